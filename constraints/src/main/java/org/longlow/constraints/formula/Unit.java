@@ -1,0 +1,72 @@
+package org.longlow.constraints.formula;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * The units a file or a field accepts. The first unit of a dimension is the one shown.
+ *
+ * <p>Exact factors: inch 25.4 mm, pound 0.45359237 kg and pound-force 4.4482216152605 N
+ * (international yard and pound agreement 1959, standard gravity 9.80665 m/s²).
+ */
+public enum Unit {
+  NONE("", Dim.NUMBER, 1),
+  MM("mm", Dim.LENGTH, 1),
+  CM("cm", Dim.LENGTH, 10),
+  METRE("m", Dim.LENGTH, 1000),
+  INCH("in", Dim.LENGTH, 25.4),
+  FOOT("ft", Dim.LENGTH, 304.8),
+  DEG("deg", Dim.ANGLE, Math.PI / 180),
+  RAD("rad", Dim.ANGLE, 1),
+  KG("kg", Dim.MASS, 1),
+  GRAM("g", Dim.MASS, 0.001),
+  POUND("lb", Dim.MASS, 0.45359237),
+  NEWTON("N", Dim.FORCE, 1),
+  KILONEWTON("kN", Dim.FORCE, 1000),
+  POUND_FORCE("lbf", Dim.FORCE, 4.4482216152605),
+  KILOPASCAL("kPa", Dim.PRESSURE, 0.001),
+  NEWTON_PER_MM("N/mm", Dim.RATE, 1),
+  KG_PER_M3("kg/m^3", Dim.DENSITY, 1e-9),
+  KG_PER_M2("kg/m^2", Dim.AREAL_MASS, 1e-6);
+
+  private static final Map<String, Unit> BY_SYMBOL =
+      Stream.of(values())
+          .filter(u -> u != NONE && u.symbol.chars().allMatch(Character::isLetter))
+          .collect(Collectors.toUnmodifiableMap(u -> u.symbol, Function.identity()));
+
+  private final String symbol;
+  private final Dim dim;
+  private final double factor;
+
+  Unit(String symbol, Dim dim, double factor) {
+    this.symbol = symbol;
+    this.dim = dim;
+    this.factor = factor;
+  }
+
+  /** Returns the unit that a formula may name by {@code symbol}, such as {@code mm}. */
+  public static Optional<Unit> named(String symbol) {
+    return Optional.ofNullable(BY_SYMBOL.get(symbol));
+  }
+
+  public String symbol() {
+    return symbol;
+  }
+
+  public Dim dim() {
+    return dim;
+  }
+
+  /** Returns how many internal units (mm, rad, kg, N) one of this unit is. */
+  public double factor() {
+    return factor;
+  }
+
+  /** Converts a value in internal units to this unit. */
+  public double fromInternal(double internal) {
+    return internal / factor;
+  }
+}

@@ -1,0 +1,63 @@
+package org.longlow.constraints.layout;
+
+import java.util.List;
+import java.util.Map;
+import org.longlow.constraints.formula.Formula;
+
+/**
+ * What the findings hold the machine to.
+ *
+ * @param rules lamp tables in force: {@code us}, {@code un-r53}, {@code uk}
+ * @param limits limits of findings by {@link Key}; absent ones take the key's default
+ */
+public record Demands(List<String> rules, Map<Key, Formula> limits) {
+  public Demands {
+    rules = List.copyOf(rules);
+    limits = Layout.ordered(limits);
+  }
+
+  /** A demand with a default. All defaults are common practice with no source unless said. */
+  public enum Key {
+    GAP("gap", "3 mm", "between parts that do not touch"),
+    TYRE_GAP("tyreGap", "15 mm", "round a tyre: 5 mm radial tolerance and 10 mm growth at speed"),
+    HOT_GAP("hotGap", "25 mm", "between hot parts and people, cushions, tanks, wiring or cowls"),
+    PERSON_GAP("personGap", "10 mm", "between a person and parts that are not for resting on"),
+    GROUND_CLEARANCE("groundClearance", "100 mm", "under the belly, laden"),
+    BUMP_CLEARANCE("bumpClearance", "40 mm", "under the belly at full bump"),
+    LEAN("lean", "32 deg", "lean to each side before anything but a tyre touches, laden"),
+    FRONT_SHARE_MIN("frontShareMin", "0.38", "front wheel's share of the weight, laden"),
+    FRONT_SHARE_MAX("frontShareMax", "0.58", "front wheel's share of the weight, laden"),
+    SIGHT("sight", "9000 mm", "nearest road seen over everything in front"),
+    FOOT_DOWN("footDown", "40 mm", "heel off the ground at a stop, at most"),
+    TIP("tip", "8 deg", "tipping angle on the stand over every edge, at least");
+
+    private final String word;
+    private final String standard;
+    private final String meaning;
+
+    Key(String word, String standard, String meaning) {
+      this.word = word;
+      this.standard = standard;
+      this.meaning = meaning;
+    }
+
+    public String word() {
+      return word;
+    }
+
+    /** The default limit. */
+    public Formula standard() {
+      return Formula.parse(standard);
+    }
+
+    public String meaning() {
+      return meaning;
+    }
+  }
+
+  /** Returns the limit in force for {@code key}. */
+  public Formula limit(Key key) {
+    Formula own = limits.get(key);
+    return own == null ? key.standard() : own;
+  }
+}

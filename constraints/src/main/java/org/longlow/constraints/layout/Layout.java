@@ -1,0 +1,144 @@
+package org.longlow.constraints.layout;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A whole layout document. Maps keep the order of the file; keys are the user's names.
+ *
+ * @param name short name, such as {@code heron}
+ * @param title one line for title blocks
+ * @param notes free text for people
+ * @param measures named quantities and formulas
+ * @param pins named points of the elevation
+ * @param parts physical things
+ * @param ties exact geometric relations
+ * @param limits inequalities that must hold
+ * @param wishes weighted preferences
+ * @param sections groups of parts that open together on a hinge or linkage
+ * @param stances states in which the machine is examined
+ * @param crew people the machine must fit
+ * @param demands limits for the findings and the lamp rules in force
+ */
+public record Layout(
+    String name,
+    String title,
+    List<String> notes,
+    Map<String, Measure> measures,
+    Map<String, Pin> pins,
+    Map<String, Part> parts,
+    Map<String, Tie> ties,
+    Map<String, Limit> limits,
+    Map<String, Wish> wishes,
+    Map<String, Section> sections,
+    Map<String, Stance> stances,
+    Map<String, Person> crew,
+    Demands demands) {
+
+  /** Version of the layout file this document model stands for. */
+  public static final int FILE_VERSION = 1;
+
+  public Layout {
+    notes = List.copyOf(notes);
+    measures = ordered(measures);
+    pins = ordered(pins);
+    parts = ordered(parts);
+    ties = ordered(ties);
+    limits = ordered(limits);
+    wishes = ordered(wishes);
+    sections = ordered(sections);
+    stances = ordered(stances);
+    crew = ordered(crew);
+  }
+
+  /** Returns an unmodifiable copy that keeps its order. */
+  static <K, V> Map<K, V> ordered(Map<K, V> map) {
+    return Collections.unmodifiableMap(new LinkedHashMap<>(map));
+  }
+
+  private static <K, V> Map<K, V> put(Map<K, V> map, K key, V value) {
+    Map<K, V> copy = new LinkedHashMap<>(map);
+    copy.put(key, value);
+    return copy;
+  }
+
+  /** Returns a copy with the measure {@code measure} added or replaced. */
+  public Layout withMeasure(String key, Measure measure) {
+    return new Layout(
+        name,
+        title,
+        notes,
+        put(measures, key, measure),
+        pins,
+        parts,
+        ties,
+        limits,
+        wishes,
+        sections,
+        stances,
+        crew,
+        demands);
+  }
+
+  /** Returns a copy with the pins of {@code changed} added or replaced. */
+  public Layout withPins(Map<String, Pin> changed) {
+    Map<String, Pin> copy = new LinkedHashMap<>(pins);
+    copy.putAll(changed);
+    return new Layout(
+        name, title, notes, measures, copy, parts, ties, limits, wishes, sections, stances, crew,
+        demands);
+  }
+
+  public Layout withPart(Part part) {
+    return new Layout(
+        name,
+        title,
+        notes,
+        measures,
+        pins,
+        put(parts, part.name(), part),
+        ties,
+        limits,
+        wishes,
+        sections,
+        stances,
+        crew,
+        demands);
+  }
+
+  public Layout withTie(String key, Tie tie) {
+    return new Layout(
+        name,
+        title,
+        notes,
+        measures,
+        pins,
+        parts,
+        put(ties, key, tie),
+        limits,
+        wishes,
+        sections,
+        stances,
+        crew,
+        demands);
+  }
+
+  public Layout withPerson(Person person) {
+    return new Layout(
+        name,
+        title,
+        notes,
+        measures,
+        pins,
+        parts,
+        ties,
+        limits,
+        wishes,
+        sections,
+        stances,
+        put(crew, person.name(), person),
+        demands);
+  }
+}

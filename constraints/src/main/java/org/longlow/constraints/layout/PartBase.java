@@ -1,0 +1,31 @@
+package org.longlow.constraints.layout;
+
+import java.util.List;
+import java.util.Optional;
+import org.longlow.constraints.formula.Formula;
+
+/**
+ * What every part has.
+ *
+ * @param name the user's name
+ * @param spread its reach to each side; absent where the kind gives it (tubes, wheels, lamps)
+ * @param mass given mass of all of it, both sides together; absent takes it from the material
+ * @param material a name known to the material table; decides mass and colour
+ * @param steered true if it turns with the handlebars
+ * @param hot true if it must be kept away from people and soft parts
+ * @param touches names of parts (or {@code rider}) that it may touch or overlap
+ * @param note for people, may be empty
+ */
+public record PartBase(
+    String name,
+    Optional<Spread> spread,
+    Optional<Formula> mass,
+    String material,
+    boolean steered,
+    boolean hot,
+    List<String> touches,
+    String note) {
+  public PartBase {
+    touches = List.copyOf(touches);
+  }
+}

@@ -1,0 +1,16 @@
+package org.longlow.constraints.layout;
+
+import org.longlow.constraints.formula.Formula;
+
+/**
+ * How far a part reaches to each side of the machine's middle plane.
+ *
+ * <p>It fills y from −right to +left (y to the left, ISO 8855). A negative value means that the
+ * part stays that far clear of the middle plane: a silencer on the left from 120 to 230 mm out has
+ * left 230 mm, right −120 mm.
+ *
+ * @param left reach to the left
+ * @param right reach to the right
+ * @param both true if a mirror image of it stands on the other side too
+ */
+public record Spread(Formula left, Formula right, boolean both) {}

@@ -1,0 +1,32 @@
+package org.longlow.constraints.layout;
+
+import java.util.Locale;
+
+/**
+ * A state in which the machine is examined.
+ *
+ * @param kind which state
+ * @param section the section that is open, for {@link Kind#OPEN}; otherwise empty
+ */
+public record Stance(Kind kind, String section) {
+
+  /** The states. */
+  public enum Kind {
+    /** Nobody on it, springs carry the machine alone. */
+    UNLADEN,
+    /** The crew member sits on it. */
+    LADEN,
+    /** Both wheels fully up. */
+    FULL_BUMP,
+    /** Both wheels fully down. */
+    FULL_DROOP,
+    /** On its stand. */
+    PARKED,
+    /** A section fully open, machine unladen; the way there is swept. */
+    OPEN;
+
+    public String word() {
+      return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+  }
+}

@@ -1,0 +1,37 @@
+package org.longlow.constraints.layout;
+
+import java.util.List;
+import java.util.Optional;
+import org.longlow.constraints.formula.Formula;
+
+/**
+ * An exact geometric relation between pins, measures and part edges.
+ *
+ * @param kind what must hold
+ * @param pins the pins it speaks of, in the order that {@link TieKind} gives
+ * @param is the target quantity, for kinds that have one
+ * @param radii radii, for circles, bends and belts
+ * @param part the part whose edge is meant, or empty
+ * @param edge which edge of its outline, counted from 0
+ * @param inside true for an inside tangency
+ * @param note for people, may be empty
+ */
+public record Tie(
+    TieKind kind,
+    List<String> pins,
+    Optional<Formula> is,
+    List<Formula> radii,
+    String part,
+    int edge,
+    boolean inside,
+    String note) {
+  public Tie {
+    pins = List.copyOf(pins);
+    radii = List.copyOf(radii);
+  }
+
+  /** Returns a tie of pins and one target, the common case. */
+  public static Tie of(TieKind kind, List<String> pins, Formula is) {
+    return new Tie(kind, pins, Optional.ofNullable(is), List.of(), "", 0, false, "");
+  }
+}
