@@ -1,0 +1,187 @@
+package org.longlow.constraints.shape;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.buffer.BufferOp;
+import org.locationtech.jts.operation.buffer.BufferParameters;
+import org.longlow.rider.geom.PointMm;
+
+/** Outlines from vertices: corners and smooth runs, bent tubes, discs and strips. */
+public final class Curves {
+
+  /** Farthest that a flattened curve may lie from the true one, mm. Half of 0.05 mm on paper. */
+  public static final double FLATNESS_MM = 0.02;
+
+  static final GeometryFactory FACTORY = new GeometryFactory();
+  private static final int QUARTER_STEPS = 24;
+
+  private Curves() {}
+
+  /**
+   * Returns the points of an edge that passes through {@code vertices}, smooth where {@code smooth}
+   * is true.
+   *
+   * <p>Smooth runs are centripetal Catmull-Rom curves (Barry and Goldman 1988; Yuksel, Schaefer and
+   * Keyser 2011), which neither loop nor overshoot between close points. A corner ends a run.
+   *
+   * @param closed true to join the last vertex to the first; the first is not repeated
+   */
+  public static List<PointMm> through(
+      List<PointMm> vertices, List<Boolean> smooth, boolean closed) {
+    int n = vertices.size();
+    List<PointMm> points = new ArrayList<>();
+    int spans = closed ? n : n - 1;
+    for (int i = 0; i < spans; i++) {
+      int j = (i + 1) % n;
+      PointMm a = vertices.get(i);
+      PointMm b = vertices.get(j);
+      points.add(a);
+      boolean bendsAtA = smooth.get(i) && (closed || i > 0);
+      boolean bendsAtB = smooth.get(j) && (closed || j < n - 1);
+      if (!bendsAtA && !bendsAtB) {
+        continue;
+      }
+      PointMm before = bendsAtA ? vertices.get((i + n - 1) % n) : a.plus(a.minus(b));
+      PointMm after = bendsAtB ? vertices.get((j + 1) % n) : b.plus(b.minus(a));
+      addSpan(points, before, a, b, after);
+    }
+    if (!closed) {
+      points.add(vertices.get(n - 1));
+    }
+    return points;
+  }
+
+  private static void addSpan(List<PointMm> into, PointMm p0, PointMm p1, PointMm p2, PointMm p3) {
+    double t1 = Math.sqrt(Math.max(p0.distance(p1), 1e-9));
+    double t2 = t1 + Math.sqrt(Math.max(p1.distance(p2), 1e-9));
+    double t3 = t2 + Math.sqrt(Math.max(p2.distance(p3), 1e-9));
+    double turn = turn(p0, p1, p2) + turn(p1, p2, p3);
+    double length = p1.distance(p2);
+    // sagitta of a chord of an arc: length·turn/(8·n²) per piece, kept under the flatness
+    int pieces =
+        (int) Math.min(64, Math.max(2, Math.ceil(Math.sqrt(length * turn / (8 * FLATNESS_MM)))));
+    for (int k = 1; k < pieces; k++) {
+      double t = t1 + (t2 - t1) * k / pieces;
+      PointMm a1 = mix(p0, p1, 0, t1, t);
+      PointMm a2 = mix(p1, p2, t1, t2, t);
+      PointMm a3 = mix(p2, p3, t2, t3, t);
+      PointMm b1 = mix(a1, a2, 0, t2, t);
+      PointMm b2 = mix(a2, a3, t1, t3, t);
+      into.add(mix(b1, b2, t1, t2, t));
+    }
+  }
+
+  private static double turn(PointMm a, PointMm b, PointMm c) {
+    PointMm u = b.minus(a);
+    PointMm v = c.minus(b);
+    return Math.abs(Math.atan2(u.cross(v), u.dot(v)));
+  }
+
+  private static PointMm mix(PointMm a, PointMm b, double ta, double tb, double t) {
+    return a.towards(b, (t - ta) / (tb - ta));
+  }
+
+  /**
+   * Returns the centre line of a tube bent at the inner pins.
+   *
+   * <p>Where two bends would overlap, the radius there is reduced to what fits.
+   */
+  public static List<PointMm> bent(List<PointMm> pins, double radiusMm) {
+    List<PointMm> points = new ArrayList<>();
+    points.add(pins.get(0));
+    for (int i = 1; i < pins.size() - 1; i++) {
+      addBend(points, pins, i, radiusMm);
+    }
+    points.add(pins.get(pins.size() - 1));
+    return points;
+  }
+
+  private static void addBend(List<PointMm> into, List<PointMm> pins, int i, double radiusMm) {
+    PointMm p = pins.get(i);
+    PointMm back = pins.get(i - 1).minus(p);
+    PointMm ahead = pins.get(i + 1).minus(p);
+    double turn = Math.PI - Math.abs(Math.atan2(back.cross(ahead), back.dot(ahead)));
+    double fits = fittingRadius(pins, i, radiusMm);
+    if (turn < 1e-9 || fits < 1e-9 || turn > Math.PI - 1e-9) {
+      into.add(p);
+      return;
+    }
+    double tangent = fits * Math.tan(turn / 2);
+    PointMm start = p.plus(back.times(tangent / back.length()));
+    double side = back.cross(ahead) < 0 ? 1 : -1;
+    PointMm along = back.times(-1 / back.length());
+    PointMm centre = start.plus(along.left().times(side * fits));
+    int pieces =
+        (int)
+            Math.max(
+                2, Math.ceil(turn / (2 * Math.acos(Math.max(0, 1 - FLATNESS_MM / fits)) + 1e-12)));
+    for (int k = 0; k <= pieces; k++) {
+      into.add(start.turnedAbout(centre, side * turn * k / pieces));
+    }
+  }
+
+  /** Returns the bend radius that fits at inner pin {@code i}, at most {@code radiusMm}. */
+  public static double fittingRadius(List<PointMm> pins, int i, double radiusMm) {
+    PointMm p = pins.get(i);
+    PointMm back = pins.get(i - 1).minus(p);
+    PointMm ahead = pins.get(i + 1).minus(p);
+    double turn = Math.PI - Math.abs(Math.atan2(back.cross(ahead), back.dot(ahead)));
+    double roomBack = back.length() * (i - 1 == 0 ? 1 : 0.5);
+    double roomAhead = ahead.length() * (i + 1 == pins.size() - 1 ? 1 : 0.5);
+    double room = Math.min(roomBack, roomAhead) / Math.max(1e-12, Math.tan(turn / 2));
+    return Math.min(radiusMm, room);
+  }
+
+  public static double length(List<PointMm> points) {
+    double sum = 0;
+    for (int i = 1; i < points.size(); i++) {
+      sum += points.get(i - 1).distance(points.get(i));
+    }
+    return sum;
+  }
+
+  public static Coordinate coordinate(PointMm p) {
+    return new Coordinate(p.x(), p.z());
+  }
+
+  public static LineString line(List<PointMm> points) {
+    return FACTORY.createLineString(
+        points.stream().map(Curves::coordinate).toArray(Coordinate[]::new));
+  }
+
+  /** Returns the polygon inside {@code points}, mended if it touches itself. */
+  public static Geometry polygon(List<PointMm> points) {
+    Coordinate[] ring = new Coordinate[points.size() + 1];
+    for (int i = 0; i < points.size(); i++) {
+      ring[i] = coordinate(points.get(i));
+    }
+    ring[points.size()] = ring[0].copy();
+    Polygon polygon = FACTORY.createPolygon(ring);
+    return polygon.isValid() ? polygon : polygon.buffer(0);
+  }
+
+  /** Returns the band of {@code widthMm} along {@code points} with square ends. */
+  public static Geometry strip(List<PointMm> points, double widthMm) {
+    BufferParameters flat =
+        new BufferParameters(16, BufferParameters.CAP_FLAT, BufferParameters.JOIN_ROUND, 5);
+    return BufferOp.bufferOp(line(points), widthMm / 2, flat);
+  }
+
+  /** Returns the band of {@code widthMm} from a to b with round ends. */
+  public static Geometry bar(PointMm a, PointMm b, double widthMm) {
+    if (a.distance(b) < 1e-9) {
+      return disc(a, widthMm / 2);
+    }
+    return line(List.of(a, b)).buffer(widthMm / 2, 16);
+  }
+
+  /** Returns the disc about {@code centre}; its polygon has the disc's own area to 0.02 %. */
+  public static Geometry disc(PointMm centre, double radiusMm) {
+    return FACTORY.createPoint(coordinate(centre)).buffer(radiusMm, QUARTER_STEPS * 2);
+  }
+}
