@@ -1,0 +1,317 @@
+package org.longlow.rider.body;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Every survey measurement of one person, by its survey name, mm ({@code weightkg} in kg).
+ *
+ * <p>Without measured values each measurement, also each {@code d_...}, is the survey's regression
+ * on stature and mass. Measured values replace theirs. What else moves then:
+ *
+ * <ul>
+ *   <li>{@link #of} moves nothing but the {@code d_...} measurements that read a replaced one:
+ *       these are recomputed by their formula (a {@code d_...} that is itself measured stands, and
+ *       those that read it follow).
+ *   <li>{@link #likely} also moves the other raw measurements to what is likeliest in people who
+ *       measure so (conditional mean by the survey's correlation block). A long sitting height then
+ *       raises the eye, and a long buttock-knee length lengthens the thigh link. Use it to seat a
+ *       real person who has measured a few things only.
+ * </ul>
+ */
+public final class BodyMeasures {
+
+  /** Least and greatest stature taken, mm. */
+  public static final double MIN_STATURE_MM = 1200;
+
+  public static final double MAX_STATURE_MM = 2200;
+
+  /** Least and greatest mass taken, kg. */
+  public static final double MIN_MASS_KG = 30;
+
+  public static final double MAX_MASS_KG = 200;
+
+  private static final String STATURE = "stature";
+  private static final String MASS = "weightkg";
+
+  private final Sex sex;
+  private final Map<String, Double> values;
+  private final Map<String, Double> measured;
+  private final List<String> notes;
+
+  private BodyMeasures(
+      Sex sex, Map<String, Double> values, Map<String, Double> measured, List<String> notes) {
+    this.sex = sex;
+    this.values = Collections.unmodifiableMap(values);
+    this.measured = Map.copyOf(measured);
+    this.notes = List.copyOf(notes);
+  }
+
+  /** Returns the measures by regression alone. */
+  public static BodyMeasures of(Sex sex, double statureMm, double massKg) {
+    return of(sex, statureMm, massKg, Map.of());
+  }
+
+  /**
+   * Returns the measures by regression, with measured values put in their place.
+   *
+   * @param sex whose regressions
+   * @param statureMm in [1200, 2200]
+   * @param massKg in [30, 200]
+   * @param measured survey name to mm; not stature or weightkg
+   * @throws IllegalArgumentException naming every fault: value out of range, unknown name with the
+   *     nearest known one
+   */
+  public static BodyMeasures of(
+      Sex sex, double statureMm, double massKg, Map<String, Double> measured) {
+    return build(sex, statureMm, massKg, measured, false);
+  }
+
+  /** As {@link #of(Sex, double, double, Map)}, the unmeasured following the measured. */
+  public static BodyMeasures likely(
+      Sex sex, double statureMm, double massKg, Map<String, Double> measured) {
+    return build(sex, statureMm, massKg, measured, true);
+  }
+
+  /** A sampled person: regression plus given residuals of the block's columns. */
+  static BodyMeasures sampled(
+      Sex sex,
+      double statureMm,
+      double massKg,
+      Map<String, Double> residuals,
+      double gripResidual) {
+    Map<String, Double> values = regressed(sex, statureMm, massKg);
+    residuals.forEach((name, residual) -> values.merge(name, residual, Double::sum));
+    settleUnblocked(values, values.get("d_wristtogrip") + gripResidual, sex, statureMm, massKg);
+    Derived.rules().forEach((name, rule) -> values.put(name, rule.formula().applyAsDouble(values)));
+    return new BodyMeasures(sex, values, Map.of(), List.of());
+  }
+
+  private static BodyMeasures build(
+      Sex sex, double statureMm, double massKg, Map<String, Double> measured, boolean follow) {
+    if (sex == null) {
+      throw new IllegalArgumentException("sex must be \"female\" or \"male\", got nothing");
+    }
+    List<String> notes = new ArrayList<>();
+    check(sex, statureMm, massKg, measured, notes);
+    Map<String, Double> values = regressed(sex, statureMm, massKg);
+    Set<String> moved = new HashSet<>();
+    if (follow && !measured.isEmpty()) {
+      follow(sex, values, measured, moved, statureMm, massKg);
+    }
+    measured.forEach(
+        (name, value) -> {
+          values.put(name, value);
+          moved.add(name);
+        });
+    Derived.rules()
+        .forEach(
+            (name, rule) -> {
+              if (!measured.containsKey(name) && rule.reads().stream().anyMatch(moved::contains)) {
+                values.put(name, rule.formula().applyAsDouble(values));
+                moved.add(name);
+              }
+            });
+    for (Map.Entry<String, Double> entry : values.entrySet()) {
+      if (!(entry.getValue() > 0) && !entry.getKey().equals("d_trochanterionaboveseat")) {
+        notes.add(
+            String.format(
+                Locale.ROOT,
+                "%s comes out at %.1f mm, which no body has: check the measured values.",
+                entry.getKey(),
+                entry.getValue()));
+      }
+    }
+    return new BodyMeasures(sex, values, measured, notes);
+  }
+
+  private static Map<String, Double> regressed(Sex sex, double statureMm, double massKg) {
+    Map<String, Double> values = new LinkedHashMap<>();
+    for (MeasureStats stats : Anthropometry.survey().measures(sex).values()) {
+      values.put(
+          stats.name(),
+          switch (stats.name()) {
+            case STATURE -> statureMm;
+            case MASS -> massKg;
+            default -> stats.onStatureAndMass().at(statureMm, massKg);
+          });
+    }
+    return values;
+  }
+
+  private static void follow(
+      Sex sex,
+      Map<String, Double> values,
+      Map<String, Double> measured,
+      Set<String> moved,
+      double statureMm,
+      double massKg) {
+    Map<String, Double> known = new HashMap<>();
+    measured.forEach((name, value) -> known.put(name, value - values.get(name)));
+    Map<String, Double> shift = Residuals.of(sex).likeliest(known);
+    shift.forEach(
+        (name, residual) -> {
+          values.merge(name, residual, Double::sum);
+          moved.add(name);
+        });
+    if (!shift.isEmpty()) {
+      settleUnblocked(values, values.get("d_wristtogrip"), sex, statureMm, massKg);
+      moved.add("forearmhandlength");
+      moved.add("shoulderelbowlength");
+    }
+  }
+
+  /**
+   * Two columns that the derived ones read are not in the correlation block. They follow their
+   * neighbours, so that wrist-to-grip and the elbow's thickness stay what the regressions say.
+   */
+  private static void settleUnblocked(
+      Map<String, Double> values, double wristToGrip, Sex sex, double statureMm, double massKg) {
+    values.put(
+        "forearmhandlength",
+        values.get("forearmcenterofgriplength") + values.get("handlength") - wristToGrip);
+    Map<String, MeasureStats> stats = Anthropometry.survey().measures(sex);
+    double upper = stats.get("acromionradialelength").onStatureAndMass().at(statureMm, massKg);
+    double whole = stats.get("shoulderelbowlength").onStatureAndMass().at(statureMm, massKg);
+    values.put("shoulderelbowlength", values.get("acromionradialelength") + whole - upper);
+  }
+
+  private static void check(
+      Sex sex, double statureMm, double massKg, Map<String, Double> measured, List<String> notes) {
+    List<String> faults = new ArrayList<>();
+    range(faults, "statureMm", statureMm, MIN_STATURE_MM, MAX_STATURE_MM, "mm");
+    range(faults, "massKg", massKg, MIN_MASS_KG, MAX_MASS_KG, "kg");
+    Map<String, MeasureStats> known = Anthropometry.survey().measures(sex);
+    note(notes, known.get(STATURE), statureMm);
+    note(notes, known.get(MASS), massKg);
+    measured.forEach(
+        (name, value) -> {
+          MeasureStats stats = known.get(name);
+          if (stats == null) {
+            faults.add(
+                "measured."
+                    + name
+                    + " is not a known measurement; did you mean "
+                    + near(name, known));
+          } else if (name.equals(STATURE) || name.equals(MASS)) {
+            faults.add("measured." + name + " belongs in statureMm and massKg; take it out here");
+          } else if (value == null) {
+            faults.add("measured." + name + " needs a value in mm, got nothing");
+          } else {
+            double low = Math.max(0, 0.4 * Math.min(stats.min(), stats.mean()));
+            double high = 2 * stats.max();
+            range(faults, "measured." + name, value, low, high, stats.unit());
+            note(notes, stats, value);
+          }
+        });
+    if (!faults.isEmpty()) {
+      throw new IllegalArgumentException(String.join("\n", faults));
+    }
+  }
+
+  private static void range(
+      List<String> faults, String name, double value, double low, double high, String unit) {
+    if (!(value >= low && value <= high)) {
+      faults.add(
+          String.format(
+              Locale.ROOT,
+              "%s must be %.0f to %.0f %s, got %s",
+              name,
+              low,
+              high,
+              unit,
+              Double.toString(value)));
+    }
+  }
+
+  private static void note(List<String> notes, MeasureStats stats, double value) {
+    if (value < stats.min() || value > stats.max()) {
+      notes.add(
+          String.format(
+              Locale.ROOT,
+              "%s %.1f %s is outside the survey (%.1f to %.1f %s): the other measures are"
+                  + " extrapolated, so measure this person.",
+              stats.label(),
+              value,
+              stats.unit(),
+              stats.min(),
+              stats.max(),
+              stats.unit()));
+    }
+  }
+
+  private static String near(String name, Map<String, MeasureStats> known) {
+    return known.keySet().stream()
+        .min(
+            java.util.Comparator.comparingInt(other -> edits(name.toLowerCase(Locale.ROOT), other)))
+        .orElse("stature");
+  }
+
+  private static int edits(String a, String b) {
+    int[] row = new int[b.length() + 1];
+    for (int j = 0; j <= b.length(); j++) {
+      row[j] = j;
+    }
+    for (int i = 1; i <= a.length(); i++) {
+      int corner = row[0];
+      row[0] = i;
+      for (int j = 1; j <= b.length(); j++) {
+        int above = row[j];
+        int change = corner + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
+        row[j] = Math.min(change, 1 + Math.min(above, row[j - 1]));
+        corner = above;
+      }
+    }
+    return row[b.length()];
+  }
+
+  public Sex sex() {
+    return sex;
+  }
+
+  public double statureMm() {
+    return values.get(STATURE);
+  }
+
+  public double massKg() {
+    return values.get(MASS);
+  }
+
+  /**
+   * Returns one measurement, mm (weightkg in kg).
+   *
+   * @throws IllegalArgumentException for a name that the survey does not have
+   */
+  public double get(String name) {
+    Double value = values.get(name);
+    if (value == null) {
+      throw new IllegalArgumentException(
+          name
+              + " is not a known measurement; did you mean "
+              + near(name, Anthropometry.survey().measures(sex)));
+    }
+    return value;
+  }
+
+  /** Returns every measurement in the order of the survey file. */
+  public Map<String, Double> values() {
+    return values;
+  }
+
+  /** Returns what was measured on the person rather than regressed. */
+  public Map<String, Double> measured() {
+    return measured;
+  }
+
+  /** Returns notes in plain words, such as a value outside the survey's range. */
+  public List<String> notes() {
+    return notes;
+  }
+}

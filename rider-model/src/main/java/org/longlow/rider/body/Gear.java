@@ -1,0 +1,50 @@
+package org.longlow.rider.body;
+
+/**
+ * What the rider wears, as lengths added to the bare body.
+ *
+ * @param heelMm boot under the heel, mm, in [0, 100]; 30 is a judgement of this tool
+ * @param ballMm boot under the ball of the foot, mm, in [0, 100]; 20 is a judgement of this tool
+ * @param bootLengthMm boot over bare foot length, mm, in [0, 100]; 30 is a judgement (25 to 35)
+ * @param helmetMm helmet all round the head, mm, in [0, 100]; 47 is a judgement (45 to 50: shell 4,
+ *     foam 35, comfort pad 5 to 10)
+ * @param seatClothingMm clothing under the buttocks under load, mm, in [0, 50]; 0 here, 10 is
+ *     Pheasant's allowance for heavy outdoor clothing
+ * @param backClothingMm clothing or armour behind the back, mm, in [0, 50]
+ * @param armourMm armour at knee and elbow in front of the skin, mm, in [0, 50]; 12 is a judgement
+ */
+public record Gear(
+    double heelMm,
+    double ballMm,
+    double bootLengthMm,
+    double helmetMm,
+    double seatClothingMm,
+    double backClothingMm,
+    double armourMm) {
+
+  /** Bare: as the survey measured. */
+  public static final Gear NONE = new Gear(0, 0, 0, 0, 0, 0, 0);
+
+  /** Boots, helmet and light armour; clothing under load counted as nothing. */
+  public static final Gear RIDING = new Gear(30, 20, 30, 47, 0, 0, 12);
+
+  /** The same with heavy outdoor clothing (Pheasant, <i>Bodyspace</i>: +10 mm). */
+  public static final Gear WINTER = new Gear(30, 20, 30, 47, 10, 10, 15);
+
+  public Gear {
+    check("heelMm", heelMm, 100);
+    check("ballMm", ballMm, 100);
+    check("bootLengthMm", bootLengthMm, 100);
+    check("helmetMm", helmetMm, 100);
+    check("seatClothingMm", seatClothingMm, 50);
+    check("backClothingMm", backClothingMm, 50);
+    check("armourMm", armourMm, 50);
+  }
+
+  private static void check(String name, double value, double high) {
+    if (!(value >= 0 && value <= high)) {
+      throw new IllegalArgumentException(
+          "gear " + name + " must be 0 to " + high + " mm, got " + value);
+    }
+  }
+}

@@ -1,0 +1,125 @@
+package org.longlow.rider.body;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Coefficients copied from the summary of the ANSUR II public data (see the data file's heading).
+ */
+class BodyMeasuresTest {
+
+  @Test
+  void regressionsAreThoseOfTheSurvey() {
+    BodyMeasures man = BodyMeasures.of(Sex.MALE, 1800, 90);
+    BodyMeasures woman = BodyMeasures.of(Sex.FEMALE, 1600, 70);
+    assertThat(man.get("buttockkneelength"))
+        .isCloseTo(52.696 + 0.286626 * 1800 + 0.72355 * 90, within(1e-9));
+    assertThat(woman.get("buttockkneelength"))
+        .isCloseTo(86.401 + 0.250834 * 1600 + 1.41262 * 70, within(1e-9));
+    assertThat(man.values()).hasSize(79);
+    assertThat(man.get("stature")).isEqualTo(1800);
+    assertThat(man.get("weightkg")).isEqualTo(90);
+    assertThat(man.notes()).isEmpty();
+  }
+
+  @Test
+  void everyDerivedRuleAgreesWithItsOwnRegression() {
+    for (Sex sex : Sex.values()) {
+      BodyMeasures body = BodyMeasures.of(sex, 1700, 75);
+      Derived.rules()
+          .forEach(
+              (name, rule) ->
+                  // Regressions are linear; their coefficients are rounded to 1e-6 per mm and 1e-3.
+                  assertThat(rule.formula().applyAsDouble(body.values()))
+                      .as(name)
+                      .isCloseTo(body.get(name), within(0.011)));
+      long derived =
+          Anthropometry.survey().measures(sex).values().stream()
+              .filter(MeasureStats::derived)
+              .count();
+      assertThat(derived).isEqualTo(Derived.rules().size());
+    }
+  }
+
+  @Test
+  void measuredValuesReplaceTheirsAndTheDerivedFollow() {
+    BodyMeasures plain = BodyMeasures.of(Sex.MALE, 1750, 80);
+    BodyMeasures body =
+        BodyMeasures.of(
+            Sex.MALE, 1750, 80, Map.of("sittingheight", 950.0, "radialestylionlength", 280.0));
+    assertThat(body.get("sittingheight")).isEqualTo(950);
+    assertThat(body.get("eyeheightsitting")).isEqualTo(plain.get("eyeheightsitting"));
+    assertThat(body.get("d_cervicaleheightsitting"))
+        .isCloseTo(plain.get("cervicaleheight") - 1750 + 950, within(1e-9));
+    assertThat(body.get("d_shouldertogrip"))
+        .isCloseTo(
+            body.get("acromionradialelength") + 280 + plain.get("d_wristtogrip"), within(1e-9));
+    assertThat(body.get("d_thighlink")).isEqualTo(plain.get("d_thighlink"));
+  }
+
+  @Test
+  void aMeasuredDerivedLinkStands() {
+    BodyMeasures body =
+        BodyMeasures.of(
+            Sex.MALE, 1750, 80, Map.of("d_thighlink", 430.0, "trochanterionheight", 900.0));
+    assertThat(body.get("d_thighlink")).isEqualTo(430);
+    assertThat(body.get("d_cervicaletotrochanterion"))
+        .isCloseTo(body.get("cervicaleheight") - 900, within(1e-9));
+  }
+
+  @Test
+  void theLikelyBodyFollowsWhatWasMeasured() {
+    BodyMeasures plain = BodyMeasures.of(Sex.MALE, 1750, 80);
+    double longer = plain.get("sittingheight") + 40;
+    BodyMeasures body = BodyMeasures.likely(Sex.MALE, 1750, 80, Map.of("sittingheight", longer));
+    assertThat(body.get("sittingheight")).isEqualTo(longer);
+    // Sitting and eye height correlate at 0.97 or so, so nearly all of the 40 mm reaches the eye.
+    assertThat(body.get("eyeheightsitting") - plain.get("eyeheightsitting")).isBetween(30.0, 42.0);
+    // A long trunk goes with short legs at one stature.
+    assertThat(body.get("trochanterionheight")).isLessThan(plain.get("trochanterionheight") - 10);
+    Map<String, Double> knee = Map.of("buttockkneelength", plain.get("buttockkneelength") + 30);
+    assertThat(BodyMeasures.likely(Sex.MALE, 1750, 80, knee).get("d_thighlink"))
+        .isGreaterThan(plain.get("d_thighlink") + 5);
+    assertThat(BodyMeasures.likely(Sex.MALE, 1750, 80, Map.of()).values())
+        .isEqualTo(plain.values());
+  }
+
+  @Test
+  void allFaultsComeAtOnceWithTheNearestName() {
+    assertThatThrownBy(
+            () ->
+                BodyMeasures.of(
+                    Sex.MALE, 2500, 10, Map.of("sitingheight", 900.0, "footlength", Double.NaN)))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("statureMm must be 1200 to 2200 mm, got 2500")
+        .hasMessageContaining("massKg must be 30 to 200 kg")
+        .hasMessageContaining("did you mean sittingheight")
+        .hasMessageContaining("measured.footlength");
+    assertThatThrownBy(() -> BodyMeasures.of(Sex.MALE, 1750, 80, Map.of("stature", 1750.0)))
+        .hasMessageContaining("statureMm");
+    assertThatThrownBy(() -> Sex.of("Male")).hasMessageContaining("\"male\"");
+  }
+
+  @Test
+  void outsideTheSurveyIsANoteNotAnError() {
+    assertThat(BodyMeasures.of(Sex.FEMALE, 1250, 40).notes())
+        .anyMatch(note -> note.contains("Stature 1250.0 mm is outside the survey"));
+  }
+
+  @Test
+  void surveyFiguresAreReadWhole() {
+    MeasureStats knee = Anthropometry.survey().measures(Sex.MALE).get("buttockkneelength");
+    assertThat(knee.n()).isEqualTo(4082);
+    assertThat(knee.mean()).isEqualTo(617.95);
+    assertThat(knee.percentiles().p95()).isEqualTo(669.0);
+    assertThat(knee.onStatureAndMass().residualSd()).isEqualTo(15.95);
+    assertThat(knee.onStature().intercept()).isEqualTo(-9.029);
+    MeasureStats kg = Anthropometry.survey().measures(Sex.FEMALE).get("weightkg");
+    assertThat(kg.onStature().perMm()).isEqualTo(0.091278);
+    assertThat(kg.onStatureAndMass()).isNull();
+  }
+}

@@ -1,0 +1,99 @@
+package org.longlow.rider.seat;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Figures worked with another program (Python, double precision) from the same static model. */
+class SeatLoadTest {
+
+  private static SeatLoad.Shares shares(double kg, double back, double pan, boolean head) {
+    return SeatLoad.of(
+        SeatLoad.Input.of(kg, Math.toRadians(back), Math.toRadians(pan), 0.6, head, 0.03));
+  }
+
+  @Test
+  void theWorkedRiderMatchesToTheLastPrintedDigit() {
+    SeatLoad.Shares s = shares(80, 40, 20, true);
+    // Printed to seven decimals.
+    assertThat(s.panVerticalN()).isCloseTo(519.1525042, within(6e-8));
+    assertThat(s.backN()).isCloseTo(245.1593433, within(6e-8));
+    assertThat(s.headRestN()).isCloseTo(40.8472834, within(6e-8));
+    assertThat(s.pegsN()).isCloseTo(58.0020198, within(6e-8));
+    assertThat(s.handsN()).isCloseTo(23.5359600, within(6e-8));
+    assertThat(s.forwardN()).isCloseTo(219.0937871, within(6e-8));
+    assertThat(s.panNormalN()).isCloseTo(562.7782658, within(6e-8));
+    assertThat(s.panShearN()).isCloseTo(28.3202011, within(6e-8));
+    assertThat(Math.toDegrees(s.noShearPanRad())).isCloseTo(22.8808156, within(6e-8));
+    assertThat(s.frictionNeeded()).isCloseTo(0.0503221, within(6e-8));
+    assertThat(s.held()).isTrue();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "10, 87.6, 11.7, 0.0, 0.116, 7.5, 0.044, -0.078, -0.221",
+    "20, 81.7, 23.1, 0.0, 0.217, 14.9, 0.175, 0.051, -0.089",
+    "25, 79.5, 20.5, 3.4, 0.217, 15.3, 0.181, 0.057, -0.082",
+    "35, 70.9, 27.9, 4.6, 0.266, 20.6, 0.279, 0.151, 0.010",
+    "45, 61.2, 34.4, 5.7, 0.284, 24.8, 0.361, 0.228, 0.085",
+    "60, 47.1, 42.1, 7.0, 0.246, 27.6, 0.415, 0.278, 0.133"
+  })
+  void sharesMatchTheTable(
+      double back,
+      double pan,
+      double backShare,
+      double head,
+      double x,
+      double phi,
+      double mu5,
+      double mu12,
+      double mu20) {
+    SeatLoad.Shares s = shares(80, back, 5, back >= 25);
+    double percent = 100 / (80 * SeatLoad.GRAVITY);
+    assertThat(s.panVerticalN() * percent).isCloseTo(pan, within(0.0501));
+    assertThat(s.backN() * percent).isCloseTo(backShare, within(0.0501));
+    assertThat(s.headRestN() * percent).isCloseTo(head, within(0.0501));
+    assertThat(s.forwardN() * percent / 100).isCloseTo(x, within(5.1e-4));
+    assertThat(Math.toDegrees(s.noShearPanRad())).isCloseTo(phi, within(0.0501));
+    assertThat(s.frictionNeeded()).isCloseTo(mu5, within(5.1e-4));
+    assertThat(shares(80, back, 12, back >= 25).frictionNeeded()).isCloseTo(mu12, within(5.1e-4));
+    assertThat(shares(80, back, 20, back >= 25).frictionNeeded()).isCloseTo(mu20, within(5.1e-4));
+  }
+
+  @Test
+  void verticalForcesAddUpToTheWeight() {
+    for (double back = 0; back < 80; back += 7) {
+      SeatLoad.Shares s = shares(93, back, 11, true);
+      double sin = Math.sin(Math.toRadians(back));
+      double up = s.panVerticalN() + s.pegsN() + s.handsN() + s.backN() * sin + s.headRestN() * sin;
+      assertThat(up).isCloseTo(93 * SeatLoad.GRAVITY, within(1e-9));
+    }
+  }
+
+  @Test
+  void brakingPushesForwardAndBracingHoldsBack() {
+    double back = Math.toRadians(30);
+    double pan = Math.toRadians(12);
+    SeatLoad.Shares still = shares(80, 30, 12, true);
+    SeatLoad.Shares braking =
+        SeatLoad.of(new SeatLoad.Input(80, back, pan, 0.6, true, back, 0.03, 0.5, 0));
+    SeatLoad.Shares braced =
+        SeatLoad.of(new SeatLoad.Input(80, back, pan, 0.6, true, back, 0.03, 0.5, 392.266));
+    assertThat(braking.slidesForward()).isTrue();
+    assertThat(braking.forwardN() - still.forwardN()).isCloseTo(392.266, within(1e-9));
+    assertThat(braced.frictionNeeded()).isCloseTo(still.frictionNeeded(), within(1e-12));
+  }
+
+  @Test
+  void refusesNonsense() {
+    assertThatThrownBy(() -> shares(Double.NaN, 20, 10, true)).hasMessageContaining("massKg");
+    assertThatThrownBy(() -> shares(80, 90, 10, true)).hasMessageContaining("backDeg");
+    assertThatThrownBy(() -> shares(80, 20, -80, true)).hasMessageContaining("panDeg");
+    assertThatThrownBy(() -> SeatLoad.Input.of(80, 0.1, 0.1, 0.6, true, 0.2))
+        .hasMessageContaining("handsShare");
+  }
+}
