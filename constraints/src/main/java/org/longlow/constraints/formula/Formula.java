@@ -2,6 +2,7 @@ package org.longlow.constraints.formula;
 
 import com.ezylang.evalex.Expression;
 import com.ezylang.evalex.config.ExpressionConfiguration;
+import com.ezylang.evalex.operators.OperatorIfc;
 import com.ezylang.evalex.parser.ASTNode;
 import com.ezylang.evalex.parser.ParseException;
 import java.util.ArrayList;
@@ -23,9 +24,24 @@ import java.util.regex.Pattern;
 public record Formula(String text, Expr expr) {
 
   private static final Pattern PLAIN =
-      Pattern.compile("\\s*([-+]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d+)?)\\s*([A-Za-z]*)\\s*");
+      Pattern.compile(
+          "\\s*([-+]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d+)?)"
+              + "\\s*([A-Za-z]*(?:/[a-z]+(?:\\^\\d)?)?)\\s*");
+
+  /** A whole number and a fraction, as on a tape measure: 63 1/2 in. */
+  private static final Pattern TAPE =
+      Pattern.compile("\\s*([-+]?)(\\d{1,6})\\s+(\\d{1,3})/(\\d{1,3})\\s*([A-Za-z]+)\\s*");
+
   private static final ExpressionConfiguration CONFIGURATION =
-      ExpressionConfiguration.builder().arraysAllowed(false).structuresAllowed(false).build();
+      ExpressionConfiguration.builder()
+          .arraysAllowed(false)
+          .structuresAllowed(false)
+          // so that -3^2 is -9 and 2 mm^2 is two square millimetres, as on paper
+          .powerOfPrecedence(OperatorIfc.OPERATOR_PRECEDENCE_POWER_HIGHER)
+          .build();
+
+  /** Names that stand for a constant. */
+  public static final Set<String> RESERVED = Set.of("PI", "pi");
 
   /** Longest formula accepted; longer text is a mistake, and a bound keeps parsing quick. */
   public static final int MAX_LENGTH = 500;
@@ -46,10 +62,19 @@ public record Formula(String text, Expr expr) {
       if (unit.isEmpty()) {
         return new Formula(text, new Expr.Num(number, Dim.NUMBER));
       }
-      if (Unit.named(unit).isPresent()) {
-        Unit u = Unit.named(unit).get();
-        return new Formula(text, new Expr.Num(number * u.factor(), u.dim()));
+      if (Unit.written(unit).isPresent()) {
+        Unit u = Unit.written(unit).get();
+        return new Formula(text, new Expr.Num(finite(number * u.factor(), text), u.dim()));
       }
+    }
+    Matcher tape = TAPE.matcher(text);
+    if (tape.matches() && Unit.named(tape.group(5)).isPresent()) {
+      Unit u = Unit.named(tape.group(5)).get();
+      double size =
+          Integer.parseInt(tape.group(2))
+              + Double.parseDouble(tape.group(3)) / Integer.parseInt(tape.group(4));
+      double signed = tape.group(1).equals("-") ? -size : size;
+      return new Formula(text, new Expr.Num(finite(signed * u.factor(), text), u.dim()));
     }
     if (text.isBlank()) {
       throw new FormulaException("is empty; write a quantity such as 1600 mm");
@@ -83,7 +108,7 @@ public record Formula(String text, Expr expr) {
       case NUMBER_LITERAL:
         return new Expr.Num(finite(number(value), value), Dim.NUMBER);
       case VARIABLE_OR_CONSTANT:
-        if (value.equals("PI") || value.equals("pi")) {
+        if (RESERVED.contains(value)) {
           return new Expr.Num(Math.PI, Dim.NUMBER);
         }
         return Unit.named(value)
@@ -91,7 +116,7 @@ public record Formula(String text, Expr expr) {
             .orElseGet(() -> new Expr.Name(value));
       case PREFIX_OPERATOR:
         if (value.equals("-")) {
-          return new Expr.Op('*', new Expr.Num(-1, Dim.NUMBER), convert(children.get(0)));
+          return infix('*', new Expr.Num(-1, Dim.NUMBER), convert(children.get(0)));
         }
         if (value.equals("+")) {
           return convert(children.get(0));

@@ -52,6 +52,16 @@ public enum Unit {
     return Optional.ofNullable(BY_SYMBOL.get(symbol));
   }
 
+  /** Returns the unit written {@code symbol} after a number, such as {@code N/mm}. */
+  static Optional<Unit> written(String symbol) {
+    for (Unit unit : values()) {
+      if (unit != NONE && unit.symbol.equals(symbol)) {
+        return Optional.of(unit);
+      }
+    }
+    return Optional.empty();
+  }
+
   public String symbol() {
     return symbol;
   }

@@ -1,0 +1,281 @@
+package org.longlow.constraints.json;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
+import com.fasterxml.jackson.core.io.JsonStringEncoder;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.Iterator;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The one way text becomes JSON values and back.
+ *
+ * <p>Strict JSON (RFC 8259): no comments, no NaN, no trailing text, and every key once. Order is
+ * kept, doubles have full precision ({@link Double#toString}), and nothing depends on the locale.
+ * The tree is built straight from tokens: that sees repeated keys with their paths, bounds depth
+ * and size, and starts in half the time of a general data binder.
+ */
+final class Json {
+
+  /** Deepest nesting accepted; a layout needs 7. */
+  static final int MAX_DEPTH = 40;
+
+  /** Most characters accepted in one file. */
+  static final int MAX_CHARS = 4_000_000;
+
+  /** Most values accepted in one file. */
+  static final int MAX_VALUES = 200_000;
+
+  static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+  private static final JsonFactory FACTORY =
+      JsonFactory.builder()
+          .streamReadConstraints(
+              StreamReadConstraints.builder()
+                  .maxNestingDepth(MAX_DEPTH)
+                  .maxNumberLength(400)
+                  .maxNameLength(1000)
+                  .maxStringLength(100_000)
+                  .build())
+          .build();
+
+  private static final int SHOWN = 60;
+
+  private Json() {}
+
+  /** Reads {@code text}; empty if it is not JSON, and then {@code faults} says why. */
+  static Optional<JsonNode> parse(String text, Faults faults) {
+    if (text.length() > MAX_CHARS) {
+      faults.structure(
+          "$",
+          "",
+          "is " + text.length() + " characters long, at most " + MAX_CHARS + " are read",
+          "split it up or take traced outlines from SVG files");
+      return Optional.empty();
+    }
+    String body = text.startsWith("\uFEFF") ? text.substring(1) : text;
+    if (body.isBlank()) {
+      faults.structure("$", "", "is empty", "write a JSON object such as {\"longlow\": 1, ...}");
+      return Optional.empty();
+    }
+    try (JsonParser parser = FACTORY.createParser(body)) {
+      parser.nextToken();
+      Builder builder = new Builder(parser, faults);
+      JsonNode node = builder.value("$");
+      if (parser.nextToken() != null) {
+        return refuse(faults, parser.currentTokenLocation(), "goes on after its end");
+      }
+      return Optional.of(node);
+    } catch (TooMuch e) {
+      faults.structure("$", "", e.getMessage(), "split it up");
+      return Optional.empty();
+    } catch (StreamConstraintsException e) {
+      faults.structure(
+          "$",
+          "",
+          "goes past a limit of the reader: nesting " + MAX_DEPTH + ", text 100000 characters",
+          "write it flatter or shorter");
+      return Optional.empty();
+    } catch (JsonProcessingException e) {
+      return refuse(faults, e.getLocation(), firstLine(e.getOriginalMessage()));
+    } catch (IOException e) {
+      throw new UncheckedIOException("reading from a string cannot fail", e);
+    }
+  }
+
+  private static Optional<JsonNode> refuse(Faults faults, JsonLocation at, String why) {
+    String place = at == null ? "" : " at line " + at.getLineNr() + ", column " + at.getColumnNr();
+    faults.structure(
+        "$",
+        "",
+        "is not JSON" + place + ": " + why,
+        "look there for a missing quote, comma, colon or bracket");
+    return Optional.empty();
+  }
+
+  /** The library's words, without its hints about settings that nobody here can change. */
+  private static String firstLine(String message) {
+    String line = message.lines().findFirst().orElse("cannot be read");
+    int hint = line.indexOf(": enable ");
+    return hint > 0 ? line.substring(0, hint) + " (NaN and Infinity are not numbers)" : line;
+  }
+
+  /** Thrown inside {@link #parse} when there is more than {@link #MAX_VALUES}. */
+  private static final class TooMuch extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    TooMuch(String message) {
+      super(message);
+    }
+  }
+
+  private static final class Builder {
+    private final JsonParser parser;
+    private final Faults faults;
+    private int values;
+
+    Builder(JsonParser parser, Faults faults) {
+      this.parser = parser;
+      this.faults = faults;
+    }
+
+    /** Returns the value that starts at the current token; depth is bounded by the parser. */
+    JsonNode value(String path) throws IOException {
+      if (++values > MAX_VALUES) {
+        throw new TooMuch("holds more than " + MAX_VALUES + " values");
+      }
+      JsonToken token = parser.currentToken();
+      if (token == null) {
+        return NODES.missingNode();
+      }
+      switch (token) {
+        case START_OBJECT:
+          ObjectNode object = NODES.objectNode();
+          while (parser.nextToken() == JsonToken.FIELD_NAME) {
+            String key = parser.currentName();
+            String inner = JsonPath.key(path, key);
+            if (object.has(key)) {
+              faults.structure(
+                  inner,
+                  "",
+                  "is written twice, the second time at line "
+                      + parser.currentTokenLocation().getLineNr(),
+                  "keep one of them or rename it");
+            }
+            parser.nextToken();
+            object.set(key, value(inner));
+          }
+          return object;
+        case START_ARRAY:
+          ArrayNode array = NODES.arrayNode();
+          while (parser.nextToken() != JsonToken.END_ARRAY) {
+            array.add(value(JsonPath.index(path, array.size())));
+          }
+          return array;
+        case VALUE_STRING:
+          return NODES.textNode(parser.getText());
+        case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT:
+          return number(parser.getText());
+        case VALUE_TRUE:
+          return NODES.booleanNode(true);
+        case VALUE_FALSE:
+          return NODES.booleanNode(false);
+        default:
+          return NODES.nullNode();
+      }
+    }
+
+    private static JsonNode number(String text) {
+      double value = Double.parseDouble(text);
+      boolean whole = value == Math.rint(value) && Math.abs(value) < 1e15;
+      return whole ? NODES.numberNode((long) value) : NODES.numberNode(value);
+    }
+  }
+
+  /** Returns {@code node} on one line, shortened, for messages. */
+  static String shown(JsonNode node) {
+    if (node == null || node.isMissingNode()) {
+      return "";
+    }
+    if (node.isObject()) {
+      return node.isEmpty() ? "{}" : "{...}";
+    }
+    if (node.isArray()) {
+      return node.isEmpty() ? "[]" : "[...]";
+    }
+    String text = node.isTextual() ? node.textValue() : node.asText();
+    if (text.length() > SHOWN) {
+      int end = Character.isHighSurrogate(text.charAt(SHOWN - 1)) ? SHOWN - 1 : SHOWN;
+      text = text.substring(0, end) + "...";
+    }
+    return node.isTextual() ? quoted(text) : text;
+  }
+
+  static String quoted(String text) {
+    return '"' + new String(JsonStringEncoder.getInstance().quoteAsString(text)) + '"';
+  }
+
+  /** Returns {@code node} without line breaks, with a space after colons and commas. */
+  static String compact(JsonNode node) {
+    StringBuilder out = new StringBuilder();
+    compact(node, out);
+    return out.toString();
+  }
+
+  private static void compact(JsonNode node, StringBuilder out) {
+    if (node.isObject()) {
+      String gap = "";
+      out.append('{');
+      for (Iterator<Map.Entry<String, JsonNode>> i = node.fields(); i.hasNext(); gap = ", ") {
+        Map.Entry<String, JsonNode> entry = i.next();
+        out.append(gap).append(quoted(entry.getKey())).append(": ");
+        compact(entry.getValue(), out);
+      }
+      out.append('}');
+    } else if (node.isArray()) {
+      String gap = "";
+      out.append('[');
+      for (JsonNode item : node) {
+        out.append(gap);
+        compact(item, out);
+        gap = ", ";
+      }
+      out.append(']');
+    } else if (node.isTextual()) {
+      out.append(quoted(node.textValue()));
+    } else if (node.isFloatingPointNumber()) {
+      double value = node.doubleValue();
+      out.append(Double.isFinite(value) ? Double.toString(value) : "null");
+    } else {
+      out.append(node.asText());
+    }
+  }
+
+  /**
+   * Returns {@code node} indented by two spaces; whatever fits within {@code width} columns stays
+   * on one line, except values nested less than {@code open} deep.
+   */
+  static String pretty(JsonNode node, int width, int open) {
+    StringBuilder out = new StringBuilder();
+    pretty(node, 0, 0, width, open, out);
+    return out.append('\n').toString();
+  }
+
+  private static void pretty(
+      JsonNode node, int depth, int column, int width, int open, StringBuilder out) {
+    String line = depth < open && node.isObject() && !node.isEmpty() ? null : compact(node);
+    if (line != null && (column + line.length() < width || !node.isContainerNode())) {
+      out.append(line);
+      return;
+    }
+    String indent = "  ".repeat(depth + 1);
+    String gap = "";
+    out.append(node.isObject() ? '{' : '[');
+    if (node.isObject()) {
+      for (Iterator<Map.Entry<String, JsonNode>> i = node.fields(); i.hasNext(); gap = ",") {
+        Map.Entry<String, JsonNode> entry = i.next();
+        String key = quoted(entry.getKey()) + ": ";
+        out.append(gap).append('\n').append(indent).append(key);
+        pretty(entry.getValue(), depth + 1, indent.length() + key.length(), width, open, out);
+      }
+    } else {
+      for (JsonNode item : node) {
+        out.append(gap).append('\n').append(indent);
+        pretty(item, depth + 1, indent.length(), width, open, out);
+        gap = ",";
+      }
+    }
+    out.append('\n').append("  ".repeat(depth)).append(node.isObject() ? '}' : ']');
+  }
+}

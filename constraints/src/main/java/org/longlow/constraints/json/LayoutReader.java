@@ -1,0 +1,94 @@
+package org.longlow.constraints.json;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.longlow.constraints.layout.Layout;
+
+/**
+ * Reads layout files.
+ *
+ * <p>Whatever a file holds, the answer is a {@link ReadResult}; no content makes this throw. All
+ * faults come at once. Traced outlines are read from SVG files within the folder of the layout
+ * file; nothing is ever fetched from elsewhere.
+ */
+public final class LayoutReader {
+
+  private LayoutReader() {}
+
+  /** Reads the layout file {@code file}. */
+  public static ReadResult read(Path file) {
+    Faults faults = new Faults();
+    Optional<String> text = text(file, faults);
+    if (text.isEmpty()) {
+      return new ReadResult.Refused(faults.list());
+    }
+    return read(text.get(), file.toAbsolutePath().getParent());
+  }
+
+  /**
+   * Reads the text of a layout file.
+   *
+   * @param text JSON
+   * @param baseFolder where traced outlines are looked for; null if there is nowhere
+   */
+  public static ReadResult read(String text, Path baseFolder) {
+    Faults faults = new Faults();
+    Optional<JsonNode> root = Json.parse(text, faults);
+    if (root.isEmpty()) {
+      return new ReadResult.Refused(faults.list());
+    }
+    return read(root.get(), baseFolder, faults);
+  }
+
+  static ReadResult read(JsonNode root, Path baseFolder, Faults faults) {
+    Reading reading = new Reading(root, baseFolder, faults);
+    Optional<Layout> layout = new LayoutAssembly(reading).layout(root);
+    return faults.isEmpty() && layout.isPresent()
+        ? new ReadResult.Read(layout.get(), reading.notes)
+        : new ReadResult.Refused(faults.list());
+  }
+
+  private static Optional<String> text(Path file, Faults faults) {
+    String name = Json.quoted(String.valueOf(file.getFileName()));
+    try {
+      if (Files.isDirectory(file)) {
+        faults.structure("$", name, "is a folder, not a file", "name the layout file in it");
+        return Optional.empty();
+      }
+      long size = Files.size(file);
+      if (size > 4L * Json.MAX_CHARS) {
+        faults.structure(
+            "$",
+            name,
+            "is " + size + " bytes long, far beyond any layout",
+            "look whether it is the right file");
+        return Optional.empty();
+      }
+      byte[] bytes = Files.readAllBytes(file);
+      return Optional.of(
+          StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString());
+    } catch (NoSuchFileException e) {
+      faults.structure("$", name, "does not exist", "look at the name and the folder");
+    } catch (CharacterCodingException e) {
+      faults.structure("$", name, "is not UTF-8 text", "save it as UTF-8");
+    } catch (IOException e) {
+      faults.structure("$", name, "cannot be read", "look at its permissions");
+    }
+    return Optional.empty();
+  }
+
+  /** Returns the faults of a layout that was changed in memory; empty if it is sound. */
+  public static List<Fault> faults(Layout layout, Path baseFolder) {
+    return read(LayoutWriter.toJson(layout), baseFolder) instanceof ReadResult.Refused refused
+        ? refused.faults()
+        : List.of();
+  }
+}

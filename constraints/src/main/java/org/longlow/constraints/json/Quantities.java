@@ -1,0 +1,260 @@
+package org.longlow.constraints.json;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.longlow.constraints.formula.Dim;
+import org.longlow.constraints.formula.Expr;
+import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.formula.FormulaException;
+import org.longlow.constraints.formula.Unit;
+
+/**
+ * Reads quantities and formulas, knowing the measures of the layout.
+ *
+ * <p>A formula is held to its dimension, and to its range wherever no free measure takes part in
+ * it, because the value of a free one is the solver's to choose.
+ */
+final class Quantities {
+
+  /** Stands for a formula that could not be read; its faults are already collected. */
+  static final Formula LOST = new Formula("", new Expr.Num(Double.NaN, Dim.NUMBER));
+
+  private final Faults faults;
+  private final Set<String> names;
+  private final Map<String, Formula> formulas = new LinkedHashMap<>();
+  private final Set<String> free = new HashSet<>();
+  private final Map<String, Dim> dims = new HashMap<>();
+  private final Map<String, Double> values = new HashMap<>();
+  private final Set<String> moving = new HashSet<>();
+  private final Set<String> used = new TreeSet<>();
+
+  /**
+   * @param names of all measures of the file, read or not
+   */
+  Quantities(Faults faults, Set<String> names) {
+    this.faults = faults;
+    this.names = names;
+  }
+
+  /** Makes a measure known; {@link #link} works out what they all are. */
+  void declare(String name, Formula is, boolean isFree) {
+    formulas.put(name, is);
+    if (isFree) {
+      free.add(name);
+    }
+  }
+
+  /**
+   * Works out dimension and value of each measure; reports circles, unknown names and units that do
+   * not fit.
+   *
+   * @param paths the path of each measure's formula
+   */
+  void link(Map<String, String> paths) {
+    Map<String, List<String>> circles = new HashMap<>();
+    for (String name : formulas.keySet()) {
+      visit(name, new ArrayList<>(), paths, circles);
+    }
+  }
+
+  private void visit(
+      String name, List<String> trail, Map<String, String> paths, Map<String, List<String>> seen) {
+    if (seen.containsKey(name)) {
+      return;
+    }
+    int start = trail.indexOf(name);
+    if (start >= 0) {
+      List<String> circle = new ArrayList<>(trail.subList(start, trail.size()));
+      circle.forEach(c -> seen.put(c, circle));
+      String first = circle.get(0);
+      faults.meaning(
+          paths.get(first),
+          Json.quoted(formulas.get(first).text()),
+          "goes round in a circle: " + String.join(" -> ", circle) + " -> " + first,
+          "give one of them a value of its own");
+      return;
+    }
+    trail.add(name);
+    Formula is = formulas.get(name);
+    for (String other : is.names()) {
+      if (formulas.containsKey(other)) {
+        visit(other, trail, paths, seen);
+      }
+    }
+    trail.remove(trail.size() - 1);
+    if (seen.putIfAbsent(name, List.of()) == null) {
+      settle(name, is, paths.get(name));
+    }
+  }
+
+  private void settle(String name, Formula is, String path) {
+    if (is == LOST || !namesKnown(is, path)) {
+      return;
+    }
+    if (free.contains(name) || is.names().stream().anyMatch(moving::contains)) {
+      moving.add(name);
+    }
+    if (is.names().stream().allMatch(dims::containsKey)) {
+      try {
+        dims.put(name, is.expr().dim(dims::get));
+      } catch (FormulaException e) {
+        faults.meaning(path, Json.quoted(is.text()), e.getMessage(), "mend the units");
+        return;
+      }
+      double value = is.evaluate(n -> values.getOrDefault(n, Double.NaN));
+      if (Double.isFinite(value)) {
+        values.put(name, value);
+        inReach(path, is, value, dims.get(name));
+      } else if (is.names().stream().allMatch(values::containsKey)) {
+        faults.meaning(
+            path, Json.quoted(is.text()), "gives no finite number", "look for a division by zero");
+      }
+    }
+  }
+
+  private boolean namesKnown(Formula formula, String path) {
+    boolean known = true;
+    for (String name : formula.names()) {
+      used.add(name);
+      if (!names.contains(name)) {
+        known = false;
+        faults.meaning(
+            path,
+            Json.quoted(formula.text()),
+            "uses " + name + ", which is no measure, unit or function",
+            Names.advice(name, names, "measure"));
+      }
+    }
+    return known;
+  }
+
+  /** Returns the dimension of the measure {@code name}, if it could be worked out. */
+  Optional<Dim> dim(String name) {
+    return Optional.ofNullable(dims.get(name));
+  }
+
+  /** Returns the names of all measures of the file. */
+  Set<String> names() {
+    return names;
+  }
+
+  /** Returns the measures that some formula uses. */
+  Set<String> used() {
+    return used;
+  }
+
+  /** Notes that the measure {@code name} is used by a limit or wish. */
+  void use(String name) {
+    used.add(name);
+  }
+
+  boolean isFree(String name) {
+    return free.contains(name);
+  }
+
+  /** Returns the value, in internal units, if it does not depend on a free measure. */
+  Optional<Double> fixedValue(Formula formula) {
+    if (formula == LOST || formula.names().stream().anyMatch(moving::contains)) {
+      return Optional.empty();
+    }
+    double value = formula.evaluate(n -> values.getOrDefault(n, Double.NaN));
+    return Double.isFinite(value) ? Optional.of(value) : Optional.empty();
+  }
+
+  /** Returns the text of a quantity, or empty after reporting that {@code node} is none. */
+  Optional<Formula> raw(String path, JsonNode node) {
+    if (!node.isTextual() && !node.isNumber()) {
+      faults.structure(
+          path, Json.shown(node), "is no quantity", "write one such as \"1600 mm\" or a formula");
+      return Optional.empty();
+    }
+    String text = node.asText();
+    if (node.isNumber() && !Double.isFinite(node.doubleValue())) {
+      faults.meaning(path, Json.shown(node), "is not a finite number", "write a smaller one");
+      return Optional.empty();
+    }
+    if (text.codePointCount(0, text.length()) > Formula.MAX_LENGTH) {
+      faults.structure(
+          path,
+          Json.shown(node),
+          "is longer than " + Formula.MAX_LENGTH + " characters",
+          "split it over several measures");
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(Formula.parse(text));
+    } catch (FormulaException e) {
+      faults.meaning(path, Json.shown(node), e.getMessage(), "");
+      return Optional.empty();
+    }
+  }
+
+  /** Reads a quantity of dimension {@code dim}; any dimension where that is null. */
+  Formula read(String path, JsonNode node, Dim dim, Sign sign) {
+    return raw(path, node).map(f -> fit(path, f, dim, sign)).orElse(LOST);
+  }
+
+  /** Holds {@code formula} to dimension and range. */
+  Formula fit(String path, Formula formula, Dim dim, Sign sign) {
+    if (!namesKnown(formula, path) || !formula.names().stream().allMatch(dims::containsKey)) {
+      return LOST;
+    }
+    String shown = Json.quoted(formula.text());
+    Formula fitted = formula;
+    try {
+      if (dim == null) {
+        formula.expr().dim(dims::get);
+      } else {
+        fitted = formula.as(dim, dims::get);
+      }
+    } catch (FormulaException e) {
+      faults.meaning(path, shown, e.getMessage(), "mend the unit");
+      return LOST;
+    }
+    if (!formula.names().stream().allMatch(values::containsKey)) {
+      return fitted;
+    }
+    double value = fitted.evaluate(values::get);
+    if (!Double.isFinite(value)) {
+      faults.meaning(path, shown, "gives no finite number", "look for a division by zero");
+      return fitted;
+    }
+    Dim own = dim == null ? fitted.expr().dim(dims::get) : dim;
+    Unit unit = own.edgeUnit();
+    boolean settled = formula.names().stream().noneMatch(moving::contains);
+    double given = unit.fromInternal(value);
+    if (settled && inReach(path, fitted, value, own) && !sign.allows(given)) {
+      boolean plain = formula.names().isEmpty();
+      faults.meaning(
+          path,
+          shown,
+          (plain ? "" : "is " + Sign.number(given) + ' ' + unit.symbol() + ", ") + sign.words(unit),
+          plain ? "write another value" : "change the measures it uses");
+    }
+    return fitted;
+  }
+
+  private boolean inReach(String path, Formula formula, double value, Dim dim) {
+    double largest = Sign.largest(dim);
+    if (Math.abs(value) <= largest) {
+      return true;
+    }
+    Unit unit = dim.edgeUnit();
+    faults.meaning(
+        path,
+        Json.quoted(formula.text()),
+        "is beyond "
+            + Sign.number(unit.fromInternal(largest))
+            + (unit == Unit.NONE ? "" : ' ' + unit.symbol()),
+        "look at the unit");
+    return false;
+  }
+}
