@@ -1,0 +1,118 @@
+package org.longlow.svg.page;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * A sheet size, mm.
+ *
+ * <p>A series: ISO 216. Letter, Legal and Tabloid: ANSI/ASME Y14.1 (8.5 x 11, 8.5 x 14 and 11 x 17
+ * in). A0 and A4 were checked against published articles, the rest is from memory and consistent by
+ * halving.
+ */
+public record Paper(String name, double widthMm, double heightMm) {
+
+  public static final Paper A4 = new Paper("A4", 210, 297);
+  public static final Paper A3 = new Paper("A3", 297, 420);
+  public static final Paper A2 = new Paper("A2", 420, 594);
+  public static final Paper A1 = new Paper("A1", 594, 841);
+  public static final Paper A0 = new Paper("A0", 841, 1189);
+  public static final Paper LETTER = new Paper("Letter", 215.9, 279.4);
+  public static final Paper LEGAL = new Paper("Legal", 215.9, 355.6);
+  public static final Paper TABLOID = new Paper("Tabloid", 279.4, 431.8);
+
+  /** Sizes known by name, upright. */
+  public static final List<Paper> NAMED = List.of(A4, A3, A2, A1, A0, LETTER, LEGAL, TABLOID);
+
+  /** Shortest side accepted, mm. */
+  public static final double SHORTEST_MM = 50;
+
+  /** Longest side accepted, mm: 14400 points, the usual limit of PDF readers (from memory). */
+  public static final double LONGEST_MM = 5080;
+
+  private static final double MM_PER_INCH = 25.4;
+
+  private static final Pattern CUSTOM =
+      Pattern.compile(
+          "(\\d{1,5}(?:\\.\\d{1,6})?)\\s*[x×*]\\s*(\\d{1,5}(?:\\.\\d{1,6})?)\\s*(mm|in)?");
+
+  private static final String ALLOWED =
+      "allowed: a4, a3, a2, a1, a0, letter, legal, tabloid, each also with 'portrait' or 'landscape',"
+          + " or WIDTHxHEIGHT in mm (420x297) or inches (11x17 in)";
+
+  public Paper {
+    for (double side : new double[] {widthMm, heightMm}) {
+      if (!(side >= SHORTEST_MM && side <= LONGEST_MM)) {
+        throw new IllegalArgumentException(
+            String.format(
+                Locale.ROOT,
+                "paper '%s' measures %s x %s mm; each side must lie in %s to %s mm",
+                name,
+                widthMm,
+                heightMm,
+                SHORTEST_MM,
+                LONGEST_MM));
+      }
+    }
+  }
+
+  /**
+   * Reads a paper size such as {@code a4}, {@code letter landscape}, {@code 420x297} or {@code
+   * 11x17 in}.
+   *
+   * @throws IllegalArgumentException if the text is none of these; the message lists what is
+   *     allowed
+   */
+  public static Paper parse(String text) {
+    String t = text == null ? "" : text.strip().toLowerCase(Locale.ROOT);
+    boolean landscape = t.endsWith("landscape");
+    boolean portrait = t.endsWith("portrait");
+    String size = t.replaceFirst("[\\s-]*(landscape|portrait)$", "");
+    Paper found = null;
+    for (Paper p : NAMED) {
+      if (p.name.toLowerCase(Locale.ROOT).equals(size)) {
+        found = p;
+      }
+    }
+    Matcher m = CUSTOM.matcher(size);
+    if (found == null && m.matches()) {
+      double unit = "in".equals(m.group(3)) ? MM_PER_INCH : 1;
+      found =
+          new Paper(
+              m.group(1) + "x" + m.group(2) + (unit == 1 ? "" : " in"),
+              Double.parseDouble(m.group(1)) * unit,
+              Double.parseDouble(m.group(2)) * unit);
+    }
+    if (found == null) {
+      throw new IllegalArgumentException("paper '" + text + "' is not known; " + ALLOWED);
+    }
+    return landscape ? found.landscape() : portrait ? found.portrait() : found;
+  }
+
+  /** Returns whether the sheet is wider than high. */
+  public boolean isLandscape() {
+    return widthMm > heightMm;
+  }
+
+  /** Returns the same size with the long side across. */
+  public Paper landscape() {
+    return isLandscape() ? this : turned();
+  }
+
+  /** Returns the same size with the long side up. */
+  public Paper portrait() {
+    return isLandscape() ? turned() : this;
+  }
+
+  /** Returns the same size turned by a quarter. */
+  public Paper turned() {
+    return new Paper(name, heightMm, widthMm);
+  }
+
+  /** Returns the name with the direction, for people: {@code A4 landscape}. */
+  public String label() {
+    return name + (widthMm == heightMm ? "" : isLandscape() ? " landscape" : " portrait");
+  }
+}

@@ -1,0 +1,138 @@
+package org.longlow.svg.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.LineString;
+import org.longlow.svg.drawing.Anchor;
+import org.longlow.svg.drawing.Mark;
+import org.longlow.svg.drawing.Planar;
+import org.longlow.svg.drawing.Style;
+import org.longlow.svg.drawing.Tone;
+
+/** The bars and the square that tell whether a print is true. */
+final class ScaleBar {
+
+  /** Length of a bar, mm. */
+  static final double LENGTH_MM = 100;
+
+  /** Side of the square, mm. */
+  static final double SQUARE_MM = 50;
+
+  /** Room round a bar for its figures and words, mm: along and across. */
+  static final double BLOCK_LONG_MM = 108;
+
+  static final double BLOCK_SHORT_MM = 15;
+
+  static final String MEASURE = "measure: should be 100.0 mm";
+
+  /** Subjects by which the bars can be found in a file. */
+  static final String ACROSS = "scale-bar:across";
+
+  static final String ALONG = "scale-bar:along";
+
+  private static final double FIELD_MM = 10;
+  private static final double THICK_MM = 2;
+  private static final double TICK_MM = 4;
+  private static final double HAIR_MM = 0.13;
+
+  private ScaleBar() {}
+
+  /** Returns a horizontal bar whose block has its lower left corner at (x, y). */
+  static List<Mark> across(double x, double y) {
+    return bar(x + (BLOCK_LONG_MM - LENGTH_MM) / 2, y + 5, false);
+  }
+
+  /** Returns a vertical bar whose block has its lower left corner at (x, y). */
+  static List<Mark> along(double x, double y) {
+    return bar(x + BLOCK_SHORT_MM - 5, y + (BLOCK_LONG_MM - LENGTH_MM) / 2, true);
+  }
+
+  /** A bar that starts at (x, y); its figures stand on the outer side, its words on the inner. */
+  private static List<Mark> bar(double x, double y, boolean upright) {
+    String subject = upright ? ALONG : ACROSS;
+    Turn t = new Turn(x, y, upright);
+    List<Mark> out = new ArrayList<>();
+    for (int i = 0; i < LENGTH_MM / FIELD_MM; i++) {
+      double a = i * FIELD_MM;
+      boolean dark = i % 2 == 0;
+      out.add(
+          new Mark.Shape(
+              "",
+              Planar.polygon(
+                  t.x(a, 0), t.y(a, 0),
+                  t.x(a + FIELD_MM, 0), t.y(a + FIELD_MM, 0),
+                  t.x(a + FIELD_MM, THICK_MM), t.y(a + FIELD_MM, THICK_MM),
+                  t.x(a, THICK_MM), t.y(a, THICK_MM)),
+              Style.area(dark ? Tone.INK : Tone.PAPER, 1)));
+    }
+    // One subject, one path: the two end ticks joined by the base line. The middle of a tick is the
+    // place to measure.
+    out.add(
+        new Mark.Shape(
+            subject,
+            Planar.FACTORY.createMultiLineString(
+                new LineString[] {
+                  Planar.line(t.x(0, -1), t.y(0, -1), t.x(0, TICK_MM), t.y(0, TICK_MM)),
+                  Planar.line(t.x(0, 0), t.y(0, 0), t.x(LENGTH_MM, 0), t.y(LENGTH_MM, 0)),
+                  Planar.line(
+                      t.x(0, THICK_MM),
+                      t.y(0, THICK_MM),
+                      t.x(LENGTH_MM, THICK_MM),
+                      t.y(LENGTH_MM, THICK_MM)),
+                  Planar.line(
+                      t.x(LENGTH_MM, -1), t.y(LENGTH_MM, -1),
+                      t.x(LENGTH_MM, TICK_MM), t.y(LENGTH_MM, TICK_MM))
+                }),
+            Style.line(Tone.INK, HAIR_MM)));
+    double deg = upright ? 90 : 0;
+    for (int mm : new int[] {0, 50, 100}) {
+      out.add(
+          new Mark.Words(
+              "",
+              Integer.toString(mm),
+              t.x(mm, -1.8),
+              t.y(mm, -1.8),
+              2,
+              deg,
+              Anchor.TOP_MIDDLE,
+              Tone.INK));
+    }
+    out.add(
+        new Mark.Words("", MEASURE, t.x(50, 4.2), t.y(50, 4.2), 2.5, deg, Anchor.MIDDLE, Tone.INK));
+    return out;
+  }
+
+  /** Returns the square with its lower left corner at (x, y). */
+  static List<Mark> square(double x, double y) {
+    double m = SQUARE_MM / 2;
+    return List.of(
+        new Mark.Shape(
+            "scale-square",
+            Planar.rectangle(x, y, x + SQUARE_MM, y + SQUARE_MM),
+            Style.line(Tone.INK, HAIR_MM)),
+        new Mark.Shape(
+            "",
+            Planar.FACTORY.createMultiLineString(
+                new LineString[] {
+                  Planar.line(x + m - 3, y + m, x + m + 3, y + m),
+                  Planar.line(x + m, y + m - 3, x + m, y + m + 3)
+                }),
+            Style.line(Tone.PENCIL, HAIR_MM)),
+        Mark.Words.level("50 x 50 mm", x + m, y + m + 8, 2.5, Anchor.MIDDLE, Tone.INK),
+        Mark.Words.level("diagonals 70.7 mm", x + m, y + m - 10, 2, Anchor.MIDDLE, Tone.PENCIL));
+  }
+
+  /**
+   * Along and across a bar, turned a quarter for the upright one, whose "across" then points to the
+   * left.
+   */
+  private record Turn(double x0, double y0, boolean upright) {
+    double x(double along, double across) {
+      return upright ? x0 - across : x0 + along;
+    }
+
+    double y(double along, double across) {
+      return upright ? y0 + along : y0 + across;
+    }
+  }
+}

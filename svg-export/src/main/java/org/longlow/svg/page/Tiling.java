@@ -1,0 +1,171 @@
+package org.longlow.svg.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
+import org.longlow.svg.drawing.Drawing;
+import org.longlow.svg.drawing.Layer;
+import org.longlow.svg.drawing.Mark;
+import org.longlow.svg.drawing.Planar;
+
+/**
+ * A drawing divided over a grid of overlapping tiles.
+ *
+ * <p>Along an axis the number of tiles is 1 + ceil((W - u) / (u - overlap)), u being the usable
+ * length of a sheet. What is left over is shared between both ends, so the drawing sits in the
+ * middle of the grid. Row 0 is at the top (row letter A), column 0 at the left (number 1).
+ *
+ * @param bounds what is to be covered, drawing mm
+ * @param usableWidthMm width of a tile, drawing mm
+ * @param usableHeightMm height of a tile, drawing mm
+ * @param overlapMm width of the band shared by neighbours, drawing mm
+ */
+public record Tiling(
+    Envelope bounds, double usableWidthMm, double usableHeightMm, double overlapMm) {
+
+  /**
+   * Design margin for home printers, mm; their unprintable margin is typically 3 to 5 (from
+   * memory).
+   */
+  public static final double MARGIN_MM = 10;
+
+  /** Usual overlap, mm. */
+  public static final double OVERLAP_MM = 10;
+
+  /** More tiles than this are refused: nobody glues them. */
+  public static final int MOST_TILES = 10_000;
+
+  /** Sums of millimetres that should be equal may differ by this much. */
+  private static final double SLACK = 1e-9;
+
+  public Tiling {
+    if (bounds == null || bounds.isNull()) {
+      throw new IllegalArgumentException("nothing to tile: the drawing is empty");
+    }
+    bounds = new Envelope(bounds);
+    if (!(overlapMm >= 0)
+        || !(usableWidthMm > 2 * overlapMm)
+        || !(usableHeightMm > 2 * overlapMm)) {
+      throw new IllegalArgumentException(
+          String.format(
+              Locale.ROOT,
+              "a usable area of %s x %s mm with an overlap of %s mm cannot be tiled;"
+                  + " each side must be more than twice the overlap: take larger paper,"
+                  + " a smaller margin or a smaller overlap",
+              usableWidthMm,
+              usableHeightMm,
+              overlapMm));
+    }
+    double tiles =
+        (double) count(bounds.getWidth(), usableWidthMm, overlapMm)
+            * count(bounds.getHeight(), usableHeightMm, overlapMm);
+    if (!(tiles <= MOST_TILES)) {
+      throw new IllegalArgumentException(
+          String.format(
+              Locale.ROOT,
+              "%.0f x %.0f mm would need %.0f sheets; allowed: %d. Check the part's size or take larger paper",
+              bounds.getWidth(),
+              bounds.getHeight(),
+              tiles,
+              MOST_TILES));
+    }
+  }
+
+  /** Returns the tiling of some bounds at 1:1 on sheets of paper with a margin all round. */
+  public static Tiling of(Envelope bounds, Paper paper, double marginMm, double overlapMm) {
+    if (!(marginMm >= 0)) {
+      throw new IllegalArgumentException("margin is " + marginMm + " mm; allowed: 0 or more");
+    }
+    return new Tiling(
+        bounds, paper.widthMm() - 2 * marginMm, paper.heightMm() - 2 * marginMm, overlapMm);
+  }
+
+  private static int count(double length, double usable, double overlap) {
+    double more = Math.ceil((length - usable) / (usable - overlap) - SLACK);
+    return 1 + (int) Math.max(0, Math.min(more, Integer.MAX_VALUE - 1));
+  }
+
+  public int columns() {
+    return count(bounds.getWidth(), usableWidthMm, overlapMm);
+  }
+
+  public int rows() {
+    return count(bounds.getHeight(), usableHeightMm, overlapMm);
+  }
+
+  /** Returns the rectangle that the sheet in this place shows, drawing mm. */
+  public Envelope tile(int row, int column) {
+    checkPlace(row, column);
+    double stepX = usableWidthMm - overlapMm;
+    double stepY = usableHeightMm - overlapMm;
+    double allX = (columns() - 1) * stepX + usableWidthMm;
+    double allY = (rows() - 1) * stepY + usableHeightMm;
+    double left = bounds.getMinX() - (allX - bounds.getWidth()) / 2 + column * stepX;
+    double top = bounds.getMaxY() + (allY - bounds.getHeight()) / 2 - row * stepY;
+    return new Envelope(left, left + usableWidthMm, top - usableHeightMm, top);
+  }
+
+  /** Returns the tile less half of each band it shares: cells touch and do not overlap. */
+  public Envelope cell(int row, int column) {
+    Envelope t = tile(row, column);
+    double h = overlapMm / 2;
+    return new Envelope(
+        t.getMinX() + (column > 0 ? h : 0),
+        t.getMaxX() - (column < columns() - 1 ? h : 0),
+        t.getMinY() + (row < rows() - 1 ? h : 0),
+        t.getMaxY() - (row > 0 ? h : 0));
+  }
+
+  /**
+   * Returns which sheets are needed: those whose cell meets a shape (for a polygon, its whole area)
+   * or the anchor of words.
+   *
+   * @return [row][column]
+   */
+  public boolean[][] used(Drawing drawing) {
+    boolean[][] out = new boolean[rows()][columns()];
+    List<Geometry> shapes = new ArrayList<>();
+    for (Layer layer : drawing.layers()) {
+      for (Mark mark : layer.marks()) {
+        shapes.add(
+            mark instanceof Mark.Shape s
+                ? s.geometry()
+                : Planar.FACTORY.createPoint(
+                    new Coordinate(((Mark.Words) mark).x(), ((Mark.Words) mark).y())));
+      }
+    }
+    for (int r = 0; r < out.length; r++) {
+      for (int c = 0; c < out[r].length; c++) {
+        Envelope cell = cell(r, c);
+        Polygon box = Planar.rectangle(cell);
+        out[r][c] =
+            shapes.stream()
+                .anyMatch(
+                    g ->
+                        cell.intersects(g.getEnvelopeInternal())
+                            && (cell.contains(g.getEnvelopeInternal()) || box.intersects(g)));
+      }
+    }
+    return out;
+  }
+
+  /** Returns the name of a sheet: row letter and column number, {@code A1} at the top left. */
+  public static String label(int row, int column) {
+    StringBuilder letters = new StringBuilder();
+    for (int n = row; n >= 0; n = n / 26 - 1) {
+      letters.insert(0, (char) ('A' + n % 26));
+    }
+    return letters.toString() + (column + 1);
+  }
+
+  private void checkPlace(int row, int column) {
+    if (row < 0 || row >= rows() || column < 0 || column >= columns()) {
+      throw new IllegalArgumentException(
+          "no tile in row " + row + ", column " + column + " of " + rows() + " x " + columns());
+    }
+  }
+}
