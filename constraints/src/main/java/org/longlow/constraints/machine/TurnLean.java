@@ -1,0 +1,94 @@
+package org.longlow.constraints.machine;
+
+/**
+ * Roll in a steady turn on tyres with a round section.
+ *
+ * <p>Thin tyres lean at φi = atan(v²/(g Rc)). With section radius t the contact lies under the
+ * section centre, so φ = φi + Δφ with sin Δφ = t sin φi/(h − t) (Cossalter, Motorcycle Dynamics,
+ * ch. 4; the argument is φi, not the total). No tyre slip, no gyroscopic moment, no rider movement.
+ *
+ * @param idealRollRad φi, rad in [0, π/2)
+ * @param correctionRad Δφ, rad
+ */
+public record TurnLean(double idealRollRad, double correctionRad) {
+
+  /**
+   * Returns the lean at a speed on a radius.
+   *
+   * @param speedMs m/s, &gt;= 0
+   * @param radiusM radius of the path of the centre of gravity, m, &gt; 0
+   * @param cgHeightMm height of the centre of gravity, mm
+   * @param sectionRadiusMm mean of front and rear crown radius, mm, in [0, cgHeightMm/2]
+   */
+  public static TurnLean of(
+      double speedMs, double radiusM, double cgHeightMm, double sectionRadiusMm) {
+    Values.notNegative("speed m/s", speedMs);
+    Values.positive("turn radius m", radiusM);
+    requireSection(cgHeightMm, sectionRadiusMm);
+    double ideal = Math.atan(speedMs * speedMs / (Values.STANDARD_GRAVITY_MS2 * radiusM));
+    double sine = sectionRadiusMm * Math.sin(ideal) / (cgHeightMm - sectionRadiusMm);
+    return new TurnLean(ideal, Math.asin(sine));
+  }
+
+  /**
+   * Returns the speed, m/s, at which a machine leans at {@code rollRad} on a radius: the limit
+   * speed when that is the touch-down roll. Suspension compression is left out.
+   */
+  public static double limitSpeedMs(
+      double rollRad, double radiusM, double cgHeightMm, double sectionRadiusMm) {
+    Values.positive("turn radius m", radiusM);
+    double tangent = Math.tan(idealRollRad(rollRad, cgHeightMm, sectionRadiusMm));
+    return Math.sqrt(Values.STANDARD_GRAVITY_MS2 * radiusM * tangent);
+  }
+
+  /**
+   * Returns the thin-tyre lean φi that goes with a total roll: tan φi = (h − t) sin φ / [t + (h −
+   * t) cos φ].
+   *
+   * @param rollRad rad, in [0, π/2)
+   */
+  public static double idealRollRad(double rollRad, double cgHeightMm, double sectionRadiusMm) {
+    Values.within("roll rad", rollRad, 0, Math.PI / 2);
+    requireSection(cgHeightMm, sectionRadiusMm);
+    double arm = cgHeightMm - sectionRadiusMm;
+    return Math.atan2(arm * Math.sin(rollRad), sectionRadiusMm + arm * Math.cos(rollRad));
+  }
+
+  /** Past half the height the tyre would have to lean further than it can lie. */
+  private static void requireSection(double cgHeightMm, double sectionRadiusMm) {
+    Values.positive("centre of gravity height mm", cgHeightMm);
+    Values.within("section radius mm", sectionRadiusMm, 0, cgHeightMm / 2);
+  }
+
+  /** Returns the total roll, rad. */
+  public double rollRad() {
+    return idealRollRad + correctionRad;
+  }
+
+  /** Returns the tyre load over its static value, 1/cos φi. */
+  public double loadFactor() {
+    return 1 / Math.cos(idealRollRad);
+  }
+
+  /** Returns the share of the load factor that the springs see, cos Δφ / cos φi. */
+  public double inPlaneFactor() {
+    return Math.cos(correctionRad) / Math.cos(idealRollRad);
+  }
+
+  /** Returns the sideways grip needed, tan φi; a dry road gives about 1. */
+  public double frictionNeeded() {
+    return Math.tan(idealRollRad);
+  }
+
+  /**
+   * Returns the extra compression of a wheel in the turn, mm.
+   *
+   * @param sprungLoadN static sprung load on the wheel, N
+   * @param wheelRateNPerMm spring rate at the wheel, N/mm, &gt; 0
+   */
+  public double extraCompressionMm(double sprungLoadN, double wheelRateNPerMm) {
+    Values.notNegative("sprung load N", sprungLoadN);
+    Values.positive("wheel rate N/mm", wheelRateNPerMm);
+    return sprungLoadN * (inPlaneFactor() - 1) / wheelRateNPerMm;
+  }
+}

@@ -1,0 +1,46 @@
+package org.longlow.constraints.machine;
+
+import java.util.Locale;
+
+/** Guards for the numbers that make up a machine; each returns its value or names what is wrong. */
+final class Values {
+
+  /** Standard acceleration of free fall, m/s² (3rd CGPM 1901; ISO 80000-3). */
+  static final double STANDARD_GRAVITY_MS2 = 9.80665;
+
+  private Values() {}
+
+  static double finite(String name, double value) {
+    if (!Double.isFinite(value)) {
+      throw refused(name, value, "a finite number");
+    }
+    return value;
+  }
+
+  static double positive(String name, double value) {
+    if (!Double.isFinite(value) || value <= 0) {
+      throw refused(name, value, "a finite number above 0");
+    }
+    return value;
+  }
+
+  static double notNegative(String name, double value) {
+    if (!Double.isFinite(value) || value < 0) {
+      throw refused(name, value, "a finite number, 0 or more");
+    }
+    return value;
+  }
+
+  /** Returns {@code value} if it lies in the closed range, else refuses it. */
+  static double within(String name, double value, double least, double most) {
+    if (!(value >= least && value <= most)) {
+      throw refused(name, value, String.format(Locale.ROOT, "%s to %s", least, most));
+    }
+    return value;
+  }
+
+  static IllegalArgumentException refused(String name, double value, String allowed) {
+    return new IllegalArgumentException(
+        String.format(Locale.ROOT, "%s is %s; allowed is %s", name, value, allowed));
+  }
+}

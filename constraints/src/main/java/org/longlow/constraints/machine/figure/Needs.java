@@ -1,0 +1,79 @@
+package org.longlow.constraints.machine.figure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Unpacks optional inputs and notes every fault on the way; a faulty number is handed on as NaN so
+ * that the rest can be looked at too.
+ */
+final class Needs {
+
+  static final String FINITE = "a finite number";
+  static final String POSITIVE = "a finite number above 0";
+  static final String NOT_NEGATIVE = "a finite number, 0 or more";
+
+  private final List<FigureFault> faults = new ArrayList<>();
+
+  double finite(String name, Double value) {
+    return value != null && Double.isFinite(value) ? value : fault(name, value, FINITE);
+  }
+
+  double positive(String name, Double value) {
+    return value != null && Double.isFinite(value) && value > 0
+        ? value
+        : fault(name, value, POSITIVE);
+  }
+
+  double notNegative(String name, Double value) {
+    return value != null && Double.isFinite(value) && value >= 0
+        ? value
+        : fault(name, value, NOT_NEGATIVE);
+  }
+
+  /** Closed range; both ends are numbers worth showing. */
+  double within(String name, Double value, double least, double most) {
+    return value != null && value >= least && value <= most
+        ? value
+        : fault(name, value, String.format(Locale.ROOT, "%s to %s", least, most));
+  }
+
+  /** A rake short of lying flat: beyond it trail has no meaning. */
+  double rakeRad(String name, Double degrees) {
+    return Math.toRadians(within(name, degrees, -85, 85));
+  }
+
+  /** Notes a missing object; returns true if it is there. */
+  boolean there(String name, Object value, String allowed) {
+    if (value == null) {
+      faults.add(new FigureFault(name, "missing", allowed));
+      return false;
+    }
+    return true;
+  }
+
+  double fault(String name, Double value, String allowed) {
+    faults.add(new FigureFault(name, value == null ? "missing" : value.toString(), allowed));
+    return Double.NaN;
+  }
+
+  void add(FigureFault fault) {
+    faults.add(fault);
+  }
+
+  /** Ends the look-over: throws if anything was wrong. */
+  void settle() {
+    if (!faults.isEmpty()) {
+      throw new FigureFaults(faults);
+    }
+  }
+
+  /** Refuses a whole input that was not given. */
+  static <T> T input(T input) {
+    if (input == null) {
+      throw new FigureFaults(List.of(new FigureFault("input", "missing", "an object")));
+    }
+    return input;
+  }
+}
