@@ -1,0 +1,116 @@
+package org.longlow.constraints.check;
+
+import java.util.Optional;
+import org.longlow.rider.geom.PointMm;
+
+/**
+ * One answer about the machine.
+ *
+ * @param id stable name, such as {@code gap.tank.rider}
+ * @param subject what it is about, in the user's names
+ * @param stance the state in which it is worst; empty where it holds in every state
+ * @param verdict how it came out
+ * @param value the figure, in {@code unit}; NaN where there is none
+ * @param limit what it is held against, in {@code unit}; NaN where there is none
+ * @param margin how far it is inside the limit, negative outside, in {@code unit}; NaN where none
+ * @param unit mm, deg, N, kPa, kg, share or empty
+ * @param source where the limit comes from
+ * @param text one sentence for the user
+ * @param where the place on the elevation, in the axes of the drawn machine, if it has one
+ */
+public record Finding(
+    String id,
+    String subject,
+    String stance,
+    Verdict verdict,
+    double value,
+    double limit,
+    double margin,
+    String unit,
+    String source,
+    String text,
+    Optional<PointMm> where) {
+
+  /** Returns a finding held to at least {@code limit}. */
+  public static Finding atLeast(
+      String id,
+      String subject,
+      String stance,
+      double value,
+      double limit,
+      String unit,
+      String source,
+      String text) {
+    return held(id, subject, stance, value, limit, value - limit, unit, source, text);
+  }
+
+  /** Returns a finding held to at most {@code limit}. */
+  public static Finding atMost(
+      String id,
+      String subject,
+      String stance,
+      double value,
+      double limit,
+      String unit,
+      String source,
+      String text) {
+    return held(id, subject, stance, value, limit, limit - value, unit, source, text);
+  }
+
+  private static Finding held(
+      String id,
+      String subject,
+      String stance,
+      double value,
+      double limit,
+      double margin,
+      String unit,
+      String source,
+      String text) {
+    return new Finding(
+        id,
+        subject,
+        stance,
+        margin >= 0 ? Verdict.PASS : Verdict.FAIL,
+        value,
+        limit,
+        margin,
+        unit,
+        source,
+        text,
+        Optional.empty());
+  }
+
+  /** Returns a finding that only tells. */
+  public static Finding note(
+      String id,
+      String subject,
+      String stance,
+      Verdict verdict,
+      double value,
+      String unit,
+      String source,
+      String text) {
+    return new Finding(
+        id,
+        subject,
+        stance,
+        verdict,
+        value,
+        Double.NaN,
+        Double.NaN,
+        unit,
+        source,
+        text,
+        Optional.empty());
+  }
+
+  public Finding at(PointMm point) {
+    return new Finding(
+        id, subject, stance, verdict, value, limit, margin, unit, source, text, Optional.of(point));
+  }
+
+  public Finding withVerdict(Verdict other) {
+    return new Finding(id, subject, stance, other, value, limit, margin, unit, source, text, where);
+  }
+}

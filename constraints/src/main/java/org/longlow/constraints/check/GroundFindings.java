@@ -1,0 +1,81 @@
+package org.longlow.constraints.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import org.longlow.constraints.layout.Demands;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.rider.geom.PointMm;
+
+/** The lowest point under the machine, laden and at full bump. */
+final class GroundFindings {
+
+  private GroundFindings() {}
+
+  static List<Finding> of(Layout layout, List<Standing> standings) {
+    List<Finding> findings = new ArrayList<>();
+    Finding laden = null;
+    for (Standing standing : standings) {
+      if (standing.kind() == Stance.Kind.LADEN) {
+        Finding f = lowest(layout, standing, "clearance.laden", Demands.Key.GROUND_CLEARANCE);
+        if (f != null && (laden == null || f.value() < laden.value())) {
+          laden = f;
+        }
+      } else if (standing.kind() == Stance.Kind.FULL_BUMP) {
+        Finding f = lowest(layout, standing, "clearance.bump", Demands.Key.BUMP_CLEARANCE);
+        if (f != null) {
+          findings.add(f);
+        }
+      }
+    }
+    if (laden != null) {
+      findings.add(0, laden);
+    }
+    return findings;
+  }
+
+  private static Finding lowest(Layout layout, Standing standing, String id, Demands.Key demand) {
+    double least = Double.POSITIVE_INFINITY;
+    String part = null;
+    PointMm at = null;
+    for (PartShape shape : standing.shapes().values()) {
+      if (shape.part() instanceof Part.Wheel) {
+        continue;
+      }
+      for (Coordinate c : shape.outline().getCoordinates()) {
+        PointMm p = new PointMm(c.x, c.y);
+        double height = standing.ground().heightMm(p);
+        if (height < least) {
+          least = height;
+          part = shape.part().name();
+          at = p;
+        }
+      }
+    }
+    if (part == null) {
+      return null;
+    }
+    double limit = standing.places().value(layout.demands().limit(demand));
+    return Finding.atLeast(
+            id,
+            part,
+            standing.name(),
+            least,
+            limit,
+            "mm",
+            Sources.of(layout, demand),
+            part
+                + " is the lowest part, "
+                + Say.mm(least)
+                + " above the road; "
+                + Say.mm(limit)
+                + " are asked "
+                + demand.meaning()
+                + ".")
+        .at(at);
+  }
+}

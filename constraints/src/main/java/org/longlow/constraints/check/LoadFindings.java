@@ -1,0 +1,94 @@
+package org.longlow.constraints.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.longlow.constraints.layout.Demands;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.machine.AxleLoads;
+import org.longlow.constraints.stand.Standing;
+
+/** Axle loads and centre of mass, with and without each crew member. */
+final class LoadFindings {
+
+  private static final String STATICS = "statics of masses on two axles; ";
+
+  private LoadFindings() {}
+
+  static List<Finding> of(Layout layout, List<Standing> standings) {
+    List<Finding> findings = new ArrayList<>();
+    for (Standing s : standings) {
+      boolean laden = s.kind() == Stance.Kind.LADEN;
+      if (s.load() == null || !(laden || s.kind() == Stance.Kind.UNLADEN)) {
+        continue;
+      }
+      AxleLoads axles = s.load().axles();
+      double share = axles.frontShare();
+      double least = s.places().value(layout.demands().limit(Demands.Key.FRONT_SHARE_MIN));
+      double most = s.places().value(layout.demands().limit(Demands.Key.FRONT_SHARE_MAX));
+      String who = laden ? "with " + s.people() : "with nobody on it";
+      String text =
+          Say.format(
+              "%s the machine weighs %s kg; front axle %.0f N, rear axle %.0f N, %s on the front;"
+                  + " centre of mass %.0f mm ahead of the rear contact and %.0f mm up.",
+              who.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + who.substring(1),
+              Say.number(s.load().total().massKg()),
+              axles.frontN(),
+              axles.rearN(),
+              Say.percent(share),
+              s.ground().toRoad(s.load().total().at()).x(),
+              s.ground().toRoad(s.load().total().at()).z());
+      String id = "load." + (laden ? s.people() : "unladen");
+      if (laden) {
+        boolean low = share - least < most - share;
+        Finding f =
+            low
+                ? Finding.atLeast(
+                    id,
+                    s.people(),
+                    s.name(),
+                    share,
+                    least,
+                    "share",
+                    STATICS + Sources.of(layout, Demands.Key.FRONT_SHARE_MIN),
+                    text)
+                : Finding.atMost(
+                    id,
+                    s.people(),
+                    s.name(),
+                    share,
+                    most,
+                    "share",
+                    STATICS + Sources.of(layout, Demands.Key.FRONT_SHARE_MAX),
+                    text);
+        findings.add(f.at(s.load().total().at()));
+        findings.add(
+            Finding.note(
+                "lift." + s.people(),
+                s.people(),
+                s.name(),
+                Verdict.PASS,
+                axles.brakeLiftG(),
+                "g",
+                "statics; no aerodynamics, level road",
+                Say.format(
+                    "Braking lifts the rear wheel at %.2f g and pulling away lifts the front at"
+                        + " %.2f g, if the tyres grip that well.",
+                    axles.brakeLiftG(), axles.driveLiftG())));
+      } else {
+        findings.add(
+            Finding.note(
+                    id,
+                    "machine",
+                    s.name(),
+                    Verdict.PASS,
+                    share,
+                    "share",
+                    "statics of masses on two axles",
+                    text)
+                .at(s.load().total().at()));
+      }
+    }
+    return findings;
+  }
+}

@@ -1,0 +1,18 @@
+package org.longlow.constraints.check;
+
+import org.longlow.constraints.layout.Demands;
+import org.longlow.constraints.layout.Layout;
+
+/** Where limits come from, in words. */
+final class Sources {
+
+  private Sources() {}
+
+  /** Returns the source of a demand: the layout itself, or common practice. */
+  static String of(Layout layout, Demands.Key key) {
+    return (layout.demands().limits().containsKey(key)
+            ? "this layout's demand: "
+            : "common practice, no published source: ")
+        + key.meaning();
+  }
+}

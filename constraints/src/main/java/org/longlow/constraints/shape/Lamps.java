@@ -1,0 +1,16 @@
+package org.longlow.constraints.shape;
+
+import org.longlow.constraints.layout.Part;
+
+/** Which way lamps face. */
+public final class Lamps {
+  private Lamps() {}
+
+  /** Returns whether a lamp of this kind shines forward; side reflectors count as forward. */
+  public static boolean facesForward(Part.LampKind kind) {
+    return switch (kind) {
+      case HEADLAMP, FRONT_SIGNAL, FRONT_POSITION, SIDE_REFLECTOR -> true;
+      default -> false;
+    };
+  }
+}

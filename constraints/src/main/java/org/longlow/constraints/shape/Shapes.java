@@ -1,0 +1,220 @@
+package org.longlow.constraints.shape;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Point;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Material;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.PartBase;
+import org.longlow.constraints.layout.Spread;
+import org.longlow.constraints.machine.Tyre;
+import org.longlow.rider.geom.PointMm;
+
+/** Builds the body of each part from where its pins are. */
+public final class Shapes {
+
+  private Shapes() {}
+
+  /** Returns the shape of every part of {@code layout}, in its order, stands stowed. */
+  public static Map<String, PartShape> of(Layout layout, Places places) {
+    Map<String, PartShape> shapes = new LinkedHashMap<>();
+    layout.parts().forEach((name, part) -> shapes.put(name, of(part, places, false)));
+    return shapes;
+  }
+
+  /**
+   * Returns the shape of one part.
+   *
+   * @param parked true to draw a stand with its foot on the ground
+   */
+  public static PartShape of(Part part, Places places, boolean parked) {
+    if (part instanceof Part.Wheel wheel) {
+      return wheel(wheel, places);
+    }
+    if (part instanceof Part.Front front) {
+      return front(front, places);
+    }
+    if (part instanceof Part.Swingarm arm) {
+      Geometry bar =
+          Curves.bar(places.pin(arm.pivot()), places.pin(arm.axle()), places.value(arm.depth()));
+      return filled(arm, bar, spread(arm.base(), places), places);
+    }
+    if (part instanceof Part.Tube tube) {
+      return tube(tube, places);
+    }
+    if (part instanceof Part.Solid solid) {
+      Geometry outline = Outlines.area(solid.frame(), solid.outline(), places);
+      return filled(solid, outline, spread(solid.base(), places), places);
+    }
+    if (part instanceof Part.Shell shell) {
+      return Shells.of(shell, places);
+    }
+    if (part instanceof Part.Cushion cushion) {
+      return Cushions.of(cushion, places);
+    }
+    if (part instanceof Part.Rest rest) {
+      return rest(rest, places);
+    }
+    if (part instanceof Part.Lamp lamp) {
+      return lamp(lamp, places);
+    }
+    Part.Stand stand = (Part.Stand) part;
+    PointMm foot = places.pin(parked ? stand.foot() : stand.stowed());
+    double d = places.value(stand.diameter());
+    double y = places.value(stand.y());
+    Geometry leg = Curves.bar(places.pin(stand.pivot()), foot, d);
+    List<Interval> across =
+        stand.base().spread().isPresent()
+            ? spread(stand.base(), places)
+            : List.of(new Interval(y - d / 2, y + d / 2));
+    return filled(stand, leg, across, places);
+  }
+
+  private static PartShape wheel(Part.Wheel wheel, Places places) {
+    Tyre tyre = Tyres.of(wheel, places);
+    Geometry disc = Curves.disc(places.pin(wheel.axle()), tyre.freeRadiusMm());
+    double half = tyre.widthMm() / 2;
+    return filled(wheel, disc, List.of(new Interval(-half, half)), places);
+  }
+
+  private static PartShape front(Part.Front front, Places places) {
+    double d = places.value(front.tube());
+    double y = places.value(front.y());
+    PointMm top = places.pin(front.top());
+    PointMm bottom = places.pin(front.bottom());
+    PointMm axle = places.pin(front.axle());
+    List<Interval> legs =
+        List.of(new Interval(y - d / 2, y + d / 2), new Interval(-y - d / 2, -y + d / 2));
+    Geometry stem = Curves.bar(top, bottom, d);
+    Geometry leg;
+    if (front.pivot().isPresent()) {
+      PointMm pivot = places.pin(front.pivot().get());
+      leg = Curves.bar(bottom, pivot, d).union(Curves.bar(pivot, axle, d));
+    } else {
+      leg = Curves.bar(top, axle, d);
+    }
+    List<Prism> prisms = new ArrayList<>();
+    prisms.add(new Prism(stem, new Interval(-d / 2, d / 2)));
+    legs.forEach(l -> prisms.add(new Prism(leg, l)));
+    Geometry outline = stem.union(leg);
+    double volume = stem.getArea() * d + 2 * leg.getArea() * d;
+    return new PartShape(
+        front, outline, prisms, mass(front.base(), volume, places), centre(outline), 0);
+  }
+
+  private static PartShape tube(Part.Tube tube, Places places) {
+    List<PointMm> line = centreLine(tube, places);
+    double d = places.value(tube.diameter());
+    double wall = places.value(tube.wall());
+    double y = places.value(tube.y());
+    Geometry outline = Curves.strip(line, d);
+    List<Interval> across = new ArrayList<>();
+    across.add(new Interval(y - d / 2, y + d / 2));
+    if (tube.both()) {
+      across.add(across.get(0).mirrored());
+    }
+    List<Prism> prisms = across.stream().map(i -> new Prism(outline, i)).toList();
+    double section = Math.PI / 4 * (d * d - Math.pow(Math.max(0, d - 2 * wall), 2));
+    double volume = section * Curves.length(line) * across.size();
+    return new PartShape(
+        tube,
+        outline,
+        prisms,
+        mass(tube.base(), volume, places),
+        centre(Curves.line(line)),
+        middle(across));
+  }
+
+  /** Returns the bent centre line of a tube. */
+  public static List<PointMm> centreLine(Part.Tube tube, Places places) {
+    List<PointMm> pins = tube.path().stream().map(places::pin).toList();
+    return Curves.bent(pins, places.value(tube.bendRadius()));
+  }
+
+  private static PartShape rest(Part.Rest rest, Places places) {
+    double d = places.value(rest.diameter());
+    double y = places.value(rest.y());
+    double half = places.value(rest.length()) / 2;
+    PointMm at = places.pin(rest.at());
+    Geometry outline =
+        rest.to().isPresent()
+            ? Curves.bar(at, places.pin(rest.to().get()), d)
+            : Curves.disc(at, d / 2);
+    Interval one = new Interval(y - half, y + half);
+    return filled(rest, outline, List.of(one, one.mirrored()), places);
+  }
+
+  private static PartShape lamp(Part.Lamp lamp, Places places) {
+    PointMm at = places.pin(lamp.at());
+    double halfHeight = places.value(lamp.halfHeight());
+    double halfWidth = places.value(lamp.halfWidth());
+    double depth = places.value(lamp.depth());
+    double y = places.value(lamp.y());
+    double back = Lamps.facesForward(lamp.type()) ? -depth : depth;
+    Geometry outline =
+        Curves.polygon(
+            List.of(
+                at.plus(new PointMm(0, -halfHeight)),
+                at.plus(new PointMm(back, -halfHeight)),
+                at.plus(new PointMm(back, halfHeight)),
+                at.plus(new PointMm(0, halfHeight))));
+    List<Interval> across = new ArrayList<>();
+    across.add(new Interval(y - halfWidth, y + halfWidth));
+    if (lamp.pair()) {
+      across.add(across.get(0).mirrored());
+    }
+    return filled(lamp, outline, across, places);
+  }
+
+  /** Returns a part that fills {@code outline} over each of {@code across}. */
+  static PartShape filled(Part part, Geometry outline, List<Interval> across, Places places) {
+    double width = across.stream().mapToDouble(Interval::length).sum();
+    return new PartShape(
+        part,
+        outline,
+        across.stream().map(i -> new Prism(outline, i)).toList(),
+        mass(part.base(), outline.getArea() * width, places),
+        centre(outline),
+        middle(across));
+  }
+
+  /** Returns the given mass, or that of {@code volumeMm3} of the part's material, or 0. */
+  static double mass(PartBase base, double volumeMm3, Places places) {
+    if (base.mass().isPresent()) {
+      return places.value(base.mass().get());
+    }
+    double density = Material.named(base.material()).map(Material::densityKgMm3).orElse(Double.NaN);
+    return Double.isNaN(density) ? 0 : density * volumeMm3;
+  }
+
+  /** Returns the intervals across the machine that a spread stands for. */
+  static List<Interval> spread(PartBase base, Places places) {
+    if (base.spread().isEmpty()) {
+      return List.of(new Interval(0, 0));
+    }
+    Spread spread = base.spread().get();
+    double left = places.value(spread.left());
+    double right = places.value(spread.right());
+    Interval one = new Interval(Math.min(-right, left), Math.max(-right, left));
+    return spread.both() ? List.of(one, one.mirrored()) : List.of(one);
+  }
+
+  static double middle(List<Interval> across) {
+    double weight = 0;
+    double sum = 0;
+    for (Interval i : across) {
+      weight += i.length();
+      sum += i.length() * i.middle();
+    }
+    return weight > 0 ? sum / weight : 0;
+  }
+
+  static PointMm centre(Geometry geometry) {
+    Point c = geometry.getCentroid();
+    return c.isEmpty() ? PointMm.ORIGIN : new PointMm(c.getX(), c.getY());
+  }
+}

@@ -1,0 +1,100 @@
+package org.longlow.constraints.gap;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.longlow.constraints.shape.Curves;
+import org.longlow.constraints.shape.Interval;
+import org.longlow.constraints.shape.Prism;
+import org.longlow.rider.geom.PointMm;
+
+class GapsTest {
+
+  private static Body box(String name, double x, double z, double size, double from, double to) {
+    List<PointMm> corners =
+        List.of(
+            new PointMm(x, z),
+            new PointMm(x + size, z),
+            new PointMm(x + size, z + size),
+            new PointMm(x, z + size));
+    return new Body(name, List.of(new Prism(Curves.polygon(corners), new Interval(from, to))));
+  }
+
+  // Euclid I.47: 3, 4, 5.
+  @Test
+  void gapAcrossAndAlongAddAsASquareRoot() {
+    Gap gap = box("a", 0, 0, 100, -10, 10).to(box("b", 103, 0, 100, 14, 20), 100);
+    assertThat(gap.gapMm()).isCloseTo(5, within(1e-9));
+  }
+
+  @Test
+  void overlapIsAsDeepAsTheShortestWayOut() {
+    Gap gap = box("a", 0, 0, 100, -50, 50).to(box("b", 93, 0, 100, -50, 50), 100);
+    assertThat(gap.gapMm()).isCloseTo(-7, within(1e-9));
+    assertThat(gap.where().x()).isCloseTo(96.5, within(1e-9));
+  }
+
+  @Test
+  void overlapInElevationWithRoomAcrossIsAGap() {
+    Gap gap = box("a", 0, 0, 100, -50, 50).to(box("b", 10, 10, 20, 58, 70), 100);
+    assertThat(gap.gapMm()).isCloseTo(8, within(1e-9));
+  }
+
+  @Test
+  void bodyInsideAnotherOverlaps() {
+    Gap gap = box("a", 0, 0, 100, -50, 50).to(box("b", 40, 40, 20, -5, 5), 100);
+    assertThat(gap.gapMm()).isNegative();
+  }
+
+  @Test
+  void beyondTheHorizonIsNothing() {
+    assertThat(box("a", 0, 0, 100, -1, 1).to(box("b", 200, 0, 10, -1, 1), 99)).isNull();
+  }
+
+  @ParameterizedTest(name = "seed {0}")
+  @ValueSource(longs = {11, 12, 13, 14})
+  void indexedGapsEqualJtsDistanceOfAllPairs(long seed) {
+    SplittableRandom random = new SplittableRandom(seed);
+    List<Body> bodies = new ArrayList<>();
+    List<Prism> prisms = new ArrayList<>();
+    for (int i = 0; i < 40; i++) {
+      PointMm at = new PointMm(random.nextDouble(2000), random.nextDouble(1000));
+      double y = random.nextDouble(-200, 200);
+      Prism prism =
+          new Prism(
+              Curves.disc(at, 20 + random.nextDouble(100)),
+              new Interval(y, y + random.nextDouble(100)));
+      prisms.add(prism);
+      bodies.add(new Body("p" + i, List.of(prism)));
+    }
+    List<Gap> gaps = Gaps.among(bodies, 80, (a, b) -> true);
+    int expected = 0;
+    for (int i = 0; i < 40; i++) {
+      for (int j = i + 1; j < 40; j++) {
+        double side = prisms.get(i).outline().distance(prisms.get(j).outline());
+        double across = Math.max(0, prisms.get(i).across().gap(prisms.get(j).across()));
+        double distance = Math.hypot(side, across);
+        if (distance >= 80) {
+          continue;
+        }
+        expected++;
+        String first = "p" + i;
+        String second = "p" + j;
+        Gap gap =
+            gaps.stream()
+                .filter(g -> g.first().equals(first) && g.second().equals(second))
+                .findFirst()
+                .orElseThrow();
+        assertThat(Math.max(0, gap.gapMm())).isCloseTo(distance, within(1e-9));
+      }
+    }
+    assertThat(gaps).hasSize(expected);
+    assertThat(expected).isGreaterThan(5);
+  }
+}
