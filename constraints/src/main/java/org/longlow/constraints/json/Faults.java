@@ -41,6 +41,10 @@ final class Faults {
     }
   }
 
+  int count() {
+    return list.size() + left;
+  }
+
   boolean isEmpty() {
     return list.isEmpty();
   }

@@ -39,11 +39,8 @@ final class LayoutAssembly {
     if (!version(top)) {
       return Optional.empty();
     }
-    JsonNode nameNode = top.required("name", "a short name for the layout");
-    String name = nameNode == null ? "" : top.text("name", "");
-    if (nameNode != null && nameNode.isTextual() && name.isBlank()) {
-      reading.faults.structure("$.name", Json.shown(nameNode), "is empty", "write a short name");
-    }
+    top.required("name", "a short name for the layout");
+    String name = top.filled("name", "");
     String title = top.text("title", "");
     List<String> notes = top.texts("notes", 100);
     Map<String, Measure> measures = measures(top);

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.regex.Pattern;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
 
@@ -21,6 +22,8 @@ final class Obj {
 
   /** Longest free text accepted. */
   static final int MAX_TEXT = 2000;
+
+  private static final Pattern INK = Pattern.compile("\\S");
 
   final Reading reading;
   final String path;
@@ -106,6 +109,17 @@ final class Obj {
       texts.add(text(item.path, item.json, ""));
     }
     return texts;
+  }
+
+  /** Free text with something in it; {@code orElse} where absent or wrong. */
+  String filled(String key, String orElse) {
+    String text = text(key, orElse);
+    if (json.path(key).isTextual() && !INK.matcher(text).find()) {
+      reading.faults.structure(
+          at(key), Json.shown(json.get(key)), "is empty", "write a name or leave the key out");
+      return orElse;
+    }
+    return text;
   }
 
   boolean flag(String key, boolean orElse) {

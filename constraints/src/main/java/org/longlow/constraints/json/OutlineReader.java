@@ -19,7 +19,7 @@ final class OutlineReader {
   /** Most vertices of one outline. */
   static final int MAX_POINTS = 2000;
 
-  private static final String SMOOTH = "smooth";
+  static final String SMOOTH = "smooth";
 
   private final Reading reading;
 
@@ -64,7 +64,7 @@ final class OutlineReader {
       return nothing;
     }
     Obj inner = open.get();
-    Outline outline = node.has("svg") ? traced(inner) : drawn(inner);
+    Outline outline = inner.has("svg") ? traced(inner) : drawn(inner);
     inner.close();
     return outline;
   }
@@ -98,11 +98,11 @@ final class OutlineReader {
     boolean smooth = false;
     if (json.isArray() && json.size() > 1) {
       smooth = json.get(json.size() - 1).asText().equals(SMOOTH);
-      if (smooth && json.size() == 2) {
+      if (smooth && json.size() == 2 && json.get(0).isTextual()) {
         return onPin(JsonPath.index(item.path(), 0), json.get(0), true);
       }
     }
-    if (!json.isArray() || json.size() != (smooth ? 3 : 2)) {
+    if (!json.isArray() || json.size() != (smooth && json.size() == 3 ? 3 : 2)) {
       reading.faults.structure(
           item.path(),
           Json.shown(json),

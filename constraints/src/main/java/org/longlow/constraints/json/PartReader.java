@@ -227,7 +227,7 @@ final class PartReader {
   private Part cushion(Obj obj, String name) {
     PartBase base = base(obj, name, true, true);
     Part.CushionRole role = obj.word("role", Part.CushionRole.class, null);
-    String seat = seat(obj);
+    String seat = obj.filled("seat", Reading.RIDER);
     String from = obj.pin("from", "the rear or lower end of the board");
     String to = obj.pin("to", "the front or upper end of the board");
     if (!from.isEmpty() && from.equals(to)) {
@@ -270,17 +270,9 @@ final class PartReader {
     }
   }
 
-  private String seat(Obj obj) {
-    String seat = obj.text("seat", Reading.RIDER);
-    if (obj.has("seat") && seat.isBlank()) {
-      reading.faults.structure(obj.at("seat"), "\"\"", "is empty", "name the seat");
-    }
-    return seat;
-  }
-
   private Part rest(Obj obj, String name, Part.RestKind type) {
     PartBase base = base(obj, name, false, false);
-    String seat = seat(obj);
+    String seat = obj.filled("seat", Reading.RIDER);
     String at = obj.pin("at", "its centre");
     Optional<String> to =
         type == Part.RestKind.FOOTBOARD

@@ -3,10 +3,8 @@ package org.longlow.constraints.json;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
 import org.longlow.constraints.formula.Formula;
@@ -97,16 +95,11 @@ final class Reading {
           "use up to 60 of A-Z a-z 0-9 _ without spaces, a letter first, so formulas can use it");
     } else if (Unit.named(name).isPresent()) {
       faults.meaning(path, "", "is named like the unit " + name, "choose another name");
-    } else if (MathFunction.named(name).isPresent() || Formula.RESERVED.contains(name)) {
+    } else if (MathFunction.named(name).isPresent()
+        || Formula.RESERVED.contains(name)
+        || name.equals(OutlineReader.SMOOTH)) {
       faults.meaning(
           path, "", "is named like something formulas already know", "choose another name");
     }
-  }
-
-  /** Returns {@code map} with null values left out, in order. */
-  static <V> Map<String, V> present(Map<String, V> map) {
-    Map<String, V> present = new LinkedHashMap<>(map);
-    present.values().removeIf(v -> v == null);
-    return present;
   }
 }
