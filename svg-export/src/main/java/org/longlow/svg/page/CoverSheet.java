@@ -1,0 +1,149 @@
+package org.longlow.svg.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.locationtech.jts.geom.Envelope;
+import org.longlow.svg.drawing.Anchor;
+import org.longlow.svg.drawing.Drawing;
+import org.longlow.svg.drawing.Layer;
+import org.longlow.svg.drawing.Lettering;
+import org.longlow.svg.drawing.Mark;
+import org.longlow.svg.drawing.Style;
+import org.longlow.svg.drawing.Tone;
+
+/**
+ * The first sheet of a template of several: map, how to print, measure, glue and cut, both bars and
+ * the square.
+ */
+final class CoverSheet {
+
+  /** How far a bar may be from 100 mm on a good print, mm (usual practice, no standard). */
+  static final double BAR_TOLERANCE_MM = 0.25;
+
+  private static final double NOTE_MM = 2.4;
+  private static final double NOTE_STEP_MM = 4.4;
+
+  private CoverSheet() {}
+
+  static Page page(TemplatePlan plan) {
+    double w = plan.width();
+    double h = plan.height();
+    int all = plan.sheets().size();
+    List<Mark> words = new ArrayList<>();
+    String name = plan.part().isBlank() ? "Part without a name" : Lettering.printable(plan.part());
+    words.add(line(Lettering.fitted(name, 7, w / 1.2), 0, h - 9, 7, Tone.INK));
+    words.add(
+        line(
+            "Full-size template, "
+                + all
+                + " sheets of "
+                + plan.settings().paper().label()
+                + ". Sheet map and how to put it together.",
+            0,
+            h - 16,
+            2.6,
+            Tone.PENCIL));
+
+    List<Mark> bars = new ArrayList<>(ScaleBar.across(0, 0));
+    bars.addAll(ScaleBar.along(w - ScaleBar.BLOCK_SHORT_MM, 0));
+    double squareY = ScaleBar.BLOCK_SHORT_MM + 4;
+    bars.addAll(ScaleBar.square(4, squareY));
+
+    double notesX = ScaleBar.SQUARE_MM + 10;
+    double notesWide = w - notesX - ScaleBar.BLOCK_SHORT_MM - 6;
+    List<String> lines = new ArrayList<>();
+    for (String note : notes(plan)) {
+      lines.addAll(Lettering.wrapped(note, NOTE_MM, notesWide / 1.18));
+    }
+    double top =
+        squareY + Math.max(ScaleBar.SQUARE_MM, (lines.size() - 1) * NOTE_STEP_MM + NOTE_MM);
+    double y = top - NOTE_MM;
+    for (String text : lines) {
+      words.add(line(text, notesX, y, NOTE_MM, Tone.INK));
+      y -= NOTE_STEP_MM;
+    }
+
+    double mapRight = top + 6 < ScaleBar.BLOCK_LONG_MM ? w - ScaleBar.BLOCK_SHORT_MM - 4 : w;
+    Envelope mapBox = new Envelope(0, mapRight, top + 6, h - 21);
+    SheetMap map = new SheetMap(plan, mapBox);
+    words.addAll(SheetNotes.sides(plan.settings(), w - 24, h - 14));
+
+    Affine toPage = plan.toPage();
+    return new Page(
+        plan.part() + ": sheet map",
+        plan.settings().paper(),
+        List.of(
+            new Page.Piece(
+                Drawing.of("", new Layer("sheet-map", "Sheet map", map.fields(null))),
+                toPage,
+                null),
+            new Page.Piece(outline(plan.drawing()), map.placement().then(toPage), null),
+            new Page.Piece(
+                Drawing.of(
+                    "",
+                    new Layer("sheet-names", "Sheet names", map.names(5)),
+                    new Layer("sheet-bars", "Scale bars", bars),
+                    new Layer("sheet-notes", "Notes", words)),
+                toPage,
+                null)));
+  }
+
+  private static List<String> notes(TemplatePlan plan) {
+    Envelope b = plan.drawing().boundsMm();
+    List<String> out = new ArrayList<>();
+    out.add(
+        "1. "
+            + SheetNotes.ACTUAL_SIZE
+            + ", nothing fitted to the page; "
+            + SheetNotes.correction(plan.settings().correction())
+            + ".");
+    out.add(
+        String.format(
+            Locale.ROOT,
+            "2. Measure both bars on every sheet: 100.0 mm, good within %.2f mm. If not, give what you measured as"
+                + " print correction and print again.",
+            BAR_TOLERANCE_MM));
+    out.add(
+        "3. Trim the edges marked so (left and top). Lay each sheet on the hatched glue strip of its neighbour, cross on"
+            + " cross (pin through, or hold against a window).");
+    out.add("4. Glue row by row from A1, left to right; then lay each row on the one above it.");
+    out.add(
+        String.format(
+            Locale.ROOT,
+            "5. Check with a tape before cutting: overall %.1f x %.1f mm, diagonal %.1f mm.",
+            b.getWidth(),
+            b.getHeight(),
+            Math.hypot(b.getWidth(), b.getHeight())));
+    out.add(
+        "6. "
+            + SheetNotes.LINE_STAYS
+            + ". Paper grows and shrinks with the weather: for metal, trust the figures before the paper.");
+    out.add("Crossed-out sheets are empty and not printed.");
+    return out;
+  }
+
+  /** Returns the shapes only, in thin lines: words and wide strokes would fill a small map. */
+  private static Drawing outline(Drawing drawing) {
+    List<Mark> out = new ArrayList<>();
+    for (Layer layer : drawing.layers()) {
+      for (Mark mark : layer.marks()) {
+        if (mark instanceof Mark.Shape s) {
+          Style style = s.style();
+          out.add(
+              new Mark.Shape(
+                  "",
+                  s.geometry(),
+                  style.stroke() == null
+                      ? style
+                      : style.withStroke(style.stroke(), Math.min(style.strokeMm(), 0.18))));
+        }
+      }
+    }
+    return Drawing.of("", new Layer("sheet-outline", "Outline", out));
+  }
+
+  private static Mark line(String text, double x, double y, double size, Tone tone) {
+    return Mark.Words.level(text, x, y, size, Anchor.START, tone);
+  }
+}

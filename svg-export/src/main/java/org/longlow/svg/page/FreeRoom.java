@@ -1,0 +1,127 @@
+package org.longlow.svg.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryComponentFilter;
+import org.locationtech.jts.geom.LineString;
+import org.longlow.svg.drawing.Drawing;
+import org.longlow.svg.drawing.Layer;
+import org.longlow.svg.drawing.Mark;
+
+/** Finds places on a sheet where a block of notes covers as little of the drawing as possible. */
+final class FreeRoom {
+
+  private static final double STEP_MM = 3;
+
+  /** Covering this much of words costs as much as covering one millimetre of line does. */
+  private static final double WORDS_COST_PER_MM2 = 1;
+
+  private final Envelope region;
+  private final List<double[]> segments = new ArrayList<>();
+  private final List<Envelope> words = new ArrayList<>();
+  private final List<Envelope> taken = new ArrayList<>();
+
+  /**
+   * @param drawing what is on the sheet, in the unit of the region
+   * @param region where blocks may go
+   */
+  FreeRoom(Drawing drawing, Envelope region) {
+    this.region = region;
+    for (Layer layer : drawing.layers()) {
+      for (Mark mark : layer.marks()) {
+        if (mark instanceof Mark.Shape shape) {
+          if (shape.style().stroke() != null) {
+            add(Clip.lines(shape.geometry(), region));
+          }
+        } else if (mark instanceof Mark.Words w && region.intersects(w.boxMm())) {
+          words.add(w.boxMm());
+        }
+      }
+    }
+  }
+
+  private void add(Geometry lines) {
+    GeometryComponentFilter each =
+        part -> {
+          if (part instanceof LineString line) {
+            Coordinate[] c = line.getCoordinates();
+            for (int i = 1; i < c.length; i++) {
+              segments.add(new double[] {c[i - 1].x, c[i - 1].y, c[i].x, c[i].y});
+            }
+          }
+        };
+    lines.apply(each);
+  }
+
+  /**
+   * Takes a place for a block: of those that cover least, the one nearest to a wished place. Blocks
+   * never overlap each other.
+   *
+   * @param wishX 0 at the left of the region, 1 at the right
+   * @param wishY 0 at the bottom, 1 at the top
+   * @param onlyIfFree whether a place that covers something is no use
+   * @return the place, or null if there is none
+   */
+  Envelope take(double width, double height, double wishX, double wishY, boolean onlyIfFree) {
+    double freeX = region.getWidth() - width;
+    double freeY = region.getHeight() - height;
+    if (freeX < 0 || freeY < 0) {
+      return null;
+    }
+    int nx = (int) Math.ceil(freeX / STEP_MM);
+    int ny = (int) Math.ceil(freeY / STEP_MM);
+    Envelope best = null;
+    double bestCost = Double.POSITIVE_INFINITY;
+    for (int i = 0; i <= nx; i++) {
+      for (int j = 0; j <= ny; j++) {
+        double x = region.getMinX() + (nx == 0 ? 0 : freeX * i / nx);
+        double y = region.getMinY() + (ny == 0 ? 0 : freeY * j / ny);
+        double far =
+            Math.hypot(x - region.getMinX() - wishX * freeX, y - region.getMinY() - wishY * freeY);
+        // Distance only decides between places that cover the same.
+        double cost = far * 1e-4;
+        if (cost >= bestCost) {
+          continue;
+        }
+        Envelope box = new Envelope(x, x + width, y, y + height);
+        if (taken.stream().anyMatch(box::intersects)) {
+          continue;
+        }
+        double covered = covered(box, bestCost - cost);
+        cost += covered;
+        if (cost < bestCost && !(onlyIfFree && covered > 0)) {
+          bestCost = cost;
+          best = box;
+        }
+      }
+    }
+    if (best != null) {
+      taken.add(best);
+    }
+    return best;
+  }
+
+  private double covered(Envelope box, double enough) {
+    double sum = 0;
+    for (Envelope w : words) {
+      if (w.intersects(box)) {
+        sum += WORDS_COST_PER_MM2 * w.intersection(box).getArea();
+      }
+    }
+    double[] t = new double[2];
+    for (double[] s : segments) {
+      if (sum > enough) {
+        return sum;
+      }
+      double dx = s[2] - s[0];
+      double dy = s[3] - s[1];
+      if (Clip.inside(s[0], s[1], dx, dy, box, t)) {
+        sum += (t[1] - t[0]) * Math.hypot(dx, dy);
+      }
+    }
+    return sum;
+  }
+}

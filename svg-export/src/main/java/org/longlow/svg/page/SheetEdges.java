@@ -1,0 +1,219 @@
+package org.longlow.svg.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
+import org.longlow.svg.drawing.Anchor;
+import org.longlow.svg.drawing.Hatch;
+import org.longlow.svg.drawing.Lettering;
+import org.longlow.svg.drawing.LineType;
+import org.longlow.svg.drawing.Mark;
+import org.longlow.svg.drawing.Planar;
+import org.longlow.svg.drawing.Style;
+import org.longlow.svg.drawing.Tone;
+
+/**
+ * What stands along the edges of a template sheet: glue strips (right and bottom), edges to trim
+ * (left and top), register crosses in the corners of the overlap, and arrows to the neighbours.
+ *
+ * <p>The sheet to the right lies on top of the left one's strip, the row below on top of the row
+ * above.
+ */
+final class SheetEdges {
+
+  private static final double HAIR_MM = 0.13;
+  private static final double THIN_MM = 0.18;
+  private static final double HATCH_MM = 3;
+  private static final double CAPTION_MM = 2.3;
+
+  private final TemplatePlan plan;
+  private final TemplatePlan.Sheet sheet;
+  private final double w;
+  private final double h;
+  private final double o;
+
+  SheetEdges(TemplatePlan plan, TemplatePlan.Sheet sheet) {
+    this.plan = plan;
+    this.sheet = sheet;
+    this.w = plan.width();
+    this.h = plan.height();
+    this.o = plan.settings().overlapMm();
+  }
+
+  /** Returns what lies under the template: hatched strips. */
+  List<Mark> strips() {
+    boolean right = neighbour(0, 1);
+    boolean below = neighbour(1, 0);
+    List<Geometry> bands = new ArrayList<>();
+    if (right) {
+      bands.add(Planar.rectangle(w - o, 0, w, h));
+    }
+    if (below) {
+      bands.add(Planar.rectangle(0, 0, w, o));
+    }
+    if (bands.isEmpty()) {
+      return List.of();
+    }
+    Geometry strip = bands.get(0);
+    for (Geometry more : bands.subList(1, bands.size())) {
+      strip = strip.union(more);
+    }
+    List<Mark> out = new ArrayList<>();
+    out.add(
+        new Mark.Shape(
+            "", Hatch.lines(strip, HATCH_MM, Math.PI / 4), Style.line(Tone.FAINT, HAIR_MM)));
+    Style inner = Style.line(Tone.PENCIL, THIN_MM).withLine(LineType.DASHED);
+    if (right) {
+      out.add(new Mark.Shape("", Planar.line(w - o, 0, w - o, h), inner));
+    }
+    if (below) {
+      out.add(new Mark.Shape("", Planar.line(0, o, w, o), inner));
+    }
+    return out;
+  }
+
+  /**
+   * Returns the faint frame that shows whether the printer cut anything off, and the edges to trim.
+   */
+  List<Mark> frame() {
+    List<Mark> out = new ArrayList<>();
+    out.add(new Mark.Shape("", Planar.rectangle(0, 0, w, h), Style.line(Tone.FAINT, HAIR_MM)));
+    Style trim = Style.line(Tone.PENCIL, THIN_MM);
+    if (neighbour(0, -1)) {
+      out.add(new Mark.Shape("", Planar.line(0, 0, 0, h), trim));
+    }
+    if (neighbour(-1, 0)) {
+      out.add(new Mark.Shape("", Planar.line(0, h, w, h), trim));
+    }
+    return out;
+  }
+
+  /** Returns arrows and words towards the neighbours, each on a patch of paper. */
+  List<Mark> arrows() {
+    List<Mark> out = new ArrayList<>();
+    if (neighbour(0, 1)) {
+      caption(out, w - o / 2, h / 2, 0, label(0, 1), "glue strip, " + label(0, 1) + " lies on top");
+    }
+    if (neighbour(1, 0)) {
+      caption(out, w / 2, o / 2, -90, label(1, 0), "glue strip, " + label(1, 0) + " lies on top");
+    }
+    if (neighbour(0, -1)) {
+      caption(out, o / 2, h / 2, 180, label(0, -1), "trim this edge, lay on " + label(0, -1));
+    }
+    if (neighbour(-1, 0)) {
+      caption(out, w / 2, h - o / 2, 90, label(-1, 0), "trim this edge, lay on " + label(-1, 0));
+    }
+    return out;
+  }
+
+  private void caption(
+      List<Mark> out, double x, double y, double arrowDeg, String label, String words) {
+    boolean upright = Math.abs(arrowDeg) != 90;
+    String text = label + ": " + words;
+    double width = Lettering.widthMm(text, CAPTION_MM);
+    // Fonts other than the intended one may be a fifth wider, so the patch is too.
+    double reach = width * 0.6 + 4;
+    double half = Math.min(o / 2 - 0.6, 2.6);
+    out.add(
+        new Mark.Shape(
+            "",
+            upright
+                ? Planar.rectangle(x - half, y - reach - 4, x + half, y + reach)
+                : Planar.rectangle(x - reach - 4, y - half, x + reach, y + half),
+            Style.area(Tone.PAPER, 1)));
+    double ax = upright ? x : x - reach;
+    double ay = upright ? y - reach : y;
+    double a = Math.toRadians(arrowDeg);
+    double c = Math.cos(a);
+    double s = Math.sin(a);
+    double tip = Math.min(2.2, half);
+    double back = tip * 0.9;
+    out.add(
+        new Mark.Shape(
+            "",
+            Planar.polygon(
+                ax + tip * c,
+                ay + tip * s,
+                ax - back * c - back * s,
+                ay - back * s + back * c,
+                ax - back * c + back * s,
+                ay - back * s - back * c),
+            Style.area(Tone.INK, 1)));
+    out.add(new Mark.Words("", text, x, y, CAPTION_MM, upright ? 90 : 0, Anchor.CENTRE, Tone.INK));
+  }
+
+  /**
+   * Returns the register crosses. A cross belongs to a node of the grid and carries it in its
+   * subject ({@code register:COLUMN:ROW}, counted from the left and from the top); the words beside
+   * it name the other sheets that show it.
+   */
+  List<Mark> crosses() {
+    List<Mark> out = new ArrayList<>();
+    for (int down = 0; down <= 1; down++) {
+      for (int along = 0; along <= 1; along++) {
+        int column = sheet.column() + along;
+        int row = sheet.row() + down;
+        List<String> partners = partners(row, column);
+        if (partners.isEmpty()) {
+          continue;
+        }
+        double x = along == 0 ? o / 2 : w - o / 2;
+        double y = down == 0 ? h - o / 2 : o / 2;
+        String subject = "register:" + column + ":" + row;
+        double arm = 0.42 * o;
+        out.add(new Mark.Shape("", Planar.disc(x, y, 0.3 * o), Style.area(Tone.PAPER, 1)));
+        out.add(
+            new Mark.Shape(
+                subject,
+                Planar.FACTORY.createMultiLineString(
+                    new LineString[] {
+                      Planar.line(x - arm, y, x + arm, y), Planar.line(x, y - arm, x, y + arm)
+                    }),
+                Style.line(Tone.INK, THIN_MM)));
+        out.add(
+            new Mark.Shape(
+                "", Planar.arc(x, y, 0.2 * o, 0, 2 * Math.PI), Style.line(Tone.INK, THIN_MM)));
+        String text = "meets " + String.join(", ", partners);
+        double gap = 0.9 * o;
+        double width = Lettering.widthMm(text, 2) * 1.2;
+        double from = along == 0 ? o + 0.5 : w - o - 0.5 - width;
+        out.add(
+            new Mark.Shape(
+                "",
+                Planar.rectangle(from, y - 1.7, from + width, y + 1.7),
+                Style.area(Tone.PAPER, 1)));
+        out.add(
+            Mark.Words.level(
+                text,
+                along == 0 ? x + gap - 0.3 * o : x - gap + 0.3 * o,
+                y,
+                2,
+                along == 0 ? Anchor.CENTRE_START : Anchor.CENTRE_END,
+                Tone.INK));
+      }
+    }
+    return out;
+  }
+
+  /** Returns the names of the other used sheets round a node. */
+  private List<String> partners(int row, int column) {
+    List<String> out = new ArrayList<>();
+    for (int r = row - 1; r <= row; r++) {
+      for (int c = column - 1; c <= column; c++) {
+        if (plan.isUsed(r, c) && !(r == sheet.row() && c == sheet.column())) {
+          out.add(Tiling.label(r, c));
+        }
+      }
+    }
+    return out;
+  }
+
+  private boolean neighbour(int down, int right) {
+    return plan.isUsed(sheet.row() + down, sheet.column() + right);
+  }
+
+  private String label(int down, int right) {
+    return Tiling.label(sheet.row() + down, sheet.column() + right);
+  }
+}

@@ -1,0 +1,125 @@
+package org.longlow.svg.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.locationtech.jts.geom.Envelope;
+import org.longlow.svg.drawing.Anchor;
+import org.longlow.svg.drawing.Lettering;
+import org.longlow.svg.drawing.Mark;
+import org.longlow.svg.drawing.Planar;
+import org.longlow.svg.drawing.Style;
+import org.longlow.svg.drawing.Tone;
+
+/**
+ * The block on every template sheet that tells which part and which sheet it is and which way it
+ * lies.
+ */
+final class SheetNotes {
+
+  static final double WIDTH_MM = 100;
+  static final double HEIGHT_MM = 36;
+
+  static final String ACTUAL_SIZE = "Print at actual size (100 %)";
+  static final String LINE_STAYS = "The line stays: cut just outside it";
+
+  /** Width left of the map for words, less a fifth for wider fonts than the intended one. */
+  private static final double WORDS_MM = 56;
+
+  private SheetNotes() {}
+
+  /** Returns the block with its lower left corner at (x, y). */
+  static List<Mark> block(TemplatePlan plan, TemplatePlan.Sheet sheet, double x, double y) {
+    List<Mark> out = new ArrayList<>();
+    int all = plan.sheets().size();
+    double left = x + 2;
+    String name = plan.part().isBlank() ? "part without a name" : Lettering.printable(plan.part());
+    out.add(
+        words(
+            Lettering.fitted(name, 4.5, (WIDTH_MM - 4) / 1.2),
+            left,
+            y + HEIGHT_MM - 6.2,
+            4.5,
+            Tone.INK));
+    out.add(
+        words(
+            "Sheet " + sheet.label() + ", " + sheet.number() + " of " + all,
+            left,
+            y + 22.5,
+            3.2,
+            Tone.INK));
+    out.add(
+        words(
+            "row " + rowLetter(sheet) + ", column " + (sheet.column() + 1),
+            left,
+            y + 17.5,
+            2.3,
+            Tone.PENCIL));
+    out.add(words(ACTUAL_SIZE, left, y + 12, 2.3, Tone.INK));
+    out.add(words(LINE_STAYS, left, y + 7.5, 2.3, Tone.INK));
+    out.add(words(correction(plan.settings().correction()), left, y + 3, 2, Tone.PENCIL));
+    out.addAll(sides(plan.settings(), x + WORDS_MM + 6, y + 4));
+    SheetMap map =
+        new SheetMap(
+            plan, new Envelope(x + WIDTH_MM - 25, x + WIDTH_MM - 2, y + 2, y + HEIGHT_MM - 8));
+    out.addAll(map.fields(sheet));
+    out.add(
+        new Mark.Shape(
+            "",
+            Planar.rectangle(x, y, x + WIDTH_MM, y + HEIGHT_MM),
+            Style.line(Tone.PENCIL, 0.18)));
+    return out;
+  }
+
+  /** Returns the two arrows that tell which way the part lies, from (x, y) up and to the right. */
+  static List<Mark> sides(TemplateSettings settings, double x, double y) {
+    List<Mark> out = new ArrayList<>();
+    double length = 9;
+    out.add(
+        new Mark.Shape(
+            "", Planar.line(x, y + length, x, y, x + length, y), Style.line(Tone.INK, 0.35)));
+    out.add(
+        new Mark.Shape(
+            "",
+            Planar.polygon(x, y + length + 2.5, x - 1, y + length - 0.5, x + 1, y + length - 0.5),
+            Style.area(Tone.INK, 1)));
+    out.add(
+        new Mark.Shape(
+            "",
+            Planar.polygon(x + length + 2.5, y, x + length - 0.5, y + 1, x + length - 0.5, y - 1),
+            Style.area(Tone.INK, 1)));
+    out.add(
+        Mark.Words.level(
+            Lettering.fitted(settings.upWord(), 2.3, 12),
+            x + 1.6,
+            y + length,
+            2.3,
+            Anchor.CENTRE_START,
+            Tone.INK));
+    out.add(
+        Mark.Words.level(
+            Lettering.fitted(settings.rightWord(), 2.3, 14),
+            x + 1.6,
+            y + 1.8,
+            2.3,
+            Anchor.START,
+            Tone.INK));
+    return out;
+  }
+
+  /** Returns what the print correction is, in words. */
+  static String correction(PrintCorrection c) {
+    return c.isNone()
+        ? "no print correction"
+        : String.format(
+            Locale.ROOT, "print correction: across x %.4f, along x %.4f", c.sx(), c.sy());
+  }
+
+  private static String rowLetter(TemplatePlan.Sheet sheet) {
+    return sheet.label().replaceAll("\\d", "");
+  }
+
+  private static Mark words(String text, double x, double y, double size, Tone tone) {
+    return Mark.Words.level(text, x, y, size, Anchor.START, tone);
+  }
+}

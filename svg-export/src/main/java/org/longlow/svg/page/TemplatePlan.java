@@ -1,0 +1,91 @@
+package org.longlow.svg.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Envelope;
+import org.longlow.svg.drawing.Drawing;
+
+/**
+ * Which sheets a template needs and where they lie.
+ *
+ * <p>"Sheet millimetres" have their origin at the lower left corner of the tile. They are what a
+ * ruler shows on a true print; the print correction stands between them and page millimetres.
+ */
+record TemplatePlan(
+    String part, Drawing drawing, TemplateSettings settings, Tiling tiling, boolean[][] used) {
+
+  /**
+   * A sheet in row {@code row} and column {@code column}, the {@code number}th used one, from 1.
+   */
+  record Sheet(int row, int column, int number) {
+    String label() {
+      return Tiling.label(row, column);
+    }
+  }
+
+  static TemplatePlan of(String part, Drawing drawing, TemplateSettings settings) {
+    TemplatePlan asGiven = fixed(part, drawing, settings);
+    Paper turned = settings.paper().turned();
+    if (!settings.mayTurn()) {
+      return asGiven;
+    }
+    TemplatePlan other = fixed(part, drawing, settings.withPaper(turned, false));
+    return other.sheets().size() < asGiven.sheets().size() ? other : asGiven;
+  }
+
+  private static TemplatePlan fixed(String part, Drawing drawing, TemplateSettings s) {
+    Tiling tiling =
+        new Tiling(
+            drawing.boundsMm(),
+            (s.paper().widthMm() - 2 * s.marginMm()) / s.correction().sx(),
+            (s.paper().heightMm() - 2 * s.marginMm()) / s.correction().sy(),
+            s.overlapMm());
+    return new TemplatePlan(part, drawing, s, tiling, tiling.used(drawing));
+  }
+
+  double width() {
+    return tiling.usableWidthMm();
+  }
+
+  double height() {
+    return tiling.usableHeightMm();
+  }
+
+  /** Returns the placement from sheet to page millimetres. */
+  Affine toPage() {
+    return Affine.scale(settings.correction().sx(), settings.correction().sy())
+        .then(Affine.move(settings.marginMm(), settings.marginMm()));
+  }
+
+  /** Returns the placement from drawing to page millimetres for a sheet. */
+  Affine drawingToPage(Sheet sheet) {
+    Envelope tile = tiling.tile(sheet.row(), sheet.column());
+    return Affine.move(-tile.getMinX(), -tile.getMinY()).then(toPage());
+  }
+
+  /** Returns the printable rectangle in page millimetres. */
+  Envelope printable() {
+    return toPage().of(new Envelope(0, width(), 0, height()));
+  }
+
+  boolean isUsed(int row, int column) {
+    return row >= 0
+        && row < used.length
+        && column >= 0
+        && column < used[row].length
+        && used[row][column];
+  }
+
+  /** Returns the used sheets, row by row. */
+  List<Sheet> sheets() {
+    List<Sheet> out = new ArrayList<>();
+    for (int r = 0; r < used.length; r++) {
+      for (int c = 0; c < used[r].length; c++) {
+        if (used[r][c]) {
+          out.add(new Sheet(r, c, out.size() + 1));
+        }
+      }
+    }
+    return out;
+  }
+}

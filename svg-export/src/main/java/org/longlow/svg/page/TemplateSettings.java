@@ -1,0 +1,82 @@
+package org.longlow.svg.page;
+
+import java.util.Objects;
+
+/**
+ * How template sheets are made.
+ *
+ * @param paper sheet size
+ * @param mayTurn whether the sheets may be turned by a quarter when that needs fewer of them
+ * @param marginMm empty border all round, mm, in [0, 50]
+ * @param overlapMm width of the band neighbours share, mm, in [5, 50]: it carries crosses and words
+ * @param correction print correction
+ * @param upWord what the upper side of the drawing is called, such as {@code up}
+ * @param rightWord what the right side of the drawing is called, such as {@code forward}
+ */
+public record TemplateSettings(
+    Paper paper,
+    boolean mayTurn,
+    double marginMm,
+    double overlapMm,
+    PrintCorrection correction,
+    String upWord,
+    String rightWord) {
+
+  /** Smallest usable side of a sheet, mm: both bars, the notes and two bands must find room. */
+  public static final double LEAST_USABLE_MM = 160;
+
+  public TemplateSettings {
+    Objects.requireNonNull(paper, "paper of template sheets");
+    Objects.requireNonNull(correction, "print correction of template sheets");
+    Objects.requireNonNull(upWord, "word for the upper side");
+    Objects.requireNonNull(rightWord, "word for the right side");
+    if (!(marginMm >= 0 && marginMm <= 50)) {
+      throw new IllegalArgumentException("margin is " + marginMm + " mm; allowed: 0 to 50");
+    }
+    if (!(overlapMm >= 5 && overlapMm <= 50)) {
+      throw new IllegalArgumentException("overlap is " + overlapMm + " mm; allowed: 5 to 50");
+    }
+    double least =
+        Math.min(paper.widthMm(), paper.heightMm()) - 2 * marginMm - 2 * (overlapMm - 10);
+    if (least < LEAST_USABLE_MM) {
+      throw new IllegalArgumentException(
+          "paper "
+              + paper.name()
+              + " of "
+              + paper.widthMm()
+              + " x "
+              + paper.heightMm()
+              + " mm leaves "
+              + least
+              + " mm; template sheets need at least "
+              + LEAST_USABLE_MM
+              + " mm each way between the margins: take larger paper or a smaller margin");
+    }
+  }
+
+  /** Returns the usual settings: margin and overlap 10 mm, no correction, x forward and y up. */
+  public static TemplateSettings on(Paper paper) {
+    return new TemplateSettings(
+        paper, true, Tiling.MARGIN_MM, Tiling.OVERLAP_MM, PrintCorrection.NONE, "up", "forward");
+  }
+
+  /** Returns a copy with other paper. */
+  public TemplateSettings withPaper(Paper other, boolean turn) {
+    return new TemplateSettings(other, turn, marginMm, overlapMm, correction, upWord, rightWord);
+  }
+
+  /** Returns a copy with another print correction. */
+  public TemplateSettings withCorrection(PrintCorrection other) {
+    return new TemplateSettings(paper, mayTurn, marginMm, overlapMm, other, upWord, rightWord);
+  }
+
+  /** Returns a copy with other words for the upper and the right side of the drawing. */
+  public TemplateSettings withSides(String up, String right) {
+    return new TemplateSettings(paper, mayTurn, marginMm, overlapMm, correction, up, right);
+  }
+
+  /** Returns a copy with another margin and overlap, mm. */
+  public TemplateSettings withBorders(double margin, double overlap) {
+    return new TemplateSettings(paper, mayTurn, margin, overlap, correction, upWord, rightWord);
+  }
+}

@@ -1,0 +1,54 @@
+package org.longlow.svg.page;
+
+import java.util.Objects;
+
+/**
+ * What the title block of a drawing says: the data fields of ISO 7200:2004 that a single workshop
+ * needs, as plain text. Any field may be empty; none is read from a clock.
+ *
+ * @param owner legal owner
+ * @param number identification number, 16 characters in ISO 7200
+ * @param date date of issue, such as {@code 2026-03-01}
+ * @param sheet sheet number, such as {@code 1/2}
+ * @param title title, 25 characters in ISO 7200
+ * @param supplement supplementary title
+ * @param creator who drew it
+ * @param approval who approved it
+ * @param documentType such as {@code elevation}
+ */
+public record TitleBlock(
+    String owner,
+    String number,
+    String date,
+    String sheet,
+    String title,
+    String supplement,
+    String creator,
+    String approval,
+    String documentType) {
+
+  public TitleBlock {
+    for (String field :
+        new String[] {
+          owner, number, date, sheet, title, supplement, creator, approval, documentType
+        }) {
+      Objects.requireNonNull(field, "field of a title block (may be empty)");
+    }
+  }
+
+  /** Returns a block with title, number and date, sheet 1/1 of an elevation, the rest empty. */
+  public static TitleBlock of(String title, String number, String date) {
+    return new TitleBlock("", number, date, "1/1", title, "", "", "", "elevation");
+  }
+
+  /** Returns a copy with owner and creator. */
+  public TitleBlock by(String newOwner, String newCreator) {
+    return new TitleBlock(
+        newOwner, number, date, sheet, title, supplement, newCreator, approval, documentType);
+  }
+
+  /** Returns a copy with a supplementary title. */
+  public TitleBlock withSupplement(String text) {
+    return new TitleBlock(owner, number, date, sheet, title, text, creator, approval, documentType);
+  }
+}

@@ -1,0 +1,120 @@
+package org.longlow.svg.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.LineString;
+import org.longlow.svg.drawing.Anchor;
+import org.longlow.svg.drawing.Lettering;
+import org.longlow.svg.drawing.Mark;
+import org.longlow.svg.drawing.Planar;
+import org.longlow.svg.drawing.Style;
+import org.longlow.svg.drawing.Tone;
+
+/** Draws a title block: a table of small captions with their entries under them. */
+final class TitleBlockMarks {
+
+  /**
+   * Width, mm: the most that ISO 7200 allows, and just the drawing space of an upright A4 sheet.
+   */
+  static final double WIDTH_MM = 180;
+
+  static final double HEIGHT_MM = 40;
+
+  private static final double CAPTION_MM = 1.8;
+  private static final double ENTRY_MM = 2.5;
+  private static final double TITLE_MM = 4;
+  private static final double PAD_MM = 1.2;
+
+  /** Words may come out a fifth wider in a font other than the intended one. */
+  private static final double FONT_RESERVE = 1.2;
+
+  private final List<Mark> out = new ArrayList<>();
+  private final double x0;
+  private final double y0;
+
+  private TitleBlockMarks(double x0, double y0) {
+    this.x0 = x0;
+    this.y0 = y0;
+  }
+
+  /** Returns the block with its lower right corner at (right, bottom). */
+  static List<Mark> at(TitleBlock t, Scale scale, Paper paper, double right, double bottom) {
+    TitleBlockMarks m = new TitleBlockMarks(right - WIDTH_MM, bottom);
+    m.field(0, 30, 60, 10, "owner", t.owner(), ENTRY_MM);
+    m.field(0, 20, 60, 10, "created by", t.creator(), ENTRY_MM);
+    m.field(0, 10, 60, 10, "approved by", t.approval(), ENTRY_MM);
+    m.field(0, 0, 60, 10, "caution", "Not for structural approval", ENTRY_MM);
+    m.field(60, 30, 40, 10, "document type", t.documentType(), ENTRY_MM);
+    m.field(100, 30, 30, 10, "scale", scale.toString(), ENTRY_MM + 0.5);
+    m.field(130, 30, 25, 10, "units", "mm", ENTRY_MM);
+    m.field(155, 30, 25, 10, "paper", paper.name(), ENTRY_MM);
+    m.field(60, 10, 120, 20, "title", t.title(), TITLE_MM);
+    m.supplement(t.supplement(), 60, 10, 120);
+    m.field(60, 0, 60, 10, "identification number", t.number(), ENTRY_MM);
+    m.field(120, 0, 35, 10, "date of issue", t.date(), ENTRY_MM);
+    m.field(155, 0, 25, 10, "sheet", t.sheet(), ENTRY_MM);
+    m.grid();
+    return m.out;
+  }
+
+  private void field(
+      double x, double y, double w, double h, String caption, String entry, double size) {
+    out.add(
+        Mark.Words.level(
+            caption,
+            x0 + x + PAD_MM,
+            y0 + y + h - PAD_MM,
+            CAPTION_MM,
+            Anchor.TOP_START,
+            Tone.PENCIL));
+    String text = Lettering.printable(entry);
+    double room = (w - 2 * PAD_MM) / FONT_RESERVE;
+    double smaller = Lettering.widthMm(text, size) <= room ? size : Math.max(2, size * 0.7);
+    double below = h > 12 ? h - 11.5 : 2.2;
+    out.add(
+        Mark.Words.level(
+            Lettering.fitted(text, smaller, room),
+            x0 + x + PAD_MM,
+            y0 + y + below,
+            smaller,
+            Anchor.START,
+            Tone.INK));
+  }
+
+  private void supplement(String text, double x, double y, double w) {
+    out.add(
+        Mark.Words.level(
+            Lettering.fitted(Lettering.printable(text), ENTRY_MM, (w - 2 * PAD_MM) / FONT_RESERVE),
+            x0 + x + PAD_MM,
+            y0 + y + 2.8,
+            ENTRY_MM,
+            Anchor.START,
+            Tone.INK));
+  }
+
+  private void grid() {
+    double[][] narrow = {
+      {0, 10, 180, 10},
+      {0, 20, 60, 20},
+      {0, 30, 180, 30},
+      {60, 0, 60, 40},
+      {100, 30, 100, 40},
+      {130, 30, 130, 40},
+      {155, 30, 155, 40},
+      {120, 0, 120, 10},
+      {155, 0, 155, 10}
+    };
+    LineString[] lines = new LineString[narrow.length];
+    for (int i = 0; i < lines.length; i++) {
+      double[] n = narrow[i];
+      lines[i] = Planar.line(x0 + n[0], y0 + n[1], x0 + n[2], y0 + n[3]);
+    }
+    out.add(
+        new Mark.Shape("", Planar.FACTORY.createMultiLineString(lines), Style.narrow(Tone.INK)));
+    out.add(
+        new Mark.Shape(
+            "",
+            Planar.rectangle(x0, y0, x0 + WIDTH_MM, y0 + HEIGHT_MM),
+            Style.line(Tone.INK, Frame.FRAME_LINE_MM)));
+  }
+}
