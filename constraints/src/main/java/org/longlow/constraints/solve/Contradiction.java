@@ -1,0 +1,139 @@
+package org.longlow.constraints.solve;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Finds a smallest set of ties and limits that cannot all hold.
+ *
+ * <p>Divide and conquer (U. Junker, QuickXplain, AAAI 2004), then a deletion filter that leaves out
+ * each member once more: whatever is left holds without it. "Smallest" means that no member can be
+ * spared; another set may have fewer members. Whether a set can hold is asked of the solver itself,
+ * from the start and from where the whole came to rest.
+ */
+final class Contradiction {
+  private record Demand(boolean isLimit, int index) {}
+
+  private final Problem problem;
+  private final SolverSettings settings;
+  private double[] rest;
+
+  Contradiction(Problem problem, SolverSettings settings) {
+    this.problem = problem.withWishes(List.of());
+    this.settings = settings;
+  }
+
+  /**
+   * Names of the demands, limits after ties; empty when the solver finds that all can hold after
+   * all.
+   */
+  List<String> smallest(SolveReport report) {
+    rest = report.x();
+    boolean limits = report.status() == SolveStatus.LIMIT_FAILS;
+    Set<String> failing = new HashSet<>(report.failedTies());
+    Set<String> failingLimits = new HashSet<>();
+    report.failedLimits().forEach(f -> failingLimits.add(f.limit()));
+    // Only the group of the first failure matters: each contradiction lies within one group.
+    Problem asked = limits ? problem : problem.withLimits(List.of());
+    for (Group group : Group.split(asked)) {
+      List<Demand> ties = new ArrayList<>();
+      boolean concerned = false;
+      for (int[] row : group.tieRows()) {
+        Demand demand = new Demand(false, row[0]);
+        if (!ties.contains(demand)) {
+          ties.add(demand);
+          concerned |= failing.contains(problem.ties().get(row[0]).name());
+        }
+      }
+      List<Demand> all = new ArrayList<>(ties);
+      if (limits) {
+        for (int i : group.limits()) {
+          all.add(new Demand(true, i));
+          concerned |= failingLimits.contains(problem.limits().get(i).name());
+        }
+      }
+      if (!concerned) {
+        continue;
+      }
+      List<Demand> suspects =
+          all.stream().filter(d -> isSuspect(d, failing, failingLimits)).toList();
+      List<Demand> found = List.of();
+      if (!suspects.isEmpty() && !canHold(suspects)) {
+        found = reduce(suspects);
+      } else if (!canHold(all)) {
+        found = reduce(all);
+      }
+      if (!found.isEmpty()) {
+        return found.stream().map(this::name).toList();
+      }
+    }
+    return List.of();
+  }
+
+  private boolean isSuspect(Demand demand, Set<String> ties, Set<String> limits) {
+    return demand.isLimit() ? limits.contains(name(demand)) : ties.contains(name(demand));
+  }
+
+  private String name(Demand demand) {
+    return demand.isLimit()
+        ? problem.limits().get(demand.index()).name()
+        : problem.ties().get(demand.index()).name();
+  }
+
+  private List<Demand> reduce(List<Demand> all) {
+    List<Demand> small = new ArrayList<>(explain(List.of(), false, all));
+    for (int k = small.size() - 1; k >= 0; k--) {
+      List<Demand> without = new ArrayList<>(small);
+      without.remove(k);
+      if (!canHold(without)) {
+        small = without;
+      }
+    }
+    small.sort(java.util.Comparator.comparing(Demand::isLimit).thenComparing(Demand::index));
+    return small;
+  }
+
+  private List<Demand> explain(List<Demand> base, boolean added, List<Demand> rest) {
+    if (added && !canHold(base)) {
+      return List.of();
+    }
+    if (rest.size() == 1) {
+      return rest;
+    }
+    int half = rest.size() / 2;
+    List<Demand> left = rest.subList(0, half);
+    List<Demand> right = rest.subList(half, rest.size());
+    List<Demand> fromRight = explain(join(base, left), true, right);
+    List<Demand> fromLeft = explain(join(base, fromRight), !fromRight.isEmpty(), left);
+    return join(fromLeft, fromRight);
+  }
+
+  private static List<Demand> join(List<Demand> a, List<Demand> b) {
+    List<Demand> both = new ArrayList<>(a);
+    both.addAll(b);
+    return both;
+  }
+
+  private boolean canHold(List<Demand> demands) {
+    if (demands.isEmpty()) {
+      return true;
+    }
+    List<Tie> ties = new ArrayList<>();
+    List<Limit> limits = new ArrayList<>();
+    for (Demand demand : demands) {
+      if (demand.isLimit()) {
+        limits.add(problem.limits().get(demand.index()));
+      } else {
+        ties.add(problem.ties().get(demand.index()));
+      }
+    }
+    SolveSession session =
+        new SolveSession(problem.withTies(ties).withLimits(limits), settings.withKeepTurns(false));
+    if (session.solve().status().holds()) {
+      return true;
+    }
+    return session.solve(rest, rest).status().holds();
+  }
+}

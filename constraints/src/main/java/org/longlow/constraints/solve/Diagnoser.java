@@ -1,0 +1,272 @@
+package org.longlow.constraints.solve;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/**
+ * Tells what the ties settle and leave open at given positions, group by group.
+ *
+ * <p>The scaled Jacobian of a group goes through a QR factorisation with column pivoting ({@link
+ * RankFactor}). Rows that depend on others to first order are put to a second test: without them
+ * the layout is moved a little in its free directions and restored; only when they still hold are
+ * they redundant, else the layout is at a dead point.
+ */
+final class Diagnoser {
+  /** Finite motion tried, as a share of the extent of the group. */
+  private static final double TRIAL_SHARE = 3e-3;
+
+  /**
+   * A relation left out still holds after the trial motion when it misses by no more of the extent.
+   */
+  private static final double HOLDS_SHARE = 1e-7;
+
+  private final Problem problem;
+  private final SolverSettings settings;
+  private final List<Freedom> freedoms = new ArrayList<>();
+  private final List<Redundancy> redundant = new ArrayList<>();
+  private final Map<String, Double> nearSingular = new LinkedHashMap<>();
+  private int rank;
+  private int free;
+  private double largestGain;
+
+  Diagnoser(Problem problem, SolverSettings settings) {
+    this.problem = problem;
+    this.settings = settings;
+  }
+
+  Diagnosis diagnose(SolveReport report) {
+    double[] x = report.x();
+    Problem tied = problem.withLimits(List.of()).withWishes(List.of());
+    boolean[] seen = new boolean[problem.size()];
+    for (Group group : Group.split(tied)) {
+      for (int v : group.variables()) {
+        seen[v] = true;
+      }
+      group(group, tied, x);
+    }
+    for (int v = 0; v < seen.length; v++) {
+      if (!seen[v] && !problem.variables().get(v).fixed()) {
+        String name = problem.variables().get(v).name();
+        freedoms.add(new Freedom(name, Map.of(name, 1.0), true));
+        free++;
+      }
+    }
+    List<String> weak =
+        nearSingular.entrySet().stream()
+            .sorted(Comparator.comparingDouble((Map.Entry<String, Double> e) -> -e.getValue()))
+            .map(Map.Entry::getKey)
+            .toList();
+    List<String> contradiction =
+        report.status() == SolveStatus.CONTRADICTS || report.status() == SolveStatus.LIMIT_FAILS
+            ? new Contradiction(problem, settings).smallest(report)
+            : List.of();
+    redundant.sort(Comparator.comparingInt(r -> tieIndex(r.tie())));
+    return new Diagnosis(rank, free, freedoms, redundant, contradiction, weak, largestGain);
+  }
+
+  private int tieIndex(String name) {
+    for (int i = 0; i < problem.ties().size(); i++) {
+      if (problem.ties().get(i).name().equals(name)) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  private void group(Group group, Problem tied, double[] x) {
+    GroupSystem system = new GroupSystem(group, tied);
+    if (!system.rows.evaluate(x)) {
+      free += group.variables().length;
+      return;
+    }
+    system.rows.equilibrate(system.ties);
+    RankFactor factor = new RankFactor(system.rows, system.n, settings.rankTolerance());
+    rank += factor.rank();
+    free += system.n - factor.rank();
+    double[][] open = LocalBasis.localise(factor.nullSpace());
+    double extent = extent(group, x);
+    Restoration restoration = new Restoration(system);
+    boolean smooth = factor.rank() == system.ties;
+    for (double[] direction : open) {
+      boolean lasting =
+          smooth || lasts(system, restoration, x.clone(), direction, TRIAL_SHARE * extent);
+      freedoms.add(freedom(group, direction, lasting));
+    }
+    if (!smooth) {
+      redundancies(group, tied, system, factor, open, x, extent);
+    }
+    double[] gains = factor.gains();
+    for (int i = 0; i < gains.length; i++) {
+      // Rows were made about 1 long; a millimetre in the relation is this much in the row.
+      double gain = gains[i] * system.rows.weight[i];
+      largestGain = Math.max(largestGain, gain);
+      if (gain > settings.nearSingularGain()) {
+        nearSingular.merge(tieName(group, i), gain, Math::max);
+      }
+    }
+  }
+
+  private String tieName(Group group, int row) {
+    return problem.ties().get(group.tieRows()[row][0]).name();
+  }
+
+  private double extent(Group group, double[] x) {
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
+    for (int[] row : group.tieRows()) {
+      for (int v : problem.ties().get(row[0]).relations().get(row[1]).variables()) {
+        double value = x[v] / problem.variables().get(v).scale();
+        low = Math.min(low, value);
+        high = Math.max(high, value);
+      }
+    }
+    return high > low ? high - low : 1;
+  }
+
+  private Freedom freedom(Group group, double[] direction, boolean lasting) {
+    Map<String, Double> moves = new TreeMap<>();
+    int lead = 0;
+    for (int j = 0; j < direction.length; j++) {
+      if (Math.abs(direction[j]) > Math.abs(direction[lead]) * (1 + 1e-9)) {
+        lead = j;
+      }
+    }
+    for (int j = 0; j < direction.length; j++) {
+      if (Math.abs(direction[j]) > 1e-7 * Math.abs(direction[lead])) {
+        Problem.Variable v = problem.variables().get(group.variables()[j]);
+        Problem.Variable first = problem.variables().get(group.variables()[lead]);
+        moves.put(v.name(), direction[j] * v.scale() / (direction[lead] * first.scale()));
+      }
+    }
+    return new Freedom(problem.variables().get(group.variables()[lead]).name(), moves, lasting);
+  }
+
+  /** Whether a finite motion along a direction survives being restored to the ties. */
+  private boolean lasts(
+      GroupSystem system, Restoration restoration, double[] x, double[] direction, double size) {
+    double[] before = new double[system.n];
+    double length = 0;
+    for (double d : direction) {
+      length += d * d;
+    }
+    length = Math.sqrt(length);
+    for (int j = 0; j < system.n; j++) {
+      before[j] = x[system.group.variables()[j]];
+      x[system.group.variables()[j]] += size * direction[j] / length * system.rows.scaleOf(j);
+    }
+    if (restoration.run(x, aim(size), settings.maxIterations(), false, false)
+        != Restoration.End.HOLDS) {
+      return false;
+    }
+    double along = 0;
+    for (int j = 0; j < system.n; j++) {
+      along +=
+          (x[system.group.variables()[j]] - before[j])
+              / system.rows.scaleOf(j)
+              * direction[j]
+              / length;
+    }
+    return along > 0.5 * size;
+  }
+
+  private double aim(double size) {
+    return Math.min(0.01 * settings.tieToleranceMm(), 1e-8 * size) + 1e-13 * size;
+  }
+
+  private void redundancies(
+      Group group,
+      Problem tied,
+      GroupSystem system,
+      RankFactor factor,
+      double[][] open,
+      double[] x,
+      double extent) {
+    double[][] dependencies = LocalBasis.reduceFromLast(factor.dependencies());
+    Map<Integer, List<Integer>> rowsOfTie = new TreeMap<>();
+    Map<Integer, TreeSet<Integer>> implied = new TreeMap<>();
+    for (double[] dependency : dependencies) {
+      int last = LocalBasis.lastPivot(dependency);
+      int tie = group.tieRows()[last][0];
+      rowsOfTie.computeIfAbsent(tie, k -> new ArrayList<>()).add(last);
+      for (int i = 0; i < last; i++) {
+        if (Math.abs(dependency[i]) > 1e-6 && group.tieRows()[i][0] != tie) {
+          implied.computeIfAbsent(tie, k -> new TreeSet<>()).add(group.tieRows()[i][0]);
+        }
+      }
+    }
+    for (Map.Entry<Integer, List<Integer>> entry : rowsOfTie.entrySet()) {
+      int tie = entry.getKey();
+      String name = problem.ties().get(tie).name();
+      if (!followsWithout(tied, group, entry.getValue(), open, x, extent)) {
+        nearSingular.put(name, Double.POSITIVE_INFINITY);
+        continue;
+      }
+      List<String> from =
+          implied.getOrDefault(tie, new TreeSet<>()).stream()
+              .map(i -> problem.ties().get(i).name())
+              .toList();
+      redundant.add(
+          new Redundancy(
+              name, from, entry.getValue().size() == problem.ties().get(tie).relations().size()));
+    }
+  }
+
+  /**
+   * Whether rows still hold after a small motion in the free directions under the other rows alone.
+   */
+  private boolean followsWithout(
+      Problem tied, Group group, List<Integer> rows, double[][] open, double[] x, double extent) {
+    if (open.length == 0) {
+      return true;
+    }
+    List<Tie> kept = new ArrayList<>();
+    for (int i = 0; i < group.tieRows().length; i++) {
+      if (!rows.contains(i)) {
+        int[] row = group.tieRows()[i];
+        kept.add(Tie.of("row " + i, tied.ties().get(row[0]).relations().get(row[1])));
+      }
+    }
+    int[][] tieRows = new int[kept.size()][];
+    Arrays.setAll(tieRows, i -> new int[] {i, 0});
+    Group rest = new Group(group.variables(), tieRows, new int[0], new int[0]);
+    GroupSystem system = new GroupSystem(rest, tied.withTies(kept));
+    double[] moved = x.clone();
+    double length = 0;
+    double[] mix = new double[system.n];
+    for (int k = 0; k < open.length; k++) {
+      for (int j = 0; j < system.n; j++) {
+        // Unequal shares, so that no accident of symmetry keeps a row satisfied.
+        mix[j] += open[k][j] * (1 + 0.37 * k);
+      }
+    }
+    for (double v : mix) {
+      length += v * v;
+    }
+    length = Math.sqrt(length);
+    double size = TRIAL_SHARE * extent;
+    for (int j = 0; j < system.n; j++) {
+      moved[group.variables()[j]] += size * mix[j] / length * system.rows.scaleOf(j);
+    }
+    if (new Restoration(system).run(moved, aim(size), settings.maxIterations(), false, false)
+        != Restoration.End.HOLDS) {
+      return true;
+    }
+    for (int row : rows) {
+      int[] at = group.tieRows()[row];
+      Relation relation = tied.ties().get(at[0]).relations().get(at[1]);
+      double miss =
+          Math.abs(relation.evaluate(moved, null) * relation.scale())
+              - Math.abs(relation.evaluate(x, null) * relation.scale());
+      if (miss > HOLDS_SHARE * extent) {
+        return false;
+      }
+    }
+    return true;
+  }
+}

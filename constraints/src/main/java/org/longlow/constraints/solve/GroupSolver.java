@@ -1,0 +1,259 @@
+package org.longlow.constraints.solve;
+
+import java.util.Arrays;
+import java.util.SplittableRandom;
+
+/**
+ * Finds the position of one group: quick Newton steps where they contract, else restoration and
+ * descent on the ties.
+ *
+ * <p>Quick: each step goes to the point nearest the anchor on the linearised ties, limits and
+ * wishes. While the steps shrink well this ends at the nearest solution after a few of them.
+ * Otherwise the group is first restored to its ties (see {@link Restoration}) and then moved along
+ * them ({@link Descent}) until nothing nearer can be found.
+ */
+final class GroupSolver {
+  private static final int QUICK_STEPS = 16;
+  private static final double QUICK_CONTRACTION = 0.5;
+  private static final double AIM_SHARE = 0.01;
+
+  private final GroupSystem system;
+  private final Restoration restoration;
+  private final Descent descent;
+  private final double[] begin;
+  private final double[] anchor;
+  private final double[] target;
+  private final double[] bendAtBegin;
+  private final double[] bendAtEnd;
+  private double aimMm;
+  private int iterations;
+  private boolean shaken;
+  private SolveStatus status;
+
+  GroupSolver(GroupSystem system) {
+    this.system = system;
+    restoration = new Restoration(system);
+    descent = new Descent(system, restoration);
+    begin = new double[system.n];
+    anchor = new double[system.n];
+    target = new double[system.n];
+    bendAtBegin = new double[system.watch.count()];
+    bendAtEnd = new double[system.watch.count()];
+  }
+
+  GroupSystem system() {
+    return system;
+  }
+
+  int iterations() {
+    return iterations;
+  }
+
+  boolean wasShaken() {
+    return shaken;
+  }
+
+  SolveStatus status() {
+    return status;
+  }
+
+  double[] bendAtBegin() {
+    return bendAtBegin;
+  }
+
+  /**
+   * Solves for the variables of the group in place.
+   *
+   * @param x values of all variables of the problem
+   * @param anchorAll values to stay near to, of all variables
+   */
+  SolveStatus solve(double[] x, double[] anchorAll, SolverSettings settings) {
+    iterations = 0;
+    shaken = false;
+    int[] variables = system.group.variables();
+    double largest = 0;
+    for (int j = 0; j < system.n; j++) {
+      begin[j] = x[variables[j]];
+      anchor[j] = anchorAll[variables[j]] / system.rows.scaleOf(j);
+      largest = Math.max(largest, Math.abs(begin[j]));
+    }
+    aimMm = Math.max(AIM_SHARE * settings.tieToleranceMm(), Math.min(64 * Math.ulp(largest), 1e-6));
+    system.watch.bends(x, bendAtBegin);
+    Arrays.fill(system.rows.weight, 1);
+    Arrays.fill(system.limits.weight, 1);
+    boolean finite = system.rows.evaluate(x) & system.limits.evaluate(x);
+    if (finite) {
+      system.rows.equilibrate(system.ties);
+      system.limits.equilibrate(system.limits.count);
+      if (quick(x, settings)) {
+        return status = SolveStatus.SOLVED;
+      }
+      put(begin, x);
+    }
+    return status = thorough(x, settings, finite);
+  }
+
+  private boolean quick(double[] x, SolverSettings settings) {
+    int[] variables = system.group.variables();
+    double[] home = anchor.clone();
+    system.measureWishes();
+    system.limitStep.reset();
+    double before = Double.POSITIVE_INFINITY;
+    double wandered = 0;
+    int rounds = 0;
+    for (int k = 0; k < QUICK_STEPS; k++) {
+      if (k > 0 && !(system.rows.evaluate(x) & system.limits.evaluate(x))) {
+        return false;
+      }
+      if (before <= settings.nearnessMm() && restoration.holds(aimMm, true)) {
+        if (!system.hasWishes() || wandered <= settings.nearnessMm() || rounds >= 8) {
+          return !system.watch.turned(bendAtBegin, bendsNow(x));
+        }
+        // Take away the pull of the anchor against the wishes: stay near where we are instead.
+        rounds++;
+        for (int j = 0; j < system.n; j++) {
+          home[j] = x[variables[j]] / system.rows.scaleOf(j);
+        }
+        wandered = 0;
+        before = Double.POSITIVE_INFINITY;
+      }
+      iterations++;
+      for (int j = 0; j < system.n; j++) {
+        target[j] = home[j] - x[variables[j]] / system.rows.scaleOf(j);
+      }
+      system.factor(0, true);
+      system.nearingStep(target, k > 0);
+      double longest = 0;
+      for (int j = 0; j < system.n; j++) {
+        double p = system.step[j];
+        longest = Math.max(longest, Math.abs(p));
+        x[variables[j]] += p * system.rows.scaleOf(j);
+      }
+      if (!(longest <= Math.max(QUICK_CONTRACTION * before, settings.nearnessMm()))) {
+        return false;
+      }
+      before = longest;
+      wandered = Math.max(wandered, longest);
+    }
+    return false;
+  }
+
+  private double[] bendsNow(double[] x) {
+    system.watch.bends(x, bendAtEnd);
+    return bendAtEnd;
+  }
+
+  private SolveStatus thorough(double[] x, SolverSettings settings, boolean finite) {
+    Restoration.End end = Restoration.End.STUCK;
+    if (finite) {
+      end = restore(x, settings, true);
+    }
+    if (end != Restoration.End.HOLDS && system.limits.count > 0) {
+      double[] best = take(x);
+      boolean tied =
+          restoration.run(x, aimMm, settings.maxIterations(), false, false)
+              == Restoration.End.HOLDS;
+      if (!tied) {
+        put(begin, x);
+        tied = restore(x, settings, false) == Restoration.End.HOLDS;
+      }
+      if (!tied) {
+        put(best, x);
+        return end == Restoration.End.RAN_OUT ? SolveStatus.NOT_CONVERGED : SolveStatus.CONTRADICTS;
+      }
+      // The ties can hold; walk along them to where the limits fail least.
+      if (!descent.leastLimitFailure(x, settings, aimMm)) {
+        iterations += descent.steps();
+        return SolveStatus.LIMIT_FAILS;
+      }
+      iterations += descent.steps();
+    } else if (end != Restoration.End.HOLDS) {
+      return end == Restoration.End.RAN_OUT ? SolveStatus.NOT_CONVERGED : SolveStatus.CONTRADICTS;
+    }
+    boolean nearest = descent.run(x, anchor, settings, aimMm);
+    iterations += descent.steps();
+    return nearest ? SolveStatus.SOLVED : SolveStatus.SOLVED_ROUGHLY;
+  }
+
+  /**
+   * Restores with turns kept, then without, then from shaken starts; leaves the best attempt in x.
+   */
+  private Restoration.End restore(double[] x, SolverSettings settings, boolean withLimits) {
+    Restoration.End end = Restoration.End.STUCK;
+    double[] bestX = null;
+    double best = Double.POSITIVE_INFINITY;
+    Restoration.End bestEnd = end;
+    double shake = 0;
+    for (int attempt = 0; attempt <= settings.restarts() + 1; attempt++) {
+      boolean guarded = attempt == 0 && settings.keepTurns() && system.watch.count() > 0;
+      if (attempt == 1 && !(settings.keepTurns() && system.watch.count() > 0)) {
+        continue;
+      }
+      if (attempt == 1) {
+        put(begin, x);
+      }
+      if (attempt >= 2) {
+        put(attempt <= 3 && bestX != null ? bestX : begin, x);
+        shake(x, shake * Math.pow(3, attempt - 4.0), attempt);
+      }
+      end = restoration.run(x, aimMm, settings.maxIterations(), withLimits, guarded);
+      iterations += restoration.steps();
+      if (end == Restoration.End.HOLDS) {
+        shaken |= attempt >= 2;
+        return end;
+      }
+      double miss = miss(x, withLimits);
+      if (miss < best * (1 - 1e-6)) {
+        best = miss;
+        bestX = take(x);
+        bestEnd = end;
+      }
+      shake = Double.isInfinite(best) ? 1 : best;
+    }
+    if (bestX != null) {
+      put(bestX, x);
+    }
+    return bestEnd;
+  }
+
+  /** Root of the sum of squares of what is missed, mm. */
+  private double miss(double[] x, boolean withLimits) {
+    if (!system.rows.evaluate(x, system.ties) || (withLimits && !system.limits.evaluate(x))) {
+      return Double.POSITIVE_INFINITY;
+    }
+    double sum = 0;
+    for (int i = 0; i < system.ties; i++) {
+      sum += system.rows.missMm(i) * system.rows.missMm(i);
+    }
+    if (withLimits) {
+      for (int i = 0; i < system.limits.count; i++) {
+        double gap = Math.min(0, system.limits.missMm(i));
+        sum += gap * gap;
+      }
+    }
+    return Math.sqrt(sum);
+  }
+
+  /** Moves every variable of the group a little, the same way every time. */
+  private void shake(double[] x, double amount, long seed) {
+    SplittableRandom random = new SplittableRandom(0x10_1040L + seed);
+    int[] variables = system.group.variables();
+    for (int j = 0; j < system.n; j++) {
+      x[variables[j]] += amount * (2 * random.nextDouble() - 1) * system.rows.scaleOf(j);
+    }
+  }
+
+  private double[] take(double[] x) {
+    double[] values = new double[system.n];
+    for (int j = 0; j < system.n; j++) {
+      values[j] = x[system.group.variables()[j]];
+    }
+    return values;
+  }
+
+  private void put(double[] values, double[] x) {
+    for (int j = 0; j < system.n; j++) {
+      x[system.group.variables()[j]] = values[j];
+    }
+  }
+}

@@ -1,0 +1,234 @@
+package org.longlow.constraints.solve;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * The linear algebra of one connected group: rows, factor and the least-change step under
+ * linearised ties and limits.
+ *
+ * <p>Holds workspace, so one instance serves one thread.
+ */
+final class GroupSystem {
+  /** Compliance of a tie relative to its row: far below what matters, far above rounding. */
+  static final double TIE_COMPLIANCE = 1e-12;
+
+  /** Compliance of the strongest wish; staying near counts this much against it. */
+  static final double WISH_COMPLIANCE = 1e-6;
+
+  private static final double OFF = 1e30;
+
+  final Group group;
+
+  /** Number of variables. */
+  final int n;
+
+  /** Number of tie rows; the rows after them are wishes. */
+  final int ties;
+
+  final RowSet rows;
+  final RowSet limits;
+  final TurnWatch watch;
+  final double[] wishWeight;
+  final double[] step;
+  final double[] lambda;
+  final LimitStep limitStep;
+
+  /**
+   * As {@link #limitStep}, for steps that only restore; kept apart so that neither disturbs the
+   * other.
+   */
+  final LimitStep restoringLimits;
+
+  private final double[] restoringLambda;
+  private final NormalFactor factor;
+  private final double[] compliance;
+  private final double[] right;
+  private final double[] push;
+  private final double[] pushAnswer;
+  private double wishUnit = 1;
+
+  GroupSystem(Group group, Problem problem) {
+    this.group = group;
+    n = group.variables().length;
+    int[] localOf = new int[problem.size()];
+    Arrays.fill(localOf, -1);
+    double[] scale = new double[n];
+    for (int j = 0; j < n; j++) {
+      localOf[group.variables()[j]] = j;
+      scale[j] = problem.variables().get(group.variables()[j]).scale();
+    }
+    List<Relation> tieRelations = group.tieRelations(problem);
+    List<Relation> all = new ArrayList<>(tieRelations);
+    all.addAll(group.wishRelations(problem));
+    ties = tieRelations.size();
+    rows = new RowSet(all, localOf, scale);
+    limits = new RowSet(group.limitRelations(problem), localOf, scale);
+    watch = TurnWatch.of(tieRelations);
+    wishWeight = new double[rows.count - ties];
+    factor = new NormalFactor(rows, n);
+    limitStep = new LimitStep(limits, n);
+    restoringLimits = new LimitStep(limits, n);
+    restoringLambda = new double[rows.count];
+    compliance = new double[rows.count];
+    right = new double[rows.count];
+    lambda = new double[rows.count];
+    step = new double[n];
+    push = new double[rows.count];
+    pushAnswer = new double[rows.count];
+    bindWeights(problem);
+  }
+
+  /** Takes the relations and weights of another problem of the same structure. */
+  void bind(Problem problem) {
+    List<Relation> all = new ArrayList<>(group.tieRelations(problem));
+    all.addAll(group.wishRelations(problem));
+    rows.bind(all);
+    limits.bind(group.limitRelations(problem));
+    bindWeights(problem);
+  }
+
+  private void bindWeights(Problem problem) {
+    for (int i = 0; i < wishWeight.length; i++) {
+      wishWeight[i] = problem.wishes().get(group.wishes()[i]).weight();
+    }
+  }
+
+  boolean hasWishes() {
+    return wishWeight.length > 0;
+  }
+
+  /** Fixes what "small" means for the compliance of wishes from the Jacobian at hand. */
+  void measureWishes() {
+    double most = 0;
+    for (int i = 0; i < wishWeight.length; i++) {
+      most = Math.max(most, wishWeight[i] * rows.square[ties + i]);
+    }
+    wishUnit = most > 0 ? WISH_COMPLIANCE * most : 1;
+  }
+
+  /** The weight of the distance to the anchor in the objective beside the wishes. */
+  double nearWeight() {
+    return hasWishes() ? wishUnit : 1;
+  }
+
+  /** Factorises with the Jacobian at hand. */
+  void factor(double damping, boolean withWishes) {
+    for (int i = 0; i < ties; i++) {
+      compliance[i] = (TIE_COMPLIANCE + damping) * Math.max(rows.square[i], 1e-6);
+    }
+    for (int i = ties; i < rows.count; i++) {
+      double w = wishWeight[i - ties];
+      compliance[i] = withWishes && w > 0 && rows.square[i] > 0 ? Math.min(OFF, wishUnit / w) : OFF;
+    }
+    factor.factor(compliance);
+  }
+
+  /**
+   * Shortest step that zeroes the linearised ties and keeps the linearised limits. Leaves p in
+   * {@link #step}.
+   *
+   * @param damping as given to {@link #factor}
+   */
+  void restoringStep(double damping, boolean withLimits) {
+    for (int i = 0; i < rows.count; i++) {
+      right[i] = i < ties ? rows.value[i] : 0;
+    }
+    factor.solve(right, restoringLambda);
+    Arrays.fill(step, 0);
+    for (int i = 0; i < ties; i++) {
+      rows.addRow(i, -restoringLambda[i], step);
+    }
+    if (withLimits && limits.count > 0) {
+      restoringLimits.bend(step, damping, false, this::respond);
+    }
+  }
+
+  /**
+   * Step p nearest to {@code target} with ties linearised to zero, wishes pulled in and limits
+   * kept. Leaves p in {@link #step} and the multipliers in {@link #lambda}.
+   *
+   * @param shift whether the multipliers of last time take the load off the compliances (second and
+   *     later steps)
+   */
+  void nearingStep(double[] target, boolean shift) {
+    int m = rows.count;
+    for (int i = 0; i < m; i++) {
+      double b = rows.value[i] + rows.dot(i, target);
+      if (shift && i < ties) {
+        b += compliance[i] * lambda[i];
+      }
+      right[i] = b;
+    }
+    factor.solve(right, lambda);
+    System.arraycopy(target, 0, step, 0, n);
+    for (int i = 0; i < m; i++) {
+      rows.addRow(i, -lambda[i], step);
+    }
+    if (limits.count > 0 && limitStep.bend(step, 0, shift, this::respond)) {
+      // The multipliers of the ties answer the push of the limits.
+      double[] dense = new double[n];
+      for (int k = 0; k < limitStep.activeCount(); k++) {
+        int limit = limitStep.active(k);
+        limits.addRow(limit, limitStep.multipliers()[limit], dense);
+      }
+      for (int i = 0; i < m; i++) {
+        push[i] = rows.dot(i, dense);
+      }
+      factor.solve(push, pushAnswer);
+      for (int i = 0; i < m; i++) {
+        lambda[i] += pushAnswer[i];
+      }
+    }
+  }
+
+  /** Answer of the step to a unit push along the normal of a limit. */
+  private void respond(int limit, double[] out) {
+    Arrays.fill(out, 0);
+    limits.addRow(limit, 1, out);
+    project(out, out);
+  }
+
+  /** v less its part that ties (and, softly, wishes) hold back, with the factor at hand. */
+  void project(double[] v, double[] out) {
+    for (int i = 0; i < rows.count; i++) {
+      push[i] = rows.dot(i, v);
+    }
+    factor.solve(push, pushAnswer);
+    if (out != v) {
+      System.arraycopy(v, 0, out, 0, n);
+    }
+    for (int i = 0; i < rows.count; i++) {
+      rows.addRow(i, -pushAnswer[i], out);
+    }
+  }
+
+  /**
+   * As {@link #project}, and without pushing against the limits that were active in the last step.
+   */
+  void projectWithinLimits(double[] v, double[] out) {
+    project(v, out);
+    int k = limitStep.activeCount();
+    if (k == 0) {
+      return;
+    }
+    double[][] m = new double[k][k];
+    double[] b = new double[k];
+    for (int i = 0; i < k; i++) {
+      int limit = limitStep.active(i);
+      b[i] = -limits.dot(limit, out);
+      for (int j = 0; j <= i; j++) {
+        m[i][j] = limits.dot(limit, limitStep.response(limitStep.active(j)));
+      }
+      m[i][i] += limitStep.compliance(limit, 0);
+    }
+    LimitStep.solveSymmetric(m, b);
+    for (int i = 0; i < k; i++) {
+      double[] u = limitStep.response(limitStep.active(i));
+      for (int j = 0; j < n; j++) {
+        out[j] += b[i] * u[j];
+      }
+    }
+  }
+}

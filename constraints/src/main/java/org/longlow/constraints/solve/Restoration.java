@@ -1,0 +1,204 @@
+package org.longlow.constraints.solve;
+
+import java.util.Arrays;
+
+/**
+ * Brings a group onto its ties and limits by damped least-change steps (Levenberg 1944, Marquardt
+ * 1963).
+ *
+ * <p>Each step is the shortest that zeroes the linearised ties and keeps the linearised limits; it
+ * is shortened by damping until it pays. Ends when everything holds, when no direction helps any
+ * more, or when the steps allowed are used up.
+ */
+final class Restoration {
+  /** How a restoration ended. */
+  enum End {
+    HOLDS,
+    STUCK,
+    RAN_OUT
+  }
+
+  /** The sum of squares counts as least when its gradient is this share of its root. */
+  private static final double STATIONARY = 1e-6;
+
+  private final GroupSystem system;
+  private final double[] trial;
+  private final double[] tieTrial;
+  private final double[] limitTrial;
+  private final double[] bendBefore;
+  private final double[] bendAfter;
+  private final double[] slope;
+  private int steps;
+
+  Restoration(GroupSystem system) {
+    this.system = system;
+    trial = new double[system.n];
+    tieTrial = new double[system.rows.count];
+    limitTrial = new double[system.limits.count];
+    bendBefore = new double[system.watch.count()];
+    bendAfter = new double[system.watch.count()];
+    slope = new double[system.n];
+  }
+
+  /** Steps taken by the last run. */
+  int steps() {
+    return steps;
+  }
+
+  /**
+   * Runs on the values of the group in {@code x}.
+   *
+   * @param aimMm a tie holds when it misses by no more
+   * @param withLimits whether limits count
+   * @param guarded whether steps that leap over straight are refused
+   */
+  End run(double[] x, double aimMm, int most, boolean withLimits, boolean guarded) {
+    RowSet rows = system.rows;
+    RowSet limits = system.limits;
+    int[] variables = system.group.variables();
+    int n = system.n;
+    double damping = 0;
+    boolean watch = guarded && system.watch.count() > 0;
+    system.restoringLimits.reset();
+    boolean fresh = true;
+    int refused = 0;
+    for (steps = 0; steps <= most; ) {
+      if (fresh) {
+        boolean finite = rows.evaluate(x, system.ties);
+        if (withLimits) {
+          finite &= limits.evaluate(x);
+        }
+        if (!finite) {
+          return End.STUCK;
+        }
+        fresh = false;
+      }
+      if (holds(aimMm, withLimits)) {
+        return End.HOLDS;
+      }
+      double now = merit(rows.value, limits.value, withLimits);
+      if (isStationary(now, withLimits)) {
+        return End.STUCK;
+      }
+      if (steps == most) {
+        return End.RAN_OUT;
+      }
+      steps++;
+      system.factor(damping, false);
+      system.restoringStep(damping, withLimits);
+      double promised = now - promisedMerit(withLimits);
+      for (int j = 0; j < n; j++) {
+        trial[j] = x[variables[j]];
+      }
+      boolean moved = false;
+      for (int j = 0; j < n; j++) {
+        double next = trial[j] + system.step[j] * rows.scaleOf(j);
+        moved |= next != trial[j];
+        x[variables[j]] = next;
+      }
+      boolean accept = moved && rows.values(x, 0, system.ties, tieTrial);
+      if (accept && withLimits) {
+        accept = limits.values(x, 0, limits.count, limitTrial);
+      }
+      if (accept) {
+        double then = merit(tieTrial, limitTrial, withLimits);
+        accept = then <= now - 1e-3 * promised && then < now;
+        if (accept && watch) {
+          system.watch.bends(x, bendAfter);
+          for (int j = 0; j < n; j++) {
+            double kept = x[variables[j]];
+            x[variables[j]] = trial[j];
+            trial[j] = kept;
+          }
+          system.watch.bends(x, bendBefore);
+          for (int j = 0; j < n; j++) {
+            double kept = x[variables[j]];
+            x[variables[j]] = trial[j];
+            trial[j] = kept;
+          }
+          accept = !system.watch.leaps(bendBefore, bendAfter);
+        }
+        if (accept) {
+          damping = then < 0.25 * now ? (damping < 1e-8 ? 0 : damping * 0.05) : damping * 0.5;
+        }
+      }
+      if (accept) {
+        fresh = true;
+        refused = 0;
+      } else {
+        for (int j = 0; j < n; j++) {
+          x[variables[j]] = trial[j];
+        }
+        damping = Math.max(damping * 6, 1e-4);
+        if (++refused > 40 || !moved) {
+          return End.STUCK;
+        }
+      }
+    }
+    return End.RAN_OUT;
+  }
+
+  private double merit(double[] tie, double[] gap, boolean withLimits) {
+    double sum = 0;
+    for (int i = 0; i < system.ties; i++) {
+      sum += tie[i] * tie[i];
+    }
+    if (withLimits) {
+      for (double g : gap) {
+        sum += g < 0 ? g * g : 0;
+      }
+    }
+    return sum;
+  }
+
+  private double promisedMerit(boolean withLimits) {
+    double sum = 0;
+    for (int i = 0; i < system.ties; i++) {
+      double r = system.rows.value[i] + system.rows.dot(i, system.step);
+      sum += r * r;
+    }
+    if (withLimits) {
+      for (int i = 0; i < system.limits.count; i++) {
+        double g = system.limits.value[i] + system.limits.dot(i, system.step);
+        sum += g < 0 ? g * g : 0;
+      }
+    }
+    return sum;
+  }
+
+  private boolean isStationary(double merit, boolean withLimits) {
+    Arrays.fill(slope, 0);
+    for (int i = 0; i < system.ties; i++) {
+      system.rows.addRow(i, system.rows.value[i], slope);
+    }
+    if (withLimits) {
+      for (int i = 0; i < system.limits.count; i++) {
+        if (system.limits.value[i] < 0) {
+          system.limits.addRow(i, system.limits.value[i], slope);
+        }
+      }
+    }
+    double sum = 0;
+    for (double s : slope) {
+      sum += s * s;
+    }
+    return sum <= STATIONARY * STATIONARY * merit;
+  }
+
+  /** Whether ties and, if wanted, limits hold at the point evaluated last. */
+  boolean holds(double aimMm, boolean withLimits) {
+    for (int i = 0; i < system.ties; i++) {
+      if (!(Math.abs(system.rows.missMm(i)) <= aimMm)) {
+        return false;
+      }
+    }
+    if (withLimits) {
+      for (int i = 0; i < system.limits.count; i++) {
+        if (!(system.limits.missMm(i) >= -aimMm)) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+}

@@ -1,0 +1,178 @@
+package org.longlow.constraints.solve;
+
+import java.util.List;
+
+/**
+ * Relations of one group with their values and scaled sparse Jacobian at the last point evaluated.
+ *
+ * <p>Row i has the entries {@code start[i]..start[i+1]} of {@code column} (variable of the group)
+ * and {@code entry} (derivative in mm by the scaled variable, times the weight of the row).
+ * Structure is fixed; relations may be exchanged for others over the same variables.
+ */
+final class RowSet {
+  final int count;
+  final int[] start;
+  final int[] column;
+  final double[] entry;
+  final double[] value;
+  final double[] weight;
+
+  /** Square of the length of each row of the Jacobian, weight included. */
+  final double[] square;
+
+  private final Relation[] relations;
+  private final int[] place;
+  private final double[] variableScale;
+  private final double[] gradient;
+
+  /**
+   * @param relations in row order
+   * @param localOf for each variable of the problem its index in the group, or -1 when it is fixed
+   * @param variableScale scale of each variable of the group
+   */
+  RowSet(List<Relation> relations, int[] localOf, double[] variableScale) {
+    this.relations = relations.toArray(Relation[]::new);
+    this.variableScale = variableScale;
+    count = this.relations.length;
+    start = new int[count + 1];
+    int widest = 1;
+    int total = 0;
+    for (int i = 0; i < count; i++) {
+      int[] used = this.relations[i].variables();
+      widest = Math.max(widest, used.length);
+      for (int v : used) {
+        total += localOf[v] >= 0 ? 1 : 0;
+      }
+      start[i + 1] = total;
+    }
+    column = new int[total];
+    place = new int[total];
+    entry = new double[total];
+    int next = 0;
+    for (Relation relation : this.relations) {
+      int[] used = relation.variables();
+      for (int k = 0; k < used.length; k++) {
+        if (localOf[used[k]] >= 0) {
+          column[next] = localOf[used[k]];
+          place[next++] = k;
+        }
+      }
+    }
+    value = new double[count];
+    weight = new double[count];
+    square = new double[count];
+    java.util.Arrays.fill(weight, 1);
+    gradient = new double[widest];
+  }
+
+  /** Exchanges the relations for others over the same variables. */
+  void bind(List<Relation> others) {
+    for (int i = 0; i < count; i++) {
+      relations[i] = others.get(i);
+    }
+  }
+
+  double scaleOf(int variable) {
+    return variableScale[variable];
+  }
+
+  Relation relation(int row) {
+    return relations[row];
+  }
+
+  /** Values and Jacobian at x; false when something is not finite. */
+  boolean evaluate(double[] x) {
+    return evaluate(x, count);
+  }
+
+  /** As {@link #evaluate(double[])} for the first {@code rows} rows only. */
+  boolean evaluate(double[] x, int rows) {
+    boolean finite = true;
+    for (int i = 0; i < rows; i++) {
+      Relation relation = relations[i];
+      double factor = relation.scale() * weight[i];
+      double v = relation.evaluate(x, gradient) * factor;
+      value[i] = v;
+      double sum = 0;
+      for (int e = start[i]; e < start[i + 1]; e++) {
+        double g = gradient[place[e]] * factor * variableScale[column[e]];
+        entry[e] = g;
+        sum += g * g;
+      }
+      square[i] = sum;
+      finite &= v - v == 0 && sum - sum == 0;
+    }
+    return finite;
+  }
+
+  /**
+   * Values only of rows {@code from} to {@code to}, into {@code out}; false when something is not
+   * finite.
+   */
+  boolean values(double[] x, int from, int to, double[] out) {
+    boolean finite = true;
+    for (int i = from; i < to; i++) {
+      double v = relations[i].evaluate(x, null) * relations[i].scale() * weight[i];
+      out[i] = v;
+      finite &= v - v == 0;
+    }
+    return finite;
+  }
+
+  /**
+   * Adds the sum over all rows of multiplier times gradient (scaled variables, weight included) at
+   * x to {@code out}.
+   */
+  void addGradients(double[] x, double[] multiplier, double[] out) {
+    for (int i = 0; i < count; i++) {
+      if (multiplier[i] == 0) {
+        continue;
+      }
+      Relation relation = relations[i];
+      double factor = relation.scale() * weight[i] * multiplier[i];
+      relation.evaluate(x, gradient);
+      for (int e = start[i]; e < start[i + 1]; e++) {
+        out[column[e]] += gradient[place[e]] * factor * variableScale[column[e]];
+      }
+    }
+  }
+
+  /**
+   * Gives each of the first rows a weight that makes its gradient about 1 long at the last point
+   * evaluated.
+   */
+  void equilibrate(int rows) {
+    for (int i = 0; i < rows; i++) {
+      double length = Math.sqrt(square[i]) / weight[i];
+      double before = weight[i];
+      weight[i] = length - length == 0 ? 1 / Math.max(length, 0.01) : 1;
+      double change = weight[i] / before;
+      value[i] *= change;
+      square[i] *= change * change;
+      for (int e = start[i]; e < start[i + 1]; e++) {
+        entry[e] *= change;
+      }
+    }
+  }
+
+  /** Distance by which row i misses zero at the last point evaluated, mm, with its sign. */
+  double missMm(int i) {
+    return value[i] / Math.max(weight[i], Math.sqrt(square[i]));
+  }
+
+  /** Product of row i and a vector of the group. */
+  double dot(int i, double[] p) {
+    double sum = 0;
+    for (int e = start[i]; e < start[i + 1]; e++) {
+      sum += entry[e] * p[column[e]];
+    }
+    return sum;
+  }
+
+  /** Adds factor times row i to {@code out}. */
+  void addRow(int i, double factor, double[] out) {
+    for (int e = start[i]; e < start[i + 1]; e++) {
+      out[column[e]] += factor * entry[e];
+    }
+  }
+}

@@ -1,0 +1,221 @@
+package org.longlow.constraints.solve;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Solves problems of one structure again and again, keeping what depends on structure only.
+ *
+ * <p>Structure is: which variables each relation depends on and which are fixed. A problem of
+ * another structure is taken too and starts afresh. Not safe for several threads at once; a session
+ * is cheap to make.
+ */
+public final class SolveSession {
+  private final SolverSettings settings;
+  private Problem problem;
+  private List<GroupSolver> groups;
+  private boolean[] settled;
+
+  /** Prepares for problems of this structure. */
+  public SolveSession(Problem problem, SolverSettings settings) {
+    this.settings = settings;
+    prepare(problem);
+  }
+
+  private void prepare(Problem fresh) {
+    problem = fresh;
+    groups = new ArrayList<>();
+    settled = new boolean[fresh.size()];
+    for (Group group : Group.split(fresh)) {
+      groups.add(new GroupSolver(new GroupSystem(group, fresh)));
+      for (int v : group.variables()) {
+        settled[v] = true;
+      }
+    }
+  }
+
+  /** Solves the problem the session has, from its start values. */
+  public SolveReport solve() {
+    return solve(problem.start(), problem.anchor());
+  }
+
+  /**
+   * Solves another problem, from its start values; quick when its structure is that of the last
+   * one.
+   */
+  public SolveReport solve(Problem next) {
+    if (sameStructure(problem, next)) {
+      problem = next;
+      for (GroupSolver group : groups) {
+        group.system().bind(next);
+      }
+    } else {
+      prepare(next);
+    }
+    return solve();
+  }
+
+  /**
+   * Solves the problem the session has.
+   *
+   * @param start values to begin at, of all variables, finite
+   * @param anchor values to stay near to
+   */
+  public SolveReport solve(double[] start, double[] anchor) {
+    double[] x = start.clone();
+    for (int i = 0; i < x.length; i++) {
+      if (!Double.isFinite(x[i]) || !Double.isFinite(anchor[i])) {
+        throw new IllegalArgumentException(
+            "start and anchor values must be finite; variable '"
+                + problem.variables().get(i).name()
+                + "' is not");
+      }
+      if (!settled[i] && !problem.variables().get(i).fixed()) {
+        x[i] = anchor[i];
+      }
+    }
+    SolveStatus status = SolveStatus.SOLVED;
+    int iterations = 0;
+    List<String> shaken = new ArrayList<>();
+    List<String> turned = new ArrayList<>();
+    for (GroupSolver group : groups) {
+      status = worse(status, group.solve(x, anchor, settings));
+      iterations += group.iterations();
+      if (group.wasShaken()) {
+        for (int v : group.system().group.variables()) {
+          shaken.add(problem.variables().get(v).name());
+        }
+      }
+      double[] after = new double[group.system().watch.count()];
+      group.system().watch.bends(x, after);
+      for (int pin : group.system().watch.turnedPins(group.bendAtBegin(), after)) {
+        turned.add(problem.variables().get(pin).name());
+      }
+    }
+    return report(x, status, iterations, shaken, turned);
+  }
+
+  private SolveReport report(
+      double[] x, SolveStatus status, int iterations, List<String> shaken, List<String> turned) {
+    double worst = 0;
+    boolean[] tieFails = new boolean[problem.ties().size()];
+    List<LimitFailure> failures = new ArrayList<>();
+    boolean[] active = new boolean[problem.limits().size()];
+    for (GroupSolver solver : groups) {
+      GroupSystem system = solver.system();
+      system.rows.evaluate(x, system.ties);
+      system.limits.evaluate(x);
+      for (int i = 0; i < system.ties; i++) {
+        double miss = Math.abs(system.rows.missMm(i));
+        // A relation that gives no number is missed by as much as can be said.
+        miss = Double.isFinite(miss) ? miss : Double.MAX_VALUE;
+        worst = Math.max(worst, miss);
+        tieFails[system.group.tieRows()[i][0]] |= miss > settings.tieToleranceMm();
+      }
+      for (int i = 0; i < system.limits.count; i++) {
+        double gap = system.limits.missMm(i);
+        gap = Double.isFinite(gap) ? gap : -Double.MAX_VALUE;
+        int limit = system.group.limits()[i];
+        if (gap < -settings.tieToleranceMm()) {
+          failures.add(new LimitFailure(problem.limits().get(limit).name(), -gap));
+        } else if (gap <= settings.tieToleranceMm()) {
+          active[limit] = true;
+        }
+      }
+    }
+    failures.sort(
+        Comparator.comparingDouble((LimitFailure f) -> -f.shortfallMm())
+            .thenComparing(LimitFailure::limit));
+    List<String> activeNames = new ArrayList<>();
+    for (int i = 0; i < active.length; i++) {
+      if (active[i]) {
+        activeNames.add(problem.limits().get(i).name());
+      }
+    }
+    List<String> tieNames = new ArrayList<>();
+    for (int i = 0; i < tieFails.length; i++) {
+      if (tieFails[i]) {
+        tieNames.add(problem.ties().get(i).name());
+      }
+    }
+    SolveStatus verdict = status;
+    if (status.holds() && !tieNames.isEmpty()) {
+      verdict = SolveStatus.NOT_CONVERGED;
+    } else if (status.holds() && !failures.isEmpty()) {
+      verdict = SolveStatus.LIMIT_FAILS;
+    }
+    return new SolveReport(
+        verdict,
+        x,
+        iterations,
+        worst,
+        failures,
+        activeNames,
+        tieNames,
+        shaken,
+        turned,
+        java.util.Optional.empty());
+  }
+
+  /** The verdict that the whole takes from its groups. */
+  private static SolveStatus worse(SolveStatus a, SolveStatus b) {
+    return rank(a) >= rank(b) ? a : b;
+  }
+
+  private static int rank(SolveStatus status) {
+    return switch (status) {
+      case SOLVED -> 0;
+      case SOLVED_ROUGHLY -> 1;
+      case LIMIT_FAILS -> 2;
+      case NOT_CONVERGED -> 3;
+      case CONTRADICTS -> 4;
+    };
+  }
+
+  private static boolean sameStructure(Problem a, Problem b) {
+    if (a == b) {
+      return true;
+    }
+    if (a.size() != b.size()
+        || a.ties().size() != b.ties().size()
+        || a.limits().size() != b.limits().size()
+        || a.wishes().size() != b.wishes().size()) {
+      return false;
+    }
+    for (int i = 0; i < a.size(); i++) {
+      if (a.variables().get(i).fixed() != b.variables().get(i).fixed()
+          || a.variables().get(i).scale() != b.variables().get(i).scale()) {
+        return false;
+      }
+    }
+    for (int i = 0; i < a.ties().size(); i++) {
+      List<Relation> p = a.ties().get(i).relations();
+      List<Relation> q = b.ties().get(i).relations();
+      if (p.size() != q.size()) {
+        return false;
+      }
+      for (int k = 0; k < p.size(); k++) {
+        if (differ(p.get(k), q.get(k)) || p.get(k) instanceof Link != q.get(k) instanceof Link) {
+          return false;
+        }
+      }
+    }
+    for (int i = 0; i < a.limits().size(); i++) {
+      if (differ(a.limits().get(i).gap(), b.limits().get(i).gap())) {
+        return false;
+      }
+    }
+    for (int i = 0; i < a.wishes().size(); i++) {
+      if (differ(a.wishes().get(i).residual(), b.wishes().get(i).residual())) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean differ(Relation a, Relation b) {
+    return a != b && !Arrays.equals(a.variables(), b.variables());
+  }
+}
