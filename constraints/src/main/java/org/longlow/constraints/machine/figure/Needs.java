@@ -62,6 +62,10 @@ final class Needs {
     faults.add(fault);
   }
 
+  List<FigureFault> faults() {
+    return List.copyOf(faults);
+  }
+
   /** Ends the look-over: throws if anything was wrong. */
   void settle() {
     if (!faults.isEmpty()) {
