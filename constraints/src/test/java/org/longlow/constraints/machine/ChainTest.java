@@ -32,13 +32,13 @@ class ChainTest {
     SplittableRandom random = new SplittableRandom(5);
     for (int i = 0; i < 500; i++) {
       Chain chain = Chain.over(random.nextInt(10, 20), random.nextInt(30, 60), 15.875);
-      double c = random.nextDouble(chain.leastCentreMm() + 50, 900);
+      double c = random.nextDouble(2 * chain.leastCentreMm(), 900);
       int links = chain.links(c);
       assertThat(links % 2).isZero();
       assertThat(links).isGreaterThanOrEqualTo((int) chain.exactLinks(c));
       assertThat(chain.exactLinks(chain.centreMm(links))).isCloseTo(links, within(1e-9));
       assertThat(chain.links(chain.centreMm(links))).isEqualTo(links);
-      // The formula's own error against arc and tangent grows as the sprockets close in.
+      // The formula's own error against arc and tangent, sprockets a diameter apart or more.
       assertThat(chain.exactLinks(c)).isCloseTo(chain.polygonLinks(c), within(0.05));
     }
   }
