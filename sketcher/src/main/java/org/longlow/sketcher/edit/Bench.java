@@ -1,0 +1,285 @@
+package org.longlow.sketcher.edit;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import org.longlow.constraints.formula.Dim;
+import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.formula.Unit;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Limit;
+import org.longlow.constraints.layout.Measure;
+import org.longlow.constraints.layout.Measures;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Person;
+import org.longlow.constraints.layout.Pin;
+import org.longlow.constraints.layout.Tie;
+import org.longlow.constraints.shape.Places;
+
+/**
+ * What lies on the bench: a picked thing with its quantities, in groups.
+ *
+ * @param subject such as {@code part:tank} or {@code pin:gripPin}; empty for the whole machine
+ * @param title its name
+ * @param kind what it is, in a word or two
+ * @param note the user's note on it, may be empty
+ * @param groups its quantities
+ */
+public record Bench(String subject, String title, String kind, String note, List<Group> groups) {
+
+  /** Quantities under one heading. */
+  public record Group(String heading, List<Row> rows) {
+    public Group {
+      rows = List.copyOf(rows);
+    }
+  }
+
+  /**
+   * One quantity.
+   *
+   * @param target what typing changes
+   * @param label its name
+   * @param text value or formula as the user wrote it
+   * @param value what it is worth now, with unit; empty where text says it already
+   * @param note for people, may be empty
+   * @param measure true if it is a measure and can be freed
+   * @param free true if it is a measure that the solver finds
+   */
+  public record Row(
+      Target target,
+      String label,
+      String text,
+      String value,
+      String note,
+      boolean measure,
+      boolean free) {}
+
+  public Bench {
+    groups = List.copyOf(groups);
+  }
+
+  /** Lays {@code subject} on the bench; the whole machine if the layout has no such thing. */
+  public static Bench of(Layout layout, Places places, String subject) {
+    int colon = subject.indexOf(':');
+    String name = subject.substring(colon + 1);
+    return switch (colon < 0 ? "" : subject.substring(0, colon)) {
+      case "part" ->
+          layout.parts().containsKey(name)
+              ? new Builder(layout, places).part(layout.parts().get(name), subject)
+              : whole(layout, places);
+      case "pin" ->
+          layout.pins().containsKey(name)
+              ? new Builder(layout, places).pin(name, subject)
+              : whole(layout, places);
+      case "person" ->
+          layout.crew().containsKey(name)
+              ? new Builder(layout, places).person(layout.crew().get(name), subject)
+              : whole(layout, places);
+      default -> whole(layout, places);
+    };
+  }
+
+  private static Bench whole(Layout layout, Places places) {
+    Builder b = new Builder(layout, places);
+    List<Row> rows = layout.measures().keySet().stream().map(b::measure).toList();
+    return new Bench(
+        "", layout.name(), "the whole machine", "", List.of(new Group("measures", rows)));
+  }
+
+  /** Writes a value in its edge unit, to a tenth of a millimetre or degree. */
+  public static String figure(double internal, Dim dim) {
+    Unit unit = dim.edgeUnit();
+    double shown = unit.fromInternal(internal);
+    int digits = dim.equals(Dim.NUMBER) ? 3 : dim.equals(Dim.ANGLE) ? 2 : 1;
+    String text = String.format(Locale.ROOT, "%." + digits + "f", shown);
+    if (text.contains(".")) {
+      text = text.replaceAll("0+$", "").replaceAll("\\.$", "");
+    }
+    text = text.equals("-0") ? "0" : text;
+    return unit == Unit.NONE ? text : text + " " + unit.symbol();
+  }
+
+  private static final class Builder {
+    private final Layout layout;
+    private final Places places;
+    private final Set<String> measures = new LinkedHashSet<>();
+
+    Builder(Layout layout, Places places) {
+      this.layout = layout;
+      this.places = places;
+    }
+
+    Bench part(Part part, String subject) {
+      List<Row> own = new ArrayList<>();
+      for (PartFields.Field f : PartFields.of(part)) {
+        own.add(
+            row(new Target.OfPart(part.name(), f.path(), f.label()), f.label(), f.formula(), ""));
+      }
+      List<Row> pins = new ArrayList<>();
+      part.pins().forEach(p -> pins.addAll(pinRows(p, p + " ")));
+      return bench(
+          subject,
+          part.name(),
+          part.kind(),
+          part.base().note(),
+          List.of(new Group("its own", own), new Group("where it hangs", pins)));
+    }
+
+    Bench pin(String name, String subject) {
+      Pin pin = layout.pins().get(name);
+      List<Row> ties = new ArrayList<>();
+      layout.ties().forEach((key, tie) -> tieRow(key, tie, name).ifPresent(ties::add));
+      List<Row> limits = new ArrayList<>();
+      layout.limits().forEach((key, limit) -> limits.addAll(limitRows(key, limit, name)));
+      return bench(
+          subject,
+          name,
+          pin.fixed() ? "pin, nailed" : "pin",
+          pin.note(),
+          List.of(
+              new Group("place", pinRows(name, "")),
+              new Group("ties", ties),
+              new Group("limits", limits)));
+    }
+
+    Bench person(Person person, String subject) {
+      List<Row> rows =
+          List.of(
+              row(new Target.OfPerson(person.name(), true), "stature", person.stature(), ""),
+              row(new Target.OfPerson(person.name(), false), "mass", person.mass(), ""));
+      return bench(
+          subject, person.name(), "crew, " + person.sex(), "", List.of(new Group("body", rows)));
+    }
+
+    private Bench bench(
+        String subject, String title, String kind, String note, List<Group> groups) {
+      List<Group> all = new ArrayList<>();
+      groups.stream().filter(g -> !g.rows().isEmpty()).forEach(all::add);
+      List<Row> used = new ArrayList<>();
+      // The list grows while measures name further measures.
+      List<String> queue = new ArrayList<>(measures);
+      for (int i = 0; i < queue.size(); i++) {
+        used.add(measure(queue.get(i)));
+        layout.measures().get(queue.get(i)).is().names().stream()
+            .filter(n -> layout.measures().containsKey(n) && !queue.contains(n))
+            .forEach(queue::add);
+      }
+      if (!used.isEmpty()) {
+        all.add(new Group("measures it rests on", used));
+      }
+      return new Bench(subject, title, kind, note, all);
+    }
+
+    private List<Row> pinRows(String name, String before) {
+      Pin pin = layout.pins().get(name);
+      return List.of(
+          pinRow(name, true, before + "x", pin.x(), places.pin(name).x(), pin.note()),
+          pinRow(name, false, before + "z", pin.z(), places.pin(name).z(), ""));
+    }
+
+    private Row pinRow(
+        String name, boolean x, String label, Formula formula, double nowMm, String note) {
+      collect(formula);
+      return new Row(
+          new Target.OfPin(name, x),
+          label,
+          formula.text(),
+          figure(nowMm, Dim.LENGTH),
+          note,
+          false,
+          false);
+    }
+
+    private Optional<Row> tieRow(String key, Tie tie, String pin) {
+      if (!tie.pins().contains(pin)) {
+        return Optional.empty();
+      }
+      String said = tie.kind().word() + ": " + String.join(", ", tie.pins());
+      String note = tie.note().isEmpty() ? said : said + "; " + tie.note();
+      if (tie.is().isEmpty()) {
+        return Optional.of(new Row(new Target.OfTie(key), key, "", "", note, false, false));
+      }
+      return Optional.of(row(new Target.OfTie(key), key, tie.is().get(), note));
+    }
+
+    private List<Row> limitRows(String key, Limit limit, String pin) {
+      List<Row> rows = new ArrayList<>();
+      if (limit.pins().contains(pin)) {
+        String note = limit.kind().word() + ": " + String.join(", ", limit.pins());
+        limit
+            .from()
+            .ifPresent(f -> rows.add(row(new Target.OfLimit(key, true), key + " from", f, note)));
+        limit
+            .to()
+            .ifPresent(f -> rows.add(row(new Target.OfLimit(key, false), key + " to", f, note)));
+      }
+      return rows;
+    }
+
+    Row measure(String name) {
+      Measure m = layout.measures().get(name);
+      return new Row(
+          new Target.OfMeasure(name),
+          name,
+          m.is().text(),
+          value(m.is(), places.measures().getOrDefault(name, Double.NaN), m.dim(), m.free()),
+          rangeAndNote(m),
+          true,
+          m.free());
+    }
+
+    private static String rangeAndNote(Measure m) {
+      StringBuilder text = new StringBuilder();
+      m.from().ifPresent(f -> text.append("from ").append(f.text()).append(' '));
+      m.to().ifPresent(f -> text.append("to ").append(f.text()).append(' '));
+      String range = text.toString().strip();
+      return range.isEmpty() || m.note().isEmpty() ? range + m.note() : range + "; " + m.note();
+    }
+
+    private Row row(Target target, String label, Formula formula, String note) {
+      collect(formula);
+      Function<String, Dim> dims = n -> Measures.dim(layout, n);
+      double worth = places.value(formula);
+      return new Row(
+          target,
+          label,
+          formula.text(),
+          value(formula, worth, formula.expr().dim(dims), false),
+          note,
+          false,
+          false);
+    }
+
+    /** A plain quantity says its worth itself. */
+    private static String value(Formula formula, double worth, Dim dim, boolean always) {
+      return formula.names().isEmpty() && !always ? "" : figure(worth, dim);
+    }
+
+    private void collect(Formula formula) {
+      formula.names().stream().filter(layout.measures()::containsKey).forEach(measures::add);
+    }
+  }
+
+  /** Returns the row with this target, if it is on the bench. */
+  public Optional<Row> row(Target target) {
+    return groups.stream()
+        .flatMap(g -> g.rows().stream())
+        .filter(r -> r.target().equals(target))
+        .findFirst();
+  }
+
+  /** Returns the names of the pins that a subject hangs on. */
+  public static Set<String> pinsOf(Layout layout, String subject) {
+    Map<String, Part> parts = layout.parts();
+    String name = subject.substring(subject.indexOf(':') + 1);
+    if (subject.startsWith("part:") && parts.containsKey(name)) {
+      return new LinkedHashSet<>(parts.get(name).pins());
+    }
+    return subject.startsWith("pin:") ? Set.of(name) : Set.of();
+  }
+}

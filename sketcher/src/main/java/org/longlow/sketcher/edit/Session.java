@@ -1,0 +1,134 @@
+package org.longlow.sketcher.edit;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.longlow.constraints.layout.Layout;
+
+/**
+ * One layout being edited: where it is, how it came there, and where it is kept.
+ *
+ * <p>Belongs to one thread.
+ */
+public final class Session {
+
+  private final History history;
+  private LayoutFile file;
+  private Layout kept;
+
+  private Session(Layout layout, LayoutFile file) {
+    this.history = new History(layout);
+    this.file = file;
+    this.kept = layout;
+  }
+
+  /** Returns a session on a layout that was read from {@code file}. */
+  public static Session of(Layout layout, LayoutFile file) {
+    return new Session(layout, file);
+  }
+
+  /** Returns a session on a layout that has no file yet, such as a shipped machine. */
+  public static Session withoutFile(Layout layout) {
+    return new Session(layout, null);
+  }
+
+  /** Returns the layout as it is now. */
+  public Layout layout() {
+    return history.layout();
+  }
+
+  /** Returns the file it was read from or last saved to. */
+  public Optional<LayoutFile> file() {
+    return Optional.ofNullable(file);
+  }
+
+  /** Returns the folder in which traced outlines are looked for. */
+  public Optional<Path> folder() {
+    return file().map(f -> f.path().getParent());
+  }
+
+  /** Returns whether there is anything that the file does not hold. */
+  public boolean isChanged() {
+    return !layout().equals(kept);
+  }
+
+  /** Applies an edit; one that changes nothing leaves no step behind. */
+  public Layout apply(Edit edit) {
+    Layout after = edit.applied(layout());
+    if (!after.equals(layout())) {
+      history.add(edit.name(), after);
+    }
+    return layout();
+  }
+
+  /** Goes back one step; returns whether there was one. */
+  public boolean undo() {
+    return history.back();
+  }
+
+  /** Goes forward one step; returns whether there was one. */
+  public boolean redo() {
+    return history.forward();
+  }
+
+  /** Returns the name of the step that {@link #undo} takes back. */
+  public Optional<String> undoName() {
+    return history.backName();
+  }
+
+  /** Returns the name of the step that {@link #redo} does again. */
+  public Optional<String> redoName() {
+    return history.forwardName();
+  }
+
+  /**
+   * Saves to the file of this session.
+   *
+   * @throws IOException if it cannot be written; an older file is then as it was
+   * @throws IllegalStateException if the session has no file; save as one
+   */
+  public void save() throws IOException {
+    if (file == null) {
+      throw new IllegalStateException("this layout has no file yet; save it under a name");
+    }
+    saveAs(file.path());
+  }
+
+  /**
+   * Saves under another name, which is then the file of this session.
+   *
+   * @throws IOException if it cannot be written; an older file is then as it was
+   */
+  public void saveAs(Path path) throws IOException {
+    Layout now = layout();
+    file = LayoutFile.save(now, path);
+    kept = now;
+  }
+
+  /** Returns whether somebody else changed the file since it was read or saved here. */
+  public boolean changedOnDisk() {
+    return file != null && file.changedOnDisk();
+  }
+
+  /** Keeps this layout although the file on disk differs; it counts as changed until saved. */
+  public void keepMine() {
+    if (file != null) {
+      file = file.seen();
+      kept = null;
+    }
+  }
+
+  /** Takes the layout that is on disk now, as a step that can be undone. */
+  public LayoutFile.Opening takeTheirs() {
+    if (file == null) {
+      throw new IllegalStateException("this layout has no file to take");
+    }
+    LayoutFile.Opening opening = LayoutFile.open(file.path());
+    if (opening instanceof LayoutFile.Opening.Opened opened) {
+      apply(Edit.to("take the file from disk", opened.layout()));
+      file = opened.file();
+      kept = layout();
+    }
+    return opening;
+  }
+}

@@ -1,0 +1,112 @@
+package org.longlow.sketcher.edit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.longlow.constraints.formula.Dim;
+import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.formula.FormulaException;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Measures;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.shape.Places;
+import org.longlow.rider.geom.PointMm;
+
+class BenchTest {
+
+  private final Layout layout = Wren.layout();
+  private final Places places = drawn(layout);
+
+  /** Returns the places as drawn, without solving. */
+  static Places drawn(Layout layout) {
+    Measures measures = Measures.of(layout);
+    Map<String, Double> values = measures.values(n -> measures.start().get(n));
+    Map<String, PointMm> pins = new LinkedHashMap<>();
+    layout
+        .pins()
+        .forEach(
+            (name, pin) ->
+                pins.put(
+                    name,
+                    new PointMm(pin.x().evaluate(values::get), pin.z().evaluate(values::get))));
+    return new Places(pins, values);
+  }
+
+  @Test
+  void everyQuantityOfEveryPartCanBeReplacedAloneAndPutBack() {
+    int seen = 0;
+    for (Part part : layout.parts().values()) {
+      for (PartFields.Field field : PartFields.of(part)) {
+        Formula other = Formula.parse("123 mm");
+        Part changed = PartFields.with(part, field.path(), other);
+        assertThat(PartFields.of(changed))
+            .filteredOn(f -> f.path().equals(field.path()))
+            .singleElement()
+            .satisfies(f -> assertThat(f.formula()).isEqualTo(other));
+        assertThat(PartFields.with(changed, field.path(), field.formula())).isEqualTo(part);
+        seen++;
+      }
+    }
+    assertThat(seen).isGreaterThan(40);
+  }
+
+  @Test
+  void aPinShowsItsPlaceItsTiesItsLimitsAndTheMeasuresBehindThem() {
+    Bench bench = Bench.of(layout, places, "pin:backTop");
+    assertThat(bench.groups())
+        .extracting(Bench.Group::heading)
+        .containsExactly("place", "ties", "limits", "measures it rests on");
+    assertThat(bench.row(new Target.OfTie("backLong")))
+        .get()
+        .satisfies(
+            r -> {
+              assertThat(r.text()).isEqualTo("backLength");
+              assertThat(r.value()).isEqualTo("520 mm");
+            });
+    assertThat(bench.row(new Target.OfMeasure("backLength"))).isPresent();
+  }
+
+  @Test
+  void measuresBehindMeasuresAreShownToo() {
+    Bench bench = Bench.of(layout, places, "pin:panFront");
+    assertThat(bench.row(new Target.OfMeasure("panSpan"))).isPresent();
+    assertThat(bench.row(new Target.OfMeasure("panLength"))).isPresent();
+  }
+
+  @Test
+  void whatIsNotThereShowsTheWholeMachine() {
+    assertThat(Bench.of(layout, places, "part:gone").title()).isEqualTo("wren");
+    assertThat(Bench.of(layout, places, "").groups().get(0).rows())
+        .hasSize(layout.measures().size());
+  }
+
+  @Test
+  void figuresCarryTheirUnitAndNoUselessZero() {
+    assertThat(Bench.figure(1640, Dim.LENGTH)).isEqualTo("1640 mm");
+    assertThat(Bench.figure(12.34, Dim.LENGTH)).isEqualTo("12.3 mm");
+    assertThat(Bench.figure(-0.01, Dim.LENGTH)).isEqualTo("0 mm");
+    assertThat(Bench.figure(Math.toRadians(27.25), Dim.ANGLE)).isEqualTo("27.25 deg");
+    assertThat(Bench.figure(0.46, Dim.NUMBER)).isEqualTo("0.46");
+  }
+
+  @Test
+  void typingNonsenseSaysWhatIsWrong() {
+    assertThatThrownBy(() -> Edits.set(new Target.OfMeasure("rake"), "27 deg +"))
+        .isInstanceOf(FormulaException.class);
+    assertThatThrownBy(() -> Edits.set(new Target.OfMeasure("rake"), " "))
+        .isInstanceOf(FormulaException.class)
+        .hasMessageContaining("empty");
+  }
+
+  @Test
+  void aTypedValueHoldsAFreeMeasure() {
+    Layout after = Edits.set(new Target.OfMeasure("pegReach"), "800 mm").applied(layout);
+    assertThat(after.measures().get("pegReach").free()).isFalse();
+    assertThat(after.measures().get("pegReach").from()).isPresent();
+    assertThat(Edits.free("pegReach", true).applied(after).measures().get("pegReach").free())
+        .isTrue();
+  }
+}
