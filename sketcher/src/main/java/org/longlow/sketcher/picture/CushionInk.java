@@ -1,0 +1,165 @@
+package org.longlow.sketcher.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.prep.PreparedGeometry;
+import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
+import org.longlow.constraints.layout.FoamSpec;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.shape.Curves;
+import org.longlow.constraints.shape.Cushions;
+import org.longlow.constraints.shape.Places;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.svg.drawing.Hatch;
+import org.longlow.svg.drawing.LineType;
+import org.longlow.svg.drawing.Style;
+import org.longlow.svg.drawing.Tone;
+
+/** Draws cushions: board, layers of foam, and the foam pressed in under whoever sits on it. */
+final class CushionInk {
+
+  private static final int STATIONS = 96;
+
+  private CushionInk() {}
+
+  static void draw(Canvas canvas, Scene scene, Part.Cushion cushion) {
+    String subject = "part:" + cushion.name();
+    PictureLayer layer = PictureLayer.SEAT;
+    List<Geometry> bands = Cushions.bands(cushion, scene.places());
+    board(canvas, subject, bands.get(0), cushion, scene.places());
+    Scene.Sunk sunk = scene.sunk().get(cushion.name());
+    List<Geometry> foam =
+        sunk == null || sunk.totalMm() <= 0
+            ? bands.subList(1, bands.size())
+            : pressed(cushion, scene, sunk);
+    for (int i = 0; i < foam.size(); i++) {
+      FoamSpec spec = cushion.layers().get(cushion.layers().size() - 1 - i);
+      Tone tone = spec.closedCell() || i == 0 && foam.size() > 1 ? Tone.FOAM_FIRM : Tone.FOAM_SOFT;
+      canvas.body(layer, subject, foam.get(i), tone, 0.9, Canvas.fine(Tone.INK));
+      stipple(canvas, subject, foam.get(i), spec);
+    }
+    if (sunk != null && bands.size() > 1) {
+      Style free = Canvas.hair(Tone.PENCIL).withLine(LineType.DASHED);
+      Geometry top = union(bands.subList(1, bands.size()));
+      canvas.shape(layer, subject, top.getBoundary(), free);
+    }
+  }
+
+  private static Geometry union(List<Geometry> parts) {
+    Geometry all = parts.get(0);
+    for (Geometry g : parts.subList(1, parts.size())) {
+      all = all.union(g);
+    }
+    return all;
+  }
+
+  private static void board(
+      Canvas canvas, String subject, Geometry board, Part.Cushion cushion, Places places) {
+    PointMm along = places.pin(cushion.to()).minus(places.pin(cushion.from()));
+    canvas.body(PictureLayer.SEAT, subject, board, Tone.WOOD, 0.75, Canvas.edge(Tone.INK));
+    // veneers of the plywood run with the board
+    canvas.shape(
+        PictureLayer.SEAT,
+        subject,
+        Hatch.lines(board.buffer(-1), Math.max(2.5, canvas.paper(0.3)), along.angleRad()),
+        Canvas.hair(Tone.INK));
+  }
+
+  /** Cells: crosses for closed-cell foam, wide-set strokes for open cells; firmer is closer. */
+  private static void stipple(Canvas canvas, String subject, Geometry foam, FoamSpec spec) {
+    double step = canvas.paper(spec.closedCell() ? 0.8 : 1.6);
+    Geometry inside = foam.buffer(-canvas.paper(0.15));
+    if (inside.isEmpty()) {
+      return;
+    }
+    Style dots = Canvas.hair(Tone.PENCIL).withLine(LineType.DASHED);
+    canvas.shape(PictureLayer.SEAT, subject, Hatch.lines(inside, step, Math.PI / 4), dots);
+    if (spec.closedCell()) {
+      canvas.shape(PictureLayer.SEAT, subject, Hatch.lines(inside, step, -Math.PI / 4), dots);
+    }
+  }
+
+  /**
+   * Returns the layers from the board up, pressed in where the person is: nowhere deeper than the
+   * solved sink, shared among the layers as solved.
+   */
+  static List<Geometry> pressed(Part.Cushion cushion, Scene scene, Scene.Sunk sunk) {
+    Places places = scene.places();
+    PointMm from = places.pin(cushion.from());
+    PointMm to = places.pin(cushion.to());
+    PointMm n = Cushions.towardsPerson(cushion, from, to);
+    List<Double> free = new ArrayList<>();
+    double height = 0;
+    for (int i = cushion.layers().size() - 1; i >= 0; i--) {
+      double t = places.value(cushion.layers().get(i).thickness());
+      free.add(t);
+      height += t;
+    }
+    double[] depth = depths(scene, cushion.seat(), from, to, n, height, sunk.totalMm());
+    List<Geometry> layers = new ArrayList<>();
+    double[] low = new double[STATIONS + 1];
+    for (int i = 0; i < free.size(); i++) {
+      double share = sunk.layerSinksMm().get(i) / sunk.totalMm();
+      List<PointMm> ring = new ArrayList<>();
+      double[] high = new double[STATIONS + 1];
+      for (int s = 0; s <= STATIONS; s++) {
+        high[s] = low[s] + Math.max(0.5, free.get(i) - share * depth[s]);
+        ring.add(from.towards(to, (double) s / STATIONS).plus(n.times(low[s])));
+      }
+      for (int s = STATIONS; s >= 0; s--) {
+        ring.add(from.towards(to, (double) s / STATIONS).plus(n.times(high[s])));
+      }
+      layers.add(Curves.polygon(ring));
+      low = high;
+    }
+    return layers;
+  }
+
+  /** Returns how deep the surface is pressed at stations along the board, mm. */
+  private static double[] depths(
+      Scene scene, String seat, PointMm from, PointMm to, PointMm n, double height, double most) {
+    double[] depth = new double[STATIONS + 1];
+    for (Manikin m : scene.people()) {
+      if (!m.seat().equals(seat)) {
+        continue;
+      }
+      PreparedGeometry body = PreparedGeometryFactory.prepare(m.trunkAndLeg());
+      for (int s = 0; s <= STATIONS; s++) {
+        PointMm surface = from.towards(to, (double) s / STATIONS).plus(n.times(height));
+        depth[s] = Math.max(depth[s], depthAt(body, surface, n, most));
+      }
+    }
+    return smoothed(smoothed(depth));
+  }
+
+  private static double depthAt(PreparedGeometry body, PointMm surface, PointMm n, double most) {
+    int steps = 24;
+    double deepest = 0;
+    for (int k = 0; k <= steps; k++) {
+      double d = most * k / steps;
+      Coordinate c = Curves.coordinate(surface.minus(n.times(d)));
+      if (body.contains(body.getGeometry().getFactory().createPoint(c))) {
+        deepest = d;
+      }
+    }
+    return deepest;
+  }
+
+  /** Foam does not step: every station is eased towards its neighbours. */
+  private static double[] smoothed(double[] depth) {
+    int reach = 3;
+    double[] out = new double[depth.length];
+    for (int s = 0; s < depth.length; s++) {
+      double sum = 0;
+      int count = 0;
+      for (int k = Math.max(0, s - reach); k <= Math.min(depth.length - 1, s + reach); k++) {
+        sum += depth[k];
+        count++;
+      }
+      out[s] = sum / count;
+    }
+    return out;
+  }
+}

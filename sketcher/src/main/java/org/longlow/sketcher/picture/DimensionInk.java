@@ -1,0 +1,257 @@
+package org.longlow.sketcher.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.shape.Cushions;
+import org.longlow.constraints.shape.PartShape;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.svg.drawing.Anchor;
+import org.longlow.svg.drawing.Dimensions;
+import org.longlow.svg.drawing.Layer;
+import org.longlow.svg.drawing.Mark;
+import org.longlow.svg.drawing.Planar;
+import org.longlow.svg.drawing.Style;
+import org.longlow.svg.drawing.Tone;
+
+/** Dimensions the elevation; everything in road axes. */
+final class DimensionInk {
+
+  private final Scene scene;
+  private final Dimensions dims;
+  private final double n;
+  private final Envelope box;
+  private final List<Tiers.Span> below = new ArrayList<>();
+  private final List<Tiers.Span> left = new ArrayList<>();
+  private final List<Tiers.Span> right = new ArrayList<>();
+  private final List<Mark> marks = new ArrayList<>();
+
+  private DimensionInk(Scene scene, double denominator) {
+    this.scene = scene;
+    this.n = denominator;
+    this.dims = new Dimensions(denominator, 2.5, 2.5, Tone.DIMENSION);
+    this.box = MachineInk.bounds(scene);
+    for (Manikin m : scene.people()) {
+      for (Coordinate c : m.trunkAndLeg().getCoordinates()) {
+        PointMm p = scene.ground().toRoad(new PointMm(c.x, c.y));
+        box.expandToInclude(p.x(), p.z());
+      }
+    }
+  }
+
+  /**
+   * Returns the dimensions as a layer.
+   *
+   * @param full whether seat, pegs, grips, axles and H-point are dimensioned too
+   */
+  static Layer layer(Scene scene, double denominator, boolean full) {
+    DimensionInk ink = new DimensionInk(scene, denominator);
+    ink.wheels(full);
+    ink.steering();
+    ink.heights(full);
+    if (full) {
+      ink.places();
+    }
+    double under = -2.6 * denominator;
+    ink.marks.addAll(new Tiers(ink.dims, Tiers.Side.BELOW, under).lay(ink.below));
+    double edge = MachineInk.ROAD_MM * 0.4;
+    ink.marks.addAll(new Tiers(ink.dims, Tiers.Side.LEFT, ink.box.getMinX() - edge).lay(ink.left));
+    ink.marks.addAll(
+        new Tiers(ink.dims, Tiers.Side.RIGHT, ink.box.getMaxX() + edge).lay(ink.right));
+    return new Layer(PictureLayer.DIMENSIONS.id(), PictureLayer.DIMENSIONS.title(), ink.marks);
+  }
+
+  private PointMm road(PointMm frame) {
+    return scene.ground().toRoad(frame);
+  }
+
+  private void wheels(boolean full) {
+    if (scene.wheel(Part.End.REAR).isEmpty() || scene.wheel(Part.End.FRONT).isEmpty()) {
+      return;
+    }
+    double base = scene.ground().wheelbaseMm();
+    below.add(span("wheelbase", 0, base, 0, 0, "wheelbase"));
+    below.add(
+        span(
+            "length",
+            box.getMinX(),
+            box.getMaxX(),
+            heightAt(box.getMinX()),
+            heightAt(box.getMaxX()),
+            "length"));
+    if (full) {
+      for (Part.End end : Part.End.values()) {
+        Part.Wheel wheel = scene.wheel(end).get();
+        PointMm axle = road(scene.places().pin(wheel.axle()));
+        List<Tiers.Span> at = end == Part.End.REAR ? left : right;
+        at.add(span("part:" + wheel.name(), 0, axle.z(), axle.x(), axle.x(), "axle"));
+      }
+    }
+  }
+
+  /** Returns how high the outermost point at {@code x} is, mm. */
+  private double heightAt(double x) {
+    double best = 0;
+    double nearest = Double.POSITIVE_INFINITY;
+    for (PartShape shape : scene.shapes().values()) {
+      for (Coordinate c : shape.outline().getCoordinates()) {
+        PointMm p = road(new PointMm(c.x, c.y));
+        if (Math.abs(p.x() - x) < nearest) {
+          nearest = Math.abs(p.x() - x);
+          best = p.z();
+        }
+      }
+    }
+    return best;
+  }
+
+  private void steering() {
+    if (scene.front().isEmpty() || scene.wheel(Part.End.FRONT).isEmpty()) {
+      return;
+    }
+    Part.Front front = scene.front().get();
+    PointMm top = scene.places().pin(front.top());
+    PointMm bottom = scene.places().pin(front.bottom());
+    PointMm foot = MachineInk.axisFoot(scene, top, bottom);
+    if (foot == null) {
+      return;
+    }
+    double contact = scene.ground().wheelbaseMm();
+    double footX = road(foot).x();
+    below.add(span("part:" + front.name(), contact, footX, 0, 0, "trail", footX - contact));
+    PointMm t = road(top);
+    PointMm axis = t.minus(road(bottom));
+    double rake = Math.atan2(-axis.x(), axis.z());
+    if (Math.abs(rake) > 1e-3) {
+      String text = "rake " + Dimensions.figure(Math.toDegrees(rake)) + "°";
+      String subject = "part:" + front.name();
+      for (Mark m :
+          dims.angular(subject, t.x(), t.z(), 16 * n, Math.PI / 2, Math.PI / 2 + rake, "")) {
+        if (!(m instanceof Mark.Words)) {
+          marks.add(m);
+        }
+      }
+      onCard(subject, text, t.x() - 16 * n * Math.sin(rake / 2), t.z() + 19.5 * n, Anchor.MIDDLE);
+    }
+  }
+
+  /** Writes words with card behind them, so that lines of the picture do not run through. */
+  private void onCard(String subject, String text, double x, double y, Anchor anchor) {
+    Mark.Words words = new Mark.Words(subject, text, x, y, dims.textMm(), 0, anchor, dims.tone());
+    Envelope back = Labels.box(words, n);
+    marks.add(new Mark.Shape(subject, Planar.rectangle(back), Style.area(Tone.PAPER, 0.85)));
+    marks.add(words);
+  }
+
+  private void heights(boolean full) {
+    double top = 0;
+    double topX = 0;
+    double low = Double.POSITIVE_INFINITY;
+    PointMm lowest = null;
+    String lowestName = "";
+    for (PartShape shape : scene.shapes().values()) {
+      Part part = shape.part();
+      for (Coordinate c : shape.outline().getCoordinates()) {
+        PointMm p = road(new PointMm(c.x, c.y));
+        if (p.z() > top) {
+          top = p.z();
+          topX = p.x();
+        }
+        boolean belly =
+            !(part instanceof Part.Wheel
+                || part instanceof Part.Stand
+                || part instanceof Part.Front
+                || part instanceof Part.Swingarm);
+        if (belly && p.z() < low) {
+          low = p.z();
+          lowest = p;
+          lowestName = part.name();
+        }
+      }
+    }
+    if (top > 0) {
+      left.add(span("height", 0, top, topX, topX, "height"));
+    }
+    if (lowest != null && low > 0) {
+      clearance(lowest, lowestName);
+    }
+    for (PartShape shape : scene.shapes().values()) {
+      if (shape.part() instanceof Part.Cushion c && c.role() == Part.CushionRole.PAN) {
+        seat(c, full);
+      }
+    }
+  }
+
+  /** Seat height: where the pan's surface is under the H-point, or at the middle of its board. */
+  private void seat(Part.Cushion pan, boolean full) {
+    PointMm from = scene.places().pin(pan.from());
+    PointMm to = scene.places().pin(pan.to());
+    PointMm up = Cushions.towardsPerson(pan, from, to);
+    double thick =
+        pan.layers().stream().mapToDouble(l -> scene.places().value(l.thickness())).sum();
+    PointMm on = from.towards(to, 0.5);
+    for (Manikin m : scene.people()) {
+      if (m.seat().equals(pan.seat())) {
+        PointMm along = to.minus(from);
+        double share = m.joints().hip().minus(from).dot(along) / along.dot(along);
+        on = from.towards(to, Math.max(0, Math.min(1, share)));
+      }
+    }
+    PointMm free = road(on.plus(up.times(thick)));
+    String subject = "part:" + pan.name();
+    left.add(span(subject, 0, free.z(), free.x(), free.x(), "seat, free"));
+    Scene.Sunk sunk = scene.sunk().get(pan.name());
+    if (full && sunk != null) {
+      PointMm pressed = road(on.plus(up.times(thick - sunk.totalMm())));
+      left.add(span(subject, 0, pressed.z(), pressed.x(), pressed.x(), "seat, sat on"));
+    }
+  }
+
+  private void clearance(PointMm lowest, String part) {
+    String subject = "part:" + part;
+    double x = lowest.x();
+    for (Mark m : dims.vertical(subject, x, 0, x, lowest.z(), x, "")) {
+      if (!(m instanceof Mark.Words)) {
+        marks.add(m);
+      }
+    }
+    String text = "clear " + Dimensions.figure(lowest.z());
+    onCard(subject, text, x + 1.2 * n, lowest.z() / 2 - 0.5 * dims.textMm() * n, Anchor.START);
+  }
+
+  /** Places of H-point, pegs and grips from the rear contact and above the road. */
+  private void places() {
+    for (Manikin m : scene.people()) {
+      PointMm hip = road(m.joints().hip());
+      String subject = "person:" + m.name();
+      below.add(span(subject, 0, hip.x(), 0, hip.z(), "H-point"));
+      right.add(span(subject, 0, hip.z(), hip.x(), hip.x(), "H-point"));
+    }
+    for (PartShape shape : scene.shapes().values()) {
+      if (shape.part() instanceof Part.Rest rest) {
+        PointMm at = road(scene.places().pin(rest.at()));
+        String subject = "part:" + rest.name();
+        below.add(span(subject, 0, at.x(), 0, at.z(), rest.name()));
+        right.add(span(subject, 0, at.z(), at.x(), at.x(), rest.name()));
+      }
+    }
+  }
+
+  private Tiers.Span span(
+      String subject, double a, double b, double acrossA, double acrossB, String name) {
+    return span(subject, a, b, acrossA, acrossB, name, Math.abs(b - a));
+  }
+
+  private Tiers.Span span(
+      String subject,
+      double a,
+      double b,
+      double acrossA,
+      double acrossB,
+      String name,
+      double value) {
+    return new Tiers.Span(subject, a, b, acrossA, acrossB, name + " " + Dimensions.figure(value));
+  }
+}

@@ -1,0 +1,300 @@
+package org.longlow.sketcher.picture;
+
+import java.util.Comparator;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.longlow.constraints.check.Finding;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.machine.MassPoint;
+import org.longlow.constraints.shape.Curves;
+import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.stand.Ground;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.svg.drawing.Anchor;
+import org.longlow.svg.drawing.LineType;
+import org.longlow.svg.drawing.Mark;
+import org.longlow.svg.drawing.Planar;
+import org.longlow.svg.drawing.Style;
+import org.longlow.svg.drawing.Tone;
+
+/** Draws what belongs to the machine as a whole: road, steering axis, sight, centre of mass. */
+final class MachineInk {
+
+  /** How far the road runs past the wheels, mm. */
+  static final double ROAD_MM = 180;
+
+  private MachineInk() {}
+
+  /** Draws the road with strokes of earth below it. */
+  static void road(Canvas canvas, Scene scene) {
+    Ground g = scene.ground();
+    Envelope box = bounds(scene);
+    PointMm from = g.toFrame(new PointMm(box.getMinX() - ROAD_MM, 0));
+    PointMm to = g.toFrame(new PointMm(box.getMaxX() + ROAD_MM, 0));
+    String subject = "ground";
+    double step = canvas.paper(2.2);
+    double length = from.distance(to);
+    PointMm along = g.along();
+    for (double s = step; s < length; s += step) {
+      PointMm top = from.plus(along.times(s));
+      canvas.line(
+          PictureLayer.GROUND,
+          subject,
+          Canvas.hair(Tone.GROUND),
+          top,
+          top.plus(along.times(-canvas.paper(1.3))).plus(along.left().times(-canvas.paper(1.3))));
+    }
+    canvas.line(PictureLayer.GROUND, subject, Style.wide(Tone.GROUND), from, to);
+  }
+
+  /** Returns the box round all parts, in road axes. */
+  static Envelope bounds(Scene scene) {
+    Envelope box = new Envelope();
+    for (PartShape shape : scene.shapes().values()) {
+      for (Coordinate c : shape.outline().getCoordinates()) {
+        PointMm p = scene.ground().toRoad(new PointMm(c.x, c.y));
+        box.expandToInclude(p.x(), p.z());
+      }
+    }
+    return box;
+  }
+
+  /** Draws the steering axis down to the road, and the plumb line of the front wheel. */
+  static void steering(Canvas canvas, Scene scene) {
+    if (scene.front().isEmpty()) {
+      return;
+    }
+    Part.Front front = scene.front().get();
+    PointMm top = scene.places().pin(front.top());
+    PointMm bottom = scene.places().pin(front.bottom());
+    PointMm foot = axisFoot(scene, top, bottom);
+    if (foot == null) {
+      return;
+    }
+    PointMm up = top.minus(bottom);
+    PointMm beyond = top.plus(up.times(canvas.paper(8) / Math.max(1e-9, up.length())));
+    String subject = "part:" + front.name();
+    canvas.line(
+        PictureLayer.AXES,
+        subject,
+        Style.line(Tone.DIMENSION, 0.25).withLine(LineType.CHAIN),
+        beyond,
+        foot);
+    canvas.circle(
+        PictureLayer.AXES, subject, foot, canvas.paper(0.7), Style.area(Tone.DIMENSION, 1));
+  }
+
+  /** Returns where the steering axis meets the road, in frame axes, or null if it does not. */
+  static PointMm axisFoot(Scene scene, PointMm top, PointMm bottom) {
+    double ht = scene.ground().heightMm(top);
+    double hb = scene.ground().heightMm(bottom);
+    if (Math.abs(ht - hb) < 1e-6) {
+      return null;
+    }
+    return top.towards(bottom, ht / (ht - hb));
+  }
+
+  /** Draws the sight line of each person over what stands in front of them. */
+  static void sight(Canvas canvas, Scene scene) {
+    Envelope box = bounds(scene);
+    for (Manikin m : scene.people()) {
+      PointMm eye = scene.ground().toRoad(m.joints().eye());
+      PointMm over = highest(scene, eye);
+      if (over == null) {
+        continue;
+      }
+      double slope = (over.z() - eye.z()) / (over.x() - eye.x());
+      double end = box.getMaxX() + ROAD_MM;
+      double toRoad = slope < 0 ? eye.x() - eye.z() / slope : Double.POSITIVE_INFINITY;
+      double x = Math.min(end, toRoad);
+      PointMm last = new PointMm(x, eye.z() + slope * (x - eye.x()));
+      String subject = "person:" + m.name();
+      Style line = Canvas.fine(Tone.FIGURE).withLine(LineType.DASHED);
+      canvas.line(
+          PictureLayer.SIGHT, subject, line, m.joints().eye(), scene.ground().toFrame(last));
+      double h = canvas.paper(0.9);
+      PointMm d = PointMm.unit(Math.atan(slope));
+      PointMm back = last.minus(d.times(3 * h));
+      canvas.shape(
+          PictureLayer.SIGHT,
+          subject,
+          Curves.polygon(
+              List.of(
+                  scene.ground().toFrame(last),
+                  scene.ground().toFrame(back.plus(d.left().times(0.5 * h))),
+                  scene.ground().toFrame(back.minus(d.left().times(0.5 * h))))),
+          Style.area(Tone.FIGURE, 1));
+    }
+  }
+
+  /** Returns the point ahead that stands highest in view, in road axes. */
+  private static PointMm highest(Scene scene, PointMm eye) {
+    PointMm best = null;
+    double steepest = Double.NEGATIVE_INFINITY;
+    for (PartShape shape : scene.shapes().values()) {
+      for (Coordinate c : shape.outline().getCoordinates()) {
+        PointMm p = scene.ground().toRoad(new PointMm(c.x, c.y));
+        double ahead = p.x() - eye.x();
+        if (ahead > 50 && (p.z() - eye.z()) / ahead > steepest) {
+          steepest = (p.z() - eye.z()) / ahead;
+          best = p;
+        }
+      }
+    }
+    return best;
+  }
+
+  /** Draws the centre of mass: a quartered disc. */
+  static void centreOfMass(Canvas canvas, Scene scene) {
+    if (scene.load().isEmpty()) {
+      return;
+    }
+    MassPoint total = scene.load().get().total();
+    PointMm c = total.at();
+    double r = canvas.paper(2.4);
+    String subject = "mass";
+    canvas.circle(PictureLayer.AXES, subject, c, r, Canvas.edge(Tone.INK).withFill(Tone.PAPER, 1));
+    for (double a : new double[] {0, Math.PI}) {
+      canvas.shape(PictureLayer.AXES, subject, quarter(c, r, a), Style.area(Tone.INK, 1));
+    }
+  }
+
+  private static Geometry quarter(PointMm c, double r, double from) {
+    Coordinate[] arc = Planar.arc(c.x(), c.z(), r, from, from + Math.PI / 2).getCoordinates();
+    double[] xy = new double[2 * arc.length + 2];
+    xy[0] = c.x();
+    xy[1] = c.z();
+    for (int i = 0; i < arc.length; i++) {
+      xy[2 * i + 2] = arc[i].x;
+      xy[2 * i + 3] = arc[i].y;
+    }
+    return Planar.polygon(xy);
+  }
+
+  /** Draws each pin as a ring with its name. */
+  static void pins(Canvas canvas, Scene scene) {
+    double r = canvas.paper(0.7);
+    scene
+        .places()
+        .pins()
+        .forEach(
+            (name, p) -> {
+              String subject = "pin:" + name;
+              canvas.circle(
+                  PictureLayer.PINS,
+                  subject,
+                  p,
+                  r,
+                  Canvas.fine(Tone.DIMENSION).withFill(Tone.PAPER, 1));
+            });
+    List<Mark.Words> names =
+        scene.places().pins().entrySet().stream()
+            .sorted(Comparator.comparingDouble(e -> -e.getValue().z()))
+            .map(
+                e ->
+                    new Mark.Words(
+                        "pin:" + e.getKey(),
+                        e.getKey(),
+                        e.getValue().x() + 1.6 * r,
+                        e.getValue().z() + 1.2 * r,
+                        2,
+                        0,
+                        Anchor.START,
+                        Tone.DIMENSION))
+            .toList();
+    for (Mark.Words w : Labels.spread(names, canvas.denominator())) {
+      canvas.shape(
+          PictureLayer.PINS,
+          w.subject(),
+          Planar.rectangle(Labels.box(w, canvas.denominator())),
+          Style.area(Tone.PAPER, 0.7));
+      canvas.add(PictureLayer.PINS, w);
+    }
+  }
+
+  /** Draws where pins that are not settled can go. */
+  static void freedoms(Canvas canvas, Scene scene) {
+    double longest =
+        scene.freedoms().values().stream().mapToDouble(PointMm::length).max().orElse(0);
+    if (longest <= 0) {
+      return;
+    }
+    scene
+        .freedoms()
+        .forEach(
+            (name, v) -> {
+              if (v.length() < 0.02 * longest) {
+                return;
+              }
+              PointMm p = scene.places().pin(name);
+              PointMm d = v.times(1 / v.length());
+              double reach = canvas.paper(3 + 5 * v.length() / longest);
+              for (int way : new int[] {1, -1}) {
+                PointMm tip = p.plus(d.times(way * reach));
+                arrow(canvas, PictureLayer.FREEDOMS, "pin:" + name, p, tip, Tone.CHOSEN);
+              }
+            });
+  }
+
+  static void arrow(
+      Canvas canvas, PictureLayer layer, String subject, PointMm from, PointMm tip, Tone tone) {
+    canvas.line(layer, subject, Canvas.edge(tone), from, tip);
+    PointMm d = tip.minus(from);
+    PointMm u = d.times(1 / Math.max(1e-9, d.length()));
+    double h = canvas.paper(1.8);
+    PointMm back = tip.minus(u.times(h));
+    canvas.shape(
+        layer,
+        subject,
+        Curves.polygon(
+            List.of(
+                tip, back.plus(u.left().times(0.35 * h)), back.minus(u.left().times(0.35 * h)))),
+        Style.area(tone, 1));
+  }
+
+  /** Marks findings where they are: a ring with its number in the list, worst first. */
+  static void findings(Canvas canvas, Scene scene) {
+    int number = 0;
+    double r = canvas.paper(2.4);
+    for (Finding f : scene.findings()) {
+      number++;
+      if (f.where().isEmpty()) {
+        continue;
+      }
+      PointMm at = f.where().get();
+      Tone tone =
+          switch (f.verdict()) {
+            case FAIL -> Tone.BAD;
+            case CAUTION -> Tone.CARE;
+            default -> Tone.GOOD;
+          };
+      String subject = "finding:" + f.id();
+      PointMm sign = at.plus(new PointMm(canvas.paper(5), canvas.paper(5)));
+      canvas.line(PictureLayer.FINDINGS, subject, Canvas.edge(tone), at, sign);
+      canvas.circle(PictureLayer.FINDINGS, subject, at, canvas.paper(0.6), Style.area(tone, 1));
+      // shape carries the verdict too, for black and white: square fails, triangle cautions
+      Geometry badge = badge(f, sign, r);
+      canvas.shape(
+          PictureLayer.FINDINGS, subject, badge, Style.line(tone, 0.5).withFill(Tone.PAPER, 1));
+      canvas.words(
+          PictureLayer.FINDINGS, subject, Integer.toString(number), sign, 2.2, Anchor.CENTRE, tone);
+    }
+  }
+
+  private static Geometry badge(Finding f, PointMm c, double r) {
+    return switch (f.verdict()) {
+      case FAIL -> Planar.rectangle(c.x() - r, c.z() - r, c.x() + r, c.z() + r);
+      case CAUTION ->
+          Planar.polygon(
+              c.x() - 1.7 * r,
+              c.z() - 1.1 * r,
+              c.x() + 1.7 * r,
+              c.z() - 1.1 * r,
+              c.x(),
+              c.z() + 1.9 * r);
+      default -> Planar.disc(c.x(), c.z(), r);
+    };
+  }
+}

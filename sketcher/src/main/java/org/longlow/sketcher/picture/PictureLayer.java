@@ -1,0 +1,45 @@
+package org.longlow.sketcher.picture;
+
+/** The layers of an elevation, from the bottom up. */
+public enum PictureLayer {
+  GROUND("ground", "Ground"),
+  WHEELS("wheels", "Wheels"),
+  FRAME("frame", "Frame and suspension"),
+  ENGINE("engine", "Engine and other masses"),
+  EXHAUST("exhaust", "Exhaust"),
+  TANK("tank", "Tank"),
+  SEAT("seat", "Seat"),
+  GHOSTS("ghosts", "Others of the crew"),
+  PERSON("person", "Person"),
+  CONTROLS("controls", "Grips and pegs"),
+  BODY("body", "Cowls"),
+  SCREEN("screen", "Screen"),
+  LAMPS("lamps", "Lamps"),
+  MOVED("moved", "Moved sections"),
+  AXES("axes", "Axes, centre lines and centres"),
+  SIGHT("sight", "Sight line"),
+  CHOSEN("chosen", "Chosen"),
+  NAMES("names", "Names"),
+  DIMENSIONS("dimensions", "Dimensions"),
+  PINS("pins", "Pins"),
+  FREEDOMS("freedoms", "What can still move"),
+  FINDINGS("findings", "Findings");
+
+  private final String id;
+  private final String title;
+
+  PictureLayer(String id, String title) {
+    this.id = id;
+    this.title = title;
+  }
+
+  /** Returns the layer's id in drawings and files. */
+  public String id() {
+    return id;
+  }
+
+  /** Returns what a person calls it. */
+  public String title() {
+    return title;
+  }
+}

@@ -1,0 +1,77 @@
+package org.longlow.sketcher.picture;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.longlow.constraints.check.Finding;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.stand.Ground;
+import org.longlow.constraints.stand.Load;
+import org.longlow.rider.geom.PointMm;
+
+/**
+ * Everything that one elevation shows, in the axes of the frame.
+ *
+ * @param title one line
+ * @param places pins in the stance shown
+ * @param shapes every part in the stance shown
+ * @param ground the road under it
+ * @param people who is seated now
+ * @param ghosts others, dashed
+ * @param sunk how far each loaded cushion is pressed in, by part
+ * @param findings those to mark
+ * @param phantoms parts in other positions, by section
+ * @param load masses and axle loads of the stance shown
+ * @param freedoms pins that can still move, with how fast they go
+ */
+record Scene(
+    String title,
+    Layout layout,
+    Places places,
+    Map<String, PartShape> shapes,
+    Ground ground,
+    List<Manikin> people,
+    List<Manikin> ghosts,
+    Map<String, Sunk> sunk,
+    List<Finding> findings,
+    Map<String, List<PartShape>> phantoms,
+    Optional<Load> load,
+    Map<String, PointMm> freedoms) {
+
+  /**
+   * A cushion under load.
+   *
+   * @param layerSinksMm how far each layer gives, from the board up
+   */
+  record Sunk(List<Double> layerSinksMm) {
+    double totalMm() {
+      return layerSinksMm.stream().mapToDouble(Double::doubleValue).sum();
+    }
+  }
+
+  /** Returns the front system, if the machine has one. */
+  Optional<Part.Front> front() {
+    return first(Part.Front.class);
+  }
+
+  /** Returns the wheel at one end. */
+  Optional<Part.Wheel> wheel(Part.End end) {
+    return layout.parts().values().stream()
+        .filter(Part.Wheel.class::isInstance)
+        .map(Part.Wheel.class::cast)
+        .filter(w -> w.end() == end)
+        .findFirst();
+  }
+
+  private <T> Optional<T> first(Class<T> kind) {
+    return layout.parts().values().stream().filter(kind::isInstance).map(kind::cast).findFirst();
+  }
+
+  /** Returns the names of the things the person now sits on or holds are theirs. */
+  boolean seated(String seat) {
+    return people.stream().anyMatch(m -> m.seat().equals(seat));
+  }
+}

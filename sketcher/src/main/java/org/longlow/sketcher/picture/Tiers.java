@@ -1,0 +1,208 @@
+package org.longlow.sketcher.picture;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.longlow.svg.drawing.Anchor;
+import org.longlow.svg.drawing.Dimensions;
+import org.longlow.svg.drawing.Lettering;
+import org.longlow.svg.drawing.Mark;
+import org.longlow.svg.drawing.Planar;
+import org.longlow.svg.drawing.Style;
+
+/**
+ * Lays dimension lines out in tiers beside a picture: short ones near it, long ones outside, no two
+ * in one another's way, no words on an extension line where that can be had.
+ */
+final class Tiers {
+
+  /** Where the tiers are. */
+  enum Side {
+    BELOW,
+    LEFT,
+    RIGHT
+  }
+
+  /**
+   * One dimension.
+   *
+   * @param a first place along the tier, drawing mm
+   * @param b second place along the tier, drawing mm
+   * @param acrossA where the measured point at a is, across the tier
+   * @param acrossB where the measured point at b is, across the tier
+   * @param text what is written
+   */
+  record Span(String subject, double a, double b, double acrossA, double acrossB, String text) {
+    double low() {
+      return Math.min(a, b);
+    }
+
+    double high() {
+      return Math.max(a, b);
+    }
+  }
+
+  /** Distance between tiers over letter height. */
+  private static final double STEP = 2.3;
+
+  private final Dimensions dims;
+  private final Side side;
+  private final double base;
+  private final List<List<double[]>> taken = new ArrayList<>();
+
+  /**
+   * Sets up tiers.
+   *
+   * @param dims sizes of lines and letters
+   * @param base edge of the picture on that side, drawing mm
+   */
+  Tiers(Dimensions dims, Side side, double base) {
+    this.dims = dims;
+    this.side = side;
+    this.base = base;
+  }
+
+  /** Returns the marks of all spans. */
+  List<Mark> lay(List<Span> spans) {
+    List<Span> order = new ArrayList<>(spans);
+    order.removeIf(s -> s.high() - s.low() < 1e-6);
+    order.sort(Comparator.comparingDouble(s -> s.high() - s.low()));
+    List<Mark> marks = new ArrayList<>();
+    for (Span span : order) {
+      place(span, order, marks);
+    }
+    return marks;
+  }
+
+  /** Returns how far the tiers in use reach out from the picture, drawing mm. */
+  double reach() {
+    return (taken.size() + 0.6) * step();
+  }
+
+  private double step() {
+    return STEP * dims.textMm() * dims.denominator();
+  }
+
+  private void place(Span span, List<Span> all, List<Mark> marks) {
+    double n = dims.denominator();
+    double wide = (Lettering.widthMm(span.text(), dims.textMm()) + 1.6) * n;
+    double head = dims.arrowMm() * n;
+    double length = span.high() - span.low();
+    double outside = length > 2.5 * head ? 0 : 2 * head;
+    double[] best = null;
+    int bestTier = 0;
+    double bestCost = Double.POSITIVE_INFINITY;
+    for (int tier = 0; tier < taken.size() + 2; tier++) {
+      for (double at : candidates(span, wide, head)) {
+        double[] words = {at - wide / 2, at + wide / 2};
+        double[] whole = {
+          Math.min(span.low() - outside, words[0]) - n,
+          Math.max(span.high() + outside, words[1]) + n
+        };
+        if (tier < taken.size() && clashes(whole, taken.get(tier))) {
+          continue;
+        }
+        boolean inside = words[0] >= span.low() && words[1] <= span.high();
+        double cost =
+            10 * crossings(words, span, all)
+                + 3 * tier
+                + (inside ? 0 : 2)
+                + Math.abs(at - (span.low() + span.high()) / 2) / Math.max(wide, length);
+        if (cost < bestCost) {
+          bestCost = cost;
+          best = new double[] {at, whole[0], whole[1]};
+          bestTier = tier;
+        }
+      }
+    }
+    while (taken.size() <= bestTier) {
+      taken.add(new ArrayList<>());
+    }
+    taken.get(bestTier).add(new double[] {best[1], best[2]});
+    draw(span, bestTier, best[0], wide, marks);
+  }
+
+  /** Returns where the middle of the words may be. */
+  private static List<Double> candidates(Span span, double wide, double head) {
+    List<Double> at = new ArrayList<>();
+    double length = span.high() - span.low();
+    double slack = (length - wide) / 2 - head;
+    double middle = (span.low() + span.high()) / 2;
+    if (slack >= 0) {
+      for (int k = 0; k <= 12; k++) {
+        double off = slack * ((k + 1) / 2) / 6.0 * (k % 2 == 0 ? 1 : -1);
+        at.add(middle + off);
+      }
+    }
+    at.add(span.high() + 2 * head + wide / 2);
+    at.add(span.low() - 2 * head - wide / 2);
+    return at;
+  }
+
+  private static boolean clashes(double[] whole, List<double[]> tier) {
+    return tier.stream().anyMatch(t -> t[0] < whole[1] && whole[0] < t[1]);
+  }
+
+  private int crossings(double[] words, Span own, List<Span> all) {
+    int count = 0;
+    for (Span s : all) {
+      for (double end : new double[] {s.a(), s.b()}) {
+        if (end > words[0] && end < words[1] && (s == own || s.high() - s.low() > 1e-6)) {
+          count++;
+        }
+      }
+    }
+    return count;
+  }
+
+  private void draw(Span span, int tier, double at, double wide, List<Mark> marks) {
+    double line = base + (side == Side.RIGHT ? 1 : -1) * (tier + 1) * step();
+    List<Mark> drawn =
+        side == Side.BELOW
+            ? dims.horizontal(span.subject(), span.a(), line, span.b(), line, line, "")
+            : dims.vertical(span.subject(), line, span.a(), line, span.b(), line, "");
+    extension(span.subject(), span.a(), span.acrossA(), line, marks);
+    extension(span.subject(), span.b(), span.acrossB(), line, marks);
+    for (Mark m : drawn) {
+      if (!(m instanceof Mark.Words)) {
+        marks.add(m);
+      }
+    }
+    double far = at > span.high() ? at + wide / 2 : at < span.low() ? at - wide / 2 : Double.NaN;
+    double near = at > span.high() ? span.high() : span.low();
+    double up = dims.denominator();
+    Style narrow = Style.narrow(dims.tone());
+    if (side == Side.BELOW) {
+      if (!Double.isNaN(far)) {
+        marks.add(new Mark.Shape(span.subject(), Planar.line(near, line, far, line), narrow));
+      }
+      marks.add(words(span, at, line + up, 0));
+    } else {
+      if (!Double.isNaN(far)) {
+        marks.add(new Mark.Shape(span.subject(), Planar.line(line, near, line, far), narrow));
+      }
+      marks.add(words(span, line - up, at, 90));
+    }
+  }
+
+  /** A hairline from the thing measured past the dimension line: it may cross the picture. */
+  private void extension(String subject, double at, double across, double line, List<Mark> marks) {
+    double n = dims.denominator();
+    double way = Math.signum(line - across);
+    double from = across + way * Dimensions.GAP_MM * n;
+    double to = line + way * Dimensions.OVERSHOOT_MM * n;
+    if (way * (to - from) <= 0) {
+      return;
+    }
+    marks.add(
+        new Mark.Shape(
+            subject,
+            side == Side.BELOW ? Planar.line(at, from, at, to) : Planar.line(from, at, to, at),
+            Style.line(dims.tone(), Canvas.HAIR_MM)));
+  }
+
+  private Mark.Words words(Span span, double x, double y, double deg) {
+    return new Mark.Words(
+        span.subject(), span.text(), x, y, dims.textMm(), deg, Anchor.MIDDLE, dims.tone());
+  }
+}

@@ -1,0 +1,87 @@
+package org.longlow.sketcher.picture;
+
+import org.locationtech.jts.geom.Geometry;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.machine.TyreSize;
+import org.longlow.constraints.shape.Tyres;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.svg.drawing.Planar;
+import org.longlow.svg.drawing.Style;
+import org.longlow.svg.drawing.Tone;
+
+/** Draws a wheel: tyre, rim, laced spokes, hub and centre lines. */
+final class WheelInk {
+
+  private static final double HUB_MM = 46;
+  private static final double RIM_DEPTH_MM = 20;
+  private static final int SPOKES = 36;
+
+  /** Rim share of the outside radius where the size does not say it. */
+  private static final double RIM_SHARE = 0.72;
+
+  private WheelInk() {}
+
+  static void draw(Canvas canvas, Scene scene, Part.Wheel wheel) {
+    String subject = "part:" + wheel.name();
+    PictureLayer layer = PictureLayer.WHEELS;
+    PointMm c = scene.places().pin(wheel.axle());
+    double radius = Tyres.of(wheel, scene.places()).freeRadiusMm();
+    double rim = rimRadiusMm(wheel.tyre(), radius);
+    double inner = Math.max(0.3 * radius, rim - RIM_DEPTH_MM);
+    double hub = Math.min(HUB_MM, 0.4 * inner);
+    canvas.shape(layer, subject, ring(c, radius, rim), Style.area(Tone.PAPER, 1));
+    canvas.shape(
+        layer, subject, ring(c, radius, rim), Canvas.edge(Tone.INK).withFill(Tone.RUBBER, 0.55));
+    double tread = radius - 0.13 * (radius - rim);
+    canvas.shape(layer, subject, ring(c, radius, tread), Style.area(Tone.RUBBER, 0.8));
+    canvas.circle(layer, subject, c, rim + 0.22 * (radius - rim), Canvas.hair(Tone.INK));
+    spokes(canvas, subject, c, hub, inner);
+    canvas.body(layer, subject, ring(c, rim, inner), Tone.STEEL, 0.3, Canvas.fine(Tone.INK));
+    canvas.body(
+        layer, subject, Planar.disc(c.x(), c.z(), hub), Tone.STEEL, 0.4, Canvas.fine(Tone.INK));
+    canvas.circle(layer, subject, c, 0.4 * hub, Canvas.fine(Tone.INK).withFill(Tone.PAPER, 1));
+    cross(canvas, subject, c, radius + canvas.paper(4));
+  }
+
+  private static Geometry ring(PointMm c, double outer, double inner) {
+    return Planar.disc(c.x(), c.z(), outer).difference(Planar.disc(c.x(), c.z(), inner));
+  }
+
+  /** Spokes leave the hub near the tangent, every second one the other way, as laced wheels do. */
+  private static void spokes(Canvas canvas, String subject, PointMm c, double hub, double rim) {
+    Style wire = Canvas.hair(Tone.PENCIL);
+    for (int i = 0; i < SPOKES; i++) {
+      double at = 2 * Math.PI * i / SPOKES;
+      double lead = (i % 2 == 0 ? 1 : -1) * Math.toRadians(62);
+      canvas.line(
+          PictureLayer.WHEELS,
+          subject,
+          wire,
+          c.plus(PointMm.unit(at + lead).times(0.85 * hub)),
+          c.plus(PointMm.unit(at).times(rim)));
+    }
+  }
+
+  private static void cross(Canvas canvas, String subject, PointMm c, double reach) {
+    Style chain = Canvas.chain(Tone.PENCIL);
+    canvas.line(
+        PictureLayer.AXES,
+        subject,
+        chain,
+        c.plus(new PointMm(-reach, 0)),
+        c.plus(new PointMm(reach, 0)));
+    canvas.line(
+        PictureLayer.AXES,
+        subject,
+        chain,
+        c.plus(new PointMm(0, -reach)),
+        c.plus(new PointMm(0, reach)));
+  }
+
+  /** Returns the rim radius that the size names, or a usual one. */
+  static double rimRadiusMm(String size, double radiusMm) {
+    TyreSize named = size.isBlank() ? null : TyreSize.read(size).size();
+    double rim = named == null ? 0 : named.rimCode() * TyreSize.MM_PER_CODE / 2;
+    return rim > 0.3 * radiusMm && rim < 0.95 * radiusMm ? rim : RIM_SHARE * radiusMm;
+  }
+}

@@ -1,0 +1,183 @@
+package org.longlow.sketcher.picture;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.longlow.svg.drawing.Drawing;
+import org.longlow.svg.drawing.Layer;
+import org.longlow.svg.drawing.Mark;
+
+class ElevationPictureTest {
+
+  private static final PictureOptions FULL =
+      PictureOptions.PLAIN.withNames(true).withDimensions(true).withPins(true).withFreedoms(true);
+
+  private final Scene scene = Plover.scene();
+
+  private static Set<String> subjects(Drawing drawing) {
+    return drawing.layers().stream()
+        .flatMap(l -> l.marks().stream())
+        .map(Mark::subject)
+        .collect(Collectors.toSet());
+  }
+
+  static Layer layer(Drawing drawing, String id) {
+    return drawing.layers().stream().filter(l -> l.id().equals(id)).findFirst().orElseThrow();
+  }
+
+  static Envelope boxOf(Layer layer, String subject) {
+    Envelope box = new Envelope();
+    for (Mark m : layer.marks()) {
+      if (m instanceof Mark.Shape s && s.subject().equals(subject)) {
+        box.expandToInclude(s.geometry().getEnvelopeInternal());
+      }
+    }
+    return box;
+  }
+
+  @Test
+  void everyPartPinPersonAndFindingCanBePicked() {
+    Set<String> subjects = subjects(ElevationPicture.of(scene, FULL));
+    scene.layout().parts().keySet().forEach(p -> assertThat(subjects).contains("part:" + p));
+    scene.layout().pins().keySet().forEach(p -> assertThat(subjects).contains("pin:" + p));
+    assertThat(subjects)
+        .contains("person:Mara", "person:Tor", "finding:gap.tank.Mara", "finding:sink.pan");
+  }
+
+  @Test
+  void everyMarkHasASubject() {
+    assertThat(subjects(ElevationPicture.of(scene, FULL))).doesNotContain("");
+  }
+
+  @Test
+  void wheelCentresLieOneWheelbaseApartAndTyresStandOnTheRoad() {
+    Layer wheels = layer(ElevationPicture.of(scene, PictureOptions.PLAIN), "wheels");
+    Envelope rear = boxOf(wheels, "part:rearWheel");
+    Envelope front = boxOf(wheels, "part:frontWheel");
+    // tyres are polygons of 180 corners with one straight below the axle: exact to rounding; the
+    // axles differ by 6 mm in height, so the contacts lie a hair further apart than the axles
+    assertThat(front.centre().x - rear.centre().x).isCloseTo(Plover.WHEELBASE_MM, within(0.02));
+    assertThat(rear.getMinY()).isCloseTo(0, within(0.02));
+    assertThat(front.getMinY()).isCloseTo(0, within(0.02));
+  }
+
+  @Test
+  void pitchingTheFrameKeepsTheTyresOnTheRoadAndTheWordsLevel() {
+    Scene dived =
+        new Scene(
+            scene.title(),
+            scene.layout(),
+            scene.places(),
+            scene.shapes(),
+            org.longlow.constraints.stand.Ground.under(
+                scene.places().pin("rearAxle"), 315, scene.places().pin("frontAxle"), 270),
+            scene.people(),
+            scene.ghosts(),
+            scene.sunk(),
+            scene.findings(),
+            scene.phantoms(),
+            scene.load(),
+            scene.freedoms());
+    Drawing drawing = ElevationPicture.of(dived, FULL);
+    assertThat(boxOf(layer(drawing, "wheels"), "part:rearWheel").getMinY())
+        .isCloseTo(0, within(0.1));
+    assertThat(layer(drawing, "pins").marks())
+        .filteredOn(Mark.Words.class::isInstance)
+        .allSatisfy(m -> assertThat(((Mark.Words) m).rotationDeg()).isZero());
+  }
+
+  @Test
+  void foamUnderAPersonIsThinnerByTheSinkAndNoMore() {
+    Layer seat = layer(ElevationPicture.of(scene, PictureOptions.PLAIN), "seat");
+    double drawn = foamArea(seat, "part:pan");
+    double free = 75 * scene.places().pin("panRear").distance(scene.places().pin("panFront"));
+    double sink = scene.sunk().get("pan").totalMm();
+    assertThat(drawn).isLessThan(free - 0.2 * free * sink / 75);
+    assertThat(drawn).isGreaterThan(free * (1 - sink / 75));
+  }
+
+  private static double foamArea(Layer seat, String subject) {
+    double area = 0;
+    for (Mark m : seat.marks()) {
+      if (m instanceof Mark.Shape s
+          && s.subject().equals(subject)
+          && s.style().fill() != null
+          && s.style().fill().name().startsWith("FOAM")) {
+        area += s.geometry().getArea();
+      }
+    }
+    return area;
+  }
+
+  @Test
+  void dimensionsSayWhatTheDrawingMeasures() {
+    Drawing drawing = ElevationPicture.of(scene, PictureOptions.PLAIN.withDimensions(true));
+    List<String> words = words(layer(drawing, "dimensions"));
+    assertThat(words).contains("wheelbase 1640");
+    Envelope machine = new Envelope();
+    for (String id : List.of("wheels", "frame", "engine", "exhaust", "body", "lamps")) {
+      for (Mark m : layer(drawing, id).marks()) {
+        if (m instanceof Mark.Shape s) {
+          machine.expandToInclude(s.geometry().getEnvelopeInternal());
+        }
+      }
+    }
+    String length = words.stream().filter(w -> w.startsWith("length ")).findFirst().orElseThrow();
+    // the lens bows out of its lamp's outline by at most a few mm, inside the nose here
+    assertThat(Double.parseDouble(length.substring(7))).isCloseTo(machine.getWidth(), within(0.06));
+  }
+
+  private static List<String> words(Layer layer) {
+    List<String> out = new ArrayList<>();
+    for (Mark m : layer.marks()) {
+      if (m instanceof Mark.Words w) {
+        out.add(w.text());
+      }
+    }
+    return out;
+  }
+
+  @Test
+  void dimensionWordsNeverLieOnOneAnother() {
+    for (double n : new double[] {5, 10, 20}) {
+      Layer layer = DimensionInk.layer(scene, n, true);
+      List<Mark.Words> words =
+          layer.marks().stream()
+              .filter(Mark.Words.class::isInstance)
+              .map(Mark.Words.class::cast)
+              .toList();
+      assertThat(words).hasSizeGreaterThan(10);
+      for (int i = 0; i < words.size(); i++) {
+        for (int j = 0; j < i; j++) {
+          Envelope a = Labels.box(words.get(i), n);
+          Envelope b = Labels.box(words.get(j), n);
+          assertThat(a.intersects(b))
+              .as("%s and %s at 1:%s", words.get(i).text(), words.get(j).text(), n)
+              .isFalse();
+        }
+      }
+    }
+  }
+
+  @Test
+  void theChosenPartIsOutlinedOnItsOwnEdge() {
+    Drawing drawing = ElevationPicture.of(scene, PictureOptions.PLAIN.withChosen("part:tank"));
+    Mark.Shape mark = (Mark.Shape) layer(drawing, "chosen").marks().get(0);
+    Geometry tank = scene.shapes().get("tank").outline();
+    Geometry onRoad = mark.geometry();
+    assertThat(onRoad.getArea()).isCloseTo(tank.getArea(), within(1e-6 * tank.getArea()));
+  }
+
+  @Test
+  void nothingIsDrawnForAnUnknownChoice() {
+    Drawing drawing = ElevationPicture.of(scene, PictureOptions.PLAIN.withChosen("part:none"));
+    assertThat(drawing.layers()).noneMatch(l -> l.id().equals("chosen"));
+  }
+}
