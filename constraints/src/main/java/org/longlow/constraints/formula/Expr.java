@@ -24,6 +24,9 @@ public sealed interface Expr {
     }
   }
 
+  /** Largest power that a quantity with a unit can be raised to. */
+  int MOST_POWER = 9;
+
   Num ZERO = new Num(0, Dim.NUMBER);
   Num ONE = new Num(1, Dim.NUMBER);
 
@@ -96,10 +99,14 @@ public sealed interface Expr {
         if (a.equals(Dim.NUMBER) && b.equals(Dim.NUMBER)) {
           return Dim.NUMBER;
         }
-        if (op.right() instanceof Num n && n.value() == Math.rint(n.value())) {
+        if (op.right() instanceof Num n
+            && n.dim().equals(Dim.NUMBER)
+            && n.value() == Math.rint(n.value())
+            && Math.abs(n.value()) <= MOST_POWER) {
           return a.power((int) n.value());
         }
-        throw new FormulaException("a quantity with a unit can only be raised to a whole number");
+        throw new FormulaException(
+            "a quantity with a unit can only be raised to a whole number up to " + MOST_POWER);
       default:
         if (!a.equals(b)) {
           throw new FormulaException(

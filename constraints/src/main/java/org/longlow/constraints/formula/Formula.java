@@ -34,6 +34,7 @@ public record Formula(String text, Expr expr) {
 
   private static final ExpressionConfiguration CONFIGURATION =
       ExpressionConfiguration.builder()
+          .functionDictionary(new FunctionWords())
           .arraysAllowed(false)
           .structuresAllowed(false)
           // so that -3^2 is -9 and 2 mm^2 is two square millimetres, as on paper
@@ -83,11 +84,16 @@ public record Formula(String text, Expr expr) {
       return new Formula(
           text, convert(new Expression(text, CONFIGURATION).getAbstractSyntaxTree()));
     } catch (ParseException e) {
+      String why =
+          e.getMessage()
+              .toLowerCase(Locale.ROOT)
+              .replace("brace", "bracket")
+              .replace("too many operands", "two values side by side without + - * or /");
       throw new FormulaException(
           "cannot be read ("
-              + e.getMessage().toLowerCase(Locale.ROOT)
-              + "); write a quantity such as"
-              + " 1600 mm or a formula such as seatHeight + 60 mm");
+              + why
+              + (why.contains("undefined function") ? "; allowed are " + functionNames() : "")
+              + "); write a quantity such as 1600 mm or a formula such as seatHeight + 60 mm");
     }
   }
 

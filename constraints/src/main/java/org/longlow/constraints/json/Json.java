@@ -166,7 +166,7 @@ final class Json {
         case VALUE_STRING:
           return NODES.textNode(parser.getText());
         case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT:
-          return number(parser.getText());
+          return number(path, parser.getText());
         case VALUE_TRUE:
           return NODES.booleanNode(true);
         case VALUE_FALSE:
@@ -176,8 +176,12 @@ final class Json {
       }
     }
 
-    private static JsonNode number(String text) {
+    private JsonNode number(String path, String text) {
       double value = Double.parseDouble(text);
+      if (!Double.isFinite(value)) {
+        faults.structure(path, text, "is beyond the range of numbers", "look at the exponent");
+        return NODES.numberNode(0);
+      }
       boolean whole = value == Math.rint(value) && Math.abs(value) < 1e15;
       return whole ? NODES.numberNode((long) value) : NODES.numberNode(value);
     }

@@ -7,9 +7,11 @@ import java.util.Set;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.FoamSpec;
+import org.longlow.constraints.layout.Material;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.PartBase;
 import org.longlow.constraints.layout.Spread;
+import org.longlow.constraints.machine.TyreSize;
 
 /** Reads parts, one method for each shape of part. */
 final class PartReader {
@@ -30,10 +32,12 @@ final class PartReader {
 
   private final Reading reading;
   private final OutlineReader outlines;
+  private final FoamReader foams;
 
   PartReader(Reading reading) {
     this.reading = reading;
     this.outlines = new OutlineReader(reading);
+    this.foams = new FoamReader(reading);
   }
 
   private static List<String> kinds() {
@@ -87,12 +91,29 @@ final class PartReader {
   private PartBase base(Obj obj, String name, boolean needsSpread, boolean mayBeTwo) {
     Optional<Spread> spread = spread(obj, needsSpread, mayBeTwo);
     Optional<Formula> mass = obj.may("mass", Dim.MASS, Sign.POSITIVE);
-    String material = obj.text("material", "");
+    String material = material(obj, mass.isPresent());
     boolean steered = obj.flag("steered", false);
     boolean hot = obj.flag("hot", false);
     List<String> touches =
         obj.references("touches", reading.partsAndRider, "part", 0, Reading.MAX_ENTRIES);
     return new PartBase(name, spread, mass, material, steered, hot, touches, obj.text("note", ""));
+  }
+
+  private String material(Obj obj, boolean weighed) {
+    String word = obj.text("material", "");
+    Optional<Material> material = Material.named(word);
+    if (!word.isEmpty() && material.isEmpty()) {
+      reading.faults.meaning(
+          obj.at("material"),
+          Json.quoted(word),
+          "is no material Longlow knows",
+          Names.advice(word, Obj.words(Material.class), "material"));
+    }
+    if (material.isPresent() && Double.isNaN(material.get().densityKgM3()) && !weighed) {
+      reading.faults.meaning(
+          obj.at("mass"), "", "is missing, material " + word + " has no density", "weigh the part");
+    }
+    return word;
   }
 
   private Optional<Spread> spread(Obj obj, boolean needed, boolean mayBeTwo) {
@@ -128,6 +149,11 @@ final class PartReader {
           "",
           "has neither a tyre size nor a measured radius and width",
           "add \"tyre\", such as \"120/70 R17\", or \"radius\" and \"width\"");
+    }
+    if (!tyre.isBlank()) {
+      for (String fault : TyreSize.read(tyre).faults()) {
+        reading.faults.meaning(obj.at("tyre"), Json.quoted(tyre), fault, "");
+      }
     }
     return new Part.Wheel(base, end, axle, tyre, radius, width, crown);
   }
@@ -238,36 +264,9 @@ final class PartReader {
     obj.required("layers", "the foam from the top down to the board");
     List<FoamSpec> layers = new ArrayList<>();
     for (Obj.Item item : obj.items("layers", 1, MAX_LAYERS)) {
-      Obj.open(reading, item.path(), item.json()).ifPresent(layer -> layers.add(foam(layer)));
+      Obj.open(reading, item.path(), item.json()).ifPresent(layer -> layers.add(foams.foam(layer)));
     }
     return new Part.Cushion(base, role, seat, from, to, board, layers);
-  }
-
-  private FoamSpec foam(Obj obj) {
-    String name = obj.text("name", "");
-    Formula thickness = obj.need("thickness", Dim.LENGTH, Sign.POSITIVE);
-    Formula density = obj.need("density", Dim.DENSITY, Sign.POSITIVE);
-    boolean closedCell = obj.flag("closedCell", false);
-    Optional<Formula> ifd25 = obj.may("ifd25", Dim.FORCE, Sign.POSITIVE);
-    Optional<Formula> support = obj.may("supportFactor", Dim.NUMBER, Sign.POSITIVE);
-    Optional<Formula> stress = obj.may("wallStress", Dim.PRESSURE, Sign.POSITIVE);
-    Optional<Formula> polymer = obj.may("polymerDensity", Dim.DENSITY, Sign.POSITIVE);
-    obj.close();
-    String kind = closedCell ? "closed-cell foam" : "open-cell foam";
-    belongs(obj, "ifd25", ifd25.isPresent(), !closedCell, kind);
-    belongs(obj, "supportFactor", support.isPresent(), !closedCell, kind);
-    belongs(obj, "wallStress", stress.isPresent(), closedCell, kind);
-    belongs(obj, "polymerDensity", polymer.isPresent(), closedCell, kind);
-    return new FoamSpec(name, thickness, density, ifd25, support, closedCell, stress, polymer);
-  }
-
-  private void belongs(Obj obj, String key, boolean there, boolean needed, String kind) {
-    if (there && !needed) {
-      reading.faults.meaning(obj.at(key), "", "is no property of " + kind, "take it out");
-    } else if (!there && needed) {
-      reading.faults.meaning(
-          obj.at(key), "", "is missing, " + kind + " needs it", "add it from the data sheet");
-    }
   }
 
   private Part rest(Obj obj, String name, Part.RestKind type) {

@@ -27,6 +27,12 @@ final class Quantities {
   /** Stands for a formula that could not be read; its faults are already collected. */
   static final Formula LOST = new Formula("", new Expr.Num(Double.NaN, Dim.NUMBER));
 
+  /** Most measures that may hang on one another in a row; a bound keeps every walk shallow. */
+  static final int MAX_CHAIN = 100;
+
+  /** Most terms of a measure once the measures it uses are put in, as the solver does. */
+  static final int MAX_TERMS = 1000;
+
   private final Faults faults;
   private final Set<String> names;
   private final Map<String, Formula> formulas = new LinkedHashMap<>();
@@ -34,6 +40,7 @@ final class Quantities {
   private final Map<String, Dim> dims = new HashMap<>();
   private final Map<String, Double> values = new HashMap<>();
   private final Set<String> moving = new HashSet<>();
+  private final Map<String, Integer> terms = new HashMap<>();
   private final Set<String> used = new TreeSet<>();
 
   /**
@@ -82,8 +89,17 @@ final class Quantities {
           "give one of them a value of its own");
       return;
     }
-    trail.add(name);
     Formula is = formulas.get(name);
+    if (trail.size() == MAX_CHAIN) {
+      seen.put(name, List.of());
+      faults.meaning(
+          paths.get(name),
+          Json.quoted(is.text()),
+          "is the end of a chain of more than " + MAX_CHAIN + " measures",
+          "let measures use fewer others in a row");
+      return;
+    }
+    trail.add(name);
     for (String other : is.names()) {
       if (formulas.containsKey(other)) {
         visit(other, trail, paths, seen);
@@ -102,6 +118,16 @@ final class Quantities {
     if (free.contains(name) || is.names().stream().anyMatch(moving::contains)) {
       moving.add(name);
     }
+    int count = free.contains(name) || !moving.contains(name) ? 1 : count(is.expr());
+    terms.put(name, Math.min(count, MAX_TERMS));
+    if (count > MAX_TERMS) {
+      faults.meaning(
+          path,
+          Json.quoted(is.text()),
+          "has more than " + MAX_TERMS + " terms once the measures it uses are put in",
+          "use free measures less often in it");
+      return;
+    }
     if (is.names().stream().allMatch(dims::containsKey)) {
       try {
         dims.put(name, is.expr().dim(dims::get));
@@ -118,6 +144,20 @@ final class Quantities {
             path, Json.quoted(is.text()), "gives no finite number", "look for a division by zero");
       }
     }
+  }
+
+  private int count(Expr expr) {
+    int sum = 1;
+    if (expr instanceof Expr.Name n) {
+      return terms.getOrDefault(n.name(), 1);
+    } else if (expr instanceof Expr.Op op) {
+      sum += count(op.left()) + count(op.right());
+    } else if (expr instanceof Expr.Call call) {
+      for (Expr argument : call.arguments()) {
+        sum += count(argument);
+      }
+    }
+    return sum;
   }
 
   private boolean namesKnown(Formula formula, String path) {
@@ -177,10 +217,6 @@ final class Quantities {
       return Optional.empty();
     }
     String text = node.asText();
-    if (node.isNumber() && !Double.isFinite(node.doubleValue())) {
-      faults.meaning(path, Json.shown(node), "is not a finite number", "write a smaller one");
-      return Optional.empty();
-    }
     if (text.codePointCount(0, text.length()) > Formula.MAX_LENGTH) {
       faults.structure(
           path,

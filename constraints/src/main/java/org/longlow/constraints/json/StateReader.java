@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Demands;
@@ -14,21 +15,23 @@ import org.longlow.constraints.layout.Person;
 import org.longlow.constraints.layout.Pin;
 import org.longlow.constraints.layout.Section;
 import org.longlow.constraints.layout.Stance;
+import org.longlow.rider.body.Anthropometry;
+import org.longlow.rider.body.Body;
+import org.longlow.rider.body.BodyMeasures;
+import org.longlow.rider.body.Gear;
+import org.longlow.rider.body.MeasureStats;
+import org.longlow.rider.body.Sex;
 
 /** Reads sections, stances, crew and demands. */
 final class StateReader {
 
-  /**
-   * Statures read, mm. The survey behind the figures spans 1409 to 1993 mm (ANSUR II, 2012,
-   * adults); the range allows as much again beyond it as people of both sexes differ, and keeps
-   * typing slips out.
-   */
-  static final Sign STATURE = Sign.between(1200, 2300);
+  /** Statures that the body model takes, mm. */
+  static final Sign STATURE =
+      Sign.between(BodyMeasures.MIN_STATURE_MM, BodyMeasures.MAX_STATURE_MM);
 
-  /** Body masses read, kg; wide enough for any adult, and keeps typing slips out. */
-  static final Sign BODY_MASS = Sign.between(30, 250);
+  /** Masses that the body model takes, kg. */
+  static final Sign BODY_MASS = Sign.between(BodyMeasures.MIN_MASS_KG, BodyMeasures.MAX_MASS_KG);
 
-  private static final Sign MEASURED = Sign.between(10, 2300);
   private static final List<String> RULES = List.of("us", "un-r53", "uk");
 
   private final Reading reading;
@@ -115,11 +118,8 @@ final class StateReader {
     Formula stature = obj.need("stature", Dim.LENGTH, STATURE);
     Formula mass = obj.need("mass", Dim.MASS, BODY_MASS);
     Map<String, Formula> measured = new LinkedHashMap<>();
-    obj.each(
-        "measured",
-        m ->
-            measured.put(
-                m.name(), reading.quantities.read(m.path(), m.json(), Dim.LENGTH, MEASURED)));
+    obj.each("measured", m -> measured.put(m.name(), measured(m, sex)));
+    body(obj, sex, stature, mass, measured);
     List<String> seats =
         obj.has("seats")
             ? obj.references("seats", reading.seats, "seat", 1, 10)
@@ -136,6 +136,49 @@ final class StateReader {
     obj.close();
     return new Person(
         e.name(), sex == null ? "" : sex, stature, mass, measured, seats, helmet, boots);
+  }
+
+  private Formula measured(Obj.Entry m, String sex) {
+    Map<String, MeasureStats> known =
+        Anthropometry.survey().measures(sex == null ? Sex.FEMALE : Sex.of(sex));
+    MeasureStats stats = known.get(m.name());
+    boolean own = m.name().equals("stature") || m.name().equals("weightkg");
+    if (own) {
+      reading.faults.meaning(
+          m.path(), Json.shown(m.json()), "belongs beside sex", "use the keys stature and mass");
+    } else if (stats == null) {
+      reading.faults.meaning(
+          m.path(),
+          Json.shown(m.json()),
+          "is no measurement of the survey",
+          Names.advice(m.name(), known.keySet(), "measurement"));
+    }
+    return reading.quantities.read(m.path(), m.json(), Dim.LENGTH, Sign.NOT_NEGATIVE);
+  }
+
+  /** Lets the body model judge whether such a person can be. */
+  private void body(
+      Obj obj, String sex, Formula stature, Formula mass, Map<String, Formula> measured) {
+    Optional<Double> height = reading.quantities.fixedValue(stature).filter(STATURE::allows);
+    Optional<Double> weight = reading.quantities.fixedValue(mass).filter(BODY_MASS::allows);
+    if (sex == null || height.isEmpty() || weight.isEmpty() || measured.isEmpty()) {
+      return;
+    }
+    Set<String> known = Anthropometry.survey().measures(Sex.of(sex)).keySet();
+    Map<String, Double> values = new LinkedHashMap<>();
+    measured.forEach(
+        (name, formula) -> {
+          if (known.contains(name) && !name.equals("stature") && !name.equals("weightkg")) {
+            reading.quantities.fixedValue(formula).ifPresent(v -> values.put(name, v));
+          }
+        });
+    try {
+      Body.of(BodyMeasures.of(Sex.of(sex), height.get(), weight.get(), values), Gear.NONE);
+    } catch (IllegalArgumentException e) {
+      for (String line : e.getMessage().split("\n")) {
+        reading.faults.meaning(obj.at("measured"), "", line, "measure again");
+      }
+    }
   }
 
   /** Returns the demands; those of an object that could not be read are empty. */
