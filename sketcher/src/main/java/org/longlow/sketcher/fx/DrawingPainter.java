@@ -1,0 +1,193 @@
+package org.longlow.sketcher.fx;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.HashMap;
+import java.util.Map;
+import javafx.geometry.VPos;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.paint.Color;
+import javafx.scene.shape.FillRule;
+import javafx.scene.shape.StrokeLineCap;
+import javafx.scene.shape.StrokeLineJoin;
+import javafx.scene.text.Font;
+import javafx.scene.text.TextAlignment;
+import org.locationtech.jts.geom.CoordinateSequence;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Polygon;
+import org.longlow.svg.drawing.Colour;
+import org.longlow.svg.drawing.Drawing;
+import org.longlow.svg.drawing.Layer;
+import org.longlow.svg.drawing.Lettering;
+import org.longlow.svg.drawing.Mark;
+import org.longlow.svg.drawing.Palette;
+import org.longlow.svg.drawing.Style;
+import org.longlow.svg.drawing.Tone;
+
+/**
+ * Paints the {@link Drawing} that paper uses on a canvas. Geometry follows the frame; strokes,
+ * dashes and letters keep their paper size, so lines are as crisp far out as near by.
+ */
+final class DrawingPainter {
+
+  /** The typeface of the sheets; it comes with the library that writes them. */
+  private static final String LETTERS =
+      "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
+
+  private static final double NARROWEST_PX = 0.7;
+
+  private final Map<Tone, Color> colours = new HashMap<>();
+  private final Map<Integer, Font> fonts = new HashMap<>();
+  private final String family;
+  private final Palette palette;
+
+  DrawingPainter(Palette palette) {
+    this.palette = palette;
+    this.family = Letters.FAMILY;
+  }
+
+  /** Loads the letters once. */
+  static final class Letters {
+    static final String FAMILY = load();
+
+    private Letters() {}
+
+    private static String load() {
+      try (InputStream in = DrawingPainter.class.getResourceAsStream(LETTERS)) {
+        Font font = in == null ? null : Font.loadFont(in, 12);
+        return font == null ? Font.getDefault().getFamily() : font.getFamily();
+      } catch (IOException e) {
+        return Font.getDefault().getFamily();
+      }
+    }
+  }
+
+  Color colour(Tone tone) {
+    return colours.computeIfAbsent(tone, t -> colour(palette.of(t)));
+  }
+
+  static Color colour(Colour c) {
+    return Color.rgb(c.red(), c.green(), c.blue());
+  }
+
+  Font font(double capitalPx) {
+    // quarter pixels are as fine as hinting can show
+    int key = (int) Math.round(Lettering.fontSize(capitalPx) * 4);
+    return fonts.computeIfAbsent(key, k -> Font.font(family, k / 4.0));
+  }
+
+  /** Paints the whole drawing; what lies outside of width and height is skipped. */
+  void paint(GraphicsContext gc, Drawing drawing, ViewFrame frame, double width, double height) {
+    Envelope seen =
+        new Envelope(
+            frame.point(-8, -8).x(),
+            frame.point(width + 8, 0).x(),
+            frame.point(0, height + 8).z(),
+            frame.point(0, -8).z());
+    gc.save();
+    gc.setFillRule(FillRule.EVEN_ODD);
+    gc.setLineCap(StrokeLineCap.ROUND);
+    gc.setLineJoin(StrokeLineJoin.ROUND);
+    for (Layer layer : drawing.layers()) {
+      for (Mark mark : layer.marks()) {
+        if (mark instanceof Mark.Shape shape) {
+          if (shape.geometry().getEnvelopeInternal().intersects(seen)) {
+            shape(gc, shape.geometry(), shape.style(), frame);
+          }
+        } else if (mark instanceof Mark.Words words) {
+          words(gc, words, frame);
+        }
+      }
+    }
+    gc.restore();
+  }
+
+  void shape(GraphicsContext gc, Geometry geometry, Style style, ViewFrame frame) {
+    if (style.fill() != null && geometry.getDimension() == 2) {
+      gc.setFill(faded(colour(style.fill()), style.fillOpacity()));
+      path(gc, geometry, frame);
+      gc.fill();
+    }
+    if (style.stroke() != null) {
+      double width = style.strokeMm() * ViewFrame.PX_PER_PAPER_MM;
+      gc.setStroke(colour(style.stroke()));
+      gc.setLineWidth(Math.max(NARROWEST_PX, width));
+      double[] dashes = style.line().dashes(width);
+      gc.setLineDashes(dashes.length == 0 ? null : dashes);
+      path(gc, geometry, frame);
+      gc.stroke();
+    }
+  }
+
+  private static Color faded(Color c, double opacity) {
+    return opacity >= 1 ? c : new Color(c.getRed(), c.getGreen(), c.getBlue(), opacity);
+  }
+
+  private static void path(GraphicsContext gc, Geometry geometry, ViewFrame frame) {
+    gc.beginPath();
+    add(gc, geometry, frame);
+  }
+
+  private static void add(GraphicsContext gc, Geometry geometry, ViewFrame frame) {
+    if (geometry instanceof Polygon polygon) {
+      if (!polygon.isEmpty()) {
+        line(gc, polygon.getExteriorRing(), frame, true);
+        for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
+          line(gc, polygon.getInteriorRingN(i), frame, true);
+        }
+      }
+    } else if (geometry instanceof LineString string) {
+      line(gc, string, frame, false);
+    } else {
+      for (int i = 0; i < geometry.getNumGeometries(); i++) {
+        Geometry inner = geometry.getGeometryN(i);
+        if (inner != geometry) {
+          add(gc, inner, frame);
+        }
+      }
+    }
+  }
+
+  private static void line(GraphicsContext gc, LineString line, ViewFrame frame, boolean closed) {
+    CoordinateSequence points = line.getCoordinateSequence();
+    int n = points.size();
+    double lastX = Double.NaN;
+    double lastY = Double.NaN;
+    for (int i = 0; i < n; i++) {
+      double x = frame.screenX(points.getX(i));
+      double y = frame.screenY(points.getY(i));
+      if (i == 0) {
+        gc.moveTo(x, y);
+      } else if (i < n - 1 && Math.abs(x - lastX) + Math.abs(y - lastY) < 0.6) {
+        // a step too small to see costs as much as a large one
+        continue;
+      } else {
+        gc.lineTo(x, y);
+      }
+      lastX = x;
+      lastY = y;
+    }
+    if (closed) {
+      gc.closePath();
+    }
+  }
+
+  void words(GraphicsContext gc, Mark.Words words, ViewFrame frame) {
+    double capital = words.heightMm() * ViewFrame.PX_PER_PAPER_MM;
+    gc.save();
+    gc.translate(frame.screenX(words.x()), frame.screenY(words.y()));
+    if (words.rotationDeg() != 0) {
+      gc.rotate(-words.rotationDeg());
+    }
+    gc.setFont(font(capital));
+    gc.setTextBaseline(VPos.BASELINE);
+    double along = words.anchor().along();
+    gc.setTextAlign(
+        along == 0 ? TextAlignment.LEFT : along == 1 ? TextAlignment.RIGHT : TextAlignment.CENTER);
+    gc.setFill(colour(words.tone()));
+    gc.fillText(Lettering.printable(words.text()), 0, words.anchor().up() * capital);
+    gc.restore();
+  }
+}
