@@ -1,0 +1,25 @@
+package org.longlow.constraints.machine;
+
+import org.longlow.rider.geom.PointMm;
+
+/**
+ * A section that swings about one pivot.
+ *
+ * @param pivot body axes
+ * @param openRad turn when fully open, counter-clockwise positive, rad
+ */
+public record Hinge(PointMm pivot, double openRad) implements SectionMotion {
+
+  public Hinge {
+    if (pivot == null) {
+      throw new IllegalArgumentException("a hinge needs its pivot");
+    }
+    Values.finite("opening turn rad", openRad);
+  }
+
+  @Override
+  public RigidMotion at(double opening) {
+    Values.within("opening", opening, 0, 1);
+    return RigidMotion.about(pivot, opening * openRad);
+  }
+}

@@ -1,0 +1,34 @@
+package org.longlow.constraints.machine.figure;
+
+import java.util.List;
+import java.util.function.Function;
+
+/** The figures of the machine by their published names. */
+public final class MachineFigures {
+
+  /**
+   * A figure.
+   *
+   * @param name as asked for, such as {@code axle-loads}
+   * @param inputType record to bind the input to
+   * @param answer the calculation; throws {@link FigureFaults}
+   */
+  public record Kind<I, O>(String name, Class<I> inputType, Function<I, O> answer) {}
+
+  private MachineFigures() {}
+
+  /** Returns all of them, in the order of the documentation. */
+  public static List<Kind<?, ?>> all() {
+    return List.of(
+        new Kind<>("tyre", TyreFigure.Input.class, TyreFigure::answer),
+        new Kind<>("trail", TrailFigure.Input.class, TrailFigure::answer),
+        new Kind<>("lean", LeanFigure.Input.class, LeanFigure::answer),
+        new Kind<>("turn", TurnFigure.Input.class, TurnFigure::answer),
+        new Kind<>("axle-loads", AxleLoadsFigure.Input.class, AxleLoadsFigure::answer),
+        new Kind<>("breakover", BreakoverFigure.Input.class, BreakoverFigure::answer),
+        new Kind<>("side-wind", SideWindFigure.Input.class, SideWindFigure::answer),
+        new Kind<>("stability", StabilityFigure.Input.class, StabilityFigure::answer),
+        new Kind<>("chain", ChainFigure.Input.class, ChainFigure::answer),
+        new Kind<>("cope", CopeFigure.Input.class, CopeFigure::answer));
+  }
+}
