@@ -181,6 +181,17 @@ public final class FoamStack {
     return ready;
   }
 
+  /** Returns the sink without memory layers, mm, at a pressure, Pa, ≥ 0. */
+  double springySinkMm(double pa) {
+    double sink = 0;
+    for (FoamLayer layer : layers) {
+      if (layer.foam().kind() != Foam.Kind.MEMORY) {
+        sink += layer.thicknessMm() * layer.foam().strainAt(pa);
+      }
+    }
+    return sink;
+  }
+
   private double strain(int layer, double pa) {
     Foam foam = layers.get(layer).foam();
     if (foam.kind() == Foam.Kind.MEMORY) {

@@ -85,17 +85,30 @@ final class StackCurve {
     return SCALE_PA * value / (1 - value);
   }
 
-  /** Returns the slope dp/dc where the pressure is {@code pressurePa}, Pa/mm. */
-  double slopePaPerMm(double compressionMm, double pressurePa) {
-    double inside = Math.max(0, Math.min(compressionMm, limitMm));
-    int j = knot(inside);
+  /**
+   * Reads pressure and slope together.
+   *
+   * @param out receives p (Pa) at 0 and dp/dc (Pa/mm) at 1
+   */
+  void read(double compressionMm, double[] out) {
+    double at = Math.max(0, compressionMm);
+    if (at >= limitMm) {
+      out[0] = Double.POSITIVE_INFINITY;
+      out[1] = Double.POSITIVE_INFINITY;
+      return;
+    }
+    int j = knot(at);
     double h = c[j + 1] - c[j];
-    double t = (inside - c[j]) / h;
+    double t = (at - c[j]) / h;
     double s = 1 - t;
+    double value =
+        s * s * ((1 + 2 * t) * w[j] + t * h * dw[j])
+            + t * t * ((1 + 2 * s) * w[j + 1] - s * h * dw[j + 1]);
     double slope =
         6 * t * s * (w[j + 1] - w[j]) / h + s * (1 - 3 * t) * dw[j] + t * (1 - 3 * s) * dw[j + 1];
-    double sum = pressurePa + SCALE_PA;
-    return slope * sum * sum / SCALE_PA;
+    double rest = 1 / (1 - value);
+    out[0] = SCALE_PA * value * rest;
+    out[1] = SCALE_PA * slope * rest * rest;
   }
 
   private int knot(double compressionMm) {

@@ -108,7 +108,10 @@ class FoamStackTest {
         assertThat(p).isCloseTo(kPa * 1000, within(1e-5 * kPa * 1000));
         assertThat(p).isGreaterThan(before);
         before = p;
-        double slope = stack.curve().slopePaPerMm(exact.sinkMm(), p);
+        double[] reading = new double[2];
+        stack.curve().read(exact.sinkMm(), reading);
+        assertThat(reading[0]).isCloseTo(p, within(1e-9 * p));
+        double slope = reading[1];
         assertThat(slope)
             .isCloseTo(
                 exact.stiffnessKPaPerMm() * 1000, within(2e-3 * exact.stiffnessKPaPerMm() * 1000));

@@ -1,0 +1,61 @@
+package org.longlow.rider.pose;
+
+import org.longlow.rider.geom.PointMm;
+
+/**
+ * The angles of a posture, rad. Zeros and signs:
+ *
+ * @param recline hip-to-shoulder line from the vertical, positive rearward, in (−π, π]
+ * @param trunkThigh at the hip, between hip-shoulder and hip-knee, in [0, 2π); 180° is a straight
+ *     hip
+ * @param knee interior, between knee-hip and knee-ankle on the underside, in [0, 2π); 180° straight
+ * @param shankSole between the shank and the sole (heel to ball), in [0, 2π); 90° with a flat sole
+ *     under an upright shank, more with the toes pushed away (plantarflexion)
+ * @param arm from the trunk line downwards to the upper arm, positive forward, in (−π, π]
+ * @param elbow interior, in [0, 2π); 180° is a straight arm
+ * @param neckFlexion head relative to trunk, positive nose towards the chest; recline − head pitch
+ * @param headPitch Frankfurt plane from the horizontal, positive nose up
+ */
+public record JointAngles(
+    double recline,
+    double trunkThigh,
+    double knee,
+    double shankSole,
+    double arm,
+    double elbow,
+    double neckFlexion,
+    double headPitch) {
+
+  static JointAngles of(
+      PointMm hip,
+      PointMm shoulder,
+      PointMm knee,
+      PointMm ankle,
+      PointMm heel,
+      PointMm ball,
+      PointMm elbow,
+      PointMm grip,
+      double headPitch) {
+    PointMm trunk = shoulder.minus(hip);
+    double recline = Math.atan2(-trunk.x(), trunk.z());
+    return new JointAngles(
+        recline,
+        ccw(knee.minus(hip), trunk),
+        ccw(hip.minus(knee), ankle.minus(knee)),
+        ccw(ball.minus(heel), knee.minus(ankle)),
+        signed(ccw(hip.minus(shoulder), elbow.minus(shoulder))),
+        ccw(grip.minus(elbow), shoulder.minus(elbow)),
+        recline - headPitch,
+        headPitch);
+  }
+
+  /** Returns the turn from one direction to another, counter-clockwise, in [0, 2π). */
+  private static double ccw(PointMm from, PointMm to) {
+    double turn = Math.atan2(from.cross(to), from.dot(to));
+    return turn < 0 ? turn + 2 * Math.PI : turn;
+  }
+
+  private static double signed(double turn) {
+    return turn > Math.PI ? turn - 2 * Math.PI : turn;
+  }
+}

@@ -1,0 +1,156 @@
+package org.longlow.rider.pose;
+
+import org.longlow.rider.body.Body;
+import org.longlow.rider.geom.PointMm;
+
+/** Solves hip, knee and foot. */
+final class LegSolver {
+
+  /** Middle and half-width of the bands that knee and ankle share a stretch by. */
+  private static final double KNEE_MID = 0.5 * (ComfortBands.KNEE_LOW + ComfortBands.KNEE_HIGH);
+
+  private static final double KNEE_HALF = 0.5 * (ComfortBands.KNEE_HIGH - ComfortBands.KNEE_LOW);
+  private static final double ANKLE_MID = 0.5 * (ComfortBands.ANKLE_LOW + ComfortBands.ANKLE_HIGH);
+  private static final double ANKLE_HALF = 0.5 * (ComfortBands.ANKLE_HIGH - ComfortBands.ANKLE_LOW);
+
+  /** Where a leg points when its target lies on the hip: forward. */
+  private static final PointMm FORWARD = new PointMm(1, 0);
+
+  private LegSolver() {}
+
+  record Leg(PointMm knee, PointMm ankle, PointMm heel, PointMm ball, PointMm toe, double missMm) {}
+
+  static Leg solve(Body body, PointMm hip, FootContact contact) {
+    if (contact instanceof FootContact.BallOnPeg peg) {
+      return onPeg(body, hip, peg.contact());
+    }
+    if (contact instanceof FootContact.HeelOnBoard board) {
+      return flat(body, hip, board.heel(), board.soleRad());
+    }
+    return onFootboard(body, hip, (FootContact.Footboard) contact);
+  }
+
+  private static Leg flat(Body body, PointMm hip, PointMm heel, double sole) {
+    PointMm ankleTarget = heel.plus(body.foot().ankle().turned(sole));
+    TwoLink chain = TwoLink.solve(hip, body.thighMm(), body.shankMm(), ankleTarget, 1, FORWARD);
+    PointMm drawnHeel = heel.plus(chain.end().minus(ankleTarget));
+    return leg(body, chain.joint(), chain.end(), drawnHeel, sole, chain.missMm());
+  }
+
+  private static Leg onFootboard(Body body, PointMm hip, FootContact.Footboard board) {
+    PointMm along = board.front().minus(board.rear());
+    double length = along.length();
+    PointMm u = length > 1e-9 ? along.times(1 / length) : FORWARD;
+    double sole = u.angleRad();
+    PointMm ankleAtRear = board.rear().plus(body.foot().ankle().turned(sole));
+    double thigh = body.thighMm();
+    double shank = body.shankMm();
+    double wanted =
+        Math.sqrt(thigh * thigh + shank * shank - 2 * thigh * shank * Math.cos(KNEE_MID));
+    PointMm toHip = hip.minus(ankleAtRear);
+    double middle = toHip.dot(u);
+    double off = toHip.cross(u);
+    double reach = wanted * wanted - off * off;
+    double slide = middle + Math.sqrt(Math.max(0, reach));
+    double last = Math.max(0, length - body.foot().ballMm());
+    double at = Math.max(0, Math.min(last, slide));
+    return flat(body, hip, board.rear().plus(u.times(at)), sole);
+  }
+
+  /**
+   * Ball on a peg. At any ankle angle s shank and foot are one rigid piece from knee to ball, so
+   * the chain is closed form; s is the one angle at which knee and ankle stray from the middles of
+   * their comfort bands by the same share (one root, since the knee straightens as s falls).
+   */
+  private static Leg onPeg(Body body, PointMm hip, PointMm peg) {
+    double d = hip.distance(peg);
+    double low = JointLimits.ANKLE_LOW;
+    double high = JointLimits.ANKLE_HIGH;
+    double s = root(body, d, low, high);
+    double reach = body.thighMm() + kneeFromBall(body, s).length();
+    if (d > reach) {
+      s = Math.max(s, Math.min(high, ankleReaching(body, d - body.thighMm())));
+    }
+    PointMm inFoot = kneeFromBall(body, s);
+    TwoLink chain = TwoLink.solve(hip, body.thighMm(), inFoot.length(), peg, 1, FORWARD);
+    PointMm ball = chain.end();
+    double sole = chain.joint().minus(ball).angleRad() - inFoot.angleRad();
+    PointMm heel = ball.minus(PointMm.unit(sole).times(body.foot().ballMm()));
+    PointMm ankle = heel.plus(body.foot().ankle().turned(sole));
+    return leg(body, chain.joint(), ankle, heel, sole, chain.missMm());
+  }
+
+  private static Leg leg(
+      Body body, PointMm knee, PointMm ankle, PointMm heel, double sole, double missMm) {
+    PointMm u = PointMm.unit(sole);
+    return new Leg(
+        knee,
+        ankle,
+        heel,
+        heel.plus(u.times(body.foot().ballMm())),
+        heel.plus(u.times(body.foot().toeMm())),
+        missMm);
+  }
+
+  /** The knee from the ball's contact, in the frame of the sole, at ankle angle s. */
+  private static PointMm kneeFromBall(Body body, double s) {
+    PointMm ankle = body.foot().ankle();
+    return new PointMm(
+        ankle.x() + body.shankMm() * Math.cos(s) - body.foot().ballMm(),
+        ankle.z() + body.shankMm() * Math.sin(s));
+  }
+
+  /** The ankle angle at which knee and ball are {@code span} apart; π when that is too far. */
+  private static double ankleReaching(Body body, double span) {
+    PointMm ankle = body.foot().ankle();
+    PointMm v = new PointMm(body.foot().ballMm() - ankle.x(), -ankle.z());
+    double a = body.shankMm();
+    double b = v.length();
+    double cos = (a * a + b * b - span * span) / (2 * a * b);
+    return Math.acos(Math.max(-1, Math.min(1, cos))) + v.angleRad();
+  }
+
+  private static double root(Body body, double d, double low, double high) {
+    double a = low;
+    double b = high;
+    double fa = imbalance(body, d, a);
+    double fb = imbalance(body, d, b);
+    if (fa >= 0) {
+      return a;
+    }
+    if (fb <= 0) {
+      return b;
+    }
+    for (int i = 0; i < 60; i++) {
+      double m = a - fa * (b - a) / (fb - fa);
+      double fm = imbalance(body, d, m);
+      if (Math.abs(fm) < 1e-13 || b - a < 1e-14) {
+        return m;
+      }
+      if (fm > 0) {
+        b = m;
+        fb = fm;
+        fa *= 0.5;
+      } else {
+        a = m;
+        fa = fm;
+        fb *= 0.5;
+      }
+    }
+    return 0.5 * (a + b);
+  }
+
+  /** Ankle's share of stray less the knee's; rises with s. */
+  private static double imbalance(Body body, double d, double s) {
+    PointMm toKnee = kneeFromBall(body, s);
+    PointMm fromAnkle = PointMm.unit(s).times(body.shankMm());
+    double gamma = Math.atan2(fromAnkle.cross(toKnee), fromAnkle.dot(toKnee));
+    double a = body.thighMm();
+    double b = toKnee.length();
+    double cos = (a * a + b * b - d * d) / (2 * a * b);
+    // Past full stretch or fold the angle runs on linearly, so that the root stays unique.
+    double beta = cos <= -1 ? Math.PI + (-1 - cos) : cos >= 1 ? 1 - cos : Math.acos(cos);
+    double knee = beta - gamma;
+    return (s - ANKLE_MID) / ANKLE_HALF - (knee - KNEE_MID) / KNEE_HALF;
+  }
+}

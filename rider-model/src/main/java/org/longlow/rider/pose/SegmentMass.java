@@ -1,0 +1,54 @@
+package org.longlow.rider.pose;
+
+import java.util.List;
+import org.longlow.rider.body.Body;
+import org.longlow.rider.body.Segment;
+import org.longlow.rider.geom.PointMm;
+
+/**
+ * A lump of the rider for mass sums, left and right together.
+ *
+ * @param segment which
+ * @param massKg kg, both limbs of a pair
+ * @param centre centre of mass, mm
+ */
+public record SegmentMass(Segment segment, double massKg, PointMm centre) {
+
+  public String name() {
+    return segment.key();
+  }
+
+  /**
+   * Returns the lumps of a posture after de Leva (1996); they add up to the body mass. Gear is not
+   * counted. The hand's centre is put at the grip.
+   */
+  public static List<SegmentMass> of(Body body, Posture p) {
+    PointMm shoulderJoint = p.shoulder().towards(p.elbow(), Body.SHOULDER_JOINT_DOWN);
+    PointMm elbowJoint = p.shoulder().towards(p.elbow(), Body.ELBOW_JOINT_DOWN);
+    return List.of(
+        between(body, Segment.HEAD, p.vertex(), p.neckBase()),
+        between(body, Segment.TRUNK, p.neckBase(), p.hip()),
+        between(body, Segment.UPPER_ARM, shoulderJoint, elbowJoint),
+        between(body, Segment.FOREARM, p.elbow(), p.wrist()),
+        between(body, Segment.HAND, p.grip(), p.grip()),
+        between(body, Segment.THIGH, p.hip(), p.knee()),
+        between(body, Segment.SHANK, p.knee(), p.ankle()),
+        between(body, Segment.FOOT, p.heel(), p.toe()));
+  }
+
+  /** Returns the centre of mass of the whole rider, mm. */
+  public static PointMm centreOf(List<SegmentMass> lumps) {
+    PointMm moment = PointMm.ORIGIN;
+    double mass = 0;
+    for (SegmentMass lump : lumps) {
+      moment = moment.plus(lump.centre().times(lump.massKg()));
+      mass += lump.massKg();
+    }
+    return moment.times(1 / mass);
+  }
+
+  private static SegmentMass between(Body body, Segment segment, PointMm near, PointMm far) {
+    double kg = segment.massShare(body.sex()) * body.massKg() * (segment.paired() ? 2 : 1);
+    return new SegmentMass(segment, kg, near.towards(far, segment.centreShare(body.sex())));
+  }
+}

@@ -1,0 +1,54 @@
+package org.longlow.rider.seat;
+
+import java.util.List;
+import java.util.Optional;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.pose.PoseResult;
+
+/** How seating a person came out. */
+public sealed interface SeatOutcome {
+
+  /**
+   * The person sits.
+   *
+   * @param pose joints; also when a limb does not reach
+   * @param hip hip joint (H-point), mm
+   * @param reclineRad hip-shoulder line from the vertical, rearward positive, rad
+   * @param pan pan
+   * @param back back
+   * @param headRest head rest, if the head leans on one
+   * @param headOnRest whether it does
+   * @param headGapMm gap from helmet to the free head rest, mm; 0 when on it; NaN without a rest
+   * @param load shares of the weight
+   * @param held whether design friction holds the rider both ways
+   * @param iterations rounds until posture, sink and loads agreed
+   * @param converged whether they agreed to {@link Settle#TOLERANCE_MM}
+   * @param notes what to know, in plain words
+   */
+  record Seated(
+      PoseResult pose,
+      PointMm hip,
+      double reclineRad,
+      CushionLoad pan,
+      CushionLoad back,
+      Optional<CushionLoad> headRest,
+      boolean headOnRest,
+      double headGapMm,
+      SeatLoad.Shares load,
+      boolean held,
+      int iterations,
+      boolean converged,
+      List<String> notes)
+      implements SeatOutcome {
+    public Seated {
+      notes = List.copyOf(notes);
+    }
+  }
+
+  /**
+   * Nobody can sit on this.
+   *
+   * @param reason what is wrong and what to change, in plain words
+   */
+  record Unseatable(String reason) implements SeatOutcome {}
+}

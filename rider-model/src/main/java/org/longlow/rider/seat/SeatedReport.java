@@ -1,0 +1,155 @@
+package org.longlow.rider.seat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.pose.HeadSolver;
+import org.longlow.rider.pose.HeadTarget;
+import org.longlow.rider.pose.PoseResult;
+import org.longlow.rider.pose.PoseSolver;
+
+/** Turns a settled state into an answer. */
+final class SeatedReport {
+
+  /** Greatest gap from head to head rest in cars, mm; FMVSS 202a, from memory. */
+  private static final double CAR_HEAD_GAP_MM = 55;
+
+  /** Highest pressure that a verdict is worked out for, kPa; foam is solid long before. */
+  private static final double MOST_KPA = 50_000;
+
+  private SeatedReport() {}
+
+  static SeatOutcome of(Settling s) {
+    if (s.panOutline() == null) {
+      return new SeatOutcome.Unseatable(
+          "The person's seat bones miss the pan: the hip lies off its board. Move pan or back, or make"
+              + " the pan longer.");
+    }
+    if (!(s.load().panNormalN() > 0)) {
+      return new SeatOutcome.Unseatable(
+          "The pan carries no weight in this position: raise the back or level the pan.");
+    }
+    HeadTarget head =
+        s.leaning ? new HeadTarget.OnRest(s.restSurface(), s.restNormal()) : new HeadTarget.Gaze();
+    PoseResult pose =
+        PoseSolver.solve(s.body, s.hip(), s.recline(), head, s.seat.foot(), s.seat.hand());
+    double gap = s.leaning ? 0 : s.headGapMm();
+    return new SeatOutcome.Seated(
+        pose,
+        s.hip(),
+        s.recline(),
+        pan(s),
+        back(s),
+        s.leaning ? Optional.of(headRest(s)) : Optional.empty(),
+        s.leaning,
+        gap,
+        s.load(),
+        s.load().held(),
+        s.rounds(),
+        s.settled(),
+        notes(s, pose, gap));
+  }
+
+  private static List<String> notes(Settling s, PoseResult pose, double gap) {
+    List<String> notes = new ArrayList<>();
+    if (s.panStation() < -Outline.BUTTOCK_REAR_MM - 60) {
+      notes.add("The buttocks reach behind the pan: part of them hangs free.");
+    }
+    if (!s.leansBack()) {
+      notes.add(
+          s.recline() <= 0
+              ? "The back leans forward or stands upright: it carries nothing."
+              : "The back board does not reach the torso: it carries nothing.");
+    }
+    double pitch = pose.posture().angles().headPitch();
+    if (!HeadSolver.roadInView(pitch)) {
+      notes.add(
+          String.format(
+              Locale.ROOT,
+              "The head is held %.0f deg %s: the road is hard to see.",
+              Math.abs(Math.toDegrees(pitch)),
+              pitch > 0 ? "nose up" : "nose down"));
+    }
+    if (gap < -1) {
+      notes.add(
+          String.format(
+              Locale.ROOT,
+              "The head rest stands %.0f mm into the helmet: move it back or down.",
+              -gap));
+    }
+    if (gap > CAR_HEAD_GAP_MM) {
+      notes.add(
+          String.format(
+              Locale.ROOT,
+              "The head rest is %.0f mm behind the helmet; cars allow %.0f mm.",
+              gap,
+              CAR_HEAD_GAP_MM));
+    }
+    if (!s.settled()) {
+      notes.add("Posture and sink did not agree in " + s.rounds() + " rounds; figures are rough.");
+    }
+    notes.addAll(s.seat.pan().foam().warnings());
+    notes.addAll(s.seat.back().foam().warnings());
+    return notes;
+  }
+
+  private static CushionLoad pan(Settling s) {
+    Contact safe = s.panSafe();
+    Contact best = s.panBest();
+    PointMm centre = s.seat.pan().from().plus(s.panAlong.times(s.panStation() + best.centreMm()));
+    return new CushionLoad(
+        s.load().panNormalN(),
+        s.load().panShearN(),
+        best.sinkMm(),
+        safe.sinkMm(),
+        safe.remainingMm(),
+        best.peakKPa(),
+        best.meanKPa(),
+        best.areaCm2(),
+        centre,
+        safe.stack(),
+        s.seat.pan().foam().holdsBump(Math.min(safe.peakKPa(), MOST_KPA)));
+  }
+
+  private static CushionLoad back(Settling s) {
+    FoamStack foam = s.seat.back().foam();
+    BackContact torso = s.torso();
+    double area = torso.lengthMm() * s.backWidthM * 10;
+    double peak = Math.min(torso.peakPa() / 1000, MOST_KPA);
+    double force = s.leansBack() ? s.load().backN() : 0;
+    double sink = force > 0 ? Math.max(torso.lowMm(), torso.highMm()) + foam.rigidSinkMm() : 0;
+    PointMm centre = s.seat.back().from().plus(s.backAlong.times(s.backCentreStation()));
+    return new CushionLoad(
+        force,
+        0,
+        sink,
+        sink,
+        foam.thicknessMm() - sink,
+        peak,
+        area > 0 ? force / area * 10 : 0,
+        area,
+        centre,
+        foam.compress(peak),
+        foam.holdsBump(peak));
+  }
+
+  private static CushionLoad headRest(Settling s) {
+    Cushion rest = s.seat.headRest();
+    Contact c = s.head();
+    PointMm centre = rest.from().plus(rest.along().times(s.headStation(s.headPitch())));
+    return new CushionLoad(
+        s.load().headRestN(),
+        0,
+        c.sinkMm(),
+        c.sinkMm(),
+        c.remainingMm(),
+        c.peakKPa(),
+        c.meanKPa(),
+        c.areaCm2(),
+        centre,
+        c.stack(),
+        rest.foam().holdsBump(Math.min(c.peakKPa(), MOST_KPA)));
+  }
+}

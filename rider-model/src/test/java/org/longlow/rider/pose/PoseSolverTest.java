@@ -1,0 +1,195 @@
+package org.longlow.rider.pose;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.longlow.rider.body.Body;
+import org.longlow.rider.body.Gear;
+import org.longlow.rider.body.Sex;
+import org.longlow.rider.geom.PointMm;
+
+class PoseSolverTest {
+
+  private static final Body MAN = Body.of(Sex.MALE, 1756, 80, Gear.RIDING);
+  private static final PointMm HIP = new PointMm(400, 480);
+
+  private static PoseResult pose(PointMm peg, PointMm grip, double reclineDeg) {
+    return PoseSolver.solve(
+        MAN,
+        HIP,
+        Math.toRadians(reclineDeg),
+        new HeadTarget.Gaze(),
+        new FootContact.BallOnPeg(peg),
+        new HandContact.Grip(grip));
+  }
+
+  // Right (Euclid I.48), equilateral (I.5 with I.32) and straight triangles.
+  @ParameterizedTest
+  @CsvSource({"300, 400, 500, 90", "420, 420, 420, 60", "420, 430, 849.9999999999, 180"})
+  void twoLinksMakeKnownTriangles(double a, double b, double d, double deg) {
+    TwoLink chain = TwoLink.solve(PointMm.ORIGIN, a, b, new PointMm(d, 0), 1, new PointMm(1, 0));
+    PointMm toRoot = PointMm.ORIGIN.minus(chain.joint());
+    PointMm toEnd = chain.end().minus(chain.joint());
+    double angle = Math.atan2(toRoot.cross(toEnd), toRoot.dot(toEnd));
+    // Near full stretch the angle moves as the root of the slack, hence 1e-3 deg.
+    assertThat(Math.toDegrees(angle)).isCloseTo(deg, within(1e-3));
+    assertThat(chain.joint().z()).isGreaterThanOrEqualTo(0);
+    TwoLink mirror = TwoLink.solve(PointMm.ORIGIN, a, b, new PointMm(d, 0), -1, new PointMm(1, 0));
+    assertThat(mirror.joint().z()).isEqualTo(-chain.joint().z());
+    assertThat(mirror.joint().x()).isEqualTo(chain.joint().x());
+  }
+
+  @ParameterizedTest(name = "seed {0}")
+  @ValueSource(longs = {1, 2, 3, 4, 5, 6})
+  void linksKeepTheirLengthAndTargetsAreMet(long seed) {
+    SplittableRandom random = new SplittableRandom(seed);
+    for (int n = 0; n < 400; n++) {
+      PointMm peg = new PointMm(random.nextDouble(300, 1700), random.nextDouble(-100, 900));
+      PointMm grip = new PointMm(random.nextDouble(200, 1300), random.nextDouble(300, 1300));
+      PoseResult result = pose(peg, grip, random.nextDouble(-10, 70));
+      Posture p = result.posture();
+      assertThat(p.hip().distance(p.knee())).isCloseTo(MAN.thighMm(), within(1e-9));
+      assertThat(p.knee().distance(p.ankle())).isCloseTo(MAN.shankMm(), within(1e-9));
+      assertThat(p.ankle().distance(p.heel())).isCloseTo(MAN.foot().ankle().length(), within(1e-9));
+      assertThat(p.heel().distance(p.ball())).isCloseTo(MAN.foot().ballMm(), within(1e-9));
+      assertThat(p.shoulder().distance(p.elbow())).isCloseTo(MAN.upperArmMm(), within(1e-9));
+      assertThat(p.elbow().distance(p.grip())).isCloseTo(MAN.elbowToGripMm(), within(1e-9));
+      double legMiss = 0;
+      double armMiss = 0;
+      for (PoseResult.Shortfall s : result.shortfalls()) {
+        assertThat(s.mm()).isPositive();
+        legMiss = s.limb() == PoseResult.Limb.LEG ? s.mm() : legMiss;
+        armMiss = s.limb() == PoseResult.Limb.ARM ? s.mm() : armMiss;
+      }
+      assertThat(p.ball().distance(peg)).isCloseTo(legMiss, within(1e-8));
+      assertThat(p.grip().distance(grip)).isCloseTo(armMiss, within(1e-8));
+      assertThat(p.angles().shankSole())
+          .isBetween(JointLimits.ANKLE_LOW - 1e-9, JointLimits.ANKLE_HIGH + 1e-9);
+    }
+  }
+
+  @Test
+  void jointsNeverFlipWhenATargetCreeps() {
+    Posture before = null;
+    for (int i = 0; i <= 1400; i++) {
+      double t = 2 * Math.PI * i / 1400;
+      PointMm peg = new PointMm(1000 + 220 * Math.cos(t), 350 + 220 * Math.sin(t));
+      PointMm grip = new PointMm(800 + 150 * Math.cos(t), 800 + 150 * Math.sin(t));
+      Posture now = pose(peg, grip, 30).posture();
+      PointMm leg = peg.minus(HIP);
+      assertThat(leg.cross(now.knee().minus(HIP))).isGreaterThan(-1e-6);
+      PointMm arm = grip.minus(now.shoulder());
+      assertThat(arm.cross(now.elbow().minus(now.shoulder()))).isLessThan(1e-6);
+      if (before != null) {
+        // Targets move about 1 mm a step; away from full stretch joints follow within some 5 mm,
+        // at full stretch as the square root of the step (30 mm for 1 mm of slack).
+        assertThat(now.knee().distance(before.knee())).isLessThan(35);
+        assertThat(now.elbow().distance(before.elbow())).isLessThan(35);
+      }
+      before = now;
+    }
+  }
+
+  @Test
+  void anglesHaveTheirStatedZeros() {
+    // Upright on a chair: thigh level, shank upright, sole flat, arms hanging and forearms level.
+    JointAngles a =
+        JointAngles.of(
+            new PointMm(0, 0),
+            new PointMm(0, 500),
+            new PointMm(420, 0),
+            new PointMm(420, -420),
+            new PointMm(360, -490),
+            new PointMm(560, -490),
+            new PointMm(0, 165),
+            new PointMm(330, 165),
+            0);
+    assertThat(Math.toDegrees(a.recline())).isCloseTo(0, within(1e-12));
+    assertThat(Math.toDegrees(a.trunkThigh())).isCloseTo(90, within(1e-9));
+    assertThat(Math.toDegrees(a.knee())).isCloseTo(90, within(1e-9));
+    assertThat(Math.toDegrees(a.shankSole())).isCloseTo(90, within(1e-9));
+    assertThat(Math.toDegrees(a.arm())).isCloseTo(0, within(1e-9));
+    assertThat(Math.toDegrees(a.elbow())).isCloseTo(90, within(1e-9));
+    assertThat(a.neckFlexion()).isZero();
+  }
+
+  @Test
+  void unreachableTargetsSayByHowMuch() {
+    PoseResult far = pose(new PointMm(3000, 480), new PointMm(3000, 900), 20);
+    assertThat(far).isInstanceOf(PoseResult.Short.class);
+    assertThat(far.shortfalls())
+        .extracting(PoseResult.Shortfall::side)
+        .containsOnly(PoseResult.Side.TOO_FAR);
+    double arm = new PointMm(3000, 900).distance(far.posture().shoulder());
+    assertThat(far.shortfalls().get(1).mm()).isCloseTo(arm - Reach.armMm(MAN), within(1e-9));
+    PoseResult near = pose(HIP, new PointMm(800, 800), 20);
+    assertThat(near.shortfalls())
+        .anyMatch(s -> s.limb() == PoseResult.Limb.LEG && s.side() == PoseResult.Side.TOO_NEAR);
+    assertThat(Double.isFinite(near.posture().knee().x())).isTrue();
+  }
+
+  @Test
+  void aComfortablePegKeepsKneeAndAnkleInTheirBands() {
+    JointAngles a = pose(new PointMm(1290, 440), new PointMm(700, 780), 30).posture().angles();
+    assertThat(a.knee()).isBetween(ComfortBands.KNEE_LOW, ComfortBands.KNEE_HIGH);
+    assertThat(a.shankSole()).isBetween(ComfortBands.ANKLE_LOW, ComfortBands.ANKLE_HIGH);
+  }
+
+  @Test
+  void soleLiesOnTheFootboard() {
+    PointMm rear = new PointMm(1000, 200);
+    PointMm front = new PointMm(1400, 320);
+    PoseResult result =
+        PoseSolver.solve(
+            MAN,
+            HIP,
+            0.4,
+            new HeadTarget.Gaze(),
+            new FootContact.Footboard(rear, front),
+            new HandContact.OnThighs());
+    Posture p = result.posture();
+    assertThat(result).isInstanceOf(PoseResult.Reached.class);
+    PointMm u = front.minus(rear);
+    assertThat(u.cross(p.heel().minus(rear)) / u.length()).isCloseTo(0, within(1e-9));
+    assertThat(u.cross(p.ball().minus(rear)) / u.length()).isCloseTo(0, within(1e-9));
+    double mid = 0.5 * (ComfortBands.KNEE_LOW + ComfortBands.KNEE_HIGH);
+    assertThat(p.angles().knee()).isCloseTo(mid, within(1e-9));
+  }
+
+  @Test
+  void theFreeHeadLooksLevelThenGivesWay() {
+    assertThat(HeadSolver.gazePitch(Math.toRadians(25))).isCloseTo(0, within(1e-12));
+    assertThat(Math.toDegrees(HeadSolver.gazePitch(Math.toRadians(35)))).isCloseTo(5, within(1e-9));
+    assertThat(Math.toDegrees(HeadSolver.gazePitch(Math.toRadians(50))))
+        .isCloseTo(10, within(1e-9));
+    assertThat(Math.toDegrees(HeadSolver.gazePitch(Math.toRadians(70))))
+        .isCloseTo(25, within(1e-9));
+  }
+
+  @Test
+  void theHeadTouchesItsRest() {
+    PointMm neck = new PointMm(0, 1000);
+    PointMm normal = PointMm.unit(Math.toRadians(30));
+    PointMm surface = neck.plus(new PointMm(-120, 150));
+    double pitch = HeadSolver.pitchTouching(MAN, neck, surface, normal);
+    assertThat(HeadSolver.gapMm(MAN, neck, pitch, surface, normal)).isCloseTo(0, within(1e-9));
+    PointMm tooClose = neck.plus(new PointMm(-50, 150));
+    assertThat(HeadSolver.pitchTouching(MAN, neck, tooClose, normal)).isNaN();
+  }
+
+  @Test
+  void massesAddUpAndTheirCentreIsInside() {
+    Posture p = pose(new PointMm(1290, 440), new PointMm(700, 780), 30).posture();
+    var lumps = SegmentMass.of(MAN, p);
+    assertThat(lumps.stream().mapToDouble(SegmentMass::massKg).sum()).isCloseTo(80, within(1e-9));
+    PointMm centre = SegmentMass.centreOf(lumps);
+    // A sitter's centre of mass lies a little above and ahead of the hip.
+    assertThat(centre.x() - HIP.x()).isBetween(0.0, 250.0);
+    assertThat(centre.z() - HIP.z()).isBetween(50.0, 300.0);
+  }
+}

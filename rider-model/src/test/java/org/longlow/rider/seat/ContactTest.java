@@ -1,0 +1,138 @@
+package org.longlow.rider.seat;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * Worked with another program for an 80 kg rider (562.78 N), same outline. Printed to 0.01 mm and
+ * kPa, 1 cm² and 0.001 strain; that program's own integration adds up to one unit in the last
+ * place.
+ */
+class ContactTest {
+
+  private static final double FORCE = 562.7782658;
+
+  private static void check(
+      Contact c, double sink, double peak, double mean, double area, double left) {
+    assertThat(c.sinkMm()).isCloseTo(sink, within(0.011));
+    assertThat(c.peakKPa()).isCloseTo(peak, within(0.011));
+    assertThat(c.meanKPa()).isCloseTo(mean, within(0.011));
+    assertThat(c.areaCm2()).isCloseTo(area, within(1.01));
+    assertThat(c.remainingMm()).isCloseTo(left, within(0.0501));
+  }
+
+  private static void strains(Contact c, double... strain) {
+    for (int i = 0; i < strain.length; i++) {
+      assertThat(c.stack().layers().get(i).strain()).isCloseTo(strain[i], within(6e-4));
+    }
+  }
+
+  @Test
+  void softFoamBottoms() {
+    Contact c = Contact.press(FoamStackTest.ONE, Outline.adult(), FORCE);
+    check(c, 46.34, 23.15, 5.03, 1119, 3.7);
+    strains(c, 0.927);
+    assertThat(c.stack().verdict()).isEqualTo(Compression.Verdict.BOTTOMS);
+  }
+
+  @Test
+  void gradedFoamHolds() {
+    Contact c = Contact.press(FoamStackTest.TWO, Outline.adult(), FORCE);
+    check(c, 53.06, 7.90, 4.96, 1134, 41.9);
+    strains(c, 0.699, 0.605, 0.436);
+    assertThat(c.stack().verdict()).isEqualTo(Compression.Verdict.SOUND);
+    assertThat(c.stack().layers().get(0).verdict()).isEqualTo(Compression.LayerVerdict.MARGINAL);
+  }
+
+  @Test
+  void foamBesideTheBodyHelps() {
+    Contact plain = Contact.press(FoamStackTest.TWO, Outline.adult(), FORCE);
+    double k = Contact.edgeFactor(0.5, 95, plain.areaCm2());
+    assertThat(k).isCloseTo(1.1125, within(5.1e-5));
+    Contact c = Contact.press(FoamStackTest.TWO, Outline.adult(), FORCE, k);
+    check(c, 49.14, 7.87, 5.00, 1125, 45.9);
+    strains(c, 0.668, 0.566, 0.387);
+  }
+
+  @Test
+  void aBumpSpendsTheUpperLayersOnly() {
+    Contact c = Contact.press(FoamStackTest.TWO, Outline.adult(), 1000);
+    check(c, 72.26, 16.97, 8.71, 1148, 22.7);
+    strains(c, 0.839, 0.788, 0.691);
+  }
+
+  @Test
+  void calibrationGivesTheMeasuredMeans() {
+    FoamStack pad = FoamStack.of(new FoamLayer(60, FoamTest.MEDIUM_HR));
+    Contact c = Contact.press(pad, Outline.adult(), 546);
+    // Printed 9.8 kPa peak on 60 mm of medium foam.
+    assertThat(c.peakKPa()).isCloseTo(9.8, within(0.0501));
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {5, 20, 45, 60})
+  void forceIsTheIntegralOfPressure(double depth) {
+    Outline outline = Outline.adult();
+    Contact c = Contact.at(FoamStackTest.TWO, outline, depth, 1, 1);
+    int n = 200_000;
+    double sum = 0;
+    double moment = 0;
+    for (int i = 0; i < n; i++) {
+      double s = -110 + 410 * (i + 0.5) / n;
+      double gap = s > outline.meetMm() ? 25 : 130 - Math.sqrt(130 * 130 - s * s);
+      double p = FoamStackTest.TWO.curve().pressurePa(depth - gap);
+      sum += p * 410 / n;
+      moment += s * p * 410 / n;
+    }
+    // Midpoint sum of 200000 strips against eight Gauss-Legendre nodes an arc: seen 2e-3 mm.
+    assertThat(c.centreMm()).isCloseTo(moment / sum, within(5e-3));
+    double found = Contact.depth(FoamStackTest.TWO, outline, sum * 0.28e-3, Double.NaN);
+    assertThat(found).isCloseTo(depth, within(1e-3));
+  }
+
+  @Test
+  void sinkRisesWithForce() {
+    double before = 0;
+    for (double force = 1; force < 5000; force *= 1.3) {
+      double sink = Contact.press(FoamStackTest.TWO, Outline.adult(), force).sinkMm();
+      assertThat(sink).isGreaterThan(before);
+      before = sink;
+    }
+    assertThat(before).isLessThan(95);
+  }
+
+  @Test
+  void noForceNoSink() {
+    Contact c = Contact.press(FoamStackTest.TWO, Outline.adult(), 0);
+    assertThat(c.sinkMm()).isZero();
+    assertThat(c.meanKPa()).isZero();
+    assertThatThrownBy(() -> Contact.press(FoamStackTest.TWO, Outline.adult(), Double.NaN))
+        .hasMessageContaining("forceN");
+    assertThatThrownBy(() -> new Outline(0, 25, -110, 300, 0.28)).hasMessageContaining("outline");
+  }
+
+  @Test
+  void aTiltedBackCarriesForceAtItsPlace() {
+    FoamStack stack = FoamStackTest.TWO;
+    for (double centre = 230; centre <= 380; centre += 10) {
+      BackContact c = BackContact.press(stack, 100, 500, 0.29, 245, centre, null);
+      double force = 0;
+      double moment = 0;
+      int n = 20_000;
+      for (int i = 0; i < n; i++) {
+        double t = (i + 0.5) / n;
+        double p = stack.curve().pressurePa(c.lowMm() + (c.highMm() - c.lowMm()) * t);
+        force += p * 0.29e-3 * 400 / n;
+        moment += p * 0.29e-3 * 400 / n * (100 + 400 * t);
+      }
+      // Midpoint sum of 20000 strips.
+      assertThat(force).isCloseTo(245, within(1e-3));
+      assertThat(moment / force).isCloseTo(centre, within(1e-3));
+    }
+  }
+}

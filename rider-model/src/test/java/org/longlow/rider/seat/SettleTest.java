@@ -1,0 +1,228 @@
+package org.longlow.rider.seat;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.longlow.rider.body.Body;
+import org.longlow.rider.body.Gear;
+import org.longlow.rider.body.Population;
+import org.longlow.rider.body.Sex;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.pose.FootContact;
+import org.longlow.rider.pose.HandContact;
+import org.longlow.rider.pose.PoseResult;
+
+class SettleTest {
+
+  static final FoamStack BACK_FOAM = FoamStack.of(new FoamLayer(50, Foam.openCell(32, 85, 2.0)));
+
+  /** A long, low seat: pan 15 deg up at the front, back 35 deg reclined, rest 25 deg. */
+  static SeatGeometry seat() {
+    return seat(15, 35, 25);
+  }
+
+  static SeatGeometry seat(double panDeg, double backDeg, double restDeg) {
+    PointMm corner = new PointMm(300, 300);
+    PointMm pan = PointMm.unit(Math.toRadians(panDeg));
+    PointMm back = PointMm.unit(Math.toRadians(90 + backDeg));
+    PointMm rest = PointMm.unit(Math.toRadians(90 + restDeg));
+    PointMm top = corner.plus(back.times(560));
+    PointMm restFrom = top.plus(back.times(60)).plus(new PointMm(45, 0));
+    return new SeatGeometry(
+        new Cushion(corner, corner.plus(pan.times(420)), FoamStackTest.TWO, 380),
+        new Cushion(corner, top, BACK_FOAM, 360),
+        new Cushion(restFrom, restFrom.plus(rest.times(220)), BACK_FOAM, 250),
+        new FootContact.BallOnPeg(new PointMm(1380, 400)),
+        new HandContact.Grip(new PointMm(680, 760)));
+  }
+
+  private static SeatOutcome.Seated seated(Body body, SeatGeometry seat) {
+    SeatOutcome outcome = Settle.settle(body, seat);
+    assertThat(outcome).isInstanceOf(SeatOutcome.Seated.class);
+    return (SeatOutcome.Seated) outcome;
+  }
+
+  private static Body man() {
+    return Body.of(Sex.MALE, 1756, 80, Gear.RIDING);
+  }
+
+  @Test
+  void hipLiesOffTheCompressedSurfaces() {
+    SeatGeometry seat = seat();
+    SeatOutcome.Seated s = seated(man(), seat);
+    assertThat(s.converged()).isTrue();
+    PointMm normal = seat.pan().to().minus(seat.pan().from()).left();
+    double off = normal.dot(s.hip().minus(seat.pan().from())) / normal.length();
+    assertThat(off).isCloseTo(95 - s.pan().sinkMm() + 95, within(1e-9));
+    PointMm back = seat.back().to().minus(seat.back().from());
+    double ahead = -back.left().dot(s.hip().minus(seat.back().from())) / back.length();
+    // The back carries the same pressure all along its contact, so the torso stays parallel to it.
+    assertThat(ahead).isCloseTo(50 - s.back().sinkMm() + 137, within(1e-9));
+    assertThat(Math.toDegrees(s.reclineRad())).isCloseTo(35, within(1e-9));
+  }
+
+  @Test
+  void loadsAreThoseOfTheFoundPosture() {
+    SeatOutcome.Seated s = seated(man(), seat());
+    double weight = 80 * SeatLoad.GRAVITY;
+    double sin = Math.sin(s.reclineRad());
+    double sinRest = Math.sin(Math.toRadians(25));
+    assertThat(s.headOnRest()).isTrue();
+    double up =
+        s.load().panVerticalN()
+            + s.load().pegsN()
+            + s.load().handsN()
+            + s.load().backN() * sin
+            + s.load().headRestN() * sinRest;
+    assertThat(up).isCloseTo(weight, within(1e-8));
+    assertThat(s.pan().normalN()).isEqualTo(s.load().panNormalN());
+    assertThat(s.held()).isTrue();
+    Contact again =
+        Contact.press(FoamStackTest.TWO, Outline.seatOf(man(), 380), s.load().panNormalN());
+    // The pan board clips the outline only where it ends.
+    assertThat(s.pan().safeSinkMm()).isBetween(again.sinkMm() - 1e-6, again.sinkMm() + 4);
+  }
+
+  @ParameterizedTest(name = "seed {0}")
+  @ValueSource(longs = {1, 2, 3})
+  void movingTheSeatMovesThePerson(long seed) {
+    SplittableRandom random = new SplittableRandom(seed);
+    PointMm by = new PointMm(random.nextDouble(-500, 500), random.nextDouble(-100, 500));
+    SeatOutcome.Seated a = seated(man(), seat());
+    SeatOutcome.Seated b = seated(man(), seat().moved(by));
+    assertThat(b.hip().distance(a.hip().plus(by))).isLessThan(1e-8);
+    assertThat(b.pose().posture().eye().distance(a.pose().posture().eye().plus(by)))
+        .isLessThan(1e-8);
+    assertThat(b.pose().posture().knee().distance(a.pose().posture().knee().plus(by)))
+        .isLessThan(1e-6);
+    assertThat(b.pan().sinkMm()).isCloseTo(a.pan().sinkMm(), within(1e-9));
+  }
+
+  @Test
+  void theHeavierSinkDeeper() {
+    double before = 0;
+    for (double kg = 50; kg <= 140; kg += 5) {
+      SeatOutcome.Seated s = seated(Body.of(Sex.MALE, 1756, kg, Gear.RIDING), seat());
+      assertThat(s.pan().sinkMm()).isGreaterThan(before);
+      before = s.pan().sinkMm();
+    }
+  }
+
+  @Test
+  void solvingTwiceGivesTheSame() {
+    assertThat(Settle.settle(man(), seat())).isEqualTo(Settle.settle(man(), seat()));
+  }
+
+  @Test
+  void aWholePopulationSettles() {
+    Population people = Population.usAdults(99, 0.5);
+    int worst = 0;
+    for (int i = 0; i < 2000; i++) {
+      Body body = Body.of(people.person(i), Gear.RIDING);
+      SeatOutcome outcome = Settle.settle(body, seat());
+      assertThat(outcome).isInstanceOf(SeatOutcome.Seated.class);
+      SeatOutcome.Seated s = (SeatOutcome.Seated) outcome;
+      assertThat(s.converged()).isTrue();
+      worst = Math.max(worst, s.iterations());
+    }
+    assertThat(worst).isLessThan(25);
+  }
+
+  @ParameterizedTest(name = "seed {0}")
+  @ValueSource(longs = {5, 6, 7, 8})
+  void oddGeometryIsAnAnswer(long seed) {
+    SplittableRandom random = new SplittableRandom(seed);
+    for (int n = 0; n < 500; n++) {
+      SeatGeometry seat =
+          new SeatGeometry(
+              cushion(random),
+              cushion(random),
+              random.nextBoolean() ? cushion(random) : null,
+              foot(random),
+              random.nextBoolean()
+                  ? new HandContact.OnThighs()
+                  : new HandContact.Grip(point(random)));
+      SeatOutcome outcome = Settle.settle(man(), seat);
+      if (outcome instanceof SeatOutcome.Seated s) {
+        assertThat(Double.isFinite(s.pan().peakKPa())).isTrue();
+        assertThat(Double.isFinite(s.back().peakKPa())).isTrue();
+        assertThat(Double.isFinite(s.pose().posture().angles().knee())).isTrue();
+      } else {
+        assertThat(((SeatOutcome.Unseatable) outcome).reason()).isNotBlank();
+      }
+    }
+  }
+
+  private static FootContact foot(SplittableRandom random) {
+    return switch (random.nextInt(3)) {
+      case 0 -> new FootContact.BallOnPeg(point(random));
+      case 1 -> new FootContact.HeelOnBoard(point(random), random.nextDouble(-4, 4));
+      default -> new FootContact.Footboard(point(random), point(random));
+    };
+  }
+
+  private static Cushion cushion(SplittableRandom random) {
+    PointMm from = point(random);
+    PointMm to =
+        random.nextInt(20) == 0
+            ? from
+            : from.plus(
+                PointMm.unit(random.nextDouble(-0.5, 2.6)).times(random.nextDouble(0, 900)));
+    return new Cushion(from, to, FoamStackTest.TWO, random.nextDouble(1, 500));
+  }
+
+  private static PointMm point(SplittableRandom random) {
+    return new PointMm(random.nextDouble(-300, 900), random.nextDouble(-200, 900));
+  }
+
+  @Test
+  void withoutARestTheHeadIsHeldFree() {
+    SeatGeometry full = seat();
+    SeatGeometry bare = new SeatGeometry(full.pan(), full.back(), null, full.foot(), full.hand());
+    SeatOutcome.Seated s = seated(man(), bare);
+    assertThat(s.headOnRest()).isFalse();
+    assertThat(s.headGapMm()).isNaN();
+    assertThat(s.load().headRestN()).isZero();
+    assertThat(s.load().headBracketN()).isPositive();
+    SeatGeometry far =
+        new SeatGeometry(
+            full.pan(),
+            full.back(),
+            full.headRest().moved(new PointMm(-200, 0)),
+            full.foot(),
+            full.hand());
+    SeatOutcome.Seated off = seated(man(), far);
+    assertThat(off.headOnRest()).isFalse();
+    assertThat(off.headGapMm()).isGreaterThan(55);
+    assertThat(off.notes()).anyMatch(note -> note.contains("head rest"));
+  }
+
+  @Test
+  void aRiderTooShortForThePegsIsTold() {
+    Body small = Body.of(Sex.FEMALE, 1450, 50, Gear.RIDING);
+    SeatGeometry full = seat();
+    SeatGeometry far =
+        new SeatGeometry(
+            full.pan(),
+            full.back(),
+            full.headRest(),
+            new FootContact.BallOnPeg(new PointMm(1600, 420)),
+            full.hand());
+    PoseResult pose = seated(small, far).pose();
+    assertThat(pose.shortfalls())
+        .anyMatch(s -> s.limb() == PoseResult.Limb.LEG && s.side() == PoseResult.Side.TOO_FAR);
+  }
+
+  @Test
+  void brakingAddsForwardPush() {
+    SeatOutcome.Seated braking =
+        (SeatOutcome.Seated)
+            Settle.settle(man(), seat(5, 25, 20), SettleOptions.DEFAULT.withBraking(0.6));
+    assertThat(braking.held()).isFalse();
+    assertThat(braking.load().slidesForward()).isTrue();
+  }
+}
