@@ -32,9 +32,9 @@ final class GapFindings {
     shapes.forEach((name, shape) -> drawn.put(name, new Body(name, shape.prisms())));
   }
 
-  /** Returns the body of a part as drawn, with its indexes. */
-  Body drawn(String part) {
-    return drawn.get(part);
+  /** Returns the bodies of all parts as drawn, with their indexes. */
+  List<Body> drawn() {
+    return List.copyOf(drawn.values());
   }
 
   List<Finding> of(List<Standing> standings) {

@@ -61,6 +61,11 @@ public final class FigureJson {
     return Json.pretty(Binding.tree(record), 100, 1);
   }
 
+  /** Returns {@code map} as a JSON object, its keys in order, values as {@link #write(Record)}. */
+  public static String write(Map<String, ?> map) {
+    return Json.pretty(Binding.tree(map), 100, 1);
+  }
+
   /** Reading and writing by reflection over record components. */
   private static final class Binding {
     private final Faults faults;

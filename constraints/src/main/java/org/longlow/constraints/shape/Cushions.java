@@ -65,7 +65,7 @@ public final class Cushions {
       areal += t * places.value(layer.density());
     }
     Geometry outline = band(from, to, n, -board, foam);
-    List<Interval> across = Shapes.spread(cushion.base(), places);
+    List<Interval> across = Spreads.of(cushion.base(), places);
     double width = across.stream().mapToDouble(Interval::length).sum();
     double mass =
         cushion.base().mass().isPresent()
@@ -77,6 +77,6 @@ public final class Cushions {
         across.stream().map(i -> new Prism(outline, i)).toList(),
         mass,
         Shapes.centre(outline),
-        Shapes.middle(across));
+        Spreads.middle(across));
   }
 }

@@ -10,7 +10,6 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Material;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.PartBase;
-import org.longlow.constraints.layout.Spread;
 import org.longlow.constraints.machine.Tyre;
 import org.longlow.rider.geom.PointMm;
 
@@ -41,14 +40,14 @@ public final class Shapes {
     if (part instanceof Part.Swingarm arm) {
       Geometry bar =
           Curves.bar(places.pin(arm.pivot()), places.pin(arm.axle()), places.value(arm.depth()));
-      return filled(arm, bar, spread(arm.base(), places), places);
+      return filled(arm, bar, Spreads.of(arm.base(), places), places);
     }
     if (part instanceof Part.Tube tube) {
       return tube(tube, places);
     }
     if (part instanceof Part.Solid solid) {
       Geometry outline = Outlines.area(solid.frame(), solid.outline(), places);
-      return filled(solid, outline, spread(solid.base(), places), places);
+      return filled(solid, outline, Spreads.of(solid.base(), places), places);
     }
     if (part instanceof Part.Shell shell) {
       return Shells.of(shell, places);
@@ -69,7 +68,7 @@ public final class Shapes {
     Geometry leg = Curves.bar(places.pin(stand.pivot()), foot, d);
     List<Interval> across =
         stand.base().spread().isPresent()
-            ? spread(stand.base(), places)
+            ? Spreads.of(stand.base(), places)
             : List.of(new Interval(y - d / 2, y + d / 2));
     return filled(stand, leg, across, places);
   }
@@ -126,7 +125,7 @@ public final class Shapes {
         prisms,
         mass(tube.base(), volume, places),
         centre(Curves.line(line)),
-        middle(across));
+        Spreads.middle(across));
   }
 
   /** Returns the bent centre line of a tube. */
@@ -179,7 +178,7 @@ public final class Shapes {
         across.stream().map(i -> new Prism(outline, i)).toList(),
         mass(part.base(), outline.getArea() * width, places),
         centre(outline),
-        middle(across));
+        Spreads.middle(across));
   }
 
   /** Returns the given mass, or that of {@code volumeMm3} of the part's material, or 0. */
@@ -189,28 +188,6 @@ public final class Shapes {
     }
     double density = Material.named(base.material()).map(Material::densityKgMm3).orElse(Double.NaN);
     return Double.isNaN(density) ? 0 : density * volumeMm3;
-  }
-
-  /** Returns the intervals across the machine that a spread stands for. */
-  static List<Interval> spread(PartBase base, Places places) {
-    if (base.spread().isEmpty()) {
-      return List.of(new Interval(0, 0));
-    }
-    Spread spread = base.spread().get();
-    double left = places.value(spread.left());
-    double right = places.value(spread.right());
-    Interval one = new Interval(Math.min(-right, left), Math.max(-right, left));
-    return spread.both() ? List.of(one, one.mirrored()) : List.of(one);
-  }
-
-  static double middle(List<Interval> across) {
-    double weight = 0;
-    double sum = 0;
-    for (Interval i : across) {
-      weight += i.length();
-      sum += i.length() * i.middle();
-    }
-    return weight > 0 ? sum / weight : 0;
   }
 
   static PointMm centre(Geometry geometry) {

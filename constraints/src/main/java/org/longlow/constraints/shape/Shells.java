@@ -17,7 +17,7 @@ final class Shells {
   static PartShape of(Part.Shell shell, Places places) {
     List<PointMm> edge = Outlines.points(shell.frame(), shell.outline(), places);
     double t = places.value(shell.thickness());
-    List<Interval> across = Shapes.spread(shell.base(), places);
+    List<Interval> across = Spreads.of(shell.base(), places);
     Geometry strip;
     Geometry area;
     if (shell.outline().closed()) {
@@ -46,6 +46,6 @@ final class Shells {
         prisms,
         Shapes.mass(shell.base(), volume, places),
         Shapes.centre(outline),
-        Shapes.middle(across));
+        Spreads.middle(across));
   }
 }

@@ -1,0 +1,53 @@
+package org.longlow.constraints.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.place.Placed;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.stand.Suspension;
+
+/** Every finding about a machine, in a fixed order. */
+public final class Checks {
+
+  private Checks() {}
+
+  /**
+   * Returns all findings.
+   *
+   * @param placed the solved layout
+   * @param shapes its parts as drawn
+   * @param sittings its crew
+   * @param suspension its wheels
+   * @param standings its stances
+   */
+  public static List<Finding> all(
+      Placed placed,
+      Map<String, PartShape> shapes,
+      List<Sitting> sittings,
+      Suspension suspension,
+      List<Standing> standings) {
+    Layout layout = placed.layout();
+    List<Finding> findings = new ArrayList<>(SolveFindings.of(placed));
+    for (Sitting sitting : sittings) {
+      findings.addAll(SeatFindings.of(sitting));
+      findings.addAll(PoseFindings.of(sitting));
+      findings.addAll(SightFindings.of(layout, sitting, standings));
+    }
+    GapRules rules = new GapRules(layout, placed.places());
+    GapFindings gaps = new GapFindings(layout, rules, shapes);
+    findings.addAll(gaps.of(standings));
+    findings.addAll(PersonGaps.of(rules, gaps, sittings));
+    findings.addAll(GroundFindings.of(layout, standings));
+    if (suspension.stands()) {
+      findings.addAll(new LeanFindings(layout, suspension).of(standings));
+      findings.addAll(StandFindings.of(layout, suspension, standings));
+      findings.addAll(SteeringFindings.of(suspension, standings));
+    }
+    findings.addAll(LoadFindings.of(layout, standings));
+    return List.copyOf(findings);
+  }
+}

@@ -1,0 +1,141 @@
+package org.longlow.constraints.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.pose.Comfort;
+import org.longlow.rider.pose.JointReading;
+import org.longlow.rider.pose.PoseResult;
+import org.longlow.rider.pose.Posture;
+import org.longlow.rider.seat.SeatOutcome;
+
+/** Reach and joint angles of each crew member. */
+final class PoseFindings {
+
+  private static final Map<String, String> WORDS =
+      Map.of(
+          "recline", "torso angle",
+          "trunkThigh", "angle between trunk and thigh",
+          "knee", "knee angle",
+          "shankSole", "ankle angle",
+          "arm", "angle of the upper arm",
+          "elbow", "elbow angle",
+          "neckFlexion", "neck flexion",
+          "headPitch", "head pitch",
+          "hamstring", "angle between trunk and thigh against the hamstrings");
+
+  private PoseFindings() {}
+
+  static List<Finding> of(Sitting sitting) {
+    List<Finding> findings = new ArrayList<>();
+    Optional<SeatOutcome.Seated> seated = sitting.seated();
+    if (seated.isEmpty()) {
+      return findings;
+    }
+    String stance = "laden, " + sitting.person();
+    PoseResult pose = seated.get().pose();
+    reach(findings, sitting, stance, pose);
+    for (JointReading reading : Comfort.read(pose.posture().angles(), sitting.body().sex())) {
+      findings.add(angle(sitting, stance, reading, pose.posture()));
+    }
+    return findings;
+  }
+
+  private static void reach(
+      List<Finding> findings, Sitting sitting, String stance, PoseResult pose) {
+    for (PoseResult.Limb limb : PoseResult.Limb.values()) {
+      boolean arm = limb == PoseResult.Limb.ARM;
+      String id = "reach." + SeatFindings.name(sitting) + (arm ? ".hands" : ".feet");
+      PointMm at = arm ? pose.posture().grip() : pose.posture().ball();
+      Optional<PoseResult.Shortfall> shortfall =
+          pose.shortfalls().stream().filter(s -> s.limb() == limb).findFirst();
+      String what = arm ? "the grips" : "the foot rests";
+      if (shortfall.isEmpty()) {
+        findings.add(
+            Finding.note(
+                    id,
+                    sitting.person(),
+                    stance,
+                    Verdict.PASS,
+                    0,
+                    "mm",
+                    "body links of the survey",
+                    sitting.person() + " reaches " + what + ".")
+                .at(at));
+        continue;
+      }
+      double mm = shortfall.get().mm();
+      boolean far = shortfall.get().side() == PoseResult.Side.TOO_FAR;
+      findings.add(
+          new Finding(
+                  id,
+                  sitting.person(),
+                  stance,
+                  Verdict.FAIL,
+                  mm,
+                  0,
+                  -mm,
+                  "mm",
+                  "body links of the survey",
+                  sitting.person()
+                      + " cannot reach "
+                      + what
+                      + ": they are "
+                      + Say.mm(mm)
+                      + (far ? " too far away" : " too near")
+                      + ".",
+                  Optional.empty())
+              .at(at));
+    }
+  }
+
+  private static Finding angle(
+      Sitting sitting, String stance, JointReading reading, Posture posture) {
+    double value = Math.toDegrees(reading.valueRad());
+    double low = Math.toDegrees(reading.softBand().lowRad());
+    double high = Math.toDegrees(reading.softBand().highRad());
+    double limit = value - low < high - value ? low : high;
+    Verdict verdict =
+        switch (reading.verdict()) {
+          case COMFORTABLE -> Verdict.PASS;
+          case OUTSIDE_COMFORT -> Verdict.CAUTION;
+          case BEYOND_LIMIT -> Verdict.FAIL;
+        };
+    String word = WORDS.getOrDefault(reading.name(), reading.name());
+    String how =
+        switch (reading.verdict()) {
+          case COMFORTABLE -> "comfortable";
+          case OUTSIDE_COMFORT -> "outside the comfortable band";
+          case BEYOND_LIMIT -> "beyond what the joint can do";
+        };
+    return new Finding(
+            "posture." + SeatFindings.name(sitting) + "." + reading.name(),
+            sitting.person(),
+            stance,
+            verdict,
+            value,
+            limit,
+            Math.toDegrees(reading.marginRad()),
+            "deg",
+            reading.source(),
+            Say.format(
+                "%s: %s %s, %s (%s to %s).",
+                sitting.person(), word, Say.deg(value), how, Say.deg(low), Say.deg(high)),
+            Optional.empty())
+        .at(place(reading.name(), posture));
+  }
+
+  private static PointMm place(String name, Posture p) {
+    return switch (name) {
+      case "knee" -> p.knee();
+      case "shankSole" -> p.ankle();
+      case "arm" -> p.shoulder();
+      case "elbow" -> p.elbow();
+      case "neckFlexion", "headPitch" -> p.neckBase();
+      default -> p.hip();
+    };
+  }
+}

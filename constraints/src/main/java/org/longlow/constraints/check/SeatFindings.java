@@ -1,0 +1,163 @@
+package org.longlow.constraints.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.rider.seat.Compression;
+import org.longlow.rider.seat.CushionLoad;
+import org.longlow.rider.seat.FoamStack;
+import org.longlow.rider.seat.SeatLoad;
+import org.longlow.rider.seat.SeatOutcome;
+
+/** How each crew member sits: sink of each cushion, hold, head rest. */
+final class SeatFindings {
+
+  private static final String FOAM =
+      "layered foam model after Gibson and Ashby, and Mills; bottoming limits are common practice";
+
+  private SeatFindings() {}
+
+  static List<Finding> of(Sitting sitting) {
+    List<Finding> findings = new ArrayList<>();
+    String who = name(sitting);
+    String stance = "laden, " + sitting.person();
+    if (sitting.outcome() instanceof SeatOutcome.Unseatable none) {
+      findings.add(
+          Finding.note(
+              "seat." + who,
+              sitting.person(),
+              stance,
+              Verdict.FAIL,
+              Double.NaN,
+              "",
+              "rider model",
+              sitting.person()
+                  + " cannot sit on the "
+                  + sitting.seat()
+                  + " seat: "
+                  + none.reason()));
+      return findings;
+    }
+    SeatOutcome.Seated seated = sitting.seated().orElseThrow();
+    cushion(findings, sitting, stance, "pan", sitting.parts().pan(), seated.pan());
+    sitting
+        .parts()
+        .back()
+        .ifPresent(b -> cushion(findings, sitting, stance, "back", b, seated.back()));
+    Optional<Part.Cushion> head = sitting.parts().head();
+    if (head.isPresent() && seated.headRest().isPresent()) {
+      cushion(findings, sitting, stance, "head", head.get(), seated.headRest().get());
+    }
+    hold(findings, sitting, stance, seated);
+    headRest(findings, sitting, stance, seated);
+    return findings;
+  }
+
+  /** The person, with the seat where it is not the rider's. */
+  static String name(Sitting sitting) {
+    return sitting.seat().equals("rider")
+        ? sitting.person()
+        : sitting.person() + "." + sitting.seat();
+  }
+
+  private static void cushion(
+      List<Finding> findings,
+      Sitting sitting,
+      String stance,
+      String role,
+      Part.Cushion part,
+      CushionLoad load) {
+    double thickness = load.safeSinkMm() + load.remainingMm();
+    double limit = Math.min(FoamStack.MEAN_LIMIT * thickness, thickness - FoamStack.LEAST_LEFT_MM);
+    Verdict verdict =
+        load.verdict() == Compression.Verdict.BOTTOMS
+            ? Verdict.FAIL
+            : load.verdict() == Compression.Verdict.TOPPER_SPENT || !load.holdsBump()
+                ? Verdict.CAUTION
+                : Verdict.PASS;
+    String how =
+        switch (load.verdict()) {
+          case BOTTOMS -> "and goes through to the board; use firmer or thicker foam";
+          case TOPPER_SPENT -> "the top layer is used up and does nothing more, the rest holds";
+          default ->
+              load.holdsBump()
+                  ? "and stays off the board"
+                  : "and reaches the board over a bump of 1 g";
+        };
+    findings.add(
+        new Finding(
+                "sink." + SeatFindings.name(sitting) + "." + role,
+                part.name(),
+                stance,
+                verdict,
+                load.safeSinkMm(),
+                limit,
+                limit - load.safeSinkMm(),
+                "mm",
+                FOAM,
+                Say.format(
+                    "%s sinks %s of %s into %s, %s. %s",
+                    sitting.person(),
+                    Say.mm(load.safeSinkMm()),
+                    Say.mm(thickness),
+                    part.name(),
+                    how,
+                    FoamStack.SINK_CAUTION),
+                Optional.empty())
+            .at(load.centre()));
+  }
+
+  private static void hold(
+      List<Finding> findings, Sitting sitting, String stance, SeatOutcome.Seated seated) {
+    double friction = Math.abs(seated.load().frictionNeeded());
+    Finding f =
+        Finding.atMost(
+            "hold." + SeatFindings.name(sitting),
+            sitting.person(),
+            stance,
+            friction,
+            SeatLoad.DESIGN_FRICTION,
+            "",
+            "static load share; design friction 0.30 for rain and vibration is common practice",
+            Say.format(
+                "%s needs a friction of %.2f not to slide %s on the pan; 0.30 can be counted on.",
+                sitting.person(),
+                friction,
+                seated.load().frictionNeeded() >= 0 ? "forward" : "back"));
+    findings.add(
+        (f.verdict() == Verdict.FAIL ? f.withVerdict(Verdict.CAUTION) : f).at(seated.hip()));
+  }
+
+  private static void headRest(
+      List<Finding> findings, Sitting sitting, String stance, SeatOutcome.Seated seated) {
+    double recline = Math.toDegrees(seated.reclineRad());
+    boolean needed = recline > 30;
+    if (!needed && sitting.parts().head().isEmpty()) {
+      return;
+    }
+    boolean held = seated.headOnRest();
+    Verdict verdict = held || !needed ? Verdict.PASS : Verdict.CAUTION;
+    String text =
+        held
+            ? sitting.person() + "'s head leans on the rest."
+            : sitting.parts().head().isEmpty()
+                ? Say.format(
+                    "%s leans back %s with nothing to rest the head on; from about 30° a head rest"
+                        + " is wanted.",
+                    sitting.person(), Say.deg(recline))
+                : Say.format(
+                    "%s's head is %s off its rest.", sitting.person(), Say.mm(seated.headGapMm()));
+    findings.add(
+        Finding.note(
+            "head." + SeatFindings.name(sitting),
+            sitting.person(),
+            stance,
+            verdict,
+            recline,
+            "deg",
+            "Reed, Ebert and Jones 2019: posture with and without head rest; judgement",
+            text));
+  }
+}

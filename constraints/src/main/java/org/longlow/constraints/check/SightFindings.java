@@ -1,0 +1,129 @@
+package org.longlow.constraints.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.locationtech.jts.geom.Coordinate;
+import org.longlow.constraints.layout.Demands;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.seat.SeatParts;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.shape.Interval;
+import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.shape.Prism;
+import org.longlow.constraints.shape.Spreads;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.pose.Posture;
+import org.longlow.rider.pose.Reach;
+import org.longlow.rider.pose.Sight;
+
+/** What the rider sees of the road, and whether a foot reaches it. */
+final class SightFindings {
+
+  /** Half the width that counts as straight ahead of the rider, mm; judgement. */
+  private static final double AHEAD_MM = 40;
+
+  private SightFindings() {}
+
+  static List<Finding> of(Layout layout, Sitting sitting, List<Standing> standings) {
+    List<Finding> findings = new ArrayList<>();
+    Optional<Posture> posture = sitting.posture();
+    if (posture.isEmpty() || !sitting.seat().equals(SeatParts.RIDER)) {
+      return findings;
+    }
+    standings.stream()
+        .filter(s -> s.kind() == Stance.Kind.LADEN && s.people().equals(sitting.person()))
+        .findFirst()
+        .ifPresent(
+            s -> {
+              findings.add(sight(layout, sitting, posture.get(), s));
+              findings.add(foot(layout, sitting, posture.get(), s));
+            });
+    return findings;
+  }
+
+  private static Finding sight(Layout layout, Sitting sitting, Posture posture, Standing standing) {
+    PointMm eye = standing.ground().toRoad(posture.eye());
+    Sight over = Sight.over(eye, obstacles(standing, false));
+    Sight through = Sight.over(eye, obstacles(standing, true));
+    double limit = standing.places().value(layout.demands().limit(Demands.Key.SIGHT));
+    String glass =
+        Math.abs(through.roadMm() - over.roadMm()) < 1
+            ? ""
+            : " Through the screen it is " + metres(through.roadMm()) + ".";
+    Finding f =
+        Finding.atMost(
+            "sight." + sitting.person(),
+            sitting.person(),
+            standing.name(),
+            over.roadMm(),
+            limit,
+            "mm",
+            "straight line from the eye; " + Sources.of(layout, Demands.Key.SIGHT),
+            sitting.person()
+                + " sees the road from "
+                + metres(over.roadMm())
+                + " ahead over everything in front; "
+                + metres(limit)
+                + " are asked."
+                + glass);
+    return over.over() == null ? f : f.at(standing.ground().toFrame(over.over()));
+  }
+
+  private static String metres(double mm) {
+    return Double.isInfinite(mm) ? "nowhere" : Say.number(mm / 1000) + " m";
+  }
+
+  /** Corners, in road axes, of all that stands straight ahead. */
+  private static List<PointMm> obstacles(Standing standing, boolean seeThroughScreens) {
+    List<PointMm> corners = new ArrayList<>();
+    Interval ahead = new Interval(-AHEAD_MM, AHEAD_MM);
+    for (PartShape shape : standing.shapes().values()) {
+      if (seeThroughScreens
+          && shape.part() instanceof Part.Shell s
+          && s.type() == Part.ShellKind.SCREEN) {
+        continue;
+      }
+      for (Prism prism : shape.prisms()) {
+        if (prism.across().gap(ahead) <= 0) {
+          for (Coordinate c : prism.outline().getCoordinates()) {
+            corners.add(standing.ground().toRoad(new PointMm(c.x, c.y)));
+          }
+        }
+      }
+    }
+    return corners;
+  }
+
+  private static Finding foot(Layout layout, Sitting sitting, Posture posture, Standing standing) {
+    double hip = standing.ground().heightMm(posture.hip());
+    double side =
+        Spreads.of(sitting.parts().pan().base(), standing.places()).stream()
+            .mapToDouble(Interval::to)
+            .max()
+            .orElse(0);
+    Reach.GroundFoot foot = Reach.ground(sitting.body(), hip, side);
+    double raised = Math.max(0, -foot.flatMarginMm());
+    double limit = standing.places().value(layout.demands().limit(Demands.Key.FOOT_DOWN));
+    String how =
+        switch (foot.footing()) {
+          case FLAT -> "puts a whole foot on the ground";
+          case BALL -> "stands on the ball of the foot, the leg " + Say.mm(raised) + " short";
+          case NONE -> "cannot reach the ground, the leg is " + Say.mm(raised) + " short";
+        };
+    return Finding.atMost(
+            "foot." + sitting.person(),
+            sitting.person(),
+            standing.name(),
+            raised,
+            limit,
+            "mm",
+            "body links of the survey, leg straight beside the pan; "
+                + Sources.of(layout, Demands.Key.FOOT_DOWN),
+            sitting.person() + " " + how + " at a stop.")
+        .at(standing.ground().toFrame(new PointMm(standing.ground().toRoad(posture.hip()).x(), 0)));
+  }
+}

@@ -1,0 +1,71 @@
+package org.longlow.constraints.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.longlow.constraints.layout.Demands;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.machine.ParkedStability;
+import org.longlow.constraints.machine.Tyre;
+import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.shape.Tyres;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.stand.Suspension;
+import org.longlow.rider.geom.PointMm;
+
+/** Whether the parked machine stays on its side stand. */
+final class StandFindings {
+
+  private StandFindings() {}
+
+  static List<Finding> of(Layout layout, Suspension suspension, List<Standing> standings) {
+    List<Finding> findings = new ArrayList<>();
+    for (Standing standing : standings) {
+      if (standing.kind() == Stance.Kind.PARKED && standing.load() != null) {
+        for (PartShape shape : standing.shapes().values()) {
+          if (shape.part() instanceof Part.Stand stand) {
+            findings.add(tip(layout, suspension, standing, stand));
+          }
+        }
+      }
+    }
+    return findings;
+  }
+
+  private static Finding tip(
+      Layout layout, Suspension suspension, Standing standing, Part.Stand stand) {
+    Tyre front = Tyres.of(suspension.front(), standing.places());
+    Tyre rear = Tyres.of(suspension.rear(), standing.places());
+    double crown = (front.sectionRadiusMm() + rear.sectionRadiusMm()) / 2;
+    double lean = standing.places().value(stand.lean());
+    PointMm centre = standing.ground().toRoad(standing.load().total().at());
+    PointMm foot = standing.ground().toRoad(standing.places().pin(stand.foot()));
+    double y = Math.abs(standing.places().value(stand.y()));
+    double height = ParkedStability.leanHeightMm(centre.z(), crown, lean);
+    ParkedStability parked =
+        ParkedStability.on(
+            new ParkedStability.PlanMm(standing.ground().wheelbaseMm(), 0),
+            new ParkedStability.PlanMm(0, 0),
+            new ParkedStability.PlanMm(foot.x(), y),
+            new ParkedStability.PlanMm(
+                centre.x(), ParkedStability.leanShiftMm(centre.z(), crown, lean)),
+            height);
+    double tip = Math.toDegrees(parked.leastTipRad());
+    double limit = Math.toDegrees(standing.places().value(layout.demands().limit(Demands.Key.TIP)));
+    double weight = standing.load().axles().weightN();
+    return Finding.atLeast(
+            "stand." + stand.name(),
+            stand.name(),
+            standing.name(),
+            tip,
+            limit,
+            "deg",
+            "three-point statics; " + Sources.of(layout, Demands.Key.TIP),
+            Say.format(
+                "On %s the machine tips at %s of slope or push, %s are asked; the foot carries %.0f"
+                    + " N.",
+                stand.name(), Say.deg(tip), Say.deg(limit), weight * parked.footShare()))
+        .at(standing.places().pin(stand.foot()));
+  }
+}

@@ -1,0 +1,68 @@
+package org.longlow.constraints.machine.figure;
+
+import org.longlow.rider.seat.SeatLoad;
+
+/** The figure {@code seat-load}: how a reclined rider's weight is shared out. */
+public final class SeatLoadFigure {
+
+  /**
+   * Input.
+   *
+   * @param massKg body mass
+   * @param backDeg back from the vertical
+   * @param panDeg pan from the horizontal, front up
+   * @param backCentreM height of the back's resultant above the hip over hip-shoulder length
+   * @param headRest whether the head leans on a rest
+   * @param handsShare fraction of body weight on the hands
+   */
+  public record Input(
+      Double massKg,
+      Double backDeg,
+      Double panDeg,
+      Double backCentreM,
+      Boolean headRest,
+      Double handsShare) {}
+
+  /** Output, N; friction as a number. */
+  public record Output(
+      double backN,
+      double headRestN,
+      double pegsN,
+      double handsN,
+      double panVerticalN,
+      double panNormalN,
+      double panShearN,
+      double frictionNeeded) {}
+
+  private SeatLoadFigure() {}
+
+  public static Output answer(Input input) {
+    Needs.input(input);
+    Needs needs = new Needs();
+    double mass = needs.within("massKg", input.massKg(), 1, 500);
+    double back = needs.within("backDeg", input.backDeg(), 0, 89);
+    double pan = needs.within("panDeg", input.panDeg(), -59, 59);
+    double centre = needs.within("backCentreM", input.backCentreM(), 0.3, 1.2);
+    boolean head = needs.there("headRest", input.headRest(), "true or false");
+    double hands = needs.within("handsShare", input.handsShare(), 0, SeatLoad.ARMS);
+    needs.settle();
+    SeatLoad.Shares s =
+        SeatLoad.of(
+            SeatLoad.Input.of(
+                mass,
+                Math.toRadians(back),
+                Math.toRadians(pan),
+                centre,
+                head && input.headRest(),
+                hands));
+    return new Output(
+        s.backN(),
+        s.headRestN(),
+        s.pegsN(),
+        s.handsN(),
+        s.panVerticalN(),
+        s.panNormalN(),
+        s.panShearN(),
+        s.frictionNeeded());
+  }
+}

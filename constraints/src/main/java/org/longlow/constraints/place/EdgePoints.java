@@ -1,0 +1,132 @@
+package org.longlow.constraints.place;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.longlow.constraints.layout.Frame;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Outline;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.solve.Pt;
+import org.longlow.constraints.solve.Quantity;
+
+/** Vertices of a part's outline as points of the solver that follow the part's pins. */
+final class EdgePoints {
+
+  private EdgePoints() {}
+
+  /**
+   * Returns the two ends of edge {@code edge} of a part; edge i runs from vertex i to the next.
+   *
+   * @throws IllegalArgumentException if the part has no outline or no such edge
+   */
+  static List<Pt> of(Layout layout, Unknowns unknowns, String part, int edge) {
+    List<Pt> all = vertices(layout, unknowns, part);
+    Outline outline = outline(layout.parts().get(part));
+    int last = outline.closed() ? all.size() - 1 : all.size() - 2;
+    if (edge < 0 || edge > last) {
+      throw new IllegalArgumentException(
+          "part " + part + " has edges 0 to " + last + ", not " + edge);
+    }
+    return List.of(all.get(edge), all.get((edge + 1) % all.size()));
+  }
+
+  /** Returns every vertex of the outline of {@code part}, in order. */
+  static List<Pt> vertices(Layout layout, Unknowns unknowns, String part) {
+    Part p = layout.parts().get(part);
+    Outline outline = outline(p);
+    Frame frame = frame(p);
+    List<Pt> points = new ArrayList<>();
+    for (Outline.Vertex v : outline.vertices()) {
+      points.add(v.pin() != null ? unknowns.point(v.pin()) : inFrame(frame, v, unknowns));
+    }
+    return points;
+  }
+
+  static Outline outline(Part part) {
+    if (part instanceof Part.Solid solid) {
+      return solid.outline();
+    }
+    if (part instanceof Part.Shell shell) {
+      return shell.outline();
+    }
+    throw new IllegalArgumentException(
+        "part " + (part == null ? "" : part.name()) + " has no outline");
+  }
+
+  private static Frame frame(Part part) {
+    return part instanceof Part.Solid solid ? solid.frame() : ((Part.Shell) part).frame();
+  }
+
+  private static Pt inFrame(Frame frame, Outline.Vertex v, Unknowns unknowns) {
+    Pt origin = unknowns.point(frame.origin());
+    Pt along = frame.along().map(unknowns::point).orElse(Pt.at(0, 0));
+    boolean turns = frame.along().isPresent();
+    List<Quantity> inputs = new ArrayList<>(List.of(origin.x(), origin.z()));
+    inputs.addAll(
+        List.of(along.x(), along.z(), unknowns.quantity(v.x()), unknowns.quantity(v.z())));
+    inputs.add(frame.angle().map(unknowns::quantity).orElse(Quantity.of(0)));
+    return new Pt(coordinate(inputs, turns, true), coordinate(inputs, turns, false));
+  }
+
+  private static Quantity coordinate(List<Quantity> in, boolean turns, boolean wantX) {
+    int[] all =
+        in.stream().flatMapToInt(q -> IntStream.of(q.variables())).distinct().sorted().toArray();
+    if (all.length == 0) {
+      return Quantity.of(value(values(in, null), turns, wantX));
+    }
+    return Quantity.formula(
+        all,
+        (x, gradient) -> {
+          double[] u = values(in, x);
+          if (gradient != null) {
+            Arrays.fill(gradient, 0, all.length, 0);
+            double[] du = slopes(u, turns, wantX);
+            for (int i = 0; i < du.length; i++) {
+              int[] vars = in.get(i).variables();
+              double[] g = new double[vars.length];
+              in.get(i).value(x, g);
+              for (int k = 0; k < vars.length; k++) {
+                gradient[Arrays.binarySearch(all, vars[k])] += du[i] * g[k];
+              }
+            }
+          }
+          return value(u, turns, wantX);
+        });
+  }
+
+  private static double[] values(List<Quantity> in, double[] x) {
+    return in.stream().mapToDouble(q -> q.value(x, null)).toArray();
+  }
+
+  /** u = origin x, z, along x, z, local x, z, angle. */
+  private static double value(double[] u, boolean turns, boolean wantX) {
+    double turn = u[6] + (turns ? Math.atan2(u[3] - u[1], u[2] - u[0]) : 0);
+    double c = Math.cos(turn);
+    double s = Math.sin(turn);
+    return wantX ? u[0] + c * u[4] - s * u[5] : u[1] + s * u[4] + c * u[5];
+  }
+
+  private static double[] slopes(double[] u, boolean turns, boolean wantX) {
+    double dx = u[2] - u[0];
+    double dz = u[3] - u[1];
+    double square = dx * dx + dz * dz;
+    double turn = u[6] + (turns ? Math.atan2(dz, dx) : 0);
+    double c = Math.cos(turn);
+    double s = Math.sin(turn);
+    double byTurn = wantX ? -s * u[4] - c * u[5] : c * u[4] - s * u[5];
+    double[] du = new double[7];
+    du[wantX ? 0 : 1] = 1;
+    du[4] = wantX ? c : s;
+    du[5] = wantX ? -s : c;
+    du[6] = byTurn;
+    if (turns && square > 0) {
+      du[0] += byTurn * dz / square;
+      du[1] -= byTurn * dx / square;
+      du[2] = -byTurn * dz / square;
+      du[3] = byTurn * dx / square;
+    }
+    return du;
+  }
+}

@@ -1,0 +1,119 @@
+package org.longlow.constraints.place;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.longlow.constraints.formula.Dim;
+import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.formula.Unit;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Limit;
+import org.longlow.constraints.layout.Measure;
+import org.longlow.constraints.layout.Measures;
+import org.longlow.constraints.layout.Pin;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.solve.Problem;
+import org.longlow.constraints.solve.Relation;
+import org.longlow.constraints.solve.Tie;
+import org.longlow.rider.geom.PointMm;
+
+/** A layout as a problem for the solver, and the way back. Immutable. */
+public final class LayoutProblem {
+
+  /** A pin or measure that moved less keeps the text the user wrote, mm or scaled unit. */
+  public static final double UNMOVED = 1e-7;
+
+  private final Layout layout;
+  private final Unknowns unknowns;
+  private final Problem problem;
+
+  private LayoutProblem(Layout layout, Unknowns unknowns, Problem problem) {
+    this.layout = layout;
+    this.unknowns = unknowns;
+    this.problem = problem;
+  }
+
+  /** Returns the problem that {@code layout} poses. */
+  public static LayoutProblem of(Layout layout) {
+    Problem.Builder builder = Problem.builder();
+    Unknowns unknowns = new Unknowns(layout, builder);
+    TieBuilder ties = new TieBuilder(layout, unknowns);
+    layout
+        .ties()
+        .forEach((name, tie) -> builder.tie(name, ties.relations(tie).toArray(Relation[]::new)));
+    LimitBuilder limits = new LimitBuilder(layout, unknowns);
+    layout.ties().forEach((name, tie) -> limits.addArcEnds(name, tie, builder));
+    layout.limits().forEach((name, limit) -> limits.add(name, limit, builder));
+    layout.measures().forEach((name, measure) -> limits.addRange(name, measure, builder));
+    layout.wishes().forEach((name, wish) -> limits.addWish(name, wish, builder));
+    return new LayoutProblem(layout, unknowns, builder.build());
+  }
+
+  public Layout layout() {
+    return layout;
+  }
+
+  public Problem problem() {
+    return problem;
+  }
+
+  /** Returns the places that the solver's values {@code x} stand for. */
+  public Places places(double[] x) {
+    return unknowns.places(x);
+  }
+
+  /** Returns the x and z variables of a pin, or null if it is fixed. */
+  public int[] variables(String pin) {
+    return unknowns.pinVariables().get(pin);
+  }
+
+  /**
+   * Returns the layout with what moved written at its new place. What did not move keeps its text.
+   */
+  public Layout withPlaces(double[] x) {
+    Places places = places(x);
+    Map<String, Pin> moved = new LinkedHashMap<>();
+    unknowns
+        .pinVariables()
+        .keySet()
+        .forEach(
+            name -> {
+              PointMm now = places.pin(name);
+              PointMm was = unknowns.drawn(name);
+              Pin pin = layout.pins().get(name);
+              boolean movedX = Math.abs(now.x() - was.x()) > UNMOVED;
+              boolean movedZ = Math.abs(now.z() - was.z()) > UNMOVED;
+              if (movedX || movedZ) {
+                moved.put(
+                    name,
+                    pin.at(
+                        movedX ? Formula.of(now.x(), Unit.MM) : pin.x(),
+                        movedZ ? Formula.of(now.z(), Unit.MM) : pin.z()));
+              }
+            });
+    Layout result = moved.isEmpty() ? layout : layout.withPins(moved);
+    Measures measures = Measures.of(layout);
+    for (Map.Entry<String, Integer> e : unknowns.measureVariables().entrySet()) {
+      double now = x[e.getValue()];
+      double was = measures.start().get(e.getKey());
+      Measure measure = layout.measures().get(e.getKey());
+      if (Math.abs(now - was) > UNMOVED * (measure.dim().equals(Dim.ANGLE) ? 1e-3 : 1)) {
+        result =
+            result.withMeasure(
+                e.getKey(), measure.withIs(Formula.of(now, measure.dim().edgeUnit())));
+      }
+    }
+    return result;
+  }
+
+  /** Returns the names of the ties, for reports. */
+  public List<String> tieNames() {
+    return new ArrayList<>(problem.ties().stream().map(Tie::name).toList());
+  }
+
+  /** Returns the limit of the layout with this name, or null. */
+  public Limit limit(String name) {
+    return layout.limits().get(name);
+  }
+}

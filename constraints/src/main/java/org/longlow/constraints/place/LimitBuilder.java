@@ -1,0 +1,180 @@
+package org.longlow.constraints.place;
+
+import java.util.List;
+import java.util.Optional;
+import org.longlow.constraints.formula.Dim;
+import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Limit;
+import org.longlow.constraints.layout.Measure;
+import org.longlow.constraints.layout.Measures;
+import org.longlow.constraints.layout.Tie;
+import org.longlow.constraints.layout.TieKind;
+import org.longlow.constraints.layout.Wish;
+import org.longlow.constraints.solve.Problem;
+import org.longlow.constraints.solve.Pt;
+import org.longlow.constraints.solve.Quantity;
+import org.longlow.constraints.solve.Relation;
+import org.longlow.constraints.solve.relation.Circles;
+import org.longlow.constraints.solve.relation.Outlines;
+import org.longlow.constraints.solve.relation.Relations;
+import org.longlow.rider.geom.PointMm;
+
+/** Turns limits, ranges and wishes of a layout into those of the solver. */
+final class LimitBuilder {
+
+  /** The name in reports of a limit's lower and upper side. */
+  private static final String LEAST = " (at least)";
+
+  private static final String MOST = " (at most)";
+
+  private final Layout layout;
+  private final Unknowns unknowns;
+
+  LimitBuilder(Layout layout, Unknowns unknowns) {
+    this.layout = layout;
+    this.unknowns = unknowns;
+  }
+
+  void add(String name, Limit limit, Problem.Builder builder) {
+    if (limit.kind() == Limit.Kind.INSIDE) {
+      addInside(name, limit, builder);
+      return;
+    }
+    if (limit.kind() == Limit.Kind.GAP) {
+      GapLimit.of(layout, unknowns, limit).ifPresent(gap -> builder.limit(name, gap));
+      return;
+    }
+    if (limit.kind() == Limit.Kind.MEASURE) {
+      range(
+          name,
+          unknowns.measure(limit.measure()),
+          Measures.dim(layout, limit.measure()),
+          limit.from(),
+          limit.to(),
+          builder);
+      return;
+    }
+    List<Pt> p = limit.pins().stream().map(unknowns::point).toList();
+    boolean both = limit.from().isPresent() && limit.to().isPresent();
+    limit
+        .from()
+        .map(unknowns::quantity)
+        .ifPresent(q -> builder.limit(name + (both ? LEAST : ""), over(limit.kind(), p, q)));
+    limit
+        .to()
+        .map(unknowns::quantity)
+        .ifPresent(
+            q ->
+                builder.limit(
+                    name + (both ? MOST : ""), Relations.negative(over(limit.kind(), p, q))));
+  }
+
+  /** Quantity less target, in mm. */
+  private static Relation over(Limit.Kind kind, List<Pt> p, Quantity target) {
+    return switch (kind) {
+      case DISTANCE -> Relations.distance(p.get(0), p.get(1), target);
+      case HORIZONTAL -> Relations.horizontal(p.get(0), p.get(1), target);
+      case VERTICAL -> Relations.vertical(p.get(0), p.get(1), target);
+      case HEIGHT -> Relations.equal(p.get(0).z(), target);
+      case ANGLE -> Relations.angleToHorizontal(p.get(0), p.get(1), target);
+      case RAKE -> Relations.angleToVertical(p.get(0), p.get(1), target);
+      case ANGLE_BETWEEN -> Relations.angleBetween(p.get(0), p.get(1), p.get(2), p.get(3), target);
+      case LINE_DISTANCE -> Relations.pointToLine(p.get(0), p.get(1), p.get(2), target);
+      default -> throw new IllegalArgumentException("no such limit on pins: " + kind.word());
+    };
+  }
+
+  void addRange(String name, Measure measure, Problem.Builder builder) {
+    if (measure.free()) {
+      range(name, unknowns.measure(name), measure.dim(), measure.from(), measure.to(), builder);
+    }
+  }
+
+  private void range(
+      String name,
+      Quantity measure,
+      Dim dim,
+      Optional<Formula> from,
+      Optional<Formula> to,
+      Problem.Builder builder) {
+    from.map(unknowns::quantity)
+        .ifPresent(q -> builder.limit(name + LEAST, difference(measure, q, dim)));
+    to.map(unknowns::quantity)
+        .ifPresent(
+            q -> builder.limit(name + MOST, Relations.negative(difference(measure, q, dim))));
+  }
+
+  private static Relation difference(Quantity measure, Quantity target, Dim dim) {
+    Relation plain = Relations.equal(measure, target);
+    return dim.equals(Dim.ANGLE) ? Relations.times(Relations.ARC_RADIUS_MM, plain) : plain;
+  }
+
+  /** The arc runs counter-clockwise from R to S about Q, as drawn; the point stays between them. */
+  void addArcEnds(String name, Tie tie, Problem.Builder builder) {
+    if (tie.kind() != TieKind.ON_ARC) {
+      return;
+    }
+    PointMm centre = unknowns.drawn(tie.pins().get(1));
+    double start = unknowns.drawn(tie.pins().get(2)).minus(centre).angleRad();
+    double end = unknowns.drawn(tie.pins().get(3)).minus(centre).angleRad();
+    double sweep = end > start ? end - start : end - start + 2 * Math.PI;
+    builder.limit(
+        name + " (ends)",
+        Circles.withinArc(
+            unknowns.point(tie.pins().get(0)),
+            unknowns.point(tie.pins().get(1)),
+            Quantity.of(start),
+            Quantity.of(sweep),
+            unknowns.startValue(tie.radii().get(0))));
+  }
+
+  private void addInside(String name, Limit limit, Problem.Builder builder) {
+    Pt p = unknowns.point(limit.pins().get(0));
+    List<Pt> ring = EdgePoints.vertices(layout, unknowns, limit.parts().get(0));
+    double least = limit.from().map(unknowns::startValue).orElse(0.0);
+    builder.limit(name, new Less(Outlines.inside(p, ring), least));
+  }
+
+  /** A relation less a constant. */
+  private record Less(Relation relation, double by) implements Relation {
+    @Override
+    public int[] variables() {
+      return relation.variables();
+    }
+
+    @Override
+    public double evaluate(double[] x, double[] gradient) {
+      return relation.evaluate(x, gradient) - by;
+    }
+
+    @Override
+    public double scale() {
+      return relation.scale();
+    }
+  }
+
+  void addWish(String name, Wish wish, Problem.Builder builder) {
+    if (wish.is().isEmpty()) {
+      return;
+    }
+    Quantity is = unknowns.quantity(wish.is().get());
+    List<Pt> p = wish.pins().stream().map(unknowns::point).toList();
+    Relation residual =
+        switch (wish.kind()) {
+          case DISTANCE -> Relations.distance(p.get(0), p.get(1), is);
+          case HORIZONTAL -> Relations.horizontal(p.get(0), p.get(1), is);
+          case VERTICAL -> Relations.vertical(p.get(0), p.get(1), is);
+          case HEIGHT -> Relations.equal(p.get(0).z(), is);
+          case ANGLE -> Relations.angleToHorizontal(p.get(0), p.get(1), is);
+          case RAKE -> Relations.angleToVertical(p.get(0), p.get(1), is);
+          case MEASURE ->
+              difference(
+                  unknowns.measure(wish.measure()), is, Measures.dim(layout, wish.measure()));
+          default -> null;
+        };
+    if (residual != null) {
+      builder.wish(name, wish.weight(), residual);
+    }
+  }
+}

@@ -1,0 +1,134 @@
+package org.longlow.constraints.place;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import org.longlow.constraints.formula.Dim;
+import org.longlow.constraints.formula.Expr;
+import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Measures;
+import org.longlow.constraints.layout.Pin;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.solve.Problem;
+import org.longlow.constraints.solve.Pt;
+import org.longlow.constraints.solve.Quantity;
+import org.longlow.rider.geom.PointMm;
+
+/** Which variable of the solver stands for which pin and measure. */
+final class Unknowns {
+
+  /** An angle of 0.001 rad counts as much as 1 mm of a pin: the arc at 1 m. */
+  private static final double ANGLE_SCALE = 1e-3;
+
+  private final Layout layout;
+  private final Measures measures;
+  private final Map<String, Integer> measureVariables = new LinkedHashMap<>();
+  private final Map<String, int[]> pinVariables = new LinkedHashMap<>();
+  private final Map<String, Pt> points = new LinkedHashMap<>();
+
+  Unknowns(Layout layout, Problem.Builder builder) {
+    this.layout = layout;
+    this.measures = Measures.of(layout);
+    measures
+        .start()
+        .forEach(
+            (name, start) -> {
+              Dim dim = Measures.dim(layout, name);
+              double scale =
+                  dim.equals(Dim.LENGTH)
+                      ? 1
+                      : dim.equals(Dim.ANGLE)
+                          ? ANGLE_SCALE
+                          : Math.max(1e-6, Math.abs(start) * 1e-3);
+              measureVariables.put(
+                  name, builder.variable(new Problem.Variable(name, start, start, scale, false)));
+            });
+    layout
+        .pins()
+        .forEach(
+            (name, pin) -> {
+              if (pin.fixed()) {
+                points.put(name, new Pt(quantity(pin.x()), quantity(pin.z())));
+              } else {
+                Pt pt = builder.pin(name, startValue(pin.x()), startValue(pin.z()));
+                points.put(name, pt);
+                pinVariables.put(
+                    name,
+                    new int[] {
+                      ((Quantity.Variable) pt.x()).index(), ((Quantity.Variable) pt.z()).index()
+                    });
+              }
+            });
+  }
+
+  /** Returns the value of {@code formula} where the solver starts. */
+  double startValue(Formula formula) {
+    return measures.reduced(formula).evaluate(name -> measures.start().get(name));
+  }
+
+  Pt point(String pin) {
+    Pt pt = points.get(pin);
+    if (pt == null) {
+      throw new IllegalArgumentException("no pin is called " + pin);
+    }
+    return pt;
+  }
+
+  /** Returns where a pin is drawn, before solving. */
+  PointMm drawn(String pin) {
+    Pin p = layout.pins().get(pin);
+    return new PointMm(startValue(p.x()), startValue(p.z()));
+  }
+
+  /** Returns {@code formula} as an input of a relation: a constant, or a function of measures. */
+  Quantity quantity(Formula formula) {
+    return quantity(measures.reduced(formula));
+  }
+
+  Quantity measure(String name) {
+    return quantity(measures.exprs().get(name));
+  }
+
+  private Quantity quantity(Expr expr) {
+    TreeSet<String> names = new TreeSet<>();
+    expr.collectNames(names);
+    if (names.isEmpty()) {
+      return Quantity.of(expr.evaluate(n -> Double.NaN));
+    }
+    if (expr instanceof Expr.Name name) {
+      return Quantity.variable(measureVariables.get(name.name()));
+    }
+    List<String> order = List.copyOf(names);
+    List<Expr> slopes = order.stream().map(expr::derivative).toList();
+    int[] variables = order.stream().mapToInt(measureVariables::get).toArray();
+    return Quantity.formula(
+        variables,
+        (x, gradient) -> {
+          if (gradient != null) {
+            for (int i = 0; i < variables.length; i++) {
+              gradient[i] = slopes.get(i).evaluate(n -> x[measureVariables.get(n)]);
+            }
+          }
+          return expr.evaluate(n -> x[measureVariables.get(n)]);
+        });
+  }
+
+  /** Returns the places that the solver's values stand for. */
+  Places places(double[] x) {
+    Map<String, Double> values = measures.values(n -> x[measureVariables.get(n)]);
+    Map<String, PointMm> pins = new LinkedHashMap<>();
+    points.forEach(
+        (name, pt) -> pins.put(name, new PointMm(pt.x().value(x, null), pt.z().value(x, null))));
+    return new Places(pins, values);
+  }
+
+  Map<String, int[]> pinVariables() {
+    return pinVariables;
+  }
+
+  Map<String, Integer> measureVariables() {
+    return measureVariables;
+  }
+}

@@ -1,0 +1,65 @@
+package org.longlow.constraints.seat;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Part;
+
+/**
+ * The parts that make up one seat. A seat without a pan is no seat.
+ *
+ * @param seat its name
+ * @param pan the pan
+ * @param back the back rest, if any
+ * @param head the head rest, if any
+ * @param feet peg or footboard, if any
+ * @param hands the grips, if any
+ */
+public record SeatParts(
+    String seat,
+    Part.Cushion pan,
+    Optional<Part.Cushion> back,
+    Optional<Part.Cushion> head,
+    Optional<Part.Rest> feet,
+    Optional<Part.Rest> hands) {
+
+  /** The seat that steers. */
+  public static final String RIDER = "rider";
+
+  /** Returns the seats of {@code layout} by name, in the order of their pans. */
+  public static Map<String, SeatParts> of(Layout layout) {
+    Map<String, SeatParts> seats = new LinkedHashMap<>();
+    for (Part part : layout.parts().values()) {
+      if (part instanceof Part.Cushion pan && pan.role() == Part.CushionRole.PAN) {
+        String seat = pan.seat();
+        seats.putIfAbsent(
+            seat,
+            new SeatParts(
+                seat,
+                pan,
+                cushion(layout, seat, Part.CushionRole.BACK),
+                cushion(layout, seat, Part.CushionRole.HEAD),
+                rest(layout, seat, false),
+                rest(layout, seat, true)));
+      }
+    }
+    return seats;
+  }
+
+  private static Optional<Part.Cushion> cushion(Layout layout, String seat, Part.CushionRole role) {
+    return layout.parts().values().stream()
+        .filter(Part.Cushion.class::isInstance)
+        .map(Part.Cushion.class::cast)
+        .filter(c -> c.seat().equals(seat) && c.role() == role)
+        .findFirst();
+  }
+
+  private static Optional<Part.Rest> rest(Layout layout, String seat, boolean hands) {
+    return layout.parts().values().stream()
+        .filter(Part.Rest.class::isInstance)
+        .map(Part.Rest.class::cast)
+        .filter(r -> r.seat().equals(seat) && (r.type() == Part.RestKind.GRIP) == hands)
+        .findFirst();
+  }
+}

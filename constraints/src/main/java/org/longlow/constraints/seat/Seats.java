@@ -1,0 +1,162 @@
+package org.longlow.constraints.seat;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.layout.FoamSpec;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Person;
+import org.longlow.constraints.shape.Interval;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.shape.Spreads;
+import org.longlow.rider.body.Body;
+import org.longlow.rider.body.BodyMeasures;
+import org.longlow.rider.body.Gear;
+import org.longlow.rider.body.Sex;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.pose.FootContact;
+import org.longlow.rider.pose.HandContact;
+import org.longlow.rider.seat.Cushion;
+import org.longlow.rider.seat.Foam;
+import org.longlow.rider.seat.FoamLayer;
+import org.longlow.rider.seat.FoamStack;
+import org.longlow.rider.seat.SeatGeometry;
+import org.longlow.rider.seat.SeatOutcome;
+import org.longlow.rider.seat.Settle;
+
+/** Seats every crew member on every seat they must fit. */
+public final class Seats {
+
+  /** Internal densities are kg/mm³. */
+  private static final double KG_M3 = 1e-9;
+
+  /** Internal pressures are N/mm². */
+  private static final double KPA = 1e-3;
+
+  private Seats() {}
+
+  /** Returns the sittings of {@code layout}, person by person in the order of the crew. */
+  public static List<Sitting> of(Layout layout, Places places) {
+    Map<String, SeatParts> seats = SeatParts.of(layout);
+    List<Sitting> sittings = new ArrayList<>();
+    for (Person person : layout.crew().values()) {
+      Body body = body(person, places);
+      for (String seat : person.seats()) {
+        SeatParts parts = seats.get(seat);
+        if (parts != null) {
+          sittings.add(sit(person.name(), body, parts, places));
+        }
+      }
+    }
+    return sittings;
+  }
+
+  /** Returns the body of {@code person} in their gear. */
+  public static Body body(Person person, Places places) {
+    Sex sex = person.sex().equals("female") ? Sex.FEMALE : Sex.MALE;
+    Map<String, Double> measured = new LinkedHashMap<>();
+    person.measured().forEach((name, value) -> measured.put(name, places.value(value)));
+    Gear full = Gear.RIDING;
+    Gear gear =
+        new Gear(
+            person.boots() ? full.heelMm() : 0,
+            person.boots() ? full.ballMm() : 0,
+            person.boots() ? full.bootLengthMm() : 0,
+            person.helmet() ? full.helmetMm() : 0,
+            full.seatClothingMm(),
+            full.backClothingMm(),
+            full.armourMm());
+    return Body.of(
+        BodyMeasures.of(sex, places.value(person.stature()), places.value(person.mass()), measured),
+        gear);
+  }
+
+  /** Returns {@code body} on a seat. */
+  public static Sitting sit(String person, Body body, SeatParts parts, Places places) {
+    SeatOutcome outcome;
+    try {
+      outcome = outcome(body, parts, places);
+    } catch (IllegalArgumentException e) {
+      outcome = new SeatOutcome.Unseatable(e.getMessage());
+    }
+    return new Sitting(person, parts.seat(), parts, body, outcome);
+  }
+
+  private static SeatOutcome outcome(Body body, SeatParts parts, Places places) {
+    if (parts.back().isEmpty()) {
+      return new SeatOutcome.Unseatable(
+          "seat "
+              + parts.seat()
+              + " has no back; give it a cushion with the role back, a low pad"
+              + " at least");
+    }
+    if (parts.feet().isEmpty()) {
+      return new SeatOutcome.Unseatable(
+          "seat " + parts.seat() + " has nowhere to put the feet; add a peg or a footboard");
+    }
+    return Settle.settle(body, geometry(parts, places));
+  }
+
+  /** Returns the surfaces of a seat that has a back and a place for the feet. */
+  static SeatGeometry geometry(SeatParts parts, Places places) {
+    return new SeatGeometry(
+        cushion(parts.pan(), places),
+        cushion(parts.back().orElseThrow(), places),
+        parts.head().map(c -> cushion(c, places)).orElse(null),
+        foot(parts.feet().orElseThrow(), places),
+        parts
+            .hands()
+            .<HandContact>map(r -> new HandContact.Grip(places.pin(r.at())))
+            .orElse(new HandContact.OnThighs()));
+  }
+
+  private static FootContact foot(Part.Rest rest, Places places) {
+    double thick = places.value(rest.diameter()) / 2;
+    PointMm at = places.pin(rest.at());
+    if (rest.to().isEmpty()) {
+      // the sole meets the peg on its rear upper side, whatever the foot's slope; a peg's radius
+      // behind its centre is within a few millimetres of it
+      return new FootContact.BallOnPeg(at.plus(PointMm.unit(PEG_FACE_RAD).times(thick)));
+    }
+    PointMm to = places.pin(rest.to().get());
+    PointMm along = to.minus(at);
+    PointMm up = along.left().times(thick / Math.max(along.length(), 1e-9));
+    return new FootContact.Footboard(at.plus(up), to.plus(up));
+  }
+
+  /** Where a sole meets a peg, from +x: up and back, as for a foot that slopes 45°; judgement. */
+  private static final double PEG_FACE_RAD = Math.toRadians(135);
+
+  private static Cushion cushion(Part.Cushion cushion, Places places) {
+    List<FoamLayer> layers = new ArrayList<>();
+    for (FoamSpec spec : cushion.layers()) {
+      layers.add(new FoamLayer(places.value(spec.thickness()), foam(spec, places)));
+    }
+    double width = Spreads.of(cushion.base(), places).stream().mapToDouble(Interval::length).sum();
+    return new Cushion(
+        places.pin(cushion.from()), places.pin(cushion.to()), new FoamStack(layers), width);
+  }
+
+  private static Foam foam(FoamSpec spec, Places places) {
+    double density = places.value(spec.density()) / KG_M3;
+    if (spec.closedCell()) {
+      return Foam.closedCell(
+          density,
+          places.value(need(spec, spec.wallStress(), "wallStress")) / KPA,
+          places.value(need(spec, spec.polymerDensity(), "polymerDensity")) / KG_M3);
+    }
+    return Foam.openCell(
+        density,
+        places.value(need(spec, spec.ifd25(), "ifd25")),
+        places.value(need(spec, spec.supportFactor(), "supportFactor")));
+  }
+
+  private static Formula need(FoamSpec spec, Optional<Formula> value, String what) {
+    return value.orElseThrow(
+        () -> new IllegalArgumentException("foam layer " + spec.name() + " needs " + what));
+  }
+}

@@ -1,0 +1,46 @@
+package org.longlow.constraints.seat;
+
+import java.util.List;
+import java.util.Optional;
+import org.longlow.constraints.machine.MassPoint;
+import org.longlow.rider.body.Body;
+import org.longlow.rider.pose.Posture;
+import org.longlow.rider.pose.SegmentMass;
+import org.longlow.rider.seat.SeatOutcome;
+
+/**
+ * One crew member on one seat, in the axes of the drawn machine.
+ *
+ * @param person the user's name for them
+ * @param seat the seat
+ * @param parts the parts of that seat
+ * @param body their body
+ * @param outcome how they sit, or why they cannot
+ */
+public record Sitting(String person, String seat, SeatParts parts, Body body, SeatOutcome outcome) {
+
+  /** Returns how they sit, if they can. */
+  public Optional<SeatOutcome.Seated> seated() {
+    return outcome instanceof SeatOutcome.Seated s ? Optional.of(s) : Optional.empty();
+  }
+
+  /** Returns where their joints are, if they can sit. */
+  public Optional<Posture> posture() {
+    return seated().map(s -> s.pose().posture());
+  }
+
+  /** Returns their body as a solid, for gaps; empty if they cannot sit. */
+  public Optional<org.longlow.constraints.gap.Body> solid() {
+    return Optional.empty();
+  }
+
+  /**
+   * Returns their masses by segment, in the axes of the drawn machine; empty if they cannot sit.
+   */
+  public List<MassPoint> masses() {
+    return posture().stream()
+        .flatMap(p -> SegmentMass.of(body, p).stream())
+        .map(m -> new MassPoint(m.massKg(), m.centre().x(), m.centre().z()))
+        .toList();
+  }
+}

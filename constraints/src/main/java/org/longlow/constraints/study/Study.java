@@ -1,0 +1,128 @@
+package org.longlow.constraints.study;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.longlow.constraints.check.Checks;
+import org.longlow.constraints.check.Finding;
+import org.longlow.constraints.check.Verdict;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.machine.MassPoint;
+import org.longlow.constraints.place.Placed;
+import org.longlow.constraints.place.Placer;
+import org.longlow.constraints.seat.SeatParts;
+import org.longlow.constraints.seat.Seats;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.shape.Shapes;
+import org.longlow.constraints.solve.SolveStatus;
+import org.longlow.constraints.stand.Rider;
+import org.longlow.constraints.stand.Stances;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.stand.Suspension;
+
+/**
+ * A layout with everything that is known about it.
+ *
+ * @param layout the document
+ * @param placed where its pins are
+ * @param shapes its parts as placed, in the order of the layout
+ * @param sittings its crew, person by person
+ * @param standings its stances
+ * @param findings its findings, in a fixed order
+ */
+public record Study(
+    Layout layout,
+    Placed placed,
+    Map<String, PartShape> shapes,
+    List<Sitting> sittings,
+    List<Standing> standings,
+    List<Finding> findings) {
+
+  public Study {
+    shapes = Collections.unmodifiableMap(shapes);
+    sittings = List.copyOf(sittings);
+    standings = List.copyOf(standings);
+    findings = List.copyOf(findings);
+  }
+
+  /** Returns the study of {@code layout}, solved from where it is drawn. */
+  public static Study of(Layout layout) {
+    return of(Placer.place(layout));
+  }
+
+  /** Returns the study of a layout that is solved already. */
+  public static Study of(Placed placed) {
+    Layout layout = placed.layout();
+    Map<String, PartShape> shapes = Shapes.of(layout, placed.places());
+    List<Sitting> sittings = Seats.of(layout, placed.places());
+    Suspension suspension = Suspension.of(layout, placed.places());
+    List<Standing> standings = new Stances(suspension, shapes).all(riders(sittings));
+    List<Finding> findings = Checks.all(placed, shapes, sittings, suspension, standings);
+    return new Study(layout, placed, shapes, sittings, standings, findings);
+  }
+
+  /** Each person alone on the rider's seat, and each pair where there is a second seat. */
+  private static List<Rider> riders(List<Sitting> sittings) {
+    List<Rider> riders = new ArrayList<>();
+    List<Sitting> seated = sittings.stream().filter(s -> s.posture().isPresent()).toList();
+    for (Sitting first : seated) {
+      if (!first.seat().equals(SeatParts.RIDER)) {
+        continue;
+      }
+      riders.add(new Rider(first.person(), first.masses()));
+      for (Sitting second : seated) {
+        if (!second.seat().equals(SeatParts.RIDER) && !second.person().equals(first.person())) {
+          List<MassPoint> both = new ArrayList<>(first.masses());
+          both.addAll(second.masses());
+          riders.add(new Rider(first.person() + " and " + second.person(), both));
+        }
+      }
+    }
+    return riders;
+  }
+
+  /** Returns whether the ties or limits of the layout cannot all hold. */
+  public boolean contradicts() {
+    SolveStatus status = placed.report().status();
+    return status == SolveStatus.CONTRADICTS || status == SolveStatus.LIMIT_FAILS;
+  }
+
+  /** Returns how many findings fail. */
+  public long failing() {
+    return count(Verdict.FAIL);
+  }
+
+  /** Returns how many findings have this verdict. */
+  public long count(Verdict verdict) {
+    return findings.stream().filter(f -> f.verdict() == verdict).count();
+  }
+
+  /** Returns the sitting of a person on a seat, if there is one. */
+  public Optional<Sitting> sitting(String person, String seat) {
+    return sittings.stream()
+        .filter(s -> s.person().equals(person) && s.seat().equals(seat))
+        .findFirst();
+  }
+
+  /** Returns the stance called {@code name}, if there is one. */
+  public Optional<Standing> standing(String name) {
+    return standings.stream().filter(s -> s.name().equals(name)).findFirst();
+  }
+
+  /** Returns one line: how many findings fail, ask for care and pass. */
+  public String summary() {
+    return String.format(
+        Locale.ROOT,
+        "%s: %d findings: %d fail, %d ask for care, %d pass%s",
+        layout.name(),
+        findings.size(),
+        failing(),
+        count(Verdict.CAUTION),
+        count(Verdict.PASS),
+        contradicts() ? "; the layout contradicts itself" : "");
+  }
+}

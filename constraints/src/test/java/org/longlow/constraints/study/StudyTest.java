@@ -1,0 +1,41 @@
+package org.longlow.constraints.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.longlow.constraints.check.Finding;
+import org.longlow.constraints.check.Verdict;
+import org.longlow.constraints.json.LayoutReader;
+import org.longlow.constraints.json.ReadResult;
+import org.longlow.constraints.json.StudyJson;
+import org.longlow.constraints.layout.Layout;
+
+class StudyTest {
+
+  static Layout plank() throws Exception {
+    Path file =
+        Path.of(StudyTest.class.getResource("/org/longlow/constraints/json/plank.json").toURI());
+    return ((ReadResult.Read) LayoutReader.read(file)).layout();
+  }
+
+  @Test
+  void contradictionNamesTheTiesThatCannotAllHold() throws Exception {
+    Study study = Study.of(plank());
+    assertThat(study.contradicts()).isTrue();
+    Finding ties =
+        study.findings().stream().filter(f -> f.id().equals("ties")).findFirst().orElseThrow();
+    assertThat(ties.verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(ties.subject()).contains("belt", "touch");
+    assertThat(StudyJson.of(study)).contains("\"status\": \"contradicts\"");
+  }
+
+  @Test
+  void everyFindingHasAnIdATextAndASource() throws Exception {
+    for (Finding f : Study.of(plank()).findings()) {
+      assertThat(f.id()).isNotBlank();
+      assertThat(f.text()).isNotBlank();
+      assertThat(f.source()).isNotBlank();
+    }
+  }
+}
