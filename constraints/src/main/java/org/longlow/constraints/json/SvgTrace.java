@@ -15,7 +15,6 @@ import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
-import org.apache.batik.parser.AWTPathProducer;
 import org.apache.batik.parser.AWTTransformProducer;
 import org.apache.batik.parser.ParseException;
 import org.apache.batik.parser.PathParser;
@@ -152,7 +151,7 @@ record SvgTrace(
     if (d == null || d.isBlank()) {
       return fault(true, "is a path without points", "draw it again");
     }
-    AWTPathProducer producer = new AWTPathProducer();
+    ArcPath producer = new ArcPath();
     PathParser parser = new PathParser();
     parser.setPathHandler(producer);
     try {

@@ -39,7 +39,7 @@ class SchemaAgreementTest {
   }
 
   static LongStream seeds() {
-    return LongStream.range(0, 60);
+    return LongStream.range(0, 40);
   }
 
   @Test
