@@ -10,6 +10,7 @@ import org.locationtech.jts.geom.GeometryComponentFilter;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.geom.util.PolygonExtracter;
 import org.locationtech.jts.operation.overlayng.RingClipper;
 import org.longlow.svg.drawing.Drawing;
@@ -23,7 +24,8 @@ import org.longlow.svg.drawing.Style;
  *
  * <p>Outlines are cut as lines (Liang-Barsky, segment by segment) and areas as areas, so the
  * outline of a cut polygon has no false edge along the rectangle. Neither step can fail on invalid
- * polygons. Words stay whole and are kept when their anchor is inside.
+ * polygons. Words stay whole: they are kept when their anchor is inside, and slid inwards when they
+ * would run over the edge.
  */
 final class Clip {
 
@@ -42,7 +44,7 @@ final class Clip {
   private static void mark(Mark mark, Envelope box, List<Mark> out) {
     if (mark instanceof Mark.Words words) {
       if (box.contains(words.x(), words.y())) {
-        out.add(mark);
+        out.add(slidInside(words, box));
       }
       return;
     }
@@ -73,6 +75,26 @@ final class Clip {
                 Style.line(style.stroke(), style.strokeMm()).withLine(style.line())));
       }
     }
+  }
+
+  /**
+   * Returns the words moved by as little as puts their whole box inside; too long ones keep their
+   * start inside.
+   */
+  private static Mark slidInside(Mark.Words words, Envelope box) {
+    Envelope e = words.boxMm();
+    double dx = slide(e.getMinX(), e.getMaxX(), box.getMinX(), box.getMaxX());
+    double dy = slide(e.getMinY(), e.getMaxY(), box.getMinY(), box.getMaxY());
+    return dx == 0 && dy == 0
+        ? words
+        : words.transformed(AffineTransformation.translationInstance(dx, dy));
+  }
+
+  private static double slide(double low, double high, double from, double to) {
+    if (low < from || high - low > to - from) {
+      return from - low;
+    }
+    return high > to ? to - high : 0;
   }
 
   /** Returns the areas of the geometry inside the box; rings that leave it run along its edge. */

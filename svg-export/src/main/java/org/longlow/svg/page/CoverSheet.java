@@ -22,7 +22,11 @@ final class CoverSheet {
   static final double BAR_TOLERANCE_MM = 0.25;
 
   private static final double NOTE_MM = 2.4;
-  private static final double NOTE_STEP_MM = 4.4;
+  private static final double NOTE_STEP_MM = 4.2;
+  private static final double NOTE_GAP_MM = 1.6;
+
+  /** Words may come out a fifth wider in a font other than the intended one. */
+  private static final double FONT_RESERVE = 1.2;
 
   private CoverSheet() {}
 
@@ -32,7 +36,7 @@ final class CoverSheet {
     int all = plan.sheets().size();
     List<Mark> words = new ArrayList<>();
     String name = plan.part().isBlank() ? "Part without a name" : Lettering.printable(plan.part());
-    words.add(line(Lettering.fitted(name, 7, w / 1.2), 0, h - 9, 7, Tone.INK));
+    words.add(line(Lettering.fitted(name, 7, w / FONT_RESERVE), 0, h - 9, 7, Tone.INK));
     words.add(
         line(
             "Full-size template, "
@@ -52,16 +56,22 @@ final class CoverSheet {
 
     double notesX = ScaleBar.SQUARE_MM + 10;
     double notesWide = w - notesX - ScaleBar.BLOCK_SHORT_MM - 6;
-    List<String> lines = new ArrayList<>();
-    for (String note : notes(plan)) {
-      lines.addAll(Lettering.wrapped(note, NOTE_MM, notesWide / 1.18));
-    }
-    double top =
-        squareY + Math.max(ScaleBar.SQUARE_MM, (lines.size() - 1) * NOTE_STEP_MM + NOTE_MM);
+    List<List<String>> notes =
+        notes(plan).stream()
+            .map(note -> Lettering.wrapped(note, NOTE_MM, notesWide / FONT_RESERVE))
+            .toList();
+    double notesHigh =
+        NOTE_GAP_MM * (notes.size() - 1)
+            + NOTE_STEP_MM * (notes.stream().mapToInt(List::size).sum() - 1)
+            + NOTE_MM;
+    double top = squareY + Math.max(ScaleBar.SQUARE_MM, notesHigh);
     double y = top - NOTE_MM;
-    for (String text : lines) {
-      words.add(line(text, notesX, y, NOTE_MM, Tone.INK));
-      y -= NOTE_STEP_MM;
+    for (List<String> note : notes) {
+      for (String text : note) {
+        words.add(line(text, notesX, y, NOTE_MM, Tone.INK));
+        y -= NOTE_STEP_MM;
+      }
+      y -= NOTE_GAP_MM;
     }
 
     double mapRight = top + 6 < ScaleBar.BLOCK_LONG_MM ? w - ScaleBar.BLOCK_SHORT_MM - 4 : w;
@@ -82,7 +92,7 @@ final class CoverSheet {
             new Page.Piece(
                 Drawing.of(
                     "",
-                    new Layer("sheet-names", "Sheet names", map.names(5)),
+                    new Layer("sheet-names", "Sheet names", map.names(4)),
                     new Layer("sheet-bars", "Scale bars", bars),
                     new Layer("sheet-notes", "Notes", words)),
                 toPage,
@@ -107,7 +117,7 @@ final class CoverSheet {
     out.add(
         "3. Trim the edges marked so (left and top). Lay each sheet on the hatched glue strip of its neighbour, cross on"
             + " cross (pin through, or hold against a window).");
-    out.add("4. Glue row by row from A1, left to right; then lay each row on the one above it.");
+    out.add("4. Glue each row from left to right, then lay each row on the one above it.");
     out.add(
         String.format(
             Locale.ROOT,
@@ -119,7 +129,9 @@ final class CoverSheet {
         "6. "
             + SheetNotes.LINE_STAYS
             + ". Paper grows and shrinks with the weather: for metal, trust the figures before the paper.");
-    out.add("Crossed-out sheets are empty and not printed.");
+    if (plan.sheets().size() < plan.tiling().rows() * plan.tiling().columns()) {
+      out.add("Crossed-out fields of the map are empty and not printed.");
+    }
     return out;
   }
 

@@ -131,6 +131,8 @@ public final class Frame {
     double cy = paper.heightMm() / 2;
     double out = GRID_BORDER_MM;
     double in = CENTRING_MM - GRID_BORDER_MM;
+    // Where the title block spans the middle, the lower mark stops at the frame.
+    boolean clear = f.getMaxX() - TitleBlockMarks.WIDTH_MM > cx;
     return List.of(
         new Mark.Shape("", Planar.rectangle(f), Style.line(Tone.INK, FRAME_LINE_MM)),
         new Mark.Shape(
@@ -139,7 +141,7 @@ public final class Frame {
                 new LineString[] {
                   Planar.line(f.getMinX() - out, cy, f.getMinX() + in, cy),
                   Planar.line(f.getMaxX() + out, cy, f.getMaxX() - in, cy),
-                  Planar.line(cx, f.getMinY() - out, cx, f.getMinY() + in),
+                  Planar.line(cx, f.getMinY() - out, cx, f.getMinY() + (clear ? in : 0)),
                   Planar.line(cx, f.getMaxY() + out, cx, f.getMaxY() - in)
                 }),
             Style.line(Tone.INK, FRAME_LINE_MM)));

@@ -16,6 +16,12 @@ final class FreeRoom {
 
   private static final double STEP_MM = 3;
 
+  /** Places tried along one side at most; on large sheets the step grows. */
+  private static final int MOST_STEPS = 60;
+
+  /** Room kept between a block and the lines of the drawing, mm. */
+  private static final double CLEAR_MM = 2;
+
   /** Covering this much of words costs as much as covering one millimetre of line does. */
   private static final double WORDS_COST_PER_MM2 = 1;
 
@@ -71,14 +77,16 @@ final class FreeRoom {
     if (freeX < 0 || freeY < 0) {
       return null;
     }
-    int nx = (int) Math.ceil(freeX / STEP_MM);
-    int ny = (int) Math.ceil(freeY / STEP_MM);
+    int nx = steps(freeX);
+    int ny = steps(freeY);
     Envelope best = null;
     double bestCost = Double.POSITIVE_INFINITY;
     for (int i = 0; i <= nx; i++) {
       for (int j = 0; j <= ny; j++) {
-        double x = region.getMinX() + (nx == 0 ? 0 : freeX * i / nx);
-        double y = region.getMinY() + (ny == 0 ? 0 : freeY * j / ny);
+        // From the wished side onwards: near places come first, and the far ones need no closer
+        // look.
+        double x = place(region.getMinX(), freeX, i, nx, wishX);
+        double y = place(region.getMinY(), freeY, j, ny, wishY);
         double far =
             Math.hypot(x - region.getMinX() - wishX * freeX, y - region.getMinY() - wishY * freeY);
         // Distance only decides between places that cover the same.
@@ -104,7 +112,18 @@ final class FreeRoom {
     return best;
   }
 
-  private double covered(Envelope box, double enough) {
+  private static int steps(double free) {
+    return (int) Math.min(MOST_STEPS, Math.ceil(free / STEP_MM));
+  }
+
+  private static double place(double from, double free, int i, int n, double wish) {
+    double share = n == 0 ? 0 : (double) i / n;
+    return from + free * (wish > 0.5 ? 1 - share : share);
+  }
+
+  private double covered(Envelope block, double enough) {
+    Envelope box = new Envelope(block);
+    box.expandBy(CLEAR_MM);
     double sum = 0;
     for (Envelope w : words) {
       if (w.intersects(box)) {

@@ -52,18 +52,19 @@ final class ScaleBar {
     String subject = upright ? ALONG : ACROSS;
     Turn t = new Turn(x, y, upright);
     List<Mark> out = new ArrayList<>();
-    for (int i = 0; i < LENGTH_MM / FIELD_MM; i++) {
-      double a = i * FIELD_MM;
-      boolean dark = i % 2 == 0;
+    // Only the dark fields are painted, so a line of the drawing that must pass under the bar is
+    // not lost.
+    for (double a = 0; a < LENGTH_MM; a += 2 * FIELD_MM) {
+      double b = a + FIELD_MM;
       out.add(
           new Mark.Shape(
               "",
               Planar.polygon(
                   t.x(a, 0), t.y(a, 0),
-                  t.x(a + FIELD_MM, 0), t.y(a + FIELD_MM, 0),
-                  t.x(a + FIELD_MM, THICK_MM), t.y(a + FIELD_MM, THICK_MM),
+                  t.x(b, 0), t.y(b, 0),
+                  t.x(b, THICK_MM), t.y(b, THICK_MM),
                   t.x(a, THICK_MM), t.y(a, THICK_MM)),
-              Style.area(dark ? Tone.INK : Tone.PAPER, 1)));
+              Style.area(Tone.INK, 1)));
     }
     // One subject, one path: the two end ticks joined by the base line. The middle of a tick is the
     // place to measure.

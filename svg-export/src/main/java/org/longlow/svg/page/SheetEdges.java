@@ -26,6 +26,7 @@ final class SheetEdges {
   private static final double THIN_MM = 0.18;
   private static final double HATCH_MM = 3;
   private static final double CAPTION_MM = 2.3;
+  private static final double PARTNERS_MM = 2;
 
   private final TemplatePlan plan;
   private final TemplatePlan.Sheet sheet;
@@ -143,6 +144,44 @@ final class SheetEdges {
     out.add(new Mark.Words("", text, x, y, CAPTION_MM, upright ? 90 : 0, Anchor.CENTRE, Tone.INK));
   }
 
+  /** A corner of the sheet that at least one other sheet shows too. */
+  private record Node(String subject, double x, double y, boolean left, String words) {}
+
+  private List<Node> nodes() {
+    List<Node> out = new ArrayList<>();
+    for (int down = 0; down <= 1; down++) {
+      for (int along = 0; along <= 1; along++) {
+        int column = sheet.column() + along;
+        int row = sheet.row() + down;
+        List<String> partners = partners(row, column);
+        if (!partners.isEmpty()) {
+          out.add(
+              new Node(
+                  "register:" + column + ":" + row,
+                  along == 0 ? o / 2 : w - o / 2,
+                  down == 0 ? h - o / 2 : o / 2,
+                  along == 0,
+                  "meets " + String.join(", ", partners)));
+        }
+      }
+    }
+    return out;
+  }
+
+  /** Returns patches of paper for crosses and their words; they lie under the drawing. */
+  List<Mark> crossBacking() {
+    List<Mark> out = new ArrayList<>();
+    Style paper = Style.area(Tone.PAPER, 1);
+    for (Node n : nodes()) {
+      out.add(new Mark.Shape("", Planar.disc(n.x, n.y, 0.3 * o), paper));
+      double width = Lettering.widthMm(n.words, PARTNERS_MM) * 1.2;
+      double from = n.left ? o + 0.5 : w - o - 0.5 - width;
+      out.add(
+          new Mark.Shape("", Planar.rectangle(from, n.y - 1.7, from + width, n.y + 1.7), paper));
+    }
+    return out;
+  }
+
   /**
    * Returns the register crosses. A cross belongs to a node of the grid and carries it in its
    * subject ({@code register:COLUMN:ROW}, counted from the left and from the top); the words beside
@@ -150,48 +189,27 @@ final class SheetEdges {
    */
   List<Mark> crosses() {
     List<Mark> out = new ArrayList<>();
-    for (int down = 0; down <= 1; down++) {
-      for (int along = 0; along <= 1; along++) {
-        int column = sheet.column() + along;
-        int row = sheet.row() + down;
-        List<String> partners = partners(row, column);
-        if (partners.isEmpty()) {
-          continue;
-        }
-        double x = along == 0 ? o / 2 : w - o / 2;
-        double y = down == 0 ? h - o / 2 : o / 2;
-        String subject = "register:" + column + ":" + row;
-        double arm = 0.42 * o;
-        out.add(new Mark.Shape("", Planar.disc(x, y, 0.3 * o), Style.area(Tone.PAPER, 1)));
-        out.add(
-            new Mark.Shape(
-                subject,
-                Planar.FACTORY.createMultiLineString(
-                    new LineString[] {
-                      Planar.line(x - arm, y, x + arm, y), Planar.line(x, y - arm, x, y + arm)
-                    }),
-                Style.line(Tone.INK, THIN_MM)));
-        out.add(
-            new Mark.Shape(
-                "", Planar.arc(x, y, 0.2 * o, 0, 2 * Math.PI), Style.line(Tone.INK, THIN_MM)));
-        String text = "meets " + String.join(", ", partners);
-        double gap = 0.9 * o;
-        double width = Lettering.widthMm(text, 2) * 1.2;
-        double from = along == 0 ? o + 0.5 : w - o - 0.5 - width;
-        out.add(
-            new Mark.Shape(
-                "",
-                Planar.rectangle(from, y - 1.7, from + width, y + 1.7),
-                Style.area(Tone.PAPER, 1)));
-        out.add(
-            Mark.Words.level(
-                text,
-                along == 0 ? x + gap - 0.3 * o : x - gap + 0.3 * o,
-                y,
-                2,
-                along == 0 ? Anchor.CENTRE_START : Anchor.CENTRE_END,
-                Tone.INK));
-      }
+    Style thin = Style.line(Tone.INK, THIN_MM);
+    double arm = 0.42 * o;
+    for (Node n : nodes()) {
+      out.add(
+          new Mark.Shape(
+              n.subject,
+              Planar.FACTORY.createMultiLineString(
+                  new LineString[] {
+                    Planar.line(n.x - arm, n.y, n.x + arm, n.y),
+                    Planar.line(n.x, n.y - arm, n.x, n.y + arm)
+                  }),
+              thin));
+      out.add(new Mark.Shape("", Planar.arc(n.x, n.y, 0.2 * o, 0, 2 * Math.PI), thin));
+      out.add(
+          Mark.Words.level(
+              n.words,
+              n.left ? o + 1 : w - o - 1,
+              n.y,
+              PARTNERS_MM,
+              n.left ? Anchor.CENTRE_START : Anchor.CENTRE_END,
+              Tone.INK));
     }
     return out;
   }

@@ -82,6 +82,17 @@ final class SheetMap {
       double size = Math.min(largestMm, e.getHeight() * 0.45);
       double width = Lettering.widthMm(s.label(), 1) * 1.2;
       size = Math.min(size, e.getWidth() * 0.8 / width);
+      double half = Lettering.widthMm(s.label(), size) * 0.6 + 0.6;
+      double tall = size / 2 + 0.8;
+      out.add(
+          new Mark.Shape(
+              "",
+              Planar.rectangle(
+                  e.centre().x - half,
+                  e.centre().y - tall,
+                  e.centre().x + half,
+                  e.centre().y + tall),
+              Style.area(Tone.PAPER, 0.85)));
       out.add(
           new Mark.Words(
               "map:" + s.label(),

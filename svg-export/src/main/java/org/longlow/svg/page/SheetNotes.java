@@ -38,7 +38,7 @@ final class SheetNotes {
         words(
             Lettering.fitted(name, 4.5, (WIDTH_MM - 4) / 1.2),
             left,
-            y + HEIGHT_MM - 6.2,
+            y + HEIGHT_MM - 7,
             4.5,
             Tone.INK));
     out.add(
@@ -59,10 +59,12 @@ final class SheetNotes {
     out.add(words(LINE_STAYS, left, y + 7.5, 2.3, Tone.INK));
     out.add(words(correction(plan.settings().correction()), left, y + 3, 2, Tone.PENCIL));
     out.addAll(sides(plan.settings(), x + WORDS_MM + 6, y + 4));
-    SheetMap map =
-        new SheetMap(
-            plan, new Envelope(x + WIDTH_MM - 25, x + WIDTH_MM - 2, y + 2, y + HEIGHT_MM - 8));
-    out.addAll(map.fields(sheet));
+    if (all > 1) {
+      SheetMap map =
+          new SheetMap(
+              plan, new Envelope(x + WIDTH_MM - 25, x + WIDTH_MM - 2, y + 2, y + HEIGHT_MM - 8));
+      out.addAll(map.fields(sheet));
+    }
     out.add(
         new Mark.Shape(
             "",

@@ -79,9 +79,12 @@ public final class TemplateSheets {
         bars.addAll(ScaleBar.square(square.getMinX() + 2, square.getMinY() + 2));
       }
     }
-    List<Mark> backing = List.of(backing(across), backing(along), backing(notes));
 
     SheetEdges edges = new SheetEdges(plan, sheet);
+    List<Mark> backing = new ArrayList<>(edges.crossBacking());
+    for (Envelope block : List.of(across, along, notes)) {
+      backing.add(new Mark.Shape("", Planar.rectangle(block), Style.area(Tone.PAPER, 1)));
+    }
     Affine toPage = plan.toPage();
     Drawing under =
         Drawing.of(
@@ -112,9 +115,5 @@ public final class TemplateSheets {
     double x = right == 1 ? region.getMaxX() - width : region.getMinX();
     double y = top == 1 ? region.getMaxY() - height : region.getMinY();
     return new Envelope(x, x + width, y, y + height);
-  }
-
-  private static Mark backing(Envelope box) {
-    return new Mark.Shape("", Planar.rectangle(box), Style.area(Tone.PAPER, 1));
   }
 }
