@@ -1,0 +1,114 @@
+package org.longlow.rider.pose;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Polygon;
+import org.longlow.rider.body.Body;
+import org.longlow.rider.body.Gear;
+import org.longlow.rider.body.Sex;
+import org.longlow.rider.geom.PointMm;
+
+class FigureTest {
+
+  private static final GeometryFactory FACTORY = new GeometryFactory();
+
+  private static Posture posture(Body body, double recline, PointMm peg, PointMm grip) {
+    return PoseSolver.solve(
+            body,
+            new PointMm(400, 480),
+            recline,
+            new HeadTarget.Gaze(),
+            new FootContact.BallOnPeg(peg),
+            new HandContact.Grip(grip))
+        .posture();
+  }
+
+  private static Geometry point(PointMm p) {
+    return FACTORY.createPoint(new Coordinate(p.x(), p.z()));
+  }
+
+  private static Flesh part(List<Flesh> parts, String name) {
+    return parts.stream().filter(f -> f.name().equals(name)).findFirst().orElseThrow();
+  }
+
+  @ParameterizedTest(name = "seed {0}")
+  @ValueSource(longs = {1, 2, 3, 4})
+  void fleshCoversItsJointsAndTheSilhouetteIsOnePiece(long seed) {
+    SplittableRandom random = new SplittableRandom(seed);
+    for (int n = 0; n < 40; n++) {
+      Body body =
+          Body.of(
+              random.nextBoolean() ? Sex.MALE : Sex.FEMALE,
+              random.nextDouble(1450, 2000),
+              random.nextDouble(45, 150),
+              random.nextBoolean() ? Gear.NONE : Gear.RIDING);
+      Posture p =
+          posture(
+              body,
+              random.nextDouble(0, 1),
+              new PointMm(random.nextDouble(700, 1500), random.nextDouble(100, 700)),
+              new PointMm(random.nextDouble(500, 1000), random.nextDouble(500, 1000)));
+      List<Flesh> parts = Figure.parts(body, p, RiderWidth.DEFAULT);
+      assertThat(parts).hasSize(9);
+      for (Flesh part : parts) {
+        assertThat(part.outline().isValid()).as(part.name()).isTrue();
+        assertThat(part.innerMm()).isGreaterThanOrEqualTo(0);
+        assertThat(part.outerMm()).as(part.name()).isGreaterThan(part.innerMm());
+      }
+      assertThat(part(parts, "thigh").outline().covers(point(p.hip()))).isTrue();
+      assertThat(part(parts, "thigh").outline().covers(point(p.knee()))).isTrue();
+      assertThat(part(parts, "shank").outline().covers(point(p.ankle()))).isTrue();
+      // The bare vertex lies on the skull circle, of which 32 corners are drawn.
+      assertThat(part(parts, "head").outline().distance(point(p.vertex()))).isLessThan(1);
+      assertThat(part(parts, "forearm").outline().covers(point(p.grip()))).isTrue();
+      assertThat(part(parts, "chest").outline().covers(point(p.shoulder()))).isTrue();
+      Geometry silhouette = Figure.silhouette(parts);
+      assertThat(silhouette.isValid()).isTrue();
+      assertThat(silhouette).isInstanceOf(Polygon.class);
+    }
+  }
+
+  @Test
+  void trunkTouchesTheBackPlaneAndTheLoadedSeat() {
+    Body body = Body.of(Sex.MALE, 1756, 80, Gear.NONE);
+    Posture p = posture(body, 0, new PointMm(1290, 440), new PointMm(700, 780));
+    List<Flesh> parts = Figure.parts(body, p, RiderWidth.DEFAULT);
+    var pelvis = part(parts, "pelvis").outline().getEnvelopeInternal();
+    // Circles are drawn with 32 corners, some of which lie on the axes.
+    assertThat(p.hip().x() - pelvis.getMinX()).isCloseTo(137, within(1e-9));
+    assertThat(p.hip().z() - pelvis.getMinY()).isCloseTo(95, within(1e-9));
+    var chest = part(parts, "chest").outline().getEnvelopeInternal();
+    assertThat(p.hip().x() - chest.getMinX()).isCloseTo(137, within(1e-9));
+  }
+
+  @Test
+  void theSoleTouchesItsPeg() {
+    Body body = Body.of(Sex.FEMALE, 1650, 65, Gear.RIDING);
+    PointMm peg = new PointMm(1200, 440);
+    Posture p = posture(body, 0.6, peg, new PointMm(700, 780));
+    Polygon foot = part(Figure.parts(body, p, RiderWidth.DEFAULT), "foot").outline();
+    // The sole is a tangent of circles drawn with 32 corners: 0.5 % of a 41 mm radius.
+    assertThat(foot.getBoundary().distance(point(peg))).isLessThan(0.25);
+  }
+
+  @Test
+  void splayedKneesLeaveRoomBetween() {
+    Body body = Body.of(Sex.MALE, 1756, 80, Gear.RIDING);
+    Posture p = posture(body, 0.6, new PointMm(1290, 440), new PointMm(700, 780));
+    RiderWidth wide = new RiderWidth(300, 300, 350);
+    Flesh shank = part(Figure.parts(body, p, wide), "shank");
+    assertThat(shank.overlapsAcross(0, 150)).isFalse();
+    assertThat(shank.overlapsAcross(0, 260)).isTrue();
+    assertThatThrownBy(() -> new RiderWidth(-1, 0, 0)).hasMessageContaining("kneeHalfMm");
+  }
+}
