@@ -17,6 +17,7 @@ import java.io.UncheckedIOException;
 import java.util.Iterator;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The one way text becomes JSON values and back.
@@ -247,19 +248,31 @@ final class Json {
   }
 
   /**
-   * Returns {@code node} indented by two spaces; whatever fits within {@code width} columns stays
-   * on one line, except values nested less than {@code open} deep.
+   * How to lay JSON out.
+   *
+   * @param width what fits within this many columns stays on one line
+   * @param open objects nested less than this deep get a line for each entry all the same
+   * @param rows keys whose object gets exactly one line for each entry, however long
    */
+  record Style(int width, int open, Set<String> rows) {}
+
+  /** Returns {@code node} indented by two spaces, without rows. */
   static String pretty(JsonNode node, int width, int open) {
+    return pretty(node, new Style(width, open, Set.of()));
+  }
+
+  /** Returns {@code node} indented by two spaces. */
+  static String pretty(JsonNode node, Style style) {
     StringBuilder out = new StringBuilder();
-    pretty(node, 0, 0, width, open, out);
+    pretty(node, 0, 0, "", style, out);
     return out.append('\n').toString();
   }
 
   private static void pretty(
-      JsonNode node, int depth, int column, int width, int open, StringBuilder out) {
-    String line = depth < open && node.isObject() && !node.isEmpty() ? null : compact(node);
-    if (line != null && (column + line.length() < width || !node.isContainerNode())) {
+      JsonNode node, int depth, int column, String key, Style style, StringBuilder out) {
+    boolean opened = depth < style.open && node.isObject() && !node.isEmpty();
+    String line = opened ? null : compact(node);
+    if (line != null && (column + line.length() < style.width || !node.isContainerNode())) {
       out.append(line);
       return;
     }
@@ -267,16 +280,21 @@ final class Json {
     String gap = "";
     out.append(node.isObject() ? '{' : '[');
     if (node.isObject()) {
+      boolean rows = depth == 1 && style.rows.contains(key);
       for (Iterator<Map.Entry<String, JsonNode>> i = node.fields(); i.hasNext(); gap = ",") {
         Map.Entry<String, JsonNode> entry = i.next();
-        String key = quoted(entry.getKey()) + ": ";
-        out.append(gap).append('\n').append(indent).append(key);
-        pretty(entry.getValue(), depth + 1, indent.length() + key.length(), width, open, out);
+        String head = indent + quoted(entry.getKey()) + ": ";
+        out.append(gap).append('\n').append(head);
+        if (rows) {
+          compact(entry.getValue(), out);
+        } else {
+          pretty(entry.getValue(), depth + 1, head.length(), entry.getKey(), style, out);
+        }
       }
     } else {
       for (JsonNode item : node) {
         out.append(gap).append('\n').append(indent);
-        pretty(item, depth + 1, indent.length(), width, open, out);
+        pretty(item, depth + 1, indent.length(), "", style, out);
         gap = ",";
       }
     }

@@ -11,6 +11,7 @@ import java.nio.file.StandardCopyOption;
 import java.util.Collection;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Demands;
@@ -33,13 +34,13 @@ import org.longlow.constraints.layout.Wish;
  */
 public final class LayoutWriter {
 
-  private static final int WIDTH = 110;
+  private static final Json.Style STYLE = new Json.Style(110, 2, Set.of("measures", "pins"));
 
   private LayoutWriter() {}
 
   /** Returns the text of the layout file, indented, one pin or measure a line. */
   public static String toJson(Layout layout) {
-    return Json.pretty(tree(layout), WIDTH, 2);
+    return Json.pretty(tree(layout), STYLE);
   }
 
   /**
