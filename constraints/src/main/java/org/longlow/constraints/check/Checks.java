@@ -8,7 +8,7 @@ import org.longlow.constraints.place.Placed;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.stand.Standing;
-import org.longlow.constraints.stand.Suspension;
+import org.longlow.constraints.stand.Wheels;
 
 /** Every finding about a machine, in a fixed order. */
 public final class Checks {
@@ -21,14 +21,14 @@ public final class Checks {
    * @param placed the solved layout
    * @param shapes its parts as drawn
    * @param sittings its crew
-   * @param suspension its wheels
+   * @param wheels its wheels
    * @param standings its stances
    */
   public static List<Finding> all(
       Placed placed,
       Map<String, PartShape> shapes,
       List<Sitting> sittings,
-      Suspension suspension,
+      Wheels wheels,
       List<Standing> standings) {
     Layout layout = placed.layout();
     List<Finding> findings = new ArrayList<>(SolveFindings.of(placed));
@@ -41,11 +41,27 @@ public final class Checks {
     GapFindings gaps = new GapFindings(layout, rules, shapes);
     findings.addAll(gaps.of(standings));
     findings.addAll(PersonGaps.of(rules, gaps, sittings));
+    findings.addAll(
+        new SectionFindings(layout, rules, gaps, placed.places(), shapes, sittings).all());
+    wheels
+        .faults()
+        .forEach(
+            fault ->
+                findings.add(
+                    Finding.note(
+                        "suspension",
+                        "suspension",
+                        "",
+                        Verdict.CAUTION,
+                        Double.NaN,
+                        "",
+                        "plane geometry of links",
+                        fault + ".")));
     findings.addAll(GroundFindings.of(layout, standings));
-    if (suspension.stands()) {
-      findings.addAll(new LeanFindings(layout, suspension).of(standings));
-      findings.addAll(StandFindings.of(layout, suspension, standings));
-      findings.addAll(SteeringFindings.of(suspension, standings));
+    if (wheels.stands()) {
+      findings.addAll(new LeanFindings(layout, wheels).of(standings));
+      findings.addAll(StandFindings.of(layout, wheels, standings));
+      findings.addAll(SteeringFindings.of(wheels, standings));
     }
     findings.addAll(LoadFindings.of(layout, standings));
     return List.copyOf(findings);

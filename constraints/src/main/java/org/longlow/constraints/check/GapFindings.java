@@ -11,6 +11,7 @@ import org.longlow.constraints.gap.Gap;
 import org.longlow.constraints.gap.Gaps;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.stand.Standing;
 
@@ -40,6 +41,9 @@ final class GapFindings {
   List<Finding> of(List<Standing> standings) {
     keepWorst("", Gaps.among(List.copyOf(drawn.values()), HORIZON_MM, rules::mayNotTouch));
     for (Standing standing : standings) {
+      if (standing.kind() == Stance.Kind.OPEN) {
+        continue; // swept from shut to open by SectionFindings
+      }
       List<Body> moved = bodies(standing.moved().values());
       List<Body> still =
           drawn.values().stream().filter(b -> !standing.moved().containsKey(b.name())).toList();

@@ -14,7 +14,7 @@ import org.longlow.constraints.machine.Tyre;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Tyres;
 import org.longlow.constraints.stand.Standing;
-import org.longlow.constraints.stand.Suspension;
+import org.longlow.constraints.stand.Wheels;
 import org.longlow.rider.geom.PointMm;
 
 /** How far the machine leans to each side before each part touches the road, on round tyres. */
@@ -27,12 +27,12 @@ final class LeanFindings {
       "exact contact of two round tyres (support function of the torus); ";
 
   private final Layout layout;
-  private final Suspension suspension;
+  private final Wheels wheels;
   private final Map<PartShape, PointMm[]> hulls = new HashMap<>();
 
-  LeanFindings(Layout layout, Suspension suspension) {
+  LeanFindings(Layout layout, Wheels wheels) {
     this.layout = layout;
-    this.suspension = suspension;
+    this.wheels = wheels;
   }
 
   List<Finding> of(List<Standing> standings) {
@@ -56,8 +56,8 @@ final class LeanFindings {
   }
 
   private List<Finding> inStance(Standing standing) {
-    Tyre front = Tyres.of(suspension.front(), standing.places());
-    Tyre rear = Tyres.of(suspension.rear(), standing.places());
+    Tyre front = Tyres.of(wheels.front(), standing.places());
+    Tyre rear = Tyres.of(wheels.rear(), standing.places());
     double wheelbase = standing.ground().wheelbaseMm();
     LeanClearance clearance =
         new LeanClearance(

@@ -11,7 +11,7 @@ import org.longlow.constraints.machine.Tyre;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Tyres;
 import org.longlow.constraints.stand.Standing;
-import org.longlow.constraints.stand.Suspension;
+import org.longlow.constraints.stand.Wheels;
 import org.longlow.rider.geom.PointMm;
 
 /** Whether the parked machine stays on its side stand. */
@@ -19,13 +19,13 @@ final class StandFindings {
 
   private StandFindings() {}
 
-  static List<Finding> of(Layout layout, Suspension suspension, List<Standing> standings) {
+  static List<Finding> of(Layout layout, Wheels wheels, List<Standing> standings) {
     List<Finding> findings = new ArrayList<>();
     for (Standing standing : standings) {
       if (standing.kind() == Stance.Kind.PARKED && standing.load() != null) {
         for (PartShape shape : standing.shapes().values()) {
           if (shape.part() instanceof Part.Stand stand) {
-            findings.add(tip(layout, suspension, standing, stand));
+            findings.add(tip(layout, wheels, standing, stand));
           }
         }
       }
@@ -33,10 +33,9 @@ final class StandFindings {
     return findings;
   }
 
-  private static Finding tip(
-      Layout layout, Suspension suspension, Standing standing, Part.Stand stand) {
-    Tyre front = Tyres.of(suspension.front(), standing.places());
-    Tyre rear = Tyres.of(suspension.rear(), standing.places());
+  private static Finding tip(Layout layout, Wheels wheels, Standing standing, Part.Stand stand) {
+    Tyre front = Tyres.of(wheels.front(), standing.places());
+    Tyre rear = Tyres.of(wheels.rear(), standing.places());
     double crown = (front.sectionRadiusMm() + rear.sectionRadiusMm()) / 2;
     double lean = standing.places().value(stand.lean());
     PointMm centre = standing.ground().toRoad(standing.load().total().at());

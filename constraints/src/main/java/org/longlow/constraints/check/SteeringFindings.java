@@ -5,7 +5,7 @@ import java.util.List;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.machine.Steering;
 import org.longlow.constraints.stand.Standing;
-import org.longlow.constraints.stand.Suspension;
+import org.longlow.constraints.stand.Wheels;
 import org.longlow.rider.geom.PointMm;
 
 /** Rake and trail as they come out, unladen and laden: figures to know, not to pass or fail. */
@@ -13,20 +13,20 @@ final class SteeringFindings {
 
   private SteeringFindings() {}
 
-  static List<Finding> of(Suspension suspension, List<Standing> standings) {
+  static List<Finding> of(Wheels wheels, List<Standing> standings) {
     List<Finding> findings = new ArrayList<>();
-    if (suspension.fork() == null) {
+    if (wheels.fork() == null) {
       return findings;
     }
     for (Standing s : standings) {
       if (s.kind() != Stance.Kind.UNLADEN && s.kind() != Stance.Kind.LADEN) {
         continue;
       }
-      PointMm top = s.ground().toRoad(s.places().pin(suspension.fork().top()));
-      PointMm bottom = s.ground().toRoad(s.places().pin(suspension.fork().bottom()));
-      PointMm axle = s.ground().toRoad(s.places().pin(suspension.fork().axle()));
+      PointMm top = s.ground().toRoad(s.places().pin(wheels.fork().top()));
+      PointMm bottom = s.ground().toRoad(s.places().pin(wheels.fork().bottom()));
+      PointMm axle = s.ground().toRoad(s.places().pin(wheels.fork().axle()));
       double rake = Math.atan2(bottom.x() - top.x(), top.z() - bottom.z());
-      Steering steering = Steering.of(suspension.frontRadiusMm(), rake, axle, bottom);
+      Steering steering = Steering.of(wheels.frontTyre().freeRadiusMm(), rake, axle, bottom);
       findings.add(
           Finding.note(
                   "trail." + (s.people().isEmpty() ? "unladen" : s.people()),

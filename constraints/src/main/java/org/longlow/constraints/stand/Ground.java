@@ -1,5 +1,7 @@
 package org.longlow.constraints.stand;
 
+import org.longlow.constraints.machine.GroundPlane;
+import org.longlow.constraints.machine.RigidMotion;
 import org.longlow.rider.geom.PointMm;
 
 /**
@@ -17,16 +19,10 @@ public record Ground(PointMm rearContact, PointMm frontContact) {
    */
   public static Ground under(
       PointMm rearAxle, double rearRadiusMm, PointMm frontAxle, double frontRadiusMm) {
-    PointMm d = frontAxle.minus(rearAxle);
-    double sine = (frontRadiusMm - rearRadiusMm) / d.length();
-    if (!(Math.abs(sine) < 1)) {
-      throw new IllegalArgumentException(
-          "the wheels stand " + d.length() + " mm apart, too close for one road under both");
-    }
-    double angle = d.angleRad() - Math.asin(sine);
-    PointMm down = PointMm.unit(angle).left().times(-1);
+    RigidMotion onRoad = GroundPlane.stand(rearAxle, rearRadiusMm, frontAxle, frontRadiusMm);
+    RigidMotion back = onRoad.inverse();
     return new Ground(
-        rearAxle.plus(down.times(rearRadiusMm)), frontAxle.plus(down.times(frontRadiusMm)));
+        back.apply(PointMm.ORIGIN), back.apply(new PointMm(onRoad.apply(frontAxle).x(), 0)));
   }
 
   /** Returns the forward direction of the road. */

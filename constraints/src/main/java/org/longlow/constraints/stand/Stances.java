@@ -5,11 +5,16 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Section;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.machine.MassPoint;
+import org.longlow.constraints.machine.SectionMotion;
+import org.longlow.constraints.machine.StaticSag;
+import org.longlow.constraints.machine.Suspension;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Shapes;
@@ -18,25 +23,17 @@ import org.longlow.rider.geom.PointMm;
 /** Puts the machine into its stances. */
 public final class Stances {
 
-  /** Standard gravity, m/s², by definition (CGPM 1901). */
-  public static final double GRAVITY = 9.80665;
-
   /**
    * Share of a front system's or swingarm's mass that moves with the wheel; common practice, no
    * source.
    */
   public static final double UNSPRUNG_SHARE = 0.5;
 
-  /** Travels that agree with the loads to this are in balance, mm. */
-  public static final double BALANCE_MM = 1e-6;
-
-  private static final int MOST_ROUNDS = 100;
-
-  private final Suspension suspension;
+  private final Wheels wheels;
   private final Map<String, PartShape> drawn;
 
-  public Stances(Suspension suspension, Map<String, PartShape> drawn) {
-    this.suspension = suspension;
+  public Stances(Wheels wheels, Map<String, PartShape> drawn) {
+    this.wheels = wheels;
     this.drawn = drawn;
   }
 
@@ -47,19 +44,20 @@ public final class Stances {
    */
   public List<Standing> all(List<Rider> riders) {
     List<Standing> standings = new ArrayList<>();
-    if (!suspension.stands()) {
+    if (!wheels.stands()) {
       return standings;
     }
-    Layout layout = suspension.layout();
+    Layout layout = wheels.layout();
     Set<Stance.Kind> asked = new HashSet<>();
     layout.stances().values().forEach(s -> asked.add(s.kind()));
     boolean all = asked.isEmpty();
-    standings.add(balanced("unladen", Stance.Kind.UNLADEN, Rider.NOBODY));
+    Standing unladen = balanced("unladen", Stance.Kind.UNLADEN, Rider.NOBODY);
+    standings.add(unladen);
     for (Rider rider : riders) {
       standings.add(balanced("laden, " + rider.names(), Stance.Kind.LADEN, rider));
     }
-    Suspension.Travel f = suspension.frontTravel();
-    Suspension.Travel r = suspension.rearTravel();
+    Suspension f = wheels.frontSuspension();
+    Suspension r = wheels.rearSuspension();
     standings.add(at("full bump", Stance.Kind.FULL_BUMP, Rider.NOBODY, f.bumpMm(), r.bumpMm()));
     if (all || asked.contains(Stance.Kind.FULL_DROOP)) {
       standings.add(
@@ -69,59 +67,99 @@ public final class Stances {
     if (stand) {
       standings.add(balanced("parked", Stance.Kind.PARKED, Rider.NOBODY));
     }
+    layout
+        .sections()
+        .forEach((name, section) -> open(name, section, unladen).ifPresent(standings::add));
     return standings;
+  }
+
+  /** Returns the machine with a section fully open; empty if its linkage cannot be made. */
+  private Optional<Standing> open(String name, Section section, Standing unladen) {
+    Map<String, PartShape> open;
+    try {
+      SectionMotion motion = Sections.motion(section, wheels.drawn());
+      open = Sections.shapes(section, motion, 1, wheels.drawn(), drawn);
+    } catch (IllegalArgumentException e) {
+      return Optional.empty();
+    }
+    Map<String, PartShape> shapes = new LinkedHashMap<>(unladen.shapes());
+    shapes.putAll(open);
+    Map<String, PartShape> moved = new LinkedHashMap<>(unladen.moved());
+    moved.putAll(open);
+    return Optional.of(
+        new Standing(
+            "open, " + name,
+            Stance.Kind.OPEN,
+            "",
+            name,
+            unladen.frontTravelMm(),
+            unladen.rearTravelMm(),
+            unladen.places(),
+            unladen.ground(),
+            shapes,
+            moved,
+            unladen.load()));
   }
 
   /** Returns the stance in which springs and loads are in balance. */
   public Standing balanced(String name, Stance.Kind kind, Rider rider) {
-    Suspension.Travel f = suspension.frontTravel();
-    Suspension.Travel r = suspension.rearTravel();
+    List<MassPoint> sprung = new ArrayList<>(rider.masses());
+    List<MassPoint> atFront = new ArrayList<>();
+    List<MassPoint> atRear = new ArrayList<>();
+    drawn.values().forEach(shape -> share(shape, sprung, atFront, atRear));
     double front = 0;
     double rear = 0;
-    for (int round = 0; round < MOST_ROUNDS; round++) {
-      Places places = suspension.moved(front, rear);
-      Ground ground = suspension.ground(places);
-      Load load = Load.of(masses(drawn, rider), ground);
-      if (load == null) {
-        break;
-      }
-      double nextFront = f.at(load.axles().frontN() - unsprungKg(true) * GRAVITY);
-      double nextRear = r.at(load.axles().rearN() - unsprungKg(false) * GRAVITY);
-      double change = Math.abs(nextFront - front) + Math.abs(nextRear - rear);
-      front = nextFront;
-      rear = nextRear;
-      if (change < BALANCE_MM) {
-        break;
-      }
+    if (!atFront.isEmpty() && !atRear.isEmpty()) {
+      StaticSag sag =
+          StaticSag.of(
+              new StaticSag.End(
+                  wheels.frontSuspension(),
+                  MassPoint.total(atFront),
+                  wheels.frontTyre().freeRadiusMm()),
+              new StaticSag.End(
+                  wheels.rearSuspension(),
+                  MassPoint.total(atRear),
+                  wheels.rearTyre().freeRadiusMm()),
+              sprung,
+              1);
+      front = sag.front().travelMm();
+      rear = sag.rear().travelMm();
     }
     return at(name, kind, rider, front, rear);
   }
 
-  private double unsprungKg(boolean atFront) {
-    double mass = 0;
-    for (PartShape shape : drawn.values()) {
-      Part part = shape.part();
-      if (part instanceof Part.Wheel w && (w.end() == Part.End.FRONT) == atFront) {
-        mass += shape.massKg();
-      } else if ((part instanceof Part.Front && atFront)
-          || (part instanceof Part.Swingarm && !atFront)) {
-        mass += UNSPRUNG_SHARE * shape.massKg();
-      }
+  /** Puts a part's mass on the springs or on a wheel; carriers are shared half and half. */
+  private static void share(
+      PartShape shape, List<MassPoint> sprung, List<MassPoint> atFront, List<MassPoint> atRear) {
+    Part part = shape.part();
+    double unsprung =
+        part instanceof Part.Wheel
+            ? 1
+            : part instanceof Part.Front || part instanceof Part.Swingarm ? UNSPRUNG_SHARE : 0;
+    boolean front =
+        part instanceof Part.Front || (part instanceof Part.Wheel w && w.end() == Part.End.FRONT);
+    add(sprung, shape, 1 - unsprung);
+    add(front ? atFront : atRear, shape, unsprung);
+  }
+
+  private static void add(List<MassPoint> into, PartShape shape, double share) {
+    if (share > 0 && shape.massKg() > 0) {
+      PointMm c = shape.centre();
+      into.add(new MassPoint(shape.massKg() * share, c.x(), c.z()));
     }
-    return mass;
   }
 
   /** Returns the stance with these wheel travels, bump positive, mm. */
   public Standing at(String name, Stance.Kind kind, Rider rider, double frontMm, double rearMm) {
-    Places places = suspension.moved(frontMm, rearMm);
-    Ground ground = suspension.ground(places);
+    Places places = wheels.moved(frontMm, rearMm);
+    Ground ground = wheels.ground(places);
     boolean parked = kind == Stance.Kind.PARKED;
     Map<String, PartShape> shapes = new LinkedHashMap<>(drawn);
     Map<String, PartShape> moved = new LinkedHashMap<>();
     drawn.forEach(
         (part, shape) -> {
           boolean stand = parked && shape.part() instanceof Part.Stand;
-          if (stand || movesBetween(shape.part(), suspension.drawn(), places)) {
+          if (stand || movesBetween(shape.part(), wheels.drawn(), places)) {
             PartShape now = Shapes.of(shape.part(), places, parked);
             shapes.put(part, now);
             moved.put(part, now);

@@ -22,7 +22,7 @@ import org.longlow.constraints.solve.SolveStatus;
 import org.longlow.constraints.stand.Rider;
 import org.longlow.constraints.stand.Stances;
 import org.longlow.constraints.stand.Standing;
-import org.longlow.constraints.stand.Suspension;
+import org.longlow.constraints.stand.Wheels;
 
 /**
  * A layout with everything that is known about it.
@@ -59,9 +59,9 @@ public record Study(
     Layout layout = placed.layout();
     Map<String, PartShape> shapes = Shapes.of(layout, placed.places());
     List<Sitting> sittings = Seats.of(layout, placed.places());
-    Suspension suspension = Suspension.of(layout, placed.places());
-    List<Standing> standings = new Stances(suspension, shapes).all(riders(sittings));
-    List<Finding> findings = Checks.all(placed, shapes, sittings, suspension, standings);
+    Wheels wheels = Wheels.of(layout, placed.places());
+    List<Standing> standings = new Stances(wheels, shapes).all(riders(sittings));
+    List<Finding> findings = Checks.all(placed, shapes, sittings, wheels, standings);
     return new Study(layout, placed, shapes, sittings, standings, findings);
   }
 

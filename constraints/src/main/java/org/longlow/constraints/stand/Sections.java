@@ -1,0 +1,76 @@
+package org.longlow.constraints.stand;
+
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import org.longlow.constraints.layout.Section;
+import org.longlow.constraints.machine.FourBar;
+import org.longlow.constraints.machine.Hinge;
+import org.longlow.constraints.machine.RigidMotion;
+import org.longlow.constraints.machine.SectionMotion;
+import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.shape.Shapes;
+import org.longlow.rider.geom.PointMm;
+
+/** Sections of the machine on their way from shut to open. */
+public final class Sections {
+
+  private Sections() {}
+
+  /**
+   * Returns how a section moves.
+   *
+   * @throws IllegalArgumentException if its linkage cannot be made as drawn; the message says why
+   */
+  public static SectionMotion motion(Section section, Places drawn) {
+    double angle = drawn.value(section.angle());
+    if (section.pivot().isPresent()) {
+      return new Hinge(drawn.pin(section.pivot().get()), angle);
+    }
+    FourBar linkage =
+        new FourBar(
+            drawn.pin(section.frameArms().get(0)),
+            drawn.pin(section.frameArms().get(1)),
+            drawn.pin(section.sectionArms().get(0)),
+            drawn.pin(section.sectionArms().get(1)),
+            angle);
+    if (!linkage.opens()) {
+      FourBar.Range range = linkage.range();
+      throw new IllegalArgumentException(
+          String.format(
+              Locale.ROOT,
+              "its linkage jams before it is open: the driving arm can turn from %.1f to %.1f deg,"
+                  + " not %.1f",
+              Math.toDegrees(range.leastRad()),
+              Math.toDegrees(range.mostRad()),
+              Math.toDegrees(angle)));
+    }
+    return linkage;
+  }
+
+  /** Returns {@code places} with every pin moved as the section moves. */
+  public static Places moved(Places places, RigidMotion motion) {
+    Map<String, PointMm> pins = new LinkedHashMap<>();
+    places.pins().forEach((name, p) -> pins.put(name, motion.apply(p)));
+    return places.withPins(pins);
+  }
+
+  /** Returns the shapes of the section's parts at {@code opening}, 0 shut to 1 open. */
+  public static Map<String, PartShape> shapes(
+      Section section,
+      SectionMotion motion,
+      double opening,
+      Places drawn,
+      Map<String, PartShape> all) {
+    Places moved = moved(drawn, motion.at(opening));
+    Map<String, PartShape> shapes = new LinkedHashMap<>();
+    for (String part : section.parts()) {
+      PartShape shape = all.get(part);
+      if (shape != null) {
+        shapes.put(part, Shapes.of(shape.part(), moved, false));
+      }
+    }
+    return shapes;
+  }
+}

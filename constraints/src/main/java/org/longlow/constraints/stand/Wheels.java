@@ -1,0 +1,173 @@
+package org.longlow.constraints.stand;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Pin;
+import org.longlow.constraints.machine.Suspension;
+import org.longlow.constraints.machine.Tyre;
+import org.longlow.constraints.machine.WheelPath;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.shape.Tyres;
+import org.longlow.rider.geom.PointMm;
+
+/**
+ * The wheels of a layout and how they move against its frame.
+ *
+ * @param layout the layout
+ * @param drawn places as drawn
+ * @param front front wheel, or null
+ * @param rear rear wheel, or null
+ * @param fork the front system, or null
+ * @param arm the swingarm, or null
+ * @param frontSuspension path, stops and spring of the front wheel; rigid where there is none
+ * @param rearSuspension likewise of the rear wheel
+ * @param faults what is wrong with a suspension, which then counts as rigid
+ */
+public record Wheels(
+    Layout layout,
+    Places drawn,
+    Part.Wheel front,
+    Part.Wheel rear,
+    Part.Front fork,
+    Part.Swingarm arm,
+    Suspension frontSuspension,
+    Suspension rearSuspension,
+    List<String> faults) {
+
+  public Wheels {
+    faults = List.copyOf(faults);
+  }
+
+  /** Returns the wheels of {@code layout}. */
+  public static Wheels of(Layout layout, Places drawn) {
+    Part.Wheel front = null;
+    Part.Wheel rear = null;
+    Part.Front fork = null;
+    Part.Swingarm arm = null;
+    for (Part part : layout.parts().values()) {
+      if (part instanceof Part.Wheel w && w.end() == Part.End.FRONT) {
+        front = w;
+      } else if (part instanceof Part.Wheel w) {
+        rear = w;
+      } else if (part instanceof Part.Front f) {
+        fork = f;
+      } else if (part instanceof Part.Swingarm s) {
+        arm = s;
+      }
+    }
+    List<String> faults = new ArrayList<>();
+    Suspension atFront = front == null ? null : suspension(fork, front, drawn, faults);
+    Suspension atRear = rear == null ? null : suspension(arm, rear, drawn, faults);
+    return new Wheels(layout, drawn, front, rear, fork, arm, atFront, atRear, faults);
+  }
+
+  private static Suspension suspension(
+      Part carrier, Part.Wheel wheel, Places drawn, List<String> faults) {
+    PointMm axle = drawn.pin(wheel.axle());
+    try {
+      if (carrier instanceof Part.Front f && f.rate().isPresent()) {
+        return suspension(path(f, drawn), f.droop(), f.bump(), f.rate(), f.preload(), drawn);
+      }
+      if (carrier instanceof Part.Swingarm s && s.rate().isPresent()) {
+        WheelPath path = WheelPath.swingarm(drawn.pin(s.pivot()), drawn.pin(s.axle()));
+        return suspension(path, s.droop(), s.bump(), s.rate(), s.preload(), drawn);
+      }
+    } catch (IllegalArgumentException e) {
+      faults.add(carrier.name() + " cannot work as drawn and counts as rigid: " + e.getMessage());
+    }
+    return Suspension.rigid(WheelPath.rigid(axle));
+  }
+
+  private static WheelPath path(Part.Front fork, Places drawn) {
+    PointMm axle = drawn.pin(fork.axle());
+    if (fork.type() == Part.FrontKind.TELESCOPIC || fork.pivot().isEmpty()) {
+      PointMm up = drawn.pin(fork.top()).minus(drawn.pin(fork.bottom()));
+      return WheelPath.telescopic(axle, Math.atan2(-up.x(), up.z()));
+    }
+    PointMm pivot = drawn.pin(fork.pivot().get());
+    return fork.type() == Part.FrontKind.LEADING_LINK
+        ? WheelPath.leadingLink(pivot, axle)
+        : WheelPath.trailingLink(pivot, axle);
+  }
+
+  private static Suspension suspension(
+      WheelPath path,
+      Formula droop,
+      Formula bump,
+      Optional<Formula> rate,
+      Optional<Formula> preload,
+      Places drawn) {
+    return new Suspension(
+        path,
+        drawn.value(droop),
+        drawn.value(bump),
+        rate.map(drawn::value).orElse(0.0),
+        preload.map(drawn::value).orElse(0.0));
+  }
+
+  /** Returns whether there are two wheels to stand on. */
+  public boolean stands() {
+    return front != null && rear != null;
+  }
+
+  public Tyre frontTyre() {
+    return Tyres.of(front, drawn);
+  }
+
+  public Tyre rearTyre() {
+    return Tyres.of(rear, drawn);
+  }
+
+  /** Returns places with the wheels moved by these travels along their paths, bump positive, mm. */
+  public Places moved(double frontMm, double rearMm) {
+    if (frontMm == 0 && rearMm == 0) {
+      return drawn;
+    }
+    Map<String, PointMm> pins = new LinkedHashMap<>(drawn.pins());
+    move(pins, Pin.FRONT_WHEEL, front.axle(), frontSuspension.path(), frontMm);
+    move(pins, Pin.REAR_WHEEL, rear.axle(), rearSuspension.path(), rearMm);
+    return drawn.withPins(pins);
+  }
+
+  private void move(
+      Map<String, PointMm> pins, String carrier, String axle, WheelPath path, double travelMm) {
+    if (travelMm == 0) {
+      return;
+    }
+    layout
+        .pins()
+        .forEach(
+            (name, pin) -> {
+              if (name.equals(axle) || pin.with().equals(carrier)) {
+                pins.put(name, carried(path, drawn.pin(name), travelMm));
+              }
+            });
+  }
+
+  /**
+   * What is fixed to a fork slider shifts with it; what is fixed to a link or arm turns with it.
+   */
+  private static PointMm carried(WheelPath path, PointMm point, double travelMm) {
+    PointMm now = path.axle(travelMm);
+    if (path instanceof WheelPath.Arc arc) {
+      double turn = now.minus(arc.pivot()).angleRad() - arc.drawn().minus(arc.pivot()).angleRad();
+      return point.turnedAbout(arc.pivot(), turn);
+    }
+    return point.plus(now.minus(path.axle(0)));
+  }
+
+  /** Returns the road under the wheels in {@code places}. */
+  public Ground ground(Places places) {
+    return Ground.under(
+        places.pin(rear.axle()),
+        rearTyre().freeRadiusMm(),
+        places.pin(front.axle()),
+        frontTyre().freeRadiusMm());
+  }
+}
