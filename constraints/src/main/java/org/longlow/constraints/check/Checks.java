@@ -63,6 +63,7 @@ public final class Checks {
       findings.addAll(StandFindings.of(layout, wheels, standings));
       findings.addAll(SteeringFindings.of(wheels, standings));
     }
+    findings.addAll(LampFindings.of(layout, standings));
     findings.addAll(LoadFindings.of(layout, standings));
     return List.copyOf(findings);
   }

@@ -20,6 +20,7 @@ import org.longlow.rider.body.Sex;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.pose.FootContact;
 import org.longlow.rider.pose.HandContact;
+import org.longlow.rider.pose.RiderWidth;
 import org.longlow.rider.seat.Cushion;
 import org.longlow.rider.seat.Foam;
 import org.longlow.rider.seat.FoamLayer;
@@ -83,7 +84,16 @@ public final class Seats {
     } catch (IllegalArgumentException e) {
       outcome = new SeatOutcome.Unseatable(e.getMessage());
     }
-    return new Sitting(person, parts.seat(), parts, body, outcome);
+    return new Sitting(person, parts.seat(), parts, body, width(parts, places), outcome);
+  }
+
+  /** Feet and hands are where the rests are; knees splay with the feet as in the usual seat. */
+  private static RiderWidth width(SeatParts parts, Places places) {
+    RiderWidth usual = RiderWidth.DEFAULT;
+    double feet = parts.feet().map(r -> Math.abs(places.value(r.y()))).orElse(usual.footHalfMm());
+    double hands = parts.hands().map(r -> Math.abs(places.value(r.y()))).orElse(usual.gripHalfMm());
+    double knees = feet * usual.kneeHalfMm() / usual.footHalfMm();
+    return new RiderWidth(Math.min(600, knees), Math.min(800, feet), Math.min(800, hands));
   }
 
   private static SeatOutcome outcome(Body body, SeatParts parts, Places places) {

@@ -1,10 +1,16 @@
 package org.longlow.constraints.seat;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.longlow.constraints.machine.MassPoint;
+import org.longlow.constraints.shape.Interval;
+import org.longlow.constraints.shape.Prism;
 import org.longlow.rider.body.Body;
+import org.longlow.rider.pose.Figure;
+import org.longlow.rider.pose.Flesh;
 import org.longlow.rider.pose.Posture;
+import org.longlow.rider.pose.RiderWidth;
 import org.longlow.rider.pose.SegmentMass;
 import org.longlow.rider.seat.SeatOutcome;
 
@@ -15,9 +21,11 @@ import org.longlow.rider.seat.SeatOutcome;
  * @param seat the seat
  * @param parts the parts of that seat
  * @param body their body
+ * @param width where their knees, feet and hands are sideways
  * @param outcome how they sit, or why they cannot
  */
-public record Sitting(String person, String seat, SeatParts parts, Body body, SeatOutcome outcome) {
+public record Sitting(
+    String person, String seat, SeatParts parts, Body body, RiderWidth width, SeatOutcome outcome) {
 
   /** Returns how they sit, if they can. */
   public Optional<SeatOutcome.Seated> seated() {
@@ -29,9 +37,26 @@ public record Sitting(String person, String seat, SeatParts parts, Body body, Se
     return seated().map(s -> s.pose().posture());
   }
 
+  /** Returns their flesh, boots and helmet by part; empty if they cannot sit. */
+  public List<Flesh> flesh() {
+    return posture().map(p -> Figure.parts(body, p, width)).orElse(List.of());
+  }
+
   /** Returns their body as a solid, for gaps; empty if they cannot sit. */
   public Optional<org.longlow.constraints.gap.Body> solid() {
-    return Optional.empty();
+    List<Prism> prisms = new ArrayList<>();
+    for (Flesh part : flesh()) {
+      if (part.innerMm() > 0) {
+        Interval left = new Interval(part.innerMm(), part.outerMm());
+        prisms.add(new Prism(part.outline(), left));
+        prisms.add(new Prism(part.outline(), left.mirrored()));
+      } else {
+        prisms.add(new Prism(part.outline(), new Interval(-part.outerMm(), part.outerMm())));
+      }
+    }
+    return prisms.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new org.longlow.constraints.gap.Body(person, prisms));
   }
 
   /**
