@@ -125,7 +125,7 @@ final class CushionInk {
       if (!m.seat().equals(seat)) {
         continue;
       }
-      PreparedGeometry body = PreparedGeometryFactory.prepare(m.trunkAndLeg());
+      PreparedGeometry body = PreparedGeometryFactory.prepare(m.body());
       for (int s = 0; s <= STATIONS; s++) {
         PointMm surface = from.towards(to, (double) s / STATIONS).plus(n.times(height));
         depth[s] = Math.max(depth[s], depthAt(body, surface, n, most));

@@ -34,7 +34,7 @@ final class DimensionInk {
     this.dims = new Dimensions(denominator, 2.5, 2.5, Tone.DIMENSION);
     this.box = MachineInk.bounds(scene);
     for (Manikin m : scene.people()) {
-      for (Coordinate c : m.trunkAndLeg().getCoordinates()) {
+      for (Coordinate c : m.body().getCoordinates()) {
         PointMm p = scene.ground().toRoad(new PointMm(c.x, c.y));
         box.expandToInclude(p.x(), p.z());
       }

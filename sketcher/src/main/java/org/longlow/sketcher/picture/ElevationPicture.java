@@ -11,6 +11,7 @@ import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.svg.drawing.Anchor;
 import org.longlow.svg.drawing.Drawing;
@@ -26,6 +27,16 @@ public final class ElevationPicture {
   private static final double CHOSEN_MM = 0.7;
 
   private ElevationPicture() {}
+
+  /**
+   * Returns the elevation of a study at real size: x forward from the rear contact point, y up from
+   * the road.
+   *
+   * @throws IllegalArgumentException if the stance asked for does not exist
+   */
+  public static Drawing of(Study study, PictureOptions options) {
+    return of(Scenes.of(study, options), options);
+  }
 
   /** Draws a scene; x forward from the rear contact point, y up from the road. */
   static Drawing of(Scene scene, PictureOptions options) {
@@ -47,7 +58,7 @@ public final class ElevationPicture {
     if (options.freedoms()) {
       MachineInk.freedoms(canvas, scene);
     }
-    MachineInk.findings(canvas, scene);
+    FindingInk.draw(canvas, scene);
     chosen(canvas, options.chosen());
     Drawing onRoad = onRoad(canvas.drawing(scene.title()), scene);
     return options.dimensions()

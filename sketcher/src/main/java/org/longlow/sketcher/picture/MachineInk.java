@@ -5,7 +5,6 @@ import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
-import org.longlow.constraints.check.Finding;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.machine.MassPoint;
 import org.longlow.constraints.shape.Curves;
@@ -252,49 +251,5 @@ final class MachineInk {
             List.of(
                 tip, back.plus(u.left().times(0.35 * h)), back.minus(u.left().times(0.35 * h)))),
         Style.area(tone, 1));
-  }
-
-  /** Marks findings where they are: a ring with its number in the list, worst first. */
-  static void findings(Canvas canvas, Scene scene) {
-    int number = 0;
-    double r = canvas.paper(2.4);
-    for (Finding f : scene.findings()) {
-      number++;
-      if (f.where().isEmpty()) {
-        continue;
-      }
-      PointMm at = f.where().get();
-      Tone tone =
-          switch (f.verdict()) {
-            case FAIL -> Tone.BAD;
-            case CAUTION -> Tone.CARE;
-            default -> Tone.GOOD;
-          };
-      String subject = "finding:" + f.id();
-      PointMm sign = at.plus(new PointMm(canvas.paper(5), canvas.paper(5)));
-      canvas.line(PictureLayer.FINDINGS, subject, Canvas.edge(tone), at, sign);
-      canvas.circle(PictureLayer.FINDINGS, subject, at, canvas.paper(0.6), Style.area(tone, 1));
-      // shape carries the verdict too, for black and white: square fails, triangle cautions
-      Geometry badge = badge(f, sign, r);
-      canvas.shape(
-          PictureLayer.FINDINGS, subject, badge, Style.line(tone, 0.5).withFill(Tone.PAPER, 1));
-      canvas.words(
-          PictureLayer.FINDINGS, subject, Integer.toString(number), sign, 2.2, Anchor.CENTRE, tone);
-    }
-  }
-
-  private static Geometry badge(Finding f, PointMm c, double r) {
-    return switch (f.verdict()) {
-      case FAIL -> Planar.rectangle(c.x() - r, c.z() - r, c.x() + r, c.z() + r);
-      case CAUTION ->
-          Planar.polygon(
-              c.x() - 1.7 * r,
-              c.z() - 1.1 * r,
-              c.x() + 1.7 * r,
-              c.z() - 1.1 * r,
-              c.x(),
-              c.z() + 1.9 * r);
-      default -> Planar.disc(c.x(), c.z(), r);
-    };
   }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.shape.Curves;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.pose.Posture;
 import org.longlow.svg.drawing.LineType;
 import org.longlow.svg.drawing.Planar;
 import org.longlow.svg.drawing.Style;
@@ -20,7 +21,7 @@ final class PersonInk {
   static void seated(Canvas canvas, Manikin m) {
     String subject = "person:" + m.name();
     PictureLayer layer = PictureLayer.PERSON;
-    Geometry body = m.trunkAndLeg();
+    Geometry body = m.body();
     canvas.shape(layer, subject, body, Style.area(Tone.PAPER, 0.72));
     canvas.shape(layer, subject, body, Canvas.edge(Tone.FIGURE).withFill(Tone.FIGURE, 0.16));
     head(canvas, m, subject);
@@ -31,7 +32,7 @@ final class PersonInk {
   }
 
   private static void head(Canvas canvas, Manikin m, String subject) {
-    Geometry head = m.headOutline();
+    Geometry head = m.head();
     canvas.shape(
         PictureLayer.PERSON, subject, head, Canvas.edge(Tone.FIGURE).withFill(Tone.FIGURE, 0.14));
     if (!m.helmet()) {
@@ -39,8 +40,8 @@ final class PersonInk {
     }
     PointMm gaze = m.gaze();
     PointMm up = gaze.left();
-    double r = m.joints().headRadiusMm();
-    PointMm c = m.joints().head();
+    double r = m.headRadiusMm();
+    PointMm c = m.joints().headCentre();
     // the opening of the helmet: a band across the face at the height of the eye
     Geometry band =
         Curves.polygon(
@@ -57,15 +58,15 @@ final class PersonInk {
   }
 
   private static void links(Canvas canvas, Manikin m, String subject) {
-    Manikin.Joints j = m.joints();
+    Posture j = m.joints();
     Style bone = Canvas.hair(Tone.FIGURE).withLine(LineType.DOUBLE_CHAIN);
     PictureLayer layer = PictureLayer.PERSON;
-    canvas.line(layer, subject, bone, j.neck(), j.hip(), j.knee(), j.ankle());
-    canvas.line(layer, subject, bone, j.shoulder(), j.elbow(), j.hand());
-    canvas.line(layer, subject, bone, j.neck(), j.head());
+    canvas.line(layer, subject, bone, j.neckBase(), j.hip(), j.knee(), j.ankle());
+    canvas.line(layer, subject, bone, j.shoulder(), j.elbow(), j.grip());
+    canvas.line(layer, subject, bone, j.neckBase(), j.headCentre());
     Style joint = Canvas.fine(Tone.FIGURE).withFill(Tone.PAPER, 1);
     double r = canvas.paper(JOINT_MM);
-    for (PointMm p : List.of(j.neck(), j.shoulder(), j.elbow(), j.knee(), j.ankle())) {
+    for (PointMm p : List.of(j.neckBase(), j.shoulder(), j.elbow(), j.knee(), j.ankle())) {
       canvas.circle(layer, subject, p, r, joint);
     }
     canvas.circle(layer, subject, j.eye(), r * 0.8, Style.area(Tone.FIGURE, 1));
@@ -100,7 +101,7 @@ final class PersonInk {
   static void ghost(Canvas canvas, Manikin m) {
     String subject = "person:" + m.name();
     Style dashed = Canvas.fine(Tone.FIGURE).withLine(LineType.DASHED);
-    canvas.shape(PictureLayer.GHOSTS, subject, m.trunkAndLeg().union(m.arm()), dashed);
+    canvas.shape(PictureLayer.GHOSTS, subject, m.body().union(m.arm()), dashed);
     PointMm p = m.joints().hip();
     double r = canvas.paper(1.2);
     canvas.circle(PictureLayer.GHOSTS, subject, p, r, Canvas.fine(Tone.FIGURE));

@@ -21,6 +21,7 @@ public enum PictureLayer {
   CHOSEN("chosen", "Chosen"),
   NAMES("names", "Names"),
   DIMENSIONS("dimensions", "Dimensions"),
+  NOTES("notes", "Notes"),
   PINS("pins", "Pins"),
   FREEDOMS("freedoms", "What can still move"),
   FINDINGS("findings", "Findings");

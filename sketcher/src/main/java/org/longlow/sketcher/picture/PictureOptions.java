@@ -1,5 +1,7 @@
 package org.longlow.sketcher.picture;
 
+import java.util.Collection;
+import java.util.List;
 import java.util.Set;
 
 /**
@@ -10,7 +12,8 @@ import java.util.Set;
  * @param stance name of a stance; empty takes the laden stance of {@code person}, or the machine as
  *     drawn
  * @param sections sections whose open position is shown by phantom lines
- * @param findings ids of findings to mark; those without a place cannot be
+ * @param findings ids of findings to mark, numbered from 1 in this order; those without a place
+ *     keep their number but have no mark
  * @param chosen subject to bring out, such as {@code part:tank}, or empty
  * @param pins whether pins are shown with their names
  * @param freedoms whether the pins that can still move show where to
@@ -23,7 +26,7 @@ public record PictureOptions(
     Set<String> ghosts,
     String stance,
     Set<String> sections,
-    Set<String> findings,
+    List<String> findings,
     String chosen,
     boolean pins,
     boolean freedoms,
@@ -33,12 +36,12 @@ public record PictureOptions(
 
   /** The machine with its first rider, no dimensions, for showing at 1:10. */
   public static final PictureOptions PLAIN =
-      new PictureOptions("", Set.of(), "", Set.of(), Set.of(), "", false, false, false, false, 10);
+      new PictureOptions("", Set.of(), "", Set.of(), List.of(), "", false, false, false, false, 10);
 
   public PictureOptions {
     ghosts = Set.copyOf(ghosts);
     sections = Set.copyOf(sections);
-    findings = Set.copyOf(findings);
+    findings = List.copyOf(findings);
     if (!(denominator > 0) || !Double.isFinite(denominator)) {
       throw new IllegalArgumentException(
           "scale denominator is " + denominator + "; allowed: finite, greater than 0");
@@ -105,13 +108,13 @@ public record PictureOptions(
         denominator);
   }
 
-  public PictureOptions withFindings(Set<String> ids) {
+  public PictureOptions withFindings(Collection<String> ids) {
     return new PictureOptions(
         person,
         ghosts,
         stance,
         sections,
-        ids,
+        List.copyOf(ids),
         chosen,
         pins,
         freedoms,

@@ -16,6 +16,7 @@ import org.longlow.rider.geom.PointMm;
  * Everything that one elevation shows, in the axes of the frame.
  *
  * @param title one line
+ * @param stance the stance shown, with who is on it; empty for the machine as drawn
  * @param places pins in the stance shown
  * @param shapes every part in the stance shown
  * @param ground the road under it
@@ -30,6 +31,7 @@ import org.longlow.rider.geom.PointMm;
 record Scene(
     String title,
     Layout layout,
+    String stance,
     Places places,
     Map<String, PartShape> shapes,
     Ground ground,

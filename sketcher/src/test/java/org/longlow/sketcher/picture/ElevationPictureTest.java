@@ -1,6 +1,7 @@
 package org.longlow.sketcher.picture;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
@@ -10,6 +11,12 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.study.Study;
+import org.longlow.rider.pose.Figure;
+import org.longlow.rider.pose.RiderWidth;
+import org.longlow.svg.drawing.Dimensions;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Layer;
 import org.longlow.svg.drawing.Mark;
@@ -17,9 +24,16 @@ import org.longlow.svg.drawing.Mark;
 class ElevationPictureTest {
 
   private static final PictureOptions FULL =
-      PictureOptions.PLAIN.withNames(true).withDimensions(true).withPins(true).withFreedoms(true);
+      PictureOptions.PLAIN
+          .withGhosts(Set.of("Tor"))
+          .withFindings(List.of("sight.Mara", "sink.Mara.pan"))
+          .withNames(true)
+          .withDimensions(true)
+          .withPins(true)
+          .withFreedoms(true);
 
-  private final Scene scene = Plover.scene();
+  private final Study study = Plover.study();
+  private final Scene scene = Scenes.of(study, FULL);
 
   private static Set<String> subjects(Drawing drawing) {
     return drawing.layers().stream()
@@ -48,7 +62,7 @@ class ElevationPictureTest {
     scene.layout().parts().keySet().forEach(p -> assertThat(subjects).contains("part:" + p));
     scene.layout().pins().keySet().forEach(p -> assertThat(subjects).contains("pin:" + p));
     assertThat(subjects)
-        .contains("person:Mara", "person:Tor", "finding:gap.tank.Mara", "finding:sink.pan");
+        .contains("person:Mara", "person:Tor", "finding:sight.Mara", "finding:sink.Mara.pan");
   }
 
   @Test
@@ -57,40 +71,47 @@ class ElevationPictureTest {
   }
 
   @Test
-  void wheelCentresLieOneWheelbaseApartAndTyresStandOnTheRoad() {
-    Layer wheels = layer(ElevationPicture.of(scene, PictureOptions.PLAIN), "wheels");
-    Envelope rear = boxOf(wheels, "part:rearWheel");
-    Envelope front = boxOf(wheels, "part:frontWheel");
-    // tyres are polygons of 180 corners with one straight below the axle: exact to rounding; the
-    // axles differ by 6 mm in height, so the contacts lie a hair further apart than the axles
-    assertThat(front.centre().x - rear.centre().x).isCloseTo(Plover.WHEELBASE_MM, within(0.02));
-    assertThat(rear.getMinY()).isCloseTo(0, within(0.02));
-    assertThat(front.getMinY()).isCloseTo(0, within(0.02));
+  void wheelsStandOneWheelbaseApartOnTheRoadInEveryStance() {
+    for (Standing standing : study.standings()) {
+      Drawing drawing =
+          ElevationPicture.of(study, PictureOptions.PLAIN.withStance(standing.name()));
+      Layer wheels = layer(drawing, "wheels");
+      Envelope rear = boxOf(wheels, "part:rearWheel");
+      Envelope front = boxOf(wheels, "part:frontWheel");
+      // tyres are polygons of 180 corners: within 0.02 % of the radius of the true circle
+      assertThat(front.centre().x - rear.centre().x)
+          .as(standing.name())
+          .isCloseTo(standing.ground().wheelbaseMm(), within(0.1));
+      assertThat(rear.getMinY()).as(standing.name()).isCloseTo(0, within(0.1));
+      assertThat(front.getMinY()).as(standing.name()).isCloseTo(0, within(0.1));
+    }
   }
 
   @Test
-  void pitchingTheFrameKeepsTheTyresOnTheRoadAndTheWordsLevel() {
-    Scene dived =
-        new Scene(
-            scene.title(),
-            scene.layout(),
-            scene.places(),
-            scene.shapes(),
-            org.longlow.constraints.stand.Ground.under(
-                scene.places().pin("rearAxle"), 315, scene.places().pin("frontAxle"), 270),
-            scene.people(),
-            scene.ghosts(),
-            scene.sunk(),
-            scene.findings(),
-            scene.phantoms(),
-            scene.load(),
-            scene.freedoms());
-    Drawing drawing = ElevationPicture.of(dived, FULL);
-    assertThat(boxOf(layer(drawing, "wheels"), "part:rearWheel").getMinY())
-        .isCloseTo(0, within(0.1));
+  void wordsStayLevelWhenTheMachineIsPitched() {
+    Drawing drawing = ElevationPicture.of(study, FULL.withStance("full bump"));
     assertThat(layer(drawing, "pins").marks())
         .filteredOn(Mark.Words.class::isInstance)
         .allSatisfy(m -> assertThat(((Mark.Words) m).rotationDeg()).isZero());
+  }
+
+  @Test
+  void anUnknownStanceIsRefusedWithThoseThereAre() {
+    assertThatThrownBy(() -> ElevationPicture.of(study, PictureOptions.PLAIN.withStance("flying")))
+        .hasMessageContaining("'flying'")
+        .hasMessageContaining("laden, Mara");
+  }
+
+  @Test
+  void thePersonDrawnIsTheFleshThatGapsAreMeasuredTo() {
+    Sitting mara = study.sitting("Mara", "rider").orElseThrow();
+    Geometry chest =
+        Figure.parts(mara.body(), mara.posture().orElseThrow(), RiderWidth.DEFAULT).stream()
+            .filter(f -> f.name().equals("chest"))
+            .findFirst()
+            .orElseThrow()
+            .outline();
+    assertThat(scene.people().get(0).body().buffer(0.5).contains(chest)).isTrue();
   }
 
   @Test
@@ -120,7 +141,7 @@ class ElevationPictureTest {
   void dimensionsSayWhatTheDrawingMeasures() {
     Drawing drawing = ElevationPicture.of(scene, PictureOptions.PLAIN.withDimensions(true));
     List<String> words = words(layer(drawing, "dimensions"));
-    assertThat(words).contains("wheelbase 1640");
+    assertThat(words).contains("wheelbase " + Dimensions.figure(scene.ground().wheelbaseMm()));
     Envelope machine = new Envelope();
     for (String id : List.of("wheels", "frame", "engine", "exhaust", "body", "lamps")) {
       for (Mark m : layer(drawing, id).marks()) {

@@ -1,0 +1,160 @@
+package org.longlow.sketcher.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.locationtech.jts.geom.Envelope;
+import org.longlow.constraints.machine.AxleLoads;
+import org.longlow.constraints.study.Study;
+import org.longlow.svg.drawing.Anchor;
+import org.longlow.svg.drawing.Drawing;
+import org.longlow.svg.drawing.Layer;
+import org.longlow.svg.drawing.Mark;
+import org.longlow.svg.drawing.Tone;
+import org.longlow.svg.page.Frame;
+import org.longlow.svg.page.Page;
+import org.longlow.svg.page.Paper;
+import org.longlow.svg.page.Scale;
+import org.longlow.svg.page.TitleBlock;
+
+/** The elevation for the wall: dimensions in tiers, axle loads as notes, on a framed sheet. */
+public final class DimensionedElevation {
+
+  private static final double NOTE_LINE_MM = 4.4;
+  private static final double AIR_MM = 5;
+
+  private DimensionedElevation() {}
+
+  /**
+   * Returns the dimensioned elevation at real size, lettered for showing at the scale of the
+   * options.
+   */
+  public static Drawing of(Study study, PictureOptions options) {
+    return of(Scenes.of(study, options), options.denominator());
+  }
+
+  /**
+   * A framed sheet.
+   *
+   * @param page the sheet
+   * @param scale the scale of the picture on it
+   */
+  public record Sheet(Page page, Scale scale) {}
+
+  /**
+   * Returns the dimensioned elevation with its first rider on a framed sheet at the largest
+   * preferred scale that fits.
+   *
+   * @param date date of issue for the title block, such as 2026-11-25; may be empty
+   * @throws IllegalArgumentException if it fits at no scale
+   */
+  public static Sheet sheet(Study study, Paper paper, String date) {
+    TitleBlock title = TitleBlock.of(Scenes.title(study.layout()), study.layout().name(), date);
+    return sheet(study, PictureOptions.PLAIN, paper, title);
+  }
+
+  /**
+   * Returns the dimensioned elevation on a framed sheet at the largest preferred scale that fits;
+   * the scale of the options is not used.
+   *
+   * @throws IllegalArgumentException if it fits at no scale
+   */
+  public static Sheet sheet(Study study, PictureOptions options, Paper paper, TitleBlock title) {
+    return sheet(Scenes.of(study, options), paper, title);
+  }
+
+  /**
+   * Returns the dimensioned elevation at real size, lettered for 1:{@code denominator}.
+   *
+   * @param denominator N of the scale it will be shown at
+   */
+  static Drawing of(Scene scene, double denominator) {
+    PictureOptions plain = PictureOptions.PLAIN.withDenominator(denominator);
+    Drawing drawing =
+        ElevationPicture.of(scene, plain).plus(DimensionInk.layer(scene, denominator, true));
+    return drawing.plus(notes(scene, drawing, denominator));
+  }
+
+  /**
+   * Returns a framed sheet at the largest preferred scale (ISO 5455) that fits, the paper turned
+   * whichever way gives the larger one.
+   *
+   * @throws IllegalArgumentException if it fits at no scale
+   */
+  static Sheet sheet(Scene scene, Paper paper, TitleBlock title) {
+    Envelope machine = MachineInk.bounds(scene);
+    for (Scale scale : Scale.PREFERRED) {
+      if (scale.paper() > scale.real()) {
+        continue;
+      }
+      for (Paper turned : List.of(paper.landscape(), paper.portrait())) {
+        Envelope space = Frame.pictureSpace(turned);
+        if (!fits(machine, space, scale.factor())) {
+          continue;
+        }
+        Drawing drawing = of(scene, scale.denominator());
+        if (fits(drawing.scaled(scale.factor()).paperBoundsMm(), space, 1)) {
+          return new Sheet(Frame.sheet(turned, title, drawing, scale), scale);
+        }
+      }
+    }
+    throw new IllegalArgumentException(
+        String.format(
+            Locale.ROOT,
+            "the machine of %.0f x %.0f mm fits on %s at no scale; take larger paper",
+            machine.getWidth(),
+            machine.getHeight(),
+            paper.name()));
+  }
+
+  private static boolean fits(Envelope box, Envelope space, double factor) {
+    return box.getWidth() * factor <= space.getWidth()
+        && box.getHeight() * factor <= space.getHeight();
+  }
+
+  /** Returns what is written above the picture, from its left edge. */
+  private static Layer notes(Scene scene, Drawing drawing, double n) {
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        "Lengths in mm, angles in degrees"
+            + (scene.stance().isEmpty() ? ", as drawn." : ", stance: " + scene.stance() + "."));
+    scene
+        .load()
+        .ifPresent(
+            load -> {
+              AxleLoads a = load.axles();
+              lines.add(
+                  String.format(
+                      Locale.ROOT,
+                      "%.0f kg in all: front %.0f N (%.1f %%), rear %.0f N; centre of mass %.0f"
+                          + " forward, %.0f up.",
+                      load.total().massKg(),
+                      a.frontN(),
+                      100 * a.frontShare(),
+                      a.rearN(),
+                      a.total().at().x(),
+                      a.total().at().z()));
+            });
+    if (!scene.sunk().isEmpty()) {
+      lines.add("Sink of foam is good to ±20 %.");
+    }
+    lines.add("A sketch, not a certificate: local codes and licensed inspection decide.");
+    Envelope box = drawing.boundsMm();
+    double y = box.getMaxY() + AIR_MM * n;
+    List<Mark> marks = new ArrayList<>();
+    for (int i = lines.size() - 1; i >= 0; i--) {
+      marks.add(
+          new Mark.Words(
+              "notes",
+              lines.get(i),
+              box.getMinX(),
+              y,
+              Canvas.SMALL_MM,
+              0,
+              Anchor.START,
+              Tone.PENCIL));
+      y += NOTE_LINE_MM * n;
+    }
+    return new Layer(PictureLayer.NOTES.id(), PictureLayer.NOTES.title(), marks);
+  }
+}

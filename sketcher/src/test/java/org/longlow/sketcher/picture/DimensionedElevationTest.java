@@ -1,0 +1,82 @@
+package org.longlow.sketcher.picture;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Envelope;
+import org.longlow.svg.drawing.Layer;
+import org.longlow.svg.drawing.Mark;
+import org.longlow.svg.page.Frame;
+import org.longlow.svg.page.Paper;
+import org.longlow.svg.page.Scale;
+
+class DimensionedElevationTest {
+
+  @Test
+  void theSheetUsesTheLargestPreferredScaleThatFits() {
+    // 2.3 m of machine and its dimensions: 1:10 on A3 and Tabloid, 1:20 on A4, 1:5 on A1
+    assertThat(scale(Paper.A3)).isEqualTo(Scale.oneTo(10));
+    assertThat(scale(Paper.TABLOID)).isEqualTo(Scale.oneTo(10));
+    assertThat(scale(Paper.A4)).isEqualTo(Scale.oneTo(20));
+    assertThat(scale(Paper.A1)).isEqualTo(Scale.oneTo(5));
+  }
+
+  private static Scale scale(Paper paper) {
+    return DimensionedElevation.sheet(Plover.study(), paper, "").scale();
+  }
+
+  @Test
+  void everythingOfThePictureLiesInsideTheFrameAboveTheTitleBlock() {
+    for (Paper paper : List.of(Paper.A3, Paper.A4, Paper.TABLOID)) {
+      var sheet = DimensionedElevation.sheet(Plover.study(), paper, "2026-03-01");
+      Envelope space = Frame.pictureSpace(sheet.page().paper());
+      space.expandBy(1e-6);
+      for (Layer layer : sheet.page().layers()) {
+        if (layer.id().startsWith("sheet-")) {
+          continue;
+        }
+        for (Mark mark : layer.marks()) {
+          Envelope box =
+              mark instanceof Mark.Words w
+                  ? w.boxMm()
+                  : ((Mark.Shape) mark).geometry().getEnvelopeInternal();
+          assertThat(space.contains(box)).as(mark + " on " + paper.name()).isTrue();
+        }
+      }
+    }
+  }
+
+  @Test
+  void noWordsOfTheSheetLieOnOthers() {
+    for (Paper paper : List.of(Paper.A3, Paper.A4)) {
+      List<Mark.Words> words = new ArrayList<>();
+      for (Layer l : DimensionedElevation.sheet(Plover.study(), paper, "").page().layers()) {
+        for (Mark m : l.marks()) {
+          if (m instanceof Mark.Words w && !l.id().startsWith("sheet-")) {
+            words.add(w);
+          }
+        }
+      }
+      for (int i = 0; i < words.size(); i++) {
+        for (int j = 0; j < i; j++) {
+          assertThat(words.get(i).boxMm().intersects(words.get(j).boxMm()))
+              .as("%s and %s on %s", words.get(i).text(), words.get(j).text(), paper.name())
+              .isFalse();
+        }
+      }
+    }
+  }
+
+  @Test
+  void axleLoadsAndTheCautionAreOnTheDrawing() {
+    Layer notes =
+        ElevationPictureTest.layer(
+            DimensionedElevation.of(Plover.study(), PictureOptions.PLAIN), "notes");
+    List<String> words = notes.marks().stream().map(m -> ((Mark.Words) m).text()).toList();
+    assertThat(words).anyMatch(w -> w.matches("\\d+ kg in all: front \\d+ N .*"));
+    assertThat(words).anyMatch(w -> w.contains("not a certificate"));
+    assertThat(words).anyMatch(w -> w.contains("±20 %"));
+  }
+}

@@ -1,0 +1,193 @@
+package org.longlow.sketcher.picture;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.locationtech.jts.algorithm.distance.DiscreteHausdorffDistance;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.shape.Curves;
+import org.longlow.constraints.shape.Cushions;
+import org.longlow.constraints.shape.Shapes;
+import org.longlow.constraints.study.Study;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.svg.drawing.Layer;
+import org.longlow.svg.drawing.Mark;
+import org.longlow.svg.page.Paper;
+import org.longlow.svg.page.TemplateSettings;
+import org.longlow.svg.page.TemplateSheets;
+
+class TemplatesTest {
+
+  private final Study study = Plover.study();
+  private final List<NamedDrawing> all = Templates.of(study, Set.of());
+
+  private NamedDrawing named(String fileName) {
+    return all.stream().filter(d -> d.fileName().equals(fileName)).findFirst().orElseThrow();
+  }
+
+  private static Geometry cut(NamedDrawing d) {
+    Layer outline = ElevationPictureTest.layer(d.drawing(), "outline");
+    return ((Mark.Shape) outline.marks().get(0)).geometry();
+  }
+
+  private static List<String> words(NamedDrawing d) {
+    List<String> out = new ArrayList<>();
+    for (Layer l : d.drawing().layers()) {
+      for (Mark m : l.marks()) {
+        if (m instanceof Mark.Words w) {
+          out.add(w.text());
+        }
+      }
+    }
+    return out;
+  }
+
+  @Test
+  void everyTemplateHasExactlyTheSolvedOutline() {
+    for (NamedDrawing d : all) {
+      if (d.fileName().contains("-board") || d.fileName().contains("-layer")) {
+        continue;
+      }
+      Geometry solved = study.shapes().get(d.part()).outline();
+      assertThat(DiscreteHausdorffDistance.distance(cut(d), solved)).as(d.name()).isLessThan(1e-6);
+      assertThat(cut(d).getArea()).isCloseTo(solved.getArea(), within(1e-6));
+    }
+  }
+
+  @Test
+  void boardsAreAsLongAsTheFaceAndAsWideAsTheSpread() {
+    Envelope board = cut(named("pan-board")).getEnvelopeInternal();
+    double length =
+        study.placed().places().pin("panRear").distance(study.placed().places().pin("panFront"));
+    assertThat(board.getWidth()).isCloseTo(length, within(1e-9));
+    assertThat(board.getHeight()).isCloseTo(380, within(1e-9));
+  }
+
+  @Test
+  void layersAreTheBandsOfTheCushion() {
+    Part.Cushion pan = (Part.Cushion) study.layout().parts().get("pan");
+    List<Geometry> bands = Cushions.bands(pan, study.placed().places());
+    for (int i = 1; i < bands.size(); i++) {
+      assertThat(cut(named("pan-layer-" + i)).equalsTopo(bands.get(i))).isTrue();
+    }
+    assertThat(words(named("pan-layer-3")))
+        .anyMatch(w -> w.matches("layer 3: soft, 25 mm free; under Mara [\\d.]+ mm; under Tor .*"));
+  }
+
+  @Test
+  void whatIsBoughtGetsNoTemplateUnlessAskedFor() {
+    assertThat(all).noneMatch(d -> Set.of("engine", "fork", "rearWheel").contains(d.part()));
+    assertThat(Templates.of(study, Set.of("engine"))).hasSize(1);
+  }
+
+  @Test
+  void anUnknownPartIsRefusedByName() {
+    assertThatThrownBy(() -> Templates.of(study, Set.of("wing")))
+        .hasMessageContaining("'wing'")
+        .hasMessageContaining("lowRail");
+  }
+
+  @Test
+  void fileNamesAreSafeAndUnique() {
+    assertThat(all.stream().map(NamedDrawing::fileName)).doesNotHaveDuplicates();
+    assertThat(all).allMatch(d -> d.fileName().matches("[a-z0-9]+(-[a-z0-9]+)*"));
+    assertThat(Templates.fileName("../../Größe <b>")).isEqualTo("gr-e-b");
+    assertThat(Templates.fileName("тяга")).isEqualTo("part");
+  }
+
+  @Test
+  void cutLengthOfOneRightAngleIsTheReferenceFigure() {
+    // derived worked number: legs 500 and 400 with one 90 degree bend, CLR 114.3
+    TubeBends bends =
+        TubeBends.of(
+            List.of("a", "b", "c"),
+            List.of(new PointMm(0, 0), new PointMm(500, 0), new PointMm(500, 400)),
+            114.3);
+    assertThat(bends.cutMm()).isCloseTo(850.942020152657, within(1e-9));
+    TubeBends.Bend bend = bends.bends().get(0);
+    assertThat(bend.arcMm()).isCloseTo(179.542020152657, within(1e-9));
+    assertThat(bend.gainMm()).isCloseTo(49.057979847343, within(1e-9));
+    assertThat(bend.startMm()).isCloseTo(385.7, within(1e-9));
+    assertThat(bend.reduced()).isFalse();
+  }
+
+  @Test
+  void otherBendsGiveTheReferenceFigures() {
+    // derived worked numbers: CLR 76.2 at 45 degrees, CLR 60 at 120 degrees
+    check(76.2, 45, 59.847340050886, 31.563073452830, 3.278806854775);
+    check(60, 120, 125.663706143592, 103.923048454133, 82.182390764674);
+  }
+
+  private static void check(double clr, double deg, double arc, double tangent, double gain) {
+    PointMm corner = new PointMm(500, 0);
+    PointMm end = corner.plus(PointMm.unit(Math.toRadians(-deg)).times(500));
+    TubeBends.Bend b =
+        TubeBends.of(List.of("a", "b", "c"), List.of(new PointMm(0, 0), corner, end), clr)
+            .bends()
+            .get(0);
+    assertThat(b.arcMm()).isCloseTo(arc, within(1e-9));
+    assertThat(b.tangentMm()).isCloseTo(tangent, within(1e-9));
+    assertThat(b.gainMm()).isCloseTo(gain, within(1e-9));
+    assertThat(b.angleRad()).isNegative();
+  }
+
+  @Test
+  void cutLengthIsTheLengthOfTheDrawnCentreLine() {
+    for (Part part : study.layout().parts().values()) {
+      if (part instanceof Part.Tube tube) {
+        double drawn = Curves.length(Shapes.centreLine(tube, study.placed().places()));
+        // the drawn line is made of chords at most 0.02 mm off the arc: shorter, by under 0.2 %
+        double cut = TubeBends.of(tube, study.placed().places()).cutMm();
+        assertThat(drawn).isBetween(cut * 0.998, cut + 1e-9);
+      }
+    }
+  }
+
+  @Test
+  void aBendThatDoesNotFitSaysSo() {
+    TubeBends bends =
+        TubeBends.of(
+            List.of("a", "b", "c"),
+            List.of(new PointMm(0, 0), new PointMm(50, 0), new PointMm(50, 400)),
+            100);
+    assertThat(bends.bends().get(0).reduced()).isTrue();
+    assertThat(bends.bends().get(0).radiusMm()).isCloseTo(50, within(1e-9));
+  }
+
+  @Test
+  void everyTemplateSaysThatTheLineStaysOrHowLongToCut() {
+    for (NamedDrawing d : all) {
+      assertThat(words(d))
+          .as(d.name())
+          .anyMatch(w -> w.startsWith("LINE STAYS") || w.startsWith("cut length"));
+    }
+  }
+
+  @Test
+  void pinsOfAPartAreDrillCrossesAtTheirPlace() {
+    Layer drills = ElevationPictureTest.layer(named("lowrail").drawing(), "drills");
+    Set<String> subjects = drills.marks().stream().map(Mark::subject).collect(Collectors.toSet());
+    assertThat(subjects).containsExactlyInAnyOrder("pin:a", "pin:b", "pin:c", "pin:d");
+    Envelope a = ElevationPictureTest.boxOf(drills, "pin:a");
+    PointMm place = study.placed().places().pin("a");
+    assertThat(a.centre().x).isCloseTo(place.x(), within(1e-6));
+    assertThat(a.centre().y).isCloseTo(place.z(), within(1e-6));
+  }
+
+  @Test
+  void everyTemplateCanBePrintedOnHomePaper() {
+    for (NamedDrawing d : all) {
+      assertThat(TemplateSheets.of(d.name(), d.drawing(), TemplateSettings.on(Paper.A4)))
+          .as(d.name())
+          .isNotEmpty();
+    }
+  }
+}
