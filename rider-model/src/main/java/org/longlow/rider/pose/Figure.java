@@ -170,7 +170,7 @@ public final class Figure {
     Body.Foot foot = body.foot();
     PointMm along = p.ball().minus(p.heel()).times(1 / foot.ballMm());
     PointMm off = along.left();
-    double heelRound = 0.4 * foot.ankle().z();
+    double heelRound = 0.18 * foot.ankle().z();
     double ballRound = 0.5 * (body.gear().ballMm() + 62);
     double toeRound = 0.55 * ballRound;
     PointMm heelAt = p.heel().plus(along.times(heelRound - foot.backMm()));

@@ -88,6 +88,9 @@ public record Contact(
       return 0;
     }
     StackCurve curve = stack.curve();
+    if (!(curve.limitMm() > 0)) {
+      return 0;
+    }
     double low = 0;
     double high = curve.limitMm();
     double depth = guess > 0 && guess < high ? guess : 0.5 * high;
@@ -117,8 +120,10 @@ public record Contact(
     StackCurve curve = stack.curve();
     Pass pass = new Pass();
     pass.run(curve, outline, depth);
-    double foamPa = curve.pressurePa(depth);
-    double area = areaCm2(outline, depth);
+    // Memory foam alone springs nowhere: the body lies in it up to its collapse.
+    boolean dead = forceN > 0 && !(curve.limitMm() > 0);
+    double area = areaCm2(outline, dead ? stack.rigidSinkMm() : depth);
+    double foamPa = dead ? forceN / edgeFactor / area * 1e4 : curve.pressurePa(depth);
     Compression layers = stack.compress(Math.min(foamPa / 1000, 100_000));
     double sink = forceN > 0 ? depth + stack.rigidSinkMm() : 0;
     return new Contact(

@@ -31,6 +31,11 @@ public record CushionLoad(
     Compression layers,
     boolean holdsBump) {
 
+  /** Returns the order of pressure under a sitting bone, kPa; for a pan. */
+  public double sittingBoneKPa() {
+    return Contact.SITTING_BONE_FACTOR * peakKPa;
+  }
+
   public Compression.Verdict verdict() {
     return layers.verdict();
   }

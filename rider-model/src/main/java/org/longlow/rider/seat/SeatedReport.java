@@ -19,6 +19,9 @@ final class SeatedReport {
   /** Highest pressure that a verdict is worked out for, kPa; foam is solid long before. */
   private static final double MOST_KPA = 50_000;
 
+  /** Thickness left of foam that a thigh squeezes over an edge, 1; judgement. */
+  private static final double SQUEEZED_SHARE = 1.0 / 3;
+
   private SeatedReport() {}
 
   static SeatOutcome of(Settling s) {
@@ -57,6 +60,15 @@ final class SeatedReport {
     if (s.panStation() < -Outline.BUTTOCK_REAR_MM - 60) {
       notes.add("The buttocks reach behind the pan: part of them hangs free.");
     }
+    double dip = thighDipMm(s, pose);
+    if (dip > 0) {
+      notes.add(
+          String.format(
+              Locale.ROOT,
+              "The front edge of the pan presses %.0f mm into the underside of the thighs: shorten the"
+                  + " pan, lower its front or raise the feet.",
+              dip));
+    }
     if (!s.leansBack()) {
       notes.add(
           s.recline() <= 0
@@ -93,6 +105,24 @@ final class SeatedReport {
     notes.addAll(s.seat.pan().foam().warnings());
     notes.addAll(s.seat.back().foam().warnings());
     return notes;
+  }
+
+  /** How far the pan's front edge, its foam squeezed to a third, stands into the thigh, mm. */
+  private static double thighDipMm(Settling s, PoseResult pose) {
+    Cushion pan = s.seat.pan();
+    PointMm edge =
+        pan.to().plus(s.panAlong.left().times(pan.foam().thicknessMm() * SQUEEZED_SHARE));
+    PointMm hip = s.hip();
+    PointMm thigh = pose.posture().knee().minus(hip).times(1 / s.body.thighMm());
+    double along = thigh.dot(edge.minus(hip));
+    if (along <= 0 || along >= s.body.thighMm()) {
+      return 0;
+    }
+    double share = along / s.body.thighMm();
+    double underside = s.body.hipAboveSeatMm() - Outline.THIGH_GAP_MM;
+    double knee = s.body.measures().get("lowerthighcircumference") / (2 * Math.PI);
+    double flesh = underside + share * (knee - underside);
+    return flesh + thigh.cross(edge.minus(hip));
   }
 
   private static CushionLoad pan(Settling s) {

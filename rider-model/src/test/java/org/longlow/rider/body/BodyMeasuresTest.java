@@ -111,6 +111,27 @@ class BodyMeasuresTest {
   }
 
   @Test
+  void anUnlikelyTapeReadingIsQuestioned() {
+    BodyMeasures plain = BodyMeasures.of(Sex.MALE, 1750, 80);
+    double odd = plain.get("buttockkneelength") + 60;
+    assertThat(BodyMeasures.of(Sex.MALE, 1750, 80, Map.of("buttockkneelength", odd)).notes())
+        .anyMatch(
+            note -> note.contains("Buttock-knee length") && note.contains("measure it again"));
+  }
+
+  @Test
+  void longLegsGoWithAShortTrunk() {
+    BodyMeasures legs = BodyMeasures.proportioned(Sex.FEMALE, 1650, 65, 1.645);
+    BodyMeasures trunk = BodyMeasures.proportioned(Sex.FEMALE, 1650, 65, -1.645);
+    assertThat(legs.get("d_thighlink")).isGreaterThan(trunk.get("d_thighlink"));
+    assertThat(legs.get("sittingheight")).isLessThan(trunk.get("sittingheight") - 20);
+    assertThat(legs.statureMm()).isEqualTo(trunk.statureMm());
+    // -80.886 + 0.091278 per mm of stature, from the survey's regression.
+    assertThat(BodyMeasures.typicalMassKg(Sex.FEMALE, 1650))
+        .isCloseTo(-80.886 + 0.091278 * 1650, within(1e-9));
+  }
+
+  @Test
   void surveyFiguresAreReadWhole() {
     MeasureStats knee = Anthropometry.survey().measures(Sex.MALE).get("buttockkneelength");
     assertThat(knee.n()).isEqualTo(4082);

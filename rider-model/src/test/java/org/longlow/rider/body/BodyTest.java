@@ -63,6 +63,22 @@ class BodyTest {
   }
 
   @Test
+  void tallerPeopleHaveLongerLinks() {
+    for (Sex sex : Sex.values()) {
+      Body before = Body.of(sex, 1400, 70, Gear.NONE);
+      for (double mm = 1450; mm <= 2100; mm += 50) {
+        Body next = Body.of(sex, mm, 70, Gear.NONE);
+        assertThat(next.thighMm()).isGreaterThan(before.thighMm());
+        assertThat(next.shankMm()).isGreaterThan(before.shankMm());
+        assertThat(next.hipToShoulderMm()).isGreaterThan(before.hipToShoulderMm());
+        assertThat(next.upperArmMm()).isGreaterThan(before.upperArmMm());
+        assertThat(next.elbowToGripMm()).isGreaterThan(before.elbowToGripMm());
+        before = next;
+      }
+    }
+  }
+
+  @Test
   void segmentMassesAddUpToTheBody() {
     for (Sex sex : Sex.values()) {
       double sum = 0;

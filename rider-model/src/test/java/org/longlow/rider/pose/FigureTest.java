@@ -74,7 +74,7 @@ class FigureTest {
       assertThat(part(parts, "chest").outline().covers(point(p.shoulder()))).isTrue();
       Geometry silhouette = Figure.silhouette(parts);
       assertThat(silhouette.isValid()).isTrue();
-      assertThat(silhouette).isInstanceOf(Polygon.class);
+      assertThat(silhouette.getGeometryType()).isEqualTo("Polygon");
     }
   }
 

@@ -218,6 +218,44 @@ class SettleTest {
   }
 
   @Test
+  void aMemoryFoamPanBottomsAndSaysWhy() {
+    SeatGeometry full = seat();
+    FoamStack memory = FoamStack.of(new FoamLayer(60, Foam.memory(60, 60, 2)));
+    Cushion pan = new Cushion(full.pan().from(), full.pan().to(), memory, 380);
+    SeatOutcome.Seated s =
+        seated(
+            man(), new SeatGeometry(pan, full.back(), full.headRest(), full.foot(), full.hand()));
+    assertThat(s.converged()).isTrue();
+    assertThat(s.pan().verdict()).isEqualTo(Compression.Verdict.BOTTOMS);
+    assertThat(s.notes()).anyMatch(note -> note.contains("memory foam"));
+  }
+
+  @Test
+  void aSteepLongPanPressesIntoTheThighs() {
+    SeatGeometry steep = seat(30, 40, 30);
+    SeatGeometry low =
+        new SeatGeometry(
+            steep.pan(),
+            steep.back(),
+            steep.headRest(),
+            new FootContact.BallOnPeg(new PointMm(1380, 250)),
+            steep.hand());
+    assertThat(seated(man(), low).notes()).anyMatch(note -> note.contains("front edge of the pan"));
+  }
+
+  @Test
+  void anExplicitBackResultantTiltsTheTrunk() {
+    SettleOptions high = SettleOptions.DEFAULT.withBackCentre(0.75);
+    SeatGeometry full = seat();
+    SeatGeometry bare = new SeatGeometry(full.pan(), full.back(), null, full.foot(), full.hand());
+    SeatOutcome.Seated s = (SeatOutcome.Seated) Settle.settle(man(), bare, high);
+    assertThat(s.converged()).isTrue();
+    // The pressure acts higher, so the shoulders sink deeper and the trunk lies further back.
+    assertThat(Math.toDegrees(s.reclineRad())).isBetween(35.2, 42.0);
+    assertThat(s.load().backN()).isLessThan(seated(man(), bare).load().backN());
+  }
+
+  @Test
   void brakingAddsForwardPush() {
     SeatOutcome.Seated braking =
         (SeatOutcome.Seated)
