@@ -18,7 +18,7 @@ public final class CopeFigure {
    * @param branchRadiusMm outside, &gt; 0
    * @param branchInnerRadiusMm inside, 0 (a bar) to branchRadiusMm
    * @param mainRadiusMm at least branchRadiusMm plus the offset
-   * @param angleDeg between the axes, above 0 to 90
+   * @param angleDeg between the axes, 1 to 90
    * @param offsetMm between the axes; 0 if not given
    * @param stationsDeg round the branch from the acute side; every 15 deg if not given
    */
@@ -53,8 +53,9 @@ public final class CopeFigure {
             : needs.within("branchInnerRadiusMm", input.branchInnerRadiusMm(), 0, outer);
     double main = needs.positive("mainRadiusMm", input.mainRadiusMm());
     Double angle = input.angleDeg();
-    if (angle == null || !(angle > 0 && angle <= 90)) {
-      needs.fault("angleDeg", angle, "above 0 to 90, the acute angle between the axes");
+    // Below a degree the tubes lie along each other and there is no cope to cut.
+    if (angle == null || !(angle >= 1 && angle <= 90)) {
+      needs.fault("angleDeg", angle, "1 to 90, the acute angle between the axes");
     }
     double offset = input.offsetMm() == null ? 0 : needs.finite("offsetMm", input.offsetMm());
     if (outer + Math.abs(offset) > main) {

@@ -10,26 +10,32 @@ import java.util.Locale;
  */
 final class Needs {
 
-  static final String FINITE = "a finite number";
-  static final String POSITIVE = "a finite number above 0";
-  static final String NOT_NEGATIVE = "a finite number, 0 or more";
+  /** No length, mass, speed or inertia of a machine is larger in its unit; ours, a sanity bound. */
+  static final double MOST = 1e6;
+
+  /** No length, mass or radius that must be there is smaller in its unit. */
+  static final double LEAST = 1e-6;
+
+  static final String FINITE = "a number from -1000000 to 1000000";
+  static final String POSITIVE = "a number from 0.000001 to 1000000";
+  static final String NOT_NEGATIVE = "a number from 0 to 1000000";
 
   private final List<FigureFault> faults = new ArrayList<>();
 
   double finite(String name, Double value) {
-    return value != null && Double.isFinite(value) ? value : fault(name, value, FINITE);
+    return number(name, value, -MOST, FINITE);
   }
 
   double positive(String name, Double value) {
-    return value != null && Double.isFinite(value) && value > 0
-        ? value
-        : fault(name, value, POSITIVE);
+    return number(name, value, LEAST, POSITIVE);
   }
 
   double notNegative(String name, Double value) {
-    return value != null && Double.isFinite(value) && value >= 0
-        ? value
-        : fault(name, value, NOT_NEGATIVE);
+    return number(name, value, 0, NOT_NEGATIVE);
+  }
+
+  private double number(String name, Double value, double least, String allowed) {
+    return value != null && value >= least && value <= MOST ? value : fault(name, value, allowed);
   }
 
   /** Closed range; both ends are numbers worth showing. */

@@ -90,20 +90,15 @@ public final class StabilityFigure {
     }
     needs.settle();
     WhippleModel model;
+    List<Roots> roots;
     try {
-      model = parameters.model();
-    } catch (IllegalArgumentException e) {
+      WhippleModel made = parameters.model();
+      roots = speeds.stream().map(v -> roots(made, v)).toList();
+      model = made;
+    } catch (IllegalArgumentException | ArithmeticException e) {
       needs.add(new FigureFault("masses and inertias", "not those of a machine", e.getMessage()));
       throw new FigureFaults(needs.faults());
     }
-    List<Roots> roots =
-        speeds.stream()
-            .map(
-                v ->
-                    new Roots(
-                        v,
-                        model.eigenvalues(v).stream().map(e -> new Root(e.re(), e.im())).toList()))
-            .toList();
     return new Output(
         model.m(),
         model.c1(),
@@ -112,6 +107,11 @@ public final class StabilityFigure {
         orNull(model.weaveSpeedMs()),
         orNull(model.capsizeSpeedMs()),
         roots);
+  }
+
+  private static Roots roots(WhippleModel model, double speedMs) {
+    return new Roots(
+        speedMs, model.eigenvalues(speedMs).stream().map(e -> new Root(e.re(), e.im())).toList());
   }
 
   private static Double orNull(OptionalDouble value) {
