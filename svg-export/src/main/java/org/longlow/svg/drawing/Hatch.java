@@ -1,10 +1,13 @@
 package org.longlow.svg.drawing;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryComponentFilter;
 import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.LinearRing;
 
 /** Hatching: parallel lines inside an area. */
 public final class Hatch {
@@ -19,7 +22,10 @@ public final class Hatch {
    * spacing and angle fall together, because one line of the family always passes through the
    * origin.
    *
-   * @param area a valid polygon or collection of polygons, mm
+   * <p>Each line is cut by the even-odd rule with all rings at once, so areas that overlap cancel
+   * out and rings that cross themselves do no harm.
+   *
+   * @param area polygons or a collection of them, mm; other parts are ignored
    * @param spacingMm distance between lines, mm, greater than 0
    * @param angleRad direction of the lines, rad
    * @throws IllegalArgumentException if more than {@value #MOST_LINES} lines would be needed
@@ -29,32 +35,51 @@ public final class Hatch {
       throw new IllegalArgumentException(
           "hatch spacing is " + spacingMm + " mm; allowed: more than 0");
     }
-    Envelope box = area.getEnvelopeInternal();
-    if (box.isNull()) {
-      return area.getFactory().createMultiLineString();
-    }
     double c = Math.cos(angleRad);
     double s = Math.sin(angleRad);
-    double reach = Math.hypot(box.getWidth(), box.getHeight());
-    double mx = box.getMinX() + box.getWidth() / 2;
-    double my = box.getMinY() + box.getHeight() / 2;
-    double along = mx * c + my * s;
-    double across = my * c - mx * s;
-    double first = Math.ceil((across - reach / 2) / spacingMm);
-    double last = Math.floor((across + reach / 2) / spacingMm);
+    // Rings in turned axes: u along the lines, v across them.
+    List<double[]> edges = new ArrayList<>();
+    GeometryComponentFilter each =
+        part -> {
+          if (part instanceof LinearRing ring) {
+            Coordinate[] p = ring.getCoordinates();
+            for (int i = 1; i < p.length; i++) {
+              edges.add(
+                  new double[] {
+                    p[i - 1].x * c + p[i - 1].y * s,
+                    p[i - 1].y * c - p[i - 1].x * s,
+                    p[i].x * c + p[i].y * s,
+                    p[i].y * c - p[i].x * s
+                  });
+            }
+          }
+        };
+    area.apply(each);
+    double low = edges.stream().mapToDouble(e -> e[1]).min().orElse(0);
+    double high = edges.stream().mapToDouble(e -> e[1]).max().orElse(0);
+    double first = Math.ceil(low / spacingMm);
+    double last = Math.floor(high / spacingMm);
     if (last - first > MOST_LINES) {
       throw new IllegalArgumentException(
           "hatch spacing of " + spacingMm + " mm needs more than " + MOST_LINES + " lines");
     }
-    List<LineString> lines = new ArrayList<>();
+    List<LineString> out = new ArrayList<>();
     for (double k = first; k <= last; k++) {
       double v = k * spacingMm;
-      double a = along - reach;
-      double b = along + reach;
-      lines.add(Planar.line(a * c - v * s, a * s + v * c, b * c - v * s, b * s + v * c));
+      double[] crossings =
+          edges.stream()
+              .filter(e -> e[1] <= v != e[3] <= v)
+              .mapToDouble(e -> e[0] + (v - e[1]) / (e[3] - e[1]) * (e[2] - e[0]))
+              .toArray();
+      Arrays.sort(crossings);
+      for (int i = 0; i + 1 < crossings.length; i += 2) {
+        double a = crossings[i];
+        double b = crossings[i + 1];
+        if (b > a) {
+          out.add(Planar.line(a * c - v * s, a * s + v * c, b * c - v * s, b * s + v * c));
+        }
+      }
     }
-    return area.getFactory()
-        .createMultiLineString(lines.toArray(new LineString[0]))
-        .intersection(area);
+    return Planar.FACTORY.createMultiLineString(out.toArray(new LineString[0]));
   }
 }

@@ -36,7 +36,7 @@ final class CoverSheet {
     int all = plan.sheets().size();
     List<Mark> words = new ArrayList<>();
     String name = plan.part().isBlank() ? "Part without a name" : Lettering.printable(plan.part());
-    words.add(line(Lettering.fitted(name, 7, w / FONT_RESERVE), 0, h - 9, 7, Tone.INK));
+    words.add(line(Lettering.fitted(name, 7, (w - 28) / FONT_RESERVE), 0, h - 9, 7, Tone.INK));
     words.add(
         line(
             "Full-size template, "

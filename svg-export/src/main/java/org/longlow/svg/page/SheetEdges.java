@@ -90,58 +90,90 @@ final class SheetEdges {
     return out;
   }
 
-  /** Returns arrows and words towards the neighbours, each on a patch of paper. */
-  List<Mark> arrows() {
-    List<Mark> out = new ArrayList<>();
+  /** Words and an arrow in the middle of an edge. */
+  private record Caption(double x, double y, double arrowDeg, String text) {
+    boolean upright() {
+      return Math.abs(arrowDeg) != 90;
+    }
+
+    /** Half the length of the words; fonts other than the intended one may be a fifth wider. */
+    double reach() {
+      return Lettering.widthMm(text, CAPTION_MM) * 0.6 + 4;
+    }
+  }
+
+  private List<Caption> captions() {
+    List<Caption> out = new ArrayList<>();
     if (neighbour(0, 1)) {
-      caption(out, w - o / 2, h / 2, 0, label(0, 1), "glue strip, " + label(0, 1) + " lies on top");
+      out.add(new Caption(w - o / 2, h / 2, 0, strip(label(0, 1))));
     }
     if (neighbour(1, 0)) {
-      caption(out, w / 2, o / 2, -90, label(1, 0), "glue strip, " + label(1, 0) + " lies on top");
+      out.add(new Caption(w / 2, o / 2, -90, strip(label(1, 0))));
     }
     if (neighbour(0, -1)) {
-      caption(out, o / 2, h / 2, 180, label(0, -1), "trim this edge, lay on " + label(0, -1));
+      out.add(new Caption(o / 2, h / 2, 180, trim(label(0, -1))));
     }
     if (neighbour(-1, 0)) {
-      caption(out, w / 2, h - o / 2, 90, label(-1, 0), "trim this edge, lay on " + label(-1, 0));
+      out.add(new Caption(w / 2, h - o / 2, 90, trim(label(-1, 0))));
     }
     return out;
   }
 
-  private void caption(
-      List<Mark> out, double x, double y, double arrowDeg, String label, String words) {
-    boolean upright = Math.abs(arrowDeg) != 90;
-    String text = label + ": " + words;
-    double width = Lettering.widthMm(text, CAPTION_MM);
-    // Fonts other than the intended one may be a fifth wider, so the patch is too.
-    double reach = width * 0.6 + 4;
-    double half = Math.min(o / 2 - 0.6, 2.6);
-    out.add(
-        new Mark.Shape(
-            "",
-            upright
-                ? Planar.rectangle(x - half, y - reach - 4, x + half, y + reach)
-                : Planar.rectangle(x - reach - 4, y - half, x + reach, y + half),
-            Style.area(Tone.PAPER, 1)));
-    double ax = upright ? x : x - reach;
-    double ay = upright ? y - reach : y;
-    double a = Math.toRadians(arrowDeg);
-    double c = Math.cos(a);
-    double s = Math.sin(a);
-    double tip = Math.min(2.2, half);
+  private static String strip(String label) {
+    return label + ": glue strip, " + label + " lies on top";
+  }
+
+  private static String trim(String label) {
+    return label + ": trim this edge, lay on " + label;
+  }
+
+  /** Returns patches of paper for the captions; they lie under the drawing. */
+  List<Mark> arrowBacking() {
+    List<Mark> out = new ArrayList<>();
+    double half = halfBand();
+    for (Caption c : captions()) {
+      double reach = c.reach();
+      out.add(
+          new Mark.Shape(
+              "",
+              c.upright()
+                  ? Planar.rectangle(c.x - half, c.y - reach - 4, c.x + half, c.y + reach)
+                  : Planar.rectangle(c.x - reach - 4, c.y - half, c.x + reach, c.y + half),
+              Style.area(Tone.PAPER, 1)));
+    }
+    return out;
+  }
+
+  /** Returns arrows and words towards the neighbours. */
+  List<Mark> arrows() {
+    List<Mark> out = new ArrayList<>();
+    double tip = Math.min(2.2, halfBand());
     double back = tip * 0.9;
-    out.add(
-        new Mark.Shape(
-            "",
-            Planar.polygon(
-                ax + tip * c,
-                ay + tip * s,
-                ax - back * c - back * s,
-                ay - back * s + back * c,
-                ax - back * c + back * s,
-                ay - back * s - back * c),
-            Style.area(Tone.INK, 1)));
-    out.add(new Mark.Words("", text, x, y, CAPTION_MM, upright ? 90 : 0, Anchor.CENTRE, Tone.INK));
+    for (Caption at : captions()) {
+      double ax = at.upright() ? at.x : at.x - at.reach();
+      double ay = at.upright() ? at.y - at.reach() : at.y;
+      double c = Math.cos(Math.toRadians(at.arrowDeg));
+      double s = Math.sin(Math.toRadians(at.arrowDeg));
+      out.add(
+          new Mark.Shape(
+              "",
+              Planar.polygon(
+                  ax + tip * c,
+                  ay + tip * s,
+                  ax - back * c - back * s,
+                  ay - back * s + back * c,
+                  ax - back * c + back * s,
+                  ay - back * s - back * c),
+              Style.area(Tone.INK, 1)));
+      out.add(
+          new Mark.Words(
+              "", at.text, at.x, at.y, CAPTION_MM, at.upright() ? 90 : 0, Anchor.CENTRE, Tone.INK));
+    }
+    return out;
+  }
+
+  private double halfBand() {
+    return Math.min(o / 2 - 0.6, 2.6);
   }
 
   /** A corner of the sheet that at least one other sheet shows too. */

@@ -17,14 +17,14 @@ import org.longlow.svg.drawing.Tone;
  */
 final class SheetNotes {
 
-  static final double WIDTH_MM = 100;
+  static final double WIDTH_MM = 104;
   static final double HEIGHT_MM = 36;
 
   static final String ACTUAL_SIZE = "Print at actual size (100 %)";
   static final String LINE_STAYS = "The line stays: cut just outside it";
 
-  /** Width left of the map for words, less a fifth for wider fonts than the intended one. */
-  private static final double WORDS_MM = 56;
+  /** Width left of the side arrows for words. */
+  private static final double WORDS_MM = 58;
 
   private SheetNotes() {}
 
@@ -58,7 +58,7 @@ final class SheetNotes {
     out.add(words(ACTUAL_SIZE, left, y + 12, 2.3, Tone.INK));
     out.add(words(LINE_STAYS, left, y + 7.5, 2.3, Tone.INK));
     out.add(words(correction(plan.settings().correction()), left, y + 3, 2, Tone.PENCIL));
-    out.addAll(sides(plan.settings(), x + WORDS_MM + 6, y + 4));
+    out.addAll(sides(plan.settings(), x + WORDS_MM + 4, y + 4));
     if (all > 1) {
       SheetMap map =
           new SheetMap(
@@ -113,8 +113,7 @@ final class SheetNotes {
   static String correction(PrintCorrection c) {
     return c.isNone()
         ? "no print correction"
-        : String.format(
-            Locale.ROOT, "print correction: across x %.4f, along x %.4f", c.sx(), c.sy());
+        : String.format(Locale.ROOT, "print correction %.4f across, %.4f up", c.sx(), c.sy());
   }
 
   private static String rowLetter(TemplatePlan.Sheet sheet) {

@@ -82,6 +82,7 @@ public final class TemplateSheets {
 
     SheetEdges edges = new SheetEdges(plan, sheet);
     List<Mark> backing = new ArrayList<>(edges.crossBacking());
+    backing.addAll(edges.arrowBacking());
     for (Envelope block : List.of(across, along, notes)) {
       backing.add(new Mark.Shape("", Planar.rectangle(block), Style.area(Tone.PAPER, 1)));
     }
@@ -90,12 +91,12 @@ public final class TemplateSheets {
         Drawing.of(
             "",
             new Layer("sheet-strips", "Glue strips", edges.strips()),
-            new Layer("sheet-arrows", "To the next sheet", edges.arrows()),
             new Layer("sheet-backing", "Backing", backing));
     Drawing over =
         Drawing.of(
             "",
             new Layer("sheet-frame", "Printable area", edges.frame()),
+            new Layer("sheet-arrows", "To the next sheet", edges.arrows()),
             new Layer("sheet-register", "Register crosses", edges.crosses()),
             new Layer("sheet-bars", "Scale bars", bars),
             new Layer(

@@ -103,6 +103,10 @@ class DrawingTest {
     assertThat(area.buffer(1e-6).covers(lines)).isTrue();
     // Lines of length 90 every 3 mm, less the hole: area divided by spacing, to within one line.
     assertThat(lines.getLength()).isEqualTo(area.getArea() / 3, within(90.0));
+    var slant = Hatch.lines(area, 3, Math.PI / 4);
+    assertThat(area.buffer(1e-6).covers(slant)).isTrue();
+    assertThat(slant.getLength()).isEqualTo(area.getArea() / 3, within(area.getLength()));
+    assertThat(Hatch.lines(Planar.line(0, 0, 9, 9), 3, 0).isEmpty()).isTrue();
     assertThatThrownBy(() -> Hatch.lines(area, 0, 0)).hasMessageContaining("spacing");
     assertThatThrownBy(() -> Hatch.lines(area, 1e-9, 0)).hasMessageContaining("20000");
   }
