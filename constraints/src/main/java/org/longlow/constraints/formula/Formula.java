@@ -1,8 +1,6 @@
 package org.longlow.constraints.formula;
 
 import com.ezylang.evalex.Expression;
-import com.ezylang.evalex.config.ExpressionConfiguration;
-import com.ezylang.evalex.operators.OperatorIfc;
 import com.ezylang.evalex.parser.ASTNode;
 import com.ezylang.evalex.parser.ParseException;
 import java.util.ArrayList;
@@ -28,18 +26,12 @@ public record Formula(String text, Expr expr) {
           "\\s*([-+]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d+)?)"
               + "\\s*([A-Za-z]*(?:/[a-z]+(?:\\^\\d)?)?)\\s*");
 
+  /** A measure alone; like {@link #PLAIN} it needs no parser. */
+  private static final Pattern NAME = Pattern.compile("[A-Za-z][A-Za-z0-9_]*");
+
   /** A whole number and a fraction, as on a tape measure: 63 1/2 in. */
   private static final Pattern TAPE =
       Pattern.compile("\\s*([-+]?)(\\d{1,6})\\s+(\\d{1,3})/(\\d{1,3})\\s*([A-Za-z]+)\\s*");
-
-  private static final ExpressionConfiguration CONFIGURATION =
-      ExpressionConfiguration.builder()
-          .functionDictionary(new FunctionWords())
-          .arraysAllowed(false)
-          .structuresAllowed(false)
-          // so that -3^2 is -9 and 2 mm^2 is two square millimetres, as on paper
-          .powerOfPrecedence(OperatorIfc.OPERATOR_PRECEDENCE_POWER_HIGHER)
-          .build();
 
   /** Names that stand for a constant. */
   public static final Set<String> RESERVED = Set.of("PI", "pi");
@@ -77,12 +69,15 @@ public record Formula(String text, Expr expr) {
       double signed = tape.group(1).equals("-") ? -size : size;
       return new Formula(text, new Expr.Num(finite(signed * u.factor(), text), u.dim()));
     }
+    if (NAME.matcher(text).matches() && !RESERVED.contains(text) && Unit.named(text).isEmpty()) {
+      return new Formula(text, new Expr.Name(text));
+    }
     if (text.isBlank()) {
       throw new FormulaException("is empty; write a quantity such as 1600 mm");
     }
     try {
       return new Formula(
-          text, convert(new Expression(text, CONFIGURATION).getAbstractSyntaxTree()));
+          text, convert(new Expression(text, Grammar.CONFIGURATION).getAbstractSyntaxTree()));
     } catch (ParseException e) {
       String why =
           e.getMessage()
@@ -93,6 +88,7 @@ public record Formula(String text, Expr expr) {
           "cannot be read ("
               + why
               + (why.contains("undefined function") ? "; allowed are " + functionNames() : "")
+              + (why.contains("undefined operator") ? "; allowed are + - * / ^ ( )" : "")
               + "); write a quantity such as 1600 mm or a formula such as seatHeight + 60 mm");
     }
   }

@@ -7,8 +7,9 @@
  * a layout back so that reading it again gives an equal layout, formulas as the user wrote them.
  *
  * <p>The structure of a layout file is published as {@code layout-1.schema.json} (JSON Schema,
- * draft 2020-12) beside these classes; names, units, ranges and shapes are checked on top of it.
- * {@link org.longlow.constraints.json.FigureJson} binds records to JSON objects by the names of
- * their components. Only this package knows the JSON library.
+ * draft 2020-12) beside these classes and enforced by the readers themselves; names, units, ranges
+ * and shapes are checked on top of it. A test holds reader and schema to each other. {@link
+ * org.longlow.constraints.json.FigureJson} binds records to JSON objects by the names of their
+ * components. Only this package knows the JSON library.
  */
 package org.longlow.constraints.json;

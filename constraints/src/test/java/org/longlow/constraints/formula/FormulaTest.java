@@ -127,7 +127,7 @@ class FormulaTest {
           min(1)        ~ calls min with 1 values, needs 2
           a b           ~ side by side without
           (a            ~ closing bracket not found
-          a &&  b       ~ uses &&; allowed are + - * / ^ ( )
+          a &&  b       ~ '&'; allowed are + - * / ^ ( )
           1.2.3         ~ more than one decimal point
           1/0           ~ no finite number
           1e999         ~ no finite number

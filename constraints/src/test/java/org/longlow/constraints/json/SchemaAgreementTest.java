@@ -7,10 +7,8 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.networknt.schema.JsonSchema;
 import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SpecVersion;
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -29,17 +27,29 @@ class SchemaAgreementTest {
   private static JsonSchema schema;
 
   @BeforeAll
-  static void readSchema() throws IOException {
-    try (InputStream in = LayoutReader.class.getResourceAsStream("layout-1.schema.json")) {
-      JsonNode node =
-          Json.parse(new String(in.readAllBytes(), StandardCharsets.UTF_8), new Faults())
-              .orElseThrow();
-      schema = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012).getSchema(node);
-    }
+  static void readSchema() {
+    JsonNode node = Json.parse(LayoutSchema.text(), new Faults()).orElseThrow();
+    schema = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012).getSchema(node);
   }
 
   static LongStream seeds() {
     return LongStream.range(0, 40);
+  }
+
+  @Test
+  void schemaIsASoundSchemaThatClosesEveryObject() {
+    JsonNode node = Json.parse(LayoutSchema.text(), new Faults()).orElseThrow();
+    JsonSchema meta =
+        JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
+            .getSchema(SchemaLocation.of(SpecVersion.VersionFlag.V202012.getId()));
+    assertThat(meta.validate(node)).isEmpty();
+    List<JsonNode> all = new ArrayList<>();
+    collect(node, all);
+    assertThat(all)
+        .filteredOn(n -> n.isObject() && n.path("properties").isObject() && n.has("required"))
+        .filteredOn(n -> !n.has("additionalProperties") && !n.has("allOf"))
+        .isEmpty();
+    assertThat(all).filteredOn(n -> n.has("description")).hasSizeGreaterThan(150);
   }
 
   @Test
