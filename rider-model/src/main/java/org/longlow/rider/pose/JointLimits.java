@@ -46,6 +46,9 @@ public final class JointLimits {
   /** How far to stay clear of the hamstring line for comfort (judgement, 15 to 20°). */
   public static final double HAMSTRING_CLEAR = Math.toRadians(15);
 
+  private static final double HAMSTRING_SLOPE_MALE = 0.56;
+  private static final double HAMSTRING_SLOPE_FEMALE = 0.49;
+
   private JointLimits() {}
 
   /**
@@ -61,7 +64,15 @@ public final class JointLimits {
   public static double hamstringTrunkThigh(Sex sex, double kneeRad) {
     double bend = Math.PI - Math.min(Math.PI, kneeRad);
     double flexion =
-        sex == Sex.MALE ? Math.toRadians(68.5) + 0.56 * bend : Math.toRadians(76.3) + 0.49 * bend;
+        sex == Sex.MALE
+            ? Math.toRadians(68.5) + HAMSTRING_SLOPE_MALE * bend
+            : Math.toRadians(76.3) + HAMSTRING_SLOPE_FEMALE * bend;
     return Math.PI - Math.min(Math.PI - HIP_LOW, flexion);
+  }
+
+  /** Returns how fast {@link #hamstringTrunkThigh} rises with the knee angle, 1. */
+  static double hamstringSlope(Sex sex, double kneeRad) {
+    boolean stopped = hamstringTrunkThigh(sex, kneeRad) <= HIP_LOW + 1e-12 || kneeRad > Math.PI;
+    return stopped ? 0 : sex == Sex.MALE ? HAMSTRING_SLOPE_MALE : HAMSTRING_SLOPE_FEMALE;
   }
 }

@@ -32,6 +32,8 @@ final class StackCurve {
     double tail = 0;
     double softest = Double.POSITIVE_INFINITY;
     double[] strain = new double[springy.size()];
+    double[] slope = new double[springy.size()];
+    double before = 0;
     for (FoamLayer layer : springy) {
       limit += layer.thicknessMm() * layer.foam().lockStrain();
       softest = Math.min(softest, layer.foam().aPa() + layer.foam().bPa());
@@ -46,11 +48,14 @@ final class StackCurve {
       double compliance = 0;
       for (int i = 0; i < strain.length; i++) {
         FoamLayer layer = springy.get(i);
-        strain[i] =
-            j < 2 ? layer.foam().strainAt(p) : layer.foam().strainAt(p, Math.max(strain[i], 1e-9));
+        // The curve bends down: the tangent at the last knot lands a little past the next.
+        double guess = strain[i] + (p - before) / slope[i];
+        strain[i] = j == 0 ? 0 : layer.foam().strainAt(p, guess);
+        slope[i] = layer.foam().slopePa(strain[i]);
         compression += layer.thicknessMm() * strain[i];
-        compliance += layer.thicknessMm() / layer.foam().slopePa(strain[i]);
+        compliance += layer.thicknessMm() / slope[i];
       }
+      before = p;
       c[j] = compression;
       double shrink = scalePa / ((p + scalePa) * (p + scalePa));
       dw[j] = shrink / compliance;

@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.longlow.rider.body.Body;
@@ -46,6 +49,34 @@ class ComfortTest {
     double two = Comfort.cost(angles(132, 130), Sex.MALE);
     assertThat(one).isCloseTo(1 / 169.0, within(1e-12));
     assertThat(two).isCloseTo(4 / 169.0, within(1e-12));
+  }
+
+  @ParameterizedTest(name = "seed {0}")
+  @ValueSource(longs = {1, 2, 3})
+  void theGradientIsThatOfTheCost(long seed) {
+    SplittableRandom random = new SplittableRandom(seed);
+    for (int n = 0; n < 200; n++) {
+      double[] at = new double[8];
+      for (int i = 0; i < 8; i++) {
+        at[i] = random.nextDouble(-0.5, 3.1);
+      }
+      Sex sex = random.nextBoolean() ? Sex.MALE : Sex.FEMALE;
+      double[] gradient = Comfort.gradient(angles(at), sex);
+      for (int i = 0; i < 8; i++) {
+        double h = 1e-6;
+        double[] up = at.clone();
+        double[] down = at.clone();
+        up[i] += h;
+        down[i] -= h;
+        double slope = (Comfort.cost(angles(up), sex) - Comfort.cost(angles(down), sex)) / (2 * h);
+        // Central differences of values up to some 500: rounding 1e-7, kinks of the slope h.
+        assertThat(gradient[i]).isCloseTo(slope, within(1e-3));
+      }
+    }
+  }
+
+  private static JointAngles angles(double[] v) {
+    return new JointAngles(v[0], v[1], v[2], v[3], v[4], v[5], v[6], v[7]);
   }
 
   @Test

@@ -71,6 +71,25 @@ class FoamStackTest {
   }
 
   @Test
+  void aStackOfMostlySpentFoamBottomsOnASoundBase() {
+    FoamStack stack =
+        FoamStack.of(new FoamLayer(80, FoamTest.SOFT), new FoamLayer(10, FoamTest.FIRM));
+    Compression c = stack.compress(6.2);
+    // Strains of examples 1 and 2: mean (80 * 0.79957 + 10 * 0.32542) / 90 = 0.747, 22.8 mm left.
+    assertThat(c.layers().get(1).verdict()).isEqualTo(Compression.LayerVerdict.SOUND);
+    assertThat(c.remainingMm()).isGreaterThan(FoamStack.LEAST_LEFT_MM);
+    assertThat(c.verdict()).isEqualTo(Compression.Verdict.BOTTOMS);
+  }
+
+  @Test
+  void lessThanFifteenMillimetresLeftIsTheBoard() {
+    assertThat(FoamStack.of(new FoamLayer(20, FoamTest.FIRM)).compress(6.2).verdict())
+        .isEqualTo(Compression.Verdict.BOTTOMS);
+    assertThat(FoamStack.of(new FoamLayer(23, FoamTest.FIRM)).compress(6.2).verdict())
+        .isEqualTo(Compression.Verdict.SOUND);
+  }
+
+  @Test
   void memoryFoamGivesNoSupport() {
     FoamLayer memory = new FoamLayer(40, Foam.memory(60, 60, 2));
     FoamStack stack = FoamStack.of(memory, new FoamLayer(60, FoamTest.FIRM));
