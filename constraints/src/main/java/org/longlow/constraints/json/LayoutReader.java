@@ -2,6 +2,7 @@ package org.longlow.constraints.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
@@ -20,6 +21,9 @@ import org.longlow.constraints.layout.Layout;
  * file; nothing is ever fetched from elsewhere.
  */
 public final class LayoutReader {
+
+  /** UTF-8 takes at most four bytes for a character. */
+  private static final int MAX_BYTES = 4 * Json.MAX_CHARS;
 
   private LayoutReader() {}
 
@@ -63,16 +67,19 @@ public final class LayoutReader {
         faults.structure("$", name, "is a folder, not a file", "name the layout file in it");
         return Optional.empty();
       }
-      long size = Files.size(file);
-      if (size > 4L * Json.MAX_CHARS) {
+      byte[] bytes;
+      try (InputStream in = Files.newInputStream(file)) {
+        // bounded, because a device or a pipe has no size of its own
+        bytes = in.readNBytes(MAX_BYTES + 1);
+      }
+      if (bytes.length > MAX_BYTES) {
         faults.structure(
             "$",
             name,
-            "is " + size + " bytes long, far beyond any layout",
+            "is longer than " + MAX_BYTES + " bytes, far beyond any layout",
             "look whether it is the right file");
         return Optional.empty();
       }
-      byte[] bytes = Files.readAllBytes(file);
       return Optional.of(
           StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString());
     } catch (NoSuchFileException e) {

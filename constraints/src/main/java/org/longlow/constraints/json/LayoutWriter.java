@@ -4,10 +4,14 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.util.Collection;
 import java.util.Map;
 import java.util.Optional;
@@ -50,11 +54,22 @@ public final class LayoutWriter {
    * @throws IOException if it cannot be written; the older file is then as it was
    */
   public static void save(Layout layout, Path file) throws IOException {
-    Path target = file.toAbsolutePath();
-    String text = toJson(layout);
+    // through a link to the file itself, which must not be replaced by a copy
+    Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
+    byte[] text = toJson(layout).getBytes(StandardCharsets.UTF_8);
     Path beside = target.resolveSibling(target.getFileName() + ".part");
     try {
-      Files.writeString(beside, text);
+      try (FileChannel channel =
+          FileChannel.open(
+              beside,
+              StandardOpenOption.CREATE,
+              StandardOpenOption.TRUNCATE_EXISTING,
+              StandardOpenOption.WRITE)) {
+        for (ByteBuffer rest = ByteBuffer.wrap(text); rest.hasRemaining(); ) {
+          channel.write(rest);
+        }
+        channel.force(true);
+      }
       try {
         Files.move(beside, target, StandardCopyOption.ATOMIC_MOVE);
       } catch (AtomicMoveNotSupportedException e) {

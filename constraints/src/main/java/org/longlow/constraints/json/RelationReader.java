@@ -51,7 +51,7 @@ final class RelationReader {
     }
     String part = "";
     JsonNode partNode = obj.optional("part");
-    if (partNode != null) {
+    if (partNode != null && !isBlank(partNode)) {
       part = reading.reference(obj.at("part"), partNode, reading.parts, "part");
     }
     int edge = obj.count("edge", OutlineReader.MAX_POINTS);
@@ -60,6 +60,11 @@ final class RelationReader {
     String note = obj.text("note", "");
     obj.close();
     return new Tie(kind, pins, is, radii, part, edge, inside, note);
+  }
+
+  /** An empty name says the same as none. */
+  private static boolean isBlank(JsonNode node) {
+    return node.isTextual() && node.textValue().isEmpty();
   }
 
   private List<Formula> radii(Obj obj) {
@@ -168,7 +173,7 @@ final class RelationReader {
 
   private String measure(Obj obj, boolean needed, String word) {
     JsonNode node = obj.optional("measure");
-    if (node == null) {
+    if (node == null || isBlank(node)) {
       if (needed) {
         reading.faults.meaning(obj.at("measure"), "", "is missing", "name a free measure");
       }

@@ -156,6 +156,14 @@ class FaultTest {
   }
 
   @Test
+  void emptyNamesAndListsSayTheSameAsNone() {
+    String usual =
+        "\"is\": \"wheelbase\", \"radii\": [], \"part\": \"\", \"edge\": 0, \"inside\": false,"
+            + " \"note\": \"\"}";
+    assertThat(Plank.layout(Plank.with("\"is\": \"wheelbase\"}", usual))).isEqualTo(Plank.layout());
+  }
+
+  @Test
   void rangeIsNotHeldAgainstFreeMeasures() {
     assertThat(
             Plank.faults(

@@ -1,6 +1,7 @@
 package org.longlow.constraints.json;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -120,6 +121,13 @@ class HostileFileTest {
     assertThat(Plank.lines(LayoutReader.read(binary))).contains("is not UTF-8 text");
     Path utf8 = Files.writeString(folder.resolve("c.json"), "\uFEFF" + Plank.text());
     assertThat(LayoutReader.read(utf8)).isInstanceOf(ReadResult.Read.class);
+  }
+
+  @Test
+  void endlessDeviceIsRefused() {
+    Path zero = Path.of("/dev/zero");
+    assumeTrue(Files.exists(zero), "needs /dev/zero");
+    assertThat(Plank.lines(LayoutReader.read(zero))).contains("is longer than 16000000 bytes");
   }
 
   @Test

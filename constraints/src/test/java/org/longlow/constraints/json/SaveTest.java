@@ -46,6 +46,15 @@ class SaveTest {
   }
 
   @Test
+  void linkIsWrittenThrough() throws IOException {
+    Path real = Files.writeString(folder.resolve("real.json"), "old");
+    Path link = Files.createSymbolicLink(folder.resolve("link.json"), real);
+    LayoutWriter.save(Plank.layout(), link);
+    assertThat(link).isSymbolicLink();
+    assertThat(real).hasContent(LayoutWriter.toJson(Plank.layout()));
+  }
+
+  @Test
   void missingFolderIsAnError() {
     assertThatThrownBy(() -> LayoutWriter.save(Plank.layout(), folder.resolve("no/plank.json")))
         .isInstanceOf(IOException.class);
