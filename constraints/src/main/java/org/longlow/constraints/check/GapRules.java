@@ -49,6 +49,11 @@ final class GapRules {
     if (excused.contains(key)) {
       return false;
     }
+    if (layout.parts().get(a) instanceof Part.Cushion one
+        && layout.parts().get(b) instanceof Part.Cushion other
+        && one.seat().equals(other.seat())) {
+      return false; // one seat is upholstered as one
+    }
     List<String> pinsOfB = layout.parts().get(b).pins();
     return layout.parts().get(a).pins().stream().noneMatch(pinsOfB::contains);
   }

@@ -42,7 +42,10 @@ public final class Gaps {
     return gaps;
   }
 
-  /** Returns the gaps between {@code some} and {@code others}, as {@link #among} does. */
+  /**
+   * Returns the gaps between {@code some} and {@code others}, as {@link #among} does. Indexes are
+   * built on {@code others}: let those be the ones that stay.
+   */
   public static List<Gap> between(
       List<Body> some, List<Body> others, double horizonMm, BiPredicate<String, String> wanted) {
     List<Gap> gaps = new ArrayList<>();
@@ -52,8 +55,12 @@ public final class Gaps {
       }
       Envelope near = grown(body.envelope(), horizonMm);
       for (Body other : others) {
-        if (near.intersects(other.envelope())) {
-          add(gaps, body, other, horizonMm, wanted);
+        if (near.intersects(other.envelope()) && wanted.test(body.name(), other.name())) {
+          // the other body's indexes serve again for the next one that comes near it
+          Gap gap = other.to(body, horizonMm);
+          if (gap != null) {
+            gaps.add(new Gap(gap.second(), gap.first(), gap.gapMm(), gap.where()));
+          }
         }
       }
     }

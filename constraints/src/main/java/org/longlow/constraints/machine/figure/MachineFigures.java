@@ -3,7 +3,7 @@ package org.longlow.constraints.machine.figure;
 import java.util.List;
 import java.util.function.Function;
 
-/** The figures of the machine by their published names. */
+/** The figures that are records in and records out, by their published names. */
 public final class MachineFigures {
 
   /**
@@ -13,7 +13,8 @@ public final class MachineFigures {
    * @param inputType record to bind the input to
    * @param answer the calculation; throws {@link FigureFaults}
    */
-  public record Kind<I, O>(String name, Class<I> inputType, Function<I, O> answer) {}
+  public record Kind<I extends Record, O extends Record>(
+      String name, Class<I> inputType, Function<I, O> answer) {}
 
   private MachineFigures() {}
 
@@ -29,6 +30,8 @@ public final class MachineFigures {
         new Kind<>("side-wind", SideWindFigure.Input.class, SideWindFigure::answer),
         new Kind<>("stability", StabilityFigure.Input.class, StabilityFigure::answer),
         new Kind<>("chain", ChainFigure.Input.class, ChainFigure::answer),
-        new Kind<>("cope", CopeFigure.Input.class, CopeFigure::answer));
+        new Kind<>("cope", CopeFigure.Input.class, CopeFigure::answer),
+        new Kind<>("foam", FoamFigure.Input.class, FoamFigure::answer),
+        new Kind<>("seat-load", SeatLoadFigure.Input.class, SeatLoadFigure::answer));
   }
 }

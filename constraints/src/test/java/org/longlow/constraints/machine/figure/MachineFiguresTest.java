@@ -40,7 +40,10 @@ class MachineFiguresTest {
         + " I_Hxx I_Hxz I_Hyy I_Hzz r_F m_F I_Fxx I_Fyy speedsMs,"
         + " M C1 K0 K2 weaveSpeedMs capsizeSpeedMs eigenvalues",
     "chain, teeth pitchMm centreMm, exactLinks links centreMm",
-    "cope, branchRadiusMm branchInnerRadiusMm mainRadiusMm angleDeg offsetMm stationsDeg, stations"
+    "cope, branchRadiusMm branchInnerRadiusMm mainRadiusMm angleDeg offsetMm stationsDeg, stations",
+    "foam, layers pressureKPa, layers sinkMm remainingMm verdict",
+    "seat-load, massKg backDeg panDeg backCentreM headRest handsShare,"
+        + " backN headRestN pegsN handsN panVerticalN panNormalN panShearN frictionNeeded"
   })
   void inputsAndOutputsCarryThePublishedNames(String name, String inputs, String outputs)
       throws ClassNotFoundException {
@@ -57,14 +60,15 @@ class MachineFiguresTest {
   }
 
   @Test
-  void thereAreTenKinds() {
-    assertThat(kinds()).extracting(Kind::name).doesNotHaveDuplicates().hasSize(10);
+  void thereAreTwelveKindsOfRecords() {
+    assertThat(kinds()).extracting(Kind::name).doesNotHaveDuplicates().hasSize(12);
   }
 
   /** Either an answer of finite numbers, or faults: never another error, never a silent NaN. */
   @ParameterizedTest
   @MethodSource("kinds")
-  <I, O> void hostileInputIsAnsweredOrRefused(Kind<I, O> kind) throws ReflectiveOperationException {
+  <I extends Record, O extends Record> void hostileInputIsAnsweredOrRefused(Kind<I, O> kind)
+      throws ReflectiveOperationException {
     SplittableRandom random = new SplittableRandom(99);
     Function<I, O> answer = kind.answer();
     int answered = 0;
@@ -110,6 +114,9 @@ class MachineFiguresTest {
     }
     if (type == Integer.class) {
       return random.nextDouble() < wild ? random.nextInt(-1000, 1000) : random.nextInt(5, 60);
+    }
+    if (type == Boolean.class) {
+      return random.nextBoolean();
     }
     if (type == String.class) {
       String[] sizes = {"120/70 R17", "MT90-16", "3.50-18", "", "?", "1/1-1", "9999/99 R17"};
@@ -157,6 +164,12 @@ class MachineFiguresTest {
       case "x_B", "x_H", "c" -> random.nextDouble(0, 1);
       case "z_B", "z_H" -> random.nextDouble(-1, 0);
       case "pitchMm" -> random.nextDouble(6, 20);
+      case "densityKgM3" -> random.nextDouble(20, 60);
+      case "ifd25N" -> random.nextDouble(80, 300);
+      case "supportFactor" -> random.nextDouble(1.9, 2.8);
+      case "polymerDensityKgM3" -> random.nextDouble(900, 1250);
+      case "backCentreM" -> random.nextDouble(0.5, 0.8);
+      case "handsShare" -> random.nextDouble(0, 0.1);
       default -> name.endsWith("Mm") ? random.nextDouble(150, 700) : random.nextDouble(0, 30);
     };
   }
