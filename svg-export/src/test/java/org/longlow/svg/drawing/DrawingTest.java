@@ -112,6 +112,25 @@ class DrawingTest {
   }
 
   @Test
+  void aBackingHoldsTheWordsAtTheScaleItWasMadeFor() {
+    for (Anchor anchor : Anchor.values()) {
+      Mark.Words level = Mark.Words.level("gap", 500, 300, 2.5, anchor, Tone.CARE);
+      Envelope onPaper =
+          Drawing.of("", new Layer("l", "", List.of(level.backing(10, 0.8))))
+              .scaled(0.1)
+              .boundsMm();
+      Mark.Words shown = Mark.Words.level("gap", 50, 30, 2.5, anchor, Tone.CARE);
+      onPaper.expandBy(1e-9);
+      assertThat(onPaper.contains(shown.boxMm())).as(anchor.name()).isTrue();
+      // Padded by 0.3 of the height all round and no more.
+      assertThat(onPaper.getHeight()).isEqualTo(1.6 * 2.5, within(1e-6));
+    }
+    Mark.Words upright = new Mark.Words("", "gap", 0, 0, 2, 90, Anchor.START, Tone.INK);
+    assertThat(upright.backing(1, 1).geometry().getEnvelopeInternal().getMinX())
+        .isEqualTo(-2.6, within(1e-9));
+  }
+
+  @Test
   void longTextIsShortenedAndWrapped() {
     String name = "An exceedingly long name of a part ".repeat(20);
     String cut = Lettering.fitted(name, 4, 80);

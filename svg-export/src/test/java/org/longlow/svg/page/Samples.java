@@ -113,6 +113,8 @@ public final class Samples {
             "person",
             Planar.line(230, 980, 330, 480, 800, 640, 1180, 360),
             Style.narrow(Tone.FIGURE).withLine(LineType.DOUBLE_CHAIN)));
+    Mark.Words gap =
+        new Mark.Words("finding:gap", "gap 12 mm, care", 700, 530, 2.5, 0, Anchor.START, Tone.CARE);
     List<Mark> figures = new ArrayList<>();
     figures.addAll(d.horizontal("measure:wheelbase", 0, 0, 1620, 0, -140, null));
     figures.addAll(d.vertical("measure:belly", 800, 0, 800, 200, 1100, null));
@@ -130,11 +132,6 @@ public final class Samples {
                 new Mark.Shape("ground", Planar.line(-400, 0, 2000, 0), Style.wide(Tone.GROUND)))),
         new Layer("parts", "Parts", parts),
         new Layer("figures", "Dimensions", figures),
-        new Layer(
-            "verdicts",
-            "Findings",
-            List.of(
-                new Mark.Words(
-                    "finding:gap", "gap 12 mm, care", 700, 540, 2.5, 0, Anchor.START, Tone.CARE))));
+        new Layer("verdicts", "Findings", List.of(gap.backing(scale.denominator(), 0.85), gap)));
   }
 }
