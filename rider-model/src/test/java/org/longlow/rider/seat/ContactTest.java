@@ -7,6 +7,9 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.longlow.rider.body.Body;
+import org.longlow.rider.body.Gear;
+import org.longlow.rider.body.Sex;
 
 /**
  * Worked with another program for an 80 kg rider (562.78 N), same outline. Printed to 0.01 mm and
@@ -126,6 +129,16 @@ class ContactTest {
     assertThat(c.sinkMm()).isCloseTo(depth, within(0.003 * depth));
     assertThat(c.areaCm2()).isCloseTo(2 * half * 0.28 * 10, within(0.003 * c.areaCm2()));
     assertThat(c.centreMm()).isCloseTo(0, within(1e-9));
+  }
+
+  @Test
+  void theMeanManHasTheCalibratedOutline() {
+    Outline mean = Outline.seatOf(Body.of(Sex.MALE, 1756.21, 85.52, Gear.NONE), 400);
+    // The regressions pass through the means to the rounding of their coefficients.
+    assertThat(mean.widthM()).isCloseTo(Outline.SEAT_WIDTH_M, within(1e-5));
+    assertThat(mean.frontMm()).isCloseTo(Outline.THIGH_FRONT_MM, within(0.01));
+    assertThat(Outline.seatOf(Body.of(Sex.MALE, 1756.21, 85.52, Gear.NONE), 200).widthM())
+        .isEqualTo(0.2);
   }
 
   @Test
