@@ -17,7 +17,7 @@ import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.solve.Freedom;
 import org.longlow.constraints.stand.Ground;
 import org.longlow.constraints.stand.Standing;
-import org.longlow.constraints.stand.Suspension;
+import org.longlow.constraints.stand.Wheels;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.seat.Compression;
@@ -163,9 +163,9 @@ final class Scenes {
   }
 
   private static Ground drawnGround(Study study) {
-    Suspension suspension = Suspension.of(study.layout(), study.placed().places());
-    return suspension.stands()
-        ? suspension.ground(study.placed().places())
+    Wheels wheels = Wheels.of(study.layout(), study.placed().places());
+    return wheels.stands()
+        ? wheels.ground(study.placed().places())
         : new Ground(PointMm.ORIGIN, new PointMm(1, 0));
   }
 

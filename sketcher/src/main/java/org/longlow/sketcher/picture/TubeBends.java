@@ -18,7 +18,7 @@ import org.longlow.rider.geom.PointMm;
  * @param bends in order from the first end; corners that are straight have none
  * @param cutMm length to cut, mm
  */
-record TubeBends(List<Double> legsMm, List<Bend> bends, double cutMm) {
+public record TubeBends(List<Double> legsMm, List<Bend> bends, double cutMm) {
 
   /**
    * One bend.
@@ -32,7 +32,7 @@ record TubeBends(List<Double> legsMm, List<Bend> bends, double cutMm) {
    * @param start where it starts
    * @param end where it ends
    */
-  record Bend(
+  public record Bend(
       String pin,
       double angleRad,
       double radiusMm,
@@ -42,16 +42,18 @@ record TubeBends(List<Double> legsMm, List<Bend> bends, double cutMm) {
       PointMm start,
       PointMm end) {
 
-    double arcMm() {
+    /** Returns the length of the centre line round the bend, mm. */
+    public double arcMm() {
       return radiusMm * Math.abs(angleRad);
     }
 
-    double tangentMm() {
+    /** Returns the distance from the corner to where the bend starts, mm. */
+    public double tangentMm() {
       return radiusMm * Math.tan(Math.abs(angleRad) / 2);
     }
 
     /** Returns by how much the way round the bend is shorter than the way over the corner. */
-    double gainMm() {
+    public double gainMm() {
       return 2 * tangentMm() - arcMm();
     }
   }
@@ -59,17 +61,25 @@ record TubeBends(List<Double> legsMm, List<Bend> bends, double cutMm) {
   /** Turns smaller than this are straight, rad. */
   private static final double STRAIGHT_RAD = 1e-6;
 
-  TubeBends {
+  public TubeBends {
     legsMm = List.copyOf(legsMm);
     bends = List.copyOf(bends);
   }
 
-  static TubeBends of(Part.Tube tube, Places places) {
+  /** Returns how {@code tube} is bent. */
+  public static TubeBends of(Part.Tube tube, Places places) {
     List<PointMm> pins = tube.path().stream().map(places::pin).toList();
     return of(tube.path(), pins, places.value(tube.bendRadius()));
   }
 
-  static TubeBends of(List<String> names, List<PointMm> pins, double radiusMm) {
+  /**
+   * Returns how a tube through {@code pins} is bent.
+   *
+   * @param names their names
+   * @param pins at least two
+   * @param radiusMm centre-line radius asked for
+   */
+  public static TubeBends of(List<String> names, List<PointMm> pins, double radiusMm) {
     List<Double> legs = new ArrayList<>();
     for (int i = 1; i < pins.size(); i++) {
       legs.add(pins.get(i - 1).distance(pins.get(i)));

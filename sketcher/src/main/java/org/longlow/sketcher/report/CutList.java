@@ -1,0 +1,177 @@
+package org.longlow.sketcher.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.longlow.constraints.layout.FoamSpec;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.shape.Interval;
+import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.shape.Prism;
+import org.longlow.constraints.study.Study;
+import org.longlow.sketcher.picture.TubeBends;
+
+/** What to cut: tubes with their bends, boards, layers of foam, sheet. */
+final class CutList {
+
+  private static final List<String> TUBES =
+      List.of("Tube", "Pieces", "Section", "Cut length", "Bends, from the first end", "Material");
+
+  private static final List<String> BOARDS = List.of("Board", "Pieces", "Thick", "Long", "Wide");
+
+  private static final List<String> FOAM =
+      List.of("Foam", "Pieces", "What", "Thick", "Long", "Wide");
+
+  private static final List<String> SHEET = List.of("Sheet", "Thick", "Side area", "Material");
+
+  private CutList() {}
+
+  static void write(Html h, Study study) {
+    Places places = study.placed().places();
+    List<PartShape> shapes = List.copyOf(study.shapes().values());
+    boolean any =
+        shapes.stream()
+            .map(PartShape::part)
+            .anyMatch(
+                p ->
+                    p instanceof Part.Tube || p instanceof Part.Cushion || p instanceof Part.Shell);
+    if (!any) {
+      return;
+    }
+    h.element("h2", "Cut list");
+    h.element(
+        "p class=\"note\"",
+        "Net sizes. Add the saw's kerf, and copes at tube ends; springback and stretch by trial.");
+    tubes(h, shapes, places);
+    boards(h, shapes, places);
+    foam(h, shapes, places);
+    sheet(h, shapes, places);
+  }
+
+  private static void tubes(Html h, List<PartShape> shapes, Places places) {
+    List<List<String>> rows = new ArrayList<>();
+    double total = 0;
+    for (PartShape s : shapes) {
+      if (s.part() instanceof Part.Tube tube) {
+        TubeBends bends = TubeBends.of(tube, places);
+        int pieces = tube.both() ? 2 : 1;
+        total += pieces * bends.cutMm();
+        rows.add(
+            List.of(
+                tube.name(),
+                Integer.toString(pieces),
+                "Ø"
+                    + Say.number(places.value(tube.diameter()))
+                    + " × "
+                    + Say.mm(places.value(tube.wall())),
+                Say.mm(bends.cutMm()),
+                bends.bends().isEmpty() ? "straight" : bends(bends),
+                tube.base().material()));
+      }
+    }
+    table(h, "Tubes", TUBES, rows, total > 0 ? "Together " + Say.mm(total) + "." : "");
+  }
+
+  private static String bends(TubeBends bends) {
+    List<String> out = new ArrayList<>();
+    for (TubeBends.Bend b : bends.bends()) {
+      out.add(
+          Say.deg(Math.abs(b.angleRad()))
+              + (b.angleRad() > 0 ? " left" : " right")
+              + " R"
+              + Say.number(b.radiusMm())
+              + (b.reduced() ? " (the radius asked for does not fit)" : "")
+              + " from "
+              + Say.number(b.startMm())
+              + " to "
+              + Say.number(b.endMm()));
+    }
+    return String.join("; ", out);
+  }
+
+  private static void boards(Html h, List<PartShape> shapes, Places places) {
+    List<List<String>> rows = new ArrayList<>();
+    for (PartShape s : shapes) {
+      if (s.part() instanceof Part.Cushion c) {
+        rows.add(
+            List.of(
+                c.name(),
+                Integer.toString(pieces(s)),
+                Say.mm(places.value(c.board())),
+                Say.mm(length(c, places)),
+                Say.mm(width(s))));
+      }
+    }
+    table(h, "Boards, plywood", BOARDS, rows, "");
+  }
+
+  private static void foam(Html h, List<PartShape> shapes, Places places) {
+    List<List<String>> rows = new ArrayList<>();
+    for (PartShape s : shapes) {
+      if (s.part() instanceof Part.Cushion c) {
+        for (FoamSpec layer : c.layers()) {
+          rows.add(
+              List.of(
+                  c.name(),
+                  Integer.toString(pieces(s)),
+                  layer.name() + (layer.closedCell() ? ", closed cell" : ""),
+                  Say.mm(places.value(layer.thickness())),
+                  Say.mm(length(c, places)),
+                  Say.mm(width(s))));
+        }
+      }
+    }
+    table(
+        h,
+        "Foam, top layer first",
+        FOAM,
+        rows,
+        "Cut foam 5 to 10 mm larger all round so that the cover pulls it in.");
+  }
+
+  private static void sheet(Html h, List<PartShape> shapes, Places places) {
+    List<List<String>> rows = new ArrayList<>();
+    for (PartShape s : shapes) {
+      if (s.part() instanceof Part.Shell shell) {
+        rows.add(
+            List.of(
+                shell.name(),
+                Say.mm(places.value(shell.thickness())),
+                shell.open()
+                    ? "edge strip only"
+                    : Say.fixed(s.outline().getArea() / 1e6, 3) + " m²",
+                shell.base().material()));
+      }
+    }
+    table(h, "Cowls and screens", SHEET, rows, "");
+  }
+
+  private static void table(
+      Html h, String caption, List<String> headings, List<List<String>> rows, String after) {
+    if (rows.isEmpty()) {
+      return;
+    }
+    h.table("cut", caption, headings);
+    rows.forEach(r -> h.row("", headings, r));
+    h.closeTable();
+    if (!after.isEmpty()) {
+      h.element("p", after);
+    }
+  }
+
+  private static List<Interval> across(PartShape s) {
+    return s.prisms().stream().map(Prism::across).distinct().toList();
+  }
+
+  private static int pieces(PartShape s) {
+    return Math.max(1, across(s).size());
+  }
+
+  private static double width(PartShape s) {
+    return across(s).stream().mapToDouble(Interval::length).max().orElse(0);
+  }
+
+  private static double length(Part.Cushion c, Places places) {
+    return places.pin(c.from()).distance(places.pin(c.to()));
+  }
+}

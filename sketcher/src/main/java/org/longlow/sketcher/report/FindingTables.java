@@ -1,0 +1,107 @@
+package org.longlow.sketcher.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.longlow.constraints.check.Finding;
+import org.longlow.constraints.check.Verdict;
+import org.longlow.constraints.study.Study;
+
+/** The findings: what fails and asks for care with its number in the picture, then what passes. */
+final class FindingTables {
+
+  private static final List<String> OPEN =
+      List.of("No.", Html.VERDICT, "What", "Figure", "Limit", "Margin", "Stance", "Source");
+
+  private static final List<String> CLOSED =
+      List.of("About", Html.VERDICT, "What", "Figure", "Limit", "Margin", "Stance", "Source");
+
+  private FindingTables() {}
+
+  static void write(Html h, Study study, List<Finding> order) {
+    List<Finding> open = new ArrayList<>();
+    List<Finding> closed = new ArrayList<>();
+    for (Finding f : order) {
+      boolean needsWork = f.verdict() == Verdict.FAIL || f.verdict() == Verdict.CAUTION;
+      (needsWork ? open : closed).add(f);
+    }
+    h.element("h2", "Findings");
+    cautions(h, study.findings());
+    if (open.isEmpty()) {
+      h.element("p", "Nothing fails and nothing asks for care.");
+    } else {
+      h.table("findings", "What fails or asks for care, worst first", OPEN);
+      for (int i = 0; i < open.size(); i++) {
+        row(h, OPEN, Integer.toString(i + 1), open.get(i));
+      }
+      h.closeTable();
+    }
+    if (!closed.isEmpty()) {
+      h.table("findings", "What passes, least margin first, and what does not apply", CLOSED);
+      closed.forEach(f -> row(h, CLOSED, f.subject(), f));
+      h.closeTable();
+    }
+  }
+
+  private static void row(Html h, List<String> headings, String first, Finding f) {
+    h.row(
+        f.verdict().word(),
+        headings,
+        List.of(
+            first,
+            verdict(f.verdict()),
+            f.text(),
+            Say.value(f.value(), f.unit()),
+            Say.value(f.limit(), f.unit()),
+            Say.value(f.margin(), f.unit()),
+            f.stance().isEmpty() ? "every" : f.stance(),
+            f.source()));
+  }
+
+  static String verdict(Verdict verdict) {
+    return switch (verdict) {
+      case FAIL -> "■ fails";
+      case CAUTION -> "▲ care";
+      case PASS -> "● passes";
+      case NOT_APPLICABLE -> "– not applicable";
+    };
+  }
+
+  /** Cautions that belong to some of the figures, each once and only where its figure is. */
+  private static void cautions(Html h, List<Finding> findings) {
+    caution(
+        h,
+        findings,
+        List.of("wind", "side-wind"),
+        "Side wind: where the wind takes hold is a first estimate; leave room for error.");
+    caution(
+        h,
+        findings,
+        List.of("stability", "weave", "capsize", "balance"),
+        "Stability: the model has no tyre slip, no suspension and a rigid rider. It compares"
+            + " layouts; it does not promise that a machine is stable at speed.");
+    caution(
+        h,
+        findings,
+        List.of("lamp", "light", "legal", "reflector", "plate"),
+        "Lamp and reflector heights: rules change and local codes add to them. Ask the inspector"
+            + " before you drill.");
+    caution(
+        h,
+        findings,
+        List.of("load", "lift", "lean"),
+        "Loads, lean and lift are plain statics of the masses given: weigh the finished machine on"
+            + " two scales before you trust them.");
+  }
+
+  private static void caution(Html h, List<Finding> findings, List<String> families, String text) {
+    boolean shown =
+        findings.stream()
+            .map(f -> f.id().toLowerCase(Locale.ROOT))
+            .anyMatch(
+                id -> families.stream().anyMatch(x -> id.equals(x) || id.startsWith(x + ".")));
+    if (shown) {
+      h.element("p class=\"note\"", text);
+    }
+  }
+}

@@ -1,0 +1,176 @@
+package org.longlow.sketcher.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.longlow.constraints.check.Finding;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.study.Study;
+import org.longlow.rider.pose.Comfort;
+import org.longlow.rider.pose.ComfortBands;
+import org.longlow.rider.pose.JointReading;
+import org.longlow.rider.pose.PoseResult;
+import org.longlow.rider.pose.Posture;
+import org.longlow.rider.seat.CushionLoad;
+import org.longlow.rider.seat.SeatLoad;
+import org.longlow.rider.seat.SeatOutcome;
+
+/** Each person on each seat: posture against its bands, reach, cushions, loads. */
+final class PeopleTables {
+
+  private static final List<String> POSTURE =
+      List.of("Angle", Html.VERDICT, "Now", "Comfort", "Joint's range", "To spare");
+
+  private static final List<String> CUSHION =
+      List.of("Cushion", Html.VERDICT, "Carries", "Sinks", "Foam left", "Mean", "Peak");
+
+  private PeopleTables() {}
+
+  static void write(Html h, Study study) {
+    if (study.sittings().isEmpty()) {
+      return;
+    }
+    h.element("h2", "People");
+    h.element("p class=\"note\"", ComfortBands.CAUTION);
+    h.element(
+        "p class=\"note\"",
+        "Sink is good to ±20 %: foam differs from batch to batch and softens with use. Sit on it"
+            + " for 15 minutes before you cover it.");
+    for (Sitting s : study.sittings()) {
+      person(h, study, s);
+    }
+  }
+
+  private static void person(Html h, Study study, Sitting s) {
+    h.element("h3", s.person() + " on the " + s.seat() + " seat");
+    h.element(
+        "p class=\"quiet\"",
+        String.format(
+            Locale.ROOT,
+            "%s, %.0f mm tall, %.0f kg",
+            s.body().sex().name().toLowerCase(Locale.ROOT),
+            s.body().measures().statureMm(),
+            s.body().massKg()));
+    if (s.outcome() instanceof SeatOutcome.Unseatable no) {
+      h.element("p class=\"warn\"", "Cannot sit: " + no.reason());
+      return;
+    }
+    SeatOutcome.Seated seated = (SeatOutcome.Seated) s.outcome();
+    reach(h, seated.pose());
+    told(h, study, s.person());
+    posture(h, s, seated.pose().posture());
+    cushions(h, s, seated);
+    loads(h, seated.load());
+    seated.notes().forEach(n -> h.element("p class=\"note\"", n));
+  }
+
+  private static void reach(Html h, PoseResult pose) {
+    if (pose.shortfalls().isEmpty()) {
+      h.element("p", "Feet and hands reach.");
+    }
+    for (PoseResult.Shortfall f : pose.shortfalls()) {
+      h.element(
+          "p class=\"warn\"",
+          (f.limb() == PoseResult.Limb.LEG ? "The feet: rest is " : "The hands: grip is ")
+              + Say.mm(f.mm())
+              + (f.side() == PoseResult.Side.TOO_FAR ? " too far away." : " too near."));
+    }
+  }
+
+  /** Sight, foot down and hold are findings; their sentences are said here again. */
+  private static void told(Html h, Study study, String person) {
+    for (String family : List.of("sight", "foot", "hold")) {
+      for (Finding f : study.findings()) {
+        if (f.id().equals(family + "." + person)) {
+          h.element("p", f.text());
+        }
+      }
+    }
+  }
+
+  private static void posture(Html h, Sitting s, Posture posture) {
+    h.table("posture", "Posture of " + s.person(), POSTURE);
+    for (JointReading r : Comfort.read(posture.angles(), s.body().sex())) {
+      String kind =
+          switch (r.verdict()) {
+            case COMFORTABLE -> "pass";
+            case OUTSIDE_COMFORT -> "caution";
+            case BEYOND_LIMIT -> "fail";
+          };
+      String verdict =
+          switch (r.verdict()) {
+            case COMFORTABLE -> "● comfortable";
+            case OUTSIDE_COMFORT -> "▲ outside comfort";
+            case BEYOND_LIMIT -> "■ beyond the joint";
+          };
+      h.row(
+          kind,
+          POSTURE,
+          List.of(
+              Say.words(r.name()),
+              verdict,
+              Say.deg(r.valueRad()),
+              band(r.softBand()),
+              band(r.hardRange()),
+              Say.deg(r.marginRad())));
+    }
+    h.closeTable();
+  }
+
+  private static String band(JointReading.Band band) {
+    return Say.deg(band.lowRad()) + " to " + Say.deg(band.highRad());
+  }
+
+  private static void cushions(Html h, Sitting s, SeatOutcome.Seated seated) {
+    h.table("cushions", "Cushions under " + s.person(), CUSHION);
+    cushion(h, s.parts().pan().name(), seated.pan());
+    s.parts().back().ifPresent(c -> cushion(h, c.name(), seated.back()));
+    s.parts()
+        .head()
+        .ifPresent(c -> seated.headRest().ifPresent(load -> cushion(h, c.name(), load)));
+    h.closeTable();
+  }
+
+  private static void cushion(Html h, String name, CushionLoad load) {
+    String kind =
+        switch (load.verdict()) {
+          case SOUND -> "pass";
+          case TOPPER_SPENT -> "caution";
+          case BOTTOMS -> "fail";
+        };
+    String sign = kind.equals("pass") ? "● " : kind.equals("fail") ? "■ " : "▲ ";
+    h.row(
+        kind,
+        CUSHION,
+        List.of(
+            name,
+            sign
+                + load.verdict().words()
+                + (load.holdsBump() ? "" : "; a 1 g bump reaches the board"),
+            Say.value(load.normalN(), "N"),
+            Say.mm(load.sinkMm()) + " ±20 %",
+            Say.mm(load.remainingMm()),
+            Say.value(load.meanKPa(), "kPa"),
+            Say.value(load.peakKPa(), "kPa")));
+  }
+
+  private static void loads(Html h, SeatLoad.Shares load) {
+    List<String> shares = new ArrayList<>();
+    shares.add("pan " + Say.value(load.panVerticalN(), "N"));
+    shares.add("back " + Say.value(load.backN(), "N"));
+    if (load.headRestN() > 0) {
+      shares.add("head rest " + Say.value(load.headRestN(), "N"));
+    }
+    shares.add("feet " + Say.value(load.pegsN(), "N"));
+    shares.add("hands " + Say.value(load.handsN(), "N"));
+    h.element(
+        "p",
+        "Carried by "
+            + String.join(", ", shares)
+            + ". To stay put the pan needs a friction of "
+            + Say.value(load.frictionNeeded(), "")
+            + "; count on "
+            + Say.value(SeatLoad.DESIGN_FRICTION, "")
+            + ".");
+  }
+}

@@ -1,0 +1,17 @@
+package org.longlow.sketcher.report;
+
+import org.longlow.sketcher.picture.PictureOptions;
+
+/**
+ * How a report is made.
+ *
+ * @param picture what the elevation shows; its findings are replaced by those that fail or ask for
+ *     care, in the order of the report's list
+ * @param date date of issue, such as 2026-03-01; empty for none
+ */
+public record ReportOptions(PictureOptions picture, String date) {
+
+  /** The first rider, named parts, main dimensions, no date. */
+  public static final ReportOptions PLAIN =
+      new ReportOptions(PictureOptions.PLAIN.withNames(true).withDimensions(true), "");
+}

@@ -1,0 +1,231 @@
+package org.longlow.sketcher.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.StringReader;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import javax.xml.parsers.DocumentBuilder;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.longlow.constraints.check.Finding;
+import org.longlow.constraints.check.Verdict;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Person;
+import org.longlow.constraints.study.Study;
+import org.longlow.sketcher.picture.Plover;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
+import org.xml.sax.InputSource;
+
+class ReportTest {
+
+  private final Study study = Plover.study();
+  private final String html = Report.html(study);
+
+  /** The page is written so that an XML parser reads it too; that finds every missing escape. */
+  private static Document parsed(String html) throws Exception {
+    DocumentBuilder builder = DocumentBuilderFactory.newInstance().newDocumentBuilder();
+    return builder.parse(new InputSource(new StringReader(html)));
+  }
+
+  private static List<Element> all(Document doc, String tag) {
+    NodeList nodes = doc.getElementsByTagName(tag);
+    List<Element> out = new ArrayList<>();
+    for (int i = 0; i < nodes.getLength(); i++) {
+      out.add((Element) nodes.item(i));
+    }
+    return out;
+  }
+
+  @Test
+  void thePageIsWellFormedAndSaysItsLanguage() throws Exception {
+    Document doc = parsed(html);
+    assertThat(doc.getDocumentElement().getAttribute("lang")).isEqualTo("en");
+    assertThat(all(doc, "h1")).hasSize(1);
+  }
+
+  @Test
+  void everyTableHasACaptionAndScopedHeadings() throws Exception {
+    Document doc = parsed(html);
+    assertThat(all(doc, "table")).hasSizeGreaterThan(8);
+    for (Element table : all(doc, "table")) {
+      assertThat(table.getElementsByTagName("caption").getLength()).isEqualTo(1);
+    }
+    assertThat(all(doc, "th")).allMatch(th -> th.getAttribute("scope").matches("col|row"));
+  }
+
+  @Test
+  void theElevationHasATitleForThoseWhoDoNotSeeIt() throws Exception {
+    Element svg = all(parsed(html), "svg").get(0);
+    assertThat(svg.getAttribute("role")).isEqualTo("img");
+    assertThat(svg.getElementsByTagName("title").item(0).getTextContent())
+        .isEqualTo(study.layout().title());
+  }
+
+  @Test
+  void thePageNeedsNothingElse() {
+    assertThat(html).doesNotContain("<script", "src=", "href=\"http", "@import", "url(");
+    assertThat(
+            html.replace("http://www.w3.org/2000/svg", "")
+                .replace("http://www.w3.org/1999/xlink", ""))
+        .doesNotContain("http:", "https:");
+  }
+
+  @Test
+  void everyFindingIsThereAndTheWorstComeFirst() throws Exception {
+    List<Finding> order = Report.worstFirst(study);
+    assertThat(order).containsExactlyInAnyOrderElementsOf(study.findings());
+    assertThat(order).isSortedAccordingTo((a, b) -> a.verdict().compareTo(b.verdict()));
+    assertThat(order.get(0).verdict()).isEqualTo(Verdict.FAIL);
+    List<String> sentences =
+        all(parsed(html), "td").stream()
+            .filter(td -> td.getAttribute("data-heading").equals("What"))
+            .map(Element::getTextContent)
+            .toList();
+    assertThat(sentences).containsAll(study.findings().stream().map(Finding::text).toList());
+  }
+
+  @Test
+  void numbersInThePictureAreThoseOfTheTable() throws Exception {
+    Document doc = parsed(html);
+    List<Finding> order = Report.worstFirst(study);
+    int checked = 0;
+    for (Element text : all(doc, "text")) {
+      String subject = text.getAttribute("data-subject");
+      if (subject.startsWith("finding:")) {
+        int number = Integer.parseInt(text.getTextContent());
+        assertThat(order.get(number - 1).id()).isEqualTo(subject.substring(8));
+        checked++;
+      }
+    }
+    assertThat(checked).isGreaterThan(3);
+  }
+
+  @Test
+  void userWordsAreEscapedEverywhere() throws Exception {
+    Layout l = Plover.layout();
+    String evil = "<b onclick=\"x\">&'</b>";
+    Map<String, Person> crew = new LinkedHashMap<>();
+    l.crew()
+        .values()
+        .forEach(
+            p ->
+                crew.put(
+                    p.name() + evil,
+                    new Person(
+                        p.name() + evil,
+                        p.sex(),
+                        p.stature(),
+                        p.mass(),
+                        p.measured(),
+                        p.seats(),
+                        p.helmet(),
+                        p.boots())));
+    Layout hostile =
+        new Layout(
+            evil,
+            evil + "\u0000\u0007\uD800",
+            List.of(evil),
+            l.measures(),
+            l.pins(),
+            l.parts(),
+            l.ties(),
+            l.limits(),
+            l.wishes(),
+            l.sections(),
+            l.stances(),
+            crew,
+            l.demands());
+    String page = Report.html(Study.of(hostile));
+    Document doc = parsed(page);
+    assertThat(all(doc, "b")).hasSize(3);
+    assertThat(all(doc, "h1").get(0).getTextContent()).startsWith(evil);
+    assertThat(all(doc, "h3").get(0).getTextContent()).startsWith("Mara" + evil);
+  }
+
+  @Test
+  void theTextDoesNotDependOnTheLocale() {
+    Locale before = Locale.getDefault();
+    try {
+      for (String tag : List.of("de-DE", "tr-TR", "ar-EG-u-nu-arab")) {
+        Locale.setDefault(Locale.forLanguageTag(tag));
+        assertThat(Report.html(study)).isEqualTo(html);
+      }
+    } finally {
+      Locale.setDefault(before);
+    }
+  }
+
+  @Test
+  void cautionsAreSaidOnce() {
+    assertThat(html).containsOnlyOnce("A sketch, not a certificate");
+    assertThat(html).containsOnlyOnce("Sink is good to ±20 %");
+    assertThat(html).containsOnlyOnce("judgements built on car-driver");
+    assertThat(html).containsOnlyOnce("plain statics");
+  }
+
+  @Test
+  void aLampCautionIsThereOnlyWithALampFinding() {
+    boolean lamps = study.findings().stream().map(Finding::id).anyMatch(i -> i.startsWith("lamp."));
+    assertThat(html.contains("Lamp and reflector heights")).isEqualTo(lamps);
+  }
+
+  @Test
+  void theCutListHasTheLengthOfEveryTube() throws Exception {
+    List<String> firsts =
+        all(parsed(html), "th").stream()
+            .filter(t -> t.getAttribute("data-heading").equals("Tube"))
+            .map(Element::getTextContent)
+            .toList();
+    assertThat(firsts).containsExactly("lowRail", "rearRail", "pipe");
+    // legs 198.5 + 540 + 478.5 mm less the gains of bends of 40.9 and 64 degrees at R100
+    assertThat(html).contains("1200.6 mm");
+  }
+
+  @Test
+  void axleLoadsAreGivenWithAndWithoutEachPerson() throws Exception {
+    List<String> stances =
+        all(parsed(html), "th").stream()
+            .filter(t -> t.getAttribute("data-heading").equals("Stance"))
+            .map(Element::getTextContent)
+            .toList();
+    assertThat(stances).contains("unladen", "laden, Mara", "laden, Tor");
+  }
+
+  @Test
+  void aMachineWithoutPeopleOrPartsStillHasAReport() throws Exception {
+    Layout l = Plover.layout();
+    Layout bare =
+        new Layout(
+            "bare",
+            "",
+            List.of(),
+            l.measures(),
+            l.pins(),
+            Map.of(),
+            Map.of(),
+            Map.of(),
+            Map.of(),
+            Map.of(),
+            Map.of(),
+            Map.of(),
+            l.demands());
+    assertThat(all(parsed(Report.html(Study.of(bare))), "h1").get(0).getTextContent())
+        .isEqualTo("bare");
+  }
+
+  @Test
+  void figuresCarryUnitsAndTrueMinusSigns() {
+    assertThat(Say.value(-3.04, "mm")).isEqualTo("−3 mm");
+    assertThat(Say.value(0.4606, "share")).isEqualTo("46.1 %");
+    assertThat(Say.value(Double.NaN, "mm")).isEqualTo("–");
+    assertThat(Say.value(-0.001, "mm")).isEqualTo("0 mm");
+    assertThat(Say.value(Double.POSITIVE_INFINITY, "mm")).isEqualTo("no end");
+    assertThat(Say.words("trunkThigh")).isEqualTo("trunk thigh");
+  }
+}
