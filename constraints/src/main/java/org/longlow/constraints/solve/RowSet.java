@@ -100,7 +100,14 @@ final class RowSet {
         sum += g * g;
       }
       square[i] = sum;
-      finite &= v - v == 0 && sum - sum == 0;
+      if (v - v != 0 || sum - sum != 0) {
+        // Nothing that is not a number may reach the factor.
+        finite = false;
+        square[i] = 0;
+        for (int e = start[i]; e < start[i + 1]; e++) {
+          entry[e] = 0;
+        }
+      }
     }
     return finite;
   }
