@@ -14,15 +14,20 @@ import java.util.Set;
  * from the start and from where the whole came to rest.
  */
 final class Contradiction {
+  /** How many times longer the search is that confirms a contradiction. */
+  private static final int LONG_SEARCH = 4;
+
   private record Demand(boolean isLimit, int index) {}
 
   private final Problem problem;
   private final SolverSettings settings;
+  private SolverSettings asking;
   private double[] rest;
 
   Contradiction(Problem problem, SolverSettings settings) {
     this.problem = problem.withWishes(List.of());
     this.settings = settings;
+    asking = settings.withKeepTurns(false);
   }
 
   /**
@@ -59,17 +64,34 @@ final class Contradiction {
       }
       List<Demand> suspects =
           all.stream().filter(d -> isSuspect(d, failing, failingLimits)).toList();
-      List<Demand> found = List.of();
-      if (!suspects.isEmpty() && !canHold(suspects)) {
-        found = reduce(suspects);
-      } else if (!canHold(all)) {
-        found = reduce(all);
+      List<Demand> found = search(suspects, all);
+      if (!found.isEmpty() && holdsAfterAll(found)) {
+        // A longer search holds what seemed impossible: look again with that.
+        asking =
+            settings.withRestarts(LONG_SEARCH * (settings.restarts() + 1)).withKeepTurns(false);
+        found = search(suspects, all);
+        asking = settings.withKeepTurns(false);
       }
       if (!found.isEmpty()) {
         return found.stream().map(this::name).toList();
       }
     }
     return List.of();
+  }
+
+  private List<Demand> search(List<Demand> suspects, List<Demand> all) {
+    if (!suspects.isEmpty() && !canHold(suspects)) {
+      return reduce(suspects);
+    }
+    return canHold(all) ? List.of() : reduce(all);
+  }
+
+  /** Whether a longer search finds that a set can hold after all. */
+  private boolean holdsAfterAll(List<Demand> found) {
+    asking = settings.withRestarts(LONG_SEARCH * (settings.restarts() + 1)).withKeepTurns(false);
+    boolean holds = canHold(found);
+    asking = settings.withKeepTurns(false);
+    return holds;
   }
 
   private boolean isSuspect(Demand demand, Set<String> ties, Set<String> limits) {
@@ -129,8 +151,7 @@ final class Contradiction {
         ties.add(problem.ties().get(demand.index()));
       }
     }
-    SolveSession session =
-        new SolveSession(problem.withTies(ties).withLimits(limits), settings.withKeepTurns(false));
+    SolveSession session = new SolveSession(problem.withTies(ties).withLimits(limits), asking);
     if (session.solve().status().holds()) {
       return true;
     }

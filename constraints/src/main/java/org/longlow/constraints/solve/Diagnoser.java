@@ -91,7 +91,7 @@ final class Diagnoser {
     free += system.n - factor.rank();
     double[][] open = LocalBasis.localise(factor.nullSpace());
     double extent = extent(group, x);
-    Restoration restoration = new Restoration(system);
+    Restoration restoration = new Restoration(system, true);
     boolean smooth = factor.rank() == system.ties;
     for (double[] direction : open) {
       boolean lasting =
@@ -253,7 +253,7 @@ final class Diagnoser {
     for (int j = 0; j < system.n; j++) {
       moved[group.variables()[j]] += size * mix[j] / length * system.rows.scaleOf(j);
     }
-    if (new Restoration(system).run(moved, aim(size), settings.maxIterations(), false, false)
+    if (new Restoration(system, true).run(moved, aim(size), settings.maxIterations(), false, false)
         != Restoration.End.HOLDS) {
       return true;
     }

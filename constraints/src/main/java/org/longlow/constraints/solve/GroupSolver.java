@@ -16,6 +16,8 @@ final class GroupSolver {
   private static final int QUICK_STEPS = 16;
   private static final double QUICK_CONTRACTION = 0.5;
   private static final double AIM_SHARE = 0.01;
+  private static final double NEARNESS_SHARE = 1e-11;
+  private static final int ONE_TIE_STEPS = 30;
 
   private final GroupSystem system;
   private final Restoration restoration;
@@ -32,8 +34,8 @@ final class GroupSolver {
 
   GroupSolver(GroupSystem system) {
     this.system = system;
-    restoration = new Restoration(system);
-    descent = new Descent(system, restoration);
+    restoration = new Restoration(system, true);
+    descent = new Descent(system, new Restoration(system, false));
     begin = new double[system.n];
     anchor = new double[system.n];
     target = new double[system.n];
@@ -67,7 +69,7 @@ final class GroupSolver {
    * @param x values of all variables of the problem
    * @param anchorAll values to stay near to, of all variables
    */
-  SolveStatus solve(double[] x, double[] anchorAll, SolverSettings settings) {
+  SolveStatus solve(double[] x, double[] anchorAll, SolverSettings asked) {
     iterations = 0;
     shaken = false;
     int[] variables = system.group.variables();
@@ -77,7 +79,10 @@ final class GroupSolver {
       anchor[j] = anchorAll[variables[j]] / system.rows.scaleOf(j);
       largest = Math.max(largest, Math.abs(begin[j]));
     }
-    aimMm = Math.max(AIM_SHARE * settings.tieToleranceMm(), Math.min(64 * Math.ulp(largest), 1e-6));
+    aimMm = Math.max(AIM_SHARE * asked.tieToleranceMm(), Math.min(64 * Math.ulp(largest), 1e-6));
+    // Coordinates of 100 m carry rounding that no nearness of 1e-7 mm can be told through.
+    double near = NEARNESS_SHARE * largest;
+    SolverSettings settings = near > asked.nearnessMm() ? asked.withNearnessMm(near) : asked;
     system.watch.bends(x, bendAtBegin);
     Arrays.fill(system.rows.weight, 1);
     Arrays.fill(system.limits.weight, 1);
@@ -176,30 +181,41 @@ final class GroupSolver {
   }
 
   /**
-   * Restores with turns kept, then without, then from shaken starts; leaves the best attempt in x.
+   * Restores with turns kept, then without, then from shaken starts, some of them taking the ties
+   * in one after the other; leaves the best attempt in x.
    */
   private Restoration.End restore(double[] x, SolverSettings settings, boolean withLimits) {
-    Restoration.End end = Restoration.End.STUCK;
+    boolean keep = settings.keepTurns() && system.watch.count() > 0;
     double[] bestX = null;
     double best = Double.POSITIVE_INFINITY;
-    Restoration.End bestEnd = end;
-    double shake = 0;
-    for (int attempt = 0; attempt <= settings.restarts() + 1; attempt++) {
-      boolean guarded = attempt == 0 && settings.keepTurns() && system.watch.count() > 0;
-      if (attempt == 1 && !(settings.keepTurns() && system.watch.count() > 0)) {
-        continue;
+    Restoration.End bestEnd = Restoration.End.STUCK;
+    double extent = 0;
+    for (int attempt = keep ? 0 : 1; attempt <= settings.restarts() + 1; attempt++) {
+      if (attempt == 2) {
+        extent = extent(best);
       }
-      if (attempt == 1) {
-        put(begin, x);
+      boolean fromBest = (attempt == 2 || attempt == 4) && bestX != null;
+      if (attempt > 0) {
+        put(fromBest ? bestX : begin, x);
       }
-      if (attempt >= 2) {
-        put(attempt <= 3 && bestX != null ? bestX : begin, x);
-        shake(x, shake * Math.pow(3, attempt - 4.0), attempt);
+      boolean[] failing = attempt == 4 ? failing(x, best) : null;
+      boolean shake = attempt >= 2 && attempt != 3;
+      if (shake) {
+        shake(x, extent * (fromBest ? 0.05 : 0.2 * (1 + attempt % 5)), attempt);
       }
-      end = restoration.run(x, aimMm, settings.maxIterations(), withLimits, guarded);
+      if (failing != null) {
+        System.arraycopy(failing, 0, system.tieOn, 0, system.ties);
+        restoration.run(x, aimMm, settings.maxIterations(), false, false);
+        iterations += restoration.steps();
+        Arrays.fill(system.tieOn, true);
+      } else if (attempt >= 3 && attempt % 2 == 1) {
+        takeInOneByOne(x, attempt);
+      }
+      Restoration.End end =
+          restoration.run(x, aimMm, settings.maxIterations(), withLimits, attempt == 0);
       iterations += restoration.steps();
       if (end == Restoration.End.HOLDS) {
-        shaken |= attempt >= 2;
+        shaken |= shake;
         return end;
       }
       double miss = miss(x, withLimits);
@@ -208,12 +224,65 @@ final class GroupSolver {
         bestX = take(x);
         bestEnd = end;
       }
-      shake = Double.isInfinite(best) ? 1 : best;
     }
     if (bestX != null) {
       put(bestX, x);
     }
     return bestEnd;
+  }
+
+  /**
+   * Rows that are off at x by a share of the whole that counts; the rest may only have stood in the
+   * way.
+   */
+  private boolean[] failing(double[] x, double miss) {
+    boolean[] off = new boolean[system.ties];
+    if (system.rows.evaluate(x, system.ties)) {
+      for (int i = 0; i < system.ties; i++) {
+        off[i] = Math.abs(system.rows.missMm(i)) > 1e-5 * miss;
+      }
+    }
+    return off;
+  }
+
+  /**
+   * Holds the ties row after row, as if they had been added one at a time: in their order, later in
+   * others.
+   */
+  private void takeInOneByOne(double[] x, int attempt) {
+    int[] order = new int[system.ties];
+    Arrays.setAll(order, i -> i);
+    if (attempt > 3) {
+      SplittableRandom random = new SplittableRandom(attempt);
+      for (int i = order.length - 1; i > 0; i--) {
+        int j = random.nextInt(i + 1);
+        int kept = order[i];
+        order[i] = order[j];
+        order[j] = kept;
+      }
+    }
+    Arrays.fill(system.tieOn, false);
+    for (int i : order) {
+      system.tieOn[i] = true;
+      if (restoration.run(x, 1e4 * aimMm, ONE_TIE_STEPS, false, false) != Restoration.End.HOLDS) {
+        system.tieOn[i] = false;
+      }
+      iterations += restoration.steps();
+    }
+    Arrays.fill(system.tieOn, true);
+  }
+
+  /** How far the group spreads or is off, whichever is more, in scaled variables. */
+  private double extent(double miss) {
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
+    for (int j = 0; j < system.n; j++) {
+      double value = begin[j] / system.rows.scaleOf(j);
+      low = Math.min(low, value);
+      high = Math.max(high, value);
+    }
+    double off = Double.isInfinite(miss) ? 1 : miss;
+    return Math.max(high - low, off);
   }
 
   /** Root of the sum of squares of what is missed, mm. */

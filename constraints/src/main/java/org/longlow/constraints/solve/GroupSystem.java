@@ -31,6 +31,10 @@ final class GroupSystem {
   final RowSet limits;
   final TurnWatch watch;
   final double[] wishWeight;
+
+  /** Which tie rows count; all but while ties are taken in one after the other. */
+  final boolean[] tieOn;
+
   final double[] step;
   final double[] lambda;
   final LimitStep limitStep;
@@ -67,6 +71,8 @@ final class GroupSystem {
     limits = new RowSet(group.limitRelations(problem), localOf, scale);
     watch = TurnWatch.of(tieRelations);
     wishWeight = new double[rows.count - ties];
+    tieOn = new boolean[ties];
+    Arrays.fill(tieOn, true);
     factor = new NormalFactor(rows, n);
     limitStep = new LimitStep(limits, n);
     restoringLimits = new LimitStep(limits, n);
@@ -116,7 +122,7 @@ final class GroupSystem {
   /** Factorises with the Jacobian at hand. */
   void factor(double damping, boolean withWishes) {
     for (int i = 0; i < ties; i++) {
-      compliance[i] = (TIE_COMPLIANCE + damping) * Math.max(rows.square[i], 1e-6);
+      compliance[i] = tieOn[i] ? (TIE_COMPLIANCE + damping) * Math.max(rows.square[i], 1e-6) : OFF;
     }
     for (int i = ties; i < rows.count; i++) {
       double w = wishWeight[i - ties];
@@ -133,7 +139,7 @@ final class GroupSystem {
    */
   void restoringStep(double damping, boolean withLimits) {
     for (int i = 0; i < rows.count; i++) {
-      right[i] = i < ties ? rows.value[i] : 0;
+      right[i] = i < ties && tieOn[i] ? rows.value[i] : 0;
     }
     factor.solve(right, restoringLambda);
     Arrays.fill(step, 0);

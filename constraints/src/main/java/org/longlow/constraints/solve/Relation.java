@@ -1,5 +1,7 @@
 package org.longlow.constraints.solve;
 
+import java.util.List;
+
 /**
  * One scalar function of a few variables, with analytic first derivatives.
  *
@@ -24,6 +26,14 @@ public interface Relation {
    * @return the value; for ties and limits times {@link #scale()} it is in mm
    */
   double evaluate(double[] x, double[] gradient);
+
+  /**
+   * The relations that a tie uses in place of this one: itself, or several where one scalar would
+   * be singular just where it holds, as the distance of two points that are one.
+   */
+  default List<Relation> parts() {
+    return List.of(this);
+  }
 
   /** Millimetres per unit of {@link #evaluate}; 1 for relations that give mm. */
   default double scale() {

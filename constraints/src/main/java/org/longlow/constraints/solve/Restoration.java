@@ -21,6 +21,14 @@ final class Restoration {
   /** The sum of squares counts as least when its gradient is this share of its root. */
   private static final double STATIONARY = 1e-6;
 
+  /**
+   * A run of so many steps that leaves more than this share of the sum of squares is going nowhere.
+   */
+  private static final int PATIENCE = 20;
+
+  private static final double STALLED = 0.95;
+  private static final int REWEIGH_EVERY = 10;
+
   private final GroupSystem system;
   private final double[] trial;
   private final double[] tieTrial;
@@ -28,10 +36,16 @@ final class Restoration {
   private final double[] bendBefore;
   private final double[] bendAfter;
   private final double[] slope;
+  private final boolean reweighs;
   private int steps;
 
-  Restoration(GroupSystem system) {
+  /**
+   * @param reweighs whether rows whose gradient has changed its length much get a new weight on the
+   *     way; not where multipliers must keep their meaning
+   */
+  Restoration(GroupSystem system, boolean reweighs) {
     this.system = system;
+    this.reweighs = reweighs;
     trial = new double[system.n];
     tieTrial = new double[system.rows.count];
     limitTrial = new double[system.limits.count];
@@ -62,6 +76,8 @@ final class Restoration {
     system.restoringLimits.reset();
     boolean fresh = true;
     int refused = 0;
+    double checked = Double.POSITIVE_INFINITY;
+    int checkedAt = 0;
     for (steps = 0; steps <= most; ) {
       if (fresh) {
         boolean finite = rows.evaluate(x, system.ties);
@@ -72,6 +88,9 @@ final class Restoration {
           return End.STUCK;
         }
         fresh = false;
+        if (reweighs && steps % REWEIGH_EVERY == 0) {
+          rows.equilibrate(system.ties);
+        }
       }
       if (holds(aimMm, withLimits)) {
         return End.HOLDS;
@@ -79,6 +98,17 @@ final class Restoration {
       double now = merit(rows.value, limits.value, withLimits);
       if (isStationary(now, withLimits)) {
         return End.STUCK;
+      }
+      if (reweighs && steps % REWEIGH_EVERY == 0 && steps - checkedAt < PATIENCE) {
+        // The sum of squares has a new measure; give it time anew, but not for ever.
+        checked = Math.max(checked, now);
+      }
+      if (steps - checkedAt >= PATIENCE) {
+        if (now > STALLED * checked) {
+          return End.STUCK;
+        }
+        checked = now;
+        checkedAt = steps;
       }
       if (steps == most) {
         return End.RAN_OUT;
@@ -141,7 +171,7 @@ final class Restoration {
   private double merit(double[] tie, double[] gap, boolean withLimits) {
     double sum = 0;
     for (int i = 0; i < system.ties; i++) {
-      sum += tie[i] * tie[i];
+      sum += system.tieOn[i] ? tie[i] * tie[i] : 0;
     }
     if (withLimits) {
       for (double g : gap) {
@@ -154,8 +184,10 @@ final class Restoration {
   private double promisedMerit(boolean withLimits) {
     double sum = 0;
     for (int i = 0; i < system.ties; i++) {
-      double r = system.rows.value[i] + system.rows.dot(i, system.step);
-      sum += r * r;
+      if (system.tieOn[i]) {
+        double r = system.rows.value[i] + system.rows.dot(i, system.step);
+        sum += r * r;
+      }
     }
     if (withLimits) {
       for (int i = 0; i < system.limits.count; i++) {
@@ -169,7 +201,9 @@ final class Restoration {
   private boolean isStationary(double merit, boolean withLimits) {
     Arrays.fill(slope, 0);
     for (int i = 0; i < system.ties; i++) {
-      system.rows.addRow(i, system.rows.value[i], slope);
+      if (system.tieOn[i]) {
+        system.rows.addRow(i, system.rows.value[i], slope);
+      }
     }
     if (withLimits) {
       for (int i = 0; i < system.limits.count; i++) {
@@ -188,7 +222,7 @@ final class Restoration {
   /** Whether ties and, if wanted, limits hold at the point evaluated last. */
   boolean holds(double aimMm, boolean withLimits) {
     for (int i = 0; i < system.ties; i++) {
-      if (!(Math.abs(system.rows.missMm(i)) <= aimMm)) {
+      if (system.tieOn[i] && !(Math.abs(system.rows.missMm(i)) <= aimMm)) {
         return false;
       }
     }

@@ -25,10 +25,10 @@ public record SolverSettings(
     boolean keepTurns) {
   /**
    * Tie tolerance 1e-7 mm (steps aim at a hundredth of it), nearness 1e-7 mm, 200 steps, rank 1e-7,
-   * near-singular above 100 mm per mm, 6 restarts, turns kept.
+   * near-singular above 100 mm per mm, 12 restarts, turns kept.
    */
   public static final SolverSettings DEFAULT =
-      new SolverSettings(1e-7, 1e-7, 200, 1e-7, 100, 6, true);
+      new SolverSettings(1e-7, 1e-7, 200, 1e-7, 100, 12, true);
 
   public SolverSettings {
     if (!(tieToleranceMm > 0)

@@ -14,7 +14,7 @@ public record Tie(String name, List<Relation> relations) {
     if (name == null || name.isBlank()) {
       throw new IllegalArgumentException("a tie needs a name");
     }
-    relations = List.copyOf(relations);
+    relations = relations.stream().flatMap(r -> r.parts().stream()).toList();
     if (relations.isEmpty()) {
       throw new IllegalArgumentException("tie '" + name + "' needs at least one relation");
     }

@@ -10,9 +10,10 @@ import org.longlow.constraints.solve.relation.Relations;
 /**
  * Pin-and-bar frameworks whose verdict is known from how they are built.
  *
- * <p>Henneberg's steps (L. Henneberg, Die graphische Statik der starren Systeme, 1911; G. Laman, On graphs and rigidity
- * of plane skeletal structures, J. Eng. Math. 4, 1970): a new pin on two bars, or a new pin that splits a bar and takes a
- * third. From one bar these give exactly the frameworks that are rigid with no bar to spare.
+ * <p>Henneberg's steps (L. Henneberg, Die graphische Statik der starren Systeme, 1911; G. Laman, On
+ * graphs and rigidity of plane skeletal structures, J. Eng. Math. 4, 1970): a new pin on two bars,
+ * or a new pin that splits a bar and takes a third. From one bar these give exactly the frameworks
+ * that are rigid with no bar to spare.
  */
 final class Framework {
   final double size;
@@ -20,7 +21,10 @@ final class Framework {
   final double[] pz;
   final List<int[]> bars = new ArrayList<>();
 
-  /** Bars of a rigid framework of {@code pins} pins in a square of side {@code size}, no two pins near each other. */
+  /**
+   * Bars of a rigid framework of {@code pins} pins in a square of side {@code size}, no two pins
+   * near each other.
+   */
   Framework(SplittableRandom random, int pins, double size) {
     this.size = size;
     px = new double[pins];
@@ -68,8 +72,11 @@ final class Framework {
   }
 
   boolean hasBar(int a, int b) {
-    return bars.stream().anyMatch(e -> e[0] == Math.min(a, b) && e[1] == Math.max(a, b)
-        || e[1] == Math.min(a, b) && e[0] == Math.max(a, b));
+    return bars.stream()
+        .anyMatch(
+            e ->
+                e[0] == Math.min(a, b) && e[1] == Math.max(a, b)
+                    || e[1] == Math.min(a, b) && e[0] == Math.max(a, b));
   }
 
   /** A pair of pins without a bar, or null when every pair has one. */
@@ -89,7 +96,10 @@ final class Framework {
     return "bar " + bar[0] + "-" + bar[1];
   }
 
-  /** Singular values (by another library than the solver's) of the rigidity matrix of these bars at the true positions, largest first. */
+  /**
+   * Singular values (by another library than the solver's) of the rigidity matrix of these bars at
+   * the true positions, largest first.
+   */
   double[] singularValues(List<int[]> some) {
     double[][] m = new double[some.size()][2 * pins()];
     for (int i = 0; i < some.size(); i++) {
@@ -119,7 +129,9 @@ final class Framework {
     return rank;
   }
 
-  /** Variables at the true positions moved by up to {@code spread}; pin i has variables 2i and 2i+1. */
+  /**
+   * Variables at the true positions moved by up to {@code spread}; pin i has variables 2i and 2i+1.
+   */
   Problem.Builder pins(SplittableRandom random, double spread) {
     Problem.Builder builder = Problem.builder();
     for (int i = 0; i < pins(); i++) {
@@ -135,7 +147,10 @@ final class Framework {
     return Pt.variables(2 * i, 2 * i + 1);
   }
 
-  /** Ties that take away the three motions of the whole: pin 0 keeps its place, the first bar keeps its direction. */
+  /**
+   * Ties that take away the three motions of the whole: pin 0 keeps its place, the first bar keeps
+   * its direction.
+   */
   void hold(Problem.Builder builder) {
     builder.tie("place", Relations.fix(pin(0), px[0], pz[0]));
     int other = 1;
@@ -152,7 +167,6 @@ final class Framework {
   }
 
   void bar(Problem.Builder builder, int[] bar, double stretch) {
-    builder.tie(
-        name(bar), Relations.distance(pin(bar[0]), pin(bar[1]), stretch * length(bar)));
+    builder.tie(name(bar), Relations.distance(pin(bar[0]), pin(bar[1]), stretch * length(bar)));
   }
 }

@@ -6,15 +6,18 @@ import static org.assertj.core.data.Offset.offset;
 import org.junit.jupiter.api.Test;
 
 /**
- * Constrained minima of W. Hock and K. Schittkowski, Test Examples for Nonlinear Programming Codes, Lecture Notes in
- * Economics and Mathematical Systems 187, Springer 1981.
+ * Constrained minima of W. Hock and K. Schittkowski, Test Examples for Nonlinear Programming Codes,
+ * Lecture Notes in Economics and Mathematical Systems 187, Springer 1981.
  *
- * <p>Problems, starts and minima written down from the published collection as it is commonly reprinted; each minimum is
- * checked here once more by its own arithmetic where it has a closed form. Objectives that are not sums of squares as
- * published are completed to squares, and the constant left over is subtracted again.
+ * <p>Problems, starts and minima written down from the published collection as it is commonly
+ * reprinted; each minimum is checked here once more by its own arithmetic where it has a closed
+ * form. Objectives that are not sums of squares as published are completed to squares, and the
+ * constant left over is subtracted again.
  */
 class HockSchittkowskiTest {
-  /** The optimum is flat: an error e in position costs e squared in value, so this is loose by far. */
+  /**
+   * The optimum is flat: an error e in position costs e squared in value, so this is loose by far.
+   */
   private static final double VALUE = 1e-7;
 
   private static final double PLACE = 1e-4;
@@ -128,7 +131,8 @@ class HockSchittkowskiTest {
 
   @Test
   void hs7LogarithmOnAClosedCurve() {
-    // f = ln(1 + x1^2) - x2 is no square; f + 10 is positive near the curve, so its root is the residual.
+    // f = ln(1 + x1^2) - x2 is no square; f + 10 is positive near the curve, so its root is the
+    // residual.
     new Case(2, 2)
         .square(
             1,
@@ -151,8 +155,7 @@ class HockSchittkowskiTest {
     new Case(2, 2)
         .square(1, 2, 1, 0)
         .square(1, 1, 0, 1)
-        .positive(
-            (x, g) -> set(g, 1 - x[0] * x[0] / 4 - x[1] * x[1], -x[0] / 2, -2 * x[1]))
+        .positive((x, g) -> set(g, 1 - x[0] * x[0] / 4 - x[1] * x[1], -x[0] / 2, -2 * x[1]))
         .zero(-1, 1, -2)
         .expect(9 - 2.875 * Math.sqrt(7), 0, (Math.sqrt(7) - 1) / 2, (Math.sqrt(7) + 1) / 4);
   }
@@ -235,7 +238,14 @@ class HockSchittkowskiTest {
             (x, g) ->
                 set(
                     g,
-                    8 - x[0] * x[0] - x[1] * x[1] - x[2] * x[2] - x[3] * x[3] - x[0] + x[1] - x[2]
+                    8
+                        - x[0] * x[0]
+                        - x[1] * x[1]
+                        - x[2] * x[2]
+                        - x[3] * x[3]
+                        - x[0]
+                        + x[1]
+                        - x[2]
                         + x[3],
                     -2 * x[0] - 1,
                     -2 * x[1] + 1,
@@ -245,7 +255,12 @@ class HockSchittkowskiTest {
             (x, g) ->
                 set(
                     g,
-                    10 - x[0] * x[0] - 2 * x[1] * x[1] - x[2] * x[2] - 2 * x[3] * x[3] + x[0]
+                    10
+                        - x[0] * x[0]
+                        - 2 * x[1] * x[1]
+                        - x[2] * x[2]
+                        - 2 * x[3] * x[3]
+                        + x[0]
                         + x[3],
                     -2 * x[0] + 1,
                     -4 * x[1],
@@ -260,8 +275,7 @@ class HockSchittkowskiTest {
                     -2 * x[1] + 1,
                     -2 * x[2],
                     1))
-        .expect(
-            -44, -(2 * 2.5 * 2.5 + 2 * Math.pow(21.0 / 4, 2) + 3.5 * 3.5), 0, 1, 2, -1);
+        .expect(-44, -(2 * 2.5 * 2.5 + 2 * Math.pow(21.0 / 4, 2) + 3.5 * 3.5), 0, 1, 2, -1);
   }
 
   @Test
@@ -338,8 +352,7 @@ class HockSchittkowskiTest {
         .zero(0, 1, 3)
         .zero(0, 0, 0, 1, 1, -2)
         .zero(0, 0, 1, 0, 0, -1)
-        .expect(
-            1859.0 / 349, 0, -33.0 / 349, 11.0 / 349, 180.0 / 349, -158.0 / 349, 11.0 / 349);
+        .expect(1859.0 / 349, 0, -33.0 / 349, 11.0 / 349, 180.0 / 349, -158.0 / 349, 11.0 / 349);
   }
 
   @Test

@@ -31,19 +31,24 @@ class LinkageTest {
                 random.nextDouble(100, 400));
         double longest = Math.max(f.b, Math.max(f.c, f.d));
         double others = f.b + f.c + f.d - longest;
-        // Grashof with some room, crank shortest: the crank turns fully and the rocker never reaches a dead point.
+        // Grashof with some room, crank shortest: the crank turns fully and the rocker never
+        // reaches a dead point.
         if (f.a + longest < 0.98 * others) {
           return f;
         }
       }
     }
 
-    /** Rocker angle on the open branch from Freudenstein's equation K1 cos psi - K2 cos phi + K3 = cos(phi - psi). */
+    /**
+     * Rocker angle on the open branch from Freudenstein's equation K1 cos psi - K2 cos phi + K3 =
+     * cos(phi - psi).
+     */
     double rocker(double phi) {
       double k1 = d / a;
       double k2 = d / c;
       double k3 = (a * a - b * b + c * c + d * d) / (2 * a * c);
-      // (k1 - cos phi) cos psi - sin phi sin psi = k2 cos phi - k3, a form A cos psi + B sin psi = C.
+      // (k1 - cos phi) cos psi - sin phi sin psi = k2 cos phi - k3, a form A cos psi + B sin psi =
+      // C.
       double p = k1 - Math.cos(phi);
       double q = -Math.sin(phi);
       double r = k2 * Math.cos(phi) - k3;
@@ -165,7 +170,8 @@ class LinkageTest {
 
   @Test
   void measureSteppedThereAndBackEndsWhereItBegan() {
-    // A trellis whose bottom rail is stepped from 300 to 360 and back; everything is settled by ties.
+    // A trellis whose bottom rail is stepped from 300 to 360 and back; everything is settled by
+    // ties.
     double[] home = null;
     double[] x = null;
     for (int k = 0; k <= 24; k++) {
@@ -183,7 +189,8 @@ class LinkageTest {
 
   @Test
   void freeMeasureSteppedThereAndBackWithOneAnchorEndsWhereItBegan() {
-    // A chain of three links has freedom to spare; the anchor makes the answer a function of the length alone.
+    // A chain of three links has freedom to spare; the anchor makes the answer a function of the
+    // length alone.
     double[] anchor = {0, 0, 90, 40, 190, 30, 260, 0};
     double[] x = anchor;
     double[] first = null;

@@ -1,5 +1,6 @@
 package org.longlow.constraints.solve.relation;
 
+import java.util.List;
 import org.longlow.constraints.solve.Link;
 import org.longlow.constraints.solve.Pt;
 import org.longlow.constraints.solve.Quantity;
@@ -44,8 +45,12 @@ final class DistanceRelation implements Link {
         return new DistanceRelation(first, second, constant.value(), variables);
       }
     }
+    boolean none = length instanceof Quantity.Constant constant && constant.value() == 0;
     return new General(
-        first, second, LocalRelation.of(DistanceRelation::distanceLess, first, second, length));
+        first,
+        second,
+        none,
+        LocalRelation.of(DistanceRelation::distanceLess, first, second, length));
   }
 
   private static double distanceLess(double[] u, double[] du) {
@@ -80,6 +85,11 @@ final class DistanceRelation implements Link {
   }
 
   @Override
+  public List<Relation> parts() {
+    return length == 0 ? List.of(Relations.coincide(first, second)) : List.of(this);
+  }
+
+  @Override
   public double evaluate(double[] x, double[] gradient) {
     double dx = x[bx] - x[ax];
     double dz = x[bz] - x[az];
@@ -95,7 +105,12 @@ final class DistanceRelation implements Link {
     return d - length;
   }
 
-  private record General(Pt first, Pt second, Relation relation) implements Link {
+  private record General(Pt first, Pt second, boolean none, Relation relation) implements Link {
+    @Override
+    public List<Relation> parts() {
+      return none ? List.of(Relations.coincide(first, second)) : List.of(this);
+    }
+
     @Override
     public int[] variables() {
       return relation.variables();

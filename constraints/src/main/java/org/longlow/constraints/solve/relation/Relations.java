@@ -17,7 +17,10 @@ public final class Relations {
 
   private Relations() {}
 
-  /** Distance between two points less a length &gt;= 0. */
+  /**
+   * Distance between two points less a length &gt;= 0; a constant 0 makes a tie hold both
+   * coordinates together.
+   */
   public static Relation distance(Pt a, Pt b, Quantity length) {
     return DistanceRelation.of(a, b, length);
   }
