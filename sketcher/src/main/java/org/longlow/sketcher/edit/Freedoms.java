@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -96,7 +97,7 @@ public final class Freedoms {
       asked.addAll(List.of(first.left(), first.left().times(-1)));
     }
     List<PointMm> ways = new ArrayList<>();
-    Set<String> stops = new java.util.LinkedHashSet<>();
+    Set<String> stops = new LinkedHashSet<>();
     Map<String, PointMm> followers = Map.of();
     for (PointMm way : asked) {
       double[] motion = motion(px, pz, way, ix, iz);
@@ -153,7 +154,7 @@ public final class Freedoms {
     for (Limit limit : problem.limits()) {
       if (limit.gap().evaluate(x, null) * limit.gap().scale() < TOUCHES_MM
           && RowSpace.dot(row(limit.gap()), motion) < -MOVES) {
-        names.add(limit.name());
+        names.add(Trial.plain(limit.name()));
       }
     }
     return names;

@@ -1,0 +1,110 @@
+package org.longlow.sketcher.edit;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.longlow.constraints.check.Finding;
+import org.longlow.constraints.check.Verdict;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.stand.Ground;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.stand.Wheels;
+import org.longlow.constraints.study.Study;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.picture.PictureOptions;
+import org.longlow.svg.drawing.Drawing;
+
+/**
+ * What is on the board: one layout, everything known about it and its picture. All of one moment.
+ *
+ * @param layout the layout that was studied
+ * @param study everything about it
+ * @param options how the picture was asked for
+ * @param drawing the picture, in the axes of the road of the stance shown
+ * @param movable names of the pins that can still move
+ * @param live true while a pin is dragged or a slider moved, before the change is a step
+ */
+public record Shown(
+    Layout layout,
+    Study study,
+    PictureOptions options,
+    Drawing drawing,
+    Set<String> movable,
+    boolean live) {
+  public Shown {
+    movable = Set.copyOf(movable);
+  }
+
+  /** Returns the stance shown; empty for the machine as drawn. */
+  public Optional<Standing> standing() {
+    if (!options.stance().isEmpty()) {
+      return study.standing(options.stance());
+    }
+    return study.standing("laden, " + options.person());
+  }
+
+  /** Returns the road under the machine as shown. */
+  public Ground ground() {
+    return standing().map(Standing::ground).orElseGet(this::drawnGround);
+  }
+
+  private Ground drawnGround() {
+    Wheels wheels = Wheels.of(layout, study.placed().places());
+    return wheels.stands()
+        ? wheels.ground(study.placed().places())
+        : new Ground(PointMm.ORIGIN, new PointMm(1, 0));
+  }
+
+  /** Returns the pins in the stance shown, in the axes of the frame. */
+  public Places places() {
+    return standing().map(Standing::places).orElse(study.placed().places());
+  }
+
+  /** Returns where a pin is on the drawing. */
+  public PointMm onDrawing(String pin) {
+    return ground().toRoad(places().pin(pin));
+  }
+
+  /** Returns the findings, worst first, then by how little room is left. */
+  public List<Finding> findings() {
+    return study.findings().stream().sorted(WORST_FIRST).toList();
+  }
+
+  /**
+   * Returns the ids of findings that are marked on the picture, in the order of their numbers: all
+   * that fail, worst first, then the one picked.
+   */
+  static List<String> marked(Study study, String picked) {
+    List<String> ids = new ArrayList<>();
+    study.findings().stream()
+        .filter(f -> f.verdict() == Verdict.FAIL)
+        .sorted(WORST_FIRST)
+        .forEach(f -> ids.add(f.id()));
+    study.findings().stream()
+        .filter(f -> f.id().equals(picked) && f.verdict() != Verdict.FAIL)
+        .forEach(f -> ids.add(f.id()));
+    return ids;
+  }
+
+  /** Worst verdict first; within one, the smallest margin as a share of its limit first. */
+  static final Comparator<Finding> WORST_FIRST =
+      Comparator.comparing(Finding::verdict).thenComparingDouble(Shown::room);
+
+  private static double room(Finding f) {
+    if (Double.isNaN(f.margin())) {
+      return Double.MAX_VALUE;
+    }
+    double limit = Math.abs(f.limit());
+    return f.margin() / (limit > 1e-9 ? limit : 1);
+  }
+
+  /** Returns the names of the stances that concern the person shown, in their order. */
+  public List<Standing> steps() {
+    return study.standings().stream()
+        .filter(s -> s.people().isEmpty() || s.people().equals(options.person()))
+        .toList();
+  }
+}

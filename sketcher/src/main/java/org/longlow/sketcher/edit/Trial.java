@@ -1,0 +1,130 @@
+package org.longlow.sketcher.edit;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.longlow.constraints.json.Fault;
+import org.longlow.constraints.json.LayoutReader;
+import org.longlow.constraints.json.LayoutWriter;
+import org.longlow.constraints.json.ReadResult;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Limit;
+import org.longlow.constraints.layout.Tie;
+import org.longlow.constraints.place.Placed;
+import org.longlow.constraints.solve.Diagnosis;
+import org.longlow.constraints.solve.LimitFailure;
+import org.longlow.constraints.solve.SolveReport;
+import org.longlow.constraints.study.Study;
+
+/** What comes of an edit when it is tried: the new layout, or why it cannot be. */
+public sealed interface Trial {
+
+  /**
+   * The edit holds.
+   *
+   * @param layout the layout after it, pins written where the solver put them
+   * @param study everything about it
+   */
+  record Accepted(Layout layout, Study study) implements Trial {}
+
+  /**
+   * The edit is refused; the layout stays as it was.
+   *
+   * @param words why, in the user's names
+   * @param names the ties and limits to blame, if it is a contradiction
+   */
+  record Refused(String words, List<String> names) implements Trial {
+    public Refused {
+      names = List.copyOf(names);
+    }
+  }
+
+  /**
+   * Tries an edit of typed text: it is read as if it stood in the file, so that units, names and
+   * ranges are held to the same rules.
+   *
+   * @param before the last good layout and whether it held; an edit of a layout that contradicts
+   *     itself is let through even if it does not mend everything
+   * @param folder where traced outlines are looked for, or null
+   */
+  static Trial of(Study before, Edit edit, Path folder) {
+    Layout asked;
+    try {
+      asked = edit.applied(before.layout());
+    } catch (IllegalArgumentException e) {
+      return new Refused(e.getMessage(), List.of());
+    }
+    ReadResult result = LayoutReader.read(LayoutWriter.toJson(asked), folder);
+    if (result instanceof ReadResult.Refused refused) {
+      return new Refused(
+          refused.faults().stream().map(Fault::line).collect(Collectors.joining("\n")), List.of());
+    }
+    Study study = Study.of(((ReadResult.Read) result).layout());
+    if (study.placed().holds() || !before.placed().holds()) {
+      return new Accepted(settled(study.placed()), study);
+    }
+    return refusal(study.placed());
+  }
+
+  /** Returns the layout with its pins written where the solver put them. */
+  static Layout settled(Placed placed) {
+    return placed.holds() ? placed.problem().withPlaces(placed.report().x()) : placed.layout();
+  }
+
+  /** Explains a layout that does not hold. */
+  static Refused refusal(Placed placed) {
+    SolveReport report = placed.report();
+    List<String> names = report.diagnosis().map(Diagnosis::contradiction).orElse(List.of());
+    if (names.isEmpty()) {
+      List<String> failed = new ArrayList<>(report.failedTies());
+      report.failedLimits().stream().map(LimitFailure::limit).forEach(failed::add);
+      names = failed;
+    }
+    if (names.isEmpty()) {
+      return new Refused("No places were found that suit this. Try a smaller step.", names);
+    }
+    Layout layout = placed.layout();
+    names = names.stream().map(Trial::plain).distinct().toList();
+    String list =
+        names.stream().map(n -> "\u2022 " + said(layout, n)).collect(Collectors.joining("\n"));
+    return new Refused(
+        "These cannot all hold:\n" + list + "\nChange or let go of one of them.", names);
+  }
+
+  /** Returns the name the user gave, without which end of a limit is meant. */
+  static String plain(String name) {
+    return name.replaceFirst(" \\(at (most|least)\\)$", "");
+  }
+
+  /** Says what a tie, limit or range of a measure demands. */
+  static String said(Layout layout, String full) {
+    String name = plain(full);
+    Tie tie = layout.ties().get(name);
+    if (tie != null) {
+      return "tie "
+          + name
+          + ": "
+          + tie.kind().word()
+          + " "
+          + String.join(", ", tie.pins())
+          + tie.is().map(f -> " = " + f.text()).orElse("");
+    }
+    Limit limit = layout.limits().get(name);
+    if (limit != null) {
+      List<String> about = new ArrayList<>(limit.pins());
+      about.addAll(limit.parts());
+      Optional.of(limit.measure()).filter(m -> !m.isEmpty()).ifPresent(about::add);
+      return "limit "
+          + name
+          + ": "
+          + limit.kind().word()
+          + " "
+          + String.join(", ", about)
+          + limit.from().map(f -> " from " + f.text()).orElse("")
+          + limit.to().map(f -> " to " + f.text()).orElse("");
+    }
+    return layout.measures().containsKey(name) ? "range of measure " + name : name;
+  }
+}

@@ -1,0 +1,137 @@
+package org.longlow.sketcher.fx;
+
+import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.longlow.sketcher.edit.Bench;
+import org.longlow.sketcher.edit.Desk;
+import org.longlow.sketcher.edit.Edits;
+import org.longlow.sketcher.edit.Target;
+
+/** One quantity on the bench: its name, a field for value or formula, what it is worth. */
+final class BenchField extends VBox {
+
+  private final Desk desk;
+  private final Target target;
+  private final TextField field = new TextField();
+  private final Label worth = Bits.label("", "bench-worth");
+  private final Label trouble = Bits.wrapped("", "trouble");
+  private final CheckBox free = new CheckBox("free");
+  private String written = "";
+  private boolean refused;
+
+  BenchField(Desk desk, Bench.Row row) {
+    this.desk = desk;
+    this.target = row.target();
+    getStyleClass().add("bench-row");
+    Label name = Bits.label(row.label(), "bench-label");
+    name.setMinWidth(0);
+    name.setMaxWidth(Double.MAX_VALUE);
+    name.setLabelFor(field);
+    if (!row.note().isEmpty()) {
+      Bits.told(name, row.note());
+      Bits.told(field, row.note());
+    }
+    field.setId("field-" + target.name().replaceAll("[^A-Za-z0-9]+", "-"));
+    field.setAccessibleText(row.label() + (row.note().isEmpty() ? "" : ", " + row.note()));
+    field.setPrefColumnCount(8);
+    HBox.setHgrow(field, Priority.ALWAYS);
+    HBox.setHgrow(name, Priority.ALWAYS);
+    worth.setMinWidth(USE_PREF_SIZE);
+    HBox head = BenchPane.line(name, worth);
+    HBox line = BenchPane.line();
+    boolean typed = !(target instanceof Target.OfTie) || !row.text().isEmpty();
+    if (typed) {
+      line.getChildren().add(field);
+    } else {
+      Label said = Bits.wrapped(row.note(), "bench-note");
+      HBox.setHgrow(said, Priority.ALWAYS);
+      said.setMaxWidth(Double.MAX_VALUE);
+      line.getChildren().add(said);
+    }
+    if (row.measure()) {
+      free.setId("free-" + target.name());
+      free.setAccessibleText("let the solver find " + row.label());
+      Bits.told(free, "let the solver find it");
+      free.setMinWidth(USE_PREF_SIZE);
+      free.setOnAction(e -> desk.edit(Edits.free(target.name(), free.isSelected()), target, ""));
+      line.getChildren().add(free);
+    }
+    if (target instanceof Target.OfTie tie) {
+      Button letGo =
+          Bits.words(
+              "untie-" + tie.tie(),
+              "let go",
+              "let go of tie " + tie.tie(),
+              () -> desk.edit(Edits.untie(tie.tie()), target, ""));
+      line.getChildren().add(letGo);
+    }
+    trouble.setVisible(false);
+    trouble.setManaged(false);
+    trouble.setId("trouble-" + target.name().replaceAll("[^A-Za-z0-9]+", "-"));
+    getChildren().addAll(head, line, trouble);
+    field.setOnAction(e -> commit());
+    field.setOnKeyPressed(
+        e -> {
+          if (e.getCode() == KeyCode.ESCAPE) {
+            refused = false;
+            field.setText(written);
+            desk.forgetTrouble();
+            e.consume();
+          }
+        });
+    field
+        .focusedProperty()
+        .addListener(
+            (o, was, is) -> {
+              if (!is && !refused) {
+                commit();
+              }
+            });
+    field.textProperty().addListener((o, was, is) -> refused = refused && !field.isFocused());
+  }
+
+  private void commit() {
+    String text = field.getText().strip();
+    if (!text.equals(written)) {
+      desk.type(target, text);
+    }
+  }
+
+  /** Shows the row as it is now; what is being typed is left alone. */
+  void show(Bench.Row row) {
+    boolean mine = desk.trouble().map(t -> t.target().equals(target)).orElse(false);
+    trouble.setVisible(mine);
+    trouble.setManaged(mine);
+    trouble.setText(mine ? desk.trouble().get().refused().words() : "");
+    field.pseudoClassStateChanged(WRONG, mine);
+    worth.setText(row.value().equals(row.text()) ? "" : row.value());
+    free.setSelected(row.free());
+    boolean typing = field.isFocused() && !field.getText().strip().equals(written);
+    if (!row.text().equals(written)) {
+      boolean untouched = field.getText().strip().equals(written);
+      written = row.text();
+      if (untouched || !field.isFocused() && !mine || field.getText().isEmpty()) {
+        field.setText(written);
+      }
+    } else if (!typing && !mine && !field.getText().equals(written)) {
+      field.setText(written);
+    }
+    if (mine) {
+      refused = true;
+    }
+  }
+
+  void focusField() {
+    field.requestFocus();
+    field.selectAll();
+  }
+
+  private static final javafx.css.PseudoClass WRONG =
+      javafx.css.PseudoClass.getPseudoClass("wrong");
+}

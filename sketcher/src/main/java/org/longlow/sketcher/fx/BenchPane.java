@@ -1,0 +1,144 @@
+package org.longlow.sketcher.fx;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.longlow.constraints.layout.Pin;
+import org.longlow.sketcher.edit.Bench;
+import org.longlow.sketcher.edit.Desk;
+import org.longlow.sketcher.edit.Edits;
+import org.longlow.sketcher.edit.PinFreedom;
+import org.longlow.sketcher.edit.Shown;
+import org.longlow.sketcher.edit.Target;
+
+/** The strip at the left: what is picked, with every quantity open to be typed over. */
+final class BenchPane extends VBox {
+
+  private final Desk desk;
+  private final Label title = Bits.wrapped("", "bench-name");
+  private final Label kind = Bits.wrapped("", "bench-kind");
+  private final Label note = Bits.wrapped("", "bench-note");
+  private final Label freedom = Bits.wrapped("", "bench-freedom");
+  private final CheckBox nailed = new CheckBox("nailed in place");
+  private final VBox groups = new VBox(2);
+  private final TieMaker tieMaker;
+  private final Map<Target, BenchField> fields = new LinkedHashMap<>();
+  private List<String> shape = List.of();
+
+  BenchPane(Desk desk) {
+    this.desk = desk;
+    setId("bench");
+    getStyleClass().addAll("slip", "bench");
+    tieMaker = new TieMaker(desk);
+    nailed.setId("nailed");
+    nailed.setOnAction(
+        e ->
+            pin()
+                .ifPresent(
+                    p ->
+                        desk.edit(
+                            Edits.fix(p, nailed.isSelected()), new Target.OfPin(p, true), "")));
+    VBox inner = new VBox(6, title, kind, note, freedom, nailed, groups, tieMaker);
+    inner.getStyleClass().add("bench-inner");
+    ScrollPane scroll = new ScrollPane(inner);
+    scroll.setFitToWidth(true);
+    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    scroll.getStyleClass().add("slip-scroll");
+    scroll.setFocusTraversable(false);
+    VBox.setVgrow(scroll, Priority.ALWAYS);
+    getChildren().addAll(Bits.label("ON THE BENCH", "slip-title"), scroll);
+    desk.watch(this::refresh);
+  }
+
+  private java.util.Optional<String> pin() {
+    String chosen = desk.options().chosen();
+    return chosen.startsWith("pin:")
+        ? java.util.Optional.of(chosen.substring(4))
+        : java.util.Optional.empty();
+  }
+
+  private void refresh() {
+    Shown shown = desk.shown().orElse(null);
+    if (shown == null) {
+      return;
+    }
+    Bench bench =
+        Bench.of(shown.layout(), shown.study().placed().places(), desk.options().chosen());
+    title.setText(bench.title());
+    kind.setText(bench.kind());
+    note.setText(bench.note());
+    show(note, !bench.note().isEmpty());
+    boolean isPin = bench.subject().startsWith("pin:");
+    show(nailed, isPin);
+    show(freedom, false);
+    if (isPin) {
+      Pin pin = shown.layout().pins().get(bench.title());
+      nailed.setSelected(pin.fixed());
+      String words =
+          desk.freedom()
+              .filter(f -> f.pin().equals(bench.title()))
+              .map(PinFreedom::words)
+              .orElse(
+                  pin.fixed() || shown.movable().contains(bench.title()) ? "" : "held by its ties");
+      freedom.setText(words);
+      show(freedom, !words.isEmpty());
+    }
+    tieMaker.show(isPin ? bench.title() : "", shown);
+    List<String> wanted = shape(bench);
+    if (!wanted.equals(shape)) {
+      shape = wanted;
+      rebuild(bench);
+    }
+    bench.groups().forEach(g -> g.rows().forEach(r -> fields.get(r.target()).show(r)));
+  }
+
+  private static void show(javafx.scene.Node node, boolean on) {
+    node.setVisible(on);
+    node.setManaged(on);
+  }
+
+  /** What decides which fields there are; values alone do not. */
+  private static List<String> shape(Bench bench) {
+    List<String> shape = new ArrayList<>(List.of(bench.subject()));
+    bench
+        .groups()
+        .forEach(
+            g -> {
+              shape.add(g.heading());
+              g.rows().forEach(r -> shape.add(r.target() + r.label() + r.note()));
+            });
+    return shape;
+  }
+
+  private void rebuild(Bench bench) {
+    fields.clear();
+    groups.getChildren().clear();
+    for (Bench.Group group : bench.groups()) {
+      groups.getChildren().add(Bits.label(group.heading(), "bench-heading"));
+      for (Bench.Row row : group.rows()) {
+        BenchField field = new BenchField(desk, row);
+        fields.put(row.target(), field);
+        groups.getChildren().add(field);
+      }
+    }
+  }
+
+  /** Puts the keyboard into the first field. */
+  void focusFirst() {
+    fields.values().stream().findFirst().ifPresent(BenchField::focusField);
+  }
+
+  static HBox line(javafx.scene.Node... nodes) {
+    HBox box = new HBox(6, nodes);
+    box.setFillHeight(false);
+    box.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
+    return box;
+  }
+}

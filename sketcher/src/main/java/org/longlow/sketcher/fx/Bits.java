@@ -1,0 +1,81 @@
+package org.longlow.sketcher.fx;
+
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.shape.Circle;
+import javafx.scene.shape.Polygon;
+import javafx.scene.shape.Rectangle;
+import javafx.scene.shape.Shape;
+import org.longlow.constraints.check.Verdict;
+
+/** Small pieces that the views share. */
+final class Bits {
+
+  private Bits() {}
+
+  static Label label(String text, String... styles) {
+    Label label = new Label(text);
+    label.getStyleClass().addAll(styles);
+    return label;
+  }
+
+  static Label wrapped(String text, String... styles) {
+    Label label = label(text, styles);
+    label.setWrapText(true);
+    label.setMinHeight(Region.USE_PREF_SIZE);
+    return label;
+  }
+
+  /** Returns a button of words. */
+  static Button words(String id, String text, String spoken, Runnable action) {
+    Button button = new Button(text);
+    button.setId(id);
+    button.getStyleClass().add("words");
+    button.setAccessibleText(spoken);
+    button.setMinWidth(Region.USE_PREF_SIZE);
+    button.setOnAction(e -> action.run());
+    return button;
+  }
+
+  static <T extends javafx.scene.control.Control> T told(T control, String tip) {
+    control.setTooltip(new Tooltip(tip));
+    return control;
+  }
+
+  static Node gap() {
+    Region gap = new Region();
+    HBox.setHgrow(gap, Priority.ALWAYS);
+    return gap;
+  }
+
+  /**
+   * Returns the sign of a verdict, as on the drawing: a square fails, a triangle asks for care, a
+   * ring is sound. Shape tells it without colour.
+   */
+  static Shape sign(Verdict verdict, boolean numbered) {
+    double s = numbered ? 1.5 : 1;
+    Shape sign =
+        switch (verdict) {
+          case FAIL -> new Rectangle(11 * s, 11 * s);
+          case CAUTION -> new Polygon(0, 11 * s, 6.5 * s, 0, 13 * s, 11 * s);
+          case PASS -> new Circle(5 * s);
+          case NOT_APPLICABLE -> new Rectangle(10, 2);
+        };
+    sign.getStyleClass().addAll("sign", "sign-" + verdict.word());
+    return sign;
+  }
+
+  static String spoken(Verdict verdict) {
+    return switch (verdict) {
+      case FAIL -> "fails";
+      case CAUTION -> "asks for care";
+      case PASS -> "sound";
+      case NOT_APPLICABLE -> "does not apply";
+    };
+  }
+}

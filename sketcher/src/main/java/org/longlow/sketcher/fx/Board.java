@@ -1,0 +1,243 @@
+package org.longlow.sketcher.fx;
+
+import java.util.Optional;
+import javafx.scene.AccessibleRole;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.layout.Region;
+import javafx.scene.shape.Rectangle;
+import org.locationtech.jts.geom.Envelope;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.edit.Desk;
+import org.longlow.sketcher.edit.Session;
+import org.longlow.sketcher.edit.Shown;
+import org.longlow.svg.drawing.Drawing;
+import org.longlow.svg.drawing.Layer;
+import org.longlow.svg.drawing.Mark;
+import org.longlow.svg.drawing.Tone;
+
+/** The card with the elevation on it. Shows what the desk has; {@link BoardHands} moves it. */
+final class Board extends Region {
+
+  private static final double MARGIN_PX = 34;
+
+  /** The picture is drawn anew when the scale is off by more than this share. */
+  private static final double SCALE_SLACK = 0.02;
+
+  private final Desk desk;
+  private final Canvas sheet = new Canvas();
+  private final Canvas glass = new Canvas();
+  private DrawingPainter painter;
+  private Overlay overlay;
+  private ViewFrame frame = new ViewFrame(0.4, 60, 600);
+  private boolean fitted = true;
+  private boolean inches;
+  private Drawing painted;
+  private Session painting;
+  private PointMm pointer;
+  private Runnable afterPaint = () -> {};
+
+  Board(Desk desk) {
+    this.desk = desk;
+    setId("board");
+    setFocusTraversable(true);
+    setAccessibleRole(AccessibleRole.IMAGE_VIEW);
+    getStyleClass().add("board");
+    getChildren().addAll(sheet, glass);
+    glass.setMouseTransparent(true);
+    sheet.setMouseTransparent(true);
+    setPickOnBounds(true);
+    setMinSize(120, 120);
+    Rectangle clip = new Rectangle();
+    clip.widthProperty().bind(widthProperty());
+    clip.heightProperty().bind(heightProperty());
+    setClip(clip);
+    new BoardHands(this, desk);
+    desk.watch(this::refresh);
+    focusedProperty().addListener((o, was, is) -> paintGlass());
+  }
+
+  void use(Look look) {
+    painter = new DrawingPainter(look.palette());
+    overlay = new Overlay(painter, glass.getGraphicsContext2D());
+    painted = null;
+    refresh();
+  }
+
+  /** Called on the interface thread after the sheet was painted anew. */
+  void afterPaint(Runnable action) {
+    afterPaint = action;
+  }
+
+  ViewFrame frame() {
+    return frame;
+  }
+
+  void setFrame(ViewFrame next) {
+    fitted = false;
+    show(next);
+  }
+
+  private void show(ViewFrame next) {
+    frame = next;
+    askScale();
+    paintSheet();
+    paintGlass();
+  }
+
+  void fit() {
+    fitted = true;
+    desk.shown().ifPresent(s -> show(fitting(s)));
+  }
+
+  private ViewFrame fitting(Shown shown) {
+    Envelope box = machine(shown.drawing());
+    double side = Rule.WIDTH_PX;
+    ViewFrame f = ViewFrame.fitting(box, getWidth() - side, getHeight() - side, MARGIN_PX);
+    return f.panned(side, 0);
+  }
+
+  /** Returns the box round machine and people; sight lines and signs may run out of the card. */
+  private static Envelope machine(Drawing drawing) {
+    Envelope box = new Envelope();
+    for (Layer layer : drawing.layers()) {
+      for (Mark mark : layer.marks()) {
+        if (mark instanceof Mark.Shape shape
+            && shape.style().fill() != null
+            && (shape.subject().startsWith("part:") || shape.subject().startsWith("person:"))) {
+          box.expandToInclude(shape.geometry().getEnvelopeInternal());
+        }
+      }
+    }
+    return box.isNull() ? drawing.boundsMm() : box;
+  }
+
+  boolean inches() {
+    return inches;
+  }
+
+  void setInches(boolean on) {
+    inches = on;
+    paintSheet();
+    paintGlass();
+  }
+
+  void setPointer(PointMm px) {
+    pointer = px;
+    paintGlass();
+  }
+
+  /** Returns the pin within reach of a place on the screen. */
+  Optional<String> pinAt(double px, double py) {
+    if (desk.shown().isEmpty()) {
+      return Optional.empty();
+    }
+    Shown shown = desk.shown().get();
+    String best = null;
+    double nearest = 11;
+    for (String name : shown.layout().pins().keySet()) {
+      PointMm at = shown.onDrawing(name);
+      double d = Math.hypot(frame.screenX(at.x()) - px, frame.screenY(at.z()) - py);
+      // of pins on one spot, take the one that can move
+      double preferred = shown.movable().contains(name) ? d - 2 : d;
+      if (d < 11 && preferred < nearest) {
+        nearest = preferred;
+        best = name;
+      }
+    }
+    return Optional.ofNullable(best);
+  }
+
+  /** Returns what is drawn at a place on the screen, such as {@code part:tank}. */
+  Optional<String> subjectAt(double px, double py) {
+    return desk.shown()
+        .flatMap(s -> Picker.at(s.drawing(), frame.point(px, py), 5 / frame.pxPerMm()));
+  }
+
+  @Override
+  protected void layoutChildren() {
+    double w = Math.floor(getWidth());
+    double h = Math.floor(getHeight());
+    if (w != sheet.getWidth() || h != sheet.getHeight()) {
+      for (Canvas c : new Canvas[] {sheet, glass}) {
+        c.setWidth(w);
+        c.setHeight(h);
+      }
+      if (fitted && desk.shown().isPresent()) {
+        frame = fitting(desk.shown().get());
+        askScale();
+      }
+      paintSheet();
+      paintGlass();
+    }
+  }
+
+  private void refresh() {
+    Optional<Shown> shown = desk.shown();
+    Session session = desk.session().orElse(null);
+    if (shown.isPresent() && session != painting && getWidth() > 0) {
+      painting = session;
+      fitted = true;
+      frame = fitting(shown.get());
+      askScale();
+    }
+    if (shown.map(Shown::drawing).orElse(null) != painted) {
+      paintSheet();
+    }
+    paintGlass();
+    shown.ifPresent(
+        s ->
+            setAccessibleText(
+                "Drawing board: "
+                    + s.layout().name()
+                    + ", "
+                    + s.standing().map(st -> st.name()).orElse("as drawn")
+                    + ". N steps through pins, arrows move the one picked."));
+  }
+
+  private void askScale() {
+    double wanted = frame.denominator();
+    double has = desk.options().denominator();
+    if (Math.abs(wanted / has - 1) > SCALE_SLACK) {
+      desk.look(o -> o.withDenominator(wanted));
+    }
+  }
+
+  private void paintSheet() {
+    if (painter == null || sheet.getWidth() <= 0) {
+      return;
+    }
+    GraphicsContext gc = sheet.getGraphicsContext2D();
+    double w = sheet.getWidth();
+    double h = sheet.getHeight();
+    gc.setFill(painter.colour(Tone.PAPER));
+    gc.fillRect(0, 0, w, h);
+    desk.shown()
+        .ifPresent(
+            s -> {
+              painter.paint(gc, s.drawing(), frame, w, h);
+              painted = s.drawing();
+            });
+    Rule.paint(gc, painter, frame, inches, w, h);
+    afterPaint.run();
+  }
+
+  private void paintGlass() {
+    if (overlay == null || sheet.getWidth() <= 0) {
+      return;
+    }
+    GraphicsContext gc = glass.getGraphicsContext2D();
+    double w = sheet.getWidth();
+    double h = sheet.getHeight();
+    if (desk.shown().isPresent()) {
+      overlay.paint(desk, desk.shown().get(), frame, pointer, w, h);
+    } else {
+      gc.clearRect(0, 0, w, h);
+    }
+    if (isFocused()) {
+      gc.setStroke(painter.colour(Tone.CHOSEN));
+      gc.setLineWidth(2);
+      gc.strokeRect(1, 1, w - 2, h - 2);
+    }
+  }
+}

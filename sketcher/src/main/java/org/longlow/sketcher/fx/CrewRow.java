@@ -1,0 +1,233 @@
+package org.longlow.sketcher.fx;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.Slider;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Person;
+import org.longlow.sketcher.edit.Desk;
+import org.longlow.sketcher.edit.Edits;
+import org.longlow.sketcher.edit.Shown;
+import org.longlow.sketcher.edit.Target;
+
+/** The row of people under the card: who sits, who is shown dashed, how tall and heavy. */
+final class CrewRow extends HBox {
+
+  /** Statures of the sliders, mm: a hand beyond the shortest and tallest percent of adults. */
+  private static final double SHORTEST_MM = 1400;
+
+  private static final double TALLEST_MM = 2100;
+  private static final double LIGHTEST_KG = 40;
+  private static final double HEAVIEST_KG = 150;
+  private static final double TALLY_PX = 34;
+
+  private final Desk desk;
+  private final HBox people = new HBox(6);
+  private final Slider stature = slider("stature", SHORTEST_MM, TALLEST_MM, 10);
+  private final Slider mass = slider("mass", LIGHTEST_KG, HEAVIEST_KG, 1);
+  private final Label statureWords = Bits.label("", "crew-figure");
+  private final Label massWords = Bits.label("", "crew-figure");
+  private Layout built;
+  private boolean showing;
+
+  CrewRow(Desk desk) {
+    super(14);
+    this.desk = desk;
+    setId("crew");
+    setAlignment(Pos.CENTER_LEFT);
+    getStyleClass().add("crew");
+    people.setAlignment(Pos.BOTTOM_LEFT);
+    follow(stature, true);
+    follow(mass, false);
+    statureWords.setMinWidth(112);
+    massWords.setMinWidth(112);
+    sliderWidth(stature);
+    sliderWidth(mass);
+    VBox sliders =
+        new VBox(2, BenchPane.line(statureWords, stature), BenchPane.line(massWords, mass));
+    sliders.setAlignment(Pos.CENTER_LEFT);
+    sliders.setMinWidth(Region.USE_PREF_SIZE);
+    getChildren().addAll(people, sliders);
+    desk.watch(this::refresh);
+  }
+
+  private static Slider slider(String id, double from, double to, double step) {
+    Slider slider = new Slider(from, to, from);
+    slider.setId(id);
+    slider.setBlockIncrement(step);
+    slider.setPrefWidth(150);
+    slider.setAccessibleText(id + " of the person seated");
+    return slider;
+  }
+
+  private static void sliderWidth(Slider slider) {
+    slider.setMinWidth(150);
+  }
+
+  /** While the slider moves the change is only shown; letting go makes it a step. */
+  private void follow(Slider slider, boolean isStature) {
+    slider
+        .valueProperty()
+        .addListener(
+            (o, was, is) -> {
+              if (showing) {
+                return;
+              }
+              if (slider.isValueChanging()) {
+                desk.preview(edit(slider, isStature));
+              } else {
+                desk.settle(edit(slider, isStature), target(isStature));
+              }
+            });
+    slider
+        .valueChangingProperty()
+        .addListener(
+            (o, was, is) -> {
+              if (!is && !showing) {
+                desk.settle(edit(slider, isStature), target(isStature));
+              }
+            });
+  }
+
+  private Target target(boolean isStature) {
+    return new Target.OfPerson(desk.options().person(), isStature);
+  }
+
+  private org.longlow.sketcher.edit.Edit edit(Slider slider, boolean isStature) {
+    return Edits.set(
+        target(isStature),
+        isStature
+            ? String.format(Locale.ROOT, "%.0f mm", Math.round(slider.getValue() / 5) * 5.0)
+            : String.format(Locale.ROOT, "%.1f kg", Math.round(slider.getValue() * 2) / 2.0));
+  }
+
+  private void refresh() {
+    Optional<Shown> shown = desk.shown();
+    if (shown.isEmpty()) {
+      return;
+    }
+    Layout layout = shown.get().layout();
+    if (built == null || !built.crew().equals(layout.crew())) {
+      rebuild(layout, shown.get());
+    }
+    built = layout;
+    for (Node node : people.getChildren()) {
+      if (node instanceof Tally tally) {
+        tally.show();
+      }
+    }
+    Person seated = layout.crew().get(desk.options().person());
+    stature.setDisable(seated == null);
+    mass.setDisable(seated == null);
+    if (seated != null) {
+      double tall = shown.get().study().placed().places().value(seated.stature());
+      double heavy = shown.get().study().placed().places().value(seated.mass());
+      showing = true;
+      if (!stature.isValueChanging()) {
+        stature.setValue(tall);
+      }
+      if (!mass.isValueChanging()) {
+        mass.setValue(heavy);
+      }
+      showing = false;
+      statureWords.setText(String.format(Locale.ROOT, "stature %.0f mm", tall));
+      massWords.setText(String.format(Locale.ROOT, "mass %.1f kg", heavy));
+    }
+  }
+
+  private void rebuild(Layout layout, Shown shown) {
+    if (built != null && built.crew().keySet().equals(layout.crew().keySet())) {
+      // same people: only their tallies change, and the keyboard stays where it is
+      for (Node node : people.getChildren()) {
+        if (node instanceof Tally tally) {
+          tally.measure(shown);
+        }
+      }
+      return;
+    }
+    people.getChildren().clear();
+    ToggleGroup group = new ToggleGroup();
+    for (String name : layout.crew().keySet()) {
+      Tally tally = new Tally(name, group);
+      tally.measure(shown);
+      people.getChildren().add(tally);
+    }
+    if (layout.crew().isEmpty()) {
+      people.getChildren().add(Bits.label("nobody in the crew", "bench-note"));
+    }
+  }
+
+  /** One person: a mark as tall as they are, their name, and whether they are shown dashed. */
+  private final class Tally extends VBox {
+    private final String name;
+    private final ToggleButton seat;
+    private final CheckBox dashed = new CheckBox("ghost");
+    private final Region stick = new Region();
+
+    Tally(String name, ToggleGroup group) {
+      super(2);
+      this.name = name;
+      getStyleClass().add("tally");
+      seat = new ToggleButton(name);
+      seat.setId("seat-" + name);
+      seat.setToggleGroup(group);
+      seat.getStyleClass().add("seat");
+      seat.setMinWidth(USE_PREF_SIZE);
+      stick.getStyleClass().add("stick");
+      stick.setMinWidth(5);
+      stick.setMaxWidth(5);
+      HBox graphic = new HBox(stick);
+      graphic.setAlignment(Pos.BOTTOM_CENTER);
+      graphic.setMinHeight(TALLY_PX);
+      seat.setGraphic(graphic);
+      seat.setAccessibleText("seat " + name);
+      seat.setOnAction(
+          e -> {
+            desk.seat(name);
+            seat.setSelected(true);
+          });
+      dashed.setId("ghost-" + name);
+      dashed.setAccessibleText("show " + name + " as a ghost");
+      dashed.setOnAction(e -> desk.ghost(name, dashed.isSelected()));
+      getChildren().addAll(seat, dashed);
+    }
+
+    void measure(Shown shown) {
+      Person person = shown.layout().crew().get(name);
+      double tall = shown.study().placed().places().value(person.stature());
+      double height = Math.max(6, TALLY_PX * tall / TALLEST_MM);
+      stick.setMinHeight(height);
+      stick.setMaxHeight(height);
+    }
+
+    void show() {
+      boolean seated = desk.options().person().equals(name);
+      seat.setSelected(seated);
+      dashed.setDisable(seated);
+      dashed.setSelected(desk.options().ghosts().contains(name));
+    }
+  }
+
+  /** Seats the next or last of the crew. */
+  static void step(Desk desk, int by) {
+    desk.shown()
+        .ifPresent(
+            s -> {
+              List<String> names = List.copyOf(s.layout().crew().keySet());
+              if (!names.isEmpty()) {
+                int now = Math.max(0, names.indexOf(desk.options().person()));
+                desk.seat(names.get(Math.floorMod(now + by, names.size())));
+              }
+            });
+  }
+}

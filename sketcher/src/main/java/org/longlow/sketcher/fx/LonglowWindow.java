@@ -1,0 +1,78 @@
+package org.longlow.sketcher.fx;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import javafx.animation.KeyFrame;
+import javafx.animation.Timeline;
+import javafx.application.Application;
+import javafx.application.Platform;
+import javafx.scene.Scene;
+import javafx.stage.Stage;
+import javafx.util.Duration;
+import org.longlow.sketcher.edit.Autosave;
+import org.longlow.sketcher.edit.Desk;
+import org.longlow.sketcher.edit.Maker;
+
+/** The window as a program. */
+public final class LonglowWindow extends Application {
+
+  private static final double WIDTH = 1280;
+  private static final double HEIGHT = 800;
+
+  /** How often the file on disk is looked at. */
+  private static final Duration DISK_LOOK = Duration.seconds(2);
+
+  private static Optional<Path> toOpen = Optional.empty();
+
+  /**
+   * Opens the window and returns when it is closed.
+   *
+   * @param file a layout file to open
+   * @throws UnsupportedOperationException if there is no screen to open it on
+   */
+  public static void open(Optional<Path> file) {
+    toOpen = file.map(Path::toAbsolutePath);
+    Application.launch(LonglowWindow.class);
+  }
+
+  @Override
+  public void start(Stage stage) {
+    Desk desk = new Desk(Platform::runLater, Autosave.atHome());
+    show(stage, desk, Machines.shipped(), Machines.maker());
+    toOpen.ifPresent(desk::open);
+  }
+
+  /** Shows the window on {@code stage}. */
+  static Window show(Stage stage, Desk desk, List<Shipped> shipped, Maker maker) {
+    Window window = new Window(desk, shipped, maker);
+    stage.setTitle("Longlow");
+    stage.setScene(new Scene(window, WIDTH, HEIGHT));
+    stage.setMinWidth(1000);
+    stage.setMinHeight(620);
+    stage.setOnCloseRequest(
+        e -> {
+          if (!window.mayClose(stage::close)) {
+            e.consume();
+          }
+        });
+    Timeline disk = new Timeline(new KeyFrame(DISK_LOOK, e -> desk.checkDisk()));
+    disk.setCycleCount(Timeline.INDEFINITE);
+    disk.play();
+    stage
+        .focusedProperty()
+        .addListener(
+            (o, was, is) -> {
+              if (is) {
+                desk.checkDisk();
+              }
+            });
+    stage.setOnHidden(
+        e -> {
+          disk.stop();
+          desk.close();
+        });
+    stage.show();
+    return window;
+  }
+}

@@ -1,0 +1,227 @@
+package org.longlow.sketcher.fx;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import javafx.geometry.VPos;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.paint.Color;
+import javafx.scene.text.Font;
+import javafx.scene.text.Text;
+import javafx.scene.text.TextAlignment;
+import org.longlow.constraints.check.Finding;
+import org.longlow.constraints.layout.Pin;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.edit.Desk;
+import org.longlow.sketcher.edit.PinFreedom;
+import org.longlow.sketcher.edit.Shown;
+import org.longlow.svg.drawing.Tone;
+
+/**
+ * What the pointer brings out on top of the drawing: pins, where they can go, what goes with them,
+ * the finding picked, and words beside the pointer.
+ */
+final class Overlay {
+
+  private static final double WAY_PX = 34;
+  private static final double FOLLOWER_PX = 18;
+  private static final double PIN_PX = 3.2;
+
+  private final DrawingPainter painter;
+  private final GraphicsContext gc;
+  private ViewFrame frame;
+  private Shown shown;
+  private double width;
+  private double height;
+
+  Overlay(DrawingPainter painter, GraphicsContext gc) {
+    this.painter = painter;
+    this.gc = gc;
+  }
+
+  void paint(Desk desk, Shown now, ViewFrame view, PointMm pointerPx, double wide, double high) {
+    frame = view;
+    shown = now;
+    width = wide;
+    height = high;
+    gc.clearRect(0, 0, wide, high);
+    gc.setLineDashes((double[]) null);
+    String chosen = now.options().chosen();
+    String held = desk.drag().map(Desk.DragNow::pin).orElse("");
+    for (Map.Entry<String, Pin> e : now.layout().pins().entrySet()) {
+      pin(e.getKey(), e.getValue(), chosen.equals("pin:" + e.getKey()), e.getKey().equals(held));
+    }
+    finding(desk.finding());
+    desk.freedom().filter(f -> held.isEmpty()).ifPresent(this::freedom);
+    List<String> words = words(desk, chosen);
+    if (!words.isEmpty() && pointerPx != null) {
+      label(words, pointerPx, desk.drag().isPresent());
+    }
+  }
+
+  private List<String> words(Desk desk, String chosen) {
+    List<String> words = new ArrayList<>();
+    desk.drag()
+        .ifPresent(
+            d -> {
+              words.addAll(d.words());
+              if (!d.stops().isEmpty()) {
+                words.add("stopped by limit " + String.join(", ", d.stops()));
+              }
+            });
+    if (words.isEmpty() && desk.drag().isEmpty()) {
+      desk.freedom().ifPresent(f -> words.addAll(wrapped(f.words())));
+    }
+    return words;
+  }
+
+  private static List<String> wrapped(String words) {
+    List<String> lines = new ArrayList<>();
+    StringBuilder line = new StringBuilder();
+    for (String word : words.split(" ")) {
+      if (line.length() + word.length() > 44) {
+        lines.add(line.toString());
+        line.setLength(0);
+      }
+      line.append(line.length() == 0 ? "" : " ").append(word);
+    }
+    lines.add(line.toString());
+    return lines;
+  }
+
+  private void pin(String name, Pin pin, boolean chosen, boolean held) {
+    PointMm at = shown.onDrawing(name);
+    double x = frame.screenX(at.x());
+    double y = frame.screenY(at.z());
+    boolean moves = shown.movable().contains(name);
+    if (pin.fixed()) {
+      gc.setFill(painter.colour(Tone.PENCIL));
+      gc.fillRect(x - 2, y - 2, 4, 4);
+    } else {
+      gc.setFill(painter.colour(Tone.PAPER));
+      gc.setStroke(painter.colour(moves ? Tone.CHOSEN : Tone.PENCIL));
+      gc.setLineWidth(moves ? 2 : 1);
+      double r = moves ? PIN_PX + 1.3 : PIN_PX - 0.6;
+      gc.fillOval(x - r, y - r, 2 * r, 2 * r);
+      gc.strokeOval(x - r, y - r, 2 * r, 2 * r);
+    }
+    if (chosen || held) {
+      gc.setStroke(painter.colour(Tone.CHOSEN));
+      gc.setLineWidth(2);
+      gc.strokeOval(x - 9, y - 9, 18, 18);
+    }
+  }
+
+  private void finding(String id) {
+    for (Finding f : shown.study().findings()) {
+      if (f.id().equals(id) && f.where().isPresent()) {
+        PointMm at = shown.ground().toRoad(f.where().get());
+        double x = frame.screenX(at.x());
+        double y = frame.screenY(at.z());
+        gc.setStroke(painter.colour(Tone.CHOSEN));
+        gc.setLineWidth(2);
+        gc.strokeOval(x - 16, y - 16, 32, 32);
+        for (int i = 0; i < 4; i++) {
+          double a = Math.PI / 4 + i * Math.PI / 2;
+          gc.strokeLine(
+              x + 16 * Math.cos(a),
+              y + 16 * Math.sin(a),
+              x + 26 * Math.cos(a),
+              y + 26 * Math.sin(a));
+        }
+      }
+    }
+  }
+
+  private void freedom(PinFreedom f) {
+    if (!shown.layout().pins().containsKey(f.pin())) {
+      return;
+    }
+    PointMm at = shown.onDrawing(f.pin());
+    double x = frame.screenX(at.x());
+    double y = frame.screenY(at.z());
+    gc.setStroke(painter.colour(Tone.CHOSEN));
+    gc.setLineWidth(1.5);
+    gc.strokeOval(x - 7, y - 7, 14, 14);
+    f.followers().forEach(this::follower);
+    for (PointMm way : f.ways()) {
+      arrow(x, y, turned(way), 9, WAY_PX, 2.2, painter.colour(Tone.CHOSEN));
+    }
+    if (f.kind() == PinFreedom.Kind.HELD || f.kind() == PinFreedom.Kind.NAILED) {
+      gc.setStroke(painter.colour(Tone.BAD));
+      gc.setLineWidth(2);
+      gc.strokeLine(x - 5, y - 5, x + 5, y + 5);
+      gc.strokeLine(x - 5, y + 5, x + 5, y - 5);
+    }
+  }
+
+  private void follower(String name, PointMm move) {
+    if (shown.layout().pins().containsKey(name)) {
+      PointMm at = shown.onDrawing(name);
+      PointMm d = turned(move);
+      double length = Math.min(1.6, d.length());
+      arrow(
+          frame.screenX(at.x()),
+          frame.screenY(at.z()),
+          d.times(1 / d.length()),
+          5,
+          5 + FOLLOWER_PX * length,
+          1.2,
+          painter.colour(Tone.PENCIL));
+    }
+  }
+
+  /** Turns a direction of the frame into one of the road that is drawn level. */
+  private PointMm turned(PointMm way) {
+    PointMm along = shown.ground().along();
+    return new PointMm(along.dot(way), along.cross(way));
+  }
+
+  private void arrow(
+      double x, double y, PointMm way, double from, double to, double wide, Color colour) {
+    double tx = x + way.x() * to;
+    double ty = y - way.z() * to;
+    gc.setStroke(colour);
+    gc.setFill(colour);
+    gc.setLineWidth(wide);
+    gc.strokeLine(x + way.x() * from, y - way.z() * from, tx, ty);
+    double h = 3 + 2.2 * wide;
+    double nx = way.z();
+    double ny = way.x();
+    double bx = tx - way.x() * h;
+    double by = ty + way.z() * h;
+    gc.fillPolygon(
+        new double[] {tx + way.x() * 2, bx + nx * h * 0.5, bx - nx * h * 0.5},
+        new double[] {ty - way.z() * 2, by + ny * h * 0.5, by - ny * h * 0.5},
+        3);
+  }
+
+  /** Writes words on a scrap of card beside the pointer, inside of the board. */
+  private void label(List<String> lines, PointMm at, boolean dragging) {
+    Font font = painter.font(8.5);
+    gc.setFont(font);
+    gc.setTextAlign(TextAlignment.LEFT);
+    gc.setTextBaseline(VPos.BASELINE);
+    double wide = 0;
+    for (String line : lines) {
+      Text text = new Text(line);
+      text.setFont(font);
+      wide = Math.max(wide, text.getLayoutBounds().getWidth());
+    }
+    double w = wide + 16;
+    double h = 16.0 * lines.size() + 9;
+    double x = at.x() + 22 + w > width - 4 ? at.x() - 22 - w : at.x() + 22;
+    double y = at.z() + 20 + h > height - Rule.WIDTH_PX ? at.z() - 20 - h : at.z() + 20;
+    x = Math.max(Rule.WIDTH_PX + 4, x);
+    y = Math.max(4, y);
+    gc.setFill(painter.colour(Tone.PAPER));
+    gc.fillRect(x, y, w, h);
+    gc.setStroke(painter.colour(dragging ? Tone.CHOSEN : Tone.PENCIL));
+    gc.setLineWidth(1);
+    gc.strokeRect(Math.round(x) + 0.5, Math.round(y) + 0.5, Math.round(w), Math.round(h));
+    gc.setFill(painter.colour(Tone.INK));
+    for (int i = 0; i < lines.size(); i++) {
+      gc.fillText(lines.get(i), x + 8, y + 17 + 16.0 * i);
+    }
+  }
+}

@@ -1,0 +1,208 @@
+package org.longlow.sketcher.fx;
+
+import java.util.List;
+import java.util.Locale;
+import javafx.geometry.Pos;
+import javafx.scene.AccessibleRole;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListCell;
+import javafx.scene.control.ListView;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import org.longlow.constraints.check.Finding;
+import org.longlow.constraints.check.Verdict;
+import org.longlow.sketcher.edit.Desk;
+import org.longlow.sketcher.edit.Shown;
+
+/** The slip of findings beside the card, worst first; the one picked is opened out. */
+final class SnagSlip extends VBox {
+
+  private final Desk desk;
+  private final Label count = Bits.wrapped("", "slip-count");
+  private final ListView<Finding> list = new ListView<>();
+  private List<Finding> findings = List.of();
+  private boolean filling;
+
+  SnagSlip(Desk desk) {
+    this.desk = desk;
+    setId("snags");
+    getStyleClass().addAll("slip", "snag-slip");
+    list.setId("findings");
+    list.setAccessibleText("Findings, worst first");
+    list.setCellFactory(l -> new Cell());
+    list.setFocusTraversable(true);
+    list.getSelectionModel()
+        .selectedItemProperty()
+        .addListener(
+            (o, was, is) -> {
+              if (!filling && is != null && !is.id().equals(desk.finding())) {
+                desk.chooseFinding(is.id());
+              }
+            });
+    VBox.setVgrow(list, Priority.ALWAYS);
+    Label caution =
+        Bits.wrapped(
+            "A sketch, not a certificate: local rules and a licensed inspection decide.",
+            "slip-caution");
+    getChildren().addAll(Bits.label("SNAGS", "slip-title"), count, list, caution);
+    desk.watch(this::refresh);
+  }
+
+  private void refresh() {
+    List<Finding> now = desk.shown().map(Shown::findings).orElse(List.of());
+    int picked = index(now, desk.finding());
+    if (!now.equals(findings)) {
+      findings = now;
+      filling = true;
+      list.getItems().setAll(now);
+      filling = false;
+      count.setText(summary(now));
+    }
+    if (list.getSelectionModel().getSelectedIndex() != picked) {
+      filling = true;
+      if (picked < 0) {
+        list.getSelectionModel().clearSelection();
+      } else {
+        list.getSelectionModel().select(picked);
+      }
+      filling = false;
+    }
+  }
+
+  /** Puts the keyboard into the list. */
+  void focusList() {
+    list.requestFocus();
+    if (list.getSelectionModel().isEmpty() && !list.getItems().isEmpty()) {
+      list.getSelectionModel().select(0);
+    }
+  }
+
+  private static int index(List<Finding> all, String id) {
+    for (int i = 0; i < all.size(); i++) {
+      if (all.get(i).id().equals(id)) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  private static String summary(List<Finding> all) {
+    return count(all, Verdict.FAIL)
+        + " to mend, "
+        + count(all, Verdict.CAUTION)
+        + " to watch, "
+        + count(all, Verdict.PASS)
+        + " sound";
+  }
+
+  private static long count(List<Finding> all, Verdict verdict) {
+    return all.stream().filter(f -> f.verdict() == verdict).count();
+  }
+
+  /** Writes a figure with its unit, short. */
+  static String figure(double value, String unit) {
+    if (Double.isNaN(value)) {
+      return "\u2013";
+    }
+    boolean plain = unit.equals("share") || unit.isEmpty();
+    int digits = value == Math.rint(value) || Math.abs(value) >= 100 ? 0 : plain ? 3 : 1;
+    String text = String.format(Locale.ROOT, "%." + digits + "f", value);
+    text = text.matches("-0(\\.0+)?") ? text.substring(1) : text.replace('-', '\u2212');
+    return unit.isEmpty() || unit.equals("share") ? text : text + " " + unit;
+  }
+
+  /** Returns the sign, with the number that the finding has on the card. */
+  private Node sign(Finding f) {
+    int number = desk.shown().map(s -> s.options().findings().indexOf(f.id()) + 1).orElse(0);
+    boolean marked = number > 0 && f.where().isPresent();
+    StackPane sign = new StackPane(Bits.sign(f.verdict(), marked));
+    sign.setMinWidth(18);
+    sign.setAlignment(Pos.CENTER);
+    if (marked) {
+      sign.getChildren()
+          .add(
+              Bits.label(
+                  Integer.toString(number), "sign-number", "sign-number-" + f.verdict().word()));
+    }
+    return sign;
+  }
+
+  /** One finding; opened out where it is picked. */
+  private final class Cell extends ListCell<Finding> {
+    private final HBox head = new HBox(8);
+
+    {
+      head.setAlignment(Pos.TOP_LEFT);
+    }
+
+    private final VBox box = new VBox(3);
+
+    Cell() {
+      setPrefWidth(0);
+      getStyleClass().add("snag");
+      box.setFillWidth(true);
+      selectedProperty().addListener((o, was, is) -> fill(getItem()));
+      setAccessibleRole(AccessibleRole.LIST_ITEM);
+    }
+
+    @Override
+    protected void updateItem(Finding item, boolean empty) {
+      super.updateItem(item, empty);
+      fill(empty ? null : item);
+    }
+
+    private void fill(Finding f) {
+      if (f == null) {
+        setGraphic(null);
+        setAccessibleText(null);
+        return;
+      }
+      Label subject = Bits.wrapped(f.subject(), "snag-subject");
+      Label figure = Bits.label(figure(f.value(), f.unit()), "snag-figure");
+      figure.setMinWidth(USE_PREF_SIZE);
+      HBox.setHgrow(subject, Priority.ALWAYS);
+      subject.setMaxWidth(Double.MAX_VALUE);
+      head.getChildren().setAll(sign(f), subject);
+      if (!Double.isNaN(f.value())) {
+        head.getChildren().add(figure);
+      }
+      box.getChildren().setAll(head, Bits.wrapped(f.text(), "snag-text"));
+      if (isSelected()) {
+        if (!Double.isNaN(f.limit())) {
+          box.getChildren()
+              .add(
+                  Bits.wrapped(
+                      "limit "
+                          + figure(f.limit(), f.unit())
+                          + ", "
+                          + (f.margin() < 0 ? "short by " : "room ")
+                          + figure(Math.abs(f.margin()), f.unit()),
+                      "snag-detail"));
+        }
+        box.getChildren()
+            .add(
+                Bits.wrapped(
+                    f.stance().isEmpty() ? "in every stance" : "worst " + f.stance(),
+                    "snag-detail"));
+        if (!f.source().isEmpty()) {
+          box.getChildren().add(Bits.wrapped("source: " + f.source(), "snag-detail"));
+        }
+        if (f.where().isEmpty()) {
+          box.getChildren().add(Bits.wrapped("has no one place on the board", "snag-detail"));
+        }
+      }
+      setGraphic(box);
+      setAccessibleText(
+          f.subject()
+              + " "
+              + Bits.spoken(f.verdict())
+              + ", "
+              + figure(f.value(), f.unit())
+              + ". "
+              + f.text());
+    }
+  }
+}

@@ -1,0 +1,194 @@
+package org.longlow.sketcher.fx;
+
+import java.io.File;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import javafx.geometry.Insets;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import javafx.stage.FileChooser;
+import org.longlow.constraints.json.Fault;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.sketcher.edit.Autosave;
+import org.longlow.sketcher.edit.Desk;
+
+/** Where the window begins: machines that come with it, files, work left unsaved, and faults. */
+final class StartPage extends StackPane {
+
+  private static final DateTimeFormatter WHEN =
+      DateTimeFormatter.ofPattern("d MMM, HH:mm", Locale.ROOT).withZone(ZoneId.systemDefault());
+
+  private final Desk desk;
+  private final List<Shipped> shipped;
+  private final TextField path = new TextField();
+  private final VBox faults = new VBox(4);
+  private final VBox found = new VBox(4);
+  private Object shownRefusal;
+
+  StartPage(Desk desk, List<Shipped> shipped) {
+    this.desk = desk;
+    this.shipped = shipped;
+    setId("start");
+    getStyleClass().add("start");
+    VBox page = new VBox(14);
+    page.getStyleClass().add("start-page");
+    page.getChildren()
+        .addAll(
+            new Wordmark(),
+            Bits.wrapped(
+                "Lay out a one-off machine in side elevation, with a real person on it.",
+                "start-line"),
+            found,
+            Bits.label("Machines that come with it", "start-heading"),
+            machines(),
+            Bits.label("A layout file of yours", "start-heading"),
+            fileLine(),
+            faults);
+    ScrollPane scroll = new ScrollPane(page);
+    scroll.setFitToWidth(true);
+    scroll.getStyleClass().add("start-scroll");
+    scroll.setMaxWidth(780);
+    scroll.setFocusTraversable(false);
+    setAlignment(scroll, Pos.TOP_CENTER);
+    setMargin(scroll, new Insets(56, 0, 24, 0));
+    getChildren().add(scroll);
+    desk.watch(this::refresh);
+    lookForWork();
+  }
+
+  private Node machines() {
+    VBox list = new VBox(6);
+    for (Shipped s : shipped) {
+      Layout layout = s.layout();
+      Button button =
+          Bits.words(
+              "machine-" + layout.name(),
+              layout.name(),
+              "open " + layout.name() + ", " + layout.title(),
+              () -> desk.openCopy(layout));
+      button.getStyleClass().add("machine-button");
+      button.setMinWidth(110);
+      HBox line = new HBox(12, button, Bits.wrapped(layout.title(), "start-line"));
+      line.setAlignment(Pos.CENTER_LEFT);
+      list.getChildren().add(line);
+    }
+    if (shipped.isEmpty()) {
+      list.getChildren().add(Bits.label("none found", "bench-note"));
+    }
+    return list;
+  }
+
+  private Node fileLine() {
+    path.setId("open-path");
+    path.setPromptText("folder and name of the file");
+    path.setAccessibleText("folder and name of the layout file");
+    path.setOnAction(e -> open());
+    HBox.setHgrow(path, Priority.ALWAYS);
+    HBox line =
+        new HBox(
+            6,
+            path,
+            Bits.words("open-here", "Open", "open this file", this::open),
+            Bits.words("open-look", "Look\u2026", "choose a file", this::look));
+    line.setAlignment(Pos.CENTER_LEFT);
+    return line;
+  }
+
+  private void open() {
+    String text = path.getText().strip();
+    if (text.isEmpty()) {
+      return;
+    }
+    try {
+      desk.open(Path.of(text).toAbsolutePath());
+    } catch (InvalidPathException e) {
+      faults
+          .getChildren()
+          .setAll(Bits.wrapped("That is no name for a file: " + e.getReason(), "trouble"));
+    }
+  }
+
+  private void look() {
+    FileChooser chooser = new FileChooser();
+    chooser.setTitle("Open a layout");
+    chooser
+        .getExtensionFilters()
+        .addAll(
+            new FileChooser.ExtensionFilter("layouts", "*.json"),
+            new FileChooser.ExtensionFilter("all files", "*"));
+    File file = chooser.showOpenDialog(getScene().getWindow());
+    if (file != null) {
+      path.setText(file.getPath());
+      open();
+    }
+  }
+
+  /** Offers work that was never saved under a name. */
+  void lookForWork() {
+    found.getChildren().clear();
+    for (Autosave.Found work : desk.autosave().homeless()) {
+      String words = "Unsaved: " + work.layout().name() + ", " + WHEN.format(work.at());
+      HBox line =
+          new HBox(
+              8,
+              Bits.label(words, "start-line"),
+              Bits.gap(),
+              Bits.words(
+                  "resume-" + work.layout().name(),
+                  "Take it up again",
+                  "take up " + words,
+                  () -> desk.openFound(work)));
+      line.setAlignment(Pos.CENTER_LEFT);
+      line.getStyleClass().addAll("notice", "notice-care");
+      found.getChildren().add(line);
+    }
+  }
+
+  private void refresh() {
+    Desk.Refusal refusal = desk.refusal().orElse(null);
+    if (refusal == shownRefusal) {
+      return;
+    }
+    shownRefusal = refusal;
+    faults.getChildren().clear();
+    if (refusal == null) {
+      return;
+    }
+    path.setText(refusal.path().toString());
+    int n = refusal.faults().size();
+    faults
+        .getChildren()
+        .add(
+            Bits.wrapped(
+                refusal.path().getFileName()
+                    + " cannot be opened yet: "
+                    + n
+                    + (n == 1 ? " fault." : " faults."),
+                "trouble"));
+    for (Fault fault : refusal.faults()) {
+      VBox one =
+          new VBox(
+              1,
+              Bits.wrapped(
+                  fault.path() + (fault.value().isEmpty() ? "" : " = " + fault.value()),
+                  "fault-path"),
+              Bits.wrapped(fault.message(), "fault-text"));
+      if (!fault.remedy().isEmpty()) {
+        one.getChildren().add(Bits.wrapped("\u2192 " + fault.remedy(), "fault-remedy"));
+      }
+      one.getStyleClass().add("fault");
+      faults.getChildren().add(one);
+    }
+  }
+}

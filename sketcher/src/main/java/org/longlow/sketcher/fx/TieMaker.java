@@ -1,0 +1,121 @@
+package org.longlow.sketcher.fx;
+
+import java.util.List;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.longlow.constraints.formula.Dim;
+import org.longlow.constraints.layout.TieKind;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.edit.Bench;
+import org.longlow.sketcher.edit.Desk;
+import org.longlow.sketcher.edit.Edits;
+import org.longlow.sketcher.edit.Shown;
+import org.longlow.sketcher.edit.Target;
+
+/** Ties the picked pin to another one; the value offered is what is there now. */
+final class TieMaker extends VBox {
+
+  private static final List<TieKind> KINDS =
+      List.of(TieKind.DISTANCE, TieKind.HORIZONTAL, TieKind.VERTICAL, TieKind.ANGLE, TieKind.RAKE);
+
+  private static final String NEW = "new tie";
+
+  private final Desk desk;
+  private final ComboBox<String> kind = new ComboBox<>();
+  private final ComboBox<String> other = new ComboBox<>();
+  private final TextField value = new TextField();
+  private final Label trouble = Bits.wrapped("", "trouble");
+  private String pin = "";
+  private Shown shown;
+
+  TieMaker(Desk desk) {
+    super(4);
+    this.desk = desk;
+    setId("tie-maker");
+    kind.setId("tie-kind");
+    other.setId("tie-other");
+    value.setId("tie-value");
+    kind.setAccessibleText("kind of the new tie");
+    other.setAccessibleText("pin to tie to");
+    value.setAccessibleText("what the new tie is held to");
+    KINDS.forEach(k -> kind.getItems().add(k.word()));
+    kind.setValue(TieKind.DISTANCE.word());
+    kind.setMaxWidth(Double.MAX_VALUE);
+    other.setMaxWidth(Double.MAX_VALUE);
+    other.setPromptText("which pin");
+    kind.setOnAction(e -> measure());
+    other.setOnAction(e -> measure());
+    value.setOnAction(e -> tie());
+    HBox.setHgrow(value, Priority.ALWAYS);
+    HBox.setHgrow(kind, Priority.ALWAYS);
+    HBox.setHgrow(other, Priority.ALWAYS);
+    kind.setMinWidth(0);
+    other.setMinWidth(0);
+    getChildren()
+        .addAll(
+            Bits.label("tie it to another pin", "bench-heading"),
+            BenchPane.line(kind, other),
+            BenchPane.line(value, Bits.words("tie", "tie", "add this tie", this::tie)),
+            trouble);
+  }
+
+  void show(String name, Shown now) {
+    setVisible(!name.isEmpty());
+    setManaged(!name.isEmpty());
+    boolean fresh = !name.equals(pin);
+    shown = now;
+    pin = name;
+    if (fresh && !name.isEmpty()) {
+      other
+          .getItems()
+          .setAll(now.layout().pins().keySet().stream().filter(p -> !p.equals(name)).toList());
+      other.setValue(null);
+      value.clear();
+    }
+    boolean mine = desk.trouble().map(t -> t.target().equals(new Target.OfTie(NEW))).orElse(false);
+    trouble.setVisible(mine);
+    trouble.setManaged(mine);
+    trouble.setText(mine ? desk.trouble().get().refused().words() : "");
+  }
+
+  private TieKind picked() {
+    return KINDS.get(Math.max(0, kind.getSelectionModel().getSelectedIndex()));
+  }
+
+  private void measure() {
+    String to = other.getValue();
+    if (to == null || shown == null || pin.isEmpty()) {
+      return;
+    }
+    PointMm d =
+        shown.study().placed().places().pin(to).minus(shown.study().placed().places().pin(pin));
+    value.setText(
+        switch (picked()) {
+          case DISTANCE -> Bench.figure(d.length(), Dim.LENGTH);
+          case HORIZONTAL -> Bench.figure(d.x(), Dim.LENGTH);
+          case VERTICAL -> Bench.figure(d.z(), Dim.LENGTH);
+          case ANGLE -> Bench.figure(d.angleRad(), Dim.ANGLE);
+          default -> Bench.figure(Math.atan2(-d.x(), d.z()), Dim.ANGLE);
+        });
+  }
+
+  private void tie() {
+    if (other.getValue() == null || value.getText().isBlank()) {
+      return;
+    }
+    try {
+      desk.edit(
+          Edits.tie(picked(), List.of(pin, other.getValue()), value.getText()),
+          new Target.OfTie(NEW),
+          value.getText());
+    } catch (IllegalArgumentException e) {
+      trouble.setText("It " + e.getMessage());
+      trouble.setVisible(true);
+      trouble.setManaged(true);
+    }
+  }
+}

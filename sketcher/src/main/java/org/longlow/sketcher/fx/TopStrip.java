@@ -1,0 +1,170 @@
+package org.longlow.sketcher.fx;
+
+import java.io.File;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Optional;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import javafx.stage.FileChooser;
+import org.longlow.sketcher.edit.Desk;
+import org.longlow.sketcher.edit.LayoutFile;
+import org.longlow.sketcher.edit.Notice;
+import org.longlow.sketcher.edit.Session;
+
+/** The title line: which machine, whether it is saved, and what can be done with it, in words. */
+final class TopStrip extends VBox {
+
+  private final Desk desk;
+  private final Label name = Bits.label("", "machine");
+  private final Label state = Bits.label("", "stamp");
+  private final Label working = Bits.label("", "working");
+  private final Button save;
+  private final Button undo;
+  private final Button redo;
+  private final HBox saveLine = new HBox(6);
+  private final TextField path = new TextField();
+
+  TopStrip(Desk desk, Runnable make, Runnable keys) {
+    this.desk = desk;
+    getStyleClass().add("top");
+    save = Bits.words("save", "Save", "save", this::save);
+    Button saveAs = Bits.words("save-as", "Save as\u2026", "save under a name", this::askName);
+    undo = Bits.words("undo", "Take back", "take back", desk::undo);
+    redo = Bits.words("redo", "Do again", "do again", desk::redo);
+    undo.setMinWidth(0);
+    redo.setMinWidth(0);
+    undo.setMaxWidth(230);
+    redo.setMaxWidth(200);
+    Bits.told(undo, "Ctrl Z");
+    Bits.told(redo, "Ctrl Y");
+    Bits.told(save, "Ctrl S");
+    state.setMinWidth(USE_PREF_SIZE);
+    working.setId("working");
+    name.setId("machine");
+    state.setId("state");
+    name.setMinWidth(60);
+    HBox line =
+        new HBox(
+            8,
+            Bits.words("open", "Machines", "back to the list of machines", desk::leave),
+            name,
+            state,
+            Bits.gap(),
+            working,
+            undo,
+            redo,
+            save,
+            saveAs,
+            Bits.words("make", "Make\u2026", "make templates, drawing and report", make),
+            Bits.words("keys", "Keys", "list of keys", keys));
+    line.setAlignment(Pos.CENTER_LEFT);
+    line.getStyleClass().add("top-line");
+    path.setId("save-path");
+    path.setPromptText("folder and name of the file");
+    path.setAccessibleText("folder and name of the file");
+    path.setOnAction(e -> saveUnder());
+    path.setOnKeyPressed(
+        e -> {
+          if (e.getCode() == KeyCode.ESCAPE) {
+            showLine(false);
+            e.consume();
+          }
+        });
+    HBox.setHgrow(path, Priority.ALWAYS);
+    saveLine
+        .getChildren()
+        .addAll(
+            Bits.label("save as", "bench-label"),
+            path,
+            Bits.words("save-here", "Save", "save here", this::saveUnder),
+            Bits.words("save-look", "Look\u2026", "choose a file", this::look),
+            Bits.words("save-not", "Not now", "do not save", () -> showLine(false)));
+    saveLine.setAlignment(Pos.CENTER_LEFT);
+    saveLine.getStyleClass().add("save-line");
+    showLine(false);
+    getChildren().addAll(line, saveLine);
+    desk.watch(this::refresh);
+  }
+
+  private void showLine(boolean on) {
+    saveLine.setVisible(on);
+    saveLine.setManaged(on);
+  }
+
+  void save() {
+    if (desk.session().isPresent() && !desk.save()) {
+      askName();
+    }
+  }
+
+  void askName() {
+    if (desk.session().isEmpty()) {
+      return;
+    }
+    Session session = desk.session().get();
+    path.setText(
+        session
+            .file()
+            .map(f -> f.path().toString())
+            .orElseGet(
+                () ->
+                    Path.of(System.getProperty("user.dir"), session.layout().name() + ".json")
+                        .toString()));
+    showLine(true);
+    path.requestFocus();
+    path.end();
+  }
+
+  private void saveUnder() {
+    try {
+      String text = path.getText().strip();
+      if (!text.isEmpty()) {
+        desk.saveAs(Path.of(text).toAbsolutePath());
+        showLine(false);
+      }
+    } catch (InvalidPathException e) {
+      desk.say(Notice.Mood.BAD, "saved", "That is no name for a file: " + e.getReason() + ".");
+    }
+  }
+
+  private void look() {
+    FileChooser chooser = new FileChooser();
+    chooser.setTitle("Save the layout as");
+    chooser.setInitialFileName(desk.session().get().layout().name() + ".json");
+    File file = chooser.showSaveDialog(getScene().getWindow());
+    if (file != null) {
+      path.setText(file.getPath());
+      saveUnder();
+    }
+  }
+
+  private void refresh() {
+    Optional<Session> session = desk.session();
+    if (session.isEmpty()) {
+      showLine(false);
+      return;
+    }
+    Session s = session.get();
+    name.setText(s.layout().title().isEmpty() ? s.layout().name() : s.layout().title());
+    Bits.told(name, s.file().map(f -> f.path().toString()).orElse("no file yet"));
+    state.setText(
+        s.isChanged()
+            ? "not saved"
+            : s.file().map(LayoutFile::path).isPresent() ? "saved" : "shipped");
+    state.pseudoClassStateChanged(javafx.css.PseudoClass.getPseudoClass("unsaved"), s.isChanged());
+    undo.setDisable(s.undoName().isEmpty());
+    redo.setDisable(s.redoName().isEmpty());
+    undo.setText(s.undoName().map(n -> "Take back: " + n).orElse("Take back"));
+    redo.setText(s.redoName().map(n -> "Do again: " + n).orElse("Do again"));
+    undo.setAccessibleText(undo.getText());
+    redo.setAccessibleText(redo.getText());
+    save.setDisable(!s.isChanged() && s.file().isPresent());
+  }
+}

@@ -1,0 +1,249 @@
+package org.longlow.sketcher.fx;
+
+import java.util.List;
+import java.util.concurrent.Executor;
+import javafx.application.Platform;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import org.longlow.sketcher.edit.Desk;
+import org.longlow.sketcher.edit.Maker;
+import org.longlow.sketcher.edit.Notice;
+import org.longlow.svg.drawing.Dimensions;
+
+/** What is in the window: start page or bench, card, snags and crew. */
+final class Window extends StackPane {
+
+  private static final KeyCombination SAVE = shortcut(KeyCode.S);
+  private static final KeyCombination SAVE_AS =
+      new KeyCodeCombination(KeyCode.S, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN);
+  private static final KeyCombination UNDO = shortcut(KeyCode.Z);
+  private static final KeyCombination REDO = shortcut(KeyCode.Y);
+  private static final KeyCombination REDO_TOO =
+      new KeyCodeCombination(KeyCode.Z, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN);
+  private static final KeyCombination OPEN = shortcut(KeyCode.O);
+  private static final KeyCombination MAKE = shortcut(KeyCode.M);
+
+  private final Desk desk;
+  private final Board board;
+  private final TopStrip top;
+  private final BenchPane bench;
+  private final SnagSlip snags;
+  private final StartPage start;
+  private final MakePane makePane;
+  private final KeysPane keysPane;
+  private final BorderPane work = new BorderPane();
+  private final ToggleButton dimensions = small("dimensions", "dimensions", "D");
+  private final ToggleButton inches = small("inches", "inches", "U");
+  private final ToggleButton night = small("night", "night", "L");
+  private final Label scale = Bits.label("", "scale");
+  private Look look = Look.DAY;
+
+  Window(Desk desk, List<Shipped> shipped, Maker maker) {
+    this.desk = desk;
+    Executor owner = Platform::runLater;
+    board = new Board(desk);
+    bench = new BenchPane(desk);
+    snags = new SnagSlip(desk);
+    start = new StartPage(desk, shipped);
+    makePane = new MakePane(desk, owner, maker, () -> over(null));
+    keysPane = new KeysPane(() -> over(null));
+    top = new TopStrip(desk, this::make, () -> over(keysPane));
+    getStyleClass().add("window");
+    getStylesheets().add(Window.class.getResource("bench.css").toExternalForm());
+    StackPane middle = new StackPane(board, makePane, keysPane);
+    middle.getStyleClass().add("middle");
+    StackPane.setAlignment(makePane, Pos.TOP_RIGHT);
+    StackPane.setAlignment(keysPane, Pos.TOP_RIGHT);
+    bench.setPrefWidth(262);
+    bench.setMinWidth(262);
+    snags.setPrefWidth(292);
+    snags.setMinWidth(292);
+    work.setTop(new VBox(top, new NoticeStrip(desk)));
+    work.setLeft(bench);
+    work.setCenter(middle);
+    work.setRight(snags);
+    work.setBottom(bottom());
+    getChildren().addAll(work, start);
+    over(null);
+    addEventFilter(KeyEvent.KEY_PRESSED, this::shortcut);
+    desk.watch(this::refresh);
+    use(Look.DAY);
+    refresh();
+  }
+
+  private Node bottom() {
+    dimensions.setOnAction(e -> toggleDimensions());
+    inches.setOnAction(e -> board.setInches(inches.isSelected()));
+    night.setOnAction(e -> use(look.other()));
+    VBox views =
+        new VBox(
+            6,
+            BenchPane.line(dimensions, inches, night),
+            BenchPane.line(
+                scale, Bits.words("fit", "Fit", "fit the machine on the card", board::fit)));
+    views.setAlignment(Pos.CENTER_LEFT);
+    views.setMinWidth(USE_PREF_SIZE);
+    HBox bottom = new HBox(22, new CrewRow(desk), new StanceSteps(desk), views);
+    bottom.getStyleClass().add("bottom");
+    bottom.setAlignment(Pos.CENTER_LEFT);
+    return bottom;
+  }
+
+  private static ToggleButton small(String id, String words, String key) {
+    ToggleButton button = new ToggleButton(words);
+    button.setId(id);
+    button.getStyleClass().add("step");
+    button.setMinWidth(USE_PREF_SIZE);
+    button.setAccessibleText(words);
+    return Bits.told(button, "key " + key);
+  }
+
+  private static KeyCombination shortcut(KeyCode code) {
+    return new KeyCodeCombination(code, KeyCombination.SHORTCUT_DOWN);
+  }
+
+  Board board() {
+    return board;
+  }
+
+  Desk desk() {
+    return desk;
+  }
+
+  void use(Look next) {
+    look = next;
+    setStyle(next.rootStyle());
+    night.setSelected(next.night());
+    board.use(next);
+  }
+
+  private void toggleDimensions() {
+    desk.look(o -> o.withDimensions(!o.dimensions()));
+  }
+
+  private void make() {
+    if (desk.session().isPresent()) {
+      over(makePane);
+      makePane.offerFolder();
+    }
+  }
+
+  /** Shows one slip over the card, or none. */
+  private void over(Node slip) {
+    for (Node node : new Node[] {makePane, keysPane}) {
+      node.setVisible(node == slip);
+      node.setManaged(node == slip);
+    }
+    if (slip == null && desk.session().isPresent()) {
+      board.requestFocus();
+    }
+  }
+
+  private void refresh() {
+    boolean working = desk.session().isPresent();
+    if (start.isVisible() == working) {
+      work.setVisible(working);
+      start.setVisible(!working);
+      if (working) {
+        over(null);
+        board.requestFocus();
+      } else {
+        start.lookForWork();
+      }
+    }
+    dimensions.setSelected(desk.options().dimensions());
+    scale.setText("1 : " + Dimensions.figure(board.frame().denominator()));
+  }
+
+  private void shortcut(KeyEvent e) {
+    boolean used = desk.session().isPresent() && (withShortcut(e) || plain(e));
+    if (used) {
+      e.consume();
+    }
+  }
+
+  private boolean withShortcut(KeyEvent e) {
+    if (SAVE_AS.match(e)) {
+      top.askName();
+    } else if (SAVE.match(e)) {
+      // what is being typed belongs to what is saved
+      board.requestFocus();
+      top.save();
+    } else if (REDO_TOO.match(e) || REDO.match(e)) {
+      desk.redo();
+    } else if (UNDO.match(e)) {
+      desk.undo();
+    } else if (OPEN.match(e)) {
+      desk.leave();
+    } else if (MAKE.match(e)) {
+      make();
+    } else if (e.isShortcutDown() && e.getCode() == KeyCode.DIGIT1) {
+      bench.focusFirst();
+    } else if (e.isShortcutDown() && e.getCode() == KeyCode.DIGIT2) {
+      board.requestFocus();
+    } else if (e.isShortcutDown() && e.getCode() == KeyCode.DIGIT3) {
+      snags.focusList();
+    } else if (e.getCode() == KeyCode.F1) {
+      over(keysPane);
+    } else {
+      return false;
+    }
+    return true;
+  }
+
+  private boolean plain(KeyEvent e) {
+    if (e.isShortcutDown()
+        || e.isAltDown()
+        || getScene().getFocusOwner() instanceof TextInputControl) {
+      return false;
+    }
+    switch (e.getCode()) {
+      case OPEN_BRACKET -> StanceSteps.step(desk, -1);
+      case CLOSE_BRACKET -> StanceSteps.step(desk, 1);
+      case COMMA -> CrewRow.step(desk, -1);
+      case PERIOD -> CrewRow.step(desk, 1);
+      case D -> toggleDimensions();
+      case U -> {
+        inches.setSelected(!inches.isSelected());
+        board.setInches(inches.isSelected());
+      }
+      case L -> use(look.other());
+      default -> {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /**
+   * Asked to close: with unsaved work it stays once, and says so; asked again it goes, and the work
+   * is offered at the next opening.
+   *
+   * @return whether to close
+   */
+  boolean mayClose(Runnable close) {
+    boolean unsaved = desk.session().map(s -> s.isChanged()).orElse(false);
+    boolean said = desk.notices().stream().anyMatch(n -> n.topic().equals("close"));
+    if (!unsaved || said) {
+      return true;
+    }
+    desk.tell(
+        new Notice(
+            "close",
+            Notice.Mood.CARE,
+            "There is unsaved work. If you close, it is kept and offered the next time.",
+            List.of(new Notice.Answer("Save", top::save), new Notice.Answer("Close", close))));
+    return false;
+  }
+}

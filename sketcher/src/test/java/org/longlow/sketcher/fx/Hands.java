@@ -1,0 +1,180 @@
+package org.longlow.sketcher.fx;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import javafx.application.Platform;
+import javafx.geometry.Point2D;
+import javafx.scene.Node;
+import javafx.scene.image.WritableImage;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.MouseButton;
+import javafx.scene.paint.Color;
+import javafx.stage.Stage;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.edit.Autosave;
+import org.longlow.sketcher.edit.Desk;
+import org.longlow.sketcher.edit.Shown;
+import org.testfx.api.FxRobot;
+import org.testfx.api.FxToolkit;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** A pair of hands at a window: real pointer and key events, and waits for what they cause. */
+final class Hands {
+
+  private static final long PATIENCE_S = 20;
+
+  private final FxRobot robot = new FxRobot();
+  private final Window window;
+
+  private Hands(Window window) {
+    this.window = window;
+  }
+
+  /** Opens a window whose unsaved work is kept under {@code home}. */
+  static Hands at(Path home, List<Layout> shipped) throws Exception {
+    Stage stage = FxToolkit.registerPrimaryStage();
+    Window window =
+        onFx(
+            () -> {
+              Desk desk = new Desk(Platform::runLater, new Autosave(home));
+              return LonglowWindow.show(
+                  stage, desk, shipped.stream().map(Shipped::new).toList(), Machines.maker());
+            });
+    return new Hands(window);
+  }
+
+  static <T> T onFx(Callable<T> job) {
+    return WaitForAsyncUtils.waitForAsyncFx(PATIENCE_S * 1000, job);
+  }
+
+  Desk desk() {
+    return window.desk();
+  }
+
+  Layout layout() {
+    return onFx(() -> desk().session().get().layout());
+  }
+
+  Shown shown() {
+    return onFx(() -> desk().shown().get());
+  }
+
+  /** Waits until a condition holds on the interface thread. */
+  void until(String what, Callable<Boolean> condition) {
+    try {
+      WaitForAsyncUtils.waitFor(PATIENCE_S, TimeUnit.SECONDS, () -> onFx(condition));
+    } catch (TimeoutException e) {
+      throw new AssertionError("waited in vain for: " + what, e);
+    }
+  }
+
+  /** Waits until everything asked so far is answered and shown. */
+  Hands settle() {
+    WaitForAsyncUtils.waitForFxEvents(2);
+    until("answers", () -> desk().isIdle());
+    WaitForAsyncUtils.waitForFxEvents(2);
+    return this;
+  }
+
+  Hands click(String id) {
+    until("a visible #" + id, () -> find(id).map(Hands::isShown).orElse(false));
+    Node node = onFx(() -> find(id).get());
+    Point2D at = onFx(() -> middle(node));
+    robot.moveTo(at).clickOn(MouseButton.PRIMARY);
+    return settle();
+  }
+
+  private static boolean isShown(Node node) {
+    for (Node n = node; n != null; n = n.getParent()) {
+      if (!n.isVisible()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static Point2D middle(Node node) {
+    var b = node.localToScreen(node.getBoundsInLocal());
+    return new Point2D((b.getMinX() + b.getMaxX()) / 2, (b.getMinY() + b.getMaxY()) / 2);
+  }
+
+  Optional<Node> find(String id) {
+    return Optional.ofNullable(window.lookup("#" + id));
+  }
+
+  <T extends Node> T node(String id, Class<T> kind) {
+    return kind.cast(onFx(() -> find(id).orElseThrow(() -> new AssertionError("no #" + id))));
+  }
+
+  /** Types over what is in a field and presses Enter. */
+  Hands typeInto(String id, String text) {
+    click(id);
+    robot.push(KeyCode.SHORTCUT, KeyCode.A);
+    robot.write(text, 0);
+    robot.push(KeyCode.ENTER);
+    return settle();
+  }
+
+  Hands press(KeyCode... keys) {
+    robot.push(keys);
+    return settle();
+  }
+
+  /** Returns where a pin is on the screen. */
+  Point2D pin(String name) {
+    return onFx(
+        () -> {
+          PointMm at = desk().shown().get().onDrawing(name);
+          ViewFrame f = window.board().frame();
+          return window.board().localToScreen(f.screenX(at.x()), f.screenY(at.z()));
+        });
+  }
+
+  Hands moveTo(Point2D at) {
+    robot.moveTo(at);
+    return settle();
+  }
+
+  /** Takes a pin and moves it by some pixels, still holding. */
+  Hands drag(String name, double dx, double dy) {
+    robot.moveTo(pin(name));
+    settle();
+    robot.press(MouseButton.PRIMARY);
+    robot.moveBy(dx, dy);
+    return settle();
+  }
+
+  Hands letGo() {
+    robot.release(MouseButton.PRIMARY);
+    return settle();
+  }
+
+  Hands scroll(int steps) {
+    robot.scroll(steps);
+    return settle();
+  }
+
+  Window window() {
+    return window;
+  }
+
+  /** Returns what the board looks like at a place on the screen. */
+  Color pixel(Point2D screen) {
+    return onFx(
+        () -> {
+          WritableImage image = window.board().snapshot(null, null);
+          Point2D p = window.board().screenToLocal(screen);
+          return image.getPixelReader().getColor((int) p.getX(), (int) p.getY());
+        });
+  }
+
+  /** Leaves the window as a killed program does: nothing is saved, nothing is tidied up. */
+  void abandon() throws Exception {
+    FxToolkit.cleanupStages();
+  }
+}

@@ -1,0 +1,193 @@
+package org.longlow.sketcher.fx;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import java.util.zip.CRC32;
+import java.util.zip.Deflater;
+import javafx.application.Platform;
+import javafx.scene.Scene;
+import javafx.scene.SnapshotParameters;
+import javafx.scene.image.PixelFormat;
+import javafx.scene.image.WritableImage;
+import javafx.scene.transform.Transform;
+import javafx.stage.Stage;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.sketcher.edit.Autosave;
+import org.longlow.sketcher.edit.Desk;
+import org.longlow.sketcher.edit.Wren;
+
+/**
+ * Makes the window's pictures for the README, without a display:
+ *
+ * <pre>mvn -q -pl sketcher -am test-compile
+ * java -cp ... org.longlow.sketcher.fx.Screenshots FOLDER</pre>
+ */
+public final class Screenshots {
+
+  private Screenshots() {}
+
+  public static void main(String[] args) throws Exception {
+    Path folder = Path.of(args.length > 0 ? args[0] : "target/window");
+    Files.createDirectories(folder);
+    System.setProperty("glass.platform", "Monocle");
+    System.setProperty("monocle.platform", "Headless");
+    System.setProperty("prism.order", "sw");
+    System.setProperty("headless.geometry", "2560x1440-32");
+    Platform.setImplicitExit(false);
+    Platform.startup(() -> {});
+    Layout layout = machine();
+    for (boolean large : new boolean[] {false, true}) {
+      String size = large ? "-2560" : "-1280";
+      double w = large ? 2560 : 1280;
+      double h = large ? 1440 : 800;
+      Path home = Files.createTempDirectory("longlow-pictures");
+      AtomicReference<Window> made = new AtomicReference<>();
+      AtomicReference<Stage> stage = new AtomicReference<>();
+      onFx(
+          () -> {
+            stage.set(new Stage());
+            Desk desk = new Desk(Platform::runLater, new Autosave(home));
+            Window window = new Window(desk, List.of(new Shipped(layout)), Machines.maker());
+            made.set(window);
+            stage.get().setScene(new Scene(window, w, h));
+            stage.get().show();
+            return null;
+          });
+      Window window = made.get();
+      Desk desk = window.desk();
+      shot(window, folder.resolve("start" + size + ".png"));
+      act(desk, d -> d.openCopy(layout));
+      shot(window, folder.resolve("card" + size + ".png"));
+      act(desk, d -> d.choose("part:pan"));
+      act(
+          desk,
+          d -> {
+            String id = d.shown().get().findings().get(0).id();
+            d.chooseFinding(id);
+          });
+      shot(window, folder.resolve("finding" + size + ".png"));
+      onFx(
+          () -> {
+            window.use(Look.NIGHT);
+            return null;
+          });
+      act(desk, d -> d.choose("pin:backTop"));
+      act(desk, d -> d.hover("backTop"));
+      shot(window, folder.resolve("night" + size + ".png"));
+      onFx(
+          () -> {
+            stage.get().hide();
+            desk.close();
+            return null;
+          });
+    }
+    Platform.exit();
+  }
+
+  private static Layout machine() {
+    return Machines.shipped().isEmpty() ? Wren.layout() : Machines.shipped().get(0).layout();
+  }
+
+  private static void act(Desk desk, Consumer<Desk> action) throws Exception {
+    onFx(
+        () -> {
+          action.accept(desk);
+          return null;
+        });
+    for (int i = 0; i < 2000 && !onFx(desk::isIdle); i++) {
+      Thread.sleep(5);
+    }
+  }
+
+  private static void shot(Window window, Path file) throws Exception {
+    // two pulses: one lays out what the last answer changed, one paints it
+    for (int i = 0; i < 3; i++) {
+      act(window.desk(), d -> {});
+      Thread.sleep(60);
+    }
+    WritableImage image =
+        onFx(
+            () -> {
+              SnapshotParameters p = new SnapshotParameters();
+              p.setTransform(Transform.scale(1, 1));
+              return window.snapshot(p, null);
+            });
+    write(image, file);
+    System.out.println(file);
+  }
+
+  private static <T> T onFx(Supplier<T> job) throws Exception {
+    AtomicReference<T> result = new AtomicReference<>();
+    AtomicReference<RuntimeException> wrong = new AtomicReference<>();
+    CountDownLatch done = new CountDownLatch(1);
+    Platform.runLater(
+        () -> {
+          try {
+            result.set(job.get());
+          } catch (RuntimeException e) {
+            wrong.set(e);
+          } finally {
+            done.countDown();
+          }
+        });
+    if (!done.await(60, TimeUnit.SECONDS)) {
+      throw new IllegalStateException("the interface thread did not answer");
+    }
+    if (wrong.get() != null) {
+      throw wrong.get();
+    }
+    return result.get();
+  }
+
+  /** Writes a PNG (W3C Portable Network Graphics, truecolour, no filter). */
+  private static void write(WritableImage image, Path file) throws IOException {
+    int w = (int) image.getWidth();
+    int h = (int) image.getHeight();
+    int[] argb = new int[w * h];
+    image.getPixelReader().getPixels(0, 0, w, h, PixelFormat.getIntArgbInstance(), argb, 0, w);
+    byte[] raw = new byte[h * (3 * w + 1)];
+    for (int y = 0, at = 0; y < h; y++) {
+      at++;
+      for (int x = 0; x < w; x++) {
+        int p = argb[y * w + x];
+        raw[at++] = (byte) (p >> 16);
+        raw[at++] = (byte) (p >> 8);
+        raw[at++] = (byte) p;
+      }
+    }
+    Deflater deflater = new Deflater(9);
+    deflater.setInput(raw);
+    deflater.finish();
+    byte[] packed = new byte[raw.length + 1024];
+    int length = deflater.deflate(packed);
+    deflater.end();
+    ByteBuffer header = ByteBuffer.allocate(13).putInt(w).putInt(h);
+    header.put(new byte[] {8, 2, 0, 0, 0});
+    try (var out = Files.newOutputStream(file)) {
+      out.write(new byte[] {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n'});
+      chunk(out, "IHDR", header.array(), 13);
+      chunk(out, "IDAT", packed, length);
+      chunk(out, "IEND", new byte[0], 0);
+    }
+  }
+
+  private static void chunk(java.io.OutputStream out, String name, byte[] data, int length)
+      throws IOException {
+    byte[] type = name.getBytes(java.nio.charset.StandardCharsets.US_ASCII);
+    CRC32 crc = new CRC32();
+    crc.update(type);
+    crc.update(data, 0, length);
+    out.write(ByteBuffer.allocate(4).putInt(length).array());
+    out.write(type);
+    out.write(data, 0, length);
+    out.write(ByteBuffer.allocate(4).putInt((int) crc.getValue()).array());
+  }
+}

@@ -1,0 +1,245 @@
+package org.longlow.sketcher.fx;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import javafx.geometry.Point2D;
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import javafx.scene.paint.Color;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.longlow.constraints.check.Finding;
+import org.longlow.constraints.check.Verdict;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.edit.LayoutFile;
+import org.longlow.sketcher.edit.PinFreedom;
+import org.longlow.sketcher.edit.Shown;
+import org.longlow.sketcher.edit.Wren;
+import org.longlow.svg.drawing.Tone;
+import org.testfx.api.FxToolkit;
+
+/** The builder's walk through the window, with real pointer and key events. */
+class WindowTest {
+
+  @TempDir Path folder;
+  private Hands hands;
+
+  @BeforeEach
+  void open() throws Exception {
+    hands = Hands.at(folder.resolve("home"), List.of(Wren.layout()));
+  }
+
+  @AfterEach
+  void leave() throws Exception {
+    FxToolkit.cleanupStages();
+  }
+
+  private static Map<String, Verdict> verdicts(Shown shown) {
+    return shown.study().findings().stream()
+        .collect(Collectors.toMap(Finding::id, Finding::verdict, (a, b) -> a));
+  }
+
+  @Test
+  void draggingTheBackRestChangesVerdictsAndUndoBringsThemBack() {
+    hands.click("machine-wren");
+    Layout before = hands.layout();
+    Map<String, Verdict> verdictsBefore = verdicts(hands.shown());
+    double length = backLength(hands.shown());
+
+    hands.drag("backTop", -70, 60);
+    assertThat(hands.shown().live()).isTrue();
+    assertThat(hands.desk().drag()).isPresent();
+    assertThat(hands.desk().drag().get().words().get(1)).startsWith("520.0 mm from backLow");
+    assertThat(verdicts(hands.shown())).as("findings follow").isNotEqualTo(verdictsBefore);
+    assertThat(hands.layout()).as("not a step yet").isSameAs(before);
+
+    hands.letGo();
+    assertThat(hands.layout()).isNotEqualTo(before);
+    assertThat(backLength(hands.shown())).isCloseTo(length, within(1e-6));
+    assertThat(Hands.onFx(() -> hands.desk().session().get().undoName())).contains("move backTop");
+
+    hands.press(KeyCode.SHORTCUT, KeyCode.Z);
+    assertThat(hands.layout()).isSameAs(before);
+    assertThat(verdicts(hands.shown())).isEqualTo(verdictsBefore);
+    hands.press(KeyCode.SHORTCUT, KeyCode.Y);
+    assertThat(hands.layout()).isNotEqualTo(before);
+  }
+
+  private static org.assertj.core.data.Offset<Double> within(double d) {
+    return org.assertj.core.data.Offset.offset(d);
+  }
+
+  private static double backLength(Shown shown) {
+    return shown
+        .study()
+        .placed()
+        .places()
+        .pin("backLow")
+        .distance(shown.study().placed().places().pin("backTop"));
+  }
+
+  @Test
+  void theCardShowsWhereThePinIsAndFollowsIt() {
+    hands.click("machine-wren");
+    Point2D before = hands.pin("backTop");
+    Color chosen = DrawingPainter.colour(Look.DAY.palette().of(Tone.CHOSEN));
+    // the ring of a pin that can move is 2 px wide and 4.5 px from its middle
+    assertThat(far(hands.pixel(before.add(-4.5, 0)), chosen)).isLessThan(0.25);
+    hands.drag("backTop", -60, 50).letGo();
+    Point2D after = hands.pin("backTop");
+    assertThat(after.distance(before)).isGreaterThan(30);
+    hands.moveTo(new Point2D(after.getX() + 300, after.getY() - 130));
+    assertThat(far(hands.pixel(after.add(-4.5, 0)), chosen)).isLessThan(0.25);
+    assertThat(far(hands.pixel(before.add(-4.5, 0)), chosen)).as("it is gone").isGreaterThan(0.3);
+  }
+
+  private static double far(Color a, Color b) {
+    return Math.max(
+        Math.abs(a.getRed() - b.getRed()),
+        Math.max(Math.abs(a.getGreen() - b.getGreen()), Math.abs(a.getBlue() - b.getBlue())));
+  }
+
+  @Test
+  void aLimitIsFeltAndNamed() {
+    hands.click("machine-wren");
+    // far beyond 60 degrees from vertical, where the limit of the back stops it
+    hands.drag("backTop", -120, 260);
+    assertThat(hands.desk().drag().get().stops()).contains("backLean");
+    hands.letGo();
+    PointMm d =
+        hands
+            .shown()
+            .study()
+            .placed()
+            .places()
+            .pin("backTop")
+            .minus(hands.shown().study().placed().places().pin("backLow"));
+    assertThat(Math.toDegrees(Math.atan2(-d.x(), d.z()))).isCloseTo(60, within(1e-4));
+  }
+
+  @Test
+  void whatCannotMoveSaysWhichTiesHoldIt() {
+    hands.click("machine-wren");
+    Layout before = hands.layout();
+    hands.moveTo(hands.pin("panFront"));
+    hands.until("its freedom", () -> hands.desk().freedom().isPresent());
+    PinFreedom held = hands.desk().freedom().get();
+    assertThat(held.kind()).isEqualTo(PinFreedom.Kind.HELD);
+    assertThat(held.holders())
+        .containsExactlyInAnyOrder("panHeight", "panPlace", "panLong", "panLevel");
+    hands.moveTo(hands.pin("backTop"));
+    hands.until("its freedom", () -> hands.desk().freedom().isPresent());
+    assertThat(hands.desk().freedom().get().kind()).isEqualTo(PinFreedom.Kind.LINE);
+    assertThat(hands.desk().freedom().get().ways()).hasSize(2);
+    hands.moveTo(hands.pin("gripPin"));
+    hands.until("its freedom", () -> hands.desk().freedom().isPresent());
+    assertThat(hands.desk().freedom().get().words()).isEqualTo("gripPin is nailed in place");
+    hands.drag("gripPin", 40, 40).letGo();
+    assertThat(hands.layout()).isSameAs(before);
+  }
+
+  @Test
+  void aTypedMeasureIsSolvedAndAContradictionIsExplainedBesideTheField() {
+    hands.click("machine-wren");
+    hands.typeInto("field-wheelbase", "66 1/2 in");
+    assertThat(hands.layout().measures().get("wheelbase").is().text()).isEqualTo("66 1/2 in");
+    assertThat(hands.shown().study().placed().places().pin("frontAxle").x())
+        .isCloseTo(66.5 * 25.4, within(1e-6));
+
+    Layout good = hands.layout();
+    hands.typeInto("field-panSpan", "panLength + 50 mm");
+    assertThat(hands.layout()).as("the last good layout stays").isSameAs(good);
+    Label trouble = hands.node("trouble-panSpan", Label.class);
+    assertThat(trouble.isVisible()).isTrue();
+    assertThat(trouble.getText())
+        .contains("cannot all hold")
+        .contains("tie panLong: distance panRear, panFront = panLength")
+        .contains("tie panLevel: horizontal panRear, panFront = panSpan");
+
+    hands.typeInto("field-panSpan", "panLength - 4 mm");
+    assertThat(trouble.isVisible()).isFalse();
+    assertThat(hands.layout().measures().get("panSpan").is().text()).isEqualTo("panLength - 4 mm");
+
+    hands.typeInto("field-rake", "27 furlong");
+    assertThat(hands.node("trouble-rake", Label.class).getText()).contains("furlong");
+    assertThat(hands.layout().measures().get("rake").is().text()).isEqualTo("27 deg");
+  }
+
+  @Test
+  void thePersonOnTheSeatIsSwitchedAndStanceSteppedByPointerAndKeys() {
+    hands.click("machine-wren");
+    assertThat(hands.desk().options().person()).isEqualTo("Mara");
+    assertThat(hands.shown().standing().get().name()).isEqualTo("laden, Mara");
+    hands.click("seat-Tor");
+    assertThat(hands.shown().standing().get().name()).isEqualTo("laden, Tor");
+    hands.press(KeyCode.COMMA);
+    assertThat(hands.desk().options().person()).isEqualTo("Mara");
+    hands.click("ghost-Tor");
+    assertThat(hands.desk().options().ghosts()).containsExactly("Tor");
+    hands.press(KeyCode.CLOSE_BRACKET);
+    assertThat(hands.shown().standing().get().name()).isEqualTo("full bump");
+    hands.click("stance-unladen");
+    assertThat(hands.shown().standing().get().name()).isEqualTo("unladen");
+  }
+
+  @Test
+  void savedKilledAndRecovered() throws Exception {
+    hands.click("machine-wren");
+    hands.typeInto("field-wheelbase", "1660 mm");
+    Path file = folder.resolve("mine.json");
+    hands.press(KeyCode.SHORTCUT, KeyCode.SHIFT, KeyCode.S);
+    hands.typeInto("save-path", file.toString());
+    assertThat(saved(file)).isEqualTo(hands.layout());
+
+    hands.typeInto("field-wheelbase", "1670 mm");
+    Layout unsaved = hands.layout();
+    Path copy = folder.resolve(".mine.json.longlow-autosave.json");
+    hands.until("the copy", () -> Files.exists(copy));
+    hands.abandon();
+
+    hands = Hands.at(folder.resolve("home"), List.of());
+    hands.typeInto("open-path", file.toString());
+    assertThat(hands.layout().measures().get("wheelbase").is().text()).isEqualTo("1660 mm");
+    hands.click("answer-take-it-up-again");
+    assertThat(hands.layout()).isEqualTo(unsaved);
+    hands.press(KeyCode.SHORTCUT, KeyCode.S);
+    assertThat(saved(file)).isEqualTo(unsaved);
+    hands.until("the copy to go", () -> !Files.exists(copy));
+  }
+
+  private static Layout saved(Path file) {
+    return ((LayoutFile.Opening.Opened) LayoutFile.open(file)).layout();
+  }
+
+  @Test
+  void aFileChangedByAnotherIsNoticed() throws Exception {
+    Path file = Wren.file(folder);
+    hands.typeInto("open-path", file.toString());
+    Files.writeString(file, Wren.text().replace("\"1640 mm\"", "\"1650 mm\""));
+    hands.click("answer-take-the-file");
+    assertThat(hands.layout().measures().get("wheelbase").is().text()).isEqualTo("1650 mm");
+  }
+
+  @Test
+  void aBrokenFileIsExplainedFaultByFault() throws Exception {
+    Path file = folder.resolve("broken.json");
+    Files.writeString(
+        file,
+        Wren.text()
+            .replace("\"wheelbase\": \"1640 mm\"", "\"wheelbase\": \"1640 kg\"")
+            .replace("[\"lowA\", \"lowB\", \"lowC\"]", "[\"lowA\", \"nowhere\"]"));
+    hands.typeInto("open-path", file.toString());
+    assertThat(hands.desk().session()).isEmpty();
+    int faults = hands.desk().refusal().get().faults().size();
+    assertThat(faults).isGreaterThanOrEqualTo(2);
+    assertThat(Hands.onFx(() -> hands.window().lookupAll(".fault").size())).isEqualTo(faults);
+  }
+}
