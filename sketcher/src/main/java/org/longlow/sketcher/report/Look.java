@@ -64,6 +64,7 @@ final class Look {
       figure,tr,h2,h3{break-inside:avoid}h2,h3{break-after:avoid}
       .sheet{overflow:visible;padding:0}.sheet svg{min-width:0}
       thead{display:table-header-group}
+      .passing{font-size:7.5pt}.passing th,.passing td{padding:2px 8px 2px 0}
       }
       """;
 
