@@ -27,6 +27,7 @@ final class DimensionInk {
   private final List<Tiers.Span> left = new ArrayList<>();
   private final List<Tiers.Span> right = new ArrayList<>();
   private final List<Mark> marks = new ArrayList<>();
+  private final List<Envelope> words = new ArrayList<>();
 
   private DimensionInk(Scene scene, double denominator) {
     this.scene = scene;
@@ -55,11 +56,12 @@ final class DimensionInk {
       ink.places();
     }
     double under = -2.6 * denominator;
-    ink.marks.addAll(new Tiers(ink.dims, Tiers.Side.BELOW, under).lay(ink.below));
+    ink.marks.addAll(new Tiers(ink.dims, Tiers.Side.BELOW, under, ink.words).lay(ink.below));
     double edge = MachineInk.ROAD_MM * 0.4;
-    ink.marks.addAll(new Tiers(ink.dims, Tiers.Side.LEFT, ink.box.getMinX() - edge).lay(ink.left));
     ink.marks.addAll(
-        new Tiers(ink.dims, Tiers.Side.RIGHT, ink.box.getMaxX() + edge).lay(ink.right));
+        new Tiers(ink.dims, Tiers.Side.LEFT, ink.box.getMinX() - edge, ink.words).lay(ink.left));
+    ink.marks.addAll(
+        new Tiers(ink.dims, Tiers.Side.RIGHT, ink.box.getMaxX() + edge, ink.words).lay(ink.right));
     return new Layer(PictureLayer.DIMENSIONS.id(), PictureLayer.DIMENSIONS.title(), ink.marks);
   }
 
@@ -139,10 +141,11 @@ final class DimensionInk {
 
   /** Writes words with card behind them, so that lines of the picture do not run through. */
   private void onCard(String subject, String text, double x, double y, Anchor anchor) {
-    Mark.Words words = new Mark.Words(subject, text, x, y, dims.textMm(), 0, anchor, dims.tone());
-    Envelope back = Labels.box(words, n);
+    Mark.Words mark = new Mark.Words(subject, text, x, y, dims.textMm(), 0, anchor, dims.tone());
+    Envelope back = Labels.box(mark, n);
+    words.add(back);
     marks.add(new Mark.Shape(subject, Planar.rectangle(back), Style.area(Tone.PAPER, 0.85)));
-    marks.add(words);
+    marks.add(mark);
   }
 
   private void heights(boolean full) {
@@ -153,17 +156,18 @@ final class DimensionInk {
     String lowestName = "";
     for (PartShape shape : scene.shapes().values()) {
       Part part = shape.part();
+      boolean belly =
+          !(part instanceof Part.Wheel
+              || part instanceof Part.Stand
+              || part instanceof Part.Front
+              || part instanceof Part.Swingarm
+              || insideWheel(shape));
       for (Coordinate c : shape.outline().getCoordinates()) {
         PointMm p = road(new PointMm(c.x, c.y));
         if (p.z() > top) {
           top = p.z();
           topX = p.x();
         }
-        boolean belly =
-            !(part instanceof Part.Wheel
-                || part instanceof Part.Stand
-                || part instanceof Part.Front
-                || part instanceof Part.Swingarm);
         if (belly && p.z() < low) {
           low = p.z();
           lowest = p;
@@ -184,6 +188,12 @@ final class DimensionInk {
     }
   }
 
+  /** A hub motor or a brake inside its wheel is not the belly. */
+  private boolean insideWheel(PartShape shape) {
+    return scene.shapes().values().stream()
+        .anyMatch(w -> w.part() instanceof Part.Wheel && w.outline().contains(shape.outline()));
+  }
+
   /** Seat height: where the pan's surface is under the H-point, or at the middle of its board. */
   private void seat(Part.Cushion pan, boolean full) {
     PointMm from = scene.places().pin(pan.from());
@@ -201,11 +211,11 @@ final class DimensionInk {
     }
     PointMm free = road(on.plus(up.times(thick)));
     String subject = "part:" + pan.name();
-    left.add(span(subject, 0, free.z(), free.x(), free.x(), "seat, free"));
+    left.add(span(subject, 0, free.z(), free.x(), free.x(), full ? "seat" : "seat, free"));
     Scene.Sunk sunk = scene.sunk().get(pan.name());
     if (full && sunk != null) {
       PointMm pressed = road(on.plus(up.times(thick - sunk.totalMm())));
-      left.add(span(subject, 0, pressed.z(), pressed.x(), pressed.x(), "seat, sat on"));
+      left.add(span(subject, 0, pressed.z(), pressed.x(), pressed.x(), "sat on"));
     }
   }
 

@@ -23,6 +23,9 @@ public final class DimensionedElevation {
   private static final double NOTE_LINE_MM = 4.4;
   private static final double AIR_MM = 5;
 
+  /** Longest title of ISO 7200, characters; a longer one is split at its first comma. */
+  private static final int TITLE_LENGTH = 25;
+
   private DimensionedElevation() {}
 
   /**
@@ -49,7 +52,12 @@ public final class DimensionedElevation {
    * @throws IllegalArgumentException if it fits at no scale
    */
   public static Sheet sheet(Study study, Paper paper, String date) {
-    TitleBlock title = TitleBlock.of(Scenes.title(study.layout()), study.layout().name(), date);
+    String whole = Scenes.title(study.layout());
+    int comma = whole.indexOf(", ");
+    boolean split = whole.length() > TITLE_LENGTH && comma > 0;
+    TitleBlock title =
+        TitleBlock.of(split ? whole.substring(0, comma) : whole, study.layout().name(), date)
+            .withSupplement(split ? whole.substring(comma + 2) : "");
     return sheet(study, PictureOptions.PLAIN, paper, title);
   }
 

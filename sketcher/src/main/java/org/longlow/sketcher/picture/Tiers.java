@@ -3,6 +3,7 @@ package org.longlow.sketcher.picture;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.locationtech.jts.geom.Envelope;
 import org.longlow.svg.drawing.Anchor;
 import org.longlow.svg.drawing.Dimensions;
 import org.longlow.svg.drawing.Lettering;
@@ -45,9 +46,17 @@ final class Tiers {
   /** Distance between tiers over letter height. */
   private static final double STEP = 2.3;
 
+  /** What words cost on an extension line, outside their arrows, and one tier farther out. */
+  private static final double CROSSING_COST = 10;
+
+  private static final double ON_WORDS_COST = 1000;
+  private static final double OUTSIDE_COST = 7;
+  private static final double TIER_COST = 3;
+
   private final Dimensions dims;
   private final Side side;
   private final double base;
+  private final List<Envelope> words;
   private final List<List<double[]>> taken = new ArrayList<>();
 
   /**
@@ -55,8 +64,10 @@ final class Tiers {
    *
    * @param dims sizes of lines and letters
    * @param base edge of the picture on that side, drawing mm
+   * @param words boxes of words that are on the drawing already; added to
    */
-  Tiers(Dimensions dims, Side side, double base) {
+  Tiers(Dimensions dims, Side side, double base, List<Envelope> words) {
+    this.words = words;
     this.dims = dims;
     this.side = side;
     this.base = base;
@@ -74,11 +85,6 @@ final class Tiers {
     return marks;
   }
 
-  /** Returns how far the tiers in use reach out from the picture, drawing mm. */
-  double reach() {
-    return (taken.size() + 0.6) * step();
-  }
-
   private double step() {
     return STEP * dims.textMm() * dims.denominator();
   }
@@ -94,19 +100,21 @@ final class Tiers {
     double bestCost = Double.POSITIVE_INFINITY;
     for (int tier = 0; tier < taken.size() + 2; tier++) {
       for (double at : candidates(span, wide, head)) {
-        double[] words = {at - wide / 2, at + wide / 2};
+        double[] reach = {at - wide / 2, at + wide / 2};
         double[] whole = {
-          Math.min(span.low() - outside, words[0]) - n,
-          Math.max(span.high() + outside, words[1]) + n
+          Math.min(span.low() - outside, reach[0]) - n,
+          Math.max(span.high() + outside, reach[1]) + n
         };
         if (tier < taken.size() && clashes(whole, taken.get(tier))) {
           continue;
         }
-        boolean inside = words[0] >= span.low() && words[1] <= span.high();
+        boolean inside = reach[0] >= span.low() && reach[1] <= span.high();
+        Envelope box = Labels.box(words(span, tier, at), n);
         double cost =
-            10 * crossings(words, span, all)
-                + 3 * tier
-                + (inside ? 0 : 2)
+            CROSSING_COST * crossings(reach, span, all)
+                + (Labels.free(box, words) ? 0 : ON_WORDS_COST)
+                + TIER_COST * tier
+                + (inside ? 0 : OUTSIDE_COST)
                 + Math.abs(at - (span.low() + span.high()) / 2) / Math.max(wide, length);
         if (cost < bestCost) {
           bestCost = cost;
@@ -156,7 +164,7 @@ final class Tiers {
   }
 
   private void draw(Span span, int tier, double at, double wide, List<Mark> marks) {
-    double line = base + (side == Side.RIGHT ? 1 : -1) * (tier + 1) * step();
+    double line = line(tier);
     List<Mark> drawn =
         side == Side.BELOW
             ? dims.horizontal(span.subject(), span.a(), line, span.b(), line, line, "")
@@ -170,19 +178,18 @@ final class Tiers {
     }
     double far = at > span.high() ? at + wide / 2 : at < span.low() ? at - wide / 2 : Double.NaN;
     double near = at > span.high() ? span.high() : span.low();
-    double up = dims.denominator();
     Style narrow = Style.narrow(dims.tone());
-    if (side == Side.BELOW) {
-      if (!Double.isNaN(far)) {
-        marks.add(new Mark.Shape(span.subject(), Planar.line(near, line, far, line), narrow));
-      }
-      marks.add(words(span, at, line + up, 0));
-    } else {
-      if (!Double.isNaN(far)) {
-        marks.add(new Mark.Shape(span.subject(), Planar.line(line, near, line, far), narrow));
-      }
-      marks.add(words(span, line - up, at, 90));
+    if (!Double.isNaN(far)) {
+      boolean level = side == Side.BELOW;
+      marks.add(
+          new Mark.Shape(
+              span.subject(),
+              level ? Planar.line(near, line, far, line) : Planar.line(line, near, line, far),
+              narrow));
     }
+    Mark.Words mark = words(span, tier, at);
+    words.add(Labels.box(mark, dims.denominator()));
+    marks.add(mark);
   }
 
   /** A hairline from the thing measured past the dimension line: it may cross the picture. */
@@ -201,8 +208,23 @@ final class Tiers {
             Style.line(dims.tone(), Canvas.HAIR_MM)));
   }
 
-  private Mark.Words words(Span span, double x, double y, double deg) {
+  /** Returns where the dimension line of a tier runs. */
+  private double line(int tier) {
+    return base + (side == Side.RIGHT ? 1 : -1) * (tier + 1) * step();
+  }
+
+  /** Returns the words of a span with their middle at {@code at}, above their line. */
+  private Mark.Words words(Span span, int tier, double at) {
+    boolean level = side == Side.BELOW;
+    double off = line(tier) + (level ? 1 : -1) * dims.denominator();
     return new Mark.Words(
-        span.subject(), span.text(), x, y, dims.textMm(), deg, Anchor.MIDDLE, dims.tone());
+        span.subject(),
+        span.text(),
+        level ? at : off,
+        level ? off : at,
+        dims.textMm(),
+        level ? 0 : 90,
+        Anchor.MIDDLE,
+        dims.tone());
   }
 }

@@ -40,7 +40,7 @@ final class WheelInk {
     canvas.body(
         layer, subject, Planar.disc(c.x(), c.z(), hub), Tone.STEEL, 0.4, Canvas.fine(Tone.INK));
     canvas.circle(layer, subject, c, 0.4 * hub, Canvas.fine(Tone.INK).withFill(Tone.PAPER, 1));
-    cross(canvas, subject, c, radius + canvas.paper(4));
+    cross(canvas, subject, c, radius + canvas.paper(4), scene.ground().along());
   }
 
   private static Geometry ring(PointMm c, double outer, double inner) {
@@ -62,20 +62,13 @@ final class WheelInk {
     }
   }
 
-  private static void cross(Canvas canvas, String subject, PointMm c, double reach) {
+  /** Centre lines, level and upright on the road whatever the frame does. */
+  private static void cross(Canvas canvas, String subject, PointMm c, double reach, PointMm level) {
     Style chain = Canvas.chain(Tone.PENCIL);
-    canvas.line(
-        PictureLayer.AXES,
-        subject,
-        chain,
-        c.plus(new PointMm(-reach, 0)),
-        c.plus(new PointMm(reach, 0)));
-    canvas.line(
-        PictureLayer.AXES,
-        subject,
-        chain,
-        c.plus(new PointMm(0, -reach)),
-        c.plus(new PointMm(0, reach)));
+    for (PointMm d : new PointMm[] {level, level.left()}) {
+      PointMm half = d.times(reach);
+      canvas.line(PictureLayer.AXES, subject, chain, c.minus(half), c.plus(half));
+    }
   }
 
   /** Returns the rim radius that the size names, or a usual one. */

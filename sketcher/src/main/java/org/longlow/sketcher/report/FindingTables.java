@@ -37,7 +37,8 @@ final class FindingTables {
       h.closeTable();
     }
     if (!closed.isEmpty()) {
-      h.table("findings", "What passes, least margin first, and what does not apply", CLOSED);
+      h.table(
+          "findings passing", "What passes, least margin first, and what does not apply", CLOSED);
       closed.forEach(f -> row(h, CLOSED, f.subject(), f));
       h.closeTable();
     }

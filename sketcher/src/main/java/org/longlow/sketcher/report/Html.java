@@ -8,6 +8,8 @@ final class Html {
   /** The heading whose column is coloured by the kind of the row. */
   static final String VERDICT = "Verdict";
 
+  private static final int FIGURE_LENGTH = 14;
+
   private final StringBuilder out = new StringBuilder(1 << 16);
 
   /** Returns text that is safe between tags and inside quoted attributes. */
@@ -94,8 +96,11 @@ final class Html {
     return this;
   }
 
+  /** A short cell that starts with a figure is kept on one line. */
   private static boolean figure(String cell) {
-    return !cell.isEmpty() && (Character.isDigit(cell.charAt(0)) || cell.charAt(0) == '−');
+    return cell.length() <= FIGURE_LENGTH
+        && !cell.isEmpty()
+        && (Character.isDigit(cell.charAt(0)) || cell.charAt(0) == '−');
   }
 
   Html closeTable() {

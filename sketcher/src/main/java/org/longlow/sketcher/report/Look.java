@@ -44,7 +44,7 @@ final class Look {
       .findings td:nth-child(7){min-width:5em}
       .findings td:nth-child(8){min-width:13em;font-size:.875em;color:var(--pencil)}
       footer{padding-top:24px;padding-bottom:48px;color:var(--pencil);font-size:.875rem}
-      @media (max-width:760px){
+      @media screen and (max-width:760px){
       main,header,footer{padding-left:14px;padding-right:14px}
       h1{font-size:1.55rem}
       table,tbody,tr,th,td{display:block;width:auto}
@@ -59,11 +59,12 @@ final class Look {
       }
       @media print{
       @page{margin:14mm}
-      body{background:#fff;font-size:10pt}
+      body{background:#fff;font-size:9.5pt}
       main,header,footer{max-width:none;padding:0}
       figure,tr,h2,h3{break-inside:avoid}h2,h3{break-after:avoid}
       .sheet{overflow:visible;padding:0}.sheet svg{min-width:0}
       thead{display:table-header-group}
+      .passing{font-size:7.5pt}.passing th,.passing td{padding:2px 8px 2px 0}
       }
       """;
 

@@ -19,6 +19,7 @@ final class Say {
       case "share" -> fixed(100 * value, 1) + " %";
       case "deg" -> fixed(value, 1) + "°";
       case "" -> fixed(value, Math.abs(value) < 10 ? 2 : 0);
+      case "count" -> fixed(value, 0);
       case "N" -> fixed(value, 0) + " N";
       case "g" -> fixed(value, 2) + " g";
       default -> fixed(value, 1) + " " + unit;
