@@ -2,10 +2,9 @@ package org.longlow.sketcher.picture;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.CoordinateSequence;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.prep.PreparedGeometry;
-import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
+import org.locationtech.jts.geom.Polygon;
 import org.longlow.constraints.layout.FoamSpec;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.shape.Curves;
@@ -20,7 +19,7 @@ import org.longlow.svg.drawing.Tone;
 /** Draws cushions: board, layers of foam, and the foam pressed in under whoever sits on it. */
 final class CushionInk {
 
-  private static final int STATIONS = 96;
+  private static final int STATIONS = 64;
 
   private CushionInk() {}
 
@@ -42,17 +41,10 @@ final class CushionInk {
     }
     if (sunk != null && bands.size() > 1) {
       Style free = Canvas.hair(Tone.PENCIL).withLine(LineType.DASHED);
-      Geometry top = union(bands.subList(1, bands.size()));
-      canvas.shape(layer, subject, top.getBoundary(), free);
+      for (Geometry band : bands.subList(1, bands.size())) {
+        canvas.shape(layer, subject, band, free);
+      }
     }
-  }
-
-  private static Geometry union(List<Geometry> parts) {
-    Geometry all = parts.get(0);
-    for (Geometry g : parts.subList(1, parts.size())) {
-      all = all.union(g);
-    }
-    return all;
   }
 
   private static void board(
@@ -63,21 +55,17 @@ final class CushionInk {
     canvas.shape(
         PictureLayer.SEAT,
         subject,
-        Hatch.lines(board.buffer(-1), Math.max(2.5, canvas.paper(0.3)), along.angleRad()),
+        Hatch.lines(board, Math.max(2.5, canvas.paper(0.3)), along.angleRad()),
         Canvas.hair(Tone.INK));
   }
 
   /** Cells: crosses for closed-cell foam, wide-set strokes for open cells; firmer is closer. */
   private static void stipple(Canvas canvas, String subject, Geometry foam, FoamSpec spec) {
     double step = canvas.paper(spec.closedCell() ? 0.8 : 1.6);
-    Geometry inside = foam.buffer(-canvas.paper(0.15));
-    if (inside.isEmpty()) {
-      return;
-    }
     Style dots = Canvas.hair(Tone.PENCIL).withLine(LineType.DASHED);
-    canvas.shape(PictureLayer.SEAT, subject, Hatch.lines(inside, step, Math.PI / 4), dots);
+    canvas.shape(PictureLayer.SEAT, subject, Hatch.lines(foam, step, Math.PI / 4), dots);
     if (spec.closedCell()) {
-      canvas.shape(PictureLayer.SEAT, subject, Hatch.lines(inside, step, -Math.PI / 4), dots);
+      canvas.shape(PictureLayer.SEAT, subject, Hatch.lines(foam, step, -Math.PI / 4), dots);
     }
   }
 
@@ -125,23 +113,34 @@ final class CushionInk {
       if (!m.seat().equals(seat)) {
         continue;
       }
-      PreparedGeometry body = PreparedGeometryFactory.prepare(m.body());
       for (int s = 0; s <= STATIONS; s++) {
         PointMm surface = from.towards(to, (double) s / STATIONS).plus(n.times(height));
-        depth[s] = Math.max(depth[s], depthAt(body, surface, n, most));
+        depth[s] = Math.max(depth[s], Math.min(most, depthAt(m.body(), surface, n)));
       }
     }
     return smoothed(smoothed(depth));
   }
 
-  private static double depthAt(PreparedGeometry body, PointMm surface, PointMm n, double most) {
-    int steps = 24;
+  /** Returns how far below {@code surface} the body reaches at that station, at least 0, mm. */
+  private static double depthAt(Geometry body, PointMm surface, PointMm n) {
     double deepest = 0;
-    for (int k = 0; k <= steps; k++) {
-      double d = most * k / steps;
-      Coordinate c = Curves.coordinate(surface.minus(n.times(d)));
-      if (body.contains(body.getGeometry().getFactory().createPoint(c))) {
-        deepest = d;
+    double tx = n.z();
+    double tz = -n.x();
+    for (int g = 0; g < body.getNumGeometries(); g++) {
+      CoordinateSequence ring =
+          ((Polygon) body.getGeometryN(g)).getExteriorRing().getCoordinateSequence();
+      for (int i = 1; i < ring.size(); i++) {
+        double ax = ring.getX(i - 1) - surface.x();
+        double az = ring.getY(i - 1) - surface.z();
+        double bx = ring.getX(i) - surface.x();
+        double bz = ring.getY(i) - surface.z();
+        double a = ax * tx + az * tz;
+        double b = bx * tx + bz * tz;
+        if (a > 0 != b > 0) {
+          double share = a / (a - b);
+          double below = -((ax + share * (bx - ax)) * n.x() + (az + share * (bz - az)) * n.z());
+          deepest = Math.max(deepest, below);
+        }
       }
     }
     return deepest;
@@ -149,7 +148,7 @@ final class CushionInk {
 
   /** Foam does not step: every station is eased towards its neighbours. */
   private static double[] smoothed(double[] depth) {
-    int reach = 3;
+    int reach = 2;
     double[] out = new double[depth.length];
     for (int s = 0; s < depth.length; s++) {
       double sum = 0;

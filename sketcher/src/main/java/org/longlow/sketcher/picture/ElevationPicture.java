@@ -3,7 +3,6 @@ package org.longlow.sketcher.picture;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Point;
@@ -116,6 +115,9 @@ public final class ElevationPicture {
     }
   }
 
+  /**
+   * Returns a place inside the largest piece, near its middle: quick, as this runs on every edit.
+   */
   private static Point middle(Geometry outline) {
     Geometry largest = outline;
     for (int i = 0; i < outline.getNumGeometries(); i++) {
@@ -124,7 +126,7 @@ public final class ElevationPicture {
         largest = g;
       }
     }
-    return new MaximumInscribedCircle(largest, 5).getCenter();
+    return largest.getInteriorPoint();
   }
 
   /** Draws once more, in the colour of what is picked, the outer edge of the chosen subject. */

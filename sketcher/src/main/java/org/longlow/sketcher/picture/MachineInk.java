@@ -1,10 +1,12 @@
 package org.longlow.sketcher.picture;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.machine.MassPoint;
 import org.longlow.constraints.shape.Curves;
@@ -36,15 +38,18 @@ final class MachineInk {
     double step = canvas.paper(2.2);
     double length = from.distance(to);
     PointMm along = g.along();
+    PointMm stroke = along.plus(along.left()).times(-canvas.paper(1.3));
+    List<LineString> strokes = new ArrayList<>();
     for (double s = step; s < length; s += step) {
       PointMm top = from.plus(along.times(s));
-      canvas.line(
-          PictureLayer.GROUND,
-          subject,
-          Canvas.hair(Tone.GROUND),
-          top,
-          top.plus(along.times(-canvas.paper(1.3))).plus(along.left().times(-canvas.paper(1.3))));
+      PointMm end = top.plus(stroke);
+      strokes.add(Planar.line(top.x(), top.z(), end.x(), end.z()));
     }
+    canvas.shape(
+        PictureLayer.GROUND,
+        subject,
+        Planar.FACTORY.createMultiLineString(strokes.toArray(new LineString[0])),
+        Canvas.hair(Tone.GROUND));
     canvas.line(PictureLayer.GROUND, subject, Style.wide(Tone.GROUND), from, to);
   }
 

@@ -103,11 +103,6 @@ final class PartInk {
         if (solid.type() == Part.SolidKind.MOTOR) {
           hatch(canvas, PictureLayer.ENGINE, subject, outline, 1.4, -Math.PI / 4, Tone.ENGINE);
         }
-        canvas.shape(
-            PictureLayer.ENGINE,
-            subject,
-            outline.buffer(-canvas.paper(0.7)),
-            Canvas.hair(Tone.INK));
       }
       case TANK -> {
         canvas.body(PictureLayer.TANK, subject, outline, Tone.TANK, 0.45, Canvas.edge(Tone.INK));
@@ -149,14 +144,8 @@ final class PartInk {
       double spacingMm,
       double angleRad,
       Tone tone) {
-    Geometry inside = outline.buffer(-canvas.paper(0.7));
-    if (!inside.isEmpty()) {
-      canvas.shape(
-          layer,
-          subject,
-          Hatch.lines(inside, canvas.paper(spacingMm), angleRad),
-          Canvas.hair(tone));
-    }
+    canvas.shape(
+        layer, subject, Hatch.lines(outline, canvas.paper(spacingMm), angleRad), Canvas.hair(tone));
   }
 
   /** Shells are see-through, so that what they must clear stays in view. */

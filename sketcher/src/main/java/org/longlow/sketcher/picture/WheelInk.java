@@ -1,6 +1,8 @@
 package org.longlow.sketcher.picture;
 
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.LinearRing;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.machine.TyreSize;
 import org.longlow.constraints.shape.Tyres;
@@ -44,22 +46,26 @@ final class WheelInk {
   }
 
   private static Geometry ring(PointMm c, double outer, double inner) {
-    return Planar.disc(c.x(), c.z(), outer).difference(Planar.disc(c.x(), c.z(), inner));
+    return Planar.FACTORY.createPolygon(
+        Planar.disc(c.x(), c.z(), outer).getExteriorRing(),
+        new LinearRing[] {Planar.disc(c.x(), c.z(), inner).getExteriorRing()});
   }
 
   /** Spokes leave the hub near the tangent, every second one the other way, as laced wheels do. */
   private static void spokes(Canvas canvas, String subject, PointMm c, double hub, double rim) {
-    Style wire = Canvas.hair(Tone.PENCIL);
+    LineString[] wires = new LineString[SPOKES];
     for (int i = 0; i < SPOKES; i++) {
       double at = 2 * Math.PI * i / SPOKES;
       double lead = (i % 2 == 0 ? 1 : -1) * Math.toRadians(62);
-      canvas.line(
-          PictureLayer.WHEELS,
-          subject,
-          wire,
-          c.plus(PointMm.unit(at + lead).times(0.85 * hub)),
-          c.plus(PointMm.unit(at).times(rim)));
+      PointMm from = c.plus(PointMm.unit(at + lead).times(0.85 * hub));
+      PointMm to = c.plus(PointMm.unit(at).times(rim));
+      wires[i] = Planar.line(from.x(), from.z(), to.x(), to.z());
     }
+    canvas.shape(
+        PictureLayer.WHEELS,
+        subject,
+        Planar.FACTORY.createMultiLineString(wires),
+        Canvas.hair(Tone.PENCIL));
   }
 
   /** Centre lines, level and upright on the road whatever the frame does. */

@@ -68,7 +68,10 @@ final class FindingTables {
     };
   }
 
-  /** Cautions that belong to some of the figures, each once and only where its figure is. */
+  /**
+   * Cautions that belong to some of the figures, each once and only where its figure is. That of
+   * the lamp rules is a finding of its own.
+   */
   private static void cautions(Html h, List<Finding> findings) {
     caution(
         h,
@@ -81,12 +84,6 @@ final class FindingTables {
         List.of("stability", "weave", "capsize", "balance"),
         "Stability: the model has no tyre slip, no suspension and a rigid rider. It compares"
             + " layouts; it does not promise that a machine is stable at speed.");
-    caution(
-        h,
-        findings,
-        List.of("lamp", "light", "legal", "reflector", "plate"),
-        "Lamp and reflector heights: rules change and local codes add to them. Ask the inspector"
-            + " before you drill.");
     caution(
         h,
         findings,
