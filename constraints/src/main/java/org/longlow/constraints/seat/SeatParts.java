@@ -1,6 +1,8 @@
 package org.longlow.constraints.seat;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.longlow.constraints.layout.Layout;
@@ -45,6 +47,16 @@ public record SeatParts(
       }
     }
     return seats;
+  }
+
+  /** Returns its parts. */
+  public List<Part> parts() {
+    List<Part> parts = new ArrayList<>(List.of(pan));
+    back.ifPresent(parts::add);
+    head.ifPresent(parts::add);
+    feet.ifPresent(parts::add);
+    hands.ifPresent(parts::add);
+    return parts;
   }
 
   private static Optional<Part.Cushion> cushion(Layout layout, String seat, Part.CushionRole role) {

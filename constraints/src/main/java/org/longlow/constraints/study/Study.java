@@ -65,8 +65,8 @@ public record Study(
     return new Study(layout, placed, shapes, sittings, standings, findings);
   }
 
-  /** Each person alone on the rider's seat, and each pair where there is a second seat. */
-  private static List<Rider> riders(List<Sitting> sittings) {
+  /** Returns each person alone on the rider's seat, and each pair where there is a second seat. */
+  public static List<Rider> riders(List<Sitting> sittings) {
     List<Rider> riders = new ArrayList<>();
     List<Sitting> seated = sittings.stream().filter(s -> s.posture().isPresent()).toList();
     for (Sitting first : seated) {

@@ -1,0 +1,78 @@
+package org.longlow.constraints.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.stand.Wheels;
+
+/**
+ * Findings about a few things only, for searches that ask again and again. The figures are those of
+ * {@link Checks#all}, made by the same code.
+ */
+public final class PartialChecks {
+
+  private final Layout layout;
+  private final Wheels wheels;
+  private final GapRules rules;
+
+  /**
+   * @param wheels the wheels of the layout
+   * @param places where its pins are
+   */
+  public PartialChecks(Layout layout, Wheels wheels, Places places) {
+    this.layout = layout;
+    this.wheels = wheels;
+    this.rules = new GapRules(layout, places);
+  }
+
+  /** Returns how one person sits, how their joints are bent, what they see and reach. */
+  public List<Finding> crew(Sitting sitting, List<Standing> standings) {
+    List<Finding> findings = new ArrayList<>(SeatFindings.of(sitting));
+    findings.addAll(PoseFindings.of(sitting));
+    findings.addAll(SightFindings.of(layout, sitting, standings));
+    return findings;
+  }
+
+  /** Returns ground clearance, lean and loads of standings that may hold some parts only. */
+  public List<Finding> machine(List<Standing> standings) {
+    List<Finding> findings = new ArrayList<>(GroundFindings.of(layout, standings));
+    if (wheels.stands()) {
+      findings.addAll(new LeanFindings(layout, wheels).of(standings));
+    }
+    findings.addAll(LoadFindings.of(layout, standings));
+    return findings;
+  }
+
+  /** Returns the name of a person in the names of findings: with the seat where not the rider's. */
+  public static String name(Sitting sitting) {
+    return SeatFindings.name(sitting);
+  }
+
+  /** Returns the name of the gap finding for two parts. */
+  public static String gapId(String a, String b) {
+    return "gap." + GapRules.key(a, b).replace('\n', '.');
+  }
+
+  /** Returns whether two parts must stay clear of each other. */
+  public boolean apart(String a, String b) {
+    return rules.mayNotTouch(a, b);
+  }
+
+  /** Returns the smallest gap allowed between two parts, mm. */
+  public double leastMm(String a, String b) {
+    return rules.limitMm(a, b, rules.demand(a, b));
+  }
+
+  /** Returns whether people must stay clear of a part. */
+  public boolean clearOfPeople(String part) {
+    return rules.clearOfPeople(part);
+  }
+
+  /** Returns the smallest gap allowed between people and a part, mm. */
+  public double leastToPeopleMm(String part) {
+    return rules.limitMm(part, GapRules.RIDER, rules.demandOfPeople(part));
+  }
+}

@@ -1,0 +1,409 @@
+package org.longlow.constraints.suit;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
+import org.longlow.constraints.check.Finding;
+import org.longlow.constraints.check.PartialChecks;
+import org.longlow.constraints.gap.Body;
+import org.longlow.constraints.gap.Gap;
+import org.longlow.constraints.layout.Demands;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Person;
+import org.longlow.constraints.layout.Section;
+import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.layout.Wish;
+import org.longlow.constraints.machine.AxleLoads;
+import org.longlow.constraints.machine.MassPoint;
+import org.longlow.constraints.machine.SectionMotion;
+import org.longlow.constraints.seat.SeatParts;
+import org.longlow.constraints.seat.Seats;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.shape.Shapes;
+import org.longlow.constraints.stand.Load;
+import org.longlow.constraints.stand.Rider;
+import org.longlow.constraints.stand.Sections;
+import org.longlow.constraints.stand.Stances;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.stand.Wheels;
+import org.longlow.constraints.study.Study;
+import org.longlow.rider.geom.PointMm;
+
+/**
+ * Measures what changes when some pins of a machine move a little from a base place: the crew anew,
+ * and the moved parts against all else. What stays (other parts, their indexes, how the springs
+ * sag) is kept from the base; take a new base every few steps. Not for several threads.
+ */
+final class Gauge {
+
+  /** With so much more room than asked a gap is no concern, mm. */
+  private static final double ROOM_MM = 1;
+
+  /** Places looked at between a section shut and open. */
+  private static final int SECTION_STEPS = 8;
+
+  private static final double UNMOVED_MM = 1e-9;
+
+  private final Layout layout;
+  private final Places base;
+  private final Map<String, PartShape> shapes;
+  private final Map<String, Body> bodies = new LinkedHashMap<>();
+  private final Map<String, SeatParts> seats;
+  private final Map<String, org.longlow.rider.body.Body> people = new LinkedHashMap<>();
+  private final List<Standing> standings;
+  private final Map<String, Map<String, Body>> stanceBodies = new LinkedHashMap<>();
+  private final Map<String, List<List<Body>>> sweeps = new LinkedHashMap<>();
+  private final PartialChecks checks;
+  private final List<Sitting> baseSittings;
+
+  /**
+   * @param base where the pins are
+   * @param who which of the crew to look at, by name
+   */
+  Gauge(Layout layout, Places base, Predicate<String> who) {
+    this.layout = layout;
+    this.base = base;
+    shapes = Shapes.of(layout, base);
+    shapes.forEach((name, s) -> bodies.put(name, new Body(name, s.prisms())));
+    seats = SeatParts.of(layout);
+    for (Person person : layout.crew().values()) {
+      if (who.test(person.name())) {
+        people.put(person.name(), Seats.body(person, base));
+      }
+    }
+    Wheels wheels = Wheels.of(layout, base);
+    baseSittings = sittings(base, null);
+    standings = new Stances(wheels, shapes).all(Study.riders(baseSittings));
+    for (Standing s : standings) {
+      if (s.kind() != Stance.Kind.OPEN) {
+        Map<String, Body> moved = new LinkedHashMap<>();
+        s.moved().forEach((name, shape) -> moved.put(name, new Body(name, shape.prisms())));
+        stanceBodies.put(s.name(), moved);
+      }
+    }
+    layout.sections().forEach((name, section) -> sweep(name, section));
+    checks = new PartialChecks(layout, wheels, base);
+  }
+
+  private void sweep(String name, Section section) {
+    SectionMotion motion;
+    try {
+      motion = Sections.motion(section, base);
+    } catch (IllegalArgumentException e) {
+      return; // it cannot open wherever people sit
+    }
+    List<List<Body>> steps = new ArrayList<>();
+    for (int k = 1; k <= SECTION_STEPS; k++) {
+      Map<String, PartShape> open =
+          Sections.shapes(section, motion, (double) k / SECTION_STEPS, base, shapes);
+      steps.add(open.values().stream().map(Gauge::body).toList());
+    }
+    sweeps.put(name, steps);
+  }
+
+  private static Body body(PartShape shape) {
+    return new Body(shape.part().name(), shape.prisms());
+  }
+
+  /** The crew on their seats; on seats of which no part moved they sit as at the base. */
+  private List<Sitting> sittings(Places places, Map<String, PartShape> moved) {
+    List<Sitting> sittings = new ArrayList<>();
+    people.forEach(
+        (name, body) -> {
+          for (String seat : layout.crew().get(name).seats()) {
+            SeatParts parts = seats.get(seat);
+            if (parts != null && moved != null && still(parts, moved)) {
+              sittings.add(
+                  baseSittings.stream()
+                      .filter(s -> s.person().equals(name) && s.seat().equals(seat))
+                      .findFirst()
+                      .orElseThrow());
+            } else if (parts != null) {
+              sittings.add(Seats.sit(name, body, parts, places));
+            }
+          }
+        });
+    return sittings;
+  }
+
+  private static boolean still(SeatParts seat, Map<String, PartShape> moved) {
+    return seat.parts().stream().noneMatch(part -> moved.containsKey(part.name()));
+  }
+
+  /** Returns every margin with the pins at {@code places}. */
+  List<Reading> at(Places places) {
+    Map<String, PartShape> moved = moved(places);
+    Map<String, Body> movedBodies = new LinkedHashMap<>();
+    moved.forEach((name, shape) -> movedBodies.put(name, body(shape)));
+    List<Sitting> sittings = sittings(places, moved);
+    List<Rider> riders = Study.riders(sittings);
+    List<Standing> full = new ArrayList<>();
+    List<Standing> partial = new ArrayList<>();
+    for (Standing s : standings) {
+      full.add(with(s, moved, riders, false));
+      partial.add(with(s, moved, riders, true));
+    }
+    List<Reading> readings = new ArrayList<>();
+    for (Finding f : checks.machine(partial)) {
+      add(readings, Reading.of(f, f.id().startsWith("load.") ? f.subject() : ""));
+    }
+    wishedShare(readings, partial);
+    for (Sitting sitting : sittings) {
+      crew(readings, sitting, full);
+    }
+    partGaps(readings, movedBodies);
+    sittings.forEach(s -> personGaps(readings, s, movedBodies));
+    return readings;
+  }
+
+  private Map<String, PartShape> moved(Places places) {
+    Set<String> pins = new HashSet<>();
+    places
+        .pins()
+        .forEach(
+            (name, p) -> {
+              if (p.distance(base.pin(name)) > UNMOVED_MM) {
+                pins.add(name);
+              }
+            });
+    Map<String, PartShape> moved = new LinkedHashMap<>();
+    shapes.forEach(
+        (name, shape) -> {
+          if (shape.part().pins().stream().anyMatch(pins::contains)) {
+            moved.put(name, Shapes.of(shape.part(), places, false));
+          }
+        });
+    return moved;
+  }
+
+  /** The stance with the moved parts and today's riders in it; only the moved parts if asked. */
+  private Standing with(
+      Standing s, Map<String, PartShape> moved, List<Rider> riders, boolean onlyMoved) {
+    Map<String, PartShape> now = new LinkedHashMap<>(s.shapes());
+    moved.forEach(
+        (name, shape) -> {
+          if (!s.moved().containsKey(name)) {
+            now.put(name, shape);
+          }
+        });
+    Load load = s.load();
+    if (s.kind() == Stance.Kind.LADEN) {
+      Rider rider =
+          riders.stream().filter(r -> r.names().equals(s.people())).findFirst().orElse(null);
+      load = rider == null ? null : load(now, rider, s);
+    }
+    if (onlyMoved) {
+      now.keySet().retainAll(moved.keySet());
+    }
+    return new Standing(
+        s.name(),
+        s.kind(),
+        s.people(),
+        s.section(),
+        s.frontTravelMm(),
+        s.rearTravelMm(),
+        s.places(),
+        s.ground(),
+        now,
+        s.moved(),
+        load);
+  }
+
+  private static Load load(Map<String, PartShape> shapes, Rider rider, Standing s) {
+    List<MassPoint> masses = new ArrayList<>(rider.masses());
+    for (PartShape shape : shapes.values()) {
+      if (shape.massKg() > 0) {
+        masses.add(new MassPoint(shape.massKg(), shape.centre()));
+      }
+    }
+    MassPoint total = MassPoint.total(masses);
+    PointMm road = s.ground().toRoad(total.at());
+    return new Load(
+        total,
+        AxleLoads.of(
+            s.ground().wheelbaseMm(), List.of(new MassPoint(total.massKg(), road.x(), road.z()))));
+  }
+
+  private static void add(List<Reading> into, Reading reading) {
+    if (reading != null) {
+      into.add(reading);
+    }
+  }
+
+  private void crew(List<Reading> readings, Sitting sitting, List<Standing> full) {
+    String person = sitting.person();
+    for (Finding f : checks.crew(sitting, full)) {
+      if (f.id().startsWith("sight.")) {
+        sight(readings, sitting, f, full);
+      } else {
+        add(readings, Reading.of(f, person));
+      }
+    }
+    sitting
+        .seated()
+        .filter(s -> s.headGapMm() > 0 && s.reclineRad() > HEAD_REST_RAD)
+        .ifPresent(
+            s ->
+                readings.add(
+                    new Reading(
+                        "head." + PartialChecks.name(sitting),
+                        person,
+                        Reading.Kind.HEAD,
+                        -s.headGapMm())));
+  }
+
+  /** Leaning back more than this wants a head rest, as the findings have it. */
+  private static final double HEAD_REST_RAD = Math.toRadians(30);
+
+  /**
+   * The nearest road seen jumps to nowhere when the sight line comes level, so the search looks at
+   * the angle of the line: how far it lies below the line to the road that is asked for.
+   */
+  private void sight(List<Reading> readings, Sitting sitting, Finding f, List<Standing> full) {
+    Standing s = full.stream().filter(t -> t.name().equals(f.stance())).findFirst().orElseThrow();
+    if (f.where().isEmpty()) {
+      return; // nothing ahead
+    }
+    PointMm eye = s.ground().toRoad(sitting.posture().orElseThrow().eye());
+    PointMm over = s.ground().toRoad(f.where().get());
+    double line = Math.atan2(over.z() - eye.z(), over.x() - eye.x());
+    double limit = base.value(layout.demands().limit(Demands.Key.SIGHT));
+    readings.add(
+        new Reading(f.id(), sitting.person(), Reading.Kind.SIGHT, below(eye, limit, line)));
+    for (Map.Entry<String, Wish> e : layout.wishes().entrySet()) {
+      if (e.getValue().kind() == Wish.Kind.SIGHT && e.getValue().is().isPresent()) {
+        double miss = Math.min(0, below(eye, base.value(e.getValue().is().get()), line));
+        readings.add(
+            new Reading(
+                "wish." + e.getKey() + "." + sitting.person(),
+                sitting.person(),
+                Reading.Kind.WISHED_SIGHT,
+                Math.sqrt(e.getValue().weight()) * miss));
+      }
+    }
+  }
+
+  private static double below(PointMm eye, double roadMm, double lineRad) {
+    return Math.toDegrees(-Math.atan2(eye.z(), roadMm) - lineRad);
+  }
+
+  private void wishedShare(List<Reading> readings, List<Standing> partial) {
+    layout
+        .wishes()
+        .forEach(
+            (name, wish) -> {
+              if (wish.kind() == Wish.Kind.FRONT_SHARE && wish.is().isPresent()) {
+                double is = base.value(wish.is().get());
+                for (Standing s : partial) {
+                  if (s.kind() == Stance.Kind.LADEN
+                      && s.load() != null
+                      && people.containsKey(s.people())) {
+                    readings.add(
+                        new Reading(
+                            "wish." + name + "." + s.people(),
+                            s.people(),
+                            Reading.Kind.WISHED_SHARE,
+                            -Math.sqrt(wish.weight())
+                                * Math.abs(s.load().axles().frontShare() - is)));
+                  }
+                }
+              }
+            });
+  }
+
+  /** Moved parts against all parts, in the stance in which each pair is closest. */
+  private void partGaps(List<Reading> readings, Map<String, Body> moved) {
+    Worst worst = new Worst();
+    List<Body> movers = List.copyOf(moved.values());
+    for (int i = 0; i < movers.size(); i++) {
+      Body mover = movers.get(i);
+      for (Body other : bodies.values()) {
+        if (!moved.containsKey(other.name())) {
+          parts(worst, mover, other);
+        }
+      }
+      for (Body other : movers.subList(0, i)) {
+        parts(worst, mover, other);
+      }
+      for (Map<String, Body> inStance : stanceBodies.values()) {
+        if (!inStance.containsKey(mover.name())) {
+          inStance.values().forEach(other -> parts(worst, mover, other));
+        }
+      }
+    }
+    sweeps.forEach(
+        (name, steps) -> {
+          List<String> own = layout.sections().get(name).parts();
+          for (List<Body> step : steps) {
+            for (Body opening : step) {
+              for (Body mover : movers) {
+                if (!own.contains(mover.name()) && checks.apart(opening.name(), mover.name())) {
+                  worst.keep(
+                      "open." + name + "." + opening.name() + "." + mover.name(),
+                      opening,
+                      mover,
+                      checks.leastMm(opening.name(), mover.name()));
+                }
+              }
+            }
+          }
+        });
+    worst.into(readings, "");
+  }
+
+  private void parts(Worst worst, Body a, Body b) {
+    if (checks.apart(a.name(), b.name())) {
+      worst.keep(PartialChecks.gapId(a.name(), b.name()), a, b, checks.leastMm(a.name(), b.name()));
+    }
+  }
+
+  private void personGaps(List<Reading> readings, Sitting sitting, Map<String, Body> moved) {
+    Body person = sitting.solid().orElse(null);
+    if (person == null) {
+      return;
+    }
+    Worst worst = new Worst();
+    String name = PartialChecks.name(sitting);
+    bodies.forEach(
+        (part, body) ->
+            person(worst, "gap." + part + "." + name, person, moved.getOrDefault(part, body)));
+    sweeps.forEach(
+        (section, steps) -> {
+          for (List<Body> step : steps) {
+            for (Body opening : step) {
+              person(worst, "open." + section + "." + opening.name() + "." + name, person, opening);
+            }
+          }
+        });
+    worst.into(readings, sitting.person());
+  }
+
+  private void person(Worst worst, String id, Body person, Body part) {
+    if (checks.clearOfPeople(part.name())) {
+      worst.keep(id, person, part, checks.leastToPeopleMm(part.name()));
+    }
+  }
+
+  /** The least margin under each name; pairs with more than enough room are left out. */
+  private static final class Worst {
+    private final Map<String, Double> margins = new LinkedHashMap<>();
+
+    void keep(String id, Body a, Body b, double leastMm) {
+      Gap gap = a.to(b, leastMm + ROOM_MM);
+      if (gap != null) {
+        margins.merge(id, gap.gapMm() - leastMm, Math::min);
+      }
+    }
+
+    void into(List<Reading> readings, String person) {
+      margins.forEach(
+          (id, margin) -> readings.add(new Reading(id, person, Reading.Kind.GAP, margin)));
+    }
+  }
+}

@@ -1,0 +1,175 @@
+package org.longlow.constraints.suit;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.longlow.constraints.place.LayoutProblem;
+import org.longlow.constraints.solve.Freedom;
+import org.longlow.constraints.solve.Problem;
+import org.longlow.constraints.solve.Relation;
+import org.longlow.constraints.solve.SolveReport;
+import org.longlow.constraints.solve.SolveSession;
+import org.longlow.constraints.solve.Solver;
+import org.longlow.constraints.solve.SolverSettings;
+import org.longlow.constraints.solve.Wish;
+
+/**
+ * Moves some pins of a layout while its ties and limits hold. What is tied to them comes along; all
+ * else stays as near as it can to where it is drawn. Not for several threads.
+ */
+final class Mover {
+
+  /** Steps of a micrometre are near enough for a search, mm. */
+  private static final SolverSettings SETTINGS = SolverSettings.DEFAULT.withRestarts(0);
+
+  /** How much more a pin's new place counts than the strongest wish of the layout. */
+  private static final double PRIORITY = 1e4;
+
+  private static final double NOTHING = 1e-6;
+
+  private final LayoutProblem layout;
+  private final Problem free;
+  private final int[] variables;
+  private final double[] targets;
+  private final double[] anchor;
+  private final SolveSession session;
+  private final SolveSession settling;
+
+  /**
+   * @param pins the pins to move
+   * @param anchor values of all variables that the rest stays near to, where ties and limits hold
+   */
+  Mover(LayoutProblem layout, List<String> pins, double[] anchor) {
+    this.layout = layout;
+    this.anchor = anchor.clone();
+    variables =
+        pins.stream().flatMapToInt(p -> java.util.Arrays.stream(layout.variables(p))).toArray();
+    targets = new double[variables.length];
+    Problem problem = layout.problem();
+    free = problem.withWishes(List.of());
+    double heaviest = problem.wishes().stream().mapToDouble(Wish::weight).max().orElse(0);
+    List<Wish> wishes = new ArrayList<>(problem.wishes());
+    for (int k = 0; k < variables.length; k++) {
+      double weight = heaviest > 0 ? PRIORITY * heaviest : 1;
+      wishes.add(new Wish("place " + k, weight, new Go(variables[k], k, targets)));
+    }
+    session = new SolveSession(problem.withWishes(wishes), SETTINGS);
+    settling = problem.wishes().isEmpty() ? null : new SolveSession(problem, SETTINGS);
+  }
+
+  LayoutProblem layout() {
+    return layout;
+  }
+
+  /** Returns the coordinates of the moved pins in {@code x}: x, z, x, z ..., mm. */
+  double[] at(double[] x) {
+    double[] now = new double[variables.length];
+    for (int k = 0; k < now.length; k++) {
+      now[k] = x[variables[k]];
+    }
+    return now;
+  }
+
+  /**
+   * Returns the layout with the pins as near to {@code target} as ties and limits let them, or
+   * empty if those cannot be made to hold from {@code from}.
+   */
+  Optional<double[]> to(double[] from, double[] target) {
+    System.arraycopy(target, 0, targets, 0, targets.length);
+    SolveReport report = session.solve(from, anchor);
+    if (report.status().holds() && settling != null) {
+      // wishes of the layout have the last word: it is solved with them whenever it is opened
+      report = settling.solve(report.x(), report.x());
+    }
+    return report.status().holds() ? Optional.of(report.x()) : Optional.empty();
+  }
+
+  /**
+   * Returns the directions in which the pins can go from {@code x}: an orthonormal basis, each
+   * vector as long as {@link #at}.
+   */
+  double[][] directions(double[] x) {
+    SolveReport report = Solver.solveAndDiagnose(free.withStart(x), SETTINGS);
+    Map<String, Integer> rows = new HashMap<>();
+    for (int k = 0; k < variables.length; k++) {
+      rows.put(free.variables().get(variables[k]).name(), k);
+    }
+    List<double[]> columns = new ArrayList<>();
+    for (Freedom freedom : report.diagnosis().orElseThrow().freedoms()) {
+      double[] column = new double[variables.length];
+      boolean any = false;
+      for (Map.Entry<String, Double> move : freedom.moves().entrySet()) {
+        Integer k = rows.get(move.getKey());
+        if (k != null) {
+          column[k] = move.getValue();
+          any = true;
+        }
+      }
+      if (any && freedom.lasting()) {
+        columns.add(column);
+      }
+    }
+    return orthonormal(columns);
+  }
+
+  /** Gram and Schmidt, longest first. */
+  private static double[][] orthonormal(List<double[]> columns) {
+    List<double[]> basis = new ArrayList<>();
+    List<double[]> left = new ArrayList<>(columns);
+    double longest = left.stream().mapToDouble(Mover::length).max().orElse(0);
+    while (!left.isEmpty()) {
+      double[] next = left.get(0);
+      for (double[] c : left) {
+        if (length(c) > length(next) * (1 + 1e-9)) {
+          next = c;
+        }
+      }
+      left.remove(next);
+      double size = length(next);
+      if (!(size > NOTHING * longest)) {
+        break;
+      }
+      double[] unit = new double[next.length];
+      for (int i = 0; i < unit.length; i++) {
+        unit[i] = next[i] / size;
+      }
+      basis.add(unit);
+      for (double[] c : left) {
+        double along = 0;
+        for (int i = 0; i < unit.length; i++) {
+          along += unit[i] * c[i];
+        }
+        for (int i = 0; i < unit.length; i++) {
+          c[i] -= along * unit[i];
+        }
+      }
+    }
+    return basis.toArray(double[][]::new);
+  }
+
+  private static double length(double[] v) {
+    double sum = 0;
+    for (double e : v) {
+      sum += e * e;
+    }
+    return Math.sqrt(sum);
+  }
+
+  /** A new place as a wish; the targets are shared with the mover. */
+  private record Go(int variable, int place, double[] targets) implements Relation {
+    @Override
+    public int[] variables() {
+      return new int[] {variable};
+    }
+
+    @Override
+    public double evaluate(double[] x, double[] gradient) {
+      if (gradient != null) {
+        gradient[0] = 1;
+      }
+      return x[variable] - targets[place];
+    }
+  }
+}

@@ -1,0 +1,38 @@
+package org.longlow.constraints.suit;
+
+import java.util.Locale;
+
+/**
+ * Bounds of a search.
+ *
+ * @param seeds places the search starts from, the present one first; 1 to 64
+ * @param stepsPerSeed steps allowed from each start, in each of two passes; 1 to 200
+ * @param spreadMm how far the starts lie around the present place; 1 to 2000 mm
+ * @param alternatives most alternatives reported; 1 to 10
+ * @param adjust whether to look for the least adjustment travel where one place does not do
+ */
+public record SuitSettings(
+    int seeds, int stepsPerSeed, double spreadMm, int alternatives, boolean adjust) {
+
+  /** Six starts within 150 mm, 14 steps each, three alternatives. */
+  public static final SuitSettings DEFAULT = new SuitSettings(6, 14, 150, 3, true);
+
+  public SuitSettings {
+    check("seeds", seeds, 1, 64);
+    check("stepsPerSeed", stepsPerSeed, 1, 200);
+    check("spreadMm", spreadMm, 1, 2000);
+    check("alternatives", alternatives, 1, 10);
+  }
+
+  private static void check(String name, double value, double low, double high) {
+    if (!(value >= low && value <= high)) {
+      throw new IllegalArgumentException(
+          String.format(Locale.ROOT, "%s is %s; allowed are %s to %s", name, value, low, high));
+    }
+  }
+
+  /** Returns a copy that does or does not look for adjustment travel. */
+  public SuitSettings withAdjust(boolean wanted) {
+    return new SuitSettings(seeds, stepsPerSeed, spreadMm, alternatives, wanted);
+  }
+}

@@ -1,0 +1,265 @@
+package org.longlow.constraints.suit;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+import org.longlow.constraints.check.Finding;
+import org.longlow.constraints.check.PartialChecks;
+import org.longlow.constraints.check.Verdict;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.place.LayoutProblem;
+import org.longlow.constraints.seat.SeatParts;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.solve.Limit;
+import org.longlow.constraints.study.Study;
+import org.longlow.rider.pose.Comfort;
+
+/** Finds places of seats, pegs and grips that suit the whole crew. */
+public final class Suiting {
+
+  private static final long SEED = 0x10_1040L;
+
+  /** Places whose pins all lie this near each other are one alternative, mm. */
+  private static final double SAME_MM = 12;
+
+  private static final double RESTING_MM = 1e-4;
+
+  private final LayoutProblem problem;
+  private final Study before;
+  private final double[] start;
+  private final Map<String, List<String>> groups;
+  private final List<String> pins;
+  private final SuitSettings settings;
+
+  private Suiting(Study before, Map<String, List<String>> groups, SuitSettings settings) {
+    this.before = before;
+    this.problem = before.placed().problem();
+    this.start = before.placed().report().x();
+    this.groups = groups;
+    this.pins = groups.values().stream().flatMap(List::stream).toList();
+    this.settings = settings;
+  }
+
+  /**
+   * Returns where the things named may go.
+   *
+   * @param layout the layout; if it contradicts itself there are no alternatives
+   * @param moves names of pins or parts, or of the rider's seat {@code pan}, {@code back}, {@code
+   *     head}, {@code pegs}, {@code grips}
+   * @throws UnknownNames if a name is unknown or what it names cannot move
+   */
+  public static SuitReport of(Layout layout, List<String> moves, SuitSettings settings) {
+    Study before = Study.of(layout);
+    if (before.contradicts()) {
+      return new SuitReport(before, comfort(before), List.of(), Optional.empty(), List.of());
+    }
+    return new Suiting(before, new Movable(before.placed()).resolve(moves), settings).report();
+  }
+
+  private SuitReport report() {
+    Mover mover = new Mover(problem, pins, start);
+    double[] home = mover.at(start);
+    Search.Aim aim = Search.Aim.crew(problem, home);
+    double[][] ways = mover.directions(start);
+    // each start has a mover of its own: nothing is shared, so order and threads do not matter
+    List<Search.Trial> found =
+        IntStream.range(0, settings.seeds())
+            .parallel()
+            .mapToObj(seed -> from(seed, home, ways, aim))
+            .filter(Objects::nonNull)
+            .toList();
+    Search search = new Search(mover, aim);
+    List<Search.Trial> ranked = new ArrayList<>(found);
+    ranked.add(search.measure(start));
+    ranked.sort(
+        Comparator.comparingLong(Search.Trial::fails)
+            .thenComparingDouble(t -> search.merit(t, Search.FULL_WEIGHT)));
+    double present = search.merit(ranked.get(position(ranked, start)), Search.FULL_WEIGHT);
+    List<Search.Trial> kept = new ArrayList<>();
+    for (Search.Trial trial : ranked) {
+      boolean worse = search.merit(trial, Search.FULL_WEIGHT) > present;
+      boolean seen = kept.stream().anyMatch(k -> farthest(k.at(), trial.at()) < SAME_MM);
+      if (kept.isEmpty() || (!worse && !seen && trial.x() != start)) {
+        kept.add(trial);
+      }
+      if (kept.size() == settings.alternatives()) {
+        break;
+      }
+    }
+    List<SuitReport.Alternative> alternatives = new ArrayList<>();
+    kept.forEach(t -> alternatives.add(alternative(t)));
+    alternatives.sort(Comparator.comparingLong(a -> a.study().failing()));
+    SuitReport.Alternative best = alternatives.get(0);
+    Optional<SuitReport.Adjustment> adjustment =
+        settings.adjust() && layout().crew().size() > 1 && ranked.get(0).fails() > 0
+            ? new Adjusting(problem, groups, settings).from(ranked.get(0).x())
+            : Optional.empty();
+    return new SuitReport(
+        before, comfort(before), alternatives, adjustment, limiting(best.study()));
+  }
+
+  private static int position(List<Search.Trial> trials, double[] x) {
+    for (int i = 0; i < trials.size(); i++) {
+      if (trials.get(i).x() == x) {
+        return i;
+      }
+    }
+    throw new IllegalStateException("the present place was not measured");
+  }
+
+  private Search.Trial from(int seed, double[] home, double[][] ways, Search.Aim aim) {
+    Mover own = new Mover(problem, pins, start);
+    double[] x = start;
+    if (seed > 0) {
+      SplittableRandom random = new SplittableRandom(SEED + seed);
+      double[] target = home.clone();
+      for (double[] way : ways) {
+        double by = settings.spreadMm() * (2 * random.nextDouble() - 1);
+        for (int k = 0; k < target.length; k++) {
+          target[k] += by * way[k];
+        }
+      }
+      Optional<double[]> there = own.to(start, target);
+      if (there.isEmpty()) {
+        return null;
+      }
+      x = there.get();
+    }
+    return new Search(own, aim).run(x, settings.stepsPerSeed());
+  }
+
+  private Layout layout() {
+    return before.layout();
+  }
+
+  static double farthest(double[] a, double[] b) {
+    double most = 0;
+    for (int k = 0; k + 1 < a.length; k += 2) {
+      most = Math.max(most, Math.hypot(a[k] - b[k], a[k + 1] - b[k + 1]));
+    }
+    return most;
+  }
+
+  private SuitReport.Alternative alternative(Search.Trial trial) {
+    Layout moved = problem.withPlaces(trial.x());
+    Study study = Study.of(moved);
+    Places was = before.placed().places();
+    Places now = study.placed().places();
+    List<SuitReport.Move> moves =
+        pins.stream().map(p -> new SuitReport.Move(p, was.pin(p), now.pin(p))).toList();
+    return new SuitReport.Alternative(
+        moved, study, moves, comfort(study), changes(before, study), resting(trial.x()));
+  }
+
+  /** Limits of the layout that some moved pin rests against. */
+  private List<String> resting(double[] x) {
+    List<Integer> own = new ArrayList<>();
+    for (String pin : pins) {
+      for (int v : problem.variables(pin)) {
+        own.add(v);
+      }
+    }
+    List<String> names = new ArrayList<>();
+    for (Limit limit : problem.problem().limits()) {
+      boolean ours = IntStream.of(limit.gap().variables()).anyMatch(own::contains);
+      if (ours && limit.gap().evaluate(x, null) * limit.gap().scale() < RESTING_MM) {
+        names.add(limit.name());
+      }
+    }
+    return names;
+  }
+
+  /** Discomfort by the name that findings use. */
+  static Map<String, Double> comfort(Study study) {
+    Map<String, Double> costs = new LinkedHashMap<>();
+    for (Sitting s : study.sittings()) {
+      double cost =
+          s.posture().map(p -> Comfort.cost(p.angles(), s.body().sex())).orElse(Double.NaN);
+      costs.put(PartialChecks.name(s), cost);
+    }
+    return costs;
+  }
+
+  /** Findings whose verdict differs, those that got worse first. */
+  static List<SuitReport.Change> changes(Study before, Study after) {
+    Map<String, Finding> old = byId(before);
+    Map<String, Finding> now = byId(after);
+    List<SuitReport.Change> changes = new ArrayList<>();
+    now.forEach((id, f) -> change(changes, old.get(id), f, f));
+    old.forEach(
+        (id, f) -> {
+          if (!now.containsKey(id)) {
+            change(changes, f, null, f);
+          }
+        });
+    changes.sort(
+        Comparator.comparing(SuitReport.Change::after).thenComparing(c -> -c.before().ordinal()));
+    return changes;
+  }
+
+  private static void change(
+      List<SuitReport.Change> into, Finding before, Finding after, Finding shown) {
+    Verdict was = before == null ? Verdict.PASS : before.verdict();
+    Verdict is = after == null ? Verdict.PASS : after.verdict();
+    if (was != is) {
+      into.add(new SuitReport.Change(was, is, shown));
+    }
+  }
+
+  private static Map<String, Finding> byId(Study study) {
+    Map<String, Finding> map = new LinkedHashMap<>();
+    study.findings().forEach(f -> map.putIfAbsent(f.id(), f));
+    return map;
+  }
+
+  /** For each person the worst failing finding about them, or the one with least to spare. */
+  private List<SuitReport.Limiting> limiting(Study study) {
+    List<SuitReport.Limiting> limiting = new ArrayList<>();
+    Set<String> others = seatsThatStay(study);
+    for (String person : layout().crew().keySet()) {
+      study.findings().stream()
+          .filter(f -> about(f, person) && Tightness.known(f))
+          .filter(f -> others.stream().noneMatch(seat -> about(f, person + "." + seat)))
+          .min(
+              Comparator.comparing((Finding f) -> f.verdict())
+                  .thenComparingDouble(Tightness::of)
+                  .thenComparing(Finding::id))
+          .ifPresent(f -> limiting.add(new SuitReport.Limiting(person, f)));
+    }
+    return limiting;
+  }
+
+  /** Seats of which no part has moved: what holds people there is not for these moves to mend. */
+  private Set<String> seatsThatStay(Study study) {
+    Places was = before.placed().places();
+    Places now = study.placed().places();
+    Set<String> stay = new LinkedHashSet<>();
+    SeatParts.of(layout())
+        .forEach(
+            (name, seat) -> {
+              boolean moves =
+                  seat.parts().stream()
+                      .flatMap(part -> part.pins().stream())
+                      .anyMatch(p -> pins.contains(p) || was.pin(p).distance(now.pin(p)) > 1e-6);
+              if (!moves) {
+                stay.add(name);
+              }
+            });
+    return stay;
+  }
+
+  /** Whether a finding is about a person: it says so in its name. */
+  static boolean about(Finding f, String person) {
+    String id = "." + f.id() + ".";
+    return id.contains("." + person + ".");
+  }
+}
