@@ -41,8 +41,7 @@ public final class Checks {
     GapFindings gaps = new GapFindings(layout, rules, shapes);
     findings.addAll(gaps.of(standings));
     findings.addAll(PersonGaps.of(rules, gaps, sittings));
-    findings.addAll(
-        new SectionFindings(layout, rules, gaps, placed.places(), shapes, sittings).all());
+    findings.addAll(new SectionFindings(layout, rules, gaps, placed.places(), sittings).all());
     wheels
         .faults()
         .forEach(

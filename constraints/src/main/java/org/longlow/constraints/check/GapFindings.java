@@ -24,8 +24,25 @@ final class GapFindings {
   private final Layout layout;
   private final GapRules rules;
   private final Map<String, Body> drawn = new LinkedHashMap<>();
-  private final Map<String, Gap> worst = new LinkedHashMap<>();
-  private final Map<String, String> stanceOf = new HashMap<>();
+  private final Map<Pair, Gap> worst = new LinkedHashMap<>();
+  private final Map<Pair, String> stanceOf = new HashMap<>();
+
+  /** Two parts, whichever comes first in the alphabet first. */
+  private record Pair(String a, String b) {
+    static Pair of(String a, String b) {
+      return a.compareTo(b) <= 0 ? new Pair(a, b) : new Pair(b, a);
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * a.hashCode() + b.hashCode();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Pair p && p.a.equals(a) && p.b.equals(b);
+    }
+  }
 
   GapFindings(Layout layout, GapRules rules, Map<String, PartShape> shapes) {
     this.layout = layout;
@@ -39,52 +56,58 @@ final class GapFindings {
   }
 
   List<Finding> of(List<Standing> standings) {
-    keepWorst("", Gaps.among(List.copyOf(drawn.values()), HORIZON_MM, rules::mayNotTouch));
+    keepWorst("", Gaps.among(drawn(), HORIZON_MM, this::cut));
     for (Standing standing : standings) {
       if (standing.kind() == Stance.Kind.OPEN) {
         continue; // swept from shut to open by SectionFindings
       }
       List<Body> moved = bodies(standing.moved().values());
-      List<Body> still =
-          drawn.values().stream().filter(b -> !standing.moved().containsKey(b.name())).toList();
-      keepWorst(standing.name(), Gaps.between(moved, still, HORIZON_MM, rules::mayNotTouch));
-      keepWorst(standing.name(), Gaps.among(moved, HORIZON_MM, rules::mayNotTouch));
+      List<Body> still = new ArrayList<>(drawn.values());
+      still.removeIf(b -> standing.moved().containsKey(b.name()));
+      keepWorst(standing.name(), Gaps.between(moved, still, HORIZON_MM, this::cut));
+      keepWorst(standing.name(), Gaps.among(moved, HORIZON_MM, this::cut));
     }
     List<Finding> findings = new ArrayList<>();
-    worst.values().forEach(gap -> findings.add(finding(gap)));
+    worst.forEach((key, gap) -> findings.add(finding(key, gap)));
     findings.add(summary(findings));
     return findings;
   }
 
+  /** Only gaps smaller than the smallest known so far matter. */
+  private double cut(Body a, Body b) {
+    if (!rules.mayNotTouch(a.name(), b.name())) {
+      return Gaps.Cut.NEVER;
+    }
+    Gap known = worst.get(Pair.of(a.name(), b.name()));
+    return known == null ? HORIZON_MM : known.gapMm() - 1e-9;
+  }
+
   static List<Body> bodies(Collection<PartShape> shapes) {
-    return shapes.stream().map(s -> new Body(s.part().name(), s.prisms())).toList();
+    List<Body> bodies = new ArrayList<>(shapes.size());
+    shapes.forEach(s -> bodies.add(new Body(s.part().name(), s.prisms())));
+    return bodies;
   }
 
   private void keepWorst(String stance, List<Gap> gaps) {
     for (Gap gap : gaps) {
-      String key = GapRules.key(gap.first(), gap.second());
-      Gap known = worst.get(key);
-      if (known == null || gap.gapMm() < known.gapMm() - 1e-9) {
-        worst.put(key, gap);
-        stanceOf.put(key, stance);
-      }
+      Pair key = Pair.of(gap.first(), gap.second());
+      worst.put(key, gap);
+      stanceOf.put(key, stance);
     }
   }
 
-  private Finding finding(Gap gap) {
-    String key = GapRules.key(gap.first(), gap.second());
-    String[] names = key.split("\n");
-    Demands.Key demand = rules.demand(names[0], names[1]);
-    double limit = rules.limitMm(names[0], names[1], demand);
+  private Finding finding(Pair pair, Gap gap) {
+    Demands.Key demand = rules.demand(pair.a(), pair.b());
+    double limit = rules.limitMm(pair.a(), pair.b(), demand);
     return Finding.atLeast(
-            "gap." + names[0] + "." + names[1],
-            names[0] + " and " + names[1],
-            stanceOf.get(key),
+            "gap." + pair.a() + "." + pair.b(),
+            pair.a() + " and " + pair.b(),
+            stanceOf.get(pair),
             gap.gapMm(),
             limit,
             "mm",
-            rules.source(names[0], names[1], demand),
-            words(names[0], names[1], gap.gapMm(), limit))
+            rules.source(pair.a(), pair.b(), demand),
+            words(pair.a(), pair.b(), gap.gapMm(), limit))
         .at(gap.where());
   }
 

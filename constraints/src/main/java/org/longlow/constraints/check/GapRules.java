@@ -1,5 +1,7 @@
 package org.longlow.constraints.check;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -19,20 +21,58 @@ final class GapRules {
 
   private final Layout layout;
   private final Places places;
+  private final Map<String, Integer> index = new HashMap<>();
+  private final boolean[][] mayNotTouch;
   private final Set<String> excused = new HashSet<>();
   private final Map<String, Double> asked = new HashMap<>();
 
   GapRules(Layout layout, Places places) {
     this.layout = layout;
     this.places = places;
-    for (Part part : layout.parts().values()) {
-      part.base().touches().forEach(other -> excused.add(key(part.name(), other)));
+    List<Part> parts = List.copyOf(layout.parts().values());
+    parts.forEach(part -> index.put(part.name(), index.size()));
+    mayNotTouch = new boolean[parts.size()][parts.size()];
+    for (boolean[] row : mayNotTouch) {
+      Arrays.fill(row, true);
+    }
+    excuseJoined(parts);
+    for (Part part : parts) {
+      for (String other : part.base().touches()) {
+        excused.add(key(part.name(), other));
+        mark(part.name(), other, false);
+      }
     }
     for (Limit limit : layout.limits().values()) {
       if (limit.kind() == Limit.Kind.GAP && limit.from().isPresent()) {
-        asked.put(
-            key(limit.parts().get(0), limit.parts().get(1)), places.value(limit.from().get()));
+        String a = limit.parts().get(0);
+        String b = limit.parts().get(1);
+        asked.put(key(a, b), places.value(limit.from().get()));
+        mark(a, b, true);
       }
+    }
+  }
+
+  /** Parts that share a pin are joined; one seat is upholstered as one. */
+  private void excuseJoined(List<Part> parts) {
+    Map<String, List<String>> onPin = new HashMap<>();
+    for (Part part : parts) {
+      for (String pin : part.pins()) {
+        onPin.computeIfAbsent(pin, p -> new ArrayList<>()).add(part.name());
+      }
+      if (part instanceof Part.Cushion cushion) {
+        // a line feed is in no pin's name
+        onPin.computeIfAbsent("\n" + cushion.seat(), s -> new ArrayList<>()).add(part.name());
+      }
+    }
+    onPin.values().forEach(group -> group.forEach(a -> group.forEach(b -> mark(a, b, false))));
+  }
+
+  private void mark(String a, String b, boolean value) {
+    Integer i = index.get(a);
+    Integer j = index.get(b);
+    if (i != null && j != null) {
+      mayNotTouch[i][j] = value;
+      mayNotTouch[j][i] = value;
     }
   }
 
@@ -42,20 +82,7 @@ final class GapRules {
 
   /** Returns whether two parts must stay clear: not joined at a pin, not said to touch. */
   boolean mayNotTouch(String a, String b) {
-    String key = key(a, b);
-    if (asked.containsKey(key)) {
-      return true;
-    }
-    if (excused.contains(key)) {
-      return false;
-    }
-    if (layout.parts().get(a) instanceof Part.Cushion one
-        && layout.parts().get(b) instanceof Part.Cushion other
-        && one.seat().equals(other.seat())) {
-      return false; // one seat is upholstered as one
-    }
-    List<String> pinsOfB = layout.parts().get(b).pins();
-    return layout.parts().get(a).pins().stream().noneMatch(pinsOfB::contains);
+    return mayNotTouch[index.get(a)][index.get(b)];
   }
 
   /** Returns whether a person must stay clear of a part: all but what they rest on. */

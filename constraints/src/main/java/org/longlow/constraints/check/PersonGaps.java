@@ -25,7 +25,11 @@ final class PersonGaps {
       List<Body> others =
           parts.drawn().stream().filter(b -> rules.clearOfPeople(b.name())).toList();
       for (Gap gap :
-          Gaps.between(List.of(person.get()), others, GapFindings.HORIZON_MM, (a, b) -> true)) {
+          Gaps.between(
+              List.of(person.get()),
+              others,
+              GapFindings.HORIZON_MM,
+              (a, b) -> GapFindings.HORIZON_MM)) {
         String part = gap.second();
         Demands.Key demand = rules.demandOfPeople(part);
         double limit = rules.limitMm(part, GapRules.RIDER, demand);

@@ -13,9 +13,9 @@ import org.longlow.constraints.gap.Gaps;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Section;
+import org.longlow.constraints.machine.RigidMotion;
 import org.longlow.constraints.machine.SectionMotion;
 import org.longlow.constraints.seat.Sitting;
-import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.stand.Sections;
 
@@ -29,21 +29,14 @@ final class SectionFindings {
   private final GapRules rules;
   private final GapFindings parts;
   private final Places places;
-  private final Map<String, PartShape> shapes;
   private final List<Sitting> sittings;
 
   SectionFindings(
-      Layout layout,
-      GapRules rules,
-      GapFindings parts,
-      Places places,
-      Map<String, PartShape> shapes,
-      List<Sitting> sittings) {
+      Layout layout, GapRules rules, GapFindings parts, Places places, List<Sitting> sittings) {
     this.layout = layout;
     this.rules = rules;
     this.parts = parts;
     this.places = places;
-    this.shapes = shapes;
     this.sittings = sittings;
   }
 
@@ -71,26 +64,35 @@ final class SectionFindings {
       return;
     }
     Set<String> own = Set.copyOf(section.parts());
-    List<Body> others = parts.drawn().stream().filter(b -> !own.contains(b.name())).toList();
+    List<Body> moving = new ArrayList<>();
+    List<Body> others = new ArrayList<>();
+    parts.drawn().forEach(b -> (own.contains(b.name()) ? moving : others).add(b));
     List<Body> people = new ArrayList<>();
     sittings.forEach(s -> s.solid().ifPresent(people::add));
     Map<String, Gap> worst = new LinkedHashMap<>();
     Map<String, Double> when = new HashMap<>();
     for (int step = 1; step <= STEPS; step++) {
       double opening = (double) step / STEPS;
-      List<Body> moving =
-          GapFindings.bodies(Sections.shapes(section, motion, opening, places, shapes).values());
+      RigidMotion to = motion.at(opening);
+      List<Body> now = moving.stream().map(b -> b.moved(to)).toList();
       List<Gap> gaps =
-          new ArrayList<>(Gaps.between(moving, others, GapFindings.HORIZON_MM, rules::mayNotTouch));
+          new ArrayList<>(
+              Gaps.between(
+                  now,
+                  others,
+                  GapFindings.HORIZON_MM,
+                  (a, b) ->
+                      rules.mayNotTouch(a.name(), b.name()) ? cut(worst, a, b) : Gaps.Cut.NEVER));
       gaps.addAll(
-          Gaps.between(moving, people, GapFindings.HORIZON_MM, (a, b) -> rules.clearOfPeople(a)));
+          Gaps.between(
+              now,
+              people,
+              GapFindings.HORIZON_MM,
+              (a, b) -> rules.clearOfPeople(a.name()) ? cut(worst, a, b) : Gaps.Cut.NEVER));
       for (Gap gap : gaps) {
-        String key = gap.first() + "\n" + gap.second();
-        Gap known = worst.get(key);
-        if (known == null || gap.gapMm() < known.gapMm()) {
-          worst.put(key, gap);
-          when.put(key, opening);
-        }
+        String key = key(gap.first(), gap.second());
+        worst.put(key, gap);
+        when.put(key, opening);
       }
     }
     int failing = 0;
@@ -116,6 +118,16 @@ final class SectionFindings {
               "Section " + name + " opens clear of everything.",
               Optional.empty()));
     }
+  }
+
+  private static String key(String part, String other) {
+    return part + "\n" + other;
+  }
+
+  /** Only gaps smaller than the smallest known so far matter. */
+  private static double cut(Map<String, Gap> worst, Body a, Body b) {
+    Gap known = worst.get(key(a.name(), b.name()));
+    return known == null ? GapFindings.HORIZON_MM : known.gapMm();
   }
 
   private Finding finding(String section, Gap gap, double opening) {

@@ -1,19 +1,14 @@
 package org.longlow.constraints.gap;
 
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
-import org.locationtech.jts.algorithm.MinimumDiameter;
-import org.locationtech.jts.geom.Coordinate;
+import java.util.Map;
 import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.Point;
-import org.locationtech.jts.geom.prep.PreparedGeometry;
-import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
-import org.locationtech.jts.operation.distance.IndexedFacetDistance;
-import org.longlow.constraints.shape.Interval;
+import org.longlow.constraints.machine.RigidMotion;
 import org.longlow.constraints.shape.Prism;
-import org.longlow.rider.geom.PointMm;
 
-/** A named body with its indexes, made once and asked many times. Not for several threads. */
+/** A named body with the index of its outlines, made once and asked many times. Immutable. */
 public final class Body {
 
   private final String name;
@@ -21,9 +16,13 @@ public final class Body {
   private final Envelope envelope = new Envelope();
 
   public Body(String name, List<Prism> prisms) {
+    this(Face.of(prisms), name);
+  }
+
+  private Body(List<Face> faces, String name) {
     this.name = name;
-    this.faces = prisms.stream().filter(p -> !p.outline().isEmpty()).map(Face::new).toList();
-    faces.forEach(f -> envelope.expandToInclude(f.envelope));
+    this.faces = faces;
+    faces.forEach(f -> envelope.expandToInclude(f.edges().envelope()));
   }
 
   public String name() {
@@ -34,93 +33,70 @@ public final class Body {
     return envelope;
   }
 
+  /** Returns this body after {@code motion}; its index is kept, not built again. */
+  public Body moved(RigidMotion motion) {
+    Map<Edges, Edges> done = new IdentityHashMap<>();
+    List<Face> moved = new ArrayList<>(faces.size());
+    for (Face face : faces) {
+      Edges edges = done.computeIfAbsent(face.edges(), e -> e.moved(motion));
+      moved.add(new Face(edges, face.across()));
+    }
+    return new Body(moved, name);
+  }
+
   /**
-   * Returns the gap to {@code other}, or null if it is more than {@code horizonMm}.
+   * Returns the gap to {@code other}, or null if it is not less than {@code cutMm}.
    *
-   * @param horizonMm farthest gap of interest, mm
+   * @param cutMm only gaps below this matter, mm; may be negative where an overlap is known
    */
-  public Gap to(Body other, double horizonMm) {
-    double best = horizonMm;
-    PointMm where = null;
+  public Gap to(Body other, double cutMm) {
+    Gap best = null;
+    double cut = cutMm;
     for (Face a : faces) {
       for (Face b : other.faces) {
-        double across = a.across.gap(b.across);
-        if (across >= best || a.envelope.distance(b.envelope) > Math.max(0, best)) {
-          continue;
-        }
-        double side = a.distance(b);
-        double gap;
-        if (across > 0) {
-          gap = Math.hypot(across, side);
-        } else if (side > 0) {
-          gap = side;
-        } else {
-          gap = -Math.min(depth(a, b), -across);
-          gap = Math.min(gap, 0);
-        }
-        if (gap < best) {
+        Gap gap = between(a, b, other, cut);
+        if (gap != null) {
           best = gap;
-          where = side > 0 ? a.between(b) : a.shared(b);
+          cut = gap.gapMm();
         }
       }
     }
-    return where == null ? null : new Gap(name, other.name, best, where);
+    return best;
   }
 
-  private static double depth(Face a, Face b) {
-    Geometry shared = a.outline.intersection(b.outline);
-    if (shared.isEmpty() || shared.getArea() == 0) {
-      return 0;
+  private Gap between(Face a, Face b, Body other, double cut) {
+    double across = a.acrossMm(b);
+    if (across >= cut) {
+      return null;
     }
-    return new MinimumDiameter(shared).getLength();
-  }
-
-  /** One prism with the indexes of its outline. */
-  private static final class Face {
-    final Geometry outline;
-    final Interval across;
-    final Envelope envelope;
-    private IndexedFacetDistance facets;
-    private PreparedGeometry prepared;
-
-    Face(Prism prism) {
-      this.outline = prism.outline();
-      this.across = prism.across();
-      this.envelope = outline.getEnvelopeInternal();
+    double apart = a.apartMm(b);
+    if (apart > 0 && apart >= cut) {
+      return null;
     }
-
-    /** Distance in the elevation; 0 where the outlines touch or overlap. */
-    double distance(Face other) {
-      if (envelope.intersects(other.envelope)) {
-        if (prepared == null) {
-          prepared = PreparedGeometryFactory.prepare(outline);
-        }
-        if (prepared.intersects(other.outline)) {
-          return 0;
-        }
+    Nearest near = null;
+    if (apart > 0 || !a.holdsCornerOf(b)) {
+      double aside = across > 0 ? Math.sqrt(cut * cut - across * across) : Math.max(cut, 0);
+      // where the overlap known is deeper already, only whether they touch is of interest
+      near = Nearest.of(a.edges(), b.edges(), Math.max(aside, Nearest.TOUCH_MM));
+      if (near == null) {
+        return null;
       }
-      return facets().distance(other.outline);
     }
-
-    private IndexedFacetDistance facets() {
-      if (facets == null) {
-        facets = new IndexedFacetDistance(outline);
-      }
-      return facets;
+    double side = near == null ? 0 : near.distanceMm();
+    double gap;
+    if (across > 0) {
+      gap = side == 0 ? across : Math.sqrt(across * across + side * side);
+    } else if (side > 0) {
+      gap = side;
+    } else {
+      double depth = across < 0 && across < cut ? new Overlap(a.edges(), b.edges()).depthMm() : 0;
+      gap = 0.0 - Math.min(depth, -across);
     }
-
-    PointMm between(Face other) {
-      Coordinate[] near = facets().nearestPoints(other.outline);
-      return new PointMm((near[0].x + near[1].x) / 2, (near[0].y + near[1].y) / 2);
+    if (!(gap < cut)) {
+      return null;
     }
-
-    PointMm shared(Face other) {
-      Point p = outline.intersection(other.outline).getCentroid();
-      if (!p.isEmpty()) {
-        return new PointMm(p.getX(), p.getY());
-      }
-      Coordinate c = other.outline.getCoordinate();
-      return new PointMm(c.x, c.y);
-    }
+    return side > 0
+        ? new Gap(name, other.name, gap, near.middle(), null, null)
+        : new Gap(name, other.name, gap, null, a.edges(), b.edges());
   }
 }

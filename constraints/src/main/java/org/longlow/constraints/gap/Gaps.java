@@ -3,91 +3,94 @@ package org.longlow.constraints.gap;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.BiPredicate;
 import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.index.strtree.STRtree;
 
 /** Gaps of many bodies at once. */
 public final class Gaps {
 
+  private static final Comparator<Gap> ORDER =
+      Comparator.comparingDouble(Gap::gapMm).thenComparing(Gap::first).thenComparing(Gap::second);
+
   private Gaps() {}
 
+  /** Says up to which gap a pair of bodies is of interest. */
+  @FunctionalInterface
+  public interface Cut {
+    /** The pair is of no interest at all. */
+    double NEVER = Double.NEGATIVE_INFINITY;
+
+    /** Returns the gap, mm, that must be undercut to be listed, at most the horizon. */
+    double mm(Body first, Body second);
+  }
+
   /**
-   * Returns the gaps among {@code bodies} that are not more than {@code horizonMm}, smallest first.
+   * Returns the gaps among {@code bodies} that are less than {@code horizonMm}, smallest first.
    *
-   * @param wanted which pairs matter; asked once for each pair that comes near
+   * @param cut what matters of each pair; asked for each pair whose boxes come near
    */
-  public static List<Gap> among(
-      List<Body> bodies, double horizonMm, BiPredicate<String, String> wanted) {
-    STRtree tree = new STRtree();
+  public static List<Gap> among(List<Body> bodies, double horizonMm, Cut cut) {
+    int[] order = alongTheMachine(bodies);
+    List<Gap> gaps = new ArrayList<>();
+    for (int p = 0; p < order.length; p++) {
+      Body body = bodies.get(order[p]);
+      double end = body.envelope().getMaxX() + horizonMm;
+      for (int q = p + 1; q < order.length; q++) {
+        Body next = bodies.get(order[q]);
+        if (next.envelope().getMinX() > end) {
+          break;
+        }
+        boolean inOrder = order[p] < order[q];
+        add(gaps, inOrder ? body : next, inOrder ? next : body, horizonMm, cut);
+      }
+    }
+    gaps.sort(ORDER);
+    return gaps;
+  }
+
+  /** Returns which bodies there are, from the rearmost start to the foremost. */
+  private static int[] alongTheMachine(List<Body> bodies) {
+    List<Integer> order = new ArrayList<>();
     for (int i = 0; i < bodies.size(); i++) {
       if (!bodies.get(i).envelope().isNull()) {
-        tree.insert(bodies.get(i).envelope(), i);
+        order.add(i);
       }
     }
-    List<Gap> gaps = new ArrayList<>();
-    for (int i = 0; i < bodies.size(); i++) {
-      Body body = bodies.get(i);
-      if (body.envelope().isNull()) {
-        continue;
-      }
-      for (Object hit : tree.query(grown(body.envelope(), horizonMm))) {
-        int j = (Integer) hit;
-        if (j > i) {
-          add(gaps, body, bodies.get(j), horizonMm, wanted);
-        }
-      }
-    }
-    gaps.sort(order());
-    return gaps;
+    order.sort(Comparator.comparingDouble(i -> bodies.get(i).envelope().getMinX()));
+    return order.stream().mapToInt(Integer::intValue).toArray();
   }
 
-  /**
-   * Returns the gaps between {@code some} and {@code others}, as {@link #among} does. Indexes are
-   * built on {@code others}: let those be the ones that stay.
-   */
-  public static List<Gap> between(
-      List<Body> some, List<Body> others, double horizonMm, BiPredicate<String, String> wanted) {
+  /** Returns the gaps between {@code some} and {@code others}, as {@link #among} does. */
+  public static List<Gap> between(List<Body> some, List<Body> others, double horizonMm, Cut cut) {
     List<Gap> gaps = new ArrayList<>();
     for (Body body : some) {
-      if (body.envelope().isNull()) {
-        continue;
-      }
-      Envelope near = grown(body.envelope(), horizonMm);
       for (Body other : others) {
-        if (near.intersects(other.envelope()) && wanted.test(body.name(), other.name())) {
-          // the other body's indexes serve again for the next one that comes near it
-          Gap gap = other.to(body, horizonMm);
-          if (gap != null) {
-            gaps.add(new Gap(gap.second(), gap.first(), gap.gapMm(), gap.where()));
-          }
-        }
+        add(gaps, body, other, horizonMm, cut);
       }
     }
-    gaps.sort(order());
+    gaps.sort(ORDER);
     return gaps;
   }
 
-  private static void add(
-      List<Gap> into, Body a, Body b, double horizonMm, BiPredicate<String, String> wanted) {
-    if (!wanted.test(a.name(), b.name())) {
+  private static void add(List<Gap> into, Body a, Body b, double horizonMm, Cut cut) {
+    if (!near(a.envelope(), b.envelope(), horizonMm)) {
       return;
     }
-    Gap gap = a.to(b, horizonMm);
+    double cutMm = cut.mm(a, b);
+    if (cutMm == Cut.NEVER) {
+      return;
+    }
+    Gap gap = a.to(b, Math.min(cutMm, horizonMm));
     if (gap != null) {
       into.add(gap);
     }
   }
 
-  private static Comparator<Gap> order() {
-    return Comparator.comparingDouble(Gap::gapMm)
-        .thenComparing(Gap::first)
-        .thenComparing(Gap::second);
-  }
-
-  private static Envelope grown(Envelope envelope, double by) {
-    Envelope grown = new Envelope(envelope);
-    grown.expandBy(by);
-    return grown;
+  private static boolean near(Envelope a, Envelope b, double byMm) {
+    return a.getMinX() - b.getMaxX() < byMm
+        && b.getMinX() - a.getMaxX() < byMm
+        && a.getMinY() - b.getMaxY() < byMm
+        && b.getMinY() - a.getMaxY() < byMm
+        && !a.isNull()
+        && !b.isNull();
   }
 }

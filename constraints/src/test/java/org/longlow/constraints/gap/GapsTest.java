@@ -73,7 +73,7 @@ class GapsTest {
       prisms.add(prism);
       bodies.add(new Body("p" + i, List.of(prism)));
     }
-    List<Gap> gaps = Gaps.among(bodies, 80, (a, b) -> true);
+    List<Gap> gaps = Gaps.among(bodies, 80, (a, b) -> 80);
     int expected = 0;
     for (int i = 0; i < 40; i++) {
       for (int j = i + 1; j < 40; j++) {

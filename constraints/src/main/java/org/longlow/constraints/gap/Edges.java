@@ -1,0 +1,177 @@
+package org.longlow.constraints.gap;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.CoordinateSequence;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.MultiPolygon;
+import org.locationtech.jts.geom.Polygon;
+import org.longlow.constraints.machine.RigidMotion;
+import org.longlow.rider.geom.PointMm;
+
+/**
+ * The edges of an outline under a binary tree of boxes, each round a run of edges that follow each
+ * other. Immutable.
+ *
+ * <p>What is inside lies to the left of every edge. The tree is complete: node 1 is the root, node
+ * k has the children 2k and 2k + 1, and the leaves begin at {@link #firstLeaf}.
+ */
+final class Edges {
+
+  /** Edges under one leaf. */
+  static final int RUN = 4;
+
+  /** Start x, start z, end x, end z of each edge, mm. */
+  final double[] ends;
+
+  /** Least x, least z, most x, most z of each node, mm; an empty node's are infinite. */
+  final double[] boxes;
+
+  /** First edge of each ring, and one past the last edge. */
+  final int[] rings;
+
+  final int firstLeaf;
+
+  private Edges(double[] ends, int[] rings) {
+    this.ends = ends;
+    this.rings = rings;
+    int leaves = Math.max(1, (ends.length / 4 + RUN - 1) / RUN);
+    this.firstLeaf = leaves == 1 ? 1 : Integer.highestOneBit(leaves - 1) * 2;
+    this.boxes = new double[8 * firstLeaf];
+    for (int leaf = 0; leaf < firstLeaf; leaf++) {
+      boxRun(leaf);
+    }
+    for (int node = firstLeaf - 1; node >= 1; node--) {
+      int b = 4 * node;
+      int c = 8 * node;
+      boxes[b] = Math.min(boxes[c], boxes[c + 4]);
+      boxes[b + 1] = Math.min(boxes[c + 1], boxes[c + 5]);
+      boxes[b + 2] = Math.max(boxes[c + 2], boxes[c + 6]);
+      boxes[b + 3] = Math.max(boxes[c + 3], boxes[c + 7]);
+    }
+  }
+
+  private void boxRun(int leaf) {
+    double lowX = Double.POSITIVE_INFINITY;
+    double lowZ = Double.POSITIVE_INFINITY;
+    double highX = Double.NEGATIVE_INFINITY;
+    double highZ = Double.NEGATIVE_INFINITY;
+    for (int k = 4 * RUN * leaf; k < Math.min(4 * RUN * (leaf + 1), ends.length); k += 2) {
+      lowX = Math.min(lowX, ends[k]);
+      highX = Math.max(highX, ends[k]);
+      lowZ = Math.min(lowZ, ends[k + 1]);
+      highZ = Math.max(highZ, ends[k + 1]);
+    }
+    int b = 4 * (firstLeaf + leaf);
+    boxes[b] = lowX;
+    boxes[b + 1] = lowZ;
+    boxes[b + 2] = highX;
+    boxes[b + 3] = highZ;
+  }
+
+  /** Returns the edges of {@code outline}: those of polygons, nothing else has a body. */
+  static Edges of(Geometry outline) {
+    List<CoordinateSequence> rings = new ArrayList<>();
+    List<Boolean> turned = new ArrayList<>();
+    collect(outline, rings, turned);
+    int count = 0;
+    for (CoordinateSequence ring : rings) {
+      count += Math.max(0, ring.size() - 1);
+    }
+    double[] ends = new double[4 * count];
+    int[] starts = new int[rings.size() + 1];
+    int k = 0;
+    for (int r = 0; r < rings.size(); r++) {
+      CoordinateSequence ring = rings.get(r);
+      int n = ring.size();
+      boolean backwards = turned.get(r);
+      starts[r] = k / 4;
+      for (int i = 1; i < n; i++) {
+        int from = backwards ? n - i : i - 1;
+        int to = backwards ? n - i - 1 : i;
+        ends[k++] = ring.getX(from);
+        ends[k++] = ring.getY(from);
+        ends[k++] = ring.getX(to);
+        ends[k++] = ring.getY(to);
+      }
+    }
+    starts[rings.size()] = k / 4;
+    return new Edges(ends, starts);
+  }
+
+  private static void collect(Geometry g, List<CoordinateSequence> rings, List<Boolean> turned) {
+    if (g instanceof Polygon p) {
+      if (!p.isEmpty()) {
+        add(p.getExteriorRing(), true, rings, turned);
+        for (int i = 0; i < p.getNumInteriorRing(); i++) {
+          add(p.getInteriorRingN(i), false, rings, turned);
+        }
+      }
+    } else if (g instanceof MultiPolygon) {
+      for (int i = 0; i < g.getNumGeometries(); i++) {
+        collect(g.getGeometryN(i), rings, turned);
+      }
+    }
+  }
+
+  /** Outer rings run counter-clockwise, holes clockwise: the body is on the left. */
+  private static void add(
+      LineString ring, boolean outer, List<CoordinateSequence> rings, List<Boolean> turned) {
+    CoordinateSequence at = ring.getCoordinateSequence();
+    double twice = 0;
+    double x0 = at.getX(0);
+    for (int i = 1; i < at.size(); i++) {
+      twice += (at.getX(i - 1) + at.getX(i) - 2 * x0) * (at.getY(i) - at.getY(i - 1));
+    }
+    rings.add(at);
+    turned.add(twice < 0 == outer);
+  }
+
+  /** Returns the same outline moved. */
+  Edges moved(RigidMotion motion) {
+    double c = Math.cos(motion.turnRad());
+    double s = Math.sin(motion.turnRad());
+    PointMm by = motion.shift();
+    double[] moved = new double[ends.length];
+    for (int k = 0; k < ends.length; k += 2) {
+      moved[k] = c * ends[k] - s * ends[k + 1] + by.x();
+      moved[k + 1] = s * ends[k] + c * ends[k + 1] + by.z();
+    }
+    return new Edges(moved, rings);
+  }
+
+  int count() {
+    return ends.length / 4;
+  }
+
+  Envelope envelope() {
+    return count() == 0 ? new Envelope() : new Envelope(boxes[4], boxes[6], boxes[5], boxes[7]);
+  }
+
+  /** Returns whether a point that is not on an edge lies inside: an odd number of edges ahead. */
+  boolean inside(double x, double z) {
+    return (crossings(1, x, z) & 1) == 1;
+  }
+
+  private int crossings(int node, double x, double z) {
+    int b = 4 * node;
+    if (z < boxes[b + 1] || z > boxes[b + 3] || x > boxes[b + 2]) {
+      return 0;
+    }
+    if (node < firstLeaf) {
+      return crossings(2 * node, x, z) + crossings(2 * node + 1, x, z);
+    }
+    int found = 0;
+    int from = 4 * RUN * (node - firstLeaf);
+    for (int k = from; k < Math.min(from + 4 * RUN, ends.length); k += 4) {
+      double z0 = ends[k + 1];
+      double z1 = ends[k + 3];
+      if (z0 > z != z1 > z && x < ends[k] + (z - z0) / (z1 - z0) * (ends[k + 2] - ends[k])) {
+        found++;
+      }
+    }
+    return found;
+  }
+}
