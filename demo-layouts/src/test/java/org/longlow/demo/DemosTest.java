@@ -9,15 +9,12 @@ import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -86,22 +83,6 @@ class DemosTest {
                   .getSchema(schema)
                   .validate(Demos.text(name), InputFormat.JSON))
           .isEmpty();
-    }
-  }
-
-  @Test
-  void leavesNoTemporaryFilesBehind() throws IOException {
-    Set<String> before = temporary();
-    Demos.layout("curlew");
-    assertThat(temporary()).isEqualTo(before);
-  }
-
-  private static Set<String> temporary() throws IOException {
-    try (Stream<Path> files = Files.list(Path.of(System.getProperty("java.io.tmpdir")))) {
-      return files
-          .map(p -> p.getFileName().toString())
-          .filter(n -> n.startsWith("longlow"))
-          .collect(Collectors.toCollection(HashSet::new));
     }
   }
 
