@@ -21,6 +21,9 @@ import org.longlow.rider.geom.PointMm;
 /** Lamps and reflectors against the rules that the layout is held to, unladen. */
 final class LampFindings {
 
+  /** Names the mirror image of a lamp that comes as a pair. */
+  private static final String OTHER = " (other side)";
+
   private LampFindings() {}
 
   static List<Finding> of(Layout layout, List<Standing> standings) {
@@ -77,7 +80,7 @@ final class LampFindings {
             lamp.base().steered());
     lamps.add(item);
     if (lamp.pair()) {
-      lamps.add(item.mirrored(lamp.name() + " (other side)"));
+      lamps.add(item.mirrored(lamp.name() + OTHER));
     }
   }
 
@@ -105,25 +108,34 @@ final class LampFindings {
   }
 
   private static Finding finding(LawFinding f, Layout layout, Standing standing) {
-    Finding finding =
-        new Finding(
-            f.id(),
-            f.subject(),
-            standing.name(),
-            Verdict.valueOf(f.verdict().name()),
-            number(f.value()),
-            number(f.limit()),
-            number(f.margin()),
-            f.unit(),
-            f.source(),
-            f.text(),
-            Optional.empty());
+    String id = f.id();
+    Optional<PointMm> where = Optional.empty();
     for (Part part : layout.parts().values()) {
-      if (part instanceof Part.Lamp lamp && f.subject().startsWith(lamp.name())) {
-        return finding.at(standing.places().pin(lamp.at()));
+      if (part instanceof Part.Lamp lamp && about(f.subject(), lamp.name())) {
+        // a rule speaks of each lamp in turn; the lamp's name keeps the ids apart
+        id += "." + lamp.name() + (f.subject().startsWith(lamp.name() + OTHER) ? ".other" : "");
+        where = Optional.of(standing.places().pin(lamp.at()));
+        break;
       }
     }
-    return finding;
+    return new Finding(
+        id,
+        f.subject(),
+        standing.name(),
+        Verdict.valueOf(f.verdict().name()),
+        number(f.value()),
+        number(f.limit()),
+        number(f.margin()),
+        f.unit(),
+        f.source(),
+        f.text(),
+        where);
+  }
+
+  private static boolean about(String subject, String lamp) {
+    return subject.equals(lamp)
+        || subject.startsWith(lamp + OTHER)
+        || subject.startsWith(lamp + ",");
   }
 
   private static double number(Double value) {

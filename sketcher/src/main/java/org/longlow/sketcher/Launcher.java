@@ -1,0 +1,27 @@
+package org.longlow.sketcher;
+
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import org.longlow.sketcher.cli.Longlow;
+
+/**
+ * The entry point. A plain class, so that commands never load the window toolkit.
+ *
+ * <p>The window is reached by name only when it is asked for, which keeps the start of a command
+ * short.
+ */
+public final class Launcher {
+
+  private Launcher() {}
+
+  public static void main(String[] args) {
+    PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
+    PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+    int code = Longlow.run(out, err, args);
+    out.flush();
+    err.flush();
+    if (code != Longlow.STAY_OPEN) {
+      System.exit(code);
+    }
+  }
+}

@@ -1,0 +1,139 @@
+package org.longlow.sketcher.app;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import org.longlow.constraints.json.StudyJson;
+import org.longlow.constraints.study.Study;
+import org.longlow.sketcher.picture.DimensionedElevation;
+import org.longlow.sketcher.picture.NamedDrawing;
+import org.longlow.sketcher.picture.Templates;
+import org.longlow.sketcher.report.Report;
+import org.longlow.svg.drawing.Palette;
+import org.longlow.svg.page.Page;
+import org.longlow.svg.page.Paper;
+import org.longlow.svg.page.TemplateSettings;
+import org.longlow.svg.page.TemplateSheets;
+import org.longlow.svg.write.PdfInfo;
+import org.longlow.svg.write.PdfWriter;
+import org.longlow.svg.write.SvgWriter;
+import org.longlow.svg.write.WholeFile;
+
+/** Makes drawings, templates and reports of a study. Every file appears whole or not at all. */
+public final class Making {
+
+  private static final Palette PALETTE = Palette.CARD;
+
+  private Making() {}
+
+  /**
+   * Writes the dimensioned elevation to {@code file}, SVG or PDF by its ending.
+   *
+   * @param paper the sheet; turned to landscape if that shows the machine larger
+   * @param date date of issue for the title block, such as 2026-11-25
+   * @return the scale, such as 1:10
+   * @throws IllegalArgumentException if the ending is neither .svg nor .pdf
+   */
+  public static String drawing(Study study, Path file, Paper paper, String date)
+      throws IOException {
+    String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
+    DimensionedElevation.Sheet sheet = DimensionedElevation.sheet(study, paper, date);
+    folder(file);
+    if (name.endsWith(".svg")) {
+      SvgWriter.write(sheet.page(), PALETTE, file);
+    } else if (name.endsWith(".pdf")) {
+      PdfWriter.write(List.of(sheet.page()), PALETTE, PdfInfo.titled(study.layout().title()), file);
+    } else {
+      throw new IllegalArgumentException("the drawing " + file + " must end in .svg or .pdf");
+    }
+    return sheet.scale().toString();
+  }
+
+  /**
+   * What making templates gave.
+   *
+   * @param parts how many templates
+   * @param sheets how many sheets of paper
+   * @param finished false if it was stopped
+   */
+  public record TemplatesMade(int parts, int sheets, boolean finished) {}
+
+  /**
+   * Writes full-size sheets of the parts called {@code parts}, or of all that get one, into {@code
+   * folder}: a PDF for each template, and each of its sheets as SVG.
+   */
+  public static TemplatesMade templates(
+      Study study, Path folder, TemplateSettings settings, Set<String> parts, Progress progress)
+      throws IOException {
+    List<NamedDrawing> drawings = Templates.of(study, parts);
+    int sheets = 0;
+    int done = 0;
+    Files.createDirectories(folder);
+    String paper = settings.paper().name().toLowerCase(Locale.ROOT);
+    for (NamedDrawing drawing : drawings) {
+      if (!progress.step(drawing.name(), done, drawings.size())) {
+        return new TemplatesMade(done, sheets, false);
+      }
+      List<Page> pages = TemplateSheets.of(drawing.name(), drawing.drawing(), settings);
+      PdfWriter.write(
+          pages,
+          PALETTE,
+          PdfInfo.titled(study.layout().name() + ": " + drawing.name()),
+          folder.resolve(drawing.fileName() + "-" + paper + ".pdf"));
+      for (int i = 0; i < pages.size(); i++) {
+        SvgWriter.write(
+            pages.get(i),
+            PALETTE,
+            folder.resolve(
+                String.format(Locale.ROOT, "%s-%s-%02d.svg", drawing.fileName(), paper, i + 1)));
+      }
+      sheets += pages.size();
+      done++;
+    }
+    return new TemplatesMade(done, sheets, true);
+  }
+
+  /** Writes the self-contained report page. */
+  public static void report(Study study, Path file) throws IOException {
+    text(Report.html(study), file);
+  }
+
+  /** Writes the findings as JSON. */
+  public static void findings(Study study, Path file) throws IOException {
+    text(StudyJson.of(study), file);
+  }
+
+  /** Writes {@code text} to {@code file}, beside it first. */
+  public static void text(String text, Path file) throws IOException {
+    folder(file);
+    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+    WholeFile.write(file, out -> out.write(bytes));
+  }
+
+  private static void folder(Path file) throws IOException {
+    Path parent = file.toAbsolutePath().getParent();
+    if (parent != null) {
+      Files.createDirectories(parent);
+    }
+  }
+
+  /** Returns the names of the parts of {@code study} that get a template. */
+  public static List<String> partsWithTemplates(Study study) {
+    List<String> names = new ArrayList<>();
+    study
+        .layout()
+        .parts()
+        .forEach(
+            (name, part) -> {
+              if (Templates.made(part)) {
+                names.add(name);
+              }
+            });
+    return names;
+  }
+}

@@ -1,0 +1,108 @@
+package org.longlow.sketcher.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import org.longlow.constraints.check.Verdict;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.study.Study;
+import org.longlow.demo.Demos;
+import org.longlow.sketcher.app.Making;
+import org.longlow.sketcher.app.Progress;
+import org.longlow.svg.page.Paper;
+import org.longlow.svg.page.TemplateSettings;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code longlow demo}: the whole main job on a shipped layout. */
+@Command(
+    name = "demo",
+    description = {
+      "Does the whole job on a shipped layout: solve, seat, check, draw, report, templates.",
+      "Ends with the code of its findings; heron ships with a fault, so with 3."
+    })
+final class DemoCommand implements Callable<Integer> {
+
+  /** Printed on the shipped machines' drawings, so that the same layout gives the same sheet. */
+  private static final String DATE = "2026-01-01";
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(
+      paramLabel = "NAME",
+      arity = "0..1",
+      defaultValue = "heron",
+      description = "Which machine; ${DEFAULT-VALUE} unless said.")
+  private String name;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description = "The folder for what it makes; longlow-out/NAME unless said.")
+  private Path out;
+
+  @Override
+  public Integer call() throws IOException {
+    if (!Demos.names().contains(name)) {
+      throw new Refusal(
+          "there is no shipped machine "
+              + name
+              + "; there are "
+              + String.join(", ", Demos.names()));
+    }
+    Path folder = out == null ? Path.of("longlow-out", name) : out;
+    Layout layout = Demos.layout(name);
+    Study study = Study.of(layout);
+    Demos.copy(name, folder);
+    Making.findings(study, folder.resolve("findings.json"));
+    String scale = Making.drawing(study, folder.resolve("elevation.svg"), Paper.A3, DATE);
+    Making.drawing(study, folder.resolve("elevation.pdf"), Paper.A3, DATE);
+    Making.report(study, folder.resolve("report.html"));
+    Making.TemplatesMade made =
+        Making.templates(
+            study,
+            folder.resolve("templates"),
+            TemplateSettings.on(Paper.A4),
+            Set.of(),
+            Progress.NONE);
+    summary(study, folder, scale, made);
+    return ExitCodes.of(study);
+  }
+
+  private void summary(Study study, Path folder, String scale, Making.TemplatesMade made) {
+    PrintWriter text = spec.commandLine().getOut();
+    text.println(study.layout().title());
+    study.layout().notes().forEach(n -> text.println("  " + n));
+    text.println();
+    text.println(study.summary());
+    study.findings().stream()
+        .filter(f -> f.verdict() == Verdict.FAIL)
+        .forEach(f -> text.println("  fail: " + f.text()));
+    text.println();
+    text.println("In " + folder + ":");
+    text.println("  elevation.svg, elevation.pdf  dimensioned elevation at " + scale);
+    text.println("  report.html                   everything on one page");
+    text.println("  findings.json                 every finding, for scripts");
+    text.println(
+        "  "
+            + name
+            + ".json"
+            + " ".repeat(Math.max(1, 25 - name.length()))
+            + "the layout itself, to change");
+    text.println(
+        "  templates/                    "
+            + made.parts()
+            + " full-size templates on "
+            + made.sheets()
+            + " A4 sheets");
+    text.println("Print them at 100 % (actual size) and measure the 100 mm bars before you cut.");
+    text.println();
+    text.println("A sketch, not a certificate: local codes and licensed inspection decide.");
+    text.flush();
+  }
+}

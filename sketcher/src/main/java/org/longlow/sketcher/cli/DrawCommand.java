@@ -1,0 +1,60 @@
+package org.longlow.sketcher.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.concurrent.Callable;
+import org.longlow.constraints.study.Study;
+import org.longlow.sketcher.app.Making;
+import org.longlow.svg.page.Paper;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code longlow draw}: the dimensioned elevation. */
+@Command(name = "draw", description = "Draws the dimensioned elevation to a stated scale.")
+final class DrawCommand implements Callable<Integer> {
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "FILE", description = "The layout file.")
+  private Path file;
+
+  @Option(
+      names = "--out",
+      required = true,
+      paramLabel = "X.svg|X.pdf",
+      description = "Where to draw it; the ending says how.")
+  private Path out;
+
+  @Option(
+      names = "--paper",
+      defaultValue = "a3",
+      converter = PaperOption.class,
+      description = "a4, letter, a3, tabloid, a0 or WxH in mm; ${DEFAULT-VALUE} unless said.")
+  private Paper paper;
+
+  @Option(
+      names = "--date",
+      paramLabel = "YYYY-MM-DD",
+      description = "Date of issue on the sheet; today unless said.")
+  private LocalDate date;
+
+  @Override
+  public Integer call() throws IOException {
+    String name = out.getFileName().toString();
+    if (!name.endsWith(".svg") && !name.endsWith(".pdf")) {
+      throw new Refusal("--out is " + out + "; it must end in .svg or .pdf");
+    }
+    Study study = Study.of(Loading.layout(file));
+    String scale =
+        Making.drawing(study, out, paper, (date == null ? LocalDate.now() : date).toString());
+    PrintWriter text = spec.commandLine().getOut();
+    text.println("drawn at " + scale + ": " + out);
+    text.flush();
+    return ExitCodes.of(study);
+  }
+}

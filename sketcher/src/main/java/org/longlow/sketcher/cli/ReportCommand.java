@@ -1,0 +1,35 @@
+package org.longlow.sketcher.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.longlow.constraints.study.Study;
+import org.longlow.sketcher.app.Making;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code longlow report}: one self-contained page. */
+@Command(name = "report", description = "Writes one self-contained page about a layout.")
+final class ReportCommand implements Callable<Integer> {
+
+  @Parameters(paramLabel = "FILE", description = "The layout file.")
+  private Path file;
+
+  @Option(
+      names = "--out",
+      required = true,
+      paramLabel = "X.html",
+      description = "Where to write it.")
+  private Path out;
+
+  @Override
+  public Integer call() throws IOException {
+    if (!out.getFileName().toString().endsWith(".html")) {
+      throw new Refusal("--out is " + out + "; it must end in .html");
+    }
+    Study study = Study.of(Loading.layout(file));
+    Making.report(study, out);
+    return ExitCodes.of(study);
+  }
+}

@@ -1,0 +1,263 @@
+package org.longlow.sketcher.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.json.LayoutWriter;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Pin;
+import org.longlow.constraints.layout.Tie;
+import org.longlow.constraints.layout.TieKind;
+import org.longlow.demo.Demos;
+
+/** Commands in process: exit codes, what is printed, what is left on disk. */
+class CommandTest {
+
+  @TempDir Path folder;
+  private final Locale before = Locale.getDefault();
+
+  @BeforeEach
+  void decimalComma() {
+    Locale.setDefault(Locale.GERMANY);
+  }
+
+  @AfterEach
+  void back() {
+    Locale.setDefault(before);
+  }
+
+  private record Ran(int code, String out, String err) {}
+
+  private static Ran run(Object... args) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    int code =
+        Longlow.run(
+            new PrintWriter(out, true),
+            new PrintWriter(err, true),
+            Stream.of(args).map(String::valueOf).toArray(String[]::new));
+    return new Ran(code, out.toString(), err.toString());
+  }
+
+  private Path file(String name, String text) throws IOException {
+    return Files.writeString(folder.resolve(name), text);
+  }
+
+  private List<String> left() throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.map(p -> p.getFileName().toString()).sorted().toList();
+    }
+  }
+
+  @Test
+  void demoDoesTheWholeJobAndEndsWithItsFindings() throws IOException {
+    Path out = folder.resolve("made");
+    Ran ran = run("demo", "--out", out);
+    assertThat(ran.err()).isEmpty();
+    assertThat(ran.code()).isEqualTo(ExitCodes.FINDING_FAILS);
+    for (String name : List.of("elevation.svg", "elevation.pdf", "report.html", "findings.json")) {
+      assertThat(out.resolve(name)).isNotEmptyFile();
+    }
+    try (Stream<Path> sheets = Files.list(out.resolve("templates"))) {
+      List<String> names = sheets.map(p -> p.getFileName().toString()).toList();
+      assertThat(names).anyMatch(n -> n.endsWith(".pdf")).anyMatch(n -> n.endsWith("-01.svg"));
+    }
+    assertThat(ran.out()).contains("fail:", "latch", "100 %", "licensed inspection");
+  }
+
+  @Test
+  void checkPrintsTheContractAsJson() throws IOException {
+    Path file = file("m.json", Demos.text("wagtail"));
+    Ran ran = run("check", file, "--json");
+    assertThat(ran.out())
+        .startsWith("{\n  \"layout\": \"wagtail\",\n  \"status\": \"")
+        .contains("\"freedoms\": [", "\"findings\": [", "\"margin\": ", "\"source\": ")
+        .doesNotContain("NaN");
+    assertThat(ran.code()).isIn(ExitCodes.PASS, ExitCodes.FINDING_FAILS);
+  }
+
+  @Test
+  void checkPrintsATableWithPointsWhateverTheLocale() throws IOException {
+    Ran ran = run("check", file("m.json", Demos.text("wagtail")));
+    assertThat(ran.out())
+        .containsPattern("verdict +finding +figure")
+        .containsPattern("\\d\\.\\d mm");
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "empty file||is empty",
+        "wrong JSON|{\"longlow\": 1,|not JSON",
+        "unknown key|{\"longlow\": 1, \"name\": \"x\", \"pinz\": {}}|pinz",
+        "wrong unit|{\"longlow\": 1, \"name\": \"x\", \"measures\": {\"a\": \"5 mm + 3 kg\"}}|$.measures.a",
+        "NaN|{\"longlow\": 1, \"name\": \"x\", \"measures\": {\"a\": NaN}}|NaN",
+        "cycle|{\"longlow\": 1, \"name\": \"x\", \"measures\": {\"a\": \"b\", \"b\": \"a\"}}|circle",
+        "no outline|{\"longlow\": 1, \"name\": \"x\", \"pins\": {\"p\": [0, 0]}, \"parts\":"
+            + " {\"t\": {\"kind\": \"tank\", \"frame\": \"p\", \"left\": 5, \"right\": 5}}}|outline"
+      })
+  void brokenFilesAreRefusedWithOneLineAFaultAndNothingWritten(
+      String what, String text, String says) throws IOException {
+    Path file = file("m.json", text == null ? "" : text);
+    for (Object[] command :
+        new Object[][] {
+          {"check", file},
+          {"draw", file, "--out", folder.resolve("x.svg")},
+          {"report", file, "--out", folder.resolve("x.html")},
+          {"templates", file, "--out", folder.resolve("sheets")}
+        }) {
+      Ran ran = run(command);
+      assertThat(ran.code()).as("%s %s", what, command[0]).isEqualTo(ExitCodes.BAD_INPUT);
+      assertThat(ran.err()).contains(says).contains("m.json");
+      assertThat(ran.err().lines()).allMatch(l -> l.startsWith("longlow: "));
+      assertThat(ran.out()).isEmpty();
+    }
+    assertThat(left()).containsExactly("m.json");
+  }
+
+  @Test
+  void missingFileIsRefused() throws IOException {
+    Ran ran = run("check", folder.resolve("none.json"));
+    assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
+    assertThat(ran.err()).contains("none.json").hasLineCount(1);
+    assertThat(left()).isEmpty();
+  }
+
+  @Test
+  void everyFaultOfAFileIsNamedAtOnce() throws IOException {
+    Path file =
+        file(
+            "m.json",
+            "{\"longlow\": 1, \"name\": \"x\", \"measures\": {\"a\": \"5 kgg\", \"b\": \"c + 1 mm\"},"
+                + " \"pins\": {\"p\": [\"1 kg\", 0]}}");
+    Ran ran = run("check", file);
+    assertThat(ran.err()).contains("$.measures.a", "$.measures.b", "$.pins.p");
+    assertThat(ran.err().lines().count()).isGreaterThanOrEqualTo(3);
+  }
+
+  @Test
+  void unreachableGripsFailAFindingAndExitThree() throws IOException {
+    Path file = file("m.json", Demos.text("wagtail"));
+    // moved by the document model, so that the test does not depend on how the file is laid out
+    var layout = Loading.layout(file);
+    var pin =
+        layout.parts().values().stream()
+            .filter(p -> p.kind().equals("grip"))
+            .findFirst()
+            .orElseThrow()
+            .pins()
+            .get(0);
+    var away = new Pin(Formula.parse("9000 mm"), Formula.parse("900 mm"), true, "frame", "");
+    var moved = layout.withPins(Map.of(pin, away));
+    Files.writeString(file, LayoutWriter.toJson(untied(moved, pin)));
+    Ran ran = run("check", file);
+    assertThat(ran.code()).isEqualTo(ExitCodes.FINDING_FAILS);
+    assertThat(ran.out()).contains("cannot reach the grips");
+  }
+
+  /** The layout without the ties, limits and wishes that hold {@code pin}. */
+  private static Layout untied(Layout l, String pin) {
+    var ties = new LinkedHashMap<>(l.ties());
+    ties.values().removeIf(t -> t.pins().contains(pin));
+    var limits = new LinkedHashMap<>(l.limits());
+    limits.values().removeIf(t -> t.pins().contains(pin));
+    var wishes = new LinkedHashMap<>(l.wishes());
+    wishes.values().removeIf(t -> t.pins().contains(pin));
+    return new Layout(
+        l.name(),
+        l.title(),
+        l.notes(),
+        l.measures(),
+        l.pins(),
+        l.parts(),
+        ties,
+        limits,
+        wishes,
+        l.sections(),
+        l.stances(),
+        l.crew(),
+        l.demands());
+  }
+
+  @Test
+  void contradictionsExitFour() throws IOException {
+    Layout layout = Demos.layout("wagtail");
+    String axle =
+        layout.parts().values().stream()
+            .filter(p -> p.kind().equals("wheel"))
+            .findFirst()
+            .orElseThrow()
+            .pins()
+            .get(0);
+    Layout torn =
+        layout
+            .withTie("near", Tie.of(TieKind.HEIGHT, List.of(axle), Formula.parse("200 mm")))
+            .withTie("far", Tie.of(TieKind.HEIGHT, List.of(axle), Formula.parse("220 mm")));
+    Path file = file("m.json", LayoutWriter.toJson(torn));
+    Ran ran = run("check", file);
+    assertThat(ran.code()).isEqualTo(ExitCodes.CONTRADICTION);
+    assertThat(ran.out()).contains("far", "cannot all hold");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "chek,chek",
+    "check,FILE",
+    "draw x.json --out y.png,.svg or .pdf",
+    "demo egret,heron",
+    "templates x.json --out d --paper a9,a4",
+    "figure trial --input -,trail",
+    "figure trail,--input"
+  })
+  void badArgumentsAreRefusedWithAHint(String line, String says) {
+    Ran ran = run((Object[]) line.split(" "));
+    assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
+    assertThat(ran.err()).contains(says);
+  }
+
+  @Test
+  void figureAnswersFromAFile() throws IOException {
+    Path in = file("in.json", "{\"radiusMm\": 299.9, \"rakeDeg\": 27, \"offsetMm\": 35}");
+    Ran ran = run("figure", "trail", "--input", in);
+    assertThat(ran.code()).isZero();
+    // machine geometry reference, section 2: ground trail 113.525263986177
+    assertThat(ran.out()).contains("\"groundTrailMm\": 113.5252639861");
+  }
+
+  @Test
+  void figureNamesEveryFault() throws IOException {
+    Path in = file("in.json", "{\"radiusMm\": -1, \"rakeDeg\": 127, \"offsetMm\": 35}");
+    Ran ran = run("figure", "trail", "--input", in);
+    assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
+    assertThat(ran.err()).contains("radiusMm", "rakeDeg").hasLineCount(2);
+  }
+
+  @Test
+  void compareOfAFileWithItselfChangesNothing() throws IOException {
+    Path file = file("m.json", Demos.text("wagtail"));
+    assertThat(run("compare", file, file).out()).contains("nothing moved and no verdict changed");
+  }
+
+  @Test
+  void helpListsTheExitCodes() {
+    assertThat(run("--help").out())
+        .contains("Exit codes:", "0   every finding passes", "4   the layout contradicts itself");
+  }
+}
