@@ -62,12 +62,17 @@ public final class Autosave {
   }
 
   /**
-   * Writes a copy.
+   * Writes a copy, and the traced outlines it needs beside it.
    *
+   * @param drawings where those are now
    * @throws IOException if it cannot be written
    */
-  public static void write(Layout layout, Path copy) throws IOException {
-    Files.createDirectories(copy.toAbsolutePath().getParent());
+  public static void write(Layout layout, Path copy, Optional<Path> drawings) throws IOException {
+    Path folder = copy.toAbsolutePath().getParent();
+    Files.createDirectories(folder);
+    if (drawings.isPresent()) {
+      TracedFiles.copy(layout, drawings.get(), folder);
+    }
     LayoutWriter.save(layout, copy);
   }
 

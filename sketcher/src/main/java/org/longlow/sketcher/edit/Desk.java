@@ -149,14 +149,21 @@ public final class Desk implements AutoCloseable {
     }
   }
 
-  /** Puts a layout that has no file on the board. */
-  public void openCopy(Layout layout) {
-    begin(Session.withoutFile(layout));
+  /**
+   * Puts a layout that has no file on the board.
+   *
+   * @param drawings the folder with the traced outlines that it names, if it names any
+   */
+  public void openCopy(Layout layout, Optional<Path> drawings) {
+    begin(
+        drawings
+            .map(d -> Session.withoutFile(layout, d))
+            .orElseGet(() -> Session.withoutFile(layout)));
   }
 
   /** Puts unsaved work that never had a file back on the board. */
   public void openFound(Autosave.Found found) {
-    begin(Session.withoutFile(found.layout()));
+    begin(Session.withoutFile(found.layout(), found.copy().toAbsolutePath().getParent()));
     session.keepMine();
     say(Notice.Mood.SAID, "found", "Unsaved work is back. Save it under a name to keep it.");
   }
@@ -360,11 +367,12 @@ public final class Desk implements AutoCloseable {
     Layout now = session.layout();
     boolean unsaved = session.isChanged();
     Path copy = autosave.copyOf(session);
+    Optional<Path> drawings = session.folder();
     saver.ask(
         () -> {
           try {
             if (unsaved) {
-              Autosave.write(now, copy);
+              Autosave.write(now, copy, drawings);
             } else {
               Autosave.remove(copy);
             }

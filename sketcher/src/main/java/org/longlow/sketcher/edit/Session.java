@@ -13,23 +13,34 @@ import org.longlow.constraints.layout.Layout;
 public final class Session {
 
   private final History history;
+  private final Path drawings;
   private LayoutFile file;
   private Layout kept;
 
-  private Session(Layout layout, LayoutFile file) {
+  private Session(Layout layout, LayoutFile file, Path drawings) {
     this.history = new History(layout);
     this.file = file;
+    this.drawings = drawings;
     this.kept = layout;
   }
 
   /** Returns a session on a layout that was read from {@code file}. */
   public static Session of(Layout layout, LayoutFile file) {
-    return new Session(layout, file);
+    return new Session(layout, file, null);
   }
 
-  /** Returns a session on a layout that has no file yet, such as a shipped machine. */
+  /** Returns a session on a layout that has no file yet and names no traced outlines. */
   public static Session withoutFile(Layout layout) {
-    return new Session(layout, null);
+    return new Session(layout, null, null);
+  }
+
+  /**
+   * Returns a session on a layout that has no file yet, such as a shipped machine.
+   *
+   * @param drawings the folder with the traced outlines that it names
+   */
+  public static Session withoutFile(Layout layout, Path drawings) {
+    return new Session(layout, null, drawings);
   }
 
   /** Returns the layout as it is now. */
@@ -44,7 +55,7 @@ public final class Session {
 
   /** Returns the folder in which traced outlines are looked for. */
   public Optional<Path> folder() {
-    return file().map(f -> f.path().getParent());
+    return file().map(f -> f.path().getParent()).or(() -> Optional.ofNullable(drawings));
   }
 
   /** Returns whether there is anything that the file does not hold. */
@@ -95,12 +106,16 @@ public final class Session {
   }
 
   /**
-   * Saves under another name, which is then the file of this session.
+   * Saves under another name, which is then the file of this session. Traced outlines that the new
+   * folder does not have go with it.
    *
    * @throws IOException if it cannot be written; an older file is then as it was
    */
   public void saveAs(Path path) throws IOException {
     Layout now = layout();
+    if (folder().isPresent()) {
+      TracedFiles.copy(now, folder().get(), path.toAbsolutePath().getParent());
+    }
     file = LayoutFile.save(now, path);
     kept = now;
   }

@@ -20,11 +20,15 @@ import org.longlow.sketcher.edit.Shown;
 /** The slip of findings beside the card, worst first; the one picked is opened out. */
 final class SnagSlip extends VBox {
 
+  /** While something moves the slip is rewritten no oftener; nobody reads faster. */
+  private static final long LIVE_PAUSE_NS = 80_000_000;
+
   private final Desk desk;
   private final Label count = Bits.wrapped("", "slip-count");
   private final ListView<Finding> list = new ListView<>();
   private List<Finding> findings = List.of();
   private boolean filling;
+  private long filledAt;
 
   SnagSlip(Desk desk) {
     this.desk = desk;
@@ -53,8 +57,13 @@ final class SnagSlip extends VBox {
 
   private void refresh() {
     List<Finding> now = desk.shown().map(Shown::findings).orElse(List.of());
+    boolean live = desk.shown().map(Shown::live).orElse(false);
+    if (live && System.nanoTime() - filledAt < LIVE_PAUSE_NS) {
+      return;
+    }
     int picked = index(now, desk.finding());
     if (!now.equals(findings)) {
+      filledAt = System.nanoTime();
       findings = now;
       filling = true;
       list.getItems().setAll(now);

@@ -76,7 +76,7 @@ final class StartPage extends StackPane {
               "machine-" + layout.name(),
               layout.name(),
               "open " + layout.name() + ", " + layout.title(),
-              () -> desk.openCopy(layout));
+              () -> desk.openCopy(layout, s.drawings()));
       button.getStyleClass().add("machine-button");
       button.setMinWidth(110);
       HBox line = new HBox(12, button, Bits.wrapped(layout.title(), "start-line"));

@@ -155,7 +155,7 @@ class SessionTest {
     Session session = opened(file);
     Autosave autosave = new Autosave(folder.resolve("home"));
     session.apply(Edits.set(new Target.OfMeasure("wheelbase"), "1700 mm"));
-    Autosave.write(session.layout(), autosave.copyOf(session));
+    Autosave.write(session.layout(), autosave.copyOf(session), Optional.empty());
     // nothing is closed: the session is simply gone
 
     Session next = opened(file);
@@ -170,7 +170,7 @@ class SessionTest {
   void aCopyThatSaysTheSameAsItsFileIsNotOffered() throws IOException {
     Path file = Wren.file(folder);
     Autosave autosave = new Autosave(folder);
-    Autosave.write(Wren.layout(), autosave.copyOf(Optional.of(file), ""));
+    Autosave.write(Wren.layout(), autosave.copyOf(Optional.of(file), ""), Optional.empty());
     assertThat(autosave.beside(file, Wren.layout())).isEmpty();
   }
 
@@ -188,10 +188,34 @@ class SessionTest {
     assertThat(autosave.homeless()).isEmpty();
     Session session = Session.withoutFile(Wren.layout());
     session.apply(Edits.fix("backTop", true));
-    Autosave.write(session.layout(), autosave.copyOf(session));
+    Autosave.write(session.layout(), autosave.copyOf(session), Optional.empty());
     assertThat(autosave.homeless())
         .singleElement()
         .satisfies(f -> assertThat(f.layout()).isEqualTo(session.layout()));
+  }
+
+  @Test
+  void aTracedOutlineGoesWhereItsLayoutGoes() throws IOException {
+    Path first = Files.createDirectories(folder.resolve("first"));
+    Path second = Files.createDirectories(folder.resolve("second"));
+    Files.writeString(
+        first.resolve("lump.svg"),
+        "<svg xmlns='http://www.w3.org/2000/svg'><path id='lump' d='M0 0 H200 V100 H0 Z'/></svg>");
+    Path file =
+        Files.writeString(
+            first.resolve("wren.json"),
+            Wren.text()
+                .replaceFirst(
+                    "(?s)(\"frame\": \"tankPin\",\\s*\"outline\": )\\{.*?\"closed\": true\\}",
+                    "$1{\"svg\": \"lump.svg\", \"path\": \"lump\", \"scale\": \"1 mm\"}"));
+    Session session = opened(file);
+    Autosave autosave = new Autosave(folder.resolve("home"));
+    session.saveAs(second.resolve("wren.json"));
+    assertThat(opened(second.resolve("wren.json")).layout()).isEqualTo(session.layout());
+
+    Session homeless = Session.withoutFile(session.layout(), first);
+    Autosave.write(homeless.layout(), autosave.copyOf(homeless), homeless.folder());
+    assertThat(autosave.homeless()).hasSize(1);
   }
 
   @Test

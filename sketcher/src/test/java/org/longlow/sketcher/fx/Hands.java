@@ -43,7 +43,10 @@ final class Hands {
             () -> {
               Desk desk = new Desk(Platform::runLater, new Autosave(home));
               return LonglowWindow.show(
-                  stage, desk, shipped.stream().map(Shipped::new).toList(), Machines.maker());
+                  stage,
+                  desk,
+                  shipped.stream().map(l -> new Shipped(l, Optional.empty())).toList(),
+                  Machines.maker());
             });
     return new Hands(window);
   }

@@ -5,6 +5,7 @@ import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
@@ -55,7 +56,8 @@ public final class Screenshots {
           () -> {
             stage.set(new Stage());
             Desk desk = new Desk(Platform::runLater, new Autosave(home));
-            Window window = new Window(desk, List.of(new Shipped(layout)), Machines.maker());
+            Window window =
+                new Window(desk, List.of(new Shipped(layout, Optional.empty())), Machines.maker());
             made.set(window);
             stage.get().setScene(new Scene(window, w, h));
             stage.get().show();
@@ -64,7 +66,7 @@ public final class Screenshots {
       Window window = made.get();
       Desk desk = window.desk();
       shot(window, folder.resolve("start" + size + ".png"));
-      act(desk, d -> d.openCopy(layout));
+      act(desk, d -> d.openCopy(layout, Optional.empty()));
       shot(window, folder.resolve("card" + size + ".png"));
       act(desk, d -> d.choose("part:pan"));
       act(

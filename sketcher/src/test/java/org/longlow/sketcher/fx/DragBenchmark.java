@@ -1,0 +1,184 @@
+package org.longlow.sketcher.fx;
+
+import java.nio.file.Files;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import javafx.animation.AnimationTimer;
+import javafx.application.Platform;
+import javafx.stage.Stage;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.edit.Autosave;
+import org.longlow.sketcher.edit.Desk;
+import org.longlow.sketcher.edit.Wren;
+
+/**
+ * Drags every pin that can move for 300 frames in the window's own loop and tells how long a frame
+ * takes, from the pointer's move (solve, settle, stances, findings, drawing) to the painted card.
+ * Not part of the build; run it as a program, with a machine's name or the test machine.
+ */
+public final class DragBenchmark {
+
+  private static final int FRAMES = 300;
+  private static final int WARM_UP = 200;
+  private static final double REACH_MM = 25;
+
+  private final Window window;
+  private final Desk desk;
+  private final List<String> pins = new ArrayList<>();
+  private final CountDownLatch done = new CountDownLatch(1);
+  private final List<double[]> answers = new ArrayList<>();
+  private final List<double[]> gaps = new ArrayList<>();
+  private double[] answer;
+  private double[] gap;
+  private int frame;
+  private int pin = -1;
+  private long asked;
+  private long lastPulse;
+  private PointMm from;
+  private boolean warming = true;
+  private boolean waiting;
+
+  private DragBenchmark(Window window) {
+    this.window = window;
+    this.desk = window.desk();
+  }
+
+  public static void main(String[] args) throws Exception {
+    Layout layout =
+        Machines.shipped().stream()
+            .map(Shipped::layout)
+            .filter(l -> args.length > 0 && l.name().equals(args[0]))
+            .findFirst()
+            .orElseGet(Wren::layout);
+    Platform.setImplicitExit(false);
+    CountDownLatch up = new CountDownLatch(1);
+    DragBenchmark[] run = new DragBenchmark[1];
+    Autosave autosave = new Autosave(Files.createTempDirectory("longlow-benchmark"));
+    Platform.startup(
+        () -> {
+          Stage stage = new Stage();
+          Desk desk = new Desk(Platform::runLater, autosave);
+          Window window = LonglowWindow.show(stage, desk, List.of(), Machines.maker());
+          run[0] = new DragBenchmark(window);
+          desk.openCopy(layout, Optional.empty());
+          up.countDown();
+        });
+    up.await();
+    Platform.runLater(run[0]::begin);
+    run[0].done.await();
+    run[0].report(layout.name());
+    Platform.exit();
+  }
+
+  private void begin() {
+    window.board().afterPaint(this::painted);
+    new AnimationTimer() {
+      @Override
+      public void handle(long now) {
+        if (desk.shown().isEmpty() || !desk.isIdle() && desk.drag().isEmpty()) {
+          return;
+        }
+        if (pins.isEmpty()) {
+          pins.addAll(new java.util.TreeSet<>(desk.shown().get().movable()));
+          pins.removeIf(p -> !desk.shown().get().layout().pins().containsKey(p));
+          if (pins.isEmpty()) {
+            stop();
+            done.countDown();
+            return;
+          }
+        }
+        if (desk.drag().isEmpty() && !next()) {
+          stop();
+          done.countDown();
+          return;
+        }
+        if (gap != null && lastPulse != 0 && frame > 0 && frame < gap.length) {
+          gap[frame] = (System.nanoTime() - lastPulse) / 1e6;
+        }
+        lastPulse = System.nanoTime();
+        if (!waiting) {
+          ask();
+        }
+      }
+    }.start();
+  }
+
+  private boolean next() {
+    if (warming && pin >= 0 && pin + 1 == pins.size()) {
+      warming = false;
+      pin = -1;
+    }
+    if (++pin >= pins.size()) {
+      return false;
+    }
+    String name = pins.get(pin);
+    from = desk.shown().get().study().placed().places().pin(name);
+    frame = 0;
+    int n = warming ? WARM_UP / pins.size() + 1 : FRAMES;
+    answer = new double[n];
+    gap = new double[n];
+    if (!desk.grab(name)) {
+      throw new IllegalStateException(name + " cannot be dragged");
+    }
+    return true;
+  }
+
+  private void ask() {
+    double a = 2 * Math.PI * frame / 60;
+    waiting = true;
+    asked = System.nanoTime();
+    desk.moveTo(from.plus(new PointMm(REACH_MM * Math.sin(a), REACH_MM * Math.sin(2 * a))));
+  }
+
+  private void painted() {
+    if (!waiting || desk.shown().isEmpty() || !desk.shown().get().live() || !desk.isIdle()) {
+      return;
+    }
+    waiting = false;
+    answer[frame++] = (System.nanoTime() - asked) / 1e6;
+    if (frame == answer.length) {
+      if (!warming) {
+        answers.add(answer);
+        gaps.add(gap);
+      }
+      lastPulse = 0;
+      desk.dropDrag();
+    }
+  }
+
+  private void report(String name) {
+    System.out.printf(
+        Locale.ROOT, "%s: %d pins that can move, %d frames each%n", name, pins.size(), FRAMES);
+    System.out.printf("%-16s %28s   %28s%n", "", "move to painted, ms", "pulse to pulse, ms");
+    System.out.printf(
+        "%-16s %8s %9s %9s   %8s %9s %9s%n",
+        "pin", "median", "99 %", "worst", "median", "99 %", "worst");
+    for (int i = 0; i < answers.size(); i++) {
+      double[] a = answers.get(i).clone();
+      double[] g = Arrays.stream(gaps.get(i)).filter(v -> v > 0).toArray();
+      Arrays.sort(a);
+      Arrays.sort(g);
+      System.out.printf(
+          Locale.ROOT,
+          "%-16s %8.1f %9.1f %9.1f   %8.1f %9.1f %9.1f%n",
+          pins.get(i),
+          at(a, 0.5),
+          at(a, 0.99),
+          at(a, 1),
+          at(g, 0.5),
+          at(g, 0.99),
+          at(g, 1));
+    }
+  }
+
+  private static double at(double[] sorted, double share) {
+    return sorted.length == 0
+        ? Double.NaN
+        : sorted[(int) Math.min(sorted.length - 1, Math.floor(share * sorted.length))];
+  }
+}
