@@ -495,9 +495,12 @@ public final class Desk implements AutoCloseable {
     look(o -> o.withChosen(subject));
   }
 
-  /** Picks a finding; empty for none. It is shown in its own stance, with its own person. */
+  /** Picks a finding; empty for none. It is shown in the stance in which it is worst. */
   public void chooseFinding(String id) {
     finding = id;
+    if (shown != null) {
+      options = shown.optionsFor(id, options);
+    }
     ask();
   }
 

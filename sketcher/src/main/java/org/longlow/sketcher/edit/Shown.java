@@ -101,10 +101,26 @@ public record Shown(
     return f.margin() / (limit > 1e-9 ? limit : 1);
   }
 
+  /** Returns options that show a finding in its own stance, with who is on the machine then. */
+  PictureOptions optionsFor(String id, PictureOptions now) {
+    Optional<Standing> worst =
+        study.findings().stream()
+            .filter(f -> f.id().equals(id))
+            .findFirst()
+            .flatMap(f -> study.standing(f.stance()));
+    if (worst.isEmpty()) {
+      return now;
+    }
+    String people = worst.get().people();
+    return people.isEmpty()
+        ? now.withStance(worst.get().name())
+        : now.withStance(worst.get().name()).withPerson(people.split(" and ")[0]);
+  }
+
   /** Returns the names of the stances that concern the person shown, in their order. */
   public List<Standing> steps() {
     return study.standings().stream()
-        .filter(s -> s.people().isEmpty() || s.people().equals(options.person()))
+        .filter(s -> s.people().isEmpty() || s.people().split(" and ")[0].equals(options.person()))
         .toList();
   }
 }

@@ -38,7 +38,7 @@ final class StanceSteps extends VBox {
       built = names;
       row.getChildren().clear();
       for (String name : names) {
-        ToggleButton step = new ToggleButton(name.startsWith("laden, ") ? "laden" : name);
+        ToggleButton step = new ToggleButton(words(name));
         step.setId("stance-" + name.replaceAll("[^A-Za-z0-9]+", "-"));
         step.setUserData(name);
         step.setAccessibleText("stance " + name);
@@ -56,6 +56,14 @@ final class StanceSteps extends VBox {
     for (Node node : row.getChildren()) {
       ((ToggleButton) node).setSelected(now.equals(node.getUserData()));
     }
+  }
+
+  /** The one who rides is known from the crew; only who sits behind needs saying. */
+  private static String words(String name) {
+    int and = name.indexOf(" and ");
+    return and > 0
+        ? "laden with " + name.substring(and + " and ".length())
+        : name.startsWith("laden, ") ? "laden" : name.replace("open, ", "open ");
   }
 
   /** Steps to the next or last stance. */

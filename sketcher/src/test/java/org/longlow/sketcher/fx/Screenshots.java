@@ -23,6 +23,7 @@ import javafx.stage.Stage;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.sketcher.edit.Autosave;
 import org.longlow.sketcher.edit.Desk;
+import org.longlow.sketcher.edit.Target;
 import org.longlow.sketcher.edit.Wren;
 
 /**
@@ -56,8 +57,7 @@ public final class Screenshots {
           () -> {
             stage.set(new Stage());
             Desk desk = new Desk(Platform::runLater, new Autosave(home));
-            Window window =
-                new Window(desk, List.of(new Shipped(layout, Optional.empty())), Machines.maker());
+            Window window = new Window(desk, Machines.shipped(), Machines.maker());
             made.set(window);
             stage.get().setScene(new Scene(window, w, h));
             stage.get().show();
@@ -84,6 +84,16 @@ public final class Screenshots {
       act(desk, d -> d.choose("pin:backTop"));
       act(desk, d -> d.hover("backTop"));
       shot(window, folder.resolve("night" + size + ".png"));
+      act(desk, d -> d.type(new Target.OfMeasure("panLength"), "panLength"));
+      act(
+          desk,
+          d -> {
+            d.choose("");
+            d.look(o -> o.withDimensions(true));
+            d.ghost(List.copyOf(layout.crew().keySet()).get(1), true);
+            window.use(Look.DAY);
+          });
+      shot(window, folder.resolve("dimensions" + size + ".png"));
       onFx(
           () -> {
             stage.get().hide();

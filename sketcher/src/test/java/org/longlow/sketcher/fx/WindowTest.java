@@ -18,6 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.longlow.constraints.check.Finding;
 import org.longlow.constraints.check.Verdict;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.demo.Demos;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.edit.LayoutFile;
 import org.longlow.sketcher.edit.PinFreedom;
@@ -75,6 +76,30 @@ class WindowTest {
 
   private static org.assertj.core.data.Offset<Double> within(double d) {
     return org.assertj.core.data.Offset.offset(d);
+  }
+
+  /** Heron's notes: leaning the rider's back changes what is comfortable. */
+  @Test
+  void heronsBackRestIsDraggedAFindingChangesVerdictAndIsPickedInItsStance() throws Exception {
+    hands.abandon();
+    hands = Hands.at(folder.resolve("home"), List.of(Demos.layout("heron")));
+    hands.click("machine-heron");
+    Layout before = hands.layout();
+    Map<String, Verdict> verdictsBefore = verdicts(hands.shown());
+    hands.drag("backTop", -45, 25).letGo();
+    Map<String, Verdict> now = verdicts(hands.shown());
+    assertThat(now.entrySet().stream().filter(e -> e.getValue() != verdictsBefore.get(e.getKey())))
+        .as("verdicts that changed")
+        .isNotEmpty();
+    hands.press(KeyCode.SHORTCUT, KeyCode.Z);
+    assertThat(hands.layout()).isSameAs(before);
+    assertThat(verdicts(hands.shown())).isEqualTo(verdictsBefore);
+
+    hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT3);
+    Finding worst = hands.shown().findings().get(0);
+    assertThat(worst.verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(hands.desk().finding()).isEqualTo(worst.id());
+    assertThat(hands.shown().standing().get().name()).isEqualTo(worst.stance());
   }
 
   private static double backLength(Shown shown) {
