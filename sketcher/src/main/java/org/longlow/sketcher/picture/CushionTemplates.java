@@ -61,7 +61,7 @@ final class CushionTemplates {
     lines.add("from the board up:");
     lines.add("board " + figure(places.value(cushion.board())) + " mm, its face through the pins");
     for (int i = 0; i < cushion.layers().size(); i++) {
-      lines.add(layerLine(i));
+      lines.addAll(layerLines(i));
     }
     lines.add("line is the foam surface free, nobody on it");
     lines.add(Templates.massLine(shape));
@@ -76,7 +76,7 @@ final class CushionTemplates {
     String title = cushion.name() + ", layer " + (i + 1) + " " + spec.name();
     TemplateSheet sheet = new TemplateSheet(cushion.name(), title, band, "up", "forward");
     List<String> lines = new ArrayList<>();
-    lines.add(layerLine(i));
+    lines.addAll(layerLines(i));
     lines.add(
         "length "
             + figure(lengthMm)
@@ -176,29 +176,25 @@ final class CushionTemplates {
     return cushion.layers().get(cushion.layers().size() - 1 - fromBoard);
   }
 
-  private String layerLine(int fromBoard) {
+  private List<String> layerLines(int fromBoard) {
     FoamSpec spec = spec(fromBoard);
     double free = places.value(spec.thickness());
-    StringBuilder line = new StringBuilder();
-    line.append("layer ").append(fromBoard + 1).append(": ").append(spec.name());
-    line.append(", ").append(figure(free)).append(" mm free");
+    List<String> lines = new ArrayList<>();
+    lines.add("layer " + (fromBoard + 1) + ": " + spec.name() + ", " + figure(free) + " mm free");
     pressed.forEach(
         (person, sunk) ->
-            line.append("; under ")
-                .append(person)
-                .append(' ')
-                .append(figure(free - sunk.layerSinksMm().get(fromBoard)))
-                .append(" mm"));
-    if (!pressed.isEmpty()) {
-      line.append(" (sink ±20 %)");
-    }
-    return line.toString();
+            lines.add(
+                "    pressed to "
+                    + figure(free - sunk.layerSinksMm().get(fromBoard))
+                    + " mm under "
+                    + person
+                    + " (±20 %)"));
+    return lines;
   }
 
   private NamedDrawing named(String what, TemplateSheet sheet, List<String> lines) {
-    var drawing = sheet.with(lines, List.of());
-    return new NamedDrawing(
-        Templates.fileName(cushion.name()) + "-" + what, drawing.title(), cushion.name(), drawing);
+    return sheet.with(
+        Templates.fileName(cushion.name()) + "-" + what, cushion.name(), lines, List.of());
   }
 
   private static String figure(double value) {

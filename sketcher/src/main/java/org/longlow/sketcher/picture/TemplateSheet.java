@@ -26,8 +26,16 @@ final class TemplateSheet {
   private static final double NAME_MM = 5;
   private static final double TEXT_MM = 3;
   private static final double LINE_MM = 5.2;
+
+  /** Longer lines are broken: half a sheet, so that the block finds room on one. */
+  private static final double WIDEST_MM = 84;
+
   private static final double TICK_LETTER_MM = 2;
   private static final double AIR_MM = 8;
+
+  /** Words beside the piece keep this near, so that they do not take a sheet of their own, mm. */
+  private static final double NEAR_MM = 40;
+
   private static final double COMPASS_MM = 22;
   private static final double CROSS_MM = 7;
   private static final double NOTE_MM = 2.5;
@@ -178,33 +186,36 @@ final class TemplateSheet {
   }
 
   /**
-   * Returns the drawing with name, lines of text and table, inside the outline where there is room
+   * Returns the template with name, lines of text and table, inside the outline where there is room
    * and below it otherwise.
    *
    * @param rows a table, headings first, or empty
    */
-  Drawing with(List<String> lines, List<List<String>> rows) {
+  NamedDrawing with(String fileName, String part, List<String> lines, List<List<String>> rows) {
     for (Mark.Words w : names) {
       drills.add(beside(w.subject(), w.text(), w.x(), w.y(), CROSS_MM + 1.5, Tone.INK));
     }
+    List<String> wrapped = new ArrayList<>();
+    lines.forEach(l -> wrapped.addAll(Lettering.wrapped(l, TEXT_MM, WIDEST_MM)));
     double[] columns = columns(rows);
     double tableWidth = 0;
     for (double c : columns) {
       tableWidth += c;
     }
     double width = Lettering.widthMm(title, NAME_MM);
-    for (String line : lines) {
+    for (String line : wrapped) {
       width = Math.max(width, Lettering.widthMm(line, TEXT_MM));
     }
     width = COMPASS_MM + Math.max(width, tableWidth) + 2;
-    double height = Math.max(COMPASS_MM, NAME_MM + 3 + LINE_MM * (lines.size() + rows.size()) + 2);
+    double height =
+        Math.max(COMPASS_MM, NAME_MM + 3 + LINE_MM * (wrapped.size() + rows.size()) + 2);
     PointMm corner = room(width, height);
     double x = corner.x() + COMPASS_MM;
     double y = corner.z() - NAME_MM;
     compass(corner.x() + 4, corner.z() - COMPASS_MM + 4);
     words.add(new Mark.Words(subject, title, x, y, NAME_MM, 0, Anchor.START, Tone.INK));
     y -= 3;
-    for (String line : lines) {
+    for (String line : wrapped) {
       y -= LINE_MM;
       words.add(new Mark.Words(subject, line, x, y, TEXT_MM, 0, Anchor.START, Tone.INK));
     }
@@ -216,7 +227,7 @@ final class TemplateSheet {
         at += columns[i];
       }
     }
-    return drawing();
+    return new NamedDrawing(fileName, title, part, upWord, rightWord, drawing());
   }
 
   private static double[] columns(List<List<String>> rows) {
@@ -230,31 +241,55 @@ final class TemplateSheet {
     return out;
   }
 
-  /** Returns the upper left corner of a free place of this size. */
+  /**
+   * Returns the upper left corner of a free place of this size: on the piece, else beside it inside
+   * its box so that no sheet is spent on words, else below; off the seams between sheets if that
+   * can be had.
+   */
   private PointMm room(double width, double height) {
     Envelope box = outline.getEnvelopeInternal();
-    for (double z = box.getMaxY() - 4; z - height > box.getMinY(); z -= 12) {
-      for (double x = box.getMinX() + 4; x + width < box.getMaxX(); x += 12) {
-        Envelope spot = new Envelope(x - 2, x + width + 2, z - height - 2, z + 2);
-        if (clear(spot) && outline.contains(outline.getFactory().toGeometry(spot))) {
-          return new PointMm(x, z);
+    Envelope bounds = drawing().boundsMm();
+    SheetSeams seams = new SheetSeams(bounds);
+    PointMm best = null;
+    int bestScore = -1;
+    for (boolean onPiece : new boolean[] {true, false}) {
+      for (double z = box.getMaxY() - 4; z - height > box.getMinY(); z -= 12) {
+        for (double x = box.getMinX() + 4; x + width < box.getMaxX(); x += 12) {
+          Envelope spot = new Envelope(x - 2, x + width + 2, z - height - 2, z + 2);
+          int score = seams.score(spot);
+          if (score > bestScore && free(spot, onPiece)) {
+            best = new PointMm(x, z);
+            bestScore = score;
+          }
+          if (bestScore == seams.best()) {
+            return best;
+          }
         }
       }
     }
-    // no room on the piece itself: beside it, inside its box, so that no sheet is wasted on words
-    for (double z = box.getMaxY(); z - height > box.getMinY(); z -= 12) {
-      for (double x = box.getMinX(); x + width < box.getMaxX(); x += 12) {
-        Envelope spot = new Envelope(x - 4, x + width + 4, z - height - 4, z + 4);
-        if (clear(spot) && !outline.intersects(outline.getFactory().toGeometry(spot))) {
-          return new PointMm(x, z);
-        }
+    double z = bounds.getMinY() - AIR_MM;
+    double last = Math.max(box.getMinX(), box.getMaxX() - width);
+    for (double x = box.getMinX(); x <= last; x += 6) {
+      Envelope spot = new Envelope(x, x + width, z - height, z);
+      Envelope all = new Envelope(bounds);
+      all.expandToInclude(spot);
+      int score = new SheetSeams(all).score(spot);
+      if (score > bestScore) {
+        best = new PointMm(x, z);
+        bestScore = score;
       }
     }
-    double bottom = box.getMinY();
-    for (Envelope t : taken) {
-      bottom = Math.min(bottom, t.getMinY());
+    return best;
+  }
+
+  private boolean free(Envelope spot, boolean onPiece) {
+    Geometry area = outline.getFactory().toGeometry(spot);
+    if (!clear(spot)) {
+      return false;
     }
-    return new PointMm(box.getMinX(), bottom - AIR_MM);
+    return onPiece
+        ? outline.contains(area)
+        : !outline.intersects(area) && outline.isWithinDistance(area, NEAR_MM);
   }
 
   private boolean clear(Envelope spot) {

@@ -128,11 +128,7 @@ public final class Templates {
     }
     lines.add(massLine(shape));
     lines.addAll(cutLines());
-    return new NamedDrawing(
-        fileName(part.name()),
-        part.name() + ", " + part.kind(),
-        part.name(),
-        sheet.with(lines, List.of()));
+    return sheet.with(fileName(part.name()), part.name(), lines, List.of());
   }
 
   private static NamedDrawing tube(Part.Tube tube, PartShape shape, Places places) {
@@ -188,7 +184,7 @@ public final class Templates {
               + " mm does not fit here: move the pins apart or take a smaller one");
     }
     lines.add(massLine(shape));
-    return new NamedDrawing(fileName(tube.name()), title, tube.name(), sheet.with(lines, rows));
+    return sheet.with(fileName(tube.name()), tube.name(), lines, rows);
   }
 
   /** Marks where a bend starts or ends by a line across the tube. */
@@ -273,7 +269,7 @@ public final class Templates {
       for (int n = 2; !used.add(name); n++) {
         name = d.fileName() + "-" + n;
       }
-      out.add(new NamedDrawing(name, d.name(), d.part(), d.drawing()));
+      out.add(new NamedDrawing(name, d.name(), d.part(), d.up(), d.right(), d.drawing()));
     }
     return List.copyOf(out);
   }

@@ -20,9 +20,9 @@ import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.svg.drawing.Layer;
 import org.longlow.svg.drawing.Mark;
+import org.longlow.svg.page.Page;
 import org.longlow.svg.page.Paper;
 import org.longlow.svg.page.TemplateSettings;
-import org.longlow.svg.page.TemplateSheets;
 
 class TemplatesTest {
 
@@ -79,7 +79,9 @@ class TemplatesTest {
       assertThat(cut(named("pan-layer-" + i)).equalsTopo(bands.get(i))).isTrue();
     }
     assertThat(words(named("pan-layer-3")))
-        .anyMatch(w -> w.matches("layer 3: soft, 25 mm free; under Mara [\\d.]+ mm; under Tor .*"));
+        .contains("layer 3: soft, 25 mm free")
+        .anyMatch(w -> w.matches(" *pressed to [\\d.]+ mm under Mara .*"))
+        .anyMatch(w -> w.matches(" *pressed to [\\d.]+ mm under Tor .*"));
   }
 
   @Test
@@ -185,9 +187,56 @@ class TemplatesTest {
   @Test
   void everyTemplateCanBePrintedOnHomePaper() {
     for (NamedDrawing d : all) {
-      assertThat(TemplateSheets.of(d.name(), d.drawing(), TemplateSettings.on(Paper.A4)))
-          .as(d.name())
-          .isNotEmpty();
+      assertThat(d.sheets(TemplateSettings.on(Paper.A4))).as(d.name()).isNotEmpty();
     }
+  }
+
+  @Test
+  void sheetsOfABoardSayWhichSideIsTheLeftOfTheMachine() {
+    assertThat(named("pan-board").up()).isEqualTo("left side");
+    List<String> texts = new ArrayList<>();
+    for (Page page : named("pan-board").sheets(TemplateSettings.on(Paper.A4))) {
+      for (Layer l : page.layers()) {
+        l.marks().stream()
+            .filter(Mark.Words.class::isInstance)
+            .forEach(m -> texts.add(((Mark.Words) m).text()));
+      }
+    }
+    assertThat(texts).contains("left side").doesNotContain("up");
+  }
+
+  @Test
+  void theWordsOfATemplateKeepOffTheSeamsOfItsSheets() {
+    // the words of a block start on one line: on a sheet none may have been slid to another
+    int slid = 0;
+    int seen = 0;
+    for (NamedDrawing d : all) {
+      double start = startOf(ElevationPictureTest.layer(d.drawing(), "words"));
+      for (Page page : d.sheets(TemplateSettings.on(Paper.A4))) {
+        for (Layer l : page.layers()) {
+          if (l.id().equals("words")) {
+            seen++;
+            slid += Double.isNaN(startOf(l)) ? 1 : 0;
+          }
+        }
+      }
+      assertThat(start).as(d.name()).isNotNaN();
+    }
+    assertThat(seen).isGreaterThanOrEqualTo(all.size());
+    assertThat(slid).isLessThanOrEqualTo(1);
+  }
+
+  /** Returns where the 3 mm lines of a block start, NaN if not all at one place. */
+  private static double startOf(Layer words) {
+    double start = Double.NaN;
+    for (Mark m : words.marks()) {
+      if (m instanceof Mark.Words w && (w.text().startsWith("LINE") || w.heightMm() == 5)) {
+        if (!Double.isNaN(start) && Math.abs(start - w.x()) > 1e-6) {
+          return Double.NaN;
+        }
+        start = w.x();
+      }
+    }
+    return start;
   }
 }
