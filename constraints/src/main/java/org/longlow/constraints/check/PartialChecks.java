@@ -1,7 +1,9 @@
 package org.longlow.constraints.check;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.Places;
@@ -10,13 +12,16 @@ import org.longlow.constraints.stand.Wheels;
 
 /**
  * Findings about a few things only, for searches that ask again and again. The figures are those of
- * {@link Checks#all}, made by the same code.
+ * {@link Checks#all}, made by the same code. Not for several threads: what is asked of each pair is
+ * kept.
  */
 public final class PartialChecks {
 
   private final Layout layout;
   private final Wheels wheels;
   private final GapRules rules;
+  private final Map<String, Map<String, Double>> between = new HashMap<>();
+  private final Map<String, Double> toPeople = new HashMap<>();
 
   /**
    * @param wheels the wheels of the layout
@@ -51,28 +56,27 @@ public final class PartialChecks {
     return SeatFindings.name(sitting);
   }
 
-  /** Returns the name of the gap finding for two parts. */
-  public static String gapId(String a, String b) {
-    return "gap." + GapRules.key(a, b).replace('\n', '.');
-  }
-
-  /** Returns whether two parts must stay clear of each other. */
-  public boolean apart(String a, String b) {
-    return rules.mayNotTouch(a, b);
-  }
-
-  /** Returns the smallest gap allowed between two parts, mm. */
+  /**
+   * Returns the smallest gap allowed between two parts, mm, or NaN where they may touch.
+   *
+   * @param b another part than {@code a}
+   */
   public double leastMm(String a, String b) {
-    return rules.limitMm(a, b, rules.demand(a, b));
+    return between
+        .computeIfAbsent(a, k -> new HashMap<>())
+        .computeIfAbsent(
+            b, k -> rules.mayNotTouch(a, b) ? rules.limitMm(a, b, rules.demand(a, b)) : Double.NaN);
   }
 
-  /** Returns whether people must stay clear of a part. */
-  public boolean clearOfPeople(String part) {
-    return rules.clearOfPeople(part);
-  }
-
-  /** Returns the smallest gap allowed between people and a part, mm. */
+  /**
+   * Returns the smallest gap allowed between people and a part, mm, or NaN where they may touch.
+   */
   public double leastToPeopleMm(String part) {
-    return rules.limitMm(part, GapRules.RIDER, rules.demandOfPeople(part));
+    return toPeople.computeIfAbsent(
+        part,
+        k ->
+            rules.clearOfPeople(part)
+                ? rules.limitMm(part, GapRules.RIDER, rules.demandOfPeople(part))
+                : Double.NaN);
   }
 }

@@ -106,7 +106,7 @@ final class Adjusting {
     List<String> pins = groups.values().stream().flatMap(List::stream).toList();
     Mover mover = new Mover(problem, pins, shared);
     double[] home = mover.at(shared);
-    Search search = new Search(mover, aim(person, home));
+    Search search = new Search(mover, aim(person, home), shared);
     Set<String> excused = excused(search.measure(shared));
     double[][] ways = mover.directions(shared);
     for (int seed = 0; seed < settings.seeds(); seed++) {
@@ -156,7 +156,7 @@ final class Adjusting {
     Mover mover = new Mover(problem, pins, shared);
     Map<String, Search.Trial> places = new LinkedHashMap<>();
     for (String person : crew) {
-      Search search = new Search(mover, aim(person, mover.at(shared)));
+      Search search = new Search(mover, aim(person, mover.at(shared)), shared);
       Search.Trial first = search.measure(shared);
       Set<String> excused = excused(first);
       Search.Trial end = passes(first, excused) ? first : search.run(shared, steps());
@@ -172,7 +172,7 @@ final class Adjusting {
     double apart = apart(places);
     for (int round = 0; round < ROUNDS; round++) {
       for (String person : crew) {
-        Search search = new Search(mover, aim(person, middleOfOthers(person, places)));
+        Search search = new Search(mover, aim(person, middleOfOthers(person, places)), shared);
         Set<String> excused = excused(search.measure(shared));
         Search.Trial end = search.run(places.get(person).x(), steps());
         if (passes(end, excused)) {

@@ -9,17 +9,13 @@ import java.util.Set;
 import java.util.function.Predicate;
 import org.longlow.constraints.check.Finding;
 import org.longlow.constraints.check.PartialChecks;
-import org.longlow.constraints.gap.Body;
-import org.longlow.constraints.gap.Gap;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Person;
-import org.longlow.constraints.layout.Section;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.layout.Wish;
 import org.longlow.constraints.machine.AxleLoads;
 import org.longlow.constraints.machine.MassPoint;
-import org.longlow.constraints.machine.SectionMotion;
 import org.longlow.constraints.seat.SeatParts;
 import org.longlow.constraints.seat.Seats;
 import org.longlow.constraints.seat.Sitting;
@@ -28,7 +24,6 @@ import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Shapes;
 import org.longlow.constraints.stand.Load;
 import org.longlow.constraints.stand.Rider;
-import org.longlow.constraints.stand.Sections;
 import org.longlow.constraints.stand.Stances;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
@@ -42,35 +37,36 @@ import org.longlow.rider.geom.PointMm;
  */
 final class Gauge {
 
-  /** With so much more room than asked a gap is no concern, mm. */
-  private static final double ROOM_MM = 1;
-
-  /** Places looked at between a section shut and open. */
-  private static final int SECTION_STEPS = 8;
-
   private static final double UNMOVED_MM = 1e-9;
 
   private final Layout layout;
   private final Places base;
+  private final Set<String> company;
   private final Map<String, PartShape> shapes;
-  private final Map<String, Body> bodies = new LinkedHashMap<>();
   private final Map<String, SeatParts> seats;
   private final Map<String, org.longlow.rider.body.Body> people = new LinkedHashMap<>();
   private final List<Standing> standings;
-  private final Map<String, Map<String, Body>> stanceBodies = new LinkedHashMap<>();
-  private final Map<String, List<List<Body>>> sweeps = new LinkedHashMap<>();
+  private final Room room;
   private final PartialChecks checks;
   private final List<Sitting> baseSittings;
 
   /**
    * @param base where the pins are
+   * @param company pins that move or may come along; their parts are always looked at
    * @param who which of the crew to look at, by name
+   * @param checks what is asked of the machine
    */
-  Gauge(Layout layout, Places base, Predicate<String> who) {
+  Gauge(
+      Layout layout,
+      Places base,
+      Set<String> company,
+      Predicate<String> who,
+      PartialChecks checks) {
+    this.company = company;
+    this.checks = checks;
     this.layout = layout;
     this.base = base;
     shapes = Shapes.of(layout, base);
-    shapes.forEach((name, s) -> bodies.put(name, new Body(name, s.prisms())));
     seats = SeatParts.of(layout);
     for (Person person : layout.crew().values()) {
       if (who.test(person.name())) {
@@ -80,35 +76,7 @@ final class Gauge {
     Wheels wheels = Wheels.of(layout, base);
     baseSittings = sittings(base, null);
     standings = new Stances(wheels, shapes).all(Study.riders(baseSittings));
-    for (Standing s : standings) {
-      if (s.kind() != Stance.Kind.OPEN) {
-        Map<String, Body> moved = new LinkedHashMap<>();
-        s.moved().forEach((name, shape) -> moved.put(name, new Body(name, shape.prisms())));
-        stanceBodies.put(s.name(), moved);
-      }
-    }
-    layout.sections().forEach((name, section) -> sweep(name, section));
-    checks = new PartialChecks(layout, wheels, base);
-  }
-
-  private void sweep(String name, Section section) {
-    SectionMotion motion;
-    try {
-      motion = Sections.motion(section, base);
-    } catch (IllegalArgumentException e) {
-      return; // it cannot open wherever people sit
-    }
-    List<List<Body>> steps = new ArrayList<>();
-    for (int k = 1; k <= SECTION_STEPS; k++) {
-      Map<String, PartShape> open =
-          Sections.shapes(section, motion, (double) k / SECTION_STEPS, base, shapes);
-      steps.add(open.values().stream().map(Gauge::body).toList());
-    }
-    sweeps.put(name, steps);
-  }
-
-  private static Body body(PartShape shape) {
-    return new Body(shape.part().name(), shape.prisms());
+    room = new Room(layout, base, shapes, standings, checks);
   }
 
   /** The crew on their seats; on seats of which no part moved they sit as at the base. */
@@ -132,15 +100,17 @@ final class Gauge {
     return sittings;
   }
 
-  private static boolean still(SeatParts seat, Map<String, PartShape> moved) {
-    return seat.parts().stream().noneMatch(part -> moved.containsKey(part.name()));
+  private boolean still(SeatParts seat, Map<String, PartShape> moved) {
+    return seat.parts().stream()
+        .noneMatch(
+            part ->
+                moved.containsKey(part.name())
+                    && moved.get(part.name()) != shapes.get(part.name()));
   }
 
   /** Returns every margin with the pins at {@code places}. */
   List<Reading> at(Places places) {
     Map<String, PartShape> moved = moved(places);
-    Map<String, Body> movedBodies = new LinkedHashMap<>();
-    moved.forEach((name, shape) -> movedBodies.put(name, body(shape)));
     List<Sitting> sittings = sittings(places, moved);
     List<Rider> riders = Study.riders(sittings);
     List<Standing> full = new ArrayList<>();
@@ -157,8 +127,7 @@ final class Gauge {
     for (Sitting sitting : sittings) {
       crew(readings, sitting, full);
     }
-    partGaps(readings, movedBodies);
-    sittings.forEach(s -> personGaps(readings, s, movedBodies));
+    room.gaps(readings, moved, sittings);
     return readings;
   }
 
@@ -175,8 +144,11 @@ final class Gauge {
     Map<String, PartShape> moved = new LinkedHashMap<>();
     shapes.forEach(
         (name, shape) -> {
-          if (shape.part().pins().stream().anyMatch(pins::contains)) {
+          List<String> own = shape.part().pins();
+          if (own.stream().anyMatch(pins::contains)) {
             moved.put(name, Shapes.of(shape.part(), places, false));
+          } else if (own.stream().anyMatch(company::contains)) {
+            moved.put(name, shape);
           }
         });
     return moved;
@@ -315,95 +287,5 @@ final class Gauge {
                 }
               }
             });
-  }
-
-  /** Moved parts against all parts, in the stance in which each pair is closest. */
-  private void partGaps(List<Reading> readings, Map<String, Body> moved) {
-    Worst worst = new Worst();
-    List<Body> movers = List.copyOf(moved.values());
-    for (int i = 0; i < movers.size(); i++) {
-      Body mover = movers.get(i);
-      for (Body other : bodies.values()) {
-        if (!moved.containsKey(other.name())) {
-          parts(worst, mover, other);
-        }
-      }
-      for (Body other : movers.subList(0, i)) {
-        parts(worst, mover, other);
-      }
-      for (Map<String, Body> inStance : stanceBodies.values()) {
-        if (!inStance.containsKey(mover.name())) {
-          inStance.values().forEach(other -> parts(worst, mover, other));
-        }
-      }
-    }
-    sweeps.forEach(
-        (name, steps) -> {
-          List<String> own = layout.sections().get(name).parts();
-          for (List<Body> step : steps) {
-            for (Body opening : step) {
-              for (Body mover : movers) {
-                if (!own.contains(mover.name()) && checks.apart(opening.name(), mover.name())) {
-                  worst.keep(
-                      "open." + name + "." + opening.name() + "." + mover.name(),
-                      opening,
-                      mover,
-                      checks.leastMm(opening.name(), mover.name()));
-                }
-              }
-            }
-          }
-        });
-    worst.into(readings, "");
-  }
-
-  private void parts(Worst worst, Body a, Body b) {
-    if (checks.apart(a.name(), b.name())) {
-      worst.keep(PartialChecks.gapId(a.name(), b.name()), a, b, checks.leastMm(a.name(), b.name()));
-    }
-  }
-
-  private void personGaps(List<Reading> readings, Sitting sitting, Map<String, Body> moved) {
-    Body person = sitting.solid().orElse(null);
-    if (person == null) {
-      return;
-    }
-    Worst worst = new Worst();
-    String name = PartialChecks.name(sitting);
-    bodies.forEach(
-        (part, body) ->
-            person(worst, "gap." + part + "." + name, person, moved.getOrDefault(part, body)));
-    sweeps.forEach(
-        (section, steps) -> {
-          for (List<Body> step : steps) {
-            for (Body opening : step) {
-              person(worst, "open." + section + "." + opening.name() + "." + name, person, opening);
-            }
-          }
-        });
-    worst.into(readings, sitting.person());
-  }
-
-  private void person(Worst worst, String id, Body person, Body part) {
-    if (checks.clearOfPeople(part.name())) {
-      worst.keep(id, person, part, checks.leastToPeopleMm(part.name()));
-    }
-  }
-
-  /** The least margin under each name; pairs with more than enough room are left out. */
-  private static final class Worst {
-    private final Map<String, Double> margins = new LinkedHashMap<>();
-
-    void keep(String id, Body a, Body b, double leastMm) {
-      Gap gap = a.to(b, leastMm + ROOM_MM);
-      if (gap != null) {
-        margins.merge(id, gap.gapMm() - leastMm, Math::min);
-      }
-    }
-
-    void into(List<Reading> readings, String person) {
-      margins.forEach(
-          (id, margin) -> readings.add(new Reading(id, person, Reading.Kind.GAP, margin)));
-    }
   }
 }

@@ -2,9 +2,11 @@ package org.longlow.constraints.suit;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.longlow.constraints.place.LayoutProblem;
 import org.longlow.constraints.solve.Freedom;
 import org.longlow.constraints.solve.Problem;
@@ -91,13 +93,9 @@ final class Mover {
    * vector as long as {@link #at}.
    */
   double[][] directions(double[] x) {
-    SolveReport report = Solver.solveAndDiagnose(free.withStart(x), SETTINGS);
-    Map<String, Integer> rows = new HashMap<>();
-    for (int k = 0; k < variables.length; k++) {
-      rows.put(free.variables().get(variables[k]).name(), k);
-    }
+    Map<String, Integer> rows = rows();
     List<double[]> columns = new ArrayList<>();
-    for (Freedom freedom : report.diagnosis().orElseThrow().freedoms()) {
+    for (Freedom freedom : freedoms(x)) {
       double[] column = new double[variables.length];
       boolean any = false;
       for (Map.Entry<String, Double> move : freedom.moves().entrySet()) {
@@ -112,6 +110,40 @@ final class Mover {
       }
     }
     return orthonormal(columns);
+  }
+
+  /** Returns the pins that may come along when these move from {@code x}, these among them. */
+  Set<String> company(double[] x) {
+    Map<String, Integer> rows = rows();
+    Set<String> names = new HashSet<>();
+    for (Freedom freedom : freedoms(x)) {
+      if (freedom.moves().keySet().stream().anyMatch(rows::containsKey)) {
+        names.addAll(freedom.moves().keySet());
+      }
+    }
+    Set<String> pins = new HashSet<>();
+    for (String pin : layout.layout().pins().keySet()) {
+      if (names.contains(pin + ".x") || names.contains(pin + ".z")) {
+        pins.add(pin);
+      }
+    }
+    return pins;
+  }
+
+  private List<Freedom> freedoms(double[] x) {
+    return Solver.solveAndDiagnose(free.withStart(x), SETTINGS)
+        .diagnosis()
+        .orElseThrow()
+        .freedoms();
+  }
+
+  /** The place in {@link #at} of each variable by its name. */
+  private Map<String, Integer> rows() {
+    Map<String, Integer> rows = new HashMap<>();
+    for (int k = 0; k < variables.length; k++) {
+      rows.put(free.variables().get(variables[k]).name(), k);
+    }
+    return rows;
   }
 
   /** Gram and Schmidt, longest first. */

@@ -5,9 +5,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
+import org.longlow.constraints.check.PartialChecks;
+import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Wish;
 import org.longlow.constraints.place.LayoutProblem;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.stand.Wheels;
 
 /**
  * Least squares on the strays of all margins, along the ties of the layout.
@@ -20,9 +25,8 @@ import org.longlow.constraints.place.LayoutProblem;
 final class Search {
 
   /** How much more a failing finding counts than discomfort, in the two passes. */
-  private static final double[] HARD_WEIGHTS = {10, 80};
+  private static final double ROUGH_WEIGHT = 10;
 
-  /** The weight that results are compared with. */
   static final double FULL_WEIGHT = 80;
 
   /** How much more findings that ask for care count than wishes for shares and sight. */
@@ -52,6 +56,14 @@ final class Search {
               .orElse(1);
       return new Aim(name -> true, weight, near, 1000);
     }
+
+    double weighted(Reading r, double hardWeight) {
+      double stray = r.stray(hardWeight);
+      if (r.kind().hard()) {
+        return stray;
+      }
+      return r.wished() ? stray : CARE * stray * Math.sqrt(comfortWeight);
+    }
   }
 
   /**
@@ -70,10 +82,19 @@ final class Search {
 
   private final Mover mover;
   private final Aim aim;
+  private final PartialChecks checks;
+  private final Set<String> company;
 
-  Search(Mover mover, Aim aim) {
+  /**
+   * @param from values of all variables near which the search runs
+   */
+  Search(Mover mover, Aim aim, double[] from) {
     this.mover = mover;
     this.aim = aim;
+    Layout layout = mover.layout().layout();
+    Places places = mover.layout().places(from);
+    company = mover.company(from);
+    checks = new PartialChecks(layout, Wheels.of(layout, places), places);
   }
 
   /** Returns the margins at {@code x}, all measured anew. */
@@ -82,7 +103,7 @@ final class Search {
   }
 
   private Gauge gauge(double[] x) {
-    return new Gauge(mover.layout().layout(), mover.layout().places(x), aim.who);
+    return new Gauge(mover.layout().layout(), mover.layout().places(x), company, aim.who, checks);
   }
 
   private Trial trial(Gauge gauge, double[] x) {
@@ -90,10 +111,14 @@ final class Search {
   }
 
   /** Returns the sum of squares that is made least. */
-  double merit(Trial trial, double hardWeight) {
+  private double merit(Trial trial, double hardWeight) {
+    return merit(trial, aim, hardWeight);
+  }
+
+  static double merit(Trial trial, Aim aim, double hardWeight) {
     double sum = 0;
     for (Reading r : trial.readings()) {
-      double stray = weighted(r, hardWeight);
+      double stray = aim.weighted(r, hardWeight);
       sum += stray * stray;
     }
     for (int k = 0; k < trial.at().length; k++) {
@@ -103,27 +128,25 @@ final class Search {
     return sum;
   }
 
-  private double weighted(Reading r, double hardWeight) {
-    double stray = r.stray(hardWeight);
-    if (r.kind().hard()) {
-      return stray;
-    }
-    return r.wished() ? stray : CARE * stray * Math.sqrt(aim.comfortWeight);
-  }
-
   /**
    * Returns the best place found from {@code start}.
    *
    * @param start values of all variables, where ties and limits hold
    */
   Trial run(double[] start, int steps) {
-    double[] x = start;
-    for (double weight : HARD_WEIGHTS) {
-      x = descend(x, weight, steps);
-    }
-    Trial end = measure(x);
+    return finish(rough(start, steps), steps);
+  }
+
+  /** The first pass: past failing findings to a good place. */
+  Trial rough(double[] start, int steps) {
+    return measure(descend(start, ROUGH_WEIGHT, steps));
+  }
+
+  /** The second pass: from a good place to where findings pass. */
+  Trial finish(Trial from, int steps) {
+    Trial end = measure(descend(from.x(), FULL_WEIGHT, steps));
     if (end.fails() > 0) {
-      end = measure(descend(compass(x), FULL_WEIGHT, steps));
+      end = measure(descend(compass(end.x()), FULL_WEIGHT, steps));
     }
     return end;
   }
@@ -210,7 +233,7 @@ final class Search {
 
   private double[] residuals(Trial trial, List<String> names, double weight) {
     Map<String, Double> strays = new LinkedHashMap<>();
-    trial.readings().forEach(r -> strays.merge(r.id(), weighted(r, weight), Math::max));
+    trial.readings().forEach(r -> strays.merge(r.id(), aim.weighted(r, weight), Math::max));
     double[] out = new double[names.size() + trial.at().length];
     for (int i = 0; i < names.size(); i++) {
       out[i] = strays.getOrDefault(names.get(i), 0.0);

@@ -71,52 +71,60 @@ public final class Suiting {
     Search.Aim aim = Search.Aim.crew(problem, home);
     double[][] ways = mover.directions(start);
     // each start has a mover of its own: nothing is shared, so order and threads do not matter
-    List<Search.Trial> found =
+    List<Search.Trial> rough =
         IntStream.range(0, settings.seeds())
             .parallel()
-            .mapToObj(seed -> from(seed, home, ways, aim))
+            .mapToObj(seed -> rough(seed, home, ways, aim))
             .filter(Objects::nonNull)
             .toList();
-    Search search = new Search(mover, aim);
-    List<Search.Trial> ranked = new ArrayList<>(found);
-    ranked.add(search.measure(start));
-    ranked.sort(
-        Comparator.comparingLong(Search.Trial::fails)
-            .thenComparingDouble(t -> search.merit(t, Search.FULL_WEIGHT)));
-    double present = search.merit(ranked.get(position(ranked, start)), Search.FULL_WEIGHT);
-    List<Search.Trial> kept = new ArrayList<>();
-    for (Search.Trial trial : ranked) {
-      boolean worse = search.merit(trial, Search.FULL_WEIGHT) > present;
-      boolean seen = kept.stream().anyMatch(k -> farthest(k.at(), trial.at()) < SAME_MM);
-      if (kept.isEmpty() || (!worse && !seen && trial.x() != start)) {
-        kept.add(trial);
-      }
-      if (kept.size() == settings.alternatives()) {
-        break;
-      }
-    }
+    List<Search.Trial> promising = best(rough, aim, settings.alternatives() + 1);
+    List<Search.Trial> found =
+        new ArrayList<>(promising.parallelStream().map(t -> finish(t, aim)).toList());
+    Search.Trial present = search(aim).measure(start);
+    found.add(present);
+    double worst = merit(present, aim);
+    List<Search.Trial> kept = new ArrayList<>(best(found, aim, settings.alternatives()));
+    Search.Trial shared = kept.get(0);
+    kept.removeIf(t -> t != shared && (t == present || merit(t, aim) > worst));
     List<SuitReport.Alternative> alternatives = new ArrayList<>();
     kept.forEach(t -> alternatives.add(alternative(t)));
     alternatives.sort(Comparator.comparingLong(a -> a.study().failing()));
-    SuitReport.Alternative best = alternatives.get(0);
     Optional<SuitReport.Adjustment> adjustment =
-        settings.adjust() && layout().crew().size() > 1 && ranked.get(0).fails() > 0
-            ? new Adjusting(problem, groups, settings).from(ranked.get(0).x())
+        settings.adjust() && layout().crew().size() > 1 && shared.fails() > 0
+            ? new Adjusting(problem, groups, settings).from(shared.x())
             : Optional.empty();
     return new SuitReport(
-        before, comfort(before), alternatives, adjustment, limiting(best.study()));
+        before, comfort(before), alternatives, adjustment, limiting(alternatives.get(0).study()));
   }
 
-  private static int position(List<Search.Trial> trials, double[] x) {
-    for (int i = 0; i < trials.size(); i++) {
-      if (trials.get(i).x() == x) {
-        return i;
+  private Search search(Search.Aim aim) {
+    return new Search(new Mover(problem, pins, start), aim, start);
+  }
+
+  private double merit(Search.Trial trial, Search.Aim aim) {
+    return Search.merit(trial, aim, Search.FULL_WEIGHT);
+  }
+
+  /** The best distinct trials, fewest failing findings first. */
+  private List<Search.Trial> best(List<Search.Trial> trials, Search.Aim aim, int most) {
+    List<Search.Trial> ranked = new ArrayList<>(trials);
+    ranked.sort(
+        Comparator.comparingLong(Search.Trial::fails).thenComparingDouble(t -> merit(t, aim)));
+    List<Search.Trial> kept = new ArrayList<>();
+    for (Search.Trial trial : ranked) {
+      boolean seen = kept.stream().anyMatch(k -> farthest(k.at(), trial.at()) < SAME_MM);
+      if (!seen && kept.size() < most) {
+        kept.add(trial);
       }
     }
-    throw new IllegalStateException("the present place was not measured");
+    return kept;
   }
 
-  private Search.Trial from(int seed, double[] home, double[][] ways, Search.Aim aim) {
+  private Search.Trial finish(Search.Trial trial, Search.Aim aim) {
+    return search(aim).finish(trial, settings.stepsPerSeed());
+  }
+
+  private Search.Trial rough(int seed, double[] home, double[][] ways, Search.Aim aim) {
     Mover own = new Mover(problem, pins, start);
     double[] x = start;
     if (seed > 0) {
@@ -134,7 +142,7 @@ public final class Suiting {
       }
       x = there.get();
     }
-    return new Search(own, aim).run(x, settings.stepsPerSeed());
+    return new Search(own, aim, start).rough(x, settings.stepsPerSeed());
   }
 
   private Layout layout() {

@@ -1,0 +1,180 @@
+package org.longlow.constraints.suit;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.longlow.constraints.check.PartialChecks;
+import org.longlow.constraints.gap.Body;
+import org.longlow.constraints.gap.Gap;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Section;
+import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.machine.SectionMotion;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.stand.Sections;
+import org.longlow.constraints.stand.Standing;
+
+/**
+ * Room between moved parts and all others, and between people and parts: as drawn, in every stance,
+ * and while sections open. Bodies of what stays are kept with their indexes. Not for several
+ * threads.
+ */
+final class Room {
+
+  /** With so much more room than asked a gap is no concern, mm. */
+  private static final double ROOM_MM = 1;
+
+  /** Places looked at between a section shut and open. */
+  private static final int SECTION_STEPS = 8;
+
+  private final Layout layout;
+  private final Map<String, PartShape> shapes;
+  private final Map<String, Body> bodies = new LinkedHashMap<>();
+  private final Map<String, Map<String, Body>> stanceBodies = new LinkedHashMap<>();
+  private final Map<String, List<List<Body>>> sweeps = new LinkedHashMap<>();
+  private final PartialChecks checks;
+
+  Room(
+      Layout layout,
+      Places base,
+      Map<String, PartShape> shapes,
+      List<Standing> standings,
+      PartialChecks checks) {
+    this.layout = layout;
+    this.shapes = shapes;
+    this.checks = checks;
+    shapes.forEach((name, s) -> bodies.put(name, body(s)));
+    for (Standing s : standings) {
+      if (s.kind() != Stance.Kind.OPEN) {
+        Map<String, Body> moved = new LinkedHashMap<>();
+        s.moved().forEach((name, shape) -> moved.put(name, body(shape)));
+        stanceBodies.put(s.name(), moved);
+      }
+    }
+    layout.sections().forEach((name, section) -> sweep(name, section, base));
+  }
+
+  private static Body body(PartShape shape) {
+    return new Body(shape.part().name(), shape.prisms());
+  }
+
+  private void sweep(String name, Section section, Places base) {
+    SectionMotion motion;
+    try {
+      motion = Sections.motion(section, base);
+    } catch (IllegalArgumentException e) {
+      return; // it cannot open wherever people sit
+    }
+    List<List<Body>> steps = new ArrayList<>();
+    for (int k = 1; k <= SECTION_STEPS; k++) {
+      Map<String, PartShape> open =
+          Sections.shapes(section, motion, (double) k / SECTION_STEPS, base, shapes);
+      steps.add(open.values().stream().map(Room::body).toList());
+    }
+    sweeps.put(name, steps);
+  }
+
+  /**
+   * Adds the margins of gaps.
+   *
+   * @param moved the parts that may have moved, where they are now
+   * @param sittings the people, where they sit now
+   */
+  void gaps(List<Reading> readings, Map<String, PartShape> moved, List<Sitting> sittings) {
+    Map<String, Body> movers = new LinkedHashMap<>();
+    moved.forEach(
+        (name, shape) ->
+            movers.put(name, shape == shapes.get(name) ? bodies.get(name) : body(shape)));
+    parts(readings, movers);
+    sittings.forEach(s -> people(readings, s, movers));
+  }
+
+  /** Moved parts against all parts, in the stance in which each pair is closest. */
+  private void parts(List<Reading> readings, Map<String, Body> moved) {
+    Worst worst = new Worst();
+    List<Body> movers = List.copyOf(moved.values());
+    for (int i = 0; i < movers.size(); i++) {
+      Body mover = movers.get(i);
+      for (Body other : bodies.values()) {
+        if (!moved.containsKey(other.name())) {
+          pair(worst, mover, other);
+        }
+      }
+      for (Body other : movers.subList(0, i)) {
+        pair(worst, mover, other);
+      }
+      for (Map<String, Body> inStance : stanceBodies.values()) {
+        if (!inStance.containsKey(mover.name())) {
+          inStance.values().forEach(other -> pair(worst, mover, other));
+        }
+      }
+    }
+    sweeps.forEach(
+        (name, steps) -> {
+          List<String> own = layout.sections().get(name).parts();
+          for (List<Body> step : steps) {
+            for (Body opening : step) {
+              for (Body mover : movers) {
+                if (!own.contains(mover.name())) {
+                  worst.keep(
+                      "open." + name + "." + opening.name() + "." + mover.name(),
+                      opening,
+                      mover,
+                      checks.leastMm(opening.name(), mover.name()));
+                }
+              }
+            }
+          }
+        });
+    worst.into(readings, "");
+  }
+
+  private void pair(Worst worst, Body a, Body b) {
+    worst.keep("gap." + a.name() + "." + b.name(), a, b, checks.leastMm(a.name(), b.name()));
+  }
+
+  private void people(List<Reading> readings, Sitting sitting, Map<String, Body> moved) {
+    Body person = sitting.solid().orElse(null);
+    if (person == null) {
+      return;
+    }
+    Worst worst = new Worst();
+    String name = PartialChecks.name(sitting);
+    bodies.forEach(
+        (part, body) ->
+            person(worst, "gap." + part + "." + name, person, moved.getOrDefault(part, body)));
+    sweeps.forEach(
+        (section, steps) -> {
+          for (List<Body> step : steps) {
+            for (Body opening : step) {
+              person(worst, "open." + section + "." + opening.name() + "." + name, person, opening);
+            }
+          }
+        });
+    worst.into(readings, sitting.person());
+  }
+
+  private void person(Worst worst, String id, Body person, Body part) {
+    worst.keep(id, person, part, checks.leastToPeopleMm(part.name()));
+  }
+
+  /** The least margin under each name; pairs with more than enough room are left out. */
+  private static final class Worst {
+    private final Map<String, Double> margins = new LinkedHashMap<>();
+
+    void keep(String id, Body a, Body b, double leastMm) {
+      Gap gap = Double.isNaN(leastMm) ? null : a.to(b, leastMm + ROOM_MM);
+      if (gap != null) {
+        margins.merge(id, gap.gapMm() - leastMm, Math::min);
+      }
+    }
+
+    void into(List<Reading> readings, String person) {
+      margins.forEach(
+          (id, margin) -> readings.add(new Reading(id, person, Reading.Kind.GAP, margin)));
+    }
+  }
+}
