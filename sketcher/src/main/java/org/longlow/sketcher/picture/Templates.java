@@ -46,7 +46,8 @@ public final class Templates {
 
   /**
    * Returns the templates of some parts of a study, in the order of the layout; a cushion has one
-   * from the side, one for each board and one for each layer.
+   * from the side, one for each board and one for each layer, a rail one more for each end that is
+   * coped to the side of another rail.
    *
    * @param parts names; empty takes every part that a shop makes
    * @throws IllegalArgumentException if a name is no part of the layout
@@ -102,6 +103,7 @@ public final class Templates {
         }
       } else if (shape.part() instanceof Part.Tube tube) {
         out.add(tube(tube, shape, places));
+        out.addAll(CopeTemplates.of(tube, shapes, places));
       } else {
         out.add(plain(shape, places));
       }
