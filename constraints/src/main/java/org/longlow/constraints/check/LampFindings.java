@@ -53,7 +53,7 @@ final class LampFindings {
             "law",
             "lamps",
             unladen.get().name(),
-            Verdict.CAUTION,
+            Verdict.NOT_APPLICABLE,
             Double.NaN,
             "",
             "tables listed with each finding",
