@@ -129,8 +129,7 @@ final class CopeTemplates {
     ring.add(new PointMm(0, top));
     Geometry outline = Curves.polygon(ring);
     String title = branch.name() + ", cope at " + pin;
-    TemplateSheet sheet =
-        new TemplateSheet(branch.name(), title, outline, "up the tube", "round the tube");
+    TemplateSheet sheet = new TemplateSheet(branch.name(), title, outline, "up tube", "round");
     for (int quarter = 1; quarter < 4; quarter++) {
       double x = length * quarter / 4;
       sheet.mark(
