@@ -18,7 +18,6 @@ import org.longlow.svg.drawing.Palette;
 import org.longlow.svg.page.Page;
 import org.longlow.svg.page.Paper;
 import org.longlow.svg.page.TemplateSettings;
-import org.longlow.svg.page.TemplateSheets;
 import org.longlow.svg.write.PdfInfo;
 import org.longlow.svg.write.PdfWriter;
 import org.longlow.svg.write.SvgWriter;
@@ -79,7 +78,7 @@ public final class Making {
       if (!progress.step(drawing.name(), done, drawings.size())) {
         return new TemplatesMade(done, sheets, false);
       }
-      List<Page> pages = TemplateSheets.of(drawing.name(), drawing.drawing(), settings);
+      List<Page> pages = drawing.sheets(settings);
       PdfWriter.write(
           pages,
           PALETTE,

@@ -1,0 +1,134 @@
+package org.longlow.sketcher.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.locationtech.jts.algorithm.distance.DiscreteHausdorffDistance;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.util.AffineTransformation;
+import org.longlow.constraints.study.Study;
+import org.longlow.demo.Demos;
+import org.longlow.svg.page.Paper;
+import org.longlow.svg.page.TemplateSettings;
+
+/**
+ * Lays the written sheets of a shipped machine's part cross on cross and compares the joined line
+ * with the solved outline. 0.05 mm is what a scriber line can tell; files round to 0.001 mm.
+ */
+class SheetsOfAMachineTest {
+
+  private static final double TRUE_TO_MM = 0.05;
+  private static final GeometryFactory GF = new GeometryFactory();
+  private static final String PART = "lowSides";
+
+  @TempDir Path folder;
+
+  private record Sheet(Map<String, Coordinate> crosses, List<LineString> lines) {}
+
+  @Test
+  void sheetsLaidCrossOnCrossGiveTheSolvedOutline() throws IOException {
+    Study study = Study.of(Demos.layout("heron"));
+    Making.TemplatesMade made =
+        Making.templates(study, folder, TemplateSettings.on(Paper.A4), Set.of(PART), Progress.NONE);
+    assertThat(made.sheets()).isGreaterThan(4);
+    List<Sheet> sheets = new ArrayList<>();
+    try (Stream<Path> files = Files.list(folder)) {
+      for (Path file : files.filter(f -> f.toString().endsWith(".svg")).sorted().toList()) {
+        Sheet sheet = read(Files.readString(file));
+        if (!sheet.crosses().isEmpty()) {
+          sheets.add(sheet);
+        }
+      }
+    }
+    Geometry laid = GF.createMultiLineString(lay(sheets).toArray(new LineString[0]));
+    Geometry solved = study.shapes().get(PART).outline().getBoundary();
+    Geometry moved =
+        AffineTransformation.translationInstance(
+                solved.getEnvelopeInternal().getMinX() - laid.getEnvelopeInternal().getMinX(),
+                solved.getEnvelopeInternal().getMinY() - laid.getEnvelopeInternal().getMinY())
+            .transform(laid);
+    assertThat(DiscreteHausdorffDistance.distance(solved, moved, 0.1)).isLessThan(TRUE_TO_MM);
+    assertThat(DiscreteHausdorffDistance.distance(moved, solved, 0.1)).isLessThan(TRUE_TO_MM);
+  }
+
+  /** Lays every sheet on those that lie already, by a cross that they share. */
+  private static List<LineString> lay(List<Sheet> sheets) {
+    Map<String, Coordinate> bench = new HashMap<>(sheets.get(0).crosses());
+    List<LineString> lines = new ArrayList<>(sheets.get(0).lines());
+    List<Sheet> left = new ArrayList<>(sheets.subList(1, sheets.size()));
+    while (!left.isEmpty()) {
+      Sheet next =
+          left.stream()
+              .filter(s -> s.crosses().keySet().stream().anyMatch(bench::containsKey))
+              .findFirst()
+              .orElseThrow(() -> new AssertionError("a sheet shares no cross with the others"));
+      left.remove(next);
+      String shared =
+          next.crosses().keySet().stream().filter(bench::containsKey).findFirst().orElseThrow();
+      Coordinate here = next.crosses().get(shared);
+      Coordinate there = bench.get(shared);
+      AffineTransformation move =
+          AffineTransformation.translationInstance(there.x - here.x, there.y - here.y);
+      next.crosses().forEach((k, c) -> bench.putIfAbsent(k, move.transform(c, new Coordinate())));
+      next.lines().forEach(l -> lines.add((LineString) move.transform(l)));
+    }
+    return lines;
+  }
+
+  private static Sheet read(String svg) {
+    Map<String, Coordinate> crosses = new HashMap<>();
+    Matcher register =
+        Pattern.compile("<path d=\"([^\"]*)\" data-subject=\"(register:[^\"]*)\"").matcher(svg);
+    while (register.find()) {
+      crosses.put(
+          register.group(2),
+          GF.createMultiLineString(lines(register.group(1)).toArray(new LineString[0]))
+              .getEnvelopeInternal()
+              .centre());
+    }
+    List<LineString> cut = new ArrayList<>();
+    Matcher group = Pattern.compile("<g id=\"outline\">(.*?)</g>", Pattern.DOTALL).matcher(svg);
+    if (group.find()) {
+      Matcher path = Pattern.compile("<path d=\"([^\"]*)\"").matcher(group.group(1));
+      while (path.find()) {
+        cut.addAll(lines(path.group(1)));
+      }
+    }
+    return new Sheet(crosses, cut);
+  }
+
+  /** Straight pieces of a path of absolute M, L and Z, y up. */
+  private static List<LineString> lines(String d) {
+    List<LineString> lines = new ArrayList<>();
+    for (String run : d.split("M")) {
+      if (run.isBlank()) {
+        continue;
+      }
+      List<Coordinate> points = new ArrayList<>();
+      for (String point : run.replace("Z", "").split("L")) {
+        String[] xy = point.trim().split("[ ,]+");
+        points.add(new Coordinate(Double.parseDouble(xy[0]), -Double.parseDouble(xy[1])));
+      }
+      if (run.contains("Z")) {
+        points.add(points.get(0).copy());
+      }
+      lines.add(GF.createLineString(points.toArray(new Coordinate[0])));
+    }
+    return lines;
+  }
+}
