@@ -46,6 +46,17 @@ public final class SolveSession {
    * one.
    */
   public SolveReport solve(Problem next) {
+    take(next);
+    return solve();
+  }
+
+  /** Solves another problem from values of our own instead of its start and anchor values. */
+  public SolveReport solve(Problem next, double[] start, double[] anchor) {
+    take(next);
+    return solve(start, anchor);
+  }
+
+  private void take(Problem next) {
     if (sameStructure(problem, next)) {
       problem = next;
       for (GroupSolver group : groups) {
@@ -54,7 +65,6 @@ public final class SolveSession {
     } else {
       prepare(next);
     }
-    return solve();
   }
 
   /**
