@@ -6,8 +6,8 @@ import java.util.SplittableRandom;
 import org.longlow.constraints.solve.relation.Relations;
 
 /**
- * Layouts like a chassis, of any size: a triangulated frame bay after bay, two-link struts hung on it that meet at a given
- * angle, and a few free measures that several bars share.
+ * Layouts like a chassis, of any size: a triangulated frame bay after bay, two-link struts hung on
+ * it that meet at a given angle, and a few free measures that several bars share.
  *
  * <p>As many ties as unknowns, so that the reference solves the same square system.
  */
@@ -26,7 +26,8 @@ final class ChassisLayout {
    * @param lengthMm of the bar that is edited; 300 fits the start
    */
   static Problem of(int unknowns, double lengthMm) {
-    // A bay has a lower pin, an upper pin and, every third, a strut pin; every fifth shares a measure: 4.87 on average.
+    // A bay has a lower pin, an upper pin and, every third, a strut pin; every fifth shares a
+    // measure: 4.87 on average.
     return new ChassisLayout(Math.max(2, (int) Math.round(unknowns / 4.87))).build(lengthMm);
   }
 

@@ -15,8 +15,8 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * One edit of a chassis-like layout, answered warm, beside Levenberg-Marquardt of Hipparchus with an analytic dense
- * Jacobian on the same relations from the same start.
+ * One edit of a chassis-like layout, answered warm, beside Levenberg-Marquardt of Hipparchus with
+ * an analytic dense Jacobian on the same relations from the same start.
  *
  * <p>Each call changes one bar by 2 mm there or back and solves from the last answer.
  */
@@ -43,10 +43,8 @@ public class SolveBenchmark {
   /** Makes the layout and checks that both solvers agree on it. */
   @Setup
   public void prepare() {
-    edits =
-        new Problem[] {ChassisLayout.of(unknowns, 300), ChassisLayout.of(unknowns, 302)};
-    relations =
-        List.of(ChassisLayout.relations(edits[0]), ChassisLayout.relations(edits[1]));
+    edits = new Problem[] {ChassisLayout.of(unknowns, 300), ChassisLayout.of(unknowns, 302)};
+    relations = List.of(ChassisLayout.relations(edits[0]), ChassisLayout.relations(edits[1]));
     session = new SolveSession(edits[0], SolverSettings.DEFAULT);
     SolveReport report = session.solve();
     if (report.status() != SolveStatus.SOLVED) {

@@ -54,18 +54,16 @@ final class CurvatureStep {
    * Finds a step from the point evaluated last, after {@link GroupSystem#nearingStep} there.
    *
    * @param target scaled way to the anchor
-   * @param plain the plain step, where the search starts and which sets the size of the region
+   * @param plain the plain step, where the search starts
    * @param unit weight of the distance to the anchor beside the wishes
+   * @param region longest step allowed, scaled
    * @return whether a usable step was found
    */
-  boolean find(double[] x, double[] target, double[] plain, double unit) {
+  boolean find(double[] x, double[] target, double[] plain, double unit, double region) {
     int n = system.n;
     RowSet rows = system.rows;
-    double radius = 0;
-    for (double p : plain) {
-      radius += p * p;
-    }
-    radius = REACH * Math.sqrt(radius);
+    double length = Math.sqrt(dot(plain, plain));
+    double radius = Math.min(REACH * length, region);
     // Everything is divided by unit: the identity part of the Hessian is 1.
     for (int i = 0; i < rows.count; i++) {
       tieMultiplier[i] =
@@ -88,7 +86,10 @@ final class CurvatureStep {
     }
     // Start from the plain step: it closes what ties and active limits still miss, and the rest
     // stays within them.
-    System.arraycopy(plain, 0, step, 0, n);
+    double share = Math.min(1, 0.5 * radius / length);
+    for (int j = 0; j < n; j++) {
+      step[j] = share * plain[j];
+    }
     multiply(x, step, hd, unit);
     add(r, 1, hd);
     reduce(unit);
@@ -125,11 +126,8 @@ final class CurvatureStep {
         d[j] = -z[j] + beta * d[j];
       }
     }
-    double length = 0;
-    for (double s : step) {
-      length += s * s;
-    }
-    return length > 0 && length - length == 0;
+    double square = dot(step, step);
+    return square > 0 && square - square == 0;
   }
 
   /**

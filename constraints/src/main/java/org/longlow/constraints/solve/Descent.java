@@ -35,6 +35,7 @@ final class Descent {
   private final double[] bendBefore;
   private final double[] bendAfter;
   private int steps;
+  private double shareTaken = 1;
 
   Descent(GroupSystem system, Restoration restoration) {
     this.system = system;
@@ -184,12 +185,14 @@ final class Descent {
     double before = Double.POSITIVE_INFINITY;
     boolean first = true;
     boolean newton = false;
+    double region = 0;
     int idle = 0;
     for (int k = 0; k < settings.maxIterations(); k++) {
       if (!(rows.evaluate(x) & system.limits.evaluate(x))) {
         return false;
       }
       if (first) {
+        region = 2 * spread(x);
         system.measureWishes();
         system.limitStep.reset();
       }
@@ -215,13 +218,17 @@ final class Descent {
       idle = longest > 0.7 * before ? idle + 1 : 0;
       before = longest;
       boolean accepted = false;
-      if (newton && curvature.find(x, target, direction, unit)) {
+      if (newton && curvature.find(x, target, direction, unit, region)) {
         accepted = tryStep(x, curvature.step(), now, unit, aimMm, 3, settings);
       }
       if (!accepted) {
         accepted = tryStep(x, direction, now, unit, aimMm, 30, settings);
         newton |= accepted;
       }
+      // A step that had to be shortened, or one at the edge that went well, sets how far the next
+      // may go.
+      double moved = moved(x);
+      region = shareTaken < 1 || !accepted ? 2 * moved : Math.max(region, 3 * moved);
       if (!accepted) {
         // At the floor of what the objective can tell apart.
         return longest <= ROUGH * settings.nearnessMm();
@@ -231,6 +238,30 @@ final class Descent {
       }
     }
     return false;
+  }
+
+  /** Length of the way from the beginning of the step, scaled. */
+  private double moved(double[] x) {
+    double sum = 0;
+    for (int j = 0; j < system.n; j++) {
+      double d = (x[system.group.variables()[j]] - from[j]) / system.rows.scaleOf(j);
+      sum += d * d;
+    }
+    return Math.sqrt(sum);
+  }
+
+  /** How far the values of the group are apart and from home, scaled. */
+  private double spread(double[] x) {
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
+    double away = 0;
+    for (int j = 0; j < system.n; j++) {
+      double value = x[system.group.variables()[j]] / system.rows.scaleOf(j);
+      low = Math.min(low, value);
+      high = Math.max(high, value);
+      away = Math.max(away, Math.abs(value - home[j]));
+    }
+    return Math.max(1, Math.sqrt(system.n) * (high - low + away));
   }
 
   private boolean tryStep(
@@ -262,6 +293,7 @@ final class Descent {
         ok = !system.watch.leaps(bendBefore, bendAfter);
       }
       if (ok && objective(x, unit) <= now + NOISE * Math.abs(now)) {
+        shareTaken = share;
         return true;
       }
     }

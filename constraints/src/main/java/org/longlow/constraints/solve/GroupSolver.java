@@ -16,6 +16,7 @@ final class GroupSolver {
   private static final int QUICK_STEPS = 16;
   private static final double QUICK_CONTRACTION = 0.5;
   private static final double AIM_SHARE = 0.01;
+  private static final double ROUNDING = 1e3;
   private static final double NEARNESS_SHARE = 1e-11;
   private static final int ONE_TIE_STEPS = 30;
 
@@ -130,12 +131,18 @@ final class GroupSolver {
       system.nearingStep(target, k > 0);
       double longest = 0;
       for (int j = 0; j < system.n; j++) {
-        double p = system.step[j];
-        longest = Math.max(longest, Math.abs(p));
-        x[variables[j]] += p * system.rows.scaleOf(j);
+        longest = Math.max(longest, Math.abs(system.step[j]));
       }
       if (!(longest <= Math.max(QUICK_CONTRACTION * before, settings.nearnessMm()))) {
-        return false;
+        // Where a layout is long and slender, rounding of the ties alone keeps the steps from
+        // shrinking further.
+        if (!(longest <= ROUNDING * settings.nearnessMm()) || !restoration.holds(aimMm, true)) {
+          return false;
+        }
+        return !system.watch.turned(bendAtBegin, bendsNow(x));
+      }
+      for (int j = 0; j < system.n; j++) {
+        x[variables[j]] += system.step[j] * system.rows.scaleOf(j);
       }
       before = longest;
       wandered = Math.max(wandered, longest);

@@ -134,7 +134,7 @@ class DragTest {
     // Out of reach: stretched towards the pointer.
     SolveReport far = drag.moveTo(0, 1000);
     holds(problem, far);
-    assertThat(far.x()[5]).isCloseTo(195, offset(1e-2));
+    assertThat(far.x()[5]).isCloseTo(195, offset(NEAREST_MM));
   }
 
   @Test
