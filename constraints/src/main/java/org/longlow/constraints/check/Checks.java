@@ -3,6 +3,8 @@ package org.longlow.constraints.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import org.longlow.constraints.gap.Body;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.place.Placed;
 import org.longlow.constraints.seat.Sitting;
@@ -40,8 +42,15 @@ public final class Checks {
     GapRules rules = new GapRules(layout, placed.places());
     GapFindings gaps = new GapFindings(layout, rules, shapes);
     findings.addAll(gaps.of(standings));
-    findings.addAll(PersonGaps.of(rules, gaps, sittings));
-    findings.addAll(new SectionFindings(layout, rules, gaps, placed.places(), sittings).all());
+    List<Body> people = new ArrayList<>();
+    for (Sitting sitting : sittings) {
+      Optional<Body> person = sitting.solid();
+      if (person.isPresent()) {
+        people.add(person.get());
+        findings.addAll(PersonGaps.of(rules, gaps, sitting, person.get()));
+      }
+    }
+    findings.addAll(new SectionFindings(layout, rules, gaps, placed.places(), people).all());
     wheels
         .faults()
         .forEach(

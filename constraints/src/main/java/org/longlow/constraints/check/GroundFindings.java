@@ -39,20 +39,21 @@ final class GroundFindings {
   }
 
   private static Finding lowest(Layout layout, Standing standing, String id, Demands.Key demand) {
+    PointMm along = standing.ground().along();
+    PointMm from = standing.ground().rearContact();
     double least = Double.POSITIVE_INFINITY;
     String part = null;
-    PointMm at = null;
+    Coordinate at = null;
     for (PartShape shape : standing.shapes().values()) {
       if (shape.part() instanceof Part.Wheel) {
         continue;
       }
       for (Coordinate c : shape.outline().getCoordinates()) {
-        PointMm p = new PointMm(c.x, c.y);
-        double height = standing.ground().heightMm(p);
+        double height = along.x() * (c.y - from.z()) - along.z() * (c.x - from.x());
         if (height < least) {
           least = height;
           part = shape.part().name();
-          at = p;
+          at = c;
         }
       }
     }
@@ -76,6 +77,6 @@ final class GroundFindings {
                 + " are asked "
                 + demand.meaning()
                 + ".")
-        .at(at);
+        .at(new PointMm(at.x, at.y));
   }
 }

@@ -1,7 +1,7 @@
 package org.longlow.constraints.check;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.locationtech.jts.geom.Coordinate;
@@ -26,9 +26,17 @@ final class LeanFindings {
   private static final String SOURCE =
       "exact contact of two round tyres (support function of the torus); ";
 
+  /** The closed form with the crown interpolated is this close to the exact contact, rad. */
+  private static final double ROUGH_RAD = Math.toRadians(0.01);
+
   private final Layout layout;
   private final Wheels wheels;
-  private final Map<PartShape, PointMm[]> hulls = new HashMap<>();
+
+  /** Where a part touches, leaning to a side in a stance. */
+  private record Touch(PartShape shape, boolean left, String stance, PointMm at, double deg) {}
+
+  /** The touches that come first, by finding; in the order in which they were met. */
+  private final Map<String, Touch> worst = new LinkedHashMap<>();
 
   LeanFindings(Layout layout, Wheels wheels) {
     this.layout = layout;
@@ -36,152 +44,137 @@ final class LeanFindings {
   }
 
   List<Finding> of(List<Standing> standings) {
-    Map<String, Finding> worst = new HashMap<>();
-    List<String> order = new ArrayList<>();
+    double limit = Math.toDegrees(wheels.drawn().value(layout.demands().limit(Demands.Key.LEAN)));
     for (Standing standing : standings) {
-      if (standing.kind() != Stance.Kind.LADEN) {
-        continue;
-      }
-      for (Finding f : inStance(standing)) {
-        Finding known = worst.get(f.id());
-        if (known == null) {
-          order.add(f.id());
-        }
-        if (known == null || f.value() < known.value()) {
-          worst.put(f.id(), f);
-        }
+      if (standing.kind() == Stance.Kind.LADEN) {
+        inStance(standing);
       }
     }
-    return order.stream().map(worst::get).toList();
+    String source = SOURCE + Sources.of(layout, Demands.Key.LEAN);
+    List<Finding> findings = new ArrayList<>();
+    worst.forEach(
+        (id, touch) ->
+            findings.add(
+                Finding.atLeast(
+                        id,
+                        touch.shape().part().name(),
+                        touch.stance(),
+                        touch.deg(),
+                        limit,
+                        "deg",
+                        source,
+                        words(touch, id.equals(id(touch.left())), limit))
+                    .at(touch.at())));
+    return findings;
   }
 
-  private List<Finding> inStance(Standing standing) {
+  private static String words(Touch touch, boolean headline, double limit) {
+    String name = touch.shape().part().name();
+    String side = touch.left() ? "left" : "right";
+    return (headline
+            ? "Leaning to the " + side + ", " + name + " touches first, at " + Say.deg(touch.deg())
+            : name + " touches the road at " + Say.deg(touch.deg()) + " of lean to the " + side)
+        + "; "
+        + Say.deg(limit)
+        + " are asked.";
+  }
+
+  private static String id(boolean left) {
+    return left ? "lean.left" : "lean.right";
+  }
+
+  private void inStance(Standing standing) {
     Tyre front = Tyres.of(wheels.front(), standing.places());
     Tyre rear = Tyres.of(wheels.rear(), standing.places());
-    double wheelbase = standing.ground().wheelbaseMm();
     LeanClearance clearance =
         new LeanClearance(
-            wheelbase,
+            standing.ground().wheelbaseMm(),
             new LeanClearance.Wheel(front.freeRadiusMm(), front.sectionRadiusMm()),
             new LeanClearance.Wheel(rear.freeRadiusMm(), rear.sectionRadiusMm()));
-    double limit =
-        Math.toDegrees(standing.places().value(layout.demands().limit(Demands.Key.LEAN)));
-    List<Finding> findings = new ArrayList<>();
     for (boolean left : new boolean[] {true, false}) {
-      Finding first = null;
+      Touch first = null;
       for (PartShape shape : standing.shapes().values()) {
         if (shape.part() instanceof Part.Wheel) {
           continue;
         }
-        Finding f = part(standing, shape, left, clearance, front, rear, wheelbase, limit);
-        if (f == null) {
+        String id = id(left) + "." + shape.part().name();
+        Touch touch = touch(standing, shape, left, clearance, front, rear, worst.get(id));
+        if (touch == null) {
           continue;
         }
-        findings.add(f);
-        if (first == null || f.value() < first.value()) {
-          first = f;
+        keep(id, touch);
+        if (first == null || touch.deg() < first.deg()) {
+          first = touch;
         }
       }
       if (first != null) {
-        findings.add(headline(first, left, limit));
+        keep(id(left), first);
       }
     }
-    return findings;
   }
 
-  private Finding headline(Finding first, boolean left, double limit) {
-    String side = left ? "left" : "right";
-    return Finding.atLeast(
-            "lean." + side,
-            first.subject(),
-            first.stance(),
-            first.value(),
-            limit,
-            "deg",
-            SOURCE + Sources.of(layout, Demands.Key.LEAN),
-            "Leaning to the "
-                + side
-                + ", "
-                + first.subject()
-                + " touches first, at "
-                + Say.deg(first.value())
-                + "; "
-                + Say.deg(limit)
-                + " are asked.")
-        .at(first.where().orElse(PointMm.ORIGIN));
+  private void keep(String id, Touch touch) {
+    Touch known = worst.get(id);
+    if (known == null || touch.deg() < known.deg()) {
+      worst.put(id, touch);
+    }
   }
 
-  private Finding part(
+  /** Returns where the part touches; null if that is no sooner than what is known already. */
+  private static Touch touch(
       Standing standing,
       PartShape shape,
       boolean left,
       LeanClearance clearance,
       Tyre front,
       Tyre rear,
-      double wheelbase,
-      double limit) {
+      Touch known) {
     double y = left ? shape.leftMm() : shape.rightMm();
     if (y <= 0) {
       return null;
     }
-    PointMm at = null;
-    double least = Math.toRadians(LISTED_TO_DEG);
-    for (PointMm p : hull(shape)) {
-      PointMm road = standing.ground().toRoad(p);
-      // the closed form with the crown interpolated is within 0.001° and picks the point
-      double share = road.x() / wheelbase;
-      double crown =
-          Math.max(
-              0,
-              rear.sectionRadiusMm() + (front.sectionRadiusMm() - rear.sectionRadiusMm()) * share);
-      double roll =
-          Math.acos(Math.max(-1, -crown / Math.max(crown, Math.hypot(road.z() - crown, y))))
-              - Math.atan2(y, road.z() - crown);
-      if (roll < least) {
-        least = roll;
-        at = p;
-      }
+    double most = Math.toRadians(LISTED_TO_DEG);
+    if (known != null) {
+      most = Math.min(most, Math.toRadians(known.deg()) + ROUGH_RAD);
     }
+    Coordinate at = first(standing, shape, y, front, rear, most);
     if (at == null) {
       return null;
     }
-    PointMm road = standing.ground().toRoad(at);
+    PointMm point = new PointMm(at.x, at.y);
+    PointMm road = standing.ground().toRoad(point);
     LeanClearance.TouchDown touch = clearance.touchDown(road.x(), y, road.z());
-    if (!touch.touches()) {
-      return null;
-    }
-    double deg = Math.toDegrees(touch.rollRad());
-    String side = left ? "left" : "right";
-    String name = shape.part().name();
-    return Finding.atLeast(
-            "lean." + side + "." + name,
-            name,
-            standing.name(),
-            deg,
-            limit,
-            "deg",
-            SOURCE + Sources.of(layout, Demands.Key.LEAN),
-            name
-                + " touches the road at "
-                + Say.deg(deg)
-                + " of lean to the "
-                + side
-                + "; "
-                + Say.deg(limit)
-                + " are asked.")
-        .at(at);
+    return touch.touches()
+        ? new Touch(shape, left, standing.name(), point, Math.toDegrees(touch.rollRad()))
+        : null;
   }
 
-  private PointMm[] hull(PartShape shape) {
-    return hulls.computeIfAbsent(
-        shape,
-        s -> {
-          Coordinate[] cs = s.outline().convexHull().getCoordinates();
-          PointMm[] points = new PointMm[cs.length];
-          for (int i = 0; i < cs.length; i++) {
-            points[i] = new PointMm(cs[i].x, cs[i].y);
-          }
-          return points;
-        });
+  /**
+   * Returns the corner that touches first, before a roll of {@code most}, or null. The closed form
+   * with the crown interpolated is within 0.001° and picks the corner: at a roll φ a corner is
+   * crown + (z − crown) cos φ − y sin φ above the road.
+   */
+  private static Coordinate first(
+      Standing standing, PartShape shape, double y, Tyre front, Tyre rear, double most) {
+    PointMm along = standing.ground().along();
+    PointMm from = standing.ground().rearContact();
+    double slope =
+        (front.sectionRadiusMm() - rear.sectionRadiusMm()) / standing.ground().wheelbaseMm();
+    double cos = Math.cos(most);
+    double sin = Math.sin(most);
+    Coordinate at = null;
+    for (Coordinate c : shape.outline().getCoordinates()) {
+      double x = along.x() * (c.x - from.x()) + along.z() * (c.y - from.z());
+      double z = along.x() * (c.y - from.z()) - along.z() * (c.x - from.x());
+      double crown = Math.max(0, rear.sectionRadiusMm() + slope * x);
+      if (crown + (z - crown) * cos - y * sin < 0) {
+        double reach = Math.max(crown, Math.hypot(z - crown, y));
+        double roll = Math.acos(Math.max(-1, -crown / reach)) - Math.atan2(y, z - crown);
+        cos = Math.cos(roll);
+        sin = Math.sin(roll);
+        at = c;
+      }
+    }
+    return at;
   }
 }

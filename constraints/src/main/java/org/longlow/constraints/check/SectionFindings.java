@@ -15,7 +15,6 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Section;
 import org.longlow.constraints.machine.RigidMotion;
 import org.longlow.constraints.machine.SectionMotion;
-import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.stand.Sections;
 
@@ -29,15 +28,15 @@ final class SectionFindings {
   private final GapRules rules;
   private final GapFindings parts;
   private final Places places;
-  private final List<Sitting> sittings;
+  private final List<Body> people;
 
   SectionFindings(
-      Layout layout, GapRules rules, GapFindings parts, Places places, List<Sitting> sittings) {
+      Layout layout, GapRules rules, GapFindings parts, Places places, List<Body> people) {
     this.layout = layout;
     this.rules = rules;
     this.parts = parts;
     this.places = places;
-    this.sittings = sittings;
+    this.people = people;
   }
 
   List<Finding> all() {
@@ -67,8 +66,6 @@ final class SectionFindings {
     List<Body> moving = new ArrayList<>();
     List<Body> others = new ArrayList<>();
     parts.drawn().forEach(b -> (own.contains(b.name()) ? moving : others).add(b));
-    List<Body> people = new ArrayList<>();
-    sittings.forEach(s -> s.solid().ifPresent(people::add));
     Map<String, Gap> worst = new LinkedHashMap<>();
     Map<String, Double> when = new HashMap<>();
     for (int step = 1; step <= STEPS; step++) {

@@ -14,6 +14,7 @@ import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Prism;
 import org.longlow.constraints.shape.Spreads;
+import org.longlow.constraints.stand.Ground;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.pose.Posture;
@@ -47,8 +48,8 @@ final class SightFindings {
 
   private static Finding sight(Layout layout, Sitting sitting, Posture posture, Standing standing) {
     PointMm eye = standing.ground().toRoad(posture.eye());
-    Sight over = Sight.over(eye, obstacles(standing, false));
-    Sight through = Sight.over(eye, obstacles(standing, true));
+    Sight over = Sight.over(eye, obstacles(eye, standing, false));
+    Sight through = Sight.over(eye, obstacles(eye, standing, true));
     double limit = standing.places().value(layout.demands().limit(Demands.Key.SIGHT));
     String glass =
         Math.abs(through.roadMm() - over.roadMm()) < 1
@@ -77,8 +78,9 @@ final class SightFindings {
     return Double.isInfinite(mm) ? "nowhere" : Say.number(mm / 1000) + " m";
   }
 
-  /** Corners, in road axes, of all that stands straight ahead. */
-  private static List<PointMm> obstacles(Standing standing, boolean seeThroughScreens) {
+  /** Returns of each thing straight ahead the corner that hides most, in the road's axes. */
+  private static List<PointMm> obstacles(
+      PointMm eye, Standing standing, boolean seeThroughScreens) {
     List<PointMm> corners = new ArrayList<>();
     Interval ahead = new Interval(-AHEAD_MM, AHEAD_MM);
     for (PartShape shape : standing.shapes().values()) {
@@ -89,13 +91,30 @@ final class SightFindings {
       }
       for (Prism prism : shape.prisms()) {
         if (prism.across().gap(ahead) <= 0) {
-          for (Coordinate c : prism.outline().getCoordinates()) {
-            corners.add(standing.ground().toRoad(new PointMm(c.x, c.y)));
-          }
+          addHighest(corners, eye, standing.ground(), prism.outline().getCoordinates());
         }
       }
     }
     return corners;
+  }
+
+  private static void addHighest(
+      List<PointMm> into, PointMm eye, Ground ground, Coordinate[] corners) {
+    PointMm along = ground.along();
+    PointMm from = ground.rearContact();
+    double steepest = Double.NEGATIVE_INFINITY;
+    Coordinate highest = null;
+    for (Coordinate c : corners) {
+      double dx = along.x() * (c.x - from.x()) + along.z() * (c.y - from.z()) - eye.x();
+      double dz = along.x() * (c.y - from.z()) - along.z() * (c.x - from.x()) - eye.z();
+      if (dx > 0 && dz > steepest * dx) {
+        steepest = dz / dx;
+        highest = c;
+      }
+    }
+    if (highest != null) {
+      into.add(ground.toRoad(new PointMm(highest.x, highest.y)));
+    }
   }
 
   private static Finding foot(Layout layout, Sitting sitting, Posture posture, Standing standing) {

@@ -18,7 +18,20 @@ public final class Curves {
   public static final double FLATNESS_MM = 0.02;
 
   static final GeometryFactory FACTORY = new GeometryFactory();
-  private static final int QUARTER_STEPS = 24;
+
+  /** Chords of half a disc. */
+  private static final int HALF_DISC_STEPS = 96;
+
+  /** Chords of a bar's round end. */
+  private static final int HALF_END_STEPS = 32;
+
+  /** Outlines kept from one edit to the next; an outline takes some 5 to 20 kB. */
+  private static final int KEPT = 256;
+
+  private static final Memo<List<PointMm>, Geometry> POLYGONS =
+      new Memo<>(KEPT, Curves::makePolygon);
+  private static final Memo<Bands, Geometry> STRIPS = new Memo<>(KEPT, Curves::makeStrip);
+  private static final Memo<Bands, Geometry> ROUNDED = new Memo<>(KEPT, Curves::makeRounded);
 
   private Curves() {}
 
@@ -156,6 +169,10 @@ public final class Curves {
 
   /** Returns the polygon inside {@code points}, mended if it touches itself. */
   public static Geometry polygon(List<PointMm> points) {
+    return POLYGONS.of(List.copyOf(points));
+  }
+
+  private static Geometry makePolygon(List<PointMm> points) {
     Coordinate[] ring = new Coordinate[points.size() + 1];
     for (int i = 0; i < points.size(); i++) {
       ring[i] = coordinate(points.get(i));
@@ -165,11 +182,28 @@ public final class Curves {
     return polygon.isValid() ? polygon : polygon.buffer(0);
   }
 
+  /** Lines and the width of the band along them. */
+  private record Bands(List<List<PointMm>> lines, double widthMm) {}
+
   /** Returns the band of {@code widthMm} along {@code points} with square ends. */
   public static Geometry strip(List<PointMm> points, double widthMm) {
+    return STRIPS.of(new Bands(List.of(List.copyOf(points)), widthMm));
+  }
+
+  private static Geometry makeStrip(Bands strip) {
     BufferParameters flat =
         new BufferParameters(16, BufferParameters.CAP_FLAT, BufferParameters.JOIN_ROUND, 5);
-    return BufferOp.bufferOp(line(points), widthMm / 2, flat);
+    return BufferOp.bufferOp(line(strip.lines().get(0)), strip.widthMm() / 2, flat);
+  }
+
+  /** Returns the band of {@code widthMm} along each of {@code paths}, all together, ends round. */
+  public static Geometry rounded(List<List<PointMm>> paths, double widthMm) {
+    return ROUNDED.of(new Bands(List.copyOf(paths), widthMm));
+  }
+
+  private static Geometry makeRounded(Bands bands) {
+    LineString[] lines = bands.lines().stream().map(Curves::line).toArray(LineString[]::new);
+    return FACTORY.createMultiLineString(lines).buffer(bands.widthMm() / 2, HALF_END_STEPS / 2);
   }
 
   /** Returns the band of {@code widthMm} from a to b with round ends. */
@@ -177,11 +211,49 @@ public final class Curves {
     if (a.distance(b) < 1e-9) {
       return disc(a, widthMm / 2);
     }
-    return line(List.of(a, b)).buffer(widthMm / 2, 16);
+    if (!(widthMm > 0)) {
+      return FACTORY.createPolygon();
+    }
+    double along = b.minus(a).angleRad();
+    Coordinate[] ring = new Coordinate[2 * (HALF_END_STEPS + 1) + 1];
+    turn(ring, 0, b, widthMm / 2, along + Math.PI / 2, HALF_END_STEPS + 1, HALF_END_STEPS);
+    turn(
+        ring,
+        HALF_END_STEPS + 1,
+        a,
+        widthMm / 2,
+        along - Math.PI / 2,
+        HALF_END_STEPS + 1,
+        HALF_END_STEPS);
+    ring[ring.length - 1] = ring[0].copy();
+    return FACTORY.createPolygon(ring);
   }
 
   /** Returns the disc about {@code centre}; its polygon has the disc's own area to 0.02 %. */
   public static Geometry disc(PointMm centre, double radiusMm) {
-    return FACTORY.createPoint(coordinate(centre)).buffer(radiusMm, QUARTER_STEPS * 2);
+    if (!(radiusMm > 0)) {
+      return FACTORY.createPolygon();
+    }
+    Coordinate[] ring = new Coordinate[2 * HALF_DISC_STEPS + 1];
+    turn(ring, 0, centre, radiusMm, 0, 2 * HALF_DISC_STEPS, HALF_DISC_STEPS);
+    ring[ring.length - 1] = ring[0].copy();
+    return FACTORY.createPolygon(ring);
+  }
+
+  /** Puts {@code count} points of an arc into {@code ring}, clockwise from {@code startRad}. */
+  private static void turn(
+      Coordinate[] ring,
+      int at,
+      PointMm centre,
+      double radiusMm,
+      double startRad,
+      int count,
+      int halfTurnSteps) {
+    for (int i = 0; i < count; i++) {
+      double angle = startRad - Math.PI * i / halfTurnSteps;
+      ring[at + i] =
+          new Coordinate(
+              centre.x() + radiusMm * Math.cos(angle), centre.z() + radiusMm * Math.sin(angle));
+    }
   }
 }

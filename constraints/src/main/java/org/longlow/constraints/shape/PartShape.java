@@ -1,8 +1,13 @@
 package org.longlow.constraints.shape;
 
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.util.AffineTransformation;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.machine.RigidMotion;
 import org.longlow.rider.geom.PointMm;
 
 /**
@@ -28,11 +33,34 @@ public record PartShape(
 
   /** Returns how far it reaches to the left, mm. */
   public double leftMm() {
-    return prisms.stream().mapToDouble(p -> p.across().to()).max().orElse(0);
+    return reach(1);
   }
 
   /** Returns how far it reaches to the right, mm, as a positive number. */
   public double rightMm() {
-    return prisms.stream().mapToDouble(p -> -p.across().from()).max().orElse(0);
+    return reach(-1);
+  }
+
+  private double reach(int side) {
+    double most = Double.NEGATIVE_INFINITY;
+    for (Prism p : prisms) {
+      most = Math.max(most, side > 0 ? p.across().to() : -p.across().from());
+    }
+    return prisms.isEmpty() ? 0 : most;
+  }
+
+  /** Returns the same body after {@code motion}. */
+  public PartShape moved(RigidMotion motion) {
+    AffineTransformation move =
+        AffineTransformation.rotationInstance(motion.turnRad())
+            .translate(motion.shift().x(), motion.shift().z());
+    Map<Geometry, Geometry> done = new IdentityHashMap<>();
+    Geometry movedOutline = done.computeIfAbsent(outline, move::transform);
+    List<Prism> movedPrisms = new ArrayList<>(prisms.size());
+    for (Prism prism : prisms) {
+      Geometry g = done.computeIfAbsent(prism.outline(), move::transform);
+      movedPrisms.add(new Prism(g, prism.across()));
+    }
+    return new PartShape(part, movedOutline, movedPrisms, massKg, motion.apply(centre), centreYMm);
   }
 }

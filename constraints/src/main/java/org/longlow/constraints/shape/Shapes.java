@@ -88,19 +88,22 @@ public final class Shapes {
     PointMm axle = places.pin(front.axle());
     List<Interval> legs =
         List.of(new Interval(y - d / 2, y + d / 2), new Interval(-y - d / 2, -y + d / 2));
-    Geometry stem = Curves.bar(top, bottom, d);
-    Geometry leg;
-    if (front.pivot().isPresent()) {
-      PointMm pivot = places.pin(front.pivot().get());
-      leg = Curves.bar(bottom, pivot, d).union(Curves.bar(pivot, axle, d));
-    } else {
-      leg = Curves.bar(top, axle, d);
-    }
+    List<PointMm> path =
+        front.pivot().isPresent()
+            ? List.of(bottom, places.pin(front.pivot().get()), axle)
+            : List.of(top, axle);
     List<Prism> prisms = new ArrayList<>();
-    prisms.add(new Prism(stem, new Interval(-d / 2, d / 2)));
-    legs.forEach(l -> prisms.add(new Prism(leg, l)));
-    Geometry outline = stem.union(leg);
-    double volume = stem.getArea() * d + 2 * leg.getArea() * d;
+    prisms.add(new Prism(Curves.bar(top, bottom, d), new Interval(-d / 2, d / 2)));
+    for (int i = 1; i < path.size(); i++) {
+      Geometry bar = Curves.bar(path.get(i - 1), path.get(i), d);
+      legs.forEach(l -> prisms.add(new Prism(bar, l)));
+    }
+    Geometry outline = Curves.rounded(List.of(List.of(top, bottom), path), d);
+    double volume =
+        front.base().mass().isPresent()
+            ? 0
+            : prisms.get(0).outline().getArea() * d
+                + 2 * Curves.rounded(List.of(path), d).getArea() * d;
     return new PartShape(
         front, outline, prisms, mass(front.base(), volume, places), centre(outline), 0);
   }

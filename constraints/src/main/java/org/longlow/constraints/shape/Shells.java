@@ -12,21 +12,36 @@ import org.longlow.rider.geom.PointMm;
  */
 final class Shells {
 
+  private static final Memo<Bent, Sheet> SHEETS = new Memo<>(128, Shells::sheet);
+
   private Shells() {}
+
+  /** A sheet as drawn: its edge, thickness in mm, and whether it closes on itself. */
+  private record Bent(List<PointMm> edge, double thicknessMm, boolean closed) {}
+
+  /** Its strip, the area within or null, and both together. */
+  private record Sheet(Geometry strip, Geometry area, Geometry both) {}
+
+  private static Sheet sheet(Bent bent) {
+    if (!bent.closed() && bent.edge().size() <= 2) {
+      Geometry strip = Curves.strip(bent.edge(), bent.thicknessMm());
+      return new Sheet(strip, null, strip);
+    }
+    Geometry area = Curves.polygon(bent.edge());
+    Geometry strip =
+        bent.closed()
+            ? area.difference(area.buffer(-bent.thicknessMm()))
+            : Curves.strip(bent.edge(), bent.thicknessMm());
+    return new Sheet(strip, area, area.union(strip));
+  }
 
   static PartShape of(Part.Shell shell, Places places) {
     List<PointMm> edge = Outlines.points(shell.frame(), shell.outline(), places);
     double t = places.value(shell.thickness());
     List<Interval> across = Spreads.of(shell.base(), places);
-    Geometry strip;
-    Geometry area;
-    if (shell.outline().closed()) {
-      area = Curves.polygon(edge);
-      strip = area.difference(area.buffer(-t));
-    } else {
-      area = edge.size() > 2 ? Curves.polygon(edge) : null;
-      strip = Curves.strip(edge, t);
-    }
+    Sheet sheet = SHEETS.of(new Bent(List.copyOf(edge), t, shell.outline().closed()));
+    Geometry strip = sheet.strip();
+    Geometry area = sheet.area();
     boolean sides = !shell.open() && area != null;
     List<Prism> prisms = new ArrayList<>();
     double volume = 0;
@@ -39,7 +54,7 @@ final class Shells {
         volume += 2 * area.getArea() * t;
       }
     }
-    Geometry outline = sides ? area.union(strip) : strip;
+    Geometry outline = sides ? sheet.both() : strip;
     return new PartShape(
         shell,
         outline,

@@ -10,8 +10,6 @@ import org.longlow.constraints.machine.RigidMotion;
 import org.longlow.constraints.machine.SectionMotion;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
-import org.longlow.constraints.shape.Shapes;
-import org.longlow.rider.geom.PointMm;
 
 /** Sections of the machine on their way from shut to open. */
 public final class Sections {
@@ -49,26 +47,15 @@ public final class Sections {
     return linkage;
   }
 
-  /** Returns {@code places} with every pin moved as the section moves. */
-  public static Places moved(Places places, RigidMotion motion) {
-    Map<String, PointMm> pins = new LinkedHashMap<>();
-    places.pins().forEach((name, p) -> pins.put(name, motion.apply(p)));
-    return places.withPins(pins);
-  }
-
   /** Returns the shapes of the section's parts at {@code opening}, 0 shut to 1 open. */
   public static Map<String, PartShape> shapes(
-      Section section,
-      SectionMotion motion,
-      double opening,
-      Places drawn,
-      Map<String, PartShape> all) {
-    Places moved = moved(drawn, motion.at(opening));
+      Section section, SectionMotion motion, double opening, Map<String, PartShape> all) {
+    RigidMotion to = motion.at(opening);
     Map<String, PartShape> shapes = new LinkedHashMap<>();
     for (String part : section.parts()) {
       PartShape shape = all.get(part);
       if (shape != null) {
-        shapes.put(part, Shapes.of(shape.part(), moved, false));
+        shapes.put(part, shape.moved(to));
       }
     }
     return shapes;

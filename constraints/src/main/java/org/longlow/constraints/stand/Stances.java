@@ -12,6 +12,7 @@ import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Section;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.machine.MassPoint;
+import org.longlow.constraints.machine.RigidMotion;
 import org.longlow.constraints.machine.SectionMotion;
 import org.longlow.constraints.machine.StaticSag;
 import org.longlow.constraints.machine.Suspension;
@@ -78,7 +79,7 @@ public final class Stances {
     Map<String, PartShape> open;
     try {
       SectionMotion motion = Sections.motion(section, wheels.drawn());
-      open = Sections.shapes(section, motion, 1, wheels.drawn(), drawn);
+      open = Sections.shapes(section, motion, 1, drawn);
     } catch (IllegalArgumentException e) {
       return Optional.empty();
     }
@@ -160,7 +161,7 @@ public final class Stances {
         (part, shape) -> {
           boolean stand = parked && shape.part() instanceof Part.Stand;
           if (stand || movesBetween(shape.part(), wheels.drawn(), places)) {
-            PartShape now = Shapes.of(shape.part(), places, parked);
+            PartShape now = stand ? Shapes.of(shape.part(), places, true) : moved(shape, places);
             shapes.put(part, now);
             moved.put(part, now);
           }
@@ -177,6 +178,16 @@ public final class Stances {
         shapes,
         moved,
         Load.of(masses(shapes, rider), ground));
+  }
+
+  /** What hangs on one pin shifts with it; anything else is shaped again. */
+  private PartShape moved(PartShape shape, Places places) {
+    List<String> pins = shape.part().pins();
+    if (pins.size() > 1) {
+      return Shapes.of(shape.part(), places, false);
+    }
+    String pin = pins.get(0);
+    return shape.moved(new RigidMotion(0, places.pin(pin).minus(wheels.drawn().pin(pin))));
   }
 
   private static boolean movesBetween(Part part, Places before, Places after) {

@@ -71,7 +71,7 @@ final class Room {
     List<List<Body>> steps = new ArrayList<>();
     for (int k = 1; k <= SECTION_STEPS; k++) {
       Map<String, PartShape> open =
-          Sections.shapes(section, motion, (double) k / SECTION_STEPS, base, shapes);
+          Sections.shapes(section, motion, (double) k / SECTION_STEPS, shapes);
       steps.add(open.values().stream().map(Room::body).toList());
     }
     sweeps.put(name, steps);

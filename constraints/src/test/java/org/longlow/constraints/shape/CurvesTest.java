@@ -79,4 +79,26 @@ class CurvesTest {
     double area = Curves.disc(PointMm.ORIGIN, 300).getArea();
     assertThat(area).isCloseTo(Math.PI * 300 * 300, within(Math.PI * 300 * 300 * 1e-3));
   }
+
+  @ParameterizedTest(name = "seed {0}")
+  @ValueSource(longs = {41, 42, 43})
+  void discsAndBarsAreTheBuffersOfJts(long seed) {
+    SplittableRandom random = new SplittableRandom(seed);
+    for (int i = 0; i < 100; i++) {
+      PointMm a = new PointMm(random.nextDouble(2000), random.nextDouble(1000));
+      PointMm b = a.plus(PointMm.unit(random.nextDouble(-3, 3)).times(random.nextDouble(1, 900)));
+      double width = random.nextDouble(1, 300);
+      assertThat(
+              Curves.disc(a, width)
+                  .equalsExact(
+                      Curves.FACTORY.createPoint(Curves.coordinate(a)).buffer(width, 48), 1e-9))
+          .isTrue();
+      assertThat(
+              Curves.bar(a, b, width)
+                  .equalsExact(Curves.line(List.of(a, b)).buffer(width / 2, 16), 1e-9))
+          .isTrue();
+    }
+    assertThat(Curves.bar(PointMm.ORIGIN, new PointMm(10, 0), 0).isEmpty()).isTrue();
+    assertThat(Curves.disc(PointMm.ORIGIN, 0).isEmpty()).isTrue();
+  }
 }

@@ -2,15 +2,13 @@ package org.longlow.rider.pose;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.locationtech.jts.algorithm.ConvexHull;
-import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
 import org.longlow.rider.body.Body;
 import org.longlow.rider.body.Gear;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.pose.RoundHull.Circle;
 
 /**
  * Flesh, boots and helmet round a posture, for drawing and for gap checks.
@@ -23,19 +21,6 @@ import org.longlow.rider.geom.PointMm;
 public final class Figure {
 
   private static final GeometryFactory FACTORY = new GeometryFactory();
-
-  /** Corners of a circle; its outline lies at most 0.5 % of the radius inside the true one. */
-  private static final int CORNERS = 32;
-
-  private static final double[] COS = new double[CORNERS];
-  private static final double[] SIN = new double[CORNERS];
-
-  static {
-    for (int i = 0; i < CORNERS; i++) {
-      COS[i] = Math.cos(2 * Math.PI * i / CORNERS);
-      SIN[i] = Math.sin(2 * Math.PI * i / CORNERS);
-    }
-  }
 
   /** Radius of the shoulder cap, mm; judgement. */
   private static final double SHOULDER_MM = 62;
@@ -214,23 +199,11 @@ public final class Figure {
             circle(p.grip(), hand)));
   }
 
-  private record Circle(PointMm centre, double radius) {}
-
   private static Circle circle(PointMm centre, double radius) {
     return new Circle(centre, Math.max(1, radius));
   }
 
   private static Flesh hull(String name, double inner, double outer, Circle... circles) {
-    Coordinate[] corners = new Coordinate[CORNERS * circles.length];
-    int n = 0;
-    for (Circle c : circles) {
-      for (int i = 0; i < CORNERS; i++) {
-        corners[n++] =
-            new Coordinate(
-                c.centre().x() + c.radius() * COS[i], c.centre().z() + c.radius() * SIN[i]);
-      }
-    }
-    Polygon outline = (Polygon) new ConvexHull(corners, FACTORY).getConvexHull();
-    return new Flesh(name, outline, inner, outer);
+    return new Flesh(name, FACTORY.createPolygon(RoundHull.ring(circles)), inner, outer);
   }
 }

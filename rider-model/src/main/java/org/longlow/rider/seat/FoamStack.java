@@ -3,6 +3,8 @@ package org.longlow.rider.seat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * Foam layers in series on a board, top layer first: one pressure through all of them.
@@ -39,6 +41,11 @@ public final class FoamStack {
 
   /** Strain that the base must stay below in a bump of 1 g, 1; common practice, no source. */
   public static final double BUMP_BASE_LIMIT = 0.75;
+
+  /** Curves by layers: an edit elsewhere makes new stacks of the same foam. About 5 kB each. */
+  private static final Map<List<FoamLayer>, StackCurve> CURVES = new ConcurrentHashMap<>();
+
+  private static final int MOST_CURVES = 256;
 
   private final List<FoamLayer> layers;
   private final double thicknessMm;
@@ -171,11 +178,14 @@ public final class FoamStack {
     return out;
   }
 
-  /** Returns the tabulated curve of this stack, made at the first call. */
+  /** Returns the tabulated curve of this stack, made at the first call for such layers. */
   StackCurve curve() {
     StackCurve ready = curve;
     if (ready == null) {
-      ready = new StackCurve(this);
+      if (CURVES.size() >= MOST_CURVES) {
+        CURVES.clear();
+      }
+      ready = CURVES.computeIfAbsent(layers, l -> new StackCurve(this));
       curve = ready;
     }
     return ready;
