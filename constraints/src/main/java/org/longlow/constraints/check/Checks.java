@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.longlow.constraints.gap.Body;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.place.Placed;
@@ -65,14 +66,35 @@ public final class Checks {
                         "",
                         "plane geometry of links",
                         fault + ".")));
-    findings.addAll(GroundFindings.of(layout, standings));
+    add(findings, "clearance", () -> GroundFindings.of(layout, standings));
     if (wheels.stands()) {
-      findings.addAll(new LeanFindings(layout, wheels).of(standings));
-      findings.addAll(StandFindings.of(layout, wheels, standings));
-      findings.addAll(SteeringFindings.of(wheels, standings));
+      add(findings, "lean", () -> new LeanFindings(layout, wheels).of(standings));
+      add(findings, "stand", () -> StandFindings.of(layout, wheels, standings));
+      add(findings, "trail", () -> SteeringFindings.of(wheels, standings));
     }
-    findings.addAll(LampFindings.of(layout, standings));
-    findings.addAll(LoadFindings.of(layout, standings));
+    add(findings, "law", () -> LampFindings.of(layout, standings));
+    add(findings, "load", () -> LoadFindings.of(layout, standings));
     return List.copyOf(findings);
+  }
+
+  /**
+   * Adds findings of calculations that refuse machines no road has seen (an axis lying flat, a mass
+   * in the ground): the refusal is then the finding, and the rest is still answered.
+   */
+  private static void add(List<Finding> into, String id, Supplier<List<Finding>> group) {
+    try {
+      into.addAll(group.get());
+    } catch (IllegalArgumentException e) {
+      into.add(
+          Finding.note(
+              id,
+              id,
+              "",
+              Verdict.FAIL,
+              Double.NaN,
+              "",
+              "range of the calculation",
+              "This cannot be worked out for the machine as it stands: " + e.getMessage() + "."));
+    }
   }
 }

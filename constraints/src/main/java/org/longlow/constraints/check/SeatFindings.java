@@ -147,8 +147,11 @@ final class SeatFindings {
                     "%s leans back %s with nothing to rest the head on; from about 30° a head rest"
                         + " is wanted.",
                     sitting.person(), Say.deg(recline))
-                : Say.format(
-                    "%s's head is %s off its rest.", sitting.person(), Say.mm(seated.headGapMm()));
+                : Double.isNaN(seated.headGapMm())
+                    ? sitting.person() + "'s head does not come to its rest."
+                    : Say.format(
+                        "%s's head is %s off its rest.",
+                        sitting.person(), Say.mm(seated.headGapMm()));
     findings.add(
         Finding.note(
             "head." + SeatFindings.name(sitting),

@@ -17,6 +17,9 @@ import org.longlow.rider.geom.PointMm;
 /** Whether the parked machine stays on its side stand. */
 final class StandFindings {
 
+  /** A foot nearer to the middle plane holds nothing, mm. */
+  private static final double LEAST_SIDEWAYS_MM = 1;
+
   private StandFindings() {}
 
   static List<Finding> of(Layout layout, Wheels wheels, List<Standing> standings) {
@@ -42,6 +45,21 @@ final class StandFindings {
     PointMm foot = standing.ground().toRoad(standing.places().pin(stand.foot()));
     double y = Math.abs(standing.places().value(stand.y()));
     double height = ParkedStability.leanHeightMm(centre.z(), crown, lean);
+    if (!(height > 0) || y < LEAST_SIDEWAYS_MM) {
+      return Finding.note(
+          "stand." + stand.name(),
+          stand.name(),
+          standing.name(),
+          Verdict.FAIL,
+          Double.NaN,
+          "",
+          "three-point statics",
+          height > 0
+              ? stand.name() + " stands under the middle of the machine and holds it on no side."
+              : "The centre of mass lies in the road; nothing can be said about "
+                  + stand.name()
+                  + ".");
+    }
     ParkedStability parked =
         ParkedStability.on(
             new ParkedStability.PlanMm(standing.ground().wheelbaseMm(), 0),
