@@ -44,6 +44,14 @@ public record Sitting(
 
   /** Returns their body as a solid, for gaps; empty if they cannot sit. */
   public Optional<org.longlow.constraints.gap.Body> solid() {
+    List<Prism> prisms = prisms();
+    return prisms.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new org.longlow.constraints.gap.Body(person, prisms));
+  }
+
+  /** Returns what that solid is made of. */
+  public List<Prism> prisms() {
     List<Prism> prisms = new ArrayList<>();
     for (Flesh part : flesh()) {
       if (part.innerMm() > 0) {
@@ -54,9 +62,7 @@ public record Sitting(
         prisms.add(new Prism(part.outline(), new Interval(-part.outerMm(), part.outerMm())));
       }
     }
-    return prisms.isEmpty()
-        ? Optional.empty()
-        : Optional.of(new org.longlow.constraints.gap.Body(person, prisms));
+    return prisms;
   }
 
   /**

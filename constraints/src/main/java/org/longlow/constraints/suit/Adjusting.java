@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.SplittableRandom;
 import org.longlow.constraints.check.Verdict;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.place.LayoutProblem;
@@ -28,7 +27,6 @@ import org.longlow.rider.geom.PointMm;
 final class Adjusting {
 
   private static final int ROUNDS = 4;
-  private static final long SEED = 0xAD_1057L;
 
   /** So far from the others' place counts as much as one spread, mm. */
   private static final double NEAR_MM = 150;
@@ -112,14 +110,7 @@ final class Adjusting {
     for (int seed = 0; seed < settings.seeds(); seed++) {
       double[] start = shared;
       if (seed > 0) {
-        SplittableRandom random = new SplittableRandom(SEED + seed);
-        double[] target = home.clone();
-        for (double[] way : ways) {
-          double by = settings.spreadMm() * (2 * random.nextDouble() - 1);
-          for (int k = 0; k < target.length; k++) {
-            target[k] += by * way[k];
-          }
-        }
+        double[] target = Starts.of(seed, home, ways, settings.spreadMm());
         start = mover.to(shared, target).orElse(null);
       }
       if (start != null) {

@@ -118,6 +118,7 @@ record Reading(String id, String person, Kind kind, double margin) {
    */
   double stray(double hardWeight) {
     double miss = Math.max(0, kind.cushion - margin) / kind.scale;
-    return kind.hard() ? hardWeight * miss : miss;
+    // squares up to one scale, straight from there: two small misses are worse than one large one
+    return kind.hard() ? hardWeight * (miss <= 1 ? miss : Math.sqrt(2 * miss - 1)) : miss;
   }
 }

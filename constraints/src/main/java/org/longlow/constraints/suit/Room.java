@@ -14,6 +14,7 @@ import org.longlow.constraints.machine.SectionMotion;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.shape.Prism;
 import org.longlow.constraints.stand.Sections;
 import org.longlow.constraints.stand.Standing;
 
@@ -32,9 +33,9 @@ final class Room {
 
   private final Layout layout;
   private final Map<String, PartShape> shapes;
-  private final Map<String, Body> bodies = new LinkedHashMap<>();
-  private final Map<String, Map<String, Body>> stanceBodies = new LinkedHashMap<>();
-  private final Map<String, List<List<Body>>> sweeps = new LinkedHashMap<>();
+  private final Map<String, Thing> bodies = new LinkedHashMap<>();
+  private final Map<String, Map<String, Thing>> stanceBodies = new LinkedHashMap<>();
+  private final Map<String, List<List<Thing>>> sweeps = new LinkedHashMap<>();
   private final PartialChecks checks;
 
   Room(
@@ -49,7 +50,7 @@ final class Room {
     shapes.forEach((name, s) -> bodies.put(name, body(s)));
     for (Standing s : standings) {
       if (s.kind() != Stance.Kind.OPEN) {
-        Map<String, Body> moved = new LinkedHashMap<>();
+        Map<String, Thing> moved = new LinkedHashMap<>();
         s.moved().forEach((name, shape) -> moved.put(name, body(shape)));
         stanceBodies.put(s.name(), moved);
       }
@@ -57,8 +58,15 @@ final class Room {
     layout.sections().forEach((name, section) -> sweep(name, section, base));
   }
 
-  private static Body body(PartShape shape) {
-    return new Body(shape.part().name(), shape.prisms());
+  private static Thing body(PartShape shape) {
+    return new Thing(shape.part().name(), shape.prisms());
+  }
+
+  /** A body with what it is made of. */
+  private record Thing(String name, List<Prism> prisms, Body body) {
+    Thing(String name, List<Prism> prisms) {
+      this(name, prisms, new Body(name, prisms));
+    }
   }
 
   private void sweep(String name, Section section, Places base) {
@@ -68,7 +76,7 @@ final class Room {
     } catch (IllegalArgumentException e) {
       return; // it cannot open wherever people sit
     }
-    List<List<Body>> steps = new ArrayList<>();
+    List<List<Thing>> steps = new ArrayList<>();
     for (int k = 1; k <= SECTION_STEPS; k++) {
       Map<String, PartShape> open =
           Sections.shapes(section, motion, (double) k / SECTION_STEPS, shapes);
@@ -84,7 +92,7 @@ final class Room {
    * @param sittings the people, where they sit now
    */
   void gaps(List<Reading> readings, Map<String, PartShape> moved, List<Sitting> sittings) {
-    Map<String, Body> movers = new LinkedHashMap<>();
+    Map<String, Thing> movers = new LinkedHashMap<>();
     moved.forEach(
         (name, shape) ->
             movers.put(name, shape == shapes.get(name) ? bodies.get(name) : body(shape)));
@@ -93,20 +101,20 @@ final class Room {
   }
 
   /** Moved parts against all parts, in the stance in which each pair is closest. */
-  private void parts(List<Reading> readings, Map<String, Body> moved) {
+  private void parts(List<Reading> readings, Map<String, Thing> moved) {
     Worst worst = new Worst();
-    List<Body> movers = List.copyOf(moved.values());
+    List<Thing> movers = List.copyOf(moved.values());
     for (int i = 0; i < movers.size(); i++) {
-      Body mover = movers.get(i);
-      for (Body other : bodies.values()) {
+      Thing mover = movers.get(i);
+      for (Thing other : bodies.values()) {
         if (!moved.containsKey(other.name())) {
           pair(worst, mover, other);
         }
       }
-      for (Body other : movers.subList(0, i)) {
+      for (Thing other : movers.subList(0, i)) {
         pair(worst, mover, other);
       }
-      for (Map<String, Body> inStance : stanceBodies.values()) {
+      for (Map<String, Thing> inStance : stanceBodies.values()) {
         if (!inStance.containsKey(mover.name())) {
           inStance.values().forEach(other -> pair(worst, mover, other));
         }
@@ -115,9 +123,9 @@ final class Room {
     sweeps.forEach(
         (name, steps) -> {
           List<String> own = layout.sections().get(name).parts();
-          for (List<Body> step : steps) {
-            for (Body opening : step) {
-              for (Body mover : movers) {
+          for (List<Thing> step : steps) {
+            for (Thing opening : step) {
+              for (Thing mover : movers) {
                 if (!own.contains(mover.name())) {
                   worst.keep(
                       "open." + name + "." + opening.name() + "." + mover.name(),
@@ -132,15 +140,16 @@ final class Room {
     worst.into(readings, "");
   }
 
-  private void pair(Worst worst, Body a, Body b) {
+  private void pair(Worst worst, Thing a, Thing b) {
     worst.keep("gap." + a.name() + "." + b.name(), a, b, checks.leastMm(a.name(), b.name()));
   }
 
-  private void people(List<Reading> readings, Sitting sitting, Map<String, Body> moved) {
-    Body person = sitting.solid().orElse(null);
-    if (person == null) {
+  private void people(List<Reading> readings, Sitting sitting, Map<String, Thing> moved) {
+    List<Prism> prisms = sitting.prisms();
+    if (prisms.isEmpty()) {
       return;
     }
+    Thing person = new Thing(sitting.person(), prisms);
     Worst worst = new Worst();
     String name = PartialChecks.name(sitting);
     bodies.forEach(
@@ -148,8 +157,8 @@ final class Room {
             person(worst, "gap." + part + "." + name, person, moved.getOrDefault(part, body)));
     sweeps.forEach(
         (section, steps) -> {
-          for (List<Body> step : steps) {
-            for (Body opening : step) {
+          for (List<Thing> step : steps) {
+            for (Thing opening : step) {
               person(worst, "open." + section + "." + opening.name() + "." + name, person, opening);
             }
           }
@@ -157,7 +166,7 @@ final class Room {
     worst.into(readings, sitting.person());
   }
 
-  private void person(Worst worst, String id, Body person, Body part) {
+  private void person(Worst worst, String id, Thing person, Thing part) {
     worst.keep(id, person, part, checks.leastToPeopleMm(part.name()));
   }
 
@@ -165,10 +174,14 @@ final class Room {
   private static final class Worst {
     private final Map<String, Double> margins = new LinkedHashMap<>();
 
-    void keep(String id, Body a, Body b, double leastMm) {
-      Gap gap = Double.isNaN(leastMm) ? null : a.to(b, leastMm + ROOM_MM);
+    void keep(String id, Thing a, Thing b, double leastMm) {
+      Gap gap = Double.isNaN(leastMm) ? null : a.body().to(b.body(), leastMm + ROOM_MM);
       if (gap != null) {
-        margins.merge(id, gap.gapMm() - leastMm, Math::min);
+        double mm = gap.gapMm();
+        if (mm < 0) {
+          mm = Math.min(mm, -Depth.of(a.prisms(), b.prisms()));
+        }
+        margins.merge(id, mm - leastMm, Math::min);
       }
     }
 

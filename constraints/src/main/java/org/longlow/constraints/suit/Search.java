@@ -33,6 +33,7 @@ final class Search {
   private static final double CARE = 3;
 
   private static final double PROBE_MM = 0.5;
+  private static final double FARTHEST_LOOK_MM = 160;
   private static final double LONGEST_STEP_MM = 80;
   private static final double SHORTEST_STEP_MM = 0.05;
 
@@ -268,10 +269,10 @@ final class Search {
     return mover.to(from.x(), target).map(x -> trial(gauge, x));
   }
 
-  /** Looks a little way along each direction where steps on slopes got stuck at a kink. */
+  /** Looks far, then nearer, along each direction where steps on slopes got stuck at a kink. */
   private double[] compass(double[] start) {
     double[] x = start;
-    for (double reach = 32; reach >= 2; reach /= 2) {
+    for (double reach = FARTHEST_LOOK_MM; reach >= 2; reach /= 2) {
       Gauge gauge = gauge(x);
       Trial best = trial(gauge, x);
       double merit = merit(best, FULL_WEIGHT);

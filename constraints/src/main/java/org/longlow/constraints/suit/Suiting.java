@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.longlow.constraints.check.Finding;
 import org.longlow.constraints.check.PartialChecks;
@@ -26,10 +25,8 @@ import org.longlow.rider.pose.Comfort;
 /** Finds places of seats, pegs and grips that suit the whole crew. */
 public final class Suiting {
 
-  private static final long SEED = 0x10_1040L;
-
   /** Places whose pins all lie this near each other are one alternative, mm. */
-  private static final double SAME_MM = 12;
+  private static final double SAME_MM = 20;
 
   private static final double RESTING_MM = 1e-4;
 
@@ -128,14 +125,7 @@ public final class Suiting {
     Mover own = new Mover(problem, pins, start);
     double[] x = start;
     if (seed > 0) {
-      SplittableRandom random = new SplittableRandom(SEED + seed);
-      double[] target = home.clone();
-      for (double[] way : ways) {
-        double by = settings.spreadMm() * (2 * random.nextDouble() - 1);
-        for (int k = 0; k < target.length; k++) {
-          target[k] += by * way[k];
-        }
-      }
+      double[] target = Starts.of(seed, home, ways, settings.spreadMm());
       Optional<double[]> there = own.to(start, target);
       if (there.isEmpty()) {
         return null;
@@ -233,10 +223,12 @@ public final class Suiting {
   private List<SuitReport.Limiting> limiting(Study study) {
     List<SuitReport.Limiting> limiting = new ArrayList<>();
     Set<String> others = seatsThatStay(study);
+    Map<String, Finding> old = byId(before);
     for (String person : layout().crew().keySet()) {
       study.findings().stream()
           .filter(f -> about(f, person) && Tightness.known(f))
           .filter(f -> others.stream().noneMatch(seat -> about(f, person + "." + seat)))
+          .filter(f -> f.verdict() == Verdict.FAIL || study == before || hangsOnMoves(f, old))
           .min(
               Comparator.comparing((Finding f) -> f.verdict())
                   .thenComparingDouble(Tightness::of)
@@ -244,6 +236,12 @@ public final class Suiting {
           .ifPresent(f -> limiting.add(new SuitReport.Limiting(person, f)));
     }
     return limiting;
+  }
+
+  /** Whether a figure changed with the moves, so that these can have a say in it. */
+  private static boolean hangsOnMoves(Finding f, Map<String, Finding> before) {
+    Finding was = before.get(f.id());
+    return was == null || !(Math.abs(was.value() - f.value()) < 1e-6);
   }
 
   /** Seats of which no part has moved: what holds people there is not for these moves to mend. */

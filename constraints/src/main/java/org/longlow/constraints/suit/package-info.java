@@ -14,8 +14,8 @@
  * org.longlow.constraints.study.Study}; the search itself measures only what can change.
  *
  * <p>The method finds the best place that lies downhill from one of several starts, not the best
- * there is. Starts come from a fixed seed and do not depend on each other, so the same layout gives
- * the same answer on any machine and with any number of threads. Lengths mm, angles of readings
- * deg.
+ * there is. Starts come from a fixed sequence and do not depend on each other, so the same layout
+ * gives the same answer on any machine and with any number of threads. Lengths mm, angles of
+ * readings deg.
  */
 package org.longlow.constraints.suit;

@@ -30,6 +30,7 @@ import picocli.CommandLine.Spec;
       DrawCommand.class,
       TemplatesCommand.class,
       ReportCommand.class,
+      PlaceCommand.class,
       CompareCommand.class,
       FigureCommand.class,
       OpenCommand.class,

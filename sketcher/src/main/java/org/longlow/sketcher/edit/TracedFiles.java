@@ -10,7 +10,7 @@ import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
 
 /** The drawings that a layout takes outlines from; they have to go where its file goes. */
-final class TracedFiles {
+public final class TracedFiles {
 
   private TracedFiles() {}
 
@@ -34,7 +34,7 @@ final class TracedFiles {
    *
    * @throws IOException if a file cannot be copied
    */
-  static void copy(Layout layout, Path from, Path to) throws IOException {
+  public static void copy(Layout layout, Path from, Path to) throws IOException {
     for (String name : of(layout)) {
       Path source = from.resolve(name);
       Path target = to.resolve(name).normalize();

@@ -1,0 +1,165 @@
+package org.longlow.sketcher.cli;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.longlow.constraints.check.Finding;
+import org.longlow.constraints.check.Verdict;
+import org.longlow.constraints.study.Study;
+import org.longlow.constraints.suit.SuitReport;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.pose.ComfortBands;
+
+/** What {@code longlow place} says. */
+final class PlaceText {
+
+  /** A pin that moved less stayed, mm. */
+  private static final double STAYED_MM = 0.05;
+
+  private final SuitReport report;
+  private final List<String> lines = new ArrayList<>();
+
+  PlaceText(SuitReport report) {
+    this.report = report;
+  }
+
+  List<String> lines() {
+    lines.add("now: " + count(report.before()));
+    int number = 0;
+    for (SuitReport.Alternative alternative : report.alternatives()) {
+      lines.add("");
+      alternative(++number, alternative);
+    }
+    lines.add("");
+    for (SuitReport.Limiting limiting : report.limitedBy()) {
+      Finding f = limiting.finding();
+      lines.add(
+          limiting.person()
+              + (f.verdict() == Verdict.FAIL ? " is stopped by " : " has least to spare in ")
+              + f.id()
+              + ": "
+              + f.text());
+    }
+    adjustment();
+    lines.add("Discomfort is 0 inside all comfort bands. " + ComfortBands.CAUTION);
+    return lines;
+  }
+
+  private static String count(Study study) {
+    return study.failing()
+        + " fail, "
+        + study.count(Verdict.CAUTION)
+        + " ask for care, "
+        + study.count(Verdict.PASS)
+        + " pass";
+  }
+
+  private void alternative(int number, SuitReport.Alternative alternative) {
+    boolean stays = alternative.moves().stream().allMatch(m -> m.mm() < STAYED_MM);
+    lines.add(
+        "alternative "
+            + number
+            + ": "
+            + count(alternative.study())
+            + (stays ? "; no better place was found than the present one" : ""));
+    for (SuitReport.Move move : alternative.moves()) {
+      lines.add("  " + way(move));
+    }
+    lines.add("  discomfort: " + comfort(alternative.comfort()));
+    for (SuitReport.Change change : alternative.changes()) {
+      lines.add(
+          format(
+              "  %s -> %s  %s: %s",
+              change.before().word(),
+              change.after().word(),
+              change.finding().id(),
+              change.finding().text()));
+    }
+    alternative.study().findings().stream()
+        .filter(f -> f.verdict() == Verdict.FAIL)
+        .filter(f -> alternative.changes().stream().noneMatch(c -> c.finding() == f))
+        .sorted(Comparator.comparing(Finding::id))
+        .forEach(f -> lines.add("  still fails  " + f.id() + ": " + f.text()));
+    if (!alternative.atLimits().isEmpty()) {
+      lines.add("  rests against " + String.join(", ", alternative.atLimits()));
+    }
+  }
+
+  private static String way(SuitReport.Move move) {
+    if (move.mm() < STAYED_MM) {
+      return format("%s stays at %s", move.pin(), at(move.to()));
+    }
+    return format(
+        "%s moves %.1f mm (forward %+.1f, up %+.1f) to %s",
+        move.pin(),
+        move.mm(),
+        move.to().x() - move.from().x(),
+        move.to().z() - move.from().z(),
+        at(move.to()));
+  }
+
+  private String comfort(Map<String, Double> after) {
+    return after.entrySet().stream()
+        .map(
+            e ->
+                e.getKey()
+                    + " "
+                    + cost(report.beforeComfort().getOrDefault(e.getKey(), Double.NaN))
+                    + " -> "
+                    + cost(e.getValue()))
+        .collect(Collectors.joining(", "));
+  }
+
+  private static String cost(double cost) {
+    return Double.isNaN(cost) ? "cannot sit" : format("%.2f", cost);
+  }
+
+  private void adjustment() {
+    if (report.adjustment().isPresent()) {
+      lines.add("No one place suits everybody; this adjustment does:");
+      for (SuitReport.Travel travel : report.adjustment().get().travels()) {
+        lines.add(
+            format("  adjust %s %.0f mm %s: ", travel.name(), Math.ceil(travel.mm()), along(travel))
+                + travel.places().entrySet().stream()
+                    .map(e -> e.getKey() + " at " + at(e.getValue()))
+                    .collect(Collectors.joining(", "))
+                + " ("
+                + travel.pin()
+                + ")");
+      }
+    }
+  }
+
+  /** Which way a thing slides, between the two places that lie farthest apart. */
+  private static String along(SuitReport.Travel travel) {
+    PointMm most = PointMm.ORIGIN;
+    for (PointMm a : travel.places().values()) {
+      for (PointMm b : travel.places().values()) {
+        PointMm way = b.minus(a);
+        if (way.x() >= 0 && way.length() > most.length()) {
+          most = way;
+        }
+      }
+    }
+    if (Math.abs(most.z()) < 0.2 * Math.abs(most.x())) {
+      return "fore-aft";
+    }
+    if (Math.abs(most.x()) < 0.2 * Math.abs(most.z())) {
+      return "up-down";
+    }
+    return format(
+        "on a slope of %.0f°, front %s",
+        Math.abs(Math.toDegrees(most.angleRad())), most.z() > 0 ? "up" : "down");
+  }
+
+  private static String at(PointMm p) {
+    return format("(%.1f, %.1f)", p.x(), p.z());
+  }
+
+  private static String format(String pattern, Object... values) {
+    return String.format(Locale.ROOT, pattern, values);
+  }
+}

@@ -1,0 +1,170 @@
+package org.longlow.sketcher.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.longlow.constraints.check.Finding;
+import org.longlow.constraints.check.Verdict;
+import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.formula.Unit;
+import org.longlow.constraints.json.LayoutWriter;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Pin;
+import org.longlow.constraints.seat.SeatParts;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.study.Study;
+import org.longlow.demo.Demos;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.pose.Comfort;
+
+/** {@code longlow place}, on the shipped two-seater with its rider's seat spoiled. */
+class PlaceCommandTest {
+
+  @TempDir Path folder;
+
+  private record Ran(int code, String out, String err) {}
+
+  private static Ran run(Object... args) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    int code =
+        Longlow.run(
+            new PrintWriter(out, true),
+            new PrintWriter(err, true),
+            Stream.of(args).map(String::valueOf).toArray(String[]::new));
+    return new Ran(code, out.toString(), err.toString());
+  }
+
+  private Path save(Layout layout) throws IOException {
+    return Files.writeString(folder.resolve("bad.json"), LayoutWriter.toJson(layout));
+  }
+
+  private List<String> left() throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.map(p -> p.getFileName().toString()).sorted().toList();
+    }
+  }
+
+  /** Seat forward, foot rests back and up, grips low: as far as ties and limits let them go. */
+  private static Layout spoiled(Layout layout) {
+    Study study = Study.of(layout);
+    SeatParts seat = SeatParts.of(layout).get(SeatParts.RIDER);
+    Map<String, Pin> pins = new HashMap<>();
+    for (Part part : seat.parts()) {
+      boolean feet = seat.feet().filter(part::equals).isPresent();
+      boolean hands = seat.hands().filter(part::equals).isPresent();
+      for (String name : part.pins()) {
+        Pin pin = layout.pins().get(name);
+        if (!pin.fixed()) {
+          PointMm p = study.placed().places().pin(name);
+          PointMm to =
+              p.plus(
+                  feet
+                      ? new PointMm(-44, 44)
+                      : hands ? new PointMm(110, -75) : new PointMm(38, 0));
+          pins.put(name, pin.at(Formula.of(to.x(), Unit.MM), Formula.of(to.z(), Unit.MM)));
+        }
+      }
+    }
+    return layout.withPins(pins);
+  }
+
+  private static Map<String, Verdict> verdicts(Study study) {
+    return study.findings().stream()
+        .collect(Collectors.toMap(Finding::id, Finding::verdict, (a, b) -> a));
+  }
+
+  /** Discomfort of all on the rider's seat. */
+  private static double discomfort(Study study) {
+    return study.sittings().stream()
+        .filter(s -> s.seat().equals(SeatParts.RIDER))
+        .mapToDouble(PlaceCommandTest::cost)
+        .sum();
+  }
+
+  private static double cost(Sitting s) {
+    return Comfort.cost(s.posture().orElseThrow().angles(), s.body().sex());
+  }
+
+  @Test
+  void aSpoiledHeronIsPutRightForBothOfItsCrew() throws IOException {
+    Layout heron = Demos.layout("heron");
+    Study shipped = Study.of(heron);
+    Layout bad = spoiled(heron);
+    Study before = Study.of(bad);
+    assertThat(before.placed().holds()).isTrue();
+    // before: the numbers that make it bad
+    assertThat(before.failing()).isGreaterThan(shipped.failing());
+    assertThat(before.count(Verdict.CAUTION)).isGreaterThan(shipped.count(Verdict.CAUTION));
+    assertThat(discomfort(before)).isGreaterThan(2);
+
+    Path out = folder.resolve("good.json");
+    Ran ran = run("place", save(bad), "--move", "pan,back,pegs,grips", "--out", out);
+
+    assertThat(ran.err()).isEmpty();
+    Study after = Study.of(Loading.layout(out));
+    assertThat(ran.code()).isEqualTo(ExitCodes.of(after));
+    // after: everybody passes all they pass as shipped, and nothing fails but what failed there
+    Map<String, Verdict> now = verdicts(after);
+    shipped.findings().stream()
+        .filter(f -> f.verdict() == Verdict.PASS)
+        .filter(f -> heron.crew().keySet().stream().anyMatch(who -> f.id().contains("." + who)))
+        .forEach(
+            f ->
+                assertThat(now.getOrDefault(f.id(), Verdict.PASS))
+                    .as("%s, %s", f.id(), f.text())
+                    .isEqualTo(Verdict.PASS));
+    assertThat(after.failing()).isEqualTo(shipped.failing());
+    assertThat(discomfort(after)).isLessThan(0.02);
+    assertThat(ran.out())
+        .contains("now: " + before.failing() + " fail")
+        .contains("alternative 1: " + after.failing() + " fail")
+        .containsPattern("panRear moves \\d+\\.\\d mm")
+        .containsPattern("fail -> pass +\\S+\\.hands")
+        .contains("try it in cardboard")
+        .doesNotContain("NaN");
+    // ties hold in what was written, to the solver's tolerance
+    assertThat(after.placed().report().maxResidualMm()).isLessThan(1e-6);
+  }
+
+  @Test
+  void unknownNamesAreRefusedAndNothingIsWritten() throws IOException {
+    Path file = save(Demos.layout("heron"));
+    Ran ran = run("place", file, "--move", "pann,exPort", "--out", folder.resolve("x.json"));
+    assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
+    assertThat(ran.out()).isEmpty();
+    assertThat(ran.err().lines()).hasSize(2).allMatch(l -> l.startsWith("longlow: --move: "));
+    assertThat(ran.err())
+        .contains("did you mean pan?", "exPort cannot move", "what can move: ")
+        .contains("grips");
+    assertThat(left()).containsExactly("bad.json");
+  }
+
+  @Test
+  void aFolderThatIsNotThereIsRefusedBeforeTheSearch() throws IOException {
+    Path file = save(Demos.layout("heron"));
+    Ran ran = run("place", file, "--move", "pan", "--out", folder.resolve("no/x.json"));
+    assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
+    assertThat(ran.err()).contains("a folder that exists");
+    assertThat(left()).containsExactly("bad.json");
+  }
+
+  @Test
+  void movesMustBeNamed() throws IOException {
+    Ran ran = run("place", save(Demos.layout("heron")));
+    assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
+    assertThat(ran.err()).contains("--move");
+  }
+}
