@@ -71,9 +71,7 @@ class PlaceCommandTest {
           PointMm p = study.placed().places().pin(name);
           PointMm to =
               p.plus(
-                  feet
-                      ? new PointMm(-44, 44)
-                      : hands ? new PointMm(110, -75) : new PointMm(38, 0));
+                  feet ? new PointMm(-44, 44) : hands ? new PointMm(110, -75) : new PointMm(38, 0));
           pins.put(name, pin.at(Formula.of(to.x(), Unit.MM), Formula.of(to.z(), Unit.MM)));
         }
       }
