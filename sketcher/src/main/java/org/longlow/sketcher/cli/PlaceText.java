@@ -68,7 +68,9 @@ final class PlaceText {
     for (SuitReport.Move move : alternative.moves()) {
       lines.add("  " + way(move));
     }
-    lines.add("  discomfort: " + comfort(alternative.comfort()));
+    if (!alternative.comfort().isEmpty()) {
+      lines.add("  discomfort: " + comfort(alternative.comfort()));
+    }
     for (SuitReport.Change change : alternative.changes()) {
       lines.add(
           format(

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -22,6 +23,8 @@ import org.longlow.constraints.json.LayoutWriter;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Pin;
+import org.longlow.constraints.layout.Tie;
+import org.longlow.constraints.layout.TieKind;
 import org.longlow.constraints.seat.SeatParts;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.study.Study;
@@ -156,6 +159,26 @@ class PlaceCommandTest {
     Ran ran = run("place", file, "--move", "pan", "--out", folder.resolve("no/x.json"));
     assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
     assertThat(ran.err()).contains("a folder that exists");
+    assertThat(left()).containsExactly("bad.json");
+  }
+
+  @Test
+  void aContradictionExitsFourAndNothingIsWritten() throws IOException {
+    Layout heron = Demos.layout("heron");
+    Tie torn =
+        new Tie(
+            TieKind.DISTANCE,
+            SeatParts.of(heron).get(SeatParts.RIDER).pan().pins(),
+            Optional.of(Formula.parse("123 mm")),
+            List.of(),
+            "",
+            0,
+            false,
+            "");
+    Path file = save(heron.withTie("torn", torn));
+    Ran ran = run("place", file, "--move", "pan", "--out", folder.resolve("x.json"));
+    assertThat(ran.code()).isEqualTo(ExitCodes.CONTRADICTION);
+    assertThat(ran.out()).contains("contradicts itself", "mend the ties first");
     assertThat(left()).containsExactly("bad.json");
   }
 
