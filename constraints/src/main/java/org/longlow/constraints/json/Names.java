@@ -6,14 +6,14 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Helps with mistyped names. */
-final class Names {
+public final class Names {
 
   private static final int LISTED = 12;
 
   private Names() {}
 
   /** Returns the known name nearest to {@code name} if it is near enough to be meant. */
-  static Optional<String> nearest(String name, Collection<String> known) {
+  public static Optional<String> nearest(String name, Collection<String> known) {
     String best = null;
     int fewest = Math.max(2, name.length() / 3) + 1;
     for (String other : known) {

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import org.longlow.constraints.json.Names;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.place.Placed;
@@ -98,15 +98,7 @@ final class Movable {
   }
 
   private String unknown(String word) {
-    String near = null;
-    int fewest = Math.max(2, word.length() / 3) + 1;
-    for (String name : known.keySet()) {
-      int edits = edits(word.toLowerCase(Locale.ROOT), name.toLowerCase(Locale.ROOT));
-      if (edits < fewest) {
-        fewest = edits;
-        near = name;
-      }
-    }
+    String near = Names.nearest(word, known.keySet()).orElse(null);
     return "nothing is called "
         + (word.isBlank() ? "(blank)" : word)
         + (near == null ? "" : "; did you mean " + near + "?")
@@ -135,23 +127,5 @@ final class Movable {
     int more = names.size() - LISTED;
     return String.join(", ", names.subList(0, Math.min(LISTED, names.size())))
         + (more > 0 ? " and " + more + " more" : "");
-  }
-
-  /** Edit distance (Levenshtein). */
-  private static int edits(String a, String b) {
-    int[] row = new int[b.length() + 1];
-    for (int j = 0; j <= b.length(); j++) {
-      row[j] = j;
-    }
-    for (int i = 1; i <= a.length(); i++) {
-      int diagonal = row[0];
-      row[0] = i;
-      for (int j = 1; j <= b.length(); j++) {
-        int change = diagonal + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-        diagonal = row[j];
-        row[j] = Math.min(change, 1 + Math.min(row[j], row[j - 1]));
-      }
-    }
-    return row[b.length()];
   }
 }

@@ -23,7 +23,7 @@ import org.longlow.constraints.solve.Wish;
  */
 final class Mover {
 
-  /** Steps of a micrometre are near enough for a search, mm. */
+  /** A place that cannot be reached without shaking is no place to go to. */
   private static final SolverSettings SETTINGS = SolverSettings.DEFAULT.withRestarts(0);
 
   /** How much more a pin's new place counts than the strongest wish of the layout. */

@@ -2,6 +2,7 @@ package org.longlow.constraints.suit;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -24,9 +25,10 @@ import org.longlow.constraints.stand.Wheels;
  */
 final class Search {
 
-  /** How much more a failing finding counts than discomfort, in the two passes. */
+  /** How much more a failing finding counts than discomfort, in the first pass. */
   private static final double ROUGH_WEIGHT = 10;
 
+  /** The same in the second pass, and where results are compared. */
   static final double FULL_WEIGHT = 80;
 
   /** How much more findings that ask for care count than wishes for shares and sight. */
@@ -111,11 +113,11 @@ final class Search {
     return new Trial(x, mover.at(x), gauge.at(mover.layout().places(x)));
   }
 
-  /** Returns the sum of squares that is made least. */
   private double merit(Trial trial, double hardWeight) {
     return merit(trial, aim, hardWeight);
   }
 
+  /** Returns the sum of squares that is made least. */
   static double merit(Trial trial, Aim aim, double hardWeight) {
     double sum = 0;
     for (Reading r : trial.readings()) {
@@ -163,12 +165,11 @@ final class Search {
       if (ways.length == 0) {
         return x;
       }
-      double[][] slopes = slopes(gauge, now, ways, weight);
-      double[] residuals = residuals(now, ids, weight);
+      Slopes slopes = slopes(gauge, now, ways, weight);
       Trial better = null;
       double longest = 0;
       for (int tries = 0; tries < 7 && better == null; tries++) {
-        double[] step = DampedStep.of(slopes, residuals, damping);
+        double[] step = DampedStep.of(slopes.rows(), slopes.residuals(), damping);
         longest = clamp(step);
         if (longest < SHORTEST_STEP_MM) {
           break;
@@ -192,11 +193,15 @@ final class Search {
     return x;
   }
 
-  /** Names of the rows of the last slopes, in order. */
-  private List<String> ids = List.of();
+  /**
+   * Residuals at a place and how they change.
+   *
+   * @param residuals strays, then the distances from the place to stay near to
+   * @param rows for each residual its change per mm along each direction
+   */
+  private record Slopes(double[] residuals, double[][] rows) {}
 
-  /** One row a residual, one column a direction; the rows of nearness come last. */
-  private double[][] slopes(Gauge gauge, Trial now, double[][] ways, double weight) {
+  private Slopes slopes(Gauge gauge, Trial now, double[][] ways, double weight) {
     List<Trial> probes = new ArrayList<>();
     List<Double> lengths = new ArrayList<>();
     for (double[] way : ways) {
@@ -209,10 +214,10 @@ final class Search {
       probes.add(probe == null ? now : probe);
       lengths.add(length);
     }
-    Map<String, Boolean> names = new LinkedHashMap<>();
-    now.readings().forEach(r -> names.put(r.id(), true));
-    probes.forEach(p -> p.readings().forEach(r -> names.put(r.id(), true)));
-    ids = List.copyOf(names.keySet());
+    Set<String> names = new LinkedHashSet<>();
+    now.readings().forEach(r -> names.add(r.id()));
+    probes.forEach(p -> p.readings().forEach(r -> names.add(r.id())));
+    List<String> ids = List.copyOf(names);
     double[] here = residuals(now, ids, weight);
     double[][] slopes = new double[here.length][ways.length];
     for (int c = 0; c < ways.length; c++) {
@@ -221,7 +226,7 @@ final class Search {
         slopes[r][c] = (there[r] - here[r]) / lengths.get(c);
       }
     }
-    return slopes;
+    return new Slopes(here, slopes);
   }
 
   private static boolean still(Trial probe, Trial now) {
