@@ -58,7 +58,8 @@ final class DrawingPainter {
       try (InputStream in = DrawingPainter.class.getResourceAsStream(LETTERS)) {
         Font font = in == null ? null : Font.loadFont(in, 12);
         return font == null ? Font.getDefault().getFamily() : font.getFamily();
-      } catch (IOException e) {
+      } catch (IOException | LinkageError e) {
+        // a bare machine may lack the text libraries that loading a font of one's own needs
         return Font.getDefault().getFamily();
       }
     }

@@ -141,7 +141,9 @@ class ScaleMeasurementTest {
         };
     transcoder.addTranscodingHint(
         SVGAbstractTranscoder.KEY_PIXEL_UNIT_TO_MILLIMETER, (float) (25.4 / DPI));
-    transcoder.transcode(new TranscoderInput(new StringReader(svg)), new TranscoderOutput());
+    // Letters are not measured, and a machine without fonts can then run this too.
+    String lines = svg.replaceAll("(?s)<text\\b.*?</text>", "");
+    transcoder.transcode(new TranscoderInput(new StringReader(lines)), new TranscoderOutput());
     return out[0];
   }
 }
