@@ -40,7 +40,7 @@ public enum TieKind {
   ON_CIRCLE(2, 2, 1, null),
   /** P on the arc about Q, from R counter-clockwise to S, with the given radius. */
   ON_ARC(4, 4, 1, null),
-  /** P on an edge of a part's outline. */
+  /** P on an edge of a part's outline, between its ends; a smooth edge counts by its chord. */
   ON_EDGE(1, 1, 0, null),
   /** Line PQ touches the circle about R with the given radius. */
   TANGENT_LINE(3, 3, 1, null),

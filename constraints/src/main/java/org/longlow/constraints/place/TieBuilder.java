@@ -8,6 +8,7 @@ import org.longlow.constraints.solve.Pt;
 import org.longlow.constraints.solve.Quantity;
 import org.longlow.constraints.solve.Relation;
 import org.longlow.constraints.solve.relation.Circles;
+import org.longlow.constraints.solve.relation.Outlines;
 import org.longlow.constraints.solve.relation.Paths;
 import org.longlow.constraints.solve.relation.Relations;
 import org.longlow.rider.geom.PointMm;
@@ -126,8 +127,9 @@ final class TieBuilder {
     return relations;
   }
 
+  /** Between the ends of the edge; a smooth edge counts by its chord. */
   private List<Relation> onEdge(Tie tie, Pt p) {
     List<Pt> ends = EdgePoints.of(layout, unknowns, tie.part(), tie.edge());
-    return List.of(Relations.pointOnLine(p, ends.get(0), ends.get(1)));
+    return List.of(Outlines.onPolyline(p, ends));
   }
 }
