@@ -7,13 +7,12 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.longlow.constraints.study.Study;
 import org.longlow.demo.Demos;
+import org.longlow.sketcher.app.Making;
 import org.longlow.sketcher.edit.Maker;
-import org.longlow.sketcher.picture.DimensionedElevation;
-import org.longlow.svg.drawing.Palette;
-import org.longlow.svg.write.PdfInfo;
-import org.longlow.svg.write.PdfWriter;
+import org.longlow.svg.page.TemplateSettings;
 
 /** What the window takes from the rest of Longlow: shipped machines, and the making of files. */
 final class Machines {
@@ -37,8 +36,9 @@ final class Machines {
     }
     try {
       Path folder = Files.createTempDirectory("longlow-" + name);
-      Path layout = Demos.copy(name, folder);
-      layout.toFile().deleteOnExit();
+      // files are deleted in the reverse of this order, so the folder is empty when its turn comes
+      folder.toFile().deleteOnExit();
+      Demos.copy(name, folder).toFile().deleteOnExit();
       Demos.drawings(name).forEach(d -> folder.resolve(d).toFile().deleteOnExit());
       return Optional.of(folder);
     } catch (IOException e) {
@@ -47,6 +47,7 @@ final class Machines {
     }
   }
 
+  /** Returns the making that the commands use too. */
   static Maker maker() {
     return Machines::make;
   }
@@ -55,15 +56,30 @@ final class Machines {
       throws IOException {
     List<String> made = new ArrayList<>();
     Files.createDirectories(order.folder());
-    if (order.kinds().contains(Maker.Kind.DRAWING) && progress.step("drawing", 0, 1)) {
-      DimensionedElevation.Sheet sheet =
-          DimensionedElevation.sheet(study, order.paper(), LocalDate.now().toString());
-      PdfWriter.write(
-          List.of(sheet.page()),
-          Palette.CARD,
-          PdfInfo.titled(study.layout().name()),
-          order.folder().resolve("elevation.pdf"));
-      made.add("elevation.pdf at " + sheet.scale());
+    if (order.kinds().contains(Maker.Kind.DRAWING)) {
+      if (!progress.step("the drawing", 0, 1)) {
+        return made;
+      }
+      Path file = order.folder().resolve("elevation.pdf");
+      String scale = Making.drawing(study, file, order.paper(), LocalDate.now().toString());
+      made.add("elevation.pdf, " + scale + " on " + order.paper().name());
+    }
+    if (order.kinds().contains(Maker.Kind.REPORT)) {
+      if (!progress.step("the report", 0, 1)) {
+        return made;
+      }
+      Making.report(study, order.folder().resolve("report.html"));
+      made.add("report.html");
+    }
+    if (order.kinds().contains(Maker.Kind.TEMPLATES)) {
+      Making.TemplatesMade t =
+          Making.templates(
+              study,
+              order.folder().resolve("templates"),
+              TemplateSettings.on(order.paper()),
+              Set.of(),
+              (what, done, of) -> progress.step("template " + what, done, of));
+      made.add("templates: " + t.parts() + " on " + t.sheets() + " sheets");
     }
     return made;
   }
