@@ -241,13 +241,25 @@ public final class Desk implements AutoCloseable {
 
   /** Looks whether somebody else changed the file, and says so. */
   public void checkDisk() {
-    if (session == null || !session.changedOnDisk()) {
+    if (session == null
+        || session.file().isEmpty()
+        || notices.stream().anyMatch(n -> n.topic().equals("disk"))) {
       return;
     }
-    if (notices.stream().anyMatch(n -> n.topic().equals("disk"))) {
+    LayoutFile file = session.file().get();
+    saver.queue(
+        () -> {
+          if (file.changedOnDisk()) {
+            boolean there = file.exists();
+            post(() -> sayChanged(file, there));
+          }
+        });
+  }
+
+  private void sayChanged(LayoutFile file, boolean there) {
+    if (session == null || session.file().filter(f -> f == file).isEmpty()) {
       return;
     }
-    boolean there = session.file().get().exists();
     List<Notice.Answer> answers = new ArrayList<>();
     if (there) {
       answers.add(new Notice.Answer("Take the file", this::takeTheirs));
@@ -359,6 +371,7 @@ public final class Desk implements AutoCloseable {
   }
 
   private void changed() {
+    notices.removeIf(n -> n.mood() == Notice.Mood.SAID);
     keepSafe();
     ask();
   }

@@ -27,6 +27,7 @@ final class BenchPane extends VBox {
   private final Label note = Bits.wrapped("", "bench-note");
   private final Label freedom = Bits.wrapped("", "bench-freedom");
   private final CheckBox nailed = new CheckBox("nailed in place");
+  private final Label elsewhere = Bits.wrapped("", "trouble");
   private final VBox groups = new VBox(2);
   private final TieMaker tieMaker;
   private final Map<Target, BenchField> fields = new LinkedHashMap<>();
@@ -37,6 +38,7 @@ final class BenchPane extends VBox {
     setId("bench");
     getStyleClass().addAll("slip", "bench");
     tieMaker = new TieMaker(desk);
+    elsewhere.setId("trouble-elsewhere");
     nailed.setId("nailed");
     nailed.setOnAction(
         e ->
@@ -45,7 +47,7 @@ final class BenchPane extends VBox {
                     p ->
                         desk.edit(
                             Edits.fix(p, nailed.isSelected()), new Target.OfPin(p, true), "")));
-    VBox inner = new VBox(6, title, kind, note, freedom, nailed, groups, tieMaker);
+    VBox inner = new VBox(6, title, kind, note, elsewhere, freedom, nailed, groups, tieMaker);
     inner.getStyleClass().add("bench-inner");
     ScrollPane scroll = new ScrollPane(inner);
     scroll.setFitToWidth(true);
@@ -95,6 +97,15 @@ final class BenchPane extends VBox {
     if (!wanted.equals(shape)) {
       shape = wanted;
       rebuild(bench);
+    }
+    boolean other =
+        desk.trouble().isPresent()
+            && !fields.containsKey(desk.trouble().get().target())
+            && !tieMaker.isAbout(desk.trouble().get().target());
+    show(elsewhere, other);
+    if (other) {
+      Desk.Trouble t = desk.trouble().get();
+      elsewhere.setText(t.target().name() + ": " + t.refused().words());
     }
     bench.groups().forEach(g -> g.rows().forEach(r -> fields.get(r.target()).show(r)));
   }

@@ -35,6 +35,7 @@ final class Board extends Region {
   private Drawing painted;
   private Session painting;
   private PointMm pointer;
+  private String hint = "";
   private Runnable afterPaint = () -> {};
 
   Board(Desk desk) {
@@ -120,6 +121,11 @@ final class Board extends Region {
     inches = on;
     paintSheet();
     paintGlass();
+  }
+
+  /** Names what is under the pointer; empty for nothing. */
+  void setHint(String subject) {
+    hint = subject;
   }
 
   void setPointer(PointMm px) {
@@ -230,7 +236,7 @@ final class Board extends Region {
     double w = sheet.getWidth();
     double h = sheet.getHeight();
     if (desk.shown().isPresent()) {
-      overlay.paint(desk, desk.shown().get(), frame, pointer, w, h);
+      overlay.paint(desk, desk.shown().get(), frame, pointer, hint, w, h);
     } else {
       gc.clearRect(0, 0, w, h);
     }

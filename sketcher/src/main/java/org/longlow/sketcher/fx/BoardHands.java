@@ -49,6 +49,7 @@ final class BoardHands {
   private void moved(MouseEvent e) {
     Optional<String> pin = board.pinAt(e.getX(), e.getY());
     desk.hover(pin.orElse(""));
+    board.setHint(pin.isPresent() ? "" : board.subjectAt(e.getX(), e.getY()).orElse(""));
     board.setPointer(px(e));
     boolean moves =
         pin.isPresent() && desk.shown().map(s -> s.movable().contains(pin.get())).orElse(false);
@@ -58,12 +59,14 @@ final class BoardHands {
   private void left() {
     if (pressed == null) {
       desk.hover("");
+      board.setHint("");
       board.setPointer(null);
     }
   }
 
   private void pressed(MouseEvent e) {
     board.requestFocus();
+    board.setHint("");
     pressed = px(e);
     lastPx = pressed;
     panning = e.getButton() != MouseButton.PRIMARY;

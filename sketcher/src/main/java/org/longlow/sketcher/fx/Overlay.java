@@ -10,6 +10,7 @@ import javafx.scene.text.Font;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextAlignment;
 import org.longlow.constraints.check.Finding;
+import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Pin;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.edit.Desk;
@@ -39,7 +40,14 @@ final class Overlay {
     this.gc = gc;
   }
 
-  void paint(Desk desk, Shown now, ViewFrame view, PointMm pointerPx, double wide, double high) {
+  void paint(
+      Desk desk,
+      Shown now,
+      ViewFrame view,
+      PointMm pointerPx,
+      String hint,
+      double wide,
+      double high) {
     frame = view;
     shown = now;
     width = wide;
@@ -53,13 +61,13 @@ final class Overlay {
     }
     finding(desk.finding());
     desk.freedom().filter(f -> held.isEmpty()).ifPresent(this::freedom);
-    List<String> words = words(desk, chosen);
+    List<String> words = words(desk, hint);
     if (!words.isEmpty() && pointerPx != null) {
       label(words, pointerPx, desk.drag().isPresent());
     }
   }
 
-  private List<String> words(Desk desk, String chosen) {
+  private List<String> words(Desk desk, String hint) {
     List<String> words = new ArrayList<>();
     desk.drag()
         .ifPresent(
@@ -71,6 +79,11 @@ final class Overlay {
             });
     if (words.isEmpty() && desk.drag().isEmpty()) {
       desk.freedom().ifPresent(f -> words.addAll(wrapped(f.words())));
+    }
+    if (words.isEmpty() && desk.drag().isEmpty() && !hint.isEmpty()) {
+      String name = hint.substring(hint.indexOf(':') + 1);
+      Part part = shown.layout().parts().get(name);
+      words.add(part == null || part.kind().equals(name) ? name : name + ", " + part.kind());
     }
     return words;
   }

@@ -82,6 +82,10 @@ final class TieMaker extends VBox {
     trouble.setText(mine ? desk.trouble().get().refused().words() : "");
   }
 
+  boolean isAbout(Target target) {
+    return target.equals(new Target.OfTie(NEW));
+  }
+
   private TieKind picked() {
     return KINDS.get(Math.max(0, kind.getSelectionModel().getSelectedIndex()));
   }

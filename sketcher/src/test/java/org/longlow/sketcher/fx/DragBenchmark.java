@@ -23,7 +23,7 @@ import org.longlow.sketcher.edit.Wren;
  */
 public final class DragBenchmark {
 
-  private static final int FRAMES = 300;
+  private static final int FRAMES = Integer.getInteger("frames", 300);
   private static final int WARM_UP = 200;
   private static final double REACH_MM = 25;
 
@@ -31,8 +31,6 @@ public final class DragBenchmark {
   private final Desk desk;
   private final List<String> pins = new ArrayList<>();
   private final CountDownLatch done = new CountDownLatch(1);
-  private final List<double[]> answers = new ArrayList<>();
-  private final List<double[]> gaps = new ArrayList<>();
   private double[] answer;
   private double[] gap;
   private int frame;
@@ -71,7 +69,6 @@ public final class DragBenchmark {
     up.await();
     Platform.runLater(run[0]::begin);
     run[0].done.await();
-    run[0].report(layout.name());
     Platform.exit();
   }
 
@@ -143,8 +140,7 @@ public final class DragBenchmark {
     answer[frame++] = (System.nanoTime() - asked) / 1e6;
     if (frame == answer.length) {
       if (!warming) {
-        answers.add(answer);
-        gaps.add(gap);
+        report(pins.get(pin));
       }
       lastPulse = 0;
       desk.dropDrag();
@@ -152,28 +148,37 @@ public final class DragBenchmark {
   }
 
   private void report(String name) {
-    System.out.printf(
-        Locale.ROOT, "%s: %d pins that can move, %d frames each%n", name, pins.size(), FRAMES);
-    System.out.printf("%-16s %28s   %28s%n", "", "move to painted, ms", "pulse to pulse, ms");
-    System.out.printf(
-        "%-16s %8s %9s %9s   %8s %9s %9s%n",
-        "pin", "median", "99 %", "worst", "median", "99 %", "worst");
-    for (int i = 0; i < answers.size(); i++) {
-      double[] a = answers.get(i).clone();
-      double[] g = Arrays.stream(gaps.get(i)).filter(v -> v > 0).toArray();
-      Arrays.sort(a);
-      Arrays.sort(g);
+    if (pin == 0) {
       System.out.printf(
           Locale.ROOT,
-          "%-16s %8.1f %9.1f %9.1f   %8.1f %9.1f %9.1f%n",
-          pins.get(i),
-          at(a, 0.5),
-          at(a, 0.99),
-          at(a, 1),
-          at(g, 0.5),
-          at(g, 0.99),
-          at(g, 1));
+          "%d pins that can move, %d frames each; ms%n%-16s %27s   %27s%n%-16s %8s %9s %9s   %8s %9s %9s%n",
+          pins.size(),
+          FRAMES,
+          "",
+          "move to painted",
+          "pulse to pulse",
+          "pin",
+          "median",
+          "99 %",
+          "worst",
+          "median",
+          "99 %",
+          "worst");
     }
+    double[] a = answer.clone();
+    double[] g = Arrays.stream(gap).filter(v -> v > 0).toArray();
+    Arrays.sort(a);
+    Arrays.sort(g);
+    System.out.printf(
+        Locale.ROOT,
+        "%-16s %8.1f %9.1f %9.1f   %8.1f %9.1f %9.1f%n",
+        name,
+        at(a, 0.5),
+        at(a, 0.99),
+        at(a, 1),
+        at(g, 0.5),
+        at(g, 0.99),
+        at(g, 1));
   }
 
   private static double at(double[] sorted, double share) {

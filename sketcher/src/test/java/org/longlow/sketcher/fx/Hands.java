@@ -86,9 +86,19 @@ final class Hands {
 
   Hands click(String id) {
     until("a visible #" + id, () -> find(id).map(Hands::isShown).orElse(false));
+    // what has just appeared gets its place with the next layout
+    settle();
     Node node = onFx(() -> find(id).get());
-    Point2D at = onFx(() -> middle(node));
-    robot.moveTo(at).clickOn(MouseButton.PRIMARY);
+    Point2D at =
+        onFx(
+            () -> {
+              window.applyCss();
+              window.layout();
+              return middle(node);
+            });
+    jump(at);
+    robot.press(MouseButton.PRIMARY);
+    robot.release(MouseButton.PRIMARY);
     return settle();
   }
 
@@ -123,6 +133,11 @@ final class Hands {
     return settle();
   }
 
+  Hands write(String text) {
+    robot.write(text, 0);
+    return settle();
+  }
+
   Hands press(KeyCode... keys) {
     robot.push(keys);
     return settle();
@@ -139,17 +154,37 @@ final class Hands {
   }
 
   Hands moveTo(Point2D at) {
-    robot.moveTo(at);
+    jump(at);
     return settle();
+  }
+
+  /** Moves the pointer at once; the robot's own way there is slow. */
+  private void jump(Point2D at) {
+    robot.robotContext().getMouseRobot().move(at);
+    WaitForAsyncUtils.waitForFxEvents(1);
   }
 
   /** Takes a pin and moves it by some pixels, still holding. */
   Hands drag(String name, double dx, double dy) {
-    robot.moveTo(pin(name));
-    settle();
+    Point2D from = pin(name);
+    moveTo(from);
     robot.press(MouseButton.PRIMARY);
-    robot.moveBy(dx, dy);
+    for (int i = 1; i <= 8; i++) {
+      jump(from.add(dx * i / 8, dy * i / 8));
+    }
     return settle();
+  }
+
+  /** Drags a node, such as the thumb of a slider, by some pixels, and lets go. */
+  Hands slide(Node node, double dx, double dy) {
+    Point2D from = onFx(() -> middle(node));
+    moveTo(from);
+    robot.press(MouseButton.PRIMARY);
+    for (int i = 1; i <= 5; i++) {
+      jump(from.add(dx * i / 5, dy * i / 5));
+    }
+    settle();
+    return letGo();
   }
 
   Hands letGo() {

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import javafx.geometry.Point2D;
 import javafx.scene.control.Label;
+import javafx.scene.control.Slider;
 import javafx.scene.input.KeyCode;
 import javafx.scene.paint.Color;
 import org.junit.jupiter.api.AfterEach;
@@ -213,6 +214,101 @@ class WindowTest {
     assertThat(hands.shown().standing().get().name()).isEqualTo("full bump");
     hands.click("stance-unladen");
     assertThat(hands.shown().standing().get().name()).isEqualTo("unladen");
+  }
+
+  @Test
+  void theStatureSliderIsSeenWhileItMovesAndIsOneStep() {
+    hands.click("machine-wren");
+    PointMm hip = hip();
+    hands.slide(hands.node("stature", Slider.class).lookup(".thumb"), 40, 0);
+    double tall = hands.layout().crew().get("Mara").stature().evaluate(n -> Double.NaN);
+    assertThat(tall).isBetween(1700.0, 1950.0);
+    assertThat(hip().distance(hip)).as("the body follows").isGreaterThan(1);
+    hands.press(KeyCode.SHORTCUT, KeyCode.Z);
+    assertThat(hands.layout().crew()).isEqualTo(Wren.layout().crew());
+    assertThat(Hands.onFx(() -> hands.desk().session().get().undoName())).isEmpty();
+  }
+
+  private PointMm hip() {
+    return hands.shown().study().sitting("Mara", "rider").get().posture().get().eye();
+  }
+
+  @Test
+  void whatIsOnTheCardIsMadeAndToldOf() {
+    hands.click("machine-wren");
+    hands.press(KeyCode.SHORTCUT, KeyCode.M);
+    hands.click("make-templates").click("make-report");
+    Path into = folder.resolve("made");
+    hands.typeInto("make-folder", into.toString());
+    hands.click("make-start");
+    Label words = hands.node("make-words", Label.class);
+    hands.until("the drawing", () -> words.getText().contains("elevation.pdf"));
+    assertThat(into.resolve("elevation.pdf")).isNotEmptyFile();
+  }
+
+  /** Everything from opening to saving, without the pointer. */
+  @Test
+  void theWholeWalkGoesByKeyboard() {
+    Path file = folder.resolve("keys.json");
+    hands.until("focus", () -> hands.window().getScene().getFocusOwner() != null);
+    Hands.onFx(
+        () -> {
+          hands.find("machine-wren").get().requestFocus();
+          return null;
+        });
+    hands.press(KeyCode.SPACE);
+    assertThat(hands.desk().session()).isPresent();
+    while (!hands.desk().options().chosen().equals("pin:backTop")) {
+      hands.press(KeyCode.N);
+    }
+    Layout before = hands.layout();
+    hands.press(KeyCode.SHIFT, KeyCode.LEFT);
+    assertThat(hands.layout()).isNotSameAs(before);
+    double x = hands.shown().study().placed().places().pin("backTop").x();
+    assertThat(x).isBetween(40.0, 55.0);
+    hands.press(KeyCode.CLOSE_BRACKET).press(KeyCode.PERIOD).press(KeyCode.D).press(KeyCode.L);
+    assertThat(hands.desk().options().person()).isEqualTo("Tor");
+    assertThat(hands.desk().options().dimensions()).isTrue();
+    double scale = Hands.onFx(() -> hands.window().board().frame().pxPerMm());
+    hands.press(KeyCode.MINUS);
+    assertThat(Hands.onFx(() -> hands.window().board().frame().pxPerMm())).isLessThan(scale);
+    hands.press(KeyCode.F);
+    hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT1);
+    assertThat(Hands.onFx(() -> hands.window().getScene().getFocusOwner().getId()))
+        .startsWith("field-");
+    hands.press(KeyCode.SHORTCUT, KeyCode.S);
+    hands.press(KeyCode.SHORTCUT, KeyCode.A).write(file.toString()).press(KeyCode.ENTER);
+    assertThat(saved(file)).isEqualTo(hands.layout());
+  }
+
+  @Test
+  void zoomKeepsWhatIsUnderThePointer() {
+    hands.click("machine-wren");
+    Point2D at = hands.pin("crank");
+    hands.moveTo(at).scroll(3);
+    assertThat(hands.pin("crank").distance(at)).isLessThan(1);
+    double near = Hands.onFx(() -> hands.window().board().frame().pxPerMm());
+    hands.scroll(-6);
+    assertThat(Hands.onFx(() -> hands.window().board().frame().pxPerMm())).isNotEqualTo(near);
+    assertThat(hands.pin("crank").distance(at)).isLessThan(1);
+  }
+
+  @Test
+  void nothingIsCutShortAndEveryControlHasAName() {
+    hands.click("machine-wren");
+    hands.typeInto("field-panSpan", "panLength + 50 mm");
+    for (String subject : List.of("", "pin:panFront", "part:pan", "person:Tor")) {
+      Hands.onFx(
+          () -> {
+            hands.desk().choose(subject);
+            return null;
+          });
+      hands.settle();
+      assertThat(Hands.onFx(() -> Shortened.in(hands.window()))).as(subject).isEmpty();
+      assertThat(Hands.onFx(() -> Shortened.nameless(hands.window()))).as(subject).isEmpty();
+    }
+    hands.press(KeyCode.F1);
+    assertThat(Hands.onFx(() -> Shortened.in(hands.window()))).isEmpty();
   }
 
   @Test
