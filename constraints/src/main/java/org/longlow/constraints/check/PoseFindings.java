@@ -52,18 +52,19 @@ final class PoseFindings {
       PointMm at = arm ? pose.posture().grip() : pose.posture().ball();
       Optional<PoseResult.Shortfall> shortfall =
           pose.shortfalls().stream().filter(s -> s.limb() == limb).findFirst();
+      String subject = SeatFindings.who(sitting) + (arm ? ", hands" : ", feet");
       String what = arm ? "the grips" : "the foot rests";
       if (shortfall.isEmpty()) {
         findings.add(
             Finding.note(
                     id,
-                    sitting.person(),
+                    subject,
                     stance,
                     Verdict.PASS,
                     0,
                     "mm",
                     "body links of the survey",
-                    sitting.person() + " reaches " + what + ".")
+                    SeatFindings.who(sitting) + " reaches " + what + ".")
                 .at(at));
         continue;
       }
@@ -72,7 +73,7 @@ final class PoseFindings {
       findings.add(
           new Finding(
                   id,
-                  sitting.person(),
+                  subject,
                   stance,
                   Verdict.FAIL,
                   mm,
@@ -80,7 +81,7 @@ final class PoseFindings {
                   -mm,
                   "mm",
                   "body links of the survey",
-                  sitting.person()
+                  SeatFindings.who(sitting)
                       + " cannot reach "
                       + what
                       + ": they are "
@@ -113,7 +114,7 @@ final class PoseFindings {
         };
     return new Finding(
             "posture." + SeatFindings.name(sitting) + "." + reading.name(),
-            sitting.person(),
+            SeatFindings.who(sitting) + ", " + word,
             stance,
             verdict,
             value,
@@ -123,7 +124,7 @@ final class PoseFindings {
             reading.source(),
             Say.format(
                 "%s: %s %s, %s (%s to %s).",
-                sitting.person(), word, Say.deg(value), how, Say.deg(low), Say.deg(high)),
+                SeatFindings.who(sitting), word, Say.deg(value), how, Say.deg(low), Say.deg(high)),
             Optional.empty())
         .at(place(reading.name(), posture));
   }

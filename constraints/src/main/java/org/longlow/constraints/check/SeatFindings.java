@@ -55,7 +55,14 @@ final class SeatFindings {
     return findings;
   }
 
-  /** The person, with the seat where it is not the rider's. */
+  /** The person in words, with the seat where it is not the rider's. */
+  static String who(Sitting sitting) {
+    return sitting.seat().equals("rider")
+        ? sitting.person()
+        : sitting.person() + " as " + sitting.seat();
+  }
+
+  /** The person in ids, with the seat where it is not the rider's. */
   static String name(Sitting sitting) {
     return sitting.seat().equals("rider")
         ? sitting.person()
@@ -99,7 +106,7 @@ final class SeatFindings {
                 FOAM,
                 Say.format(
                     "%s sinks %s of %s into %s, %s. %s",
-                    sitting.person(),
+                    who(sitting),
                     Say.mm(load.safeSinkMm()),
                     Say.mm(thickness),
                     part.name(),
@@ -115,7 +122,7 @@ final class SeatFindings {
     Finding f =
         Finding.atMost(
             "hold." + SeatFindings.name(sitting),
-            sitting.person(),
+            who(sitting) + ", hold",
             stance,
             friction,
             SeatLoad.DESIGN_FRICTION,
@@ -123,9 +130,7 @@ final class SeatFindings {
             "static load share; design friction 0.30 for rain and vibration is common practice",
             Say.format(
                 "%s needs a friction of %.2f not to slide %s on the pan; 0.30 can be counted on.",
-                sitting.person(),
-                friction,
-                seated.load().frictionNeeded() >= 0 ? "forward" : "back"));
+                who(sitting), friction, seated.load().frictionNeeded() >= 0 ? "forward" : "back"));
     findings.add(
         (f.verdict() == Verdict.FAIL ? f.withVerdict(Verdict.CAUTION) : f).at(seated.hip()));
   }
@@ -141,21 +146,21 @@ final class SeatFindings {
     Verdict verdict = held || !needed ? Verdict.PASS : Verdict.CAUTION;
     String text =
         held
-            ? sitting.person() + "'s head leans on the rest."
+            ? who(sitting) + ": the head leans on the rest."
             : sitting.parts().head().isEmpty()
                 ? Say.format(
                     "%s leans back %s with nothing to rest the head on; from about 30° a head rest"
                         + " is wanted.",
-                    sitting.person(), Say.deg(recline))
+                    who(sitting), Say.deg(recline))
                 : Double.isNaN(seated.headGapMm())
-                    ? sitting.person() + "'s head does not come to its rest."
+                    ? who(sitting) + ": the head does not come to its rest."
                     : Say.format(
-                        "%s's head is %s off its rest.",
-                        sitting.person(), Say.mm(seated.headGapMm()));
+                        "%s: the head is %s off its rest.",
+                        who(sitting), Say.mm(seated.headGapMm()));
     findings.add(
         Finding.note(
             "head." + SeatFindings.name(sitting),
-            sitting.person(),
+            who(sitting) + ", head",
             stance,
             verdict,
             recline,

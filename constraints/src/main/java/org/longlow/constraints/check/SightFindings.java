@@ -58,7 +58,7 @@ final class SightFindings {
     Finding f =
         Finding.atMost(
             "sight." + sitting.person(),
-            sitting.person(),
+            sitting.person() + ", sight",
             standing.name(),
             over.roadMm(),
             limit,
@@ -135,7 +135,7 @@ final class SightFindings {
         };
     return Finding.atMost(
             "foot." + sitting.person(),
-            sitting.person(),
+            sitting.person() + ", foot down",
             standing.name(),
             raised,
             limit,
