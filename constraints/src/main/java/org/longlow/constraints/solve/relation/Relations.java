@@ -381,27 +381,4 @@ public final class Relations {
   public static Relation times(double factor, Relation relation) {
     return new Scaled(relation, factor);
   }
-
-  private record Scaled(Relation relation, double factor) implements Relation {
-    @Override
-    public int[] variables() {
-      return relation.variables();
-    }
-
-    @Override
-    public double evaluate(double[] x, double[] gradient) {
-      double value = relation.evaluate(x, gradient);
-      if (gradient != null) {
-        for (int i = 0; i < relation.variables().length; i++) {
-          gradient[i] *= factor;
-        }
-      }
-      return factor * value;
-    }
-
-    @Override
-    public double scale() {
-      return relation.scale();
-    }
-  }
 }
