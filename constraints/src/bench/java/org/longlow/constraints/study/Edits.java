@@ -1,0 +1,46 @@
+package org.longlow.constraints.study;
+
+import java.nio.file.Path;
+import java.util.Map;
+import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.formula.Unit;
+import org.longlow.constraints.json.LayoutReader;
+import org.longlow.constraints.json.ReadResult;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Measure;
+import org.longlow.constraints.layout.Pin;
+
+/** Edits of a shipped-like layout: 56 parts, 71 pins, two people on two seats, a section. */
+final class Edits {
+
+  private final Layout layout;
+  private int turn;
+
+  Edits() {
+    ReadResult read = LayoutReader.read(Path.of("src/bench/resources/tourer.json"));
+    if (!(read instanceof ReadResult.Read good)) {
+      throw new IllegalStateException("run in the folder constraints: " + read);
+    }
+    layout = good.layout();
+  }
+
+  /** Never the same twice within any run of interest. */
+  private double swing() {
+    turn++;
+    return 3 * Math.sin(0.7 * turn);
+  }
+
+  /** The seat slides: what hangs on its pins moves, and both people. */
+  Layout slideSeat() {
+    Pin pin = layout.pins().get("panRear");
+    double x = pin.x().evaluate(n -> Double.NaN) + swing();
+    return layout.withPins(Map.of("panRear", pin.at(Formula.of(x, Unit.MM), pin.z())));
+  }
+
+  /** The wheelbase changes: nearly everything is somewhere else. */
+  Layout stretch() {
+    Measure wheelbase = layout.measures().get("wheelbase");
+    double mm = wheelbase.is().evaluate(n -> Double.NaN) + swing();
+    return layout.withMeasure("wheelbase", wheelbase.withIs(Formula.of(mm, Unit.MM)));
+  }
+}

@@ -1,0 +1,45 @@
+package org.longlow.constraints.study;
+
+import java.lang.management.ManagementFactory;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.function.Supplier;
+
+/**
+ * The edits of {@link StudyBenchmark} in processor time of the thread: the figures to use on a
+ * machine that others load. Prints a table.
+ */
+public final class StudyTimeTable {
+  private static final int WARM_UP = 1500;
+  private static final int MEASURED = 1500;
+
+  private StudyTimeTable() {}
+
+  /** Runs in the folder of the module; takes no arguments. */
+  public static void main(String[] args) {
+    Edits edits = new Edits();
+    System.out.println("edit        median ms   99 % ms  findings");
+    row("slide seat", () -> Study.of(edits.slideSeat()));
+    row("stretch", () -> Study.of(edits.stretch()));
+  }
+
+  private static void row(String name, Supplier<Study> edit) {
+    double[] ms = new double[MEASURED];
+    int findings = 0;
+    for (int k = -WARM_UP; k < MEASURED; k++) {
+      long begin = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+      findings = edit.get().findings().size();
+      long end = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+      ms[Math.max(0, k)] = (end - begin) / 1e6;
+    }
+    Arrays.sort(ms);
+    System.out.println(
+        String.format(
+            Locale.ROOT,
+            "%-10s %10.2f %9.2f %9d",
+            name,
+            ms[MEASURED / 2],
+            ms[MEASURED * 99 / 100],
+            findings));
+  }
+}
