@@ -3,6 +3,7 @@ package org.longlow.constraints.check;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
@@ -47,6 +48,13 @@ final class GroundFindings {
     for (PartShape shape : standing.shapes().values()) {
       if (shape.part() instanceof Part.Wheel) {
         continue;
+      }
+      Envelope box = shape.outline().getEnvelopeInternal();
+      double lowest =
+          along.x() * (box.getMinY() - from.z())
+              - along.z() * ((along.z() > 0 ? box.getMaxX() : box.getMinX()) - from.x());
+      if (lowest > least) {
+        continue; // not even a corner of its box is lower
       }
       for (Coordinate c : shape.outline().getCoordinates()) {
         double height = along.x() * (c.y - from.z()) - along.z() * (c.x - from.x());

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
@@ -162,6 +163,18 @@ final class LeanFindings {
         (front.sectionRadiusMm() - rear.sectionRadiusMm()) / standing.ground().wheelbaseMm();
     double cos = Math.cos(most);
     double sin = Math.sin(most);
+    // the height over the road is at least linear in x and z: a corner of the box is lowest
+    Envelope box = shape.outline().getEnvelopeInternal();
+    double byX = slope * (1 - cos) * along.x() - cos * along.z();
+    double byZ = slope * (1 - cos) * along.z() + cos * along.x();
+    double lowest =
+        rear.sectionRadiusMm() * (1 - cos)
+            + byX * ((byX > 0 ? box.getMinX() : box.getMaxX()) - from.x())
+            + byZ * ((byZ > 0 ? box.getMinY() : box.getMaxY()) - from.z())
+            - y * sin;
+    if (lowest > 1e-6) {
+      return null;
+    }
     Coordinate at = null;
     for (Coordinate c : shape.outline().getCoordinates()) {
       double x = along.x() * (c.x - from.x()) + along.z() * (c.y - from.z());

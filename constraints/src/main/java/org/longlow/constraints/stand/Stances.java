@@ -1,6 +1,7 @@
 package org.longlow.constraints.stand;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -32,10 +33,12 @@ public final class Stances {
 
   private final Wheels wheels;
   private final Map<String, PartShape> drawn;
+  private final Map<String, List<String>> pins = new HashMap<>();
 
   public Stances(Wheels wheels, Map<String, PartShape> drawn) {
     this.wheels = wheels;
     this.drawn = drawn;
+    drawn.forEach((name, shape) -> pins.put(name, shape.part().pins()));
   }
 
   /**
@@ -160,8 +163,11 @@ public final class Stances {
     drawn.forEach(
         (part, shape) -> {
           boolean stand = parked && shape.part() instanceof Part.Stand;
-          if (stand || movesBetween(shape.part(), wheels.drawn(), places)) {
-            PartShape now = stand ? Shapes.of(shape.part(), places, true) : moved(shape, places);
+          if (stand || movesBetween(pins.get(part), wheels.drawn(), places)) {
+            PartShape now =
+                stand
+                    ? Shapes.of(shape.part(), places, true)
+                    : moved(pins.get(part), shape, places);
             shapes.put(part, now);
             moved.put(part, now);
           }
@@ -181,8 +187,7 @@ public final class Stances {
   }
 
   /** What hangs on one pin shifts with it; anything else is shaped again. */
-  private PartShape moved(PartShape shape, Places places) {
-    List<String> pins = shape.part().pins();
+  private PartShape moved(List<String> pins, PartShape shape, Places places) {
     if (pins.size() > 1) {
       return Shapes.of(shape.part(), places, false);
     }
@@ -190,8 +195,8 @@ public final class Stances {
     return shape.moved(new RigidMotion(0, places.pin(pin).minus(wheels.drawn().pin(pin))));
   }
 
-  private static boolean movesBetween(Part part, Places before, Places after) {
-    for (String pin : part.pins()) {
+  private static boolean movesBetween(List<String> pins, Places before, Places after) {
+    for (String pin : pins) {
       if (!before.pin(pin).equals(after.pin(pin))) {
         return true;
       }
