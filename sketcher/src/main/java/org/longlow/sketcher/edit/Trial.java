@@ -58,14 +58,22 @@ public sealed interface Trial {
     }
     ReadResult result = LayoutReader.read(LayoutWriter.toJson(asked), folder);
     if (result instanceof ReadResult.Refused refused) {
-      return new Refused(
-          refused.faults().stream().map(Fault::line).collect(Collectors.joining("\n")), List.of());
+      return new Refused(words(refused.faults()), List.of());
     }
     Study study = Study.of(((ReadResult.Read) result).layout());
     if (study.placed().holds() || !before.placed().holds()) {
       return new Accepted(settled(study.placed()), study);
     }
     return refusal(study.placed());
+  }
+
+  /** A single fault is about what was just typed, so its place in the file needs no saying. */
+  private static String words(List<Fault> faults) {
+    if (faults.size() > 1) {
+      return faults.stream().map(Fault::line).collect(Collectors.joining("\n"));
+    }
+    Fault fault = faults.get(0);
+    return "It " + fault.message() + (fault.remedy().isEmpty() ? "" : "; " + fault.remedy()) + ".";
   }
 
   /** Returns the layout with its pins written where the solver put them. */

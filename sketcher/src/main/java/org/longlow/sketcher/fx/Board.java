@@ -11,6 +11,7 @@ import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.edit.Desk;
 import org.longlow.sketcher.edit.Session;
 import org.longlow.sketcher.edit.Shown;
+import org.longlow.sketcher.picture.PictureLayer;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Layer;
 import org.longlow.svg.drawing.Mark;
@@ -34,6 +35,7 @@ final class Board extends Region {
   private boolean inches;
   private Drawing painted;
   private Session painting;
+  private boolean dimensioned;
   private PointMm pointer;
   private String hint = "";
   private Runnable afterPaint = () -> {};
@@ -98,14 +100,22 @@ final class Board extends Region {
     return f.panned(side, 0);
   }
 
-  /** Returns the box round machine and people; sight lines and signs may run out of the card. */
+  /**
+   * Returns the box round machine, people and dimensions; sight lines and signs may run out of the
+   * card.
+   */
   private static Envelope machine(Drawing drawing) {
     Envelope box = new Envelope();
     for (Layer layer : drawing.layers()) {
+      boolean written = layer.id().equals(PictureLayer.DIMENSIONS.id());
       for (Mark mark : layer.marks()) {
-        if (mark instanceof Mark.Shape shape
-            && shape.style().fill() != null
-            && (shape.subject().startsWith("part:") || shape.subject().startsWith("person:"))) {
+        if (written && mark instanceof Mark.Words words) {
+          box.expandToInclude(words.x(), words.y());
+        } else if (mark instanceof Mark.Shape shape
+            && (written || shape.style().fill() != null)
+            && (written
+                || shape.subject().startsWith("part:")
+                || shape.subject().startsWith("person:"))) {
           box.expandToInclude(shape.geometry().getEnvelopeInternal());
         }
       }
@@ -184,6 +194,12 @@ final class Board extends Region {
     if (shown.isPresent() && session != painting && getWidth() > 0) {
       painting = session;
       fitted = true;
+      dimensioned = shown.get().options().dimensions();
+      frame = fitting(shown.get());
+      askScale();
+    }
+    if (fitted && shown.isPresent() && shown.get().options().dimensions() != dimensioned) {
+      dimensioned = !dimensioned;
       frame = fitting(shown.get());
       askScale();
     }

@@ -21,6 +21,9 @@ import org.longlow.sketcher.edit.Session;
 /** The title line: which machine, whether it is saved, and what can be done with it, in words. */
 final class TopStrip extends VBox {
 
+  /** Longest words on the buttons that take back and do again, characters. */
+  private static final int LONGEST_STEP = 34;
+
   private final Desk desk;
   private final Label name = Bits.label("", "machine");
   private final Label state = Bits.label("", "stamp");
@@ -38,10 +41,6 @@ final class TopStrip extends VBox {
     Button saveAs = Bits.words("save-as", "Save as\u2026", "save under a name", this::askName);
     undo = Bits.words("undo", "Take back", "take back", desk::undo);
     redo = Bits.words("redo", "Do again", "do again", desk::redo);
-    undo.setMinWidth(0);
-    redo.setMinWidth(0);
-    undo.setMaxWidth(230);
-    redo.setMaxWidth(200);
     Bits.told(undo, "Ctrl Z");
     Bits.told(redo, "Ctrl Y");
     Bits.told(save, "Ctrl S");
@@ -145,6 +144,15 @@ final class TopStrip extends VBox {
     }
   }
 
+  /** Names a step on its button; a long name is told in full by the tip and the screen reader. */
+  private static void name(Button button, String does, Optional<String> step, String key) {
+    String full = does + step.map(n -> ": " + n).orElse("");
+    boolean fits = full.length() <= LONGEST_STEP;
+    button.setText(fits ? full : full.substring(0, LONGEST_STEP - 1).strip() + "\u2026");
+    button.setAccessibleText(full);
+    button.getTooltip().setText(fits ? key : full + " (" + key + ")");
+  }
+
   private void refresh() {
     Optional<Session> session = desk.session();
     if (session.isEmpty()) {
@@ -161,10 +169,8 @@ final class TopStrip extends VBox {
     state.pseudoClassStateChanged(javafx.css.PseudoClass.getPseudoClass("unsaved"), s.isChanged());
     undo.setDisable(s.undoName().isEmpty());
     redo.setDisable(s.redoName().isEmpty());
-    undo.setText(s.undoName().map(n -> "Take back: " + n).orElse("Take back"));
-    redo.setText(s.redoName().map(n -> "Do again: " + n).orElse("Do again"));
-    undo.setAccessibleText(undo.getText());
-    redo.setAccessibleText(redo.getText());
+    name(undo, "Take back", s.undoName(), "Ctrl Z");
+    name(redo, "Do again", s.redoName(), "Ctrl Y");
     save.setDisable(!s.isChanged() && s.file().isPresent());
   }
 }

@@ -1,5 +1,8 @@
 package org.longlow.sketcher.fx;
 
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadInfo;
+import java.lang.management.ThreadMXBean;
 import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -19,7 +22,8 @@ import org.longlow.sketcher.edit.Wren;
 /**
  * Drags every pin that can move for 300 frames in the window's own loop and tells how long a frame
  * takes, from the pointer's move (solve, settle, stances, findings, drawing) to the painted card.
- * Not part of the build; run it as a program, with a machine's name or the test machine.
+ * Not part of the build; run it as a program, with a machine's name or the test machine. On a busy
+ * computer the processor time of a frame says more than its wall clock.
  */
 public final class DragBenchmark {
 
@@ -36,6 +40,7 @@ public final class DragBenchmark {
   private int frame;
   private int pin = -1;
   private long asked;
+  private long[] spent;
   private long lastPulse;
   private PointMm from;
   private boolean warming = true;
@@ -118,6 +123,7 @@ public final class DragBenchmark {
     frame = 0;
     int n = warming ? WARM_UP / pins.size() + 1 : FRAMES;
     answer = new double[n];
+    spent = spent();
     gap = new double[n];
     if (!desk.grab(name)) {
       throw new IllegalStateException(name + " cannot be dragged");
@@ -151,34 +157,62 @@ public final class DragBenchmark {
     if (pin == 0) {
       System.out.printf(
           Locale.ROOT,
-          "%d pins that can move, %d frames each; ms%n%-16s %27s   %27s%n%-16s %8s %9s %9s   %8s %9s %9s%n",
+          "%d pins that can move, %d frames each; ms%n%-16s %27s   %27s   %26s%n%-16s %8s %9s %9s   %8s %9s %9s   %8s %8s %8s%n",
           pins.size(),
           FRAMES,
           "",
           "move to painted",
           "pulse to pulse",
+          "processor a frame",
           "pin",
           "median",
           "99 %",
           "worst",
           "median",
           "99 %",
-          "worst");
+          "worst",
+          "worker",
+          "window",
+          "painter");
     }
+    long[] now = spent();
     double[] a = answer.clone();
     double[] g = Arrays.stream(gap).filter(v -> v > 0).toArray();
     Arrays.sort(a);
     Arrays.sort(g);
     System.out.printf(
         Locale.ROOT,
-        "%-16s %8.1f %9.1f %9.1f   %8.1f %9.1f %9.1f%n",
+        "%-16s %8.1f %9.1f %9.1f   %8.1f %9.1f %9.1f   %8.1f %8.1f %8.1f%n",
         name,
         at(a, 0.5),
         at(a, 0.99),
         at(a, 1),
         at(g, 0.5),
         at(g, 0.99),
-        at(g, 1));
+        at(g, 1),
+        (now[0] - spent[0]) / 1e6 / answer.length,
+        (now[1] - spent[1]) / 1e6 / answer.length,
+        (now[2] - spent[2]) / 1e6 / answer.length);
+  }
+
+  /** Processor time so far of the worker, the interface thread and the painter, ns. */
+  private static long[] spent() {
+    long[] sums = new long[3];
+    ThreadMXBean threads = ManagementFactory.getThreadMXBean();
+    for (long id : threads.getAllThreadIds()) {
+      ThreadInfo info = threads.getThreadInfo(id);
+      if (info != null) {
+        String name = info.getThreadName();
+        int kind =
+            name.equals("longlow-worker")
+                ? 0
+                : name.startsWith("JavaFX Application") ? 1 : name.startsWith("Quantum") ? 2 : -1;
+        if (kind >= 0) {
+          sums[kind] += threads.getThreadCpuTime(id);
+        }
+      }
+    }
+    return sums;
   }
 
   private static double at(double[] sorted, double share) {

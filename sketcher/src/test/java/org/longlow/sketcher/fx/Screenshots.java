@@ -16,6 +16,7 @@ import java.util.zip.Deflater;
 import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.scene.SnapshotParameters;
+import javafx.scene.control.ButtonBase;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import javafx.scene.transform.Transform;
@@ -33,6 +34,13 @@ import org.longlow.sketcher.edit.Wren;
  * java -cp ... org.longlow.sketcher.fx.Screenshots FOLDER</pre>
  */
 public final class Screenshots {
+
+  private static final String BROKEN =
+      """
+      {"longlow": 1, "name": "broken", "measures": {"wheelbase": "1640 kg + 2 mm", "rake": "27 dge"},
+       "pins": {"rearAxle": ["0 mm"]},
+       "parts": {"lump": {"kind": "block", "frame": "nowhere", "outline": {"points": []}}}}
+      """;
 
   private Screenshots() {}
 
@@ -84,7 +92,15 @@ public final class Screenshots {
       act(desk, d -> d.choose("pin:backTop"));
       act(desk, d -> d.hover("backTop"));
       shot(window, folder.resolve("night" + size + ".png"));
-      act(desk, d -> d.type(new Target.OfMeasure("panLength"), "panLength"));
+      act(desk, d -> d.look(o -> o.withStance("open, canopy")));
+      act(desk, d -> d.type(new Target.OfTie("backSlope"), "recline + 20 deg + backLength"));
+      shot(window, folder.resolve("refused" + size + ".png"));
+      act(desk, d -> d.look(o -> o.withStance("")));
+      press(window, "keys");
+      shot(window, folder.resolve("keys" + size + ".png"));
+      press(window, "make");
+      shot(window, folder.resolve("make" + size + ".png"));
+      press(window, "make-away");
       act(
           desk,
           d -> {
@@ -94,6 +110,10 @@ public final class Screenshots {
             window.use(Look.DAY);
           });
       shot(window, folder.resolve("dimensions" + size + ".png"));
+      Path broken = Files.writeString(home.resolve("broken.json"), BROKEN);
+      act(desk, Desk::leave);
+      act(desk, d -> d.open(broken));
+      shot(window, folder.resolve("faults" + size + ".png"));
       onFx(
           () -> {
             stage.get().hide();
@@ -106,6 +126,10 @@ public final class Screenshots {
 
   private static Layout machine() {
     return Machines.shipped().isEmpty() ? Wren.layout() : Machines.shipped().get(0).layout();
+  }
+
+  private static void press(Window window, String id) throws Exception {
+    act(window.desk(), d -> ((ButtonBase) window.lookup("#" + id)).fire());
   }
 
   private static void act(Desk desk, Consumer<Desk> action) throws Exception {

@@ -296,6 +296,7 @@ class WindowTest {
   @Test
   void nothingIsCutShortAndEveryControlHasAName() {
     hands.click("machine-wren");
+    hands.typeInto("field-wheelbase", "1640 mm + 3 mm + 2 mm + 1 mm + 0.5 mm");
     hands.typeInto("field-panSpan", "panLength + 50 mm");
     for (String subject : List.of("", "pin:panFront", "part:pan", "person:Tor")) {
       Hands.onFx(
