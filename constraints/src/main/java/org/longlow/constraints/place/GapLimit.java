@@ -39,7 +39,11 @@ final class GapLimit implements Relation {
     this.variables = variables;
   }
 
-  /** Returns the relation, or empty where a person is meant or nothing of it can move. */
+  /**
+   * Returns the relation, or empty where a person is meant or nothing of it can move. A gap to a
+   * person is held by its finding and sought by {@code suit}: seating them anew for every slope is
+   * too slow for a drag.
+   */
   static Optional<GapLimit> of(Layout layout, Unknowns unknowns, Limit limit) {
     Part a = layout.parts().get(limit.parts().get(0));
     Part b = layout.parts().get(limit.parts().get(1));
@@ -60,7 +64,7 @@ final class GapLimit implements Relation {
     if (variables.length == 0) {
       return Optional.empty();
     }
-    double least = unknowns.quantity(limit.from().get()).value(new double[0], null);
+    double least = unknowns.startValue(limit.from().get());
     return Optional.of(new GapLimit(unknowns, a, b, least, variables));
   }
 
