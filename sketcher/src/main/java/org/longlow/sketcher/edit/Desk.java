@@ -521,10 +521,8 @@ public final class Desk implements AutoCloseable {
   public void seat(String person) {
     look(
         o -> {
-          Set<String> ghosts = new LinkedHashSet<>(o.ghosts());
-          ghosts.remove(person);
           boolean laden = o.stance().startsWith("laden");
-          return o.withPerson(person).withGhosts(ghosts).withStance(laden ? "" : o.stance());
+          return o.withPerson(person).withStance(laden ? "" : o.stance());
         });
   }
 

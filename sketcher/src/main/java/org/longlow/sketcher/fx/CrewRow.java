@@ -213,7 +213,13 @@ final class CrewRow extends HBox {
     void show() {
       boolean seated = desk.options().person().equals(name);
       seat.setSelected(seated);
-      dashed.setDisable(seated);
+      // who rides can still be shown on the other seats they are meant to fit
+      boolean elsewhere =
+          desk.shown()
+              .map(n -> n.layout().crew().get(name))
+              .map(p -> p.seats().size() > 1)
+              .orElse(false);
+      dashed.setDisable(seated && !elsewhere);
       dashed.setSelected(desk.options().ghosts().contains(name));
     }
   }
