@@ -1,6 +1,7 @@
 package org.longlow.constraints.check;
 
 import java.util.Locale;
+import org.longlow.constraints.formula.Decimals;
 
 /** Figures in sentences: one decimal for mm, degrees and newtons, whole where that is enough. */
 final class Say {
@@ -20,20 +21,7 @@ final class Say {
   }
 
   static String number(double value) {
-    double tenths = Math.abs(value) * 10;
-    double whole = Math.floor(tenths + 0.5);
-    if (!(tenths < 1e9) || Math.abs(whole - 0.5 - tenths) < 1e-6) {
-      return slowly(value); // not finite, huge, or half way between two tenths
-    }
-    long n = (long) whole;
-    String digits = n % 10 == 0 ? Long.toString(n / 10) : n / 10 + "." + n % 10;
-    return value < 0 && n > 0 ? "-" + digits : digits;
-  }
-
-  private static String slowly(double value) {
-    String text = String.format(Locale.ROOT, "%.1f", value);
-    String cut = text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
-    return cut.equals("-0") ? "0" : cut;
+    return Decimals.brief(value);
   }
 
   static String format(String pattern, Object... values) {

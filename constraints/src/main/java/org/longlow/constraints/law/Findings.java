@@ -2,8 +2,8 @@ package org.longlow.constraints.law;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
+import org.longlow.constraints.formula.Decimals;
 import org.longlow.constraints.law.LawFinding.Verdict;
 
 /** Gathers findings; works out margin and verdict from value and limits. */
@@ -38,15 +38,15 @@ final class Findings {
     double limit = low ? least : most;
     boolean inside = margin >= -ON_THE_LIMIT_MM;
     String text =
-        String.format(
-            Locale.ROOT,
-            "%s: %s is %.1f mm, %s %.1f mm%s",
-            subject,
-            what,
-            value,
-            low ? "at least" : "at most",
-            limit,
-            inside ? "" : String.format(Locale.ROOT, "; move it by %.1f mm", -margin));
+        subject
+            + ": "
+            + what
+            + " is "
+            + Decimals.tenths(value)
+            + (low ? " mm, at least " : " mm, at most ")
+            + Decimals.tenths(limit)
+            + " mm"
+            + (inside ? "" : "; move it by " + Decimals.tenths(-margin) + " mm");
     all.add(
         new LawFinding(
             id,
@@ -74,11 +74,10 @@ final class Findings {
     boolean few = value < least;
     String text =
         margin >= 0
-            ? String.format(Locale.ROOT, "%s: %d, as needed", what, value)
+            ? what + ": " + value + ", as needed"
             : few
-                ? String.format(Locale.ROOT, "%s missing: %d given, %d needed", what, value, least)
-                : String.format(
-                    Locale.ROOT, "too many of %s: %d given, at most %d", what, value, most);
+                ? what + " missing: " + value + " given, " + least + " needed"
+                : "too many of " + what + ": " + value + " given, at most " + most;
     all.add(
         new LawFinding(
             id,

@@ -1,0 +1,28 @@
+package org.longlow.constraints.formula;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Locale;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+
+class DecimalsTest {
+
+  @Test
+  void tenthsAreThoseOfTheLibrary() {
+    SplittableRandom random = new SplittableRandom(5);
+    double[] odd = {0, -0.0, 0.05, -0.04, 0.25, 1e12, -99.95, 0.949999, Double.NaN};
+    for (int i = 0; i < 20_000; i++) {
+      double value = i < odd.length ? odd[i] : random.nextDouble(-5000, 5000);
+      String expected = String.format(Locale.ROOT, "%.1f", value);
+      assertThat(Decimals.tenths(value)).isEqualTo(expected.equals("-0.0") ? "0.0" : expected);
+    }
+  }
+
+  @Test
+  void briefDropsAUselessZero() {
+    assertThat(Decimals.brief(381)).isEqualTo("381");
+    assertThat(Decimals.brief(-0.04)).isEqualTo("0");
+    assertThat(Decimals.brief(12.34)).isEqualTo("12.3");
+  }
+}
