@@ -84,7 +84,7 @@ final class GroundFindings {
                 + Say.mm(limit)
                 + " are asked "
                 + demand.meaning()
-                + ".")
+                + (least < limit ? ": raise it " + Say.mm(limit - least) + "." : "."))
         .at(new PointMm(at.x, at.y));
   }
 }

@@ -77,7 +77,7 @@ final class LeanFindings {
             : name + " touches the road at " + Say.deg(touch.deg()) + " of lean to the " + side)
         + "; "
         + Say.deg(limit)
-        + " are asked.";
+        + (touch.deg() < limit ? " are asked: raise it or bring it farther in." : " are asked.");
   }
 
   private static String id(boolean left) {

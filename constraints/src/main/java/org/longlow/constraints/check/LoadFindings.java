@@ -41,6 +41,16 @@ final class LoadFindings {
       String id = "load." + (laden ? s.people() : "unladen");
       if (laden) {
         boolean low = share - least < most - share;
+        String limits =
+            share < least
+                ? Say.format(
+                    " At least %s are asked there: move heavy parts or the seat forward.",
+                    Say.percent(least))
+                : share > most
+                    ? Say.format(
+                        " At most %s are asked there: move heavy parts or the seat back.",
+                        Say.percent(most))
+                    : "";
         Finding f =
             low
                 ? Finding.atLeast(
@@ -51,7 +61,7 @@ final class LoadFindings {
                     least,
                     "share",
                     STATICS + Sources.of(layout, Demands.Key.FRONT_SHARE_MIN),
-                    text)
+                    text + limits)
                 : Finding.atMost(
                     id,
                     s.people(),
@@ -60,7 +70,7 @@ final class LoadFindings {
                     most,
                     "share",
                     STATICS + Sources.of(layout, Demands.Key.FRONT_SHARE_MAX),
-                    text);
+                    text + limits);
         findings.add(f.at(s.load().total().at()));
         findings.add(
             Finding.note(

@@ -86,8 +86,9 @@ final class PoseFindings {
                       + what
                       + ": they are "
                       + Say.mm(mm)
-                      + (far ? " too far away" : " too near")
-                      + ".",
+                      + (far ? " too far away; bring " : " too near; move ")
+                      + what
+                      + (far ? " nearer to the seat." : " farther from the seat."),
                   Optional.empty())
               .at(at));
     }
@@ -123,10 +124,41 @@ final class PoseFindings {
             "deg",
             reading.source(),
             Say.format(
-                "%s: %s %s, %s (%s to %s).",
-                SeatFindings.who(sitting), word, Say.deg(value), how, Say.deg(low), Say.deg(high)),
+                "%s: %s %s, %s (%s to %s)%s.",
+                SeatFindings.who(sitting),
+                word,
+                Say.deg(value),
+                how,
+                Say.deg(low),
+                Say.deg(high),
+                verdict == Verdict.PASS ? "" : remedy(reading.name(), value < low)),
             Optional.empty())
         .at(place(reading.name(), posture));
+  }
+
+  /** Says which thing to move which way; {@code closed} where the angle is too small. */
+  private static String remedy(String name, boolean closed) {
+    return switch (name) {
+      case "recline" ->
+          closed ? "; lean the back rest farther back" : "; set the back rest steeper";
+      case "trunkThigh", "hamstring" ->
+          closed
+              ? "; move the foot rests lower or lean the back rest farther back"
+              : "; raise the foot rests or set the back rest steeper";
+      case "knee" ->
+          closed
+              ? "; move the foot rests farther from the seat"
+              : "; bring the foot rests nearer to the seat";
+      case "shankSole" ->
+          closed
+              ? "; tilt the foot boards away from the rider, or move the foot rests"
+              : "; tilt the foot boards towards the rider, or move the foot rests";
+      case "arm" -> closed ? "; move the grips forward or up" : "; bring the grips back or down";
+      case "elbow" ->
+          closed ? "; move the grips away from the seat" : "; bring the grips nearer to the seat";
+      case "neckFlexion", "headPitch" -> "; change the recline or the head rest";
+      default -> "";
+    };
   }
 
   private static PointMm place(String name, Posture p) {

@@ -87,11 +87,13 @@ final class SeatFindings {
     String how =
         switch (load.verdict()) {
           case BOTTOMS -> "and goes through to the board; use firmer or thicker foam";
-          case TOPPER_SPENT -> "the top layer is used up and does nothing more, the rest holds";
+          case TOPPER_SPENT ->
+              "and uses up the top layer, which does nothing more, while the rest holds; a firmer or"
+                  + " thicker top layer would help";
           default ->
               load.holdsBump()
                   ? "and stays off the board"
-                  : "and reaches the board over a bump of 1 g";
+                  : "and reaches the board over a bump of 1 g; use firmer or thicker foam";
         };
     findings.add(
         new Finding(
@@ -129,8 +131,15 @@ final class SeatFindings {
             "",
             "static load share; design friction 0.30 for rain and vibration is common practice",
             Say.format(
-                "%s needs a friction of %.2f not to slide %s on the pan; 0.30 can be counted on.",
-                who(sitting), friction, seated.load().frictionNeeded() >= 0 ? "forward" : "back"));
+                "%s needs a friction of %.2f not to slide %s on the pan; 0.30 can be counted on%s.",
+                who(sitting),
+                friction,
+                seated.load().frictionNeeded() >= 0 ? "forward" : "back",
+                friction <= SeatLoad.DESIGN_FRICTION
+                    ? ""
+                    : seated.load().frictionNeeded() >= 0
+                        ? ": raise the front of the pan"
+                        : ": lower the front of the pan"));
     findings.add(
         (f.verdict() == Verdict.FAIL ? f.withVerdict(Verdict.CAUTION) : f).at(seated.hip()));
   }

@@ -69,7 +69,9 @@ final class SightFindings {
                 + metres(over.roadMm())
                 + " ahead over everything in front; "
                 + metres(limit)
-                + " are asked."
+                + (over.roadMm() > limit
+                    ? " are asked: raise the eye or lower what stands in front."
+                    : " are asked.")
                 + glass);
     return over.over() == null ? f : f.at(standing.ground().toFrame(over.over()));
   }
@@ -142,7 +144,12 @@ final class SightFindings {
             "mm",
             "body links of the survey, leg straight beside the pan; "
                 + Sources.of(layout, Demands.Key.FOOT_DOWN),
-            sitting.person() + " " + how + " at a stop.")
+            sitting.person()
+                + " "
+                + how
+                + (raised > limit
+                    ? " at a stop: lower the seat or narrow the pan."
+                    : " at a stop."))
         .at(standing.ground().toFrame(new PointMm(standing.ground().toRoad(posture.hip()).x(), 0)));
   }
 }

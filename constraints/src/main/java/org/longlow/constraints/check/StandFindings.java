@@ -55,7 +55,8 @@ final class StandFindings {
           "",
           "three-point statics",
           height > 0
-              ? stand.name() + " stands under the middle of the machine and holds it on no side."
+              ? stand.name()
+                  + " stands under the middle of the machine and holds it on no side; set its foot out to one side."
               : "The centre of mass lies in the road; nothing can be said about "
                   + stand.name()
                   + ".");
@@ -80,9 +81,13 @@ final class StandFindings {
             "deg",
             "three-point statics; " + Sources.of(layout, Demands.Key.TIP),
             Say.format(
-                "On %s the machine tips at %s of slope or push, %s are asked; the foot carries %.0f"
+                "On %s the machine tips at %s of slope or push, %s are asked%s; the foot carries %.0f"
                     + " N.",
-                stand.name(), Say.deg(tip), Say.deg(limit), weight * parked.footShare()))
+                stand.name(),
+                Say.deg(tip),
+                Say.deg(limit),
+                tip < limit ? ", so set its foot farther out or let the machine lean more" : "",
+                weight * parked.footShare()))
         .at(standing.places().pin(stand.foot()));
   }
 }

@@ -44,7 +44,8 @@ final class SteeringFindings {
                       Say.mm(steering.flopMm()),
                       steering.groundTrailMm() > 0
                           ? ""
-                          : "; without trail the wheel does not straighten itself"))
+                          : "; without trail the wheel does not straighten itself: lean the steering"
+                              + " axis back more, or set the axle less far ahead of it"))
               .at(s.ground().frontContact()));
     }
     return findings;

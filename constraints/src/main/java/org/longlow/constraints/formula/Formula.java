@@ -33,6 +33,11 @@ public record Formula(String text, Expr expr) {
   private static final Pattern TAPE =
       Pattern.compile("\\s*([-+]?)(\\d{1,6})\\s+(\\d{1,3})/(\\d{1,3})\\s*([A-Za-z]+)\\s*");
 
+  /** Feet and inches, as people give their height: 5 ft 9 in, 5 ft 9 1/2 in. */
+  private static final Pattern FEET =
+      Pattern.compile(
+          "\\s*([-+]?)(\\d{1,6})\\s*ft\\s+(\\d{1,3}(?:\\.\\d*)?)(?:\\s+(\\d{1,3})/(\\d{1,3}))?\\s*in\\s*");
+
   /** Names that stand for a constant. */
   public static final Set<String> RESERVED = Set.of("PI", "pi");
 
@@ -68,6 +73,17 @@ public record Formula(String text, Expr expr) {
               + Double.parseDouble(tape.group(3)) / Integer.parseInt(tape.group(4));
       double signed = tape.group(1).equals("-") ? -size : size;
       return new Formula(text, new Expr.Num(finite(signed * u.factor(), text), u.dim()));
+    }
+    Matcher feet = FEET.matcher(text);
+    if (feet.matches()) {
+      double part =
+          feet.group(4) == null
+              ? 0
+              : Double.parseDouble(feet.group(4)) / Integer.parseInt(feet.group(5));
+      double inches =
+          12.0 * Integer.parseInt(feet.group(2)) + Double.parseDouble(feet.group(3)) + part;
+      double signed = feet.group(1).equals("-") ? -inches : inches;
+      return new Formula(text, new Expr.Num(finite(signed * Unit.INCH.factor(), text), Dim.LENGTH));
     }
     if (NAME.matcher(text).matches() && !RESERVED.contains(text) && Unit.named(text).isEmpty()) {
       return new Formula(text, new Expr.Name(text));

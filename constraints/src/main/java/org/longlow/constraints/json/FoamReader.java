@@ -57,8 +57,17 @@ final class FoamReader {
       }
     } catch (IllegalArgumentException e) {
       reading.faults.meaning(
-          obj.path, "", "is no such foam: " + e.getMessage(), "look at the data sheet");
+          obj.path, "", "is no such foam: " + words(e.getMessage()), "look at the data sheet");
     }
+  }
+
+  /** The foam model's message with the keys of the file. */
+  private static String words(String message) {
+    return message
+        .replace("densityKgM3", "density")
+        .replace("ifd25N", "ifd25")
+        .replace("wallStressKPa", "wallStress")
+        .replace("polymerDensityKgM3", "polymerDensity");
   }
 
   private void belongs(Obj obj, String key, boolean there, boolean needed, String kind) {

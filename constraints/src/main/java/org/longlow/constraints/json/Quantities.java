@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -23,6 +24,27 @@ import org.longlow.constraints.formula.Unit;
  * it, because the value of a free one is the solver's to choose.
  */
 final class Quantities {
+
+  /** Units as people write them out: the word, then the unit meant. */
+  private static final List<Map.Entry<String, String>> SPELT_OUT =
+      List.of(
+          Map.entry("millimeter", "mm"),
+          Map.entry("centimeter", "cm"),
+          Map.entry("meter", "m"),
+          Map.entry("inch", "in"),
+          Map.entry("inches", "in"),
+          Map.entry("foot", "ft"),
+          Map.entry("feet", "ft"),
+          Map.entry("degree", "deg"),
+          Map.entry("radian", "rad"),
+          Map.entry("kilogram", "kg"),
+          Map.entry("gram", "g"),
+          Map.entry("pound", "lb"),
+          Map.entry("lbs", "lb"),
+          Map.entry("newton", "N"));
+
+  /** A shorter word is near to too much. */
+  private static final int SURELY_SPELT_OUT = 5;
 
   /** Stands for a formula that could not be read; its faults are already collected. */
   static final Formula LOST = new Formula("", new Expr.Num(Double.NaN, Dim.NUMBER));
@@ -170,10 +192,26 @@ final class Quantities {
             path,
             Json.quoted(formula.text()),
             "uses " + name + ", which is no measure, unit or function",
-            Names.advice(name, names, "measure"));
+            Names.nearest(name, names)
+                .map(near -> "did you mean " + near + "?")
+                .orElseGet(() -> unitAdvice(name)));
       }
     }
     return known;
+  }
+
+  /** Where no measure is meant, a unit may be: 1500 milimeter. */
+  private String unitAdvice(String name) {
+    String lower = name.toLowerCase(Locale.ROOT);
+    for (Map.Entry<String, String> spelt : SPELT_OUT) {
+      if (lower.equals(spelt.getKey())
+          || (lower.length() >= SURELY_SPELT_OUT
+              && Names.nearest(lower, List.of(spelt.getKey())).isPresent())) {
+        return "write " + spelt.getValue();
+      }
+    }
+    return "units are mm cm m in ft, deg rad, kg g lb, N kN lbf, kPa; "
+        + Names.advice(name, names, "measure");
   }
 
   /** Returns the dimension of the measure {@code name}, if it could be worked out. */

@@ -117,12 +117,15 @@ public record Study(
   public String summary() {
     return String.format(
         Locale.ROOT,
-        "%s: %d findings: %d fail, %d ask for care, %d pass%s",
+        "%s: %d findings: %d fail, %d ask for care, %d pass%s%s",
         layout.name(),
         findings.size(),
         failing(),
         count(Verdict.CAUTION),
         count(Verdict.PASS),
+        count(Verdict.NOT_APPLICABLE) == 0
+            ? ""
+            : ", " + count(Verdict.NOT_APPLICABLE) + " not applicable",
         contradicts() ? "; the layout contradicts itself" : "");
   }
 }

@@ -24,6 +24,9 @@ class FaultTest {
           "title": "Plank               ~ "titel": "Plank              ~ $.titel              ~ did you mean title?
           "wheelbase": "1640 mm"        ~ "wheelbase": true            ~ $.measures.wheelbase ~ is no quantity
           "wheelbase": "1640 mm"        ~ "wheelbase": "1640 furlong"  ~ $.measures.wheelbase ~ furlong, which is no measure, unit
+          "wheelbase": "1640 mm"        ~ "wheelbase": "1640 furlong"  ~ $.measures.wheelbase ~ units are mm cm m in ft, deg rad
+          "wheelbase": "1640 mm"        ~ "wheelbase": "1640 milimeter" ~ $.measures.wheelbase ~ write mm
+          "wheelbase": "1640 mm"        ~ "wheelbase": "64 inches"     ~ $.measures.wheelbase ~ write in
           "wheelbase": "1640 mm"        ~ "wheelbase": "1640 m"        ~ $.measures.wheelbase ~ is beyond 100000 mm
           "wheelbase": "1640 mm"        ~ "wheelbase": "1640 kg"       ~ $.pins.frontAxle.at[0] ~ is a mass (such as 80 kg), needs a length
           "wheelbase": "1640 mm"        ~ "wheelbase": "1 mm / 0"      ~ $.measures.wheelbase ~ gives no finite number

@@ -91,10 +91,20 @@ public final class Making {
             folder.resolve(
                 String.format(Locale.ROOT, "%s-%s-%02d.svg", drawing.fileName(), paper, i + 1)));
       }
+      clearStale(folder, drawing.fileName() + "-" + paper, pages.size());
       sheets += pages.size();
       done++;
     }
     return new TemplatesMade(done, sheets, true);
+  }
+
+  /** Takes away sheets left from a run that needed more; they would be glued on by mistake. */
+  private static void clearStale(Path folder, String stem, int sheets) throws IOException {
+    int next = sheets + 1;
+    while (Files.deleteIfExists(
+        folder.resolve(String.format(Locale.ROOT, "%s-%02d.svg", stem, next)))) {
+      next++;
+    }
   }
 
   /** Writes the self-contained report page. */

@@ -25,8 +25,8 @@ final class CompareCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Study a = Study.of(Loading.layout(before));
-    Study b = Study.of(Loading.layout(after));
+    Study a = Loading.study(Loading.layout(before));
+    Study b = Loading.study(Loading.layout(after));
     List<String> lines = Comparison.of(a, b).lines();
     PrintWriter out = spec.commandLine().getOut();
     lines.forEach(out::println);

@@ -56,6 +56,7 @@ final class DemoCommand implements Callable<Integer> {
               + String.join(", ", Demos.names()));
     }
     Path folder = out == null ? Path.of("longlow-out", name) : out;
+    Outputs.folder(folder);
     Layout layout = Demos.layout(name);
     Study study = Study.of(layout);
     Demos.copy(name, folder);

@@ -40,18 +40,24 @@ final class DrawCommand implements Callable<Integer> {
   @Option(
       names = "--date",
       paramLabel = "YYYY-MM-DD",
+      converter = DateOption.class,
       description = "Date of issue on the sheet; today unless said.")
   private LocalDate date;
 
   @Override
   public Integer call() throws IOException {
-    String name = out.getFileName().toString();
-    if (!name.endsWith(".svg") && !name.endsWith(".pdf")) {
+    if (!Outputs.ends(out, ".svg") && !Outputs.ends(out, ".pdf")) {
       throw new Refusal("--out is " + out + "; it must end in .svg or .pdf");
     }
-    Study study = Study.of(Loading.layout(file));
-    String scale =
-        Making.drawing(study, out, paper, (date == null ? LocalDate.now() : date).toString());
+    Outputs.file(out);
+    Study study = Loading.study(Loading.layout(file));
+    String issued = (date == null ? LocalDate.now() : date).toString();
+    String scale;
+    try {
+      scale = Making.drawing(study, out, paper, issued);
+    } catch (IllegalArgumentException e) {
+      throw new Refusal("--paper: " + e.getMessage());
+    }
     PrintWriter text = spec.commandLine().getOut();
     text.println("drawn at " + scale + ": " + out);
     text.flush();

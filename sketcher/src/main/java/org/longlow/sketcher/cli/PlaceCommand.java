@@ -50,6 +50,7 @@ final class PlaceCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     Layout layout = Loading.layout(file);
+    Loading.study(layout);
     if (out != null) {
       checkFolder();
     }
@@ -81,6 +82,7 @@ final class PlaceCommand implements Callable<Integer> {
     if (folder == null || !Files.isDirectory(folder) || Files.isDirectory(out)) {
       throw new Refusal("--out is " + out + "; give a file in a folder that exists");
     }
+    Outputs.file(out);
   }
 
   /** Drawings that outlines are traced from go where the layout goes. */

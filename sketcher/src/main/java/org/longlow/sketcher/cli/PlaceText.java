@@ -78,7 +78,8 @@ final class PlaceText {
               change.before().word(),
               change.after().word(),
               change.finding().id(),
-              change.finding().text()));
+              (change.finding().verdict() == change.after() ? "" : "no longer there; it was: ")
+                  + change.finding().text()));
     }
     alternative.study().findings().stream()
         .filter(f -> f.verdict() == Verdict.FAIL)

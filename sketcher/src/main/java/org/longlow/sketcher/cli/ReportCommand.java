@@ -25,10 +25,11 @@ final class ReportCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    if (!out.getFileName().toString().endsWith(".html")) {
+    if (!Outputs.ends(out, ".html")) {
       throw new Refusal("--out is " + out + "; it must end in .html");
     }
-    Study study = Study.of(Loading.layout(file));
+    Outputs.file(out);
+    Study study = Loading.study(Loading.layout(file));
     Making.report(study, out);
     return ExitCodes.of(study);
   }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import org.longlow.constraints.study.Study;
@@ -51,6 +52,7 @@ final class TemplatesCommand implements Callable<Integer> {
       names = "--measured-across",
       paramLabel = "MM",
       defaultValue = "100",
+      converter = MillimetreOption.class,
       description = "What the 100 mm bar across your last print measures; corrects the next.")
   private double across;
 
@@ -58,12 +60,33 @@ final class TemplatesCommand implements Callable<Integer> {
       names = "--measured-along",
       paramLabel = "MM",
       defaultValue = "100",
+      converter = MillimetreOption.class,
       description = "What the 100 mm bar along your last print measures; corrects the next.")
   private double along;
 
+  /** Each bar alone, so that the message can name the option. */
+  private static void measured(String option, double mm) {
+    try {
+      PrintCorrection.measured(mm, mm);
+    } catch (IllegalArgumentException e) {
+      throw new Refusal(
+          String.format(
+              Locale.ROOT,
+              "%s is %s mm; a bar of 100 mm can be corrected where it measures %.1f to %.1f mm: print"
+                  + " at actual size (100 %%) and measure again",
+              option,
+              mm,
+              100 / (1 + PrintCorrection.FURTHEST),
+              100 / (1 - PrintCorrection.FURTHEST)));
+    }
+  }
+
   @Override
   public Integer call() throws IOException {
-    Study study = Study.of(Loading.layout(file));
+    Outputs.folder(out);
+    measured("--measured-across", across);
+    measured("--measured-along", along);
+    Study study = Loading.study(Loading.layout(file));
     List<String> known = Making.partsWithTemplates(study);
     List<String> unknown = parts.stream().filter(p -> !known.contains(p)).sorted().toList();
     if (!unknown.isEmpty()) {
@@ -77,7 +100,7 @@ final class TemplatesCommand implements Callable<Integer> {
     try {
       settings = TemplateSettings.on(paper).withCorrection(PrintCorrection.measured(across, along));
     } catch (IllegalArgumentException e) {
-      throw new Refusal(e.getMessage());
+      throw new Refusal("--paper: " + e.getMessage());
     }
     Making.TemplatesMade made = Making.templates(study, out, settings, parts, Progress.NONE);
     PrintWriter text = spec.commandLine().getOut();

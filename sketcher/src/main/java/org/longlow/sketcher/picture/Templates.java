@@ -147,11 +147,12 @@ public final class Templates {
     int number = 0;
     for (TubeBends.Bend b : bends.bends()) {
       number++;
-      station(sheet, b.start(), b, d, "B" + number + " start " + Dimensions.figure(b.startMm()));
-      station(sheet, b.end(), b, d, "B" + number + " end " + Dimensions.figure(b.endMm()));
+      station(
+          sheet, b.start(), b, d, "bend " + number + " start " + Dimensions.figure(b.startMm()));
+      station(sheet, b.end(), b, d, "bend " + number + " end " + Dimensions.figure(b.endMm()));
       rows.add(
           List.of(
-              "B" + number,
+              Integer.toString(number),
               b.pin(),
               Dimensions.figure(Math.abs(Math.toDegrees(b.angleRad())))
                   + "° "

@@ -260,4 +260,121 @@ class CommandTest {
     assertThat(run("--help").out())
         .contains("Exit codes:", "0   every finding passes", "4   the layout contradicts itself");
   }
+
+  @Test
+  void theExampleOfTheReadmeIsALayout() throws IOException {
+    String readme = Files.readString(Path.of("..", "README.md"));
+    int start = readme.indexOf("```json") + "```json".length();
+    Path file = file("mine.json", readme.substring(start, readme.indexOf("```", start)));
+    Ran ran = run("check", file);
+    assertThat(ran.code()).isIn(ExitCodes.PASS, ExitCodes.FINDING_FAILS);
+    assertThat(ran.out()).contains("mine: ");
+  }
+
+  @Test
+  void checkSaysWhichMeasureHasNoEffect() throws IOException {
+    Path file =
+        file(
+            "m.json",
+            Demos.text("wagtail").replaceFirst("\"measures\": \\{", "$0\"idle\": \"3 mm\","));
+    Ran ran = run("check", file);
+    assertThat(ran.code()).isZero();
+    assertThat(ran.err()).contains("note: measure idle is used nowhere").hasLineCount(1);
+  }
+
+  @Test
+  void wheelsThatTiesLayOnEachOtherAreRefused() throws IOException {
+    Path file =
+        file(
+            "m.json",
+            """
+            {"longlow": 1, "name": "m",
+             "pins": {"back": [0, 300], "ahead": [1500, 300]},
+             "parts": {
+               "r": {"kind": "wheel", "end": "rear", "axle": "back", "tyre": "120/70-14", "mass": 9},
+               "f": {"kind": "wheel", "end": "front", "axle": "ahead", "tyre": "120/70-14", "mass": 9}},
+             "ties": {"one": {"tie": "coincide", "pins": ["back", "ahead"]}}}
+            """);
+    Ran ran = run("check", file);
+    assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
+    assertThat(ran.err()).contains("look at the ties of").hasLineCount(1);
+  }
+
+  @Test
+  void findingsAreCountedWithoutARest() throws IOException {
+    Ran ran = run("check", file("m.json", Demos.text("heron")));
+    String summary = ran.out().lines().reduce((a, b) -> b).orElseThrow();
+    int[] n =
+        java.util.Arrays.stream(summary.replaceAll("[^0-9]+", " ").strip().split(" "))
+            .mapToInt(Integer::parseInt)
+            .toArray();
+    assertThat(n[1] + n[2] + n[3] + n[4]).as(summary).isEqualTo(n[0]);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          draw      | --out   | taken/d.svg     | is a file; give another folder
+          draw      | --out   | .               | it must end in .svg or .pdf
+          report    | --out   | taken/d.html    | is a file; give another folder
+          templates | --out   | taken           | is a file; give another folder
+          templates | --measured-across | 9.96 cm | is no number of millimetres
+          templates | --measured-along  | 50    | can be corrected where it measures 95.2 to 105.3 mm
+          draw      | --date  | tomorrow        | is no date; write it like 2026-01-31
+          draw      | --paper | 50x50           | too small
+          """)
+  void optionsThatCannotBeAreRefusedInOneLineAndNothingIsLeft(
+      String command, String option, String value, String words) throws IOException {
+    Path file = file("m.json", Demos.text("wagtail"));
+    file("taken", "x");
+    boolean names = option.equals("--out");
+    Object given = names ? folder.resolve(value) : value;
+    Ran ran =
+        names
+            ? run(command, file, option, given)
+            : run(command, file, "--out", folder.resolve("made.svg"), option, given);
+    assertThat(ran.code()).as(ran.err()).isEqualTo(ExitCodes.BAD_INPUT);
+    assertThat(ran.err()).contains(words);
+    assertThat(left()).containsExactly("m.json", "taken");
+  }
+
+  @Test
+  void aProtectedFileStaysAsItIs() throws IOException {
+    Path file = file("m.json", Demos.text("wagtail"));
+    Path old = file("old.svg", "old");
+    // whoever may write everything is not stopped
+    org.junit.jupiter.api.Assumptions.assumeTrue(
+        old.toFile().setReadOnly() && !Files.isWritable(old));
+    Ran ran = run("draw", file, "--out", old);
+    assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
+    assertThat(ran.err()).contains("write-protected");
+    assertThat(old).hasContent("old");
+  }
+
+  @Test
+  void sheetsLeftFromALargerTemplateAreTakenAway() throws IOException {
+    Path file = file("m.json", Demos.text("wagtail"));
+    Path out = folder.resolve("sheets");
+    run("templates", file, "--out", out, "--part", "pan");
+    Path first;
+    try (Stream<Path> made = Files.list(out)) {
+      first = made.filter(p -> p.toString().endsWith("-01.svg")).findFirst().orElseThrow();
+    }
+    int sheets = 1;
+    while (Files.exists(sheet(first, sheets + 1))) {
+      sheets++;
+    }
+    Path stale = Files.copy(first, sheet(first, sheets + 1));
+    run("templates", file, "--out", out, "--part", "pan");
+    assertThat(stale).doesNotExist();
+    assertThat(first).exists();
+  }
+
+  private static Path sheet(Path first, int number) {
+    String name = first.getFileName().toString();
+    return first.resolveSibling(
+        name.replace("-01.svg", String.format(Locale.ROOT, "-%02d.svg", number)));
+  }
 }

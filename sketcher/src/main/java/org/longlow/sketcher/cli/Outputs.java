@@ -1,0 +1,58 @@
+package org.longlow.sketcher.cli;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+
+/** Looks at what {@code --out} names before any work is done. */
+final class Outputs {
+
+  private Outputs() {}
+
+  /**
+   * Lets pass a file that can be written: a new one, or one that is neither a folder nor protected.
+   *
+   * @throws Refusal otherwise
+   */
+  static void file(Path out) {
+    if (Files.isDirectory(out)) {
+      throw new Refusal("--out is " + out + ", which is a folder; give a file name");
+    }
+    if (Files.exists(out) && !Files.isWritable(out)) {
+      throw new Refusal(
+          "--out is " + out + ", which is write-protected; give another name or unprotect it");
+    }
+    Path folder = out.toAbsolutePath().getParent();
+    if (folder != null) {
+      folder(out, folder);
+    }
+  }
+
+  /** Lets pass a folder that exists or can be made, and can be written in. */
+  static void folder(Path out) {
+    folder(out, out.toAbsolutePath());
+  }
+
+  /** Returns whether the name of {@code out} ends so, in whatever case. */
+  static boolean ends(Path out, String ending) {
+    return out.getFileName() != null
+        && out.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(ending);
+  }
+
+  private static void folder(Path out, Path folder) {
+    Path there = folder;
+    while (there != null && !Files.exists(there)) {
+      there = there.getParent();
+    }
+    if (there == null) {
+      return;
+    }
+    if (!Files.isDirectory(there)) {
+      throw new Refusal("--out is " + out + ", but " + there + " is a file; give another folder");
+    }
+    if (!Files.isWritable(there)) {
+      throw new Refusal(
+          "--out is " + out + ", but nothing may be written in " + there + "; give another folder");
+    }
+  }
+}
