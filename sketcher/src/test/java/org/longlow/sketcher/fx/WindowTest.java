@@ -15,6 +15,7 @@ import javafx.scene.paint.Color;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIf;
 import org.junit.jupiter.api.io.TempDir;
 import org.longlow.constraints.check.Finding;
 import org.longlow.constraints.check.Verdict;
@@ -29,7 +30,23 @@ import org.longlow.svg.drawing.Tone;
 import org.testfx.api.FxToolkit;
 
 /** The builder's walk through the window, with real pointer and key events. */
+@EnabledIf(
+    value = "textCanBeLaidOut",
+    disabledReason = "the window toolkit lacks the system's text libraries (libpango) here")
 class WindowTest {
+
+  /** On Linux the toolkit lays out text by libpango; where that is missing no window opens. */
+  static boolean textCanBeLaidOut() {
+    if (!System.getProperty("os.name").startsWith("Linux")) {
+      return true;
+    }
+    try {
+      Class.forName("com.sun.javafx.font.freetype.OSPango");
+      return true;
+    } catch (ClassNotFoundException | LinkageError e) {
+      return false;
+    }
+  }
 
   @TempDir Path folder;
   private Hands hands;
