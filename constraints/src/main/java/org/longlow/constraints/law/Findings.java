@@ -76,7 +76,12 @@ final class Findings {
         margin >= 0
             ? what + ": " + value + ", as needed"
             : few
-                ? what + " missing: " + value + " given, " + least + " needed"
+                ? what
+                    + " missing: "
+                    + value
+                    + " given, "
+                    + least
+                    + " needed; add it as a part of kind lamp"
                 : "too many of " + what + ": " + value + " given, at most " + most;
     all.add(
         new LawFinding(

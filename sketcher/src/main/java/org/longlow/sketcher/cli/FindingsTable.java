@@ -56,7 +56,12 @@ final class FindingsTable {
     if (Double.isNaN(value)) {
       return "-";
     }
-    String digits = "share".equals(unit) ? "%.3f" : "%.1f";
+    String digits =
+        switch (unit) {
+          case "share" -> "%.3f";
+          case "count" -> "%.0f";
+          default -> "%.1f";
+        };
     String text = String.format(Locale.ROOT, digits, value);
     return unit.isEmpty() ? text : text + " " + unit;
   }

@@ -1,17 +1,22 @@
 package org.longlow.sketcher.cli;
 
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.longlow.constraints.study.Study;
 import org.longlow.sketcher.app.Making;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** {@code longlow report}: one self-contained page. */
 @Command(name = "report", description = "Writes one self-contained page about a layout.")
 final class ReportCommand implements Callable<Integer> {
+
+  @Spec private CommandSpec spec;
 
   @Parameters(paramLabel = "FILE", description = "The layout file.")
   private Path file;
@@ -31,6 +36,9 @@ final class ReportCommand implements Callable<Integer> {
     Outputs.file(out);
     Study study = Loading.study(Loading.layout(file));
     Making.report(study, out);
+    PrintWriter text = spec.commandLine().getOut();
+    text.println("written: " + out);
+    text.flush();
     return ExitCodes.of(study);
   }
 }

@@ -89,6 +89,7 @@ class CommandTest {
         .startsWith("{\n  \"layout\": \"wagtail\",\n  \"status\": \"")
         .contains("\"freedoms\": [", "\"findings\": [", "\"margin\": ", "\"source\": ")
         .doesNotContain("NaN");
+    assertThat(ran.err()).isEmpty();
     assertThat(ran.code()).isIn(ExitCodes.PASS, ExitCodes.FINDING_FAILS);
   }
 
@@ -298,6 +299,14 @@ class CommandTest {
     Ran ran = run("check", file);
     assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
     assertThat(ran.err()).contains("look at the ties of").hasLineCount(1);
+  }
+
+  @Test
+  void reportSaysWhatItWrote() throws IOException {
+    Path file = file("m.json", Demos.text("wagtail"));
+    Path page = folder.resolve("page.HTML");
+    assertThat(run("report", file, "--out", page).out()).contains("written: " + page);
+    assertThat(page).isNotEmptyFile();
   }
 
   @Test

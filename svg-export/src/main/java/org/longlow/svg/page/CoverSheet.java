@@ -100,7 +100,7 @@ final class CoverSheet {
   }
 
   private static List<String> notes(TemplatePlan plan) {
-    Envelope b = plan.drawing().boundsMm();
+    Envelope b = cutBoundsMm(plan.drawing());
     List<String> out = new ArrayList<>();
     out.add(
         "1. "
@@ -121,10 +121,9 @@ final class CoverSheet {
     out.add(
         String.format(
             Locale.ROOT,
-            "5. Check with a tape before cutting: overall %.1f x %.1f mm, diagonal %.1f mm.",
+            "5. Check with a tape before cutting: the line to cut is %.1f mm wide and %.1f mm high over all.",
             b.getWidth(),
-            b.getHeight(),
-            Math.hypot(b.getWidth(), b.getHeight())));
+            b.getHeight()));
     out.add(
         "6. "
             + SheetNotes.LINE_STAYS
@@ -133,6 +132,21 @@ final class CoverSheet {
       out.add("Crossed-out fields of the map are empty and not printed.");
     }
     return out;
+  }
+
+  /** Returns the box round the wide lines, which are those to cut; round all shapes without any. */
+  static Envelope cutBoundsMm(Drawing drawing) {
+    Envelope wide = new Envelope();
+    for (Layer layer : drawing.layers()) {
+      for (Mark mark : layer.marks()) {
+        if (mark instanceof Mark.Shape s
+            && s.style().stroke() != null
+            && s.style().strokeMm() >= Style.wide(Tone.INK).strokeMm()) {
+          wide.expandToInclude(s.geometry().getEnvelopeInternal());
+        }
+      }
+    }
+    return wide.isNull() ? drawing.boundsMm() : wide;
   }
 
   /** Returns the shapes only, in thin lines: words and wide strokes would fill a small map. */

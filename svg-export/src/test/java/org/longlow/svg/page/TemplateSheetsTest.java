@@ -134,6 +134,19 @@ class TemplateSheetsTest {
   }
 
   @Test
+  void theTapeIsToldTheSizeOfTheLineToCutAlone() {
+    Mark cut = new Mark.Shape("", Planar.rectangle(0, 0, 500, 120), Style.wide(Tone.INK));
+    Mark datum = new Mark.Shape("", Planar.line(-30, 200, 560, 200), Style.narrow(Tone.INK));
+    Mark note =
+        new Mark.Words(
+            "", "foam 40 mm", 10, -60, 3, 0, org.longlow.svg.drawing.Anchor.START, Tone.INK);
+    Drawing d = Drawing.of("", new Layer("all", "", List.of(cut, datum, note)));
+    String notes =
+        String.join(" ", words(TemplateSheets.of("Foam", d, TemplateSettings.on(Paper.A4)).get(0)));
+    assertThat(notes).contains("the line to cut is 500.0 mm wide and 120.0 mm high");
+  }
+
+  @Test
   void emptySheetsAreSkippedButShownOnTheMap() {
     Geometry ell = Planar.rectangle(0, 0, 900, 40).union(Planar.rectangle(0, 0, 40, 900));
     Drawing d =
