@@ -50,15 +50,18 @@ public final class Autosave {
    */
   public record Found(Path copy, Layout layout, Instant at) {}
 
-  /** Returns where the copy of a layout is kept. */
-  public Path copyOf(Optional<Path> file, String layoutName) {
-    return file.map(f -> f.resolveSibling("." + f.getFileName() + ENDING))
-        .orElseGet(() -> homeless.resolve(safe(layoutName) + ENDING));
+  /** Returns where unsaved work on a file is kept. */
+  public static Path copyOf(Path file) {
+    return file.toAbsolutePath().resolveSibling("." + file.getFileName() + ENDING);
   }
 
-  /** Returns the copy of a session that has something unsaved. */
+  /** Returns where unsaved work of a session is kept; no two sessions without a file share it. */
   public Path copyOf(Session session) {
-    return copyOf(session.file().map(LayoutFile::path), session.layout().name());
+    return session
+        .file()
+        .map(f -> copyOf(f.path()))
+        .orElseGet(
+            () -> homeless.resolve(safe(session.layout().name()) + "-" + session.stamp() + ENDING));
   }
 
   /**
@@ -83,8 +86,7 @@ public final class Autosave {
 
   /** Returns the unsaved work that belongs to {@code file} and differs from {@code layout}. */
   public Optional<Found> beside(Path file, Layout layout) {
-    return read(copyOf(Optional.of(file.toAbsolutePath()), ""))
-        .filter(f -> !f.layout().equals(layout));
+    return read(copyOf(file)).filter(f -> !f.layout().equals(layout));
   }
 
   /** Returns unsaved work that never had a file, the latest first. */

@@ -1,6 +1,5 @@
 package org.longlow.sketcher.edit;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -26,13 +25,12 @@ import org.longlow.sketcher.picture.PictureOptions;
  */
 public final class Desk implements AutoCloseable {
 
-  private final Executor owner;
-  private final Autosave autosave;
-  private final LatestWins worker = new LatestWins("longlow-worker");
-  private final LatestWins saver = new LatestWins("longlow-autosave");
+  private final Errands errands;
+  private final Keeper keeper;
+  private final FileWork files;
   private final Studio studio = new Studio();
   private final List<Runnable> watchers = new ArrayList<>();
-  private final List<Notice> notices = new ArrayList<>();
+  private final Notices notices = new Notices();
 
   private Session session;
   private Shown shown;
@@ -45,17 +43,18 @@ public final class Desk implements AutoCloseable {
   private PinFreedom freedom;
   private DragNow drag;
   private Studio.Dragging dragging;
-  private long asked;
-  private long arrived;
-  private int queued;
+  private PointMm target;
+  private boolean settling;
+  private PointMm nudges;
 
   /**
    * @param owner runs what it is given on the owner's thread, in order
    * @param autosave where unsaved work is kept
    */
   public Desk(Executor owner, Autosave autosave) {
-    this.owner = owner;
-    this.autosave = autosave;
+    errands = new Errands(owner, this::failed);
+    keeper = new Keeper(owner, autosave);
+    files = new FileWork(this, keeper);
   }
 
   /** Why the last typed edit was refused. */
@@ -109,44 +108,23 @@ public final class Desk implements AutoCloseable {
   }
 
   public List<Notice> notices() {
-    return List.copyOf(notices);
+    return notices.all();
   }
 
   public Autosave autosave() {
-    return autosave;
+    return keeper.autosave();
   }
 
   /** Returns whether every question asked so far is answered. */
   public boolean isIdle() {
-    return arrived == asked && queued == 0;
+    return errands.isIdle();
   }
 
   // --- opening, saving ---
 
   /** Opens a layout file; faults are shown, all of them. */
   public void open(Path path) {
-    queue(
-        () -> {
-          LayoutFile.Opening opening = LayoutFile.open(path);
-          Optional<Autosave.Found> found =
-              opening instanceof LayoutFile.Opening.Opened o
-                  ? autosave.beside(path, o.layout())
-                  : Optional.empty();
-          return () -> opened(opening, found);
-        });
-  }
-
-  private void opened(LayoutFile.Opening opening, Optional<Autosave.Found> found) {
-    if (opening instanceof LayoutFile.Opening.Opened o) {
-      begin(Session.of(o.layout(), o.file()));
-      if (!o.notes().isEmpty()) {
-        say(Notice.Mood.SAID, "notes", String.join("\n", o.notes()));
-      }
-      found.ifPresent(this::offer);
-    } else {
-      LayoutFile.Opening.Refused r = (LayoutFile.Opening.Refused) opening;
-      refusal = new Refusal(r.path(), r.faults());
-    }
+    files.open(path);
   }
 
   /**
@@ -163,12 +141,35 @@ public final class Desk implements AutoCloseable {
 
   /** Puts unsaved work that never had a file back on the board. */
   public void openFound(Autosave.Found found) {
-    begin(Session.withoutFile(found.layout(), found.copy().toAbsolutePath().getParent()));
-    session.keepMine();
-    say(Notice.Mood.SAID, "found", "Unsaved work is back. Save it under a name to keep it.");
+    files.openFound(found);
   }
 
-  private void begin(Session next) {
+  /** Throws unsaved work away that never had a file; {@code after} runs when it is gone. */
+  public void throwAway(Autosave.Found found, Runnable after) {
+    keeper.remove(found.copy(), after);
+  }
+
+  /** Saves to the file of the session; returns false if it has none yet. */
+  public boolean save() {
+    return files.save();
+  }
+
+  /** Saves under a name. */
+  public void saveAs(Path path) {
+    files.saveAs(path);
+  }
+
+  /** Looks whether somebody else changed the file, and says so. */
+  public void checkDisk() {
+    files.checkDisk();
+  }
+
+  void refuse(Refusal why) {
+    refusal = why;
+  }
+
+  /** Puts another session on the board. */
+  void begin(Session next) {
     session = next;
     refusal = null;
     shown = null;
@@ -177,6 +178,10 @@ public final class Desk implements AutoCloseable {
     finding = "";
     hovered = "";
     freedom = null;
+    drag = null;
+    dragging = null;
+    target = null;
+    nudges = null;
     notices.clear();
     String first = next.layout().crew().keySet().stream().findFirst().orElse("");
     options =
@@ -187,104 +192,17 @@ public final class Desk implements AutoCloseable {
     ask();
   }
 
-  private void offer(Autosave.Found found) {
-    notices.add(
-        new Notice(
-            "found",
-            Notice.Mood.CARE,
-            "Work that was not saved was found beside this file.",
-            List.of(
-                new Notice.Answer(
-                    "Take it up again",
-                    () -> {
-                      session.apply(Edit.to("take up unsaved work", found.layout()));
-                      changed();
-                    }),
-                new Notice.Answer("Throw it away", () -> keepSafe()))));
-  }
-
   /** Goes back to the start page; unsaved work stays in its copy. */
   public void leave() {
     session = null;
     shown = null;
     refusal = null;
+    drag = null;
+    dragging = null;
+    target = null;
+    preview = null;
     notices.clear();
     tell();
-  }
-
-  /** Saves to the file of the session; returns false if it has none yet. */
-  public boolean save() {
-    if (session == null || session.file().isEmpty()) {
-      return false;
-    }
-    if (session.changedOnDisk()) {
-      checkDisk();
-      return true;
-    }
-    saveAs(session.file().get().path());
-    return true;
-  }
-
-  /** Saves under a name. */
-  public void saveAs(Path path) {
-    Path oldCopy = autosave.copyOf(session);
-    try {
-      session.saveAs(path);
-      dropNotice("disk");
-      say(Notice.Mood.SAID, "saved", "Saved as " + path.getFileName() + ".");
-      saver.queue(() -> removeCopy(oldCopy));
-      keepSafe();
-    } catch (IOException e) {
-      say(Notice.Mood.BAD, "saved", "Not saved: " + e.getMessage() + ". Choose another place.");
-    }
-  }
-
-  /** Looks whether somebody else changed the file, and says so. */
-  public void checkDisk() {
-    if (session == null
-        || session.file().isEmpty()
-        || notices.stream().anyMatch(n -> n.topic().equals("disk"))) {
-      return;
-    }
-    LayoutFile file = session.file().get();
-    saver.queue(
-        () -> {
-          if (file.changedOnDisk()) {
-            boolean there = file.exists();
-            post(() -> sayChanged(file, there));
-          }
-        });
-  }
-
-  private void sayChanged(LayoutFile file, boolean there) {
-    if (session == null || session.file().filter(f -> f == file).isEmpty()) {
-      return;
-    }
-    List<Notice.Answer> answers = new ArrayList<>();
-    if (there) {
-      answers.add(new Notice.Answer("Take the file", this::takeTheirs));
-    }
-    answers.add(
-        new Notice.Answer(
-            "Keep mine",
-            () -> {
-              session.keepMine();
-              changed();
-            }));
-    String what = there ? "was changed by somebody else" : "is no longer there";
-    notices.add(new Notice("disk", Notice.Mood.CARE, "The file on disk " + what + ".", answers));
-    tell();
-  }
-
-  private void takeTheirs() {
-    if (session.takeTheirs() instanceof LayoutFile.Opening.Refused r) {
-      say(
-          Notice.Mood.BAD,
-          "disk",
-          "The file on disk has faults, so yours stays:\n"
-              + String.join("\n", r.faults().stream().map(Fault::line).toList()));
-    }
-    changed();
   }
 
   // --- changing the layout ---
@@ -294,6 +212,7 @@ public final class Desk implements AutoCloseable {
     if (session == null) {
       return;
     }
+    Session mine = session;
     Layout base = session.layout();
     Path folder = session.folder().orElse(null);
     queue(
@@ -302,14 +221,15 @@ public final class Desk implements AutoCloseable {
           if (trial instanceof Trial.Accepted a) {
             studio.remember(a.layout(), a.study());
           }
-          return () -> tried(trial, base, edit, target, text);
+          return () -> {
+            if (session == mine) {
+              tried(trial, base, edit, target, text);
+            }
+          };
         });
   }
 
   private void tried(Trial trial, Layout base, Edit edit, Target target, String text) {
-    if (session == null) {
-      return;
-    }
     if (session.layout() != base) {
       edit(edit, target, text);
     } else if (trial instanceof Trial.Accepted a) {
@@ -357,55 +277,34 @@ public final class Desk implements AutoCloseable {
   }
 
   public void undo() {
-    if (session != null && drag == null && session.undo()) {
+    if (session != null && drag == null && !settling && session.undo()) {
       trouble = null;
       changed();
     }
   }
 
   public void redo() {
-    if (session != null && drag == null && session.redo()) {
+    if (session != null && drag == null && !settling && session.redo()) {
       trouble = null;
       changed();
     }
   }
 
-  private void changed() {
-    notices.removeIf(n -> n.mood() == Notice.Mood.SAID);
+  /** The layout was changed: keep a copy and show it. */
+  void changed() {
+    notices.dropSaid();
     keepSafe();
     ask();
   }
 
-  private void keepSafe() {
-    Layout now = session.layout();
-    boolean unsaved = session.isChanged();
-    Path copy = autosave.copyOf(session);
-    Optional<Path> drawings = session.folder();
-    saver.ask(
-        () -> {
-          try {
-            if (unsaved) {
-              Autosave.write(now, copy, drawings);
-            } else {
-              Autosave.remove(copy);
-            }
-          } catch (IOException e) {
-            post(
-                () ->
-                    say(
-                        Notice.Mood.CARE,
-                        "autosave",
-                        "Unsaved work cannot be kept beside the file: " + e.getMessage()));
-          }
-        });
-  }
-
-  private static void removeCopy(Path copy) {
-    try {
-      Autosave.remove(copy);
-    } catch (IOException e) {
-      // it is offered once more at the next opening, and can be thrown away there
-    }
+  void keepSafe() {
+    keeper.keep(
+        session,
+        why ->
+            say(
+                Notice.Mood.CARE,
+                "autosave",
+                "Unsaved work cannot be kept beside the file: " + why));
   }
 
   // --- dragging ---
@@ -440,7 +339,7 @@ public final class Desk implements AutoCloseable {
 
   /** Takes hold of a pin; returns false and says why if it cannot move. */
   public boolean grab(String pin) {
-    if (shown == null || session == null || drag != null) {
+    if (shown == null || session == null || drag != null || settling) {
       return false;
     }
     Optional<Studio.Dragging> begun = Studio.begin(shown.study(), pin);
@@ -454,8 +353,6 @@ public final class Desk implements AutoCloseable {
     tell();
     return true;
   }
-
-  private PointMm target;
 
   /** Moves the pin that is held towards a place in the axes of the drawn machine. */
   public void moveTo(PointMm place) {
@@ -479,17 +376,46 @@ public final class Desk implements AutoCloseable {
       tell();
       return;
     }
+    Session mine = session;
+    settling = true;
     queue(
         () -> {
           held.moveTo(last);
           Edit edit = held.drag().edit();
           return () -> {
-            if (session != null) {
+            settling = false;
+            if (session == mine) {
               session.apply(edit);
               changed();
             }
           };
         });
+  }
+
+  /**
+   * Moves a pin by a step, as one edit. Steps that come quicker than they can be answered add up.
+   */
+  public void nudge(String pin, PointMm step) {
+    if (!isIdle()) {
+      nudges = nudges == null ? step : nudges.plus(step);
+      return;
+    }
+    if (shown != null && grab(pin)) {
+      moveTo(shown.study().placed().places().pin(pin).plus(step));
+      letGo();
+    }
+  }
+
+  /** Goes on with steps that had to wait, once everything is answered. */
+  private void nudgeOn() {
+    if (nudges == null || !isIdle()) {
+      return;
+    }
+    PointMm step = nudges;
+    nudges = null;
+    if (options.chosen().startsWith("pin:")) {
+      nudge(options.chosen().substring("pin:".length()), step);
+    }
   }
 
   /** Puts the pin that is held back where it was. */
@@ -555,14 +481,13 @@ public final class Desk implements AutoCloseable {
 
   /** Shows a notice with answers. */
   public void tell(Notice notice) {
-    notices.removeIf(n -> n.topic().equals(notice.topic()));
-    notices.add(notice);
+    notices.put(notice);
     tell();
   }
 
   /** Takes a notice away. */
   public void dropNotice(String topic) {
-    notices.removeIf(n -> n.topic().equals(topic));
+    notices.drop(topic);
     tell();
   }
 
@@ -580,22 +505,25 @@ public final class Desk implements AutoCloseable {
     if (session == null) {
       return;
     }
-    long number = ++asked;
+    Session mine = session;
     Layout layout = preview != null ? preview : session.layout();
     boolean live = preview != null || drag != null;
     PictureOptions wanted = options;
     String marked = finding;
     Studio.Dragging held = dragging;
     PointMm to = target;
-    worker.ask(
-        guarded(
-            () -> {
-              Study study = held != null && to != null ? held.moveTo(to) : studio.of(layout);
-              Shown next = studio.draw(layout, study, wanted, marked, live);
-              DragNow now = held != null && to != null ? words(held, layout, study) : null;
-              return () -> arrive(number, next, now);
-            },
-            number));
+    errands.ask(
+        () -> {
+          Study study = held != null && to != null ? held.moveTo(to) : studio.of(layout);
+          Shown next = studio.draw(layout, study, wanted, marked, live);
+          DragNow now = held != null && to != null ? words(held, layout, study) : null;
+          return () -> {
+            // what was asked about another machine is of no interest any more
+            if (session == mine) {
+              arrive(next, now);
+            }
+          };
+        });
   }
 
   private static DragNow words(Studio.Dragging held, Layout layout, Study study) {
@@ -604,8 +532,7 @@ public final class Desk implements AutoCloseable {
         d.pin(), d.begin(), PinDrag.words(layout, d.pin(), d.begin(), study), d.stops());
   }
 
-  private void arrive(long number, Shown next, DragNow now) {
-    arrived = Math.max(arrived, number);
+  private void arrive(Shown next, DragNow now) {
     boolean other = shown == null || shown.study() != next.study();
     shown = next;
     if (drag != null && now != null) {
@@ -618,49 +545,29 @@ public final class Desk implements AutoCloseable {
       Trial.Refused why = Trial.refusal(next.study().placed());
       say(Notice.Mood.BAD, "contradiction", why.words());
     } else if (other && !next.live()) {
-      notices.removeIf(n -> n.topic().equals("contradiction"));
+      notices.drop("contradiction");
     }
     tell();
+    nudgeOn();
   }
 
-  private void queue(Supplier<Runnable> job) {
-    queued++;
+  void queue(Supplier<Runnable> job) {
+    errands.queue(
+        () -> {
+          Runnable after = job.get();
+          return () -> {
+            after.run();
+            tell();
+            nudgeOn();
+          };
+        });
     tell();
-    worker.queue(
-        guarded(
-            () -> {
-              Runnable after = job.get();
-              return () -> {
-                queued--;
-                after.run();
-                tell();
-              };
-            },
-            -1));
   }
 
   /** Whatever goes wrong in a job is said in the window; the last good layout stays. */
-  private Runnable guarded(Supplier<Runnable> job, long number) {
-    return () -> {
-      Runnable after;
-      try {
-        after = job.get();
-      } catch (RuntimeException e) {
-        after =
-            () -> {
-              if (number < 0) {
-                queued--;
-              }
-              arrived = Math.max(arrived, number);
-              say(Notice.Mood.BAD, "internal", "That could not be worked out: " + e.getMessage());
-            };
-      }
-      post(after);
-    };
-  }
-
-  private void post(Runnable job) {
-    owner.execute(job);
+  private void failed(RuntimeException e) {
+    settling = false;
+    say(Notice.Mood.BAD, "internal", "That could not be worked out: " + e.getMessage());
   }
 
   private void tell() {
@@ -670,7 +577,7 @@ public final class Desk implements AutoCloseable {
   /** Ends the worker. Unsaved work stays in its copy and is offered again. */
   @Override
   public void close() {
-    worker.close();
-    saver.close();
+    errands.close();
+    keeper.close();
   }
 }

@@ -1,7 +1,8 @@
 package org.longlow.sketcher.edit;
 
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
 
@@ -18,13 +19,20 @@ public final class LatestWins implements AutoCloseable {
    * @param name of the thread
    */
   public LatestWins(String name) {
+    // what is asked after the end is dropped: late answers may still ask
     thread =
-        Executors.newSingleThreadExecutor(
+        new ThreadPoolExecutor(
+            1,
+            1,
+            0,
+            TimeUnit.SECONDS,
+            new LinkedBlockingQueue<>(),
             job -> {
               Thread t = new Thread(job, name);
               t.setDaemon(true);
               return t;
-            });
+            },
+            new ThreadPoolExecutor.DiscardPolicy());
   }
 
   /** Asks for {@code job} in place of whatever is waiting. */

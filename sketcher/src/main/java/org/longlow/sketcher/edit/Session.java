@@ -3,6 +3,7 @@ package org.longlow.sketcher.edit;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.longlow.constraints.layout.Layout;
 
 /**
@@ -12,7 +13,11 @@ import org.longlow.constraints.layout.Layout;
  */
 public final class Session {
 
+  private static final AtomicInteger COUNT = new AtomicInteger();
+
   private final History history;
+  private final String stamp =
+      Long.toString(System.currentTimeMillis(), 36) + "-" + COUNT.incrementAndGet();
   private final Path drawings;
   private LayoutFile file;
   private Layout kept;
@@ -41,6 +46,11 @@ public final class Session {
    */
   public static Session withoutFile(Layout layout, Path drawings) {
     return new Session(layout, null, drawings);
+  }
+
+  /** Returns a mark that no other session of a layout of the same name has. */
+  String stamp() {
+    return stamp;
   }
 
   /** Returns the layout as it is now. */
@@ -125,12 +135,12 @@ public final class Session {
     return file != null && file.changedOnDisk();
   }
 
-  /** Keeps this layout although the file on disk differs; it counts as changed until saved. */
+  /** Keeps this layout whatever the file on disk says; it counts as changed until saved. */
   public void keepMine() {
     if (file != null) {
       file = file.seen();
-      kept = null;
     }
+    kept = null;
   }
 
   /** Takes the layout that is on disk now, as a step that can be undone. */

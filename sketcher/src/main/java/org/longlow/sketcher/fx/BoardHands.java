@@ -204,11 +204,7 @@ final class BoardHands {
     }
     String pin = chosen.substring("pin:".length());
     double step = e.isShiftDown() ? 10 : e.isAltDown() ? 0.1 : 1;
-    PointMm from = desk.shown().get().study().placed().places().pin(pin);
-    if (desk.grab(pin)) {
-      desk.moveTo(from.plus(new PointMm(right * step, up * step)));
-      desk.letGo();
-    }
+    desk.nudge(pin, new PointMm(right * step, up * step));
   }
 
   /** Keys that the board uses, for the list of keys. */

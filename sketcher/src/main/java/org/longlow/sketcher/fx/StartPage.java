@@ -148,7 +148,12 @@ final class StartPage extends StackPane {
                   "resume-" + work.layout().name(),
                   "Take it up again",
                   "take up " + words,
-                  () -> desk.openFound(work)));
+                  () -> desk.openFound(work)),
+              Bits.words(
+                  "discard-" + work.layout().name(),
+                  "Throw it away",
+                  "throw away " + words,
+                  () -> desk.throwAway(work, this::lookForWork)));
       line.setAlignment(Pos.CENTER_LEFT);
       line.getStyleClass().addAll("notice", "notice-care");
       found.getChildren().add(line);

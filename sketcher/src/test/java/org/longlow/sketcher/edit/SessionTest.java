@@ -170,7 +170,7 @@ class SessionTest {
   void aCopyThatSaysTheSameAsItsFileIsNotOffered() throws IOException {
     Path file = Wren.file(folder);
     Autosave autosave = new Autosave(folder);
-    Autosave.write(Wren.layout(), autosave.copyOf(Optional.of(file), ""), Optional.empty());
+    Autosave.write(Wren.layout(), Autosave.copyOf(file), Optional.empty());
     assertThat(autosave.beside(file, Wren.layout())).isEmpty();
   }
 
@@ -178,7 +178,7 @@ class SessionTest {
   void aTornCopyIsNotOffered() throws IOException {
     Path file = Wren.file(folder);
     Autosave autosave = new Autosave(folder);
-    Files.writeString(autosave.copyOf(Optional.of(file), ""), Wren.text().substring(0, 400));
+    Files.writeString(Autosave.copyOf(file), Wren.text().substring(0, 400));
     assertThat(autosave.beside(file, Wren.layout())).isEmpty();
   }
 
@@ -192,6 +192,17 @@ class SessionTest {
     assertThat(autosave.homeless())
         .singleElement()
         .satisfies(f -> assertThat(f.layout()).isEqualTo(session.layout()));
+  }
+
+  @Test
+  void twoSessionsWithoutAFileKeepTheirWorkApart() throws IOException {
+    Autosave autosave = new Autosave(folder.resolve("home"));
+    for (String pin : List.of("backTop", "pegPin")) {
+      Session session = Session.withoutFile(Wren.layout());
+      session.apply(Edits.fix(pin, true));
+      Autosave.write(session.layout(), autosave.copyOf(session), Optional.empty());
+    }
+    assertThat(autosave.homeless()).hasSize(2);
   }
 
   @Test

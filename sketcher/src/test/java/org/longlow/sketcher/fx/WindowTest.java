@@ -354,6 +354,57 @@ class WindowTest {
     hands.until("the copy to go", () -> !Files.exists(copy));
   }
 
+  @Test
+  void workThatNeverHadAFileIsOfferedOnTheStartPageUntilItIsSaved() throws Exception {
+    Path home = folder.resolve("home");
+    hands.click("machine-wren");
+    hands.typeInto("field-wheelbase", "1675 mm");
+    Layout unsaved = hands.layout();
+    hands.until("the copy", () -> copies(home) == 1);
+    hands.abandon();
+
+    hands = Hands.at(home, List.of(Wren.layout()));
+    hands.click("resume-wren");
+    assertThat(hands.layout()).isEqualTo(unsaved);
+    assertThat(Hands.onFx(() -> hands.desk().session().get().isChanged())).isTrue();
+    hands.until("one copy", () -> copies(home) == 1);
+    hands.press(KeyCode.SHORTCUT, KeyCode.S);
+    hands.typeInto("save-path", folder.resolve("kept.json").toString());
+    assertThat(saved(folder.resolve("kept.json"))).isEqualTo(unsaved);
+    hands.until("no copy", () -> copies(home) == 0);
+  }
+
+  private static long copies(Path home) throws java.io.IOException {
+    if (!Files.isDirectory(home)) {
+      return 0;
+    }
+    try (var files = Files.list(home)) {
+      return files.filter(f -> f.toString().endsWith(".longlow-autosave.json")).count();
+    }
+  }
+
+  @Test
+  void stepsThatComeQuickerThanAnswersAddUp() {
+    hands.click("machine-wren");
+    while (!hands.desk().options().chosen().equals("pin:pegPin")) {
+      hands.press(KeyCode.N);
+    }
+    double x = hands.shown().study().placed().places().pin("pegPin").x();
+    Hands.onFx(
+        () -> {
+          for (int i = 0; i < 10; i++) {
+            hands.desk().nudge("pegPin", new PointMm(1, 0));
+          }
+          return null;
+        });
+    hands.until(
+        "ten steps",
+        () ->
+            Math.abs(
+                    hands.desk().shown().get().study().placed().places().pin("pegPin").x() - x - 10)
+                < 1e-4);
+  }
+
   private static Layout saved(Path file) {
     return ((LayoutFile.Opening.Opened) LayoutFile.open(file)).layout();
   }
