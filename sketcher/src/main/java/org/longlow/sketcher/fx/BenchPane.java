@@ -10,11 +10,11 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Pin;
 import org.longlow.sketcher.edit.Bench;
 import org.longlow.sketcher.edit.Desk;
 import org.longlow.sketcher.edit.Edits;
-import org.longlow.sketcher.edit.PinFreedom;
 import org.longlow.sketcher.edit.Shown;
 import org.longlow.sketcher.edit.Target;
 
@@ -26,6 +26,9 @@ final class BenchPane extends VBox {
   private final Label kind = Bits.wrapped("", "bench-kind");
   private final Label note = Bits.wrapped("", "bench-note");
   private final Label freedom = Bits.wrapped("", "bench-freedom");
+  private String toldOf = "";
+  private Layout toldIn;
+  private String told = "";
   private final CheckBox nailed = new CheckBox("nailed in place");
   private final Label elsewhere = Bits.wrapped("", "trouble");
   private final VBox groups = new VBox(2);
@@ -59,6 +62,25 @@ final class BenchPane extends VBox {
     desk.watch(this::refresh);
   }
 
+  /** Says how the pin can move: in full once that was looked up, in short until then. */
+  private String words(String name, Pin pin, Shown shown) {
+    desk.freedom()
+        .filter(f -> f.pin().equals(name))
+        .ifPresent(
+            f -> {
+              toldOf = name;
+              toldIn = shown.layout();
+              told = f.words();
+            });
+    if (name.equals(toldOf) && shown.layout() == toldIn) {
+      return told;
+    }
+    if (pin.fixed()) {
+      return name + " is nailed in place";
+    }
+    return shown.movable().contains(name) ? name + " can move" : name + " is held by its ties";
+  }
+
   private java.util.Optional<String> pin() {
     String chosen = desk.options().chosen();
     return chosen.startsWith("pin:")
@@ -83,14 +105,8 @@ final class BenchPane extends VBox {
     if (isPin) {
       Pin pin = shown.layout().pins().get(bench.title());
       nailed.setSelected(pin.fixed());
-      String words =
-          desk.freedom()
-              .filter(f -> f.pin().equals(bench.title()))
-              .map(PinFreedom::words)
-              .orElse(
-                  pin.fixed() || shown.movable().contains(bench.title()) ? "" : "held by its ties");
-      freedom.setText(words);
-      show(freedom, !words.isEmpty());
+      freedom.setText(words(bench.title(), pin, shown));
+      show(freedom, true); // always there, so that no field moves when the pointer leaves the pin
     }
     tieMaker.show(isPin ? bench.title() : "", shown);
     List<String> wanted = shape(bench);

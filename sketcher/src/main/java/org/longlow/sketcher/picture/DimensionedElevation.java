@@ -3,6 +3,7 @@ package org.longlow.sketcher.picture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.machine.AxleLoads;
 import org.longlow.constraints.study.Study;
@@ -25,6 +26,12 @@ public final class DimensionedElevation {
 
   /** Longest title of ISO 7200, characters; a longer one is split at its first comma. */
   private static final int TITLE_LENGTH = 25;
+
+  /**
+   * How much larger the picture must come out for the lesser dimensions to be left off; more than
+   * the step from 1:10 to 1:20, less than that from 1:20 to 1:50.
+   */
+  private static final double WORTH_IT = 2.2;
 
   private DimensionedElevation() {}
 
@@ -77,10 +84,14 @@ public final class DimensionedElevation {
    * @param denominator N of the scale it will be shown at
    */
   static Drawing of(Scene scene, double denominator) {
+    return of(scene, denominator, true);
+  }
+
+  private static Drawing of(Scene scene, double denominator, boolean full) {
     PictureOptions plain = PictureOptions.PLAIN.withDenominator(denominator);
     Drawing drawing =
-        ElevationPicture.of(scene, plain).plus(DimensionInk.layer(scene, denominator, true));
-    return drawing.plus(notes(scene, drawing, denominator));
+        ElevationPicture.of(scene, plain).plus(DimensionInk.layer(scene, denominator, full));
+    return drawing.plus(notes(scene, drawing, denominator, full));
   }
 
   /**
@@ -90,6 +101,29 @@ public final class DimensionedElevation {
    * @throws IllegalArgumentException if it fits at no scale
    */
   static Sheet sheet(Scene scene, Paper paper, TitleBlock title) {
+    Optional<Sheet> full = sheet(scene, paper, title, true);
+    Optional<Sheet> main = sheet(scene, paper, title, false);
+    boolean tiny =
+        full.isEmpty()
+            || main.isPresent()
+                && main.get().scale().factor() > WORTH_IT * full.get().scale().factor();
+    if (!tiny) {
+      return full.get();
+    }
+    if (main.isPresent()) {
+      return main.get();
+    }
+    Envelope machine = MachineInk.bounds(scene);
+    throw new IllegalArgumentException(
+        String.format(
+            Locale.ROOT,
+            "the machine of %.0f x %.0f mm fits on %s at no scale; take larger paper",
+            machine.getWidth(),
+            machine.getHeight(),
+            paper.name()));
+  }
+
+  private static Optional<Sheet> sheet(Scene scene, Paper paper, TitleBlock title, boolean full) {
     Envelope machine = MachineInk.bounds(scene);
     for (Scale scale : Scale.PREFERRED) {
       if (scale.paper() > scale.real()) {
@@ -100,19 +134,13 @@ public final class DimensionedElevation {
         if (!fits(machine, space, scale.factor())) {
           continue;
         }
-        Drawing drawing = of(scene, scale.denominator());
+        Drawing drawing = of(scene, scale.denominator(), full);
         if (fits(drawing.scaled(scale.factor()).paperBoundsMm(), space, 1)) {
-          return new Sheet(Frame.sheet(turned, title, drawing, scale), scale);
+          return Optional.of(new Sheet(Frame.sheet(turned, title, drawing, scale), scale));
         }
       }
     }
-    throw new IllegalArgumentException(
-        String.format(
-            Locale.ROOT,
-            "the machine of %.0f x %.0f mm fits on %s at no scale; take larger paper",
-            machine.getWidth(),
-            machine.getHeight(),
-            paper.name()));
+    return Optional.empty();
   }
 
   private static boolean fits(Envelope box, Envelope space, double factor) {
@@ -121,7 +149,7 @@ public final class DimensionedElevation {
   }
 
   /** Returns what is written above the picture, from its left edge. */
-  private static Layer notes(Scene scene, Drawing drawing, double n) {
+  private static Layer notes(Scene scene, Drawing drawing, double n, boolean full) {
     List<String> lines = new ArrayList<>();
     lines.add(
         "Lengths in mm, angles in degrees"
@@ -145,6 +173,9 @@ public final class DimensionedElevation {
             });
     if (!scene.sunk().isEmpty()) {
       lines.add("Sink of foam is good to ±20 %.");
+    }
+    if (!full) {
+      lines.add("Main dimensions only; larger paper shows them all.");
     }
     lines.add("A sketch, not a certificate: local codes and licensed inspection decide.");
     Envelope box = drawing.boundsMm();
