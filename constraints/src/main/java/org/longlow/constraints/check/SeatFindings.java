@@ -107,7 +107,7 @@ final class SeatFindings {
                 "mm",
                 FOAM,
                 Say.format(
-                    "%s sinks %s of %s into %s, %s. %s",
+                    "%s sinks at most %s of %s into %s, %s. %s",
                     who(sitting),
                     Say.mm(load.safeSinkMm()),
                     Say.mm(thickness),

@@ -58,12 +58,12 @@ final class Loading {
       throw new Refusal(
           String.format(
               Locale.ROOT,
-              "the ties put the front axle %.1f mm ahead of the rear axle, at least %.0f mm are"
-                  + " needed; look at the ties of %s and %s",
-              axles[1] - axles[0],
-              LEAST_WHEELBASE_MM,
+              "the front axle, %s, comes %.1f mm ahead of the rear axle, %s, and at least %.0f mm are"
+                  + " needed; look where they are drawn and at their ties",
               axle(layout, Part.End.FRONT),
-              axle(layout, Part.End.REAR)));
+              axles[1] - axles[0],
+              axle(layout, Part.End.REAR),
+              LEAST_WHEELBASE_MM));
     }
     return Study.of(placed);
   }

@@ -1,6 +1,8 @@
 package org.longlow.sketcher.cli;
 
 import java.io.PrintWriter;
+import java.nio.file.FileSystemException;
+import java.nio.file.Path;
 import java.util.Locale;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -81,6 +83,10 @@ public final class Longlow implements Runnable {
       refusal.lines().forEach(l -> err.println("longlow: " + l));
       return ExitCodes.BAD_INPUT;
     }
+    if (e instanceof FileSystemException refused && refused.getFile() != null) {
+      err.println("longlow: cannot write " + meant(refused) + "; check the folder and free space");
+      return ExitCodes.BAD_INPUT;
+    }
     if (e instanceof java.io.IOException) {
       err.println("longlow: " + e.getMessage() + "; check the folder and free space");
       return ExitCodes.BAD_INPUT;
@@ -91,6 +97,15 @@ public final class Longlow implements Runnable {
       e.printStackTrace(err);
     }
     return ExitCodes.INTERNAL;
+  }
+
+  /** The file, or the folder where it was to be written under a passing name. */
+  private static String meant(FileSystemException refused) {
+    Path path = Path.of(refused.getFile());
+    boolean passing = path.getFileName().toString().startsWith(".unfinished");
+    return passing
+        ? "in the folder " + path.getParent()
+        : path + (refused.getReason() == null ? "" : " (" + refused.getReason() + ")");
   }
 
   private static CommandLine.Help.ColorScheme plain() {

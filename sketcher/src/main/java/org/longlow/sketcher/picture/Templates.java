@@ -133,6 +133,11 @@ public final class Templates {
     return sheet.with(fileName(part.name()), part.name(), lines, List.of());
   }
 
+  /** A wall to a hundredth: 1.65 mm is another tube than 1.7 mm. */
+  private static String wall(double mm) {
+    return String.format(Locale.ROOT, "%.2f", mm).replaceAll("0$", "").replaceAll("\\.0$", "");
+  }
+
   private static NamedDrawing tube(Part.Tube tube, PartShape shape, Places places) {
     TubeBends bends = TubeBends.of(tube, places);
     double d = places.value(tube.diameter());
@@ -164,12 +169,7 @@ public final class Templates {
     }
     List<String> lines = new ArrayList<>();
     lines.add(makeLine(shape));
-    lines.add(
-        "tube "
-            + Dimensions.figure(d)
-            + " x "
-            + Dimensions.figure(places.value(tube.wall()))
-            + " mm");
+    lines.add("tube " + Dimensions.figure(d) + " x " + wall(places.value(tube.wall())) + " mm");
     lines.add(
         "cut length "
             + Dimensions.figure(bends.cutMm())

@@ -63,7 +63,8 @@ final class CutList {
                 "Ø"
                     + Say.number(places.value(tube.diameter()))
                     + " × "
-                    + Say.mm(places.value(tube.wall())),
+                    + Say.fixed(places.value(tube.wall()), 2)
+                    + " mm",
                 Say.mm(bends.cutMm()),
                 bends.bends().isEmpty() ? "straight" : bends(bends),
                 tube.base().material()));

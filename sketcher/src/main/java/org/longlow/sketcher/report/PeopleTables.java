@@ -22,7 +22,15 @@ final class PeopleTables {
       List.of("Angle", Html.VERDICT, "Now", "Comfort", "Joint's range", "To spare");
 
   private static final List<String> CUSHION =
-      List.of("Cushion", Html.VERDICT, "Carries", "Sinks", "Foam left", "Mean", "Peak");
+      List.of(
+          "Cushion",
+          Html.VERDICT,
+          "Force on board",
+          "Likely sink",
+          "Sink at most",
+          "Foam left then",
+          "Mean",
+          "Peak");
 
   private PeopleTables() {}
 
@@ -149,6 +157,7 @@ final class PeopleTables {
                 + (load.holdsBump() ? "" : "; a 1 g bump reaches the board"),
             Say.value(load.normalN(), "N"),
             Say.mm(load.sinkMm()) + " ±20 %",
+            Say.mm(load.safeSinkMm()),
             Say.mm(load.remainingMm()),
             Say.value(load.meanKPa(), "kPa"),
             Say.value(load.peakKPa(), "kPa")));

@@ -16,6 +16,7 @@ import org.longlow.constraints.check.Verdict;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Person;
 import org.longlow.constraints.study.Study;
+import org.longlow.demo.Demos;
 import org.longlow.sketcher.picture.Plover;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -65,6 +66,27 @@ class ReportTest {
     assertThat(svg.getAttribute("role")).isEqualTo("img");
     assertThat(svg.getElementsByTagName("title").item(0).getTextContent())
         .isEqualTo(study.layout().title());
+  }
+
+  /** What sinks and what is left make up the foam, and the finding names the same figure. */
+  @Test
+  void theSinkOfTheTableIsThatOfTheFinding() throws Exception {
+    List<String> most =
+        all(parsed(html), "td").stream()
+            .filter(td -> td.getAttribute("data-heading").equals("Sink at most"))
+            .map(Element::getTextContent)
+            .toList();
+    assertThat(most).isNotEmpty();
+    for (String sink : most) {
+      assertThat(study.findings())
+          .anyMatch(f -> f.text().contains("sinks at most " + sink + " of"));
+    }
+  }
+
+  /** Wall 1.65 mm is sold, 1.7 mm is not. */
+  @Test
+  void aWallIsNotRounded() {
+    assertThat(Report.html(Study.of(Demos.layout("heron")))).contains("Ø22 × 1.65 mm");
   }
 
   @Test

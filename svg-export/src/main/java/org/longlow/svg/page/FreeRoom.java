@@ -112,6 +112,11 @@ final class FreeRoom {
     return best;
   }
 
+  /** Returns how much of the drawing a block covers: mm of line, and mm² of words. */
+  double covered(Envelope block) {
+    return covered(block, Double.POSITIVE_INFINITY);
+  }
+
   private static int steps(double free) {
     return (int) Math.min(MOST_STEPS, Math.ceil(free / STEP_MM));
   }

@@ -63,6 +63,23 @@ public final class TemplateSheets {
     Envelope across = room.take(ScaleBar.BLOCK_LONG_MM, ScaleBar.BLOCK_SHORT_MM, 0, 0, false);
     Envelope along = room.take(ScaleBar.BLOCK_SHORT_MM, ScaleBar.BLOCK_LONG_MM, 1, 0, false);
     Envelope notes = room.take(SheetNotes.WIDTH_MM, SheetNotes.HEIGHT_MM, 0, 1, false);
+    if (notes != null && room.covered(notes) > 0) {
+      // The largest block first may find room that the bars, which fit in many places, took.
+      FreeRoom again = new FreeRoom(local, region);
+      Envelope notes2 = again.take(SheetNotes.WIDTH_MM, SheetNotes.HEIGHT_MM, 0, 1, false);
+      Envelope along2 = again.take(ScaleBar.BLOCK_SHORT_MM, ScaleBar.BLOCK_LONG_MM, 1, 0, false);
+      Envelope across2 = again.take(ScaleBar.BLOCK_LONG_MM, ScaleBar.BLOCK_SHORT_MM, 0, 0, false);
+      if (notes2 != null
+          && along2 != null
+          && across2 != null
+          && again.covered(notes2) + again.covered(along2) + again.covered(across2)
+              < room.covered(notes) + room.covered(along) + room.covered(across)) {
+        room = again;
+        notes = notes2;
+        along = along2;
+        across = across2;
+      }
+    }
     if (across == null || along == null || notes == null) {
       // One block stands in the way of the next: fall back on the corners, where all three always
       // fit.
