@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.longlow.constraints.check.Finding;
@@ -54,6 +55,40 @@ class HostileLayoutTest {
       }
     }
     assertThat(answered).isGreaterThan(EACH / 4);
+  }
+
+  @Test
+  void wheelsOnOnePlaceAreAFindingAndTheRestIsAnswered() {
+    Layout l = Demos.layout("wagtail");
+    List<String> axles =
+        l.parts().values().stream()
+            .filter(Part.Wheel.class::isInstance)
+            .map(p -> ((Part.Wheel) p).axle())
+            .toList();
+    Map<String, Pin> pins = new LinkedHashMap<>();
+    axles.forEach(
+        a ->
+            pins.put(
+                a, new Pin(Formula.parse("0 mm"), Formula.parse("280 mm"), true, "frame", "")));
+    Layout spoiled =
+        new Layout(
+            l.name(),
+            l.title(),
+            l.notes(),
+            l.measures(),
+            l.withPins(pins).pins(),
+            l.parts(),
+            Map.of(),
+            Map.of(),
+            Map.of(),
+            l.sections(),
+            l.stances(),
+            l.crew(),
+            l.demands());
+    Study study = Study.of(spoiled);
+    assertThat(study.findings()).anyMatch(f -> f.text().contains("stands on no road"));
+    assertThat(study.findings()).anyMatch(f -> f.id().startsWith("posture."));
+    assertThat(study.failing()).isPositive();
   }
 
   private static Layout spoil(Layout l, SplittableRandom random) {

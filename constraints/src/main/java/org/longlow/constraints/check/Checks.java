@@ -61,7 +61,7 @@ public final class Checks {
                         "suspension",
                         "suspension",
                         "",
-                        Verdict.CAUTION,
+                        wheels.stands() ? Verdict.CAUTION : Verdict.FAIL,
                         Double.NaN,
                         "",
                         "plane geometry of links",

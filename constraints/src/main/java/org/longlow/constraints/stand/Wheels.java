@@ -27,7 +27,7 @@ import org.longlow.rider.geom.PointMm;
  * @param arm the swingarm, or null
  * @param frontSuspension path, stops and spring of the front wheel; rigid where there is none
  * @param rearSuspension likewise of the rear wheel
- * @param faults what is wrong with a suspension, which then counts as rigid
+ * @param faults what is wrong with a suspension, which then counts as rigid, or with the wheels
  */
 public record Wheels(
     Layout layout,
@@ -39,6 +39,9 @@ public record Wheels(
     Suspension frontSuspension,
     Suspension rearSuspension,
     List<String> faults) {
+
+  /** Axles nearer than their radii differ and this have no road under both, mm. */
+  private static final double LEAST_APART_MM = 1;
 
   public Wheels {
     faults = List.copyOf(faults);
@@ -64,6 +67,13 @@ public record Wheels(
     List<String> faults = new ArrayList<>();
     Suspension atFront = front == null ? null : suspension(fork, front, drawn, faults);
     Suspension atRear = rear == null ? null : suspension(arm, rear, drawn, faults);
+    if (front != null && rear != null && !apart(front, rear, drawn)) {
+      faults.add(
+          front.name()
+              + " and "
+              + rear.name()
+              + " stand on one place, so the machine stands on no road; move their axles apart");
+    }
     return new Wheels(layout, drawn, front, rear, fork, arm, atFront, atRear, faults);
   }
 
@@ -111,9 +121,16 @@ public record Wheels(
         preload.map(drawn::value).orElse(0.0));
   }
 
-  /** Returns whether there are two wheels to stand on. */
+  /** Returns whether there are two wheels, far enough apart for one road to lie under both. */
   public boolean stands() {
-    return front != null && rear != null;
+    return front != null && rear != null && apart(front, rear, drawn);
+  }
+
+  private static boolean apart(Part.Wheel front, Part.Wheel rear, Places drawn) {
+    double distance = drawn.pin(front.axle()).distance(drawn.pin(rear.axle()));
+    double radii =
+        Math.abs(Tyres.of(front, drawn).freeRadiusMm() - Tyres.of(rear, drawn).freeRadiusMm());
+    return distance > radii + LEAST_APART_MM;
   }
 
   public Tyre frontTyre() {
