@@ -2,16 +2,13 @@ package org.longlow.sketcher.edit;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import org.longlow.constraints.json.Fault;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.picture.PictureOptions;
 
@@ -29,6 +26,8 @@ public final class Desk implements AutoCloseable {
   private final Keeper keeper;
   private final FileWork files;
   private final Studio studio = new Studio();
+  private final EditWork edits = new EditWork(this, studio);
+  private final DragWork drags = new DragWork(this, studio, edits);
   private final List<Runnable> watchers = new ArrayList<>();
   private final Notices notices = new Notices();
 
@@ -36,16 +35,6 @@ public final class Desk implements AutoCloseable {
   private Shown shown;
   private PictureOptions options = PictureOptions.PLAIN;
   private String finding = "";
-  private Layout preview;
-  private Trouble trouble;
-  private Refusal refusal;
-  private String hovered = "";
-  private PinFreedom freedom;
-  private DragNow drag;
-  private Studio.Dragging dragging;
-  private PointMm target;
-  private boolean settling;
-  private PointMm nudges;
 
   /**
    * @param owner runs what it is given on the owner's thread, in order
@@ -77,6 +66,11 @@ public final class Desk implements AutoCloseable {
     return Optional.ofNullable(session);
   }
 
+  /** Returns whether that very session is on the board. */
+  boolean isAt(Session that) {
+    return session == that;
+  }
+
   public Optional<Shown> shown() {
     return Optional.ofNullable(shown);
   }
@@ -91,20 +85,20 @@ public final class Desk implements AutoCloseable {
   }
 
   public Optional<Trouble> trouble() {
-    return Optional.ofNullable(trouble);
+    return edits.trouble();
   }
 
   public Optional<Refusal> refusal() {
-    return Optional.ofNullable(refusal);
+    return files.refusal();
   }
 
   /** Returns how the pin under the pointer can move, once that is known. */
   public Optional<PinFreedom> freedom() {
-    return Optional.ofNullable(freedom);
+    return drags.freedom();
   }
 
   public Optional<DragNow> drag() {
-    return Optional.ofNullable(drag);
+    return drags.drag();
   }
 
   public List<Notice> notices() {
@@ -133,10 +127,7 @@ public final class Desk implements AutoCloseable {
    * @param drawings the folder with the traced outlines that it names, if it names any
    */
   public void openCopy(Layout layout, Optional<Path> drawings) {
-    begin(
-        drawings
-            .map(d -> Session.withoutFile(layout, d))
-            .orElseGet(() -> Session.withoutFile(layout)));
+    files.openCopy(layout, drawings);
   }
 
   /** Puts unsaved work that never had a file back on the board. */
@@ -164,31 +155,17 @@ public final class Desk implements AutoCloseable {
     files.checkDisk();
   }
 
-  void refuse(Refusal why) {
-    refusal = why;
-  }
-
   /** Puts another session on the board. */
   void begin(Session next) {
     session = next;
-    refusal = null;
+    files.clearRefusal();
     shown = null;
-    preview = null;
-    trouble = null;
     finding = "";
-    hovered = "";
-    freedom = null;
-    drag = null;
-    dragging = null;
-    target = null;
-    nudges = null;
+    edits.clearPreview();
+    edits.clearTrouble();
+    drags.begin();
     notices.clear();
-    String first = next.layout().crew().keySet().stream().findFirst().orElse("");
-    options =
-        PictureOptions.PLAIN
-            .withNames(true)
-            .withPerson(first)
-            .withDenominator(options.denominator());
+    options = Looks.first(next.layout(), options);
     ask();
   }
 
@@ -196,11 +173,9 @@ public final class Desk implements AutoCloseable {
   public void leave() {
     session = null;
     shown = null;
-    refusal = null;
-    drag = null;
-    dragging = null;
-    target = null;
-    preview = null;
+    files.clearRefusal();
+    drags.release();
+    edits.clearPreview();
     notices.clear();
     tell();
   }
@@ -209,220 +184,81 @@ public final class Desk implements AutoCloseable {
 
   /** Tries an edit; if it is refused, {@link #trouble} says why and nothing changes. */
   public void edit(Edit edit, Target target, String text) {
-    if (session == null) {
-      return;
-    }
-    Session mine = session;
-    Layout base = session.layout();
-    Path folder = session.folder().orElse(null);
-    queue(
-        () -> {
-          Trial trial = Trial.of(studio.of(base), edit, folder);
-          if (trial instanceof Trial.Accepted a) {
-            studio.remember(a.layout(), a.study());
-          }
-          return () -> {
-            if (session == mine) {
-              tried(trial, base, edit, target, text);
-            }
-          };
-        });
-  }
-
-  private void tried(Trial trial, Layout base, Edit edit, Target target, String text) {
-    if (session.layout() != base) {
-      edit(edit, target, text);
-    } else if (trial instanceof Trial.Accepted a) {
-      trouble = null;
-      session.apply(Edit.to(edit.name(), a.layout()));
-      changed();
-    } else {
-      trouble = new Trouble(target, text, (Trial.Refused) trial);
-      preview = null;
-      ask();
-    }
+    edits.edit(edit, target, text);
   }
 
   /** Types {@code text} over a quantity. */
   public void type(Target target, String text) {
-    Edit edit;
-    try {
-      edit = Edits.set(target, text);
-    } catch (IllegalArgumentException e) {
-      trouble = new Trouble(target, text, new Trial.Refused("It " + e.getMessage(), List.of()));
-      tell();
-      return;
-    }
-    edit(edit, target, text);
+    edits.type(target, text);
   }
 
   /** Forgets the last refusal. */
   public void forgetTrouble() {
-    trouble = null;
+    edits.clearTrouble();
     tell();
   }
 
   /** Shows what an edit would give, without making it a step. */
   public void preview(Edit edit) {
-    if (session != null) {
-      preview = edit.applied(session.layout());
-      ask();
-    }
+    edits.preview(edit);
   }
 
   /** Makes what was shown by {@link #preview} a step. */
   public void settle(Edit edit, Target target) {
-    preview = null;
-    edit(edit, target, "");
+    edits.settle(edit, target);
   }
 
   public void undo() {
-    if (session != null && drag == null && !settling && session.undo()) {
-      trouble = null;
-      changed();
+    if (!drags.isBusy()) {
+      edits.undo();
     }
   }
 
   public void redo() {
-    if (session != null && drag == null && !settling && session.redo()) {
-      trouble = null;
-      changed();
+    if (!drags.isBusy()) {
+      edits.redo();
     }
   }
 
   /** The layout was changed: keep a copy and show it. */
   void changed() {
     notices.dropSaid();
-    keepSafe();
+    files.keepSafe();
     ask();
-  }
-
-  void keepSafe() {
-    keeper.keep(
-        session,
-        why ->
-            say(
-                Notice.Mood.CARE,
-                "autosave",
-                "Unsaved work cannot be kept beside the file: " + why));
   }
 
   // --- dragging ---
 
   /** Shows how a pin can move; empty for none. */
   public void hover(String pin) {
-    if (pin.equals(hovered) || drag != null || shown == null) {
-      return;
-    }
-    hovered = pin;
-    freedom = null;
-    tell();
-    if (!pin.isEmpty()) {
-      askFreedom();
-    }
-  }
-
-  private void askFreedom() {
-    Study study = shown.study();
-    String pin = hovered;
-    queue(
-        () -> {
-          PinFreedom found = studio.freedom(study, pin);
-          return () -> {
-            if (pin.equals(hovered)) {
-              freedom = found;
-              tell();
-            }
-          };
-        });
+    drags.hover(pin);
   }
 
   /** Takes hold of a pin; returns false and says why if it cannot move. */
   public boolean grab(String pin) {
-    if (shown == null || session == null || drag != null || settling) {
-      return false;
-    }
-    Optional<Studio.Dragging> begun = Studio.begin(shown.study(), pin);
-    if (begun.isEmpty()) {
-      hover(pin);
-      return false;
-    }
-    dragging = begun.get();
-    trouble = null;
-    drag = new DragNow(pin, dragging.drag().begin(), List.of(), List.of());
-    tell();
-    return true;
+    return drags.grab(pin);
   }
 
   /** Moves the pin that is held towards a place in the axes of the drawn machine. */
   public void moveTo(PointMm place) {
-    if (drag != null) {
-      target = place;
-      ask();
-    }
+    drags.moveTo(place);
   }
 
   /** Lets go of the pin; what it did becomes a step. */
   public void letGo() {
-    if (drag == null) {
-      return;
-    }
-    Studio.Dragging held = dragging;
-    PointMm last = target;
-    drag = null;
-    dragging = null;
-    target = null;
-    if (last == null) {
-      tell();
-      return;
-    }
-    Session mine = session;
-    settling = true;
-    queue(
-        () -> {
-          held.moveTo(last);
-          Edit edit = held.drag().edit();
-          return () -> {
-            settling = false;
-            if (session == mine) {
-              session.apply(edit);
-              changed();
-            }
-          };
-        });
+    drags.letGo();
   }
 
   /**
    * Moves a pin by a step, as one edit. Steps that come quicker than they can be answered add up.
    */
   public void nudge(String pin, PointMm step) {
-    if (!isIdle()) {
-      nudges = nudges == null ? step : nudges.plus(step);
-      return;
-    }
-    if (shown != null && grab(pin)) {
-      moveTo(shown.study().placed().places().pin(pin).plus(step));
-      letGo();
-    }
-  }
-
-  /** Goes on with steps that had to wait, once everything is answered. */
-  private void nudgeOn() {
-    if (nudges == null || !isIdle()) {
-      return;
-    }
-    PointMm step = nudges;
-    nudges = null;
-    if (options.chosen().startsWith("pin:")) {
-      nudge(options.chosen().substring("pin:".length()), step);
-    }
+    drags.nudge(pin, step);
   }
 
   /** Puts the pin that is held back where it was. */
   public void dropDrag() {
-    drag = null;
-    dragging = null;
-    target = null;
+    drags.release();
     ask();
   }
 
@@ -430,40 +266,24 @@ public final class Desk implements AutoCloseable {
 
   /** Picks a thing such as {@code part:tank}; empty for the whole machine. */
   public void choose(String subject) {
-    trouble = null;
+    edits.clearTrouble();
     look(o -> o.withChosen(subject));
   }
 
   /** Picks a finding; empty for none. It is shown in the stance in which it is worst. */
   public void chooseFinding(String id) {
     finding = id;
-    if (shown != null) {
-      options = shown.optionsFor(id, options);
-    }
-    ask();
+    look(o -> shown == null ? o : shown.optionsFor(id, o));
   }
 
   /** Seats a person; the stance follows them. */
   public void seat(String person) {
-    look(
-        o -> {
-          boolean laden = o.stance().startsWith("laden");
-          return o.withPerson(person).withStance(laden ? "" : o.stance());
-        });
+    look(Looks.seated(person));
   }
 
   /** Shows or hides a person as a ghost. */
   public void ghost(String person, boolean shownToo) {
-    look(
-        o -> {
-          Set<String> ghosts = new LinkedHashSet<>(o.ghosts());
-          if (shownToo) {
-            ghosts.add(person);
-          } else {
-            ghosts.remove(person);
-          }
-          return o.withGhosts(ghosts);
-        });
+    look(Looks.ghost(person, shownToo));
   }
 
   /** Changes how the picture is asked for. */
@@ -500,47 +320,37 @@ public final class Desk implements AutoCloseable {
 
   // --- the worker ---
 
-  private void ask() {
+  /** Tells the watchers, then has what is there worked out and shown. */
+  void ask() {
     tell();
     if (session == null) {
       return;
     }
     Session mine = session;
-    Layout layout = preview != null ? preview : session.layout();
-    boolean live = preview != null || drag != null;
-    PictureOptions wanted = options;
-    String marked = finding;
-    Studio.Dragging held = dragging;
-    PointMm to = target;
+    Question question =
+        new Question(
+            edits.preview().orElseGet(session::layout),
+            options,
+            finding,
+            edits.preview().isPresent() || drags.isHolding(),
+            drags.pull());
     errands.ask(
         () -> {
-          Study study = held != null && to != null ? held.moveTo(to) : studio.of(layout);
-          Shown next = studio.draw(layout, study, wanted, marked, live);
-          DragNow now = held != null && to != null ? words(held, layout, study) : null;
+          Question.Answer answer = question.answered(studio);
           return () -> {
             // what was asked about another machine is of no interest any more
-            if (session == mine) {
-              arrive(next, now);
+            if (isAt(mine)) {
+              arrive(answer);
             }
           };
         });
   }
 
-  private static DragNow words(Studio.Dragging held, Layout layout, Study study) {
-    PinDrag d = held.drag();
-    return new DragNow(
-        d.pin(), d.begin(), PinDrag.words(layout, d.pin(), d.begin(), study), d.stops());
-  }
-
-  private void arrive(Shown next, DragNow now) {
+  private void arrive(Question.Answer answer) {
+    Shown next = answer.shown();
     boolean other = shown == null || shown.study() != next.study();
     shown = next;
-    if (drag != null && now != null) {
-      drag = now;
-    }
-    if (other && !hovered.isEmpty() && drag == null) {
-      askFreedom();
-    }
+    drags.arrived(answer.dragged(), other);
     if (other && !next.live() && !next.study().placed().holds()) {
       Trial.Refused why = Trial.refusal(next.study().placed());
       say(Notice.Mood.BAD, "contradiction", why.words());
@@ -548,7 +358,7 @@ public final class Desk implements AutoCloseable {
       notices.drop("contradiction");
     }
     tell();
-    nudgeOn();
+    drags.nudgeOn();
   }
 
   void queue(Supplier<Runnable> job) {
@@ -558,7 +368,7 @@ public final class Desk implements AutoCloseable {
           return () -> {
             after.run();
             tell();
-            nudgeOn();
+            drags.nudgeOn();
           };
         });
     tell();
@@ -566,11 +376,12 @@ public final class Desk implements AutoCloseable {
 
   /** Whatever goes wrong in a job is said in the window; the last good layout stays. */
   private void failed(RuntimeException e) {
-    settling = false;
+    drags.failed();
     say(Notice.Mood.BAD, "internal", "That could not be worked out: " + e.getMessage());
   }
 
-  private void tell() {
+  /** Tells the watchers that something has changed. */
+  void tell() {
     watchers.forEach(Runnable::run);
   }
 

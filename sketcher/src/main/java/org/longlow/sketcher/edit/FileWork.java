@@ -6,8 +6,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.longlow.constraints.json.Fault;
+import org.longlow.constraints.layout.Layout;
 
-/** Opening, saving and what others do to the file, for the desk. Belongs to the desk's thread. */
+/**
+ * Opening, saving, keeping what is unsaved, and what others do to the file, for the desk. Belongs
+ * to the desk's thread.
+ */
 final class FileWork {
 
   private static final String DISK = "disk";
@@ -15,9 +19,20 @@ final class FileWork {
   private final Desk desk;
   private final Keeper keeper;
 
+  private Desk.Refusal refusal;
+
   FileWork(Desk desk, Keeper keeper) {
     this.desk = desk;
     this.keeper = keeper;
+  }
+
+  /** Returns the file that could not be opened, if that was the last thing tried. */
+  Optional<Desk.Refusal> refusal() {
+    return Optional.ofNullable(refusal);
+  }
+
+  void clearRefusal() {
+    refusal = null;
   }
 
   void open(Path path) {
@@ -41,7 +56,7 @@ final class FileWork {
       found.ifPresent(this::offer);
     } else {
       LayoutFile.Opening.Refused r = (LayoutFile.Opening.Refused) opening;
-      desk.refuse(new Desk.Refusal(r.path(), r.faults()));
+      refusal = new Desk.Refusal(r.path(), r.faults());
     }
   }
 
@@ -58,13 +73,20 @@ final class FileWork {
                       session().apply(Edit.to("take up unsaved work", found.layout()));
                       desk.changed();
                     }),
-                new Notice.Answer("Throw it away", desk::keepSafe))));
+                new Notice.Answer("Throw it away", this::keepSafe))));
+  }
+
+  void openCopy(Layout layout, Optional<Path> drawings) {
+    desk.begin(
+        drawings
+            .map(d -> Session.withoutFile(layout, d))
+            .orElseGet(() -> Session.withoutFile(layout)));
   }
 
   void openFound(Autosave.Found found) {
     desk.begin(Session.withoutFile(found.layout(), found.copy().toAbsolutePath().getParent()));
     session().keepMine();
-    desk.keepSafe();
+    keepSafe();
     // from now on the work is kept in the copy of this session
     keeper.remove(found.copy(), () -> {});
     desk.say(Notice.Mood.SAID, "found", "Unsaved work is back. Save it under a name to keep it.");
@@ -89,11 +111,22 @@ final class FileWork {
       desk.dropNotice(DISK);
       desk.say(Notice.Mood.SAID, "saved", "Saved as " + path.getFileName() + ".");
       keeper.remove(oldCopy, () -> {});
-      desk.keepSafe();
+      keepSafe();
     } catch (IOException e) {
       desk.say(
           Notice.Mood.BAD, "saved", "Not saved: " + e.getMessage() + ". Choose another place.");
     }
+  }
+
+  /** Keeps what is unsaved in a copy, and says so if that cannot be done. */
+  void keepSafe() {
+    keeper.keep(
+        session(),
+        why ->
+            desk.say(
+                Notice.Mood.CARE,
+                "autosave",
+                "Unsaved work cannot be kept beside the file: " + why));
   }
 
   void checkDisk() {
