@@ -7,7 +7,9 @@ import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
 import javafx.application.Application;
 import javafx.application.Platform;
+import javafx.geometry.Rectangle2D;
 import javafx.scene.Scene;
+import javafx.stage.Screen;
 import javafx.stage.Stage;
 import javafx.util.Duration;
 import org.longlow.sketcher.edit.Autosave;
@@ -19,6 +21,9 @@ public final class LonglowWindow extends Application {
 
   private static final double WIDTH = 1280;
   private static final double HEIGHT = 800;
+
+  /** Share of a larger screen that the window opens at; the rest is for its border and others. */
+  private static final double ROOMY = 0.92;
 
   /** How often the file on disk is looked at. */
   private static final Duration DISK_LOOK = Duration.seconds(2);
@@ -47,7 +52,12 @@ public final class LonglowWindow extends Application {
   static Window show(Stage stage, Desk desk, List<Shipped> shipped, Maker maker) {
     Window window = new Window(desk, shipped, maker);
     stage.setTitle("Longlow");
-    stage.setScene(new Scene(window, WIDTH, HEIGHT));
+    Rectangle2D screen = Screen.getPrimary().getVisualBounds();
+    stage.setScene(
+        new Scene(
+            window,
+            Math.max(WIDTH, ROOMY * screen.getWidth()),
+            Math.max(HEIGHT, ROOMY * screen.getHeight())));
     stage.setMinWidth(1000);
     stage.setMinHeight(620);
     stage.setOnCloseRequest(
