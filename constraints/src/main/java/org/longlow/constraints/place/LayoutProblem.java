@@ -1,21 +1,17 @@
 package org.longlow.constraints.place;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.Unit;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.layout.Limit;
 import org.longlow.constraints.layout.Measure;
 import org.longlow.constraints.layout.Measures;
 import org.longlow.constraints.layout.Pin;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.solve.Problem;
 import org.longlow.constraints.solve.Relation;
-import org.longlow.constraints.solve.Tie;
 import org.longlow.rider.geom.PointMm;
 
 /** A layout as a problem for the solver, and the way back. Immutable. */
@@ -105,15 +101,5 @@ public final class LayoutProblem {
       }
     }
     return result;
-  }
-
-  /** Returns the names of the ties, for reports. */
-  public List<String> tieNames() {
-    return new ArrayList<>(problem.ties().stream().map(Tie::name).toList());
-  }
-
-  /** Returns the limit of the layout with this name, or null. */
-  public Limit limit(String name) {
-    return layout.limits().get(name);
   }
 }

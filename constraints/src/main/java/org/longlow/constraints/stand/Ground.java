@@ -51,9 +51,4 @@ public record Ground(PointMm rearContact, PointMm frontContact) {
   public PointMm toFrame(PointMm road) {
     return rearContact.plus(along().times(road.x())).plus(along().left().times(road.z()));
   }
-
-  /** Returns how far the frame is pitched nose-up against the drawn machine, rad. */
-  public double noseUpRad() {
-    return -along().angleRad();
-  }
 }
