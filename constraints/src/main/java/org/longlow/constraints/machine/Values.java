@@ -1,12 +1,13 @@
 package org.longlow.constraints.machine;
 
 import java.util.Locale;
+import org.longlow.rider.seat.SeatLoad;
 
 /** Guards for the numbers that make up a machine; each returns its value or names what is wrong. */
 final class Values {
 
   /** Standard acceleration of free fall, m/s² (3rd CGPM 1901; ISO 80000-3). */
-  static final double STANDARD_GRAVITY_MS2 = 9.80665;
+  static final double STANDARD_GRAVITY_MS2 = SeatLoad.GRAVITY;
 
   private Values() {}
 

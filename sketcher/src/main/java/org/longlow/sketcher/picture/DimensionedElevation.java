@@ -101,17 +101,14 @@ public final class DimensionedElevation {
    * @throws IllegalArgumentException if it fits at no scale
    */
   static Sheet sheet(Scene scene, Paper paper, TitleBlock title) {
-    Optional<Sheet> full = sheet(scene, paper, title, true);
-    Optional<Sheet> main = sheet(scene, paper, title, false);
-    boolean tiny =
-        full.isEmpty()
-            || main.isPresent()
-                && main.get().scale().factor() > WORTH_IT * full.get().scale().factor();
-    if (!tiny) {
-      return full.get();
-    }
+    Optional<Sheet> full = sheet(scene, paper, title, true, 0);
+    double larger = full.map(s -> WORTH_IT * s.scale().factor()).orElse(0.0);
+    Optional<Sheet> main = sheet(scene, paper, title, false, larger);
     if (main.isPresent()) {
       return main.get();
+    }
+    if (full.isPresent()) {
+      return full.get();
     }
     Envelope machine = MachineInk.bounds(scene);
     throw new IllegalArgumentException(
@@ -123,10 +120,12 @@ public final class DimensionedElevation {
             paper.name()));
   }
 
-  private static Optional<Sheet> sheet(Scene scene, Paper paper, TitleBlock title, boolean full) {
+  /** Returns the sheet at the largest scale that fits and is larger than {@code above}, if any. */
+  private static Optional<Sheet> sheet(
+      Scene scene, Paper paper, TitleBlock title, boolean full, double above) {
     Envelope machine = MachineInk.bounds(scene);
     for (Scale scale : Scale.PREFERRED) {
-      if (scale.paper() > scale.real()) {
+      if (scale.paper() > scale.real() || scale.factor() <= above) {
         continue;
       }
       for (Paper turned : List.of(paper.landscape(), paper.portrait())) {

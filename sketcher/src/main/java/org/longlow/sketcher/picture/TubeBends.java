@@ -3,6 +3,7 @@ package org.longlow.sketcher.picture;
 import java.util.ArrayList;
 import java.util.List;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.machine.TubeBend;
 import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.shape.Places;
 import org.longlow.rider.geom.PointMm;
@@ -11,8 +12,8 @@ import org.longlow.rider.geom.PointMm;
  * How a tube through pins is bent from one straight length.
  *
  * <p>Centre-line geometry, no stretch: the neutral line of a round tube on a mandrel or die stays
- * near the centre line (shop practice). Arc length BA = CLR·angle, tangent t = CLR·tan(angle/2),
- * gain = 2t − BA, cut length = Σ legs − Σ 2t + Σ BA (derived).
+ * near the centre line (shop practice). Each bend is a {@link TubeBend}; cut length = Σ legs − Σ 2t
+ * + Σ BA, tangents and arcs (derived).
  *
  * @param legsMm from corner to corner, mm
  * @param bends in order from the first end; corners that are straight have none
@@ -42,19 +43,23 @@ public record TubeBends(List<Double> legsMm, List<Bend> bends, double cutMm) {
       PointMm start,
       PointMm end) {
 
+    private TubeBend shape() {
+      return new TubeBend(radiusMm, Math.abs(angleRad));
+    }
+
     /** Returns the length of the centre line round the bend, mm. */
     public double arcMm() {
-      return radiusMm * Math.abs(angleRad);
+      return shape().allowanceMm();
     }
 
     /** Returns the distance from the corner to where the bend starts, mm. */
     public double tangentMm() {
-      return radiusMm * Math.tan(Math.abs(angleRad) / 2);
+      return shape().tangentMm();
     }
 
     /** Returns by how much the way round the bend is shorter than the way over the corner. */
     public double gainMm() {
-      return 2 * tangentMm() - arcMm();
+      return shape().gainMm();
     }
   }
 
@@ -98,9 +103,10 @@ public record TubeBends(List<Double> legsMm, List<Bend> bends, double cutMm) {
         taken = 0;
         continue;
       }
-      double tangent = fits * Math.tan(Math.abs(turn) / 2);
+      TubeBend bend = new TubeBend(fits, Math.abs(turn));
+      double tangent = bend.tangentMm();
       double start = station + straight - tangent;
-      double end = start + fits * Math.abs(turn);
+      double end = start + bend.allowanceMm();
       bends.add(
           new Bend(
               names.get(i),
