@@ -54,9 +54,12 @@ final class Contradiction {
       }
       List<Demand> all = new ArrayList<>(ties);
       if (limits) {
-        for (int i : group.limits()) {
-          all.add(new Demand(true, i));
-          concerned |= failingLimits.contains(problem.limits().get(i).name());
+        for (int[] row : group.limitRows()) {
+          Demand demand = new Demand(true, row[0]);
+          if (!all.contains(demand)) {
+            all.add(demand);
+            concerned |= failingLimits.contains(name(demand));
+          }
         }
       }
       if (!concerned) {

@@ -234,7 +234,7 @@ final class Diagnoser {
     }
     int[][] tieRows = new int[kept.size()][];
     Arrays.setAll(tieRows, i -> new int[] {i, 0});
-    Group rest = new Group(group.variables(), tieRows, new int[0], new int[0]);
+    Group rest = new Group(group.variables(), tieRows, new int[0][], new int[0]);
     GroupSystem system = new GroupSystem(rest, tied.withTies(kept));
     double[] moved = x.clone();
     double length = 0;

@@ -9,10 +9,10 @@ import java.util.List;
  *
  * @param variables indices of the free variables, ascending
  * @param tieRows pairs of tie index and relation index in it, in the order of the problem
- * @param limits indices of limits
+ * @param limitRows pairs of limit index and gap index in it
  * @param wishes indices of wishes
  */
-record Group(int[] variables, int[][] tieRows, int[] limits, int[] wishes) {
+record Group(int[] variables, int[][] tieRows, int[][] limitRows, int[] wishes) {
   /**
    * Splits a problem. Demands that only touch fixed variables come in a last group without
    * variables.
@@ -23,7 +23,7 @@ record Group(int[] variables, int[][] tieRows, int[] limits, int[] wishes) {
     Arrays.setAll(parent, i -> i);
     List<Relation> all = new ArrayList<>();
     problem.ties().forEach(t -> all.addAll(t.relations()));
-    problem.limits().forEach(l -> all.add(l.gap()));
+    problem.limits().forEach(l -> all.addAll(l.gaps()));
     problem.wishes().forEach(w -> all.add(w.residual()));
     for (Relation relation : all) {
       int first = -1;
@@ -69,7 +69,10 @@ record Group(int[] variables, int[][] tieRows, int[] limits, int[] wishes) {
       }
     }
     for (int i = 0; i < problem.limits().size(); i++) {
-      partOf(problem.limits().get(i).gap(), groupOf, parts, still).limits.add(i);
+      List<Relation> gaps = problem.limits().get(i).gaps();
+      for (int k = 0; k < gaps.size(); k++) {
+        partOf(gaps.get(k), groupOf, parts, still).limits.add(new int[] {i, k});
+      }
     }
     for (int i = 0; i < problem.wishes().size(); i++) {
       partOf(problem.wishes().get(i).residual(), groupOf, parts, still).wishes.add(i);
@@ -107,7 +110,9 @@ record Group(int[] variables, int[][] tieRows, int[] limits, int[] wishes) {
   }
 
   List<Relation> limitRelations(Problem problem) {
-    return Arrays.stream(limits).mapToObj(i -> problem.limits().get(i).gap()).toList();
+    return Arrays.stream(limitRows)
+        .map(row -> problem.limits().get(row[0]).gaps().get(row[1]))
+        .toList();
   }
 
   List<Relation> wishRelations(Problem problem) {
@@ -117,11 +122,15 @@ record Group(int[] variables, int[][] tieRows, int[] limits, int[] wishes) {
   private static final class Parts {
     final List<Integer> variables = new ArrayList<>();
     final List<int[]> ties = new ArrayList<>();
-    final List<Integer> limits = new ArrayList<>();
+    final List<int[]> limits = new ArrayList<>();
     final List<Integer> wishes = new ArrayList<>();
 
     Group build() {
-      return new Group(array(variables), ties.toArray(int[][]::new), array(limits), array(wishes));
+      return new Group(
+          array(variables),
+          ties.toArray(int[][]::new),
+          limits.toArray(int[][]::new),
+          array(wishes));
     }
 
     private static int[] array(List<Integer> list) {

@@ -1,18 +1,39 @@
 package org.longlow.constraints.solve;
 
+import java.util.List;
+
 /**
- * A demand that must hold on one side: the gap is zero or more.
+ * A demand that must hold on one side: every gap of it is zero or more.
  *
  * @param name what the user calls it
- * @param gap room left, mm; negative means broken by that much
+ * @param gaps room left, mm; negative means broken by that much. At least one; several when one
+ *     idea needs them, as two bodies that may come close at several places
  */
-public record Limit(String name, Relation gap) {
+public record Limit(String name, List<Relation> gaps) {
   public Limit {
     if (name == null || name.isBlank()) {
       throw new IllegalArgumentException("a limit needs a name");
     }
-    if (gap == null) {
+    gaps = List.copyOf(gaps);
+    if (gaps.isEmpty()) {
       throw new IllegalArgumentException("limit '" + name + "' needs a gap");
     }
+  }
+
+  /** A limit of the gaps given. */
+  public static Limit of(String name, Relation... gaps) {
+    return new Limit(name, List.of(gaps));
+  }
+
+  /**
+   * Returns the least of the gaps, mm.
+   *
+   * @param x values of all variables of the problem
+   */
+  public double roomMm(double[] x) {
+    return gaps.stream()
+        .mapToDouble(gap -> gap.evaluate(x, null) * gap.scale())
+        .min()
+        .orElseThrow();
   }
 }

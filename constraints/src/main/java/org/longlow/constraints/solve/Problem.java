@@ -67,7 +67,9 @@ public record Problem(
       }
     }
     for (Limit limit : limits) {
-      check("limit", limit.name(), limit.gap(), variables.size());
+      for (Relation gap : limit.gaps()) {
+        check("limit", limit.name(), gap, variables.size());
+      }
     }
     for (Wish wish : wishes) {
       check("wish", wish.name(), wish.residual(), variables.size());
@@ -197,9 +199,9 @@ public record Problem(
       return this;
     }
 
-    /** Adds a limit: the gap is zero or more. */
-    public Builder limit(String name, Relation gap) {
-      limits.add(new Limit(name, gap));
+    /** Adds a limit: every gap is zero or more. */
+    public Builder limit(String name, Relation... gaps) {
+      limits.add(Limit.of(name, gaps));
       return this;
     }
 

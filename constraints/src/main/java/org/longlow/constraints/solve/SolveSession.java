@@ -111,7 +111,7 @@ public final class SolveSession {
       double[] x, SolveStatus status, int iterations, List<String> shaken, List<String> turned) {
     double worst = 0;
     boolean[] tieFails = new boolean[problem.ties().size()];
-    List<LimitFailure> failures = new ArrayList<>();
+    double[] shortBy = new double[problem.limits().size()];
     boolean[] active = new boolean[problem.limits().size()];
     for (GroupSolver solver : groups) {
       GroupSystem system = solver.system();
@@ -127,12 +127,18 @@ public final class SolveSession {
       for (int i = 0; i < system.limits.count; i++) {
         double gap = system.limits.missMm(i);
         gap = Double.isFinite(gap) ? gap : -Double.MAX_VALUE;
-        int limit = system.group.limits()[i];
+        int limit = system.group.limitRows()[i][0];
         if (gap < -settings.tieToleranceMm()) {
-          failures.add(new LimitFailure(problem.limits().get(limit).name(), -gap));
+          shortBy[limit] = Math.max(shortBy[limit], -gap);
         } else if (gap <= settings.tieToleranceMm()) {
           active[limit] = true;
         }
+      }
+    }
+    List<LimitFailure> failures = new ArrayList<>();
+    for (int i = 0; i < shortBy.length; i++) {
+      if (shortBy[i] > 0) {
+        failures.add(new LimitFailure(problem.limits().get(i).name(), shortBy[i]));
       }
     }
     failures.sort(
@@ -140,7 +146,7 @@ public final class SolveSession {
             .thenComparing(LimitFailure::limit));
     List<String> activeNames = new ArrayList<>();
     for (int i = 0; i < active.length; i++) {
-      if (active[i]) {
+      if (active[i] && shortBy[i] == 0) {
         activeNames.add(problem.limits().get(i).name());
       }
     }
@@ -201,19 +207,12 @@ public final class SolveSession {
       }
     }
     for (int i = 0; i < a.ties().size(); i++) {
-      List<Relation> p = a.ties().get(i).relations();
-      List<Relation> q = b.ties().get(i).relations();
-      if (p.size() != q.size()) {
+      if (differ(a.ties().get(i).relations(), b.ties().get(i).relations())) {
         return false;
-      }
-      for (int k = 0; k < p.size(); k++) {
-        if (differ(p.get(k), q.get(k)) || p.get(k) instanceof Link != q.get(k) instanceof Link) {
-          return false;
-        }
       }
     }
     for (int i = 0; i < a.limits().size(); i++) {
-      if (differ(a.limits().get(i).gap(), b.limits().get(i).gap())) {
+      if (differ(a.limits().get(i).gaps(), b.limits().get(i).gaps())) {
         return false;
       }
     }
@@ -225,7 +224,20 @@ public final class SolveSession {
     return true;
   }
 
+  private static boolean differ(List<Relation> a, List<Relation> b) {
+    if (a.size() != b.size()) {
+      return true;
+    }
+    for (int k = 0; k < a.size(); k++) {
+      if (differ(a.get(k), b.get(k))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   private static boolean differ(Relation a, Relation b) {
-    return a != b && !Arrays.equals(a.variables(), b.variables());
+    return a != b
+        && (a instanceof Link != b instanceof Link || !Arrays.equals(a.variables(), b.variables()));
   }
 }

@@ -168,8 +168,11 @@ public final class Suiting {
     }
     List<String> names = new ArrayList<>();
     for (Limit limit : problem.problem().limits()) {
-      boolean ours = IntStream.of(limit.gap().variables()).anyMatch(own::contains);
-      if (ours && limit.gap().evaluate(x, null) * limit.gap().scale() < RESTING_MM) {
+      boolean ours =
+          limit.gaps().stream()
+              .flatMapToInt(gap -> IntStream.of(gap.variables()))
+              .anyMatch(own::contains);
+      if (ours && limit.roomMm(x) < RESTING_MM) {
         names.add(limit.name());
       }
     }

@@ -22,7 +22,7 @@ class DragTest {
       }
     }
     for (Limit limit : problem.limits()) {
-      assertThat(limit.gap().evaluate(report.x(), null)).isGreaterThan(-SOLVER_MM);
+      assertThat(limit.roomMm(report.x())).isGreaterThan(-SOLVER_MM);
     }
   }
 

@@ -152,8 +152,11 @@ public final class Freedoms {
   private List<String> stops(double[] motion) {
     List<String> names = new ArrayList<>();
     for (Limit limit : problem.limits()) {
-      if (limit.gap().evaluate(x, null) * limit.gap().scale() < TOUCHES_MM
-          && RowSpace.dot(row(limit.gap()), motion) < -MOVES) {
+      boolean stops =
+          limit.gaps().stream()
+              .filter(gap -> gap.evaluate(x, null) * gap.scale() < TOUCHES_MM)
+              .anyMatch(gap -> RowSpace.dot(row(gap), motion) < -MOVES);
+      if (stops) {
         names.add(Trial.plain(limit.name()));
       }
     }
