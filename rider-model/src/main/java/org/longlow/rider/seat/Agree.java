@@ -28,6 +28,13 @@ final class Agree {
     return x[i];
   }
 
+  /** Goes on from another state. */
+  void begin(double[] state) {
+    System.arraycopy(state, 0, x, 0, n);
+    lastSize = Double.POSITIVE_INFINITY;
+    reset();
+  }
+
   /**
    * Takes the change that a round made of the state and moves the state.
    *

@@ -12,6 +12,7 @@ import org.longlow.rider.pose.PoseSolver;
 final class Settling {
 
   private static final int MOST_ROUNDS = 60;
+  private static final int CATCH_UP = 3;
 
   /** Lower end of the torso's contact over hip-shoulder length: with 1.0 it centres at 0.60. */
   private static final double BACK_FROM = 0.20;
@@ -81,6 +82,42 @@ final class Settling {
     restRecline = rest ? Math.atan2(-restAlong().x(), restAlong().z()) : 0;
   }
 
+  /** A seat near one that is settled already: starts where that one ended. */
+  Settling(Settling near, SeatGeometry seat) {
+    this(near.body, seat, near.options, near.leaning);
+    sinks.begin(near.state());
+    panDepth = near.panDepth;
+    panSafeDepth = near.panSafeDepth;
+    headDepth = near.headDepth;
+    torso = near.torso;
+    torsoFrom = near.torsoFrom;
+    torsoTo = near.torsoTo;
+  }
+
+  /** Returns the sinks: pan, lower and upper end of the back, head rest, mm. */
+  double[] state() {
+    return new double[] {sinks.state(0), sinks.state(1), sinks.state(2), sinks.state(3)};
+  }
+
+  /**
+   * Returns by how much a round of work changes these sinks, mm; the posture is left as they have
+   * it.
+   */
+  double[] changeAt(double[] state) {
+    hold(state);
+    round();
+    return change.clone();
+  }
+
+  /** Puts the body where these sinks have it. */
+  void hold(double[] state) {
+    sinks.begin(state);
+    // the ends of the torso's contact are one round behind
+    for (int i = 0; i < CATCH_UP; i++) {
+      place();
+    }
+  }
+
   /**
    * Works until posture and sinks agree.
    *
@@ -92,16 +129,20 @@ final class Settling {
     }
     while (rounds < MOST_ROUNDS && !settled) {
       rounds++;
-      place();
-      press();
-      double back = sign(torso.peakPa()) * seat.back().foam().rigidSinkMm();
-      change[0] = panDepth + sign(panDepth) * seat.pan().foam().rigidSinkMm() - sinks.state(0);
-      change[1] = torso.lowMm() + back - sinks.state(1);
-      change[2] = torso.highMm() + back - sinks.state(2);
-      change[3] = headDepth + headRigid() - headSink;
+      round();
       settled = sinks.move(change) < Settle.TOLERANCE_MM;
     }
     return !leaning || headAt();
+  }
+
+  private void round() {
+    place();
+    press();
+    double back = sign(torso.peakPa()) * seat.back().foam().rigidSinkMm();
+    change[0] = panDepth + sign(panDepth) * seat.pan().foam().rigidSinkMm() - sinks.state(0);
+    change[1] = torso.lowMm() + back - sinks.state(1);
+    change[2] = torso.highMm() + back - sinks.state(2);
+    change[3] = headDepth + headRigid() - headSink;
   }
 
   /** Posture from sinks. */

@@ -1,0 +1,130 @@
+package org.longlow.rider.seat;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.SplittableRandom;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.longlow.rider.body.Body;
+import org.longlow.rider.body.Gear;
+import org.longlow.rider.body.Sex;
+import org.longlow.rider.geom.PointMm;
+
+/** Slopes by one step beside differences of whole settlings. */
+class SettledNearbyTest {
+
+  private static final double SMALL_MM = 1e-3;
+  private static final double LARGE_MM = 0.05;
+
+  /** mm per mm, and rad per m: differences over 0.05 mm leave some 1e-6 of curvature. */
+  private static final double SLOPE = 2e-5;
+
+  private static SeatGeometry shifted(SeatGeometry s, int which, double by) {
+    PointMm d = which % 2 == 0 ? new PointMm(by, 0) : new PointMm(0, by);
+    return switch (which / 2) {
+      case 0 ->
+          with(
+              s,
+              new Cushion(s.pan().from().plus(d), s.pan().to(), s.pan().foam(), s.pan().widthMm()),
+              null,
+              null);
+      case 1 ->
+          with(
+              s,
+              new Cushion(s.pan().from(), s.pan().to().plus(d), s.pan().foam(), s.pan().widthMm()),
+              null,
+              null);
+      case 2 ->
+          with(
+              s,
+              null,
+              new Cushion(
+                  s.back().from().plus(d), s.back().to(), s.back().foam(), s.back().widthMm()),
+              null);
+      case 3 ->
+          with(
+              s,
+              null,
+              new Cushion(
+                  s.back().from(), s.back().to().plus(d), s.back().foam(), s.back().widthMm()),
+              null);
+      case 4 ->
+          with(
+              s,
+              null,
+              null,
+              new Cushion(
+                  s.headRest().from().plus(d),
+                  s.headRest().to(),
+                  s.headRest().foam(),
+                  s.headRest().widthMm()));
+      default ->
+          with(
+              s,
+              null,
+              null,
+              new Cushion(
+                  s.headRest().from(),
+                  s.headRest().to().plus(d),
+                  s.headRest().foam(),
+                  s.headRest().widthMm()));
+    };
+  }
+
+  private static SeatGeometry with(SeatGeometry s, Cushion pan, Cushion back, Cushion head) {
+    return new SeatGeometry(
+        pan == null ? s.pan() : pan,
+        back == null ? s.back() : back,
+        head == null ? s.headRest() : head,
+        s.foot(),
+        s.hand());
+  }
+
+  private static TrunkPose whole(Body body, SeatGeometry seat) {
+    SeatOutcome.Seated s = (SeatOutcome.Seated) Settle.settle(body, seat);
+    return new TrunkPose(s.hip(), s.reclineRad(), s.pose().posture().angles().headPitch());
+  }
+
+  private static double[] slope(TrunkPose a, TrunkPose b, double over) {
+    return new double[] {
+      (b.hip().x() - a.hip().x()) / over,
+      (b.hip().z() - a.hip().z()) / over,
+      1000 * (b.reclineRad() - a.reclineRad()) / over,
+      1000 * (b.headPitchRad() - a.headPitchRad()) / over
+    };
+  }
+
+  @ParameterizedTest(name = "seed {0}")
+  @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+  void slopesAreThoseOfSettlingAnew(long seed) {
+    SplittableRandom random = new SplittableRandom(seed);
+    Sex sex = random.nextBoolean() ? Sex.FEMALE : Sex.MALE;
+    Body body =
+        Body.of(sex, random.nextDouble(1550, 1900), random.nextDouble(55, 100), Gear.RIDING);
+    SeatGeometry seat =
+        SettleTest.seat(
+            random.nextDouble(5, 20), random.nextDouble(20, 45), random.nextDouble(10, 35));
+    SeatOutcome.Seated seated = (SeatOutcome.Seated) Settle.settle(body, seat);
+    SettledNearby nearby = SettledNearby.of(body, seat, seated);
+    TrunkPose here = nearby.on(seat);
+    assertThat(here.hip().distance(seated.hip())).isLessThan(1e-7);
+    assertThat(here.headPitchRad())
+        .isCloseTo(seated.pose().posture().angles().headPitch(), within(1e-9));
+    for (int which = 0; which < 12; which++) {
+      double[] is =
+          slope(
+              nearby.on(shifted(seat, which, -SMALL_MM)),
+              nearby.on(shifted(seat, which, SMALL_MM)),
+              2 * SMALL_MM);
+      double[] should =
+          slope(
+              whole(body, shifted(seat, which, -LARGE_MM)),
+              whole(body, shifted(seat, which, LARGE_MM)),
+              2 * LARGE_MM);
+      for (int i = 0; i < is.length; i++) {
+        assertThat(is[i]).as("end " + which + ", answer " + i).isCloseTo(should[i], within(SLOPE));
+      }
+    }
+  }
+}
