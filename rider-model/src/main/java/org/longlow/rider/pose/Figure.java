@@ -2,11 +2,11 @@ package org.longlow.rider.pose;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
 import org.longlow.rider.body.Body;
-import org.longlow.rider.body.Gear;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.pose.RoundHull.Circle;
 
@@ -39,7 +39,31 @@ public final class Figure {
   private final PointMm up;
   private final PointMm behind;
 
-  private Figure(Body body, Posture posture, RiderWidth width) {
+  /** What a rider is made of. */
+  public enum Part {
+    HEAD("head"),
+    NECK("neck"),
+    CHEST("chest"),
+    PELVIS("pelvis"),
+    THIGH("thigh"),
+    SHANK("shank"),
+    FOOT("foot"),
+    UPPER_ARM("upperArm"),
+    FOREARM("forearm");
+
+    private final String word;
+
+    Part(String word) {
+      this.word = word;
+    }
+  }
+
+  /**
+   * A rider in a posture.
+   *
+   * @param width where knees, feet and hands are sideways
+   */
+  public Figure(Body body, Posture posture, RiderWidth width) {
     this.body = body;
     this.p = posture;
     this.width = width;
@@ -54,13 +78,23 @@ public final class Figure {
    * @param width where knees, feet and hands are sideways
    */
   public static List<Flesh> parts(Body body, Posture posture, RiderWidth width) {
-    Figure f = new Figure(body, posture, width);
-    List<Flesh> out = new ArrayList<>(9);
-    f.headAndNeck(out);
-    f.trunk(out);
-    f.leg(out);
-    f.arm(out);
-    return out;
+    Figure figure = new Figure(body, posture, width);
+    return Stream.of(Part.values()).map(figure::part).toList();
+  }
+
+  /** Returns one part. */
+  public Flesh part(Part part) {
+    return switch (part) {
+      case HEAD -> head();
+      case NECK -> neck();
+      case CHEST -> chest();
+      case PELVIS -> pelvis();
+      case THIGH -> thigh();
+      case SHANK -> shank();
+      case FOOT -> foot();
+      case UPPER_ARM -> upperArm();
+      case FOREARM -> forearm();
+    };
   }
 
   /** Returns one smooth outline of all parts, for drawing; inner corners are rounded. */
@@ -81,77 +115,98 @@ public final class Figure {
     return measure(name) / (2 * Math.PI);
   }
 
-  private void headAndNeck(List<Flesh> out) {
+  private Flesh head() {
     double r = body.head().radiusMm();
     double pitch = p.angles().headPitch();
     PointMm chin = p.headCentre().plus(new PointMm(0.30 * r, -0.42 * r).turned(pitch));
     double half = 0.5 * measure("headbreadth") + body.gear().helmetMm();
-    out.add(hull("head", 0, half, circle(p.headCentre(), r), circle(chin, 0.72 * r)));
-    double neck = 0.5 * measure("d_neckdiameter");
+    return hull(Part.HEAD, 0, half, circle(p.headCentre(), r), circle(chin, 0.72 * r));
+  }
+
+  private double neckRadius() {
+    return 0.5 * measure("d_neckdiameter");
+  }
+
+  private Flesh neck() {
+    double neck = neckRadius();
     PointMm low = p.neckBase().minus(behind.times(neck));
-    out.add(hull("neck", 0, neck, circle(low, neck), circle(p.headCentre(), 0.85 * neck)));
+    return hull(Part.NECK, 0, neck, circle(low, neck), circle(p.headCentre(), 0.85 * neck));
   }
 
-  private void trunk(List<Flesh> out) {
-    double back = body.hipToBackMm();
-    double seat = body.hipAboveSeatMm();
+  private Circle bellyRound() {
     double belly = 0.5 * measure("abdominalextensiondepthsitting");
-    double chest = 0.5 * measure("chestdepth");
-    double length = body.hipToShoulderMm();
-    Circle pelvis = circle(p.hip().plus(behind.times(back - seat)), seat);
-    Circle bellyRound =
-        circle(p.hip().plus(up.times(BELLY_AT * length)).plus(behind.times(back - belly)), belly);
-    Circle chestRound =
-        circle(p.hip().plus(up.times(CHEST_AT * length)).plus(behind.times(back - chest)), chest);
-    double neck = 0.5 * measure("d_neckdiameter");
-    out.add(
-        hull(
-            "chest",
-            0,
-            0.5 * Math.max(measure("biacromialbreadth"), measure("waistbreadth")),
-            bellyRound,
-            chestRound,
-            circle(p.shoulder(), SHOULDER_MM),
-            circle(p.neckBase().minus(behind.times(neck)), neck)));
-    out.add(hull("pelvis", 0, 0.5 * measure("hipbreadthsitting"), pelvis, bellyRound));
+    PointMm at = p.hip().plus(up.times(BELLY_AT * body.hipToShoulderMm()));
+    return circle(at.plus(behind.times(body.hipToBackMm() - belly)), belly);
   }
 
-  private void leg(List<Flesh> out) {
-    Gear gear = body.gear();
-    double armour = gear.armourMm();
+  private Flesh chest() {
+    double chest = 0.5 * measure("chestdepth");
+    PointMm at = p.hip().plus(up.times(CHEST_AT * body.hipToShoulderMm()));
+    return hull(
+        Part.CHEST,
+        0,
+        0.5 * Math.max(measure("biacromialbreadth"), measure("waistbreadth")),
+        bellyRound(),
+        circle(at.plus(behind.times(body.hipToBackMm() - chest)), chest),
+        circle(p.shoulder(), SHOULDER_MM),
+        circle(p.neckBase().minus(behind.times(neckRadius())), neckRadius()));
+  }
+
+  private Flesh pelvis() {
+    double seat = body.hipAboveSeatMm();
+    return hull(
+        Part.PELVIS,
+        0,
+        0.5 * measure("hipbreadthsitting"),
+        circle(p.hip().plus(behind.times(body.hipToBackMm() - seat)), seat),
+        bellyRound());
+  }
+
+  private double kneeRadius() {
+    return girthRadius("lowerthighcircumference");
+  }
+
+  private Flesh thigh() {
     double hipRound = 0.5 * measure("thighclearance");
-    double knee = girthRadius("lowerthighcircumference");
-    double calf = girthRadius("calfcircumference");
-    double wall = gear.bootLengthMm() > 0 ? BOOT_WALL_MM : 0;
-    double ankle = girthRadius("anklecircumference") + wall;
     double hipAcross = 0.25 * measure("hipbreadthsitting");
     double thighAcross = girthRadius("thighcircumference");
+    double knee = kneeRadius();
     double k = width.kneeHalfMm();
-    out.add(
-        hull(
-            "thigh",
-            Math.max(0, Math.min(hipAcross - thighAcross, k - knee)),
-            Math.max(0.5 * measure("hipbreadthsitting"), k + knee),
-            circle(p.hip(), hipRound),
-            circle(p.knee(), knee + armour)));
-    PointMm alongShank = p.ankle().minus(p.knee()).times(1 / body.shankMm());
-    PointMm calfAt =
-        p.knee()
-            .plus(alongShank.times(0.3 * body.shankMm()))
-            .plus(alongShank.left().times(-0.2 * calf));
-    double f = width.footHalfMm();
-    out.add(
-        hull(
-            "shank",
-            Math.max(0, Math.min(k - knee, f - ankle)),
-            Math.max(k + knee, f + ankle),
-            circle(p.knee(), 0.92 * knee + armour),
-            circle(calfAt, calf),
-            circle(p.ankle(), ankle)));
-    foot(out, ankle, wall);
+    return hull(
+        Part.THIGH,
+        Math.max(0, Math.min(hipAcross - thighAcross, k - knee)),
+        Math.max(0.5 * measure("hipbreadthsitting"), k + knee),
+        circle(p.hip(), hipRound),
+        circle(p.knee(), knee + body.gear().armourMm()));
   }
 
-  private void foot(List<Flesh> out, double ankle, double wall) {
+  private double bootWall() {
+    return body.gear().bootLengthMm() > 0 ? BOOT_WALL_MM : 0;
+  }
+
+  private double ankleRadius() {
+    return girthRadius("anklecircumference") + bootWall();
+  }
+
+  private Flesh shank() {
+    double knee = kneeRadius();
+    double calf = girthRadius("calfcircumference");
+    double ankle = ankleRadius();
+    PointMm along = p.ankle().minus(p.knee()).times(1 / body.shankMm());
+    PointMm calfAt =
+        p.knee().plus(along.times(0.3 * body.shankMm())).plus(along.left().times(-0.2 * calf));
+    double k = width.kneeHalfMm();
+    double f = width.footHalfMm();
+    return hull(
+        Part.SHANK,
+        Math.max(0, Math.min(k - knee, f - ankle)),
+        Math.max(k + knee, f + ankle),
+        circle(p.knee(), 0.92 * knee + body.gear().armourMm()),
+        circle(calfAt, calf),
+        circle(p.ankle(), ankle));
+  }
+
+  private Flesh foot() {
     Body.Foot foot = body.foot();
     PointMm along = p.ball().minus(p.heel()).times(1 / foot.ballMm());
     PointMm off = along.left();
@@ -160,50 +215,56 @@ public final class Figure {
     double toeRound = 0.55 * ballRound;
     PointMm heelAt = p.heel().plus(along.times(heelRound - foot.backMm()));
     PointMm toeAt = p.heel().plus(along.times(foot.frontMm() - toeRound));
-    double half = 0.5 * measure("footbreadthhorizontal") + wall;
+    double half = 0.5 * measure("footbreadthhorizontal") + bootWall();
     double f = width.footHalfMm();
-    out.add(
-        hull(
-            "foot",
-            Math.max(0, f - half),
-            f + half,
-            circle(heelAt.plus(off.times(heelRound)), heelRound),
-            circle(p.ball().plus(off.times(ballRound)), ballRound),
-            circle(toeAt.plus(off.times(toeRound)), toeRound),
-            circle(p.ankle(), ankle)));
+    return hull(
+        Part.FOOT,
+        Math.max(0, f - half),
+        f + half,
+        circle(heelAt.plus(off.times(heelRound)), heelRound),
+        circle(p.ball().plus(off.times(ballRound)), ballRound),
+        circle(toeAt.plus(off.times(toeRound)), toeRound),
+        circle(p.ankle(), ankleRadius()));
   }
 
-  private void arm(List<Flesh> out) {
-    double armour = body.gear().armourMm();
+  private double forearmRadius() {
+    return girthRadius("forearmcircumferenceflexed");
+  }
+
+  private double elbowAcross() {
+    return 0.5 * measure("forearmforearmbreadth") - forearmRadius();
+  }
+
+  private Flesh upperArm() {
     double upper = girthRadius("bicepscircumferenceflexed");
-    double fore = girthRadius("forearmcircumferenceflexed");
+    double shoulderAcross = 0.5 * measure("biacromialbreadth");
+    return hull(
+        Part.UPPER_ARM,
+        Math.max(0, Math.min(shoulderAcross, elbowAcross()) - upper),
+        Math.max(0.5 * measure("bideltoidbreadth"), elbowAcross() + upper),
+        circle(p.shoulder(), upper),
+        circle(p.elbow(), 0.9 * forearmRadius() + body.gear().armourMm()));
+  }
+
+  private Flesh forearm() {
+    double fore = forearmRadius();
     double wrist = girthRadius("wristcircumference");
     double hand = 0.5 * measure("handbreadth");
-    double shoulderAcross = 0.5 * measure("biacromialbreadth");
-    double elbowAcross = 0.5 * measure("forearmforearmbreadth") - fore;
     double g = width.gripHalfMm();
-    out.add(
-        hull(
-            "upperArm",
-            Math.max(0, Math.min(shoulderAcross, elbowAcross) - upper),
-            Math.max(0.5 * measure("bideltoidbreadth"), elbowAcross + upper),
-            circle(p.shoulder(), upper),
-            circle(p.elbow(), 0.9 * fore + armour)));
-    out.add(
-        hull(
-            "forearm",
-            Math.max(0, Math.min(elbowAcross - fore, g - hand)),
-            Math.max(elbowAcross + fore, g + hand),
-            circle(p.elbow(), fore),
-            circle(p.wrist(), wrist),
-            circle(p.grip(), hand)));
+    return hull(
+        Part.FOREARM,
+        Math.max(0, Math.min(elbowAcross() - fore, g - hand)),
+        Math.max(elbowAcross() + fore, g + hand),
+        circle(p.elbow(), fore),
+        circle(p.wrist(), wrist),
+        circle(p.grip(), hand));
   }
 
   private static Circle circle(PointMm centre, double radius) {
     return new Circle(centre, Math.max(1, radius));
   }
 
-  private static Flesh hull(String name, double inner, double outer, Circle... circles) {
-    return new Flesh(name, FACTORY.createPolygon(RoundHull.ring(circles)), inner, outer);
+  private static Flesh hull(Part part, double inner, double outer, Circle... circles) {
+    return new Flesh(part.word, FACTORY.createPolygon(RoundHull.ring(circles)), inner, outer);
   }
 }

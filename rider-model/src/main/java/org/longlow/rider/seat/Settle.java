@@ -1,6 +1,7 @@
 package org.longlow.rider.seat;
 
 import java.util.Locale;
+import java.util.function.Function;
 import org.longlow.rider.body.Body;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.pose.ComfortBands;
@@ -48,23 +49,36 @@ public final class Settle {
     if (fault != null) {
       return new SeatOutcome.Unseatable(fault);
     }
-    Settling leaning = new Settling(body, seat, options, true);
-    if (leaning.run()) {
-      double pitch = leaning.headPitch();
-      if (pitch <= ComfortBands.HEAD_HIGH && leaning.recline() - pitch <= MOST_FLEXION) {
-        return SeatedReport.of(leaning);
-      }
-      Settling free = new Settling(body, seat, options, false);
-      free.run();
-      boolean inTheWay = free.headGapMm() < 0 && leaning.recline() - pitch <= MOST_FLEXION;
-      return SeatedReport.of(inTheWay ? leaning : free);
-    }
-    Settling free = new Settling(body, seat, options, false);
-    free.run();
-    return SeatedReport.of(free);
+    return SeatedReport.of(choose(leaning -> run(body, seat, options, leaning)));
   }
 
-  private static String fault(SeatGeometry seat) {
+  /** Settles with the head on its rest or free; null if it is to lean and cannot. */
+  static Settling run(Body body, SeatGeometry seat, SettleOptions options, boolean leaning) {
+    Settling settling = new Settling(body, seat, options, leaning);
+    return settling.run() ? settling : null;
+  }
+
+  /**
+   * Returns how the head is held.
+   *
+   * @param run settles with the head leaning (true) or free; null where it cannot lean
+   */
+  static Settling choose(Function<Boolean, Settling> run) {
+    Settling leaning = run.apply(true);
+    if (leaning == null) {
+      return run.apply(false);
+    }
+    double pitch = leaning.headPitch();
+    boolean bends = leaning.recline() - pitch > MOST_FLEXION;
+    if (pitch <= ComfortBands.HEAD_HIGH && !bends) {
+      return leaning;
+    }
+    Settling free = run.apply(false);
+    return free.headGapMm() < 0 && !bends ? leaning : free;
+  }
+
+  /** Returns what is wrong with a seat, or null. */
+  static String fault(SeatGeometry seat) {
     if (seat.pan().lengthMm() < 50) {
       return "The pan board is shorter than 50 mm: move its ends apart.";
     }

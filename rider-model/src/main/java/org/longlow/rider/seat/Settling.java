@@ -13,6 +13,10 @@ final class Settling {
 
   private static final int MOST_ROUNDS = 60;
   private static final int CATCH_UP = 3;
+  private static final int MOST_STEPS = 25;
+
+  /** As far from an end of the pan as no search strays, mm; seen in tests. */
+  private static final double WELL_ON_MM = 30;
 
   /** Lower end of the torso's contact over hip-shoulder length: with 1.0 it centres at 0.60. */
   private static final double BACK_FROM = 0.20;
@@ -124,7 +128,7 @@ final class Settling {
    * @return false if the head was to lean on a rest and cannot
    */
   boolean run() {
-    if (leaning && !(hasRest() && restRecline > 0)) {
+    if (!canBe()) {
       return false;
     }
     while (rounds < MOST_ROUNDS && !settled) {
@@ -218,8 +222,60 @@ final class Settling {
             : 0;
   }
 
+  /** Whether the head, if it is to lean, has a rest behind it. */
+  private boolean canBe() {
+    return !leaning || (hasRest() && restRecline > 0);
+  }
+
+  /**
+   * Works on from the sinks of a seat near by.
+   *
+   * @param inverse inverse of the slope of a round's change by the sinks there
+   * @return false if that leads nowhere or the head cannot lean
+   */
+  boolean runFrom(double[] start, double[][] inverse) {
+    if (!canBe()) {
+      return false;
+    }
+    double[] next = start.clone();
+    for (int i = 0; i < MOST_STEPS; i++) {
+      double[] off = changeAt(next);
+      double size = 0;
+      for (int k = 0; k < next.length; k++) {
+        size = Math.max(size, Math.abs(off[k]));
+        for (int j = 0; j < next.length; j++) {
+          next[k] -= inverse[k][j] * off[j];
+        }
+      }
+      if (size < Settle.TOLERANCE_MM) {
+        settled = true;
+        return !leaning || headAt();
+      }
+      if (!(size < 1e3)) {
+        return false;
+      }
+    }
+    return false;
+  }
+
+  /** Returns whether the pan carries the person at all. */
+  boolean carried() {
+    return panOutline != null && load.panNormalN() > 0;
+  }
+
+  /** Whether the pan carries the person well away from its ends. */
+  boolean isOverPan() {
+    return carried() && panStation > WELL_ON_MM && panStation < seat.pan().lengthMm() - WELL_ON_MM;
+  }
+
+  /** Whether that is so, but for the load, with nothing pressed in. */
+  boolean wouldBeOverPan() {
+    hold(new double[4]);
+    return panStation > WELL_ON_MM && panStation < seat.pan().lengthMm() - WELL_ON_MM;
+  }
+
   /** Whether the head touches the rest between its ends. */
-  private boolean headAt() {
+  boolean headAt() {
     double pitch = headPitch();
     if (Double.isNaN(pitch)) {
       return false;

@@ -106,8 +106,8 @@ class SettledNearbyTest {
         SettleTest.seat(
             random.nextDouble(5, 20), random.nextDouble(20, 45), random.nextDouble(10, 35));
     SeatOutcome.Seated seated = (SeatOutcome.Seated) Settle.settle(body, seat);
-    SettledNearby nearby = SettledNearby.of(body, seat, seated);
-    TrunkPose here = nearby.on(seat);
+    SettledNearby nearby = new Reseat(body, seat).on(seat).orElseThrow();
+    TrunkPose here = nearby.here();
     assertThat(here.hip().distance(seated.hip())).isLessThan(1e-7);
     assertThat(here.headPitchRad())
         .isCloseTo(seated.pose().posture().angles().headPitch(), within(1e-9));
@@ -126,5 +126,37 @@ class SettledNearbyTest {
         assertThat(is[i]).as("end " + which + ", answer " + i).isCloseTo(should[i], within(SLOPE));
       }
     }
+  }
+
+  @ParameterizedTest(name = "seed {0}")
+  @ValueSource(longs = {11, 12, 13, 14})
+  void reseatingIsSettling(long seed) {
+    SplittableRandom random = new SplittableRandom(seed);
+    Body body =
+        Body.of(Sex.MALE, random.nextDouble(1600, 1900), random.nextDouble(60, 110), Gear.RIDING);
+    Reseat reseat = new Reseat(body, SettleTest.seat());
+    int leaning = 0;
+    for (int i = 0; i < 200; i++) {
+      SeatGeometry seat =
+          SettleTest.seat(
+              random.nextDouble(-20, 40), random.nextDouble(-10, 70), random.nextDouble(-5, 60));
+      for (int which = 0; which < 12; which++) {
+        seat = shifted(seat, which, random.nextDouble(-80, 80));
+      }
+      SeatOutcome should = Settle.settle(body, seat);
+      TrunkPose is = reseat.on(seat).map(SettledNearby::here).orElse(null);
+      if (should instanceof SeatOutcome.Seated seated) {
+        leaning += seated.headOnRest() ? 1 : 0;
+        assertThat(is).as("seat " + i).isNotNull();
+        if (seated.converged()) {
+          assertThat(is.hip().distance(seated.hip())).as("seat " + i).isLessThan(1e-7);
+          assertThat(is.headPitchRad())
+              .isCloseTo(seated.pose().posture().angles().headPitch(), within(1e-9));
+        }
+      } else {
+        assertThat(is).as("seat " + i + " " + should).isNull();
+      }
+    }
+    assertThat(leaning).isBetween(10, 190);
   }
 }
