@@ -5,6 +5,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.machine.RigidMotion;
 import org.longlow.constraints.shape.Prism;
 
@@ -27,6 +28,22 @@ public final class Body {
 
   public String name() {
     return name;
+  }
+
+  /** Returns the outlines of {@code prisms}, each once, in the order of a body's faces. */
+  public static List<Geometry> outlines(List<Prism> prisms) {
+    Map<Geometry, Boolean> seen = new IdentityHashMap<>();
+    List<Geometry> outlines = new ArrayList<>();
+    for (Prism prism : prisms) {
+      if (!prism.outline().isEmpty() && seen.put(prism.outline(), true) == null) {
+        outlines.add(prism.outline());
+      }
+    }
+    return outlines;
+  }
+
+  List<Face> faces() {
+    return faces;
   }
 
   Envelope envelope() {

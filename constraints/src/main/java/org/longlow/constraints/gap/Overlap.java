@@ -55,6 +55,11 @@ final class Overlap {
     return Math.max(0, twiceArea / 2);
   }
 
+  /** Returns the ends of the pieces of its border. */
+  List<Coordinate> corners() {
+    return corners;
+  }
+
   private boolean touchesOnly() {
     return !(areaMm2() > TOUCH_MM2);
   }

@@ -1,0 +1,91 @@
+package org.longlow.constraints.gap;
+
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+
+/**
+ * The shortest way by which one of two overlapping outlines leaves the other, straight across one
+ * of its edges.
+ *
+ * <p>Across an edge, the other outline has to come out with its innermost point. Where that outline
+ * is convex all of it counts, so that for two convex outlines this is their penetration depth
+ * (separating axes). One that wraps round the edge would never come out as a whole: of that only
+ * what lies inside counts.
+ */
+final class WayOut {
+
+  /** Rounding that still counts as inside, mm. */
+  private static final double NEAR = 1e-6;
+
+  private WayOut() {}
+
+  /** Returns the overlap of two outlines as a contact. */
+  static Contact of(Edges p, Edges q, Contact shape) {
+    List<Coordinate> common = new Overlap(p, q).corners();
+    Contact best = null;
+    for (boolean ofA : new boolean[] {true, false}) {
+      Edges owner = ofA ? p : q;
+      Edges other = ofA ? q : p;
+      boolean whole = convex(other);
+      for (int e = 0; e < owner.count(); e++) {
+        double depth = depth(owner, other, e, whole, common);
+        if (depth > 0
+            && (best == null || depth < -best.sideMm())
+            && (whole || allInside(owner, e, common))) {
+          best = shape.overlap(ofA, e).withSide(-depth);
+        }
+      }
+    }
+    return best;
+  }
+
+  /**
+   * Returns how deep one outline is behind an edge of another, mm.
+   *
+   * @param owner the outline with the edge
+   */
+  static double depthMm(Edges owner, Edges other, int edge) {
+    boolean whole = convex(other);
+    return depth(
+        owner, other, edge, whole, whole ? List.of() : new Overlap(owner, other).corners());
+  }
+
+  private static double depth(
+      Edges owner, Edges other, int edge, boolean whole, List<Coordinate> common) {
+    int k = 4 * edge;
+    double deepest = 0;
+    if (whole) {
+      for (int v = 0; v < other.ends.length; v += 4) {
+        deepest =
+            Math.max(deepest, -Contact.offLine(owner.ends, k, other.ends[v], other.ends[v + 1]));
+      }
+    } else {
+      for (Coordinate c : common) {
+        deepest = Math.max(deepest, -Contact.offLine(owner.ends, k, c.x, c.y));
+      }
+    }
+    return deepest;
+  }
+
+  private static boolean allInside(Edges owner, int edge, List<Coordinate> common) {
+    return common.stream().allMatch(c -> Contact.offLine(owner.ends, 4 * edge, c.x, c.y) < NEAR);
+  }
+
+  private static boolean convex(Edges edges) {
+    if (edges.rings.length != 2) {
+      return false;
+    }
+    double[] e = edges.ends;
+    for (int i = 0; i < e.length; i += 4) {
+      int j = i + 4 < e.length ? i + 4 : 0;
+      double ux = e[i + 2] - e[i];
+      double uz = e[i + 3] - e[i + 1];
+      double vx = e[j + 2] - e[j];
+      double vz = e[j + 3] - e[j + 1];
+      if (ux * vz - uz * vx < -NEAR * Math.hypot(ux, uz) * Math.hypot(vx, vz)) {
+        return false;
+      }
+    }
+    return true;
+  }
+}
