@@ -1,5 +1,6 @@
 package org.longlow.constraints.place;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.longlow.constraints.formula.Dim;
@@ -30,6 +31,7 @@ final class LimitBuilder {
 
   private final Layout layout;
   private final Unknowns unknowns;
+  private List<SeatedBody> crew;
 
   LimitBuilder(Layout layout, Unknowns unknowns) {
     this.layout = layout;
@@ -42,7 +44,7 @@ final class LimitBuilder {
       return;
     }
     if (limit.kind() == Limit.Kind.GAP) {
-      GapLimit.of(layout, unknowns, limit).ifPresent(gap -> builder.limit(name, gap));
+      addGap(name, limit, builder);
       return;
     }
     if (limit.kind() == Limit.Kind.MEASURE) {
@@ -68,6 +70,46 @@ final class LimitBuilder {
             q ->
                 builder.limit(
                     name + (both ? MOST : ""), Relations.negative(over(limit.kind(), p, q))));
+  }
+
+  /** Between two parts, or a part and whoever sits on the machine. */
+  private void addGap(String name, Limit limit, Problem.Builder builder) {
+    List<MovingBody> parts = new ArrayList<>();
+    for (String part : limit.parts()) {
+      if (layout.parts().containsKey(part)) {
+        parts.add(PartBody.of(unknowns, layout.parts().get(part)));
+      }
+    }
+    if (parts.size() == 2) {
+      addGap(name, parts.get(0), parts.get(1), limit, builder);
+    } else if (parts.size() == 1) {
+      for (SeatedBody person : crew()) {
+        addGap(name + " (" + person.who() + ")", parts.get(0), person, limit, builder);
+      }
+    }
+  }
+
+  private void addGap(
+      String name, MovingBody first, MovingBody second, Limit limit, Problem.Builder builder) {
+    boolean both = limit.from().isPresent() && limit.to().isPresent();
+    limit
+        .from()
+        .map(unknowns::quantity)
+        .map(q -> GapRows.atLeast(first, second, q))
+        .ifPresent(rows -> builder.limit(name + (both ? LEAST : ""), rows));
+    limit
+        .to()
+        .map(unknowns::quantity)
+        .map(q -> GapRows.atMost(first, second, q))
+        .ifPresent(rows -> builder.limit(name + (both ? MOST : ""), rows));
+  }
+
+  /** One body each, however many limits speak of them. */
+  private List<SeatedBody> crew() {
+    if (crew == null) {
+      crew = SeatedBody.all(layout, unknowns);
+    }
+    return crew;
   }
 
   /** Quantity less target, in mm. */

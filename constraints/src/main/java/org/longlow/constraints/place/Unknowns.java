@@ -1,9 +1,17 @@
 package org.longlow.constraints.place;
 
+import java.util.AbstractMap;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Consumer;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Expr;
 import org.longlow.constraints.formula.Formula;
@@ -25,6 +33,7 @@ final class Unknowns {
   private final Layout layout;
   private final Measures measures;
   private final Map<String, Integer> measureVariables = new LinkedHashMap<>();
+  private final Map<Integer, Double> scales = new HashMap<>();
   private final Map<String, int[]> pinVariables = new LinkedHashMap<>();
   private final Map<String, Pt> points = new LinkedHashMap<>();
 
@@ -42,8 +51,10 @@ final class Unknowns {
                       : dim.equals(Dim.ANGLE)
                           ? ANGLE_SCALE
                           : Math.max(1e-6, Math.abs(start) * 1e-3);
-              measureVariables.put(
-                  name, builder.variable(new Problem.Variable(name, start, start, scale, false)));
+              int variable =
+                  builder.variable(new Problem.Variable(name, start, start, scale, false));
+              measureVariables.put(name, variable);
+              scales.put(variable, scale);
             });
     layout
         .pins()
@@ -122,6 +133,54 @@ final class Unknowns {
     points.forEach(
         (name, pt) -> pins.put(name, new PointMm(pt.x().value(x, null), pt.z().value(x, null))));
     return new Places(pins, values);
+  }
+
+  /** As {@link #places(double[])} for a few pins only. */
+  Places places(double[] x, Collection<String> pins) {
+    Map<String, PointMm> at = new HashMap<>();
+    for (String name : pins) {
+      Pt pt = point(name);
+      at.put(name, new PointMm(pt.x().value(x, null), pt.z().value(x, null)));
+    }
+    return new Places(at, measures.values(n -> x[measureVariables.get(n)]));
+  }
+
+  /**
+   * Returns the variables that something rests on: those of its pins, and of the measures that
+   * {@code work} reads, ascending.
+   */
+  int[] variablesOf(Collection<String> pins, Consumer<Places> work) {
+    Set<String> read = new HashSet<>();
+    Map<String, PointMm> at = new HashMap<>();
+    pins.forEach(name -> at.put(name, drawn(name)));
+    Map<String, Double> values = measures.values(n -> measures.start().get(n));
+    work.accept(
+        new Places(
+            at,
+            new AbstractMap<>() {
+              @Override
+              public Double get(Object name) {
+                read.add((String) name);
+                return values.get(name);
+              }
+
+              @Override
+              public Set<Map.Entry<String, Double>> entrySet() {
+                return values.entrySet();
+              }
+            }));
+    IntStream ofPins =
+        pins.stream()
+            .flatMap(name -> Stream.of(point(name).x(), point(name).z()))
+            .flatMapToInt(q -> IntStream.of(q.variables()));
+    IntStream ofMeasures =
+        read.stream().flatMapToInt(name -> IntStream.of(measure(name).variables()));
+    return IntStream.concat(ofPins, ofMeasures).distinct().sorted().toArray();
+  }
+
+  /** Returns how large a change of a variable counts as much as 1 mm of a pin. */
+  double scale(int variable) {
+    return scales.getOrDefault(variable, 1.0);
   }
 
   Map<String, int[]> pinVariables() {

@@ -87,8 +87,11 @@ public final class Seats {
     return new Sitting(person, parts.seat(), parts, body, width(parts, places), outcome);
   }
 
-  /** Feet and hands are where the rests are; knees splay with the feet as in the usual seat. */
-  private static RiderWidth width(SeatParts parts, Places places) {
+  /**
+   * Returns where knees, feet and hands are sideways: feet and hands at their rests; knees splay
+   * with the feet as in the usual seat.
+   */
+  public static RiderWidth width(SeatParts parts, Places places) {
     RiderWidth usual = RiderWidth.DEFAULT;
     double feet = parts.feet().map(r -> Math.abs(places.value(r.y()))).orElse(usual.footHalfMm());
     double hands = parts.hands().map(r -> Math.abs(places.value(r.y()))).orElse(usual.gripHalfMm());
@@ -108,11 +111,24 @@ public final class Seats {
       return new SeatOutcome.Unseatable(
           "seat " + parts.seat() + " has nowhere to put the feet; add a peg or a footboard");
     }
-    return Settle.settle(body, geometry(parts, places));
+    return Settle.settle(body, surfaces(parts, places));
   }
 
-  /** Returns the surfaces of a seat that has a back and a place for the feet. */
-  static SeatGeometry geometry(SeatParts parts, Places places) {
+  /**
+   * Returns the surfaces of a seat, if one can sit on them: with a back and a place for the feet.
+   */
+  public static Optional<SeatGeometry> geometry(SeatParts parts, Places places) {
+    if (parts.back().isEmpty() || parts.feet().isEmpty()) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(surfaces(parts, places));
+    } catch (IllegalArgumentException e) {
+      return Optional.empty(); // such as two ends of a board in one place; sit() says why
+    }
+  }
+
+  private static SeatGeometry surfaces(SeatParts parts, Places places) {
     return new SeatGeometry(
         cushion(parts.pan(), places),
         cushion(parts.back().orElseThrow(), places),

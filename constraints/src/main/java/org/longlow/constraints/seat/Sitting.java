@@ -52,8 +52,13 @@ public record Sitting(
 
   /** Returns what that solid is made of. */
   public List<Prism> prisms() {
+    return posture().map(p -> prisms(body, p, width)).orElse(List.of());
+  }
+
+  /** Returns what the solid of {@code body} in a posture is made of. */
+  public static List<Prism> prisms(Body body, Posture posture, RiderWidth width) {
     List<Prism> prisms = new ArrayList<>();
-    for (Flesh part : flesh()) {
+    for (Flesh part : Figure.parts(body, posture, width)) {
       if (part.innerMm() > 0) {
         Interval left = new Interval(part.innerMm(), part.outerMm());
         prisms.add(new Prism(part.outline(), left));

@@ -205,6 +205,12 @@ public record Problem(
       return this;
     }
 
+    /** Adds a limit of several gaps. */
+    public Builder limit(String name, List<Relation> gaps) {
+      limits.add(new Limit(name, gaps));
+      return this;
+    }
+
     /** Adds a wish. */
     public Builder wish(String name, double weight, Relation residual) {
       wishes.add(new Wish(name, weight, residual));

@@ -1,0 +1,190 @@
+package org.longlow.constraints.place;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.locationtech.jts.geom.Geometry;
+import org.longlow.constraints.gap.Contacts;
+import org.longlow.constraints.solve.Quantity;
+import org.longlow.constraints.solve.Relation;
+
+/**
+ * The gap between two bodies as rows of a limit, one for each place where they come close.
+ *
+ * <p>Pins move in the elevation only, so a row is the room there: the distance in side view less
+ * what leaves the gap asked for with the distance across the machine as it is. It is zero where the
+ * gap is just kept, falls with the depth where the outlines overlap, and so shows the way out.
+ */
+final class GapRows {
+
+  /** Places looked after at once. */
+  static final int PLACES = 6;
+
+  /** Room beyond which a place has no part in the step, mm. */
+  private static final double REACH_MM = 120;
+
+  private final MovingBody first;
+  private final MovingBody second;
+  private final Quantity gap;
+  private final int[] variables;
+  private volatile Reading last;
+
+  private GapRows(MovingBody first, MovingBody second, Quantity gap) {
+    this.first = first;
+    this.second = second;
+    this.gap = gap;
+    variables =
+        Stream.of(first.variables(), second.variables(), gap.variables())
+            .flatMapToInt(IntStream::of)
+            .distinct()
+            .sorted()
+            .toArray();
+  }
+
+  /** Returns rows that are zero or more while the bodies keep at least this gap. */
+  static List<Relation> atLeast(MovingBody first, MovingBody second, Quantity gap) {
+    GapRows rows = new GapRows(first, second, gap);
+    List<Relation> relations = new ArrayList<>();
+    for (int k = 0; k < PLACES; k++) {
+      relations.add(rows.new Row(k, 1));
+    }
+    return relations;
+  }
+
+  /** Returns a row that is zero or more while the bodies keep at most this gap. */
+  static List<Relation> atMost(MovingBody first, MovingBody second, Quantity gap) {
+    return List.of(new GapRows(first, second, gap).new Row(0, -1));
+  }
+
+  private Reading reading(double[] x, boolean closest) {
+    Reading known = last;
+    if (known == null || !MovingBody.same(known.values, x, variables)) {
+      known = new Reading(x, closest);
+      last = known;
+    }
+    return known;
+  }
+
+  /** Distances at the contacts of one outline, were it another. */
+  private interface Sides {
+    void at(int face, Geometry outline, double[] sides);
+  }
+
+  /** The places at one point, with their slopes once asked for. */
+  private final class Reading {
+    private final double[] values;
+    private final double gapMm;
+    private final double[] gapSlopes;
+    private final MovingBody.At a;
+    private final MovingBody.At b;
+    private final Contacts contacts;
+    private double[][] gradients;
+
+    Reading(double[] x, boolean closest) {
+      values = MovingBody.take(x, variables);
+      gapSlopes = new double[gap.variables().length];
+      gapMm = gap.value(x, gapSlopes);
+      a = first.at(x);
+      b = second.at(x);
+      contacts =
+          a.body() == null || b.body() == null
+              ? null
+              : Contacts.of(
+                  a.body(),
+                  b.body(),
+                  gapMm,
+                  closest ? Double.POSITIVE_INFINITY : REACH_MM,
+                  closest ? 1 : PLACES);
+    }
+
+    int count() {
+      return contacts == null ? 0 : contacts.count();
+    }
+
+    double roomMm(int place) {
+      return place < count() ? contacts.roomMm(place, gapMm) : REACH_MM;
+    }
+
+    synchronized double[] gradient(int place) {
+      if (gradients == null) {
+        double[][] all = new double[count()][variables.length];
+        for (MovingBody.Beside way : a.besides()) {
+          add(way, first, contacts.facesOfFirst(), contacts::sidesOfFirst, all);
+        }
+        for (MovingBody.Beside way : b.besides()) {
+          add(way, second, contacts.facesOfSecond(), contacts::sidesOfSecond, all);
+        }
+        for (int k = 0; k < all.length; k++) {
+          double needed = contacts.neededSlope(k, gapMm);
+          for (int i = 0; i < gapSlopes.length; i++) {
+            all[k][at(gap.variables()[i])] -= needed * gapSlopes[i];
+          }
+        }
+        gradients = all;
+      }
+      return gradients[place];
+    }
+
+    private void add(
+        MovingBody.Beside way, MovingBody body, int[] faces, Sides measure, double[][] all) {
+      double[] less = sides(way.less(), faces, measure);
+      double[] more = sides(way.more(), faces, measure);
+      for (int k = 0; k < all.length; k++) {
+        double slope = (more[k] - less[k]) / way.apart();
+        // where an outline gains or loses a corner just here, there is none
+        for (int i = 0; i < way.slopes().length && Double.isFinite(slope); i++) {
+          all[k][at(body.variables()[i])] += slope * way.slopes()[i];
+        }
+      }
+    }
+
+    private double[] sides(IntFunction<Geometry> outlines, int[] faces, Sides measure) {
+      double[] sides = new double[count()];
+      Arrays.fill(sides, Double.NaN);
+      for (int face : faces) {
+        Geometry outline = outlines.apply(face);
+        if (outline != null) {
+          measure.at(face, outline, sides);
+        }
+      }
+      return sides;
+    }
+
+    private int at(int variable) {
+      return Arrays.binarySearch(variables, variable);
+    }
+  }
+
+  private final class Row implements Relation {
+    private final int place;
+    private final int sign;
+
+    Row(int place, int sign) {
+      this.place = place;
+      this.sign = sign;
+    }
+
+    @Override
+    public int[] variables() {
+      return variables;
+    }
+
+    @Override
+    public double evaluate(double[] x, double[] gradient) {
+      Reading reading = reading(x, sign < 0);
+      if (gradient != null) {
+        Arrays.fill(gradient, 0, variables.length, 0);
+        if (place < reading.count()) {
+          double[] g = reading.gradient(place);
+          for (int i = 0; i < g.length; i++) {
+            gradient[i] = sign * g[i];
+          }
+        }
+      }
+      return place < reading.count() || sign > 0 ? sign * reading.roomMm(place) : -REACH_MM;
+    }
+  }
+}

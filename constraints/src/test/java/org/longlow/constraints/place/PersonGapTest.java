@@ -1,0 +1,182 @@
+package org.longlow.constraints.place;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.locationtech.jts.geom.Geometry;
+import org.longlow.constraints.json.LayoutReader;
+import org.longlow.constraints.json.ReadResult;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.seat.Seats;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.shape.Prism;
+import org.longlow.constraints.shape.Shapes;
+import org.longlow.constraints.solve.DragSession;
+import org.longlow.constraints.solve.Limit;
+import org.longlow.constraints.solve.LimitFailure;
+import org.longlow.constraints.solve.Relation;
+import org.longlow.constraints.solve.SolveReport;
+import org.longlow.constraints.solve.SolveStatus;
+import org.longlow.constraints.solve.Solver;
+import org.longlow.constraints.solve.SolverSettings;
+
+/**
+ * A gap asked for between a part and whoever sits on the machine, kept by the solver. Gaps are
+ * measured here by JTS on people seated anew, not by what the solver itself uses.
+ */
+class PersonGapTest {
+
+  /** The solver's promise, and the rounding of two ways to measure. */
+  private static final double TRUE_MM = 1e-6;
+
+  private static Layout trestle(String limits, String... changes) {
+    try (InputStream in =
+        PersonGapTest.class.getResourceAsStream("/org/longlow/constraints/suit/trestle.json")) {
+      String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+      text = text.replace("\"limits\": {", "\"limits\": {" + limits + ",");
+      for (int i = 0; i < changes.length; i += 2) {
+        assertThat(text).contains(changes[i]);
+        text = text.replace(changes[i], changes[i + 1]);
+      }
+      ReadResult result = LayoutReader.read(text, null);
+      assertThat(result).as(result.toString()).isInstanceOf(ReadResult.Read.class);
+      return ((ReadResult.Read) result).layout();
+    } catch (IOException e) {
+      throw new AssertionError(e);
+    }
+  }
+
+  private static String room(double mm) {
+    return "\"knees\": {\"limit\": \"gap\", \"parts\": [\"hoodPlate\", \"rider\"], \"from\": \"%s mm\"}"
+        .formatted(mm);
+  }
+
+  /** Least distance of two sets of prisms by JTS, mm; 0 where they meet. */
+  private static double apartMm(List<Prism> some, List<Prism> others) {
+    double least = Double.POSITIVE_INFINITY;
+    for (Prism p : some) {
+      for (Prism q : others) {
+        double across = Math.max(0, p.across().gap(q.across()));
+        Geometry a = p.outline();
+        least = Math.min(least, Math.hypot(across, a.distance(q.outline())));
+      }
+    }
+    return least;
+  }
+
+  private static double gapMm(Layout layout, Places places, String part, String person) {
+    Sitting sitting =
+        Seats.of(layout, places).stream()
+            .filter(s -> s.person().equals(person))
+            .findFirst()
+            .orElseThrow();
+    return apartMm(sitting.prisms(), Shapes.of(layout.parts().get(part), places, false).prisms());
+  }
+
+  @Test
+  void kneesComeClearOfTheHood() {
+    Layout free = trestle("\"spare\": {\"limit\": \"height\", \"pins\": [\"grip\"], \"from\": 1}");
+    double before = gapMm(free, Placer.place(free).places(), "hoodPlate", "Tor");
+    double asked = before + 60;
+    Layout layout = trestle(room(asked));
+    Placed placed = Placer.place(layout);
+    assertThat(placed.report().status()).isEqualTo(SolveStatus.SOLVED);
+    assertThat(gapMm(layout, placed.places(), "hoodPlate", "Tor"))
+        .isCloseTo(asked, within(TRUE_MM));
+    assertThat(gapMm(layout, placed.places(), "hoodPlate", "Mara")).isGreaterThan(asked - TRUE_MM);
+  }
+
+  @Test
+  void aLimitThatCannotHoldSaysForWhomAndHowFar() {
+    // the pegs may move only so far, and the hood not at all
+    Layout layout = trestle(room(600));
+    Placed placed = Placer.place(layout);
+    SolveReport report = placed.report();
+    assertThat(report.status()).isEqualTo(SolveStatus.LIMIT_FAILS);
+    assertThat(report.failedLimits())
+        .extracting(LimitFailure::limit)
+        .contains("knees (Mara)", "knees (Tor)");
+    for (LimitFailure failure : report.failedLimits()) {
+      if (failure.limit().startsWith("knees")) {
+        String who = failure.limit().replaceAll(".*\\((.*)\\)", "$1");
+        double gap = gapMm(layout, placed.places(), "hoodPlate", who);
+        assertThat(failure.shortfallMm()).as(who).isCloseTo(600 - gap, within(1e-3));
+      }
+    }
+    assertThat(report.diagnosis().orElseThrow().contradiction())
+        .anyMatch(n -> n.startsWith("knees"));
+  }
+
+  @ParameterizedTest(name = "seed {0}")
+  @ValueSource(longs = {1, 2, 3, 4, 5, 6})
+  void slopesAreThoseOfSeatingAnew(long seed) {
+    Layout layout = trestle(room(100));
+    LayoutProblem posed = LayoutProblem.of(layout);
+    SplittableRandom random = new SplittableRandom(seed);
+    double[] x = Placer.place(layout).report().x();
+    for (int i = 0; i < x.length; i++) {
+      x[i] += random.nextDouble(-15, 15);
+    }
+    int checked = 0;
+    for (Limit limit : posed.problem().limits()) {
+      if (!limit.name().startsWith("knees")) {
+        continue;
+      }
+      Relation least = limit.gaps().get(0);
+      for (Relation row : limit.gaps()) {
+        least = row.evaluate(x, null) < least.evaluate(x, null) ? row : least;
+      }
+      double[] gradient = new double[least.variables().length];
+      least.evaluate(x, gradient);
+      for (int i = 0; i < gradient.length; i++) {
+        double wide = slope(limit, x, least.variables()[i], 0.02);
+        double narrow = slope(limit, x, least.variables()[i], 0.01);
+        if (Math.abs(wide - narrow) < 1e-5) {
+          assertThat(gradient[i]).as(limit.name() + " " + i).isCloseTo(narrow, within(1e-5));
+          checked++;
+        }
+      }
+    }
+    assertThat(checked).isGreaterThan(20);
+  }
+
+  private static double slope(Limit limit, double[] x, int variable, double step) {
+    double[] y = x.clone();
+    y[variable] = x[variable] + step;
+    double more = limit.roomMm(y);
+    y[variable] = x[variable] - step;
+    return (more - limit.roomMm(y)) / (2 * step);
+  }
+
+  @Test
+  void draggedPegStopsWhereAKneeComesTooNear() {
+    Layout layout = trestle(room(100));
+    Placed placed = Placer.place(layout);
+    LayoutProblem posed = placed.problem();
+    int[] peg = posed.variables("peg");
+    DragSession drag =
+        Solver.drag(posed.problem(), placed.report().x(), SolverSettings.DEFAULT, peg);
+    double px = placed.report().x()[peg[0]];
+    double pz = placed.report().x()[peg[1]];
+    boolean stopped = false;
+    for (int mm = 1; mm <= 120; mm++) {
+      SolveReport report = drag.moveTo(px - mm, pz + mm);
+      assertThat(report.status().holds()).as("at " + mm).isTrue();
+      Places places = posed.places(report.x());
+      for (String who : List.of("Mara", "Tor")) {
+        assertThat(gapMm(layout, places, "hoodPlate", who)).isGreaterThan(100 - TRUE_MM);
+      }
+      stopped |= report.activeLimits().stream().anyMatch(n -> n.startsWith("knees"));
+    }
+    assertThat(stopped).isTrue();
+  }
+}
