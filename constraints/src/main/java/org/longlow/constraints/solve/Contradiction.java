@@ -8,7 +8,8 @@ import java.util.Set;
 /**
  * Finds a smallest set of ties and limits that cannot all hold.
  *
- * <p>Divide and conquer (U. Junker, QuickXplain, AAAI 2004), then a deletion filter that leaves out
+ * <p>Where limits fail, the ties and limits that push there are tried first ({@link Pushing}). Else
+ * divide and conquer (U. Junker, QuickXplain, AAAI 2004), then a deletion filter that leaves out
  * each member once more: whatever is left holds without it. "Smallest" means that no member can be
  * spared; another set may have fewer members. Whether a set can hold is asked of the solver itself,
  * from the start and from where the whole came to rest.
@@ -67,7 +68,10 @@ final class Contradiction {
       }
       List<Demand> suspects =
           all.stream().filter(d -> isSuspect(d, failing, failingLimits)).toList();
-      List<Demand> found = search(suspects, all);
+      List<Demand> found = limits ? pushing(group) : List.of();
+      if (found.isEmpty()) {
+        found = search(suspects, all);
+      }
       if (!found.isEmpty() && holdsAfterAll(found)) {
         // A longer search holds what seemed impossible: look again with that.
         asking =
@@ -80,6 +84,21 @@ final class Contradiction {
       }
     }
     return List.of();
+  }
+
+  /** Those that push where the limits fail least, cut down; empty where these can hold. */
+  private List<Demand> pushing(Group group) {
+    List<Demand> pushing = new ArrayList<>();
+    for (int[] row : Pushing.rows(new GroupSystem(group, problem), problem.start(), rest)) {
+      boolean isLimit = row[1] == 1;
+      int[][] rows = isLimit ? group.limitRows() : group.tieRows();
+      Demand demand = new Demand(isLimit, rows[row[0]][0]);
+      if (!pushing.contains(demand)) {
+        pushing.add(demand);
+      }
+    }
+    // few of them can be spared, so that leaving out each in turn asks the least
+    return pushing.isEmpty() || canHold(pushing) ? List.of() : spare(pushing);
   }
 
   private List<Demand> search(List<Demand> suspects, List<Demand> all) {
@@ -108,7 +127,12 @@ final class Contradiction {
   }
 
   private List<Demand> reduce(List<Demand> all) {
-    List<Demand> small = new ArrayList<>(explain(List.of(), false, all));
+    return spare(explain(List.of(), false, all));
+  }
+
+  /** Leaves out each that can be spared. */
+  private List<Demand> spare(List<Demand> all) {
+    List<Demand> small = new ArrayList<>(all);
     for (int k = small.size() - 1; k >= 0; k--) {
       List<Demand> without = new ArrayList<>(small);
       without.remove(k);
@@ -155,9 +179,6 @@ final class Contradiction {
       }
     }
     SolveSession session = new SolveSession(problem.withTies(ties).withLimits(limits), asking);
-    if (session.solve().status().holds()) {
-      return true;
-    }
-    return session.solve(rest, rest).status().holds();
+    return session.canHold(problem.start()) || session.canHold(rest);
   }
 }

@@ -1,6 +1,7 @@
 package org.longlow.constraints.solve;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * Moves a group along its ties to where the wishes are least and the anchor is nearest.
@@ -14,6 +15,7 @@ import java.util.Arrays;
 final class Descent {
   private static final int RESTORE_STEPS = 25;
   private static final double SLOW = 0.2;
+  private static final int COUNTING_ROUNDS = 8;
 
   /** Share of the objective below which differences are rounding. */
   private static final double NOISE = 1e-13;
@@ -146,13 +148,38 @@ final class Descent {
     return sum;
   }
 
-  /** Step that mends broken limits as soft rows within the ties; returns its longest part. */
+  /**
+   * Step that mends broken limits as soft rows within the ties; returns its longest part. Limits
+   * that the step would break count too, and those it would more than mend do not.
+   */
   private double brokenStep(double damping, double[] out) {
     RowSet limits = system.limits;
-    int[] broken =
-        java.util.stream.IntStream.range(0, limits.count)
-            .filter(i -> limits.value[i] < 0)
-            .toArray();
+    boolean[] counts = new boolean[limits.count];
+    for (int i = 0; i < limits.count; i++) {
+      counts[i] = limits.value[i] < 0;
+    }
+    for (int round = 0; round < COUNTING_ROUNDS; round++) {
+      mend(counts, damping, out);
+      boolean same = true;
+      for (int i = 0; i < limits.count; i++) {
+        boolean breaks = limits.value[i] + limits.dot(i, out) < 0;
+        same &= breaks == counts[i];
+        counts[i] = breaks;
+      }
+      if (same) {
+        break;
+      }
+    }
+    double longest = 0;
+    for (double d : out) {
+      longest = Math.max(longest, Math.abs(d));
+    }
+    return longest;
+  }
+
+  private void mend(boolean[] counts, double damping, double[] out) {
+    RowSet limits = system.limits;
+    int[] broken = IntStream.range(0, limits.count).filter(i -> counts[i]).toArray();
     int k = broken.length;
     double[][] response = new double[k][system.n];
     double[][] m = new double[k][k];
@@ -168,14 +195,11 @@ final class Descent {
     }
     LimitStep.solveSymmetric(m, b);
     Arrays.fill(out, 0);
-    double longest = 0;
     for (int j = 0; j < system.n; j++) {
       for (int i = 0; i < k; i++) {
         out[j] += b[i] * response[i][j];
       }
-      longest = Math.max(longest, Math.abs(out[j]));
     }
-    return longest;
   }
 
   private boolean pass(double[] x, SolverSettings settings, double aimMm) {

@@ -19,6 +19,7 @@ final class GroupSolver {
   private static final double ROUNDING = 1e3;
   private static final double NEARNESS_SHARE = 1e-11;
   private static final int ONE_TIE_STEPS = 30;
+  private static final int LIMIT_SHARE = 3;
 
   private final GroupSystem system;
   private final Restoration restoration;
@@ -31,6 +32,7 @@ final class GroupSolver {
   private double aimMm;
   private int iterations;
   private boolean shaken;
+  private boolean anywhere;
   private SolveStatus status;
 
   GroupSolver(GroupSystem system) {
@@ -46,6 +48,11 @@ final class GroupSolver {
 
   GroupSystem system() {
     return system;
+  }
+
+  /** Asks from now on only whether ties and limits can hold, no matter where. */
+  void holdAnywhere() {
+    anywhere = true;
   }
 
   int iterations() {
@@ -91,7 +98,7 @@ final class GroupSolver {
     if (finite) {
       system.rows.equilibrate(system.ties);
       system.limits.equilibrate(system.limits.count);
-      if (quick(x, settings)) {
+      if (!anywhere && quick(x, settings)) {
         return status = SolveStatus.SOLVED;
       }
       put(begin, x);
@@ -156,48 +163,61 @@ final class GroupSolver {
   }
 
   private SolveStatus thorough(double[] x, SolverSettings settings, boolean finite) {
-    Restoration.End end = Restoration.End.STUCK;
-    if (finite) {
-      end = restore(x, settings, true);
-    }
-    if (end != Restoration.End.HOLDS && system.limits.count > 0) {
-      double[] best = take(x);
-      boolean tied =
-          restoration.run(x, aimMm, settings.maxIterations(), false, false)
-              == Restoration.End.HOLDS;
-      if (!tied) {
+    boolean limited = system.limits.count > 0;
+    int first = settings.keepTurns() && system.watch.count() > 0 ? 0 : 1;
+    int last = settings.restarts() + 1;
+    Restoration.End end =
+        finite ? restore(x, settings, limited, first, limited ? 1 : last) : Restoration.End.STUCK;
+    if (end != Restoration.End.HOLDS && limited) {
+      // What the ties alone allow is cheaper to ask than more of both, and may be all the answer.
+      end = restoration.run(x, aimMm, settings.maxIterations(), false, false);
+      if (end != Restoration.End.HOLDS) {
         put(begin, x);
-        tied = restore(x, settings, false) == Restoration.End.HOLDS;
+        end = restore(x, settings, false, first, last);
       }
-      if (!tied) {
-        put(best, x);
-        return end == Restoration.End.RAN_OUT ? SolveStatus.NOT_CONVERGED : SolveStatus.CONTRADICTS;
-      }
-      // The ties can hold; walk along them to where the limits fail least.
-      if (!descent.leastLimitFailure(x, settings, aimMm)) {
-        iterations += descent.steps();
+      if (end == Restoration.End.HOLDS && !meetLimits(x, settings)) {
         return SolveStatus.LIMIT_FAILS;
       }
-      iterations += descent.steps();
-    } else if (end != Restoration.End.HOLDS) {
+    }
+    if (end != Restoration.End.HOLDS) {
       return end == Restoration.End.RAN_OUT ? SolveStatus.NOT_CONVERGED : SolveStatus.CONTRADICTS;
+    }
+    if (anywhere) {
+      return SolveStatus.SOLVED;
     }
     boolean nearest = descent.run(x, anchor, settings, aimMm);
     iterations += descent.steps();
     return nearest ? SolveStatus.SOLVED : SolveStatus.SOLVED_ROUGHLY;
   }
 
+  /** From where the ties hold to where the limits do too, or to where they fail least. */
+  private boolean meetLimits(double[] x, SolverSettings settings) {
+    boolean met = descent.leastLimitFailure(x, settings, aimMm);
+    iterations += descent.steps();
+    if (!met) {
+      double[] least = take(x);
+      int last = settings.restarts() / LIMIT_SHARE + 1;
+      met = restore(x, settings, true, 2, last) == Restoration.End.HOLDS;
+      if (!met) {
+        put(least, x);
+      }
+    }
+    return met;
+  }
+
   /**
    * Restores with turns kept, then without, then from shaken starts, some of them taking the ties
    * in one after the other; leaves the best attempt in x.
+   *
+   * @param first the first attempt: 0 keeps turns, 1 does not, the others shake
    */
-  private Restoration.End restore(double[] x, SolverSettings settings, boolean withLimits) {
-    boolean keep = settings.keepTurns() && system.watch.count() > 0;
+  private Restoration.End restore(
+      double[] x, SolverSettings settings, boolean withLimits, int first, int last) {
     double[] bestX = null;
     double best = Double.POSITIVE_INFINITY;
     Restoration.End bestEnd = Restoration.End.STUCK;
     double extent = 0;
-    for (int attempt = keep ? 0 : 1; attempt <= settings.restarts() + 1; attempt++) {
+    for (int attempt = first; attempt <= last; attempt++) {
       if (attempt == 2) {
         extent = extent(best);
       }

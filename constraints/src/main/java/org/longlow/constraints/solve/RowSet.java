@@ -152,7 +152,8 @@ final class RowSet {
     for (int i = 0; i < rows; i++) {
       double length = Math.sqrt(square[i]) / weight[i];
       double before = weight[i];
-      weight[i] = length - length == 0 ? 1 / Math.max(length, 0.01) : 1;
+      // a row without a slope may get one later: it waits as it is
+      weight[i] = length > 0 && length - length == 0 ? 1 / Math.max(length, 0.01) : 1;
       double change = weight[i] / before;
       value[i] *= change;
       square[i] *= change * change;

@@ -36,6 +36,12 @@ public final class SolveSession {
     }
   }
 
+  /** Returns whether ties and limits can be made to hold from {@code start}, no matter where. */
+  boolean canHold(double[] start) {
+    groups.forEach(GroupSolver::holdAnywhere);
+    return solve(start, start).status().holds();
+  }
+
   /** Solves the problem the session has, from its start values. */
   public SolveReport solve() {
     return solve(problem.start(), problem.anchor());
@@ -126,10 +132,12 @@ public final class SolveSession {
       }
       for (int i = 0; i < system.limits.count; i++) {
         double gap = system.limits.missMm(i);
-        gap = Double.isFinite(gap) ? gap : -Double.MAX_VALUE;
         int limit = system.group.limitRows()[i][0];
-        if (gap < -settings.tieToleranceMm()) {
-          shortBy[limit] = Math.max(shortBy[limit], -gap);
+        if (!(gap >= -settings.tieToleranceMm())) {
+          // the user's own millimetres, not those of the pins that would have to move
+          double room = system.limits.value[i] / system.limits.weight[i];
+          shortBy[limit] =
+              Math.max(shortBy[limit], Double.isFinite(room) ? -room : Double.MAX_VALUE);
         } else if (gap <= settings.tieToleranceMm()) {
           active[limit] = true;
         }
