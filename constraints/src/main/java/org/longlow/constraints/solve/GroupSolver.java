@@ -20,6 +20,7 @@ final class GroupSolver {
   private static final double NEARNESS_SHARE = 1e-11;
   private static final int ONE_TIE_STEPS = 30;
   private static final int LIMIT_SHARE = 3;
+  private static final int ONWARD_STEPS = 4;
 
   private final GroupSystem system;
   private final Restoration restoration;
@@ -98,7 +99,7 @@ final class GroupSolver {
     if (finite) {
       system.rows.equilibrate(system.ties);
       system.limits.equilibrate(system.limits.count);
-      if (!anywhere && quick(x, settings)) {
+      if (!anywhere && (quick(x, settings) || onward(x, settings))) {
         return status = SolveStatus.SOLVED;
       }
       put(begin, x);
@@ -155,6 +156,20 @@ final class GroupSolver {
       wandered = Math.max(wandered, longest);
     }
     return false;
+  }
+
+  /** From where quick steps ceased to shrink: they have mostly come near. */
+  private boolean onward(double[] x, SolverSettings settings) {
+    if (restoration.run(x, aimMm, ONWARD_STEPS, true, true) != Restoration.End.HOLDS) {
+      return false;
+    }
+    iterations += restoration.steps();
+    if (system.watch.turned(bendAtBegin, bendsNow(x))) {
+      return false;
+    }
+    boolean nearest = descent.run(x, anchor, settings, aimMm);
+    iterations += descent.steps();
+    return nearest && !system.watch.turned(bendAtBegin, bendsNow(x));
   }
 
   private double[] bendsNow(double[] x) {

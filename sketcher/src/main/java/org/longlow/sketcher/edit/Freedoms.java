@@ -157,7 +157,7 @@ public final class Freedoms {
               .filter(gap -> gap.evaluate(x, null) * gap.scale() < TOUCHES_MM)
               .anyMatch(gap -> RowSpace.dot(row(gap), motion) < -MOVES);
       if (stops) {
-        names.add(Trial.plain(limit.name()));
+        names.add(Trial.shown(limit.name()));
       }
     }
     return names;

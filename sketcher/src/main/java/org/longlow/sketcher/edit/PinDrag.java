@@ -78,7 +78,7 @@ public final class PinDrag {
   /** Returns what holds the pin back now: names of limits it slides along. */
   public List<String> stops() {
     Set<String> names = new TreeSet<>();
-    last.activeLimits().forEach(n -> names.add(Trial.plain(n)));
+    last.activeLimits().forEach(n -> names.add(Trial.shown(n)));
     return List.copyOf(names);
   }
 

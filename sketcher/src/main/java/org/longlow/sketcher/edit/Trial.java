@@ -94,21 +94,34 @@ public sealed interface Trial {
       return new Refused("No places were found that suit this. Try a smaller step.", names);
     }
     Layout layout = placed.layout();
-    names = names.stream().map(Trial::plain).distinct().toList();
     String list =
-        names.stream().map(n -> "\u2022 " + said(layout, n)).collect(Collectors.joining("\n"));
+        names.stream()
+            .map(n -> "\u2022 " + said(layout, n))
+            .distinct()
+            .collect(Collectors.joining("\n"));
     return new Refused(
-        "These cannot all hold:\n" + list + "\nChange or let go of one of them.", names);
+        "These cannot all hold:\n" + list + "\nChange or let go of one of them.",
+        names.stream().map(n -> plain(layout, n)).distinct().toList());
   }
 
-  /** Returns the name the user gave, without which end of a limit is meant. */
-  static String plain(String name) {
+  /** Returns the name the user gave, without which end of a limit is meant or for whom. */
+  static String plain(Layout layout, String name) {
+    String shown = shown(name);
+    return layout.ties().containsKey(shown)
+            || layout.limits().containsKey(shown)
+            || layout.measures().containsKey(shown)
+        ? shown
+        : shown.replaceFirst(" \\([^()]*\\)$", "");
+  }
+
+  /** Returns the name of a limit with whom it is about, without which end of it is meant. */
+  static String shown(String name) {
     return name.replaceFirst(" \\(at (most|least)\\)$", "");
   }
 
   /** Says what a tie, limit or range of a measure demands. */
   static String said(Layout layout, String full) {
-    String name = plain(full);
+    String name = plain(layout, full);
     Tie tie = layout.ties().get(name);
     if (tie != null) {
       return "tie "
@@ -125,7 +138,7 @@ public sealed interface Trial {
       about.addAll(limit.parts());
       Optional.of(limit.measure()).filter(m -> !m.isEmpty()).ifPresent(about::add);
       return "limit "
-          + name
+          + shown(full)
           + ": "
           + limit.kind().word()
           + " "
