@@ -41,9 +41,22 @@ record BlockOrder(List<Block> blocks) {
     }
   }
 
-  /** Orders a group. The order does not depend on values. */
+  /** Orders a group with at least one variable. The order does not depend on values. */
   static BlockOrder of(Group group, Problem problem) {
-    return new Builder(group, problem).build();
+    return of(group, problem, GroupSystem.noneOf(problem));
+  }
+
+  /**
+   * As {@link #of(Group, Problem)}.
+   *
+   * @param localOf workspace, as many as the problem has variables, all -1; left so
+   */
+  static BlockOrder of(Group group, Problem problem, int[] localOf) {
+    BlockOrder order = new Builder(group, problem, localOf).build();
+    for (int v : group.variables()) {
+      localOf[v] = -1;
+    }
+    return order;
   }
 
   /** Collects the blocks of one group; variables are counted within the group. */
@@ -61,13 +74,12 @@ record BlockOrder(List<Block> blocks) {
 
     private int square;
 
-    Builder(Group group, Problem problem) {
+    Builder(Group group, Problem problem, int[] localOf) {
       this.group = group;
       ties = group.tieRelations(problem).toArray(Relation[]::new);
       limits = group.limitRelations(problem).toArray(Relation[]::new);
       wishes = group.wishRelations(problem).toArray(Relation[]::new);
-      localOf = new int[problem.size()];
-      Arrays.fill(localOf, -1);
+      this.localOf = localOf;
       for (int j = 0; j < group.variables().length; j++) {
         localOf[group.variables()[j]] = j;
       }
