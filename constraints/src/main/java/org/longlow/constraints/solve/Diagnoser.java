@@ -13,9 +13,10 @@ import java.util.TreeSet;
  * Tells what the ties settle and leave open at given positions, group by group.
  *
  * <p>The scaled Jacobian of a group goes through a QR factorisation with column pivoting ({@link
- * RankFactor}). Rows that depend on others to first order are put to a second test: without them
- * the layout is moved a little in its free directions and restored; only when they still hold are
- * they redundant, else the layout is at a dead point.
+ * RankFactor}), a large one through its blocks where all its ties count ({@link BlockRank}). Rows
+ * that depend on others to first order are put to a second test: without them the layout is moved a
+ * little in its free directions and restored; only when they still hold are they redundant, else
+ * the layout is at a dead point.
  */
 final class Diagnoser {
   /** Finite motion tried, as a share of the extent of the group. */
