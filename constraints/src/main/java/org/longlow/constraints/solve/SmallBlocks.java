@@ -139,7 +139,8 @@ final class SmallBlocks {
       for (int j = 0; j < n; j++) {
         x[variable[from + j]] -= right[j] * scale[from + j];
       }
-      before = longest;
+      // The way carried along says nothing about how the next step should shrink.
+      before = led ? Double.POSITIVE_INFINITY : longest;
       if (steps == 0 && holds && !led && longest <= nearnessMm) {
         // Nothing it reads has moved and it held already.
         return singular ? SINGULAR : 1;
@@ -178,9 +179,10 @@ final class SmallBlocks {
         double carried = 0;
         int[] used = r.variables();
         for (int k = 0; k < used.length; k++) {
-          carried += gradient[k] * (now[used[k]] - x[used[k]]);
+          double way = now[used[k]] - x[used[k]];
+          carried += gradient[k] * way;
+          led |= way != 0;
         }
-        led |= carried != 0;
         value += carried * unit;
       }
       double length = Math.sqrt(square);
