@@ -254,6 +254,19 @@ class BlockSolveTest {
   }
 
   @Test
+  void toggleOnTheVergeOfItsDeadPointIsLeftToTheWhole() {
+    // The sine between the bars is 0.87 and 6e-5, on either side of what counts as regular.
+    for (double height : new double[] {50, 0.003}) {
+      Problem.Builder b = Problem.builder();
+      double span = 2 * Math.sqrt(100 * 100 - height * height);
+      Pt knee = b.pin("knee", span / 2, height);
+      b.tie("thigh", Relations.distance(Pt.at(0, 0), knee, 100));
+      b.tie("shank", Relations.distance(knee, Pt.at(span, 0), 100));
+      assertThat(solve(b.build(), true).inBlocks()).isEqualTo(height > 1 ? 1 : 0);
+    }
+  }
+
+  @Test
   void limitOnWhatTiesSettleChoosesTheOtherMeetingOfTheBars() {
     // The start is near the lower meeting of two bars, the limit wants the upper one.
     Problem.Builder b = Problem.builder();
