@@ -13,8 +13,12 @@ public final class CpuTimeTable {
 
   private CpuTimeTable() {}
 
-  /** Runs; takes no arguments. */
+  /** Runs; takes {@code blocks} for the table of blocks beside the whole, else nothing. */
   public static void main(String[] args) {
+    if (args.length > 0 && args[0].equals("blocks")) {
+      BlockTimeTable.print();
+      return;
+    }
     System.out.println(
         "unknowns  ties  longlow us  steps  hipparchus us  times faster  drag us  prepare us  diagnose us");
     for (int size : new int[] {30, 50, 100, 205, 430, 870}) {
@@ -72,7 +76,7 @@ public final class CpuTimeTable {
     }
   }
 
-  private static double best(int times, java.util.function.IntConsumer call) {
+  static double best(int times, java.util.function.IntConsumer call) {
     double least = Double.POSITIVE_INFINITY;
     for (int r = 0; r < ROUNDS; r++) {
       long begin = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();

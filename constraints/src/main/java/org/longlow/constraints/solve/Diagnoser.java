@@ -13,9 +13,10 @@ import java.util.TreeSet;
  * Tells what the ties settle and leave open at given positions, group by group.
  *
  * <p>The scaled Jacobian of a group goes through a QR factorisation with column pivoting ({@link
- * RankFactor}). Rows that depend on others to first order are put to a second test: without them
- * the layout is moved a little in its free directions and restored; only when they still hold are
- * they redundant, else the layout is at a dead point.
+ * RankFactor}), a large one through its blocks where all its ties count ({@link BlockRank}). Rows
+ * that depend on others to first order are put to a second test: without them the layout is moved a
+ * little in its free directions and restored; only when they still hold are they redundant, else
+ * the layout is at a dead point.
  */
 final class Diagnoser {
   /** Finite motion tried, as a share of the extent of the group. */
@@ -25,6 +26,12 @@ final class Diagnoser {
    * A relation left out still holds after the trial motion when it misses by no more of the extent.
    */
   private static final double HOLDS_SHARE = 1e-7;
+
+  /**
+   * From so many variables a group is looked at block by block where that serves. Below it the one
+   * factor takes a fraction of a millisecond, and freedoms keep the basis it gives.
+   */
+  static final int BLOCKS_FROM = 100;
 
   private final Problem problem;
   private final SolverSettings settings;
@@ -86,6 +93,16 @@ final class Diagnoser {
       return;
     }
     system.rows.equilibrate(system.ties);
+    if (system.n >= BLOCKS_FROM) {
+      BlockRank blocks = new BlockRank(system, tied, settings.rankTolerance());
+      if (blocks.isRegular()) {
+        rank += system.ties;
+        free += system.n - system.ties;
+        blocks.open().forEach(d -> freedoms.add(freedom(group, d, true)));
+        gains(group, system, blocks.gains());
+        return;
+      }
+    }
     RankFactor factor = new RankFactor(system.rows, system.n, settings.rankTolerance());
     rank += factor.rank();
     free += system.n - factor.rank();
@@ -101,7 +118,10 @@ final class Diagnoser {
     if (!smooth) {
       redundancies(group, tied, system, factor, open, x, extent);
     }
-    double[] gains = factor.gains();
+    gains(group, system, factor.gains());
+  }
+
+  private void gains(Group group, GroupSystem system, double[] gains) {
     for (int i = 0; i < gains.length; i++) {
       // Rows were made about 1 long; a millimetre in the relation is this much in the row.
       double gain = gains[i] * system.rows.weight[i];

@@ -22,6 +22,15 @@ public final class DragSession {
   private SolveReport last;
 
   DragSession(Problem problem, double[] solution, SolverSettings settings, int... variables) {
+    this(problem, solution, settings, true, variables);
+  }
+
+  DragSession(
+      Problem problem,
+      double[] solution,
+      SolverSettings settings,
+      boolean inBlocks,
+      int... variables) {
     if (variables.length == 0) {
       throw new IllegalArgumentException("name at least one variable to drag");
     }
@@ -47,7 +56,7 @@ public final class DragSession {
       wishes.add(new Wish("pointer " + k, weight, new Follow(v, k, targets)));
     }
     x = solution.clone();
-    session = new SolveSession(problem.withWishes(wishes).withStart(x), settings);
+    session = new SolveSession(problem.withWishes(wishes).withStart(x), settings, inBlocks);
   }
 
   /**

@@ -92,7 +92,7 @@ record Group(int[] variables, int[][] tieRows, int[][] limitRows, int[] wishes) 
     return still;
   }
 
-  private static int root(int[] parent, int v) {
+  static int root(int[] parent, int v) {
     int r = v;
     while (parent[r] != r) {
       parent[r] = parent[parent[r]];
@@ -119,7 +119,8 @@ record Group(int[] variables, int[][] tieRows, int[][] limitRows, int[] wishes) 
     return Arrays.stream(wishes).mapToObj(i -> problem.wishes().get(i).residual()).toList();
   }
 
-  private static final class Parts {
+  /** Collects a group. */
+  static final class Parts {
     final List<Integer> variables = new ArrayList<>();
     final List<int[]> ties = new ArrayList<>();
     final List<int[]> limits = new ArrayList<>();

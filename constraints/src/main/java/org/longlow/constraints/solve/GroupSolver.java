@@ -79,18 +79,26 @@ final class GroupSolver {
    * @param anchorAll values to stay near to, of all variables
    */
   SolveStatus solve(double[] x, double[] anchorAll, SolverSettings asked) {
+    return solve(x, anchorAll, asked, 0);
+  }
+
+  /**
+   * As {@link #solve(double[], double[], SolverSettings)} where relations read variables of others.
+   *
+   * @param least size of the largest value they read, at least
+   */
+  SolveStatus solve(double[] x, double[] anchorAll, SolverSettings asked, double least) {
     iterations = 0;
     shaken = false;
     int[] variables = system.group.variables();
-    double largest = 0;
+    double largest = least;
     for (int j = 0; j < system.n; j++) {
       begin[j] = x[variables[j]];
       anchor[j] = anchorAll[variables[j]] / system.rows.scaleOf(j);
       largest = Math.max(largest, Math.abs(begin[j]));
     }
-    aimMm = Math.max(AIM_SHARE * asked.tieToleranceMm(), Math.min(64 * Math.ulp(largest), 1e-6));
-    // Coordinates of 100 m carry rounding that no nearness of 1e-7 mm can be told through.
-    double near = NEARNESS_SHARE * largest;
+    aimMm = aimMm(asked, largest);
+    double near = nearnessMm(asked, largest);
     SolverSettings settings = near > asked.nearnessMm() ? asked.withNearnessMm(near) : asked;
     system.watch.bends(x, bendAtBegin);
     Arrays.fill(system.rows.weight, 1);
@@ -105,6 +113,19 @@ final class GroupSolver {
       put(begin, x);
     }
     return status = thorough(x, settings, finite);
+  }
+
+  /** What ties are aimed at among values up to {@code largest}, mm. */
+  static double aimMm(SolverSettings asked, double largest) {
+    return Math.max(AIM_SHARE * asked.tieToleranceMm(), Math.min(64 * Math.ulp(largest), 1e-6));
+  }
+
+  /**
+   * Length of a step that no longer counts, mm: coordinates of 100 m carry rounding that no
+   * nearness of 1e-7 mm can be told through.
+   */
+  static double nearnessMm(SolverSettings asked, double largest) {
+    return Math.max(asked.nearnessMm(), NEARNESS_SHARE * largest);
   }
 
   private boolean quick(double[] x, SolverSettings settings) {

@@ -50,7 +50,10 @@ final class GroupSystem {
 
   private final double[] restoringLambda;
   private final double[] targetDot;
-  private final NormalFactor factor;
+
+  /** Made when first needed: a group solved by its blocks may never need it. */
+  private NormalFactor factor;
+
   private final double[] compliance;
   private final double[] right;
   private final double[] push;
@@ -58,10 +61,15 @@ final class GroupSystem {
   private double wishUnit = 1;
 
   GroupSystem(Group group, Problem problem) {
+    this(group, problem, noneOf(problem));
+  }
+
+  /**
+   * @param localOf workspace, as many as the problem has variables, all -1; left so
+   */
+  GroupSystem(Group group, Problem problem, int[] localOf) {
     this.group = group;
     n = group.variables().length;
-    int[] localOf = new int[problem.size()];
-    Arrays.fill(localOf, -1);
     double[] scale = new double[n];
     for (int j = 0; j < n; j++) {
       localOf[group.variables()[j]] = j;
@@ -73,11 +81,13 @@ final class GroupSystem {
     ties = tieRelations.size();
     rows = new RowSet(all, localOf, scale);
     limits = new RowSet(group.limitRelations(problem), localOf, scale);
+    for (int v : group.variables()) {
+      localOf[v] = -1;
+    }
     watch = TurnWatch.of(tieRelations);
     wishWeight = new double[rows.count - ties];
     tieOn = new boolean[ties];
     Arrays.fill(tieOn, true);
-    factor = new NormalFactor(rows, n);
     limitStep = new LimitStep(limits, n);
     restoringLimits = new LimitStep(limits, n);
     restoringLambda = new double[rows.count];
@@ -89,6 +99,13 @@ final class GroupSystem {
     push = new double[rows.count];
     pushAnswer = new double[rows.count];
     bindWeights(problem);
+  }
+
+  /** For each variable of a problem that it is in no group. */
+  static int[] noneOf(Problem problem) {
+    int[] localOf = new int[problem.size()];
+    Arrays.fill(localOf, -1);
+    return localOf;
   }
 
   /** Takes the relations and weights of another problem of the same structure. */
@@ -133,7 +150,36 @@ final class GroupSystem {
       double w = wishWeight[i - ties];
       compliance[i] = withWishes && w > 0 && rows.square[i] > 0 ? Math.min(OFF, wishUnit / w) : OFF;
     }
+    if (factor == null) {
+      factor = new NormalFactor(rows, n);
+    }
     factor.factor(compliance);
+  }
+
+  /**
+   * Moves the group in {@code now} along with what its ties read of others, to first order and by
+   * the least change.
+   *
+   * @param begin values of all variables before the others moved
+   */
+  void carry(double[] begin, double[] now) {
+    if (!rows.evaluateCarried(begin, now, ties)) {
+      return;
+    }
+    factor(0, false);
+    restoringStep(0, false);
+    for (int j = 0; j < n; j++) {
+      now[group.variables()[j]] += step[j] * rows.scaleOf(j);
+    }
+  }
+
+  /** Number of ties of which more than a share of their length is new at x; x must be finite. */
+  int freshTies(double[] x, double share) {
+    if (!rows.evaluate(x, ties)) {
+      return 0;
+    }
+    factor(0, false);
+    return factor.fresh(share * share, ties);
   }
 
   /**

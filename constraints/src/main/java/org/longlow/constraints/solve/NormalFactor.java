@@ -234,6 +234,18 @@ final class NormalFactor {
     }
   }
 
+  /**
+   * How many of the first rows have more than a share of the square of their length left when the
+   * rows eliminated before them are taken out.
+   */
+  int fresh(double share, int first) {
+    int count = 0;
+    for (int k = 0; k < n; k++) {
+      count += order[k] < first && pivot[k] > share * rows.square[order[k]] ? 1 : 0;
+    }
+    return count;
+  }
+
   /** Solves (A A' + C) x = b; {@code b} and {@code x} may be the same array. */
   void solve(double[] b, double[] x) {
     double[] y = work;

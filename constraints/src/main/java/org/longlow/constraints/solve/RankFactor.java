@@ -25,8 +25,16 @@ final class RankFactor {
    * @param tolerance share of the longest row
    */
   RankFactor(RowSet rows, int n, double tolerance) {
-    this.n = n;
-    m = rows.count;
+    this(transposed(rows, n), tolerance);
+  }
+
+  /**
+   * @param a the rows as columns; used up
+   * @param tolerance share of the longest row
+   */
+  RankFactor(DMatrixRMaj a, double tolerance) {
+    n = a.numRows;
+    m = a.numCols;
     if (m == 0 || n == 0) {
       rank = 0;
       q = n == 0 ? new DMatrixRMaj(0, 0) : CommonOps_DDRM.identity(n);
@@ -36,12 +44,6 @@ final class RankFactor {
         pivots[i] = i;
       }
       return;
-    }
-    DMatrixRMaj a = new DMatrixRMaj(n, m);
-    for (int i = 0; i < m; i++) {
-      for (int e = rows.start[i]; e < rows.start[i + 1]; e++) {
-        a.add(rows.column[e], i, rows.entry[e]);
-      }
     }
     QRColPivDecompositionHouseholderColumn_DDRM qr =
         new QRColPivDecompositionHouseholderColumn_DDRM();
@@ -58,6 +60,16 @@ final class RankFactor {
       count++;
     }
     rank = count;
+  }
+
+  private static DMatrixRMaj transposed(RowSet rows, int n) {
+    DMatrixRMaj a = new DMatrixRMaj(n, rows.count);
+    for (int i = 0; i < rows.count; i++) {
+      for (int e = rows.start[i]; e < rows.start[i + 1]; e++) {
+        a.add(rows.column[e], i, rows.entry[e]);
+      }
+    }
+    return a;
   }
 
   int rank() {
@@ -101,26 +113,47 @@ final class RankFactor {
    */
   double[] gains() {
     double[] gains = new double[m];
+    double[] answer = new double[n];
     double[] y = new double[rank];
     for (int k = 0; k < rank; k++) {
-      // Column k of the inverse of R11 transposed, then back through Q.
-      for (int i = 0; i < rank; i++) {
-        double s = i == k ? 1 : 0;
-        for (int j = k; j < i; j++) {
-          s -= r.get(j, i) * y[j];
-        }
-        y[i] = i < k ? 0 : s / r.get(i, i);
-      }
+      answer(k, y, answer);
       double most = 0;
-      for (int j = 0; j < n; j++) {
-        double s = 0;
-        for (int i = k; i < rank; i++) {
-          s += q.get(j, i) * y[i];
-        }
-        most = Math.max(most, Math.abs(s));
+      for (double a : answer) {
+        most = Math.max(most, Math.abs(a));
       }
       gains[pivots[k]] = most;
     }
     return gains;
+  }
+
+  /**
+   * For each row the least change of the variables that answers a unit change of it, n values each;
+   * zeros for rows left out.
+   */
+  double[][] answers() {
+    double[][] answers = new double[m][n];
+    double[] y = new double[rank];
+    for (int k = 0; k < rank; k++) {
+      answer(k, y, answers[pivots[k]]);
+    }
+    return answers;
+  }
+
+  /** Answer to the row of pivot k: column k of the inverse of R11 transposed, back through Q. */
+  private void answer(int k, double[] y, double[] out) {
+    for (int i = 0; i < rank; i++) {
+      double s = i == k ? 1 : 0;
+      for (int j = k; j < i; j++) {
+        s -= r.get(j, i) * y[j];
+      }
+      y[i] = i < k ? 0 : s / r.get(i, i);
+    }
+    for (int j = 0; j < n; j++) {
+      double s = 0;
+      for (int i = k; i < rank; i++) {
+        s += q.get(j, i) * y[i];
+      }
+      out[j] = s;
+    }
   }
 }

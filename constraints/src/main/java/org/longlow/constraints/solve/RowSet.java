@@ -87,8 +87,13 @@ final class RowSet {
 
   /** As {@link #evaluate(double[])} for the first {@code rows} rows only. */
   boolean evaluate(double[] x, int rows) {
+    return evaluate(x, 0, rows);
+  }
+
+  /** As {@link #evaluate(double[])} for rows {@code from} to {@code to} only. */
+  boolean evaluate(double[] x, int from, int to) {
     boolean finite = true;
-    for (int i = 0; i < rows; i++) {
+    for (int i = from; i < to; i++) {
       Relation relation = relations[i];
       double factor = relation.scale() * weight[i];
       double v = relation.evaluate(x, gradient) * factor;
@@ -108,6 +113,25 @@ final class RowSet {
           entry[e] = 0;
         }
       }
+    }
+    return finite;
+  }
+
+  /**
+   * As {@link #evaluate(double[], int)} at {@code begin}, and adds to each value what the way of
+   * the variables from there to {@code now} makes of it to first order.
+   */
+  boolean evaluateCarried(double[] begin, double[] now, int rows) {
+    boolean finite = evaluate(begin, rows);
+    for (int i = 0; i < rows && finite; i++) {
+      int[] used = relations[i].variables();
+      relations[i].evaluate(begin, gradient);
+      double carried = 0;
+      for (int k = 0; k < used.length; k++) {
+        carried += gradient[k] * (now[used[k]] - begin[used[k]]);
+      }
+      value[i] += carried * relations[i].scale() * weight[i];
+      finite = value[i] - value[i] == 0;
     }
     return finite;
   }

@@ -14,13 +14,24 @@ import java.util.List;
  */
 public final class SolveSession {
   private final SolverSettings settings;
+  private final boolean inBlocks;
   private Problem problem;
-  private List<GroupSolver> groups;
+  private List<BlockSolver> groups;
   private boolean[] settled;
+  private int inOrder;
 
   /** Prepares for problems of this structure. */
   public SolveSession(Problem problem, SolverSettings settings) {
+    this(problem, settings, true);
+  }
+
+  /**
+   * @param inBlocks whether connected groups are solved block after block where that pays; without,
+   *     each is solved whole, which is what tests and benchmarks compare with
+   */
+  SolveSession(Problem problem, SolverSettings settings, boolean inBlocks) {
     this.settings = settings;
+    this.inBlocks = inBlocks;
     prepare(problem);
   }
 
@@ -28,8 +39,9 @@ public final class SolveSession {
     problem = fresh;
     groups = new ArrayList<>();
     settled = new boolean[fresh.size()];
+    int[] localOf = GroupSystem.noneOf(fresh);
     for (Group group : Group.split(fresh)) {
-      groups.add(new GroupSolver(new GroupSystem(group, fresh)));
+      groups.add(new BlockSolver(group, fresh, localOf, inBlocks));
       for (int v : group.variables()) {
         settled[v] = true;
       }
@@ -65,8 +77,8 @@ public final class SolveSession {
   private void take(Problem next) {
     if (sameStructure(problem, next)) {
       problem = next;
-      for (GroupSolver group : groups) {
-        group.system().bind(next);
+      for (BlockSolver group : groups) {
+        group.bind(next);
       }
     } else {
       prepare(next);
@@ -92,13 +104,16 @@ public final class SolveSession {
         x[i] = anchor[i];
       }
     }
+    double[] begin = x.clone();
     SolveStatus status = SolveStatus.SOLVED;
     int iterations = 0;
     List<String> shaken = new ArrayList<>();
     List<String> turned = new ArrayList<>();
-    for (GroupSolver group : groups) {
-      status = worse(status, group.solve(x, anchor, settings));
+    inOrder = 0;
+    for (BlockSolver group : groups) {
+      status = worse(status, group.solve(begin, x, anchor, settings));
       iterations += group.iterations();
+      inOrder += group.wasInBlocks() ? 1 : 0;
       if (group.wasShaken()) {
         for (int v : group.system().group.variables()) {
           shaken.add(problem.variables().get(v).name());
@@ -113,13 +128,18 @@ public final class SolveSession {
     return report(x, status, iterations, shaken, turned);
   }
 
+  /** How many groups the last solve got by their blocks. */
+  int solvedInBlocks() {
+    return inOrder;
+  }
+
   private SolveReport report(
       double[] x, SolveStatus status, int iterations, List<String> shaken, List<String> turned) {
     double worst = 0;
     boolean[] tieFails = new boolean[problem.ties().size()];
     double[] shortBy = new double[problem.limits().size()];
     boolean[] active = new boolean[problem.limits().size()];
-    for (GroupSolver solver : groups) {
+    for (BlockSolver solver : groups) {
       GroupSystem system = solver.system();
       system.rows.evaluate(x, system.ties);
       system.limits.evaluate(x);

@@ -9,9 +9,11 @@
  * that is left, and what is still open stays as near as possible (in scaled variables) to the
  * anchor values, which are the start values unless said otherwise.
  *
- * <p><b>How.</b> The layout is split into connected groups. In each group every step is a
- * least-change step on the linearised ties: the matrix {@code A A' + C} (A: scaled Jacobian of ties
- * and wishes, C: a tiny compliance for ties, a small one for wishes) is factorised by a sparse
+ * <p><b>How.</b> The layout is split into connected groups, and each group into blocks that can be
+ * solved one after the other: what ties settle first, pin after pin, then what they leave open. A
+ * group whose blocks do not give a plain success is solved whole. In each block or group every step
+ * is a least-change step on the linearised ties: the matrix {@code A A' + C} (A: scaled Jacobian of
+ * ties and wishes, C: a tiny compliance for ties, a small one for wishes) is factorised by a sparse
  * Cholesky method whose ordering and pattern are found once per structure. Limits enter by a dual
  * active-set method (Goldfarb and Idnani, A numerically stable dual method for solving strictly
  * convex quadratic programs, Mathematical Programming 27, 1983) on top of that factor. Damping
