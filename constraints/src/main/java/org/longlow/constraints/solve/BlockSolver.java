@@ -110,6 +110,16 @@ final class BlockSolver {
     return largest <= LARGEST_SHARE * group.variables().length;
   }
 
+  /** Asks from now on only whether ties and limits can hold, no matter where. */
+  void holdAnywhere() {
+    whole.holdAnywhere();
+    for (Stage stage : stages) {
+      if (stage.part == BlockOrder.Part.UNDER) {
+        stage.solver.holdAnywhere();
+      }
+    }
+  }
+
   /** Takes the relations and weights of another problem of the same structure. */
   void bind(Problem next) {
     problem = next;

@@ -50,7 +50,7 @@ public final class SolveSession {
 
   /** Returns whether ties and limits can be made to hold from {@code start}, no matter where. */
   boolean canHold(double[] start) {
-    groups.forEach(GroupSolver::holdAnywhere);
+    groups.forEach(BlockSolver::holdAnywhere);
     return solve(start, start).status().holds();
   }
 
