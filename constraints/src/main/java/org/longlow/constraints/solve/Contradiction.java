@@ -8,9 +8,9 @@ import java.util.Set;
 /**
  * Finds a smallest set of ties and limits that cannot all hold.
  *
- * <p>Where limits fail, the ties and limits that push there are tried first ({@link Pushing}). Else
- * divide and conquer (U. Junker, QuickXplain, AAAI 2004), then a deletion filter that leaves out
- * each member once more: whatever is left holds without it. "Smallest" means that no member can be
+ * <p>Where limits fail, ties and limits are gathered one by one until they cannot hold. Else divide
+ * and conquer (U. Junker, QuickXplain, AAAI 2004), then a deletion filter that leaves out each
+ * member once more: whatever is left holds without it. "Smallest" means that no member can be
  * spared; another set may have fewer members. Whether a set can hold is asked of the solver itself,
  * from the start and from where the whole came to rest.
  */
@@ -68,15 +68,12 @@ final class Contradiction {
       }
       List<Demand> suspects =
           all.stream().filter(d -> isSuspect(d, failing, failingLimits)).toList();
-      List<Demand> found = limits ? pushing(group) : List.of();
-      if (found.isEmpty()) {
-        found = search(suspects, all);
-      }
+      List<Demand> found = limits ? gather(suspects, all) : search(suspects, all);
       if (!found.isEmpty() && holdsAfterAll(found)) {
         // A longer search holds what seemed impossible: look again with that.
         asking =
             settings.withRestarts(LONG_SEARCH * (settings.restarts() + 1)).withKeepTurns(false);
-        found = search(suspects, all);
+        found = limits ? gather(suspects, all) : search(suspects, all);
         asking = settings.withKeepTurns(false);
       }
       if (!found.isEmpty()) {
@@ -86,19 +83,46 @@ final class Contradiction {
     return List.of();
   }
 
-  /** Those that push where the limits fail least, cut down; empty where these can hold. */
-  private List<Demand> pushing(Group group) {
-    List<Demand> pushing = new ArrayList<>();
-    for (int[] row : Pushing.rows(new GroupSystem(group, problem), problem.start(), rest)) {
-      boolean isLimit = row[1] == 1;
-      int[][] rows = isLimit ? group.limitRows() : group.tieRows();
-      Demand demand = new Demand(isLimit, rows[row[0]][0]);
-      if (!pushing.contains(demand)) {
-        pushing.add(demand);
+  /**
+   * Takes in, one after the other, what is off by most where those taken in so far hold, until they
+   * cannot; then leaves out what can be spared. Sets that hold are found quickly and those that do
+   * not are slow to give up on, so this asks as few of the latter as can be.
+   */
+  private List<Demand> gather(List<Demand> suspects, List<Demand> all) {
+    List<Demand> taken = new ArrayList<>(suspects);
+    while (taken.size() <= all.size()) {
+      double[] at = held(taken);
+      if (at == null) {
+        return spare(taken);
       }
+      Demand worst = null;
+      double most = settings.tieToleranceMm();
+      for (Demand demand : all) {
+        double off = taken.contains(demand) ? 0 : offMm(demand, at);
+        if (!(off <= most)) {
+          worst = demand;
+          most = off;
+        }
+      }
+      if (worst == null) {
+        return List.of();
+      }
+      taken.add(worst);
     }
-    // few of them can be spared, so that leaving out each in turn asks the least
-    return pushing.isEmpty() || canHold(pushing) ? List.of() : spare(pushing);
+    return List.of();
+  }
+
+  /** By how much a demand is off, mm. */
+  private double offMm(Demand demand, double[] x) {
+    if (demand.isLimit()) {
+      return -problem.limits().get(demand.index()).roomMm(x);
+    }
+    double most = 0;
+    for (Relation relation : problem.ties().get(demand.index()).relations()) {
+      double off = Math.abs(relation.evaluate(x, null) * relation.scale());
+      most = off <= most ? most : off;
+    }
+    return most;
   }
 
   private List<Demand> search(List<Demand> suspects, List<Demand> all) {
@@ -166,9 +190,11 @@ final class Contradiction {
   }
 
   private boolean canHold(List<Demand> demands) {
-    if (demands.isEmpty()) {
-      return true;
-    }
+    return demands.isEmpty() || held(demands) != null;
+  }
+
+  /** Values where demands hold, or null. */
+  private double[] held(List<Demand> demands) {
     List<Tie> ties = new ArrayList<>();
     List<Limit> limits = new ArrayList<>();
     for (Demand demand : demands) {
@@ -179,6 +205,7 @@ final class Contradiction {
       }
     }
     SolveSession session = new SolveSession(problem.withTies(ties).withLimits(limits), asking);
-    return session.canHold(problem.start()) || session.canHold(rest);
+    double[] at = session.held(problem.start());
+    return at != null ? at : session.held(rest);
   }
 }

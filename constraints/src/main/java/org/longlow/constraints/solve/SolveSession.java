@@ -48,10 +48,11 @@ public final class SolveSession {
     }
   }
 
-  /** Returns whether ties and limits can be made to hold from {@code start}, no matter where. */
-  boolean canHold(double[] start) {
+  /** Returns values where ties and limits hold, found from {@code start}, or null. */
+  double[] held(double[] start) {
     groups.forEach(BlockSolver::holdAnywhere);
-    return solve(start, start).status().holds();
+    SolveReport report = solve(start, start);
+    return report.status().holds() ? report.x() : null;
   }
 
   /** Solves the problem the session has, from its start values. */
