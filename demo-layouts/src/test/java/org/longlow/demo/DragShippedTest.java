@@ -74,6 +74,7 @@ class DragShippedTest {
       PointMm to = start.turnedAbout(centre, 2 * Math.PI * step / STEPS);
       SolveReport report = drag.moveTo(to.x(), to.z());
       assertThat(report.maxResidualMm()).as("%s, step %d", pin, step).isLessThan(TIE_MM);
+      assertThat(report.failedLimits()).as("%s, step %d", pin, step).isEmpty();
       Places places = problem.places(report.x());
       for (int i = 0; i < before.length; i++) {
         double now = chains.get(i).turn(places);

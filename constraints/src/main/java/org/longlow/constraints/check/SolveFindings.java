@@ -8,6 +8,7 @@ import org.longlow.constraints.solve.LimitFailure;
 import org.longlow.constraints.solve.Redundancy;
 import org.longlow.constraints.solve.SolveReport;
 import org.longlow.constraints.solve.SolveStatus;
+import org.longlow.constraints.solve.relation.Relations;
 
 /** How the layout itself solved: ties, limits, freedoms, what is redundant or near a dead point. */
 final class SolveFindings {
@@ -34,23 +35,7 @@ final class SolveFindings {
               Say.format("All %d ties hold; %d ways to move are left free.", ties, free)));
     } else if (report.status() == SolveStatus.LIMIT_FAILS) {
       for (LimitFailure failure : report.failedLimits()) {
-        findings.add(
-            new Finding(
-                "limit." + failure.limit(),
-                failure.limit(),
-                "",
-                Verdict.FAIL,
-                -failure.shortfallMm(),
-                0,
-                -failure.shortfallMm(),
-                "mm",
-                SOURCE,
-                "Limit "
-                    + failure.limit()
-                    + " cannot hold together with the ties; it is missed by "
-                    + Say.mm(failure.shortfallMm())
-                    + ".",
-                java.util.Optional.empty()));
+        findings.add(limit(failure, placed.problem().isOfAngle(failure.limit())));
       }
     } else {
       List<String> set = report.diagnosis().map(Diagnosis::contradiction).orElse(List.of());
@@ -75,6 +60,31 @@ final class SolveFindings {
     }
     report.diagnosis().ifPresent(d -> addDiagnosis(d, findings));
     return findings;
+  }
+
+  private static Finding limit(LimitFailure failure, boolean ofAngle) {
+    double off =
+        ofAngle
+            ? Math.toDegrees(failure.shortfallMm() / Relations.ARC_RADIUS_MM)
+            : failure.shortfallMm();
+    String text =
+        "Limit "
+            + failure.limit()
+            + " cannot hold together with the ties and other limits; it is missed by "
+            + (ofAngle ? Say.deg(off) : Say.mm(off))
+            + ".";
+    return new Finding(
+        "limit." + failure.limit(),
+        failure.limit(),
+        "",
+        Verdict.FAIL,
+        -off,
+        0,
+        -off,
+        ofAngle ? "deg" : "mm",
+        SOURCE,
+        text,
+        java.util.Optional.empty());
   }
 
   private static void addDiagnosis(Diagnosis diagnosis, List<Finding> findings) {

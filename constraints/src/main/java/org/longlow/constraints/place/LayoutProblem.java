@@ -2,6 +2,7 @@ package org.longlow.constraints.place;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.Unit;
@@ -23,11 +24,13 @@ public final class LayoutProblem {
   private final Layout layout;
   private final Unknowns unknowns;
   private final Problem problem;
+  private final Set<String> ofAngles;
 
-  private LayoutProblem(Layout layout, Unknowns unknowns, Problem problem) {
+  private LayoutProblem(Layout layout, Unknowns unknowns, Problem problem, Set<String> ofAngles) {
     this.layout = layout;
     this.unknowns = unknowns;
     this.problem = problem;
+    this.ofAngles = ofAngles;
   }
 
   /** Returns the problem that {@code layout} poses. */
@@ -43,7 +46,7 @@ public final class LayoutProblem {
     layout.limits().forEach((name, limit) -> limits.add(name, limit, builder));
     layout.measures().forEach((name, measure) -> limits.addRange(name, measure, builder));
     layout.wishes().forEach((name, wish) -> limits.addWish(name, wish, builder));
-    return new LayoutProblem(layout, unknowns, builder.build());
+    return new LayoutProblem(layout, unknowns, builder.build(), Set.copyOf(limits.ofAngles()));
   }
 
   public Layout layout() {
@@ -57,6 +60,11 @@ public final class LayoutProblem {
   /** Returns the places that the solver's values {@code x} stand for. */
   public Places places(double[] x) {
     return unknowns.places(x);
+  }
+
+  /** Returns whether a limit, by its name in reports, is about an angle. */
+  public boolean isOfAngle(String limit) {
+    return ofAngles.contains(limit);
   }
 
   /** Returns the x and z variables of a pin, or null if it is fixed. */

@@ -1,8 +1,10 @@
 package org.longlow.constraints.place;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Layout;
@@ -31,6 +33,7 @@ final class LimitBuilder {
 
   private final Layout layout;
   private final Unknowns unknowns;
+  private final Set<String> ofAngles = new HashSet<>();
   private List<SeatedBody> crew;
 
   LimitBuilder(Layout layout, Unknowns unknowns) {
@@ -59,6 +62,9 @@ final class LimitBuilder {
     }
     List<Pt> p = limit.pins().stream().map(unknowns::point).toList();
     boolean both = limit.from().isPresent() && limit.to().isPresent();
+    if (limit.kind().dim().filter(Dim.ANGLE::equals).isPresent()) {
+      ofAngles.addAll(List.of(name, name + LEAST, name + MOST));
+    }
     limit
         .from()
         .map(unknowns::quantity)
@@ -140,11 +146,19 @@ final class LimitBuilder {
       Optional<Formula> from,
       Optional<Formula> to,
       Problem.Builder builder) {
+    if (dim.equals(Dim.ANGLE)) {
+      ofAngles.addAll(List.of(name + LEAST, name + MOST));
+    }
     from.map(unknowns::quantity)
         .ifPresent(q -> builder.limit(name + LEAST, difference(measure, q, dim)));
     to.map(unknowns::quantity)
         .ifPresent(
             q -> builder.limit(name + MOST, Relations.negative(difference(measure, q, dim))));
+  }
+
+  /** Returns the limits, by their names in reports, whose millimetres are those of an arc. */
+  Set<String> ofAngles() {
+    return ofAngles;
   }
 
   private static Relation difference(Quantity measure, Quantity target, Dim dim) {

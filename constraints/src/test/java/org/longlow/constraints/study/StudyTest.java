@@ -1,7 +1,9 @@
 package org.longlow.constraints.study;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.check.Finding;
@@ -37,5 +39,28 @@ class StudyTest {
       assertThat(f.text()).isNotBlank();
       assertThat(f.source()).isNotBlank();
     }
+  }
+
+  @Test
+  void aLimitOfAnAngleIsMissedByDegrees() throws Exception {
+    Path file =
+        Path.of(StudyTest.class.getResource("/org/longlow/constraints/suit/trestle.json").toURI());
+    // a tie holds the back at 30 deg
+    String text =
+        Files.readString(file)
+            .replace(
+                "\"limits\": {",
+                "\"limits\": {\"lean\": {\"limit\": \"rake\", \"pins\": [\"backLow\", \"backTop\"],"
+                    + " \"from\": \"34 deg\"},");
+    Layout layout = ((ReadResult.Read) LayoutReader.read(text, null)).layout();
+    Finding lean =
+        Study.of(layout).findings().stream()
+            .filter(f -> f.id().equals("limit.lean"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(lean.verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(lean.unit()).isEqualTo("deg");
+    assertThat(lean.margin()).isCloseTo(-4, within(1e-6));
+    assertThat(lean.text()).contains("missed by 4°");
   }
 }
