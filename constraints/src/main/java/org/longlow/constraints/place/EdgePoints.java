@@ -8,28 +8,74 @@ import org.longlow.constraints.layout.Frame;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.shape.Curves;
+import org.longlow.constraints.shape.Span;
 import org.longlow.constraints.solve.Pt;
 import org.longlow.constraints.solve.Quantity;
+import org.longlow.constraints.solve.relation.CurvedOutlines;
+import org.longlow.rider.geom.PointMm;
 
-/** Vertices of a part's outline as points of the solver that follow the part's pins. */
+/** A part's outline for the solver: its vertices follow the part's pins, its edges follow them. */
 final class EdgePoints {
 
   private EdgePoints() {}
 
   /**
-   * Returns the two ends of edge {@code edge} of a part; edge i runs from vertex i to the next.
+   * Returns an edge of a part, straight or smooth; edge i runs from vertex i to the next.
    *
    * @throws IllegalArgumentException if the part has no outline or no such edge
    */
-  static List<Pt> of(Layout layout, Unknowns unknowns, String part, int edge) {
-    List<Pt> all = vertices(layout, unknowns, part);
-    Outline outline = outline(layout.parts().get(part));
-    int last = outline.closed() ? all.size() - 1 : all.size() - 2;
-    if (edge < 0 || edge > last) {
+  static CurvedOutlines.Edge edge(Part part, int edge) {
+    List<CurvedOutlines.Edge> edges = edges(part);
+    if (edge < 0 || edge >= edges.size()) {
       throw new IllegalArgumentException(
-          "part " + part + " has edges 0 to " + last + ", not " + edge);
+          "part " + part.name() + " has edges 0 to " + (edges.size() - 1) + ", not " + edge);
     }
-    return List.of(all.get(edge), all.get((edge + 1) % all.size()));
+    return edges.get(edge);
+  }
+
+  /** Returns every edge of the outline of a part, in order. */
+  static List<CurvedOutlines.Edge> edges(Part part) {
+    Outline outline = outline(part);
+    List<Boolean> smooth = outline.vertices().stream().map(Outline.Vertex::smooth).toList();
+    int n = smooth.size();
+    List<CurvedOutlines.Edge> edges = new ArrayList<>();
+    for (int i = 0; i < (outline.closed() ? n : n - 1); i++) {
+      int before = Curves.before(smooth, outline.closed(), i);
+      int after = Curves.after(smooth, outline.closed(), i);
+      int[] used = IntStream.of(before, i, (i + 1) % n, after).filter(v -> v >= 0).toArray();
+      edges.add(new CurvedOutlines.Edge(used, curve(before >= 0, after >= 0)));
+    }
+    return edges;
+  }
+
+  /** As {@link #edges}, with the chord of an open outline. */
+  static List<CurvedOutlines.Edge> ring(Part part) {
+    List<CurvedOutlines.Edge> edges = new ArrayList<>(edges(part));
+    if (!outline(part).closed()) {
+      int last = outline(part).vertices().size() - 1;
+      edges.add(new CurvedOutlines.Edge(new int[] {last, 0}, curve(false, false)));
+    }
+    return edges;
+  }
+
+  private static CurvedOutlines.Curve curve(boolean before, boolean after) {
+    int from = before ? 2 : 0;
+    return (c, share, out) -> {
+      PointMm a = new PointMm(c[from], c[from + 1]);
+      PointMm b = new PointMm(c[from + 2], c[from + 3]);
+      PointMm at =
+          before || after
+              ? new Span(
+                      before ? new PointMm(c[0], c[1]) : null,
+                      a,
+                      b,
+                      after ? new PointMm(c[from + 4], c[from + 5]) : null)
+                  .at(share)
+              : a.towards(b, share);
+      out[0] = at.x();
+      out[1] = at.z();
+    };
   }
 
   /** Returns every vertex of the outline of {@code part}, in order. */

@@ -11,6 +11,7 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Limit;
 import org.longlow.constraints.layout.Measure;
 import org.longlow.constraints.layout.Measures;
+import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Tie;
 import org.longlow.constraints.layout.TieKind;
 import org.longlow.constraints.layout.Wish;
@@ -19,6 +20,7 @@ import org.longlow.constraints.solve.Pt;
 import org.longlow.constraints.solve.Quantity;
 import org.longlow.constraints.solve.Relation;
 import org.longlow.constraints.solve.relation.Circles;
+import org.longlow.constraints.solve.relation.CurvedOutlines;
 import org.longlow.constraints.solve.relation.Outlines;
 import org.longlow.constraints.solve.relation.Relations;
 import org.longlow.rider.geom.PointMm;
@@ -187,9 +189,17 @@ final class LimitBuilder {
 
   private void addInside(String name, Limit limit, Problem.Builder builder) {
     Pt p = unknowns.point(limit.pins().get(0));
-    List<Pt> ring = EdgePoints.vertices(layout, unknowns, limit.parts().get(0));
+    String part = limit.parts().get(0);
+    List<Pt> ring = EdgePoints.vertices(layout, unknowns, part);
+    Outline outline = EdgePoints.outline(layout.parts().get(part));
+    boolean curved = outline.vertices().stream().anyMatch(Outline.Vertex::smooth);
+    // an open outline is closed by its chord
+    Relation room =
+        curved
+            ? CurvedOutlines.inside(p, ring, EdgePoints.ring(layout.parts().get(part)))
+            : Outlines.inside(p, ring);
     double least = limit.from().map(unknowns::startValue).orElse(0.0);
-    builder.limit(name, new Less(Outlines.inside(p, ring), least));
+    builder.limit(name, new Less(room, least));
   }
 
   /** A relation less a constant. */

@@ -3,12 +3,13 @@ package org.longlow.constraints.place;
 import java.util.ArrayList;
 import java.util.List;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Tie;
 import org.longlow.constraints.solve.Pt;
 import org.longlow.constraints.solve.Quantity;
 import org.longlow.constraints.solve.Relation;
 import org.longlow.constraints.solve.relation.Circles;
-import org.longlow.constraints.solve.relation.Outlines;
+import org.longlow.constraints.solve.relation.CurvedOutlines;
 import org.longlow.constraints.solve.relation.Paths;
 import org.longlow.constraints.solve.relation.Relations;
 import org.longlow.rider.geom.PointMm;
@@ -127,9 +128,10 @@ final class TieBuilder {
     return relations;
   }
 
-  /** Between the ends of the edge; a smooth edge counts by its chord. */
+  /** Between the ends of the edge, straight or smooth. */
   private List<Relation> onEdge(Tie tie, Pt p) {
-    List<Pt> ends = EdgePoints.of(layout, unknowns, tie.part(), tie.edge());
-    return List.of(Outlines.onPolyline(p, ends));
+    List<Pt> vertices = EdgePoints.vertices(layout, unknowns, tie.part());
+    Part part = layout.parts().get(tie.part());
+    return List.of(CurvedOutlines.on(p, vertices, EdgePoints.edge(part, tie.edge())));
   }
 }

@@ -39,8 +39,8 @@ public final class Curves {
    * Returns the points of an edge that passes through {@code vertices}, smooth where {@code smooth}
    * is true.
    *
-   * <p>Smooth runs are centripetal Catmull-Rom curves (Barry and Goldman 1988; Yuksel, Schaefer and
-   * Keyser 2011), which neither loop nor overshoot between close points. A corner ends a run.
+   * <p>Smooth runs are made of {@link Span}s, which neither loop nor overshoot between close
+   * points. A corner ends a run.
    *
    * @param closed true to join the last vertex to the first; the first is not repeated
    */
@@ -54,14 +54,21 @@ public final class Curves {
       PointMm a = vertices.get(i);
       PointMm b = vertices.get(j);
       points.add(a);
-      boolean bendsAtA = smooth.get(i) && (closed || i > 0);
-      boolean bendsAtB = smooth.get(j) && (closed || j < n - 1);
-      if (!bendsAtA && !bendsAtB) {
+      int before = before(smooth, closed, i);
+      int after = after(smooth, closed, i);
+      if (before < 0 && after < 0) {
         continue;
       }
-      PointMm before = bendsAtA ? vertices.get((i + n - 1) % n) : a.plus(a.minus(b));
-      PointMm after = bendsAtB ? vertices.get((j + 1) % n) : b.plus(b.minus(a));
-      addSpan(points, before, a, b, after);
+      Span span =
+          new Span(
+              before < 0 ? null : vertices.get(before),
+              a,
+              b,
+              after < 0 ? null : vertices.get(after));
+      int pieces = span.pieces();
+      for (int k = 1; k < pieces; k++) {
+        points.add(span.at((double) k / pieces));
+      }
     }
     if (!closed) {
       points.add(vertices.get(n - 1));
@@ -69,34 +76,17 @@ public final class Curves {
     return points;
   }
 
-  private static void addSpan(List<PointMm> into, PointMm p0, PointMm p1, PointMm p2, PointMm p3) {
-    double t1 = Math.sqrt(Math.max(p0.distance(p1), 1e-9));
-    double t2 = t1 + Math.sqrt(Math.max(p1.distance(p2), 1e-9));
-    double t3 = t2 + Math.sqrt(Math.max(p2.distance(p3), 1e-9));
-    double turn = turn(p0, p1, p2) + turn(p1, p2, p3);
-    double length = p1.distance(p2);
-    // sagitta of a chord of an arc: length·turn/(8·n²) per piece, kept under the flatness
-    int pieces =
-        (int) Math.min(64, Math.max(2, Math.ceil(Math.sqrt(length * turn / (8 * FLATNESS_MM)))));
-    for (int k = 1; k < pieces; k++) {
-      double t = t1 + (t2 - t1) * k / pieces;
-      PointMm a1 = mix(p0, p1, 0, t1, t);
-      PointMm a2 = mix(p1, p2, t1, t2, t);
-      PointMm a3 = mix(p2, p3, t2, t3, t);
-      PointMm b1 = mix(a1, a2, 0, t2, t);
-      PointMm b2 = mix(a2, a3, t1, t3, t);
-      into.add(mix(b1, b2, t1, t2, t));
-    }
+  /** Returns the vertex before edge {@code i} that bends it, or -1. */
+  public static int before(List<Boolean> smooth, boolean closed, int i) {
+    int n = smooth.size();
+    return smooth.get(i) && (closed || i > 0) ? (i + n - 1) % n : -1;
   }
 
-  private static double turn(PointMm a, PointMm b, PointMm c) {
-    PointMm u = b.minus(a);
-    PointMm v = c.minus(b);
-    return Math.abs(Math.atan2(u.cross(v), u.dot(v)));
-  }
-
-  private static PointMm mix(PointMm a, PointMm b, double ta, double tb, double t) {
-    return a.towards(b, (t - ta) / (tb - ta));
+  /** Returns the vertex after edge {@code i} that bends it, or -1. */
+  public static int after(List<Boolean> smooth, boolean closed, int i) {
+    int n = smooth.size();
+    int j = (i + 1) % n;
+    return smooth.get(j) && (closed || j < n - 1) ? (j + 1) % n : -1;
   }
 
   /**
