@@ -7,17 +7,32 @@ import java.util.Locale;
 /**
  * Moves variables after a pointer while everything else holds.
  *
- * <p>In each step the dragged variables go as near to the pointer as ties and limits let them (to
- * first order, along a continuous path), then the other wishes are minimised, then the rest moves
- * as little as possible from where it was. Limits are slid along. Each step starts from the last,
- * so a dragged linkage stays on its branch.
+ * <p>In each step the dragged variables go as near to the pointer as ties and limits let them
+ * without leaping over what limits keep them from, then the other wishes are minimised, then the
+ * rest moves as little as possible from where it was. Limits are slid along. Each step starts from
+ * the last, so a dragged linkage stays on its branch.
  */
 public final class DragSession {
   /** How much more the pointer counts than the strongest wish. */
   private static final double POINTER_PRIORITY = 1e4;
 
+  /** With limits about, a step is no longer than this many times the pointer's. */
+  private static final double LEAP = 4;
+
+  private static final double LEAST_STEP_MM = 1;
+  private static final double SMALL_MM = 5;
+  private static final double LEAST_PROGRESS = 0.02;
+
+  /** A pointer that has gone farther since last time is followed piece by piece. */
+  private static final double PIECE_MM = 25;
+
+  private static final int MOST_PIECES = 16;
+
   private final SolveSession session;
+  private final int[] dragged;
+  private final boolean limited;
   private final double[] targets;
+  private final double[] pointer;
   private double[] x;
   private SolveReport last;
 
@@ -42,6 +57,8 @@ public final class DragSession {
               solution.length,
               problem.size()));
     }
+    dragged = variables.clone();
+    limited = !problem.limits().isEmpty();
     targets = new double[variables.length];
     double heaviest = problem.wishes().stream().mapToDouble(Wish::weight).max().orElse(0);
     List<Wish> wishes = new ArrayList<>(problem.wishes());
@@ -55,6 +72,7 @@ public final class DragSession {
       double weight = heaviest > 0 ? POINTER_PRIORITY * heaviest : 1;
       wishes.add(new Wish("pointer " + k, weight, new Follow(v, k, targets)));
     }
+    pointer = targets.clone();
     x = solution.clone();
     session = new SolveSession(problem.withWishes(wishes).withStart(x), settings, inBlocks);
   }
@@ -76,13 +94,75 @@ public final class DragSession {
         throw new IllegalArgumentException("a target must be finite, got " + t);
       }
     }
-    System.arraycopy(target, 0, targets, 0, target.length);
-    SolveReport report = session.solve(x, x);
+    double[] from = pointer.clone();
+    double way = distance(from, target);
+    int pieces = limited ? (int) Math.min(MOST_PIECES, Math.max(1, Math.ceil(way / PIECE_MM))) : 1;
+    for (int k = 1; k <= pieces; k++) {
+      System.arraycopy(mix(from, target, (double) k / pieces), 0, pointer, 0, pointer.length);
+      last = follow(Math.max(LEAST_STEP_MM, way / pieces));
+    }
+    return last;
+  }
+
+  /**
+   * One step. What is held back by limits may have its nearest place far off, on the other side of
+   * what it cannot pass: there it goes on by small ways, as far as they lead.
+   */
+  private SolveReport follow(double reach) {
+    SolveReport report = solve(pointer);
+    if (limited && leaps(report, reach)) {
+      double small = Math.max(reach, SMALL_MM);
+      for (int k = 0; k < MOST_PIECES; k++) {
+        double[] at = draggedOf(x);
+        double share = Math.min(1, small / distance(at, pointer));
+        report = solve(mix(at, pointer, share));
+        if (leaps(report, small)) {
+          report = solve(at);
+        }
+        if (!report.status().holds()
+            || distance(at, draggedOf(report.x())) < LEAST_PROGRESS * small) {
+          break;
+        }
+        x = report.x().clone();
+      }
+    }
     if (report.status().holds()) {
       x = report.x().clone();
     }
-    last = report;
     return report;
+  }
+
+  private static double[] mix(double[] from, double[] to, double share) {
+    double[] mixed = new double[from.length];
+    for (int i = 0; i < mixed.length; i++) {
+      mixed[i] = share == 1 ? to[i] : from[i] + share * (to[i] - from[i]);
+    }
+    return mixed;
+  }
+
+  private double[] draggedOf(double[] values) {
+    double[] some = new double[dragged.length];
+    for (int i = 0; i < some.length; i++) {
+      some[i] = values[dragged[i]];
+    }
+    return some;
+  }
+
+  private SolveReport solve(double[] towards) {
+    System.arraycopy(towards, 0, targets, 0, targets.length);
+    return session.solve(x, x);
+  }
+
+  private boolean leaps(SolveReport report, double reach) {
+    return report.status().holds() && distance(draggedOf(report.x()), draggedOf(x)) > LEAP * reach;
+  }
+
+  private static double distance(double[] a, double[] b) {
+    double square = 0;
+    for (int i = 0; i < a.length; i++) {
+      square += (a[i] - b[i]) * (a[i] - b[i]);
+    }
+    return Math.sqrt(square);
   }
 
   /** Values of all variables after the last step that held. */

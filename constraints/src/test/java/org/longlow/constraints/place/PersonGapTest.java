@@ -179,4 +179,39 @@ class PersonGapTest {
     }
     assertThat(stopped).isTrue();
   }
+
+  /** The pointer goes under the knee to where the peg could be too, but not by that way. */
+  @Test
+  void aDraggedPegDoesNotLeapPastWhereAKneeWouldComeTooNear() {
+    Layout layout =
+        trestle(
+            room(100),
+            "\"panUp\": {",
+            "\"panStays\": {\"tie\": \"fixed\", \"pins\": [\"panRear\"]}, \"panUp\": {",
+            "\"from\": \"1390 mm\", \"to\": \"1750 mm\"",
+            "\"from\": \"100 mm\"",
+            "\"from\": \"380 mm\", \"to\": \"450 mm\"",
+            "\"from\": \"50 mm\"");
+    Placed placed = Placer.place(layout);
+    LayoutProblem posed = placed.problem();
+    int[] peg = posed.variables("peg");
+    double px = placed.report().x()[peg[0]];
+    double pz = placed.report().x()[peg[1]];
+    double[][] ends = new double[2][];
+    for (int run = 0; run < 2; run++) {
+      int steps = run == 0 ? 364 : 37;
+      DragSession drag =
+          Solver.drag(posed.problem(), placed.report().x(), SolverSettings.DEFAULT, peg);
+      double[] at = {px, pz};
+      for (int k = 1; k <= steps; k++) {
+        SolveReport report = drag.moveTo(px - 727.0 * k / steps, pz + 128.0 * k / steps);
+        assertThat(report.status().holds()).isTrue();
+        double[] now = {report.x()[peg[0]], report.x()[peg[1]]};
+        assertThat(Math.hypot(now[0] - at[0], now[1] - at[1])).isLessThan(4 * 740.0 / steps);
+        at = now;
+      }
+      ends[run] = at;
+    }
+    assertThat(ends[1]).containsExactly(ends[0], within(0.1));
+  }
 }

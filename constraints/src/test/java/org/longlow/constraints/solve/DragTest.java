@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.data.Offset.offset;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.longlow.constraints.solve.relation.Gaps;
 import org.longlow.constraints.solve.relation.Relations;
 
@@ -152,5 +154,35 @@ class DragTest {
     assertThat(report.x()[1]).isCloseTo(70, offset(1e-5));
     // The other end is free, so the bar can be level too.
     assertThat(report.x()[3]).isCloseTo(70, offset(1e-4));
+  }
+
+  /** Over a disc of 50 mm, the pointer going straight through it 10 mm above its middle. */
+  @ParameterizedTest(name = "steps of {0} mm")
+  @ValueSource(doubles = {1, 10, 90})
+  void whatLimitsKeepOutIsGoneRoundNotThrough(double step) {
+    Problem.Builder b = Problem.builder();
+    Pt p = b.pin("p", 0, 10);
+    Pt disc = b.fixedPin("disc", 100, 0);
+    b.limit("clear", Gaps.circlesApart(p, Quantity.of(0), disc, Quantity.of(50)));
+    Problem problem = b.build();
+    DragSession drag = Solver.drag(problem, problem.start(), SolverSettings.DEFAULT, 0, 1);
+    double x = 0;
+    double z = 10;
+    boolean over = false;
+    for (double to = step; to < 250 + step; to += step) {
+      SolveReport report = drag.moveTo(Math.min(250, to), 10);
+      holds(problem, report);
+      double nowX = report.x()[0];
+      double nowZ = report.x()[1];
+      // never further than small steps lead round it: the way over it is 150 mm long
+      assertThat(Math.hypot(nowX - x, nowZ - z)).isLessThan(Math.max(85, 2 * step));
+      over |= nowZ > 40;
+      x = nowX;
+      z = nowZ;
+    }
+    assertThat(over || step > 25).isTrue();
+    drag.moveTo(250, 10);
+    assertThat(drag.positions()[0]).isCloseTo(250, offset(NEAREST_MM));
+    assertThat(drag.positions()[1]).isCloseTo(10, offset(NEAREST_MM));
   }
 }
