@@ -1,5 +1,8 @@
 package org.longlow.constraints.study;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import org.longlow.constraints.formula.Formula;
@@ -13,15 +16,38 @@ import org.longlow.constraints.layout.Pin;
 /** Edits of a shipped-like layout: 56 parts, 71 pins, two people on two seats, a section. */
 final class Edits {
 
+  /** Room for knees beside the hood, for everybody on every seat. */
+  static final String KNEE_ROOM =
+      "\"kneeRoom\": {\"limit\": \"gap\", \"parts\": [\"hoodSides\", \"rider\"], \"from\": \"12 mm\"},";
+
+  private static final String LIMITS = "\"limits\": {";
+
   private final Layout layout;
   private int turn;
 
   Edits() {
-    ReadResult read = LayoutReader.read(Path.of("src/bench/resources/tourer.json"));
+    this("");
+  }
+
+  /**
+   * @param limit a limit more, as the file has them, or nothing
+   */
+  Edits(String limit) {
+    Path file = Path.of("src/bench/resources/tourer.json");
+    ReadResult read =
+        LayoutReader.read(text(file).replace(LIMITS, LIMITS + limit), file.getParent());
     if (!(read instanceof ReadResult.Read good)) {
       throw new IllegalStateException("run in the folder constraints: " + read);
     }
     layout = good.layout();
+  }
+
+  private static String text(Path file) {
+    try {
+      return Files.readString(file);
+    } catch (IOException e) {
+      throw new UncheckedIOException("run in the folder constraints", e);
+    }
   }
 
   /** Never the same twice within any run of interest. */

@@ -21,6 +21,10 @@ public final class StudyTimeTable {
     System.out.println("edit        median ms   99 % ms  findings");
     row("slide seat", () -> Study.of(edits.slideSeat()));
     row("stretch", () -> Study.of(edits.stretch()));
+    Edits roomy = new Edits(Edits.KNEE_ROOM);
+    System.out.println("with a gap kept to people:");
+    row("slide seat", () -> Study.of(roomy.slideSeat()));
+    row("stretch", () -> Study.of(roomy.stretch()));
   }
 
   private static void row(String name, Supplier<Study> edit) {
