@@ -173,6 +173,11 @@ final class GapRows {
     }
 
     @Override
+    public boolean costly() {
+      return true;
+    }
+
+    @Override
     public double evaluate(double[] x, double[] gradient) {
       Reading reading = reading(x, sign < 0);
       if (gradient != null) {

@@ -120,6 +120,16 @@ final class BlockSolver {
     }
   }
 
+  /** Whether from now on quick steps must do, or else nothing is found. */
+  void setHasty(boolean value) {
+    whole.setHasty(value);
+    for (Stage stage : stages) {
+      if (stage.solver != null) {
+        stage.solver.setHasty(value);
+      }
+    }
+  }
+
   /** Takes the relations and weights of another problem of the same structure. */
   void bind(Problem next) {
     problem = next;

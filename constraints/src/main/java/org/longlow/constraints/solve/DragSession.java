@@ -23,6 +23,14 @@ public final class DragSession {
   private static final double SMALL_MM = 5;
   private static final double LEAST_PROGRESS = 0.02;
 
+  /** Steps for which quick ways are not tried once they led nowhere. */
+  private static final int PAUSE = 20;
+
+  /** Bound on the steps of a solve whose relations are costly. */
+  private static final int COSTLY_STEPS = 40;
+
+  private static final double[] QUICK_WAYS_MM = {Double.POSITIVE_INFINITY, 60, 15};
+
   /** A pointer that has gone farther since last time is followed piece by piece. */
   private static final double PIECE_MM = 25;
 
@@ -31,8 +39,10 @@ public final class DragSession {
   private final SolveSession session;
   private final int[] dragged;
   private final boolean limited;
+  private final boolean costly;
   private final double[] targets;
   private final double[] pointer;
+  private int pause;
   private double[] x;
   private SolveReport last;
 
@@ -59,6 +69,7 @@ public final class DragSession {
     }
     dragged = variables.clone();
     limited = !problem.limits().isEmpty();
+    costly = problem.limits().stream().flatMap(l -> l.gaps().stream()).anyMatch(Relation::costly);
     targets = new double[variables.length];
     double heaviest = problem.wishes().stream().mapToDouble(Wish::weight).max().orElse(0);
     List<Wish> wishes = new ArrayList<>(problem.wishes());
@@ -74,7 +85,10 @@ public final class DragSession {
     }
     pointer = targets.clone();
     x = solution.clone();
-    session = new SolveSession(problem.withWishes(wishes).withStart(x), settings, inBlocks);
+    int most = costly ? Math.min(COSTLY_STEPS, settings.maxIterations()) : settings.maxIterations();
+    session =
+        new SolveSession(
+            problem.withWishes(wishes).withStart(x), settings.withMaxIterations(most), inBlocks);
   }
 
   /**
@@ -109,6 +123,14 @@ public final class DragSession {
    * what it cannot pass: there it goes on by small ways, as far as they lead.
    */
   private SolveReport follow(double reach) {
+    if (costly && pause-- <= 0) {
+      SolveReport quick = quickly(reach);
+      if (quick != null) {
+        x = quick.x().clone();
+        return quick;
+      }
+      pause = PAUSE;
+    }
     SolveReport report = solve(pointer);
     if (limited && leaps(report, reach)) {
       double small = Math.max(reach, SMALL_MM);
@@ -130,6 +152,27 @@ public final class DragSession {
       x = report.x().clone();
     }
     return report;
+  }
+
+  /**
+   * One step by quick steps alone, straight to the pointer or some way towards it; null if none
+   * leads there. A pointer far out of reach bends what the quick steps take for straight; one that
+   * is near by does not, and the rest of the way follows with the next step.
+   */
+  private SolveReport quickly(double reach) {
+    double[] at = draggedOf(x);
+    double far = distance(at, pointer);
+    for (double way : QUICK_WAYS_MM) {
+      if (way < far || way == QUICK_WAYS_MM[0]) {
+        double share = far > way ? way / far : 1;
+        System.arraycopy(mix(at, pointer, share), 0, targets, 0, targets.length);
+        SolveReport report = session.solveQuickly(x, x);
+        if (report.status().holds() && !leaps(report, Math.max(reach, SMALL_MM))) {
+          return report;
+        }
+      }
+    }
+    return null;
   }
 
   private static double[] mix(double[] from, double[] to, double share) {

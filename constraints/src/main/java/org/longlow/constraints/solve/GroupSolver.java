@@ -34,6 +34,7 @@ final class GroupSolver {
   private int iterations;
   private boolean shaken;
   private boolean anywhere;
+  private boolean hasty;
   private SolveStatus status;
 
   GroupSolver(GroupSystem system) {
@@ -49,6 +50,11 @@ final class GroupSolver {
 
   GroupSystem system() {
     return system;
+  }
+
+  /** Whether from now on quick steps must do, or else nothing is found. */
+  void setHasty(boolean value) {
+    hasty = value;
   }
 
   /** Asks from now on only whether ties and limits can hold, no matter where. */
@@ -107,10 +113,13 @@ final class GroupSolver {
     if (finite) {
       system.rows.equilibrate(system.ties);
       system.limits.equilibrate(system.limits.count);
-      if (!anywhere && (quick(x, settings) || onward(x, settings))) {
+      if (!anywhere && (quick(x, settings) || (!hasty && onward(x, settings)))) {
         return status = SolveStatus.SOLVED;
       }
       put(begin, x);
+      if (hasty) {
+        return status = SolveStatus.NOT_CONVERGED;
+      }
     }
     return status = thorough(x, settings, finite);
   }

@@ -35,6 +35,11 @@ public interface Relation {
     return List.of(this);
   }
 
+  /** Whether one evaluation takes as long as those of many closed forms. */
+  default boolean costly() {
+    return false;
+  }
+
   /** Millimetres per unit of {@link #evaluate}; 1 for relations that give mm. */
   default double scale() {
     return 1;

@@ -48,6 +48,14 @@ public final class SolveSession {
     }
   }
 
+  /** As {@link #solve(double[], double[])} by quick steps alone; they may find nothing. */
+  SolveReport solveQuickly(double[] start, double[] anchor) {
+    groups.forEach(group -> group.setHasty(true));
+    SolveReport report = solve(start, anchor);
+    groups.forEach(group -> group.setHasty(false));
+    return report;
+  }
+
   /** Returns values where ties and limits hold, found from {@code start}, or null. */
   double[] held(double[] start) {
     groups.forEach(BlockSolver::holdAnywhere);
