@@ -28,6 +28,14 @@ final class Agree {
     return x[i];
   }
 
+  /** Goes on from another state, where the inverse of the change's slope is known. */
+  void begin(double[] state, double[][] inverseSlope) {
+    begin(state);
+    for (int i = 0; i < n; i++) {
+      System.arraycopy(inverseSlope[i], 0, inverse[i], 0, n);
+    }
+  }
+
   /** Goes on from another state. */
   void begin(double[] state) {
     System.arraycopy(state, 0, x, 0, n);

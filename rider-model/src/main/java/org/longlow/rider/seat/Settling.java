@@ -237,25 +237,17 @@ final class Settling {
     if (!canBe()) {
       return false;
     }
-    double[] next = start.clone();
-    for (int i = 0; i < MOST_STEPS; i++) {
-      double[] off = changeAt(next);
-      double size = 0;
-      for (int k = 0; k < next.length; k++) {
-        size = Math.max(size, Math.abs(off[k]));
-        for (int j = 0; j < next.length; j++) {
-          next[k] -= inverse[k][j] * off[j];
-        }
-      }
-      if (size < Settle.TOLERANCE_MM) {
-        settled = true;
-        return !leaning || headAt();
-      }
+    sinks.begin(start, inverse);
+    while (rounds < MOST_STEPS && !settled) {
+      rounds++;
+      round();
+      double size = sinks.move(change);
       if (!(size < 1e3)) {
         return false;
       }
+      settled = size < Settle.TOLERANCE_MM;
     }
-    return false;
+    return settled && (!leaning || headAt());
   }
 
   /** Returns whether the pan carries the person at all. */
