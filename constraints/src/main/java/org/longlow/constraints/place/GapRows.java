@@ -29,13 +29,18 @@ final class GapRows {
   private final MovingBody first;
   private final MovingBody second;
   private final Quantity gap;
+
+  /** Whether the gap is the most allowed, which the nearest place alone decides; else the least. */
+  private final boolean most;
+
   private final int[] variables;
   private volatile Reading last;
 
-  private GapRows(MovingBody first, MovingBody second, Quantity gap) {
+  private GapRows(MovingBody first, MovingBody second, Quantity gap, boolean most) {
     this.first = first;
     this.second = second;
     this.gap = gap;
+    this.most = most;
     variables =
         Stream.of(first.variables(), second.variables(), gap.variables())
             .flatMapToInt(IntStream::of)
@@ -46,23 +51,23 @@ final class GapRows {
 
   /** Returns rows that are zero or more while the bodies keep at least this gap. */
   static List<Relation> atLeast(MovingBody first, MovingBody second, Quantity gap) {
-    GapRows rows = new GapRows(first, second, gap);
+    GapRows rows = new GapRows(first, second, gap, false);
     List<Relation> relations = new ArrayList<>();
     for (int k = 0; k < PLACES; k++) {
-      relations.add(rows.new Row(k, 1));
+      relations.add(rows.new Row(k));
     }
     return relations;
   }
 
   /** Returns a row that is zero or more while the bodies keep at most this gap. */
   static List<Relation> atMost(MovingBody first, MovingBody second, Quantity gap) {
-    return List.of(new GapRows(first, second, gap).new Row(0, -1));
+    return List.of(new GapRows(first, second, gap, true).new Row(0));
   }
 
-  private Reading reading(double[] x, boolean closest) {
+  private Reading reading(double[] x) {
     Reading known = last;
     if (known == null || !MovingBody.same(known.values, x, variables)) {
-      known = new Reading(x, closest);
+      known = new Reading(x);
       last = known;
     }
     return known;
@@ -83,7 +88,7 @@ final class GapRows {
     private final Contacts contacts;
     private double[][] gradients;
 
-    Reading(double[] x, boolean closest) {
+    Reading(double[] x) {
       values = MovingBody.take(x, variables);
       gapSlopes = new double[gap.variables().length];
       gapMm = gap.value(x, gapSlopes);
@@ -96,8 +101,8 @@ final class GapRows {
                   a.body(),
                   b.body(),
                   gapMm,
-                  closest ? Double.POSITIVE_INFINITY : REACH_MM,
-                  closest ? 1 : PLACES);
+                  most ? Double.POSITIVE_INFINITY : REACH_MM,
+                  most ? 1 : PLACES);
     }
 
     int count() {
@@ -160,11 +165,9 @@ final class GapRows {
 
   private final class Row implements Relation {
     private final int place;
-    private final int sign;
 
-    Row(int place, int sign) {
+    Row(int place) {
       this.place = place;
-      this.sign = sign;
     }
 
     @Override
@@ -179,7 +182,8 @@ final class GapRows {
 
     @Override
     public double evaluate(double[] x, double[] gradient) {
-      Reading reading = reading(x, sign < 0);
+      Reading reading = reading(x);
+      int sign = most ? -1 : 1;
       if (gradient != null) {
         Arrays.fill(gradient, 0, variables.length, 0);
         if (place < reading.count()) {
@@ -189,7 +193,7 @@ final class GapRows {
           }
         }
       }
-      return place < reading.count() || sign > 0 ? sign * reading.roomMm(place) : -REACH_MM;
+      return place < reading.count() || !most ? sign * reading.roomMm(place) : -REACH_MM;
     }
   }
 }

@@ -257,17 +257,21 @@ final class Settling {
 
   /** Whether the pan carries the person well away from its ends. */
   boolean isOverPan() {
-    return carried() && panStation > WELL_ON_MM && panStation < seat.pan().lengthMm() - WELL_ON_MM;
+    return carried() && isWellOn();
   }
 
   /** Whether that is so, but for the load, with nothing pressed in. */
   boolean wouldBeOverPan() {
     hold(new double[4]);
+    return isWellOn();
+  }
+
+  private boolean isWellOn() {
     return panStation > WELL_ON_MM && panStation < seat.pan().lengthMm() - WELL_ON_MM;
   }
 
   /** Whether the head touches the rest between its ends. */
-  boolean headAt() {
+  private boolean headAt() {
     double pitch = headPitch();
     if (Double.isNaN(pitch)) {
       return false;
