@@ -158,6 +158,13 @@ final class RelationReader {
             0,
             MAX_PINS);
     count(obj, "parts", partNames.size(), kind.parts(), kind.parts(), kind.word());
+    if (partNames.size() == 2 && partNames.get(0).equals(partNames.get(1))) {
+      reading.faults.meaning(
+          obj.at("parts"),
+          partNames.get(0),
+          "is named twice, a gap is between two",
+          "name another part, or " + Reading.RIDER);
+    }
     String measure = measure(obj, kind == Limit.Kind.MEASURE, kind.word());
     Dim dim = kind.dim().or(() -> reading.quantities.dim(measure)).orElse(null);
     Optional<Formula> from = obj.may("from", dim, Sign.ANY);

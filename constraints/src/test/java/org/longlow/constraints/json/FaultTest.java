@@ -94,6 +94,8 @@ class FaultTest {
           "part": "engine"              ~ "part": "engin"              ~ $.ties.onEngine.part ~ did you mean engine?
           "part": "engine"              ~ "part": "lowRail"            ~ $.ties.onEngine.part ~ has no outline
           "parts": ["engine", "rider"]  ~ "parts": ["engine"]          ~ $.limits.kneeRoom.parts ~ gap needs 2
+          "parts": ["engine", "rider"]  ~ "parts": ["rider", "rider"]  ~ $.limits.kneeRoom.parts ~ is named twice
+          "parts": ["engine", "rider"]  ~ "parts": ["engine", "engine"] ~ $.limits.kneeRoom.parts ~ is named twice
           "from": "20 mm"               ~ "note": ""                   ~ $.limits.kneeRoom    ~ limits nothing
           "measure": "rake"             ~ "measure": "share"           ~ $.limits.steer.measure ~ is not free
           "weight": 2.5                 ~ "weight": 0                  ~ $.wishes.ease.weight ~ must be a number more than 0
