@@ -36,9 +36,10 @@ public final class Checks {
     Layout layout = placed.layout();
     List<Finding> findings = new ArrayList<>(SolveFindings.of(placed));
     for (Sitting sitting : sittings) {
-      findings.addAll(SeatFindings.of(sitting));
-      findings.addAll(PoseFindings.of(sitting));
-      findings.addAll(SightFindings.of(layout, sitting, standings));
+      List<Finding> person = new ArrayList<>(SeatFindings.of(sitting));
+      person.addAll(PoseFindings.of(sitting));
+      person.addAll(SightFindings.of(layout, sitting, standings));
+      person.forEach(f -> findings.add(f.about(sitting.person(), sitting.seat())));
     }
     GapRules rules = new GapRules(layout, placed.places());
     GapFindings gaps = new GapFindings(layout, rules, shapes);
@@ -48,7 +49,8 @@ public final class Checks {
       Optional<Body> person = sitting.solid();
       if (person.isPresent()) {
         people.add(person.get());
-        findings.addAll(PersonGaps.of(rules, gaps, sitting, person.get()));
+        PersonGaps.of(rules, gaps, sitting, person.get())
+            .forEach(f -> findings.add(f.about(sitting.person(), sitting.seat())));
       }
     }
     findings.addAll(new SectionFindings(layout, rules, gaps, placed.places(), people).all());

@@ -17,6 +17,7 @@ import org.longlow.rider.geom.PointMm;
  * @param source where the limit comes from
  * @param text one sentence for the user
  * @param where the place on the elevation, in the axes of the drawn machine, if it has one
+ * @param who the person it is about, on which seat, if it is about one
  */
 public record Finding(
     String id,
@@ -29,7 +30,44 @@ public record Finding(
     String unit,
     String source,
     String text,
-    Optional<PointMm> where) {
+    Optional<PointMm> where,
+    Optional<Occupant> who) {
+
+  /**
+   * A crew member on a seat.
+   *
+   * @param person the crew's name
+   * @param seat the seat's name, such as {@code rider} or {@code passenger}
+   */
+  public record Occupant(String person, String seat) {}
+
+  /** Makes a finding about no one person. */
+  public Finding(
+      String id,
+      String subject,
+      String stance,
+      Verdict verdict,
+      double value,
+      double limit,
+      double margin,
+      String unit,
+      String source,
+      String text,
+      Optional<PointMm> where) {
+    this(
+        id,
+        subject,
+        stance,
+        verdict,
+        value,
+        limit,
+        margin,
+        unit,
+        source,
+        text,
+        where,
+        Optional.empty());
+  }
 
   /** Returns a finding held to at least {@code limit}. */
   public static Finding atLeast(
@@ -107,10 +145,39 @@ public record Finding(
 
   public Finding at(PointMm point) {
     return new Finding(
-        id, subject, stance, verdict, value, limit, margin, unit, source, text, Optional.of(point));
+        id,
+        subject,
+        stance,
+        verdict,
+        value,
+        limit,
+        margin,
+        unit,
+        source,
+        text,
+        Optional.of(point),
+        who);
+  }
+
+  /** Returns this finding as one about a person on a seat. */
+  public Finding about(String person, String seat) {
+    return new Finding(
+        id,
+        subject,
+        stance,
+        verdict,
+        value,
+        limit,
+        margin,
+        unit,
+        source,
+        text,
+        where,
+        Optional.of(new Occupant(person, seat)));
   }
 
   public Finding withVerdict(Verdict other) {
-    return new Finding(id, subject, stance, other, value, limit, margin, unit, source, text, where);
+    return new Finding(
+        id, subject, stance, other, value, limit, margin, unit, source, text, where, who);
   }
 }
