@@ -92,7 +92,7 @@ public final class Screenshots {
       act(desk, d -> d.choose("pin:backTop"));
       act(desk, d -> d.hover("backTop"));
       shot(window, folder.resolve("night" + size + ".png"));
-      act(desk, d -> d.look(o -> o.withStance("open, canopy")));
+      act(desk, d -> d.look(o -> o.withStance("open, lid")));
       act(desk, d -> d.type(new Target.OfTie("backSlope"), "recline + 20 deg + backLength"));
       shot(window, folder.resolve("refused" + size + ".png"));
       act(desk, d -> d.look(o -> o.withStance("")));
