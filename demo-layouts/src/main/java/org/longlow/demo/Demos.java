@@ -16,7 +16,7 @@ import org.longlow.constraints.layout.Layout;
 /** The index of the shipped machines. */
 public final class Demos {
 
-  private static final List<String> NAMES = List.of("heron", "wagtail", "curlew");
+  private static final List<String> NAMES = List.of("heron", "dunlin", "curlew");
 
   /** Traced drawings that a machine's file refers to. */
   private static final Map<String, List<String>> DRAWINGS =

@@ -45,7 +45,7 @@ class DemosTest {
   private static final Map<String, Set<String>> FAULTS =
       Map.of(
           "heron", Set.of("open.lid.lid.pillionPost"),
-          "wagtail", Set.of(),
+          "dunlin", Set.of(),
           "curlew", Set.of());
 
   private static final Map<String, Study> STUDIES = new HashMap<>();
@@ -91,7 +91,7 @@ class DemosTest {
     assertThatThrownBy(() -> Demos.text("egret"))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("egret")
-        .hasMessageContaining("heron, wagtail, curlew");
+        .hasMessageContaining("heron, dunlin, curlew");
   }
 
   @ParameterizedTest
@@ -106,8 +106,8 @@ class DemosTest {
       double is = tie.is().map(places::value).orElse(0.0);
       switch (tie.kind()) {
         case DISTANCE -> assertThat(p.get(0).distance(p.get(1))).isCloseTo(is, within(1e-6));
-        case HORIZONTAL -> assertThat(p.get(1).x() - p.get(0).x()).isCloseTo(is, within(1e-6));
-        case VERTICAL -> assertThat(p.get(1).z() - p.get(0).z()).isCloseTo(is, within(1e-6));
+        case AHEAD -> assertThat(p.get(1).x() - p.get(0).x()).isCloseTo(is, within(1e-6));
+        case ABOVE -> assertThat(p.get(1).z() - p.get(0).z()).isCloseTo(is, within(1e-6));
         case HEIGHT -> assertThat(p.get(0).z()).isCloseTo(is, within(1e-6));
         // 1e-9 rad is 1e-6 mm at 1 m
         case RAKE ->
@@ -129,7 +129,7 @@ class DemosTest {
         .pins()
         .forEach(
             (pin, drawn) -> {
-              if (!drawn.fixed()) {
+              if (!drawn.nailed()) {
                 Places places = study.placed().places();
                 PointMm now = places.pin(pin);
                 PointMm was = new PointMm(places.value(drawn.x()), places.value(drawn.z()));
@@ -188,7 +188,7 @@ class DemosTest {
     double[] range =
         switch (name) {
           case "heron" -> new double[] {180, 280};
-          case "wagtail" -> new double[] {80, 140};
+          case "dunlin" -> new double[] {80, 140};
           default -> new double[] {115, 175};
         };
     assertThat(mass).isBetween(range[0], range[1]);
@@ -265,8 +265,8 @@ class DemosTest {
   }
 
   @Test
-  void wagtailsBatteryUnderThePanWouldUnloadTheFrontWheel() {
-    Layout layout = Demos.layout("wagtail");
+  void dunlinsBatteryUnderThePanWouldUnloadTheFrontWheel() {
+    Layout layout = Demos.layout("dunlin");
     Study study =
         Study.of(
             layout.withPins(

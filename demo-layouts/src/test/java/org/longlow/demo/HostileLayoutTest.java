@@ -38,7 +38,7 @@ class HostileLayoutTest {
     SplittableRandom random = new SplittableRandom(seed);
     int answered = 0;
     for (int i = 0; i < EACH; i++) {
-      Layout spoiled = spoil(Demos.layout(random.nextBoolean() ? "heron" : "wagtail"), random);
+      Layout spoiled = spoil(Demos.layout(random.nextBoolean() ? "heron" : "dunlin"), random);
       String text = LayoutWriter.toJson(spoiled);
       if (!(LayoutReader.faults(spoiled, null).isEmpty())) {
         continue;
@@ -59,7 +59,7 @@ class HostileLayoutTest {
 
   @Test
   void wheelsOnOnePlaceAreAFindingAndTheRestIsAnswered() {
-    Layout l = Demos.layout("wagtail");
+    Layout l = Demos.layout("dunlin");
     List<String> axles =
         l.parts().values().stream()
             .filter(Part.Wheel.class::isInstance)

@@ -205,7 +205,7 @@ final class LayoutAssembly {
         atNode == null
             ? new Formula[] {Quantities.LOST, Quantities.LOST}
             : place(obj.at("at"), atNode);
-    boolean fixed = obj.flag("fixed", false);
+    boolean nailed = obj.flag("nailed", false);
     JsonNode withNode = obj.optional("with");
     String with = Pin.FRAME;
     if (withNode != null) {
@@ -215,7 +215,7 @@ final class LayoutAssembly {
     }
     String note = obj.text("note", "");
     obj.close();
-    return new Pin(at[0], at[1], fixed, with, note);
+    return new Pin(at[0], at[1], nailed, with, note);
   }
 
   private Formula[] place(String path, JsonNode node) {

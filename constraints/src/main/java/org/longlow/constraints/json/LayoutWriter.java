@@ -125,12 +125,12 @@ public final class LayoutWriter {
 
   private static JsonNode pin(Pin p) {
     ArrayNode at = Json.NODES.arrayNode().add(p.x().text()).add(p.z().text());
-    if (!p.fixed() && p.with().equals(Pin.FRAME) && p.note().isEmpty()) {
+    if (!p.nailed() && p.with().equals(Pin.FRAME) && p.note().isEmpty()) {
       return at;
     }
     ObjectNode node = object();
     node.set("at", at);
-    flag(node, "fixed", p.fixed());
+    flag(node, "nailed", p.nailed());
     if (!p.with().equals(Pin.FRAME)) {
       node.put("with", p.with());
     }

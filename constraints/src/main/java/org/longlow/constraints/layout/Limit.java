@@ -35,9 +35,9 @@ public record Limit(
     /** |PQ|. */
     DISTANCE(2, 0, Dim.LENGTH),
     /** Q.x − P.x. */
-    HORIZONTAL(2, 0, Dim.LENGTH),
+    AHEAD(2, 0, Dim.LENGTH),
     /** Q.z − P.z. */
-    VERTICAL(2, 0, Dim.LENGTH),
+    ABOVE(2, 0, Dim.LENGTH),
     /** Height of P above the ground. */
     HEIGHT(1, 0, Dim.LENGTH),
     /** Angle of P→Q from +x, counter-clockwise. */
@@ -47,7 +47,7 @@ public record Limit(
     /** Angle from PQ to RS, counter-clockwise. */
     ANGLE_BETWEEN(4, 0, Dim.ANGLE),
     /** Distance of P to the left of the line Q→R. */
-    LINE_DISTANCE(3, 0, Dim.LENGTH),
+    BESIDE(3, 0, Dim.LENGTH),
     /** A free measure. */
     MEASURE(0, 0, null),
     /** P inside a part's outline, by at least {@code from}. */

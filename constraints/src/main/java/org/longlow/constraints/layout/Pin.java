@@ -7,12 +7,12 @@ import org.longlow.constraints.formula.Formula;
  *
  * @param x where it is now, forward of the rear contact point
  * @param z where it is now, above the ground
- * @param fixed true if the solver may not move it
+ * @param nailed true if the solver may not move it
  * @param with what it moves with when the machine moves: {@link #FRAME}, {@link #FRONT_WHEEL},
  *     {@link #REAR_WHEEL} or the name of a section
  * @param note for people, may be empty
  */
-public record Pin(Formula x, Formula z, boolean fixed, String with, String note) {
+public record Pin(Formula x, Formula z, boolean nailed, String with, String note) {
 
   /** Moves with the sprung frame. */
   public static final String FRAME = "frame";
@@ -25,6 +25,6 @@ public record Pin(Formula x, Formula z, boolean fixed, String with, String note)
 
   /** Returns a copy at another place. */
   public Pin at(Formula newX, Formula newZ) {
-    return new Pin(newX, newZ, fixed, with, note);
+    return new Pin(newX, newZ, nailed, with, note);
   }
 }

@@ -11,15 +11,15 @@ import org.longlow.constraints.formula.Dim;
  */
 public enum TieKind {
   /** P and Q are one place. */
-  COINCIDE(2, 2, 0, null),
+  TOGETHER(2, 2, 0, null),
   /** P stays where it is drawn, or at its own x and z. */
-  FIXED(1, 1, 0, null),
+  NAILED(1, 1, 0, null),
   /** |PQ| = is. */
   DISTANCE(2, 2, 0, Dim.LENGTH),
   /** Q.x − P.x = is. */
-  HORIZONTAL(2, 2, 0, Dim.LENGTH),
+  AHEAD(2, 2, 0, Dim.LENGTH),
   /** Q.z − P.z = is. */
-  VERTICAL(2, 2, 0, Dim.LENGTH),
+  ABOVE(2, 2, 0, Dim.LENGTH),
   /** Height of P above the ground = is. */
   HEIGHT(1, 1, 0, Dim.LENGTH),
   /** Angle of P→Q from +x, counter-clockwise = is. */
@@ -31,11 +31,11 @@ public enum TieKind {
   /** PQ ∥ RS. */
   PARALLEL(4, 4, 0, null),
   /** PQ ⟂ RS. */
-  PERPENDICULAR(4, 4, 0, null),
+  SQUARE_TO(4, 4, 0, null),
   /** P on the line QR. */
-  ON_LINE(3, 3, 0, null),
+  IN_LINE(3, 3, 0, null),
   /** Signed distance of P to the left of the line Q→R = is. */
-  LINE_DISTANCE(3, 3, 0, Dim.LENGTH),
+  BESIDE(3, 3, 0, Dim.LENGTH),
   /** P on the circle about Q with the given radius. */
   ON_CIRCLE(2, 2, 1, null),
   /** P on the arc about Q, from R counter-clockwise to S, with the given radius. */
@@ -47,23 +47,23 @@ public enum TieKind {
   /** Circles about P and Q with the two given radii touch, outside or inside. */
   TANGENT_CIRCLES(2, 2, 2, null),
   /** |PQ| = |RS|. */
-  EQUAL_LENGTH(4, 4, 0, null),
+  AS_LONG_AS(4, 4, 0, null),
   /** |PQ| = |RS| as radii of two circles about P and R. */
-  EQUAL_RADIUS(4, 4, 0, null),
+  AS_ROUND_AS(4, 4, 0, null),
   /** P lies the share is of the way from Q to R. */
-  RATIO(3, 3, 0, Dim.NUMBER),
+  PART_WAY(3, 3, 0, Dim.NUMBER),
   /** P is the middle of QR. */
-  MIDPOINT(3, 3, 0, null),
+  HALFWAY(3, 3, 0, null),
   /** P and Q are mirror images in the line RS. */
-  MIRROR(4, 4, 0, null),
+  MIRRORED(4, 4, 0, null),
   /** Circles about P and Q have one centre. */
-  CONCENTRIC(2, 2, 0, null),
+  SAME_CENTRE(2, 2, 0, null),
   /** Length along the pins with the given bend radius at the inner ones = is. */
   PATH_LENGTH(2, 50, 1, Dim.LENGTH),
   /** Length of a belt or chain round wheels about the pins with the given radii = is. */
   BELT_LENGTH(2, 50, 2, Dim.LENGTH),
   /** All pins keep their places relative to each other, as drawn. */
-  RIGID(2, 50, 0, null),
+  ONE_PIECE(2, 50, 0, null),
   /** The free measures in {@code is} make it zero: {@code is} = 0. */
   FORMULA(0, 0, 0, null);
 

@@ -32,9 +32,9 @@ public record Wish(
     /** |PQ| = is. */
     DISTANCE(2, Dim.LENGTH),
     /** Q.x − P.x = is. */
-    HORIZONTAL(2, Dim.LENGTH),
+    AHEAD(2, Dim.LENGTH),
     /** Q.z − P.z = is. */
-    VERTICAL(2, Dim.LENGTH),
+    ABOVE(2, Dim.LENGTH),
     /** Height of P = is. */
     HEIGHT(1, Dim.LENGTH),
     /** Angle of P→Q from +x = is. */

@@ -124,13 +124,13 @@ final class LimitBuilder {
   private static Relation over(Limit.Kind kind, List<Pt> p, Quantity target) {
     return switch (kind) {
       case DISTANCE -> Relations.distance(p.get(0), p.get(1), target);
-      case HORIZONTAL -> Relations.horizontal(p.get(0), p.get(1), target);
-      case VERTICAL -> Relations.vertical(p.get(0), p.get(1), target);
+      case AHEAD -> Relations.horizontal(p.get(0), p.get(1), target);
+      case ABOVE -> Relations.vertical(p.get(0), p.get(1), target);
       case HEIGHT -> Relations.equal(p.get(0).z(), target);
       case ANGLE -> Relations.angleToHorizontal(p.get(0), p.get(1), target);
       case RAKE -> Relations.angleToVertical(p.get(0), p.get(1), target);
       case ANGLE_BETWEEN -> Relations.angleBetween(p.get(0), p.get(1), p.get(2), p.get(3), target);
-      case LINE_DISTANCE -> Relations.pointToLine(p.get(0), p.get(1), p.get(2), target);
+      case BESIDE -> Relations.pointToLine(p.get(0), p.get(1), p.get(2), target);
       default -> throw new IllegalArgumentException("no such limit on pins: " + kind.word());
     };
   }
@@ -229,8 +229,8 @@ final class LimitBuilder {
     Relation residual =
         switch (wish.kind()) {
           case DISTANCE -> Relations.distance(p.get(0), p.get(1), is);
-          case HORIZONTAL -> Relations.horizontal(p.get(0), p.get(1), is);
-          case VERTICAL -> Relations.vertical(p.get(0), p.get(1), is);
+          case AHEAD -> Relations.horizontal(p.get(0), p.get(1), is);
+          case ABOVE -> Relations.vertical(p.get(0), p.get(1), is);
           case HEIGHT -> Relations.equal(p.get(0).z(), is);
           case ANGLE -> Relations.angleToHorizontal(p.get(0), p.get(1), is);
           case RAKE -> Relations.angleToVertical(p.get(0), p.get(1), is);

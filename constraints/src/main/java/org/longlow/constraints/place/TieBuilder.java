@@ -32,36 +32,35 @@ final class TieBuilder {
     Quantity is = tie.is().map(unknowns::quantity).orElse(ZERO);
     List<Quantity> radii = tie.radii().stream().map(unknowns::quantity).toList();
     return switch (tie.kind()) {
-      case COINCIDE, CONCENTRIC -> List.of(Relations.coincide(p.get(0), p.get(1)));
-      case FIXED -> {
+      case TOGETHER, SAME_CENTRE -> List.of(Relations.coincide(p.get(0), p.get(1)));
+      case NAILED -> {
         PointMm at = unknowns.drawn(tie.pins().get(0));
         yield List.of(Relations.fix(p.get(0), at.x(), at.z()));
       }
       case DISTANCE -> List.of(Relations.distance(p.get(0), p.get(1), is));
-      case HORIZONTAL -> List.of(Relations.horizontal(p.get(0), p.get(1), is));
-      case VERTICAL -> List.of(Relations.vertical(p.get(0), p.get(1), is));
+      case AHEAD -> List.of(Relations.horizontal(p.get(0), p.get(1), is));
+      case ABOVE -> List.of(Relations.vertical(p.get(0), p.get(1), is));
       case HEIGHT -> List.of(Relations.equal(p.get(0).z(), is));
       case ANGLE -> List.of(Relations.angleToHorizontal(p.get(0), p.get(1), is));
       case RAKE -> List.of(Relations.angleToVertical(p.get(0), p.get(1), is));
       case ANGLE_BETWEEN ->
           List.of(Relations.angleBetween(p.get(0), p.get(1), p.get(2), p.get(3), is));
       case PARALLEL -> List.of(Relations.parallel(p.get(0), p.get(1), p.get(2), p.get(3)));
-      case PERPENDICULAR ->
-          List.of(Relations.perpendicular(p.get(0), p.get(1), p.get(2), p.get(3)));
-      case ON_LINE -> List.of(Relations.pointOnLine(p.get(0), p.get(1), p.get(2)));
-      case LINE_DISTANCE -> List.of(Relations.pointToLine(p.get(0), p.get(1), p.get(2), is));
+      case SQUARE_TO -> List.of(Relations.perpendicular(p.get(0), p.get(1), p.get(2), p.get(3)));
+      case IN_LINE -> List.of(Relations.pointOnLine(p.get(0), p.get(1), p.get(2)));
+      case BESIDE -> List.of(Relations.pointToLine(p.get(0), p.get(1), p.get(2), is));
       case ON_CIRCLE, ON_ARC -> List.of(Circles.pointOnCircle(p.get(0), p.get(1), radii.get(0)));
       case ON_EDGE -> onEdge(tie, p.get(0));
       case TANGENT_LINE -> List.of(tangentLine(tie, p, radii.get(0)));
       case TANGENT_CIRCLES -> List.of(tangentCircles(tie, p, radii));
-      case EQUAL_LENGTH, EQUAL_RADIUS ->
+      case AS_LONG_AS, AS_ROUND_AS ->
           List.of(Relations.equalLength(p.get(0), p.get(1), p.get(2), p.get(3)));
-      case RATIO -> List.of(Relations.alongLine(p.get(0), p.get(1), p.get(2), is));
-      case MIDPOINT -> List.of(Relations.midpoint(p.get(0), p.get(1), p.get(2)));
-      case MIRROR -> List.of(Relations.mirror(p.get(0), p.get(1), p.get(2), p.get(3)));
+      case PART_WAY -> List.of(Relations.alongLine(p.get(0), p.get(1), p.get(2), is));
+      case HALFWAY -> List.of(Relations.midpoint(p.get(0), p.get(1), p.get(2)));
+      case MIRRORED -> List.of(Relations.mirror(p.get(0), p.get(1), p.get(2), p.get(3)));
       case PATH_LENGTH -> List.of(Paths.tubeLength(p, radii.get(0), is));
       case BELT_LENGTH -> List.of(belt(tie, p, radii, is));
-      case RIGID -> rigid(tie, p);
+      case ONE_PIECE -> rigid(tie, p);
       case FORMULA -> List.of(Relations.equal(is, ZERO));
     };
   }

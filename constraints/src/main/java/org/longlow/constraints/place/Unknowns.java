@@ -60,7 +60,7 @@ final class Unknowns {
         .pins()
         .forEach(
             (name, pin) -> {
-              if (pin.fixed()) {
+              if (pin.nailed()) {
                 points.put(name, new Pt(quantity(pin.x()), quantity(pin.z())));
               } else {
                 Pt pt = builder.pin(name, startValue(pin.x()), startValue(pin.z()));

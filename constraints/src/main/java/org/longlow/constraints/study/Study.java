@@ -1,11 +1,12 @@
 package org.longlow.constraints.study;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.longlow.constraints.check.Checks;
 import org.longlow.constraints.check.Finding;
 import org.longlow.constraints.check.Verdict;
@@ -113,19 +114,18 @@ public record Study(
     return standings.stream().filter(s -> s.name().equals(name)).findFirst();
   }
 
-  /** Returns one line: how many findings fail, ask for care and pass. */
+  /** Returns one line: how many findings fail, need care and pass. */
   public String summary() {
-    return String.format(
-        Locale.ROOT,
-        "%s: %d findings: %d fail, %d ask for care, %d pass%s%s",
-        layout.name(),
-        findings.size(),
-        failing(),
-        count(Verdict.CAUTION),
-        count(Verdict.PASS),
-        count(Verdict.NOT_APPLICABLE) == 0
-            ? ""
-            : ", " + count(Verdict.NOT_APPLICABLE) + " not applicable",
-        contradicts() ? "; the layout contradicts itself" : "");
+    String counts =
+        Arrays.stream(Verdict.values())
+            .filter(v -> v != Verdict.NOT_APPLICABLE || count(v) > 0)
+            .map(v -> v.says(count(v)))
+            .collect(Collectors.joining(", "));
+    return layout.name()
+        + ": "
+        + findings.size()
+        + " findings: "
+        + counts
+        + (contradicts() ? "; the layout contradicts itself" : "");
   }
 }

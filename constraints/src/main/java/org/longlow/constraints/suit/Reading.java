@@ -54,7 +54,7 @@ record Reading(String id, String person, Kind kind, double margin) {
       this.hard = hard;
     }
 
-    /** Whether a finding fails when the margin is negative; the others only ask for care. */
+    /** Whether a finding fails when the margin is negative; the others only need care. */
     boolean hard() {
       return hard;
     }

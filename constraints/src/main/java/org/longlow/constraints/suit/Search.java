@@ -31,7 +31,7 @@ final class Search {
   /** The same in the second pass, and where results are compared. */
   static final double FULL_WEIGHT = 80;
 
-  /** How much more findings that ask for care count than wishes for shares and sight. */
+  /** How much more findings that need care count than wishes for shares and sight. */
   private static final double CARE = 3;
 
   private static final double PROBE_MM = 0.5;

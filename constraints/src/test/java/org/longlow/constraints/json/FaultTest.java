@@ -84,9 +84,9 @@ class FaultTest {
           "kind": "peg",                ~ "kind": "peg", "to": "lowA", ~ $.parts.pegs.to      ~ is not a known key here
           "colour": "white"             ~ "colour": "green"            ~ $.parts.headlamp.colour ~ must be one of white, amber, red
           "sideStand": {                ~ "rider": {                   ~ $.parts.rider        ~ is the word for whoever sits
-          "pins": ["rearAxle", "frontAxle"] ~ "pins": ["rearAxle"]     ~ $.ties.baseline.pins ~ has 1 entries, horizontal needs 2
+          "pins": ["rearAxle", "frontAxle"] ~ "pins": ["rearAxle"]     ~ $.ties.baseline.pins ~ has 1 entries, ahead needs 2
           "is": "wheelbase"}            ~ "is": "rake"}                ~ $.ties.baseline.is   ~ is an angle
-          "is": "wheelbase"}            ~ "it": "wheelbase"}           ~ $.ties.baseline.is   ~ is missing, horizontal needs it
+          "is": "wheelbase"}            ~ "it": "wheelbase"}           ~ $.ties.baseline.is   ~ is missing, ahead needs it
           "tie": "rake"                 ~ "tie": "parallel"            ~ $.ties.head.is       ~ is not used by parallel
           "is": "1400 mm", "radii": ["40 mm", "90 mm"] ~ "is": "1400 mm", "radii": ["40 mm"] ~ $.ties.belt.radii ~ has 1 entries, a belt over these pins needs 2
           "is": "1400 mm", "radii": ["40 mm", "90 mm"] ~ "is": "1400 mm", "radii": ["40 mm", "0 mm"] ~ $.ties.belt.radii[1] ~ must be more than 0

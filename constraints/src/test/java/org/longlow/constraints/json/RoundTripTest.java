@@ -57,7 +57,7 @@ class RoundTripTest {
     }
     assertThat(lines)
         .contains(
-            "\"rearAxle\": {\"at\": [\"0 mm\", \"300 mm\"], \"fixed\": true, \"with\":"
+            "\"rearAxle\": {\"at\": [\"0 mm\", \"300 mm\"], \"nailed\": true, \"with\":"
                 + " \"rear-wheel\"},");
   }
 

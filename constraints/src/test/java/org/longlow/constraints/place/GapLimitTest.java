@@ -31,8 +31,8 @@ class GapLimitTest {
             """
             {"longlow": 1, "name": "t",
              "measures": {"room": {"is": "60 mm", "free": true, "from": "20 mm", "to": "90 mm"}},
-             "pins": {"rear": {"at": [0, 300], "fixed": true}, "front": {"at": [1500, 300], "fixed": true},
-               "a": [500, %s], "b": [900, %s], "o": {"at": [400, 400], "fixed": true}},
+             "pins": {"rear": {"at": [0, 300], "nailed": true}, "front": {"at": [1500, 300], "nailed": true},
+               "a": [500, %s], "b": [900, %s], "o": {"at": [400, 400], "nailed": true}},
              "parts": {"w1": {"kind": "wheel", "end": "rear", "axle": "rear", "radius": 300, "width": 120},
                "w2": {"kind": "wheel", "end": "front", "axle": "front", "radius": 300, "width": 120},
                "base": {"kind": "block", "frame": "o", "left": 50, "right": 50, "mass": 5,

@@ -187,7 +187,7 @@ class PersonGapTest {
         trestle(
             room(100),
             "\"panUp\": {",
-            "\"panStays\": {\"tie\": \"fixed\", \"pins\": [\"panRear\"]}, \"panUp\": {",
+            "\"panStays\": {\"tie\": \"nailed\", \"pins\": [\"panRear\"]}, \"panUp\": {",
             "\"from\": \"1390 mm\", \"to\": \"1750 mm\"",
             "\"from\": \"100 mm\"",
             "\"from\": \"380 mm\", \"to\": \"450 mm\"",

@@ -29,7 +29,7 @@ class PlacerTest {
     return """
         {"longlow": 1, "name": "t",
          "measures": {"len": "300 mm", "loose": {"is": "250 mm", "free": true, "from": "200 mm", "to": "400 mm"}},
-         "pins": {"rear": {"at": [0, 300], "fixed": true}, "front": {"at": [1500, 300], "fixed": true},
+         "pins": {"rear": {"at": [0, 300], "nailed": true}, "front": {"at": [1500, 300], "nailed": true},
                   "p": [500, 500], "q": [820, 610], "r": [400, 900], "s": [900, 1000], "b": [500, 420]},
          "parts": {"w1": {"kind": "wheel", "end": "rear", "axle": "rear", "radius": 300, "width": 120},
                    "w2": {"kind": "wheel", "end": "front", "axle": "front", "radius": 300, "width": 120},
@@ -61,8 +61,8 @@ class PlacerTest {
   }
 
   @Test
-  void coincide() {
-    Places x = solved("{\"tie\": \"coincide\", \"pins\": [\"p\", \"q\"]}");
+  void together() {
+    Places x = solved("{\"tie\": \"together\", \"pins\": [\"p\", \"q\"]}");
     near(x.pin("p").distance(x.pin("q")), 0);
     // nearest: both come half way
     near(x.pin("p").distance(new PointMm(660, 555)), 0);
@@ -76,8 +76,8 @@ class PlacerTest {
 
   @Test
   void horizontalVerticalAndHeight() {
-    near(dx(solved("{\"tie\": \"horizontal\", \"pins\": [\"p\", \"q\"], \"is\": 100}")), 100);
-    Places v = solved("{\"tie\": \"vertical\", \"pins\": [\"p\", \"q\"], \"is\": -20}");
+    near(dx(solved("{\"tie\": \"ahead\", \"pins\": [\"p\", \"q\"], \"is\": 100}")), 100);
+    Places v = solved("{\"tie\": \"above\", \"pins\": [\"p\", \"q\"], \"is\": -20}");
     near(v.pin("q").z() - v.pin("p").z(), -20);
     near(solved("{\"tie\": \"height\", \"pins\": [\"p\"], \"is\": 444}").pin("p").z(), 444);
   }
@@ -107,19 +107,17 @@ class PlacerTest {
     Places a = solved("{\"tie\": \"parallel\", \"pins\": [\"p\", \"q\", \"r\", \"s\"]}");
     assertThat(turn(a.pin("q").minus(a.pin("p")), a.pin("s").minus(a.pin("r"))))
         .isCloseTo(0, within(TRUE_RAD));
-    Places b = solved("{\"tie\": \"perpendicular\", \"pins\": [\"p\", \"q\", \"p\", \"r\"]}");
+    Places b = solved("{\"tie\": \"square-to\", \"pins\": [\"p\", \"q\", \"p\", \"r\"]}");
     assertThat(b.pin("q").minus(b.pin("p")).dot(b.pin("r").minus(b.pin("p"))))
         .isCloseTo(0, within(1e-3));
   }
 
   @Test
   void onLineAndBesideIt() {
-    Places a = solved("{\"tie\": \"on-line\", \"pins\": [\"r\", \"p\", \"q\"]}");
+    Places a = solved("{\"tie\": \"in-line\", \"pins\": [\"r\", \"p\", \"q\"]}");
     near(beside(a), 0);
     near(
-        beside(
-            solved("{\"tie\": \"line-distance\", \"pins\": [\"r\", \"p\", \"q\"], \"is\": 120}")),
-        120);
+        beside(solved("{\"tie\": \"beside\", \"pins\": [\"r\", \"p\", \"q\"], \"is\": 120}")), 120);
   }
 
   /** Distance of r to the left of the line from p to q. */
@@ -162,24 +160,24 @@ class PlacerTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"equal-length", "equal-radius"})
+  @CsvSource({"as-long-as", "as-round-as"})
   void equalLengths(String tie) {
     Places x = solved("{\"tie\": \"" + tie + "\", \"pins\": [\"p\", \"q\", \"r\", \"s\"]}");
     near(x.pin("p").distance(x.pin("q")), x.pin("r").distance(x.pin("s")));
   }
 
   @Test
-  void ratioMidpointMirrorConcentric() {
-    Places a = solved("{\"tie\": \"ratio\", \"pins\": [\"p\", \"q\", \"r\"], \"is\": \"0.25\"}");
+  void partWayHalfwayMirroredSameCentre() {
+    Places a = solved("{\"tie\": \"part-way\", \"pins\": [\"p\", \"q\", \"r\"], \"is\": \"0.25\"}");
     near(a.pin("p").distance(a.pin("q").towards(a.pin("r"), 0.25)), 0);
-    Places b = solved("{\"tie\": \"midpoint\", \"pins\": [\"p\", \"q\", \"r\"]}");
+    Places b = solved("{\"tie\": \"halfway\", \"pins\": [\"p\", \"q\", \"r\"]}");
     near(b.pin("p").distance(b.pin("q").towards(b.pin("r"), 0.5)), 0);
-    Places c = solved("{\"tie\": \"mirror\", \"pins\": [\"p\", \"q\", \"r\", \"s\"]}");
+    Places c = solved("{\"tie\": \"mirrored\", \"pins\": [\"p\", \"q\", \"r\", \"s\"]}");
     PointMm axis = c.pin("s").minus(c.pin("r"));
     PointMm middle = c.pin("p").towards(c.pin("q"), 0.5).minus(c.pin("r"));
     near(axis.cross(middle) / axis.length(), 0);
     near(axis.dot(c.pin("q").minus(c.pin("p"))) / axis.length(), 0);
-    Places d = solved("{\"tie\": \"concentric\", \"pins\": [\"p\", \"q\"]}");
+    Places d = solved("{\"tie\": \"same-centre\", \"pins\": [\"p\", \"q\"]}");
     near(d.pin("p").distance(d.pin("q")), 0);
   }
 
@@ -208,7 +206,7 @@ class PlacerTest {
   void rigidKeepsTheShapeAsDrawn() {
     Placed placed =
         place(
-            "\"t\": {\"tie\": \"rigid\", \"pins\": [\"p\", \"q\", \"r\"]}, \"u\": {\"tie\":"
+            "\"t\": {\"tie\": \"one-piece\", \"pins\": [\"p\", \"q\", \"r\"]}, \"u\": {\"tie\":"
                 + " \"height\", \"pins\": [\"q\"], \"is\": 700}",
             "");
     Places x = placed.places();

@@ -30,8 +30,8 @@ class SmoothEdgeTest {
     String file =
         """
         {"longlow": 1, "name": "t",
-         "pins": {"rear": {"at": [0, 300], "fixed": true}, "front": {"at": [1500, 300], "fixed": true},
-           "o": {"at": [400, 500], "fixed": true}, "a": [800, 540], "p": [640, 900]},
+         "pins": {"rear": {"at": [0, 300], "nailed": true}, "front": {"at": [1500, 300], "nailed": true},
+           "o": {"at": [400, 500], "nailed": true}, "a": [800, 540], "p": [640, 900]},
          "parts": {"w1": {"kind": "wheel", "end": "rear", "axle": "rear", "radius": 300, "width": 120},
            "w2": {"kind": "wheel", "end": "front", "axle": "front", "radius": 300, "width": 120},
            "dome": {"kind": "block", "frame": {"origin": "o", "along": "a"}, "left": 50, "right": 50, "mass": 5,

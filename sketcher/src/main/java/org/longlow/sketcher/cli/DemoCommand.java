@@ -83,7 +83,7 @@ final class DemoCommand implements Callable<Integer> {
     text.println(study.summary());
     study.findings().stream()
         .filter(f -> f.verdict() == Verdict.FAIL)
-        .forEach(f -> text.println("  fail: " + f.text()));
+        .forEach(f -> text.println("  " + f.verdict().says() + ": " + f.text()));
     text.println();
     text.println("In " + folder + ":");
     text.println("  elevation.svg, elevation.pdf  dimensioned elevation at " + scale);

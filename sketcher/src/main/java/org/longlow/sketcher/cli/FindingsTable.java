@@ -21,7 +21,7 @@ final class FindingsTable {
     for (Finding f : sorted) {
       rows.add(
           new String[] {
-            f.verdict().word(),
+            f.verdict().says(),
             f.id(),
             figure(f.value(), f.unit()),
             figure(f.limit(), f.unit()),
@@ -47,7 +47,7 @@ final class FindingsTable {
     out.println();
     for (Finding f : sorted) {
       if (f.verdict() == Verdict.FAIL || f.verdict() == Verdict.CAUTION) {
-        out.println(f.verdict().word() + ": " + f.text());
+        out.println(f.verdict().says() + ": " + f.text());
       }
     }
   }

@@ -52,7 +52,7 @@ final class PlaceText {
     return study.failing()
         + " fail, "
         + study.count(Verdict.CAUTION)
-        + " ask for care, "
+        + " need care, "
         + study.count(Verdict.PASS)
         + " pass";
   }

@@ -139,7 +139,7 @@ public record Bench(String subject, String title, String kind, String note, List
       return bench(
           subject,
           name,
-          pin.fixed() ? "pin, nailed" : "pin",
+          pin.nailed() ? "pin, nailed" : "pin",
           pin.note(),
           List.of(
               new Group("place", pinRows(name, "")),

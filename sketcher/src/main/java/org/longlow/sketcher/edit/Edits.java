@@ -106,12 +106,12 @@ public final class Edits {
   }
 
   /** Returns the edit that nails a pin where it is written, or lets the solver move it. */
-  public static Edit fix(String pin, boolean fixed) {
+  public static Edit nail(String pin, boolean nailed) {
     return new Edit(
-        (fixed ? "nail " : "loosen ") + pin,
+        (nailed ? "nail " : "loosen ") + pin,
         layout -> {
           Pin p = present(layout.pins().get(pin), new Target.OfPin(pin, true));
-          return layout.withPins(Map.of(pin, new Pin(p.x(), p.z(), fixed, p.with(), p.note())));
+          return layout.withPins(Map.of(pin, new Pin(p.x(), p.z(), nailed, p.with(), p.note())));
         });
   }
 

@@ -85,7 +85,7 @@ final class FileWork {
 
   void openFound(Autosave.Found found) {
     desk.begin(Session.withoutFile(found.layout(), found.copy().toAbsolutePath().getParent()));
-    session().keepMine();
+    session().carryOn();
     keepSafe();
     // from now on the work is kept in the copy of this session
     keeper.remove(found.copy(), () -> {});
@@ -143,25 +143,25 @@ final class FileWork {
     }
     List<Notice.Answer> answers = new ArrayList<>();
     if (there) {
-      answers.add(new Notice.Answer("Take the file", this::takeTheirs));
+      answers.add(new Notice.Answer("Bring in the other file", this::bringIn));
     }
     answers.add(
         new Notice.Answer(
-            "Keep mine",
+            "Carry on with this one",
             () -> {
-              session().keepMine();
+              session().carryOn();
               desk.changed();
             }));
     String what = there ? "was changed by somebody else" : "is no longer there";
     desk.tell(new Notice(DISK, Notice.Mood.CARE, "The file on disk " + what + ".", answers));
   }
 
-  private void takeTheirs() {
-    if (session().takeTheirs() instanceof LayoutFile.Opening.Refused r) {
+  private void bringIn() {
+    if (session().bringIn() instanceof LayoutFile.Opening.Refused r) {
       desk.say(
           Notice.Mood.BAD,
           DISK,
-          "The file on disk has faults, so yours stays:\n"
+          "The other file has faults, so this one stays:\n"
               + String.join("\n", r.faults().stream().map(Fault::line).toList()));
     }
     desk.changed();

@@ -136,7 +136,7 @@ public final class Session {
   }
 
   /** Keeps this layout whatever the file on disk says; it counts as changed until saved. */
-  public void keepMine() {
+  public void carryOn() {
     if (file != null) {
       file = file.seen();
     }
@@ -144,7 +144,7 @@ public final class Session {
   }
 
   /** Takes the layout that is on disk now, as a step that can be undone. */
-  public LayoutFile.Opening takeTheirs() {
+  public LayoutFile.Opening bringIn() {
     if (file == null) {
       throw new IllegalStateException("this layout has no file to take");
     }

@@ -49,7 +49,7 @@ final class BenchPane extends VBox {
                 .ifPresent(
                     p ->
                         desk.edit(
-                            Edits.fix(p, nailed.isSelected()), new Target.OfPin(p, true), "")));
+                            Edits.nail(p, nailed.isSelected()), new Target.OfPin(p, true), "")));
     VBox inner = new VBox(6, title, kind, note, elsewhere, freedom, nailed, groups, tieMaker);
     inner.getStyleClass().add("bench-inner");
     ScrollPane scroll = new ScrollPane(inner);
@@ -75,7 +75,7 @@ final class BenchPane extends VBox {
     if (name.equals(toldOf) && shown.layout() == toldIn) {
       return told;
     }
-    if (pin.fixed()) {
+    if (pin.nailed()) {
       return name + " is nailed in place";
     }
     return shown.movable().contains(name) ? name + " can move" : name + " is held by its ties";
@@ -104,7 +104,7 @@ final class BenchPane extends VBox {
     show(freedom, false);
     if (isPin) {
       Pin pin = shown.layout().pins().get(bench.title());
-      nailed.setSelected(pin.fixed());
+      nailed.setSelected(pin.nailed());
       freedom.setText(words(bench.title(), pin, shown));
       show(freedom, true); // always there, so that no field moves when the pointer leaves the pin
     }

@@ -54,8 +54,8 @@ final class Bits {
   }
 
   /**
-   * Returns the sign of a verdict, as on the drawing: a square fails, a triangle asks for care, a
-   * ring is sound. Shape tells it without colour.
+   * Returns the sign of a verdict, as on the drawing: a square fails, a triangle needs care, a ring
+   * passes. Shape tells it without colour.
    */
   static Shape sign(Verdict verdict, boolean numbered) {
     double s = numbered ? 1.5 : 1;
@@ -68,14 +68,5 @@ final class Bits {
         };
     sign.getStyleClass().addAll("sign", "sign-" + verdict.word());
     return sign;
-  }
-
-  static String spoken(Verdict verdict) {
-    return switch (verdict) {
-      case FAIL -> "fails";
-      case CAUTION -> "asks for care";
-      case PASS -> "sound";
-      case NOT_APPLICABLE -> "does not apply";
-    };
   }
 }

@@ -22,7 +22,7 @@ final class KeysPane extends VBox {
                 new String[] {"Ctrl Z, Ctrl Y", "take back, do again"},
                 new String[] {"Ctrl O", "list of machines"},
                 new String[] {"Ctrl M", "make templates, drawing, report"},
-                new String[] {"Ctrl 1, 2, 3", "to the bench, the card, the snags"},
+                new String[] {"Ctrl 1, 2, 3", "to the bench, the card, the findings"},
                 new String[] {"[  and  ]", "last, next stance"},
                 new String[] {",  and  .", "last, next person"},
                 new String[] {"D, U, L", "dimensions, mm or inches, day or night"}));

@@ -107,14 +107,13 @@ final class Overlay {
     double x = frame.screenX(at.x());
     double y = frame.screenY(at.z());
     boolean moves = shown.movable().contains(name);
-    if (pin.fixed()) {
-      gc.setFill(painter.colour(Tone.PENCIL));
-      gc.fillRect(x - 2, y - 2, 4, 4);
+    if (pin.nailed()) {
+      nailHead(x, y, PIN_PX);
     } else {
-      gc.setFill(painter.colour(Tone.PAPER));
-      gc.setStroke(painter.colour(moves ? Tone.CHOSEN : Tone.PENCIL));
+      gc.setFill(painter.colour(moves ? Tone.PAPER : Tone.PENCIL));
+      gc.setStroke(painter.colour(moves ? Tone.INK : Tone.PENCIL));
       gc.setLineWidth(moves ? 2 : 1);
-      double r = moves ? PIN_PX + 1.3 : PIN_PX - 0.6;
+      double r = moves ? PIN_PX + 1.3 : PIN_PX - 1.2;
       gc.fillOval(x - r, y - r, 2 * r, 2 * r);
       gc.strokeOval(x - r, y - r, 2 * r, 2 * r);
     }
@@ -161,11 +160,19 @@ final class Overlay {
       arrow(x, y, turned(way), 9, WAY_PX, 2.2, painter.colour(Tone.CHOSEN));
     }
     if (f.kind() == PinFreedom.Kind.HELD || f.kind() == PinFreedom.Kind.NAILED) {
-      gc.setStroke(painter.colour(Tone.BAD));
-      gc.setLineWidth(2);
-      gc.strokeLine(x - 5, y - 5, x + 5, y + 5);
-      gc.strokeLine(x - 5, y + 5, x + 5, y - 5);
+      nailHead(x, y, PIN_PX + 2);
     }
+  }
+
+  /** The head of a nail as seen from above: what cannot move. */
+  private void nailHead(double x, double y, double r) {
+    gc.setFill(painter.colour(Tone.INK));
+    gc.fillOval(x - r, y - r, 2 * r, 2 * r);
+    gc.setStroke(painter.colour(Tone.PAPER));
+    gc.setLineWidth(1.2);
+    double half = 0.55 * r;
+    gc.strokeLine(x - half, y - half, x + half, y + half);
+    gc.strokeLine(x - half, y + half, x + half, y - half);
   }
 
   private void follower(String name, PointMm move) {

@@ -20,7 +20,7 @@ import org.longlow.sketcher.edit.Target;
 final class TieMaker extends VBox {
 
   private static final List<TieKind> KINDS =
-      List.of(TieKind.DISTANCE, TieKind.HORIZONTAL, TieKind.VERTICAL, TieKind.ANGLE, TieKind.RAKE);
+      List.of(TieKind.DISTANCE, TieKind.AHEAD, TieKind.ABOVE, TieKind.ANGLE, TieKind.RAKE);
 
   private static final String NEW = "new tie";
 
@@ -100,8 +100,8 @@ final class TieMaker extends VBox {
     value.setText(
         switch (picked()) {
           case DISTANCE -> Bench.figure(d.length(), Dim.LENGTH);
-          case HORIZONTAL -> Bench.figure(d.x(), Dim.LENGTH);
-          case VERTICAL -> Bench.figure(d.z(), Dim.LENGTH);
+          case AHEAD -> Bench.figure(d.x(), Dim.LENGTH);
+          case ABOVE -> Bench.figure(d.z(), Dim.LENGTH);
           case ANGLE -> Bench.figure(d.angleRad(), Dim.ANGLE);
           default -> Bench.figure(Math.atan2(-d.x(), d.z()), Dim.ANGLE);
         });

@@ -21,7 +21,7 @@ import org.longlow.sketcher.edit.Maker;
 import org.longlow.sketcher.edit.Notice;
 import org.longlow.svg.drawing.Dimensions;
 
-/** What is in the window: start page or bench, card, snags and crew. */
+/** What is in the window: start page or bench, card, findings and crew. */
 final class Window extends StackPane {
 
   private static final KeyCombination SAVE = shortcut(KeyCode.S);
@@ -38,7 +38,7 @@ final class Window extends StackPane {
   private final Board board;
   private final TopStrip top;
   private final BenchPane bench;
-  private final SnagSlip snags;
+  private final FindingSlip findings;
   private final StartPage start;
   private final MakePane makePane;
   private final KeysPane keysPane;
@@ -54,7 +54,7 @@ final class Window extends StackPane {
     Executor owner = Platform::runLater;
     board = new Board(desk);
     bench = new BenchPane(desk);
-    snags = new SnagSlip(desk);
+    findings = new FindingSlip(desk);
     start = new StartPage(desk, shipped);
     makePane = new MakePane(desk, owner, maker, () -> over(null));
     keysPane = new KeysPane(() -> over(null));
@@ -67,12 +67,12 @@ final class Window extends StackPane {
     StackPane.setAlignment(keysPane, Pos.TOP_RIGHT);
     bench.setPrefWidth(262);
     bench.setMinWidth(262);
-    snags.setPrefWidth(292);
-    snags.setMinWidth(292);
+    findings.setPrefWidth(292);
+    findings.setMinWidth(292);
     work.setTop(new VBox(top, new NoticeStrip(desk)));
     work.setLeft(bench);
     work.setCenter(middle);
-    work.setRight(snags);
+    work.setRight(findings);
     work.setBottom(bottom());
     getChildren().addAll(work, start);
     over(null);
@@ -193,7 +193,7 @@ final class Window extends StackPane {
     } else if (e.isShortcutDown() && e.getCode() == KeyCode.DIGIT2) {
       board.requestFocus();
     } else if (e.isShortcutDown() && e.getCode() == KeyCode.DIGIT3) {
-      snags.focusList();
+      findings.focusList();
     } else if (e.getCode() == KeyCode.F1) {
       over(keysPane);
     } else {

@@ -14,7 +14,7 @@ import org.longlow.svg.drawing.Tone;
 
 /**
  * Marks findings where they are with a sign and their number in the list: a square fails, a
- * triangle asks for care, a disc passes, so that the verdict can be read without colour.
+ * triangle needs care, a disc passes, so that the verdict can be read without colour.
  */
 final class FindingInk {
 

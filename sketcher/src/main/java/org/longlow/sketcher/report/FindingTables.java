@@ -7,7 +7,7 @@ import org.longlow.constraints.check.Finding;
 import org.longlow.constraints.check.Verdict;
 import org.longlow.constraints.study.Study;
 
-/** The findings: what fails and asks for care with its number in the picture, then what passes. */
+/** The findings: what fails and needs care with its number in the picture, then what passes. */
 final class FindingTables {
 
   private static final List<String> OPEN =
@@ -28,9 +28,9 @@ final class FindingTables {
     h.element("h2", "Findings");
     cautions(h, study.findings());
     if (open.isEmpty()) {
-      h.element("p", "Nothing fails and nothing asks for care.");
+      h.element("p", "Nothing fails and nothing needs care.");
     } else {
-      h.table("findings", "What fails or asks for care, worst first", OPEN);
+      h.table("findings", "What fails or needs care, worst first", OPEN);
       for (int i = 0; i < open.size(); i++) {
         row(h, OPEN, Integer.toString(i + 1), open.get(i));
       }
@@ -60,12 +60,14 @@ final class FindingTables {
   }
 
   static String verdict(Verdict verdict) {
-    return switch (verdict) {
-      case FAIL -> "■ fails";
-      case CAUTION -> "▲ care";
-      case PASS -> "● passes";
-      case NOT_APPLICABLE -> "– not applicable";
-    };
+    String sign =
+        switch (verdict) {
+          case FAIL -> "■ ";
+          case CAUTION -> "▲ ";
+          case PASS -> "● ";
+          case NOT_APPLICABLE -> "– ";
+        };
+    return sign + verdict.says();
   }
 
   /**

@@ -76,7 +76,7 @@ public final class Report {
     h.element("p class=\"quiet\"", date.isEmpty() ? name : name + ", " + date);
     h.raw("<ul class=\"counts\">");
     count(h, "fail", study.count(Verdict.FAIL), "■", "fail");
-    count(h, "caution", study.count(Verdict.CAUTION), "▲", "ask for care");
+    count(h, "caution", study.count(Verdict.CAUTION), "▲", "need care");
     count(h, "pass", study.count(Verdict.PASS), "●", "pass");
     h.raw("</ul>\n");
     if (study.contradicts()) {
@@ -117,7 +117,7 @@ public final class Report {
     h.raw("</div>\n");
     h.element(
         "figcaption",
-        "Side elevation, forward to the right, lengths in mm. ■ fails, ▲ asks for care, numbered as"
+        "Side elevation, forward to the right, lengths in mm. ■ fails, ▲ needs care, numbered as"
             + " in the table. Quartered disc: centre of mass. Quartered ring: H-point. Dashed line"
             + " from the eye: nearest road seen. The cushions are drawn pressed in under the rider.");
     h.raw("</figure>\n");

@@ -83,10 +83,10 @@ class CommandTest {
 
   @Test
   void checkPrintsTheContractAsJson() throws IOException {
-    Path file = file("m.json", Demos.text("wagtail"));
+    Path file = file("m.json", Demos.text("dunlin"));
     Ran ran = run("check", file, "--json");
     assertThat(ran.out())
-        .startsWith("{\n  \"layout\": \"wagtail\",\n  \"status\": \"")
+        .startsWith("{\n  \"layout\": \"dunlin\",\n  \"status\": \"")
         .contains("\"freedoms\": [", "\"findings\": [", "\"margin\": ", "\"source\": ")
         .doesNotContain("NaN");
     assertThat(ran.err()).isEmpty();
@@ -95,7 +95,7 @@ class CommandTest {
 
   @Test
   void checkPrintsATableWithPointsWhateverTheLocale() throws IOException {
-    Ran ran = run("check", file("m.json", Demos.text("wagtail")));
+    Ran ran = run("check", file("m.json", Demos.text("dunlin")));
     assertThat(ran.out())
         .containsPattern("verdict +finding +figure")
         .containsPattern("\\d\\.\\d mm");
@@ -155,7 +155,7 @@ class CommandTest {
 
   @Test
   void unreachableGripsFailAFindingAndExitThree() throws IOException {
-    Path file = file("m.json", Demos.text("wagtail"));
+    Path file = file("m.json", Demos.text("dunlin"));
     // moved by the document model, so that the test does not depend on how the file is laid out
     var layout = Loading.layout(file);
     var pin =
@@ -199,7 +199,7 @@ class CommandTest {
 
   @Test
   void contradictionsExitFour() throws IOException {
-    Layout layout = Demos.layout("wagtail");
+    Layout layout = Demos.layout("dunlin");
     String axle =
         layout.parts().values().stream()
             .filter(p -> p.kind().equals("wheel"))
@@ -252,7 +252,7 @@ class CommandTest {
 
   @Test
   void compareOfAFileWithItselfChangesNothing() throws IOException {
-    Path file = file("m.json", Demos.text("wagtail"));
+    Path file = file("m.json", Demos.text("dunlin"));
     assertThat(run("compare", file, file).out()).contains("nothing moved and no verdict changed");
   }
 
@@ -277,7 +277,7 @@ class CommandTest {
     Path file =
         file(
             "m.json",
-            Demos.text("wagtail").replaceFirst("\"measures\": \\{", "$0\"idle\": \"3 mm\","));
+            Demos.text("dunlin").replaceFirst("\"measures\": \\{", "$0\"idle\": \"3 mm\","));
     Ran ran = run("check", file);
     assertThat(ran.code()).isZero();
     assertThat(ran.err()).contains("note: measure idle is used nowhere").hasLineCount(1);
@@ -294,7 +294,7 @@ class CommandTest {
              "parts": {
                "r": {"kind": "wheel", "end": "rear", "axle": "back", "tyre": "120/70-14", "mass": 9},
                "f": {"kind": "wheel", "end": "front", "axle": "ahead", "tyre": "120/70-14", "mass": 9}},
-             "ties": {"one": {"tie": "coincide", "pins": ["back", "ahead"]}}}
+             "ties": {"one": {"tie": "together", "pins": ["back", "ahead"]}}}
             """);
     Ran ran = run("check", file);
     assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
@@ -305,7 +305,7 @@ class CommandTest {
 
   @Test
   void reportSaysWhatItWrote() throws IOException {
-    Path file = file("m.json", Demos.text("wagtail"));
+    Path file = file("m.json", Demos.text("dunlin"));
     Path page = folder.resolve("page.HTML");
     assertThat(run("report", file, "--out", page).out()).contains("written: " + page);
     assertThat(page).isNotEmptyFile();
@@ -338,7 +338,7 @@ class CommandTest {
           """)
   void optionsThatCannotBeAreRefusedInOneLineAndNothingIsLeft(
       String command, String option, String value, String words) throws IOException {
-    Path file = file("m.json", Demos.text("wagtail"));
+    Path file = file("m.json", Demos.text("dunlin"));
     file("taken", "x");
     boolean names = option.equals("--out");
     Object given = names ? folder.resolve(value) : value;
@@ -353,7 +353,7 @@ class CommandTest {
 
   @Test
   void aProtectedFileStaysAsItIs() throws IOException {
-    Path file = file("m.json", Demos.text("wagtail"));
+    Path file = file("m.json", Demos.text("dunlin"));
     Path old = file("old.svg", "old");
     // whoever may write everything is not stopped
     org.junit.jupiter.api.Assumptions.assumeTrue(
@@ -366,7 +366,7 @@ class CommandTest {
 
   @Test
   void sheetsLeftFromALargerTemplateAreTakenAway() throws IOException {
-    Path file = file("m.json", Demos.text("wagtail"));
+    Path file = file("m.json", Demos.text("dunlin"));
     Path out = folder.resolve("sheets");
     run("templates", file, "--out", out, "--part", "pan");
     Path first;

@@ -70,7 +70,7 @@ class PlaceCommandTest {
       boolean hands = seat.hands().filter(part::equals).isPresent();
       for (String name : part.pins()) {
         Pin pin = layout.pins().get(name);
-        if (!pin.fixed()) {
+        if (!pin.nailed()) {
           PointMm p = study.placed().places().pin(name);
           PointMm to =
               p.plus(

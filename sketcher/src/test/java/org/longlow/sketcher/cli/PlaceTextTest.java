@@ -17,7 +17,7 @@ import org.longlow.rider.geom.PointMm;
 
 class PlaceTextTest {
 
-  private static final Study STUDY = Study.of(Demos.layout("wagtail"));
+  private static final Study STUDY = Study.of(Demos.layout("dunlin"));
 
   private static List<String> lines(PointMm first, PointMm second) {
     Map<String, PointMm> places = new LinkedHashMap<>();

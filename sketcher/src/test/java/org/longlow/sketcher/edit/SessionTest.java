@@ -68,7 +68,7 @@ class SessionTest {
     return switch (random.nextInt(8)) {
       case 0 -> Edits.set(new Target.OfMeasure("backLength"), number + " mm");
       case 1 -> Edits.free("wheelbase", random.nextBoolean());
-      case 2 -> Edits.fix(pin, random.nextBoolean());
+      case 2 -> Edits.nail(pin, random.nextBoolean());
       case 3 -> {
         Pin at =
             layout
@@ -80,7 +80,7 @@ class SessionTest {
       case 4 -> Edits.tie(TieKind.DISTANCE, List.of(pin, other), number + " mm");
       case 5 ->
           layout.ties().isEmpty()
-              ? Edits.fix(pin, true)
+              ? Edits.nail(pin, true)
               : Edits.untie(List.copyOf(layout.ties().keySet()).get(layout.ties().size() / 2));
       case 6 -> Edits.set(new Target.OfPerson("Mara", random.nextBoolean()), number);
       default ->
@@ -96,14 +96,14 @@ class SessionTest {
     session.undo();
     assertThat(session.undoName()).contains("set wheelbase to 1700 mm");
     assertThat(session.redoName()).contains("let go of tie pegLevel");
-    session.apply(Edits.fix("backTop", true));
+    session.apply(Edits.nail("backTop", true));
     assertThat(session.redoName()).isEmpty();
   }
 
   @Test
   void anEditThatChangesNothingLeavesNoStep() {
     Session session = Session.withoutFile(Wren.layout());
-    session.apply(Edits.fix("rearAxle", true));
+    session.apply(Edits.nail("rearAxle", true));
     assertThat(session.undoName()).isEmpty();
     assertThat(session.isChanged()).isFalse();
   }
@@ -129,11 +129,11 @@ class SessionTest {
     Files.writeString(file, Wren.text().replace("\"1640 mm\"", "\"1650 mm\""));
     assertThat(session.changedOnDisk()).isTrue();
 
-    session.keepMine();
+    session.carryOn();
     assertThat(session.changedOnDisk()).isFalse();
     assertThat(session.isChanged()).as("mine is not on disk").isTrue();
 
-    assertThat(session.takeTheirs()).isInstanceOf(LayoutFile.Opening.Opened.class);
+    assertThat(session.bringIn()).isInstanceOf(LayoutFile.Opening.Opened.class);
     assertThat(session.layout().measures().get("wheelbase").is().text()).isEqualTo("1650 mm");
     assertThat(session.isChanged()).isFalse();
     session.undo();
@@ -145,7 +145,7 @@ class SessionTest {
     Path file = Wren.file(folder);
     Session session = opened(file);
     Files.writeString(file, "{\"longlow\": 1, \"name\": 7}");
-    assertThat(session.takeTheirs()).isInstanceOf(LayoutFile.Opening.Refused.class);
+    assertThat(session.bringIn()).isInstanceOf(LayoutFile.Opening.Refused.class);
     assertThat(session.layout()).isEqualTo(Wren.layout());
   }
 
@@ -187,7 +187,7 @@ class SessionTest {
     Autosave autosave = new Autosave(folder.resolve("home"));
     assertThat(autosave.homeless()).isEmpty();
     Session session = Session.withoutFile(Wren.layout());
-    session.apply(Edits.fix("backTop", true));
+    session.apply(Edits.nail("backTop", true));
     Autosave.write(session.layout(), autosave.copyOf(session), Optional.empty());
     assertThat(autosave.homeless())
         .singleElement()
@@ -199,7 +199,7 @@ class SessionTest {
     Autosave autosave = new Autosave(folder.resolve("home"));
     for (String pin : List.of("backTop", "pegPin")) {
       Session session = Session.withoutFile(Wren.layout());
-      session.apply(Edits.fix(pin, true));
+      session.apply(Edits.nail(pin, true));
       Autosave.write(session.layout(), autosave.copyOf(session), Optional.empty());
     }
     assertThat(autosave.homeless()).hasSize(2);

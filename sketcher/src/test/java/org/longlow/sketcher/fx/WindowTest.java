@@ -205,7 +205,7 @@ class WindowTest {
     assertThat(trouble.getText())
         .contains("cannot all hold")
         .contains("tie panLong: distance panRear, panFront = panLength")
-        .contains("tie panLevel: horizontal panRear, panFront = panSpan");
+        .contains("tie panLevel: ahead panRear, panFront = panSpan");
 
     hands.typeInto("field-panSpan", "panLength - 4 mm");
     assertThat(trouble.isVisible()).isFalse();

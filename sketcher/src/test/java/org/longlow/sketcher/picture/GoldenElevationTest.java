@@ -32,8 +32,8 @@ class GoldenElevationTest {
       """
       {"longlow": 1, "name": "wren", "title": "Wren",
        "measures": {"base": "1400 mm"},
-       "pins": {"rear": {"at": ["0 mm", "300 mm"], "fixed": true},
-                "front": {"at": ["base", "300 mm"], "fixed": true},
+       "pins": {"rear": {"at": ["0 mm", "300 mm"], "nailed": true},
+                "front": {"at": ["base", "300 mm"], "nailed": true},
                 "top": ["1150 mm", "800 mm"], "bottom": ["1230 mm", "640 mm"],
                 "a": ["300 mm", "500 mm"], "b": ["700 mm", "450 mm"], "c": ["1150 mm", "720 mm"]},
        "parts": {

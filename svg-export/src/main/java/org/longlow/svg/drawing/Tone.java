@@ -38,7 +38,7 @@ public enum Tone {
   DIMENSION(Use.WORDS),
   /** A finding that passes. */
   GOOD(Use.WORDS),
-  /** A finding that asks for care. */
+  /** A finding that needs care. */
   CARE(Use.WORDS),
   /** A finding that fails. */
   BAD(Use.WORDS),

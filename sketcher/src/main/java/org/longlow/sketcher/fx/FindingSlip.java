@@ -2,6 +2,8 @@ package org.longlow.sketcher.fx;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
@@ -18,7 +20,7 @@ import org.longlow.sketcher.edit.Desk;
 import org.longlow.sketcher.edit.Shown;
 
 /** The slip of findings beside the card, worst first; the one picked is opened out. */
-final class SnagSlip extends VBox {
+final class FindingSlip extends VBox {
 
   /** While something moves the slip is rewritten no oftener; nobody reads faster. */
   private static final long LIVE_PAUSE_NS = 80_000_000;
@@ -30,10 +32,10 @@ final class SnagSlip extends VBox {
   private boolean filling;
   private long filledAt;
 
-  SnagSlip(Desk desk) {
+  FindingSlip(Desk desk) {
     this.desk = desk;
-    setId("snags");
-    getStyleClass().addAll("slip", "snag-slip");
+    setId("findings");
+    getStyleClass().addAll("slip", "finding-slip");
     list.setId("findings");
     list.setAccessibleText("Findings, worst first");
     list.setCellFactory(l -> new Cell());
@@ -51,7 +53,7 @@ final class SnagSlip extends VBox {
         Bits.wrapped(
             "A sketch, not a certificate: local rules and a licensed inspection decide.",
             "slip-caution");
-    getChildren().addAll(Bits.label("SNAGS", "slip-title"), count, list, caution);
+    getChildren().addAll(Bits.label("FINDINGS", "slip-title"), count, list, caution);
     desk.watch(this::refresh);
   }
 
@@ -99,12 +101,9 @@ final class SnagSlip extends VBox {
   }
 
   private static String summary(List<Finding> all) {
-    return count(all, Verdict.FAIL)
-        + " to mend, "
-        + count(all, Verdict.CAUTION)
-        + " to watch, "
-        + count(all, Verdict.PASS)
-        + " sound";
+    return Stream.of(Verdict.FAIL, Verdict.CAUTION, Verdict.PASS)
+        .map(v -> v.says(count(all, v)))
+        .collect(Collectors.joining(", "));
   }
 
   private static long count(List<Finding> all, Verdict verdict) {
@@ -151,7 +150,7 @@ final class SnagSlip extends VBox {
 
     Cell() {
       setPrefWidth(0);
-      getStyleClass().add("snag");
+      getStyleClass().add("finding");
       box.setFillWidth(true);
       selectedProperty().addListener((o, was, is) -> fill(getItem()));
       setAccessibleRole(AccessibleRole.LIST_ITEM);
@@ -169,8 +168,8 @@ final class SnagSlip extends VBox {
         setAccessibleText(null);
         return;
       }
-      Label subject = Bits.wrapped(f.subject(), "snag-subject");
-      Label figure = Bits.label(figure(f.value(), f.unit()), "snag-figure");
+      Label subject = Bits.wrapped(f.subject(), "finding-subject");
+      Label figure = Bits.label(figure(f.value(), f.unit()), "finding-figure");
       figure.setMinWidth(USE_PREF_SIZE);
       HBox.setHgrow(subject, Priority.ALWAYS);
       subject.setMaxWidth(Double.MAX_VALUE);
@@ -178,7 +177,7 @@ final class SnagSlip extends VBox {
       if (!Double.isNaN(f.value())) {
         head.getChildren().add(figure);
       }
-      box.getChildren().setAll(head, Bits.wrapped(f.text(), "snag-text"));
+      box.getChildren().setAll(head, Bits.wrapped(f.text(), "finding-text"));
       if (isSelected()) {
         if (!Double.isNaN(f.limit())) {
           box.getChildren()
@@ -189,25 +188,25 @@ final class SnagSlip extends VBox {
                           + ", "
                           + (f.margin() < 0 ? "short by " : "room ")
                           + figure(Math.abs(f.margin()), f.unit()),
-                      "snag-detail"));
+                      "finding-detail"));
         }
         box.getChildren()
             .add(
                 Bits.wrapped(
                     f.stance().isEmpty() ? "in every stance" : "worst " + f.stance(),
-                    "snag-detail"));
+                    "finding-detail"));
         if (!f.source().isEmpty()) {
-          box.getChildren().add(Bits.wrapped("source: " + f.source(), "snag-detail"));
+          box.getChildren().add(Bits.wrapped("source: " + f.source(), "finding-detail"));
         }
         if (f.where().isEmpty()) {
-          box.getChildren().add(Bits.wrapped("has no one place on the board", "snag-detail"));
+          box.getChildren().add(Bits.wrapped("has no one place on the board", "finding-detail"));
         }
       }
       setGraphic(box);
       setAccessibleText(
           f.subject()
               + " "
-              + Bits.spoken(f.verdict())
+              + f.verdict().says()
               + ", "
               + figure(f.value(), f.unit())
               + ". "
