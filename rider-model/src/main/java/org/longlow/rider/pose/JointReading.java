@@ -38,6 +38,9 @@ public record JointReading(
   /** The hard stops are rounded to whole degrees; a limb at a stop may pass it by rounding only. */
   private static final double SLACK = 1e-9;
 
+  /** Comfort bands are whole degrees and angles are said to a tenth; what reads as equal is. */
+  private static final double COMFORT_SLACK = Math.toRadians(0.05);
+
   static JointReading of(
       String name,
       double value,
@@ -52,7 +55,7 @@ public record JointReading(
     Verdict verdict =
         hard.marginRad(value) < -SLACK
             ? Verdict.BEYOND_LIMIT
-            : margin < -SLACK ? Verdict.OUTSIDE_COMFORT : Verdict.COMFORTABLE;
+            : margin < -COMFORT_SLACK ? Verdict.OUTSIDE_COMFORT : Verdict.COMFORTABLE;
     return new JointReading(name, value, soft, hard, verdict, margin, source);
   }
 }

@@ -72,8 +72,8 @@ public record Comparison(List<Moved> moved, List<Changed> changed) {
               m.to().z() - m.from().z()));
     }
     for (Changed c : changed) {
-      String from = c.before() == null ? "not listed" : c.before().verdict().word();
-      String to = c.after() == null ? "gone" : c.after().verdict().word();
+      String from = c.before() == null ? "not listed" : c.before().verdict().says();
+      String to = c.after() == null ? "gone" : c.after().verdict().says();
       String text = (c.after() == null ? c.before() : c.after()).text();
       lines.add(String.format(Locale.ROOT, "%s -> %s  %s: %s", from, to, c.id(), text));
     }

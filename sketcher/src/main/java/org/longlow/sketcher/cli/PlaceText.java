@@ -75,8 +75,8 @@ final class PlaceText {
       lines.add(
           format(
               "  %s -> %s  %s: %s",
-              change.before().word(),
-              change.after().word(),
+              change.before().says(),
+              change.after().says(),
               change.finding().id(),
               (change.finding().verdict() == change.after() ? "" : "no longer there; it was: ")
                   + change.finding().text()));

@@ -78,7 +78,7 @@ class CommandTest {
       List<String> names = sheets.map(p -> p.getFileName().toString()).toList();
       assertThat(names).anyMatch(n -> n.endsWith(".pdf")).anyMatch(n -> n.endsWith("-01.svg"));
     }
-    assertThat(ran.out()).contains("fail:", "pillionPost", "100 %", "licensed inspection");
+    assertThat(ran.out()).contains("fails:", "pillionPost", "100 %", "licensed inspection");
   }
 
   @Test

@@ -133,7 +133,7 @@ class PlaceCommandTest {
         .contains("now: " + before.failing() + " fail")
         .contains("alternative 1: " + after.failing() + " fail")
         .containsPattern("panRear moves \\d+\\.\\d mm")
-        .containsPattern("fail -> pass +\\S+\\.hands")
+        .containsPattern("fails -> passes +\\S+\\.hands")
         .contains("try it in cardboard")
         .doesNotContain("NaN");
     // ties hold in what was written, to the solver's tolerance

@@ -133,15 +133,15 @@ class WindowTest {
   void theCardShowsWhereThePinIsAndFollowsIt() {
     hands.click("machine-wren");
     Point2D before = hands.pin("backTop");
-    Color chosen = DrawingPainter.colour(Look.DAY.palette().of(Tone.CHOSEN));
+    Color ink = DrawingPainter.colour(Look.DAY.palette().of(Tone.INK));
     // the ring of a pin that can move is 2 px wide and 4.5 px from its middle
-    assertThat(far(hands.pixel(before.add(-4.5, 0)), chosen)).isLessThan(0.25);
+    assertThat(far(hands.pixel(before.add(-4.5, 0)), ink)).isLessThan(0.25);
     hands.drag("backTop", -60, 50).letGo();
     Point2D after = hands.pin("backTop");
     assertThat(after.distance(before)).isGreaterThan(30);
     hands.moveTo(new Point2D(after.getX() + 300, after.getY() - 130));
-    assertThat(far(hands.pixel(after.add(-4.5, 0)), chosen)).isLessThan(0.25);
-    assertThat(far(hands.pixel(before.add(-4.5, 0)), chosen)).as("it is gone").isGreaterThan(0.3);
+    assertThat(far(hands.pixel(after.add(-4.5, 0)), ink)).isLessThan(0.25);
+    assertThat(far(hands.pixel(before.add(-4.5, 0)), ink)).as("it is gone").isGreaterThan(0.3);
   }
 
   private static double far(Color a, Color b) {
@@ -414,7 +414,7 @@ class WindowTest {
     Path file = Wren.file(folder);
     hands.typeInto("open-path", file.toString());
     Files.writeString(file, Wren.text().replace("\"1640 mm\"", "\"1650 mm\""));
-    hands.click("answer-take-the-file");
+    hands.click("answer-bring-in-the-other-file");
     assertThat(hands.layout().measures().get("wheelbase").is().text()).isEqualTo("1650 mm");
   }
 
