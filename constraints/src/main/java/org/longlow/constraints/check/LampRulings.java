@@ -89,10 +89,10 @@ final class LampRulings {
   private void count() {
     int n = lamps.size();
     int least = row.count().least();
-    if (least == 0 && n + elsewhere == 0) {
+    boolean open = row.count().most().isEmpty();
+    if (least == 0 && (open || n + elsewhere == 0)) {
       return;
     }
-    boolean open = row.count().most().isEmpty();
     int most = row.count().most().orElse(Math.max(1, least));
     Outcome outcome =
         n < least || (n > most && !open)

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.check.Ruling.Figures;
 import org.longlow.constraints.check.Ruling.Outcome;
 import org.longlow.constraints.law.LampColour;
@@ -221,6 +222,13 @@ final class LawFindings {
     PointMm from = standing.ground().rearContact();
     double least = Double.POSITIVE_INFINITY;
     for (PartShape shape : standing.shapes().values()) {
+      Envelope box = shape.outline().getEnvelopeInternal();
+      double corner =
+          along.x() * (box.getMinX() - from.x())
+              + along.z() * ((along.z() > 0 ? box.getMinY() : box.getMaxY()) - from.z());
+      if (corner >= least) {
+        continue; // not even a corner of its box is farther back
+      }
       for (Coordinate c : shape.outline().getCoordinates()) {
         least = Math.min(least, along.x() * (c.x - from.x()) + along.z() * (c.y - from.z()));
       }

@@ -9,21 +9,29 @@ public final class LawTables {
   static final String ANGLES =
       "angles of visibility, light output and approval marks: none of them is judged here";
 
+  private static final List<LampRow> LAMPS = join(UsRules.LAMPS, UnRules.LAMPS, UkRules.LAMPS);
+
+  private static final List<SpacingRow> SPACING =
+      join(UsRules.SPACING, UnRules.SPACING, UkRules.SPACING);
+
+  private static final List<NotCovered> NOT_COVERED =
+      join(UsRules.NOT_COVERED, UnRules.NOT_COVERED, UkRules.NOT_COVERED);
+
   private LawTables() {}
 
   /** Returns what is asked of each kind of lamp. */
   public static List<LampRow> lamps() {
-    return join(UsRules.LAMPS, UnRules.LAMPS, UkRules.LAMPS);
+    return LAMPS;
   }
 
   /** Returns the distances asked between lamps. */
   public static List<SpacingRow> spacing() {
-    return join(UsRules.SPACING, UnRules.SPACING, UkRules.SPACING);
+    return SPACING;
   }
 
   /** Returns what is asked and cannot be answered. */
   public static List<NotCovered> notCovered() {
-    return join(UsRules.NOT_COVERED, UnRules.NOT_COVERED, UkRules.NOT_COVERED);
+    return NOT_COVERED;
   }
 
   /** Returns limits of single states of the US that are tighter than the federal ones. */

@@ -227,7 +227,7 @@ final class UnRules {
               "front-side-reflector",
               Zone.FRONT,
               0,
-              4,
+              NO_MOST,
               Set.of(AMBER),
               "side reflectors amber"),
           row(
@@ -236,7 +236,7 @@ final class UnRules {
               "rear-side-reflector",
               Zone.REAR,
               0,
-              4,
+              NO_MOST,
               Set.of(AMBER, RED),
               "side reflectors amber, the rear ones amber or red"),
           row(

@@ -63,8 +63,8 @@ class LawRowsTest {
       front-fog            FRONT_FOG      FRONT    0 2 M WHITE       M PAIR M EDGE 250 M -    - - -
       rear-fog             REAR_FOG       REAR     0 2 M RED         M -    - EDGE 250 M 900  M - -
       side-reflector       SIDE_REFLECTOR ANYWHERE 2 4 M -           - EACH M EDGE 300 M 900  M - -
-      front-side-reflector SIDE_REFLECTOR FRONT    0 4 M AMBER       M -    - -    -   - -    - - -
-      rear-side-reflector  SIDE_REFLECTOR REAR     0 4 M AMBER|RED   M -    - -    -   - -    - - -
+      front-side-reflector SIDE_REFLECTOR FRONT    0 - M AMBER       M -    - -    -   - -    - - -
+      rear-side-reflector  SIDE_REFLECTOR REAR     0 - M AMBER|RED   M -    - -    -   - -    - - -
       daytime              DAYTIME        FRONT    0 2 M WHITE       M PAIR M EDGE 250 M 1500 M - -
       """;
 
@@ -268,6 +268,17 @@ class LawRowsTest {
       assertThat(row.finding("count", row.lamps(least)).verdict()).isEqualTo(row.inside(5));
     }
     boolean open = !row.asks(4);
+    if (open && least == 0) {
+      assertThat(
+              LampRulings.of(
+                  LawTables.lamps().stream()
+                      .filter(r -> r.rules() == row.rules() && r.name().equals(row.name()))
+                      .findFirst()
+                      .orElseThrow(),
+                  row.lamps(5)))
+          .noneMatch(r -> r.topic().endsWith(".count"));
+      return;
+    }
     int most = open ? least : (int) row.number(4);
     assertThat(row.finding("count", row.lamps(most)).verdict()).isEqualTo(row.inside(5));
     assertThat(row.finding("count", row.lamps(most + 1)).verdict())
