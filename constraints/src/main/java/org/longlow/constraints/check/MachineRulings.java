@@ -65,7 +65,7 @@ final class MachineRulings {
               List.of(),
               "mirrors",
               Outcome.NOT_APPLICABLE,
-              "mirrors are not asked on two wheels",
+              "Mirrors are not asked on two wheels",
               List.of(MachineRules.UK_MIRRORS)));
     }
     return rulings;
@@ -74,7 +74,7 @@ final class MachineRulings {
   private static void footRests(Layout layout, List<Ruling> out) {
     Map<String, SeatParts> seats = SeatParts.of(layout);
     if (seats.isEmpty()) {
-      out.add(footRest("none", List.of(), Outcome.CARE, "foot rests: no seat is given to judge"));
+      out.add(footRest("none", List.of(), Outcome.CARE, "Foot rests: no seat is given to judge"));
     }
     seats.forEach(
         (seat, parts) -> {
@@ -86,7 +86,7 @@ final class MachineRulings {
                     seat,
                     names,
                     Outcome.OUTSIDE,
-                    "seat "
+                    "Seat "
                         + seat
                         + " has no foot rest; give it pegs or a footboard of that seat"));
           } else {
@@ -95,7 +95,7 @@ final class MachineRulings {
                     seat,
                     names,
                     rider ? Outcome.INSIDE : Outcome.CARE,
-                    "seat "
+                    "Seat "
                         + seat
                         + " has "
                         + names.get(0)
@@ -172,7 +172,7 @@ final class MachineRulings {
         List.of(),
         "stand",
         Outcome.NOT_APPLICABLE,
-        "no stand is given to judge",
+        "No stand is given to judge",
         List.of(rules == RuleSet.UK ? MachineRules.UK_STAND : MachineRules.US_STAND));
   }
 

@@ -98,7 +98,7 @@ final class SpacingRulings {
               LampRulings.parts(signals),
               String.join(", ", LampRulings.parts(signals)),
               Outcome.NOT_APPLICABLE,
-              "the gap of "
+              "The gap of "
                   + Say.mm(row.limitMm())
                   + " to the "
                   + LampRow.words(row.other().orElseThrow())

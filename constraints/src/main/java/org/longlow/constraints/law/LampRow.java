@@ -51,7 +51,16 @@ public record LampRow(
    * @param least fewest, 0 if optional
    * @param most most of them; absent where the law read names only how many must be there
    */
-  public record Count(int least, OptionalInt most, LawSource source) {}
+  public record Count(int least, OptionalInt most, LawSource source) {
+
+    static Count range(int least, int most, LawSource source) {
+      return new Count(least, OptionalInt.of(most), source);
+    }
+
+    static Count atLeast(int least, LawSource source) {
+      return new Count(least, OptionalInt.empty(), source);
+    }
+  }
 
   /** Colours of light, any of {@code allowed}. */
   public record Colours(Set<LampColour> allowed, LawSource source) {}
@@ -107,6 +116,26 @@ public record LampRow(
       case PLATE -> "number plate";
       default -> plain;
     };
+  }
+
+  /** Returns a row that asks for nothing but a number. */
+  static LampRow of(RuleSet rules, String name, LampKind kind, Zone zone, Count count) {
+    return new LampRow(
+        rules,
+        name,
+        kind,
+        zone,
+        count,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  LampRow with(Colours asked) {
+    return new LampRow(
+        rules, name, kind, zone, count, Optional.of(asked), across, heights, area, unread);
   }
 
   LampRow with(Across asked) {

@@ -9,7 +9,6 @@ import static org.longlow.constraints.law.LawStatus.TRANSCRIBED;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import org.longlow.constraints.law.LampRow.Across;
 import org.longlow.constraints.law.LampRow.Bound;
@@ -92,115 +91,42 @@ final class UkRules {
               + " characters 64 mm by 44 mm",
           TRANSCRIBED);
 
-  /** The schedules name a colour that was not read except for the reflector. */
-  private static LawSource colour(String rule) {
-    return new LawSource("SI 1989/1796", NOT_READ, rule, FROM_MEMORY);
-  }
-
-  private static LampRow row(
-      LampKind kind,
-      String name,
-      Zone zone,
-      int least,
-      OptionalInt most,
-      LawSource count,
-      Colours colours) {
-    return new LampRow(
-        RuleSet.UK,
-        name,
-        kind,
-        zone,
-        new Count(least, most, count),
-        Optional.ofNullable(colours),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty());
+  /** The schedules name colours that were not read, but for the reflector's. */
+  private static Colours colour(LampColour colour, String lamp) {
+    return new Colours(
+        Set.of(colour),
+        new LawSource("SI 1989/1796", NOT_READ, lamp + " " + colour.word(), FROM_MEMORY));
   }
 
   /** One lamp must be there; whether more may be was not read. */
-  private static LampRow one(
-      LampKind kind, String name, Zone zone, LawSource count, Colours colours) {
-    return row(kind, name, zone, 1, OptionalInt.empty(), count, colours);
+  private static LampRow one(LampKind kind, String name, Zone zone, LawSource source) {
+    return LampRow.of(RuleSet.UK, name, kind, zone, Count.atLeast(1, source));
   }
 
   private static LampRow indicators(LampKind kind, String name, Zone zone) {
-    return row(
-            kind,
-            name,
-            zone,
-            2,
-            OptionalInt.empty(),
-            INDICATORS,
-            new Colours(Set.of(AMBER), colour("indicators amber")))
+    return LampRow.of(RuleSet.UK, name, kind, zone, Count.atLeast(2, INDICATORS))
+        .with(colour(AMBER, "indicators"))
         .with(new Across(Placement.EACH_SIDE, INDICATORS))
         .unread("height and spacing");
   }
 
   static final List<LampRow> LAMPS =
       List.of(
-          row(
-                  LampKind.HEADLAMP,
-                  "headlamp",
-                  Zone.FRONT,
-                  1,
-                  OptionalInt.of(2),
-                  DIPPED,
-                  new Colours(Set.of(WHITE), colour("headlamp white")))
+          LampRow.of(
+                  RuleSet.UK, "headlamp", LampKind.HEADLAMP, Zone.FRONT, Count.range(1, 2, DIPPED))
+              .with(colour(WHITE, "headlamp"))
               .with(new Across(Placement.CENTRELINE_OR_PAIR, DIPPED))
-              .with(
-                  new Heights(
-                      Datum.EDGE,
-                      Optional.of(
-                          new Bound(
-                              500,
-                              new LawSource(
-                                  LIGHTING + "Sch. 4",
-                                  NOT_READ,
-                                  "dipped beam at least 500 mm high, for motor bicycles too",
-                                  FROM_MEMORY))),
-                      Optional.of(
-                          new Bound(
-                              1200,
-                              new LawSource(
-                                  DIPPED.section(),
-                                  DIPPED.edition(),
-                                  "dipped beam at most 1200 mm high",
-                                  CHECKED))))),
-          one(
-                  LampKind.FRONT_POSITION,
-                  "front-position",
-                  Zone.FRONT,
-                  POSITION,
-                  new Colours(Set.of(WHITE), colour("front position lamp white")))
+              .with(dippedHeights()),
+          one(LampKind.FRONT_POSITION, "front-position", Zone.FRONT, POSITION)
+              .with(colour(WHITE, "front position lamp"))
               .with(new Across(Placement.CENTRELINE_OR_OFF_SIDE, POSITION))
-              .with(
-                  new Heights(
-                      Datum.EDGE,
-                      Optional.empty(),
-                      Optional.of(
-                          new Bound(
-                              1500,
-                              new LawSource(
-                                  POSITION.section(),
-                                  POSITION.edition(),
-                                  "at most 1500 mm high, 2100 mm where the structure of the machine"
-                                      + " makes that impracticable; no least height",
-                                  CHECKED))))),
-          one(
-                  LampKind.STOP,
-                  "stop",
-                  Zone.REAR,
-                  STOP,
-                  new Colours(Set.of(RED), colour("stop lamp red")))
+              .with(positionHeights()),
+          one(LampKind.STOP, "stop", Zone.REAR, STOP)
+              .with(colour(RED, "stop lamp"))
               .with(new Across(Placement.CENTRELINE_OR_OFF_SIDE, STOP))
               .with(stopHeights()),
-          one(
-                  LampKind.TAIL,
-                  "tail",
-                  Zone.REAR,
-                  TAIL,
-                  new Colours(Set.of(RED), colour("rear position lamp red")))
+          one(LampKind.TAIL, "tail", Zone.REAR, TAIL)
+              .with(colour(RED, "rear position lamp"))
               .with(
                   new Heights(
                       Datum.EDGE,
@@ -209,21 +135,38 @@ final class UkRules {
               .unread("number and place across the machine"),
           indicators(LampKind.FRONT_SIGNAL, "front-signal", Zone.FRONT),
           indicators(LampKind.REAR_SIGNAL, "rear-signal", Zone.REAR),
-          one(
-                  LampKind.REAR_REFLECTOR,
-                  "rear-reflector",
-                  Zone.REAR,
-                  REFLECTOR,
-                  new Colours(Set.of(RED), REFLECTOR))
+          one(LampKind.REAR_REFLECTOR, "rear-reflector", Zone.REAR, REFLECTOR)
+              .with(new Colours(Set.of(RED), REFLECTOR))
               .unread("height and place across the machine"),
-          one(
-              LampKind.PLATE_LAMP,
-              "plate-lamp",
-              Zone.REAR,
-              MANUAL,
-              new Colours(Set.of(WHITE), colour("plate lamp white"))),
-          one(LampKind.PLATE, "plate", Zone.REAR, PLATE, null)
-              .unread("height, and how near to vertical"));
+          one(LampKind.PLATE_LAMP, "plate-lamp", Zone.REAR, MANUAL)
+              .with(colour(WHITE, "plate lamp")),
+          one(LampKind.PLATE, "plate", Zone.REAR, PLATE)
+              .unread("height, and how near to vertical,"));
+
+  private static Heights dippedHeights() {
+    LawSource least =
+        new LawSource(
+            LIGHTING + "Sch. 4",
+            NOT_READ,
+            "dipped beam at least 500 mm high, for motor bicycles too",
+            FROM_MEMORY);
+    LawSource most =
+        new LawSource(
+            DIPPED.section(), DIPPED.edition(), "dipped beam at most 1200 mm high", CHECKED);
+    return new Heights(
+        Datum.EDGE, Optional.of(new Bound(500, least)), Optional.of(new Bound(1200, most)));
+  }
+
+  private static Heights positionHeights() {
+    LawSource most =
+        new LawSource(
+            POSITION.section(),
+            POSITION.edition(),
+            "at most 1500 mm high, 2100 mm where the structure of the machine makes that"
+                + " impracticable; no least height",
+            CHECKED);
+    return new Heights(Datum.EDGE, Optional.empty(), Optional.of(new Bound(1500, most)));
+  }
 
   private static Heights stopHeights() {
     LawSource source =
@@ -268,6 +211,12 @@ final class UkRules {
               "other-lamps",
               "other lamps: the list of lamps that a solo machine needs was not read, so it may ask"
                   + " for more than is judged here"),
+          new NotCovered(
+              RuleSet.UK,
+              "indicator-date",
+              "from which date indicators are asked: a copy of the schedule says first used from 1"
+                  + " Apr 1986, the inspection manual 1 Aug 1986, and nobody could settle it",
+              INDICATORS),
           none("Sch. 5", "main-beam", "main beam: its rules were not read"),
           none("Schs. 2 to 12", "angles", LawTables.ANGLES));
 }

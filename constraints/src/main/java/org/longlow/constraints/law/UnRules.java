@@ -6,7 +6,6 @@ import static org.longlow.constraints.law.LampColour.WHITE;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import org.longlow.constraints.law.LampRow.Across;
 import org.longlow.constraints.law.LampRow.Bound;
@@ -47,17 +46,14 @@ final class UnRules {
       Set<LampColour> colours,
       String rule) {
     LawSource source = from(section, rule);
-    return new LampRow(
-        RuleSet.UN_R53,
-        name,
-        kind,
-        zone,
-        new Count(least, most == NO_MOST ? OptionalInt.empty() : OptionalInt.of(most), source),
-        colours.isEmpty() ? Optional.empty() : Optional.of(new Colours(colours, source)),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty());
+    LampRow row =
+        LampRow.of(
+            RuleSet.UN_R53,
+            name,
+            kind,
+            zone,
+            most == NO_MOST ? Count.atLeast(least, source) : Count.range(least, most, source));
+    return colours.isEmpty() ? row : row.with(new Colours(colours, source));
   }
 
   private static Heights least(String section, double mm) {

@@ -9,7 +9,6 @@ import static org.longlow.constraints.law.LawStatus.TRANSCRIBED;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import org.longlow.constraints.law.LampRow.Across;
 import org.longlow.constraints.law.LampRow.Area;
@@ -32,6 +31,8 @@ final class UsRules {
   private static final String LAW = "49 CFR 571.108 ";
   private static final String EDITION = "edition of 1 Oct 2025";
 
+  private static final int NO_MOST = Integer.MAX_VALUE;
+
   private UsRules() {}
 
   private static LawSource from(String section, String rule, LawStatus status) {
@@ -46,17 +47,14 @@ final class UsRules {
       int most,
       Set<LampColour> colours,
       LawSource source) {
-    return new LampRow(
-        RuleSet.US_FEDERAL,
-        name,
-        kind,
-        zone,
-        new Count(least, most == 0 ? OptionalInt.empty() : OptionalInt.of(most), source),
-        colours.isEmpty() ? Optional.empty() : Optional.of(new Colours(colours, source)),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty());
+    LampRow row =
+        LampRow.of(
+            RuleSet.US_FEDERAL,
+            name,
+            kind,
+            zone,
+            most == NO_MOST ? Count.atLeast(least, source) : Count.range(least, most, source));
+    return colours.isEmpty() ? row : row.with(new Colours(colours, source));
   }
 
   /** Heights printed for four wheels; that the motorcycle rows say the same was not seen. */
@@ -226,7 +224,7 @@ final class UsRules {
               "plate-lamp",
               Zone.REAR,
               1,
-              0,
+              NO_MOST,
               Set.of(WHITE),
               from(
                   "Table I-c, p. 456-458",
@@ -237,7 +235,7 @@ final class UsRules {
               "plate",
               Zone.REAR,
               1,
-              0,
+              NO_MOST,
               Set.of(),
               new LawSource(
                   "registration law of each state",
