@@ -74,7 +74,7 @@ public final class Checks {
       add(findings, "stand", () -> StandFindings.of(layout, wheels, standings));
       add(findings, "trail", () -> SteeringFindings.of(wheels, standings));
     }
-    add(findings, "law", () -> LampFindings.of(layout, standings));
+    add(findings, "law", () -> LawFindings.of(layout, sittings, standings));
     add(findings, "load", () -> LoadFindings.of(layout, standings));
     return List.copyOf(findings);
   }
