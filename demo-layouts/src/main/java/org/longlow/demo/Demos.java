@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import org.longlow.constraints.disk.WholeFile;
 import org.longlow.constraints.json.Fault;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.ReadResult;
@@ -76,13 +77,20 @@ public final class Demos {
     String text = text(name);
     Files.createDirectories(folder);
     copyDrawings(name, folder);
-    return Files.writeString(folder.resolve(name + ".json"), text);
+    Path file = folder.resolve(name + ".json");
+    write(text, file);
+    return file;
   }
 
   private static void copyDrawings(String name, Path folder) throws IOException {
     for (String file : drawings(name)) {
-      Files.writeString(folder.resolve(file), drawing(file));
+      write(drawing(file), folder.resolve(file));
     }
+  }
+
+  private static void write(String text, Path file) throws IOException {
+    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+    WholeFile.write(file, out -> out.write(bytes));
   }
 
   private static Layout read(String name, Path folder) {

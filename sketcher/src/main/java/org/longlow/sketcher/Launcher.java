@@ -18,8 +18,6 @@ public final class Launcher {
     PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
     PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
     int code = Longlow.run(out, err, args);
-    out.flush();
-    err.flush();
     if (code != Longlow.STAY_OPEN) {
       System.exit(code);
     }

@@ -52,7 +52,7 @@ final class SightFindings {
     Sight through = Sight.over(eye, obstacles(eye, standing, true));
     double limit = standing.places().value(layout.demands().limit(Demands.Key.SIGHT));
     String glass =
-        Math.abs(through.roadMm() - over.roadMm()) < 1
+        !(Math.abs(through.roadMm() - over.roadMm()) >= 1)
             ? ""
             : " Through the screen it is " + metres(through.roadMm()) + ".";
     Finding f =
@@ -60,14 +60,16 @@ final class SightFindings {
             "sight." + sitting.person(),
             sitting.person() + ", sight",
             standing.name(),
-            over.roadMm(),
+            // the road that is nowhere seen is no distance; the words say so
+            Double.isFinite(over.roadMm()) ? over.roadMm() : Double.NaN,
             limit,
             "mm",
             "straight line from the eye; " + Sources.of(layout, Demands.Key.SIGHT),
             sitting.person()
-                + " sees the road from "
-                + metres(over.roadMm())
-                + " ahead over everything in front; "
+                + (Double.isFinite(over.roadMm())
+                    ? " sees the road from " + metres(over.roadMm()) + " ahead"
+                    : " sees no road")
+                + " over everything in front; "
                 + metres(limit)
                 + (over.roadMm() > limit
                     ? " are asked: raise the eye or lower what stands in front."

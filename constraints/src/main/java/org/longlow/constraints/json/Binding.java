@@ -104,7 +104,7 @@ final class Binding {
     }
     List<Object> list = new ArrayList<>();
     for (int i = 0; i < node.size(); i++) {
-      list.add(value(JsonPath.index(path, i), node.get(i), inner));
+      list.add(present(JsonPath.index(path, i), node.get(i), inner));
     }
     return faults.isEmpty() ? List.copyOf(list) : list;
   }
@@ -116,9 +116,16 @@ final class Binding {
     Map<String, Object> map = new LinkedHashMap<>();
     for (Iterator<Map.Entry<String, JsonNode>> i = node.fields(); i.hasNext(); ) {
       Map.Entry<String, JsonNode> e = i.next();
-      map.put(e.getKey(), value(JsonPath.key(path, e.getKey()), e.getValue(), inner));
+      map.put(e.getKey(), present(JsonPath.key(path, e.getKey()), e.getValue(), inner));
     }
     return map;
+  }
+
+  /** A value inside a list or map, where leaving it out is how to say nothing. */
+  private Object present(String path, JsonNode node, Type type) {
+    return node.isNull()
+        ? wrong(path, node, "is null inside a list or object; give a value or leave it out")
+        : value(path, node, type);
   }
 
   private Object record(String path, JsonNode node, Class<?> type) {

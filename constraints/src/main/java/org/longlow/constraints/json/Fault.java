@@ -1,5 +1,7 @@
 package org.longlow.constraints.json;
 
+import org.longlow.constraints.words.OneLine;
+
 /**
  * One thing wrong with a file.
  *
@@ -10,7 +12,7 @@ package org.longlow.constraints.json;
  */
 public record Fault(String path, String value, String message, String remedy) {
 
-  /** Returns the fault on one line. */
+  /** Returns the fault on one line, whatever it quotes. */
   public String line() {
     StringBuilder line = new StringBuilder(path);
     if (!value.isEmpty()) {
@@ -20,6 +22,6 @@ public record Fault(String path, String value, String message, String remedy) {
     if (!remedy.isEmpty()) {
       line.append("; ").append(remedy);
     }
-    return line.toString();
+    return OneLine.of(line.toString());
   }
 }

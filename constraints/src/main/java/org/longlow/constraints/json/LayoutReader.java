@@ -67,9 +67,14 @@ public final class LayoutReader {
         faults.structure("$", name, "is a folder, not a file", "name the layout file in it");
         return Optional.empty();
       }
+      if (Files.exists(file) && !Files.isRegularFile(file)) {
+        faults.structure(
+            "$", name, "is no ordinary file but a pipe or a device", "name the layout file");
+        return Optional.empty();
+      }
       byte[] bytes;
       try (InputStream in = Files.newInputStream(file)) {
-        // bounded, because a device or a pipe has no size of its own
+        // bounded whatever its size was a moment ago
         bytes = in.readNBytes(MAX_BYTES + 1);
       }
       if (bytes.length > MAX_BYTES) {

@@ -4,19 +4,14 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.util.Collection;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import org.longlow.constraints.disk.WholeFile;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
@@ -48,36 +43,23 @@ public final class LayoutWriter {
   }
 
   /**
-   * Saves {@code layout} as {@code file}. It is written beside first and then moved into place, so
-   * that an older file stays whole if anything fails.
+   * Saves {@code layout} as {@code file}, see {@link WholeFile#write}.
    *
    * @throws IOException if it cannot be written; the older file is then as it was
    */
   public static void save(Layout layout, Path file) throws IOException {
-    // through a link to the file itself, which must not be replaced by a copy
-    Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
     byte[] text = toJson(layout).getBytes(StandardCharsets.UTF_8);
-    Path beside = target.resolveSibling(target.getFileName() + ".part");
-    try {
-      try (FileChannel channel =
-          FileChannel.open(
-              beside,
-              StandardOpenOption.CREATE,
-              StandardOpenOption.TRUNCATE_EXISTING,
-              StandardOpenOption.WRITE)) {
-        for (ByteBuffer rest = ByteBuffer.wrap(text); rest.hasRemaining(); ) {
-          channel.write(rest);
-        }
-        channel.force(true);
-      }
-      try {
-        Files.move(beside, target, StandardCopyOption.ATOMIC_MOVE);
-      } catch (AtomicMoveNotSupportedException e) {
-        Files.move(beside, target, StandardCopyOption.REPLACE_EXISTING);
-      }
-    } finally {
-      Files.deleteIfExists(beside);
-    }
+    WholeFile.write(file, out -> out.write(text));
+  }
+
+  /**
+   * Saves {@code layout} so that only its owner reads it, see {@link WholeFile#writePrivate}.
+   *
+   * @throws IOException if it cannot be written; the older file is then as it was
+   */
+  public static void savePrivate(Layout layout, Path file) throws IOException {
+    byte[] text = toJson(layout).getBytes(StandardCharsets.UTF_8);
+    WholeFile.writePrivate(file, out -> out.write(text));
   }
 
   static ObjectNode tree(Layout layout) {

@@ -151,6 +151,10 @@ record SvgTrace(
     if (d == null || d.isBlank()) {
       return fault(true, "is a path without points", "draw it again");
     }
+    if (Character.toLowerCase(d.strip().charAt(0)) != 'm') {
+      // SVG 1.1, 8.3.2: a path data segment must begin with a move
+      return fault(true, "is a path that does not begin with a move", "save it as plain SVG");
+    }
     ArcPath producer = new ArcPath();
     PathParser parser = new PathParser();
     parser.setPathHandler(producer);

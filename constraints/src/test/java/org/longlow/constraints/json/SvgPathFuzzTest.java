@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -58,7 +59,32 @@ class SvgPathFuzzTest {
     "0 0 0 1 1 0 0"
   };
 
+  /** Commands of SVG 1.1, 8.3, each with how many numbers it takes. */
+  private static final String[] COMMANDS = {"L2", "H1", "V1", "C6", "S4", "Q4", "T2", "Z0"};
+
   @TempDir Path folder;
+
+  private static String word(SplittableRandom random) {
+    return WORDS[random.nextInt(WORDS.length)];
+  }
+
+  private static String command(SplittableRandom random) {
+    if (random.nextInt(6) == 0) {
+      return "a" + number(random) + number(random) + " 30 " + random.nextInt(2) + " 1 9 9";
+    }
+    String command = COMMANDS[random.nextInt(COMMANDS.length)];
+    String letter = command.substring(0, 1);
+    StringBuilder text =
+        new StringBuilder(random.nextBoolean() ? letter : letter.toLowerCase(Locale.ROOT));
+    for (int n = command.charAt(1) - '0'; n > 0; n--) {
+      text.append(number(random));
+    }
+    return text.toString();
+  }
+
+  private static String number(SplittableRandom random) {
+    return " " + (random.nextInt(20) == 0 ? 1e30 : random.nextInt(-500, 500));
+  }
 
   @Test
   void everyPathIsAnswered() throws IOException {
@@ -69,7 +95,9 @@ class SvgPathFuzzTest {
       SplittableRandom random = new SplittableRandom(seed);
       StringBuilder d = new StringBuilder(random.nextInt(3) == 0 ? "" : "M0 0");
       for (int n = random.nextInt(12); n > 0; n--) {
-        d.append(random.nextInt(4) == 0 ? "" : " ").append(WORDS[random.nextInt(WORDS.length)]);
+        // enough sound commands that many paths are read to their end
+        String next = random.nextInt(8) == 0 ? word(random) : command(random);
+        d.append(random.nextInt(4) == 0 ? "" : " ").append(next);
       }
       Files.writeString(
           file, "<svg xmlns='http://www.w3.org/2000/svg'><path d='" + d + "'/></svg>");

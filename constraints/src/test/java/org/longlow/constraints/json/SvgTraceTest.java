@@ -122,7 +122,7 @@ class SvgTraceTest {
           <path id='o' d='M0 0'/>                ~ o ~ too few points
           <path id='o' d='M0 0 L5 5 z'/>         ~ o ~ too few points
           <path id='o' d='M0 0 Q'/>              ~ o ~ cannot be read
-          <path id='o' d='hello'/>               ~ o ~ cannot be read
+          <path id='o' d='hello'/>               ~ o ~ does not begin with a move
           <path id='o' d='M0 0h9v9z M20 0h9v9z'/> ~ o ~ several pieces
           <path id='o' d='M0 0 L1e9 0 L0 1e9z'/> ~ o ~ beyond 100 m
           <path id='o' d='M0 0h9v9z'/>           ~ p ~ is the id of no path

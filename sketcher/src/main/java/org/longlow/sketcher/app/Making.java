@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import org.longlow.constraints.disk.WholeFile;
 import org.longlow.constraints.json.StudyJson;
 import org.longlow.constraints.study.Study;
 import org.longlow.sketcher.picture.DimensionedElevation;
@@ -21,7 +22,6 @@ import org.longlow.svg.page.TemplateSettings;
 import org.longlow.svg.write.PdfInfo;
 import org.longlow.svg.write.PdfWriter;
 import org.longlow.svg.write.SvgWriter;
-import org.longlow.svg.write.WholeFile;
 
 /** Makes drawings, templates and reports of a study. Every file appears whole or not at all. */
 public final class Making {
@@ -44,9 +44,9 @@ public final class Making {
     DimensionedElevation.Sheet sheet = DimensionedElevation.sheet(study, paper, date);
     folder(file);
     if (name.endsWith(".svg")) {
-      SvgWriter.write(sheet.page(), PALETTE, file);
+      svg(sheet.page(), file);
     } else if (name.endsWith(".pdf")) {
-      PdfWriter.write(List.of(sheet.page()), PALETTE, PdfInfo.titled(study.layout().title()), file);
+      pdf(List.of(sheet.page()), study.layout().title(), file);
     } else {
       throw new IllegalArgumentException("the drawing " + file + " must end in .svg or .pdf");
     }
@@ -65,11 +65,14 @@ public final class Making {
   /**
    * Writes full-size sheets of the parts called {@code parts}, or of all that get one, into {@code
    * folder}: a PDF for each template, and each of its sheets as SVG.
+   *
+   * @throws IllegalArgumentException if a template needs far too many sheets; nothing is written
    */
   public static TemplatesMade templates(
       Study study, Path folder, TemplateSettings settings, Set<String> parts, Progress progress)
       throws IOException {
     List<NamedDrawing> drawings = Templates.of(study, parts);
+    drawings.forEach(d -> d.checkSize(settings));
     int sheets = 0;
     int done = 0;
     Files.createDirectories(folder);
@@ -79,15 +82,13 @@ public final class Making {
         return new TemplatesMade(done, sheets, false);
       }
       List<Page> pages = drawing.sheets(settings);
-      PdfWriter.write(
+      pdf(
           pages,
-          PALETTE,
-          PdfInfo.titled(study.layout().name() + ": " + drawing.name()),
+          study.layout().name() + ": " + drawing.name(),
           folder.resolve(drawing.fileName() + "-" + paper + ".pdf"));
       for (int i = 0; i < pages.size(); i++) {
-        SvgWriter.write(
+        svg(
             pages.get(i),
-            PALETTE,
             folder.resolve(
                 String.format(Locale.ROOT, "%s-%s-%02d.svg", drawing.fileName(), paper, i + 1)));
       }
@@ -122,6 +123,14 @@ public final class Making {
     folder(file);
     byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
     WholeFile.write(file, out -> out.write(bytes));
+  }
+
+  private static void svg(Page page, Path file) throws IOException {
+    WholeFile.write(file, out -> SvgWriter.write(page, PALETTE, out));
+  }
+
+  private static void pdf(List<Page> pages, String title, Path file) throws IOException {
+    WholeFile.write(file, out -> PdfWriter.write(pages, PALETTE, PdfInfo.titled(title), out));
   }
 
   private static void folder(Path file) throws IOException {

@@ -1,9 +1,13 @@
 package org.longlow.sketcher.cli;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintWriter;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
@@ -17,6 +21,11 @@ import picocli.CommandLine.Spec;
 /** {@code longlow figure}: one calculation from a JSON object. */
 @Command(name = "figure", description = "Answers one calculation, JSON in, JSON out.")
 final class FigureCommand implements Callable<Integer> {
+
+  /**
+   * Most bytes read; the longest sound input, a cope of thousands of stations, has a few 100 kB.
+   */
+  private static final int MOST_BYTES = 4_000_000;
 
   @Spec private CommandSpec spec;
 
@@ -46,14 +55,30 @@ final class FigureCommand implements Callable<Integer> {
     return ExitCodes.PASS;
   }
 
+  /** Bounded, because a device or a pipe may never end. */
   private String text() throws IOException {
+    byte[] bytes;
     if (input.equals("-")) {
-      return new String(System.in.readAllBytes(), StandardCharsets.UTF_8);
+      bytes = System.in.readNBytes(MOST_BYTES + 1);
+    } else {
+      try (InputStream in = Files.newInputStream(Path.of(input))) {
+        bytes = in.readNBytes(MOST_BYTES + 1);
+      } catch (NoSuchFileException e) {
+        throw new Refusal("there is no file " + input + "; give one, or - for standard input");
+      } catch (IOException | InvalidPathException e) {
+        throw new Refusal("--input is " + input + ", which cannot be read; give a file");
+      }
+    }
+    if (bytes.length > MOST_BYTES) {
+      throw new Refusal(
+          "--input is longer than "
+              + MOST_BYTES
+              + " bytes, far beyond any figure; look whether it is the right file");
     }
     try {
-      return Files.readString(Path.of(input));
-    } catch (NoSuchFileException e) {
-      throw new Refusal("there is no file " + input + "; give one, or - for standard input");
+      return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+    } catch (CharacterCodingException e) {
+      throw new Refusal("--input is " + input + ", which is not UTF-8 text; save it as UTF-8");
     }
   }
 }

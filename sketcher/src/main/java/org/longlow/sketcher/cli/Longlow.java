@@ -4,6 +4,8 @@ import java.io.PrintWriter;
 import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import java.util.Locale;
+import org.longlow.constraints.disk.Leftovers;
+import org.longlow.constraints.words.OneLine;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -60,18 +62,37 @@ public final class Longlow implements Runnable {
   public static int run(PrintWriter out, PrintWriter err, String... args) {
     // figures read the same whatever the user's locale
     Locale.setDefault(Locale.Category.FORMAT, Locale.ROOT);
+    PrintWriter plainOut = new PlainWriter(out);
+    PrintWriter plainErr = new PlainWriter(err);
+    int code = answered(plainOut, plainErr, args);
+    if (plainOut.checkError()) {
+      plainErr.println("longlow: the output could not be written to its end; what is there is cut");
+      code = code == ExitCodes.INTERNAL ? code : ExitCodes.BAD_INPUT;
+    }
+    plainErr.flush();
+    return code;
+  }
+
+  private static int answered(PrintWriter out, PrintWriter err, String... args) {
     Longlow root = new Longlow();
     CommandLine line = new CommandLine(root);
     line.setOut(out).setErr(err).setColorScheme(plain());
+    // a file called @thing is a file, not more arguments
+    line.setExpandAtFiles(false);
     line.setExecutionExceptionHandler((e, command, parsed) -> failed(root, e, err));
     line.setParameterExceptionHandler(
         (e, given) -> {
-          err.println("longlow: " + e.getMessage());
+          err.println("longlow: " + OneLine.of(String.valueOf(e.getMessage())));
           CommandLine.UnmatchedArgumentException.printSuggestions(e, err);
           err.println("longlow: see longlow " + name(e.getCommandLine()) + "--help");
           return ExitCodes.BAD_INPUT;
         });
-    return args.length == 0 ? line.execute("open") : line.execute(args);
+    try {
+      return args.length == 0 ? line.execute("open") : line.execute(args);
+    } catch (Error e) {
+      // such as no memory or no stack left: files are whole or not there, so say it and end
+      return internal(root, e, err);
+    }
   }
 
   private static String name(CommandLine line) {
@@ -80,19 +101,31 @@ public final class Longlow implements Runnable {
 
   private static int failed(Longlow root, Exception e, PrintWriter err) {
     if (e instanceof Refusal refusal) {
-      refusal.lines().forEach(l -> err.println("longlow: " + l));
+      refusal.lines().forEach(l -> err.println("longlow: " + OneLine.of(l)));
       return ExitCodes.BAD_INPUT;
     }
     if (e instanceof FileSystemException refused && refused.getFile() != null) {
-      err.println("longlow: cannot write " + meant(refused) + "; check the folder and free space");
+      err.println(
+          "longlow: cannot write "
+              + OneLine.of(meant(refused))
+              + "; check the folder and free space");
       return ExitCodes.BAD_INPUT;
     }
     if (e instanceof java.io.IOException) {
-      err.println("longlow: " + e.getMessage() + "; check the folder and free space");
+      err.println(
+          "longlow: "
+              + OneLine.of(String.valueOf(e.getMessage()))
+              + "; check the folder and free space");
       return ExitCodes.BAD_INPUT;
     }
+    return internal(root, e, err);
+  }
+
+  private static int internal(Longlow root, Throwable e, PrintWriter err) {
     err.println(
-        "longlow: internal error: " + e + (root.verbose ? "" : "; --verbose shows the trace"));
+        "longlow: internal error: "
+            + OneLine.of(String.valueOf(e))
+            + (root.verbose ? "" : "; --verbose shows the trace"));
     if (root.verbose) {
       e.printStackTrace(err);
     }
@@ -102,8 +135,7 @@ public final class Longlow implements Runnable {
   /** The file, or the folder where it was to be written under a passing name. */
   private static String meant(FileSystemException refused) {
     Path path = Path.of(refused.getFile());
-    boolean passing = path.getFileName().toString().startsWith(".unfinished");
-    return passing
+    return Leftovers.isUnfinished(path)
         ? "in the folder " + path.getParent()
         : path + (refused.getReason() == null ? "" : " (" + refused.getReason() + ")");
   }

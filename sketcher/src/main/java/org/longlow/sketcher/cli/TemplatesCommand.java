@@ -102,7 +102,12 @@ final class TemplatesCommand implements Callable<Integer> {
     } catch (IllegalArgumentException e) {
       throw new Refusal("--paper: " + e.getMessage());
     }
-    Making.TemplatesMade made = Making.templates(study, out, settings, parts, Progress.NONE);
+    Making.TemplatesMade made;
+    try {
+      made = Making.templates(study, out, settings, parts, Progress.NONE);
+    } catch (IllegalArgumentException e) {
+      throw new Refusal(e.getMessage());
+    }
     PrintWriter text = spec.commandLine().getOut();
     text.println(
         made.parts()

@@ -89,6 +89,9 @@ final class CopeTemplates {
     for (int i = 1; i < line.size(); i++) {
       PointMm a = line.get(i - 1);
       PointMm d = line.get(i).minus(a);
+      if (!(d.dot(d) > 0)) {
+        continue; // two pins in one place have no direction
+      }
       double share = Math.max(0, Math.min(1, end.minus(a).dot(d) / d.dot(d)));
       if (end.distance(a.plus(d.times(share))) < radius) {
         return d;
@@ -106,7 +109,8 @@ final class CopeTemplates {
     double offset = Math.abs(places.value(branch.y())) - Math.abs(places.value(main.y()));
     double turn = Math.abs(Math.atan2(along.cross(away), along.dot(away)));
     double acute = Math.min(turn, Math.PI - turn);
-    if (acute < Math.toRadians(15) || r + Math.abs(offset) > big) {
+    // asked so that what is no number, as of a tube bent back on itself, gets no cope either
+    if (!(acute >= Math.toRadians(15) && r + Math.abs(offset) <= big && r > 0)) {
       return null;
     }
     return new TubeCope(r, inside, big, acute, offset);

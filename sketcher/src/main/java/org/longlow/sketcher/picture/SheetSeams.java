@@ -29,8 +29,14 @@ final class SheetSeams {
    */
   SheetSeams(Envelope bounds) {
     for (Paper paper : HOME) {
-      Tiling upright = tiling(bounds, paper.portrait());
-      Tiling across = tiling(bounds, paper.landscape());
+      Tiling upright;
+      Tiling across;
+      try {
+        upright = tiling(bounds, paper.portrait());
+        across = tiling(bounds, paper.landscape());
+      } catch (IllegalArgumentException e) {
+        continue; // nobody prints it on that paper, so its seams are nobody's trouble
+      }
       boolean turned = sheets(across) < sheets(upright);
       tilings.add(new Weighed(upright, turned ? 1 : LIKELY));
       tilings.add(new Weighed(across, turned ? LIKELY : 1));

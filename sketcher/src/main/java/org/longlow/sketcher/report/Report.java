@@ -13,6 +13,7 @@ import org.longlow.sketcher.picture.PictureOptions;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Palette;
 import org.longlow.svg.page.Page;
+import org.longlow.svg.page.Paper;
 import org.longlow.svg.write.SvgWriter;
 
 /** Writes a study as one self-contained HTML page. */
@@ -110,7 +111,7 @@ public final class Report {
             .toList();
     PictureOptions picture = options.picture().withFindings(marked);
     Drawing drawing = ElevationPicture.of(study, picture);
-    Page page = Page.round(drawing.scaled(1 / picture.denominator()), MARGIN_MM);
+    Page page = Page.round(onPage(drawing, picture.denominator()), MARGIN_MM);
     h.raw(
         "<figure>\n<div class=\"sheet\" tabindex=\"0\" role=\"group\" aria-label=\"Elevation\">\n");
     h.raw(SvgWriter.inlineWithPrefix("elevation", Palette.CARD, page));
@@ -121,6 +122,19 @@ public final class Report {
             + " in the table. Quartered disc: centre of mass. Quartered ring: H-point. Dashed line"
             + " from the eye: nearest road seen. The cushions are drawn pressed in under the rider.");
     h.raw("</figure>\n");
+  }
+
+  /** A machine too long for any page at the scale asked for is drawn smaller. */
+  private static Drawing onPage(Drawing drawing, double denominator) {
+    double room = Paper.LONGEST_MM - 2 * MARGIN_MM;
+    double smaller = denominator;
+    Drawing scaled = drawing.scaled(1 / smaller);
+    while (Math.max(scaled.paperBoundsMm().getWidth(), scaled.paperBoundsMm().getHeight()) > room
+        && smaller < 1e6) {
+      smaller *= 2;
+      scaled = drawing.scaled(1 / smaller);
+    }
+    return scaled;
   }
 
   private static void notes(Html h, Layout layout) {

@@ -34,13 +34,21 @@ record TemplatePlan(
   }
 
   private static TemplatePlan fixed(String part, Drawing drawing, TemplateSettings s) {
-    Tiling tiling =
-        new Tiling(
-            drawing.boundsMm(),
-            (s.paper().widthMm() - 2 * s.marginMm()) / s.correction().sx(),
-            (s.paper().heightMm() - 2 * s.marginMm()) / s.correction().sy(),
-            s.overlapMm());
+    Tiling tiling = tiling(drawing, s);
     return new TemplatePlan(part, drawing, s, tiling, tiling.used(drawing));
+  }
+
+  /**
+   * Returns the tiling, without a look at which of its sheets are needed.
+   *
+   * @throws IllegalArgumentException if it has more than {@link Tiling#MOST_TILES}
+   */
+  static Tiling tiling(Drawing drawing, TemplateSettings s) {
+    return new Tiling(
+        drawing.boundsMm(),
+        (s.paper().widthMm() - 2 * s.marginMm()) / s.correction().sx(),
+        (s.paper().heightMm() - 2 * s.marginMm()) / s.correction().sy(),
+        s.overlapMm());
   }
 
   double width() {

@@ -27,6 +27,19 @@ public final class TemplateSheets {
   private TemplateSheets() {}
 
   /**
+   * Lets pass a part that {@link #of} has sheets for, without making them.
+   *
+   * @throws IllegalArgumentException if it needs more than {@link Tiling#MOST_TILES} sheets
+   */
+  public static void check(String part, Drawing drawing, TemplateSettings settings) {
+    try {
+      TemplatePlan.tiling(drawing, settings);
+    } catch (IllegalArgumentException e) {
+      throw new IllegalArgumentException(part + ": " + e.getMessage(), e);
+    }
+  }
+
+  /**
    * Returns the sheets of a part: a sheet map first if there is more than one, then the used sheets
    * row by row.
    *

@@ -2,7 +2,6 @@ package org.longlow.svg.write;
 
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.file.Path;
 import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
 import java.util.GregorianCalendar;
@@ -35,12 +34,6 @@ public final class PdfWriter {
   private static final long ID_SEED = 0x4c6f6e676c6f77L;
 
   private PdfWriter() {}
-
-  /** Writes the pages as one file; the file appears whole or not at all. */
-  public static void write(List<Page> pages, Palette palette, PdfInfo info, Path file)
-      throws IOException {
-    WholeFile.write(file, out -> write(pages, palette, info, out));
-  }
 
   /**
    * Writes the pages as one PDF; the stream is flushed, not closed.

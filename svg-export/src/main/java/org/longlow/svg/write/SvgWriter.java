@@ -5,7 +5,6 @@ import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import org.apache.batik.anim.dom.SVGDOMImplementation;
 import org.locationtech.jts.geom.CoordinateSequence;
 import org.locationtech.jts.geom.LineString;
@@ -36,11 +35,6 @@ public final class SvgWriter {
   private static final String FONTS = "Liberation Sans, Arial, Helvetica, sans-serif";
 
   private SvgWriter() {}
-
-  /** Writes one page as a complete file; the file appears whole or not at all. */
-  public static void write(Page page, Palette palette, Path file) throws IOException {
-    WholeFile.write(file, out -> write(page, palette, out));
-  }
 
   /** Writes one page as a complete SVG document in UTF-8; the stream is flushed, not closed. */
   public static void write(Page page, Palette palette, OutputStream out) throws IOException {

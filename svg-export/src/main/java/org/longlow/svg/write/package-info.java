@@ -7,7 +7,5 @@
  * (UserUnit stays 1, because some readers ignore it), the media box has the exact size of the
  * paper, print scaling is asked to be off. The same input gives the same bytes, whatever the
  * default locale, time zone or clock.
- *
- * <p>Files appear whole or not at all: see {@link org.longlow.svg.write.WholeFile}.
  */
 package org.longlow.svg.write;

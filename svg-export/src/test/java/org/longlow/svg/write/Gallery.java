@@ -1,6 +1,8 @@
 package org.longlow.svg.write;
 
 import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.longlow.svg.drawing.Palette;
@@ -57,9 +59,13 @@ public final class Gallery {
   }
 
   private static void all(Path out, String name, List<Page> pages) throws IOException {
-    PdfWriter.write(pages, Palette.CARD, PdfInfo.titled(name), out.resolve(name + ".pdf"));
+    try (OutputStream pdf = Files.newOutputStream(out.resolve(name + ".pdf"))) {
+      PdfWriter.write(pages, Palette.CARD, PdfInfo.titled(name), pdf);
+    }
     for (int i = 0; i < pages.size(); i++) {
-      SvgWriter.write(pages.get(i), Palette.CARD, out.resolve(name + "-" + (i + 1) + ".svg"));
+      try (OutputStream svg = Files.newOutputStream(out.resolve(name + "-" + (i + 1) + ".svg"))) {
+        SvgWriter.write(pages.get(i), Palette.CARD, svg);
+      }
     }
     System.out.println(name + ": " + pages.size());
   }

@@ -3,6 +3,7 @@ package org.longlow.svg.write;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -55,7 +56,10 @@ class GoldenSvgTest {
   void thePageIsAsAccepted(String name, Page page, Palette palette) throws Exception {
     Path golden = GOLDEN.resolve(name + ".svg");
     Path saved = SAVED.resolve(name + ".svg");
-    SvgWriter.write(page, palette, saved);
+    Files.createDirectories(saved.getParent());
+    try (OutputStream svg = Files.newOutputStream(saved)) {
+      SvgWriter.write(page, palette, svg);
+    }
     if (Boolean.getBoolean("golden.update")) {
       Files.createDirectories(GOLDEN);
       Files.writeString(golden, Files.readString(saved));

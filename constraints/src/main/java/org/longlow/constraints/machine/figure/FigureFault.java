@@ -1,5 +1,7 @@
 package org.longlow.constraints.machine.figure;
 
+import org.longlow.constraints.words.OneLine;
+
 /**
  * One thing wrong with the input of a figure.
  *
@@ -9,8 +11,8 @@ package org.longlow.constraints.machine.figure;
  */
 public record FigureFault(String name, String value, String allowed) {
 
-  /** Returns the fault as one line. */
+  /** Returns the fault as one line, whatever it quotes. */
   public String line() {
-    return name + " is " + value + "; allowed is " + allowed;
+    return OneLine.of(name + " is " + value + "; allowed is " + allowed);
   }
 }
