@@ -127,7 +127,17 @@ class HostileFileTest {
   void endlessDeviceIsRefused() {
     Path zero = Path.of("/dev/zero");
     assumeTrue(Files.exists(zero), "needs /dev/zero");
-    assertThat(Plank.lines(LayoutReader.read(zero))).contains("is longer than 16000000 bytes");
+    assertThat(Plank.lines(LayoutReader.read(zero)))
+        .contains("no ordinary file but a pipe or a device");
+  }
+
+  @Test
+  void bytesAreBounded() throws IOException {
+    Path large = folder.resolve("large.json");
+    try (var file = new java.io.RandomAccessFile(large.toFile(), "rw")) {
+      file.setLength(16_000_001);
+    }
+    assertThat(Plank.lines(LayoutReader.read(large))).contains("is longer than 16000000 bytes");
   }
 
   @Test

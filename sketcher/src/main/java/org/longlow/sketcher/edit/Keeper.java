@@ -182,4 +182,9 @@ final class Keeper {
   void close() {
     thread.close();
   }
+
+  /** Waits after {@link #close} until nothing is written any more; returns whether it came to. */
+  boolean awaitEnd(long seconds) throws InterruptedException {
+    return thread.awaitEnd(seconds);
+  }
 }

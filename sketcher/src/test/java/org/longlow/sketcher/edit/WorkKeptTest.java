@@ -36,8 +36,9 @@ class WorkKeptTest {
   }
 
   @AfterEach
-  void end() {
+  void end() throws InterruptedException {
     desk.close();
+    assertThat(desk.awaitEnd(20)).isTrue();
   }
 
   private void until(BooleanSupplier done) throws InterruptedException {
