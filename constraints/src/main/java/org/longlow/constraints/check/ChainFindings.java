@@ -49,9 +49,9 @@ final class ChainFindings {
     gather(layout, tie.is().orElseThrow(), names);
     double length = places.value(tie.is().orElseThrow());
     for (String count : names) {
-      double n = places.value(Formula.parse(count));
+      double n = places.measures().get(count);
       for (String pitch : names) {
-        double p = places.value(Formula.parse(pitch));
+        double p = places.measures().get(pitch);
         if (!count.equals(pitch)
             && n > p
             && p > 0
