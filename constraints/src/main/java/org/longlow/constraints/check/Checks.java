@@ -83,7 +83,7 @@ public final class Checks {
     }
     add(weighed, "load", () -> LoadFindings.of(layout, standings));
     weighed.forEach(f -> findings.add(weights.held(f)));
-    add(findings, "law", () -> LampFindings.of(layout, standings));
+    add(findings, "law", () -> LawFindings.of(layout, sittings, standings));
     return List.copyOf(findings);
   }
 

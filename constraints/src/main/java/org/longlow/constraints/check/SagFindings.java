@@ -40,8 +40,9 @@ final class SagFindings {
     }
     boolean laden = s.kind() == Stance.Kind.LADEN;
     String who = laden ? "With " + s.people() : "With nobody on it";
-    double travel = has.droopMm() + has.bumpMm();
-    double used = rest.travelMm() + has.droopMm();
+    double hanging = has.path().axle(-has.droopMm()).z();
+    double travel = has.path().axle(has.bumpMm()).z() - hanging;
+    double used = has.path().axle(rest.travelMm()).z() - hanging;
     String text =
         switch (rest.state()) {
           case BOTTOMED ->

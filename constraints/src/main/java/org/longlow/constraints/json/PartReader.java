@@ -307,9 +307,9 @@ final class PartReader {
   /** The colour that a lamp has where the file gives none. */
   private static String colour(Part.LampKind type) {
     return switch (type) {
-      case TAIL, STOP, REAR_REFLECTOR -> "red";
+      case TAIL, STOP, REAR_FOG, REAR_REFLECTOR -> "red";
       case FRONT_SIGNAL, REAR_SIGNAL, SIDE_REFLECTOR -> "amber";
-      case HEADLAMP, FRONT_POSITION, PLATE_LAMP, PLATE -> "white";
+      case HEADLAMP, DRIVING_BEAM, DAYTIME, FRONT_FOG, FRONT_POSITION, PLATE_LAMP, PLATE -> "white";
     };
   }
 

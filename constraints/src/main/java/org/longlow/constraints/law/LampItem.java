@@ -1,47 +1,47 @@
 package org.longlow.constraints.law;
 
 import java.util.Locale;
+import org.longlow.constraints.layout.Part.LampKind;
 
 /**
- * One lamp or reflector: its centre and its lit area seen along the machine.
+ * One lamp, reflector or number plate: its centre and its face seen along the machine.
  *
- * @param name the user's name for it, not blank
+ * @param part the user's name of its part, not blank
+ * @param other true for the second one of a pair
  * @param kind what it is for
  * @param colour of the light
+ * @param ahead true in the front half of the wheelbase, false in the rear half
  * @param xMm centre, forward of the rear contact, mm
  * @param yMm centre, left of the centreline, mm
  * @param zMm centre above the road, mm
  * @param halfWidthMm half the width of the lit area, mm, &gt; 0
- * @param halfHeightMm half its height, mm, &gt; 0
- * @param round true if the lit area is a circle (both halves equal), false if a rectangle
+ * @param halfHeightMm half its height, mm, &gt; 0; as wide as high counts as round, else as a
+ *     rectangle
  * @param steered true if it turns with the bars
  */
 public record LampItem(
-    String name,
+    String part,
+    boolean other,
     LampKind kind,
     LampColour colour,
+    boolean ahead,
     double xMm,
     double yMm,
     double zMm,
     double halfWidthMm,
     double halfHeightMm,
-    boolean round,
     boolean steered) {
 
   public LampItem {
-    if (name == null || name.isBlank() || kind == null || colour == null) {
+    if (part == null || part.isBlank() || kind == null || colour == null) {
       throw new IllegalArgumentException(
-          "lamp \"" + name + "\" needs a name, a kind and a colour, got " + kind + ", " + colour);
+          "lamp \"" + part + "\" needs a name, a kind and a colour, got " + kind + ", " + colour);
     }
-    require(name, "centre x mm", xMm, Double.NEGATIVE_INFINITY);
-    require(name, "centre y mm", yMm, Double.NEGATIVE_INFINITY);
-    require(name, "centre z mm", zMm, Double.NEGATIVE_INFINITY);
-    require(name, "half width mm", halfWidthMm, 0);
-    require(name, "half height mm", halfHeightMm, 0);
-    if (round && halfWidthMm != halfHeightMm) {
-      throw new IllegalArgumentException(
-          "lamp \"" + name + "\" is round but its half width and half height differ");
-    }
+    require(part, "centre x mm", xMm, Double.NEGATIVE_INFINITY);
+    require(part, "centre y mm", yMm, Double.NEGATIVE_INFINITY);
+    require(part, "centre z mm", zMm, Double.NEGATIVE_INFINITY);
+    require(part, "half width mm", halfWidthMm, 0);
+    require(part, "half height mm", halfHeightMm, 0);
   }
 
   private static void require(String name, String what, double value, double above) {
@@ -57,29 +57,10 @@ public record LampItem(
     }
   }
 
-  /** Returns a lamp with a round lit area, on the body. */
-  public static LampItem round(
-      String name, LampKind kind, LampColour colour, double x, double y, double z, double radius) {
-    return new LampItem(name, kind, colour, x, y, z, radius, radius, true, false);
-  }
-
-  /** Returns a lamp with a rectangular lit area, on the body. */
-  public static LampItem box(
-      String name,
-      LampKind kind,
-      LampColour colour,
-      double x,
-      double y,
-      double z,
-      double halfWidth,
-      double halfHeight) {
-    return new LampItem(name, kind, colour, x, y, z, halfWidth, halfHeight, false, false);
-  }
-
-  /** Returns the same lamp on the other side, under another name. */
-  public LampItem mirrored(String otherName) {
+  /** Returns the second one of a pair, on the other side. */
+  public LampItem mirrored() {
     return new LampItem(
-        otherName, kind, colour, xMm, -yMm, zMm, halfWidthMm, halfHeightMm, round, steered);
+        part, true, kind, colour, ahead, xMm, -yMm, zMm, halfWidthMm, halfHeightMm, steered);
   }
 
   /** Returns the lower edge of the lit area above the road, mm. */
@@ -92,17 +73,32 @@ public record LampItem(
     return zMm + halfHeightMm;
   }
 
+  /** Returns whether the lit area counts as a circle. */
+  public boolean round() {
+    return halfWidthMm == halfHeightMm;
+  }
+
+  /** Returns the area of the rectangle round the lit area, mm². */
+  public double boxAreaMm2() {
+    return 4 * halfWidthMm * halfHeightMm;
+  }
+
+  /** Returns the lit area, mm². */
+  public double areaMm2() {
+    return round() ? Math.PI * halfWidthMm * halfWidthMm : boxAreaMm2();
+  }
+
   /**
    * Returns the shortest distance between two lit areas in the front view (square to the machine's
    * axis), mm; 0 or less if they overlap.
    */
-  public double frontViewGapMm(LampItem other) {
-    double dy = Math.abs(yMm - other.yMm);
-    double dz = Math.abs(zMm - other.zMm);
+  public double frontViewGapMm(LampItem another) {
+    double dy = Math.abs(yMm - another.yMm);
+    double dz = Math.abs(zMm - another.zMm);
     // A circle is a point with a margin, a rectangle a core without one.
-    double coreY = (round ? 0 : halfWidthMm) + (other.round ? 0 : other.halfWidthMm);
-    double coreZ = (round ? 0 : halfHeightMm) + (other.round ? 0 : other.halfHeightMm);
-    double margin = (round ? halfWidthMm : 0) + (other.round ? other.halfWidthMm : 0);
+    double coreY = (round() ? 0 : halfWidthMm) + (another.round() ? 0 : another.halfWidthMm);
+    double coreZ = (round() ? 0 : halfHeightMm) + (another.round() ? 0 : another.halfHeightMm);
+    double margin = (round() ? halfWidthMm : 0) + (another.round() ? another.halfWidthMm : 0);
     return Math.hypot(Math.max(0, dy - coreY), Math.max(0, dz - coreZ)) - margin;
   }
 }

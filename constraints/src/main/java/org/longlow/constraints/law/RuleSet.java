@@ -1,17 +1,20 @@
 package org.longlow.constraints.law;
 
+import java.util.List;
+import java.util.stream.Collectors;
+
 /** A body of rules whose figures are listed here. */
 public enum RuleSet {
-  US_FEDERAL("us", "United States, 49 CFR 571.108"),
-  UN_R53("un-r53", "UN Regulation No 53, category L3"),
-  UK("uk", "United Kingdom, front lamps only: the rest was not read");
+  US_FEDERAL("us", "US federal"),
+  UN_R53("un-r53", "UN R53"),
+  UK("uk", "UK");
 
   private final String id;
-  private final String title;
+  private final String words;
 
-  RuleSet(String id, String title) {
+  RuleSet(String id, String words) {
     this.id = id;
-    this.title = title;
+    this.words = words;
   }
 
   /** Returns the short name used in files and in finding ids. */
@@ -20,7 +23,12 @@ public enum RuleSet {
   }
 
   /** Returns the name for reports. */
-  public String title() {
-    return title;
+  public String words() {
+    return words;
+  }
+
+  /** Returns the names of several for reports. */
+  public static String words(List<RuleSet> sets) {
+    return sets.stream().map(RuleSet::words).collect(Collectors.joining(", "));
   }
 }

@@ -304,15 +304,24 @@ public sealed interface Part {
 
   /** What a lamp rule speaks of. */
   enum LampKind {
+    /** Lower beam, with or without the upper beam in the same lamp. */
     HEADLAMP,
+    /** A separate lamp with only the upper beam. */
+    DRIVING_BEAM,
+    DAYTIME,
+    FRONT_FOG,
+    /** Rear position lamp. */
     TAIL,
     STOP,
+    REAR_FOG,
     FRONT_SIGNAL,
     REAR_SIGNAL,
     FRONT_POSITION,
+    /** The lamp that lights the number plate. */
     PLATE_LAMP,
     REAR_REFLECTOR,
     SIDE_REFLECTOR,
+    /** The number plate itself; it gives no light. */
     PLATE
   }
 

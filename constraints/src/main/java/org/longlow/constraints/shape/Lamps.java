@@ -9,7 +9,14 @@ public final class Lamps {
   /** Returns whether a lamp of this kind shines forward; side reflectors count as forward. */
   public static boolean facesForward(Part.LampKind kind) {
     return switch (kind) {
-      case HEADLAMP, FRONT_SIGNAL, FRONT_POSITION, SIDE_REFLECTOR -> true;
+      case HEADLAMP,
+          DRIVING_BEAM,
+          DAYTIME,
+          FRONT_FOG,
+          FRONT_SIGNAL,
+          FRONT_POSITION,
+          SIDE_REFLECTOR ->
+          true;
       default -> false;
     };
   }

@@ -1,0 +1,238 @@
+package org.longlow.constraints.check;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.longlow.constraints.check.Ruling.Figures;
+import org.longlow.constraints.check.Ruling.Outcome;
+import org.longlow.constraints.law.LampColour;
+import org.longlow.constraints.law.LampItem;
+import org.longlow.constraints.law.LampRow;
+import org.longlow.constraints.law.LawTables;
+import org.longlow.constraints.law.MachineRules;
+import org.longlow.constraints.law.NotCovered;
+import org.longlow.constraints.law.RuleSet;
+import org.longlow.constraints.law.SpacingRow;
+import org.longlow.constraints.law.StateLimit;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.rider.geom.PointMm;
+
+/** The machine, unladen, against the bodies of rules that the layout is held to. */
+final class LawFindings {
+
+  /** The caution that belongs beside every legal finding. */
+  static final String CAUTION =
+      "These are reference figures from law texts and summaries, not legal advice. A one-off machine"
+          + " is judged by the local code, the registration authority and a licensed inspection, and"
+          + " rules change. A pass means only: inside the figures listed here.";
+
+  private LawFindings() {}
+
+  /** Returns what the rules in force say; nothing if the layout is held to none. */
+  static List<Finding> of(Layout layout, List<Sitting> sittings, List<Standing> standings) {
+    Set<RuleSet> inForce = EnumSet.noneOf(RuleSet.class);
+    Arrays.stream(RuleSet.values())
+        .filter(rules -> layout.demands().rules().contains(rules.id()))
+        .forEach(inForce::add);
+    if (inForce.isEmpty()) {
+      return List.of();
+    }
+    Optional<Standing> unladen =
+        standings.stream().filter(s -> s.kind() == Stance.Kind.UNLADEN).findFirst();
+    if (unladen.isEmpty()) {
+      return List.of(
+          note("", Verdict.CAUTION, "Law was not judged: the machine does not stand. " + CAUTION));
+    }
+    Standing standing = unladen.get();
+    List<LampItem> lamps = lamps(layout, standing);
+    List<Ruling> rulings = new ArrayList<>(lampRulings(inForce, lamps, rearmostXMm(standing)));
+    rulings.addAll(MachineRulings.of(inForce, layout, sittings, standing, standings));
+    Map<String, PointMm> places = new LinkedHashMap<>();
+    layout
+        .parts()
+        .forEach((name, part) -> places.put(name, standing.places().pin(part.pins().get(0))));
+    List<Finding> findings = new ArrayList<>(Rulings.findings(rulings, standing.name(), places));
+    findings.add(note(standing.name(), Verdict.NOT_APPLICABLE, CAUTION));
+    return findings;
+  }
+
+  private static Finding note(String stance, Verdict verdict, String text) {
+    return Finding.note(
+        "law", "lamps", stance, verdict, Double.NaN, "", "tables listed with each finding", text);
+  }
+
+  /**
+   * Returns what the tables say of these lamps.
+   *
+   * @param rearmostXMm rearmost point of the machine, mm
+   */
+  static List<Ruling> lampRulings(Set<RuleSet> inForce, List<LampItem> lamps, double rearmostXMm) {
+    List<Ruling> rulings = new ArrayList<>();
+    for (LampRow row : LawTables.lamps()) {
+      if (inForce.contains(row.rules())) {
+        rulings.addAll(LampRulings.of(row, lamps));
+      }
+    }
+    for (SpacingRow row : LawTables.spacing()) {
+      if (inForce.contains(row.rules())) {
+        rulings.addAll(SpacingRulings.of(row, lamps, rearmostXMm));
+      }
+    }
+    if (inForce.contains(RuleSet.US_FEDERAL)) {
+      LawTables.states().forEach(limit -> rulings.addAll(state(limit, lamps)));
+    }
+    inForce.forEach(rules -> rulings.addAll(unlisted(rules, lamps)));
+    LawTables.notCovered().stream()
+        .filter(none -> inForce.contains(none.rules()))
+        .forEach(none -> rulings.add(notCovered(none)));
+    MachineRules.notCovered().stream()
+        .filter(none -> inForce.contains(none.rules()))
+        .forEach(none -> rulings.add(notCovered(none)));
+    return rulings;
+  }
+
+  private static Ruling notCovered(NotCovered none) {
+    return Ruling.said(
+        none.rules(),
+        "not-covered." + none.name(),
+        List.of(),
+        none.name().replace('-', ' '),
+        Outcome.CARE,
+        "Not covered: " + none.text(),
+        List.of(none.source()));
+  }
+
+  /** A lamp that is given and that no row speaks of is named, not passed over. */
+  private static List<Ruling> unlisted(RuleSet rules, List<LampItem> lamps) {
+    Set<Part.LampKind> kinds = EnumSet.noneOf(Part.LampKind.class);
+    lamps.forEach(l -> kinds.add(l.kind()));
+    LawTables.lamps().stream()
+        .filter(row -> row.rules() == rules)
+        .forEach(row -> kinds.remove(row.kind()));
+    List<Ruling> rulings = new ArrayList<>();
+    for (Part.LampKind kind : kinds) {
+      List<String> parts = LampRulings.parts(lamps.stream().filter(l -> l.kind() == kind).toList());
+      String words = LampRow.words(kind);
+      rulings.add(
+          Ruling.said(
+              rules,
+              "not-covered." + words.replace(' ', '-'),
+              parts,
+              String.join(", ", parts),
+              Outcome.CARE,
+              "Not covered: "
+                  + words
+                  + " ("
+                  + String.join(", ", parts)
+                  + "); it is given and the table has no row for it",
+              List.of()));
+    }
+    return rulings;
+  }
+
+  private static List<Ruling> state(StateLimit limit, List<LampItem> lamps) {
+    List<Ruling> rulings = new ArrayList<>();
+    for (LampItem lamp : lamps) {
+      if (lamp.kind() != limit.kind() || lamp.other()) {
+        continue;
+      }
+      Figures low = Figures.atLeast(lamp.zMm(), limit.leastMm(), "mm");
+      Figures high = Figures.atMost(lamp.zMm(), limit.mostMm(), "mm");
+      Figures figures = low.margin() <= high.margin() ? low : high;
+      rulings.add(
+          new Ruling(
+              RuleSet.US_FEDERAL,
+              LampRow.words(limit.kind()).replace(' ', '-')
+                  + ".state-height."
+                  + limit.state()
+                  + "."
+                  + lamp.part(),
+              List.of(lamp.part()),
+              lamp.part(),
+              figures.inside() ? Outcome.INSIDE : Outcome.CARE,
+              figures,
+              Say.format(
+                  "%s: states may differ; %s asks %s to %s to the centre, and it is at %s",
+                  lamp.part(),
+                  limit.state(),
+                  Say.mm(limit.leastMm()),
+                  Say.mm(limit.mostMm()),
+                  Say.mm(lamp.zMm())),
+              List.of(limit.source())));
+    }
+    return rulings;
+  }
+
+  private static List<LampItem> lamps(Layout layout, Standing standing) {
+    List<LampItem> lamps = new ArrayList<>();
+    for (Part part : layout.parts().values()) {
+      if (part instanceof Part.Lamp lamp) {
+        LampItem item = item(lamp, standing);
+        lamps.add(item);
+        if (lamp.pair()) {
+          lamps.add(item.mirrored());
+        }
+      }
+    }
+    return lamps;
+  }
+
+  private static LampItem item(Part.Lamp lamp, Standing standing) {
+    Places places = standing.places();
+    PointMm at = standing.ground().toRoad(places.pin(lamp.at()));
+    return new LampItem(
+        lamp.name(),
+        false,
+        lamp.type(),
+        colour(lamp.colour()),
+        at.x() > standing.ground().wheelbaseMm() / 2,
+        at.x(),
+        places.value(lamp.y()),
+        at.z(),
+        places.value(lamp.halfWidth()),
+        places.value(lamp.halfHeight()),
+        lamp.base().steered());
+  }
+
+  private static LampColour colour(String word) {
+    return Arrays.stream(LampColour.values())
+        .filter(colour -> colour.word().equals(word))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "lamp colour " + word + "; allowed are white, amber, red"));
+  }
+
+  private static double rearmostXMm(Standing standing) {
+    PointMm along = standing.ground().along();
+    PointMm from = standing.ground().rearContact();
+    double least = Double.POSITIVE_INFINITY;
+    for (PartShape shape : standing.shapes().values()) {
+      Envelope box = shape.outline().getEnvelopeInternal();
+      double corner =
+          along.x() * (box.getMinX() - from.x())
+              + along.z() * ((along.z() > 0 ? box.getMinY() : box.getMaxY()) - from.z());
+      if (corner >= least) {
+        continue; // not even a corner of its box is farther back
+      }
+      for (Coordinate c : shape.outline().getCoordinates()) {
+        least = Math.min(least, along.x() * (c.x - from.x()) + along.z() * (c.y - from.z()));
+      }
+    }
+    return least;
+  }
+}

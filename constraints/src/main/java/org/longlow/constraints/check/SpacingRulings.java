@@ -1,0 +1,192 @@
+package org.longlow.constraints.check;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import org.longlow.constraints.check.Ruling.Figures;
+import org.longlow.constraints.check.Ruling.Outcome;
+import org.longlow.constraints.law.LampColour;
+import org.longlow.constraints.law.LampItem;
+import org.longlow.constraints.law.LampRow;
+import org.longlow.constraints.law.SpacingRow;
+import org.longlow.constraints.layout.Part.LampKind;
+
+/** Distances between the lamps of a machine against one row of a spacing table. */
+final class SpacingRulings {
+
+  private final SpacingRow row;
+  private final List<LampItem> lamps;
+  private final double rearmostXMm;
+  private final List<Ruling> out = new ArrayList<>();
+
+  private SpacingRulings(SpacingRow row, List<LampItem> lamps, double rearmostXMm) {
+    this.row = row;
+    this.lamps = lamps;
+    this.rearmostXMm = rearmostXMm;
+  }
+
+  /**
+   * Returns what the row says; nothing where a lamp it is about is not given.
+   *
+   * @param rearmostXMm rearmost point of the machine, mm
+   */
+  static List<Ruling> of(SpacingRow row, List<LampItem> lamps, double rearmostXMm) {
+    SpacingRulings rulings = new SpacingRulings(row, lamps, rearmostXMm);
+    rulings.judge();
+    return rulings.out;
+  }
+
+  private List<LampItem> all(LampKind kind) {
+    return lamps.stream().filter(l -> l.kind() == kind).toList();
+  }
+
+  private void judge() {
+    List<LampItem> those = all(row.kind());
+    switch (row.measure()) {
+      case CENTRES_APART, EDGES_APART -> apart(those);
+      case PAIR_GAP -> pairGap(those);
+      case GAP, OUTSIDE, NOT_ABOVE -> toOthers(those, all(row.other().orElseThrow()));
+      case RED_GAP_TO_SINGLE -> redGap(those, all(row.other().orElseThrow()));
+      case AHEAD_OF_REARMOST ->
+          those.stream()
+              .filter(l -> !l.other())
+              .forEach(
+                  l -> add(List.of(l), l.xMm() - rearmostXMm, "distance ahead of the rear end"));
+    }
+  }
+
+  private void apart(List<LampItem> those) {
+    List<LampItem> left = LampRulings.sideOf(those, 1);
+    List<LampItem> right = LampRulings.sideOf(those, -1);
+    boolean edges = row.measure() == SpacingRow.Measure.EDGES_APART;
+    for (int i = 0; i < Math.min(left.size(), right.size()); i++) {
+      LampItem l = left.get(i);
+      LampItem r = right.get(i);
+      double lit = edges ? l.halfWidthMm() + r.halfWidthMm() : 0;
+      add(
+          List.of(l, r),
+          l.yMm() - r.yMm() - lit,
+          edges ? "distance between the inner edges" : "distance between the centres");
+    }
+  }
+
+  private void pairGap(List<LampItem> those) {
+    if (those.size() == 2
+        && those.stream().noneMatch(l -> Math.abs(l.yMm()) <= LampRulings.DRAWN_TRUE_MM)) {
+      LampItem a = those.get(0);
+      LampItem b = those.get(1);
+      add(
+          those,
+          Math.abs(a.yMm() - b.yMm()) - a.halfWidthMm() - b.halfWidthMm(),
+          "gap between the lit areas of the two");
+    }
+  }
+
+  private void redGap(List<LampItem> signals, List<LampItem> lamp) {
+    boolean single = lamp.size() == 1 && Math.abs(lamp.get(0).yMm()) <= LampRulings.DRAWN_TRUE_MM;
+    boolean red = signals.stream().anyMatch(s -> s.colour() == LampColour.RED);
+    if (single && red) {
+      toOthers(signals.stream().filter(s -> s.colour() == LampColour.RED).toList(), lamp);
+    } else if (!signals.isEmpty() && !lamp.isEmpty()) {
+      out.add(
+          Ruling.said(
+              row.rules(),
+              row.name(),
+              LampRulings.parts(signals),
+              String.join(", ", LampRulings.parts(signals)),
+              Outcome.NOT_APPLICABLE,
+              "The gap of "
+                  + Say.mm(row.limitMm())
+                  + " to the "
+                  + LampRow.words(row.other().orElseThrow())
+                  + " is asked only of red signals beside a single one on the centreline",
+              List.of(row.source())));
+    }
+  }
+
+  /** Each part against each other part, at the places where that is worst. */
+  private void toOthers(List<LampItem> those, List<LampItem> others) {
+    for (String part : LampRulings.parts(those)) {
+      for (String other : LampRulings.parts(others)) {
+        List<LampItem[]> pairs =
+            those.stream()
+                .filter(l -> l.part().equals(part))
+                .flatMap(
+                    l ->
+                        others.stream()
+                            .filter(o -> o.part().equals(other))
+                            .map(o -> new LampItem[] {l, o}))
+                .toList();
+        worst(pairs)
+            .ifPresent(p -> add(List.of(p[0], p[1]), measured(p[0], p[1]).orElseThrow(), words()));
+      }
+    }
+  }
+
+  private Optional<LampItem[]> worst(List<LampItem[]> pairs) {
+    Comparator<LampItem[]> byValue =
+        Comparator.comparingDouble(p -> measured(p[0], p[1]).orElseThrow());
+    Stream<LampItem[]> that = pairs.stream().filter(p -> measured(p[0], p[1]).isPresent());
+    return row.measure().least() ? that.min(byValue) : that.max(byValue);
+  }
+
+  private OptionalDouble measured(LampItem lamp, LampItem other) {
+    return switch (row.measure()) {
+      case OUTSIDE ->
+          lamp.yMm() * other.yMm() >= 0 || Math.abs(other.yMm()) <= LampRulings.DRAWN_TRUE_MM
+              ? OptionalDouble.of(
+                  Math.abs(lamp.yMm())
+                      - lamp.halfWidthMm()
+                      - Math.abs(other.yMm())
+                      - other.halfWidthMm())
+              : OptionalDouble.empty();
+      case NOT_ABOVE -> OptionalDouble.of(lamp.highestMm() - other.highestMm());
+      default -> OptionalDouble.of(lamp.frontViewGapMm(other));
+    };
+  }
+
+  private String words() {
+    return switch (row.measure()) {
+      case OUTSIDE -> "distance outside the other's outer edge";
+      case NOT_ABOVE -> "height of the upper edge above the other's";
+      default -> "gap between the lit areas, seen along the machine";
+    };
+  }
+
+  private void add(List<LampItem> about, double valueMm, String what) {
+    List<String> parts = LampRulings.parts(about);
+    String subject = String.join(", ", parts);
+    boolean least = row.measure().least();
+    Figures figures =
+        least
+            ? Figures.atLeast(valueMm, row.limitMm(), "mm")
+            : Figures.atMost(valueMm, row.limitMm(), "mm");
+    Outcome outcome = row.depends() && !figures.inside() ? Outcome.CARE : figures.outcome();
+    out.add(
+        new Ruling(
+            row.rules(),
+            row.name() + "." + String.join("+", parts),
+            parts,
+            subject,
+            outcome,
+            figures,
+            subject
+                + ": "
+                + what
+                + " is "
+                + Say.mm(valueMm)
+                + ", at "
+                + (least ? "least " : "most ")
+                + Say.mm(row.limitMm())
+                + " asked"
+                + (figures.inside()
+                    ? ""
+                    : row.depends()
+                        ? "; less may be allowed, see the source"
+                        : "; move it by " + Say.mm(-figures.margin())),
+            List.of(row.source())));
+  }
+}
