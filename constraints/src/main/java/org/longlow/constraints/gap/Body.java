@@ -8,6 +8,7 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.machine.RigidMotion;
 import org.longlow.constraints.shape.Prism;
+import org.longlow.rider.geom.PointMm;
 
 /** A named body with the index of its outlines, made once and asked many times. Immutable. */
 public final class Body {
@@ -50,6 +51,27 @@ public final class Body {
     return envelope;
   }
 
+  /** Returns the farthest that a corner of it is from a point, mm. */
+  public double reachMm(PointMm from) {
+    double most = 0;
+    for (Face face : faces) {
+      most = Math.max(most, face.edges().reachMm(from));
+    }
+    return most;
+  }
+
+  /** Returns whether the boxes round both in the elevation are nearer than a distance, mm. */
+  boolean near(Body other, double byMm) {
+    Envelope a = envelope;
+    Envelope b = other.envelope;
+    return a.getMinX() - b.getMaxX() < byMm
+        && b.getMinX() - a.getMaxX() < byMm
+        && a.getMinY() - b.getMaxY() < byMm
+        && b.getMinY() - a.getMaxY() < byMm
+        && !a.isNull()
+        && !b.isNull();
+  }
+
   /** Returns this body after {@code motion}; its index is kept, not built again. */
   public Body moved(RigidMotion motion) {
     Map<Edges, Edges> done = new IdentityHashMap<>();
@@ -71,8 +93,14 @@ public final class Body {
     double cut = cutMm;
     for (Face a : faces) {
       for (Face b : other.faces) {
-        Gap gap = between(a, b, other, cut);
-        if (gap != null) {
+        Gap gap = between(a, b, other, Math.max(cut, Nearest.TOUCH_MM));
+        if (gap == null) {
+          continue;
+        }
+        if (gap.gapMm() < 0) {
+          return overlap(other, cutMm);
+        }
+        if (gap.gapMm() < cut) {
           best = gap;
           cut = gap.gapMm();
         }
@@ -81,6 +109,67 @@ public final class Body {
     return best;
   }
 
+  /**
+   * Returns the distance to {@code other}, mm, without working out how deep an overlap is: -1 for
+   * any; infinite if it is not less than {@code cutMm}.
+   */
+  double apartMm(Body other, double cutMm) {
+    double least = Double.POSITIVE_INFINITY;
+    if (near(other, Math.max(cutMm, Nearest.TOUCH_MM))) {
+      for (Face a : faces) {
+        for (Face b : other.faces) {
+          Gap gap = between(a, b, other, Math.max(Math.min(cutMm, least), Nearest.TOUCH_MM));
+          if (gap != null && gap.gapMm() < 0) {
+            return -1;
+          }
+          if (gap != null && gap.gapMm() < cutMm) {
+            least = Math.min(least, gap.gapMm());
+          }
+        }
+      }
+    }
+    return least;
+  }
+
+  /** Returns whether two bodies have more in common than a touch. */
+  public boolean overlaps(Body other) {
+    for (Face a : faces) {
+      for (Face b : other.faces) {
+        if (overlap(a, b)) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private static boolean overlap(Face a, Face b) {
+    return a.acrossMm(b) < 0 && a.apartMm(b) == 0 && a.edges().overlaps(b.edges());
+  }
+
+  /** How deep bodies are in each other is a matter of all their outlines together. */
+  private Gap overlap(Body other, double cutMm) {
+    double gap = -Clearing.depthMm(this, other);
+    if (!(gap < cutMm)) {
+      return null;
+    }
+    Face[] most = null;
+    double area = -1;
+    for (Face a : faces) {
+      for (Face b : other.faces) {
+        if (overlap(a, b)) {
+          double common = new Overlap(a.edges(), b.edges()).areaMm2();
+          if (common > area) {
+            area = common;
+            most = new Face[] {a, b};
+          }
+        }
+      }
+    }
+    return new Gap(name, other.name, gap, null, most[0].edges(), most[1].edges());
+  }
+
+  /** Returns the gap of two outlines below a cut; any negative one where they overlap. */
   private Gap between(Face a, Face b, Body other, double cut) {
     double across = a.acrossMm(b);
     if (across >= cut) {
@@ -92,28 +181,18 @@ public final class Body {
     }
     Nearest near = null;
     if (apart > 0 || !a.holdsCornerOf(b)) {
-      double aside = across > 0 ? Math.sqrt(cut * cut - across * across) : Math.max(cut, 0);
-      // where the overlap known is deeper already, only whether they touch is of interest
+      double aside = across > 0 ? Math.sqrt(cut * cut - across * across) : cut;
       near = Nearest.of(a.edges(), b.edges(), Math.max(aside, Nearest.TOUCH_MM));
       if (near == null) {
         return null;
       }
     }
     double side = near == null ? 0 : near.distanceMm();
-    double gap;
-    if (across > 0) {
-      gap = side == 0 ? across : Math.sqrt(across * across + side * side);
-    } else if (side > 0) {
-      gap = side;
-    } else {
-      double depth = across < 0 && across < cut ? new Overlap(a.edges(), b.edges()).depthMm() : 0;
-      gap = 0.0 - Math.min(depth, -across);
+    if (side > 0) {
+      double gap = across > 0 ? Math.sqrt(across * across + side * side) : side;
+      return gap < cut ? new Gap(name, other.name, gap, near.middle(), null, null) : null;
     }
-    if (!(gap < cut)) {
-      return null;
-    }
-    return side > 0
-        ? new Gap(name, other.name, gap, near.middle(), null, null)
-        : new Gap(name, other.name, gap, null, a.edges(), b.edges());
+    double gap = across >= 0 ? across : overlap(a, b) ? -1 : 0;
+    return gap < cut ? new Gap(name, other.name, gap, null, a.edges(), b.edges()) : null;
   }
 }

@@ -22,4 +22,9 @@ public record Hinge(PointMm pivot, double openRad) implements SectionMotion {
     Values.within("opening", opening, 0, 1);
     return RigidMotion.about(pivot, opening * openRad);
   }
+
+  @Override
+  public Swing swing(double from, double to) {
+    return new Swing(pivot, 0, Math.abs(openRad) * (to - from));
+  }
 }
