@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.machine.RigidMotion;
+import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.Prism;
 import org.longlow.rider.geom.PointMm;
 
@@ -21,7 +23,7 @@ public final class Body {
     this(Face.of(prisms), name);
   }
 
-  private Body(List<Face> faces, String name) {
+  Body(List<Face> faces, String name) {
     this.name = name;
     this.faces = faces;
     faces.forEach(f -> envelope.expandToInclude(f.edges().envelope()));
@@ -70,6 +72,78 @@ public final class Body {
         && b.getMinY() - a.getMaxY() < byMm
         && !a.isNull()
         && !b.isNull();
+  }
+
+  boolean hasFaces() {
+    return !envelope.isNull();
+  }
+
+  /** Returns how far it reaches towards a direction, mm from the origin. */
+  double mostMm(PointMm towards) {
+    double most = Double.NEGATIVE_INFINITY;
+    for (Face face : faces) {
+      most = Math.max(most, face.edges().mostMm(towards));
+    }
+    return most;
+  }
+
+  /** Returns by what angle the same body in another place is turned, rad; 0 if it has changed. */
+  public double turnRad(Body there) {
+    if (faces.isEmpty() || there.faces.size() != faces.size()) {
+      return 0;
+    }
+    double[] from = faces.get(0).edges().ends;
+    double[] to = there.faces.get(0).edges().ends;
+    if (from.length != to.length) {
+      return 0;
+    }
+    int longest = 0;
+    for (int k = 0; k < from.length; k += 4) {
+      if (along(from, k).length() > along(from, longest).length()) {
+        longest = k;
+      }
+    }
+    PointMm u = along(from, longest);
+    PointMm v = along(to, longest);
+    return Math.abs(u.length() - v.length()) < 1e-6 ? Math.atan2(u.cross(v), u.dot(v)) : 0;
+  }
+
+  private static PointMm along(double[] ends, int k) {
+    return new PointMm(ends[k + 2] - ends[k], ends[k + 3] - ends[k + 1]);
+  }
+
+  /** Returns a motion that only shifts. */
+  public static RigidMotion by(PointMm shift) {
+    return new RigidMotion(0, shift);
+  }
+
+  /** Returns this body shifted across the machine, left positive. */
+  public Body across(double mm) {
+    return acrossEach(i -> List.of(new Interval(i.from() + mm, i.to() + mm)));
+  }
+
+  /**
+   * Returns this body with both sides farther out; what lies across the middle plane grows with
+   * them.
+   */
+  public Body apart(double mm) {
+    return acrossEach(
+        i -> {
+          double from = i.from() + (i.from() < 0 && i.to() > 0 || i.middle() < 0 ? -mm : mm);
+          double to = i.to() + (i.from() < 0 && i.to() > 0 || i.middle() > 0 ? mm : -mm);
+          return from <= to ? List.of(new Interval(from, to)) : List.of();
+        });
+  }
+
+  private Body acrossEach(Function<Interval, List<Interval>> change) {
+    List<Face> changed = new ArrayList<>();
+    for (Face face : faces) {
+      List<Interval> across = face.across().stream().map(change).flatMap(List::stream).toList();
+      if (!across.isEmpty()) {
+        changed.add(new Face(face.edges(), across));
+      }
+    }
+    return new Body(changed, name);
   }
 
   /** Returns this body after {@code motion}; its index is kept, not built again. */

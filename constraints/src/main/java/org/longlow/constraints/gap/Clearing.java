@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.longlow.constraints.shape.Interval;
@@ -62,6 +63,12 @@ public final class Clearing {
     return solved().shift();
   }
 
+  /** Returns the smallest shift in the elevation in tenths of mm, if one near the smallest does. */
+  public Optional<PointMm> elevationInTenths() {
+    List<WayClear.Pair> pairs = pairs();
+    return Tenths.near(elevation(), shift -> WayClear.clears(pairs, shift));
+  }
+
   /** Returns how far they touch in the elevation from where they are, mm. */
   public double elevationMm() {
     return solved().mm();
@@ -101,12 +108,21 @@ public final class Clearing {
     return pairs;
   }
 
-  private static Edges wider(Edges edges, double byMm) {
+  /** Returns an outline wider by a distance all round. */
+  static Edges wider(Edges edges, double byMm) {
     if (byMm <= 0) {
       return edges;
     }
     Geometry wide = BufferOp.bufferOp(edges.outline(), byMm * ROUND_SHARE, QUADRANT);
     return Edges.of(wide);
+  }
+
+  /**
+   * Returns how much room is short across the machine, mm: the smaller of a shift across and of
+   * both sides farther out or in.
+   */
+  public double acrossShortMm() {
+    return Math.min(Math.abs(acrossMm()), Math.abs(apartMm()));
   }
 
   /** Returns the smallest shift across the machine, mm, left positive. */

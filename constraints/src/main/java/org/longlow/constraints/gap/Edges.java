@@ -38,7 +38,7 @@ final class Edges {
 
   final int firstLeaf;
 
-  private Edges(double[] ends, int[] rings) {
+  Edges(double[] ends, int[] rings) {
     this.ends = ends;
     this.rings = rings;
     int leaves = Math.max(1, (ends.length / 4 + RUN - 1) / RUN);
@@ -182,6 +182,15 @@ final class Edges {
     double most = 0;
     for (int k = 0; k < ends.length; k += 4) {
       most = Math.max(most, Math.hypot(ends[k] - from.x(), ends[k + 1] - from.z()));
+    }
+    return most;
+  }
+
+  /** Returns how far it reaches towards a direction, mm from the origin. */
+  double mostMm(PointMm towards) {
+    double most = Double.NEGATIVE_INFINITY;
+    for (int k = 0; k < ends.length; k += 4) {
+      most = Math.max(most, ends[k] * towards.x() + ends[k + 1] * towards.z());
     }
     return most;
   }

@@ -22,7 +22,10 @@ public final class Sweep {
   /** No range of openings is split finer: beside a dead point the section whirls. */
   private static final double LEAST_OPENING = 1e-6;
 
+  private record Range(double from, double to) {}
+
   private final SectionMotion motion;
+  private final Map<Range, SectionMotion.Swing> swings = new HashMap<>();
   private final Map<Double, RigidMotion> motions = new HashMap<>();
   private final Map<Body, Map<Double, Body>> moved = new IdentityHashMap<>();
   private final Map<Body, Double> reach = new IdentityHashMap<>();
@@ -45,11 +48,15 @@ public final class Sweep {
             .computeIfAbsent(opening, o -> body.moved(motion(o)));
   }
 
+  private SectionMotion.Swing swing(double from, double to) {
+    return swings.computeIfAbsent(new Range(from, to), r -> motion.swing(from, to));
+  }
+
   /** Returns how far at most a point of the body moves away from the middle of a range, mm. */
   private double mostMm(Body body, double from, double to) {
     double middle = (from + to) / 2;
-    SectionMotion.Swing back = motion.swing(from, middle);
-    SectionMotion.Swing on = motion.swing(middle, to);
+    SectionMotion.Swing back = swing(from, middle);
+    SectionMotion.Swing on = swing(middle, to);
     double radius = reach.computeIfAbsent(body, b -> b.reachMm(back.pole()));
     return Math.max(back.mostMm(radius), on.mostMm(radius));
   }

@@ -105,21 +105,13 @@ final class WayClear {
       PointMm u = PointMm.unit(2 * Math.PI * k / ROUND);
       double far = 0;
       for (Pair pair : pairs) {
-        far = Math.max(far, most(pair.still(), u) + most(pair.moved(), u.times(-1)));
+        far = Math.max(far, pair.still().mostMm(u) + pair.moved().mostMm(u.times(-1)));
       }
       if (far < bestMm) {
         bestMm = far;
         best = u.times(far + PAST_MM);
       }
     }
-  }
-
-  private static double most(Edges edges, PointMm u) {
-    double most = Double.NEGATIVE_INFINITY;
-    for (int k = 0; k < edges.ends.length; k += 4) {
-      most = Math.max(most, edges.ends[k] * u.x() + edges.ends[k + 1] * u.z());
-    }
-    return most;
   }
 
   /** A shift on the edge of what is forbidden, and the way from there out of it. */

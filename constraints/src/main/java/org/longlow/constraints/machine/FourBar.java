@@ -173,6 +173,16 @@ public record FourBar(
     return new Swing(inputPin, arc, Math.min(turn, 2 * Math.PI));
   }
 
+  @Override
+  public FourBar seenFrom(PointMm origin, double gridMm) {
+    return new FourBar(
+        SectionMotion.onGrid(inputPivot, origin, gridMm),
+        SectionMotion.onGrid(outputPivot, origin, gridMm),
+        SectionMotion.onGrid(inputPin, origin, gridMm),
+        SectionMotion.onGrid(outputPin, origin, gridMm),
+        openRad);
+  }
+
   /** Whether a range of angles holds one, or one that differs by whole turns. */
   private static boolean holds(double low, double high, double angle) {
     return Math.floor((high - angle) / (2 * Math.PI)) > Math.floor((low - angle) / (2 * Math.PI));

@@ -27,4 +27,9 @@ public record Hinge(PointMm pivot, double openRad) implements SectionMotion {
   public Swing swing(double from, double to) {
     return new Swing(pivot, 0, Math.abs(openRad) * (to - from));
   }
+
+  @Override
+  public Hinge seenFrom(PointMm origin, double gridMm) {
+    return new Hinge(SectionMotion.onGrid(pivot, origin, gridMm), openRad);
+  }
 }

@@ -22,6 +22,20 @@ public interface SectionMotion {
   Swing swing(double from, double to);
 
   /**
+   * Returns the same motion in axes with another origin, its pins on a grid.
+   *
+   * @param gridMm mm, &gt; 0
+   */
+  SectionMotion seenFrom(PointMm origin, double gridMm);
+
+  /** Returns a point in axes with another origin, on a grid. */
+  static PointMm onGrid(PointMm point, PointMm origin, double gridMm) {
+    return new PointMm(
+        Math.rint((point.x() - origin.x()) / gridMm) * gridMm,
+        Math.rint((point.z() - origin.z()) / gridMm) * gridMm);
+  }
+
+  /**
    * A bound of a motion: its pole shifts by no more than this, and it turns about that by no more.
    *
    * @param pole a point of the section, shut
