@@ -44,6 +44,8 @@ public final class Checks {
     GapRules rules = new GapRules(layout, placed.places());
     GapFindings gaps = new GapFindings(layout, rules, shapes);
     findings.addAll(gaps.of(standings));
+    JointFindings joints = new JointFindings(layout, rules, placed.places(), shapes, standings);
+    findings.addAll(joints.all(gaps));
     for (Sitting sitting : sittings) {
       Optional<Body> person = sitting.solid();
       if (person.isPresent()) {
@@ -51,7 +53,8 @@ public final class Checks {
             .forEach(f -> findings.add(f.about(sitting.person(), sitting.seat())));
       }
     }
-    findings.addAll(new SectionFindings(layout, rules, gaps, placed.places(), sittings).all());
+    findings.addAll(
+        new SectionFindings(layout, rules, gaps, joints, placed.places(), sittings).all());
     wheels
         .faults()
         .forEach(

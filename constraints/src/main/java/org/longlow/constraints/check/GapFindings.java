@@ -64,6 +64,11 @@ final class GapFindings {
     return List.copyOf(drawn.values());
   }
 
+  /** Returns the body of a part as drawn. */
+  Body drawn(String part) {
+    return drawn.get(part);
+  }
+
   List<Finding> of(List<Standing> standings) {
     keepWorst("", Gaps.among(drawn(), HORIZON_MM, this::cut));
     for (Standing standing : standings) {

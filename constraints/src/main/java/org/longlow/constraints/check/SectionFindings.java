@@ -17,6 +17,7 @@ import org.longlow.constraints.machine.SectionMotion;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.stand.Sections;
+import org.longlow.rider.geom.PointMm;
 
 /** What a section meets on its way from shut to open: parts that stay, and people seated. */
 final class SectionFindings {
@@ -31,10 +32,17 @@ final class SectionFindings {
   private final GapRules rules;
   private final GapFindings parts;
   private final Places places;
+  private final JointFindings joints;
   private final Map<Sitting, Body> people = new LinkedHashMap<>();
 
   SectionFindings(
-      Layout layout, GapRules rules, GapFindings parts, Places places, List<Sitting> sittings) {
+      Layout layout,
+      GapRules rules,
+      GapFindings parts,
+      JointFindings joints,
+      Places places,
+      List<Sitting> sittings) {
+    this.joints = joints;
     this.layout = layout;
     this.rules = rules;
     this.parts = parts;
@@ -81,6 +89,13 @@ final class SectionFindings {
         people.forEach(
             (sitting, body) ->
                 past(name, motion, sweep, part, sitting, body).ifPresent(findings::add));
+      }
+    }
+    for (GapRules.Joint joint : rules.joints()) {
+      if (own.contains(joint.a()) != own.contains(joint.b())) {
+        String part = own.contains(joint.a()) ? joint.a() : joint.b();
+        String other = part.equals(joint.a()) ? joint.b() : joint.a();
+        joined(name, motion, sweep, joint, part, other).ifPresent(findings::add);
       }
     }
     if (findings.size() == before) {
@@ -131,6 +146,34 @@ final class SectionFindings {
                     rules.source(part.name(), other.name(), demand),
                     Advice.ways(part.name(), other.name(), moved, fouling)
                         + ", or list it under touches if they are meant to meet"));
+  }
+
+  /** One part of the section that shares pins with one that stays, beyond their joint. */
+  private Optional<Finding> joined(
+      String section,
+      SectionMotion motion,
+      Sweep sweep,
+      GapRules.Joint joint,
+      String part,
+      String other) {
+    List<PointMm> pins = joint.pins().stream().map(places::pin).toList();
+    double reach = joints.reachMm(layout.parts().get(joint.a()), layout.parts().get(joint.b()));
+    Body a = parts.drawn(part).beyond(pins, reach);
+    Body b = parts.drawn(other).beyond(pins, reach);
+    if (a.overlaps(b) || Double.isNaN(sweep.firstBelow(a, b, 0))) {
+      return Optional.empty(); // what is so when shut is the joint's own finding
+    }
+    return Fouling.of(motion, a, b, 0, List.of())
+        .map(
+            fouling ->
+                finding(
+                    "open." + section + "." + part + "." + other,
+                    section,
+                    "beyond their joint " + part + " and " + other,
+                    fouling,
+                    0,
+                    JointFindings.JOINT,
+                    "change their shape there"));
   }
 
   /** One part of the section on its way past somebody seated. */

@@ -5,9 +5,11 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.machine.RigidMotion;
+import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.Prism;
 import org.longlow.rider.geom.PointMm;
@@ -117,6 +119,26 @@ public final class Body {
     return new RigidMotion(0, shift);
   }
 
+  /** Returns what of this body lies farther than a radius from all of some points. */
+  public Body beyond(List<PointMm> points, double radiusMm) {
+    List<Face> kept = new ArrayList<>();
+    for (Face face : faces) {
+      Geometry outline = null;
+      for (PointMm p : points) {
+        if (face.edges().envelope().distance(new Envelope(p.x(), p.x(), p.z(), p.z())) < radiusMm) {
+          outline = outline == null ? face.edges().outline() : outline;
+          outline = outline.difference(Curves.disc(p, radiusMm));
+        }
+      }
+      if (outline == null) {
+        kept.add(face);
+      } else if (!outline.isEmpty()) {
+        kept.add(new Face(Edges.of(outline), face.across()));
+      }
+    }
+    return new Body(kept, name);
+  }
+
   /** Returns this body shifted across the machine, left positive. */
   public Body across(double mm) {
     return acrossEach(i -> List.of(new Interval(i.from() + mm, i.to() + mm)));
@@ -201,6 +223,46 @@ public final class Body {
           }
         }
       }
+    }
+    return least;
+  }
+
+  /** Returns the smallest gap of any of their outlines across the machine, mm. */
+  double leastAcrossMm(Body other) {
+    double least = Double.POSITIVE_INFINITY;
+    for (Face a : faces) {
+      for (Face b : other.faces) {
+        least = Math.min(least, a.acrossMm(b));
+      }
+    }
+    return least;
+  }
+
+  /**
+   * Returns how far from all of some points two bodies still overlap: the farthest corner of what
+   * they share from the point nearest to it, mm; 0 if they do not.
+   */
+  public double overlapsAwayMm(Body other, List<PointMm> from) {
+    double most = 0;
+    for (Face a : faces) {
+      for (Face b : other.faces) {
+        if (a.acrossMm(b) < 0 && a.apartMm(b) == 0) {
+          Overlap shared = new Overlap(a.edges(), b.edges());
+          if (!shared.touchesOnly()) {
+            for (Coordinate c : shared.corners()) {
+              most = Math.max(most, nearestMm(c, from));
+            }
+          }
+        }
+      }
+    }
+    return most;
+  }
+
+  private static double nearestMm(Coordinate corner, List<PointMm> points) {
+    double least = Double.POSITIVE_INFINITY;
+    for (PointMm p : points) {
+      least = Math.min(least, Math.hypot(corner.x - p.x(), corner.y - p.z()));
     }
     return least;
   }

@@ -68,6 +68,9 @@ public final class Sweep {
    * @param body of the section, shut
    */
   public double firstBelow(Body body, Body other, double gapMm) {
+    if (body.leastAcrossMm(other) >= gapMm) {
+      return Double.NaN; // the way does not lead across the machine
+    }
     if (below(body, other, 0, gapMm)) {
       return 0;
     }
