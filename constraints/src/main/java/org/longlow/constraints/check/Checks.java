@@ -45,16 +45,17 @@ public final class Checks {
     GapRules rules = new GapRules(layout, placed.places());
     GapFindings gaps = new GapFindings(layout, rules, shapes);
     findings.addAll(gaps.of(standings));
-    List<Body> people = new ArrayList<>();
+    JointFindings joints = new JointFindings(layout, rules, placed.places(), shapes, standings);
+    findings.addAll(joints.all(gaps));
     for (Sitting sitting : sittings) {
       Optional<Body> person = sitting.solid();
       if (person.isPresent()) {
-        people.add(person.get());
         PersonGaps.of(rules, gaps, sitting, person.get())
             .forEach(f -> findings.add(f.about(sitting.person(), sitting.seat())));
       }
     }
-    findings.addAll(new SectionFindings(layout, rules, gaps, placed.places(), people).all());
+    findings.addAll(
+        new SectionFindings(layout, rules, gaps, joints, placed.places(), sittings).all());
     wheels
         .faults()
         .forEach(
