@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import org.longlow.constraints.check.Finding;
+import org.longlow.constraints.check.FindingGroup;
 import org.longlow.constraints.check.Verdict;
 
 /** Findings as a table of plain text, worst first. */
@@ -50,6 +51,11 @@ final class FindingsTable {
         out.println(f.verdict().says() + ": " + f.text());
       }
     }
+    out.println();
+    for (FindingGroup group : FindingGroup.of(findings)) {
+      out.println("caution, " + group.title() + ": " + group.caution());
+    }
+    out.println();
   }
 
   private static String figure(double value, String unit) {
