@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
@@ -37,6 +38,7 @@ final class Diagnoser {
   private final SolverSettings settings;
   private final List<Freedom> freedoms = new ArrayList<>();
   private final List<Redundancy> redundant = new ArrayList<>();
+  private final Work work;
   private final Map<String, Double> nearSingular = new LinkedHashMap<>();
   private int rank;
   private int free;
@@ -45,6 +47,7 @@ final class Diagnoser {
   Diagnoser(Problem problem, SolverSettings settings) {
     this.problem = problem;
     this.settings = settings;
+    work = new Work(settings.workAllowed());
   }
 
   Diagnosis diagnose(SolveReport report) {
@@ -69,12 +72,14 @@ final class Diagnoser {
             .sorted(Comparator.comparingDouble((Map.Entry<String, Double> e) -> -e.getValue()))
             .map(Map.Entry::getKey)
             .toList();
-    List<String> contradiction =
+    Optional<Conflict> conflict =
         report.status() == SolveStatus.CONTRADICTS || report.status() == SolveStatus.LIMIT_FAILS
-            ? new Contradiction(problem, settings).smallest(report)
-            : List.of();
+            ? new Contradiction(problem, settings, work).smallest(report)
+            : Optional.empty();
     redundant.sort(Comparator.comparingInt(r -> tieIndex(r.tie())));
-    return new Diagnosis(rank, free, freedoms, redundant, contradiction, weak, largestGain);
+    boolean decided = !work.isSpent() && report.status() != SolveStatus.NOT_DECIDED;
+    return new Diagnosis(
+        rank, free, freedoms, redundant, conflict, decided, weak, largestGain);
   }
 
   private int tieIndex(String name) {
@@ -88,6 +93,7 @@ final class Diagnoser {
 
   private void group(Group group, Problem tied, double[] x) {
     GroupSystem system = new GroupSystem(group, tied);
+    system.charge(work);
     if (!system.rows.evaluate(x)) {
       free += group.variables().length;
       return;
@@ -256,6 +262,7 @@ final class Diagnoser {
     Arrays.setAll(tieRows, i -> new int[] {i, 0});
     Group rest = new Group(group.variables(), tieRows, new int[0][], new int[0]);
     GroupSystem system = new GroupSystem(rest, tied.withTies(kept));
+    system.charge(work);
     double[] moved = x.clone();
     double length = 0;
     double[] mix = new double[system.n];

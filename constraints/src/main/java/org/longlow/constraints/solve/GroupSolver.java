@@ -14,6 +14,7 @@ import java.util.SplittableRandom;
  */
 final class GroupSolver {
   private static final int QUICK_STEPS = 16;
+  private static final int COSTLY_QUICK_STEPS = 6;
   private static final double QUICK_CONTRACTION = 0.5;
   private static final double AIM_SHARE = 0.01;
   private static final double ROUNDING = 1e3;
@@ -23,6 +24,7 @@ final class GroupSolver {
   private static final int ONWARD_STEPS = 4;
 
   private final GroupSystem system;
+  private Problem problem;
   private final Restoration restoration;
   private final Descent descent;
   private final double[] begin;
@@ -35,10 +37,15 @@ final class GroupSolver {
   private boolean shaken;
   private boolean anywhere;
   private boolean hasty;
+  private boolean brief;
   private SolveStatus status;
 
-  GroupSolver(GroupSystem system) {
+  /**
+   * @param problem that the system is of
+   */
+  GroupSolver(GroupSystem system, Problem problem) {
     this.system = system;
+    this.problem = problem;
     restoration = new Restoration(system, true);
     descent = new Descent(system, new Restoration(system, false));
     begin = new double[system.n];
@@ -48,6 +55,12 @@ final class GroupSolver {
     bendAtEnd = new double[system.watch.count()];
   }
 
+  /** Takes the relations and weights of another problem of the same structure. */
+  void bind(Problem next) {
+    problem = next;
+    system.bind(next);
+  }
+
   GroupSystem system() {
     return system;
   }
@@ -55,6 +68,11 @@ final class GroupSolver {
   /** Whether from now on quick steps must do, or else nothing is found. */
   void setHasty(boolean value) {
     hasty = value;
+  }
+
+  /** Whether from now on no long search is made where limits are costly. */
+  void setBrief(boolean value) {
+    brief = value;
   }
 
   /** Asks from now on only whether ties and limits can hold, no matter where. */
@@ -117,11 +135,18 @@ final class GroupSolver {
         return status = SolveStatus.SOLVED;
       }
       put(begin, x);
-      if (hasty) {
-        return status = SolveStatus.NOT_CONVERGED;
+      if (hasty && anywhere) {
+        boolean holds =
+            restoration.run(x, aimMm, settings.maxIterations(), true, false)
+                == Restoration.End.HOLDS;
+        iterations += restoration.steps();
+        return status = holds ? SolveStatus.SOLVED : SolveStatus.NOT_DECIDED;
+      }
+      if (hasty || (brief && system.isCostly())) {
+        return status = SolveStatus.NOT_DECIDED;
       }
     }
-    return status = thorough(x, settings, finite);
+    return status = thorough(x, anchorAll, settings, finite);
   }
 
   /** What ties are aimed at among values up to {@code largest}, mm. */
@@ -145,7 +170,8 @@ final class GroupSolver {
     double before = Double.POSITIVE_INFINITY;
     double wandered = 0;
     int rounds = 0;
-    for (int k = 0; k < QUICK_STEPS; k++) {
+    int most = system.hasCostlyWishes() ? COSTLY_QUICK_STEPS : QUICK_STEPS;
+    for (int k = 0; k < most; k++) {
       if (k > 0 && !(system.rows.evaluate(x) & system.limits.evaluate(x))) {
         return false;
       }
@@ -207,13 +233,19 @@ final class GroupSolver {
     return bendAtEnd;
   }
 
-  private SolveStatus thorough(double[] x, SolverSettings settings, boolean finite) {
+  private SolveStatus thorough(
+      double[] x, double[] anchorAll, SolverSettings settings, boolean finite) {
     boolean limited = system.limits.count > 0;
     int first = settings.keepTurns() && system.watch.count() > 0 ? 0 : 1;
     int last = settings.restarts() + 1;
     Restoration.End end =
         finite ? restore(x, settings, limited, first, limited ? 1 : last) : Restoration.End.STUCK;
-    if (end != Restoration.End.HOLDS && limited) {
+    if (end != Restoration.End.HOLDS && system.isCostly()) {
+      SolveStatus soft = softly(x, anchorAll, settings);
+      if (soft != SolveStatus.SOLVED) {
+        return soft;
+      }
+    } else if (end != Restoration.End.HOLDS && limited) {
       // What the ties alone allow is cheaper to ask than more of both, and may be all the answer.
       end = restoration.run(x, aimMm, settings.maxIterations(), false, false);
       if (end != Restoration.End.HOLDS) {
@@ -221,11 +253,12 @@ final class GroupSolver {
         end = restore(x, settings, false, first, last);
       }
       if (end == Restoration.End.HOLDS && !meetLimits(x, settings)) {
-        return SolveStatus.LIMIT_FAILS;
+        return system.work().isSpent() ? SolveStatus.NOT_DECIDED : SolveStatus.LIMIT_FAILS;
       }
     }
-    if (end != Restoration.End.HOLDS) {
-      return end == Restoration.End.RAN_OUT ? SolveStatus.NOT_CONVERGED : SolveStatus.CONTRADICTS;
+    if (end != Restoration.End.HOLDS && !system.isCostly()) {
+      boolean open = end == Restoration.End.RAN_OUT || system.work().isSpent();
+      return open ? SolveStatus.NOT_DECIDED : SolveStatus.CONTRADICTS;
     }
     if (anywhere) {
       return SolveStatus.SOLVED;
@@ -235,11 +268,31 @@ final class GroupSolver {
     return nearest ? SolveStatus.SOLVED : SolveStatus.SOLVED_ROUGHLY;
   }
 
+  /** Where costly limits fail least while all else is kept; SOLVED if they hold there too. */
+  private SolveStatus softly(double[] x, double[] anchorAll, SolverSettings settings) {
+    put(begin, x);
+    Softened soft = new Softened(system.group, problem, system.work());
+    GroupSolver inner = new GroupSolver(soft.system(), soft.problem());
+    SolveStatus found = inner.solve(x, anchorAll, settings);
+    iterations += inner.iterations();
+    shaken |= inner.wasShaken();
+    if (!found.holds()) {
+      return found;
+    }
+    double[] least = take(x);
+    if (restoration.run(x, aimMm, settings.maxIterations(), true, false)
+        == Restoration.End.HOLDS) {
+      return SolveStatus.SOLVED;
+    }
+    put(least, x);
+    return system.work().isSpent() ? SolveStatus.NOT_DECIDED : SolveStatus.LIMIT_FAILS;
+  }
+
   /** From where the ties hold to where the limits do too, or to where they fail least. */
   private boolean meetLimits(double[] x, SolverSettings settings) {
     boolean met = descent.leastLimitFailure(x, settings, aimMm);
     iterations += descent.steps();
-    if (!met) {
+    if (!met && !system.work().isSpent()) {
       double[] least = take(x);
       int last = settings.restarts() / LIMIT_SHARE + 1;
       met = restore(x, settings, true, 2, last) == Restoration.End.HOLDS;
@@ -262,9 +315,12 @@ final class GroupSolver {
     double best = Double.POSITIVE_INFINITY;
     Restoration.End bestEnd = Restoration.End.STUCK;
     double extent = 0;
-    for (int attempt = first; attempt <= last; attempt++) {
+    for (int attempt = first; attempt <= last && !system.work().isSpent(); attempt++) {
       if (attempt == 2) {
         extent = extent(best);
+      }
+      if (attempt == 1 && first == 0 && !restoration.wasHeldBack()) {
+        continue; // without the guard it would go the same way
       }
       boolean fromBest = (attempt == 2 || attempt == 4) && bestX != null;
       if (attempt > 0) {
@@ -335,6 +391,9 @@ final class GroupSolver {
     }
     Arrays.fill(system.tieOn, false);
     for (int i : order) {
+      if (system.work().isSpent()) {
+        break;
+      }
       system.tieOn[i] = true;
       if (restoration.run(x, 1e4 * aimMm, ONE_TIE_STEPS, false, false) != Restoration.End.HOLDS) {
         system.tieOn[i] = false;

@@ -31,6 +31,12 @@ final class LimitStep {
   private int[] working = new int[8];
   private int size;
 
+  /** Rows of the factor of the working set, the pivot last, and how many of them are valid. */
+  private double[][] lower = new double[8][];
+
+  private int factored;
+  private Work work = Work.unbounded();
+
   LimitStep(RowSet limits, int variables) {
     this.limits = limits;
     this.variables = variables;
@@ -39,6 +45,11 @@ final class LimitStep {
     multiplier = new double[limits.count];
     shifted = new double[limits.count];
     atStart = new double[limits.count];
+  }
+
+  /** Counts what is done from now on. */
+  void charge(Work other) {
+    work = other;
   }
 
   /** Forgets which limits were active. */
@@ -78,6 +89,7 @@ final class LimitStep {
       return false;
     }
     Arrays.fill(known, false);
+    factored = 0;
     for (int i = 0; i < count; i++) {
       double before = keepMultipliers ? multiplier[i] : 0;
       shifted[i] = limits.value[i] - compliance(i, damping) * before;
@@ -102,6 +114,7 @@ final class LimitStep {
     int budget = 20 + 4 * count;
     double[] q = new double[variables];
     while (budget-- > 0) {
+      work.addProducts((long) size * variables + limits.entry.length);
       System.arraycopy(p, 0, q, 0, variables);
       for (int k = 0; k < size; k++) {
         add(q, mu[k], response[working[k]]);
@@ -177,30 +190,65 @@ final class LimitStep {
       mu[j] = mu[j + 1];
     }
     size--;
+    factored = Math.min(factored, k);
   }
 
-  /** Multipliers that close all gaps of the working set exactly. */
+  /**
+   * Multipliers that close all gaps of the working set exactly. The factor L D L' of their matrix is
+   * kept: one more limit is one more row of it, and one less spoils only the rows behind.
+   */
   private double[] target(double damping, Response answer) {
+    for (; factored < size; factored++) {
+      appendRow(factored, damping, answer);
+    }
     int k = size;
-    double[][] m = new double[k][k];
     double[] b = new double[k];
     for (int i = 0; i < k; i++) {
-      int limit = working[i];
-      if (!known[limit]) {
-        if (response[limit] == null) {
-          response[limit] = new double[variables];
-        }
-        answer.fill(limit, response[limit]);
-        known[limit] = true;
+      double sum = -atStart[working[i]];
+      for (int c = 0; c < i; c++) {
+        sum -= lower[i][c] * b[c];
       }
-      b[i] = -atStart[limit];
-      for (int j = 0; j <= i; j++) {
-        m[i][j] = limits.dot(limit, response[working[j]]);
-      }
-      m[i][i] += compliance(limit, damping);
+      b[i] = sum;
     }
-    solveSymmetric(m, b);
+    for (int i = k - 1; i >= 0; i--) {
+      double sum = b[i] / lower[i][i];
+      for (int j = i + 1; j < k; j++) {
+        sum -= lower[j][i] * b[j];
+      }
+      b[i] = sum;
+    }
+    work.addProducts((long) k * k);
     return b;
+  }
+
+  private void appendRow(int i, double damping, Response answer) {
+    int limit = working[i];
+    if (!known[limit]) {
+      if (response[limit] == null) {
+        response[limit] = new double[variables];
+      }
+      answer.fill(limit, response[limit]);
+      known[limit] = true;
+    }
+    if (i >= lower.length) {
+      lower = Arrays.copyOf(lower, Math.max(8, 2 * i));
+    }
+    double[] row = lower[i] != null ? lower[i] : new double[i + 1];
+    lower[i] = row;
+    for (int j = 0; j < i; j++) {
+      double sum = limits.dot(limit, response[working[j]]);
+      for (int c = 0; c < j; c++) {
+        sum -= row[c] * lower[j][c] * lower[c][c];
+      }
+      row[j] = sum / lower[j][j];
+    }
+    double before = limits.dot(limit, response[limit]) + compliance(limit, damping);
+    double d = before;
+    for (int c = 0; c < i; c++) {
+      d -= row[c] * row[c] * lower[c][c];
+    }
+    row[i] = Math.max(d, 1e-13 * Math.abs(before) + Double.MIN_NORMAL);
+    work.addProducts((long) i * i);
   }
 
   /** Dense L D L' in place of the lower triangle; the solution replaces {@code b}. */

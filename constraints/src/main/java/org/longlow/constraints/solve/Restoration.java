@@ -27,6 +27,11 @@ final class Restoration {
   private static final int PATIENCE = 20;
 
   private static final double STALLED = 0.95;
+
+  /** The same where each step is costly: what can hold is mostly reached within a dozen steps. */
+  private static final int COSTLY_PATIENCE = 6;
+
+  private static final double COSTLY_STALLED = 0.8;
   private static final int REWEIGH_EVERY = 10;
 
   private final GroupSystem system;
@@ -38,6 +43,7 @@ final class Restoration {
   private final double[] slope;
   private final boolean reweighs;
   private int steps;
+  private boolean heldBack;
 
   /**
    * @param reweighs whether rows whose gradient has changed its length much get a new weight on the
@@ -59,6 +65,11 @@ final class Restoration {
     return steps;
   }
 
+  /** Whether the last run refused a step only because it leapt over straight. */
+  boolean wasHeldBack() {
+    return heldBack;
+  }
+
   /**
    * Runs on the values of the group in {@code x}.
    *
@@ -74,11 +85,18 @@ final class Restoration {
     double damping = 0;
     boolean watch = guarded && system.watch.count() > 0;
     system.restoringLimits.reset();
+    heldBack = false;
     boolean fresh = true;
     int refused = 0;
     double checked = Double.POSITIVE_INFINITY;
     int checkedAt = 0;
+    boolean costly = withLimits && system.isCostly();
+    int patience = costly ? COSTLY_PATIENCE : PATIENCE;
+    double stalled = costly ? COSTLY_STALLED : STALLED;
     for (steps = 0; steps <= most; ) {
+      if (system.work().isSpent()) {
+        return End.RAN_OUT;
+      }
       if (fresh) {
         boolean finite = rows.evaluate(x, system.ties);
         if (withLimits) {
@@ -99,12 +117,12 @@ final class Restoration {
       if (isStationary(now, withLimits)) {
         return End.STUCK;
       }
-      if (reweighs && steps % REWEIGH_EVERY == 0 && steps - checkedAt < PATIENCE) {
+      if (reweighs && steps % REWEIGH_EVERY == 0 && steps - checkedAt < patience) {
         // The sum of squares has a new measure; give it time anew, but not for ever.
         checked = Math.max(checked, now);
       }
-      if (steps - checkedAt >= PATIENCE) {
-        if (now > STALLED * checked) {
+      if (steps - checkedAt >= patience) {
+        if (now > stalled * checked) {
           return End.STUCK;
         }
         checked = now;
@@ -147,6 +165,7 @@ final class Restoration {
             trial[j] = kept;
           }
           accept = !system.watch.leaps(bendBefore, bendAfter);
+          heldBack |= !accept;
         }
         if (accept) {
           damping = then < 0.25 * now ? (damping < 1e-8 ? 0 : damping * 0.05) : damping * 0.5;
