@@ -94,7 +94,7 @@ final class Diagnoser {
   private void group(Group group, Problem tied, double[] x) {
     GroupSystem system = new GroupSystem(group, tied);
     system.charge(work);
-    if (!system.rows.evaluate(x)) {
+    if (work.isSpent() || !system.rows.evaluate(x)) {
       free += group.variables().length;
       return;
     }
@@ -108,6 +108,11 @@ final class Diagnoser {
         gains(group, system, blocks.gains());
         return;
       }
+    }
+    work.addProducts((long) system.n * system.ties * Math.min(system.n, system.ties));
+    if (work.isSpent()) {
+      free += Math.max(0, system.n - system.ties);
+      return;
     }
     RankFactor factor = new RankFactor(system.rows, system.n, settings.rankTolerance());
     rank += factor.rank();
@@ -229,6 +234,9 @@ final class Diagnoser {
     for (Map.Entry<Integer, List<Integer>> entry : rowsOfTie.entrySet()) {
       int tie = entry.getKey();
       String name = problem.ties().get(tie).name();
+      if (work.isSpent()) {
+        return;
+      }
       if (!followsWithout(tied, group, entry.getValue(), open, x, extent)) {
         nearSingular.put(name, Double.POSITIVE_INFINITY);
         continue;
