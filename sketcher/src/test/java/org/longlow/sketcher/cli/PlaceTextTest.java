@@ -37,8 +37,9 @@ class PlaceTextTest {
             STUDY,
             Map.of("Mara", 1.5),
             List.of(stays),
-            Optional.of(new SuitReport.Adjustment(List.of(travel), Map.of())),
-            List.of());
+            Optional.of(new SuitReport.Adjustment(List.of(travel), Map.of(), Map.of())),
+            List.of(),
+            true);
     return new PlaceText(report).lines();
   }
 
