@@ -25,7 +25,8 @@ final class SolveFindings {
 
   private static final String ALLOWED =
       Say.format(
-          "the work allowed, %d million evaluations", SolverSettings.DEFAULT.workAllowed() / 1_000_000);
+          "the work allowed, %d million evaluations",
+          SolverSettings.DEFAULT.workAllowed() / 1_000_000);
 
   private SolveFindings() {}
 

@@ -43,7 +43,8 @@ public final class SideBySide {
         Face q = b.faces().get(j);
         double across = p.acrossMm(q);
         if (across < gapMm && p.apartMm(q) == 0 && !(inMiddle(p) && inMiddle(q))) {
-          double way = wayMm(p, q, new Contact(i, j, Contact.Kind.OUT_OF_A, 0, 0, 0, across, 0), gapMm);
+          double way =
+              wayMm(p, q, new Contact(i, j, Contact.Kind.OUT_OF_A, 0, 0, 0, across, 0), gapMm);
           if (way > Math.max(LEAST_WAY_MM, TIMES * (gapMm - across))) {
             pairs.add(new Pair(i, j, gapMm - across, way));
           }

@@ -66,9 +66,7 @@ final class GapRows {
       MovingBody first, MovingBody second, Quantity gap, double[] x) {
     Body a = first.at(x).body();
     Body b = second.at(x).body();
-    return a == null || b == null
-        ? List.of()
-        : SideBySide.of(a, b, gap.value(x, null));
+    return a == null || b == null ? List.of() : SideBySide.of(a, b, gap.value(x, null));
   }
 
   /**

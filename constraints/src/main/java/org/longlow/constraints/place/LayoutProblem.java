@@ -29,8 +29,7 @@ public final class LayoutProblem {
   private final Set<String> ofAngles;
   private final Map<String, SideBySide.Pair> across;
 
-  private LayoutProblem(
-      Layout layout, Unknowns unknowns, Problem problem, LimitBuilder limits) {
+  private LayoutProblem(Layout layout, Unknowns unknowns, Problem problem, LimitBuilder limits) {
     this.layout = layout;
     this.unknowns = unknowns;
     this.problem = problem;
@@ -55,7 +54,8 @@ public final class LayoutProblem {
     layout
         .ties()
         .forEach((name, tie) -> builder.tie(name, ties.relations(tie).toArray(Relation[]::new)));
-    LimitBuilder limits = new LimitBuilder(layout, unknowns, seen == null ? unknowns.drawn() : seen);
+    LimitBuilder limits =
+        new LimitBuilder(layout, unknowns, seen == null ? unknowns.drawn() : seen);
     layout.ties().forEach((name, tie) -> limits.addArcEnds(name, tie, builder));
     layout.limits().forEach((name, limit) -> limits.add(name, limit, builder));
     layout.measures().forEach((name, measure) -> limits.addRange(name, measure, builder));

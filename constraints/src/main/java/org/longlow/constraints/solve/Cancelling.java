@@ -13,8 +13,8 @@ import org.ejml.data.DMatrixRMaj;
  * Theorie der einfachen Ungleichungen, Journal f&uuml;r die reine und angewandte Mathematik 124,
  * 1902): of limits those that fail push, and ties hold against them; of ties those that are missed
  * pull at each other. Where a {@link Softened} group misses wishes, its other limits hold against
- * them as well. Of all such sums the search goes to one with as few members as can be (J.
- * Gleeson and J. Ryan, Identifying minimally infeasible subsystems of inequalities, ORSA Journal on
+ * them as well. Of all such sums the search goes to one with as few members as can be (J. Gleeson
+ * and J. Ryan, Identifying minimally infeasible subsystems of inequalities, ORSA Journal on
  * Computing 2, 1990). It costs no more than one look at each demand.
  */
 final class Cancelling {
@@ -46,8 +46,8 @@ final class Cancelling {
   }
 
   /**
-   * Which rows cancel: ties and wishes by their row in the system, then limits; none where the point
-   * is not one where what is missed is least.
+   * Which rows cancel: ties and wishes by their row in the system, then limits; none where the
+   * point is not one where what is missed is least.
    */
   static boolean[] rows(GroupSystem system, double[] x, double failsMm) {
     Arrays.fill(system.rows.weight, 1);

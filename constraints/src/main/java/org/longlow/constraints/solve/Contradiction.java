@@ -95,8 +95,7 @@ final class Contradiction {
     return new ArrayList<>(all);
   }
 
-  private List<Demand> among(
-      Group group, Problem asked, List<Demand> suspects, List<Demand> all) {
+  private List<Demand> among(Group group, Problem asked, List<Demand> suspects, List<Demand> all) {
     List<Demand> cancelling = cancelling(group, asked);
     if (!cancelling.isEmpty()) {
       // the last are tried first when it comes to leave some out
@@ -104,7 +103,9 @@ final class Contradiction {
       cancelling.sort(Comparator.comparing(d -> d.equals(worst) ? 0 : isCostly(d) ? 2 : 1));
       return gather(cancelling, all);
     }
-    return suspects.get(0).isLimit() ? gather(List.of(worst(suspects)), all) : search(suspects, all);
+    return suspects.get(0).isLimit()
+        ? gather(List.of(worst(suspects)), all)
+        : search(suspects, all);
   }
 
   private List<Demand> cancelling(Group group, Problem asked) {

@@ -113,8 +113,7 @@ final class Descent {
     double checked = Double.POSITIVE_INFINITY;
     int taken = patience;
     for (int k = 0; k < settings.maxIterations() && refused < 30; k++) {
-      if (system.work().isSpent()
-          || !(system.rows.evaluate(x, system.ties) & limits.evaluate(x))) {
+      if (system.work().isSpent() || !(system.rows.evaluate(x, system.ties) & limits.evaluate(x))) {
         return false;
       }
       double now = broken(limits.value);
@@ -235,8 +234,7 @@ final class Descent {
     int idle = 0;
     double checked = Double.POSITIVE_INFINITY;
     for (int k = 0; k < settings.maxIterations(); k++) {
-      if (system.work().isSpent()
-          || !(rows.evaluate(x) & system.limits.evaluate(x))) {
+      if (system.work().isSpent() || !(rows.evaluate(x) & system.limits.evaluate(x))) {
         return false;
       }
       if (first) {
@@ -270,7 +268,15 @@ final class Descent {
         accepted = tryStep(x, curvature.step(), now, unit, aimMm, 3, settings);
       }
       if (!accepted) {
-        accepted = tryStep(x, direction, now, unit, aimMm, system.hasCostlyWishes() ? COSTLY_HALVINGS : 30, settings);
+        accepted =
+            tryStep(
+                x,
+                direction,
+                now,
+                unit,
+                aimMm,
+                system.hasCostlyWishes() ? COSTLY_HALVINGS : 30,
+                settings);
         newton |= accepted && !system.hasCostlyWishes();
       }
       if (accepted && system.hasCostlyWishes() && k % COSTLY_PATIENCE == COSTLY_PATIENCE - 1) {

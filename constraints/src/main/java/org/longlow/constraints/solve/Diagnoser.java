@@ -78,8 +78,7 @@ final class Diagnoser {
             : Optional.empty();
     redundant.sort(Comparator.comparingInt(r -> tieIndex(r.tie())));
     boolean decided = !work.isSpent() && report.status() != SolveStatus.NOT_DECIDED;
-    return new Diagnosis(
-        rank, free, freedoms, redundant, conflict, decided, weak, largestGain);
+    return new Diagnosis(rank, free, freedoms, redundant, conflict, decided, weak, largestGain);
   }
 
   private int tieIndex(String name) {

@@ -280,8 +280,7 @@ final class GroupSolver {
       return found;
     }
     double[] least = take(x);
-    if (restoration.run(x, aimMm, settings.maxIterations(), true, false)
-        == Restoration.End.HOLDS) {
+    if (restoration.run(x, aimMm, settings.maxIterations(), true, false) == Restoration.End.HOLDS) {
       return SolveStatus.SOLVED;
     }
     put(least, x);

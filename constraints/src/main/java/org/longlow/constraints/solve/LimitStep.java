@@ -194,8 +194,8 @@ final class LimitStep {
   }
 
   /**
-   * Multipliers that close all gaps of the working set exactly. The factor L D L' of their matrix is
-   * kept: one more limit is one more row of it, and one less spoils only the rows behind.
+   * Multipliers that close all gaps of the working set exactly. The factor L D L' of their matrix
+   * is kept: one more limit is one more row of it, and one less spoils only the rows behind.
    */
   private double[] target(double damping, Response answer) {
     for (; factored < size; factored++) {

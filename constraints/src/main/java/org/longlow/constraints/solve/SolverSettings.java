@@ -14,8 +14,9 @@ package org.longlow.constraints.solve;
  * @param restarts how often a group that seems contradictory is shaken and tried again
  * @param keepTurns whether steps that turn a two-link chain over are refused while another way can
  *     be found
- * @param workAllowed what a solve may cost, and what its diagnosis may: about as many evaluations of
- *     a closed-form relation with its slopes. A count, so that answers do not depend on the machine
+ * @param workAllowed what a solve may cost, and what its diagnosis may: about as many evaluations
+ *     of a closed-form relation with its slopes. A count, so that answers do not depend on the
+ *     machine
  */
 public record SolverSettings(
     double tieToleranceMm,
@@ -49,19 +50,40 @@ public record SolverSettings(
   /** A copy with another tie tolerance, mm. */
   public SolverSettings withTieToleranceMm(double value) {
     return new SolverSettings(
-        value, nearnessMm, maxIterations, rankTolerance, nearSingularGain, restarts, keepTurns, workAllowed);
+        value,
+        nearnessMm,
+        maxIterations,
+        rankTolerance,
+        nearSingularGain,
+        restarts,
+        keepTurns,
+        workAllowed);
   }
 
   /** A copy with another nearness, mm. */
   public SolverSettings withNearnessMm(double value) {
     return new SolverSettings(
-        tieToleranceMm, value, maxIterations, rankTolerance, nearSingularGain, restarts, keepTurns, workAllowed);
+        tieToleranceMm,
+        value,
+        maxIterations,
+        rankTolerance,
+        nearSingularGain,
+        restarts,
+        keepTurns,
+        workAllowed);
   }
 
   /** A copy with another bound on the steps. */
   public SolverSettings withMaxIterations(int value) {
     return new SolverSettings(
-        tieToleranceMm, nearnessMm, value, rankTolerance, nearSingularGain, restarts, keepTurns, workAllowed);
+        tieToleranceMm,
+        nearnessMm,
+        value,
+        rankTolerance,
+        nearSingularGain,
+        restarts,
+        keepTurns,
+        workAllowed);
   }
 
   /** A copy with another number of restarts. */

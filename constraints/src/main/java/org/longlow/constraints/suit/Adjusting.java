@@ -102,8 +102,7 @@ final class Adjusting {
       Optional<SuitReport.Adjustment> least =
           subsets.parallelStream()
               .map(subset -> sliding(subset, shared, alone, places))
-              .peek(
-                  a -> progress.at("looking for travel", done.incrementAndGet(), subsets.size()))
+              .peek(a -> progress.at("looking for travel", done.incrementAndGet(), subsets.size()))
               .filter(Objects::nonNull)
               .reduce((a, b) -> total(b) < total(a) - 1e-6 ? b : a);
       if (least.isPresent()) {
@@ -151,8 +150,7 @@ final class Adjusting {
     Mover mover = new Mover(problem, pins, shared);
     double[] home = mover.at(shared);
     Search.Aim aim = aim(person, home);
-    Search search =
-        new Search(mover, aim, shared).within(measured / (4 * crew.size()));
+    Search search = new Search(mover, aim, shared).within(measured / (4 * crew.size()));
     Search.Trial best = search.measure(shared);
     Set<String> excused = excused(best);
     double[][] ways = mover.directions(shared);
@@ -193,7 +191,8 @@ final class Adjusting {
 
   private boolean stays(Reading reading) {
     return seatsThatStay().stream()
-        .anyMatch(seat -> ("." + reading.id() + ".").contains("." + reading.person() + "." + seat + "."));
+        .anyMatch(
+            seat -> ("." + reading.id() + ".").contains("." + reading.person() + "." + seat + "."));
   }
 
   /** Seats of which no part can come along with what slides. */

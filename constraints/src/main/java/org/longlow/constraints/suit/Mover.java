@@ -68,8 +68,7 @@ final class Mover {
 
   /** Which variables the ties carry along when the pins move, these among them. */
   private Set<Integer> carried(Problem whole, List<Wish> places) {
-    SolveSession ties =
-        new SolveSession(whole.withLimits(List.of()).withWishes(places), SETTINGS);
+    SolveSession ties = new SolveSession(whole.withLimits(List.of()).withWishes(places), SETTINGS);
     Set<Integer> moved = new HashSet<>();
     for (int k = 0; k < variables.length; k++) {
       moved.add(variables[k]);

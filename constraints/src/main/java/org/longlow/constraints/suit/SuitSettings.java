@@ -10,8 +10,8 @@ import java.util.Locale;
  * @param spreadMm how far the starts lie around the present place; 1 to 2000 mm
  * @param alternatives most alternatives reported; 1 to 10
  * @param adjust whether to look for the least adjustment travel where one place does not do
- * @param measured about the most places measured in all, shared out evenly between searches that run side
- *     by side; 100 to 1,000,000. A count, so that the answer is the same on any machine
+ * @param measured about the most places measured in all, shared out evenly between searches that
+ *     run side by side; 100 to 1,000,000. A count, so that the answer is the same on any machine
  */
 public record SuitSettings(
     int seeds, int stepsPerSeed, double spreadMm, int alternatives, boolean adjust, int measured) {

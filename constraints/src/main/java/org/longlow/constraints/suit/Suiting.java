@@ -43,10 +43,7 @@ public final class Suiting {
   private volatile boolean cutShort;
 
   private Suiting(
-      Study before,
-      Map<String, List<String>> groups,
-      SuitSettings settings,
-      Progress progress) {
+      Study before, Map<String, List<String>> groups, SuitSettings settings, Progress progress) {
     this.before = before;
     this.problem = before.placed().problem();
     this.start = before.placed().report().x();
@@ -101,12 +98,10 @@ public final class Suiting {
     List<Search.Trial> promising = best(rough, aim, settings.alternatives() + 1);
     AtomicInteger refined = new AtomicInteger();
     List<Search.Trial> found =
-        new ArrayList<>(promising.parallelStream()
+        new ArrayList<>(
+            promising.parallelStream()
                 .map(t -> finish(t, aim))
-                .peek(
-                    t ->
-                        progress.at(
-                            "refining", refined.incrementAndGet(), promising.size()))
+                .peek(t -> progress.at("refining", refined.incrementAndGet(), promising.size()))
                 .toList());
     Search.Trial present = search(aim).measure(start);
     found.add(present);
@@ -117,8 +112,8 @@ public final class Suiting {
     List<SuitReport.Alternative> alternatives = new ArrayList<>();
     kept.forEach(t -> alternatives.add(alternative(t)));
     alternatives.sort(Comparator.comparingLong(a -> a.study().failing()));
-    Adjusting adjusting = new Adjusting(
-            problem, groups, settings, settings.measured() - measured.get(), progress);
+    Adjusting adjusting =
+        new Adjusting(problem, groups, settings, settings.measured() - measured.get(), progress);
     Optional<SuitReport.Adjustment> adjustment =
         settings.adjust() && layout().crew().size() > 1 && shared.fails() > 0
             ? adjusting.from(shared.x())
@@ -183,7 +178,10 @@ public final class Suiting {
     return end;
   }
 
-  /** A quarter of what may be measured goes to each of the two passes, and what is left to adjusting. */
+  /**
+   * A quarter of what may be measured goes to each of the two passes, and what is left to
+   * adjusting.
+   */
   private int share(int searches) {
     return settings.measured() / (4 * searches);
   }

@@ -36,8 +36,7 @@ final class PlaceChanges {
     Layout layout = before.layout();
     Places was = before.placed().places();
     Places now = after.study().placed().places();
-    Set<String> told =
-        after.moves().stream().map(SuitReport.Move::pin).collect(Collectors.toSet());
+    Set<String> told = after.moves().stream().map(SuitReport.Move::pin).collect(Collectors.toSet());
     Set<String> moved = new TreeSet<>();
     List<String> lines = new ArrayList<>();
     for (String pin : layout.pins().keySet()) {

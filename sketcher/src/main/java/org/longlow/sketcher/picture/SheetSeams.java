@@ -64,8 +64,7 @@ final class SheetSeams {
   private static boolean onOneSheet(Tiling t, Envelope spot) {
     // the sheet that has its start is one of few: a part may lie on thousands of sheets
     Envelope first = t.tile(0, 0);
-    int column =
-        (int) ((spot.getMinX() - first.getMinX()) / (t.usableWidthMm() - t.overlapMm()));
+    int column = (int) ((spot.getMinX() - first.getMinX()) / (t.usableWidthMm() - t.overlapMm()));
     int row = (int) ((first.getMaxY() - spot.getMaxY()) / (t.usableHeightMm() - t.overlapMm()));
     for (int r = Math.max(0, row - 1); r <= Math.min(t.rows() - 1, row + 1); r++) {
       for (int c = Math.max(0, column - 1); c <= Math.min(t.columns() - 1, column + 1); c++) {
