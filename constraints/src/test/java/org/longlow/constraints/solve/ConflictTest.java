@@ -60,7 +60,7 @@ class ConflictTest {
       pins.add(builder.pin("p" + i, 100 * i, 10 * i));
     }
     for (Step s : steps) {
-      Relation over = Relations.horizontal(pins.get(s.a), pins.get(s.b), s.mm);
+      Relation over = Relations.horizontal(pins.get(s.a), pins.get(s.b), Quantity.of(s.mm));
       if (s.exact) {
         builder.tie(s.name, over);
       } else {
@@ -169,8 +169,8 @@ class ConflictTest {
           builder.tie("bar" + i, length);
         }
         if (!end) {
-          builder.limit("low" + i, Relations.vertical(Pt.at(0, -300), next, 0));
-          builder.limit("high" + i, Relations.vertical(next, Pt.at(0, 300), 0));
+          builder.limit("low" + i, Relations.vertical(Pt.at(0, -300), next, Quantity.of(0)));
+          builder.limit("high" + i, Relations.vertical(next, Pt.at(0, 300), Quantity.of(0)));
         }
         last = next;
       }
