@@ -1,6 +1,7 @@
 package org.longlow.constraints.solve;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * Bends a step so that the linearised limits hold: a dual active-set method.
@@ -20,6 +21,9 @@ final class LimitStep {
   }
 
   private static final double COMPLIANCE = 1e-12;
+
+  /** From so many broken limits on they are taken in together. */
+  private static final int MANY = 12;
 
   private final RowSet limits;
   private final int variables;
@@ -111,6 +115,7 @@ final class LimitStep {
       }
       drop(worst, mu);
     }
+    mu = takeInMany(p, damping, answer, mu);
     int budget = 20 + 4 * count;
     double[] q = new double[variables];
     while (budget-- > 0) {
@@ -123,8 +128,7 @@ final class LimitStep {
       double lowest = 0;
       for (int i = 0; i < count; i++) {
         double gap = shifted[i] + limits.dot(i, q);
-        double slack = 1e-11 * (1 + Math.abs(limits.value[i]));
-        if (gap < -slack && gap < lowest && !isWorking(i)) {
+        if (gap < -slack(i) && gap < lowest && !isWorking(i)) {
           lowest = gap;
           enter = i;
         }
@@ -169,6 +173,44 @@ final class LimitStep {
       add(p, mu[k], response[working[k]]);
     }
     return size > 0;
+  }
+
+  /**
+   * Where many limits are broken, takes them all in and then drops those that would have to pull,
+   * instead of one after the other; what the working set then has is as good a place to go on from.
+   *
+   * @param p the step without limits
+   * @return multipliers of the working set, with room for more
+   */
+  private double[] takeInMany(double[] p, double damping, Response answer, double[] mu) {
+    double[] q = p.clone();
+    for (int k = 0; k < size; k++) {
+      add(q, mu[k], response[working[k]]);
+    }
+    int[] broken =
+        IntStream.range(0, limits.count)
+            .filter(i -> !isWorking(i) && shifted[i] + limits.dot(i, q) < -slack(i))
+            .toArray();
+    if (broken.length < MANY) {
+      return mu;
+    }
+    working = Arrays.copyOf(working, Math.max(working.length, size + broken.length));
+    System.arraycopy(broken, 0, working, size, broken.length);
+    size += broken.length;
+    double[] target = target(damping, answer);
+    while (Arrays.stream(target).anyMatch(t -> t < 0)) {
+      for (int k = size - 1; k >= 0; k--) {
+        if (target[k] < 0) {
+          drop(k, target);
+        }
+      }
+      target = target(damping, answer);
+    }
+    return Arrays.copyOf(target, size + 8);
+  }
+
+  private double slack(int limit) {
+    return 1e-11 * (1 + Math.abs(limits.value[limit]));
   }
 
   double compliance(int i, double damping) {

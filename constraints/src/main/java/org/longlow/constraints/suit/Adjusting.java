@@ -43,7 +43,10 @@ final class Adjusting {
   private final Map<String, List<String>> groups;
   private final SuitSettings settings;
   private final List<String> crew;
-  private final int measured;
+
+  /** How many places may still be measured; searches side by side take equal shares of it. */
+  private final AtomicInteger left;
+
   private final Progress progress;
   private volatile boolean cutShort;
   private volatile Set<String> stay;
@@ -60,7 +63,7 @@ final class Adjusting {
     this.problem = problem;
     this.groups = groups;
     this.settings = settings;
-    this.measured = measured;
+    left = new AtomicInteger(measured);
     this.progress = progress;
     this.crew = List.copyOf(problem.layout().crew().keySet());
   }
@@ -84,8 +87,9 @@ final class Adjusting {
       return Optional.empty();
     }
     Map<String, Search.Trial> alone = new LinkedHashMap<>();
+    int each = left.get() / (2 * crew.size());
     crew.parallelStream()
-        .map(person -> Map.entry(person, alone(person, shared)))
+        .map(person -> Map.entry(person, alone(person, shared, each)))
         .toList()
         .forEach(e -> alone.put(e.getKey(), e.getValue()));
     if (alone.values().stream().anyMatch(t -> !passes(t, excused))) {
@@ -97,8 +101,8 @@ final class Adjusting {
       }
       List<List<String>> subsets = subsets(names, size);
       AtomicInteger done = new AtomicInteger();
-      // a quarter of all for everybody alone, a quarter each for one thing, for two, and for all
-      int places = measured / (4 * subsets.size() * crew.size());
+      int rounds = size == 1 ? 3 : size == names.size() ? 1 : 2;
+      int places = left.get() / (rounds * subsets.size() * crew.size());
       Optional<SuitReport.Adjustment> least =
           subsets.parallelStream()
               .map(subset -> sliding(subset, shared, alone, places))
@@ -145,12 +149,12 @@ final class Adjusting {
   }
 
   /** The best place for this person, everything sliding: the first found where they pass. */
-  private Search.Trial alone(String person, double[] shared) {
+  private Search.Trial alone(String person, double[] shared, int allowed) {
     List<String> pins = groups.values().stream().flatMap(List::stream).toList();
     Mover mover = new Mover(problem, pins, shared);
     double[] home = mover.at(shared);
     Search.Aim aim = aim(person, home);
-    Search search = new Search(mover, aim, shared).within(measured / (4 * crew.size()));
+    Search search = new Search(mover, aim, shared).within(allowed);
     Search.Trial best = search.measure(shared);
     Set<String> excused = excused(best);
     double[][] ways = mover.directions(shared);
@@ -170,6 +174,7 @@ final class Adjusting {
       }
     }
     cutShort |= search.isSpent() && !passes(best, excused);
+    left.addAndGet(-search.measured());
     return best;
   }
 
@@ -238,8 +243,10 @@ final class Adjusting {
       }
       if (!passes(end, excused)) {
         cutShort |= search.isSpent();
+        left.addAndGet(-search.measured());
         return null;
       }
+      left.addAndGet(-search.measured());
       places.put(person, end);
     }
     double apart = apart(places);

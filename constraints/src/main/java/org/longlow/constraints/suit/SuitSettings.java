@@ -16,8 +16,8 @@ import java.util.Locale;
 public record SuitSettings(
     int seeds, int stepsPerSeed, double spreadMm, int alternatives, boolean adjust, int measured) {
 
-  /** Six starts within 150 mm, 14 steps each, three alternatives, 4,000 places measured. */
-  public static final SuitSettings DEFAULT = new SuitSettings(6, 14, 150, 3, true, 4000);
+  /** Six starts within 150 mm, 14 steps each, three alternatives, 6,000 places measured. */
+  public static final SuitSettings DEFAULT = new SuitSettings(6, 14, 150, 3, true, 6000);
 
   public SuitSettings {
     check("seeds", seeds, 1, 64);

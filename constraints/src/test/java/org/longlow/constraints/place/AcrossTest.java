@@ -82,10 +82,11 @@ class AcrossTest {
   @ParameterizedTest(name = "{0} mm below where it is clear")
   @CsvSource({"30, true", "39.5, true", "40.5, false", "120, false"})
   void nearTheEdgeTheBarMovesInTheElevation(double below, boolean moves) {
-    // clear with its underside 15 mm over the edge: 700 + 15 + 15
-    Study study = study(730 - below, 178, 15);
+    // 7 mm apart across, so that the distance of both ways together is what is asked
+    double clear = 700 + 15 + Math.sqrt(15 * 15 - 7 * 7);
+    Study study = study(clear - below, 178, 15);
     assertThat(study.placed().report().status().holds()).isEqualTo(moves);
-    assertThat(barZ(study)).isCloseTo(moves ? 730 : 730 - below, within(1e-5));
+    assertThat(barZ(study)).isCloseTo(moves ? clear : clear - below, within(1e-5));
   }
 
   @Test

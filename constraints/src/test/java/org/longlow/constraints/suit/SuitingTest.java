@@ -232,10 +232,10 @@ class SuitingTest {
 
   @Test
   void settingsRefuseNonsense() {
-    assertThatThrownBy(() -> new SuitSettings(0, 10, 100, 3, true, 4000))
+    assertThatThrownBy(() -> new SuitSettings(0, 10, 100, 3, true, 6000))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("seeds is 0");
-    assertThatThrownBy(() -> new SuitSettings(3, 10, Double.NaN, 3, true, 4000))
+    assertThatThrownBy(() -> new SuitSettings(3, 10, Double.NaN, 3, true, 6000))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("spreadMm");
   }
