@@ -34,6 +34,11 @@ final class Restoration {
   private static final double COSTLY_STALLED = 0.8;
   private static final int REWEIGH_EVERY = 10;
 
+  /** Least share of a plain step that is tried before damping. */
+  private static final double LEAST_SHARE = 1.0 / 16;
+
+  private static final double COSTLY_LEAST_SHARE = 1.0 / 4;
+
   private final GroupSystem system;
   private final double[] trial;
   private final double[] tieTrial;
@@ -44,6 +49,11 @@ final class Restoration {
   private final boolean reweighs;
   private int steps;
   private boolean heldBack;
+
+  /** Whether the last step changed any value, and the sum of squares where it led. */
+  private boolean stirred;
+
+  private double reached;
 
   /**
    * @param reweighs whether rows whose gradient has changed its length much get a new weight on the
@@ -138,38 +148,17 @@ final class Restoration {
       for (int j = 0; j < n; j++) {
         trial[j] = x[variables[j]];
       }
-      boolean moved = false;
-      for (int j = 0; j < n; j++) {
-        double next = trial[j] + system.step[j] * rows.scaleOf(j);
-        moved |= next != trial[j];
-        x[variables[j]] = next;
-      }
-      boolean accept = moved && rows.values(x, 0, system.ties, tieTrial);
-      if (accept && withLimits) {
-        accept = limits.values(x, 0, limits.count, limitTrial);
-      }
+      boolean accept = go(x, 1, now - 1e-3 * promised, now, withLimits, watch);
+      boolean moved = stirred;
       if (accept) {
-        double then = merit(tieTrial, limitTrial, withLimits);
-        accept = then <= now - 1e-3 * promised && then < now;
-        if (accept && watch) {
-          system.watch.bends(x, bendAfter);
-          for (int j = 0; j < n; j++) {
-            double kept = x[variables[j]];
-            x[variables[j]] = trial[j];
-            trial[j] = kept;
-          }
-          system.watch.bends(x, bendBefore);
-          for (int j = 0; j < n; j++) {
-            double kept = x[variables[j]];
-            x[variables[j]] = trial[j];
-            trial[j] = kept;
-          }
-          accept = !system.watch.leaps(bendBefore, bendAfter);
-          heldBack |= !accept;
-        }
-        if (accept) {
-          damping = then < 0.25 * now ? (damping < 1e-8 ? 0 : damping * 0.05) : damping * 0.5;
-        }
+        damping = reached < 0.25 * now ? (damping < 1e-8 ? 0 : damping * 0.05) : damping * 0.5;
+      }
+      // Damping holds back the long smooth motions of a chain most of all; a plain step made
+      // shorter
+      // goes the same way.
+      double least = costly ? COSTLY_LEAST_SHARE : LEAST_SHARE;
+      for (double share = 0.5; !accept && moved && damping == 0 && share >= least; share *= 0.5) {
+        accept = go(x, share, (1 - 0.5 * share) * now, now, withLimits, watch);
       }
       if (accept) {
         fresh = true;
@@ -185,6 +174,51 @@ final class Restoration {
       }
     }
     return End.RAN_OUT;
+  }
+
+  /**
+   * Goes a share of the step from {@code trial}; whether that leaves no more than {@code most} of
+   * the sum of squares, which was {@code now}, and leaps over nothing.
+   */
+  private boolean go(
+      double[] x, double share, double most, double now, boolean withLimits, boolean watch) {
+    int[] variables = system.group.variables();
+    stirred = false;
+    for (int j = 0; j < system.n; j++) {
+      double next = trial[j] + share * system.step[j] * system.rows.scaleOf(j);
+      stirred |= next != trial[j];
+      x[variables[j]] = next;
+    }
+    if (!stirred
+        || !system.rows.values(x, 0, system.ties, tieTrial)
+        || (withLimits && !system.limits.values(x, 0, system.limits.count, limitTrial))) {
+      return false;
+    }
+    reached = merit(tieTrial, limitTrial, withLimits);
+    if (!(reached <= most && reached < now)) {
+      return false;
+    }
+    boolean leaps = watch && leaps(x);
+    heldBack |= leaps;
+    return !leaps;
+  }
+
+  /** Whether the way from {@code trial} to x leaps over straight. */
+  private boolean leaps(double[] x) {
+    system.watch.bends(x, bendAfter);
+    swap(x);
+    system.watch.bends(x, bendBefore);
+    swap(x);
+    return system.watch.leaps(bendBefore, bendAfter);
+  }
+
+  private void swap(double[] x) {
+    int[] variables = system.group.variables();
+    for (int j = 0; j < system.n; j++) {
+      double kept = x[variables[j]];
+      x[variables[j]] = trial[j];
+      trial[j] = kept;
+    }
   }
 
   private double merit(double[] tie, double[] gap, boolean withLimits) {

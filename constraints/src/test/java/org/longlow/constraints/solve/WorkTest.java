@@ -22,7 +22,7 @@ class WorkTest {
       Pt next =
           heldAtBothEnds && i == links
               ? builder.fixedPin("p" + i, 10.0 * i, 0)
-              : builder.pin("p" + i, 10.0 * i, 0.01 * (i % 7));
+              : builder.pin("p" + i, 10.0 * i, 3 * (i % 2));
       Relation apart = Relations.distance(last, next, asked);
       switch (kind) {
         case "ties" -> builder.tie("d" + i, apart);
