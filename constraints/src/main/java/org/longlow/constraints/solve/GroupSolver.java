@@ -35,6 +35,10 @@ final class GroupSolver {
   private double aimMm;
   private int iterations;
   private boolean shaken;
+
+  /** Whether ties and limits hold where the work allowed came to its end. */
+  private boolean heldAtTheEnd;
+
   private boolean anywhere;
   private boolean hasty;
   private boolean brief;
@@ -114,6 +118,7 @@ final class GroupSolver {
   SolveStatus solve(double[] x, double[] anchorAll, SolverSettings asked, double least) {
     iterations = 0;
     shaken = false;
+    heldAtTheEnd = false;
     int[] variables = system.group.variables();
     double largest = least;
     for (int j = 0; j < system.n; j++) {
@@ -133,6 +138,9 @@ final class GroupSolver {
       system.limits.equilibrate(system.limits.count);
       if (!anywhere && (quick(x, settings) || (!hasty && onward(x, settings)))) {
         return status = SolveStatus.SOLVED;
+      }
+      if (heldAtTheEnd) {
+        return status = SolveStatus.SOLVED_ROUGHLY;
       }
       put(begin, x);
       if (hasty && anywhere) {
@@ -225,7 +233,9 @@ final class GroupSolver {
     }
     boolean nearest = descent.run(x, anchor, settings, aimMm);
     iterations += descent.steps();
-    return nearest && !system.watch.turned(bendAtBegin, bendsNow(x));
+    boolean turned = system.watch.turned(bendAtBegin, bendsNow(x));
+    heldAtTheEnd = !turned && system.work().isSpent();
+    return nearest && !turned;
   }
 
   private double[] bendsNow(double[] x) {
