@@ -107,6 +107,22 @@ final class GroupSystem {
     bindWeights(problem);
   }
 
+  /** The values of the group's variables in {@code x}. */
+  double[] take(double[] x) {
+    double[] values = new double[n];
+    for (int j = 0; j < n; j++) {
+      values[j] = x[group.variables()[j]];
+    }
+    return values;
+  }
+
+  /** Puts values of the group's variables into {@code x}. */
+  void put(double[] values, double[] x) {
+    for (int j = 0; j < n; j++) {
+      x[group.variables()[j]] = values[j];
+    }
+  }
+
   /** Whether a wish takes long to evaluate. */
   boolean hasCostlyWishes() {
     return costlyWishes;
