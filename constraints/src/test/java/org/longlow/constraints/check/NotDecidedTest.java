@@ -23,7 +23,7 @@ class NotDecidedTest {
     String file =
         """
         {"longlow": 1, "name": "t",
-         "pins": {"rear": {"at": [0, 300], "fixed": true}, "front": {"at": [1500, 300], "fixed": true},
+         "pins": {"rear": {"at": [0, 300], "nailed": true}, "front": {"at": [1500, 300], "nailed": true},
            "a": [500, 500], "b": [900, 520]},
          "parts": {"w1": {"kind": "wheel", "end": "rear", "axle": "rear", "radius": 300, "width": 120},
            "w2": {"kind": "wheel", "end": "front", "axle": "front", "radius": 300, "width": 120}},

@@ -28,8 +28,8 @@ class AcrossTest {
             Locale.ROOT,
             """
             {"longlow": 1, "name": "t",
-             "pins": {"rear": {"at": [0, 300], "fixed": true}, "front": {"at": [1500, 300], "fixed": true},
-               "a": [500, %s], "b": [900, %s], "o": {"at": [400, 300], "fixed": true}},
+             "pins": {"rear": {"at": [0, 300], "nailed": true}, "front": {"at": [1500, 300], "nailed": true},
+               "a": [500, %s], "b": [900, %s], "o": {"at": [400, 300], "nailed": true}},
              "parts": {"w1": {"kind": "wheel", "end": "rear", "axle": "rear", "radius": 300, "width": 120},
                "w2": {"kind": "wheel", "end": "front", "axle": "front", "radius": 300, "width": 120},
                "plate": {"kind": "block", "frame": "o", "left": 206, "right": -200, "mass": 5,
@@ -97,8 +97,8 @@ class AcrossTest {
     String middle =
         """
         {"longlow": 1, "name": "t",
-         "pins": {"rear": {"at": [0, 300], "fixed": true}, "front": {"at": [1500, 300], "fixed": true},
-           "a": [500, 560], "b": [900, 560], "o": {"at": [400, 300], "fixed": true}},
+         "pins": {"rear": {"at": [0, 300], "nailed": true}, "front": {"at": [1500, 300], "nailed": true},
+           "a": [500, 560], "b": [900, 560], "o": {"at": [400, 300], "nailed": true}},
          "parts": {"w1": {"kind": "wheel", "end": "rear", "axle": "rear", "radius": 300, "width": 120},
            "w2": {"kind": "wheel", "end": "front", "axle": "front", "radius": 300, "width": 120},
            "plate": {"kind": "block", "frame": "o", "left": 3, "right": 3, "mass": 5,
@@ -119,15 +119,15 @@ class AcrossTest {
     String file =
         """
         {"longlow": 1, "name": "t",
-         "pins": {"rear": {"at": [0, 300], "fixed": true}, "front": {"at": [1500, 300], "fixed": true},
-           "a": [500, 500], "b": [900, 500], "o": {"at": [400, 300], "fixed": true}},
+         "pins": {"rear": {"at": [0, 300], "nailed": true}, "front": {"at": [1500, 300], "nailed": true},
+           "a": [500, 500], "b": [900, 500], "o": {"at": [400, 300], "nailed": true}},
          "parts": {"w1": {"kind": "wheel", "end": "rear", "axle": "rear", "radius": 300, "width": 120},
            "w2": {"kind": "wheel", "end": "front", "axle": "front", "radius": 300, "width": 120},
            "plate": {"kind": "block", "frame": "o", "left": 206, "right": -200, "mass": 5,
              "outline": {"points": [[0, 0], [600, 0], [600, 400], [0, 400]], "closed": true}},
            "bar": {"kind": "rail", "path": ["a", "b"], "diameter": 30, "wall": 2, "bendRadius": 50, "y": 178}},
          "ties": {"high": {"tie": "height", "pins": ["a"], "is": 900},
-           "level": {"tie": "vertical", "pins": ["a", "b"], "is": 0}},
+           "level": {"tie": "above", "pins": ["a", "b"], "is": 0}},
          "limits": {"room": {"limit": "gap", "parts": ["bar", "plate"], "from": 15}}}
         """;
     ReadResult result = LayoutReader.read(file, null);
