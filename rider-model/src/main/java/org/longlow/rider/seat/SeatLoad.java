@@ -160,6 +160,11 @@ public final class SeatLoad {
       double noShearPanRad,
       double headBracketN) {
 
+    /** Returns whether the pan carries weight; otherwise there is no answer about friction. */
+    public boolean carried() {
+      return panVerticalN > 0 && panNormalN > 0;
+    }
+
     /** Returns whether the design friction of 0.30 holds the rider both ways. */
     public boolean held() {
       return Math.abs(frictionNeeded) < DESIGN_FRICTION;
