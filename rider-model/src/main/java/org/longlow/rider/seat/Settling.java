@@ -2,6 +2,7 @@ package org.longlow.rider.seat;
 
 import org.longlow.rider.body.Body;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.pose.FootLoad;
 import org.longlow.rider.pose.HandContact;
 import org.longlow.rider.pose.HeadSolver;
 import org.longlow.rider.pose.PoseSolver;
@@ -185,12 +186,17 @@ final class Settling {
   private void press() {
     boolean onBack = leansBack();
     double theta = onBack ? Math.min(recline, STEEPEST) : 0;
-    double hands = seat.hand() instanceof HandContact.OnThighs ? 0 : options.handsShare();
+    WeightShares weights = WeightShares.of(body, FootLoad.share(body, hip, seat.foot()));
+    double hands =
+        seat.hand() instanceof HandContact.OnThighs
+            ? 0
+            : Math.min(weights.arms(), options.handsShare());
     double centre = Math.min(1.2, backCentreMm / body.hipToShoulderMm());
     load =
         SeatLoad.of(
             new SeatLoad.Input(
                 body.massKg(),
+                weights,
                 theta,
                 panRad,
                 Math.max(LEAST_BACK_CENTRE, centre),
