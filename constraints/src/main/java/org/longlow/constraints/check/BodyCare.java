@@ -52,18 +52,7 @@ final class BodyCare {
   }
 
   private static Finding doubted(Finding f, String why) {
-    return new Finding(
-        f.id(),
-        f.subject(),
-        f.stance(),
-        f.verdict() == Verdict.PASS ? Verdict.CAUTION : f.verdict(),
-        f.value(),
-        f.limit(),
-        f.margin(),
-        f.unit(),
-        f.source(),
-        f.text() + why,
-        f.where(),
-        f.who());
+    return (f.verdict() == Verdict.PASS ? f.withVerdict(Verdict.CAUTION) : f)
+        .withText(f.text() + why);
   }
 }
