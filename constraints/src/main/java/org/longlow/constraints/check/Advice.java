@@ -16,7 +16,7 @@ final class Advice {
   /** Moves that are larger than this are no remedy but another machine, mm. */
   static final double SENSIBLE_MM = 60;
 
-  /** Of a part more than this is not cut away, as a share of its reach. */
+  /** Of a part more than this is not cut away, as a share of its area in side view. */
   private static final double MOST_CUT = 0.5;
 
   private Advice() {}

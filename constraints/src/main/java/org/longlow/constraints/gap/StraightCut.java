@@ -16,7 +16,7 @@ import org.longlow.rider.geom.PointMm;
  * @param towardsDeg the direction in whole steps of {@value #STEP_DEG}, degrees from forward, up
  *     positive
  * @param depthMm how much of the body's reach towards that direction goes, whole tenths of mm
- * @param share how much of that reach goes, 0 to 1
+ * @param share how much of its area in side view goes, 0 to 1
  * @param rest what stays
  */
 public record StraightCut(int towardsDeg, double depthMm, double share, Body rest) {
@@ -27,7 +27,8 @@ public record StraightCut(int towardsDeg, double depthMm, double share, Body res
   private static final double PAST_MM = 0.01;
 
   /**
-   * Returns the shallowest cut that takes away every part of a body that is too near to others.
+   * Returns the cut that takes away every part of a body that is too near to others, and the least
+   * of the rest: a shallow cut along a sheet would take all of it.
    *
    * @param others where they are in the body's axes
    * @param gapMm what must stay between them, mm
@@ -47,6 +48,7 @@ public record StraightCut(int towardsDeg, double depthMm, double share, Body res
         }
       }
     }
+    double whole = areaMm2(body);
     StraightCut best = null;
     for (int deg = -180; deg < 180; deg += STEP_DEG) {
       PointMm u = PointMm.unit(Math.toRadians(deg));
@@ -55,15 +57,19 @@ public record StraightCut(int towardsDeg, double depthMm, double share, Body res
       for (Coordinate c : bites) {
         keep = Math.min(keep, c.x * u.x() + c.y * u.z());
       }
-      double depth = Tenths.away(most - keep + PAST_MM);
-      if (best == null || depth < best.depthMm) {
-        best = new StraightCut(deg, depth, depth / (most + body.mostMm(u.times(-1))), null);
+      StraightCut cut = of(body, deg, Tenths.away(most - keep + PAST_MM), whole);
+      if (best == null || cut.share < best.share) {
+        best = cut;
       }
     }
-    return best.done(body);
+    return best;
   }
 
-  private StraightCut done(Body body) {
+  private static double areaMm2(Body body) {
+    return body.faces().stream().mapToDouble(f -> f.edges().outline().getArea()).sum();
+  }
+
+  private static StraightCut of(Body body, int towardsDeg, double depthMm, double wholeMm2) {
     PointMm u = PointMm.unit(Math.toRadians(towardsDeg));
     PointMm line = u.times(body.mostMm(u) - depthMm);
     double far = 2 * (depthMm + body.mostMm(u.times(-1)) + body.mostMm(u) + 1);
@@ -86,6 +92,7 @@ public record StraightCut(int towardsDeg, double depthMm, double share, Body res
         rest.add(new Prism(kept, across));
       }
     }
-    return new StraightCut(towardsDeg, depthMm, share, new Body(body.name(), rest));
+    Body left = new Body(body.name(), rest);
+    return new StraightCut(towardsDeg, depthMm, 1 - areaMm2(left) / wholeMm2, left);
   }
 }
