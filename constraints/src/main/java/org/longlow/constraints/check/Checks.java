@@ -2,6 +2,7 @@ package org.longlow.constraints.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -60,23 +61,34 @@ public final class Checks {
             fault ->
                 findings.add(
                     Finding.note(
-                        "suspension",
-                        "suspension",
+                        "suspension." + fault.about(),
+                        fault.about(),
                         "",
                         wheels.stands() ? Verdict.CAUTION : Verdict.FAIL,
                         Double.NaN,
                         "",
                         "plane geometry of links",
-                        fault + ".")));
-    add(findings, "clearance", () -> GroundFindings.of(layout, standings));
+                        sentence(fault.text()))));
+    findings.addAll(PlaceFindings.of(placed, wheels));
+    findings.addAll(ChainFindings.of(placed));
+    Weights weights = Weights.of(shapes.values());
+    weights.finding().ifPresent(findings::add);
+    List<Finding> weighed = new ArrayList<>();
+    add(weighed, "clearance", () -> GroundFindings.of(layout, standings));
     if (wheels.stands()) {
-      add(findings, "lean", () -> new LeanFindings(layout, wheels).of(standings));
-      add(findings, "stand", () -> StandFindings.of(layout, wheels, standings));
-      add(findings, "trail", () -> SteeringFindings.of(wheels, standings));
+      add(weighed, "sag", () -> SagFindings.of(wheels, standings));
+      add(weighed, "lean", () -> new LeanFindings(layout, wheels).of(standings));
+      add(weighed, "stand", () -> StandFindings.of(layout, wheels, standings));
+      add(weighed, "trail", () -> SteeringFindings.of(wheels, standings));
     }
+    add(weighed, "load", () -> LoadFindings.of(layout, standings));
+    weighed.forEach(f -> findings.add(weights.held(f)));
     add(findings, "law", () -> LawFindings.of(layout, sittings, standings));
-    add(findings, "load", () -> LoadFindings.of(layout, standings));
     return List.copyOf(findings);
+  }
+
+  private static String sentence(String text) {
+    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1) + ".";
   }
 
   /**

@@ -161,6 +161,11 @@ public record Finding(
 
   /** Returns this finding as one about a person on a seat. */
   public Finding about(String person, String seat) {
+    return about(new Occupant(person, seat));
+  }
+
+  /** Returns this finding as one about {@code person}. */
+  public Finding about(Occupant person) {
     return new Finding(
         id,
         subject,
@@ -173,7 +178,12 @@ public record Finding(
         source,
         text,
         where,
-        Optional.of(new Occupant(person, seat)));
+        Optional.of(person));
+  }
+
+  public Finding withText(String other) {
+    return new Finding(
+        id, subject, stance, verdict, value, limit, margin, unit, source, other, where, who);
   }
 
   public Finding withVerdict(Verdict other) {
