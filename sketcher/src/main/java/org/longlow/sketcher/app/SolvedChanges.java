@@ -14,6 +14,7 @@ import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.Unit;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Measures;
+import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.machine.AxleLoads;
 import org.longlow.constraints.seat.SeatParts;
 import org.longlow.constraints.seat.Sitting;
@@ -211,8 +212,12 @@ final class SolvedChanges {
     return sitting.posture().map(p -> place(p.hip())).orElse("cannot sit");
   }
 
+  /** Loads with and without people; those of other stances follow from them. */
   private void loads() {
     for (Standing was : before.standings()) {
+      if (was.kind() != Stance.Kind.UNLADEN && was.kind() != Stance.Kind.LADEN) {
+        continue;
+      }
       Optional<Standing> found = after.standing(was.name());
       if (found.isEmpty() || was.load() == null || found.get().load() == null) {
         continue;
