@@ -18,6 +18,7 @@ import org.longlow.rider.geom.PointMm;
  * @param text one sentence for the user
  * @param where the place on the elevation, in the axes of the drawn machine, if it has one
  * @param who the person it is about, on which seat, if it is about one
+ * @param group what it belongs to, and so the caution that goes with it
  */
 public record Finding(
     String id,
@@ -31,7 +32,8 @@ public record Finding(
     String source,
     String text,
     Optional<PointMm> where,
-    Optional<Occupant> who) {
+    Optional<Occupant> who,
+    FindingGroup group) {
 
   /**
    * A crew member on a seat.
@@ -66,7 +68,8 @@ public record Finding(
         source,
         text,
         where,
-        Optional.empty());
+        Optional.empty(),
+        FindingGroup.LAYOUT);
   }
 
   /** Returns a finding held to at least {@code limit}. */
@@ -156,7 +159,8 @@ public record Finding(
         source,
         text,
         Optional.of(point),
-        who);
+        who,
+        group);
   }
 
   /** Returns this finding as one about a person on a seat. */
@@ -178,16 +182,23 @@ public record Finding(
         source,
         text,
         where,
-        Optional.of(person));
+        Optional.of(person),
+        group);
+  }
+
+  /** Returns this finding as one of {@code other}. */
+  Finding in(FindingGroup other) {
+    return new Finding(
+        id, subject, stance, verdict, value, limit, margin, unit, source, text, where, who, other);
   }
 
   public Finding withText(String other) {
     return new Finding(
-        id, subject, stance, verdict, value, limit, margin, unit, source, other, where, who);
+        id, subject, stance, verdict, value, limit, margin, unit, source, other, where, who, group);
   }
 
   public Finding withVerdict(Verdict other) {
     return new Finding(
-        id, subject, stance, other, value, limit, margin, unit, source, text, where, who);
+        id, subject, stance, other, value, limit, margin, unit, source, text, where, who, group);
   }
 }

@@ -43,7 +43,7 @@ final class SightFindings {
               findings.add(sight(layout, sitting, posture.get(), s));
               findings.add(foot(layout, sitting, posture.get(), s));
             });
-    return findings;
+    return BodyCare.of(sitting, findings);
   }
 
   private static Finding sight(Layout layout, Sitting sitting, Posture posture, Standing standing) {
@@ -57,7 +57,7 @@ final class SightFindings {
             : " Through the screen it is " + metres(through.roadMm()) + ".";
     Finding f =
         Finding.atMost(
-            "sight." + sitting.person(),
+            "sight." + SeatFindings.name(sitting),
             sitting.person() + ", sight",
             standing.name(),
             over.roadMm(),
@@ -136,7 +136,7 @@ final class SightFindings {
           case NONE -> "cannot reach the ground, the leg is " + Say.mm(raised) + " short";
         };
     return Finding.atMost(
-            "foot." + sitting.person(),
+            "foot." + SeatFindings.name(sitting),
             sitting.person() + ", foot down",
             standing.name(),
             raised,

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import org.longlow.constraints.check.Finding;
+import org.longlow.constraints.check.FindingGroup;
 import org.longlow.constraints.check.Verdict;
 import org.longlow.constraints.seat.SeatParts;
 
@@ -45,6 +46,11 @@ final class FindingsTable {
         out.println(f.verdict().says() + ": " + named(f));
       }
     }
+    out.println();
+    for (FindingGroup group : FindingGroup.of(findings)) {
+      out.println("caution, " + group.title() + ": " + group.caution());
+    }
+    out.println();
   }
 
   private static String who(Finding.Occupant who) {

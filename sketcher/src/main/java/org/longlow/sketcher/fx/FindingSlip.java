@@ -198,6 +198,9 @@ final class FindingSlip extends VBox {
         if (!f.source().isEmpty()) {
           box.getChildren().add(Bits.wrapped("source: " + f.source(), "finding-detail"));
         }
+        if (!f.group().caution().isEmpty()) {
+          box.getChildren().add(Bits.wrapped("caution: " + f.group().caution(), "finding-detail"));
+        }
         if (f.where().isEmpty()) {
           box.getChildren().add(Bits.wrapped("has no one place on the board", "finding-detail"));
         }
