@@ -23,7 +23,7 @@ import org.longlow.rider.geom.PointMm;
  * @param people who is seated now
  * @param ghosts others, dashed
  * @param sunk how far each loaded cushion is pressed in, by part
- * @param findings those to mark
+ * @param findings those to mark, by number
  * @param phantoms parts in other positions, by section
  * @param load masses and axle loads of the stance shown
  * @param freedoms pins that can still move, with how fast they go
@@ -38,7 +38,7 @@ record Scene(
     List<Manikin> people,
     List<Manikin> ghosts,
     Map<String, Sunk> sunk,
-    List<Finding> findings,
+    Map<Integer, Finding> findings,
     Map<String, List<PartShape>> phantoms,
     Optional<Load> load,
     Map<String, PointMm> freedoms) {
@@ -70,10 +70,5 @@ record Scene(
 
   private <T> Optional<T> first(Class<T> kind) {
     return layout.parts().values().stream().filter(kind::isInstance).map(kind::cast).findFirst();
-  }
-
-  /** Returns the names of the things the person now sits on or holds are theirs. */
-  boolean seated(String seat) {
-    return people.stream().anyMatch(m -> m.seat().equals(seat));
   }
 }
