@@ -2,6 +2,7 @@ package org.longlow.constraints.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.rider.seat.SeatOutcome;
 
@@ -35,16 +36,21 @@ final class BodyCare {
             SeatFindings.who(sitting) + ": " + String.join(" ", notes)));
   }
 
-  /** Returns findings about this person, none of which passes if the person is odd. */
-  static List<Finding> of(Sitting sitting, List<Finding> findings) {
-    if (sitting.body().measures().notes().isEmpty() && settled(sitting)) {
-      return findings;
-    }
-    String why =
-        sitting.body().measures().notes().isEmpty()
-            ? " This is rough: posture and sink did not agree."
-            : " This is rough: the body of " + sitting.person() + " is an extrapolation.";
-    return findings.stream().map(f -> f.id().startsWith("body.") ? f : doubted(f, why)).toList();
+  /** Returns a finding about somebody; it never passes if they are odd. */
+  static Finding held(Finding f, List<Sitting> sittings) {
+    return sittings.stream()
+        .filter(s -> f.who().equals(Optional.of(new Finding.Occupant(s.person(), s.seat()))))
+        .filter(s -> !s.body().measures().notes().isEmpty() || !settled(s))
+        .findFirst()
+        .filter(s -> !f.id().startsWith("body."))
+        .map(s -> doubted(f, why(s)))
+        .orElse(f);
+  }
+
+  private static String why(Sitting sitting) {
+    return sitting.body().measures().notes().isEmpty()
+        ? " This is rough: posture and sink did not agree."
+        : " This is rough: the body of " + sitting.person() + " is an extrapolation.";
   }
 
   private static boolean settled(Sitting sitting) {

@@ -79,7 +79,7 @@ public final class Checks {
     add(weighed, FindingGroup.LOADS, () -> LoadFindings.of(layout, standings));
     weighed.forEach(f -> findings.add(weights.held(f)));
     add(findings, FindingGroup.LAW, () -> LawFindings.of(layout, sittings, standings));
-    return List.copyOf(findings);
+    return findings.stream().map(f -> BodyCare.held(f, sittings)).toList();
   }
 
   private static List<Finding> wheelFaults(Wheels wheels) {

@@ -41,7 +41,7 @@ final class PoseFindings {
     for (JointReading reading : Comfort.read(pose.posture().angles(), sitting.body().sex())) {
       findings.add(angle(sitting, stance, reading, pose.posture()));
     }
-    return BodyCare.of(sitting, findings);
+    return findings;
   }
 
   private static void reach(

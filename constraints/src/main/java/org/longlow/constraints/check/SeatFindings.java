@@ -42,7 +42,7 @@ final class SeatFindings {
                   + " seat: "
                   + none.reason()));
       findings.addAll(BodyCare.notes(sitting, stance));
-      return BodyCare.of(sitting, findings);
+      return findings;
     }
     SeatOutcome.Seated seated = sitting.seated().orElseThrow();
     cushion(findings, sitting, stance, "pan", sitting.parts().pan(), seated.pan());
@@ -57,7 +57,7 @@ final class SeatFindings {
     hold(findings, sitting, stance, seated);
     headRest(findings, sitting, stance, seated);
     findings.addAll(BodyCare.notes(sitting, stance));
-    return BodyCare.of(sitting, findings);
+    return findings;
   }
 
   /** The person in words, with the seat where it is not the rider's. */

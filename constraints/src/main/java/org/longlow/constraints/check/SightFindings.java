@@ -43,7 +43,7 @@ final class SightFindings {
               findings.add(sight(layout, sitting, posture.get(), s));
               findings.add(foot(layout, sitting, posture.get(), s));
             });
-    return BodyCare.of(sitting, findings);
+    return findings;
   }
 
   private static Finding sight(Layout layout, Sitting sitting, Posture posture, Standing standing) {
