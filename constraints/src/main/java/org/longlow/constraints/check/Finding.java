@@ -1,6 +1,7 @@
 package org.longlow.constraints.check;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.longlow.rider.geom.PointMm;
 
 /**
@@ -19,6 +20,7 @@ import org.longlow.rider.geom.PointMm;
  * @param where the place on the elevation, in the axes of the drawn machine, if it has one
  * @param who the person it is about, on which seat, if it is about one
  * @param group what it belongs to, and so the caution that goes with it
+ * @param opening how far the section of its stance is open where it is worst, 0 shut to 1 open
  */
 public record Finding(
     String id,
@@ -33,7 +35,8 @@ public record Finding(
     String text,
     Optional<PointMm> where,
     Optional<Occupant> who,
-    FindingGroup group) {
+    FindingGroup group,
+    OptionalDouble opening) {
 
   /**
    * A crew member on a seat.
@@ -69,7 +72,8 @@ public record Finding(
         text,
         where,
         Optional.empty(),
-        FindingGroup.LAYOUT);
+        FindingGroup.LAYOUT,
+        OptionalDouble.empty());
   }
 
   /** Returns a finding held to at least {@code limit}. */
@@ -160,7 +164,27 @@ public record Finding(
         text,
         Optional.of(point),
         who,
-        group);
+        group,
+        opening);
+  }
+
+  /** Returns this finding as one that is worst where a section is open by {@code share}. */
+  public Finding openBy(double share) {
+    return new Finding(
+        id,
+        subject,
+        stance,
+        verdict,
+        value,
+        limit,
+        margin,
+        unit,
+        source,
+        text,
+        where,
+        who,
+        group,
+        OptionalDouble.of(share));
   }
 
   /** Returns this finding as one about a person on a seat. */
@@ -183,22 +207,26 @@ public record Finding(
         text,
         where,
         Optional.of(person),
-        group);
+        group,
+        opening);
   }
 
   /** Returns this finding as one of {@code other}. */
   Finding in(FindingGroup other) {
     return new Finding(
-        id, subject, stance, verdict, value, limit, margin, unit, source, text, where, who, other);
+        id, subject, stance, verdict, value, limit, margin, unit, source, text, where, who, other,
+        opening);
   }
 
   public Finding withText(String other) {
     return new Finding(
-        id, subject, stance, verdict, value, limit, margin, unit, source, other, where, who, group);
+        id, subject, stance, verdict, value, limit, margin, unit, source, other, where, who, group,
+        opening);
   }
 
   public Finding withVerdict(Verdict other) {
     return new Finding(
-        id, subject, stance, other, value, limit, margin, unit, source, text, where, who, group);
+        id, subject, stance, other, value, limit, margin, unit, source, text, where, who, group,
+        opening);
   }
 }

@@ -232,7 +232,8 @@ final class SectionFindings {
             + ".";
     return Finding.atLeast(
             id, both, "open, " + section, gap, limitMm, "mm", source + "; " + HOW, text)
-        .at(fouling.where());
+        .at(fouling.where())
+        .openBy(fouling.worst());
   }
 
   private static String percent(double opening) {

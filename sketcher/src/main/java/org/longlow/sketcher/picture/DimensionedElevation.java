@@ -168,6 +168,7 @@ public final class DimensionedElevation {
     lines.add(
         "Lengths in mm, angles in degrees"
             + (scene.stance().isEmpty() ? ", as drawn." : ", stance: " + scene.stance() + "."));
+    boolean aboard = scene.people().isEmpty() || scene.laden();
     scene
         .load()
         .ifPresent(
@@ -176,9 +177,10 @@ public final class DimensionedElevation {
               lines.add(
                   String.format(
                       Locale.ROOT,
-                      "%.0f kg in all: front %.0f N (%.1f %%), rear %.0f N; centre of mass %.0f"
+                      "%.0f kg %s: front %.0f N (%.1f %%), rear %.0f N; centre of mass %.0f"
                           + " forward, %.0f up.",
                       load.total().massKg(),
+                      aboard ? "in all" : "without people",
                       a.frontN(),
                       100 * a.frontShare(),
                       a.rearN(),

@@ -17,6 +17,7 @@ import org.longlow.rider.geom.PointMm;
  *
  * @param title one line
  * @param stance the stance shown, with who is on it; empty for the machine as drawn
+ * @param laden whether the people of that stance are part of its load
  * @param places pins in the stance shown
  * @param shapes every part in the stance shown
  * @param ground the road under it
@@ -32,6 +33,7 @@ record Scene(
     String title,
     Layout layout,
     String stance,
+    boolean laden,
     Places places,
     Map<String, PartShape> shapes,
     Ground ground,

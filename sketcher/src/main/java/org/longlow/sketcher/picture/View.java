@@ -1,6 +1,7 @@
 package org.longlow.sketcher.picture;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.longlow.constraints.check.Finding;
@@ -15,9 +16,10 @@ import org.longlow.constraints.study.Study;
  * concerns.
  *
  * @param stance name of the stance; empty where any will do
+ * @param opening how far the section of an open stance is open, 0 shut to 1 open
  * @param seated who is seated, on which seats
  */
-public record View(String stance, List<Finding.Occupant> seated) {
+public record View(String stance, double opening, List<Finding.Occupant> seated) {
 
   public View {
     seated = List.copyOf(seated);
@@ -28,13 +30,15 @@ public record View(String stance, List<Finding.Occupant> seated) {
     Optional<Standing> standing = study.standing(finding.stance());
     List<Sitting> company = standing.map(s -> Company.of(study, s)).orElse(List.of());
     String stance = standing.map(Standing::name).orElse("");
+    double opening = finding.opening().orElse(1);
     if (finding.who().isEmpty() || Company.occupants(company).contains(finding.who().get())) {
-      return new View(stance, Company.occupants(company));
+      return new View(stance, opening, Company.occupants(company));
     }
     List<Sitting> needed = Company.with(study, finding.who().get());
     boolean loaded = standing.isEmpty() || standing.get().kind() == Stance.Kind.LADEN;
     return new View(
         loaded ? Company.laden(study, needed).map(Standing::name).orElse("") : stance,
+        opening,
         Company.occupants(needed));
   }
 
@@ -43,6 +47,7 @@ public record View(String stance, List<Finding.Occupant> seated) {
     Optional<Standing> standing = Scenes.standing(study, options);
     return new View(
         standing.map(Standing::name).orElse(""),
+        options.opening(),
         Company.occupants(Scenes.seated(study, options, standing)));
   }
 
@@ -54,16 +59,18 @@ public record View(String stance, List<Finding.Occupant> seated) {
             .map(Finding.Occupant::person)
             .findFirst()
             .orElse(options.person());
-    return options.withPerson(rider).withStance(stance).withSeated(seated);
+    return options.withPerson(rider).withStance(stance).withOpening(opening).withSeated(seated);
   }
 
   /** Returns who is seen and how the machine stands, such as {@code Ada riding; full bump}. */
   public String words() {
     String people = seated.stream().map(View::words).collect(Collectors.joining(", "));
+    String how =
+        opening == 1 ? stance : String.format(Locale.ROOT, "%s at %.0f %%", stance, 100 * opening);
     boolean said = stance.isEmpty() || stance.startsWith("laden");
     return people.isEmpty()
-        ? stance.isEmpty() ? "the machine as drawn" : stance
-        : people + (said ? "" : "; " + stance);
+        ? stance.isEmpty() ? "the machine as drawn" : how
+        : people + (said ? "" : "; " + how);
   }
 
   private static String words(Finding.Occupant who) {

@@ -28,6 +28,9 @@ final class FindingTables {
     }
     h.element("h2", "Findings");
     for (FindingGroup group : FindingGroup.of(study.findings())) {
+      if (study.findings().stream().anyMatch(f -> f.text().contains(group.caution()))) {
+        continue; // it is a finding of its own, in the tables below
+      }
       String title =
           group.title().substring(0, 1).toUpperCase(Locale.ROOT) + group.title().substring(1);
       h.element("p class=\"note\"", title + ": " + group.caution());

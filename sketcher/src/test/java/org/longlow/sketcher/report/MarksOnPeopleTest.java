@@ -6,11 +6,13 @@ import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.locationtech.jts.geom.Coordinate;
@@ -58,7 +60,11 @@ class MarksOnPeopleTest {
     return new Study(s.layout(), s.placed(), s.shapes(), s.sittings(), s.standings(), findings);
   }
 
-  private record Elevation(Map<String, Geometry> people, Map<String, Point> marks, String text) {}
+  private record Elevation(
+      Map<String, Geometry> people,
+      Map<String, Geometry> parts,
+      Map<String, Point> marks,
+      String text) {}
 
   @ParameterizedTest
   @MethodSource("machines")
@@ -99,6 +105,30 @@ class MarksOnPeopleTest {
     };
   }
 
+  /** Fully open or shut the lid is clear; only where it is worst does it lie under the mark. */
+  @Test
+  void aSweepIsDrawnWhereItIsWorst() throws Exception {
+    Study study = Study.of(Demos.layout("heron"));
+    Finding sweep =
+        study.findings().stream()
+            .filter(f -> f.id().equals("open.lid.lid.pillionPost"))
+            .findFirst()
+            .orElseThrow();
+    Elevation seen =
+        elevations(Report.html(study)).stream()
+            .filter(e -> e.marks().containsKey(sweep.id()))
+            .findFirst()
+            .orElseThrow();
+    Point mark = seen.marks().get(sweep.id());
+    for (String part : List.of("lid", "pillionPost")) {
+      double mm = SCALE * seen.parts().get(part).distance(mark);
+      assertThat(mm).as(part).isLessThan(Math.abs(sweep.value()) + DRAWN_MM);
+    }
+    assertThat(sweep.opening().getAsDouble()).isBetween(0.1, 0.9);
+    assertThat(seen.text())
+        .contains(String.format(Locale.ROOT, "at %.0f %%", 100 * sweep.opening().getAsDouble()));
+  }
+
   private static List<Elevation> elevations(String html) throws Exception {
     Document page =
         DocumentBuilderFactory.newInstance()
@@ -109,6 +139,7 @@ class MarksOnPeopleTest {
     for (int i = 0; i < figures.getLength(); i++) {
       Element figure = (Element) figures.item(i);
       Map<String, Geometry> people = new HashMap<>();
+      Map<String, Geometry> parts = new HashMap<>();
       Map<String, Point> marks = new HashMap<>();
       NodeList paths = figure.getElementsByTagName("path");
       for (int p = 0; p < paths.getLength(); p++) {
@@ -121,11 +152,16 @@ class MarksOnPeopleTest {
               subject.substring(8), JTS.createPoint(ring(path.getAttribute("d")).get(0)));
         } else if (subject.startsWith("person:") && layer.endsWith("-person")) {
           people.merge(subject.substring(7), outline(path), Geometry::union);
+        } else if (subject.startsWith("part:") && layer.matches(".*-(body|frame)")) {
+          parts.merge(subject.substring(5), outline(path), Geometry::union);
         }
       }
       out.add(
           new Elevation(
-              people, marks, figure.getElementsByTagName("figcaption").item(0).getTextContent()));
+              people,
+              parts,
+              marks,
+              figure.getElementsByTagName("figcaption").item(0).getTextContent()));
     }
     return out;
   }
