@@ -39,6 +39,9 @@ final class Adjusting {
 
   private static final double STILL_MM = 0.5;
 
+  /** How finely the last way towards each other is tried, as a share of it. */
+  private static final double NEARER = 1.0 / 512;
+
   private final LayoutProblem problem;
   private final Map<String, List<String>> groups;
   private final SuitSettings settings;
@@ -267,8 +270,48 @@ final class Adjusting {
       }
       apart = now;
     }
+    for (String person : crew) {
+      Search search =
+          new Search(mover, aim(person, middleOfOthers(person, places)), shared)
+              .within(allowed / ROUNDS);
+      places.put(
+          person, drawnIn(places.get(person), middleOfOthers(person, places), mover, search));
+      left.addAndGet(-search.measured());
+    }
     SuitReport.Adjustment found = report(subset, places);
     return found.unmet().isEmpty() ? found : null;
+  }
+
+  /**
+   * A place as far along the straight way to the others' as one passes; searches stop short of it.
+   */
+  private static Search.Trial drawnIn(
+      Search.Trial place, double[] others, Mover mover, Search search) {
+    Set<String> excused = excusedAt(place);
+    Search.Trial best = place;
+    double passed = 0;
+    double failed = 1;
+    while (failed - passed > NEARER) {
+      double share = (passed + failed) / 2;
+      double[] target = place.at().clone();
+      for (int k = 0; k < target.length; k++) {
+        target[k] += share * (others[k] - target[k]);
+      }
+      Optional<Search.Trial> there = mover.to(place.x(), target).map(search::measure);
+      if (there.isPresent() && passes(there.get(), excused)) {
+        best = there.get();
+        passed = share;
+      } else {
+        failed = share;
+      }
+    }
+    return best;
+  }
+
+  private static Set<String> excusedAt(Search.Trial place) {
+    Set<String> ids = new HashSet<>();
+    place.readings().stream().filter(Reading::fails).forEach(r -> ids.add(r.id()));
+    return ids;
   }
 
   private int steps() {
