@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -138,16 +139,27 @@ class PersonGapTest {
     // ties and the other limits are kept where the gap fails
     assertThat(report.failedTies()).isEmpty();
     assertThat(report.failedLimits()).allMatch(f -> f.limit().startsWith("knees"));
-    for (String name : conflict.names()) {
-      assertThat(holdsWithout(posed, conflict.names(), name)).as(name).isTrue();
+    List<String> open = new ArrayList<>(conflict.names());
+    List<double[]> starts = new ArrayList<>(List.of(posed.problem().start(), report.x()));
+    // a seat turns over far away: what holds without one is looked for where it does without
+    // another
+    for (int i = 0; i < starts.size() && !open.isEmpty(); i++) {
+      double[] start = starts.get(i);
+      open.removeIf(
+          name -> {
+            SolveReport without = without(posed, conflict.names(), name, start);
+            if (without.status().holds()) {
+              starts.add(without.x());
+            }
+            return without.status().holds();
+          });
     }
+    assertThat(open).isEmpty();
   }
 
-  /**
-   * Whether the members of a conflict can hold once one is left out, solved anew; the nearest such
-   * place is not wanted.
-   */
-  private static boolean holdsWithout(LayoutProblem posed, List<String> names, String left) {
+  /** The members of a conflict but one, solved anew from a start; the nearest is not wanted. */
+  private static SolveReport without(
+      LayoutProblem posed, List<String> names, String left, double[] start) {
     Problem all = posed.problem();
     Problem some =
         all.withTies(
@@ -158,11 +170,10 @@ class PersonGapTest {
                 all.limits().stream()
                     .filter(l -> names.contains(l.name()) && !l.name().equals(left))
                     .toList())
-            .withWishes(List.of());
+            .withWishes(List.of())
+            .withStart(start);
     return Solver.solve(
-            some, SolverSettings.DEFAULT.withKeepTurns(false).withWorkAllowed(1_000_000))
-        .status()
-        .holds();
+        some, SolverSettings.DEFAULT.withKeepTurns(false).withWorkAllowed(1_000_000));
   }
 
   @Test
