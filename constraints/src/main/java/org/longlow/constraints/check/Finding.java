@@ -1,6 +1,7 @@
 package org.longlow.constraints.check;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.longlow.rider.geom.PointMm;
 
 /**
@@ -18,6 +19,8 @@ import org.longlow.rider.geom.PointMm;
  * @param text one sentence for the user
  * @param where the place on the elevation, in the axes of the drawn machine, if it has one
  * @param who the person it is about, on which seat, if it is about one
+ * @param group what it belongs to, and so the caution that goes with it
+ * @param opening how far the section of its stance is open where it is worst, 0 shut to 1 open
  */
 public record Finding(
     String id,
@@ -31,7 +34,9 @@ public record Finding(
     String source,
     String text,
     Optional<PointMm> where,
-    Optional<Occupant> who) {
+    Optional<Occupant> who,
+    FindingGroup group,
+    OptionalDouble opening) {
 
   /**
    * A crew member on a seat.
@@ -66,7 +71,9 @@ public record Finding(
         source,
         text,
         where,
-        Optional.empty());
+        Optional.empty(),
+        FindingGroup.LAYOUT,
+        OptionalDouble.empty());
   }
 
   /** Returns a finding held to at least {@code limit}. */
@@ -156,11 +163,13 @@ public record Finding(
         source,
         text,
         Optional.of(point),
-        who);
+        who,
+        group,
+        opening);
   }
 
-  /** Returns this finding as one about a person on a seat. */
-  public Finding about(String person, String seat) {
+  /** Returns this finding as one that is worst where a section is open by {@code share}. */
+  public Finding openBy(double share) {
     return new Finding(
         id,
         subject,
@@ -173,11 +182,51 @@ public record Finding(
         source,
         text,
         where,
-        Optional.of(new Occupant(person, seat)));
+        who,
+        group,
+        OptionalDouble.of(share));
+  }
+
+  /** Returns this finding as one about a person on a seat. */
+  public Finding about(String person, String seat) {
+    return about(new Occupant(person, seat));
+  }
+
+  /** Returns this finding as one about {@code person}. */
+  public Finding about(Occupant person) {
+    return new Finding(
+        id,
+        subject,
+        stance,
+        verdict,
+        value,
+        limit,
+        margin,
+        unit,
+        source,
+        text,
+        where,
+        Optional.of(person),
+        group,
+        opening);
+  }
+
+  /** Returns this finding as one of {@code other}. */
+  Finding in(FindingGroup other) {
+    return new Finding(
+        id, subject, stance, verdict, value, limit, margin, unit, source, text, where, who, other,
+        opening);
+  }
+
+  public Finding withText(String other) {
+    return new Finding(
+        id, subject, stance, verdict, value, limit, margin, unit, source, other, where, who, group,
+        opening);
   }
 
   public Finding withVerdict(Verdict other) {
     return new Finding(
-        id, subject, stance, other, value, limit, margin, unit, source, text, where, who);
+        id, subject, stance, other, value, limit, margin, unit, source, text, where, who, group,
+        opening);
   }
 }

@@ -6,14 +6,19 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import org.longlow.constraints.gap.Body;
+import org.longlow.constraints.gap.Clearing;
 import org.longlow.constraints.gap.Gap;
 import org.longlow.constraints.gap.Gaps;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.machine.RigidMotion;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.stand.Standing;
+import org.longlow.rider.geom.PointMm;
 
 /** Gaps between parts, in the stance in which each pair is closest. */
 final class GapFindings {
@@ -21,11 +26,15 @@ final class GapFindings {
   /** Pairs farther apart than this are clear and not listed one by one, mm. */
   static final double HORIZON_MM = 40;
 
+  /** Beyond what is asked, so that figures in tenths of mm hold what they say, mm. */
+  static final double EASE_MM = 0.001;
+
   private final Layout layout;
   private final GapRules rules;
   private final Map<String, Body> drawn = new LinkedHashMap<>();
   private final Map<Pair, Gap> worst = new LinkedHashMap<>();
   private final Map<Pair, String> stanceOf = new HashMap<>();
+  private final List<Map<String, Body>> stances = new ArrayList<>();
 
   /** Two parts, whichever comes first in the alphabet first. */
   private record Pair(String a, String b) {
@@ -55,6 +64,11 @@ final class GapFindings {
     return List.copyOf(drawn.values());
   }
 
+  /** Returns the body of a part as drawn. */
+  Body drawn(String part) {
+    return drawn.get(part);
+  }
+
   List<Finding> of(List<Standing> standings) {
     keepWorst("", Gaps.among(drawn(), HORIZON_MM, this::cut));
     for (Standing standing : standings) {
@@ -62,6 +76,9 @@ final class GapFindings {
         continue; // swept from shut to open by SectionFindings
       }
       List<Body> moved = bodies(standing.moved().values());
+      Map<String, Body> byName = new HashMap<>();
+      moved.forEach(b -> byName.put(b.name(), b));
+      stances.add(byName);
       List<Body> still = new ArrayList<>(drawn.values());
       still.removeIf(b -> standing.moved().containsKey(b.name()));
       keepWorst(standing.name(), Gaps.between(moved, still, HORIZON_MM, this::cut));
@@ -110,33 +127,67 @@ final class GapFindings {
             limit,
             "mm",
             rules.source(pair.a(), pair.b(), demand),
-            words(pair.a(), pair.b(), gap.gapMm(), limit))
+            words(pair.a(), pair.b(), gap.gapMm(), limit, () -> advice(pair, limit)))
         .at(gap.where());
   }
 
-  /** Says how two things stand to each other. */
-  static String words(String a, String b, double gapMm, double limitMm) {
+  private String advice(Pair pair, double limitMm) {
+    String moved = movesFirst(pair) ? pair.a() : pair.b();
+    String still = movesFirst(pair) ? pair.b() : pair.a();
+    return Advice.move(moved, clearing(still, moved, limitMm))
+        + "; or list it under touches if they are meant to meet";
+  }
+
+  /** Everything that the two bodies must be clear in, the second to be moved. */
+  private Clearing clearing(String still, String moved, double limitMm) {
+    Body body = drawn.get(moved);
+    List<Clearing.Position> positions = new ArrayList<>();
+    positions.add(new Clearing.Position(drawn.get(still), body));
+    for (Map<String, Body> stance : stances) {
+      if (!stance.containsKey(still) && !stance.containsKey(moved)) {
+        continue;
+      }
+      Body there = stance.getOrDefault(moved, body);
+      // a shift of what turns in a stance turns with it
+      RigidMotion back = new RigidMotion(-body.turnRad(there), PointMm.ORIGIN);
+      positions.add(
+          new Clearing.Position(
+              stance.getOrDefault(still, drawn.get(still)).moved(back), there.moved(back)));
+    }
+    return new Clearing(positions, limitMm + EASE_MM);
+  }
+
+  /** Returns what it takes to move a part away from a person seated as drawn. */
+  Clearing clearingOf(String part, Body person, double limitMm) {
+    return new Clearing(List.of(new Clearing.Position(person, drawn.get(part))), limitMm + EASE_MM);
+  }
+
+  /** Of two parts the one to move: not what carries a wheel, rather what no stance moves. */
+  private boolean movesFirst(Pair pair) {
+    Part a = layout.parts().get(pair.a());
+    Part b = layout.parts().get(pair.b());
+    if (Advice.carriesWheel(a) != Advice.carriesWheel(b)) {
+      return Advice.carriesWheel(b);
+    }
+    boolean stays = stances.stream().noneMatch(s -> s.containsKey(pair.a()));
+    return stays && stances.stream().anyMatch(s -> s.containsKey(pair.b()));
+  }
+
+  /**
+   * Says how two things stand to each other.
+   *
+   * @param advice what keeps them apart; not asked for where they are
+   */
+  static String words(String a, String b, double gapMm, double limitMm, Supplier<String> advice) {
     String both = a + " and " + b;
-    if (gapMm < 0) {
-      return both
-          + " run into each other by about "
-          + Say.mm(-gapMm)
-          + "; move one of them, or list it under touches if they are meant to meet.";
+    if (gapMm >= limitMm) {
+      return both + " are " + Say.mm(gapMm) + " apart; " + Say.mm(limitMm) + " are asked.";
     }
-    if (gapMm == 0) {
-      return both
-          + " touch; "
-          + Say.mm(limitMm)
-          + " are asked between them: move one of them, or list it under touches if they are meant"
-          + " to meet.";
-    }
-    return both
-        + " are "
-        + Say.mm(gapMm)
-        + " apart; "
-        + Say.mm(limitMm)
-        + " are asked"
-        + (gapMm < limitMm ? ": move them " + Say.mm(limitMm - gapMm) + " farther apart." : ".");
+    String state =
+        gapMm < 0
+            ? both + " run into each other by " + Say.mm(-gapMm) + "; "
+            : gapMm == 0 ? both + " touch; " : both + " are " + Say.mm(gapMm) + " apart; ";
+    return state + Say.mm(limitMm) + " are asked between them: " + advice.get() + ".";
   }
 
   private Finding summary(int near) {

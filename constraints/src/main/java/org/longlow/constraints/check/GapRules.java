@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Limit;
@@ -24,6 +25,7 @@ final class GapRules {
   private final Map<String, Integer> index = new HashMap<>();
   private final boolean[][] mayNotTouch;
   private final Set<String> excused = new HashSet<>();
+  private final Map<String, List<String>> joints = new TreeMap<>();
   private final Map<String, Double> asked = new HashMap<>();
 
   GapRules(Layout layout, Places places) {
@@ -64,7 +66,39 @@ final class GapRules {
         onPin.computeIfAbsent("\n" + cushion.seat(), s -> new ArrayList<>()).add(part.name());
       }
     }
-    onPin.values().forEach(group -> group.forEach(a -> group.forEach(b -> mark(a, b, false))));
+    onPin.forEach(
+        (pin, group) -> {
+          for (String a : group) {
+            for (String b : group) {
+              mark(a, b, false);
+              if (a.compareTo(b) < 0) {
+                joints.computeIfAbsent(key(a, b), k -> new ArrayList<>()).add(pin);
+              }
+            }
+          }
+        });
+    joints.values().removeIf(pins -> pins.stream().anyMatch(p -> p.startsWith("\n")));
+  }
+
+  /** Two parts and the pins they share. */
+  record Joint(String a, String b, List<String> pins) {}
+
+  /**
+   * Returns the joints of parts that are not said to touch and have no limit of their own: they may
+   * overlap about the pins that they share and nowhere else.
+   */
+  List<Joint> joints() {
+    List<Joint> all = new ArrayList<>();
+    joints.forEach(
+        (key, pins) -> {
+          int middle = key.indexOf('\n');
+          String a = key.substring(0, middle);
+          String b = key.substring(middle + 1);
+          if (!excused.contains(key) && !mayNotTouch(a, b)) {
+            all.add(new Joint(a, b, pins));
+          }
+        });
+    return all;
   }
 
   private void mark(String a, String b, boolean value) {

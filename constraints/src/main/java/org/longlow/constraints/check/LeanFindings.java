@@ -4,37 +4,62 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Stance;
-import org.longlow.constraints.machine.LeanClearance;
-import org.longlow.constraints.machine.Tyre;
+import org.longlow.constraints.machine.TurnLean;
 import org.longlow.constraints.shape.PartShape;
-import org.longlow.constraints.shape.Tyres;
+import org.longlow.constraints.shape.Prism;
+import org.longlow.constraints.stand.Rider;
 import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.stand.Turning;
 import org.longlow.constraints.stand.Wheels;
 import org.longlow.rider.geom.PointMm;
 
-/** How far the machine leans to each side before each part touches the road, on round tyres. */
+/**
+ * How far the machine leans to each side in a turn before each part, or somebody on it, touches the
+ * road: on round tyres, the springs pressed by the turn.
+ */
 final class LeanFindings {
 
-  /** Parts that touch only beyond this lean are not listed, deg. */
+  /** What touches only beyond this lean is not listed, deg. */
   static final double LISTED_TO_DEG = 60;
 
-  private static final String SOURCE =
-      "exact contact of two round tyres (support function of the torus); ";
+  /** The radius of the turn that is said beside a lean, m; a road junction, for comparison only. */
+  static final double EXAMPLE_RADIUS_M = 20;
 
-  /** The closed form with the crown interpolated is this close to the exact contact, rad. */
-  private static final double ROUGH_RAD = Math.toRadians(0.01);
+  private static final String SOURCE =
+      "exact contact of two round tyres (support function of the torus), springs pressed by the turn"
+          + " (1/cos of the turn's force, Cossalter ch. 4); ";
+
+  /** A roll is found to within this, rad. */
+  private static final double FOUND_RAD = 1e-7;
 
   private final Layout layout;
   private final Wheels wheels;
 
-  /** Where a part touches, leaning to a side in a stance. */
-  private record Touch(PartShape shape, boolean left, String stance, PointMm at, double deg) {}
+  /** Something that may touch: a part, or a person with boots and all. */
+  private record Thing(
+      String name, Optional<PartShape> part, List<Prism> body, Optional<Rider.Seated> person) {
+    boolean folds() {
+      return part.filter(p -> p.part() instanceof Part.Rest r && r.folds()).isPresent();
+    }
+
+    String id() {
+      return person.isPresent() ? name + ".body" : name;
+    }
+  }
+
+  /** Where a thing touches, leaning to a side in a stance. */
+  private record Touch(Thing thing, boolean left, String stance, PointMm at, Turning.State state) {
+    double deg() {
+      return Math.toDegrees(state.rollRad());
+    }
+  }
 
   /** The touches that come first, by finding; in the order in which they were met. */
   private final Map<String, Touch> worst = new LinkedHashMap<>();
@@ -46,38 +71,92 @@ final class LeanFindings {
 
   List<Finding> of(List<Standing> standings) {
     double limit = Math.toDegrees(wheels.drawn().value(layout.demands().limit(Demands.Key.LEAN)));
+    boolean ridden = false;
     for (Standing standing : standings) {
       if (standing.kind() == Stance.Kind.LADEN) {
+        ridden = true;
         inStance(standing);
       }
     }
-    String source = SOURCE + Sources.of(layout, Demands.Key.LEAN);
     List<Finding> findings = new ArrayList<>();
-    worst.forEach(
-        (id, touch) ->
-            findings.add(
-                Finding.atLeast(
-                        id,
-                        touch.shape().part().name(),
-                        touch.stance(),
-                        touch.deg(),
-                        limit,
-                        "deg",
-                        source,
-                        words(touch, id.equals(id(touch.left())), limit))
-                    .at(touch.at())));
+    worst.forEach((id, touch) -> findings.add(finding(id, touch, limit)));
+    for (boolean left : new boolean[] {true, false}) {
+      if (ridden && !worst.containsKey(id(left))) {
+        findings.add(clear(left));
+      }
+    }
     return findings;
   }
 
+  private Finding finding(String id, Touch touch, double limit) {
+    Finding f =
+        Finding.atLeast(
+                id,
+                touch.thing().name(),
+                touch.stance(),
+                touch.deg(),
+                limit,
+                "deg",
+                SOURCE + Sources.of(layout, Demands.Key.LEAN),
+                words(touch, id.equals(id(touch.left())), limit))
+            .at(touch.at());
+    if (touch.thing().folds() && f.verdict() == Verdict.FAIL) {
+      f = f.withVerdict(Verdict.CAUTION);
+    }
+    return touch.thing().person().map(p -> about(touch, p)).map(f::about).orElse(f);
+  }
+
+  private static Finding.Occupant about(Touch touch, Rider.Seated person) {
+    return new Finding.Occupant(person.person(), person.seat());
+  }
+
+  private static Finding clear(boolean left) {
+    return Finding.note(
+        id(left),
+        "machine",
+        "",
+        Verdict.PASS,
+        Double.NaN,
+        "deg",
+        "exact contact of two round tyres (support function of the torus)",
+        Say.format(
+            "Leaning to the %s, nothing but tyres touches the road up to %.0f°.",
+            side(left), LISTED_TO_DEG));
+  }
+
   private static String words(Touch touch, boolean headline, double limit) {
-    String name = touch.shape().part().name();
-    String side = touch.left() ? "left" : "right";
-    return (headline
-            ? "Leaning to the " + side + ", " + name + " touches first, at " + Say.deg(touch.deg())
-            : name + " touches the road at " + Say.deg(touch.deg()) + " of lean to the " + side)
-        + "; "
-        + Say.deg(limit)
-        + (touch.deg() < limit ? " are asked: raise it or bring it farther in." : " are asked.");
+    String name = touch.thing().name();
+    String roll = Say.deg(touch.deg());
+    String touches =
+        touch.thing().person().isPresent() ? "a limb of " + name + " touches" : name + " touches";
+    String first =
+        headline
+            ? "Leaning to the "
+                + side(touch.left())
+                + ", the first hard thing is "
+                + (touch.thing().person().isPresent() ? "a limb of " : "")
+                + name
+                + ", at "
+                + roll
+            : Say.format("Leaning to the %s, %s the road at %s", side(touch.left()), touches, roll);
+    String asked = "; " + Say.deg(limit) + " are asked";
+    String mend =
+        touch.deg() >= limit
+            ? "."
+            : touch.thing().folds()
+                ? ": it folds, so it warns before something hard touches."
+                : ": raise it or bring it farther in.";
+    double ideal = touch.state().idealRad();
+    return first
+        + asked
+        + mend
+        + Say.format(
+            " That lean is a turn of %.0f m radius at %.0f km/h, %.2f g sideways.",
+            EXAMPLE_RADIUS_M, 3.6 * TurnLean.speedMs(ideal, EXAMPLE_RADIUS_M), Math.tan(ideal));
+  }
+
+  private static String side(boolean left) {
+    return left ? "left" : "right";
   }
 
   private static String id(boolean left) {
@@ -85,26 +164,27 @@ final class LeanFindings {
   }
 
   private void inStance(Standing standing) {
-    Tyre front = Tyres.of(wheels.front(), standing.places());
-    Tyre rear = Tyres.of(wheels.rear(), standing.places());
-    LeanClearance clearance =
-        new LeanClearance(
-            standing.ground().wheelbaseMm(),
-            new LeanClearance.Wheel(front.freeRadiusMm(), front.sectionRadiusMm()),
-            new LeanClearance.Wheel(rear.freeRadiusMm(), rear.sectionRadiusMm()));
+    List<Thing> things = new ArrayList<>();
+    for (PartShape shape : standing.shapes().values()) {
+      if (!(shape.part() instanceof Part.Wheel)) {
+        things.add(
+            new Thing(shape.part().name(), Optional.of(shape), shape.prisms(), Optional.empty()));
+      }
+    }
+    for (Rider.Seated person : standing.rider().seated()) {
+      things.add(new Thing(person.person(), Optional.empty(), person.body(), Optional.of(person)));
+    }
     for (boolean left : new boolean[] {true, false}) {
+      Turning turning = new Turning(wheels, standing, left ? 1 : -1);
       Touch first = null;
-      for (PartShape shape : standing.shapes().values()) {
-        if (shape.part() instanceof Part.Wheel) {
-          continue;
-        }
-        String id = id(left) + "." + shape.part().name();
-        Touch touch = touch(standing, shape, left, clearance, front, rear, worst.get(id));
+      for (Thing thing : things) {
+        String id = id(left) + "." + thing.id();
+        Touch touch = touch(standing.name(), thing, left, turning, worst.get(id));
         if (touch == null) {
           continue;
         }
         keep(id, touch);
-        if (first == null || touch.deg() < first.deg()) {
+        if (!thing.folds() && (first == null || touch.deg() < first.deg())) {
           first = touch;
         }
       }
@@ -121,73 +201,85 @@ final class LeanFindings {
     }
   }
 
-  /** Returns where the part touches; null if that is no sooner than what is known already. */
+  /** Returns where a thing touches; null if that is no sooner than what is known already. */
   private static Touch touch(
-      Standing standing,
-      PartShape shape,
-      boolean left,
-      LeanClearance clearance,
-      Tyre front,
-      Tyre rear,
-      Touch known) {
-    double y = left ? shape.leftMm() : shape.rightMm();
-    if (y <= 0) {
-      return null;
-    }
+      String stance, Thing thing, boolean left, Turning turning, Touch known) {
     double most = Math.toRadians(LISTED_TO_DEG);
     if (known != null) {
-      most = Math.min(most, Math.toRadians(known.deg()) + ROUGH_RAD);
+      most = Math.min(most, known.state().rollRad());
     }
-    Coordinate at = first(standing, shape, y, front, rear, most);
-    if (at == null) {
-      return null;
-    }
-    PointMm point = new PointMm(at.x, at.y);
-    PointMm road = standing.ground().toRoad(point);
-    LeanClearance.TouchDown touch = clearance.touchDown(road.x(), y, road.z());
-    return touch.touches()
-        ? new Touch(shape, left, standing.name(), point, Math.toDegrees(touch.rollRad()))
-        : null;
-  }
-
-  /**
-   * Returns the corner that touches first, before a roll of {@code most}, or null. The closed form
-   * with the crown interpolated is within 0.001° and picks the corner: at a roll φ a corner is
-   * crown + (z − crown) cos φ − y sin φ above the road.
-   */
-  private static Coordinate first(
-      Standing standing, PartShape shape, double y, Tyre front, Tyre rear, double most) {
-    PointMm along = standing.ground().along();
-    PointMm from = standing.ground().rearContact();
-    double slope =
-        (front.sectionRadiusMm() - rear.sectionRadiusMm()) / standing.ground().wheelbaseMm();
-    double cos = Math.cos(most);
-    double sin = Math.sin(most);
-    // the height over the road is at least linear in x and z: a corner of the box is lowest
-    Envelope box = shape.outline().getEnvelopeInternal();
-    double byX = slope * (1 - cos) * along.x() - cos * along.z();
-    double byZ = slope * (1 - cos) * along.z() + cos * along.x();
-    double lowest =
-        rear.sectionRadiusMm() * (1 - cos)
-            + byX * ((byX > 0 ? box.getMinX() : box.getMaxX()) - from.x())
-            + byZ * ((byZ > 0 ? box.getMinY() : box.getMaxY()) - from.z())
-            - y * sin;
-    if (lowest > 1e-6) {
-      return null;
-    }
-    Coordinate at = null;
-    for (Coordinate c : shape.outline().getCoordinates()) {
-      double x = along.x() * (c.x - from.x()) + along.z() * (c.y - from.z());
-      double z = along.x() * (c.y - from.z()) - along.z() * (c.x - from.x());
-      double crown = Math.max(0, rear.sectionRadiusMm() + slope * x);
-      if (crown + (z - crown) * cos - y * sin < 0) {
-        double reach = Math.max(crown, Math.hypot(z - crown, y));
-        double roll = Math.acos(Math.max(-1, -crown / reach)) - Math.atan2(y, z - crown);
-        cos = Math.cos(roll);
-        sin = Math.sin(roll);
-        at = c;
+    int last = Math.min(turning.steps() - 1, (int) Math.ceil(most / Turning.STEP_RAD));
+    for (int step = 0; step <= last; step++) {
+      if (lowest(thing, left, turning, turning.step(step)).heightMm() <= 0) {
+        double roll =
+            step == 0
+                ? 0
+                : crossing(
+                    thing, left, turning, (step - 1) * Turning.STEP_RAD, step * Turning.STEP_RAD);
+        if (roll > most) {
+          return null;
+        }
+        Turning.State state = turning.at(roll);
+        return new Touch(thing, left, stance, lowest(thing, left, turning, state).at(), state);
       }
     }
-    return at;
+    return null;
+  }
+
+  /** Clear at {@code low}, not at {@code high}; secant steps kept inside the bracket. */
+  private static double crossing(
+      Thing thing, boolean left, Turning turning, double low, double high) {
+    double a = low;
+    double b = high;
+    double fa = lowest(thing, left, turning, turning.at(a)).heightMm();
+    double fb = lowest(thing, left, turning, turning.at(b)).heightMm();
+    for (int i = 0; i < 60 && b - a > FOUND_RAD; i++) {
+      double c = i % 3 == 2 || !(fa > fb) ? (a + b) / 2 : (a * fb - b * fa) / (fb - fa);
+      double inside = Math.min(b - FOUND_RAD / 4, Math.max(a + FOUND_RAD / 4, c));
+      double f = lowest(thing, left, turning, turning.at(inside)).heightMm();
+      if (f > 0) {
+        a = inside;
+        fa = f;
+      } else {
+        b = inside;
+        fb = f;
+      }
+    }
+    return b;
+  }
+
+  /** The point of a thing that is lowest over the road, in the axes of the frame. */
+  private record Low(double heightMm, PointMm at) {}
+
+  private static Low lowest(Thing thing, boolean left, Turning turning, Turning.State state) {
+    List<Prism> body = thing.part().map(p -> turning.shape(p, state).prisms()).orElse(thing.body());
+    double least = Double.POSITIVE_INFINITY;
+    Coordinate at = null;
+    for (Prism prism : body) {
+      double y = left ? prism.across().to() : -prism.across().from();
+      Envelope box = prism.outline().getEnvelopeInternal();
+      if (y <= 0 || box.isNull() || corner(box, y, state) >= Math.min(least, 1e3)) {
+        continue;
+      }
+      for (Coordinate c : prism.outline().getCoordinates()) {
+        double height = state.heightMm(c.x, y, c.y);
+        if (height < least) {
+          least = height;
+          at = c;
+        }
+      }
+    }
+    return new Low(least, at == null ? PointMm.ORIGIN : new PointMm(at.x, at.y));
+  }
+
+  /** Height over the road is linear in x and z, so that a corner of the box is lowest. */
+  private static double corner(Envelope box, double y, Turning.State state) {
+    return Math.min(
+        Math.min(
+            state.heightMm(box.getMinX(), y, box.getMinY()),
+            state.heightMm(box.getMaxX(), y, box.getMinY())),
+        Math.min(
+            state.heightMm(box.getMinX(), y, box.getMaxY()),
+            state.heightMm(box.getMaxX(), y, box.getMaxY())));
   }
 }

@@ -27,13 +27,18 @@ final class PersonGaps {
       findings.add(
           Finding.atLeast(
                   "gap." + part + "." + name,
-                  part + " and " + sitting.person(),
+                  part + " and " + SeatFindings.who(sitting),
                   "laden, " + sitting.person(),
                   gap.gapMm(),
                   limit,
                   "mm",
                   rules.source(part, GapRules.RIDER, demand),
-                  GapFindings.words(part, sitting.person(), gap.gapMm(), limit))
+                  GapFindings.words(
+                      part,
+                      SeatFindings.who(sitting),
+                      gap.gapMm(),
+                      limit,
+                      () -> Advice.move(part, parts.clearingOf(part, person, limit))))
               .at(gap.where()));
     }
     return findings;

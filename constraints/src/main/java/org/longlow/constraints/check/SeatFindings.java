@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.seat.SeatParts;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.rider.seat.Compression;
 import org.longlow.rider.seat.CushionLoad;
+import org.longlow.rider.seat.Foam;
 import org.longlow.rider.seat.FoamStack;
 import org.longlow.rider.seat.SeatLoad;
 import org.longlow.rider.seat.SeatOutcome;
@@ -15,7 +17,8 @@ import org.longlow.rider.seat.SeatOutcome;
 final class SeatFindings {
 
   private static final String FOAM =
-      "layered foam model after Gibson and Ashby, and Mills; bottoming limits are common practice";
+      "layered foam model after Gibson and Ashby 1997 and Mills 2007 (both from memory); bottoming"
+          + " limits and 15 % of wear are common practice";
 
   private SeatFindings() {}
 
@@ -38,6 +41,7 @@ final class SeatFindings {
                   + sitting.seat()
                   + " seat: "
                   + none.reason()));
+      findings.addAll(BodyCare.notes(sitting, stance));
       return findings;
     }
     SeatOutcome.Seated seated = sitting.seated().orElseThrow();
@@ -52,21 +56,48 @@ final class SeatFindings {
     }
     hold(findings, sitting, stance, seated);
     headRest(findings, sitting, stance, seated);
+    findings.addAll(BodyCare.notes(sitting, stance));
     return findings;
   }
 
   /** The person in words, with the seat where it is not the rider's. */
   static String who(Sitting sitting) {
-    return sitting.seat().equals("rider")
+    return sitting.seat().equals(SeatParts.RIDER)
         ? sitting.person()
         : sitting.person() + " as " + sitting.seat();
   }
 
-  /** The person in ids, with the seat where it is not the rider's. */
+  /**
+   * The person in ids, with the seat where it is not the rider's. Dots in the name are doubled, so
+   * that nobody's name reads like somebody else's seat.
+   */
   static String name(Sitting sitting) {
-    return sitting.seat().equals("rider")
-        ? sitting.person()
-        : sitting.person() + "." + sitting.seat();
+    String person = sitting.person().replace(".", "..");
+    return sitting.seat().equals(SeatParts.RIDER) ? person : person + "." + sitting.seat();
+  }
+
+  /** How a cushion holds, best first. */
+  private enum Hold {
+    SOUND("and stays off the board"),
+    BUMP("and reaches the board over a bump of 1 g; use firmer or thicker foam"),
+    TOPPER(
+        "and uses up the top layer, which does nothing more, while the rest holds; a firmer or"
+            + " thicker top layer would help"),
+    BOARD("and goes through to the board; use firmer or thicker foam");
+
+    private final String words;
+
+    Hold(String words) {
+      this.words = words;
+    }
+
+    static Hold of(Compression.Verdict verdict, boolean holdsBump) {
+      return switch (verdict) {
+        case BOTTOMS -> BOARD;
+        case TOPPER_SPENT -> TOPPER;
+        case SOUND -> holdsBump ? SOUND : BUMP;
+      };
+    }
   }
 
   private static void cushion(
@@ -78,27 +109,26 @@ final class SeatFindings {
       CushionLoad load) {
     double thickness = load.safeSinkMm() + load.remainingMm();
     double limit = Math.min(FoamStack.MEAN_LIMIT * thickness, thickness - FoamStack.LEAST_LEFT_MM);
+    Hold fresh = Hold.of(load.verdict(), load.holdsBump());
+    Hold worn = Hold.of(load.worn().verdict(), load.worn().holdsBump());
     Verdict verdict =
-        load.verdict() == Compression.Verdict.BOTTOMS
-            ? Verdict.FAIL
-            : load.verdict() == Compression.Verdict.TOPPER_SPENT || !load.holdsBump()
-                ? Verdict.CAUTION
-                : Verdict.PASS;
+        fresh == Hold.BOARD ? Verdict.FAIL : worn == Hold.SOUND ? Verdict.PASS : Verdict.CAUTION;
     String how =
-        switch (load.verdict()) {
-          case BOTTOMS -> "and goes through to the board; use firmer or thicker foam";
-          case TOPPER_SPENT ->
-              "and uses up the top layer, which does nothing more, while the rest holds; a firmer or"
-                  + " thicker top layer would help";
-          default ->
-              load.holdsBump()
-                  ? "and stays off the board"
-                  : "and reaches the board over a bump of 1 g; use firmer or thicker foam";
-        };
+        fresh != Hold.SOUND
+            ? fresh.words
+            : worn == Hold.SOUND
+                ? "and stays off the board, also when the foam is worn"
+                : "and stays off the board while the foam is new";
+    String later =
+        fresh == Hold.BOARD || worn == fresh
+            ? ""
+            : Say.format(
+                " Worn foam, %s softer, sinks %s %s.",
+                Say.percent(1 - Foam.WORN_SHARE), Say.mm(load.worn().safeSinkMm()), worn.words);
     findings.add(
         new Finding(
                 "sink." + SeatFindings.name(sitting) + "." + role,
-                part.name(),
+                who(sitting) + ", " + part.name(),
                 stance,
                 verdict,
                 load.safeSinkMm(),
@@ -107,12 +137,13 @@ final class SeatFindings {
                 "mm",
                 FOAM,
                 Say.format(
-                    "%s sinks at most %s of %s into %s, %s. %s",
+                    "%s sinks at most %s of %s into %s, %s.%s %s",
                     who(sitting),
                     Say.mm(load.safeSinkMm()),
                     Say.mm(thickness),
                     part.name(),
                     how,
+                    later,
                     FoamStack.SINK_CAUTION),
                 Optional.empty())
             .at(load.centre()));

@@ -1,42 +1,53 @@
 package org.longlow.constraints.check;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.longlow.constraints.gap.Body;
-import org.longlow.constraints.gap.Gap;
-import org.longlow.constraints.gap.Gaps;
+import org.longlow.constraints.gap.Fouling;
+import org.longlow.constraints.gap.Sweep;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Section;
-import org.longlow.constraints.machine.RigidMotion;
 import org.longlow.constraints.machine.SectionMotion;
+import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.stand.Sections;
+import org.longlow.rider.geom.PointMm;
 
 /** What a section meets on its way from shut to open: parts that stay, and people seated. */
 final class SectionFindings {
 
-  /** Positions looked at between shut and open. */
-  static final int STEPS = 24;
+  /** How the way is looked at, in words. */
+  static final String HOW =
+      "the whole way swept, gaps to within "
+          + Say.mm(Sweep.BOUND_MM)
+          + " (conservative advancement)";
 
   private final Layout layout;
   private final GapRules rules;
   private final GapFindings parts;
   private final Places places;
-  private final List<Body> people;
+  private final JointFindings joints;
+  private final Map<Sitting, Body> people = new LinkedHashMap<>();
 
   SectionFindings(
-      Layout layout, GapRules rules, GapFindings parts, Places places, List<Body> people) {
+      Layout layout,
+      GapRules rules,
+      GapFindings parts,
+      JointFindings joints,
+      Places places,
+      List<Sitting> sittings) {
+    this.joints = joints;
     this.layout = layout;
     this.rules = rules;
     this.parts = parts;
     this.places = places;
-    this.people = people;
+    sittings.forEach(s -> s.solid().ifPresent(body -> people.put(s, body)));
   }
 
   List<Finding> all() {
@@ -63,44 +74,31 @@ final class SectionFindings {
       return;
     }
     Set<String> own = Set.copyOf(section.parts());
-    List<Body> moving = new ArrayList<>();
-    List<Body> others = new ArrayList<>();
-    parts.drawn().forEach(b -> (own.contains(b.name()) ? moving : others).add(b));
-    Map<String, Gap> worst = new LinkedHashMap<>();
-    Map<String, Double> when = new HashMap<>();
-    for (int step = 1; step <= STEPS; step++) {
-      double opening = (double) step / STEPS;
-      RigidMotion to = motion.at(opening);
-      List<Body> now = moving.stream().map(b -> b.moved(to)).toList();
-      List<Gap> gaps =
-          new ArrayList<>(
-              Gaps.between(
-                  now,
-                  others,
-                  GapFindings.HORIZON_MM,
-                  (a, b) ->
-                      rules.mayNotTouch(a.name(), b.name()) ? cut(worst, a, b) : Gaps.Cut.NEVER));
-      gaps.addAll(
-          Gaps.between(
-              now,
-              people,
-              GapFindings.HORIZON_MM,
-              (a, b) -> rules.clearOfPeople(a.name()) ? cut(worst, a, b) : Gaps.Cut.NEVER));
-      for (Gap gap : gaps) {
-        String key = key(gap.first(), gap.second());
-        worst.put(key, gap);
-        when.put(key, opening);
+    Sweep sweep = new Sweep(motion);
+    int before = findings.size();
+    for (Body part : parts.drawn()) {
+      if (!own.contains(part.name())) {
+        continue;
+      }
+      for (Body other : parts.drawn()) {
+        if (!own.contains(other.name()) && rules.mayNotTouch(part.name(), other.name())) {
+          past(name, motion, sweep, part, other).ifPresent(findings::add);
+        }
+      }
+      if (rules.clearOfPeople(part.name())) {
+        people.forEach(
+            (sitting, body) ->
+                past(name, motion, sweep, part, sitting, body).ifPresent(findings::add));
       }
     }
-    int failing = 0;
-    for (Map.Entry<String, Gap> e : worst.entrySet()) {
-      Finding f = finding(name, e.getValue(), when.get(e.getKey()));
-      if (f.verdict() == Verdict.FAIL) {
-        failing++;
-        findings.add(f);
+    for (GapRules.Joint joint : rules.joints()) {
+      if (own.contains(joint.a()) != own.contains(joint.b())) {
+        String part = own.contains(joint.a()) ? joint.a() : joint.b();
+        String other = part.equals(joint.a()) ? joint.b() : joint.a();
+        joined(name, motion, sweep, joint, part, other).ifPresent(findings::add);
       }
     }
-    if (failing == 0) {
+    if (findings.size() == before) {
       findings.add(
           new Finding(
               "open." + name,
@@ -111,38 +109,134 @@ final class SectionFindings {
               Double.NaN,
               Double.NaN,
               "",
-              "gaps at " + STEPS + " positions on the way",
+              HOW,
               "Section " + name + " opens clear of everything.",
               Optional.empty()));
     }
   }
 
-  private static String key(String part, String other) {
-    return part + "\n" + other;
+  /** One part of the section on its way past another part. */
+  private Optional<Finding> past(
+      String section, SectionMotion motion, Sweep sweep, Body part, Body other) {
+    Demands.Key demand = rules.demand(part.name(), other.name());
+    double limit = rules.limitMm(part.name(), other.name(), demand);
+    if (Double.isNaN(sweep.firstBelow(part, other, limit))) {
+      return Optional.empty();
+    }
+    Part one = layout.parts().get(part.name());
+    Part two = layout.parts().get(other.name());
+    List<Fouling.Remedy> remedies = new ArrayList<>();
+    remedies.add(Advice.carriesWheel(two) ? Fouling.Remedy.SHIFT_PART : Fouling.Remedy.SHIFT_OTHER);
+    if (Advice.cutToFit(one)) {
+      remedies.add(Fouling.Remedy.CUT_PART);
+    }
+    if (Advice.cutToFit(two)) {
+      remedies.add(Fouling.Remedy.CUT_OTHER);
+    }
+    String moved = Advice.carriesWheel(two) ? part.name() : other.name();
+    return Fouling.of(motion, part, other, limit, remedies)
+        .map(
+            fouling ->
+                finding(
+                    "open." + section + "." + part.name() + "." + other.name(),
+                    section,
+                    part.name() + " and " + other.name(),
+                    fouling,
+                    limit,
+                    rules.source(part.name(), other.name(), demand),
+                    Advice.ways(part.name(), other.name(), moved, fouling)
+                        + ", or list it under touches if they are meant to meet"));
   }
 
-  /** Only gaps smaller than the smallest known so far matter. */
-  private static double cut(Map<String, Gap> worst, Body a, Body b) {
-    Gap known = worst.get(key(a.name(), b.name()));
-    return known == null ? GapFindings.HORIZON_MM : known.gapMm();
+  /** One part of the section that shares pins with one that stays, beyond their joint. */
+  private Optional<Finding> joined(
+      String section,
+      SectionMotion motion,
+      Sweep sweep,
+      GapRules.Joint joint,
+      String part,
+      String other) {
+    List<PointMm> pins = joint.pins().stream().map(places::pin).toList();
+    double reach = joints.reachMm(layout.parts().get(joint.a()), layout.parts().get(joint.b()));
+    Body a = parts.drawn(part).beyond(pins, reach);
+    Body b = parts.drawn(other).beyond(pins, reach);
+    if (a.overlaps(b) || Double.isNaN(sweep.firstBelow(a, b, 0))) {
+      return Optional.empty(); // what is so when shut is the joint's own finding
+    }
+    return Fouling.of(motion, a, b, 0, List.of())
+        .map(
+            fouling ->
+                finding(
+                    "open." + section + "." + part + "." + other,
+                    section,
+                    "beyond their joint " + part + " and " + other,
+                    fouling,
+                    0,
+                    JointFindings.JOINT,
+                    "change their shape there"));
   }
 
-  private Finding finding(String section, Gap gap, double opening) {
-    boolean person = !layout.parts().containsKey(gap.second());
-    Demands.Key demand =
-        person ? rules.demandOfPeople(gap.first()) : rules.demand(gap.first(), gap.second());
-    String other = person ? GapRules.RIDER : gap.second();
-    double limit = rules.limitMm(gap.first(), other, demand);
+  /** One part of the section on its way past somebody seated. */
+  private Optional<Finding> past(
+      String section, SectionMotion motion, Sweep sweep, Body part, Sitting sitting, Body person) {
+    Demands.Key demand = rules.demandOfPeople(part.name());
+    double limit = rules.limitMm(part.name(), GapRules.RIDER, demand);
+    if (Double.isNaN(sweep.firstBelow(part, person, limit))) {
+      return Optional.empty();
+    }
+    List<Fouling.Remedy> remedies = new ArrayList<>(List.of(Fouling.Remedy.SHIFT_PART));
+    if (Advice.cutToFit(layout.parts().get(part.name()))) {
+      remedies.add(Fouling.Remedy.CUT_PART);
+    }
+    String who = SeatFindings.who(sitting);
+    return Fouling.of(motion, part, person, limit, remedies)
+        .map(
+            fouling ->
+                finding(
+                        "open." + section + "." + part.name() + "." + SeatFindings.name(sitting),
+                        section,
+                        part.name() + " and " + who,
+                        fouling,
+                        limit,
+                        rules.source(part.name(), GapRules.RIDER, demand),
+                        Advice.ways(part.name(), who, part.name(), fouling))
+                    .about(sitting.person(), sitting.seat()));
+  }
+
+  private static Finding finding(
+      String id,
+      String section,
+      String both,
+      Fouling fouling,
+      double limitMm,
+      String source,
+      String ways) {
+    double gap = fouling.gapMm();
+    String text =
+        "Section "
+            + section
+            + ": "
+            + both
+            + (gap < 0 ? " run into each other" : gap == 0 ? " touch" : " come too close")
+            + (fouling.first() == 0
+                ? " from shut on"
+                : " from " + percent(fouling.first()) + " open on")
+            + "; worst at "
+            + percent(fouling.worst())
+            + ", where they are "
+            + (gap < 0 ? Say.mm(-gap) + " in each other" : Say.mm(gap) + " apart")
+            + ". To keep the "
+            + Say.mm(limitMm)
+            + " asked all the way, "
+            + ways
+            + ".";
     return Finding.atLeast(
-            "open." + section + "." + gap.first() + "." + gap.second(),
-            gap.first() + " and " + gap.second(),
-            "open, " + section,
-            gap.gapMm(),
-            limit,
-            "mm",
-            rules.source(gap.first(), other, demand),
-            Say.format("At %.0f %% open: ", opening * 100)
-                + GapFindings.words(gap.first(), gap.second(), gap.gapMm(), limit))
-        .at(gap.where());
+            id, both, "open, " + section, gap, limitMm, "mm", source + "; " + HOW, text)
+        .at(fouling.where())
+        .openBy(fouling.worst());
+  }
+
+  private static String percent(double opening) {
+    return Say.format("%.0f %%", opening * 100);
   }
 }

@@ -57,7 +57,7 @@ final class SightFindings {
             : " Through the screen it is " + metres(through.roadMm()) + ".";
     Finding f =
         Finding.atMost(
-            "sight." + sitting.person(),
+            "sight." + SeatFindings.name(sitting),
             sitting.person() + ", sight",
             standing.name(),
             // the road that is nowhere seen is no distance; the words say so
@@ -138,7 +138,7 @@ final class SightFindings {
           case NONE -> "cannot reach the ground, the leg is " + Say.mm(raised) + " short";
         };
     return Finding.atMost(
-            "foot." + sitting.person(),
+            "foot." + SeatFindings.name(sitting),
             sitting.person() + ", foot down",
             standing.name(),
             raised,

@@ -2,12 +2,17 @@ package org.longlow.constraints.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.longlow.constraints.gap.SideBySide;
+import org.longlow.constraints.place.LayoutProblem;
 import org.longlow.constraints.place.Placed;
+import org.longlow.constraints.solve.Conflict;
 import org.longlow.constraints.solve.Diagnosis;
 import org.longlow.constraints.solve.LimitFailure;
 import org.longlow.constraints.solve.Redundancy;
 import org.longlow.constraints.solve.SolveReport;
 import org.longlow.constraints.solve.SolveStatus;
+import org.longlow.constraints.solve.SolverSettings;
 import org.longlow.constraints.solve.relation.Relations;
 
 /** How the layout itself solved: ties, limits, freedoms, what is redundant or near a dead point. */
@@ -15,64 +20,135 @@ final class SolveFindings {
 
   private static final String SOURCE = "this layout's ties and limits";
 
+  /** Amounts below this would read as nothing, mm. */
+  private static final double LEAST_SAID_MM = 0.05;
+
+  private static final String ALLOWED =
+      Say.format(
+          "the work allowed, %d million evaluations",
+          SolverSettings.DEFAULT.workAllowed() / 1_000_000);
+
   private SolveFindings() {}
 
   static List<Finding> of(Placed placed) {
     List<Finding> findings = new ArrayList<>();
     SolveReport report = placed.report();
-    int ties = placed.problem().problem().ties().size();
+    Optional<Diagnosis> diagnosis = report.diagnosis();
+    Optional<Conflict> conflict = diagnosis.flatMap(Diagnosis::conflict);
     if (report.status().holds()) {
-      int free = report.diagnosis().map(Diagnosis::degreesOfFreedom).orElse(0);
-      findings.add(
-          Finding.note(
-              "ties",
-              "layout",
-              "",
-              Verdict.PASS,
-              report.maxResidualMm(),
-              "mm",
-              SOURCE,
-              Say.format("All %d ties hold; %d ways to move are left free.", ties, free)));
+      findings.add(holds(placed, diagnosis));
+    } else if (report.status() == SolveStatus.NOT_DECIDED) {
+      findings.add(notDecided(report));
     } else if (report.status() == SolveStatus.LIMIT_FAILS) {
-      for (LimitFailure failure : report.failedLimits()) {
-        findings.add(limit(failure, placed.problem().isOfAngle(failure.limit())));
+      boolean decided = diagnosis.map(Diagnosis::decided).orElse(true);
+      for (LimitFailure failure : worthSaying(report.failedLimits())) {
+        findings.add(limit(failure, placed.problem(), conflict, decided));
       }
     } else {
-      List<String> set = report.diagnosis().map(Diagnosis::contradiction).orElse(List.of());
-      List<String> named = set.isEmpty() ? report.failedTies() : set;
-      findings.add(
-          new Finding(
-              "ties",
-              String.join(", ", named),
-              "",
-              Verdict.FAIL,
-              report.maxResidualMm(),
-              0,
-              -report.maxResidualMm(),
-              "mm",
-              SOURCE,
-              "These ties cannot all hold: "
-                  + String.join(", ", named)
-                  + "; change or drop one of them. The drawing shows the nearest compromise, off by "
-                  + Say.mm(report.maxResidualMm())
-                  + ".",
-              java.util.Optional.empty()));
+      findings.add(ties(report, conflict));
     }
-    report.diagnosis().ifPresent(d -> addDiagnosis(d, findings));
+    diagnosis.ifPresent(d -> addDiagnosis(d, findings));
+    if (report.status().holds() && !diagnosis.map(Diagnosis::decided).orElse(true)) {
+      findings.add(
+          Finding.note(
+              "freedoms",
+              "layout",
+              "",
+              Verdict.CAUTION,
+              Double.NaN,
+              "",
+              SOURCE,
+              "Not decided: what the ties leave free and which of them say nothing new; working it"
+                  + " out takes more than "
+                  + ALLOWED
+                  + "."));
+    }
     return findings;
   }
 
-  private static Finding limit(LimitFailure failure, boolean ofAngle) {
-    double off =
-        ofAngle
-            ? Math.toDegrees(failure.shortfallMm() / Relations.ARC_RADIUS_MM)
-            : failure.shortfallMm();
+  private static Finding holds(Placed placed, Optional<Diagnosis> diagnosis) {
+    int ties = placed.problem().problem().ties().size();
+    int free = diagnosis.map(Diagnosis::degreesOfFreedom).orElse(0);
+    return Finding.note(
+        "ties",
+        "layout",
+        "",
+        Verdict.PASS,
+        placed.report().maxResidualMm(),
+        "mm",
+        SOURCE,
+        Say.format("All %d ties hold; %d ways to move are left free.", ties, free));
+  }
+
+  /** What is missed by nothing that can be said is left out beside what is missed by more. */
+  private static List<LimitFailure> worthSaying(List<LimitFailure> failures) {
+    List<LimitFailure> large =
+        failures.stream().filter(f -> f.shortfallMm() >= LEAST_SAID_MM).toList();
+    return large.isEmpty() ? failures : large;
+  }
+
+  private static Finding notDecided(SolveReport report) {
+    List<String> open = new ArrayList<>(report.failedTies());
+    report.failedLimits().forEach(f -> open.add(f.limit()));
+    String what = open.isEmpty() ? "the ties and limits" : String.join(", ", open);
+    return Finding.note(
+        "undecided",
+        what,
+        "",
+        Verdict.FAIL,
+        report.maxResidualMm(),
+        "mm",
+        SOURCE,
+        "Not decided: whether "
+            + what
+            + " can hold together with the rest; finding out takes more than "
+            + ALLOWED
+            + ". The drawing shows where the search stopped. Loosen one of them, or draw the layout"
+            + " nearer to what is meant.");
+  }
+
+  private static Finding ties(SolveReport report, Optional<Conflict> conflict) {
+    List<String> named = conflict.map(Conflict::names).orElse(report.failedTies());
+    double off = report.maxResidualMm();
+    String smallest =
+        conflict.isPresent() ? "" : ", and which of them to blame was not worked out to the end";
+    return new Finding(
+        "ties",
+        String.join(", ", named),
+        "",
+        Verdict.FAIL,
+        off,
+        0,
+        -off,
+        "mm",
+        SOURCE,
+        "These ties cannot all hold"
+            + smallest
+            + ": "
+            + String.join(", ", named)
+            + "; change or drop one of them. The drawing shows the nearest compromise, off by "
+            + amount(off, false)
+            + ".",
+        Optional.empty());
+  }
+
+  private static Finding limit(
+      LimitFailure failure, LayoutProblem problem, Optional<Conflict> conflict, boolean decided) {
+    boolean ofAngle = problem.isOfAngle(failure.limit());
+    double off = ofAngle ? degrees(failure.shortfallMm()) : failure.shortfallMm();
+    Optional<SideBySide.Pair> across =
+        problem
+            .across(failure.limit())
+            .filter(pair -> pair.shortMm() >= failure.shortfallMm() - LEAST_SAID_MM);
     String text =
-        "Limit "
-            + failure.limit()
-            + " cannot hold together with the ties and other limits; it is missed by "
-            + (ofAngle ? Say.deg(off) : Say.mm(off))
-            + ".";
+        across.isPresent()
+            ? "Limit "
+                + failure.limit()
+                + " is "
+                + Say.mm(across.get().shortMm())
+                + " short across the machine; no move in the elevation helps, since the two lie side"
+                + " by side there. Change how wide or how far out one of them is."
+            : "Limit " + failure.limit() + " " + together(failure, ofAngle, conflict, decided);
     return new Finding(
         "limit." + failure.limit(),
         failure.limit(),
@@ -84,7 +160,44 @@ final class SolveFindings {
         ofAngle ? "deg" : "mm",
         SOURCE,
         text,
-        java.util.Optional.empty());
+        Optional.empty());
+  }
+
+  /** What a limit cannot hold together with. */
+  private static String together(
+      LimitFailure failure, boolean ofAngle, Optional<Conflict> conflict, boolean decided) {
+    String missed = " it is missed by " + amount(failure.shortfallMm(), ofAngle);
+    Optional<Conflict> own = conflict.filter(c -> c.names().contains(failure.limit()));
+    if (own.isEmpty()) {
+      return "cannot hold together with the ties and other limits;"
+          + missed
+          + (decided ? "." : ". Which of them to blame was not worked out to the end.");
+    }
+    List<String> others =
+        own.get().names().stream().filter(n -> !n.equals(failure.limit())).toList();
+    if (others.isEmpty()) {
+      return "cannot hold wherever things are moved;" + missed + ".";
+    }
+    return "cannot hold together with "
+        + String.join(", ", others)
+        + ";"
+        + missed
+        + ". Without any one of these the rest can hold"
+        + (own.get().missed().equals(failure.limit())
+            ? "; where the others hold, it is short by "
+                + amount(own.get().missMm(), ofAngle)
+                + " at best."
+            : ".");
+  }
+
+  private static String amount(double shortMm, boolean ofAngle) {
+    return shortMm < LEAST_SAID_MM
+        ? "less than " + Say.mm(LEAST_SAID_MM)
+        : ofAngle ? Say.deg(degrees(shortMm)) : Say.mm(shortMm);
+  }
+
+  private static double degrees(double arcMm) {
+    return Math.toDegrees(arcMm / Relations.ARC_RADIUS_MM);
   }
 
   private static void addDiagnosis(Diagnosis diagnosis, List<Finding> findings) {

@@ -43,8 +43,11 @@ final class StandFindings {
     double lean = standing.places().value(stand.lean());
     PointMm centre = standing.ground().toRoad(standing.load().total().at());
     PointMm foot = standing.ground().toRoad(standing.places().pin(stand.foot()));
-    double y = Math.abs(standing.places().value(stand.y()));
-    double height = ParkedStability.leanHeightMm(centre.z(), crown, lean);
+    double y = standing.places().value(stand.y());
+    double side = Math.signum(y);
+    y = Math.abs(y);
+    double across = side * standing.load().total().yMm();
+    double height = ParkedStability.leanHeightMm(centre.z(), across, crown, lean);
     if (!(height > 0) || y < LEAST_SIDEWAYS_MM) {
       return Finding.note(
           "stand." + stand.name(),
@@ -67,7 +70,7 @@ final class StandFindings {
             new ParkedStability.PlanMm(0, 0),
             new ParkedStability.PlanMm(foot.x(), y),
             new ParkedStability.PlanMm(
-                centre.x(), ParkedStability.leanShiftMm(centre.z(), crown, lean)),
+                centre.x(), ParkedStability.leanShiftMm(centre.z(), across, crown, lean)),
             height);
     double tip = Math.toDegrees(parked.leastTipRad());
     double limit = Math.toDegrees(standing.places().value(layout.demands().limit(Demands.Key.TIP)));

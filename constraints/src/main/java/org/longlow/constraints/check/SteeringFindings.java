@@ -2,14 +2,24 @@ package org.longlow.constraints.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.machine.Steering;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
 import org.longlow.rider.geom.PointMm;
 
-/** Rake and trail as they come out, unladen and laden: figures to know, not to pass or fail. */
+/** Rake and trail as they come out, unladen and laden, against what machines on the road have. */
 final class SteeringFindings {
+
+  /**
+   * Ground trail of machines on the road over all classes, mm: feet-forward and scooters from 50,
+   * cruisers to 175. Typical ranges from memory; no survey was found.
+   */
+  static final double LEAST_MM = 50;
+
+  /** See {@link #LEAST_MM}. */
+  static final double MOST_MM = 175;
 
   private SteeringFindings() {}
 
@@ -28,26 +38,49 @@ final class SteeringFindings {
       double rake = Math.atan2(bottom.x() - top.x(), top.z() - bottom.z());
       Steering steering = Steering.of(wheels.frontTyre().freeRadiusMm(), rake, axle, bottom);
       findings.add(
-          Finding.note(
-                  "trail." + (s.people().isEmpty() ? "unladen" : s.people()),
-                  "steering",
-                  s.name(),
-                  steering.groundTrailMm() > 0 ? Verdict.PASS : Verdict.FAIL,
-                  steering.groundTrailMm(),
-                  "mm",
-                  "plane geometry of steering axis and tyre",
-                  Say.format(
-                      "Rake %s, ground trail %s, normal trail %s, wheel flop %s%s.",
-                      Say.deg(Math.toDegrees(rake)),
-                      Say.mm(steering.groundTrailMm()),
-                      Say.mm(steering.normalTrailMm()),
-                      Say.mm(steering.flopMm()),
-                      steering.groundTrailMm() > 0
-                          ? ""
-                          : "; without trail the wheel does not straighten itself: lean the steering"
-                              + " axis back more, or set the axle less far ahead of it"))
-              .at(s.ground().frontContact()));
+          trail(
+              "trail." + (s.people().isEmpty() ? "unladen" : s.people()),
+              s,
+              Math.toDegrees(rake),
+              steering));
     }
     return findings;
+  }
+
+  private static Finding trail(String id, Standing s, double rakeDeg, Steering steering) {
+    double trail = steering.groundTrailMm();
+    double nearer = trail - LEAST_MM < MOST_MM - trail ? LEAST_MM : MOST_MM;
+    double margin = Math.min(trail - LEAST_MM, MOST_MM - trail);
+    String advice =
+        trail <= 0
+            ? "; without trail the wheel does not straighten itself: lean the steering axis back"
+                + " more, or set the axle less far ahead of it"
+            : margin < 0
+                ? Say.format(
+                    "; machines on the road have %.0f to %.0f mm: too little makes it nervous, too"
+                        + " much heavy to turn",
+                    LEAST_MM, MOST_MM)
+                : "";
+    return new Finding(
+            id,
+            "steering",
+            s.name(),
+            trail <= 0 ? Verdict.FAIL : margin < 0 ? Verdict.CAUTION : Verdict.PASS,
+            trail,
+            nearer,
+            margin,
+            "mm",
+            "plane geometry of steering axis and tyre; range over all classes of machine from memory"
+                + " (Cossalter, Motorcycle Dynamics, ch. 1-3, among others)",
+            Say.format(
+                "%s: rake %s, ground trail %s, normal trail %s, wheel flop %s%s.",
+                s.people().isEmpty() ? "Unladen" : "With " + s.people(),
+                Say.deg(rakeDeg),
+                Say.mm(trail),
+                Say.mm(steering.normalTrailMm()),
+                Say.mm(steering.flopMm()),
+                advice),
+            Optional.empty())
+        .at(s.ground().frontContact());
   }
 }

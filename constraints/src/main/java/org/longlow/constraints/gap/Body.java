@@ -4,10 +4,15 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.machine.RigidMotion;
+import org.longlow.constraints.shape.Curves;
+import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.Prism;
+import org.longlow.rider.geom.PointMm;
 
 /** A named body with the index of its outlines, made once and asked many times. Immutable. */
 public final class Body {
@@ -20,7 +25,7 @@ public final class Body {
     this(Face.of(prisms), name);
   }
 
-  private Body(List<Face> faces, String name) {
+  Body(List<Face> faces, String name) {
     this.name = name;
     this.faces = faces;
     faces.forEach(f -> envelope.expandToInclude(f.edges().envelope()));
@@ -50,6 +55,119 @@ public final class Body {
     return envelope;
   }
 
+  /** Returns the farthest that a corner of it is from a point, mm. */
+  public double reachMm(PointMm from) {
+    double most = 0;
+    for (Face face : faces) {
+      most = Math.max(most, face.edges().reachMm(from));
+    }
+    return most;
+  }
+
+  /** Returns whether the boxes round both in the elevation are nearer than a distance, mm. */
+  boolean near(Body other, double byMm) {
+    Envelope a = envelope;
+    Envelope b = other.envelope;
+    return a.getMinX() - b.getMaxX() < byMm
+        && b.getMinX() - a.getMaxX() < byMm
+        && a.getMinY() - b.getMaxY() < byMm
+        && b.getMinY() - a.getMaxY() < byMm
+        && !a.isNull()
+        && !b.isNull();
+  }
+
+  boolean hasFaces() {
+    return !envelope.isNull();
+  }
+
+  /** Returns how far it reaches towards a direction, mm from the origin. */
+  double mostMm(PointMm towards) {
+    double most = Double.NEGATIVE_INFINITY;
+    for (Face face : faces) {
+      most = Math.max(most, face.edges().mostMm(towards));
+    }
+    return most;
+  }
+
+  /** Returns by what angle the same body in another place is turned, rad; 0 if it has changed. */
+  public double turnRad(Body there) {
+    if (faces.isEmpty() || there.faces.size() != faces.size()) {
+      return 0;
+    }
+    double[] from = faces.get(0).edges().ends;
+    double[] to = there.faces.get(0).edges().ends;
+    if (from.length != to.length) {
+      return 0;
+    }
+    int longest = 0;
+    for (int k = 0; k < from.length; k += 4) {
+      if (along(from, k).length() > along(from, longest).length()) {
+        longest = k;
+      }
+    }
+    PointMm u = along(from, longest);
+    PointMm v = along(to, longest);
+    return Math.abs(u.length() - v.length()) < 1e-6 ? Math.atan2(u.cross(v), u.dot(v)) : 0;
+  }
+
+  private static PointMm along(double[] ends, int k) {
+    return new PointMm(ends[k + 2] - ends[k], ends[k + 3] - ends[k + 1]);
+  }
+
+  /** Returns a motion that only shifts. */
+  public static RigidMotion by(PointMm shift) {
+    return new RigidMotion(0, shift);
+  }
+
+  /** Returns what of this body lies farther than a radius from all of some points. */
+  public Body beyond(List<PointMm> points, double radiusMm) {
+    List<Face> kept = new ArrayList<>();
+    for (Face face : faces) {
+      Geometry outline = null;
+      for (PointMm p : points) {
+        if (face.edges().envelope().distance(new Envelope(p.x(), p.x(), p.z(), p.z())) < radiusMm) {
+          outline = outline == null ? face.edges().outline() : outline;
+          outline = outline.difference(Curves.disc(p, radiusMm));
+        }
+      }
+      if (outline == null) {
+        kept.add(face);
+      } else if (!outline.isEmpty()) {
+        kept.add(new Face(Edges.of(outline), face.across()));
+      }
+    }
+    return new Body(kept, name);
+  }
+
+  /** Returns this body shifted across the machine, left positive. */
+  public Body across(double mm) {
+    return acrossEach(i -> List.of(new Interval(i.from() + mm, i.to() + mm)));
+  }
+
+  /**
+   * Returns this body with both sides farther out; what lies across the middle plane grows with
+   * them.
+   */
+  public Body apart(double mm) {
+    return acrossEach(
+        i -> {
+          double from = i.from() + (i.from() < 0 && i.to() > 0 || i.middle() < 0 ? -mm : mm);
+          double to = i.to() + (i.from() < 0 && i.to() > 0 || i.middle() > 0 ? mm : -mm);
+          return from <= to ? List.of(new Interval(from, to)) : List.of();
+        });
+  }
+
+  private Body acrossEach(Function<Interval, List<Interval>> change) {
+    List<Face> changed = new ArrayList<>();
+    for (Face face : faces) {
+      List<Interval> across = face.across().stream().map(change).flatMap(List::stream).toList();
+      if (!across.isEmpty()) {
+        changed.add(new Face(face.edges(), across));
+      }
+    }
+    return new Body(changed, name);
+  }
+
   /** Returns this body after {@code motion}; its index is kept, not built again. */
   public Body moved(RigidMotion motion) {
     Map<Edges, Edges> done = new IdentityHashMap<>();
@@ -71,8 +189,14 @@ public final class Body {
     double cut = cutMm;
     for (Face a : faces) {
       for (Face b : other.faces) {
-        Gap gap = between(a, b, other, cut);
-        if (gap != null) {
+        Gap gap = between(a, b, other, Math.max(cut, Nearest.TOUCH_MM));
+        if (gap == null) {
+          continue;
+        }
+        if (gap.gapMm() < 0) {
+          return overlap(other, cutMm);
+        }
+        if (gap.gapMm() < cut) {
           best = gap;
           cut = gap.gapMm();
         }
@@ -81,6 +205,107 @@ public final class Body {
     return best;
   }
 
+  /**
+   * Returns the distance to {@code other}, mm, without working out how deep an overlap is: -1 for
+   * any; infinite if it is not less than {@code cutMm}.
+   */
+  double apartMm(Body other, double cutMm) {
+    double least = Double.POSITIVE_INFINITY;
+    if (near(other, Math.max(cutMm, Nearest.TOUCH_MM))) {
+      for (Face a : faces) {
+        for (Face b : other.faces) {
+          Gap gap = between(a, b, other, Math.max(Math.min(cutMm, least), Nearest.TOUCH_MM));
+          if (gap != null && gap.gapMm() < 0) {
+            return -1;
+          }
+          if (gap != null && gap.gapMm() < cutMm) {
+            least = Math.min(least, gap.gapMm());
+          }
+        }
+      }
+    }
+    return least;
+  }
+
+  /** Returns the smallest gap of any of their outlines across the machine, mm. */
+  double leastAcrossMm(Body other) {
+    double least = Double.POSITIVE_INFINITY;
+    for (Face a : faces) {
+      for (Face b : other.faces) {
+        least = Math.min(least, a.acrossMm(b));
+      }
+    }
+    return least;
+  }
+
+  /**
+   * Returns how far from all of some points two bodies still overlap: the farthest corner of what
+   * they share from the point nearest to it, mm; 0 if they do not.
+   */
+  public double overlapsAwayMm(Body other, List<PointMm> from) {
+    double most = 0;
+    for (Face a : faces) {
+      for (Face b : other.faces) {
+        if (a.acrossMm(b) < 0 && a.apartMm(b) == 0) {
+          Overlap shared = new Overlap(a.edges(), b.edges());
+          if (!shared.touchesOnly()) {
+            for (Coordinate c : shared.corners()) {
+              most = Math.max(most, nearestMm(c, from));
+            }
+          }
+        }
+      }
+    }
+    return most;
+  }
+
+  private static double nearestMm(Coordinate corner, List<PointMm> points) {
+    double least = Double.POSITIVE_INFINITY;
+    for (PointMm p : points) {
+      least = Math.min(least, Math.hypot(corner.x - p.x(), corner.y - p.z()));
+    }
+    return least;
+  }
+
+  /** Returns whether two bodies have more in common than a touch. */
+  public boolean overlaps(Body other) {
+    for (Face a : faces) {
+      for (Face b : other.faces) {
+        if (overlap(a, b)) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private static boolean overlap(Face a, Face b) {
+    return a.acrossMm(b) < 0 && a.apartMm(b) == 0 && a.edges().overlaps(b.edges());
+  }
+
+  /** How deep bodies are in each other is a matter of all their outlines together. */
+  private Gap overlap(Body other, double cutMm) {
+    double gap = -Clearing.depthMm(this, other);
+    if (!(gap < cutMm)) {
+      return null;
+    }
+    Face[] most = null;
+    double area = -1;
+    for (Face a : faces) {
+      for (Face b : other.faces) {
+        if (overlap(a, b)) {
+          double common = new Overlap(a.edges(), b.edges()).areaMm2();
+          if (common > area) {
+            area = common;
+            most = new Face[] {a, b};
+          }
+        }
+      }
+    }
+    return new Gap(name, other.name, gap, null, most[0].edges(), most[1].edges());
+  }
+
+  /** Returns the gap of two outlines below a cut; any negative one where they overlap. */
   private Gap between(Face a, Face b, Body other, double cut) {
     double across = a.acrossMm(b);
     if (across >= cut) {
@@ -92,28 +317,18 @@ public final class Body {
     }
     Nearest near = null;
     if (apart > 0 || !a.holdsCornerOf(b)) {
-      double aside = across > 0 ? Math.sqrt(cut * cut - across * across) : Math.max(cut, 0);
-      // where the overlap known is deeper already, only whether they touch is of interest
+      double aside = across > 0 ? Math.sqrt(cut * cut - across * across) : cut;
       near = Nearest.of(a.edges(), b.edges(), Math.max(aside, Nearest.TOUCH_MM));
       if (near == null) {
         return null;
       }
     }
     double side = near == null ? 0 : near.distanceMm();
-    double gap;
-    if (across > 0) {
-      gap = side == 0 ? across : Math.sqrt(across * across + side * side);
-    } else if (side > 0) {
-      gap = side;
-    } else {
-      double depth = across < 0 && across < cut ? new Overlap(a.edges(), b.edges()).depthMm() : 0;
-      gap = 0.0 - Math.min(depth, -across);
+    if (side > 0) {
+      double gap = across > 0 ? Math.sqrt(across * across + side * side) : side;
+      return gap < cut ? new Gap(name, other.name, gap, near.middle(), null, null) : null;
     }
-    if (!(gap < cut)) {
-      return null;
-    }
-    return side > 0
-        ? new Gap(name, other.name, gap, near.middle(), null, null)
-        : new Gap(name, other.name, gap, null, a.edges(), b.edges());
+    double gap = across >= 0 ? across : overlap(a, b) ? -1 : 0;
+    return gap < cut ? new Gap(name, other.name, gap, null, a.edges(), b.edges()) : null;
   }
 }

@@ -42,11 +42,24 @@ public final class Contacts {
    * @param most how many to keep, those with the least room
    */
   public static Contacts of(Body a, Body b, double gapMm, double reachMm, int most) {
+    return of(a, b, gapMm, reachMm, most, List.of());
+  }
+
+  /**
+   * As {@link #of(Body, Body, double, double, int)} without some pairs of outlines.
+   *
+   * @param aside what is not looked at
+   */
+  public static Contacts of(
+      Body a, Body b, double gapMm, double reachMm, int most, List<SideBySide.Pair> aside) {
     List<Contact> found = new ArrayList<>();
     for (int i = 0; i < a.faces().size(); i++) {
       for (int j = 0; j < b.faces().size(); j++) {
         Face p = a.faces().get(i);
         Face q = b.faces().get(j);
+        if (isAside(aside, i, j)) {
+          continue;
+        }
         double across = p.acrossMm(q);
         if (across >= Math.max(0, gapMm)) {
           continue;
@@ -64,6 +77,15 @@ public final class Contacts {
     // a place keeps its number while nothing else changes
     kept.sort(IN_PLACE);
     return new Contacts(a, b, List.copyOf(kept));
+  }
+
+  private static boolean isAside(List<SideBySide.Pair> aside, int first, int second) {
+    for (SideBySide.Pair pair : aside) {
+      if (pair.first() == first && pair.second() == second) {
+        return true;
+      }
+    }
+    return false;
   }
 
   public int count() {

@@ -2,9 +2,11 @@ package org.longlow.constraints.gap;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.CoordinateSequence;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.MultiPolygon;
 import org.locationtech.jts.geom.Polygon;
@@ -20,6 +22,8 @@ import org.longlow.rider.geom.PointMm;
  */
 final class Edges {
 
+  private static final GeometryFactory FACTORY = new GeometryFactory();
+
   /** Edges under one leaf. */
   static final int RUN = 4;
 
@@ -34,7 +38,7 @@ final class Edges {
 
   final int firstLeaf;
 
-  private Edges(double[] ends, int[] rings) {
+  Edges(double[] ends, int[] rings) {
     this.ends = ends;
     this.rings = rings;
     int leaves = Math.max(1, (ends.length / 4 + RUN - 1) / RUN);
@@ -142,12 +146,80 @@ final class Edges {
     return new Edges(moved, rings);
   }
 
+  /** Returns the same outline shifted. */
+  Edges shifted(PointMm by) {
+    return moved(new RigidMotion(0, by));
+  }
+
   int count() {
     return ends.length / 4;
   }
 
   Envelope envelope() {
     return count() == 0 ? new Envelope() : new Envelope(boxes[4], boxes[6], boxes[5], boxes[7]);
+  }
+
+  /** Returns whether two outlines have more in common than a touch. */
+  boolean overlaps(Edges other) {
+    return Nearest.of(this, other, Nearest.TOUCH_MM) == null
+        ? holdsRing(other) || other.holdsRing(this)
+        : !new Overlap(this, other).touchesOnly();
+  }
+
+  /** Returns whether the first corner of a ring of another outline lies inside this one. */
+  boolean holdsRing(Edges inner) {
+    for (int r = 0; r + 1 < inner.rings.length; r++) {
+      int k = 4 * inner.rings[r];
+      if (k < inner.ends.length && inside(inner.ends[k], inner.ends[k + 1])) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Returns the farthest that a corner is from a point, mm; 0 if there is none. */
+  double reachMm(PointMm from) {
+    double most = 0;
+    for (int k = 0; k < ends.length; k += 4) {
+      most = Math.max(most, Math.hypot(ends[k] - from.x(), ends[k + 1] - from.z()));
+    }
+    return most;
+  }
+
+  /** Returns how far it reaches towards a direction, mm from the origin. */
+  double mostMm(PointMm towards) {
+    double most = Double.NEGATIVE_INFINITY;
+    for (int k = 0; k < ends.length; k += 4) {
+      most = Math.max(most, ends[k] * towards.x() + ends[k + 1] * towards.z());
+    }
+    return most;
+  }
+
+  /** Returns the polygons that have these edges. */
+  Geometry outline() {
+    Geometry outers = FACTORY.createPolygon();
+    Geometry holes = FACTORY.createPolygon();
+    for (int r = 0; r + 1 < rings.length; r++) {
+      int first = rings[r];
+      int size = rings[r + 1] - first;
+      Coordinate[] ring = new Coordinate[size + 1];
+      double twice = 0;
+      for (int i = 0; i < size; i++) {
+        int k = 4 * (first + i);
+        ring[i] = new Coordinate(ends[k], ends[k + 1]);
+        twice +=
+            (ends[k] - ends[4 * first]) * (ends[k + 3] - ends[k + 1])
+                - (ends[k + 1] - ends[4 * first + 1]) * (ends[k + 2] - ends[k]);
+      }
+      ring[size] = ring[0].copy();
+      Geometry polygon = FACTORY.createPolygon(ring);
+      if (twice < 0) {
+        holes = holes.isEmpty() ? polygon : holes.union(polygon);
+      } else {
+        outers = outers.isEmpty() ? polygon : outers.union(polygon);
+      }
+    }
+    return holes.isEmpty() ? outers : outers.difference(holes);
   }
 
   /** Returns whether a point that is not on an edge lies inside: an odd number of edges ahead. */

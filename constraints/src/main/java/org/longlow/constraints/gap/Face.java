@@ -54,16 +54,6 @@ record Face(Edges edges, List<Interval> across) {
 
   /** Returns whether one outline holds a corner of the other; then they overlap. */
   boolean holdsCornerOf(Face other) {
-    return holdsRing(edges, other.edges) || holdsRing(other.edges, edges);
-  }
-
-  private static boolean holdsRing(Edges outer, Edges inner) {
-    for (int r = 0; r + 1 < inner.rings.length; r++) {
-      int k = 4 * inner.rings[r];
-      if (k < inner.ends.length && outer.inside(inner.ends[k], inner.ends[k + 1])) {
-        return true;
-      }
-    }
-    return false;
+    return edges.holdsRing(other.edges) || other.edges.holdsRing(edges);
   }
 }

@@ -3,7 +3,6 @@ package org.longlow.constraints.gap;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.locationtech.jts.geom.Envelope;
 
 /** Gaps of many bodies at once. */
 public final class Gaps {
@@ -72,7 +71,7 @@ public final class Gaps {
   }
 
   private static void add(List<Gap> into, Body a, Body b, double horizonMm, Cut cut) {
-    if (!near(a.envelope(), b.envelope(), horizonMm)) {
+    if (!a.near(b, horizonMm)) {
       return;
     }
     double cutMm = cut.mm(a, b);
@@ -83,14 +82,5 @@ public final class Gaps {
     if (gap != null) {
       into.add(gap);
     }
-  }
-
-  private static boolean near(Envelope a, Envelope b, double byMm) {
-    return a.getMinX() - b.getMaxX() < byMm
-        && b.getMinX() - a.getMaxX() < byMm
-        && a.getMinY() - b.getMaxY() < byMm
-        && b.getMinY() - a.getMaxY() < byMm
-        && !a.isNull()
-        && !b.isNull();
   }
 }

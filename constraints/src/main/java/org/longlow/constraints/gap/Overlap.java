@@ -3,9 +3,7 @@ package org.longlow.constraints.gap;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.locationtech.jts.algorithm.MinimumDiameter;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.GeometryFactory;
 import org.longlow.rider.geom.PointMm;
 
 /**
@@ -60,18 +58,9 @@ final class Overlap {
     return corners;
   }
 
-  private boolean touchesOnly() {
+  /** Returns whether they have no more in common than a touch. */
+  boolean touchesOnly() {
     return !(areaMm2() > TOUCH_MM2);
-  }
-
-  /** Returns the least distance by which one must shift to leave the other, about, mm. */
-  double depthMm() {
-    if (touchesOnly()) {
-      return 0;
-    }
-    return new MinimumDiameter(
-            new GeometryFactory().createMultiPointFromCoords(corners.toArray(Coordinate[]::new)))
-        .getLength();
   }
 
   /** Returns its centroid, or the middle of the places where the outlines touch. */

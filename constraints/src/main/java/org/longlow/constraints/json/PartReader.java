@@ -285,7 +285,8 @@ final class PartReader {
         to,
         obj.need("diameter", Dim.LENGTH, Sign.POSITIVE),
         obj.need("y", Dim.LENGTH, Sign.NOT_NEGATIVE),
-        obj.need("length", Dim.LENGTH, Sign.POSITIVE));
+        obj.need("length", Dim.LENGTH, Sign.POSITIVE),
+        obj.flag("folds", false));
   }
 
   private Part lamp(Obj obj, String name) {

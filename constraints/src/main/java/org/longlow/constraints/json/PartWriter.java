@@ -175,6 +175,7 @@ final class PartWriter {
     quantity(node, "diameter", p.diameter());
     quantity(node, "y", p.y());
     quantity(node, "length", p.length());
+    flag(node, "folds", p.folds());
   }
 
   private static void lamp(ObjectNode node, Part.Lamp p) {

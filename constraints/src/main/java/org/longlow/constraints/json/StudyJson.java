@@ -51,6 +51,10 @@ public final class StudyJson {
     node.put("unit", f.unit());
     node.put("source", f.source());
     node.put("text", f.text());
+    node.put("group", f.group().title());
+    if (!f.group().caution().isEmpty()) {
+      node.put("caution", f.group().caution());
+    }
     return node;
   }
 

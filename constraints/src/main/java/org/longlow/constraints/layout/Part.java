@@ -278,6 +278,7 @@ public sealed interface Part {
    * @param diameter of a grip or peg, thickness of a board
    * @param y distance of its middle from the middle plane; there is one on each side
    * @param length sideways
+   * @param folds true if it folds up when it touches the road
    */
   record Rest(
       PartBase base,
@@ -287,7 +288,8 @@ public sealed interface Part {
       Optional<String> to,
       Formula diameter,
       Formula y,
-      Formula length)
+      Formula length,
+      boolean folds)
       implements Part {
     @Override
     public String kind() {

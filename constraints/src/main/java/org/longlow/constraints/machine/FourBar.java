@@ -137,4 +137,60 @@ public record FourBar(
     Values.within("opening", opening, 0, 1);
     return pose(opening * openRad).motion();
   }
+
+  /**
+   * {@inheritDoc}
+   *
+   * <p>The driving pin goes along its arc. The section's direction is that from the pin to the
+   * output pivot, plus or minus the angle there in the triangle of section and output link; both
+   * are bounded over the distances of pin and pivot that occur.
+   */
+  @Override
+  public Swing swing(double from, double to) {
+    double a = inputPin.distance(inputPivot);
+    double b = outputPin.distance(inputPin);
+    double c = outputPin.distance(outputPivot);
+    double g = outputPivot.distance(inputPivot);
+    double arc = a * Math.abs(openRad) * (to - from);
+    double start = inputPin.minus(inputPivot).angleRad() - outputPivot.minus(inputPivot).angleRad();
+    double one = start + openRad * from;
+    double two = start + openRad * to;
+    double low = Math.min(one, two);
+    double high = Math.max(one, two);
+    double mostCos = holds(low, high, 0) ? 1 : Math.max(Math.cos(low), Math.cos(high));
+    double leastCos = holds(low, high, Math.PI) ? -1 : Math.min(Math.cos(low), Math.cos(high));
+    double near = Math.sqrt(Math.max(0, a * a + g * g - 2 * a * g * mostCos));
+    double far = Math.sqrt(a * a + g * g - 2 * a * g * leastCos);
+    double turn = near > 0 ? arc / near : Math.PI;
+    double still = Math.sqrt(Math.max(0, b * b - c * c));
+    double first = angle(near, b, c);
+    double second = angle(far, b, c);
+    double widest = Math.max(first, second);
+    if (near < still && still < far) {
+      widest = Math.max(widest, angle(still, b, c));
+    }
+    turn += widest - Math.min(first, second);
+    return new Swing(inputPin, arc, Math.min(turn, 2 * Math.PI));
+  }
+
+  @Override
+  public FourBar seenFrom(PointMm origin, double gridMm) {
+    return new FourBar(
+        SectionMotion.onGrid(inputPivot, origin, gridMm),
+        SectionMotion.onGrid(outputPivot, origin, gridMm),
+        SectionMotion.onGrid(inputPin, origin, gridMm),
+        SectionMotion.onGrid(outputPin, origin, gridMm),
+        openRad);
+  }
+
+  /** Whether a range of angles holds one, or one that differs by whole turns. */
+  private static boolean holds(double low, double high, double angle) {
+    return Math.floor((high - angle) / (2 * Math.PI)) > Math.floor((low - angle) / (2 * Math.PI));
+  }
+
+  /** Angle between a side of a triangle and the side b that meets it, where c lies opposite. */
+  private static double angle(double side, double b, double c) {
+    double cos = side > 0 ? (b * b + side * side - c * c) / (2 * b * side) : b >= c ? 1 : -1;
+    return Math.acos(Math.max(-1, Math.min(1, cos)));
+  }
 }

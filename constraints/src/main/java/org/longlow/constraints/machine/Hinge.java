@@ -22,4 +22,14 @@ public record Hinge(PointMm pivot, double openRad) implements SectionMotion {
     Values.within("opening", opening, 0, 1);
     return RigidMotion.about(pivot, opening * openRad);
   }
+
+  @Override
+  public Swing swing(double from, double to) {
+    return new Swing(pivot, 0, Math.abs(openRad) * (to - from));
+  }
+
+  @Override
+  public Hinge seenFrom(PointMm origin, double gridMm) {
+    return new Hinge(SectionMotion.onGrid(pivot, origin, gridMm), openRad);
+  }
 }

@@ -60,6 +60,44 @@ public final class LeanClearance {
     public static final TouchDown NEVER = new TouchDown(false, Double.NaN, Double.NaN);
   }
 
+  /**
+   * The road as the machine sees it at one roll.
+   *
+   * @param rollRad roll, rad
+   * @param pitchRad pitch the tyres force, nose up positive, rad
+   * @param byX rise above the road for each mm forward in body axes
+   * @param byZ rise for each mm up in body axes
+   * @param byY rise for each mm to the side leaned to; negative
+   * @param startMm height above the road of the body's origin
+   */
+  public record Road(
+      double rollRad, double pitchRad, double byX, double byZ, double byY, double startMm) {
+
+    /** Returns the height of a body point above the road, mm; negative is below it. */
+    public double heightMm(double xMm, double yMm, double zMm) {
+      return startMm + byX * xMm + byZ * zMm + byY * yMm;
+    }
+  }
+
+  /**
+   * Returns the road at one roll, without the tables that many points need.
+   *
+   * @param rollRad rad, in [0, {@link #steepestRollRad()}] of such a machine
+   */
+  public static Road road(double wheelbaseMm, Wheel front, Wheel rear, double rollRad) {
+    double rise = front.centreHeightMm() - rear.centreHeightMm();
+    double pitch = pitchRad(wheelbaseMm, front, rear, rise, rollRad);
+    double cos = Math.cos(rollRad);
+    double byZ = cos * Math.cos(pitch);
+    return new Road(
+        rollRad,
+        pitch,
+        cos * Math.sin(pitch),
+        byZ,
+        -Math.sin(rollRad),
+        cos * rear.ringMm() + rear.sectionRadiusMm() - byZ * rear.centreHeightMm());
+  }
+
   private final double wheelbaseMm;
   private final Wheel front;
   private final Wheel rear;
@@ -127,10 +165,15 @@ public final class LeanClearance {
    */
   public double pitchRad(double rollRad) {
     Values.within("roll rad", rollRad, 0, steepestRad);
+    return pitchRad(wheelbaseMm, front, rear, rise, rollRad);
+  }
+
+  private static double pitchRad(
+      double wheelbaseMm, Wheel front, Wheel rear, double rise, double rollRad) {
     double section = front.sectionRadiusMm() - rear.sectionRadiusMm();
     double needed =
         front.ringMm() - rear.ringMm() + (section == 0 ? 0 : section / Math.cos(rollRad));
-    double share = Math.max(-1, Math.min(1, needed / span));
+    double share = Math.max(-1, Math.min(1, needed / Math.hypot(wheelbaseMm, rise)));
     return Math.asin(share) - Math.atan2(rise, wheelbaseMm);
   }
 

@@ -63,7 +63,7 @@ public record StaticSag(
     private MassPoint unsprungAt(double travelMm) {
       PointMm moved =
           suspension.path().axle(travelMm).minus(suspension.path().axle(0)).plus(unsprung.at());
-      return new MassPoint(unsprung.massKg(), moved);
+      return new MassPoint(unsprung.massKg(), moved, unsprung.yMm());
     }
   }
 
@@ -117,7 +117,8 @@ public record StaticSag(
     all.add(rear.unsprungAt(rearTravel));
     MassPoint total = MassPoint.total(all);
     double wheelbase = placement.apply(front.suspension().path().axle(frontTravel)).x();
-    return new AxleLoads(wheelbase, new MassPoint(total.massKg(), placement.apply(total.at())));
+    return new AxleLoads(
+        wheelbase, new MassPoint(total.massKg(), placement.apply(total.at()), total.yMm()));
   }
 
   private static Suspension.Rest rest(

@@ -54,6 +54,30 @@ public record TurnLean(double idealRollRad, double correctionRad) {
     return Math.atan2(arm * Math.sin(rollRad), sectionRadiusMm + arm * Math.cos(rollRad));
   }
 
+  /**
+   * Returns φi for a centre of gravity that lies off the middle plane: the angle at contact between
+   * the vertical and the line to the centre, positive if the centre lies to the side leaned to.
+   *
+   * @param rollRad rad, in [0, π/2)
+   * @param cgYMm centre to the side leaned to, upright, mm
+   */
+  public static double idealRollRad(
+      double rollRad, double cgHeightMm, double cgYMm, double sectionRadiusMm) {
+    Values.within("roll rad", rollRad, 0, Math.PI / 2);
+    Values.finite("centre of gravity y mm", cgYMm);
+    requireSection(cgHeightMm, sectionRadiusMm);
+    double arm = cgHeightMm - sectionRadiusMm;
+    double cos = Math.cos(rollRad);
+    double sin = Math.sin(rollRad);
+    return Math.atan2(arm * sin + cgYMm * cos, sectionRadiusMm + arm * cos - cgYMm * sin);
+  }
+
+  /** Returns the speed, m/s, of a turn on a radius, m, in which φi is {@code idealRad}. */
+  public static double speedMs(double idealRad, double radiusM) {
+    Values.positive("turn radius m", radiusM);
+    return Math.sqrt(Values.STANDARD_GRAVITY_MS2 * radiusM * Math.tan(Math.max(0, idealRad)));
+  }
+
   /** Past half the height the tyre would have to lean further than it can lie. */
   private static void requireSection(double cgHeightMm, double sectionRadiusMm) {
     Values.positive("centre of gravity height mm", cgHeightMm);

@@ -150,6 +150,9 @@ public sealed interface WheelPath permits WheelPath.Straight, WheelPath.Arc {
 
     @Override
     public double travelForRiseMm(double riseMm) {
+      if (riseMm == 0) {
+        return 0; // exactly, where rounding would leave the drawn place
+      }
       double sine = (drawn.z() - pivot.z() + riseMm) / lengthMm();
       if (!(Math.abs(sine) <= 1)) {
         throw Values.refused("rise mm", riseMm, "within the reach of the link");

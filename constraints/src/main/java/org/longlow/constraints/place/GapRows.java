@@ -7,9 +7,12 @@ import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Geometry;
+import org.longlow.constraints.gap.Body;
 import org.longlow.constraints.gap.Contacts;
+import org.longlow.constraints.gap.SideBySide;
 import org.longlow.constraints.solve.Quantity;
 import org.longlow.constraints.solve.Relation;
+import org.longlow.constraints.solve.relation.Relations;
 
 /**
  * The gap between two bodies as rows of a limit, one for each place where they come close.
@@ -33,14 +36,23 @@ final class GapRows {
   /** Whether the gap is the most allowed, which the nearest place alone decides; else the least. */
   private final boolean most;
 
+  /** Outlines that lie side by side: no move in the elevation is asked of them. */
+  private final List<SideBySide.Pair> aside;
+
   private final int[] variables;
   private volatile Reading last;
 
-  private GapRows(MovingBody first, MovingBody second, Quantity gap, boolean most) {
+  private GapRows(
+      MovingBody first,
+      MovingBody second,
+      Quantity gap,
+      boolean most,
+      List<SideBySide.Pair> aside) {
     this.first = first;
     this.second = second;
     this.gap = gap;
     this.most = most;
+    this.aside = aside;
     variables =
         Stream.of(first.variables(), second.variables(), gap.variables())
             .flatMapToInt(IntStream::of)
@@ -49,10 +61,27 @@ final class GapRows {
             .toArray();
   }
 
-  /** Returns rows that are zero or more while the bodies keep at least this gap. */
-  static List<Relation> atLeast(MovingBody first, MovingBody second, Quantity gap) {
-    GapRows rows = new GapRows(first, second, gap, false);
+  /** Returns where the bodies lie side by side with less than this gap, at {@code x}. */
+  static List<SideBySide.Pair> aside(
+      MovingBody first, MovingBody second, Quantity gap, double[] x) {
+    Body a = first.at(x).body();
+    Body b = second.at(x).body();
+    return a == null || b == null ? List.of() : SideBySide.of(a, b, gap.value(x, null));
+  }
+
+  /**
+   * Returns rows that are zero or more while the bodies keep at least this gap.
+   *
+   * @param aside outlines that lie side by side; what is short across is a row that does not move
+   */
+  static List<Relation> atLeast(
+      MovingBody first, MovingBody second, Quantity gap, List<SideBySide.Pair> aside) {
+    GapRows rows = new GapRows(first, second, gap, false, aside);
     List<Relation> relations = new ArrayList<>();
+    double most = aside.stream().mapToDouble(SideBySide.Pair::shortMm).max().orElse(0);
+    if (most > 0) {
+      relations.add(Relations.equal(Quantity.of(-most), Quantity.of(0)));
+    }
     for (int k = 0; k < PLACES; k++) {
       relations.add(rows.new Row(k));
     }
@@ -61,7 +90,7 @@ final class GapRows {
 
   /** Returns a row that is zero or more while the bodies keep at most this gap. */
   static List<Relation> atMost(MovingBody first, MovingBody second, Quantity gap) {
-    return List.of(new GapRows(first, second, gap, true).new Row(0));
+    return List.of(new GapRows(first, second, gap, true, List.of()).new Row(0));
   }
 
   private Reading reading(double[] x) {
@@ -102,7 +131,8 @@ final class GapRows {
                   b.body(),
                   gapMm,
                   most ? Double.POSITIVE_INFINITY : REACH_MM,
-                  most ? 1 : PLACES);
+                  most ? 1 : PLACES,
+                  aside);
     }
 
     int count() {

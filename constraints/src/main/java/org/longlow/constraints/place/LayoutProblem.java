@@ -2,10 +2,12 @@ package org.longlow.constraints.place;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.Unit;
+import org.longlow.constraints.gap.SideBySide;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Measure;
 import org.longlow.constraints.layout.Measures;
@@ -25,28 +27,40 @@ public final class LayoutProblem {
   private final Unknowns unknowns;
   private final Problem problem;
   private final Set<String> ofAngles;
+  private final Map<String, SideBySide.Pair> across;
 
-  private LayoutProblem(Layout layout, Unknowns unknowns, Problem problem, Set<String> ofAngles) {
+  private LayoutProblem(Layout layout, Unknowns unknowns, Problem problem, LimitBuilder limits) {
     this.layout = layout;
     this.unknowns = unknowns;
     this.problem = problem;
-    this.ofAngles = ofAngles;
+    ofAngles = Set.copyOf(limits.ofAngles());
+    across = Map.copyOf(limits.across());
   }
 
   /** Returns the problem that {@code layout} poses. */
   public static LayoutProblem of(Layout layout) {
+    return of(layout, null);
+  }
+
+  /**
+   * As {@link #of(Layout)} with another look at which bodies lie side by side.
+   *
+   * @param seen values of all variables where they are looked at; null for those drawn
+   */
+  static LayoutProblem of(Layout layout, double[] seen) {
     Problem.Builder builder = Problem.builder();
     Unknowns unknowns = new Unknowns(layout, builder);
     TieBuilder ties = new TieBuilder(layout, unknowns);
     layout
         .ties()
         .forEach((name, tie) -> builder.tie(name, ties.relations(tie).toArray(Relation[]::new)));
-    LimitBuilder limits = new LimitBuilder(layout, unknowns);
+    LimitBuilder limits =
+        new LimitBuilder(layout, unknowns, seen == null ? unknowns.drawn() : seen);
     layout.ties().forEach((name, tie) -> limits.addArcEnds(name, tie, builder));
     layout.limits().forEach((name, limit) -> limits.add(name, limit, builder));
     layout.measures().forEach((name, measure) -> limits.addRange(name, measure, builder));
     layout.wishes().forEach((name, wish) -> limits.addWish(name, wish, builder));
-    return new LayoutProblem(layout, unknowns, builder.build(), Set.copyOf(limits.ofAngles()));
+    return new LayoutProblem(layout, unknowns, builder.build(), limits);
   }
 
   public Layout layout() {
@@ -65,6 +79,19 @@ public final class LayoutProblem {
   /** Returns whether a limit, by its name in reports, is about an angle. */
   public boolean isOfAngle(String limit) {
     return ofAngles.contains(limit);
+  }
+
+  /**
+   * Returns where a limit, by its name in reports, is short across the machine, so that no move in
+   * the elevation helps; empty if it is not.
+   */
+  public Optional<SideBySide.Pair> across(String limit) {
+    return Optional.ofNullable(across.get(limit));
+  }
+
+  /** Returns the limits that are short across the machine, each with the outlines concerned. */
+  Map<String, SideBySide.Pair> across() {
+    return across;
   }
 
   /** Returns the x and z variables of a pin, or null if it is fixed. */

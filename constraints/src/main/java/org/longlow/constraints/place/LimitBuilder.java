@@ -1,12 +1,16 @@
 package org.longlow.constraints.place;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.gap.SideBySide;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Limit;
 import org.longlow.constraints.layout.Measure;
@@ -36,11 +40,17 @@ final class LimitBuilder {
   private final Layout layout;
   private final Unknowns unknowns;
   private final Set<String> ofAngles = new HashSet<>();
+  private final double[] drawn;
+  private final Map<String, SideBySide.Pair> across = new LinkedHashMap<>();
   private List<SeatedBody> crew;
 
-  LimitBuilder(Layout layout, Unknowns unknowns) {
+  /**
+   * @param drawn values of all variables where bodies are looked at that may lie side by side
+   */
+  LimitBuilder(Layout layout, Unknowns unknowns, double[] drawn) {
     this.layout = layout;
     this.unknowns = unknowns;
+    this.drawn = drawn;
   }
 
   void add(String name, Limit limit, Problem.Builder builder) {
@@ -103,13 +113,26 @@ final class LimitBuilder {
     limit
         .from()
         .map(unknowns::quantity)
-        .map(q -> GapRows.atLeast(first, second, q))
-        .ifPresent(rows -> builder.limit(name + (both ? LEAST : ""), rows));
+        .ifPresent(q -> atLeast(name + (both ? LEAST : ""), first, second, q, builder));
     limit
         .to()
         .map(unknowns::quantity)
         .map(q -> GapRows.atMost(first, second, q))
         .ifPresent(rows -> builder.limit(name + (both ? MOST : ""), rows));
+  }
+
+  private void atLeast(
+      String name, MovingBody first, MovingBody second, Quantity gap, Problem.Builder builder) {
+    List<SideBySide.Pair> aside = GapRows.aside(first, second, gap, drawn);
+    aside.stream()
+        .max(Comparator.comparingDouble(SideBySide.Pair::shortMm))
+        .ifPresent(pair -> across.put(name, pair));
+    builder.limit(name, GapRows.atLeast(first, second, gap, aside));
+  }
+
+  /** Returns what is short across the machine, by the name of the limit in reports. */
+  Map<String, SideBySide.Pair> across() {
+    return across;
   }
 
   /** One body each, however many limits speak of them. */

@@ -13,7 +13,16 @@ public final class Placer {
   /** Returns the solved layout with the diagnosis of its freedoms. */
   public static Placed place(Layout layout) {
     LayoutProblem problem = LayoutProblem.of(layout);
-    SolveReport report = Solver.solveAndDiagnose(problem.problem(), SolverSettings.DEFAULT);
+    SolveReport report = Solver.solve(problem.problem(), SolverSettings.DEFAULT);
+    if (!problem.across().isEmpty() && report.failedTies().isEmpty()) {
+      // what lies side by side as drawn may not do so where the ties put it
+      LayoutProblem again = LayoutProblem.of(layout, report.x());
+      if (!again.across().keySet().equals(problem.across().keySet())) {
+        problem = again;
+        report = Solver.solve(problem.problem(), SolverSettings.DEFAULT);
+      }
+    }
+    report = Solver.diagnosed(problem.problem(), report, SolverSettings.DEFAULT);
     return new Placed(problem, report, problem.places(report.x()));
   }
 }

@@ -159,12 +159,14 @@ final class SeatedBody extends MovingBody {
       double step = STEP_MM * unknowns.scale(variables()[i]);
       SeatGeometry less = seat(x, variables()[i], -step);
       SeatGeometry more = seat(x, variables()[i], step);
-      if (!less.foot().equals(more.foot()) || !less.hand().equals(more.hand())) {
+      boolean feet = !less.foot().equals(more.foot());
+      if (feet || !less.hand().equals(more.hand())) {
         double[] slopes = new double[n];
         slopes[i] = 1;
         besides.add(new Beside(on.outlines(at, less), on.outlines(at, more), 2 * step, slopes));
       }
-      if (!less.pan().equals(more.pan())
+      if (feet // what they carry the pan does not
+          || !less.pan().equals(more.pan())
           || !less.back().equals(more.back())
           || !Objects.equals(less.headRest(), more.headRest())) {
         TrunkPose from = settled.on(less);

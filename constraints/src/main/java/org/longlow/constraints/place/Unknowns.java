@@ -183,6 +183,18 @@ final class Unknowns {
     return scales.getOrDefault(variable, 1.0);
   }
 
+  /** Returns the values of all variables where things are drawn. */
+  double[] drawn() {
+    double[] x = new double[measureVariables.size() + 2 * pinVariables.size()];
+    measureVariables.forEach((name, v) -> x[v] = measures.start().get(name));
+    pinVariables.forEach(
+        (name, v) -> {
+          x[v[0]] = drawn(name).x();
+          x[v[1]] = drawn(name).z();
+        });
+    return x;
+  }
+
   Map<String, int[]> pinVariables() {
     return pinVariables;
   }

@@ -6,6 +6,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
@@ -228,6 +229,16 @@ public final class Curves {
     turn(ring, 0, centre, radiusMm, 0, 2 * HALF_DISC_STEPS, HALF_DISC_STEPS);
     ring[ring.length - 1] = ring[0].copy();
     return FACTORY.createPolygon(ring);
+  }
+
+  /** Returns the ring about {@code centre} between two radii; all of the disc if one is 0. */
+  public static Geometry ring(PointMm centre, double radiusMm, double insideMm) {
+    Geometry outer = disc(centre, radiusMm);
+    return insideMm > 0 && insideMm < radiusMm
+        ? FACTORY.createPolygon(
+            ((Polygon) outer).getExteriorRing(),
+            new LinearRing[] {((Polygon) disc(centre, insideMm)).getExteriorRing()})
+        : outer;
   }
 
   /** Puts {@code count} points of an arc into {@code ring}, clockwise from {@code startRad}. */

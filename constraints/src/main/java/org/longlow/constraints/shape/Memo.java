@@ -8,7 +8,7 @@ import java.util.function.Function;
  * Results of a pure function, kept by value: from one edit to the next most outlines stay as they
  * are. Bounded; what was not asked for lately is forgotten. For any number of threads.
  */
-final class Memo<K, V> {
+public final class Memo<K, V> {
 
   private final int size;
   private final Function<K, V> function;
@@ -20,13 +20,13 @@ final class Memo<K, V> {
    *
    * @param size results kept for sure; at most twice as many are held
    */
-  Memo(int size, Function<K, V> function) {
+  public Memo(int size, Function<K, V> function) {
     this.size = size;
     this.function = function;
   }
 
   /** Returns the function's value at {@code key}. */
-  V of(K key) {
+  public V of(K key) {
     Map<K, V> now = lately;
     V value = now.get(key);
     if (value == null) {

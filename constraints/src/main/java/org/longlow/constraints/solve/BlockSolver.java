@@ -34,6 +34,7 @@ final class BlockSolver {
   private Problem problem;
   private int iterations;
   private boolean byBlocks;
+  private Work work = Work.unbounded();
 
   /**
    * Structure deceives here: ties of a block were found to depend on each other, and will be again.
@@ -68,7 +69,7 @@ final class BlockSolver {
    */
   BlockSolver(Group group, Problem problem, int[] localOf, boolean inBlocks) {
     this.problem = problem;
-    whole = new GroupSolver(new GroupSystem(group, problem, localOf));
+    whole = new GroupSolver(new GroupSystem(group, problem, localOf), problem);
     bendAtBegin = new double[whole.system().watch.count()];
     bendAtEnd = new double[bendAtBegin.length];
     List<BlockOrder.Block> blocks =
@@ -89,7 +90,8 @@ final class BlockSolver {
       if (isSmall) {
         tiny.add(stage.demands);
       } else {
-        stage.solver = new GroupSolver(new GroupSystem(stage.demands, problem, localOf));
+        stage.solver = new GroupSolver(new GroupSystem(stage.demands, problem, localOf), problem);
+        stage.solver.setBrief(true);
       }
     }
     small = new SmallBlocks(tiny, problem, localOf);
@@ -108,6 +110,17 @@ final class BlockSolver {
       }
     }
     return largest <= LARGEST_SHARE * group.variables().length;
+  }
+
+  /** Counts what is done from now on. */
+  void charge(Work other) {
+    work = other;
+    whole.system().charge(other);
+    for (Stage stage : stages) {
+      if (stage.solver != null) {
+        stage.solver.system().charge(other);
+      }
+    }
   }
 
   /** Asks from now on only whether ties and limits can hold, no matter where. */
@@ -133,14 +146,14 @@ final class BlockSolver {
   /** Takes the relations and weights of another problem of the same structure. */
   void bind(Problem next) {
     problem = next;
-    whole.system().bind(next);
+    whole.bind(next);
     if (stages.isEmpty()) {
       return;
     }
     small.bind(next);
     for (Stage stage : stages) {
       if (stage.solver != null) {
-        stage.solver.system().bind(next);
+        stage.solver.bind(next);
       }
     }
   }
@@ -206,6 +219,7 @@ final class BlockSolver {
     double near = GroupSolver.nearnessMm(settings, largest);
     SolverSettings gentle = settings.restarts() == 0 ? settings : settings.withRestarts(0);
     for (Stage stage : stages) {
+      work.addProducts(stage.small >= 0 ? SmallBlocks.MOST * SmallBlocks.MOST : 0);
       int steps =
           stage.small >= 0 ? small.solve(stage.small, begin, x, aim, near) : SmallBlocks.UNSETTLED;
       if (steps == SmallBlocks.UNSETTLED) {
@@ -240,7 +254,9 @@ final class BlockSolver {
       double largest) {
     if (stage.solver == null) {
       stage.solver =
-          new GroupSolver(new GroupSystem(stage.demands, problem, GroupSystem.noneOf(problem)));
+          new GroupSolver(
+              new GroupSystem(stage.demands, problem, GroupSystem.noneOf(problem)), problem);
+      stage.solver.system().charge(work);
     }
     GroupSolver solver = stage.solver;
     solver.system().carry(begin, x);

@@ -1,86 +1,133 @@
 package org.longlow.constraints.solve;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
  * Finds a smallest set of ties and limits that cannot all hold.
  *
- * <p>Where limits fail, ties and limits are gathered one by one until they cannot hold. Else divide
- * and conquer (U. Junker, QuickXplain, AAAI 2004), then a deletion filter that leaves out each
- * member once more: whatever is left holds without it. "Smallest" means that no member can be
- * spared; another set may have fewer members. Whether a set can hold is asked of the solver itself,
- * from the start and from where the whole came to rest.
+ * <p>It begins with those whose slopes cancel where the whole came to rest ({@link Cancelling}).
+ * While they can hold, what is off by most there is taken in too; then each is left out once more,
+ * and those that can be spared stay out. Where nothing cancels, ties are divided and conquered (U.
+ * Junker, QuickXplain, AAAI 2004). "Smallest" means that no member can be spared; another set may
+ * have fewer members. Whether a set can hold is asked of the solver itself, from the start and from
+ * where the whole came to rest. All of that together may cost a stated amount of work; a set that
+ * was not tried to the end is not reported.
  */
 final class Contradiction {
   /** How many times longer the search is that confirms a contradiction. */
   private static final int LONG_SEARCH = 4;
 
+  /** What was easy to find is worth confirming by a longer search: up to this share of the work. */
+  private static final double EASY_SHARE = 0.1;
+
   private record Demand(boolean isLimit, int index) {}
 
   private final Problem problem;
   private final SolverSettings settings;
+  private final Work work;
   private SolverSettings asking;
+  private boolean costly;
   private double[] rest;
 
-  Contradiction(Problem problem, SolverSettings settings) {
+  /** Where the last set held that could. */
+  private double[] last;
+
+  /**
+   * @param work what the search may cost
+   */
+  Contradiction(Problem problem, SolverSettings settings, Work work) {
     this.problem = problem.withWishes(List.of());
     this.settings = settings;
+    this.work = work;
     asking = settings.withKeepTurns(false);
   }
 
   /**
-   * Names of the demands, limits after ties; empty when the solver finds that all can hold after
-   * all.
+   * The set; empty when the solver finds that all can hold after all, or when the work allowed is
+   * used up.
    */
-  List<String> smallest(SolveReport report) {
+  Optional<Conflict> smallest(SolveReport report) {
     rest = report.x();
-    boolean limits = report.status() == SolveStatus.LIMIT_FAILS;
+    boolean limits = !report.failedLimits().isEmpty() && report.failedTies().isEmpty();
     Set<String> failing = new HashSet<>(report.failedTies());
-    Set<String> failingLimits = new HashSet<>();
-    report.failedLimits().forEach(f -> failingLimits.add(f.limit()));
+    report.failedLimits().forEach(f -> failing.add(f.limit()));
     // Only the group of the first failure matters: each contradiction lies within one group.
     Problem asked = limits ? problem : problem.withLimits(List.of());
     for (Group group : Group.split(asked)) {
-      List<Demand> ties = new ArrayList<>();
-      boolean concerned = false;
-      for (int[] row : group.tieRows()) {
-        Demand demand = new Demand(false, row[0]);
-        if (!ties.contains(demand)) {
-          ties.add(demand);
-          concerned |= failing.contains(problem.ties().get(row[0]).name());
-        }
-      }
-      List<Demand> all = new ArrayList<>(ties);
-      if (limits) {
-        for (int[] row : group.limitRows()) {
-          Demand demand = new Demand(true, row[0]);
-          if (!all.contains(demand)) {
-            all.add(demand);
-            concerned |= failingLimits.contains(name(demand));
-          }
-        }
-      }
-      if (!concerned) {
+      List<Demand> all = demands(group);
+      List<Demand> suspects =
+          all.stream().filter(d -> d.isLimit() == limits && failing.contains(name(d))).toList();
+      if (suspects.isEmpty()) {
         continue;
       }
-      List<Demand> suspects =
-          all.stream().filter(d -> isSuspect(d, failing, failingLimits)).toList();
-      List<Demand> found = limits ? gather(suspects, all) : search(suspects, all);
-      if (!found.isEmpty() && holdsAfterAll(found)) {
+      costly = group.limitRelations(asked).stream().anyMatch(Relation::costly);
+      if (costly) {
+        // What holds is found near the start; far away seats turn over, which is no answer.
+        asking = asking.withRestarts(0);
+      }
+      List<Demand> found = among(group, asked, suspects, all);
+      if (!found.isEmpty() && !costly && work.isWithin(EASY_SHARE) && holdsAfterAll(found)) {
         // A longer search holds what seemed impossible: look again with that.
-        asking =
-            settings.withRestarts(LONG_SEARCH * (settings.restarts() + 1)).withKeepTurns(false);
-        found = limits ? gather(suspects, all) : search(suspects, all);
-        asking = settings.withKeepTurns(false);
+        asking = longer();
+        found = among(group, asked, suspects, all);
+      }
+      if (work.isSpent()) {
+        return Optional.empty();
       }
       if (!found.isEmpty()) {
-        return found.stream().map(this::name).toList();
+        return conflict(found);
       }
     }
-    return List.of();
+    return Optional.empty();
+  }
+
+  private static List<Demand> demands(Group group) {
+    Set<Demand> all = new LinkedHashSet<>();
+    Arrays.stream(group.tieRows()).forEach(row -> all.add(new Demand(false, row[0])));
+    Arrays.stream(group.limitRows()).forEach(row -> all.add(new Demand(true, row[0])));
+    return new ArrayList<>(all);
+  }
+
+  private List<Demand> among(Group group, Problem asked, List<Demand> suspects, List<Demand> all) {
+    List<Demand> cancelling = cancelling(group, asked);
+    if (!cancelling.isEmpty()) {
+      // the last are tried first when it comes to leave some out
+      Demand worst = worst(suspects);
+      cancelling.sort(Comparator.comparing(d -> d.equals(worst) ? 0 : isCostly(d) ? 2 : 1));
+      return gather(cancelling, all);
+    }
+    return suspects.get(0).isLimit()
+        ? gather(List.of(worst(suspects)), all)
+        : search(suspects, all);
+  }
+
+  private List<Demand> cancelling(Group group, Problem asked) {
+    Softened soft = costly ? new Softened(group, asked, work) : null;
+    GroupSystem system = soft != null ? soft.system() : new GroupSystem(group, asked);
+    system.charge(work);
+    boolean[] rows = Cancelling.rows(system, rest, settings.tieToleranceMm());
+    Set<Demand> set = new LinkedHashSet<>();
+    for (int i = 0; i < rows.length; i++) {
+      if (rows[i] && i < system.ties) {
+        set.add(new Demand(false, system.group.tieRows()[i][0]));
+      } else if (rows[i] && i < system.rows.count) {
+        set.add(new Demand(true, soft.limitOf(i - system.ties)));
+      } else if (rows[i]) {
+        set.add(new Demand(true, system.group.limitRows()[i - system.rows.count][0]));
+      }
+    }
+    return new ArrayList<>(set);
+  }
+
+  private Demand worst(List<Demand> suspects) {
+    return suspects.stream().max(Comparator.comparingDouble(d -> offMm(d, rest))).orElseThrow();
   }
 
   /**
@@ -132,16 +179,17 @@ final class Contradiction {
     return canHold(all) ? List.of() : reduce(all);
   }
 
-  /** Whether a longer search finds that a set can hold after all. */
-  private boolean holdsAfterAll(List<Demand> found) {
-    asking = settings.withRestarts(LONG_SEARCH * (settings.restarts() + 1)).withKeepTurns(false);
-    boolean holds = canHold(found);
-    asking = settings.withKeepTurns(false);
-    return holds;
+  private SolverSettings longer() {
+    return settings.withRestarts(LONG_SEARCH * (settings.restarts() + 1)).withKeepTurns(false);
   }
 
-  private boolean isSuspect(Demand demand, Set<String> ties, Set<String> limits) {
-    return demand.isLimit() ? limits.contains(name(demand)) : ties.contains(name(demand));
+  /** Whether a longer search finds that a set can hold after all. */
+  private boolean holdsAfterAll(List<Demand> found) {
+    SolverSettings before = asking;
+    asking = longer();
+    boolean holds = canHold(found);
+    asking = before;
+    return holds;
   }
 
   private String name(Demand demand) {
@@ -157,19 +205,19 @@ final class Contradiction {
   /** Leaves out each that can be spared. */
   private List<Demand> spare(List<Demand> all) {
     List<Demand> small = new ArrayList<>(all);
-    for (int k = small.size() - 1; k >= 0; k--) {
+    for (int k = small.size() - 1; k >= 0 && !work.isSpent(); k--) {
       List<Demand> without = new ArrayList<>(small);
       without.remove(k);
       if (!canHold(without)) {
         small = without;
       }
     }
-    small.sort(java.util.Comparator.comparing(Demand::isLimit).thenComparing(Demand::index));
+    small.sort(Comparator.comparing(Demand::isLimit).thenComparing(Demand::index));
     return small;
   }
 
   private List<Demand> explain(List<Demand> base, boolean added, List<Demand> rest) {
-    if (added && !canHold(base)) {
+    if (work.isSpent() || (added && !canHold(base))) {
       return List.of();
     }
     if (rest.size() == 1) {
@@ -195,6 +243,26 @@ final class Contradiction {
 
   /** Values where demands hold, or null. */
   private double[] held(List<Demand> demands) {
+    SolveSession session = new SolveSession(only(demands, List.of()), asking, work);
+    double[] at = null;
+    for (double[] from : near()) {
+      at = at != null ? at : session.heldNearby(from);
+    }
+    at = at != null ? at : session.held(problem.start());
+    last = at != null ? at : last;
+    return at;
+  }
+
+  /** Where to begin, the most promising first: sets that differ by one hold near each other. */
+  private List<double[]> near() {
+    double[] start = problem.start();
+    if (last == null) {
+      return costly ? List.of(start) : List.of(start, rest);
+    }
+    return costly ? List.of(start, last) : List.of(last, rest);
+  }
+
+  private Problem only(List<Demand> demands, List<Wish> wishes) {
     List<Tie> ties = new ArrayList<>();
     List<Limit> limits = new ArrayList<>();
     for (Demand demand : demands) {
@@ -204,8 +272,54 @@ final class Contradiction {
         ties.add(problem.ties().get(demand.index()));
       }
     }
-    SolveSession session = new SolveSession(problem.withTies(ties).withLimits(limits), asking);
-    double[] at = session.held(problem.start());
-    return at != null ? at : session.held(rest);
+    return problem.withTies(ties).withLimits(limits).withWishes(wishes);
+  }
+
+  /** The set with what it takes: its most telling member gives way as little as it can. */
+  private Optional<Conflict> conflict(List<Demand> set) {
+    Demand gives =
+        set.stream()
+            .max(
+                Comparator.comparing(Demand::isLimit)
+                    .thenComparing(this::isCostly)
+                    .thenComparingDouble(d -> offMm(d, rest)))
+            .orElseThrow();
+    List<Demand> others = set.stream().filter(d -> d != gives).toList();
+    double[] at = others.isEmpty() ? rest : held(others);
+    if (at == null) {
+      return Optional.empty();
+    }
+    List<Wish> wishes = new ArrayList<>();
+    for (Relation relation : missed(gives, at)) {
+      wishes.add(new Wish(name(gives) + " " + wishes.size(), 1, relation));
+    }
+    SolveSession session = new SolveSession(only(others, wishes), asking, work);
+    SolveReport nearest = session.solve(at, at);
+    double miss = offMm(gives, at);
+    for (double[] x : List.of(nearest.x(), rest)) {
+      if (others.stream().allMatch(d -> offMm(d, x) <= settings.tieToleranceMm())) {
+        miss = Math.min(miss, offMm(gives, x));
+      }
+    }
+    List<String> names = set.stream().map(this::name).toList();
+    return miss > 0 && !work.isSpent()
+        ? Optional.of(new Conflict(names, name(gives), miss))
+        : Optional.empty();
+  }
+
+  private boolean isCostly(Demand demand) {
+    return demand.isLimit()
+        && problem.limits().get(demand.index()).gaps().stream().anyMatch(Relation::costly);
+  }
+
+  /** The relations of a tie; of a limit that with the least room. */
+  private List<Relation> missed(Demand demand, double[] x) {
+    if (!demand.isLimit()) {
+      return problem.ties().get(demand.index()).relations();
+    }
+    return problem.limits().get(demand.index()).gaps().stream()
+        .min(Comparator.comparingDouble(gap -> gap.evaluate(x, null) * gap.scale()))
+        .stream()
+        .toList();
   }
 }

@@ -17,6 +17,14 @@ final class Descent {
   private static final double SLOW = 0.2;
   private static final int COUNTING_ROUNDS = 8;
 
+  /** So many steps that leave more than this share of broken limits show that little is left. */
+  private static final int PATIENCE = 20;
+
+  private static final int COSTLY_PATIENCE = 5;
+  private static final int COSTLY_HALVINGS = 5;
+  private static final double STALLED = 0.999;
+  private static final double COSTLY_STALLED = 0.98;
+
   /** Share of the objective below which differences are rounding. */
   private static final double NOISE = 1e-13;
 
@@ -66,7 +74,7 @@ final class Descent {
     steps = 0;
     System.arraycopy(anchor, 0, home, 0, system.n);
     boolean done = pass(x, settings, aimMm);
-    if (!system.hasWishes()) {
+    if (!system.hasWishes() || system.hasCostlyWishes()) {
       return done;
     }
     int[] variables = system.group.variables();
@@ -100,13 +108,24 @@ final class Descent {
     double[] slope = new double[system.n];
     double[] trialGaps = new double[limits.count];
     int refused = 0;
+    int patience = system.isCostly() ? COSTLY_PATIENCE : PATIENCE;
+    double stalled = system.isCostly() ? COSTLY_STALLED : STALLED;
+    double checked = Double.POSITIVE_INFINITY;
+    int taken = patience;
     for (int k = 0; k < settings.maxIterations() && refused < 30; k++) {
-      if (!(system.rows.evaluate(x, system.ties) & limits.evaluate(x))) {
+      if (system.work().isSpent() || !(system.rows.evaluate(x, system.ties) & limits.evaluate(x))) {
         return false;
       }
       double now = broken(limits.value);
       if (restoration.holds(Math.max(aimMm, settings.tieToleranceMm()), true)) {
         return true;
+      }
+      if (taken == patience) {
+        if (now > stalled * checked) {
+          break;
+        }
+        checked = now;
+        taken = 0;
       }
       steps++;
       system.factor(0, false);
@@ -126,6 +145,7 @@ final class Descent {
       if (accept) {
         damping = Math.max(damping / 10, 1e-9);
         refused = 0;
+        taken++;
         if (broken(trialGaps) > now * (1 - 1e-10)) {
           break;
         }
@@ -193,6 +213,7 @@ final class Descent {
       }
       m[i][i] += damping * Math.max(limits.square[broken[i]], 1e-6);
     }
+    system.work().addProducts((long) k * k * (k + system.n));
     LimitStep.solveSymmetric(m, b);
     Arrays.fill(out, 0);
     for (int j = 0; j < system.n; j++) {
@@ -211,8 +232,9 @@ final class Descent {
     boolean newton = false;
     double region = 0;
     int idle = 0;
+    double checked = Double.POSITIVE_INFINITY;
     for (int k = 0; k < settings.maxIterations(); k++) {
-      if (!(rows.evaluate(x) & system.limits.evaluate(x))) {
+      if (system.work().isSpent() || !(rows.evaluate(x) & system.limits.evaluate(x))) {
         return false;
       }
       if (first) {
@@ -238,7 +260,7 @@ final class Descent {
       }
       steps++;
       double now = objective(x, unit);
-      newton |= longest > SLOW * before;
+      newton |= longest > SLOW * before && !system.hasCostlyWishes();
       idle = longest > 0.7 * before ? idle + 1 : 0;
       before = longest;
       boolean accepted = false;
@@ -246,8 +268,23 @@ final class Descent {
         accepted = tryStep(x, curvature.step(), now, unit, aimMm, 3, settings);
       }
       if (!accepted) {
-        accepted = tryStep(x, direction, now, unit, aimMm, 30, settings);
-        newton |= accepted;
+        accepted =
+            tryStep(
+                x,
+                direction,
+                now,
+                unit,
+                aimMm,
+                system.hasCostlyWishes() ? COSTLY_HALVINGS : 30,
+                settings);
+        newton |= accepted && !system.hasCostlyWishes();
+      }
+      if (accepted && system.hasCostlyWishes() && k % COSTLY_PATIENCE == COSTLY_PATIENCE - 1) {
+        double then = objective(x, unit);
+        if (then > COSTLY_STALLED * checked) {
+          return true; // what is left to gain is not worth it
+        }
+        checked = then;
       }
       // A step that had to be shortened, or one at the edge that went well, sets how far the next
       // may go.
@@ -255,7 +292,7 @@ final class Descent {
       region = shareTaken < 1 || !accepted ? 2 * moved : Math.max(region, 3 * moved);
       if (!accepted) {
         // At the floor of what the objective can tell apart.
-        return longest <= ROUGH * settings.nearnessMm();
+        return system.hasCostlyWishes() || longest <= ROUGH * settings.nearnessMm();
       }
       if (idle >= 8 && now - objective(x, unit) <= NOISE * Math.abs(now)) {
         return longest <= ROUGH * settings.nearnessMm();
@@ -319,6 +356,9 @@ final class Descent {
       if (ok && objective(x, unit) <= now + NOISE * Math.abs(now)) {
         shareTaken = share;
         return true;
+      }
+      if (system.work().isSpent()) {
+        break;
       }
     }
     for (int j = 0; j < system.n; j++) {

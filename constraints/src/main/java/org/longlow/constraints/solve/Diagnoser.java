@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
@@ -37,6 +38,7 @@ final class Diagnoser {
   private final SolverSettings settings;
   private final List<Freedom> freedoms = new ArrayList<>();
   private final List<Redundancy> redundant = new ArrayList<>();
+  private final Work work;
   private final Map<String, Double> nearSingular = new LinkedHashMap<>();
   private int rank;
   private int free;
@@ -45,6 +47,7 @@ final class Diagnoser {
   Diagnoser(Problem problem, SolverSettings settings) {
     this.problem = problem;
     this.settings = settings;
+    work = new Work(settings.workAllowed());
   }
 
   Diagnosis diagnose(SolveReport report) {
@@ -69,12 +72,13 @@ final class Diagnoser {
             .sorted(Comparator.comparingDouble((Map.Entry<String, Double> e) -> -e.getValue()))
             .map(Map.Entry::getKey)
             .toList();
-    List<String> contradiction =
+    Optional<Conflict> conflict =
         report.status() == SolveStatus.CONTRADICTS || report.status() == SolveStatus.LIMIT_FAILS
-            ? new Contradiction(problem, settings).smallest(report)
-            : List.of();
+            ? new Contradiction(problem, settings, work).smallest(report)
+            : Optional.empty();
     redundant.sort(Comparator.comparingInt(r -> tieIndex(r.tie())));
-    return new Diagnosis(rank, free, freedoms, redundant, contradiction, weak, largestGain);
+    boolean decided = !work.isSpent() && report.status() != SolveStatus.NOT_DECIDED;
+    return new Diagnosis(rank, free, freedoms, redundant, conflict, decided, weak, largestGain);
   }
 
   private int tieIndex(String name) {
@@ -88,7 +92,8 @@ final class Diagnoser {
 
   private void group(Group group, Problem tied, double[] x) {
     GroupSystem system = new GroupSystem(group, tied);
-    if (!system.rows.evaluate(x)) {
+    system.charge(work);
+    if (work.isSpent() || !system.rows.evaluate(x)) {
       free += group.variables().length;
       return;
     }
@@ -102,6 +107,11 @@ final class Diagnoser {
         gains(group, system, blocks.gains());
         return;
       }
+    }
+    work.addProducts((long) system.n * system.ties * Math.min(system.n, system.ties));
+    if (work.isSpent()) {
+      free += Math.max(0, system.n - system.ties);
+      return;
     }
     RankFactor factor = new RankFactor(system.rows, system.n, settings.rankTolerance());
     rank += factor.rank();
@@ -223,6 +233,9 @@ final class Diagnoser {
     for (Map.Entry<Integer, List<Integer>> entry : rowsOfTie.entrySet()) {
       int tie = entry.getKey();
       String name = problem.ties().get(tie).name();
+      if (work.isSpent()) {
+        return;
+      }
       if (!followsWithout(tied, group, entry.getValue(), open, x, extent)) {
         nearSingular.put(name, Double.POSITIVE_INFINITY);
         continue;
@@ -256,6 +269,7 @@ final class Diagnoser {
     Arrays.setAll(tieRows, i -> new int[] {i, 0});
     Group rest = new Group(group.variables(), tieRows, new int[0][], new int[0]);
     GroupSystem system = new GroupSystem(rest, tied.withTies(kept));
+    system.charge(work);
     double[] moved = x.clone();
     double length = 0;
     double[] mix = new double[system.n];

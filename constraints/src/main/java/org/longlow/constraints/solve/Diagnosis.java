@@ -1,6 +1,7 @@
 package org.longlow.constraints.solve;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What the ties settle and what they leave open, at the positions of a solve.
@@ -10,8 +11,9 @@ import java.util.List;
  * @param freedoms one for each degree of freedom; a basis of the motions that keep all ties to
  *     first order
  * @param redundant ties that follow from the others
- * @param contradiction names of ties (and, when limits are to blame, of limits) that cannot all
- *     hold, and of which any one left out lets the rest hold; empty when everything holds
+ * @param conflict ties (and, when limits are to blame, limits) that cannot all hold, and of which
+ *     any one left out lets the rest hold; empty when everything holds, or was not decided
+ * @param decided whether all of this was worked out within the work allowed
  * @param nearSingular names of the ties that are about to lose their grip, as a toggle does near
  *     its dead point: those that have lost it first, then by gain
  * @param largestGain most that 1 mm in any tie moves any variable, (scaled) mm, ties that have lost
@@ -22,13 +24,18 @@ public record Diagnosis(
     int degreesOfFreedom,
     List<Freedom> freedoms,
     List<Redundancy> redundant,
-    List<String> contradiction,
+    Optional<Conflict> conflict,
+    boolean decided,
     List<String> nearSingular,
     double largestGain) {
   public Diagnosis {
     freedoms = List.copyOf(freedoms);
     redundant = List.copyOf(redundant);
-    contradiction = List.copyOf(contradiction);
     nearSingular = List.copyOf(nearSingular);
+  }
+
+  /** Names of the conflict; empty when there is none. */
+  public List<String> contradiction() {
+    return conflict.map(Conflict::names).orElse(List.of());
   }
 }

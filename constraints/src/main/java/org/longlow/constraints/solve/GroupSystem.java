@@ -59,6 +59,9 @@ final class GroupSystem {
   private final double[] push;
   private final double[] pushAnswer;
   private double wishUnit = 1;
+  private final boolean costly;
+  private final boolean costlyWishes;
+  private Work work = Work.unbounded();
 
   GroupSystem(Group group, Problem problem) {
     this(group, problem, noneOf(problem));
@@ -78,9 +81,12 @@ final class GroupSystem {
     List<Relation> tieRelations = group.tieRelations(problem);
     List<Relation> all = new ArrayList<>(tieRelations);
     all.addAll(group.wishRelations(problem));
+    costlyWishes = all.stream().anyMatch(Relation::costly);
     ties = tieRelations.size();
     rows = new RowSet(all, localOf, scale);
-    limits = new RowSet(group.limitRelations(problem), localOf, scale);
+    List<Relation> limitRelations = group.limitRelations(problem);
+    costly = limitRelations.stream().anyMatch(Relation::costly);
+    limits = new RowSet(limitRelations, localOf, scale);
     for (int v : group.variables()) {
       localOf[v] = -1;
     }
@@ -99,6 +105,46 @@ final class GroupSystem {
     push = new double[rows.count];
     pushAnswer = new double[rows.count];
     bindWeights(problem);
+  }
+
+  /** The values of the group's variables in {@code x}. */
+  double[] take(double[] x) {
+    double[] values = new double[n];
+    for (int j = 0; j < n; j++) {
+      values[j] = x[group.variables()[j]];
+    }
+    return values;
+  }
+
+  /** Puts values of the group's variables into {@code x}. */
+  void put(double[] values, double[] x) {
+    for (int j = 0; j < n; j++) {
+      x[group.variables()[j]] = values[j];
+    }
+  }
+
+  /** Whether a wish takes long to evaluate. */
+  boolean hasCostlyWishes() {
+    return costlyWishes;
+  }
+
+  /** Whether a limit takes long to evaluate. */
+  boolean isCostly() {
+    return costly;
+  }
+
+  /** Counts what is done from now on. */
+  void charge(Work other) {
+    work = other;
+    rows.charge(other);
+    limits.charge(other);
+    limitStep.charge(other);
+    restoringLimits.charge(other);
+  }
+
+  /** What is counted. */
+  Work work() {
+    return work;
   }
 
   /** For each variable of a problem that it is in no group. */
@@ -153,6 +199,7 @@ final class GroupSystem {
     if (factor == null) {
       factor = new NormalFactor(rows, n);
     }
+    work.addProducts(factor.products());
     factor.factor(compliance);
   }
 
@@ -278,6 +325,7 @@ final class GroupSystem {
     for (int i = 0; i < rows.count; i++) {
       push[i] = rows.dot(i, v);
     }
+    work.addProducts(factor.solveProducts() + 2L * rows.entry.length);
     factor.solve(push, pushAnswer);
     if (out != v) {
       System.arraycopy(v, 0, out, 0, n);
@@ -285,6 +333,31 @@ final class GroupSystem {
     for (int i = 0; i < rows.count; i++) {
       rows.addRow(i, -pushAnswer[i], out);
     }
+  }
+
+  /**
+   * What holds a push {@code v} back, with the factor at hand: multipliers of ties, then of limits
+   * (each &gt;= 0) that have no more room than {@code roomMm}. What they do not hold back is in
+   * {@code left}. The values of the limits are used up.
+   */
+  double[] heldBack(double[] v, double roomMm, double[] left) {
+    for (int i = 0; i < limits.count; i++) {
+      limits.value[i] = limits.missMm(i) <= roomMm ? 0 : OFF;
+    }
+    project(v, left);
+    restoringLimits.reset();
+    restoringLimits.bend(left, 0, false, this::respond);
+    double[] held = new double[ties + limits.count];
+    double[] pushed = v.clone();
+    for (int i = 0; i < limits.count; i++) {
+      held[ties + i] = restoringLimits.multipliers()[i];
+      limits.addRow(i, held[ties + i], pushed);
+    }
+    project(pushed, pushed);
+    for (int i = 0; i < ties; i++) {
+      held[i] = -pushAnswer[i];
+    }
+    return held;
   }
 
   /**

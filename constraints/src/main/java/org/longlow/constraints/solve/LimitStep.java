@@ -1,6 +1,7 @@
 package org.longlow.constraints.solve;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * Bends a step so that the linearised limits hold: a dual active-set method.
@@ -21,6 +22,9 @@ final class LimitStep {
 
   private static final double COMPLIANCE = 1e-12;
 
+  /** From so many broken limits on they are taken in together. */
+  private static final int MANY = 12;
+
   private final RowSet limits;
   private final int variables;
   private final double[][] response;
@@ -31,6 +35,12 @@ final class LimitStep {
   private int[] working = new int[8];
   private int size;
 
+  /** Rows of the factor of the working set, the pivot last, and how many of them are valid. */
+  private double[][] lower = new double[8][];
+
+  private int factored;
+  private Work work = Work.unbounded();
+
   LimitStep(RowSet limits, int variables) {
     this.limits = limits;
     this.variables = variables;
@@ -39,6 +49,11 @@ final class LimitStep {
     multiplier = new double[limits.count];
     shifted = new double[limits.count];
     atStart = new double[limits.count];
+  }
+
+  /** Counts what is done from now on. */
+  void charge(Work other) {
+    work = other;
   }
 
   /** Forgets which limits were active. */
@@ -78,6 +93,7 @@ final class LimitStep {
       return false;
     }
     Arrays.fill(known, false);
+    factored = 0;
     for (int i = 0; i < count; i++) {
       double before = keepMultipliers ? multiplier[i] : 0;
       shifted[i] = limits.value[i] - compliance(i, damping) * before;
@@ -99,9 +115,11 @@ final class LimitStep {
       }
       drop(worst, mu);
     }
+    mu = takeInMany(p, damping, answer, mu);
     int budget = 20 + 4 * count;
     double[] q = new double[variables];
     while (budget-- > 0) {
+      work.addProducts((long) size * variables + limits.entry.length);
       System.arraycopy(p, 0, q, 0, variables);
       for (int k = 0; k < size; k++) {
         add(q, mu[k], response[working[k]]);
@@ -110,8 +128,7 @@ final class LimitStep {
       double lowest = 0;
       for (int i = 0; i < count; i++) {
         double gap = shifted[i] + limits.dot(i, q);
-        double slack = 1e-11 * (1 + Math.abs(limits.value[i]));
-        if (gap < -slack && gap < lowest && !isWorking(i)) {
+        if (gap < -slack(i) && gap < lowest && !isWorking(i)) {
           lowest = gap;
           enter = i;
         }
@@ -158,6 +175,44 @@ final class LimitStep {
     return size > 0;
   }
 
+  /**
+   * Where many limits are broken, takes them all in and then drops those that would have to pull,
+   * instead of one after the other; what the working set then has is as good a place to go on from.
+   *
+   * @param p the step without limits
+   * @return multipliers of the working set, with room for more
+   */
+  private double[] takeInMany(double[] p, double damping, Response answer, double[] mu) {
+    double[] q = p.clone();
+    for (int k = 0; k < size; k++) {
+      add(q, mu[k], response[working[k]]);
+    }
+    int[] broken =
+        IntStream.range(0, limits.count)
+            .filter(i -> !isWorking(i) && shifted[i] + limits.dot(i, q) < -slack(i))
+            .toArray();
+    if (broken.length < MANY) {
+      return mu;
+    }
+    working = Arrays.copyOf(working, Math.max(working.length, size + broken.length));
+    System.arraycopy(broken, 0, working, size, broken.length);
+    size += broken.length;
+    double[] target = target(damping, answer);
+    while (Arrays.stream(target).anyMatch(t -> t < 0)) {
+      for (int k = size - 1; k >= 0; k--) {
+        if (target[k] < 0) {
+          drop(k, target);
+        }
+      }
+      target = target(damping, answer);
+    }
+    return Arrays.copyOf(target, size + 8);
+  }
+
+  private double slack(int limit) {
+    return 1e-11 * (1 + Math.abs(limits.value[limit]));
+  }
+
   double compliance(int i, double damping) {
     return (COMPLIANCE + damping) * Math.max(limits.square[i], 1e-6);
   }
@@ -177,30 +232,65 @@ final class LimitStep {
       mu[j] = mu[j + 1];
     }
     size--;
+    factored = Math.min(factored, k);
   }
 
-  /** Multipliers that close all gaps of the working set exactly. */
+  /**
+   * Multipliers that close all gaps of the working set exactly. The factor L D L' of their matrix
+   * is kept: one more limit is one more row of it, and one less spoils only the rows behind.
+   */
   private double[] target(double damping, Response answer) {
+    for (; factored < size; factored++) {
+      appendRow(factored, damping, answer);
+    }
     int k = size;
-    double[][] m = new double[k][k];
     double[] b = new double[k];
     for (int i = 0; i < k; i++) {
-      int limit = working[i];
-      if (!known[limit]) {
-        if (response[limit] == null) {
-          response[limit] = new double[variables];
-        }
-        answer.fill(limit, response[limit]);
-        known[limit] = true;
+      double sum = -atStart[working[i]];
+      for (int c = 0; c < i; c++) {
+        sum -= lower[i][c] * b[c];
       }
-      b[i] = -atStart[limit];
-      for (int j = 0; j <= i; j++) {
-        m[i][j] = limits.dot(limit, response[working[j]]);
-      }
-      m[i][i] += compliance(limit, damping);
+      b[i] = sum;
     }
-    solveSymmetric(m, b);
+    for (int i = k - 1; i >= 0; i--) {
+      double sum = b[i] / lower[i][i];
+      for (int j = i + 1; j < k; j++) {
+        sum -= lower[j][i] * b[j];
+      }
+      b[i] = sum;
+    }
+    work.addProducts((long) k * k);
     return b;
+  }
+
+  private void appendRow(int i, double damping, Response answer) {
+    int limit = working[i];
+    if (!known[limit]) {
+      if (response[limit] == null) {
+        response[limit] = new double[variables];
+      }
+      answer.fill(limit, response[limit]);
+      known[limit] = true;
+    }
+    if (i >= lower.length) {
+      lower = Arrays.copyOf(lower, Math.max(8, 2 * i));
+    }
+    double[] row = lower[i] != null ? lower[i] : new double[i + 1];
+    lower[i] = row;
+    for (int j = 0; j < i; j++) {
+      double sum = limits.dot(limit, response[working[j]]);
+      for (int c = 0; c < j; c++) {
+        sum -= row[c] * lower[j][c] * lower[c][c];
+      }
+      row[j] = sum / lower[j][j];
+    }
+    double before = limits.dot(limit, response[limit]) + compliance(limit, damping);
+    double d = before;
+    for (int c = 0; c < i; c++) {
+      d -= row[c] * row[c] * lower[c][c];
+    }
+    row[i] = Math.max(d, 1e-13 * Math.abs(before) + Double.MIN_NORMAL);
+    work.addProducts((long) i * i);
   }
 
   /** Dense L D L' in place of the lower triangle; the solution replaces {@code b}. */

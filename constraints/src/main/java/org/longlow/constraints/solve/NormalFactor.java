@@ -36,6 +36,7 @@ final class NormalFactor {
   private final int[] filled;
   private final double[] pivot;
   private final double[] work;
+  private final long factorProducts;
 
   NormalFactor(RowSet rows, int variables) {
     this.rows = rows;
@@ -132,6 +133,11 @@ final class NormalFactor {
     for (int k = 0; k < n; k++) {
       System.arraycopy(reaches[k], 0, reach, reachStart[k], reaches[k].length);
     }
+    long sum = pairFirst.length;
+    for (int count : columnCount) {
+      sum += (long) count * count;
+    }
+    factorProducts = sum;
     columnRow = new int[columnStart[n]];
     columnValue = new double[columnStart[n]];
     filled = new int[n];
@@ -189,6 +195,16 @@ final class NormalFactor {
       Arrays.sort(result[i]);
     }
     return result;
+  }
+
+  /** Products of numbers that one {@link #factor} takes. */
+  long products() {
+    return factorProducts;
+  }
+
+  /** Products of numbers that one {@link #solve} takes. */
+  long solveProducts() {
+    return 2L * columnRow.length + n;
   }
 
   /**

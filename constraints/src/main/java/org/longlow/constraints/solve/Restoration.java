@@ -27,7 +27,17 @@ final class Restoration {
   private static final int PATIENCE = 20;
 
   private static final double STALLED = 0.95;
+
+  /** The same where each step is costly: what can hold is mostly reached within a dozen steps. */
+  private static final int COSTLY_PATIENCE = 6;
+
+  private static final double COSTLY_STALLED = 0.8;
   private static final int REWEIGH_EVERY = 10;
+
+  /** Least share of a plain step that is tried before damping. */
+  private static final double LEAST_SHARE = 1.0 / 16;
+
+  private static final double COSTLY_LEAST_SHARE = 1.0 / 4;
 
   private final GroupSystem system;
   private final double[] trial;
@@ -38,6 +48,12 @@ final class Restoration {
   private final double[] slope;
   private final boolean reweighs;
   private int steps;
+  private boolean heldBack;
+
+  /** Whether the last step changed any value, and the sum of squares where it led. */
+  private boolean stirred;
+
+  private double reached;
 
   /**
    * @param reweighs whether rows whose gradient has changed its length much get a new weight on the
@@ -59,6 +75,11 @@ final class Restoration {
     return steps;
   }
 
+  /** Whether the last run refused a step only because it leapt over straight. */
+  boolean wasHeldBack() {
+    return heldBack;
+  }
+
   /**
    * Runs on the values of the group in {@code x}.
    *
@@ -74,11 +95,18 @@ final class Restoration {
     double damping = 0;
     boolean watch = guarded && system.watch.count() > 0;
     system.restoringLimits.reset();
+    heldBack = false;
     boolean fresh = true;
     int refused = 0;
     double checked = Double.POSITIVE_INFINITY;
     int checkedAt = 0;
+    boolean costly = withLimits && system.isCostly();
+    int patience = costly ? COSTLY_PATIENCE : PATIENCE;
+    double stalled = costly ? COSTLY_STALLED : STALLED;
     for (steps = 0; steps <= most; ) {
+      if (system.work().isSpent()) {
+        return End.RAN_OUT;
+      }
       if (fresh) {
         boolean finite = rows.evaluate(x, system.ties);
         if (withLimits) {
@@ -99,12 +127,12 @@ final class Restoration {
       if (isStationary(now, withLimits)) {
         return End.STUCK;
       }
-      if (reweighs && steps % REWEIGH_EVERY == 0 && steps - checkedAt < PATIENCE) {
+      if (reweighs && steps % REWEIGH_EVERY == 0 && steps - checkedAt < patience) {
         // The sum of squares has a new measure; give it time anew, but not for ever.
         checked = Math.max(checked, now);
       }
-      if (steps - checkedAt >= PATIENCE) {
-        if (now > STALLED * checked) {
+      if (steps - checkedAt >= patience) {
+        if (now > stalled * checked) {
           return End.STUCK;
         }
         checked = now;
@@ -120,37 +148,17 @@ final class Restoration {
       for (int j = 0; j < n; j++) {
         trial[j] = x[variables[j]];
       }
-      boolean moved = false;
-      for (int j = 0; j < n; j++) {
-        double next = trial[j] + system.step[j] * rows.scaleOf(j);
-        moved |= next != trial[j];
-        x[variables[j]] = next;
-      }
-      boolean accept = moved && rows.values(x, 0, system.ties, tieTrial);
-      if (accept && withLimits) {
-        accept = limits.values(x, 0, limits.count, limitTrial);
-      }
+      boolean accept = go(x, 1, now - 1e-3 * promised, now, withLimits, watch);
+      boolean moved = stirred;
       if (accept) {
-        double then = merit(tieTrial, limitTrial, withLimits);
-        accept = then <= now - 1e-3 * promised && then < now;
-        if (accept && watch) {
-          system.watch.bends(x, bendAfter);
-          for (int j = 0; j < n; j++) {
-            double kept = x[variables[j]];
-            x[variables[j]] = trial[j];
-            trial[j] = kept;
-          }
-          system.watch.bends(x, bendBefore);
-          for (int j = 0; j < n; j++) {
-            double kept = x[variables[j]];
-            x[variables[j]] = trial[j];
-            trial[j] = kept;
-          }
-          accept = !system.watch.leaps(bendBefore, bendAfter);
-        }
-        if (accept) {
-          damping = then < 0.25 * now ? (damping < 1e-8 ? 0 : damping * 0.05) : damping * 0.5;
-        }
+        damping = reached < 0.25 * now ? (damping < 1e-8 ? 0 : damping * 0.05) : damping * 0.5;
+      }
+      // Damping holds back the long smooth motions of a chain most of all; a plain step made
+      // shorter
+      // goes the same way.
+      double least = costly ? COSTLY_LEAST_SHARE : LEAST_SHARE;
+      for (double share = 0.5; !accept && moved && damping == 0 && share >= least; share *= 0.5) {
+        accept = go(x, share, (1 - 0.5 * share) * now, now, withLimits, watch);
       }
       if (accept) {
         fresh = true;
@@ -166,6 +174,51 @@ final class Restoration {
       }
     }
     return End.RAN_OUT;
+  }
+
+  /**
+   * Goes a share of the step from {@code trial}; whether that leaves no more than {@code most} of
+   * the sum of squares, which was {@code now}, and leaps over nothing.
+   */
+  private boolean go(
+      double[] x, double share, double most, double now, boolean withLimits, boolean watch) {
+    int[] variables = system.group.variables();
+    stirred = false;
+    for (int j = 0; j < system.n; j++) {
+      double next = trial[j] + share * system.step[j] * system.rows.scaleOf(j);
+      stirred |= next != trial[j];
+      x[variables[j]] = next;
+    }
+    if (!stirred
+        || !system.rows.values(x, 0, system.ties, tieTrial)
+        || (withLimits && !system.limits.values(x, 0, system.limits.count, limitTrial))) {
+      return false;
+    }
+    reached = merit(tieTrial, limitTrial, withLimits);
+    if (!(reached <= most && reached < now)) {
+      return false;
+    }
+    boolean leaps = watch && leaps(x);
+    heldBack |= leaps;
+    return !leaps;
+  }
+
+  /** Whether the way from {@code trial} to x leaps over straight. */
+  private boolean leaps(double[] x) {
+    system.watch.bends(x, bendAfter);
+    swap(x);
+    system.watch.bends(x, bendBefore);
+    swap(x);
+    return system.watch.leaps(bendBefore, bendAfter);
+  }
+
+  private void swap(double[] x) {
+    int[] variables = system.group.variables();
+    for (int j = 0; j < system.n; j++) {
+      double kept = x[variables[j]];
+      x[variables[j]] = trial[j];
+      trial[j] = kept;
+    }
   }
 
   private double merit(double[] tie, double[] gap, boolean withLimits) {

@@ -25,6 +25,13 @@ final class RowSet {
   private final double[] variableScale;
   private final double[] gradient;
 
+  /** Units of work up to each row, with slopes and without. */
+  private final long[] slopesWork;
+
+  private final long[] valuesWork;
+
+  private Work work = Work.unbounded();
+
   /**
    * @param relations in row order
    * @param localOf for each variable of the problem its index in the group, or -1 when it is fixed
@@ -48,6 +55,13 @@ final class RowSet {
     column = new int[total];
     place = new int[total];
     entry = new double[total];
+    slopesWork = new long[count + 1];
+    valuesWork = new long[count + 1];
+    for (int i = 0; i < count; i++) {
+      boolean costly = this.relations[i].costly();
+      slopesWork[i + 1] = slopesWork[i] + (costly ? Work.COSTLY_SLOPES : 1);
+      valuesWork[i + 1] = valuesWork[i] + (costly ? Work.COSTLY_VALUE : 1);
+    }
     int next = 0;
     for (Relation relation : this.relations) {
       int[] used = relation.variables();
@@ -72,6 +86,11 @@ final class RowSet {
     }
   }
 
+  /** Counts what is evaluated from now on. */
+  void charge(Work other) {
+    work = other;
+  }
+
   double scaleOf(int variable) {
     return variableScale[variable];
   }
@@ -92,6 +111,7 @@ final class RowSet {
 
   /** As {@link #evaluate(double[])} for rows {@code from} to {@code to} only. */
   boolean evaluate(double[] x, int from, int to) {
+    work.add(slopesWork[to] - slopesWork[from]);
     boolean finite = true;
     for (int i = from; i < to; i++) {
       Relation relation = relations[i];
@@ -141,6 +161,7 @@ final class RowSet {
    * finite.
    */
   boolean values(double[] x, int from, int to, double[] out) {
+    work.add(valuesWork[to] - valuesWork[from]);
     boolean finite = true;
     for (int i = from; i < to; i++) {
       double v = relations[i].evaluate(x, null) * relations[i].scale() * weight[i];
@@ -155,6 +176,7 @@ final class RowSet {
    * x to {@code out}.
    */
   void addGradients(double[] x, double[] multiplier, double[] out) {
+    work.add(slopesWork[count]);
     for (int i = 0; i < count; i++) {
       if (multiplier[i] == 0) {
         continue;

@@ -9,6 +9,7 @@ import java.util.Optional;
  * @param status how it ended
  * @param x values of all variables, always finite; a copy that belongs to the caller
  * @param iterations steps taken in all groups together
+ * @param work what it cost, in the units of {@link SolverSettings#workAllowed}
  * @param maxResidualMm largest distance by which a tie is missed, mm
  * @param failedLimits limits that do not hold, the worst first
  * @param activeLimits limits that hold with nothing to spare and hold something back, in the order
@@ -24,6 +25,7 @@ public record SolveReport(
     SolveStatus status,
     double[] x,
     int iterations,
+    long work,
     double maxResidualMm,
     List<LimitFailure> failedLimits,
     List<String> activeLimits,
@@ -44,6 +46,7 @@ public record SolveReport(
         status,
         x,
         iterations,
+        work,
         maxResidualMm,
         failedLimits,
         activeLimits,

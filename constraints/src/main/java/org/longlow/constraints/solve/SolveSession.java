@@ -19,10 +19,17 @@ public final class SolveSession {
   private List<BlockSolver> groups;
   private boolean[] settled;
   private int inOrder;
+  private Work shared;
 
   /** Prepares for problems of this structure. */
   public SolveSession(Problem problem, SolverSettings settings) {
     this(problem, settings, true);
+  }
+
+  /** One of several searches that together may cost no more than {@code shared} allows. */
+  SolveSession(Problem problem, SolverSettings settings, Work shared) {
+    this(problem, settings, true);
+    this.shared = shared;
   }
 
   /**
@@ -61,6 +68,14 @@ public final class SolveSession {
     groups.forEach(BlockSolver::holdAnywhere);
     SolveReport report = solve(start, start);
     return report.status().holds() ? report.x() : null;
+  }
+
+  /** As {@link #held} by plain steps from there alone; they may find nothing. */
+  double[] heldNearby(double[] start) {
+    groups.forEach(group -> group.setHasty(true));
+    double[] found = held(start);
+    groups.forEach(group -> group.setHasty(false));
+    return found;
   }
 
   /** Solves the problem the session has, from its start values. */
@@ -119,7 +134,9 @@ public final class SolveSession {
     List<String> shaken = new ArrayList<>();
     List<String> turned = new ArrayList<>();
     inOrder = 0;
+    Work work = shared != null ? shared : new Work(settings.workAllowed());
     for (BlockSolver group : groups) {
+      group.charge(work);
       status = worse(status, group.solve(begin, x, anchor, settings));
       iterations += group.iterations();
       inOrder += group.wasInBlocks() ? 1 : 0;
@@ -134,7 +151,7 @@ public final class SolveSession {
         turned.add(problem.variables().get(pin).name());
       }
     }
-    return report(x, status, iterations, shaken, turned);
+    return report(x, status, iterations, work.done(), shaken, turned);
   }
 
   /** How many groups the last solve got by their blocks. */
@@ -143,7 +160,12 @@ public final class SolveSession {
   }
 
   private SolveReport report(
-      double[] x, SolveStatus status, int iterations, List<String> shaken, List<String> turned) {
+      double[] x,
+      SolveStatus status,
+      int iterations,
+      long work,
+      List<String> shaken,
+      List<String> turned) {
     double worst = 0;
     boolean[] tieFails = new boolean[problem.ties().size()];
     double[] shortBy = new double[problem.limits().size()];
@@ -195,7 +217,7 @@ public final class SolveSession {
     }
     SolveStatus verdict = status;
     if (status.holds() && !tieNames.isEmpty()) {
-      verdict = SolveStatus.NOT_CONVERGED;
+      verdict = SolveStatus.NOT_DECIDED;
     } else if (status.holds() && !failures.isEmpty()) {
       verdict = SolveStatus.LIMIT_FAILS;
     }
@@ -203,6 +225,7 @@ public final class SolveSession {
         verdict,
         x,
         iterations,
+        work,
         worst,
         failures,
         activeNames,
@@ -222,7 +245,7 @@ public final class SolveSession {
       case SOLVED -> 0;
       case SOLVED_ROUGHLY -> 1;
       case LIMIT_FAILS -> 2;
-      case NOT_CONVERGED -> 3;
+      case NOT_DECIDED -> 3;
       case CONTRADICTS -> 4;
     };
   }

@@ -18,8 +18,8 @@ public enum SolveStatus {
    * squares found.
    */
   LIMIT_FAILS,
-  /** The iterations allowed were used up before it was clear whether the ties can hold. */
-  NOT_CONVERGED;
+  /** The work allowed was used up before it was clear whether ties and limits can hold. */
+  NOT_DECIDED;
 
   /** Whether ties and limits hold at the positions given. */
   public boolean holds() {

@@ -29,7 +29,12 @@ public final class Solver {
 
   /** Solves and diagnoses. */
   public static SolveReport solveAndDiagnose(Problem problem, SolverSettings settings) {
-    SolveReport report = solve(problem, settings);
+    return diagnosed(problem, solve(problem, settings), settings);
+  }
+
+  /** Returns the report of a problem with its diagnosis. */
+  public static SolveReport diagnosed(
+      Problem problem, SolveReport report, SolverSettings settings) {
     return report.withDiagnosis(diagnose(problem, report, settings));
   }
 

@@ -14,6 +14,9 @@ package org.longlow.constraints.solve;
  * @param restarts how often a group that seems contradictory is shaken and tried again
  * @param keepTurns whether steps that turn a two-link chain over are refused while another way can
  *     be found
+ * @param workAllowed what a solve may cost, and what its diagnosis may: about as many evaluations
+ *     of a closed-form relation with its slopes. A count, so that answers do not depend on the
+ *     machine
  */
 public record SolverSettings(
     double tieToleranceMm,
@@ -22,13 +25,14 @@ public record SolverSettings(
     double rankTolerance,
     double nearSingularGain,
     int restarts,
-    boolean keepTurns) {
+    boolean keepTurns,
+    long workAllowed) {
   /**
    * Tie tolerance 1e-7 mm (steps aim at a hundredth of it), nearness 1e-7 mm, 200 steps, rank 1e-7,
-   * near-singular above 100 mm per mm, 12 restarts, turns kept.
+   * near-singular above 100 mm per mm, 12 restarts, turns kept, 20 million units of work.
    */
   public static final SolverSettings DEFAULT =
-      new SolverSettings(1e-7, 1e-7, 200, 1e-7, 100, 12, true);
+      new SolverSettings(1e-7, 1e-7, 200, 1e-7, 100, 12, true, 20_000_000);
 
   public SolverSettings {
     if (!(tieToleranceMm > 0)
@@ -37,28 +41,49 @@ public record SolverSettings(
         || !(nearSingularGain > 0)) {
       throw new IllegalArgumentException("solver tolerances are > 0");
     }
-    if (maxIterations < 1 || restarts < 0) {
+    if (maxIterations < 1 || restarts < 0 || workAllowed < 1) {
       throw new IllegalArgumentException(
-          "solver needs at least 1 iteration and 0 or more restarts");
+          "solver needs at least 1 iteration, 0 or more restarts and some work allowed");
     }
   }
 
   /** A copy with another tie tolerance, mm. */
   public SolverSettings withTieToleranceMm(double value) {
     return new SolverSettings(
-        value, nearnessMm, maxIterations, rankTolerance, nearSingularGain, restarts, keepTurns);
+        value,
+        nearnessMm,
+        maxIterations,
+        rankTolerance,
+        nearSingularGain,
+        restarts,
+        keepTurns,
+        workAllowed);
   }
 
   /** A copy with another nearness, mm. */
   public SolverSettings withNearnessMm(double value) {
     return new SolverSettings(
-        tieToleranceMm, value, maxIterations, rankTolerance, nearSingularGain, restarts, keepTurns);
+        tieToleranceMm,
+        value,
+        maxIterations,
+        rankTolerance,
+        nearSingularGain,
+        restarts,
+        keepTurns,
+        workAllowed);
   }
 
   /** A copy with another bound on the steps. */
   public SolverSettings withMaxIterations(int value) {
     return new SolverSettings(
-        tieToleranceMm, nearnessMm, value, rankTolerance, nearSingularGain, restarts, keepTurns);
+        tieToleranceMm,
+        nearnessMm,
+        value,
+        rankTolerance,
+        nearSingularGain,
+        restarts,
+        keepTurns,
+        workAllowed);
   }
 
   /** A copy with another number of restarts. */
@@ -70,7 +95,8 @@ public record SolverSettings(
         rankTolerance,
         nearSingularGain,
         value,
-        keepTurns);
+        keepTurns,
+        workAllowed);
   }
 
   /** A copy that keeps or does not keep the turn of two-link chains. */
@@ -82,6 +108,20 @@ public record SolverSettings(
         rankTolerance,
         nearSingularGain,
         restarts,
+        value,
+        workAllowed);
+  }
+
+  /** A copy with another bound on the work. */
+  public SolverSettings withWorkAllowed(long value) {
+    return new SolverSettings(
+        tieToleranceMm,
+        nearnessMm,
+        maxIterations,
+        rankTolerance,
+        nearSingularGain,
+        restarts,
+        keepTurns,
         value);
   }
 }

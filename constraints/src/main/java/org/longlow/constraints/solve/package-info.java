@@ -26,6 +26,12 @@
  * gives a NaN; only a broken call does (a variable index that does not exist, a start value that is
  * not finite).
  *
+ * <p><b>How long.</b> Work is counted, not timed ({@link
+ * org.longlow.constraints.solve.SolverSettings#workAllowed}): when it is spent before it is clear
+ * whether ties and limits can hold the answer is {@code NOT_DECIDED}, which never counts as
+ * holding. Limits that are costly to evaluate, as gaps to a seated person, get shorter searches;
+ * where they cannot hold, all else is kept and they alone give way.
+ *
  * <p><b>Units.</b> Relations give mm (angles are turned into the arc at a stated radius), so that
  * tolerances in mm mean something. The reported residual of a relation is its value divided by the
  * length of its gradient where that exceeds 1: the distance by which points would have to move.

@@ -12,7 +12,6 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Section;
 import org.longlow.constraints.layout.Stance;
-import org.longlow.constraints.machine.MassPoint;
 import org.longlow.constraints.machine.RigidMotion;
 import org.longlow.constraints.machine.SectionMotion;
 import org.longlow.constraints.machine.StaticSag;
@@ -20,16 +19,9 @@ import org.longlow.constraints.machine.Suspension;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Shapes;
-import org.longlow.rider.geom.PointMm;
 
 /** Puts the machine into its stances. */
 public final class Stances {
-
-  /**
-   * Share of a front system's or swingarm's mass that moves with the wheel; common practice, no
-   * source.
-   */
-  public static final double UNSPRUNG_SHARE = 0.5;
 
   private final Wheels wheels;
   private final Map<String, PartShape> drawn;
@@ -62,10 +54,23 @@ public final class Stances {
     }
     Suspension f = wheels.frontSuspension();
     Suspension r = wheels.rearSuspension();
-    standings.add(at("full bump", Stance.Kind.FULL_BUMP, Rider.NOBODY, f.bumpMm(), r.bumpMm()));
+    standings.add(
+        at(
+            "full bump",
+            Stance.Kind.FULL_BUMP,
+            Rider.NOBODY,
+            f.bumpMm(),
+            r.bumpMm(),
+            Optional.empty()));
     if (all || asked.contains(Stance.Kind.FULL_DROOP)) {
       standings.add(
-          at("full droop", Stance.Kind.FULL_DROOP, Rider.NOBODY, -f.droopMm(), -r.droopMm()));
+          at(
+              "full droop",
+              Stance.Kind.FULL_DROOP,
+              Rider.NOBODY,
+              -f.droopMm(),
+              -r.droopMm(),
+              Optional.empty()));
     }
     boolean stand = layout.parts().values().stream().anyMatch(Part.Stand.class::isInstance);
     if (stand) {
@@ -94,7 +99,7 @@ public final class Stances {
         new Standing(
             "open, " + name,
             Stance.Kind.OPEN,
-            "",
+            Rider.NOBODY,
             name,
             unladen.frontTravelMm(),
             unladen.rearTravelMm(),
@@ -102,59 +107,29 @@ public final class Stances {
             unladen.ground(),
             shapes,
             moved,
-            unladen.load()));
+            unladen.load(),
+            unladen.springs()));
   }
 
   /** Returns the stance in which springs and loads are in balance. */
   public Standing balanced(String name, Stance.Kind kind, Rider rider) {
-    List<MassPoint> sprung = new ArrayList<>(rider.masses());
-    List<MassPoint> atFront = new ArrayList<>();
-    List<MassPoint> atRear = new ArrayList<>();
-    drawn.values().forEach(shape -> share(shape, sprung, atFront, atRear));
-    double front = 0;
-    double rear = 0;
-    if (!atFront.isEmpty() && !atRear.isEmpty()) {
-      StaticSag sag =
-          StaticSag.of(
-              new StaticSag.End(
-                  wheels.frontSuspension(),
-                  MassPoint.total(atFront),
-                  wheels.frontTyre().freeRadiusMm()),
-              new StaticSag.End(
-                  wheels.rearSuspension(),
-                  MassPoint.total(atRear),
-                  wheels.rearTyre().freeRadiusMm()),
-              sprung,
-              1);
-      front = sag.front().travelMm();
-      rear = sag.rear().travelMm();
+    Springs springs = Springs.of(drawn.values(), rider);
+    if (!springs.known()) {
+      return at(name, kind, rider, 0, 0, Optional.empty());
     }
-    return at(name, kind, rider, front, rear);
-  }
-
-  /** Puts a part's mass on the springs or on a wheel; carriers are shared half and half. */
-  private static void share(
-      PartShape shape, List<MassPoint> sprung, List<MassPoint> atFront, List<MassPoint> atRear) {
-    Part part = shape.part();
-    double unsprung =
-        part instanceof Part.Wheel
-            ? 1
-            : part instanceof Part.Front || part instanceof Part.Swingarm ? UNSPRUNG_SHARE : 0;
-    boolean front =
-        part instanceof Part.Front || (part instanceof Part.Wheel w && w.end() == Part.End.FRONT);
-    add(sprung, shape, 1 - unsprung);
-    add(front ? atFront : atRear, shape, unsprung);
-  }
-
-  private static void add(List<MassPoint> into, PartShape shape, double share) {
-    if (share > 0 && shape.massKg() > 0) {
-      PointMm c = shape.centre();
-      into.add(new MassPoint(shape.massKg() * share, c.x(), c.z()));
-    }
+    StaticSag sag = springs.rest(wheels, 1);
+    return at(
+        name, kind, rider, sag.front().travelMm(), sag.rear().travelMm(), Optional.of(springs));
   }
 
   /** Returns the stance with these wheel travels, bump positive, mm. */
-  public Standing at(String name, Stance.Kind kind, Rider rider, double frontMm, double rearMm) {
+  private Standing at(
+      String name,
+      Stance.Kind kind,
+      Rider rider,
+      double frontMm,
+      double rearMm,
+      Optional<Springs> springs) {
     Places places = wheels.moved(frontMm, rearMm);
     Ground ground = wheels.ground(places);
     boolean parked = kind == Stance.Kind.PARKED;
@@ -167,7 +142,7 @@ public final class Stances {
             PartShape now =
                 stand
                     ? Shapes.of(shape.part(), places, true)
-                    : moved(pins.get(part), shape, places);
+                    : moved(shape, wheels.drawn(), places);
             shapes.put(part, now);
             moved.put(part, now);
           }
@@ -175,7 +150,7 @@ public final class Stances {
     return new Standing(
         name,
         kind,
-        rider.names(),
+        rider,
         "",
         frontMm,
         rearMm,
@@ -183,16 +158,18 @@ public final class Stances {
         ground,
         shapes,
         moved,
-        Load.of(masses(shapes, rider), ground));
+        Load.of(shapes.values(), rider, ground),
+        springs);
   }
 
-  /** What hangs on one pin shifts with it; anything else is shaped again. */
-  private PartShape moved(List<String> pins, PartShape shape, Places places) {
+  /** Returns a part after its pins moved; what hangs on one pin shifts, else it is shaped anew. */
+  static PartShape moved(PartShape shape, Places before, Places after) {
+    List<String> pins = shape.part().pins();
     if (pins.size() > 1) {
-      return Shapes.of(shape.part(), places, false);
+      return Shapes.of(shape.part(), after, false);
     }
     String pin = pins.get(0);
-    return shape.moved(new RigidMotion(0, places.pin(pin).minus(wheels.drawn().pin(pin))));
+    return shape.moved(new RigidMotion(0, after.pin(pin).minus(before.pin(pin))));
   }
 
   private static boolean movesBetween(List<String> pins, Places before, Places after) {
@@ -202,17 +179,5 @@ public final class Stances {
       }
     }
     return false;
-  }
-
-  /** Returns the masses of parts and people, in the axes of the frame. */
-  static List<MassPoint> masses(Map<String, PartShape> shapes, Rider rider) {
-    List<MassPoint> masses = new ArrayList<>(rider.masses());
-    for (PartShape shape : shapes.values()) {
-      if (shape.massKg() > 0) {
-        PointMm c = shape.centre();
-        masses.add(new MassPoint(shape.massKg(), c.x(), c.z()));
-      }
-    }
-    return masses;
   }
 }

@@ -1,6 +1,7 @@
 package org.longlow.constraints.stand;
 
 import java.util.Map;
+import java.util.Optional;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
@@ -10,7 +11,7 @@ import org.longlow.constraints.shape.Places;
  *
  * @param name the stance, with who is on it, such as {@code laden, Mara}
  * @param kind which state
- * @param people who is on it, empty for nobody
+ * @param rider who is on it
  * @param section the section that is open, or empty
  * @param frontTravelMm front wheel travel from the drawn position, bump positive
  * @param rearTravelMm rear wheel travel, likewise
@@ -19,11 +20,12 @@ import org.longlow.constraints.shape.Places;
  * @param shapes every part in this stance; those that did not move are shared with the drawn ones
  * @param moved those of {@code shapes} that are not where they are drawn
  * @param load masses and axle loads
+ * @param springs what the springs carry, where they are in balance
  */
 public record Standing(
     String name,
     Stance.Kind kind,
-    String people,
+    Rider rider,
     String section,
     double frontTravelMm,
     double rearTravelMm,
@@ -31,4 +33,11 @@ public record Standing(
     Ground ground,
     Map<String, PartShape> shapes,
     Map<String, PartShape> moved,
-    Load load) {}
+    Load load,
+    Optional<Springs> springs) {
+
+  /** Returns who is on it in words, empty for nobody. */
+  public String people() {
+    return rider.names();
+  }
+}

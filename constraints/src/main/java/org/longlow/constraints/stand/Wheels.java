@@ -3,6 +3,7 @@ package org.longlow.constraints.stand;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.longlow.constraints.formula.Formula;
@@ -38,7 +39,18 @@ public record Wheels(
     Part.Swingarm arm,
     Suspension frontSuspension,
     Suspension rearSuspension,
-    List<String> faults) {
+    List<Fault> faults) {
+
+  /** Axles nearer than this carry nothing; two wheels would lie in each other, mm. */
+  public static final double LEAST_WHEELBASE_MM = 100;
+
+  /**
+   * What is wrong with a suspension or with the wheels.
+   *
+   * @param about the part, or {@code wheels}
+   * @param text one sentence without its full stop
+   */
+  public record Fault(String about, String text) {}
 
   /** Axles nearer than their radii differ and this have no road under both, mm. */
   private static final double LEAST_APART_MM = 1;
@@ -64,21 +76,28 @@ public record Wheels(
         arm = s;
       }
     }
-    List<String> faults = new ArrayList<>();
+    List<Fault> faults = new ArrayList<>();
     Suspension atFront = front == null ? null : suspension(fork, front, drawn, faults);
     Suspension atRear = rear == null ? null : suspension(arm, rear, drawn, faults);
     if (front != null && rear != null && !apart(front, rear, drawn)) {
       faults.add(
-          front.name()
-              + " and "
-              + rear.name()
-              + " stand on one place, so the machine stands on no road; move their axles apart");
+          new Fault(
+              "wheels",
+              String.format(
+                  Locale.ROOT,
+                  "the front axle, %s, comes %.1f mm ahead of the rear axle, %s, and at least %.0f mm"
+                      + " are needed, so the machine stands on no road; look where they are drawn and"
+                      + " at their ties",
+                  front.axle(),
+                  drawn.pin(front.axle()).x() - drawn.pin(rear.axle()).x(),
+                  rear.axle(),
+                  LEAST_WHEELBASE_MM)));
     }
     return new Wheels(layout, drawn, front, rear, fork, arm, atFront, atRear, faults);
   }
 
   private static Suspension suspension(
-      Part carrier, Part.Wheel wheel, Places drawn, List<String> faults) {
+      Part carrier, Part.Wheel wheel, Places drawn, List<Fault> faults) {
     PointMm axle = drawn.pin(wheel.axle());
     try {
       if (carrier instanceof Part.Front f && f.rate().isPresent()) {
@@ -89,7 +108,10 @@ public record Wheels(
         return suspension(path, s.droop(), s.bump(), s.rate(), s.preload(), drawn);
       }
     } catch (IllegalArgumentException e) {
-      faults.add(carrier.name() + " cannot work as drawn and counts as rigid: " + e.getMessage());
+      faults.add(
+          new Fault(
+              carrier.name(),
+              carrier.name() + " cannot work as drawn and counts as rigid: " + e.getMessage()));
     }
     return Suspension.rigid(WheelPath.rigid(axle));
   }
@@ -113,10 +135,11 @@ public record Wheels(
       Optional<Formula> rate,
       Optional<Formula> preload,
       Places drawn) {
+    // bump and droop are how far the wheel rises and falls, not how far it goes along its path
     return new Suspension(
         path,
-        drawn.value(droop),
-        drawn.value(bump),
+        -path.travelForRiseMm(-drawn.value(droop)),
+        path.travelForRiseMm(drawn.value(bump)),
         rate.map(drawn::value).orElse(0.0),
         preload.map(drawn::value).orElse(0.0));
   }
@@ -130,7 +153,8 @@ public record Wheels(
     double distance = drawn.pin(front.axle()).distance(drawn.pin(rear.axle()));
     double radii =
         Math.abs(Tyres.of(front, drawn).freeRadiusMm() - Tyres.of(rear, drawn).freeRadiusMm());
-    return distance > radii + LEAST_APART_MM;
+    double wheelbase = drawn.pin(front.axle()).x() - drawn.pin(rear.axle()).x();
+    return wheelbase >= LEAST_WHEELBASE_MM && distance > radii + LEAST_APART_MM;
   }
 
   public Tyre frontTyre() {
@@ -177,6 +201,14 @@ public record Wheels(
       return point.turnedAbout(arc.pivot(), turn);
     }
     return point.plus(now.minus(path.axle(0)));
+  }
+
+  /** Returns whether a pin moves with a wheel. */
+  boolean carries(String pin) {
+    return pin.equals(front.axle())
+        || pin.equals(rear.axle())
+        || layout.pins().get(pin).with().equals(Pin.FRONT_WHEEL)
+        || layout.pins().get(pin).with().equals(Pin.REAR_WHEEL);
   }
 
   /** Returns the road under the wheels in {@code places}. */

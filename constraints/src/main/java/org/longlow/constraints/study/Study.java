@@ -11,7 +11,6 @@ import org.longlow.constraints.check.Checks;
 import org.longlow.constraints.check.Finding;
 import org.longlow.constraints.check.Verdict;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.machine.MassPoint;
 import org.longlow.constraints.place.Placed;
 import org.longlow.constraints.place.Placer;
 import org.longlow.constraints.seat.SeatParts;
@@ -74,16 +73,18 @@ public record Study(
       if (!first.seat().equals(SeatParts.RIDER)) {
         continue;
       }
-      riders.add(new Rider(first.person(), first.masses()));
+      riders.add(new Rider(List.of(aboard(first))));
       for (Sitting second : seated) {
         if (!second.seat().equals(SeatParts.RIDER) && !second.person().equals(first.person())) {
-          List<MassPoint> both = new ArrayList<>(first.masses());
-          both.addAll(second.masses());
-          riders.add(new Rider(first.person() + " and " + second.person(), both));
+          riders.add(new Rider(List.of(aboard(first), aboard(second))));
         }
       }
     }
     return riders;
+  }
+
+  private static Rider.Seated aboard(Sitting sitting) {
+    return new Rider.Seated(sitting.person(), sitting.seat(), sitting.masses(), sitting.prisms());
   }
 
   /** Returns whether the ties or limits of the layout cannot all hold. */

@@ -8,9 +8,12 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.longlow.constraints.check.Finding;
 import org.longlow.constraints.check.Verdict;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.place.LayoutProblem;
+import org.longlow.constraints.seat.SeatParts;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.PointMm;
@@ -36,47 +39,96 @@ final class Adjusting {
 
   private static final double STILL_MM = 0.5;
 
+  /** How finely the last way towards each other is tried, as a share of it. */
+  private static final double NEARER = 1.0 / 512;
+
   private final LayoutProblem problem;
   private final Map<String, List<String>> groups;
   private final SuitSettings settings;
   private final List<String> crew;
 
-  Adjusting(LayoutProblem problem, Map<String, List<String>> groups, SuitSettings settings) {
+  /** How many places may still be measured; searches side by side take equal shares of it. */
+  private final AtomicInteger left;
+
+  private final Progress progress;
+  private volatile boolean cutShort;
+  private volatile Set<String> stay;
+
+  /**
+   * @param measured about how many places may be measured
+   */
+  Adjusting(
+      LayoutProblem problem,
+      Map<String, List<String>> groups,
+      SuitSettings settings,
+      int measured,
+      Progress progress) {
     this.problem = problem;
     this.groups = groups;
     this.settings = settings;
+    left = new AtomicInteger(measured);
+    this.progress = progress;
     this.crew = List.copyOf(problem.layout().crew().keySet());
   }
 
+  /** Whether a search had measured as many places as allowed. */
+  boolean wasCutShort() {
+    return cutShort;
+  }
+
   /**
-   * Returns the adjustment, if there is one.
+   * Returns the adjustment; empty where nobody needs one. Where none suits everybody it is that
+   * between the best place of each.
    *
    * @param shared the best place for all together, values of all variables
    */
   Optional<SuitReport.Adjustment> from(double[] shared) {
     List<String> names = List.copyOf(groups.keySet());
-    Map<String, double[]> alone = new LinkedHashMap<>();
-    for (String person : crew) {
-      double[] x = alone(person, shared);
-      if (x == null) {
-        return Optional.empty(); // not even for this person alone
-      }
-      alone.put(person, x);
+    Search.Trial everybody = everybody(shared);
+    Set<String> excused = excused(everybody);
+    if (passes(everybody, excused)) {
+      return Optional.empty();
+    }
+    Map<String, Search.Trial> alone = new LinkedHashMap<>();
+    int each = left.get() / (2 * crew.size());
+    crew.parallelStream()
+        .map(person -> Map.entry(person, alone(person, shared, each)))
+        .toList()
+        .forEach(e -> alone.put(e.getKey(), e.getValue()));
+    if (alone.values().stream().anyMatch(t -> !passes(t, excused))) {
+      return nearest(names, alone);
     }
     for (int size = 1; size <= names.size(); size++) {
       if (size > 2) {
         size = names.size();
       }
+      List<List<String>> subsets = subsets(names, size);
+      AtomicInteger done = new AtomicInteger();
+      int rounds = size == 1 ? 3 : size == names.size() ? 1 : 2;
+      int places = left.get() / (rounds * subsets.size() * crew.size());
       Optional<SuitReport.Adjustment> least =
-          subsets(names, size).parallelStream()
-              .map(subset -> sliding(subset, shared, alone))
+          subsets.parallelStream()
+              .map(subset -> sliding(subset, shared, alone, places))
+              .peek(a -> progress.at("looking for travel", done.incrementAndGet(), subsets.size()))
               .filter(Objects::nonNull)
               .reduce((a, b) -> total(b) < total(a) - 1e-6 ? b : a);
       if (least.isPresent()) {
-        return least;
+        return least.filter(a -> !a.travels().isEmpty());
       }
     }
-    return Optional.empty();
+    return nearest(names, alone);
+  }
+
+  private Search.Trial everybody(double[] shared) {
+    List<String> pins = groups.values().stream().flatMap(List::stream).toList();
+    Mover mover = new Mover(problem, pins, shared);
+    return new Search(mover, Search.Aim.crew(problem, mover.at(shared)), shared).measure(shared);
+  }
+
+  /** Everybody at their own best place, with what fails there. */
+  private Optional<SuitReport.Adjustment> nearest(
+      List<String> names, Map<String, Search.Trial> alone) {
+    return Optional.of(report(names, alone));
   }
 
   private static double total(SuitReport.Adjustment adjustment) {
@@ -99,41 +151,78 @@ final class Adjusting {
     return all;
   }
 
-  /** A place where this person passes, everything sliding; null if none was found. */
-  private double[] alone(String person, double[] shared) {
+  /** The best place for this person, everything sliding: the first found where they pass. */
+  private Search.Trial alone(String person, double[] shared, int allowed) {
     List<String> pins = groups.values().stream().flatMap(List::stream).toList();
     Mover mover = new Mover(problem, pins, shared);
     double[] home = mover.at(shared);
-    Search search = new Search(mover, aim(person, home), shared);
-    Set<String> excused = excused(search.measure(shared));
+    Search.Aim aim = aim(person, home);
+    Search search = new Search(mover, aim, shared).within(allowed);
+    Search.Trial best = search.measure(shared);
+    Set<String> excused = excused(best);
     double[][] ways = mover.directions(shared);
-    for (int seed = 0; seed < settings.seeds(); seed++) {
+    for (int seed = 0; seed < settings.seeds() && !passes(best, excused); seed++) {
+      progress.at("looking for " + person + " alone", seed, settings.seeds());
       double[] start = shared;
       if (seed > 0) {
         double[] target = Starts.of(seed, home, ways, settings.spreadMm());
         start = mover.to(shared, target).orElse(null);
       }
-      if (start != null) {
+      if (start != null && !search.isSpent()) {
         Search.Trial end = search.run(start, settings.stepsPerSeed());
-        if (passes(end, excused)) {
-          return end.x();
+        if (Search.merit(end, aim, Search.FULL_WEIGHT)
+            < Search.merit(best, aim, Search.FULL_WEIGHT)) {
+          best = end;
         }
       }
     }
-    return null;
+    cutShort |= search.isSpent() && !passes(best, excused);
+    left.addAndGet(-search.measured());
+    return best;
   }
 
   private static Search.Aim aim(String person, double[] near) {
     return new Search.Aim(person::equals, COMFORT_WEIGHT, near, NEAR_MM);
   }
 
-  /** Parts that foul each other already do not count against a person. */
-  private static Set<String> excused(Search.Trial shared) {
+  /**
+   * Parts that foul each other already do not count against a person, nor does what fails on a seat
+   * that nothing moves.
+   */
+  private Set<String> excused(Search.Trial shared) {
     Set<String> ids = new HashSet<>();
     shared.readings().stream()
-        .filter(r -> r.person().isEmpty() && r.fails())
+        .filter(r -> r.fails() && (r.person().isEmpty() || stays(r)))
         .forEach(r -> ids.add(r.id()));
     return ids;
+  }
+
+  private boolean stays(Reading reading) {
+    return seatsThatStay().stream()
+        .anyMatch(
+            seat -> ("." + reading.id() + ".").contains("." + reading.person() + "." + seat + "."));
+  }
+
+  /** Seats of which no part can come along with what slides. */
+  private Set<String> seatsThatStay() {
+    if (stay == null) {
+      List<String> pins = groups.values().stream().flatMap(List::stream).toList();
+      double[] drawn = problem.problem().start();
+      Set<String> company = new HashSet<>(new Mover(problem, pins, drawn).company(drawn));
+      company.addAll(pins);
+      Set<String> names = new HashSet<>();
+      SeatParts.of(problem.layout())
+          .forEach(
+              (name, seat) -> {
+                if (seat.parts().stream()
+                    .flatMap(part -> part.pins().stream())
+                    .noneMatch(company::contains)) {
+                  names.add(name);
+                }
+              });
+      stay = names;
+    }
+    return stay;
   }
 
   private static boolean passes(Search.Trial trial, Set<String> excused) {
@@ -142,28 +231,33 @@ final class Adjusting {
 
   /** The least travel with only these things sliding; null if that does not do. */
   private SuitReport.Adjustment sliding(
-      List<String> subset, double[] shared, Map<String, double[]> alone) {
+      List<String> subset, double[] shared, Map<String, Search.Trial> alone, int allowed) {
     List<String> pins = subset.stream().flatMap(name -> groups.get(name).stream()).toList();
     Mover mover = new Mover(problem, pins, shared);
     Map<String, Search.Trial> places = new LinkedHashMap<>();
     for (String person : crew) {
-      Search search = new Search(mover, aim(person, mover.at(shared)), shared);
+      Search search = new Search(mover, aim(person, mover.at(shared)), shared).within(allowed);
       Search.Trial first = search.measure(shared);
       Set<String> excused = excused(first);
       Search.Trial end = passes(first, excused) ? first : search.run(shared, steps());
       if (!passes(end, excused)) {
-        double[] other = mover.to(shared, mover.at(alone.get(person))).orElse(shared);
+        double[] other = mover.to(shared, mover.at(alone.get(person).x())).orElse(shared);
         end = search.run(other, steps());
       }
       if (!passes(end, excused)) {
+        cutShort |= search.isSpent();
+        left.addAndGet(-search.measured());
         return null;
       }
+      left.addAndGet(-search.measured());
       places.put(person, end);
     }
     double apart = apart(places);
     for (int round = 0; round < ROUNDS; round++) {
       for (String person : crew) {
-        Search search = new Search(mover, aim(person, middleOfOthers(person, places)), shared);
+        Search search =
+            new Search(mover, aim(person, middleOfOthers(person, places)), shared)
+                .within(allowed / ROUNDS);
         Set<String> excused = excused(search.measure(shared));
         Search.Trial end = search.run(places.get(person).x(), steps());
         if (passes(end, excused)) {
@@ -176,7 +270,48 @@ final class Adjusting {
       }
       apart = now;
     }
-    return report(subset, places);
+    for (String person : crew) {
+      Search search =
+          new Search(mover, aim(person, middleOfOthers(person, places)), shared)
+              .within(allowed / ROUNDS);
+      places.put(
+          person, drawnIn(places.get(person), middleOfOthers(person, places), mover, search));
+      left.addAndGet(-search.measured());
+    }
+    SuitReport.Adjustment found = report(subset, places);
+    return found.unmet().isEmpty() ? found : null;
+  }
+
+  /**
+   * A place as far along the straight way to the others' as one passes; searches stop short of it.
+   */
+  private static Search.Trial drawnIn(
+      Search.Trial place, double[] others, Mover mover, Search search) {
+    Set<String> excused = excusedAt(place);
+    Search.Trial best = place;
+    double passed = 0;
+    double failed = 1;
+    while (failed - passed > NEARER) {
+      double share = (passed + failed) / 2;
+      double[] target = place.at().clone();
+      for (int k = 0; k < target.length; k++) {
+        target[k] += share * (others[k] - target[k]);
+      }
+      Optional<Search.Trial> there = mover.to(place.x(), target).map(search::measure);
+      if (there.isPresent() && passes(there.get(), excused)) {
+        best = there.get();
+        passed = share;
+      } else {
+        failed = share;
+      }
+    }
+    return best;
+  }
+
+  private static Set<String> excusedAt(Search.Trial place) {
+    Set<String> ids = new HashSet<>();
+    place.readings().stream().filter(Reading::fails).forEach(r -> ids.add(r.id()));
+    return ids;
   }
 
   private int steps() {
@@ -209,18 +344,24 @@ final class Adjusting {
     return most;
   }
 
-  /** The adjustment in the user's words, or null if the full study of a place finds a fault. */
+  /** The adjustment in the user's words, with what the full study of each place finds. */
   private SuitReport.Adjustment report(List<String> subset, Map<String, Search.Trial> places) {
     Map<String, Layout> layouts = new LinkedHashMap<>();
     Map<String, Places> pins = new LinkedHashMap<>();
+    Map<String, List<Finding>> unmet = new LinkedHashMap<>();
     for (Map.Entry<String, Search.Trial> e : places.entrySet()) {
       Layout layout = problem.withPlaces(e.getValue().x());
       Study study = Study.of(layout);
-      boolean fails =
+      List<Finding> fails =
           study.findings().stream()
-              .anyMatch(f -> f.verdict() == Verdict.FAIL && Suiting.about(f, e.getKey()));
-      if (fails) {
-        return null;
+              .filter(f -> f.verdict() == Verdict.FAIL && Suiting.about(f, e.getKey()))
+              .filter(
+                  f ->
+                      seatsThatStay().stream()
+                          .noneMatch(seat -> Suiting.about(f, e.getKey() + "." + seat)))
+              .toList();
+      if (!fails.isEmpty()) {
+        unmet.put(e.getKey(), fails);
       }
       layouts.put(e.getKey(), layout);
       pins.put(e.getKey(), study.placed().places());
@@ -230,7 +371,7 @@ final class Adjusting {
       travels.add(travel(name, pins));
     }
     travels.removeIf(t -> t.mm() < STILL_MM);
-    return new SuitReport.Adjustment(travels, layouts);
+    return new SuitReport.Adjustment(travels, layouts, unmet);
   }
 
   private SuitReport.Travel travel(String name, Map<String, Places> places) {

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import org.longlow.constraints.check.Finding;
@@ -14,8 +15,6 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Person;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.layout.Wish;
-import org.longlow.constraints.machine.AxleLoads;
-import org.longlow.constraints.machine.MassPoint;
 import org.longlow.constraints.seat.SeatParts;
 import org.longlow.constraints.seat.Seats;
 import org.longlow.constraints.seat.Sitting;
@@ -24,6 +23,7 @@ import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Shapes;
 import org.longlow.constraints.stand.Load;
 import org.longlow.constraints.stand.Rider;
+import org.longlow.constraints.stand.Springs;
 import org.longlow.constraints.stand.Stances;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
@@ -164,11 +164,14 @@ final class Gauge {
             now.put(name, shape);
           }
         });
+    Rider rider = s.rider();
     Load load = s.load();
+    Optional<Springs> springs = s.springs();
     if (s.kind() == Stance.Kind.LADEN) {
-      Rider rider =
-          riders.stream().filter(r -> r.names().equals(s.people())).findFirst().orElse(null);
-      load = rider == null ? null : load(now, rider, s);
+      Optional<Rider> today = riders.stream().filter(r -> r.names().equals(s.people())).findFirst();
+      rider = today.orElse(rider);
+      load = today.map(r -> Load.of(now.values(), r, s.ground())).orElse(null);
+      springs = today.map(r -> Springs.of(now.values(), r));
     }
     if (onlyMoved) {
       now.keySet().retainAll(moved.keySet());
@@ -176,7 +179,7 @@ final class Gauge {
     return new Standing(
         s.name(),
         s.kind(),
-        s.people(),
+        rider,
         s.section(),
         s.frontTravelMm(),
         s.rearTravelMm(),
@@ -184,22 +187,8 @@ final class Gauge {
         s.ground(),
         now,
         s.moved(),
-        load);
-  }
-
-  private static Load load(Map<String, PartShape> shapes, Rider rider, Standing s) {
-    List<MassPoint> masses = new ArrayList<>(rider.masses());
-    for (PartShape shape : shapes.values()) {
-      if (shape.massKg() > 0) {
-        masses.add(new MassPoint(shape.massKg(), shape.centre()));
-      }
-    }
-    MassPoint total = MassPoint.total(masses);
-    PointMm road = s.ground().toRoad(total.at());
-    return new Load(
-        total,
-        AxleLoads.of(
-            s.ground().wheelbaseMm(), List.of(new MassPoint(total.massKg(), road.x(), road.z()))));
+        load,
+        springs);
   }
 
   private static void add(List<Reading> into, Reading reading) {

@@ -19,7 +19,7 @@ import org.longlow.constraints.solve.Wish;
 
 /**
  * Moves some pins of a layout while its ties and limits hold. What is tied to them comes along; all
- * else stays as near as it can to where it is drawn. Not for several threads.
+ * else stays where it is, and limits against it stop the moved ones. Not for several threads.
  */
 final class Mover {
 
@@ -30,6 +30,9 @@ final class Mover {
   private static final double PRIORITY = 1e4;
 
   private static final double NOTHING = 1e-6;
+
+  /** How far each pin is moved to see what comes along, mm. */
+  private static final double LOOK_MM = 20;
 
   private final LayoutProblem layout;
   private final Problem free;
@@ -49,16 +52,47 @@ final class Mover {
     variables =
         pins.stream().flatMapToInt(p -> java.util.Arrays.stream(layout.variables(p))).toArray();
     targets = new double[variables.length];
-    Problem problem = layout.problem();
-    free = problem.withWishes(List.of());
-    double heaviest = problem.wishes().stream().mapToDouble(Wish::weight).max().orElse(0);
-    List<Wish> wishes = new ArrayList<>(problem.wishes());
+    Problem whole = layout.problem();
+    double heaviest = whole.wishes().stream().mapToDouble(Wish::weight).max().orElse(0);
+    List<Wish> wishes = new ArrayList<>(whole.wishes());
     for (int k = 0; k < variables.length; k++) {
       double weight = heaviest > 0 ? PRIORITY * heaviest : 1;
       wishes.add(new Wish("place " + k, weight, new Go(variables[k], k, targets)));
     }
+    List<Wish> places = wishes.subList(whole.wishes().size(), wishes.size());
+    Problem problem = holding(whole, carried(whole, places));
+    free = problem.withWishes(List.of());
     session = new SolveSession(problem.withWishes(wishes), SETTINGS);
-    settling = problem.wishes().isEmpty() ? null : new SolveSession(problem, SETTINGS);
+    settling = whole.wishes().isEmpty() ? null : new SolveSession(whole, SETTINGS);
+  }
+
+  /** Which variables the ties carry along when the pins move, these among them. */
+  private Set<Integer> carried(Problem whole, List<Wish> places) {
+    SolveSession ties = new SolveSession(whole.withLimits(List.of()).withWishes(places), SETTINGS);
+    Set<Integer> moved = new HashSet<>();
+    for (int k = 0; k < variables.length; k++) {
+      moved.add(variables[k]);
+      System.arraycopy(at(anchor), 0, targets, 0, targets.length);
+      targets[k] += LOOK_MM;
+      double[] x = ties.solve(anchor, anchor).x();
+      for (int v = 0; v < x.length; v++) {
+        if (Math.abs(x[v] - anchor[v]) > NOTHING * whole.variables().get(v).scale()) {
+          moved.add(v);
+        }
+      }
+    }
+    return moved;
+  }
+
+  /** The problem with all other variables held at the anchor. */
+  private Problem holding(Problem whole, Set<Integer> moved) {
+    List<Problem.Variable> held = new ArrayList<>();
+    for (int v = 0; v < whole.size(); v++) {
+      Problem.Variable is = whole.variables().get(v);
+      boolean fixed = is.fixed() || !moved.contains(v);
+      held.add(new Problem.Variable(is.name(), anchor[v], anchor[v], is.scale(), fixed));
+    }
+    return new Problem(held, whole.ties(), whole.limits(), whole.wishes());
   }
 
   LayoutProblem layout() {

@@ -87,6 +87,8 @@ final class Search {
   private final Aim aim;
   private final PartialChecks checks;
   private final Set<String> company;
+  private int allowed = Integer.MAX_VALUE;
+  private int measured;
 
   /**
    * @param from values of all variables near which the search runs
@@ -100,6 +102,28 @@ final class Search {
     checks = new PartialChecks(layout, Wheels.of(layout, places), places);
   }
 
+  /** Returns this search, which from now on measures no more than so many places. */
+  Search within(int places) {
+    allowed = places;
+    measured = 0;
+    return this;
+  }
+
+  /** Whether it stopped because no more places may be measured. */
+  boolean isSpent() {
+    return measured >= allowed;
+  }
+
+  /** How many places it has measured. */
+  int measured() {
+    return measured;
+  }
+
+  /** Returns the pins that may come along. */
+  Set<String> company() {
+    return company;
+  }
+
   /** Returns the margins at {@code x}, all measured anew. */
   Trial measure(double[] x) {
     return trial(gauge(x), x);
@@ -110,6 +134,7 @@ final class Search {
   }
 
   private Trial trial(Gauge gauge, double[] x) {
+    measured++;
     return new Trial(x, mover.at(x), gauge.at(mover.layout().places(x)));
   }
 
@@ -157,7 +182,7 @@ final class Search {
   private double[] descend(double[] start, double weight, int steps) {
     double[] x = start;
     double damping = 1e-3;
-    for (int k = 0; k < steps; k++) {
+    for (int k = 0; k < steps && !isSpent(); k++) {
       Gauge gauge = gauge(x);
       Trial now = trial(gauge, x);
       double before = merit(now, weight);
@@ -277,7 +302,7 @@ final class Search {
   /** Looks far, then nearer, along each direction where steps on slopes got stuck at a kink. */
   private double[] compass(double[] start) {
     double[] x = start;
-    for (double reach = FARTHEST_LOOK_MM; reach >= 2; reach /= 2) {
+    for (double reach = FARTHEST_LOOK_MM; reach >= 2 && !isSpent(); reach /= 2) {
       Gauge gauge = gauge(x);
       Trial best = trial(gauge, x);
       double merit = merit(best, FULL_WEIGHT);

@@ -19,13 +19,16 @@ import org.longlow.rider.geom.PointMm;
  * @param adjustment the least travel that suits everybody where the best single place does not;
  *     empty if none is needed or none does
  * @param limitedBy what holds each person, at the best single place
+ * @param decided whether the searches ended by themselves; false where they had measured as many
+ *     places as the settings allow, so that there may be better ones
  */
 public record SuitReport(
     Study before,
     Map<String, Double> beforeComfort,
     List<Alternative> alternatives,
     Optional<Adjustment> adjustment,
-    List<Limiting> limitedBy) {
+    List<Limiting> limitedBy,
+    boolean decided) {
 
   public SuitReport {
     beforeComfort = java.util.Collections.unmodifiableMap(beforeComfort);
@@ -62,6 +65,13 @@ public record SuitReport(
       changes = List.copyOf(changes);
       atLimits = List.copyOf(atLimits);
     }
+
+    /** Returns what fails about a person, on whatever seat. */
+    public List<Finding> stops(String person) {
+      return study.findings().stream()
+          .filter(f -> f.verdict() == Verdict.FAIL && Suiting.about(f, person))
+          .toList();
+    }
   }
 
   /** A pin's way from one place to another, mm. */
@@ -85,10 +95,14 @@ public record SuitReport(
    *
    * @param travels what slides how far
    * @param places the layout as each person sets it
+   * @param unmet what fails about a person even there, for those about whom something does: with
+   *     any it comes nearest to what they need, and does not do
    */
-  public record Adjustment(List<Travel> travels, Map<String, Layout> places) {
+  public record Adjustment(
+      List<Travel> travels, Map<String, Layout> places, Map<String, List<Finding>> unmet) {
     public Adjustment {
       travels = List.copyOf(travels);
+      unmet = java.util.Collections.unmodifiableMap(unmet);
       places = java.util.Collections.unmodifiableMap(places);
     }
   }

@@ -10,18 +10,21 @@ import java.util.Locale;
  * @param spreadMm how far the starts lie around the present place; 1 to 2000 mm
  * @param alternatives most alternatives reported; 1 to 10
  * @param adjust whether to look for the least adjustment travel where one place does not do
+ * @param measured about the most places measured in all, shared out evenly between searches that
+ *     run side by side; 100 to 1,000,000. A count, so that the answer is the same on any machine
  */
 public record SuitSettings(
-    int seeds, int stepsPerSeed, double spreadMm, int alternatives, boolean adjust) {
+    int seeds, int stepsPerSeed, double spreadMm, int alternatives, boolean adjust, int measured) {
 
-  /** Six starts within 150 mm, 14 steps each, three alternatives. */
-  public static final SuitSettings DEFAULT = new SuitSettings(6, 14, 150, 3, true);
+  /** Six starts within 150 mm, 14 steps each, three alternatives, 6,000 places measured. */
+  public static final SuitSettings DEFAULT = new SuitSettings(6, 14, 150, 3, true, 6000);
 
   public SuitSettings {
     check("seeds", seeds, 1, 64);
     check("stepsPerSeed", stepsPerSeed, 1, 200);
     check("spreadMm", spreadMm, 1, 2000);
     check("alternatives", alternatives, 1, 10);
+    check("measured", measured, 100, 1_000_000);
   }
 
   private static void check(String name, double value, double low, double high) {
@@ -33,6 +36,11 @@ public record SuitSettings(
 
   /** Returns a copy that does or does not look for adjustment travel. */
   public SuitSettings withAdjust(boolean wanted) {
-    return new SuitSettings(seeds, stepsPerSeed, spreadMm, alternatives, wanted);
+    return new SuitSettings(seeds, stepsPerSeed, spreadMm, alternatives, wanted, measured);
+  }
+
+  /** Returns a copy that measures at most so many places. */
+  public SuitSettings withMeasured(int most) {
+    return new SuitSettings(seeds, stepsPerSeed, spreadMm, alternatives, adjust, most);
   }
 }

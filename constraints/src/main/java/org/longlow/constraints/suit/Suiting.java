@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.longlow.constraints.check.Finding;
 import org.longlow.constraints.check.PartialChecks;
@@ -36,14 +37,20 @@ public final class Suiting {
   private final Map<String, List<String>> groups;
   private final List<String> pins;
   private final SuitSettings settings;
+  private final Progress progress;
 
-  private Suiting(Study before, Map<String, List<String>> groups, SuitSettings settings) {
+  private final AtomicInteger measured = new AtomicInteger();
+  private volatile boolean cutShort;
+
+  private Suiting(
+      Study before, Map<String, List<String>> groups, SuitSettings settings, Progress progress) {
     this.before = before;
     this.problem = before.placed().problem();
     this.start = before.placed().report().x();
     this.groups = groups;
     this.pins = groups.values().stream().flatMap(List::stream).toList();
     this.settings = settings;
+    this.progress = progress;
   }
 
   /**
@@ -55,11 +62,22 @@ public final class Suiting {
    * @throws UnknownNames if a name is unknown or what it names cannot move
    */
   public static SuitReport of(Layout layout, List<String> moves, SuitSettings settings) {
+    return of(layout, moves, settings, Progress.NONE);
+  }
+
+  /**
+   * As {@link #of(Layout, List, SuitSettings)}, saying how far it is.
+   *
+   * @param progress told from several threads
+   */
+  public static SuitReport of(
+      Layout layout, List<String> moves, SuitSettings settings, Progress progress) {
     Study before = Study.of(layout);
     if (before.contradicts()) {
-      return new SuitReport(before, comfort(before), List.of(), Optional.empty(), List.of());
+      return new SuitReport(before, comfort(before), List.of(), Optional.empty(), List.of(), true);
     }
-    return new Suiting(before, new Movable(before.placed()).resolve(moves), settings).report();
+    return new Suiting(before, new Movable(before.placed()).resolve(moves), settings, progress)
+        .report();
   }
 
   private SuitReport report() {
@@ -68,15 +86,23 @@ public final class Suiting {
     Search.Aim aim = Search.Aim.crew(problem, home);
     double[][] ways = mover.directions(start);
     // each start has a mover of its own: nothing is shared, so order and threads do not matter
+    AtomicInteger done = new AtomicInteger();
+    int all = settings.seeds();
     List<Search.Trial> rough =
         IntStream.range(0, settings.seeds())
             .parallel()
             .mapToObj(seed -> rough(seed, home, ways, aim))
+            .peek(t -> progress.at("looking from several starts", done.incrementAndGet(), all))
             .filter(Objects::nonNull)
             .toList();
     List<Search.Trial> promising = best(rough, aim, settings.alternatives() + 1);
+    AtomicInteger refined = new AtomicInteger();
     List<Search.Trial> found =
-        new ArrayList<>(promising.parallelStream().map(t -> finish(t, aim)).toList());
+        new ArrayList<>(
+            promising.parallelStream()
+                .map(t -> finish(t, aim))
+                .peek(t -> progress.at("refining", refined.incrementAndGet(), promising.size()))
+                .toList());
     Search.Trial present = search(aim).measure(start);
     found.add(present);
     double worst = merit(present, aim);
@@ -86,12 +112,19 @@ public final class Suiting {
     List<SuitReport.Alternative> alternatives = new ArrayList<>();
     kept.forEach(t -> alternatives.add(alternative(t)));
     alternatives.sort(Comparator.comparingLong(a -> a.study().failing()));
+    Adjusting adjusting =
+        new Adjusting(problem, groups, settings, settings.measured() - measured.get(), progress);
     Optional<SuitReport.Adjustment> adjustment =
         settings.adjust() && layout().crew().size() > 1 && shared.fails() > 0
-            ? new Adjusting(problem, groups, settings).from(shared.x())
+            ? adjusting.from(shared.x())
             : Optional.empty();
     return new SuitReport(
-        before, comfort(before), alternatives, adjustment, limiting(alternatives.get(0).study()));
+        before,
+        comfort(before),
+        alternatives,
+        adjustment,
+        limiting(alternatives.get(0).study()),
+        !cutShort && !adjusting.wasCutShort());
   }
 
   private Search search(Search.Aim aim) {
@@ -118,7 +151,9 @@ public final class Suiting {
   }
 
   private Search.Trial finish(Search.Trial trial, Search.Aim aim) {
-    return search(aim).finish(trial, settings.stepsPerSeed());
+    Search search = search(aim).within(share(settings.alternatives() + 1));
+    Search.Trial end = search.finish(trial, settings.stepsPerSeed());
+    return counted(search, end);
   }
 
   private Search.Trial rough(int seed, double[] home, double[][] ways, Search.Aim aim) {
@@ -132,7 +167,23 @@ public final class Suiting {
       }
       x = there.get();
     }
-    return new Search(own, aim, start).rough(x, settings.stepsPerSeed());
+    Search search = new Search(own, aim, start).within(share(settings.seeds()));
+    Search.Trial end = search.rough(x, settings.stepsPerSeed());
+    return counted(search, end);
+  }
+
+  private Search.Trial counted(Search search, Search.Trial end) {
+    cutShort |= search.isSpent();
+    measured.addAndGet(search.measured());
+    return end;
+  }
+
+  /**
+   * A quarter of what may be measured goes to each of the two passes, and what is left to
+   * adjusting.
+   */
+  private int share(int searches) {
+    return settings.measured() / (4 * searches);
   }
 
   private Layout layout() {

@@ -90,12 +90,12 @@ class LawFindingsTest {
           .replace("\"parts\": {", "\"parts\": {" + more)
           .replace(
               "\"pins\": {",
-              "\"pins\": {\"nose\": {\"at\": [\"1950 mm\", \"700 mm\"], \"fixed\": true},"
-                  + " \"tailPin\": {\"at\": [\"-250 mm\", \"650 mm\"], \"fixed\": true},"
-                  + " \"platePin\": {\"at\": [\"-280 mm\", \"500 mm\"], \"fixed\": true},"
-                  + " \"standPivot\": {\"at\": [\"700 mm\", \"200 mm\"], \"fixed\": true},"
-                  + " \"standFoot\": {\"at\": [\"660 mm\", \"0 mm\"], \"fixed\": true},"
-                  + " \"standStowed\": {\"at\": [\"500 mm\", \"190 mm\"], \"fixed\": true},")
+              "\"pins\": {\"nose\": {\"at\": [\"1950 mm\", \"700 mm\"], \"nailed\": true},"
+                  + " \"tailPin\": {\"at\": [\"-250 mm\", \"650 mm\"], \"nailed\": true},"
+                  + " \"platePin\": {\"at\": [\"-280 mm\", \"500 mm\"], \"nailed\": true},"
+                  + " \"standPivot\": {\"at\": [\"700 mm\", \"200 mm\"], \"nailed\": true},"
+                  + " \"standFoot\": {\"at\": [\"660 mm\", \"0 mm\"], \"nailed\": true},"
+                  + " \"standStowed\": {\"at\": [\"500 mm\", \"190 mm\"], \"nailed\": true},")
           .replace("\"limits\": {", "\"demands\": {\"rules\": [" + rules + "]}, \"limits\": {");
     } catch (IOException | java.net.URISyntaxException e) {
       throw new AssertionError(e);

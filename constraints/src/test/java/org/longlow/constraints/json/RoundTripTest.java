@@ -143,7 +143,8 @@ class RoundTripTest {
                 Optional.of(pins.get(0)),
                 length(random),
                 length(random),
-                length(random));
+                length(random),
+                random.nextBoolean());
         return layout.withPart(part);
       case 3:
         return layout.withTie(

@@ -52,8 +52,9 @@ class ParkedStabilityTest {
   @Test
   void parkedLeanAndWorkStandMatchWorkedFigures() {
     double lean = Math.toRadians(12);
-    assertThat(ParkedStability.leanShiftMm(520, 75, lean)).isCloseTo(92.520702414, within(1e-8));
-    assertThat(ParkedStability.leanHeightMm(520, 75, lean)).isCloseTo(510.275682327, within(1e-8));
+    assertThat(ParkedStability.leanShiftMm(520, 0, 75, lean)).isCloseTo(92.520702414, within(1e-8));
+    assertThat(ParkedStability.leanHeightMm(520, 0, 75, lean))
+        .isCloseTo(510.275682327, within(1e-8));
     assertThat(Math.toDegrees(ParkedStability.workStandTipRad(180, 560)))
         .isCloseTo(17.818888915, within(1e-8));
     assertThat(Math.toDegrees(ParkedStability.workStandTipRad(300, 560)))

@@ -286,12 +286,13 @@ class BlockSolveTest {
   }
 
   @Test
-  void blocksFindAnAnswerFromFarAwayThatTheWholeMisses() {
+  void blocksFindAnAnswerFromFarAwayThatTakesTheWholeLong() {
     // Each measure is a wavy formula of the one before: all together, steps from a start that is
     // wrong for the first say nothing about the last.
     Problem problem = inTurn(90, y -> 200 * Math.sin(y / 30), y -> 200.0 / 30 * Math.cos(y / 30));
     assertFoundInTurn(problem, 90, y -> 200 * Math.sin(y / 30));
-    assertThat(solve(problem, false).report().status()).isEqualTo(SolveStatus.CONTRADICTS);
+    assertThat(solve(problem, false).report().iterations())
+        .isGreaterThan(10 * solve(problem, true).report().iterations());
   }
 
   @Test

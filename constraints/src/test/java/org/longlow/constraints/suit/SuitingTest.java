@@ -177,6 +177,54 @@ class SuitingTest {
     assertThat(travel.mm()).isBetween(least - 2 * Math.hypot(10, 10), least + 2);
   }
 
+  /** A woman of 1480 mm and a man of 1980 mm, and only the grips may move. */
+  @Test
+  void wherePeopleAreTooUnlikeWhatEachStillLacksIsSaid() {
+    Layout unlike = noPlaceForBoth().withPerson(person("Tor", "1980 mm", "105 kg"));
+    SuitReport report = Suiting.of(unlike, List.of("grips"), SuitSettings.DEFAULT);
+    SuitReport.Alternative best = report.best().orElseThrow();
+    assertThat(best.stops("Mara").size() + best.stops("Tor").size()).isPositive();
+    SuitReport.Adjustment adjustment = report.adjustment().orElseThrow();
+    assertThat(adjustment.places()).containsOnlyKeys("Mara", "Tor");
+    assertThat(adjustment.unmet()).isNotEmpty();
+    adjustment
+        .unmet()
+        .forEach(
+            (who, stops) -> {
+              assertThat(stops).isNotEmpty().allMatch(f -> f.verdict() == Verdict.FAIL);
+              assertThat(passes(adjustment.places().get(who), who)).isFalse();
+            });
+  }
+
+  @Test
+  void noMorePlacesAreMeasuredThanAllowedAndThatIsSaid() {
+    SuitSettings few = SuitSettings.DEFAULT.withMeasured(100);
+    SuitReport report = Suiting.of(noPlaceForBoth(), List.of("pegs", "grips"), few);
+    assertThat(report.decided()).isFalse();
+    assertThat(report.alternatives()).isNotEmpty();
+    SuitReport again = Suiting.of(noPlaceForBoth(), List.of("pegs", "grips"), few);
+    assertThat(again.alternatives().get(0).moves()).isEqualTo(report.alternatives().get(0).moves());
+  }
+
+  @Test
+  void whatItWasNotToldToMoveStaysUnlessItIsTied() {
+    SuitReport report = Suiting.of(noPlaceForBoth(), List.of("grips"), SuitSettings.DEFAULT);
+    for (SuitReport.Alternative alternative : report.alternatives()) {
+      alternative
+          .study()
+          .placed()
+          .places()
+          .pins()
+          .forEach(
+              (pin, p) -> {
+                double moved = p.distance(report.before().placed().places().pin(pin));
+                if (!pin.equals("grip")) {
+                  assertThat(moved).as(pin).isLessThan(1e-6);
+                }
+              });
+    }
+  }
+
   private static boolean passes(Layout layout, String person) {
     return passes(Study.of(layout), person);
   }
@@ -232,10 +280,10 @@ class SuitingTest {
 
   @Test
   void settingsRefuseNonsense() {
-    assertThatThrownBy(() -> new SuitSettings(0, 10, 100, 3, true))
+    assertThatThrownBy(() -> new SuitSettings(0, 10, 100, 3, true, 6000))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("seeds is 0");
-    assertThatThrownBy(() -> new SuitSettings(3, 10, Double.NaN, 3, true))
+    assertThatThrownBy(() -> new SuitSettings(3, 10, Double.NaN, 3, true, 6000))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("spreadMm");
   }

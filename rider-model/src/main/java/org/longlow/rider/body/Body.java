@@ -128,13 +128,10 @@ public final class Body {
     return new Body(BodyMeasures.of(sex, statureMm, massKg), gear);
   }
 
-  /**
-   * Returns a real rider who has measured some things: the rest follows them ({@link
-   * BodyMeasures#likely}).
-   */
+  /** Returns a real rider who has measured some things: the rest follows them. */
   public static Body of(
       Sex sex, double statureMm, double massKg, Map<String, Double> measured, Gear gear) {
-    return new Body(BodyMeasures.likely(sex, statureMm, massKg, measured), gear);
+    return new Body(BodyMeasures.of(sex, statureMm, massKg, measured), gear);
   }
 
   private Head makeHead() {

@@ -14,17 +14,12 @@ import java.util.Set;
  * Every survey measurement of one person, by its survey name, mm ({@code weightkg} in kg).
  *
  * <p>Without measured values each measurement, also each {@code d_...}, is the survey's regression
- * on stature and mass. Measured values replace theirs. What else moves then:
- *
- * <ul>
- *   <li>{@link #of} moves nothing but the {@code d_...} measurements that read a replaced one:
- *       these are recomputed by their formula (a {@code d_...} that is itself measured stands, and
- *       those that read it follow).
- *   <li>{@link #likely} also moves the other raw measurements to what is likeliest in people who
- *       measure so (conditional mean by the survey's correlation block). A long sitting height then
- *       raises the eye, and a long buttock-knee length lengthens the thigh link. Use it to seat a
- *       real person who has measured a few things only.
- * </ul>
+ * on stature and mass. Measured values stand as they are, and the others move to what is likeliest
+ * in people who measure so: the conditional mean of the survey's normal distribution, given
+ * stature, mass and every own measurement. A short sitting height then lowers the eye, and a long
+ * buttock-knee length lengthens the thigh link. Girths and breadths outside the correlation block
+ * stay at their regression. A {@code d_...} that reads a moved measurement is recomputed by its
+ * formula, unless it is itself measured.
  */
 public final class BodyMeasures {
 
@@ -40,6 +35,9 @@ public final class BodyMeasures {
 
   /** Residual standard deviations beyond which a measured value is questioned. */
   private static final double UNUSUAL_SDS = 3.5;
+
+  /** Unit normal value exceeded by as many people as stray 3.5 SD either way, 0.047 %. */
+  private static final double UNUSUAL_NORMAL = 3.31;
 
   private static final String STATURE = "stature";
   private static final String MASS = "weightkg";
@@ -63,79 +61,31 @@ public final class BodyMeasures {
   }
 
   /**
-   * Returns the measures by regression, with measured values put in their place.
+   * Returns a person who has measured some things; the rest is the likeliest that goes with them.
    *
-   * @param sex whose regressions
+   * @param sex whose survey
    * @param statureMm in [1200, 2200]
    * @param massKg in [30, 200]
-   * @param measured survey name to mm; not stature or weightkg
+   * @param measured survey name to mm; not stature or weightkg; their order does not matter
    * @throws IllegalArgumentException naming every fault: value out of range, unknown name with the
    *     nearest known one
    */
   public static BodyMeasures of(
       Sex sex, double statureMm, double massKg, Map<String, Double> measured) {
-    return build(sex, statureMm, massKg, measured, false);
-  }
-
-  /** As {@link #of(Sex, double, double, Map)}, the unmeasured following the measured. */
-  public static BodyMeasures likely(
-      Sex sex, double statureMm, double massKg, Map<String, Double> measured) {
-    return build(sex, statureMm, massKg, measured, true);
-  }
-
-  /**
-   * Returns a person of that stature and mass with legs longer or shorter than usual and the trunk
-   * that goes with them; at equal stature sitting height and trochanterion height correlate at
-   * −0.64 (men) and −0.73 (women).
-   *
-   * @param legSds how unusual, in residual standard deviations of trochanterion height, in [−3.5,
-   *     3.5]; ±1.645 are the 5th and 95th percentile
-   */
-  public static BodyMeasures proportioned(Sex sex, double statureMm, double massKg, double legSds) {
-    if (!(Math.abs(legSds) <= UNUSUAL_SDS)) {
-      throw new IllegalArgumentException("legSds must be -3.5 to 3.5, got " + legSds);
-    }
-    MeasureStats.Regression leg =
-        Anthropometry.survey().measures(sex).get("trochanterionheight").onStatureAndMass();
-    double height = leg.at(statureMm, massKg) + legSds * leg.residualSd();
-    return likely(sex, statureMm, massKg, Map.of("trochanterionheight", height));
-  }
-
-  /**
-   * Returns the mean mass of soldiers of that stature, kg: a starting value only, civilians weigh
-   * more (US men 90.6, women 77.5 kg; NHANES 2015-2018, from memory).
-   */
-  public static double typicalMassKg(Sex sex, double statureMm) {
-    double kg = Anthropometry.survey().measures(sex).get(MASS).onStature().at(statureMm, 0);
-    return Math.max(MIN_MASS_KG, Math.min(MAX_MASS_KG, kg));
-  }
-
-  /** A sampled person: regression plus given residuals of the block's columns. */
-  static BodyMeasures sampled(
-      Sex sex,
-      double statureMm,
-      double massKg,
-      Map<String, Double> residuals,
-      double gripResidual) {
-    Map<String, Double> values = regressed(sex, statureMm, massKg);
-    residuals.forEach((name, residual) -> values.merge(name, residual, Double::sum));
-    settleUnblocked(values, values.get("d_wristtogrip") + gripResidual, sex, statureMm, massKg);
-    Derived.rules().forEach((name, rule) -> values.put(name, rule.formula().applyAsDouble(values)));
-    return new BodyMeasures(sex, values, Map.of(), List.of());
-  }
-
-  private static BodyMeasures build(
-      Sex sex, double statureMm, double massKg, Map<String, Double> measured, boolean follow) {
     if (sex == null) {
       throw new IllegalArgumentException("sex must be \"female\" or \"male\", got nothing");
     }
     List<String> notes = new ArrayList<>();
     check(sex, statureMm, massKg, measured, notes);
     Map<String, Double> values = regressed(sex, statureMm, massKg);
-    Set<String> moved = new HashSet<>();
-    if (follow && !measured.isEmpty()) {
-      follow(sex, values, measured, moved, statureMm, massKg);
+    Map<String, Double> known = new HashMap<>();
+    measured.forEach((name, value) -> known.put(name, value - values.get(name)));
+    if (isOdd(Residuals.of(sex).oddity(known))) {
+      notes.add(
+          "The measured values together are far from what goes with one another at this stature and"
+              + " mass: measure them again.");
     }
+    Set<String> moved = follow(sex, values, known, statureMm, massKg);
     measured.forEach(
         (name, value) -> {
           values.put(name, value);
@@ -162,6 +112,47 @@ public final class BodyMeasures {
     return new BodyMeasures(sex, values, measured, notes);
   }
 
+  /**
+   * Returns a person of that stature and mass with legs longer or shorter than usual and the trunk
+   * that goes with them; at equal stature sitting height and trochanterion height correlate at
+   * −0.64 (men) and −0.73 (women).
+   *
+   * @param legSds how unusual, in residual standard deviations of trochanterion height, in [−3.5,
+   *     3.5]; ±1.645 are the 5th and 95th percentile
+   */
+  public static BodyMeasures proportioned(Sex sex, double statureMm, double massKg, double legSds) {
+    if (!(Math.abs(legSds) <= UNUSUAL_SDS)) {
+      throw new IllegalArgumentException("legSds must be -3.5 to 3.5, got " + legSds);
+    }
+    MeasureStats.Regression leg =
+        Anthropometry.survey().measures(sex).get("trochanterionheight").onStatureAndMass();
+    double height = leg.at(statureMm, massKg) + legSds * leg.residualSd();
+    return of(sex, statureMm, massKg, Map.of("trochanterionheight", height));
+  }
+
+  /**
+   * Returns the mean mass of soldiers of that stature, kg: a starting value only, civilians weigh
+   * more (US men 90.6, women 77.5 kg; NHANES 2015-2018, from memory).
+   */
+  public static double typicalMassKg(Sex sex, double statureMm) {
+    double kg = Anthropometry.survey().measures(sex).get(MASS).onStature().at(statureMm, 0);
+    return Math.max(MIN_MASS_KG, Math.min(MAX_MASS_KG, kg));
+  }
+
+  /** A sampled person: regression plus given residuals of the block's columns. */
+  static BodyMeasures sampled(
+      Sex sex,
+      double statureMm,
+      double massKg,
+      Map<String, Double> residuals,
+      double gripResidual) {
+    Map<String, Double> values = regressed(sex, statureMm, massKg);
+    residuals.forEach((name, residual) -> values.merge(name, residual, Double::sum));
+    settleUnblocked(values, values.get("d_wristtogrip") + gripResidual, sex, statureMm, massKg);
+    Derived.rules().forEach((name, rule) -> values.put(name, rule.formula().applyAsDouble(values)));
+    return new BodyMeasures(sex, values, Map.of(), List.of());
+  }
+
   private static Map<String, Double> regressed(Sex sex, double statureMm, double massKg) {
     Map<String, Double> values = new LinkedHashMap<>();
     for (MeasureStats stats : Anthropometry.survey().measures(sex).values()) {
@@ -176,26 +167,33 @@ public final class BodyMeasures {
     return values;
   }
 
-  private static void follow(
+  /** Moves every measurement to what goes with the known residuals; returns which moved. */
+  private static Set<String> follow(
       Sex sex,
       Map<String, Double> values,
-      Map<String, Double> measured,
-      Set<String> moved,
+      Map<String, Double> known,
       double statureMm,
       double massKg) {
-    Map<String, Double> known = new HashMap<>();
-    measured.forEach((name, value) -> known.put(name, value - values.get(name)));
     Map<String, Double> shift = Residuals.of(sex).likeliest(known);
-    shift.forEach(
-        (name, residual) -> {
-          values.merge(name, residual, Double::sum);
-          moved.add(name);
-        });
+    shift.forEach((name, residual) -> values.merge(name, residual, Double::sum));
+    Set<String> moved = new HashSet<>(shift.keySet());
     if (!shift.isEmpty()) {
       settleUnblocked(values, values.get("d_wristtogrip"), sex, statureMm, massKg);
       moved.add("forearmhandlength");
       moved.add("shoulderelbowlength");
     }
+    return moved;
+  }
+
+  /**
+   * Whether a squared distance is beyond what one person in about 2,000 reaches: the chi-squared
+   * quantile after Wilson and Hilferty 1931 (from memory), as rare as a single reading beyond 3.5
+   * standard deviations.
+   */
+  private static boolean isOdd(Residuals.Oddity oddity) {
+    double spread = 2.0 / (9 * Math.max(1, oddity.freedoms()));
+    double root = 1 - spread + UNUSUAL_NORMAL * Math.sqrt(spread);
+    return oddity.square() > oddity.freedoms() * root * root * root;
   }
 
   /**
@@ -221,6 +219,15 @@ public final class BodyMeasures {
     Map<String, MeasureStats> known = Anthropometry.survey().measures(sex);
     note(notes, known.get(STATURE), statureMm);
     note(notes, known.get(MASS), massKg);
+    if (isOddPair(sex, statureMm, massKg)) {
+      notes.add(
+          String.format(
+              Locale.ROOT,
+              "%.0f mm and %.1f kg together are outside the survey: the other measures are"
+                  + " extrapolated, so measure this person.",
+              statureMm,
+              massKg));
+    }
     measured.forEach(
         (name, value) -> {
           MeasureStats stats = known.get(name);
@@ -258,6 +265,15 @@ public final class BodyMeasures {
     if (!faults.isEmpty()) {
       throw new IllegalArgumentException(String.join("\n", faults));
     }
+  }
+
+  /** Stature and ln(mass) are close to normal in the survey. */
+  private static boolean isOddPair(Sex sex, double statureMm, double massKg) {
+    Anthropometry.Correlation block = Anthropometry.survey().correlation(sex);
+    double a = (statureMm - block.mean()[0]) / block.sd()[0];
+    double b = (Math.log(massKg) - block.lnMassMean()) / block.lnMassSd();
+    double r = block.lnMassStature();
+    return isOdd(new Residuals.Oddity((a * a - 2 * r * a * b + b * b) / (1 - r * r), 2));
   }
 
   private static void range(

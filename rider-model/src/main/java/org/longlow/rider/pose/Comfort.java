@@ -78,7 +78,7 @@ public final class Comfort {
             ComfortBands.HEAD_HIGH,
             -TURN / 2,
             TURN / 2,
-            "judgement"),
+            "judgement, no published source"),
         JointReading.of(
             "hamstring",
             a.trunkThigh(),
@@ -86,7 +86,7 @@ public final class Comfort {
             JointLimits.HIP_HIGH,
             hamstring,
             JointLimits.HIP_HIGH,
-            "line through Youdas et al. 2005, judgement"));
+            "judgement, a straight line through the means of Youdas et al. 2005"));
   }
 
   /**

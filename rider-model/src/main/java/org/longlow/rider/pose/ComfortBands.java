@@ -16,7 +16,8 @@ public final class ComfortBands {
 
   /** Source line for the bands. */
   public static final String SOURCE =
-      "judgement, from Rebiffe 1969, Grandjean 1980, Porter and Gyi 1998 (car drivers)";
+      "judgement, after Rebiffe 1969, Grandjean 1980, Porter and Gyi 1998 (car drivers, quoted"
+          + " from memory); joint limits after clinical tables quoted from memory";
 
   /**
    * How far riders on one machine stray, rad: ±13°, half of the 26° that span ±2 SD; Lundin et al.

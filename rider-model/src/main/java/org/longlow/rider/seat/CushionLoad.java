@@ -17,6 +17,7 @@ import org.longlow.rider.geom.PointMm;
  * @param centre pressure centre on the board's face
  * @param layers the layers at the peak, without the help, with verdict
  * @param holdsBump whether the base stays below 0.75 strain at twice the pressure (1 g up)
+ * @param worn the same force on the same foam worn
  */
 public record CushionLoad(
     double normalN,
@@ -29,7 +30,17 @@ public record CushionLoad(
     double areaCm2,
     PointMm centre,
     Compression layers,
-    boolean holdsBump) {
+    boolean holdsBump,
+    Worn worn) {
+
+  /**
+   * How worn foam stands the same force; what its deeper sink does to the posture is left out.
+   *
+   * @param safeSinkMm sink without help of foam beside the body, mm
+   * @param verdict what the layers do at the peak
+   * @param holdsBump whether the base stays below 0.75 strain at twice the pressure
+   */
+  public record Worn(double safeSinkMm, Compression.Verdict verdict, boolean holdsBump) {}
 
   /** Returns the order of pressure under a sitting bone, kPa; for a pan. */
   public double sittingBoneKPa() {

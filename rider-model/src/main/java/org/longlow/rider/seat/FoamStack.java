@@ -20,6 +20,12 @@ import java.util.concurrent.ConcurrentHashMap;
  */
 public final class FoamStack {
 
+  /** Most layers in a stack. */
+  public static final int MOST_LAYERS = 20;
+
+  /** Highest pressure a stack is compressed with, kPa; foam is solid long before. */
+  public static final double MOST_KPA = 100_000;
+
   /** Caution shown with every sink. */
   public static final String SINK_CAUTION =
       "Sink is good to about ±20 %: foam sheets, the edge factor and the foam's age all move it.";
@@ -58,7 +64,7 @@ public final class FoamStack {
    * @param layers top first, 1 to 20
    */
   public FoamStack(List<FoamLayer> layers) {
-    if (layers.isEmpty() || layers.size() > 20) {
+    if (layers.isEmpty() || layers.size() > MOST_LAYERS) {
       throw new IllegalArgumentException(
           "layers must number 1 to 20, got " + layers.size() + "; add a foam layer");
     }
@@ -99,7 +105,7 @@ public final class FoamStack {
    * @param pressureKPa kPa, in [0, 100000]
    */
   public Compression compress(double pressureKPa) {
-    if (!(pressureKPa >= 0 && pressureKPa <= 100_000)) {
+    if (!(pressureKPa >= 0 && pressureKPa <= MOST_KPA)) {
       throw new IllegalArgumentException("pressureKPa must be 0 to 100000 kPa, got " + pressureKPa);
     }
     double pa = pressureKPa * 1000;
@@ -136,6 +142,12 @@ public final class FoamStack {
         bottoms
             ? Compression.Verdict.BOTTOMS
             : upperSpent ? Compression.Verdict.TOPPER_SPENT : Compression.Verdict.SOUND);
+  }
+
+  /** Returns this stack with every layer worn ({@link Foam#worn}). */
+  public FoamStack worn() {
+    return new FoamStack(
+        layers.stream().map(l -> new FoamLayer(l.thicknessMm(), l.foam().worn())).toList());
   }
 
   /** Returns whether the base stays below 0.75 strain at twice this pressure (a 1 g bump). */

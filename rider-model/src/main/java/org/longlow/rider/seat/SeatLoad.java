@@ -9,49 +9,24 @@ package org.longlow.rider.seat;
  * length:
  *
  * <pre>
- * Nb = W (0.497·0.5 + w·0.617) sinθ / d        w = 0.100 − hands
- * Nh = 0.081 W sinθn                           head on the rest; otherwise add 0.081·1.41 sinθ above
+ * Nb = W (trunk·ht + (arms − hands)·ha) sinθ / d
+ * Nh = head W sinθn                            head on the rest; otherwise add head·hh sinθ above
  * X  = Nb cosθ + Nh cosθn  + a W − F           forward push at the hip
- * V  = W (0.497 + w + 0.081) − Nb sinθ − Nh sinθn
- * P  = V + 0.200 W + 0.122 W − pegs            pegs = 0.606·0.122 W
+ * V  = W (trunk + arms − hands + head) − Nb sinθ − Nh sinθn
+ * P  = V + legs W − feet W
  * N  = P cosα + X sinα,  T = X cosα − P sinα   friction needed = T/N = tan(φ − α), φ = atan(X/P)
  * </pre>
  *
- * <p>Vertical forces add up to W exactly. Segment fractions: Dempster 1955 as adapted in Winter
- * 2009, Table 4.1; heights 0.617 and 1.41 rebuild its head-arms-trunk centre 0.626 (the head height
- * is from memory).
+ * <p>Vertical forces add up to W exactly. The shares are those of {@link WeightShares}: a seated
+ * person's own, which also make the centre of mass, with what the feet carry from the posture.
  */
 public final class SeatLoad {
 
   /** Standard gravity, m/s² (ISO 80000-3). */
   public static final double GRAVITY = 9.80665;
 
-  /** Mass of head and neck over body mass; Dempster/Winter. */
-  public static final double HEAD = 0.081;
-
-  /** Mass of the trunk over body mass; Dempster/Winter. */
-  public static final double TRUNK = 0.497;
-
-  /** Mass of both arms over body mass; Dempster/Winter (0.050 each). */
-  public static final double ARMS = 0.100;
-
-  /** Mass of both thighs over body mass; Dempster/Winter (0.100 each). */
-  public static final double THIGHS = 0.200;
-
-  /** Mass of both shanks with feet over body mass; Dempster/Winter (0.061 each). */
-  public static final double SHANKS = 0.122;
-
-  /** Centre of the trunk from the hip over hip-shoulder length; Dempster/Winter. */
-  public static final double TRUNK_HEIGHT = 0.5;
-
-  /** Centre of the arms from the hip over hip-shoulder length; rebuilt from Dempster/Winter. */
-  public static final double ARMS_HEIGHT = 0.617;
-
-  /** Centre of the head from the hip over hip-shoulder length; from memory. */
-  public static final double HEAD_HEIGHT = 1.41;
-
-  /** Centre of shank and foot from the knee over shank length; Dempster/Winter. */
-  public static final double SHANK_CENTRE = 0.606;
+  /** Most that the hands may be given to carry, over body weight. */
+  public static final double ARMS = WeightShares.WORKED.arms();
 
   /** Friction that design may count on, 1; common practice for vibration and rain, no source. */
   public static final double DESIGN_FRICTION = 0.30;
@@ -71,19 +46,21 @@ public final class SeatLoad {
    * What loads the seat.
    *
    * @param massKg body mass, kg, in [1, 500]
+   * @param weights how that mass is spread
    * @param backRad torso from the vertical, rad, rearward positive, in [0, π/2)
    * @param panRad pan from the horizontal, rad, front edge up positive, in (−π/3, π/3)
    * @param backCentreShare d, height of the back's resultant over hip-shoulder length, in [0.3,
    *     1.2]
    * @param headOnRest whether the head leans on a rest
    * @param headRad direction of the rest from the vertical, rad, in [0, π/2); used with a rest only
-   * @param handsShare part of body weight on the hands, in [0, 0.1]
+   * @param handsShare part of body weight on the hands, from 0 to that of the arms
    * @param brakingG braking, g, ≥ 0: adds a forward push of that share of the weight (an upper
    *     bound)
    * @param bracingN rearward push by braced legs and hands, N, ≥ 0
    */
   public record Input(
       double massKg,
+      WeightShares weights,
       double backRad,
       double panRad,
       double backCentreShare,
@@ -98,12 +75,15 @@ public final class SeatLoad {
       checkAngle("panDeg", panRad, -60, 60, true);
       check("backCentreM", backCentreShare, 0.3, 1.2, "of hip-shoulder length");
       checkAngle("headDeg", headRad, 0, 90, false);
-      check("handsShare", handsShare, 0, ARMS, "of body weight");
+      check("handsShare", handsShare, 0, weights.arms(), "of body weight");
       check("brakingG", brakingG, 0, 2, "g");
       check("bracingN", bracingN, 0, 5000, "N");
     }
 
-    /** The case of the plain model: no braking, no bracing, head rest parallel to the back. */
+    /**
+     * The case of the worked model: {@link WeightShares#WORKED}, no braking, no bracing, head rest
+     * parallel to the back.
+     */
     public static Input of(
         double massKg,
         double backRad,
@@ -112,7 +92,16 @@ public final class SeatLoad {
         boolean headOnRest,
         double handsShare) {
       return new Input(
-          massKg, backRad, panRad, backCentreShare, headOnRest, backRad, handsShare, 0, 0);
+          massKg,
+          WeightShares.WORKED,
+          backRad,
+          panRad,
+          backCentreShare,
+          headOnRest,
+          backRad,
+          handsShare,
+          0,
+          0);
     }
 
     private static void check(String name, double value, double low, double high, String unit) {
@@ -160,6 +149,11 @@ public final class SeatLoad {
       double noShearPanRad,
       double headBracketN) {
 
+    /** Returns whether the pan carries weight; otherwise there is no answer about friction. */
+    public boolean carried() {
+      return panVerticalN > 0 && panNormalN > 0;
+    }
+
     /** Returns whether the design friction of 0.30 holds the rider both ways. */
     public boolean held() {
       return Math.abs(frictionNeeded) < DESIGN_FRICTION;
@@ -176,16 +170,18 @@ public final class SeatLoad {
     double weight = in.massKg() * GRAVITY;
     double sin = Math.sin(in.backRad());
     double cos = Math.cos(in.backRad());
-    double arms = ARMS - in.handsShare();
-    double headNormal = in.headOnRest() ? HEAD * weight * Math.sin(in.headRad()) : 0;
-    double headMoment = in.headOnRest() ? 0 : HEAD * HEAD_HEIGHT;
-    double torque = TRUNK * TRUNK_HEIGHT + arms * ARMS_HEIGHT + headMoment;
+    WeightShares w = in.weights();
+    double arms = w.arms() - in.handsShare();
+    double headNormal = in.headOnRest() ? w.head() * weight * Math.sin(in.headRad()) : 0;
+    double headMoment = in.headOnRest() ? 0 : w.head() * w.headHeight();
+    double torque = w.trunk() * w.trunkHeight() + arms * w.armsHeight() + headMoment;
     double back = weight * torque * sin / in.backCentreShare();
     double forward =
         back * cos + headNormal * Math.cos(in.headRad()) + in.brakingG() * weight - in.bracingN();
-    double hip = weight * (TRUNK + arms + HEAD) - back * sin - headNormal * Math.sin(in.headRad());
-    double pegs = SHANK_CENTRE * SHANKS * weight;
-    double pan = hip + (THIGHS + SHANKS) * weight - pegs;
+    double hip =
+        weight * (w.trunk() + arms + w.head()) - back * sin - headNormal * Math.sin(in.headRad());
+    double pegs = w.feet() * weight;
+    double pan = hip + w.legs() * weight - pegs;
     double normal = pan * Math.cos(in.panRad()) + forward * Math.sin(in.panRad());
     double shear = forward * Math.cos(in.panRad()) - pan * Math.sin(in.panRad());
     double friction = normal > 0 ? shear / normal : Math.copySign(Double.POSITIVE_INFINITY, shear);

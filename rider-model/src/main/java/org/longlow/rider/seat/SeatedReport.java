@@ -140,16 +140,20 @@ final class SeatedReport {
         best.areaCm2(),
         centre,
         safe.stack(),
-        s.seat.pan().foam().holdsBump(Math.min(safe.peakKPa(), MOST_KPA)));
+        s.seat.pan().foam().holdsBump(Math.min(safe.peakKPa(), MOST_KPA)),
+        worn(s.seat.pan().foam(), s.panWorn()));
   }
 
   private static CushionLoad back(Settling s) {
     FoamStack foam = s.seat.back().foam();
     BackContact torso = s.torso();
     double area = torso.lengthMm() * s.backWidthM * 10;
-    double peak = Math.min(torso.peakPa() / 1000, MOST_KPA);
+    double peak = peakKPa(torso);
     double force = s.leansBack() ? s.load().backN() : 0;
-    double sink = force > 0 ? Math.max(torso.lowMm(), torso.highMm()) + foam.rigidSinkMm() : 0;
+    double sink = sinkMm(torso, foam, force);
+    FoamStack old = foam.worn();
+    BackContact later = s.torsoIn(old);
+    double laterPeak = peakKPa(later);
     PointMm centre = s.seat.back().from().plus(s.backAlong.times(s.backCentreStation()));
     return new CushionLoad(
         force,
@@ -162,7 +166,26 @@ final class SeatedReport {
         area,
         centre,
         foam.compress(peak),
-        foam.holdsBump(peak));
+        foam.holdsBump(peak),
+        new CushionLoad.Worn(
+            sinkMm(later, old, force),
+            old.compress(laterPeak).verdict(),
+            old.holdsBump(laterPeak)));
+  }
+
+  private static double peakKPa(BackContact torso) {
+    return Math.min(torso.peakPa() / 1000, MOST_KPA);
+  }
+
+  private static double sinkMm(BackContact torso, FoamStack foam, double force) {
+    return force > 0 ? Math.max(torso.lowMm(), torso.highMm()) + foam.rigidSinkMm() : 0;
+  }
+
+  private static CushionLoad.Worn worn(FoamStack foam, Contact contact) {
+    return new CushionLoad.Worn(
+        contact.sinkMm(),
+        contact.stack().verdict(),
+        foam.worn().holdsBump(Math.min(contact.peakKPa(), MOST_KPA)));
   }
 
   private static CushionLoad headRest(Settling s) {
@@ -180,6 +203,7 @@ final class SeatedReport {
         c.areaCm2(),
         centre,
         c.stack(),
-        rest.foam().holdsBump(Math.min(c.peakKPa(), MOST_KPA)));
+        rest.foam().holdsBump(Math.min(c.peakKPa(), MOST_KPA)),
+        worn(rest.foam(), s.headWorn()));
   }
 }

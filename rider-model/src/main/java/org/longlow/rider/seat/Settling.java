@@ -2,6 +2,7 @@ package org.longlow.rider.seat;
 
 import org.longlow.rider.body.Body;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.pose.FootLoad;
 import org.longlow.rider.pose.HandContact;
 import org.longlow.rider.pose.HeadSolver;
 import org.longlow.rider.pose.PoseSolver;
@@ -185,12 +186,17 @@ final class Settling {
   private void press() {
     boolean onBack = leansBack();
     double theta = onBack ? Math.min(recline, STEEPEST) : 0;
-    double hands = seat.hand() instanceof HandContact.OnThighs ? 0 : options.handsShare();
+    WeightShares weights = WeightShares.of(body, FootLoad.share(body, hip, seat.foot()));
+    double hands =
+        seat.hand() instanceof HandContact.OnThighs
+            ? 0
+            : Math.min(weights.arms(), options.handsShare());
     double centre = Math.min(1.2, backCentreMm / body.hipToShoulderMm());
     load =
         SeatLoad.of(
             new SeatLoad.Input(
                 body.massKg(),
+                weights,
                 theta,
                 panRad,
                 Math.max(LEAST_BACK_CENTRE, centre),
@@ -210,16 +216,19 @@ final class Settling {
       panSafeDepth = 0;
       panDepth = 0;
     }
-    FoamStack back = seat.back().foam();
-    double force = onBack ? load.backN() : 0;
-    torso =
-        parallel() || force == 0
-            ? BackContact.parallel(back, torsoTo - torsoFrom, backWidthM, force)
-            : BackContact.press(back, torsoFrom, torsoTo, backWidthM, force, backCentreMm, torso);
+    torso = torsoIn(seat.back().foam());
     headDepth =
         leaning
             ? Contact.depth(seat.headRest().foam(), headOutline, load.headRestN(), headDepth)
             : 0;
+  }
+
+  /** The torso pressed into such foam by the present load. */
+  BackContact torsoIn(FoamStack foam) {
+    double force = leansBack() ? load.backN() : 0;
+    return parallel() || force == 0
+        ? BackContact.parallel(foam, torsoTo - torsoFrom, backWidthM, force)
+        : BackContact.press(foam, torsoFrom, torsoTo, backWidthM, force, backCentreMm, torso);
   }
 
   /** Whether the head, if it is to lean, has a rest behind it. */
@@ -367,6 +376,14 @@ final class Settling {
 
   Contact panSafe() {
     return Contact.at(seat.pan().foam(), panOutline, panSafeDepth, load.panNormalN(), 1);
+  }
+
+  Contact panWorn() {
+    return Contact.press(seat.pan().foam().worn(), panOutline, load.panNormalN());
+  }
+
+  Contact headWorn() {
+    return Contact.press(seat.headRest().foam().worn(), headOutline, load.headRestN());
   }
 
   Contact panBest() {

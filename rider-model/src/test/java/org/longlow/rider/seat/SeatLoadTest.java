@@ -80,9 +80,12 @@ class SeatLoadTest {
     double pan = Math.toRadians(12);
     SeatLoad.Shares still = shares(80, 30, 12, true);
     SeatLoad.Shares braking =
-        SeatLoad.of(new SeatLoad.Input(80, back, pan, 0.6, true, back, 0.03, 0.5, 0));
+        SeatLoad.of(
+            new SeatLoad.Input(80, WeightShares.WORKED, back, pan, 0.6, true, back, 0.03, 0.5, 0));
     SeatLoad.Shares braced =
-        SeatLoad.of(new SeatLoad.Input(80, back, pan, 0.6, true, back, 0.03, 0.5, 392.266));
+        SeatLoad.of(
+            new SeatLoad.Input(
+                80, WeightShares.WORKED, back, pan, 0.6, true, back, 0.03, 0.5, 392.266));
     assertThat(braking.slidesForward()).isTrue();
     assertThat(braking.forwardN() - still.forwardN()).isCloseTo(392.266, within(1e-9));
     assertThat(braced.frictionNeeded()).isCloseTo(still.frictionNeeded(), within(1e-12));

@@ -3,80 +3,81 @@ package org.longlow.sketcher.app;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import org.longlow.constraints.check.Finding;
 import org.longlow.constraints.study.Study;
-import org.longlow.rider.geom.PointMm;
 
 /**
- * What changed between two layouts: pins that moved, findings whose verdict or figure changed.
+ * All that changed from one layout to another.
  *
- * @param moved pins in both, farthest first
- * @param changed findings whose verdict changed, or that are in one only
+ * @param said what the file says otherwise: fields changed, things added and removed
+ * @param came what came of it: pins that moved, values, shapes, masses, people, loads
+ * @param verdicts findings whose verdict changed, or that are in one only
+ * @param figures how many findings have another figure at the same verdict
  */
-public record Comparison(List<Moved> moved, List<Changed> changed) {
+public record Comparison(
+    List<Change> said, List<Change> came, List<Verdicts> verdicts, int figures) {
 
-  /** A pin that moved less is where it was, mm. */
-  public static final double MOVED_MM = 0.05;
+  /** Figures that differ by less, as a share, read the same. */
+  private static final double SAME_FIGURE = 1e-4;
 
-  /** A pin that moved. */
-  public record Moved(String pin, PointMm from, PointMm to) {
-    public double mm() {
-      return from.distance(to);
+  /**
+   * One change.
+   *
+   * @param kind what sort of thing, such as {@code part}
+   * @param name its name
+   * @param what which field or figure of it; empty for all of it
+   * @param before what it was, or {@code -}
+   * @param after what it is, or {@code -}
+   */
+  public record Change(String kind, String name, String what, String before, String after) {}
+
+  /** A finding that changed; a side that has none is null. */
+  public record Verdicts(String id, Finding before, Finding after) {
+
+    /** Returns the change and the sentence of the finding as it is now, or was. */
+    public String line() {
+      String from = before == null ? "not listed" : before.verdict().says();
+      String to = after == null ? "gone" : after.verdict().says();
+      return from + " -> " + to + "  " + id + ": " + (after == null ? before : after).text();
     }
   }
 
-  /** A finding that changed; a side that has none is null. */
-  public record Changed(String id, Finding before, Finding after) {}
+  public Comparison {
+    said = List.copyOf(said);
+    came = List.copyOf(came);
+    verdicts = List.copyOf(verdicts);
+  }
 
   /** Returns what changed from {@code before} to {@code after}. */
   public static Comparison of(Study before, Study after) {
-    List<Moved> moved = new ArrayList<>();
-    before
-        .placed()
-        .places()
-        .pins()
-        .forEach(
-            (name, from) -> {
-              PointMm to = after.placed().places().pins().get(name);
-              if (to != null && to.distance(from) > MOVED_MM) {
-                moved.add(new Moved(name, from, to));
-              }
-            });
-    moved.sort((a, b) -> Double.compare(b.mm(), a.mm()));
     Map<String, Finding> old = new LinkedHashMap<>();
     before.findings().forEach(f -> old.put(f.id(), f));
-    List<Changed> changed = new ArrayList<>();
+    List<Verdicts> verdicts = new ArrayList<>();
+    int figures = 0;
     for (Finding f : after.findings()) {
       Finding was = old.remove(f.id());
       if (was == null || was.verdict() != f.verdict()) {
-        changed.add(new Changed(f.id(), was, f));
+        verdicts.add(new Verdicts(f.id(), was, f));
+      } else if (!same(was.value(), f.value()) || !same(was.limit(), f.limit())) {
+        figures++;
       }
     }
-    old.values().forEach(f -> changed.add(new Changed(f.id(), f, null)));
-    return new Comparison(moved, changed);
+    old.values().forEach(f -> verdicts.add(new Verdicts(f.id(), f, null)));
+    return new Comparison(
+        SaidChanges.of(before.layout(), after.layout()),
+        new SolvedChanges(before, after).all(),
+        verdicts,
+        figures);
   }
 
-  /** Returns the comparison as lines of text. */
-  public List<String> lines() {
-    List<String> lines = new ArrayList<>();
-    for (Moved m : moved) {
-      lines.add(
-          String.format(
-              Locale.ROOT,
-              "moved    %s by %.1f mm (forward %+.1f, up %+.1f)",
-              m.pin(),
-              m.mm(),
-              m.to().x() - m.from().x(),
-              m.to().z() - m.from().z()));
-    }
-    for (Changed c : changed) {
-      String from = c.before() == null ? "not listed" : c.before().verdict().says();
-      String to = c.after() == null ? "gone" : c.after().verdict().says();
-      String text = (c.after() == null ? c.before() : c.after()).text();
-      lines.add(String.format(Locale.ROOT, "%s -> %s  %s: %s", from, to, c.id(), text));
-    }
-    return lines;
+  private static boolean same(double a, double b) {
+    return Double.compare(a, b) == 0
+        || Math.abs(a - b) <= SAME_FIGURE * Math.max(1, Math.max(Math.abs(a), Math.abs(b)));
+  }
+
+  /** Returns whether nothing changed. */
+  public boolean isEmpty() {
+    return said.isEmpty() && came.isEmpty() && verdicts.isEmpty() && figures == 0;
   }
 }

@@ -7,17 +7,21 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import org.longlow.constraints.disk.WholeFile;
 import org.longlow.constraints.json.StudyJson;
 import org.longlow.constraints.study.Study;
 import org.longlow.sketcher.picture.DimensionedElevation;
 import org.longlow.sketcher.picture.NamedDrawing;
+import org.longlow.sketcher.picture.PictureOptions;
 import org.longlow.sketcher.picture.Templates;
 import org.longlow.sketcher.report.Report;
+import org.longlow.sketcher.report.ReportOptions;
 import org.longlow.svg.drawing.Palette;
 import org.longlow.svg.page.Page;
 import org.longlow.svg.page.Paper;
+import org.longlow.svg.page.Scale;
 import org.longlow.svg.page.TemplateSettings;
 import org.longlow.svg.write.PdfInfo;
 import org.longlow.svg.write.PdfWriter;
@@ -31,17 +35,39 @@ public final class Making {
   private Making() {}
 
   /**
-   * Writes the dimensioned elevation to {@code file}, SVG or PDF by its ending.
+   * Writes the dimensioned elevation with the first rider to {@code file}, as large as fits.
    *
-   * @param paper the sheet; turned to landscape if that shows the machine larger
-   * @param date date of issue for the title block, such as 2026-11-25
    * @return the scale, such as 1:10
    * @throws IllegalArgumentException if the ending is neither .svg nor .pdf
    */
   public static String drawing(Study study, Path file, Paper paper, String date)
       throws IOException {
+    return drawing(study, PictureOptions.PLAIN, Optional.empty(), file, paper, date);
+  }
+
+  /**
+   * Writes the dimensioned elevation to {@code file}, SVG or PDF by its ending.
+   *
+   * @param options who is shown, and in which stance
+   * @param scale the scale; the largest preferred one that fits unless given
+   * @param paper the sheet; turned to landscape if that shows the machine larger
+   * @param date date of issue for the title block, such as 2026-11-25
+   * @return the scale, such as 1:10
+   * @throws IllegalArgumentException if the ending is neither .svg nor .pdf, or it does not fit
+   */
+  public static String drawing(
+      Study study,
+      PictureOptions options,
+      Optional<Scale> scale,
+      Path file,
+      Paper paper,
+      String date)
+      throws IOException {
     String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
-    DimensionedElevation.Sheet sheet = DimensionedElevation.sheet(study, paper, date);
+    DimensionedElevation.Sheet sheet =
+        scale.isPresent()
+            ? DimensionedElevation.sheet(study, options, paper, scale.get(), date)
+            : DimensionedElevation.sheet(study, options, paper, date);
     folder(file);
     if (name.endsWith(".svg")) {
       svg(sheet.page(), file);
@@ -110,7 +136,16 @@ public final class Making {
 
   /** Writes the self-contained report page. */
   public static void report(Study study, Path file) throws IOException {
-    text(Report.html(study), file);
+    report(study, PictureOptions.PLAIN, file);
+  }
+
+  /**
+   * Writes the self-contained report page.
+   *
+   * @param first who is shown in its first elevation, and in which stance
+   */
+  public static void report(Study study, PictureOptions first, Path file) throws IOException {
+    text(Report.html(study, ReportOptions.PLAIN.withFirst(first)), file);
   }
 
   /** Writes the findings as JSON. */

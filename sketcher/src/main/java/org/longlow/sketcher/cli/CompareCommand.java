@@ -11,8 +11,13 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** {@code longlow compare}: what moved, what changed verdict. */
-@Command(name = "compare", description = "Tells what moved and what changed verdict from A to B.")
+/** {@code longlow compare}: all that changed. */
+@Command(
+    name = "compare",
+    description = {
+      "Tells all that changed from A to B: what the file says, what moved, loads, verdicts.",
+      "Ends with the code of B's findings."
+    })
 final class CompareCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
@@ -27,14 +32,36 @@ final class CompareCommand implements Callable<Integer> {
   public Integer call() {
     Study a = Loading.study(Loading.layout(before));
     Study b = Loading.study(Loading.layout(after));
-    List<String> lines = Comparison.of(a, b).lines();
+    Comparison comparison = Comparison.of(a, b);
     PrintWriter out = spec.commandLine().getOut();
-    lines.forEach(out::println);
-    if (lines.isEmpty()) {
-      out.println("nothing moved and no verdict changed");
+    table("said otherwise", comparison.said(), out);
+    table("came out otherwise", comparison.came(), out);
+    comparison.verdicts().forEach(v -> out.println(v.line()));
+    if (comparison.figures() > 0) {
+      out.println(comparison.figures() + " more findings have another figure, same verdict");
+    }
+    if (comparison.isEmpty()) {
+      out.println("nothing changed");
     }
     out.println(b.summary());
     out.flush();
     return ExitCodes.of(b);
+  }
+
+  private static void table(String what, List<Comparison.Change> changes, PrintWriter out) {
+    if (changes.isEmpty()) {
+      return;
+    }
+    TextTable table =
+        new TextTable(
+            List.of(
+                TextTable.Column.of(what, 20),
+                TextTable.Column.of("name", 30),
+                TextTable.Column.of("field", 24),
+                TextTable.Column.of("before", 36),
+                TextTable.Column.of("after", 36)));
+    changes.forEach(c -> table.row(List.of(c.kind(), c.name(), c.what(), c.before(), c.after())));
+    table.print(out);
+    out.println();
   }
 }

@@ -4,18 +4,25 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.longlow.constraints.study.Study;
 import org.longlow.sketcher.app.Making;
+import org.longlow.sketcher.picture.PictureOptions;
+import org.longlow.sketcher.picture.View;
 import org.longlow.svg.page.Paper;
+import org.longlow.svg.page.Scale;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** {@code longlow draw}: the dimensioned elevation. */
-@Command(name = "draw", description = "Draws the dimensioned elevation to a stated scale.")
+@Command(
+    name = "draw",
+    description = "Draws the dimensioned elevation with whom and in which stance you say.")
 final class DrawCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
@@ -37,6 +44,15 @@ final class DrawCommand implements Callable<Integer> {
       description = "a4, letter, a3, tabloid, a0 or WxH in mm; ${DEFAULT-VALUE} unless said.")
   private Paper paper;
 
+  @Mixin private ViewOption view;
+
+  @Option(
+      names = "--scale",
+      paramLabel = "1:N",
+      converter = ScaleOption.class,
+      description = "The scale; the largest preferred one that fits on the paper unless said.")
+  private Scale scale;
+
   @Option(
       names = "--date",
       paramLabel = "YYYY-MM-DD",
@@ -52,14 +68,15 @@ final class DrawCommand implements Callable<Integer> {
     Outputs.file(out);
     Study study = Loading.study(Loading.layout(file));
     String issued = (date == null ? LocalDate.now() : date).toString();
-    String scale;
+    PictureOptions options = view.of(study);
+    String drawnAt;
     try {
-      scale = Making.drawing(study, out, paper, issued);
+      drawnAt = Making.drawing(study, options, Optional.ofNullable(scale), out, paper, issued);
     } catch (IllegalArgumentException e) {
-      throw new Refusal("--paper: " + e.getMessage());
+      throw new Refusal((scale == null ? "--paper: " : "--scale: ") + e.getMessage());
     }
     PrintWriter text = spec.commandLine().getOut();
-    text.println("drawn at " + scale + ": " + out);
+    text.println("drawn at " + drawnAt + ", " + View.shown(study, options).words() + ": " + out);
     text.flush();
     return ExitCodes.of(study);
   }

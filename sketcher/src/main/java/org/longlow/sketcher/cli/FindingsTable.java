@@ -6,7 +6,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import org.longlow.constraints.check.Finding;
+import org.longlow.constraints.check.FindingGroup;
 import org.longlow.constraints.check.Verdict;
+import org.longlow.constraints.seat.SeatParts;
 
 /** Findings as a table of plain text, worst first. */
 final class FindingsTable {
@@ -14,42 +16,51 @@ final class FindingsTable {
   private FindingsTable() {}
 
   static void print(List<Finding> findings, PrintWriter out) {
-    List<String[]> rows = new ArrayList<>();
-    rows.add(new String[] {"verdict", "finding", "figure", "limit", "margin", "stance"});
+    TextTable table =
+        new TextTable(
+            List.of(
+                TextTable.Column.of("verdict", 16),
+                TextTable.Column.of("finding", 40),
+                TextTable.Column.of("who", 20),
+                new TextTable.Column("figure", 14, true),
+                new TextTable.Column("limit", 14, true),
+                new TextTable.Column("margin", 14, true),
+                TextTable.Column.of("stance", 22)));
     List<Finding> sorted = new ArrayList<>(findings);
     sorted.sort(Comparator.comparing(Finding::verdict));
     for (Finding f : sorted) {
-      rows.add(
-          new String[] {
-            f.verdict().says(),
-            f.id(),
-            figure(f.value(), f.unit()),
-            figure(f.limit(), f.unit()),
-            figure(f.margin(), f.unit()),
-            f.stance()
-          });
+      table.row(
+          List.of(
+              f.verdict().says(),
+              f.id(),
+              f.who().map(FindingsTable::who).orElse(""),
+              figure(f.value(), f.unit()),
+              figure(f.limit(), f.unit()),
+              figure(f.margin(), f.unit()),
+              f.stance()));
     }
-    int[] widths = new int[6];
-    for (String[] row : rows) {
-      for (int i = 0; i < row.length; i++) {
-        widths[i] = Math.max(widths[i], row[i].length());
-      }
-    }
-    for (String[] row : rows) {
-      StringBuilder line = new StringBuilder();
-      for (int i = 0; i < row.length; i++) {
-        boolean number = i >= 2 && i <= 4;
-        String pad = " ".repeat(widths[i] - row[i].length());
-        line.append(number ? pad + row[i] : row[i] + pad).append("  ");
-      }
-      out.println(line.toString().stripTrailing());
-    }
+    table.print(out);
     out.println();
     for (Finding f : sorted) {
       if (f.verdict() == Verdict.FAIL || f.verdict() == Verdict.CAUTION) {
-        out.println(f.verdict().says() + ": " + f.text());
+        out.println(f.verdict().says() + ": " + named(f));
       }
     }
+    out.println();
+    for (FindingGroup group : FindingGroup.of(findings)) {
+      out.println("caution, " + group.title() + ": " + group.caution());
+    }
+    out.println();
+  }
+
+  private static String who(Finding.Occupant who) {
+    return who.seat().equals(SeatParts.RIDER) ? who.person() : who.person() + ", " + who.seat();
+  }
+
+  /** Says whom a finding is about where its sentence does not. */
+  private static String named(Finding f) {
+    boolean told = f.who().map(w -> f.text().contains(w.person())).orElse(true);
+    return told ? f.text() : who(f.who().orElseThrow()) + ": " + f.text();
   }
 
   private static String figure(double value, String unit) {

@@ -2,22 +2,17 @@ package org.longlow.sketcher.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.Locale;
-import java.util.stream.Stream;
 import org.longlow.constraints.json.Fault;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.ReadResult;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.place.Placed;
 import org.longlow.constraints.place.Placer;
+import org.longlow.constraints.stand.Wheels;
 import org.longlow.constraints.study.Study;
 
 /** Reads layout files for commands. */
 final class Loading {
-
-  /** Axles nearer than this carry nothing; two wheels would lie in each other, mm. */
-  private static final double LEAST_WHEELBASE_MM = 100;
 
   private Loading() {}
 
@@ -49,31 +44,11 @@ final class Loading {
    */
   static Study study(Layout layout) {
     Placed placed = Placer.place(layout);
-    double[] axles =
-        Stream.of(Part.End.REAR, Part.End.FRONT)
-            .map(end -> axle(layout, end))
-            .mapToDouble(axle -> placed.places().pin(axle).x())
-            .toArray();
-    if (axles[1] - axles[0] < LEAST_WHEELBASE_MM) {
-      throw new Refusal(
-          String.format(
-              Locale.ROOT,
-              "the front axle, %s, comes %.1f mm ahead of the rear axle, %s, and at least %.0f mm are"
-                  + " needed; look where they are drawn and at their ties",
-              axle(layout, Part.End.FRONT),
-              axles[1] - axles[0],
-              axle(layout, Part.End.REAR),
-              LEAST_WHEELBASE_MM));
+    Wheels wheels = Wheels.of(layout, placed.places());
+    if (!wheels.stands()) {
+      throw new Refusal(wheels.faults().stream().map(Wheels.Fault::text).toList());
     }
     return Study.of(placed);
-  }
-
-  private static String axle(Layout layout, Part.End end) {
-    return layout.parts().values().stream()
-        .filter(p -> p instanceof Part.Wheel w && w.end() == end)
-        .map(p -> ((Part.Wheel) p).axle())
-        .findFirst()
-        .orElseThrow();
   }
 
   private static ReadResult.Read read(Path file) {

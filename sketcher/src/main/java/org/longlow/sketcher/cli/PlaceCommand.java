@@ -58,7 +58,14 @@ final class PlaceCommand implements Callable<Integer> {
     }
     SuitReport report;
     try {
-      report = Suiting.of(layout, moves.stream().map(String::strip).toList(), SuitSettings.DEFAULT);
+      try (ProgressLine line = ProgressLine.onTerminal()) {
+        report =
+            Suiting.of(
+                layout,
+                moves.stream().map(String::strip).toList(),
+                SuitSettings.DEFAULT,
+                line::show);
+      }
     } catch (UnknownNames e) {
       throw new Refusal(e.lines().stream().map(l -> "--move: " + l).toList());
     }

@@ -10,6 +10,7 @@ import org.longlow.constraints.check.Finding;
 import org.longlow.constraints.check.Verdict;
 import org.longlow.constraints.study.Study;
 import org.longlow.constraints.suit.SuitReport;
+import org.longlow.constraints.suit.SuitSettings;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.pose.ComfortBands;
 
@@ -68,6 +69,8 @@ final class PlaceText {
     for (SuitReport.Move move : alternative.moves()) {
       lines.add("  " + way(move));
     }
+    lines.addAll(new PlaceChanges(report.before(), alternative).lines());
+    serves(alternative);
     if (!alternative.comfort().isEmpty()) {
       lines.add("  discomfort: " + comfort(alternative.comfort()));
     }
@@ -89,6 +92,27 @@ final class PlaceText {
     if (!alternative.atLimits().isEmpty()) {
       lines.add("  rests against " + String.join(", ", alternative.atLimits()));
     }
+  }
+
+  /** Whom the place serves, and what stops the others there. */
+  private void serves(SuitReport.Alternative alternative) {
+    List<String> served = new ArrayList<>();
+    List<String> stopped = new ArrayList<>();
+    for (String person : alternative.layout().crew().keySet()) {
+      List<Finding> stops = alternative.stops(person);
+      if (stops.isEmpty()) {
+        served.add(person);
+      } else {
+        stopped.add(
+            person
+                + " is stopped by "
+                + stops.stream().map(Finding::id).collect(Collectors.joining(", ")));
+      }
+    }
+    lines.add(
+        "  serves "
+            + (served.isEmpty() ? "nobody" : String.join(", ", served))
+            + (stopped.isEmpty() ? "" : "; " + String.join("; ", stopped)));
   }
 
   private static String way(SuitReport.Move move) {
@@ -121,8 +145,21 @@ final class PlaceText {
   }
 
   private void adjustment() {
+    if (!report.decided()) {
+      lines.add(
+          "Not decided: the search ended after the "
+              + SuitSettings.DEFAULT.measured()
+              + " places it may measure, so there may be better ones; let fewer things move.");
+    }
     if (report.adjustment().isPresent()) {
-      lines.add("No one place suits everybody; this adjustment does:");
+      lines.add(
+          report.adjustment().get().unmet().isEmpty()
+              ? "No one place suits everybody; this adjustment does:"
+              : "No one place suits everybody, and no adjustment of these alone; between the best"
+                  + " places of each lies:");
+      if (report.adjustment().get().travels().isEmpty()) {
+        lines.add("  nothing to adjust: everybody's best place is the same");
+      }
       for (SuitReport.Travel travel : report.adjustment().get().travels()) {
         lines.add(
             format("  adjust %s %.0f mm %s: ", travel.name(), Math.ceil(travel.mm()), along(travel))
@@ -133,6 +170,14 @@ final class PlaceText {
                 + travel.pin()
                 + ")");
       }
+      report
+          .adjustment()
+          .get()
+          .unmet()
+          .forEach(
+              (person, stops) ->
+                  stops.forEach(
+                      f -> lines.add("  " + person + " still lacks " + f.id() + ": " + f.text())));
     }
   }
 

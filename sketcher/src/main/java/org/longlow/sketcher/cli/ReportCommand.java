@@ -7,6 +7,7 @@ import java.util.concurrent.Callable;
 import org.longlow.constraints.study.Study;
 import org.longlow.sketcher.app.Making;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -28,6 +29,8 @@ final class ReportCommand implements Callable<Integer> {
       description = "Where to write it.")
   private Path out;
 
+  @Mixin private ViewOption view;
+
   @Override
   public Integer call() throws IOException {
     if (!Outputs.ends(out, ".html")) {
@@ -35,7 +38,7 @@ final class ReportCommand implements Callable<Integer> {
     }
     Outputs.file(out);
     Study study = Loading.study(Loading.layout(file));
-    Making.report(study, out);
+    Making.report(study, view.of(study), out);
     PrintWriter text = spec.commandLine().getOut();
     text.println("written: " + out);
     text.flush();

@@ -14,7 +14,11 @@ import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.picture.Company;
+import org.longlow.sketcher.picture.ElevationPicture;
+import org.longlow.sketcher.picture.PictureLayer;
 import org.longlow.sketcher.picture.PictureOptions;
+import org.longlow.sketcher.picture.View;
 import org.longlow.svg.drawing.Drawing;
 
 /**
@@ -40,10 +44,16 @@ public record Shown(
 
   /** Returns the stance shown; empty for the machine as drawn. */
   public Optional<Standing> standing() {
-    if (!options.stance().isEmpty()) {
-      return study.standing(options.stance());
-    }
-    return study.standing("laden, " + options.person());
+    return ElevationPicture.standing(study, options);
+  }
+
+  /** Returns whether a finding is marked on the picture: those about somebody not shown are not. */
+  public boolean isMarked(String id) {
+    String subject = "finding:" + id;
+    return drawing.layers().stream()
+        .filter(layer -> layer.id().equals(PictureLayer.FINDINGS.id()))
+        .flatMap(layer -> layer.marks().stream())
+        .anyMatch(mark -> mark.subject().equals(subject));
   }
 
   /** Returns the road under the machine as shown. */
@@ -101,26 +111,21 @@ public record Shown(
     return f.margin() / (limit > 1e-9 ? limit : 1);
   }
 
-  /** Returns options that show a finding in its own stance, with who is on the machine then. */
+  /** Returns options that show a finding in its own stance, with those whom it concerns seated. */
   PictureOptions optionsFor(String id, PictureOptions now) {
-    Optional<Standing> worst =
-        study.findings().stream()
-            .filter(f -> f.id().equals(id))
-            .findFirst()
-            .flatMap(f -> study.standing(f.stance()));
-    if (worst.isEmpty()) {
-      return now;
-    }
-    String people = worst.get().people();
-    return people.isEmpty()
-        ? now.withStance(worst.get().name())
-        : now.withStance(worst.get().name()).withPerson(people.split(" and ")[0]);
+    return study.findings().stream()
+        .filter(f -> f.id().equals(id))
+        .findFirst()
+        .map(f -> View.of(study, f))
+        .filter(view -> !view.stance().isEmpty() || !view.seated().isEmpty())
+        .map(view -> view.in(now))
+        .orElse(now);
   }
 
   /** Returns the names of the stances that concern the person shown, in their order. */
   public List<Standing> steps() {
     return study.standings().stream()
-        .filter(s -> s.people().isEmpty() || s.people().split(" and ")[0].equals(options.person()))
+        .filter(s -> s.people().isEmpty() || Company.rider(study, s).equals(options.person()))
         .toList();
   }
 }

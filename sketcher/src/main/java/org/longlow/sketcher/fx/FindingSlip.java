@@ -124,8 +124,8 @@ final class FindingSlip extends VBox {
 
   /** Returns the sign, with the number that the finding has on the card. */
   private Node sign(Finding f) {
-    int number = desk.shown().map(s -> s.options().findings().indexOf(f.id()) + 1).orElse(0);
-    boolean marked = number > 0 && f.where().isPresent();
+    int number = desk.shown().map(s -> s.options().findings().getOrDefault(f.id(), 0)).orElse(0);
+    boolean marked = desk.shown().map(s -> s.isMarked(f.id())).orElse(false);
     StackPane sign = new StackPane(Bits.sign(f.verdict(), marked));
     sign.setMinWidth(18);
     sign.setAlignment(Pos.CENTER);
@@ -197,6 +197,9 @@ final class FindingSlip extends VBox {
                     "finding-detail"));
         if (!f.source().isEmpty()) {
           box.getChildren().add(Bits.wrapped("source: " + f.source(), "finding-detail"));
+        }
+        if (!f.group().caution().isEmpty()) {
+          box.getChildren().add(Bits.wrapped("caution: " + f.group().caution(), "finding-detail"));
         }
         if (f.where().isEmpty()) {
           box.getChildren().add(Bits.wrapped("has no one place on the board", "finding-detail"));

@@ -125,6 +125,9 @@ final class Overlay {
   }
 
   private void finding(String id) {
+    if (!shown.isMarked(id)) {
+      return;
+    }
     for (Finding f : shown.study().findings()) {
       if (f.id().equals(id) && f.where().isPresent()) {
         PointMm at = shown.ground().toRoad(f.where().get());

@@ -52,30 +52,67 @@ public final class DimensionedElevation {
   public record Sheet(Page page, Scale scale) {}
 
   /**
-   * Returns the dimensioned elevation with its first rider on a framed sheet at the largest
-   * preferred scale that fits.
+   * Returns the dimensioned elevation on a framed sheet at the largest preferred scale (ISO 5455)
+   * that fits, the paper turned whichever way gives the larger one; the scale of the options is not
+   * used.
    *
    * @param date date of issue for the title block, such as 2026-11-25; may be empty
    * @throws IllegalArgumentException if it fits at no scale
    */
-  public static Sheet sheet(Study study, Paper paper, String date) {
-    String whole = Scenes.title(study.layout());
-    int comma = whole.indexOf(", ");
-    boolean split = whole.length() > TITLE_LENGTH && comma > 0;
-    TitleBlock title =
-        TitleBlock.of(split ? whole.substring(0, comma) : whole, study.layout().name(), date)
-            .withSupplement(split ? whole.substring(comma + 2) : "");
-    return sheet(study, PictureOptions.PLAIN, paper, title);
+  public static Sheet sheet(Study study, PictureOptions options, Paper paper, String date) {
+    Scene scene = Scenes.of(study, options);
+    TitleBlock title = title(study, date);
+    Optional<Sheet> full = largest(scene, paper, title, true, 0);
+    double larger = full.map(s -> WORTH_IT * s.scale().factor()).orElse(0.0);
+    Optional<Sheet> main = largest(scene, paper, title, false, larger);
+    return main.or(() -> full)
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    machine(scene)
+                        + " fits on "
+                        + paper.name()
+                        + " at no scale; take larger paper"));
   }
 
   /**
-   * Returns the dimensioned elevation on a framed sheet at the largest preferred scale that fits;
-   * the scale of the options is not used.
+   * Returns the dimensioned elevation on a framed sheet at a given scale; the scale of the options
+   * is not used.
    *
-   * @throws IllegalArgumentException if it fits at no scale
+   * @param date date of issue for the title block, such as 2026-11-25; may be empty
+   * @throws IllegalArgumentException if it does not fit; the message names a scale that does
    */
-  public static Sheet sheet(Study study, PictureOptions options, Paper paper, TitleBlock title) {
-    return sheet(Scenes.of(study, options), paper, title);
+  public static Sheet sheet(
+      Study study, PictureOptions options, Paper paper, Scale scale, String date) {
+    Scene scene = Scenes.of(study, options);
+    TitleBlock title = title(study, date);
+    return at(scene, paper, title, true, scale)
+        .or(() -> at(scene, paper, title, false, scale))
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    machine(scene)
+                        + " does not fit on "
+                        + paper.name()
+                        + " at "
+                        + scale
+                        + "; take "
+                        + sheet(study, options, paper, date).scale()
+                        + " or larger paper"));
+  }
+
+  private static TitleBlock title(Study study, String date) {
+    String whole = Scenes.title(study.layout());
+    int comma = whole.indexOf(", ");
+    boolean split = whole.length() > TITLE_LENGTH && comma > 0;
+    return TitleBlock.of(split ? whole.substring(0, comma) : whole, study.layout().name(), date)
+        .withSupplement(split ? whole.substring(comma + 2) : "");
+  }
+
+  private static String machine(Scene scene) {
+    Envelope box = MachineInk.bounds(scene);
+    return String.format(
+        Locale.ROOT, "the machine of %.0f x %.0f mm", box.getWidth(), box.getHeight());
   }
 
   /**
@@ -94,49 +131,27 @@ public final class DimensionedElevation {
     return drawing.plus(notes(scene, drawing, denominator, full));
   }
 
-  /**
-   * Returns a framed sheet at the largest preferred scale (ISO 5455) that fits, the paper turned
-   * whichever way gives the larger one.
-   *
-   * @throws IllegalArgumentException if it fits at no scale
-   */
-  static Sheet sheet(Scene scene, Paper paper, TitleBlock title) {
-    Optional<Sheet> full = sheet(scene, paper, title, true, 0);
-    double larger = full.map(s -> WORTH_IT * s.scale().factor()).orElse(0.0);
-    Optional<Sheet> main = sheet(scene, paper, title, false, larger);
-    if (main.isPresent()) {
-      return main.get();
-    }
-    if (full.isPresent()) {
-      return full.get();
-    }
-    Envelope machine = MachineInk.bounds(scene);
-    throw new IllegalArgumentException(
-        String.format(
-            Locale.ROOT,
-            "the machine of %.0f x %.0f mm fits on %s at no scale; take larger paper",
-            machine.getWidth(),
-            machine.getHeight(),
-            paper.name()));
+  /** Returns the sheet at the largest scale that fits and is larger than {@code above}, if any. */
+  private static Optional<Sheet> largest(
+      Scene scene, Paper paper, TitleBlock title, boolean full, double above) {
+    return Scale.PREFERRED.stream()
+        .filter(scale -> scale.paper() <= scale.real() && scale.factor() > above)
+        .flatMap(scale -> at(scene, paper, title, full, scale).stream())
+        .findFirst();
   }
 
-  /** Returns the sheet at the largest scale that fits and is larger than {@code above}, if any. */
-  private static Optional<Sheet> sheet(
-      Scene scene, Paper paper, TitleBlock title, boolean full, double above) {
+  /** Returns the sheet at a scale, the paper turned so that it fits; empty if it does not. */
+  private static Optional<Sheet> at(
+      Scene scene, Paper paper, TitleBlock title, boolean full, Scale scale) {
     Envelope machine = MachineInk.bounds(scene);
-    for (Scale scale : Scale.PREFERRED) {
-      if (scale.paper() > scale.real() || scale.factor() <= above) {
+    for (Paper turned : List.of(paper.landscape(), paper.portrait())) {
+      Envelope space = Frame.pictureSpace(turned);
+      if (!fits(machine, space, scale.factor())) {
         continue;
       }
-      for (Paper turned : List.of(paper.landscape(), paper.portrait())) {
-        Envelope space = Frame.pictureSpace(turned);
-        if (!fits(machine, space, scale.factor())) {
-          continue;
-        }
-        Drawing drawing = of(scene, scale.denominator(), full);
-        if (fits(drawing.scaled(scale.factor()).paperBoundsMm(), space, 1)) {
-          return Optional.of(new Sheet(Frame.sheet(turned, title, drawing, scale), scale));
-        }
+      Drawing drawing = of(scene, scale.denominator(), full);
+      if (fits(drawing.scaled(scale.factor()).paperBoundsMm(), space, 1)) {
+        return Optional.of(new Sheet(Frame.sheet(turned, title, drawing, scale), scale));
       }
     }
     return Optional.empty();
@@ -153,6 +168,7 @@ public final class DimensionedElevation {
     lines.add(
         "Lengths in mm, angles in degrees"
             + (scene.stance().isEmpty() ? ", as drawn." : ", stance: " + scene.stance() + "."));
+    boolean aboard = scene.people().isEmpty() || scene.laden();
     scene
         .load()
         .ifPresent(
@@ -161,9 +177,10 @@ public final class DimensionedElevation {
               lines.add(
                   String.format(
                       Locale.ROOT,
-                      "%.0f kg in all: front %.0f N (%.1f %%), rear %.0f N; centre of mass %.0f"
+                      "%.0f kg %s: front %.0f N (%.1f %%), rear %.0f N; centre of mass %.0f"
                           + " forward, %.0f up.",
                       load.total().massKg(),
+                      aboard ? "in all" : "without people",
                       a.frontN(),
                       100 * a.frontShare(),
                       a.rearN(),

@@ -3,6 +3,7 @@ package org.longlow.sketcher.picture;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Point;
@@ -10,6 +11,7 @@ import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.svg.drawing.Anchor;
@@ -35,6 +37,11 @@ public final class ElevationPicture {
    */
   public static Drawing of(Study study, PictureOptions options) {
     return of(Scenes.of(study, options), options);
+  }
+
+  /** Returns the stance that the elevation shows; empty for the machine as drawn. */
+  public static Optional<Standing> standing(Study study, PictureOptions options) {
+    return Scenes.standing(study, options);
   }
 
   /** Draws a scene; x forward from the rear contact point, y up from the road. */

@@ -2,6 +2,7 @@ package org.longlow.sketcher.picture;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.check.Finding;
@@ -26,8 +27,8 @@ final class FindingInk {
   static void draw(Canvas canvas, Scene scene) {
     List<Envelope> taken = new ArrayList<>();
     double r = canvas.paper(SIGN_MM);
-    for (int i = 0; i < scene.findings().size(); i++) {
-      Finding f = scene.findings().get(i);
+    for (Map.Entry<Integer, Finding> e : scene.findings().entrySet()) {
+      Finding f = e.getValue();
       if (f.where().isEmpty()) {
         continue;
       }
@@ -43,7 +44,13 @@ final class FindingInk {
           sign(f.verdict(), sign, r),
           Style.line(tone, 0.5).withFill(Tone.PAPER, 1));
       canvas.words(
-          PictureLayer.FINDINGS, subject, Integer.toString(i + 1), sign, 2.2, Anchor.CENTRE, tone);
+          PictureLayer.FINDINGS,
+          subject,
+          Integer.toString(e.getKey()),
+          sign,
+          2.2,
+          Anchor.CENTRE,
+          tone);
     }
   }
 

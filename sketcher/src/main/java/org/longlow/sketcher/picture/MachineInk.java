@@ -26,6 +26,9 @@ final class MachineInk {
   /** How far the road runs past the wheels, mm. */
   static final double ROAD_MM = 180;
 
+  /** How far a sight line runs past the machine: not as far as the heights written there, mm. */
+  private static final double SIGHT_MM = 60;
+
   private MachineInk() {}
 
   /** Draws the road with strokes of earth below it. */
@@ -110,7 +113,7 @@ final class MachineInk {
         continue;
       }
       double slope = (over.z() - eye.z()) / (over.x() - eye.x());
-      double end = box.getMaxX() + ROAD_MM;
+      double end = box.getMaxX() + SIGHT_MM;
       double toRoad = slope < 0 ? eye.x() - eye.z() / slope : Double.POSITIVE_INFINITY;
       double x = Math.min(end, toRoad);
       PointMm last = new PointMm(x, eye.z() + slope * (x - eye.x()));

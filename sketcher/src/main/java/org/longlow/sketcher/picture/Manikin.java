@@ -8,7 +8,6 @@ import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.pose.Figure;
 import org.longlow.rider.pose.Flesh;
 import org.longlow.rider.pose.Posture;
-import org.longlow.rider.pose.RiderWidth;
 
 /**
  * A seated person as something to draw, in the axes of the frame: the same flesh that gaps are
@@ -36,7 +35,7 @@ record Manikin(
   private static final Set<String> ARM = Set.of("upperArm", "forearm");
 
   static Manikin of(Sitting sitting, Posture posture, boolean helmet) {
-    List<Flesh> flesh = Figure.parts(sitting.body(), posture, RiderWidth.DEFAULT);
+    List<Flesh> flesh = sitting.flesh();
     return new Manikin(
         sitting.person(),
         sitting.seat(),

@@ -1,19 +1,26 @@
 package org.longlow.sketcher.picture;
 
 import java.util.Collection;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.function.Consumer;
+import org.longlow.constraints.check.Finding;
 
 /**
  * What an elevation shows.
  *
- * @param person who is seated; empty takes the first of the crew who has a seat
+ * @param person who rides; empty takes the first of the crew who has a seat
+ * @param seated who is seated, on which seats; empty takes those of the stance, or {@code person}
  * @param ghosts others of the crew, dashed
- * @param stance name of a stance; empty takes the laden stance of {@code person}, or the machine as
+ * @param stance name of a stance; empty takes the laden stance of those seated, or the machine as
  *     drawn
+ * @param opening how far the section of an open stance is open, 0 shut to 1 open
  * @param sections sections whose open position is shown by phantom lines
- * @param findings ids of findings to mark, numbered from 1 in this order; those without a place
- *     keep their number but have no mark
+ * @param findings ids of findings to mark, with their numbers; those without a place, and those
+ *     about somebody who is not drawn, have no mark
  * @param chosen subject to bring out, such as {@code part:tank}, or empty
  * @param pins whether pins are shown with their names
  * @param freedoms whether the pins that can still move show where to
@@ -23,10 +30,12 @@ import java.util.Set;
  */
 public record PictureOptions(
     String person,
+    List<Finding.Occupant> seated,
     Set<String> ghosts,
     String stance,
+    double opening,
     Set<String> sections,
-    List<String> findings,
+    Map<String, Integer> findings,
     String chosen,
     boolean pins,
     boolean freedoms,
@@ -36,170 +45,149 @@ public record PictureOptions(
 
   /** The machine with its first rider, no dimensions, for showing at 1:10. */
   public static final PictureOptions PLAIN =
-      new PictureOptions("", Set.of(), "", Set.of(), List.of(), "", false, false, false, false, 10);
+      new PictureOptions(
+          "", List.of(), Set.of(), "", 1, Set.of(), Map.of(), "", false, false, false, false, 10);
 
   public PictureOptions {
+    seated = List.copyOf(seated);
     ghosts = Set.copyOf(ghosts);
     sections = Set.copyOf(sections);
-    findings = List.copyOf(findings);
+    findings = Collections.unmodifiableMap(new LinkedHashMap<>(findings));
+    if (!(opening >= 0 && opening <= 1)) {
+      throw new IllegalArgumentException("opening is " + opening + "; allowed: 0 to 1");
+    }
     if (!(denominator > 0) || !Double.isFinite(denominator)) {
       throw new IllegalArgumentException(
           "scale denominator is " + denominator + "; allowed: finite, greater than 0");
     }
   }
 
+  /** Returns a copy with this rider, alone unless the stance seats somebody else too. */
   public PictureOptions withPerson(String name) {
-    return new PictureOptions(
-        name,
-        ghosts,
-        stance,
-        sections,
-        findings,
-        chosen,
-        pins,
-        freedoms,
-        names,
-        dimensions,
-        denominator);
+    return with(
+        d -> {
+          d.person = name;
+          d.seated = List.of();
+        });
+  }
+
+  /** Returns a copy with these and no others seated, whatever the stance. */
+  public PictureOptions withSeated(List<Finding.Occupant> people) {
+    return with(d -> d.seated = people);
   }
 
   public PictureOptions withGhosts(Set<String> people) {
-    return new PictureOptions(
-        person,
-        people,
-        stance,
-        sections,
-        findings,
-        chosen,
-        pins,
-        freedoms,
-        names,
-        dimensions,
-        denominator);
+    return with(d -> d.ghosts = people);
   }
 
+  /** Returns a copy in this stance, with those seated who are in it; its section fully open. */
   public PictureOptions withStance(String name) {
-    return new PictureOptions(
-        person,
-        ghosts,
-        name,
-        sections,
-        findings,
-        chosen,
-        pins,
-        freedoms,
-        names,
-        dimensions,
-        denominator);
+    return with(
+        d -> {
+          d.stance = name;
+          d.seated = List.of();
+          d.opening = 1;
+        });
+  }
+
+  /** Returns a copy with the section of the stance open by this share of its way. */
+  public PictureOptions withOpening(double share) {
+    return with(d -> d.opening = share);
   }
 
   public PictureOptions withSections(Set<String> open) {
-    return new PictureOptions(
-        person,
-        ghosts,
-        stance,
-        open,
-        findings,
-        chosen,
-        pins,
-        freedoms,
-        names,
-        dimensions,
-        denominator);
+    return with(d -> d.sections = open);
   }
 
+  /** Returns a copy that marks these findings, numbered from 1 in this order. */
   public PictureOptions withFindings(Collection<String> ids) {
-    return new PictureOptions(
-        person,
-        ghosts,
-        stance,
-        sections,
-        List.copyOf(ids),
-        chosen,
-        pins,
-        freedoms,
-        names,
-        dimensions,
-        denominator);
+    Map<String, Integer> numbers = new LinkedHashMap<>();
+    ids.forEach(id -> numbers.put(id, numbers.size() + 1));
+    return withFindings(numbers);
+  }
+
+  /** Returns a copy that marks these findings with these numbers. */
+  public PictureOptions withFindings(Map<String, Integer> numbers) {
+    return with(d -> d.findings = numbers);
   }
 
   public PictureOptions withChosen(String subject) {
-    return new PictureOptions(
-        person,
-        ghosts,
-        stance,
-        sections,
-        findings,
-        subject,
-        pins,
-        freedoms,
-        names,
-        dimensions,
-        denominator);
+    return with(d -> d.chosen = subject);
   }
 
   public PictureOptions withPins(boolean shown) {
-    return new PictureOptions(
-        person,
-        ghosts,
-        stance,
-        sections,
-        findings,
-        chosen,
-        shown,
-        freedoms,
-        names,
-        dimensions,
-        denominator);
+    return with(d -> d.pins = shown);
   }
 
   public PictureOptions withFreedoms(boolean shown) {
-    return new PictureOptions(
-        person,
-        ghosts,
-        stance,
-        sections,
-        findings,
-        chosen,
-        pins,
-        shown,
-        names,
-        dimensions,
-        denominator);
+    return with(d -> d.freedoms = shown);
   }
 
   public PictureOptions withNames(boolean shown) {
-    return new PictureOptions(
-        person,
-        ghosts,
-        stance,
-        sections,
-        findings,
-        chosen,
-        pins,
-        freedoms,
-        shown,
-        dimensions,
-        denominator);
+    return with(d -> d.names = shown);
   }
 
   public PictureOptions withDimensions(boolean shown) {
-    return new PictureOptions(
-        person,
-        ghosts,
-        stance,
-        sections,
-        findings,
-        chosen,
-        pins,
-        freedoms,
-        names,
-        shown,
-        denominator);
+    return with(d -> d.dimensions = shown);
   }
 
   public PictureOptions withDenominator(double n) {
-    return new PictureOptions(
-        person, ghosts, stance, sections, findings, chosen, pins, freedoms, names, dimensions, n);
+    return with(d -> d.denominator = n);
+  }
+
+  private PictureOptions with(Consumer<Draft> change) {
+    Draft draft = new Draft(this);
+    change.accept(draft);
+    return draft.options();
+  }
+
+  /** The options while one of them is changed. */
+  private static final class Draft {
+    private String person;
+    private List<Finding.Occupant> seated;
+    private Set<String> ghosts;
+    private String stance;
+    private double opening;
+    private Set<String> sections;
+    private Map<String, Integer> findings;
+    private String chosen;
+    private boolean pins;
+    private boolean freedoms;
+    private boolean names;
+    private boolean dimensions;
+    private double denominator;
+
+    Draft(PictureOptions o) {
+      person = o.person;
+      seated = o.seated;
+      ghosts = o.ghosts;
+      stance = o.stance;
+      opening = o.opening;
+      sections = o.sections;
+      findings = o.findings;
+      chosen = o.chosen;
+      pins = o.pins;
+      freedoms = o.freedoms;
+      names = o.names;
+      dimensions = o.dimensions;
+      denominator = o.denominator;
+    }
+
+    PictureOptions options() {
+      return new PictureOptions(
+          person,
+          seated,
+          ghosts,
+          stance,
+          opening,
+          sections,
+          findings,
+          chosen,
+          pins,
+          freedoms,
+          names,
+          dimensions,
+          denominator);
+    }
   }
 }

@@ -17,13 +17,14 @@ import org.longlow.rider.geom.PointMm;
  *
  * @param title one line
  * @param stance the stance shown, with who is on it; empty for the machine as drawn
+ * @param laden whether the people of that stance are part of its load
  * @param places pins in the stance shown
  * @param shapes every part in the stance shown
  * @param ground the road under it
  * @param people who is seated now
  * @param ghosts others, dashed
  * @param sunk how far each loaded cushion is pressed in, by part
- * @param findings those to mark
+ * @param findings those to mark, by number
  * @param phantoms parts in other positions, by section
  * @param load masses and axle loads of the stance shown
  * @param freedoms pins that can still move, with how fast they go
@@ -32,13 +33,14 @@ record Scene(
     String title,
     Layout layout,
     String stance,
+    boolean laden,
     Places places,
     Map<String, PartShape> shapes,
     Ground ground,
     List<Manikin> people,
     List<Manikin> ghosts,
     Map<String, Sunk> sunk,
-    List<Finding> findings,
+    Map<Integer, Finding> findings,
     Map<String, List<PartShape>> phantoms,
     Optional<Load> load,
     Map<String, PointMm> freedoms) {
@@ -70,10 +72,5 @@ record Scene(
 
   private <T> Optional<T> first(Class<T> kind) {
     return layout.parts().values().stream().filter(kind::isInstance).map(kind::cast).findFirst();
-  }
-
-  /** Returns the names of the things the person now sits on or holds are theirs. */
-  boolean seated(String seat) {
-    return people.stream().anyMatch(m -> m.seat().equals(seat));
   }
 }

@@ -1,11 +1,12 @@
 package org.longlow.sketcher.picture;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.longlow.constraints.check.Finding;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Section;
@@ -16,6 +17,7 @@ import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.solve.Freedom;
 import org.longlow.constraints.stand.Ground;
+import org.longlow.constraints.stand.Sections;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
 import org.longlow.constraints.study.Study;
@@ -30,17 +32,8 @@ final class Scenes {
   private Scenes() {}
 
   static Scene of(Study study, PictureOptions options) {
-    String person = options.person().isEmpty() ? firstRider(study) : options.person();
-    Optional<Standing> standing =
-        study.standing(options.stance().isEmpty() ? "laden, " + person : options.stance());
-    if (standing.isEmpty() && !options.stance().isEmpty()) {
-      throw new IllegalArgumentException(
-          "no stance is called '"
-              + options.stance()
-              + "'; there are "
-              + String.join("; ", study.standings().stream().map(Standing::name).toList()));
-    }
-    List<Sitting> seated = seated(study, options, standing, person);
+    Optional<Standing> standing = standing(study, options);
+    List<Sitting> seated = seated(study, options, standing);
     List<Manikin> people = new ArrayList<>();
     Map<String, Scene.Sunk> sunk = new LinkedHashMap<>();
     for (Sitting s : seated) {
@@ -57,17 +50,85 @@ final class Scenes {
     return new Scene(
         title(study.layout()),
         study.layout(),
-        standing.map(Standing::name).orElse(""),
+        standing.map(s -> stanceWords(s, options)).orElse(""),
+        standing.map(s -> s.kind() == Stance.Kind.LADEN).orElse(false),
         places,
-        standing.map(Standing::shapes).orElse(study.shapes()),
+        standing.map(s -> shapes(study, s, options)).orElse(study.shapes()),
         standing.map(Standing::ground).orElseGet(() -> drawnGround(study)),
         people,
         ghosts,
         sunk,
-        findings(study, options),
-        phantoms(study, options),
+        findings(study, options, seated),
+        phantoms(study, options, standing),
         standing.map(Standing::load),
         options.freedoms() ? freedoms(study) : Map.of());
+  }
+
+  /** Returns who was asked for, or else the first rider. */
+  private static List<Sitting> asked(Study study, PictureOptions options) {
+    List<Sitting> named = Company.sittings(study, options.seated());
+    if (!named.isEmpty()) {
+      return named;
+    }
+    return options.person().isEmpty()
+        ? Company.firstRider(study).stream().toList()
+        : study.sitting(options.person(), SeatParts.RIDER).stream().toList();
+  }
+
+  /**
+   * Returns the stance asked for, or else that of those who sit; empty for the machine as drawn.
+   *
+   * @throws IllegalArgumentException if there is no stance of the name asked for
+   */
+  static Optional<Standing> standing(Study study, PictureOptions options) {
+    if (options.stance().isEmpty()) {
+      return Company.laden(study, asked(study, options));
+    }
+    Optional<Standing> standing = study.standing(options.stance());
+    if (standing.isEmpty()) {
+      throw new IllegalArgumentException(
+          "no stance is called '"
+              + options.stance()
+              + "'; there are "
+              + String.join("; ", study.standings().stream().map(Standing::name).toList()));
+    }
+    return standing;
+  }
+
+  /** Returns who sits: those asked for, or else those of a laden stance. */
+  static List<Sitting> seated(Study study, PictureOptions options, Optional<Standing> standing) {
+    if (options.seated().isEmpty() && standing.isPresent()) {
+      List<Sitting> company = Company.of(study, standing.get());
+      if (!company.isEmpty()) {
+        return company;
+      }
+    }
+    boolean named = !options.seated().isEmpty() || !options.person().isEmpty();
+    return named || options.stance().isEmpty() ? asked(study, options) : List.of();
+  }
+
+  private static String stanceWords(Standing standing, PictureOptions options) {
+    boolean partly = standing.kind() == Stance.Kind.OPEN && options.opening() < 1;
+    return partly
+        ? String.format(Locale.ROOT, "%s at %.0f %%", standing.name(), 100 * options.opening())
+        : standing.name();
+  }
+
+  /** Returns the parts in a stance, its section open as far as asked. */
+  private static Map<String, PartShape> shapes(
+      Study study, Standing standing, PictureOptions options) {
+    if (standing.kind() != Stance.Kind.OPEN || options.opening() == 1) {
+      return standing.shapes();
+    }
+    Section section = study.layout().sections().get(standing.section());
+    Map<String, PartShape> shapes = new LinkedHashMap<>(standing.shapes());
+    shapes.putAll(
+        Sections.shapes(
+            section,
+            Sections.motion(section, study.placed().places()),
+            options.opening(),
+            study.shapes()));
+    return shapes;
   }
 
   /** Returns the layout's title, or its name where it has none. */
@@ -75,41 +136,16 @@ final class Scenes {
     return layout.title().isEmpty() ? layout.name() : layout.title();
   }
 
-  /** Returns the findings asked for, in the order asked for. */
-  private static List<Finding> findings(Study study, PictureOptions options) {
-    List<Finding> out = new ArrayList<>();
-    for (String id : options.findings()) {
-      study.findings().stream().filter(f -> f.id().equals(id)).findFirst().ifPresent(out::add);
-    }
-    return out;
-  }
-
-  private static String firstRider(Study study) {
-    return study.sittings().stream()
-        .filter(s -> s.seat().equals(SeatParts.RIDER) && s.posture().isPresent())
-        .map(Sitting::person)
-        .findFirst()
-        .orElse("");
-  }
-
-  /** Who sits: those of a laden stance, or the person asked for. */
-  private static List<Sitting> seated(
-      Study study, PictureOptions options, Optional<Standing> standing, String person) {
-    List<Sitting> out = new ArrayList<>();
-    boolean laden = standing.map(s -> s.kind() == Stance.Kind.LADEN).orElse(false);
-    if (laden) {
-      List<String> names = Arrays.asList(standing.get().people().split(" and "));
-      for (int i = 0; i < names.size(); i++) {
-        boolean rides = i == 0;
-        String name = names.get(i);
-        study.sittings().stream()
-            .filter(s -> s.person().equals(name) && s.seat().equals(SeatParts.RIDER) == rides)
-            .findFirst()
-            .ifPresent(out::add);
+  /** Returns the findings asked for, by number; those about somebody not drawn are left out. */
+  private static Map<Integer, Finding> findings(
+      Study study, PictureOptions options, List<Sitting> seated) {
+    List<Finding.Occupant> here = Company.occupants(seated);
+    Map<Integer, Finding> out = new TreeMap<>();
+    for (Finding f : study.findings()) {
+      Integer number = options.findings().get(f.id());
+      if (number != null && f.who().map(here::contains).orElse(true)) {
+        out.put(number, f);
       }
-    }
-    if (out.isEmpty() && (options.stance().isEmpty() || !options.person().isEmpty())) {
-      study.sitting(person, SeatParts.RIDER).ifPresent(out::add);
     }
     return out;
   }
@@ -145,21 +181,27 @@ final class Scenes {
     return new Scene.Sunk(fromBoard);
   }
 
-  private static Map<String, List<PartShape>> phantoms(Study study, PictureOptions options) {
+  /** Returns the other end of the way of each section asked for: open, or shut where it is open. */
+  private static Map<String, List<PartShape>> phantoms(
+      Study study, PictureOptions options, Optional<Standing> shown) {
     Map<String, List<PartShape>> out = new LinkedHashMap<>();
     for (Standing s : study.standings()) {
       if (s.kind() == Stance.Kind.OPEN && options.sections().contains(s.section())) {
-        Section section = study.layout().sections().get(s.section());
-        List<PartShape> moved = new ArrayList<>();
-        for (String part : section.parts()) {
-          if (s.shapes().containsKey(part)) {
-            moved.add(s.shapes().get(part));
-          }
-        }
-        out.put(s.section(), moved);
+        out.put(s.section(), parts(study.layout(), s.section(), s.shapes()));
       }
     }
+    shown
+        .filter(s -> s.kind() == Stance.Kind.OPEN)
+        .ifPresent(s -> out.put(s.section(), parts(study.layout(), s.section(), study.shapes())));
     return out;
+  }
+
+  private static List<PartShape> parts(
+      Layout layout, String section, Map<String, PartShape> shapes) {
+    return layout.sections().get(section).parts().stream()
+        .filter(shapes::containsKey)
+        .map(shapes::get)
+        .toList();
   }
 
   private static Ground drawnGround(Study study) {

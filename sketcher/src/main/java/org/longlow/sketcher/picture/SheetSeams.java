@@ -68,8 +68,12 @@ final class SheetSeams {
 
   /** Words go to the sheet whose cell has their start, so the whole spot must be on that sheet. */
   private static boolean onOneSheet(Tiling t, Envelope spot) {
-    for (int r = 0; r < t.rows(); r++) {
-      for (int c = 0; c < t.columns(); c++) {
+    // the sheet that has its start is one of few: a part may lie on thousands of sheets
+    Envelope first = t.tile(0, 0);
+    int column = (int) ((spot.getMinX() - first.getMinX()) / (t.usableWidthMm() - t.overlapMm()));
+    int row = (int) ((first.getMaxY() - spot.getMaxY()) / (t.usableHeightMm() - t.overlapMm()));
+    for (int r = Math.max(0, row - 1); r <= Math.min(t.rows() - 1, row + 1); r++) {
+      for (int c = Math.max(0, column - 1); c <= Math.min(t.columns() - 1, column + 1); c++) {
         Envelope inner = new Envelope(t.cell(r, c));
         inner.expandBy(Tiling.OVERLAP_MM / 2 - 1);
         if (inner.contains(spot) && t.cell(r, c).contains(spot.getMinX(), spot.getMaxY())) {

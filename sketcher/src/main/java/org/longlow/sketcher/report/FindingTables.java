@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.longlow.constraints.check.Finding;
+import org.longlow.constraints.check.FindingGroup;
 import org.longlow.constraints.check.Verdict;
 import org.longlow.constraints.study.Study;
 
@@ -26,7 +27,14 @@ final class FindingTables {
       (needsWork ? open : closed).add(f);
     }
     h.element("h2", "Findings");
-    cautions(h, study.findings());
+    for (FindingGroup group : FindingGroup.of(study.findings())) {
+      if (study.findings().stream().anyMatch(f -> f.text().contains(group.caution()))) {
+        continue; // it is a finding of its own, in the tables below
+      }
+      String title =
+          group.title().substring(0, 1).toUpperCase(Locale.ROOT) + group.title().substring(1);
+      h.element("p class=\"note\"", title + ": " + group.caution());
+    }
     if (open.isEmpty()) {
       h.element("p", "Nothing fails and nothing needs care.");
     } else {
@@ -68,40 +76,5 @@ final class FindingTables {
           case NOT_APPLICABLE -> "– ";
         };
     return sign + verdict.says();
-  }
-
-  /**
-   * Cautions that belong to some of the figures, each once and only where its figure is. That of
-   * the lamp rules is a finding of its own.
-   */
-  private static void cautions(Html h, List<Finding> findings) {
-    caution(
-        h,
-        findings,
-        List.of("wind", "side-wind"),
-        "Side wind: where the wind takes hold is a first estimate; leave room for error.");
-    caution(
-        h,
-        findings,
-        List.of("stability", "weave", "capsize", "balance"),
-        "Stability: the model has no tyre slip, no suspension and a rigid rider. It compares"
-            + " layouts; it does not promise that a machine is stable at speed.");
-    caution(
-        h,
-        findings,
-        List.of("load", "lift", "lean"),
-        "Loads, lean and lift are plain statics of the masses given: weigh the finished machine on"
-            + " two scales before you trust them.");
-  }
-
-  private static void caution(Html h, List<Finding> findings, List<String> families, String text) {
-    boolean shown =
-        findings.stream()
-            .map(f -> f.id().toLowerCase(Locale.ROOT))
-            .anyMatch(
-                id -> families.stream().anyMatch(x -> id.equals(x) || id.startsWith(x + ".")));
-    if (shown) {
-      h.element("p class=\"note\"", text);
-    }
   }
 }

@@ -7,7 +7,6 @@ import org.longlow.constraints.check.Finding;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.pose.Comfort;
-import org.longlow.rider.pose.ComfortBands;
 import org.longlow.rider.pose.JointReading;
 import org.longlow.rider.pose.PoseResult;
 import org.longlow.rider.pose.Posture;
@@ -39,7 +38,6 @@ final class PeopleTables {
       return;
     }
     h.element("h2", "People");
-    h.element("p class=\"note\"", ComfortBands.CAUTION);
     h.element(
         "p class=\"note\"",
         "Sink is good to ±20 %: foam differs from batch to batch and softens with use. Sit on it"

@@ -8,18 +8,9 @@ import org.longlow.constraints.check.Verdict;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.solve.Diagnosis;
 import org.longlow.constraints.study.Study;
-import org.longlow.sketcher.picture.ElevationPicture;
-import org.longlow.sketcher.picture.PictureOptions;
-import org.longlow.svg.drawing.Drawing;
-import org.longlow.svg.drawing.Palette;
-import org.longlow.svg.page.Page;
-import org.longlow.svg.page.Paper;
-import org.longlow.svg.write.SvgWriter;
 
 /** Writes a study as one self-contained HTML page. */
 public final class Report {
-
-  private static final double MARGIN_MM = 4;
 
   private Report() {}
 
@@ -40,7 +31,7 @@ public final class Report {
     h.raw("<style>\n").raw(Look.CSS).raw("</style>\n</head>\n<body>\n");
     header(h, study, title, options.date());
     h.raw("<main>\n");
-    elevation(h, study, options, order);
+    Elevations.write(h, study, options.picture(), order);
     FindingTables.write(h, study, order);
     PeopleTables.write(h, study);
     LoadTables.write(h, study);
@@ -101,40 +92,6 @@ public final class Report {
   private static void count(Html h, String kind, long n, String sign, String words) {
     h.raw("<li class=\"" + kind + "\"><b>").text(sign + " " + n).raw("</b>").text(words);
     h.raw("</li>");
-  }
-
-  private static void elevation(Html h, Study study, ReportOptions options, List<Finding> order) {
-    List<String> marked =
-        order.stream()
-            .filter(f -> f.verdict() == Verdict.FAIL || f.verdict() == Verdict.CAUTION)
-            .map(Finding::id)
-            .toList();
-    PictureOptions picture = options.picture().withFindings(marked);
-    Drawing drawing = ElevationPicture.of(study, picture);
-    Page page = Page.round(onPage(drawing, picture.denominator()), MARGIN_MM);
-    h.raw(
-        "<figure>\n<div class=\"sheet\" tabindex=\"0\" role=\"group\" aria-label=\"Elevation\">\n");
-    h.raw(SvgWriter.inlineWithPrefix("elevation", Palette.CARD, page));
-    h.raw("</div>\n");
-    h.element(
-        "figcaption",
-        "Side elevation, forward to the right, lengths in mm. ■ fails, ▲ needs care, numbered as"
-            + " in the table. Quartered disc: centre of mass. Quartered ring: H-point. Dashed line"
-            + " from the eye: nearest road seen. The cushions are drawn pressed in under the rider.");
-    h.raw("</figure>\n");
-  }
-
-  /** A machine too long for any page at the scale asked for is drawn smaller. */
-  private static Drawing onPage(Drawing drawing, double denominator) {
-    double room = Paper.LONGEST_MM - 2 * MARGIN_MM;
-    double smaller = denominator;
-    Drawing scaled = drawing.scaled(1 / smaller);
-    while (Math.max(scaled.paperBoundsMm().getWidth(), scaled.paperBoundsMm().getHeight()) > room
-        && smaller < 1e6) {
-      smaller *= 2;
-      scaled = drawing.scaled(1 / smaller);
-    }
-    return scaled;
   }
 
   private static void notes(Html h, Layout layout) {

@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.longlow.constraints.check.Finding;
 import org.longlow.constraints.study.Study;
 import org.longlow.constraints.suit.SuitReport;
 import org.longlow.demo.Demos;
@@ -37,8 +38,9 @@ class PlaceTextTest {
             STUDY,
             Map.of("Mara", 1.5),
             List.of(stays),
-            Optional.of(new SuitReport.Adjustment(List.of(travel), Map.of())),
-            List.of());
+            Optional.of(new SuitReport.Adjustment(List.of(travel), Map.of(), Map.of())),
+            List.of(),
+            true);
     return new PlaceText(report).lines();
   }
 
@@ -73,5 +75,26 @@ class PlaceTextTest {
             "  peg stays at (1400.0, 400.0)",
             "  discomfort: Mara 1.50 -> 0.25",
             "  rests against pegUp (at most)");
+  }
+
+  @Test
+  void whomAPlaceServesAndWhatIsLackingIsSaid() {
+    List<String> lines = lines(new PointMm(1400, 400), new PointMm(1440, 400));
+    assertThat(lines).anyMatch(l -> l.startsWith("  serves "));
+    Finding lacks =
+        STUDY.findings().stream().filter(f -> f.id().startsWith("gap.")).findFirst().orElseThrow();
+    SuitReport report =
+        new SuitReport(
+            STUDY,
+            Map.of(),
+            List.of(),
+            Optional.of(
+                new SuitReport.Adjustment(List.of(), Map.of(), Map.of("Mara", List.of(lacks)))),
+            List.of(),
+            false);
+    assertThat(new PlaceText(report).lines())
+        .anyMatch(l -> l.startsWith("No one place suits everybody, and no adjustment"))
+        .anyMatch(l -> l.startsWith("  Mara still lacks " + lacks.id()))
+        .anyMatch(l -> l.startsWith("Not decided: "));
   }
 }

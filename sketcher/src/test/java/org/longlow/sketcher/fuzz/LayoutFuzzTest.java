@@ -25,6 +25,7 @@ import org.longlow.constraints.study.Study;
 import org.longlow.demo.Demos;
 import org.longlow.sketcher.picture.DimensionedElevation;
 import org.longlow.sketcher.picture.NamedDrawing;
+import org.longlow.sketcher.picture.PictureOptions;
 import org.longlow.sketcher.picture.Templates;
 import org.longlow.sketcher.report.Report;
 import org.longlow.svg.page.Paper;
@@ -98,7 +99,7 @@ class LayoutFuzzTest {
         .isInstanceOf(ReadResult.Read.class);
     Study study = Study.of(layout);
     findingsAreSound(study);
-    DimensionedElevation.sheet(study, Paper.A3, "2026-01-01");
+    DimensionedElevation.sheet(study, PictureOptions.PLAIN, Paper.A3, "2026-01-01");
     List<NamedDrawing> templates = Templates.of(study, Set.of());
     if (!templates.isEmpty()) {
       NamedDrawing one = templates.get(new SplittableRandom(seed).nextInt(templates.size()));

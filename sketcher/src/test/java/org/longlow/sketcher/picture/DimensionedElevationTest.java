@@ -6,8 +6,13 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.longlow.constraints.study.Study;
+import org.longlow.demo.Demos;
+import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Layer;
 import org.longlow.svg.drawing.Mark;
+import org.longlow.svg.drawing.Planar;
 import org.longlow.svg.page.Frame;
 import org.longlow.svg.page.Paper;
 import org.longlow.svg.page.Scale;
@@ -24,13 +29,14 @@ class DimensionedElevationTest {
   }
 
   private static Scale scale(Paper paper) {
-    return DimensionedElevation.sheet(Plover.study(), paper, "").scale();
+    return DimensionedElevation.sheet(Plover.study(), PictureOptions.PLAIN, paper, "").scale();
   }
 
   @Test
   void everythingOfThePictureLiesInsideTheFrameAboveTheTitleBlock() {
     for (Paper paper : List.of(Paper.A3, Paper.A4, Paper.TABLOID)) {
-      var sheet = DimensionedElevation.sheet(Plover.study(), paper, "2026-03-01");
+      var sheet =
+          DimensionedElevation.sheet(Plover.study(), PictureOptions.PLAIN, paper, "2026-03-01");
       Envelope space = Frame.pictureSpace(sheet.page().paper());
       space.expandBy(1e-6);
       for (Layer layer : sheet.page().layers()) {
@@ -52,7 +58,10 @@ class DimensionedElevationTest {
   void noWordsOfTheSheetLieOnOthers() {
     for (Paper paper : List.of(Paper.A3, Paper.A4)) {
       List<Mark.Words> words = new ArrayList<>();
-      for (Layer l : DimensionedElevation.sheet(Plover.study(), paper, "").page().layers()) {
+      for (Layer l :
+          DimensionedElevation.sheet(Plover.study(), PictureOptions.PLAIN, paper, "")
+              .page()
+              .layers()) {
         for (Mark m : l.marks()) {
           if (m instanceof Mark.Words w && !l.id().startsWith("sheet-")) {
             words.add(w);
@@ -78,5 +87,45 @@ class DimensionedElevationTest {
     assertThat(words).anyMatch(w -> w.matches("\\d+ kg in all: front \\d+ N .*"));
     assertThat(words).anyMatch(w -> w.contains("not a certificate"));
     assertThat(words).anyMatch(w -> w.contains("±20 %"));
+  }
+
+  @Test
+  void noSightLineRunsThroughWords() {
+    for (String name : Demos.names()) {
+      Study study = Study.of(Demos.layout(name));
+      for (double n : new double[] {10, 20, 50}) {
+        Drawing drawing = DimensionedElevation.of(study, PictureOptions.PLAIN.withDenominator(n));
+        Layer heights = ElevationPictureTest.layer(drawing, "dimensions");
+        for (Mark line : ElevationPictureTest.layer(drawing, "sight").marks()) {
+          for (Mark mark : heights.marks()) {
+            if (mark instanceof Mark.Words w && w.rotationDeg() != 0) {
+              Geometry box = Planar.rectangle(Labels.box(w, n));
+              assertThat(box.intersects(((Mark.Shape) line).geometry()))
+                  .as("%s of %s at 1:%s", w.text(), name, n)
+                  .isFalse();
+            }
+          }
+        }
+      }
+    }
+  }
+
+  /** The axles carry the machine alone at full bump, whoever is drawn on it. */
+  @Test
+  void weightsSayWhetherThePeopleAreInThem() {
+    PictureOptions mara = PictureOptions.PLAIN.withPerson("Mara");
+    assertThat(notes(mara)).anyMatch(w -> w.matches("\\d+ kg in all: .*"));
+    assertThat(notes(mara.withStance("full bump")))
+        .anyMatch(w -> w.matches("\\d+ kg without people: .*"));
+    assertThat(notes(PictureOptions.PLAIN.withStance("full bump")))
+        .anyMatch(w -> w.matches("\\d+ kg in all: .*"));
+  }
+
+  private static List<String> notes(PictureOptions options) {
+    return ElevationPictureTest.layer(DimensionedElevation.of(Plover.study(), options), "notes")
+        .marks()
+        .stream()
+        .map(m -> ((Mark.Words) m).text())
+        .toList();
   }
 }

@@ -2,6 +2,7 @@ package org.longlow.constraints.machine.figure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.longlow.rider.seat.Compression;
 import org.longlow.rider.seat.Foam;
 import org.longlow.rider.seat.FoamLayer;
@@ -36,9 +37,16 @@ public final class FoamFigure {
   /** A layer under the pressure. */
   public record LayerOutput(double strain, double sinkMm, String verdict) {}
 
-  /** Output: mm and {@code sound}, {@code topper spent} or {@code bottoms}. */
+  /**
+   * Output: mm and {@code sound}, {@code topper spent} or {@code bottoms}; {@code caution} says of
+   * which layers the model no longer holds, and is empty where it holds.
+   */
   public record Output(
-      List<LayerOutput> layers, double sinkMm, double remainingMm, String verdict) {}
+      List<LayerOutput> layers,
+      double sinkMm,
+      double remainingMm,
+      String verdict,
+      String caution) {}
 
   private FoamFigure() {}
 
@@ -57,16 +65,44 @@ public final class FoamFigure {
         }
       }
     }
-    double pressure = needs.notNegative("pressureKPa", input.pressureKPa());
+    double pressure = needs.within("pressureKPa", input.pressureKPa(), 0, FoamStack.MOST_KPA);
+    if (layers.size() > FoamStack.MOST_LAYERS) {
+      needs.add(
+          new FigureFault(
+              "layers", layers.size() + " layers", "at most " + FoamStack.MOST_LAYERS + " layers"));
+    }
     needs.settle();
-    Compression c = new FoamStack(layers).compress(pressure);
+    FoamStack stack = new FoamStack(layers);
+    Compression c = stack.compress(pressure);
     return new Output(
         c.layers().stream()
             .map(l -> new LayerOutput(l.strain(), l.sinkMm(), l.verdict().words()))
             .toList(),
         c.sinkMm(),
         c.remainingMm(),
-        c.verdict().words());
+        c.verdict().words(),
+        caution(stack, c));
+  }
+
+  private static String caution(FoamStack stack, Compression c) {
+    List<String> beyond = new ArrayList<>();
+    for (int i = 0; i < c.layers().size(); i++) {
+      double known = stack.layers().get(i).foam().knownStrain();
+      if (c.layers().get(i).strain() > known) {
+        beyond.add(
+            String.format(
+                Locale.ROOT,
+                "layer %d is at %.0f %% strain, and foam is known to %.0f %% only",
+                i + 1,
+                100 * c.layers().get(i).strain(),
+                100 * known));
+      }
+    }
+    return beyond.isEmpty()
+        ? ""
+        : "Beyond the model: "
+            + String.join("; ", beyond)
+            + ". Sink and strain are not to be used.";
   }
 
   private static FoamLayer layer(Needs needs, String name, Layer layer) {

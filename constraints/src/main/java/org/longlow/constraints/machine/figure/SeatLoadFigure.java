@@ -1,5 +1,6 @@
 package org.longlow.constraints.machine.figure;
 
+import java.util.Locale;
 import org.longlow.rider.seat.SeatLoad;
 
 /** The figure {@code seat-load}: how a reclined rider's weight is shared out. */
@@ -55,6 +56,19 @@ public final class SeatLoadFigure {
                 centre,
                 head && input.headRest(),
                 hands));
+    if (!s.carried()) {
+      needs.add(
+          new FigureFault(
+              "backDeg",
+              String.format(
+                  Locale.ROOT,
+                  "%s with this pan, which leaves %.1f N upright and %.1f N square on the pan",
+                  Double.toString(back),
+                  s.panVerticalN(),
+                  s.panNormalN()),
+              "a back and pan that leave weight on the pan"));
+    }
+    needs.settle();
     return new Output(
         s.backN(),
         s.headRestN(),

@@ -207,4 +207,63 @@ class LaterFiguresTest {
         .containsExactly(
             "branchInnerRadiusMm", "angleDeg", "mainRadiusMm", "stationsDeg[0]", "stationsDeg[1]");
   }
+
+  @Test
+  void aLoadThatLeavesThePanIsRefused() {
+    assertThat(
+            faults(
+                () ->
+                    SeatLoadFigure.answer(
+                        new SeatLoadFigure.Input(80.0, 85.0, 0.0, 0.3, false, 0.03))))
+        .extracting(FigureFault::name)
+        .containsExactly("backDeg");
+    SeatLoadFigure.Output held =
+        SeatLoadFigure.answer(new SeatLoadFigure.Input(80.0, 40.0, 20.0, 0.6, true, 0.03));
+    assertThat(held.panVerticalN()).isCloseTo(519.1525042, within(6e-8));
+    assertThat(held.frictionNeeded()).isCloseTo(0.0503221, within(6e-8));
+  }
+
+  private static FoamFigure.Output soft(double pressureKPa) {
+    FoamFigure.Layer soft = new FoamFigure.Layer(50.0, 28.0, 90.0, 1.9, null, null, null);
+    return FoamFigure.answer(new FoamFigure.Input(List.of(soft), pressureKPa));
+  }
+
+  @Test
+  void foamBeyondItsModelSaysSo() {
+    assertThat(soft(2.0).caution()).isEmpty();
+    assertThat(soft(4.5).layers().get(0).strain()).isLessThan(0.75);
+    assertThat(soft(4.5).caution()).isEmpty();
+    FoamFigure.Output deep = soft(6.2);
+    assertThat(deep.layers().get(0).strain()).isCloseTo(0.7995716342073774, within(1e-12));
+    assertThat(deep.caution()).contains("layer 1 is at 80 %").contains("75 %");
+    FoamFigure.Layer closed = new FoamFigure.Layer(10.0, 30.0, null, null, true, 5.0, 930.0);
+    assertThat(FoamFigure.answer(new FoamFigure.Input(List.of(closed), 100.0)).caution()).isEmpty();
+    assertThat(FoamFigure.answer(new FoamFigure.Input(List.of(closed), 130.0)).caution())
+        .contains("50 %");
+    assertThat(faults(() -> soft(200_000.0)))
+        .extracting(FigureFault::name)
+        .containsExactly("pressureKPa");
+    assertThat(
+            faults(
+                () ->
+                    FoamFigure.answer(
+                        new FoamFigure.Input(java.util.Collections.nCopies(21, closed), 5.0))))
+        .extracting(FigureFault::name)
+        .containsExactly("layers");
+  }
+
+  @Test
+  void oneOwnMeasurementMovesTheOthersInTheBodyFigureToo() {
+    var usual =
+        BodyFigure.answer(new BodyFigure.Input("male", 1748.0, 82.0, java.util.Optional.empty()));
+    var own =
+        BodyFigure.answer(
+            new BodyFigure.Input(
+                "male",
+                1748.0,
+                82.0,
+                java.util.Optional.of(java.util.Map.of("sittingheight", 866.0))));
+    double lower = (Double) usual.get("eyeheightsitting") - (Double) own.get("eyeheightsitting");
+    assertThat(lower).isBetween(41.0, 48.0);
+  }
 }

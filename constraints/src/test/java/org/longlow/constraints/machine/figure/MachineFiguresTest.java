@@ -41,7 +41,7 @@ class MachineFiguresTest {
         + " M C1 K0 K2 weaveSpeedMs capsizeSpeedMs eigenvalues",
     "chain, teeth pitchMm centreMm, exactLinks links centreMm",
     "cope, branchRadiusMm branchInnerRadiusMm mainRadiusMm angleDeg offsetMm stationsDeg, stations",
-    "foam, layers pressureKPa, layers sinkMm remainingMm verdict",
+    "foam, layers pressureKPa, layers sinkMm remainingMm verdict caution",
     "seat-load, massKg backDeg panDeg backCentreM headRest handsShare,"
         + " backN headRestN pegsN handsN panVerticalN panNormalN panShearN frictionNeeded"
   })

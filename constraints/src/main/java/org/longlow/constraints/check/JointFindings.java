@@ -1,0 +1,286 @@
+package org.longlow.constraints.check;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.locationtech.jts.geom.Envelope;
+import org.longlow.constraints.gap.Body;
+import org.longlow.constraints.gap.Gap;
+import org.longlow.constraints.layout.Demands;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.machine.Tyre;
+import org.longlow.constraints.machine.TyreSize;
+import org.longlow.constraints.shape.Curves;
+import org.longlow.constraints.shape.Interval;
+import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.shape.Prism;
+import org.longlow.constraints.shape.Tyres;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.rider.geom.PointMm;
+
+/**
+ * Parts that share a pin: the joint may be where both are, their bodies may not. On a wheel's axle
+ * there is room inside its rim; tyre and rim are in nobody's way there.
+ */
+final class JointFindings {
+
+  /**
+   * From a rim's bead seat to its inside, mm: depth of the well and its wall. Common practice, from
+   * memory.
+   */
+  static final double RIM_DEPTH_MM = 25;
+
+  /** Least width of a leg of a swingarm beside the tyre, mm. Common practice, no source. */
+  static final double LEG_MM = 15;
+
+  /** A joint reaches so many depths of the thinner part from its pin. Common practice. */
+  static final double DEPTHS = 3;
+
+  static final String JOINT =
+      "common practice, no published source: a joint reaches three depths of the thinner part from"
+          + " its pin";
+  private static final String RIM =
+      "rim of the tyre's size, its inside 25 mm below the bead seat (common practice, from memory)";
+  private static final String LEG =
+      "common practice, no published source: a swingarm's leg takes 15 mm beside the gap to the"
+          + " tyre";
+
+  private final Layout layout;
+  private final GapRules rules;
+  private final Places places;
+  private final Map<String, PartShape> shapes;
+  private final List<Standing> standings;
+  private final Map<String, Body> rings = new HashMap<>();
+
+  JointFindings(
+      Layout layout,
+      GapRules rules,
+      Places places,
+      Map<String, PartShape> shapes,
+      List<Standing> standings) {
+    this.layout = layout;
+    this.rules = rules;
+    this.places = places;
+    this.shapes = shapes;
+    this.standings = standings;
+  }
+
+  List<Finding> all(GapFindings gaps) {
+    List<Finding> findings = new ArrayList<>();
+    for (GapRules.Joint joint : rules.joints()) {
+      Part a = layout.parts().get(joint.a());
+      Part b = layout.parts().get(joint.b());
+      if (a instanceof Part.Wheel wheel && joint.pins().contains(wheel.axle())) {
+        onAxle(wheel, b).ifPresent(findings::add);
+      } else if (b instanceof Part.Wheel wheel && joint.pins().contains(wheel.axle())) {
+        onAxle(wheel, a).ifPresent(findings::add);
+      } else {
+        away(gaps, joint, a, b).ifPresent(findings::add);
+      }
+    }
+    return findings;
+  }
+
+  /** Two parts that may overlap about their pins only. */
+  private Optional<Finding> away(GapFindings gaps, GapRules.Joint joint, Part a, Part b) {
+    List<PointMm> pins = joint.pins().stream().map(places::pin).toList();
+    double away = gaps.drawn(joint.a()).overlapsAwayMm(gaps.drawn(joint.b()), pins);
+    double limit = reachMm(a, b);
+    if (away <= limit) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Finding.atMost(
+                "joint." + joint.a() + "." + joint.b(),
+                joint.a() + " and " + joint.b(),
+                "",
+                away,
+                limit,
+                "mm",
+                JOINT,
+                Say.format(
+                    "%s and %s share %s but are in each other as far as %s from there; a joint of"
+                        + " theirs reaches %s: part them beyond it, or list one under touches of"
+                        + " the other if they are meant to overlap.",
+                    joint.a(),
+                    joint.b(),
+                    String.join(" and ", joint.pins()),
+                    Say.mm(away),
+                    Say.mm(limit)))
+            .at(pins.get(0)));
+  }
+
+  /** Returns how far from a pin that they share two parts may be in each other, mm. */
+  double reachMm(Part a, Part b) {
+    return DEPTHS * Math.min(depthMm(a), depthMm(b));
+  }
+
+  /** How deep a part is where it is joined, mm. */
+  private double depthMm(Part part) {
+    if (part instanceof Part.Tube tube) {
+      return places.value(tube.diameter());
+    }
+    if (part instanceof Part.Front front) {
+      return places.value(front.tube());
+    }
+    if (part instanceof Part.Swingarm arm) {
+      return places.value(arm.depth());
+    }
+    if (part instanceof Part.Rest rest) {
+      return places.value(rest.diameter());
+    }
+    if (part instanceof Part.Stand stand) {
+      return places.value(stand.diameter());
+    }
+    Envelope box = shapes.get(part.name()).outline().getEnvelopeInternal();
+    return Math.min(box.getWidth(), box.getHeight());
+  }
+
+  private Optional<Finding> onAxle(Part.Wheel wheel, Part part) {
+    Tyre tyre = Tyres.of(wheel, places);
+    Demands.Key demand = rules.demand(wheel.name(), part.name());
+    double asked = rules.limitMm(wheel.name(), part.name(), demand);
+    if (part instanceof Part.Swingarm arm) {
+      if (arm.base().spread().isEmpty()) {
+        return Optional.of(unknown(wheel, part));
+      }
+      PartShape shape = shapes.get(arm.name());
+      double beside = Math.min(shape.leftMm(), shape.rightMm()) - tyre.widthMm() / 2;
+      if (!arm.base().spread().get().both() && beside > 0) {
+        return Optional.of(legs(wheel, arm, tyre, beside, asked));
+      }
+    }
+    boolean hub = part instanceof Part.Solid;
+    return inTyre(
+        wheel, part, tyre, hub ? 0 : asked, rules.source(wheel.name(), part.name(), demand));
+  }
+
+  private static Finding unknown(Part.Wheel wheel, Part part) {
+    return Finding.note(
+        id(wheel, part),
+        part.name() + " and " + wheel.name(),
+        "",
+        Verdict.CAUTION,
+        Double.NaN,
+        "mm",
+        LEG,
+        "How far "
+            + part.name()
+            + " reaches to the left and right is not said, so whether it passes the tyre of "
+            + wheel.name()
+            + " is not known: give it left and right.");
+  }
+
+  /** An arm drawn as one body over the whole width has a leg on each side of the tyre. */
+  private Finding legs(
+      Part.Wheel wheel, Part.Swingarm arm, Tyre tyre, double besideMm, double askedMm) {
+    PointMm pivot = places.pin(arm.pivot());
+    PointMm axle = places.pin(arm.axle());
+    double ahead = pivot.distance(axle) - tyre.freeRadiusMm() - places.value(arm.depth()) / 2;
+    boolean bridge = ahead < askedMm;
+    return Finding.atLeast(
+            id(wheel, arm),
+            arm.name() + " and " + wheel.name(),
+            "",
+            bridge ? ahead : besideMm,
+            bridge ? askedMm : askedMm + LEG_MM,
+            "mm",
+            LEG,
+            bridge
+                ? Say.format(
+                    "The bridge of %s at its pivot comes within %s of the tyre of %s; %s are asked:"
+                        + " make the arm longer or slimmer.",
+                    arm.name(), Say.mm(ahead), wheel.name(), Say.mm(askedMm))
+                : Say.format(
+                    "%s is taken as two legs beside the tyre of %s: %s lie between the tyre and its"
+                        + " outside, where a leg of %s and the %s asked need %s%s.",
+                    arm.name(),
+                    wheel.name(),
+                    Say.mm(besideMm),
+                    Say.mm(LEG_MM),
+                    Say.mm(askedMm),
+                    Say.mm(askedMm + LEG_MM),
+                    besideMm < askedMm + LEG_MM
+                        ? Say.format(
+                            "; set each side %s farther out", Say.mm(askedMm + LEG_MM - besideMm))
+                        : ""))
+        .at(axle);
+  }
+
+  /** What is on the axle must be inside the rim or beside the tyre, in every stance. */
+  private Optional<Finding> inTyre(
+      Part.Wheel wheel, Part part, Tyre tyre, double askedMm, String source) {
+    double inside = rimInsideMm(wheel, tyre);
+    PartShape shape = shapes.get(part.name());
+    Interval width = new Interval(-tyre.widthMm() / 2, tyre.widthMm() / 2);
+    if (shape.prisms().stream().allMatch(p -> p.across().gap(width) >= askedMm)) {
+      return Optional.empty(); // beside the tyre all along
+    }
+    Body ring =
+        rings.computeIfAbsent(
+            wheel.name(),
+            name ->
+                new Body(
+                    name,
+                    List.of(
+                        new Prism(
+                            Curves.ring(places.pin(wheel.axle()), tyre.freeRadiusMm(), inside),
+                            width))));
+    Gap worst = ring.to(new Body(part.name(), shape.prisms()), askedMm);
+    String stance = "";
+    for (Standing s : standings) {
+      if (!s.moved().containsKey(wheel.name()) && !s.moved().containsKey(part.name())) {
+        continue;
+      }
+      PointMm travel = s.places().pin(wheel.axle()).minus(places.pin(wheel.axle()));
+      Body body = new Body(part.name(), s.shapes().get(part.name()).prisms());
+      double cut = worst == null ? askedMm : worst.gapMm() - 1e-6;
+      Gap gap = ring.moved(Body.by(travel)).to(body, cut);
+      if (gap != null) {
+        worst = gap;
+        stance = s.name();
+      }
+    }
+    if (worst == null) {
+      return Optional.empty();
+    }
+    boolean hub = part instanceof Part.Solid;
+    return Optional.of(
+        Finding.atLeast(
+                id(wheel, part),
+                part.name() + " and " + wheel.name(),
+                stance,
+                worst.gapMm(),
+                askedMm,
+                "mm",
+                hub ? RIM : source + "; " + RIM,
+                Say.format(
+                    "%s is on the axle of %s but not inside its rim (%s across) or beside its tyre:"
+                        + " it is %s; %s.",
+                    part.name(),
+                    wheel.name(),
+                    Say.mm(2 * inside),
+                    worst.gapMm() < 0
+                        ? "in it by " + Say.mm(-worst.gapMm())
+                        : Say.mm(worst.gapMm()) + " off it where " + Say.mm(askedMm) + " are asked",
+                    hub
+                        ? "a smaller one, or a wheel with a larger rim, is needed"
+                        : "set it farther out or give it another shape"))
+            .at(worst.where()));
+  }
+
+  /** Radius of the inside of a rim; without a size, that of a tyre as high as it is wide. */
+  private static double rimInsideMm(Part.Wheel wheel, Tyre tyre) {
+    TyreSize size = wheel.tyre().isEmpty() ? null : TyreSize.read(wheel.tyre()).size();
+    double bead = size != null ? size.rimDiameterMm() / 2 : tyre.freeRadiusMm() - tyre.widthMm();
+    return Math.max(0, Math.min(bead, tyre.freeRadiusMm()) - RIM_DEPTH_MM);
+  }
+
+  private static String id(Part.Wheel wheel, Part part) {
+    return "joint." + part.name() + "." + wheel.name();
+  }
+}

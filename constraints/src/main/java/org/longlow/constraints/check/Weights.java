@@ -1,0 +1,59 @@
+package org.longlow.constraints.check;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import org.longlow.constraints.shape.PartShape;
+
+/**
+ * Which parts have a known mass, and what that does to findings that rest on masses.
+ *
+ * @param unknown names of parts without one, in the order of the layout; they count as nothing
+ */
+record Weights(List<String> unknown) {
+
+  Weights {
+    unknown = List.copyOf(unknown);
+  }
+
+  /** A part is weighed by its own mass, zero too, or by its material. */
+  static Weights of(Collection<PartShape> shapes) {
+    return new Weights(
+        shapes.stream()
+            .filter(s -> s.part().base().mass().isEmpty() && !(s.massKg() > 0))
+            .map(s -> s.part().name())
+            .toList());
+  }
+
+  /** Returns the finding that names them, if there are any. */
+  Optional<Finding> finding() {
+    return unknown.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            Finding.note(
+                "mass.unknown",
+                String.join(", ", unknown),
+                "",
+                Verdict.CAUTION,
+                unknown.size(),
+                "count",
+                "this layout",
+                "Mass not known: "
+                    + String.join(", ", unknown)
+                    + ". Each counts as nothing in loads, sag, lean, stand and centre of mass; weigh"
+                    + " it or name its material."));
+  }
+
+  /** Returns a finding that rests on masses: it never passes while one of them is not known. */
+  Finding held(Finding f) {
+    if (unknown.isEmpty() || f.verdict() == Verdict.NOT_APPLICABLE) {
+      return f;
+    }
+    Finding careful = f.verdict() == Verdict.PASS ? f.withVerdict(Verdict.CAUTION) : f;
+    return careful.withText(
+        f.text()
+            + " Incomplete: the mass of "
+            + (unknown.size() == 1 ? unknown.get(0) : unknown.size() + " parts")
+            + " is not known.");
+  }
+}

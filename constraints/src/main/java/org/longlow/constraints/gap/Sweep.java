@@ -1,0 +1,147 @@
+package org.longlow.constraints.gap;
+
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.Map;
+import org.longlow.constraints.machine.RigidMotion;
+import org.longlow.constraints.machine.SectionMotion;
+
+/**
+ * The gap between a body that moves on a known way and one that stays, over the whole way.
+ *
+ * <p>Nothing is missed between positions: a gap changes by no more than any point of the body moves
+ * (conservative advancement, after Mirtich), which {@link SectionMotion#swing} bounds; a range of
+ * openings is split until the gap in its middle exceeds what is asked by that, or no point moves
+ * more than {@link #BOUND_MM} from there. Not for several threads.
+ */
+public final class Sweep {
+
+  /** Gaps are found to within this, mm. */
+  public static final double BOUND_MM = 0.1;
+
+  /** No range of openings is split finer: beside a dead point the section whirls. */
+  private static final double LEAST_OPENING = 1e-6;
+
+  private record Range(double from, double to) {}
+
+  private final SectionMotion motion;
+  private final Map<Range, SectionMotion.Swing> swings = new HashMap<>();
+  private final Map<Double, RigidMotion> motions = new HashMap<>();
+  private final Map<Body, Map<Double, Body>> moved = new IdentityHashMap<>();
+  private final Map<Body, Double> reach = new IdentityHashMap<>();
+
+  public Sweep(SectionMotion motion) {
+    this.motion = motion;
+  }
+
+  /** Returns the motion from shut to an opening. */
+  public RigidMotion motion(double opening) {
+    return motions.computeIfAbsent(opening, motion::at);
+  }
+
+  /** Returns a body of the section at an opening. */
+  public Body at(Body body, double opening) {
+    return opening == 0
+        ? body
+        : moved
+            .computeIfAbsent(body, b -> new HashMap<>())
+            .computeIfAbsent(opening, o -> body.moved(motion(o)));
+  }
+
+  private SectionMotion.Swing swing(double from, double to) {
+    return swings.computeIfAbsent(new Range(from, to), r -> motion.swing(from, to));
+  }
+
+  /** Returns how far at most a point of the body moves away from the middle of a range, mm. */
+  private double mostMm(Body body, double from, double to) {
+    double middle = (from + to) / 2;
+    SectionMotion.Swing back = swing(from, middle);
+    SectionMotion.Swing on = swing(middle, to);
+    double radius = reach.computeIfAbsent(body, b -> b.reachMm(back.pole()));
+    return Math.max(back.mostMm(radius), on.mostMm(radius));
+  }
+
+  /**
+   * Returns the first opening found at which the gap is smaller than asked, or NaN if it is nowhere
+   * smaller by more than {@link #BOUND_MM}.
+   *
+   * @param body of the section, shut
+   */
+  public double firstBelow(Body body, Body other, double gapMm) {
+    if (body.leastAcrossMm(other) >= gapMm) {
+      return Double.NaN; // the way does not lead across the machine
+    }
+    if (below(body, other, 0, gapMm)) {
+      return 0;
+    }
+    double found = firstBelow(body, other, gapMm, 0, 1);
+    return Double.isNaN(found) && below(body, other, 1, gapMm) ? 1 : found;
+  }
+
+  private boolean below(Body body, Body other, double opening, double gapMm) {
+    return at(body, opening).apartMm(other, Math.max(gapMm, 0)) < gapMm;
+  }
+
+  private double firstBelow(Body body, Body other, double gapMm, double from, double to) {
+    double middle = (from + to) / 2;
+    double most = mostMm(body, from, to);
+    if (most <= BOUND_MM || to - from < LEAST_OPENING) {
+      return below(body, other, middle, gapMm) ? middle : Double.NaN;
+    }
+    double enough = gapMm + most - BOUND_MM;
+    double apart = at(body, middle).apartMm(other, enough);
+    if (apart >= enough) {
+      return Double.NaN;
+    }
+    double before = firstBelow(body, other, gapMm, from, middle);
+    if (!Double.isNaN(before)) {
+      return before;
+    }
+    return apart < gapMm ? middle : firstBelow(body, other, gapMm, middle, to);
+  }
+
+  /** An opening and the gap there. */
+  public record Worst(double opening, Gap gap) {}
+
+  /**
+   * Returns where the gap is smallest, to within {@link #BOUND_MM}. That holds for depths of
+   * overlap too as long as the way out stays open: where a pocket shuts, the depth leaps.
+   *
+   * @param from where to begin, 0 shut to 1 open
+   */
+  public Worst worst(Body body, Body other, double from) {
+    Worst best = better(null, body, other, from);
+    best = better(best, body, other, 1);
+    // a coarse look all along the way first, so that most of it need not be looked at again
+    int coarse = 16;
+    for (int k = 1; k < coarse; k++) {
+      best = better(best, body, other, from + (1 - from) * k / coarse);
+    }
+    for (int k = 0; k < coarse; k++) {
+      double a = from + (1 - from) * k / coarse;
+      best = within(best, body, other, a, from + (1 - from) * (k + 1) / coarse);
+    }
+    return best;
+  }
+
+  private Worst better(Worst best, Body body, Body other, double opening) {
+    Gap gap = at(body, opening).to(other, best == null ? Double.MAX_VALUE : best.gap().gapMm());
+    return gap == null ? best : new Worst(opening, gap);
+  }
+
+  private Worst within(Worst best, Body body, Body other, double from, double to) {
+    double middle = (from + to) / 2;
+    double most = mostMm(body, from, to);
+    double cut = best.gap().gapMm() + Math.max(0, most - BOUND_MM);
+    Body there = at(body, middle);
+    Gap gap = there.near(other, cut) ? there.to(other, cut) : null;
+    if (gap == null) {
+      return best;
+    }
+    Worst now = gap.gapMm() < best.gap().gapMm() ? new Worst(middle, gap) : best;
+    if (most <= BOUND_MM || to - from < LEAST_OPENING) {
+      return now;
+    }
+    return within(within(now, body, other, from, middle), body, other, middle, to);
+  }
+}

@@ -1,0 +1,223 @@
+package org.longlow.constraints.gap;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.longlow.rider.geom.PointMm;
+
+/**
+ * The smallest shift in the elevation that takes outlines out of others.
+ *
+ * <p>The shifts at which any of the pairs meets are a union of Minkowski sums. The nearest shift
+ * outside it is the foot of a perpendicular on one of the segments of {@link Sums}, or an inner
+ * corner, where two of them cross. All these are tried, the smallest first, each by shifting the
+ * outlines and looking whether they still overlap; so the answer always clears, and is the smallest
+ * that does.
+ */
+final class WayClear {
+
+  /** How far past the edge of what is forbidden a shift is taken, mm. */
+  static final double PAST_MM = 1e-4;
+
+  /** Most segments whose crossings are tried; of more, the nearest. */
+  private static final int MOST_SEGMENTS = 2000;
+
+  /** Most shifts tried. */
+  private static final int MOST_TRIALS = 20_000;
+
+  /** Directions in which the way out of everything at once is measured first. */
+  private static final int ROUND = 32;
+
+  /** Two outlines, the second of which is shifted. */
+  record Pair(Edges still, Edges moved) {}
+
+  private final List<Pair> pairs;
+  private final Sums sums = new Sums();
+  private PointMm best;
+  private double bestMm;
+  private int trials;
+  private int lastMet;
+
+  private WayClear(List<Pair> pairs) {
+    this.pairs = pairs;
+  }
+
+  /** Returns the smallest shift of the second outlines after which no pair overlaps. */
+  static WayClear of(List<Pair> pairs) {
+    WayClear search = new WayClear(pairs);
+    if (search.clears(PointMm.ORIGIN)) {
+      search.best = PointMm.ORIGIN;
+      return search;
+    }
+    search.outOfAll();
+    for (Pair pair : pairs) {
+      search.sums.add(pair.still(), pair.moved(), search.bestMm);
+    }
+    search.feet();
+    search.crossings();
+    return search;
+  }
+
+  /** Returns whether no pair overlaps after a shift of the second outlines. */
+  static boolean clears(List<Pair> pairs, PointMm shift) {
+    return new WayClear(pairs).clears(shift);
+  }
+
+  /** Returns the shift, past what is forbidden by no more than {@link #PAST_MM}. */
+  PointMm shift() {
+    return best;
+  }
+
+  /** Returns how far the edge of what is forbidden is, mm. */
+  double mm() {
+    return bestMm;
+  }
+
+  private boolean clears(PointMm shift) {
+    trials++;
+    // whatever was met last is likely to be met again
+    for (int k = 0; k < pairs.size(); k++) {
+      int at = k == 0 ? lastMet : k <= lastMet ? k - 1 : k;
+      if (meet(pairs.get(at), shift)) {
+        lastMet = at;
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean meet(Pair pair, PointMm shift) {
+    double[] p = pair.still().boxes;
+    double[] q = pair.moved().boxes;
+    if (p[4] >= q[6] + shift.x()
+        || q[4] + shift.x() >= p[6]
+        || p[5] >= q[7] + shift.z()
+        || q[5] + shift.z() >= p[7]) {
+      return false;
+    }
+    return pair.still().overlaps(pair.moved().shifted(shift));
+  }
+
+  /** Beyond everything, in the best of some directions. */
+  private void outOfAll() {
+    bestMm = Double.POSITIVE_INFINITY;
+    for (int k = 0; k < ROUND; k++) {
+      PointMm u = PointMm.unit(2 * Math.PI * k / ROUND);
+      double far = 0;
+      for (Pair pair : pairs) {
+        far = Math.max(far, pair.still().mostMm(u) + pair.moved().mostMm(u.times(-1)));
+      }
+      if (far < bestMm) {
+        bestMm = far;
+        best = u.times(far + PAST_MM);
+      }
+    }
+  }
+
+  /** A shift on the edge of what is forbidden, and the way from there out of it. */
+  private record Trial(double x, double z, double outX, double outZ) {
+    double mm() {
+      return Math.hypot(x, z);
+    }
+  }
+
+  private void feet() {
+    List<Trial> feet = new ArrayList<>();
+    for (int k = 0; k < sums.count(); k++) {
+      double x0 = sums.at(k, 0);
+      double z0 = sums.at(k, 1);
+      double ux = sums.at(k, 2) - x0;
+      double uz = sums.at(k, 3) - z0;
+      double length = Math.hypot(ux, uz);
+      double along = -(x0 * ux + z0 * uz) / (length * length);
+      double off = (x0 * uz - z0 * ux) / length;
+      if (along >= 0 && along <= 1 && off >= 0 && off < bestMm) {
+        feet.add(new Trial(off * uz / length, -off * ux / length, uz / length, -ux / length));
+      }
+    }
+    tryInTurn(feet);
+  }
+
+  private void crossings() {
+    List<Integer> near = new ArrayList<>();
+    double[] distance = new double[sums.count()];
+    for (int k = 0; k < sums.count(); k++) {
+      distance[k] = Sums.toSegment(sums.at(k, 0), sums.at(k, 1), sums.at(k, 2), sums.at(k, 3));
+      if (distance[k] < bestMm) {
+        near.add(k);
+      }
+    }
+    near.sort(Comparator.comparingDouble(k -> distance[k]));
+    int most = Math.min(near.size(), MOST_SEGMENTS);
+    List<Trial> trials = new ArrayList<>();
+    for (int i = 0; i < most; i++) {
+      for (int j = 0; j < i; j++) {
+        Trial trial = crossing(near.get(i), near.get(j));
+        if (trial != null) {
+          trials.add(trial);
+        }
+      }
+    }
+    tryInTurn(trials);
+  }
+
+  /**
+   * Where two segments cross at a corner that sticks into the sum: nearest to no shift only if that
+   * lies between the two normals.
+   */
+  private Trial crossing(int i, int j) {
+    double px = sums.at(i, 0);
+    double pz = sums.at(i, 1);
+    double ux = sums.at(i, 2) - px;
+    double uz = sums.at(i, 3) - pz;
+    double qx = sums.at(j, 0);
+    double qz = sums.at(j, 1);
+    double vx = sums.at(j, 2) - qx;
+    double vz = sums.at(j, 3) - qz;
+    double cross = ux * vz - uz * vx;
+    if (cross == 0) {
+      return null;
+    }
+    double t = ((qx - px) * vz - (qz - pz) * vx) / cross;
+    double s = ((qx - px) * uz - (qz - pz) * ux) / cross;
+    if (!(t >= 0 && t <= 1 && s >= 0 && s <= 1)) {
+      return null;
+    }
+    double x = px + t * ux;
+    double z = pz + t * uz;
+    if (Math.hypot(x, z) >= bestMm) {
+      return null;
+    }
+    // outward normals (uz, -ux) and (vz, -vx): x = l1·n1 + l2·n2 with both not negative
+    double l1 = (-x * vx - z * vz) / cross;
+    double l2 = (x * ux + z * uz) / cross;
+    if (l1 < 0 || l2 < 0) {
+      return null;
+    }
+    double u = Math.hypot(ux, uz);
+    double v = Math.hypot(vx, vz);
+    double ox = uz / u + vz / v;
+    double oz = -ux / u - vx / v;
+    double o = Math.hypot(ox, oz);
+    return o > 0 ? new Trial(x, z, ox / o, oz / o) : null;
+  }
+
+  private void tryInTurn(List<Trial> list) {
+    list.sort(
+        Comparator.comparingDouble(Trial::mm)
+            .thenComparingDouble(Trial::x)
+            .thenComparingDouble(Trial::z));
+    for (Trial trial : list) {
+      PointMm shift =
+          new PointMm(trial.x() + PAST_MM * trial.outX(), trial.z() + PAST_MM * trial.outZ());
+      if (trial.mm() >= bestMm || trials > MOST_TRIALS) {
+        return;
+      }
+      if (clears(shift)) {
+        best = shift;
+        bestMm = trial.mm();
+        return;
+      }
+    }
+  }
+}

@@ -1,0 +1,71 @@
+package org.longlow.constraints.stand;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.machine.MassPoint;
+import org.longlow.constraints.machine.StaticSag;
+import org.longlow.constraints.shape.PartShape;
+
+/**
+ * What the springs carry and what moves with each wheel.
+ *
+ * @param sprung on the springs, with people
+ * @param atFront with the front wheel
+ * @param atRear with the rear wheel
+ */
+public record Springs(List<MassPoint> sprung, List<MassPoint> atFront, List<MassPoint> atRear) {
+
+  /**
+   * Share of a front system's or swingarm's mass that moves with the wheel; common practice, no
+   * source.
+   */
+  public static final double UNSPRUNG_SHARE = 0.5;
+
+  /** Returns the masses of parts as drawn and of who sits on them. */
+  public static Springs of(Collection<PartShape> drawn, Rider rider) {
+    Springs springs = new Springs(rider.masses(), new ArrayList<>(), new ArrayList<>());
+    drawn.forEach(springs::share);
+    return springs;
+  }
+
+  /** Puts a part's mass on the springs or on a wheel; carriers are shared half and half. */
+  private void share(PartShape shape) {
+    Part part = shape.part();
+    double unsprung =
+        part instanceof Part.Wheel
+            ? 1
+            : part instanceof Part.Front || part instanceof Part.Swingarm ? UNSPRUNG_SHARE : 0;
+    boolean front =
+        part instanceof Part.Front || (part instanceof Part.Wheel w && w.end() == Part.End.FRONT);
+    add(sprung, shape, 1 - unsprung);
+    add(front ? atFront : atRear, shape, unsprung);
+  }
+
+  private static void add(List<MassPoint> into, PartShape shape, double share) {
+    if (share > 0 && shape.massKg() > 0) {
+      into.add(new MassPoint(shape.massKg() * share, shape.centre(), shape.centreYMm()));
+    }
+  }
+
+  /** Returns whether something is known to stand on each wheel. */
+  public boolean known() {
+    return !atFront.isEmpty() && !atRear.isEmpty();
+  }
+
+  /**
+   * Returns where the springs come to rest.
+   *
+   * @param loadFactor spring load over the static one; 1 upright
+   */
+  public StaticSag rest(Wheels wheels, double loadFactor) {
+    return StaticSag.of(
+        new StaticSag.End(
+            wheels.frontSuspension(), MassPoint.total(atFront), wheels.frontTyre().freeRadiusMm()),
+        new StaticSag.End(
+            wheels.rearSuspension(), MassPoint.total(atRear), wheels.rearTyre().freeRadiusMm()),
+        sprung,
+        loadFactor);
+  }
+}

@@ -1,0 +1,179 @@
+package org.longlow.constraints.stand;
+
+import java.util.HashSet;
+import java.util.Set;
+import org.longlow.constraints.machine.LeanClearance;
+import org.longlow.constraints.machine.StaticSag;
+import org.longlow.constraints.machine.TurnLean;
+import org.longlow.constraints.machine.Tyre;
+import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.shape.Tyres;
+import org.longlow.rider.geom.PointMm;
+
+/**
+ * The machine in steady turns to one side: as it rolls, the load on its springs grows with the
+ * turn, and it sinks.
+ *
+ * <p>At a roll φ the centre of mass lies over the contact line at the angle φi from the vertical,
+ * which is the angle of the turn's force; springs carry cos(φ − φi)/cos φi of their static load
+ * (Cossalter, Motorcycle Dynamics, ch. 4: steady turning, no tyre slip, no gyroscopic moment). Not
+ * for several threads: what was worked out is kept.
+ */
+public final class Turning {
+
+  /** Rolls at which the springs are put in balance; between them travel is interpolated, rad. */
+  public static final double STEP_RAD = Math.toRadians(2);
+
+  /**
+   * The centre of mass sinks a little with the springs; the second round settles that to 0.01 mm.
+   */
+  private static final int ROUNDS = 2;
+
+  private final Wheels wheels;
+  private final Standing standing;
+  private final int side;
+  private final LeanClearance.Wheel front;
+  private final LeanClearance.Wheel rear;
+  private final double crownMm;
+  private final State[] steps;
+  private final Set<String> onWheels = new HashSet<>();
+
+  /**
+   * The machine at one roll.
+   *
+   * @param rollRad roll, rad
+   * @param idealRad angle of the turn's force, rad; the sideways pull is its tangent, in g
+   * @param frontTravelMm front wheel travel from the drawn position, bump positive
+   * @param rearTravelMm rear wheel travel, likewise
+   * @param ground the line under the upright machine on those springs, in the axes of the frame
+   * @param road the road at this roll, for points in the axes of {@code ground}
+   */
+  public record State(
+      double rollRad,
+      double idealRad,
+      double frontTravelMm,
+      double rearTravelMm,
+      Ground ground,
+      LeanClearance.Road road) {
+
+    /** Returns how high a point is above the road, mm; y to the side leaned to. */
+    public double heightMm(double x, double yMm, double z) {
+      PointMm along = ground.along();
+      PointMm from = ground.rearContact();
+      double dx = x - from.x();
+      double dz = z - from.z();
+      return road.heightMm(along.x() * dx + along.z() * dz, yMm, along.x() * dz - along.z() * dx);
+    }
+  }
+
+  /**
+   * @param standing a stance whose springs are in balance upright
+   * @param side 1 for turns to the left, -1 to the right
+   */
+  public Turning(Wheels wheels, Standing standing, int side) {
+    this.wheels = wheels;
+    this.standing = standing;
+    this.side = side;
+    Tyre frontTyre = Tyres.of(wheels.front(), standing.places());
+    Tyre rearTyre = Tyres.of(wheels.rear(), standing.places());
+    front = new LeanClearance.Wheel(frontTyre.freeRadiusMm(), frontTyre.sectionRadiusMm());
+    rear = new LeanClearance.Wheel(rearTyre.freeRadiusMm(), rearTyre.sectionRadiusMm());
+    crownMm = (frontTyre.sectionRadiusMm() + rearTyre.sectionRadiusMm()) / 2;
+    double steepest =
+        new LeanClearance(standing.ground().wheelbaseMm(), front, rear).steepestRollRad();
+    standing
+        .shapes()
+        .values()
+        .forEach(
+            shape -> {
+              if (shape.part().pins().stream().anyMatch(wheels::carries)) {
+                onWheels.add(shape.part().name());
+              }
+            });
+    steps = new State[(int) Math.ceil(steepest / STEP_RAD)];
+  }
+
+  /** Returns how many steps of {@link #STEP_RAD} there are from upright. */
+  public int steps() {
+    return steps.length;
+  }
+
+  /** Returns the machine at {@code step} times {@link #STEP_RAD}. */
+  public State step(int step) {
+    if (steps[step] == null) {
+      steps[step] = balanced(step * STEP_RAD);
+    }
+    return steps[step];
+  }
+
+  /** Returns the machine at a roll, its travels interpolated between the steps around it. */
+  public State at(double rollRad) {
+    int below = Math.min((int) (rollRad / STEP_RAD), steps.length - 1);
+    if (below == 0 || below + 1 >= steps.length) {
+      return balanced(rollRad);
+    }
+    double t = rollRad / STEP_RAD - below;
+    State a = step(below - 1);
+    State b = step(below);
+    State c = step(below + 1);
+    return state(
+        rollRad,
+        through(a.frontTravelMm(), b.frontTravelMm(), c.frontTravelMm(), t),
+        through(a.rearTravelMm(), b.rearTravelMm(), c.rearTravelMm(), t));
+  }
+
+  /** The parabola through values at -1, 0 and 1. */
+  private static double through(double a, double b, double c, double t) {
+    return b + t * (c - a) / 2 + t * t * (a - 2 * b + c) / 2;
+  }
+
+  private State balanced(double rollRad) {
+    State now = state(rollRad, standing.frontTravelMm(), standing.rearTravelMm());
+    if (standing.springs().isEmpty() || standing.load() == null) {
+      return now;
+    }
+    for (int round = 0; round < ROUNDS; round++) {
+      double factor = Math.cos(rollRad - now.idealRad()) / Math.cos(now.idealRad());
+      StaticSag sag = standing.springs().get().rest(wheels, Math.max(factor, 1e-3));
+      now = state(rollRad, sag.front().travelMm(), sag.rear().travelMm());
+    }
+    return now;
+  }
+
+  private State state(double rollRad, double frontMm, double rearMm) {
+    Ground ground =
+        Ground.under(
+            wheels.rearSuspension().path().axle(rearMm),
+            wheels.rearTyre().freeRadiusMm(),
+            wheels.frontSuspension().path().axle(frontMm),
+            wheels.frontTyre().freeRadiusMm());
+    return new State(
+        rollRad,
+        ideal(ground, rollRad),
+        frontMm,
+        rearMm,
+        ground,
+        LeanClearance.road(ground.wheelbaseMm(), front, rear, rollRad));
+  }
+
+  private double ideal(Ground ground, double rollRad) {
+    if (standing.load() == null) {
+      return rollRad;
+    }
+    double height = ground.heightMm(standing.load().total().at());
+    double y = side * standing.load().total().yMm();
+    return height < 2 * crownMm || !(height > 0)
+        ? rollRad
+        : Math.max(0, TurnLean.idealRollRad(rollRad, height, y, crownMm));
+  }
+
+  /** Returns a part of the stance where the wheels are in {@code state}. */
+  public PartShape shape(PartShape shape, State state) {
+    if (!onWheels.contains(shape.part().name())) {
+      return shape; // carried by the frame
+    }
+    Places places = wheels.moved(state.frontTravelMm(), state.rearTravelMm());
+    return Stances.moved(shape, standing.places(), places);
+  }
+}

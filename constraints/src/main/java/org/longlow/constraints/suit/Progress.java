@@ -1,0 +1,16 @@
+package org.longlow.constraints.suit;
+
+/** Is told how far a search is; nothing hangs on what it does. Called from several threads. */
+@FunctionalInterface
+public interface Progress {
+
+  /** Tells nobody. */
+  Progress NONE = (what, done, of) -> {};
+
+  /**
+   * @param what what is going on, in a few words
+   * @param done how many parts of it are done
+   * @param of how many there are
+   */
+  void at(String what, int done, int of);
+}

@@ -1,0 +1,132 @@
+package org.longlow.constraints.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.longlow.constraints.json.LayoutReader;
+import org.longlow.constraints.json.ReadResult;
+import org.longlow.constraints.study.Study;
+
+/** Findings about people: odd bodies, worn foam, sources, and no two that read the same. */
+class PeopleFindingsTest {
+
+  private static final String MARA =
+      "\"sex\": \"female\", \"stature\": \"1600 mm\", \"mass\": \"58 kg\"";
+
+  private static String trestle() throws Exception {
+    return Files.readString(
+        Path.of(
+            PeopleFindingsTest.class
+                .getResource("/org/longlow/constraints/suit/trestle.json")
+                .toURI()));
+  }
+
+  private static List<Finding> findings(String text) {
+    return Study.of(((ReadResult.Read) LayoutReader.read(text, null)).layout()).findings();
+  }
+
+  private static List<Finding> about(List<Finding> findings, String person) {
+    return findings.stream()
+        .filter(f -> f.who().filter(w -> w.person().equals(person)).isPresent())
+        .filter(f -> !f.id().startsWith("gap."))
+        .toList();
+  }
+
+  private static Finding byId(List<Finding> findings, String id) {
+    return findings.stream().filter(f -> f.id().equals(id)).findFirst().orElseThrow();
+  }
+
+  @Test
+  void nothingAboutABodyOutsideTheSurveyPasses() throws Exception {
+    String text = trestle();
+    List<Finding> usual = findings(text);
+    assertThat(usual).noneMatch(f -> f.id().startsWith("body."));
+    assertThat(about(usual, "Mara")).anyMatch(f -> f.verdict() == Verdict.PASS);
+    List<Finding> odd =
+        findings(text.replace(MARA, MARA.replace("1600 mm", "1380 mm").replace("58 kg", "45 kg")));
+    assertThat(byId(odd, "body.Mara").verdict()).isEqualTo(Verdict.CAUTION);
+    assertThat(byId(odd, "body.Mara").text()).contains("outside the survey");
+    assertThat(about(odd, "Mara")).isNotEmpty().noneMatch(f -> f.verdict() == Verdict.PASS);
+    assertThat(about(odd, "Mara"))
+        .filteredOn(f -> !f.id().startsWith("body."))
+        .allMatch(f -> f.text().contains("extrapolation"));
+    assertThat(about(odd, "Tor")).anyMatch(f -> f.verdict() == Verdict.PASS);
+  }
+
+  @Test
+  void measuresThatDoNotGoTogetherNeedCare() throws Exception {
+    List<Finding> odd =
+        findings(
+            trestle()
+                .replace(
+                    MARA,
+                    MARA
+                        + ", \"measured\": {\"sittingheight\": \"890 mm\","
+                        + " \"eyeheightsitting\": \"690 mm\"}"));
+    assertThat(byId(odd, "body.Mara").text()).contains("together");
+  }
+
+  @Test
+  void foamThatHoldsOnlyWhileItIsNewNeedsCare() throws Exception {
+    Set<String> seen = new HashSet<>();
+    for (int firmer = 60; firmer <= 400; firmer += 10) {
+      String text =
+          trestle()
+              .replace("\"ifd25\": \"245 N\"", "\"ifd25\": \"" + firmer + " N\"")
+              .replace("\"ifd25\": \"320 N\"", "\"ifd25\": \"" + firmer + " N\"");
+      Finding pan = byId(findings(text), "sink.Tor.pan");
+      String how =
+          pan.text().contains("goes through to the board") && pan.verdict() == Verdict.FAIL
+              ? "fails"
+              : pan.text().contains("while the foam is new") ? "worn" : "other";
+      if (pan.text().contains("also when the foam is worn")) {
+        how = "sound";
+      }
+      seen.add(how);
+      switch (how) {
+        case "fails" -> assertThat(pan.verdict()).isEqualTo(Verdict.FAIL);
+        case "worn" -> {
+          assertThat(pan.verdict()).isEqualTo(Verdict.CAUTION);
+          assertThat(pan.text()).contains("Worn foam, 15 % softer, sinks");
+        }
+        case "sound" -> assertThat(pan.verdict()).isEqualTo(Verdict.PASS);
+        default -> assertThat(pan.verdict()).isEqualTo(Verdict.CAUTION);
+      }
+    }
+    assertThat(seen).contains("fails", "worn", "sound");
+  }
+
+  @Test
+  void sourcesQuotedFromMemorySaySo() throws Exception {
+    for (Finding f : findings(trestle())) {
+      if (f.id().startsWith("posture.")) {
+        assertThat(f.source()).containsAnyOf("from memory", "Youdas", "no published source");
+      }
+      if (f.id().startsWith("sink.")) {
+        assertThat(f.source()).contains("from memory");
+      }
+    }
+  }
+
+  @Test
+  void noTwoFindingsReadTheSame() throws Exception {
+    String text = trestle();
+    // Tor's dotted name reads like a passenger seat of somebody called A
+    text = text.replace("\"Tor\"", "\"A.rider\"").replace("\"Mara\"", "\"A\"");
+    List<Finding> findings = findings(text);
+    Map<String, Finding> byWords = new HashMap<>();
+    Set<String> ids = new HashSet<>();
+    for (Finding f : findings) {
+      assertThat(ids.add(f.id())).as(f.id()).isTrue();
+      Finding before = byWords.put(f.text(), f);
+      assertThat(before).as("%s", f).isNull();
+    }
+  }
+}

@@ -1,0 +1,109 @@
+package org.longlow.sketcher.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Measures;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.study.Study;
+import org.longlow.constraints.suit.SuitReport;
+import org.longlow.rider.geom.PointMm;
+
+/** What else changes when pins move: pins tied to them, measures, parts and loads. */
+final class PlaceChanges {
+
+  /** A pin that moved less stayed, mm; so did a measure of so few of its units. */
+  private static final double STAYED = 0.05;
+
+  /** Shares that differ by less read the same. */
+  private static final double SAME_SHARE = 0.0005;
+
+  private final Study before;
+  private final SuitReport.Alternative after;
+
+  PlaceChanges(Study before, SuitReport.Alternative after) {
+    this.before = before;
+    this.after = after;
+  }
+
+  List<String> lines() {
+    Layout layout = before.layout();
+    Places was = before.placed().places();
+    Places now = after.study().placed().places();
+    Set<String> told = after.moves().stream().map(SuitReport.Move::pin).collect(Collectors.toSet());
+    Set<String> moved = new TreeSet<>();
+    List<String> lines = new ArrayList<>();
+    for (String pin : layout.pins().keySet()) {
+      PointMm from = was.pin(pin);
+      PointMm to = now.pin(pin);
+      if (from.distance(to) >= STAYED) {
+        moved.add(pin);
+        if (!told.contains(pin)) {
+          lines.add(
+              format(
+                  "  %s comes along %.1f mm (forward %+.1f, up %+.1f)",
+                  pin, from.distance(to), to.x() - from.x(), to.z() - from.z()));
+        }
+      }
+    }
+    measures(layout, was.measures(), now.measures(), lines);
+    String parts =
+        layout.parts().values().stream()
+            .filter(part -> part.pins().stream().anyMatch(moved::contains))
+            .map(part -> part.name())
+            .collect(Collectors.joining(", "));
+    if (!parts.isEmpty()) {
+      lines.add("  parts that move or change: " + parts);
+    }
+    loads(lines);
+    return lines;
+  }
+
+  private static void measures(
+      Layout layout, Map<String, Double> was, Map<String, Double> now, List<String> lines) {
+    was.forEach(
+        (name, value) -> {
+          double unit = Measures.dim(layout, name).edgeUnit().factor();
+          double from = value / unit;
+          double to = now.getOrDefault(name, value) / unit;
+          if (Math.abs(to - from) >= STAYED) {
+            lines.add(
+                format(
+                    "  measure %s: %.1f -> %.1f %s",
+                    name, from, to, Measures.dim(layout, name).edgeUnit().symbol()));
+          }
+        });
+  }
+
+  private void loads(List<String> lines) {
+    for (Standing s : after.study().standings()) {
+      if (s.load() == null) {
+        continue;
+      }
+      before
+          .standing(s.name())
+          .filter(old -> old.load() != null)
+          .ifPresent(
+              old -> {
+                double from = old.load().axles().frontShare();
+                double to = s.load().axles().frontShare();
+                if (Math.abs(to - from) >= SAME_SHARE) {
+                  lines.add(
+                      format(
+                          "  share on the front wheel, %s: %.1f %% -> %.1f %%",
+                          s.name(), 100 * from, 100 * to));
+                }
+              });
+    }
+  }
+
+  private static String format(String pattern, Object... values) {
+    return String.format(Locale.ROOT, pattern, values);
+  }
+}

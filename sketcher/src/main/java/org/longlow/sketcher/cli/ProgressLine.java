@@ -1,0 +1,74 @@
+package org.longlow.sketcher.cli;
+
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/**
+ * One line on the terminal that says how far a long command is, and is wiped when it ends or is
+ * interrupted. Where errors do not go to a terminal it says nothing. Safe for several threads.
+ */
+final class ProgressLine implements AutoCloseable {
+
+  /** Back to the beginning of the line, and clear it (ECMA-48: erase in line). */
+  private static final String WIPE = "\r\u001b[K";
+
+  private final PrintStream terminal;
+  private final Thread onInterrupt;
+  private boolean shown;
+
+  /**
+   * @param terminal where the line goes; null for nowhere
+   */
+  ProgressLine(PrintStream terminal) {
+    this.terminal = terminal;
+    onInterrupt = new Thread(this::wipe);
+    if (terminal != null) {
+      Runtime.getRuntime().addShutdownHook(onInterrupt);
+    }
+  }
+
+  static ProgressLine onTerminal() {
+    return new ProgressLine(isTerminal() ? System.err : null);
+  }
+
+  /** Errors may go to a terminal while the rest goes to a file; where that cannot be told, both. */
+  private static boolean isTerminal() {
+    try {
+      String where = Files.readSymbolicLink(Path.of("/proc/self/fd/2")).toString();
+      return where.startsWith("/dev/pts/") || where.startsWith("/dev/tty");
+    } catch (IOException | UnsupportedOperationException e) {
+      return System.console() != null;
+    }
+  }
+
+  /** Shows what is going on and how much of it is done. */
+  synchronized void show(String what, int done, int of) {
+    if (terminal != null) {
+      terminal.print(WIPE + what + ": " + done + " of " + of);
+      terminal.flush();
+      shown = true;
+    }
+  }
+
+  private synchronized void wipe() {
+    if (shown) {
+      terminal.print(WIPE);
+      terminal.flush();
+      shown = false;
+    }
+  }
+
+  @Override
+  public void close() {
+    wipe();
+    if (terminal != null) {
+      try {
+        Runtime.getRuntime().removeShutdownHook(onInterrupt);
+      } catch (IllegalStateException e) {
+        // interrupted just now: the hook runs, and what it wipes is gone already
+      }
+    }
+  }
+}

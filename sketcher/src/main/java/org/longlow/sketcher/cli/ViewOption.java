@@ -1,0 +1,191 @@
+package org.longlow.sketcher.cli;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.longlow.constraints.check.Finding;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.seat.SeatParts;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.study.Study;
+import org.longlow.rider.seat.SeatOutcome;
+import org.longlow.sketcher.picture.ElevationPicture;
+import org.longlow.sketcher.picture.PictureOptions;
+import org.longlow.sketcher.picture.View;
+import picocli.CommandLine.Option;
+
+/** Who is drawn, and in which stance. */
+final class ViewOption {
+
+  private static final Pattern OPENING =
+      Pattern.compile("(.+) at (\\d{1,3}(?:\\.\\d+)?) ?%", Pattern.DOTALL);
+
+  @Option(
+      names = "--who",
+      paramLabel = "NAMES",
+      split = ",",
+      description = {
+        "Who is drawn: one name, or the rider's and the passenger's with a comma between.",
+        "The first of the crew unless said."
+      })
+  private List<String> who = List.of();
+
+  @Option(
+      names = "--stance",
+      paramLabel = "NAME",
+      description = {
+        "The stance drawn, such as unladen, laden, \"full bump\", parked, \"open, SECTION\" or one",
+        "named in the layout; \"open, SECTION at 40 %%\" stops it on its way. Laden unless said."
+      })
+  private String stance = "";
+
+  /**
+   * Returns what to draw of a study.
+   *
+   * @throws Refusal if a name is unknown or somebody cannot sit where they are to be drawn
+   */
+  PictureOptions of(Study study) {
+    List<Finding.Occupant> people = people(study);
+    String rider = people.isEmpty() ? "" : people.get(0).person();
+    PictureOptions plain = PictureOptions.PLAIN.withPerson(rider);
+    PictureOptions options = stance.isEmpty() ? plain : stance(study, plain);
+    PictureOptions shown = options.withSeated(people);
+    if (!people.isEmpty() && !View.shown(study, shown).equals(View.shown(study, options))) {
+      ElevationPicture.standing(study, options)
+          .filter(s -> s.kind() == Stance.Kind.LADEN && !options.stance().isEmpty())
+          .ifPresent(
+              s -> {
+                throw new Refusal(
+                    "--stance is '"
+                        + stance
+                        + "', but --who seats "
+                        + String.join(", ", who)
+                        + "; write --stance laden, or leave one of them out");
+              });
+    }
+    return shown;
+  }
+
+  /** The first named takes the rider's seat, each other one the next. */
+  private List<Finding.Occupant> people(Study study) {
+    Layout layout = study.layout();
+    List<String> seats = new ArrayList<>(SeatParts.of(layout).keySet());
+    seats.sort((a, b) -> Boolean.compare(!a.equals(SeatParts.RIDER), !b.equals(SeatParts.RIDER)));
+    List<Finding.Occupant> people = new ArrayList<>();
+    List<String> faults = new ArrayList<>();
+    Set<String> seen = new LinkedHashSet<>();
+    for (String raw : who) {
+      String name = raw.strip();
+      if (!layout.crew().containsKey(name)) {
+        faults.add(
+            "--who names '"
+                + name
+                + "', who is not in the crew; there "
+                + (layout.crew().isEmpty()
+                    ? "is nobody in it"
+                    : "are " + String.join(", ", layout.crew().keySet())));
+      } else if (!seen.add(name)) {
+        faults.add("--who names '" + name + "' twice; name each person once");
+      } else if (people.size() == seats.size()) {
+        faults.add(
+            "--who names " + who.size() + " people; the seats are " + String.join(", ", seats));
+      } else {
+        people.add(new Finding.Occupant(name, seats.get(people.size())));
+      }
+    }
+    people.forEach(occupant -> cannot(study, occupant).ifPresent(faults::add));
+    if (!faults.isEmpty()) {
+      throw new Refusal(faults);
+    }
+    return people;
+  }
+
+  /** Returns why somebody cannot be drawn on a seat, if they cannot. */
+  private static Optional<String> cannot(Study study, Finding.Occupant who) {
+    Optional<Sitting> sitting = study.sitting(who.person(), who.seat());
+    if (sitting.isEmpty()) {
+      List<String> those =
+          study.sittings().stream()
+              .filter(s -> s.seat().equals(who.seat()))
+              .map(Sitting::person)
+              .toList();
+      return Optional.of(
+          "--who puts "
+              + who.person()
+              + " on the "
+              + who.seat()
+              + " seat, which is not among their seats; there "
+              + (those.isEmpty() ? "sits nobody" : "sit " + String.join(", ", those)));
+    }
+    return sitting.get().outcome() instanceof SeatOutcome.Unseatable none
+        ? Optional.of(
+            "--who: "
+                + who.person()
+                + " cannot sit on the "
+                + who.seat()
+                + " seat: "
+                + none.reason())
+        : Optional.empty();
+  }
+
+  /** A stance's own name, its kind, or the layout's name for it; a section stopped on its way. */
+  private PictureOptions stance(Study study, PictureOptions options) {
+    Optional<PictureOptions> found = named(study, stance, options);
+    if (found.isPresent()) {
+      return found.get();
+    }
+    Matcher m = OPENING.matcher(stance);
+    if (m.matches()) {
+      double opening = Double.parseDouble(m.group(2)) / 100;
+      Optional<PictureOptions> partly =
+          named(study, m.group(1), options)
+              .filter(o -> study.standing(o.stance()).orElseThrow().kind() == Stance.Kind.OPEN);
+      if (partly.isPresent() && opening <= 1) {
+        return partly.get().withOpening(opening);
+      }
+    }
+    Set<String> allowed = new LinkedHashSet<>(List.of(Stance.Kind.LADEN.word()));
+    study.standings().forEach(s -> allowed.add(s.name()));
+    allowed.addAll(study.layout().stances().keySet());
+    throw new Refusal(
+        "--stance is '"
+            + stance
+            + "'; there are "
+            + String.join("; ", allowed)
+            + (study.layout().sections().isEmpty()
+                ? ""
+                : "; an open one may end in 'at N %', N from 0 to 100"));
+  }
+
+  private static Optional<PictureOptions> named(Study study, String name, PictureOptions options) {
+    Optional<Standing> own = study.standing(name);
+    if (own.isPresent()) {
+      return Optional.of(options.withStance(name));
+    }
+    Map<String, Stance> stances = study.layout().stances();
+    for (Stance.Kind kind : Stance.Kind.values()) {
+      if (kind.word().equals(name) && kind != Stance.Kind.OPEN) {
+        return of(study, new Stance(kind, ""), options);
+      }
+    }
+    return stances.containsKey(name) ? of(study, stances.get(name), options) : Optional.empty();
+  }
+
+  /** A laden stance is that of those who are drawn. */
+  private static Optional<PictureOptions> of(Study study, Stance stance, PictureOptions options) {
+    if (stance.kind() == Stance.Kind.LADEN) {
+      return Optional.of(options.withStance(""));
+    }
+    return study.standings().stream()
+        .filter(s -> s.kind() == stance.kind() && s.section().equals(stance.section()))
+        .findFirst()
+        .map(s -> options.withStance(s.name()));
+  }
+}

@@ -1,0 +1,108 @@
+package org.longlow.sketcher.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.longlow.constraints.check.Finding;
+import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.seat.SeatParts;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.study.Study;
+
+/** Who sits on the machine together. */
+public final class Company {
+
+  private Company() {}
+
+  /** Returns those who are on the machine in a stance, the rider first; empty where nobody is. */
+  static List<Sitting> of(Study study, Standing standing) {
+    for (Sitting rider : riders(study)) {
+      if (names(List.of(rider)).equals(standing.people())) {
+        return List.of(rider);
+      }
+      for (Sitting other : seated(study)) {
+        List<Sitting> pair = List.of(rider, other);
+        if (!rides(other) && names(pair).equals(standing.people())) {
+          return pair;
+        }
+      }
+    }
+    return List.of();
+  }
+
+  /**
+   * Returns the smallest company in which a person on a seat can be shown: a rider alone, anybody
+   * else behind the first of the crew who can ride with them; empty if they cannot sit there.
+   */
+  static List<Sitting> with(Study study, Finding.Occupant who) {
+    Optional<Sitting> sitting = seated(study).stream().filter(s -> is(s, who)).findFirst();
+    if (sitting.isEmpty()) {
+      return List.of();
+    }
+    List<Sitting> company = new ArrayList<>();
+    if (!rides(sitting.get())) {
+      riders(study).stream()
+          .filter(s -> !s.person().equals(who.person()))
+          .findFirst()
+          .ifPresent(company::add);
+    }
+    company.add(sitting.get());
+    return company;
+  }
+
+  /** Returns the sittings of people on seats; those who cannot sit there are left out. */
+  static List<Sitting> sittings(Study study, List<Finding.Occupant> people) {
+    List<Sitting> out = new ArrayList<>();
+    people.forEach(who -> seated(study).stream().filter(s -> is(s, who)).forEach(out::add));
+    return out;
+  }
+
+  /** Returns the stance in which the machine carries just these people, if there is one. */
+  static Optional<Standing> laden(Study study, List<Sitting> company) {
+    return study.standings().stream()
+        .filter(s -> s.kind() == Stance.Kind.LADEN)
+        .filter(s -> Company.of(study, s).equals(company))
+        .findFirst();
+  }
+
+  /** Returns who rides in a stance, or empty. */
+  public static String rider(Study study, Standing standing) {
+    return of(study, standing).stream().findFirst().map(Sitting::person).orElse("");
+  }
+
+  /** Returns who sits where. */
+  static List<Finding.Occupant> occupants(List<Sitting> company) {
+    return company.stream().map(Company::occupant).toList();
+  }
+
+  static Finding.Occupant occupant(Sitting sitting) {
+    return new Finding.Occupant(sitting.person(), sitting.seat());
+  }
+
+  /** Returns the first of the crew who can ride, if anybody can. */
+  static Optional<Sitting> firstRider(Study study) {
+    return riders(study).stream().findFirst();
+  }
+
+  private static boolean is(Sitting sitting, Finding.Occupant who) {
+    return occupant(sitting).equals(who);
+  }
+
+  private static boolean rides(Sitting sitting) {
+    return sitting.seat().equals(SeatParts.RIDER);
+  }
+
+  private static List<Sitting> riders(Study study) {
+    return seated(study).stream().filter(Company::rides).toList();
+  }
+
+  private static List<Sitting> seated(Study study) {
+    return study.sittings().stream().filter(s -> s.posture().isPresent()).toList();
+  }
+
+  private static String names(List<Sitting> company) {
+    return company.stream().map(Sitting::person).collect(Collectors.joining(" and "));
+  }
+}

@@ -1,0 +1,81 @@
+package org.longlow.sketcher.picture;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.longlow.constraints.check.Finding;
+import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.seat.SeatParts;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.study.Study;
+
+/**
+ * The picture that shows what a finding is about: its stance, with those on the machine whom it
+ * concerns.
+ *
+ * @param stance name of the stance; empty where any will do
+ * @param opening how far the section of an open stance is open, 0 shut to 1 open
+ * @param seated who is seated, on which seats
+ */
+public record View(String stance, double opening, List<Finding.Occupant> seated) {
+
+  public View {
+    seated = List.copyOf(seated);
+  }
+
+  /** Returns the picture that shows a finding. */
+  public static View of(Study study, Finding finding) {
+    Optional<Standing> standing = study.standing(finding.stance());
+    List<Sitting> company = standing.map(s -> Company.of(study, s)).orElse(List.of());
+    String stance = standing.map(Standing::name).orElse("");
+    double opening = finding.opening().orElse(1);
+    if (finding.who().isEmpty() || Company.occupants(company).contains(finding.who().get())) {
+      return new View(stance, opening, Company.occupants(company));
+    }
+    List<Sitting> needed = Company.with(study, finding.who().get());
+    boolean loaded = standing.isEmpty() || standing.get().kind() == Stance.Kind.LADEN;
+    return new View(
+        loaded ? Company.laden(study, needed).map(Standing::name).orElse("") : stance,
+        opening,
+        Company.occupants(needed));
+  }
+
+  /** Returns what a picture with these options shows. */
+  public static View shown(Study study, PictureOptions options) {
+    Optional<Standing> standing = Scenes.standing(study, options);
+    return new View(
+        standing.map(Standing::name).orElse(""),
+        options.opening(),
+        Company.occupants(Scenes.seated(study, options, standing)));
+  }
+
+  /** Returns {@code options} with this stance and these people. */
+  public PictureOptions in(PictureOptions options) {
+    String rider =
+        seated.stream()
+            .filter(o -> o.seat().equals(SeatParts.RIDER))
+            .map(Finding.Occupant::person)
+            .findFirst()
+            .orElse(options.person());
+    return options.withPerson(rider).withStance(stance).withOpening(opening).withSeated(seated);
+  }
+
+  /** Returns who is seen and how the machine stands, such as {@code Ada riding; full bump}. */
+  public String words() {
+    String people = seated.stream().map(View::words).collect(Collectors.joining(", "));
+    String how =
+        opening == 1 ? stance : String.format(Locale.ROOT, "%s at %.0f %%", stance, 100 * opening);
+    boolean said = stance.isEmpty() || stance.startsWith("laden");
+    return people.isEmpty()
+        ? stance.isEmpty() ? "the machine as drawn" : how
+        : people + (said ? "" : "; " + how);
+  }
+
+  private static String words(Finding.Occupant who) {
+    return who.seat().equals(SeatParts.RIDER)
+        ? who.person() + " riding"
+        : who.person() + " as " + who.seat();
+  }
+}

@@ -1,0 +1,218 @@
+package org.longlow.sketcher.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.longlow.constraints.study.Study;
+import org.longlow.demo.Demos;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
+
+/** Who is drawn, in which stance, at what scale; measured on the sheet that is written. */
+class DrawOptionsTest {
+
+  private static final Pattern NUMBER = Pattern.compile("-?\\d+(?:\\.\\d+)?");
+
+  @TempDir Path folder;
+  private Path file;
+
+  private record Ran(int code, String out, String err) {}
+
+  private static Ran run(Object... args) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    int code =
+        Longlow.run(
+            new PrintWriter(out, true),
+            new PrintWriter(err, true),
+            Stream.of(args).map(String::valueOf).toArray(String[]::new));
+    return new Ran(code, out.toString(), err.toString());
+  }
+
+  @BeforeEach
+  void layout() throws IOException {
+    file = Files.writeString(folder.resolve("m.json"), Demos.text("heron"));
+  }
+
+  private Path drawn(String... options) {
+    Path out = folder.resolve("x.svg");
+    List<Object> args = new ArrayList<>(List.of("draw", file, "--out", out));
+    args.addAll(List.of(options));
+    Ran ran = run(args.toArray());
+    assertThat(ran.err()).isEmpty();
+    assertThat(ran.code()).isEqualTo(ExitCodes.FINDING_FAILS);
+    return out;
+  }
+
+  private static List<Element> paths(Path svg) throws Exception {
+    NodeList nodes =
+        DocumentBuilderFactory.newInstance()
+            .newDocumentBuilder()
+            .parse(svg.toFile())
+            .getElementsByTagName("path");
+    List<Element> out = new ArrayList<>();
+    for (int i = 0; i < nodes.getLength(); i++) {
+      out.add((Element) nodes.item(i));
+    }
+    return out;
+  }
+
+  private static Set<String> people(Path svg) throws Exception {
+    Set<String> out = new TreeSet<>();
+    for (Element path : paths(svg)) {
+      if (path.getAttribute("data-subject").startsWith("person:")) {
+        out.add(path.getAttribute("data-subject").substring(7));
+      }
+    }
+    return out;
+  }
+
+  /** Returns least x, most x, least y, most y of all that is drawn of a part, paper mm. */
+  private static double[] box(Path svg, String part) throws Exception {
+    double[] box = {1e9, -1e9, 1e9, -1e9};
+    for (Element path : paths(svg)) {
+      String layer = ((Element) path.getParentNode()).getAttribute("id");
+      if (!path.getAttribute("data-subject").equals("part:" + part)
+          || layer.contains("dimension")) {
+        continue;
+      }
+      Matcher m = NUMBER.matcher(path.getAttribute("d"));
+      for (int i = 0; m.find(); i++) {
+        double v = Double.parseDouble(m.group());
+        int at = i % 2 == 0 ? 0 : 2;
+        box[at] = Math.min(box[at], v);
+        box[at + 1] = Math.max(box[at + 1], v);
+      }
+    }
+    return box;
+  }
+
+  private static double middle(Path svg, String part) throws Exception {
+    double[] box = box(svg, part);
+    return (box[0] + box[1]) / 2;
+  }
+
+  @Test
+  void whoeverIsNamedIsDrawn() throws Exception {
+    assertThat(people(drawn())).containsExactly("Runa");
+    assertThat(people(drawn("--who", "Bram"))).containsExactly("Bram");
+    assertThat(people(drawn("--who", "Bram, Runa"))).containsExactly("Bram", "Runa");
+    assertThat(people(drawn("--stance", "unladen"))).isEmpty();
+    assertThat(people(drawn("--who", "Bram,Runa", "--stance", "full bump")))
+        .containsExactly("Bram", "Runa");
+  }
+
+  @Test
+  void theScaleAskedForIsTheScaleOfTheSheet() throws Exception {
+    double onItsSprings =
+        Study.of(Demos.layout("heron")).standing("unladen").orElseThrow().ground().wheelbaseMm();
+    for (int n : List.of(12, 40)) {
+      Path svg = drawn("--scale", "1:" + n, "--stance", "unladen");
+      double wheelbase = n * (middle(svg, "frontWheel") - middle(svg, "rearWheel"));
+      assertThat(wheelbase).as("1:" + n).isCloseTo(onItsSprings, within(0.1));
+    }
+  }
+
+  @Test
+  void theStanceAskedForIsDrawn() throws Exception {
+    double pair = clearance(drawn("--who", "Bram,Runa"));
+    double bump = clearance(drawn("--stance", "full-bump"));
+    double unladen = clearance(drawn("--stance", "unladen"));
+    assertThat(bump).isLessThan(pair);
+    assertThat(pair).isLessThan(unladen - 10);
+  }
+
+  /** How far the side cells before the rear wheel are above the road, mm. */
+  private static double clearance(Path svg) throws Exception {
+    double[] wheel = box(svg, "rearWheel");
+    double scale = 305.9 * 2 / (wheel[3] - wheel[2]);
+    return scale * (wheel[3] - box(svg, "cells")[3]);
+  }
+
+  @Test
+  void aSectionIsDrawnAsFarOpenAsAsked() throws Exception {
+    double shut = lidTop(drawn("--stance", "unladen", "--scale", "1:20"));
+    double part = lidTop(drawn("--stance", "open, lid at 30 %", "--scale", "1:20"));
+    double open = lidTop(drawn("--stance", "boot open", "--scale", "1:20"));
+    assertThat(part).isGreaterThan(shut + 1);
+    assertThat(open).isGreaterThan(part + 1);
+  }
+
+  /** Height of the top of the lid above the bottom of the rear wheel, paper mm. */
+  private static double lidTop(Path svg) throws Exception {
+    return box(svg, "rearWheel")[3] - box(svg, "lid")[2];
+  }
+
+  @ParameterizedTest(name = "{0} {1}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "--who|Zed|'Zed'|Runa, Bram",
+        "--who|Runa,Runa|twice|once",
+        "--who|Runa,Bram|passenger seat|sit Runa",
+        "--who|Bram,Runa,Zed|'Zed'|Runa, Bram",
+        "--stance|flying|'flying'|laden; unladen; laden, Runa; laden, Bram; laden, Bram and Runa;"
+            + " full bump; full droop; parked; open, lid; boot open",
+        "--stance|open, lid at 140 %|140|from 0 to 100",
+        "--stance|parked at 40 %|'parked at 40 %'|an open one",
+        "--scale|1:0|'1:0'|from 1 to 9999",
+        "--scale|ten|'ten'|such as 1:10",
+        "--scale|1:2|does not fit|take 1:10"
+      })
+  void whatIsUnknownIsRefusedWithWhatThereIs(
+      String option, String value, String says, String allowed) {
+    Path out = folder.resolve("x.svg");
+    Ran ran = run("draw", file, "--out", out, option, value);
+    assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
+    assertThat(ran.err()).contains(says, allowed, option);
+    assertThat(out).doesNotExist();
+    if (value.equals("Zed") || value.equals("flying")) {
+      Path page = folder.resolve("x.html");
+      Ran report = run("report", file, "--out", page, option, value);
+      assertThat(report.code()).isEqualTo(ExitCodes.BAD_INPUT);
+      assertThat(report.err()).contains(says, allowed);
+      assertThat(page).doesNotExist();
+    }
+  }
+
+  @Test
+  void aLadenStanceOfOthersIsRefused() {
+    Ran ran =
+        run(
+            "draw",
+            file,
+            "--out",
+            folder.resolve("x.svg"),
+            "--who",
+            "Runa",
+            "--stance",
+            "laden, Bram");
+    assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
+    assertThat(ran.err()).contains("'laden, Bram'", "Runa", "--stance laden");
+  }
+
+  @Test
+  void theReportBeginsWithWhomYouName() throws IOException {
+    Path page = folder.resolve("x.html");
+    run("report", file, "--out", page, "--who", "Bram,Runa");
+    assertThat(Files.readString(page)).contains("Elevation 1: Bram riding, Runa as passenger");
+  }
+}

@@ -1,0 +1,36 @@
+package org.longlow.sketcher.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import org.junit.jupiter.api.Test;
+
+class ProgressLineTest {
+
+  @Test
+  void theLineIsWrittenOverItselfAndWipedAtTheEnd() {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    PrintStream terminal = new PrintStream(bytes, true, StandardCharsets.UTF_8);
+    try (ProgressLine line = new ProgressLine(terminal)) {
+      line.show("refining", 1, 4);
+      line.show("refining", 2, 4);
+    }
+    String text = bytes.toString(StandardCharsets.UTF_8);
+    assertThat(text).contains("refining: 1 of 4").contains("refining: 2 of 4");
+    assertThat(text).doesNotContain("\n").endsWith("\r\u001b[K");
+  }
+
+  @Test
+  void nothingIsSaidWhereThereIsNoTerminal() {
+    try (ProgressLine line = new ProgressLine(null)) {
+      line.show("refining", 1, 4);
+    }
+    // the build's own errors go to a file or pipe
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    PrintStream terminal = new PrintStream(bytes, true, StandardCharsets.UTF_8);
+    new ProgressLine(terminal).close();
+    assertThat(bytes.size()).isZero();
+  }
+}

@@ -1,0 +1,194 @@
+package org.longlow.sketcher.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.StringReader;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Point;
+import org.longlow.constraints.check.Finding;
+import org.longlow.constraints.check.Verdict;
+import org.longlow.constraints.study.Study;
+import org.longlow.demo.Demos;
+import org.longlow.sketcher.picture.Plover;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
+import org.xml.sax.InputSource;
+
+/**
+ * Every mark of a report stands on the person it is about, as measured on the page itself: the
+ * paths of each elevation are read back and distances taken on them.
+ */
+class MarksOnPeopleTest {
+
+  private static final double SCALE = 10;
+  private static final GeometryFactory JTS = new GeometryFactory();
+  private static final Pattern NUMBER = Pattern.compile("-?\\d+(?:\\.\\d+)?");
+
+  /** Thickest cushion of the machines looked at with its board: sink is marked on the board. */
+  private static final double CUSHION_MM = 120;
+
+  /** Paths are written to 0.001 mm of paper, outlines are polygons. */
+  private static final double DRAWN_MM = 1;
+
+  static Stream<Study> machines() {
+    return Stream.concat(
+            Demos.names().stream().map(Demos::layout).map(Study::of), Stream.of(Plover.study()))
+        .map(MarksOnPeopleTest::allToldAboutPeople);
+  }
+
+  /** A report marks what fails or needs care; here that is all that is about somebody. */
+  private static Study allToldAboutPeople(Study s) {
+    List<Finding> findings =
+        s.findings().stream()
+            .map(f -> f.who().isPresent() ? f.withVerdict(Verdict.CAUTION) : f)
+            .toList();
+    return new Study(s.layout(), s.placed(), s.shapes(), s.sittings(), s.standings(), findings);
+  }
+
+  private record Elevation(
+      Map<String, Geometry> people,
+      Map<String, Geometry> parts,
+      Map<String, Point> marks,
+      String text) {}
+
+  @ParameterizedTest
+  @MethodSource("machines")
+  void everyMarkStandsOnItsPerson(Study study) throws Exception {
+    List<Elevation> elevations = elevations(Report.html(study));
+    for (Elevation e : elevations) {
+      e.people().keySet().forEach(name -> assertThat(e.text()).contains(name));
+      if (!e.marks().isEmpty()) {
+        assertThat(e.text()).containsPattern("Findings? \\d+");
+      }
+    }
+    int looked = 0;
+    for (Finding f : study.findings()) {
+      List<Elevation> with =
+          elevations.stream().filter(e -> e.marks().containsKey(f.id())).toList();
+      if (f.who().isEmpty() || f.where().isEmpty()) {
+        continue;
+      }
+      assertThat(with).as(f.id() + " is marked once").hasSize(1);
+      Geometry person = with.get(0).people().get(f.who().get().person());
+      assertThat(person).as(f.id() + ": the person it is about is drawn").isNotNull();
+      double mm = SCALE * person.distance(with.get(0).marks().get(f.id()));
+      assertThat(mm).as(f.id()).isLessThanOrEqualTo(allowedMm(f));
+      looked++;
+    }
+    assertThat(looked).isGreaterThan(20);
+  }
+
+  /** How far from the person a mark may be. */
+  private static double allowedMm(Finding f) {
+    String family = f.id().substring(0, f.id().indexOf('.'));
+    return switch (family) {
+      case "gap", "open" -> Math.max(0, f.value()) + DRAWN_MM;
+      case "sink" -> CUSHION_MM;
+      case "reach" -> Math.max(0, f.value()) + 60; // a rest is held by hand or sole round it
+      case "sight", "foot" -> 1500; // what hides the road, and the road under the foot
+      default -> DRAWN_MM;
+    };
+  }
+
+  /** Fully open or shut the lid is clear; only where it is worst does it lie under the mark. */
+  @Test
+  void aSweepIsDrawnWhereItIsWorst() throws Exception {
+    Study study = Study.of(Demos.layout("heron"));
+    Finding sweep =
+        study.findings().stream()
+            .filter(f -> f.id().equals("open.lid.lid.pillionPost"))
+            .findFirst()
+            .orElseThrow();
+    Elevation seen =
+        elevations(Report.html(study)).stream()
+            .filter(e -> e.marks().containsKey(sweep.id()))
+            .findFirst()
+            .orElseThrow();
+    Point mark = seen.marks().get(sweep.id());
+    for (String part : List.of("lid", "pillionPost")) {
+      double mm = SCALE * seen.parts().get(part).distance(mark);
+      assertThat(mm).as(part).isLessThan(Math.abs(sweep.value()) + DRAWN_MM);
+    }
+    assertThat(sweep.opening().getAsDouble()).isBetween(0.1, 0.9);
+    assertThat(seen.text())
+        .contains(String.format(Locale.ROOT, "at %.0f %%", 100 * sweep.opening().getAsDouble()));
+  }
+
+  private static List<Elevation> elevations(String html) throws Exception {
+    Document page =
+        DocumentBuilderFactory.newInstance()
+            .newDocumentBuilder()
+            .parse(new InputSource(new StringReader(html)));
+    NodeList figures = page.getElementsByTagName("figure");
+    List<Elevation> out = new ArrayList<>();
+    for (int i = 0; i < figures.getLength(); i++) {
+      Element figure = (Element) figures.item(i);
+      Map<String, Geometry> people = new HashMap<>();
+      Map<String, Geometry> parts = new HashMap<>();
+      Map<String, Point> marks = new HashMap<>();
+      NodeList paths = figure.getElementsByTagName("path");
+      for (int p = 0; p < paths.getLength(); p++) {
+        Element path = (Element) paths.item(p);
+        String subject = path.getAttribute("data-subject");
+        String layer = ((Element) path.getParentNode()).getAttribute("id");
+        if (subject.startsWith("finding:")) {
+          // the first path of a mark is the line from its place to its sign
+          marks.putIfAbsent(
+              subject.substring(8), JTS.createPoint(ring(path.getAttribute("d")).get(0)));
+        } else if (subject.startsWith("person:") && layer.endsWith("-person")) {
+          people.merge(subject.substring(7), outline(path), Geometry::union);
+        } else if (subject.startsWith("part:") && layer.matches(".*-(body|frame)")) {
+          parts.merge(subject.substring(5), outline(path), Geometry::union);
+        }
+      }
+      out.add(
+          new Elevation(
+              people,
+              parts,
+              marks,
+              figure.getElementsByTagName("figcaption").item(0).getTextContent()));
+    }
+    return out;
+  }
+
+  private static Geometry outline(Element path) {
+    Geometry all = JTS.createGeometryCollection();
+    for (String part : path.getAttribute("d").split("(?=M)")) {
+      List<Coordinate> ring = ring(part);
+      boolean closed = part.endsWith("Z") && ring.size() > 2;
+      if (closed) {
+        ring.add(ring.get(0));
+      }
+      Coordinate[] points = ring.toArray(Coordinate[]::new);
+      Geometry g = closed ? JTS.createPolygon(points).buffer(0) : JTS.createLineString(points);
+      all = all.isEmpty() ? g : all.union(g);
+    }
+    return all;
+  }
+
+  private static List<Coordinate> ring(String d) {
+    List<Coordinate> out = new ArrayList<>();
+    Matcher m = NUMBER.matcher(d);
+    while (m.find()) {
+      double x = Double.parseDouble(m.group());
+      assertThat(m.find()).isTrue();
+      out.add(new Coordinate(x, Double.parseDouble(m.group())));
+    }
+    return out;
+  }
+}
