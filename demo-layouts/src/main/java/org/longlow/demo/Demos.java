@@ -6,8 +6,10 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import org.longlow.constraints.disk.Beside;
 import org.longlow.constraints.disk.WholeFile;
 import org.longlow.constraints.json.Fault;
 import org.longlow.constraints.json.LayoutReader;
@@ -69,7 +71,8 @@ public final class Demos {
   /**
    * Writes a shipped machine's layout file, and the drawings it refers to, into a folder.
    *
-   * @param folder made if it is not there; files of the same names are replaced
+   * @param folder made if it is not there; other files of the same names are kept beside, such as
+   *     heron.replaced.json
    * @return the layout file
    * @throws IOException if the folder cannot be written
    */
@@ -88,8 +91,15 @@ public final class Demos {
     }
   }
 
+  /** A file of that name that says something else is somebody's work: it is kept beside. */
   private static void write(String text, Path file) throws IOException {
     byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+    if (Files.isRegularFile(file)) {
+      if (Files.size(file) == bytes.length && Arrays.equals(Files.readAllBytes(file), bytes)) {
+        return;
+      }
+      Beside.keep(file, "replaced");
+    }
     WholeFile.write(file, out -> out.write(bytes));
   }
 

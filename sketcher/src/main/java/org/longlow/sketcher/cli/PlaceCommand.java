@@ -6,7 +6,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.longlow.constraints.disk.Beside;
 import org.longlow.constraints.json.LayoutWriter;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.suit.SuitReport;
@@ -69,8 +71,9 @@ final class PlaceCommand implements Callable<Integer> {
     }
     new PlaceText(report).lines().forEach(text::println);
     if (out != null) {
-      save(report.best().get().layout());
+      Optional<Path> kept = save(report.best().get().layout());
       text.println("saved with alternative 1: " + out);
+      kept.ifPresent(k -> text.println("the file that was there is kept as " + k));
     }
     text.flush();
     return ExitCodes.of(report.best().get().study());
@@ -85,9 +88,16 @@ final class PlaceCommand implements Callable<Integer> {
     Outputs.file(out);
   }
 
-  /** Drawings that outlines are traced from go where the layout goes. */
-  private void save(Layout best) throws IOException {
+  /**
+   * Drawings that outlines are traced from go where the layout goes.
+   *
+   * @return where the layout is kept that was there
+   */
+  private Optional<Path> save(Layout best) throws IOException {
     TracedFiles.copy(best, file.toAbsolutePath().getParent(), out.toAbsolutePath().getParent());
+    Optional<Path> kept =
+        Files.exists(out) ? Optional.of(Beside.keep(out, "replaced")) : Optional.empty();
     LayoutWriter.save(best, out);
+    return kept;
   }
 }

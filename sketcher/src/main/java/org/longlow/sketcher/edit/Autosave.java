@@ -2,14 +2,17 @@ package org.longlow.sketcher.edit;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.longlow.constraints.disk.Beside;
+import org.longlow.constraints.disk.Leftovers;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.LayoutWriter;
 import org.longlow.constraints.json.ReadResult;
@@ -24,8 +27,8 @@ public final class Autosave {
 
   private static final String ENDING = ".longlow-autosave.json";
 
-  /** Folder under the user's home for work without a file. */
-  public static final String HOME_FOLDER = ".longlow";
+  /** Longest stem of a name; with what is added it stays below 255 bytes, the usual limit. */
+  private static final int LONGEST_STEM = 120;
 
   private final Path homeless;
 
@@ -36,9 +39,14 @@ public final class Autosave {
     this.homeless = homeless.toAbsolutePath();
   }
 
-  /** Returns the autosave that keeps work without a file under the user's home. */
+  /** Returns the autosave that keeps work without a file in the user's own folder for that. */
   public static Autosave atHome() {
-    return new Autosave(Path.of(System.getProperty("user.home", "."), HOME_FOLDER));
+    return new Autosave(StateFolder.ofThisUser());
+  }
+
+  /** Returns where it is marked which files are open. */
+  Path claims() {
+    return homeless.resolve("open");
   }
 
   /**
@@ -50,9 +58,24 @@ public final class Autosave {
    */
   public record Found(Path copy, Layout layout, Instant at) {}
 
+  /**
+   * Unsaved work that was found and cannot be read.
+   *
+   * @param copy where it is kept
+   * @param at when it was last written
+   * @param trouble what is wrong with it, on one line
+   */
+  public record Broken(Path copy, Instant at, String trouble) {}
+
   /** Returns where unsaved work on a file is kept. */
   public static Path copyOf(Path file) {
-    return file.toAbsolutePath().resolveSibling("." + file.getFileName() + ENDING);
+    return file.toAbsolutePath().resolveSibling("." + stem(file.getFileName() + "") + ENDING);
+  }
+
+  /** Returns where unsaved work on a file is kept if nothing can be written beside the file. */
+  Path awayFrom(Path file) {
+    String where = Digest.of(file.toAbsolutePath().normalize().toString()).substring(0, 16);
+    return homeless.resolve(stem(safe(file.getFileName() + "")) + "-" + where + ENDING);
   }
 
   /** Returns where unsaved work of a session is kept; no two sessions without a file share it. */
@@ -61,7 +84,9 @@ public final class Autosave {
         .file()
         .map(f -> copyOf(f.path()))
         .orElseGet(
-            () -> homeless.resolve(safe(session.layout().name()) + "-" + session.stamp() + ENDING));
+            () ->
+                homeless.resolve(
+                    stem(safe(session.layout().name())) + "-" + session.stamp() + ENDING));
   }
 
   /**
@@ -72,11 +97,41 @@ public final class Autosave {
    */
   public static void write(Layout layout, Path copy, Optional<Path> drawings) throws IOException {
     Path folder = copy.toAbsolutePath().getParent();
-    Files.createDirectories(folder);
+    create(folder);
     if (drawings.isPresent()) {
       TracedFiles.copy(layout, drawings.get(), folder);
     }
-    LayoutWriter.save(layout, copy);
+    LayoutWriter.savePrivate(layout, copy);
+  }
+
+  /** Makes a folder that only its owner looks into, where the file system knows owners. */
+  private static void create(Path folder) throws IOException {
+    if (!Files.isDirectory(folder)) {
+      Files.createDirectories(folder.toAbsolutePath().getParent());
+      boolean owners =
+          Files.getFileStore(folder.toAbsolutePath().getParent())
+              .supportsFileAttributeView("posix");
+      if (owners) {
+        Files.createDirectories(
+            folder,
+            PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rwx------")));
+      } else {
+        Files.createDirectories(folder);
+      }
+    }
+  }
+
+  /**
+   * Puts a copy that somebody else left out of the way of the next one, under a name of its own.
+   *
+   * @return where it is now
+   */
+  static Path setAside(Path copy) throws IOException {
+    String name = copy.getFileName().toString().replace(ENDING, "").replaceFirst("^\\.", "");
+    Path aside = copy.resolveSibling(name.replaceFirst("\\.json$", "") + ".unsaved.json");
+    Path free = Beside.free(aside);
+    Files.move(copy, free);
+    return free;
   }
 
   /** Removes a copy if there is one. */
@@ -84,39 +139,79 @@ public final class Autosave {
     Files.deleteIfExists(copy);
   }
 
-  /** Returns the unsaved work that belongs to {@code file} and differs from {@code layout}. */
+  /**
+   * Returns the unsaved work that belongs to {@code file} and differs from {@code layout}; the
+   * latest if it was kept in two places.
+   */
   public Optional<Found> beside(Path file, Layout layout) {
-    return read(copyOf(file)).filter(f -> !f.layout().equals(layout));
+    return Stream.of(copyOf(file), awayFrom(file))
+        .flatMap(c -> read(c).stream())
+        .filter(f -> !f.layout().equals(layout))
+        .max(Comparator.comparing(Found::at));
   }
 
-  /** Returns unsaved work that never had a file, the latest first. */
+  /** Returns the unsaved work that belongs to {@code file} and cannot be read. */
+  public List<Broken> brokenBeside(Path file) {
+    return Stream.of(copyOf(file), awayFrom(file)).flatMap(c -> broken(c).stream()).toList();
+  }
+
+  /** Returns unsaved work that is kept away from any file, the latest first. */
   public List<Found> homeless() {
-    List<Found> found = new ArrayList<>();
-    if (Files.isDirectory(homeless)) {
-      try (Stream<Path> files = Files.list(homeless)) {
-        files
-            .filter(f -> f.getFileName().toString().endsWith(ENDING))
-            .sorted()
-            .forEach(f -> read(f).ifPresent(found::add));
-      } catch (IOException | UncheckedIOException e) {
-        // An unreadable folder holds nothing that could be offered.
-        return List.of();
-      }
+    return kept().stream()
+        .flatMap(f -> read(f).stream())
+        .sorted(Comparator.comparing(Found::at).reversed())
+        .toList();
+  }
+
+  /** Returns unsaved work kept away from any file that cannot be read, the latest first. */
+  public List<Broken> brokenHomeless() {
+    return kept().stream()
+        .flatMap(f -> broken(f).stream())
+        .sorted(Comparator.comparing(Broken::at).reversed())
+        .toList();
+  }
+
+  private List<Path> kept() {
+    if (!Files.isDirectory(homeless)) {
+      return List.of();
     }
-    found.sort(Comparator.comparing(Found::at).reversed());
-    return found;
+    Leftovers.clear(homeless);
+    try (Stream<Path> files = Files.list(homeless)) {
+      return files.filter(f -> f.getFileName().toString().endsWith(ENDING)).sorted().toList();
+    } catch (IOException | UncheckedIOException e) {
+      // An unreadable folder holds nothing that could be offered.
+      return List.of();
+    }
   }
 
   private static Optional<Found> read(Path copy) {
-    if (!Files.isRegularFile(copy) || !(LayoutReader.read(copy) instanceof ReadResult.Read sound)) {
-      return Optional.empty();
-    }
+    return Files.isRegularFile(copy) && LayoutReader.read(copy) instanceof ReadResult.Read sound
+        ? Optional.of(new Found(copy, sound.layout(), at(copy)))
+        : Optional.empty();
+  }
+
+  private static Optional<Broken> broken(Path copy) {
+    return Files.exists(copy) && LayoutReader.read(copy) instanceof ReadResult.Refused refused
+        ? Optional.of(new Broken(copy, at(copy), refused.faults().get(0).line()))
+        : Optional.empty();
+  }
+
+  private static Instant at(Path copy) {
     try {
-      return Optional.of(
-          new Found(copy, sound.layout(), Files.getLastModifiedTime(copy).toInstant()));
+      return Files.getLastModifiedTime(copy).toInstant();
     } catch (IOException e) {
-      return Optional.empty();
+      return Instant.EPOCH;
     }
+  }
+
+  /** A long name is shortened; a digest of it keeps it apart from others. */
+  private static String stem(String name) {
+    byte[] bytes = name.getBytes(StandardCharsets.UTF_8);
+    if (bytes.length <= LONGEST_STEM) {
+      return name;
+    }
+    int end = name.offsetByCodePoints(0, Math.min(20, name.codePointCount(0, name.length())));
+    return name.substring(0, end) + "-" + Digest.of(name).substring(0, 16);
   }
 
   private static String safe(String name) {

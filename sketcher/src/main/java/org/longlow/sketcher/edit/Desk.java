@@ -52,6 +52,13 @@ public final class Desk implements AutoCloseable {
   /** A file that could not be opened. */
   public record Refusal(Path path, List<Fault> faults) {}
 
+  /**
+   * What to say before unsaved work is left.
+   *
+   * @param kept whether the work is safe
+   */
+  public record Parting(boolean kept, String words) {}
+
   /** A drag under way, as it was at the last answer. */
   public record DragNow(String pin, PointMm begin, List<String> words, List<String> stops) {}
 
@@ -155,8 +162,14 @@ public final class Desk implements AutoCloseable {
     files.checkDisk();
   }
 
+  /** Returns what to say before the board is left for {@code doing}; empty if all is saved. */
+  public Optional<Parting> parting(String doing) {
+    return files.parting(doing);
+  }
+
   /** Puts another session on the board. */
   void begin(Session next) {
+    files.release();
     session = next;
     files.clearRefusal();
     shown = null;
@@ -171,6 +184,7 @@ public final class Desk implements AutoCloseable {
 
   /** Goes back to the start page; unsaved work stays in its copy. */
   public void leave() {
+    files.release();
     session = null;
     shown = null;
     files.clearRefusal();
@@ -390,5 +404,6 @@ public final class Desk implements AutoCloseable {
   public void close() {
     errands.close();
     keeper.close();
+    files.release();
   }
 }

@@ -4,9 +4,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.List;
 import org.longlow.constraints.json.Fault;
 import org.longlow.constraints.json.LayoutReader;
@@ -21,6 +18,9 @@ import org.longlow.constraints.layout.Layout;
  * @param digest SHA-256 of its bytes then, hex; empty if there was no file
  */
 public record LayoutFile(Path path, String digest) {
+
+  private static final String UNREADABLE = "unreadable";
+
   public LayoutFile {
     path = path.toAbsolutePath().normalize();
   }
@@ -73,14 +73,12 @@ public record LayoutFile(Path path, String digest) {
 
   private static String digestOf(Path path) {
     try {
-      MessageDigest sha = MessageDigest.getInstance("SHA-256");
-      return HexFormat.of().formatHex(sha.digest(Files.readAllBytes(path)));
+      boolean odd = Files.exists(path) && !Files.isRegularFile(path);
+      return odd ? UNREADABLE : Digest.of(path);
     } catch (NoSuchFileException e) {
       return "";
     } catch (IOException e) {
-      return "unreadable";
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java platform has SHA-256", e);
+      return UNREADABLE;
     }
   }
 }

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashSet;
 import java.util.Set;
+import org.longlow.constraints.disk.WholeFile;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
@@ -40,7 +41,7 @@ public final class TracedFiles {
       Path target = to.resolve(name).normalize();
       if (target.startsWith(to.normalize()) && Files.exists(source) && !Files.exists(target)) {
         Files.createDirectories(target.getParent());
-        Files.copy(source, target);
+        WholeFile.write(target, out -> Files.copy(source, out));
       }
     }
   }

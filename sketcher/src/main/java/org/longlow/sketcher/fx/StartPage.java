@@ -158,6 +158,19 @@ final class StartPage extends StackPane {
       line.getStyleClass().addAll("notice", "notice-care");
       found.getChildren().add(line);
     }
+    for (Autosave.Broken work : desk.autosave().brokenHomeless()) {
+      String words =
+          "Unsaved work of "
+              + WHEN.format(work.at())
+              + " cannot be read: "
+              + work.trouble()
+              + ". It is kept as "
+              + work.copy()
+              + ".";
+      HBox line = new HBox(8, Bits.wrapped(words, "start-line"));
+      line.getStyleClass().addAll("notice", "notice-care");
+      found.getChildren().add(line);
+    }
   }
 
   private void refresh() {

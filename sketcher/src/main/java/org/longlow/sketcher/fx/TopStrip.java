@@ -13,6 +13,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
+import org.longlow.constraints.disk.Beside;
 import org.longlow.sketcher.edit.Desk;
 import org.longlow.sketcher.edit.LayoutFile;
 import org.longlow.sketcher.edit.Notice;
@@ -34,7 +35,7 @@ final class TopStrip extends VBox {
   private final HBox saveLine = new HBox(6);
   private final TextField path = new TextField();
 
-  TopStrip(Desk desk, Runnable make, Runnable keys) {
+  TopStrip(Desk desk, Runnable leave, Runnable make, Runnable keys) {
     this.desk = desk;
     getStyleClass().add("top");
     save = Bits.words("save", "Save", "save", this::save);
@@ -52,7 +53,7 @@ final class TopStrip extends VBox {
     HBox line =
         new HBox(
             8,
-            Bits.words("open", "Machines", "back to the list of machines", desk::leave),
+            Bits.words("open", "Machines", "back to the list of machines", leave),
             name,
             state,
             Bits.gap(),
@@ -114,7 +115,9 @@ final class TopStrip extends VBox {
             .map(f -> f.path().toString())
             .orElseGet(
                 () ->
-                    Path.of(System.getProperty("user.dir"), session.layout().name() + ".json")
+                    Beside.free(
+                            Path.of(
+                                System.getProperty("user.dir"), session.layout().name() + ".json"))
                         .toString()));
     showLine(true);
     path.requestFocus();

@@ -1,6 +1,7 @@
 package org.longlow.sketcher.fx;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Executor;
 import javafx.application.Platform;
 import javafx.geometry.Pos;
@@ -58,7 +59,7 @@ final class Window extends StackPane {
     start = new StartPage(desk, shipped);
     makePane = new MakePane(desk, owner, maker, () -> over(null));
     keysPane = new KeysPane(() -> over(null));
-    top = new TopStrip(desk, this::make, () -> over(keysPane));
+    top = new TopStrip(desk, this::leave, this::make, () -> over(keysPane));
     getStyleClass().add("window");
     getStylesheets().add(Window.class.getResource("bench.css").toExternalForm());
     StackPane middle = new StackPane(board, makePane, keysPane);
@@ -185,7 +186,7 @@ final class Window extends StackPane {
     } else if (UNDO.match(e)) {
       desk.undo();
     } else if (OPEN.match(e)) {
-      desk.leave();
+      leave();
     } else if (MAKE.match(e)) {
       make();
     } else if (e.isShortcutDown() && e.getCode() == KeyCode.DIGIT1) {
@@ -227,23 +228,37 @@ final class Window extends StackPane {
   }
 
   /**
-   * Asked to close: with unsaved work it stays once, and says so; asked again it goes, and the work
-   * is offered at the next opening.
+   * Asked to close: with unsaved work it stays once, and says so; asked again it goes if the work
+   * is kept, to be offered at the next opening.
    *
    * @return whether to close
    */
   boolean mayClose(Runnable close) {
-    boolean unsaved = desk.session().map(s -> s.isChanged()).orElse(false);
-    boolean said = desk.notices().stream().anyMatch(n -> n.topic().equals("close"));
-    if (!unsaved || said) {
+    return mayPart("close", "Close", close);
+  }
+
+  /** Back to the list of machines, asked about in the same way. */
+  private void leave() {
+    if (mayPart("leave", "Leave", desk::leave)) {
+      desk.leave();
+    }
+  }
+
+  private boolean mayPart(String doing, String button, Runnable part) {
+    Optional<Desk.Parting> parting = desk.parting(doing);
+    boolean said = desk.notices().stream().anyMatch(n -> n.topic().equals(doing));
+    if (parting.isEmpty() || said && parting.get().kept()) {
       return true;
     }
+    boolean kept = parting.get().kept();
     desk.tell(
         new Notice(
-            "close",
-            Notice.Mood.CARE,
-            "There is unsaved work. If you close, it is kept and offered the next time.",
-            List.of(new Notice.Answer("Save", top::save), new Notice.Answer("Close", close))));
+            doing,
+            kept ? Notice.Mood.CARE : Notice.Mood.BAD,
+            parting.get().words(),
+            List.of(
+                new Notice.Answer("Save", top::save),
+                new Notice.Answer(kept ? button : button + " and lose it", part))));
     return false;
   }
 }
