@@ -406,9 +406,4 @@ public final class Desk implements AutoCloseable {
     keeper.close();
     files.release();
   }
-
-  /** Waits after {@link #close} until no file is written any more; returns whether it came to. */
-  public boolean awaitEnd(long seconds) throws InterruptedException {
-    return keeper.awaitEnd(seconds);
-  }
 }

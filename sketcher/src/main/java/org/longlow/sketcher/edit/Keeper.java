@@ -179,8 +179,14 @@ final class Keeper {
         });
   }
 
+  /** Ends when all that was asked for is on the disk. */
   void close() {
     thread.close();
+    try {
+      thread.awaitEnd(PATIENCE_S);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
   }
 
   /** Waits after {@link #close} until nothing is written any more; returns whether it came to. */

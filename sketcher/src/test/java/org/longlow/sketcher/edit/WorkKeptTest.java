@@ -36,9 +36,8 @@ class WorkKeptTest {
   }
 
   @AfterEach
-  void end() throws InterruptedException {
+  void end() {
     desk.close();
-    assertThat(desk.awaitEnd(20)).isTrue();
   }
 
   private void until(BooleanSupplier done) throws InterruptedException {
@@ -181,9 +180,10 @@ class WorkKeptTest {
                         "$1{\"svg\": \"gone.svg\", \"path\": \"lump\", \"scale\": \"1 mm\"}"),
                 "gone.svg");
     for (Map.Entry<String, String> one : broken.entrySet()) {
-      Files.writeString(Autosave.copyOf(file), one.getKey());
+      // the last window tidies its own copy first, or it would take this one for it
       desk.close();
       begin();
+      Files.writeString(Autosave.copyOf(file), one.getKey());
       open(file);
       assertThat(notice("broken").get().text()).contains(one.getValue(), "It is kept as");
       change("1700 mm");

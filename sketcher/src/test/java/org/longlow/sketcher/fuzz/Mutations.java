@@ -73,14 +73,26 @@ final class Mutations {
   /** Returns a copy of {@code root} spoilt in one to three places. */
   JsonNode spoilt(JsonNode root) {
     JsonNode copy = root.deepCopy();
+    // every second one only gets other figures, so that the reader lets many pass
+    boolean figuresOnly = random.nextBoolean();
     for (int n = 1 + random.nextInt(3); n > 0; n--) {
       List<Spot> spots = new ArrayList<>();
       collect(copy, spots);
-      if (!spots.isEmpty()) {
+      if (figuresOnly) {
+        spots.removeIf(s -> !hasFigure(value(s)));
+      }
+      if (figuresOnly && !spots.isEmpty()) {
+        Spot spot = spots.get(random.nextInt(spots.size()));
+        set(spot, scaled(value(spot)));
+      } else if (!spots.isEmpty()) {
         spoil(spots.get(random.nextInt(spots.size())), spots);
       }
     }
     return copy;
+  }
+
+  private static boolean hasFigure(JsonNode value) {
+    return value.isNumber() || value.isTextual() && NUMBER.matcher(value.asText()).find();
   }
 
   private static void collect(JsonNode node, List<Spot> spots) {
