@@ -22,7 +22,7 @@ import picocli.CommandLine.Spec;
     footer = "Without arguments the window opens.",
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
-      "0:every finding passes",
+      "0:no finding fails",
       "1:internal error",
       "2:bad arguments or file",
       "3:a finding fails",

@@ -259,7 +259,7 @@ class CommandTest {
   @Test
   void helpListsTheExitCodes() {
     assertThat(run("--help").out())
-        .contains("Exit codes:", "0   every finding passes", "4   the layout contradicts itself");
+        .contains("Exit codes:", "0   no finding fails", "4   the layout contradicts itself");
   }
 
   @Test
