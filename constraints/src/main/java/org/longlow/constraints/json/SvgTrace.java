@@ -95,7 +95,7 @@ record SvgTrace(
     } catch (XMLStreamException e) {
       return fault(
           false,
-          "is not sound XML"
+          "is not well-formed XML"
               + (e.getLocation() == null ? "" : " at line " + e.getLocation().getLineNumber()),
           "save it again as plain SVG");
     } catch (IOException e) {

@@ -129,7 +129,7 @@ class SvgTraceTest {
           <rect id='o' width='9' height='9'/>    ~ o ~ is the id of no path
           <rect width='9' height='9'/>           ~ `` ~ finds no path
           <path id='o' transform='bend(3)' d='M0 0h9v9z'/> ~ o ~ transform that cannot be read
-          <g                                     ~ o ~ is not sound XML
+          <g                                     ~ o ~ is not well-formed XML
           """)
   void wrongPathIsAFault(String body, String id, String words) throws IOException {
     assertThat(trace(body, id, 1).fault()).contains(words);

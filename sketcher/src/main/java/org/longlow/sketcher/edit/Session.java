@@ -150,7 +150,7 @@ public final class Session {
     }
     LayoutFile.Opening opening = LayoutFile.open(file.path());
     if (opening instanceof LayoutFile.Opening.Opened opened) {
-      apply(Edit.to("take the file from disk", opened.layout()));
+      apply(Edit.to("bring in the other file", opened.layout()));
       file = opened.file();
       kept = layout();
     }

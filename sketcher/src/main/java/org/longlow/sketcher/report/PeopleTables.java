@@ -151,7 +151,7 @@ final class PeopleTables {
         List.of(
             name,
             sign
-                + load.verdict().words()
+                + (kind.equals("pass") ? "holds" : load.verdict().words())
                 + (load.holdsBump() ? "" : "; a 1 g bump reaches the board"),
             Say.value(load.normalN(), "N"),
             Say.mm(load.sinkMm()) + " ±20 %",
