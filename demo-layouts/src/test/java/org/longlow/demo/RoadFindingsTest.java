@@ -414,4 +414,16 @@ class RoadFindingsTest {
     infinite.removeIf(f -> !Double.isInfinite(f.value()) && !f.text().contains("Infinity"));
     assertThat(infinite).isEmpty();
   }
+
+  @Test
+  void aTieThatTiesNothingIsSaid() {
+    Study study =
+        study(
+            "heron",
+            "\"pins\": [\"trailPoint\", \"headBottom\", \"headTop\"]",
+            "\"pins\": [\"headBottom\", \"headBottom\", \"headBottom\"]");
+    Finding tie = finding(study, "redundant.axisTrail");
+    assertThat(tie.verdict()).isEqualTo(Verdict.CAUTION);
+    assertThat(tie.text()).contains("ties nothing");
+  }
 }

@@ -35,6 +35,7 @@ public final class Checks {
     Layout layout = placed.layout();
     List<Finding> findings = new ArrayList<>();
     add(findings, FindingGroup.LAYOUT, SolveFindings.of(placed));
+    add(findings, FindingGroup.SEAT, CrewFindings.of(layout));
     for (Sitting sitting : sittings) {
       List<Finding> person = new ArrayList<>();
       add(person, FindingGroup.SEAT, SeatFindings.of(sitting));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.longlow.constraints.seat.SeatParts;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.pose.Comfort;
@@ -44,10 +45,31 @@ final class PoseFindings {
     return findings;
   }
 
+  /** Whoever steers needs grips; a passenger may do without. */
+  private static Finding noGrips(Sitting sitting, String stance) {
+    boolean steers = sitting.seat().equals(SeatParts.RIDER);
+    return Finding.note(
+        "reach." + SeatFindings.name(sitting) + ".hands",
+        SeatFindings.who(sitting) + ", hands",
+        stance,
+        steers ? Verdict.FAIL : Verdict.CAUTION,
+        Double.NaN,
+        "mm",
+        "this layout",
+        SeatFindings.who(sitting)
+            + (steers
+                ? " has no grips to steer by; add a grip."
+                : " has no grips to hold on to; add a grip, or see what else there is to hold."));
+  }
+
   private static void reach(
       List<Finding> findings, Sitting sitting, String stance, PoseResult pose) {
     for (PoseResult.Limb limb : PoseResult.Limb.values()) {
       boolean arm = limb == PoseResult.Limb.ARM;
+      if (arm && sitting.parts().hands().isEmpty()) {
+        findings.add(noGrips(sitting, stance));
+        continue;
+      }
       String id = "reach." + SeatFindings.name(sitting) + (arm ? ".hands" : ".feet");
       PointMm at = arm ? pose.posture().grip() : pose.posture().ball();
       Optional<PoseResult.Shortfall> shortfall =

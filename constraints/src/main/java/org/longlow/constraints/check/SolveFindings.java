@@ -207,15 +207,18 @@ final class SolveFindings {
               "redundant." + r.tie(),
               r.tie(),
               "",
-              Verdict.PASS,
+              r.impliedBy().isEmpty() ? Verdict.CAUTION : Verdict.PASS,
               Double.NaN,
               "",
               SOURCE,
               "Tie "
                   + r.tie()
-                  + " says nothing new: it follows from "
-                  + String.join(", ", r.impliedBy())
-                  + "."));
+                  + (r.impliedBy().isEmpty()
+                      ? " holds whatever moves, so it ties nothing; look whether it names the pins"
+                          + " you mean."
+                      : " says nothing new: it follows from "
+                          + String.join(", ", r.impliedBy())
+                          + ".")));
     }
     for (String tie : diagnosis.nearSingular()) {
       findings.add(

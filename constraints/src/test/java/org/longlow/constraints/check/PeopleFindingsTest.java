@@ -2,6 +2,8 @@ package org.longlow.constraints.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
@@ -128,5 +130,42 @@ class PeopleFindingsTest {
       Finding before = byWords.put(f.text(), f);
       assertThat(before).as("%s", f).isNull();
     }
+  }
+
+  /** Returns trestle without some of its parts, or its crew. */
+  private static List<Finding> without(String group, String... names) throws Exception {
+    ObjectNode root = (ObjectNode) new ObjectMapper().readTree(trestle());
+    for (String name : names) {
+      assertThat(((ObjectNode) root.get(group)).remove(name)).as(name).isNotNull();
+    }
+    root.with("limits").removeAll();
+    return findings(root.toString());
+  }
+
+  @Test
+  void whoHasNoGripsReachesNone() throws Exception {
+    List<Finding> findings = without("parts", "grips");
+    for (String who : List.of("Mara", "Tor")) {
+      Finding hands = byId(findings, "reach." + who + ".hands");
+      assertThat(hands.verdict()).isEqualTo(Verdict.FAIL);
+      assertThat(hands.text()).contains("no grips to steer by");
+      assertThat(byId(findings, "reach." + who + ".feet").verdict()).isEqualTo(Verdict.PASS);
+    }
+  }
+
+  @Test
+  void whoHasNoSeatHasNowhereToSit() throws Exception {
+    List<Finding> findings = without("parts", "pan");
+    for (String who : List.of("Mara", "Tor")) {
+      assertThat(byId(findings, "seat." + who).verdict()).isEqualTo(Verdict.FAIL);
+      assertThat(byId(findings, "seat." + who).text()).contains("nowhere to sit");
+    }
+    assertThat(findings(trestle())).noneMatch(f -> f.text().contains("nowhere to sit"));
+  }
+
+  @Test
+  void aMachineWithoutCrewIsNotPassedInSilence() throws Exception {
+    assertThat(byId(without("crew", "Mara", "Tor"), "crew").verdict()).isEqualTo(Verdict.CAUTION);
+    assertThat(findings(trestle())).noneMatch(f -> f.id().equals("crew"));
   }
 }

@@ -1,0 +1,57 @@
+package org.longlow.constraints.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Person;
+import org.longlow.constraints.seat.SeatParts;
+
+/**
+ * Whether there is somebody to ride, and a seat for each of them: without, little can be judged.
+ */
+final class CrewFindings {
+
+  private static final String SOURCE = "this layout";
+
+  private CrewFindings() {}
+
+  static List<Finding> of(Layout layout) {
+    List<Finding> findings = new ArrayList<>();
+    Set<String> seats = SeatParts.of(layout).keySet();
+    for (Person person : layout.crew().values()) {
+      for (String seat : person.seats()) {
+        if (!seats.contains(seat)) {
+          findings.add(
+              Finding.note(
+                      "seat." + person.name() + (seat.equals(SeatParts.RIDER) ? "" : "." + seat),
+                      person.name(),
+                      "",
+                      Verdict.FAIL,
+                      Double.NaN,
+                      "",
+                      SOURCE,
+                      person.name()
+                          + " has nowhere to sit: the "
+                          + seat
+                          + " seat has no pan; add a cushion with the role pan.")
+                  .about(person.name(), seat));
+        }
+      }
+    }
+    if (layout.crew().isEmpty()) {
+      findings.add(
+          Finding.note(
+              "crew",
+              "crew",
+              "",
+              Verdict.CAUTION,
+              Double.NaN,
+              "",
+              SOURCE,
+              "Nobody is said to ride it, so seat, reach, sight, lean and laden loads are not judged;"
+                  + " add somebody to the crew."));
+    }
+    return findings;
+  }
+}
