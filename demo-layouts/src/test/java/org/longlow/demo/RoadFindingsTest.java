@@ -17,11 +17,14 @@ import org.longlow.constraints.check.Verdict;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.ReadResult;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.machine.LeanClearance;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Prism;
+import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Ground;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
@@ -80,7 +83,10 @@ class RoadFindingsTest {
   /** The tip angle by turning the parked machine about each edge of its three supports. */
   private static double tipByTurning(Study study) {
     Standing parked =
-        study.standings().stream().filter(s -> s.name().equals("parked")).findFirst().orElseThrow();
+        study.standings().stream()
+            .filter(s -> s.kind() == Stance.Kind.PARKED)
+            .findFirst()
+            .orElseThrow();
     double m = 0;
     double x = 0;
     double y = 0;
@@ -154,9 +160,17 @@ class RoadFindingsTest {
     Study right = withCrate("-240 mm", "300 mm");
     assertThat(finding(left, "load.unladen").text()).contains("to the left of the middle");
     assertThat(finding(right, "load.unladen").text()).contains("to the right of the middle");
-    double y = left.standing("unladen").orElseThrow().load().total().yMm();
-    double mass = left.standing("unladen").orElseThrow().load().total().massKg();
-    double stand = study("heron").standing("unladen").orElseThrow().load().total().yMm();
+    double y =
+        left.standing(Condition.empty(Stance.Kind.UNLADEN)).orElseThrow().load().total().yMm();
+    double mass =
+        left.standing(Condition.empty(Stance.Kind.UNLADEN)).orElseThrow().load().total().massKg();
+    double stand =
+        study("heron")
+            .standing(Condition.empty(Stance.Kind.UNLADEN))
+            .orElseThrow()
+            .load()
+            .total()
+            .yMm();
     assertThat(y).isCloseTo((16 * 270 + stand * (mass - 16)) / mass, within(1e-9));
   }
 
@@ -165,7 +179,7 @@ class RoadFindingsTest {
    * degree: at each roll the springs are put in balance by halving the error of each travel, the
    * machine is set on the road and every corner is looked at.
    */
-  private static double touchByScanning(Study study, String stance, boolean left, String only) {
+  private static double touchByScanning(Study study, Condition stance, boolean left, String only) {
     Standing standing = study.standing(stance).orElseThrow();
     Wheels wheels = Wheels.of(study.layout(), study.placed().places());
     double[] travel = {standing.frontTravelMm(), standing.rearTravelMm()};
@@ -213,7 +227,7 @@ class RoadFindingsTest {
           standing.shapes().containsKey(only)
               ? standing.shapes().get(only).prisms()
               : standing.rider().seated().stream()
-                  .filter(r -> r.person().equals(only))
+                  .filter(r -> r.who().person().equals(only))
                   .findFirst()
                   .orElseThrow()
                   .body();
@@ -247,7 +261,7 @@ class RoadFindingsTest {
     Study heron = study("heron");
     for (boolean left : new boolean[] {true, false}) {
       Finding first = finding(heron, left ? "lean.left" : "lean.right");
-      double scanned = touchByScanning(heron, first.stance(), left, first.subject());
+      double scanned = touchByScanning(heron, first.stance().orElseThrow(), left, first.subject());
       // 0.03: the scan goes in steps of 0.02, travels between 2 degree steps are interpolated
       assertThat(first.value()).as(first.id()).isCloseTo(scanned, within(0.03));
       assertThat(first.text()).contains("km/h", "g sideways");
@@ -300,7 +314,7 @@ class RoadFindingsTest {
             "\"y\": \"268 mm\", \"length\": \"110 mm\"",
             "\"y\": \"560 mm\", \"length\": \"110 mm\"");
     Finding boot = finding(low, "lean.left.Bram.body");
-    assertThat(boot.who()).contains(new Finding.Occupant("Bram", "rider"));
+    assertThat(boot.who()).contains(new Occupant("Bram", "rider"));
     assertThat(boot.value()).isLessThan(45);
   }
 
@@ -310,9 +324,9 @@ class RoadFindingsTest {
     Study study = Study.of(Demos.layout(name));
     Wheels wheels = Wheels.of(study.layout(), study.placed().places());
     Places drawn = study.placed().places();
-    for (String stance : List.of("full bump", "full droop")) {
-      Places places = study.standing(stance).orElseThrow().places();
-      boolean up = stance.equals("full bump");
+    for (Stance.Kind stance : List.of(Stance.Kind.FULL_BUMP, Stance.Kind.FULL_DROOP)) {
+      Places places = study.standing(Condition.empty(stance)).orElseThrow().places();
+      boolean up = stance == Stance.Kind.FULL_BUMP;
       double front = drawn.value(up ? wheels.fork().bump() : wheels.fork().droop());
       double rear = drawn.value(up ? wheels.arm().bump() : wheels.arm().droop());
       for (Map.Entry<String, Double> e :

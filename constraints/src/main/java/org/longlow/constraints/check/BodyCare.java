@@ -3,7 +3,9 @@ package org.longlow.constraints.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.longlow.constraints.law.Known;
 import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.stand.Condition;
 import org.longlow.rider.seat.SeatOutcome;
 
 /**
@@ -12,10 +14,15 @@ import org.longlow.rider.seat.SeatOutcome;
  */
 final class BodyCare {
 
+  private static final List<Basis> SURVEY =
+      List.of(
+          Basis.published(Known.CHECKED, "range of the ANSUR II survey, 2012"),
+          Basis.judgement("what is unusual is a judgement at 3.5 standard deviations"));
+
   private BodyCare() {}
 
   /** Returns what is odd about this person, one finding for all of it; empty if nothing is. */
-  static List<Finding> notes(Sitting sitting, String stance) {
+  static List<Finding> notes(Sitting sitting, Condition stance) {
     List<String> notes = new ArrayList<>(sitting.body().measures().notes());
     if (!settled(sitting)) {
       notes.add("Posture and sink did not agree, so every figure about this seat is rough.");
@@ -24,25 +31,23 @@ final class BodyCare {
       return List.of();
     }
     return List.of(
-        Finding.note(
-            "body." + SeatFindings.name(sitting),
-            SeatFindings.who(sitting) + ", body",
-            stance,
+        new Finding(
+            FindingKind.BODY,
+            About.person(sitting.occupant(), "body"),
+            Optional.of(stance),
             Verdict.CAUTION,
-            Double.NaN,
-            "",
-            "range of the ANSUR II survey, 2012; what is unusual is a judgement at 3.5 standard"
-                + " deviations",
-            SeatFindings.who(sitting) + ": " + String.join(" ", notes)));
+            Figures.NONE,
+            SURVEY,
+            sitting.occupant().words() + ": " + String.join(" ", notes)));
   }
 
   /** Returns a finding about somebody; it never passes if they are odd. */
   static Finding held(Finding f, List<Sitting> sittings) {
     return sittings.stream()
-        .filter(s -> f.who().equals(Optional.of(new Finding.Occupant(s.person(), s.seat()))))
+        .filter(s -> f.who().equals(Optional.of(s.occupant())))
         .filter(s -> !s.body().measures().notes().isEmpty() || !settled(s))
         .findFirst()
-        .filter(s -> !f.id().startsWith("body."))
+        .filter(s -> f.kind() != FindingKind.BODY)
         .map(s -> doubted(f, why(s)))
         .orElse(f);
   }

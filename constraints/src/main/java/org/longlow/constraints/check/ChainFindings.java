@@ -3,6 +3,7 @@ package org.longlow.constraints.check;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.longlow.constraints.formula.Formula;
@@ -76,15 +77,16 @@ final class ChainFindings {
     long whole = Math.round(links);
     boolean isWhole = Math.abs(links - whole) < WHOLE;
     boolean even = isWhole && whole % 2 == 0;
-    return Finding.note(
-        "chain." + tie,
-        tie,
-        "",
+    return new Finding(
+        FindingKind.CHAIN,
+        About.thing(tie, tie),
+        Optional.empty(),
         even ? Verdict.PASS : isWhole ? Verdict.CAUTION : Verdict.FAIL,
-        links,
-        "links",
-        "inner and outer links take turns, so a chain closes on an even number; that a cranked half"
-            + " link is weaker is common practice, no source",
+        Figures.only(links, FigureUnit.LINKS),
+        List.of(
+            Basis.practice(
+                "inner and outer links take turns, so a chain closes on an even number; that a cranked half"
+                    + " link is weaker is common practice, no source")),
         even
             ? "Chain " + tie + " has " + whole + " links, an even number."
             : isWhole

@@ -9,6 +9,7 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.place.Placed;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
 
@@ -33,54 +34,48 @@ public final class Checks {
       Wheels wheels,
       List<Standing> standings) {
     Layout layout = placed.layout();
-    List<Finding> findings = new ArrayList<>();
-    add(findings, FindingGroup.LAYOUT, SolveFindings.of(placed));
-    add(findings, FindingGroup.SEAT, CrewFindings.of(layout));
+    List<Finding> findings = new ArrayList<>(SolveFindings.of(placed));
+    findings.addAll(CrewFindings.of(layout));
     for (Sitting sitting : sittings) {
-      List<Finding> person = new ArrayList<>();
-      add(person, FindingGroup.SEAT, SeatFindings.of(sitting));
-      add(person, FindingGroup.POSTURE, PoseFindings.of(sitting));
-      add(person, FindingGroup.SIGHT_AND_FOOT, SightFindings.of(layout, sitting, standings));
-      person.forEach(f -> findings.add(f.about(sitting.person(), sitting.seat())));
+      findings.addAll(ofPerson(layout, sitting, standings));
     }
     GapRules rules = new GapRules(layout, placed.places());
     GapFindings gaps = new GapFindings(layout, rules, shapes);
-    add(findings, FindingGroup.GAPS, gaps.of(standings));
+    findings.addAll(gaps.of(standings));
     JointFindings joints = new JointFindings(layout, rules, placed.places(), shapes, standings);
-    add(findings, FindingGroup.GAPS, joints.all(gaps));
+    findings.addAll(joints.all(gaps));
     for (Sitting sitting : sittings) {
+      Condition stance = Standing.under(sitting.occupant(), standings);
       sitting
           .solid()
-          .ifPresent(
-              body ->
-                  PersonGaps.of(rules, gaps, sitting, body)
-                      .forEach(
-                          f ->
-                              findings.add(
-                                  f.in(FindingGroup.GAPS)
-                                      .about(sitting.person(), sitting.seat()))));
+          .ifPresent(body -> findings.addAll(PersonGaps.of(rules, gaps, sitting, stance, body)));
     }
-    add(
-        findings,
-        FindingGroup.OPENING,
+    findings.addAll(
         new SectionFindings(layout, rules, gaps, joints, placed.places(), sittings).all());
-    add(findings, FindingGroup.PLACES, wheelFaults(wheels));
-    add(findings, FindingGroup.PLACES, PlaceFindings.of(placed, wheels));
-    add(findings, FindingGroup.PLACES, ChainFindings.of(placed));
+    findings.addAll(wheelFaults(wheels));
+    findings.addAll(PlaceFindings.of(placed, wheels));
+    findings.addAll(ChainFindings.of(placed));
     Weights weights = Weights.of(shapes.values());
-    weights.finding().ifPresent(f -> findings.add(f.in(FindingGroup.LOADS)));
-    List<Finding> weighed = new ArrayList<>();
-    add(weighed, FindingGroup.CLEARANCE, () -> GroundFindings.of(layout, standings));
+    weights.finding().ifPresent(findings::add);
+    add(findings, FindingKind.CLEARANCE, () -> GroundFindings.of(layout, standings));
     if (wheels.stands()) {
-      add(weighed, FindingGroup.SAG, () -> SagFindings.of(wheels, standings));
-      add(weighed, FindingGroup.LEAN, () -> new LeanFindings(layout, wheels).of(standings));
-      add(weighed, FindingGroup.STAND, () -> StandFindings.of(layout, wheels, standings));
-      add(weighed, FindingGroup.STEERING, () -> SteeringFindings.of(wheels, standings));
+      add(findings, FindingKind.SAG, () -> SagFindings.of(wheels, standings));
+      add(findings, FindingKind.LEAN, () -> new LeanFindings(layout, wheels).of(standings));
+      add(findings, FindingKind.STAND, () -> StandFindings.of(layout, wheels, standings));
+      add(findings, FindingKind.TRAIL, () -> SteeringFindings.of(wheels, standings));
     }
-    add(weighed, FindingGroup.LOADS, () -> LoadFindings.of(layout, standings));
-    weighed.forEach(f -> findings.add(weights.held(f)));
-    add(findings, FindingGroup.LAW, () -> LawFindings.of(layout, sittings, standings));
-    return findings.stream().map(f -> BodyCare.held(f, sittings)).toList();
+    add(findings, FindingKind.LOAD, () -> LoadFindings.of(layout, standings));
+    add(findings, FindingKind.LAW, () -> LawFindings.of(layout, sittings, standings));
+    return findings.stream().map(weights::held).map(f -> BodyCare.held(f, sittings)).toList();
+  }
+
+  /** Returns how one person sits, how their joints are bent, what they see and reach. */
+  static List<Finding> ofPerson(Layout layout, Sitting sitting, List<Standing> standings) {
+    Condition stance = Standing.under(sitting.occupant(), standings);
+    List<Finding> findings = new ArrayList<>(SeatFindings.of(sitting, stance));
+    findings.addAll(PoseFindings.of(sitting, stance));
+    findings.addAll(SightFindings.of(layout, sitting, standings));
+    return findings;
   }
 
   private static List<Finding> wheelFaults(Wheels wheels) {
@@ -88,19 +83,12 @@ public final class Checks {
         .map(
             fault ->
                 Finding.note(
-                    "suspension." + fault.about(),
-                    fault.about(),
-                    "",
+                    FindingKind.SUSPENSION,
+                    About.thing(fault.about(), fault.about()),
                     wheels.stands() ? Verdict.CAUTION : Verdict.FAIL,
-                    Double.NaN,
-                    "",
-                    "plane geometry of links",
+                    Basis.model("plane geometry of links"),
                     sentence(fault.text())))
         .toList();
-  }
-
-  private static void add(List<Finding> into, FindingGroup group, List<Finding> findings) {
-    findings.forEach(f -> into.add(f.in(group)));
   }
 
   private static String sentence(String text) {
@@ -111,22 +99,17 @@ public final class Checks {
    * Adds findings of calculations that refuse machines no road has seen (an axis lying flat, a mass
    * in the ground): the refusal is then the finding, and the rest is still answered.
    */
-  private static void add(
-      List<Finding> into, FindingGroup group, Supplier<List<Finding>> findings) {
+  private static void add(List<Finding> into, FindingKind kind, Supplier<List<Finding>> findings) {
     try {
-      add(into, group, findings.get());
+      into.addAll(findings.get());
     } catch (IllegalArgumentException e) {
       into.add(
           Finding.note(
-                  "unknown." + group.name().toLowerCase(Locale.ROOT),
-                  group.title(),
-                  "",
-                  Verdict.FAIL,
-                  Double.NaN,
-                  "",
-                  "range of the calculation",
-                  "This cannot be worked out for the machine as it stands: " + e.getMessage() + ".")
-              .in(group));
+              kind,
+              About.thing(kind.group().title(), "unknown"),
+              Verdict.FAIL,
+              Basis.model("range of the calculation"),
+              "This cannot be worked out for the machine as it stands: " + e.getMessage() + "."));
     }
   }
 }

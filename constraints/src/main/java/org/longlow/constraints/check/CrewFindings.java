@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Person;
 import org.longlow.constraints.seat.SeatParts;
 
@@ -12,7 +13,7 @@ import org.longlow.constraints.seat.SeatParts;
  */
 final class CrewFindings {
 
-  private static final String SOURCE = "this layout";
+  private static final Basis SOURCE = Basis.model("this layout");
 
   private CrewFindings() {}
 
@@ -24,30 +25,23 @@ final class CrewFindings {
         if (!seats.contains(seat)) {
           findings.add(
               Finding.note(
-                      "seat." + person.name() + (seat.equals(SeatParts.RIDER) ? "" : "." + seat),
-                      person.name(),
-                      "",
-                      Verdict.FAIL,
-                      Double.NaN,
-                      "",
-                      SOURCE,
-                      person.name()
-                          + " has nowhere to sit: the "
-                          + seat
-                          + " seat has no pan; add a cushion with the role pan.")
-                  .about(person.name(), seat));
+                  FindingKind.SEAT,
+                  About.person(new Occupant(person.name(), seat), "").said(person.name()),
+                  Verdict.FAIL,
+                  SOURCE,
+                  person.name()
+                      + " has nowhere to sit: the "
+                      + seat
+                      + " seat has no pan; add a cushion with the role pan."));
         }
       }
     }
     if (layout.crew().isEmpty()) {
       findings.add(
           Finding.note(
-              "crew",
-              "crew",
-              "",
+              FindingKind.CREW,
+              About.thing("crew"),
               Verdict.CAUTION,
-              Double.NaN,
-              "",
               SOURCE,
               "Nobody is said to ride it, so seat, reach, sight, lean and laden loads are not judged;"
                   + " add somebody to the crew."));

@@ -1,232 +1,155 @@
 package org.longlow.constraints.check;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.longlow.constraints.layout.Occupant;
+import org.longlow.constraints.stand.Condition;
 import org.longlow.rider.geom.PointMm;
 
 /**
  * One answer about the machine.
  *
- * @param id stable name, such as {@code gap.tank.rider}
- * @param subject what it is about, in the user's names
+ * @param kind what was asked
+ * @param about what it is about
  * @param stance the state in which it is worst; empty where it holds in every state
  * @param verdict how it came out
- * @param value the figure, in {@code unit}; NaN where there is none
- * @param limit what it is held against, in {@code unit}; NaN where there is none
- * @param margin how far it is inside the limit, negative outside, in {@code unit}; NaN where none
- * @param unit mm, deg, N, kPa, kg, share or empty
- * @param source where the limit comes from
+ * @param figures what was measured and its limit
+ * @param basis what it rests on, in order
  * @param text one sentence for the user
  * @param where the place on the elevation, in the axes of the drawn machine, if it has one
- * @param who the person it is about, on which seat, if it is about one
- * @param group what it belongs to, and so the caution that goes with it
  * @param opening how far the section of its stance is open where it is worst, 0 shut to 1 open
  */
 public record Finding(
-    String id,
-    String subject,
-    String stance,
+    FindingKind kind,
+    About about,
+    Optional<Condition> stance,
     Verdict verdict,
-    double value,
-    double limit,
-    double margin,
-    String unit,
-    String source,
+    Figures figures,
+    List<Basis> basis,
     String text,
     Optional<PointMm> where,
-    Optional<Occupant> who,
-    FindingGroup group,
     OptionalDouble opening) {
 
-  /**
-   * A crew member on a seat.
-   *
-   * @param person the crew's name
-   * @param seat the seat's name, such as {@code rider} or {@code passenger}
-   */
-  public record Occupant(String person, String seat) {}
+  public Finding {
+    basis = List.copyOf(basis);
+  }
 
-  /** Makes a finding about no one person. */
+  /** Makes a finding that has no place on the elevation. */
   public Finding(
-      String id,
-      String subject,
-      String stance,
+      FindingKind kind,
+      About about,
+      Optional<Condition> stance,
       Verdict verdict,
-      double value,
-      double limit,
-      double margin,
-      String unit,
-      String source,
-      String text,
-      Optional<PointMm> where) {
+      Figures figures,
+      List<Basis> basis,
+      String text) {
     this(
-        id,
-        subject,
+        kind,
+        about,
         stance,
         verdict,
-        value,
-        limit,
-        margin,
-        unit,
-        source,
+        figures,
+        basis,
         text,
-        where,
         Optional.empty(),
-        FindingGroup.LAYOUT,
         OptionalDouble.empty());
   }
 
-  /** Returns a finding held to at least {@code limit}. */
-  public static Finding atLeast(
-      String id,
-      String subject,
-      String stance,
-      double value,
-      double limit,
-      String unit,
-      String source,
+  /** Returns a finding that fails where its value is outside its limit and passes else. */
+  public static Finding held(
+      FindingKind kind,
+      About about,
+      Optional<Condition> stance,
+      Figures figures,
+      List<Basis> basis,
       String text) {
-    return held(id, subject, stance, value, limit, value - limit, unit, source, text);
+    return new Finding(kind, about, stance, figures.verdict(), figures, basis, text);
   }
 
-  /** Returns a finding held to at most {@code limit}. */
-  public static Finding atMost(
-      String id,
-      String subject,
-      String stance,
-      double value,
-      double limit,
-      String unit,
-      String source,
-      String text) {
-    return held(id, subject, stance, value, limit, limit - value, unit, source, text);
-  }
-
-  private static Finding held(
-      String id,
-      String subject,
-      String stance,
-      double value,
-      double limit,
-      double margin,
-      String unit,
-      String source,
-      String text) {
-    return new Finding(
-        id,
-        subject,
-        stance,
-        margin >= 0 ? Verdict.PASS : Verdict.FAIL,
-        value,
-        limit,
-        margin,
-        unit,
-        source,
-        text,
-        Optional.empty());
-  }
-
-  /** Returns a finding that only tells. */
+  /** Returns a finding that measures nothing and is the same in every stance. */
   public static Finding note(
-      String id,
-      String subject,
-      String stance,
-      Verdict verdict,
-      double value,
-      String unit,
-      String source,
-      String text) {
-    return new Finding(
-        id,
-        subject,
-        stance,
-        verdict,
-        value,
-        Double.NaN,
-        Double.NaN,
-        unit,
-        source,
-        text,
-        Optional.empty());
+      FindingKind kind, About about, Verdict verdict, Basis basis, String text) {
+    return new Finding(kind, about, Optional.empty(), verdict, Figures.NONE, List.of(basis), text);
   }
 
+  /** Returns its stable name, such as {@code gap.tank.rider}; never read back. */
+  public String id() {
+    return Stream.concat(Stream.of(kind.word()), about.path().stream())
+        .collect(Collectors.joining("."));
+  }
+
+  /** Returns what it is about, in the user's names. */
+  public String subject() {
+    return about.words();
+  }
+
+  /** Returns the person it is about, on which seat, if it is about one. */
+  public Optional<Occupant> who() {
+    return about.who();
+  }
+
+  /** Returns what it belongs to, and so the caution that goes with it. */
+  public FindingGroup group() {
+    return kind.group();
+  }
+
+  /** Returns the state in which it is worst, in words; empty where it holds in every state. */
+  public String stanceWords() {
+    return stance.map(Condition::says).orElse("");
+  }
+
+  /** Returns where its figures and limits come from, in words. */
+  public String source() {
+    return basis.stream().map(Basis::words).collect(Collectors.joining("; "));
+  }
+
+  public double value() {
+    return figures.value();
+  }
+
+  public double limit() {
+    return figures.limit();
+  }
+
+  public double margin() {
+    return figures.margin();
+  }
+
+  public FigureUnit unit() {
+    return figures.unit();
+  }
+
+  /** Returns this finding with a place on the elevation. */
   public Finding at(PointMm point) {
     return new Finding(
-        id,
-        subject,
-        stance,
-        verdict,
-        value,
-        limit,
-        margin,
-        unit,
-        source,
-        text,
-        Optional.of(point),
-        who,
-        group,
-        opening);
+        kind, about, stance, verdict, figures, basis, text, Optional.of(point), opening);
   }
 
   /** Returns this finding as one that is worst where a section is open by {@code share}. */
   public Finding openBy(double share) {
     return new Finding(
-        id,
-        subject,
-        stance,
-        verdict,
-        value,
-        limit,
-        margin,
-        unit,
-        source,
-        text,
-        where,
-        who,
-        group,
-        OptionalDouble.of(share));
+        kind, about, stance, verdict, figures, basis, text, where, OptionalDouble.of(share));
   }
 
-  /** Returns this finding as one about a person on a seat. */
-  public Finding about(String person, String seat) {
-    return about(new Occupant(person, seat));
-  }
-
-  /** Returns this finding as one about {@code person}. */
-  public Finding about(Occupant person) {
+  /** Returns this finding as one of a state of the machine. */
+  Finding in(Condition condition) {
     return new Finding(
-        id,
-        subject,
-        stance,
-        verdict,
-        value,
-        limit,
-        margin,
-        unit,
-        source,
-        text,
-        where,
-        Optional.of(person),
-        group,
-        opening);
+        kind, about, Optional.of(condition), verdict, figures, basis, text, where, opening);
   }
 
-  /** Returns this finding as one of {@code other}. */
-  Finding in(FindingGroup other) {
-    return new Finding(
-        id, subject, stance, verdict, value, limit, margin, unit, source, text, where, who, other,
-        opening);
+  /** Returns this finding with what was measured. */
+  Finding measured(Figures other) {
+    return new Finding(kind, about, stance, verdict, other, basis, text, where, opening);
   }
 
   public Finding withText(String other) {
-    return new Finding(
-        id, subject, stance, verdict, value, limit, margin, unit, source, other, where, who, group,
-        opening);
+    return new Finding(kind, about, stance, verdict, figures, basis, other, where, opening);
   }
 
   public Finding withVerdict(Verdict other) {
-    return new Finding(
-        id, subject, stance, other, value, limit, margin, unit, source, text, where, who, group,
-        opening);
+    return new Finding(kind, about, stance, other, figures, basis, text, where, opening);
   }
 }

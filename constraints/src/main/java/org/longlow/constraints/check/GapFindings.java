@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Supplier;
 import org.longlow.constraints.gap.Body;
 import org.longlow.constraints.gap.Clearing;
@@ -17,6 +18,7 @@ import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.machine.RigidMotion;
 import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.rider.geom.PointMm;
 
@@ -33,7 +35,7 @@ final class GapFindings {
   private final GapRules rules;
   private final Map<String, Body> drawn = new LinkedHashMap<>();
   private final Map<Pair, Gap> worst = new LinkedHashMap<>();
-  private final Map<Pair, String> stanceOf = new HashMap<>();
+  private final Map<Pair, Optional<Condition>> stanceOf = new HashMap<>();
   private final List<Map<String, Body>> stances = new ArrayList<>();
 
   /** Two parts, whichever comes first in the alphabet first. */
@@ -70,7 +72,7 @@ final class GapFindings {
   }
 
   List<Finding> of(List<Standing> standings) {
-    keepWorst("", Gaps.among(drawn(), HORIZON_MM, this::cut));
+    keepWorst(Optional.empty(), Gaps.among(drawn(), HORIZON_MM, this::cut));
     for (Standing standing : standings) {
       if (standing.kind() == Stance.Kind.OPEN) {
         continue; // swept from shut to open by SectionFindings
@@ -81,8 +83,9 @@ final class GapFindings {
       stances.add(byName);
       List<Body> still = new ArrayList<>(drawn.values());
       still.removeIf(b -> standing.moved().containsKey(b.name()));
-      keepWorst(standing.name(), Gaps.between(moved, still, HORIZON_MM, this::cut));
-      keepWorst(standing.name(), Gaps.among(moved, HORIZON_MM, this::cut));
+      keepWorst(
+          Optional.of(standing.condition()), Gaps.between(moved, still, HORIZON_MM, this::cut));
+      keepWorst(Optional.of(standing.condition()), Gaps.among(moved, HORIZON_MM, this::cut));
     }
     List<Finding> findings = new ArrayList<>();
     worst.forEach((key, gap) -> findings.add(finding(key, gap)));
@@ -108,7 +111,7 @@ final class GapFindings {
     return bodies;
   }
 
-  private void keepWorst(String stance, List<Gap> gaps) {
+  private void keepWorst(Optional<Condition> stance, List<Gap> gaps) {
     for (Gap gap : gaps) {
       Pair key = Pair.of(gap.first(), gap.second());
       worst.put(key, gap);
@@ -119,14 +122,12 @@ final class GapFindings {
   private Finding finding(Pair pair, Gap gap) {
     Demands.Key demand = rules.demand(pair.a(), pair.b());
     double limit = rules.limitMm(pair.a(), pair.b(), demand);
-    return Finding.atLeast(
-            "gap." + pair.a() + "." + pair.b(),
-            pair.a() + " and " + pair.b(),
+    return Finding.held(
+            FindingKind.GAP,
+            About.parts(pair.a(), pair.b()),
             stanceOf.get(pair),
-            gap.gapMm(),
-            limit,
-            "mm",
-            rules.source(pair.a(), pair.b(), demand),
+            Figures.atLeast(gap.gapMm(), limit, FigureUnit.MM),
+            List.of(rules.source(pair.a(), pair.b(), demand)),
             words(pair.a(), pair.b(), gap.gapMm(), limit, () -> advice(pair, limit)))
         .at(gap.where());
   }
@@ -193,13 +194,10 @@ final class GapFindings {
   private Finding summary(int near) {
     int n = layout.parts().size();
     return Finding.note(
-        "gap",
-        "all parts",
-        "",
+        FindingKind.GAP,
+        About.thing("all parts"),
         Verdict.PASS,
-        Double.NaN,
-        "",
-        "distance of bodies in side view and across the machine",
+        Basis.model("distance of bodies in side view and across the machine"),
         Say.format(
             "%d pairs of parts looked at in every stance; %d come within %s, none of them too close.",
             n * (n - 1) / 2, near, Say.mm(HORIZON_MM)));

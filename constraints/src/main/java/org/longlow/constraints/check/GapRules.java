@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Limit;
+import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.shape.Places;
 
@@ -18,7 +19,7 @@ import org.longlow.constraints.shape.Places;
 final class GapRules {
 
   /** The word that stands for whoever sits on the machine. */
-  static final String RIDER = "rider";
+  static final String RIDER = Occupant.RIDER;
 
   private final Layout layout;
   private final Places places;
@@ -162,7 +163,9 @@ final class GapRules {
   }
 
   /** Returns where the limit for the pair comes from. */
-  String source(String a, String b, Demands.Key demand) {
-    return asked.containsKey(key(a, b)) ? "this layout's own limit" : Sources.of(layout, demand);
+  Basis source(String a, String b, Demands.Key demand) {
+    return asked.containsKey(key(a, b))
+        ? Basis.ownDemand("this layout's own limit")
+        : Sources.of(layout, demand);
   }
 }

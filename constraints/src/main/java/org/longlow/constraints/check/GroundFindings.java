@@ -2,6 +2,7 @@ package org.longlow.constraints.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.layout.Demands;
@@ -22,12 +23,12 @@ final class GroundFindings {
     Finding laden = null;
     for (Standing standing : standings) {
       if (standing.kind() == Stance.Kind.LADEN) {
-        Finding f = lowest(layout, standing, "clearance.laden", Demands.Key.GROUND_CLEARANCE);
+        Finding f = lowest(layout, standing, "laden", Demands.Key.GROUND_CLEARANCE);
         if (f != null && (laden == null || f.value() < laden.value())) {
           laden = f;
         }
       } else if (standing.kind() == Stance.Kind.FULL_BUMP) {
-        Finding f = lowest(layout, standing, "clearance.bump", Demands.Key.BUMP_CLEARANCE);
+        Finding f = lowest(layout, standing, "bump", Demands.Key.BUMP_CLEARANCE);
         if (f != null) {
           findings.add(f);
         }
@@ -39,7 +40,8 @@ final class GroundFindings {
     return findings;
   }
 
-  private static Finding lowest(Layout layout, Standing standing, String id, Demands.Key demand) {
+  private static Finding lowest(
+      Layout layout, Standing standing, String state, Demands.Key demand) {
     PointMm along = standing.ground().along();
     PointMm from = standing.ground().rearContact();
     double least = Double.POSITIVE_INFINITY;
@@ -69,14 +71,12 @@ final class GroundFindings {
       return null;
     }
     double limit = standing.places().value(layout.demands().limit(demand));
-    return Finding.atLeast(
-            id,
-            part,
-            standing.name(),
-            least,
-            limit,
-            "mm",
-            Sources.of(layout, demand),
+    return Finding.held(
+            FindingKind.CLEARANCE,
+            About.parts(part).named(state),
+            Optional.of(standing.condition()),
+            Figures.atLeast(least, limit, FigureUnit.MM),
+            List.of(Sources.of(layout, demand)),
             part
                 + " is the lowest part, "
                 + Say.mm(least)

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.gap.Body;
 import org.longlow.constraints.gap.Gap;
+import org.longlow.constraints.law.Known;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
@@ -19,6 +20,7 @@ import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Prism;
 import org.longlow.constraints.shape.Tyres;
+import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.rider.geom.PointMm;
 
@@ -40,14 +42,17 @@ final class JointFindings {
   /** A joint reaches so many depths of the thinner part from its pin. Common practice. */
   static final double DEPTHS = 3;
 
-  static final String JOINT =
-      "common practice, no published source: a joint reaches three depths of the thinner part from"
-          + " its pin";
-  private static final String RIM =
-      "rim of the tyre's size, its inside 25 mm below the bead seat (common practice, from memory)";
-  private static final String LEG =
-      "common practice, no published source: a swingarm's leg takes 15 mm beside the gap to the"
-          + " tyre";
+  static final Basis JOINT =
+      Basis.practice(
+          "common practice, no published source: a joint reaches three depths of the thinner part from its pin");
+  private static final Basis RIM =
+      new Basis(
+          Basis.Kind.PRACTICE,
+          Known.FROM_MEMORY,
+          "rim of the tyre's size, its inside 25 mm below the bead seat (common practice, from memory)");
+  private static final Basis LEG =
+      Basis.practice(
+          "common practice, no published source: a swingarm's leg takes 15 mm beside the gap to the tyre");
 
   private final Layout layout;
   private final GapRules rules;
@@ -94,14 +99,12 @@ final class JointFindings {
       return Optional.empty();
     }
     return Optional.of(
-        Finding.atMost(
-                "joint." + joint.a() + "." + joint.b(),
-                joint.a() + " and " + joint.b(),
-                "",
-                away,
-                limit,
-                "mm",
-                JOINT,
+        Finding.held(
+                FindingKind.JOINT,
+                About.parts(joint.a(), joint.b()),
+                Optional.empty(),
+                Figures.atMost(away, limit, FigureUnit.MM),
+                List.of(JOINT),
                 Say.format(
                     "%s and %s share %s but are in each other as far as %s from there; a joint of"
                         + " theirs reaches %s: part them beyond it, or list one under touches of"
@@ -161,18 +164,16 @@ final class JointFindings {
 
   private static Finding unknown(Part.Wheel wheel, Part part) {
     return Finding.note(
-        id(wheel, part),
-        part.name() + " and " + wheel.name(),
-        "",
-        Verdict.CAUTION,
-        Double.NaN,
-        "mm",
-        LEG,
-        "How far "
-            + part.name()
-            + " reaches to the left and right is not said, so whether it passes the tyre of "
-            + wheel.name()
-            + " is not known: give it left and right.");
+            FindingKind.JOINT,
+            About.parts(part.name(), wheel.name()),
+            Verdict.CAUTION,
+            LEG,
+            "How far "
+                + part.name()
+                + " reaches to the left and right is not said, so whether it passes the tyre of "
+                + wheel.name()
+                + " is not known: give it left and right.")
+        .measured(Figures.only(Double.NaN, FigureUnit.MM));
   }
 
   /** An arm drawn as one body over the whole width has a leg on each side of the tyre. */
@@ -182,14 +183,13 @@ final class JointFindings {
     PointMm axle = places.pin(arm.axle());
     double ahead = pivot.distance(axle) - tyre.freeRadiusMm() - places.value(arm.depth()) / 2;
     boolean bridge = ahead < askedMm;
-    return Finding.atLeast(
-            id(wheel, arm),
-            arm.name() + " and " + wheel.name(),
-            "",
-            bridge ? ahead : besideMm,
-            bridge ? askedMm : askedMm + LEG_MM,
-            "mm",
-            LEG,
+    return Finding.held(
+            FindingKind.JOINT,
+            About.parts(arm.name(), wheel.name()),
+            Optional.empty(),
+            Figures.atLeast(
+                bridge ? ahead : besideMm, bridge ? askedMm : askedMm + LEG_MM, FigureUnit.MM),
+            List.of(LEG),
             bridge
                 ? Say.format(
                     "The bridge of %s at its pivot comes within %s of the tyre of %s; %s are asked:"
@@ -213,7 +213,7 @@ final class JointFindings {
 
   /** What is on the axle must be inside the rim or beside the tyre, in every stance. */
   private Optional<Finding> inTyre(
-      Part.Wheel wheel, Part part, Tyre tyre, double askedMm, String source) {
+      Part.Wheel wheel, Part part, Tyre tyre, double askedMm, Basis source) {
     double inside = rimInsideMm(wheel, tyre);
     PartShape shape = shapes.get(part.name());
     Interval width = new Interval(-tyre.widthMm() / 2, tyre.widthMm() / 2);
@@ -231,7 +231,7 @@ final class JointFindings {
                             Curves.ring(places.pin(wheel.axle()), tyre.freeRadiusMm(), inside),
                             width))));
     Gap worst = ring.to(new Body(part.name(), shape.prisms()), askedMm);
-    String stance = "";
+    Optional<Condition> stance = Optional.empty();
     for (Standing s : standings) {
       if (!s.moved().containsKey(wheel.name()) && !s.moved().containsKey(part.name())) {
         continue;
@@ -242,7 +242,7 @@ final class JointFindings {
       Gap gap = ring.moved(Body.by(travel)).to(body, cut);
       if (gap != null) {
         worst = gap;
-        stance = s.name();
+        stance = Optional.of(s.condition());
       }
     }
     if (worst == null) {
@@ -250,14 +250,12 @@ final class JointFindings {
     }
     boolean hub = part instanceof Part.Solid;
     return Optional.of(
-        Finding.atLeast(
-                id(wheel, part),
-                part.name() + " and " + wheel.name(),
+        Finding.held(
+                FindingKind.JOINT,
+                About.parts(part.name(), wheel.name()),
                 stance,
-                worst.gapMm(),
-                askedMm,
-                "mm",
-                hub ? RIM : source + "; " + RIM,
+                Figures.atLeast(worst.gapMm(), askedMm, FigureUnit.MM),
+                hub ? List.of(RIM) : List.of(source, RIM),
                 Say.format(
                     "%s is on the axle of %s but not inside its rim (%s across) or beside its tyre:"
                         + " it is %s; %s.",
@@ -278,9 +276,5 @@ final class JointFindings {
     TyreSize size = wheel.tyre().isEmpty() ? null : TyreSize.read(wheel.tyre()).size();
     double bead = size != null ? size.rimDiameterMm() / 2 : tyre.freeRadiusMm() - tyre.widthMm();
     return Math.max(0, Math.min(bead, tyre.freeRadiusMm()) - RIM_DEPTH_MM);
-  }
-
-  private static String id(Part.Wheel wheel, Part part) {
-    return "joint." + part.name() + "." + wheel.name();
   }
 }

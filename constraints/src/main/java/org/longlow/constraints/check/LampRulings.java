@@ -5,9 +5,9 @@ import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.longlow.constraints.check.Ruling.Figures;
 import org.longlow.constraints.check.Ruling.Outcome;
 import org.longlow.constraints.law.LampColour;
 import org.longlow.constraints.law.LampItem;
@@ -66,24 +66,18 @@ final class LampRulings {
     return lamps.isEmpty() ? row.words() : String.join(", ", parts(lamps));
   }
 
+  /** All lamps of the row, or the kind of lamp where there are none. */
+  private About about(String aspect) {
+    return new About(subject(), parts(lamps), Optional.empty(), List.of(row.name(), aspect));
+  }
+
+  private About about(String aspect, LampItem lamp) {
+    return About.parts(lamp.part()).named(row.name(), aspect, lamp.part());
+  }
+
   private void add(
-      String aspect,
-      List<String> parts,
-      String subject,
-      Outcome outcome,
-      Figures figures,
-      String text,
-      List<LawSource> sources) {
-    out.add(
-        new Ruling(
-            row.rules(),
-            row.name() + "." + aspect,
-            parts,
-            subject,
-            outcome,
-            figures,
-            text,
-            sources));
+      About about, Outcome outcome, Figures figures, String text, List<LawSource> sources) {
+    out.add(new Ruling(row.rules(), about, outcome, figures, text, sources));
   }
 
   private void count() {
@@ -100,8 +94,8 @@ final class LampRulings {
             : n > most || elsewhere > 0 ? Outcome.CARE : Outcome.INSIDE;
     Figures figures =
         n - least <= most - n
-            ? Figures.atLeast(n, least, "count")
-            : Figures.atMost(n, most, "count");
+            ? Figures.atLeast(n, least, FigureUnit.COUNT)
+            : Figures.atMost(n, most, FigureUnit.COUNT);
     String asked =
         least == most
             ? least + " asked"
@@ -119,9 +113,7 @@ final class LampRulings {
                 + (row.zone() == Zone.FRONT ? " in the rear half" : " in the front half")
                 + " not counted";
     add(
-        "count",
-        parts(lamps),
-        subject(),
+        about("count"),
         outcome,
         figures,
         row.words() + ": " + (n == 0 ? "none" : n) + " given, " + asked + remedy + astray,
@@ -134,9 +126,7 @@ final class LampRulings {
             colours -> {
               boolean allowed = colours.allowed().contains(lamp.colour());
               add(
-                  "colour." + lamp.part(),
-                  List.of(lamp.part()),
-                  lamp.part(),
+                  about("colour", lamp),
                   allowed ? Outcome.INSIDE : Outcome.OUTSIDE,
                   Figures.NONE,
                   lamp.part()
@@ -171,19 +161,17 @@ final class LampRulings {
                   Figures.atLeast(
                       centre ? lamp.zMm() : lamp.lowestMm(),
                       heights.least().map(Bound::mm).orElse(Double.NEGATIVE_INFINITY),
-                      "mm");
+                      FigureUnit.MM);
               Figures high =
                   Figures.atMost(
                       centre ? lamp.zMm() : lamp.highestMm(),
                       heights.most().map(Bound::mm).orElse(Double.POSITIVE_INFINITY),
-                      "mm");
+                      FigureUnit.MM);
               boolean nearLow = low.margin() <= high.margin();
               Figures figures = nearLow ? low : high;
               add(
-                  "height." + lamp.part(),
-                  List.of(lamp.part()),
-                  lamp.part(),
-                  figures.outcome(),
+                  about("height", lamp),
+                  Outcome.of(figures),
                   figures,
                   lamp.part()
                       + ": the "
@@ -218,13 +206,11 @@ final class LampRulings {
                           .filter(a -> a.placement() == LampRow.Placement.EACH_SIDE)
                           .isEmpty();
               double least = shared ? area.sharedMm2() : area.aloneMm2();
-              Figures figures = Figures.atLeast(lamp.areaMm2(), least, "mm2");
+              Figures figures = Figures.atLeast(lamp.areaMm2(), least, FigureUnit.MM2);
               // as wide as high may be a square, too
               boolean square = lamp.round() && lamp.boxAreaMm2() >= least;
               add(
-                  "area." + lamp.part(),
-                  List.of(lamp.part()),
-                  lamp.part(),
+                  about("area", lamp),
                   figures.inside() ? Outcome.INSIDE : square ? Outcome.CARE : Outcome.OUTSIDE,
                   figures,
                   Say.format(
@@ -255,12 +241,10 @@ final class LampRulings {
   }
 
   private void drawnTrue(double offMm, String what, List<LawSource> sources) {
-    Figures figures = Figures.atMost(offMm, DRAWN_TRUE_MM, "mm");
+    Figures figures = Figures.atMost(offMm, DRAWN_TRUE_MM, FigureUnit.MM);
     add(
-        "placement",
-        parts(lamps),
-        subject(),
-        figures.outcome(),
+        about("placement"),
+        Outcome.of(figures),
         figures,
         row.words()
             + " ("
@@ -292,9 +276,7 @@ final class LampRulings {
         || left.size() != right.size()
         || left.size() + right.size() != lamps.size()) {
       add(
-          "placement",
-          parts(lamps),
-          subject(),
+          about("placement"),
           Outcome.OUTSIDE,
           Figures.NONE,
           row.words()
@@ -326,9 +308,7 @@ final class LampRulings {
         .ifPresent(
             what ->
                 add(
-                    "not-covered",
-                    List.of(),
-                    row.words(),
+                    About.thing(row.words(), row.name(), "not-covered"),
                     Outcome.CARE,
                     Figures.NONE,
                     "Not covered: " + what + " of the " + row.words() + "; the text was not read",

@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.Set;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
-import org.longlow.constraints.check.Ruling.Figures;
 import org.longlow.constraints.check.Ruling.Outcome;
 import org.longlow.constraints.law.LampColour;
 import org.longlow.constraints.law.LampItem;
@@ -54,7 +53,7 @@ final class LawFindings {
         standings.stream().filter(s -> s.kind() == Stance.Kind.UNLADEN).findFirst();
     if (unladen.isEmpty()) {
       return List.of(
-          note("", Verdict.CAUTION, "Law was not judged: the machine does not stand. " + CAUTION));
+          note(Verdict.CAUTION, "Law was not judged: the machine does not stand. " + CAUTION));
     }
     Standing standing = unladen.get();
     List<LampItem> lamps = lamps(layout, standing);
@@ -64,14 +63,19 @@ final class LawFindings {
     layout
         .parts()
         .forEach((name, part) -> places.put(name, standing.places().pin(part.pins().get(0))));
-    List<Finding> findings = new ArrayList<>(Rulings.findings(rulings, standing.name(), places));
-    findings.add(note(standing.name(), Verdict.NOT_APPLICABLE, CAUTION));
+    List<Finding> findings =
+        new ArrayList<>(Rulings.findings(rulings, standing.condition(), places));
+    findings.add(note(Verdict.NOT_APPLICABLE, CAUTION).in(standing.condition()));
     return findings;
   }
 
-  private static Finding note(String stance, Verdict verdict, String text) {
+  private static Finding note(Verdict verdict, String text) {
     return Finding.note(
-        "law", "lamps", stance, verdict, Double.NaN, "", "tables listed with each finding", text);
+        FindingKind.LAW,
+        About.thing("lamps"),
+        verdict,
+        Basis.model("tables listed with each finding"),
+        text);
   }
 
   /**
@@ -107,9 +111,7 @@ final class LawFindings {
   private static Ruling notCovered(NotCovered none) {
     return Ruling.said(
         none.rules(),
-        "not-covered." + none.name(),
-        List.of(),
-        none.name().replace('-', ' '),
+        About.thing(none.name().replace('-', ' '), "not-covered", none.name()),
         Outcome.CARE,
         "Not covered: " + none.text(),
         List.of(none.source()));
@@ -129,9 +131,7 @@ final class LawFindings {
       rulings.add(
           Ruling.said(
               rules,
-              "not-covered." + words.replace(' ', '-'),
-              parts,
-              String.join(", ", parts),
+              lamps(parts).named("not-covered", words.replace(' ', '-')),
               Outcome.CARE,
               "Not covered: "
                   + words
@@ -143,25 +143,29 @@ final class LawFindings {
     return rulings;
   }
 
+  /** Returns lamps by their parts. */
+  static About lamps(List<String> parts) {
+    return new About(String.join(", ", parts), parts, Optional.empty(), List.of());
+  }
+
   private static List<Ruling> state(StateLimit limit, List<LampItem> lamps) {
     List<Ruling> rulings = new ArrayList<>();
     for (LampItem lamp : lamps) {
       if (lamp.kind() != limit.kind() || lamp.other()) {
         continue;
       }
-      Figures low = Figures.atLeast(lamp.zMm(), limit.leastMm(), "mm");
-      Figures high = Figures.atMost(lamp.zMm(), limit.mostMm(), "mm");
+      Figures low = Figures.atLeast(lamp.zMm(), limit.leastMm(), FigureUnit.MM);
+      Figures high = Figures.atMost(lamp.zMm(), limit.mostMm(), FigureUnit.MM);
       Figures figures = low.margin() <= high.margin() ? low : high;
       rulings.add(
           new Ruling(
               RuleSet.US_FEDERAL,
-              LampRow.words(limit.kind()).replace(' ', '-')
-                  + ".state-height."
-                  + limit.state()
-                  + "."
-                  + lamp.part(),
-              List.of(lamp.part()),
-              lamp.part(),
+              About.parts(lamp.part())
+                  .named(
+                      LampRow.words(limit.kind()).replace(' ', '-'),
+                      "state-height",
+                      limit.state(),
+                      lamp.part()),
               figures.inside() ? Outcome.INSIDE : Outcome.CARE,
               figures,
               Say.format(

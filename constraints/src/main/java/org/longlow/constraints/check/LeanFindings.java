@@ -14,6 +14,7 @@ import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.machine.TurnLean;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Prism;
+import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Rider;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Turning;
@@ -32,9 +33,12 @@ final class LeanFindings {
   /** The radius of the turn that is said beside a lean, m; a road junction, for comparison only. */
   static final double EXAMPLE_RADIUS_M = 20;
 
-  private static final String SOURCE =
-      "exact contact of two round tyres (support function of the torus), springs pressed by the turn"
-          + " (1/cos of the turn's force, Cossalter ch. 4); ";
+  private static final Basis SOURCE =
+      Basis.model(
+          "exact contact of two round tyres (support function of the torus), springs pressed by the turn (1/cos of the turn's force, Cossalter ch. 4)");
+
+  private static final Basis CONTACT =
+      Basis.model("exact contact of two round tyres (support function of the torus)");
 
   /** A roll is found to within this, rad. */
   private static final double FOUND_RAD = 1e-7;
@@ -49,20 +53,35 @@ final class LeanFindings {
       return part.filter(p -> p.part() instanceof Part.Rest r && r.folds()).isPresent();
     }
 
-    String id() {
-      return person.isPresent() ? name + ".body" : name;
+    List<String> path() {
+      return person.isPresent() ? List.of(name, "body") : List.of(name);
+    }
+
+    About about() {
+      About part = About.parts(name);
+      return person.map(p -> About.thing(name).with(p.who())).orElse(part);
     }
   }
 
   /** Where a thing touches, leaning to a side in a stance. */
-  private record Touch(Thing thing, boolean left, String stance, PointMm at, Turning.State state) {
+  private record Touch(
+      Thing thing, boolean left, Condition stance, PointMm at, Turning.State state) {
     double deg() {
       return Math.toDegrees(state.rollRad());
     }
   }
 
+  /** A side and what touches there; nothing for whatever is first and hard. */
+  private record Key(boolean left, List<String> thing) {
+    String[] path() {
+      List<String> path = new ArrayList<>(List.of(side(left)));
+      path.addAll(thing);
+      return path.toArray(String[]::new);
+    }
+  }
+
   /** The touches that come first, by finding; in the order in which they were met. */
-  private final Map<String, Touch> worst = new LinkedHashMap<>();
+  private final Map<Key, Touch> worst = new LinkedHashMap<>();
 
   LeanFindings(Layout layout, Wheels wheels) {
     this.layout = layout;
@@ -79,49 +98,39 @@ final class LeanFindings {
       }
     }
     List<Finding> findings = new ArrayList<>();
-    worst.forEach((id, touch) -> findings.add(finding(id, touch, limit)));
+    worst.forEach((key, touch) -> findings.add(finding(key, touch, limit)));
     for (boolean left : new boolean[] {true, false}) {
-      if (ridden && !worst.containsKey(id(left))) {
+      if (ridden && !worst.containsKey(new Key(left, List.of()))) {
         findings.add(clear(left));
       }
     }
     return findings;
   }
 
-  private Finding finding(String id, Touch touch, double limit) {
+  private Finding finding(Key key, Touch touch, double limit) {
     Finding f =
-        Finding.atLeast(
-                id,
-                touch.thing().name(),
-                touch.stance(),
-                touch.deg(),
-                limit,
-                "deg",
-                SOURCE + Sources.of(layout, Demands.Key.LEAN),
-                words(touch, id.equals(id(touch.left())), limit))
+        Finding.held(
+                key.thing().isEmpty() ? FindingKind.LEAN : FindingKind.TOUCH,
+                touch.thing().about().named(key.path()),
+                Optional.of(touch.stance()),
+                Figures.atLeast(touch.deg(), limit, FigureUnit.DEG),
+                List.of(SOURCE, Sources.of(layout, Demands.Key.LEAN)),
+                words(touch, key.thing().isEmpty(), limit))
             .at(touch.at());
-    if (touch.thing().folds() && f.verdict() == Verdict.FAIL) {
-      f = f.withVerdict(Verdict.CAUTION);
-    }
-    return touch.thing().person().map(p -> about(touch, p)).map(f::about).orElse(f);
-  }
-
-  private static Finding.Occupant about(Touch touch, Rider.Seated person) {
-    return new Finding.Occupant(person.person(), person.seat());
+    boolean warns = touch.thing().folds() && f.verdict() == Verdict.FAIL;
+    return warns ? f.withVerdict(Verdict.CAUTION) : f;
   }
 
   private static Finding clear(boolean left) {
     return Finding.note(
-        id(left),
-        "machine",
-        "",
-        Verdict.PASS,
-        Double.NaN,
-        "deg",
-        "exact contact of two round tyres (support function of the torus)",
-        Say.format(
-            "Leaning to the %s, nothing but tyres touches the road up to %.0f°.",
-            side(left), LISTED_TO_DEG));
+            FindingKind.LEAN,
+            About.thing("machine", side(left)),
+            Verdict.PASS,
+            CONTACT,
+            Say.format(
+                "Leaning to the %s, nothing but tyres touches the road up to %.0f°.",
+                side(left), LISTED_TO_DEG))
+        .measured(Figures.only(Double.NaN, FigureUnit.DEG));
   }
 
   private static String words(Touch touch, boolean headline, double limit) {
@@ -159,10 +168,6 @@ final class LeanFindings {
     return left ? "left" : "right";
   }
 
-  private static String id(boolean left) {
-    return left ? "lean.left" : "lean.right";
-  }
-
   private void inStance(Standing standing) {
     List<Thing> things = new ArrayList<>();
     for (PartShape shape : standing.shapes().values()) {
@@ -172,38 +177,39 @@ final class LeanFindings {
       }
     }
     for (Rider.Seated person : standing.rider().seated()) {
-      things.add(new Thing(person.person(), Optional.empty(), person.body(), Optional.of(person)));
+      things.add(
+          new Thing(person.who().person(), Optional.empty(), person.body(), Optional.of(person)));
     }
     for (boolean left : new boolean[] {true, false}) {
       Turning turning = new Turning(wheels, standing, left ? 1 : -1);
       Touch first = null;
       for (Thing thing : things) {
-        String id = id(left) + "." + thing.id();
-        Touch touch = touch(standing.name(), thing, left, turning, worst.get(id));
+        Key key = new Key(left, thing.path());
+        Touch touch = touch(standing.condition(), thing, left, turning, worst.get(key));
         if (touch == null) {
           continue;
         }
-        keep(id, touch);
+        keep(key, touch);
         if (!thing.folds() && (first == null || touch.deg() < first.deg())) {
           first = touch;
         }
       }
       if (first != null) {
-        keep(id(left), first);
+        keep(new Key(left, List.of()), first);
       }
     }
   }
 
-  private void keep(String id, Touch touch) {
-    Touch known = worst.get(id);
+  private void keep(Key key, Touch touch) {
+    Touch known = worst.get(key);
     if (known == null || touch.deg() < known.deg()) {
-      worst.put(id, touch);
+      worst.put(key, touch);
     }
   }
 
   /** Returns where a thing touches; null if that is no sooner than what is known already. */
   private static Touch touch(
-      String stance, Thing thing, boolean left, Turning turning, Touch known) {
+      Condition stance, Thing thing, boolean left, Turning turning, Touch known) {
     double most = Math.toRadians(LISTED_TO_DEG);
     if (known != null) {
       most = Math.min(most, known.state().rollRad());

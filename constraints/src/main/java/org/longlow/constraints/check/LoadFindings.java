@@ -2,16 +2,20 @@ package org.longlow.constraints.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.machine.AxleLoads;
+import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
 
 /** Axle loads and centre of mass, with and without each crew member. */
 final class LoadFindings {
 
-  private static final String STATICS = "statics of masses on two axles; ";
+  private static final Basis STATICS = Basis.model("statics of masses on two axles");
+
+  private static final Basis LIFT = Basis.model("statics; no aerodynamics, level road");
 
   private LoadFindings() {}
 
@@ -26,7 +30,7 @@ final class LoadFindings {
       double share = axles.frontShare();
       double least = s.places().value(layout.demands().limit(Demands.Key.FRONT_SHARE_MIN));
       double most = s.places().value(layout.demands().limit(Demands.Key.FRONT_SHARE_MAX));
-      String who = laden ? "with " + s.people() : "with nobody on it";
+      String who = laden ? "with " + s.condition().people() : "with nobody on it";
       String text =
           Say.format(
               "%s the machine weighs %s kg; front axle %.0f N, rear axle %.0f N, %s on the front;"
@@ -39,7 +43,7 @@ final class LoadFindings {
               s.ground().toRoad(s.load().total().at()).x(),
               s.ground().toRoad(s.load().total().at()).z(),
               across(s.load().total().yMm()));
-      String id = "load." + (laden ? s.people() : "unladen");
+      Optional<Condition> stance = Optional.of(s.condition());
       if (laden) {
         boolean low = share - least < most - share;
         String limits =
@@ -53,37 +57,29 @@ final class LoadFindings {
                         Say.percent(most))
                     : "";
         Finding f =
-            low
-                ? Finding.atLeast(
-                    id,
-                    s.people(),
-                    s.name(),
-                    share,
-                    least,
-                    "share",
-                    STATICS + Sources.of(layout, Demands.Key.FRONT_SHARE_MIN),
-                    text + limits)
-                : Finding.atMost(
-                    id,
-                    s.people(),
-                    s.name(),
-                    share,
-                    most,
-                    "share",
-                    STATICS + Sources.of(layout, Demands.Key.FRONT_SHARE_MAX),
-                    text + limits);
+            Finding.held(
+                FindingKind.LOAD,
+                about(s),
+                stance,
+                low
+                    ? Figures.atLeast(share, least, FigureUnit.SHARE)
+                    : Figures.atMost(share, most, FigureUnit.SHARE),
+                List.of(
+                    STATICS,
+                    Sources.of(
+                        layout, low ? Demands.Key.FRONT_SHARE_MIN : Demands.Key.FRONT_SHARE_MAX)),
+                text + limits);
         findings.add(f.at(s.load().total().at()));
         findings.add(lift(s, axles));
       } else {
         findings.add(
-            Finding.note(
-                    id,
-                    "machine",
-                    s.name(),
+            new Finding(
+                    FindingKind.LOAD,
+                    About.thing("machine", "unladen"),
+                    stance,
                     Verdict.PASS,
-                    share,
-                    "share",
-                    "statics of masses on two axles",
+                    Figures.only(share, FigureUnit.SHARE),
+                    List.of(STATICS),
                     text)
                 .at(s.load().total().at()));
       }
@@ -100,46 +96,49 @@ final class LoadFindings {
   }
 
   private static Finding lift(Standing s, AxleLoads axles) {
-    String id = "lift." + s.people();
-    String source = "statics; no aerodynamics, level road";
+    String people = s.condition().people();
     if (!(axles.total().at().z() > 0)) {
-      return Finding.note(
-          id,
-          s.people(),
-          s.name(),
+      return lift(
+          s,
           Verdict.FAIL,
           Double.NaN,
-          "g",
-          source,
           "With "
-              + s.people()
+              + people
               + " the centre of mass lies in the road or under it; look at the places and masses of"
               + " the heavy parts.");
     }
     double least = Math.min(axles.brakeLiftG(), axles.driveLiftG());
     return least > 0
-        ? Finding.note(
-            id,
-            s.people(),
-            s.name(),
+        ? lift(
+            s,
             Verdict.PASS,
             axles.brakeLiftG(),
-            "g",
-            source,
             Say.format(
                 "With %s braking lifts the rear wheel at %.2f g and pulling away lifts the front at"
                     + " %.2f g, if the tyres grip that well.",
-                s.people(), axles.brakeLiftG(), axles.driveLiftG()))
-        : Finding.note(
-            id,
-            s.people(),
-            s.name(),
+                people, axles.brakeLiftG(), axles.driveLiftG()))
+        : lift(
+            s,
             Verdict.FAIL,
             least,
-            "g",
-            source,
             Say.format(
                 "With %s the centre of mass lies outside the wheels: the %s wheel lifts at rest.",
-                s.people(), axles.driveLiftG() > 0 ? "rear" : "front"));
+                people, axles.driveLiftG() > 0 ? "rear" : "front"));
+  }
+
+  private static About about(Standing s) {
+    String people = s.condition().people();
+    return About.thing(people, people);
+  }
+
+  private static Finding lift(Standing s, Verdict verdict, double g, String text) {
+    return new Finding(
+        FindingKind.LIFT,
+        about(s),
+        Optional.of(s.condition()),
+        verdict,
+        Figures.only(g, FigureUnit.G),
+        List.of(LIFT),
+        text);
   }
 }

@@ -6,13 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.longlow.constraints.check.Ruling.Figures;
 import org.longlow.constraints.check.Ruling.Outcome;
 import org.longlow.constraints.law.MachineRules;
 import org.longlow.constraints.law.RuleSet;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Part;
-import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.seat.SeatParts;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.Places;
@@ -47,9 +46,7 @@ final class MachineRulings {
       rulings.add(
           Ruling.said(
               RuleSet.US_FEDERAL,
-              "mirror",
-              List.of(),
-              "mirrors",
+              About.thing("mirrors", "mirror"),
               Outcome.CARE,
               "Not covered: mirrors are not in a layout; at least one is asked, 8064.5 mm2 flat or"
                   + " 6451.6 mm2 convex, its centre 279 mm out",
@@ -61,9 +58,7 @@ final class MachineRulings {
       rulings.add(
           Ruling.said(
               RuleSet.UK,
-              "mirror",
-              List.of(),
-              "mirrors",
+              About.thing("mirrors", "mirror"),
               Outcome.NOT_APPLICABLE,
               "Mirrors are not asked on two wheels",
               List.of(MachineRules.UK_MIRRORS)));
@@ -79,7 +74,7 @@ final class MachineRulings {
     seats.forEach(
         (seat, parts) -> {
           List<String> names = parts.feet().map(Part::name).map(List::of).orElse(List.of());
-          boolean rider = seat.equals(SeatParts.RIDER);
+          boolean rider = seat.equals(Occupant.RIDER);
           if (names.isEmpty()) {
             out.add(
                 footRest(
@@ -111,9 +106,11 @@ final class MachineRulings {
   private static Ruling footRest(String seat, List<String> parts, Outcome outcome, String text) {
     return Ruling.said(
         RuleSet.US_FEDERAL,
-        "foot-rest." + seat,
-        parts,
-        parts.isEmpty() ? "foot rests" : parts.get(0),
+        new About(
+            parts.isEmpty() ? "foot rests" : parts.get(0),
+            parts,
+            Optional.empty(),
+            List.of("foot-rest", seat)),
         outcome,
         text,
         List.of(MachineRules.US_FOOTRESTS));
@@ -168,9 +165,7 @@ final class MachineRulings {
   private static Ruling noStand(RuleSet rules) {
     return Ruling.said(
         rules,
-        "stand",
-        List.of(),
-        "stand",
+        About.thing("stand", "stand"),
         Outcome.NOT_APPLICABLE,
         "No stand is given to judge",
         List.of(rules == RuleSet.UK ? MachineRules.UK_STAND : MachineRules.US_STAND));
@@ -179,9 +174,7 @@ final class MachineRulings {
   private static Ruling stand(RuleSet rules, Part.Stand stand, Outcome outcome, String text) {
     return Ruling.said(
         rules,
-        "stand." + stand.name(),
-        List.of(stand.name()),
-        stand.name(),
+        About.parts(stand.name()).under("stand"),
         outcome,
         text,
         List.of(rules == RuleSet.UK ? MachineRules.UK_STAND : MachineRules.US_STAND));
@@ -199,20 +192,16 @@ final class MachineRulings {
     if (highest.isEmpty()) {
       return Ruling.said(
           RuleSet.US_FEDERAL,
-          "handlebar",
-          List.of(),
-          "handlebar",
+          About.thing("handlebar", "handlebar"),
           Outcome.CARE,
           "Not covered: the height of the handlebar needs grips and somebody on the rider's seat",
           List.of(MachineRules.US_HANDLEBAR));
     }
     Grip grip = highest.get();
-    Figures figures = Figures.atMost(grip.aboveSeatMm(), MachineRules.HANDLEBAR_MM, "mm");
+    Figures figures = Figures.atMost(grip.aboveSeatMm(), MachineRules.HANDLEBAR_MM, FigureUnit.MM);
     return new Ruling(
         RuleSet.US_FEDERAL,
-        "handlebar",
-        List.of(grip.part()),
-        grip.part(),
+        About.parts(grip.part()).named("handlebar"),
         Outcome.CARE,
         figures,
         Say.format(
@@ -228,12 +217,12 @@ final class MachineRulings {
   private static Optional<Grip> grip(Sitting sitting, Standing unladen, List<Standing> standings) {
     Optional<SeatOutcome.Seated> seated = sitting.seated();
     Optional<Part.Rest> hands = sitting.parts().hands();
-    if (seated.isEmpty() || hands.isEmpty() || !sitting.seat().equals(SeatParts.RIDER)) {
+    if (seated.isEmpty() || hands.isEmpty() || !sitting.occupant().rides()) {
       return Optional.empty();
     }
     Standing laden =
         standings.stream()
-            .filter(s -> s.kind() == Stance.Kind.LADEN && s.people().equals(sitting.person()))
+            .filter(s -> s.condition().ladenBy(sitting.occupant()))
             .findFirst()
             .orElse(unladen);
     Places places = laden.places();

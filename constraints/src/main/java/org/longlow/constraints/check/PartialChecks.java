@@ -35,10 +35,7 @@ public final class PartialChecks {
 
   /** Returns how one person sits, how their joints are bent, what they see and reach. */
   public List<Finding> crew(Sitting sitting, List<Standing> standings) {
-    List<Finding> findings = new ArrayList<>(SeatFindings.of(sitting));
-    findings.addAll(PoseFindings.of(sitting));
-    findings.addAll(SightFindings.of(layout, sitting, standings));
-    return findings;
+    return Checks.ofPerson(layout, sitting, standings);
   }
 
   /** Returns ground clearance, lean and loads of standings that may hold some parts only. */
@@ -49,11 +46,6 @@ public final class PartialChecks {
     }
     findings.addAll(LoadFindings.of(layout, standings));
     return findings;
-  }
-
-  /** Returns the name of a person in the names of findings: with the seat where not the rider's. */
-  public static String name(Sitting sitting) {
-    return SeatFindings.name(sitting);
   }
 
   /**

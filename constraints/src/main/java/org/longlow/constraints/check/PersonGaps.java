@@ -2,20 +2,22 @@ package org.longlow.constraints.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.longlow.constraints.gap.Body;
 import org.longlow.constraints.gap.Gap;
 import org.longlow.constraints.gap.Gaps;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.stand.Condition;
 
 /** Gaps between a seated person and the parts they do not rest on. */
 final class PersonGaps {
 
   private PersonGaps() {}
 
-  static List<Finding> of(GapRules rules, GapFindings parts, Sitting sitting, Body person) {
+  static List<Finding> of(
+      GapRules rules, GapFindings parts, Sitting sitting, Condition stance, Body person) {
     List<Finding> findings = new ArrayList<>();
-    String name = SeatFindings.name(sitting);
     List<Body> others = new ArrayList<>(parts.drawn());
     others.removeIf(b -> !rules.clearOfPeople(b.name()));
     for (Gap gap :
@@ -25,14 +27,12 @@ final class PersonGaps {
       Demands.Key demand = rules.demandOfPeople(part);
       double limit = rules.limitMm(part, GapRules.RIDER, demand);
       findings.add(
-          Finding.atLeast(
-                  "gap." + part + "." + name,
-                  part + " and " + SeatFindings.who(sitting),
-                  "laden, " + sitting.person(),
-                  gap.gapMm(),
-                  limit,
-                  "mm",
-                  rules.source(part, GapRules.RIDER, demand),
+          Finding.held(
+                  FindingKind.GAP,
+                  About.beside(part, sitting.occupant()),
+                  Optional.of(stance),
+                  Figures.atLeast(gap.gapMm(), limit, FigureUnit.MM),
+                  List.of(rules.source(part, GapRules.RIDER, demand)),
                   GapFindings.words(
                       part,
                       SeatFindings.who(sitting),

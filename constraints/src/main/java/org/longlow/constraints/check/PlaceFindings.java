@@ -3,6 +3,7 @@ package org.longlow.constraints.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.longlow.constraints.place.Placed;
 import org.longlow.constraints.stand.Wheels;
 import org.longlow.rider.geom.PointMm;
@@ -39,17 +40,17 @@ final class PlaceFindings {
               Math.max(p.z() - HIGHEST_MM, LOWEST_MM - p.z()));
       if (beyond > 0) {
         findings.add(
-            Finding.atMost(
-                    "place." + e.getKey(),
-                    e.getKey(),
-                    "",
-                    beyond,
-                    0,
-                    "mm",
-                    Say.format(
-                        "judgement: within %.0f wheelbase beyond the axles, %.0f mm below to %.0f mm"
-                            + " above the ground",
-                        BEYOND_WHEELBASES, -LOWEST_MM, HIGHEST_MM),
+            Finding.held(
+                    FindingKind.PLACE,
+                    About.thing(e.getKey(), e.getKey()),
+                    Optional.empty(),
+                    Figures.atMost(beyond, 0, FigureUnit.MM),
+                    List.of(
+                        Basis.judgement(
+                            Say.format(
+                                "judgement: within %.0f wheelbase beyond the axles, %.0f mm below to %.0f mm"
+                                    + " above the ground",
+                                BEYOND_WHEELBASES, -LOWEST_MM, HIGHEST_MM))),
                     Say.format(
                         "Pin %s lies at %.0f, %.0f mm, %s beyond where parts of a motorcycle are;"
                             + " look at its units, its formula and its ties.",

@@ -4,8 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.longlow.constraints.seat.SeatParts;
+import org.longlow.constraints.law.Known;
 import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.stand.Condition;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.pose.Comfort;
 import org.longlow.rider.pose.JointReading;
@@ -28,15 +29,17 @@ final class PoseFindings {
           "headPitch", "head pitch",
           "hamstring", "angle between trunk and thigh against the hamstrings");
 
+  private static final List<Basis> LINKS =
+      List.of(Basis.published(Known.CHECKED, "body links of the survey"));
+
   private PoseFindings() {}
 
-  static List<Finding> of(Sitting sitting) {
+  static List<Finding> of(Sitting sitting, Condition stance) {
     List<Finding> findings = new ArrayList<>();
     Optional<SeatOutcome.Seated> seated = sitting.seated();
     if (seated.isEmpty()) {
       return findings;
     }
-    String stance = "laden, " + sitting.person();
     PoseResult pose = seated.get().pose();
     reach(findings, sitting, stance, pose);
     for (JointReading reading : Comfort.read(pose.posture().angles(), sitting.body().sex())) {
@@ -46,16 +49,15 @@ final class PoseFindings {
   }
 
   /** Whoever steers needs grips; a passenger may do without. */
-  private static Finding noGrips(Sitting sitting, String stance) {
-    boolean steers = sitting.seat().equals(SeatParts.RIDER);
-    return Finding.note(
-        "reach." + SeatFindings.name(sitting) + ".hands",
-        SeatFindings.who(sitting) + ", hands",
-        stance,
+  private static Finding noGrips(Sitting sitting, Condition stance) {
+    boolean steers = sitting.occupant().rides();
+    return new Finding(
+        FindingKind.REACH,
+        About.person(sitting.occupant(), "hands", "hands"),
+        Optional.of(stance),
         steers ? Verdict.FAIL : Verdict.CAUTION,
-        Double.NaN,
-        "mm",
-        "this layout",
+        Figures.only(Double.NaN, FigureUnit.MM),
+        List.of(Basis.model("this layout")),
         SeatFindings.who(sitting)
             + (steers
                 ? " has no grips to steer by; add a grip."
@@ -63,29 +65,28 @@ final class PoseFindings {
   }
 
   private static void reach(
-      List<Finding> findings, Sitting sitting, String stance, PoseResult pose) {
+      List<Finding> findings, Sitting sitting, Condition stance, PoseResult pose) {
     for (PoseResult.Limb limb : PoseResult.Limb.values()) {
       boolean arm = limb == PoseResult.Limb.ARM;
       if (arm && sitting.parts().hands().isEmpty()) {
         findings.add(noGrips(sitting, stance));
         continue;
       }
-      String id = "reach." + SeatFindings.name(sitting) + (arm ? ".hands" : ".feet");
+      String limbs = arm ? "hands" : "feet";
+      About about = About.person(sitting.occupant(), limbs, limbs);
       PointMm at = arm ? pose.posture().grip() : pose.posture().ball();
       Optional<PoseResult.Shortfall> shortfall =
           pose.shortfalls().stream().filter(s -> s.limb() == limb).findFirst();
-      String subject = SeatFindings.who(sitting) + (arm ? ", hands" : ", feet");
       String what = arm ? "the grips" : "the foot rests";
       if (shortfall.isEmpty()) {
         findings.add(
-            Finding.note(
-                    id,
-                    subject,
-                    stance,
+            new Finding(
+                    FindingKind.REACH,
+                    about,
+                    Optional.of(stance),
                     Verdict.PASS,
-                    0,
-                    "mm",
-                    "body links of the survey",
+                    Figures.only(0, FigureUnit.MM),
+                    LINKS,
                     SeatFindings.who(sitting) + " reaches " + what + ".")
                 .at(at));
         continue;
@@ -94,15 +95,12 @@ final class PoseFindings {
       boolean far = shortfall.get().side() == PoseResult.Side.TOO_FAR;
       findings.add(
           new Finding(
-                  id,
-                  subject,
-                  stance,
+                  FindingKind.REACH,
+                  about,
+                  Optional.of(stance),
                   Verdict.FAIL,
-                  mm,
-                  0,
-                  -mm,
-                  "mm",
-                  "body links of the survey",
+                  Figures.atMost(mm, 0, FigureUnit.MM),
+                  LINKS,
                   SeatFindings.who(sitting)
                       + " cannot reach "
                       + what
@@ -110,14 +108,13 @@ final class PoseFindings {
                       + Say.mm(mm)
                       + (far ? " too far away; bring " : " too near; move ")
                       + what
-                      + (far ? " nearer to the seat." : " farther from the seat."),
-                  Optional.empty())
+                      + (far ? " nearer to the seat." : " farther from the seat."))
               .at(at));
     }
   }
 
   private static Finding angle(
-      Sitting sitting, String stance, JointReading reading, Posture posture) {
+      Sitting sitting, Condition stance, JointReading reading, Posture posture) {
     double value = Math.toDegrees(reading.valueRad());
     double low = Math.toDegrees(reading.softBand().lowRad());
     double high = Math.toDegrees(reading.softBand().highRad());
@@ -136,15 +133,12 @@ final class PoseFindings {
           case BEYOND_LIMIT -> "beyond what the joint can do";
         };
     return new Finding(
-            "posture." + SeatFindings.name(sitting) + "." + reading.name(),
-            SeatFindings.who(sitting) + ", " + word,
-            stance,
+            FindingKind.POSTURE,
+            About.person(sitting.occupant(), word, reading.name()),
+            Optional.of(stance),
             verdict,
-            value,
-            limit,
-            Math.toDegrees(reading.marginRad()),
-            "deg",
-            reading.source(),
+            new Figures(value, limit, Math.toDegrees(reading.marginRad()), FigureUnit.DEG),
+            List.of(Basis.judgement(reading.source())),
             Say.format(
                 "%s: %s %s, %s (%s to %s)%s.",
                 SeatFindings.who(sitting),
@@ -153,8 +147,7 @@ final class PoseFindings {
                 how,
                 Say.deg(low),
                 Say.deg(high),
-                verdict == Verdict.PASS ? "" : remedy(reading.name(), value < low)),
-            Optional.empty())
+                verdict == Verdict.PASS ? "" : remedy(reading.name(), value < low)))
         .at(place(reading.name(), posture));
   }
 

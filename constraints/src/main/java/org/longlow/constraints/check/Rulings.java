@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.longlow.constraints.law.LawSource;
-import org.longlow.constraints.law.LawStatus;
+import org.longlow.constraints.law.Known;
 import org.longlow.constraints.law.RuleSet;
+import org.longlow.constraints.stand.Condition;
 import org.longlow.rider.geom.PointMm;
 
 /** Rulings as findings: what several bodies of rules say alike is said once and names them all. */
@@ -22,48 +22,49 @@ final class Rulings {
    * @param stance in which they were made
    * @param places where the parts are
    */
-  static List<Finding> findings(List<Ruling> rulings, String stance, Map<String, PointMm> places) {
+  static List<Finding> findings(
+      List<Ruling> rulings, Condition stance, Map<String, PointMm> places) {
     Map<List<Object>, List<Ruling>> alike = new LinkedHashMap<>();
     for (Ruling r : rulings) {
-      List<Object> said = List.of(r.topic(), r.subject(), r.outcome(), r.figures(), r.text());
+      List<Object> said = List.of(r.about(), r.outcome(), r.figures(), r.text());
       alike.computeIfAbsent(said, k -> new ArrayList<>()).add(r);
     }
     return alike.values().stream().map(same -> finding(same, stance, places)).toList();
   }
 
-  private static Finding finding(List<Ruling> same, String stance, Map<String, PointMm> places) {
+  private static Finding finding(List<Ruling> same, Condition stance, Map<String, PointMm> places) {
     Ruling first = same.get(0);
     List<RuleSet> sets = same.stream().map(Ruling::rules).distinct().toList();
     List<RuleSet> unsure =
         same.stream().filter(Rulings::fromMemory).map(Ruling::rules).distinct().toList();
-    Ruling.Figures figures = first.figures();
     Optional<PointMm> where =
-        first.parts().stream().filter(places::containsKey).findFirst().map(places::get);
-    return new Finding(
-        "law."
-            + sets.stream().map(RuleSet::id).collect(Collectors.joining("+"))
-            + "."
-            + first.topic(),
-        first.subject(),
-        stance,
-        verdict(first.outcome(), !unsure.isEmpty()),
-        figures.value(),
-        figures.limit(),
-        figures.margin(),
-        figures.unit(),
-        source(same, sets),
-        first.text() + " (" + RuleSet.words(sets) + memory(first.outcome(), sets, unsure) + ").",
-        where);
+        first.about().parts().stream().filter(places::containsKey).findFirst().map(places::get);
+    Finding finding =
+        new Finding(
+            FindingKind.LAW,
+            first.about().under(sets.stream().map(RuleSet::id).collect(Collectors.joining("+"))),
+            Optional.of(stance),
+            verdict(first.outcome(), !unsure.isEmpty()),
+            first.figures(),
+            basis(same, sets),
+            first.text()
+                + " ("
+                + RuleSet.words(sets)
+                + memory(first.outcome(), sets, unsure)
+                + ").");
+    return where.map(finding::at).orElse(finding);
   }
 
-  private static String source(List<Ruling> same, List<RuleSet> sets) {
-    String cited =
+  private static List<Basis> basis(List<Ruling> same, List<RuleSet> sets) {
+    List<Basis> cited =
         same.stream()
             .flatMap(r -> r.sources().stream())
-            .map(LawSource::cite)
+            .map(s -> Basis.published(s.status(), s.cite()))
             .distinct()
-            .collect(Collectors.joining("; "));
-    return cited.isEmpty() ? "no row in the tables of " + RuleSet.words(sets) : cited;
+            .toList();
+    return cited.isEmpty()
+        ? List.of(Basis.model("no row in the tables of " + RuleSet.words(sets)))
+        : cited;
   }
 
   private static String memory(Ruling.Outcome outcome, List<RuleSet> sets, List<RuleSet> unsure) {
@@ -77,7 +78,7 @@ final class Rulings {
   }
 
   private static boolean fromMemory(Ruling ruling) {
-    return ruling.sources().stream().anyMatch(s -> s.status() == LawStatus.FROM_MEMORY);
+    return ruling.sources().stream().anyMatch(s -> s.status() == Known.FROM_MEMORY);
   }
 
   /** A rule from memory may not let anything pass. */

@@ -13,9 +13,10 @@ import org.longlow.constraints.stand.Wheels;
 /** Whether the wheels hang between their stops at rest, with nobody and with each crew. */
 final class SagFindings {
 
-  private static final String SOURCE =
-      "linear springs in balance with the masses; that a wheel at rest must be off both stops is"
-          + " common practice";
+  private static final List<Basis> SOURCE =
+      List.of(
+          Basis.model("linear springs in balance with the masses"),
+          Basis.practice("that a wheel at rest must be off both stops is common practice"));
 
   private SagFindings() {}
 
@@ -39,7 +40,7 @@ final class SagFindings {
       return;
     }
     boolean laden = s.kind() == Stance.Kind.LADEN;
-    String who = laden ? "With " + s.people() : "With nobody on it";
+    String who = laden ? "With " + s.condition().people() : "With nobody on it";
     double hanging = has.path().axle(-has.droopMm()).z();
     double travel = has.path().axle(has.bumpMm()).z() - hanging;
     double used = has.path().axle(rest.travelMm()).z() - hanging;
@@ -69,16 +70,12 @@ final class SagFindings {
             : laden && rest.state() == Suspension.State.TOPPED_OUT ? Verdict.CAUTION : Verdict.PASS;
     findings.add(
         new Finding(
-            "sag." + end + "." + (laden ? s.people() : "unladen"),
-            end + " suspension",
-            s.name(),
+            FindingKind.SAG,
+            About.thing(end + " suspension", end, laden ? s.condition().people() : "unladen"),
+            Optional.of(s.condition()),
             verdict,
-            used,
-            travel,
-            travel - used,
-            "mm",
+            Figures.atMost(used, travel, FigureUnit.MM),
             SOURCE,
-            text,
-            Optional.empty()));
+            text));
   }
 }

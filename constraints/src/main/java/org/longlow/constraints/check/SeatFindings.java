@@ -3,9 +3,10 @@ package org.longlow.constraints.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.longlow.constraints.law.Known;
 import org.longlow.constraints.layout.Part;
-import org.longlow.constraints.seat.SeatParts;
 import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.stand.Condition;
 import org.longlow.rider.seat.Compression;
 import org.longlow.rider.seat.CushionLoad;
 import org.longlow.rider.seat.Foam;
@@ -16,31 +17,41 @@ import org.longlow.rider.seat.SeatOutcome;
 /** How each crew member sits: sink of each cushion, hold, head rest. */
 final class SeatFindings {
 
-  private static final String FOAM =
-      "layered foam model after Gibson and Ashby 1997 and Mills 2007 (both from memory); bottoming"
-          + " limits and 15 % of wear are common practice";
+  private static final List<Basis> FOAM =
+      List.of(
+          Basis.published(
+              Known.FROM_MEMORY,
+              "layered foam model after Gibson and Ashby 1997 and Mills 2007 (both from memory)"),
+          Basis.practice("bottoming limits and 15 % of wear are common practice"));
+
+  private static final List<Basis> HOLD =
+      List.of(
+          Basis.model("static load share"),
+          Basis.practice("design friction 0.30 for rain and vibration is common practice"));
+
+  private static final List<Basis> HEAD =
+      List.of(
+          Basis.published(
+              Known.CHECKED, "Reed, Ebert and Jones 2019: posture with and without head rest"),
+          Basis.judgement("judgement"));
 
   private SeatFindings() {}
 
-  static List<Finding> of(Sitting sitting) {
+  static List<Finding> of(Sitting sitting, Condition stance) {
     List<Finding> findings = new ArrayList<>();
-    String who = name(sitting);
-    String stance = "laden, " + sitting.person();
     if (sitting.outcome() instanceof SeatOutcome.Unseatable none) {
       findings.add(
           Finding.note(
-              "seat." + who,
-              sitting.person(),
-              stance,
-              Verdict.FAIL,
-              Double.NaN,
-              "",
-              "rider model",
-              sitting.person()
-                  + " cannot sit on the "
-                  + sitting.seat()
-                  + " seat: "
-                  + none.reason()));
+                  FindingKind.SEAT,
+                  About.person(sitting.occupant(), "").said(sitting.person()),
+                  Verdict.FAIL,
+                  Basis.model("rider model"),
+                  sitting.person()
+                      + " cannot sit on the "
+                      + sitting.seat()
+                      + " seat: "
+                      + none.reason())
+              .in(stance));
       findings.addAll(BodyCare.notes(sitting, stance));
       return findings;
     }
@@ -62,18 +73,7 @@ final class SeatFindings {
 
   /** The person in words, with the seat where it is not the rider's. */
   static String who(Sitting sitting) {
-    return sitting.seat().equals(SeatParts.RIDER)
-        ? sitting.person()
-        : sitting.person() + " as " + sitting.seat();
-  }
-
-  /**
-   * The person in ids, with the seat where it is not the rider's. Dots in the name are doubled, so
-   * that nobody's name reads like somebody else's seat.
-   */
-  static String name(Sitting sitting) {
-    String person = sitting.person().replace(".", "..");
-    return sitting.seat().equals(SeatParts.RIDER) ? person : person + "." + sitting.seat();
+    return sitting.occupant().words();
   }
 
   /** How a cushion holds, best first. */
@@ -103,7 +103,7 @@ final class SeatFindings {
   private static void cushion(
       List<Finding> findings,
       Sitting sitting,
-      String stance,
+      Condition stance,
       String role,
       Part.Cushion part,
       CushionLoad load) {
@@ -127,14 +127,11 @@ final class SeatFindings {
                 Say.percent(1 - Foam.WORN_SHARE), Say.mm(load.worn().safeSinkMm()), worn.words);
     findings.add(
         new Finding(
-                "sink." + SeatFindings.name(sitting) + "." + role,
-                who(sitting) + ", " + part.name(),
-                stance,
+                FindingKind.SINK,
+                About.person(sitting.occupant(), part.name(), role),
+                Optional.of(stance),
                 verdict,
-                load.safeSinkMm(),
-                limit,
-                limit - load.safeSinkMm(),
-                "mm",
+                Figures.atMost(load.safeSinkMm(), limit, FigureUnit.MM),
                 FOAM,
                 Say.format(
                     "%s sinks at most %s of %s into %s, %s.%s %s",
@@ -144,23 +141,20 @@ final class SeatFindings {
                     part.name(),
                     how,
                     later,
-                    FoamStack.SINK_CAUTION),
-                Optional.empty())
+                    FoamStack.SINK_CAUTION))
             .at(load.centre()));
   }
 
   private static void hold(
-      List<Finding> findings, Sitting sitting, String stance, SeatOutcome.Seated seated) {
+      List<Finding> findings, Sitting sitting, Condition stance, SeatOutcome.Seated seated) {
     double friction = Math.abs(seated.load().frictionNeeded());
     Finding f =
-        Finding.atMost(
-            "hold." + SeatFindings.name(sitting),
-            who(sitting) + ", hold",
-            stance,
-            friction,
-            SeatLoad.DESIGN_FRICTION,
-            "",
-            "static load share; design friction 0.30 for rain and vibration is common practice",
+        Finding.held(
+            FindingKind.HOLD,
+            About.person(sitting.occupant(), "hold"),
+            Optional.of(stance),
+            Figures.atMost(friction, SeatLoad.DESIGN_FRICTION, FigureUnit.NONE),
+            HOLD,
             Say.format(
                 "%s needs a friction of %.2f not to slide %s on the pan; 0.30 can be counted on%s.",
                 who(sitting),
@@ -176,7 +170,7 @@ final class SeatFindings {
   }
 
   private static void headRest(
-      List<Finding> findings, Sitting sitting, String stance, SeatOutcome.Seated seated) {
+      List<Finding> findings, Sitting sitting, Condition stance, SeatOutcome.Seated seated) {
     double recline = Math.toDegrees(seated.reclineRad());
     boolean needed = recline > 30;
     if (!needed && sitting.parts().head().isEmpty()) {
@@ -198,14 +192,13 @@ final class SeatFindings {
                         "%s: the head is %s off its rest.",
                         who(sitting), Say.mm(seated.headGapMm()));
     findings.add(
-        Finding.note(
-            "head." + SeatFindings.name(sitting),
-            who(sitting) + ", head",
-            stance,
+        new Finding(
+            FindingKind.HEAD,
+            About.person(sitting.occupant(), "head"),
+            Optional.of(stance),
             verdict,
-            recline,
-            "deg",
-            "Reed, Ebert and Jones 2019: posture with and without head rest; judgement",
+            Figures.only(recline, FigureUnit.DEG),
+            HEAD,
             text));
   }
 }

@@ -16,6 +16,7 @@ import org.longlow.constraints.layout.Section;
 import org.longlow.constraints.machine.SectionMotion;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Sections;
 import org.longlow.rider.geom.PointMm;
 
@@ -23,10 +24,11 @@ import org.longlow.rider.geom.PointMm;
 final class SectionFindings {
 
   /** How the way is looked at, in words. */
-  static final String HOW =
-      "the whole way swept, gaps to within "
-          + Say.mm(Sweep.BOUND_MM)
-          + " (conservative advancement)";
+  static final Basis HOW =
+      Basis.model(
+          "the whole way swept, gaps to within "
+              + Say.mm(Sweep.BOUND_MM)
+              + " (conservative advancement)");
 
   private final Layout layout;
   private final GapRules rules;
@@ -63,14 +65,12 @@ final class SectionFindings {
     } catch (IllegalArgumentException e) {
       findings.add(
           Finding.note(
-              "open." + name,
-              name,
-              "open, " + name,
-              Verdict.FAIL,
-              Double.NaN,
-              "",
-              "plane linkage geometry",
-              "Section " + name + " cannot open: " + e.getMessage() + "."));
+                  FindingKind.OPEN,
+                  About.thing(name, name),
+                  Verdict.FAIL,
+                  Basis.model("plane linkage geometry"),
+                  "Section " + name + " cannot open: " + e.getMessage() + ".")
+              .in(Condition.open(name)));
       return;
     }
     Set<String> own = Set.copyOf(section.parts());
@@ -100,18 +100,14 @@ final class SectionFindings {
     }
     if (findings.size() == before) {
       findings.add(
-          new Finding(
-              "open." + name,
-              name,
-              "open, " + name,
-              Verdict.PASS,
-              0,
-              Double.NaN,
-              Double.NaN,
-              "",
-              HOW,
-              "Section " + name + " opens clear of everything.",
-              Optional.empty()));
+          Finding.note(
+                  FindingKind.OPEN,
+                  About.thing(name, name),
+                  Verdict.PASS,
+                  HOW,
+                  "Section " + name + " opens clear of everything.")
+              .in(Condition.open(name))
+              .measured(Figures.only(0, FigureUnit.NONE)));
     }
   }
 
@@ -138,9 +134,8 @@ final class SectionFindings {
         .map(
             fouling ->
                 finding(
-                    "open." + section + "." + part.name() + "." + other.name(),
                     section,
-                    part.name() + " and " + other.name(),
+                    About.parts(part.name(), other.name()),
                     fouling,
                     limit,
                     rules.source(part.name(), other.name(), demand),
@@ -167,9 +162,8 @@ final class SectionFindings {
         .map(
             fouling ->
                 finding(
-                    "open." + section + "." + part + "." + other,
                     section,
-                    "beyond their joint " + part + " and " + other,
+                    About.parts(part, other).said("beyond their joint " + part + " and " + other),
                     fouling,
                     0,
                     JointFindings.JOINT,
@@ -188,35 +182,27 @@ final class SectionFindings {
     if (Advice.cutToFit(layout.parts().get(part.name()))) {
       remedies.add(Fouling.Remedy.CUT_PART);
     }
-    String who = SeatFindings.who(sitting);
+    String who = sitting.occupant().words();
     return Fouling.of(motion, part, person, limit, remedies)
         .map(
             fouling ->
                 finding(
-                        "open." + section + "." + part.name() + "." + SeatFindings.name(sitting),
-                        section,
-                        part.name() + " and " + who,
-                        fouling,
-                        limit,
-                        rules.source(part.name(), GapRules.RIDER, demand),
-                        Advice.ways(part.name(), who, part.name(), fouling))
-                    .about(sitting.person(), sitting.seat()));
+                    section,
+                    About.beside(part.name(), sitting.occupant()),
+                    fouling,
+                    limit,
+                    rules.source(part.name(), GapRules.RIDER, demand),
+                    Advice.ways(part.name(), who, part.name(), fouling)));
   }
 
   private static Finding finding(
-      String id,
-      String section,
-      String both,
-      Fouling fouling,
-      double limitMm,
-      String source,
-      String ways) {
+      String section, About about, Fouling fouling, double limitMm, Basis source, String ways) {
     double gap = fouling.gapMm();
     String text =
         "Section "
             + section
             + ": "
-            + both
+            + about.words()
             + (gap < 0 ? " run into each other" : gap == 0 ? " touch" : " come too close")
             + (fouling.first() == 0
                 ? " from shut on"
@@ -230,8 +216,13 @@ final class SectionFindings {
             + " asked all the way, "
             + ways
             + ".";
-    return Finding.atLeast(
-            id, both, "open, " + section, gap, limitMm, "mm", source + "; " + HOW, text)
+    return Finding.held(
+            FindingKind.OPEN,
+            about.under(section),
+            Optional.of(Condition.open(section)),
+            Figures.atLeast(gap, limitMm, FigureUnit.MM),
+            List.of(source, HOW),
+            text)
         .at(fouling.where())
         .openBy(fouling.worst());
   }

@@ -4,11 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
+import org.longlow.constraints.law.Known;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
-import org.longlow.constraints.layout.Stance;
-import org.longlow.constraints.seat.SeatParts;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.PartShape;
@@ -32,11 +31,11 @@ final class SightFindings {
   static List<Finding> of(Layout layout, Sitting sitting, List<Standing> standings) {
     List<Finding> findings = new ArrayList<>();
     Optional<Posture> posture = sitting.posture();
-    if (posture.isEmpty() || !sitting.seat().equals(SeatParts.RIDER)) {
+    if (posture.isEmpty() || !sitting.occupant().rides()) {
       return findings;
     }
     standings.stream()
-        .filter(s -> s.kind() == Stance.Kind.LADEN && s.people().equals(sitting.person()))
+        .filter(s -> s.condition().ladenBy(sitting.occupant()))
         .findFirst()
         .ifPresent(
             s -> {
@@ -56,15 +55,15 @@ final class SightFindings {
             ? ""
             : " Through the screen it is " + metres(through.roadMm()) + ".";
     Finding f =
-        Finding.atMost(
-            "sight." + SeatFindings.name(sitting),
-            sitting.person() + ", sight",
-            standing.name(),
+        Finding.held(
+            FindingKind.SIGHT,
+            About.person(sitting.occupant(), "sight"),
+            Optional.of(standing.condition()),
             // the road that is nowhere seen is no distance; the words say so
-            Double.isFinite(over.roadMm()) ? over.roadMm() : Double.NaN,
-            limit,
-            "mm",
-            "straight line from the eye; " + Sources.of(layout, Demands.Key.SIGHT),
+            Figures.atMost(
+                Double.isFinite(over.roadMm()) ? over.roadMm() : Double.NaN, limit, FigureUnit.MM),
+            List.of(
+                Basis.model("straight line from the eye"), Sources.of(layout, Demands.Key.SIGHT)),
             sitting.person()
                 + (Double.isFinite(over.roadMm())
                     ? " sees the road from " + metres(over.roadMm()) + " ahead"
@@ -137,15 +136,15 @@ final class SightFindings {
           case BALL -> "stands on the ball of the foot, the leg " + Say.mm(raised) + " short";
           case NONE -> "cannot reach the ground, the leg is " + Say.mm(raised) + " short";
         };
-    return Finding.atMost(
-            "foot." + SeatFindings.name(sitting),
-            sitting.person() + ", foot down",
-            standing.name(),
-            raised,
-            limit,
-            "mm",
-            "body links of the survey, leg straight beside the pan; "
-                + Sources.of(layout, Demands.Key.FOOT_DOWN),
+    return Finding.held(
+            FindingKind.FOOT,
+            About.person(sitting.occupant(), "foot down"),
+            Optional.of(standing.condition()),
+            Figures.atMost(raised, limit, FigureUnit.MM),
+            List.of(
+                Basis.published(
+                    Known.CHECKED, "body links of the survey, leg straight beside the pan"),
+                Sources.of(layout, Demands.Key.FOOT_DOWN)),
             sitting.person()
                 + " "
                 + how

@@ -18,7 +18,7 @@ import org.longlow.constraints.solve.relation.Relations;
 /** How the layout itself solved: ties, limits, freedoms, what is redundant or near a dead point. */
 final class SolveFindings {
 
-  private static final String SOURCE = "this layout's ties and limits";
+  private static final Basis SOURCE = Basis.ownDemand("this layout's ties and limits");
 
   /** Amounts below this would read as nothing, mm. */
   private static final double LEAST_SAID_MM = 0.05;
@@ -27,6 +27,8 @@ final class SolveFindings {
       Say.format(
           "the work allowed, %d million evaluations",
           SolverSettings.DEFAULT.workAllowed() / 1_000_000);
+
+  private static final About LAYOUT = About.thing("layout");
 
   private SolveFindings() {}
 
@@ -51,12 +53,9 @@ final class SolveFindings {
     if (report.status().holds() && !diagnosis.map(Diagnosis::decided).orElse(true)) {
       findings.add(
           Finding.note(
-              "freedoms",
-              "layout",
-              "",
+              FindingKind.FREEDOMS,
+              LAYOUT,
               Verdict.CAUTION,
-              Double.NaN,
-              "",
               SOURCE,
               "Not decided: what the ties leave free and which of them say nothing new; working it"
                   + " out takes more than "
@@ -70,14 +69,12 @@ final class SolveFindings {
     int ties = placed.problem().problem().ties().size();
     int free = diagnosis.map(Diagnosis::degreesOfFreedom).orElse(0);
     return Finding.note(
-        "ties",
-        "layout",
-        "",
-        Verdict.PASS,
-        placed.report().maxResidualMm(),
-        "mm",
-        SOURCE,
-        Say.format("All %d ties hold; %d ways to move are left free.", ties, free));
+            FindingKind.TIES,
+            LAYOUT,
+            Verdict.PASS,
+            SOURCE,
+            Say.format("All %d ties hold; %d ways to move are left free.", ties, free))
+        .measured(Figures.only(placed.report().maxResidualMm(), FigureUnit.MM));
   }
 
   /** What is missed by nothing that can be said is left out beside what is missed by more. */
@@ -92,19 +89,17 @@ final class SolveFindings {
     report.failedLimits().forEach(f -> open.add(f.limit()));
     String what = open.isEmpty() ? "the ties and limits" : String.join(", ", open);
     return Finding.note(
-        "undecided",
-        what,
-        "",
-        Verdict.FAIL,
-        report.maxResidualMm(),
-        "mm",
-        SOURCE,
-        "Not decided: whether "
-            + what
-            + " can hold together with the rest; finding out takes more than "
-            + ALLOWED
-            + ". The drawing shows where the search stopped. Loosen one of them, or draw the layout"
-            + " nearer to what is meant.");
+            FindingKind.UNDECIDED,
+            About.thing(what),
+            Verdict.FAIL,
+            SOURCE,
+            "Not decided: whether "
+                + what
+                + " can hold together with the rest; finding out takes more than "
+                + ALLOWED
+                + ". The drawing shows where the search stopped. Loosen one of them, or draw the layout"
+                + " nearer to what is meant.")
+        .measured(Figures.only(report.maxResidualMm(), FigureUnit.MM));
   }
 
   private static Finding ties(SolveReport report, Optional<Conflict> conflict) {
@@ -112,24 +107,19 @@ final class SolveFindings {
     double off = report.maxResidualMm();
     String smallest =
         conflict.isPresent() ? "" : ", and which of them to blame was not worked out to the end";
-    return new Finding(
-        "ties",
-        String.join(", ", named),
-        "",
-        Verdict.FAIL,
-        off,
-        0,
-        -off,
-        "mm",
-        SOURCE,
-        "These ties cannot all hold"
-            + smallest
-            + ": "
-            + String.join(", ", named)
-            + "; change or drop one of them. The drawing shows the nearest compromise, off by "
-            + amount(off, false)
-            + ".",
-        Optional.empty());
+    return Finding.note(
+            FindingKind.TIES,
+            About.thing(String.join(", ", named)),
+            Verdict.FAIL,
+            SOURCE,
+            "These ties cannot all hold"
+                + smallest
+                + ": "
+                + String.join(", ", named)
+                + "; change or drop one of them. The drawing shows the nearest compromise, off by "
+                + amount(off, false)
+                + ".")
+        .measured(new Figures(off, 0, -off, FigureUnit.MM));
   }
 
   private static Finding limit(
@@ -149,18 +139,13 @@ final class SolveFindings {
                 + " short across the machine; no move in the elevation helps, since the two lie side"
                 + " by side there. Change how wide or how far out one of them is."
             : "Limit " + failure.limit() + " " + together(failure, ofAngle, conflict, decided);
-    return new Finding(
-        "limit." + failure.limit(),
-        failure.limit(),
-        "",
-        Verdict.FAIL,
-        -off,
-        0,
-        -off,
-        ofAngle ? "deg" : "mm",
-        SOURCE,
-        text,
-        Optional.empty());
+    return Finding.note(
+            FindingKind.LIMIT,
+            About.thing(failure.limit(), failure.limit()),
+            Verdict.FAIL,
+            SOURCE,
+            text)
+        .measured(new Figures(-off, 0, -off, ofAngle ? FigureUnit.DEG : FigureUnit.MM));
   }
 
   /** What a limit cannot hold together with. */
@@ -204,12 +189,9 @@ final class SolveFindings {
     for (Redundancy r : diagnosis.redundant()) {
       findings.add(
           Finding.note(
-              "redundant." + r.tie(),
-              r.tie(),
-              "",
+              FindingKind.REDUNDANT,
+              About.thing(r.tie(), r.tie()),
               r.impliedBy().isEmpty() ? Verdict.CAUTION : Verdict.PASS,
-              Double.NaN,
-              "",
               SOURCE,
               "Tie "
                   + r.tie()
@@ -223,14 +205,12 @@ final class SolveFindings {
     for (String tie : diagnosis.nearSingular()) {
       findings.add(
           Finding.note(
-              "dead-point." + tie,
-              tie,
-              "",
-              Verdict.CAUTION,
-              diagnosis.largestGain(),
-              "",
-              SOURCE,
-              "Tie " + tie + " is near a dead point: a small change of it moves much else."));
+                  FindingKind.DEAD_POINT,
+                  About.thing(tie, tie),
+                  Verdict.CAUTION,
+                  SOURCE,
+                  "Tie " + tie + " is near a dead point: a small change of it moves much else.")
+              .measured(Figures.only(diagnosis.largestGain(), FigureUnit.NONE)));
     }
   }
 }

@@ -9,10 +9,9 @@ final class Sources {
   private Sources() {}
 
   /** Returns the source of a demand: the layout itself, or common practice. */
-  static String of(Layout layout, Demands.Key key) {
-    return (layout.demands().limits().containsKey(key)
-            ? "this layout's demand: "
-            : "common practice, no published source: ")
-        + key.meaning();
+  static Basis of(Layout layout, Demands.Key key) {
+    return layout.demands().limits().containsKey(key)
+        ? Basis.ownDemand("this layout's demand: " + key.meaning())
+        : Basis.practice("common practice, no published source: " + key.meaning());
   }
 }

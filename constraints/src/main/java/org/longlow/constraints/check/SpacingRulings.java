@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
-import org.longlow.constraints.check.Ruling.Figures;
 import org.longlow.constraints.check.Ruling.Outcome;
 import org.longlow.constraints.law.LampColour;
 import org.longlow.constraints.law.LampItem;
@@ -94,9 +93,7 @@ final class SpacingRulings {
       out.add(
           Ruling.said(
               row.rules(),
-              row.name(),
-              LampRulings.parts(signals),
-              String.join(", ", LampRulings.parts(signals)),
+              LawFindings.lamps(LampRulings.parts(signals)).named(row.name()),
               Outcome.NOT_APPLICABLE,
               "The gap of "
                   + Say.mm(row.limitMm())
@@ -162,15 +159,13 @@ final class SpacingRulings {
     boolean least = row.measure().least();
     Figures figures =
         least
-            ? Figures.atLeast(valueMm, row.limitMm(), "mm")
-            : Figures.atMost(valueMm, row.limitMm(), "mm");
-    Outcome outcome = row.depends() && !figures.inside() ? Outcome.CARE : figures.outcome();
+            ? Figures.atLeast(valueMm, row.limitMm(), FigureUnit.MM)
+            : Figures.atMost(valueMm, row.limitMm(), FigureUnit.MM);
+    Outcome outcome = row.depends() && !figures.inside() ? Outcome.CARE : Outcome.of(figures);
     out.add(
         new Ruling(
             row.rules(),
-            row.name() + "." + String.join("+", parts),
-            parts,
-            subject,
+            LawFindings.lamps(parts).named(row.name(), String.join("+", parts)),
             outcome,
             figures,
             subject

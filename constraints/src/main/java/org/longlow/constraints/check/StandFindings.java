@@ -2,6 +2,7 @@ package org.longlow.constraints.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
@@ -19,6 +20,8 @@ final class StandFindings {
 
   /** A foot nearer to the middle plane holds nothing, mm. */
   private static final double LEAST_SIDEWAYS_MM = 1;
+
+  private static final Basis STATICS = Basis.model("three-point statics");
 
   private StandFindings() {}
 
@@ -50,19 +53,17 @@ final class StandFindings {
     double height = ParkedStability.leanHeightMm(centre.z(), across, crown, lean);
     if (!(height > 0) || y < LEAST_SIDEWAYS_MM) {
       return Finding.note(
-          "stand." + stand.name(),
-          stand.name(),
-          standing.name(),
-          Verdict.FAIL,
-          Double.NaN,
-          "",
-          "three-point statics",
-          height > 0
-              ? stand.name()
-                  + " stands under the middle of the machine and holds it on no side; set its foot out to one side."
-              : "The centre of mass lies in the road; nothing can be said about "
-                  + stand.name()
-                  + ".");
+              FindingKind.STAND,
+              About.parts(stand.name()),
+              Verdict.FAIL,
+              STATICS,
+              height > 0
+                  ? stand.name()
+                      + " stands under the middle of the machine and holds it on no side; set its foot out to one side."
+                  : "The centre of mass lies in the road; nothing can be said about "
+                      + stand.name()
+                      + ".")
+          .in(standing.condition());
     }
     ParkedStability parked =
         ParkedStability.on(
@@ -75,14 +76,12 @@ final class StandFindings {
     double tip = Math.toDegrees(parked.leastTipRad());
     double limit = Math.toDegrees(standing.places().value(layout.demands().limit(Demands.Key.TIP)));
     double weight = standing.load().axles().weightN();
-    return Finding.atLeast(
-            "stand." + stand.name(),
-            stand.name(),
-            standing.name(),
-            tip,
-            limit,
-            "deg",
-            "three-point statics; " + Sources.of(layout, Demands.Key.TIP),
+    return Finding.held(
+            FindingKind.STAND,
+            About.parts(stand.name()),
+            Optional.of(standing.condition()),
+            Figures.atLeast(tip, limit, FigureUnit.DEG),
+            List.of(STATICS, Sources.of(layout, Demands.Key.TIP)),
             Say.format(
                 "On %s the machine tips at %s of slope or push, %s are asked%s; the foot carries %.0f"
                     + " N.",

@@ -3,6 +3,7 @@ package org.longlow.constraints.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.longlow.constraints.law.Known;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.machine.Steering;
 import org.longlow.constraints.stand.Standing;
@@ -21,6 +22,13 @@ final class SteeringFindings {
   /** See {@link #LEAST_MM}. */
   static final double MOST_MM = 175;
 
+  private static final List<Basis> SOURCE =
+      List.of(
+          Basis.model("plane geometry of steering axis and tyre"),
+          Basis.published(
+              Known.FROM_MEMORY,
+              "range over all classes of machine from memory (Cossalter, Motorcycle Dynamics, ch. 1-3, among others)"));
+
   private SteeringFindings() {}
 
   static List<Finding> of(Wheels wheels, List<Standing> standings) {
@@ -37,17 +45,13 @@ final class SteeringFindings {
       PointMm axle = s.ground().toRoad(s.places().pin(wheels.fork().axle()));
       double rake = Math.atan2(bottom.x() - top.x(), top.z() - bottom.z());
       Steering steering = Steering.of(wheels.frontTyre().freeRadiusMm(), rake, axle, bottom);
-      findings.add(
-          trail(
-              "trail." + (s.people().isEmpty() ? "unladen" : s.people()),
-              s,
-              Math.toDegrees(rake),
-              steering));
+      findings.add(trail(s, Math.toDegrees(rake), steering));
     }
     return findings;
   }
 
-  private static Finding trail(String id, Standing s, double rakeDeg, Steering steering) {
+  private static Finding trail(Standing s, double rakeDeg, Steering steering) {
+    String people = s.condition().people();
     double trail = steering.groundTrailMm();
     double nearer = trail - LEAST_MM < MOST_MM - trail ? LEAST_MM : MOST_MM;
     double margin = Math.min(trail - LEAST_MM, MOST_MM - trail);
@@ -62,25 +66,20 @@ final class SteeringFindings {
                     LEAST_MM, MOST_MM)
                 : "";
     return new Finding(
-            id,
-            "steering",
-            s.name(),
+            FindingKind.TRAIL,
+            About.thing("steering", people.isEmpty() ? "unladen" : people),
+            Optional.of(s.condition()),
             trail <= 0 ? Verdict.FAIL : margin < 0 ? Verdict.CAUTION : Verdict.PASS,
-            trail,
-            nearer,
-            margin,
-            "mm",
-            "plane geometry of steering axis and tyre; range over all classes of machine from memory"
-                + " (Cossalter, Motorcycle Dynamics, ch. 1-3, among others)",
+            new Figures(trail, nearer, margin, FigureUnit.MM),
+            SOURCE,
             Say.format(
                 "%s: rake %s, ground trail %s, normal trail %s, wheel flop %s%s.",
-                s.people().isEmpty() ? "Unladen" : "With " + s.people(),
+                people.isEmpty() ? "Unladen" : "With " + people,
                 Say.deg(rakeDeg),
                 Say.mm(trail),
                 Say.mm(steering.normalTrailMm()),
                 Say.mm(steering.flopMm()),
-                advice),
-            Optional.empty())
+                advice))
         .at(s.ground().frontContact());
   }
 }

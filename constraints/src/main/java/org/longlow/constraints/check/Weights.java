@@ -31,22 +31,21 @@ record Weights(List<String> unknown) {
         ? Optional.empty()
         : Optional.of(
             Finding.note(
-                "mass.unknown",
-                String.join(", ", unknown),
-                "",
-                Verdict.CAUTION,
-                unknown.size(),
-                "count",
-                "this layout",
-                "Mass not known: "
-                    + String.join(", ", unknown)
-                    + ". Each counts as nothing in loads, sag, lean, stand and centre of mass; weigh"
-                    + " it or name its material."));
+                    FindingKind.MASS,
+                    new About(
+                        String.join(", ", unknown), unknown, Optional.empty(), List.of("unknown")),
+                    Verdict.CAUTION,
+                    Basis.model("this layout"),
+                    "Mass not known: "
+                        + String.join(", ", unknown)
+                        + ". Each counts as nothing in loads, sag, lean, stand and centre of mass; weigh"
+                        + " it or name its material.")
+                .measured(Figures.only(unknown.size(), FigureUnit.COUNT)));
   }
 
   /** Returns a finding that rests on masses: it never passes while one of them is not known. */
   Finding held(Finding f) {
-    if (unknown.isEmpty() || f.verdict() == Verdict.NOT_APPLICABLE) {
+    if (unknown.isEmpty() || !f.kind().weighed() || f.verdict() == Verdict.NOT_APPLICABLE) {
       return f;
     }
     Finding careful = f.verdict() == Verdict.PASS ? f.withVerdict(Verdict.CAUTION) : f;

@@ -10,6 +10,7 @@ import java.util.regex.Pattern;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.MathFunction;
 import org.longlow.constraints.formula.Unit;
+import org.longlow.constraints.layout.Occupant;
 
 /** What all readers of one file share: its faults, the names it declares and its measures. */
 final class Reading {
@@ -18,7 +19,7 @@ final class Reading {
   static final int MAX_ENTRIES = 2000;
 
   /** What touches and gaps call whoever sits on the machine. */
-  static final String RIDER = "rider";
+  static final String RIDER = Occupant.RIDER;
 
   private static final Pattern NAME =
       Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{M}\\p{N} _.'()+-]{0,59}");

@@ -43,12 +43,12 @@ public final class StudyJson {
     ObjectNode node = Json.NODES.objectNode();
     node.put("id", f.id());
     node.put("subject", f.subject());
-    node.put("stance", f.stance());
+    node.put("stance", f.stanceWords());
     node.put("verdict", f.verdict().word());
     number(node, "value", f.value());
     number(node, "limit", f.limit());
     number(node, "margin", f.margin());
-    node.put("unit", f.unit());
+    node.put("unit", f.unit().word());
     node.put("source", f.source());
     node.put("text", f.text());
     node.put("group", f.group().title());

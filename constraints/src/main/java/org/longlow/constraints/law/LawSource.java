@@ -5,7 +5,7 @@ public final class LawSource {
 
   private final String section;
   private final String edition;
-  private final LawStatus status;
+  private final Known status;
   private final String cite;
 
   /**
@@ -14,7 +14,7 @@ public final class LawSource {
    * @param rule what it asks, in our own words
    * @param status how well the text is known
    */
-  public LawSource(String section, String edition, String rule, LawStatus status) {
+  public LawSource(String section, String edition, String rule, Known status) {
     if (section.isBlank() || edition.isBlank() || rule.isBlank() || status == null) {
       throw new IllegalArgumentException("a rule needs section, edition, its words and a status");
     }
@@ -32,7 +32,7 @@ public final class LawSource {
     return edition;
   }
 
-  public LawStatus status() {
+  public Known status() {
     return status;
   }
 

@@ -1,8 +1,8 @@
 package org.longlow.constraints.law;
 
-import static org.longlow.constraints.law.LawStatus.CHECKED;
-import static org.longlow.constraints.law.LawStatus.FROM_MEMORY;
-import static org.longlow.constraints.law.LawStatus.TRANSCRIBED;
+import static org.longlow.constraints.law.Known.CHECKED;
+import static org.longlow.constraints.law.Known.FROM_MEMORY;
+import static org.longlow.constraints.law.Known.TRANSCRIBED;
 
 import java.util.List;
 

@@ -1,11 +1,11 @@
 package org.longlow.constraints.law;
 
+import static org.longlow.constraints.law.Known.CHECKED;
+import static org.longlow.constraints.law.Known.FROM_MEMORY;
+import static org.longlow.constraints.law.Known.TRANSCRIBED;
 import static org.longlow.constraints.law.LampColour.AMBER;
 import static org.longlow.constraints.law.LampColour.RED;
 import static org.longlow.constraints.law.LampColour.WHITE;
-import static org.longlow.constraints.law.LawStatus.CHECKED;
-import static org.longlow.constraints.law.LawStatus.FROM_MEMORY;
-import static org.longlow.constraints.law.LawStatus.TRANSCRIBED;
 
 import java.util.List;
 import java.util.Optional;

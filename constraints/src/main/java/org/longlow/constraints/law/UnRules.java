@@ -33,7 +33,7 @@ final class UnRules {
   private UnRules() {}
 
   private static LawSource from(String section, String rule) {
-    return new LawSource("UN R53 " + section, EDITION, rule, LawStatus.FROM_MEMORY);
+    return new LawSource("UN R53 " + section, EDITION, rule, Known.FROM_MEMORY);
   }
 
   private static LampRow row(

@@ -1,7 +1,7 @@
 /**
  * Lamps, reflectors and number plates in law, as tables: what each body of rules asks of each kind,
  * with section, edition, the rule in our own words and how well its text is known ({@link
- * org.longlow.constraints.law.LawStatus}). Findings are made of them in {@code check}; a rule from
+ * org.longlow.constraints.law.Known}). Findings are made of them in {@code check}; a rule from
  * memory never passes a machine, and what a law asks and no table holds is {@link
  * org.longlow.constraints.law.NotCovered}.
  *

@@ -11,6 +11,7 @@ import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Person;
 import org.longlow.constraints.seat.SeatParts;
@@ -116,7 +117,7 @@ final class SeatedBody extends MovingBody {
 
   /** Returns what tells this sitting apart from others of the crew. */
   String who() {
-    return parts.seat().equals(SeatParts.RIDER)
+    return parts.seat().equals(Occupant.RIDER)
         ? person.name()
         : person.name() + " on the " + parts.seat() + " seat";
   }

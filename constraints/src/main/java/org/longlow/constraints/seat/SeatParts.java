@@ -26,9 +26,6 @@ public record SeatParts(
     Optional<Part.Rest> feet,
     Optional<Part.Rest> hands) {
 
-  /** The seat that steers. */
-  public static final String RIDER = "rider";
-
   /** Returns the seats of {@code layout} by name, in the order of their pans. */
   public static Map<String, SeatParts> of(Layout layout) {
     Map<String, SeatParts> seats = new LinkedHashMap<>();

@@ -3,6 +3,7 @@ package org.longlow.constraints.seat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.machine.MassPoint;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.Prism;
@@ -26,6 +27,11 @@ import org.longlow.rider.seat.SeatOutcome;
  */
 public record Sitting(
     String person, String seat, SeatParts parts, Body body, RiderWidth width, SeatOutcome outcome) {
+
+  /** Returns who sits where. */
+  public Occupant occupant() {
+    return new Occupant(person, seat);
+  }
 
   /** Returns how they sit, if they can. */
   public Optional<SeatOutcome.Seated> seated() {

@@ -2,7 +2,7 @@ package org.longlow.constraints.stand;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
+import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.machine.MassPoint;
 import org.longlow.constraints.shape.Prism;
 
@@ -19,12 +19,11 @@ public record Rider(List<Seated> seated) {
   /**
    * One person on a seat, in the axes of the frame.
    *
-   * @param person the crew's name
-   * @param seat the seat's name
+   * @param who the person and the seat
    * @param masses where their masses are
    * @param body their flesh and gear, for what touches
    */
-  public record Seated(String person, String seat, List<MassPoint> masses, List<Prism> body) {
+  public record Seated(Occupant who, List<MassPoint> masses, List<Prism> body) {
     public Seated {
       masses = List.copyOf(masses);
       body = List.copyOf(body);
@@ -35,9 +34,9 @@ public record Rider(List<Seated> seated) {
     seated = List.copyOf(seated);
   }
 
-  /** Returns the crew on it in words, such as {@code Mara and Tor}; empty for nobody. */
-  public String names() {
-    return seated.stream().map(Seated::person).collect(Collectors.joining(" and "));
+  /** Returns who they are, in their order. */
+  public List<Occupant> occupants() {
+    return seated.stream().map(Seated::who).toList();
   }
 
   /** Returns where all their masses are, in the axes of the frame. */

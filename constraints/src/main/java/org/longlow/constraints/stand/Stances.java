@@ -47,17 +47,16 @@ public final class Stances {
     Set<Stance.Kind> asked = new HashSet<>();
     layout.stances().values().forEach(s -> asked.add(s.kind()));
     boolean all = asked.isEmpty();
-    Standing unladen = balanced("unladen", Stance.Kind.UNLADEN, Rider.NOBODY);
+    Standing unladen = balanced(Condition.empty(Stance.Kind.UNLADEN), Rider.NOBODY);
     standings.add(unladen);
     for (Rider rider : riders) {
-      standings.add(balanced("laden, " + rider.names(), Stance.Kind.LADEN, rider));
+      standings.add(balanced(Condition.laden(rider.occupants()), rider));
     }
     Suspension f = wheels.frontSuspension();
     Suspension r = wheels.rearSuspension();
     standings.add(
         at(
-            "full bump",
-            Stance.Kind.FULL_BUMP,
+            Condition.empty(Stance.Kind.FULL_BUMP),
             Rider.NOBODY,
             f.bumpMm(),
             r.bumpMm(),
@@ -65,8 +64,7 @@ public final class Stances {
     if (all || asked.contains(Stance.Kind.FULL_DROOP)) {
       standings.add(
           at(
-              "full droop",
-              Stance.Kind.FULL_DROOP,
+              Condition.empty(Stance.Kind.FULL_DROOP),
               Rider.NOBODY,
               -f.droopMm(),
               -r.droopMm(),
@@ -74,7 +72,7 @@ public final class Stances {
     }
     boolean stand = layout.parts().values().stream().anyMatch(Part.Stand.class::isInstance);
     if (stand) {
-      standings.add(balanced("parked", Stance.Kind.PARKED, Rider.NOBODY));
+      standings.add(balanced(Condition.empty(Stance.Kind.PARKED), Rider.NOBODY));
     }
     layout
         .sections()
@@ -97,10 +95,8 @@ public final class Stances {
     moved.putAll(open);
     return Optional.of(
         new Standing(
-            "open, " + name,
-            Stance.Kind.OPEN,
+            Condition.open(name),
             Rider.NOBODY,
-            name,
             unladen.frontTravelMm(),
             unladen.rearTravelMm(),
             unladen.places(),
@@ -112,27 +108,22 @@ public final class Stances {
   }
 
   /** Returns the stance in which springs and loads are in balance. */
-  public Standing balanced(String name, Stance.Kind kind, Rider rider) {
+  public Standing balanced(Condition condition, Rider rider) {
     Springs springs = Springs.of(drawn.values(), rider);
     if (!springs.known()) {
-      return at(name, kind, rider, 0, 0, Optional.empty());
+      return at(condition, rider, 0, 0, Optional.empty());
     }
     StaticSag sag = springs.rest(wheels, 1);
     return at(
-        name, kind, rider, sag.front().travelMm(), sag.rear().travelMm(), Optional.of(springs));
+        condition, rider, sag.front().travelMm(), sag.rear().travelMm(), Optional.of(springs));
   }
 
   /** Returns the stance with these wheel travels, bump positive, mm. */
   private Standing at(
-      String name,
-      Stance.Kind kind,
-      Rider rider,
-      double frontMm,
-      double rearMm,
-      Optional<Springs> springs) {
+      Condition condition, Rider rider, double frontMm, double rearMm, Optional<Springs> springs) {
     Places places = wheels.moved(frontMm, rearMm);
     Ground ground = wheels.ground(places);
-    boolean parked = kind == Stance.Kind.PARKED;
+    boolean parked = condition.kind() == Stance.Kind.PARKED;
     Map<String, PartShape> shapes = new LinkedHashMap<>(drawn);
     Map<String, PartShape> moved = new LinkedHashMap<>();
     drawn.forEach(
@@ -148,10 +139,8 @@ public final class Stances {
           }
         });
     return new Standing(
-        name,
-        kind,
+        condition,
         rider,
-        "",
         frontMm,
         rearMm,
         places,

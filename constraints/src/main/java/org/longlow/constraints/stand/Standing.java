@@ -1,7 +1,10 @@
 package org.longlow.constraints.stand;
 
+import java.util.Comparator;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
@@ -9,10 +12,8 @@ import org.longlow.constraints.shape.Places;
 /**
  * The machine in one stance.
  *
- * @param name the stance, with who is on it, such as {@code laden, Mara}
- * @param kind which state
- * @param rider who is on it
- * @param section the section that is open, or empty
+ * @param condition the stance, and who is on the machine
+ * @param rider their bodies
  * @param frontTravelMm front wheel travel from the drawn position, bump positive
  * @param rearTravelMm rear wheel travel, likewise
  * @param places pins in the axes of the frame; wheels and open sections moved
@@ -23,10 +24,8 @@ import org.longlow.constraints.shape.Places;
  * @param springs what the springs carry, where they are in balance
  */
 public record Standing(
-    String name,
-    Stance.Kind kind,
+    Condition condition,
     Rider rider,
-    String section,
     double frontTravelMm,
     double rearTravelMm,
     Places places,
@@ -36,8 +35,19 @@ public record Standing(
     Load load,
     Optional<Springs> springs) {
 
-  /** Returns who is on it in words, empty for nobody. */
-  public String people() {
-    return rider.names();
+  public Stance.Kind kind() {
+    return condition.kind();
+  }
+
+  /**
+   * Returns the condition in which the machine carries somebody with as few others as may be; of
+   * them alone if they are on it in none.
+   */
+  public static Condition under(Occupant who, List<Standing> standings) {
+    return standings.stream()
+        .map(Standing::condition)
+        .filter(c -> c.aboard().contains(who))
+        .min(Comparator.comparingInt(c -> c.aboard().size()))
+        .orElse(Condition.laden(List.of(who)));
   }
 }

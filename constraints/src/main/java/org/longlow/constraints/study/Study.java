@@ -13,12 +13,12 @@ import org.longlow.constraints.check.Verdict;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.place.Placed;
 import org.longlow.constraints.place.Placer;
-import org.longlow.constraints.seat.SeatParts;
 import org.longlow.constraints.seat.Seats;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Shapes;
 import org.longlow.constraints.solve.SolveStatus;
+import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Rider;
 import org.longlow.constraints.stand.Stances;
 import org.longlow.constraints.stand.Standing;
@@ -70,12 +70,12 @@ public record Study(
     List<Rider> riders = new ArrayList<>();
     List<Sitting> seated = sittings.stream().filter(s -> s.posture().isPresent()).toList();
     for (Sitting first : seated) {
-      if (!first.seat().equals(SeatParts.RIDER)) {
+      if (!first.occupant().rides()) {
         continue;
       }
       riders.add(new Rider(List.of(aboard(first))));
       for (Sitting second : seated) {
-        if (!second.seat().equals(SeatParts.RIDER) && !second.person().equals(first.person())) {
+        if (!second.occupant().rides() && !second.person().equals(first.person())) {
           riders.add(new Rider(List.of(aboard(first), aboard(second))));
         }
       }
@@ -84,7 +84,7 @@ public record Study(
   }
 
   private static Rider.Seated aboard(Sitting sitting) {
-    return new Rider.Seated(sitting.person(), sitting.seat(), sitting.masses(), sitting.prisms());
+    return new Rider.Seated(sitting.occupant(), sitting.masses(), sitting.prisms());
   }
 
   /** Returns whether the ties or limits of the layout cannot all hold. */
@@ -110,9 +110,9 @@ public record Study(
         .findFirst();
   }
 
-  /** Returns the stance called {@code name}, if there is one. */
-  public Optional<Standing> standing(String name) {
-    return standings.stream().filter(s -> s.name().equals(name)).findFirst();
+  /** Returns the machine in a condition that it has. */
+  public Optional<Standing> standing(Condition condition) {
+    return standings.stream().filter(s -> s.condition().equals(condition)).findFirst();
   }
 
   /** Returns one line: how many findings fail, need care and pass. */

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import org.longlow.constraints.check.Finding;
+import org.longlow.constraints.check.FindingKind;
 import org.longlow.constraints.check.PartialChecks;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
@@ -21,6 +22,7 @@ import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Shapes;
+import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Load;
 import org.longlow.constraints.stand.Rider;
 import org.longlow.constraints.stand.Springs;
@@ -121,7 +123,7 @@ final class Gauge {
     }
     List<Reading> readings = new ArrayList<>();
     for (Finding f : checks.machine(partial)) {
-      add(readings, Reading.of(f, f.id().startsWith("load.") ? f.subject() : ""));
+      add(readings, Reading.of(f, f.kind() == FindingKind.LOAD ? f.subject() : ""));
     }
     wishedShare(readings, partial);
     for (Sitting sitting : sittings) {
@@ -168,7 +170,8 @@ final class Gauge {
     Load load = s.load();
     Optional<Springs> springs = s.springs();
     if (s.kind() == Stance.Kind.LADEN) {
-      Optional<Rider> today = riders.stream().filter(r -> r.names().equals(s.people())).findFirst();
+      Optional<Rider> today =
+          riders.stream().filter(r -> r.occupants().equals(s.condition().aboard())).findFirst();
       rider = today.orElse(rider);
       load = today.map(r -> Load.of(now.values(), r, s.ground())).orElse(null);
       springs = today.map(r -> Springs.of(now.values(), r));
@@ -177,10 +180,8 @@ final class Gauge {
       now.keySet().retainAll(moved.keySet());
     }
     return new Standing(
-        s.name(),
-        s.kind(),
+        s.condition(),
         rider,
-        s.section(),
         s.frontTravelMm(),
         s.rearTravelMm(),
         s.places(),
@@ -200,7 +201,7 @@ final class Gauge {
   private void crew(List<Reading> readings, Sitting sitting, List<Standing> full) {
     String person = sitting.person();
     for (Finding f : checks.crew(sitting, full)) {
-      if (f.id().startsWith("sight.")) {
+      if (f.kind() == FindingKind.SIGHT) {
         sight(readings, sitting, f, full);
       } else {
         add(readings, Reading.of(f, person));
@@ -213,7 +214,7 @@ final class Gauge {
             s ->
                 readings.add(
                     new Reading(
-                        "head." + PartialChecks.name(sitting),
+                        "head." + sitting.occupant().name(),
                         person,
                         Reading.Kind.HEAD,
                         -s.headGapMm())));
@@ -227,7 +228,8 @@ final class Gauge {
    * the angle of the line: how far it lies below the line to the road that is asked for.
    */
   private void sight(List<Reading> readings, Sitting sitting, Finding f, List<Standing> full) {
-    Standing s = full.stream().filter(t -> t.name().equals(f.stance())).findFirst().orElseThrow();
+    Condition stance = f.stance().orElseThrow();
+    Standing s = full.stream().filter(t -> t.condition().equals(stance)).findFirst().orElseThrow();
     if (f.where().isEmpty()) {
       return; // nothing ahead
     }
@@ -264,11 +266,11 @@ final class Gauge {
                 for (Standing s : partial) {
                   if (s.kind() == Stance.Kind.LADEN
                       && s.load() != null
-                      && people.containsKey(s.people())) {
+                      && people.containsKey(s.condition().people())) {
                     readings.add(
                         new Reading(
-                            "wish." + name + "." + s.people(),
-                            s.people(),
+                            "wish." + name + "." + s.condition().people(),
+                            s.condition().people(),
                             Reading.Kind.WISHED_SHARE,
                             -Math.sqrt(wish.weight())
                                 * Math.abs(s.load().axles().frontShare() - is)));

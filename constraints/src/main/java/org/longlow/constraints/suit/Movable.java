@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import org.longlow.constraints.json.Names;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.place.Placed;
 import org.longlow.constraints.seat.SeatParts;
@@ -48,7 +49,7 @@ final class Movable {
 
   /** The seat's own words mean the rider's seat; the layout's names win over them. */
   private void roles() {
-    SeatParts seat = SeatParts.of(layout).get(SeatParts.RIDER);
+    SeatParts seat = SeatParts.of(layout).get(Occupant.RIDER);
     if (seat == null) {
       return;
     }

@@ -1,6 +1,7 @@
 package org.longlow.constraints.suit;
 
 import org.longlow.constraints.check.Finding;
+import org.longlow.constraints.check.FindingKind;
 import org.longlow.constraints.check.Verdict;
 
 /**
@@ -74,36 +75,34 @@ record Reading(String id, String person, Kind kind, double margin) {
 
   /** Returns the reading of a finding, or null if nothing is to be searched for. */
   static Reading of(Finding f, String person) {
-    String id = f.id();
-    Kind kind =
-        id.startsWith("posture.")
-            ? Kind.POSTURE
-            : id.startsWith("hold.")
-                ? Kind.HOLD
-                : id.startsWith("sink.")
-                    ? Kind.SINK
-                    : id.startsWith("seat.")
-                        ? Kind.SEAT
-                        : id.startsWith("reach.")
-                            ? Kind.REACH
-                            : id.startsWith("foot.")
-                                ? Kind.FOOT
-                                : id.startsWith("clearance.")
-                                    ? Kind.CLEARANCE
-                                    : id.equals("lean.left") || id.equals("lean.right")
-                                        ? Kind.LEAN
-                                        : id.startsWith("load.") ? Kind.SHARE : null;
+    Kind kind = kind(f.kind());
     if (kind == null) {
       return null;
     }
     if (kind == Kind.SEAT) {
-      return new Reading(id, person, kind, f.verdict() == Verdict.FAIL ? HOPELESS : 0);
+      return new Reading(f.id(), person, kind, f.verdict() == Verdict.FAIL ? HOPELESS : 0);
     }
     double margin = f.margin();
     if (Double.isNaN(margin)) {
       return null;
     }
-    return new Reading(id, person, kind, margin);
+    return new Reading(f.id(), person, kind, margin);
+  }
+
+  /** Returns the kind of margin of a finding, or null if nothing is to be searched for. */
+  static Kind kind(FindingKind kind) {
+    return switch (kind) {
+      case POSTURE -> Kind.POSTURE;
+      case HOLD -> Kind.HOLD;
+      case SINK -> Kind.SINK;
+      case SEAT -> Kind.SEAT;
+      case REACH -> Kind.REACH;
+      case FOOT -> Kind.FOOT;
+      case CLEARANCE -> Kind.CLEARANCE;
+      case LEAN -> Kind.LEAN;
+      case LOAD -> Kind.SHARE;
+      default -> null;
+    };
   }
 
   /** Whether a verdict of fail goes with this margin. */

@@ -15,6 +15,7 @@ import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Prism;
+import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Sections;
 import org.longlow.constraints.stand.Standing;
 
@@ -34,7 +35,7 @@ final class Room {
   private final Layout layout;
   private final Map<String, PartShape> shapes;
   private final Map<String, Thing> bodies = new LinkedHashMap<>();
-  private final Map<String, Map<String, Thing>> stanceBodies = new LinkedHashMap<>();
+  private final Map<Condition, Map<String, Thing>> stanceBodies = new LinkedHashMap<>();
   private final Map<String, List<List<Thing>>> sweeps = new LinkedHashMap<>();
   private final PartialChecks checks;
 
@@ -52,7 +53,7 @@ final class Room {
       if (s.kind() != Stance.Kind.OPEN) {
         Map<String, Thing> moved = new LinkedHashMap<>();
         s.moved().forEach((name, shape) -> moved.put(name, body(shape)));
-        stanceBodies.put(s.name(), moved);
+        stanceBodies.put(s.condition(), moved);
       }
     }
     layout.sections().forEach((name, section) -> sweep(name, section, base));
@@ -151,7 +152,7 @@ final class Room {
     }
     Thing person = new Thing(sitting.person(), prisms);
     Worst worst = new Worst();
-    String name = PartialChecks.name(sitting);
+    String name = sitting.occupant().name();
     bodies.forEach(
         (part, body) ->
             person(worst, "gap." + part + "." + name, person, moved.getOrDefault(part, body)));

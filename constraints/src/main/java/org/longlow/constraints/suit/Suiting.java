@@ -12,7 +12,6 @@ import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.longlow.constraints.check.Finding;
-import org.longlow.constraints.check.PartialChecks;
 import org.longlow.constraints.check.Verdict;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.place.LayoutProblem;
@@ -236,7 +235,7 @@ public final class Suiting {
     for (Sitting s : study.sittings()) {
       double cost =
           s.posture().map(p -> Comfort.cost(p.angles(), s.body().sex())).orElse(Double.NaN);
-      costs.put(PartialChecks.name(s), cost);
+      costs.put(s.occupant().name(), cost);
     }
     return costs;
   }

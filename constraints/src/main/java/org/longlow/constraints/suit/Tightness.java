@@ -20,13 +20,10 @@ final class Tightness {
   }
 
   private static Reading.Kind kind(Finding f) {
-    if (f.id().startsWith("gap.") || f.id().startsWith("open.")) {
-      return Reading.Kind.GAP;
-    }
-    if (f.id().startsWith("sight.")) {
-      return Reading.Kind.SIGHT;
-    }
-    Reading reading = Reading.of(f, "");
-    return reading == null ? null : reading.kind();
+    return switch (f.kind()) {
+      case GAP, OPEN -> Reading.Kind.GAP;
+      case SIGHT -> Reading.Kind.SIGHT;
+      default -> Reading.kind(f.kind());
+    };
   }
 }

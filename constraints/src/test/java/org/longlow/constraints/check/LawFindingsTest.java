@@ -26,7 +26,9 @@ import org.longlow.constraints.law.LampItem;
 import org.longlow.constraints.law.LawTables;
 import org.longlow.constraints.law.RuleSet;
 import org.longlow.constraints.layout.Part.LampKind;
+import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.study.Study;
 
@@ -285,7 +287,7 @@ class LawFindingsTest {
           only(
               Rulings.findings(
                   LawFindings.lampRulings(Set.of(RuleSet.US_FEDERAL), List.of(tail), -300),
-                  "unladen",
+                  Condition.empty(Stance.Kind.UNLADEN),
                   Map.of()),
               id);
       assertThat(f.verdict()).isEqualTo(z < 381 || z > 1524 ? Verdict.CAUTION : Verdict.PASS);
@@ -354,7 +356,7 @@ class LawFindingsTest {
     assertThat(f.limit()).isEqualTo(381);
     double highest = 0;
     for (Sitting sitting : study.sittings()) {
-      Standing laden = study.standing("laden, " + sitting.person()).orElseThrow();
+      Standing laden = study.standing(Condition.laden(List.of(sitting.occupant()))).orElseThrow();
       var pan = sitting.seated().orElseThrow().pan();
       double seat = laden.ground().heightMm(pan.centre()) + pan.remainingMm();
       double grip = laden.ground().heightMm(study.placed().places().pin("grip")) + 33.0 / 2;

@@ -13,13 +13,15 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.longlow.constraints.law.Known;
 import org.longlow.constraints.law.LampColour;
 import org.longlow.constraints.law.LampItem;
 import org.longlow.constraints.law.LampRow;
-import org.longlow.constraints.law.LawStatus;
 import org.longlow.constraints.law.LawTables;
 import org.longlow.constraints.law.RuleSet;
 import org.longlow.constraints.layout.Part.LampKind;
+import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.stand.Condition;
 
 /**
  * Every row of the lamp tables, one by one: its figures and how well they are known are restated
@@ -174,7 +176,7 @@ class LawRowsTest {
       List<Finding> those =
           Rulings.findings(
                   LawFindings.lampRulings(Set.of(rules), lamps, -400),
-                  "unladen",
+                  Condition.empty(Stance.Kind.UNLADEN),
                   java.util.Map.of())
               .stream()
               .filter(f -> f.id().equals(id))
@@ -198,7 +200,7 @@ class LawRowsTest {
     return text.lines().map(line -> new Row(rules, line.trim().split(" +")));
   }
 
-  private static String letter(LawStatus status) {
+  private static String letter(Known status) {
     return switch (status) {
       case CHECKED -> "C";
       case TRANSCRIBED -> "T";
@@ -276,7 +278,7 @@ class LawRowsTest {
                       .findFirst()
                       .orElseThrow(),
                   row.lamps(5)))
-          .noneMatch(r -> r.topic().endsWith(".count"));
+          .noneMatch(r -> r.about().path().contains("count"));
       return;
     }
     int most = open ? least : (int) row.number(4);
@@ -388,7 +390,7 @@ class LawRowsTest {
       assertThat(f.verdict()).as(f.text()).isEqualTo(out > 0 ? Verdict.FAIL : inside);
       assertThat(f.limit()).isEqualTo(limit);
       assertThat(f.margin()).isCloseTo(-out, org.assertj.core.api.Assertions.within(1e-9));
-      assertThat(f.unit()).isEqualTo("mm");
+      assertThat(f.unit()).isEqualTo(FigureUnit.MM);
       if (inside == Verdict.CAUTION) {
         assertThat(f.text()).contains("from memory");
         assertThat(f.source()).contains("from memory");

@@ -10,12 +10,14 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.longlow.constraints.law.Known;
 import org.longlow.constraints.law.LampColour;
 import org.longlow.constraints.law.LampItem;
-import org.longlow.constraints.law.LawStatus;
 import org.longlow.constraints.law.LawTables;
 import org.longlow.constraints.law.RuleSet;
 import org.longlow.constraints.layout.Part.LampKind;
+import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.stand.Condition;
 
 /** Every row of the spacing tables, with both sides of its limit. */
 class LawSpacingTest {
@@ -36,7 +38,9 @@ class LawSpacingTest {
 
   private static List<Finding> findings(RuleSet rules, List<LampItem> lamps) {
     return Rulings.findings(
-        LawFindings.lampRulings(Set.of(rules), lamps, REAR_END_MM), "unladen", Map.of());
+        LawFindings.lampRulings(Set.of(rules), lamps, REAR_END_MM),
+        Condition.empty(Stance.Kind.UNLADEN),
+        Map.of());
   }
 
   private static Finding only(RuleSet rules, List<LampItem> lamps, String id) {
@@ -70,7 +74,7 @@ class LawSpacingTest {
     "UN_R53, rear-fog.stop-gap, 100, FROM_MEMORY",
     "UK, headlamp.pair-gap, 200, FROM_MEMORY"
   })
-  void figuresAndHowWellTheyAreKnown(RuleSet rules, String name, double limit, LawStatus status) {
+  void figuresAndHowWellTheyAreKnown(RuleSet rules, String name, double limit, Known status) {
     assertThat(LawTables.spacing()).hasSize(15);
     assertThat(LawTables.spacing())
         .filteredOn(row -> row.rules() == rules && row.name().equals(name))

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import org.longlow.constraints.check.FigureUnit;
 import org.longlow.constraints.check.Finding;
 import org.longlow.constraints.check.Verdict;
 import org.longlow.constraints.json.LayoutReader;
@@ -59,7 +60,7 @@ class StudyTest {
             .findFirst()
             .orElseThrow();
     assertThat(lean.verdict()).isEqualTo(Verdict.FAIL);
-    assertThat(lean.unit()).isEqualTo("deg");
+    assertThat(lean.unit()).isEqualTo(FigureUnit.DEG);
     assertThat(lean.margin()).isCloseTo(-4, within(1e-6));
     assertThat(lean.text()).contains("missed by 4°");
   }

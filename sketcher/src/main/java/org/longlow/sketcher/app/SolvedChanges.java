@@ -14,9 +14,9 @@ import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.Unit;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Measures;
+import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.machine.AxleLoads;
-import org.longlow.constraints.seat.SeatParts;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
@@ -195,7 +195,7 @@ final class SolvedChanges {
       if (now.isEmpty()) {
         continue;
       }
-      String seat = was.seat().equals(SeatParts.RIDER) ? "" : " as " + was.seat();
+      String seat = was.seat().equals(Occupant.RIDER) ? "" : " as " + was.seat();
       String from = hip(was);
       String to = hip(now.get());
       boolean still =
@@ -218,12 +218,12 @@ final class SolvedChanges {
       if (was.kind() != Stance.Kind.UNLADEN && was.kind() != Stance.Kind.LADEN) {
         continue;
       }
-      Optional<Standing> found = after.standing(was.name());
+      Optional<Standing> found = after.standing(was.condition());
       if (found.isEmpty() || was.load() == null || found.get().load() == null) {
         continue;
       }
       Standing now = found.get();
-      String name = was.name();
+      String name = was.condition().says();
       figure(
           "load",
           name,

@@ -5,10 +5,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import org.longlow.constraints.check.FigureUnit;
 import org.longlow.constraints.check.Finding;
 import org.longlow.constraints.check.FindingGroup;
 import org.longlow.constraints.check.Verdict;
-import org.longlow.constraints.seat.SeatParts;
+import org.longlow.constraints.layout.Occupant;
 
 /** Findings as a table of plain text, worst first. */
 final class FindingsTable {
@@ -37,7 +38,7 @@ final class FindingsTable {
               figure(f.value(), f.unit()),
               figure(f.limit(), f.unit()),
               figure(f.margin(), f.unit()),
-              f.stance()));
+              f.stanceWords()));
     }
     table.print(out);
     out.println();
@@ -53,8 +54,8 @@ final class FindingsTable {
     out.println();
   }
 
-  private static String who(Finding.Occupant who) {
-    return who.seat().equals(SeatParts.RIDER) ? who.person() : who.person() + ", " + who.seat();
+  private static String who(Occupant who) {
+    return who.rides() ? who.person() : who.person() + ", " + who.seat();
   }
 
   /** Says whom a finding is about where its sentence does not. */
@@ -63,17 +64,17 @@ final class FindingsTable {
     return told ? f.text() : who(f.who().orElseThrow()) + ": " + f.text();
   }
 
-  private static String figure(double value, String unit) {
+  private static String figure(double value, FigureUnit unit) {
     if (Double.isNaN(value)) {
       return "-";
     }
     String digits =
         switch (unit) {
-          case "share" -> "%.3f";
-          case "count" -> "%.0f";
+          case SHARE -> "%.3f";
+          case COUNT -> "%.0f";
           default -> "%.1f";
         };
     String text = String.format(Locale.ROOT, digits, value);
-    return unit.isEmpty() ? text : text + " " + unit;
+    return unit == FigureUnit.NONE ? text : text + " " + unit.word();
   }
 }

@@ -87,7 +87,7 @@ final class PlaceChanges {
         continue;
       }
       before
-          .standing(s.name())
+          .standing(s.condition())
           .filter(old -> old.load() != null)
           .ifPresent(
               old -> {
@@ -97,7 +97,7 @@ final class PlaceChanges {
                   lines.add(
                       format(
                           "  share on the front wheel, %s: %.1f %% -> %.1f %%",
-                          s.name(), 100 * from, 100 * to));
+                          s.condition().says(), 100 * from, 100 * to));
                 }
               });
     }

@@ -8,11 +8,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.longlow.constraints.check.Finding;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.seat.SeatParts;
 import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.seat.SeatOutcome;
@@ -52,14 +53,14 @@ final class ViewOption {
    * @throws Refusal if a name is unknown or somebody cannot sit where they are to be drawn
    */
   PictureOptions of(Study study) {
-    List<Finding.Occupant> people = people(study);
+    List<Occupant> people = people(study);
     String rider = people.isEmpty() ? "" : people.get(0).person();
     PictureOptions plain = PictureOptions.PLAIN.withPerson(rider);
     PictureOptions options = stance.isEmpty() ? plain : stance(study, plain);
     PictureOptions shown = options.withSeated(people);
     if (!people.isEmpty() && !View.shown(study, shown).equals(View.shown(study, options))) {
       ElevationPicture.standing(study, options)
-          .filter(s -> s.kind() == Stance.Kind.LADEN && !options.stance().isEmpty())
+          .filter(s -> s.kind() == Stance.Kind.LADEN && options.stance().isPresent())
           .ifPresent(
               s -> {
                 throw new Refusal(
@@ -74,11 +75,11 @@ final class ViewOption {
   }
 
   /** The first named takes the rider's seat, each other one the next. */
-  private List<Finding.Occupant> people(Study study) {
+  private List<Occupant> people(Study study) {
     Layout layout = study.layout();
     List<String> seats = new ArrayList<>(SeatParts.of(layout).keySet());
-    seats.sort((a, b) -> Boolean.compare(!a.equals(SeatParts.RIDER), !b.equals(SeatParts.RIDER)));
-    List<Finding.Occupant> people = new ArrayList<>();
+    seats.sort((a, b) -> Boolean.compare(!a.equals(Occupant.RIDER), !b.equals(Occupant.RIDER)));
+    List<Occupant> people = new ArrayList<>();
     List<String> faults = new ArrayList<>();
     Set<String> seen = new LinkedHashSet<>();
     for (String raw : who) {
@@ -97,7 +98,7 @@ final class ViewOption {
         faults.add(
             "--who names " + who.size() + " people; the seats are " + String.join(", ", seats));
       } else {
-        people.add(new Finding.Occupant(name, seats.get(people.size())));
+        people.add(new Occupant(name, seats.get(people.size())));
       }
     }
     people.forEach(occupant -> cannot(study, occupant).ifPresent(faults::add));
@@ -108,7 +109,7 @@ final class ViewOption {
   }
 
   /** Returns why somebody cannot be drawn on a seat, if they cannot. */
-  private static Optional<String> cannot(Study study, Finding.Occupant who) {
+  private static Optional<String> cannot(Study study, Occupant who) {
     Optional<Sitting> sitting = study.sitting(who.person(), who.seat());
     if (sitting.isEmpty()) {
       List<String> those =
@@ -146,13 +147,13 @@ final class ViewOption {
       double opening = Double.parseDouble(m.group(2)) / 100;
       Optional<PictureOptions> partly =
           named(study, m.group(1), options)
-              .filter(o -> study.standing(o.stance()).orElseThrow().kind() == Stance.Kind.OPEN);
+              .filter(o -> o.stance().orElseThrow().kind() == Stance.Kind.OPEN);
       if (partly.isPresent() && opening <= 1) {
         return partly.get().withOpening(opening);
       }
     }
     Set<String> allowed = new LinkedHashSet<>(List.of(Stance.Kind.LADEN.word()));
-    study.standings().forEach(s -> allowed.add(s.name()));
+    study.standings().forEach(s -> allowed.add(s.condition().says()));
     allowed.addAll(study.layout().stances().keySet());
     throw new Refusal(
         "--stance is '"
@@ -165,9 +166,13 @@ final class ViewOption {
   }
 
   private static Optional<PictureOptions> named(Study study, String name, PictureOptions options) {
-    Optional<Standing> own = study.standing(name);
+    Optional<Condition> own =
+        study.standings().stream()
+            .map(Standing::condition)
+            .filter(c -> c.says().equals(name))
+            .findFirst();
     if (own.isPresent()) {
-      return Optional.of(options.withStance(name));
+      return Optional.of(options.withStance(own));
     }
     Map<String, Stance> stances = study.layout().stances();
     for (Stance.Kind kind : Stance.Kind.values()) {
@@ -181,11 +186,12 @@ final class ViewOption {
   /** A laden stance is that of those who are drawn. */
   private static Optional<PictureOptions> of(Study study, Stance stance, PictureOptions options) {
     if (stance.kind() == Stance.Kind.LADEN) {
-      return Optional.of(options.withStance(""));
+      return Optional.of(options.withStance(Optional.empty()));
     }
     return study.standings().stream()
-        .filter(s -> s.kind() == stance.kind() && s.section().equals(stance.section()))
+        .map(Standing::condition)
+        .filter(c -> c.stance().equals(stance))
         .findFirst()
-        .map(s -> options.withStance(s.name()));
+        .map(c -> options.withStance(Optional.of(c)));
   }
 }

@@ -4,6 +4,7 @@ import java.util.LinkedHashSet;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Stance;
 import org.longlow.sketcher.picture.PictureOptions;
 
 /** How the picture of a machine is asked for: at first, and after each thing a builder picks. */
@@ -23,8 +24,7 @@ final class Looks {
   /** Seats a person; the stance follows them. */
   static UnaryOperator<PictureOptions> seated(String person) {
     return o -> {
-      boolean laden = o.stance().startsWith("laden");
-      return o.withPerson(person).withStance(laden ? "" : o.stance());
+      return o.withPerson(person).withStance(o.stance().filter(s -> s.kind() != Stance.Kind.LADEN));
     };
   }
 

@@ -14,7 +14,6 @@ import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.PointMm;
-import org.longlow.sketcher.picture.Company;
 import org.longlow.sketcher.picture.ElevationPicture;
 import org.longlow.sketcher.picture.PictureLayer;
 import org.longlow.sketcher.picture.PictureOptions;
@@ -117,7 +116,7 @@ public record Shown(
         .filter(f -> f.id().equals(id))
         .findFirst()
         .map(f -> View.of(study, f))
-        .filter(view -> !view.stance().isEmpty() || !view.seated().isEmpty())
+        .filter(view -> view.stance().isPresent() || !view.seated().isEmpty())
         .map(view -> view.in(now))
         .orElse(now);
   }
@@ -125,7 +124,10 @@ public record Shown(
   /** Returns the names of the stances that concern the person shown, in their order. */
   public List<Standing> steps() {
     return study.standings().stream()
-        .filter(s -> s.people().isEmpty() || Company.rider(study, s).equals(options.person()))
+        .filter(
+            s ->
+                s.condition().aboard().isEmpty()
+                    || s.condition().aboard().get(0).person().equals(options.person()))
         .toList();
   }
 }

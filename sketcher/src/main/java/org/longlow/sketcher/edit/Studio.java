@@ -41,8 +41,8 @@ final class Studio {
   /** Draws a study; every failing finding that has a place is marked, and the one picked. */
   Shown draw(Layout layout, Study made, PictureOptions options, String finding, boolean live) {
     PictureOptions asked = options.withFindings(Shown.marked(made, finding));
-    if (!asked.stance().isEmpty() && made.standing(asked.stance()).isEmpty()) {
-      asked = asked.withStance("");
+    if (asked.stance().isPresent() && asked.stance().flatMap(made::standing).isEmpty()) {
+      asked = asked.withStance(Optional.empty());
     }
     Drawing drawing = ElevationPicture.of(made, asked);
     return new Shown(layout, made, asked, drawing, movable(made), live);

@@ -213,7 +213,7 @@ final class Board extends Region {
                 "Drawing board: "
                     + s.layout().name()
                     + ", "
-                    + s.standing().map(st -> st.name()).orElse("as drawn")
+                    + s.standing().map(st -> st.condition().says()).orElse("as drawn")
                     + ". N steps through pins, arrows move the one picked."));
   }
 

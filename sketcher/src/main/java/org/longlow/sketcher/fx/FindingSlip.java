@@ -169,7 +169,7 @@ final class FindingSlip extends VBox {
         return;
       }
       Label subject = Bits.wrapped(f.subject(), "finding-subject");
-      Label figure = Bits.label(figure(f.value(), f.unit()), "finding-figure");
+      Label figure = Bits.label(figure(f.value(), f.unit().word()), "finding-figure");
       figure.setMinWidth(USE_PREF_SIZE);
       HBox.setHgrow(subject, Priority.ALWAYS);
       subject.setMaxWidth(Double.MAX_VALUE);
@@ -184,16 +184,16 @@ final class FindingSlip extends VBox {
               .add(
                   Bits.wrapped(
                       "limit "
-                          + figure(f.limit(), f.unit())
+                          + figure(f.limit(), f.unit().word())
                           + ", "
                           + (f.margin() < 0 ? "short by " : "room ")
-                          + figure(Math.abs(f.margin()), f.unit()),
+                          + figure(Math.abs(f.margin()), f.unit().word()),
                       "finding-detail"));
         }
         box.getChildren()
             .add(
                 Bits.wrapped(
-                    f.stance().isEmpty() ? "in every stance" : "worst " + f.stance(),
+                    f.stance().map(s -> "worst " + s.says()).orElse("in every stance"),
                     "finding-detail"));
         if (!f.source().isEmpty()) {
           box.getChildren().add(Bits.wrapped("source: " + f.source(), "finding-detail"));
@@ -211,7 +211,7 @@ final class FindingSlip extends VBox {
               + " "
               + f.verdict().says()
               + ", "
-              + figure(f.value(), f.unit())
+              + figure(f.value(), f.unit().word())
               + ". "
               + f.text());
     }

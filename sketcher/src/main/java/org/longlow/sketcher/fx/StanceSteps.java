@@ -1,6 +1,8 @@
 package org.longlow.sketcher.fx;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.ToggleButton;
@@ -8,6 +10,8 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.longlow.constraints.layout.Occupant;
+import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.sketcher.edit.Desk;
 import org.longlow.sketcher.edit.Shown;
@@ -17,7 +21,7 @@ final class StanceSteps extends VBox {
 
   private final Desk desk;
   private final FlowPane row = new FlowPane(0, 4);
-  private List<String> built = List.of();
+  private List<Condition> built = List.of();
 
   StanceSteps(Desk desk) {
     super(4);
@@ -32,38 +36,50 @@ final class StanceSteps extends VBox {
   }
 
   private void refresh() {
-    List<String> names =
-        desk.shown().map(s -> s.steps().stream().map(Standing::name).toList()).orElse(List.of());
-    if (!names.equals(built)) {
-      built = names;
+    List<Condition> steps =
+        desk.shown()
+            .map(s -> s.steps().stream().map(Standing::condition).toList())
+            .orElse(List.of());
+    if (!steps.equals(built)) {
+      built = steps;
       row.getChildren().clear();
-      for (String name : names) {
-        ToggleButton step = new ToggleButton(words(name));
+      for (Condition stance : steps) {
+        ToggleButton step = new ToggleButton(words(stance));
+        String name = stance.says();
         step.setId("stance-" + name.replaceAll("[^A-Za-z0-9]+", "-"));
-        step.setUserData(name);
+        step.setUserData(stance);
         step.setAccessibleText("stance " + name);
         step.getStyleClass().add("step");
         step.setMinWidth(USE_PREF_SIZE);
         step.setOnAction(
             e -> {
-              desk.look(o -> o.withStance(name));
+              desk.look(o -> o.withStance(Optional.of(stance)));
               step.setSelected(true);
             });
         row.getChildren().add(step);
       }
     }
-    String now = desk.shown().flatMap(Shown::standing).map(Standing::name).orElse("");
+    Optional<Condition> now = desk.shown().flatMap(Shown::standing).map(Standing::condition);
     for (Node node : row.getChildren()) {
-      ((ToggleButton) node).setSelected(now.equals(node.getUserData()));
+      ((ToggleButton) node).setSelected(now.equals(Optional.of(node.getUserData())));
     }
   }
 
   /** The one who rides is known from the crew; only who sits behind needs saying. */
-  private static String words(String name) {
-    int and = name.indexOf(" and ");
-    return and > 0
-        ? "laden with " + name.substring(and + " and ".length())
-        : name.startsWith("laden, ") ? "laden" : name.replace("open, ", "open ");
+  private static String words(Condition stance) {
+    List<Occupant> aboard = stance.aboard();
+    return switch (stance.kind()) {
+      case LADEN ->
+          aboard.size() == 1
+              ? "laden"
+              : "laden with "
+                  + aboard.stream()
+                      .skip(1)
+                      .map(Occupant::person)
+                      .collect(Collectors.joining(" and "));
+      case OPEN -> "open " + stance.stance().section();
+      default -> stance.says();
+    };
   }
 
   /** Steps to the next or last stance. */
@@ -71,11 +87,11 @@ final class StanceSteps extends VBox {
     desk.shown()
         .ifPresent(
             s -> {
-              List<String> names = s.steps().stream().map(Standing::name).toList();
-              if (!names.isEmpty()) {
-                int now = names.indexOf(s.standing().map(Standing::name).orElse(""));
-                String next = names.get(Math.floorMod(Math.max(now, 0) + by, names.size()));
-                desk.look(o -> o.withStance(next));
+              List<Condition> steps = s.steps().stream().map(Standing::condition).toList();
+              if (!steps.isEmpty()) {
+                int now = s.standing().map(t -> steps.indexOf(t.condition())).orElse(-1);
+                Condition next = steps.get(Math.floorMod(Math.max(now, 0) + by, steps.size()));
+                desk.look(o -> o.withStance(Optional.of(next)));
               }
             });
   }

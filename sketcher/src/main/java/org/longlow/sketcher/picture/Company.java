@@ -3,11 +3,9 @@ package org.longlow.sketcher.picture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import org.longlow.constraints.check.Finding;
-import org.longlow.constraints.layout.Stance;
-import org.longlow.constraints.seat.SeatParts;
+import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.study.Study;
 
@@ -18,25 +16,14 @@ public final class Company {
 
   /** Returns those who are on the machine in a stance, the rider first; empty where nobody is. */
   static List<Sitting> of(Study study, Standing standing) {
-    for (Sitting rider : riders(study)) {
-      if (names(List.of(rider)).equals(standing.people())) {
-        return List.of(rider);
-      }
-      for (Sitting other : seated(study)) {
-        List<Sitting> pair = List.of(rider, other);
-        if (!rides(other) && names(pair).equals(standing.people())) {
-          return pair;
-        }
-      }
-    }
-    return List.of();
+    return sittings(study, standing.condition().aboard());
   }
 
   /**
    * Returns the smallest company in which a person on a seat can be shown: a rider alone, anybody
    * else behind the first of the crew who can ride with them; empty if they cannot sit there.
    */
-  static List<Sitting> with(Study study, Finding.Occupant who) {
+  static List<Sitting> with(Study study, Occupant who) {
     Optional<Sitting> sitting = seated(study).stream().filter(s -> is(s, who)).findFirst();
     if (sitting.isEmpty()) {
       return List.of();
@@ -53,7 +40,7 @@ public final class Company {
   }
 
   /** Returns the sittings of people on seats; those who cannot sit there are left out. */
-  static List<Sitting> sittings(Study study, List<Finding.Occupant> people) {
+  static List<Sitting> sittings(Study study, List<Occupant> people) {
     List<Sitting> out = new ArrayList<>();
     people.forEach(who -> seated(study).stream().filter(s -> is(s, who)).forEach(out::add));
     return out;
@@ -62,8 +49,7 @@ public final class Company {
   /** Returns the stance in which the machine carries just these people, if there is one. */
   static Optional<Standing> laden(Study study, List<Sitting> company) {
     return study.standings().stream()
-        .filter(s -> s.kind() == Stance.Kind.LADEN)
-        .filter(s -> Company.of(study, s).equals(company))
+        .filter(s -> s.condition().equals(Condition.laden(occupants(company))))
         .findFirst();
   }
 
@@ -73,12 +59,8 @@ public final class Company {
   }
 
   /** Returns who sits where. */
-  static List<Finding.Occupant> occupants(List<Sitting> company) {
-    return company.stream().map(Company::occupant).toList();
-  }
-
-  static Finding.Occupant occupant(Sitting sitting) {
-    return new Finding.Occupant(sitting.person(), sitting.seat());
+  static List<Occupant> occupants(List<Sitting> company) {
+    return company.stream().map(Sitting::occupant).toList();
   }
 
   /** Returns the first of the crew who can ride, if anybody can. */
@@ -86,12 +68,12 @@ public final class Company {
     return riders(study).stream().findFirst();
   }
 
-  private static boolean is(Sitting sitting, Finding.Occupant who) {
-    return occupant(sitting).equals(who);
+  private static boolean is(Sitting sitting, Occupant who) {
+    return sitting.occupant().equals(who);
   }
 
   private static boolean rides(Sitting sitting) {
-    return sitting.seat().equals(SeatParts.RIDER);
+    return sitting.occupant().rides();
   }
 
   private static List<Sitting> riders(Study study) {
@@ -100,9 +82,5 @@ public final class Company {
 
   private static List<Sitting> seated(Study study) {
     return study.sittings().stream().filter(s -> s.posture().isPresent()).toList();
-  }
-
-  private static String names(List<Sitting> company) {
-    return company.stream().map(Sitting::person).collect(Collectors.joining(" and "));
   }
 }

@@ -5,9 +5,11 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
-import org.longlow.constraints.check.Finding;
+import org.longlow.constraints.layout.Occupant;
+import org.longlow.constraints.stand.Condition;
 
 /**
  * What an elevation shows.
@@ -15,8 +17,7 @@ import org.longlow.constraints.check.Finding;
  * @param person who rides; empty takes the first of the crew who has a seat
  * @param seated who is seated, on which seats; empty takes those of the stance, or {@code person}
  * @param ghosts others of the crew, dashed
- * @param stance name of a stance; empty takes the laden stance of those seated, or the machine as
- *     drawn
+ * @param stance the stance; empty takes the laden stance of those seated, or the machine as drawn
  * @param opening how far the section of an open stance is open, 0 shut to 1 open
  * @param sections sections whose open position is shown by phantom lines
  * @param findings ids of findings to mark, with their numbers; those without a place, and those
@@ -30,9 +31,9 @@ import org.longlow.constraints.check.Finding;
  */
 public record PictureOptions(
     String person,
-    List<Finding.Occupant> seated,
+    List<Occupant> seated,
     Set<String> ghosts,
-    String stance,
+    Optional<Condition> stance,
     double opening,
     Set<String> sections,
     Map<String, Integer> findings,
@@ -46,7 +47,19 @@ public record PictureOptions(
   /** The machine with its first rider, no dimensions, for showing at 1:10. */
   public static final PictureOptions PLAIN =
       new PictureOptions(
-          "", List.of(), Set.of(), "", 1, Set.of(), Map.of(), "", false, false, false, false, 10);
+          "",
+          List.of(),
+          Set.of(),
+          Optional.empty(),
+          1,
+          Set.of(),
+          Map.of(),
+          "",
+          false,
+          false,
+          false,
+          false,
+          10);
 
   public PictureOptions {
     seated = List.copyOf(seated);
@@ -72,7 +85,7 @@ public record PictureOptions(
   }
 
   /** Returns a copy with these and no others seated, whatever the stance. */
-  public PictureOptions withSeated(List<Finding.Occupant> people) {
+  public PictureOptions withSeated(List<Occupant> people) {
     return with(d -> d.seated = people);
   }
 
@@ -81,10 +94,10 @@ public record PictureOptions(
   }
 
   /** Returns a copy in this stance, with those seated who are in it; its section fully open. */
-  public PictureOptions withStance(String name) {
+  public PictureOptions withStance(Optional<Condition> condition) {
     return with(
         d -> {
-          d.stance = name;
+          d.stance = condition;
           d.seated = List.of();
           d.opening = 1;
         });
@@ -144,9 +157,9 @@ public record PictureOptions(
   /** The options while one of them is changed. */
   private static final class Draft {
     private String person;
-    private List<Finding.Occupant> seated;
+    private List<Occupant> seated;
     private Set<String> ghosts;
-    private String stance;
+    private Optional<Condition> stance;
     private double opening;
     private Set<String> sections;
     private Map<String, Integer> findings;

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.longlow.constraints.check.Finding;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Section;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.seat.SeatParts;
@@ -72,25 +73,22 @@ final class Scenes {
     }
     return options.person().isEmpty()
         ? Company.firstRider(study).stream().toList()
-        : study.sitting(options.person(), SeatParts.RIDER).stream().toList();
+        : study.sitting(options.person(), Occupant.RIDER).stream().toList();
   }
 
   /**
    * Returns the stance asked for, or else that of those who sit; empty for the machine as drawn.
    *
-   * @throws IllegalArgumentException if there is no stance of the name asked for
+   * @throws IllegalArgumentException if the machine has no such stance
    */
   static Optional<Standing> standing(Study study, PictureOptions options) {
     if (options.stance().isEmpty()) {
       return Company.laden(study, asked(study, options));
     }
-    Optional<Standing> standing = study.standing(options.stance());
+    Optional<Standing> standing = study.standing(options.stance().get());
     if (standing.isEmpty()) {
       throw new IllegalArgumentException(
-          "no stance is called '"
-              + options.stance()
-              + "'; there are "
-              + String.join("; ", study.standings().stream().map(Standing::name).toList()));
+          "the machine has no stance " + options.stance().get().says());
     }
     return standing;
   }
@@ -110,8 +108,9 @@ final class Scenes {
   private static String stanceWords(Standing standing, PictureOptions options) {
     boolean partly = standing.kind() == Stance.Kind.OPEN && options.opening() < 1;
     return partly
-        ? String.format(Locale.ROOT, "%s at %.0f %%", standing.name(), 100 * options.opening())
-        : standing.name();
+        ? String.format(
+            Locale.ROOT, "%s at %.0f %%", standing.condition().says(), 100 * options.opening())
+        : standing.condition().says();
   }
 
   /** Returns the parts in a stance, its section open as far as asked. */
@@ -120,7 +119,7 @@ final class Scenes {
     if (standing.kind() != Stance.Kind.OPEN || options.opening() == 1) {
       return standing.shapes();
     }
-    Section section = study.layout().sections().get(standing.section());
+    Section section = study.layout().sections().get(standing.condition().stance().section());
     Map<String, PartShape> shapes = new LinkedHashMap<>(standing.shapes());
     shapes.putAll(
         Sections.shapes(
@@ -139,7 +138,7 @@ final class Scenes {
   /** Returns the findings asked for, by number; those about somebody not drawn are left out. */
   private static Map<Integer, Finding> findings(
       Study study, PictureOptions options, List<Sitting> seated) {
-    List<Finding.Occupant> here = Company.occupants(seated);
+    List<Occupant> here = Company.occupants(seated);
     Map<Integer, Finding> out = new TreeMap<>();
     for (Finding f : study.findings()) {
       Integer number = options.findings().get(f.id());
@@ -186,13 +185,15 @@ final class Scenes {
       Study study, PictureOptions options, Optional<Standing> shown) {
     Map<String, List<PartShape>> out = new LinkedHashMap<>();
     for (Standing s : study.standings()) {
-      if (s.kind() == Stance.Kind.OPEN && options.sections().contains(s.section())) {
-        out.put(s.section(), parts(study.layout(), s.section(), s.shapes()));
+      String section = s.condition().stance().section();
+      if (s.kind() == Stance.Kind.OPEN && options.sections().contains(section)) {
+        out.put(section, parts(study.layout(), section, s.shapes()));
       }
     }
     shown
         .filter(s -> s.kind() == Stance.Kind.OPEN)
-        .ifPresent(s -> out.put(s.section(), parts(study.layout(), s.section(), study.shapes())));
+        .map(s -> s.condition().stance().section())
+        .ifPresent(name -> out.put(name, parts(study.layout(), name, study.shapes())));
     return out;
   }
 

@@ -5,9 +5,10 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.longlow.constraints.check.Finding;
+import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Stance;
-import org.longlow.constraints.seat.SeatParts;
 import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.study.Study;
 
@@ -15,11 +16,11 @@ import org.longlow.constraints.study.Study;
  * The picture that shows what a finding is about: its stance, with those on the machine whom it
  * concerns.
  *
- * @param stance name of the stance; empty where any will do
+ * @param stance the stance; empty where any will do
  * @param opening how far the section of an open stance is open, 0 shut to 1 open
  * @param seated who is seated, on which seats
  */
-public record View(String stance, double opening, List<Finding.Occupant> seated) {
+public record View(Optional<Condition> stance, double opening, List<Occupant> seated) {
 
   public View {
     seated = List.copyOf(seated);
@@ -27,9 +28,9 @@ public record View(String stance, double opening, List<Finding.Occupant> seated)
 
   /** Returns the picture that shows a finding. */
   public static View of(Study study, Finding finding) {
-    Optional<Standing> standing = study.standing(finding.stance());
+    Optional<Standing> standing = finding.stance().flatMap(study::standing);
     List<Sitting> company = standing.map(s -> Company.of(study, s)).orElse(List.of());
-    String stance = standing.map(Standing::name).orElse("");
+    Optional<Condition> stance = standing.map(Standing::condition);
     double opening = finding.opening().orElse(1);
     if (finding.who().isEmpty() || Company.occupants(company).contains(finding.who().get())) {
       return new View(stance, opening, Company.occupants(company));
@@ -37,7 +38,7 @@ public record View(String stance, double opening, List<Finding.Occupant> seated)
     List<Sitting> needed = Company.with(study, finding.who().get());
     boolean loaded = standing.isEmpty() || standing.get().kind() == Stance.Kind.LADEN;
     return new View(
-        loaded ? Company.laden(study, needed).map(Standing::name).orElse("") : stance,
+        loaded ? Company.laden(study, needed).map(Standing::condition) : stance,
         opening,
         Company.occupants(needed));
   }
@@ -46,7 +47,7 @@ public record View(String stance, double opening, List<Finding.Occupant> seated)
   public static View shown(Study study, PictureOptions options) {
     Optional<Standing> standing = Scenes.standing(study, options);
     return new View(
-        standing.map(Standing::name).orElse(""),
+        standing.map(Standing::condition),
         options.opening(),
         Company.occupants(Scenes.seated(study, options, standing)));
   }
@@ -55,8 +56,8 @@ public record View(String stance, double opening, List<Finding.Occupant> seated)
   public PictureOptions in(PictureOptions options) {
     String rider =
         seated.stream()
-            .filter(o -> o.seat().equals(SeatParts.RIDER))
-            .map(Finding.Occupant::person)
+            .filter(Occupant::rides)
+            .map(Occupant::person)
             .findFirst()
             .orElse(options.person());
     return options.withPerson(rider).withStance(stance).withOpening(opening).withSeated(seated);
@@ -65,17 +66,16 @@ public record View(String stance, double opening, List<Finding.Occupant> seated)
   /** Returns who is seen and how the machine stands, such as {@code Ada riding; full bump}. */
   public String words() {
     String people = seated.stream().map(View::words).collect(Collectors.joining(", "));
+    String name = stance.map(Condition::says).orElse("");
     String how =
-        opening == 1 ? stance : String.format(Locale.ROOT, "%s at %.0f %%", stance, 100 * opening);
-    boolean said = stance.isEmpty() || stance.startsWith("laden");
+        opening == 1 ? name : String.format(Locale.ROOT, "%s at %.0f %%", name, 100 * opening);
+    boolean said = stance.map(s -> s.kind() == Stance.Kind.LADEN).orElse(true);
     return people.isEmpty()
         ? stance.isEmpty() ? "the machine as drawn" : how
         : people + (said ? "" : "; " + how);
   }
 
-  private static String words(Finding.Occupant who) {
-    return who.seat().equals(SeatParts.RIDER)
-        ? who.person() + " riding"
-        : who.person() + " as " + who.seat();
+  private static String words(Occupant who) {
+    return who.rides() ? who.person() + " riding" : who.words();
   }
 }

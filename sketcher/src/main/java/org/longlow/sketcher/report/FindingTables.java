@@ -6,6 +6,7 @@ import java.util.Locale;
 import org.longlow.constraints.check.Finding;
 import org.longlow.constraints.check.FindingGroup;
 import org.longlow.constraints.check.Verdict;
+import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.study.Study;
 
 /** The findings: what fails and needs care with its number in the picture, then what passes. */
@@ -60,10 +61,10 @@ final class FindingTables {
             first,
             verdict(f.verdict()),
             f.text(),
-            Say.value(f.value(), f.unit()),
-            Say.value(f.limit(), f.unit()),
-            Say.value(f.margin(), f.unit()),
-            f.stance().isEmpty() ? "every" : f.stance(),
+            Say.value(f.value(), f.unit().word()),
+            Say.value(f.limit(), f.unit().word()),
+            Say.value(f.margin(), f.unit().word()),
+            f.stance().map(Condition::says).orElse("every"),
             f.source()));
   }
 

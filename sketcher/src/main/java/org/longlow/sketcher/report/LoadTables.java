@@ -37,7 +37,7 @@ final class LoadTables {
           "",
           LOADS,
           List.of(
-              s.name(),
+              s.condition().says(),
               Say.value(a.total().massKg(), "kg"),
               Say.value(a.frontN(), "N"),
               Say.value(a.rearN(), "N"),

@@ -3,7 +3,10 @@ package org.longlow.sketcher.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.longlow.constraints.check.Finding;
+import org.longlow.constraints.check.FindingKind;
+import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.pose.Comfort;
@@ -85,9 +88,10 @@ final class PeopleTables {
 
   /** Sight, foot down and hold are findings; their sentences are said here again. */
   private static void told(Html h, Study study, String person) {
-    for (String family : List.of("sight", "foot", "hold")) {
+    Optional<Occupant> rider = Optional.of(new Occupant(person, Occupant.RIDER));
+    for (FindingKind kind : List.of(FindingKind.SIGHT, FindingKind.FOOT, FindingKind.HOLD)) {
       for (Finding f : study.findings()) {
-        if (f.id().equals(family + "." + person)) {
+        if (f.kind() == kind && f.who().equals(rider)) {
           h.element("p", f.text());
         }
       }

@@ -21,6 +21,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.study.Study;
 import org.longlow.demo.Demos;
 import org.w3c.dom.Element;
@@ -123,7 +125,11 @@ class DrawOptionsTest {
   @Test
   void theScaleAskedForIsTheScaleOfTheSheet() throws Exception {
     double onItsSprings =
-        Study.of(Demos.layout("heron")).standing("unladen").orElseThrow().ground().wheelbaseMm();
+        Study.of(Demos.layout("heron"))
+            .standing(Condition.empty(Stance.Kind.UNLADEN))
+            .orElseThrow()
+            .ground()
+            .wheelbaseMm();
     for (int n : List.of(12, 40)) {
       Path svg = drawn("--scale", "1:" + n, "--stance", "unladen");
       double wheelbase = n * (middle(svg, "frontWheel") - middle(svg, "rearWheel"));

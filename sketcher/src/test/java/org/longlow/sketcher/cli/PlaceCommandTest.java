@@ -21,6 +21,7 @@ import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.Unit;
 import org.longlow.constraints.json.LayoutWriter;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Pin;
 import org.longlow.constraints.layout.Tie;
@@ -63,7 +64,7 @@ class PlaceCommandTest {
   /** Seat forward, foot rests back and up, grips low: as far as ties and limits let them go. */
   private static Layout spoiled(Layout layout) {
     Study study = Study.of(layout);
-    SeatParts seat = SeatParts.of(layout).get(SeatParts.RIDER);
+    SeatParts seat = SeatParts.of(layout).get(Occupant.RIDER);
     Map<String, Pin> pins = new HashMap<>();
     for (Part part : seat.parts()) {
       boolean feet = seat.feet().filter(part::equals).isPresent();
@@ -90,7 +91,7 @@ class PlaceCommandTest {
   /** Discomfort of all on the rider's seat. */
   private static double discomfort(Study study) {
     return study.sittings().stream()
-        .filter(s -> s.seat().equals(SeatParts.RIDER))
+        .filter(s -> s.seat().equals(Occupant.RIDER))
         .mapToDouble(PlaceCommandTest::cost)
         .sum();
   }
@@ -168,7 +169,7 @@ class PlaceCommandTest {
     Tie torn =
         new Tie(
             TieKind.DISTANCE,
-            SeatParts.of(heron).get(SeatParts.RIDER).pan().pins(),
+            SeatParts.of(heron).get(Occupant.RIDER).pan().pins(),
             Optional.of(Formula.parse("123 mm")),
             List.of(),
             "",

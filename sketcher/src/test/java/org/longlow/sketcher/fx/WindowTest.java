@@ -20,6 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.longlow.constraints.check.Finding;
 import org.longlow.constraints.check.Verdict;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.stand.Standing;
 import org.longlow.demo.Demos;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.edit.LayoutFile;
@@ -117,7 +118,7 @@ class WindowTest {
     Finding worst = hands.shown().findings().get(0);
     assertThat(worst.verdict()).isEqualTo(Verdict.FAIL);
     assertThat(hands.desk().finding()).isEqualTo(worst.id());
-    assertThat(hands.shown().standing().get().name()).isEqualTo(worst.stance());
+    assertThat(hands.shown().standing().map(Standing::condition)).isEqualTo(worst.stance());
   }
 
   private static double backLength(Shown shown) {
@@ -220,17 +221,17 @@ class WindowTest {
   void thePersonOnTheSeatIsSwitchedAndStanceSteppedByPointerAndKeys() {
     hands.click("machine-wren");
     assertThat(hands.desk().options().person()).isEqualTo("Mara");
-    assertThat(hands.shown().standing().get().name()).isEqualTo("laden, Mara");
+    assertThat(hands.shown().standing().get().condition().says()).isEqualTo("laden, Mara");
     hands.click("seat-Tor");
-    assertThat(hands.shown().standing().get().name()).isEqualTo("laden, Tor");
+    assertThat(hands.shown().standing().get().condition().says()).isEqualTo("laden, Tor");
     hands.press(KeyCode.COMMA);
     assertThat(hands.desk().options().person()).isEqualTo("Mara");
     hands.click("ghost-Tor");
     assertThat(hands.desk().options().ghosts()).containsExactly("Tor");
     hands.press(KeyCode.CLOSE_BRACKET);
-    assertThat(hands.shown().standing().get().name()).isEqualTo("full bump");
+    assertThat(hands.shown().standing().get().condition().says()).isEqualTo("full bump");
     hands.click("stance-unladen");
-    assertThat(hands.shown().standing().get().name()).isEqualTo("unladen");
+    assertThat(hands.shown().standing().get().condition().says()).isEqualTo("unladen");
   }
 
   @Test

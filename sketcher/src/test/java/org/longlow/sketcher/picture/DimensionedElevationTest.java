@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.study.Study;
 import org.longlow.demo.Demos;
 import org.longlow.svg.drawing.Drawing;
@@ -115,9 +118,12 @@ class DimensionedElevationTest {
   void weightsSayWhetherThePeopleAreInThem() {
     PictureOptions mara = PictureOptions.PLAIN.withPerson("Mara");
     assertThat(notes(mara)).anyMatch(w -> w.matches("\\d+ kg in all: .*"));
-    assertThat(notes(mara.withStance("full bump")))
+    assertThat(notes(mara.withStance(Optional.of(Condition.empty(Stance.Kind.FULL_BUMP)))))
         .anyMatch(w -> w.matches("\\d+ kg without people: .*"));
-    assertThat(notes(PictureOptions.PLAIN.withStance("full bump")))
+    assertThat(
+            notes(
+                PictureOptions.PLAIN.withStance(
+                    Optional.of(Condition.empty(Stance.Kind.FULL_BUMP)))))
         .anyMatch(w -> w.matches("\\d+ kg in all: .*"));
   }
 

@@ -6,12 +6,15 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.pose.Figure;
@@ -74,32 +77,37 @@ class ElevationPictureTest {
   void wheelsStandOneWheelbaseApartOnTheRoadInEveryStance() {
     for (Standing standing : study.standings()) {
       Drawing drawing =
-          ElevationPicture.of(study, PictureOptions.PLAIN.withStance(standing.name()));
+          ElevationPicture.of(
+              study, PictureOptions.PLAIN.withStance(Optional.of(standing.condition())));
       Layer wheels = layer(drawing, "wheels");
       Envelope rear = boxOf(wheels, "part:rearWheel");
       Envelope front = boxOf(wheels, "part:frontWheel");
       // tyres are polygons of 180 corners: within 0.02 % of the radius of the true circle
       assertThat(front.centre().x - rear.centre().x)
-          .as(standing.name())
+          .as(standing.condition().says())
           .isCloseTo(standing.ground().wheelbaseMm(), within(0.1));
-      assertThat(rear.getMinY()).as(standing.name()).isCloseTo(0, within(0.1));
-      assertThat(front.getMinY()).as(standing.name()).isCloseTo(0, within(0.1));
+      assertThat(rear.getMinY()).as(standing.condition().says()).isCloseTo(0, within(0.1));
+      assertThat(front.getMinY()).as(standing.condition().says()).isCloseTo(0, within(0.1));
     }
   }
 
   @Test
   void wordsStayLevelWhenTheMachineIsPitched() {
-    Drawing drawing = ElevationPicture.of(study, FULL.withStance("full bump"));
+    Drawing drawing =
+        ElevationPicture.of(
+            study, FULL.withStance(Optional.of(Condition.empty(Stance.Kind.FULL_BUMP))));
     assertThat(layer(drawing, "pins").marks())
         .filteredOn(Mark.Words.class::isInstance)
         .allSatisfy(m -> assertThat(((Mark.Words) m).rotationDeg()).isZero());
   }
 
   @Test
-  void anUnknownStanceIsRefusedWithThoseThereAre() {
-    assertThatThrownBy(() -> ElevationPicture.of(study, PictureOptions.PLAIN.withStance("flying")))
-        .hasMessageContaining("'flying'")
-        .hasMessageContaining("laden, Mara");
+  void aStanceThatTheMachineHasNotIsRefused() {
+    assertThatThrownBy(
+            () ->
+                ElevationPicture.of(
+                    study, PictureOptions.PLAIN.withStance(Optional.of(Condition.open("tail")))))
+        .hasMessageContaining("no stance open, tail");
   }
 
   @Test

@@ -11,12 +11,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.ReadResult;
+import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.study.Study;
 import org.longlow.svg.drawing.Palette;
 import org.longlow.svg.page.Page;
@@ -57,7 +60,10 @@ class GoldenElevationTest {
     ReadResult read = LayoutReader.read(SMALL, Path.of("."));
     Study study = Study.of(((ReadResult.Read) read).layout());
     PictureOptions options =
-        PictureOptions.PLAIN.withStance("unladen").withDimensions(true).withPins(true);
+        PictureOptions.PLAIN
+            .withStance(Optional.of(Condition.empty(Stance.Kind.UNLADEN)))
+            .withDimensions(true)
+            .withPins(true);
     Page page = Page.round(ElevationPicture.of(study, options).scaled(0.1), 5);
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     SvgWriter.write(page, Palette.CARD, out);

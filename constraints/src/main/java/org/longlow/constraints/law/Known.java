@@ -1,7 +1,7 @@
 package org.longlow.constraints.law;
 
 /** How well the text of a rule is known here, best first. */
-public enum LawStatus {
+public enum Known {
   /** A statute text itself was read. */
   CHECKED("checked in the text"),
   /** A copy, a state's repetition or an agency's letter that states the rule was read. */
@@ -11,7 +11,7 @@ public enum LawStatus {
 
   private final String words;
 
-  LawStatus(String words) {
+  Known(String words) {
     this.words = words;
   }
 
