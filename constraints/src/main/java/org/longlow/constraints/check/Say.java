@@ -9,15 +9,15 @@ final class Say {
   private Say() {}
 
   static String mm(double value) {
-    return number(value) + " mm";
+    return FigureUnit.MM.says(value);
   }
 
   static String deg(double value) {
-    return number(value) + "°";
+    return FigureUnit.DEG.says(value);
   }
 
   static String percent(double share) {
-    return number(share * 100) + " %";
+    return FigureUnit.SHARE.says(share);
   }
 
   static String number(double value) {

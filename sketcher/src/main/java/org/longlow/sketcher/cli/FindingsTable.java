@@ -4,8 +4,6 @@ import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
-import org.longlow.constraints.check.FigureUnit;
 import org.longlow.constraints.check.Finding;
 import org.longlow.constraints.check.FindingGroup;
 import org.longlow.constraints.check.Verdict;
@@ -35,9 +33,9 @@ final class FindingsTable {
               f.verdict().says(),
               f.id(),
               f.who().map(FindingsTable::who).orElse(""),
-              figure(f.value(), f.unit()),
-              figure(f.limit(), f.unit()),
-              figure(f.margin(), f.unit()),
+              f.unit().says(f.value()),
+              f.unit().says(f.limit()),
+              f.unit().says(f.margin()),
               f.stanceWords()));
     }
     table.print(out);
@@ -62,19 +60,5 @@ final class FindingsTable {
   private static String named(Finding f) {
     boolean told = f.who().map(w -> f.text().contains(w.person())).orElse(true);
     return told ? f.text() : who(f.who().orElseThrow()) + ": " + f.text();
-  }
-
-  private static String figure(double value, FigureUnit unit) {
-    if (Double.isNaN(value)) {
-      return "-";
-    }
-    String digits =
-        switch (unit) {
-          case SHARE -> "%.3f";
-          case COUNT -> "%.0f";
-          default -> "%.1f";
-        };
-    String text = String.format(Locale.ROOT, digits, value);
-    return unit == FigureUnit.NONE ? text : text + " " + unit.word();
   }
 }

@@ -1,7 +1,6 @@
 package org.longlow.sketcher.fx;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javafx.geometry.Pos;
@@ -110,18 +109,6 @@ final class FindingSlip extends VBox {
     return all.stream().filter(f -> f.verdict() == verdict).count();
   }
 
-  /** Writes a figure with its unit, short. */
-  static String figure(double value, String unit) {
-    if (Double.isNaN(value)) {
-      return "\u2013";
-    }
-    boolean plain = unit.equals("share") || unit.isEmpty();
-    int digits = value == Math.rint(value) || Math.abs(value) >= 100 ? 0 : plain ? 3 : 1;
-    String text = String.format(Locale.ROOT, "%." + digits + "f", value);
-    text = text.matches("-0(\\.0+)?") ? text.substring(1) : text.replace('-', '\u2212');
-    return unit.isEmpty() || unit.equals("share") ? text : text + " " + unit;
-  }
-
   /** Returns the sign, with the number that the finding has on the card. */
   private Node sign(Finding f) {
     int number = desk.shown().map(s -> s.options().findings().getOrDefault(f.id(), 0)).orElse(0);
@@ -169,7 +156,7 @@ final class FindingSlip extends VBox {
         return;
       }
       Label subject = Bits.wrapped(f.subject(), "finding-subject");
-      Label figure = Bits.label(figure(f.value(), f.unit().word()), "finding-figure");
+      Label figure = Bits.label(f.unit().says(f.value()), "finding-figure");
       figure.setMinWidth(USE_PREF_SIZE);
       HBox.setHgrow(subject, Priority.ALWAYS);
       subject.setMaxWidth(Double.MAX_VALUE);
@@ -184,10 +171,10 @@ final class FindingSlip extends VBox {
               .add(
                   Bits.wrapped(
                       "limit "
-                          + figure(f.limit(), f.unit().word())
+                          + f.unit().says(f.limit())
                           + ", "
                           + (f.margin() < 0 ? "short by " : "room ")
-                          + figure(Math.abs(f.margin()), f.unit().word()),
+                          + f.unit().says(Math.abs(f.margin())),
                       "finding-detail"));
         }
         box.getChildren()
@@ -211,7 +198,7 @@ final class FindingSlip extends VBox {
               + " "
               + f.verdict().says()
               + ", "
-              + figure(f.value(), f.unit().word())
+              + f.unit().says(f.value())
               + ". "
               + f.text());
     }

@@ -61,9 +61,9 @@ final class FindingTables {
             first,
             verdict(f.verdict()),
             f.text(),
-            Say.value(f.value(), f.unit().word()),
-            Say.value(f.limit(), f.unit().word()),
-            Say.value(f.margin(), f.unit().word()),
+            f.unit().says(f.value()),
+            f.unit().says(f.limit()),
+            f.unit().says(f.margin()),
             f.stance().map(Condition::says).orElse("every"),
             f.source()));
   }

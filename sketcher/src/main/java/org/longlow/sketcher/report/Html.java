@@ -90,7 +90,7 @@ final class Html {
       } else if (figure(cells.get(i))) {
         out.append(" class=\"figure\"");
       }
-      out.append('>').append(escaped(cells.get(i))).append("</").append(tag).append('>');
+      out.append('>').append(escaped(minus(cells.get(i)))).append("</").append(tag).append('>');
     }
     out.append("</tr>\n");
     return this;
@@ -100,7 +100,16 @@ final class Html {
   private static boolean figure(String cell) {
     return cell.length() <= FIGURE_LENGTH
         && !cell.isEmpty()
-        && (Character.isDigit(cell.charAt(0)) || cell.charAt(0) == '−');
+        && (Character.isDigit(cell.charAt(0)) || negative(cell));
+  }
+
+  private static boolean negative(String cell) {
+    return cell.length() > 1 && cell.charAt(0) == '-' && Character.isDigit(cell.charAt(1));
+  }
+
+  /** Paper has a true minus sign, and a dash where there is no figure. */
+  private static String minus(String cell) {
+    return cell.equals("-") ? "–" : negative(cell) ? "−" + cell.substring(1) : cell;
   }
 
   Html closeTable() {

@@ -1,6 +1,7 @@
 package org.longlow.sketcher.report;
 
 import java.util.List;
+import org.longlow.constraints.check.FigureUnit;
 import org.longlow.constraints.machine.AxleLoads;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.stand.Standing;
@@ -38,13 +39,13 @@ final class LoadTables {
           LOADS,
           List.of(
               s.condition().says(),
-              Say.value(a.total().massKg(), "kg"),
-              Say.value(a.frontN(), "N"),
-              Say.value(a.rearN(), "N"),
-              Say.value(a.frontShare(), "share"),
+              FigureUnit.KG.says(a.total().massKg()),
+              FigureUnit.NEWTON.says(a.frontN()),
+              FigureUnit.NEWTON.says(a.rearN()),
+              FigureUnit.SHARE.says(a.frontShare()),
               Say.mm(a.total().at().x()),
               Say.mm(a.total().at().z()),
-              Say.value(a.brakeLiftG(), "g")));
+              FigureUnit.G.says(a.brakeLiftG())));
     }
     h.closeTable();
     h.element("h2", "Masses");

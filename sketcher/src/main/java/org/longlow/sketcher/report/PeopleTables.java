@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.longlow.constraints.check.FigureUnit;
 import org.longlow.constraints.check.Finding;
 import org.longlow.constraints.check.FindingKind;
 import org.longlow.constraints.layout.Occupant;
@@ -157,31 +158,31 @@ final class PeopleTables {
             sign
                 + (kind.equals("pass") ? "holds" : load.verdict().words())
                 + (load.holdsBump() ? "" : "; a 1 g bump reaches the board"),
-            Say.value(load.normalN(), "N"),
+            FigureUnit.NEWTON.says(load.normalN()),
             Say.mm(load.sinkMm()) + " ±20 %",
             Say.mm(load.safeSinkMm()),
             Say.mm(load.remainingMm()),
-            Say.value(load.meanKPa(), "kPa"),
-            Say.value(load.peakKPa(), "kPa")));
+            FigureUnit.KPA.says(load.meanKPa()),
+            FigureUnit.KPA.says(load.peakKPa())));
   }
 
   private static void loads(Html h, SeatLoad.Shares load) {
     List<String> shares = new ArrayList<>();
-    shares.add("pan " + Say.value(load.panVerticalN(), "N"));
-    shares.add("back " + Say.value(load.backN(), "N"));
+    shares.add("pan " + FigureUnit.NEWTON.says(load.panVerticalN()));
+    shares.add("back " + FigureUnit.NEWTON.says(load.backN()));
     if (load.headRestN() > 0) {
-      shares.add("head rest " + Say.value(load.headRestN(), "N"));
+      shares.add("head rest " + FigureUnit.NEWTON.says(load.headRestN()));
     }
-    shares.add("feet " + Say.value(load.pegsN(), "N"));
-    shares.add("hands " + Say.value(load.handsN(), "N"));
+    shares.add("feet " + FigureUnit.NEWTON.says(load.pegsN()));
+    shares.add("hands " + FigureUnit.NEWTON.says(load.handsN()));
     h.element(
         "p",
         "Carried by "
             + String.join(", ", shares)
             + ". To stay put the pan needs a friction of "
-            + Say.value(load.frictionNeeded(), "")
+            + FigureUnit.NONE.says(load.frictionNeeded())
             + "; count on "
-            + Say.value(SeatLoad.DESIGN_FRICTION, "")
+            + FigureUnit.NONE.says(SeatLoad.DESIGN_FRICTION)
             + ".");
   }
 }
