@@ -11,8 +11,8 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.Instant;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
@@ -30,7 +30,12 @@ public final class Leftovers {
 
   private static final String GLOB = ".longlow-*.new";
 
-  private static final Set<String> MINE = ConcurrentHashMap.newKeySet();
+  /** What this process is writing, by name; none stays when it is told to end. */
+  private static final Map<String, Path> MINE = new ConcurrentHashMap<>();
+
+  static {
+    Runtime.getRuntime().addShutdownHook(new Thread(Leftovers::drop, "drop unfinished files"));
+  }
 
   private Leftovers() {}
 
@@ -59,8 +64,18 @@ public final class Leftovers {
   static Unfinished begin(Path folder) {
     long process = ProcessHandle.current().pid();
     Path path = folder.resolve(".longlow-" + process + "-" + UUID.randomUUID() + ".new");
-    MINE.add(path.getFileName().toString());
+    MINE.put(path.getFileName().toString(), path);
     return new Unfinished(path);
+  }
+
+  private static void drop() {
+    for (Path path : MINE.values()) {
+      try {
+        Files.deleteIfExists(path);
+      } catch (IOException e) {
+        // the next writer in that folder tries again
+      }
+    }
   }
 
   /** Returns whether {@code path} is the passing name of a file that is being written. */
@@ -84,7 +99,7 @@ public final class Leftovers {
   private static boolean isStale(Path path) throws IOException {
     Matcher name = NAME.matcher(path.getFileName().toString());
     if (!name.matches()
-        || MINE.contains(path.getFileName().toString())
+        || MINE.containsKey(path.getFileName().toString())
         || !Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS)
         || isAlive(Long.parseLong(name.group(1)), path)) {
       return false;

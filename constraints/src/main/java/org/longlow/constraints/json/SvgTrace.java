@@ -76,6 +76,9 @@ record SvgTrace(
             "lies outside the folder of the layout file",
             "put the SVG file beside the layout file and write its name only");
       }
+      if (Files.isDirectory(within)) {
+        return fault(false, "is a folder", "write the name of an SVG file");
+      }
       if (!Files.isRegularFile(within)) {
         return fault(false, "does not exist", "put the SVG file beside the layout file");
       }

@@ -86,12 +86,15 @@ public record Wheels(
               String.format(
                   Locale.ROOT,
                   "the front axle, %s, comes %.1f mm ahead of the rear axle, %s, and at least %.0f mm"
-                      + " are needed, so the machine stands on no road; look where they are drawn and"
-                      + " at their ties",
+                      + " are needed, so the machine stands on no road; %s",
                   front.axle(),
                   drawn.pin(front.axle()).x() - drawn.pin(rear.axle()).x(),
                   rear.axle(),
-                  LEAST_WHEELBASE_MM)));
+                  LEAST_WHEELBASE_MM,
+                  swapped(front, rear, drawn)
+                      ? "if front and rear are swapped, exchange the 'end' of %s and %s; else look where they are drawn and at their ties"
+                          .formatted(front.name(), rear.name())
+                      : "look where they are drawn and at their ties")));
     }
     return new Wheels(layout, drawn, front, rear, fork, arm, atFront, atRear, faults);
   }
@@ -147,6 +150,10 @@ public record Wheels(
   /** Returns whether there are two wheels, far enough apart for one road to lie under both. */
   public boolean stands() {
     return front != null && rear != null && apart(front, rear, drawn);
+  }
+
+  private static boolean swapped(Part.Wheel front, Part.Wheel rear, Places drawn) {
+    return drawn.pin(rear.axle()).x() - drawn.pin(front.axle()).x() >= LEAST_WHEELBASE_MM;
   }
 
   private static boolean apart(Part.Wheel front, Part.Wheel rear, Places drawn) {

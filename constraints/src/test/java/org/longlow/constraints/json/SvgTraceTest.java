@@ -171,7 +171,7 @@ class SvgTraceTest {
   @Test
   void missingFileFolderAndOddNameAreFaults() {
     assertThat(SvgTrace.read(folder, "none.svg", "", 1).fault()).contains("does not exist");
-    assertThat(SvgTrace.read(folder, "sub", "", 1).fault()).contains("does not exist");
+    assertThat(SvgTrace.read(folder, "sub", "", 1).fault()).contains("is a folder");
     assertThat(SvgTrace.read(folder, "a\u0000b", "", 1).fault()).contains("is no file name");
     assertThat(SvgTrace.read(null, "a.svg", "", 1).fault()).contains("no folder yet");
   }

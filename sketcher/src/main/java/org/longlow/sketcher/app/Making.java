@@ -15,6 +15,7 @@ import org.longlow.constraints.study.Study;
 import org.longlow.sketcher.picture.DimensionedElevation;
 import org.longlow.sketcher.picture.NamedDrawing;
 import org.longlow.sketcher.picture.PictureOptions;
+import org.longlow.sketcher.picture.TemplateSizes;
 import org.longlow.sketcher.picture.Templates;
 import org.longlow.sketcher.report.Report;
 import org.longlow.sketcher.report.ReportOptions;
@@ -31,6 +32,13 @@ import org.longlow.svg.write.SvgWriter;
 public final class Making {
 
   private static final Palette PALETTE = Palette.CARD;
+
+  /** Stands in a folder of templates until all of them are in it. */
+  static final String UNFINISHED = "not-finished.txt";
+
+  private static final String UNFINISHED_WORDS =
+      "These templates are not complete: making them goes on, or was stopped. Sheets may be missing\n"
+          + "or of an older layout. Make them again before you cut.\n";
 
   private Making() {}
 
@@ -97,11 +105,13 @@ public final class Making {
   public static TemplatesMade templates(
       Study study, Path folder, TemplateSettings settings, Set<String> parts, Progress progress)
       throws IOException {
+    TemplateSizes.check(study, parts, settings);
     List<NamedDrawing> drawings = Templates.of(study, parts);
-    drawings.forEach(d -> d.checkSize(settings));
     int sheets = 0;
     int done = 0;
     Files.createDirectories(folder);
+    Path mark = folder.resolve(UNFINISHED);
+    text(UNFINISHED_WORDS, mark);
     String paper = settings.paper().name().toLowerCase(Locale.ROOT);
     for (NamedDrawing drawing : drawings) {
       if (!progress.step(drawing.name(), done, drawings.size())) {
@@ -122,6 +132,7 @@ public final class Making {
       sheets += pages.size();
       done++;
     }
+    Files.delete(mark);
     return new TemplatesMade(done, sheets, true);
   }
 

@@ -50,7 +50,10 @@ public final class Longlow implements Runnable {
 
   @Spec private CommandSpec spec;
 
-  @Option(names = "--verbose", description = "Show the trace of an internal error.")
+  @Option(
+      names = "--verbose",
+      scope = CommandLine.ScopeType.INHERIT,
+      description = "Show the trace of an internal error.")
   private boolean verbose;
 
   @Override

@@ -19,15 +19,6 @@ import org.longlow.svg.page.TemplateSheets;
 public record NamedDrawing(
     String fileName, String name, String part, String up, String right, Drawing drawing) {
 
-  /**
-   * Lets pass a template that fits on a number of sheets that anybody would glue together.
-   *
-   * @throws IllegalArgumentException otherwise; the message names the part
-   */
-  public void checkSize(TemplateSettings settings) {
-    TemplateSheets.check(name, drawing, settings);
-  }
-
   /** Returns the sheets to print, marked with which way this template lies. */
   public List<Page> sheets(TemplateSettings settings) {
     return TemplateSheets.of(name, drawing, settings.withSides(up, right));

@@ -44,6 +44,12 @@ public final class Templates {
     return !(part instanceof Part.Wheel || part instanceof Part.Front || part instanceof Part.Lamp);
   }
 
+  /** Returns whether a part gets a template where these are asked for, all for an empty set. */
+  static boolean wanted(PartShape shape, Set<String> parts) {
+    boolean asked = parts.isEmpty() ? made(shape.part()) : parts.contains(shape.part().name());
+    return asked && !shape.outline().isEmpty();
+  }
+
   /**
    * Returns the templates of some parts of a study, in the order of the layout; a cushion has one
    * from the side, one for each board and one for each layer, a rail one more for each end that is
@@ -89,8 +95,7 @@ public final class Templates {
     List<NamedDrawing> out = new ArrayList<>();
     for (PartShape shape : shapes.values()) {
       String name = shape.part().name();
-      boolean wanted = parts.isEmpty() ? made(shape.part()) : parts.contains(name);
-      if (!wanted || shape.outline().isEmpty()) {
+      if (!wanted(shape, parts)) {
         continue;
       }
       if (shape.part() instanceof Part.Cushion cushion) {

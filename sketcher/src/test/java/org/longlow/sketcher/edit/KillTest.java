@@ -98,6 +98,13 @@ class KillTest {
         }
         assertThat(folder.resolve("round")).as(trouble()).exists();
         TimeUnit.MILLISECONDS.sleep(random.nextInt(400));
+        if (kill % 2 == 1) {
+          child.destroy();
+          assertThat(child.waitFor(20, TimeUnit.SECONDS)).isTrue();
+          if (File.separatorChar == '/') {
+            nothingUnfinished(); // whoever is told to end tidies up
+          }
+        }
       } finally {
         child.destroyForcibly().waitFor();
       }
@@ -115,6 +122,10 @@ class KillTest {
     }
     WholeFile.write(folder.resolve("last"), out -> out.write('x'));
     WholeFile.write(folder.resolve("sheets/last"), out -> out.write('x'));
+    nothingUnfinished();
+  }
+
+  private void nothingUnfinished() throws IOException {
     try (Stream<Path> left = Files.walk(folder)) {
       assertThat(left.map(p -> p.getFileName().toString()))
           .noneMatch(name -> name.endsWith(".new"));

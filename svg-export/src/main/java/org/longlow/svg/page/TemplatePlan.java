@@ -34,7 +34,7 @@ record TemplatePlan(
   }
 
   private static TemplatePlan fixed(String part, Drawing drawing, TemplateSettings s) {
-    Tiling tiling = tiling(drawing, s);
+    Tiling tiling = tiling(drawing.boundsMm(), s);
     return new TemplatePlan(part, drawing, s, tiling, tiling.used(drawing));
   }
 
@@ -43,9 +43,9 @@ record TemplatePlan(
    *
    * @throws IllegalArgumentException if it has more than {@link Tiling#MOST_TILES}
    */
-  static Tiling tiling(Drawing drawing, TemplateSettings s) {
+  static Tiling tiling(Envelope box, TemplateSettings s) {
     return new Tiling(
-        drawing.boundsMm(),
+        box,
         (s.paper().widthMm() - 2 * s.marginMm()) / s.correction().sx(),
         (s.paper().heightMm() - 2 * s.marginMm()) / s.correction().sy(),
         s.overlapMm());

@@ -27,13 +27,15 @@ public final class TemplateSheets {
   private TemplateSheets() {}
 
   /**
-   * Lets pass a part that {@link #of} has sheets for, without making them.
+   * Returns how many sheets a part of this size needs at most, without making them.
    *
-   * @throws IllegalArgumentException if it needs more than {@link Tiling#MOST_TILES} sheets
+   * @param box the part at 1:1, mm
+   * @throws IllegalArgumentException if it needs more than {@link Tiling#MOST_TILES}
    */
-  public static void check(String part, Drawing drawing, TemplateSettings settings) {
+  public static int check(String part, Envelope box, TemplateSettings settings) {
     try {
-      TemplatePlan.tiling(drawing, settings);
+      Tiling tiling = TemplatePlan.tiling(box, settings);
+      return tiling.rows() * tiling.columns();
     } catch (IllegalArgumentException e) {
       throw new IllegalArgumentException(part + ": " + e.getMessage(), e);
     }

@@ -37,7 +37,7 @@ public record Tiling(
   public static final double OVERLAP_MM = 10;
 
   /** More tiles than this are refused: nobody glues them. */
-  public static final int MOST_TILES = 10_000;
+  public static final int MOST_TILES = 1_000;
 
   /** Sums of millimetres that should be equal may differ by this much. */
   private static final double SLACK = 1e-9;

@@ -50,6 +50,13 @@ final class Needs {
     return Math.toRadians(within(name, degrees, -85, 85));
   }
 
+  /** An axle farther off its axis than the tyre is large is no fork; any where that is unknown. */
+  double offset(String name, Double millimetres, double radiusMm) {
+    return Double.isNaN(radiusMm)
+        ? finite(name, millimetres)
+        : within(name, millimetres, -radiusMm, radiusMm);
+  }
+
   /** Notes a missing object; returns true if it is there. */
   boolean there(String name, Object value, String allowed) {
     if (value == null) {

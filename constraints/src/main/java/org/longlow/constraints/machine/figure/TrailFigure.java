@@ -10,7 +10,7 @@ public final class TrailFigure {
    *
    * @param radiusMm front tyre radius, &gt; 0
    * @param rakeDeg steering axis from vertical, -85 to 85, positive when the top leans back
-   * @param offsetMm axle ahead of the axis, square to it
+   * @param offsetMm axle ahead of the axis, square to it, -radiusMm to radiusMm
    */
   public record Input(Double radiusMm, Double rakeDeg, Double offsetMm) {}
 
@@ -24,7 +24,7 @@ public final class TrailFigure {
     Needs needs = new Needs();
     double radius = needs.positive("radiusMm", input.radiusMm());
     double rake = needs.rakeRad("rakeDeg", input.rakeDeg());
-    double offset = needs.finite("offsetMm", input.offsetMm());
+    double offset = needs.offset("offsetMm", input.offsetMm(), radius);
     needs.settle();
     Steering s = new Steering(radius, rake, offset);
     return new Output(s.groundTrailMm(), s.normalTrailMm(), s.flopMm());

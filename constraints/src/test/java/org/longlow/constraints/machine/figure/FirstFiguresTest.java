@@ -29,6 +29,10 @@ class FirstFiguresTest {
     assertThat(faults(() -> TrailFigure.answer(new TrailFigure.Input(-1.0, 90.0, null))))
         .extracting(FigureFault::name)
         .containsExactly("radiusMm", "rakeDeg", "offsetMm");
+    assertThat(TrailFigure.answer(new TrailFigure.Input(299.9, 27.0, 299.9)).flopMm()).isFinite();
+    assertThat(faults(() -> TrailFigure.answer(new TrailFigure.Input(299.9, 27.0, 300.0))))
+        .extracting(FigureFault::name)
+        .containsExactly("offsetMm");
   }
 
   private static LeanFigure.Input caseC(Double roll) {
