@@ -12,6 +12,7 @@ import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
+import org.longlow.rider.geom.OutOfRange;
 
 /** Every finding about a machine, in a fixed order. */
 public final class Checks {
@@ -102,7 +103,7 @@ public final class Checks {
   private static void add(List<Finding> into, FindingKind kind, Supplier<List<Finding>> findings) {
     try {
       into.addAll(findings.get());
-    } catch (IllegalArgumentException e) {
+    } catch (OutOfRange e) {
       into.add(
           Finding.note(
               kind,

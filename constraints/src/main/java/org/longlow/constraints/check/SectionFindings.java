@@ -18,6 +18,7 @@ import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Sections;
+import org.longlow.rider.geom.OutOfRange;
 import org.longlow.rider.geom.PointMm;
 
 /** What a section meets on its way from shut to open: parts that stay, and people seated. */
@@ -62,7 +63,7 @@ final class SectionFindings {
     SectionMotion motion;
     try {
       motion = Sections.motion(section, places);
-    } catch (IllegalArgumentException e) {
+    } catch (OutOfRange e) {
       findings.add(
           Finding.note(
                   FindingKind.OPEN,

@@ -67,7 +67,7 @@ public record Crosswind(double rakeRad, double wheelbaseMm, double groundTrailMm
   }
 
   public Crosswind {
-    Values.within("rake rad", rakeRad, -Math.toRadians(85), Math.toRadians(85));
+    Values.withinRad("rake", rakeRad, -Math.toRadians(85), Math.toRadians(85));
     Values.positive("wheelbase mm", wheelbaseMm);
     Values.finite("ground trail mm", groundTrailMm);
   }

@@ -1,5 +1,6 @@
 package org.longlow.constraints.machine;
 
+import org.longlow.rider.geom.OutOfRange;
 import org.longlow.rider.geom.PointMm;
 
 /**
@@ -47,7 +48,7 @@ public record FourBar(
     if (inputPivot == null || outputPivot == null || inputPin == null || outputPin == null) {
       throw new IllegalArgumentException("a four-bar linkage needs two pivots and two pins");
     }
-    Values.finite("opening turn rad", openRad);
+    Values.finite("opening turn", openRad);
     Values.within(
         "driving link mm", inputPin.distance(inputPivot), LEAST_LINK_MM, Double.MAX_VALUE);
     Values.within("section link mm", outputPin.distance(inputPin), LEAST_LINK_MM, Double.MAX_VALUE);
@@ -57,7 +58,7 @@ public record FourBar(
         "pivot distance mm", outputPivot.distance(inputPivot), LEAST_LINK_MM, Double.MAX_VALUE);
     double side = outputPivot.minus(inputPin).cross(outputPin.minus(inputPin));
     if (Math.abs(side) < 1e-9 * outputPin.distance(inputPin) * outputPin.distance(outputPivot)) {
-      throw new IllegalArgumentException(
+      throw new OutOfRange(
           "the linkage is shut on a dead point: section and output link lie in line; move a pin");
     }
   }
@@ -111,9 +112,12 @@ public record FourBar(
     Range range = range();
     if (!(turnRad >= range.leastRad() - 1e-9 && turnRad <= range.mostRad() + 1e-9)) {
       throw Values.refused(
-          "turn of the driving link rad",
-          turnRad,
-          range.leastRad() + " to " + range.mostRad() + ", the dead points");
+          "turn of the driving link",
+          Math.toDegrees(turnRad),
+          Math.toDegrees(range.leastRad())
+              + " to "
+              + Math.toDegrees(range.mostRad())
+              + " deg, the dead points");
     }
     PointMm b = inputPin.turnedAbout(inputPivot, turnRad);
     PointMm across = outputPivot.minus(b);

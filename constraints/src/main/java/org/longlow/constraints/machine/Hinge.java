@@ -14,7 +14,7 @@ public record Hinge(PointMm pivot, double openRad) implements SectionMotion {
     if (pivot == null) {
       throw new IllegalArgumentException("a hinge needs its pivot");
     }
-    Values.finite("opening turn rad", openRad);
+    Values.finite("opening turn", openRad);
   }
 
   @Override

@@ -164,7 +164,7 @@ public final class LeanClearance {
    * @param rollRad rad, in [0, {@link #steepestRollRad()}]
    */
   public double pitchRad(double rollRad) {
-    Values.within("roll rad", rollRad, 0, steepestRad);
+    Values.withinRad("roll", rollRad, 0, steepestRad);
     return pitchRad(wheelbaseMm, front, rear, rise, rollRad);
   }
 

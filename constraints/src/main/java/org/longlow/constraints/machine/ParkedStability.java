@@ -1,5 +1,7 @@
 package org.longlow.constraints.machine;
 
+import org.longlow.rider.geom.OutOfRange;
+
 /**
  * A parked machine on three supports: front contact, rear contact and stand foot, rigid statics.
  *
@@ -47,7 +49,7 @@ public record ParkedStability(
     double longest =
         Math.max(distance(front, rear), Math.max(distance(rear, foot), distance(foot, front)));
     if (Math.abs(area) < 1e-9 * longest * longest || longest == 0) {
-      throw new IllegalArgumentException(
+      throw new OutOfRange(
           "the contacts and the stand foot lie in one line; move the foot to one side");
     }
     double f = area(cg, rear, foot) / area;

@@ -15,7 +15,7 @@ public record RigidMotion(double turnRad, PointMm shift) {
   public static final RigidMotion NONE = new RigidMotion(0, PointMm.ORIGIN);
 
   public RigidMotion {
-    Values.finite("turn rad", turnRad);
+    Values.finite("turn", turnRad);
     if (shift == null) {
       throw new IllegalArgumentException("a motion needs a shift, (0, 0) for none");
     }

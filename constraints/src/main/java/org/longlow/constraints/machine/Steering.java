@@ -20,7 +20,7 @@ public record Steering(double radiusMm, double rakeRad, double offsetMm) {
 
   public Steering {
     Values.positive("front tyre radius mm", radiusMm);
-    Values.within("rake rad", rakeRad, -STEEPEST_RAD, STEEPEST_RAD);
+    Values.withinRad("rake", rakeRad, -STEEPEST_RAD, STEEPEST_RAD);
     Values.finite("offset mm", offsetMm);
   }
 

@@ -15,7 +15,7 @@ public record TubeBend(double radiusMm, double angleRad) {
   public TubeBend {
     Values.positive("bend radius mm", radiusMm);
     if (!(angleRad >= 0 && angleRad < Math.PI)) {
-      throw Values.refused("bend angle rad", angleRad, "0 to below π");
+      throw Values.refused("bend angle", Math.toDegrees(angleRad), "0 to below 180 deg");
     }
   }
 

@@ -31,7 +31,8 @@ public record TubeCope(
     Values.positive("main radius mm", mainRadiusMm);
     Values.finite("offset mm", offsetMm);
     if (!(angleRad > 0 && angleRad <= Math.PI / 2 + 1e-12)) {
-      throw Values.refused("angle between tubes rad", angleRad, "above 0 to π/2, the acute angle");
+      throw Values.refused(
+          "angle between tubes", Math.toDegrees(angleRad), "above 0 to 90 deg, the acute angle");
     }
     if (branchRadiusMm + Math.abs(offsetMm) > mainRadiusMm * (1 + 1e-12)) {
       throw Values.refused(

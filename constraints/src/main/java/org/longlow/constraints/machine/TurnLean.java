@@ -48,7 +48,7 @@ public record TurnLean(double idealRollRad, double correctionRad) {
    * @param rollRad rad, in [0, π/2)
    */
   public static double idealRollRad(double rollRad, double cgHeightMm, double sectionRadiusMm) {
-    Values.within("roll rad", rollRad, 0, Math.PI / 2);
+    Values.withinRad("roll", rollRad, 0, Math.PI / 2);
     requireSection(cgHeightMm, sectionRadiusMm);
     double arm = cgHeightMm - sectionRadiusMm;
     return Math.atan2(arm * Math.sin(rollRad), sectionRadiusMm + arm * Math.cos(rollRad));
@@ -63,7 +63,7 @@ public record TurnLean(double idealRollRad, double correctionRad) {
    */
   public static double idealRollRad(
       double rollRad, double cgHeightMm, double cgYMm, double sectionRadiusMm) {
-    Values.within("roll rad", rollRad, 0, Math.PI / 2);
+    Values.withinRad("roll", rollRad, 0, Math.PI / 2);
     Values.finite("centre of gravity y mm", cgYMm);
     requireSection(cgHeightMm, sectionRadiusMm);
     double arm = cgHeightMm - sectionRadiusMm;

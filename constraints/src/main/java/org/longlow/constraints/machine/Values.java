@@ -1,6 +1,7 @@
 package org.longlow.constraints.machine;
 
 import java.util.Locale;
+import org.longlow.rider.geom.OutOfRange;
 import org.longlow.rider.seat.SeatLoad;
 
 /** Guards for the numbers that make up a machine; each returns its value or names what is wrong. */
@@ -40,8 +41,23 @@ final class Values {
     return value;
   }
 
-  static IllegalArgumentException refused(String name, double value, String allowed) {
-    return new IllegalArgumentException(
+  /** Returns an angle if it lies in the closed range, else refuses it, in degrees. */
+  static double withinRad(String name, double rad, double leastRad, double mostRad) {
+    if (!(rad >= leastRad && rad <= mostRad)) {
+      throw refused(
+          name,
+          tenths(Math.toDegrees(rad)),
+          tenths(Math.toDegrees(leastRad)) + " to " + tenths(Math.toDegrees(mostRad)) + " deg");
+    }
+    return rad;
+  }
+
+  private static double tenths(double degrees) {
+    return Double.isFinite(degrees) ? Math.round(10 * degrees) / 10.0 : degrees;
+  }
+
+  static OutOfRange refused(String name, double value, String allowed) {
+    return new OutOfRange(
         String.format(Locale.ROOT, "%s is %s; allowed is %s", name, value, allowed));
   }
 }

@@ -35,7 +35,7 @@ public sealed interface WheelPath permits WheelPath.Straight, WheelPath.Arc {
    * @param legRakeRad legs from vertical, rad; the rake, plus the rake of the yokes if any
    */
   static WheelPath telescopic(PointMm axle, double legRakeRad) {
-    Values.within("leg rake rad", legRakeRad, -Math.toRadians(85), Math.toRadians(85));
+    Values.withinRad("leg rake", legRakeRad, -Math.toRadians(85), Math.toRadians(85));
     return new Straight(axle, PointMm.unit(Math.PI / 2 + legRakeRad));
   }
 

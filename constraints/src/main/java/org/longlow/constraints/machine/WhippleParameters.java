@@ -69,7 +69,7 @@ public record WhippleParameters(
   public WhippleParameters {
     Values.positive("wheelbase m", wheelbaseM);
     Values.finite("trail m", trailM);
-    Values.within("rake rad", rakeRad, -Math.toRadians(85), Math.toRadians(85));
+    Values.withinRad("rake", rakeRad, -Math.toRadians(85), Math.toRadians(85));
     Values.positive("gravity N/kg", gravity);
   }
 

@@ -17,6 +17,7 @@ import org.longlow.rider.body.Body;
 import org.longlow.rider.body.BodyMeasures;
 import org.longlow.rider.body.Gear;
 import org.longlow.rider.body.Sex;
+import org.longlow.rider.geom.OutOfRange;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.pose.FootContact;
 import org.longlow.rider.pose.HandContact;
@@ -81,7 +82,7 @@ public final class Seats {
     SeatOutcome outcome;
     try {
       outcome = outcome(body, parts, places);
-    } catch (IllegalArgumentException e) {
+    } catch (OutOfRange e) {
       outcome = new SeatOutcome.Unseatable(e.getMessage());
     }
     return new Sitting(person, parts.seat(), parts, body, width(parts, places), outcome);
@@ -123,7 +124,7 @@ public final class Seats {
     }
     try {
       return Optional.of(surfaces(parts, places));
-    } catch (IllegalArgumentException e) {
+    } catch (OutOfRange e) {
       return Optional.empty(); // such as two ends of a board in one place; sit() says why
     }
   }

@@ -10,6 +10,7 @@ import org.longlow.constraints.machine.RigidMotion;
 import org.longlow.constraints.machine.SectionMotion;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
+import org.longlow.rider.geom.OutOfRange;
 
 /** Sections of the machine on their way from shut to open. */
 public final class Sections {
@@ -19,7 +20,7 @@ public final class Sections {
   /**
    * Returns how a section moves.
    *
-   * @throws IllegalArgumentException if its linkage cannot be made as drawn; the message says why
+   * @throws OutOfRange if its linkage cannot be made as drawn; the message says why
    */
   public static SectionMotion motion(Section section, Places drawn) {
     double angle = drawn.value(section.angle());
@@ -35,7 +36,7 @@ public final class Sections {
             angle);
     if (!linkage.opens()) {
       FourBar.Range range = linkage.range();
-      throw new IllegalArgumentException(
+      throw new OutOfRange(
           String.format(
               Locale.ROOT,
               "its linkage jams before it is open: the driving arm can turn from %.1f to %.1f deg,"

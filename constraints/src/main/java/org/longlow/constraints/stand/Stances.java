@@ -19,6 +19,7 @@ import org.longlow.constraints.machine.Suspension;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Shapes;
+import org.longlow.rider.geom.OutOfRange;
 
 /** Puts the machine into its stances. */
 public final class Stances {
@@ -86,7 +87,7 @@ public final class Stances {
     try {
       SectionMotion motion = Sections.motion(section, wheels.drawn());
       open = Sections.shapes(section, motion, 1, drawn);
-    } catch (IllegalArgumentException e) {
+    } catch (OutOfRange e) {
       return Optional.empty();
     }
     Map<String, PartShape> shapes = new LinkedHashMap<>(unladen.shapes());

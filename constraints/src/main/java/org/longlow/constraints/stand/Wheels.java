@@ -15,6 +15,7 @@ import org.longlow.constraints.machine.Tyre;
 import org.longlow.constraints.machine.WheelPath;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Tyres;
+import org.longlow.rider.geom.OutOfRange;
 import org.longlow.rider.geom.PointMm;
 
 /**
@@ -110,7 +111,7 @@ public record Wheels(
         WheelPath path = WheelPath.swingarm(drawn.pin(s.pivot()), drawn.pin(s.axle()));
         return suspension(path, s.droop(), s.bump(), s.rate(), s.preload(), drawn);
       }
-    } catch (IllegalArgumentException e) {
+    } catch (OutOfRange e) {
       faults.add(
           new Fault(
               carrier.name(),

@@ -18,6 +18,7 @@ import org.longlow.constraints.shape.Prism;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Sections;
 import org.longlow.constraints.stand.Standing;
+import org.longlow.rider.geom.OutOfRange;
 
 /**
  * Room between moved parts and all others, and between people and parts: as drawn, in every stance,
@@ -74,7 +75,7 @@ final class Room {
     SectionMotion motion;
     try {
       motion = Sections.motion(section, base);
-    } catch (IllegalArgumentException e) {
+    } catch (OutOfRange e) {
       return; // it cannot open wherever people sit
     }
     List<List<Thing>> steps = new ArrayList<>();

@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.longlow.rider.geom.OutOfRange;
 import org.longlow.rider.geom.PointMm;
 
 /**
@@ -107,7 +108,7 @@ public final class Body {
     };
     for (double link : links) {
       if (!(link > 1)) {
-        throw new IllegalArgumentException(
+        throw new OutOfRange(
             "measured values leave a body link of "
                 + link
                 + " mm; check trochanterionheight, lateralfemoralepicondyleheight, sittingheight,"

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import org.longlow.rider.geom.OutOfRange;
 
 /**
  * Every survey measurement of one person, by its survey name, mm ({@code weightkg} in kg).
@@ -122,7 +123,7 @@ public final class BodyMeasures {
    */
   public static BodyMeasures proportioned(Sex sex, double statureMm, double massKg, double legSds) {
     if (!(Math.abs(legSds) <= UNUSUAL_SDS)) {
-      throw new IllegalArgumentException("legSds must be -3.5 to 3.5, got " + legSds);
+      throw new OutOfRange("legSds must be -3.5 to 3.5, got " + legSds);
     }
     MeasureStats.Regression leg =
         Anthropometry.survey().measures(sex).get("trochanterionheight").onStatureAndMass();
@@ -263,7 +264,7 @@ public final class BodyMeasures {
           }
         });
     if (!faults.isEmpty()) {
-      throw new IllegalArgumentException(String.join("\n", faults));
+      throw new OutOfRange(String.join("\n", faults));
     }
   }
 
@@ -352,7 +353,7 @@ public final class BodyMeasures {
   public double get(String name) {
     Double value = values.get(name);
     if (value == null) {
-      throw new IllegalArgumentException(
+      throw new OutOfRange(
           name
               + " is not a known measurement; did you mean "
               + near(name, Anthropometry.survey().measures(sex)));

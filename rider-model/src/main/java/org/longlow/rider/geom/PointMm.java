@@ -14,8 +14,7 @@ public record PointMm(double x, double z) {
 
   public PointMm {
     if (!Double.isFinite(x) || !Double.isFinite(z)) {
-      throw new IllegalArgumentException(
-          "point needs finite mm coordinates, got x=" + x + ", z=" + z);
+      throw new OutOfRange("point needs finite mm coordinates, got x=" + x + ", z=" + z);
     }
   }
 

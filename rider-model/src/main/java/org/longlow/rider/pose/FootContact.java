@@ -1,5 +1,6 @@
 package org.longlow.rider.pose;
 
+import org.longlow.rider.geom.OutOfRange;
 import org.longlow.rider.geom.PointMm;
 
 /** Where both feet are held. */
@@ -21,7 +22,7 @@ public sealed interface FootContact {
   record HeelOnBoard(PointMm heel, double soleRad) implements FootContact {
     public HeelOnBoard {
       if (!Double.isFinite(soleRad)) {
-        throw new IllegalArgumentException("soleRad must be finite, got " + soleRad);
+        throw new OutOfRange("soleRad must be finite, got " + soleRad);
       }
     }
   }

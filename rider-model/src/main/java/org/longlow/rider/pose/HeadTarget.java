@@ -1,5 +1,6 @@
 package org.longlow.rider.pose;
 
+import org.longlow.rider.geom.OutOfRange;
 import org.longlow.rider.geom.PointMm;
 
 /** What the head does. */
@@ -16,7 +17,7 @@ public sealed interface HeadTarget {
   record Pitch(double pitchRad) implements HeadTarget {
     public Pitch {
       if (!Double.isFinite(pitchRad)) {
-        throw new IllegalArgumentException("pitchRad must be finite, got " + pitchRad);
+        throw new OutOfRange("pitchRad must be finite, got " + pitchRad);
       }
     }
   }

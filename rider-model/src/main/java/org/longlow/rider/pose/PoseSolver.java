@@ -3,6 +3,7 @@ package org.longlow.rider.pose;
 import java.util.ArrayList;
 import java.util.List;
 import org.longlow.rider.body.Body;
+import org.longlow.rider.geom.OutOfRange;
 import org.longlow.rider.geom.PointMm;
 
 /**
@@ -50,7 +51,7 @@ public final class PoseSolver {
       FootContact foot,
       HandContact hand) {
     if (!Double.isFinite(reclineRad)) {
-      throw new IllegalArgumentException("reclineRad must be finite, got " + reclineRad);
+      throw new OutOfRange("reclineRad must be finite, got " + reclineRad);
     }
     Trunk trunk = Trunk.of(body, hip, reclineRad);
     LegSolver.Leg leg = LegSolver.solve(body, hip, foot);

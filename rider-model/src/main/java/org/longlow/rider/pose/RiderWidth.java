@@ -1,5 +1,7 @@
 package org.longlow.rider.pose;
 
+import org.longlow.rider.geom.OutOfRange;
+
 /**
  * Where knees, feet and hands are sideways; the side view does not tell.
  *
@@ -20,7 +22,7 @@ public record RiderWidth(double kneeHalfMm, double footHalfMm, double gripHalfMm
 
   private static void check(String name, double value, double high) {
     if (!(value >= 0 && value <= high)) {
-      throw new IllegalArgumentException(name + " must be 0 to " + high + " mm, got " + value);
+      throw new OutOfRange(name + " must be 0 to " + high + " mm, got " + value);
     }
   }
 }

@@ -1,5 +1,7 @@
 package org.longlow.rider.seat;
 
+import org.longlow.rider.geom.OutOfRange;
+
 /**
  * A body outline pressed squarely into foam: each column of foam carries the pressure of its own
  * compression (Winkler), board straight.
@@ -72,7 +74,7 @@ public record Contact(
    */
   public static Contact press(FoamStack stack, Outline outline, double forceN, double edgeFactor) {
     if (!(forceN >= 0 && forceN <= 1e6)) {
-      throw new IllegalArgumentException("forceN must be 0 to 1000000 N, got " + forceN);
+      throw new OutOfRange("forceN must be 0 to 1000000 N, got " + forceN);
     }
     double depth = depth(stack, outline, forceN / edgeFactor, Double.NaN);
     return at(stack, outline, depth, forceN, edgeFactor);

@@ -1,5 +1,6 @@
 package org.longlow.rider.seat;
 
+import org.longlow.rider.geom.OutOfRange;
 import org.longlow.rider.geom.PointMm;
 
 /**
@@ -16,7 +17,7 @@ public record Cushion(PointMm from, PointMm to, FoamStack foam, double widthMm) 
       throw new IllegalArgumentException("a cushion needs both ends of its board and its foam");
     }
     if (!(widthMm > 0 && widthMm <= 2000)) {
-      throw new IllegalArgumentException("widthMm must be above 0 to 2000 mm, got " + widthMm);
+      throw new OutOfRange("widthMm must be above 0 to 2000 mm, got " + widthMm);
     }
   }
 

@@ -1,6 +1,7 @@
 package org.longlow.rider.seat;
 
 import java.util.Locale;
+import org.longlow.rider.geom.OutOfRange;
 
 /**
  * A foam as a one-dimensional material: compressive stress against strain.
@@ -159,7 +160,7 @@ public record Foam(Kind kind, double aPa, double bPa, double kneeStrain, double 
     double g25 = GAUGE_25 / (lock - GAUGE_25);
     double g65 = GAUGE_65 / (lock - GAUGE_65);
     if (!(lock > GAUGE_65)) {
-      throw new IllegalArgumentException(
+      throw new OutOfRange(
           String.format(
               Locale.ROOT,
               "foam of this density is solid at %.0f %% strain and cannot reach the 65 %% gauge"
@@ -170,7 +171,7 @@ public record Foam(Kind kind, double aPa, double bPa, double kneeStrain, double 
     double a = (s25 * g65 - s65 * g25) / determinant;
     double b = (f25 * s65 - f65 * s25) / determinant;
     if (a < 0 || b < 0) {
-      throw new IllegalArgumentException(
+      throw new OutOfRange(
           String.format(
               Locale.ROOT,
               "supportFactor %s does not fit this density: allowed %.3f to %.3f;"
@@ -238,8 +239,7 @@ public record Foam(Kind kind, double aPa, double bPa, double kneeStrain, double 
    */
   public double stressPa(double strain) {
     if (!(strain >= 0 && strain < lockStrain)) {
-      throw new IllegalArgumentException(
-          "strain must be in [0, " + lockStrain + "), got " + strain);
+      throw new OutOfRange("strain must be in [0, " + lockStrain + "), got " + strain);
     }
     return rawStress(strain);
   }
@@ -263,7 +263,7 @@ public record Foam(Kind kind, double aPa, double bPa, double kneeStrain, double 
   /** As {@link #strainAt(double)}, starting from a strain that is already near. */
   double strainAt(double stressPa, double guess) {
     if (!(stressPa >= 0) || stressPa == Double.POSITIVE_INFINITY) {
-      throw new IllegalArgumentException("stress must be finite and ≥ 0 Pa, got " + stressPa);
+      throw new OutOfRange("stress must be finite and ≥ 0 Pa, got " + stressPa);
     }
     if (stressPa == 0) {
       return 0;
@@ -306,7 +306,7 @@ public record Foam(Kind kind, double aPa, double bPa, double kneeStrain, double 
 
   private static void check(String name, double value, boolean fits, String allowed) {
     if (!fits || !Double.isFinite(value)) {
-      throw new IllegalArgumentException(name + " must be " + allowed + ", got " + value);
+      throw new OutOfRange(name + " must be " + allowed + ", got " + value);
     }
   }
 }

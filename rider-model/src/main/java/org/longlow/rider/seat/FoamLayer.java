@@ -1,5 +1,7 @@
 package org.longlow.rider.seat;
 
+import org.longlow.rider.geom.OutOfRange;
+
 /**
  * One layer of a cushion.
  *
@@ -13,8 +15,7 @@ public record FoamLayer(double thicknessMm, Foam foam) {
 
   public FoamLayer {
     if (!(thicknessMm > 0 && thicknessMm <= 1000)) {
-      throw new IllegalArgumentException(
-          "thicknessMm must be above 0 to 1000 mm, got " + thicknessMm);
+      throw new OutOfRange("thicknessMm must be above 0 to 1000 mm, got " + thicknessMm);
     }
     if (foam == null) {
       throw new IllegalArgumentException("a layer needs a foam, got none");

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import org.longlow.rider.geom.OutOfRange;
 
 /**
  * Foam layers in series on a board, top layer first: one pressure through all of them.
@@ -65,7 +66,7 @@ public final class FoamStack {
    */
   public FoamStack(List<FoamLayer> layers) {
     if (layers.isEmpty() || layers.size() > MOST_LAYERS) {
-      throw new IllegalArgumentException(
+      throw new OutOfRange(
           "layers must number 1 to 20, got " + layers.size() + "; add a foam layer");
     }
     this.layers = List.copyOf(layers);
@@ -106,7 +107,7 @@ public final class FoamStack {
    */
   public Compression compress(double pressureKPa) {
     if (!(pressureKPa >= 0 && pressureKPa <= MOST_KPA)) {
-      throw new IllegalArgumentException("pressureKPa must be 0 to 100000 kPa, got " + pressureKPa);
+      throw new OutOfRange("pressureKPa must be 0 to 100000 kPa, got " + pressureKPa);
     }
     double pa = pressureKPa * 1000;
     List<Compression.Layer> out = new ArrayList<>(layers.size());

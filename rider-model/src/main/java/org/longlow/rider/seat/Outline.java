@@ -1,6 +1,7 @@
 package org.longlow.rider.seat;
 
 import org.longlow.rider.body.Body;
+import org.longlow.rider.geom.OutOfRange;
 
 /**
  * The loaded underside of a body part along a board, as seen from the side.
@@ -55,7 +56,7 @@ public record Outline(
             && widthM > 0
             && widthM <= 10;
     if (!fits) {
-      throw new IllegalArgumentException(
+      throw new OutOfRange(
           "outline needs radius > 0, flat gap in (0, radius], rear <= 0 <= front (mm) and width > 0"
               + " (m), got "
               + radiusMm

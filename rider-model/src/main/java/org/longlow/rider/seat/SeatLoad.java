@@ -1,5 +1,7 @@
 package org.longlow.rider.seat;
 
+import org.longlow.rider.geom.OutOfRange;
+
 /**
  * How a reclined rider's weight is shared between pan, back, head rest, pegs and hands.
  *
@@ -106,7 +108,7 @@ public final class SeatLoad {
 
     private static void check(String name, double value, double low, double high, String unit) {
       if (!(value >= low && value <= high)) {
-        throw new IllegalArgumentException(
+        throw new OutOfRange(
             name + " must be " + low + " to " + high + " " + unit + ", got " + value);
       }
     }
@@ -115,7 +117,7 @@ public final class SeatLoad {
         String name, double rad, double lowDeg, double highDeg, boolean openLow) {
       double deg = Math.toDegrees(rad);
       if (!((openLow ? deg > lowDeg : deg >= lowDeg) && deg < highDeg)) {
-        throw new IllegalArgumentException(
+        throw new OutOfRange(
             name + " must be " + lowDeg + " to below " + highDeg + " deg, got " + deg);
       }
     }

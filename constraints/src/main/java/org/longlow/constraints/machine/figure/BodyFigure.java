@@ -7,6 +7,7 @@ import org.longlow.rider.body.Body;
 import org.longlow.rider.body.BodyMeasures;
 import org.longlow.rider.body.Gear;
 import org.longlow.rider.body.Sex;
+import org.longlow.rider.geom.OutOfRange;
 
 /** The figure {@code body}: every measurement of a person, and the segments. */
 public final class BodyFigure {
@@ -61,7 +62,7 @@ public final class BodyFigure {
                       input.measured() == null ? Map.of() : input.measured().orElse(Map.of())),
                   Gear.NONE)
               .sheet();
-    } catch (IllegalArgumentException e) {
+    } catch (OutOfRange e) {
       needs.add(new FigureFault("measured", "refused", e.getMessage()));
       needs.settle();
       throw e;

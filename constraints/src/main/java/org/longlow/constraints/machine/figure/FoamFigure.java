@@ -3,6 +3,7 @@ package org.longlow.constraints.machine.figure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.longlow.rider.geom.OutOfRange;
 import org.longlow.rider.seat.Compression;
 import org.longlow.rider.seat.Foam;
 import org.longlow.rider.seat.FoamLayer;
@@ -128,7 +129,7 @@ public final class FoamFigure {
       return new FoamLayer(
           thickness,
           closed ? Foam.closedCell(density, first, second) : Foam.openCell(density, first, second));
-    } catch (IllegalArgumentException e) {
+    } catch (OutOfRange e) {
       needs.add(new FigureFault(name, "no foam", e.getMessage()));
       return null;
     }

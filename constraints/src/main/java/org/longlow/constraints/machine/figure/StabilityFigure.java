@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.longlow.constraints.machine.WhippleModel;
 import org.longlow.constraints.machine.WhippleParameters;
+import org.longlow.rider.geom.OutOfRange;
 
 /**
  * The figure {@code stability}: matrices, eigenvalues and stable speeds of the linear bicycle
@@ -95,7 +96,7 @@ public final class StabilityFigure {
       WhippleModel made = parameters.model();
       roots = speeds.stream().map(v -> roots(made, v)).toList();
       model = made;
-    } catch (IllegalArgumentException | ArithmeticException e) {
+    } catch (OutOfRange | ArithmeticException e) {
       needs.add(new FigureFault("masses and inertias", "not those of a machine", e.getMessage()));
       throw new FigureFaults(needs.faults());
     }
