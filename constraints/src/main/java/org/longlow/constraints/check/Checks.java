@@ -53,6 +53,7 @@ public final class Checks {
     findings.addAll(
         new SectionFindings(layout, rules, gaps, joints, placed.places(), sittings).all());
     findings.addAll(wheelFaults(wheels));
+    findings.addAll(AxleFindings.of(placed));
     findings.addAll(PlaceFindings.of(placed, wheels));
     findings.addAll(ChainFindings.of(placed));
     Weights weights = Weights.of(shapes.values());
