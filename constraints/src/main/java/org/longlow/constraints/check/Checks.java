@@ -42,7 +42,7 @@ public final class Checks {
     GapRules rules = new GapRules(layout, placed.places());
     GapFindings gaps = new GapFindings(layout, rules, shapes);
     findings.addAll(gaps.of(standings));
-    JointFindings joints = new JointFindings(layout, rules, placed.places(), shapes, standings);
+    JointFindings joints = new JointFindings(layout, rules, wheels, shapes, standings);
     findings.addAll(joints.all(gaps));
     for (Sitting sitting : sittings) {
       Condition stance = Standing.under(sitting.occupant(), standings);

@@ -93,13 +93,24 @@ public final class Shapes {
             ? List.of(bottom, places.pin(front.pivot().get()), axle)
             : List.of(top, axle);
     List<Prism> prisms = new ArrayList<>();
-    prisms.add(new Prism(Curves.bar(top, bottom, d), new Interval(-d / 2, d / 2)));
+    prisms.add(stem(front, places));
     for (int i = 1; i < path.size(); i++) {
       Geometry bar = Curves.bar(path.get(i - 1), path.get(i), d);
       legs.forEach(l -> prisms.add(new Prism(bar, l)));
     }
     Geometry outline = Curves.rounded(List.of(List.of(top, bottom), path), d);
     return new PartShape(front, outline, prisms, mass(front, 0, places), centre(outline), 0);
+  }
+
+  /**
+   * Returns what lies on the steering axis of a front system: the first of its prisms, the others
+   * are its legs.
+   */
+  public static Prism stem(Part.Front front, Places places) {
+    double d = places.value(front.tube());
+    return new Prism(
+        Curves.bar(places.pin(front.top()), places.pin(front.bottom()), d),
+        new Interval(-d / 2, d / 2));
   }
 
   private static PartShape tube(Part.Tube tube, Places places) {
