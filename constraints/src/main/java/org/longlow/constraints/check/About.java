@@ -50,6 +50,11 @@ public record About(String words, List<String> parts, Optional<Occupant> who, Li
         part + " and " + who.words(), List.of(part), Optional.of(who), List.of(part, who.name()));
   }
 
+  /** Returns this as about a part too. */
+  About on(String part) {
+    return new About(words, List.of(part), who, path);
+  }
+
   /** Returns this in other words. */
   About said(String other) {
     return new About(other, parts, who, path);

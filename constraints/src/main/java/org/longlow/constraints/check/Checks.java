@@ -43,7 +43,7 @@ public final class Checks {
     GapRules rules = new GapRules(layout, placed.places());
     GapFindings gaps = new GapFindings(layout, rules, shapes);
     findings.addAll(gaps.of(standings));
-    JointFindings joints = new JointFindings(layout, rules, placed.places(), shapes, standings);
+    JointFindings joints = new JointFindings(layout, rules, wheels, shapes, standings);
     findings.addAll(joints.all(gaps));
     for (Sitting sitting : sittings) {
       Condition stance = Standing.under(sitting.occupant(), standings);
@@ -54,6 +54,7 @@ public final class Checks {
     findings.addAll(
         new SectionFindings(layout, rules, gaps, joints, placed.places(), sittings).all());
     findings.addAll(wheelFaults(wheels));
+    findings.addAll(AxleFindings.of(placed));
     findings.addAll(PlaceFindings.of(placed, wheels));
     findings.addAll(ChainFindings.of(placed));
     Weights weights = Weights.of(shapes.values());

@@ -42,6 +42,8 @@ public enum FindingKind {
   OPEN("open", FindingGroup.OPENING),
   /** Wheels that cannot be stood on the ground. */
   SUSPENSION("suspension", FindingGroup.PLACES),
+  /** Whether an axle is drawn as high as its tyre's radius. */
+  AXLE("axle", FindingGroup.PLACES),
   /** A pin where no part of a motorcycle is. */
   PLACE("place", FindingGroup.PLACES),
   /** The links of a chain. */

@@ -22,6 +22,7 @@ import org.longlow.constraints.shape.Prism;
 import org.longlow.constraints.shape.Tyres;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.stand.Wheels;
 import org.longlow.rider.geom.PointMm;
 
 /**
@@ -56,6 +57,7 @@ final class JointFindings {
 
   private final Layout layout;
   private final GapRules rules;
+  private final Wheels wheels;
   private final Places places;
   private final Map<String, PartShape> shapes;
   private final List<Standing> standings;
@@ -64,12 +66,13 @@ final class JointFindings {
   JointFindings(
       Layout layout,
       GapRules rules,
-      Places places,
+      Wheels wheels,
       Map<String, PartShape> shapes,
       List<Standing> standings) {
     this.layout = layout;
     this.rules = rules;
-    this.places = places;
+    this.wheels = wheels;
+    this.places = wheels.drawn();
     this.shapes = shapes;
     this.standings = standings;
   }
@@ -80,9 +83,9 @@ final class JointFindings {
       Part a = layout.parts().get(joint.a());
       Part b = layout.parts().get(joint.b());
       if (a instanceof Part.Wheel wheel && joint.pins().contains(wheel.axle())) {
-        onAxle(wheel, b).ifPresent(findings::add);
+        findings.addAll(onAxle(wheel, b));
       } else if (b instanceof Part.Wheel wheel && joint.pins().contains(wheel.axle())) {
-        onAxle(wheel, a).ifPresent(findings::add);
+        findings.addAll(onAxle(wheel, a));
       } else {
         away(gaps, joint, a, b).ifPresent(findings::add);
       }
@@ -143,23 +146,29 @@ final class JointFindings {
     return Math.min(box.getWidth(), box.getHeight());
   }
 
-  private Optional<Finding> onAxle(Part.Wheel wheel, Part part) {
+  private List<Finding> onAxle(Part.Wheel wheel, Part part) {
     Tyre tyre = Tyres.of(wheel, places);
     Demands.Key demand = rules.demand(wheel.name(), part.name());
     double asked = rules.limitMm(wheel.name(), part.name(), demand);
     if (part instanceof Part.Swingarm arm) {
       if (arm.base().spread().isEmpty()) {
-        return Optional.of(unknown(wheel, part));
+        return List.of(unknown(wheel, part));
       }
       PartShape shape = shapes.get(arm.name());
       double beside = Math.min(shape.leftMm(), shape.rightMm()) - tyre.widthMm() / 2;
       if (!arm.base().spread().get().both() && beside > 0) {
-        return Optional.of(legs(wheel, arm, tyre, beside, asked));
+        return List.of(legs(wheel, arm, tyre, beside, asked));
       }
     }
+    Basis source = rules.source(wheel.name(), part.name(), demand);
+    if (part instanceof Part.Front fork && wheel.equals(wheels.front())) {
+      ForkOnAxle on =
+          new ForkOnAxle(
+              fork, wheel, tyre, asked, source, places, wheels.frontSuspension(), standings);
+      return on.all(shapes.get(fork.name()), ring(wheel, tyre));
+    }
     boolean hub = part instanceof Part.Solid;
-    return inTyre(
-        wheel, part, tyre, hub ? 0 : asked, rules.source(wheel.name(), part.name(), demand));
+    return inTyre(wheel, part, tyre, hub ? 0 : asked, source).stream().toList();
   }
 
   private static Finding unknown(Part.Wheel wheel, Part part) {
@@ -211,6 +220,23 @@ final class JointFindings {
         .at(axle);
   }
 
+  /** The tyre and its rim, as drawn. */
+  private Body ring(Part.Wheel wheel, Tyre tyre) {
+    Interval width = new Interval(-tyre.widthMm() / 2, tyre.widthMm() / 2);
+    return rings.computeIfAbsent(
+        wheel.name(),
+        name ->
+            new Body(
+                name,
+                List.of(
+                    new Prism(
+                        Curves.ring(
+                            places.pin(wheel.axle()),
+                            tyre.freeRadiusMm(),
+                            rimInsideMm(wheel, tyre)),
+                        width))));
+  }
+
   /** What is on the axle must be inside the rim or beside the tyre, in every stance. */
   private Optional<Finding> inTyre(
       Part.Wheel wheel, Part part, Tyre tyre, double askedMm, Basis source) {
@@ -220,16 +246,7 @@ final class JointFindings {
     if (shape.prisms().stream().allMatch(p -> p.across().gap(width) >= askedMm)) {
       return Optional.empty(); // beside the tyre all along
     }
-    Body ring =
-        rings.computeIfAbsent(
-            wheel.name(),
-            name ->
-                new Body(
-                    name,
-                    List.of(
-                        new Prism(
-                            Curves.ring(places.pin(wheel.axle()), tyre.freeRadiusMm(), inside),
-                            width))));
+    Body ring = ring(wheel, tyre);
     Gap worst = ring.to(new Body(part.name(), shape.prisms()), askedMm);
     Optional<Condition> stance = Optional.empty();
     for (Standing s : standings) {

@@ -7,12 +7,12 @@ import org.longlow.constraints.law.Known;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.stand.Condition;
-import org.longlow.rider.seat.Compression;
 import org.longlow.rider.seat.CushionLoad;
 import org.longlow.rider.seat.Foam;
 import org.longlow.rider.seat.FoamStack;
 import org.longlow.rider.seat.SeatLoad;
 import org.longlow.rider.seat.SeatOutcome;
+import org.longlow.rider.seat.Support;
 
 /** How each crew member sits: sink of each cushion, hold, head rest. */
 final class SeatFindings {
@@ -76,30 +76,6 @@ final class SeatFindings {
     return sitting.occupant().words();
   }
 
-  /** How a cushion holds, best first. */
-  private enum Hold {
-    SOUND("and stays off the board"),
-    BUMP("and reaches the board over a bump of 1 g; use firmer or thicker foam"),
-    TOPPER(
-        "and uses up the top layer, which does nothing more, while the rest holds; a firmer or"
-            + " thicker top layer would help"),
-    BOARD("and goes through to the board; use firmer or thicker foam");
-
-    private final String words;
-
-    Hold(String words) {
-      this.words = words;
-    }
-
-    static Hold of(Compression.Verdict verdict, boolean holdsBump) {
-      return switch (verdict) {
-        case BOTTOMS -> BOARD;
-        case TOPPER_SPENT -> TOPPER;
-        case SOUND -> holdsBump ? SOUND : BUMP;
-      };
-    }
-  }
-
   private static void cushion(
       List<Finding> findings,
       Sitting sitting,
@@ -109,37 +85,37 @@ final class SeatFindings {
       CushionLoad load) {
     double thickness = load.safeSinkMm() + load.remainingMm();
     double limit = Math.min(FoamStack.MEAN_LIMIT * thickness, thickness - FoamStack.LEAST_LEFT_MM);
-    Hold fresh = Hold.of(load.verdict(), load.holdsBump());
-    Hold worn = Hold.of(load.worn().verdict(), load.worn().holdsBump());
+    Support support = load.support();
     Verdict verdict =
-        fresh == Hold.BOARD ? Verdict.FAIL : worn == Hold.SOUND ? Verdict.PASS : Verdict.CAUTION;
-    String how =
-        fresh != Hold.SOUND
-            ? fresh.words
-            : worn == Hold.SOUND
-                ? "and stays off the board, also when the foam is worn"
-                : "and stays off the board while the foam is new";
+        support.bottoms() ? Verdict.FAIL : support.lasts() ? Verdict.PASS : Verdict.CAUTION;
     String later =
-        fresh == Hold.BOARD || worn == fresh
+        support.bottoms() || support.worn() == support.fresh()
             ? ""
             : Say.format(
-                " Worn foam, %s softer, sinks %s %s.",
-                Say.percent(1 - Foam.WORN_SHARE), Say.mm(load.worn().safeSinkMm()), worn.words);
+                " Worn foam, %s softer, has a %s of %s and %s.",
+                Say.percent(1 - Foam.WORN_SHARE),
+                Support.DESIGN,
+                Say.mm(load.worn().safeSinkMm()),
+                support.worn().words());
     findings.add(
         new Finding(
                 FindingKind.SINK,
-                About.person(sitting.occupant(), part.name(), role),
+                About.person(sitting.occupant(), part.name(), role).on(part.name()),
                 Optional.of(stance),
                 verdict,
                 Figures.atMost(load.safeSinkMm(), limit, FigureUnit.MM),
                 FOAM,
                 Say.format(
-                    "%s sinks at most %s of %s into %s, %s.%s %s",
+                    "%s on %s, %s thick: %s %s; %s %s, leaves %s, %s.%s %s",
                     who(sitting),
-                    Say.mm(load.safeSinkMm()),
-                    Say.mm(thickness),
                     part.name(),
-                    how,
+                    Say.mm(thickness),
+                    Support.LIKELY,
+                    Say.mm(load.sinkMm()),
+                    Support.DESIGN,
+                    Say.mm(load.safeSinkMm()),
+                    Say.mm(load.remainingMm()),
+                    support.advice(),
                     later,
                     FoamStack.SINK_CAUTION))
             .at(load.centre()));

@@ -16,7 +16,7 @@ record Weights(List<String> unknown) {
     unknown = List.copyOf(unknown);
   }
 
-  /** A part is weighed by its own mass, zero too, or by its material. */
+  /** A part is weighed by its own mass, zero too, or by the material that fills it. */
   static Weights of(Collection<PartShape> shapes) {
     return new Weights(
         shapes.stream()
@@ -39,7 +39,8 @@ record Weights(List<String> unknown) {
                     "Mass not known: "
                         + String.join(", ", unknown)
                         + ". Each counts as nothing in loads, sag, lean, stand and centre of mass; weigh"
-                        + " it or name its material.")
+                        + " it and give its mass. A material gives one only to what it fills: tube,"
+                        + " sheet, cushion, footboard and block.")
                 .measured(Figures.only(unknown.size(), FigureUnit.COUNT)));
   }
 

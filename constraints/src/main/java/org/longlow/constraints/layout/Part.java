@@ -21,6 +21,14 @@ public sealed interface Part {
     return base().name();
   }
 
+  /**
+   * Whether its material fills the body drawn for it, so that volume and material give its mass.
+   * What is hollow, or holds something else, has no mass but the one it is given.
+   */
+  default boolean filledByMaterial() {
+    return false;
+  }
+
   /** Which end of the machine a wheel is at. */
   enum End {
     FRONT,
@@ -166,9 +174,14 @@ public sealed interface Part {
     public List<String> pins() {
       return path.stream().distinct().toList();
     }
+
+    @Override
+    public boolean filledByMaterial() {
+      return true;
+    }
   }
 
-  /** What a solid body is. */
+  /** What a body drawn by its outline is. */
   enum SolidKind {
     ENGINE,
     MOTOR,
@@ -180,10 +193,11 @@ public sealed interface Part {
     LATCH,
     BRACKET,
     LEVER,
+    /** A plain block of one material, solid right through. */
     BLOCK
   }
 
-  /** A body filled to its outline. */
+  /** A body drawn by its outline; only a {@link SolidKind#BLOCK} is filled by its material. */
   record Solid(PartBase base, SolidKind type, Frame frame, Outline outline) implements Part {
     @Override
     public String kind() {
@@ -193,6 +207,11 @@ public sealed interface Part {
     @Override
     public List<String> pins() {
       return framePins(frame, outline);
+    }
+
+    @Override
+    public boolean filledByMaterial() {
+      return type == SolidKind.BLOCK;
     }
   }
 
@@ -219,6 +238,11 @@ public sealed interface Part {
     @Override
     public List<String> pins() {
       return framePins(frame, outline);
+    }
+
+    @Override
+    public boolean filledByMaterial() {
+      return true;
     }
   }
 
@@ -260,6 +284,11 @@ public sealed interface Part {
     public List<String> pins() {
       return List.of(from, to);
     }
+
+    @Override
+    public boolean filledByMaterial() {
+      return true;
+    }
   }
 
   /** What a hand or foot rests on. */
@@ -299,6 +328,11 @@ public sealed interface Part {
     @Override
     public List<String> pins() {
       return to.isPresent() ? List.of(at, to.get()) : List.of(at);
+    }
+
+    @Override
+    public boolean filledByMaterial() {
+      return type == RestKind.FOOTBOARD;
     }
   }
 

@@ -93,19 +93,24 @@ public final class Shapes {
             ? List.of(bottom, places.pin(front.pivot().get()), axle)
             : List.of(top, axle);
     List<Prism> prisms = new ArrayList<>();
-    prisms.add(new Prism(Curves.bar(top, bottom, d), new Interval(-d / 2, d / 2)));
+    prisms.add(stem(front, places));
     for (int i = 1; i < path.size(); i++) {
       Geometry bar = Curves.bar(path.get(i - 1), path.get(i), d);
       legs.forEach(l -> prisms.add(new Prism(bar, l)));
     }
     Geometry outline = Curves.rounded(List.of(List.of(top, bottom), path), d);
-    double volume =
-        front.base().mass().isPresent()
-            ? 0
-            : prisms.get(0).outline().getArea() * d
-                + 2 * Curves.rounded(List.of(path), d).getArea() * d;
-    return new PartShape(
-        front, outline, prisms, mass(front.base(), volume, places), centre(outline), 0);
+    return new PartShape(front, outline, prisms, mass(front, 0, places), centre(outline), 0);
+  }
+
+  /**
+   * Returns what lies on the steering axis of a front system: the first of its prisms, the others
+   * are its legs.
+   */
+  public static Prism stem(Part.Front front, Places places) {
+    double d = places.value(front.tube());
+    return new Prism(
+        Curves.bar(places.pin(front.top()), places.pin(front.bottom()), d),
+        new Interval(-d / 2, d / 2));
   }
 
   private static PartShape tube(Part.Tube tube, Places places) {
@@ -126,7 +131,7 @@ public final class Shapes {
         tube,
         outline,
         prisms,
-        mass(tube.base(), volume, places),
+        mass(tube, volume, places),
         centre(Curves.line(line)),
         Spreads.middle(across));
   }
@@ -179,18 +184,22 @@ public final class Shapes {
         part,
         outline,
         across.stream().map(i -> new Prism(outline, i)).toList(),
-        mass(part.base(), outline.getArea() * width, places),
+        mass(part, outline.getArea() * width, places),
         centre(outline),
         Spreads.middle(across));
   }
 
-  /** Returns the given mass, or that of {@code volumeMm3} of the part's material, or 0. */
-  static double mass(PartBase base, double volumeMm3, Places places) {
+  /**
+   * Returns the given mass, or that of {@code volumeMm3} of the part's material where it is filled
+   * by it, or 0 where neither is known.
+   */
+  static double mass(Part part, double volumeMm3, Places places) {
+    PartBase base = part.base();
     if (base.mass().isPresent()) {
       return places.value(base.mass().get());
     }
     double density = Material.named(base.material()).map(Material::densityKgMm3).orElse(Double.NaN);
-    return Double.isNaN(density) ? 0 : density * volumeMm3;
+    return part.filledByMaterial() && !Double.isNaN(density) ? density * volumeMm3 : 0;
   }
 
   static PointMm centre(Geometry geometry) {

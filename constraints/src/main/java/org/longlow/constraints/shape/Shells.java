@@ -59,7 +59,7 @@ final class Shells {
         shell,
         outline,
         prisms,
-        Shapes.mass(shell.base(), volume, places),
+        Shapes.mass(shell, volume, places),
         Shapes.centre(outline),
         Spreads.middle(across));
   }

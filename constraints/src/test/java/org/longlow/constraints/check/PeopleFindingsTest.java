@@ -85,7 +85,7 @@ class PeopleFindingsTest {
               .replace("\"ifd25\": \"320 N\"", "\"ifd25\": \"" + firmer + " N\"");
       Finding pan = byId(findings(text), "sink.Tor.pan");
       String how =
-          pan.text().contains("goes through to the board") && pan.verdict() == Verdict.FAIL
+          pan.text().contains("bottoms: so little") && pan.verdict() == Verdict.FAIL
               ? "fails"
               : pan.text().contains("while the foam is new") ? "worn" : "other";
       if (pan.text().contains("also when the foam is worn")) {
@@ -96,7 +96,7 @@ class PeopleFindingsTest {
         case "fails" -> assertThat(pan.verdict()).isEqualTo(Verdict.FAIL);
         case "worn" -> {
           assertThat(pan.verdict()).isEqualTo(Verdict.CAUTION);
-          assertThat(pan.text()).contains("Worn foam, 15 % softer, sinks");
+          assertThat(pan.text()).contains("Worn foam, 15 % softer, has a design sink of");
         }
         case "sound" -> assertThat(pan.verdict()).isEqualTo(Verdict.PASS);
         default -> assertThat(pan.verdict()).isEqualTo(Verdict.CAUTION);

@@ -50,4 +50,9 @@ public record CushionLoad(
   public Compression.Verdict verdict() {
     return layers.verdict();
   }
+
+  /** Returns how it holds, fresh and worn. */
+  public Support support() {
+    return Support.of(this);
+  }
 }

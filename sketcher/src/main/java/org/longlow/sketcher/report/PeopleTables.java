@@ -17,6 +17,7 @@ import org.longlow.rider.pose.Posture;
 import org.longlow.rider.seat.CushionLoad;
 import org.longlow.rider.seat.SeatLoad;
 import org.longlow.rider.seat.SeatOutcome;
+import org.longlow.rider.seat.Support;
 
 /** Each person on each seat: posture against its bands, reach, cushions, loads. */
 final class PeopleTables {
@@ -30,7 +31,7 @@ final class PeopleTables {
           Html.VERDICT,
           "Force on board",
           "Likely sink",
-          "Sink at most",
+          "Design sink",
           "Foam left then",
           "Mean",
           "Peak");
@@ -44,8 +45,9 @@ final class PeopleTables {
     h.element("h2", "People");
     h.element(
         "p class=\"note\"",
-        "Sink is good to ±20 %: foam differs from batch to batch and softens with use. Sit on it"
-            + " for 15 minutes before you cover it.");
+        Support.DESIGN_MEANING
+            + " Sink is good to ±20 %: foam differs from batch to batch and softens with use. Sit"
+            + " on it for 15 minutes before you cover it.");
     for (Sitting s : study.sittings()) {
       person(h, study, s);
     }
@@ -69,7 +71,7 @@ final class PeopleTables {
     reach(h, seated.pose());
     told(h, study, s.person());
     posture(h, s, seated.pose().posture());
-    cushions(h, s, seated);
+    cushions(h, study, s, seated);
     loads(h, seated.load());
     seated.notes().forEach(n -> h.element("p class=\"note\"", n));
   }
@@ -132,35 +134,34 @@ final class PeopleTables {
     return Say.deg(band.lowRad()) + " to " + Say.deg(band.highRad());
   }
 
-  private static void cushions(Html h, Sitting s, SeatOutcome.Seated seated) {
+  private static void cushions(Html h, Study study, Sitting s, SeatOutcome.Seated seated) {
     h.table("cushions", "Cushions under " + s.person(), CUSHION);
-    cushion(h, s.parts().pan().name(), seated.pan());
-    s.parts().back().ifPresent(c -> cushion(h, c.name(), seated.back()));
+    cushion(h, study, s, s.parts().pan().name(), seated.pan());
+    s.parts().back().ifPresent(c -> cushion(h, study, s, c.name(), seated.back()));
     s.parts()
         .head()
-        .ifPresent(c -> seated.headRest().ifPresent(load -> cushion(h, c.name(), load)));
+        .ifPresent(c -> seated.headRest().ifPresent(load -> cushion(h, study, s, c.name(), load)));
     h.closeTable();
   }
 
-  private static void cushion(Html h, String name, CushionLoad load) {
-    String kind =
-        switch (load.verdict()) {
-          case SOUND -> "pass";
-          case TOPPER_SPENT -> "caution";
-          case BOTTOMS -> "fail";
-        };
-    String sign = kind.equals("pass") ? "● " : kind.equals("fail") ? "■ " : "▲ ";
+  /** A row with the verdict of the finding about this cushion. */
+  private static void cushion(Html h, Study study, Sitting s, String name, CushionLoad load) {
+    Finding found =
+        study.findings().stream()
+            .filter(f -> f.kind() == FindingKind.SINK)
+            .filter(f -> f.who().equals(Optional.of(s.occupant())))
+            .filter(f -> f.about().parts().contains(name))
+            .findFirst()
+            .orElseThrow();
     h.row(
-        kind,
+        found.verdict().word(),
         CUSHION,
         List.of(
             name,
-            sign
-                + (kind.equals("pass") ? "holds" : load.verdict().words())
-                + (load.holdsBump() ? "" : "; a 1 g bump reaches the board"),
+            FindingTables.verdict(found.verdict()) + ": " + load.support().words(),
             FigureUnit.NEWTON.says(load.normalN()),
             Say.mm(load.sinkMm()) + " ±20 %",
-            Say.mm(load.safeSinkMm()),
+            Say.mm(load.safeSinkMm()) + " ±20 %",
             Say.mm(load.remainingMm()),
             FigureUnit.KPA.says(load.meanKPa()),
             FigureUnit.KPA.says(load.peakKPa())));
