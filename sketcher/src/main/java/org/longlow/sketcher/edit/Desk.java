@@ -55,9 +55,10 @@ public final class Desk implements AutoCloseable {
   /**
    * What to say before unsaved work is left.
    *
+   * @param unsaved whether there is something to save; if not, only found work waits
    * @param kept whether the work is safe
    */
-  public record Parting(boolean kept, String words) {}
+  public record Parting(boolean unsaved, boolean kept, String words) {}
 
   /** A drag under way, as it was at the last answer. */
   public record DragNow(String pin, PointMm begin, List<String> words, List<String> stops) {}
@@ -162,6 +163,11 @@ public final class Desk implements AutoCloseable {
     files.checkDisk();
   }
 
+  /** Returns where unsaved work is kept that was found beside the file and not answered yet. */
+  public List<Path> found() {
+    return files.found();
+  }
+
   /** Returns what to say before the board is left for {@code doing}; empty if all is saved. */
   public Optional<Parting> parting(String doing) {
     return files.parting(doing);
@@ -169,9 +175,8 @@ public final class Desk implements AutoCloseable {
 
   /** Puts another session on the board. */
   void begin(Session next) {
-    files.release();
+    files.leave();
     session = next;
-    files.clearRefusal();
     shown = null;
     finding = "";
     edits.clearPreview();
@@ -184,10 +189,9 @@ public final class Desk implements AutoCloseable {
 
   /** Goes back to the start page; unsaved work stays in its copy. */
   public void leave() {
-    files.release();
+    files.leave();
     session = null;
     shown = null;
-    files.clearRefusal();
     drags.release();
     edits.clearPreview();
     notices.clear();
@@ -237,7 +241,7 @@ public final class Desk implements AutoCloseable {
   /** The layout was changed: keep a copy and show it. */
   void changed() {
     notices.dropSaid();
-    files.keepSafe();
+    files.changed();
     ask();
   }
 

@@ -15,7 +15,6 @@ import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import org.longlow.constraints.disk.Beside;
 import org.longlow.sketcher.edit.Desk;
-import org.longlow.sketcher.edit.LayoutFile;
 import org.longlow.sketcher.edit.Notice;
 import org.longlow.sketcher.edit.Session;
 
@@ -156,6 +155,10 @@ final class TopStrip extends VBox {
     button.getTooltip().setText(fits ? key : full + " (" + key + ")");
   }
 
+  private static String kept(Session session) {
+    return session.file().isPresent() ? "saved" : "shipped";
+  }
+
   private void refresh() {
     Optional<Session> session = desk.session();
     if (session.isEmpty()) {
@@ -165,11 +168,10 @@ final class TopStrip extends VBox {
     Session s = session.get();
     name.setText(s.layout().title().isEmpty() ? s.layout().name() : s.layout().title());
     Bits.told(name, s.file().map(f -> f.path().toString()).orElse("no file yet"));
-    state.setText(
-        s.isChanged()
-            ? "not saved"
-            : s.file().map(LayoutFile::path).isPresent() ? "saved" : "shipped");
-    state.pseudoClassStateChanged(javafx.css.PseudoClass.getPseudoClass("unsaved"), s.isChanged());
+    boolean waits = !desk.found().isEmpty();
+    state.setText(s.isChanged() ? "not saved" : waits ? "found work waits" : kept(s));
+    state.pseudoClassStateChanged(
+        javafx.css.PseudoClass.getPseudoClass("unsaved"), s.isChanged() || waits);
     undo.setDisable(s.undoName().isEmpty());
     redo.setDisable(s.redoName().isEmpty());
     name(undo, "Take back", s.undoName(), "Ctrl Z");

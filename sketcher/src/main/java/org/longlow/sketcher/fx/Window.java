@@ -1,5 +1,6 @@
 package org.longlow.sketcher.fx;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
@@ -251,14 +252,14 @@ final class Window extends StackPane {
       return true;
     }
     boolean kept = parting.get().kept();
+    List<Notice.Answer> answers = new ArrayList<>();
+    if (parting.get().unsaved()) {
+      answers.add(new Notice.Answer("Save", top::save));
+    }
+    answers.add(new Notice.Answer(kept ? button : button + " and lose it", part));
     desk.tell(
         new Notice(
-            doing,
-            kept ? Notice.Mood.CARE : Notice.Mood.BAD,
-            parting.get().words(),
-            List.of(
-                new Notice.Answer("Save", top::save),
-                new Notice.Answer(kept ? button : button + " and lose it", part))));
+            doing, kept ? Notice.Mood.CARE : Notice.Mood.BAD, parting.get().words(), answers));
     return false;
   }
 }
