@@ -33,6 +33,7 @@ public final class Desk implements AutoCloseable {
 
   private Session session;
   private Shown shown;
+  private boolean beginning;
   private PictureOptions options = PictureOptions.PLAIN;
   private String finding = "";
 
@@ -98,6 +99,16 @@ public final class Desk implements AutoCloseable {
 
   public Optional<Refusal> refusal() {
     return files.refusal();
+  }
+
+  /** Returns the file that is being read, if one is. */
+  public Optional<Path> opening() {
+    return files.opening();
+  }
+
+  /** Returns whether a machine was opened and is not worked out yet for the first time. */
+  public boolean isBeginning() {
+    return beginning;
   }
 
   /** Returns how the pin under the pointer can move, once that is known. */
@@ -178,6 +189,7 @@ public final class Desk implements AutoCloseable {
     files.leave();
     session = next;
     shown = null;
+    beginning = true;
     finding = "";
     edits.clearPreview();
     edits.clearTrouble();
@@ -192,6 +204,7 @@ public final class Desk implements AutoCloseable {
     files.leave();
     session = null;
     shown = null;
+    beginning = false;
     drags.release();
     edits.clearPreview();
     notices.clear();
@@ -252,7 +265,7 @@ public final class Desk implements AutoCloseable {
     drags.hover(pin);
   }
 
-  /** Takes hold of a pin; returns false and says why if it cannot move. */
+  /** Takes hold of a pin; returns false and says why if it cannot move, or not yet. */
   public boolean grab(String pin) {
     return drags.grab(pin);
   }
@@ -338,12 +351,15 @@ public final class Desk implements AutoCloseable {
 
   // --- the worker ---
 
-  /** Tells the watchers, then has what is there worked out and shown. */
+  /** Has what is there worked out and shown, and tells the watchers that it is asked. */
   void ask() {
-    tell();
-    if (session == null) {
-      return;
+    if (session != null) {
+      askNow();
     }
+    tell();
+  }
+
+  private void askNow() {
     Session mine = session;
     Question question =
         new Question(
@@ -368,6 +384,7 @@ public final class Desk implements AutoCloseable {
     Shown next = answer.shown();
     boolean other = shown == null || shown.study() != next.study();
     shown = next;
+    beginning = false;
     drags.arrived(answer.dragged(), other);
     if (other && !next.live() && !next.study().placed().holds()) {
       Trial.Refused why = Trial.refusal(next.study().placed());
@@ -395,6 +412,8 @@ public final class Desk implements AutoCloseable {
   /** Whatever goes wrong in a job is said in the window; the last good layout stays. */
   private void failed(RuntimeException e) {
     drags.failed();
+    files.failed();
+    beginning = false;
     say(Notice.Mood.BAD, "internal", "That could not be worked out: " + e.getMessage());
   }
 

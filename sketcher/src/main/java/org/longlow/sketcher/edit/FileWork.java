@@ -32,6 +32,7 @@ final class FileWork {
   private final Keeper keeper;
   private final FoundWork found;
 
+  private Path reading;
   private Desk.Refusal refusal;
   private FileClaim claim = FileClaim.NONE;
 
@@ -46,6 +47,11 @@ final class FileWork {
     return Optional.ofNullable(refusal);
   }
 
+  /** A job failed: nothing is being opened any more. */
+  void failed() {
+    reading = null;
+  }
+
   /** Forgets the file that was on the board; what is kept of it stays on the disk. */
   void leave() {
     release();
@@ -58,7 +64,13 @@ final class FileWork {
     return found.copies();
   }
 
+  /** Returns the file that is being read, if one is. */
+  Optional<Path> opening() {
+    return Optional.ofNullable(reading);
+  }
+
   void open(Path path) {
+    reading = path;
     desk.queue(
         () -> {
           Path folder = path.toAbsolutePath().getParent();
@@ -75,6 +87,7 @@ final class FileWork {
   }
 
   private void opened(LayoutFile.Opening opening, FoundWork.Left left) {
+    reading = null;
     if (opening instanceof LayoutFile.Opening.Opened o) {
       desk.begin(Session.of(o.layout(), o.file()));
       if (!o.notes().isEmpty()) {

@@ -46,7 +46,7 @@ final class Window extends StackPane {
   private final KeysPane keysPane;
   private final BorderPane work = new BorderPane();
   private final ToggleButton dimensions = small("dimensions", "dimensions", "D");
-  private final ToggleButton inches = small("inches", "inches", "U");
+  private final ToggleButton inches = small("inches", "inch rulers", "U");
   private final ToggleButton night = small("night", "night", "L");
   private final Label scale = Bits.label("", "scale");
   private Look look = Look.DAY;
@@ -93,7 +93,7 @@ final class Window extends StackPane {
             6,
             BenchPane.line(dimensions, inches, night),
             BenchPane.line(
-                scale, Bits.words("fit", "Fit", "fit the machine on the card", board::fit)));
+                scale, Bits.words("fit", "Fit", "fit the machine into the drawing", board::fit)));
     views.setAlignment(Pos.CENTER_LEFT);
     views.setMinWidth(USE_PREF_SIZE);
     HBox bottom = new HBox(22, new CrewRow(desk), new StanceSteps(desk), views);
@@ -135,7 +135,7 @@ final class Window extends StackPane {
   }
 
   private void make() {
-    if (desk.session().isPresent()) {
+    if (desk.shown().isPresent()) {
       over(makePane);
       makePane.offerFolder();
     }
@@ -163,6 +163,9 @@ final class Window extends StackPane {
       } else {
         start.lookForWork();
       }
+    }
+    for (Node fields : List.of(bench, findings, work.getBottom())) {
+      fields.setDisable(desk.isBeginning());
     }
     dimensions.setSelected(desk.options().dimensions());
     scale.setText("1 : " + Dimensions.figure(board.frame().denominator()));
