@@ -10,6 +10,9 @@ import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.longlow.constraints.disk.Beside;
 import org.longlow.constraints.disk.Leftovers;
@@ -26,6 +29,12 @@ import org.longlow.constraints.layout.Layout;
 public final class Autosave {
 
   private static final String ENDING = ".longlow-autosave.json";
+
+  /** Begins the ending of a copy that was found and waits for an answer; a number may follow. */
+  private static final String WAITING = ".longlow-found";
+
+  private static final Pattern WAITING_NAME =
+      Pattern.compile("(.*)" + Pattern.quote(WAITING) + "(-\\d+)?\\.json");
 
   /** Longest stem of a name; with what is added it stays below 255 bytes, the usual limit. */
   private static final int LONGEST_STEM = 120;
@@ -127,7 +136,7 @@ public final class Autosave {
    * @return where it is now
    */
   static Path setAside(Path copy) throws IOException {
-    String name = copy.getFileName().toString().replace(ENDING, "").replaceFirst("^\\.", "");
+    String name = stemOf(copy).replaceFirst("^\\.", "");
     Path aside = copy.resolveSibling(name.replaceFirst("\\.json$", "") + ".unsaved.json");
     Path free = Beside.free(aside);
     Files.move(copy, free);
@@ -140,19 +149,61 @@ public final class Autosave {
   }
 
   /**
-   * Returns the unsaved work that belongs to {@code file} and differs from {@code layout}; the
-   * latest if it was kept in two places.
+   * Returns the unsaved work that belongs to {@code file} and differs from {@code layout}, the
+   * latest first.
    */
-  public Optional<Found> beside(Path file, Layout layout) {
-    return Stream.of(copyOf(file), awayFrom(file))
+  public List<Found> beside(Path file, Layout layout) {
+    return copies(file)
         .flatMap(c -> read(c).stream())
         .filter(f -> !f.layout().equals(layout))
-        .max(Comparator.comparing(Found::at));
+        .sorted(Comparator.comparing(Found::at).reversed())
+        .toList();
   }
 
   /** Returns the unsaved work that belongs to {@code file} and cannot be read. */
   public List<Broken> brokenBeside(Path file) {
-    return Stream.of(copyOf(file), awayFrom(file)).flatMap(c -> broken(c).stream()).toList();
+    return copies(file).flatMap(c -> broken(c).stream()).toList();
+  }
+
+  /** Returns the copies there may be of work on a file, and those that wait for an answer. */
+  private Stream<Path> copies(Path file) {
+    return Stream.of(copyOf(file), awayFrom(file))
+        .flatMap(c -> Stream.concat(Stream.of(c), waiting(c).stream()));
+  }
+
+  private static List<Path> waiting(Path copy) {
+    String stem = stemOf(copy);
+    return list(
+        copy.getParent(),
+        name -> {
+          Matcher waits = WAITING_NAME.matcher(name);
+          return waits.matches() && waits.group(1).equals(stem);
+        });
+  }
+
+  private static String stemOf(Path copy) {
+    String name = copy.getFileName().toString();
+    Matcher waits = WAITING_NAME.matcher(name);
+    return waits.matches() ? waits.group(1) : name.replace(ENDING, "");
+  }
+
+  /**
+   * Gives work that was found a file of its own, which no session writes, until it is answered.
+   *
+   * @return the work as it is kept now; as it was where nothing can be moved, as nothing can be
+   *     written over there either
+   */
+  static Found hold(Found found) {
+    Path copy = found.copy();
+    if (WAITING_NAME.matcher(copy.getFileName().toString()).matches()) {
+      return found;
+    }
+    try {
+      Path free = Beside.free(copy.resolveSibling(stemOf(copy) + WAITING + ".json"));
+      return new Found(Files.move(copy, free), found.layout(), found.at());
+    } catch (IOException e) {
+      return found;
+    }
   }
 
   /** Returns unsaved work that is kept away from any file, the latest first. */
@@ -176,8 +227,12 @@ public final class Autosave {
       return List.of();
     }
     Leftovers.clear(homeless);
-    try (Stream<Path> files = Files.list(homeless)) {
-      return files.filter(f -> f.getFileName().toString().endsWith(ENDING)).sorted().toList();
+    return list(homeless, n -> n.endsWith(ENDING) || WAITING_NAME.matcher(n).matches());
+  }
+
+  private static List<Path> list(Path folder, Predicate<String> named) {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.filter(f -> named.test(f.getFileName().toString())).sorted().toList();
     } catch (IOException | UncheckedIOException e) {
       // An unreadable folder holds nothing that could be offered.
       return List.of();

@@ -33,6 +33,7 @@ public final class Desk implements AutoCloseable {
 
   private Session session;
   private Shown shown;
+  private boolean beginning;
   private PictureOptions options = PictureOptions.PLAIN;
   private String finding = "";
 
@@ -55,9 +56,10 @@ public final class Desk implements AutoCloseable {
   /**
    * What to say before unsaved work is left.
    *
+   * @param unsaved whether there is something to save; if not, only found work waits
    * @param kept whether the work is safe
    */
-  public record Parting(boolean kept, String words) {}
+  public record Parting(boolean unsaved, boolean kept, String words) {}
 
   /** A drag under way, as it was at the last answer. */
   public record DragNow(String pin, PointMm begin, List<String> words, List<String> stops) {}
@@ -97,6 +99,16 @@ public final class Desk implements AutoCloseable {
 
   public Optional<Refusal> refusal() {
     return files.refusal();
+  }
+
+  /** Returns the file that is being read, if one is. */
+  public Optional<Path> opening() {
+    return files.opening();
+  }
+
+  /** Returns whether a machine was opened and is not worked out yet for the first time. */
+  public boolean isBeginning() {
+    return beginning;
   }
 
   /** Returns how the pin under the pointer can move, once that is known. */
@@ -162,6 +174,11 @@ public final class Desk implements AutoCloseable {
     files.checkDisk();
   }
 
+  /** Returns where unsaved work is kept that was found beside the file and not answered yet. */
+  public List<Path> found() {
+    return files.found();
+  }
+
   /** Returns what to say before the board is left for {@code doing}; empty if all is saved. */
   public Optional<Parting> parting(String doing) {
     return files.parting(doing);
@@ -169,10 +186,10 @@ public final class Desk implements AutoCloseable {
 
   /** Puts another session on the board. */
   void begin(Session next) {
-    files.release();
+    files.leave();
     session = next;
-    files.clearRefusal();
     shown = null;
+    beginning = true;
     finding = "";
     edits.clearPreview();
     edits.clearTrouble();
@@ -184,10 +201,10 @@ public final class Desk implements AutoCloseable {
 
   /** Goes back to the start page; unsaved work stays in its copy. */
   public void leave() {
-    files.release();
+    files.leave();
     session = null;
     shown = null;
-    files.clearRefusal();
+    beginning = false;
     drags.release();
     edits.clearPreview();
     notices.clear();
@@ -237,7 +254,7 @@ public final class Desk implements AutoCloseable {
   /** The layout was changed: keep a copy and show it. */
   void changed() {
     notices.dropSaid();
-    files.keepSafe();
+    files.changed();
     ask();
   }
 
@@ -248,7 +265,7 @@ public final class Desk implements AutoCloseable {
     drags.hover(pin);
   }
 
-  /** Takes hold of a pin; returns false and says why if it cannot move. */
+  /** Takes hold of a pin; returns false and says why if it cannot move, or not yet. */
   public boolean grab(String pin) {
     return drags.grab(pin);
   }
@@ -334,12 +351,15 @@ public final class Desk implements AutoCloseable {
 
   // --- the worker ---
 
-  /** Tells the watchers, then has what is there worked out and shown. */
+  /** Has what is there worked out and shown, and tells the watchers that it is asked. */
   void ask() {
-    tell();
-    if (session == null) {
-      return;
+    if (session != null) {
+      askNow();
     }
+    tell();
+  }
+
+  private void askNow() {
     Session mine = session;
     Question question =
         new Question(
@@ -364,6 +384,7 @@ public final class Desk implements AutoCloseable {
     Shown next = answer.shown();
     boolean other = shown == null || shown.study() != next.study();
     shown = next;
+    beginning = false;
     drags.arrived(answer.dragged(), other);
     if (other && !next.live() && !next.study().placed().holds()) {
       Trial.Refused why = Trial.refusal(next.study().placed());
@@ -391,6 +412,8 @@ public final class Desk implements AutoCloseable {
   /** Whatever goes wrong in a job is said in the window; the last good layout stays. */
   private void failed(RuntimeException e) {
     drags.failed();
+    files.failed();
+    beginning = false;
     say(Notice.Mood.BAD, "internal", "That could not be worked out: " + e.getMessage());
   }
 

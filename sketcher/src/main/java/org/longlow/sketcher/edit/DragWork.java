@@ -100,6 +100,7 @@ final class DragWork {
 
   boolean grab(String pin) {
     if (desk.shown().isEmpty() || desk.session().isEmpty() || isBusy()) {
+      refuse();
       return false;
     }
     Optional<Studio.Dragging> begun = Studio.begin(study(), pin);
@@ -112,6 +113,16 @@ final class DragWork {
     drag = new Desk.DragNow(pin, dragging.drag().begin(), List.of(), List.of());
     desk.tell();
     return true;
+  }
+
+  /** Says that a pin cannot be taken hold of yet, so that no move is dropped in silence. */
+  void refuse() {
+    desk.say(
+        Notice.Mood.SAID,
+        "not-yet",
+        desk.shown().isEmpty()
+            ? "The machine was still being worked out. Take hold of it once it is drawn."
+            : "The last move was still being worked out. Take hold of the pin once more.");
   }
 
   void moveTo(PointMm place) {

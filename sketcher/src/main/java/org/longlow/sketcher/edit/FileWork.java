@@ -20,16 +20,26 @@ final class FileWork {
   private static final String DISK = "disk";
   private static final String SAVED = "saved";
   private static final String AUTOSAVE = "autosave";
+  private static final String TOOK_BACK = "took-back";
+
+  private static final String NOT_SAVED = "Not saved yet. ";
+  private static final String CHANGED =
+      "was changed by somebody else. If you carry on with this one, saving keeps the other beside"
+          + " it.";
+  private static final String GONE = "is no longer there.";
 
   private final Desk desk;
   private final Keeper keeper;
+  private final FoundWork found;
 
+  private Path reading;
   private Desk.Refusal refusal;
   private FileClaim claim = FileClaim.NONE;
 
   FileWork(Desk desk, Keeper keeper) {
     this.desk = desk;
     this.keeper = keeper;
+    this.found = new FoundWork(desk, keeper);
   }
 
   /** Returns the file that could not be opened, if that was the last thing tried. */
@@ -37,11 +47,30 @@ final class FileWork {
     return Optional.ofNullable(refusal);
   }
 
-  void clearRefusal() {
+  /** A job failed: nothing is being opened any more. */
+  void failed() {
+    reading = null;
+  }
+
+  /** Forgets the file that was on the board; what is kept of it stays on the disk. */
+  void leave() {
+    release();
     refusal = null;
+    found.clear();
+  }
+
+  /** Returns where unsaved work is kept that was found and not answered yet. */
+  List<Path> found() {
+    return found.copies();
+  }
+
+  /** Returns the file that is being read, if one is. */
+  Optional<Path> opening() {
+    return Optional.ofNullable(reading);
   }
 
   void open(Path path) {
+    reading = path;
     desk.queue(
         () -> {
           Path folder = path.toAbsolutePath().getParent();
@@ -49,44 +78,22 @@ final class FileWork {
             Leftovers.clear(folder);
           }
           LayoutFile.Opening opening = LayoutFile.open(path);
-          Left left =
+          FoundWork.Left left =
               opening instanceof LayoutFile.Opening.Opened o
-                  ? new Left(
-                      keeper.autosave().beside(path, o.layout()),
-                      keeper.autosave().brokenBeside(path).stream().map(FileWork::aside).toList())
-                  : new Left(Optional.empty(), List.of());
+                  ? FoundWork.Left.beside(path, o.layout(), keeper.autosave())
+                  : FoundWork.Left.NOTHING;
           return () -> opened(opening, left);
         });
   }
 
-  /** What earlier sessions left of their work on a file. */
-  private record Left(Optional<Autosave.Found> sound, List<String> broken) {}
-
-  /** Puts a copy that cannot be read where nothing writes over it, and says so. */
-  private static String aside(Autosave.Broken broken) {
-    Path kept = broken.copy();
-    try {
-      kept = Autosave.setAside(kept);
-    } catch (IOException e) {
-      // where nothing can be moved nothing can be written over either
-    }
-    return "Unsaved work of this file was found and cannot be read: "
-        + broken.trouble()
-        + ". It is kept as "
-        + kept
-        + ".";
-  }
-
-  private void opened(LayoutFile.Opening opening, Left left) {
+  private void opened(LayoutFile.Opening opening, FoundWork.Left left) {
+    reading = null;
     if (opening instanceof LayoutFile.Opening.Opened o) {
       desk.begin(Session.of(o.layout(), o.file()));
       if (!o.notes().isEmpty()) {
         desk.say(Notice.Mood.SAID, "notes", String.join("\n", o.notes()));
       }
-      left.sound().ifPresent(this::offer);
-      if (!left.broken().isEmpty()) {
-        desk.say(Notice.Mood.CARE, "broken", String.join("\n", left.broken()));
-      }
+      found.begin(left);
       claim(o.file().path());
     } else {
       LayoutFile.Opening.Refused r = (LayoutFile.Opening.Refused) opening;
@@ -115,23 +122,6 @@ final class FileWork {
     claim = FileClaim.NONE;
   }
 
-  private void offer(Autosave.Found found) {
-    desk.tell(
-        new Notice(
-            "found",
-            Notice.Mood.CARE,
-            "Work that was not saved was found beside this file.",
-            List.of(
-                new Notice.Answer(
-                    "Take it up again",
-                    () -> {
-                      keeper.adopt(found.copy());
-                      session().apply(Edit.to("take up unsaved work", found.layout()));
-                      desk.changed();
-                    }),
-                new Notice.Answer("Throw it away", () -> keeper.remove(found.copy(), () -> {})))));
-  }
-
   void openCopy(Layout layout, Optional<Path> drawings) {
     desk.begin(
         drawings
@@ -139,12 +129,12 @@ final class FileWork {
             .orElseGet(() -> Session.withoutFile(layout)));
   }
 
-  void openFound(Autosave.Found found) {
-    desk.begin(Session.withoutFile(found.layout(), found.copy().toAbsolutePath().getParent()));
+  void openFound(Autosave.Found work) {
+    desk.begin(Session.withoutFile(work.layout(), work.copy().toAbsolutePath().getParent()));
     session().carryOn();
     keepSafe();
     // from now on the work is kept in the copy of this session
-    keeper.remove(found.copy(), () -> {});
+    found.removeOnceKept(work);
     desk.say(Notice.Mood.SAID, "found", "Unsaved work is back. Save it under a name to keep it.");
   }
 
@@ -152,28 +142,49 @@ final class FileWork {
     if (desk.session().isEmpty() || session().file().isEmpty()) {
       return false;
     }
-    if (session().changedOnDisk()) {
-      checkDisk();
-    } else {
-      saveAs(session().file().get().path());
-    }
+    saveAs(session().file().get().path());
     return true;
   }
 
-  /** Saves under a name; one that another file has is asked about first. */
-  void saveAs(Path path) {
-    if (Files.exists(path) && !isOwn(path)) {
+  /**
+   * Saves under a name, which gets the ending of layout files where it has none; one that another
+   * file has is asked about first.
+   */
+  void saveAs(Path asked) {
+    Path path = isOwn(asked) || Files.isDirectory(asked) ? asked : LayoutFile.named(asked);
+    if (isOwn(path)) {
+      saveOwn(path);
+    } else if (Files.isDirectory(path)) {
+      desk.say(
+          Notice.Mood.BAD, SAVED, "Not saved: " + path + " is a folder. Add the name of a file.");
+    } else if (Files.exists(path)) {
       askAbout(path);
     } else {
       write(path, "");
     }
   }
 
+  /** Saves to the file of the session; an edit of somebody else in it is never simply replaced. */
+  private void saveOwn(Path path) {
+    if (session().changedOnDisk()) {
+      sayChanged(session().file().get().exists(), NOT_SAVED);
+    } else if (session().tookBack()) {
+      sayTookBack(NOT_SAVED);
+    } else if (session().isApart()) {
+      replace(path);
+    } else {
+      write(path, "");
+    }
+  }
+
   private boolean isOwn(Path path) {
+    if (session().file().isEmpty()) {
+      return false;
+    }
+    Path own = session().file().get().path();
     try {
-      return session().file().isPresent()
-          && Files.exists(session().file().get().path())
-          && Files.isSameFile(session().file().get().path(), path);
+      return own.equals(path.toAbsolutePath().normalize())
+          || Files.exists(own) && Files.exists(path) && Files.isSameFile(own, path);
     } catch (IOException e) {
       return false;
     }
@@ -213,7 +224,8 @@ final class FileWork {
     try {
       session().saveAs(path);
       desk.dropNotice(DISK);
-      desk.say(Notice.Mood.SAID, SAVED, "Saved as " + path.getFileName() + "." + more);
+      desk.dropNotice(TOOK_BACK);
+      desk.say(Notice.Mood.SAID, SAVED, "Saved as " + session().file().get().path() + "." + more);
       keeper.removeMine(copies);
       keepSafe();
       if (moves) {
@@ -257,41 +269,71 @@ final class FileWork {
    * @param doing what is about to happen, such as {@code close}
    */
   Optional<Desk.Parting> parting(String doing) {
-    if (desk.session().isEmpty() || !session().isChanged()) {
+    boolean unsaved = desk.session().isPresent() && session().isChanged();
+    if (!unsaved && found.copies().isEmpty()) {
       return Optional.empty();
     }
-    Keeper.Kept kept = keeper.keepNow(session());
-    return Optional.of(
-        new Desk.Parting(
-            kept.copy().isPresent(),
-            kept.copy()
-                .map(
-                    c ->
-                        "There is unsaved work. If you "
-                            + doing
-                            + ", it is kept as "
-                            + c
-                            + " and offered the next time.")
-                .orElse(
-                    "There is unsaved work and it cannot be kept: "
-                        + kept.trouble()
-                        + ". If you "
-                        + doing
-                        + " now it is lost; save it somewhere else first.")));
+    List<String> words = new ArrayList<>();
+    boolean safe = true;
+    if (unsaved) {
+      Keeper.Kept kept = keeper.keepNow(session());
+      safe = kept.copy().isPresent();
+      words.add(unsavedWords(doing, kept));
+    }
+    if (!found.copies().isEmpty()) {
+      words.add(
+          "Unsaved work that was found beside this file is not answered yet; it stays as "
+              + found.places()
+              + " and is offered the next time.");
+    }
+    return Optional.of(new Desk.Parting(unsaved, safe, String.join(" ", words)));
+  }
+
+  private static String unsavedWords(String doing, Keeper.Kept kept) {
+    return kept.copy()
+        .map(
+            c ->
+                "There is unsaved work. If you "
+                    + doing
+                    + ", it is kept as "
+                    + c
+                    + " and offered the next time.")
+        .orElse(
+            "There is unsaved work and it cannot be kept: "
+                + kept.trouble()
+                + ". If you "
+                + doing
+                + " now it is lost; save it somewhere else first.");
   }
 
   void checkDisk() {
     boolean said = desk.notices().stream().anyMatch(n -> n.topic().equals(DISK));
     if (desk.session().isPresent() && session().file().isPresent() && !said) {
       LayoutFile file = session().file().get();
-      keeper.look(file, there -> sayChanged(file, there));
+      keeper.look(
+          file,
+          there -> {
+            if (desk.session().flatMap(Session::file).filter(f -> f == file).isPresent()) {
+              sayChanged(there, "");
+            }
+          });
     }
   }
 
-  private void sayChanged(LayoutFile file, boolean there) {
-    if (desk.session().flatMap(Session::file).filter(f -> f == file).isEmpty()) {
-      return;
-    }
+  /** Says that the file was changed, more loudly where something was refused because of it. */
+  private void sayChanged(boolean there, String refused) {
+    ask(DISK, refused + "The file on disk " + (there ? CHANGED : GONE), refused, there);
+  }
+
+  private void sayTookBack(String refused) {
+    ask(
+        TOOK_BACK,
+        refused + "The file on disk holds the edit of somebody else that you took back.",
+        refused,
+        true);
+  }
+
+  private void ask(String topic, String text, String refused, boolean there) {
     List<Notice.Answer> answers = new ArrayList<>();
     if (there) {
       answers.add(new Notice.Answer("Bring in the other file", this::bringIn));
@@ -303,8 +345,19 @@ final class FileWork {
               session().carryOn();
               desk.changed();
             }));
-    String what = there ? "was changed by somebody else" : "is no longer there";
-    desk.tell(new Notice(DISK, Notice.Mood.CARE, "The file on disk " + what + ".", answers));
+    Notice.Mood mood = refused.isEmpty() ? Notice.Mood.CARE : Notice.Mood.BAD;
+    desk.tell(new Notice(topic, mood, text, answers));
+  }
+
+  /** The layout was changed: keeps a copy, and says what the file holds that it lacks now. */
+  void changed() {
+    keepSafe();
+    boolean said = desk.notices().stream().anyMatch(n -> n.topic().equals(TOOK_BACK));
+    if (!session().tookBack()) {
+      desk.dropNotice(TOOK_BACK);
+    } else if (!said) {
+      sayTookBack("");
+    }
   }
 
   private void bringIn() {

@@ -34,6 +34,11 @@ final class History {
     now++;
   }
 
+  /** Returns whether {@code layout} itself, not its like, is now or was before now. */
+  boolean isBehind(Layout layout) {
+    return layouts.subList(0, now + 1).stream().anyMatch(l -> l == layout);
+  }
+
   boolean back() {
     if (now == 0) {
       return false;

@@ -131,11 +131,6 @@ final class Keeper {
     }
   }
 
-  /** Takes a copy that was found for one of its own: it holds what is on the board now. */
-  void adopt(Path copy) {
-    thread.queue(() -> mine.add(copy));
-  }
-
   /** Removes a copy that is no longer needed; {@code after} runs on the owner's thread then. */
   void remove(Path copy, Runnable after) {
     thread.queue(

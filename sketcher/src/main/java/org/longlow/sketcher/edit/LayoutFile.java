@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import org.longlow.constraints.json.Fault;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.LayoutWriter;
@@ -54,6 +55,14 @@ public record LayoutFile(Path path, String digest) {
   public static LayoutFile save(Layout layout, Path path) throws IOException {
     LayoutWriter.save(layout, path);
     return new LayoutFile(path, digestOf(path));
+  }
+
+  /** Returns {@code path} with the ending of layout files, which is added where it is missing. */
+  static Path named(Path path) {
+    String name = String.valueOf(path.getFileName());
+    return path.getFileName() == null || name.toLowerCase(Locale.ROOT).endsWith(".json")
+        ? path
+        : path.resolveSibling(name + ".json");
   }
 
   /** Returns whether somebody else wrote or removed the file since. */

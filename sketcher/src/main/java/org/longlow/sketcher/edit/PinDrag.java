@@ -92,7 +92,7 @@ public final class PinDrag {
     String moved =
         String.format(
             Locale.ROOT,
-            "%s  %s%.1f forward  %s%.1f up",
+            "%s  %s%.1f mm forward  %s%.1f mm up",
             pin,
             gone.x() < 0 ? "\u2212" : "+",
             Math.abs(gone.x()),

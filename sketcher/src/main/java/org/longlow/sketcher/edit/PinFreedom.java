@@ -54,7 +54,7 @@ public record PinFreedom(
               + ties(holders)
               + (holders.size() == 1 ? " keeps it there" : " keep it there")
               + stopped();
-      case PLANE -> pin + " is free" + stopped();
+      case PLANE -> pin + " can move" + stopped();
     };
   }
 

@@ -22,6 +22,12 @@ public final class Session {
   private LayoutFile file;
   private Layout kept;
 
+  /** What somebody else wrote into the file and was brought in; null if nothing was. */
+  private Layout broughtIn;
+
+  /** Whether the file holds an edit of somebody else that this layout goes without on purpose. */
+  private boolean apart;
+
   private Session(Layout layout, LayoutFile file, Path drawings) {
     this.history = new History(layout);
     this.file = file;
@@ -128,6 +134,8 @@ public final class Session {
     }
     file = LayoutFile.save(now, path);
     kept = now;
+    broughtIn = null;
+    apart = false;
   }
 
   /** Returns whether somebody else changed the file since it was read or saved here. */
@@ -135,11 +143,23 @@ public final class Session {
     return file != null && file.changedOnDisk();
   }
 
+  /** Returns whether the file holds an edit that was brought in from it and then taken back. */
+  public boolean tookBack() {
+    return broughtIn != null && !history.isBehind(broughtIn);
+  }
+
+  /** Returns whether saving to the file replaces an edit of somebody else, as was decided. */
+  public boolean isApart() {
+    return apart;
+  }
+
   /** Keeps this layout whatever the file on disk says; it counts as changed until saved. */
   public void carryOn() {
     if (file != null) {
       file = file.seen();
+      apart = file.exists();
     }
+    broughtIn = null;
     kept = null;
   }
 
@@ -150,9 +170,12 @@ public final class Session {
     }
     LayoutFile.Opening opening = LayoutFile.open(file.path());
     if (opening instanceof LayoutFile.Opening.Opened opened) {
+      Layout before = layout();
       apply(Edit.to("bring in the other file", opened.layout()));
       file = opened.file();
       kept = layout();
+      broughtIn = layout() == before ? null : layout();
+      apart = false;
     }
     return opening;
   }

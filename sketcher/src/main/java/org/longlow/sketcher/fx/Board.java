@@ -241,6 +241,8 @@ final class Board extends Region {
               painted = s.drawing();
             });
     Rule.paint(gc, painter, frame, inches, w, h);
+    boolean dims = desk.shown().map(s -> s.options().dimensions()).orElse(false);
+    Rule.note(gc, painter, Rule.note(dims, inches));
     afterPaint.run();
   }
 
@@ -255,6 +257,9 @@ final class Board extends Region {
       overlay.paint(desk, desk.shown().get(), frame, pointer, hint, w, h);
     } else {
       gc.clearRect(0, 0, w, h);
+      if (desk.isBeginning()) {
+        overlay.say("Working out the machine\u2026", w, h);
+      }
     }
     if (isFocused()) {
       gc.setStroke(painter.colour(Tone.CHOSEN));

@@ -69,6 +69,11 @@ final class BoardHands {
     board.setHint("");
     pressed = px(e);
     lastPx = pressed;
+    if (desk.isBeginning()) {
+      // nothing is there yet to pan or to hold; the desk says so
+      desk.grab("");
+      return;
+    }
     panning = e.getButton() != MouseButton.PRIMARY;
     Optional<String> pin = panning ? Optional.empty() : board.pinAt(e.getX(), e.getY());
     if (pin.isPresent() && desk.shown().isPresent()) {

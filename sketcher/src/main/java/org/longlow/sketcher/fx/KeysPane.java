@@ -5,7 +5,7 @@ import java.util.List;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
 
-/** The list of keys, as a slip over the card. */
+/** The list of keys, as a slip over the drawing. */
 final class KeysPane extends VBox {
 
   KeysPane(Runnable close) {
@@ -22,10 +22,10 @@ final class KeysPane extends VBox {
                 new String[] {"Ctrl Z, Ctrl Y", "take back, do again"},
                 new String[] {"Ctrl O", "list of machines"},
                 new String[] {"Ctrl M", "make templates, drawing, report"},
-                new String[] {"Ctrl 1, 2, 3", "to the bench, the card, the findings"},
+                new String[] {"Ctrl 1, 2, 3", "to the bench, the drawing, the findings"},
                 new String[] {"[  and  ]", "last, next stance"},
                 new String[] {",  and  .", "last, next person"},
-                new String[] {"D, U, L", "dimensions, mm or inches, day or night"}));
+                new String[] {"D, U, L", "dimensions, rulers in mm or inches, day or night"}));
     keys.addAll(BoardHands.keys());
     for (int i = 0; i < keys.size(); i++) {
       grid.add(Bits.label(keys.get(i)[0], "key"), 0, i);

@@ -67,6 +67,15 @@ final class Overlay {
     }
   }
 
+  /** Writes words in the middle of an empty board. */
+  void say(String words, double wide, double high) {
+    gc.setFont(painter.font(11));
+    gc.setTextAlign(TextAlignment.CENTER);
+    gc.setTextBaseline(VPos.CENTER);
+    gc.setFill(painter.colour(Tone.INK));
+    gc.fillText(words, wide / 2, high / 2);
+  }
+
   private List<String> words(Desk desk, String hint) {
     List<String> words = new ArrayList<>();
     desk.drag()

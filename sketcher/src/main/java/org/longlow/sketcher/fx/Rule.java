@@ -73,6 +73,27 @@ final class Rule {
     gc.restore();
   }
 
+  /** Returns what to say of the units on the drawing; empty if no figure is bare. */
+  static String note(boolean dimensions, boolean inches) {
+    if (!inches) {
+      return dimensions ? "all dimensions in mm" : "";
+    }
+    return dimensions
+        ? "all dimensions in mm, rulers in inches"
+        : "rulers in inches, all else in its own unit";
+  }
+
+  /** Writes a note into the upper left corner, clear of the rules. */
+  static void note(GraphicsContext gc, DrawingPainter painter, String note) {
+    gc.save();
+    gc.setFill(painter.colour(Tone.INK));
+    gc.setFont(painter.font(8));
+    gc.setTextAlign(TextAlignment.LEFT);
+    gc.setTextBaseline(VPos.TOP);
+    gc.fillText(note, WIDTH_PX + 8, 8);
+    gc.restore();
+  }
+
   private static double length(long i, int parts) {
     if (i % parts == 0) {
       return 10;

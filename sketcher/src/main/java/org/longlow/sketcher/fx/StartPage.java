@@ -11,6 +11,7 @@ import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
@@ -34,14 +35,15 @@ final class StartPage extends StackPane {
   private final TextField path = new TextField();
   private final VBox faults = new VBox(4);
   private final VBox found = new VBox(4);
+  private final Label opening = Bits.wrapped("", "start-line");
   private Object shownRefusal;
+  private final VBox page = new VBox(14);
 
   StartPage(Desk desk, List<Shipped> shipped) {
     this.desk = desk;
     this.shipped = shipped;
     setId("start");
     getStyleClass().add("start");
-    VBox page = new VBox(14);
     page.getStyleClass().add("start-page");
     page.getChildren()
         .addAll(
@@ -54,7 +56,9 @@ final class StartPage extends StackPane {
             machines(),
             Bits.label("A layout file of yours", "start-heading"),
             fileLine(),
+            opening,
             faults);
+    opening.setId("opening");
     ScrollPane scroll = new ScrollPane(page);
     scroll.setFitToWidth(true);
     scroll.getStyleClass().add("start-scroll");
@@ -174,6 +178,8 @@ final class StartPage extends StackPane {
   }
 
   private void refresh() {
+    opening.setText(desk.opening().map(p -> "Opening " + p + " \u2026").orElse(""));
+    page.setDisable(desk.opening().isPresent());
     Desk.Refusal refusal = desk.refusal().orElse(null);
     if (refusal == shownRefusal) {
       return;

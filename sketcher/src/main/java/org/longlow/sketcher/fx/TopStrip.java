@@ -4,6 +4,8 @@ import java.io.File;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
+import javafx.animation.Animation;
+import javafx.animation.PauseTransition;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -13,9 +15,9 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
+import javafx.util.Duration;
 import org.longlow.constraints.disk.Beside;
 import org.longlow.sketcher.edit.Desk;
-import org.longlow.sketcher.edit.LayoutFile;
 import org.longlow.sketcher.edit.Notice;
 import org.longlow.sketcher.edit.Session;
 
@@ -25,7 +27,13 @@ final class TopStrip extends VBox {
   /** Longest words on the buttons that take back and do again, characters. */
   private static final int LONGEST_STEP = 34;
 
+  private static final String WORKING = "working\u2026";
+
+  /** Work that takes no longer is not told of, or the word would flicker at every step. */
+  private static final Duration UNTOLD = Duration.millis(400);
+
   private final Desk desk;
+  private final PauseTransition patience = new PauseTransition(UNTOLD);
   private final Label name = Bits.label("", "machine");
   private final Label state = Bits.label("", "stamp");
   private final Label working = Bits.label("", "working");
@@ -47,6 +55,8 @@ final class TopStrip extends VBox {
     Bits.told(save, "Ctrl S");
     state.setMinWidth(USE_PREF_SIZE);
     working.setId("working");
+    working.setMinWidth(USE_PREF_SIZE);
+    patience.setOnFinished(e -> working.setText(WORKING));
     name.setId("machine");
     state.setId("state");
     name.setMinWidth(60);
@@ -156,7 +166,26 @@ final class TopStrip extends VBox {
     button.getTooltip().setText(fits ? key : full + " (" + key + ")");
   }
 
+  private static String kept(Session session) {
+    return session.file().isPresent() ? "saved" : "shipped";
+  }
+
+  /**
+   * Says that something is being worked out: a machine just opened at once, an edit if it lasts.
+   */
+  private void tellWork() {
+    if (desk.isBeginning()) {
+      working.setText(WORKING);
+    } else if (desk.isIdle()) {
+      patience.stop();
+      working.setText("");
+    } else if (working.getText().isEmpty() && patience.getStatus() != Animation.Status.RUNNING) {
+      patience.playFromStart();
+    }
+  }
+
   private void refresh() {
+    tellWork();
     Optional<Session> session = desk.session();
     if (session.isEmpty()) {
       showLine(false);
@@ -165,11 +194,10 @@ final class TopStrip extends VBox {
     Session s = session.get();
     name.setText(s.layout().title().isEmpty() ? s.layout().name() : s.layout().title());
     Bits.told(name, s.file().map(f -> f.path().toString()).orElse("no file yet"));
-    state.setText(
-        s.isChanged()
-            ? "not saved"
-            : s.file().map(LayoutFile::path).isPresent() ? "saved" : "shipped");
-    state.pseudoClassStateChanged(javafx.css.PseudoClass.getPseudoClass("unsaved"), s.isChanged());
+    boolean waits = !desk.found().isEmpty();
+    state.setText(s.isChanged() ? "not saved" : waits ? "found work waits" : kept(s));
+    state.pseudoClassStateChanged(
+        javafx.css.PseudoClass.getPseudoClass("unsaved"), s.isChanged() || waits);
     undo.setDisable(s.undoName().isEmpty());
     redo.setDisable(s.redoName().isEmpty());
     name(undo, "Take back", s.undoName(), "Ctrl Z");

@@ -1,5 +1,6 @@
 package org.longlow.sketcher.fx;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
@@ -45,7 +46,7 @@ final class Window extends StackPane {
   private final KeysPane keysPane;
   private final BorderPane work = new BorderPane();
   private final ToggleButton dimensions = small("dimensions", "dimensions", "D");
-  private final ToggleButton inches = small("inches", "inches", "U");
+  private final ToggleButton inches = small("inches", "inch rulers", "U");
   private final ToggleButton night = small("night", "night", "L");
   private final Label scale = Bits.label("", "scale");
   private Look look = Look.DAY;
@@ -92,7 +93,7 @@ final class Window extends StackPane {
             6,
             BenchPane.line(dimensions, inches, night),
             BenchPane.line(
-                scale, Bits.words("fit", "Fit", "fit the machine on the card", board::fit)));
+                scale, Bits.words("fit", "Fit", "fit the machine into the drawing", board::fit)));
     views.setAlignment(Pos.CENTER_LEFT);
     views.setMinWidth(USE_PREF_SIZE);
     HBox bottom = new HBox(22, new CrewRow(desk), new StanceSteps(desk), views);
@@ -134,7 +135,7 @@ final class Window extends StackPane {
   }
 
   private void make() {
-    if (desk.session().isPresent()) {
+    if (desk.shown().isPresent()) {
       over(makePane);
       makePane.offerFolder();
     }
@@ -162,6 +163,9 @@ final class Window extends StackPane {
       } else {
         start.lookForWork();
       }
+    }
+    for (Node fields : List.of(bench, findings, work.getBottom())) {
+      fields.setDisable(desk.isBeginning());
     }
     dimensions.setSelected(desk.options().dimensions());
     scale.setText("1 : " + Dimensions.figure(board.frame().denominator()));
@@ -251,14 +255,14 @@ final class Window extends StackPane {
       return true;
     }
     boolean kept = parting.get().kept();
+    List<Notice.Answer> answers = new ArrayList<>();
+    if (parting.get().unsaved()) {
+      answers.add(new Notice.Answer("Save", top::save));
+    }
+    answers.add(new Notice.Answer(kept ? button : button + " and lose it", part));
     desk.tell(
         new Notice(
-            doing,
-            kept ? Notice.Mood.CARE : Notice.Mood.BAD,
-            parting.get().words(),
-            List.of(
-                new Notice.Answer("Save", top::save),
-                new Notice.Answer(kept ? button : button + " and lose it", part))));
+            doing, kept ? Notice.Mood.CARE : Notice.Mood.BAD, parting.get().words(), answers));
     return false;
   }
 }

@@ -64,12 +64,14 @@ public final class ElevationPicture {
     if (options.freedoms()) {
       MachineInk.freedoms(canvas, scene);
     }
-    FindingInk.draw(canvas, scene);
     chosen(canvas, options.chosen());
     Drawing onRoad = onRoad(canvas.drawing(scene.title()), scene);
-    return options.dimensions()
-        ? onRoad.plus(DimensionInk.layer(scene, options.denominator(), false))
-        : onRoad;
+    Drawing measured =
+        options.dimensions()
+            ? onRoad.plus(DimensionInk.layer(scene, options.denominator(), false))
+            : onRoad;
+    Layer findings = FindingInk.layer(scene, measured, options.denominator());
+    return findings.marks().isEmpty() ? measured : measured.plus(findings);
   }
 
   /** Returns parts in drawing order: what stands nearer to the viewer (on the left) later. */

@@ -1,6 +1,5 @@
 package org.longlow.sketcher.picture;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.locationtech.jts.geom.Envelope;
@@ -9,6 +8,9 @@ import org.longlow.constraints.check.Finding;
 import org.longlow.constraints.check.Verdict;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.svg.drawing.Anchor;
+import org.longlow.svg.drawing.Drawing;
+import org.longlow.svg.drawing.Layer;
+import org.longlow.svg.drawing.Mark;
 import org.longlow.svg.drawing.Planar;
 import org.longlow.svg.drawing.Style;
 import org.longlow.svg.drawing.Tone;
@@ -22,36 +24,66 @@ final class FindingInk {
   private static final double SIGN_MM = 2.2;
   private static final double STEP_MM = 6.4;
 
+  /** Card left free round a sign, as a share of half its size: for its edge and some air. */
+  private static final double CLEAR_SHARE = 0.2;
+
   private FindingInk() {}
 
-  static void draw(Canvas canvas, Scene scene) {
-    List<Envelope> taken = new ArrayList<>();
+  /**
+   * Returns the marks as a layer for the finished picture, in its axes.
+   *
+   * @param picture what is on the card already; none of its words are covered where there is room
+   */
+  static Layer layer(Scene scene, Drawing picture, double denominator) {
+    Canvas canvas = new Canvas(denominator);
     double r = canvas.paper(SIGN_MM);
-    for (Map.Entry<Integer, Finding> e : scene.findings().entrySet()) {
-      Finding f = e.getValue();
-      if (f.where().isEmpty()) {
-        continue;
-      }
-      PointMm at = f.where().get();
-      PointMm sign = free(at, canvas, f.verdict() == Verdict.CAUTION ? 1.9 * r : 1.25 * r, taken);
-      Tone tone = tone(f.verdict());
-      String subject = "finding:" + f.id();
-      canvas.line(PictureLayer.FINDINGS, subject, Canvas.edge(tone), at, sign);
-      canvas.circle(PictureLayer.FINDINGS, subject, at, canvas.paper(0.6), Style.area(tone, 1));
-      canvas.shape(
-          PictureLayer.FINDINGS,
-          subject,
-          sign(f.verdict(), sign, r),
-          Style.line(tone, 0.5).withFill(Tone.PAPER, 1));
-      canvas.words(
-          PictureLayer.FINDINGS,
-          subject,
-          Integer.toString(e.getKey()),
-          sign,
-          2.2,
-          Anchor.CENTRE,
-          tone);
+    List<Map.Entry<Integer, Finding>> marked =
+        scene.findings().entrySet().stream().filter(e -> e.getValue().where().isPresent()).toList();
+    List<PointMm> places =
+        Spread.places(
+            marked.stream().map(e -> sign(e.getValue(), scene, r)).toList(),
+            words(picture, denominator),
+            canvas.paper(STEP_MM));
+    for (int i = 0; i < marked.size(); i++) {
+      Finding f = marked.get(i).getValue();
+      mark(canvas, f, marked.get(i).getKey(), at(f, scene), places.get(i));
     }
+    return new Layer(
+        PictureLayer.FINDINGS.id(),
+        PictureLayer.FINDINGS.title(),
+        canvas.marks(PictureLayer.FINDINGS));
+  }
+
+  private static PointMm at(Finding f, Scene scene) {
+    return scene.ground().toRoad(f.where().orElseThrow());
+  }
+
+  private static Spread.Sign sign(Finding f, Scene scene, double r) {
+    Envelope box = sign(f.verdict(), PointMm.ORIGIN, r).getEnvelopeInternal();
+    box.expandBy(CLEAR_SHARE * r);
+    return new Spread.Sign(at(f, scene), box);
+  }
+
+  private static List<Envelope> words(Drawing picture, double denominator) {
+    return picture.layers().stream()
+        .flatMap(layer -> layer.marks().stream())
+        .filter(Mark.Words.class::isInstance)
+        .map(w -> Labels.box((Mark.Words) w, denominator))
+        .toList();
+  }
+
+  private static void mark(Canvas canvas, Finding f, int number, PointMm at, PointMm sign) {
+    Tone tone = tone(f.verdict());
+    String subject = "finding:" + f.id();
+    canvas.line(PictureLayer.FINDINGS, subject, Canvas.edge(tone), at, sign);
+    canvas.circle(PictureLayer.FINDINGS, subject, at, canvas.paper(0.6), Style.area(tone, 1));
+    canvas.shape(
+        PictureLayer.FINDINGS,
+        subject,
+        sign(f.verdict(), sign, canvas.paper(SIGN_MM)),
+        Style.line(tone, 0.5).withFill(Tone.PAPER, 1));
+    canvas.words(
+        PictureLayer.FINDINGS, subject, Integer.toString(number), sign, 2.2, Anchor.CENTRE, tone);
   }
 
   static Tone tone(Verdict verdict) {
@@ -61,28 +93,6 @@ final class FindingInk {
       case PASS -> Tone.GOOD;
       case NOT_APPLICABLE -> Tone.PENCIL;
     };
-  }
-
-  /** Returns the nearest place round {@code at} where no other sign is. */
-  private static PointMm free(PointMm at, Canvas canvas, double half, List<Envelope> taken) {
-    PointMm first = null;
-    for (int ring = 1; ring <= 8; ring++) {
-      int spots = 8 * ring;
-      for (int k = 0; k < spots; k++) {
-        double angle = Math.PI / 4 + 2 * Math.PI * k / spots;
-        PointMm p = at.plus(PointMm.unit(angle).times(canvas.paper(STEP_MM) * ring));
-        Envelope box = new Envelope(p.x() - half, p.x() + half, p.z() - half, p.z() + half);
-        if (first == null) {
-          first = p;
-        }
-        if (Labels.free(box, taken)) {
-          taken.add(box);
-          taken.add(new Envelope(at.x(), at.x(), at.z(), at.z()));
-          return p;
-        }
-      }
-    }
-    return first;
   }
 
   private static Geometry sign(Verdict verdict, PointMm c, double r) {

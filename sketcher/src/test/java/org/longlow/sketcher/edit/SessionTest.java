@@ -159,10 +159,10 @@ class SessionTest {
     // nothing is closed: the session is simply gone
 
     Session next = opened(file);
-    Optional<Autosave.Found> found = autosave.beside(file, next.layout());
-    assertThat(found).isPresent();
-    assertThat(found.get().layout()).isEqualTo(session.layout());
-    Autosave.remove(found.get().copy());
+    List<Autosave.Found> found = autosave.beside(file, next.layout());
+    assertThat(found).hasSize(1);
+    assertThat(found.get(0).layout()).isEqualTo(session.layout());
+    Autosave.remove(found.get(0).copy());
     assertThat(autosave.beside(file, next.layout())).isEmpty();
   }
 

@@ -5,14 +5,12 @@ import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.BlockingQueue;
-import java.util.concurrent.LinkedBlockingQueue;
-import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
@@ -25,14 +23,15 @@ import org.longlow.constraints.layout.Layout;
 class WorkKeptTest {
 
   @TempDir Path folder;
-  private final BlockingQueue<Runnable> owner = new LinkedBlockingQueue<>();
   private Autosave autosave;
+  private DeskHands hands;
   private Desk desk;
 
   @BeforeEach
   void begin() {
     autosave = new Autosave(folder.resolve("state"));
-    desk = new Desk(owner::add, autosave);
+    hands = new DeskHands(folder.resolve("state"));
+    desk = hands.desk();
   }
 
   @AfterEach
@@ -41,35 +40,19 @@ class WorkKeptTest {
   }
 
   private void until(BooleanSupplier done) throws InterruptedException {
-    for (int i = 0; i < 200 && !(done.getAsBoolean() && desk.isIdle()); i++) {
-      Runnable next = owner.poll(100, TimeUnit.MILLISECONDS);
-      if (next != null) {
-        next.run();
-      }
-    }
-    assertThat(done.getAsBoolean()).isTrue();
+    hands.until(done);
   }
 
   private Layout open(Path file) throws InterruptedException {
-    desk.open(file);
-    until(() -> desk.session().flatMap(Session::file).isPresent());
-    return desk.session().get().layout();
+    return hands.open(file);
   }
 
   private void change(String length) throws InterruptedException {
-    desk.session().get().apply(Edits.set(new Target.OfMeasure("wheelbase"), length));
-    desk.changed();
-    until(() -> true);
+    hands.set("wheelbase", length);
   }
 
   private Optional<Notice> notice(String topic) {
-    return desk.notices().stream().filter(n -> n.topic().equals(topic)).findFirst();
-  }
-
-  private void answer(Notice notice, String words) {
-    Notice.Answer answer =
-        notice.answers().stream().filter(a -> a.words().startsWith(words)).findFirst().get();
-    desk.answer(notice, answer);
+    return hands.notice(topic);
   }
 
   private static List<String> names(Path in) throws IOException {
@@ -87,7 +70,7 @@ class WorkKeptTest {
     }
     assertThat(other).hasContent("my own machine");
     assertThat(notice("saved").get().text()).startsWith("Not saved yet");
-    answer(notice("saved").get(), "Save as heron-2.json");
+    hands.answer("saved", "Save as heron-2.json");
     assertThat(other).hasContent("my own machine");
     assertThat(names(folder)).contains("heron-2.json").doesNotContain("heron-3.json");
     // the file of the session itself is saved without a question
@@ -103,7 +86,7 @@ class WorkKeptTest {
       Files.writeString(other, old);
       desk.openCopy(Wren.layout(), Optional.empty());
       desk.saveAs(other);
-      answer(notice("saved").get(), "Replace it");
+      hands.answer("saved", "Replace it");
       assertThat(notice("saved").get().text()).contains("kept as heron.replaced");
     }
     assertThat(folder.resolve("heron.replaced.json")).hasContent("first");
@@ -135,7 +118,7 @@ class WorkKeptTest {
     desk.close();
     begin();
     open(file);
-    answer(notice("found").get(), "Take it up");
+    hands.answer("found", "Take it up");
     assertThat(desk.session().get().layout()).isEqualTo(work);
   }
 
@@ -158,7 +141,7 @@ class WorkKeptTest {
     open(file);
     change("1700 mm");
     assertThat(desk.parting("close").get().kept()).isTrue();
-    assertThat(autosave.beside(file, Wren.layout()).get().layout())
+    assertThat(autosave.beside(file, Wren.layout()).get(0).layout())
         .isEqualTo(desk.session().get().layout());
     if (folder.getFileSystem().supportedFileAttributeViews().contains("posix")) {
       assertThat(
@@ -210,26 +193,13 @@ class WorkKeptTest {
   }
 
   @Test
-  void aSoundCopyIsNotWrittenOverBeforeItIsAnswered() throws Exception {
-    Path file = Wren.file(folder);
-    Layout left = Edits.set(new Target.OfMeasure("wheelbase"), "1800 mm").applied(Wren.layout());
-    Autosave.write(left, Autosave.copyOf(file), Optional.empty());
-    open(file);
-    assertThat(notice("found")).isPresent();
-    change("1700 mm");
-    desk.parting("close");
-    Path aside = folder.resolve(file.getFileName().toString().replace(".json", ".unsaved.json"));
-    assertThat(((LayoutFile.Opening.Opened) LayoutFile.open(aside)).layout()).isEqualTo(left);
-  }
-
-  @Test
   void longNamesAreKeptToo() throws Exception {
     Path file =
         Files.move(Wren.file(folder), folder.resolve("ä".repeat(110) + ".json")); // 225 bytes
     open(file);
     change("1700 mm");
     assertThat(desk.parting("close").get().kept()).isTrue();
-    assertThat(autosave.beside(file, Wren.layout())).isPresent();
+    assertThat(autosave.beside(file, Wren.layout())).hasSize(1);
     Path other = folder.resolve("ä".repeat(109) + "b.json");
     assertThat(Autosave.copyOf(other)).isNotEqualTo(Autosave.copyOf(file));
   }
@@ -279,5 +249,32 @@ class WorkKeptTest {
         .isEqualTo(set.resolve("Longlow"));
     assertThat(StateFolder.of("Mac OS X", home, n -> null).toString())
         .startsWith(folder.resolve("Library").toString());
+  }
+
+  @Test
+  void aNameWithoutTheEndingGetsItAndTheWholePathIsSaid() throws Exception {
+    desk.openCopy(Wren.layout(), Optional.empty());
+    desk.saveAs(folder.resolve("mine.v2"));
+    assertThat(notice("saved").get().text())
+        .isEqualTo("Saved as " + folder.resolve("mine.v2.json") + ".");
+    assertThat(names(folder)).contains("mine.v2.json").doesNotContain("mine.v2");
+    desk.saveAs(folder.resolve("mine.v2"));
+    assertThat(notice("saved").get().text()).as("its own file").startsWith("Saved as");
+    desk.saveAs(folder.resolve("LOUD.JSON"));
+    assertThat(names(folder)).contains("LOUD.JSON");
+    Files.createDirectory(folder.resolve("shop"));
+    desk.saveAs(folder.resolve("shop"));
+    assertThat(notice("saved").get().text()).contains("Not saved", "is a folder");
+    assertThat(names(folder)).doesNotContain("shop.json", "shop-2");
+  }
+
+  @Test
+  void aFolderThatTakesNoFilesIsNotSaidToBeMissing() {
+    Path there = folder.resolve(".longlow-1-00000000-0000-0000-0000-000000000000.new");
+    assertThat(Refusals.words(new NoSuchFileException(there.toString())))
+        .isEqualTo(folder + ": no file can be made there");
+    Path gone = folder.resolve("gone").resolve(there.getFileName());
+    assertThat(Refusals.words(new NoSuchFileException(gone.toString())))
+        .isEqualTo(folder.resolve("gone") + ": it is not there");
   }
 }

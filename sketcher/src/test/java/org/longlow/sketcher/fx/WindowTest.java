@@ -6,10 +6,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import javafx.geometry.Point2D;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.scene.paint.Color;
 import org.junit.jupiter.api.AfterEach;
@@ -432,5 +434,102 @@ class WindowTest {
     int faults = hands.desk().refusal().get().faults().size();
     assertThat(faults).isGreaterThanOrEqualTo(2);
     assertThat(Hands.onFx(() -> hands.window().lookupAll(".fault").size())).isEqualTo(faults);
+  }
+
+  @Test
+  void whileTheMachineIsWorkedOutTheWindowSaysSoAndADragIsRefusedInWords() {
+    Hands.onFx(
+        () -> {
+          // one turn of the interface thread, so that no answer comes between
+          hands.desk().openCopy(Wren.layout(), Optional.empty());
+          assertThat(hands.desk().isBeginning()).isTrue();
+          assertThat(((Label) hands.find("working").get()).getText()).startsWith("working");
+          for (String id : List.of("bench", "findings", "crew")) {
+            assertThat(hands.find(id).get().isDisabled()).as(id).isTrue();
+          }
+          assertThat(hands.desk().grab("backTop")).isFalse();
+          assertThat(((Label) hands.find("notice-not-yet").get()).getText())
+              .contains("still being worked out");
+          return null;
+        });
+    hands.settle();
+    assertThat(hands.node("working", Label.class).getText()).isEmpty();
+    assertThat(hands.find("bench").get().isDisabled()).isFalse();
+    Layout before = hands.layout();
+    hands.drag("backTop", -40, 20).letGo();
+    assertThat(hands.layout()).isNotEqualTo(before);
+  }
+
+  @Test
+  void aFileBeingReadIsToldOfOnTheStartPage() throws Exception {
+    Path file = Wren.file(folder);
+    Hands.onFx(
+        () -> {
+          hands.desk().open(file);
+          Label opening = (Label) hands.find("opening").get();
+          assertThat(opening.getText()).contains("Opening", file.toString());
+          assertThat(hands.find("open-path").get().isDisabled()).isTrue();
+          return null;
+        });
+    hands.settle();
+    assertThat(hands.node("opening", Label.class).getText()).isEmpty();
+    hands.until("the machine", () -> hands.desk().shown().isPresent());
+  }
+
+  @Test
+  void aPressWhileTheLastMoveSettlesIsRefusedInWords() {
+    hands.click("machine-wren");
+    hands.drag("backTop", -40, 20);
+    Hands.onFx(
+        () -> {
+          hands.desk().letGo();
+          assertThat(hands.desk().grab("pegPin")).isFalse();
+          assertThat(((Label) hands.find("notice-not-yet").get()).getText())
+              .contains("last move", "once more");
+          return null;
+        });
+    hands.letGo();
+  }
+
+  @Test
+  void unitsAreSaidWhereFiguresAreBare() {
+    assertThat(Rule.note(false, false)).isEmpty();
+    assertThat(Rule.note(true, false)).isEqualTo("all dimensions in mm");
+    assertThat(Rule.note(true, true)).contains("dimensions in mm", "rulers in inches");
+    assertThat(Rule.note(false, true)).contains("rulers in inches");
+    hands.click("machine-wren");
+    Color card = DrawingPainter.colour(Look.DAY.palette().of(Tone.PAPER));
+    assertThat(noteIsWritten(card)).isFalse();
+    hands.press(KeyCode.U);
+    assertThat(noteIsWritten(card)).isTrue();
+    assertThat(hands.node("inches", ToggleButton.class).getText()).isEqualTo("inch rulers");
+    hands.press(KeyCode.U).press(KeyCode.D);
+    assertThat(noteIsWritten(card)).isTrue();
+    hands.drag("backTop", -40, 20);
+    assertThat(hands.desk().drag().get().words().get(0))
+        .matches("backTop  \\S+ mm forward  \\S+ mm up");
+    hands.letGo();
+  }
+
+  private boolean noteIsWritten(Color card) {
+    Point2D corner = Hands.onFx(() -> hands.window().board().localToScreen(0, 0));
+    for (int x = 32; x < 90; x++) {
+      if (far(hands.pixel(corner.add(x, 13)), card) > 0.3) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  @Test
+  void aPinMovesInTheSameWordsBeforeAndAfterItsFreedomIsKnown() {
+    hands.click("machine-wren");
+    PinFreedom free =
+        new PinFreedom("gripPin", PinFreedom.Kind.PLANE, List.of(), Map.of(), List.of(), List.of());
+    assertThat(free.words()).isEqualTo("gripPin can move");
+    hands.press(KeyCode.F1);
+    assertThat(hands.window().lookupAll(".bench-label").stream().map(n -> ((Label) n).getText()))
+        .noneMatch(t -> t.contains("card"))
+        .anyMatch(t -> t.contains("the drawing"));
   }
 }
