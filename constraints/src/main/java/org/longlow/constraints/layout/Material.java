@@ -6,29 +6,25 @@ import java.util.Optional;
 /**
  * Materials a part can be of, with their densities in kg/m³.
  *
- * <p>Densities are those of {@link org.longlow.constraints.machine.Material}, with their sources,
- * where it lists the material. Laminate: glass 2560 and resin 1200 kg/m³ at 30 % glass by mass,
- * computed. Rubber and foam (where no layer says more): common practice, no source. {@link #MIXED}
- * has none: such a part needs its mass.
+ * <p>Metals and plain plastics: any handbook, from memory (stainless 7900 to 8000). Plywood: birch,
+ * Handbook of Finnish Plywood and FPL-GTR-190 table 12-1, from memory. Laminate: glass 2560 and
+ * resin 1200 kg/m³ at 30 % glass by mass, computed. Rubber and foam (where no layer says more):
+ * common practice, no source. {@link #MIXED} has none: such a part needs its mass.
  */
 public enum Material {
-  STEEL(org.longlow.constraints.machine.Material.STEEL),
-  STAINLESS(org.longlow.constraints.machine.Material.STAINLESS),
-  ALUMINIUM(org.longlow.constraints.machine.Material.ALUMINIUM),
-  TITANIUM(org.longlow.constraints.machine.Material.TITANIUM),
-  PLYWOOD(org.longlow.constraints.machine.Material.BIRCH_PLYWOOD),
+  STEEL(7850),
+  STAINLESS(7950),
+  ALUMINIUM(2700),
+  TITANIUM(4430),
+  PLYWOOD(680),
   LAMINATE(1430),
-  ABS(org.longlow.constraints.machine.Material.ABS),
-  POLYCARBONATE(org.longlow.constraints.machine.Material.POLYCARBONATE),
+  ABS(1050),
+  POLYCARBONATE(1200),
   RUBBER(1150),
   FOAM(45),
   MIXED(Double.NaN);
 
   private final double densityKgM3;
-
-  Material(org.longlow.constraints.machine.Material listed) {
-    this(listed.densityKgM3());
-  }
 
   Material(double densityKgM3) {
     this.densityKgM3 = densityKgM3;

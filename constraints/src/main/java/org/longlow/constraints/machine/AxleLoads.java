@@ -40,23 +40,6 @@ public record AxleLoads(double wheelbaseMm, MassPoint total) {
   }
 
   /**
-   * Returns the load that goes from front to rear at an acceleration, N.
-   *
-   * @param accelerationG in g, forward positive; braking is negative
-   */
-  public double transferN(double accelerationG) {
-    return weightN() * accelerationG * total.at().z() / wheelbaseMm;
-  }
-
-  public double frontN(double accelerationG) {
-    return frontN() - transferN(accelerationG);
-  }
-
-  public double rearN(double accelerationG) {
-    return rearN() + transferN(accelerationG);
-  }
-
-  /**
    * Returns the braking, g, at which the rear wheel lifts; infinite if the centre is on the road.
    */
   public double brakeLiftG() {

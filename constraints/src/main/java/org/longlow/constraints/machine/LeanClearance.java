@@ -16,8 +16,8 @@ package org.longlow.constraints.machine;
  * camber of both wheels with no steer. Own derivation, checked against both tori sampled as
  * surfaces.
  *
- * <p>Holds only up to the tread edge ({@link Tyre#treadEdgeRollRad}). Immutable; one instance
- * serves any number of points, and the pitch over the scan is worked out once.
+ * <p>Holds only up to the tread edge. Immutable; one instance serves any number of points, and the
+ * pitch over the scan is worked out once.
  */
 public final class LeanClearance {
 

@@ -43,9 +43,4 @@ public record RigidMotion(double turnRad, PointMm shift) {
   public RigidMotion inverse() {
     return new RigidMotion(-turnRad, shift.turned(-turnRad).times(-1));
   }
-
-  /** Returns this motion followed by {@code next}. */
-  public RigidMotion then(RigidMotion next) {
-    return new RigidMotion(turnRad + next.turnRad, next.apply(shift));
-  }
 }

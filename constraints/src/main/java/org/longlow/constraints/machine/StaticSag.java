@@ -71,8 +71,8 @@ public record StaticSag(
    * Returns the rest of a machine.
    *
    * @param sprung masses carried by the springs, with people and load, body axes as drawn
-   * @param loadFactor spring load over the static one, &gt; 0: 1 upright, {@link
-   *     TurnLean#inPlaneFactor} in a turn
+   * @param loadFactor spring load over the static one, &gt; 0: 1 upright; in a turn cos Δφ / cos φi
+   *     of {@link TurnLean}
    */
   public static StaticSag of(End front, End rear, List<MassPoint> sprung, double loadFactor) {
     Values.positive("load factor", loadFactor);
@@ -132,10 +132,5 @@ public record StaticSag(
     double squash = Math.max(0, loadN) / end.tyreNPerMm();
     // A tyre flat on the ground is past every use of the figure; keep the geometry alive.
     return Math.max(end.freeRadiusMm() / 2, end.freeRadiusMm() - squash);
-  }
-
-  /** Returns the pitch of the body, nose up positive, rad. */
-  public double pitchRad() {
-    return placement.turnRad();
   }
 }

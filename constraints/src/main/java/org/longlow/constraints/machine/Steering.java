@@ -43,34 +43,6 @@ public record Steering(double radiusMm, double rakeRad, double offsetMm) {
         + (axle.z() - axisPoint.z()) * Math.sin(rakeRad);
   }
 
-  /** Returns where the steering axis through {@code axisPoint} meets the ground, x in mm. */
-  public static double axisGroundXMm(PointMm axisPoint, double rakeRad) {
-    return axisPoint.x() + axisPoint.z() * Math.tan(rakeRad);
-  }
-
-  /**
-   * Returns the offset of a fork whose legs are raked against the steering axis.
-   *
-   * @param yokeOffsetMm offset of the leg at the lower yoke, mm
-   * @param legMm leg length from the lower yoke plane to the axle, mm, &gt;= 0
-   * @param yokeRakeRad leg from steering axis, rad, positive when the legs lie flatter
-   */
-  public static double rakedYokeOffsetMm(double yokeOffsetMm, double legMm, double yokeRakeRad) {
-    Values.notNegative("leg length mm", legMm);
-    return yokeOffsetMm + legMm * Math.sin(yokeRakeRad);
-  }
-
-  /**
-   * Returns the nose-down pitch, rad, that goes with a dive at the front and a rise at the rear.
-   *
-   * @param frontDiveMm front end down, mm
-   * @param rearRiseMm rear end up, mm
-   */
-  public static double pitchRad(double frontDiveMm, double rearRiseMm, double wheelbaseMm) {
-    Values.positive("wheelbase mm", wheelbaseMm);
-    return Math.atan((frontDiveMm + rearRiseMm) / wheelbaseMm);
-  }
-
   /** Returns the distance from the front contact point square to the steering axis, mm. */
   public double normalTrailMm() {
     return radiusMm * Math.sin(rakeRad) - offsetMm;
@@ -87,25 +59,5 @@ public record Steering(double radiusMm, double rakeRad, double offsetMm) {
   /** Returns the wheel flop factor, ground trail × sin(rake) × cos(rake), mm. */
   public double flopMm() {
     return normalTrailMm() * Math.sin(rakeRad);
-  }
-
-  /** Returns this steering with the machine pitched, nose-down positive; same radius and offset. */
-  public Steering pitched(double noseDownRad) {
-    return new Steering(radiusMm, rakeRad - noseDownRad, offsetMm);
-  }
-
-  /** Returns the front wheel's camber at a steer angle, thin wheel and level frame, rad. */
-  public double camberRad(double steerRad) {
-    return Math.asin(Math.sin(rakeRad) * Math.sin(steerRad));
-  }
-
-  /**
-   * Returns how far the steering head drops when the bars are turned, mm, thin wheel, frame not
-   * pitching. The usual approximation is flop × (1 − cos steer).
-   */
-  public double headDropMm(double steerRad) {
-    double camber = camberRad(steerRad);
-    return radiusMm * (1 - Math.cos(camber))
-        - offsetMm * Math.sin(rakeRad) * (1 - Math.cos(steerRad));
   }
 }

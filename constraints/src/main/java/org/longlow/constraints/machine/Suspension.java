@@ -4,7 +4,7 @@ package org.longlow.constraints.machine;
  * One end's suspension: a path, stops and a linear spring seen at the wheel.
  *
  * <p>Force and rate are along the wheel's path: for a fork both springs together, for a swingarm
- * the spring rate times the motion ratio squared ({@link #wheelRate}).
+ * the spring rate times the motion ratio squared.
  *
  * @param path of the axle; its drawn position is travel 0
  * @param droopMm travel from drawn down to the top-out stop, mm, &gt;= 0
@@ -52,23 +52,6 @@ public record Suspension(
   /** Returns an end without springs, such as a rigid rear end. */
   public static Suspension rigid(WheelPath path) {
     return new Suspension(path, 0, 0, 0, 0);
-  }
-
-  /**
-   * Returns the wheel rate of a spring, N/mm: rate × ratio².
-   *
-   * @param motionRatio spring travel over wheel travel, &gt; 0
-   */
-  public static double wheelRate(double springRateNPerMm, double motionRatio) {
-    Values.positive("spring rate N/mm", springRateNPerMm);
-    Values.positive("motion ratio", motionRatio);
-    return springRateNPerMm * motionRatio * motionRatio;
-  }
-
-  /** Returns the spring force along the path at a travel, N. */
-  public double forceN(double travelMm) {
-    Values.within("travel mm", travelMm, -droopMm, bumpMm);
-    return preloadN + rateNPerMm * (travelMm + droopMm);
   }
 
   /** Returns where the wheel rests under a force along the path, N of any sign. */

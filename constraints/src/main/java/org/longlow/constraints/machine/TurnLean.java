@@ -31,30 +31,6 @@ public record TurnLean(double idealRollRad, double correctionRad) {
   }
 
   /**
-   * Returns the speed, m/s, at which a machine leans at {@code rollRad} on a radius: the limit
-   * speed when that is the touch-down roll. Suspension compression is left out.
-   */
-  public static double limitSpeedMs(
-      double rollRad, double radiusM, double cgHeightMm, double sectionRadiusMm) {
-    Values.positive("turn radius m", radiusM);
-    double tangent = Math.tan(idealRollRad(rollRad, cgHeightMm, sectionRadiusMm));
-    return Math.sqrt(Values.STANDARD_GRAVITY_MS2 * radiusM * tangent);
-  }
-
-  /**
-   * Returns the thin-tyre lean φi that goes with a total roll: tan φi = (h − t) sin φ / [t + (h −
-   * t) cos φ].
-   *
-   * @param rollRad rad, in [0, π/2)
-   */
-  public static double idealRollRad(double rollRad, double cgHeightMm, double sectionRadiusMm) {
-    Values.withinRad("roll", rollRad, 0, Math.PI / 2);
-    requireSection(cgHeightMm, sectionRadiusMm);
-    double arm = cgHeightMm - sectionRadiusMm;
-    return Math.atan2(arm * Math.sin(rollRad), sectionRadiusMm + arm * Math.cos(rollRad));
-  }
-
-  /**
    * Returns φi for a centre of gravity that lies off the middle plane: the angle at contact between
    * the vertical and the line to the centre, positive if the centre lies to the side leaned to.
    *
@@ -92,27 +68,5 @@ public record TurnLean(double idealRollRad, double correctionRad) {
   /** Returns the tyre load over its static value, 1/cos φi. */
   public double loadFactor() {
     return 1 / Math.cos(idealRollRad);
-  }
-
-  /** Returns the share of the load factor that the springs see, cos Δφ / cos φi. */
-  public double inPlaneFactor() {
-    return Math.cos(correctionRad) / Math.cos(idealRollRad);
-  }
-
-  /** Returns the sideways grip needed, tan φi; a dry road gives about 1. */
-  public double frictionNeeded() {
-    return Math.tan(idealRollRad);
-  }
-
-  /**
-   * Returns the extra compression of a wheel in the turn, mm.
-   *
-   * @param sprungLoadN static sprung load on the wheel, N
-   * @param wheelRateNPerMm spring rate at the wheel, N/mm, &gt; 0
-   */
-  public double extraCompressionMm(double sprungLoadN, double wheelRateNPerMm) {
-    Values.notNegative("sprung load N", sprungLoadN);
-    Values.positive("wheel rate N/mm", wheelRateNPerMm);
-    return sprungLoadN * (inPlaneFactor() - 1) / wheelRateNPerMm;
   }
 }

@@ -45,35 +45,4 @@ public record Tyre(
   public Tyre withMeasuredSectionRadiusMm(double radiusMm) {
     return new Tyre(freeRadiusMm, widthMm, radiusMm, nearEquivalent, true);
   }
-
-  /**
-   * Returns the radius standing on the ground under a load: R − N/k.
-   *
-   * @param loadN wheel load, N, &gt;= 0
-   * @param stiffnessNPerMm radial stiffness, N/mm, &gt; 0; 100 to 350 is usual for motorcycle tyres
-   *     (Cossalter, Motorcycle Dynamics, ch. 2, from memory)
-   */
-  public double staticRadiusMm(double loadN, double stiffnessNPerMm) {
-    Values.notNegative("wheel load N", loadN);
-    Values.positive("tyre stiffness N/mm", stiffnessNPerMm);
-    return freeRadiusMm - loadN / stiffnessNPerMm;
-  }
-
-  /** Returns the effective rolling radius, about R − deflection/3 (rule of thumb, from memory). */
-  public double rollingRadiusMm(double loadN, double stiffnessNPerMm) {
-    return freeRadiusMm - (freeRadiusMm - staticRadiusMm(loadN, stiffnessNPerMm)) / 3;
-  }
-
-  /**
-   * Returns the roll angle at which the tread edge reaches the ground: asin((tread/2)/ρ). The
-   * rounded section, and every lean figure, holds only up to here.
-   *
-   * @param treadWidthMm width across the tread edges, mm, &gt; 0
-   * @return rad in (0, π/2]; π/2 if the tread covers the whole half round or the section is thin
-   */
-  public double treadEdgeRollRad(double treadWidthMm) {
-    Values.positive("tread width mm", treadWidthMm);
-    double half = treadWidthMm / 2;
-    return half >= sectionRadiusMm ? Math.PI / 2 : Math.asin(half / sectionRadiusMm);
-  }
 }

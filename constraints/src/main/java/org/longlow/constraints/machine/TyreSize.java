@@ -6,10 +6,9 @@ import java.util.List;
  * A tyre size designation and the nominal dimensions that follow from it.
  *
  * <p>Metric sizes (ISO 5751, ETRTO section M): section height is width times aspect ratio, rim
- * diameter is exactly 25.4 mm per code unit; {@link #tabularDiameterMm()} uses the whole-millimetre
- * rim diameters of UN R75 instead (from memory). A real tyre may differ by about +4/−3 % of the
- * section height in radius and +4 to +10 % in width (UN R75, from memory): prefer a measured
- * figure, {@link Tyre#withMeasuredRadiusMm}.
+ * diameter is exactly 25.4 mm per code unit. A real tyre may differ by about +4/−3 % of the section
+ * height in radius and +4 to +10 % in width (UN R75, from memory): prefer a measured figure, {@link
+ * Tyre#withMeasuredRadiusMm}.
  *
  * <p>Alphabetic and inch sizes carry {@link #nearEquivalent()}: their tabulated dimensions were not
  * at hand and the figures are conversions, good to about 5 mm.
@@ -75,19 +74,6 @@ public record TyreSize(
     return TyreSizeReader.read(text);
   }
 
-  /**
-   * Returns the size written in {@code text}.
-   *
-   * @throws IllegalArgumentException with every fault, one a line
-   */
-  public static TyreSize parse(String text) {
-    Reading reading = read(text);
-    if (reading.size() == null) {
-      throw new IllegalArgumentException(String.join("\n", reading.faults()));
-    }
-    return reading.size();
-  }
-
   /** Returns the nominal rim diameter, 25.4 mm per code unit. */
   public double rimDiameterMm() {
     return MM_PER_CODE * rimCode;
@@ -96,11 +82,6 @@ public record TyreSize(
   /** Returns the nominal overall diameter: rim plus two section heights. */
   public double diameterMm() {
     return rimDiameterMm() + 2 * sectionHeightMm;
-  }
-
-  /** Returns the overall diameter on the whole-millimetre rim diameter of UN R75 (from memory). */
-  public double tabularDiameterMm() {
-    return Math.round(rimDiameterMm()) + 2 * sectionHeightMm;
   }
 
   /** Returns half of {@link #diameterMm()}. */
@@ -116,16 +97,6 @@ public record TyreSize(
   /** Returns true if the dimensions are a conversion and not the size's own. */
   public boolean nearEquivalent() {
     return series != Series.METRIC;
-  }
-
-  /**
-   * Returns the section width on another rim: S + 0.4 (fitted − measuring rim width), UN R75 6.1.1
-   * (from memory).
-   */
-  public double widthOnRimMm(double fittedRimWidthMm, double measuringRimWidthMm) {
-    Values.positive("fitted rim width mm", fittedRimWidthMm);
-    Values.positive("measuring rim width mm", measuringRimWidthMm);
-    return widthMm + 0.4 * (fittedRimWidthMm - measuringRimWidthMm);
   }
 
   /** Returns the tyre with these nominal dimensions. */

@@ -13,9 +13,6 @@ public sealed interface WheelPath permits WheelPath.Straight, WheelPath.Arc {
   /** Returns the axle at a travel within {@link #leastTravelMm} and {@link #mostTravelMm}. */
   PointMm axle(double travelMm);
 
-  /** Returns the travel at which the axle is at, or nearest to, a place. */
-  double travelMm(PointMm axle);
-
   /** Returns the travel at which the axle has risen by {@code riseMm} in body axes. */
   double travelForRiseMm(double riseMm);
 
@@ -86,11 +83,6 @@ public sealed interface WheelPath permits WheelPath.Straight, WheelPath.Arc {
     }
 
     @Override
-    public double travelMm(PointMm axle) {
-      return axle.minus(drawn).dot(up);
-    }
-
-    @Override
     public double travelForRiseMm(double riseMm) {
       return riseMm / up.z();
     }
@@ -128,10 +120,6 @@ public sealed interface WheelPath permits WheelPath.Straight, WheelPath.Arc {
       return drawn.distance(pivot);
     }
 
-    private double drawnRad() {
-      return drawn.minus(pivot).angleRad();
-    }
-
     /** +1 if a counter-clockwise turn raises the axle (axle ahead of the pivot). */
     private double sense() {
       return Math.signum(drawn.x() - pivot.x());
@@ -140,12 +128,6 @@ public sealed interface WheelPath permits WheelPath.Straight, WheelPath.Arc {
     @Override
     public PointMm axle(double travelMm) {
       return drawn.turnedAbout(pivot, sense() * travelMm / lengthMm());
-    }
-
-    @Override
-    public double travelMm(PointMm axle) {
-      double turn = axle.minus(pivot).angleRad() - drawnRad();
-      return sense() * Math.IEEEremainder(turn, 2 * Math.PI) * lengthMm();
     }
 
     @Override

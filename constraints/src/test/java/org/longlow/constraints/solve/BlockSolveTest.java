@@ -11,7 +11,6 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.longlow.constraints.solve.relation.Gaps;
 import org.longlow.constraints.solve.relation.Relations;
 
 /** Groups solved by their blocks answer as the same groups solved whole. */
@@ -127,12 +126,12 @@ class BlockSolveTest {
       switch (random.nextInt(6)) {
         case 0 ->
             b.limit(
-                "apart " + k, Gaps.distanceAtLeast(arms.get(k), arms.get(k + 1), Quantity.of(300)));
+                "apart " + k, Relations.distance(arms.get(k), arms.get(k + 1), Quantity.of(300)));
         case 1 ->
             b.limit(
                 "high " + k,
-                Gaps.atLeast(arms.get(k).z(), Quantity.of(f.pz[roots.get(k)] + 20)),
-                Gaps.distanceAtLeast(
+                Relations.equal(arms.get(k).z(), Quantity.of(f.pz[roots.get(k)] + 20)),
+                Relations.distance(
                     arms.get(k), f.pin((roots.get(k) + 1) % f.pins()), Quantity.of(100)));
         case 2 ->
             b.wish(
@@ -148,11 +147,12 @@ class BlockSolveTest {
                     arms.get(k + 1),
                     apart(b.build().start(), arms.get(k), arms.get(k + 1))
                         * random.nextDouble(0.98, 1.02)));
-        default -> b.limit("frame " + k, Gaps.atLeast(f.pin(k % f.pins()).x(), Quantity.of(-50)));
+        default ->
+            b.limit("frame " + k, Relations.equal(f.pin(k % f.pins()).x(), Quantity.of(-50)));
       }
     }
     if (oddity == 3) {
-      b.limit("no room", Gaps.atMost(f.pin(1).x(), Quantity.of(f.px[1] - 20)));
+      b.limit("no room", Relations.equal(Quantity.of(f.px[1] - 20), f.pin(1).x()));
     }
     return b.build();
   }
@@ -206,7 +206,7 @@ class BlockSolveTest {
       for (int[] bar : f.bars) {
         f.bar(b, bar, 1 + 0.002 * random.nextDouble(-1, 1));
       }
-      b.limit("above", Gaps.atLeast(f.pin(7).z(), Quantity.of(-100)));
+      b.limit("above", Relations.equal(f.pin(7).z(), Quantity.of(-100)));
       b.wish("idle", 5, Relations.fix(f.pin(6).x(), -300));
       Problem problem = x == null ? b.build() : b.build().withStart(x);
       if (blocks == null) {
@@ -277,7 +277,7 @@ class BlockSolveTest {
     b.tie("left", Relations.distance(a, p, 100));
     b.tie("right", Relations.distance(c, p, 100));
     b.tie("arm", Relations.distance(p, arm, 50));
-    b.limit("upper", Gaps.atLeast(p.z(), Quantity.of(10)));
+    b.limit("upper", Relations.equal(p.z(), Quantity.of(10)));
     Problem problem = b.build();
     Answer blocks = solve(problem, true);
     assertThat(blocks.inBlocks()).isZero();

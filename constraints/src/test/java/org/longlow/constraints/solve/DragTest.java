@@ -6,7 +6,7 @@ import static org.assertj.core.data.Offset.offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.longlow.constraints.solve.relation.Gaps;
+import org.longlow.constraints.solve.relation.Circles;
 import org.longlow.constraints.solve.relation.Relations;
 
 /** Dragging: nearest reachable point, ties at every step, limits slid along, branches kept. */
@@ -67,8 +67,8 @@ class DragTest {
   void limitIsSlidAlong() {
     Problem.Builder b = Problem.builder();
     Pt p = b.pin("pin", 0, 50);
-    b.limit("ground", Gaps.aboveGround(p));
-    b.limit("wall", Gaps.atMost(p.x(), Quantity.of(120)));
+    b.limit("ground", Relations.fix(p.z(), 0));
+    b.limit("wall", Relations.equal(Quantity.of(120), p.x()));
     Problem problem = b.build();
     DragSession drag = Solver.drag(problem, problem.start(), SolverSettings.DEFAULT, 0, 1);
     for (int k = 0; k <= 40; k++) {
@@ -163,7 +163,7 @@ class DragTest {
     Problem.Builder b = Problem.builder();
     Pt p = b.pin("p", 0, 10);
     Pt disc = b.fixedPin("disc", 100, 0);
-    b.limit("clear", Gaps.circlesApart(p, Quantity.of(0), disc, Quantity.of(50)));
+    b.limit("clear", Circles.tangentOutside(p, Quantity.of(0), disc, Quantity.of(50)));
     Problem problem = b.build();
     DragSession drag = Solver.drag(problem, problem.start(), SolverSettings.DEFAULT, 0, 1);
     double x = 0;

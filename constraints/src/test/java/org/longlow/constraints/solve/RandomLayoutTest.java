@@ -10,7 +10,6 @@ import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.longlow.constraints.solve.relation.Gaps;
 import org.longlow.constraints.solve.relation.Relations;
 
 /**
@@ -408,8 +407,8 @@ class RandomLayoutTest {
       Pt hand = b.pin("hand", size * random.nextDouble(-1, 1), size * random.nextDouble(-1, 1));
       b.tie("upper", Relations.distance(Pt.at(0, 0), elbow, a));
       b.tie("fore", Relations.distance(elbow, hand, c));
-      b.limit("out", Gaps.atLeast(hand.x(), Quantity.of(wanted)));
-      b.limit("up", Gaps.atLeast(hand.z(), Quantity.of(-3 * size)));
+      b.limit("out", Relations.equal(hand.x(), Quantity.of(wanted)));
+      b.limit("up", Relations.equal(hand.z(), Quantity.of(-3 * size)));
       Problem problem = b.build();
       SolveReport report = Solver.solve(problem);
       sound(report, "seed " + seed);

@@ -13,7 +13,6 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.longlow.constraints.solve.relation.Gaps;
 import org.longlow.constraints.solve.relation.Relations;
 
 /** Promises of the solver: order of rank, least change, invariance, honesty about odd layouts. */
@@ -181,7 +180,7 @@ class SolverBehaviourTest {
     Problem.Builder b = Problem.builder();
     Pt p = b.pin("p", 10, 90);
     b.tie("height", Relations.fix(p.z(), 50));
-    b.limit("wall", Gaps.atMost(p.x(), Quantity.of(40)));
+    b.limit("wall", Relations.equal(Quantity.of(40), p.x()));
     b.wish("forward", 1e-3, Relations.fix(p.x(), 100));
     b.wish("low", 1e6, Relations.fix(p.z(), 0));
     SolveReport report = Solver.solve(b.build());
@@ -340,10 +339,11 @@ class SolverBehaviourTest {
     for (int k = 0; k < 200; k++) {
       Problem.Builder b = Problem.builder();
       Pt p = b.pin("p", 60, 60);
-      b.limit("far enough", Gaps.distanceAtLeast(Pt.at(0, 0), p, Quantity.of(50)));
-      b.limit("near enough", Gaps.distanceAtMost(Pt.at(0, 0), p, Quantity.of(150)));
-      b.limit("above ground", Gaps.aboveGround(p));
-      b.limit("front", Gaps.atLeast(p.x(), Quantity.of(-20)));
+      b.limit("far enough", Relations.distance(Pt.at(0, 0), p, Quantity.of(50)));
+      b.limit(
+          "near enough", Relations.negative(Relations.distance(Pt.at(0, 0), p, Quantity.of(150))));
+      b.limit("above ground", Relations.fix(p.z(), 0));
+      b.limit("front", Relations.equal(p.x(), Quantity.of(-20)));
       double wx = random.nextDouble(-300, 300);
       double wz = random.nextDouble(-300, 300);
       b.wish("x", 1, Relations.fix(p.x(), wx));

@@ -77,7 +77,7 @@ final class Elevations {
     Page page = Page.round(onPage(drawing, options.denominator()), MARGIN_MM);
     h.raw("<figure>\n<div class=\"sheet\" tabindex=\"0\" role=\"group\" aria-label=\"");
     h.text("Elevation " + n + ": " + words).raw("\">\n");
-    h.raw(SvgWriter.inlineWithPrefix("elevation" + (n == 1 ? "" : n), Palette.CARD, page));
+    h.raw(SvgWriter.inline("elevation" + (n == 1 ? "" : n), Palette.CARD, page));
     h.raw("</div>\n");
     h.element("figcaption", caption(options, words, n));
     h.raw("</figure>\n");

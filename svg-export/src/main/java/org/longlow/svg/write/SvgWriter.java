@@ -2,10 +2,11 @@ package org.longlow.svg.write;
 
 import java.io.IOException;
 import java.io.OutputStream;
-import java.io.OutputStreamWriter;
-import java.io.Writer;
+import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
-import org.apache.batik.anim.dom.SVGDOMImplementation;
+import javax.xml.stream.XMLOutputFactory;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamWriter;
 import org.locationtech.jts.geom.CoordinateSequence;
 import org.locationtech.jts.geom.LineString;
 import org.longlow.svg.drawing.Layer;
@@ -15,9 +16,6 @@ import org.longlow.svg.drawing.Palette;
 import org.longlow.svg.drawing.Style;
 import org.longlow.svg.drawing.Tone;
 import org.longlow.svg.page.Page;
-import org.w3c.dom.Document;
-import org.w3c.dom.Element;
-import org.w3c.dom.Node;
 
 /**
  * Writes pages as SVG 1.1.
@@ -25,121 +23,151 @@ import org.w3c.dom.Node;
  * <p>{@code width} and {@code height} are in mm and the {@code viewBox} has the same figures, so
  * one user unit is 1 mm. Every layer is a group with the layer's id and a {@code title}; marks with
  * a subject carry it in {@code data-subject}. Words stay words in a sans-serif font. The background
- * is painted only when the palette's paper is not white.
+ * is painted only when the palette's paper is not white. Attributes are in alphabetical order.
  */
 public final class SvgWriter {
 
-  private static final String SVG = SVGDOMImplementation.SVG_NAMESPACE_URI;
+  private static final String SVG = "http://www.w3.org/2000/svg";
+  private static final String XLINK = "http://www.w3.org/1999/xlink";
 
   /** Fonts of one common metric first, then whatever sans-serif the reader has. */
   private static final String FONTS = "Liberation Sans, Arial, Helvetica, sans-serif";
 
-  private SvgWriter() {}
+  /** The JDK's own, whatever else lies on the class path. */
+  private static final XMLOutputFactory XML = XMLOutputFactory.newDefaultFactory();
+
+  private final XMLStreamWriter xml;
+  private final Page page;
+  private final Palette palette;
+
+  private SvgWriter(XMLStreamWriter xml, Page page, Palette palette) {
+    this.xml = xml;
+    this.page = page;
+    this.palette = palette;
+  }
 
   /** Writes one page as a complete SVG document in UTF-8; the stream is flushed, not closed. */
   public static void write(Page page, Palette palette, OutputStream out) throws IOException {
-    Document document = document(page, palette, "");
-    Writer writer = new OutputStreamWriter(out, StandardCharsets.UTF_8);
-    writer.write("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
-    writer.write(XmlText.of(document.getDocumentElement()));
-    writer.write("\n");
-    writer.flush();
+    String text =
+        "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + element(page, palette, "") + "\n";
+    out.write(text.getBytes(StandardCharsets.UTF_8));
+    out.flush();
   }
 
   /**
    * Returns pages as {@code svg} elements to be set into an HTML page, one after the other. Ids
-   * start with {@code page1-}, {@code page2-} ... so that they stay unique.
+   * start with the prefix and {@code 1-}, {@code 2-} ... so that they stay unique.
    */
-  public static String inline(Palette palette, Page... pages) {
-    return inlineWithPrefix("page", palette, pages);
-  }
-
-  /**
-   * As {@link #inline}, with ids starting with the given prefix, for several calls in one HTML
-   * page.
-   */
-  public static String inlineWithPrefix(String prefix, Palette palette, Page... pages) {
+  public static String inline(String prefix, Palette palette, Page... pages) {
     if (!prefix.matches("[A-Za-z][A-Za-z0-9_-]*")) {
       throw new IllegalArgumentException(
           "id prefix '" + prefix + "' must start with a letter and hold only letters, digits, _ -");
     }
     StringBuilder out = new StringBuilder();
     for (int i = 0; i < pages.length; i++) {
-      Document document = document(pages[i], palette, prefix + (i + 1) + "-");
-      out.append(XmlText.of(document.getDocumentElement())).append('\n');
+      out.append(element(pages[i], palette, prefix + (i + 1) + "-")).append('\n');
     }
     return out.toString();
   }
 
-  private static Document document(Page page, Palette palette, String idPrefix) {
-    Document doc = SVGDOMImplementation.getDOMImplementation().createDocument(SVG, "svg", null);
-    Element root = doc.getDocumentElement();
-    String width = Decimals.of(page.paper().widthMm());
-    String height = Decimals.of(page.paper().heightMm());
-    root.setAttributeNS(null, "width", width + "mm");
-    root.setAttributeNS(null, "height", height + "mm");
-    root.setAttributeNS(null, "viewBox", "0 0 " + width + " " + height);
-    root.setAttributeNS(null, "font-family", FONTS);
-    root.setAttributeNS(null, "fill-rule", "evenodd");
-    root.setAttributeNS(null, "stroke-linejoin", "round");
-    if (!page.title().isEmpty()) {
-      root.setAttributeNS(null, "role", "img");
-      title(root, page.title());
+  private static String element(Page page, Palette palette, String idPrefix) {
+    StringWriter out = new StringWriter();
+    try {
+      XMLStreamWriter xml = XML.createXMLStreamWriter(out);
+      new SvgWriter(xml, page, palette).root(idPrefix);
+      xml.flush();
+    } catch (XMLStreamException e) {
+      throw new IllegalStateException("a page could not be put into words of XML", e);
     }
-    if (!palette.isWhitePaper()) {
-      Element back = child(root, "rect");
-      back.setAttributeNS(null, "width", width);
-      back.setAttributeNS(null, "height", height);
-      back.setAttributeNS(null, "fill", colour(palette, Tone.PAPER));
-    }
-    for (Layer layer : page.layers()) {
-      Element group = child(root, "g");
-      group.setAttributeNS(null, "id", idPrefix + layer.id());
-      title(group, layer.title());
-      for (Mark mark : layer.marks()) {
-        if (mark instanceof Mark.Shape shape) {
-          shape(group, page, palette, shape);
-        } else if (mark instanceof Mark.Words words) {
-          words(group, page, palette, words);
-        }
-      }
-      newLine(group);
-    }
-    newLine(root);
-    return doc;
+    return out.toString();
   }
 
-  private static void shape(Element group, Page page, Palette palette, Mark.Shape shape) {
+  /** Also spells out the standard's defaults, so that a file is the same to the byte as it was. */
+  private void root(String idPrefix) throws XMLStreamException {
+    String width = Decimals.of(page.paper().widthMm());
+    String height = Decimals.of(page.paper().heightMm());
+    xml.writeStartElement("svg");
+    xml.writeAttribute("contentScriptType", "text/ecmascript");
+    xml.writeAttribute("contentStyleType", "text/css");
+    xml.writeAttribute("fill-rule", "evenodd");
+    xml.writeAttribute("font-family", FONTS);
+    xml.writeAttribute("height", height + "mm");
+    xml.writeAttribute("preserveAspectRatio", "xMidYMid meet");
+    if (!page.title().isEmpty()) {
+      xml.writeAttribute("role", "img");
+    }
+    xml.writeAttribute("stroke-linejoin", "round");
+    xml.writeAttribute("version", "1.0");
+    xml.writeAttribute("viewBox", "0 0 " + width + " " + height);
+    xml.writeAttribute("width", width + "mm");
+    xml.writeDefaultNamespace(SVG);
+    xml.writeNamespace("xlink", XLINK);
+    xml.writeAttribute("zoomAndPan", "magnify");
+    if (!page.title().isEmpty()) {
+      title(page.title());
+    }
+    if (!palette.isWhitePaper()) {
+      newLine();
+      xml.writeEmptyElement("rect");
+      xml.writeAttribute("fill", colour(Tone.PAPER));
+      xml.writeAttribute("height", height);
+      xml.writeAttribute("width", width);
+    }
+    for (Layer layer : page.layers()) {
+      layer(layer, idPrefix);
+    }
+    newLine();
+    xml.writeEndElement();
+  }
+
+  private void layer(Layer layer, String idPrefix) throws XMLStreamException {
+    newLine();
+    xml.writeStartElement("g");
+    xml.writeAttribute("id", idPrefix + layer.id());
+    title(layer.title());
+    for (Mark mark : layer.marks()) {
+      if (mark instanceof Mark.Shape shape) {
+        shape(shape);
+      } else if (mark instanceof Mark.Words words) {
+        words(words);
+      }
+    }
+    newLine();
+    xml.writeEndElement();
+  }
+
+  private void shape(Mark.Shape shape) throws XMLStreamException {
     StringBuilder d = new StringBuilder();
     for (LineString line : Lines.of(shape.geometry())) {
-      line(d, line, page);
+      line(d, line);
     }
     if (d.isEmpty()) {
       return;
     }
     Style style = shape.style();
-    Element e = child(group, "path");
-    subject(e, shape.subject());
-    e.setAttributeNS(null, "d", d.toString());
-    e.setAttributeNS(null, "fill", style.fill() == null ? "none" : colour(palette, style.fill()));
+    newLine();
+    xml.writeEmptyElement("path");
+    xml.writeAttribute("d", d.toString());
+    subject(shape.subject());
+    xml.writeAttribute("fill", style.fill() == null ? "none" : colour(style.fill()));
     if (style.fill() != null && style.fillOpacity() < 1) {
-      e.setAttributeNS(null, "fill-opacity", Decimals.of(style.fillOpacity()));
+      xml.writeAttribute("fill-opacity", Decimals.of(style.fillOpacity()));
     }
     if (style.stroke() != null) {
-      e.setAttributeNS(null, "stroke", colour(palette, style.stroke()));
-      e.setAttributeNS(null, "stroke-width", Decimals.of(style.strokeMm()));
+      xml.writeAttribute("stroke", colour(style.stroke()));
       double[] dashes = style.line().dashes(style.strokeMm());
       if (dashes.length > 0) {
         StringBuilder list = new StringBuilder();
         for (double dash : dashes) {
           Decimals.append(list.isEmpty() ? list : list.append(' '), dash);
         }
-        e.setAttributeNS(null, "stroke-dasharray", list.toString());
+        xml.writeAttribute("stroke-dasharray", list.toString());
       }
+      xml.writeAttribute("stroke-width", Decimals.of(style.strokeMm()));
     }
   }
 
-  private static void line(StringBuilder d, LineString line, Page page) {
+  private void line(StringBuilder d, LineString line) {
     CoordinateSequence points = line.getCoordinateSequence();
     boolean closed = Lines.isClosed(line);
     int n = closed ? points.size() - 1 : points.size();
@@ -153,7 +181,7 @@ public final class SvgWriter {
     }
   }
 
-  private static void words(Element group, Page page, Palette palette, Mark.Words words) {
+  private void words(Mark.Words words) throws XMLStreamException {
     String text = Lettering.printable(words.text());
     if (text.isBlank()) {
       return;
@@ -164,45 +192,42 @@ public final class SvgWriter {
     double drop = words.anchor().up() * words.heightMm();
     String x = Decimals.of(words.x() + drop * Math.sin(a));
     String y = Decimals.of(page.down(words.y() - drop * Math.cos(a)));
-    Element e = child(group, "text");
-    subject(e, words.subject());
-    e.setAttributeNS(null, "x", x);
-    e.setAttributeNS(null, "y", y);
-    e.setAttributeNS(null, "font-size", Decimals.of(Lettering.fontSize(words.heightMm())));
-    e.setAttributeNS(null, "fill", colour(palette, words.tone()));
+    newLine();
+    xml.writeStartElement("text");
+    subject(words.subject());
+    xml.writeAttribute("fill", colour(words.tone()));
+    xml.writeAttribute("font-size", Decimals.of(Lettering.fontSize(words.heightMm())));
     if (words.anchor().along() > 0) {
-      e.setAttributeNS(null, "text-anchor", words.anchor().along() < 1 ? "middle" : "end");
+      xml.writeAttribute("text-anchor", words.anchor().along() < 1 ? "middle" : "end");
     }
     String turn = Decimals.of(-words.rotationDeg());
     if (!turn.equals("0")) {
-      e.setAttributeNS(null, "transform", "rotate(" + turn + " " + x + " " + y + ")");
+      xml.writeAttribute("transform", "rotate(" + turn + " " + x + " " + y + ")");
     }
-    e.appendChild(e.getOwnerDocument().createTextNode(text));
+    xml.writeAttribute("x", x);
+    xml.writeAttribute("y", y);
+    xml.writeCharacters(text);
+    xml.writeEndElement();
   }
 
-  private static void subject(Element e, String subject) {
+  private void subject(String subject) throws XMLStreamException {
     if (!subject.isEmpty()) {
-      e.setAttributeNS(null, "data-subject", Lettering.printable(subject));
+      xml.writeAttribute("data-subject", Lettering.printable(subject));
     }
   }
 
-  private static void title(Element parent, String text) {
-    child(parent, "title")
-        .appendChild(parent.getOwnerDocument().createTextNode(Lettering.printable(text)));
+  private void title(String text) throws XMLStreamException {
+    newLine();
+    xml.writeStartElement("title");
+    xml.writeCharacters(Lettering.printable(text));
+    xml.writeEndElement();
   }
 
-  private static Element child(Element parent, String name) {
-    newLine(parent);
-    Element e = parent.getOwnerDocument().createElementNS(SVG, name);
-    parent.appendChild(e);
-    return e;
+  private void newLine() throws XMLStreamException {
+    xml.writeCharacters("\n");
   }
 
-  private static void newLine(Node parent) {
-    parent.appendChild(parent.getOwnerDocument().createTextNode("\n"));
-  }
-
-  private static String colour(Palette palette, Tone tone) {
+  private String colour(Tone tone) {
     return palette.of(tone).toHex();
   }
 }

@@ -107,14 +107,4 @@ public final class Circles {
         b,
         radiusB);
   }
-
-  /** Two circles share their centre. */
-  public static Relation[] concentric(Pt a, Pt b) {
-    return Relations.coincide(a, b);
-  }
-
-  /** Two circles are equally large. */
-  public static Relation equalRadius(Quantity radiusA, Quantity radiusB) {
-    return Relations.equal(radiusA, radiusB);
-  }
 }

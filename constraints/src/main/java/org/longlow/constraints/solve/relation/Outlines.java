@@ -1,38 +1,17 @@
 package org.longlow.constraints.solve.relation;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.longlow.constraints.solve.Pt;
 import org.longlow.constraints.solve.Relation;
 
 /**
- * Relations between a point and a line of several legs or a closed outline, mm.
+ * Relations between a point and a closed outline, mm.
  *
  * <p>The nearest leg decides, so derivatives jump where two legs are equally near; a solver step
  * may cross such a place but a layout does not come to rest on one unless it lies on a corner.
  */
 public final class Outlines {
   private Outlines() {}
-
-  /**
-   * Signed distance of a point from the nearest leg, left of its direction positive; zero on the
-   * line.
-   *
-   * @param legs at least 2 points, open; repeat the first at the end for a closed line
-   */
-  public static Relation onPolyline(Pt p, List<Pt> legs) {
-    if (legs.size() < 2) {
-      throw new IllegalArgumentException(
-          "a line of legs needs at least 2 points, got " + legs.size());
-    }
-    Object[] inputs = new Object[legs.size() + 1];
-    inputs[0] = p;
-    for (int i = 0; i < legs.size(); i++) {
-      inputs[i + 1] = legs.get(i);
-    }
-    int count = legs.size() - 1;
-    return LocalRelation.of((u, du) -> nearestLeg(u, du, count), inputs);
-  }
 
   /**
    * Room of a point inside a closed outline: its distance from the nearest edge, negative outside.
@@ -63,22 +42,6 @@ public final class Outlines {
           return sign * distance;
         },
         inputs);
-  }
-
-  /**
-   * Rooms of a point inside a convex outline, one smooth relation for each edge.
-   *
-   * @param ring at least 3 corners anticlockwise, not repeated at the end
-   */
-  public static List<Relation> insideConvex(Pt p, List<Pt> ring) {
-    if (ring.size() < 3) {
-      throw new IllegalArgumentException("an outline needs at least 3 corners, got " + ring.size());
-    }
-    List<Relation> edges = new ArrayList<>();
-    for (int i = 0; i < ring.size(); i++) {
-      edges.add(Relations.pointOnLine(p, ring.get(i), ring.get((i + 1) % ring.size())));
-    }
-    return edges;
   }
 
   private static double nearestLeg(double[] u, double[] du, int count) {

@@ -88,30 +88,16 @@ public final class Paths {
    * length is that round the larger.
    */
   public static Relation openBelt(Pt a, Quantity radiusA, Pt b, Quantity radiusB, Quantity length) {
-    return twoWheels(a, radiusA, b, radiusB, length, -1);
-  }
-
-  /**
-   * Length of a crossed belt round two wheels less a length: 2 C cos b + (r1 + r2)(pi + 2 b), sin b
-   * = (r1 + r2) / C.
-   */
-  public static Relation crossedBelt(
-      Pt a, Quantity radiusA, Pt b, Quantity radiusB, Quantity length) {
-    return twoWheels(a, radiusA, b, radiusB, length, 1);
-  }
-
-  private static Relation twoWheels(
-      Pt a, Quantity radiusA, Pt b, Quantity radiusB, Quantity length, double sign) {
     return LocalRelation.of(
         (u, du) -> {
           double dx = u[3] - u[0];
           double dz = u[4] - u[1];
           double c = Math.hypot(dx, dz);
-          double step = u[5] + sign * u[2];
+          double step = u[5] - u[2];
           double sine = c > Math.abs(step) ? step / c : Math.signum(step);
           double angle = Math.asin(sine);
           double cos = Math.sqrt(Math.max(0, 1 - sine * sine));
-          double wrapA = Math.PI + sign * 2 * angle;
+          double wrapA = Math.PI - 2 * angle;
           double wrapB = Math.PI + 2 * angle;
           if (du != null) {
             // A taut belt is as short as it can be, so to first order only the free ends'

@@ -69,20 +69,6 @@ public final class Relations {
         value);
   }
 
-  /** An angle measure equals another, rad, wrapped; as arc. */
-  public static Relation equalAngle(Quantity measure, Quantity value) {
-    return LocalRelation.of(
-        (u, du) -> {
-          if (du != null) {
-            du[0] = ARC_RADIUS_MM;
-            du[1] = -ARC_RADIUS_MM;
-          }
-          return ARC_RADIUS_MM * Angles.wrap(u[0] - u[1]);
-        },
-        measure,
-        value);
-  }
-
   /** A coordinate or measure keeps a value. */
   public static Relation fix(Quantity measure, double value) {
     return equal(measure, Quantity.of(value));

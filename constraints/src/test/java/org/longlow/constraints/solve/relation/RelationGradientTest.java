@@ -63,7 +63,6 @@ class RelationGradientTest {
     all.put("horizontal", Relations.horizontal(a, b, FORMULA));
     all.put("vertical", Relations.vertical(a, b, q));
     all.put("equal", Relations.equal(FORMULA, q));
-    all.put("equal angle", Relations.equalAngle(q, r));
     all.put("angle to horizontal", Relations.angleToHorizontal(a, b, q));
     all.put("angle to vertical", Relations.angleToVertical(a, b, FORMULA));
     all.put("angle between", Relations.angleBetween(a, b, c, d, q));
@@ -86,11 +85,9 @@ class RelationGradientTest {
     all.put("tangent right", Circles.tangentLine(a, FORMULA, b, c, Circles.Side.RIGHT));
     all.put("tangent outside", Circles.tangentOutside(a, q, b, r));
     all.put("tangent inside", Circles.tangentInside(a, q, b, FORMULA));
-    all.put("on polyline", Outlines.onPolyline(a, List.of(b, c, d, e)));
     all.put("inside outline", Outlines.inside(a, List.of(b, c, d, still)));
     all.put("tube", Paths.tubeLength(List.of(a, b, c, d, e), q, FORMULA));
     all.put("open belt", Paths.openBelt(a, q, b, r, FORMULA));
-    all.put("crossed belt", Paths.crossedBelt(a, q, b, r, FORMULA));
     all.put("chain", Paths.chain(a, 15, b, 42, 1.5, q));
     all.put(
         "belt",
@@ -100,10 +97,9 @@ class RelationGradientTest {
                 new Paths.Wheel(b, r, Circles.Side.RIGHT),
                 new Paths.Wheel(c, Quantity.of(2), Circles.Side.LEFT)),
             FORMULA));
-    all.put("above ground", Gaps.aboveGround(a, q));
-    all.put("distance at most", Gaps.distanceAtMost(a, b, q));
-    all.put("angle at most", Gaps.angleAtMost(a, b, q));
-    all.put("circle within", Gaps.circleWithin(a, q, b, r));
+    all.put("height", Relations.equal(a.z(), q));
+    all.put("turned angle", Relations.negative(Relations.angleToHorizontal(a, b, q)));
+    all.put("turned inside", Relations.negative(Circles.tangentInside(a, q, b, r)));
     return all;
   }
 
