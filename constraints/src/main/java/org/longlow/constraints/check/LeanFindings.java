@@ -43,12 +43,19 @@ final class LeanFindings {
   /** A roll is found to within this, rad. */
   private static final double FOUND_RAD = 1e-7;
 
+  /** More than the last digits of a height can err, mm. */
+  private static final double ROUNDING_MM = 1e-6;
+
   private final Layout layout;
   private final Wheels wheels;
 
   /** Something that may touch: a part, or a person with boots and all. */
   private record Thing(
       String name, Optional<PartShape> part, List<Prism> body, Optional<Rider.Seated> person) {
+    List<Prism> body(Turning turning, Turning.State state) {
+      return part.map(p -> turning.body(p, state)).orElse(body);
+    }
+
     boolean folds() {
       return part.filter(p -> p.part() instanceof Part.Rest r && r.folds()).isPresent();
     }
@@ -216,7 +223,7 @@ final class LeanFindings {
     }
     int last = Math.min(turning.steps() - 1, (int) Math.ceil(most / Turning.STEP_RAD));
     for (int step = 0; step <= last; step++) {
-      if (lowest(thing, left, turning, turning.step(step)).heightMm() <= 0) {
+      if (reachesRoad(thing, left, turning, turning.step(step))) {
         double roll =
             step == 0
                 ? 0
@@ -258,10 +265,9 @@ final class LeanFindings {
   private record Low(double heightMm, PointMm at) {}
 
   private static Low lowest(Thing thing, boolean left, Turning turning, Turning.State state) {
-    List<Prism> body = thing.part().map(p -> turning.shape(p, state).prisms()).orElse(thing.body());
     double least = Double.POSITIVE_INFINITY;
     Coordinate at = null;
-    for (Prism prism : body) {
+    for (Prism prism : thing.body(turning, state)) {
       double y = left ? prism.across().to() : -prism.across().from();
       Envelope box = prism.outline().getEnvelopeInternal();
       if (y <= 0 || box.isNull() || corner(box, y, state) >= Math.min(least, 1e3)) {
@@ -276,6 +282,24 @@ final class LeanFindings {
       }
     }
     return new Low(least, at == null ? PointMm.ORIGIN : new PointMm(at.x, at.y));
+  }
+
+  /** Returns whether its lowest point is on the road or in it; most things are far above it. */
+  private static boolean reachesRoad(
+      Thing thing, boolean left, Turning turning, Turning.State state) {
+    for (Prism prism : thing.body(turning, state)) {
+      double y = left ? prism.across().to() : -prism.across().from();
+      Envelope box = prism.outline().getEnvelopeInternal();
+      if (y <= 0 || box.isNull() || corner(box, y, state) > ROUNDING_MM) {
+        continue;
+      }
+      for (Coordinate c : prism.outline().getCoordinates()) {
+        if (state.heightMm(c.x, y, c.y) <= 0) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   /** Height over the road is linear in x and z, so that a corner of the box is lowest. */

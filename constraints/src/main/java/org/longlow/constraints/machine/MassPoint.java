@@ -36,17 +36,39 @@ public record MassPoint(double massKg, PointMm at, double yMm) {
    * @throws IllegalArgumentException if together they weigh nothing
    */
   public static MassPoint total(List<MassPoint> masses) {
-    double mass = 0;
-    double mx = 0;
-    double my = 0;
-    double mz = 0;
-    for (MassPoint m : masses) {
-      mass += m.massKg;
-      mx += m.massKg * m.at.x();
-      my += m.massKg * m.yMm;
-      mz += m.massKg * m.at.z();
+    return Sum.of(masses).total();
+  }
+
+  /** Masses added up so far, to be added to: mass, kg, and its moments about the axes, kg mm. */
+  record Sum(double massKg, double momentX, double momentY, double momentZ) {
+
+    static Sum of(List<MassPoint> masses) {
+      double mass = 0;
+      double mx = 0;
+      double my = 0;
+      double mz = 0;
+      for (MassPoint m : masses) {
+        mass += m.massKg;
+        mx += m.massKg * m.at.x();
+        my += m.massKg * m.yMm;
+        mz += m.massKg * m.at.z();
+      }
+      return new Sum(mass, mx, my, mz);
     }
-    Values.positive("total mass kg", mass);
-    return new MassPoint(mass, new PointMm(mx / mass, mz / mass), my / mass);
+
+    Sum plus(MassPoint m) {
+      return new Sum(
+          massKg + m.massKg,
+          momentX + m.massKg * m.at.x(),
+          momentY + m.massKg * m.yMm,
+          momentZ + m.massKg * m.at.z());
+    }
+
+    /** Returns all as one mass at their common centre. */
+    MassPoint total() {
+      Values.positive("total mass kg", massKg);
+      return new MassPoint(
+          massKg, new PointMm(momentX / massKg, momentZ / massKg), momentY / massKg);
+    }
   }
 }

@@ -1,6 +1,5 @@
 package org.longlow.constraints.machine;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.longlow.rider.geom.PointMm;
 
@@ -60,9 +59,8 @@ public record StaticSag(
       this(suspension, unsprung, freeRadiusMm, Double.POSITIVE_INFINITY);
     }
 
-    private MassPoint unsprungAt(double travelMm) {
-      PointMm moved =
-          suspension.path().axle(travelMm).minus(suspension.path().axle(0)).plus(unsprung.at());
+    private MassPoint unsprungAt(PointMm axle, PointMm axleAsDrawn) {
+      PointMm moved = axle.minus(axleAsDrawn).plus(unsprung.at());
       return new MassPoint(unsprung.massKg(), moved, unsprung.yMm());
     }
   }
@@ -80,11 +78,22 @@ public record StaticSag(
     double rearTravel = 0;
     double frontRadius = front.freeRadiusMm();
     double rearRadius = rear.freeRadiusMm();
+    PointMm frontDrawn = front.suspension().path().axle(0);
+    PointMm rearDrawn = rear.suspension().path().axle(0);
+    MassPoint.Sum carried = MassPoint.Sum.of(sprung);
     for (int round = 0; ; round++) {
       PointMm frontAxle = front.suspension().path().axle(frontTravel);
       PointMm rearAxle = rear.suspension().path().axle(rearTravel);
       RigidMotion placement = GroundPlane.stand(rearAxle, rearRadius, frontAxle, frontRadius);
-      AxleLoads loads = loads(front, rear, sprung, frontTravel, rearTravel, placement);
+      MassPoint total =
+          carried
+              .plus(front.unsprungAt(frontAxle, frontDrawn))
+              .plus(rear.unsprungAt(rearAxle, rearDrawn))
+              .total();
+      AxleLoads loads =
+          new AxleLoads(
+              placement.apply(frontAxle).x(),
+              new MassPoint(total.massKg(), placement.apply(total.at()), total.yMm()));
       Suspension.Rest frontRest = rest(front, loads.frontN(), frontTravel, placement, loadFactor);
       Suspension.Rest rearRest = rest(rear, loads.rearN(), rearTravel, placement, loadFactor);
       double newFront = radius(front, loads.frontN() * loadFactor);
@@ -103,22 +112,6 @@ public record StaticSag(
       frontRadius = newFront;
       rearRadius = newRear;
     }
-  }
-
-  private static AxleLoads loads(
-      End front,
-      End rear,
-      List<MassPoint> sprung,
-      double frontTravel,
-      double rearTravel,
-      RigidMotion placement) {
-    List<MassPoint> all = new ArrayList<>(sprung);
-    all.add(front.unsprungAt(frontTravel));
-    all.add(rear.unsprungAt(rearTravel));
-    MassPoint total = MassPoint.total(all);
-    double wheelbase = placement.apply(front.suspension().path().axle(frontTravel)).x();
-    return new AxleLoads(
-        wheelbase, new MassPoint(total.massKg(), placement.apply(total.at()), total.yMm()));
   }
 
   private static Suspension.Rest rest(

@@ -73,6 +73,13 @@ public final class Shapes {
     return filled(stand, leg, across, places);
   }
 
+  /** Returns the body of a part alone, stands stowed: less work than all of its shape. */
+  public static List<Prism> body(Part part, Places places) {
+    return part instanceof Part.Front front
+        ? frontBody(front, places)
+        : of(part, places, false).prisms();
+  }
+
   private static PartShape wheel(Part.Wheel wheel, Places places) {
     Tyre tyre = Tyres.of(wheel, places);
     Geometry disc = Curves.disc(places.pin(wheel.axle()), tyre.freeRadiusMm());
@@ -82,23 +89,9 @@ public final class Shapes {
 
   private static PartShape front(Part.Front front, Places places) {
     double d = places.value(front.tube());
-    double y = places.value(front.y());
-    PointMm top = places.pin(front.top());
-    PointMm bottom = places.pin(front.bottom());
-    PointMm axle = places.pin(front.axle());
-    List<Interval> legs =
-        List.of(new Interval(y - d / 2, y + d / 2), new Interval(-y - d / 2, -y + d / 2));
-    List<PointMm> path =
-        front.pivot().isPresent()
-            ? List.of(bottom, places.pin(front.pivot().get()), axle)
-            : List.of(top, axle);
-    List<Prism> prisms = new ArrayList<>();
-    prisms.add(stem(front, places));
-    for (int i = 1; i < path.size(); i++) {
-      Geometry bar = Curves.bar(path.get(i - 1), path.get(i), d);
-      legs.forEach(l -> prisms.add(new Prism(bar, l)));
-    }
-    Geometry outline = Curves.rounded(List.of(List.of(top, bottom), path), d);
+    List<PointMm> stem = List.of(places.pin(front.top()), places.pin(front.bottom()));
+    Geometry outline = Curves.rounded(List.of(stem, legs(front, places)), d);
+    List<Prism> prisms = frontBody(front, places);
     return new PartShape(front, outline, prisms, mass(front, 0, places), centre(outline), 0);
   }
 
@@ -111,6 +104,29 @@ public final class Shapes {
     return new Prism(
         Curves.bar(places.pin(front.top()), places.pin(front.bottom()), d),
         new Interval(-d / 2, d / 2));
+  }
+
+  private static List<Prism> frontBody(Part.Front front, Places places) {
+    double d = places.value(front.tube());
+    double y = places.value(front.y());
+    List<Interval> sides =
+        List.of(new Interval(y - d / 2, y + d / 2), new Interval(-y - d / 2, -y + d / 2));
+    List<Prism> prisms = new ArrayList<>();
+    prisms.add(stem(front, places));
+    List<PointMm> path = legs(front, places);
+    for (int i = 1; i < path.size(); i++) {
+      Geometry bar = Curves.bar(path.get(i - 1), path.get(i), d);
+      sides.forEach(side -> prisms.add(new Prism(bar, side)));
+    }
+    return prisms;
+  }
+
+  /** The legs of a front system in side view, down to the axle. */
+  private static List<PointMm> legs(Part.Front front, Places places) {
+    PointMm axle = places.pin(front.axle());
+    return front.pivot().isPresent()
+        ? List.of(places.pin(front.bottom()), places.pin(front.pivot().get()), axle)
+        : List.of(places.pin(front.top()), axle);
   }
 
   private static PartShape tube(Part.Tube tube, Places places) {

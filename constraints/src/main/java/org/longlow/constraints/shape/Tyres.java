@@ -9,6 +9,9 @@ import org.longlow.constraints.machine.TyreSize;
 /** Tyres of wheels: measured figures where the layout gives them, else those of the size. */
 public final class Tyres {
 
+  /** Sizes as read, by their text: every stance and turn asks for the same few. */
+  private static final Memo<String, TyreSize.Reading> READ = new Memo<>(32, TyreSize::read);
+
   private Tyres() {}
 
   /**
@@ -23,7 +26,7 @@ public final class Tyres {
       double width = need(wheel, wheel.width(), "width", places);
       tyre = new Tyre(radius, width, width / 2, false, true);
     } else {
-      TyreSize.Reading reading = TyreSize.read(wheel.tyre());
+      TyreSize.Reading reading = READ.of(wheel.tyre());
       if (reading.size() == null) {
         throw new IllegalArgumentException(
             "tyre of " + wheel.name() + ": " + String.join("; ", reading.faults()));

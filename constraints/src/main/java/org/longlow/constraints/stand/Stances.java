@@ -18,6 +18,7 @@ import org.longlow.constraints.machine.StaticSag;
 import org.longlow.constraints.machine.Suspension;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.shape.Prism;
 import org.longlow.constraints.shape.Shapes;
 import org.longlow.rider.geom.OutOfRange;
 
@@ -158,8 +159,19 @@ public final class Stances {
     if (pins.size() > 1) {
       return Shapes.of(shape.part(), after, false);
     }
-    String pin = pins.get(0);
-    return shape.moved(new RigidMotion(0, after.pin(pin).minus(before.pin(pin))));
+    return shape.moved(shift(pins.get(0), before, after));
+  }
+
+  /** Returns the body of {@link #moved} alone. */
+  static List<Prism> movedBody(PartShape shape, Places before, Places after) {
+    List<String> pins = shape.part().pins();
+    return pins.size() > 1
+        ? Shapes.body(shape.part(), after)
+        : shape.moved(shift(pins.get(0), before, after)).prisms();
+  }
+
+  private static RigidMotion shift(String pin, Places before, Places after) {
+    return new RigidMotion(0, after.pin(pin).minus(before.pin(pin)));
   }
 
   private static boolean movesBetween(List<String> pins, Places before, Places after) {

@@ -1,6 +1,9 @@
 package org.longlow.constraints.stand;
 
 import java.util.HashSet;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.longlow.constraints.machine.LeanClearance;
 import org.longlow.constraints.machine.StaticSag;
@@ -8,6 +11,7 @@ import org.longlow.constraints.machine.TurnLean;
 import org.longlow.constraints.machine.Tyre;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.shape.Prism;
 import org.longlow.constraints.shape.Tyres;
 import org.longlow.rider.geom.PointMm;
 
@@ -38,6 +42,7 @@ public final class Turning {
   private final double crownMm;
   private final State[] steps;
   private final Set<String> onWheels = new HashSet<>();
+  private final Map<State, Places> places = new IdentityHashMap<>();
 
   /**
    * The machine at one roll.
@@ -47,6 +52,7 @@ public final class Turning {
    * @param frontTravelMm front wheel travel from the drawn position, bump positive
    * @param rearTravelMm rear wheel travel, likewise
    * @param ground the line under the upright machine on those springs, in the axes of the frame
+   * @param along its forward direction
    * @param road the road at this roll, for points in the axes of {@code ground}
    */
   public record State(
@@ -55,11 +61,11 @@ public final class Turning {
       double frontTravelMm,
       double rearTravelMm,
       Ground ground,
+      PointMm along,
       LeanClearance.Road road) {
 
     /** Returns how high a point is above the road, mm; y to the side leaned to. */
     public double heightMm(double x, double yMm, double z) {
-      PointMm along = ground.along();
       PointMm from = ground.rearContact();
       double dx = x - from.x();
       double dz = z - from.z();
@@ -154,6 +160,7 @@ public final class Turning {
         frontMm,
         rearMm,
         ground,
+        ground.along(),
         LeanClearance.road(ground.wheelbaseMm(), front, rear, rollRad));
   }
 
@@ -168,12 +175,13 @@ public final class Turning {
         : Math.max(0, TurnLean.idealRollRad(rollRad, height, y, crownMm));
   }
 
-  /** Returns a part of the stance where the wheels are in {@code state}. */
-  public PartShape shape(PartShape shape, State state) {
+  /** Returns the body of a part of the stance where the wheels are in {@code state}. */
+  public List<Prism> body(PartShape shape, State state) {
     if (!onWheels.contains(shape.part().name())) {
-      return shape; // carried by the frame
+      return shape.prisms(); // carried by the frame
     }
-    Places places = wheels.moved(state.frontTravelMm(), state.rearTravelMm());
-    return Stances.moved(shape, standing.places(), places);
+    Places there =
+        places.computeIfAbsent(state, s -> wheels.moved(s.frontTravelMm(), s.rearTravelMm()));
+    return Stances.movedBody(shape, standing.places(), there);
   }
 }
