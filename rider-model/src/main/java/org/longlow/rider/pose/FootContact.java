@@ -13,20 +13,6 @@ public sealed interface FootContact {
   record BallOnPeg(PointMm contact) implements FootContact {}
 
   /**
-   * Heel and sole flat on a board, heel at a given place.
-   *
-   * @param heel where the heel rests
-   * @param soleRad direction heel to ball from +x, counter-clockwise, rad
-   */
-  record HeelOnBoard(PointMm heel, double soleRad) implements FootContact {
-    public HeelOnBoard {
-      if (!Double.isFinite(soleRad)) {
-        throw new IllegalArgumentException("soleRad must be finite, got " + soleRad);
-      }
-    }
-  }
-
-  /**
    * Sole flat on a footboard; the heel slides to where the knee is most comfortable.
    *
    * @param rear end of the board nearer the rider's heel
