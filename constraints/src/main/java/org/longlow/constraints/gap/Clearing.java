@@ -81,11 +81,6 @@ public final class Clearing {
     return elevation;
   }
 
-  /** Returns whether a shift in the elevation will do. */
-  public boolean clearedBy(PointMm shift) {
-    return WayClear.clears(pairs(), shift);
-  }
-
   private List<WayClear.Pair> pairs() {
     Map<Edges, Map<Double, Edges>> wider = new IdentityHashMap<>();
     List<WayClear.Pair> pairs = new ArrayList<>();
@@ -115,14 +110,6 @@ public final class Clearing {
     }
     Geometry wide = BufferOp.bufferOp(edges.outline(), byMm * ROUND_SHARE, QUADRANT);
     return Edges.of(wide);
-  }
-
-  /**
-   * Returns how much room is short across the machine, mm: the smaller of a shift across and of
-   * both sides farther out or in.
-   */
-  public double acrossShortMm() {
-    return Math.min(Math.abs(acrossMm()), Math.abs(apartMm()));
   }
 
   /** Returns the smallest shift across the machine, mm, left positive. */

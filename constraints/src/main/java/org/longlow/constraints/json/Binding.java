@@ -114,8 +114,7 @@ final class Binding {
       return wrong(path, node, "must be an object: { ... }");
     }
     Map<String, Object> map = new LinkedHashMap<>();
-    for (Iterator<Map.Entry<String, JsonNode>> i = node.fields(); i.hasNext(); ) {
-      Map.Entry<String, JsonNode> e = i.next();
+    for (Map.Entry<String, JsonNode> e : node.properties()) {
       map.put(e.getKey(), present(JsonPath.key(path, e.getKey()), e.getValue(), inner));
     }
     return map;

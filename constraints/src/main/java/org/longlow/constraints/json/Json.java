@@ -14,7 +14,6 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.Iterator;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -222,10 +221,10 @@ final class Json {
     if (node.isObject()) {
       String gap = "";
       out.append('{');
-      for (Iterator<Map.Entry<String, JsonNode>> i = node.fields(); i.hasNext(); gap = ", ") {
-        Map.Entry<String, JsonNode> entry = i.next();
+      for (Map.Entry<String, JsonNode> entry : node.properties()) {
         out.append(gap).append(quoted(entry.getKey())).append(": ");
         compact(entry.getValue(), out);
+        gap = ", ";
       }
       out.append('}');
     } else if (node.isArray()) {
@@ -281,8 +280,7 @@ final class Json {
     out.append(node.isObject() ? '{' : '[');
     if (node.isObject()) {
       boolean rows = depth == 1 && style.rows.contains(key);
-      for (Iterator<Map.Entry<String, JsonNode>> i = node.fields(); i.hasNext(); gap = ",") {
-        Map.Entry<String, JsonNode> entry = i.next();
+      for (Map.Entry<String, JsonNode> entry : node.properties()) {
         String head = indent + quoted(entry.getKey()) + ": ";
         out.append(gap).append('\n').append(head);
         if (rows) {
@@ -290,6 +288,7 @@ final class Json {
         } else {
           pretty(entry.getValue(), depth + 1, head.length(), entry.getKey(), style, out);
         }
+        gap = ",";
       }
     } else {
       for (JsonNode item : node) {

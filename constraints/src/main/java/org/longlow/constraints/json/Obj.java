@@ -310,8 +310,8 @@ final class Obj {
           "split the layout up");
       return;
     }
-    node.fields()
-        .forEachRemaining(
+    node.properties()
+        .forEach(
             e ->
                 reader.accept(
                     new Entry(e.getKey(), JsonPath.key(at(key), e.getKey()), e.getValue())));

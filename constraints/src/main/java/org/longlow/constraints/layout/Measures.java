@@ -1,11 +1,9 @@
 package org.longlow.constraints.layout;
 
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -119,11 +117,6 @@ public record Measures(Map<String, Expr> exprs, Map<String, Double> start) {
     Map<String, Double> values = new LinkedHashMap<>();
     exprs.forEach((name, expr) -> values.put(name, expr.evaluate(free)));
     return Collections.unmodifiableMap(values);
-  }
-
-  /** Returns the names of the free measures, in the order of the layout. */
-  public List<String> free() {
-    return new ArrayList<>(start.keySet());
   }
 
   /** Returns the dimension of the measure {@code name} of {@code layout}. */

@@ -208,16 +208,6 @@ public final class DragSession {
     return Math.sqrt(square);
   }
 
-  /** Values of all variables after the last step that held. */
-  public double[] positions() {
-    return x.clone();
-  }
-
-  /** The report of the last step, or null before the first. */
-  public SolveReport lastReport() {
-    return last;
-  }
-
   /** The pointer as a wish; the target array is shared with the session. */
   private record Follow(int variable, int place, double[] targets) implements Relation {
     @Override

@@ -1,7 +1,5 @@
 package org.longlow.constraints.solve;
 
-import java.util.Comparator;
-import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
@@ -17,15 +15,5 @@ import java.util.TreeMap;
 public record Freedom(String lead, Map<String, Double> moves, boolean lasting) {
   public Freedom {
     moves = java.util.Collections.unmodifiableMap(new TreeMap<>(moves));
-  }
-
-  /** Names of the variables that move, the fastest first. */
-  public List<String> fastestFirst() {
-    return moves.entrySet().stream()
-        .sorted(
-            Comparator.comparingDouble((Map.Entry<String, Double> e) -> -Math.abs(e.getValue()))
-                .thenComparing(Map.Entry::getKey))
-        .map(Map.Entry::getKey)
-        .toList();
   }
 }

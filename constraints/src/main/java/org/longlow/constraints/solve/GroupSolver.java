@@ -41,7 +41,6 @@ final class GroupSolver {
   private boolean anywhere;
   private boolean hasty;
   private boolean brief;
-  private SolveStatus status;
 
   /**
    * @param problem that the system is of
@@ -92,10 +91,6 @@ final class GroupSolver {
     return shaken;
   }
 
-  SolveStatus status() {
-    return status;
-  }
-
   double[] bendAtBegin() {
     return bendAtBegin;
   }
@@ -137,10 +132,10 @@ final class GroupSolver {
       system.rows.equilibrate(system.ties);
       system.limits.equilibrate(system.limits.count);
       if (!anywhere && (quick(x, settings) || (!hasty && onward(x, settings)))) {
-        return status = SolveStatus.SOLVED;
+        return SolveStatus.SOLVED;
       }
       if (heldAtTheEnd) {
-        return status = SolveStatus.SOLVED_ROUGHLY;
+        return SolveStatus.SOLVED_ROUGHLY;
       }
       system.put(begin, x);
       if (hasty && anywhere) {
@@ -148,13 +143,13 @@ final class GroupSolver {
             restoration.run(x, aimMm, settings.maxIterations(), true, false)
                 == Restoration.End.HOLDS;
         iterations += restoration.steps();
-        return status = holds ? SolveStatus.SOLVED : SolveStatus.NOT_DECIDED;
+        return holds ? SolveStatus.SOLVED : SolveStatus.NOT_DECIDED;
       }
       if (hasty || (brief && system.isCostly())) {
-        return status = SolveStatus.NOT_DECIDED;
+        return SolveStatus.NOT_DECIDED;
       }
     }
-    return status = thorough(x, anchorAll, settings, finite);
+    return thorough(x, anchorAll, settings, finite);
   }
 
   /** What ties are aimed at among values up to {@code largest}, mm. */

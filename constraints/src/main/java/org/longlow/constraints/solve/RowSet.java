@@ -95,10 +95,6 @@ final class RowSet {
     return variableScale[variable];
   }
 
-  Relation relation(int row) {
-    return relations[row];
-  }
-
   /** Values and Jacobian at x; false when something is not finite. */
   boolean evaluate(double[] x) {
     return evaluate(x, count);

@@ -55,9 +55,4 @@ public record SolveReport(
         turned,
         Optional.of(found));
   }
-
-  /** Value of one variable. */
-  public double value(int variable) {
-    return x[variable];
-  }
 }

@@ -47,19 +47,6 @@ public record SolverSettings(
     }
   }
 
-  /** A copy with another tie tolerance, mm. */
-  public SolverSettings withTieToleranceMm(double value) {
-    return new SolverSettings(
-        value,
-        nearnessMm,
-        maxIterations,
-        rankTolerance,
-        nearSingularGain,
-        restarts,
-        keepTurns,
-        workAllowed);
-  }
-
   /** A copy with another nearness, mm. */
   public SolverSettings withNearnessMm(double value) {
     return new SolverSettings(

@@ -119,11 +119,6 @@ final class Search {
     return measured;
   }
 
-  /** Returns the pins that may come along. */
-  Set<String> company() {
-    return company;
-  }
-
   /** Returns the margins at {@code x}, all measured anew. */
   Trial measure(double[] x) {
     return trial(gauge(x), x);

@@ -33,14 +33,4 @@ public record SuitSettings(
           String.format(Locale.ROOT, "%s is %s; allowed are %s to %s", name, value, low, high));
     }
   }
-
-  /** Returns a copy that does or does not look for adjustment travel. */
-  public SuitSettings withAdjust(boolean wanted) {
-    return new SuitSettings(seeds, stepsPerSeed, spreadMm, alternatives, wanted, measured);
-  }
-
-  /** Returns a copy that measures at most so many places. */
-  public SuitSettings withMeasured(int most) {
-    return new SuitSettings(seeds, stepsPerSeed, spreadMm, alternatives, adjust, most);
-  }
 }

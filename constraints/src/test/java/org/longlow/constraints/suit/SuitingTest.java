@@ -198,7 +198,7 @@ class SuitingTest {
 
   @Test
   void noMorePlacesAreMeasuredThanAllowedAndThatIsSaid() {
-    SuitSettings few = SuitSettings.DEFAULT.withMeasured(100);
+    SuitSettings few = settings(SuitSettings.DEFAULT.adjust(), 100);
     SuitReport report = Suiting.of(noPlaceForBoth(), List.of("pegs", "grips"), few);
     assertThat(report.decided()).isFalse();
     assertThat(report.alternatives()).isNotEmpty();
@@ -273,7 +273,8 @@ class SuitingTest {
   @Test
   void gripsAndPegsFarOutOfReachAreReportedNotThrown() {
     Layout away = with(with(trestle, "peg", -900, 420), "grip", 5000, 4000);
-    SuitReport report = Suiting.of(away, List.of("grips"), SuitSettings.DEFAULT.withAdjust(false));
+    SuitReport report =
+        Suiting.of(away, List.of("grips"), settings(false, SuitSettings.DEFAULT.measured()));
     assertThat(report.alternatives()).isNotEmpty();
     assertThat(report.limitedBy()).isNotEmpty();
   }
@@ -286,5 +287,16 @@ class SuitingTest {
     assertThatThrownBy(() -> new SuitSettings(3, 10, Double.NaN, 3, true, 6000))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("spreadMm");
+  }
+
+  private static SuitSettings settings(boolean adjust, int measured) {
+    SuitSettings usual = SuitSettings.DEFAULT;
+    return new SuitSettings(
+        usual.seeds(),
+        usual.stepsPerSeed(),
+        usual.spreadMm(),
+        usual.alternatives(),
+        adjust,
+        measured);
   }
 }

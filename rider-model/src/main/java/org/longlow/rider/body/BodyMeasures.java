@@ -113,33 +113,6 @@ public final class BodyMeasures {
     return new BodyMeasures(sex, values, measured, notes);
   }
 
-  /**
-   * Returns a person of that stature and mass with legs longer or shorter than usual and the trunk
-   * that goes with them; at equal stature sitting height and trochanterion height correlate at
-   * −0.64 (men) and −0.73 (women).
-   *
-   * @param legSds how unusual, in residual standard deviations of trochanterion height, in [−3.5,
-   *     3.5]; ±1.645 are the 5th and 95th percentile
-   */
-  public static BodyMeasures proportioned(Sex sex, double statureMm, double massKg, double legSds) {
-    if (!(Math.abs(legSds) <= UNUSUAL_SDS)) {
-      throw new OutOfRange("legSds must be -3.5 to 3.5, got " + legSds);
-    }
-    MeasureStats.Regression leg =
-        Anthropometry.survey().measures(sex).get("trochanterionheight").onStatureAndMass();
-    double height = leg.at(statureMm, massKg) + legSds * leg.residualSd();
-    return of(sex, statureMm, massKg, Map.of("trochanterionheight", height));
-  }
-
-  /**
-   * Returns the mean mass of soldiers of that stature, kg: a starting value only, civilians weigh
-   * more (US men 90.6, women 77.5 kg; NHANES 2015-2018, from memory).
-   */
-  public static double typicalMassKg(Sex sex, double statureMm) {
-    double kg = Anthropometry.survey().measures(sex).get(MASS).onStature().at(statureMm, 0);
-    return Math.max(MIN_MASS_KG, Math.min(MAX_MASS_KG, kg));
-  }
-
   /** A sampled person: regression plus given residuals of the block's columns. */
   static BodyMeasures sampled(
       Sex sex,

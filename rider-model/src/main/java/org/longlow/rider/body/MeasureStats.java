@@ -51,9 +51,4 @@ public record MeasureStats(
       return intercept + perMm * statureMm + perKg * massKg;
     }
   }
-
-  /** Returns whether this is arithmetic on other columns. */
-  public boolean derived() {
-    return !formula.isEmpty();
-  }
 }

@@ -122,22 +122,6 @@ public final class Comfort {
     };
   }
 
-  /**
-   * Returns the derivatives of {@link #cost}, per rad, by recline, trunkThigh, knee, shankSole,
-   * arm, elbow, neckFlexion and headPitch.
-   */
-  public static double[] gradient(JointAngles a, Sex sex) {
-    double[] strays = strays(a, sex);
-    double[] out = new double[8];
-    for (int i = 0; i < 8; i++) {
-      out[i] = 2 * strays[i] / ComfortBands.SPREAD;
-    }
-    double hamstring = 2 * strays[8] / ComfortBands.SPREAD;
-    out[1] += hamstring;
-    out[2] -= hamstring * JointLimits.hamstringSlope(sex, a.knee());
-    return out;
-  }
-
   private static double stray(double value, double low, double high) {
     return (value < low ? value - low : value > high ? value - high : 0) / ComfortBands.SPREAD;
   }

@@ -10,12 +10,4 @@ import org.locationtech.jts.geom.Polygon;
  * @param innerMm least |y| that the part takes up, mm, ≥ 0; 0 for parts on the middle plane
  * @param outerMm greatest |y|, mm, &gt; inner; the other side mirrors it
  */
-public record Flesh(String name, Polygon outline, double innerMm, double outerMm) {
-
-  /**
-   * Returns whether the part and something that takes up [inner, outer] of |y| overlap sideways.
-   */
-  public boolean overlapsAcross(double inner, double outer) {
-    return inner < outerMm && outer > innerMm;
-  }
-}
+public record Flesh(String name, Polygon outline, double innerMm, double outerMm) {}

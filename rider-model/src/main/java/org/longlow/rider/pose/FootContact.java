@@ -1,6 +1,5 @@
 package org.longlow.rider.pose;
 
-import org.longlow.rider.geom.OutOfRange;
 import org.longlow.rider.geom.PointMm;
 
 /** Where both feet are held. */
@@ -12,20 +11,6 @@ public sealed interface FootContact {
    * @param contact where the sole touches the peg
    */
   record BallOnPeg(PointMm contact) implements FootContact {}
-
-  /**
-   * Heel and sole flat on a board, heel at a given place.
-   *
-   * @param heel where the heel rests
-   * @param soleRad direction heel to ball from +x, counter-clockwise, rad
-   */
-  record HeelOnBoard(PointMm heel, double soleRad) implements FootContact {
-    public HeelOnBoard {
-      if (!Double.isFinite(soleRad)) {
-        throw new OutOfRange("soleRad must be finite, got " + soleRad);
-      }
-    }
-  }
 
   /**
    * Sole flat on a footboard; the heel slides to where the knee is most comfortable.

@@ -69,10 +69,4 @@ public final class JointLimits {
             : Math.toRadians(76.3) + HAMSTRING_SLOPE_FEMALE * bend;
     return Math.PI - Math.min(Math.PI - HIP_LOW, flexion);
   }
-
-  /** Returns how fast {@link #hamstringTrunkThigh} rises with the knee angle, 1. */
-  static double hamstringSlope(Sex sex, double kneeRad) {
-    boolean stopped = hamstringTrunkThigh(sex, kneeRad) <= HIP_LOW + 1e-12 || kneeRad > Math.PI;
-    return stopped ? 0 : sex == Sex.MALE ? HAMSTRING_SLOPE_MALE : HAMSTRING_SLOPE_FEMALE;
-  }
 }

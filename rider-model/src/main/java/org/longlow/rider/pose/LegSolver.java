@@ -24,9 +24,6 @@ final class LegSolver {
     if (contact instanceof FootContact.BallOnPeg peg) {
       return onPeg(body, hip, peg.contact());
     }
-    if (contact instanceof FootContact.HeelOnBoard board) {
-      return flat(body, hip, board.heel(), board.soleRad());
-    }
     return onFootboard(body, hip, (FootContact.Footboard) contact);
   }
 

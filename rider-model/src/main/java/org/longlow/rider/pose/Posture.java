@@ -38,26 +38,4 @@ public record Posture(
     PointMm elbow,
     PointMm wrist,
     PointMm grip,
-    JointAngles angles) {
-
-  /** Returns the same posture moved by a displacement. */
-  public Posture moved(PointMm by) {
-    return new Posture(
-        hip.plus(by),
-        shoulder.plus(by),
-        neckBase.plus(by),
-        tragion.plus(by),
-        eye.plus(by),
-        vertex.plus(by),
-        headCentre.plus(by),
-        knee.plus(by),
-        ankle.plus(by),
-        heel.plus(by),
-        ball.plus(by),
-        toe.plus(by),
-        elbow.plus(by),
-        wrist.plus(by),
-        grip.plus(by),
-        angles);
-  }
-}
+    JointAngles angles) {}

@@ -7,16 +7,6 @@ public final class Reach {
 
   private Reach() {}
 
-  /** Returns the straight arm, acromion to grip, mm; the girdle moving forward is not counted. */
-  public static double armMm(Body body) {
-    return body.upperArmMm() + body.elbowToGripMm();
-  }
-
-  /** Returns hip to sole under the ankle with a straight leg and a flat foot, mm. */
-  public static double legMm(Body body) {
-    return body.thighMm() + body.shankMm() + body.foot().ankle().z();
-  }
-
   /** How well a foot stands on the ground. */
   public enum Footing {
     /** Whole sole down. */

@@ -14,10 +14,6 @@ import org.longlow.rider.geom.PointMm;
  */
 public record SegmentMass(Segment segment, double massKg, PointMm centre) {
 
-  public String name() {
-    return segment.key();
-  }
-
   /**
    * Returns the lumps of a posture after de Leva (1996); they add up to the body mass. Gear is not
    * counted. The hand's centre is put at the grip.
@@ -34,17 +30,6 @@ public record SegmentMass(Segment segment, double massKg, PointMm centre) {
         between(body, Segment.THIGH, p.hip(), p.knee()),
         between(body, Segment.SHANK, p.knee(), p.ankle()),
         between(body, Segment.FOOT, p.heel(), p.toe()));
-  }
-
-  /** Returns the centre of mass of the whole rider, mm. */
-  public static PointMm centreOf(List<SegmentMass> lumps) {
-    PointMm moment = PointMm.ORIGIN;
-    double mass = 0;
-    for (SegmentMass lump : lumps) {
-      moment = moment.plus(lump.centre().times(lump.massKg()));
-      mass += lump.massKg();
-    }
-    return moment.times(1 / mass);
   }
 
   private static SegmentMass between(Body body, Segment segment, PointMm near, PointMm far) {

@@ -1,9 +1,6 @@
 package org.longlow.rider.pose;
 
-import java.util.ArrayList;
 import java.util.List;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Geometry;
 import org.longlow.rider.geom.PointMm;
 
 /**
@@ -45,14 +42,5 @@ public record Sight(double sightRad, double roadMm, double blockedRad, PointMm o
             ? Double.POSITIVE_INFINITY
             : highest < 0 ? eye.z() / Math.tan(-highest) : Double.POSITIVE_INFINITY;
     return new Sight(highest, road, highest - lowest, graze);
-  }
-
-  /** Returns the sight over a JTS geometry whose y is up. */
-  public static Sight over(PointMm eye, Geometry obstacle) {
-    List<PointMm> corners = new ArrayList<>();
-    for (Coordinate c : obstacle.getCoordinates()) {
-      corners.add(new PointMm(c.x, c.y));
-    }
-    return over(eye, corners);
   }
 }

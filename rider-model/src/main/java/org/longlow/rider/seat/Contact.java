@@ -37,14 +37,6 @@ public record Contact(
   /** Share of the contact's rim with spare foam beyond it, best estimate; common practice. */
   public static final double EDGE_SHARE = 0.5;
 
-  /** Times the side view's peak pressure for the sitting bones; "order of", common practice. */
-  public static final double SITTING_BONE_FACTOR = 2;
-
-  /** Returns the order of pressure under a sitting bone, kPa. */
-  public double sittingBoneKPa() {
-    return SITTING_BONE_FACTOR * peakKPa;
-  }
-
   /**
    * Returns how much foam beside the body adds: k = 1 + 0.9 f H / √(4A/π).
    *

@@ -29,8 +29,4 @@ public record Cushion(PointMm from, PointMm to, FoamStack foam, double widthMm) 
   PointMm along() {
     return to.minus(from).times(1 / lengthMm());
   }
-
-  public Cushion moved(PointMm by) {
-    return new Cushion(from.plus(by), to.plus(by), foam, widthMm);
-  }
 }

@@ -42,11 +42,6 @@ public record CushionLoad(
    */
   public record Worn(double safeSinkMm, Compression.Verdict verdict, boolean holdsBump) {}
 
-  /** Returns the order of pressure under a sitting bone, kPa; for a pan. */
-  public double sittingBoneKPa() {
-    return Contact.SITTING_BONE_FACTOR * peakKPa;
-  }
-
   public Compression.Verdict verdict() {
     return layers.verdict();
   }

@@ -84,14 +84,7 @@ public record Foam(Kind kind, double aPa, double bPa, double kneeStrain, double 
 
   private static final double RELATIVE_LOCK = 1.4;
   private static final double GAUGE_25 = 0.25;
-  private static final double GAUGE_40 = 0.40;
   private static final double GAUGE_65 = 0.65;
-
-  /** Held stress over the stress read while moving, 1; from memory. */
-  private static final double HELD_SHARE = 0.87;
-
-  /** Any IFD will do where only the shape of the curve is wanted. */
-  private static final double SHAPE_IFD_N = 100;
 
   public Foam {
     if (kind == null) {
@@ -115,23 +108,6 @@ public record Foam(Kind kind, double aPa, double bPa, double kneeStrain, double 
    */
   public static Foam openCell(double densityKgM3, double ifd25N, double supportFactor) {
     return fromIfd(Kind.OPEN_CELL, densityKgM3, ifd25N, supportFactor);
-  }
-
-  /**
-   * Returns open-cell foam from a European sheet, which gives uniform compression hardness at 40 %
-   * (CV40, ISO 3386-1) in place of IFD. That is read while moving; held for a minute foam carries
-   * about 0.87 of it (from memory, relaxation 10 to 15 %).
-   *
-   * @param densityKgM3 density, kg/m³, in [10, 300]
-   * @param cv40KPa compression hardness at 40 %, kPa, above 0 to 500
-   * @param supportFactor stress at 65 % over stress at 25 %, above 1 to 10
-   */
-  public static Foam fromHardness(double densityKgM3, double cv40KPa, double supportFactor) {
-    check("cv40KPa", cv40KPa, cv40KPa > 0 && cv40KPa <= 500, "above 0 to 500 kPa");
-    Foam shape = fromIfd(Kind.OPEN_CELL, densityKgM3, SHAPE_IFD_N, supportFactor);
-    double scale = HELD_SHARE * cv40KPa * 1000 / shape.stressPa(GAUGE_40);
-    return new Foam(
-        Kind.OPEN_CELL, scale * shape.aPa, scale * shape.bPa, OPEN_KNEE, shape.lockStrain);
   }
 
   /**

@@ -156,12 +156,6 @@ public final class FoamStack {
     return strain(layers.size() - 1, 2000 * pressureKPa) < BUMP_BASE_LIMIT;
   }
 
-  /** Returns the strict verdict: whether any layer at all is spent at this pressure. */
-  public boolean anyLayerSpent(double pressureKPa) {
-    return compress(pressureKPa).layers().stream()
-        .anyMatch(layer -> layer.verdict() == Compression.LayerVerdict.SPENT);
-  }
-
   /** Returns plain warnings about the make-up of the stack; empty when there are none. */
   public List<String> warnings() {
     List<String> out = new ArrayList<>();

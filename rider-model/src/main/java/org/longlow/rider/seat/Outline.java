@@ -71,12 +71,6 @@ public record Outline(
     }
   }
 
-  /** Returns the calibrated buttock and thigh of an adult. */
-  public static Outline adult() {
-    return new Outline(
-        BUTTOCK_RADIUS_MM, THIGH_GAP_MM, BUTTOCK_REAR_MM, THIGH_FRONT_MM, SEAT_WIDTH_M);
-  }
-
   /**
    * Returns a person's buttock and thigh: width with hip breadth, length with buttock-popliteal
    * length (judgement; the mean man of the survey gets the calibrated outline).

@@ -1,6 +1,5 @@
 package org.longlow.rider.seat;
 
-import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.pose.FootContact;
 import org.longlow.rider.pose.HandContact;
 
@@ -20,26 +19,5 @@ public record SeatGeometry(
       throw new IllegalArgumentException(
           "a seat needs a pan, a back, a place for the feet and a place for the hands");
     }
-  }
-
-  /** Returns the whole seat moved by a displacement. */
-  public SeatGeometry moved(PointMm by) {
-    FootContact movedFoot;
-    if (foot instanceof FootContact.BallOnPeg peg) {
-      movedFoot = new FootContact.BallOnPeg(peg.contact().plus(by));
-    } else if (foot instanceof FootContact.HeelOnBoard heel) {
-      movedFoot = new FootContact.HeelOnBoard(heel.heel().plus(by), heel.soleRad());
-    } else {
-      FootContact.Footboard board = (FootContact.Footboard) foot;
-      movedFoot = new FootContact.Footboard(board.rear().plus(by), board.front().plus(by));
-    }
-    HandContact movedHand =
-        hand instanceof HandContact.Grip grip ? new HandContact.Grip(grip.centre().plus(by)) : hand;
-    return new SeatGeometry(
-        pan.moved(by),
-        back.moved(by),
-        headRest == null ? null : headRest.moved(by),
-        movedFoot,
-        movedHand);
   }
 }

@@ -160,11 +160,6 @@ public final class SeatLoad {
     public boolean held() {
       return Math.abs(frictionNeeded) < DESIGN_FRICTION;
     }
-
-    /** Returns whether braking or a slack lap lets the rider slide forward at design friction. */
-    public boolean slidesForward() {
-      return frictionNeeded >= DESIGN_FRICTION;
-    }
   }
 
   /** Shares the weight out. */

@@ -32,18 +32,6 @@ public record SettleOptions(
     check("bracingN", bracingN, 0, 5000);
   }
 
-  public SettleOptions withBraking(double g) {
-    return new SettleOptions(handsShare, backCentreShare, edgeShare, g, bracingN);
-  }
-
-  public SettleOptions withBackCentre(double share) {
-    return new SettleOptions(handsShare, share, edgeShare, brakingG, bracingN);
-  }
-
-  public SettleOptions withEdgeShare(double share) {
-    return new SettleOptions(handsShare, backCentreShare, share, brakingG, bracingN);
-  }
-
   private static void check(String name, double value, double low, double high) {
     if (!(value >= low && value <= high)) {
       throw new IllegalArgumentException(

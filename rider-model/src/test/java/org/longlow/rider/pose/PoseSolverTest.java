@@ -126,7 +126,8 @@ class PoseSolverTest {
         .extracting(PoseResult.Shortfall::side)
         .containsOnly(PoseResult.Side.TOO_FAR);
     double arm = new PointMm(3000, 900).distance(far.posture().shoulder());
-    assertThat(far.shortfalls().get(1).mm()).isCloseTo(arm - Reach.armMm(MAN), within(1e-9));
+    assertThat(far.shortfalls().get(1).mm())
+        .isCloseTo(arm - MAN.upperArmMm() - MAN.elbowToGripMm(), within(1e-9));
     PoseResult near = pose(HIP, new PointMm(800, 800), 20);
     assertThat(near.shortfalls())
         .anyMatch(s -> s.limb() == PoseResult.Limb.LEG && s.side() == PoseResult.Side.TOO_NEAR);
@@ -187,7 +188,11 @@ class PoseSolverTest {
     Posture p = pose(new PointMm(1290, 440), new PointMm(700, 780), 30).posture();
     var lumps = SegmentMass.of(MAN, p);
     assertThat(lumps.stream().mapToDouble(SegmentMass::massKg).sum()).isCloseTo(80, within(1e-9));
-    PointMm centre = SegmentMass.centreOf(lumps);
+    PointMm moment = PointMm.ORIGIN;
+    for (SegmentMass lump : lumps) {
+      moment = moment.plus(lump.centre().times(lump.massKg()));
+    }
+    PointMm centre = moment.times(1.0 / 80);
     // A sitter's centre of mass lies a little above and ahead of the hip.
     assertThat(centre.x() - HIP.x()).isBetween(0.0, 250.0);
     assertThat(centre.z() - HIP.z()).isBetween(50.0, 300.0);

@@ -18,6 +18,16 @@ import org.longlow.rider.body.Sex;
  */
 class ContactTest {
 
+  /** The calibrated buttock and thigh of an adult. */
+  private static Outline adult() {
+    return new Outline(
+        Outline.BUTTOCK_RADIUS_MM,
+        Outline.THIGH_GAP_MM,
+        Outline.BUTTOCK_REAR_MM,
+        Outline.THIGH_FRONT_MM,
+        Outline.SEAT_WIDTH_M);
+  }
+
   private static final double FORCE = 562.7782658;
 
   private static void check(
@@ -37,7 +47,7 @@ class ContactTest {
 
   @Test
   void softFoamBottoms() {
-    Contact c = Contact.press(FoamStackTest.ONE, Outline.adult(), FORCE);
+    Contact c = Contact.press(FoamStackTest.ONE, adult(), FORCE);
     check(c, 46.34, 23.15, 5.03, 1119, 3.7);
     strains(c, 0.927);
     assertThat(c.stack().verdict()).isEqualTo(Compression.Verdict.BOTTOMS);
@@ -45,7 +55,7 @@ class ContactTest {
 
   @Test
   void gradedFoamHolds() {
-    Contact c = Contact.press(FoamStackTest.TWO, Outline.adult(), FORCE);
+    Contact c = Contact.press(FoamStackTest.TWO, adult(), FORCE);
     check(c, 53.06, 7.90, 4.96, 1134, 41.9);
     strains(c, 0.699, 0.605, 0.436);
     assertThat(c.stack().verdict()).isEqualTo(Compression.Verdict.SOUND);
@@ -54,17 +64,17 @@ class ContactTest {
 
   @Test
   void foamBesideTheBodyHelps() {
-    Contact plain = Contact.press(FoamStackTest.TWO, Outline.adult(), FORCE);
+    Contact plain = Contact.press(FoamStackTest.TWO, adult(), FORCE);
     double k = Contact.edgeFactor(0.5, 95, plain.areaCm2());
     assertThat(k).isCloseTo(1.1125, within(5.1e-5));
-    Contact c = Contact.press(FoamStackTest.TWO, Outline.adult(), FORCE, k);
+    Contact c = Contact.press(FoamStackTest.TWO, adult(), FORCE, k);
     check(c, 49.14, 7.87, 5.00, 1125, 45.9);
     strains(c, 0.668, 0.566, 0.387);
   }
 
   @Test
   void aBumpSpendsTheUpperLayersOnly() {
-    Contact c = Contact.press(FoamStackTest.TWO, Outline.adult(), 1000);
+    Contact c = Contact.press(FoamStackTest.TWO, adult(), 1000);
     check(c, 72.26, 16.97, 8.71, 1148, 22.7);
     strains(c, 0.839, 0.788, 0.691);
   }
@@ -72,7 +82,7 @@ class ContactTest {
   @Test
   void calibrationGivesTheMeasuredMeans() {
     FoamStack pad = FoamStack.of(new FoamLayer(60, FoamTest.MEDIUM_HR));
-    Contact c = Contact.press(pad, Outline.adult(), 546);
+    Contact c = Contact.press(pad, adult(), 546);
     // Printed 9.8 kPa peak on 60 mm of medium foam.
     assertThat(c.peakKPa()).isCloseTo(9.8, within(0.0501));
   }
@@ -80,7 +90,7 @@ class ContactTest {
   @ParameterizedTest
   @ValueSource(doubles = {5, 20, 45, 60})
   void forceIsTheIntegralOfPressure(double depth) {
-    Outline outline = Outline.adult();
+    Outline outline = adult();
     Contact c = Contact.at(FoamStackTest.TWO, outline, depth, 1, 1);
     int n = 200_000;
     double sum = 0;
@@ -102,7 +112,7 @@ class ContactTest {
   void sinkRisesWithForce() {
     double before = 0;
     for (double force = 1; force < 5000; force *= 1.3) {
-      double sink = Contact.press(FoamStackTest.TWO, Outline.adult(), force).sinkMm();
+      double sink = Contact.press(FoamStackTest.TWO, adult(), force).sinkMm();
       assertThat(sink).isGreaterThan(before);
       before = sink;
     }
@@ -144,7 +154,7 @@ class ContactTest {
   @Test
   void memoryFoamAloneBottoms() {
     FoamStack memory = FoamStack.of(new FoamLayer(60, Foam.memory(60, 60, 2)));
-    Contact c = Contact.press(memory, Outline.adult(), FORCE);
+    Contact c = Contact.press(memory, adult(), FORCE);
     assertThat(c.sinkMm()).isCloseTo(48, within(1e-9));
     assertThat(c.stack().verdict()).isEqualTo(Compression.Verdict.BOTTOMS);
     assertThat(c.peakKPa()).isPositive().isFinite();
@@ -152,10 +162,10 @@ class ContactTest {
 
   @Test
   void noForceNoSink() {
-    Contact c = Contact.press(FoamStackTest.TWO, Outline.adult(), 0);
+    Contact c = Contact.press(FoamStackTest.TWO, adult(), 0);
     assertThat(c.sinkMm()).isZero();
     assertThat(c.meanKPa()).isZero();
-    assertThatThrownBy(() -> Contact.press(FoamStackTest.TWO, Outline.adult(), Double.NaN))
+    assertThatThrownBy(() -> Contact.press(FoamStackTest.TWO, adult(), Double.NaN))
         .hasMessageContaining("forceN");
     assertThatThrownBy(() -> new Outline(0, 25, -110, 300, 0.28)).hasMessageContaining("outline");
   }

@@ -86,7 +86,7 @@ class SeatLoadTest {
         SeatLoad.of(
             new SeatLoad.Input(
                 80, WeightShares.WORKED, back, pan, 0.6, true, back, 0.03, 0.5, 392.266));
-    assertThat(braking.slidesForward()).isTrue();
+    assertThat(braking.frictionNeeded()).isGreaterThan(SeatLoad.DESIGN_FRICTION);
     assertThat(braking.forwardN() - still.forwardN()).isCloseTo(392.266, within(1e-9));
     assertThat(braced.frictionNeeded()).isCloseTo(still.frictionNeeded(), within(1e-12));
   }

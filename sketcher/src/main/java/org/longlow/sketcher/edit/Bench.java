@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -263,23 +262,5 @@ public record Bench(String subject, String title, String kind, String note, List
     private void collect(Formula formula) {
       formula.names().stream().filter(layout.measures()::containsKey).forEach(measures::add);
     }
-  }
-
-  /** Returns the row with this target, if it is on the bench. */
-  public Optional<Row> row(Target target) {
-    return groups.stream()
-        .flatMap(g -> g.rows().stream())
-        .filter(r -> r.target().equals(target))
-        .findFirst();
-  }
-
-  /** Returns the names of the pins that a subject hangs on. */
-  public static Set<String> pinsOf(Layout layout, String subject) {
-    Map<String, Part> parts = layout.parts();
-    String name = subject.substring(subject.indexOf(':') + 1);
-    if (subject.startsWith("part:") && parts.containsKey(name)) {
-      return new LinkedHashSet<>(parts.get(name).pins());
-    }
-    return subject.startsWith("pin:") ? Set.of(name) : Set.of();
   }
 }

@@ -183,9 +183,4 @@ final class Keeper {
       Thread.currentThread().interrupt();
     }
   }
-
-  /** Waits after {@link #close} until nothing is written any more; returns whether it came to. */
-  boolean awaitEnd(long seconds) throws InterruptedException {
-    return thread.awaitEnd(seconds);
-  }
 }

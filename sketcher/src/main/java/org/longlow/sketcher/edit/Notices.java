@@ -12,10 +12,6 @@ final class Notices {
     return List.copyOf(list);
   }
 
-  boolean has(String topic) {
-    return list.stream().anyMatch(n -> n.topic().equals(topic));
-  }
-
   /** Shows a notice in place of the last one of its topic. */
   void put(Notice notice) {
     drop(notice.topic());

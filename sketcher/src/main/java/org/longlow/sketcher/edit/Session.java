@@ -109,19 +109,6 @@ public final class Session {
   }
 
   /**
-   * Saves to the file of this session.
-   *
-   * @throws IOException if it cannot be written; an older file is then as it was
-   * @throws IllegalStateException if the session has no file; save as one
-   */
-  public void save() throws IOException {
-    if (file == null) {
-      throw new IllegalStateException("this layout has no file yet; save it under a name");
-    }
-    saveAs(file.path());
-  }
-
-  /**
    * Saves under another name, which is then the file of this session. Traced outlines that the new
    * folder does not have go with it.
    *

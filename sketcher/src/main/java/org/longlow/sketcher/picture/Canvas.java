@@ -51,10 +51,6 @@ final class Canvas {
     marks.computeIfAbsent(layer, l -> new ArrayList<>()).add(mark);
   }
 
-  void add(PictureLayer layer, List<Mark> all) {
-    all.forEach(mark -> add(layer, mark));
-  }
-
   void shape(PictureLayer layer, String subject, Geometry geometry, Style style) {
     if (!geometry.isEmpty()) {
       add(layer, new Mark.Shape(subject, geometry, style));

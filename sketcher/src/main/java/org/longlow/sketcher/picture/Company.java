@@ -53,11 +53,6 @@ public final class Company {
         .findFirst();
   }
 
-  /** Returns who rides in a stance, or empty. */
-  public static String rider(Study study, Standing standing) {
-    return of(study, standing).stream().findFirst().map(Sitting::person).orElse("");
-  }
-
   /** Returns who sits where. */
   static List<Occupant> occupants(List<Sitting> company) {
     return company.stream().map(Sitting::occupant).toList();

@@ -114,7 +114,7 @@ class SessionTest {
     Session session = opened(file);
     session.apply(Edits.set(new Target.OfMeasure("wheelbase"), "66 1/2 in"));
     assertThat(session.isChanged()).isTrue();
-    session.save();
+    session.saveAs(file);
     assertThat(session.isChanged()).isFalse();
     assertThat(session.changedOnDisk()).isFalse();
     assertThat(opened(file).layout()).isEqualTo(session.layout());

@@ -8,6 +8,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import javafx.application.Platform;
 import javafx.geometry.Point2D;
+import javafx.geometry.VerticalDirection;
 import javafx.scene.Node;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
@@ -193,7 +194,7 @@ final class Hands {
   }
 
   Hands scroll(int steps) {
-    robot.scroll(steps);
+    robot.scroll(Math.abs(steps), steps > 0 ? VerticalDirection.DOWN : VerticalDirection.UP);
     return settle();
   }
 

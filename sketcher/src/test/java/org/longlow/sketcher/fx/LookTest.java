@@ -16,7 +16,7 @@ class LookTest {
     for (Look look : List.of(Look.DAY, Look.NIGHT)) {
       for (Tone tone : Tone.values()) {
         if (tone.use() != Tone.Use.BACKGROUND) {
-          assertThat(look.palette().of(tone).contrastWith(look.palette().of(Tone.PAPER)))
+          assertThat(Contrast.of(look.palette().of(tone), look.palette().of(Tone.PAPER)))
               .as(tone + " on " + look.palette().name())
               .isGreaterThanOrEqualTo(tone.use().leastContrast());
         }
@@ -29,11 +29,11 @@ class LookTest {
     for (Look look : List.of(Look.DAY, Look.NIGHT)) {
       for (Tone tone :
           List.of(Tone.INK, Tone.PENCIL, Tone.BAD, Tone.GOOD, Tone.CARE, Tone.CHOSEN)) {
-        assertThat(look.palette().of(tone).contrastWith(look.slip()))
+        assertThat(Contrast.of(look.palette().of(tone), look.slip()))
             .as(tone + " on the slip, " + look.palette().name())
             .isGreaterThanOrEqualTo(WORDS);
       }
-      assertThat(look.palette().of(Tone.INK).contrastWith(look.bench()))
+      assertThat(Contrast.of(look.palette().of(Tone.INK), look.bench()))
           .isGreaterThanOrEqualTo(WORDS);
     }
   }

@@ -85,7 +85,7 @@ class MarksOnPeopleTest {
       }
       assertThat(with).as(f.id() + " is marked once").hasSize(1);
       Geometry person = with.get(0).people().get(f.who().get().person());
-      assertThat(person).as(f.id() + ": the person it is about is drawn").isNotNull();
+      assertThat((Object) person).as(f.id() + ": the person it is about is drawn").isNotNull();
       double mm = SCALE * person.distance(with.get(0).marks().get(f.id()));
       assertThat(mm).as(f.id()).isLessThanOrEqualTo(allowedMm(f));
       looked++;

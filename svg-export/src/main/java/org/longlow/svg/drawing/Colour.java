@@ -27,24 +27,4 @@ public record Colour(int red, int green, int blue) {
   public String toHex() {
     return String.format(Locale.ROOT, "#%02x%02x%02x", red, green, blue);
   }
-
-  /** Returns the relative luminance of WCAG 2, in [0, 1]. */
-  public double luminance() {
-    return 0.2126 * linear(red) + 0.7152 * linear(green) + 0.0722 * linear(blue);
-  }
-
-  /**
-   * Returns the contrast ratio of WCAG 2 with another colour, in [1, 21]; the order does not
-   * matter.
-   */
-  public double contrastWith(Colour other) {
-    double a = luminance();
-    double b = other.luminance();
-    return (Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05);
-  }
-
-  private static double linear(int part) {
-    double c = part / 255.0;
-    return c <= 0.04045 ? c / 12.92 : Math.pow((c + 0.055) / 1.055, 2.4);
-  }
 }

@@ -83,22 +83,6 @@ public record Dimensions(double denominator, double textMm, double arrowMm, Tone
   }
 
   /**
-   * Dimensions the true distance between two points, on a parallel line.
-   *
-   * @param offsetMm distance of the dimension line, paper mm, positive to the left when looking
-   *     from 1 to 2
-   * @param text what to write, or null for the distance
-   */
-  public List<Mark> aligned(
-      String subject, double x1, double y1, double x2, double y2, double offsetMm, String text) {
-    double angle = Math.atan2(y2 - y1, x2 - x1);
-    double off = offsetMm * denominator;
-    double px = x1 - off * Math.sin(angle);
-    double py = y1 + off * Math.cos(angle);
-    return linear(subject, x1, y1, x2, y2, angle, px, py, text);
-  }
-
-  /**
    * Dimensions the distance between two points along a direction.
    *
    * @param angleRad direction of the dimension line, rad
@@ -193,84 +177,6 @@ public record Dimensions(double denominator, double textMm, double arrowMm, Tone
             textMm,
             0,
             Anchor.CENTRE,
-            tone));
-    return List.copyOf(marks);
-  }
-
-  /**
-   * Dimensions the radius of an arc: an arrow from the centre to the arc, extended outside if there
-   * is no room for the words.
-   *
-   * @param atRad direction from the centre to the arrow's tip, rad
-   * @param text what to write, or null for R and the radius
-   */
-  public List<Mark> radius(
-      String subject, double cx, double cy, double radiusMm, double atRad, String text) {
-    String words = text == null ? "R" + figure(radiusMm) : text;
-    double c = Math.cos(atRad);
-    double s = Math.sin(atRad);
-    List<Mark> marks = new ArrayList<>();
-    double need = (Lettering.widthMm(words, textMm) + arrowMm + 2) * denominator;
-    double tipX = cx + radiusMm * c;
-    double tipY = cy + radiusMm * s;
-    if (radiusMm >= need) {
-      stroke(marks, subject, cx, cy, tipX, tipY);
-      arrow(marks, subject, tipX, tipY, atRad);
-      double mid = (radiusMm - arrowMm * denominator) / 2;
-      above(marks, subject, cx + mid * c, cy + mid * s, atRad, words);
-    } else {
-      arrow(marks, subject, tipX, tipY, atRad + Math.PI);
-      double far = radiusMm + need + arrowMm * denominator;
-      stroke(marks, subject, tipX, tipY, cx + far * c, cy + far * s);
-      double mid = radiusMm + arrowMm * denominator + need / 2;
-      above(marks, subject, cx + mid * c, cy + mid * s, atRad, words);
-    }
-    return List.copyOf(marks);
-  }
-
-  /**
-   * Dimensions a diameter by a line through the centre.
-   *
-   * @param atRad direction of the line, rad
-   * @param text what to write, or null for Ø and the diameter
-   */
-  public List<Mark> diameter(
-      String subject, double cx, double cy, double diameterMm, double atRad, String text) {
-    String words = text == null ? "Ø" + figure(diameterMm) : text;
-    double dx = diameterMm / 2 * Math.cos(atRad);
-    double dy = diameterMm / 2 * Math.sin(atRad);
-    List<Mark> marks = new ArrayList<>();
-    between(marks, subject, cx - dx, cy - dy, cx + dx, cy + dy, words);
-    return List.copyOf(marks);
-  }
-
-  /**
-   * Points at a place with an arrow and writes words on a shelf at the other end.
-   *
-   * @param x place pointed at, drawing mm
-   * @param y place pointed at, drawing mm
-   * @param shelfX place of the elbow, drawing mm; the shelf runs away from x
-   * @param shelfY place of the elbow, drawing mm
-   */
-  public List<Mark> leader(
-      String subject, double x, double y, double shelfX, double shelfY, String text) {
-    List<Mark> marks = new ArrayList<>();
-    boolean right = shelfX >= x;
-    double length = (Lettering.widthMm(text, textMm) + 2) * denominator;
-    double end = shelfX + (right ? length : -length);
-    marks.add(
-        new Mark.Shape(
-            subject, Planar.line(x, y, shelfX, shelfY, end, shelfY), Style.narrow(tone)));
-    arrow(marks, subject, x, y, Math.atan2(y - shelfY, x - shelfX));
-    marks.add(
-        new Mark.Words(
-            subject,
-            text,
-            Math.min(shelfX, end) + denominator,
-            shelfY + ABOVE_MM * denominator,
-            textMm,
-            0,
-            Anchor.START,
             tone));
     return List.copyOf(marks);
   }

@@ -91,12 +91,4 @@ public record Drawing(String title, List<Layer> layers) {
   public Drawing transformed(AffineTransformation t) {
     return new Drawing(title, layers.stream().map(l -> l.transformed(t)).toList());
   }
-
-  /**
-   * Returns only the layers with the given ids, in drawing order; ids that do not occur are
-   * ignored.
-   */
-  public Drawing only(Set<String> layerIds) {
-    return new Drawing(title, layers.stream().filter(l -> layerIds.contains(l.id())).toList());
-  }
 }

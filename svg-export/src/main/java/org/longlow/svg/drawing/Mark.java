@@ -126,29 +126,6 @@ public sealed interface Mark {
       }
       return box;
     }
-
-    /**
-     * Returns a patch of paper to lay under the words where they stand on a picture, so that they
-     * keep their contrast.
-     *
-     * @param denominator N of the scale 1:N at which the drawing will be shown, greater than 0
-     * @param opacity in [0, 1]
-     */
-    public Shape backing(double denominator, double opacity) {
-      double w = widthMm();
-      double pad = 0.3 * heightMm;
-      AffineTransformation toPlace =
-          AffineTransformation.scaleInstance(denominator, denominator)
-              .rotate(Math.toRadians(rotationDeg))
-              .translate(x, y);
-      double left = -anchor.along() * w - pad;
-      double base = -anchor.up() * heightMm - pad;
-      return new Shape(
-          "",
-          toPlace.transform(
-              Planar.rectangle(left, base, left + w + 2 * pad, base + heightMm + 2 * pad)),
-          Style.area(Tone.PAPER, opacity));
-    }
   }
 
   /** Refuses NaN and infinite coordinates, naming the shape. */

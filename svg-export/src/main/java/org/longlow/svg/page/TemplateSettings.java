@@ -74,9 +74,4 @@ public record TemplateSettings(
   public TemplateSettings withSides(String up, String right) {
     return new TemplateSettings(paper, mayTurn, marginMm, overlapMm, correction, up, right);
   }
-
-  /** Returns a copy with another margin and overlap, mm. */
-  public TemplateSettings withBorders(double margin, double overlap) {
-    return new TemplateSettings(paper, mayTurn, margin, overlap, correction, upWord, rightWord);
-  }
 }

@@ -41,12 +41,6 @@ public record TitleBlock(
     return new TitleBlock("", number, date, "1/1", title, "", "", "", "elevation");
   }
 
-  /** Returns a copy with owner and creator. */
-  public TitleBlock by(String newOwner, String newCreator) {
-    return new TitleBlock(
-        newOwner, number, date, sheet, title, supplement, newCreator, approval, documentType);
-  }
-
   /** Returns a copy with a supplementary title. */
   public TitleBlock withSupplement(String text) {
     return new TitleBlock(owner, number, date, sheet, title, text, creator, approval, documentType);

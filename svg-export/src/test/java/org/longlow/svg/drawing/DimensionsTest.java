@@ -53,7 +53,8 @@ class DimensionsTest {
 
   @Test
   void arrowTipsTouchThePointsMeasured() {
-    List<Geometry> arrows = arrows(Dimensions.at(1).aligned("", 10, 20, 110, 95, 0, null));
+    List<Geometry> arrows =
+        arrows(Dimensions.at(1).linear("", 10, 20, 110, 95, Math.atan2(75, 100), 10, 20, null));
     assertThat(arrows.get(0).getCoordinates()[0].distance(new Coordinate(10, 20))).isLessThan(1e-9);
     assertThat(arrows.get(1).getCoordinates()[0].distance(new Coordinate(110, 95)))
         .isLessThan(1e-9);
@@ -63,12 +64,11 @@ class DimensionsTest {
   @Test
   void figuresAreTheDistancesMeant() {
     Dimensions d = Dimensions.at(1);
-    assertThat(words(d.aligned("", 0, 0, 75, 100, 8, null)).text()).isEqualTo("125");
+    assertThat(words(d.linear("", 0, 0, 75, 100, Math.atan2(100, 75), 0, 0, null)).text())
+        .isEqualTo("125");
     assertThat(words(d.horizontal("", 0, 0, 75, 100, 8, null)).text()).isEqualTo("75");
     assertThat(words(d.vertical("", 0, 0, 75, 100, 8, null)).text()).isEqualTo("100");
     assertThat(words(d.vertical("", 0, 100, 75, 0, 8, null)).text()).isEqualTo("100");
-    assertThat(words(d.radius("", 0, 0, 50, 1, null)).text()).isEqualTo("R50");
-    assertThat(words(d.diameter("", 0, 0, 8.4, 1, null)).text()).isEqualTo("Ø8.4");
     assertThat(words(d.angular("", 0, 0, 50, 0, Math.toRadians(24.5), null)).text())
         .isEqualTo("24.5°");
     assertThat(words(d.angular("", 0, 0, 50, 0, 1, "rake")).text()).isEqualTo("rake");
@@ -96,21 +96,7 @@ class DimensionsTest {
 
   @Test
   void aZeroLengthIsDrawnWithoutNonsense() {
-    List<Mark> marks = Dimensions.at(1).aligned("", 5, 5, 5, 5, 3, null);
+    List<Mark> marks = Dimensions.at(1).linear("", 5, 5, 5, 5, 0, 5, 8, null);
     assertThat(words(marks).text()).isEqualTo("0");
-  }
-
-  @Test
-  void aLeaderPointsAtItsPlaceAndItsWordsStandOnTheShelf() {
-    for (double shelf : new double[] {30, -30}) {
-      List<Mark> marks = Dimensions.at(1).leader("", 0, 0, shelf, 20, "weld all round");
-      assertThat(arrows(marks).get(0).getCoordinates()[0].distance(new Coordinate(0, 0)))
-          .isLessThan(1e-9);
-      Mark.Words w = words(marks);
-      assertThat(w.y()).isEqualTo(21, within(1e-9));
-      Geometry line = ((Mark.Shape) marks.get(0)).geometry();
-      assertThat(line.getEnvelopeInternal().getMinX()).isLessThanOrEqualTo(w.boxMm().getMinX());
-      assertThat(line.getEnvelopeInternal().getMaxX()).isGreaterThanOrEqualTo(w.boxMm().getMaxX());
-    }
   }
 }

@@ -21,7 +21,7 @@ class PaletteTest {
   void everyToneHasTheContrastItsUseAsksFor(Palette palette) {
     Colour paper = palette.of(Tone.PAPER);
     for (Tone tone : Tone.values()) {
-      assertThat(palette.of(tone).contrastWith(paper))
+      assertThat(Contrast.of(palette.of(tone), paper))
           .as(palette.name() + " " + tone)
           .isGreaterThanOrEqualTo(tone.use().leastContrast());
     }
@@ -38,9 +38,9 @@ class PaletteTest {
   @Test
   void contrastIsThatOfTheAccessibilityGuideline() {
     Colour white = Colour.hex("#ffffff");
-    assertThat(white.contrastWith(Colour.hex("#000000"))).isEqualTo(21.0);
-    assertThat(Colour.hex("#767676").contrastWith(white)).isBetween(4.54, 4.55);
-    assertThat(white.contrastWith(white)).isEqualTo(1.0);
+    assertThat(Contrast.of(white, Colour.hex("#000000"))).isEqualTo(21.0);
+    assertThat(Contrast.of(Colour.hex("#767676"), white)).isBetween(4.54, 4.55);
+    assertThat(Contrast.of(white, white)).isEqualTo(1.0);
   }
 
   @Test

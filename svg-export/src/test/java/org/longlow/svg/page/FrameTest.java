@@ -15,7 +15,16 @@ import org.longlow.svg.drawing.Mark;
 class FrameTest {
 
   private static final TitleBlock TITLE =
-      TitleBlock.of("Long tourer", "LL-0001", "2026-03-01").by("Home shop", "A. Builder");
+      new TitleBlock(
+          "Home shop",
+          "LL-0001",
+          "2026-03-01",
+          "1/1",
+          "Long tourer",
+          "",
+          "A. Builder",
+          "",
+          "elevation");
 
   // Drawing spaces of ISO 5457:1999 (height x width; A4 is given for the upright sheet).
   @ParameterizedTest
@@ -87,7 +96,7 @@ class FrameTest {
         assertThat(frame.contains(w.boxMm())).isTrue();
       }
     }
-    assertThat(ground).isNotNull();
+    assertThat((Object) ground).isNotNull();
     assertThat(ground.getWidth()).isEqualTo(240, within(1e-9));
     assertThat(TemplateSheetsTest.words(page))
         .contains(
@@ -102,7 +111,7 @@ class FrameTest {
             "elevation",
             "Not for structural approval",
             "1620",
-            "R290");
+            "509.9");
   }
 
   @Test

@@ -54,7 +54,7 @@ class PageTest {
     Affine quarter = new Affine(0, -2, 100, 2, 0, 50);
     List<Mark> marks =
         new Page("p", Paper.A4, List.of(piece("l", quarter))).layers().get(0).marks();
-    assertThat(((Mark.Shape) marks.get(0)).geometry().getEnvelopeInternal())
+    assertThat((Object) ((Mark.Shape) marks.get(0)).geometry().getEnvelopeInternal())
         .isEqualTo(new Envelope(80, 100, 50, 70));
     Mark.Words w = (Mark.Words) marks.get(1);
     assertThat(w.x()).isEqualTo(100);
@@ -66,7 +66,8 @@ class PageTest {
   @Test
   void placementsCombineInTheOrderSaid() {
     Affine both = Affine.move(1, 2).then(Affine.scale(10, 100));
-    assertThat(both.of(new Envelope(0, 1, 0, 1))).isEqualTo(new Envelope(10, 20, 200, 300));
+    assertThat((Object) both.of(new Envelope(0, 1, 0, 1)))
+        .isEqualTo(new Envelope(10, 20, 200, 300));
   }
 
   @Test

@@ -33,8 +33,9 @@ public final class Samples {
   public static Drawing cowl() {
     Dimensions d = Dimensions.at(1);
     List<Mark> marks = new ArrayList<>();
-    marks.addAll(d.diameter("hole", 200, 120, 25, Math.toRadians(30), null));
-    marks.addAll(d.leader("fold", 500, 130, 560, 200, "fold line, 30° towards you"));
+    marks.addAll(d.horizontal("hole", 187.5, 120, 212.5, 120, 150, "Ø25"));
+    marks.add(
+        Mark.Words.level("fold line, 30° towards you", 560, 200, 3.5, Anchor.START, Tone.INK));
     return Drawing.of(
         "Cowl side",
         new Layer(
@@ -62,7 +63,6 @@ public final class Samples {
     Dimensions d = Dimensions.at(1);
     List<Mark> marks = new ArrayList<>();
     marks.addAll(d.horizontal("", 12, 20, 58, 20, -14, null));
-    marks.addAll(d.diameter("", 58, 20, 8.4, Math.toRadians(45), null));
     marks.addAll(d.vertical("", 75, -5, 75, 45, 88, null));
     return Drawing.of(
         "Tank bracket",
@@ -118,11 +118,10 @@ public final class Samples {
     List<Mark> figures = new ArrayList<>();
     figures.addAll(d.horizontal("measure:wheelbase", 0, 0, 1620, 0, -140, null));
     figures.addAll(d.vertical("measure:belly", 800, 0, 800, 200, 1100, null));
-    figures.addAll(d.aligned("measure:back", 330, 480, 230, 980, 12, null));
+    figures.addAll(
+        d.linear("measure:back", 330, 480, 230, 980, Math.atan2(500, -100), 210, 456, null));
     figures.addAll(
         d.angular("measure:rake", 1620, 290, 620, Math.toRadians(90), Math.toRadians(117), null));
-    figures.addAll(d.radius("measure:wheel", 1620, 290, 290, Math.toRadians(-50), null));
-    figures.addAll(d.leader("part:tank", 820, 660, 900, 900, "tank, 14 litres"));
     return Drawing.of(
         "Elevation",
         new Layer(
@@ -132,6 +131,6 @@ public final class Samples {
                 new Mark.Shape("ground", Planar.line(-400, 0, 2000, 0), Style.wide(Tone.GROUND)))),
         new Layer("parts", "Parts", parts),
         new Layer("figures", "Dimensions", figures),
-        new Layer("verdicts", "Findings", List.of(gap.backing(scale.denominator(), 0.85), gap)));
+        new Layer("verdicts", "Findings", List.of(gap)));
   }
 }

@@ -9,17 +9,16 @@ import java.nio.charset.StandardCharsets;
  * The published schema of layout files, {@code layout-1.schema.json} (JSON Schema, draft 2020-12).
  *
  * <p>{@link LayoutReader} enforces it with its own checks, because they can say in words what to do
- * and because starting a schema validator costs as long as reading the whole file. A test runs such
- * a validator beside the reader over thousands of spoilt files: both refuse the same ones.
+ * and because starting a schema validator costs as long as reading the whole file. Tests run such a
+ * validator beside the reader over thousands of spoilt files: both refuse the same ones.
  */
-public final class LayoutSchema {
+final class LayoutSchema {
 
   private static final String FILE = "layout-1.schema.json";
 
   private LayoutSchema() {}
 
-  /** Returns the text of the schema, for editors that complete and check files by it. */
-  public static String text() {
+  static String text() {
     try (InputStream in = LayoutSchema.class.getResourceAsStream(FILE)) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException e) {
