@@ -45,14 +45,10 @@ public final class Checks {
     findings.addAll(gaps.of(standings));
     JointFindings joints = new JointFindings(layout, rules, wheels, shapes, standings);
     findings.addAll(joints.all(gaps));
-    for (Sitting sitting : sittings) {
-      Condition stance = Standing.under(sitting.occupant(), standings);
-      sitting
-          .solid()
-          .ifPresent(body -> findings.addAll(PersonGaps.of(rules, gaps, sitting, stance, body)));
-    }
+    List<PersonBody> people = PersonBody.of(sittings);
+    findings.addAll(new PersonGaps(layout, rules, gaps, people, standings).all());
     findings.addAll(
-        new SectionFindings(layout, rules, gaps, joints, placed.places(), sittings).all());
+        new SectionFindings(layout, rules, gaps, joints, placed.places(), people).all());
     findings.addAll(wheelFaults(wheels));
     findings.addAll(AxleFindings.of(placed));
     findings.addAll(PlaceFindings.of(placed, wheels));

@@ -13,6 +13,8 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Limit;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.seat.Resting;
+import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.Places;
 
 /** Which parts must stay clear of each other, and by how much. */
@@ -120,16 +122,25 @@ final class GapRules {
     return mayNotTouch[index.get(a)][index.get(b)];
   }
 
-  /** Returns whether a person must stay clear of a part: all but what they rest on. */
+  /** Returns whether people must stay clear of a part, at least with what does not rest on it. */
   boolean clearOfPeople(String part) {
-    Part p = layout.parts().get(part);
-    if (asked.containsKey(key(part, RIDER))) {
-      return true;
-    }
-    return !(p instanceof Part.Cushion)
-        && !(p instanceof Part.Rest)
-        && !(p instanceof Part.Solid s && s.type() == Part.SolidKind.LEVER)
-        && !excused.contains(key(part, RIDER));
+    String key = key(part, RIDER);
+    return asked.containsKey(key) || !excused.contains(key);
+  }
+
+  /** Returns what of somebody must stay clear of a part: what does not rest on it. */
+  Resting.Clear clear(Part part, Sitting sitting) {
+    return asked.containsKey(key(part.name(), RIDER))
+        ? new Resting.Clear(Set.of(), false)
+        : Resting.clear(sitting, part);
+  }
+
+  /** Returns the smallest gap between somebody and a part, mm: own cushions may be touched. */
+  double limitMm(String part, Sitting sitting) {
+    boolean own = Resting.ownCushion(sitting, layout.parts().get(part));
+    return own && !asked.containsKey(key(part, RIDER))
+        ? 0
+        : limitMm(part, RIDER, demandOfPeople(part));
   }
 
   /** Returns the demand that holds for two parts. */

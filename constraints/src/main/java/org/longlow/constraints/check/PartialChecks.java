@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.seat.Resting;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.stand.Standing;
@@ -21,7 +22,6 @@ public final class PartialChecks {
   private final Wheels wheels;
   private final GapRules rules;
   private final Map<String, Map<String, Double>> between = new HashMap<>();
-  private final Map<String, Double> toPeople = new HashMap<>();
 
   /**
    * @param wheels the wheels of the layout
@@ -60,15 +60,13 @@ public final class PartialChecks {
             b, k -> rules.mayNotTouch(a, b) ? rules.limitMm(a, b, rules.demand(a, b)) : Double.NaN);
   }
 
-  /**
-   * Returns the smallest gap allowed between people and a part, mm, or NaN where they may touch.
-   */
-  public double leastToPeopleMm(String part) {
-    return toPeople.computeIfAbsent(
-        part,
-        k ->
-            rules.clearOfPeople(part)
-                ? rules.limitMm(part, GapRules.RIDER, rules.demandOfPeople(part))
-                : Double.NaN);
+  /** Returns the smallest gap allowed between somebody and a part, mm, or NaN where any touch. */
+  public double leastMm(String part, Sitting sitting) {
+    return rules.clearOfPeople(part) ? rules.limitMm(part, sitting) : Double.NaN;
+  }
+
+  /** Returns what of somebody that gap holds for. */
+  public Resting.Clear clear(String part, Sitting sitting) {
+    return rules.clear(layout.parts().get(part), sitting);
   }
 }

@@ -1,9 +1,7 @@
 package org.longlow.constraints.check;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.longlow.constraints.gap.Body;
@@ -36,7 +34,7 @@ final class SectionFindings {
   private final GapFindings parts;
   private final Places places;
   private final JointFindings joints;
-  private final Map<Sitting, Body> people = new LinkedHashMap<>();
+  private final List<PersonBody> people;
 
   SectionFindings(
       Layout layout,
@@ -44,13 +42,13 @@ final class SectionFindings {
       GapFindings parts,
       JointFindings joints,
       Places places,
-      List<Sitting> sittings) {
+      List<PersonBody> people) {
     this.joints = joints;
     this.layout = layout;
     this.rules = rules;
     this.parts = parts;
     this.places = places;
-    sittings.forEach(s -> s.solid().ifPresent(body -> people.put(s, body)));
+    this.people = people;
   }
 
   List<Finding> all() {
@@ -87,9 +85,9 @@ final class SectionFindings {
         }
       }
       if (rules.clearOfPeople(part.name())) {
-        people.forEach(
-            (sitting, body) ->
-                past(name, motion, sweep, part, sitting, body).ifPresent(findings::add));
+        for (PersonBody person : people) {
+          past(name, motion, sweep, part, person).ifPresent(findings::add);
+        }
       }
     }
     for (GapRules.Joint joint : rules.joints()) {
@@ -171,16 +169,22 @@ final class SectionFindings {
                     "change their shape there"));
   }
 
-  /** One part of the section on its way past somebody seated. */
+  /** One part of the section on its way past somebody seated; nobody sits on what opens. */
   private Optional<Finding> past(
-      String section, SectionMotion motion, Sweep sweep, Body part, Sitting sitting, Body person) {
+      String section, SectionMotion motion, Sweep sweep, Body part, PersonBody seated) {
+    Sitting sitting = seated.sitting();
+    Part opening = layout.parts().get(part.name());
+    if (!rules.clear(opening, sitting).without().isEmpty()) {
+      return Optional.empty();
+    }
+    Body person = seated.clearOf(opening, rules);
     Demands.Key demand = rules.demandOfPeople(part.name());
-    double limit = rules.limitMm(part.name(), GapRules.RIDER, demand);
+    double limit = rules.limitMm(part.name(), sitting);
     if (Double.isNaN(sweep.firstBelow(part, person, limit))) {
       return Optional.empty();
     }
     List<Fouling.Remedy> remedies = new ArrayList<>(List.of(Fouling.Remedy.SHIFT_PART));
-    if (Advice.cutToFit(layout.parts().get(part.name()))) {
+    if (Advice.cutToFit(opening)) {
       remedies.add(Fouling.Remedy.CUT_PART);
     }
     String who = sitting.occupant().words();

@@ -7,7 +7,8 @@ import java.util.List;
 /** Gaps of many bodies at once. */
 public final class Gaps {
 
-  private static final Comparator<Gap> ORDER =
+  /** Smallest first, then by name. */
+  public static final Comparator<Gap> ORDER =
       Comparator.comparingDouble(Gap::gapMm).thenComparing(Gap::first).thenComparing(Gap::second);
 
   private Gaps() {}

@@ -3,6 +3,7 @@ package org.longlow.constraints.seat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.machine.MassPoint;
 import org.longlow.constraints.shape.Interval;
@@ -27,6 +28,9 @@ import org.longlow.rider.seat.SeatOutcome;
  */
 public record Sitting(
     String person, String seat, SeatParts parts, Body body, RiderWidth width, SeatOutcome outcome) {
+
+  /** Pieces of a limb that goes outwards: each is then some 20 mm wider than the limb. */
+  private static final int LIMB_PIECES = 8;
 
   /** Returns who sits where. */
   public Occupant occupant() {
@@ -61,10 +65,30 @@ public record Sitting(
     return posture().map(p -> prisms(body, p, width)).orElse(List.of());
   }
 
+  /**
+   * Returns what that solid is made of without some limbs.
+   *
+   * @param limbs names of {@link Flesh}
+   */
+  public List<Prism> prismsWithout(Set<String> limbs) {
+    return prisms(flesh().stream().filter(f -> !limbs.contains(f.name())).toList());
+  }
+
+  /** Returns what that solid is made of where limbs that go outwards do so piece by piece. */
+  public List<Prism> finePrisms() {
+    return posture()
+        .map(p -> prisms(Figure.fineParts(body, p, width, LIMB_PIECES)))
+        .orElse(List.of());
+  }
+
   /** Returns what the solid of {@code body} in a posture is made of. */
   public static List<Prism> prisms(Body body, Posture posture, RiderWidth width) {
+    return prisms(Figure.parts(body, posture, width));
+  }
+
+  private static List<Prism> prisms(List<Flesh> flesh) {
     List<Prism> prisms = new ArrayList<>();
-    for (Flesh part : Figure.parts(body, posture, width)) {
+    for (Flesh part : flesh) {
       if (part.innerMm() > 0) {
         Interval left = new Interval(part.innerMm(), part.outerMm());
         prisms.add(new Prism(part.outline(), left));

@@ -1,6 +1,7 @@
 package org.longlow.constraints.suit;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +12,7 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Section;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.machine.SectionMotion;
+import org.longlow.constraints.seat.Resting;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
@@ -147,29 +149,37 @@ final class Room {
   }
 
   private void people(List<Reading> readings, Sitting sitting, Map<String, Thing> moved) {
-    List<Prism> prisms = sitting.prisms();
-    if (prisms.isEmpty()) {
+    if (sitting.posture().isEmpty()) {
       return;
     }
-    Thing person = new Thing(sitting.person(), prisms);
+    Map<Resting.Clear, Thing> limbs = new HashMap<>();
     Worst worst = new Worst();
     String name = sitting.occupant().name();
     bodies.forEach(
         (part, body) ->
-            person(worst, "gap." + part + "." + name, person, moved.getOrDefault(part, body)));
+            person(
+                worst, "gap." + part + "." + name, sitting, limbs, moved.getOrDefault(part, body)));
     sweeps.forEach(
         (section, steps) -> {
           for (List<Thing> step : steps) {
             for (Thing opening : step) {
-              person(worst, "open." + section + "." + opening.name() + "." + name, person, opening);
+              if (checks.clear(opening.name(), sitting).without().isEmpty()) {
+                String id = "open." + section + "." + opening.name() + "." + name;
+                person(worst, id, sitting, limbs, opening);
+              }
             }
           }
         });
     worst.into(readings, sitting.person());
   }
 
-  private void person(Worst worst, String id, Thing person, Thing part) {
-    worst.keep(id, person, part, checks.leastToPeopleMm(part.name()));
+  private void person(
+      Worst worst, String id, Sitting sitting, Map<Resting.Clear, Thing> limbs, Thing part) {
+    Thing person =
+        limbs.computeIfAbsent(
+            checks.clear(part.name(), sitting),
+            clear -> new Thing(sitting.person(), clear.prisms(sitting)));
+    worst.keep(id, person, part, checks.leastMm(part.name(), sitting));
   }
 
   /** The least margin under each name; pairs with more than enough room are left out. */

@@ -82,6 +82,34 @@ public final class Figure {
     return Stream.of(Part.values()).map(figure::part).toList();
   }
 
+  /**
+   * Returns the parts of a rider with thighs and forearms in pieces along them, each only as far
+   * out as the limb is there; {@link #parts} takes all of a limb as wide as its ends together.
+   *
+   * @param pieces how many each of these limbs has, &gt;= 1
+   */
+  public static List<Flesh> fineParts(Body body, Posture posture, RiderWidth width, int pieces) {
+    Figure figure = new Figure(body, posture, width);
+    List<Flesh> all = new ArrayList<>();
+    for (Part part : Part.values()) {
+      switch (part) {
+        case THIGH -> {
+          for (int i = 0; i < pieces; i++) {
+            all.add(figure.thigh((double) i / pieces, (i + 1.0) / pieces));
+          }
+        }
+        case FOREARM -> {
+          for (int i = 0; i < pieces; i++) {
+            all.add(figure.forearm((double) i / pieces, (i + 1.0) / pieces));
+          }
+          all.add(figure.hand());
+        }
+        default -> all.add(figure.part(part));
+      }
+    }
+    return all;
+  }
+
   /** Returns one part. */
   public Flesh part(Part part) {
     return switch (part) {
@@ -167,17 +195,31 @@ public final class Figure {
   }
 
   private Flesh thigh() {
+    return thigh(0, 1);
+  }
+
+  /** The thigh between two shares of its length from the hip. */
+  private Flesh thigh(double from, double to) {
     double hipRound = 0.5 * measure("thighclearance");
     double hipAcross = 0.25 * measure("hipbreadthsitting");
     double thighAcross = girthRadius("thighcircumference");
     double knee = kneeRadius();
     double k = width.kneeHalfMm();
+    double round = knee + body.gear().armourMm();
+    double innerHip = hipAcross - thighAcross;
+    double innerKnee = k - knee;
+    double outerHip = 0.5 * measure("hipbreadthsitting");
+    double outerKnee = k + knee;
     return hull(
         Part.THIGH,
-        Math.max(0, Math.min(hipAcross - thighAcross, k - knee)),
-        Math.max(0.5 * measure("hipbreadthsitting"), k + knee),
-        circle(p.hip(), hipRound),
-        circle(p.knee(), knee + body.gear().armourMm()));
+        Math.max(0, Math.min(mix(innerHip, innerKnee, from), mix(innerHip, innerKnee, to))),
+        Math.max(mix(outerHip, outerKnee, from), mix(outerHip, outerKnee, to)),
+        circle(p.hip().towards(p.knee(), from), mix(hipRound, round, from)),
+        circle(p.hip().towards(p.knee(), to), mix(hipRound, round, to)));
+  }
+
+  private static double mix(double atStart, double atEnd, double share) {
+    return atStart + (atEnd - atStart) * share;
   }
 
   private double bootWall() {
@@ -257,6 +299,40 @@ public final class Figure {
         Math.max(elbowAcross() + fore, g + hand),
         circle(p.elbow(), fore),
         circle(p.wrist(), wrist),
+        circle(p.grip(), hand));
+  }
+
+  /** The forearm between two shares of the way from elbow to wrist. */
+  private Flesh forearm(double from, double to) {
+    double fore = forearmRadius();
+    double wrist = girthRadius("wristcircumference");
+    double toWrist = p.elbow().distance(p.wrist());
+    double across =
+        mix(
+            elbowAcross(),
+            width.gripHalfMm(),
+            toWrist / Math.max(1, toWrist + p.wrist().distance(p.grip())));
+    double innerWrist = across - wrist;
+    double outerWrist = across + wrist;
+    double inner = elbowAcross() - fore;
+    double outer = elbowAcross() + fore;
+    return hull(
+        Part.FOREARM,
+        Math.max(0, Math.min(mix(inner, innerWrist, from), mix(inner, innerWrist, to))),
+        Math.max(mix(outer, outerWrist, from), mix(outer, outerWrist, to)),
+        circle(p.elbow().towards(p.wrist(), from), mix(fore, wrist, from)),
+        circle(p.elbow().towards(p.wrist(), to), mix(fore, wrist, to)));
+  }
+
+  /** A hand about its grip. */
+  private Flesh hand() {
+    double hand = 0.5 * measure("handbreadth");
+    double g = width.gripHalfMm();
+    return hull(
+        Part.FOREARM,
+        Math.max(0, g - hand),
+        g + hand,
+        circle(p.wrist(), girthRadius("wristcircumference")),
         circle(p.grip(), hand));
   }
 
