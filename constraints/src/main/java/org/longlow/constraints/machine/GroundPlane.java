@@ -21,12 +21,13 @@ public final class GroundPlane {
     Values.positive("rear radius mm", rearRadiusMm);
     Values.positive("front radius mm", frontRadiusMm);
     PointMm base = frontAxle.minus(rearAxle);
+    double baseMm = base.length();
     double grow = frontRadiusMm - rearRadiusMm;
-    if (base.length() <= Math.abs(grow)) {
+    if (baseMm <= Math.abs(grow)) {
       throw Values.refused(
-          "distance between axles mm", base.length(), "more than the difference of the radii");
+          "distance between axles mm", baseMm, "more than the difference of the radii");
     }
-    double turn = Math.asin(grow / base.length()) - base.angleRad();
+    double turn = Math.asin(grow / baseMm) - base.angleRad();
     return RigidMotion.taking(rearAxle, new PointMm(0, rearRadiusMm), turn);
   }
 }

@@ -108,16 +108,22 @@ public sealed interface WheelPath permits WheelPath.Straight, WheelPath.Arc {
    *
    * @param pivot link or swingarm pivot
    * @param drawn axle as drawn, not straight above or below the pivot
+   * @param lengthMm from one to the other, mm: worked out once, asked thousands of times
    */
-  record Arc(PointMm pivot, PointMm drawn) implements WheelPath {
+  record Arc(PointMm pivot, PointMm drawn, double lengthMm) implements WheelPath {
     public Arc {
       if (pivot.x() == drawn.x()) {
         throw Values.refused("axle x mm", drawn.x(), "ahead of or behind its pivot");
       }
+      double apart = drawn.distance(pivot);
+      if (lengthMm != apart) {
+        throw Values.refused(
+            "length of the link mm", lengthMm, "the distance of its ends, " + apart);
+      }
     }
 
-    private double lengthMm() {
-      return drawn.distance(pivot);
+    Arc(PointMm pivot, PointMm drawn) {
+      this(pivot, drawn, drawn.distance(pivot));
     }
 
     /** +1 if a counter-clockwise turn raises the axle (axle ahead of the pivot). */
@@ -127,7 +133,7 @@ public sealed interface WheelPath permits WheelPath.Straight, WheelPath.Arc {
 
     @Override
     public PointMm axle(double travelMm) {
-      return drawn.turnedAbout(pivot, sense() * travelMm / lengthMm());
+      return drawn.turnedAbout(pivot, sense() * travelMm / lengthMm);
     }
 
     @Override
@@ -135,11 +141,11 @@ public sealed interface WheelPath permits WheelPath.Straight, WheelPath.Arc {
       if (riseMm == 0) {
         return 0; // exactly, where rounding would leave the drawn place
       }
-      double sine = (drawn.z() - pivot.z() + riseMm) / lengthMm();
+      double sine = (drawn.z() - pivot.z() + riseMm) / lengthMm;
       if (!(Math.abs(sine) <= 1)) {
         throw Values.refused("rise mm", riseMm, "within the reach of the link");
       }
-      return (Math.asin(sine) - elevationRad()) * lengthMm();
+      return (Math.asin(sine) - elevationRad()) * lengthMm;
     }
 
     /** Angle of the link above level, whichever way it points, rad in (−π/2, π/2). */
@@ -149,17 +155,17 @@ public sealed interface WheelPath permits WheelPath.Straight, WheelPath.Arc {
 
     @Override
     public PointMm direction(double travelMm) {
-      return axle(travelMm).minus(pivot).left().times(sense() / lengthMm());
+      return axle(travelMm).minus(pivot).left().times(sense() / lengthMm);
     }
 
     @Override
     public double leastTravelMm() {
-      return (-Math.PI / 2 - elevationRad()) * lengthMm();
+      return (-Math.PI / 2 - elevationRad()) * lengthMm;
     }
 
     @Override
     public double mostTravelMm() {
-      return (Math.PI / 2 - elevationRad()) * lengthMm();
+      return (Math.PI / 2 - elevationRad()) * lengthMm;
     }
   }
 }
