@@ -123,6 +123,18 @@ class ReportTest {
     }
   }
 
+  @Test
+  void aClosedCowlIsTwoSidesAndAStripInTheCutList() throws Exception {
+    List<String> rows =
+        all(parsed(html), "tr").stream()
+            .map(Element::getTextContent)
+            .filter(t -> t.matches("nose[12].*"))
+            .toList();
+    assertThat(rows).hasSize(2);
+    assertThat(rows.get(0)).startsWith("nose2side, half of them turned over3 mm");
+    assertThat(rows.get(1)).startsWith("nose1edge strip3 mm").contains("594 mm");
+  }
+
   /** Wall 1.65 mm is sold, 1.7 mm is not. */
   @Test
   void aWallIsNotRounded() {
