@@ -114,12 +114,18 @@ final class CutList {
     List<List<String>> rows = new ArrayList<>();
     for (PartShape s : shapes) {
       if (s.part() instanceof Part.Cushion c) {
+        int number = 0;
         for (FoamSpec layer : c.layers()) {
+          number++;
           rows.add(
               List.of(
                   c.name(),
                   Integer.toString(pieces(s)),
-                  layer.name() + (layer.closedCell() ? ", closed cell" : ""),
+                  "layer "
+                      + number
+                      + (number == 1 ? " (top), " : ", ")
+                      + layer.name()
+                      + (layer.closedCell() ? ", closed cell" : ""),
                   Say.mm(places.value(layer.thickness())),
                   Say.mm(length(c, places)),
                   Say.mm(width(s))));
@@ -128,7 +134,7 @@ final class CutList {
     }
     table(
         h,
-        "Foam, top layer first",
+        "Foam, layer 1 is the top one",
         FOAM,
         rows,
         "Cut foam 5 to 10 mm larger all round so that the cover pulls it in.");

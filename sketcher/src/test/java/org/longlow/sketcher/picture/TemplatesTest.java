@@ -98,10 +98,12 @@ class TemplatesTest {
     Part.Cushion pan = (Part.Cushion) study.layout().parts().get("pan");
     List<Geometry> bands = Cushions.bands(pan, study.placed().places());
     for (int i = 1; i < bands.size(); i++) {
-      assertThat(cut(named("pan-layer-" + i)).equalsTopo(bands.get(i))).isTrue();
+      // bands come from the board up, layers are numbered from the top as in the file
+      Geometry layer = cut(named("pan-layer-" + (bands.size() - i)));
+      assertThat(layer.equalsTopo(bands.get(i))).isTrue();
     }
-    assertThat(words(named("pan-layer-3")))
-        .contains("layer 3: soft, 25 mm free")
+    assertThat(words(named("pan-layer-1")))
+        .contains("layer 1 (top): soft, 25 mm free")
         .anyMatch(w -> w.matches(" *pressed to [\\d.]+ mm under Mara .*"))
         .anyMatch(w -> w.matches(" *pressed to [\\d.]+ mm under Tor .*"));
   }
