@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.longlow.constraints.layout.Occupant;
+import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.rider.geom.PointMm;
 
@@ -99,6 +100,24 @@ public record Finding(
   /** Returns the state in which it is worst, in words; empty where it holds in every state. */
   public String stanceWords() {
     return stance.map(Condition::says).orElse("");
+  }
+
+  /**
+   * Returns the state in which it is worst for the start of its sentence, such as {@code , at full
+   * bump}; empty where the sentence or the person it is about says it already.
+   */
+  public String when() {
+    return stance
+        .filter(c -> !text.contains(c.says()))
+        .filter(c -> c.kind() != Stance.Kind.LADEN || !text.contains(c.people()))
+        .map(
+            c ->
+                switch (c.kind()) {
+                  case FULL_BUMP, FULL_DROOP -> ", at " + c.says();
+                  case OPEN -> ", with " + c.stance().section() + " open";
+                  default -> ", " + c.says();
+                })
+        .orElse("");
   }
 
   /** Returns where its figures and limits come from, in words. */

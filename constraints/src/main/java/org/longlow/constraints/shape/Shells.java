@@ -2,6 +2,7 @@ package org.longlow.constraints.shape;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.layout.Part;
 import org.longlow.rider.geom.PointMm;
@@ -10,7 +11,7 @@ import org.longlow.rider.geom.PointMm;
  * Cowls and screens as sheet: a strip along the drawn edge over the whole width, and, unless it is
  * open, two sides. What lies inside a cowl touches nothing as long as it stays off both.
  */
-final class Shells {
+public final class Shells {
 
   private static final Memo<Bent, Sheet> SHEETS = new Memo<>(128, Shells::sheet);
 
@@ -35,31 +36,89 @@ final class Shells {
     return new Sheet(strip, area, area.union(strip));
   }
 
-  static PartShape of(Part.Shell shell, Places places) {
+  /**
+   * What a shell is cut from; the sides lie outside the edge strip, which fits between them.
+   *
+   * @param strips how many edge strips, one for each breadth
+   * @param stripLengthMm length of a strip along the middle of the sheet
+   * @param stripWidthsMm width of each, across the machine
+   * @param sides how many sides, as many for the left as for the right; 0 where it is open
+   * @param side the outline of a side; empty where it is open
+   * @param thicknessMm of the sheet
+   */
+  public record Pieces(
+      int strips,
+      double stripLengthMm,
+      List<Double> stripWidthsMm,
+      int sides,
+      Optional<Geometry> side,
+      double thicknessMm) {
+
+    public Pieces {
+      stripWidthsMm = List.copyOf(stripWidthsMm);
+    }
+
+    /** Returns the volume of them all, mm³. */
+    double volumeMm3() {
+      double width = stripWidthsMm.stream().mapToDouble(Double::doubleValue).sum();
+      double ofSides = side.map(Geometry::getArea).orElse(0.0) * sides;
+      return (stripLengthMm * width + ofSides) * thicknessMm;
+    }
+  }
+
+  /** Returns what {@code shell} is cut from. */
+  public static Pieces pieces(Part.Shell shell, Places places) {
+    return pieces(shell, sheet(shell, places), places);
+  }
+
+  private static Pieces pieces(Part.Shell shell, Sheet sheet, Places places) {
+    double t = places.value(shell.thickness());
+    List<Double> widths = new ArrayList<>();
+    int sides = 0;
+    for (Interval i : Spreads.of(shell.base(), places)) {
+      boolean closed = sided(shell, sheet, i, t);
+      sides += closed ? 2 : 0;
+      widths.add(closed ? i.length() - 2 * t : i.length());
+    }
+    return new Pieces(
+        widths.size(),
+        sheet.strip().getArea() / t,
+        widths,
+        sides,
+        Optional.ofNullable(sides > 0 ? sheet.area() : null),
+        t);
+  }
+
+  private static boolean sided(Part.Shell shell, Sheet sheet, Interval across, double t) {
+    return !shell.open() && sheet.area() != null && across.length() > 2 * t;
+  }
+
+  private static Sheet sheet(Part.Shell shell, Places places) {
     List<PointMm> edge = Outlines.points(shell.frame(), shell.outline(), places);
     double t = places.value(shell.thickness());
+    return SHEETS.of(new Bent(List.copyOf(edge), t, shell.outline().closed()));
+  }
+
+  static PartShape of(Part.Shell shell, Places places) {
+    double t = places.value(shell.thickness());
     List<Interval> across = Spreads.of(shell.base(), places);
-    Sheet sheet = SHEETS.of(new Bent(List.copyOf(edge), t, shell.outline().closed()));
+    Sheet sheet = sheet(shell, places);
     Geometry strip = sheet.strip();
     Geometry area = sheet.area();
-    boolean sides = !shell.open() && area != null;
     List<Prism> prisms = new ArrayList<>();
-    double volume = 0;
     for (Interval i : across) {
       prisms.add(new Prism(strip, i));
-      volume += strip.getArea() * i.length();
-      if (sides && i.length() > 2 * t) {
+      if (sided(shell, sheet, i, t)) {
         prisms.add(new Prism(area, new Interval(i.to() - t, i.to())));
         prisms.add(new Prism(area, new Interval(i.from(), i.from() + t)));
-        volume += 2 * area.getArea() * t;
       }
     }
-    Geometry outline = sides ? sheet.both() : strip;
+    Geometry outline = !shell.open() && area != null ? sheet.both() : strip;
     return new PartShape(
         shell,
         outline,
         prisms,
-        Shapes.mass(shell, volume, places),
+        Shapes.mass(shell, pieces(shell, sheet, places).volumeMm3(), places),
         Shapes.centre(outline),
         Spreads.middle(across));
   }

@@ -3,6 +3,7 @@ package org.longlow.sketcher.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import org.longlow.constraints.check.Verdict;
@@ -27,9 +28,6 @@ import picocli.CommandLine.Spec;
       "Ends with the code of its findings; heron ships with a fault, so with 3."
     })
 final class DemoCommand implements Callable<Integer> {
-
-  /** Printed on the shipped machines' drawings, so that the same layout gives the same sheet. */
-  private static final String DATE = "2026-01-01";
 
   @Spec private CommandSpec spec;
 
@@ -61,8 +59,9 @@ final class DemoCommand implements Callable<Integer> {
     Study study = Study.of(layout);
     Demos.copy(name, folder);
     Making.findings(study, folder.resolve("findings.json"));
-    String scale = Making.drawing(study, folder.resolve("elevation.svg"), Paper.A3, DATE);
-    Making.drawing(study, folder.resolve("elevation.pdf"), Paper.A3, DATE);
+    String today = LocalDate.now().toString();
+    String scale = Making.drawing(study, folder.resolve("elevation.svg"), Paper.A3, today);
+    Making.drawing(study, folder.resolve("elevation.pdf"), Paper.A3, today);
     Making.report(study, folder.resolve("report.html"));
     Making.TemplatesMade made =
         Making.templates(

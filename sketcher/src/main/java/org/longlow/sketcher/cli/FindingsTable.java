@@ -1,12 +1,11 @@
 package org.longlow.sketcher.cli;
 
 import java.io.PrintWriter;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.longlow.constraints.check.Finding;
 import org.longlow.constraints.check.FindingGroup;
 import org.longlow.constraints.check.Verdict;
+import org.longlow.constraints.check.WorstFirst;
 import org.longlow.constraints.layout.Occupant;
 
 /** Findings as a table of plain text, worst first. */
@@ -25,8 +24,7 @@ final class FindingsTable {
                 new TextTable.Column("limit", 14, true),
                 new TextTable.Column("margin", 14, true),
                 TextTable.Column.of("stance", 22)));
-    List<Finding> sorted = new ArrayList<>(findings);
-    sorted.sort(Comparator.comparing(Finding::verdict));
+    List<Finding> sorted = WorstFirst.of(findings);
     for (Finding f : sorted) {
       table.row(
           List.of(
@@ -42,7 +40,7 @@ final class FindingsTable {
     out.println();
     for (Finding f : sorted) {
       if (f.verdict() == Verdict.FAIL || f.verdict() == Verdict.CAUTION) {
-        out.println(f.verdict().says() + ": " + named(f));
+        out.println(f.verdict().says() + f.when() + ": " + named(f));
       }
     }
     out.println();

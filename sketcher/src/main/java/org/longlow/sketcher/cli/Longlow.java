@@ -19,7 +19,6 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     scope = CommandLine.ScopeType.INHERIT,
     description = "Lays out one-off motorcycles in side elevation, with a real person on them.",
-    footer = "Without arguments the window opens.",
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
       "0:no finding fails",
@@ -79,6 +78,8 @@ public final class Longlow implements Runnable {
   private static int answered(PrintWriter out, PrintWriter err, String... args) {
     Longlow root = new Longlow();
     CommandLine line = new CommandLine(root);
+    // true of the program alone; what stands in its annotation every command inherits
+    line.getCommandSpec().usageMessage().footer("Without arguments the window opens.");
     line.setOut(out).setErr(err).setColorScheme(plain());
     // a file called @thing is a file, not more arguments
     line.setExpandAtFiles(false);

@@ -9,6 +9,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Measures;
+import org.longlow.constraints.layout.Pin;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.study.Study;
@@ -52,6 +53,7 @@ final class PlaceChanges {
         }
       }
     }
+    written(told, moved, lines);
     measures(layout, was.measures(), now.measures(), lines);
     String parts =
         layout.parts().values().stream()
@@ -63,6 +65,28 @@ final class PlaceChanges {
     }
     loads(lines);
     return lines;
+  }
+
+  /** A saved pin stands where it was solved, also where the file had it elsewhere. */
+  private void written(Set<String> told, Set<String> moved, List<String> lines) {
+    Places was = before.placed().places();
+    Places now = after.study().placed().places();
+    before
+        .layout()
+        .pins()
+        .forEach(
+            (name, pin) -> {
+              Pin kept = after.layout().pins().get(name);
+              PointMm from = new PointMm(was.value(pin.x()), was.value(pin.z()));
+              PointMm to = new PointMm(now.value(kept.x()), now.value(kept.z()));
+              if (from.distance(to) >= STAYED && !told.contains(name) && !moved.contains(name)) {
+                lines.add(
+                    format(
+                        "  %s stays; the file has it at (%.1f, %.1f), its ties put it at"
+                            + " (%.1f, %.1f), where it is saved",
+                        name, from.x(), from.z(), to.x(), to.z()));
+              }
+            });
   }
 
   private static void measures(

@@ -41,6 +41,7 @@ final class PlaceText {
           limiting.person()
               + (f.verdict() == Verdict.FAIL ? " is stopped by " : " has least to spare in ")
               + f.id()
+              + f.when()
               + ": "
               + f.text());
     }
@@ -77,10 +78,11 @@ final class PlaceText {
     for (SuitReport.Change change : alternative.changes()) {
       lines.add(
           format(
-              "  %s -> %s  %s: %s",
+              "  %s -> %s  %s%s: %s",
               change.before().says(),
               change.after().says(),
               change.finding().id(),
+              change.finding().when(),
               (change.finding().verdict() == change.after() ? "" : "no longer there; it was: ")
                   + change.finding().text()));
     }
@@ -88,7 +90,7 @@ final class PlaceText {
         .filter(f -> f.verdict() == Verdict.FAIL)
         .filter(f -> alternative.changes().stream().noneMatch(c -> c.finding() == f))
         .sorted(Comparator.comparing(Finding::id))
-        .forEach(f -> lines.add("  still fails  " + f.id() + ": " + f.text()));
+        .forEach(f -> lines.add("  still fails  " + f.id() + f.when() + ": " + f.text()));
     if (!alternative.atLimits().isEmpty()) {
       lines.add("  rests against " + String.join(", ", alternative.atLimits()));
     }
@@ -177,7 +179,15 @@ final class PlaceText {
           .forEach(
               (person, stops) ->
                   stops.forEach(
-                      f -> lines.add("  " + person + " still lacks " + f.id() + ": " + f.text())));
+                      f ->
+                          lines.add(
+                              "  "
+                                  + person
+                                  + " still lacks "
+                                  + f.id()
+                                  + f.when()
+                                  + ": "
+                                  + f.text())));
     }
   }
 

@@ -1,12 +1,12 @@
 package org.longlow.sketcher.edit;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.longlow.constraints.check.Finding;
 import org.longlow.constraints.check.Verdict;
+import org.longlow.constraints.check.WorstFirst;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.stand.Ground;
@@ -77,9 +77,9 @@ public record Shown(
     return ground().toRoad(places().pin(pin));
   }
 
-  /** Returns the findings, worst first, then by how little room is left. */
+  /** Returns the findings, worst first. */
   public List<Finding> findings() {
-    return study.findings().stream().sorted(WORST_FIRST).toList();
+    return WorstFirst.of(study.findings());
   }
 
   /**
@@ -90,24 +90,12 @@ public record Shown(
     List<String> ids = new ArrayList<>();
     study.findings().stream()
         .filter(f -> f.verdict() == Verdict.FAIL)
-        .sorted(WORST_FIRST)
+        .sorted(WorstFirst.ORDER)
         .forEach(f -> ids.add(f.id()));
     study.findings().stream()
         .filter(f -> f.id().equals(picked) && f.verdict() != Verdict.FAIL)
         .forEach(f -> ids.add(f.id()));
     return ids;
-  }
-
-  /** Worst verdict first; within one, the smallest margin as a share of its limit first. */
-  static final Comparator<Finding> WORST_FIRST =
-      Comparator.comparing(Finding::verdict).thenComparingDouble(Shown::room);
-
-  private static double room(Finding f) {
-    if (Double.isNaN(f.margin())) {
-      return Double.MAX_VALUE;
-    }
-    double limit = Math.abs(f.limit());
-    return f.margin() / (limit > 1e-9 ? limit : 1);
   }
 
   /** Returns options that show a finding in its own stance, with those whom it concerns seated. */

@@ -58,22 +58,21 @@ final class CushionTemplates {
     sheet.drill(cushion.from(), places.pin(cushion.from()));
     sheet.drill(cushion.to(), places.pin(cushion.to()));
     List<String> lines = new ArrayList<>();
-    lines.add("from the board up:");
-    lines.add("board " + figure(places.value(cushion.board())) + " mm, its face through the pins");
+    lines.add("layers are numbered from the top, next to the person, down to the board:");
     for (int i = 0; i < cushion.layers().size(); i++) {
       lines.addAll(layerLines(i));
     }
+    lines.add("board " + figure(places.value(cushion.board())) + " mm, its face through the pins");
     lines.add("line is the foam surface free, nobody on it");
     lines.add(Templates.massLine(shape));
     lines.addAll(Templates.cutLines());
     return named("side", sheet, lines);
   }
 
-  /** Returns layer {@code i} from the board up, as free foam from the side. */
+  /** Returns layer {@code i} from the top, counted from 0, as free foam from the side. */
   NamedDrawing layer(int i) {
-    Geometry band = Cushions.bands(cushion, places).get(i + 1);
-    FoamSpec spec = spec(i);
-    String title = cushion.name() + ", layer " + (i + 1) + " " + spec.name();
+    Geometry band = Cushions.bands(cushion, places).get(cushion.layers().size() - i);
+    String title = cushion.name() + ", " + numbered(i) + " " + cushion.layers().get(i).name();
     TemplateSheet sheet = new TemplateSheet(cushion.name(), title, band, "up", "forward");
     List<String> lines = new ArrayList<>();
     lines.addAll(layerLines(i));
@@ -172,15 +171,17 @@ final class CushionTemplates {
             + " mm along");
   }
 
-  private FoamSpec spec(int fromBoard) {
-    return cushion.layers().get(cushion.layers().size() - 1 - fromBoard);
+  /** Says which layer it is, and which end is counted from. */
+  private String numbered(int fromTop) {
+    return "layer " + (fromTop + 1) + (fromTop == 0 ? " (top)" : "");
   }
 
-  private List<String> layerLines(int fromBoard) {
-    FoamSpec spec = spec(fromBoard);
+  private List<String> layerLines(int fromTop) {
+    FoamSpec spec = cushion.layers().get(fromTop);
+    int fromBoard = cushion.layers().size() - 1 - fromTop;
     double free = places.value(spec.thickness());
     List<String> lines = new ArrayList<>();
-    lines.add("layer " + (fromBoard + 1) + ": " + spec.name() + ", " + figure(free) + " mm free");
+    lines.add(numbered(fromTop) + ": " + spec.name() + ", " + figure(free) + " mm free");
     pressed.forEach(
         (person, sunk) ->
             lines.add(

@@ -202,8 +202,10 @@ final class DimensionInk {
     double thick =
         pan.layers().stream().mapToDouble(l -> scene.places().value(l.thickness())).sum();
     PointMm on = from.towards(to, 0.5);
+    String sitter = "load";
     for (Manikin m : scene.people()) {
       if (m.seat().equals(pan.seat())) {
+        sitter = m.name();
         PointMm along = to.minus(from);
         double share = m.joints().hip().minus(from).dot(along) / along.dot(along);
         on = from.towards(to, Math.max(0, Math.min(1, share)));
@@ -211,12 +213,19 @@ final class DimensionInk {
     }
     PointMm free = road(on.plus(up.times(thick)));
     String subject = "part:" + pan.name();
-    left.add(span(subject, 0, free.z(), free.x(), free.x(), full ? "seat" : "seat, free"));
+    String seat = seats() > 1 ? pan.seat() + " seat" : "seat";
+    left.add(span(subject, 0, free.z(), free.x(), free.x(), seat + ", free"));
     Scene.Sunk sunk = scene.sunk().get(pan.name());
     if (full && sunk != null) {
       PointMm pressed = road(on.plus(up.times(thick - sunk.totalMm())));
-      left.add(span(subject, 0, pressed.z(), pressed.x(), pressed.x(), "sat on"));
+      left.add(span(subject, 0, pressed.z(), pressed.x(), pressed.x(), seat + ", under " + sitter));
     }
+  }
+
+  private long seats() {
+    return scene.shapes().values().stream()
+        .filter(s -> s.part() instanceof Part.Cushion c && c.role() == Part.CushionRole.PAN)
+        .count();
   }
 
   private void clearance(PointMm lowest, String part) {

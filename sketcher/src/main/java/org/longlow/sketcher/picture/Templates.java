@@ -13,6 +13,7 @@ import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Shapes;
+import org.longlow.constraints.shape.Shells;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.svg.drawing.Dimensions;
@@ -124,13 +125,14 @@ public final class Templates {
     datum(sheet, shape);
     pins(sheet, shape, places);
     List<String> lines = new ArrayList<>();
-    lines.add(makeLine(shape));
     if (part instanceof Part.Shell shell) {
+      lines.addAll(sheetLines(shell, Shells.pieces(shell, places)));
       lines.add(
           "sheet "
               + Dimensions.figure(places.value(shell.thickness()))
               + " mm; line is the outside of the sheet, net body outline");
     } else {
+      lines.add(makeLine(shape));
       lines.add("line is the net outline, nothing added");
     }
     lines.add(massLine(shape));
@@ -226,6 +228,31 @@ public final class Templates {
                 : shape.leftMm() < 0 ? "make 1, right side" : "make 1";
     String material = part.base().material();
     return material.isEmpty() ? many : material + "; " + many;
+  }
+
+  /**
+   * Returns the pieces of a sheet: how many sides and which way round, how many strips, how big.
+   */
+  static List<String> sheetLines(Part.Shell shell, Shells.Pieces pieces) {
+    String material = shell.base().material();
+    List<String> lines = new ArrayList<>();
+    String start = material.isEmpty() ? "" : material + "; ";
+    if (pieces.sides() > 0) {
+      lines.add(start + "make " + pieces.sides() + " sides to this line, half of them turned over");
+      start = "";
+    }
+    for (double width : pieces.stripWidthsMm()) {
+      lines.add(
+          start
+              + "make 1 edge strip, "
+              + Dimensions.figure(pieces.stripLengthMm())
+              + " x "
+              + Dimensions.figure(width)
+              + " mm, bent along "
+              + (pieces.sides() > 0 ? "the edge between the sides" : "this line"));
+      start = "";
+    }
+    return lines;
   }
 
   static String massLine(PartShape shape) {

@@ -2,12 +2,15 @@ package org.longlow.sketcher.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.layout.FoamSpec;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Prism;
+import org.longlow.constraints.shape.Shells;
 import org.longlow.constraints.study.Study;
 import org.longlow.sketcher.picture.TubeBends;
 
@@ -22,7 +25,8 @@ final class CutList {
   private static final List<String> FOAM =
       List.of("Foam", "Pieces", "What", "Thick", "Long", "Wide");
 
-  private static final List<String> SHEET = List.of("Sheet", "Thick", "Side area", "Material");
+  private static final List<String> SHEET =
+      List.of("Sheet", "Pieces", "What", "Thick", "Long", "Wide", "Area of one", "Material");
 
   private CutList() {}
 
@@ -110,12 +114,18 @@ final class CutList {
     List<List<String>> rows = new ArrayList<>();
     for (PartShape s : shapes) {
       if (s.part() instanceof Part.Cushion c) {
+        int number = 0;
         for (FoamSpec layer : c.layers()) {
+          number++;
           rows.add(
               List.of(
                   c.name(),
                   Integer.toString(pieces(s)),
-                  layer.name() + (layer.closedCell() ? ", closed cell" : ""),
+                  "layer "
+                      + number
+                      + (number == 1 ? " (top), " : ", ")
+                      + layer.name()
+                      + (layer.closedCell() ? ", closed cell" : ""),
                   Say.mm(places.value(layer.thickness())),
                   Say.mm(length(c, places)),
                   Say.mm(width(s))));
@@ -124,7 +134,7 @@ final class CutList {
     }
     table(
         h,
-        "Foam, top layer first",
+        "Foam, layer 1 is the top one",
         FOAM,
         rows,
         "Cut foam 5 to 10 mm larger all round so that the cover pulls it in.");
@@ -134,17 +144,52 @@ final class CutList {
     List<List<String>> rows = new ArrayList<>();
     for (PartShape s : shapes) {
       if (s.part() instanceof Part.Shell shell) {
-        rows.add(
-            List.of(
-                shell.name(),
-                Say.mm(places.value(shell.thickness())),
-                shell.open()
-                    ? "edge strip only"
-                    : Say.fixed(s.outline().getArea() / 1e6, 3) + " m²",
-                shell.base().material()));
+        Shells.Pieces pieces = Shells.pieces(shell, places);
+        if (pieces.sides() > 0) {
+          Geometry side = pieces.side().orElseThrow();
+          Envelope box = side.getEnvelopeInternal();
+          rows.add(
+              piece(
+                  shell,
+                  pieces,
+                  pieces.sides(),
+                  "side, half of them turned over",
+                  box.getWidth(),
+                  box.getHeight(),
+                  side.getArea()));
+        }
+        for (double width : pieces.stripWidthsMm()) {
+          double length = pieces.stripLengthMm();
+          rows.add(piece(shell, pieces, 1, "edge strip", length, width, length * width));
+        }
       }
     }
-    table(h, "Cowls and screens", SHEET, rows, "");
+    table(
+        h,
+        "Cowls and screens",
+        SHEET,
+        rows,
+        "An edge strip is as long as the middle of its sheet and fits between the sides; add what"
+            + " overlaps at its ends and flanges.");
+  }
+
+  private static List<String> piece(
+      Part.Shell shell,
+      Shells.Pieces pieces,
+      int count,
+      String what,
+      double longMm,
+      double wideMm,
+      double areaMm2) {
+    return List.of(
+        shell.name(),
+        Integer.toString(count),
+        what,
+        Say.mm(pieces.thicknessMm()),
+        Say.mm(longMm),
+        Say.mm(wideMm),
+        Say.fixed(areaMm2 / 1e6, 3) + " m²",
+        shell.base().material());
   }
 
   private static void table(

@@ -1,10 +1,9 @@
 package org.longlow.sketcher.report;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.longlow.constraints.check.Finding;
 import org.longlow.constraints.check.Verdict;
+import org.longlow.constraints.check.WorstFirst;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.solve.Diagnosis;
 import org.longlow.constraints.study.Study;
@@ -21,7 +20,7 @@ public final class Report {
 
   /** Returns the report. */
   public static String html(Study study, ReportOptions options) {
-    List<Finding> order = worstFirst(study);
+    List<Finding> order = WorstFirst.of(study.findings());
     Html h = new Html();
     Layout layout = study.layout();
     String title = layout.title().isEmpty() ? layout.name() : layout.title();
@@ -41,24 +40,6 @@ public final class Report {
     h.element("p", "Made with Longlow from the layout " + layout.name() + ".");
     h.raw("</footer>\n</body>\n</html>\n");
     return h.toString();
-  }
-
-  /**
-   * Returns the findings worst first: by verdict, then by how far outside the limit as a share of
-   * it, then as they come.
-   */
-  static List<Finding> worstFirst(Study study) {
-    List<Finding> order = new ArrayList<>(study.findings());
-    order.sort(Comparator.comparing(Finding::verdict).thenComparingDouble(Report::relativeMargin));
-    return order;
-  }
-
-  private static double relativeMargin(Finding f) {
-    if (Double.isNaN(f.margin())) {
-      return Double.MAX_VALUE;
-    }
-    double limit = Math.abs(f.limit());
-    return f.margin() / (limit > 1e-9 && Double.isFinite(limit) ? limit : 1);
   }
 
   private static void header(Html h, Study study, String title, String date) {

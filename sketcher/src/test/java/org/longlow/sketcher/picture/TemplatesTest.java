@@ -50,6 +50,28 @@ class TemplatesTest {
     return out;
   }
 
+  /** Strip length by the middle line of the sheet, 600 mm less two sides of 3 mm, two sides. */
+  @Test
+  void aClosedCowlSaysItsSidesAndItsEdgeStrip() {
+    Geometry side = study.shapes().get("nose").outline();
+    double length = side.buffer(-1.5, 64).getLength();
+    String said = String.join(" ", words(named("nose"))); // long lines are broken
+    assertThat(said).contains("laminate; make 2 sides to this line, half of them turned over");
+    assertThat(said).containsPattern("make 1 edge strip, [0-9.]+ x 594 mm, bent along the edge");
+    double saidMm = Double.parseDouble(said.replaceAll(".*edge strip, ([0-9.]+) x.*", "$1"));
+    assertThat(saidMm).isCloseTo(length, within(3.0));
+    // 1430 kg/m³ of what is cut and nothing else
+    assertThat(study.shapes().get("nose").massKg())
+        .isCloseTo((saidMm * 594 + 2 * side.getArea()) * 3 * 1430e-9, within(0.001));
+  }
+
+  @Test
+  void anOpenScreenIsOneStrip() {
+    String said = String.join(" ", words(named("screen")));
+    assertThat(said).doesNotContain("sides");
+    assertThat(said).containsPattern("make 1 edge strip, [0-9.]+ x 520 mm, bent along this line");
+  }
+
   @Test
   void everyTemplateHasExactlyTheSolvedOutline() {
     for (NamedDrawing d : all) {
@@ -76,10 +98,12 @@ class TemplatesTest {
     Part.Cushion pan = (Part.Cushion) study.layout().parts().get("pan");
     List<Geometry> bands = Cushions.bands(pan, study.placed().places());
     for (int i = 1; i < bands.size(); i++) {
-      assertThat(cut(named("pan-layer-" + i)).equalsTopo(bands.get(i))).isTrue();
+      // bands come from the board up, layers are numbered from the top as in the file
+      Geometry layer = cut(named("pan-layer-" + (bands.size() - i)));
+      assertThat(layer.equalsTopo(bands.get(i))).isTrue();
     }
-    assertThat(words(named("pan-layer-3")))
-        .contains("layer 3: soft, 25 mm free")
+    assertThat(words(named("pan-layer-1")))
+        .contains("layer 1 (top): soft, 25 mm free")
         .anyMatch(w -> w.matches(" *pressed to [\\d.]+ mm under Mara .*"))
         .anyMatch(w -> w.matches(" *pressed to [\\d.]+ mm under Tor .*"));
   }

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.longlow.constraints.check.Finding;
 import org.longlow.constraints.check.FindingKind;
 import org.longlow.constraints.check.Verdict;
+import org.longlow.constraints.check.WorstFirst;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.ReadResult;
 import org.longlow.constraints.layout.Layout;
@@ -123,6 +124,18 @@ class ReportTest {
     }
   }
 
+  @Test
+  void aClosedCowlIsTwoSidesAndAStripInTheCutList() throws Exception {
+    List<String> rows =
+        all(parsed(html), "tr").stream()
+            .map(Element::getTextContent)
+            .filter(t -> t.matches("nose[12].*"))
+            .toList();
+    assertThat(rows).hasSize(2);
+    assertThat(rows.get(0)).startsWith("nose2side, half of them turned over3 mm");
+    assertThat(rows.get(1)).startsWith("nose1edge strip3 mm").contains("594 mm");
+  }
+
   /** Wall 1.65 mm is sold, 1.7 mm is not. */
   @Test
   void aWallIsNotRounded() {
@@ -140,7 +153,7 @@ class ReportTest {
 
   @Test
   void everyFindingIsThereAndTheWorstComeFirst() throws Exception {
-    List<Finding> order = Report.worstFirst(study);
+    List<Finding> order = WorstFirst.of(study.findings());
     assertThat(order).containsExactlyInAnyOrderElementsOf(study.findings());
     assertThat(order).isSortedAccordingTo((a, b) -> a.verdict().compareTo(b.verdict()));
     assertThat(order.get(0).verdict()).isEqualTo(Verdict.FAIL);
@@ -155,7 +168,7 @@ class ReportTest {
   @Test
   void numbersInThePictureAreThoseOfTheTable() throws Exception {
     Document doc = parsed(html);
-    List<Finding> order = Report.worstFirst(study);
+    List<Finding> order = WorstFirst.of(study.findings());
     int checked = 0;
     for (Element text : all(doc, "text")) {
       String subject = text.getAttribute("data-subject");
