@@ -34,6 +34,8 @@ public final class WorstFirst {
     return switch (unit) {
       case MM -> 10;
       case MM2 -> 1000;
+      case NEWTON -> 50;
+      case KG, KPA -> 5;
       case DEG -> 5;
       case G, SHARE, NONE -> 0.05;
       case COUNT, LINKS -> 1;
