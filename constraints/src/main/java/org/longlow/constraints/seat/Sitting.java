@@ -11,7 +11,6 @@ import org.longlow.rider.body.Body;
 import org.longlow.rider.pose.Figure;
 import org.longlow.rider.pose.Flesh;
 import org.longlow.rider.pose.Posture;
-import org.longlow.rider.pose.RiderWidth;
 import org.longlow.rider.pose.SegmentMass;
 import org.longlow.rider.seat.SeatOutcome;
 
@@ -22,11 +21,9 @@ import org.longlow.rider.seat.SeatOutcome;
  * @param seat the seat
  * @param parts the parts of that seat
  * @param body their body
- * @param width where their knees, feet and hands are sideways
  * @param outcome how they sit, or why they cannot
  */
-public record Sitting(
-    String person, String seat, SeatParts parts, Body body, RiderWidth width, SeatOutcome outcome) {
+public record Sitting(String person, String seat, SeatParts parts, Body body, SeatOutcome outcome) {
 
   /** Returns who sits where. */
   public Occupant occupant() {
@@ -45,7 +42,7 @@ public record Sitting(
 
   /** Returns their flesh, boots and helmet by part; empty if they cannot sit. */
   public List<Flesh> flesh() {
-    return posture().map(p -> Figure.parts(body, p, width)).orElse(List.of());
+    return posture().map(p -> Figure.parts(body, p)).orElse(List.of());
   }
 
   /** Returns their body as a solid, for gaps; empty if they cannot sit. */
@@ -58,13 +55,13 @@ public record Sitting(
 
   /** Returns what that solid is made of. */
   public List<Prism> prisms() {
-    return posture().map(p -> prisms(body, p, width)).orElse(List.of());
+    return posture().map(p -> prisms(body, p)).orElse(List.of());
   }
 
   /** Returns what the solid of {@code body} in a posture is made of. */
-  public static List<Prism> prisms(Body body, Posture posture, RiderWidth width) {
+  public static List<Prism> prisms(Body body, Posture posture) {
     List<Prism> prisms = new ArrayList<>();
-    for (Flesh part : Figure.parts(body, posture, width)) {
+    for (Flesh part : Figure.parts(body, posture)) {
       if (part.innerMm() > 0) {
         Interval left = new Interval(part.innerMm(), part.outerMm());
         prisms.add(new Prism(part.outline(), left));
