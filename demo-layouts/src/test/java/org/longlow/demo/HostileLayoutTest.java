@@ -143,6 +143,7 @@ class HostileLayoutTest {
                   person.measured(),
                   person.seats(),
                   random.nextBoolean(),
+                  random.nextBoolean(),
                   random.nextBoolean()));
     }
     return spoiled;

@@ -9,11 +9,20 @@ import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.machine.AxleLoads;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
+import org.longlow.rider.body.GearMass;
 
 /** Axle loads and centre of mass, with and without each crew member. */
 final class LoadFindings {
 
   private static final Basis STATICS = Basis.model("statics of masses on two axles");
+
+  private static final Basis GEAR =
+      Basis.practice(
+          Say.format(
+              "helmet %s kg from memory, boots %s kg and clothes %s kg common practice",
+              Say.number(GearMass.of(true, false, false).totalKg()),
+              Say.number(GearMass.of(false, true, false).totalKg()),
+              Say.number(GearMass.of(false, false, true).totalKg())));
 
   private static final Basis LIFT = Basis.model("statics; no aerodynamics, level road");
 
@@ -33,10 +42,11 @@ final class LoadFindings {
       String who = laden ? "with " + s.condition().people() : "with nobody on it";
       String text =
           Say.format(
-              "%s the machine weighs %s kg; front axle %.0f N, rear axle %.0f N, %s on the front;"
+              "%s the machine weighs %s kg%s; front axle %.0f N, rear axle %.0f N, %s on the front;"
                   + " centre of mass %.0f mm ahead of the rear contact, %.0f mm up and %s.",
               who.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + who.substring(1),
               Say.number(s.load().total().massKg()),
+              laden ? " with gear" : "",
               axles.frontN(),
               axles.rearN(),
               Say.percent(share),
@@ -66,6 +76,7 @@ final class LoadFindings {
                     : Figures.atMost(share, most, FigureUnit.SHARE),
                 List.of(
                     STATICS,
+                    GEAR,
                     Sources.of(
                         layout, low ? Demands.Key.FRONT_SHARE_MIN : Demands.Key.FRONT_SHARE_MAX)),
                 text + limits);

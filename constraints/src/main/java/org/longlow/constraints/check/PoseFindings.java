@@ -30,22 +30,79 @@ final class PoseFindings {
           "hamstring", "angle between trunk and thigh against the hamstrings");
 
   private static final List<Basis> LINKS =
-      List.of(Basis.published(Known.CHECKED, "body links of the survey"));
+      List.of(
+          Basis.published(Known.CHECKED, "body links of the survey"),
+          Basis.judgement("hip joints 170 mm apart"));
 
   private PoseFindings() {}
 
   static List<Finding> of(Sitting sitting, Condition stance) {
-    List<Finding> findings = new ArrayList<>();
-    Optional<SeatOutcome.Seated> seated = sitting.seated();
-    if (seated.isEmpty()) {
-      return findings;
+    if (sitting.outcome() instanceof SeatOutcome.Unseatable none) {
+      return notJudged(sitting, stance, none);
     }
-    PoseResult pose = seated.get().pose();
+    List<Finding> findings = new ArrayList<>();
+    PoseResult pose = sitting.seated().orElseThrow().pose();
     reach(findings, sitting, stance, pose);
     for (JointReading reading : Comfort.read(pose.posture().angles(), sitting.body().sex())) {
       findings.add(angle(sitting, stance, reading, pose.posture()));
     }
     return findings;
+  }
+
+  /** Who cannot be seated reaches nothing that anybody knows of: what lacks is said. */
+  private static List<Finding> notJudged(
+      Sitting sitting, Condition stance, SeatOutcome.Unseatable none) {
+    String who = SeatFindings.who(sitting);
+    String why = ": " + none.reason();
+    return List.of(
+        sitting.parts().feet().isEmpty()
+            ? unknown(
+                sitting,
+                stance,
+                FindingKind.REACH,
+                "feet",
+                Verdict.FAIL,
+                who + " has no foot rests; add a peg or a footboard.")
+            : unknown(
+                sitting,
+                stance,
+                FindingKind.REACH,
+                "feet",
+                Verdict.CAUTION,
+                "Whether " + who + " reaches the foot rests is not known" + why),
+        sitting.parts().hands().isEmpty()
+            ? noGrips(sitting, stance)
+            : unknown(
+                sitting,
+                stance,
+                FindingKind.REACH,
+                "hands",
+                Verdict.CAUTION,
+                "Whether " + who + " reaches the grips is not known" + why),
+        unknown(
+            sitting,
+            stance,
+            FindingKind.POSTURE,
+            "posture",
+            Verdict.CAUTION,
+            "How the joints of " + who + " are bent is not known" + why));
+  }
+
+  private static Finding unknown(
+      Sitting sitting,
+      Condition stance,
+      FindingKind kind,
+      String what,
+      Verdict verdict,
+      String text) {
+    return new Finding(
+        kind,
+        About.person(sitting.occupant(), what, what),
+        Optional.of(stance),
+        verdict,
+        Figures.NONE,
+        List.of(Basis.model("this layout")),
+        text);
   }
 
   /** Whoever steers needs grips; a passenger may do without. */

@@ -195,6 +195,7 @@ public final class LayoutWriter {
     names(node, "seats", p.seats());
     node.put("helmet", p.helmet());
     node.put("boots", p.boots());
+    node.put("clothes", p.clothes());
     return node;
   }
 

@@ -133,9 +133,10 @@ final class StateReader {
     }
     boolean helmet = obj.flag("helmet", true);
     boolean boots = obj.flag("boots", true);
+    boolean clothes = obj.flag("clothes", true);
     obj.close();
     return new Person(
-        e.name(), sex == null ? "" : sex, stature, mass, measured, seats, helmet, boots);
+        e.name(), sex == null ? "" : sex, stature, mass, measured, seats, helmet, boots, clothes);
   }
 
   private Formula measured(Obj.Entry m, String sex) {

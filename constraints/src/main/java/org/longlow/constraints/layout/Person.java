@@ -10,11 +10,12 @@ import org.longlow.constraints.formula.Formula;
  * @param name the user's name for them
  * @param sex {@code female} or {@code male}; chooses the survey
  * @param stature standing height without shoes
- * @param mass without gear
+ * @param mass without gear; what gear adds is the rider model's
  * @param measured own measurements by their survey names, mm
  * @param seats the seats they must fit, {@code rider} first
  * @param helmet whether they wear one
  * @param boots whether they wear them
+ * @param clothes whether they wear jacket, trousers and gloves with armour
  */
 public record Person(
     String name,
@@ -24,7 +25,8 @@ public record Person(
     Map<String, Formula> measured,
     List<String> seats,
     boolean helmet,
-    boolean boots) {
+    boolean boots,
+    boolean clothes) {
   public Person {
     measured = Layout.ordered(measured);
     seats = List.copyOf(seats);

@@ -24,7 +24,6 @@ import org.longlow.rider.pose.Figure;
 import org.longlow.rider.pose.HeadTarget;
 import org.longlow.rider.pose.PoseSolver;
 import org.longlow.rider.pose.Posture;
-import org.longlow.rider.pose.RiderWidth;
 import org.longlow.rider.seat.Reseat;
 import org.longlow.rider.seat.SeatGeometry;
 import org.longlow.rider.seat.SettledNearby;
@@ -93,11 +92,7 @@ final class SeatedBody extends MovingBody {
         unknowns.variablesOf(List.of(), places -> drawn.body = Seats.body(person, places));
     int[] ofSeat =
         unknowns.variablesOf(
-            pins,
-            places -> {
-              drawn.seat = Seats.geometry(parts, places).orElse(null);
-              Seats.width(parts, places);
-            });
+            pins, places -> drawn.seat = Seats.geometry(parts, places).orElse(null));
     boolean changes = ofBody.length > 0 || drawn.seat == null;
     return new SeatedBody(
         unknowns,
@@ -136,7 +131,7 @@ final class SeatedBody extends MovingBody {
     if (settled.isEmpty()) {
       return new At(values, null, List::of);
     }
-    Sitter on = new Sitter(sitter, Seats.width(parts, places));
+    Sitter on = new Sitter(sitter);
     return new At(
         values,
         on.solid(person.name(), settled.get().here(), seat),
@@ -160,7 +155,8 @@ final class SeatedBody extends MovingBody {
       double step = STEP_MM * unknowns.scale(variables()[i]);
       SeatGeometry less = seat(x, variables()[i], -step);
       SeatGeometry more = seat(x, variables()[i], step);
-      boolean feet = !less.foot().equals(more.foot());
+      boolean wider = !less.width().equals(more.width());
+      boolean feet = wider || !less.foot().equals(more.foot());
       if (feet || !less.hand().equals(more.hand())) {
         double[] slopes = new double[n];
         slopes[i] = 1;
@@ -202,8 +198,8 @@ final class SeatedBody extends MovingBody {
     };
   }
 
-  /** A body with where its knees, feet and hands are sideways. */
-  private record Sitter(Body body, RiderWidth width) {
+  /** A body that takes the posture of a trunk on a seat. */
+  private record Sitter(Body body) {
 
     private Posture posture(TrunkPose trunk, SeatGeometry seat) {
       return PoseSolver.solve(
@@ -212,17 +208,17 @@ final class SeatedBody extends MovingBody {
               trunk.reclineRad(),
               new HeadTarget.Pitch(trunk.headPitchRad()),
               seat.foot(),
-              seat.hand())
+              seat.hand(),
+              seat.width())
           .posture();
     }
 
     org.longlow.constraints.gap.Body solid(String name, TrunkPose trunk, SeatGeometry seat) {
-      return new org.longlow.constraints.gap.Body(
-          name, Sitting.prisms(body, posture(trunk, seat), width));
+      return new org.longlow.constraints.gap.Body(name, Sitting.prisms(body, posture(trunk, seat)));
     }
 
     IntFunction<Geometry> outlines(TrunkPose trunk, SeatGeometry seat) {
-      Figure figure = new Figure(body, posture(trunk, seat), width);
+      Figure figure = new Figure(body, posture(trunk, seat));
       return face -> figure.part(Figure.Part.values()[face]).outline();
     }
   }

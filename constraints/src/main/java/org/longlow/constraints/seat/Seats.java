@@ -62,16 +62,7 @@ public final class Seats {
     Sex sex = person.sex().equals("female") ? Sex.FEMALE : Sex.MALE;
     Map<String, Double> measured = new LinkedHashMap<>();
     person.measured().forEach((name, value) -> measured.put(name, places.value(value)));
-    Gear full = Gear.RIDING;
-    Gear gear =
-        new Gear(
-            person.boots() ? full.heelMm() : 0,
-            person.boots() ? full.ballMm() : 0,
-            person.boots() ? full.bootLengthMm() : 0,
-            person.helmet() ? full.helmetMm() : 0,
-            full.seatClothingMm(),
-            full.backClothingMm(),
-            full.armourMm());
+    Gear gear = Gear.riding(person.helmet(), person.boots(), person.clothes());
     return Body.of(
         BodyMeasures.of(sex, places.value(person.stature()), places.value(person.mass()), measured),
         gear);
@@ -85,14 +76,14 @@ public final class Seats {
     } catch (OutOfRange e) {
       outcome = new SeatOutcome.Unseatable(e.getMessage());
     }
-    return new Sitting(person, parts.seat(), parts, body, width(parts, places), outcome);
+    return new Sitting(person, parts.seat(), parts, body, outcome);
   }
 
   /**
    * Returns where knees, feet and hands are sideways: feet and hands at their rests; knees splay
    * with the feet as in the usual seat.
    */
-  public static RiderWidth width(SeatParts parts, Places places) {
+  private static RiderWidth width(SeatParts parts, Places places) {
     RiderWidth usual = RiderWidth.DEFAULT;
     double feet = parts.feet().map(r -> Math.abs(places.value(r.y()))).orElse(usual.footHalfMm());
     double hands = parts.hands().map(r -> Math.abs(places.value(r.y()))).orElse(usual.gripHalfMm());
@@ -101,16 +92,16 @@ public final class Seats {
   }
 
   private static SeatOutcome outcome(Body body, SeatParts parts, Places places) {
+    List<String> lacks = new ArrayList<>();
     if (parts.back().isEmpty()) {
-      return new SeatOutcome.Unseatable(
-          "seat "
-              + parts.seat()
-              + " has no back; give it a cushion with the role back, a low pad"
-              + " at least");
+      lacks.add("has no back; give it a cushion with the role back, a low pad at least");
     }
     if (parts.feet().isEmpty()) {
+      lacks.add("has nowhere to put the feet; add a peg or a footboard");
+    }
+    if (!lacks.isEmpty()) {
       return new SeatOutcome.Unseatable(
-          "seat " + parts.seat() + " has nowhere to put the feet; add a peg or a footboard");
+          "seat " + parts.seat() + " " + String.join(". It also ", lacks) + ".");
     }
     return Settle.settle(body, surfaces(parts, places));
   }
@@ -138,7 +129,8 @@ public final class Seats {
         parts
             .hands()
             .<HandContact>map(r -> new HandContact.Grip(places.pin(r.at())))
-            .orElse(new HandContact.OnThighs()));
+            .orElse(new HandContact.OnThighs()),
+        width(parts, places));
   }
 
   private static FootContact foot(Part.Rest rest, Places places) {

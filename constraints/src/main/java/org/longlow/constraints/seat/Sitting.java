@@ -12,7 +12,6 @@ import org.longlow.rider.body.Body;
 import org.longlow.rider.pose.Figure;
 import org.longlow.rider.pose.Flesh;
 import org.longlow.rider.pose.Posture;
-import org.longlow.rider.pose.RiderWidth;
 import org.longlow.rider.pose.SegmentMass;
 import org.longlow.rider.seat.SeatOutcome;
 
@@ -23,11 +22,9 @@ import org.longlow.rider.seat.SeatOutcome;
  * @param seat the seat
  * @param parts the parts of that seat
  * @param body their body
- * @param width where their knees, feet and hands are sideways
  * @param outcome how they sit, or why they cannot
  */
-public record Sitting(
-    String person, String seat, SeatParts parts, Body body, RiderWidth width, SeatOutcome outcome) {
+public record Sitting(String person, String seat, SeatParts parts, Body body, SeatOutcome outcome) {
 
   /** Pieces of a limb that goes outwards: each is then some 20 mm wider than the limb. */
   private static final int LIMB_PIECES = 8;
@@ -49,7 +46,7 @@ public record Sitting(
 
   /** Returns their flesh, boots and helmet by part; empty if they cannot sit. */
   public List<Flesh> flesh() {
-    return posture().map(p -> Figure.parts(body, p, width)).orElse(List.of());
+    return posture().map(p -> Figure.parts(body, p)).orElse(List.of());
   }
 
   /** Returns their body as a solid, for gaps; empty if they cannot sit. */
@@ -62,7 +59,7 @@ public record Sitting(
 
   /** Returns what that solid is made of. */
   public List<Prism> prisms() {
-    return posture().map(p -> prisms(body, p, width)).orElse(List.of());
+    return posture().map(p -> prisms(body, p)).orElse(List.of());
   }
 
   /**
@@ -76,14 +73,12 @@ public record Sitting(
 
   /** Returns what that solid is made of where limbs that go outwards do so piece by piece. */
   public List<Prism> finePrisms() {
-    return posture()
-        .map(p -> prisms(Figure.fineParts(body, p, width, LIMB_PIECES)))
-        .orElse(List.of());
+    return posture().map(p -> prisms(Figure.fineParts(body, p, LIMB_PIECES))).orElse(List.of());
   }
 
   /** Returns what the solid of {@code body} in a posture is made of. */
-  public static List<Prism> prisms(Body body, Posture posture, RiderWidth width) {
-    return prisms(Figure.parts(body, posture, width));
+  public static List<Prism> prisms(Body body, Posture posture) {
+    return prisms(Figure.parts(body, posture));
   }
 
   private static List<Prism> prisms(List<Flesh> flesh) {

@@ -172,6 +172,7 @@ class RoundTripTest {
                 measured,
                 List.of("rider"),
                 random.nextBoolean(),
+                random.nextBoolean(),
                 random.nextBoolean()));
       default:
         return layout.withPins(

@@ -53,6 +53,7 @@ class SuitingTest {
         Map.of(),
         was.seats(),
         true,
+        true,
         true);
   }
 

@@ -35,6 +35,13 @@ public final class Body {
   /** Hip centre above the palpated trochanterion, mm; judgement. */
   public static final double HIP_ABOVE_TROCHANTERION_MM = 15;
 
+  /**
+   * Hip joint from the middle plane, mm, both sexes; judgement: 0.36 of the distance between the
+   * front hip spines (Bell, Pedersen and Brand 1990, as quoted in a manual of motion analysis)
+   * taken as 235 mm, from memory. Errors up to 31 mm in adults (Harrington et al. 2007).
+   */
+  public static final double HIP_HALF_MM = 85;
+
   /** Ankle axis from the heel over foot length; from memory, not certain. */
   public static final double ANKLE_ALONG_FOOT = 0.25;
 
@@ -181,8 +188,24 @@ public final class Body {
     return measures.sex();
   }
 
+  /** Returns the bare body's mass, kg. */
   public double massKg() {
     return measures.massKg();
+  }
+
+  /** Returns the mass with all that is worn, kg: what loads seat and machine. */
+  public double massInGearKg() {
+    return massKg() + gear.mass().totalKg();
+  }
+
+  /** Returns the mass of one such segment with what it wears, kg. */
+  public double massInGearKg(Segment segment) {
+    return segment.massShare(sex()) * massKg() + gear.mass().onKg(segment);
+  }
+
+  /** Returns the mass of one such segment in gear over that of all, 1. */
+  public double shareInGear(Segment segment) {
+    return massInGearKg(segment) / massInGearKg();
   }
 
   public double thighMm() {
@@ -242,6 +265,16 @@ public final class Body {
   public double hipToBackMm() {
     return (sex() == Sex.MALE ? HIP_TO_BACK_MALE_MM : HIP_TO_BACK_FEMALE_MM)
         + gear.backClothingMm();
+  }
+
+  /** Returns the hip joint from the middle plane, mm. */
+  public double hipHalfMm() {
+    return HIP_HALF_MM;
+  }
+
+  /** Returns the acromion from the middle plane, mm. */
+  public double shoulderHalfMm() {
+    return 0.5 * measures.get("biacromialbreadth");
   }
 
   /** Returns the length of each segment of one limb, mm, as its mass constants need it. */

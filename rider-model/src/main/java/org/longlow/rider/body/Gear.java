@@ -1,7 +1,7 @@
 package org.longlow.rider.body;
 
 /**
- * What the rider wears, as lengths added to the bare body.
+ * What the rider wears, as lengths and masses added to the bare body.
  *
  * @param heelMm boot under the heel, mm, in [0, 100]; 30 is a judgement of this tool
  * @param ballMm boot under the ball of the foot, mm, in [0, 100]; 20 is a judgement of this tool
@@ -12,6 +12,7 @@ package org.longlow.rider.body;
  *     Pheasant's allowance for heavy outdoor clothing
  * @param backClothingMm clothing or armour behind the back, mm, in [0, 50]
  * @param armourMm armour at knee and elbow in front of the skin, mm, in [0, 50]; 12 is a judgement
+ * @param mass what it weighs
  */
 public record Gear(
     double heelMm,
@@ -20,16 +21,37 @@ public record Gear(
     double helmetMm,
     double seatClothingMm,
     double backClothingMm,
-    double armourMm) {
+    double armourMm,
+    GearMass mass) {
 
   /** Bare: as the survey measured. */
-  public static final Gear NONE = new Gear(0, 0, 0, 0, 0, 0, 0);
+  public static final Gear NONE = new Gear(0, 0, 0, 0, 0, 0, 0, GearMass.NONE);
 
   /** Boots, helmet and light armour; clothing under load counted as nothing. */
-  public static final Gear RIDING = new Gear(30, 20, 30, 47, 0, 0, 12);
+  public static final Gear RIDING =
+      new Gear(30, 20, 30, 47, 0, 0, 12, GearMass.of(true, true, true));
 
   /** The same with heavy outdoor clothing (Pheasant, <i>Bodyspace</i>: +10 mm). */
-  public static final Gear WINTER = new Gear(30, 20, 30, 47, 10, 10, 15);
+  public static final Gear WINTER =
+      new Gear(30, 20, 30, 47, 10, 10, 15, GearMass.of(true, true, true));
+
+  /**
+   * Returns what is worn for riding, as in {@link #RIDING}.
+   *
+   * @param clothes jacket, trousers and gloves with their armour
+   */
+  public static Gear riding(boolean helmet, boolean boots, boolean clothes) {
+    Gear all = RIDING;
+    return new Gear(
+        boots ? all.heelMm : 0,
+        boots ? all.ballMm : 0,
+        boots ? all.bootLengthMm : 0,
+        helmet ? all.helmetMm : 0,
+        clothes ? all.seatClothingMm : 0,
+        clothes ? all.backClothingMm : 0,
+        clothes ? all.armourMm : 0,
+        GearMass.of(helmet, boots, clothes));
+  }
 
   public Gear {
     check("heelMm", heelMm, 100);
@@ -39,6 +61,9 @@ public record Gear(
     check("seatClothingMm", seatClothingMm, 50);
     check("backClothingMm", backClothingMm, 50);
     check("armourMm", armourMm, 50);
+    if (mass == null) {
+      throw new IllegalArgumentException("gear needs a mass; GearMass.NONE is one");
+    }
   }
 
   private static void check(String name, double value, double high) {

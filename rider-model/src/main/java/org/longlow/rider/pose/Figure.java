@@ -35,7 +35,6 @@ public final class Figure {
 
   private final Body body;
   private final Posture p;
-  private final RiderWidth width;
   private final PointMm up;
   private final PointMm behind;
 
@@ -58,15 +57,10 @@ public final class Figure {
     }
   }
 
-  /**
-   * A rider in a posture.
-   *
-   * @param width where knees, feet and hands are sideways
-   */
-  public Figure(Body body, Posture posture, RiderWidth width) {
+  /** A rider in a posture. */
+  public Figure(Body body, Posture posture) {
     this.body = body;
     this.p = posture;
-    this.width = width;
     double recline = posture.angles().recline();
     up = new PointMm(-Math.sin(recline), Math.cos(recline));
     behind = up.left();
@@ -74,11 +68,9 @@ public final class Figure {
 
   /**
    * Returns the parts of a rider: head, neck, chest, pelvis, thigh, shank, foot, upperArm, forearm.
-   *
-   * @param width where knees, feet and hands are sideways
    */
-  public static List<Flesh> parts(Body body, Posture posture, RiderWidth width) {
-    Figure figure = new Figure(body, posture, width);
+  public static List<Flesh> parts(Body body, Posture posture) {
+    Figure figure = new Figure(body, posture);
     return Stream.of(Part.values()).map(figure::part).toList();
   }
 
@@ -88,8 +80,8 @@ public final class Figure {
    *
    * @param pieces how many each of these limbs has, &gt;= 1
    */
-  public static List<Flesh> fineParts(Body body, Posture posture, RiderWidth width, int pieces) {
-    Figure figure = new Figure(body, posture, width);
+  public static List<Flesh> fineParts(Body body, Posture posture, int pieces) {
+    Figure figure = new Figure(body, posture);
     List<Flesh> all = new ArrayList<>();
     for (Part part : Part.values()) {
       switch (part) {
@@ -173,7 +165,7 @@ public final class Figure {
     return hull(
         Part.CHEST,
         0,
-        0.5 * Math.max(measure("biacromialbreadth"), measure("waistbreadth")),
+        Math.max(p.across().shoulderMm(), 0.5 * measure("waistbreadth")),
         bellyRound(),
         circle(at.plus(behind.times(body.hipToBackMm() - chest)), chest),
         circle(p.shoulder(), SHOULDER_MM),
@@ -204,7 +196,7 @@ public final class Figure {
     double hipAcross = 0.25 * measure("hipbreadthsitting");
     double thighAcross = girthRadius("thighcircumference");
     double knee = kneeRadius();
-    double k = width.kneeHalfMm();
+    double k = p.across().kneeMm();
     double round = knee + body.gear().armourMm();
     double innerHip = hipAcross - thighAcross;
     double innerKnee = k - knee;
@@ -234,15 +226,15 @@ public final class Figure {
     double knee = kneeRadius();
     double calf = girthRadius("calfcircumference");
     double ankle = ankleRadius();
-    PointMm along = p.ankle().minus(p.knee()).times(1 / body.shankMm());
-    PointMm calfAt =
-        p.knee().plus(along.times(0.3 * body.shankMm())).plus(along.left().times(-0.2 * calf));
-    double k = width.kneeHalfMm();
-    double f = width.footHalfMm();
+    PointMm along = p.ankle().minus(p.knee());
+    PointMm back = along.left().times(-0.2 * calf / Math.max(along.length(), 1));
+    PointMm calfAt = p.knee().plus(along.times(0.3)).plus(back);
+    double k = p.across().kneeMm();
+    double a = p.across().ankleMm();
     return hull(
         Part.SHANK,
-        Math.max(0, Math.min(k - knee, f - ankle)),
-        Math.max(k + knee, f + ankle),
+        Math.max(0, Math.min(k - knee, a - ankle)),
+        Math.max(k + knee, a + ankle),
         circle(p.knee(), 0.92 * knee + body.gear().armourMm()),
         circle(calfAt, calf),
         circle(p.ankle(), ankle));
@@ -251,18 +243,19 @@ public final class Figure {
   private Flesh foot() {
     Body.Foot foot = body.foot();
     PointMm along = p.ball().minus(p.heel()).times(1 / foot.ballMm());
-    PointMm off = along.left();
+    PointMm off = along.left().times(1 / Math.max(along.length(), 0.1));
     double heelRound = 0.18 * foot.ankle().z();
     double ballRound = 0.5 * (body.gear().ballMm() + 62);
     double toeRound = 0.55 * ballRound;
     PointMm heelAt = p.heel().plus(along.times(heelRound - foot.backMm()));
     PointMm toeAt = p.heel().plus(along.times(foot.frontMm() - toeRound));
     double half = 0.5 * measure("footbreadthhorizontal") + bootWall();
-    double f = width.footHalfMm();
+    double a = p.across().ankleMm();
+    double b = p.across().ballMm();
     return hull(
         Part.FOOT,
-        Math.max(0, f - half),
-        f + half,
+        Math.max(0, Math.min(a, b) - half),
+        Math.max(a, b) + half,
         circle(heelAt.plus(off.times(heelRound)), heelRound),
         circle(p.ball().plus(off.times(ballRound)), ballRound),
         circle(toeAt.plus(off.times(toeRound)), toeRound),
@@ -273,17 +266,14 @@ public final class Figure {
     return girthRadius("forearmcircumferenceflexed");
   }
 
-  private double elbowAcross() {
-    return 0.5 * measure("forearmforearmbreadth") - forearmRadius();
-  }
-
   private Flesh upperArm() {
     double upper = girthRadius("bicepscircumferenceflexed");
-    double shoulderAcross = 0.5 * measure("biacromialbreadth");
+    double shoulder = p.across().shoulderMm();
+    double elbow = p.across().elbowMm();
     return hull(
         Part.UPPER_ARM,
-        Math.max(0, Math.min(shoulderAcross, elbowAcross()) - upper),
-        Math.max(0.5 * measure("bideltoidbreadth"), elbowAcross() + upper),
+        Math.max(0, Math.min(shoulder, elbow) - upper),
+        Math.max(0.5 * measure("bideltoidbreadth"), elbow + upper),
         circle(p.shoulder(), upper),
         circle(p.elbow(), 0.9 * forearmRadius() + body.gear().armourMm()));
   }
@@ -292,11 +282,12 @@ public final class Figure {
     double fore = forearmRadius();
     double wrist = girthRadius("wristcircumference");
     double hand = 0.5 * measure("handbreadth");
-    double g = width.gripHalfMm();
+    double elbow = p.across().elbowMm();
+    double g = p.across().gripMm();
     return hull(
         Part.FOREARM,
-        Math.max(0, Math.min(elbowAcross() - fore, g - hand)),
-        Math.max(elbowAcross() + fore, g + hand),
+        Math.max(0, Math.min(elbow - fore, g - hand)),
+        Math.max(elbow + fore, g + hand),
         circle(p.elbow(), fore),
         circle(p.wrist(), wrist),
         circle(p.grip(), hand));
@@ -309,13 +300,13 @@ public final class Figure {
     double toWrist = p.elbow().distance(p.wrist());
     double across =
         mix(
-            elbowAcross(),
-            width.gripHalfMm(),
+            p.across().elbowMm(),
+            p.across().gripMm(),
             toWrist / Math.max(1, toWrist + p.wrist().distance(p.grip())));
     double innerWrist = across - wrist;
     double outerWrist = across + wrist;
-    double inner = elbowAcross() - fore;
-    double outer = elbowAcross() + fore;
+    double inner = p.across().elbowMm() - fore;
+    double outer = p.across().elbowMm() + fore;
     return hull(
         Part.FOREARM,
         Math.max(0, Math.min(mix(inner, innerWrist, from), mix(inner, innerWrist, to))),
@@ -327,7 +318,7 @@ public final class Figure {
   /** A hand about its grip. */
   private Flesh hand() {
     double hand = 0.5 * measure("handbreadth");
-    double g = width.gripHalfMm();
+    double g = p.across().gripMm();
     return hull(
         Part.FOREARM,
         Math.max(0, g - hand),

@@ -14,27 +14,23 @@ public final class FootLoad {
   private FootLoad() {}
 
   /**
-   * Returns what both feet carry of the body's weight, as a fraction, for a hip and a foot rest.
+   * Returns what both feet carry of the weight in gear, as a fraction, for a hip and a foot rest.
    */
-  public static double share(Body body, PointMm hip, FootContact contact) {
-    LegSolver.Leg leg = LegSolver.solve(body, hip, contact);
+  public static double share(Body body, PointMm hip, FootContact contact, RiderWidth width) {
+    LegSolver.Leg leg = LegSolver.solve(body, hip, contact, width);
     PointMm at = contact instanceof FootContact.BallOnPeg ? leg.ball() : leg.ankle();
     PointMm line = at.minus(leg.knee());
     double square = line.dot(line);
     double sum = 0;
     sum += part(body, Segment.SHANK, leg.knee(), leg.ankle(), leg.knee(), line);
     sum += part(body, Segment.FOOT, leg.heel(), leg.toe(), leg.knee(), line);
-    double most = 2 * (mass(body, Segment.SHANK) + mass(body, Segment.FOOT));
+    double most = 2 * (body.shareInGear(Segment.SHANK) + body.shareInGear(Segment.FOOT));
     return Math.max(0, Math.min(most, 2 * sum / square));
   }
 
   private static double part(
       Body body, Segment segment, PointMm near, PointMm far, PointMm knee, PointMm line) {
     PointMm centre = near.towards(far, segment.centreShare(body.sex()));
-    return mass(body, segment) * centre.minus(knee).dot(line);
-  }
-
-  private static double mass(Body body, Segment segment) {
-    return segment.massShare(body.sex());
+    return body.shareInGear(segment) * centre.minus(knee).dot(line);
   }
 }

@@ -3,7 +3,11 @@ package org.longlow.rider.pose;
 import org.longlow.rider.geom.PointMm;
 
 /**
- * The angles of a posture, rad. Zeros and signs:
+ * The angles of a posture, rad.
+ *
+ * <p>Knee and elbow are true angles, whatever leads outwards. Trunk-thigh and arm are seen from the
+ * side, as flexion is measured; so is the ankle over a board, where the sole points straight ahead.
+ * Zeros and signs:
  *
  * @param recline hip-to-shoulder line from the vertical, positive rearward, in (−π, π]
  * @param trunkThigh at the hip, between hip-shoulder and hip-knee, in [0, 2π); 180° is a straight
@@ -26,31 +30,29 @@ public record JointAngles(
     double neckFlexion,
     double headPitch) {
 
+  /** Returns the angles of a trunk with its limbs. */
   static JointAngles of(
-      PointMm hip,
-      PointMm shoulder,
-      PointMm knee,
-      PointMm ankle,
-      PointMm heel,
-      PointMm ball,
-      PointMm elbow,
-      PointMm grip,
-      double headPitch) {
+      PointMm hip, PointMm shoulder, LegSolver.Leg leg, ArmSolver.Arm arm, double headPitch) {
     PointMm trunk = shoulder.minus(hip);
     double recline = Math.atan2(-trunk.x(), trunk.z());
     return new JointAngles(
         recline,
-        ccw(knee.minus(hip), trunk),
-        ccw(hip.minus(knee), ankle.minus(knee)),
-        ccw(ball.minus(heel), knee.minus(ankle)),
-        signed(ccw(hip.minus(shoulder), elbow.minus(shoulder))),
-        ccw(grip.minus(elbow), shoulder.minus(elbow)),
+        ccw(leg.knee().minus(hip), trunk),
+        leg.kneeRad(),
+        leg.shankSoleRad(),
+        signed(ccw(hip.minus(shoulder), arm.elbow().minus(shoulder))),
+        arm.elbowRad(),
         recline - headPitch,
         headPitch);
   }
 
+  /** Returns the angle at a joint, from one neighbour to another, counter-clockwise. */
+  static double at(PointMm joint, PointMm from, PointMm to) {
+    return ccw(from.minus(joint), to.minus(joint));
+  }
+
   /** Returns the turn from one direction to another, counter-clockwise, in [0, 2π). */
-  private static double ccw(PointMm from, PointMm to) {
+  static double ccw(PointMm from, PointMm to) {
     double turn = Math.atan2(from.cross(to), from.dot(to));
     return turn < 0 ? turn + 2 * Math.PI : turn;
   }

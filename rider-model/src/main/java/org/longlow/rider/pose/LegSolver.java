@@ -3,7 +3,11 @@ package org.longlow.rider.pose;
 import org.longlow.rider.body.Body;
 import org.longlow.rider.geom.PointMm;
 
-/** Solves hip, knee and foot. */
+/**
+ * Solves hip, knee and foot: from hip joint to foot rest in space. The leg swivels about that line
+ * until the knee stands out as {@link RiderWidth} has it, as far as it can. On a board the sole
+ * points straight ahead; on a peg the foot lies in the plane of the leg.
+ */
 final class LegSolver {
 
   /** Middle and half-width of the bands that knee and ankle share a stretch by. */
@@ -18,23 +22,63 @@ final class LegSolver {
 
   private LegSolver() {}
 
-  record Leg(PointMm knee, PointMm ankle, PointMm heel, PointMm ball, PointMm toe, double missMm) {}
+  /**
+   * A leg.
+   *
+   * @param kneeYMm middle plane to knee; the others alike
+   * @param kneeRad interior, true
+   * @param shankSoleRad as {@link JointAngles} has it
+   */
+  record Leg(
+      PointMm knee,
+      PointMm ankle,
+      PointMm heel,
+      PointMm ball,
+      PointMm toe,
+      double kneeYMm,
+      double ankleYMm,
+      double ballYMm,
+      double kneeRad,
+      double shankSoleRad,
+      double missMm) {}
 
-  static Leg solve(Body body, PointMm hip, FootContact contact) {
+  static Leg solve(Body body, PointMm hip, FootContact contact, RiderWidth width) {
     if (contact instanceof FootContact.BallOnPeg peg) {
-      return onPeg(body, hip, peg.contact());
+      return onPeg(body, hip, peg.contact(), width);
     }
-    return onFootboard(body, hip, (FootContact.Footboard) contact);
+    return onFootboard(body, hip, (FootContact.Footboard) contact, width);
   }
 
-  private static Leg flat(Body body, PointMm hip, PointMm heel, double sole) {
+  private static LimbPlane plane(Body body, PointMm hip, PointMm target, RiderWidth width) {
+    return LimbPlane.between(hip, body.hipHalfMm(), target, width.footHalfMm(), FORWARD);
+  }
+
+  private static Leg flat(Body body, PointMm hip, PointMm heel, double sole, RiderWidth width) {
     PointMm ankleTarget = heel.plus(body.foot().ankle().turned(sole));
-    TwoLink chain = TwoLink.solve(hip, body.thighMm(), body.shankMm(), ankleTarget, 1, FORWARD);
-    PointMm drawnHeel = heel.plus(chain.end().minus(ankleTarget));
-    return leg(body, chain.joint(), chain.end(), drawnHeel, sole, chain.missMm());
+    LimbPlane line = plane(body, hip, ankleTarget, width);
+    TwoLink chain = TwoLink.in(line, body.thighMm(), body.shankMm(), 1);
+    LimbPlane plane = line.swivelled(chain.joint(), width.kneeHalfMm());
+    PointMm knee = plane.point(chain.joint());
+    PointMm ankle = plane.point(chain.end());
+    PointMm drawnHeel = heel.plus(ankle.minus(ankleTarget));
+    PointMm along = PointMm.unit(sole);
+    double out = plane.yMm(chain.end());
+    return new Leg(
+        knee,
+        ankle,
+        drawnHeel,
+        drawnHeel.plus(along.times(body.foot().ballMm())),
+        drawnHeel.plus(along.times(body.foot().toeMm())),
+        plane.yMm(chain.joint()),
+        out,
+        out,
+        JointAngles.at(chain.joint(), PointMm.ORIGIN, chain.end()),
+        JointAngles.ccw(along, knee.minus(ankle)),
+        chain.missMm());
   }
 
-  private static Leg onFootboard(Body body, PointMm hip, FootContact.Footboard board) {
+  private static Leg onFootboard(
+      Body body, PointMm hip, FootContact.Footboard board, RiderWidth width) {
     PointMm along = board.front().minus(board.rear());
     double length = along.length();
     PointMm u = length > 1e-9 ? along.times(1 / length) : FORWARD;
@@ -46,12 +90,12 @@ final class LegSolver {
         Math.sqrt(thigh * thigh + shank * shank - 2 * thigh * shank * Math.cos(KNEE_MID));
     PointMm toHip = hip.minus(ankleAtRear);
     double middle = toHip.dot(u);
-    double off = toHip.cross(u);
+    double off = Math.hypot(toHip.cross(u), width.footHalfMm() - body.hipHalfMm());
     double reach = wanted * wanted - off * off;
     double slide = middle + Math.sqrt(Math.max(0, reach));
     double last = Math.max(0, length - body.foot().ballMm());
     double at = Math.max(0, Math.min(last, slide));
-    return flat(body, hip, board.rear().plus(u.times(at)), sole);
+    return flat(body, hip, board.rear().plus(u.times(at)), sole, width);
   }
 
   /**
@@ -59,8 +103,9 @@ final class LegSolver {
    * the chain is closed form; s is the one angle at which knee and ankle stray from the middles of
    * their comfort bands by the same share (one root, since the knee straightens as s falls).
    */
-  private static Leg onPeg(Body body, PointMm hip, PointMm peg) {
-    double d = hip.distance(peg);
+  private static Leg onPeg(Body body, PointMm hip, PointMm peg, RiderWidth width) {
+    LimbPlane line = plane(body, hip, peg, width);
+    double d = line.spanMm();
     double low = JointLimits.ANKLE_LOW;
     double high = JointLimits.ANKLE_HIGH;
     double s = root(body, d, low, high);
@@ -69,24 +114,26 @@ final class LegSolver {
       s = Math.max(s, Math.min(high, ankleReaching(body, d - body.thighMm())));
     }
     PointMm inFoot = kneeFromBall(body, s);
-    TwoLink chain = TwoLink.solve(hip, body.thighMm(), inFoot.length(), peg, 1, FORWARD);
+    TwoLink chain = TwoLink.in(line, body.thighMm(), inFoot.length(), 1);
+    PointMm knee = chain.joint();
     PointMm ball = chain.end();
-    double sole = chain.joint().minus(ball).angleRad() - inFoot.angleRad();
-    PointMm heel = ball.minus(PointMm.unit(sole).times(body.foot().ballMm()));
+    double sole = knee.minus(ball).angleRad() - inFoot.angleRad();
+    PointMm along = PointMm.unit(sole);
+    PointMm heel = ball.minus(along.times(body.foot().ballMm()));
     PointMm ankle = heel.plus(body.foot().ankle().turned(sole));
-    return leg(body, chain.joint(), ankle, heel, sole, chain.missMm());
-  }
-
-  private static Leg leg(
-      Body body, PointMm knee, PointMm ankle, PointMm heel, double sole, double missMm) {
-    PointMm u = PointMm.unit(sole);
+    LimbPlane plane = line.swivelled(knee, width.kneeHalfMm());
     return new Leg(
-        knee,
-        ankle,
-        heel,
-        heel.plus(u.times(body.foot().ballMm())),
-        heel.plus(u.times(body.foot().toeMm())),
-        missMm);
+        plane.point(knee),
+        plane.point(ankle),
+        plane.point(heel),
+        plane.point(ball),
+        plane.point(heel.plus(along.times(body.foot().toeMm()))),
+        plane.yMm(knee),
+        plane.yMm(ankle),
+        plane.yMm(ball),
+        JointAngles.at(knee, PointMm.ORIGIN, ankle),
+        JointAngles.ccw(along, knee.minus(ankle)),
+        chain.missMm());
   }
 
   /** The knee from the ball's contact, in the frame of the sole, at ankle angle s. */

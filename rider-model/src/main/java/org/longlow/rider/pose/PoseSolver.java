@@ -9,12 +9,12 @@ import org.longlow.rider.geom.PointMm;
 /**
  * Puts a body's joints where seat, feet, hands and head want them.
  *
- * <p>Given the hip and the recline of the trunk, legs and arms are planar two-link chains in closed
- * form (see {@link TwoLink}); their inputs may be anything finite.
+ * <p>Given the hip and the recline of the trunk, legs and arms are two-link chains in closed form
+ * (see {@link TwoLink}), each in its own plane between joint and target in space (see {@link
+ * LimbPlane}): knees stand out as far as {@link RiderWidth} has them, elbows hang. Their inputs may
+ * be anything finite.
  */
 public final class PoseSolver {
-
-  private static final PointMm DOWN = new PointMm(0, -1);
 
   /** Where hands rest on the thigh, from the hip over thigh length; judgement. */
   private static final double HANDS_ON_THIGH = 0.6;
@@ -42,6 +42,7 @@ public final class PoseSolver {
    * @param head what the head does
    * @param foot where the feet are
    * @param hand where the hands are
+   * @param width where knees, feet and hands are sideways
    */
   public static PoseResult solve(
       Body body,
@@ -49,16 +50,17 @@ public final class PoseSolver {
       double reclineRad,
       HeadTarget head,
       FootContact foot,
-      HandContact hand) {
+      HandContact hand,
+      RiderWidth width) {
     if (!Double.isFinite(reclineRad)) {
       throw new OutOfRange("reclineRad must be finite, got " + reclineRad);
     }
     Trunk trunk = Trunk.of(body, hip, reclineRad);
-    LegSolver.Leg leg = LegSolver.solve(body, hip, foot);
-    PointMm grip =
-        hand instanceof HandContact.Grip held ? held.centre() : onThigh(body, hip, leg.knee());
-    TwoLink arm =
-        TwoLink.solve(trunk.shoulder(), body.upperArmMm(), body.elbowToGripMm(), grip, -1, DOWN);
+    LegSolver.Leg leg = LegSolver.solve(body, hip, foot, width);
+    ArmSolver.Arm arm =
+        hand instanceof HandContact.Grip held
+            ? ArmSolver.solve(body, trunk.shoulder(), held.centre(), width.gripHalfMm())
+            : onThigh(body, hip, trunk.shoulder(), leg);
     double pitch = pitch(body, trunk.neckBase(), reclineRad, head);
     Posture posture = posture(body, hip, trunk, leg, arm, pitch);
     List<PoseResult.Shortfall> out = new ArrayList<>(2);
@@ -80,18 +82,20 @@ public final class PoseSolver {
     return HeadSolver.gazePitch(recline);
   }
 
-  private static PointMm onThigh(Body body, PointMm hip, PointMm knee) {
-    PointMm u = knee.minus(hip).times(1 / body.thighMm());
-    double above = 0.5 * body.measures().get("thighclearance");
-    return hip.plus(u.times(HANDS_ON_THIGH * body.thighMm())).plus(u.left().times(above));
+  private static ArmSolver.Arm onThigh(
+      Body body, PointMm hip, PointMm shoulder, LegSolver.Leg leg) {
+    PointMm thigh = leg.knee().minus(hip);
+    double seen = thigh.length();
+    double above = 0.5 * body.measures().get("thighclearance") / Math.max(seen, 1);
+    PointMm at = hip.plus(thigh.times(HANDS_ON_THIGH)).plus(thigh.left().times(above));
+    double out = body.hipHalfMm() + HANDS_ON_THIGH * (leg.kneeYMm() - body.hipHalfMm());
+    return ArmSolver.solve(body, shoulder, at, out);
   }
 
   private static Posture posture(
-      Body body, PointMm hip, Trunk trunk, LegSolver.Leg leg, TwoLink arm, double pitch) {
+      Body body, PointMm hip, Trunk trunk, LegSolver.Leg leg, ArmSolver.Arm arm, double pitch) {
     PointMm neck = trunk.neckBase();
     Body.Head head = body.head();
-    PointMm forearm = arm.end().minus(arm.joint());
-    PointMm wrist = arm.joint().plus(forearm.times(body.forearmMm() / body.elbowToGripMm()));
     return new Posture(
         hip,
         trunk.shoulder(),
@@ -105,19 +109,18 @@ public final class PoseSolver {
         leg.heel(),
         leg.ball(),
         leg.toe(),
-        arm.joint(),
-        wrist,
-        arm.end(),
-        JointAngles.of(
-            hip,
-            trunk.shoulder(),
-            leg.knee(),
-            leg.ankle(),
-            leg.heel(),
-            leg.ball(),
-            arm.joint(),
-            arm.end(),
-            pitch));
+        arm.elbow(),
+        arm.wrist(),
+        arm.grip(),
+        new Across(
+            body.hipHalfMm(),
+            leg.kneeYMm(),
+            leg.ankleYMm(),
+            leg.ballYMm(),
+            body.shoulderHalfMm(),
+            arm.elbowYMm(),
+            arm.gripYMm()),
+        JointAngles.of(hip, trunk.shoulder(), leg, arm, pitch));
   }
 
   private static void shortfall(

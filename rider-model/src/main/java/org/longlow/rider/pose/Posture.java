@@ -3,7 +3,8 @@ package org.longlow.rider.pose;
 import org.longlow.rider.geom.PointMm;
 
 /**
- * Where the joints of a person are, mm in the elevation. Left and right limbs lie over each other.
+ * Where the joints of a person are, mm in the elevation. Left and right limbs lie over each other;
+ * links that lead outwards look shorter than they are.
  *
  * @param hip hip joint
  * @param shoulder acromion pin
@@ -20,6 +21,7 @@ import org.longlow.rider.geom.PointMm;
  * @param elbow elbow joint
  * @param wrist wrist joint
  * @param grip centre of the grip
+ * @param across how far out the joints are
  * @param angles the angles that follow, rad
  */
 public record Posture(
@@ -38,4 +40,5 @@ public record Posture(
     PointMm elbow,
     PointMm wrist,
     PointMm grip,
+    Across across,
     JointAngles angles) {}

@@ -15,8 +15,9 @@ import org.longlow.rider.geom.PointMm;
 public record SegmentMass(Segment segment, double massKg, PointMm centre) {
 
   /**
-   * Returns the lumps of a posture after de Leva (1996); they add up to the body mass. Gear is not
-   * counted. The hand's centre is put at the grip.
+   * Returns the lumps of a posture after de Leva (1996), each with what it wears; they add up to
+   * the mass in gear. Gear has its centre where its segment has (judgement; a helmet's lies some 20
+   * mm farther from the neck). The hand's centre is put at the grip.
    */
   public static List<SegmentMass> of(Body body, Posture p) {
     PointMm shoulderJoint = p.shoulder().towards(p.elbow(), Body.SHOULDER_JOINT_DOWN);
@@ -33,7 +34,7 @@ public record SegmentMass(Segment segment, double massKg, PointMm centre) {
   }
 
   private static SegmentMass between(Body body, Segment segment, PointMm near, PointMm far) {
-    double kg = segment.massShare(body.sex()) * body.massKg() * (segment.paired() ? 2 : 1);
+    double kg = body.massInGearKg(segment) * (segment.paired() ? 2 : 1);
     return new SegmentMass(segment, kg, near.towards(far, segment.centreShare(body.sex())));
   }
 }

@@ -15,6 +15,14 @@ import org.longlow.rider.geom.PointMm;
  */
 record TwoLink(PointMm joint, PointMm end, double missMm) {
 
+  private static final PointMm ALONG = new PointMm(1, 0);
+
+  /** Solves a limb in its own plane, where the root is the origin and the target lies on x. */
+  static TwoLink in(LimbPlane plane, double first, double second, int side) {
+    PointMm target = new PointMm(plane.spanMm(), 0);
+    return solve(PointMm.ORIGIN, first, second, target, side, ALONG);
+  }
+
   static TwoLink solve(
       PointMm root, double first, double second, PointMm target, int side, PointMm fallback) {
     PointMm span = target.minus(root);

@@ -39,6 +39,9 @@ public final class SeatLoad {
   /** The same for a back that touches the shoulder blades only, 1. */
   public static final double SHOULDER_BLADES = 0.75;
 
+  /** Lowest back's resultant that the model is used for, over hip-shoulder length, 1; judgement. */
+  public static final double LEAST_BACK_CENTRE = 0.3;
+
   /** Share of body weight on the hands unless told; common practice (0.02 to 0.06), no source. */
   public static final double DEFAULT_HANDS = 0.03;
 
@@ -47,12 +50,12 @@ public final class SeatLoad {
   /**
    * What loads the seat.
    *
-   * @param massKg body mass, kg, in [1, 500]
+   * @param massKg mass in gear, kg, in [1, 500]
    * @param weights how that mass is spread
    * @param backRad torso from the vertical, rad, rearward positive, in [0, π/2)
    * @param panRad pan from the horizontal, rad, front edge up positive, in (−π/3, π/3)
-   * @param backCentreShare d, height of the back's resultant over hip-shoulder length, in [0.3,
-   *     1.2]
+   * @param backCentreShare d, height of the back's resultant over hip-shoulder length, in [{@link
+   *     #LEAST_BACK_CENTRE}, 1]
    * @param headOnRest whether the head leans on a rest
    * @param headRad direction of the rest from the vertical, rad, in [0, π/2); used with a rest only
    * @param handsShare part of body weight on the hands, from 0 to that of the arms
@@ -75,7 +78,7 @@ public final class SeatLoad {
       check("massKg", massKg, 1, 500, "kg");
       checkAngle("backDeg", backRad, 0, 90, false);
       checkAngle("panDeg", panRad, -60, 60, true);
-      check("backCentreM", backCentreShare, 0.3, 1.2, "of hip-shoulder length");
+      check("backCentreShare", backCentreShare, LEAST_BACK_CENTRE, 1, "of hip-shoulder length");
       checkAngle("headDeg", headRad, 0, 90, false);
       check("handsShare", handsShare, 0, weights.arms(), "of body weight");
       check("brakingG", brakingG, 0, 2, "g");

@@ -37,7 +37,8 @@ final class SeatedReport {
     HeadTarget head =
         s.leaning ? new HeadTarget.OnRest(s.restSurface(), s.restNormal()) : new HeadTarget.Gaze();
     PoseResult pose =
-        PoseSolver.solve(s.body, s.hip(), s.recline(), head, s.seat.foot(), s.seat.hand());
+        PoseSolver.solve(
+            s.body, s.hip(), s.recline(), head, s.seat.foot(), s.seat.hand(), s.seat.width());
     double gap = s.leaning ? 0 : s.headGapMm();
     return new SeatOutcome.Seated(
         pose,
@@ -113,12 +114,14 @@ final class SeatedReport {
     PointMm edge =
         pan.to().plus(s.panAlong.left().times(pan.foam().thicknessMm() * SQUEEZED_SHARE));
     PointMm hip = s.hip();
-    PointMm thigh = pose.posture().knee().minus(hip).times(1 / s.body.thighMm());
+    PointMm toKnee = pose.posture().knee().minus(hip);
+    double seen = toKnee.length();
+    PointMm thigh = toKnee.times(1 / Math.max(seen, 1));
     double along = thigh.dot(edge.minus(hip));
-    if (along <= 0 || along >= s.body.thighMm()) {
+    if (along <= 0 || along >= seen) {
       return 0;
     }
-    double share = along / s.body.thighMm();
+    double share = along / seen;
     double underside = s.body.hipAboveSeatMm() - Outline.THIGH_GAP_MM;
     double knee = s.body.measures().get("lowerthighcircumference") / (2 * Math.PI);
     double flesh = underside + share * (knee - underside);

@@ -25,9 +25,6 @@ final class Settling {
   /** The back's resultant is kept this share of the contact away from its ends. */
   private static final double KERN = 0.30;
 
-  /** Least height of the back's resultant that the load model is used for, over hip-shoulder. */
-  private static final double LEAST_BACK_CENTRE = 0.3;
-
   /** Shortest contact that counts as leaning on the back, mm; judgement. */
   private static final double LEAST_TOUCH_MM = 20;
 
@@ -173,7 +170,7 @@ final class Settling {
     double middle = 0.5 * (torsoFrom + torsoTo);
     double wanted = parallel() ? middle : options.backCentreShare() * length;
     double kept = Math.max(torsoFrom + KERN * touch, Math.min(torsoTo - KERN * touch, wanted));
-    backCentreMm = Math.max(LEAST_BACK_CENTRE * length, kept);
+    backCentreMm = Math.max(SeatLoad.LEAST_BACK_CENTRE * length, kept);
     neckBase = PoseSolver.Trunk.of(body, hip, recline).neckBase();
     headSink = sinks.state(3);
   }
@@ -186,20 +183,21 @@ final class Settling {
   private void press() {
     boolean onBack = leansBack();
     double theta = onBack ? Math.min(recline, STEEPEST) : 0;
-    WeightShares weights = WeightShares.of(body, FootLoad.share(body, hip, seat.foot()));
+    WeightShares weights =
+        WeightShares.of(body, FootLoad.share(body, hip, seat.foot(), seat.width()));
     double hands =
         seat.hand() instanceof HandContact.OnThighs
             ? 0
             : Math.min(weights.arms(), options.handsShare());
-    double centre = Math.min(1.2, backCentreMm / body.hipToShoulderMm());
+    double centre = Math.min(1, backCentreMm / body.hipToShoulderMm());
     load =
         SeatLoad.of(
             new SeatLoad.Input(
-                body.massKg(),
+                body.massInGearKg(),
                 weights,
                 theta,
                 panRad,
-                Math.max(LEAST_BACK_CENTRE, centre),
+                Math.max(SeatLoad.LEAST_BACK_CENTRE, centre),
                 leaning,
                 leaning ? Math.min(restRecline, STEEPEST) : theta,
                 hands,

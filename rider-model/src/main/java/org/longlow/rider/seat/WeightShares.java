@@ -5,8 +5,8 @@ import org.longlow.rider.body.Segment;
 import org.longlow.rider.body.Sex;
 
 /**
- * Which part of the body weighs what, as the load model needs it. Masses over body mass; heights of
- * centres above the hip over hip-shoulder length.
+ * Which part of the body weighs what, as the load model needs it. Masses over the mass of all;
+ * heights of centres above the hip over hip-shoulder length.
  *
  * @param head head and neck
  * @param trunk trunk
@@ -37,10 +37,10 @@ public record WeightShares(
       new WeightShares(0.081, 0.497, 0.100, 0.322, 0.606 * 0.122, 1.41, 0.5, 0.617);
 
   /**
-   * Returns the shares of a person: the masses that also make their centre of mass ({@link
+   * Returns the shares of a person in gear: the masses that also make their centre of mass ({@link
    * Segment}). The arms' height is the worked model's.
    *
-   * @param feet what both feet put on their rests, over body weight
+   * @param feet what both feet put on their rests, over weight in gear
    */
   static WeightShares of(Body body, double feet) {
     Sex sex = body.sex();
@@ -48,16 +48,16 @@ public record WeightShares(
     double neck = body.hipToNeckMm();
     double head = (1 - Segment.HEAD.centreShare(sex)) * body.head().vertex().length();
     return new WeightShares(
-        Segment.HEAD.massShare(sex),
-        Segment.TRUNK.massShare(sex),
+        body.shareInGear(Segment.HEAD),
+        body.shareInGear(Segment.TRUNK),
         2
-            * (Segment.UPPER_ARM.massShare(sex)
-                + Segment.FOREARM.massShare(sex)
-                + Segment.HAND.massShare(sex)),
+            * (body.shareInGear(Segment.UPPER_ARM)
+                + body.shareInGear(Segment.FOREARM)
+                + body.shareInGear(Segment.HAND)),
         2
-            * (Segment.THIGH.massShare(sex)
-                + Segment.SHANK.massShare(sex)
-                + Segment.FOOT.massShare(sex)),
+            * (body.shareInGear(Segment.THIGH)
+                + body.shareInGear(Segment.SHANK)
+                + body.shareInGear(Segment.FOOT)),
         feet,
         (neck + head) / length,
         (1 - Segment.TRUNK.centreShare(sex)) * neck / length,

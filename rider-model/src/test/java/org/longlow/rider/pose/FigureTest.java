@@ -23,13 +23,19 @@ class FigureTest {
   private static final GeometryFactory FACTORY = new GeometryFactory();
 
   private static Posture posture(Body body, double recline, PointMm peg, PointMm grip) {
+    return posture(body, recline, peg, grip, RiderWidth.DEFAULT);
+  }
+
+  private static Posture posture(
+      Body body, double recline, PointMm peg, PointMm grip, RiderWidth width) {
     return PoseSolver.solve(
             body,
             new PointMm(400, 480),
             recline,
             new HeadTarget.Gaze(),
             new FootContact.BallOnPeg(peg),
-            new HandContact.Grip(grip))
+            new HandContact.Grip(grip),
+            width)
         .posture();
   }
 
@@ -58,7 +64,7 @@ class FigureTest {
               random.nextDouble(0, 1),
               new PointMm(random.nextDouble(700, 1500), random.nextDouble(100, 700)),
               new PointMm(random.nextDouble(500, 1000), random.nextDouble(500, 1000)));
-      List<Flesh> parts = Figure.parts(body, p, RiderWidth.DEFAULT);
+      List<Flesh> parts = Figure.parts(body, p);
       assertThat(parts).hasSize(9);
       for (Flesh part : parts) {
         assertThat(part.outline().isValid()).as(part.name()).isTrue();
@@ -82,7 +88,7 @@ class FigureTest {
   void trunkTouchesTheBackPlaneAndTheLoadedSeat() {
     Body body = Body.of(Sex.MALE, 1756, 80, Gear.NONE);
     Posture p = posture(body, 0, new PointMm(1290, 440), new PointMm(700, 780));
-    List<Flesh> parts = Figure.parts(body, p, RiderWidth.DEFAULT);
+    List<Flesh> parts = Figure.parts(body, p);
     var pelvis = part(parts, "pelvis").outline().getEnvelopeInternal();
     // Circles are drawn with 32 corners, some of which lie on the axes.
     assertThat(p.hip().x() - pelvis.getMinX()).isCloseTo(137, within(1e-9));
@@ -96,7 +102,7 @@ class FigureTest {
     Body body = Body.of(Sex.FEMALE, 1650, 65, Gear.RIDING);
     PointMm peg = new PointMm(1200, 440);
     Posture p = posture(body, 0.6, peg, new PointMm(700, 780));
-    Polygon foot = part(Figure.parts(body, p, RiderWidth.DEFAULT), "foot").outline();
+    Polygon foot = part(Figure.parts(body, p), "foot").outline();
     // The sole is a tangent of circles drawn with 32 corners: 0.5 % of a 41 mm radius.
     assertThat(foot.getBoundary().distance(point(peg))).isLessThan(0.25);
   }
@@ -104,9 +110,9 @@ class FigureTest {
   @Test
   void splayedKneesLeaveRoomBetween() {
     Body body = Body.of(Sex.MALE, 1756, 80, Gear.RIDING);
-    Posture p = posture(body, 0.6, new PointMm(1290, 440), new PointMm(700, 780));
     RiderWidth wide = new RiderWidth(300, 300, 350);
-    Flesh shank = part(Figure.parts(body, p, wide), "shank");
+    Posture p = posture(body, 0.6, new PointMm(1190, 440), new PointMm(700, 780), wide);
+    Flesh shank = part(Figure.parts(body, p), "shank");
     assertThat(shank.innerMm()).isBetween(150.0, 260.0);
     assertThatThrownBy(() -> new RiderWidth(-1, 0, 0)).hasMessageContaining("kneeHalfMm");
   }

@@ -25,7 +25,13 @@ class PoseSolverTest {
         Math.toRadians(reclineDeg),
         new HeadTarget.Gaze(),
         new FootContact.BallOnPeg(peg),
-        new HandContact.Grip(grip));
+        new HandContact.Grip(grip),
+        RiderWidth.DEFAULT);
+  }
+
+  /** The true distance of two points of a posture. */
+  private static double apart(PointMm a, double aY, PointMm b, double bY) {
+    return Math.hypot(a.distance(b), aY - bY);
   }
 
   // Right (Euclid I.48), equilateral (I.5 with I.32) and straight triangles.
@@ -53,12 +59,18 @@ class PoseSolverTest {
       PointMm grip = new PointMm(random.nextDouble(200, 1300), random.nextDouble(300, 1300));
       PoseResult result = pose(peg, grip, random.nextDouble(-10, 70));
       Posture p = result.posture();
-      assertThat(p.hip().distance(p.knee())).isCloseTo(MAN.thighMm(), within(1e-9));
-      assertThat(p.knee().distance(p.ankle())).isCloseTo(MAN.shankMm(), within(1e-9));
-      assertThat(p.ankle().distance(p.heel())).isCloseTo(MAN.foot().ankle().length(), within(1e-9));
-      assertThat(p.heel().distance(p.ball())).isCloseTo(MAN.foot().ballMm(), within(1e-9));
-      assertThat(p.shoulder().distance(p.elbow())).isCloseTo(MAN.upperArmMm(), within(1e-9));
-      assertThat(p.elbow().distance(p.grip())).isCloseTo(MAN.elbowToGripMm(), within(1e-9));
+      Across y = p.across();
+      assertThat(apart(p.hip(), y.hipMm(), p.knee(), y.kneeMm()))
+          .isCloseTo(MAN.thighMm(), within(1e-9));
+      assertThat(apart(p.knee(), y.kneeMm(), p.ankle(), y.ankleMm()))
+          .isCloseTo(MAN.shankMm(), within(1e-9));
+      PointMm ankle = MAN.foot().ankle();
+      assertThat(apart(p.ankle(), y.ankleMm(), p.ball(), y.ballMm()))
+          .isCloseTo(Math.hypot(MAN.foot().ballMm() - ankle.x(), ankle.z()), within(1e-9));
+      assertThat(apart(p.shoulder(), y.shoulderMm(), p.elbow(), y.elbowMm()))
+          .isCloseTo(MAN.upperArmMm(), within(1e-9));
+      assertThat(apart(p.elbow(), y.elbowMm(), p.grip(), y.gripMm()))
+          .isCloseTo(MAN.elbowToGripMm(), within(1e-9));
       double legMiss = 0;
       double armMiss = 0;
       for (PoseResult.Shortfall s : result.shortfalls()) {
@@ -66,8 +78,10 @@ class PoseSolverTest {
         legMiss = s.limb() == PoseResult.Limb.LEG ? s.mm() : legMiss;
         armMiss = s.limb() == PoseResult.Limb.ARM ? s.mm() : armMiss;
       }
-      assertThat(p.ball().distance(peg)).isCloseTo(legMiss, within(1e-8));
-      assertThat(p.grip().distance(grip)).isCloseTo(armMiss, within(1e-8));
+      assertThat(apart(p.ball(), y.ballMm(), peg, RiderWidth.DEFAULT.footHalfMm()))
+          .isCloseTo(legMiss, within(1e-8));
+      assertThat(apart(p.grip(), y.gripMm(), grip, RiderWidth.DEFAULT.gripHalfMm()))
+          .isCloseTo(armMiss, within(1e-8));
       assertThat(p.angles().shankSole())
           .isBetween(JointLimits.ANKLE_LOW - 1e-9, JointLimits.ANKLE_HIGH + 1e-9);
     }
@@ -98,16 +112,32 @@ class PoseSolverTest {
   @Test
   void anglesHaveTheirStatedZeros() {
     // Upright on a chair: thigh level, shank upright, sole flat, arms hanging and forearms level.
+    PointMm hip = PointMm.ORIGIN;
+    PointMm knee = new PointMm(420, 0);
+    PointMm ankle = new PointMm(420, -420);
+    PointMm shoulder = new PointMm(0, 500);
+    PointMm elbow = new PointMm(0, 165);
+    PointMm grip = new PointMm(330, 165);
+    PointMm heel = new PointMm(360, -490);
+    PointMm ball = new PointMm(560, -490);
     JointAngles a =
         JointAngles.of(
-            new PointMm(0, 0),
-            new PointMm(0, 500),
-            new PointMm(420, 0),
-            new PointMm(420, -420),
-            new PointMm(360, -490),
-            new PointMm(560, -490),
-            new PointMm(0, 165),
-            new PointMm(330, 165),
+            hip,
+            shoulder,
+            new LegSolver.Leg(
+                knee,
+                ankle,
+                heel,
+                ball,
+                ball,
+                85,
+                85,
+                85,
+                JointAngles.at(knee, hip, ankle),
+                JointAngles.ccw(ball.minus(heel), knee.minus(ankle)),
+                0),
+            new ArmSolver.Arm(
+                elbow, grip, grip, 180, 180, JointAngles.at(elbow, grip, shoulder), 0),
             0);
     assertThat(Math.toDegrees(a.recline())).isCloseTo(0, within(1e-12));
     assertThat(Math.toDegrees(a.trunkThigh())).isCloseTo(90, within(1e-9));
@@ -125,10 +155,23 @@ class PoseSolverTest {
     assertThat(far.shortfalls())
         .extracting(PoseResult.Shortfall::side)
         .containsOnly(PoseResult.Side.TOO_FAR);
-    double arm = new PointMm(3000, 900).distance(far.posture().shoulder());
+    double arm =
+        apart(
+            new PointMm(3000, 900),
+            RiderWidth.DEFAULT.gripHalfMm(),
+            far.posture().shoulder(),
+            MAN.shoulderHalfMm());
     assertThat(far.shortfalls().get(1).mm())
         .isCloseTo(arm - MAN.upperArmMm() - MAN.elbowToGripMm(), within(1e-9));
-    PoseResult near = pose(HIP, new PointMm(800, 800), 20);
+    PoseResult near =
+        PoseSolver.solve(
+            MAN,
+            HIP,
+            0.35,
+            new HeadTarget.Gaze(),
+            new FootContact.BallOnPeg(HIP),
+            new HandContact.OnThighs(),
+            new RiderWidth(85, 85, 330));
     assertThat(near.shortfalls())
         .anyMatch(s -> s.limb() == PoseResult.Limb.LEG && s.side() == PoseResult.Side.TOO_NEAR);
     assertThat(Double.isFinite(near.posture().knee().x())).isTrue();
@@ -152,7 +195,8 @@ class PoseSolverTest {
             0.4,
             new HeadTarget.Gaze(),
             new FootContact.Footboard(rear, front),
-            new HandContact.OnThighs());
+            new HandContact.OnThighs(),
+            RiderWidth.DEFAULT);
     Posture p = result.posture();
     assertThat(result).isInstanceOf(PoseResult.Reached.class);
     PointMm u = front.minus(rear);
@@ -187,12 +231,12 @@ class PoseSolverTest {
   void massesAddUpAndTheirCentreIsInside() {
     Posture p = pose(new PointMm(1290, 440), new PointMm(700, 780), 30).posture();
     var lumps = SegmentMass.of(MAN, p);
-    assertThat(lumps.stream().mapToDouble(SegmentMass::massKg).sum()).isCloseTo(80, within(1e-9));
+    assertThat(lumps.stream().mapToDouble(SegmentMass::massKg).sum()).isCloseTo(87.8, within(1e-9));
     PointMm moment = PointMm.ORIGIN;
     for (SegmentMass lump : lumps) {
       moment = moment.plus(lump.centre().times(lump.massKg()));
     }
-    PointMm centre = moment.times(1.0 / 80);
+    PointMm centre = moment.times(1 / 87.8);
     // A sitter's centre of mass lies a little above and ahead of the hip.
     assertThat(centre.x() - HIP.x()).isBetween(0.0, 250.0);
     assertThat(centre.z() - HIP.z()).isBetween(50.0, 300.0);

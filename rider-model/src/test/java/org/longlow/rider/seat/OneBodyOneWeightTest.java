@@ -23,6 +23,9 @@ import org.longlow.rider.pose.SegmentMass;
 /** The masses that load the seat are those that make the centre of mass. */
 class OneBodyOneWeightTest {
 
+  /** Helmet 1.5, two boots of 1.0, jacket 2.5, trousers 1.5, two gloves of 0.15. */
+  private static final double GEAR_KG = 7.8;
+
   private static SeatOutcome.Seated seated(Body body, SeatGeometry seat) {
     return (SeatOutcome.Seated) Settle.settle(body, seat);
   }
@@ -38,10 +41,10 @@ class OneBodyOneWeightTest {
     WeightShares w = WeightShares.of(body, 0.05);
     double arms = kg.get(Segment.UPPER_ARM) + kg.get(Segment.FOREARM) + kg.get(Segment.HAND);
     double legs = kg.get(Segment.THIGH) + kg.get(Segment.SHANK) + kg.get(Segment.FOOT);
-    assertThat(w.head() * 72).isCloseTo(kg.get(Segment.HEAD), within(1e-9));
-    assertThat(w.trunk() * 72).isCloseTo(kg.get(Segment.TRUNK), within(1e-9));
-    assertThat(w.arms() * 72).isCloseTo(arms, within(1e-9));
-    assertThat(w.legs() * 72).isCloseTo(legs, within(1e-9));
+    assertThat(w.head() * (72 + GEAR_KG)).isCloseTo(kg.get(Segment.HEAD), within(1e-9));
+    assertThat(w.trunk() * (72 + GEAR_KG)).isCloseTo(kg.get(Segment.TRUNK), within(1e-9));
+    assertThat(w.arms() * (72 + GEAR_KG)).isCloseTo(arms, within(1e-9));
+    assertThat(w.legs() * (72 + GEAR_KG)).isCloseTo(legs, within(1e-9));
     assertThat(w.head() + w.trunk() + w.arms() + w.legs()).isCloseTo(1, within(1e-12));
   }
 
@@ -66,7 +69,7 @@ class OneBodyOneWeightTest {
               + s.load().handsN()
               + s.load().backN() * Math.sin(s.reclineRad())
               + s.load().headRestN() * rest;
-      assertThat(up).isCloseTo(body.massKg() * SeatLoad.GRAVITY, within(1e-6));
+      assertThat(up).isCloseTo((body.massKg() + GEAR_KG) * SeatLoad.GRAVITY, within(1e-6));
     }
   }
 
@@ -83,7 +86,8 @@ class OneBodyOneWeightTest {
               full.back(),
               full.headRest(),
               new FootContact.BallOnPeg(peg),
-              full.hand());
+              full.hand(),
+              full.width());
       SeatOutcome.Seated s = seated(body, seat);
       Posture p = s.pose().posture();
       double length = p.ball().distance(p.knee());
@@ -96,8 +100,8 @@ class OneBodyOneWeightTest {
         }
       }
       assertThat(s.load().pegsN()).isCloseTo(lever / length, within(1e-6));
-      assertThat(s.load().pegsN() / (80 * SeatLoad.GRAVITY))
-          .isCloseTo(FootLoad.share(body, s.hip(), seat.foot()), within(1e-9));
+      assertThat(s.load().pegsN() / ((80 + GEAR_KG) * SeatLoad.GRAVITY))
+          .isCloseTo(FootLoad.share(body, s.hip(), seat.foot(), seat.width()), within(1e-9));
     }
   }
 }

@@ -15,6 +15,7 @@ import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.pose.FootContact;
 import org.longlow.rider.pose.HandContact;
 import org.longlow.rider.pose.PoseResult;
+import org.longlow.rider.pose.RiderWidth;
 
 class SettleTest {
 
@@ -37,7 +38,8 @@ class SettleTest {
         new Cushion(corner, top, BACK_FOAM, 360),
         new Cushion(restFrom, restFrom.plus(rest.times(220)), BACK_FOAM, 250),
         new FootContact.BallOnPeg(new PointMm(1380, 400)),
-        new HandContact.Grip(new PointMm(680, 760)));
+        new HandContact.Grip(new PointMm(680, 760)),
+        RiderWidth.DEFAULT);
   }
 
   private static SeatOutcome.Seated seated(Body body, SeatGeometry seat) {
@@ -68,7 +70,7 @@ class SettleTest {
   @Test
   void loadsAreThoseOfTheFoundPosture() {
     SeatOutcome.Seated s = seated(man(), seat());
-    double weight = 80 * SeatLoad.GRAVITY;
+    double weight = 87.8 * SeatLoad.GRAVITY; // 80 kg in 7.8 kg of gear
     double sin = Math.sin(s.reclineRad());
     double sinRest = Math.sin(Math.toRadians(25));
     assertThat(s.headOnRest()).isTrue();
@@ -106,7 +108,8 @@ class SettleTest {
         moved(seat.back(), by),
         moved(seat.headRest(), by),
         new FootContact.BallOnPeg(peg.contact().plus(by)),
-        new HandContact.Grip(grip.centre().plus(by)));
+        new HandContact.Grip(grip.centre().plus(by)),
+        seat.width());
   }
 
   @ParameterizedTest(name = "seed {0}")
@@ -169,7 +172,9 @@ class SettleTest {
               foot(random),
               random.nextBoolean()
                   ? new HandContact.OnThighs()
-                  : new HandContact.Grip(point(random)));
+                  : new HandContact.Grip(point(random)),
+              new RiderWidth(
+                  random.nextDouble(0, 600), random.nextDouble(0, 800), random.nextDouble(0, 800)));
       SeatOutcome outcome = Settle.settle(man(), seat);
       if (outcome instanceof SeatOutcome.Seated s) {
         assertThat(Double.isFinite(s.pan().peakKPa())).isTrue();
@@ -204,7 +209,8 @@ class SettleTest {
   @Test
   void withoutARestTheHeadIsHeldFree() {
     SeatGeometry full = seat();
-    SeatGeometry bare = new SeatGeometry(full.pan(), full.back(), null, full.foot(), full.hand());
+    SeatGeometry bare =
+        new SeatGeometry(full.pan(), full.back(), null, full.foot(), full.hand(), full.width());
     SeatOutcome.Seated s = seated(man(), bare);
     assertThat(s.headOnRest()).isFalse();
     assertThat(s.headGapMm()).isNaN();
@@ -216,7 +222,8 @@ class SettleTest {
             full.back(),
             moved(full.headRest(), new PointMm(-200, 0)),
             full.foot(),
-            full.hand());
+            full.hand(),
+            full.width());
     SeatOutcome.Seated off = seated(man(), far);
     assertThat(off.headOnRest()).isFalse();
     assertThat(off.headGapMm()).isGreaterThan(55);
@@ -233,7 +240,8 @@ class SettleTest {
             full.back(),
             full.headRest(),
             new FootContact.BallOnPeg(new PointMm(1600, 420)),
-            full.hand());
+            full.hand(),
+            full.width());
     PoseResult pose = seated(small, far).pose();
     assertThat(pose.shortfalls())
         .anyMatch(s -> s.limb() == PoseResult.Limb.LEG && s.side() == PoseResult.Side.TOO_FAR);
@@ -246,7 +254,9 @@ class SettleTest {
     Cushion pan = new Cushion(full.pan().from(), full.pan().to(), memory, 380);
     SeatOutcome.Seated s =
         seated(
-            man(), new SeatGeometry(pan, full.back(), full.headRest(), full.foot(), full.hand()));
+            man(),
+            new SeatGeometry(
+                pan, full.back(), full.headRest(), full.foot(), full.hand(), full.width()));
     assertThat(s.converged()).isTrue();
     assertThat(s.pan().verdict()).isEqualTo(Compression.Verdict.BOTTOMS);
     assertThat(s.notes()).anyMatch(note -> note.contains("memory foam"));
@@ -261,7 +271,8 @@ class SettleTest {
             steep.back(),
             steep.headRest(),
             new FootContact.BallOnPeg(new PointMm(1380, 250)),
-            steep.hand());
+            steep.hand(),
+            steep.width());
     assertThat(seated(man(), low).notes()).anyMatch(note -> note.contains("front edge of the pan"));
   }
 
@@ -269,7 +280,8 @@ class SettleTest {
   void anExplicitBackResultantTiltsTheTrunk() {
     SettleOptions high = options(0.75, 0);
     SeatGeometry full = seat();
-    SeatGeometry bare = new SeatGeometry(full.pan(), full.back(), null, full.foot(), full.hand());
+    SeatGeometry bare =
+        new SeatGeometry(full.pan(), full.back(), null, full.foot(), full.hand(), full.width());
     SeatOutcome.Seated s = (SeatOutcome.Seated) Settle.settle(man(), bare, high);
     assertThat(s.converged()).isTrue();
     // The pressure acts higher, so the shoulders sink deeper and the trunk lies further back.

@@ -78,7 +78,8 @@ class SettledNearbyTest {
         back == null ? s.back() : back,
         head == null ? s.headRest() : head,
         s.foot(),
-        s.hand());
+        s.hand(),
+        s.width());
   }
 
   private static TrunkPose whole(Body body, SeatGeometry seat) {

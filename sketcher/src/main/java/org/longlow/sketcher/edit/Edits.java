@@ -84,7 +84,8 @@ public final class Edits {
             person.measured(),
             person.seats(),
             person.helmet(),
-            person.boots()));
+            person.boots(),
+            person.clothes()));
   }
 
   private static <T> T present(T value, Target target) {

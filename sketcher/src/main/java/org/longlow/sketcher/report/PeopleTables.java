@@ -59,10 +59,11 @@ final class PeopleTables {
         "p class=\"quiet\"",
         String.format(
             Locale.ROOT,
-            "%s, %.0f mm tall, %.0f kg",
+            "%s, %.0f mm tall, %.0f kg, %.1f kg in gear",
             s.body().sex().name().toLowerCase(Locale.ROOT),
             s.body().measures().statureMm(),
-            s.body().massKg()));
+            s.body().massKg(),
+            s.body().massInGearKg()));
     if (s.outcome() instanceof SeatOutcome.Unseatable no) {
       h.element("p class=\"warn\"", "Cannot sit: " + no.reason());
       return;

@@ -50,7 +50,7 @@ class FigureFuzzTest {
             + "'polymerDensityKgM3':910}],'pressureKPa':6.2}");
     INPUTS.put(
         "seat-load",
-        "{'massKg':80,'backDeg':40,'panDeg':15,'backCentreM':0.3,'headRest':true,'handsShare':0.05}");
+        "{'massKg':80,'backDeg':40,'panDeg':15,'backCentreShare':0.3,'headRest':true,'handsShare':0.05}");
     INPUTS.put(
         "cope",
         "{'branchRadiusMm':14,'branchInnerRadiusMm':12,'mainRadiusMm':17,'angleDeg':60,"

@@ -18,7 +18,6 @@ import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.pose.Figure;
-import org.longlow.rider.pose.RiderWidth;
 import org.longlow.svg.drawing.Dimensions;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Layer;
@@ -114,7 +113,7 @@ class ElevationPictureTest {
   void thePersonDrawnIsTheFleshThatGapsAreMeasuredTo() {
     Sitting mara = study.sitting("Mara", "rider").orElseThrow();
     Geometry chest =
-        Figure.parts(mara.body(), mara.posture().orElseThrow(), RiderWidth.DEFAULT).stream()
+        Figure.parts(mara.body(), mara.posture().orElseThrow()).stream()
             .filter(f -> f.name().equals("chest"))
             .findFirst()
             .orElseThrow()

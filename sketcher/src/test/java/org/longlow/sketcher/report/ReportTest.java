@@ -200,7 +200,8 @@ class ReportTest {
                         p.measured(),
                         p.seats(),
                         p.helmet(),
-                        p.boots())));
+                        p.boots(),
+                        p.clothes())));
     Layout hostile =
         new Layout(
             evil,

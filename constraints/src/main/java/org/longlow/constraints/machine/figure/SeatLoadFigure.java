@@ -12,7 +12,7 @@ public final class SeatLoadFigure {
    * @param massKg body mass
    * @param backDeg back from the vertical
    * @param panDeg pan from the horizontal, front up
-   * @param backCentreM height of the back's resultant above the hip over hip-shoulder length
+   * @param backCentreShare height of the back's resultant above the hip over hip-shoulder length
    * @param headRest whether the head leans on a rest
    * @param handsShare fraction of body weight on the hands
    */
@@ -20,7 +20,7 @@ public final class SeatLoadFigure {
       Double massKg,
       Double backDeg,
       Double panDeg,
-      Double backCentreM,
+      Double backCentreShare,
       Boolean headRest,
       Double handsShare) {}
 
@@ -43,7 +43,8 @@ public final class SeatLoadFigure {
     double mass = needs.within("massKg", input.massKg(), 1, 500);
     double back = needs.within("backDeg", input.backDeg(), 0, 89);
     double pan = needs.within("panDeg", input.panDeg(), -59, 59);
-    double centre = needs.within("backCentreM", input.backCentreM(), 0.3, 1.2);
+    double centre =
+        needs.within("backCentreShare", input.backCentreShare(), SeatLoad.LEAST_BACK_CENTRE, 1);
     boolean head = needs.there("headRest", input.headRest(), "true or false");
     double hands = needs.within("handsShare", input.handsShare(), 0, SeatLoad.ARMS);
     needs.settle();

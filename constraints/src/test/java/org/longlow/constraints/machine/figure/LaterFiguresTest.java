@@ -7,6 +7,7 @@ import static org.longlow.constraints.machine.figure.FirstFiguresTest.faults;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.longlow.constraints.json.FigureJson;
 
 /** Worked numbers are those of the calculations behind each figure; see their own tests. */
 class LaterFiguresTest {
@@ -206,6 +207,33 @@ class LaterFiguresTest {
         .extracting(FigureFault::name)
         .containsExactly(
             "branchInnerRadiusMm", "angleDeg", "mainRadiusMm", "stationsDeg[0]", "stationsDeg[1]");
+  }
+
+  @Test
+  void theBackCentreIsAShare() {
+    double[] fine = {0.3, 0.6, 1};
+    for (double share : fine) {
+      assertThat(
+              SeatLoadFigure.answer(new SeatLoadFigure.Input(80.0, 30.0, 15.0, share, true, 0.03))
+                  .backN())
+          .isPositive();
+    }
+    for (Double share : new Double[] {0.299, 1.001, 300.0, null}) {
+      assertThat(
+              faults(
+                  () ->
+                      SeatLoadFigure.answer(
+                          new SeatLoadFigure.Input(80.0, 30.0, 15.0, share, true, 0.03))))
+          .extracting(FigureFault::name)
+          .containsExactly("backCentreShare");
+    }
+    FigureJson.Result<SeatLoadFigure.Input> metres =
+        FigureJson.read(
+            "{\"massKg\":80,\"backDeg\":30,\"panDeg\":15,\"backCentreM\":0.6,\"headRest\":true,"
+                + "\"handsShare\":0.03}",
+            SeatLoadFigure.Input.class);
+    assertThat(((FigureJson.Result.Refused<SeatLoadFigure.Input>) metres).faults())
+        .anyMatch(f -> f.path().equals("$.backCentreM") && f.line().contains("backCentreShare"));
   }
 
   @Test

@@ -42,7 +42,7 @@ class MachineFiguresTest {
     "chain, teeth pitchMm centreMm, exactLinks links centreMm",
     "cope, branchRadiusMm branchInnerRadiusMm mainRadiusMm angleDeg offsetMm stationsDeg, stations",
     "foam, layers pressureKPa, layers sinkMm remainingMm verdict caution",
-    "seat-load, massKg backDeg panDeg backCentreM headRest handsShare,"
+    "seat-load, massKg backDeg panDeg backCentreShare headRest handsShare,"
         + " backN headRestN pegsN handsN panVerticalN panNormalN panShearN frictionNeeded"
   })
   void inputsAndOutputsCarryThePublishedNames(String name, String inputs, String outputs)
@@ -168,7 +168,7 @@ class MachineFiguresTest {
       case "ifd25N" -> random.nextDouble(80, 300);
       case "supportFactor" -> random.nextDouble(1.9, 2.8);
       case "polymerDensityKgM3" -> random.nextDouble(900, 1250);
-      case "backCentreM" -> random.nextDouble(0.5, 0.8);
+      case "backCentreShare" -> random.nextDouble(0.5, 0.8);
       case "handsShare" -> random.nextDouble(0, 0.1);
       default -> name.endsWith("Mm") ? random.nextDouble(150, 700) : random.nextDouble(0, 30);
     };
