@@ -109,7 +109,7 @@ class RoadFindingsTest {
                 .findFirst()
                 .orElseThrow();
     Places places = parked.places();
-    double lean = places.value(stand.lean());
+    double lean = leanOnFoot(study, parked, stand);
     double side = Math.signum(places.value(stand.y()));
     Wheels wheels = Wheels.of(study.layout(), study.placed().places());
     double crown = (wheels.frontTyre().sectionRadiusMm() + wheels.rearTyre().sectionRadiusMm()) / 2;
@@ -142,6 +142,27 @@ class RoadFindingsTest {
       least = Math.min(least, turned);
     }
     return Math.toDegrees(least);
+  }
+
+  /**
+   * Rolls the machine towards its stand, a thousandth of a degree at a time, to where it stands.
+   */
+  private static double leanOnFoot(Study study, Standing parked, Part.Stand stand) {
+    Wheels wheels = Wheels.of(study.layout(), study.placed().places());
+    PointMm foot = parked.ground().toRoad(parked.places().pin(stand.foot()));
+    double out = Math.abs(parked.places().value(stand.y()));
+    LeanClearance clearance =
+        new LeanClearance(
+            parked.ground().wheelbaseMm(),
+            new LeanClearance.Wheel(
+                wheels.frontTyre().freeRadiusMm(), wheels.frontTyre().sectionRadiusMm()),
+            new LeanClearance.Wheel(
+                wheels.rearTyre().freeRadiusMm(), wheels.rearTyre().sectionRadiusMm()));
+    double roll = 0;
+    while (clearance.clearanceMm(foot.x(), out, foot.z(), roll) > 0) {
+      roll += Math.toRadians(0.0005);
+    }
+    return roll;
   }
 
   @Test

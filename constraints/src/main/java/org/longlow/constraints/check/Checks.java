@@ -9,6 +9,7 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.place.Placed;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
@@ -38,13 +39,14 @@ public final class Checks {
     List<Finding> findings = new ArrayList<>(SolveFindings.of(placed));
     findings.addAll(CrewFindings.of(layout));
     for (Sitting sitting : sittings) {
-      findings.addAll(ofPerson(layout, sitting, standings));
+      findings.addAll(ofPerson(layout, sitting, standings, placed.places()));
     }
     GapRules rules = new GapRules(layout, placed.places());
     GapFindings gaps = new GapFindings(layout, rules, shapes);
     findings.addAll(gaps.of(standings));
     JointFindings joints = new JointFindings(layout, rules, wheels, shapes, standings);
     findings.addAll(joints.all(gaps));
+    findings.addAll(TwinFindings.of(shapes));
     List<PersonBody> people = PersonBody.of(sittings);
     findings.addAll(new PersonGaps(layout, rules, gaps, people, standings).all());
     findings.addAll(
@@ -52,9 +54,13 @@ public final class Checks {
     findings.addAll(wheelFaults(wheels));
     findings.addAll(AxleFindings.of(placed));
     findings.addAll(PlaceFindings.of(placed, wheels));
+    findings.add(new CompletenessFindings(layout, wheels, gaps).of());
+    findings.addAll(ColdFindings.of(layout));
     findings.addAll(ChainFindings.of(placed));
     Weights weights = Weights.of(shapes.values());
     weights.finding().ifPresent(findings::add);
+    SpringCare springs = SpringCare.of(wheels);
+    springs.finding().ifPresent(findings::add);
     add(findings, FindingKind.CLEARANCE, () -> GroundFindings.of(layout, standings));
     if (wheels.stands()) {
       add(findings, FindingKind.SAG, () -> SagFindings.of(wheels, standings));
@@ -64,13 +70,18 @@ public final class Checks {
     }
     add(findings, FindingKind.LOAD, () -> LoadFindings.of(layout, standings));
     add(findings, FindingKind.LAW, () -> LawFindings.of(layout, sittings, standings));
-    return findings.stream().map(weights::held).map(f -> BodyCare.held(f, sittings)).toList();
+    return findings.stream()
+        .map(weights::held)
+        .map(springs::held)
+        .map(f -> BodyCare.held(f, sittings))
+        .toList();
   }
 
   /** Returns how one person sits, how their joints are bent, what they see and reach. */
-  static List<Finding> ofPerson(Layout layout, Sitting sitting, List<Standing> standings) {
+  static List<Finding> ofPerson(
+      Layout layout, Sitting sitting, List<Standing> standings, Places places) {
     Condition stance = Standing.under(sitting.occupant(), standings);
-    List<Finding> findings = new ArrayList<>(SeatFindings.of(sitting, stance));
+    List<Finding> findings = new ArrayList<>(SeatFindings.of(sitting, stance, places));
     findings.addAll(PoseFindings.of(sitting, stance));
     findings.addAll(SightFindings.of(layout, sitting, standings));
     return findings;

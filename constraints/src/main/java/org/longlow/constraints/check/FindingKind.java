@@ -6,6 +6,8 @@ public enum FindingKind {
   TIES("ties", FindingGroup.LAYOUT),
   /** A limit of the layout that cannot hold. */
   LIMIT("limit", FindingGroup.LAYOUT),
+  /** What a machine must have to be ridden. */
+  COMPLETENESS("completeness", FindingGroup.PLACES),
   /** Whether ties and limits can hold could not be decided. */
   UNDECIDED("undecided", FindingGroup.LAYOUT),
   /** What is left free could not be decided. */
@@ -62,6 +64,8 @@ public enum FindingKind {
   STAND("stand", FindingGroup.STAND, true),
   /** Rake and trail. */
   TRAIL("trail", FindingGroup.STEERING, true),
+  /** How far the steering axis leans back. */
+  RAKE("rake", FindingGroup.STEERING, true),
   /** Masses and axle loads. */
   LOAD("load", FindingGroup.LOADS, true),
   /** The acceleration that lifts a wheel. */

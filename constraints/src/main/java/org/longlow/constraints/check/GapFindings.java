@@ -136,7 +136,9 @@ final class GapFindings {
     String moved = movesFirst(pair) ? pair.a() : pair.b();
     String still = movesFirst(pair) ? pair.b() : pair.a();
     return Advice.move(moved, clearing(still, moved, limitMm))
-        + "; or list it under touches if they are meant to meet";
+        + (rules.saidToTouch(pair.a(), pair.b())
+            ? "; or drop the limit, since they are said to touch"
+            : "; or list it under touches if they are meant to meet");
   }
 
   /** Everything that the two bodies must be clear in, the second to be moved. */
@@ -199,7 +201,8 @@ final class GapFindings {
         Verdict.PASS,
         Basis.model("distance of bodies in side view and across the machine"),
         Say.format(
-            "%d pairs of parts looked at in every stance; %d come within %s, none of them too close.",
+            "%d pairs of parts looked at in every stance; %d come within %s, none of them too"
+                + " close.",
             n * (n - 1) / 2, near, Say.mm(HORIZON_MM)));
   }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.gap.Body;
 import org.longlow.constraints.gap.Gap;
 import org.longlow.constraints.law.Known;
@@ -43,17 +44,28 @@ final class JointFindings {
   /** A joint reaches so many depths of the thinner part from its pin. Common practice. */
   static final double DEPTHS = 3;
 
+  /** A joint of anything but two bars reaches no farther, mm. Common practice, no source. */
+  static final double FARTHEST_MM = 60;
+
+  /** Bodies filled to their outlines that share more than this of the smaller are no joint. */
+  static final double MOST_SHARED = 0.5;
+
   static final Basis JOINT =
       Basis.practice(
-          "common practice, no published source: a joint reaches three depths of the thinner part from its pin");
+          "common practice, no published source: a joint reaches three depths of the thinner part"
+              + " from its pin, at most 60 mm where one is no bar");
+  private static final Basis SHARED =
+      Basis.judgement("judgement: bodies that share half of the smaller are in one place");
   private static final Basis RIM =
       new Basis(
           Basis.Kind.PRACTICE,
           Known.FROM_MEMORY,
-          "rim of the tyre's size, its inside 25 mm below the bead seat (common practice, from memory)");
+          "rim of the tyre's size, its inside 25 mm below the bead seat (common practice, from"
+              + " memory)");
   private static final Basis LEG =
       Basis.practice(
-          "common practice, no published source: a swingarm's leg takes 15 mm beside the gap to the tyre");
+          "common practice, no published source: a swingarm's leg takes 15 mm beside the gap to the"
+              + " tyre");
 
   private final Layout layout;
   private final GapRules rules;
@@ -99,7 +111,7 @@ final class JointFindings {
     double away = gaps.drawn(joint.a()).overlapsAwayMm(gaps.drawn(joint.b()), pins);
     double limit = reachMm(a, b);
     if (away <= limit) {
-      return Optional.empty();
+      return filled(a) && filled(b) ? swallowed(gaps, joint, pins.get(0)) : Optional.empty();
     }
     return Optional.of(
         Finding.held(
@@ -120,9 +132,47 @@ final class JointFindings {
             .at(pins.get(0)));
   }
 
+  private static boolean filled(Part part) {
+    return part instanceof Part.Solid || part instanceof Part.Lamp;
+  }
+
+  /** Two filled bodies on one pin, one of them in the other. */
+  private Optional<Finding> swallowed(GapFindings gaps, GapRules.Joint joint, PointMm at) {
+    if (!gaps.drawn(joint.a()).overlaps(gaps.drawn(joint.b()))) {
+      return Optional.empty();
+    }
+    Geometry a = shapes.get(joint.a()).outline();
+    Geometry b = shapes.get(joint.b()).outline();
+    double share = a.intersection(b).getArea() / Math.min(a.getArea(), b.getArea());
+    if (share <= MOST_SHARED) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Finding.held(
+                FindingKind.JOINT,
+                About.parts(joint.a(), joint.b()),
+                Optional.empty(),
+                Figures.atMost(share, MOST_SHARED, FigureUnit.SHARE),
+                List.of(SHARED),
+                Say.format(
+                    "%s and %s share %s, and %s of the smaller is in the other: part them, or list"
+                        + " one under touches of the other if one is inside the other.",
+                    joint.a(), joint.b(), String.join(" and ", joint.pins()), Say.percent(share)))
+            .at(at));
+  }
+
   /** Returns how far from a pin that they share two parts may be in each other, mm. */
   double reachMm(Part a, Part b) {
-    return DEPTHS * Math.min(depthMm(a), depthMm(b));
+    double depths = DEPTHS * Math.min(depthMm(a), depthMm(b));
+    return bar(a) && bar(b) ? depths : Math.min(FARTHEST_MM, depths);
+  }
+
+  /** Bars may run beside each other for a while before they part. */
+  private static boolean bar(Part part) {
+    return part instanceof Part.Tube
+        || part instanceof Part.Front
+        || part instanceof Part.Swingarm
+        || part instanceof Part.Stand;
   }
 
   /** How deep a part is where it is joined, mm. */

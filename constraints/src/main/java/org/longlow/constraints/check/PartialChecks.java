@@ -35,7 +35,7 @@ public final class PartialChecks {
 
   /** Returns how one person sits, how their joints are bent, what they see and reach. */
   public List<Finding> crew(Sitting sitting, List<Standing> standings) {
-    return Checks.ofPerson(layout, sitting, standings);
+    return Checks.ofPerson(layout, sitting, standings, wheels.drawn());
   }
 
   /** Returns ground clearance, lean and loads of standings that may hold some parts only. */

@@ -36,7 +36,7 @@ final class SagFindings {
 
   private static void end(
       List<Finding> findings, Standing s, String end, Suspension has, Suspension.Rest rest) {
-    if (rest.state() == Suspension.State.RIGID) {
+    if (rest.state() == Suspension.State.RIGID || rest.state() == Suspension.State.UNKNOWN) {
       return;
     }
     boolean laden = s.kind() == Stance.Kind.LADEN;

@@ -2,11 +2,17 @@ package org.longlow.constraints.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.longlow.constraints.law.Known;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.shape.Interval;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.shape.Spreads;
 import org.longlow.constraints.stand.Condition;
+import org.longlow.rider.pose.Flesh;
 import org.longlow.rider.seat.CushionLoad;
 import org.longlow.rider.seat.Foam;
 import org.longlow.rider.seat.FoamStack;
@@ -35,9 +41,34 @@ final class SeatFindings {
               Known.CHECKED, "Reed, Ebert and Jones 2019: posture with and without head rest"),
           Basis.judgement("judgement"));
 
+  /**
+   * A pan or back carries at least so much on each side of the middle, mm: sit bones are some 100
+   * to 130 mm apart. From memory; judgement.
+   */
+  static final double HALF_MM = 50;
+
+  /** A head rest likewise, mm; judgement. */
+  static final double HEAD_HALF_MM = 30;
+
+  private static final List<Basis> ACROSS =
+      List.of(
+          Basis.judgement(
+              "judgement: sit bones are some 100 to 130 mm apart (from memory), a head needs 30 mm"
+                  + " on each side"));
+
+  /** The flesh that each cushion carries. */
+  private static final Map<Part.CushionRole, String> CARRIED =
+      Map.of(
+          Part.CushionRole.PAN,
+          "pelvis",
+          Part.CushionRole.BACK,
+          "chest",
+          Part.CushionRole.HEAD,
+          "head");
+
   private SeatFindings() {}
 
-  static List<Finding> of(Sitting sitting, Condition stance) {
+  static List<Finding> of(Sitting sitting, Condition stance, Places places) {
     List<Finding> findings = new ArrayList<>();
     if (sitting.outcome() instanceof SeatOutcome.Unseatable none) {
       findings.add(
@@ -65,10 +96,71 @@ final class SeatFindings {
     if (head.isPresent() && seated.headRest().isPresent()) {
       cushion(findings, sitting, stance, "head", head.get(), seated.headRest().get());
     }
+    for (Part.Cushion cushion : cushions(sitting)) {
+      beside(sitting, stance, cushion, places).ifPresent(findings::add);
+    }
     hold(findings, sitting, stance, seated);
     headRest(findings, sitting, stance, seated);
     findings.addAll(BodyCare.notes(sitting, stance));
     return findings;
+  }
+
+  private static List<Part.Cushion> cushions(Sitting sitting) {
+    List<Part.Cushion> cushions = new ArrayList<>(List.of(sitting.parts().pan()));
+    sitting.parts().back().ifPresent(cushions::add);
+    sitting.parts().head().ifPresent(cushions::add);
+    return cushions;
+  }
+
+  /** A cushion that does not carry somebody on either side of their middle. */
+  private static Optional<Finding> beside(
+      Sitting sitting, Condition stance, Part.Cushion cushion, Places places) {
+    double half =
+        sitting.flesh().stream()
+            .filter(f -> f.name().equals(CARRIED.get(cushion.role())))
+            .mapToDouble(Flesh::outerMm)
+            .findFirst()
+            .orElseThrow();
+    List<Interval> across = Spreads.of(cushion.base(), places);
+    double left = within(across, 0, half);
+    double right = within(across, -half, 0);
+    double least = cushion.role() == Part.CushionRole.HEAD ? HEAD_HALF_MM : HALF_MM;
+    double side = Math.min(left, right);
+    if (side >= least) {
+      return Optional.empty();
+    }
+    String way = left < right ? "left" : "right";
+    return Optional.of(
+        new Finding(
+            FindingKind.SEAT,
+            About.person(
+                sitting.occupant(),
+                cushion.name(),
+                cushion.role().name().toLowerCase(Locale.ROOT),
+                "across"),
+            Optional.of(stance),
+            side <= 0 ? Verdict.FAIL : Verdict.CAUTION,
+            Figures.atLeast(side, least, FigureUnit.MM),
+            ACROSS,
+            Say.format(
+                "%s carries %s on %s to the left of the middle and %s to the right; %s are asked on"
+                    + " each side: set it %s farther to the %s or make it wider.",
+                cushion.name(),
+                who(sitting),
+                Say.mm(left),
+                Say.mm(right),
+                Say.mm(least),
+                Say.mm(least - side),
+                way)));
+  }
+
+  /** How much of a stretch across the machine some intervals fill, mm; they may overlap. */
+  private static double within(List<Interval> across, double from, double to) {
+    double most = 0;
+    for (Interval i : across) {
+      most = Math.max(most, Math.min(i.to(), to) - Math.max(i.from(), from));
+    }
+    return most;
   }
 
   /** The person in words, with the seat where it is not the rider's. */

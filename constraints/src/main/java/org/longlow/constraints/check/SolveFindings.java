@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.longlow.constraints.gap.SideBySide;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Limit;
 import org.longlow.constraints.place.LayoutProblem;
 import org.longlow.constraints.place.Placed;
 import org.longlow.constraints.solve.Conflict;
@@ -49,6 +51,7 @@ final class SolveFindings {
     } else {
       findings.add(ties(report, conflict));
     }
+    findings.addAll(idle(placed.layout(), report));
     diagnosis.ifPresent(d -> addDiagnosis(d, findings));
     if (report.status().holds() && !diagnosis.map(Diagnosis::decided).orElse(true)) {
       findings.add(
@@ -63,6 +66,37 @@ final class SolveFindings {
                   + "."));
     }
     return findings;
+  }
+
+  /** Limits between one thing and itself: they hold, or fail, whatever moves. */
+  private static List<Finding> idle(Layout layout, SolveReport report) {
+    List<Finding> idle = new ArrayList<>();
+    layout
+        .limits()
+        .forEach(
+            (name, limit) -> {
+              boolean same =
+                  limit.kind() != Limit.Kind.ANGLE_BETWEEN && one(limit.pins())
+                      || one(limit.parts());
+              boolean fails = report.failedLimits().stream().anyMatch(f -> f.limit().equals(name));
+              if (same && !fails) {
+                idle.add(
+                    Finding.note(
+                        FindingKind.REDUNDANT,
+                        About.thing(name, name),
+                        Verdict.CAUTION,
+                        SOURCE,
+                        "Limit "
+                            + name
+                            + " is from a thing to itself and holds whatever moves, so it limits"
+                            + " nothing; look whether it names what you mean."));
+              }
+            });
+    return idle;
+  }
+
+  private static boolean one(List<String> names) {
+    return names.size() > 1 && names.stream().distinct().count() == 1;
   }
 
   private static Finding holds(Placed placed, Optional<Diagnosis> diagnosis) {
@@ -97,8 +131,8 @@ final class SolveFindings {
                 + what
                 + " can hold together with the rest; finding out takes more than "
                 + ALLOWED
-                + ". The drawing shows where the search stopped. Loosen one of them, or draw the layout"
-                + " nearer to what is meant.")
+                + ". The drawing shows where the search stopped. Loosen one of them, or draw the"
+                + " layout nearer to what is meant.")
         .measured(Figures.only(report.maxResidualMm(), FigureUnit.MM));
   }
 
@@ -136,8 +170,8 @@ final class SolveFindings {
                 + failure.limit()
                 + " is "
                 + Say.mm(across.get().shortMm())
-                + " short across the machine; no move in the elevation helps, since the two lie side"
-                + " by side there. Change how wide or how far out one of them is."
+                + " short across the machine; no move in the elevation helps, since the two lie"
+                + " side by side there. Change how wide or how far out one of them is."
             : "Limit " + failure.limit() + " " + together(failure, ofAngle, conflict, decided);
     return Finding.note(
             FindingKind.LIMIT,

@@ -93,7 +93,7 @@ final class PartReader {
     Optional<Formula> mass = obj.may("mass", Dim.MASS, Sign.POSITIVE);
     String material = material(obj, mass.isPresent());
     boolean steered = obj.flag("steered", false);
-    boolean hot = obj.flag("hot", false);
+    boolean hot = obj.flag("hot", Part.usuallyHot(obj.text("kind", "")));
     List<String> touches =
         obj.references("touches", reading.partsAndRider, "part", 0, Reading.MAX_ENTRIES);
     return new PartBase(name, spread, mass, material, steered, hot, touches, obj.text("note", ""));

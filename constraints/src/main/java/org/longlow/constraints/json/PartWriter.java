@@ -48,11 +48,11 @@ final class PartWriter {
     } else if (part instanceof Part.Stand p) {
       stand(node, p);
     }
-    base(node, part.base());
+    base(node, part.base(), part.usuallyHot());
     return node;
   }
 
-  private static void base(ObjectNode node, PartBase base) {
+  private static void base(ObjectNode node, PartBase base, boolean usuallyHot) {
     base.spread()
         .ifPresent(
             s -> {
@@ -63,7 +63,9 @@ final class PartWriter {
     quantity(node, "mass", base.mass());
     text(node, "material", base.material());
     flag(node, "steered", base.steered());
-    flag(node, "hot", base.hot());
+    if (base.hot() != usuallyHot) {
+      node.put("hot", base.hot());
+    }
     names(node, "touches", base.touches());
     text(node, "note", base.note());
   }

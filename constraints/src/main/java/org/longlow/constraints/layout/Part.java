@@ -17,6 +17,16 @@ public sealed interface Part {
   /** The pins it hangs on, in a fixed order, without repeats. */
   List<String> pins();
 
+  /** Whether it is hot unless something else is said: what exhaust goes through. */
+  default boolean usuallyHot() {
+    return usuallyHot(kind());
+  }
+
+  /** Whether a kind of part, as in files, is hot unless something else is said. */
+  static boolean usuallyHot(String kind) {
+    return kind.equals("exhaust") || kind.equals("silencer");
+  }
+
   default String name() {
     return base().name();
   }

@@ -13,7 +13,8 @@ import org.longlow.constraints.formula.Formula;
  *     material of a part {@linkplain Part#filledByMaterial() filled} by it, and is unknown else
  * @param material a name known to the material table; decides colour, and mass as above
  * @param steered true if it turns with the handlebars
- * @param hot true if it must be kept away from people and soft parts
+ * @param hot true if it must be kept away from people and soft parts; exhausts and silencers are
+ *     unless it is said that they are not
  * @param touches names of parts (or {@code rider}) that it may touch or overlap
  * @param note for people, may be empty
  */

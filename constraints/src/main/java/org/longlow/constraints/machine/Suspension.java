@@ -9,7 +9,8 @@ package org.longlow.constraints.machine;
  * @param path of the axle; its drawn position is travel 0
  * @param droopMm travel from drawn down to the top-out stop, mm, &gt;= 0
  * @param bumpMm travel from drawn up to the bump stop, mm, &gt;= 0
- * @param rateNPerMm wheel rate along the path, N/mm, &gt; 0; any value if there is no travel
+ * @param rateNPerMm wheel rate along the path, N/mm, &gt; 0; NaN if nobody knows it; any value if
+ *     there is no travel
  * @param preloadN force at the wheel at full droop, N, &gt;= 0
  */
 public record Suspension(
@@ -21,7 +22,9 @@ public record Suspension(
     TOPPED_OUT,
     BOTTOMED,
     /** No travel at all. */
-    RIGID
+    RIGID,
+    /** Somewhere between the stops: the rate is not known. */
+    UNKNOWN
   }
 
   /**
@@ -38,7 +41,7 @@ public record Suspension(
     Values.notNegative("droop mm", droopMm);
     Values.notNegative("bump mm", bumpMm);
     Values.notNegative("preload N", preloadN);
-    if (droopMm + bumpMm > 0) {
+    if (droopMm + bumpMm > 0 && !Double.isNaN(rateNPerMm)) {
       Values.positive("wheel rate N/mm", rateNPerMm);
     }
     if (-droopMm < path.leastTravelMm()) {
@@ -54,10 +57,21 @@ public record Suspension(
     return new Suspension(path, 0, 0, 0, 0);
   }
 
-  /** Returns where the wheel rests under a force along the path, N of any sign. */
+  /** Returns whether it can be said where the wheel rests. */
+  public boolean known() {
+    return droopMm + bumpMm == 0 || !Double.isNaN(rateNPerMm);
+  }
+
+  /**
+   * Returns where the wheel rests under a force along the path, N of any sign; as drawn where the
+   * rate is not known.
+   */
   public Rest restUnder(double alongPathN) {
     if (droopMm + bumpMm == 0) {
       return new Rest(0, State.RIGID);
+    }
+    if (!known()) {
+      return new Rest(0, State.UNKNOWN);
     }
     if (alongPathN <= preloadN) {
       return new Rest(-droopMm, State.TOPPED_OUT);

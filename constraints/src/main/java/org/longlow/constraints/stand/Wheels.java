@@ -27,7 +27,7 @@ import org.longlow.rider.geom.PointMm;
  * @param rear rear wheel, or null
  * @param fork the front system, or null
  * @param arm the swingarm, or null
- * @param frontSuspension path, stops and spring of the front wheel; rigid where there is none
+ * @param frontSuspension path, stops and spring of the front wheel; rigid where it has no travel
  * @param rearSuspension likewise of the rear wheel
  * @param faults what is wrong with a suspension, which then counts as rigid, or with the wheels
  */
@@ -104,10 +104,10 @@ public record Wheels(
       Part carrier, Part.Wheel wheel, Places drawn, List<Fault> faults) {
     PointMm axle = drawn.pin(wheel.axle());
     try {
-      if (carrier instanceof Part.Front f && f.rate().isPresent()) {
+      if (carrier instanceof Part.Front f) {
         return suspension(path(f, drawn), f.droop(), f.bump(), f.rate(), f.preload(), drawn);
       }
-      if (carrier instanceof Part.Swingarm s && s.rate().isPresent()) {
+      if (carrier instanceof Part.Swingarm s) {
         WheelPath path = WheelPath.swingarm(drawn.pin(s.pivot()), drawn.pin(s.axle()));
         return suspension(path, s.droop(), s.bump(), s.rate(), s.preload(), drawn);
       }
@@ -144,8 +144,20 @@ public record Wheels(
         path,
         -path.travelForRiseMm(-drawn.value(droop)),
         path.travelForRiseMm(drawn.value(bump)),
-        rate.map(drawn::value).orElse(0.0),
+        rate.map(drawn::value).orElse(Double.NaN),
         preload.map(drawn::value).orElse(0.0));
+  }
+
+  /** Returns the carriers of wheels that have travel and no rate. */
+  public List<String> withoutRate() {
+    List<String> names = new ArrayList<>();
+    if (fork != null && frontSuspension != null && !frontSuspension.known()) {
+      names.add(fork.name());
+    }
+    if (arm != null && rearSuspension != null && !rearSuspension.known()) {
+      names.add(arm.name());
+    }
+    return names;
   }
 
   /** Returns whether there are two wheels, far enough apart for one road to lie under both. */

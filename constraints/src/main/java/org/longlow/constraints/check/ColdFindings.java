@@ -1,0 +1,28 @@
+package org.longlow.constraints.check;
+
+import java.util.List;
+import org.longlow.constraints.layout.Layout;
+
+/** Parts that exhaust goes through and that are said not to be hot. */
+final class ColdFindings {
+
+  private ColdFindings() {}
+
+  static List<Finding> of(Layout layout) {
+    return layout.parts().values().stream()
+        .filter(p -> p.usuallyHot() && !p.base().hot())
+        .map(
+            p ->
+                Finding.note(
+                    FindingKind.GAP,
+                    About.parts(p.name()).named(p.name(), "cold"),
+                    Verdict.CAUTION,
+                    Basis.practice(
+                        "common practice: what exhaust goes through burns skin and foam"),
+                    p.name()
+                        + " is said not to be hot, so people and soft parts may be as near to it as"
+                        + " to anything: take hot: false away unless it is well lagged, and touch"
+                        + " it after a ride before you trust that."))
+        .toList();
+  }
+}

@@ -1,0 +1,277 @@
+package org.longlow.demo;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.longlow.constraints.check.Finding;
+import org.longlow.constraints.check.Verdict;
+import org.longlow.constraints.json.LayoutReader;
+import org.longlow.constraints.json.LayoutWriter;
+import org.longlow.constraints.json.ReadResult;
+import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.stand.Condition;
+import org.longlow.constraints.study.Study;
+
+/** Faults put into the shipped machines, one at a time, and what is said about them. */
+class MachineFaultsTest {
+
+  private static Verdict verdict(Spoilt spoilt, String id) {
+    return spoilt.finding(id).orElseThrow().verdict();
+  }
+
+  // --- springs whose rate nobody knows
+
+  @Test
+  void travelCountsWithoutARate() {
+    Study known = new Spoilt("dunlin").study();
+    Study study = new Spoilt("dunlin").without("swingarm", "rate", "preload").study();
+    for (Stance.Kind kind : List.of(Stance.Kind.FULL_BUMP, Stance.Kind.FULL_DROOP)) {
+      Condition stance = Condition.empty(kind);
+      assertThat(study.standing(stance).orElseThrow().rearTravelMm())
+          .isEqualTo(known.standing(stance).orElseThrow().rearTravelMm())
+          .isNotZero();
+    }
+    List<Finding> sag =
+        study.findings().stream().filter(f -> f.id().equals("sag.unknown")).toList();
+    assertThat(sag).hasSize(1);
+    assertThat(sag.get(0).verdict()).isEqualTo(Verdict.CAUTION);
+    assertThat(sag.get(0).text()).contains("swingarm", "rate");
+    assertThat(study.findings())
+        .filteredOn(
+            f ->
+                List.of("load.Nell", "lean.left", "clearance.laden", "trail.Nell").contains(f.id()))
+        .hasSize(4)
+        .allMatch(f -> f.verdict() != Verdict.PASS)
+        .allMatch(f -> f.text().contains("rate of swingarm is not known"));
+    assertThat(study.findings())
+        .filteredOn(f -> f.id().equals("clearance.bump"))
+        .allMatch(f -> f.verdict() == Verdict.PASS);
+  }
+
+  @Test
+  void noTravelIsRigid() {
+    Spoilt rigid =
+        new Spoilt("dunlin")
+            .without("swingarm", "rate", "preload")
+            .part("swingarm", "bump", "'0 mm'")
+            .part("swingarm", "droop", "'0 mm'");
+    assertThat(rigid.finding("sag.unknown")).isEmpty();
+    assertThat(verdict(rigid, "load.Nell")).isEqualTo(Verdict.PASS);
+  }
+
+  // --- cushions beside the rider
+
+  @ParameterizedTest
+  @CsvSource({"-300, FAIL", "0, FAIL", "49, CAUTION", "50, PASS"})
+  void backCarriesBothSides(int rightMm, Verdict verdict) {
+    Optional<Finding> f =
+        new Spoilt("dunlin")
+            .part("back", "left", "'640 mm'")
+            .part("back", "right", "'" + rightMm + " mm'")
+            .finding("seat.Nell.back.across");
+    assertThat(f.map(Finding::verdict).orElse(Verdict.PASS)).isEqualTo(verdict);
+    f.ifPresent(x -> assertThat(x.text()).contains("farther to the right"));
+  }
+
+  @Test
+  void panBesideTheRiderFails() {
+    Spoilt beside =
+        new Spoilt("dunlin").part("pan", "left", "'700 mm'").part("pan", "right", "'-340 mm'");
+    assertThat(verdict(beside, "seat.Joss.pan.across")).isEqualTo(Verdict.FAIL);
+  }
+
+  // --- twins
+
+  @ParameterizedTest
+  @CsvSource({"59.5, true", "60, false"})
+  void gripsAreNotInEachOther(double yMm, boolean fails) {
+    Optional<Finding> f =
+        new Spoilt("dunlin").part("grips", "y", "'" + yMm + " mm'").finding("gap.grips.grips");
+    assertThat(f.isPresent()).isEqualTo(fails);
+    f.ifPresent(
+        x -> {
+          assertThat(x.verdict()).isEqualTo(Verdict.FAIL);
+          assertThat(x.value()).isEqualTo(-1);
+          assertThat(x.text()).contains("0.5 mm farther out");
+        });
+  }
+
+  @Test
+  void aBoxOnBothSidesIsNotInItself() {
+    String box =
+        "{'kind': 'box', 'frame': 'bx', 'outline': {'points': [['0 mm', '0 mm'], ['60 mm', '0 mm'],"
+            + " ['60 mm', '60 mm']]}, 'left': '100 mm', 'right': '60 mm', 'both': true}";
+    Spoilt spoilt = new Spoilt("dunlin").with("parts", "box", box).pin("bx", -150, 670);
+    assertThat(spoilt.finding("gap.box.box").orElseThrow().value()).isEqualTo(-120);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"70, true", "76, false"})
+  void aPairOfLampsIsNotInItself(int yMm, boolean fails) {
+    Spoilt spoilt =
+        new Spoilt("dunlin")
+            .part("headlamp", "y", "'" + yMm + " mm'")
+            .part("headlamp", "pair", "true");
+    assertThat(spoilt.finding("gap.headlamp.headlamp").isPresent()).isEqualTo(fails);
+  }
+
+  @Test
+  void twoLampsOnOnePinAreNotInOnePlace() {
+    String lamp =
+        "{'kind': 'lamp', 'lamp': 'tail', 'at': 'tailPin', 'halfWidth': '10 mm', 'halfHeight': '9"
+            + " mm', 'depth': '20 mm'}";
+    Spoilt spoilt = new Spoilt("dunlin").with("parts", "again", lamp);
+    assertThat(verdict(spoilt, "joint.again.tailLamp")).isEqualTo(Verdict.FAIL);
+  }
+
+  // --- the side stand
+
+  @ParameterizedTest
+  @CsvSource({
+    "6.5, PASS, at 10",
+    "20, CAUTION, over the road at the lean",
+    "-60, FAIL, under the road with the machine upright"
+  })
+  void theFootStandsOnTheRoad(double zMm, Verdict verdict, String words) {
+    Spoilt spoilt = new Spoilt("dunlin").pin("standFoot", 560, zMm);
+    Finding f = spoilt.finding("stand.sideStand").orElseThrow();
+    assertThat(f.verdict()).isEqualTo(verdict);
+    if (verdict != Verdict.PASS) {
+      assertThat(f.text()).contains(words);
+    }
+  }
+
+  // parked 205.7 mm in side view, the foot up to 235 mm out: stowed 205.7 to 312.3 mm
+  @ParameterizedTest
+  @CsvSource({"385, 165, false", "585, 240, true", "394, 165, false", "396, 165, true"})
+  void aLegKeepsItsLength(double xMm, double zMm, boolean told) {
+    Optional<Finding> f =
+        new Spoilt("dunlin").pin("standStowed", xMm, zMm).finding("stand.sideStand.leg");
+    assertThat(f.isPresent()).isEqualTo(told);
+    f.ifPresent(x -> assertThat(x.verdict()).isEqualTo(Verdict.CAUTION));
+  }
+
+  @Test
+  void aLegIsNotLongerStowed() {
+    Spoilt spoilt = new Spoilt("dunlin").pin("standStowed", 270, 165);
+    assertThat(verdict(spoilt, "stand.sideStand.leg")).isEqualTo(Verdict.CAUTION);
+  }
+
+  // --- heat
+
+  @Test
+  void exhaustIsHotUnlessItIsSaidNotToBe() {
+    Spoilt spoilt = new Spoilt("heron").without("header", "hot").without("silencer", "hot");
+    assertThat(spoilt.layout()).isEqualTo(Demos.layout("heron"));
+    Spoilt cold = new Spoilt("heron").part("header", "hot", "false");
+    assertThat(verdict(cold, "gap.header.cold")).isEqualTo(Verdict.CAUTION);
+    String written = LayoutWriter.toJson(cold.layout());
+    ReadResult.Read again = (ReadResult.Read) LayoutReader.read(written, null);
+    assertThat(again.layout().parts().get("header").base().hot()).isFalse();
+    assertThat(again.layout().parts().get("silencer").base().hot()).isTrue();
+  }
+
+  // --- what a machine must have
+
+  @ParameterizedTest
+  @ValueSource(strings = {"heron", "dunlin", "curlew"})
+  void shippedMachinesAreComplete(String name) {
+    assertThat(Study.of(Demos.layout(name)).findings())
+        .filteredOn(f -> f.id().equals("completeness.machine"))
+        .singleElement()
+        .matches(f -> f.verdict() == Verdict.PASS);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "swingarm, nothing holds the rear wheel",
+    "front, nothing holds the front wheel",
+    "bars, on nothing that steers",
+    "grips, no grips"
+  })
+  void whatIsMissingIsSaid(String part, String words) {
+    Finding f = new Spoilt("dunlin").lacking(part).finding("completeness.machine").orElseThrow();
+    assertThat(f.verdict()).isEqualTo(Verdict.CAUTION);
+    assertThat(f.text()).contains(words);
+    assertThat(f.value()).isEqualTo(1);
+  }
+
+  @Test
+  void aMachineNeedsAFrameAndSteeredBars() {
+    Spoilt bare = new Spoilt("dunlin").lacking("floorRail", "backRail", "seatRail", "tailRail");
+    assertThat(bare.finding("completeness.machine").orElseThrow().text()).contains("no frame");
+    Spoilt stiff = new Spoilt("dunlin").part("grips", "steered", "false");
+    assertThat(stiff.finding("completeness.machine").orElseThrow().text())
+        .contains("grips do not turn with the steering");
+    Spoilt loose = new Spoilt("dunlin").part("tailRail", "y", "'300 mm'");
+    assertThat(loose.finding("completeness.machine").orElseThrow().text())
+        .contains("tailRail hangs on nothing");
+  }
+
+  // --- rake
+
+  @ParameterizedTest
+  @CsvSource({"-10, FAIL", "14, CAUTION", "16, PASS", "44, PASS", "47, CAUTION"})
+  void rakeIsJudged(int deg, Verdict verdict) {
+    Spoilt spoilt = new Spoilt("dunlin").with("measures", "rake", "'" + deg + " deg'");
+    assertThat(verdict(spoilt, "rake.unladen")).isEqualTo(verdict);
+  }
+
+  // --- joints
+
+  private static Spoilt box(int halfMm) {
+    String box =
+        String.format(
+            "{'kind': 'box', 'frame': 'swingPivot', 'outline': {'points': [['-%1$d mm', '-%1$d"
+                + " mm'], ['%1$d mm', '-%1$d mm'], ['%1$d mm', '%1$d mm'], ['-%1$d mm', '%1$d"
+                + " mm']]}, 'left': '140 mm', 'right': '140 mm'}",
+            halfMm);
+    return new Spoilt("dunlin").with("parts", "box", box);
+  }
+
+  @Test
+  void aBoxOverAPivotIsNoJoint() {
+    assertThat(verdict(box(60), "joint.box.swingarm")).isEqualTo(Verdict.FAIL);
+    assertThat(box(40).finding("joint.box.swingarm")).isEmpty();
+  }
+
+  // --- limits from a thing to itself
+
+  @Test
+  void aLimitFromAPinToItselfLimitsNothing() {
+    Spoilt self =
+        new Spoilt("dunlin")
+            .with(
+                "limits",
+                "x",
+                "{'limit': 'distance', 'pins': ['tailPin', 'tailPin'], 'to': '5 mm'}");
+    assertThat(verdict(self, "redundant.x")).isEqualTo(Verdict.CAUTION);
+    Spoilt two =
+        new Spoilt("dunlin")
+            .with(
+                "limits",
+                "x",
+                "{'limit': 'distance', 'pins': ['tailPin', 'stopPin'], 'to': '500 mm'}");
+    assertThat(two.finding("redundant.x")).isEmpty();
+  }
+
+  // --- remedies
+
+  @Test
+  void partsSaidToTouchAreNotToldToBe() {
+    Spoilt limit =
+        new Spoilt("dunlin")
+            .with(
+                "limits",
+                "x",
+                "{'limit': 'gap', 'parts': ['apron', 'frontSignals'], 'from': '50 mm'}");
+    assertThat(limit.finding("gap.apron.frontSignals").orElseThrow().text())
+        .contains("drop the limit")
+        .doesNotContain("list it under touches");
+  }
+}
