@@ -71,7 +71,9 @@ public enum FindingKind {
   /** The acceleration that lifts a wheel. */
   LIFT("lift", FindingGroup.LOADS, true),
   /** A rule of law. */
-  LAW("law", FindingGroup.LAW);
+  LAW("law", FindingGroup.LAW),
+  /** A rule of law that is met as far as its text is known, which nobody could read again. */
+  LAW_FROM_MEMORY("law", FindingGroup.LAW);
 
   private final String word;
   private final FindingGroup group;

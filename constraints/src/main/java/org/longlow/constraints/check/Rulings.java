@@ -41,7 +41,9 @@ final class Rulings {
         first.about().parts().stream().filter(places::containsKey).findFirst().map(places::get);
     Finding finding =
         new Finding(
-            FindingKind.LAW,
+            first.outcome() == Ruling.Outcome.INSIDE && !unsure.isEmpty()
+                ? FindingKind.LAW_FROM_MEMORY
+                : FindingKind.LAW,
             first.about().under(sets.stream().map(RuleSet::id).collect(Collectors.joining("+"))),
             Optional.of(stance),
             verdict(first.outcome(), !unsure.isEmpty()),

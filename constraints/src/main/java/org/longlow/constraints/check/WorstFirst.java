@@ -5,15 +5,18 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * The one order of findings for people: the verdict first, worst to best; within one verdict how
- * far outside its limit, in what is much of such a figure; then as they come. A finding that fails
- * without a figure, such as somebody who cannot sit, comes before those that have one.
+ * The one order of findings for people: the verdict first, worst to best, what law from memory lets
+ * by at the end of its verdict, for it is much and says little; within one verdict how far outside
+ * its limit, in what is much of such a figure; then as they come. A finding that fails without a
+ * figure, such as somebody who cannot sit, comes before those that have one.
  */
 public final class WorstFirst {
 
   /** The order. */
   public static final Comparator<Finding> ORDER =
-      Comparator.comparing(Finding::verdict).thenComparingDouble(WorstFirst::room);
+      Comparator.comparing(Finding::verdict)
+          .thenComparing(f -> f.kind() == FindingKind.LAW_FROM_MEMORY)
+          .thenComparingDouble(WorstFirst::room);
 
   private WorstFirst() {}
 

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.longlow.constraints.check.Checks;
 import org.longlow.constraints.check.Finding;
+import org.longlow.constraints.check.FindingKind;
 import org.longlow.constraints.check.Verdict;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.place.Placed;
@@ -127,6 +128,12 @@ public record Study(
         + findings.size()
         + " findings: "
         + counts
+        + fromMemory()
         + (contradicts() ? "; the layout contradicts itself" : "");
+  }
+
+  private String fromMemory() {
+    long met = findings.stream().filter(f -> f.kind() == FindingKind.LAW_FROM_MEMORY).count();
+    return met == 0 ? "" : " (" + met + " of those that need care for a law text from memory)";
   }
 }

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.util.List;
 import org.longlow.constraints.check.Finding;
 import org.longlow.constraints.check.FindingGroup;
+import org.longlow.constraints.check.FindingKind;
 import org.longlow.constraints.check.Verdict;
 import org.longlow.constraints.check.WorstFirst;
 import org.longlow.constraints.layout.Occupant;
@@ -39,15 +40,30 @@ final class FindingsTable {
     table.print(out);
     out.println();
     for (Finding f : sorted) {
-      if (f.verdict() == Verdict.FAIL || f.verdict() == Verdict.CAUTION) {
+      boolean told = f.verdict() == Verdict.FAIL || f.verdict() == Verdict.CAUTION;
+      if (told && f.kind() != FindingKind.LAW_FROM_MEMORY) {
         out.println(f.verdict().says() + f.when() + ": " + named(f));
       }
     }
+    fromMemory(findings, out);
     out.println();
     for (FindingGroup group : FindingGroup.of(findings)) {
       out.println("caution, " + group.title() + ": " + group.caution());
     }
     out.println();
+  }
+
+  /** Rules that are met, their texts known from memory only, differ in nothing but their names. */
+  private static void fromMemory(List<Finding> findings, PrintWriter out) {
+    long met = findings.stream().filter(f -> f.kind() == FindingKind.LAW_FROM_MEMORY).count();
+    if (met > 0) {
+      out.println(
+          Verdict.CAUTION.says()
+              + ": "
+              + met
+              + " rules of law are met as far as their texts are known from memory; each has its row"
+              + " above and its source in the report: read the texts before you rely on them.");
+    }
   }
 
   private static String who(Occupant who) {
