@@ -42,6 +42,12 @@ final class Adjusting {
   /** How finely the last way towards each other is tried, as a share of it. */
   private static final double NEARER = 1.0 / 512;
 
+  /** The last way round: its longest steps, how many of each length, and in how many directions. */
+  private static final double LONGEST_STEP_MM = 40;
+
+  private static final int STEPS_OF_A_LENGTH = 8;
+  private static final int DIRECTIONS = 12;
+
   private final LayoutProblem problem;
   private final Map<String, List<String>> groups;
   private final SuitSettings settings;
@@ -270,16 +276,26 @@ final class Adjusting {
       }
       apart = now;
     }
-    for (String person : crew) {
-      Search search =
-          new Search(mover, aim(person, middleOfOthers(person, places)), shared)
-              .within(allowed / ROUNDS);
-      places.put(
-          person, drawnIn(places.get(person), middleOfOthers(person, places), mover, search));
-      left.addAndGet(-search.measured());
-    }
+    drawTogether(places, mover, shared, allowed);
     SuitReport.Adjustment found = report(subset, places);
     return found.unmet().isEmpty() ? found : null;
+  }
+
+  /** Draws each place nearer to the others, in turns, until that brings nothing more. */
+  private void drawTogether(
+      Map<String, Search.Trial> places, Mover mover, double[] shared, int allowed) {
+    double apart = Double.POSITIVE_INFINITY;
+    for (int round = 0; round < ROUNDS && apart(places) < apart - STILL_MM; round++) {
+      apart = apart(places);
+      for (String person : crew) {
+        double[] others = middleOfOthers(person, places);
+        Search search =
+            new Search(mover, aim(person, others), shared).within(allowed / ROUNDS / ROUNDS);
+        Search.Trial straight = drawnIn(places.get(person), others, mover, search);
+        places.put(person, roundTo(straight, others, mover, search));
+        left.addAndGet(-search.measured());
+      }
+    }
   }
 
   /**
@@ -306,6 +322,57 @@ final class Adjusting {
       }
     }
     return best;
+  }
+
+  /**
+   * A place nearer to the others' by short steps of one pin, in whatever direction helps: the
+   * straight way may be barred, by a limit that a pin lies on too, where a way round is not.
+   */
+  private static Search.Trial roundTo(
+      Search.Trial place, double[] others, Mover mover, Search search) {
+    Set<String> excused = excusedAt(place);
+    Search.Trial best = place;
+    for (double step = LONGEST_STEP_MM; step >= STILL_MM; step /= 2) {
+      for (int tries = 0; tries < STEPS_OF_A_LENGTH; tries++) {
+        Optional<Search.Trial> next = aStep(best, others, step, excused, mover, search);
+        if (next.isEmpty()) {
+          break;
+        }
+        best = next.get();
+      }
+    }
+    return best;
+  }
+
+  private static Optional<Search.Trial> aStep(
+      Search.Trial from,
+      double[] others,
+      double mm,
+      Set<String> excused,
+      Mover mover,
+      Search search) {
+    for (int pin = 0; pin < from.at().length; pin += 2) {
+      for (int direction = 0; direction < DIRECTIONS; direction++) {
+        double turn = 2 * Math.PI * direction / DIRECTIONS;
+        double[] target = from.at().clone();
+        target[pin] += mm * Math.cos(turn);
+        target[pin + 1] += mm * Math.sin(turn);
+        if (Suiting.farthest(target, others) >= Suiting.farthest(from.at(), others)) {
+          continue;
+        }
+        Optional<Search.Trial> there =
+            mover
+                .to(from.x(), target)
+                .map(search::measure)
+                .filter(t -> passes(t, excused))
+                .filter(
+                    t -> Suiting.farthest(t.at(), others) < Suiting.farthest(from.at(), others));
+        if (there.isPresent()) {
+          return there;
+        }
+      }
+    }
+    return Optional.empty();
   }
 
   private static Set<String> excusedAt(Search.Trial place) {
