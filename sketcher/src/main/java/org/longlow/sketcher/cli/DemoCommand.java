@@ -4,12 +4,15 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import org.longlow.constraints.check.Verdict;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.study.Study;
 import org.longlow.demo.Demos;
+import org.longlow.sketcher.app.Foreign;
 import org.longlow.sketcher.app.Making;
 import org.longlow.sketcher.app.Progress;
 import org.longlow.svg.page.Paper;
@@ -58,6 +61,10 @@ final class DemoCommand implements Callable<Integer> {
     Layout layout = Demos.layout(name);
     Study study = Study.of(layout);
     Demos.copy(name, folder);
+    List<Path> kept = new ArrayList<>();
+    for (String file : List.of("elevation.svg", "elevation.pdf", "report.html")) {
+      Foreign.keep(folder.resolve(file)).ifPresent(kept::add);
+    }
     Making.findings(study, folder.resolve("findings.json"));
     String today = LocalDate.now().toString();
     String scale = Making.drawing(study, folder.resolve("elevation.svg"), Paper.A3, today);
@@ -71,6 +78,8 @@ final class DemoCommand implements Callable<Integer> {
             Set.of(),
             Progress.NONE);
     summary(study, folder, scale, made);
+    kept.forEach(k -> spec.commandLine().getOut().println(Outputs.kept(k)));
+    spec.commandLine().getOut().flush();
     return ExitCodes.of(study);
   }
 

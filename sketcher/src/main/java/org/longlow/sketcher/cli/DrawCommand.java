@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.longlow.constraints.study.Study;
+import org.longlow.sketcher.app.Foreign;
 import org.longlow.sketcher.app.Making;
 import org.longlow.sketcher.picture.PictureOptions;
 import org.longlow.sketcher.picture.View;
@@ -70,13 +71,16 @@ final class DrawCommand implements Callable<Integer> {
     String issued = (date == null ? LocalDate.now() : date).toString();
     PictureOptions options = view.of(study);
     String drawnAt;
+    Optional<Path> kept = Foreign.keep(out);
     try {
       drawnAt = Making.drawing(study, options, Optional.ofNullable(scale), out, paper, issued);
     } catch (IllegalArgumentException e) {
+      Foreign.undo(kept);
       throw new Refusal((scale == null ? "--paper: " : "--scale: ") + e.getMessage());
     }
     PrintWriter text = spec.commandLine().getOut();
     text.println("drawn at " + drawnAt + ", " + View.shown(study, options).words() + ": " + out);
+    kept.ifPresent(k -> text.println(Outputs.kept(k)));
     text.flush();
     return ExitCodes.of(study);
   }

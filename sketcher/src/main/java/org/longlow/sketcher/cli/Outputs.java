@@ -39,6 +39,11 @@ final class Outputs {
         && out.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(ending);
   }
 
+  /** Returns what is said of a file that was replaced and kept. */
+  static String kept(Path kept) {
+    return "the file that was there is kept as " + kept;
+  }
+
   private static void folder(Path out, Path folder) {
     Path there = folder;
     while (there != null && !Files.exists(there)) {

@@ -80,7 +80,7 @@ final class PlaceCommand implements Callable<Integer> {
     if (out != null) {
       Optional<Path> kept = save(report.best().get().layout());
       text.println("saved with alternative 1: " + out);
-      kept.ifPresent(k -> text.println("the file that was there is kept as " + k));
+      kept.ifPresent(k -> text.println(Outputs.kept(k)));
     }
     text.flush();
     return ExitCodes.of(report.best().get().study());

@@ -3,9 +3,12 @@ package org.longlow.sketcher.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.longlow.constraints.study.Study;
+import org.longlow.sketcher.app.Foreign;
 import org.longlow.sketcher.app.Making;
+import org.longlow.sketcher.picture.PictureOptions;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -38,9 +41,12 @@ final class ReportCommand implements Callable<Integer> {
     }
     Outputs.file(out);
     Study study = Loading.study(Loading.layout(file));
-    Making.report(study, view.of(study), out);
+    PictureOptions first = view.of(study);
+    Optional<Path> kept = Foreign.keep(out);
+    Making.report(study, first, out);
     PrintWriter text = spec.commandLine().getOut();
     text.println("written: " + out);
+    kept.ifPresent(k -> text.println(Outputs.kept(k)));
     text.flush();
     return ExitCodes.of(study);
   }

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.longlow.constraints.study.Study;
 import org.longlow.demo.Demos;
+import org.longlow.sketcher.app.Foreign;
 import org.longlow.sketcher.app.Making;
 import org.longlow.sketcher.edit.Maker;
 import org.longlow.svg.page.TemplateSettings;
@@ -52,6 +53,10 @@ final class Machines {
     return Machines::make;
   }
 
+  private static String kept(Path kept) {
+    return "the file that was there is kept as " + kept.getFileName();
+  }
+
   private static List<String> make(Study study, Maker.Order order, Maker.Progress progress)
       throws IOException {
     List<String> made = new ArrayList<>();
@@ -61,6 +66,7 @@ final class Machines {
         return made;
       }
       Path file = order.folder().resolve("elevation.pdf");
+      Foreign.keep(file).ifPresent(k -> made.add(kept(k)));
       String scale = Making.drawing(study, file, order.paper(), LocalDate.now().toString());
       made.add("elevation.pdf, " + scale + " on " + order.paper().name());
     }
@@ -68,7 +74,9 @@ final class Machines {
       if (!progress.step("the report", 0, 1)) {
         return made;
       }
-      Making.report(study, order.folder().resolve("report.html"));
+      Path page = order.folder().resolve("report.html");
+      Foreign.keep(page).ifPresent(k -> made.add(kept(k)));
+      Making.report(study, page);
       made.add("report.html");
     }
     if (order.kinds().contains(Maker.Kind.TEMPLATES)) {

@@ -7,6 +7,7 @@ import org.longlow.constraints.check.WorstFirst;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.solve.Diagnosis;
 import org.longlow.constraints.study.Study;
+import org.longlow.svg.write.MadeHere;
 
 /** Writes a study as one self-contained HTML page. */
 public final class Report {
@@ -26,6 +27,7 @@ public final class Report {
     String title = layout.title().isEmpty() ? layout.name() : layout.title();
     h.raw("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n");
     h.raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n");
+    h.raw(MadeHere.HTML + "\n");
     h.element("title", title + ": report");
     h.raw("<style>\n").raw(Look.CSS).raw("</style>\n</head>\n<body>\n");
     header(h, study, title, options.date());

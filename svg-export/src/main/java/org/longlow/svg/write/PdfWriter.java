@@ -73,7 +73,7 @@ public final class PdfWriter {
 
   private static PDDocumentInformation information(PdfInfo info) {
     PDDocumentInformation out = new PDDocumentInformation();
-    out.setProducer("Longlow");
+    out.setProducer(MadeHere.PRODUCER);
     if (!info.title().isEmpty()) {
       out.setTitle(info.title());
     }

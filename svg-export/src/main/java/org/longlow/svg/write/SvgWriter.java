@@ -48,8 +48,8 @@ public final class SvgWriter {
 
   /** Writes one page as a complete SVG document in UTF-8; the stream is flushed, not closed. */
   public static void write(Page page, Palette palette, OutputStream out) throws IOException {
-    String text =
-        "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + element(page, palette, "") + "\n";
+    String head = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + MadeHere.SVG + "\n";
+    String text = head + element(page, palette, "") + "\n";
     out.write(text.getBytes(StandardCharsets.UTF_8));
     out.flush();
   }

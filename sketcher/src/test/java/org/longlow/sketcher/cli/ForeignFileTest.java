@@ -1,0 +1,97 @@
+package org.longlow.sketcher.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.longlow.demo.Demos;
+
+/** A file that somebody else made is kept where a drawing or report is put in its place. */
+class ForeignFileTest {
+
+  @TempDir Path folder;
+  private Path machine;
+
+  @BeforeEach
+  void aMachine() throws IOException {
+    machine = Files.writeString(folder.resolve("m.json"), Demos.text("dunlin"));
+  }
+
+  private String make(String command, Path out) {
+    StringWriter said = new StringWriter();
+    StringWriter err = new StringWriter();
+    int code =
+        Longlow.run(
+            new PrintWriter(said),
+            new PrintWriter(err),
+            command,
+            machine.toString(),
+            "--out",
+            out.toString());
+    assertThat(code).as(err.toString()).isIn(ExitCodes.PASS, ExitCodes.FINDING_FAILS);
+    return said.toString();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"draw,x.svg", "draw,x.pdf", "report,x.html"})
+  void itIsKeptOnceAndOurOwnIsReplaced(String command, String name) throws IOException {
+    Path out = Files.writeString(folder.resolve(name), "a letter");
+    Path kept = folder.resolve(name.replace(".", ".replaced."));
+    assertThat(make(command, out))
+        .contains("the file that was there is kept as")
+        .contains("" + kept.getFileName());
+    assertThat(kept).hasContent("a letter");
+    long written = Files.size(out);
+    assertThat(make(command, out)).doesNotContain("kept as");
+    assertThat(Files.size(out)).isEqualTo(written).isGreaterThan(1000);
+    try (Stream<Path> files = Files.list(folder)) {
+      assertThat(files).containsExactlyInAnyOrder(machine, out, kept);
+    }
+  }
+
+  @Test
+  void whatALinkPointsToIsKeptToo() throws IOException {
+    Path letter = Files.writeString(folder.resolve("letter.txt"), "a letter");
+    Path link = Files.createSymbolicLink(folder.resolve("x.svg"), letter);
+    assertThat(make("draw", link)).contains("letter.replaced.txt");
+    assertThat(folder.resolve("letter.replaced.txt")).hasContent("a letter");
+  }
+
+  @Test
+  void nothingIsKeptTwiceWhereNothingIsReplaced() throws IOException {
+    Path out = Files.writeString(folder.resolve("x.svg"), "a letter");
+    PrintWriter nowhere = new PrintWriter(new StringWriter());
+    int code =
+        Longlow.run(
+            nowhere,
+            nowhere,
+            "draw",
+            machine.toString(),
+            "--out",
+            out.toString(),
+            "--paper",
+            "a4",
+            "--scale",
+            "1:1");
+    assertThat(code).isEqualTo(ExitCodes.BAD_INPUT);
+    assertThat(out).hasContent("a letter");
+    try (Stream<Path> files = Files.list(folder)) {
+      assertThat(files).containsExactlyInAnyOrder(machine, out);
+    }
+  }
+
+  @Test
+  void anEmptyFileHoldsNothingToKeep() throws IOException {
+    Path out = Files.createFile(folder.resolve("x.svg"));
+    assertThat(make("draw", out)).doesNotContain("kept as");
+  }
+}
