@@ -17,6 +17,16 @@ public sealed interface Part {
   /** The pins it hangs on, in a fixed order, without repeats. */
   List<String> pins();
 
+  /** Its outline, where it has one of its own. */
+  default Optional<Outline> edge() {
+    return Optional.empty();
+  }
+
+  /** Whose seat it belongs to, where it is of one. */
+  default Optional<String> seatOf() {
+    return Optional.empty();
+  }
+
   default String name() {
     return base().name();
   }
@@ -191,6 +201,11 @@ public sealed interface Part {
     }
 
     @Override
+    public Optional<Outline> edge() {
+      return Optional.of(outline);
+    }
+
+    @Override
     public List<String> pins() {
       return framePins(frame, outline);
     }
@@ -214,6 +229,11 @@ public sealed interface Part {
     @Override
     public String kind() {
       return type.name().toLowerCase(Locale.ROOT);
+    }
+
+    @Override
+    public Optional<Outline> edge() {
+      return Optional.of(outline);
     }
 
     @Override
@@ -249,6 +269,11 @@ public sealed interface Part {
       implements Part {
     public Cushion {
       layers = List.copyOf(layers);
+    }
+
+    @Override
+    public Optional<String> seatOf() {
+      return Optional.of(seat);
     }
 
     @Override
@@ -291,6 +316,11 @@ public sealed interface Part {
       Formula length,
       boolean folds)
       implements Part {
+    @Override
+    public Optional<String> seatOf() {
+      return Optional.of(seat);
+    }
+
     @Override
     public String kind() {
       return type.name().toLowerCase(Locale.ROOT);
