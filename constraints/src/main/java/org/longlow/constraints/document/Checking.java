@@ -168,13 +168,13 @@ final class Checking implements Type.Cases<Checking.Here, Object> {
   }
 
   @Override
-  public Object version(Type.Version type, Here here) {
-    return here.value();
-  }
-
-  @Override
   public Object word(Type.Word<?> type, Here here) {
-    return here.value();
+    Object value = here.value();
+    if (value != null && !type.values().contains(value) && faults.isSound(here.path())) {
+      String text = value.toString();
+      faults.notOneOf(here.path(), Quoted.cut(text), text, type.words());
+    }
+    return value;
   }
 
   @Override

@@ -31,12 +31,6 @@ public final class Document {
   private Document() {}
 
   private static Layout layout(Source<Layout> s) {
-    s.need(
-        "longlow",
-        new Type.Version(),
-        "the version of the file: " + Layout.FILE_VERSION,
-        l -> Layout.FILE_VERSION,
-        "Version of the file format.");
     return new Layout(
         s.need(
             "name",

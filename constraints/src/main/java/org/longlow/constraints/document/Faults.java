@@ -1,10 +1,12 @@
 package org.longlow.constraints.document;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.longlow.constraints.words.Names;
 
 /**
  * Collects the faults of a document.
@@ -43,6 +45,21 @@ public final class Faults {
     if (isSound(path)) {
       list.add(new Placed(group, entry, new Fault(path, value, message, remedy)));
     }
+  }
+
+  /**
+   * Reports a value that is none of {@code words}.
+   *
+   * @param text the value where it is text, else null
+   */
+  public void notOneOf(String path, String value, String text, Collection<String> words) {
+    structure(
+        path,
+        value,
+        "must be one of " + String.join(", ", words),
+        text == null
+            ? "put it in quotes"
+            : Names.nearest(text, words).map(n -> "did you mean " + n + "?").orElse(""));
   }
 
   /** Returns whether there is no fault of structure right at {@code path}. */

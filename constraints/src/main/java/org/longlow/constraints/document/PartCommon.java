@@ -26,7 +26,8 @@ final class PartCommon {
   private static String materials() {
     List<String> words = Stream.of(Material.values()).map(Material::word).toList();
     int last = words.size() - 1;
-    return String.join(", ", words.subList(0, last))
+    return "One of "
+        + String.join(", ", words.subList(0, last))
         + " or "
         + words.get(last)
         + "; decides mass and colour. A part of mixed material needs its mass.";

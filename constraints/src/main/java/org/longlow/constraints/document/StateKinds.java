@@ -176,7 +176,7 @@ final class StateKinds {
 
   /** Lets the body model judge whether such a person can be. */
   private static void measured(Person person, Spot at) {
-    boolean known = !person.sex().isEmpty();
+    boolean known = !person.sex().isEmpty() && at.isSound("sex");
     Sex sex = known ? Sex.of(person.sex()) : Sex.FEMALE;
     Map<String, MeasureStats> survey = Anthropometry.survey().measures(sex);
     Map<String, Double> values = new LinkedHashMap<>();

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
-import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.words.Names;
 
@@ -44,8 +43,10 @@ public sealed interface Type<V> {
   Text FILLED = new Text(true);
   Flag FLAG = new Flag();
 
-  /** Returns the value that stands in where none could be read. */
-  V lost();
+  /** Returns the value that stands in where none could be read; null where none can. */
+  default V lost() {
+    return null;
+  }
 
   /** Says what to write, such as a length. */
   default String said() {
@@ -63,8 +64,6 @@ public sealed interface Type<V> {
     R whole(Whole type, A a);
 
     R weight(Weight type, A a);
-
-    R version(Version type, A a);
 
     R word(Word<?> type, A a);
 
@@ -109,11 +108,6 @@ public sealed interface Type<V> {
   /** True or false. */
   record Flag() implements Type<Boolean> {
     @Override
-    public Boolean lost() {
-      return false;
-    }
-
-    @Override
     public <A, R> R by(Cases<A, R> cases, A a) {
       return cases.flag(this, a);
     }
@@ -124,11 +118,6 @@ public sealed interface Type<V> {
     @Override
     public String said() {
       return "must be a whole number from 0 to " + most;
-    }
-
-    @Override
-    public Integer lost() {
-      return 0;
     }
 
     @Override
@@ -145,26 +134,8 @@ public sealed interface Type<V> {
     static final double MOST = 1e6;
 
     @Override
-    public Double lost() {
-      return 1.0;
-    }
-
-    @Override
     public <A, R> R by(Cases<A, R> cases, A a) {
       return cases.weight(this, a);
-    }
-  }
-
-  /** The version of the file format. */
-  record Version() implements Type<Integer> {
-    @Override
-    public Integer lost() {
-      return Layout.FILE_VERSION;
-    }
-
-    @Override
-    public <A, R> R by(Cases<A, R> cases, A a) {
-      return cases.version(this, a);
     }
   }
 
@@ -176,12 +147,8 @@ public sealed interface Type<V> {
     }
 
     public String of(Object value) {
-      return words.get(values.indexOf(value));
-    }
-
-    @Override
-    public V lost() {
-      return null;
+      int index = values.indexOf(value);
+      return index < 0 ? value.toString() : words.get(index);
     }
 
     @Override
@@ -311,11 +278,6 @@ public sealed interface Type<V> {
     }
 
     @Override
-    public Optional<V> lost() {
-      return Optional.empty();
-    }
-
-    @Override
     public <A, R> R by(Cases<A, R> cases, A a) {
       return cases.maybe(this, a);
     }
@@ -353,11 +315,6 @@ public sealed interface Type<V> {
     }
 
     @Override
-    public V lost() {
-      return null;
-    }
-
-    @Override
     public <A, R> R by(Cases<A, R> cases, A a) {
       return cases.choice(this, a);
     }
@@ -378,11 +335,6 @@ public sealed interface Type<V> {
    * @param what one entry is called
    */
   record Group<V>(String what, Naming naming, Type<V> item) implements Type<Map<String, V>> {
-    @Override
-    public Map<String, V> lost() {
-      return Map.of();
-    }
-
     @Override
     public <A, R> R by(Cases<A, R> cases, A a) {
       return cases.group(this, a);

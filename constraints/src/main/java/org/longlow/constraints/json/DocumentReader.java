@@ -42,6 +42,8 @@ final class DocumentReader implements Type.Cases<DocumentReader.Found, Object> {
     }
   }
 
+  private static final Set<String> VERSION = Set.of(LayoutWriter.VERSION);
+
   private final Faults faults;
   private final Set<String> objects = new HashSet<>();
   private final Set<String> said = new HashSet<>();
@@ -54,17 +56,30 @@ final class DocumentReader implements Type.Cases<DocumentReader.Found, Object> {
 
   /** Returns the layout; entries that could not be read are null in it. */
   Optional<Layout> layout(JsonNode root) {
-    JsonNode version = root.path("longlow");
-    if (version.isNumber() && version.doubleValue() > Layout.FILE_VERSION) {
-      // a newer file may differ in anything, so nothing else is looked at
-      version(new Type.Version(), new Found("$.longlow", "", version));
-      return Optional.empty();
-    }
     if (!root.isObject()) {
       notAnObject(new Found("$", "", root));
       return Optional.empty();
     }
-    return Optional.of(object(Document.LAYOUT, new Found("$", "", root), Set.of()));
+    return version(root)
+        ? Optional.of(object(Document.LAYOUT, new Found("$", "", root), VERSION))
+        : Optional.empty();
+  }
+
+  /** A newer file may differ in anything, so then nothing else is looked at. */
+  private boolean version(JsonNode root) {
+    if (!root.has(LayoutWriter.VERSION)) {
+      missing("$", LayoutWriter.VERSION, "the version of the file: " + Layout.FILE_VERSION);
+      return true;
+    }
+    JsonNode version = root.get(LayoutWriter.VERSION);
+    boolean newer = version.isNumber() && version.doubleValue() > Layout.FILE_VERSION;
+    if (!version.isNumber() || version.doubleValue() != Layout.FILE_VERSION) {
+      refuse(
+          new Found("$." + LayoutWriter.VERSION, "", version),
+          "must be " + Layout.FILE_VERSION + ", the version of the file format",
+          newer ? "read it with a newer Longlow" : "write \"longlow\": " + Layout.FILE_VERSION);
+    }
+    return !newer;
   }
 
   /** Tells what the layout does not: how it was written. */
@@ -167,19 +182,6 @@ final class DocumentReader implements Type.Cases<DocumentReader.Found, Object> {
   }
 
   @Override
-  public Object version(Type.Version type, Found at) {
-    JsonNode json = at.json();
-    if (json.isNumber() && json.doubleValue() == Layout.FILE_VERSION) {
-      return Layout.FILE_VERSION;
-    }
-    boolean newer = json.isNumber() && json.doubleValue() > Layout.FILE_VERSION;
-    return refuse(
-        at,
-        "must be " + Layout.FILE_VERSION + ", the version of the file format",
-        newer ? "read it with a newer Longlow" : "write \"longlow\": " + Layout.FILE_VERSION);
-  }
-
-  @Override
   public Object word(Type.Word<?> type, Found at) {
     int index = at.json().isTextual() ? type.words().indexOf(at.json().textValue()) : -1;
     if (index >= 0) {
@@ -190,13 +192,7 @@ final class DocumentReader implements Type.Cases<DocumentReader.Found, Object> {
   }
 
   static void notOneOf(Faults faults, String path, JsonNode json, Collection<String> words) {
-    faults.structure(
-        path,
-        Json.shown(json),
-        "must be one of " + String.join(", ", words),
-        json.isTextual()
-            ? Names.nearest(json.textValue(), words).map(n -> "did you mean " + n + "?").orElse("")
-            : "put it in quotes");
+    faults.notOneOf(path, Json.shown(json), json.textValue(), words);
   }
 
   @Override
@@ -350,6 +346,7 @@ final class DocumentReader implements Type.Cases<DocumentReader.Found, Object> {
       return notAnObject(at);
     }
     boolean traced = at.json().has(Type.Outlines.TRACED_BY);
-    return traced ? object(type.traced(), at, Set.of()) : object(type.drawn(), at, Set.of());
+    Kind<?> kind = traced ? type.traced() : type.drawn();
+    return object(kind, at, Set.of());
   }
 }

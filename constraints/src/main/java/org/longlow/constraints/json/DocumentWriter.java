@@ -57,11 +57,6 @@ final class DocumentWriter implements Type.Cases<Object, JsonNode> {
   }
 
   @Override
-  public JsonNode version(Type.Version type, Object value) {
-    return Json.NODES.numberNode((Integer) value);
-  }
-
-  @Override
   public JsonNode word(Type.Word<?> type, Object value) {
     return Json.NODES.textNode(type.of(value));
   }

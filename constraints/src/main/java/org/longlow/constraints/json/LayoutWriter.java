@@ -20,6 +20,9 @@ public final class LayoutWriter {
 
   private static final Json.Style STYLE = new Json.Style(110, 2, Set.of("measures", "pins"));
 
+  /** The key for the version of the file format. */
+  static final String VERSION = "longlow";
+
   private LayoutWriter() {}
 
   /** Returns the text of the layout file, indented, one pin or measure a line. */
@@ -48,6 +51,8 @@ public final class LayoutWriter {
   }
 
   static ObjectNode tree(Layout layout) {
-    return DocumentWriter.tree(Document.LAYOUT, layout);
+    ObjectNode top = Json.NODES.objectNode().put(VERSION, Layout.FILE_VERSION);
+    top.setAll(DocumentWriter.tree(Document.LAYOUT, layout));
+    return top;
   }
 }

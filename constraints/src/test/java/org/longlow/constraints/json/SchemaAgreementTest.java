@@ -37,7 +37,7 @@ class SchemaAgreementTest {
   }
 
   static LongStream seeds() {
-    return LongStream.range(0, 40);
+    return LongStream.range(0, 20);
   }
 
   @Test

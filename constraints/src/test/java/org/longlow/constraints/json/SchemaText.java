@@ -47,10 +47,12 @@ final class SchemaText implements Type.Cases<Void, ObjectNode> {
     top.put("$schema", "https://json-schema.org/draft/2020-12/schema");
     top.put("$id", "urn:longlow:layout-" + Layout.FILE_VERSION);
     top.put("title", "Longlow layout, version " + Layout.FILE_VERSION);
-    schema
-        .object(Document.LAYOUT, "", List.of())
-        .properties()
-        .forEach(e -> top.set(e.getKey(), e.getValue()));
+    ObjectNode layout = schema.object(Document.LAYOUT, LayoutWriter.VERSION, List.of());
+    ((ObjectNode) layout.get("properties"))
+        .putObject(LayoutWriter.VERSION)
+        .put("const", Layout.FILE_VERSION)
+        .put("description", "Version of the file format.");
+    top.setAll(layout);
     top.put(
         "description",
         Document.LAYOUT.help()
@@ -151,11 +153,6 @@ final class SchemaText implements Type.Cases<Void, ObjectNode> {
   @Override
   public ObjectNode weight(Type.Weight type, Void none) {
     return type("number").put("exclusiveMinimum", 0);
-  }
-
-  @Override
-  public ObjectNode version(Type.Version type, Void none) {
-    return node().put("const", Layout.FILE_VERSION);
   }
 
   @Override
