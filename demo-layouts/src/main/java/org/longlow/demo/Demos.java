@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Map;
 import org.longlow.constraints.disk.Beside;
 import org.longlow.constraints.disk.WholeFile;
-import org.longlow.constraints.json.Fault;
+import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.ReadResult;
 import org.longlow.constraints.layout.Layout;

@@ -15,6 +15,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import org.longlow.constraints.document.Faults;
+import org.longlow.constraints.document.FieldPath;
+import org.longlow.constraints.words.Names;
 
 /** Reading and writing by reflection over record components. */
 final class Binding {
@@ -88,13 +91,13 @@ final class Binding {
   private Object word(String path, JsonNode node, Class<?> type) {
     List<String> words = new ArrayList<>();
     for (Object constant : type.getEnumConstants()) {
-      String word = Obj.word((Enum<?>) constant);
+      String word = Names.word((Enum<?>) constant);
       if (node.isTextual() && node.textValue().equals(word)) {
         return constant;
       }
       words.add(word);
     }
-    Obj.notOneOf(faults, path, node, words);
+    DocumentReader.notOneOf(faults, path, node, words);
     return null;
   }
 
@@ -104,7 +107,7 @@ final class Binding {
     }
     List<Object> list = new ArrayList<>();
     for (int i = 0; i < node.size(); i++) {
-      list.add(present(JsonPath.index(path, i), node.get(i), inner));
+      list.add(present(FieldPath.index(path, i), node.get(i), inner));
     }
     return faults.isEmpty() ? List.copyOf(list) : list;
   }
@@ -115,7 +118,7 @@ final class Binding {
     }
     Map<String, Object> map = new LinkedHashMap<>();
     for (Map.Entry<String, JsonNode> e : node.properties()) {
-      map.put(e.getKey(), present(JsonPath.key(path, e.getKey()), e.getValue(), inner));
+      map.put(e.getKey(), present(FieldPath.key(path, e.getKey()), e.getValue(), inner));
     }
     return map;
   }
@@ -141,18 +144,18 @@ final class Binding {
       known.add(key);
       types[i] = components[i].getType();
       if (node.has(key)) {
-        values[i] = value(JsonPath.key(path, key), node.get(key), components[i].getGenericType());
+        values[i] = value(FieldPath.key(path, key), node.get(key), components[i].getGenericType());
       } else if (mayBeAbsent(components[i].getGenericType())) {
         values[i] = absent(types[i]);
       } else {
-        faults.structure(JsonPath.key(path, key), "", "is missing", "add " + Json.quoted(key));
+        faults.structure(FieldPath.key(path, key), "", "is missing", "add " + Json.quoted(key));
       }
     }
     for (Iterator<String> i = node.fieldNames(); i.hasNext(); ) {
       String key = i.next();
       if (!known.contains(key)) {
         faults.structure(
-            JsonPath.key(path, key),
+            FieldPath.key(path, key),
             Json.shown(node.get(key)),
             "is not a known name here",
             Names.advice(key, known, "name"));
@@ -213,7 +216,7 @@ final class Binding {
       return Json.NODES.booleanNode(flag);
     }
     if (value instanceof Enum<?> word) {
-      return Json.NODES.textNode(Obj.word(word));
+      return Json.NODES.textNode(Names.word(word));
     }
     if (value instanceof double[] numbers) {
       var array = Json.NODES.arrayNode();

@@ -4,6 +4,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.longlow.constraints.document.Fault;
+import org.longlow.constraints.document.Faults;
 
 /**
  * Binds records to JSON objects by the names of their components.

@@ -7,7 +7,6 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
-import com.fasterxml.jackson.core.io.JsonStringEncoder;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -17,6 +16,9 @@ import java.io.UncheckedIOException;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.longlow.constraints.document.Faults;
+import org.longlow.constraints.document.FieldPath;
+import org.longlow.constraints.words.Quoted;
 
 /**
  * The one way text becomes JSON values and back.
@@ -49,8 +51,6 @@ final class Json {
                   .maxStringLength(100_000)
                   .build())
           .build();
-
-  private static final int SHOWN = 60;
 
   private Json() {}
 
@@ -144,7 +144,7 @@ final class Json {
           ObjectNode object = NODES.objectNode();
           while (parser.nextToken() == JsonToken.FIELD_NAME) {
             String key = parser.currentName();
-            String inner = JsonPath.key(path, key);
+            String inner = FieldPath.key(path, key);
             if (object.has(key)) {
               faults.structure(
                   inner,
@@ -160,7 +160,7 @@ final class Json {
         case START_ARRAY:
           ArrayNode array = NODES.arrayNode();
           while (parser.nextToken() != JsonToken.END_ARRAY) {
-            array.add(value(JsonPath.index(path, array.size())));
+            array.add(value(FieldPath.index(path, array.size())));
           }
           return array;
         case VALUE_STRING:
@@ -198,16 +198,11 @@ final class Json {
     if (node.isArray()) {
       return node.isEmpty() ? "[]" : "[...]";
     }
-    String text = node.isTextual() ? node.textValue() : node.asText();
-    if (text.length() > SHOWN) {
-      int end = Character.isHighSurrogate(text.charAt(SHOWN - 1)) ? SHOWN - 1 : SHOWN;
-      text = text.substring(0, end) + "...";
-    }
-    return node.isTextual() ? quoted(text) : text;
+    return node.isTextual() ? Quoted.cut(node.textValue()) : node.asText();
   }
 
   static String quoted(String text) {
-    return '"' + new String(JsonStringEncoder.getInstance().quoteAsString(text)) + '"';
+    return Quoted.of(text);
   }
 
   /** Returns {@code node} without line breaks, with a space after colons and commas. */

@@ -113,11 +113,7 @@ public final class LayoutFields {
   }
 
   private static void traced(Map<Field, String> out, String name, Part part) {
-    Outline outline =
-        part instanceof Part.Solid s
-            ? s.outline()
-            : part instanceof Part.Shell s ? s.outline() : null;
-    if (outline instanceof Outline.Traced traced) {
+    if (part.edge().orElse(null) instanceof Outline.Traced traced) {
       List<String> corners =
           traced.vertices().stream().map(v -> v.x().text() + v.z().text()).toList();
       int check = Math.floorMod(Objects.hash(corners, traced.closed()), CHECK);

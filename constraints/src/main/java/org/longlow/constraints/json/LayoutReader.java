@@ -9,8 +9,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
+import org.longlow.constraints.document.Faults;
+import org.longlow.constraints.document.LayoutFaults;
 import org.longlow.constraints.layout.Layout;
 
 /**
@@ -53,11 +54,19 @@ public final class LayoutReader {
   }
 
   static ReadResult read(JsonNode root, Path baseFolder, Faults faults) {
-    Reading reading = new Reading(root, baseFolder, faults);
-    Optional<Layout> layout = new LayoutAssembly(reading).layout(root);
-    return faults.isEmpty() && layout.isPresent()
-        ? new ReadResult.Read(layout.get(), reading.notes)
-        : new ReadResult.Refused(faults.list());
+    DocumentReader reader = new DocumentReader(faults);
+    Optional<Layout> raw = reader.layout(root);
+    if (raw.isEmpty()) {
+      return new ReadResult.Refused(faults.list());
+    }
+    return result(
+        LayoutFaults.verdict(raw.get(), SvgTrace.in(baseFolder), faults, reader.written()));
+  }
+
+  private static ReadResult result(LayoutFaults.Verdict verdict) {
+    return verdict.faults().isEmpty()
+        ? new ReadResult.Read(verdict.layout(), verdict.notes())
+        : new ReadResult.Refused(verdict.faults());
   }
 
   private static Optional<String> text(Path file, Faults faults) {
@@ -97,10 +106,13 @@ public final class LayoutReader {
     return Optional.empty();
   }
 
-  /** Returns the faults of a layout that was changed in memory; empty if it is sound. */
-  public static List<Fault> faults(Layout layout, Path baseFolder) {
-    return read(LayoutWriter.toJson(layout), baseFolder) instanceof ReadResult.Refused refused
-        ? refused.faults()
-        : List.of();
+  /**
+   * Judges a layout that was changed in memory as if it stood in a file: traced outlines are read
+   * again, because what scales them may have changed.
+   *
+   * @param baseFolder where traced outlines are looked for, or null
+   */
+  public static ReadResult checked(Layout layout, Path baseFolder) {
+    return result(LayoutFaults.verdict(layout, SvgTrace.in(baseFolder)));
   }
 }

@@ -1,6 +1,7 @@
 package org.longlow.constraints.json;
 
 import java.util.List;
+import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.layout.Layout;
 
 /** What reading a layout file gives: the layout, or everything that is wrong with the file. */

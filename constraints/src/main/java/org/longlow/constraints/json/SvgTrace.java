@@ -19,6 +19,8 @@ import org.apache.batik.parser.AWTTransformProducer;
 import org.apache.batik.parser.ParseException;
 import org.apache.batik.parser.PathParser;
 import org.apache.batik.parser.TransformListParser;
+import org.longlow.constraints.document.Tracer;
+import org.longlow.constraints.document.Type;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.Unit;
 import org.longlow.constraints.layout.Outline;
@@ -49,6 +51,22 @@ record SvgTrace(
 
   private static SvgTrace fault(boolean aboutPath, String fault, String remedy) {
     return new SvgTrace(List.of(), true, fault, remedy, aboutPath);
+  }
+
+  /** Returns what traces outlines from files in {@code folder}, or null for no folder. */
+  static Tracer in(Path folder) {
+    return (outline, scaleMm, at) -> {
+      SvgTrace trace = read(folder, outline.file(), outline.path(), scaleMm);
+      if (trace.fault() != null) {
+        at.fault(
+            trace.aboutPath() ? "path" : "svg",
+            Json.quoted(trace.aboutPath() ? outline.path() : outline.file()),
+            trace.fault(),
+            trace.remedy());
+      }
+      return new Outline.Traced(
+          outline.file(), outline.path(), outline.scale(), trace.vertices(), trace.closed());
+    };
   }
 
   /**
@@ -188,10 +206,10 @@ record SvgTrace(
           points.add(new double[] {at[0], at[1]});
         }
       }
-      if (points.size() > OutlineReader.MAX_POINTS) {
+      if (points.size() > Type.Outlines.MAX_POINTS) {
         return fault(
             true,
-            "needs more than " + OutlineReader.MAX_POINTS + " points",
+            "needs more than " + Type.Outlines.MAX_POINTS + " points",
             "simplify the path in the drawing program");
       }
     }

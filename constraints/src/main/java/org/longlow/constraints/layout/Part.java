@@ -27,6 +27,16 @@ public sealed interface Part {
     return kind.equals("exhaust") || kind.equals("silencer");
   }
 
+  /** Its outline, where it has one of its own. */
+  default Optional<Outline> edge() {
+    return Optional.empty();
+  }
+
+  /** Whose seat it belongs to, where it is of one. */
+  default Optional<String> seatOf() {
+    return Optional.empty();
+  }
+
   default String name() {
     return base().name();
   }
@@ -215,6 +225,11 @@ public sealed interface Part {
     }
 
     @Override
+    public Optional<Outline> edge() {
+      return Optional.of(outline);
+    }
+
+    @Override
     public List<String> pins() {
       return framePins(frame, outline);
     }
@@ -243,6 +258,11 @@ public sealed interface Part {
     @Override
     public String kind() {
       return type.name().toLowerCase(Locale.ROOT);
+    }
+
+    @Override
+    public Optional<Outline> edge() {
+      return Optional.of(outline);
     }
 
     @Override
@@ -283,6 +303,11 @@ public sealed interface Part {
       implements Part {
     public Cushion {
       layers = List.copyOf(layers);
+    }
+
+    @Override
+    public Optional<String> seatOf() {
+      return Optional.of(seat);
     }
 
     @Override
@@ -330,6 +355,11 @@ public sealed interface Part {
       Formula length,
       boolean folds)
       implements Part {
+    @Override
+    public Optional<String> seatOf() {
+      return Optional.of(seat);
+    }
+
     @Override
     public String kind() {
       return type.name().toLowerCase(Locale.ROOT);

@@ -6,13 +6,13 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.longlow.constraints.json.Names;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.place.Placed;
 import org.longlow.constraints.seat.SeatParts;
 import org.longlow.constraints.solve.Freedom;
+import org.longlow.constraints.words.Names;
 
 /** What a user's words stand for: pins that are free to move. */
 final class Movable {

@@ -6,6 +6,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.longlow.constraints.document.Fault;
 
 /** Each case spoils plank in one place and names the path and the words of the fault. */
 class FaultTest {

@@ -17,6 +17,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.longlow.constraints.document.Fault;
+import org.longlow.constraints.document.Faults;
+import org.longlow.constraints.document.Type;
 
 class HostileFileTest {
 
@@ -66,7 +69,7 @@ class HostileFileTest {
   @Test
   void countIsBounded() {
     String pins =
-        IntStream.range(0, Reading.MAX_ENTRIES + 1)
+        IntStream.range(0, Type.MAX_ENTRIES + 1)
             .mapToObj(i -> "\"p" + i + "\":[1,2]")
             .collect(Collectors.joining(","));
     String text = "{\"longlow\":1,\"name\":\"x\",\"pins\":{" + pins + "}}";

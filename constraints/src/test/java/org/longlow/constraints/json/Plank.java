@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.layout.Layout;
 
 /** The small complete layout that the tests start from. */

@@ -12,6 +12,8 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.longlow.constraints.document.Fault;
+import org.longlow.constraints.document.LayoutFaults;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.Unit;
@@ -64,11 +66,11 @@ class RoundTripTest {
   @Test
   void editedLayoutIsHeldToTheSameRules() {
     Layout plank = Plank.layout();
-    assertThat(LayoutReader.faults(plank, null)).isEmpty();
+    assertThat(LayoutFaults.of(plank)).isEmpty();
     Layout edited =
         plank.withTie(
             "new", Tie.of(TieKind.DISTANCE, List.of("crank", "nowhere"), Formula.parse("1 kg")));
-    assertThat(LayoutReader.faults(edited, null))
+    assertThat(LayoutFaults.of(edited))
         .extracting(Fault::path)
         .containsExactly("$.ties.new.pins[1]", "$.ties.new.is");
   }

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.longlow.constraints.json.Fault;
+import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.machine.figure.FigureFault;
 
 class OneLineTest {

@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
-import org.longlow.constraints.json.Fault;
+import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.json.FigureJson;
 import org.longlow.constraints.machine.figure.BodyFigure;
 import org.longlow.constraints.machine.figure.FigureFault;

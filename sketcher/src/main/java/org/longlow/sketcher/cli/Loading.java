@@ -2,7 +2,7 @@ package org.longlow.sketcher.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import org.longlow.constraints.json.Fault;
+import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.ReadResult;
 import org.longlow.constraints.layout.Layout;

@@ -117,7 +117,11 @@ public record Bench(String subject, String title, String kind, String note, List
       List<Row> own = new ArrayList<>();
       for (PartFields.Field f : PartFields.of(part)) {
         own.add(
-            row(new Target.OfPart(part.name(), f.path(), f.label()), f.label(), f.formula(), ""));
+            row(
+                new Target.OfPart(part.name(), f.path(), f.label()),
+                f.label(),
+                f.formula(),
+                f.help()));
       }
       List<Row> pins = new ArrayList<>();
       part.pins().forEach(p -> pins.addAll(pinRows(p, p + " ")));

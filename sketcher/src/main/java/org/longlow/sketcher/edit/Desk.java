@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
-import org.longlow.constraints.json.Fault;
+import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.picture.PictureOptions;

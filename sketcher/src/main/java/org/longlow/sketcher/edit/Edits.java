@@ -3,14 +3,9 @@ package org.longlow.sketcher.edit;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import org.longlow.constraints.document.Change;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.layout.Limit;
-import org.longlow.constraints.layout.Measure;
-import org.longlow.constraints.layout.Part;
-import org.longlow.constraints.layout.Person;
-import org.longlow.constraints.layout.Pin;
 import org.longlow.constraints.layout.Tie;
 import org.longlow.constraints.layout.TieKind;
 
@@ -32,88 +27,25 @@ public final class Edits {
   }
 
   private static Layout set(Layout layout, Target target, Formula f) {
-    if (target instanceof Target.OfMeasure m) {
-      Measure old = present(layout.measures().get(m.measure()), m);
-      return layout.withMeasure(
-          m.measure(), new Measure(f, old.dim(), false, old.from(), old.to(), old.note()));
-    }
-    if (target instanceof Target.OfPart p) {
-      Part part = present(layout.parts().get(p.part()), p);
-      return layout.withPart(PartFields.with(part, p.path(), f));
-    }
-    if (target instanceof Target.OfPin p) {
-      Pin pin = present(layout.pins().get(p.pin()), p);
-      return layout.withPins(Map.of(p.pin(), p.x() ? pin.at(f, pin.z()) : pin.at(pin.x(), f)));
-    }
-    if (target instanceof Target.OfTie t) {
-      Tie tie = present(layout.ties().get(t.tie()), t);
-      return layout.withTie(
-          t.tie(),
-          new Tie(
-              tie.kind(),
-              tie.pins(),
-              Optional.of(f),
-              tie.radii(),
-              tie.part(),
-              tie.edge(),
-              tie.inside(),
-              tie.note()));
-    }
-    if (target instanceof Target.OfLimit l) {
-      Limit limit = present(layout.limits().get(l.limit()), l);
-      return withLimit(
-          layout,
-          l.limit(),
-          new Limit(
-              limit.kind(),
-              limit.pins(),
-              limit.parts(),
-              limit.measure(),
-              l.from() ? Optional.of(f) : limit.from(),
-              l.from() ? limit.to() : Optional.of(f),
-              limit.note()));
-    }
-    Target.OfPerson p = (Target.OfPerson) target;
-    Person person = present(layout.crew().get(p.person()), p);
-    return layout.withPerson(
-        new Person(
-            person.name(),
-            person.sex(),
-            p.stature() ? f : person.stature(),
-            p.stature() ? person.mass() : f,
-            person.measured(),
-            person.seats(),
-            person.helmet(),
-            person.boots(),
-            person.clothes()));
-  }
-
-  private static <T> T present(T value, Target target) {
-    if (value == null) {
-      throw new IllegalArgumentException("the layout has no " + target.name());
-    }
-    return value;
+    String[] path = target.path().toArray(String[]::new);
+    Layout typed = Change.set(layout, f, path);
+    return target instanceof Target.OfMeasure m
+        ? Change.set(typed, false, "measures", m.measure(), "free")
+        : typed;
   }
 
   /** Returns the edit that lets the solver find a measure, or holds it where it is written. */
   public static Edit free(String measure, boolean free) {
     return new Edit(
         (free ? "free " : "hold ") + measure,
-        layout -> {
-          Measure m = present(layout.measures().get(measure), new Target.OfMeasure(measure));
-          return layout.withMeasure(
-              measure, new Measure(m.is(), m.dim(), free, m.from(), m.to(), m.note()));
-        });
+        layout -> Change.set(layout, free, "measures", measure, "free"));
   }
 
   /** Returns the edit that nails a pin where it is written, or lets the solver move it. */
   public static Edit nail(String pin, boolean nailed) {
     return new Edit(
         (nailed ? "nail " : "loosen ") + pin,
-        layout -> {
-          Pin p = present(layout.pins().get(pin), new Target.OfPin(pin, true));
-          return layout.withPins(Map.of(pin, new Pin(p.x(), p.z(), nailed, p.with(), p.note())));
-        });
+        layout -> Change.set(layout, nailed, "pins", pin, "nailed"));
   }
 
   /**
@@ -152,48 +84,11 @@ public final class Edits {
   /** Returns the edit that lets go of a tie. */
   public static Edit untie(String tie) {
     return new Edit(
-        "let go of tie " + tie, layout -> withTies(layout, without(layout.ties(), tie)));
-  }
-
-  private static <V> Map<String, V> without(Map<String, V> map, String key) {
-    Map<String, V> copy = new LinkedHashMap<>(map);
-    copy.remove(key);
-    return copy;
-  }
-
-  private static Layout withTies(Layout l, Map<String, Tie> ties) {
-    return new Layout(
-        l.name(),
-        l.title(),
-        l.notes(),
-        l.measures(),
-        l.pins(),
-        l.parts(),
-        ties,
-        l.limits(),
-        l.wishes(),
-        l.sections(),
-        l.stances(),
-        l.crew(),
-        l.demands());
-  }
-
-  private static Layout withLimit(Layout l, String name, Limit limit) {
-    Map<String, Limit> limits = new LinkedHashMap<>(l.limits());
-    limits.put(name, limit);
-    return new Layout(
-        l.name(),
-        l.title(),
-        l.notes(),
-        l.measures(),
-        l.pins(),
-        l.parts(),
-        l.ties(),
-        limits,
-        l.wishes(),
-        l.sections(),
-        l.stances(),
-        l.crew(),
-        l.demands());
+        "let go of tie " + tie,
+        layout -> {
+          Map<String, Tie> ties = new LinkedHashMap<>(layout.ties());
+          ties.remove(tie);
+          return Change.set(layout, ties, "ties");
+        });
   }
 }

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import org.longlow.constraints.disk.Beside;
 import org.longlow.constraints.disk.Leftovers;
-import org.longlow.constraints.json.Fault;
+import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.layout.Layout;
 
 /**

@@ -1,19 +1,18 @@
 package org.longlow.sketcher.edit;
 
-import java.lang.reflect.Constructor;
-import java.lang.reflect.InvocationTargetException;
-import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.longlow.constraints.document.Document;
+import org.longlow.constraints.document.Kind;
+import org.longlow.constraints.document.Type;
 import org.longlow.constraints.formula.Formula;
-import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
 
 /**
- * The quantities of a part, found in its records, so that a part with new quantities needs no new
- * code here. Outline vertices are left out: they are drawn, not typed.
+ * The quantities of a part that can be typed over, as its kind describes them. Outline vertices are
+ * left out: they are drawn, not typed.
  */
 public final class PartFields {
 
@@ -22,107 +21,52 @@ public final class PartFields {
   /**
    * One quantity of a part.
    *
-   * @param path where it is, such as {@code layers.1.thickness}; base and spread are left out
+   * @param path where in the part it is, such as layers, 1, thickness
    * @param label for people, such as {@code layer 2 thickness}
    * @param formula as the user wrote it
+   * @param help one sentence
    */
-  public record Field(String path, String label, Formula formula) {}
+  public record Field(List<String> path, String label, Formula formula, String help) {}
 
-  /** Returns the quantities of {@code part}, in the order of its records. */
+  /** Returns the quantities of {@code part} that it has, in the order of its kind. */
   public static List<Field> of(Part part) {
     List<Field> fields = new ArrayList<>();
-    collect(part, "", "", fields);
+    collect(Document.PART.kind(part), part, List.of(), "", fields);
     return fields;
   }
 
-  private static void collect(Object record, String path, String label, List<Field> fields) {
-    for (RecordComponent component : record.getClass().getRecordComponents()) {
-      Object value = read(record, component);
-      String name = component.getName();
-      boolean inner = name.equals("base") || name.equals("spread") || name.equals("frame");
-      String at = inner ? path + name + "." : path + name;
-      String said = inner ? label : label + words(name);
-      add(inner, value, at, said, fields);
-    }
-  }
-
-  private static void add(boolean inner, Object value, String at, String said, List<Field> fields) {
-    if (value instanceof Optional<?> optional) {
-      optional.ifPresent(v -> add(inner, v, at, said, fields));
-    } else if (value instanceof Formula formula) {
-      fields.add(new Field(at, said, formula));
-    } else if (value instanceof List<?> list) {
-      for (int i = 0; i < list.size(); i++) {
-        if (list.get(i) instanceof Record r) {
-          collect(r, at + "." + i + ".", "layer " + (i + 1) + " ", fields);
+  private static <T> void collect(
+      Kind<T> kind, T owner, List<String> path, String label, List<Field> into) {
+    for (org.longlow.constraints.document.Field<T, ?> field : kind.fields()) {
+      Object value = field.of(owner);
+      if (value instanceof Optional<?> optional) {
+        value = optional.orElse(null);
+      }
+      List<String> at = then(path, field.key());
+      if (value instanceof Formula formula) {
+        into.add(new Field(at, label + words(field.key()), formula, field.help()));
+      } else if (field.type() instanceof Type.Nested<?> nested) {
+        inner(nested, value, at, label, into);
+      } else if (field.type() instanceof Type.ListOf<?> list
+          && list.item() instanceof Type.Nested<?> item) {
+        int i = 0;
+        for (Object one : (List<?>) value) {
+          inner(item, one, then(at, Integer.toString(i)), "layer " + ++i + " ", into);
         }
       }
-    } else if (inner && value instanceof Record r && !(value instanceof Outline)) {
-      collect(r, at, said, fields);
     }
   }
 
-  /**
-   * Returns the part with one quantity replaced.
-   *
-   * @throws IllegalArgumentException if it has none at {@code path}
-   */
-  public static Part with(Part part, String path, Formula formula) {
-    return (Part) replaced(part, List.of(path.split("\\.")), formula, path);
+  @SuppressWarnings("unchecked")
+  private static <T> void inner(
+      Type.Nested<T> type, Object value, List<String> path, String label, List<Field> into) {
+    collect(type.kind(), (T) value, path, label, into);
   }
 
-  private static Object replaced(Object value, List<String> path, Formula formula, String whole) {
-    if (path.isEmpty()) {
-      return formula;
-    }
-    if (value instanceof Optional<?> optional) {
-      return optional.map(v -> replaced(v, path, formula, whole));
-    }
-    if (value instanceof List<?> list) {
-      List<Object> copy = new ArrayList<>(list);
-      int i = Integer.parseInt(path.get(0));
-      copy.set(i, replaced(list.get(i), path.subList(1, path.size()), formula, whole));
-      return copy;
-    }
-    if (!(value instanceof Record)) {
-      throw new IllegalArgumentException("there is no quantity at " + whole);
-    }
-    RecordComponent[] components = value.getClass().getRecordComponents();
-    Object[] values = new Object[components.length];
-    Class<?>[] types = new Class<?>[components.length];
-    boolean found = false;
-    for (int i = 0; i < components.length; i++) {
-      values[i] = read(value, components[i]);
-      types[i] = components[i].getType();
-      if (components[i].getName().equals(path.get(0))) {
-        List<String> rest = path.subList(1, path.size());
-        // An optional quantity has no step of its own in the path.
-        values[i] =
-            rest.isEmpty() && values[i] instanceof Optional<?>
-                ? Optional.of(formula)
-                : replaced(values[i], rest, formula, whole);
-        found = true;
-      }
-    }
-    if (!found) {
-      throw new IllegalArgumentException("there is no quantity at " + whole);
-    }
-    try {
-      Constructor<?> constructor = value.getClass().getDeclaredConstructor(types);
-      return constructor.newInstance(values);
-    } catch (InvocationTargetException e) {
-      throw new IllegalArgumentException(whole + ": " + e.getCause().getMessage(), e);
-    } catch (ReflectiveOperationException e) {
-      throw new IllegalStateException("records have a public constructor: " + whole, e);
-    }
-  }
-
-  private static Object read(Object record, RecordComponent component) {
-    try {
-      return component.getAccessor().invoke(record);
-    } catch (ReflectiveOperationException e) {
-      throw new IllegalStateException("records have public accessors: " + component, e);
-    }
+  private static List<String> then(List<String> path, String step) {
+    List<String> longer = new ArrayList<>(path);
+    longer.add(step);
+    return List.copyOf(longer);
   }
 
   /** Returns a name in camel case as words. */

@@ -1,21 +1,43 @@
 package org.longlow.sketcher.edit;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /** A quantity of a layout that can be typed over. */
 public sealed interface Target {
 
   /** Returns what the quantity is called in messages and in the history. */
   String name();
 
+  /** Returns where it stands in the document, by keys, names and indices. */
+  List<String> path();
+
   /** The value or formula of a measure. */
   record OfMeasure(String measure) implements Target {
+    @Override
+    public List<String> path() {
+      return List.of("measures", measure, "is");
+    }
+
     @Override
     public String name() {
       return measure;
     }
   }
 
-  /** A quantity of a part; see {@link PartFields}. */
-  record OfPart(String part, String path, String label) implements Target {
+  /**
+   * A quantity of a part; see {@link PartFields}.
+   *
+   * @param within where in the part, such as layers, 1, thickness
+   */
+  record OfPart(String part, List<String> within, String label) implements Target {
+    @Override
+    public List<String> path() {
+      List<String> path = new ArrayList<>(List.of("parts", part));
+      path.addAll(within);
+      return path;
+    }
+
     @Override
     public String name() {
       return part + " " + label;
@@ -29,6 +51,11 @@ public sealed interface Target {
    */
   record OfPin(String pin, boolean x) implements Target {
     @Override
+    public List<String> path() {
+      return List.of("pins", pin, "at", x ? "0" : "1");
+    }
+
+    @Override
     public String name() {
       return pin + (x ? " x" : " z");
     }
@@ -36,6 +63,11 @@ public sealed interface Target {
 
   /** What a tie holds its quantity to. */
   record OfTie(String tie) implements Target {
+    @Override
+    public List<String> path() {
+      return List.of("ties", tie, "is");
+    }
+
     @Override
     public String name() {
       return "tie " + tie;
@@ -49,6 +81,11 @@ public sealed interface Target {
    */
   record OfLimit(String limit, boolean from) implements Target {
     @Override
+    public List<String> path() {
+      return List.of("limits", limit, from ? "from" : "to");
+    }
+
+    @Override
     public String name() {
       return "limit " + limit + (from ? " from" : " to");
     }
@@ -60,6 +97,11 @@ public sealed interface Target {
    * @param stature true for stature, false for mass
    */
   record OfPerson(String person, boolean stature) implements Target {
+    @Override
+    public List<String> path() {
+      return List.of("crew", person, stature ? "stature" : "mass");
+    }
+
     @Override
     public String name() {
       return person + (stature ? " stature" : " mass");

@@ -5,9 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.longlow.constraints.json.Fault;
+import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.json.LayoutReader;
-import org.longlow.constraints.json.LayoutWriter;
 import org.longlow.constraints.json.ReadResult;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Limit;
@@ -56,7 +55,7 @@ public sealed interface Trial {
     } catch (IllegalArgumentException e) {
       return new Refused(e.getMessage(), List.of());
     }
-    ReadResult result = LayoutReader.read(LayoutWriter.toJson(asked), folder);
+    ReadResult result = LayoutReader.checked(asked, folder);
     if (result instanceof ReadResult.Refused refused) {
       return new Refused(words(refused.faults()), List.of());
     }

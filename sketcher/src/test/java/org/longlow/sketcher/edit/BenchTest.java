@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.longlow.constraints.document.Change;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.FormulaException;
@@ -42,16 +43,24 @@ class BenchTest {
     for (Part part : layout.parts().values()) {
       for (PartFields.Field field : PartFields.of(part)) {
         Formula other = Formula.parse("123 mm");
-        Part changed = PartFields.with(part, field.path(), other);
+        Part changed = with(part, field, other);
         assertThat(PartFields.of(changed))
             .filteredOn(f -> f.path().equals(field.path()))
             .singleElement()
             .satisfies(f -> assertThat(f.formula()).isEqualTo(other));
-        assertThat(PartFields.with(changed, field.path(), field.formula())).isEqualTo(part);
+        assertThat(with(changed, field, field.formula())).isEqualTo(part);
+        assertThat(field.help()).endsWith(".");
         seen++;
       }
     }
     assertThat(seen).isGreaterThan(40);
+  }
+
+  private Part with(Part part, PartFields.Field field, Formula formula) {
+    Target target = new Target.OfPart(part.name(), field.path(), field.label());
+    return Change.set(layout.withPart(part), formula, target.path().toArray(String[]::new))
+        .parts()
+        .get(part.name());
   }
 
   @Test

@@ -84,7 +84,9 @@ class SessionTest {
               : Edits.untie(List.copyOf(layout.ties().keySet()).get(layout.ties().size() / 2));
       case 6 -> Edits.set(new Target.OfPerson("Mara", random.nextBoolean()), number);
       default ->
-          Edits.set(new Target.OfPart("pan", "layers.1.thickness", "thickness"), number + " mm");
+          Edits.set(
+              new Target.OfPart("pan", List.of("layers", "1", "thickness"), "thickness"),
+              number + " mm");
     };
   }
 

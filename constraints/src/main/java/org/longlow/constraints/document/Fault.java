@@ -1,4 +1,4 @@
-package org.longlow.constraints.json;
+package org.longlow.constraints.document;
 
 import org.longlow.constraints.words.OneLine;
 

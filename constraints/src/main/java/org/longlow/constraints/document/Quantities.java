@@ -1,6 +1,5 @@
-package org.longlow.constraints.json;
+package org.longlow.constraints.document;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -16,14 +15,16 @@ import org.longlow.constraints.formula.Expr;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.FormulaException;
 import org.longlow.constraints.formula.Unit;
+import org.longlow.constraints.words.Names;
+import org.longlow.constraints.words.Quoted;
 
 /**
- * Reads quantities and formulas, knowing the measures of the layout.
+ * Quantities and formulas, knowing the measures of the layout.
  *
  * <p>A formula is held to its dimension, and to its range wherever no free measure takes part in
  * it, because the value of a free one is the solver's to choose.
  */
-final class Quantities {
+public final class Quantities {
 
   /** Units as people write them out: the word, then the unit meant. */
   private static final List<Map.Entry<String, String>> SPELT_OUT =
@@ -46,8 +47,8 @@ final class Quantities {
   /** A shorter word is near to too much. */
   private static final int SURELY_SPELT_OUT = 5;
 
-  /** Stands for a formula that could not be read; its faults are already collected. */
-  static final Formula LOST = new Formula("", new Expr.Num(Double.NaN, Dim.NUMBER));
+  /** Stands for a formula that could not be read; its faults are already reported. */
+  public static final Formula LOST = new Formula("", new Expr.Num(Double.NaN, Dim.NUMBER));
 
   /** Most measures that may hang on one another in a row; a bound keeps every walk shallow. */
   static final int MAX_CHAIN = 100;
@@ -106,7 +107,7 @@ final class Quantities {
       String first = circle.get(0);
       faults.meaning(
           paths.get(first),
-          Json.quoted(formulas.get(first).text()),
+          Quoted.of(formulas.get(first).text()),
           "goes round in a circle: " + String.join(" -> ", circle) + " -> " + first,
           "give one of them a value of its own");
       return;
@@ -116,7 +117,7 @@ final class Quantities {
       seen.put(name, List.of());
       faults.meaning(
           paths.get(name),
-          Json.quoted(is.text()),
+          Quoted.of(is.text()),
           "is the end of a chain of more than " + MAX_CHAIN + " measures",
           "let measures use fewer others in a row");
       return;
@@ -145,7 +146,7 @@ final class Quantities {
     if (count > MAX_TERMS) {
       faults.meaning(
           path,
-          Json.quoted(is.text()),
+          Quoted.of(is.text()),
           "has more than " + MAX_TERMS + " terms once the measures it uses are put in",
           "use free measures less often in it");
       return;
@@ -154,7 +155,7 @@ final class Quantities {
       try {
         dims.put(name, is.expr().dim(dims::get));
       } catch (FormulaException e) {
-        faults.meaning(path, Json.quoted(is.text()), e.getMessage(), "mend the units");
+        faults.meaning(path, Quoted.of(is.text()), e.getMessage(), "mend the units");
         return;
       }
       double value = is.evaluate(n -> values.getOrDefault(n, Double.NaN));
@@ -163,7 +164,7 @@ final class Quantities {
         inReach(path, is, value, dims.get(name));
       } else if (is.names().stream().allMatch(values::containsKey)) {
         faults.meaning(
-            path, Json.quoted(is.text()), "gives no finite number", "look for a division by zero");
+            path, Quoted.of(is.text()), "gives no finite number", "look for a division by zero");
       }
     }
   }
@@ -190,7 +191,7 @@ final class Quantities {
         known = false;
         faults.meaning(
             path,
-            Json.quoted(formula.text()),
+            Quoted.of(formula.text()),
             "uses " + name + ", which is no measure, unit or function",
             Names.nearest(name, names)
                 .map(near -> "did you mean " + near + "?")
@@ -247,41 +248,12 @@ final class Quantities {
     return Double.isFinite(value) ? Optional.of(value) : Optional.empty();
   }
 
-  /** Returns the text of a quantity, or empty after reporting that {@code node} is none. */
-  Optional<Formula> raw(String path, JsonNode node) {
-    if (!node.isTextual() && !node.isNumber()) {
-      faults.structure(
-          path, Json.shown(node), "is no quantity", "write one such as \"1600 mm\" or a formula");
-      return Optional.empty();
-    }
-    String text = node.asText();
-    if (text.codePointCount(0, text.length()) > Formula.MAX_LENGTH) {
-      faults.structure(
-          path,
-          Json.shown(node),
-          "is longer than " + Formula.MAX_LENGTH + " characters",
-          "split it over several measures");
-      return Optional.empty();
-    }
-    try {
-      return Optional.of(Formula.parse(text));
-    } catch (FormulaException e) {
-      faults.meaning(path, Json.shown(node), e.getMessage(), "");
-      return Optional.empty();
-    }
-  }
-
-  /** Reads a quantity of dimension {@code dim}; any dimension where that is null. */
-  Formula read(String path, JsonNode node, Dim dim, Sign sign) {
-    return raw(path, node).map(f -> fit(path, f, dim, sign)).orElse(LOST);
-  }
-
   /** Holds {@code formula} to dimension and range. */
-  Formula fit(String path, Formula formula, Dim dim, Sign sign) {
+  Formula fit(String path, Formula formula, Dim dim, Range range) {
     if (!namesKnown(formula, path) || !formula.names().stream().allMatch(dims::containsKey)) {
       return LOST;
     }
-    String shown = Json.quoted(formula.text());
+    String shown = Quoted.of(formula.text());
     Formula fitted = formula;
     try {
       if (dim == null) {
@@ -305,28 +277,29 @@ final class Quantities {
     Unit unit = own.edgeUnit();
     boolean settled = formula.names().stream().noneMatch(moving::contains);
     double given = unit.fromInternal(value);
-    if (settled && inReach(path, fitted, value, own) && !sign.allows(given)) {
+    if (settled && inReach(path, fitted, value, own) && !range.allows(given)) {
       boolean plain = formula.names().isEmpty();
       faults.meaning(
           path,
           shown,
-          (plain ? "" : "is " + Sign.number(given) + ' ' + unit.symbol() + ", ") + sign.words(unit),
+          (plain ? "" : "is " + Range.number(given) + ' ' + unit.symbol() + ", ")
+              + range.words(unit),
           plain ? "write another value" : "change the measures it uses");
     }
     return fitted;
   }
 
   private boolean inReach(String path, Formula formula, double value, Dim dim) {
-    double largest = Sign.largest(dim);
+    double largest = Range.largest(dim);
     if (Math.abs(value) <= largest) {
       return true;
     }
     Unit unit = dim.edgeUnit();
     faults.meaning(
         path,
-        Json.quoted(formula.text()),
+        Quoted.of(formula.text()),
         "is beyond "
-            + Sign.number(unit.fromInternal(largest))
+            + Range.number(unit.fromInternal(largest))
             + (unit == Unit.NONE ? "" : ' ' + unit.symbol()),
         "look at the unit");
     return false;

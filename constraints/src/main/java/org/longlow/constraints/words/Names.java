@@ -1,4 +1,4 @@
-package org.longlow.constraints.json;
+package org.longlow.constraints.words;
 
 import java.util.Collection;
 import java.util.Locale;
@@ -11,6 +11,11 @@ public final class Names {
   private static final int LISTED = 12;
 
   private Names() {}
+
+  /** Returns how files write {@code value}. */
+  public static String word(Enum<?> value) {
+    return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
 
   /** Returns the known name nearest to {@code name} if it is near enough to be meant. */
   public static Optional<String> nearest(String name, Collection<String> known) {
@@ -27,7 +32,7 @@ public final class Names {
   }
 
   /** Returns advice on what to write instead of {@code name}. */
-  static String advice(String name, Collection<String> known, String what) {
+  public static String advice(String name, Collection<String> known, String what) {
     Optional<String> near = nearest(name, known);
     if (near.isPresent()) {
       return "did you mean " + near.get() + "?";

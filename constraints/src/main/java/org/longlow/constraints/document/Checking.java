@@ -1,0 +1,417 @@
+package org.longlow.constraints.document;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.longlow.constraints.document.Type.Target;
+import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Outline;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.words.Names;
+import org.longlow.constraints.words.Quoted;
+
+/** One walk over a layout that holds every field to its type, and every kind to its rules. */
+final class Checking implements Type.Cases<Checking.Here, Object> {
+
+  /**
+   * A value and where it stands.
+   *
+   * @param name of the entry it belongs to
+   */
+  record Here(String path, String name, Object value) {
+    Here item(Object index, Object inner) {
+      String at =
+          index instanceof Integer i
+              ? FieldPath.index(path, i)
+              : FieldPath.key(path, index.toString());
+      return new Here(at, name, inner);
+    }
+  }
+
+  private static final Pattern INK = Pattern.compile("\\S");
+
+  private final Layout layout;
+  private final Tracer tracer;
+  private final Faults faults;
+  private final LayoutFaults.Written written;
+  private final Quantities quantities;
+  private final Map<Target, Collection<String>> known = new HashMap<>();
+  private final Map<String, Part> parts = new HashMap<>();
+  private int group;
+
+  Checking(Layout layout, Tracer tracer, Faults faults, LayoutFaults.Written written) {
+    this.layout = layout;
+    this.tracer = tracer;
+    this.faults = faults;
+    this.written = written;
+    this.quantities = new Quantities(faults, layout.measures().keySet());
+    known.put(Target.PIN, layout.pins().keySet());
+    known.put(Target.PART, layout.parts().keySet());
+    known.put(Target.PART_OR_RIDER, with(layout.parts().keySet(), Set.of(Document.RIDER)));
+    known.put(Target.SECTION, layout.sections().keySet());
+    known.put(Target.MEASURE, layout.measures().keySet());
+    known.put(Target.CARRIER, with(PointKinds.CARRIERS, layout.sections().keySet()));
+    Set<String> seats = new LinkedHashSet<>();
+    for (Part part : layout.parts().values()) {
+      if (part != null) {
+        part.seatOf().ifPresent(seats::add);
+      }
+    }
+    known.put(Target.SEAT, seats);
+  }
+
+  private static Set<String> with(Collection<String> names, Collection<String> more) {
+    Set<String> all = new LinkedHashSet<>(names);
+    all.addAll(more);
+    return all;
+  }
+
+  /** Reports all faults; returns the layout with its quantities in their dimensions. */
+  Layout layout() {
+    Kind<Layout> kind = Document.LAYOUT;
+    Map<String, Object> values = new HashMap<>();
+    for (Field<Layout, ?> field : kind.fields()) {
+      faults.at(++group, 0);
+      if (field.key().equals("measures")) {
+        link();
+      }
+      values.put(field.key(), held(field, new Here("$", "", field.of(layout)), "$." + field.key()));
+    }
+    Layout fitted = kind.make("", values);
+    faults.at(++group, 0);
+    Here whole = new Here("$", "", fitted);
+    kind.rules().forEach(rule -> rule.check(fitted, new At(whole, "$", "")));
+    return fitted;
+  }
+
+  private void link() {
+    Map<String, String> paths = new LinkedHashMap<>();
+    layout
+        .measures()
+        .forEach(
+            (name, measure) -> {
+              String path = FieldPath.key("$.measures", name);
+              boolean shortly = measure == null || isShort(PointKinds.MEASURE, path, measure);
+              paths.put(name, shortly ? path : FieldPath.key(path, "is"));
+              quantities.declare(
+                  name,
+                  measure == null ? Quantities.LOST : measure.is(),
+                  measure != null && measure.free());
+            });
+    quantities.link(paths);
+  }
+
+  /** Returns remarks that do not stop the layout. */
+  List<String> notes() {
+    List<String> notes = new ArrayList<>();
+    for (String measure : layout.measures().keySet()) {
+      if (!quantities.used().contains(measure)) {
+        notes.add("measure " + measure + " is used nowhere");
+      }
+    }
+    return notes;
+  }
+
+  private <T> boolean isShort(Kind<T> kind, String path, T value) {
+    return written == null
+        ? kind.isShort(value)
+        : kind.shortField().isPresent() && !written.objects().contains(path);
+  }
+
+  @Override
+  public Object text(Type.Text type, Here here) {
+    String text = (String) here.value();
+    if (text.codePointCount(0, text.length()) > Type.MAX_TEXT) {
+      faults.structure(
+          here.path(),
+          Quoted.cut(text),
+          "is longer than " + Type.MAX_TEXT + " characters",
+          "shorten it");
+    } else if (type.filled() && !INK.matcher(text).find() && faults.isSound(here.path())) {
+      faults.structure(
+          here.path(), Quoted.cut(text), "is empty", "write a name or leave the key out");
+    }
+    return text;
+  }
+
+  @Override
+  public Object flag(Type.Flag type, Here here) {
+    return here.value();
+  }
+
+  @Override
+  public Object whole(Type.Whole type, Here here) {
+    int count = (Integer) here.value();
+    if (count < 0 || count > type.most()) {
+      faults.structure(here.path(), Integer.toString(count), type.said(), "");
+    }
+    return count;
+  }
+
+  @Override
+  public Object weight(Type.Weight type, Here here) {
+    double weight = (Double) here.value();
+    if (!(weight > 0)) {
+      faults.structure(here.path(), Range.number(weight), Type.Weight.WORDS, "such as 1");
+    } else if (weight > Type.Weight.MOST) {
+      faults.meaning(here.path(), Range.number(weight), "is beyond 1000000", "such as 1");
+    }
+    return weight;
+  }
+
+  @Override
+  public Object word(Type.Word<?> type, Here here) {
+    Object value = here.value();
+    if (value != null && !type.values().contains(value) && faults.isSound(here.path())) {
+      String text = value.toString();
+      faults.notOneOf(here.path(), Quoted.cut(text), text, type.words());
+    }
+    return value;
+  }
+
+  @Override
+  public Object quantity(Type.Quantity type, Here here) {
+    Formula formula = (Formula) here.value();
+    return formula == Quantities.LOST || type.equals(Type.DEFINITION)
+        ? formula
+        : quantities.fit(here.path(), formula, type.dim().orElse(null), type.range());
+  }
+
+  @Override
+  public Object place(Type.Place type, Here here) {
+    List<?> place = (List<?>) here.value();
+    return List.of(
+        Type.LENGTH.by(this, here.item(0, place.get(0))),
+        Type.LENGTH.by(this, here.item(1, place.get(1))));
+  }
+
+  @Override
+  public Object ref(Type.Ref type, Here here) {
+    String name = (String) here.value();
+    Collection<String> names = known.get(type.to());
+    if (name.isEmpty() && type.empty()) {
+      return name;
+    }
+    if (type.to() == Target.MEASURE) {
+      quantities.use(name);
+    }
+    if (!names.contains(name)) {
+      String what = type.to().word();
+      faults.meaning(
+          here.path(),
+          Quoted.cut(name),
+          "is no " + what + " here",
+          Names.advice(name, names, what));
+    }
+    return name;
+  }
+
+  @Override
+  public Object list(Type.ListOf<?> type, Here here) {
+    List<?> list = (List<?>) here.value();
+    int size = list.size();
+    if ((size < type.fewest() || size > type.most()) && faults.isSound(here.path())) {
+      faults.structure(
+          here.path(),
+          list.isEmpty() ? "[]" : "[...]",
+          "has " + size + " entries, " + type.allowed(size),
+          "");
+    }
+    List<Object> fitted = new ArrayList<>(list);
+    for (int i = 0; i < Math.min(size, type.most()); i++) {
+      fitted.set(i, type.item().by(this, here.item(i, list.get(i))));
+    }
+    return fitted;
+  }
+
+  @Override
+  public Object maybe(Type.Maybe<?> type, Here here) {
+    return ((Optional<?>) here.value())
+        .map(inner -> type.inner().by(this, new Here(here.path(), here.name(), inner)));
+  }
+
+  @Override
+  public Object nested(Type.Nested<?> type, Here here) {
+    return kind(type.kind(), here);
+  }
+
+  @Override
+  public Object choice(Type.Choice<?> type, Here here) {
+    return here.value() == null ? null : chosen(type, here);
+  }
+
+  @SuppressWarnings("unchecked")
+  private <V> Object chosen(Type.Choice<V> type, Here here) {
+    return kind(type.kind((V) here.value()), here);
+  }
+
+  private boolean isSaid(String path) {
+    return written != null && written.said().contains(path);
+  }
+
+  /** What a document need not say and does not say is as it is meant to be. */
+  private Object held(Field<?, ?> field, Here owner, String path) {
+    Object value = owner.value();
+    return !field.required() && !isSaid(path) && value.equals(field.orElse())
+        ? value
+        : field.type().by(this, new Here(path, owner.name(), value));
+  }
+
+  @SuppressWarnings("unchecked")
+  private <T> T kind(Kind<T> general, Here here) {
+    T value = (T) here.value();
+    if (value == null || written != null && written.unread().contains(here.path())) {
+      return value;
+    }
+    Kind<T> kind = general.exactly(here.name(), value, quantities::dim);
+    boolean shortly = isShort(kind, here.path(), value);
+    String alone = shortly ? kind.shortField().orElseThrow().key() : "";
+    At at = new At(here, here.path(), alone);
+    T fitted =
+        kind.mapped(
+            here.name(),
+            value,
+            (field, inner) ->
+                held(field, new Here(here.path(), here.name(), inner), at.path(field.key())));
+    kind.rules().forEach(rule -> rule.check(fitted, at));
+    return fitted;
+  }
+
+  @Override
+  public Object group(Type.Group<?> type, Here here) {
+    Map<?, ?> entries = (Map<?, ?>) here.value();
+    if (entries.size() > Type.MAX_ENTRIES) {
+      faults.structure(
+          here.path(),
+          "",
+          "has " + entries.size() + " entries, takes at most " + Type.MAX_ENTRIES,
+          "split the layout up");
+      return entries;
+    }
+    Map<String, Object> fitted = new LinkedHashMap<>();
+    int entry = 0;
+    for (Map.Entry<?, ?> e : entries.entrySet()) {
+      String name = e.getKey().toString();
+      Here inner = here.item(name, e.getValue());
+      if (type.naming() != Type.Naming.KEYS) {
+        faults.at(group, ++entry);
+        EntryNames.check(type, name, inner.path(), faults);
+        inner = new Here(inner.path(), name, e.getValue());
+      }
+      Object value = type.item().by(this, inner);
+      fitted.put(name, value);
+      if (value instanceof Part part) {
+        parts.put(name, part);
+      }
+    }
+    return fitted;
+  }
+
+  @Override
+  public Object vertex(Type.Vertices type, Here here) {
+    Outline.Vertex vertex = (Outline.Vertex) here.value();
+    if (vertex.pin() != null) {
+      Here pin = new Here(here.path(), here.name(), vertex.pin());
+      Type.ref(Target.PIN).by(this, vertex.smooth() ? pin.item(0, vertex.pin()) : pin);
+      return vertex;
+    }
+    return new Outline.Vertex(
+        (Formula) Type.LENGTH.by(this, here.item(0, vertex.x())),
+        (Formula) Type.LENGTH.by(this, here.item(1, vertex.z())),
+        null,
+        vertex.smooth());
+  }
+
+  @Override
+  public Object outline(Type.Outlines type, Here here) {
+    if (here.value() instanceof Outline.Drawn) {
+      return kind(type.drawn(), here);
+    }
+    Outline.Traced asked = (Outline.Traced) here.value();
+    At at = new At(here, here.path(), "");
+    Outline.Traced fitted = kind(type.traced(), here);
+    // The kind knows what the file says; the vertices come from where the file points.
+    Outline.Traced full =
+        new Outline.Traced(
+            fitted.file(), fitted.path(), fitted.scale(), asked.vertices(), asked.closed());
+    Optional<Double> scale = quantities.fixedValue(fitted.scale()).filter(s -> s > 0);
+    Outline.Traced traced =
+        scale.isEmpty() || full.file().isEmpty() ? full : tracer.traced(full, scale.get(), at);
+    ShapeKinds.uncrossed(traced, Type.Outlines.TRACED_BY, at);
+    return traced;
+  }
+
+  /** A place that rules look at. */
+  private final class At implements Spot {
+    private final Here here;
+    private final String path;
+    private final String alone;
+
+    /**
+     * @param alone the key of the field that stands for the whole, or empty
+     */
+    At(Here here, String path, String alone) {
+      this.here = here;
+      this.path = path;
+      this.alone = alone;
+    }
+
+    String path(String key) {
+      return key.equals(alone) || key.isEmpty() ? path : FieldPath.key(path, key);
+    }
+
+    @Override
+    public String name() {
+      return here.name();
+    }
+
+    @Override
+    public Collection<String> known(Target target) {
+      return known.get(target);
+    }
+
+    @Override
+    public Part part(String name) {
+      return parts.get(name);
+    }
+
+    @Override
+    public Optional<Double> fixed(Formula formula) {
+      return quantities.fixedValue(formula);
+    }
+
+    @Override
+    public boolean isFree(String measure) {
+      return quantities.isFree(measure);
+    }
+
+    @Override
+    public boolean isSound(String key) {
+      return faults.isSound(path(key));
+    }
+
+    @Override
+    public boolean isSaid(String key) {
+      return Checking.this.isSaid(path(key));
+    }
+
+    @Override
+    public void fault(String key, String value, String message, String remedy) {
+      faults.meaning(path(key), value, message, remedy);
+    }
+
+    @Override
+    public void itemFault(String key, Object item, String value, String message, String remedy) {
+      Here list = new Here(path(key), "", null);
+      faults.meaning(list.item(item, null).path(), value, message, remedy);
+    }
+  }
+}

@@ -1,0 +1,122 @@
+package org.longlow.constraints.document;
+
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import org.longlow.constraints.document.Type.Group;
+import org.longlow.constraints.document.Type.Naming;
+import org.longlow.constraints.document.Type.Nested;
+import org.longlow.constraints.layout.Demands;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Measure;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.words.Names;
+
+/** The whole document, described. */
+public final class Document {
+
+  /** What touches and gaps call whoever sits on the machine. */
+  public static final String RIDER = "rider";
+
+  public static final Type.Choice<Part> PART = PartKinds.PART;
+
+  public static final Kind<Layout> LAYOUT =
+      Kind.of(
+              "layout",
+              "One motorcycle in side elevation with the people on it. Axes: origin on the ground"
+                  + " under the rear contact point, x forward, y left, z up.",
+              Document::layout)
+          .rule(Document::twoWheels);
+
+  private Document() {}
+
+  private static Layout layout(Source<Layout> s) {
+    return new Layout(
+        s.need(
+            "name",
+            Type.FILLED,
+            "a short name for the layout",
+            Layout::name,
+            "Short name of the layout."),
+        s.text("title", Layout::title, "One line for title blocks."),
+        s.or(
+            "notes",
+            new Type.ListOf<>(Type.TEXT, 0, 100),
+            List.of(),
+            Layout::notes,
+            "Free text for people."),
+        s.or(
+            "measures",
+            new Group<>("measure", Naming.MEASURE_NAMES, new Nested<>(PointKinds.MEASURE)),
+            Map.<String, Measure>of(),
+            Layout::measures,
+            "Named quantities and formulas."),
+        group(
+            s,
+            "pins",
+            new Nested<>(PointKinds.PIN),
+            Layout::pins,
+            "Named points that parts share."),
+        group(s, "parts", PART, Layout::parts, "Physical things."),
+        group(
+            s, "ties", new Nested<>(RelationKinds.TIE), Layout::ties, "Exact geometric relations."),
+        group(
+            s,
+            "limits",
+            new Nested<>(RelationKinds.LIMIT),
+            Layout::limits,
+            "Inequalities that must hold."),
+        group(
+            s, "wishes", new Nested<>(RelationKinds.WISH), Layout::wishes, "Weighted preferences."),
+        group(
+            s,
+            "sections",
+            new Nested<>(StateKinds.SECTION),
+            Layout::sections,
+            "Parts that open together."),
+        group(
+            s,
+            "stances",
+            new Nested<>(StateKinds.STANCE),
+            Layout::stances,
+            "States in which the machine is examined."),
+        group(
+            s,
+            "crew",
+            new Nested<>(StateKinds.PERSON),
+            Layout::crew,
+            "The people the machine must fit."),
+        s.or(
+            "demands",
+            new Nested<>(StateKinds.DEMANDS),
+            new Demands(List.of(), Map.of()),
+            Layout::demands,
+            "What the findings hold the machine to."));
+  }
+
+  private static <V> Map<String, V> group(
+      Source<Layout> s,
+      String key,
+      Type<V> item,
+      Function<Layout, Map<String, V>> get,
+      String help) {
+    String what = item instanceof Nested<V> nested ? nested.kind().name() : PART.name();
+    return s.or(key, new Group<>(what, Naming.NAMES, item), Map.of(), get, help);
+  }
+
+  private static void twoWheels(Layout layout, Spot at) {
+    for (Part.End end : Part.End.values()) {
+      long count =
+          layout.parts().values().stream()
+              .filter(p -> p instanceof Part.Wheel wheel && wheel.end() == end)
+              .count();
+      if (count != 1) {
+        at.fault(
+            "parts",
+            "",
+            "has " + count + " wheels with \"end\": \"" + Names.word(end) + "\", needs exactly one",
+            count == 0 ? "add a part of kind wheel" : "take one out or change its end");
+      }
+    }
+  }
+}

@@ -1,0 +1,56 @@
+package org.longlow.constraints.document;
+
+import java.util.List;
+import java.util.Set;
+import org.longlow.constraints.layout.Layout;
+
+/**
+ * What is wrong with a layout beyond syntax: ranges, units, references and whatever must hold
+ * between fields. The same for files, edits and callers from Java.
+ */
+public final class LayoutFaults {
+
+  private LayoutFaults() {}
+
+  /**
+   * The answer.
+   *
+   * @param layout the layout with every quantity in the dimension of its field, so that a bare 24
+   *     means degrees where an angle is asked for; sound only if there is no fault
+   * @param faults in the order of the document
+   * @param notes remarks that do not stop it, such as a measure that nothing uses
+   */
+  public record Verdict(Layout layout, List<Fault> faults, List<String> notes) {}
+
+  /**
+   * How a file wrote what a layout no longer tells.
+   *
+   * @param objects paths of what is an object although a short form would do
+   * @param said paths of what is written out although it has its usual value
+   * @param unread paths of what is missing or could not be read
+   */
+  public record Written(Set<String> objects, Set<String> said, Set<String> unread) {}
+
+  /** Returns the faults of {@code layout}; none if it is sound. */
+  public static List<Fault> of(Layout layout) {
+    return verdict(layout, Tracer.NONE).faults();
+  }
+
+  /** Judges a layout that was put together in Java, such as by an edit. */
+  public static Verdict verdict(Layout layout, Tracer tracer) {
+    return verdict(layout, tracer, new Faults(), null);
+  }
+
+  /**
+   * Judges a layout.
+   *
+   * @param layout entries that could not be read are null
+   * @param faults those found so far
+   * @param written how the file wrote it; null where it comes from no file
+   */
+  public static Verdict verdict(Layout layout, Tracer tracer, Faults faults, Written written) {
+    Checking checking = new Checking(layout, tracer, faults, written);
+    Layout fitted = checking.layout();
+    return new Verdict(fitted, faults.list(), checking.notes());
+  }
+}

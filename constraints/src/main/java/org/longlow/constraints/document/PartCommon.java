@@ -1,0 +1,134 @@
+package org.longlow.constraints.document;
+
+import static org.longlow.constraints.document.Type.FLAG;
+import static org.longlow.constraints.document.Type.LENGTH;
+import static org.longlow.constraints.document.Type.MASS;
+import static org.longlow.constraints.document.Type.TEXT;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.longlow.constraints.document.Type.Target;
+import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.layout.Material;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.PartBase;
+import org.longlow.constraints.layout.Spread;
+
+/** The fields that every part has. */
+final class PartCommon {
+
+  private static final String MATERIALS = materials();
+
+  private PartCommon() {}
+
+  private static String materials() {
+    List<String> words = Stream.of(Material.values()).map(Material::word).toList();
+    int last = words.size() - 1;
+    return "One of "
+        + String.join(", ", words.subList(0, last))
+        + " or "
+        + words.get(last)
+        + "; decides colour, and mass where it fills the part. A part of mixed material needs its mass.";
+  }
+
+  /** Of a part whose kind tells how far it reaches to each side. */
+  static <P extends Part> PartBase across(Source<P> s) {
+    return base(s, "", false, false);
+  }
+
+  /** As {@link #across(Source)}, of a kind that is hot unless something else is said. */
+  static <P extends Part> PartBase across(Source<P> s, boolean usuallyHot) {
+    return base(s, "", false, usuallyHot);
+  }
+
+  /**
+   * Of a part that must say how far it reaches to each side.
+   *
+   * @param mayBeTwo true if a mirror image of it may stand on the other side
+   */
+  static <P extends Part> PartBase wide(Source<P> s, boolean mayBeTwo) {
+    return base(s, LENGTH.said(), mayBeTwo, false);
+  }
+
+  /** As {@link #wide(Source, boolean)}, of a kind that is hot unless something else is said. */
+  static <P extends Part> PartBase wide(Source<P> s, boolean mayBeTwo, boolean usuallyHot) {
+    return base(s, LENGTH.said(), mayBeTwo, usuallyHot);
+  }
+
+  private static <P extends Part> PartBase base(
+      Source<P> s, String needed, boolean mayBeTwo, boolean usuallyHot) {
+    Optional<Formula> left =
+        reach(s, "left", needed, Spread::left, "Reach to the left of the middle plane.");
+    Optional<Formula> right =
+        reach(
+            s,
+            "right",
+            needed,
+            Spread::right,
+            "Reach to the right; negative keeps it that far clear of the middle plane on the left.");
+    boolean both =
+        mayBeTwo
+            && field(
+                s,
+                "both",
+                FLAG,
+                false,
+                b -> b.spread().map(Spread::both).orElse(false),
+                "True if a mirror image of it stands on the other side too.");
+    return new PartBase(
+        s.name(),
+        left.isPresent() || right.isPresent()
+            ? Optional.of(
+                new Spread(left.orElse(Quantities.LOST), right.orElse(Quantities.LOST), both))
+            : Optional.empty(),
+        field(
+            s,
+            "mass",
+            new Type.Maybe<>(MASS.positive()),
+            Optional.empty(),
+            PartBase::mass,
+            "Mass of all of it, both sides together; absent it comes from the material where that fills"
+                + " the part: rail, exhaust, cowl, screen, cushion, footboard and block; else it is"
+                + " not known."),
+        field(s, "material", TEXT, "", PartBase::material, MATERIALS),
+        field(
+            s, "steered", FLAG, false, PartBase::steered, "True if it turns with the handlebars."),
+        field(
+            s,
+            "hot",
+            FLAG,
+            usuallyHot,
+            PartBase::hot,
+            "True if it must be kept away from people and soft parts; true for exhaust and silencer"
+                + " unless false is written."),
+        field(
+            s,
+            "touches",
+            new Type.ListOf<>(Type.ref(Target.PART_OR_RIDER), 0, Type.MAX_ENTRIES),
+            List.of(),
+            PartBase::touches,
+            "Names of parts, or rider, that it may touch or overlap."),
+        field(s, "note", TEXT, "", PartBase::note, "For people."));
+  }
+
+  private static <P extends Part> Optional<Formula> reach(
+      Source<P> s, String key, String needed, Function<Spread, Formula> get, String help) {
+    return s.of(
+        new Field<>(
+            key,
+            new Type.Maybe<>(LENGTH),
+            needed,
+            Optional.empty(),
+            false,
+            true,
+            help,
+            p -> p.base().spread().map(get)));
+  }
+
+  private static <P extends Part, V> V field(
+      Source<P> s, String key, Type<V> type, V orElse, Function<PartBase, V> get, String help) {
+    return s.of(new Field<>(key, type, "", orElse, false, true, help, p -> get.apply(p.base())));
+  }
+}

@@ -1,0 +1,367 @@
+package org.longlow.constraints.document;
+
+import static org.longlow.constraints.document.Type.ANGLE;
+import static org.longlow.constraints.document.Type.FORCE;
+import static org.longlow.constraints.document.Type.LENGTH;
+import static org.longlow.constraints.document.Type.RATE;
+import static org.longlow.constraints.document.Type.words;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import org.longlow.constraints.document.Type.Target;
+import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.words.Names;
+
+/** The kinds of parts: what each has besides what {@link PartCommon} says of all. */
+final class PartKinds {
+
+  /** Most foam layers on one board. */
+  private static final int MAX_LAYERS = 20;
+
+  /** Most pins of one tube. */
+  private static final int MAX_PATH = 50;
+
+  private static final String ON_EACH_SIDE = ", one on each side.";
+
+  /** All of them; a part's {@code kind} decides which fields it has. */
+  static final Type.Choice<Part> PART =
+      new Type.Choice<>(
+          "part",
+          "A physical thing of the machine; its kind decides which keys it has.",
+          "kind",
+          kinds(),
+          Part::kind);
+
+  private PartKinds() {}
+
+  private static Map<String, Kind<? extends Part>> kinds() {
+    Map<String, Kind<? extends Part>> all = new LinkedHashMap<>();
+    all.put(
+        "wheel",
+        part("wheel", "A wheel with its tyre. A layout has one at each end.", PartKinds::wheel)
+            .rule(PartRules::sized));
+    all.put(
+        "front",
+        part("front", "The front system, from the steering axis to the axle.", PartKinds::front)
+            .rule(PartRules::linked));
+    all.put("swingarm", part("swingarm", "The rear swingarm.", PartKinds::swingarm));
+    for (Part.TubeKind type : Part.TubeKind.values()) {
+      all.put(
+          Names.word(type),
+          PartKinds.<Part.Tube>part("tube", "A round tube through pins.", s -> tube(type, s))
+              .rule(PartRules::drawnTube));
+    }
+    for (Part.SolidKind type : Part.SolidKind.values()) {
+      all.put(
+          Names.word(type),
+          PartKinds.<Part.Solid>part(
+              "solid", "A body filled to its outline.", s -> solid(type, s)));
+    }
+    for (Part.ShellKind type : Part.ShellKind.values()) {
+      all.put(
+          Names.word(type),
+          PartKinds.<Part.Shell>part(
+              "shell",
+              "A sheet wrapped round the machine: edge strip and two sides where its outline is closed, a strip where it is open.",
+              s -> shell(type, s)));
+    }
+    all.put(
+        "cushion",
+        part("cushion", "Foam on a board.", PartKinds::cushion).rule(PartRules::twoEnds));
+    for (Part.RestKind type : Part.RestKind.values()) {
+      boolean board = type == Part.RestKind.FOOTBOARD;
+      all.put(
+          Names.word(type),
+          PartKinds.<Part.Rest>part(
+              board ? "footboard" : "rest",
+              (board ? "A footboard" : "What a hand or foot rests on") + ON_EACH_SIDE,
+              s -> rest(type, s)));
+    }
+    all.put("lamp", part("lamp", "A lamp, reflector or number plate.", PartKinds::lamp));
+    all.put("stand", part("stand", "A side stand.", PartKinds::stand));
+    return all;
+  }
+
+  private static <P extends Part> Kind<P> part(String name, String help, Kind.Shape<P> shape) {
+    Kind<P> kind = Kind.of(name, help, shape).rule(PartRules::common);
+    return kind.field("left").required() ? kind : kind.together("left", "right");
+  }
+
+  private static Part.Wheel wheel(Source<Part.Wheel> s) {
+    return new Part.Wheel(
+        PartCommon.across(s),
+        s.need("end", words(Part.End.class), Part.Wheel::end, "Which end of the machine it is at."),
+        s.pin("axle", "the axle", Part.Wheel::axle, "Its axle pin."),
+        s.text(
+            "tyre",
+            Part.Wheel::tyre,
+            "Size designation, such as 120/70 R17; may be absent if radius and width are given."),
+        s.may(
+            "radius",
+            LENGTH.positive(),
+            Part.Wheel::radius,
+            "Measured free radius, instead of the designation's."),
+        s.may(
+            "width",
+            LENGTH.positive(),
+            Part.Wheel::width,
+            "Measured section width, instead of the designation's."),
+        s.may(
+            "crown",
+            LENGTH.positive(),
+            Part.Wheel::crown,
+            "Measured section (crown) radius, instead of half the width."));
+  }
+
+  private static Part.Front front(Source<Part.Front> s) {
+    return new Part.Front(
+        PartCommon.across(s),
+        s.need(
+            "type",
+            words(Part.FrontKind.class),
+            Part.Front::type,
+            "How the front wheel is carried."),
+        s.pin(
+            "top",
+            "the upper end of the steering axis",
+            Part.Front::top,
+            "Upper pin of the steering axis."),
+        s.pin(
+            "bottom",
+            "the lower end of the steering axis",
+            Part.Front::bottom,
+            "Lower pin of the steering axis."),
+        s.may(
+            "pivot",
+            Type.ref(Target.PIN),
+            Part.Front::pivot,
+            "Link pivot; not for a telescopic fork."),
+        s.pin("axle", "the axle", Part.Front::axle, "Front axle pin."),
+        s.need("tube", LENGTH.positive(), Part.Front::tube, "Diameter of stanchion, stem or link."),
+        s.need(
+            "y",
+            LENGTH.notNegative(),
+            Part.Front::y,
+            "Distance of each leg from the middle plane."),
+        bump(s, Part.Front::bump),
+        droop(s, Part.Front::droop),
+        rate(s, Part.Front::rate),
+        preload(s, Part.Front::preload));
+  }
+
+  private static Part.Swingarm swingarm(Source<Part.Swingarm> s) {
+    return new Part.Swingarm(
+        PartCommon.wide(s, false),
+        s.pin("pivot", "the pivot", Part.Swingarm::pivot, "Its pivot pin."),
+        s.pin("axle", "the axle", Part.Swingarm::axle, "Rear axle pin."),
+        s.need(
+            "depth", LENGTH.positive(), Part.Swingarm::depth, "Depth of the arm in the elevation."),
+        bump(s, Part.Swingarm::bump),
+        droop(s, Part.Swingarm::droop),
+        rate(s, Part.Swingarm::rate),
+        preload(s, Part.Swingarm::preload));
+  }
+
+  private static <P> Formula bump(Source<P> s, Function<P, Formula> get) {
+    return s.need("bump", LENGTH.notNegative(), get, "Wheel travel up from the drawn position.");
+  }
+
+  private static <P> Formula droop(Source<P> s, Function<P, Formula> get) {
+    return s.need("droop", LENGTH.notNegative(), get, "Wheel travel down from the drawn position.");
+  }
+
+  private static <P> Optional<Formula> rate(Source<P> s, Function<P, Optional<Formula>> get) {
+    return s.may("rate", RATE.positive(), get, "Wheel rate: force for each mm of wheel travel.");
+  }
+
+  private static <P> Optional<Formula> preload(Source<P> s, Function<P, Optional<Formula>> get) {
+    return s.may("preload", FORCE.notNegative(), get, "Wheel load already carried at full droop.");
+  }
+
+  private static Part.Tube tube(Part.TubeKind type, Source<Part.Tube> s) {
+    return new Part.Tube(
+        PartCommon.across(s, Part.usuallyHot(Names.word(type))),
+        type,
+        s.need(
+            "path",
+            new Type.ListOf<>(Type.ref(Target.PIN), 2, MAX_PATH),
+            "two or more pins",
+            Part.Tube::path,
+            "Its pins in order, bent at the inner ones."),
+        s.need("diameter", LENGTH.positive(), Part.Tube::diameter, "Outside diameter."),
+        s.need("wall", LENGTH.positive(), Part.Tube::wall, "Wall thickness."),
+        s.need(
+            "bendRadius",
+            LENGTH.positive(),
+            Part.Tube::bendRadius,
+            "Centre-line radius of the bends."),
+        s.need(
+            "y",
+            LENGTH,
+            Part.Tube::y,
+            "Distance of the tube's centre from the middle plane, left positive."),
+        s.flag("both", Part.Tube::both, "True if there is one on each side."));
+  }
+
+  private static Part.Solid solid(Part.SolidKind type, Source<Part.Solid> s) {
+    return new Part.Solid(
+        PartCommon.wide(s, true, Part.usuallyHot(Names.word(type))),
+        type,
+        s.need(
+            "frame",
+            new Type.Nested<>(ShapeKinds.FRAME),
+            "the pin at the outline's origin",
+            Part.Solid::frame,
+            "The axes that its outline is written in."),
+        s.need(
+            "outline",
+            ShapeKinds.OUTLINE,
+            ShapeKinds.OUTLINE.said(),
+            Part.Solid::outline,
+            "Its edge in the elevation."));
+  }
+
+  private static Part.Shell shell(Part.ShellKind type, Source<Part.Shell> s) {
+    return new Part.Shell(
+        PartCommon.wide(s, true),
+        type,
+        s.need(
+            "frame",
+            new Type.Nested<>(ShapeKinds.FRAME),
+            "the pin at the outline's origin",
+            Part.Shell::frame,
+            "The axes that its outline is written in."),
+        s.need(
+            "outline",
+            ShapeKinds.OUTLINE,
+            ShapeKinds.OUTLINE.said(),
+            Part.Shell::outline,
+            "Its edge in the elevation."),
+        s.need("thickness", LENGTH.positive(), Part.Shell::thickness, "Thickness of the sheet."),
+        s.flag(
+            "open",
+            Part.Shell::open,
+            "True if the sides are left open, as on a screen or a mudguard."));
+  }
+
+  private static Part.Cushion cushion(Source<Part.Cushion> s) {
+    return new Part.Cushion(
+        PartCommon.wide(s, true),
+        s.need(
+            "role", words(Part.CushionRole.class), Part.Cushion::role, "Which cushion of a seat."),
+        s.orSaid(
+            "seat", Type.FILLED, Document.RIDER, Part.Cushion::seat, "Whose seat it belongs to."),
+        s.pin(
+            "from",
+            "the rear or lower end of the board",
+            Part.Cushion::from,
+            "The board's face: rear end of a pan, lower end of a back or head rest."),
+        s.pin(
+            "to",
+            "the front or upper end of the board",
+            Part.Cushion::to,
+            "The board's face: front end of a pan, upper end of a back or head rest."),
+        s.need(
+            "board",
+            LENGTH.positive(),
+            Part.Cushion::board,
+            "Thickness of the board, on the far side from the person."),
+        s.need(
+            "layers",
+            new Type.ListOf<>(new Type.Nested<>(ShapeKinds.FOAM), 1, MAX_LAYERS),
+            "the foam from the top down to the board",
+            Part.Cushion::layers,
+            "Foam from the top (next to the person) down to the board."));
+  }
+
+  private static Part.Rest rest(Part.RestKind type, Source<Part.Rest> s) {
+    boolean board = type == Part.RestKind.FOOTBOARD;
+    return new Part.Rest(
+        PartCommon.across(s),
+        type,
+        s.orSaid("seat", Type.FILLED, Document.RIDER, Part.Rest::seat, "Whose it is."),
+        s.pin("at", "its centre", Part.Rest::at, board ? "Its rear end." : "Its centre."),
+        board
+            ? Optional.of(s.pin("to", "its front end", p -> p.to().orElse(""), "Its front end."))
+            : Optional.empty(),
+        s.need(
+            "diameter",
+            LENGTH.positive(),
+            Part.Rest::diameter,
+            "Diameter of a grip or peg, thickness of a footboard."),
+        s.need(
+            "y",
+            LENGTH.notNegative(),
+            Part.Rest::y,
+            "Distance of its middle from the middle plane; there is one on each side."),
+        s.need("length", LENGTH.positive(), Part.Rest::length, "Sideways length."),
+        s.flag(
+            "folds",
+            Part.Rest::folds,
+            "True if it folds up when it touches the road, so that it only warns."));
+  }
+
+  private static Part.Lamp lamp(Source<Part.Lamp> s) {
+    Part.LampKind type =
+        s.need("lamp", words(Part.LampKind.class), Part.Lamp::type, "What the lamp rules call it.");
+    return new Part.Lamp(
+        PartCommon.across(s),
+        type,
+        s.pin("at", "the centre of the lit area", Part.Lamp::at, "Centre of the lit area."),
+        s.orSaid(
+            "y",
+            LENGTH,
+            Formula.parse("0 mm"),
+            Part.Lamp::y,
+            "Distance of its centre from the middle plane, 0 mm where absent."),
+        s.flag("pair", Part.Lamp::pair, "True if there is one on each side."),
+        s.need("halfWidth", LENGTH.positive(), Part.Lamp::halfWidth, "Half the lit width."),
+        s.need("halfHeight", LENGTH.positive(), Part.Lamp::halfHeight, "Half the lit height."),
+        s.need(
+            "depth",
+            LENGTH.positive(),
+            Part.Lamp::depth,
+            "Length along the machine, behind the lit face."),
+        s.orSaid(
+            "colour",
+            Type.oneOf("white", "amber", "red"),
+            colour(type),
+            Part.Lamp::colour,
+            "Colour of the light; absent takes the usual one of its kind."));
+  }
+
+  /** The colour that a lamp has where the file gives none. */
+  private static String colour(Part.LampKind type) {
+    if (type == null) {
+      return "white";
+    }
+    return switch (type) {
+      case TAIL, STOP, REAR_FOG, REAR_REFLECTOR -> "red";
+      case FRONT_SIGNAL, REAR_SIGNAL, SIDE_REFLECTOR -> "amber";
+      case HEADLAMP, DRIVING_BEAM, DAYTIME, FRONT_FOG, FRONT_POSITION, PLATE_LAMP, PLATE -> "white";
+    };
+  }
+
+  private static Part.Stand stand(Source<Part.Stand> s) {
+    return new Part.Stand(
+        PartCommon.across(s),
+        s.pin("pivot", "the hinge", Part.Stand::pivot, "Where it hinges."),
+        s.pin(
+            "foot",
+            "the foot when parked",
+            Part.Stand::foot,
+            "Its foot on the ground when parked."),
+        s.pin("stowed", "the foot when riding", Part.Stand::stowed, "Its foot when riding."),
+        s.need(
+            "y", LENGTH, Part.Stand::y, "Sideways place of the foot when parked, left positive."),
+        s.need("diameter", LENGTH.positive(), Part.Stand::diameter, "Diameter of the leg."),
+        s.need(
+            "lean",
+            ANGLE.between(0, 45),
+            Part.Stand::lean,
+            "How far the parked machine leans towards the stand."));
+  }
+}

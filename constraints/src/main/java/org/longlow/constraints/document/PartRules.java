@@ -1,0 +1,110 @@
+package org.longlow.constraints.document;
+
+import java.util.List;
+import java.util.Optional;
+import org.longlow.constraints.layout.Material;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.PartBase;
+import org.longlow.constraints.layout.Spread;
+import org.longlow.constraints.machine.TyreSize;
+import org.longlow.constraints.words.Names;
+import org.longlow.constraints.words.Quoted;
+
+/** What must hold between the fields of a part. */
+final class PartRules {
+
+  private PartRules() {}
+
+  static void common(Part part, Spot at) {
+    PartBase base = part.base();
+    if (at.name().equals(Document.RIDER)) {
+      at.fault("", "", "is the word for whoever sits on the machine", "choose another name");
+    }
+    base.spread().ifPresent(spread -> wide(spread, at));
+    String word = base.material();
+    Optional<Material> material = Material.named(word);
+    if (!word.isEmpty() && material.isEmpty()) {
+      at.fault(
+          "material",
+          Quoted.of(word),
+          "is no material Longlow knows",
+          Names.advice(word, Type.words(Material.class).words(), "material"));
+    }
+    if (material.isPresent()
+        && Double.isNaN(material.get().densityKgM3())
+        && base.mass().isEmpty()) {
+      at.fault("mass", "", "is missing, material " + word + " has no density", "weigh the part");
+    }
+  }
+
+  private static void wide(Spread spread, Spot at) {
+    Optional<Double> left = at.fixed(spread.left());
+    Optional<Double> right = at.fixed(spread.right());
+    if (left.isPresent() && right.isPresent() && left.get() + right.get() <= 0) {
+      at.fault(
+          "right",
+          Quoted.of(spread.right().text()),
+          "leaves no width: the part runs from -right to +left, and left is "
+              + spread.left().text(),
+          "make left + right more than 0");
+    }
+  }
+
+  static void sized(Part.Wheel wheel, Spot at) {
+    String tyre = wheel.tyre();
+    if (tyre.isBlank() && (wheel.radius().isEmpty() || wheel.width().isEmpty())) {
+      at.fault(
+          "",
+          "",
+          "has neither a tyre size nor a measured radius and width",
+          "add \"tyre\", such as \"120/70 R17\", or \"radius\" and \"width\"");
+    }
+    if (!tyre.isBlank()) {
+      for (String fault : TyreSize.read(tyre).faults()) {
+        at.fault("tyre", Quoted.of(tyre), fault, "");
+      }
+    }
+  }
+
+  static void linked(Part.Front front, Spot at) {
+    boolean telescopic = front.type() == Part.FrontKind.TELESCOPIC;
+    if (telescopic && front.pivot().isPresent()) {
+      at.fault("pivot", "", "is not part of a telescopic fork", "take it out");
+    }
+    if (front.type() != null && !telescopic && front.pivot().isEmpty()) {
+      at.fault("pivot", "", "is missing", "add the pin that the link turns about");
+    }
+  }
+
+  static void drawnTube(Part.Tube tube, Spot at) {
+    List<String> path = tube.path();
+    for (int i = 1; i < path.size(); i++) {
+      if (path.get(i).equals(path.get(i - 1)) && !path.get(i).isEmpty()) {
+        at.itemFault(
+            "path",
+            i,
+            Quoted.of(path.get(i)),
+            "is the same pin as the one before",
+            "take one of them out");
+      }
+    }
+    Optional<Double> diameter = at.fixed(tube.diameter());
+    Optional<Double> wall = at.fixed(tube.wall());
+    if (diameter.isPresent()
+        && wall.isPresent()
+        && diameter.get() > 0
+        && 2 * wall.get() > diameter.get()) {
+      at.fault(
+          "wall",
+          Quoted.of(tube.wall().text()),
+          "is more than half the diameter, " + tube.diameter().text(),
+          "write the thickness of the tube's wall");
+    }
+  }
+
+  static void twoEnds(Part.Cushion cushion, Spot at) {
+    if (!cushion.from().isEmpty() && cushion.from().equals(cushion.to())) {
+      at.fault("to", Quoted.of(cushion.to()), "is the same pin as from", "give the board two ends");
+    }
+  }
+}

@@ -1,0 +1,240 @@
+package org.longlow.constraints.document;
+
+import static org.longlow.constraints.document.Type.ANGLE;
+import static org.longlow.constraints.document.Type.DENSITY;
+import static org.longlow.constraints.document.Type.FLAG;
+import static org.longlow.constraints.document.Type.FORCE;
+import static org.longlow.constraints.document.Type.LENGTH;
+import static org.longlow.constraints.document.Type.NUMBER;
+import static org.longlow.constraints.document.Type.PRESSURE;
+import static org.longlow.constraints.document.Type.TEXT;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.operation.valid.IsValidOp;
+import org.locationtech.jts.operation.valid.TopologyValidationError;
+import org.longlow.constraints.document.Type.Target;
+import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.formula.Unit;
+import org.longlow.constraints.layout.FoamSpec;
+import org.longlow.constraints.layout.Frame;
+import org.longlow.constraints.layout.Outline;
+import org.longlow.constraints.words.Quoted;
+import org.longlow.rider.seat.Foam;
+
+/** What parts are made of: local axes, outlines, layers of foam. */
+final class ShapeKinds {
+
+  static final Kind<Frame> FRAME =
+      Kind.of(
+              "frame",
+              "The local axes of an outline: the pin at the origin, or an object.",
+              ShapeKinds::frame)
+          .shortAs("origin")
+          .rule(ShapeKinds::direction);
+
+  static final Type.Outlines OUTLINE =
+      new Type.Outlines(
+          Kind.of("drawn", "An outline written out.", ShapeKinds::drawn)
+              .rule(ShapeKinds::uncrossed),
+          Kind.of("traced", "An outline taken from a path of an SVG file.", ShapeKinds::traced)
+              .rule(ShapeKinds::named));
+
+  static final Kind<FoamSpec> FOAM =
+      Kind.of(
+              "foam",
+              "One layer of foam. Open-cell foam needs ifd25 and supportFactor, closed-cell foam"
+                  + " wallStress and polymerDensity.",
+              ShapeKinds::foam)
+          .rule(ShapeKinds::foamCanBe);
+
+  private ShapeKinds() {}
+
+  private static Frame frame(Source<Frame> s) {
+    return new Frame(
+        s.pin("origin", "the outline's origin", Frame::origin, "The pin at the local origin."),
+        s.may(
+            "along",
+            Type.ref(Target.PIN),
+            Frame::along,
+            "The pin that the local x axis points at; absent keeps the axes of the elevation."),
+        s.may("angle", ANGLE, Frame::angle, "Turn of the local axes on top of that."));
+  }
+
+  private static void direction(Frame frame, Spot at) {
+    if (frame.along().equals(Optional.of(frame.origin())) && !frame.origin().isEmpty()) {
+      at.fault(
+          "along",
+          Quoted.of(frame.origin()),
+          "is the same pin as the origin and gives no direction",
+          "name another pin or leave it out");
+    }
+  }
+
+  private static Outline.Drawn drawn(Source<Outline.Drawn> s) {
+    return new Outline.Drawn(
+        s.need(
+            "points",
+            new Type.ListOf<>(new Type.Vertices(), 2, Type.Outlines.MAX_POINTS),
+            "the vertices in order",
+            Outline.Drawn::vertices,
+            "The vertices in order round the edge; the first is not repeated."),
+        s.orSaid(
+            "closed",
+            FLAG,
+            true,
+            Outline.Drawn::closed,
+            "Whether the last vertex joins the first."));
+  }
+
+  private static void uncrossed(Outline.Drawn outline, Spot at) {
+    if (outline.closed() && outline.vertices().size() == 2) {
+      at.fault(
+          "points",
+          "",
+          "has 2 entries, a closed outline needs at least 3",
+          "add vertices or write \"closed\": false");
+    }
+    uncrossed(outline, "points", at);
+  }
+
+  private static Outline.Traced traced(Source<Outline.Traced> s) {
+    return new Outline.Traced(
+        s.need(
+            "svg",
+            TEXT,
+            "an SVG file",
+            Outline.Traced::file,
+            "An SVG file in the folder of the layout file or below."),
+        s.text(
+            "path",
+            Outline.Traced::path,
+            "The id of the path; absent takes the first. Curves become chords within 0.1 mm."),
+        s.need(
+            "scale",
+            LENGTH.positive(),
+            Outline.Traced::scale,
+            "How long one user unit of the SVG is."),
+        List.of(),
+        true);
+  }
+
+  private static void named(Outline.Traced outline, Spot at) {
+    if (outline.file().isEmpty()) {
+      at.fault("svg", "\"\"", "names no file", "name an SVG file");
+    }
+  }
+
+  private static FoamSpec foam(Source<FoamSpec> s) {
+    return new FoamSpec(
+        s.text("name", FoamSpec::name, "For people, such as medium HR."),
+        s.need("thickness", LENGTH.positive(), FoamSpec::thickness, "Free thickness."),
+        s.need("density", DENSITY.positive(), FoamSpec::density, "Density of the foam."),
+        s.may(
+            "ifd25",
+            FORCE.positive(),
+            FoamSpec::ifd25,
+            "Indentation force at 25 %, open-cell foam."),
+        s.may(
+            "supportFactor",
+            NUMBER.positive(),
+            FoamSpec::supportFactor,
+            "IFD at 65 % over IFD at 25 %, open-cell foam."),
+        s.flag("closedCell", FoamSpec::closedCell, "True for closed-cell foam."),
+        s.may(
+            "wallStress",
+            PRESSURE.positive(),
+            FoamSpec::wallStress,
+            "Cell-wall stress, closed-cell foam."),
+        s.may(
+            "polymerDensity",
+            DENSITY.positive(),
+            FoamSpec::polymerDensity,
+            "Density of the solid polymer, closed-cell foam."));
+  }
+
+  /** Reports a closed outline that crosses itself; outlines through pins depend on the solver. */
+  static void uncrossed(Outline outline, String key, Spot at) {
+    if (!outline.closed() || outline.vertices().size() < 3) {
+      return;
+    }
+    List<Coordinate> ring = new ArrayList<>();
+    for (Outline.Vertex v : outline.vertices()) {
+      if (v.pin() != null) {
+        return;
+      }
+      Optional<Double> x = at.fixed(v.x());
+      Optional<Double> z = at.fixed(v.z());
+      if (x.isEmpty() || z.isEmpty()) {
+        return;
+      }
+      ring.add(new Coordinate(x.get(), z.get()));
+    }
+    ring.add(ring.get(0).copy());
+    TopologyValidationError error =
+        new IsValidOp(new GeometryFactory().createPolygon(ring.toArray(new Coordinate[0])))
+            .getValidationError();
+    if (error != null) {
+      Coordinate near = error.getCoordinate();
+      at.fault(
+          key,
+          "",
+          "crosses or touches itself near x "
+              + Range.number(Math.rint(near.x * 10) / 10)
+              + " mm, z "
+              + Range.number(Math.rint(near.y * 10) / 10)
+              + " mm",
+          "put the vertices in order round the edge, each once");
+    }
+  }
+
+  private static void foamCanBe(FoamSpec foam, Spot at) {
+    String kind = foam.closedCell() ? "closed-cell foam" : "open-cell foam";
+    belongs("ifd25", foam.ifd25(), !foam.closedCell(), kind, at);
+    belongs("supportFactor", foam.supportFactor(), !foam.closedCell(), kind, at);
+    belongs("wallStress", foam.wallStress(), foam.closedCell(), kind, at);
+    belongs("polymerDensity", foam.polymerDensity(), foam.closedCell(), kind, at);
+    Optional<Double> density = at.fixed(foam.density());
+    Optional<Double> first =
+        (foam.closedCell() ? foam.wallStress() : foam.ifd25()).flatMap(at::fixed);
+    Optional<Double> second =
+        (foam.closedCell() ? foam.polymerDensity() : foam.supportFactor()).flatMap(at::fixed);
+    if (density.isEmpty() || first.isEmpty() || second.isEmpty()) {
+      return;
+    }
+    double kgM3 = Unit.KG_PER_M3.fromInternal(density.get());
+    try {
+      if (foam.closedCell()) {
+        Foam.closedCell(
+            kgM3,
+            Unit.KILOPASCAL.fromInternal(first.get()),
+            Unit.KG_PER_M3.fromInternal(second.get()));
+      } else {
+        Foam.openCell(kgM3, first.get(), second.get());
+      }
+    } catch (IllegalArgumentException e) {
+      at.fault("", "", "is no such foam: " + words(e.getMessage()), "look at the data sheet");
+    }
+  }
+
+  /** The foam model's message with the keys of the file. */
+  private static String words(String message) {
+    return message
+        .replace("densityKgM3", "density")
+        .replace("ifd25N", "ifd25")
+        .replace("wallStressKPa", "wallStress")
+        .replace("polymerDensityKgM3", "polymerDensity");
+  }
+
+  private static void belongs(
+      String key, Optional<Formula> value, boolean needed, String kind, Spot at) {
+    if (value.isPresent() && !needed) {
+      at.fault(key, "", "is no property of " + kind, "take it out");
+    } else if (value.isEmpty() && needed) {
+      at.fault(key, "", "is missing, " + kind + " needs it", "add it from the data sheet");
+    }
+  }
+}

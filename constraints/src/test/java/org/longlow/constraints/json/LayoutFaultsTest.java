@@ -1,0 +1,149 @@
+package org.longlow.constraints.json;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.longlow.constraints.document.Document;
+import org.longlow.constraints.document.Fault;
+import org.longlow.constraints.document.Field;
+import org.longlow.constraints.document.Kind;
+import org.longlow.constraints.document.LayoutFaults;
+import org.longlow.constraints.document.Tracer;
+import org.longlow.constraints.formula.Dim;
+import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Pin;
+
+/** A layout changed in Java is judged as the same layout in a file is. */
+class LayoutFaultsTest {
+
+  private static final List<String> QUANTITIES =
+      List.of(
+          "0 mm",
+          "-3 mm",
+          "1 kg",
+          "zebra",
+          "30",
+          "wheelbase",
+          "rake",
+          "wheelbase / (wheelbase - wheelbase)",
+          "2000 m");
+
+  private static final List<String> PINS = List.of("nowhere", "lowA", "");
+
+  private final Layout plank = Plank.layout();
+  private int refused;
+  private int accepted;
+
+  @Test
+  void aSoundLayoutStaysAsItIs() {
+    LayoutFaults.Verdict verdict = LayoutFaults.verdict(plank, Tracer.NONE);
+    assertThat(verdict.faults()).isEmpty();
+    assertThat(verdict.layout()).isEqualTo(plank);
+  }
+
+  @Test
+  void everyFieldOfEveryKindOfPartIsJudgedAsInAFile() {
+    Set<String> seen = new HashSet<>();
+    for (Part part : plank.parts().values()) {
+      Kind<Part> kind = Document.PART.kind(part);
+      if (seen.add(kind.name())) {
+        spoil(kind, part);
+      }
+    }
+    assertThat(seen).hasSize(11);
+    assertThat(refused).isGreaterThan(300);
+    assertThat(accepted).isGreaterThan(100);
+  }
+
+  private <P extends Part> void spoil(Kind<P> kind, P part) {
+    for (Field<P, ?> field : kind.fields()) {
+      Object old = field.of(part);
+      if (old instanceof Formula || old instanceof Optional<?> o && o.isPresent() && isText(o)) {
+        for (String text : QUANTITIES) {
+          Formula formula = Formula.parse(text);
+          Object value = old instanceof Formula ? formula : Optional.of(formula);
+          same(plank.withPart(with(kind, part, field, value)));
+        }
+      } else if (old instanceof String) {
+        for (String pin : PINS) {
+          same(plank.withPart(with(kind, part, field, pin)));
+        }
+      }
+    }
+  }
+
+  private static boolean isText(Optional<?> optional) {
+    return optional.get() instanceof Formula;
+  }
+
+  private static <P extends Part> P with(Kind<P> kind, P part, Field<P, ?> field, Object value) {
+    return kind.mapped(part.name(), part, (f, v) -> f.key().equals(field.key()) ? value : v);
+  }
+
+  /** Text and value must get the same faults, or become the same layout. */
+  private void same(Layout edited) {
+    LayoutFaults.Verdict verdict = LayoutFaults.verdict(edited, Tracer.NONE);
+    ReadResult read = LayoutReader.read(LayoutWriter.toJson(edited), null);
+    assertThat(verdict.faults().stream().map(Fault::line).toList())
+        .isEqualTo(Plank.faults(read).stream().map(Fault::line).toList());
+    if (read instanceof ReadResult.Read sound) {
+      assertThat(verdict.layout()).isEqualTo(sound.layout());
+      accepted++;
+    } else {
+      refused++;
+    }
+  }
+
+  @Test
+  void aBareNumberTakesTheUnitOfItsField() {
+    Part.Stand stand = (Part.Stand) plank.parts().get("sideStand");
+    Kind<Part.Stand> kind = Document.PART.kind(stand);
+    Layout edited = plank.withPart(with(kind, stand, kind.field("lean"), Formula.parse("12")));
+    Layout fitted = LayoutFaults.verdict(edited, Tracer.NONE).layout();
+    Formula lean = ((Part.Stand) fitted.parts().get("sideStand")).lean();
+    assertThat(lean.text()).isEqualTo("12");
+    assertThat(lean.expr().dim(n -> Dim.NUMBER)).isEqualTo(Dim.ANGLE);
+    assertThat(lean.evaluate(n -> Double.NaN)).isCloseTo(12 * Math.PI / 180, within(1e-15));
+  }
+
+  @Test
+  void aMeasureOfAnotherDimensionIsFoundOutWhereItIsUsed() {
+    Layout edited =
+        plank.withMeasure(
+            "wheelbase", plank.measures().get("wheelbase").withIs(Formula.parse("3 kg")));
+    assertThat(LayoutFaults.of(edited))
+        .extracting(Fault::path)
+        .contains("$.pins.frontAxle.at[0]", "$.ties.baseline.is");
+    assertThat(LayoutFaults.verdict(edited, Tracer.NONE).layout().measures().get("wheelbase").dim())
+        .isEqualTo(Dim.MASS);
+  }
+
+  @Test
+  void namesAndWheelsAreJudgedToo() {
+    Layout edited =
+        plank.withPins(
+            Map.of(
+                "bad/name",
+                new Pin(Formula.parse("1 mm"), Formula.parse("2 mm"), false, Pin.FRAME, "")));
+    assertThat(LayoutFaults.of(edited))
+        .extracting(Fault::line)
+        .singleElement()
+        .asString()
+        .contains("$.pins[\"bad/name\"]", "is no good name for a pin");
+    Part.Wheel rear = (Part.Wheel) plank.parts().get("rearWheel");
+    Kind<Part.Wheel> kind = Document.PART.kind(rear);
+    assertThat(LayoutFaults.of(plank.withPart(with(kind, rear, kind.field("end"), Part.End.FRONT))))
+        .extracting(Fault::message)
+        .containsExactly(
+            "has 2 wheels with \"end\": \"front\", needs exactly one",
+            "has 0 wheels with \"end\": \"rear\", needs exactly one");
+  }
+}
