@@ -369,7 +369,7 @@ class RoadFindingsTest {
     Study light =
         study(
             "heron",
-            "\"mass\": \"6 kg\", \"note\": \"two soft bags\"",
+            "\"mass\": \"3 kg\", \"note\": \"two soft bags\"",
             "\"note\": \"two soft bags\"");
     assertThat(finding(light, "mass.unknown").verdict()).isEqualTo(Verdict.CAUTION);
     assertThat(finding(light, "mass.unknown").text()).contains("bags");
