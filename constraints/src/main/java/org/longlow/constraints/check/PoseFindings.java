@@ -165,7 +165,7 @@ final class PoseFindings {
                       + Say.mm(mm)
                       + (far ? " too far away; bring " : " too near; move ")
                       + what
-                      + (far ? " nearer to the seat." : " farther from the seat."))
+                      + (far ? " nearer to the seat or farther in." : " farther from the seat."))
               .at(at));
     }
   }
@@ -220,14 +220,16 @@ final class PoseFindings {
       case "knee" ->
           closed
               ? "; move the foot rests farther from the seat"
-              : "; bring the foot rests nearer to the seat";
+              : "; bring the foot rests nearer to the seat or farther in";
       case "shankSole" ->
           closed
               ? "; tilt the foot boards away from the rider, or move the foot rests"
               : "; tilt the foot boards towards the rider, or move the foot rests";
       case "arm" -> closed ? "; move the grips forward or up" : "; bring the grips back or down";
       case "elbow" ->
-          closed ? "; move the grips away from the seat" : "; bring the grips nearer to the seat";
+          closed
+              ? "; move the grips away from the seat"
+              : "; bring the grips nearer to the seat or farther in";
       case "neckFlexion", "headPitch" -> "; change the recline or the head rest";
       default -> "";
     };

@@ -39,15 +39,6 @@ final class Adjusting {
 
   private static final double STILL_MM = 0.5;
 
-  /** How finely the last way towards each other is tried, as a share of it. */
-  private static final double NEARER = 1.0 / 512;
-
-  /** The last way round: its longest steps, how many of each length, and in how many directions. */
-  private static final double LONGEST_STEP_MM = 40;
-
-  private static final int STEPS_OF_A_LENGTH = 8;
-  private static final int DIRECTIONS = 12;
-
   private final LayoutProblem problem;
   private final Map<String, List<String>> groups;
   private final SuitSettings settings;
@@ -187,7 +178,7 @@ final class Adjusting {
     return best;
   }
 
-  private static Search.Aim aim(String person, double[] near) {
+  static Search.Aim aim(String person, double[] near) {
     return new Search.Aim(person::equals, COMFORT_WEIGHT, near, NEAR_MM);
   }
 
@@ -231,7 +222,7 @@ final class Adjusting {
     return stay;
   }
 
-  private static boolean passes(Search.Trial trial, Set<String> excused) {
+  static boolean passes(Search.Trial trial, Set<String> excused) {
     return trial.readings().stream().noneMatch(r -> r.fails() && !excused.contains(r.id()));
   }
 
@@ -258,11 +249,11 @@ final class Adjusting {
       left.addAndGet(-search.measured());
       places.put(person, end);
     }
-    double apart = apart(places);
+    double apart = Nearing.apart(places);
     for (int round = 0; round < ROUNDS; round++) {
       for (String person : crew) {
         Search search =
-            new Search(mover, aim(person, middleOfOthers(person, places)), shared)
+            new Search(mover, aim(person, Nearing.middleOfOthers(person, places)), shared)
                 .within(allowed / ROUNDS);
         Set<String> excused = excused(search.measure(shared));
         Search.Trial end = search.run(places.get(person).x(), steps());
@@ -270,145 +261,21 @@ final class Adjusting {
           places.put(person, end);
         }
       }
-      double now = apart(places);
+      double now = Nearing.apart(places);
       if (now > apart - STILL_MM) {
         break;
       }
       apart = now;
     }
-    drawTogether(places, mover, shared, allowed);
+    Nearing nearing = new Nearing(mover, shared, allowed / ROUNDS / ROUNDS);
+    nearing.draw(places);
+    left.addAndGet(-nearing.measured());
     SuitReport.Adjustment found = report(subset, places);
     return found.unmet().isEmpty() ? found : null;
   }
 
-  /** Draws each place nearer to the others, in turns, until that brings nothing more. */
-  private void drawTogether(
-      Map<String, Search.Trial> places, Mover mover, double[] shared, int allowed) {
-    double apart = Double.POSITIVE_INFINITY;
-    for (int round = 0; round < ROUNDS && apart(places) < apart - STILL_MM; round++) {
-      apart = apart(places);
-      for (String person : crew) {
-        double[] others = middleOfOthers(person, places);
-        Search search =
-            new Search(mover, aim(person, others), shared).within(allowed / ROUNDS / ROUNDS);
-        Search.Trial straight = drawnIn(places.get(person), others, mover, search);
-        places.put(person, roundTo(straight, others, mover, search));
-        left.addAndGet(-search.measured());
-      }
-    }
-  }
-
-  /**
-   * A place as far along the straight way to the others' as one passes; searches stop short of it.
-   */
-  private static Search.Trial drawnIn(
-      Search.Trial place, double[] others, Mover mover, Search search) {
-    Set<String> excused = excusedAt(place);
-    Search.Trial best = place;
-    double passed = 0;
-    double failed = 1;
-    while (failed - passed > NEARER) {
-      double share = (passed + failed) / 2;
-      double[] target = place.at().clone();
-      for (int k = 0; k < target.length; k++) {
-        target[k] += share * (others[k] - target[k]);
-      }
-      Optional<Search.Trial> there = mover.to(place.x(), target).map(search::measure);
-      if (there.isPresent() && passes(there.get(), excused)) {
-        best = there.get();
-        passed = share;
-      } else {
-        failed = share;
-      }
-    }
-    return best;
-  }
-
-  /**
-   * A place nearer to the others' by short steps of one pin, in whatever direction helps: the
-   * straight way may be barred, by a limit that a pin lies on too, where a way round is not.
-   */
-  private static Search.Trial roundTo(
-      Search.Trial place, double[] others, Mover mover, Search search) {
-    Set<String> excused = excusedAt(place);
-    Search.Trial best = place;
-    for (double step = LONGEST_STEP_MM; step >= STILL_MM; step /= 2) {
-      for (int tries = 0; tries < STEPS_OF_A_LENGTH; tries++) {
-        Optional<Search.Trial> next = aStep(best, others, step, excused, mover, search);
-        if (next.isEmpty()) {
-          break;
-        }
-        best = next.get();
-      }
-    }
-    return best;
-  }
-
-  private static Optional<Search.Trial> aStep(
-      Search.Trial from,
-      double[] others,
-      double mm,
-      Set<String> excused,
-      Mover mover,
-      Search search) {
-    for (int pin = 0; pin < from.at().length; pin += 2) {
-      for (int direction = 0; direction < DIRECTIONS; direction++) {
-        double turn = 2 * Math.PI * direction / DIRECTIONS;
-        double[] target = from.at().clone();
-        target[pin] += mm * Math.cos(turn);
-        target[pin + 1] += mm * Math.sin(turn);
-        if (Suiting.farthest(target, others) >= Suiting.farthest(from.at(), others)) {
-          continue;
-        }
-        Optional<Search.Trial> there =
-            mover
-                .to(from.x(), target)
-                .map(search::measure)
-                .filter(t -> passes(t, excused))
-                .filter(
-                    t -> Suiting.farthest(t.at(), others) < Suiting.farthest(from.at(), others));
-        if (there.isPresent()) {
-          return there;
-        }
-      }
-    }
-    return Optional.empty();
-  }
-
-  private static Set<String> excusedAt(Search.Trial place) {
-    Set<String> ids = new HashSet<>();
-    place.readings().stream().filter(Reading::fails).forEach(r -> ids.add(r.id()));
-    return ids;
-  }
-
   private int steps() {
     return settings.stepsPerSeed();
-  }
-
-  private double[] middleOfOthers(String person, Map<String, Search.Trial> places) {
-    double[] sum = null;
-    for (Map.Entry<String, Search.Trial> e : places.entrySet()) {
-      if (!e.getKey().equals(person)) {
-        double[] at = e.getValue().at();
-        if (sum == null) {
-          sum = new double[at.length];
-        }
-        for (int k = 0; k < at.length; k++) {
-          sum[k] += at[k] / (crew.size() - 1);
-        }
-      }
-    }
-    return sum;
-  }
-
-  private static double apart(Map<String, Search.Trial> places) {
-    double most = 0;
-    for (Search.Trial a : places.values()) {
-      for (Search.Trial b : places.values()) {
-        most = Math.max(most, Suiting.farthest(a.at(), b.at()));
-      }
-    }
-    return most;
   }
 
   /** The adjustment in the user's words, with what the full study of each place finds. */
