@@ -15,6 +15,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -32,6 +34,14 @@ public final class Leftovers {
 
   /** What this process is writing, by name; none stays when it is told to end. */
   private static final Map<String, Path> MINE = new ConcurrentHashMap<>();
+
+  /** Set once the process was told to end: nothing new is begun then. */
+  private static volatile boolean ending;
+
+  /** Who had begun a moment before may make its file a moment after it was looked for. */
+  private static final int LOOKS = 5;
+
+  private static final long BETWEEN_LOOKS_MS = 20;
 
   static {
     Runtime.getRuntime().addShutdownHook(new Thread(Leftovers::drop, "drop unfinished files"));
@@ -65,16 +75,23 @@ public final class Leftovers {
     long process = ProcessHandle.current().pid();
     Path path = folder.resolve(".longlow-" + process + "-" + UUID.randomUUID() + ".new");
     MINE.put(path.getFileName().toString(), path);
+    while (ending) {
+      LockSupport.park(); // the process is about to be gone, and so is whoever waits here
+    }
     return new Unfinished(path);
   }
 
   private static void drop() {
-    for (Path path : MINE.values()) {
-      try {
-        Files.deleteIfExists(path);
-      } catch (IOException e) {
-        // the next writer in that folder tries again
+    ending = true;
+    for (int look = 0; look < LOOKS && !MINE.isEmpty(); look++) {
+      for (Path path : MINE.values()) {
+        try {
+          Files.deleteIfExists(path);
+        } catch (IOException e) {
+          // the next writer in that folder tries again
+        }
       }
+      LockSupport.parkNanos(TimeUnit.MILLISECONDS.toNanos(BETWEEN_LOOKS_MS));
     }
   }
 

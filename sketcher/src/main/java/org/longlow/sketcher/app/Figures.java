@@ -28,11 +28,13 @@ public final class Figures {
   }
 
   private static final Map<String, Function<String, Answer>> KINDS = new LinkedHashMap<>();
+  private static final Map<String, Class<? extends Record>> INPUTS = new LinkedHashMap<>();
 
   static {
     for (MachineFigures.Kind<?, ?> kind : MachineFigures.all()) {
       add(kind);
     }
+    INPUTS.put("body", BodyFigure.Input.class);
     KINDS.put(
         "body",
         json ->
@@ -42,9 +44,17 @@ public final class Figures {
   private Figures() {}
 
   private static <I extends Record, O extends Record> void add(MachineFigures.Kind<I, O> kind) {
+    INPUTS.put(kind.name(), kind.inputType());
     KINDS.put(
         kind.name(),
         json -> answer(json, kind.inputType(), in -> FigureJson.write(kind.answer().apply(in))));
+  }
+
+  /**
+   * Returns what a kind takes, as JSON with words for values, such as {@code {"radiusMm": number}}.
+   */
+  public static String takes(String kind) {
+    return RecordWords.of(INPUTS.get(kind));
   }
 
   /** Returns the names of the kinds, in their order. */

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.Iterator;
 import java.util.concurrent.Callable;
 import org.longlow.sketcher.app.Figures;
 import picocli.CommandLine.Command;
@@ -29,12 +30,25 @@ final class FigureCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  @Parameters(paramLabel = "KIND", description = "What to work out, such as trail or lean.")
+  /** Names the kinds in the help. */
+  static final class Kinds implements Iterable<String> {
+    @Override
+    public Iterator<String> iterator() {
+      return Figures.kinds().iterator();
+    }
+  }
+
+  @Parameters(
+      paramLabel = "KIND",
+      completionCandidates = Kinds.class,
+      description = {
+        "What to work out: ${COMPLETION-CANDIDATES}.",
+        "Without --input it says what it takes; units are the ends of the names."
+      })
   private String kind;
 
   @Option(
       names = "--input",
-      required = true,
       paramLabel = "FILE|-",
       description = "The JSON object, or - for standard input.")
   private String input;
@@ -44,6 +58,14 @@ final class FigureCommand implements Callable<Integer> {
     if (!Figures.kinds().contains(kind)) {
       throw new Refusal(
           "figure " + kind + " is not known; allowed are " + String.join(", ", Figures.kinds()));
+    }
+    if (input == null) {
+      throw new Refusal(
+          "--input is missing: figure "
+              + kind
+              + " takes "
+              + Figures.takes(kind)
+              + " from a file, or from standard input where it is -");
     }
     Figures.Answer answer = Figures.answer(kind, text());
     if (!answer.faults().isEmpty()) {

@@ -35,6 +35,26 @@ class FiguresTest {
     return Double.parseDouble(m.group(1));
   }
 
+  /** What a kind says it takes is what it answers to when its words are filled in. */
+  @Test
+  void everyKindSaysWhatItTakes() {
+    assertThat(Figures.takes("trail"))
+        .isEqualTo("{\"radiusMm\": number, \"rakeDeg\": number, \"offsetMm\": number}");
+    for (String kind : Figures.kinds()) {
+      String filled =
+          Figures.takes(kind)
+              .replace(" or nothing", "")
+              .replace(", ...", "")
+              .replace("true or false", "true")
+              .replace("{name: number}", "{\"stature\": 1700}")
+              .replace("number", "1")
+              .replace(": text", ": \"x\"");
+      assertThat(Figures.answer(kind, filled).faults())
+          .as(kind + " " + filled)
+          .noneMatch(f -> f.contains("is not a known name") || f.contains("must be a"));
+    }
+  }
+
   private static void holds(String json, String name, double value) {
     assertThat(number(json, name, 0)).as(name).isCloseTo(value, within(PROMISED));
   }

@@ -225,7 +225,7 @@ class CommandTest {
     "demo egret,heron",
     "templates x.json --out d --paper a9,a4",
     "figure trial --input -,trail",
-    "figure trail,--input"
+    "figure trail,\"rakeDeg\": number"
   })
   void badArgumentsAreRefusedWithAHint(String line, String says) {
     Ran ran = run((Object[]) line.split(" "));
