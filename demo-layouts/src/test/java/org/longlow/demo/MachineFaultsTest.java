@@ -192,7 +192,9 @@ class MachineFaultsTest {
     "swingarm, nothing holds the rear wheel",
     "front, nothing holds the front wheel",
     "bars, on nothing that steers",
-    "grips, no grips"
+    "grips, no grips",
+    "motor, nothing drives it",
+    "sideStand, nothing to stand on"
   })
   void whatIsMissingIsSaid(String part, String words) {
     Finding f = new Spoilt("dunlin").lacking(part).finding("completeness.machine").orElseThrow();

@@ -34,6 +34,12 @@ final class CompletenessFindings {
     if (rails().isEmpty()) {
       lacks.add("there is no frame: draw its rails");
     }
+    if (layout.parts().values().stream().noneMatch(CompletenessFindings::drives)) {
+      lacks.add("nothing drives it: draw an engine or a motor");
+    }
+    if (layout.parts().values().stream().noneMatch(Part.Stand.class::isInstance)) {
+      lacks.add("it has nothing to stand on when it is left: draw a stand");
+    }
     steering();
     joints();
     return Finding.note(
@@ -42,8 +48,8 @@ final class CompletenessFindings {
             lacks.isEmpty() ? Verdict.PASS : Verdict.CAUTION,
             SOURCE,
             lacks.isEmpty()
-                ? "Both wheels are held, there is a frame, and the grips are on something that"
-                    + " steers."
+                ? "Both wheels are held, there are a frame, a drive and a stand, and the grips are on"
+                    + " something that steers."
                 : "This machine cannot be ridden yet: " + String.join("; ", lacks) + ".")
         .measured(Figures.atMost(lacks.size(), 0, FigureUnit.COUNT));
   }
@@ -59,6 +65,11 @@ final class CompletenessFindings {
     } else if (layout.parts().values().stream().noneMatch(p -> holds(p, wheels.rear().axle()))) {
       lacks.add("nothing holds the rear wheel: draw a swingarm, rail or bracket on its axle");
     }
+  }
+
+  private static boolean drives(Part part) {
+    return part instanceof Part.Solid s
+        && (s.type() == Part.SolidKind.ENGINE || s.type() == Part.SolidKind.MOTOR);
   }
 
   private static boolean holds(Part part, String axle) {
