@@ -14,6 +14,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.ReadResult;
+import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.study.Study;
 
 /** Findings about people: odd bodies, worn foam, sources, and no two that read the same. */
@@ -167,5 +168,22 @@ class PeopleFindingsTest {
   void aMachineWithoutCrewIsNotPassedInSilence() throws Exception {
     assertThat(byId(without("crew", "Mara", "Tor"), "crew").verdict()).isEqualTo(Verdict.CAUTION);
     assertThat(findings(trestle())).noneMatch(f -> f.id().equals("crew"));
+  }
+
+  /** Heat is kept from what suffers from it, and from people, farther than other things. */
+  @Test
+  void whatIsHotAsksForItsOwnGap() throws Exception {
+    for (boolean hot : new boolean[] {true, false}) {
+      ObjectNode root = (ObjectNode) new ObjectMapper().readTree(trestle());
+      ((ObjectNode) root.get("parts").get("hoodPlate")).put("hot", hot);
+      Study study = Study.of(((ReadResult.Read) LayoutReader.read(root.toString(), null)).layout());
+      GapRules rules = new GapRules(study.layout(), study.placed().places());
+      Demands.Key asked = hot ? Demands.Key.HOT_GAP : Demands.Key.GAP;
+      assertThat(rules.demand("hoodPlate", "pan")).isEqualTo(asked);
+      assertThat(rules.demand("pan", "hoodPlate")).isEqualTo(asked);
+      assertThat(rules.demand("hoodPlate", "frontWheel")).isEqualTo(Demands.Key.TYRE_GAP);
+      assertThat(rules.demandOfPeople("hoodPlate"))
+          .isEqualTo(hot ? Demands.Key.HOT_GAP : Demands.Key.PERSON_GAP);
+    }
   }
 }
