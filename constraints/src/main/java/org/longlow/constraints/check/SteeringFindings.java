@@ -61,58 +61,72 @@ final class SteeringFindings {
     return findings;
   }
 
-  private static Finding rake(Standing s, double deg, PointMm top) {
+  /** A value between two limits, held against the nearer. */
+  private static Figures between(double value, double least, double most, FigureUnit unit) {
+    double nearer = value - least < most - value ? least : most;
+    return new Figures(value, nearer, Math.min(value - least, most - value), unit);
+  }
+
+  private static String with(Standing s) {
     String people = s.condition().people();
-    double nearer = deg - LEAST_RAKE_DEG < MOST_RAKE_DEG - deg ? LEAST_RAKE_DEG : MOST_RAKE_DEG;
-    double margin = Math.min(deg - LEAST_RAKE_DEG, MOST_RAKE_DEG - deg);
+    return people.isEmpty() ? "Unladen" : "With " + people;
+  }
+
+  /** What is not above 0 fails, what is out of the usual range needs care. */
+  private static Finding finding(FindingKind kind, Standing s, Figures figures, String text) {
+    String people = s.condition().people();
+    Verdict verdict =
+        figures.value() <= 0 ? Verdict.FAIL : figures.margin() < 0 ? Verdict.CAUTION : Verdict.PASS;
+    return new Finding(
+        kind,
+        About.thing("steering", people.isEmpty() ? "unladen" : people),
+        Optional.of(s.condition()),
+        verdict,
+        figures,
+        SOURCE,
+        text);
+  }
+
+  private static Finding rake(Standing s, double deg, PointMm top) {
+    Figures figures = between(deg, LEAST_RAKE_DEG, MOST_RAKE_DEG, FigureUnit.DEG);
     String more =
         deg <= 0
             ? ": the steering axis leans forward, so the wheel falls to one side and cannot be"
                 + " held; lean it back"
-            : margin < 0
+            : figures.margin() < 0
                 ? Say.format(
                     "; machines on the road have %.0f to %.0f°: steep steers nervously, flat falls"
                         + " into turns",
                     LEAST_RAKE_DEG, MOST_RAKE_DEG)
                 : "";
-    return new Finding(
+    return finding(
             FindingKind.RAKE,
-            About.thing("steering", people.isEmpty() ? "unladen" : people),
-            Optional.of(s.condition()),
-            deg <= 0 ? Verdict.FAIL : margin < 0 ? Verdict.CAUTION : Verdict.PASS,
-            new Figures(deg, nearer, margin, FigureUnit.DEG),
-            SOURCE,
-            Say.format(
-                "%s the steering axis leans back %s%s.",
-                people.isEmpty() ? "Unladen" : "With " + people, Say.deg(deg), more))
+            s,
+            figures,
+            Say.format("%s the steering axis leans back %s%s.", with(s), Say.deg(deg), more))
         .at(top);
   }
 
   private static Finding trail(Standing s, double rakeDeg, Steering steering) {
-    String people = s.condition().people();
     double trail = steering.groundTrailMm();
-    double nearer = trail - LEAST_MM < MOST_MM - trail ? LEAST_MM : MOST_MM;
-    double margin = Math.min(trail - LEAST_MM, MOST_MM - trail);
+    Figures figures = between(trail, LEAST_MM, MOST_MM, FigureUnit.MM);
     String advice =
         trail <= 0
             ? "; without trail the wheel does not straighten itself: lean the steering axis back"
                 + " more, or set the axle less far ahead of it"
-            : margin < 0
+            : figures.margin() < 0
                 ? Say.format(
                     "; machines on the road have %.0f to %.0f mm: too little makes it nervous, too"
                         + " much heavy to turn",
                     LEAST_MM, MOST_MM)
                 : "";
-    return new Finding(
+    return finding(
             FindingKind.TRAIL,
-            About.thing("steering", people.isEmpty() ? "unladen" : people),
-            Optional.of(s.condition()),
-            trail <= 0 ? Verdict.FAIL : margin < 0 ? Verdict.CAUTION : Verdict.PASS,
-            new Figures(trail, nearer, margin, FigureUnit.MM),
-            SOURCE,
+            s,
+            figures,
             Say.format(
                 "%s: rake %s, ground trail %s, normal trail %s, wheel flop %s%s.",
-                people.isEmpty() ? "Unladen" : "With " + people,
+                with(s),
                 Say.deg(rakeDeg),
                 Say.mm(trail),
                 Say.mm(steering.normalTrailMm()),

@@ -29,7 +29,8 @@ import org.longlow.rider.geom.PointMm;
  */
 final class Adjusting {
 
-  private static final int ROUNDS = 4;
+  /** As often as each is drawn to the others in turn. */
+  static final int ROUNDS = 4;
 
   /** So far from the others' place counts as much as one spread, mm. */
   private static final double NEAR_MM = 150;
@@ -37,7 +38,8 @@ final class Adjusting {
   /** Ease only breaks ties here. */
   private static final double COMFORT_WEIGHT = 1e-3;
 
-  private static final double STILL_MM = 0.5;
+  /** A round that brings less is the last; a thing that travels less stays, mm. */
+  static final double STILL_MM = 0.5;
 
   private final LayoutProblem problem;
   private final Map<String, List<String>> groups;

@@ -9,12 +9,6 @@ import java.util.Set;
 /** Draws the places that people pass at nearer to each other, by ways along which they still do. */
 final class Nearing {
 
-  /** As often as each is drawn to the others in turn. */
-  private static final int ROUNDS = 4;
-
-  /** A round that brings less is the last, mm. */
-  private static final double STILL_MM = 0.5;
-
   /** How finely the last way towards each other is tried, as a share of it. */
   private static final double NEARER = 1.0 / 512;
 
@@ -47,7 +41,9 @@ final class Nearing {
   /** Draws each place nearer to the others, in turns, until that brings nothing more. */
   void draw(Map<String, Search.Trial> places) {
     double apart = Double.POSITIVE_INFINITY;
-    for (int round = 0; round < ROUNDS && apart(places) < apart - STILL_MM; round++) {
+    for (int round = 0;
+        round < Adjusting.ROUNDS && apart(places) < apart - Adjusting.STILL_MM;
+        round++) {
       apart = apart(places);
       for (String person : List.copyOf(places.keySet())) {
         double[] others = middleOfOthers(person, places);
@@ -119,7 +115,7 @@ final class Nearing {
       Search.Trial place, double[] others, Mover mover, Search search) {
     Set<String> excused = excusedAt(place);
     Search.Trial best = place;
-    for (double step = LONGEST_STEP_MM; step >= STILL_MM; step /= 2) {
+    for (double step = LONGEST_STEP_MM; step >= Adjusting.STILL_MM; step /= 2) {
       for (int tries = 0; tries < STEPS_OF_A_LENGTH; tries++) {
         Optional<Search.Trial> next = aStep(best, others, step, excused, mover, search);
         if (next.isEmpty()) {
