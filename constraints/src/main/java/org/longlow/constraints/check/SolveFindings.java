@@ -170,8 +170,9 @@ final class SolveFindings {
                 + failure.limit()
                 + " is "
                 + Say.mm(across.get().shortMm())
-                + " short across the machine; no move in the elevation helps, since the two lie"
-                + " side by side there. Change how wide or how far out one of them is."
+                + " short across the machine; no move in the elevation of less than "
+                + Say.mm(across.get().wayMm())
+                + " helps, since the two lie side by side there. Change how wide or how far out one of them is."
             : "Limit " + failure.limit() + " " + together(failure, ofAngle, conflict, decided);
     return Finding.note(
             FindingKind.LIMIT,

@@ -7,7 +7,6 @@ import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Geometry;
-import org.longlow.constraints.gap.Body;
 import org.longlow.constraints.gap.Contacts;
 import org.longlow.constraints.gap.SideBySide;
 import org.longlow.constraints.solve.Quantity;
@@ -39,6 +38,9 @@ final class GapRows {
   /** Outlines that lie side by side: no move in the elevation is asked of them. */
   private final List<SideBySide.Pair> aside;
 
+  /** The room where one of the bodies is not there, since nobody can be seated so. */
+  private final double nobodyMm;
+
   private final int[] variables;
   private volatile Reading last;
 
@@ -47,12 +49,15 @@ final class GapRows {
       MovingBody second,
       Quantity gap,
       boolean most,
-      List<SideBySide.Pair> aside) {
+      List<SideBySide.Pair> aside,
+      double[] seen) {
     this.first = first;
     this.second = second;
     this.gap = gap;
     this.most = most;
     this.aside = aside;
+    // who sits as drawn may not be thrown off to keep a gap; who does not, keeps none
+    nobodyMm = areThere(first, second, seen) ? Double.NaN : REACH_MM;
     variables =
         Stream.of(first.variables(), second.variables(), gap.variables())
             .flatMapToInt(IntStream::of)
@@ -61,22 +66,31 @@ final class GapRows {
             .toArray();
   }
 
+  private static boolean areThere(MovingBody first, MovingBody second, double[] x) {
+    return first.at(x).body() != null && second.at(x).body() != null;
+  }
+
   /** Returns where the bodies lie side by side with less than this gap, at {@code x}. */
   static List<SideBySide.Pair> aside(
       MovingBody first, MovingBody second, Quantity gap, double[] x) {
-    Body a = first.at(x).body();
-    Body b = second.at(x).body();
-    return a == null || b == null ? List.of() : SideBySide.of(a, b, gap.value(x, null));
+    return areThere(first, second, x)
+        ? SideBySide.of(first.at(x).body(), second.at(x).body(), gap.value(x, null))
+        : List.of();
   }
 
   /**
    * Returns rows that are zero or more while the bodies keep at least this gap.
    *
    * @param aside outlines that lie side by side; what is short across is a row that does not move
+   * @param seen values of all variables where it is seen who can be seated
    */
   static List<Relation> atLeast(
-      MovingBody first, MovingBody second, Quantity gap, List<SideBySide.Pair> aside) {
-    GapRows rows = new GapRows(first, second, gap, false, aside);
+      MovingBody first,
+      MovingBody second,
+      Quantity gap,
+      List<SideBySide.Pair> aside,
+      double[] seen) {
+    GapRows rows = new GapRows(first, second, gap, false, aside, seen);
     List<Relation> relations = new ArrayList<>();
     double most = aside.stream().mapToDouble(SideBySide.Pair::shortMm).max().orElse(0);
     if (most > 0) {
@@ -89,8 +103,8 @@ final class GapRows {
   }
 
   /** Returns a row that is zero or more while the bodies keep at most this gap. */
-  static List<Relation> atMost(MovingBody first, MovingBody second, Quantity gap) {
-    return List.of(new GapRows(first, second, gap, true, List.of()).new Row(0));
+  static List<Relation> atMost(MovingBody first, MovingBody second, Quantity gap, double[] seen) {
+    return List.of(new GapRows(first, second, gap, true, List.of(), seen).new Row(0));
   }
 
   private Reading reading(double[] x) {
@@ -140,6 +154,9 @@ final class GapRows {
     }
 
     double roomMm(int place) {
+      if (contacts == null) {
+        return nobodyMm;
+      }
       return place < count() ? contacts.roomMm(place, gapMm) : REACH_MM;
     }
 
@@ -223,7 +240,7 @@ final class GapRows {
           }
         }
       }
-      return place < reading.count() || !most ? sign * reading.roomMm(place) : -REACH_MM;
+      return sign * reading.roomMm(place);
     }
   }
 }

@@ -117,7 +117,7 @@ final class LimitBuilder {
     limit
         .to()
         .map(unknowns::quantity)
-        .map(q -> GapRows.atMost(first, second, q))
+        .map(q -> GapRows.atMost(first, second, q, drawn))
         .ifPresent(rows -> builder.limit(name + (both ? MOST : ""), rows));
   }
 
@@ -127,7 +127,7 @@ final class LimitBuilder {
     aside.stream()
         .max(Comparator.comparingDouble(SideBySide.Pair::shortMm))
         .ifPresent(pair -> across.put(name, pair));
-    builder.limit(name, GapRows.atLeast(first, second, gap, aside));
+    builder.limit(name, GapRows.atLeast(first, second, gap, aside, drawn));
   }
 
   /** Returns what is short across the machine, by the name of the limit in reports. */

@@ -36,8 +36,8 @@ final class Contradiction {
   private boolean costly;
   private double[] rest;
 
-  /** Where the last set held that could. */
-  private double[] last;
+  /** Where sets held that could. */
+  private final List<double[]> positions = new ArrayList<>();
 
   /**
    * @param work what the search may cost
@@ -72,11 +72,11 @@ final class Contradiction {
         // What holds is found near the start; far away seats turn over, which is no answer.
         asking = asking.withRestarts(0);
       }
-      List<Demand> found = among(group, asked, suspects, all);
+      List<Demand> found = among(suspects, all);
       if (!found.isEmpty() && !costly && work.isWithin(EASY_SHARE) && holdsAfterAll(found)) {
         // A longer search holds what seemed impossible: look again with that.
         asking = longer();
-        found = among(group, asked, suspects, all);
+        found = among(suspects, all);
       }
       if (work.isSpent()) {
         return Optional.empty();
@@ -95,32 +95,42 @@ final class Contradiction {
     return new ArrayList<>(all);
   }
 
-  private List<Demand> among(Group group, Problem asked, List<Demand> suspects, List<Demand> all) {
-    List<Demand> cancelling = cancelling(group, asked);
+  private List<Demand> among(List<Demand> suspects, List<Demand> all) {
+    List<Demand> cancelling = cancelling(all, rest);
     if (!cancelling.isEmpty()) {
       // the last are tried first when it comes to leave some out
       Demand worst = worst(suspects);
       cancelling.sort(Comparator.comparing(d -> d.equals(worst) ? 0 : isCostly(d) ? 2 : 1));
-      return gather(cancelling, all);
+      return gather(cancelling, false, all);
     }
-    return suspects.get(0).isLimit()
-        ? gather(List.of(worst(suspects)), all)
-        : search(suspects, all);
+    if (suspects.get(0).isLimit()) {
+      return gather(List.of(worst(suspects)), false, all);
+    }
+    if (!canHold(suspects)) {
+      return gather(explain(List.of(), false, suspects), true, all);
+    }
+    return canHold(all) ? List.of() : gather(explain(List.of(), false, all), true, all);
   }
 
-  private List<Demand> cancelling(Group group, Problem asked) {
-    Softened soft = costly ? new Softened(group, asked, work) : null;
-    GroupSystem system = soft != null ? soft.system() : new GroupSystem(group, asked);
-    system.charge(work);
-    boolean[] rows = Cancelling.rows(system, rest, settings.tieToleranceMm());
+  /** Those whose slopes cancel at x, where what the demands miss is least; empty if none do. */
+  private List<Demand> cancelling(List<Demand> demands, double[] x) {
+    List<Demand> ties = demands.stream().filter(d -> !d.isLimit()).toList();
+    List<Demand> limits = demands.stream().filter(Demand::isLimit).toList();
+    Problem some = only(demands, List.of());
     Set<Demand> set = new LinkedHashSet<>();
-    for (int i = 0; i < rows.length; i++) {
-      if (rows[i] && i < system.ties) {
-        set.add(new Demand(false, system.group.tieRows()[i][0]));
-      } else if (rows[i] && i < system.rows.count) {
-        set.add(new Demand(true, soft.limitOf(i - system.ties)));
-      } else if (rows[i]) {
-        set.add(new Demand(true, system.group.limitRows()[i - system.rows.count][0]));
+    for (Group group : Group.split(some)) {
+      Softened soft = costly ? new Softened(group, some, work) : null;
+      GroupSystem system = soft != null ? soft.system() : new GroupSystem(group, some);
+      system.charge(work);
+      boolean[] rows = Cancelling.rows(system, x, settings.tieToleranceMm());
+      for (int i = 0; i < rows.length; i++) {
+        if (rows[i] && i < system.ties) {
+          set.add(ties.get(system.group.tieRows()[i][0]));
+        } else if (rows[i] && i < system.rows.count) {
+          set.add(limits.get(soft.limitOf(i - system.ties)));
+        } else if (rows[i]) {
+          set.add(limits.get(system.group.limitRows()[i - system.rows.count][0]));
+        }
       }
     }
     return new ArrayList<>(set);
@@ -133,20 +143,29 @@ final class Contradiction {
   /**
    * Takes in, one after the other, what is off by most where those taken in so far hold, until they
    * cannot; then leaves out what can be spared. Sets that hold are found quickly and those that do
-   * not are slow to give up on, so this asks as few of the latter as can be.
+   * not are slow to give up on, so this asks as few of the latter as can be. A search may give up
+   * on a set that a later one holds: then it goes on from there.
+   *
+   * @param cannot whether the first of them are known not to hold together
    */
-  private List<Demand> gather(List<Demand> suspects, List<Demand> all) {
-    List<Demand> taken = new ArrayList<>(suspects);
-    while (taken.size() <= all.size()) {
-      double[] at = held(taken);
+  private List<Demand> gather(List<Demand> first, boolean cannot, List<Demand> all) {
+    List<Demand> taken = new ArrayList<>(first);
+    boolean refused = cannot;
+    while (!work.isSpent()) {
+      double[] at = refused ? null : held(taken);
       if (at == null) {
-        return spare(taken);
+        taken = spare(taken);
+        at = known(taken);
+        if (at == null) {
+          return taken;
+        }
       }
+      refused = false;
       Demand worst = null;
       double most = settings.tieToleranceMm();
       for (Demand demand : all) {
         double off = taken.contains(demand) ? 0 : offMm(demand, at);
-        if (!(off <= most)) {
+        if (off > most) {
           worst = demand;
           most = off;
         }
@@ -159,24 +178,17 @@ final class Contradiction {
     return List.of();
   }
 
-  /** By how much a demand is off, mm. */
+  /** By how much a demand is off, mm; what gives no number is off by more than any. */
   private double offMm(Demand demand, double[] x) {
+    double off = 0;
     if (demand.isLimit()) {
-      return -problem.limits().get(demand.index()).roomMm(x);
+      off = -problem.limits().get(demand.index()).roomMm(x);
+    } else {
+      for (Relation relation : problem.ties().get(demand.index()).relations()) {
+        off = Math.max(off, Math.abs(relation.evaluate(x, null) * relation.scale()));
+      }
     }
-    double most = 0;
-    for (Relation relation : problem.ties().get(demand.index()).relations()) {
-      double off = Math.abs(relation.evaluate(x, null) * relation.scale());
-      most = off <= most ? most : off;
-    }
-    return most;
-  }
-
-  private List<Demand> search(List<Demand> suspects, List<Demand> all) {
-    if (!suspects.isEmpty() && !canHold(suspects)) {
-      return reduce(suspects);
-    }
-    return canHold(all) ? List.of() : reduce(all);
+    return Double.isNaN(off) ? Double.POSITIVE_INFINITY : off;
   }
 
   private SolverSettings longer() {
@@ -196,10 +208,6 @@ final class Contradiction {
     return demand.isLimit()
         ? problem.limits().get(demand.index()).name()
         : problem.ties().get(demand.index()).name();
-  }
-
-  private List<Demand> reduce(List<Demand> all) {
-    return spare(explain(List.of(), false, all));
   }
 
   /** Leaves out each that can be spared. */
@@ -243,23 +251,44 @@ final class Contradiction {
 
   /** Values where demands hold, or null. */
   private double[] held(List<Demand> demands) {
-    SolveSession session = new SolveSession(only(demands, List.of()), asking, work);
-    double[] at = null;
-    for (double[] from : near()) {
-      at = at != null ? at : session.heldNearby(from);
+    double[] at = known(demands);
+    if (at != null) {
+      return at;
     }
-    at = at != null ? at : session.held(problem.start());
-    last = at != null ? at : last;
-    return at;
+    SolveSession session = new SolveSession(only(demands, List.of()), asking, work);
+    for (double[] from : near()) {
+      SolveReport report = session.holdNearby(from);
+      if (report.status().holds()) {
+        positions.add(report.x());
+        return report.x();
+      }
+    }
+    SolveReport report = session.hold(problem.start());
+    if (report.status().holds()) {
+      positions.add(report.x());
+      return report.x();
+    }
+    return null;
+  }
+
+  /** Values, of those found so far, where demands hold; null if there are none. */
+  private double[] known(List<Demand> demands) {
+    // bodies are looked at only where the rest holds
+    List<Demand> ordered = demands.stream().sorted(Comparator.comparing(this::isCostly)).toList();
+    return positions.stream()
+        .filter(x -> ordered.stream().allMatch(d -> offMm(d, x) <= settings.tieToleranceMm()))
+        .findFirst()
+        .orElse(null);
   }
 
   /** Where to begin, the most promising first: sets that differ by one hold near each other. */
   private List<double[]> near() {
-    double[] start = problem.start();
-    if (last == null) {
-      return costly ? List.of(start) : List.of(start, rest);
+    if (costly) {
+      // the search from the start begins with plain steps
+      return positions.isEmpty() ? List.of() : List.of(positions.get(positions.size() - 1));
     }
-    return costly ? List.of(start, last) : List.of(last, rest);
+    double[] first = positions.isEmpty() ? problem.start() : positions.get(positions.size() - 1);
+    return List.of(first, rest);
   }
 
   private Problem only(List<Demand> demands, List<Wish> wishes) {

@@ -63,17 +63,16 @@ public final class SolveSession {
     return report;
   }
 
-  /** Returns values where ties and limits hold, found from {@code start}, or null. */
-  double[] held(double[] start) {
+  /** Asks only whether ties and limits can hold, from {@code start}, no matter where. */
+  SolveReport hold(double[] start) {
     groups.forEach(BlockSolver::holdAnywhere);
-    SolveReport report = solve(start, start);
-    return report.status().holds() ? report.x() : null;
+    return solve(start, start);
   }
 
-  /** As {@link #held} by plain steps from there alone; they may find nothing. */
-  double[] heldNearby(double[] start) {
+  /** As {@link #hold} by plain steps from there alone; they may find nothing. */
+  SolveReport holdNearby(double[] start) {
     groups.forEach(group -> group.setHasty(true));
-    double[] found = held(start);
+    SolveReport found = hold(start);
     groups.forEach(group -> group.setHasty(false));
     return found;
   }
