@@ -1,6 +1,7 @@
 package org.longlow.constraints.solve;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.SplittableRandom;
 
 /**
@@ -33,12 +34,10 @@ final class Attempts {
   }
 
   /**
-   * Restores with turns kept, then without, then from shaken starts, some of them taking the ties
-   * in one after the other; leaves the best attempt in x.
+   * Goes through tries until one holds; leaves the best in x.
    *
    * @param from values of the group to begin at
    * @param aim a tie holds when it misses by no more, mm
-   * @param first the first attempt: 0 keeps turns, 1 does not, the others shake
    */
   Restoration.End restore(
       double[] x,
@@ -46,8 +45,7 @@ final class Attempts {
       double aim,
       SolverSettings settings,
       boolean withLimits,
-      int first,
-      int last) {
+      List<Try> tries) {
     begin = from;
     aimMm = aim;
     steps = 0;
@@ -55,33 +53,33 @@ final class Attempts {
     double[] bestX = null;
     double best = Double.POSITIVE_INFINITY;
     Restoration.End bestEnd = Restoration.End.STUCK;
-    double extent = 0;
-    for (int attempt = first; attempt <= last && !system.work().isSpent(); attempt++) {
-      if (attempt == 2) {
-        extent = extent(best);
+    double extent = Double.NaN;
+    Try before = null;
+    for (Try way : tries) {
+      if (system.work().isSpent()) {
+        break;
       }
-      if (attempt == 1 && first == 0 && !restoration.wasHeldBack()) {
+      boolean same = before != null && before.keepsTurns() && !restoration.wasHeldBack();
+      before = way;
+      if (same) {
         continue; // without the guard it would go the same way
       }
-      boolean fromBest = (attempt == 2 || attempt == 4) && bestX != null;
-      if (attempt > 0) {
-        system.put(fromBest ? bestX : begin, x);
-      }
-      boolean[] failing = attempt == 4 ? failing(x, best) : null;
-      boolean shake = attempt >= 2 && attempt != 3;
+      boolean fromBest = way.fromBest() && bestX != null;
+      system.put(fromBest ? bestX : begin, x);
+      boolean[] failing = way.ties() == Try.Ties.FAILING_LAST ? failing(x, best) : null;
+      boolean shake = way.shakeShare() > 0;
       if (shake) {
-        shake(x, extent * (fromBest ? 0.05 : 0.2 * (1 + attempt % 5)), attempt);
+        extent = Double.isNaN(extent) ? extent(best) : extent;
+        double share = way.fromBest() && !fromBest ? Try.farShare(way.seed()) : way.shakeShare();
+        shake(x, extent * share, way.seed());
       }
-      if (failing != null) {
-        System.arraycopy(failing, 0, system.tieOn, 0, system.ties);
-        restoration.run(x, aimMm, settings.maxIterations(), false, false);
-        steps += restoration.steps();
-        Arrays.fill(system.tieOn, true);
-      } else if (attempt >= 3 && attempt % 2 == 1) {
-        takeInOneByOne(x, attempt);
+      switch (way.ties()) {
+        case FAILING_LAST -> without(failing, x, settings);
+        case IN_THEIR_ORDER, IN_ANY_ORDER -> takeInOneByOne(x, way);
+        case ALL_AT_ONCE -> {}
       }
       Restoration.End end =
-          restoration.run(x, aimMm, settings.maxIterations(), withLimits, attempt == 0);
+          restoration.run(x, aimMm, settings.maxIterations(), withLimits, way.keepsTurns());
       steps += restoration.steps();
       if (end == Restoration.End.HOLDS) {
         shaken |= shake;
@@ -100,6 +98,14 @@ final class Attempts {
     return bestEnd;
   }
 
+  /** Restores the ties but those that fail. */
+  private void without(boolean[] failing, double[] x, SolverSettings settings) {
+    System.arraycopy(failing, 0, system.tieOn, 0, system.ties);
+    restoration.run(x, aimMm, settings.maxIterations(), false, false);
+    steps += restoration.steps();
+    Arrays.fill(system.tieOn, true);
+  }
+
   /**
    * Rows that are off at x by a share of the whole that counts; the rest may only have stood in the
    * way.
@@ -114,15 +120,12 @@ final class Attempts {
     return off;
   }
 
-  /**
-   * Holds the ties row after row, as if they had been added one at a time: in their order, later in
-   * others.
-   */
-  private void takeInOneByOne(double[] x, int attempt) {
+  /** Holds the ties row after row, as if they had been added one at a time. */
+  private void takeInOneByOne(double[] x, Try way) {
     int[] order = new int[system.ties];
     Arrays.setAll(order, i -> i);
-    if (attempt > 3) {
-      SplittableRandom random = new SplittableRandom(attempt);
+    if (way.ties() == Try.Ties.IN_ANY_ORDER) {
+      SplittableRandom random = new SplittableRandom(way.seed());
       for (int i = order.length - 1; i > 0; i--) {
         int j = random.nextInt(i + 1);
         int kept = order[i];

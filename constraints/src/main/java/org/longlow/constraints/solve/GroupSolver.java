@@ -1,6 +1,7 @@
 package org.longlow.constraints.solve;
 
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * Finds the position of one group: quick Newton steps where they contract, else restoration and
@@ -241,10 +242,11 @@ final class GroupSolver {
   private SolveStatus thorough(
       double[] x, double[] anchorAll, SolverSettings settings, boolean finite) {
     boolean limited = system.limits.count > 0;
-    int first = settings.keepTurns() && system.watch.count() > 0 ? 0 : 1;
-    int last = settings.restarts() + 1;
+    boolean keepTurns = settings.keepTurns() && system.watch.count() > 0;
+    List<Try> plain = Try.plain(keepTurns);
+    List<Try> all = Try.all(keepTurns, settings.restarts());
     Restoration.End end =
-        finite ? restore(x, settings, limited, first, limited ? 1 : last) : Restoration.End.STUCK;
+        finite ? restore(x, settings, limited, limited ? plain : all) : Restoration.End.STUCK;
     if (end != Restoration.End.HOLDS && system.isCostly()) {
       SolveStatus soft = softly(x, anchorAll, settings);
       if (soft != SolveStatus.SOLVED) {
@@ -255,7 +257,7 @@ final class GroupSolver {
       end = restoration.run(x, aimMm, settings.maxIterations(), false, false);
       if (end != Restoration.End.HOLDS) {
         system.put(begin, x);
-        end = restore(x, settings, false, first, last);
+        end = restore(x, settings, false, all);
       }
       if (end == Restoration.End.HOLDS && !meetLimits(x, settings)) {
         return system.work().isSpent() ? SolveStatus.NOT_DECIDED : SolveStatus.LIMIT_FAILS;
@@ -298,8 +300,8 @@ final class GroupSolver {
     iterations += descent.steps();
     if (!met && !system.work().isSpent()) {
       double[] least = system.take(x);
-      int last = settings.restarts() / LIMIT_SHARE + 1;
-      met = restore(x, settings, true, 2, last) == Restoration.End.HOLDS;
+      List<Try> shaken = Try.shaken(settings.restarts() / LIMIT_SHARE);
+      met = restore(x, settings, true, shaken) == Restoration.End.HOLDS;
       if (!met) {
         system.put(least, x);
       }
@@ -309,8 +311,8 @@ final class GroupSolver {
 
   /** As {@link Attempts#restore} from the beginning. */
   private Restoration.End restore(
-      double[] x, SolverSettings settings, boolean withLimits, int first, int last) {
-    Restoration.End end = attempts.restore(x, begin, aimMm, settings, withLimits, first, last);
+      double[] x, SolverSettings settings, boolean withLimits, List<Try> tries) {
+    Restoration.End end = attempts.restore(x, begin, aimMm, settings, withLimits, tries);
     iterations += attempts.steps();
     shaken |= attempts.wasShaken();
     return end;
