@@ -24,8 +24,8 @@ final class Agree {
     reset();
   }
 
-  double state(int i) {
-    return x[i];
+  double[] state() {
+    return x.clone();
   }
 
   /** Goes on from another state, where the inverse of the change's slope is known. */

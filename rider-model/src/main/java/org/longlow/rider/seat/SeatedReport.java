@@ -25,32 +25,40 @@ final class SeatedReport {
   private SeatedReport() {}
 
   static SeatOutcome of(Settling s) {
-    if (s.panOutline() == null) {
+    if (s.at().panOutline() == null) {
       return new SeatOutcome.Unseatable(
           "The person's seat bones miss the pan: the hip lies off its board. Move pan or back, or make"
               + " the pan longer.");
     }
-    if (!(s.load().panNormalN() > 0)) {
+    if (!(s.pressing().load().panNormalN() > 0)) {
       return new SeatOutcome.Unseatable(
           "The pan carries no weight in this position: raise the back or level the pan.");
     }
     HeadTarget head =
-        s.leaning ? new HeadTarget.OnRest(s.restSurface(), s.restNormal()) : new HeadTarget.Gaze();
+        s.fit().leaning()
+            ? new HeadTarget.OnRest(s.at().restSurface(), s.fit().restNormal())
+            : new HeadTarget.Gaze();
     PoseResult pose =
         PoseSolver.solve(
-            s.body, s.hip(), s.recline(), head, s.seat.foot(), s.seat.hand(), s.seat.width());
-    double gap = s.leaning ? 0 : s.headGapMm();
+            s.fit().body(),
+            s.at().hip(),
+            s.at().recline(),
+            head,
+            s.fit().seat().foot(),
+            s.fit().seat().hand(),
+            s.fit().seat().width());
+    double gap = s.fit().leaning() ? 0 : s.at().headGapMm();
     return new SeatOutcome.Seated(
         pose,
-        s.hip(),
-        s.recline(),
+        s.at().hip(),
+        s.at().recline(),
         pan(s),
         back(s),
-        s.leaning ? Optional.of(headRest(s)) : Optional.empty(),
-        s.leaning,
+        s.fit().leaning() ? Optional.of(headRest(s)) : Optional.empty(),
+        s.fit().leaning(),
         gap,
-        s.load(),
-        s.load().held(),
+        s.pressing().load(),
+        s.pressing().load().held(),
         s.rounds(),
         s.settled(),
         notes(s, pose, gap));
@@ -58,7 +66,7 @@ final class SeatedReport {
 
   private static List<String> notes(Settling s, PoseResult pose, double gap) {
     List<String> notes = new ArrayList<>();
-    if (s.panStation() < -Outline.BUTTOCK_REAR_MM - 60) {
+    if (s.at().panStation() < -Outline.BUTTOCK_REAR_MM - 60) {
       notes.add("The buttocks reach behind the pan: part of them hangs free.");
     }
     double dip = thighDipMm(s, pose);
@@ -70,9 +78,9 @@ final class SeatedReport {
                   + " pan, lower its front or raise the feet.",
               dip));
     }
-    if (!s.leansBack()) {
+    if (!s.at().leansBack()) {
       notes.add(
-          s.recline() <= 0
+          s.at().recline() <= 0
               ? "The back leans forward or stands upright: it carries nothing."
               : "The back board does not reach the torso: it carries nothing.");
     }
@@ -103,17 +111,17 @@ final class SeatedReport {
     if (!s.settled()) {
       notes.add("Posture and sink did not agree in " + s.rounds() + " rounds; figures are rough.");
     }
-    notes.addAll(s.seat.pan().foam().warnings());
-    notes.addAll(s.seat.back().foam().warnings());
+    notes.addAll(s.fit().seat().pan().foam().warnings());
+    notes.addAll(s.fit().seat().back().foam().warnings());
     return notes;
   }
 
   /** How far the pan's front edge, its foam squeezed to a third, stands into the thigh, mm. */
   private static double thighDipMm(Settling s, PoseResult pose) {
-    Cushion pan = s.seat.pan();
+    Cushion pan = s.fit().seat().pan();
     PointMm edge =
-        pan.to().plus(s.panAlong.left().times(pan.foam().thicknessMm() * SQUEEZED_SHARE));
-    PointMm hip = s.hip();
+        pan.to().plus(s.fit().panAlong().left().times(pan.foam().thicknessMm() * SQUEEZED_SHARE));
+    PointMm hip = s.at().hip();
     PointMm toKnee = pose.posture().knee().minus(hip);
     double seen = toKnee.length();
     PointMm thigh = toKnee.times(1 / Math.max(seen, 1));
@@ -122,19 +130,24 @@ final class SeatedReport {
       return 0;
     }
     double share = along / seen;
-    double underside = s.body.hipAboveSeatMm() - Outline.THIGH_GAP_MM;
-    double knee = s.body.measures().get("lowerthighcircumference") / (2 * Math.PI);
+    double underside = s.fit().body().hipAboveSeatMm() - Outline.THIGH_GAP_MM;
+    double knee = s.fit().body().measures().get("lowerthighcircumference") / (2 * Math.PI);
     double flesh = underside + share * (knee - underside);
     return flesh + thigh.cross(edge.minus(hip));
   }
 
   private static CushionLoad pan(Settling s) {
-    Contact safe = s.panSafe();
-    Contact best = s.panBest();
-    PointMm centre = s.seat.pan().from().plus(s.panAlong.times(s.panStation() + best.centreMm()));
+    Contact safe = s.pressing().panSafe(s.at());
+    Contact best = s.pressing().panBest(s.at());
+    PointMm centre =
+        s.fit()
+            .seat()
+            .pan()
+            .from()
+            .plus(s.fit().panAlong().times(s.at().panStation() + best.centreMm()));
     return new CushionLoad(
-        s.load().panNormalN(),
-        s.load().panShearN(),
+        s.pressing().load().panNormalN(),
+        s.pressing().load().panShearN(),
         best.sinkMm(),
         safe.sinkMm(),
         safe.remainingMm(),
@@ -143,21 +156,22 @@ final class SeatedReport {
         best.areaCm2(),
         centre,
         safe.stack(),
-        s.seat.pan().foam().holdsBump(Math.min(safe.peakKPa(), MOST_KPA)),
-        worn(s.seat.pan().foam(), s.panWorn()));
+        s.fit().seat().pan().foam().holdsBump(Math.min(safe.peakKPa(), MOST_KPA)),
+        worn(s.fit().seat().pan().foam(), s.pressing().panWorn(s.at())));
   }
 
   private static CushionLoad back(Settling s) {
-    FoamStack foam = s.seat.back().foam();
-    BackContact torso = s.torso();
-    double area = torso.lengthMm() * s.backWidthM * 10;
+    FoamStack foam = s.fit().seat().back().foam();
+    BackContact torso = s.pressing().torso();
+    double area = torso.lengthMm() * s.fit().backWidthM() * 10;
     double peak = peakKPa(torso);
-    double force = s.leansBack() ? s.load().backN() : 0;
+    double force = s.at().leansBack() ? s.pressing().load().backN() : 0;
     double sink = sinkMm(torso, foam, force);
     FoamStack old = foam.worn();
-    BackContact later = s.torsoIn(old);
+    BackContact later = s.pressing().torsoIn(old, s.at());
     double laterPeak = peakKPa(later);
-    PointMm centre = s.seat.back().from().plus(s.backAlong.times(s.backCentreStation()));
+    PointMm centre =
+        s.fit().seat().back().from().plus(s.fit().backAlong().times(s.at().backCentreStation()));
     return new CushionLoad(
         force,
         0,
@@ -192,11 +206,11 @@ final class SeatedReport {
   }
 
   private static CushionLoad headRest(Settling s) {
-    Cushion rest = s.seat.headRest();
-    Contact c = s.head();
-    PointMm centre = rest.from().plus(rest.along().times(s.headStation(s.headPitch())));
+    Cushion rest = s.fit().seat().headRest();
+    Contact c = s.pressing().head(s.at());
+    PointMm centre = rest.from().plus(rest.along().times(s.at().headStation(s.at().headPitch())));
     return new CushionLoad(
-        s.load().headRestN(),
+        s.pressing().load().headRestN(),
         0,
         c.sinkMm(),
         c.sinkMm(),
@@ -207,6 +221,6 @@ final class SeatedReport {
         centre,
         c.stack(),
         rest.foam().holdsBump(Math.min(c.peakKPa(), MOST_KPA)),
-        worn(rest.foam(), s.headWorn()));
+        worn(rest.foam(), s.pressing().headWorn(s.at())));
   }
 }

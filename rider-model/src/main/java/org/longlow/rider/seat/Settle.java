@@ -68,13 +68,13 @@ public final class Settle {
     if (leaning == null) {
       return run.apply(false);
     }
-    double pitch = leaning.headPitch();
-    boolean bends = leaning.recline() - pitch > MOST_FLEXION;
+    double pitch = leaning.at().headPitch();
+    boolean bends = leaning.at().recline() - pitch > MOST_FLEXION;
     if (pitch <= ComfortBands.HEAD_HIGH && !bends) {
       return leaning;
     }
     Settling free = run.apply(false);
-    return free.headGapMm() < 0 && !bends ? leaning : free;
+    return free.at().headGapMm() < 0 && !bends ? leaning : free;
   }
 
   /** Returns what is wrong with a seat, or null. */

@@ -55,9 +55,12 @@ public final class SettledNearby {
   }
 
   private static TrunkPose pose(Settling at) {
-    double pitch = at.leaning ? at.headPitch() : Double.NaN;
+    Seating there = at.at();
+    double pitch = at.fit().leaning() ? there.headPitch() : Double.NaN;
     return new TrunkPose(
-        at.hip(), at.recline(), Double.isNaN(pitch) ? HeadSolver.gazePitch(at.recline()) : pitch);
+        there.hip(),
+        there.recline(),
+        Double.isNaN(pitch) ? HeadSolver.gazePitch(there.recline()) : pitch);
   }
 
   /**
@@ -82,7 +85,7 @@ public final class SettledNearby {
   private double[] changeBeside(int sink, double by) {
     double[] beside = state.clone();
     beside[sink] += by;
-    return new Settling(settled, settled.seat).changeAt(beside);
+    return new Settling(settled, settled.fit().seat()).changeAt(beside);
   }
 
   private static double[][] inverse(double[][] slope) {
