@@ -132,7 +132,10 @@ final class GroupSolver {
     if (finite) {
       system.rows.equilibrate(system.ties);
       system.limits.equilibrate(system.limits.count);
-      if (!anywhere && (quick(x, settings) || (!hasty && onward(x, settings)))) {
+      if (!anywhere
+          && ((system.hasFewWishes() && wishing(x, settings))
+              || quick(x, settings)
+              || (!hasty && onward(x, settings)))) {
         return SolveStatus.SOLVED;
       }
       if (heldAtTheEnd) {
@@ -164,6 +167,48 @@ final class GroupSolver {
    */
   static double nearnessMm(SolverSettings asked, double largest) {
     return Math.max(asked.nearnessMm(), NEARNESS_SHARE * largest);
+  }
+
+  /** Quick steps to the wishes first and near the anchor then; where that fails, x is as it was. */
+  private boolean wishing(double[] x, SolverSettings settings) {
+    int[] variables = system.group.variables();
+    double before = Double.POSITIVE_INFINITY;
+    boolean contracts = true;
+    double slowest = 0;
+    for (int k = 0; k < QUICK_STEPS && contracts; k++) {
+      iterations++;
+      for (int j = 0; j < system.n; j++) {
+        target[j] = anchor[j] - x[variables[j]] / system.rows.scaleOf(j);
+      }
+      if (!system.wishingStep(target, k > 0)) {
+        break;
+      }
+      double longest = 0;
+      for (int j = 0; j < system.n; j++) {
+        longest = Math.max(longest, Math.abs(system.step[j]));
+        x[variables[j]] += system.step[j] * system.rows.scaleOf(j);
+      }
+      contracts = longest <= QUICK_CONTRACTION * before;
+      // what is left to go after this step, if it shrinks as it did when it shrank least
+      slowest = k == 0 ? 0 : Math.max(slowest, longest / before);
+      double left = contracts && k > 1 ? longest * slowest : longest;
+      before = longest;
+      if (!(system.rows.evaluate(x) & system.limits.evaluate(x))) {
+        break;
+      }
+      // rounding alone may keep the steps from shrinking further
+      double arrived = (contracts ? 1 : ROUNDING) * settings.nearnessMm();
+      if (left <= arrived && restoration.holds(aimMm, true)) {
+        if (!system.watch.turned(bendAtBegin, bendsNow(x))) {
+          return true;
+        }
+        break;
+      }
+    }
+    system.put(begin, x);
+    system.rows.evaluate(x);
+    system.limits.evaluate(x);
+    return false;
   }
 
   private boolean quick(double[] x, SolverSettings settings) {

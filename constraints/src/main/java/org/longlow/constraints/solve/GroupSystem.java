@@ -54,6 +54,8 @@ final class GroupSystem {
   /** Made when first needed: a group solved by its blocks may never need it. */
   private NormalFactor factor;
 
+  private WishStep wishStep;
+
   private final double[] compliance;
   private final double[] right;
   private final double[] push;
@@ -287,6 +289,43 @@ final class GroupSystem {
         lambda[i] += pushAnswer[i];
       }
     }
+  }
+
+  /** Whether there are wishes, and few enough to be met outright. */
+  boolean hasFewWishes() {
+    return hasWishes() && wishWeight.length <= WishStep.FEW && !costlyWishes;
+  }
+
+  /**
+   * As {@link #nearingStep}, and the wishes come first. Leaves p in {@link #step}.
+   *
+   * @return false where p would break a limit
+   */
+  boolean wishingStep(double[] target, boolean shift) {
+    factor(0, false);
+    for (int i = 0; i < rows.count; i++) {
+      targetDot[i] = rows.dot(i, target);
+      double load = shift && i < ties ? compliance[i] * lambda[i] : 0;
+      right[i] = i < ties ? rows.value[i] + targetDot[i] + load : 0;
+    }
+    factor.solve(right, lambda);
+    System.arraycopy(target, 0, step, 0, n);
+    for (int i = 0; i < ties; i++) {
+      rows.addRow(i, -lambda[i], step);
+    }
+    if (wishStep == null) {
+      wishStep = new WishStep(this);
+    }
+    // ties give a little in the factor, and that must not be taken for a way
+    refine();
+    wishStep.bend();
+    refine();
+    for (int i = 0; i < limits.count; i++) {
+      if (limits.value[i] + limits.dot(i, step) < 0) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /**

@@ -63,6 +63,45 @@ class DragTest {
     }
   }
 
+  /**
+   * A pin near the hinge swings all of a long frame: staying near, eighteen metres away, must not
+   * hold it back, nor cost a round of work for every bit of the way.
+   */
+  @Test
+  void aPinOfALongFrameReachesItsPlaceInFewSteps() {
+    Problem.Builder b = Problem.builder();
+    Pt hinge = b.fixedPin("hinge", 0, 0);
+    Pt lower = hinge;
+    Pt upper = b.pin("upper 0", 0, 200);
+    Pt held = upper;
+    b.tie("post 0", Relations.distance(lower, upper, 200));
+    for (int k = 1; k <= 60; k++) {
+      Pt lowerNext = b.pin("lower " + k, 300 * k, 0);
+      Pt upperNext = b.pin("upper " + k, 300 * k, 200);
+      b.tie("rail " + k, Relations.distance(lower, lowerNext, 300));
+      b.tie("brace " + k, Relations.distance(upper, lowerNext, Math.hypot(300, 200)));
+      b.tie("post " + k, Relations.distance(lowerNext, upperNext, 200));
+      b.tie("top " + k, Relations.distance(upper, upperNext, 300));
+      lower = lowerNext;
+      upper = upperNext;
+    }
+    Problem problem = b.build();
+    int x = held.x().variables()[0];
+    int z = held.z().variables()[0];
+    int far = lower.x().variables()[0];
+    DragSession drag = Solver.drag(problem, problem.start(), SolverSettings.DEFAULT, x, z);
+    for (int k = 1; k <= 20; k++) {
+      double turn = Math.toRadians(0.3 * k);
+      double radius = 200 + 10 * Math.sin(k);
+      SolveReport report = drag.moveTo(-radius * Math.sin(turn), radius * Math.cos(turn));
+      holds(problem, report);
+      assertThat(report.x()[x]).isCloseTo(-200 * Math.sin(turn), offset(SOLVER_MM));
+      assertThat(report.x()[z]).isCloseTo(200 * Math.cos(turn), offset(SOLVER_MM));
+      assertThat(report.x()[far]).isCloseTo(18_000 * Math.cos(turn), offset(NEAREST_MM));
+      assertThat(report.iterations()).isLessThanOrEqualTo(8);
+    }
+  }
+
   @Test
   void limitIsSlidAlong() {
     Problem.Builder b = Problem.builder();

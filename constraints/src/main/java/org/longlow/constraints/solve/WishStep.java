@@ -1,0 +1,104 @@
+package org.longlow.constraints.solve;
+
+import org.ejml.data.DMatrixRMaj;
+import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
+import org.ejml.interfaces.linsol.LinearSolverDense;
+
+/**
+ * The step that comes nearest to a few wishes within the ties and otherwise to a target, wishes
+ * first: nothing is traded between the two.
+ *
+ * <p>As a soft row a wish counts a stated amount more than staying near; where one pin moves a long
+ * machine that is not enough, and it creeps up in many rounds. Here the slopes of the wishes, less
+ * what ties hold of them, span the few ways in which wishes can be met at all, and the least
+ * squares over those are solved outright.
+ */
+final class WishStep {
+  /** So many wishes are few. */
+  static final int FEW = 8;
+
+  /** A slope of which ties leave a smaller share of its length is held by them. */
+  private static final double HELD = 1e-5;
+
+  private final GroupSystem system;
+  private final double[][] ways;
+  private final double[] rest;
+
+  WishStep(GroupSystem system) {
+    this.system = system;
+    ways = new double[system.rows.count - system.ties][system.n];
+    rest = new double[system.n];
+  }
+
+  /**
+   * Bends the step of the system, which meets the ties and no wish, to the wishes. The Jacobian is
+   * at hand and the ties alone are factored.
+   */
+  void bend() {
+    RowSet rows = system.rows;
+    int wishes = rows.count - system.ties;
+    int free = 0;
+    for (int i = 0; i < wishes; i++) {
+      java.util.Arrays.fill(rest, 0);
+      rows.addRow(system.ties + i, 1, rest);
+      system.project(rest, rest);
+      system.project(rest, ways[free]);
+      if (isNew(free, Math.sqrt(rows.square[system.ties + i]))) {
+        free++;
+      }
+    }
+    if (free == 0) {
+      return;
+    }
+    DMatrixRMaj slopes = new DMatrixRMaj(wishes, free);
+    DMatrixRMaj missed = new DMatrixRMaj(wishes, 1);
+    for (int i = 0; i < wishes; i++) {
+      int row = system.ties + i;
+      double weight = Math.sqrt(system.wishWeight[i]);
+      missed.set(i, 0, -weight * (rows.value[row] + rows.dot(row, system.step)));
+      for (int k = 0; k < free; k++) {
+        slopes.set(i, k, weight * rows.dot(row, ways[k]));
+      }
+    }
+    DMatrixRMaj along = new DMatrixRMaj(free, 1);
+    LinearSolverDense<DMatrixRMaj> solver = LinearSolverFactory_DDRM.leastSquares(wishes, free);
+    if (solver.setA(slopes)) {
+      solver.solve(missed, along);
+      for (int k = 0; k < free; k++) {
+        add(along.get(k, 0), ways[k], system.step);
+      }
+    }
+  }
+
+  /** Makes a way square to those before it and of length 1; false where little of it is left. */
+  private boolean isNew(int way, double whole) {
+    double[] v = ways[way];
+    for (int round = 0; round < 2; round++) { // twice is enough (W. Kahan)
+      for (int k = 0; k < way; k++) {
+        add(-dot(ways[k], v), ways[k], v);
+      }
+    }
+    double length = Math.sqrt(dot(v, v));
+    if (!(length > HELD * whole)) {
+      return false;
+    }
+    for (int j = 0; j < v.length; j++) {
+      v[j] /= length;
+    }
+    return true;
+  }
+
+  private static void add(double factor, double[] v, double[] to) {
+    for (int j = 0; j < v.length; j++) {
+      to[j] += factor * v[j];
+    }
+  }
+
+  private static double dot(double[] a, double[] b) {
+    double sum = 0;
+    for (int j = 0; j < a.length; j++) {
+      sum += a[j] * b[j];
+    }
+    return sum;
+  }
+}
