@@ -316,8 +316,8 @@ final class GroupSystem {
     if (wishStep == null) {
       wishStep = new WishStep(this);
     }
-    // ties give a little in the factor, and that must not be taken for a way
     refine();
+    wishStep.look();
     wishStep.bend();
     refine();
     for (int i = 0; i < limits.count; i++) {

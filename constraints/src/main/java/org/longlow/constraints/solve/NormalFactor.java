@@ -13,7 +13,7 @@ import java.util.Arrays;
 final class NormalFactor {
   private final int n;
   private final RowSet rows;
-  private final int[] order;
+  final int[] order;
 
   /**
    * Lower triangle of the permuted matrix by rows: columns, and for each entry a run of pairs of

@@ -1,5 +1,6 @@
 package org.longlow.constraints.solve;
 
+import java.util.Arrays;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
 import org.ejml.interfaces.linsol.LinearSolverDense;
@@ -23,6 +24,7 @@ final class WishStep {
   private final GroupSystem system;
   private final double[][] ways;
   private final double[] rest;
+  private int free;
 
   WishStep(GroupSystem system) {
     this.system = system;
@@ -30,23 +32,28 @@ final class WishStep {
     rest = new double[system.n];
   }
 
-  /**
-   * Bends the step of the system, which meets the ties and no wish, to the wishes. The Jacobian is
-   * at hand and the ties alone are factored.
-   */
-  void bend() {
+  /** Finds the ways in which wishes can be met. The Jacobian is at hand, the ties are factored. */
+  void look() {
     RowSet rows = system.rows;
-    int wishes = rows.count - system.ties;
-    int free = 0;
-    for (int i = 0; i < wishes; i++) {
-      java.util.Arrays.fill(rest, 0);
-      rows.addRow(system.ties + i, 1, rest);
-      system.project(rest, rest);
+    free = 0;
+    for (int row = system.ties; row < rows.count; row++) {
+      Arrays.fill(rest, 0);
+      rows.addRow(row, 1, rest);
       system.project(rest, ways[free]);
-      if (isNew(free, Math.sqrt(rows.square[system.ties + i]))) {
+      if (isNew(free, Math.sqrt(rows.square[row]))) {
         free++;
       }
     }
+    for (int k = 0; k < free; k++) {
+      // ties give a little in the factor, and that must not be taken for a way
+      system.project(ways[k], ways[k]);
+    }
+  }
+
+  /** Bends the step of the system, which meets the ties and no wish, to the wishes. */
+  void bend() {
+    RowSet rows = system.rows;
+    int wishes = rows.count - system.ties;
     if (free == 0) {
       return;
     }
