@@ -209,7 +209,7 @@ final class Gauge {
     }
     sitting
         .seated()
-        .filter(s -> s.headGapMm() > 0 && s.reclineRad() > HEAD_REST_RAD)
+        .filter(s -> s.headGapMm() > 0 && s.wantsHeadRest())
         .ifPresent(
             s ->
                 readings.add(
@@ -219,9 +219,6 @@ final class Gauge {
                         Reading.Kind.HEAD,
                         -s.headGapMm())));
   }
-
-  /** Leaning back more than this wants a head rest, as the findings have it. */
-  private static final double HEAD_REST_RAD = Math.toRadians(30);
 
   /**
    * The nearest road seen jumps to nowhere when the sight line comes level, so the search looks at
