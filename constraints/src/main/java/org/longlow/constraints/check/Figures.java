@@ -26,6 +26,11 @@ public record Figures(double value, double limit, double margin, FigureUnit unit
     return new Figures(value, limit, limit - value, unit);
   }
 
+  /** Returns a value held between two limits, by the one with less to spare. */
+  static Figures within(double value, double least, double most, FigureUnit unit) {
+    return value - least <= most - value ? atLeast(value, least, unit) : atMost(value, most, unit);
+  }
+
   /** Returns a value that is held against nothing. */
   public static Figures only(double value, FigureUnit unit) {
     return new Figures(value, Double.NaN, Double.NaN, unit);

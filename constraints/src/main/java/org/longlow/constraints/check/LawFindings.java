@@ -11,15 +11,11 @@ import java.util.Set;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.check.Ruling.Outcome;
-import org.longlow.constraints.law.LampColour;
+import org.longlow.constraints.law.Asked;
 import org.longlow.constraints.law.LampItem;
-import org.longlow.constraints.law.LampRow;
 import org.longlow.constraints.law.LawTables;
-import org.longlow.constraints.law.MachineRules;
-import org.longlow.constraints.law.NotCovered;
+import org.longlow.constraints.law.Row;
 import org.longlow.constraints.law.RuleSet;
-import org.longlow.constraints.law.SpacingRow;
-import org.longlow.constraints.law.StateLimit;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Stance;
@@ -58,7 +54,10 @@ final class LawFindings {
     Standing standing = unladen.get();
     List<LampItem> lamps = lamps(layout, standing);
     List<Ruling> rulings = new ArrayList<>(lampRulings(inForce, lamps, rearmostXMm(standing)));
-    rulings.addAll(MachineRulings.of(inForce, layout, sittings, standing, standings));
+    MachineRulings machine = new MachineRulings(layout, sittings, standing, standings);
+    for (Row row : rows(inForce, Asked.About.MACHINE)) {
+      rulings.addAll(machine.of(row));
+    }
     Map<String, PointMm> places = new LinkedHashMap<>();
     layout
         .parts()
@@ -85,54 +84,37 @@ final class LawFindings {
    */
   static List<Ruling> lampRulings(Set<RuleSet> inForce, List<LampItem> lamps, double rearmostXMm) {
     List<Ruling> rulings = new ArrayList<>();
-    for (LampRow row : LawTables.lamps()) {
-      if (inForce.contains(row.rules())) {
-        rulings.addAll(LampRulings.of(row, lamps));
-      }
+    for (Row row : rows(inForce, Asked.About.LAMP)) {
+      rulings.addAll(LampRulings.of(row, lamps));
     }
-    for (SpacingRow row : LawTables.spacing()) {
-      if (inForce.contains(row.rules())) {
-        rulings.addAll(SpacingRulings.of(row, lamps, rearmostXMm));
-      }
-    }
-    if (inForce.contains(RuleSet.US_FEDERAL)) {
-      LawTables.states().forEach(limit -> rulings.addAll(state(limit, lamps)));
+    for (Row row : rows(inForce, Asked.About.SPACING)) {
+      rulings.addAll(SpacingRulings.of(row, lamps, rearmostXMm));
     }
     inForce.forEach(rules -> rulings.addAll(unlisted(rules, lamps)));
-    LawTables.notCovered().stream()
-        .filter(none -> inForce.contains(none.rules()))
-        .forEach(none -> rulings.add(notCovered(none)));
-    MachineRules.notCovered().stream()
-        .filter(none -> inForce.contains(none.rules()))
-        .forEach(none -> rulings.add(notCovered(none)));
     return rulings;
   }
 
-  private static Ruling notCovered(NotCovered none) {
-    return Ruling.said(
-        none.rules(),
-        About.thing(none.name().replace('-', ' '), "not-covered", none.name()),
-        Outcome.CARE,
-        "Not covered: " + none.text(),
-        List.of(none.source()));
+  private static List<Row> rows(Set<RuleSet> inForce, Asked.About about) {
+    return LawTables.rows().stream()
+        .filter(row -> inForce.contains(row.rules()) && row.asked().about() == about)
+        .toList();
   }
 
   /** A lamp that is given and that no row speaks of is named, not passed over. */
   private static List<Ruling> unlisted(RuleSet rules, List<LampItem> lamps) {
     Set<Part.LampKind> kinds = EnumSet.noneOf(Part.LampKind.class);
     lamps.forEach(l -> kinds.add(l.kind()));
-    LawTables.lamps().stream()
-        .filter(row -> row.rules() == rules)
-        .forEach(row -> kinds.remove(row.kind()));
+    rows(Set.of(rules), Asked.About.LAMP).forEach(row -> kinds.remove(row.kind()));
     List<Ruling> rulings = new ArrayList<>();
     for (Part.LampKind kind : kinds) {
       List<String> parts = LampRulings.parts(lamps.stream().filter(l -> l.kind() == kind).toList());
-      String words = LampRow.words(kind);
+      String words = Row.words(kind);
       rulings.add(
-          Ruling.said(
+          new Ruling(
               rules,
               lamps(parts).named("not-covered", words.replace(' ', '-')),
               Outcome.CARE,
+              Figures.NONE,
               "Not covered: "
                   + words
                   + " ("
@@ -146,38 +128,6 @@ final class LawFindings {
   /** Returns lamps by their parts. */
   static About lamps(List<String> parts) {
     return new About(String.join(", ", parts), parts, Optional.empty(), List.of());
-  }
-
-  private static List<Ruling> state(StateLimit limit, List<LampItem> lamps) {
-    List<Ruling> rulings = new ArrayList<>();
-    for (LampItem lamp : lamps) {
-      if (lamp.kind() != limit.kind() || lamp.other()) {
-        continue;
-      }
-      Figures low = Figures.atLeast(lamp.zMm(), limit.leastMm(), FigureUnit.MM);
-      Figures high = Figures.atMost(lamp.zMm(), limit.mostMm(), FigureUnit.MM);
-      Figures figures = low.margin() <= high.margin() ? low : high;
-      rulings.add(
-          new Ruling(
-              RuleSet.US_FEDERAL,
-              About.parts(lamp.part())
-                  .named(
-                      LampRow.words(limit.kind()).replace(' ', '-'),
-                      "state-height",
-                      limit.state(),
-                      lamp.part()),
-              figures.inside() ? Outcome.INSIDE : Outcome.CARE,
-              figures,
-              Say.format(
-                  "%s: states may differ; %s asks %s to %s to the centre, and it is at %s",
-                  lamp.part(),
-                  limit.state(),
-                  Say.mm(limit.leastMm()),
-                  Say.mm(limit.mostMm()),
-                  Say.mm(lamp.zMm())),
-              List.of(limit.source())));
-    }
-    return rulings;
   }
 
   private static List<LampItem> lamps(Layout layout, Standing standing) {
@@ -201,7 +151,7 @@ final class LawFindings {
         lamp.name(),
         false,
         lamp.type(),
-        colour(lamp.colour()),
+        lamp.colour(),
         at.x() > standing.ground().wheelbaseMm() / 2,
         at.x(),
         places.value(lamp.y()),
@@ -209,16 +159,6 @@ final class LawFindings {
         places.value(lamp.halfWidth()),
         places.value(lamp.halfHeight()),
         lamp.base().steered());
-  }
-
-  private static LampColour colour(String word) {
-    return Arrays.stream(LampColour.values())
-        .filter(colour -> colour.word().equals(word))
-        .findFirst()
-        .orElseThrow(
-            () ->
-                new IllegalArgumentException(
-                    "lamp colour " + word + "; allowed are white, amber, red"));
   }
 
   private static double rearmostXMm(Standing standing) {

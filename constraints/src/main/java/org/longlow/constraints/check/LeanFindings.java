@@ -19,6 +19,7 @@ import org.longlow.constraints.stand.Rider;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Turning;
 import org.longlow.constraints.stand.Wheels;
+import org.longlow.rider.geom.Bracket;
 import org.longlow.rider.geom.PointMm;
 
 /**
@@ -239,26 +240,11 @@ final class LeanFindings {
     return null;
   }
 
-  /** Clear at {@code low}, not at {@code high}; secant steps kept inside the bracket. */
+  /** The lean at which a thing touches that is clear at {@code low} and not at {@code high}. */
   private static double crossing(
       Thing thing, boolean left, Turning turning, double low, double high) {
-    double a = low;
-    double b = high;
-    double fa = lowest(thing, left, turning, turning.at(a)).heightMm();
-    double fb = lowest(thing, left, turning, turning.at(b)).heightMm();
-    for (int i = 0; i < 60 && b - a > FOUND_RAD; i++) {
-      double c = i % 3 == 2 || !(fa > fb) ? (a + b) / 2 : (a * fb - b * fa) / (fb - fa);
-      double inside = Math.min(b - FOUND_RAD / 4, Math.max(a + FOUND_RAD / 4, c));
-      double f = lowest(thing, left, turning, turning.at(inside)).heightMm();
-      if (f > 0) {
-        a = inside;
-        fa = f;
-      } else {
-        b = inside;
-        fb = f;
-      }
-    }
-    return b;
+    return Bracket.root(
+        roll -> lowest(thing, left, turning, turning.at(roll)).heightMm(), low, high, FOUND_RAD);
   }
 
   /** The point of a thing that is lowest over the road, in the axes of the frame. */

@@ -5,10 +5,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.longlow.constraints.check.Ruling.Outcome;
-import org.longlow.constraints.law.MachineRules;
-import org.longlow.constraints.law.RuleSet;
+import org.longlow.constraints.law.Asked;
+import org.longlow.constraints.law.Row;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Part;
@@ -25,182 +24,159 @@ import org.longlow.rider.seat.SeatOutcome;
  */
 final class MachineRulings {
 
-  private MachineRulings() {}
+  private final Layout layout;
+  private final List<Sitting> sittings;
+  private final Standing unladen;
+  private final List<Standing> standings;
 
   /**
-   * Returns what the rules in force say.
-   *
    * @param unladen the machine with nobody on it
    * @param standings all stances, for the seat under its rider
    */
-  static List<Ruling> of(
-      Set<RuleSet> inForce,
-      Layout layout,
-      List<Sitting> sittings,
-      Standing unladen,
-      List<Standing> standings) {
-    List<Ruling> rulings = new ArrayList<>();
-    if (inForce.contains(RuleSet.US_FEDERAL)) {
-      footRests(layout, rulings);
-      usStand(layout, unladen, rulings);
-      rulings.add(
-          Ruling.said(
-              RuleSet.US_FEDERAL,
-              About.thing("mirrors", "mirror"),
-              Outcome.CARE,
-              "Not covered: mirrors are not in a layout; at least one is asked, 8064.5 mm2 flat or"
-                  + " 6451.6 mm2 convex, its centre 279 mm out",
-              List.of(MachineRules.US_MIRRORS)));
-      rulings.add(handlebar(sittings, unladen, standings));
-    }
-    if (inForce.contains(RuleSet.UK)) {
-      ukStand(layout, rulings);
-      rulings.add(
-          Ruling.said(
-              RuleSet.UK,
-              About.thing("mirrors", "mirror"),
-              Outcome.NOT_APPLICABLE,
-              "Mirrors are not asked on two wheels",
-              List.of(MachineRules.UK_MIRRORS)));
-    }
-    return rulings;
+  MachineRulings(
+      Layout layout, List<Sitting> sittings, Standing unladen, List<Standing> standings) {
+    this.layout = layout;
+    this.sittings = sittings;
+    this.unladen = unladen;
+    this.standings = standings;
   }
 
-  private static void footRests(Layout layout, List<Ruling> out) {
+  /** Returns what the row says. */
+  List<Ruling> of(Row row) {
+    return switch (row.asked()) {
+      case FOOT_RESTS -> footRests(row);
+      case STAND_FOLDS, STAND_STAYS -> stands(row);
+      case MIRRORS ->
+          List.of(
+              Ruling.said(
+                  row,
+                  About.thing("mirrors", "mirror"),
+                  Outcome.CARE,
+                  "Not covered: mirrors are not in a layout; at least one is asked, 8064.5 mm2 flat"
+                      + " or 6451.6 mm2 convex, its centre 279 mm out"));
+      case NO_MIRRORS ->
+          List.of(
+              Ruling.said(
+                  row,
+                  About.thing("mirrors", "mirror"),
+                  Outcome.NOT_APPLICABLE,
+                  "Mirrors are not asked on two wheels"));
+      case HANDLEBAR -> List.of(handlebar(row));
+      case NOT_COVERED ->
+          List.of(
+              Ruling.said(
+                  row,
+                  About.thing(row.name().replace('-', ' '), "not-covered", row.name()),
+                  Outcome.CARE,
+                  "Not covered: " + row.text().substring(row.name().length() + 2)));
+      default -> throw new IllegalArgumentException(row.asked() + " is about lamps");
+    };
+  }
+
+  private List<Ruling> footRests(Row row) {
     Map<String, SeatParts> seats = SeatParts.of(layout);
     if (seats.isEmpty()) {
-      out.add(footRest("none", List.of(), Outcome.CARE, "Foot rests: no seat is given to judge"));
-    }
-    seats.forEach(
-        (seat, parts) -> {
-          List<String> names = parts.feet().map(Part::name).map(List::of).orElse(List.of());
-          boolean rider = seat.equals(Occupant.RIDER);
-          if (names.isEmpty()) {
-            out.add(
-                footRest(
-                    seat,
-                    names,
-                    Outcome.OUTSIDE,
-                    "Seat "
-                        + seat
-                        + " has no foot rest; give it pegs or a footboard of that seat"));
-          } else {
-            out.add(
-                footRest(
-                    seat,
-                    names,
-                    rider ? Outcome.INSIDE : Outcome.CARE,
-                    "Seat "
-                        + seat
-                        + " has "
-                        + names.get(0)
-                        + " to rest the feet on"
-                        + (rider
-                            ? ""
-                            : "; that it folds rearward and upward is asked, and is not in a"
-                                + " layout")));
-          }
-        });
-  }
-
-  private static Ruling footRest(String seat, List<String> parts, Outcome outcome, String text) {
-    return Ruling.said(
-        RuleSet.US_FEDERAL,
-        new About(
-            parts.isEmpty() ? "foot rests" : parts.get(0),
-            parts,
-            Optional.empty(),
-            List.of("foot-rest", seat)),
-        outcome,
-        text,
-        List.of(MachineRules.US_FOOTRESTS));
-  }
-
-  private static List<Part.Stand> stands(Layout layout) {
-    return layout.parts().values().stream()
-        .filter(Part.Stand.class::isInstance)
-        .map(Part.Stand.class::cast)
-        .toList();
-  }
-
-  private static void usStand(Layout layout, Standing unladen, List<Ruling> out) {
-    if (stands(layout).isEmpty()) {
-      out.add(noStand(RuleSet.US_FEDERAL));
-    }
-    for (Part.Stand stand : stands(layout)) {
-      PointMm foot = unladen.ground().toRoad(unladen.places().pin(stand.foot()));
-      PointMm stowed = unladen.ground().toRoad(unladen.places().pin(stand.stowed()));
-      boolean folds = stowed.x() < foot.x() && stowed.z() > foot.z();
-      out.add(
-          stand(
-              RuleSet.US_FEDERAL,
-              stand,
-              folds ? Outcome.CARE : Outcome.OUTSIDE,
-              folds
-                  ? stand.name()
-                      + " folds rearward and upward as drawn; that it gives way by itself when it"
-                      + " touches the road is not in a layout"
-                  : stand.name()
-                      + " does not fold rearward and upward; stow its foot behind and above where"
-                      + " it stands"));
-    }
-  }
-
-  private static void ukStand(Layout layout, List<Ruling> out) {
-    if (stands(layout).isEmpty()) {
-      out.add(noStand(RuleSet.UK));
-    }
-    for (Part.Stand stand : stands(layout)) {
-      out.add(
-          stand(
-              RuleSet.UK,
-              stand,
+      return List.of(
+          footRest(
+              row,
+              "none",
+              Optional.empty(),
               Outcome.CARE,
-              stand.name()
-                  + " may neither upset the machine nor close by itself when the parked lean"
-                  + " changes; how it latches is not in a layout"));
+              "Foot rests: no seat is given to judge"));
     }
+    List<Ruling> out = new ArrayList<>();
+    seats.forEach((seat, parts) -> out.add(footRest(row, seat, parts.feet().map(Part::name))));
+    return out;
   }
 
-  private static Ruling noStand(RuleSet rules) {
-    return Ruling.said(
-        rules,
-        About.thing("stand", "stand"),
-        Outcome.NOT_APPLICABLE,
-        "No stand is given to judge",
-        List.of(rules == RuleSet.UK ? MachineRules.UK_STAND : MachineRules.US_STAND));
+  private static Ruling footRest(Row row, String seat, Optional<String> rest) {
+    String given = "Seat " + seat + " has ";
+    if (rest.isEmpty()) {
+      return footRest(
+          row,
+          seat,
+          rest,
+          Outcome.OUTSIDE,
+          given + "no foot rest; give it pegs or a footboard of that seat");
+    }
+    given += rest.get() + " to rest the feet on";
+    return seat.equals(Occupant.RIDER)
+        ? footRest(row, seat, rest, Outcome.INSIDE, given)
+        : footRest(
+            row,
+            seat,
+            rest,
+            Outcome.CARE,
+            given + "; that it folds rearward and upward is asked, and is not in a layout");
   }
 
-  private static Ruling stand(RuleSet rules, Part.Stand stand, Outcome outcome, String text) {
+  private static Ruling footRest(
+      Row row, String seat, Optional<String> rest, Outcome outcome, String text) {
+    About about = rest.map(About::parts).orElse(About.thing("foot rests"));
+    return Ruling.said(row, about.named("foot-rest", seat), outcome, text);
+  }
+
+  private List<Ruling> stands(Row row) {
+    List<Ruling> rulings =
+        layout.parts().values().stream()
+            .filter(Part.Stand.class::isInstance)
+            .map(part -> stand(row, (Part.Stand) part))
+            .toList();
+    return rulings.isEmpty()
+        ? List.of(
+            Ruling.said(
+                row,
+                About.thing("stand", "stand"),
+                Outcome.NOT_APPLICABLE,
+                "No stand is given to judge"))
+        : rulings;
+  }
+
+  private Ruling stand(Row row, Part.Stand stand) {
+    About about = About.parts(stand.name()).under("stand");
+    if (row.asked() == Asked.STAND_STAYS) {
+      return Ruling.said(
+          row,
+          about,
+          Outcome.CARE,
+          stand.name()
+              + " may neither upset the machine nor close by itself when the parked lean changes;"
+              + " how it latches is not in a layout");
+    }
+    PointMm foot = unladen.ground().toRoad(unladen.places().pin(stand.foot()));
+    PointMm stowed = unladen.ground().toRoad(unladen.places().pin(stand.stowed()));
+    boolean folds = stowed.x() < foot.x() && stowed.z() > foot.z();
     return Ruling.said(
-        rules,
-        About.parts(stand.name()).under("stand"),
-        outcome,
-        text,
-        List.of(rules == RuleSet.UK ? MachineRules.UK_STAND : MachineRules.US_STAND));
+        row,
+        about,
+        folds ? Outcome.CARE : Outcome.OUTSIDE,
+        stand.name()
+            + (folds
+                ? " folds rearward and upward as drawn; that it gives way by itself when it touches"
+                    + " the road is not in a layout"
+                : " does not fold rearward and upward; stow its foot behind and above where it"
+                    + " stands"));
   }
 
   /** Grips above the seat of one person, mm. */
   private record Grip(String person, String part, double aboveSeatMm) {}
 
-  private static Ruling handlebar(
-      List<Sitting> sittings, Standing unladen, List<Standing> standings) {
+  private Ruling handlebar(Row row) {
     Optional<Grip> highest =
         sittings.stream()
-            .flatMap(s -> grip(s, unladen, standings).stream())
+            .flatMap(s -> grip(s).stream())
             .max(Comparator.comparingDouble(Grip::aboveSeatMm));
     if (highest.isEmpty()) {
       return Ruling.said(
-          RuleSet.US_FEDERAL,
+          row,
           About.thing("handlebar", "handlebar"),
           Outcome.CARE,
-          "Not covered: the height of the handlebar needs grips and somebody on the rider's seat",
-          List.of(MachineRules.US_HANDLEBAR));
+          "Not covered: the height of the handlebar needs grips and somebody on the rider's seat");
     }
     Grip grip = highest.get();
-    Figures figures = Figures.atMost(grip.aboveSeatMm(), MachineRules.HANDLEBAR_MM, FigureUnit.MM);
-    return new Ruling(
-        RuleSet.US_FEDERAL,
+    Figures figures = Figures.atMost(grip.aboveSeatMm(), row.most(), FigureUnit.MM);
+    return Ruling.of(
+        row,
         About.parts(grip.part()).named("handlebar"),
         Outcome.CARE,
         figures,
@@ -209,12 +185,11 @@ final class MachineRulings {
             grip.part(),
             Say.mm(grip.aboveSeatMm()),
             grip.person(),
-            Say.mm(MachineRules.HANDLEBAR_MM),
-            figures.inside() ? "" : ", so lower it or ask your state"),
-        List.of(MachineRules.US_HANDLEBAR));
+            Say.mm(row.most()),
+            figures.inside() ? "" : ", so lower it or ask your state"));
   }
 
-  private static Optional<Grip> grip(Sitting sitting, Standing unladen, List<Standing> standings) {
+  private Optional<Grip> grip(Sitting sitting) {
     Optional<SeatOutcome.Seated> seated = sitting.seated();
     Optional<Part.Rest> hands = sitting.parts().hands();
     if (seated.isEmpty() || hands.isEmpty() || !sitting.occupant().rides()) {

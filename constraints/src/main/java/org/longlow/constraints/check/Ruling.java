@@ -2,6 +2,7 @@ package org.longlow.constraints.check;
 
 import java.util.List;
 import org.longlow.constraints.law.LawSource;
+import org.longlow.constraints.law.Row;
 import org.longlow.constraints.law.RuleSet;
 
 /**
@@ -12,7 +13,7 @@ import org.longlow.constraints.law.RuleSet;
  * @param outcome how it came out
  * @param figures what was measured
  * @param text one sentence without its full stop
- * @param sources the rules behind it
+ * @param sources the rules behind it; none where no row speaks of it
  */
 record Ruling(
     RuleSet rules,
@@ -27,16 +28,20 @@ record Ruling(
     INSIDE,
     OUTSIDE,
     CARE,
-    NOT_APPLICABLE;
+    NOT_APPLICABLE
+  }
 
-    static Outcome of(Figures figures) {
-      return figures.inside() ? INSIDE : OUTSIDE;
-    }
+  static Ruling of(Row row, About about, Outcome outcome, Figures figures, String text) {
+    return new Ruling(row.rules(), about, outcome, figures, text, row.sources());
+  }
+
+  /** Returns a ruling that its figures decide. */
+  static Ruling of(Row row, About about, Figures figures, String text) {
+    return of(row, about, figures.inside() ? Outcome.INSIDE : Outcome.OUTSIDE, figures, text);
   }
 
   /** Returns a ruling that measures nothing. */
-  static Ruling said(
-      RuleSet rules, About about, Outcome outcome, String text, List<LawSource> sources) {
-    return new Ruling(rules, about, outcome, Figures.NONE, text, sources);
+  static Ruling said(Row row, About about, Outcome outcome, String text) {
+    return of(row, about, outcome, Figures.NONE, text);
   }
 }

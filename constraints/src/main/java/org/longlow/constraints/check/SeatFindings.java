@@ -240,7 +240,7 @@ final class SeatFindings {
   private static void headRest(
       List<Finding> findings, Sitting sitting, Condition stance, SeatOutcome.Seated seated) {
     double recline = Math.toDegrees(seated.reclineRad());
-    boolean needed = recline > 30;
+    boolean needed = seated.wantsHeadRest();
     if (!needed && sitting.parts().head().isEmpty()) {
       return;
     }
@@ -251,9 +251,11 @@ final class SeatFindings {
             ? who(sitting) + ": the head leans on the rest."
             : sitting.parts().head().isEmpty()
                 ? Say.format(
-                    "%s leans back %s with nothing to rest the head on; from about 30° a head rest"
+                    "%s leans back %s with nothing to rest the head on; from about %.0f° a head rest"
                         + " is wanted.",
-                    who(sitting), Say.deg(recline))
+                    who(sitting),
+                    Say.deg(recline),
+                    Math.toDegrees(SeatOutcome.Seated.HEAD_REST_RECLINE_RAD))
                 : Double.isNaN(seated.headGapMm())
                     ? who(sitting) + ": the head does not come to its rest."
                     : Say.format(

@@ -7,21 +7,21 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.longlow.constraints.check.Ruling.Outcome;
-import org.longlow.constraints.law.LampColour;
+import org.longlow.constraints.law.Asked;
 import org.longlow.constraints.law.LampItem;
-import org.longlow.constraints.law.LampRow;
-import org.longlow.constraints.law.SpacingRow;
+import org.longlow.constraints.law.Row;
+import org.longlow.constraints.layout.Part.LampColour;
 import org.longlow.constraints.layout.Part.LampKind;
 
-/** Distances between the lamps of a machine against one row of a spacing table. */
+/** Distances between the lamps of a machine against one row of the tables. */
 final class SpacingRulings {
 
-  private final SpacingRow row;
+  private final Row row;
   private final List<LampItem> lamps;
   private final double rearmostXMm;
   private final List<Ruling> out = new ArrayList<>();
 
-  private SpacingRulings(SpacingRow row, List<LampItem> lamps, double rearmostXMm) {
+  private SpacingRulings(Row row, List<LampItem> lamps, double rearmostXMm) {
     this.row = row;
     this.lamps = lamps;
     this.rearmostXMm = rearmostXMm;
@@ -32,7 +32,7 @@ final class SpacingRulings {
    *
    * @param rearmostXMm rearmost point of the machine, mm
    */
-  static List<Ruling> of(SpacingRow row, List<LampItem> lamps, double rearmostXMm) {
+  static List<Ruling> of(Row row, List<LampItem> lamps, double rearmostXMm) {
     SpacingRulings rulings = new SpacingRulings(row, lamps, rearmostXMm);
     rulings.judge();
     return rulings.out;
@@ -44,23 +44,24 @@ final class SpacingRulings {
 
   private void judge() {
     List<LampItem> those = all(row.kind());
-    switch (row.measure()) {
+    switch (row.asked()) {
       case CENTRES_APART, EDGES_APART -> apart(those);
       case PAIR_GAP -> pairGap(those);
-      case GAP, OUTSIDE, NOT_ABOVE -> toOthers(those, all(row.other().orElseThrow()));
+      case GAP, GAP_OR_LESS, OUTSIDE, NOT_ABOVE -> toOthers(those, all(row.other().orElseThrow()));
       case RED_GAP_TO_SINGLE -> redGap(those, all(row.other().orElseThrow()));
       case AHEAD_OF_REARMOST ->
           those.stream()
               .filter(l -> !l.other())
               .forEach(
                   l -> add(List.of(l), l.xMm() - rearmostXMm, "distance ahead of the rear end"));
+      default -> throw new IllegalArgumentException(row.asked() + " is not about a distance");
     }
   }
 
   private void apart(List<LampItem> those) {
     List<LampItem> left = LampRulings.sideOf(those, 1);
     List<LampItem> right = LampRulings.sideOf(those, -1);
-    boolean edges = row.measure() == SpacingRow.Measure.EDGES_APART;
+    boolean edges = row.asked() == Asked.EDGES_APART;
     for (int i = 0; i < Math.min(left.size(), right.size()); i++) {
       LampItem l = left.get(i);
       LampItem r = right.get(i);
@@ -92,15 +93,13 @@ final class SpacingRulings {
     } else if (!signals.isEmpty() && !lamp.isEmpty()) {
       out.add(
           Ruling.said(
-              row.rules(),
+              row,
               LawFindings.lamps(LampRulings.parts(signals)).named(row.name()),
               Outcome.NOT_APPLICABLE,
-              "The gap of "
-                  + Say.mm(row.limitMm())
-                  + " to the "
-                  + LampRow.words(row.other().orElseThrow())
-                  + " is asked only of red signals beside a single one on the centreline",
-              List.of(row.source())));
+              Say.format(
+                  "The gap of %s to the %s is asked only of red signals beside a single one on the"
+                      + " centreline",
+                  Say.mm(row.least()), Row.words(row.other().orElseThrow()))));
     }
   }
 
@@ -127,11 +126,11 @@ final class SpacingRulings {
     Comparator<LampItem[]> byValue =
         Comparator.comparingDouble(p -> measured(p[0], p[1]).orElseThrow());
     Stream<LampItem[]> that = pairs.stream().filter(p -> measured(p[0], p[1]).isPresent());
-    return row.measure().least() ? that.min(byValue) : that.max(byValue);
+    return row.hasLeast() ? that.min(byValue) : that.max(byValue);
   }
 
   private OptionalDouble measured(LampItem lamp, LampItem other) {
-    return switch (row.measure()) {
+    return switch (row.asked()) {
       case OUTSIDE ->
           lamp.yMm() * other.yMm() >= 0 || Math.abs(other.yMm()) <= LampRulings.DRAWN_TRUE_MM
               ? OptionalDouble.of(
@@ -146,7 +145,7 @@ final class SpacingRulings {
   }
 
   private String words() {
-    return switch (row.measure()) {
+    return switch (row.asked()) {
       case OUTSIDE -> "distance outside the other's outer edge";
       case NOT_ABOVE -> "height of the upper edge above the other's";
       default -> "gap between the lit areas, seen along the machine";
@@ -155,33 +154,25 @@ final class SpacingRulings {
 
   private void add(List<LampItem> about, double valueMm, String what) {
     List<String> parts = LampRulings.parts(about);
-    String subject = String.join(", ", parts);
-    boolean least = row.measure().least();
-    Figures figures =
-        least
-            ? Figures.atLeast(valueMm, row.limitMm(), FigureUnit.MM)
-            : Figures.atMost(valueMm, row.limitMm(), FigureUnit.MM);
-    Outcome outcome = row.depends() && !figures.inside() ? Outcome.CARE : Outcome.of(figures);
+    boolean depends = row.asked() == Asked.GAP_OR_LESS;
+    Figures figures = Figures.within(valueMm, row.least(), row.most(), FigureUnit.MM);
+    String remedy =
+        depends
+            ? "; less may be allowed, see the source"
+            : "; move it by " + Say.mm(-figures.margin());
     out.add(
-        new Ruling(
-            row.rules(),
+        Ruling.of(
+            row,
             LawFindings.lamps(parts).named(row.name(), String.join("+", parts)),
-            outcome,
+            figures.inside() ? Outcome.INSIDE : depends ? Outcome.CARE : Outcome.OUTSIDE,
             figures,
-            subject
-                + ": "
-                + what
-                + " is "
-                + Say.mm(valueMm)
-                + ", at "
-                + (least ? "least " : "most ")
-                + Say.mm(row.limitMm())
-                + " asked"
-                + (figures.inside()
-                    ? ""
-                    : row.depends()
-                        ? "; less may be allowed, see the source"
-                        : "; move it by " + Say.mm(-figures.margin())),
-            List.of(row.source())));
+            Say.format(
+                "%s: %s is %s, at %s %s asked%s",
+                String.join(", ", parts),
+                what,
+                Say.mm(valueMm),
+                row.hasLeast() ? "least" : "most",
+                Say.mm(figures.limit()),
+                figures.inside() ? "" : remedy)));
   }
 }

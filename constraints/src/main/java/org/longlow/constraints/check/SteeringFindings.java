@@ -61,12 +61,6 @@ final class SteeringFindings {
     return findings;
   }
 
-  /** A value between two limits, held against the nearer. */
-  private static Figures between(double value, double least, double most, FigureUnit unit) {
-    double nearer = value - least < most - value ? least : most;
-    return new Figures(value, nearer, Math.min(value - least, most - value), unit);
-  }
-
   private static String with(Standing s) {
     String people = s.condition().people();
     return people.isEmpty() ? "Unladen" : "With " + people;
@@ -88,7 +82,7 @@ final class SteeringFindings {
   }
 
   private static Finding rake(Standing s, double deg, PointMm top) {
-    Figures figures = between(deg, LEAST_RAKE_DEG, MOST_RAKE_DEG, FigureUnit.DEG);
+    Figures figures = Figures.within(deg, LEAST_RAKE_DEG, MOST_RAKE_DEG, FigureUnit.DEG);
     String more =
         deg <= 0
             ? ": the steering axis leans forward, so the wheel falls to one side and cannot be"
@@ -109,7 +103,7 @@ final class SteeringFindings {
 
   private static Finding trail(Standing s, double rakeDeg, Steering steering) {
     double trail = steering.groundTrailMm();
-    Figures figures = between(trail, LEAST_MM, MOST_MM, FigureUnit.MM);
+    Figures figures = Figures.within(trail, LEAST_MM, MOST_MM, FigureUnit.MM);
     String advice =
         trail <= 0
             ? "; without trail the wheel does not straighten itself: lean the steering axis back"

@@ -1,6 +1,6 @@
 package org.longlow.constraints.check;
 
-import java.util.Locale;
+import org.longlow.constraints.words.Names;
 
 /** How a finding came out; the order is from worst to best. */
 public enum Verdict {
@@ -33,6 +33,6 @@ public enum Verdict {
 
   /** The word in JSON, such as {@code not-applicable}. */
   public String word() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return Names.word(this);
   }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.rider.geom.OutOfRange;
 
 /** A value of a document put in the place of another, wherever it stands. */
 public final class Change {
@@ -24,7 +25,7 @@ public final class Change {
    *
    * @param value of the Java type that the field at {@code path} has; what may be absent comes bare
    * @param path from the top by keys, names and indices, such as ties, baseline, is
-   * @throws IllegalArgumentException if the layout has no such place
+   * @throws OutOfRange if the layout has no such place
    */
   public static Layout set(Layout layout, Object value, String... path) {
     Kind.Dims dims =
@@ -36,7 +37,7 @@ public final class Change {
     Kind<T> kind = general.exactly(name, owner, dims);
     String key = path.get(0);
     if (kind.fields().stream().noneMatch(f -> f.key().equals(key))) {
-      throw new IllegalArgumentException("the layout has no " + String.join(" ", path));
+      throw new OutOfRange("the layout has no " + String.join(" ", path));
     }
     return kind.mapped(
         name,
@@ -53,7 +54,7 @@ public final class Change {
     if (type instanceof Type.Group<?> group) {
       Map<Object, Object> entries = new LinkedHashMap<>((Map<?, ?>) old);
       if (!entries.containsKey(rest.get(0))) {
-        throw new IllegalArgumentException("the layout has no " + String.join(" ", path));
+        throw new OutOfRange("the layout has no " + String.join(" ", path));
       }
       entries.compute(rest.get(0), (key, entry) -> at(group.item(), rest.get(0), entry, rest));
       return entries;
@@ -72,7 +73,7 @@ public final class Change {
           at(type instanceof Type.ListOf<?> of ? of.item() : Type.LENGTH, "", copy.get(i), rest));
       return copy;
     }
-    throw new IllegalArgumentException("the layout has no " + String.join(" ", path));
+    throw new OutOfRange("the layout has no " + String.join(" ", path));
   }
 
   @SuppressWarnings("unchecked")

@@ -327,21 +327,22 @@ final class PartKinds {
             "Length along the machine, behind the lit face."),
         s.orSaid(
             "colour",
-            Type.oneOf("white", "amber", "red"),
+            words(Part.LampColour.class),
             colour(type),
             Part.Lamp::colour,
             "Colour of the light; absent takes the usual one of its kind."));
   }
 
   /** The colour that a lamp has where the file gives none. */
-  private static String colour(Part.LampKind type) {
+  private static Part.LampColour colour(Part.LampKind type) {
     if (type == null) {
-      return "white";
+      return Part.LampColour.WHITE;
     }
     return switch (type) {
-      case TAIL, STOP, REAR_FOG, REAR_REFLECTOR -> "red";
-      case FRONT_SIGNAL, REAR_SIGNAL, SIDE_REFLECTOR -> "amber";
-      case HEADLAMP, DRIVING_BEAM, DAYTIME, FRONT_FOG, FRONT_POSITION, PLATE_LAMP, PLATE -> "white";
+      case TAIL, STOP, REAR_FOG, REAR_REFLECTOR -> Part.LampColour.RED;
+      case FRONT_SIGNAL, REAR_SIGNAL, SIDE_REFLECTOR -> Part.LampColour.AMBER;
+      case HEADLAMP, DRIVING_BEAM, DAYTIME, FRONT_FOG, FRONT_POSITION, PLATE_LAMP, PLATE ->
+          Part.LampColour.WHITE;
     };
   }
 

@@ -88,6 +88,9 @@ final class RelationKinds {
     count("pins", tie.pins().size(), kind.fewestPins(), kind.mostPins(), kind.word(), at);
     boolean takesTarget = kind.target().isPresent() || kind == TieKind.FORMULA;
     target(tie.is(), kind.word(), takesTarget, at);
+    if (kind == TieKind.DISTANCE || kind == TieKind.PATH_LENGTH || kind == TieKind.BELT_LENGTH) {
+      tie.is().ifPresent(is -> length(is, at));
+    }
     int radii = tie.radii().size();
     if (kind == TieKind.BELT_LENGTH) {
       count("radii", radii, tie.pins().size(), tie.pins().size(), "a belt over these pins", at);
@@ -99,6 +102,19 @@ final class RelationKinds {
     } else if (!tie.part().isEmpty()) {
       at.fault("part", Quoted.of(tie.part()), "is not used by " + kind.word(), "take it out");
     }
+  }
+
+  /** No pins can be less than nothing apart, nor a chain have less than no links. */
+  private static void length(Formula is, Spot at) {
+    at.fixed(is)
+        .filter(mm -> mm < 0)
+        .ifPresent(
+            mm ->
+                at.fault(
+                    "is",
+                    Quoted.of(is.text()),
+                    "is " + Range.number(mm) + " mm, a length must not be negative",
+                    "write another value, or mend the measures in it"));
   }
 
   private static void edge(String part, int edge, Spot at) {

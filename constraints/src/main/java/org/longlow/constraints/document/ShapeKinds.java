@@ -23,6 +23,7 @@ import org.longlow.constraints.layout.FoamSpec;
 import org.longlow.constraints.layout.Frame;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.words.Quoted;
+import org.longlow.rider.geom.OutOfRange;
 import org.longlow.rider.seat.Foam;
 
 /** What parts are made of: local axes, outlines, layers of foam. */
@@ -215,7 +216,7 @@ final class ShapeKinds {
       } else {
         Foam.openCell(kgM3, first.get(), second.get());
       }
-    } catch (IllegalArgumentException e) {
+    } catch (OutOfRange e) {
       at.fault("", "", "is no such foam: " + words(e.getMessage()), "look at the data sheet");
     }
   }

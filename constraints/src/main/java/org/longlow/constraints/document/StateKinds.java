@@ -27,6 +27,7 @@ import org.longlow.rider.body.BodyMeasures;
 import org.longlow.rider.body.Gear;
 import org.longlow.rider.body.MeasureStats;
 import org.longlow.rider.body.Sex;
+import org.longlow.rider.geom.OutOfRange;
 
 /** Sections, stances, people and demands. */
 final class StateKinds {
@@ -214,7 +215,7 @@ final class StateKinds {
     }
     try {
       Body.of(BodyMeasures.of(sex, height.get(), weight.get(), values), Gear.NONE);
-    } catch (IllegalArgumentException e) {
+    } catch (OutOfRange e) {
       for (String line : e.getMessage().split("\n")) {
         at.fault("measured", "", line, "measure again");
       }

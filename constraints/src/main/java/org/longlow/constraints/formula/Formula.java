@@ -6,6 +6,7 @@ import com.ezylang.evalex.parser.ParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
@@ -43,6 +44,16 @@ public record Formula(String text, Expr expr) {
 
   /** Longest formula accepted; longer text is a mistake, and a bound keeps parsing quick. */
   public static final int MAX_LENGTH = 500;
+
+  /** Returns what is wrong with a text that a user typed; empty if it is a formula. */
+  public static Optional<String> fault(String text) {
+    try {
+      parse(text);
+      return Optional.empty();
+    } catch (FormulaException e) {
+      return Optional.of(e.getMessage());
+    }
+  }
 
   /**
    * Reads a quantity or formula.

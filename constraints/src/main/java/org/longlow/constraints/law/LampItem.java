@@ -1,6 +1,7 @@
 package org.longlow.constraints.law;
 
 import java.util.Locale;
+import org.longlow.constraints.layout.Part.LampColour;
 import org.longlow.constraints.layout.Part.LampKind;
 
 /**

@@ -1,45 +1,115 @@
 package org.longlow.constraints.law;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.Optional;
+import java.util.Set;
+import org.longlow.constraints.layout.Part.LampColour;
+import org.longlow.constraints.layout.Part.LampKind;
+import org.longlow.constraints.words.Names;
 
-/** Every row of every body of rules. */
+/** Every row of every body of rules, from {@code rules.txt}, which explains its columns. */
 public final class LawTables {
 
-  static final String ANGLES =
-      "angles of visibility, light output and approval marks: none of them is judged here";
+  private static final String FILE = "rules.txt";
+  private static final int COLUMNS = 11;
 
-  private static final List<LampRow> LAMPS = join(UsRules.LAMPS, UnRules.LAMPS, UkRules.LAMPS);
+  /** Columns in which an empty cell repeats the one above: all but what is asked and how much. */
+  private static final Set<Integer> REPEATED = Set.of(0, 1, 2, 7, 8, 9, 10);
 
-  private static final List<SpacingRow> SPACING =
-      join(UsRules.SPACING, UnRules.SPACING, UkRules.SPACING);
-
-  private static final List<NotCovered> NOT_COVERED =
-      join(UsRules.NOT_COVERED, UnRules.NOT_COVERED, UkRules.NOT_COVERED);
+  private static final List<Row> ROWS = rows(text());
 
   private LawTables() {}
 
-  /** Returns what is asked of each kind of lamp. */
-  public static List<LampRow> lamps() {
-    return LAMPS;
+  /** Returns all rows, set by set. */
+  public static List<Row> rows() {
+    return ROWS;
   }
 
-  /** Returns the distances asked between lamps. */
-  public static List<SpacingRow> spacing() {
-    return SPACING;
+  private static String text() {
+    try (InputStream in = LawTables.class.getResourceAsStream(FILE)) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
-  /** Returns what is asked and cannot be answered. */
-  public static List<NotCovered> notCovered() {
-    return NOT_COVERED;
+  private static List<Row> rows(String text) {
+    List<Row> rows = new ArrayList<>();
+    String[] above = new String[COLUMNS];
+    for (String line : text.lines().filter(l -> !l.startsWith("#")).toList()) {
+      String[] cells =
+          Arrays.stream(line.split("\\|", -1)).map(String::strip).toArray(String[]::new);
+      String[] full = Arrays.copyOf(cells, COLUMNS);
+      for (int i = 0; i < COLUMNS; i++) {
+        full[i] = i >= cells.length ? "" : cells[i];
+        if (full[i].isEmpty() && REPEATED.contains(i)) {
+          full[i] = above[i];
+        }
+      }
+      LawSource source = new LawSource(full[8], full[9], full[10], word(Known.class, full[7]));
+      if (full[3].equals("also")) {
+        rows.add(also(rows.remove(rows.size() - 1), source));
+      } else {
+        rows.add(row(full, source));
+      }
+      above = full;
+    }
+    return List.copyOf(rows);
   }
 
-  /** Returns limits of single states of the US that are tighter than the federal ones. */
-  public static List<StateLimit> states() {
-    return UsRules.STATES;
+  private static Row row(String[] cells, LawSource source) {
+    Asked asked = word(Asked.class, cells[3]);
+    boolean lamp = !cells[1].equals("-");
+    boolean colour = asked == Asked.COLOUR;
+    boolean other = asked.about() == Asked.About.SPACING && !cells[6].isEmpty();
+    Set<LampColour> colours = EnumSet.noneOf(LampColour.class);
+    if (colour) {
+      Arrays.stream(cells[6].split(" ")).map(c -> word(LampColour.class, c)).forEach(colours::add);
+    }
+    return new Row(
+        Arrays.stream(RuleSet.values())
+            .filter(r -> r.id().equals(cells[0]))
+            .findFirst()
+            .orElseThrow(),
+        lamp ? Optional.of(word(LampKind.class, cells[1])) : Optional.empty(),
+        lamp ? word(Row.Zone.class, cells[2]) : Row.Zone.ANYWHERE,
+        asked,
+        cells[4].isEmpty() ? Double.NEGATIVE_INFINITY : Double.parseDouble(cells[4]),
+        cells[5].isEmpty() ? Double.POSITIVE_INFINITY : Double.parseDouble(cells[5]),
+        Collections.unmodifiableSet(colours),
+        other ? Optional.of(word(LampKind.class, cells[6])) : Optional.empty(),
+        colour || other ? "" : cells[6],
+        List.of(source));
   }
 
-  private static <T> List<T> join(List<T> a, List<T> b, List<T> c) {
-    return Stream.of(a, b, c).flatMap(List::stream).toList();
+  private static Row also(Row row, LawSource source) {
+    List<LawSource> both = new ArrayList<>(row.sources());
+    both.add(source);
+    return new Row(
+        row.rules(),
+        row.lamp(),
+        row.zone(),
+        row.asked(),
+        row.least(),
+        row.most(),
+        row.colours(),
+        row.other(),
+        row.text(),
+        List.copyOf(both));
+  }
+
+  private static <E extends Enum<E>> E word(Class<E> type, String word) {
+    return Arrays.stream(type.getEnumConstants())
+        .filter(e -> Names.word(e).equals(word))
+        .findFirst()
+        .orElseThrow(() -> new IllegalStateException(FILE + ": " + word + " is no " + type));
   }
 }

@@ -1,10 +1,10 @@
 package org.longlow.constraints.layout;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.words.Names;
 
 /**
  * An inequality that must hold: from ≤ quantity ≤ to.
@@ -79,7 +79,7 @@ public record Limit(
     }
 
     public String word() {
-      return name().toLowerCase(Locale.ROOT).replace('_', '-');
+      return Names.word(this);
     }
   }
 }

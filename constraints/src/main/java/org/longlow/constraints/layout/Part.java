@@ -399,6 +399,13 @@ public sealed interface Part {
     PLATE
   }
 
+  /** Colour of the light given or sent back. */
+  enum LampColour {
+    WHITE,
+    AMBER,
+    RED
+  }
+
   /**
    * A lamp, reflector or number plate.
    *
@@ -408,7 +415,7 @@ public sealed interface Part {
    * @param halfWidth half the lit width
    * @param halfHeight half the lit height
    * @param depth length along the machine, behind the lit face
-   * @param colour white, amber or red
+   * @param colour of the light given or sent back
    */
   record Lamp(
       PartBase base,
@@ -419,7 +426,7 @@ public sealed interface Part {
       Formula halfWidth,
       Formula halfHeight,
       Formula depth,
-      String colour)
+      LampColour colour)
       implements Part {
     @Override
     public String kind() {

@@ -1,6 +1,6 @@
 package org.longlow.constraints.layout;
 
-import java.util.Locale;
+import org.longlow.constraints.words.Names;
 
 /**
  * A state in which the machine is examined.
@@ -26,7 +26,7 @@ public record Stance(Kind kind, String section) {
     OPEN;
 
     public String word() {
-      return name().toLowerCase(Locale.ROOT).replace('_', '-');
+      return Names.word(this);
     }
   }
 }

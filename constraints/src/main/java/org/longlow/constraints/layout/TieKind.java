@@ -1,8 +1,8 @@
 package org.longlow.constraints.layout;
 
-import java.util.Locale;
 import java.util.Optional;
 import org.longlow.constraints.formula.Dim;
+import org.longlow.constraints.words.Names;
 
 /**
  * The kinds of ties: how many pins and radii each needs and what its target is.
@@ -87,6 +87,6 @@ public enum TieKind {
 
   /** The word in files, such as {@code angle-between}. */
   public String word() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return Names.word(this);
   }
 }

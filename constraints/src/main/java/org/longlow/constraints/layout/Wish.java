@@ -1,10 +1,10 @@
 package org.longlow.constraints.layout;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.words.Names;
 
 /**
  * A weighted preference, followed only in the room that ties and limits leave.
@@ -68,7 +68,7 @@ public record Wish(
     }
 
     public String word() {
-      return name().toLowerCase(Locale.ROOT).replace('_', '-');
+      return Names.word(this);
     }
   }
 }

@@ -1,5 +1,7 @@
 package org.longlow.constraints.machine;
 
+import org.longlow.rider.geom.Bracket;
+
 /**
  * Ground clearance and touch-down of a machine leaning on two toroidal tyres, exact.
  *
@@ -250,39 +252,9 @@ public final class LeanClearance {
     return new TouchDown(true, rollRad, pitchRad(rollRad));
   }
 
-  /** Clear at {@code low}, not at {@code high}; secant steps kept inside the bracket. */
+  /** The roll at which a point touches that is clear at {@code low} and not at {@code high}. */
   private double crossing(double x, double y, double z, double low, double high) {
-    double a = low;
-    double b = high;
-    double fa = clearanceMm(x, y, z, a);
-    double fb = clearanceMm(x, y, z, b);
-    int side = 0;
-    for (int i = 0; i < 200 && b - a > 1e-15 && fb != 0; i++) {
-      // Illinois rule: halve the stale end so that both ends close in; bisect now and then.
-      double c = i % 8 == 7 ? (a + b) / 2 : (a * fb - b * fa) / (fb - fa);
-      if (!(c > a && c < b)) {
-        c = (a + b) / 2;
-        if (c <= a || c >= b) {
-          break;
-        }
-      }
-      double fc = clearanceMm(x, y, z, c);
-      if (fc > 0) {
-        a = c;
-        fa = fc;
-        fb = side == 1 ? fb / 2 : fb;
-        side = 1;
-      } else {
-        if (fc == 0 || Math.abs(fc) < 1e-13) {
-          return c;
-        }
-        b = c;
-        fb = fc;
-        fa = side == -1 ? fa / 2 : fa;
-        side = -1;
-      }
-    }
-    return b;
+    return Bracket.root(roll -> clearanceMm(x, y, z, roll), low, high, 1e-15);
   }
 
   private double lowest(double x, double y, double z, double low, double high) {

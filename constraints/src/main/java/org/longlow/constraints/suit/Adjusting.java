@@ -197,9 +197,7 @@ final class Adjusting {
   }
 
   private boolean stays(Reading reading) {
-    return seatsThatStay().stream()
-        .anyMatch(
-            seat -> ("." + reading.id() + ".").contains("." + reading.person() + "." + seat + "."));
+    return reading.who().filter(w -> seatsThatStay().contains(w.seat())).isPresent();
   }
 
   /** Seats of which no part can come along with what slides. */
@@ -291,10 +289,7 @@ final class Adjusting {
       List<Finding> fails =
           study.findings().stream()
               .filter(f -> f.verdict() == Verdict.FAIL && Suiting.about(f, e.getKey()))
-              .filter(
-                  f ->
-                      seatsThatStay().stream()
-                          .noneMatch(seat -> Suiting.about(f, e.getKey() + "." + seat)))
+              .filter(f -> f.who().filter(w -> seatsThatStay().contains(w.seat())).isEmpty())
               .toList();
       if (!fails.isEmpty()) {
         unmet.put(e.getKey(), fails);

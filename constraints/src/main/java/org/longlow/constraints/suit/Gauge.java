@@ -209,19 +209,17 @@ final class Gauge {
     }
     sitting
         .seated()
-        .filter(s -> s.headGapMm() > 0 && s.reclineRad() > HEAD_REST_RAD)
+        .filter(s -> s.headGapMm() > 0 && s.wantsHeadRest())
         .ifPresent(
             s ->
                 readings.add(
                     new Reading(
                         "head." + sitting.occupant().name(),
+                        Optional.of(sitting.occupant()),
                         person,
                         Reading.Kind.HEAD,
                         -s.headGapMm())));
   }
-
-  /** Leaning back more than this wants a head rest, as the findings have it. */
-  private static final double HEAD_REST_RAD = Math.toRadians(30);
 
   /**
    * The nearest road seen jumps to nowhere when the sight line comes level, so the search looks at
@@ -238,13 +236,15 @@ final class Gauge {
     double line = Math.atan2(over.z() - eye.z(), over.x() - eye.x());
     double limit = base.value(layout.demands().limit(Demands.Key.SIGHT));
     readings.add(
-        new Reading(f.id(), sitting.person(), Reading.Kind.SIGHT, below(eye, limit, line)));
+        new Reading(
+            f.id(), f.who(), sitting.person(), Reading.Kind.SIGHT, below(eye, limit, line)));
     for (Map.Entry<String, Wish> e : layout.wishes().entrySet()) {
       if (e.getValue().kind() == Wish.Kind.SIGHT && e.getValue().is().isPresent()) {
         double miss = Math.min(0, below(eye, base.value(e.getValue().is().get()), line));
         readings.add(
             new Reading(
                 "wish." + e.getKey() + "." + sitting.person(),
+                Optional.of(sitting.occupant()),
                 sitting.person(),
                 Reading.Kind.WISHED_SIGHT,
                 Math.sqrt(e.getValue().weight()) * miss));
@@ -270,6 +270,7 @@ final class Gauge {
                     readings.add(
                         new Reading(
                             "wish." + name + "." + s.condition().people(),
+                            Optional.empty(),
                             s.condition().people(),
                             Reading.Kind.WISHED_SHARE,
                             -Math.sqrt(wish.weight())

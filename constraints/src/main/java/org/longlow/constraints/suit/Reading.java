@@ -1,18 +1,21 @@
 package org.longlow.constraints.suit;
 
+import java.util.Optional;
 import org.longlow.constraints.check.Finding;
 import org.longlow.constraints.check.FindingKind;
 import org.longlow.constraints.check.Verdict;
+import org.longlow.constraints.layout.Occupant;
 
 /**
  * One margin as the search sees it.
  *
  * @param id name of the finding it stands for
- * @param person whom it is about, or empty
+ * @param who whom it is about, on which seat, if it is about one
+ * @param person whom of the crew it counts for, or empty
  * @param kind what kind of margin
  * @param margin how far inside the limit, negative outside, in the unit of the kind
  */
-record Reading(String id, String person, Kind kind, double margin) {
+record Reading(String id, Optional<Occupant> who, String person, Kind kind, double margin) {
 
   /** Kinds of margins. Scales and cushions are judgements of this tool. */
   enum Kind {
@@ -80,13 +83,13 @@ record Reading(String id, String person, Kind kind, double margin) {
       return null;
     }
     if (kind == Kind.SEAT) {
-      return new Reading(f.id(), person, kind, f.verdict() == Verdict.FAIL ? HOPELESS : 0);
+      return new Reading(f.id(), f.who(), person, kind, f.verdict() == Verdict.FAIL ? HOPELESS : 0);
     }
     double margin = f.margin();
     if (Double.isNaN(margin)) {
       return null;
     }
-    return new Reading(f.id(), person, kind, margin);
+    return new Reading(f.id(), f.who(), person, kind, margin);
   }
 
   /** Returns the kind of margin of a finding, or null if nothing is to be searched for. */

@@ -5,10 +5,12 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.longlow.constraints.check.PartialChecks;
 import org.longlow.constraints.gap.Body;
 import org.longlow.constraints.gap.Gap;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Section;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.machine.SectionMotion;
@@ -141,7 +143,7 @@ final class Room {
             }
           }
         });
-    worst.into(readings, "");
+    worst.into(readings, Optional.empty());
   }
 
   private void pair(Worst worst, Thing a, Thing b) {
@@ -170,7 +172,7 @@ final class Room {
             }
           }
         });
-    worst.into(readings, sitting.person());
+    worst.into(readings, Optional.of(sitting.occupant()));
   }
 
   private void person(
@@ -197,9 +199,10 @@ final class Room {
       }
     }
 
-    void into(List<Reading> readings, String person) {
+    void into(List<Reading> readings, Optional<Occupant> who) {
+      String person = who.map(Occupant::person).orElse("");
       margins.forEach(
-          (id, margin) -> readings.add(new Reading(id, person, Reading.Kind.GAP, margin)));
+          (id, margin) -> readings.add(new Reading(id, who, person, Reading.Kind.GAP, margin)));
     }
   }
 }

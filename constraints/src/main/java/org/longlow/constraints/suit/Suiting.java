@@ -2,6 +2,7 @@ package org.longlow.constraints.suit;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -12,13 +13,16 @@ import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.longlow.constraints.check.Finding;
+import org.longlow.constraints.check.FindingKind;
 import org.longlow.constraints.check.Verdict;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.place.LayoutProblem;
 import org.longlow.constraints.seat.SeatParts;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.solve.Limit;
+import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.pose.Comfort;
 
@@ -29,6 +33,11 @@ public final class Suiting {
   private static final double SAME_MM = 20;
 
   private static final double RESTING_MM = 1e-4;
+
+  /** What is said of the machine once for everybody who rides it. */
+  private static final Set<FindingKind> TOLD_FOR_EACH =
+      EnumSet.of(
+          FindingKind.LOAD, FindingKind.LIFT, FindingKind.SAG, FindingKind.TRAIL, FindingKind.RAKE);
 
   private final LayoutProblem problem;
   private final Study before;
@@ -280,7 +289,7 @@ public final class Suiting {
     for (String person : layout().crew().keySet()) {
       study.findings().stream()
           .filter(f -> about(f, person) && Tightness.known(f))
-          .filter(f -> others.stream().noneMatch(seat -> about(f, person + "." + seat)))
+          .filter(f -> f.who().filter(w -> others.contains(w.seat())).isEmpty())
           .filter(f -> f.verdict() == Verdict.FAIL || study == before || hangsOnMoves(f, old))
           .min(
               Comparator.comparing((Finding f) -> f.verdict())
@@ -316,9 +325,12 @@ public final class Suiting {
     return stay;
   }
 
-  /** Whether a finding is about a person: it says so in its name. */
+  /** Whether a finding is about a person, or of what the machine carries under them alone. */
   static boolean about(Finding f, String person) {
-    String id = "." + f.id() + ".";
-    return id.contains("." + person + ".");
+    List<Occupant> people =
+        TOLD_FOR_EACH.contains(f.kind())
+            ? f.stance().map(Condition::aboard).orElse(List.of())
+            : f.who().map(List::of).orElse(List.of());
+    return people.size() == 1 && people.get(0).person().equals(person);
   }
 }

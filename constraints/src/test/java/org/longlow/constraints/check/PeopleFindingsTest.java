@@ -64,6 +64,37 @@ class PeopleFindingsTest {
   }
 
   @Test
+  void aHeadRestIsWantedFromThirtyDegreesOfRecline() throws Exception {
+    // no head rest; the torso leans as the back's board, which is fixed, and the foam let it
+    double highest = 0;
+    double lowest = 90;
+    for (String rake : List.of("24 deg", "27 deg", "29 deg", "31 deg", "34 deg", "45 deg")) {
+      Study study =
+          Study.of(
+              ((ReadResult.Read)
+                      LayoutReader.read(
+                          trestle().replace("\"is\": \"30 deg\"", "\"is\": \"" + rake + "\""),
+                          null))
+                  .layout());
+      double leansDeg = Math.toDegrees(study.sittings().get(0).seated().orElseThrow().reclineRad());
+      List<Finding> head =
+          study.findings().stream().filter(f -> f.id().equals("head.Mara")).toList();
+      if (leansDeg > 30) {
+        lowest = Math.min(lowest, leansDeg);
+        assertThat(head)
+            .singleElement()
+            .satisfies(f -> assertThat(f.verdict()).isEqualTo(Verdict.CAUTION));
+        assertThat(head.get(0).text()).contains("from about 30°");
+      } else {
+        highest = Math.max(highest, leansDeg);
+        assertThat(head).isEmpty();
+      }
+    }
+    assertThat(highest).isGreaterThan(26);
+    assertThat(lowest).isLessThan(34);
+  }
+
+  @Test
   void measuresThatDoNotGoTogetherNeedCare() throws Exception {
     List<Finding> odd =
         findings(

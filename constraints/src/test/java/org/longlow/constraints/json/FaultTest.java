@@ -89,6 +89,8 @@ class FaultTest {
           "is": "wheelbase"}            ~ "is": "rake"}                ~ $.ties.baseline.is   ~ is an angle
           "is": "wheelbase"}            ~ "it": "wheelbase"}           ~ $.ties.baseline.is   ~ is missing, ahead needs it
           "tie": "rake"                 ~ "tie": "parallel"            ~ $.ties.head.is       ~ is not used by parallel
+          "is": "1400 mm", "radii"      ~ "is": "-1400 mm", "radii"    ~ $.ties.belt.is       ~ is -1400 mm, a length must not be negative
+          "is": "1400 mm", "radii"      ~ "is": "tubeSize - 1 m", "radii" ~ $.ties.belt.is    ~ must not be negative
           "is": "1400 mm", "radii": ["40 mm", "90 mm"] ~ "is": "1400 mm", "radii": ["40 mm"] ~ $.ties.belt.radii ~ has 1 entries, a belt over these pins needs 2
           "is": "1400 mm", "radii": ["40 mm", "90 mm"] ~ "is": "1400 mm", "radii": ["40 mm", "0 mm"] ~ $.ties.belt.radii[1] ~ must be more than 0
           "edge": 3                     ~ "edge": 4                    ~ $.ties.onEngine.edge ~ has edges 0 to 3

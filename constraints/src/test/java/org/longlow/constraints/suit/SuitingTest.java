@@ -12,17 +12,23 @@ import java.util.Optional;
 import java.util.concurrent.ForkJoinPool;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.longlow.constraints.check.About;
+import org.longlow.constraints.check.Basis;
+import org.longlow.constraints.check.Figures;
 import org.longlow.constraints.check.Finding;
+import org.longlow.constraints.check.FindingKind;
 import org.longlow.constraints.check.Verdict;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.Unit;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.ReadResult;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Person;
 import org.longlow.constraints.layout.Pin;
 import org.longlow.constraints.layout.Tie;
 import org.longlow.constraints.layout.TieKind;
+import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.PointMm;
 
@@ -303,5 +309,42 @@ class SuitingTest {
         usual.alternatives(),
         adjust,
         measured);
+  }
+
+  @Test
+  void whomAFindingIsAboutIsNotReadFromItsName() {
+    // names of crew that are words of ids too
+    Occupant front = new Occupant("front", "rider");
+    Occupant tor = new Occupant("Tor", "rider");
+    Occupant behind = new Occupant("Tor", "passenger");
+    About sag = About.thing("front suspension", "front", "Tor");
+    Finding pressed =
+        Finding.held(
+            FindingKind.SAG,
+            sag,
+            Optional.of(Condition.laden(List.of(tor))),
+            Figures.NONE,
+            List.of(),
+            "");
+    assertThat(Suiting.about(pressed, "Tor")).isTrue();
+    assertThat(Suiting.about(pressed, "front")).isFalse();
+    Finding reach =
+        Finding.note(
+            FindingKind.REACH,
+            About.person(front, "hands"),
+            Verdict.FAIL,
+            Basis.model("made up"),
+            "");
+    assertThat(Suiting.about(reach, "front")).isTrue();
+    assertThat(Suiting.about(reach, "hands")).isFalse();
+    Finding two =
+        Finding.held(
+            FindingKind.LOAD,
+            About.thing("front and Tor", "front and Tor"),
+            Optional.of(Condition.laden(List.of(front, behind))),
+            Figures.NONE,
+            List.of(),
+            "");
+    assertThat(Suiting.about(two, "front")).isFalse();
   }
 }

@@ -1,6 +1,7 @@
 package org.longlow.rider.pose;
 
 import org.longlow.rider.body.Body;
+import org.longlow.rider.geom.Bracket;
 import org.longlow.rider.geom.PointMm;
 
 /**
@@ -155,33 +156,13 @@ final class LegSolver {
   }
 
   private static double root(Body body, double d, double low, double high) {
-    double a = low;
-    double b = high;
-    double fa = imbalance(body, d, a);
-    double fb = imbalance(body, d, b);
-    if (fa >= 0) {
-      return a;
+    if (imbalance(body, d, low) >= 0) {
+      return low;
     }
-    if (fb <= 0) {
-      return b;
+    if (imbalance(body, d, high) <= 0) {
+      return high;
     }
-    for (int i = 0; i < 60; i++) {
-      double m = a - fa * (b - a) / (fb - fa);
-      double fm = imbalance(body, d, m);
-      if (Math.abs(fm) < 1e-13 || b - a < 1e-14) {
-        return m;
-      }
-      if (fm > 0) {
-        b = m;
-        fb = fm;
-        fa *= 0.5;
-      } else {
-        a = m;
-        fa = fm;
-        fb *= 0.5;
-      }
-    }
-    return 0.5 * (a + b);
+    return Bracket.root(angle -> imbalance(body, d, angle), low, high, 1e-14);
   }
 
   /** Ankle's share of stray less the knee's; rises with s. */

@@ -40,8 +40,16 @@ public sealed interface SeatOutcome {
       boolean converged,
       List<String> notes)
       implements SeatOutcome {
+    /** Leaning back more than this wants something to rest the head on, rad; judgement. */
+    public static final double HEAD_REST_RECLINE_RAD = Math.toRadians(30);
+
     public Seated {
       notes = List.copyOf(notes);
+    }
+
+    /** Whether they lean back so far that the head wants a rest. */
+    public boolean wantsHeadRest() {
+      return reclineRad > HEAD_REST_RECLINE_RAD;
     }
   }
 

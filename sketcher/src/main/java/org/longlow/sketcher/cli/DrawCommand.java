@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.longlow.constraints.study.Study;
+import org.longlow.rider.geom.OutOfRange;
 import org.longlow.sketcher.app.Foreign;
 import org.longlow.sketcher.app.Making;
 import org.longlow.sketcher.picture.PictureOptions;
@@ -74,7 +75,7 @@ final class DrawCommand implements Callable<Integer> {
     Optional<Path> kept = Foreign.keep(out);
     try {
       drawnAt = Making.drawing(study, options, Optional.ofNullable(scale), out, paper, issued);
-    } catch (IllegalArgumentException e) {
+    } catch (OutOfRange e) {
       Foreign.undo(kept);
       throw new Refusal((scale == null ? "--paper: " : "--scale: ") + e.getMessage());
     }

@@ -7,10 +7,10 @@ import picocli.CommandLine;
 final class PaperOption implements CommandLine.ITypeConverter<Paper> {
   @Override
   public Paper convert(String value) {
-    try {
-      return Paper.parse(value);
-    } catch (IllegalArgumentException e) {
-      throw new CommandLine.TypeConversionException(e.getMessage());
-    }
+    return Paper.read(value)
+        .orElseThrow(
+            () ->
+                new CommandLine.TypeConversionException(
+                    "paper '" + value + "' is not known; " + Paper.ALLOWED));
   }
 }

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import org.longlow.constraints.study.Study;
+import org.longlow.rider.geom.OutOfRange;
 import org.longlow.sketcher.app.Making;
 import org.longlow.sketcher.app.Progress;
 import org.longlow.svg.page.Paper;
@@ -66,9 +67,7 @@ final class TemplatesCommand implements Callable<Integer> {
 
   /** Each bar alone, so that the message can name the option. */
   private static void measured(String option, double mm) {
-    try {
-      PrintCorrection.measured(mm, mm);
-    } catch (IllegalArgumentException e) {
+    if (!PrintCorrection.corrects(mm)) {
       throw new Refusal(
           String.format(
               Locale.ROOT,
@@ -96,16 +95,17 @@ final class TemplatesCommand implements Callable<Integer> {
                   p -> "--part is " + p + "; parts with a template are " + String.join(", ", known))
               .toList());
     }
-    TemplateSettings settings;
-    try {
-      settings = TemplateSettings.on(paper).withCorrection(PrintCorrection.measured(across, along));
-    } catch (IllegalArgumentException e) {
-      throw new Refusal("--paper: " + e.getMessage());
-    }
+    TemplateSettings.refusal(paper)
+        .ifPresent(
+            why -> {
+              throw new Refusal("--paper: " + why);
+            });
+    TemplateSettings settings =
+        TemplateSettings.on(paper).withCorrection(PrintCorrection.measured(across, along));
     Making.TemplatesMade made;
     try {
       made = Making.templates(study, out, settings, parts, Progress.NONE);
-    } catch (IllegalArgumentException e) {
+    } catch (OutOfRange e) {
       throw new Refusal(e.getMessage());
     }
     PrintWriter text = spec.commandLine().getOut();

@@ -3,6 +3,7 @@ package org.longlow.sketcher.edit;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Layout;
 
 /**
@@ -78,16 +79,13 @@ final class EditWork {
   }
 
   void type(Target target, String text) {
-    Edit edit;
-    try {
-      edit = Edits.set(target, text);
-    } catch (IllegalArgumentException e) {
-      trouble =
-          new Desk.Trouble(target, text, new Trial.Refused("It " + e.getMessage(), List.of()));
+    Optional<String> fault = Formula.fault(text.strip());
+    if (fault.isPresent()) {
+      trouble = new Desk.Trouble(target, text, new Trial.Refused("It " + fault.get(), List.of()));
       desk.tell();
       return;
     }
-    edit(edit, target, text);
+    edit(Edits.set(target, text), target, text);
   }
 
   void preview(Edit edit) {

@@ -16,6 +16,7 @@ import org.longlow.constraints.solve.Diagnosis;
 import org.longlow.constraints.solve.LimitFailure;
 import org.longlow.constraints.solve.SolveReport;
 import org.longlow.constraints.study.Study;
+import org.longlow.rider.geom.OutOfRange;
 
 /** What comes of an edit when it is tried: the new layout, or why it cannot be. */
 public sealed interface Trial {
@@ -52,7 +53,7 @@ public sealed interface Trial {
     Layout asked;
     try {
       asked = edit.applied(before.layout());
-    } catch (IllegalArgumentException e) {
+    } catch (OutOfRange e) {
       return new Refused(e.getMessage(), List.of());
     }
     ReadResult result = LayoutReader.checked(asked, folder);

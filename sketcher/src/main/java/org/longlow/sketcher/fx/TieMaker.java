@@ -1,6 +1,7 @@
 package org.longlow.sketcher.fx;
 
 import java.util.List;
+import java.util.Optional;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -8,6 +9,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.longlow.constraints.formula.Dim;
+import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.TieKind;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.edit.Bench;
@@ -111,15 +113,16 @@ final class TieMaker extends VBox {
     if (other.getValue() == null || value.getText().isBlank()) {
       return;
     }
-    try {
-      desk.edit(
-          Edits.tie(picked(), List.of(pin, other.getValue()), value.getText()),
-          new Target.OfTie(NEW),
-          value.getText());
-    } catch (IllegalArgumentException e) {
-      trouble.setText("It " + e.getMessage());
+    Optional<String> fault = Formula.fault(value.getText().strip());
+    if (fault.isPresent()) {
+      trouble.setText("It " + fault.get());
       trouble.setVisible(true);
       trouble.setManaged(true);
+      return;
     }
+    desk.edit(
+        Edits.tie(picked(), List.of(pin, other.getValue()), value.getText()),
+        new Target.OfTie(NEW),
+        value.getText());
   }
 }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.machine.AxleLoads;
 import org.longlow.constraints.study.Study;
+import org.longlow.rider.geom.OutOfRange;
 import org.longlow.svg.drawing.Anchor;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Layer;
@@ -57,7 +58,7 @@ public final class DimensionedElevation {
    * used.
    *
    * @param date date of issue for the title block, such as 2026-11-25; may be empty
-   * @throws IllegalArgumentException if it fits at no scale
+   * @throws OutOfRange if it fits at no scale
    */
   public static Sheet sheet(Study study, PictureOptions options, Paper paper, String date) {
     Scene scene = Scenes.of(study, options);
@@ -68,7 +69,7 @@ public final class DimensionedElevation {
     return main.or(() -> full)
         .orElseThrow(
             () ->
-                new IllegalArgumentException(
+                new OutOfRange(
                     machine(scene)
                         + " fits on "
                         + paper.name()
@@ -80,7 +81,7 @@ public final class DimensionedElevation {
    * is not used.
    *
    * @param date date of issue for the title block, such as 2026-11-25; may be empty
-   * @throws IllegalArgumentException if it does not fit; the message names a scale that does
+   * @throws OutOfRange if it does not fit; the message names a scale that does
    */
   public static Sheet sheet(
       Study study, PictureOptions options, Paper paper, Scale scale, String date) {
@@ -90,7 +91,7 @@ public final class DimensionedElevation {
         .or(() -> at(scene, paper, title, false, scale))
         .orElseThrow(
             () ->
-                new IllegalArgumentException(
+                new OutOfRange(
                     machine(scene)
                         + " does not fit on "
                         + paper.name()
@@ -145,6 +146,9 @@ public final class DimensionedElevation {
       Scene scene, Paper paper, TitleBlock title, boolean full, Scale scale) {
     Envelope machine = MachineInk.bounds(scene);
     for (Paper turned : List.of(paper.landscape(), paper.portrait())) {
+      if (!Frame.serves(turned)) {
+        continue;
+      }
       Envelope space = Frame.pictureSpace(turned);
       if (!fits(machine, space, scale.factor())) {
         continue;

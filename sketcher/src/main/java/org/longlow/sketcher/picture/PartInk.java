@@ -168,7 +168,7 @@ final class PartInk {
   private static void lamp(
       Canvas canvas, String subject, Part.Lamp lamp, Geometry outline, Places places) {
     boolean plate = lamp.type() == Part.LampKind.PLATE;
-    Tone tone = plate ? Tone.PAPER : "red".equals(lamp.colour()) ? Tone.BAD : Tone.LAMP;
+    Tone tone = plate ? Tone.PAPER : lamp.colour() == Part.LampColour.RED ? Tone.BAD : Tone.LAMP;
     canvas.body(PictureLayer.LAMPS, subject, outline, tone, 0.7, Canvas.edge(Tone.INK));
     PointMm at = places.pin(lamp.at());
     double half = places.value(lamp.halfHeight());

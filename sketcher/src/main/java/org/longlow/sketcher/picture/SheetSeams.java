@@ -29,14 +29,11 @@ final class SheetSeams {
    */
   SheetSeams(Envelope bounds) {
     for (Paper paper : HOME) {
-      Tiling upright;
-      Tiling across;
-      try {
-        upright = tiling(bounds, paper.portrait());
-        across = tiling(bounds, paper.landscape());
-      } catch (IllegalArgumentException e) {
+      if (!Tiling.serves(bounds, paper.portrait()) || !Tiling.serves(bounds, paper.landscape())) {
         continue; // nobody prints it on that paper, so its seams are nobody's trouble
       }
+      Tiling upright = tiling(bounds, paper.portrait());
+      Tiling across = tiling(bounds, paper.landscape());
       boolean turned = sheets(across) < sheets(upright);
       tilings.add(new Weighed(upright, turned ? 1 : LIKELY));
       tilings.add(new Weighed(across, turned ? LIKELY : 1));

@@ -8,6 +8,7 @@ import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.study.Study;
+import org.longlow.rider.geom.OutOfRange;
 import org.longlow.svg.page.TemplateSettings;
 import org.longlow.svg.page.TemplateSheets;
 
@@ -23,7 +24,7 @@ public final class TemplateSizes {
    * Lets pass templates that somebody may want to glue together.
    *
    * @param parts names; empty takes every part that a shop makes
-   * @throws IllegalArgumentException if a part, or all of them together, need too many sheets
+   * @throws OutOfRange if a part, or all of them together, need too many sheets
    */
   public static void check(Study study, Set<String> parts, TemplateSettings settings) {
     double all = 0;
@@ -32,11 +33,16 @@ public final class TemplateSizes {
         continue;
       }
       for (Envelope box : boxes(shape)) {
-        all += TemplateSheets.check(shape.part().name(), box, settings);
+        TemplateSheets.refusal(shape.part().name(), box, settings)
+            .ifPresent(
+                why -> {
+                  throw new OutOfRange(why);
+                });
+        all += TemplateSheets.count(box, settings);
       }
     }
     if (all > MOST_SHEETS) {
-      throw new IllegalArgumentException(
+      throw new OutOfRange(
           String.format(
               Locale.ROOT,
               "all templates together would need up to %.0f sheets; allowed: %d. Check the sizes of"

@@ -334,7 +334,7 @@ class CommandTest {
           templates | --measured-across | 9.96 cm | is no number of millimetres
           templates | --measured-along  | 50    | can be corrected where it measures 95.2 to 105.3 mm
           draw      | --date  | tomorrow        | is no date; write it like 2026-01-31
-          draw      | --paper | 50x50           | too small
+          draw      | --paper | 50x50           | at no scale; take larger paper
           """)
   void optionsThatCannotBeAreRefusedInOneLineAndNothingIsLeft(
       String command, String option, String value, String words) throws IOException {

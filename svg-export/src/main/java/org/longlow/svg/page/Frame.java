@@ -23,6 +23,9 @@ import org.longlow.svg.drawing.Tone;
  */
 public final class Frame {
 
+  /** A picture lower than this is none, mm. */
+  private static final double LEAST_PICTURE_MM = 50;
+
   /** Filing margin at the left, mm (ISO 5457:1999, checked in drawing articles). */
   public static final double LEFT_MM = 20;
 
@@ -56,6 +59,13 @@ public final class Frame {
         LEFT_MM, paper.widthMm() - MARGIN_MM, MARGIN_MM, paper.heightMm() - MARGIN_MM);
   }
 
+  /** Returns whether paper is large enough for the title block and a picture over it. */
+  public static boolean serves(Paper paper) {
+    Envelope s = drawingSpace(paper);
+    return s.getWidth() >= TitleBlockMarks.WIDTH_MM
+        && s.getHeight() >= TitleBlockMarks.HEIGHT_MM + AIR_MM + LEAST_PICTURE_MM;
+  }
+
   /**
    * Returns the space for the picture: inside the frame, above the title block, with some air, page
    * mm.
@@ -63,7 +73,7 @@ public final class Frame {
   public static Envelope pictureSpace(Paper paper) {
     Envelope s = drawingSpace(paper);
     double bottom = s.getMinY() + TitleBlockMarks.HEIGHT_MM + AIR_MM;
-    if (s.getWidth() < TitleBlockMarks.WIDTH_MM || bottom + 50 > s.getMaxY()) {
+    if (!serves(paper)) {
       throw new IllegalArgumentException(
           String.format(
               Locale.ROOT,

@@ -2,6 +2,7 @@ package org.longlow.svg.page;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -38,13 +39,18 @@ public record Paper(String name, double widthMm, double heightMm) {
       Pattern.compile(
           "(\\d{1,5}(?:\\.\\d{1,6})?)\\s*[x×*]\\s*(\\d{1,5}(?:\\.\\d{1,6})?)\\s*(mm|in)?");
 
-  private static final String ALLOWED =
+  /** What {@link #read} takes, in words. */
+  public static final String ALLOWED =
       "allowed: a4, a3, a2, a1, a0, letter, legal, tabloid, each also with 'portrait' or 'landscape',"
-          + " or WIDTHxHEIGHT in mm (420x297) or inches (11x17 in)";
+          + " or WIDTHxHEIGHT in mm (420x297) or inches (11x17 in), each side in "
+          + SHORTEST_MM
+          + " to "
+          + LONGEST_MM
+          + " mm";
 
   public Paper {
     for (double side : new double[] {widthMm, heightMm}) {
-      if (!(side >= SHORTEST_MM && side <= LONGEST_MM)) {
+      if (!isSide(side)) {
         throw new IllegalArgumentException(
             String.format(
                 Locale.ROOT,
@@ -66,6 +72,13 @@ public record Paper(String name, double widthMm, double heightMm) {
    *     allowed
    */
   public static Paper parse(String text) {
+    return read(text)
+        .orElseThrow(
+            () -> new IllegalArgumentException("paper '" + text + "' is not known; " + ALLOWED));
+  }
+
+  /** Returns the paper of a text as {@link #parse} takes it; empty if it is none. */
+  public static Optional<Paper> read(String text) {
     String t = text == null ? "" : text.strip().toLowerCase(Locale.ROOT);
     boolean landscape = t.endsWith("landscape");
     boolean portrait = t.endsWith("portrait");
@@ -79,16 +92,19 @@ public record Paper(String name, double widthMm, double heightMm) {
     Matcher m = CUSTOM.matcher(size);
     if (found == null && m.matches()) {
       double unit = "in".equals(m.group(3)) ? MM_PER_INCH : 1;
-      found =
-          new Paper(
-              m.group(1) + "x" + m.group(2) + (unit == 1 ? "" : " in"),
-              Double.parseDouble(m.group(1)) * unit,
-              Double.parseDouble(m.group(2)) * unit);
+      double width = Double.parseDouble(m.group(1)) * unit;
+      double height = Double.parseDouble(m.group(2)) * unit;
+      if (isSide(width) && isSide(height)) {
+        String name = m.group(1) + "x" + m.group(2) + (unit == 1 ? "" : " in");
+        found = new Paper(name, width, height);
+      }
     }
-    if (found == null) {
-      throw new IllegalArgumentException("paper '" + text + "' is not known; " + ALLOWED);
-    }
-    return landscape ? found.landscape() : portrait ? found.portrait() : found;
+    return Optional.ofNullable(found)
+        .map(p -> landscape ? p.landscape() : portrait ? p.portrait() : p);
+  }
+
+  private static boolean isSide(double mm) {
+    return mm >= SHORTEST_MM && mm <= LONGEST_MM;
   }
 
   /** Returns whether the sheet is wider than high. */

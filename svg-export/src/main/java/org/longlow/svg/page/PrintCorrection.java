@@ -30,13 +30,22 @@ public record PrintCorrection(double sx, double sy) {
     return new PrintCorrection(ScaleBar.LENGTH_MM / acrossMm, ScaleBar.LENGTH_MM / alongMm);
   }
 
+  /** Returns whether a print can be corrected whose bar of 100 mm measures so long, mm. */
+  public static boolean corrects(double measuredMm) {
+    return isNear(ScaleBar.LENGTH_MM / measuredMm);
+  }
+
+  private static boolean isNear(double factor) {
+    return Math.abs(factor - 1) <= FURTHEST;
+  }
+
   /** Returns whether there is nothing to correct. */
   public boolean isNone() {
     return sx == 1 && sy == 1;
   }
 
   private static void check(String way, double factor) {
-    if (!(Math.abs(factor - 1) <= FURTHEST)) {
+    if (!isNear(factor)) {
       throw new IllegalArgumentException(
           String.format(
               Locale.ROOT,

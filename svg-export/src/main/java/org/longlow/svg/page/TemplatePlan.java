@@ -2,6 +2,7 @@ package org.longlow.svg.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
 import org.longlow.svg.drawing.Drawing;
 
@@ -44,11 +45,19 @@ record TemplatePlan(
    * @throws IllegalArgumentException if it has more than {@link Tiling#MOST_TILES}
    */
   static Tiling tiling(Envelope box, TemplateSettings s) {
-    return new Tiling(
-        box,
-        (s.paper().widthMm() - 2 * s.marginMm()) / s.correction().sx(),
-        (s.paper().heightMm() - 2 * s.marginMm()) / s.correction().sy(),
-        s.overlapMm());
+    return new Tiling(box, usableWidthMm(s), usableHeightMm(s), s.overlapMm());
+  }
+
+  static Optional<String> refusal(Envelope box, TemplateSettings s) {
+    return Tiling.refusal(box, usableWidthMm(s), usableHeightMm(s), s.overlapMm());
+  }
+
+  private static double usableWidthMm(TemplateSettings s) {
+    return (s.paper().widthMm() - 2 * s.marginMm()) / s.correction().sx();
+  }
+
+  private static double usableHeightMm(TemplateSettings s) {
+    return (s.paper().heightMm() - 2 * s.marginMm()) / s.correction().sy();
   }
 
   double width() {

@@ -1,6 +1,7 @@
 package org.longlow.svg.page;
 
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * How template sheets are made.
@@ -36,22 +37,35 @@ public record TemplateSettings(
     if (!(overlapMm >= 5 && overlapMm <= 50)) {
       throw new IllegalArgumentException("overlap is " + overlapMm + " mm; allowed: 5 to 50");
     }
+    refusal(paper, marginMm, overlapMm)
+        .ifPresent(
+            why -> {
+              throw new IllegalArgumentException(why);
+            });
+  }
+
+  /** Returns why paper does not serve with the usual settings; empty if it does. */
+  public static Optional<String> refusal(Paper paper) {
+    return refusal(paper, Tiling.MARGIN_MM, Tiling.OVERLAP_MM);
+  }
+
+  private static Optional<String> refusal(Paper paper, double marginMm, double overlapMm) {
     double least =
         Math.min(paper.widthMm(), paper.heightMm()) - 2 * marginMm - 2 * (overlapMm - 10);
-    if (least < LEAST_USABLE_MM) {
-      throw new IllegalArgumentException(
-          "paper "
-              + paper.name()
-              + " of "
-              + paper.widthMm()
-              + " x "
-              + paper.heightMm()
-              + " mm leaves "
-              + least
-              + " mm; template sheets need at least "
-              + LEAST_USABLE_MM
-              + " mm each way between the margins: take larger paper or a smaller margin");
-    }
+    return least >= LEAST_USABLE_MM
+        ? Optional.empty()
+        : Optional.of(
+            "paper "
+                + paper.name()
+                + " of "
+                + paper.widthMm()
+                + " x "
+                + paper.heightMm()
+                + " mm leaves "
+                + least
+                + " mm; template sheets need at least "
+                + LEAST_USABLE_MM
+                + " mm each way between the margins: take larger paper or a smaller margin");
   }
 
   /** Returns the usual settings: margin and overlap 10 mm, no correction, x forward and y up. */

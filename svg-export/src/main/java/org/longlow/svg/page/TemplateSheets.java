@@ -2,6 +2,7 @@ package org.longlow.svg.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Layer;
@@ -27,18 +28,22 @@ public final class TemplateSheets {
   private TemplateSheets() {}
 
   /**
-   * Returns how many sheets a part of this size needs at most, without making them.
+   * Returns why a part of this size would take more than {@link Tiling#MOST_TILES}; empty if not.
    *
    * @param box the part at 1:1, mm
-   * @throws IllegalArgumentException if it needs more than {@link Tiling#MOST_TILES}
    */
-  public static int check(String part, Envelope box, TemplateSettings settings) {
-    try {
-      Tiling tiling = TemplatePlan.tiling(box, settings);
-      return tiling.rows() * tiling.columns();
-    } catch (IllegalArgumentException e) {
-      throw new IllegalArgumentException(part + ": " + e.getMessage(), e);
-    }
+  public static Optional<String> refusal(String part, Envelope box, TemplateSettings settings) {
+    return TemplatePlan.refusal(box, settings).map(why -> part + ": " + why);
+  }
+
+  /**
+   * Returns how many sheets a part of this size needs at most, without making them.
+   *
+   * @param box the part at 1:1, mm, that nothing refuses
+   */
+  public static int count(Envelope box, TemplateSettings settings) {
+    Tiling tiling = TemplatePlan.tiling(box, settings);
+    return tiling.rows() * tiling.columns();
   }
 
   /**

@@ -3,6 +3,7 @@ package org.longlow.svg.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -60,19 +61,37 @@ public record Tiling(
               usableHeightMm,
               overlapMm));
     }
+    refusal(bounds, usableWidthMm, usableHeightMm, overlapMm)
+        .ifPresent(
+            why -> {
+              throw new IllegalArgumentException(why);
+            });
+  }
+
+  /** Returns why nobody would glue so many tiles; empty if they are few enough. */
+  static Optional<String> refusal(
+      Envelope bounds, double usableWidthMm, double usableHeightMm, double overlapMm) {
     double tiles =
         (double) count(bounds.getWidth(), usableWidthMm, overlapMm)
             * count(bounds.getHeight(), usableHeightMm, overlapMm);
-    if (!(tiles <= MOST_TILES)) {
-      throw new IllegalArgumentException(
-          String.format(
-              Locale.ROOT,
-              "%.0f x %.0f mm would need %.0f sheets; allowed: %d. Check the part's size or take larger paper",
-              bounds.getWidth(),
-              bounds.getHeight(),
-              tiles,
-              MOST_TILES));
-    }
+    return tiles <= MOST_TILES
+        ? Optional.empty()
+        : Optional.of(
+            String.format(
+                Locale.ROOT,
+                "%.0f x %.0f mm would need %.0f sheets; allowed: %d. Check the part's size or take"
+                    + " larger paper",
+                bounds.getWidth(),
+                bounds.getHeight(),
+                tiles,
+                MOST_TILES));
+  }
+
+  /** Returns whether some bounds at 1:1 take few enough sheets of paper with the usual margin. */
+  public static boolean serves(Envelope bounds, Paper paper) {
+    return refusal(
+            bounds, paper.widthMm() - 2 * MARGIN_MM, paper.heightMm() - 2 * MARGIN_MM, OVERLAP_MM)
+        .isEmpty();
   }
 
   /** Returns the tiling of some bounds at 1:1 on sheets of paper with a margin all round. */

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.longlow.constraints.solve.Pt;
 import org.longlow.constraints.solve.Relation;
+import org.longlow.rider.geom.Bracket;
 
 /**
  * Relations between a point and outlines with curved edges, mm.
@@ -36,7 +37,6 @@ public final class CurvedOutlines {
   public record Edge(int[] vertices, Curve curve) {}
 
   private static final int SAMPLES = 16;
-  private static final int MOST_STEPS = 60;
   private static final double SHARE_STEP = 1e-5;
   private static final double STEP_MM = 1e-3;
 
@@ -156,35 +156,13 @@ public final class CurvedOutlines {
 
     /** Where the way to the point is square to the edge, or the end it lies beyond. */
     private double stationary(double[] u, double from, double to) {
-      double low = from;
-      double high = to;
-      double atLow = ahead(u, low);
-      double atHigh = ahead(u, high);
-      if (atLow <= 0) {
-        return low;
+      if (ahead(u, from) <= 0) {
+        return from;
       }
-      if (atHigh >= 0) {
-        return high;
+      if (ahead(u, to) >= 0) {
+        return to;
       }
-      for (int i = 0; i < MOST_STEPS && high - low > 1e-15; i++) {
-        // false position, the kept end halved (Illinois), and never far from the middle for ever
-        double middle =
-            i % 4 == 3 ? (low + high) / 2 : low - atLow * (high - low) / (atHigh - atLow);
-        double value = ahead(u, middle);
-        if (value == 0) {
-          return middle;
-        }
-        if (value > 0) {
-          low = middle;
-          atLow = value;
-          atHigh /= 2;
-        } else {
-          high = middle;
-          atHigh = value;
-          atLow /= 2;
-        }
-      }
-      return (low + high) / 2;
+      return Bracket.root(place -> ahead(u, place), from, to, 1e-15);
     }
 
     /** How far the point lies ahead of a place, times the speed there. */

@@ -1,0 +1,102 @@
+package org.longlow.constraints.law;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.longlow.constraints.layout.Part.LampColour;
+import org.longlow.constraints.layout.Part.LampKind;
+import org.longlow.constraints.words.Names;
+
+/**
+ * One thing that one body of rules asks.
+ *
+ * @param rules whose row
+ * @param lamp which lamps it is about, if it is about lamps
+ * @param zone where along the machine they must be to count
+ * @param asked what is asked
+ * @param least least of it: lamps, mm or mm²; negative infinity if there is none
+ * @param most most of it; infinity if there is none
+ * @param colours allowed colours of light
+ * @param other the lamps it is measured to, where there are such
+ * @param text a state, or what is not answered
+ * @param sources where it stands, the first one first
+ */
+public record Row(
+    RuleSet rules,
+    Optional<LampKind> lamp,
+    Zone zone,
+    Asked asked,
+    double least,
+    double most,
+    Set<LampColour> colours,
+    Optional<LampKind> other,
+    String text,
+    List<LawSource> sources) {
+
+  /** Which half of the wheelbase a lamp is in. */
+  public enum Zone {
+    ANYWHERE,
+    FRONT,
+    REAR
+  }
+
+  /** Returns the kind of lamp it is about, which it must have. */
+  public LampKind kind() {
+    return lamp.orElseThrow();
+  }
+
+  /** Returns whether this row asks for a least figure. */
+  public boolean hasLeast() {
+    return least > Double.NEGATIVE_INFINITY;
+  }
+
+  /** Returns whether this row asks for a greatest figure. */
+  public boolean hasMost() {
+    return most < Double.POSITIVE_INFINITY;
+  }
+
+  /** Returns whether a lamp is in the zone. */
+  public boolean inZone(LampItem item) {
+    return zone == Zone.ANYWHERE || item.ahead() == (zone == Zone.FRONT);
+  }
+
+  /** Returns its name in ids. */
+  public String name() {
+    String kind = lamp.map(Names::word).orElse("");
+    String to = other.map(Names::word).orElse("");
+    return switch (asked) {
+      case CENTRES_APART -> kind + ".apart";
+      case EDGES_APART -> kind + ".edges-apart";
+      case PAIR_GAP -> kind + ".pair-gap";
+      case GAP, GAP_OR_LESS, RED_GAP_TO_SINGLE -> kind + "." + to + "-gap";
+      case OUTSIDE -> kind + ".outside-" + to;
+      case AHEAD_OF_REARMOST -> kind + ".ahead";
+      case NOT_ABOVE -> kind + ".below-" + to;
+      case NOT_COVERED -> text.substring(0, text.indexOf(';'));
+      // side reflectors have rows for each half
+      default ->
+          lamp.equals(Optional.of(LampKind.SIDE_REFLECTOR)) && zone != Zone.ANYWHERE
+              ? Names.word(zone) + "-" + kind
+              : kind;
+    };
+  }
+
+  /** Returns the name of its lamps for reports. */
+  public String words() {
+    return words(name(), kind());
+  }
+
+  /** Returns the name of a kind of lamp for reports. */
+  public static String words(LampKind kind) {
+    return words(Names.word(kind), kind);
+  }
+
+  private static String words(String name, LampKind kind) {
+    String plain = name.replace('-', ' ');
+    return switch (kind) {
+      case TAIL, STOP, FRONT_POSITION, DAYTIME, FRONT_FOG, REAR_FOG -> plain + " lamp";
+      case PLATE -> "number plate";
+      default -> plain;
+    };
+  }
+}
