@@ -7,7 +7,7 @@ set "JAVA=java"
 if defined JAVA_HOME set "JAVA=%JAVA_HOME%\bin\java"
 set "STALE="
 if not exist "%TARGET%\longlow.built" set "STALE=1"
-if not defined STALE for /f %%s in ('powershell -NoProfile -Command "$t=(Get-Item '%TARGET%\longlow.built').LastWriteTime; if (Get-ChildItem '%HERE%..' -Recurse -File -Include *.java,*.json,*.tsv,pom.xml ^| Where-Object { $_.FullName -notmatch '\\target\\' -and $_.LastWriteTime -gt $t } ^| Select-Object -First 1) { 'yes' }"') do set "STALE=1"
+if not defined STALE for /f %%s in ('powershell -NoProfile -Command "$t=(Get-Item '%TARGET%\longlow.built').LastWriteTime; if (Get-ChildItem '%HERE%..' -Recurse -File ^| Where-Object { $_.FullName -notmatch '\\(target^|\.git)\\' -and ($_.FullName -match '\\src\\main\\' -or $_.Name -eq 'pom.xml') -and $_.LastWriteTime -gt $t } ^| Select-Object -First 1) { 'yes' }"') do set "STALE=1"
 if defined STALE (
   echo longlow: building ^(the first time fetches libraries and takes a few minutes^) 1>&2
   pushd "%HERE%.."
