@@ -117,10 +117,7 @@ final class MachineRulings {
   }
 
   private static List<Part.Stand> stands(Layout layout) {
-    return layout.parts().values().stream()
-        .filter(Part.Stand.class::isInstance)
-        .map(Part.Stand.class::cast)
-        .toList();
+    return layout.parts(Part.Stand.class).toList();
   }
 
   private static void usStand(Layout layout, Standing unladen, List<Ruling> out) {
