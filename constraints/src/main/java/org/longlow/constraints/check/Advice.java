@@ -7,7 +7,6 @@ import org.longlow.constraints.gap.Clearing;
 import org.longlow.constraints.gap.Fouling;
 import org.longlow.constraints.gap.StraightCut;
 import org.longlow.constraints.gap.Tenths;
-import org.longlow.constraints.layout.Part;
 import org.longlow.rider.geom.PointMm;
 
 /** What to do about bodies that come too close, in words. Doing any one thing that is said does. */
@@ -125,23 +124,5 @@ final class Advice {
       return deg > 0 ? "up" : "down";
     }
     return along + ", " + slope + "° " + (deg > 0 ? "up" : "down");
-  }
-
-  /** Returns whether a part is one that is cut to fit. */
-  static boolean cutToFit(Part part) {
-    if (part instanceof Part.Solid solid) {
-      return switch (solid.type()) {
-        case LATCH, BRACKET, LEVER, BLOCK, BOX -> true;
-        default -> false;
-      };
-    }
-    return part instanceof Part.Shell;
-  }
-
-  /** Returns whether a part carries a wheel or is one: others give way to it. */
-  static boolean carriesWheel(Part part) {
-    return part instanceof Part.Wheel
-        || part instanceof Part.Front
-        || part instanceof Part.Swingarm;
   }
 }

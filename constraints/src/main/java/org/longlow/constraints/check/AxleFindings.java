@@ -1,6 +1,5 @@
 package org.longlow.constraints.check;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.longlow.constraints.layout.Part;
@@ -31,13 +30,7 @@ final class AxleFindings {
   private AxleFindings() {}
 
   static List<Finding> of(Placed placed) {
-    List<Finding> findings = new ArrayList<>();
-    for (Part part : placed.layout().parts().values()) {
-      if (part instanceof Part.Wheel wheel) {
-        findings.add(of(wheel, placed.places()));
-      }
-    }
-    return findings;
+    return placed.layout().parts(Part.Wheel.class).map(w -> of(w, placed.places())).toList();
   }
 
   private static Finding of(Part.Wheel wheel, Places places) {

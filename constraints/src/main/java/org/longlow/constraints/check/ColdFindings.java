@@ -2,6 +2,7 @@ package org.longlow.constraints.check;
 
 import java.util.List;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Traits.Heat;
 
 /** Parts that exhaust goes through and that are said not to be hot. */
 final class ColdFindings {
@@ -10,7 +11,7 @@ final class ColdFindings {
 
   static List<Finding> of(Layout layout) {
     return layout.parts().values().stream()
-        .filter(p -> p.usuallyHot() && !p.base().hot())
+        .filter(p -> p.traits().heat() == Heat.GIVES && !p.base().hot())
         .map(
             p ->
                 Finding.note(

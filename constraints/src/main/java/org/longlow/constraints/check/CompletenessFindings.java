@@ -3,10 +3,12 @@ package org.longlow.constraints.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.longlow.constraints.gap.Body;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Traits.Duty;
 import org.longlow.constraints.stand.Wheels;
 
 /** What a machine still lacks before it can be ridden: what holds its wheels, frame, steering. */
@@ -34,10 +36,10 @@ final class CompletenessFindings {
     if (rails().isEmpty()) {
       lacks.add("there is no frame: draw its rails");
     }
-    if (layout.parts().values().stream().noneMatch(CompletenessFindings::drives)) {
+    if (none(p -> p.traits().duty() == Duty.DRIVE)) {
       lacks.add("nothing drives it: draw an engine or a motor");
     }
-    if (layout.parts().values().stream().noneMatch(Part.Stand.class::isInstance)) {
+    if (layout.parts(Part.Stand.class).findAny().isEmpty()) {
       lacks.add("it has nothing to stand on when it is left: draw a stand");
     }
     steering();
@@ -62,41 +64,32 @@ final class CompletenessFindings {
     }
     if (wheels.rear() == null) {
       lacks.add("there is no rear wheel");
-    } else if (layout.parts().values().stream().noneMatch(p -> holds(p, wheels.rear().axle()))) {
+    } else if (none(p -> holds(p, wheels.rear().axle()))) {
       lacks.add("nothing holds the rear wheel: draw a swingarm, rail or bracket on its axle");
     }
   }
 
-  private static boolean drives(Part part) {
-    return part instanceof Part.Solid s
-        && (s.type() == Part.SolidKind.ENGINE || s.type() == Part.SolidKind.MOTOR);
+  private boolean none(Predicate<Part> such) {
+    return layout.parts().values().stream().noneMatch(such);
   }
 
   private static boolean holds(Part part, String axle) {
-    boolean carrier =
-        part instanceof Part.Swingarm
-            || part instanceof Part.Tube t && t.type() == Part.TubeKind.RAIL
-            || part instanceof Part.Solid s && s.type() == Part.SolidKind.BRACKET;
+    boolean carrier = part instanceof Part.Swingarm || part.traits().duty() == Duty.FRAME;
     return carrier && part.pins().contains(axle);
   }
 
   private List<Part.Tube> rails() {
-    List<Part.Tube> rails = new ArrayList<>();
-    for (Part part : layout.parts().values()) {
-      if (part instanceof Part.Tube tube
-          && tube.type() == Part.TubeKind.RAIL
-          && !tube.base().steered()) {
-        rails.add(tube);
-      }
-    }
-    return rails;
+    return layout
+        .parts(Part.Tube.class)
+        .filter(t -> t.type() == Part.TubeKind.RAIL && !t.base().steered())
+        .toList();
   }
 
   private void steering() {
     Optional<Part.Rest> grips =
-        layout.parts().values().stream()
-            .filter(p -> p instanceof Part.Rest r && r.type() == Part.RestKind.GRIP)
-            .map(Part.Rest.class::cast)
+        layout
+            .parts(Part.Rest.class)
+            .filter(r -> r.type() == Part.RestKind.GRIP)
             .filter(r -> r.seat().equals(Occupant.RIDER))
             .findFirst();
     if (grips.isEmpty()) {

@@ -169,8 +169,8 @@ final class GapFindings {
   private boolean movesFirst(Pair pair) {
     Part a = layout.parts().get(pair.a());
     Part b = layout.parts().get(pair.b());
-    if (Advice.carriesWheel(a) != Advice.carriesWheel(b)) {
-      return Advice.carriesWheel(b);
+    if (a.traits().duty().atWheel() != b.traits().duty().atWheel()) {
+      return b.traits().duty().atWheel();
     }
     boolean stays = stances.stream().noneMatch(s -> s.containsKey(pair.a()));
     return stays && stances.stream().anyMatch(s -> s.containsKey(pair.b()));

@@ -13,6 +13,8 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Limit;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Traits.Duty;
+import org.longlow.constraints.layout.Traits.Heat;
 import org.longlow.constraints.seat.Resting;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.Places;
@@ -152,10 +154,10 @@ final class GapRules {
   Demands.Key demand(String a, String b) {
     Part p = layout.parts().get(a);
     Part q = layout.parts().get(b);
-    if ((p.base().hot() && suffersFromHeat(q)) || (q.base().hot() && suffersFromHeat(p))) {
+    if ((p.base().hot() && suffers(q)) || (q.base().hot() && suffers(p))) {
       return Demands.Key.HOT_GAP;
     }
-    if (p instanceof Part.Wheel || q instanceof Part.Wheel) {
+    if (p.traits().duty() == Duty.WHEEL || q.traits().duty() == Duty.WHEEL) {
       return Demands.Key.TYRE_GAP;
     }
     return Demands.Key.GAP;
@@ -165,11 +167,8 @@ final class GapRules {
     return layout.parts().get(part).base().hot() ? Demands.Key.HOT_GAP : Demands.Key.PERSON_GAP;
   }
 
-  private static boolean suffersFromHeat(Part part) {
-    return part instanceof Part.Cushion
-        || part instanceof Part.Shell
-        || (part instanceof Part.Solid s
-            && (s.type() == Part.SolidKind.TANK || s.type() == Part.SolidKind.BATTERY));
+  private static boolean suffers(Part part) {
+    return part.traits().heat() == Heat.SUFFERS;
   }
 
   /** Returns the smallest gap allowed, mm: the layout's own limit for the pair, or the demand's. */

@@ -13,6 +13,7 @@ import org.longlow.constraints.law.Known;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Traits.Joint;
 import org.longlow.constraints.machine.Tyre;
 import org.longlow.constraints.machine.TyreSize;
 import org.longlow.constraints.shape.Curves;
@@ -111,7 +112,7 @@ final class JointFindings {
     double away = gaps.drawn(joint.a()).overlapsAwayMm(gaps.drawn(joint.b()), pins);
     double limit = reachMm(a, b);
     if (away <= limit) {
-      return filled(a) && filled(b) ? swallowed(gaps, joint, pins.get(0)) : Optional.empty();
+      return both(a, b, Joint.BODY) ? swallowed(gaps, joint, pins.get(0)) : Optional.empty();
     }
     return Optional.of(
         Finding.held(
@@ -130,10 +131,6 @@ final class JointFindings {
                     Say.mm(away),
                     Say.mm(limit)))
             .at(pins.get(0)));
-  }
-
-  private static boolean filled(Part part) {
-    return part instanceof Part.Solid || part instanceof Part.Lamp;
   }
 
   /** Two filled bodies on one pin, one of them in the other. */
@@ -164,36 +161,18 @@ final class JointFindings {
   /** Returns how far from a pin that they share two parts may be in each other, mm. */
   double reachMm(Part a, Part b) {
     double depths = DEPTHS * Math.min(depthMm(a), depthMm(b));
-    return bar(a) && bar(b) ? depths : Math.min(FARTHEST_MM, depths);
+    return both(a, b, Joint.BAR) ? depths : Math.min(FARTHEST_MM, depths);
   }
 
-  /** Bars may run beside each other for a while before they part. */
-  private static boolean bar(Part part) {
-    return part instanceof Part.Tube
-        || part instanceof Part.Front
-        || part instanceof Part.Swingarm
-        || part instanceof Part.Stand;
+  private static boolean both(Part a, Part b, Joint joint) {
+    return a.traits().joint() == joint && b.traits().joint() == joint;
   }
 
   /** How deep a part is where it is joined, mm. */
   private double depthMm(Part part) {
-    if (part instanceof Part.Tube tube) {
-      return places.value(tube.diameter());
-    }
-    if (part instanceof Part.Front front) {
-      return places.value(front.tube());
-    }
-    if (part instanceof Part.Swingarm arm) {
-      return places.value(arm.depth());
-    }
-    if (part instanceof Part.Rest rest) {
-      return places.value(rest.diameter());
-    }
-    if (part instanceof Part.Stand stand) {
-      return places.value(stand.diameter());
-    }
     Envelope box = shapes.get(part.name()).outline().getEnvelopeInternal();
-    return Math.min(box.getWidth(), box.getHeight());
+    double least = Math.min(box.getWidth(), box.getHeight());
+    return part.traits().depth().map(places::value).orElse(least);
   }
 
   private List<Finding> onAxle(Part.Wheel wheel, Part part) {
@@ -217,7 +196,7 @@ final class JointFindings {
               fork, wheel, tyre, asked, source, places, wheels.frontSuspension(), standings);
       return on.all(shapes.get(fork.name()), ring(wheel, tyre));
     }
-    boolean hub = part instanceof Part.Solid;
+    boolean hub = part instanceof Part.Flat;
     return inTyre(wheel, part, tyre, hub ? 0 : asked, source).stream().toList();
   }
 
@@ -315,7 +294,7 @@ final class JointFindings {
     if (worst == null) {
       return Optional.empty();
     }
-    boolean hub = part instanceof Part.Solid;
+    boolean hub = part instanceof Part.Flat;
     return Optional.of(
         Finding.held(
                 FindingKind.JOINT,

@@ -132,13 +132,11 @@ final class LawFindings {
 
   private static List<LampItem> lamps(Layout layout, Standing standing) {
     List<LampItem> lamps = new ArrayList<>();
-    for (Part part : layout.parts().values()) {
-      if (part instanceof Part.Lamp lamp) {
-        LampItem item = item(lamp, standing);
-        lamps.add(item);
-        if (lamp.pair()) {
-          lamps.add(item.mirrored());
-        }
+    for (Part.Lamp lamp : layout.parts(Part.Lamp.class).toList()) {
+      LampItem item = item(lamp, standing);
+      lamps.add(item);
+      if (lamp.pair()) {
+        lamps.add(item.mirrored());
       }
     }
     return lamps;

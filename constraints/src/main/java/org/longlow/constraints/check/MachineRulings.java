@@ -117,11 +117,7 @@ final class MachineRulings {
   }
 
   private List<Ruling> stands(Row row) {
-    List<Ruling> rulings =
-        layout.parts().values().stream()
-            .filter(Part.Stand.class::isInstance)
-            .map(part -> stand(row, (Part.Stand) part))
-            .toList();
+    List<Ruling> rulings = layout.parts(Part.Stand.class).map(stand -> stand(row, stand)).toList();
     return rulings.isEmpty()
         ? List.of(
             Ruling.said(

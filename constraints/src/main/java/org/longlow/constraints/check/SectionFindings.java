@@ -121,14 +121,15 @@ final class SectionFindings {
     Part one = layout.parts().get(part.name());
     Part two = layout.parts().get(other.name());
     List<Fouling.Remedy> remedies = new ArrayList<>();
-    remedies.add(Advice.carriesWheel(two) ? Fouling.Remedy.SHIFT_PART : Fouling.Remedy.SHIFT_OTHER);
-    if (Advice.cutToFit(one)) {
+    remedies.add(
+        two.traits().duty().atWheel() ? Fouling.Remedy.SHIFT_PART : Fouling.Remedy.SHIFT_OTHER);
+    if (one.traits().make().cutToFit()) {
       remedies.add(Fouling.Remedy.CUT_PART);
     }
-    if (Advice.cutToFit(two)) {
+    if (two.traits().make().cutToFit()) {
       remedies.add(Fouling.Remedy.CUT_OTHER);
     }
-    String moved = Advice.carriesWheel(two) ? part.name() : other.name();
+    String moved = two.traits().duty().atWheel() ? part.name() : other.name();
     return Fouling.of(motion, part, other, limit, remedies)
         .map(
             fouling ->
@@ -184,7 +185,7 @@ final class SectionFindings {
       return Optional.empty();
     }
     List<Fouling.Remedy> remedies = new ArrayList<>(List.of(Fouling.Remedy.SHIFT_PART));
-    if (Advice.cutToFit(opening)) {
+    if (opening.traits().make().cutToFit()) {
       remedies.add(Fouling.Remedy.CUT_PART);
     }
     String who = sitting.occupant().words();

@@ -10,7 +10,6 @@ import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.machine.LeanClearance;
 import org.longlow.constraints.machine.ParkedStability;
 import org.longlow.constraints.machine.Tyre;
-import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Tyres;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
@@ -39,11 +38,9 @@ final class StandFindings {
     List<Finding> findings = new ArrayList<>();
     for (Standing standing : standings) {
       if (standing.kind() == Stance.Kind.PARKED && standing.load() != null) {
-        for (PartShape shape : standing.shapes().values()) {
-          if (shape.part() instanceof Part.Stand stand) {
-            findings.add(tip(layout, wheels, standing, stand));
-            leg(standing, stand).ifPresent(findings::add);
-          }
+        for (Part.Stand stand : layout.parts(Part.Stand.class).toList()) {
+          findings.add(tip(layout, wheels, standing, stand));
+          leg(standing, stand).ifPresent(findings::add);
         }
       }
     }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.PartShape;
 
@@ -16,7 +15,7 @@ final class TwinFindings {
   static List<Finding> of(Map<String, PartShape> shapes) {
     List<Finding> findings = new ArrayList<>();
     for (PartShape shape : shapes.values()) {
-      if (isTwo(shape.part())) {
+      if (shape.part().paired()) {
         Interval one = shape.prisms().get(0).across();
         double apart = one.gap(one.mirrored());
         if (apart < 0) {
@@ -25,13 +24,6 @@ final class TwinFindings {
       }
     }
     return findings;
-  }
-
-  private static boolean isTwo(Part part) {
-    return part instanceof Part.Rest
-        || part instanceof Part.Tube t && t.both()
-        || part instanceof Part.Lamp l && l.pair()
-        || part.base().spread().filter(s -> s.both()).isPresent();
   }
 
   private static Finding inEachOther(PartShape shape, double mm) {

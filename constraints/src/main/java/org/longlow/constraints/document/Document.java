@@ -106,10 +106,7 @@ public final class Document {
 
   private static void twoWheels(Layout layout, Spot at) {
     for (Part.End end : Part.End.values()) {
-      long count =
-          layout.parts().values().stream()
-              .filter(p -> p instanceof Part.Wheel wheel && wheel.end() == end)
-              .count();
+      long count = layout.parts(Part.Wheel.class).filter(w -> w.end() == end).count();
       if (count != 1) {
         at.fault(
             "parts",

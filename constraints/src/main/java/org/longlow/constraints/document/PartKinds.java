@@ -9,9 +9,10 @@ import static org.longlow.constraints.document.Type.words;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import org.longlow.constraints.document.Type.Target;
 import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.layout.Frame;
+import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.words.Names;
 
@@ -146,10 +147,10 @@ final class PartKinds {
             LENGTH.notNegative(),
             Part.Front::y,
             "Distance of each leg from the middle plane."),
-        bump(s, Part.Front::bump),
-        droop(s, Part.Front::droop),
-        rate(s, Part.Front::rate),
-        preload(s, Part.Front::preload));
+        bump(s),
+        droop(s),
+        rate(s),
+        preload(s));
   }
 
   private static Part.Swingarm swingarm(Source<Part.Swingarm> s) {
@@ -159,31 +160,35 @@ final class PartKinds {
         s.pin("axle", "the axle", Part.Swingarm::axle, "Rear axle pin."),
         s.need(
             "depth", LENGTH.positive(), Part.Swingarm::depth, "Depth of the arm in the elevation."),
-        bump(s, Part.Swingarm::bump),
-        droop(s, Part.Swingarm::droop),
-        rate(s, Part.Swingarm::rate),
-        preload(s, Part.Swingarm::preload));
+        bump(s),
+        droop(s),
+        rate(s),
+        preload(s));
   }
 
-  private static <P> Formula bump(Source<P> s, Function<P, Formula> get) {
-    return s.need("bump", LENGTH.notNegative(), get, "Wheel travel up from the drawn position.");
+  private static <P extends Part.Carrier> Formula bump(Source<P> s) {
+    return s.need(
+        "bump", LENGTH.notNegative(), P::bump, "Wheel travel up from the drawn position.");
   }
 
-  private static <P> Formula droop(Source<P> s, Function<P, Formula> get) {
-    return s.need("droop", LENGTH.notNegative(), get, "Wheel travel down from the drawn position.");
+  private static <P extends Part.Carrier> Formula droop(Source<P> s) {
+    return s.need(
+        "droop", LENGTH.notNegative(), P::droop, "Wheel travel down from the drawn position.");
   }
 
-  private static <P> Optional<Formula> rate(Source<P> s, Function<P, Optional<Formula>> get) {
-    return s.may("rate", RATE.positive(), get, "Wheel rate: force for each mm of wheel travel.");
+  private static <P extends Part.Carrier> Optional<Formula> rate(Source<P> s) {
+    return s.may(
+        "rate", RATE.positive(), P::rate, "Wheel rate: force for each mm of wheel travel.");
   }
 
-  private static <P> Optional<Formula> preload(Source<P> s, Function<P, Optional<Formula>> get) {
-    return s.may("preload", FORCE.notNegative(), get, "Wheel load already carried at full droop.");
+  private static <P extends Part.Carrier> Optional<Formula> preload(Source<P> s) {
+    return s.may(
+        "preload", FORCE.notNegative(), P::preload, "Wheel load already carried at full droop.");
   }
 
   private static Part.Tube tube(Part.TubeKind type, Source<Part.Tube> s) {
     return new Part.Tube(
-        PartCommon.across(s, Part.usuallyHot(Names.word(type))),
+        PartCommon.across(s, type.usuallyHot()),
         type,
         s.need(
             "path",
@@ -207,39 +212,33 @@ final class PartKinds {
   }
 
   private static Part.Solid solid(Part.SolidKind type, Source<Part.Solid> s) {
-    return new Part.Solid(
-        PartCommon.wide(s, true, Part.usuallyHot(Names.word(type))),
-        type,
-        s.need(
-            "frame",
-            new Type.Nested<>(ShapeKinds.FRAME),
-            "the pin at the outline's origin",
-            Part.Solid::frame,
-            "The axes that its outline is written in."),
-        s.need(
-            "outline",
-            ShapeKinds.OUTLINE,
-            ShapeKinds.OUTLINE.said(),
-            Part.Solid::outline,
-            "Its edge in the elevation."));
+    return new Part.Solid(PartCommon.wide(s, true, type.usuallyHot()), type, frame(s), outline(s));
+  }
+
+  private static <P extends Part.Outlined> Frame frame(Source<P> s) {
+    return s.need(
+        "frame",
+        new Type.Nested<>(ShapeKinds.FRAME),
+        "the pin at the outline's origin",
+        P::frame,
+        "The axes that its outline is written in.");
+  }
+
+  private static <P extends Part.Outlined> Outline outline(Source<P> s) {
+    return s.need(
+        "outline",
+        ShapeKinds.OUTLINE,
+        ShapeKinds.OUTLINE.said(),
+        P::outline,
+        "Its edge in the elevation.");
   }
 
   private static Part.Shell shell(Part.ShellKind type, Source<Part.Shell> s) {
     return new Part.Shell(
         PartCommon.wide(s, true),
         type,
-        s.need(
-            "frame",
-            new Type.Nested<>(ShapeKinds.FRAME),
-            "the pin at the outline's origin",
-            Part.Shell::frame,
-            "The axes that its outline is written in."),
-        s.need(
-            "outline",
-            ShapeKinds.OUTLINE,
-            ShapeKinds.OUTLINE.said(),
-            Part.Shell::outline,
-            "Its edge in the elevation."),
+        frame(s),
+        outline(s),
         s.need("thickness", LENGTH.positive(), Part.Shell::thickness, "Thickness of the sheet."),
         s.flag(
             "open",

@@ -2,7 +2,6 @@ package org.longlow.constraints.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.document.Faults;
@@ -45,15 +44,10 @@ public final class FigureJson {
   }
 
   /**
-   * Returns {@code record} as a JSON object, its components in order, doubles at full precision,
+   * Returns a record or a map of names as a JSON object, in its order, doubles at full precision,
    * absent values and numbers that are not finite as null.
    */
-  public static String write(Record record) {
-    return Json.pretty(Binding.tree(record), 100, 1);
-  }
-
-  /** Returns {@code map} as a JSON object, its keys in order, values as {@link #write(Record)}. */
-  public static String write(Map<String, ?> map) {
-    return Json.pretty(Binding.tree(map), 100, 1);
+  public static String write(Object answer) {
+    return Json.pretty(Binding.tree(answer), 100, 1);
   }
 }

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * A whole layout document. Maps keep the order of the file; keys are the user's names.
@@ -64,81 +65,43 @@ public record Layout(
     return copy;
   }
 
+  /** Returns the parts of one kind, in order. */
+  public <P extends Part> Stream<P> parts(Class<P> kind) {
+    return parts.values().stream().filter(kind::isInstance).map(kind::cast);
+  }
+
   /** Returns a copy with the measure {@code measure} added or replaced. */
   public Layout withMeasure(String key, Measure measure) {
-    return new Layout(
-        name,
-        title,
-        notes,
-        put(measures, key, measure),
-        pins,
-        parts,
-        ties,
-        limits,
-        wishes,
-        sections,
-        stances,
-        crew,
-        demands);
+    return with(put(measures, key, measure), pins, parts, ties, crew);
   }
 
   /** Returns a copy with the pins of {@code changed} added or replaced. */
   public Layout withPins(Map<String, Pin> changed) {
     Map<String, Pin> copy = new LinkedHashMap<>(pins);
     copy.putAll(changed);
-    return new Layout(
-        name, title, notes, measures, copy, parts, ties, limits, wishes, sections, stances, crew,
-        demands);
+    return with(measures, copy, parts, ties, crew);
   }
 
   public Layout withPart(Part part) {
-    return new Layout(
-        name,
-        title,
-        notes,
-        measures,
-        pins,
-        put(parts, part.name(), part),
-        ties,
-        limits,
-        wishes,
-        sections,
-        stances,
-        crew,
-        demands);
+    return with(measures, pins, put(parts, part.name(), part), ties, crew);
   }
 
   public Layout withTie(String key, Tie tie) {
-    return new Layout(
-        name,
-        title,
-        notes,
-        measures,
-        pins,
-        parts,
-        put(ties, key, tie),
-        limits,
-        wishes,
-        sections,
-        stances,
-        crew,
-        demands);
+    return with(measures, pins, parts, put(ties, key, tie), crew);
   }
 
   public Layout withPerson(Person person) {
+    return with(measures, pins, parts, ties, put(crew, person.name(), person));
+  }
+
+  private Layout with(
+      Map<String, Measure> measures,
+      Map<String, Pin> pins,
+      Map<String, Part> parts,
+      Map<String, Tie> ties,
+      Map<String, Person> crew) {
     return new Layout(
-        name,
-        title,
-        notes,
-        measures,
-        pins,
-        parts,
-        ties,
-        limits,
-        wishes,
-        sections,
-        stances,
-        put(crew, person.name(), person),
+        name, title, notes, measures, pins, parts, ties, limits, wishes, sections, stances, crew,
         demands);
   }
 }

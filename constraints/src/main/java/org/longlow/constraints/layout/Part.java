@@ -2,30 +2,55 @@ package org.longlow.constraints.layout;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.layout.Traits.Duty;
+import org.longlow.constraints.layout.Traits.Heat;
+import org.longlow.constraints.layout.Traits.Joint;
+import org.longlow.constraints.layout.Traits.Make;
+import org.longlow.constraints.words.Names;
 
 /** A physical thing of the machine. The kinds differ in how their outline comes about. */
 public sealed interface Part {
 
   PartBase base();
 
+  /** What is asked of every kind of part. */
+  Traits traits();
+
+  /** Returns what {@code visitor} makes of its kind. */
+  <R> R accept(Visitor<R> visitor);
+
+  /** What differs between the kinds so much that each has a method; none can be forgotten. */
+  interface Visitor<R> {
+    R wheel(Wheel wheel);
+
+    R front(Front front);
+
+    R swingarm(Swingarm arm);
+
+    R tube(Tube tube);
+
+    R flat(Flat flat);
+
+    R shell(Shell shell);
+
+    R cushion(Cushion cushion);
+
+    R rest(Rest rest);
+
+    R lamp(Lamp lamp);
+
+    R stand(Stand stand);
+  }
+
   /** The word for the kind in files, such as {@code cushion}. */
-  String kind();
+  default String kind() {
+    return traits().kind();
+  }
 
   /** The pins it hangs on, in a fixed order, without repeats. */
   List<String> pins();
-
-  /** Whether it is hot unless something else is said: what exhaust goes through. */
-  default boolean usuallyHot() {
-    return usuallyHot(kind());
-  }
-
-  /** Whether a kind of part, as in files, is hot unless something else is said. */
-  static boolean usuallyHot(String kind) {
-    return kind.equals("exhaust") || kind.equals("silencer");
-  }
 
   /** Its outline, where it has one of its own. */
   default Optional<Outline> edge() {
@@ -41,12 +66,72 @@ public sealed interface Part {
     return base().name();
   }
 
-  /**
-   * Whether its material fills the body drawn for it, so that volume and material give its mass.
-   * What is hollow, or holds something else, has no mass but the one it is given.
-   */
-  default boolean filledByMaterial() {
-    return false;
+  /** Whether there are two of it, one on each side. */
+  default boolean paired() {
+    return base().spread().filter(Spread::both).isPresent();
+  }
+
+  /** A part drawn by its own outline in a frame. */
+  sealed interface Outlined extends Part {
+    Frame frame();
+
+    Outline outline();
+
+    @Override
+    default Optional<Outline> edge() {
+      return Optional.of(outline());
+    }
+
+    @Override
+    default List<String> pins() {
+      List<String> pins = new ArrayList<>(List.of(frame().origin()));
+      frame().along().ifPresent(pins::add);
+      outline().vertices().stream()
+          .map(Outline.Vertex::pin)
+          .filter(p -> p != null)
+          .forEach(pins::add);
+      return pins.stream().distinct().toList();
+    }
+  }
+
+  /** A body that fills its outline over its breadth. */
+  sealed interface Flat extends Outlined {
+
+    /** The kind of solid that it is drawn like. */
+    SolidKind look();
+
+    @Override
+    default <R> R accept(Visitor<R> visitor) {
+      return visitor.flat(this);
+    }
+  }
+
+  /** A part at one end of the machine: the wheel there, or what carries it. */
+  sealed interface AtEnd extends Part {
+    End end();
+
+    String axle();
+  }
+
+  /** What carries a wheel, with its travel and spring. */
+  sealed interface Carrier extends AtEnd {
+    Formula bump();
+
+    Formula droop();
+
+    Optional<Formula> rate();
+
+    Optional<Formula> preload();
+  }
+
+  /** A part that somebody on a seat rests on. */
+  sealed interface Seated extends Part {
+    String seat();
+
+    @Override
+    default Optional<String> seatOf() {
+      return Optional.of(seat());
+    }
   }
 
   /** Which end of the machine a wheel is at. */
@@ -72,10 +157,15 @@ public sealed interface Part {
       Optional<Formula> radius,
       Optional<Formula> width,
       Optional<Formula> crown)
-      implements Part {
+      implements AtEnd {
     @Override
-    public String kind() {
-      return "wheel";
+    public Traits traits() {
+      return new Traits("wheel", Duty.WHEEL, Joint.OTHER, Heat.BEARS, Make.BOUGHT, false);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.wheel(this);
     }
 
     @Override
@@ -118,10 +208,21 @@ public sealed interface Part {
       Formula droop,
       Optional<Formula> rate,
       Optional<Formula> preload)
-      implements Part {
+      implements Carrier {
     @Override
-    public String kind() {
-      return "front";
+    public End end() {
+      return End.FRONT;
+    }
+
+    @Override
+    public Traits traits() {
+      return new Traits(
+          "front", Duty.CARRIER, Joint.BAR, Optional.of(tube), Heat.BEARS, Make.BOUGHT, false);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.front(this);
     }
 
     @Override
@@ -143,10 +244,21 @@ public sealed interface Part {
       Formula droop,
       Optional<Formula> rate,
       Optional<Formula> preload)
-      implements Part {
+      implements Carrier {
     @Override
-    public String kind() {
-      return "swingarm";
+    public End end() {
+      return End.REAR;
+    }
+
+    @Override
+    public Traits traits() {
+      return new Traits(
+          "swingarm", Duty.CARRIER, Joint.BAR, Optional.of(depth), Heat.BEARS, Make.MADE, false);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.swingarm(this);
     }
 
     @Override
@@ -157,8 +269,20 @@ public sealed interface Part {
 
   /** What a bent tube is. */
   enum TubeKind {
-    RAIL,
-    EXHAUST
+    RAIL(Duty.FRAME, Heat.BEARS),
+    EXHAUST(Duty.LOAD, Heat.GIVES);
+
+    private final Duty duty;
+    private final Heat heat;
+
+    TubeKind(Duty duty, Heat heat) {
+      this.duty = duty;
+      this.heat = heat;
+    }
+
+    public boolean usuallyHot() {
+      return heat == Heat.GIVES;
+    }
   }
 
   /**
@@ -186,57 +310,68 @@ public sealed interface Part {
     }
 
     @Override
-    public String kind() {
-      return type.name().toLowerCase(Locale.ROOT);
+    public boolean paired() {
+      return both;
+    }
+
+    @Override
+    public Traits traits() {
+      Optional<Formula> depth = Optional.of(diameter);
+      return new Traits(Names.word(type), type.duty, Joint.BAR, depth, type.heat, Make.TUBE, true);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.tube(this);
     }
 
     @Override
     public List<String> pins() {
       return path.stream().distinct().toList();
     }
-
-    @Override
-    public boolean filledByMaterial() {
-      return true;
-    }
   }
 
   /** What a body drawn by its outline is. */
   enum SolidKind {
-    ENGINE,
-    MOTOR,
-    TANK,
-    BATTERY,
-    BOX,
-    RADIATOR,
-    SILENCER,
-    LATCH,
-    BRACKET,
-    LEVER,
+    ENGINE(Duty.DRIVE, Heat.BEARS, Make.BOUGHT),
+    MOTOR(Duty.DRIVE, Heat.BEARS, Make.BOUGHT),
+    TANK(Duty.LOAD, Heat.SUFFERS, Make.MADE),
+    BATTERY(Duty.LOAD, Heat.SUFFERS, Make.MADE),
+    BOX(Duty.LOAD, Heat.BEARS, Make.CUT),
+    RADIATOR(Duty.LOAD, Heat.BEARS, Make.MADE),
+    SILENCER(Duty.LOAD, Heat.GIVES, Make.MADE),
+    LATCH(Duty.LOAD, Heat.BEARS, Make.CUT),
+    BRACKET(Duty.FRAME, Heat.BEARS, Make.CUT),
+    LEVER(Duty.LOAD, Heat.BEARS, Make.CUT),
     /** A plain block of one material, solid right through. */
-    BLOCK
+    BLOCK(Duty.LOAD, Heat.BEARS, Make.CUT);
+
+    private final Duty duty;
+    private final Heat heat;
+    private final Make make;
+
+    SolidKind(Duty duty, Heat heat, Make make) {
+      this.duty = duty;
+      this.heat = heat;
+      this.make = make;
+    }
+
+    public boolean usuallyHot() {
+      return heat == Heat.GIVES;
+    }
   }
 
   /** A body drawn by its outline; only a {@link SolidKind#BLOCK} is filled by its material. */
-  record Solid(PartBase base, SolidKind type, Frame frame, Outline outline) implements Part {
+  record Solid(PartBase base, SolidKind type, Frame frame, Outline outline) implements Flat {
     @Override
-    public String kind() {
-      return type.name().toLowerCase(Locale.ROOT);
+    public SolidKind look() {
+      return type;
     }
 
     @Override
-    public Optional<Outline> edge() {
-      return Optional.of(outline);
-    }
-
-    @Override
-    public List<String> pins() {
-      return framePins(frame, outline);
-    }
-
-    @Override
-    public boolean filledByMaterial() {
-      return type == SolidKind.BLOCK;
+    public Traits traits() {
+      return new Traits(
+          Names.word(type), type.duty, Joint.BODY, type.heat, type.make, type == SolidKind.BLOCK);
     }
   }
 
@@ -254,25 +389,15 @@ public sealed interface Part {
    */
   record Shell(
       PartBase base, ShellKind type, Frame frame, Outline outline, Formula thickness, boolean open)
-      implements Part {
+      implements Outlined {
     @Override
-    public String kind() {
-      return type.name().toLowerCase(Locale.ROOT);
+    public Traits traits() {
+      return new Traits(Names.word(type), Duty.LOAD, Joint.OTHER, Heat.SUFFERS, Make.SHEET, true);
     }
 
     @Override
-    public Optional<Outline> edge() {
-      return Optional.of(outline);
-    }
-
-    @Override
-    public List<String> pins() {
-      return framePins(frame, outline);
-    }
-
-    @Override
-    public boolean filledByMaterial() {
-      return true;
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.shell(this);
     }
   }
 
@@ -300,29 +425,24 @@ public sealed interface Part {
       String to,
       Formula board,
       List<FoamSpec> layers)
-      implements Part {
+      implements Seated {
     public Cushion {
       layers = List.copyOf(layers);
     }
 
     @Override
-    public Optional<String> seatOf() {
-      return Optional.of(seat);
+    public Traits traits() {
+      return new Traits("cushion", Duty.LOAD, Joint.OTHER, Heat.SUFFERS, Make.FOAM, true);
     }
 
     @Override
-    public String kind() {
-      return "cushion";
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.cushion(this);
     }
 
     @Override
     public List<String> pins() {
       return List.of(from, to);
-    }
-
-    @Override
-    public boolean filledByMaterial() {
-      return true;
     }
   }
 
@@ -354,25 +474,32 @@ public sealed interface Part {
       Formula y,
       Formula length,
       boolean folds)
-      implements Part {
+      implements Seated {
     @Override
-    public Optional<String> seatOf() {
-      return Optional.of(seat);
+    public boolean paired() {
+      return true;
     }
 
     @Override
-    public String kind() {
-      return type.name().toLowerCase(Locale.ROOT);
+    public Traits traits() {
+      boolean made =
+          switch (type) {
+            case GRIP, PEG -> false;
+            case FOOTBOARD -> true;
+          };
+      Make make = made ? Make.MADE : Make.BOUGHT;
+      Optional<Formula> depth = Optional.of(diameter);
+      return new Traits(Names.word(type), Duty.LOAD, Joint.OTHER, depth, Heat.BEARS, make, made);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.rest(this);
     }
 
     @Override
     public List<String> pins() {
       return to.isPresent() ? List.of(at, to.get()) : List.of(at);
-    }
-
-    @Override
-    public boolean filledByMaterial() {
-      return type == RestKind.FOOTBOARD;
     }
   }
 
@@ -429,8 +556,18 @@ public sealed interface Part {
       LampColour colour)
       implements Part {
     @Override
-    public String kind() {
-      return "lamp";
+    public boolean paired() {
+      return pair;
+    }
+
+    @Override
+    public Traits traits() {
+      return new Traits("lamp", Duty.LOAD, Joint.BODY, Heat.BEARS, Make.BOUGHT, false);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.lamp(this);
     }
 
     @Override
@@ -459,20 +596,19 @@ public sealed interface Part {
       Formula lean)
       implements Part {
     @Override
-    public String kind() {
-      return "stand";
+    public Traits traits() {
+      return new Traits(
+          "stand", Duty.STAND, Joint.BAR, Optional.of(diameter), Heat.BEARS, Make.MADE, false);
+    }
+
+    @Override
+    public <R> R accept(Visitor<R> visitor) {
+      return visitor.stand(this);
     }
 
     @Override
     public List<String> pins() {
       return List.of(pivot, foot, stowed);
     }
-  }
-
-  private static List<String> framePins(Frame frame, Outline outline) {
-    List<String> pins = new ArrayList<>(List.of(frame.origin()));
-    frame.along().ifPresent(pins::add);
-    outline.vertices().stream().map(Outline.Vertex::pin).filter(p -> p != null).forEach(pins::add);
-    return pins.stream().distinct().toList();
   }
 }

@@ -10,7 +10,7 @@ import org.longlow.constraints.formula.Formula;
  * @param name the user's name
  * @param spread its reach to each side; absent where the kind gives it (tubes, wheels, lamps)
  * @param mass given mass of all of it, both sides together; absent takes it from volume and
- *     material of a part {@linkplain Part#filledByMaterial() filled} by it, and is unknown else
+ *     material of a part {@linkplain Traits#filled() filled} by it, and is unknown else
  * @param material a name known to the material table; decides colour, and mass as above
  * @param steered true if it turns with the handlebars
  * @param hot true if it must be kept away from people and soft parts; exhausts and silencers are

@@ -80,29 +80,24 @@ final class EdgePoints {
 
   /** Returns every vertex of the outline of {@code part}, in order. */
   static List<Pt> vertices(Layout layout, Unknowns unknowns, String part) {
-    Part p = layout.parts().get(part);
-    Outline outline = outline(p);
-    Frame frame = frame(p);
+    Part.Outlined p = outlined(layout.parts().get(part));
     List<Pt> points = new ArrayList<>();
-    for (Outline.Vertex v : outline.vertices()) {
-      points.add(v.pin() != null ? unknowns.point(v.pin()) : inFrame(frame, v, unknowns));
+    for (Outline.Vertex v : p.outline().vertices()) {
+      points.add(v.pin() != null ? unknowns.point(v.pin()) : inFrame(p.frame(), v, unknowns));
     }
     return points;
   }
 
   static Outline outline(Part part) {
-    if (part instanceof Part.Solid solid) {
-      return solid.outline();
-    }
-    if (part instanceof Part.Shell shell) {
-      return shell.outline();
+    return outlined(part).outline();
+  }
+
+  private static Part.Outlined outlined(Part part) {
+    if (part instanceof Part.Outlined outlined) {
+      return outlined;
     }
     throw new IllegalArgumentException(
         "part " + (part == null ? "" : part.name()) + " has no outline");
-  }
-
-  private static Frame frame(Part part) {
-    return part instanceof Part.Solid solid ? solid.frame() : ((Part.Shell) part).frame();
   }
 
   private static Pt inFrame(Frame frame, Outline.Vertex v, Unknowns unknowns) {

@@ -72,8 +72,7 @@ public final class Resting {
 
   /** Whether a part carries people on another seat. */
   private static boolean ofOthers(Sitting sitting, Part part) {
-    return part instanceof Part.Cushion c && !c.seat().equals(sitting.seat())
-        || part instanceof Part.Rest r && !r.seat().equals(sitting.seat());
+    return part.seatOf().filter(seat -> !seat.equals(sitting.seat())).isPresent();
   }
 
   private static boolean is(Optional<? extends Part> own, Part part) {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
 
@@ -29,21 +30,25 @@ public record SeatParts(
   /** Returns the seats of {@code layout} by name, in the order of their pans. */
   public static Map<String, SeatParts> of(Layout layout) {
     Map<String, SeatParts> seats = new LinkedHashMap<>();
-    for (Part part : layout.parts().values()) {
-      if (part instanceof Part.Cushion pan && pan.role() == Part.CushionRole.PAN) {
-        String seat = pan.seat();
-        seats.putIfAbsent(
-            seat,
-            new SeatParts(
-                seat,
-                pan,
-                cushion(layout, seat, Part.CushionRole.BACK),
-                cushion(layout, seat, Part.CushionRole.HEAD),
-                rest(layout, seat, false),
-                rest(layout, seat, true)));
-      }
-    }
+    pans(layout)
+        .forEach(
+            pan ->
+                seats.computeIfAbsent(
+                    pan.seat(),
+                    seat ->
+                        new SeatParts(
+                            seat,
+                            pan,
+                            cushion(layout, seat, Part.CushionRole.BACK),
+                            cushion(layout, seat, Part.CushionRole.HEAD),
+                            rest(layout, seat, false),
+                            rest(layout, seat, true))));
     return seats;
+  }
+
+  /** Returns every pan of {@code layout}. */
+  public static Stream<Part.Cushion> pans(Layout layout) {
+    return layout.parts(Part.Cushion.class).filter(c -> c.role() == Part.CushionRole.PAN);
   }
 
   /** Returns its parts. */
@@ -57,17 +62,15 @@ public record SeatParts(
   }
 
   private static Optional<Part.Cushion> cushion(Layout layout, String seat, Part.CushionRole role) {
-    return layout.parts().values().stream()
-        .filter(Part.Cushion.class::isInstance)
-        .map(Part.Cushion.class::cast)
+    return layout
+        .parts(Part.Cushion.class)
         .filter(c -> c.seat().equals(seat) && c.role() == role)
         .findFirst();
   }
 
   private static Optional<Part.Rest> rest(Layout layout, String seat, boolean hands) {
-    return layout.parts().values().stream()
-        .filter(Part.Rest.class::isInstance)
-        .map(Part.Rest.class::cast)
+    return layout
+        .parts(Part.Rest.class)
         .filter(r -> r.seat().equals(seat) && (r.type() == Part.RestKind.GRIP) == hands)
         .findFirst();
   }

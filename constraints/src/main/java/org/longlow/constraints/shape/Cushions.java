@@ -71,12 +71,6 @@ public final class Cushions {
         cushion.base().mass().isPresent()
             ? places.value(cushion.base().mass().get())
             : areal * from.distance(to) * width;
-    return new PartShape(
-        cushion,
-        outline,
-        across.stream().map(i -> new Prism(outline, i)).toList(),
-        mass,
-        Shapes.centre(outline),
-        Spreads.middle(across));
+    return Shapes.filled(cushion, outline, across, mass, Shapes.centre(outline));
   }
 }

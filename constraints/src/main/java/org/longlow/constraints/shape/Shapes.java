@@ -31,46 +31,115 @@ public final class Shapes {
    * @param parked true to draw a stand with its foot on the ground
    */
   public static PartShape of(Part part, Places places, boolean parked) {
-    if (part instanceof Part.Wheel wheel) {
-      return wheel(wheel, places);
+    return part.accept(new Shaper(places, parked));
+  }
+
+  /** Shapes each kind of part. */
+  private record Shaper(Places places, boolean parked) implements Part.Visitor<PartShape> {
+
+    @Override
+    public PartShape wheel(Part.Wheel wheel) {
+      Tyre tyre = Tyres.of(wheel, places);
+      Geometry disc = Curves.disc(places.pin(wheel.axle()), tyre.freeRadiusMm());
+      double half = tyre.widthMm() / 2;
+      return filled(wheel, disc, List.of(new Interval(-half, half)), places);
     }
-    if (part instanceof Part.Front front) {
-      return front(front, places);
+
+    @Override
+    public PartShape front(Part.Front front) {
+      double d = places.value(front.tube());
+      List<PointMm> stem = List.of(places.pin(front.top()), places.pin(front.bottom()));
+      Geometry outline = Curves.rounded(List.of(stem, legs(front, places)), d);
+      List<Prism> prisms = frontBody(front, places);
+      return new PartShape(front, outline, prisms, mass(front, 0, places), centre(outline), 0);
     }
-    if (part instanceof Part.Swingarm arm) {
+
+    @Override
+    public PartShape swingarm(Part.Swingarm arm) {
       Geometry bar =
           Curves.bar(places.pin(arm.pivot()), places.pin(arm.axle()), places.value(arm.depth()));
       return filled(arm, bar, Spreads.of(arm.base(), places), places);
     }
-    if (part instanceof Part.Tube tube) {
-      return tube(tube, places);
+
+    @Override
+    public PartShape tube(Part.Tube tube) {
+      List<PointMm> line = centreLine(tube, places);
+      double d = places.value(tube.diameter());
+      double wall = places.value(tube.wall());
+      double y = places.value(tube.y());
+      Geometry outline = Curves.strip(line, d);
+      List<Interval> across = sides(tube, y, d / 2);
+      double section = Math.PI / 4 * (d * d - Math.pow(Math.max(0, d - 2 * wall), 2));
+      double volume = section * Curves.length(line) * across.size();
+      PointMm centre = centre(Curves.line(line));
+      return filled(tube, outline, across, mass(tube, volume, places), centre);
     }
-    if (part instanceof Part.Solid solid) {
-      Geometry outline = Outlines.area(solid.frame(), solid.outline(), places);
-      return filled(solid, outline, Spreads.of(solid.base(), places), places);
+
+    @Override
+    public PartShape flat(Part.Flat flat) {
+      Geometry outline = Outlines.area(flat.frame(), flat.outline(), places);
+      return filled(flat, outline, Spreads.of(flat.base(), places), places);
     }
-    if (part instanceof Part.Shell shell) {
+
+    @Override
+    public PartShape shell(Part.Shell shell) {
       return Shells.of(shell, places);
     }
-    if (part instanceof Part.Cushion cushion) {
+
+    @Override
+    public PartShape cushion(Part.Cushion cushion) {
       return Cushions.of(cushion, places);
     }
-    if (part instanceof Part.Rest rest) {
-      return rest(rest, places);
+
+    @Override
+    public PartShape rest(Part.Rest rest) {
+      double d = places.value(rest.diameter());
+      double y = places.value(rest.y());
+      double half = places.value(rest.length()) / 2;
+      PointMm at = places.pin(rest.at());
+      Geometry outline =
+          rest.to().isPresent()
+              ? Curves.bar(at, places.pin(rest.to().get()), d)
+              : Curves.disc(at, d / 2);
+      return filled(rest, outline, sides(rest, y, half), places);
     }
-    if (part instanceof Part.Lamp lamp) {
-      return lamp(lamp, places);
+
+    @Override
+    public PartShape lamp(Part.Lamp lamp) {
+      PointMm at = places.pin(lamp.at());
+      double halfHeight = places.value(lamp.halfHeight());
+      double halfWidth = places.value(lamp.halfWidth());
+      double depth = places.value(lamp.depth());
+      double y = places.value(lamp.y());
+      double back = Lamps.facesForward(lamp.type()) ? -depth : depth;
+      Geometry outline =
+          Curves.polygon(
+              List.of(
+                  at.plus(new PointMm(0, -halfHeight)),
+                  at.plus(new PointMm(back, -halfHeight)),
+                  at.plus(new PointMm(back, halfHeight)),
+                  at.plus(new PointMm(0, halfHeight))));
+      return filled(lamp, outline, sides(lamp, y, halfWidth), places);
     }
-    Part.Stand stand = (Part.Stand) part;
-    PointMm foot = places.pin(parked ? stand.foot() : stand.stowed());
-    double d = places.value(stand.diameter());
-    double y = places.value(stand.y());
-    Geometry leg = Curves.bar(places.pin(stand.pivot()), foot, d);
-    List<Interval> across =
-        stand.base().spread().isPresent()
-            ? Spreads.of(stand.base(), places)
-            : List.of(new Interval(y - d / 2, y + d / 2));
-    return filled(stand, leg, across, places);
+
+    @Override
+    public PartShape stand(Part.Stand stand) {
+      PointMm foot = places.pin(parked ? stand.foot() : stand.stowed());
+      double d = places.value(stand.diameter());
+      double y = places.value(stand.y());
+      Geometry leg = Curves.bar(places.pin(stand.pivot()), foot, d);
+      List<Interval> across =
+          stand.base().spread().isPresent()
+              ? Spreads.of(stand.base(), places)
+              : List.of(new Interval(y - d / 2, y + d / 2));
+      return filled(stand, leg, across, places);
+    }
+  }
+
+  /** Returns what a part about {@code y} takes across the machine, on one side or on both. */
+  private static List<Interval> sides(Part part, double y, double half) {
+    Interval one = new Interval(y - half, y + half);
+    return part.paired() ? List.of(one, one.mirrored()) : List.of(one);
   }
 
   /** Returns the body of a part alone, stands stowed: less work than all of its shape. */
@@ -78,21 +147,6 @@ public final class Shapes {
     return part instanceof Part.Front front
         ? frontBody(front, places)
         : of(part, places, false).prisms();
-  }
-
-  private static PartShape wheel(Part.Wheel wheel, Places places) {
-    Tyre tyre = Tyres.of(wheel, places);
-    Geometry disc = Curves.disc(places.pin(wheel.axle()), tyre.freeRadiusMm());
-    double half = tyre.widthMm() / 2;
-    return filled(wheel, disc, List.of(new Interval(-half, half)), places);
-  }
-
-  private static PartShape front(Part.Front front, Places places) {
-    double d = places.value(front.tube());
-    List<PointMm> stem = List.of(places.pin(front.top()), places.pin(front.bottom()));
-    Geometry outline = Curves.rounded(List.of(stem, legs(front, places)), d);
-    List<Prism> prisms = frontBody(front, places);
-    return new PartShape(front, outline, prisms, mass(front, 0, places), centre(outline), 0);
   }
 
   /**
@@ -129,80 +183,24 @@ public final class Shapes {
         : List.of(places.pin(front.top()), axle);
   }
 
-  private static PartShape tube(Part.Tube tube, Places places) {
-    List<PointMm> line = centreLine(tube, places);
-    double d = places.value(tube.diameter());
-    double wall = places.value(tube.wall());
-    double y = places.value(tube.y());
-    Geometry outline = Curves.strip(line, d);
-    List<Interval> across = new ArrayList<>();
-    across.add(new Interval(y - d / 2, y + d / 2));
-    if (tube.both()) {
-      across.add(across.get(0).mirrored());
-    }
-    List<Prism> prisms = across.stream().map(i -> new Prism(outline, i)).toList();
-    double section = Math.PI / 4 * (d * d - Math.pow(Math.max(0, d - 2 * wall), 2));
-    double volume = section * Curves.length(line) * across.size();
-    return new PartShape(
-        tube,
-        outline,
-        prisms,
-        mass(tube, volume, places),
-        centre(Curves.line(line)),
-        Spreads.middle(across));
-  }
-
   /** Returns the bent centre line of a tube. */
   public static List<PointMm> centreLine(Part.Tube tube, Places places) {
     List<PointMm> pins = tube.path().stream().map(places::pin).toList();
     return Curves.bent(pins, places.value(tube.bendRadius()));
   }
 
-  private static PartShape rest(Part.Rest rest, Places places) {
-    double d = places.value(rest.diameter());
-    double y = places.value(rest.y());
-    double half = places.value(rest.length()) / 2;
-    PointMm at = places.pin(rest.at());
-    Geometry outline =
-        rest.to().isPresent()
-            ? Curves.bar(at, places.pin(rest.to().get()), d)
-            : Curves.disc(at, d / 2);
-    Interval one = new Interval(y - half, y + half);
-    return filled(rest, outline, List.of(one, one.mirrored()), places);
-  }
-
-  private static PartShape lamp(Part.Lamp lamp, Places places) {
-    PointMm at = places.pin(lamp.at());
-    double halfHeight = places.value(lamp.halfHeight());
-    double halfWidth = places.value(lamp.halfWidth());
-    double depth = places.value(lamp.depth());
-    double y = places.value(lamp.y());
-    double back = Lamps.facesForward(lamp.type()) ? -depth : depth;
-    Geometry outline =
-        Curves.polygon(
-            List.of(
-                at.plus(new PointMm(0, -halfHeight)),
-                at.plus(new PointMm(back, -halfHeight)),
-                at.plus(new PointMm(back, halfHeight)),
-                at.plus(new PointMm(0, halfHeight))));
-    List<Interval> across = new ArrayList<>();
-    across.add(new Interval(y - halfWidth, y + halfWidth));
-    if (lamp.pair()) {
-      across.add(across.get(0).mirrored());
-    }
-    return filled(lamp, outline, across, places);
-  }
-
   /** Returns a part that fills {@code outline} over each of {@code across}. */
   static PartShape filled(Part part, Geometry outline, List<Interval> across, Places places) {
-    double width = across.stream().mapToDouble(Interval::length).sum();
-    return new PartShape(
-        part,
-        outline,
-        across.stream().map(i -> new Prism(outline, i)).toList(),
-        mass(part, outline.getArea() * width, places),
-        centre(outline),
-        Spreads.middle(across));
+    double mass =
+        mass(part, outline.getArea() * across.stream().mapToDouble(Interval::length).sum(), places);
+    return filled(part, outline, across, mass, centre(outline));
+  }
+
+  /** As the other, of a part whose mass and centre do not follow from its outline. */
+  static PartShape filled(
+      Part part, Geometry outline, List<Interval> across, double massKg, PointMm centre) {
+    List<Prism> prisms = across.stream().map(i -> new Prism(outline, i)).toList();
+    return new PartShape(part, outline, prisms, massKg, centre, Spreads.middle(across));
   }
 
   /**
@@ -215,7 +213,7 @@ public final class Shapes {
       return places.value(base.mass().get());
     }
     double density = Material.named(base.material()).map(Material::densityKgMm3).orElse(Double.NaN);
-    return part.filledByMaterial() && !Double.isNaN(density) ? density * volumeMm3 : 0;
+    return part.traits().filled() && !Double.isNaN(density) ? density * volumeMm3 : 0;
   }
 
   static PointMm centre(Geometry geometry) {

@@ -34,11 +34,12 @@ public record Springs(List<MassPoint> sprung, List<MassPoint> atFront, List<Mass
   private void share(PartShape shape) {
     Part part = shape.part();
     double unsprung =
-        part instanceof Part.Wheel
-            ? 1
-            : part instanceof Part.Front || part instanceof Part.Swingarm ? UNSPRUNG_SHARE : 0;
-    boolean front =
-        part instanceof Part.Front || (part instanceof Part.Wheel w && w.end() == Part.End.FRONT);
+        switch (part.traits().duty()) {
+          case WHEEL -> 1;
+          case CARRIER -> UNSPRUNG_SHARE;
+          case FRAME, DRIVE, STAND, LOAD -> 0;
+        };
+    boolean front = part instanceof Part.AtEnd at && at.end() == Part.End.FRONT;
     add(sprung, shape, 1 - unsprung);
     add(front ? atFront : atRear, shape, unsprung);
   }

@@ -72,8 +72,7 @@ public final class Stances {
               -r.droopMm(),
               Optional.empty()));
     }
-    boolean stand = layout.parts().values().stream().anyMatch(Part.Stand.class::isInstance);
-    if (stand) {
+    if (layout.parts(Part.Stand.class).findAny().isPresent()) {
       standings.add(balanced(Condition.empty(Stance.Kind.PARKED), Rider.NOBODY));
     }
     layout

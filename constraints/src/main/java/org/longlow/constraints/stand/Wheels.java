@@ -5,8 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
-import org.longlow.constraints.formula.Formula;
+import java.util.function.BiFunction;
+import java.util.stream.Stream;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Pin;
@@ -62,24 +62,14 @@ public record Wheels(
 
   /** Returns the wheels of {@code layout}. */
   public static Wheels of(Layout layout, Places drawn) {
-    Part.Wheel front = null;
-    Part.Wheel rear = null;
-    Part.Front fork = null;
-    Part.Swingarm arm = null;
-    for (Part part : layout.parts().values()) {
-      if (part instanceof Part.Wheel w && w.end() == Part.End.FRONT) {
-        front = w;
-      } else if (part instanceof Part.Wheel w) {
-        rear = w;
-      } else if (part instanceof Part.Front f) {
-        fork = f;
-      } else if (part instanceof Part.Swingarm s) {
-        arm = s;
-      }
-    }
+    Part.Wheel front = last(layout.parts(Part.Wheel.class).filter(w -> w.end() == Part.End.FRONT));
+    Part.Wheel rear = last(layout.parts(Part.Wheel.class).filter(w -> w.end() == Part.End.REAR));
+    Part.Front fork = last(layout.parts(Part.Front.class));
+    Part.Swingarm arm = last(layout.parts(Part.Swingarm.class));
     List<Fault> faults = new ArrayList<>();
-    Suspension atFront = front == null ? null : suspension(fork, front, drawn, faults);
-    Suspension atRear = rear == null ? null : suspension(arm, rear, drawn, faults);
+    Suspension atFront =
+        front == null ? null : suspension(fork, Wheels::path, front, drawn, faults);
+    Suspension atRear = rear == null ? null : suspension(arm, Wheels::path, rear, drawn, faults);
     if (front != null && rear != null && !apart(front, rear, drawn)) {
       faults.add(
           new Fault(
@@ -100,16 +90,20 @@ public record Wheels(
     return new Wheels(layout, drawn, front, rear, fork, arm, atFront, atRear, faults);
   }
 
-  private static Suspension suspension(
-      Part carrier, Part.Wheel wheel, Places drawn, List<Fault> faults) {
+  private static <P> P last(Stream<P> parts) {
+    return parts.reduce((before, after) -> after).orElse(null);
+  }
+
+  private static <C extends Part.Carrier> Suspension suspension(
+      C carrier,
+      BiFunction<C, Places, WheelPath> path,
+      Part.Wheel wheel,
+      Places drawn,
+      List<Fault> faults) {
     PointMm axle = drawn.pin(wheel.axle());
     try {
-      if (carrier instanceof Part.Front f) {
-        return suspension(path(f, drawn), f.droop(), f.bump(), f.rate(), f.preload(), drawn);
-      }
-      if (carrier instanceof Part.Swingarm s) {
-        WheelPath path = WheelPath.swingarm(drawn.pin(s.pivot()), drawn.pin(s.axle()));
-        return suspension(path, s.droop(), s.bump(), s.rate(), s.preload(), drawn);
+      if (carrier != null) {
+        return suspension(carrier, path.apply(carrier, drawn), drawn);
       }
     } catch (OutOfRange e) {
       faults.add(
@@ -118,6 +112,10 @@ public record Wheels(
               carrier.name() + " cannot work as drawn and counts as rigid: " + e.getMessage()));
     }
     return Suspension.rigid(WheelPath.rigid(axle));
+  }
+
+  private static WheelPath path(Part.Swingarm arm, Places drawn) {
+    return WheelPath.swingarm(drawn.pin(arm.pivot()), drawn.pin(arm.axle()));
   }
 
   private static WheelPath path(Part.Front fork, Places drawn) {
@@ -132,20 +130,14 @@ public record Wheels(
         : WheelPath.trailingLink(pivot, axle);
   }
 
-  private static Suspension suspension(
-      WheelPath path,
-      Formula droop,
-      Formula bump,
-      Optional<Formula> rate,
-      Optional<Formula> preload,
-      Places drawn) {
+  private static Suspension suspension(Part.Carrier carrier, WheelPath path, Places drawn) {
     // bump and droop are how far the wheel rises and falls, not how far it goes along its path
     return new Suspension(
         path,
-        -path.travelForRiseMm(-drawn.value(droop)),
-        path.travelForRiseMm(drawn.value(bump)),
-        rate.map(drawn::value).orElse(Double.NaN),
-        preload.map(drawn::value).orElse(0.0));
+        -path.travelForRiseMm(-drawn.value(carrier.droop())),
+        path.travelForRiseMm(drawn.value(carrier.bump())),
+        carrier.rate().map(drawn::value).orElse(Double.NaN),
+        carrier.preload().map(drawn::value).orElse(0.0));
   }
 
   /** Returns the carriers of wheels that have travel and no rate. */

@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Set;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Occupant;
-import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.place.Placed;
 import org.longlow.constraints.seat.SeatParts;
 import org.longlow.constraints.solve.Freedom;
@@ -115,8 +114,7 @@ final class Movable {
         .parts()
         .forEach(
             (name, part) -> {
-              boolean seat = part instanceof Part.Cushion || part instanceof Part.Rest;
-              if (seat && part.pins().stream().anyMatch(free::contains)) {
+              if (part.seatOf().isPresent() && part.pins().stream().anyMatch(free::contains)) {
                 names.add(name);
                 told.addAll(part.pins());
               }

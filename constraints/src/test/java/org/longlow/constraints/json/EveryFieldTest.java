@@ -9,10 +9,14 @@ import com.networknt.schema.JsonSchema;
 import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.document.Document;
@@ -24,6 +28,7 @@ import org.longlow.constraints.document.Kind;
 import org.longlow.constraints.document.Type;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Unit;
+import org.longlow.constraints.layout.Part;
 
 /**
  * Spoils every field of every kind in every way its type allows, and holds the reader to a JSON
@@ -95,6 +100,20 @@ class EveryFieldTest {
                 "wish", "section", "stance", "person", "demands"));
     Document.PART.kinds().values().forEach(kind -> kinds.add(kind.name()));
     assertThat(new TreeSet<>(samples.keySet())).isEqualTo(kinds);
+  }
+
+  /** What the compiler cannot see: that {@code PartKinds} describes each record of a part. */
+  @Test
+  void plankHasAPartOfEachRecord() {
+    Set<Class<?>> read = new HashSet<>();
+    Plank.layout().parts().values().forEach(part -> read.add(part.getClass()));
+    assertThat(read).isEqualTo(records(Part.class).collect(Collectors.toSet()));
+  }
+
+  private static Stream<Class<?>> records(Class<?> type) {
+    return type.isRecord()
+        ? Stream.of(type)
+        : Stream.of(type.getPermittedSubclasses()).flatMap(EveryFieldTest::records);
   }
 
   @Test

@@ -4,10 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
 import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.json.FigureJson;
-import org.longlow.constraints.machine.figure.BodyFigure;
 import org.longlow.constraints.machine.figure.FigureFault;
 import org.longlow.constraints.machine.figure.FigureFaults;
 import org.longlow.constraints.machine.figure.MachineFigures;
@@ -27,34 +25,19 @@ public final class Figures {
     }
   }
 
-  private static final Map<String, Function<String, Answer>> KINDS = new LinkedHashMap<>();
-  private static final Map<String, Class<? extends Record>> INPUTS = new LinkedHashMap<>();
+  private static final Map<String, MachineFigures.Kind<?, ?>> KINDS = new LinkedHashMap<>();
 
   static {
-    for (MachineFigures.Kind<?, ?> kind : MachineFigures.all()) {
-      add(kind);
-    }
-    INPUTS.put("body", BodyFigure.Input.class);
-    KINDS.put(
-        "body",
-        json ->
-            answer(json, BodyFigure.Input.class, in -> FigureJson.write(BodyFigure.answer(in))));
+    MachineFigures.all().forEach(kind -> KINDS.put(kind.name(), kind));
   }
 
   private Figures() {}
-
-  private static <I extends Record, O extends Record> void add(MachineFigures.Kind<I, O> kind) {
-    INPUTS.put(kind.name(), kind.inputType());
-    KINDS.put(
-        kind.name(),
-        json -> answer(json, kind.inputType(), in -> FigureJson.write(kind.answer().apply(in))));
-  }
 
   /**
    * Returns what a kind takes, as JSON with words for values, such as {@code {"radiusMm": number}}.
    */
   public static String takes(String kind) {
-    return RecordWords.of(INPUTS.get(kind));
+    return RecordWords.of(KINDS.get(kind).inputType());
   }
 
   /** Returns the names of the kinds, in their order. */
@@ -64,23 +47,21 @@ public final class Figures {
 
   /** Returns the answer of {@code kind} to the JSON object {@code json}. */
   public static Answer answer(String kind, String json) {
-    Function<String, Answer> work = KINDS.get(kind);
-    if (work == null) {
-      return new Answer(
-          "",
-          List.of("figure " + kind + " is not known; allowed are " + String.join(", ", kinds())));
-    }
-    return work.apply(json);
+    return KINDS.containsKey(kind)
+        ? answer(KINDS.get(kind), json)
+        : new Answer(
+            "",
+            List.of("figure " + kind + " is not known; allowed are " + String.join(", ", kinds())));
   }
 
-  private static <I extends Record> Answer answer(
-      String json, Class<I> input, Function<I, String> work) {
-    FigureJson.Result<I> read = FigureJson.read(json, input);
+  private static <I extends Record> Answer answer(MachineFigures.Kind<I, ?> kind, String json) {
+    FigureJson.Result<I> read = FigureJson.read(json, kind.inputType());
     if (read instanceof FigureJson.Result.Refused<I> refused) {
       return new Answer("", refused.faults().stream().map(Fault::line).toList());
     }
     try {
-      return new Answer(work.apply(((FigureJson.Result.Bound<I>) read).value()), List.of());
+      I input = ((FigureJson.Result.Bound<I>) read).value();
+      return new Answer(FigureJson.write(kind.answer().apply(input)), List.of());
     } catch (FigureFaults e) {
       return new Answer("", new ArrayList<>(e.faults().stream().map(FigureFault::line).toList()));
     }

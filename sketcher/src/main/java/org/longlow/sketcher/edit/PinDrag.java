@@ -115,8 +115,8 @@ public final class PinDrag {
 
   /** Returns the pin that tells most about a pin's place: the other end of its part or tie. */
   static Optional<String> partner(Layout layout, String pin) {
-    for (Part part : layout.parts().values()) {
-      if (part instanceof Part.Cushion c && (c.from().equals(pin) || c.to().equals(pin))) {
+    for (Part.Cushion c : layout.parts(Part.Cushion.class).toList()) {
+      if (c.from().equals(pin) || c.to().equals(pin)) {
         return Optional.of(c.from().equals(pin) ? c.to() : c.from());
       }
     }

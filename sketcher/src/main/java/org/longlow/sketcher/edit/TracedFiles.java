@@ -19,11 +19,7 @@ public final class TracedFiles {
   static Set<String> of(Layout layout) {
     Set<String> files = new LinkedHashSet<>();
     for (Part part : layout.parts().values()) {
-      Outline outline =
-          part instanceof Part.Solid s
-              ? s.outline()
-              : part instanceof Part.Shell shell ? shell.outline() : null;
-      if (outline instanceof Outline.Traced traced) {
+      if (part.edge().orElse(null) instanceof Outline.Traced traced) {
         files.add(traced.file());
       }
     }

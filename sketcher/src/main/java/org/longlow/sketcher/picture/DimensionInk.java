@@ -5,6 +5,8 @@ import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Traits.Duty;
+import org.longlow.constraints.seat.SeatParts;
 import org.longlow.constraints.shape.Cushions;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.rider.geom.PointMm;
@@ -156,12 +158,8 @@ final class DimensionInk {
     String lowestName = "";
     for (PartShape shape : scene.shapes().values()) {
       Part part = shape.part();
-      boolean belly =
-          !(part instanceof Part.Wheel
-              || part instanceof Part.Stand
-              || part instanceof Part.Front
-              || part instanceof Part.Swingarm
-              || insideWheel(shape));
+      Duty duty = part.traits().duty();
+      boolean belly = !(duty.atWheel() || duty == Duty.STAND || insideWheel(shape));
       for (Coordinate c : shape.outline().getCoordinates()) {
         PointMm p = road(new PointMm(c.x, c.y));
         if (p.z() > top) {
@@ -181,11 +179,8 @@ final class DimensionInk {
     if (lowest != null && low > 0) {
       clearance(lowest, lowestName);
     }
-    for (PartShape shape : scene.shapes().values()) {
-      if (shape.part() instanceof Part.Cushion c && c.role() == Part.CushionRole.PAN) {
-        seat(c, full);
-      }
-    }
+    List<Part.Cushion> pans = SeatParts.pans(scene.layout()).toList();
+    pans.forEach(pan -> seat(pan, pans.size() > 1 ? pan.seat() + " seat" : "seat", full));
   }
 
   /** A hub motor or a brake inside its wheel is not the belly. */
@@ -195,7 +190,7 @@ final class DimensionInk {
   }
 
   /** Seat height: where the pan's surface is under the H-point, or at the middle of its board. */
-  private void seat(Part.Cushion pan, boolean full) {
+  private void seat(Part.Cushion pan, String seat, boolean full) {
     PointMm from = scene.places().pin(pan.from());
     PointMm to = scene.places().pin(pan.to());
     PointMm up = Cushions.towardsPerson(pan, from, to);
@@ -213,19 +208,12 @@ final class DimensionInk {
     }
     PointMm free = road(on.plus(up.times(thick)));
     String subject = "part:" + pan.name();
-    String seat = seats() > 1 ? pan.seat() + " seat" : "seat";
     left.add(span(subject, 0, free.z(), free.x(), free.x(), seat + ", free"));
     Scene.Sunk sunk = scene.sunk().get(pan.name());
     if (full && sunk != null) {
       PointMm pressed = road(on.plus(up.times(thick - sunk.totalMm())));
       left.add(span(subject, 0, pressed.z(), pressed.x(), pressed.x(), seat + ", under " + sitter));
     }
-  }
-
-  private long seats() {
-    return scene.shapes().values().stream()
-        .filter(s -> s.part() instanceof Part.Cushion c && c.role() == Part.CushionRole.PAN)
-        .count();
   }
 
   private void clearance(PointMm lowest, String part) {
@@ -248,13 +236,11 @@ final class DimensionInk {
       below.add(span(subject, 0, hip.x(), 0, hip.z(), "H-point"));
       right.add(span(subject, 0, hip.z(), hip.x(), hip.x(), "H-point"));
     }
-    for (PartShape shape : scene.shapes().values()) {
-      if (shape.part() instanceof Part.Rest rest) {
-        PointMm at = road(scene.places().pin(rest.at()));
-        String subject = "part:" + rest.name();
-        below.add(span(subject, 0, at.x(), 0, at.z(), rest.name()));
-        right.add(span(subject, 0, at.z(), at.x(), at.x(), rest.name()));
-      }
+    for (Part.Rest rest : scene.layout().parts(Part.Rest.class).toList()) {
+      PointMm at = road(scene.places().pin(rest.at()));
+      String subject = "part:" + rest.name();
+      below.add(span(subject, 0, at.x(), 0, at.z(), rest.name()));
+      right.add(span(subject, 0, at.z(), at.x(), at.x(), rest.name()));
     }
   }
 

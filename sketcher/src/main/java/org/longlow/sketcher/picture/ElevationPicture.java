@@ -99,8 +99,7 @@ public final class ElevationPicture {
     List<Envelope> taken = new ArrayList<>();
     for (PartShape shape : scene.shapes().values()) {
       Part part = shape.part();
-      boolean named = part instanceof Part.Solid || part instanceof Part.Shell;
-      if (!named || shape.outline().isEmpty()) {
+      if (part.edge().isEmpty() || shape.outline().isEmpty()) {
         continue;
       }
       Point middle = middle(shape.outline());

@@ -58,19 +58,11 @@ record Scene(
 
   /** Returns the front system, if the machine has one. */
   Optional<Part.Front> front() {
-    return first(Part.Front.class);
+    return layout.parts(Part.Front.class).findFirst();
   }
 
   /** Returns the wheel at one end. */
   Optional<Part.Wheel> wheel(Part.End end) {
-    return layout.parts().values().stream()
-        .filter(Part.Wheel.class::isInstance)
-        .map(Part.Wheel.class::cast)
-        .filter(w -> w.end() == end)
-        .findFirst();
-  }
-
-  private <T> Optional<T> first(Class<T> kind) {
-    return layout.parts().values().stream().filter(kind::isInstance).map(kind::cast).findFirst();
+    return layout.parts(Part.Wheel.class).filter(w -> w.end() == end).findFirst();
   }
 }

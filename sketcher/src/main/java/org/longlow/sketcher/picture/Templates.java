@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Traits.Make;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
@@ -36,13 +37,7 @@ public final class Templates {
 
   /** Returns whether a part gets a template unless it is asked for by name: what a shop makes. */
   public static boolean made(Part part) {
-    if (part instanceof Part.Solid s) {
-      return s.type() != Part.SolidKind.ENGINE && s.type() != Part.SolidKind.MOTOR;
-    }
-    if (part instanceof Part.Rest r) {
-      return r.type() == Part.RestKind.FOOTBOARD;
-    }
-    return !(part instanceof Part.Wheel || part instanceof Part.Front || part instanceof Part.Lamp);
+    return part.traits().make() != Make.BOUGHT;
   }
 
   /** Returns whether a part gets a template where these are asked for, all for an empty set. */
@@ -216,12 +211,8 @@ public final class Templates {
   /** Returns the words for material, how many and which side. */
   static String makeLine(PartShape shape) {
     Part part = shape.part();
-    boolean pair =
-        part instanceof Part.Tube t && t.both()
-            || part instanceof Part.Rest
-            || part.base().spread().map(s -> s.both()).orElse(false);
     String many =
-        pair
+        part.paired()
             ? "make 2, one for each side, the second turned over"
             : shape.rightMm() < 0
                 ? "make 1, left side"

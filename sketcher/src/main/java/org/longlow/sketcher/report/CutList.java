@@ -7,7 +7,6 @@ import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.layout.FoamSpec;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.shape.Interval;
-import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Prism;
 import org.longlow.constraints.shape.Shells;
@@ -31,48 +30,39 @@ final class CutList {
   private CutList() {}
 
   static void write(Html h, Study study) {
-    Places places = study.placed().places();
-    List<PartShape> shapes = List.copyOf(study.shapes().values());
-    boolean any =
-        shapes.stream()
-            .map(PartShape::part)
-            .anyMatch(
-                p ->
-                    p instanceof Part.Tube || p instanceof Part.Cushion || p instanceof Part.Shell);
-    if (!any) {
+    if (study.layout().parts().values().stream().noneMatch(p -> p.traits().make().listed())) {
       return;
     }
     h.element("h2", "Cut list");
     h.element(
         "p class=\"note\"",
         "Net sizes. Add the saw's kerf, and copes at tube ends; springback and stretch by trial.");
-    tubes(h, shapes, places);
-    boards(h, shapes, places);
-    foam(h, shapes, places);
-    sheet(h, shapes, places);
+    tubes(h, study);
+    boards(h, study);
+    foam(h, study);
+    sheet(h, study);
   }
 
-  private static void tubes(Html h, List<PartShape> shapes, Places places) {
+  private static void tubes(Html h, Study study) {
+    Places places = study.placed().places();
     List<List<String>> rows = new ArrayList<>();
     double total = 0;
-    for (PartShape s : shapes) {
-      if (s.part() instanceof Part.Tube tube) {
-        TubeBends bends = TubeBends.of(tube, places);
-        int pieces = tube.both() ? 2 : 1;
-        total += pieces * bends.cutMm();
-        rows.add(
-            List.of(
-                tube.name(),
-                Integer.toString(pieces),
-                "Ø"
-                    + Say.number(places.value(tube.diameter()))
-                    + " × "
-                    + Say.fixed(places.value(tube.wall()), 2)
-                    + " mm",
-                Say.mm(bends.cutMm()),
-                bends.bends().isEmpty() ? "straight" : bends(bends),
-                tube.base().material()));
-      }
+    for (Part.Tube tube : study.layout().parts(Part.Tube.class).toList()) {
+      TubeBends bends = TubeBends.of(tube, places);
+      int pieces = tube.both() ? 2 : 1;
+      total += pieces * bends.cutMm();
+      rows.add(
+          List.of(
+              tube.name(),
+              Integer.toString(pieces),
+              "Ø"
+                  + Say.number(places.value(tube.diameter()))
+                  + " × "
+                  + Say.fixed(places.value(tube.wall()), 2)
+                  + " mm",
+              Say.mm(bends.cutMm()),
+              bends.bends().isEmpty() ? "straight" : bends(bends),
+              tube.base().material()));
     }
     table(h, "Tubes", TUBES, rows, total > 0 ? "Together " + Say.mm(total) + "." : "");
   }
@@ -94,42 +84,40 @@ final class CutList {
     return String.join("; ", out);
   }
 
-  private static void boards(Html h, List<PartShape> shapes, Places places) {
+  private static void boards(Html h, Study study) {
+    Places places = study.placed().places();
     List<List<String>> rows = new ArrayList<>();
-    for (PartShape s : shapes) {
-      if (s.part() instanceof Part.Cushion c) {
-        rows.add(
-            List.of(
-                c.name(),
-                Integer.toString(pieces(s)),
-                Say.mm(places.value(c.board())),
-                Say.mm(length(c, places)),
-                Say.mm(width(s))));
-      }
+    for (Part.Cushion c : study.layout().parts(Part.Cushion.class).toList()) {
+      rows.add(
+          List.of(
+              c.name(),
+              Integer.toString(pieces(study, c)),
+              Say.mm(places.value(c.board())),
+              Say.mm(length(c, places)),
+              Say.mm(width(study, c))));
     }
     table(h, "Boards, plywood", BOARDS, rows, "");
   }
 
-  private static void foam(Html h, List<PartShape> shapes, Places places) {
+  private static void foam(Html h, Study study) {
+    Places places = study.placed().places();
     List<List<String>> rows = new ArrayList<>();
-    for (PartShape s : shapes) {
-      if (s.part() instanceof Part.Cushion c) {
-        int number = 0;
-        for (FoamSpec layer : c.layers()) {
-          number++;
-          rows.add(
-              List.of(
-                  c.name(),
-                  Integer.toString(pieces(s)),
-                  "layer "
-                      + number
-                      + (number == 1 ? " (top), " : ", ")
-                      + layer.name()
-                      + (layer.closedCell() ? ", closed cell" : ""),
-                  Say.mm(places.value(layer.thickness())),
-                  Say.mm(length(c, places)),
-                  Say.mm(width(s))));
-        }
+    for (Part.Cushion c : study.layout().parts(Part.Cushion.class).toList()) {
+      int number = 0;
+      for (FoamSpec layer : c.layers()) {
+        number++;
+        rows.add(
+            List.of(
+                c.name(),
+                Integer.toString(pieces(study, c)),
+                "layer "
+                    + number
+                    + (number == 1 ? " (top), " : ", ")
+                    + layer.name()
+                    + (layer.closedCell() ? ", closed cell" : ""),
+                Say.mm(places.value(layer.thickness())),
+                Say.mm(length(c, places)),
+                Say.mm(width(study, c))));
       }
     }
     table(
@@ -140,28 +128,27 @@ final class CutList {
         "Cut foam 5 to 10 mm larger all round so that the cover pulls it in.");
   }
 
-  private static void sheet(Html h, List<PartShape> shapes, Places places) {
+  private static void sheet(Html h, Study study) {
+    Places places = study.placed().places();
     List<List<String>> rows = new ArrayList<>();
-    for (PartShape s : shapes) {
-      if (s.part() instanceof Part.Shell shell) {
-        Shells.Pieces pieces = Shells.pieces(shell, places);
-        if (pieces.sides() > 0) {
-          Geometry side = pieces.side().orElseThrow();
-          Envelope box = side.getEnvelopeInternal();
-          rows.add(
-              piece(
-                  shell,
-                  pieces,
-                  pieces.sides(),
-                  "side, half of them turned over",
-                  box.getWidth(),
-                  box.getHeight(),
-                  side.getArea()));
-        }
-        for (double width : pieces.stripWidthsMm()) {
-          double length = pieces.stripLengthMm();
-          rows.add(piece(shell, pieces, 1, "edge strip", length, width, length * width));
-        }
+    for (Part.Shell shell : study.layout().parts(Part.Shell.class).toList()) {
+      Shells.Pieces pieces = Shells.pieces(shell, places);
+      if (pieces.sides() > 0) {
+        Geometry side = pieces.side().orElseThrow();
+        Envelope box = side.getEnvelopeInternal();
+        rows.add(
+            piece(
+                shell,
+                pieces,
+                pieces.sides(),
+                "side, half of them turned over",
+                box.getWidth(),
+                box.getHeight(),
+                side.getArea()));
+      }
+      for (double width : pieces.stripWidthsMm()) {
+        double length = pieces.stripLengthMm();
+        rows.add(piece(shell, pieces, 1, "edge strip", length, width, length * width));
       }
     }
     table(
@@ -205,16 +192,16 @@ final class CutList {
     }
   }
 
-  private static List<Interval> across(PartShape s) {
-    return s.prisms().stream().map(Prism::across).distinct().toList();
+  private static List<Interval> across(Study study, Part.Cushion c) {
+    return study.shapes().get(c.name()).prisms().stream().map(Prism::across).distinct().toList();
   }
 
-  private static int pieces(PartShape s) {
-    return Math.max(1, across(s).size());
+  private static int pieces(Study study, Part.Cushion c) {
+    return Math.max(1, across(study, c).size());
   }
 
-  private static double width(PartShape s) {
-    return across(s).stream().mapToDouble(Interval::length).max().orElse(0);
+  private static double width(Study study, Part.Cushion c) {
+    return across(study, c).stream().mapToDouble(Interval::length).max().orElse(0);
   }
 
   private static double length(Part.Cushion c, Places places) {

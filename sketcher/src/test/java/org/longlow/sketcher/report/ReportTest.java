@@ -8,6 +8,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
@@ -18,6 +20,7 @@ import org.longlow.constraints.check.WorstFirst;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.ReadResult;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Person;
 import org.longlow.constraints.study.Study;
 import org.longlow.demo.Demos;
@@ -70,6 +73,29 @@ class ReportTest {
     assertThat(svg.getAttribute("role")).isEqualTo("img");
     assertThat(svg.getElementsByTagName("title").item(0).getTextContent())
         .isEqualTo(study.layout().title());
+  }
+
+  /** A kind that says that it is cut from stock has its row; what is bought or shaped has none. */
+  @Test
+  void theCutListHasARowForEveryPartThatIsCutFromStock() throws Exception {
+    for (Study each : List.of(study, Study.of(Demos.layout("curlew")))) {
+      Set<String> rows = new TreeSet<>();
+      for (Element table : all(parsed(Report.html(each)), "table")) {
+        if (table.getAttribute("class").equals("cut")) {
+          NodeList heads = table.getElementsByTagName("tr");
+          for (int i = 1; i < heads.getLength(); i++) {
+            rows.add(((Element) heads.item(i)).getElementsByTagName("*").item(0).getTextContent());
+          }
+        }
+      }
+      Set<String> cut = new TreeSet<>();
+      for (Part part : each.layout().parts().values()) {
+        if (part.traits().make().listed()) {
+          cut.add(part.name());
+        }
+      }
+      assertThat(rows).isEqualTo(cut).isNotEmpty();
+    }
   }
 
   /** One vocabulary: likely sink, design sink, what is left and how it holds are said alike. */

@@ -3,7 +3,7 @@ package org.longlow.constraints.machine.figure;
 import java.util.List;
 import java.util.function.Function;
 
-/** The figures that are records in and records out, by their published names. */
+/** Every figure, by its published name; whoever answers figures asks here what there is. */
 public final class MachineFigures {
 
   /**
@@ -11,10 +11,9 @@ public final class MachineFigures {
    *
    * @param name as asked for, such as {@code axle-loads}
    * @param inputType record to bind the input to
-   * @param answer the calculation; throws {@link FigureFaults}
+   * @param answer the calculation, a record or a map of names; throws {@link FigureFaults}
    */
-  public record Kind<I extends Record, O extends Record>(
-      String name, Class<I> inputType, Function<I, O> answer) {}
+  public record Kind<I extends Record, O>(String name, Class<I> inputType, Function<I, O> answer) {}
 
   private MachineFigures() {}
 
@@ -32,6 +31,7 @@ public final class MachineFigures {
         new Kind<>("chain", ChainFigure.Input.class, ChainFigure::answer),
         new Kind<>("cope", CopeFigure.Input.class, CopeFigure::answer),
         new Kind<>("foam", FoamFigure.Input.class, FoamFigure::answer),
-        new Kind<>("seat-load", SeatLoadFigure.Input.class, SeatLoadFigure::answer));
+        new Kind<>("seat-load", SeatLoadFigure.Input.class, SeatLoadFigure::answer),
+        new Kind<>("body", BodyFigure.Input.class, BodyFigure::answer));
   }
 }

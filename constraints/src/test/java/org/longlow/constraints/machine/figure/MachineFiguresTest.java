@@ -21,7 +21,7 @@ import org.longlow.constraints.machine.figure.MachineFigures.Kind;
 class MachineFiguresTest {
 
   static List<Kind<?, ?>> kinds() {
-    return MachineFigures.all();
+    return MachineFigures.all().stream().filter(k -> !k.name().equals("body")).toList();
   }
 
   // The names are a contract: scripts read them.
