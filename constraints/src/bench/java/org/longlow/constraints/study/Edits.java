@@ -33,7 +33,7 @@ final class Edits {
    * @param limit a limit more, as the file has them, or nothing
    */
   Edits(String limit) {
-    Path file = Path.of("src/bench/resources/tourer.json");
+    Path file = Path.of("src/test/resources/org/longlow/constraints/machines/tourer.json");
     ReadResult read =
         LayoutReader.read(text(file).replace(LIMITS, LIMITS + limit), file.getParent());
     if (!(read instanceof ReadResult.Read good)) {

@@ -17,7 +17,9 @@ class JointFindingsTest {
       "\"depth\": \"55 mm\", \"left\": \"125 mm\", \"right\": \"125 mm\"";
 
   private static Optional<Finding> finding(String id, String from, String to) throws Exception {
-    String text = Files.readString(Path.of("src/bench/resources/tourer.json"));
+    String text =
+        Files.readString(
+            Path.of("src/test/resources/org/longlow/constraints/machines/tourer.json"));
     assertThat(text).contains(from);
     ReadResult read = LayoutReader.read(text.replace(from, to), null);
     assertThat(read).isInstanceOf(ReadResult.Read.class);

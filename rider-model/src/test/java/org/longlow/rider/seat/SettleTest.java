@@ -289,6 +289,73 @@ class SettleTest {
     assertThat(s.load().backN()).isLessThan(seated(man(), bare).load().backN());
   }
 
+  /**
+   * A trunk that lies further back than its board: from the hip square to the trunk to the flat of
+   * the back, and from there to the upper end of the contact, where the foam is pressed deepest.
+   */
+  @Test
+  void aTiltedTrunkLiesOnTheFoamWhereItIsDeepest() {
+    SeatGeometry full = seat();
+    SeatGeometry bare =
+        new SeatGeometry(full.pan(), full.back(), null, full.foot(), full.hand(), full.width());
+    for (double share : new double[] {0.65, 0.7, 0.75}) {
+      SeatOutcome.Seated s = (SeatOutcome.Seated) Settle.settle(man(), bare, options(share, 0));
+      PointMm along = bare.back().to().minus(bare.back().from()).times(1 / 560.0);
+      PointMm hip = s.hip().minus(bare.back().from());
+      double tilt = s.reclineRad() - Math.toRadians(35);
+      assertThat(Math.toDegrees(tilt)).isGreaterThan(1);
+      PointMm trunk = PointMm.unit(Math.PI / 2 + s.reclineRad());
+      // a point of the flat of the back: 137 mm behind the hip, square to the trunk
+      PointMm behind = hip.plus(trunk.left().times(137));
+      double upper = Math.min(man().hipToShoulderMm(), 560 - hip.dot(along));
+      PointMm at =
+          behind.plus(trunk.times((hip.dot(along) + upper - behind.dot(along)) / trunk.dot(along)));
+      assertThat(-along.left().dot(at))
+          .as("share " + share)
+          .isCloseTo(50 - s.back().sinkMm(), within(1e-6));
+    }
+  }
+
+  /** The pitch of a head, from eye and ear as they are drawn and as they are with a level head. */
+  private static double pitchDeg(Body body, SeatOutcome.Seated s) {
+    PointMm seen = s.pose().posture().eye().minus(s.pose().posture().tragion());
+    PointMm level = body.head().eye().minus(body.head().tragion());
+    return Math.toDegrees(seen.angleRad() - level.angleRad());
+  }
+
+  private static SeatGeometry restMoved(SeatGeometry seat, double forwardMm) {
+    return new SeatGeometry(
+        seat.pan(),
+        seat.back(),
+        moved(seat.headRest(), new PointMm(forwardMm, 0)),
+        seat.foot(),
+        seat.hand(),
+        seat.width());
+  }
+
+  /** A rest is pushed forward: the head follows it until the neck bends by 60 degrees. */
+  @Test
+  void aRestThatBendsTheNeckTooFarIsNotLeantOn() {
+    Body body = man();
+    double most = 0;
+    double leantTo = Double.NaN;
+    double freeFrom = Double.NaN;
+    for (int forward = -60; forward <= 300; forward += 2) {
+      SeatOutcome.Seated s = seated(body, restMoved(seat(5, 55, 35), forward));
+      double flexion = Math.toDegrees(s.reclineRad()) - pitchDeg(body, s);
+      if (s.headOnRest()) {
+        most = Math.max(most, flexion);
+        leantTo = forward;
+      } else if (!Double.isNaN(leantTo) && Double.isNaN(freeFrom)) {
+        freeFrom = forward;
+        // free again, it looks at the road: as far bent as that takes, no further
+        assertThat(flexion).isCloseTo(45, within(0.01));
+      }
+    }
+    assertThat(most).isGreaterThan(57).isLessThanOrEqualTo(60);
+    assertThat(freeFrom).isEqualTo(leantTo + 2);
+  }
+
   @Test
   void brakingAddsForwardPush() {
     SeatOutcome.Seated braking =

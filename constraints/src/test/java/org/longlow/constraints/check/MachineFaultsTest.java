@@ -1,4 +1,4 @@
-package org.longlow.demo;
+package org.longlow.constraints.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -8,19 +8,18 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.longlow.constraints.check.Finding;
-import org.longlow.constraints.check.Verdict;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.LayoutWriter;
 import org.longlow.constraints.json.ReadResult;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.study.Study;
+import org.longlow.constraints.study.TestMachine;
 
-/** Faults put into the shipped machines, one at a time, and what is said about them. */
+/** Faults put into the whole machines, one at a time, and what is said about them. */
 class MachineFaultsTest {
 
-  private static Verdict verdict(Spoilt spoilt, String id) {
+  private static Verdict verdict(TestMachine spoilt, String id) {
     return spoilt.finding(id).orElseThrow().verdict();
   }
 
@@ -28,8 +27,8 @@ class MachineFaultsTest {
 
   @Test
   void travelCountsWithoutARate() {
-    Study known = new Spoilt("dunlin").study();
-    Study study = new Spoilt("dunlin").without("swingarm", "rate", "preload").study();
+    Study known = TestMachine.runabout().study();
+    Study study = TestMachine.runabout().without("swingarm", "rate", "preload").study();
     for (Stance.Kind kind : List.of(Stance.Kind.FULL_BUMP, Stance.Kind.FULL_DROOP)) {
       Condition stance = Condition.empty(kind);
       assertThat(study.standing(stance).orElseThrow().rearTravelMm())
@@ -55,8 +54,8 @@ class MachineFaultsTest {
 
   @Test
   void noTravelIsRigid() {
-    Spoilt rigid =
-        new Spoilt("dunlin")
+    TestMachine rigid =
+        TestMachine.runabout()
             .without("swingarm", "rate", "preload")
             .part("swingarm", "bump", "'0 mm'")
             .part("swingarm", "droop", "'0 mm'");
@@ -70,7 +69,7 @@ class MachineFaultsTest {
   @CsvSource({"-300, FAIL", "0, FAIL", "49, CAUTION", "50, PASS"})
   void backCarriesBothSides(int rightMm, Verdict verdict) {
     Optional<Finding> f =
-        new Spoilt("dunlin")
+        TestMachine.runabout()
             .part("back", "left", "'640 mm'")
             .part("back", "right", "'" + rightMm + " mm'")
             .finding("seat.Nell.back.across");
@@ -80,8 +79,8 @@ class MachineFaultsTest {
 
   @Test
   void panBesideTheRiderFails() {
-    Spoilt beside =
-        new Spoilt("dunlin").part("pan", "left", "'700 mm'").part("pan", "right", "'-340 mm'");
+    TestMachine beside =
+        TestMachine.runabout().part("pan", "left", "'700 mm'").part("pan", "right", "'-340 mm'");
     assertThat(verdict(beside, "seat.Joss.pan.across")).isEqualTo(Verdict.FAIL);
   }
 
@@ -91,7 +90,7 @@ class MachineFaultsTest {
   @CsvSource({"59.5, true", "60, false"})
   void gripsAreNotInEachOther(double yMm, boolean fails) {
     Optional<Finding> f =
-        new Spoilt("dunlin").part("grips", "y", "'" + yMm + " mm'").finding("gap.grips.grips");
+        TestMachine.runabout().part("grips", "y", "'" + yMm + " mm'").finding("gap.grips.grips");
     assertThat(f.isPresent()).isEqualTo(fails);
     f.ifPresent(
         x -> {
@@ -106,15 +105,15 @@ class MachineFaultsTest {
     String box =
         "{'kind': 'box', 'frame': 'bx', 'outline': {'points': [['0 mm', '0 mm'], ['60 mm', '0 mm'],"
             + " ['60 mm', '60 mm']]}, 'left': '100 mm', 'right': '60 mm', 'both': true}";
-    Spoilt spoilt = new Spoilt("dunlin").with("parts", "box", box).pin("bx", -150, 670);
+    TestMachine spoilt = TestMachine.runabout().with("parts", "box", box).pin("bx", -150, 670);
     assertThat(spoilt.finding("gap.box.box").orElseThrow().value()).isEqualTo(-120);
   }
 
   @ParameterizedTest
   @CsvSource({"70, true", "76, false"})
   void aPairOfLampsIsNotInItself(int yMm, boolean fails) {
-    Spoilt spoilt =
-        new Spoilt("dunlin")
+    TestMachine spoilt =
+        TestMachine.runabout()
             .part("headlamp", "y", "'" + yMm + " mm'")
             .part("headlamp", "pair", "true");
     assertThat(spoilt.finding("gap.headlamp.headlamp").isPresent()).isEqualTo(fails);
@@ -125,7 +124,7 @@ class MachineFaultsTest {
     String lamp =
         "{'kind': 'lamp', 'lamp': 'tail', 'at': 'tailPin', 'halfWidth': '10 mm', 'halfHeight': '9"
             + " mm', 'depth': '20 mm'}";
-    Spoilt spoilt = new Spoilt("dunlin").with("parts", "again", lamp);
+    TestMachine spoilt = TestMachine.runabout().with("parts", "again", lamp);
     assertThat(verdict(spoilt, "joint.again.tailLamp")).isEqualTo(Verdict.FAIL);
   }
 
@@ -138,7 +137,7 @@ class MachineFaultsTest {
     "-60, FAIL, under the road with the machine upright"
   })
   void theFootStandsOnTheRoad(double zMm, Verdict verdict, String words) {
-    Spoilt spoilt = new Spoilt("dunlin").pin("standFoot", 560, zMm);
+    TestMachine spoilt = TestMachine.runabout().pin("standFoot", 560, zMm);
     Finding f = spoilt.finding("stand.sideStand").orElseThrow();
     assertThat(f.verdict()).isEqualTo(verdict);
     if (verdict != Verdict.PASS) {
@@ -151,14 +150,14 @@ class MachineFaultsTest {
   @CsvSource({"385, 165, false", "585, 240, true", "394, 165, false", "396, 165, true"})
   void aLegKeepsItsLength(double xMm, double zMm, boolean told) {
     Optional<Finding> f =
-        new Spoilt("dunlin").pin("standStowed", xMm, zMm).finding("stand.sideStand.leg");
+        TestMachine.runabout().pin("standStowed", xMm, zMm).finding("stand.sideStand.leg");
     assertThat(f.isPresent()).isEqualTo(told);
     f.ifPresent(x -> assertThat(x.verdict()).isEqualTo(Verdict.CAUTION));
   }
 
   @Test
   void aLegIsNotLongerStowed() {
-    Spoilt spoilt = new Spoilt("dunlin").pin("standStowed", 270, 165);
+    TestMachine spoilt = TestMachine.runabout().pin("standStowed", 270, 165);
     assertThat(verdict(spoilt, "stand.sideStand.leg")).isEqualTo(Verdict.CAUTION);
   }
 
@@ -166,9 +165,9 @@ class MachineFaultsTest {
 
   @Test
   void exhaustIsHotUnlessItIsSaidNotToBe() {
-    Spoilt spoilt = new Spoilt("heron").without("header", "hot").without("silencer", "hot");
-    assertThat(spoilt.layout()).isEqualTo(Demos.layout("heron"));
-    Spoilt cold = new Spoilt("heron").part("header", "hot", "false");
+    TestMachine spoilt = TestMachine.tourer().without("header", "hot").without("silencer", "hot");
+    assertThat(spoilt.layout()).isEqualTo(TestMachine.tourer().layout());
+    TestMachine cold = TestMachine.tourer().part("header", "hot", "false");
     assertThat(verdict(cold, "gap.header.cold")).isEqualTo(Verdict.CAUTION);
     String written = LayoutWriter.toJson(cold.layout());
     ReadResult.Read again = (ReadResult.Read) LayoutReader.read(written, null);
@@ -179,9 +178,9 @@ class MachineFaultsTest {
   // --- what a machine must have
 
   @ParameterizedTest
-  @ValueSource(strings = {"heron", "dunlin", "curlew"})
-  void shippedMachinesAreComplete(String name) {
-    assertThat(Study.of(Demos.layout(name)).findings())
+  @ValueSource(strings = {"tourer", "runabout"})
+  void wholeMachinesAreComplete(String name) {
+    assertThat(TestMachine.asFiled(name).findings())
         .filteredOn(f -> f.id().equals("completeness.machine"))
         .singleElement()
         .matches(f -> f.verdict() == Verdict.PASS);
@@ -197,7 +196,7 @@ class MachineFaultsTest {
     "sideStand, nothing to stand on"
   })
   void whatIsMissingIsSaid(String part, String words) {
-    Finding f = new Spoilt("dunlin").lacking(part).finding("completeness.machine").orElseThrow();
+    Finding f = TestMachine.runabout().lacking(part).finding("completeness.machine").orElseThrow();
     assertThat(f.verdict()).isEqualTo(Verdict.CAUTION);
     assertThat(f.text()).contains(words);
     assertThat(f.value()).isEqualTo(1);
@@ -205,12 +204,13 @@ class MachineFaultsTest {
 
   @Test
   void aMachineNeedsAFrameAndSteeredBars() {
-    Spoilt bare = new Spoilt("dunlin").lacking("floorRail", "backRail", "seatRail", "tailRail");
+    TestMachine bare =
+        TestMachine.runabout().lacking("floorRail", "backRail", "seatRail", "tailRail");
     assertThat(bare.finding("completeness.machine").orElseThrow().text()).contains("no frame");
-    Spoilt stiff = new Spoilt("dunlin").part("grips", "steered", "false");
+    TestMachine stiff = TestMachine.runabout().part("grips", "steered", "false");
     assertThat(stiff.finding("completeness.machine").orElseThrow().text())
         .contains("grips do not turn with the steering");
-    Spoilt loose = new Spoilt("dunlin").part("tailRail", "y", "'300 mm'");
+    TestMachine loose = TestMachine.runabout().part("tailRail", "y", "'300 mm'");
     assertThat(loose.finding("completeness.machine").orElseThrow().text())
         .contains("tailRail hangs on nothing");
   }
@@ -220,20 +220,20 @@ class MachineFaultsTest {
   @ParameterizedTest
   @CsvSource({"-10, FAIL", "14, CAUTION", "16, PASS", "44, PASS", "47, CAUTION"})
   void rakeIsJudged(int deg, Verdict verdict) {
-    Spoilt spoilt = new Spoilt("dunlin").with("measures", "rake", "'" + deg + " deg'");
+    TestMachine spoilt = TestMachine.runabout().with("measures", "rake", "'" + deg + " deg'");
     assertThat(verdict(spoilt, "rake.unladen")).isEqualTo(verdict);
   }
 
   // --- joints
 
-  private static Spoilt box(int halfMm) {
+  private static TestMachine box(int halfMm) {
     String box =
         String.format(
             "{'kind': 'box', 'frame': 'swingPivot', 'outline': {'points': [['-%1$d mm', '-%1$d"
                 + " mm'], ['%1$d mm', '-%1$d mm'], ['%1$d mm', '%1$d mm'], ['-%1$d mm', '%1$d"
                 + " mm']]}, 'left': '140 mm', 'right': '140 mm'}",
             halfMm);
-    return new Spoilt("dunlin").with("parts", "box", box);
+    return TestMachine.runabout().with("parts", "box", box);
   }
 
   @Test
@@ -246,15 +246,15 @@ class MachineFaultsTest {
 
   @Test
   void aLimitFromAPinToItselfLimitsNothing() {
-    Spoilt self =
-        new Spoilt("dunlin")
+    TestMachine self =
+        TestMachine.runabout()
             .with(
                 "limits",
                 "x",
                 "{'limit': 'distance', 'pins': ['tailPin', 'tailPin'], 'to': '5 mm'}");
     assertThat(verdict(self, "redundant.x")).isEqualTo(Verdict.CAUTION);
-    Spoilt two =
-        new Spoilt("dunlin")
+    TestMachine two =
+        TestMachine.runabout()
             .with(
                 "limits",
                 "x",
@@ -266,8 +266,8 @@ class MachineFaultsTest {
 
   @Test
   void partsSaidToTouchAreNotToldToBe() {
-    Spoilt limit =
-        new Spoilt("dunlin")
+    TestMachine limit =
+        TestMachine.runabout()
             .with(
                 "limits",
                 "x",

@@ -1,4 +1,4 @@
-package org.longlow.demo;
+package org.longlow.constraints.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -6,11 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.longlow.constraints.check.Finding;
-import org.longlow.constraints.check.Verdict;
-import org.longlow.constraints.json.LayoutReader;
-import org.longlow.constraints.json.ReadResult;
-import org.longlow.constraints.study.Study;
+import org.longlow.constraints.study.TestMachine;
 
 /** An axle drawn at another height than its tyre's radius is said, on both sides of each limit. */
 class AxleFindingsTest {
@@ -19,17 +15,13 @@ class AxleFindingsTest {
   private static final String TYRE = "\"axle\": \"rearAxle\", \"tyre\": \"110/80-14\"";
 
   private static Finding rear(String drawn, String wheel) {
-    String text = Demos.text("dunlin");
-    assertThat(text).contains(DRAWN).contains(TYRE);
-    ReadResult result =
-        LayoutReader.read(
-            text.replace(DRAWN, "\"rearRadius\": {\"is\": \"" + drawn + "\"")
-                .replace(TYRE, "\"axle\": \"rearAxle\", " + wheel),
-            null);
-    assertThat(result).as(String.valueOf(result)).isInstanceOf(ReadResult.Read.class);
-    return Study.of(((ReadResult.Read) result).layout()).findings().stream()
-        .filter(f -> f.id().equals("axle.rearWheel"))
-        .findFirst()
+    return TestMachine.replacing(
+            "runabout",
+            DRAWN,
+            "\"rearRadius\": {\"is\": \"" + drawn + "\"",
+            TYRE,
+            "\"axle\": \"rearAxle\", " + wheel)
+        .finding("axle.rearWheel")
         .orElseThrow();
   }
 

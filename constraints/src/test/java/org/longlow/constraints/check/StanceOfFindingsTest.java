@@ -1,4 +1,4 @@
-package org.longlow.demo;
+package org.longlow.constraints.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.longlow.constraints.check.Finding;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.LayoutWriter;
 import org.longlow.constraints.json.ReadResult;
@@ -14,14 +13,15 @@ import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.study.Study;
+import org.longlow.constraints.study.TestMachine;
 
 /** A finding's stance is one that the machine has, with whoever it is about on it. */
 class StanceOfFindingsTest {
 
   /** Names that read like two people, like somebody else's seat, or like a stance. */
-  private static Study heron(String bram, String runa) {
+  private static Study tourer(String bram, String runa) {
     String text =
-        LayoutWriter.toJson(Demos.layout("heron"))
+        LayoutWriter.toJson(TestMachine.tourer().layout())
             .replace("\"Bram\"", '"' + bram + '"')
             .replace("\"Runa\"", '"' + runa + '"');
     return Study.of(((ReadResult.Read) LayoutReader.read(text, null)).layout());
@@ -42,16 +42,16 @@ class StanceOfFindingsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"heron", "dunlin", "curlew"})
-  void ofTheShippedMachines(String name) {
-    holds(Study.of(Demos.layout(name)));
+  @ValueSource(strings = {"tourer", "runabout"})
+  void ofTheWholeMachines(String name) {
+    holds(TestMachine.asFiled(name));
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"Tom and Ann", "Runa as passenger", "Runa.passenger", "full bump"})
   void whateverPeopleAreCalled(String name) {
-    Study plain = heron("Bram", "Runa");
-    Study odd = heron(name, "Runa");
+    Study plain = tourer("Bram", "Runa");
+    Study odd = tourer(name, "Runa");
     holds(odd);
     assertThat(odd.standings()).hasSameSizeAs(plain.standings());
     assertThat(odd.findings()).hasSameSizeAs(plain.findings());

@@ -1,4 +1,4 @@
-package org.longlow.demo;
+package org.longlow.constraints.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -11,9 +11,6 @@ import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.longlow.constraints.check.Finding;
-import org.longlow.constraints.check.FindingKind;
-import org.longlow.constraints.check.Verdict;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.LayoutWriter;
 import org.longlow.constraints.json.ReadResult;
@@ -23,6 +20,7 @@ import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.study.Study;
+import org.longlow.constraints.study.TestMachine;
 import org.longlow.rider.pose.Posture;
 
 /**
@@ -34,19 +32,19 @@ class WidePeopleTest {
   /** Nell's links, mm, as the figure {@code body} says them (1590 mm, 57 kg). */
   private static final double ARM_MM = 301.7 + 290.7;
 
-  private static Study dunlin(UnaryOperator<String> edit) {
-    String text = LayoutWriter.toJson(Demos.layout("dunlin"));
+  private static Study runabout(UnaryOperator<String> edit) {
+    String text = LayoutWriter.toJson(TestMachine.runabout().layout());
     String edited = edit.apply(text);
     assertThat(edited).isNotEqualTo(text);
     return Study.of(((ReadResult.Read) LayoutReader.read(edited, null)).layout());
   }
 
   private static Study grips(int yMm) {
-    return dunlin(text -> text.replaceFirst("\"y\": \"310 mm\"", "\"y\": \"" + yMm + " mm\""));
+    return runabout(text -> text.replaceFirst("\"y\": \"310 mm\"", "\"y\": \"" + yMm + " mm\""));
   }
 
   private static Study boards(int yMm) {
-    return dunlin(text -> text.replaceFirst("\"y\": \"215 mm\"", "\"y\": \"" + yMm + " mm\""));
+    return runabout(text -> text.replaceFirst("\"y\": \"215 mm\"", "\"y\": \"" + yMm + " mm\""));
   }
 
   private static Finding byId(Study study, String id) {
@@ -110,8 +108,8 @@ class WidePeopleTest {
   /** Helmet 1.5, boots 2.0, jacket 2.5, trousers 1.5, gloves 0.3 kg. */
   @Test
   void gearHasItsWeight() {
-    Study all = Study.of(Demos.layout("dunlin"));
-    Layout layout = Demos.layout("dunlin");
+    Study all = TestMachine.asFiled("runabout");
+    Layout layout = TestMachine.runabout().layout();
     double machine =
         all.standings().stream()
             .filter(s -> s.kind() == Stance.Kind.UNLADEN)
@@ -124,14 +122,14 @@ class WidePeopleTest {
     assertThat(ladenKg(all)).isCloseTo(machine + 57 + 7.8, within(1e-9));
     assertThat(byId(all, "load.Nell").text()).contains("kg with gear;");
     Study bare =
-        dunlin(
+        runabout(
             text ->
                 text.replace("\"helmet\": true", "\"helmet\": false")
                     .replace("\"boots\": true", "\"boots\": false")
                     .replace("\"clothes\": true", "\"clothes\": false"));
     assertThat(ladenKg(bare)).isCloseTo(machine + 57, within(1e-9));
     Study head =
-        dunlin(
+        runabout(
             text ->
                 text.replace("\"boots\": true", "\"boots\": false")
                     .replace("\"clothes\": true", "\"clothes\": false"));
@@ -143,7 +141,7 @@ class WidePeopleTest {
   }
 
   private static Study without(String... parts) {
-    return dunlin(
+    return runabout(
         text -> {
           try {
             ObjectNode layout = (ObjectNode) new ObjectMapper().readTree(text);
@@ -165,7 +163,7 @@ class WidePeopleTest {
     lacks(without("boards"), List.of(noFeet), Verdict.FAIL, Verdict.CAUTION);
     lacks(without("back", "boards"), List.of(noBack, noFeet), Verdict.FAIL, Verdict.CAUTION);
     lacks(without("back", "grips"), List.of(noBack), Verdict.CAUTION, Verdict.FAIL);
-    assertThat(Study.of(Demos.layout("dunlin")).findings())
+    assertThat(TestMachine.asFiled("runabout").findings())
         .filteredOn(f -> f.kind() == FindingKind.POSTURE)
         .allMatch(f -> f.verdict() == Verdict.PASS);
   }

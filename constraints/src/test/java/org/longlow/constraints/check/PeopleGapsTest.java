@@ -1,4 +1,4 @@
-package org.longlow.demo;
+package org.longlow.constraints.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -6,8 +6,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.longlow.constraints.check.Finding;
-import org.longlow.constraints.check.Verdict;
+import org.longlow.constraints.study.TestMachine;
 
 /** People keep clear of what they do not rest on, of each other too. */
 class PeopleGapsTest {
@@ -20,9 +19,9 @@ class PeopleGapsTest {
       "'layers': [{'thickness': '40 mm', 'density': '45 kg/m^3', 'ifd25': '225 N',"
           + " 'supportFactor': '2.7'}]";
 
-  /** Dunlin with a thing at the rider's thighs. */
-  private static Spoilt thing(String json) {
-    return new Spoilt("dunlin")
+  /** The runabout with a thing at the rider's thighs. */
+  private static TestMachine thing(String json) {
+    return TestMachine.runabout()
         .with("parts", "thing", "{" + json + "}")
         .pin("q1", 620, 690)
         .pin("q2", 660, 695);
@@ -64,7 +63,7 @@ class PeopleGapsTest {
   @ParameterizedTest
   @ValueSource(strings = {"pan", "back", "boards", "grips"})
   void whatSomebodyRestsOnIsNoFault(String part) {
-    assertThat(new Spoilt("dunlin").findings())
+    assertThat(TestMachine.runabout().findings())
         .filteredOn(f -> f.id().startsWith("gap." + part + "."))
         .allMatch(f -> f.verdict() == Verdict.PASS);
   }
@@ -74,7 +73,7 @@ class PeopleGapsTest {
   @CsvSource({"240, FAIL", "280, CAUTION", "300, PASS"})
   void peopleKeepClearOfEachOther(int pegMm, Verdict verdict) {
     Finding f =
-        new Spoilt("heron")
+        TestMachine.tourer()
             .part("pillionPegs", "y", "'" + pegMm + " mm'")
             .finding("gap.people.Runa.passenger.Bram")
             .orElseThrow();
@@ -90,7 +89,7 @@ class PeopleGapsTest {
   @Test
   void aPassengerInTheRidersBackRestFails() {
     Finding f =
-        new Spoilt("heron")
+        TestMachine.tourer()
             .part("back", "left", "'250 mm'")
             .finding("gap.back.Runa.passenger")
             .orElseThrow();
