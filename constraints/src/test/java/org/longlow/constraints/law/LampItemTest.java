@@ -4,15 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.Optional;
-import java.util.OptionalInt;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.longlow.constraints.layout.Part.LampColour;
 import org.longlow.constraints.layout.Part.LampKind;
 
-/** Areas, edges and gaps of lamps; rows that keep what they are given. */
+/** Areas, edges and gaps of lamps. */
 class LampItemTest {
 
   private static LampItem lamp(double yMm, double zMm, double halfWidth, double halfHeight) {
@@ -78,43 +76,5 @@ class LampItemTest {
                 new LampItem(" ", false, LampKind.TAIL, LampColour.RED, true, 0, 0, 0, 1, 1, true))
         .hasMessageContaining("needs a name");
     assertThat(odd(-1, -2, 0, 0.1, 0.1).yMm()).isEqualTo(-2);
-  }
-
-  @Test
-  void aRowKeepsWhatItIsGiven() {
-    LawSource source = new LawSource("7.1", "2000", "one lamp", Known.TRANSCRIBED);
-    LampRow.Count two = LampRow.Count.range(1, 2, source);
-    assertThat(two).isEqualTo(new LampRow.Count(1, OptionalInt.of(2), source));
-    LampRow.Count some = LampRow.Count.atLeast(3, source);
-    assertThat(some).isEqualTo(new LampRow.Count(3, OptionalInt.empty(), source));
-    LampRow.Colours colours = new LampRow.Colours(Set.of(LampColour.RED), source);
-    LampRow.Across across = new LampRow.Across(LampRow.Placement.EACH_SIDE, source);
-    LampRow.Heights heights =
-        new LampRow.Heights(LampRow.Datum.EDGE, Optional.empty(), Optional.empty());
-    LampRow.Area area = new LampRow.Area(5000, 2200, source);
-    LampRow row =
-        LampRow.of(RuleSet.UK, "tail", LampKind.TAIL, LampRow.Zone.REAR, two)
-            .with(colours)
-            .with(across)
-            .with(heights)
-            .with(area)
-            .unread("angles");
-    assertThat(row)
-        .isEqualTo(
-            new LampRow(
-                RuleSet.UK,
-                "tail",
-                LampKind.TAIL,
-                LampRow.Zone.REAR,
-                two,
-                Optional.of(colours),
-                Optional.of(across),
-                Optional.of(heights),
-                Optional.of(area),
-                Optional.of("angles")));
-    assertThat(source.section()).isEqualTo("7.1");
-    assertThat(source.edition()).isEqualTo("2000");
-    assertThat(source.cite()).isEqualTo("7.1 (2000): one lamp; " + Known.TRANSCRIBED.words());
-    assertThat(Known.FROM_MEMORY.words()).startsWith("from memory");
   }
 }
