@@ -51,9 +51,9 @@ final class GapSet {
 
   /** Builds the indexes and measures the pairs nearer than the horizon. */
   static List<Gap> longlow(List<Prism> prisms, double horizonMm) {
-    List<Body> bodies = new ArrayList<>(prisms.size());
+    List<Solid> bodies = new ArrayList<>(prisms.size());
     for (int i = 0; i < prisms.size(); i++) {
-      bodies.add(new Body(Integer.toString(i), List.of(prisms.get(i))));
+      bodies.add(new Solid(Integer.toString(i), List.of(prisms.get(i))));
     }
     return Gaps.among(bodies, horizonMm, (a, b) -> horizonMm);
   }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
-import org.longlow.constraints.gap.Body;
+import org.longlow.constraints.gap.Solid;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Part;
@@ -100,7 +100,7 @@ final class CompletenessFindings {
     if (!grips.get().base().steered()) {
       lacks.add(name + " do not turn with the steering: set steered");
     }
-    Body body = bodies.drawn(name);
+    Solid body = bodies.drawn(name);
     boolean held =
         layout.parts().values().stream()
             .filter(p -> !p.name().equals(name))

@@ -7,8 +7,8 @@ import java.util.OptionalInt;
 import java.util.function.DoublePredicate;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
-import org.longlow.constraints.gap.Body;
 import org.longlow.constraints.gap.Gap;
+import org.longlow.constraints.gap.Solid;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.machine.Suspension;
 import org.longlow.constraints.machine.Tyre;
@@ -82,7 +82,7 @@ final class ForkOnAxle {
 
   /** A body of the fork as it is in a stance. */
   private interface Shown {
-    Body in(PartShape shape);
+    Solid in(PartShape shape);
   }
 
   /**
@@ -91,29 +91,29 @@ final class ForkOnAxle {
    * @param shape the fork as drawn
    * @param ring the tyre with its rim
    */
-  List<Finding> all(PartShape shape, Body ring) {
+  List<Finding> all(PartShape shape, Solid ring) {
     List<Finding> findings = new ArrayList<>();
     double half = tyre.widthMm() / 2;
     double tube = drawn.value(fork.tube());
     double beside = drawn.value(fork.y()) - tube / 2 - half;
     if (beside < askedMm) {
-      worst(ring, shape, s -> new Body(fork.name(), s.prisms().subList(1, s.prisms().size())))
+      worst(ring, shape, s -> new Solid(fork.name(), s.prisms().subList(1, s.prisms().size())))
           .ifPresent(w -> findings.add(legs(w, half + askedMm + tube / 2)));
     }
     // a stem is never inside a rim, so the whole disc is in its way
-    Body disc =
-        new Body(
+    Solid disc =
+        new Solid(
             wheel.name(),
             List.of(
                 new Prism(
                     Curves.disc(drawn.pin(wheel.axle()), tyre.freeRadiusMm()),
                     new Interval(-half, half))));
-    worst(disc, shape, s -> new Body(fork.name(), s.prisms().subList(0, 1)))
+    worst(disc, shape, s -> new Solid(fork.name(), s.prisms().subList(0, 1)))
         .ifPresent(w -> findings.add(stem(w, disc)));
     return findings;
   }
 
-  private Optional<Worst> worst(Body wheelBody, PartShape shape, Shown shown) {
+  private Optional<Worst> worst(Solid wheelBody, PartShape shape, Shown shown) {
     Worst worst = null;
     Gap asDrawn = wheelBody.to(shown.in(shape), askedMm);
     if (asDrawn != null) {
@@ -125,7 +125,7 @@ final class ForkOnAxle {
       }
       PointMm travel = s.places().pin(wheel.axle()).minus(drawn.pin(wheel.axle()));
       double cut = worst == null ? askedMm : worst.gap().gapMm() - 1e-6;
-      Gap gap = wheelBody.moved(Body.by(travel)).to(shown.in(s.shapes().get(fork.name())), cut);
+      Gap gap = wheelBody.moved(Solid.by(travel)).to(shown.in(s.shapes().get(fork.name())), cut);
       if (gap != null) {
         worst = new Worst(gap, Optional.of(s.condition()));
       }
@@ -145,7 +145,7 @@ final class ForkOnAxle {
             Say.mm(neededYMm)));
   }
 
-  private Finding stem(Worst worst, Body disc) {
+  private Finding stem(Worst worst, Solid disc) {
     List<String> cures = new ArrayList<>();
     lessBump(disc)
         .ifPresent(
@@ -177,8 +177,8 @@ final class ForkOnAxle {
   }
 
   /** Returns the most whole millimetres of bump with which the tyre stays off the stem. */
-  private OptionalInt lessBump(Body disc) {
-    Body stem = stemRaised(0);
+  private OptionalInt lessBump(Solid disc) {
+    Solid stem = stemRaised(0);
     DoublePredicate clears = travel -> clears(disc, stem, travel);
     return IntStream.iterate((int) Math.floor(drawn.value(fork.bump())), b -> b >= 0, b -> b - 1)
         .filter(bump -> within(clears, bump))
@@ -195,29 +195,29 @@ final class ForkOnAxle {
   }
 
   /** Returns the fewest whole millimetres that the head must be higher. */
-  private OptionalInt higherHead(Body disc) {
+  private OptionalInt higherHead(Solid disc) {
     if (!(axis().z() > LEAST_UP)) {
       return OptionalInt.empty();
     }
     IntPredicate clears =
         mm -> {
-          Body stem = stemRaised(mm);
+          Solid stem = stemRaised(mm);
           return clears(disc, stem, 0)
               && standings.stream().allMatch(s -> clears(disc, stem, s.frontTravelMm()));
         };
     return IntStream.rangeClosed(1, MOST_RAISED_MM).filter(clears).findFirst();
   }
 
-  private boolean clears(Body disc, Body stem, double travelMm) {
+  private boolean clears(Solid disc, Solid stem, double travelMm) {
     PointMm by = suspension.path().axle(travelMm).minus(suspension.path().axle(0));
-    return disc.moved(Body.by(by)).to(stem, askedMm) == null;
+    return disc.moved(Solid.by(by)).to(stem, askedMm) == null;
   }
 
   /** Returns the stem slid up along the steering axis until it is so much higher. */
-  private Body stemRaised(double mm) {
+  private Solid stemRaised(double mm) {
     PointMm up = axis();
-    Body stem = new Body(fork.name(), List.of(Shapes.stem(fork, drawn)));
-    return mm == 0 ? stem : stem.moved(Body.by(up.times(mm / up.z())));
+    Solid stem = new Solid(fork.name(), List.of(Shapes.stem(fork, drawn)));
+    return mm == 0 ? stem : stem.moved(Solid.by(up.times(mm / up.z())));
   }
 
   /** The unit vector up along the steering axis. */

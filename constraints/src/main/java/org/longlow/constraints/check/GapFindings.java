@@ -8,10 +8,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
-import org.longlow.constraints.gap.Body;
 import org.longlow.constraints.gap.Clearing;
 import org.longlow.constraints.gap.Gap;
 import org.longlow.constraints.gap.Gaps;
+import org.longlow.constraints.gap.Solid;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
@@ -33,10 +33,10 @@ final class GapFindings {
 
   private final Layout layout;
   private final GapRules rules;
-  private final Map<String, Body> drawn = new LinkedHashMap<>();
+  private final Map<String, Solid> drawn = new LinkedHashMap<>();
   private final Map<Pair, Gap> worst = new LinkedHashMap<>();
   private final Map<Pair, Optional<Condition>> stanceOf = new HashMap<>();
-  private final List<Map<String, Body>> stances = new ArrayList<>();
+  private final List<Map<String, Solid>> stances = new ArrayList<>();
 
   /** Two parts, whichever comes first in the alphabet first. */
   private record Pair(String a, String b) {
@@ -58,16 +58,16 @@ final class GapFindings {
   GapFindings(Layout layout, GapRules rules, Map<String, PartShape> shapes) {
     this.layout = layout;
     this.rules = rules;
-    shapes.forEach((name, shape) -> drawn.put(name, new Body(name, shape.prisms())));
+    shapes.forEach((name, shape) -> drawn.put(name, new Solid(name, shape.prisms())));
   }
 
   /** Returns the bodies of all parts as drawn, with their indexes. */
-  List<Body> drawn() {
+  List<Solid> drawn() {
     return List.copyOf(drawn.values());
   }
 
   /** Returns the body of a part as drawn. */
-  Body drawn(String part) {
+  Solid drawn(String part) {
     return drawn.get(part);
   }
 
@@ -77,11 +77,11 @@ final class GapFindings {
       if (standing.kind() == Stance.Kind.OPEN) {
         continue; // swept from shut to open by SectionFindings
       }
-      List<Body> moved = bodies(standing.moved().values());
-      Map<String, Body> byName = new HashMap<>();
+      List<Solid> moved = bodies(standing.moved().values());
+      Map<String, Solid> byName = new HashMap<>();
       moved.forEach(b -> byName.put(b.name(), b));
       stances.add(byName);
-      List<Body> still = new ArrayList<>(drawn.values());
+      List<Solid> still = new ArrayList<>(drawn.values());
       still.removeIf(b -> standing.moved().containsKey(b.name()));
       keepWorst(
           Optional.of(standing.condition()), Gaps.between(moved, still, HORIZON_MM, this::cut));
@@ -97,7 +97,7 @@ final class GapFindings {
   }
 
   /** Only gaps smaller than the smallest known so far matter. */
-  private double cut(Body a, Body b) {
+  private double cut(Solid a, Solid b) {
     if (!rules.mayNotTouch(a.name(), b.name())) {
       return Gaps.Cut.NEVER;
     }
@@ -105,9 +105,9 @@ final class GapFindings {
     return known == null ? HORIZON_MM : known.gapMm() - 1e-9;
   }
 
-  static List<Body> bodies(Collection<PartShape> shapes) {
-    List<Body> bodies = new ArrayList<>(shapes.size());
-    shapes.forEach(s -> bodies.add(new Body(s.part().name(), s.prisms())));
+  static List<Solid> bodies(Collection<PartShape> shapes) {
+    List<Solid> bodies = new ArrayList<>(shapes.size());
+    shapes.forEach(s -> bodies.add(new Solid(s.part().name(), s.prisms())));
     return bodies;
   }
 
@@ -143,14 +143,14 @@ final class GapFindings {
 
   /** Everything that the two bodies must be clear in, the second to be moved. */
   private Clearing clearing(String still, String moved, double limitMm) {
-    Body body = drawn.get(moved);
+    Solid body = drawn.get(moved);
     List<Clearing.Position> positions = new ArrayList<>();
     positions.add(new Clearing.Position(drawn.get(still), body));
-    for (Map<String, Body> stance : stances) {
+    for (Map<String, Solid> stance : stances) {
       if (!stance.containsKey(still) && !stance.containsKey(moved)) {
         continue;
       }
-      Body there = stance.getOrDefault(moved, body);
+      Solid there = stance.getOrDefault(moved, body);
       // a shift of what turns in a stance turns with it
       RigidMotion back = new RigidMotion(-body.turnRad(there), PointMm.ORIGIN);
       positions.add(
@@ -161,7 +161,7 @@ final class GapFindings {
   }
 
   /** Returns what it takes to move a part away from a person seated as drawn. */
-  Clearing clearingOf(String part, Body person, double limitMm) {
+  Clearing clearingOf(String part, Solid person, double limitMm) {
     return new Clearing(List.of(new Clearing.Position(person, drawn.get(part))), limitMm + EASE_MM);
   }
 

@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
-import org.longlow.constraints.gap.Body;
 import org.longlow.constraints.gap.Gap;
+import org.longlow.constraints.gap.Solid;
 import org.longlow.constraints.law.Known;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
@@ -74,7 +74,7 @@ final class JointFindings {
   private final Places places;
   private final Map<String, PartShape> shapes;
   private final List<Standing> standings;
-  private final Map<String, Body> rings = new HashMap<>();
+  private final Map<String, Solid> rings = new HashMap<>();
 
   JointFindings(
       Layout layout,
@@ -250,12 +250,12 @@ final class JointFindings {
   }
 
   /** The tyre and its rim, as drawn. */
-  private Body ring(Part.Wheel wheel, Tyre tyre) {
+  private Solid ring(Part.Wheel wheel, Tyre tyre) {
     Interval width = new Interval(-tyre.widthMm() / 2, tyre.widthMm() / 2);
     return rings.computeIfAbsent(
         wheel.name(),
         name ->
-            new Body(
+            new Solid(
                 name,
                 List.of(
                     new Prism(
@@ -275,17 +275,17 @@ final class JointFindings {
     if (shape.prisms().stream().allMatch(p -> p.across().gap(width) >= askedMm)) {
       return Optional.empty(); // beside the tyre all along
     }
-    Body ring = ring(wheel, tyre);
-    Gap worst = ring.to(new Body(part.name(), shape.prisms()), askedMm);
+    Solid ring = ring(wheel, tyre);
+    Gap worst = ring.to(new Solid(part.name(), shape.prisms()), askedMm);
     Optional<Condition> stance = Optional.empty();
     for (Standing s : standings) {
       if (!s.moved().containsKey(wheel.name()) && !s.moved().containsKey(part.name())) {
         continue;
       }
       PointMm travel = s.places().pin(wheel.axle()).minus(places.pin(wheel.axle()));
-      Body body = new Body(part.name(), s.shapes().get(part.name()).prisms());
+      Solid body = new Solid(part.name(), s.shapes().get(part.name()).prisms());
       double cut = worst == null ? askedMm : worst.gapMm() - 1e-6;
-      Gap gap = ring.moved(Body.by(travel)).to(body, cut);
+      Gap gap = ring.moved(Solid.by(travel)).to(body, cut);
       if (gap != null) {
         worst = gap;
         stance = Optional.of(s.condition());

@@ -4,7 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.longlow.constraints.gap.Body;
+import org.longlow.constraints.gap.Solid;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.seat.Resting;
 import org.longlow.constraints.seat.Sitting;
@@ -16,7 +16,7 @@ final class PersonBody {
   private static final Resting.Clear FINE = new Resting.Clear(Set.of(), true);
 
   private final Sitting sitting;
-  private final Map<Resting.Clear, Body> bodies = new HashMap<>();
+  private final Map<Resting.Clear, Solid> bodies = new HashMap<>();
 
   private PersonBody(Sitting sitting) {
     this.sitting = sitting;
@@ -32,16 +32,16 @@ final class PersonBody {
   }
 
   /** Returns what of this person must stay clear of a part. */
-  Body clearOf(Part part, GapRules rules) {
+  Solid clearOf(Part part, GapRules rules) {
     return body(rules.clear(part, sitting));
   }
 
   /** Returns all of this person, thighs as far out as they are at each place. */
-  Body fine() {
+  Solid fine() {
     return body(FINE);
   }
 
-  private Body body(Resting.Clear clear) {
-    return bodies.computeIfAbsent(clear, c -> new Body(sitting.person(), c.prisms(sitting)));
+  private Solid body(Resting.Clear clear) {
+    return bodies.computeIfAbsent(clear, c -> new Solid(sitting.person(), c.prisms(sitting)));
   }
 }

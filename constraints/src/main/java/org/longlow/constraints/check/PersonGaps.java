@@ -3,10 +3,10 @@ package org.longlow.constraints.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.longlow.constraints.gap.Body;
 import org.longlow.constraints.gap.Clearing;
 import org.longlow.constraints.gap.Gap;
 import org.longlow.constraints.gap.Gaps;
+import org.longlow.constraints.gap.Solid;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Part;
@@ -80,7 +80,7 @@ final class PersonGaps {
     List<Gap> near = new ArrayList<>();
     for (Part part : layout.parts().values()) {
       if (rules.clearOfPeople(part.name())) {
-        Body other = parts.drawn(part.name());
+        Solid other = parts.drawn(part.name());
         near.addAll(
             Gaps.between(
                 List.of(person.clearOf(part, rules)),
@@ -111,7 +111,7 @@ final class PersonGaps {
   }
 
   private Clearing clearing(String part, PersonBody person, double limitMm) {
-    Body body = person.clearOf(layout.parts().get(part), rules);
+    Solid body = person.clearOf(layout.parts().get(part), rules);
     return parts.clearingOf(part, body, limitMm);
   }
 
@@ -151,7 +151,7 @@ final class PersonGaps {
   private static String back(String seat, PersonBody rider, PersonBody behind) {
     String advice = "move the " + seat + "'s seat back";
     for (int mm = 1; mm <= FARTHEST_BACK_MM; mm++) {
-      if (behind.fine().moved(Body.by(new PointMm(-mm, 0))).to(rider.fine(), PEOPLE_MM) == null) {
+      if (behind.fine().moved(Solid.by(new PointMm(-mm, 0))).to(rider.fine(), PEOPLE_MM) == null) {
         return advice + ", by " + Say.mm(mm) + " if pegs and grips go with it";
       }
     }

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.longlow.constraints.gap.Body;
 import org.longlow.constraints.gap.Fouling;
+import org.longlow.constraints.gap.Solid;
 import org.longlow.constraints.gap.Sweep;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
@@ -75,11 +75,11 @@ final class SectionFindings {
     Set<String> own = Set.copyOf(section.parts());
     Sweep sweep = new Sweep(motion);
     int before = findings.size();
-    for (Body part : parts.drawn()) {
+    for (Solid part : parts.drawn()) {
       if (!own.contains(part.name())) {
         continue;
       }
-      for (Body other : parts.drawn()) {
+      for (Solid other : parts.drawn()) {
         if (!own.contains(other.name()) && rules.mayNotTouch(part.name(), other.name())) {
           past(name, motion, sweep, part, other).ifPresent(findings::add);
         }
@@ -112,7 +112,7 @@ final class SectionFindings {
 
   /** One part of the section on its way past another part. */
   private Optional<Finding> past(
-      String section, SectionMotion motion, Sweep sweep, Body part, Body other) {
+      String section, SectionMotion motion, Sweep sweep, Solid part, Solid other) {
     Demands.Key demand = rules.demand(part.name(), other.name());
     double limit = rules.limitMm(part.name(), other.name(), demand);
     if (Double.isNaN(sweep.firstBelow(part, other, limit))) {
@@ -153,8 +153,8 @@ final class SectionFindings {
       String other) {
     List<PointMm> pins = joint.pins().stream().map(places::pin).toList();
     double reach = joints.reachMm(layout.parts().get(joint.a()), layout.parts().get(joint.b()));
-    Body a = parts.drawn(part).beyond(pins, reach);
-    Body b = parts.drawn(other).beyond(pins, reach);
+    Solid a = parts.drawn(part).beyond(pins, reach);
+    Solid b = parts.drawn(other).beyond(pins, reach);
     if (a.overlaps(b) || Double.isNaN(sweep.firstBelow(a, b, 0))) {
       return Optional.empty(); // what is so when shut is the joint's own finding
     }
@@ -172,13 +172,13 @@ final class SectionFindings {
 
   /** One part of the section on its way past somebody seated; nobody sits on what opens. */
   private Optional<Finding> past(
-      String section, SectionMotion motion, Sweep sweep, Body part, PersonBody seated) {
+      String section, SectionMotion motion, Sweep sweep, Solid part, PersonBody seated) {
     Sitting sitting = seated.sitting();
     Part opening = layout.parts().get(part.name());
     if (!rules.clear(opening, sitting).without().isEmpty()) {
       return Optional.empty();
     }
-    Body person = seated.clearOf(opening, rules);
+    Solid person = seated.clearOf(opening, rules);
     Demands.Key demand = rules.demandOfPeople(part.name());
     double limit = rules.limitMm(part.name(), sitting);
     if (Double.isNaN(sweep.firstBelow(part, person, limit))) {

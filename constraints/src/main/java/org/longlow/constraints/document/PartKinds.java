@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.longlow.constraints.document.Type.Target;
 import org.longlow.constraints.formula.Formula;
-import org.longlow.constraints.layout.Frame;
+import org.longlow.constraints.layout.LocalAxes;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.words.Names;
@@ -215,7 +215,7 @@ final class PartKinds {
     return new Part.Solid(PartCommon.wide(s, true, type.usuallyHot()), type, frame(s), outline(s));
   }
 
-  private static <P extends Part.Outlined> Frame frame(Source<P> s) {
+  private static <P extends Part.Outlined> LocalAxes frame(Source<P> s) {
     return s.need(
         "frame",
         new Type.Nested<>(ShapeKinds.FRAME),

@@ -20,7 +20,7 @@ import org.longlow.constraints.document.Type.Target;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.Unit;
 import org.longlow.constraints.layout.FoamSpec;
-import org.longlow.constraints.layout.Frame;
+import org.longlow.constraints.layout.LocalAxes;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.words.Quoted;
 import org.longlow.rider.geom.OutOfRange;
@@ -29,7 +29,7 @@ import org.longlow.rider.seat.Foam;
 /** What parts are made of: local axes, outlines, layers of foam. */
 final class ShapeKinds {
 
-  static final Kind<Frame> FRAME =
+  static final Kind<LocalAxes> FRAME =
       Kind.of(
               "frame",
               "The local axes of an outline: the pin at the origin, or an object.",
@@ -54,18 +54,18 @@ final class ShapeKinds {
 
   private ShapeKinds() {}
 
-  private static Frame frame(Source<Frame> s) {
-    return new Frame(
-        s.pin("origin", "the outline's origin", Frame::origin, "The pin at the local origin."),
+  private static LocalAxes frame(Source<LocalAxes> s) {
+    return new LocalAxes(
+        s.pin("origin", "the outline's origin", LocalAxes::origin, "The pin at the local origin."),
         s.may(
             "along",
             Type.ref(Target.PIN),
-            Frame::along,
+            LocalAxes::along,
             "The pin that the local x axis points at; absent keeps the axes of the elevation."),
-        s.may("angle", ANGLE, Frame::angle, "Turn of the local axes on top of that."));
+        s.may("angle", ANGLE, LocalAxes::angle, "Turn of the local axes on top of that."));
   }
 
-  private static void direction(Frame frame, Spot at) {
+  private static void direction(LocalAxes frame, Spot at) {
     if (frame.along().equals(Optional.of(frame.origin())) && !frame.origin().isEmpty()) {
       at.fault(
           "along",

@@ -15,7 +15,7 @@ import org.longlow.rider.geom.PointMm;
  * What it takes to bring one body away from another by a gap, in every position the two can be in:
  * a shift in the elevation, a shift across the machine, or both sides of it farther out or in.
  *
- * <p>Each figure is the smallest that will do, the gap of a body being that of {@link Body#to}. In
+ * <p>Each figure is the smallest that will do, the gap of a body being that of {@link Solid#to}. In
  * the elevation, corners are kept off along a polygon drawn round their circle, which asks up to
  * {@value #ROUND_SHARE} of the gap too much. Worked out when asked for.
  */
@@ -33,7 +33,7 @@ public final class Clearing {
    * @param still the body that stays
    * @param moved the body that is to be shifted, in the axes of the shift
    */
-  public record Position(Body still, Body moved) {}
+  public record Position(Solid still, Solid moved) {}
 
   private final List<Position> positions;
   private final double gapMm;
@@ -49,7 +49,7 @@ public final class Clearing {
   }
 
   /** Returns how deep two bodies are in each other: the smallest shift that takes one out, mm. */
-  static double depthMm(Body a, Body b) {
+  static double depthMm(Solid a, Solid b) {
     Clearing out = new Clearing(List.of(new Position(a, b)), 0);
     double across = Math.abs(out.acrossMm());
     return Math.min(across, out.elevationMm());

@@ -23,11 +23,11 @@ public final class Contacts {
           .thenComparingInt(Contact::point)
           .thenComparingInt(Contact::edge);
 
-  private final Body first;
-  private final Body second;
+  private final Solid first;
+  private final Solid second;
   private final List<Contact> contacts;
 
-  private Contacts(Body first, Body second, List<Contact> contacts) {
+  private Contacts(Solid first, Solid second, List<Contact> contacts) {
     this.first = first;
     this.second = second;
     this.contacts = contacts;
@@ -41,17 +41,17 @@ public final class Contacts {
    * @param reachMm only places with less room over that gap matter, mm in the elevation
    * @param most how many to keep, those with the least room
    */
-  public static Contacts of(Body a, Body b, double gapMm, double reachMm, int most) {
+  public static Contacts of(Solid a, Solid b, double gapMm, double reachMm, int most) {
     return of(a, b, gapMm, reachMm, most, List.of());
   }
 
   /**
-   * As {@link #of(Body, Body, double, double, int)} without some pairs of outlines.
+   * As {@link #of(Solid, Solid, double, double, int)} without some pairs of outlines.
    *
    * @param aside what is not looked at
    */
   public static Contacts of(
-      Body a, Body b, double gapMm, double reachMm, int most, List<SideBySide.Pair> aside) {
+      Solid a, Solid b, double gapMm, double reachMm, int most, List<SideBySide.Pair> aside) {
     List<Contact> found = new ArrayList<>();
     for (int i = 0; i < a.faces().size(); i++) {
       for (int j = 0; j < b.faces().size(); j++) {
@@ -102,7 +102,7 @@ public final class Contacts {
     return contacts.get(k).neededSlope(gapMm);
   }
 
-  /** Returns which outlines of the first body have contacts, as {@link Body#outlines} has them. */
+  /** Returns which outlines of the first body have contacts, as {@link Solid#outlines} has them. */
   public int[] facesOfFirst() {
     return contacts.stream().mapToInt(Contact::faceA).distinct().toArray();
   }

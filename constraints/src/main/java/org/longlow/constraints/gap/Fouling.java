@@ -55,7 +55,7 @@ public record Fouling(
    * @param part of the section, shut
    */
   public static Optional<Fouling> of(
-      SectionMotion motion, Body part, Body other, double gapMm, List<Remedy> remedies) {
+      SectionMotion motion, Solid part, Solid other, double gapMm, List<Remedy> remedies) {
     PointMm pole = motion.swing(0, 0).pole();
     Case here =
         new Case(
@@ -76,7 +76,7 @@ public record Fouling(
 
   private record Side(DoubleBuffer ends, List<Integer> rings, List<Interval> across) {}
 
-  private static List<Side> seenFrom(Body body, PointMm origin) {
+  private static List<Side> seenFrom(Solid body, PointMm origin) {
     List<Side> sides = new ArrayList<>();
     for (Face face : body.faces()) {
       double[] ends = face.edges().ends.clone();
@@ -100,19 +100,19 @@ public record Fouling(
       double gapMm,
       List<Remedy> remedies) {
 
-    private static Body body(String name, List<Side> sides) {
+    private static Solid body(String name, List<Side> sides) {
       List<Face> faces = new ArrayList<>();
       for (Side side : sides) {
         int[] rings = side.rings().stream().mapToInt(Integer::intValue).toArray();
         faces.add(new Face(new Edges(side.ends().array(), rings), side.across()));
       }
-      return new Body(faces, name);
+      return new Solid(faces, name);
     }
 
     Fouling solve() {
       Sweep sweep = new Sweep(motion);
-      Body a = body("part", part);
-      Body b = body("other", other);
+      Solid a = body("part", part);
+      Solid b = body("other", other);
       double first = sweep.firstBelow(a, b, gapMm);
       if (Double.isNaN(first)) {
         return new Fouling(

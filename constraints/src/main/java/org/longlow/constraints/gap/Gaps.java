@@ -20,7 +20,7 @@ public final class Gaps {
     double NEVER = Double.NEGATIVE_INFINITY;
 
     /** Returns the gap, mm, that must be undercut to be listed, at most the horizon. */
-    double mm(Body first, Body second);
+    double mm(Solid first, Solid second);
   }
 
   /**
@@ -28,14 +28,14 @@ public final class Gaps {
    *
    * @param cut what matters of each pair; asked for each pair whose boxes come near
    */
-  public static List<Gap> among(List<Body> bodies, double horizonMm, Cut cut) {
+  public static List<Gap> among(List<Solid> bodies, double horizonMm, Cut cut) {
     int[] order = alongTheMachine(bodies);
     List<Gap> gaps = new ArrayList<>();
     for (int p = 0; p < order.length; p++) {
-      Body body = bodies.get(order[p]);
+      Solid body = bodies.get(order[p]);
       double end = body.envelope().getMaxX() + horizonMm;
       for (int q = p + 1; q < order.length; q++) {
-        Body next = bodies.get(order[q]);
+        Solid next = bodies.get(order[q]);
         if (next.envelope().getMinX() > end) {
           break;
         }
@@ -48,7 +48,7 @@ public final class Gaps {
   }
 
   /** Returns which bodies there are, from the rearmost start to the foremost. */
-  private static int[] alongTheMachine(List<Body> bodies) {
+  private static int[] alongTheMachine(List<Solid> bodies) {
     List<Integer> order = new ArrayList<>();
     for (int i = 0; i < bodies.size(); i++) {
       if (!bodies.get(i).envelope().isNull()) {
@@ -60,10 +60,10 @@ public final class Gaps {
   }
 
   /** Returns the gaps between {@code some} and {@code others}, as {@link #among} does. */
-  public static List<Gap> between(List<Body> some, List<Body> others, double horizonMm, Cut cut) {
+  public static List<Gap> between(List<Solid> some, List<Solid> others, double horizonMm, Cut cut) {
     List<Gap> gaps = new ArrayList<>();
-    for (Body body : some) {
-      for (Body other : others) {
+    for (Solid body : some) {
+      for (Solid other : others) {
         add(gaps, body, other, horizonMm, cut);
       }
     }
@@ -71,7 +71,7 @@ public final class Gaps {
     return gaps;
   }
 
-  private static void add(List<Gap> into, Body a, Body b, double horizonMm, Cut cut) {
+  private static void add(List<Gap> into, Solid a, Solid b, double horizonMm, Cut cut) {
     if (!a.near(b, horizonMm)) {
       return;
     }

@@ -25,7 +25,7 @@ public final class SideBySide {
   /**
    * Two outlines that lie side by side and are short of their gap.
    *
-   * @param first place of the outline among {@link Body#outlines} of the first body
+   * @param first place of the outline among {@link Solid#outlines} of the first body
    * @param second the same of the second
    * @param shortMm how much the gap across the machine is less than asked, mm, &gt; 0
    * @param wayMm how far one would have to move in the elevation to keep the gap there, mm
@@ -35,7 +35,7 @@ public final class SideBySide {
   private SideBySide() {}
 
   /** Returns the pairs of outlines that lie side by side with less than {@code gapMm} across. */
-  public static List<Pair> of(Body a, Body b, double gapMm) {
+  public static List<Pair> of(Solid a, Solid b, double gapMm) {
     List<Pair> pairs = new ArrayList<>();
     for (int i = 0; i < a.faces().size(); i++) {
       for (int j = 0; j < b.faces().size(); j++) {

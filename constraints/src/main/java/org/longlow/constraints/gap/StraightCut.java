@@ -19,7 +19,7 @@ import org.longlow.rider.geom.PointMm;
  * @param share how much of its area in side view goes, 0 to 1
  * @param rest what stays
  */
-public record StraightCut(int towardsDeg, double depthMm, double share, Body rest) {
+public record StraightCut(int towardsDeg, double depthMm, double share, Solid rest) {
 
   private static final int STEP_DEG = 5;
 
@@ -33,9 +33,9 @@ public record StraightCut(int towardsDeg, double depthMm, double share, Body res
    * @param others where they are in the body's axes
    * @param gapMm what must stay between them, mm
    */
-  static StraightCut of(Body body, List<Body> others, double gapMm) {
+  static StraightCut of(Solid body, List<Solid> others, double gapMm) {
     List<Coordinate> bites = new ArrayList<>();
-    for (Body other : others) {
+    for (Solid other : others) {
       for (Face a : body.faces()) {
         for (Face b : other.faces()) {
           double across = a.acrossMm(b);
@@ -65,11 +65,11 @@ public record StraightCut(int towardsDeg, double depthMm, double share, Body res
     return best;
   }
 
-  private static double areaMm2(Body body) {
+  private static double areaMm2(Solid body) {
     return body.faces().stream().mapToDouble(f -> f.edges().outline().getArea()).sum();
   }
 
-  private static StraightCut of(Body body, int towardsDeg, double depthMm, double wholeMm2) {
+  private static StraightCut of(Solid body, int towardsDeg, double depthMm, double wholeMm2) {
     PointMm u = PointMm.unit(Math.toRadians(towardsDeg));
     PointMm line = u.times(body.mostMm(u) - depthMm);
     double far = 2 * (depthMm + body.mostMm(u.times(-1)) + body.mostMm(u) + 1);
@@ -92,7 +92,7 @@ public record StraightCut(int towardsDeg, double depthMm, double share, Body res
         rest.add(new Prism(kept, across));
       }
     }
-    Body left = new Body(body.name(), rest);
+    Solid left = new Solid(body.name(), rest);
     return new StraightCut(towardsDeg, depthMm, 1 - areaMm2(left) / wholeMm2, left);
   }
 }

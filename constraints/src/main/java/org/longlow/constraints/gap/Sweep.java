@@ -27,8 +27,8 @@ public final class Sweep {
   private final SectionMotion motion;
   private final Map<Range, SectionMotion.Swing> swings = new HashMap<>();
   private final Map<Double, RigidMotion> motions = new HashMap<>();
-  private final Map<Body, Map<Double, Body>> moved = new IdentityHashMap<>();
-  private final Map<Body, Double> reach = new IdentityHashMap<>();
+  private final Map<Solid, Map<Double, Solid>> moved = new IdentityHashMap<>();
+  private final Map<Solid, Double> reach = new IdentityHashMap<>();
 
   public Sweep(SectionMotion motion) {
     this.motion = motion;
@@ -40,7 +40,7 @@ public final class Sweep {
   }
 
   /** Returns a body of the section at an opening. */
-  public Body at(Body body, double opening) {
+  public Solid at(Solid body, double opening) {
     return opening == 0
         ? body
         : moved
@@ -53,7 +53,7 @@ public final class Sweep {
   }
 
   /** Returns how far at most a point of the body moves away from the middle of a range, mm. */
-  private double mostMm(Body body, double from, double to) {
+  private double mostMm(Solid body, double from, double to) {
     double middle = (from + to) / 2;
     SectionMotion.Swing back = swing(from, middle);
     SectionMotion.Swing on = swing(middle, to);
@@ -67,7 +67,7 @@ public final class Sweep {
    *
    * @param body of the section, shut
    */
-  public double firstBelow(Body body, Body other, double gapMm) {
+  public double firstBelow(Solid body, Solid other, double gapMm) {
     if (body.leastAcrossMm(other) >= gapMm) {
       return Double.NaN; // the way does not lead across the machine
     }
@@ -78,11 +78,11 @@ public final class Sweep {
     return Double.isNaN(found) && below(body, other, 1, gapMm) ? 1 : found;
   }
 
-  private boolean below(Body body, Body other, double opening, double gapMm) {
+  private boolean below(Solid body, Solid other, double opening, double gapMm) {
     return at(body, opening).apartMm(other, Math.max(gapMm, 0)) < gapMm;
   }
 
-  private double firstBelow(Body body, Body other, double gapMm, double from, double to) {
+  private double firstBelow(Solid body, Solid other, double gapMm, double from, double to) {
     double middle = (from + to) / 2;
     double most = mostMm(body, from, to);
     if (most <= BOUND_MM || to - from < LEAST_OPENING) {
@@ -109,7 +109,7 @@ public final class Sweep {
    *
    * @param from where to begin, 0 shut to 1 open
    */
-  public Worst worst(Body body, Body other, double from) {
+  public Worst worst(Solid body, Solid other, double from) {
     Worst best = better(null, body, other, from);
     best = better(best, body, other, 1);
     // a coarse look all along the way first, so that most of it need not be looked at again
@@ -124,16 +124,16 @@ public final class Sweep {
     return best;
   }
 
-  private Worst better(Worst best, Body body, Body other, double opening) {
+  private Worst better(Worst best, Solid body, Solid other, double opening) {
     Gap gap = at(body, opening).to(other, best == null ? Double.MAX_VALUE : best.gap().gapMm());
     return gap == null ? best : new Worst(opening, gap);
   }
 
-  private Worst within(Worst best, Body body, Body other, double from, double to) {
+  private Worst within(Worst best, Solid body, Solid other, double from, double to) {
     double middle = (from + to) / 2;
     double most = mostMm(body, from, to);
     double cut = best.gap().gapMm() + Math.max(0, most - BOUND_MM);
-    Body there = at(body, middle);
+    Solid there = at(body, middle);
     Gap gap = there.near(other, cut) ? there.to(other, cut) : null;
     if (gap == null) {
       return best;

@@ -24,8 +24,8 @@ public final class SweptClearing {
   private static final double EASE_MM = 0.01;
 
   private final Sweep sweep;
-  private final Body part;
-  private final Body other;
+  private final Solid part;
+  private final Solid other;
   private final double gapMm;
   private final double worst;
 
@@ -35,7 +35,7 @@ public final class SweptClearing {
    * @param gapMm what is asked, mm
    * @param worst the opening at which it is worst
    */
-  public SweptClearing(Sweep sweep, Body part, Body other, double gapMm, double worst) {
+  public SweptClearing(Sweep sweep, Solid part, Solid other, double gapMm, double worst) {
     this.sweep = sweep;
     this.part = part;
     this.other = other;
@@ -46,13 +46,13 @@ public final class SweptClearing {
   /** Returns the shift of the other body in the elevation, in tenths of mm. */
   public Optional<PointMm> shiftOfOther() {
     return remedy(
-        openings -> shift(openings, true), shift -> opens(part, other.moved(Body.by(shift))));
+        openings -> shift(openings, true), shift -> opens(part, other.moved(Solid.by(shift))));
   }
 
   /** Returns the shift of the section's body as shut, in tenths of mm. */
   public Optional<PointMm> shiftOfPart() {
     return remedy(
-        openings -> shift(openings, false), shift -> opens(part.moved(Body.by(shift)), other));
+        openings -> shift(openings, false), shift -> opens(part.moved(Solid.by(shift)), other));
   }
 
   /** Returns the shift of the other body across the machine, left positive, in tenths of mm. */
@@ -101,7 +101,7 @@ public final class SweptClearing {
   }
 
   /** An opening at which a remedy fails worst; NaN if it holds. */
-  private double opens(Body body, Body past) {
+  private double opens(Solid body, Solid past) {
     if (!body.hasFaces() || !past.hasFaces()) {
       return Double.NaN;
     }

@@ -3,7 +3,7 @@ package org.longlow.constraints.layout;
 import java.util.List;
 import org.longlow.constraints.formula.Formula;
 
-/** The edge of a part, in the axes of its {@link Frame} or through pins. */
+/** The edge of a part, in the axes of its {@link LocalAxes} or through pins. */
 public sealed interface Outline {
 
   /** The vertices in order; a closed outline does not repeat the first. */

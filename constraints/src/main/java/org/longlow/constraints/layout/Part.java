@@ -73,7 +73,7 @@ public sealed interface Part {
 
   /** A part drawn by its own outline in a frame. */
   sealed interface Outlined extends Part {
-    Frame frame();
+    LocalAxes frame();
 
     Outline outline();
 
@@ -362,7 +362,7 @@ public sealed interface Part {
   }
 
   /** A body drawn by its outline; only a {@link SolidKind#BLOCK} is filled by its material. */
-  record Solid(PartBase base, SolidKind type, Frame frame, Outline outline) implements Flat {
+  record Solid(PartBase base, SolidKind type, LocalAxes frame, Outline outline) implements Flat {
     @Override
     public SolidKind look() {
       return type;
@@ -388,7 +388,12 @@ public sealed interface Part {
    * @param open true if the sides are left open, as on a screen or a mudguard
    */
   record Shell(
-      PartBase base, ShellKind type, Frame frame, Outline outline, Formula thickness, boolean open)
+      PartBase base,
+      ShellKind type,
+      LocalAxes frame,
+      Outline outline,
+      Formula thickness,
+      boolean open)
       implements Outlined {
     @Override
     public Traits traits() {

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
-import org.longlow.constraints.layout.Frame;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.LocalAxes;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.shape.Curves;
@@ -100,7 +100,7 @@ final class EdgePoints {
         "part " + (part == null ? "" : part.name()) + " has no outline");
   }
 
-  private static Pt inFrame(Frame frame, Outline.Vertex v, Unknowns unknowns) {
+  private static Pt inFrame(LocalAxes frame, Outline.Vertex v, Unknowns unknowns) {
     Pt origin = unknowns.point(frame.origin());
     Pt along = frame.along().map(unknowns::point).orElse(Pt.at(0, 0));
     boolean turns = frame.along().isPresent();

@@ -25,7 +25,7 @@ import org.longlow.constraints.solve.Quantity;
 import org.longlow.constraints.solve.Relation;
 import org.longlow.constraints.solve.relation.Circles;
 import org.longlow.constraints.solve.relation.CurvedOutlines;
-import org.longlow.constraints.solve.relation.Outlines;
+import org.longlow.constraints.solve.relation.OutlineRelations;
 import org.longlow.constraints.solve.relation.Relations;
 import org.longlow.rider.geom.PointMm;
 
@@ -220,7 +220,7 @@ final class LimitBuilder {
     Relation room =
         curved
             ? CurvedOutlines.inside(p, ring, EdgePoints.ring(layout.parts().get(part)))
-            : Outlines.inside(p, ring);
+            : OutlineRelations.inside(p, ring);
     double least = limit.from().map(unknowns::startValue).orElse(0.0);
     builder.limit(name, new Less(room, least));
   }

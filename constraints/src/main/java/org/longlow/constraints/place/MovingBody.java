@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.function.IntFunction;
 import java.util.function.Supplier;
 import org.locationtech.jts.geom.Geometry;
-import org.longlow.constraints.gap.Body;
+import org.longlow.constraints.gap.Solid;
 
 /**
  * A body of the layout that follows variables of the solver. Safe for several threads; what was
@@ -60,18 +60,18 @@ abstract class MovingBody {
   /** A body in one place, and near by. */
   static final class At {
     private final double[] values;
-    private final Body body;
+    private final Solid body;
     private final Supplier<List<Beside>> work;
     private List<Beside> besides;
 
-    At(double[] values, Body body, Supplier<List<Beside>> work) {
+    At(double[] values, Solid body, Supplier<List<Beside>> work) {
       this.values = values;
       this.body = body;
       this.work = work;
     }
 
     /** Returns the body, or null where there is none. */
-    Body body() {
+    Solid body() {
       return body;
     }
 
@@ -86,7 +86,7 @@ abstract class MovingBody {
 
   /**
    * A body a little to both sides along one way to move: its outlines by their place in {@link
-   * Body#outlines}, null where there is none.
+   * Solid#outlines}, null where there is none.
    *
    * @param less to one side
    * @param more to the other

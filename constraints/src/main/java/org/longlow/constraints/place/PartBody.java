@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.IntFunction;
 import org.locationtech.jts.geom.Geometry;
-import org.longlow.constraints.gap.Body;
+import org.longlow.constraints.gap.Solid;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.shape.Prism;
 import org.longlow.constraints.shape.Shapes;
@@ -32,7 +32,7 @@ final class PartBody extends MovingBody {
   @Override
   At make(double[] x, double[] values) {
     double[] here = x.clone();
-    return new At(values, new Body(part.name(), prisms(here)), () -> besides(here));
+    return new At(values, new Solid(part.name(), prisms(here)), () -> besides(here));
   }
 
   private List<Prism> prisms(double[] x) {
@@ -40,7 +40,7 @@ final class PartBody extends MovingBody {
   }
 
   private IntFunction<Geometry> outlines(double[] x) {
-    List<Geometry> outlines = Body.outlines(prisms(x));
+    List<Geometry> outlines = Solid.outlines(prisms(x));
     return face -> face < outlines.size() ? outlines.get(face) : null;
   }
 

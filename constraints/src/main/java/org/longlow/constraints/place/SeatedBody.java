@@ -213,8 +213,9 @@ final class SeatedBody extends MovingBody {
           .posture();
     }
 
-    org.longlow.constraints.gap.Body solid(String name, TrunkPose trunk, SeatGeometry seat) {
-      return new org.longlow.constraints.gap.Body(name, Sitting.prisms(body, posture(trunk, seat)));
+    org.longlow.constraints.gap.Solid solid(String name, TrunkPose trunk, SeatGeometry seat) {
+      return new org.longlow.constraints.gap.Solid(
+          name, Sitting.prisms(body, posture(trunk, seat)));
     }
 
     IntFunction<Geometry> outlines(TrunkPose trunk, SeatGeometry seat) {

@@ -50,11 +50,11 @@ public record Sitting(String person, String seat, SeatParts parts, Body body, Se
   }
 
   /** Returns their body as a solid, for gaps; empty if they cannot sit. */
-  public Optional<org.longlow.constraints.gap.Body> solid() {
+  public Optional<org.longlow.constraints.gap.Solid> solid() {
     List<Prism> prisms = prisms();
     return prisms.isEmpty()
         ? Optional.empty()
-        : Optional.of(new org.longlow.constraints.gap.Body(person, prisms));
+        : Optional.of(new org.longlow.constraints.gap.Solid(person, prisms));
   }
 
   /** Returns what that solid is made of. */

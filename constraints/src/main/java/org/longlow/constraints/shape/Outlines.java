@@ -3,7 +3,7 @@ package org.longlow.constraints.shape;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Geometry;
-import org.longlow.constraints.layout.Frame;
+import org.longlow.constraints.layout.LocalAxes;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.rider.geom.PointMm;
 
@@ -16,14 +16,14 @@ public final class Outlines {
    * Returns the points of {@code outline} in the elevation, curves flattened to {@link
    * Curves#FLATNESS_MM}.
    */
-  public static List<PointMm> points(Frame frame, Outline outline, Places places) {
+  public static List<PointMm> points(LocalAxes frame, Outline outline, Places places) {
     List<PointMm> vertices = vertices(frame, outline, places);
     List<Boolean> smooth = outline.vertices().stream().map(Outline.Vertex::smooth).toList();
     return Curves.through(vertices, smooth, outline.closed());
   }
 
   /** Returns the vertices of {@code outline} in the elevation, in order. */
-  public static List<PointMm> vertices(Frame frame, Outline outline, Places places) {
+  public static List<PointMm> vertices(LocalAxes frame, Outline outline, Places places) {
     PointMm origin = places.pin(frame.origin());
     double turn = frame.angle().map(places::value).orElse(0.0);
     if (frame.along().isPresent()) {
@@ -43,7 +43,7 @@ public final class Outlines {
   }
 
   /** Returns the area inside {@code outline}; an open one is closed by its chord. */
-  public static Geometry area(Frame frame, Outline outline, Places places) {
+  public static Geometry area(LocalAxes frame, Outline outline, Places places) {
     return Curves.polygon(points(frame, outline, places));
   }
 }

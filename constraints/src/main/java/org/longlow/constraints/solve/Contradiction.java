@@ -291,9 +291,9 @@ final class Contradiction {
     return List.of(first, rest);
   }
 
-  private Problem only(List<Demand> demands, List<Wish> wishes) {
-    List<Tie> ties = new ArrayList<>();
-    List<Limit> limits = new ArrayList<>();
+  private Problem only(List<Demand> demands, List<SolverWish> wishes) {
+    List<SolverTie> ties = new ArrayList<>();
+    List<SolverLimit> limits = new ArrayList<>();
     for (Demand demand : demands) {
       if (demand.isLimit()) {
         limits.add(problem.limits().get(demand.index()));
@@ -318,9 +318,9 @@ final class Contradiction {
     if (at == null) {
       return Optional.empty();
     }
-    List<Wish> wishes = new ArrayList<>();
+    List<SolverWish> wishes = new ArrayList<>();
     for (Relation relation : missed(gives, at)) {
-      wishes.add(new Wish(name(gives) + " " + wishes.size(), 1, relation));
+      wishes.add(new SolverWish(name(gives) + " " + wishes.size(), 1, relation));
     }
     SolveSession session = new SolveSession(only(others, wishes), asking, work);
     SolveReport nearest = session.solve(at, at);

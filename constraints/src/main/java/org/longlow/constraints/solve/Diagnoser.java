@@ -258,11 +258,11 @@ final class Diagnoser {
     if (open.length == 0) {
       return true;
     }
-    List<Tie> kept = new ArrayList<>();
+    List<SolverTie> kept = new ArrayList<>();
     for (int i = 0; i < group.tieRows().length; i++) {
       if (!rows.contains(i)) {
         int[] row = group.tieRows()[i];
-        kept.add(Tie.of("row " + i, tied.ties().get(row[0]).relations().get(row[1])));
+        kept.add(SolverTie.of("row " + i, tied.ties().get(row[0]).relations().get(row[1])));
       }
     }
     int[][] tieRows = new int[kept.size()][];

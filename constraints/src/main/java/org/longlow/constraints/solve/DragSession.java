@@ -71,8 +71,8 @@ public final class DragSession {
     limited = !problem.limits().isEmpty();
     costly = problem.limits().stream().flatMap(l -> l.gaps().stream()).anyMatch(Relation::costly);
     targets = new double[variables.length];
-    double heaviest = problem.wishes().stream().mapToDouble(Wish::weight).max().orElse(0);
-    List<Wish> wishes = new ArrayList<>(problem.wishes());
+    double heaviest = problem.wishes().stream().mapToDouble(SolverWish::weight).max().orElse(0);
+    List<SolverWish> wishes = new ArrayList<>(problem.wishes());
     for (int k = 0; k < variables.length; k++) {
       int v = variables[k];
       if (v < 0 || v >= problem.size()) {
@@ -81,7 +81,7 @@ public final class DragSession {
       }
       targets[k] = solution[v];
       double weight = heaviest > 0 ? POINTER_PRIORITY * heaviest : 1;
-      wishes.add(new Wish("pointer " + k, weight, new Follow(v, k, targets)));
+      wishes.add(new SolverWish("pointer " + k, weight, new Follow(v, k, targets)));
     }
     pointer = targets.clone();
     x = solution.clone();

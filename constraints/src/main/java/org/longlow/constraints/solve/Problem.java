@@ -15,7 +15,10 @@ import java.util.Set;
  * @param wishes preferences
  */
 public record Problem(
-    List<Variable> variables, List<Tie> ties, List<Limit> limits, List<Wish> wishes) {
+    List<Variable> variables,
+    List<SolverTie> ties,
+    List<SolverLimit> limits,
+    List<SolverWish> wishes) {
 
   /**
    * One unknown.
@@ -61,17 +64,17 @@ public record Problem(
         throw new IllegalArgumentException("two variables are called '" + variable.name() + "'");
       }
     }
-    for (Tie tie : ties) {
+    for (SolverTie tie : ties) {
       for (Relation relation : tie.relations()) {
         check("tie", tie.name(), relation, variables.size());
       }
     }
-    for (Limit limit : limits) {
+    for (SolverLimit limit : limits) {
       for (Relation gap : limit.gaps()) {
         check("limit", limit.name(), gap, variables.size());
       }
     }
-    for (Wish wish : wishes) {
+    for (SolverWish wish : wishes) {
       check("wish", wish.name(), wish.residual(), variables.size());
     }
   }
@@ -139,17 +142,17 @@ public record Problem(
   }
 
   /** A copy with other ties. */
-  public Problem withTies(List<Tie> other) {
+  public Problem withTies(List<SolverTie> other) {
     return new Problem(variables, other, limits, wishes);
   }
 
   /** A copy with other limits. */
-  public Problem withLimits(List<Limit> other) {
+  public Problem withLimits(List<SolverLimit> other) {
     return new Problem(variables, ties, other, wishes);
   }
 
   /** A copy with other wishes. */
-  public Problem withWishes(List<Wish> other) {
+  public Problem withWishes(List<SolverWish> other) {
     return new Problem(variables, ties, limits, other);
   }
 
@@ -161,9 +164,9 @@ public record Problem(
   /** Collects variables and demands; not safe for several threads. */
   public static final class Builder {
     private final List<Variable> variables = new ArrayList<>();
-    private final List<Tie> ties = new ArrayList<>();
-    private final List<Limit> limits = new ArrayList<>();
-    private final List<Wish> wishes = new ArrayList<>();
+    private final List<SolverTie> ties = new ArrayList<>();
+    private final List<SolverLimit> limits = new ArrayList<>();
+    private final List<SolverWish> wishes = new ArrayList<>();
 
     private Builder() {}
 
@@ -195,25 +198,25 @@ public record Problem(
 
     /** Adds a tie. */
     public Builder tie(String name, Relation... relations) {
-      ties.add(Tie.of(name, relations));
+      ties.add(SolverTie.of(name, relations));
       return this;
     }
 
     /** Adds a limit: every gap is zero or more. */
     public Builder limit(String name, Relation... gaps) {
-      limits.add(Limit.of(name, gaps));
+      limits.add(SolverLimit.of(name, gaps));
       return this;
     }
 
     /** Adds a limit of several gaps. */
     public Builder limit(String name, List<Relation> gaps) {
-      limits.add(new Limit(name, gaps));
+      limits.add(new SolverLimit(name, gaps));
       return this;
     }
 
     /** Adds a wish. */
     public Builder wish(String name, double weight, Relation residual) {
-      wishes.add(new Wish(name, weight, residual));
+      wishes.add(new SolverWish(name, weight, residual));
       return this;
     }
 

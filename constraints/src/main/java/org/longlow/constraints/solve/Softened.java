@@ -19,14 +19,14 @@ final class Softened {
   private final int[][] limitRows;
 
   Softened(Group group, Problem hard, Work work) {
-    List<Wish> wishes = new ArrayList<>();
+    List<SolverWish> wishes = new ArrayList<>();
     List<int[]> kept = new ArrayList<>();
     List<int[]> soft = new ArrayList<>();
     for (int[] row : group.limitRows()) {
       Relation gap = hard.limits().get(row[0]).gaps().get(row[1]);
       if (gap.costly()) {
         soft.add(row);
-        wishes.add(new Wish("room " + wishes.size(), 1, new Shortfall(gap)));
+        wishes.add(new SolverWish("room " + wishes.size(), 1, new Shortfall(gap)));
       } else {
         kept.add(row);
       }

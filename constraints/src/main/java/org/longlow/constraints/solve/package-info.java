@@ -3,11 +3,11 @@
  * open.
  *
  * <p><b>What it solves.</b> Unknowns are plain numbers (pin coordinates in mm, free measures in
- * their own unit). In this order of rank: {@link org.longlow.constraints.solve.Tie ties} hold
- * exactly, {@link org.longlow.constraints.solve.Limit limits} hold as inequalities, {@link
- * org.longlow.constraints.solve.Wish wishes} are minimised as a weighted sum of squares in the room
- * that is left, and what is still open stays as near as possible (in scaled variables) to the
- * anchor values, which are the start values unless said otherwise.
+ * their own unit). In this order of rank: {@link org.longlow.constraints.solve.SolverTie ties} hold
+ * exactly, {@link org.longlow.constraints.solve.SolverLimit limits} hold as inequalities, {@link
+ * org.longlow.constraints.solve.SolverWish wishes} are minimised as a weighted sum of squares in
+ * the room that is left, and what is still open stays as near as possible (in scaled variables) to
+ * the anchor values, which are the start values unless said otherwise.
  *
  * <p><b>How.</b> The layout is split into connected groups, and each group into blocks that can be
  * solved one after the other: what ties settle first, pin after pin, then what they leave open. A

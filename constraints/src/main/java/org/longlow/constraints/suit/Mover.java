@@ -15,7 +15,7 @@ import org.longlow.constraints.solve.SolveReport;
 import org.longlow.constraints.solve.SolveSession;
 import org.longlow.constraints.solve.Solver;
 import org.longlow.constraints.solve.SolverSettings;
-import org.longlow.constraints.solve.Wish;
+import org.longlow.constraints.solve.SolverWish;
 
 /**
  * Moves some pins of a layout while its ties and limits hold. What is tied to them comes along; all
@@ -53,13 +53,13 @@ final class Mover {
         pins.stream().flatMapToInt(p -> java.util.Arrays.stream(layout.variables(p))).toArray();
     targets = new double[variables.length];
     Problem whole = layout.problem();
-    double heaviest = whole.wishes().stream().mapToDouble(Wish::weight).max().orElse(0);
-    List<Wish> wishes = new ArrayList<>(whole.wishes());
+    double heaviest = whole.wishes().stream().mapToDouble(SolverWish::weight).max().orElse(0);
+    List<SolverWish> wishes = new ArrayList<>(whole.wishes());
     for (int k = 0; k < variables.length; k++) {
       double weight = heaviest > 0 ? PRIORITY * heaviest : 1;
-      wishes.add(new Wish("place " + k, weight, new Go(variables[k], k, targets)));
+      wishes.add(new SolverWish("place " + k, weight, new Go(variables[k], k, targets)));
     }
-    List<Wish> places = wishes.subList(whole.wishes().size(), wishes.size());
+    List<SolverWish> places = wishes.subList(whole.wishes().size(), wishes.size());
     Problem problem = holding(whole, carried(whole, places));
     free = problem.withWishes(List.of());
     session = new SolveSession(problem.withWishes(wishes), SETTINGS);
@@ -67,7 +67,7 @@ final class Mover {
   }
 
   /** Which variables the ties carry along when the pins move, these among them. */
-  private Set<Integer> carried(Problem whole, List<Wish> places) {
+  private Set<Integer> carried(Problem whole, List<SolverWish> places) {
     SolveSession ties = new SolveSession(whole.withLimits(List.of()).withWishes(places), SETTINGS);
     Set<Integer> moved = new HashSet<>();
     for (int k = 0; k < variables.length; k++) {

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.longlow.constraints.check.PartialChecks;
-import org.longlow.constraints.gap.Body;
 import org.longlow.constraints.gap.Gap;
+import org.longlow.constraints.gap.Solid;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Section;
@@ -69,9 +69,9 @@ final class Room {
   }
 
   /** A body with what it is made of. */
-  private record Thing(String name, List<Prism> prisms, Body body) {
+  private record Thing(String name, List<Prism> prisms, Solid body) {
     Thing(String name, List<Prism> prisms) {
-      this(name, prisms, new Body(name, prisms));
+      this(name, prisms, new Solid(name, prisms));
     }
   }
 

@@ -21,7 +21,7 @@ import org.longlow.constraints.place.LayoutProblem;
 import org.longlow.constraints.seat.SeatParts;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.Places;
-import org.longlow.constraints.solve.Limit;
+import org.longlow.constraints.solve.SolverLimit;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.pose.Comfort;
@@ -226,7 +226,7 @@ public final class Suiting {
       }
     }
     List<String> names = new ArrayList<>();
-    for (Limit limit : problem.problem().limits()) {
+    for (SolverLimit limit : problem.problem().limits()) {
       boolean ours =
           limit.gaps().stream()
               .flatMapToInt(gap -> IntStream.of(gap.variables()))

@@ -54,7 +54,7 @@ final class Bodies {
             new PointMm(x, z + h)));
   }
 
-  static Body body(String name, Geometry outline, Interval... across) {
-    return new Body(name, List.of(across).stream().map(i -> new Prism(outline, i)).toList());
+  static Solid body(String name, Geometry outline, Interval... across) {
+    return new Solid(name, List.of(across).stream().map(i -> new Prism(outline, i)).toList());
   }
 }

@@ -25,7 +25,7 @@ class ClearingTest {
     return AffineTransformation.translationInstance(by.x(), by.z()).transform(g);
   }
 
-  private static Clearing clearing(Body still, Body moved, double gapMm) {
+  private static Clearing clearing(Solid still, Solid moved, double gapMm) {
     return new Clearing(List.of(new Clearing.Position(still, moved)), gapMm);
   }
 
@@ -43,8 +43,8 @@ class ClearingTest {
         continue;
       }
       overlapping++;
-      Body still = Bodies.body("a", a, WIDE);
-      Body moved = Bodies.body("b", b, WIDE);
+      Solid still = Bodies.body("a", a, WIDE);
+      Solid moved = Bodies.body("b", b, WIDE);
       PointMm way = clearing(still, moved, 0).elevation();
       double mm = way.length();
       assertThat(still.to(moved, 100).gapMm()).isCloseTo(-mm, within(1e-3));
@@ -74,15 +74,15 @@ class ClearingTest {
       Geometry b = Bodies.outline(random, at.x(), at.z(), 10 + random.nextDouble(50));
       double asked = 2 + random.nextDouble(12);
       double room = random.nextDouble(-5, asked);
-      Body still = Bodies.body("a", a, new Interval(-10, 10));
+      Solid still = Bodies.body("a", a, new Interval(-10, 10));
       Interval beside = new Interval(10 + room, 40);
-      Body moved = Bodies.body("b", b, beside);
+      Solid moved = Bodies.body("b", b, beside);
       PointMm way = clearing(still, moved, asked).elevation();
       Geometry there = shifted(b, way);
       double left = Math.hypot(a.distance(there), Math.max(0, room));
       assertThat(left).isGreaterThanOrEqualTo(asked);
       if (way.length() > 0.1) {
-        Body back = Bodies.body("b", shifted(b, way.times(1 - 0.05 / way.length())), beside);
+        Solid back = Bodies.body("b", shifted(b, way.times(1 - 0.05 / way.length())), beside);
         Gap less = still.to(back, asked);
         assertThat(less == null ? asked : less.gapMm()).isLessThanOrEqualTo(asked + 1e-9);
       }
@@ -97,8 +97,8 @@ class ClearingTest {
       Geometry a = Bodies.outline(random, 0, 0, 50);
       Geometry b = Bodies.outline(random, 30, 10, 40);
       double y = random.nextDouble(-60, 60);
-      Body still = Bodies.body("a", a, new Interval(-30, 20));
-      Body moved = Bodies.body("b", b, new Interval(y, y + 45));
+      Solid still = Bodies.body("a", a, new Interval(-30, 20));
+      Solid moved = Bodies.body("b", b, new Interval(y, y + 45));
       Clearing way = clearing(still, moved, 4);
       Clearing ahead =
           clearing(
@@ -115,9 +115,9 @@ class ClearingTest {
 
   @Test
   void allPositionsAreClearedAtOnce() {
-    Body still = Bodies.body("a", Bodies.plate(0, 0, 100, 20), WIDE);
-    Body other = Bodies.body("a", Bodies.plate(0, 0, 20, 100), WIDE);
-    Body moved = Bodies.body("b", Bodies.plate(15, 15, 30, 30), WIDE);
+    Solid still = Bodies.body("a", Bodies.plate(0, 0, 100, 20), WIDE);
+    Solid other = Bodies.body("a", Bodies.plate(0, 0, 20, 100), WIDE);
+    Solid moved = Bodies.body("b", Bodies.plate(15, 15, 30, 30), WIDE);
     Clearing one = clearing(still, moved, 0);
     assertThat(one.elevation().length()).isCloseTo(5, within(1e-3));
     Clearing both =
@@ -133,8 +133,8 @@ class ClearingTest {
   @Test
   void pocketsAreUsed() {
     Geometry slotted = Bodies.plate(0, 0, 200, 200).difference(Bodies.plate(90, 20, 30, 200));
-    Body still = Bodies.body("a", slotted, WIDE);
-    Body peg = Bodies.body("b", Bodies.plate(84, 60, 20, 20), WIDE);
+    Solid still = Bodies.body("a", slotted, WIDE);
+    Solid peg = Bodies.body("b", Bodies.plate(84, 60, 20, 20), WIDE);
     PointMm way = clearing(still, peg, 3).elevation();
     assertThat(way.x()).isCloseTo(9, within(0.01));
     assertThat(way.z()).isCloseTo(0, within(0.01));
@@ -143,14 +143,14 @@ class ClearingTest {
   @Test
   void acrossIsTheSmallestShiftOfTheWholeBody() {
     Geometry plate = Bodies.plate(0, 0, 100, 100);
-    Body still = Bodies.body("a", plate, new Interval(-50, 50));
-    Body left = Bodies.body("b", plate, new Interval(42, 90));
+    Solid still = Bodies.body("a", plate, new Interval(-50, 50));
+    Solid left = Bodies.body("b", plate, new Interval(42, 90));
     assertThat(clearing(still, left, 3).acrossMm()).isCloseTo(11, within(1e-9));
-    Body right = Bodies.body("b", plate, new Interval(-90, -42));
+    Solid right = Bodies.body("b", plate, new Interval(-90, -42));
     assertThat(clearing(still, right, 3).acrossMm()).isCloseTo(-11, within(1e-9));
     assertThat(clearing(still, right, 3).apartMm()).isCloseTo(11, within(1e-9));
     // what stands on both sides cannot be shifted out of both, but both can be set out
-    Body pair = Bodies.body("b", plate, new Interval(42, 90), new Interval(-90, -42));
+    Solid pair = Bodies.body("b", plate, new Interval(42, 90), new Interval(-90, -42));
     assertThat(clearing(still, pair, 3).apartMm()).isCloseTo(11, within(1e-9));
     assertThat(Math.abs(clearing(still, pair, 3).acrossMm())).isGreaterThan(90);
     assertThat(still.to(pair, 100).gapMm()).isCloseTo(-100, within(1e-9));
@@ -159,8 +159,8 @@ class ClearingTest {
   // Euclid I.47: with 4 mm in the elevation, 3 mm across are 5 mm.
   @Test
   void acrossCountsTheDistanceInTheElevation() {
-    Body still = Bodies.body("a", Bodies.plate(0, 0, 100, 100), new Interval(-50, 50));
-    Body moved = Bodies.body("b", Bodies.plate(104, 0, 50, 50), new Interval(51, 60));
+    Solid still = Bodies.body("a", Bodies.plate(0, 0, 100, 100), new Interval(-50, 50));
+    Solid moved = Bodies.body("b", Bodies.plate(104, 0, 50, 50), new Interval(51, 60));
     assertThat(clearing(still, moved, 5).acrossMm()).isCloseTo(2, within(1e-9));
     assertThat(clearing(still, moved, 4).acrossMm()).isZero();
   }
@@ -169,8 +169,8 @@ class ClearingTest {
   void depthOfUnitedPrismsIsThatOfTheWholeBody() {
     Prism low = new Prism(Bodies.plate(0, 0, 100, 10), WIDE);
     Prism high = new Prism(Bodies.plate(0, 9, 100, 10), WIDE);
-    Body still = new Body("a", List.of(low, high));
-    Body moved = Bodies.body("b", Bodies.plate(20, 8, 10, 30), WIDE);
+    Solid still = new Solid("a", List.of(low, high));
+    Solid moved = Bodies.body("b", Bodies.plate(20, 8, 10, 30), WIDE);
     // out of each plate alone it would be 2 and 11 mm; it has to leave both
     assertThat(still.to(moved, 100).gapMm()).isCloseTo(-11, within(1e-3));
   }

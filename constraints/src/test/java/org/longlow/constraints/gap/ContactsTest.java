@@ -35,8 +35,8 @@ class ContactsTest {
             new PointMm(x, z + high)));
   }
 
-  private static Body body(Geometry outline, Interval across) {
-    return new Body("b", List.of(new Prism(outline, across)));
+  private static Solid body(Geometry outline, Interval across) {
+    return new Solid("b", List.of(new Prism(outline, across)));
   }
 
   private static double[] rooms(Contacts contacts, double gap) {
@@ -89,8 +89,8 @@ class ContactsTest {
 
   @Test
   void facesFartherApartAcrossThanTheGapHaveNoContact() {
-    Body low = body(box(0, 0, 100, 100), new Interval(0, 10));
-    Body high = body(box(0, 110, 100, 100), new Interval(16, 30));
+    Solid low = body(box(0, 0, 100, 100), new Interval(0, 10));
+    Solid high = body(box(0, 110, 100, 100), new Interval(16, 30));
     assertThat(Contacts.of(low, high, 6, 1000, 6).count()).isZero();
     // 3, 4, 5: with 6 mm across, 8 mm in the elevation leave 10 mm
     assertThat(rooms(Contacts.of(low, high, 10, 1000, 6), 10)[0]).isCloseTo(2, within(TRUE_MM));
@@ -165,8 +165,8 @@ class ContactsTest {
     ring.add(new PointMm(60, 84));
     ring.add(new PointMm(-60, 84));
     ring.add(new PointMm(-300, 184));
-    Body cover = body(Curves.polygon(ring), MIDDLE);
-    Body box = body(box(-100, 0, 200, 100), MIDDLE);
+    Solid cover = body(Curves.polygon(ring), MIDDLE);
+    Solid box = body(box(-100, 0, 200, 100), MIDDLE);
     double[] rooms = rooms(Contacts.of(cover, box, 5, 100, 6), 5);
     assertThat(rooms[0]).isCloseTo(-20 - 5, within(TRUE_MM));
     assertThat(rooms(Contacts.of(box, cover, 5, 100, 6), 5)[0]).isCloseTo(-25, within(TRUE_MM));

@@ -16,14 +16,14 @@ import org.longlow.rider.geom.PointMm;
 
 class GapsTest {
 
-  private static Body box(String name, double x, double z, double size, double from, double to) {
+  private static Solid box(String name, double x, double z, double size, double from, double to) {
     List<PointMm> corners =
         List.of(
             new PointMm(x, z),
             new PointMm(x + size, z),
             new PointMm(x + size, z + size),
             new PointMm(x, z + size));
-    return new Body(name, List.of(new Prism(Curves.polygon(corners), new Interval(from, to))));
+    return new Solid(name, List.of(new Prism(Curves.polygon(corners), new Interval(from, to))));
   }
 
   // Euclid I.47: 3, 4, 5.
@@ -61,7 +61,7 @@ class GapsTest {
   @ValueSource(longs = {11, 12, 13, 14})
   void indexedGapsEqualJtsDistanceOfAllPairs(long seed) {
     SplittableRandom random = new SplittableRandom(seed);
-    List<Body> bodies = new ArrayList<>();
+    List<Solid> bodies = new ArrayList<>();
     List<Prism> prisms = new ArrayList<>();
     for (int i = 0; i < 40; i++) {
       PointMm at = new PointMm(random.nextDouble(2000), random.nextDouble(1000));
@@ -71,7 +71,7 @@ class GapsTest {
               Curves.disc(at, 20 + random.nextDouble(100)),
               new Interval(y, y + random.nextDouble(100)));
       prisms.add(prism);
-      bodies.add(new Body("p" + i, List.of(prism)));
+      bodies.add(new Solid("p" + i, List.of(prism)));
     }
     List<Gap> gaps = Gaps.among(bodies, 80, (a, b) -> 80);
     int expected = 0;

@@ -59,8 +59,8 @@ class KernelAgainstJtsTest {
     }
   }
 
-  private static Body body(String name, Geometry outline) {
-    return new Body(name, List.of(new Prism(outline, FLAT)));
+  private static Solid body(String name, Geometry outline) {
+    return new Solid(name, List.of(new Prism(outline, FLAT)));
   }
 
   @ParameterizedTest(name = "seed {0}")
@@ -137,8 +137,8 @@ class KernelAgainstJtsTest {
 
   @Test
   void deeperOverlapIsLookedForOnlyBelowTheCut() {
-    Body a = body("a", Curves.polygon(box(0, 0, 100)));
-    Body b = body("b", Curves.polygon(box(93, 0, 100)));
+    Solid a = body("a", Curves.polygon(box(0, 0, 100)));
+    Solid b = body("b", Curves.polygon(box(93, 0, 100)));
     assertThat(a.to(b, -6.9).gapMm()).isCloseTo(-7, within(1e-9));
     assertThat(a.to(b, -7.1)).isNull();
   }

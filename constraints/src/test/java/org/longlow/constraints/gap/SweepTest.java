@@ -45,7 +45,7 @@ class SweepTest {
     }
   }
 
-  private static Body random(SplittableRandom random, String name, double x, double z) {
+  private static Solid random(SplittableRandom random, String name, double x, double z) {
     return Bodies.body(name, Bodies.outline(random, x, z, random.nextDouble(15, 50)), WIDE);
   }
 
@@ -76,8 +76,8 @@ class SweepTest {
     int clear = 0;
     for (int i = 0; i < 20; i++) {
       SectionMotion motion = motion(random);
-      Body part = random(random, "part", 150, 100);
-      Body other = random(random, "other", random.nextDouble(400), random.nextDouble(300));
+      Solid part = random(random, "part", 150, 100);
+      Solid other = random(random, "other", random.nextDouble(400), random.nextDouble(300));
       Sweep sweep = new Sweep(motion);
       double asked = 3;
       double dense = Double.NaN;
@@ -122,8 +122,8 @@ class SweepTest {
     while (overlapping < 6) {
       SectionMotion motion = motion(random);
       double x = random.nextDouble(50, 250);
-      Body part = Bodies.body("p", Bodies.plate(150, 100, 40, random.nextDouble(20, 60)), WIDE);
-      Body other = Bodies.body("o", Bodies.plate(x, random.nextDouble(200), 30, 25), WIDE);
+      Solid part = Bodies.body("p", Bodies.plate(150, 100, 40, random.nextDouble(20, 60)), WIDE);
+      Solid other = Bodies.body("o", Bodies.plate(x, random.nextDouble(200), 30, 25), WIDE);
       Sweep.Worst worst = new Sweep(motion).worst(part, other, 0);
       if (worst.gap().gapMm() >= 0) {
         continue;
@@ -140,7 +140,7 @@ class SweepTest {
     }
   }
 
-  private static void keeps(SectionMotion motion, Body part, Body other, double asked) {
+  private static void keeps(SectionMotion motion, Solid part, Solid other, double asked) {
     for (int k = 0; k <= DENSE; k += 2) {
       double apart = part.moved(motion.at((double) k / DENSE)).apartMm(other, asked + 1);
       assertThat(apart).isGreaterThanOrEqualTo(asked);
@@ -156,8 +156,8 @@ class SweepTest {
     int cuts = 0;
     for (int i = 0; i < 25; i++) {
       SectionMotion motion = motion(random);
-      Body part = random(random, "part", 150, 100);
-      Body other = random(random, "other", random.nextDouble(300), random.nextDouble(200));
+      Solid part = random(random, "part", 150, 100);
+      Solid other = random(random, "other", random.nextDouble(300), random.nextDouble(200));
       List<Fouling.Remedy> all =
           List.of(Fouling.Remedy.SHIFT_OTHER, Fouling.Remedy.CUT_PART, Fouling.Remedy.CUT_OTHER);
       Optional<Fouling> fouling = Fouling.of(motion, part, other, 3, all);
@@ -167,7 +167,7 @@ class SweepTest {
       Fouling f = fouling.get();
       if (f.shift().isPresent()) {
         shifts++;
-        keeps(motion, part, other.moved(Body.by(f.shift().get())), 3);
+        keeps(motion, part, other.moved(Solid.by(f.shift().get())), 3);
       }
       f.across().ifPresent(mm -> keeps(motion, part, other.across(mm), 3));
       Sweep sweep = new Sweep(motion);
@@ -179,7 +179,7 @@ class SweepTest {
         assertThat(f.cutOfPart().map(StraightCut::depthMm)).contains(cut.get().depthMm());
       }
       Optional<PointMm> own = clearing.shiftOfPart();
-      own.ifPresent(s -> keeps(motion, part.moved(Body.by(s)), other, 3));
+      own.ifPresent(s -> keeps(motion, part.moved(Solid.by(s)), other, 3));
     }
     assertThat(shifts).isGreaterThan(5);
     assertThat(cuts).isGreaterThan(3);
@@ -188,11 +188,11 @@ class SweepTest {
   @Test
   void aThinFinIsNotPassedOver() {
     // 2 mm of steel in a way of 470 mm: a look at 24 positions saw it only by chance
-    Body part = Bodies.body("part", Bodies.plate(298, 0, 2, 2), WIDE);
+    Solid part = Bodies.body("part", Bodies.plate(298, 0, 2, 2), WIDE);
     int found = 0;
     for (int k = 0; k < 40; k++) {
       PointMm at = PointMm.unit(0.1 + k * 0.03).times(300);
-      Body fin = Bodies.body("fin", Bodies.plate(at.x(), at.z(), 0.5, 0.5), WIDE);
+      Solid fin = Bodies.body("fin", Bodies.plate(at.x(), at.z(), 0.5, 0.5), WIDE);
       if (!Double.isNaN(
           new Sweep(new Hinge(PointMm.ORIGIN, Math.PI / 2)).firstBelow(part, fin, 0.5))) {
         found++;
@@ -206,14 +206,14 @@ class SweepTest {
     AffineTransformation mirror = AffineTransformation.scaleInstance(-1, 1);
     List<Double> depths = new ArrayList<>();
     for (int side : new int[] {1, -1}) {
-      Body part =
+      Solid part =
           Bodies.body(
               "part",
               side > 0
                   ? Bodies.plate(90, -10, 30, 20)
                   : mirror.transform(Bodies.plate(90, -10, 30, 20)),
               WIDE);
-      Body other =
+      Solid other =
           Bodies.body(
               "other",
               side > 0

@@ -25,13 +25,13 @@ import org.longlow.constraints.shape.Prism;
 import org.longlow.constraints.shape.Shapes;
 import org.longlow.constraints.solve.Conflict;
 import org.longlow.constraints.solve.DragSession;
-import org.longlow.constraints.solve.Limit;
 import org.longlow.constraints.solve.LimitFailure;
 import org.longlow.constraints.solve.Problem;
 import org.longlow.constraints.solve.Relation;
 import org.longlow.constraints.solve.SolveReport;
 import org.longlow.constraints.solve.SolveStatus;
 import org.longlow.constraints.solve.Solver;
+import org.longlow.constraints.solve.SolverLimit;
 import org.longlow.constraints.solve.SolverSettings;
 import org.longlow.constraints.study.Study;
 
@@ -167,7 +167,7 @@ class PersonGapTest {
     double kept = x[rear];
     x[rear] = x[front];
     x[front] = kept;
-    for (Limit limit : posed.problem().limits()) {
+    for (SolverLimit limit : posed.problem().limits()) {
       if (limit.name().startsWith("knees")) {
         assertThat(limit.roomMm(posed.problem().start())).isFinite();
         assertThat(limit.roomMm(x)).as(limit.name()).isNaN();
@@ -226,7 +226,7 @@ class PersonGapTest {
       x[i] += random.nextDouble(-15, 15);
     }
     int checked = 0;
-    for (Limit limit : posed.problem().limits()) {
+    for (SolverLimit limit : posed.problem().limits()) {
       if (!limit.name().startsWith("knees")) {
         continue;
       }
@@ -248,7 +248,7 @@ class PersonGapTest {
     assertThat(checked).isGreaterThan(20);
   }
 
-  private static double slope(Limit limit, double[] x, int variable, double step) {
+  private static double slope(SolverLimit limit, double[] x, int variable, double step) {
     double[] y = x.clone();
     y[variable] = x[variable] + step;
     double more = limit.roomMm(y);

@@ -57,12 +57,12 @@ class BlockSolveTest {
   }
 
   private static void assertHolds(Problem problem, double[] x, String what) {
-    for (Tie tie : problem.ties()) {
+    for (SolverTie tie : problem.ties()) {
       for (Relation relation : tie.relations()) {
         assertThat(relation.evaluate(x, null)).as(what).isCloseTo(0, offset(SAME_MM));
       }
     }
-    for (Limit limit : problem.limits()) {
+    for (SolverLimit limit : problem.limits()) {
       assertThat(limit.roomMm(x)).as(what).isGreaterThan(-SAME_MM);
     }
   }

@@ -18,12 +18,12 @@ class DragTest {
 
   private static void holds(Problem problem, SolveReport report) {
     assertThat(report.status().holds()).as(report.status().toString()).isTrue();
-    for (Tie tie : problem.ties()) {
+    for (SolverTie tie : problem.ties()) {
       for (Relation relation : tie.relations()) {
         assertThat(relation.evaluate(report.x(), null)).isCloseTo(0, offset(SOLVER_MM));
       }
     }
-    for (Limit limit : problem.limits()) {
+    for (SolverLimit limit : problem.limits()) {
       assertThat(limit.roomMm(report.x())).isGreaterThan(-SOLVER_MM);
     }
   }

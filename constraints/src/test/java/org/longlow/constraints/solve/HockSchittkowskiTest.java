@@ -103,7 +103,7 @@ class HockSchittkowskiTest {
       assertThat(report.status().holds()).as(report.toString()).isTrue();
       assertThat(report.failedLimits()).isEmpty();
       double value = constant;
-      for (Wish wish : problem.wishes()) {
+      for (SolverWish wish : problem.wishes()) {
         double r = wish.residual().evaluate(report.x(), null);
         value += wish.weight() * r * r;
       }

@@ -116,7 +116,7 @@ class RandomLayoutTest {
     double[] move = new double[x.length];
     freedom.moves().forEach((name, v) -> move[problem.indexOf(name)] = v);
     assertThat(freedom.moves().get(freedom.lead())).as(what).isEqualTo(1);
-    for (Tie tie : problem.ties()) {
+    for (SolverTie tie : problem.ties()) {
       for (Relation relation : tie.relations()) {
         int[] used = relation.variables();
         double[] g = new double[used.length];
@@ -220,7 +220,7 @@ class RandomLayoutTest {
       SolveReport report = solve(problem, "seed " + seed);
       if (report.status().holds()) {
         // A mirrored or flexed shape in which the wrong bar fits: true if every bar has its length.
-        for (Tie tie : problem.ties()) {
+        for (SolverTie tie : problem.ties()) {
           for (Relation relation : tie.relations()) {
             assertThat(relation.evaluate(report.x(), null))
                 .as("seed " + seed)
@@ -262,7 +262,7 @@ class RandomLayoutTest {
       answer = Solver.solve(some.withStart(rest), longSearch);
     }
     double[] x = answer.x();
-    for (Tie tie : some.ties()) {
+    for (SolverTie tie : some.ties()) {
       assertThat(tie.relations().get(0).evaluate(x, null))
           .as(what)
           .isCloseTo(0, offset(1e-6 + 1e-12 * f.size));

@@ -66,7 +66,7 @@ class SolverBehaviourTest {
     double[] plain = Solver.solve(problem(f, start, 1, 0, 0, 1)).x();
 
     Problem asIs = problem(f, start, 1, 0, 0, 1);
-    List<Tie> ties = new ArrayList<>(asIs.ties());
+    List<SolverTie> ties = new ArrayList<>(asIs.ties());
     Collections.shuffle(ties, new Random(seed));
     assertThat(Solver.solve(asIs.withTies(ties)).x()).containsExactly(plain, offset(SOLVER_MM));
 

@@ -112,7 +112,7 @@ public final class PoseSolver {
         arm.elbow(),
         arm.wrist(),
         arm.grip(),
-        new Across(
+        new JointOffsets(
             body.hipHalfMm(),
             leg.kneeYMm(),
             leg.ankleYMm(),

@@ -40,5 +40,5 @@ public record Posture(
     PointMm elbow,
     PointMm wrist,
     PointMm grip,
-    Across across,
+    JointOffsets across,
     JointAngles angles) {}

@@ -38,14 +38,14 @@ record Pressing(
     double normal = at.panOutline() == null ? 0 : Math.max(0, load.panNormalN());
     if (normal > 0) {
       FoamStack pan = seat.pan().foam();
-      panSafeDepth = Contact.depth(pan, at.panOutline(), normal, near.panSafeDepth);
-      double area = Contact.areaCm2(at.panOutline(), panSafeDepth);
-      panFactor = Contact.edgeFactor(fit.options().edgeShare(), pan.thicknessMm(), area);
-      panDepth = Contact.depth(pan, at.panOutline(), normal / panFactor, near.panDepth);
+      panSafeDepth = FoamContact.depth(pan, at.panOutline(), normal, near.panSafeDepth);
+      double area = FoamContact.areaCm2(at.panOutline(), panSafeDepth);
+      panFactor = FoamContact.edgeFactor(fit.options().edgeShare(), pan.thicknessMm(), area);
+      panDepth = FoamContact.depth(pan, at.panOutline(), normal / panFactor, near.panDepth);
     }
     double headDepth =
         fit.leaning()
-            ? Contact.depth(
+            ? FoamContact.depth(
                 seat.headRest().foam(), fit.headOutline(), load.headRestN(), near.headDepth)
             : 0;
     BackContact torso = torso(seat.back().foam(), at, load, near.torso);
@@ -115,27 +115,28 @@ record Pressing(
     return at.panOutline() != null && load.panNormalN() > 0;
   }
 
-  Contact panBest(Seating at) {
-    return Contact.at(
+  FoamContact panBest(Seating at) {
+    return FoamContact.at(
         at.fit().seat().pan().foam(), at.panOutline(), panDepth, load.panNormalN(), panFactor);
   }
 
-  Contact panSafe(Seating at) {
-    return Contact.at(
+  FoamContact panSafe(Seating at) {
+    return FoamContact.at(
         at.fit().seat().pan().foam(), at.panOutline(), panSafeDepth, load.panNormalN(), 1);
   }
 
-  Contact panWorn(Seating at) {
-    return Contact.press(at.fit().seat().pan().foam().worn(), at.panOutline(), load.panNormalN());
+  FoamContact panWorn(Seating at) {
+    return FoamContact.press(
+        at.fit().seat().pan().foam().worn(), at.panOutline(), load.panNormalN());
   }
 
-  Contact head(Seating at) {
-    return Contact.at(
+  FoamContact head(Seating at) {
+    return FoamContact.at(
         at.fit().seat().headRest().foam(), at.fit().headOutline(), headDepth, load.headRestN(), 1);
   }
 
-  Contact headWorn(Seating at) {
-    return Contact.press(
+  FoamContact headWorn(Seating at) {
+    return FoamContact.press(
         at.fit().seat().headRest().foam().worn(), at.fit().headOutline(), load.headRestN());
   }
 }

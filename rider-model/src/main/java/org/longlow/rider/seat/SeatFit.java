@@ -20,8 +20,8 @@ record SeatFit(
     boolean leaning,
     PointMm panAlong,
     PointMm backAlong,
-    Outline seatOutline,
-    Outline headOutline,
+    Underside seatOutline,
+    Underside headOutline,
     double backWidthM) {
 
   static SeatFit of(Body body, SeatGeometry seat, SettleOptions options, boolean leaning) {
@@ -33,8 +33,8 @@ record SeatFit(
         leaning,
         seat.pan().along(),
         seat.back().along(),
-        Outline.seatOf(body, seat.pan().widthMm()),
-        onRest ? Outline.headOf(body, seat.headRest().widthMm()) : null,
+        Underside.seatOf(body, seat.pan().widthMm()),
+        onRest ? Underside.headOf(body, seat.headRest().widthMm()) : null,
         Math.min(body.measures().get("chestbreadth"), seat.back().widthMm()) / 1000);
   }
 

@@ -66,7 +66,7 @@ final class SeatedReport {
 
   private static List<String> notes(Settling s, PoseResult pose, double gap) {
     List<String> notes = new ArrayList<>();
-    if (s.at().panStation() < -Outline.BUTTOCK_REAR_MM - 60) {
+    if (s.at().panStation() < -Underside.BUTTOCK_REAR_MM - 60) {
       notes.add("The buttocks reach behind the pan: part of them hangs free.");
     }
     double dip = thighDipMm(s, pose);
@@ -130,15 +130,15 @@ final class SeatedReport {
       return 0;
     }
     double share = along / seen;
-    double underside = s.fit().body().hipAboveSeatMm() - Outline.THIGH_GAP_MM;
+    double underside = s.fit().body().hipAboveSeatMm() - Underside.THIGH_GAP_MM;
     double knee = s.fit().body().measures().get("lowerthighcircumference") / (2 * Math.PI);
     double flesh = underside + share * (knee - underside);
     return flesh + thigh.cross(edge.minus(hip));
   }
 
   private static CushionLoad pan(Settling s) {
-    Contact safe = s.pressing().panSafe(s.at());
-    Contact best = s.pressing().panBest(s.at());
+    FoamContact safe = s.pressing().panSafe(s.at());
+    FoamContact best = s.pressing().panBest(s.at());
     PointMm centre =
         s.fit()
             .seat()
@@ -198,7 +198,7 @@ final class SeatedReport {
     return force > 0 ? Math.max(torso.lowMm(), torso.highMm()) + foam.rigidSinkMm() : 0;
   }
 
-  private static CushionLoad.Worn worn(FoamStack foam, Contact contact) {
+  private static CushionLoad.Worn worn(FoamStack foam, FoamContact contact) {
     return new CushionLoad.Worn(
         contact.sinkMm(),
         contact.stack().verdict(),
@@ -207,7 +207,7 @@ final class SeatedReport {
 
   private static CushionLoad headRest(Settling s) {
     Cushion rest = s.fit().seat().headRest();
-    Contact c = s.pressing().head(s.at());
+    FoamContact c = s.pressing().head(s.at());
     PointMm centre = rest.from().plus(rest.along().times(s.at().headStation(s.at().headPitch())));
     return new CushionLoad(
         s.pressing().load().headRestN(),

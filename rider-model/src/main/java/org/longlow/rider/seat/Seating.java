@@ -26,7 +26,7 @@ record Seating(
     double torsoTo,
     double backCentreMm,
     double headSink,
-    Outline panOutline) {
+    Underside panOutline) {
 
   /** As far from an end of the pan as no search strays, mm; seen in tests. */
   private static final double WELL_ON_MM = 30;

@@ -12,7 +12,7 @@ import org.longlow.rider.pose.ComfortBands;
  * <p>One round: from the sinks, the hip is where the line 95 mm off the compressed pan meets the
  * line 137 (men) or 142 mm (women) off the compressed back; the trunk is parallel to the compressed
  * back; the head may lean on its rest. From the posture come the loads ({@link SeatLoad}), and from
- * the loads new sinks ({@link Contact}). Of the legs only what the feet carry enters the loads
+ * the loads new sinks ({@link FoamContact}). Of the legs only what the feet carry enters the loads
  * (relaxed hinges). Rounds are sped up by {@link Agree}.
  *
  * <p>The head leans on the rest if that leaves the nose no more than 10° up, or if the free head

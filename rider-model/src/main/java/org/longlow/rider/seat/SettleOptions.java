@@ -20,7 +20,7 @@ public record SettleOptions(
 
   /** Riding along at ease. */
   public static final SettleOptions DEFAULT =
-      new SettleOptions(SeatLoad.DEFAULT_HANDS, CONTACT_CENTRE, Contact.EDGE_SHARE, 0, 0);
+      new SettleOptions(SeatLoad.DEFAULT_HANDS, CONTACT_CENTRE, FoamContact.EDGE_SHARE, 0, 0);
 
   public SettleOptions {
     check("handsShare", handsShare, 0, SeatLoad.ARMS);

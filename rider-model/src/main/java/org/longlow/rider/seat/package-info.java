@@ -6,7 +6,7 @@
  * org.longlow.rider.seat.SeatOutcome}: posture, sink, pressure and verdict per cushion, the shares
  * of the weight, and whether friction holds the rider. {@link org.longlow.rider.seat.Foam} is the
  * material, {@link org.longlow.rider.seat.FoamStack} layers in series, {@link
- * org.longlow.rider.seat.Contact} a body outline pressed into a stack, {@link
+ * org.longlow.rider.seat.FoamContact} a body outline pressed into a stack, {@link
  * org.longlow.rider.seat.SeatLoad} the static load model.
  *
  * <p>What is left out: cover tension, shear between columns of foam, vibration, temperature, creep.

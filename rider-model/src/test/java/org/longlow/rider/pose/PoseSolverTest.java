@@ -59,7 +59,7 @@ class PoseSolverTest {
       PointMm grip = new PointMm(random.nextDouble(200, 1300), random.nextDouble(300, 1300));
       PoseResult result = pose(peg, grip, random.nextDouble(-10, 70));
       Posture p = result.posture();
-      Across y = p.across();
+      JointOffsets y = p.across();
       assertThat(apart(p.hip(), y.hipMm(), p.knee(), y.kneeMm()))
           .isCloseTo(MAN.thighMm(), within(1e-9));
       assertThat(apart(p.knee(), y.kneeMm(), p.ankle(), y.ankleMm()))

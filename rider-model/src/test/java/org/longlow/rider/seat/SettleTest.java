@@ -83,8 +83,8 @@ class SettleTest {
     assertThat(up).isCloseTo(weight, within(1e-8));
     assertThat(s.pan().normalN()).isEqualTo(s.load().panNormalN());
     assertThat(s.held()).isTrue();
-    Contact again =
-        Contact.press(FoamStackTest.TWO, Outline.seatOf(man(), 380), s.load().panNormalN());
+    FoamContact again =
+        FoamContact.press(FoamStackTest.TWO, Underside.seatOf(man(), 380), s.load().panNormalN());
     // The pan board clips the outline only where it ends.
     assertThat(s.pan().safeSinkMm()).isBetween(again.sinkMm() - 1e-6, again.sinkMm() + 4);
   }

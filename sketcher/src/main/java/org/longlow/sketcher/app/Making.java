@@ -103,7 +103,7 @@ public final class Making {
    * @throws IllegalArgumentException if a template needs far too many sheets; nothing is written
    */
   public static TemplatesMade templates(
-      Study study, Path folder, TemplateSettings settings, Set<String> parts, Progress progress)
+      Study study, Path folder, TemplateSettings settings, Set<String> parts, StepWatch progress)
       throws IOException {
     TemplateSizes.check(study, parts, settings);
     List<NamedDrawing> drawings = Templates.of(study, parts);

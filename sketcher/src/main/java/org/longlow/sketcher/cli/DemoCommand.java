@@ -14,7 +14,7 @@ import org.longlow.constraints.study.Study;
 import org.longlow.demo.Demos;
 import org.longlow.sketcher.app.Foreign;
 import org.longlow.sketcher.app.Making;
-import org.longlow.sketcher.app.Progress;
+import org.longlow.sketcher.app.StepWatch;
 import org.longlow.svg.page.Paper;
 import org.longlow.svg.page.TemplateSettings;
 import picocli.CommandLine.Command;
@@ -76,7 +76,7 @@ final class DemoCommand implements Callable<Integer> {
             folder.resolve("templates"),
             TemplateSettings.on(Paper.A4),
             Set.of(),
-            Progress.NONE);
+            StepWatch.NONE);
     summary(study, folder, scale, made);
     kept.forEach(k -> spec.commandLine().getOut().println(Outputs.kept(k)));
     spec.commandLine().getOut().flush();

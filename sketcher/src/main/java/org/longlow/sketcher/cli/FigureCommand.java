@@ -12,7 +12,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Iterator;
 import java.util.concurrent.Callable;
-import org.longlow.sketcher.app.Figures;
+import org.longlow.sketcher.app.FigureAnswers;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -34,7 +34,7 @@ final class FigureCommand implements Callable<Integer> {
   static final class Kinds implements Iterable<String> {
     @Override
     public Iterator<String> iterator() {
-      return Figures.kinds().iterator();
+      return FigureAnswers.kinds().iterator();
     }
   }
 
@@ -55,19 +55,22 @@ final class FigureCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    if (!Figures.kinds().contains(kind)) {
+    if (!FigureAnswers.kinds().contains(kind)) {
       throw new Refusal(
-          "figure " + kind + " is not known; allowed are " + String.join(", ", Figures.kinds()));
+          "figure "
+              + kind
+              + " is not known; allowed are "
+              + String.join(", ", FigureAnswers.kinds()));
     }
     if (input == null) {
       throw new Refusal(
           "--input is missing: figure "
               + kind
               + " takes "
-              + Figures.takes(kind)
+              + FigureAnswers.takes(kind)
               + " from a file, or from standard input where it is -");
     }
-    Figures.Answer answer = Figures.answer(kind, text());
+    FigureAnswers.Answer answer = FigureAnswers.answer(kind, text());
     if (!answer.faults().isEmpty()) {
       throw new Refusal(answer.faults());
     }

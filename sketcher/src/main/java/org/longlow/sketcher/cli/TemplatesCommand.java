@@ -10,7 +10,7 @@ import java.util.concurrent.Callable;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.OutOfRange;
 import org.longlow.sketcher.app.Making;
-import org.longlow.sketcher.app.Progress;
+import org.longlow.sketcher.app.StepWatch;
 import org.longlow.svg.page.Paper;
 import org.longlow.svg.page.PrintCorrection;
 import org.longlow.svg.page.TemplateSettings;
@@ -104,7 +104,7 @@ final class TemplatesCommand implements Callable<Integer> {
         TemplateSettings.on(paper).withCorrection(PrintCorrection.measured(across, along));
     Making.TemplatesMade made;
     try {
-      made = Making.templates(study, out, settings, parts, Progress.NONE);
+      made = Making.templates(study, out, settings, parts, StepWatch.NONE);
     } catch (OutOfRange e) {
       throw new Refusal(e.getMessage());
     }

@@ -8,10 +8,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.longlow.constraints.solve.Limit;
 import org.longlow.constraints.solve.Problem;
 import org.longlow.constraints.solve.Relation;
-import org.longlow.constraints.solve.Tie;
+import org.longlow.constraints.solve.SolverLimit;
+import org.longlow.constraints.solve.SolverTie;
 import org.longlow.rider.geom.PointMm;
 
 /**
@@ -40,7 +40,7 @@ public final class Freedoms {
   public Freedoms(Problem problem, double[] x) {
     this.problem = problem;
     this.x = x.clone();
-    for (Tie tie : problem.ties()) {
+    for (SolverTie tie : problem.ties()) {
       double[][] tieRows = new double[tie.relations().size()][];
       for (int i = 0; i < tieRows.length; i++) {
         tieRows[i] = row(tie.relations().get(i));
@@ -151,7 +151,7 @@ public final class Freedoms {
 
   private List<String> stops(double[] motion) {
     List<String> names = new ArrayList<>();
-    for (Limit limit : problem.limits()) {
+    for (SolverLimit limit : problem.limits()) {
       boolean stops =
           limit.gaps().stream()
               .filter(gap -> gap.evaluate(x, null) * gap.scale() < TOUCHES_MM)
@@ -232,7 +232,7 @@ public final class Freedoms {
     return order;
   }
 
-  private static boolean touches(Tie tie, Set<Integer> variables) {
+  private static boolean touches(SolverTie tie, Set<Integer> variables) {
     for (Relation r : tie.relations()) {
       for (int v : r.variables()) {
         if (variables.contains(v)) {

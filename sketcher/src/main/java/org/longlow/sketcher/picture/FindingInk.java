@@ -40,7 +40,7 @@ final class FindingInk {
     List<Map.Entry<Integer, Finding>> marked =
         scene.findings().entrySet().stream().filter(e -> e.getValue().where().isPresent()).toList();
     List<PointMm> places =
-        Spread.places(
+        SignSpots.places(
             marked.stream().map(e -> sign(e.getValue(), scene, r)).toList(),
             words(picture, denominator),
             canvas.paper(STEP_MM));
@@ -58,10 +58,10 @@ final class FindingInk {
     return scene.ground().toRoad(f.where().orElseThrow());
   }
 
-  private static Spread.Sign sign(Finding f, Scene scene, double r) {
+  private static SignSpots.Sign sign(Finding f, Scene scene, double r) {
     Envelope box = sign(f.verdict(), PointMm.ORIGIN, r).getEnvelopeInternal();
     box.expandBy(CLEAR_SHARE * r);
-    return new Spread.Sign(at(f, scene), box);
+    return new SignSpots.Sign(at(f, scene), box);
   }
 
   private static List<Envelope> words(Drawing picture, double denominator) {

@@ -56,30 +56,30 @@ final class CutList {
               tube.name(),
               Integer.toString(pieces),
               "Ø"
-                  + Say.number(places.value(tube.diameter()))
+                  + FigureWords.number(places.value(tube.diameter()))
                   + " × "
-                  + Say.fixed(places.value(tube.wall()), 2)
+                  + FigureWords.fixed(places.value(tube.wall()), 2)
                   + " mm",
-              Say.mm(bends.cutMm()),
+              FigureWords.mm(bends.cutMm()),
               bends.bends().isEmpty() ? "straight" : bends(bends),
               tube.base().material()));
     }
-    table(h, "Tubes", TUBES, rows, total > 0 ? "Together " + Say.mm(total) + "." : "");
+    table(h, "Tubes", TUBES, rows, total > 0 ? "Together " + FigureWords.mm(total) + "." : "");
   }
 
   private static String bends(TubeBends bends) {
     List<String> out = new ArrayList<>();
     for (TubeBends.Bend b : bends.bends()) {
       out.add(
-          Say.deg(Math.abs(b.angleRad()))
+          FigureWords.deg(Math.abs(b.angleRad()))
               + (b.angleRad() > 0 ? " left" : " right")
               + " R"
-              + Say.number(b.radiusMm())
+              + FigureWords.number(b.radiusMm())
               + (b.reduced() ? " (the radius asked for does not fit)" : "")
               + " from "
-              + Say.number(b.startMm())
+              + FigureWords.number(b.startMm())
               + " to "
-              + Say.number(b.endMm()));
+              + FigureWords.number(b.endMm()));
     }
     return String.join("; ", out);
   }
@@ -92,9 +92,9 @@ final class CutList {
           List.of(
               c.name(),
               Integer.toString(pieces(study, c)),
-              Say.mm(places.value(c.board())),
-              Say.mm(length(c, places)),
-              Say.mm(width(study, c))));
+              FigureWords.mm(places.value(c.board())),
+              FigureWords.mm(length(c, places)),
+              FigureWords.mm(width(study, c))));
     }
     table(h, "Boards, plywood", BOARDS, rows, "");
   }
@@ -115,9 +115,9 @@ final class CutList {
                     + (number == 1 ? " (top), " : ", ")
                     + layer.name()
                     + (layer.closedCell() ? ", closed cell" : ""),
-                Say.mm(places.value(layer.thickness())),
-                Say.mm(length(c, places)),
-                Say.mm(width(study, c))));
+                FigureWords.mm(places.value(layer.thickness())),
+                FigureWords.mm(length(c, places)),
+                FigureWords.mm(width(study, c))));
       }
     }
     table(
@@ -172,10 +172,10 @@ final class CutList {
         shell.name(),
         Integer.toString(count),
         what,
-        Say.mm(pieces.thicknessMm()),
-        Say.mm(longMm),
-        Say.mm(wideMm),
-        Say.fixed(areaMm2 / 1e6, 3) + " m²",
+        FigureWords.mm(pieces.thicknessMm()),
+        FigureWords.mm(longMm),
+        FigureWords.mm(wideMm),
+        FigureWords.fixed(areaMm2 / 1e6, 3) + " m²",
         shell.base().material());
   }
 

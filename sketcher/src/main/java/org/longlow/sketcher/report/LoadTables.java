@@ -43,8 +43,8 @@ final class LoadTables {
               FigureUnit.NEWTON.says(a.frontN()),
               FigureUnit.NEWTON.says(a.rearN()),
               FigureUnit.SHARE.says(a.frontShare()),
-              Say.mm(a.total().at().x()),
-              Say.mm(a.total().at().z()),
+              FigureWords.mm(a.total().at().x()),
+              FigureWords.mm(a.total().at().z()),
               FigureUnit.G.says(a.brakeLiftG())));
     }
     h.closeTable();
@@ -60,12 +60,13 @@ final class LoadTables {
               p.part().name(),
               p.part().kind(),
               p.part().base().material(),
-              p.massKg() > 0 ? Say.fixed(p.massKg(), 2) + " kg" : "not known",
-              Say.mm(p.centre().x()),
-              Say.mm(p.centre().z()),
-              Say.mm(p.centreYMm())));
+              p.massKg() > 0 ? FigureWords.fixed(p.massKg(), 2) + " kg" : "not known",
+              FigureWords.mm(p.centre().x()),
+              FigureWords.mm(p.centre().z()),
+              FigureWords.mm(p.centreYMm())));
     }
-    h.row("sum", MASSES, List.of("all parts", "", "", Say.fixed(sum, 2) + " kg", "", "", ""));
+    h.row(
+        "sum", MASSES, List.of("all parts", "", "", FigureWords.fixed(sum, 2) + " kg", "", "", ""));
     h.closeTable();
   }
 }

@@ -85,7 +85,7 @@ final class PeopleTables {
       h.element(
           "p class=\"warn\"",
           (f.limb() == PoseResult.Limb.LEG ? "The feet: rest is " : "The hands: grip is ")
-              + Say.mm(f.mm())
+              + FigureWords.mm(f.mm())
               + (f.side() == PoseResult.Side.TOO_FAR ? " too far away." : " too near."));
     }
   }
@@ -121,18 +121,18 @@ final class PeopleTables {
           kind,
           POSTURE,
           List.of(
-              Say.words(r.name()),
+              FigureWords.words(r.name()),
               verdict,
-              Say.deg(r.valueRad()),
+              FigureWords.deg(r.valueRad()),
               band(r.softBand()),
               band(r.hardRange()),
-              Say.deg(r.marginRad())));
+              FigureWords.deg(r.marginRad())));
     }
     h.closeTable();
   }
 
   private static String band(JointReading.Band band) {
-    return Say.deg(band.lowRad()) + " to " + Say.deg(band.highRad());
+    return FigureWords.deg(band.lowRad()) + " to " + FigureWords.deg(band.highRad());
   }
 
   private static void cushions(Html h, Study study, Sitting s, SeatOutcome.Seated seated) {
@@ -161,9 +161,9 @@ final class PeopleTables {
             name,
             FindingTables.verdict(found.verdict()) + ": " + load.support().words(),
             FigureUnit.NEWTON.says(load.normalN()),
-            Say.mm(load.sinkMm()) + " ±20 %",
-            Say.mm(load.safeSinkMm()) + " ±20 %",
-            Say.mm(load.remainingMm()),
+            FigureWords.mm(load.sinkMm()) + " ±20 %",
+            FigureWords.mm(load.safeSinkMm()) + " ±20 %",
+            FigureWords.mm(load.remainingMm()),
             FigureUnit.KPA.says(load.meanKPa()),
             FigureUnit.KPA.says(load.peakKPa())));
   }

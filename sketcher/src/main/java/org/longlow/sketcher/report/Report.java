@@ -29,7 +29,7 @@ public final class Report {
     h.raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n");
     h.raw(MadeHere.HTML + "\n");
     h.element("title", title + ": report");
-    h.raw("<style>\n").raw(Look.CSS).raw("</style>\n</head>\n<body>\n");
+    h.raw("<style>\n").raw(PageStyle.CSS).raw("</style>\n</head>\n<body>\n");
     header(h, study, title, options.date());
     h.raw("<main>\n");
     Elevations.write(h, study, options.picture(), order);

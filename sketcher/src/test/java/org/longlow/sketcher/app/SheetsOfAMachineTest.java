@@ -44,7 +44,8 @@ class SheetsOfAMachineTest {
   void sheetsLaidCrossOnCrossGiveTheSolvedOutline() throws IOException {
     Study study = Study.of(Demos.layout("heron"));
     Making.TemplatesMade made =
-        Making.templates(study, folder, TemplateSettings.on(Paper.A4), Set.of(PART), Progress.NONE);
+        Making.templates(
+            study, folder, TemplateSettings.on(Paper.A4), Set.of(PART), StepWatch.NONE);
     assertThat(made.sheets()).isGreaterThan(4);
     List<Sheet> sheets = new ArrayList<>();
     try (Stream<Path> files = Files.list(folder)) {

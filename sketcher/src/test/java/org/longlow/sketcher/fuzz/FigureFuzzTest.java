@@ -10,7 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
-import org.longlow.sketcher.app.Figures;
+import org.longlow.sketcher.app.FigureAnswers;
 
 /** Spoilt inputs of every figure kind: an answer of finite numbers, or faults of one line each. */
 class FigureFuzzTest {
@@ -67,10 +67,12 @@ class FigureFuzzTest {
 
   @Test
   void everyKindHasAnInputHere() {
-    assertThat(INPUTS.keySet()).containsExactlyInAnyOrderElementsOf(Figures.kinds());
+    assertThat(INPUTS.keySet()).containsExactlyInAnyOrderElementsOf(FigureAnswers.kinds());
     INPUTS.forEach(
         (kind, json) ->
-            assertThat(Figures.answer(kind, json.replace('\'', '"')).faults()).as(kind).isEmpty());
+            assertThat(FigureAnswers.answer(kind, json.replace('\'', '"')).faults())
+                .as(kind)
+                .isEmpty());
   }
 
   @Test
@@ -83,7 +85,7 @@ class FigureFuzzTest {
       for (long seed = 0; seed < CASES; seed++) {
         String json = new Mutations(seed).spoilt(root).toString();
         try {
-          Figures.Answer answer = Figures.answer(input.getKey(), json);
+          FigureAnswers.Answer answer = FigureAnswers.answer(input.getKey(), json);
           assertThat(answer.json().isEmpty()).isEqualTo(!answer.faults().isEmpty());
           assertThat(answer.json()).doesNotContain("NaN", "Infinity");
           for (String fault : answer.faults()) {

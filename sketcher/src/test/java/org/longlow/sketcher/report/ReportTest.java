@@ -328,6 +328,6 @@ class ReportTest {
     h.table("t", "signs", List.of("a", "b", "c"));
     h.row("", List.of("a", "b", "c"), List.of("-3 mm", "-", "- and more"));
     assertThat(h.toString()).contains(">−3 mm<", ">–<", ">- and more<");
-    assertThat(Say.words("trunkThigh")).isEqualTo("trunk thigh");
+    assertThat(FigureWords.words("trunkThigh")).isEqualTo("trunk thigh");
   }
 }

@@ -84,8 +84,8 @@ public final class SvgWriter {
 
   /** Also spells out the standard's defaults, so that a file is the same to the byte as it was. */
   private void root(String idPrefix) throws XMLStreamException {
-    String width = Decimals.of(page.paper().widthMm());
-    String height = Decimals.of(page.paper().heightMm());
+    String width = Millimetres.of(page.paper().widthMm());
+    String height = Millimetres.of(page.paper().heightMm());
     xml.writeStartElement("svg");
     xml.writeAttribute("contentScriptType", "text/ecmascript");
     xml.writeAttribute("contentStyleType", "text/css");
@@ -151,7 +151,7 @@ public final class SvgWriter {
     subject(shape.subject());
     xml.writeAttribute("fill", style.fill() == null ? "none" : colour(style.fill()));
     if (style.fill() != null && style.fillOpacity() < 1) {
-      xml.writeAttribute("fill-opacity", Decimals.of(style.fillOpacity()));
+      xml.writeAttribute("fill-opacity", Millimetres.of(style.fillOpacity()));
     }
     if (style.stroke() != null) {
       xml.writeAttribute("stroke", colour(style.stroke()));
@@ -159,11 +159,11 @@ public final class SvgWriter {
       if (dashes.length > 0) {
         StringBuilder list = new StringBuilder();
         for (double dash : dashes) {
-          Decimals.append(list.isEmpty() ? list : list.append(' '), dash);
+          Millimetres.append(list.isEmpty() ? list : list.append(' '), dash);
         }
         xml.writeAttribute("stroke-dasharray", list.toString());
       }
-      xml.writeAttribute("stroke-width", Decimals.of(style.strokeMm()));
+      xml.writeAttribute("stroke-width", Millimetres.of(style.strokeMm()));
     }
   }
 
@@ -173,8 +173,8 @@ public final class SvgWriter {
     int n = closed ? points.size() - 1 : points.size();
     for (int i = 0; i < n; i++) {
       d.append(i == 0 ? 'M' : 'L');
-      Decimals.append(d, points.getX(i)).append(' ');
-      Decimals.append(d, page.down(points.getY(i)));
+      Millimetres.append(d, points.getX(i)).append(' ');
+      Millimetres.append(d, page.down(points.getY(i)));
     }
     if (closed) {
       d.append('Z');
@@ -190,17 +190,17 @@ public final class SvgWriter {
     // differently.
     double a = Math.toRadians(words.rotationDeg());
     double drop = words.anchor().up() * words.heightMm();
-    String x = Decimals.of(words.x() + drop * Math.sin(a));
-    String y = Decimals.of(page.down(words.y() - drop * Math.cos(a)));
+    String x = Millimetres.of(words.x() + drop * Math.sin(a));
+    String y = Millimetres.of(page.down(words.y() - drop * Math.cos(a)));
     newLine();
     xml.writeStartElement("text");
     subject(words.subject());
     xml.writeAttribute("fill", colour(words.tone()));
-    xml.writeAttribute("font-size", Decimals.of(Lettering.fontSize(words.heightMm())));
+    xml.writeAttribute("font-size", Millimetres.of(Lettering.fontSize(words.heightMm())));
     if (words.anchor().along() > 0) {
       xml.writeAttribute("text-anchor", words.anchor().along() < 1 ? "middle" : "end");
     }
-    String turn = Decimals.of(-words.rotationDeg());
+    String turn = Millimetres.of(-words.rotationDeg());
     if (!turn.equals("0")) {
       xml.writeAttribute("transform", "rotate(" + turn + " " + x + " " + y + ")");
     }

@@ -150,8 +150,9 @@ class SvgWriterTest {
   void numbersHaveAtMostThreeDecimalsAndNoNegativeZero() {
     assertThat(
             Arrays.stream(new double[] {0, -0.0, -0.0004, 1.0005, -2.5, 1234.56789, 0.01})
-                .mapToObj(Decimals::of))
+                .mapToObj(Millimetres::of))
         .containsExactly("0", "0", "0", "1.001", "-2.5", "1234.568", "0.01");
-    assertThatThrownBy(() -> Decimals.of(Double.NaN)).isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> Millimetres.of(Double.NaN))
+        .isInstanceOf(IllegalArgumentException.class);
   }
 }

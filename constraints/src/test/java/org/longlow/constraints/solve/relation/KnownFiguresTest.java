@@ -205,10 +205,13 @@ class KnownFiguresTest {
     // An L: 10 wide, 10 high, arms 4 thick, clockwise on purpose.
     List<Pt> ring =
         List.of(Pt.at(0, 0), Pt.at(0, 10), Pt.at(4, 10), Pt.at(4, 4), Pt.at(10, 4), Pt.at(10, 0));
-    assertThat(value(Outlines.inside(Pt.at(2, 8), ring))).isCloseTo(2, offset(ARITHMETIC_MM));
-    assertThat(value(Outlines.inside(Pt.at(7, 7), ring))).isCloseTo(-3, offset(ARITHMETIC_MM));
-    assertThat(value(Outlines.inside(Pt.at(13, -4), ring))).isCloseTo(-5, offset(ARITHMETIC_MM));
-    assertThat(value(Outlines.inside(Pt.at(3, 3), ring)))
+    assertThat(value(OutlineRelations.inside(Pt.at(2, 8), ring)))
+        .isCloseTo(2, offset(ARITHMETIC_MM));
+    assertThat(value(OutlineRelations.inside(Pt.at(7, 7), ring)))
+        .isCloseTo(-3, offset(ARITHMETIC_MM));
+    assertThat(value(OutlineRelations.inside(Pt.at(13, -4), ring)))
+        .isCloseTo(-5, offset(ARITHMETIC_MM));
+    assertThat(value(OutlineRelations.inside(Pt.at(3, 3), ring)))
         .isCloseTo(Math.sqrt(2), offset(ARITHMETIC_MM));
   }
 

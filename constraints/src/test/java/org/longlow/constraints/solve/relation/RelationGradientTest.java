@@ -85,7 +85,7 @@ class RelationGradientTest {
     all.put("tangent right", Circles.tangentLine(a, FORMULA, b, c, Circles.Side.RIGHT));
     all.put("tangent outside", Circles.tangentOutside(a, q, b, r));
     all.put("tangent inside", Circles.tangentInside(a, q, b, FORMULA));
-    all.put("inside outline", Outlines.inside(a, List.of(b, c, d, still)));
+    all.put("inside outline", OutlineRelations.inside(a, List.of(b, c, d, still)));
     all.put("tube", Paths.tubeLength(List.of(a, b, c, d, e), q, FORMULA));
     all.put("open belt", Paths.openBelt(a, q, b, r, FORMULA));
     all.put("chain", Paths.chain(a, 15, b, 42, 1.5, q));

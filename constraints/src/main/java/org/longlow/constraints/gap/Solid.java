@@ -15,17 +15,17 @@ import org.longlow.constraints.shape.Prism;
 import org.longlow.rider.geom.PointMm;
 
 /** A named body with the index of its outlines, made once and asked many times. Immutable. */
-public final class Body {
+public final class Solid {
 
   private final String name;
   private final List<Face> faces;
   private final Envelope envelope = new Envelope();
 
-  public Body(String name, List<Prism> prisms) {
+  public Solid(String name, List<Prism> prisms) {
     this(Face.of(prisms), name);
   }
 
-  Body(List<Face> faces, String name) {
+  Solid(List<Face> faces, String name) {
     this.name = name;
     this.faces = faces;
     faces.forEach(f -> envelope.expandToInclude(f.edges().envelope()));
@@ -65,7 +65,7 @@ public final class Body {
   }
 
   /** Returns whether the boxes round both in the elevation are nearer than a distance, mm. */
-  boolean near(Body other, double byMm) {
+  boolean near(Solid other, double byMm) {
     Envelope a = envelope;
     Envelope b = other.envelope;
     return a.getMinX() - b.getMaxX() < byMm
@@ -90,7 +90,7 @@ public final class Body {
   }
 
   /** Returns by what angle the same body in another place is turned, rad; 0 if it has changed. */
-  public double turnRad(Body there) {
+  public double turnRad(Solid there) {
     if (faces.isEmpty() || there.faces.size() != faces.size()) {
       return 0;
     }
@@ -120,7 +120,7 @@ public final class Body {
   }
 
   /** Returns what of this body lies farther than a radius from all of some points. */
-  public Body beyond(List<PointMm> points, double radiusMm) {
+  public Solid beyond(List<PointMm> points, double radiusMm) {
     List<Face> kept = new ArrayList<>();
     for (Face face : faces) {
       Geometry outline = null;
@@ -136,11 +136,11 @@ public final class Body {
         kept.add(new Face(Edges.of(outline), face.across()));
       }
     }
-    return new Body(kept, name);
+    return new Solid(kept, name);
   }
 
   /** Returns this body shifted across the machine, left positive. */
-  public Body across(double mm) {
+  public Solid across(double mm) {
     return acrossEach(i -> List.of(new Interval(i.from() + mm, i.to() + mm)));
   }
 
@@ -148,7 +148,7 @@ public final class Body {
    * Returns this body with both sides farther out; what lies across the middle plane grows with
    * them.
    */
-  public Body apart(double mm) {
+  public Solid apart(double mm) {
     return acrossEach(
         i -> {
           double from = i.from() + (i.from() < 0 && i.to() > 0 || i.middle() < 0 ? -mm : mm);
@@ -157,7 +157,7 @@ public final class Body {
         });
   }
 
-  private Body acrossEach(Function<Interval, List<Interval>> change) {
+  private Solid acrossEach(Function<Interval, List<Interval>> change) {
     List<Face> changed = new ArrayList<>();
     for (Face face : faces) {
       List<Interval> across = face.across().stream().map(change).flatMap(List::stream).toList();
@@ -165,18 +165,18 @@ public final class Body {
         changed.add(new Face(face.edges(), across));
       }
     }
-    return new Body(changed, name);
+    return new Solid(changed, name);
   }
 
   /** Returns this body after {@code motion}; its index is kept, not built again. */
-  public Body moved(RigidMotion motion) {
+  public Solid moved(RigidMotion motion) {
     Map<Edges, Edges> done = new IdentityHashMap<>();
     List<Face> moved = new ArrayList<>(faces.size());
     for (Face face : faces) {
       Edges edges = done.computeIfAbsent(face.edges(), e -> e.moved(motion));
       moved.add(new Face(edges, face.across()));
     }
-    return new Body(moved, name);
+    return new Solid(moved, name);
   }
 
   /**
@@ -184,7 +184,7 @@ public final class Body {
    *
    * @param cutMm only gaps below this matter, mm; may be negative where an overlap is known
    */
-  public Gap to(Body other, double cutMm) {
+  public Gap to(Solid other, double cutMm) {
     Gap best = null;
     double cut = cutMm;
     for (Face a : faces) {
@@ -209,7 +209,7 @@ public final class Body {
    * Returns the distance to {@code other}, mm, without working out how deep an overlap is: -1 for
    * any; infinite if it is not less than {@code cutMm}.
    */
-  double apartMm(Body other, double cutMm) {
+  double apartMm(Solid other, double cutMm) {
     double least = Double.POSITIVE_INFINITY;
     if (near(other, Math.max(cutMm, Nearest.TOUCH_MM))) {
       for (Face a : faces) {
@@ -228,7 +228,7 @@ public final class Body {
   }
 
   /** Returns the smallest gap of any of their outlines across the machine, mm. */
-  double leastAcrossMm(Body other) {
+  double leastAcrossMm(Solid other) {
     double least = Double.POSITIVE_INFINITY;
     for (Face a : faces) {
       for (Face b : other.faces) {
@@ -242,7 +242,7 @@ public final class Body {
    * Returns how far from all of some points two bodies still overlap: the farthest corner of what
    * they share from the point nearest to it, mm; 0 if they do not.
    */
-  public double overlapsAwayMm(Body other, List<PointMm> from) {
+  public double overlapsAwayMm(Solid other, List<PointMm> from) {
     double most = 0;
     for (Face a : faces) {
       for (Face b : other.faces) {
@@ -268,7 +268,7 @@ public final class Body {
   }
 
   /** Returns whether two bodies have more in common than a touch. */
-  public boolean overlaps(Body other) {
+  public boolean overlaps(Solid other) {
     for (Face a : faces) {
       for (Face b : other.faces) {
         if (overlap(a, b)) {
@@ -284,7 +284,7 @@ public final class Body {
   }
 
   /** How deep bodies are in each other is a matter of all their outlines together. */
-  private Gap overlap(Body other, double cutMm) {
+  private Gap overlap(Solid other, double cutMm) {
     double gap = -Clearing.depthMm(this, other);
     if (!(gap < cutMm)) {
       return null;
@@ -306,7 +306,7 @@ public final class Body {
   }
 
   /** Returns the gap of two outlines below a cut; any negative one where they overlap. */
-  private Gap between(Face a, Face b, Body other, double cut) {
+  private Gap between(Face a, Face b, Solid other, double cut) {
     double across = a.acrossMm(b);
     if (across >= cut) {
       return null;

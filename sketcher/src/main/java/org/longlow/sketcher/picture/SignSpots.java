@@ -12,7 +12,7 @@ import org.longlow.rider.geom.PointMm;
  * that no sign lies on another, on words, or on a point that a sign is about, and no line runs
  * through another sign.
  */
-final class Spread {
+final class SignSpots {
 
   /** Rings of places tried round a point, from the inside out. */
   private static final int RINGS = 24;
@@ -41,7 +41,7 @@ final class Spread {
   private final List<Envelope> placed = new ArrayList<>();
   private final List<LineSegment> lines = new ArrayList<>();
 
-  private Spread(List<Sign> signs, List<Envelope> words) {
+  private SignSpots(List<Sign> signs, List<Envelope> words) {
     this.signs = signs;
     this.words = words;
   }
@@ -54,7 +54,7 @@ final class Spread {
    * @param step from a point to the first ring of places, and from ring to ring
    */
   static List<PointMm> places(List<Sign> signs, List<Envelope> words, double step) {
-    Spread spread = new Spread(signs, words);
+    SignSpots spread = new SignSpots(signs, words);
     return signs.stream().map(sign -> spread.place(sign, step)).toList();
   }
 

@@ -4,9 +4,9 @@ import java.util.Locale;
 import org.longlow.constraints.check.FigureUnit;
 
 /** Figures as words, always with a point and without useless zeros. */
-final class Say {
+final class FigureWords {
 
-  private Say() {}
+  private FigureWords() {}
 
   static String mm(double value) {
     return FigureUnit.MM.says(value);

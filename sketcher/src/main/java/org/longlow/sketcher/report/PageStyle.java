@@ -1,7 +1,7 @@
 package org.longlow.sketcher.report;
 
 /** The style sheet: ink on card, one column, tables that become lists on a narrow screen. */
-final class Look {
+final class PageStyle {
 
   static final String CSS =
       """
@@ -68,5 +68,5 @@ final class Look {
       }
       """;
 
-  private Look() {}
+  private PageStyle() {}
 }

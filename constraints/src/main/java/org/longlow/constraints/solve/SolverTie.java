@@ -9,8 +9,8 @@ import java.util.List;
  * @param relations at least one; several when one idea needs them (two coordinates of a
  *     coincidence)
  */
-public record Tie(String name, List<Relation> relations) {
-  public Tie {
+public record SolverTie(String name, List<Relation> relations) {
+  public SolverTie {
     if (name == null || name.isBlank()) {
       throw new IllegalArgumentException("a tie needs a name");
     }
@@ -21,7 +21,7 @@ public record Tie(String name, List<Relation> relations) {
   }
 
   /** A tie of the relations given. */
-  public static Tie of(String name, Relation... relations) {
-    return new Tie(name, List.of(relations));
+  public static SolverTie of(String name, Relation... relations) {
+    return new SolverTie(name, List.of(relations));
   }
 }

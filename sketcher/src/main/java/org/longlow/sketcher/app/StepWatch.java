@@ -2,10 +2,10 @@ package org.longlow.sketcher.app;
 
 /** Hears how far a longer piece of work is, and may stop it. */
 @FunctionalInterface
-public interface Progress {
+public interface StepWatch {
 
   /** Never stops. */
-  Progress NONE = (what, done, of) -> true;
+  StepWatch NONE = (what, done, of) -> true;
 
   /**
    * Tells that a step begins.

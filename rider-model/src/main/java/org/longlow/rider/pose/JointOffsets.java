@@ -12,7 +12,7 @@ package org.longlow.rider.pose;
  * @param elbowMm elbow joint
  * @param gripMm middle of the grip, or of the hand on the thigh
  */
-public record Across(
+public record JointOffsets(
     double hipMm,
     double kneeMm,
     double ankleMm,

@@ -24,7 +24,7 @@ import org.longlow.svg.drawing.Layer;
 import org.longlow.svg.drawing.Mark;
 
 /** Numbered signs lie neither on one another nor on words: as found on finished pictures. */
-class SpreadTest {
+class SignSpotsTest {
 
   private static final GeometryFactory JTS = new GeometryFactory();
 
@@ -99,7 +99,7 @@ class SpreadTest {
     SplittableRandom random = new SplittableRandom(20261129);
     Envelope box = new Envelope(-2, 2, -2, 2);
     for (int round = 0; round < 50; round++) {
-      List<Spread.Sign> signs = new ArrayList<>();
+      List<SignSpots.Sign> signs = new ArrayList<>();
       List<Envelope> words = new ArrayList<>();
       for (int i = 0; i < 12; i++) {
         // every third on the spot of the last one, as lamps at the tail are
@@ -107,18 +107,18 @@ class SpreadTest {
             i % 3 == 2
                 ? signs.get(i - 1).at()
                 : new PointMm(random.nextDouble(60), random.nextDouble(40));
-        signs.add(new Spread.Sign(at, box));
+        signs.add(new SignSpots.Sign(at, box));
         double x = random.nextDouble(60);
         double z = random.nextDouble(40);
         words.add(new Envelope(x, x + 8, z, z + 3));
       }
-      List<PointMm> places = Spread.places(signs, words, 6);
+      List<PointMm> places = SignSpots.places(signs, words, 6);
       List<Envelope> taken = new ArrayList<>(words);
       for (int i = 0; i < places.size(); i++) {
         PointMm p = places.get(i);
         Envelope covers = new Envelope(p.x() - 2, p.x() + 2, p.z() - 2, p.z() + 2);
         assertThat(Labels.free(covers, taken)).isTrue();
-        for (Spread.Sign sign : signs) {
+        for (SignSpots.Sign sign : signs) {
           assertThat(covers.contains(sign.at().x(), sign.at().z())).isFalse();
         }
         taken.add(covers);
@@ -128,9 +128,9 @@ class SpreadTest {
 
   @Test
   void whereThereIsNoRoomTheNearestPlaceIsTaken() {
-    Spread.Sign sign = new Spread.Sign(PointMm.ORIGIN, new Envelope(-1, 1, -1, 1));
+    SignSpots.Sign sign = new SignSpots.Sign(PointMm.ORIGIN, new Envelope(-1, 1, -1, 1));
     PointMm only =
-        Spread.places(List.of(sign), List.of(new Envelope(-999, 999, -999, 999)), 5).get(0);
+        SignSpots.places(List.of(sign), List.of(new Envelope(-999, 999, -999, 999)), 5).get(0);
     assertThat(only.length()).isCloseTo(5, org.assertj.core.data.Offset.offset(1e-9));
   }
 }

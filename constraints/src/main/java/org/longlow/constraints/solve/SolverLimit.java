@@ -9,8 +9,8 @@ import java.util.List;
  * @param gaps room left, mm; negative means broken by that much. At least one; several when one
  *     idea needs them, as two bodies that may come close at several places
  */
-public record Limit(String name, List<Relation> gaps) {
-  public Limit {
+public record SolverLimit(String name, List<Relation> gaps) {
+  public SolverLimit {
     if (name == null || name.isBlank()) {
       throw new IllegalArgumentException("a limit needs a name");
     }
@@ -21,8 +21,8 @@ public record Limit(String name, List<Relation> gaps) {
   }
 
   /** A limit of the gaps given. */
-  public static Limit of(String name, Relation... gaps) {
-    return new Limit(name, List.of(gaps));
+  public static SolverLimit of(String name, Relation... gaps) {
+    return new SolverLimit(name, List.of(gaps));
   }
 
   /**

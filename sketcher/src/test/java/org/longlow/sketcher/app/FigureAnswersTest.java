@@ -16,12 +16,12 @@ import org.junit.jupiter.params.provider.CsvSource;
  * regressions on the ANSUR II survey (Gordon et al. 2014, NATICK/TR-15/007). 1e-6 is the figure's
  * own promise.
  */
-class FiguresTest {
+class FigureAnswersTest {
 
   private static final double PROMISED = 1e-6;
 
   private static String answer(String kind, String json) {
-    Figures.Answer answer = Figures.answer(kind, json);
+    FigureAnswers.Answer answer = FigureAnswers.answer(kind, json);
     assertThat(answer.faults()).isEmpty();
     return answer.json();
   }
@@ -38,18 +38,18 @@ class FiguresTest {
   /** What a kind says it takes is what it answers to when its words are filled in. */
   @Test
   void everyKindSaysWhatItTakes() {
-    assertThat(Figures.takes("trail"))
+    assertThat(FigureAnswers.takes("trail"))
         .isEqualTo("{\"radiusMm\": number, \"rakeDeg\": number, \"offsetMm\": number}");
-    for (String kind : Figures.kinds()) {
+    for (String kind : FigureAnswers.kinds()) {
       String filled =
-          Figures.takes(kind)
+          FigureAnswers.takes(kind)
               .replace(" or nothing", "")
               .replace(", ...", "")
               .replace("true or false", "true")
               .replace("{name: number}", "{\"stature\": 1700}")
               .replace("number", "1")
               .replace(": text", ": \"x\"");
-      assertThat(Figures.answer(kind, filled).faults())
+      assertThat(FigureAnswers.answer(kind, filled).faults())
           .as(kind + " " + filled)
           .noneMatch(f -> f.contains("is not a known name") || f.contains("must be a"));
     }
@@ -288,7 +288,7 @@ class FiguresTest {
     "lean, {\"wheelbase\":1}, wheelbase"
   })
   void badInputNamesWhatIsWrong(String kind, String json, String says) {
-    Figures.Answer answer = Figures.answer(kind, json);
+    FigureAnswers.Answer answer = FigureAnswers.answer(kind, json);
     assertThat(answer.json()).isEmpty();
     assertThat(String.join("\n", answer.faults())).contains(says);
   }

@@ -10,8 +10,8 @@ import org.longlow.constraints.solve.Relation;
  * <p>The nearest leg decides, so derivatives jump where two legs are equally near; a solver step
  * may cross such a place but a layout does not come to rest on one unless it lies on a corner.
  */
-public final class Outlines {
-  private Outlines() {}
+public final class OutlineRelations {
+  private OutlineRelations() {}
 
   /**
    * Room of a point inside a closed outline: its distance from the nearest edge, negative outside.

@@ -10,8 +10,8 @@ import java.util.Locale;
  * @param weight at least 0, finite; 0 switches the wish off
  * @param residual how far from wished
  */
-public record Wish(String name, double weight, Relation residual) {
-  public Wish {
+public record SolverWish(String name, double weight, Relation residual) {
+  public SolverWish {
     if (name == null || name.isBlank()) {
       throw new IllegalArgumentException("a wish needs a name");
     }

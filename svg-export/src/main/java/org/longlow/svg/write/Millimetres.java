@@ -1,12 +1,12 @@
 package org.longlow.svg.write;
 
 /** Millimetres as text with at most three decimals, free of any locale. */
-final class Decimals {
+final class Millimetres {
 
   /** Largest length written, mm; keeps the arithmetic exact. */
   static final double LARGEST_MM = 1e9;
 
-  private Decimals() {}
+  private Millimetres() {}
 
   static String of(double mm) {
     return append(new StringBuilder(12), mm).toString();

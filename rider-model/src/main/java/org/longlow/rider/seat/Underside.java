@@ -15,7 +15,7 @@ import org.longlow.rider.geom.OutOfRange;
  * @param frontMm front end of the part, mm, ≥ 0
  * @param widthM effective width across the seat, m, &gt; 0
  */
-public record Outline(
+public record Underside(
     double radiusMm, double flatGapMm, double rearMm, double frontMm, double widthM) {
 
   /** Buttock circle, mm; own calibration against published mean pressures. */
@@ -43,7 +43,7 @@ public record Outline(
   /** Effective width of a skull or helmet on a rest, m; judgement. */
   private static final double HEAD_WIDTH_M = 0.10;
 
-  public Outline {
+  public Underside {
     boolean fits =
         radiusMm > 0
             && radiusMm <= 10_000
@@ -77,11 +77,11 @@ public record Outline(
    *
    * @param boardWidthMm the contact is never wider than the board, mm
    */
-  public static Outline seatOf(Body body, double boardWidthMm) {
+  public static Underside seatOf(Body body, double boardWidthMm) {
     double width = SEAT_WIDTH_M * body.measures().get("hipbreadthsitting") / MEAN_HIP_BREADTH_MM;
     double length =
         THIGH_FRONT_MM * body.measures().get("buttockpopliteallength") / MEAN_BUTTOCK_POPLITEAL_MM;
-    return new Outline(
+    return new Underside(
         BUTTOCK_RADIUS_MM,
         THIGH_GAP_MM,
         BUTTOCK_REAR_MM,
@@ -90,9 +90,9 @@ public record Outline(
   }
 
   /** Returns a person's head, helmet and all, on a rest. */
-  public static Outline headOf(Body body, double boardWidthMm) {
+  public static Underside headOf(Body body, double boardWidthMm) {
     double r = body.head().radiusMm();
-    return new Outline(r, r, -r, r, Math.min(HEAD_WIDTH_M, boardWidthMm / 1000));
+    return new Underside(r, r, -r, r, Math.min(HEAD_WIDTH_M, boardWidthMm / 1000));
   }
 
   /** Returns where circle and straight part meet, mm. */
@@ -102,12 +102,12 @@ public record Outline(
   }
 
   /** Returns the part of this outline between two stations; null when nothing is left. */
-  Outline clipped(double rear, double front) {
+  Underside clipped(double rear, double front) {
     double r = Math.max(rearMm, rear);
     double f = Math.min(frontMm, front);
     if (!(r <= 0 && f >= 0 && f > r)) {
       return null;
     }
-    return r == rearMm && f == frontMm ? this : new Outline(radiusMm, flatGapMm, r, f, widthM);
+    return r == rearMm && f == frontMm ? this : new Underside(radiusMm, flatGapMm, r, f, widthM);
   }
 }

@@ -10,4 +10,4 @@ import org.longlow.constraints.formula.Formula;
  * @param along the pin that the local x axis points at; absent keeps the axes of the elevation
  * @param angle turn of the local axes, counter-clockwise, on top of that
  */
-public record Frame(String origin, Optional<String> along, Optional<Formula> angle) {}
+public record LocalAxes(String origin, Optional<String> along, Optional<Formula> angle) {}

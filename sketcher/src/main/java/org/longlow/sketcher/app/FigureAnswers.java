@@ -11,7 +11,7 @@ import org.longlow.constraints.machine.figure.FigureFaults;
 import org.longlow.constraints.machine.figure.MachineFigures;
 
 /** One calculation from a JSON object, answered as a JSON object. */
-public final class Figures {
+public final class FigureAnswers {
 
   /**
    * What came of a calculation.
@@ -31,7 +31,7 @@ public final class Figures {
     MachineFigures.all().forEach(kind -> KINDS.put(kind.name(), kind));
   }
 
-  private Figures() {}
+  private FigureAnswers() {}
 
   /**
    * Returns what a kind takes, as JSON with words for values, such as {@code {"radiusMm": number}}.

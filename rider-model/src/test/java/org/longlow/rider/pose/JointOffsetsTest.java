@@ -13,7 +13,7 @@ import org.longlow.rider.body.Sex;
 import org.longlow.rider.geom.PointMm;
 
 /** Limbs span the true distance to what lies farther out, and bend by it. */
-class AcrossTest {
+class JointOffsetsTest {
 
   private static final Body WOMAN = Body.of(Sex.FEMALE, 1590, 57, Gear.RIDING);
   private static final PointMm HIP = new PointMm(400, 600);
@@ -174,7 +174,7 @@ class AcrossTest {
               ? new FootContact.BallOnPeg(at)
               : new FootContact.Footboard(at, at.plus(PointMm.unit(0.4)));
       Posture p = pose(foot, grip, width).posture();
-      Across y = p.across();
+      JointOffsets y = p.across();
       double[] hip = {p.hip().x(), y.hipMm(), p.hip().z()};
       double[] knee = {p.knee().x(), y.kneeMm(), p.knee().z()};
       double[] ankle = {p.ankle().x(), y.ankleMm(), p.ankle().z()};
@@ -206,7 +206,7 @@ class AcrossTest {
     PoseResult far =
         pose(
             new FootContact.BallOnPeg(new PointMm(3000, 300)), GRIP, new RiderWidth(600, 230, 310));
-    Across y = far.posture().across();
+    JointOffsets y = far.posture().across();
     assertThat(y.kneeMm()).isBetween(85.0, 230.0);
     assertThat(far.posture().knee().x()).isFinite();
   }

@@ -16,22 +16,22 @@ import org.longlow.rider.body.Sex;
  * kPa, 1 cm² and 0.001 strain; that program's own integration adds up to one unit in the last
  * place.
  */
-class ContactTest {
+class FoamContactTest {
 
   /** The calibrated buttock and thigh of an adult. */
-  private static Outline adult() {
-    return new Outline(
-        Outline.BUTTOCK_RADIUS_MM,
-        Outline.THIGH_GAP_MM,
-        Outline.BUTTOCK_REAR_MM,
-        Outline.THIGH_FRONT_MM,
-        Outline.SEAT_WIDTH_M);
+  private static Underside adult() {
+    return new Underside(
+        Underside.BUTTOCK_RADIUS_MM,
+        Underside.THIGH_GAP_MM,
+        Underside.BUTTOCK_REAR_MM,
+        Underside.THIGH_FRONT_MM,
+        Underside.SEAT_WIDTH_M);
   }
 
   private static final double FORCE = 562.7782658;
 
   private static void check(
-      Contact c, double sink, double peak, double mean, double area, double left) {
+      FoamContact c, double sink, double peak, double mean, double area, double left) {
     assertThat(c.sinkMm()).isCloseTo(sink, within(0.011));
     assertThat(c.peakKPa()).isCloseTo(peak, within(0.011));
     assertThat(c.meanKPa()).isCloseTo(mean, within(0.011));
@@ -39,7 +39,7 @@ class ContactTest {
     assertThat(c.remainingMm()).isCloseTo(left, within(0.0501));
   }
 
-  private static void strains(Contact c, double... strain) {
+  private static void strains(FoamContact c, double... strain) {
     for (int i = 0; i < strain.length; i++) {
       assertThat(c.stack().layers().get(i).strain()).isCloseTo(strain[i], within(6e-4));
     }
@@ -47,7 +47,7 @@ class ContactTest {
 
   @Test
   void softFoamBottoms() {
-    Contact c = Contact.press(FoamStackTest.ONE, adult(), FORCE);
+    FoamContact c = FoamContact.press(FoamStackTest.ONE, adult(), FORCE);
     check(c, 46.34, 23.15, 5.03, 1119, 3.7);
     strains(c, 0.927);
     assertThat(c.stack().verdict()).isEqualTo(Compression.Verdict.BOTTOMS);
@@ -55,7 +55,7 @@ class ContactTest {
 
   @Test
   void gradedFoamHolds() {
-    Contact c = Contact.press(FoamStackTest.TWO, adult(), FORCE);
+    FoamContact c = FoamContact.press(FoamStackTest.TWO, adult(), FORCE);
     check(c, 53.06, 7.90, 4.96, 1134, 41.9);
     strains(c, 0.699, 0.605, 0.436);
     assertThat(c.stack().verdict()).isEqualTo(Compression.Verdict.SOUND);
@@ -64,17 +64,17 @@ class ContactTest {
 
   @Test
   void foamBesideTheBodyHelps() {
-    Contact plain = Contact.press(FoamStackTest.TWO, adult(), FORCE);
-    double k = Contact.edgeFactor(0.5, 95, plain.areaCm2());
+    FoamContact plain = FoamContact.press(FoamStackTest.TWO, adult(), FORCE);
+    double k = FoamContact.edgeFactor(0.5, 95, plain.areaCm2());
     assertThat(k).isCloseTo(1.1125, within(5.1e-5));
-    Contact c = Contact.press(FoamStackTest.TWO, adult(), FORCE, k);
+    FoamContact c = FoamContact.press(FoamStackTest.TWO, adult(), FORCE, k);
     check(c, 49.14, 7.87, 5.00, 1125, 45.9);
     strains(c, 0.668, 0.566, 0.387);
   }
 
   @Test
   void aBumpSpendsTheUpperLayersOnly() {
-    Contact c = Contact.press(FoamStackTest.TWO, adult(), 1000);
+    FoamContact c = FoamContact.press(FoamStackTest.TWO, adult(), 1000);
     check(c, 72.26, 16.97, 8.71, 1148, 22.7);
     strains(c, 0.839, 0.788, 0.691);
   }
@@ -82,7 +82,7 @@ class ContactTest {
   @Test
   void calibrationGivesTheMeasuredMeans() {
     FoamStack pad = FoamStack.of(new FoamLayer(60, FoamTest.MEDIUM_HR));
-    Contact c = Contact.press(pad, adult(), 546);
+    FoamContact c = FoamContact.press(pad, adult(), 546);
     // Printed 9.8 kPa peak on 60 mm of medium foam.
     assertThat(c.peakKPa()).isCloseTo(9.8, within(0.0501));
   }
@@ -90,8 +90,8 @@ class ContactTest {
   @ParameterizedTest
   @ValueSource(doubles = {5, 20, 45, 60})
   void forceIsTheIntegralOfPressure(double depth) {
-    Outline outline = adult();
-    Contact c = Contact.at(FoamStackTest.TWO, outline, depth, 1, 1);
+    Underside outline = adult();
+    FoamContact c = FoamContact.at(FoamStackTest.TWO, outline, depth, 1, 1);
     int n = 200_000;
     double sum = 0;
     double moment = 0;
@@ -104,7 +104,7 @@ class ContactTest {
     }
     // Midpoint sum of 200000 strips against eight Gauss-Legendre nodes an arc: seen 2e-3 mm.
     assertThat(c.centreMm()).isCloseTo(moment / sum, within(5e-3));
-    double found = Contact.depth(FoamStackTest.TWO, outline, sum * 0.28e-3, Double.NaN);
+    double found = FoamContact.depth(FoamStackTest.TWO, outline, sum * 0.28e-3, Double.NaN);
     assertThat(found).isCloseTo(depth, within(1e-3));
   }
 
@@ -112,7 +112,7 @@ class ContactTest {
   void sinkRisesWithForce() {
     double before = 0;
     for (double force = 1; force < 5000; force *= 1.3) {
-      double sink = Contact.press(FoamStackTest.TWO, adult(), force).sinkMm();
+      double sink = FoamContact.press(FoamStackTest.TWO, adult(), force).sinkMm();
       assertThat(sink).isGreaterThan(before);
       before = sink;
     }
@@ -134,8 +134,8 @@ class ContactTest {
     double r = 130;
     double half = Math.sqrt(2 * r * depth - depth * depth);
     double force = kf * 0.28e-3 * (r * r * Math.acos((r - depth) / r) - (r - depth) * half);
-    Outline cylinder = new Outline(r, r, -r, r, 0.28);
-    Contact c = Contact.press(bed, cylinder, force);
+    Underside cylinder = new Underside(r, r, -r, r, 0.28);
+    FoamContact c = FoamContact.press(bed, cylinder, force);
     assertThat(c.sinkMm()).isCloseTo(depth, within(0.003 * depth));
     assertThat(c.areaCm2()).isCloseTo(2 * half * 0.28 * 10, within(0.003 * c.areaCm2()));
     assertThat(c.centreMm()).isCloseTo(0, within(1e-9));
@@ -143,18 +143,18 @@ class ContactTest {
 
   @Test
   void theMeanManHasTheCalibratedOutline() {
-    Outline mean = Outline.seatOf(Body.of(Sex.MALE, 1756.21, 85.52, Gear.NONE), 400);
+    Underside mean = Underside.seatOf(Body.of(Sex.MALE, 1756.21, 85.52, Gear.NONE), 400);
     // The regressions pass through the means to the rounding of their coefficients.
-    assertThat(mean.widthM()).isCloseTo(Outline.SEAT_WIDTH_M, within(1e-5));
-    assertThat(mean.frontMm()).isCloseTo(Outline.THIGH_FRONT_MM, within(0.01));
-    assertThat(Outline.seatOf(Body.of(Sex.MALE, 1756.21, 85.52, Gear.NONE), 200).widthM())
+    assertThat(mean.widthM()).isCloseTo(Underside.SEAT_WIDTH_M, within(1e-5));
+    assertThat(mean.frontMm()).isCloseTo(Underside.THIGH_FRONT_MM, within(0.01));
+    assertThat(Underside.seatOf(Body.of(Sex.MALE, 1756.21, 85.52, Gear.NONE), 200).widthM())
         .isEqualTo(0.2);
   }
 
   @Test
   void memoryFoamAloneBottoms() {
     FoamStack memory = FoamStack.of(new FoamLayer(60, Foam.memory(60, 60, 2)));
-    Contact c = Contact.press(memory, adult(), FORCE);
+    FoamContact c = FoamContact.press(memory, adult(), FORCE);
     assertThat(c.sinkMm()).isCloseTo(48, within(1e-9));
     assertThat(c.stack().verdict()).isEqualTo(Compression.Verdict.BOTTOMS);
     assertThat(c.peakKPa()).isPositive().isFinite();
@@ -162,12 +162,12 @@ class ContactTest {
 
   @Test
   void noForceNoSink() {
-    Contact c = Contact.press(FoamStackTest.TWO, adult(), 0);
+    FoamContact c = FoamContact.press(FoamStackTest.TWO, adult(), 0);
     assertThat(c.sinkMm()).isZero();
     assertThat(c.meanKPa()).isZero();
-    assertThatThrownBy(() -> Contact.press(FoamStackTest.TWO, adult(), Double.NaN))
+    assertThatThrownBy(() -> FoamContact.press(FoamStackTest.TWO, adult(), Double.NaN))
         .hasMessageContaining("forceN");
-    assertThatThrownBy(() -> new Outline(0, 25, -110, 300, 0.28)).hasMessageContaining("outline");
+    assertThatThrownBy(() -> new Underside(0, 25, -110, 300, 0.28)).hasMessageContaining("outline");
   }
 
   @Test

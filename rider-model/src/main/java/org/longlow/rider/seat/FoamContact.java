@@ -24,7 +24,7 @@ import org.longlow.rider.geom.OutOfRange;
  * @param stack layers at the peak, with verdict
  * @param remainingMm foam left under the lowest point, mm
  */
-public record Contact(
+public record FoamContact(
     double sinkMm,
     double peakKPa,
     double meanKPa,
@@ -54,7 +54,7 @@ public record Contact(
   }
 
   /** Presses an outline into a stack with nothing but the foam under it. */
-  public static Contact press(FoamStack stack, Outline outline, double forceN) {
+  public static FoamContact press(FoamStack stack, Underside outline, double forceN) {
     return press(stack, outline, forceN, 1);
   }
 
@@ -64,7 +64,8 @@ public record Contact(
    * @param forceN normal force, N, in [0, 1e6]
    * @param edgeFactor k, ≥ 1
    */
-  public static Contact press(FoamStack stack, Outline outline, double forceN, double edgeFactor) {
+  public static FoamContact press(
+      FoamStack stack, Underside outline, double forceN, double edgeFactor) {
     if (!(forceN >= 0 && forceN <= 1e6)) {
       throw new OutOfRange("forceN must be 0 to 1000000 N, got " + forceN);
     }
@@ -77,7 +78,7 @@ public record Contact(
    *
    * @param guess where to start, mm; NaN for no idea
    */
-  static double depth(FoamStack stack, Outline outline, double forceN, double guess) {
+  static double depth(FoamStack stack, Underside outline, double forceN, double guess) {
     if (!(forceN > 0)) {
       return 0;
     }
@@ -109,8 +110,8 @@ public record Contact(
   }
 
   /** Describes the contact at a springy sink. */
-  static Contact at(
-      FoamStack stack, Outline outline, double depth, double forceN, double edgeFactor) {
+  static FoamContact at(
+      FoamStack stack, Underside outline, double depth, double forceN, double edgeFactor) {
     StackCurve curve = stack.curve();
     Pass pass = new Pass();
     pass.run(curve, outline, depth);
@@ -120,7 +121,7 @@ public record Contact(
     double foamPa = dead ? forceN / edgeFactor / area * 1e4 : curve.pressurePa(depth);
     Compression layers = stack.compress(Math.min(foamPa / 1000, 100_000));
     double sink = forceN > 0 ? depth + stack.rigidSinkMm() : 0;
-    return new Contact(
+    return new FoamContact(
         sink,
         edgeFactor * foamPa / 1000,
         area > 0 ? forceN / area * 10 : 0,
@@ -131,7 +132,7 @@ public record Contact(
         stack.thicknessMm() - sink);
   }
 
-  static double areaCm2(Outline outline, double depth) {
+  static double areaCm2(Underside outline, double depth) {
     if (!(depth > 0)) {
       return 0;
     }
@@ -142,7 +143,7 @@ public record Contact(
     return length * outline.widthM() * 10;
   }
 
-  private static double edge(Outline outline, double depth) {
+  private static double edge(Underside outline, double depth) {
     double drop = outline.radiusMm() - depth;
     return drop <= 0
         ? outline.radiusMm()
@@ -156,7 +157,7 @@ public record Contact(
     double slope;
     double moment;
 
-    void run(StackCurve curve, Outline outline, double depth) {
+    void run(StackCurve curve, Underside outline, double depth) {
       force = 0;
       slope = 0;
       moment = 0;
