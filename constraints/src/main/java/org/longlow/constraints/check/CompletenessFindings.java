@@ -74,8 +74,8 @@ final class CompletenessFindings {
   }
 
   private static boolean holds(Part part, String axle) {
-    boolean carrier = part instanceof Part.Swingarm || part.traits().duty() == Duty.FRAME;
-    return carrier && part.pins().contains(axle);
+    return (part instanceof Part.Swingarm || part.traits().duty() == Duty.FRAME)
+        && part.pins().contains(axle);
   }
 
   private List<Part.Tube> rails() {

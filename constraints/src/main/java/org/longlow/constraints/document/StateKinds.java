@@ -9,6 +9,7 @@ import static org.longlow.constraints.document.Type.words;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -244,25 +245,15 @@ final class StateKinds {
     Map<Demands.Key, Formula> limits = new EnumMap<>(Demands.Key.class);
     for (Demands.Key key : Demands.Key.values()) {
       Dim dim = key.standard().expr().dim(n -> Dim.NUMBER);
-      s.of(demand(key, Type.quantity(dim).notNegative())).ifPresent(f -> limits.put(key, f));
+      String meaning =
+          key.meaning().substring(0, 1).toUpperCase(Locale.ROOT) + key.meaning().substring(1);
+      s.may(
+              key.word(),
+              Type.quantity(dim).notNegative(),
+              d -> Optional.ofNullable(d.limits().get(key)),
+              meaning + "; " + key.standard().text() + " where absent.")
+          .ifPresent(f -> limits.put(key, f));
     }
     return new Demands(rules, limits);
-  }
-
-  private static Field<Demands, Optional<Formula>> demand(Demands.Key key, Type.Quantity type) {
-    String meaning = key.meaning();
-    return new Field<>(
-        key.word(),
-        new Type.Maybe<>(type),
-        "",
-        Optional.empty(),
-        false,
-        false,
-        Character.toUpperCase(meaning.charAt(0))
-            + meaning.substring(1)
-            + "; "
-            + key.standard().text()
-            + " where absent.",
-        d -> Optional.ofNullable(d.limits().get(key)));
   }
 }

@@ -36,7 +36,7 @@ final class EdgePoints {
 
   /** Returns every edge of the outline of a part, in order. */
   static List<CurvedOutlines.Edge> edges(Part part) {
-    Outline outline = outline(part);
+    Outline outline = outlined(part).outline();
     List<Boolean> smooth = outline.vertices().stream().map(Outline.Vertex::smooth).toList();
     int n = smooth.size();
     List<CurvedOutlines.Edge> edges = new ArrayList<>();
@@ -52,8 +52,9 @@ final class EdgePoints {
   /** As {@link #edges}, with the chord of an open outline. */
   static List<CurvedOutlines.Edge> ring(Part part) {
     List<CurvedOutlines.Edge> edges = new ArrayList<>(edges(part));
-    if (!outline(part).closed()) {
-      int last = outline(part).vertices().size() - 1;
+    Outline outline = outlined(part).outline();
+    if (!outline.closed()) {
+      int last = outline.vertices().size() - 1;
       edges.add(new CurvedOutlines.Edge(new int[] {last, 0}, curve(false, false)));
     }
     return edges;
@@ -88,11 +89,7 @@ final class EdgePoints {
     return points;
   }
 
-  static Outline outline(Part part) {
-    return outlined(part).outline();
-  }
-
-  private static Part.Outlined outlined(Part part) {
+  static Part.Outlined outlined(Part part) {
     if (part instanceof Part.Outlined outlined) {
       return outlined;
     }

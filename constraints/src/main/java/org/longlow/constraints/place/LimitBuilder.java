@@ -214,7 +214,7 @@ final class LimitBuilder {
     Pt p = unknowns.point(limit.pins().get(0));
     String part = limit.parts().get(0);
     List<Pt> ring = EdgePoints.vertices(layout, unknowns, part);
-    Outline outline = EdgePoints.outline(layout.parts().get(part));
+    Outline outline = EdgePoints.outlined(layout.parts().get(part)).outline();
     boolean curved = outline.vertices().stream().anyMatch(Outline.Vertex::smooth);
     // an open outline is closed by its chord
     Relation room =

@@ -40,7 +40,8 @@ public final class Resting {
 
   /** Returns what of somebody must stay clear of a part that they may rest on. */
   public static Clear clear(Sitting sitting, Part part) {
-    return new Clear(limbs(sitting, part), ofOthers(sitting, part));
+    boolean ofOthers = part.seatOf().filter(seat -> !seat.equals(sitting.seat())).isPresent();
+    return new Clear(limbs(sitting, part), ofOthers);
   }
 
   /** Returns the limbs that may lie on or in a part; none where nobody rests on it. */
@@ -68,11 +69,6 @@ public final class Resting {
   /** Returns whether a part is a cushion of the seat somebody is on. */
   public static boolean ownCushion(Sitting sitting, Part part) {
     return part instanceof Part.Cushion && sitting.parts().parts().contains(part);
-  }
-
-  /** Whether a part carries people on another seat. */
-  private static boolean ofOthers(Sitting sitting, Part part) {
-    return part.seatOf().filter(seat -> !seat.equals(sitting.seat())).isPresent();
   }
 
   private static boolean is(Optional<? extends Part> own, Part part) {

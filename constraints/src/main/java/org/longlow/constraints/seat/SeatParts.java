@@ -1,6 +1,5 @@
 package org.longlow.constraints.seat;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -53,12 +52,9 @@ public record SeatParts(
 
   /** Returns its parts. */
   public List<Part> parts() {
-    List<Part> parts = new ArrayList<>(List.of(pan));
-    back.ifPresent(parts::add);
-    head.ifPresent(parts::add);
-    feet.ifPresent(parts::add);
-    hands.ifPresent(parts::add);
-    return parts;
+    return Stream.of(Optional.of(pan), back, head, feet, hands)
+        .<Part>flatMap(Optional::stream)
+        .toList();
   }
 
   private static Optional<Part.Cushion> cushion(Layout layout, String seat, Part.CushionRole role) {

@@ -19,7 +19,6 @@ import org.longlow.constraints.stand.Condition;
  * @param ghosts others of the crew, dashed
  * @param stance the stance; empty takes the laden stance of those seated, or the machine as drawn
  * @param opening how far the section of an open stance is open, 0 shut to 1 open
- * @param sections sections whose open position is shown by phantom lines
  * @param findings ids of findings to mark, with their numbers; those without a place, and those
  *     about somebody who is not drawn, have no mark
  * @param chosen subject to bring out, such as {@code part:tank}, or empty
@@ -35,7 +34,6 @@ public record PictureOptions(
     Set<String> ghosts,
     Optional<Condition> stance,
     double opening,
-    Set<String> sections,
     Map<String, Integer> findings,
     String chosen,
     boolean pins,
@@ -52,7 +50,6 @@ public record PictureOptions(
           Set.of(),
           Optional.empty(),
           1,
-          Set.of(),
           Map.of(),
           "",
           false,
@@ -64,7 +61,6 @@ public record PictureOptions(
   public PictureOptions {
     seated = List.copyOf(seated);
     ghosts = Set.copyOf(ghosts);
-    sections = Set.copyOf(sections);
     findings = Collections.unmodifiableMap(new LinkedHashMap<>(findings));
     if (!(opening >= 0 && opening <= 1)) {
       throw new IllegalArgumentException("opening is " + opening + "; allowed: 0 to 1");
@@ -106,10 +102,6 @@ public record PictureOptions(
   /** Returns a copy with the section of the stance open by this share of its way. */
   public PictureOptions withOpening(double share) {
     return with(d -> d.opening = share);
-  }
-
-  public PictureOptions withSections(Set<String> open) {
-    return with(d -> d.sections = open);
   }
 
   /** Returns a copy that marks these findings, numbered from 1 in this order. */
@@ -161,7 +153,6 @@ public record PictureOptions(
     private Set<String> ghosts;
     private Optional<Condition> stance;
     private double opening;
-    private Set<String> sections;
     private Map<String, Integer> findings;
     private String chosen;
     private boolean pins;
@@ -176,7 +167,6 @@ public record PictureOptions(
       ghosts = o.ghosts;
       stance = o.stance;
       opening = o.opening;
-      sections = o.sections;
       findings = o.findings;
       chosen = o.chosen;
       pins = o.pins;
@@ -193,7 +183,6 @@ public record PictureOptions(
           ghosts,
           stance,
           opening,
-          sections,
           findings,
           chosen,
           pins,

@@ -60,7 +60,7 @@ final class Scenes {
         ghosts,
         sunk,
         findings(study, options, seated),
-        phantoms(study, options, standing),
+        phantoms(study, standing),
         standing.map(Standing::load),
         options.freedoms() ? freedoms(study) : Map.of());
   }
@@ -180,21 +180,13 @@ final class Scenes {
     return new Scene.Sunk(fromBoard);
   }
 
-  /** Returns the other end of the way of each section asked for: open, or shut where it is open. */
-  private static Map<String, List<PartShape>> phantoms(
-      Study study, PictureOptions options, Optional<Standing> shown) {
-    Map<String, List<PartShape>> out = new LinkedHashMap<>();
-    for (Standing s : study.standings()) {
-      String section = s.condition().stance().section();
-      if (s.kind() == Stance.Kind.OPEN && options.sections().contains(section)) {
-        out.put(section, parts(study.layout(), section, s.shapes()));
-      }
-    }
-    shown
+  /** Returns a section that is shown open as it is when shut. */
+  private static Map<String, List<PartShape>> phantoms(Study study, Optional<Standing> shown) {
+    return shown
         .filter(s -> s.kind() == Stance.Kind.OPEN)
         .map(s -> s.condition().stance().section())
-        .ifPresent(name -> out.put(name, parts(study.layout(), name, study.shapes())));
-    return out;
+        .map(name -> Map.of(name, parts(study.layout(), name, study.shapes())))
+        .orElse(Map.of());
   }
 
   private static List<PartShape> parts(
