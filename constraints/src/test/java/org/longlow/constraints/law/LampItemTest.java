@@ -117,4 +117,27 @@ class LampItemTest {
     assertThat(source.cite()).isEqualTo("7.1 (2000): one lamp; " + Known.TRANSCRIBED.words());
     assertThat(Known.FROM_MEMORY.words()).startsWith("from memory");
   }
+
+  @Test
+  void aZoneHoldsItsHalfOfTheMachine() {
+    LampItem behind = lamp(0, 700, 40, 10);
+    LampItem ahead = odd(0, 0, 700, 40, 10);
+    assertThat(LampRow.Zone.ANYWHERE.holds(behind)).isTrue();
+    assertThat(LampRow.Zone.ANYWHERE.holds(ahead)).isTrue();
+    assertThat(LampRow.Zone.REAR.holds(behind)).isTrue();
+    assertThat(LampRow.Zone.REAR.holds(ahead)).isFalse();
+    assertThat(LampRow.Zone.FRONT.holds(behind)).isFalse();
+    assertThat(LampRow.Zone.FRONT.holds(ahead)).isTrue();
+  }
+
+  @Test
+  void lampsHaveTheirNames() {
+    assertThat(LampRow.words(LampKind.REAR_FOG)).isEqualTo("rear fog lamp");
+    assertThat(LampRow.words(LampKind.PLATE)).isEqualTo("number plate");
+    assertThat(LampRow.words(LampKind.SIDE_REFLECTOR)).isEqualTo("side reflector");
+    LawSource source = new LawSource("7.1", "2000", "one lamp", Known.CHECKED);
+    LampRow.Count one = LampRow.Count.atLeast(1, source);
+    LampRow row = LampRow.of(RuleSet.UK, "front-stop", LampKind.STOP, LampRow.Zone.FRONT, one);
+    assertThat(row.words()).isEqualTo("front stop lamp");
+  }
 }
