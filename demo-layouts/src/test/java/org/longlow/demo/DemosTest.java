@@ -131,6 +131,25 @@ class DemosTest {
 
   @ParameterizedTest
   @MethodSource("names")
+  void lacksNothing(String name) {
+    assertThat(study(name).findings())
+        .filteredOn(f -> f.id().equals("completeness.machine"))
+        .singleElement()
+        .matches(f -> f.verdict() == Verdict.PASS);
+  }
+
+  @ParameterizedTest
+  @MethodSource("names")
+  void findingsAreAboutStancesThatItHas(String name) {
+    Study study = study(name);
+    assertThat(study.findings())
+        .filteredOn(f -> f.stance().isPresent())
+        .isNotEmpty()
+        .allMatch(f -> study.standing(f.stance().orElseThrow()).isPresent());
+  }
+
+  @ParameterizedTest
+  @MethodSource("names")
   void isDrawnNearItsSolution(String name) {
     Layout layout = Demos.layout(name);
     Study study = study(name);
