@@ -2,6 +2,7 @@ package org.longlow.sketcher;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import org.longlow.sketcher.cli.ExitCodes;
 import org.longlow.sketcher.cli.Longlow;
 
 /**
@@ -18,7 +19,7 @@ public final class Launcher {
     PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
     PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
     int code = Longlow.run(out, err, args);
-    if (code != Longlow.STAY_OPEN) {
+    if (code != ExitCodes.STAY_OPEN) {
       System.exit(code);
     }
   }

@@ -31,6 +31,11 @@ public record About(String words, List<String> parts, Optional<Occupant> who, Li
     return new About(String.join(" and ", parts), parts, Optional.empty(), parts);
   }
 
+  /** Returns lamps by their parts. */
+  static About lamps(List<String> parts) {
+    return new About(String.join(", ", parts), parts, Optional.empty(), List.of());
+  }
+
   /**
    * Returns something about a person on a seat.
    *

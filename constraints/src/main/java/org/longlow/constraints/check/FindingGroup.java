@@ -49,7 +49,11 @@ public enum FindingGroup {
       "loads",
       "Loads and lift are plain statics of the masses given: weigh the finished machine on two"
           + " scales before you trust them. Tyres may slide long before a wheel lifts."),
-  LAW("law", LawFindings.CAUTION);
+  LAW(
+      "law",
+      "These are reference figures from law texts and summaries, not legal advice. A one-off machine"
+          + " is judged by the local code, the registration authority and a licensed inspection, and"
+          + " rules change. A pass means only: inside the figures listed here.");
 
   private final String title;
   private final String caution;

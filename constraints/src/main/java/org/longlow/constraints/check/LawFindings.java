@@ -29,11 +29,6 @@ import org.longlow.rider.geom.PointMm;
 final class LawFindings {
 
   /** The caution that belongs beside every legal finding. */
-  static final String CAUTION =
-      "These are reference figures from law texts and summaries, not legal advice. A one-off machine"
-          + " is judged by the local code, the registration authority and a licensed inspection, and"
-          + " rules change. A pass means only: inside the figures listed here.";
-
   private LawFindings() {}
 
   /** Returns what the rules in force say; nothing if the layout is held to none. */
@@ -49,7 +44,9 @@ final class LawFindings {
         standings.stream().filter(s -> s.kind() == Stance.Kind.UNLADEN).findFirst();
     if (unladen.isEmpty()) {
       return List.of(
-          note(Verdict.CAUTION, "Law was not judged: the machine does not stand. " + CAUTION));
+          note(
+              Verdict.CAUTION,
+              "Law was not judged: the machine does not stand. " + FindingGroup.LAW.caution()));
     }
     Standing standing = unladen.get();
     List<LampItem> lamps = lamps(layout, standing);
@@ -64,7 +61,7 @@ final class LawFindings {
         .forEach((name, part) -> places.put(name, standing.places().pin(part.pins().get(0))));
     List<Finding> findings =
         new ArrayList<>(Rulings.findings(rulings, standing.condition(), places));
-    findings.add(note(Verdict.NOT_APPLICABLE, CAUTION).in(standing.condition()));
+    findings.add(note(Verdict.NOT_APPLICABLE, FindingGroup.LAW.caution()).in(standing.condition()));
     return findings;
   }
 
@@ -112,7 +109,7 @@ final class LawFindings {
       rulings.add(
           new Ruling(
               rules,
-              lamps(parts).named("not-covered", words.replace(' ', '-')),
+              About.lamps(parts).named("not-covered", words.replace(' ', '-')),
               Outcome.CARE,
               Figures.NONE,
               "Not covered: "
@@ -123,11 +120,6 @@ final class LawFindings {
               List.of()));
     }
     return rulings;
-  }
-
-  /** Returns lamps by their parts. */
-  static About lamps(List<String> parts) {
-    return new About(String.join(", ", parts), parts, Optional.empty(), List.of());
   }
 
   private static List<LampItem> lamps(Layout layout, Standing standing) {

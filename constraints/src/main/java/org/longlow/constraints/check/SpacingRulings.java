@@ -94,7 +94,7 @@ final class SpacingRulings {
       out.add(
           Ruling.said(
               row,
-              LawFindings.lamps(LampRulings.parts(signals)).named(row.name()),
+              About.lamps(LampRulings.parts(signals)).named(row.name()),
               Outcome.NOT_APPLICABLE,
               Say.format(
                   "The gap of %s to the %s is asked only of red signals beside a single one on the"
@@ -163,7 +163,7 @@ final class SpacingRulings {
     out.add(
         Ruling.of(
             row,
-            LawFindings.lamps(parts).named(row.name(), String.join("+", parts)),
+            About.lamps(parts).named(row.name(), String.join("+", parts)),
             figures.inside() ? Outcome.INSIDE : depends ? Outcome.CARE : Outcome.OUTSIDE,
             figures,
             Say.format(

@@ -13,6 +13,7 @@ import java.util.regex.Pattern;
 import org.longlow.constraints.document.Type.Target;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.words.Names;
@@ -41,13 +42,13 @@ final class Checking implements Type.Cases<Checking.Here, Object> {
   private final Layout layout;
   private final Tracer tracer;
   private final Faults faults;
-  private final LayoutFaults.Written written;
+  private final Written written;
   private final Quantities quantities;
   private final Map<Target, Collection<String>> known = new HashMap<>();
   private final Map<String, Part> parts = new HashMap<>();
   private int group;
 
-  Checking(Layout layout, Tracer tracer, Faults faults, LayoutFaults.Written written) {
+  Checking(Layout layout, Tracer tracer, Faults faults, Written written) {
     this.layout = layout;
     this.tracer = tracer;
     this.faults = faults;
@@ -55,7 +56,7 @@ final class Checking implements Type.Cases<Checking.Here, Object> {
     this.quantities = new Quantities(faults, layout.measures().keySet());
     known.put(Target.PIN, layout.pins().keySet());
     known.put(Target.PART, layout.parts().keySet());
-    known.put(Target.PART_OR_RIDER, with(layout.parts().keySet(), Set.of(Document.RIDER)));
+    known.put(Target.PART_OR_RIDER, with(layout.parts().keySet(), Set.of(Occupant.RIDER)));
     known.put(Target.SECTION, layout.sections().keySet());
     known.put(Target.MEASURE, layout.measures().keySet());
     known.put(Target.CARRIER, with(PointKinds.CARRIERS, layout.sections().keySet()));

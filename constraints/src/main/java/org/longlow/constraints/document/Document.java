@@ -15,9 +15,6 @@ import org.longlow.constraints.words.Names;
 /** The whole document, described. */
 public final class Document {
 
-  /** What touches and gaps call whoever sits on the machine. */
-  public static final String RIDER = "rider";
-
   public static final Type.Choice<Part> PART = PartKinds.PART;
 
   public static final Kind<Layout> LAYOUT =

@@ -1,7 +1,6 @@
 package org.longlow.constraints.document;
 
 import java.util.List;
-import java.util.Set;
 import org.longlow.constraints.layout.Layout;
 
 /**
@@ -21,15 +20,6 @@ public final class LayoutFaults {
    * @param notes remarks that do not stop it, such as a measure that nothing uses
    */
   public record Verdict(Layout layout, List<Fault> faults, List<String> notes) {}
-
-  /**
-   * How a file wrote what a layout no longer tells.
-   *
-   * @param objects paths of what is an object although a short form would do
-   * @param said paths of what is written out although it has its usual value
-   * @param unread paths of what is missing or could not be read
-   */
-  public record Written(Set<String> objects, Set<String> said, Set<String> unread) {}
 
   /** Returns the faults of {@code layout}; none if it is sound. */
   public static List<Fault> of(Layout layout) {

@@ -12,6 +12,7 @@ import java.util.Optional;
 import org.longlow.constraints.document.Type.Target;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.LocalAxes;
+import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.words.Names;
@@ -252,7 +253,7 @@ final class PartKinds {
         s.need(
             "role", words(Part.CushionRole.class), Part.Cushion::role, "Which cushion of a seat."),
         s.orSaid(
-            "seat", Type.FILLED, Document.RIDER, Part.Cushion::seat, "Whose seat it belongs to."),
+            "seat", Type.FILLED, Occupant.RIDER, Part.Cushion::seat, "Whose seat it belongs to."),
         s.pin(
             "from",
             "the rear or lower end of the board",
@@ -281,7 +282,7 @@ final class PartKinds {
     return new Part.Rest(
         PartCommon.across(s),
         type,
-        s.orSaid("seat", Type.FILLED, Document.RIDER, Part.Rest::seat, "Whose it is."),
+        s.orSaid("seat", Type.FILLED, Occupant.RIDER, Part.Rest::seat, "Whose it is."),
         s.pin("at", "its centre", Part.Rest::at, board ? "Its rear end." : "Its centre."),
         board
             ? Optional.of(s.pin("to", "its front end", p -> p.to().orElse(""), "Its front end."))

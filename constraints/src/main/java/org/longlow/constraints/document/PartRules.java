@@ -3,6 +3,7 @@ package org.longlow.constraints.document;
 import java.util.List;
 import java.util.Optional;
 import org.longlow.constraints.layout.Material;
+import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.PartBase;
 import org.longlow.constraints.layout.Spread;
@@ -17,7 +18,7 @@ final class PartRules {
 
   static void common(Part part, Spot at) {
     PartBase base = part.base();
-    if (at.name().equals(Document.RIDER)) {
+    if (at.name().equals(Occupant.RIDER)) {
       at.fault("", "", "is the word for whoever sits on the machine", "choose another name");
     }
     base.spread().ifPresent(spread -> wide(spread, at));

@@ -9,6 +9,7 @@ import org.longlow.constraints.document.Type.Target;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Limit;
+import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Tie;
@@ -210,7 +211,7 @@ final class RelationKinds {
           "parts",
           parts.get(0),
           "is named twice, a gap is between two",
-          "name another part, or " + Document.RIDER);
+          "name another part, or " + Occupant.RIDER);
     }
     measure(limit.measure(), kind == Limit.Kind.MEASURE, kind.word(), at);
     if (limit.from().isEmpty() && limit.to().isEmpty()) {

@@ -17,6 +17,7 @@ import org.longlow.constraints.document.Type.Target;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Demands;
+import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Person;
 import org.longlow.constraints.layout.Section;
 import org.longlow.constraints.layout.Stance;
@@ -35,7 +36,7 @@ final class StateKinds {
 
   private static final Type<List<String>> ARMS = new Type.ListOf<>(Type.ref(Target.PIN), 2, 2);
 
-  private static final List<String> USUAL_SEATS = List.of(Document.RIDER);
+  private static final List<String> USUAL_SEATS = List.of(Occupant.RIDER);
 
   private static final Type.Quantity STATURE =
       LENGTH.between(BodyMeasures.MIN_STATURE_MM, BodyMeasures.MAX_STATURE_MM);
@@ -225,12 +226,12 @@ final class StateKinds {
 
   private static void seated(Person person, Spot at) {
     boolean usual = person.seats().equals(USUAL_SEATS) && !at.isSaid("seats");
-    if (usual && !at.known(Target.SEAT).contains(Document.RIDER)) {
+    if (usual && !at.known(Target.SEAT).contains(Occupant.RIDER)) {
       at.fault(
           "seats",
           "",
           "is missing and there is no seat called rider",
-          Names.advice(Document.RIDER, at.known(Target.SEAT), "seat"));
+          Names.advice(Occupant.RIDER, at.known(Target.SEAT), "seat"));
     }
   }
 

@@ -176,7 +176,7 @@ public final class Clearing {
     if (a.apartMm(b) > gapMm) {
       return Double.POSITIVE_INFINITY;
     }
-    if (a.edges().overlaps(b.edges())) {
+    if (Overlap.isThere(a.edges(), b.edges())) {
       return -1;
     }
     Nearest near = Nearest.of(a.edges(), b.edges(), Math.max(gapMm, Nearest.TOUCH_MM));

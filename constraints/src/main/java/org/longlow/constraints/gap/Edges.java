@@ -159,13 +159,6 @@ final class Edges {
     return count() == 0 ? new Envelope() : new Envelope(boxes[4], boxes[6], boxes[5], boxes[7]);
   }
 
-  /** Returns whether two outlines have more in common than a touch. */
-  boolean overlaps(Edges other) {
-    return Nearest.of(this, other, Nearest.TOUCH_MM) == null
-        ? holdsRing(other) || other.holdsRing(this)
-        : !new Overlap(this, other).touchesOnly();
-  }
-
   /** Returns whether the first corner of a ring of another outline lies inside this one. */
   boolean holdsRing(Edges inner) {
     for (int r = 0; r + 1 < inner.rings.length; r++) {

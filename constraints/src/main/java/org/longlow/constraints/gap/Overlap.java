@@ -36,6 +36,13 @@ final class Overlap {
   private double sixX;
   private double sixZ;
 
+  /** Returns whether two outlines have more in common than a touch. */
+  static boolean isThere(Edges a, Edges b) {
+    return Nearest.of(a, b, Nearest.TOUCH_MM) == null
+        ? a.holdsRing(b) || b.holdsRing(a)
+        : !new Overlap(a, b).touchesOnly();
+  }
+
   Overlap(Edges first, Edges second) {
     this.first = first;
     this.second = second;

@@ -280,7 +280,7 @@ public final class Solid {
   }
 
   private static boolean overlap(Face a, Face b) {
-    return a.acrossMm(b) < 0 && a.apartMm(b) == 0 && a.edges().overlaps(b.edges());
+    return a.acrossMm(b) < 0 && a.apartMm(b) == 0 && Overlap.isThere(a.edges(), b.edges());
   }
 
   /** How deep bodies are in each other is a matter of all their outlines together. */

@@ -95,7 +95,7 @@ final class WayClear {
         || q[5] + shift.z() >= p[7]) {
       return false;
     }
-    return pair.still().overlaps(pair.moved().shifted(shift));
+    return Overlap.isThere(pair.still(), pair.moved().shifted(shift));
   }
 
   /** Beyond everything, in the best of some directions. */

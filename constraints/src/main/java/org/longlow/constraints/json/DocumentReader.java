@@ -16,8 +16,8 @@ import org.longlow.constraints.document.Faults;
 import org.longlow.constraints.document.Field;
 import org.longlow.constraints.document.FieldPath;
 import org.longlow.constraints.document.Kind;
-import org.longlow.constraints.document.LayoutFaults;
 import org.longlow.constraints.document.Type;
+import org.longlow.constraints.document.Written;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.FormulaException;
 import org.longlow.constraints.layout.Layout;
@@ -83,8 +83,8 @@ final class DocumentReader implements Type.Cases<DocumentReader.Found, Object> {
   }
 
   /** Tells what the layout does not: how it was written. */
-  LayoutFaults.Written written() {
-    return new LayoutFaults.Written(objects, said, unread);
+  Written written() {
+    return new Written(objects, said, unread);
   }
 
   private Object refuse(Found at, String message, String remedy) {

@@ -13,7 +13,7 @@ import org.longlow.constraints.formula.Formula;
 public record Demands(List<String> rules, Map<Key, Formula> limits) {
   public Demands {
     rules = List.copyOf(rules);
-    limits = Layout.ordered(limits);
+    limits = Ordered.copy(limits);
   }
 
   /** A demand with a default. All defaults are common practice with no source unless said. */

@@ -1,6 +1,5 @@
 package org.longlow.constraints.layout;
 
-import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -43,20 +42,15 @@ public record Layout(
 
   public Layout {
     notes = List.copyOf(notes);
-    measures = ordered(measures);
-    pins = ordered(pins);
-    parts = ordered(parts);
-    ties = ordered(ties);
-    limits = ordered(limits);
-    wishes = ordered(wishes);
-    sections = ordered(sections);
-    stances = ordered(stances);
-    crew = ordered(crew);
-  }
-
-  /** Returns an unmodifiable copy that keeps its order. */
-  static <K, V> Map<K, V> ordered(Map<K, V> map) {
-    return Collections.unmodifiableMap(new LinkedHashMap<>(map));
+    measures = Ordered.copy(measures);
+    pins = Ordered.copy(pins);
+    parts = Ordered.copy(parts);
+    ties = Ordered.copy(ties);
+    limits = Ordered.copy(limits);
+    wishes = Ordered.copy(wishes);
+    sections = Ordered.copy(sections);
+    stances = Ordered.copy(stances);
+    crew = Ordered.copy(crew);
   }
 
   private static <K, V> Map<K, V> put(Map<K, V> map, K key, V value) {

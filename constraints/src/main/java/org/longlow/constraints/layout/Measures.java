@@ -22,8 +22,8 @@ import org.longlow.constraints.formula.Formula;
 public record Measures(Map<String, Expr> exprs, Map<String, Double> start) {
 
   public Measures {
-    exprs = Layout.ordered(exprs);
-    start = Layout.ordered(start);
+    exprs = Ordered.copy(exprs);
+    start = Ordered.copy(start);
   }
 
   /**

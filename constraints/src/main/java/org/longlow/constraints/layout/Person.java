@@ -28,7 +28,7 @@ public record Person(
     boolean boots,
     boolean clothes) {
   public Person {
-    measured = Layout.ordered(measured);
+    measured = Ordered.copy(measured);
     seats = List.copyOf(seats);
   }
 }

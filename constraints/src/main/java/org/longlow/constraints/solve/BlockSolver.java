@@ -15,12 +15,6 @@ import java.util.List;
  */
 final class BlockSolver {
   /**
-   * A block counts as regular when each row brings at least this share of its length that is new.
-   * Well above what the compliance of ties (1e-12 of the square) can blur.
-   */
-  static final double NEW_SHARE = 1e-4;
-
-  /**
    * Blocks are used when the largest that is not small has at most this share of the variables; an
    * open block that is nearly all of the group would be solved twice where it does not end well.
    */
@@ -265,7 +259,8 @@ final class BlockSolver {
     if (!solved || solver.wasShaken()) {
       return SmallBlocks.UNSETTLED;
     }
-    if (stage.determined() && solver.system().freshTies(x, NEW_SHARE) < solver.system().n) {
+    if (stage.determined()
+        && solver.system().freshTies(x, SmallBlocks.NEW_SHARE) < solver.system().n) {
       return SmallBlocks.SINGULAR;
     }
     return solver.iterations();

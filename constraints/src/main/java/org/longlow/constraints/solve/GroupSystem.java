@@ -314,11 +314,11 @@ final class GroupSystem {
       rows.addRow(i, -lambda[i], step);
     }
     if (wishStep == null) {
-      wishStep = new WishStep(this);
+      wishStep = new WishStep(rows, ties, wishWeight, n);
     }
     refine();
-    wishStep.look();
-    wishStep.bend();
+    wishStep.look(this::project);
+    wishStep.bend(step);
     refine();
     for (int i = 0; i < limits.count; i++) {
       if (limits.value[i] + limits.dot(i, step) < 0) {

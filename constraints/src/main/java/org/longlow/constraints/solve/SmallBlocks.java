@@ -15,6 +15,12 @@ import java.util.List;
  * <p>Holds workspace, so one instance serves one thread.
  */
 final class SmallBlocks {
+  /**
+   * A block counts as regular when each row brings at least this share of its length that is new.
+   * Well above what the compliance of ties (1e-12 of the square) can blur.
+   */
+  static final double NEW_SHARE = 1e-4;
+
   /** Up to so many unknowns elimination without regard to zeros is the quickest. */
   static final int MOST = 12;
 
@@ -218,7 +224,7 @@ final class SmallBlocks {
         right[best] = kept;
       }
       double pivot = m[k * n + k];
-      regular &= Math.abs(pivot) > BlockSolver.NEW_SHARE;
+      regular &= Math.abs(pivot) > NEW_SHARE;
       for (int i = k + 1; i < n; i++) {
         double f = m[i * n + k] / pivot;
         if (f != 0) {

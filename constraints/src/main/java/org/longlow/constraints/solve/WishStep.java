@@ -18,51 +18,63 @@ final class WishStep {
   /** So many wishes are few. */
   static final int FEW = 8;
 
+  /** Takes from a vector what ties hold of it; both may be the same. */
+  interface Projection {
+    void project(double[] v, double[] out);
+  }
+
   /** A slope of which ties leave a smaller share of its length is held by them. */
   private static final double HELD = 1e-5;
 
-  private final GroupSystem system;
+  private final RowSet rows;
+  private final int ties;
+  private final double[] weights;
   private final double[][] ways;
   private final double[] rest;
   private int free;
 
-  WishStep(GroupSystem system) {
-    this.system = system;
-    ways = new double[system.rows.count - system.ties][system.n];
-    rest = new double[system.n];
+  /**
+   * @param rows ties, then wishes
+   * @param weights of the wishes
+   * @param n number of variables
+   */
+  WishStep(RowSet rows, int ties, double[] weights, int n) {
+    this.rows = rows;
+    this.ties = ties;
+    this.weights = weights;
+    ways = new double[rows.count - ties][n];
+    rest = new double[n];
   }
 
   /** Finds the ways in which wishes can be met. The Jacobian is at hand, the ties are factored. */
-  void look() {
-    RowSet rows = system.rows;
+  void look(Projection within) {
     free = 0;
-    for (int row = system.ties; row < rows.count; row++) {
+    for (int row = ties; row < rows.count; row++) {
       Arrays.fill(rest, 0);
       rows.addRow(row, 1, rest);
-      system.project(rest, ways[free]);
+      within.project(rest, ways[free]);
       if (isNew(free, Math.sqrt(rows.square[row]))) {
         free++;
       }
     }
     for (int k = 0; k < free; k++) {
       // ties give a little in the factor, and that must not be taken for a way
-      system.project(ways[k], ways[k]);
+      within.project(ways[k], ways[k]);
     }
   }
 
   /** Bends the step of the system, which meets the ties and no wish, to the wishes. */
-  void bend() {
-    RowSet rows = system.rows;
-    int wishes = rows.count - system.ties;
+  void bend(double[] step) {
+    int wishes = rows.count - ties;
     if (free == 0) {
       return;
     }
     DMatrixRMaj slopes = new DMatrixRMaj(wishes, free);
     DMatrixRMaj missed = new DMatrixRMaj(wishes, 1);
     for (int i = 0; i < wishes; i++) {
-      int row = system.ties + i;
-      double weight = Math.sqrt(system.wishWeight[i]);
-      missed.set(i, 0, -weight * (rows.value[row] + rows.dot(row, system.step)));
+      int row = ties + i;
+      double weight = Math.sqrt(weights[i]);
+      missed.set(i, 0, -weight * (rows.value[row] + rows.dot(row, step)));
       for (int k = 0; k < free; k++) {
         slopes.set(i, k, weight * rows.dot(row, ways[k]));
       }
@@ -72,7 +84,7 @@ final class WishStep {
     if (solver.setA(slopes)) {
       solver.solve(missed, along);
       for (int k = 0; k < free; k++) {
-        add(along.get(k, 0), ways[k], system.step);
+        add(along.get(k, 0), ways[k], step);
       }
     }
   }

@@ -42,7 +42,7 @@ final class ArmSolver {
         plane.point(chain.end()),
         plane.yMm(chain.joint()),
         plane.yMm(chain.end()),
-        JointAngles.at(chain.joint(), chain.end(), PointMm.ORIGIN),
+        Turns.at(chain.joint(), chain.end(), PointMm.ORIGIN),
         chain.missMm());
   }
 }

@@ -37,24 +37,13 @@ public record JointAngles(
     double recline = Math.atan2(-trunk.x(), trunk.z());
     return new JointAngles(
         recline,
-        ccw(leg.knee().minus(hip), trunk),
+        Turns.ccw(leg.knee().minus(hip), trunk),
         leg.kneeRad(),
         leg.shankSoleRad(),
-        signed(ccw(hip.minus(shoulder), arm.elbow().minus(shoulder))),
+        signed(Turns.ccw(hip.minus(shoulder), arm.elbow().minus(shoulder))),
         arm.elbowRad(),
         recline - headPitch,
         headPitch);
-  }
-
-  /** Returns the angle at a joint, from one neighbour to another, counter-clockwise. */
-  static double at(PointMm joint, PointMm from, PointMm to) {
-    return ccw(from.minus(joint), to.minus(joint));
-  }
-
-  /** Returns the turn from one direction to another, counter-clockwise, in [0, 2π). */
-  static double ccw(PointMm from, PointMm to) {
-    double turn = Math.atan2(from.cross(to), from.dot(to));
-    return turn < 0 ? turn + 2 * Math.PI : turn;
   }
 
   private static double signed(double turn) {

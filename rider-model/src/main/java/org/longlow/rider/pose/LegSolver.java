@@ -73,8 +73,8 @@ final class LegSolver {
         plane.yMm(chain.joint()),
         out,
         out,
-        JointAngles.at(chain.joint(), PointMm.ORIGIN, chain.end()),
-        JointAngles.ccw(along, knee.minus(ankle)),
+        Turns.at(chain.joint(), PointMm.ORIGIN, chain.end()),
+        Turns.ccw(along, knee.minus(ankle)),
         chain.missMm());
   }
 
@@ -132,8 +132,8 @@ final class LegSolver {
         plane.yMm(knee),
         plane.yMm(ankle),
         plane.yMm(ball),
-        JointAngles.at(knee, PointMm.ORIGIN, ankle),
-        JointAngles.ccw(along, knee.minus(ankle)),
+        Turns.at(knee, PointMm.ORIGIN, ankle),
+        Turns.ccw(along, knee.minus(ankle)),
         chain.missMm());
   }
 

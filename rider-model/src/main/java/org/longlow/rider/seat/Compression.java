@@ -20,6 +20,12 @@ public record Compression(
     double stiffnessKPaPerMm,
     Verdict verdict) {
 
+  /** Strain from which a layer is spent, 1; common practice, no source. */
+  public static final double SPENT_STRAIN = 0.70;
+
+  /** Strain from which a layer is marginal, 1; common practice, no source. */
+  public static final double MARGINAL_STRAIN = 0.60;
+
   public Compression {
     layers = List.copyOf(layers);
   }
@@ -53,9 +59,7 @@ public record Compression(
     }
 
     static LayerVerdict of(double strain) {
-      return strain >= FoamStack.SPENT_STRAIN
-          ? SPENT
-          : strain >= FoamStack.MARGINAL_STRAIN ? MARGINAL : SOUND;
+      return strain >= SPENT_STRAIN ? SPENT : strain >= MARGINAL_STRAIN ? MARGINAL : SOUND;
     }
   }
 

@@ -34,12 +34,6 @@ public final class FoamStack {
   /** Half-width of the band in which a sink is quoted, as a fraction. */
   public static final double SINK_BAND = 0.20;
 
-  /** Strain from which a layer is spent, 1; common practice, no source. */
-  public static final double SPENT_STRAIN = 0.70;
-
-  /** Strain from which a layer is marginal, 1; common practice, no source. */
-  public static final double MARGINAL_STRAIN = 0.60;
-
   /** Mean strain of the stack from which it bottoms, 1; common practice, no source. */
   public static final double MEAN_LIMIT = 0.65;
 

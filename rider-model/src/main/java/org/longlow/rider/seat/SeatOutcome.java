@@ -22,7 +22,7 @@ public sealed interface SeatOutcome {
    * @param load shares of the weight
    * @param held whether design friction holds the rider both ways
    * @param iterations rounds until posture, sink and loads agreed
-   * @param converged whether they agreed to {@link Settle#TOLERANCE_MM}
+   * @param converged whether they agreed to 1e-10 mm
    * @param notes what to know, in plain words
    */
   record Seated(

@@ -22,9 +22,6 @@ import org.longlow.rider.pose.ComfortBands;
  */
 public final class Settle {
 
-  /** Posture and sinks agree when no sink changes more than this in a round, mm. */
-  public static final double TOLERANCE_MM = 1e-10;
-
   /** Least angle between pan and back, deg; below it the hip is nowhere in particular. */
   private static final double LEAST_CORNER_DEG = 30;
 

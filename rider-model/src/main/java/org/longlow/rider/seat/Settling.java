@@ -8,6 +8,9 @@ import org.longlow.rider.body.Body;
  */
 final class Settling {
 
+  /** Posture and sinks agree when no sink changes more than this in a round, mm. */
+  static final double TOLERANCE_MM = 1e-10;
+
   private static final int MOST_ROUNDS = 60;
   private static final int CATCH_UP = 3;
   private static final int MOST_STEPS = 25;
@@ -66,7 +69,7 @@ final class Settling {
     }
     while (rounds < MOST_ROUNDS && !settled) {
       rounds++;
-      settled = sinks.move(round()) < Settle.TOLERANCE_MM;
+      settled = sinks.move(round()) < TOLERANCE_MM;
     }
     return headIsWhereItShould();
   }
@@ -88,7 +91,7 @@ final class Settling {
       if (!(size < 1e3)) {
         return false;
       }
-      settled = size < Settle.TOLERANCE_MM;
+      settled = size < TOLERANCE_MM;
     }
     return settled && headIsWhereItShould();
   }

@@ -133,11 +133,10 @@ class PoseSolverTest {
                 85,
                 85,
                 85,
-                JointAngles.at(knee, hip, ankle),
-                JointAngles.ccw(ball.minus(heel), knee.minus(ankle)),
+                Turns.at(knee, hip, ankle),
+                Turns.ccw(ball.minus(heel), knee.minus(ankle)),
                 0),
-            new ArmSolver.Arm(
-                elbow, grip, grip, 180, 180, JointAngles.at(elbow, grip, shoulder), 0),
+            new ArmSolver.Arm(elbow, grip, grip, 180, 180, Turns.at(elbow, grip, shoulder), 0),
             0);
     assertThat(Math.toDegrees(a.recline())).isCloseTo(0, within(1e-12));
     assertThat(Math.toDegrees(a.trunkThigh())).isCloseTo(90, within(1e-9));

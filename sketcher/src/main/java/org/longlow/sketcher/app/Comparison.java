@@ -16,21 +16,10 @@ import org.longlow.constraints.study.Study;
  * @param figures how many findings have another figure at the same verdict
  */
 public record Comparison(
-    List<Change> said, List<Change> came, List<Verdicts> verdicts, int figures) {
+    List<Difference> said, List<Difference> came, List<Verdicts> verdicts, int figures) {
 
   /** Figures that differ by less, as a share, read the same. */
   private static final double SAME_FIGURE = 1e-4;
-
-  /**
-   * One change.
-   *
-   * @param kind what sort of thing, such as {@code part}
-   * @param name its name
-   * @param what which field or figure of it; empty for all of it
-   * @param before what it was, or {@code -}
-   * @param after what it is, or {@code -}
-   */
-  public record Change(String kind, String name, String what, String before, String after) {}
 
   /** A finding that changed; a side that has none is null. */
   public record Verdicts(String id, Finding before, Finding after) {

@@ -13,7 +13,6 @@ import org.longlow.constraints.formula.FormulaException;
 import org.longlow.constraints.json.LayoutFields;
 import org.longlow.constraints.json.LayoutFields.Field;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.sketcher.app.Comparison.Change;
 
 /** What two layout files say otherwise; the same quantity written in another way is the same. */
 final class SaidChanges {
@@ -42,14 +41,14 @@ final class SaidChanges {
 
   private SaidChanges() {}
 
-  static List<Change> of(Layout before, Layout after) {
+  static List<Difference> of(Layout before, Layout after) {
     Map<Field, String> was = LayoutFields.of(before);
     Map<Field, String> now = LayoutFields.of(after);
     Map<String, Set<String>> namesWere = names(was);
     Map<String, Set<String>> namesAre = names(now);
     Set<Field> all = new LinkedHashSet<>(was.keySet());
     all.addAll(now.keySet());
-    List<Change> changes = new ArrayList<>();
+    List<Difference> changes = new ArrayList<>();
     Set<Field> told = new LinkedHashSet<>();
     for (Field field : all) {
       boolean there = has(namesWere, field);
@@ -59,7 +58,7 @@ final class SaidChanges {
       } else if (told.add(new Field(field.group(), field.name(), ""))) {
         // the first field says what it is: its kind, or its value where it has only one
         changes.add(
-            new Change(
+            new Difference(
                 KINDS.get(field.group()),
                 field.name(),
                 here ? "added" : "removed",
@@ -85,14 +84,14 @@ final class SaidChanges {
     return names.getOrDefault(field.group(), Set.of()).contains(field.name());
   }
 
-  private static Optional<Change> field(Field field, String was, String now) {
+  private static Optional<Difference> field(Field field, String was, String now) {
     boolean drawn = field.group().equals("pins") && field.field().equals("at");
     if (same(was, now, drawn ? DRAWN_MM : 0)) {
       return Optional.empty();
     }
     String what = drawn ? "drawn at" : field.field();
     return Optional.of(
-        new Change(
+        new Difference(
             KINDS.get(field.group()),
             field.name(),
             what,
@@ -101,13 +100,13 @@ final class SaidChanges {
   }
 
   /** The first of the crew rides first, the first pan is the rider's: the order means something. */
-  private static Optional<Change> order(String group, Set<String> were, Set<String> are) {
+  private static Optional<Difference> order(String group, Set<String> were, Set<String> are) {
     List<String> before = were.stream().filter(are::contains).toList();
     List<String> after = are.stream().filter(were::contains).toList();
     return before.equals(after) || group.isEmpty() || group.equals("demands")
         ? Optional.empty()
         : Optional.of(
-            new Change(
+            new Difference(
                 KINDS.get(group),
                 "all " + group,
                 "order",

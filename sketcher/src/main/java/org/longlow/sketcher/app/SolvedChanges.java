@@ -23,7 +23,6 @@ import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.PointMm;
-import org.longlow.sketcher.app.Comparison.Change;
 
 /** What comes out otherwise once two layouts are solved: all but the findings. */
 final class SolvedChanges {
@@ -36,14 +35,14 @@ final class SolvedChanges {
 
   private final Study before;
   private final Study after;
-  private final List<Change> changes = new ArrayList<>();
+  private final List<Difference> changes = new ArrayList<>();
 
   SolvedChanges(Study before, Study after) {
     this.before = before;
     this.after = after;
   }
 
-  List<Change> all() {
+  List<Difference> all() {
     quantities();
     pins();
     parts();
@@ -119,7 +118,7 @@ final class SolvedChanges {
     double x = from.fromInternal(before.placed().places().value(was));
     double y = to.fromInternal(after.placed().places().value(now));
     if (from != to || !same(x, y, Math.min(SAME, 1e-3 * Math.max(Math.abs(x), Math.abs(y))))) {
-      changes.add(new Change(kind, name, what, shown(x, from), shown(y, to)));
+      changes.add(new Difference(kind, name, what, shown(x, from), shown(y, to)));
     }
   }
 
@@ -142,7 +141,7 @@ final class SolvedChanges {
               PointMm to = now.pins().get(name);
               if (to != null && from.distance(to) >= SAME) {
                 changes.add(
-                    new Change(
+                    new Difference(
                         "pin",
                         name,
                         format("moved %.1f mm", from.distance(to)),
@@ -169,7 +168,7 @@ final class SolvedChanges {
               figure("part", name, "reach left", "mm", was.leftMm(), now.leftMm(), SAME);
               figure("part", name, "reach right", "mm", was.rightMm(), now.rightMm(), SAME);
               if (apart(was.outline(), now.outline())) {
-                changes.add(new Change("part", name, "moves or changes", box(was), box(now)));
+                changes.add(new Difference("part", name, "moves or changes", box(was), box(now)));
               }
             });
   }
@@ -203,7 +202,7 @@ final class SolvedChanges {
               && now.get().posture().isPresent()
               && was.posture().get().hip().distance(now.get().posture().get().hip()) < SAME;
       if (!still && !from.equals(to)) {
-        changes.add(new Change("person", was.person() + seat, "H-point", from, to));
+        changes.add(new Difference("person", was.person() + seat, "H-point", from, to));
       }
     }
   }
@@ -247,7 +246,7 @@ final class SolvedChanges {
       String kind, String name, String what, String unit, double was, double now, double same) {
     if (!same(was, now, same)) {
       String digits = (unit.equals("N") ? "%.0f " : "%.1f ") + unit;
-      changes.add(new Change(kind, name, what, format(digits, was), format(digits, now)));
+      changes.add(new Difference(kind, name, what, format(digits, was), format(digits, now)));
     }
   }
 

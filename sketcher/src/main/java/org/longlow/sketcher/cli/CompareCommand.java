@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.longlow.constraints.study.Study;
 import org.longlow.sketcher.app.Comparison;
+import org.longlow.sketcher.app.Difference;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
@@ -48,7 +49,7 @@ final class CompareCommand implements Callable<Integer> {
     return ExitCodes.of(b);
   }
 
-  private static void table(String what, List<Comparison.Change> changes, PrintWriter out) {
+  private static void table(String what, List<Difference> changes, PrintWriter out) {
     if (changes.isEmpty()) {
       return;
     }

@@ -44,9 +44,6 @@ public final class Longlow implements Runnable {
   /** The version of the program. */
   public static final String VERSION = "0.1.0";
 
-  /** Returned by the command that opens the window: the program goes on. */
-  public static final int STAY_OPEN = -1;
-
   @Spec private CommandSpec spec;
 
   @Option(
@@ -60,7 +57,7 @@ public final class Longlow implements Runnable {
     throw new CommandLine.ParameterException(spec.commandLine(), "say what to do");
   }
 
-  /** Runs a command line and returns its exit code, or {@link #STAY_OPEN}. */
+  /** Runs a command line and returns its exit code, or {@link ExitCodes#STAY_OPEN}. */
   public static int run(PrintWriter out, PrintWriter err, String... args) {
     // figures read the same whatever the user's locale
     Locale.setDefault(Locale.Category.FORMAT, Locale.ROOT);

@@ -32,6 +32,6 @@ final class OpenCommand implements Callable<Integer> {
       }
       throw e;
     }
-    return Longlow.STAY_OPEN;
+    return ExitCodes.STAY_OPEN;
   }
 }

@@ -43,8 +43,8 @@ final class BenchField extends VBox {
     HBox.setHgrow(field, Priority.ALWAYS);
     HBox.setHgrow(name, Priority.ALWAYS);
     worth.setMinWidth(USE_PREF_SIZE);
-    HBox head = BenchPane.line(name, worth);
-    HBox line = BenchPane.line();
+    HBox head = Bits.line(name, worth);
+    HBox line = Bits.line();
     boolean typed = !(target instanceof Target.OfTie) || !row.text().isEmpty();
     if (typed) {
       line.getChildren().add(field);

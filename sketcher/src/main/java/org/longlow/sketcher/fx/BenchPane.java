@@ -7,7 +7,6 @@ import java.util.Map;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.longlow.constraints.layout.Layout;
@@ -160,12 +159,5 @@ final class BenchPane extends VBox {
   /** Puts the keyboard into the first field. */
   void focusFirst() {
     fields.values().stream().findFirst().ifPresent(BenchField::focusField);
-  }
-
-  static HBox line(javafx.scene.Node... nodes) {
-    HBox box = new HBox(6, nodes);
-    box.setFillHeight(false);
-    box.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
-    return box;
   }
 }

@@ -69,4 +69,12 @@ final class Bits {
     sign.getStyleClass().addAll("sign", "sign-" + verdict.word());
     return sign;
   }
+
+  /** Returns things side by side, in the middle of their line. */
+  static HBox line(javafx.scene.Node... nodes) {
+    HBox box = new HBox(6, nodes);
+    box.setFillHeight(false);
+    box.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
+    return box;
+  }
 }

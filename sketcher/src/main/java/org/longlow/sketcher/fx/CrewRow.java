@@ -53,8 +53,7 @@ final class CrewRow extends HBox {
     massWords.setMinWidth(112);
     sliderWidth(stature);
     sliderWidth(mass);
-    VBox sliders =
-        new VBox(2, BenchPane.line(statureWords, stature), BenchPane.line(massWords, mass));
+    VBox sliders = new VBox(2, Bits.line(statureWords, stature), Bits.line(massWords, mass));
     sliders.setAlignment(Pos.CENTER_LEFT);
     sliders.setMinWidth(Region.USE_PREF_SIZE);
     getChildren().addAll(people, sliders);

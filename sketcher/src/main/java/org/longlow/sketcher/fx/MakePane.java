@@ -65,11 +65,11 @@ final class MakePane extends VBox {
     cancel = Bits.words("make-cancel", "Stop", "stop making", job::cancel);
     getChildren()
         .addAll(
-            BenchPane.line(Bits.label("on", "bench-label"), paper),
-            BenchPane.line(Bits.label("into", "bench-label"), folder),
+            Bits.line(Bits.label("on", "bench-label"), paper),
+            Bits.line(Bits.label("into", "bench-label"), folder),
             bar,
             words,
-            BenchPane.line(
+            Bits.line(
                 start,
                 cancel,
                 Bits.gap(),

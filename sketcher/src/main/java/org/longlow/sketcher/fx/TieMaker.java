@@ -60,8 +60,8 @@ final class TieMaker extends VBox {
     getChildren()
         .addAll(
             Bits.label("tie it to another pin", "bench-heading"),
-            BenchPane.line(kind, other),
-            BenchPane.line(value, Bits.words("tie", "tie", "add this tie", this::tie)),
+            Bits.line(kind, other),
+            Bits.line(value, Bits.words("tie", "tie", "add this tie", this::tie)),
             trouble);
   }
 

@@ -91,8 +91,8 @@ final class Window extends StackPane {
     VBox views =
         new VBox(
             6,
-            BenchPane.line(dimensions, inches, night),
-            BenchPane.line(
+            Bits.line(dimensions, inches, night),
+            Bits.line(
                 scale, Bits.words("fit", "Fit", "fit the machine into the drawing", board::fit)));
     views.setAlignment(Pos.CENTER_LEFT);
     views.setMinWidth(USE_PREF_SIZE);

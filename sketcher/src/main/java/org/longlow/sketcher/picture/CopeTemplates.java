@@ -163,9 +163,9 @@ final class CopeTemplates {
             + " mm from the axis of "
             + main.name()
             + ", measured along the tube");
-    lines.addAll(Templates.cutLines());
+    lines.addAll(TemplateWords.cutLines());
     return sheet.with(
-        Templates.fileName(branch.name()) + "-cope-" + Templates.fileName(pin),
+        TemplateWords.fileName(branch.name()) + "-cope-" + TemplateWords.fileName(pin),
         branch.name(),
         lines,
         List.of());

@@ -64,8 +64,8 @@ final class CushionTemplates {
     }
     lines.add("board " + figure(places.value(cushion.board())) + " mm, its face through the pins");
     lines.add("line is the foam surface free, nobody on it");
-    lines.add(Templates.massLine(shape));
-    lines.addAll(Templates.cutLines());
+    lines.add(TemplateWords.massLine(shape));
+    lines.addAll(TemplateWords.cutLines());
     return named("side", sheet, lines);
   }
 
@@ -82,7 +82,7 @@ final class CushionTemplates {
             + " mm; in plan as the board, 5 to 10 mm larger all round so that the cover pulls it"
             + " in");
     lines.add("glue firm to soft from the board up; bevel lower edges");
-    lines.addAll(Templates.cutLines());
+    lines.addAll(TemplateWords.cutLines());
     return named("layer-" + (i + 1), sheet, lines);
   }
 
@@ -126,7 +126,7 @@ final class CushionTemplates {
         bracket(sheet, other, across, lines);
       }
     }
-    lines.addAll(Templates.cutLines());
+    lines.addAll(TemplateWords.cutLines());
     return named("board" + suffix, sheet, lines);
   }
 
@@ -195,7 +195,7 @@ final class CushionTemplates {
 
   private NamedDrawing named(String what, TemplateSheet sheet, List<String> lines) {
     return sheet.with(
-        Templates.fileName(cushion.name()) + "-" + what, cushion.name(), lines, List.of());
+        TemplateWords.fileName(cushion.name()) + "-" + what, cushion.name(), lines, List.of());
   }
 
   private static String figure(double value) {

@@ -130,9 +130,9 @@ public final class Templates {
       lines.add(makeLine(shape));
       lines.add("line is the net outline, nothing added");
     }
-    lines.add(massLine(shape));
-    lines.addAll(cutLines());
-    return sheet.with(fileName(part.name()), part.name(), lines, List.of());
+    lines.add(TemplateWords.massLine(shape));
+    lines.addAll(TemplateWords.cutLines());
+    return sheet.with(TemplateWords.fileName(part.name()), part.name(), lines, List.of());
   }
 
   /** A wall to a hundredth: 1.65 mm is another tube than 1.7 mm. */
@@ -188,8 +188,8 @@ public final class Templates {
               + Dimensions.figure(places.value(tube.bendRadius()))
               + " mm does not fit here: move the pins apart or take a smaller one");
     }
-    lines.add(massLine(shape));
-    return sheet.with(fileName(tube.name()), tube.name(), lines, rows);
+    lines.add(TemplateWords.massLine(shape));
+    return sheet.with(TemplateWords.fileName(tube.name()), tube.name(), lines, rows);
   }
 
   /** Marks where a bend starts or ends by a line across the tube. */
@@ -246,19 +246,6 @@ public final class Templates {
     return lines;
   }
 
-  static String massLine(PartShape shape) {
-    return shape.massKg() > 0
-        ? String.format(Locale.ROOT, "mass %.2f kg all together", shape.massKg())
-        : "mass not known";
-  }
-
-  /** Returns what every template says about its line. */
-  static List<String> cutLines() {
-    return List.of(
-        "LINE STAYS: cut outside it, work down to it",
-        "saw kerf 0.8 to 1.5 mm (from memory) belongs to the waste; test your own");
-  }
-
   private static void datum(TemplateSheet sheet, PartShape shape) {
     Envelope box = shape.outline().getEnvelopeInternal();
     double middle = (box.getMinY() + box.getMaxY()) / 2;
@@ -278,13 +265,6 @@ public final class Templates {
         sheet.drill(pin, p);
       }
     }
-  }
-
-  /** Returns a name that is safe in every file system. */
-  static String fileName(String name) {
-    String safe =
-        name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-+|-+$", "");
-    return safe.isEmpty() ? "part" : safe;
   }
 
   private static List<NamedDrawing> unique(List<NamedDrawing> all) {

@@ -33,7 +33,6 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Pin;
 import org.longlow.constraints.study.Study;
 import org.longlow.demo.Demos;
-import org.longlow.sketcher.app.Comparison.Change;
 import org.longlow.sketcher.picture.Plover;
 
 /** Every single edit of a layout is listed, by name; what is only rounding is not. */
@@ -106,7 +105,7 @@ class ComparisonTest {
           if (after.isEmpty() || after.get().equals(before)) {
             continue;
           }
-          List<Change> changes = SaidChanges.of(before, after.get());
+          List<Difference> changes = SaidChanges.of(before, after.get());
           assertThat(changes).as("%s to %s", path, to).isNotEmpty();
           assertThat(changes).as("%s to %s", path, to).anyMatch(c -> names(c, path));
           listed++;
@@ -140,7 +139,7 @@ class ComparisonTest {
     json.get(group).fieldNames().forEachRemaining(n -> names.add(TextNode.valueOf(n)));
   }
 
-  private static boolean names(Change change, List<String> path) {
+  private static boolean names(Difference change, List<String> path) {
     boolean inGroup = GROUPS.contains(path.get(0));
     if (!change.name().equals(path.get(inGroup ? 1 : 0))) {
       return false;
@@ -287,7 +286,7 @@ class ComparisonTest {
     turned.set("Bram", crew.get("Bram"));
     turned.set("Runa", crew.get("Runa"));
     assertThat(SaidChanges.of(read(json).orElseThrow(), read(copy).orElseThrow()))
-        .containsExactly(new Change("person", "all crew", "order", "Runa, Bram", "Bram, Runa"));
+        .containsExactly(new Difference("person", "all crew", "order", "Runa, Bram", "Bram, Runa"));
   }
 
   @Test
@@ -326,7 +325,7 @@ class ComparisonTest {
             "wheelbase", before.measures().get("wheelbase").withIs(Formula.parse("1900 mm")));
     Comparison c = Comparison.of(Study.of(before), Study.of(after));
     assertThat(c.said())
-        .containsExactly(new Change("measure", "wheelbase", "is", "1850 mm", "1900 mm"));
+        .containsExactly(new Difference("measure", "wheelbase", "is", "1850 mm", "1900 mm"));
     Set<String> kinds = new TreeSet<>();
     c.came().forEach(change -> kinds.add(change.kind()));
     assertThat(kinds).contains("pin", "part", "load");
@@ -355,8 +354,8 @@ class ComparisonTest {
     Comparison c = Comparison.of(Study.of(before), Study.of(after));
     double was = Double.parseDouble(json.at("/parts/engine/mass").asText().replace(" kg", ""));
     String by = String.format(Locale.ROOT, "%.1f kg", was);
-    assertThat(c.came()).contains(new Change("part", "engine", "mass", by, "70.0 kg"));
-    Change total =
+    assertThat(c.came()).contains(new Difference("part", "engine", "mass", by, "70.0 kg"));
+    Difference total =
         c.came().stream()
             .filter(x -> x.name().equals("unladen") && x.what().equals("mass"))
             .findFirst()

@@ -125,8 +125,8 @@ class TemplatesTest {
   void fileNamesAreSafeAndUnique() {
     assertThat(all.stream().map(NamedDrawing::fileName)).doesNotHaveDuplicates();
     assertThat(all).allMatch(d -> d.fileName().matches("[a-z0-9]+(-[a-z0-9]+)*"));
-    assertThat(Templates.fileName("../../Größe <b>")).isEqualTo("gr-e-b");
-    assertThat(Templates.fileName("тяга")).isEqualTo("part");
+    assertThat(TemplateWords.fileName("../../Größe <b>")).isEqualTo("gr-e-b");
+    assertThat(TemplateWords.fileName("тяга")).isEqualTo("part");
   }
 
   @Test

@@ -27,6 +27,9 @@ import org.longlow.svg.page.Page;
  */
 final class PdfPainter {
 
+  /** Points in a millimetre. */
+  static final double POINTS_PER_MM = 72 / 25.4;
+
   private static final int ROUND_JOIN = 1;
 
   private final PDPageContentStream content;
@@ -152,6 +155,6 @@ final class PdfPainter {
   }
 
   private static float points(double mm) {
-    return (float) (mm * PdfWriter.POINTS_PER_MM);
+    return (float) (mm * POINTS_PER_MM);
   }
 }

@@ -27,9 +27,6 @@ import org.longlow.svg.page.Page;
  */
 public final class PdfWriter {
 
-  /** Points in a millimetre. */
-  static final double POINTS_PER_MM = 72 / 25.4;
-
   /** Start value for the document id, in place of the clock. */
   private static final long ID_SEED = 0x4c6f6e676c6f77L;
 
@@ -58,8 +55,8 @@ public final class PdfWriter {
         PDPage sheet =
             new PDPage(
                 new PDRectangle(
-                    (float) (page.paper().widthMm() * POINTS_PER_MM),
-                    (float) (page.paper().heightMm() * POINTS_PER_MM)));
+                    (float) (page.paper().widthMm() * PdfPainter.POINTS_PER_MM),
+                    (float) (page.paper().heightMm() * PdfPainter.POINTS_PER_MM)));
         document.addPage(sheet);
         try (PDPageContentStream content =
             new PDPageContentStream(document, sheet, AppendMode.OVERWRITE, true)) {
