@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
-import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.picture.PictureOptions;
@@ -20,7 +19,7 @@ import org.longlow.sketcher.picture.PictureOptions;
  * goes to one worker on immutable values, the latest question wins while a pin is dragged, and
  * answers come back through the owner. Watchers are told after every change.
  */
-public final class Desk implements AutoCloseable {
+public final class Desk extends Surface implements AutoCloseable {
 
   private final Errands errands;
   private final Keeper keeper;
@@ -47,23 +46,6 @@ public final class Desk implements AutoCloseable {
     files = new FileWork(this, keeper);
   }
 
-  /** Why the last typed edit was refused. */
-  public record Trouble(Target target, String text, Trial.Refused refused) {}
-
-  /** A file that could not be opened. */
-  public record Refusal(Path path, List<Fault> faults) {}
-
-  /**
-   * What to say before unsaved work is left.
-   *
-   * @param unsaved whether there is something to save; if not, only found work waits
-   * @param kept whether the work is safe
-   */
-  public record Parting(boolean unsaved, boolean kept, String words) {}
-
-  /** A drag under way, as it was at the last answer. */
-  public record DragNow(String pin, PointMm begin, List<String> words, List<String> stops) {}
-
   // --- what is there ---
 
   /** Tells {@code watcher} after every change, on the owner's thread. */
@@ -71,19 +53,23 @@ public final class Desk implements AutoCloseable {
     watchers.add(watcher);
   }
 
+  @Override
   public Optional<Session> session() {
     return Optional.ofNullable(session);
   }
 
   /** Returns whether that very session is on the board. */
+  @Override
   boolean isAt(Session that) {
     return session == that;
   }
 
+  @Override
   public Optional<Shown> shown() {
     return Optional.ofNullable(shown);
   }
 
+  @Override
   public PictureOptions options() {
     return options;
   }
@@ -120,6 +106,7 @@ public final class Desk implements AutoCloseable {
     return drags.drag();
   }
 
+  @Override
   public List<Notice> notices() {
     return notices.all();
   }
@@ -129,6 +116,7 @@ public final class Desk implements AutoCloseable {
   }
 
   /** Returns whether every question asked so far is answered. */
+  @Override
   public boolean isIdle() {
     return errands.isIdle();
   }
@@ -185,6 +173,7 @@ public final class Desk implements AutoCloseable {
   }
 
   /** Puts another session on the board. */
+  @Override
   void begin(Session next) {
     files.leave();
     session = next;
@@ -252,6 +241,7 @@ public final class Desk implements AutoCloseable {
   }
 
   /** The layout was changed: keep a copy and show it. */
+  @Override
   void changed() {
     notices.dropSaid();
     files.changed();
@@ -326,17 +316,20 @@ public final class Desk implements AutoCloseable {
   // --- notices ---
 
   /** Shows a notice; a later one of the same topic takes its place. */
+  @Override
   public void say(Notice.Mood mood, String topic, String text) {
     tell(new Notice(topic, mood, text, List.of()));
   }
 
   /** Shows a notice with answers. */
+  @Override
   public void tell(Notice notice) {
     notices.put(notice);
     tell();
   }
 
   /** Takes a notice away. */
+  @Override
   public void dropNotice(String topic) {
     notices.drop(topic);
     tell();
@@ -352,6 +345,7 @@ public final class Desk implements AutoCloseable {
   // --- the worker ---
 
   /** Has what is there worked out and shown, and tells the watchers that it is asked. */
+  @Override
   void ask() {
     if (session != null) {
       askNow();
@@ -396,6 +390,7 @@ public final class Desk implements AutoCloseable {
     drags.nudgeOn();
   }
 
+  @Override
   void queue(Supplier<Runnable> job) {
     errands.queue(
         () -> {
@@ -418,6 +413,7 @@ public final class Desk implements AutoCloseable {
   }
 
   /** Tells the watchers that something has changed. */
+  @Override
   void tell() {
     watchers.forEach(Runnable::run);
   }

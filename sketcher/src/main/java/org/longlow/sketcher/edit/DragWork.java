@@ -14,19 +14,19 @@ final class DragWork {
 
   private static final String PIN = "pin:";
 
-  private final Desk desk;
+  private final Surface desk;
   private final Studio studio;
   private final EditWork edits;
 
   private String hovered = "";
   private PinFreedom freedom;
-  private Desk.DragNow drag;
+  private DragNow drag;
   private Studio.Dragging dragging;
   private PointMm target;
   private boolean settling;
   private PointMm nudges;
 
-  DragWork(Desk desk, Studio studio, EditWork edits) {
+  DragWork(Surface desk, Studio studio, EditWork edits) {
     this.desk = desk;
     this.studio = studio;
     this.edits = edits;
@@ -40,9 +40,9 @@ final class DragWork {
     }
 
     /** Returns what the pull did to a layout. */
-    Desk.DragNow words(Layout layout, Study study) {
+    DragNow words(Layout layout, Study study) {
       PinDrag d = held.drag();
-      return new Desk.DragNow(
+      return new DragNow(
           d.pin(), d.begin(), PinDrag.words(layout, d.pin(), d.begin(), study), d.stops());
     }
   }
@@ -51,7 +51,7 @@ final class DragWork {
     return Optional.ofNullable(freedom);
   }
 
-  Optional<Desk.DragNow> drag() {
+  Optional<DragNow> drag() {
     return Optional.ofNullable(drag);
   }
 
@@ -110,7 +110,7 @@ final class DragWork {
     }
     dragging = begun.get();
     edits.clearTrouble();
-    drag = new Desk.DragNow(pin, dragging.drag().begin(), List.of(), List.of());
+    drag = new DragNow(pin, dragging.drag().begin(), List.of(), List.of());
     desk.tell();
     return true;
   }
@@ -204,7 +204,7 @@ final class DragWork {
    * @param now what the pull did, if there was one
    * @param other whether it is another study than the one before
    */
-  void arrived(Optional<Desk.DragNow> now, boolean other) {
+  void arrived(Optional<DragNow> now, boolean other) {
     if (drag != null) {
       drag = now.orElse(drag);
     }

@@ -12,13 +12,13 @@ import org.longlow.constraints.layout.Layout;
  */
 final class EditWork {
 
-  private final Desk desk;
+  private final Surface desk;
   private final Studio studio;
 
   private Layout preview;
-  private Desk.Trouble trouble;
+  private Trouble trouble;
 
-  EditWork(Desk desk, Studio studio) {
+  EditWork(Surface desk, Studio studio) {
     this.desk = desk;
     this.studio = studio;
   }
@@ -28,7 +28,7 @@ final class EditWork {
     return Optional.ofNullable(preview);
   }
 
-  Optional<Desk.Trouble> trouble() {
+  Optional<Trouble> trouble() {
     return Optional.ofNullable(trouble);
   }
 
@@ -72,7 +72,7 @@ final class EditWork {
       mine.apply(Edit.to(edit.name(), a.layout()));
       desk.changed();
     } else {
-      trouble = new Desk.Trouble(target, text, (Trial.Refused) trial);
+      trouble = new Trouble(target, text, (Trial.Refused) trial);
       preview = null;
       desk.ask();
     }
@@ -81,7 +81,7 @@ final class EditWork {
   void type(Target target, String text) {
     Optional<String> fault = Formula.fault(text.strip());
     if (fault.isPresent()) {
-      trouble = new Desk.Trouble(target, text, new Trial.Refused("It " + fault.get(), List.of()));
+      trouble = new Trouble(target, text, new Trial.Refused("It " + fault.get(), List.of()));
       desk.tell();
       return;
     }

@@ -28,22 +28,22 @@ final class FileWork {
           + " it.";
   private static final String GONE = "is no longer there.";
 
-  private final Desk desk;
+  private final Surface desk;
   private final Keeper keeper;
   private final FoundWork found;
 
   private Path reading;
-  private Desk.Refusal refusal;
+  private Refusal refusal;
   private FileClaim claim = FileClaim.NONE;
 
-  FileWork(Desk desk, Keeper keeper) {
+  FileWork(Surface desk, Keeper keeper) {
     this.desk = desk;
     this.keeper = keeper;
     this.found = new FoundWork(desk, keeper);
   }
 
   /** Returns the file that could not be opened, if that was the last thing tried. */
-  Optional<Desk.Refusal> refusal() {
+  Optional<Refusal> refusal() {
     return Optional.ofNullable(refusal);
   }
 
@@ -97,7 +97,7 @@ final class FileWork {
       claim(o.file().path());
     } else {
       LayoutFile.Opening.Refused r = (LayoutFile.Opening.Refused) opening;
-      refusal = new Desk.Refusal(r.path(), r.faults());
+      refusal = new Refusal(r.path(), r.faults());
     }
   }
 
@@ -268,7 +268,7 @@ final class FileWork {
    *
    * @param doing what is about to happen, such as {@code close}
    */
-  Optional<Desk.Parting> parting(String doing) {
+  Optional<Parting> parting(String doing) {
     boolean unsaved = desk.session().isPresent() && session().isChanged();
     if (!unsaved && found.copies().isEmpty()) {
       return Optional.empty();
@@ -286,7 +286,7 @@ final class FileWork {
               + found.places()
               + " and is offered the next time.");
     }
-    return Optional.of(new Desk.Parting(unsaved, safe, String.join(" ", words)));
+    return Optional.of(new Parting(unsaved, safe, String.join(" ", words)));
   }
 
   private static String unsavedWords(String doing, Keeper.Kept kept) {

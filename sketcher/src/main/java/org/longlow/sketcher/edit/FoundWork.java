@@ -22,11 +22,11 @@ final class FoundWork {
   private static final DateTimeFormatter WHEN =
       DateTimeFormatter.ofPattern("d MMM, HH:mm", Locale.ROOT).withZone(ZoneId.systemDefault());
 
-  private final Desk desk;
+  private final Surface desk;
   private final Keeper keeper;
   private final List<Autosave.Found> waiting = new ArrayList<>();
 
-  FoundWork(Desk desk, Keeper keeper) {
+  FoundWork(Surface desk, Keeper keeper) {
     this.desk = desk;
     this.keeper = keeper;
   }

@@ -22,7 +22,7 @@ record Question(
     Optional<DragWork.Pull> pull) {
 
   /** What there is to show, and what the pull did, if there was one. */
-  record Answer(Shown shown, Optional<Desk.DragNow> dragged) {}
+  record Answer(Shown shown, Optional<DragNow> dragged) {}
 
   /** Answers the question, on the worker's thread. */
   Answer answered(Studio studio) {

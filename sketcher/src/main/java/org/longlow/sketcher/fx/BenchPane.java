@@ -16,6 +16,7 @@ import org.longlow.sketcher.edit.Desk;
 import org.longlow.sketcher.edit.Edits;
 import org.longlow.sketcher.edit.Shown;
 import org.longlow.sketcher.edit.Target;
+import org.longlow.sketcher.edit.Trouble;
 
 /** The strip at the left: what is picked, with every quantity open to be typed over. */
 final class BenchPane extends VBox {
@@ -119,7 +120,7 @@ final class BenchPane extends VBox {
             && !tieMaker.isAbout(desk.trouble().get().target());
     show(elsewhere, other);
     if (other) {
-      Desk.Trouble t = desk.trouble().get();
+      Trouble t = desk.trouble().get();
       elsewhere.setText(t.target().name() + ": " + t.refused().words());
     }
     bench.groups().forEach(g -> g.rows().forEach(r -> fields.get(r.target()).show(r)));

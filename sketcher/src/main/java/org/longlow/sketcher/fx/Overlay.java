@@ -14,6 +14,7 @@ import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Pin;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.edit.Desk;
+import org.longlow.sketcher.edit.DragNow;
 import org.longlow.sketcher.edit.PinFreedom;
 import org.longlow.sketcher.edit.Shown;
 import org.longlow.svg.drawing.Tone;
@@ -55,7 +56,7 @@ final class Overlay {
     gc.clearRect(0, 0, wide, high);
     gc.setLineDashes((double[]) null);
     String chosen = now.options().chosen();
-    String held = desk.drag().map(Desk.DragNow::pin).orElse("");
+    String held = desk.drag().map(DragNow::pin).orElse("");
     for (Map.Entry<String, Pin> e : now.layout().pins().entrySet()) {
       pin(e.getKey(), e.getValue(), chosen.equals("pin:" + e.getKey()), e.getKey().equals(held));
     }

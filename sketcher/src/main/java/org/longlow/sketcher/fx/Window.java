@@ -21,6 +21,7 @@ import javafx.scene.layout.VBox;
 import org.longlow.sketcher.edit.Desk;
 import org.longlow.sketcher.edit.Maker;
 import org.longlow.sketcher.edit.Notice;
+import org.longlow.sketcher.edit.Parting;
 import org.longlow.svg.drawing.Dimensions;
 
 /** What is in the window: start page or bench, card, findings and crew. */
@@ -249,7 +250,7 @@ final class Window extends StackPane {
   }
 
   private boolean mayPart(String doing, String button, Runnable part) {
-    Optional<Desk.Parting> parting = desk.parting(doing);
+    Optional<Parting> parting = desk.parting(doing);
     boolean said = desk.notices().stream().anyMatch(n -> n.topic().equals(doing));
     if (parting.isEmpty() || said && parting.get().kept()) {
       return true;

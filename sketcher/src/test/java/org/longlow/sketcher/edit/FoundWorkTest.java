@@ -84,7 +84,7 @@ class FoundWorkTest {
 
   @Test
   void partingNamesWhatIsNewerAndWhatWaits() throws Exception {
-    Desk.Parting nothingNew = hands.desk().parting("leave").get();
+    Parting nothingNew = hands.desk().parting("leave").get();
     assertThat(nothingNew.unsaved()).isFalse();
     assertThat(nothingNew.kept()).isTrue();
     assertThat(nothingNew.words()).contains("stays as " + hands.desk().found().get(0));

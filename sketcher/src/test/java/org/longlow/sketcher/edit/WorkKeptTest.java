@@ -106,7 +106,7 @@ class WorkKeptTest {
     Files.writeString(shop, "in the way");
     change("1700 mm");
     Layout work = desk.session().get().layout();
-    Desk.Parting parting = desk.parting("close").get();
+    Parting parting = desk.parting("close").get();
     assertThat(parting.kept()).isTrue();
     assertThat(parting.words()).contains(folder.resolve("state").toString());
     until(() -> notice("autosave").isPresent());
@@ -128,7 +128,7 @@ class WorkKeptTest {
     desk.openCopy(Wren.layout(), Optional.empty());
     assertThat(desk.parting("leave")).isEmpty();
     change("1700 mm");
-    Desk.Parting parting = desk.parting("leave").get();
+    Parting parting = desk.parting("leave").get();
     assertThat(parting.kept()).isFalse();
     assertThat(parting.words()).contains("If you leave now it is lost");
     until(() -> notice("autosave").isPresent());
