@@ -1,5 +1,7 @@
 package org.longlow.constraints.check;
 
+import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -170,5 +172,13 @@ public record Finding(
 
   public Finding withVerdict(Verdict other) {
     return new Finding(kind, about, stance, other, figures, basis, text, where, opening);
+  }
+
+  /** Returns the groups with a caution that have findings here, in their order. */
+  public static List<FindingGroup> groupsWithCaution(Collection<Finding> findings) {
+    return Arrays.stream(FindingGroup.values())
+        .filter(g -> !g.caution().isEmpty())
+        .filter(g -> findings.stream().anyMatch(f -> f.group() == g))
+        .toList();
   }
 }

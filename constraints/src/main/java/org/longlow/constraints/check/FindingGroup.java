@@ -1,8 +1,5 @@
 package org.longlow.constraints.check;
 
-import java.util.Arrays;
-import java.util.Collection;
-import java.util.List;
 import org.longlow.rider.pose.ComfortBands;
 import org.longlow.rider.seat.FoamStack;
 
@@ -70,13 +67,5 @@ public enum FindingGroup {
   /** Returns what to be careful about with these figures, in plain words; may be empty. */
   public String caution() {
     return caution;
-  }
-
-  /** Returns the groups with a caution that have findings here, in their order. */
-  public static List<FindingGroup> of(Collection<Finding> findings) {
-    return Arrays.stream(values())
-        .filter(g -> !g.caution.isEmpty())
-        .filter(g -> findings.stream().anyMatch(f -> f.group() == g))
-        .toList();
   }
 }

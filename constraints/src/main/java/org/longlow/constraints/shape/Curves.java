@@ -66,7 +66,7 @@ public final class Curves {
               a,
               b,
               after < 0 ? null : vertices.get(after));
-      int pieces = span.pieces();
+      int pieces = span.pieces(FLATNESS_MM);
       for (int k = 1; k < pieces; k++) {
         points.add(span.at((double) k / pieces));
       }

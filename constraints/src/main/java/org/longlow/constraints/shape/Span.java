@@ -16,13 +16,12 @@ public record Span(PointMm before, PointMm from, PointMm to, PointMm after) {
   /** Shortest knot interval, mm: vertices in one place make no curve. */
   private static final double LEAST_MM = 1e-9;
 
-  /** Returns how many straight pieces keep within {@link Curves#FLATNESS_MM} of it. */
-  public int pieces() {
+  /** Returns how many straight pieces keep within {@code flatnessMm} of it. */
+  public int pieces(double flatnessMm) {
     double turn = turn(first(), from, to) + turn(from, to, last());
     double length = from.distance(to);
     // sagitta of a chord of an arc: length·turn/(8·n²) per piece
-    return (int)
-        Math.min(64, Math.max(2, Math.ceil(Math.sqrt(length * turn / (8 * Curves.FLATNESS_MM)))));
+    return (int) Math.min(64, Math.max(2, Math.ceil(Math.sqrt(length * turn / (8 * flatnessMm)))));
   }
 
   /**

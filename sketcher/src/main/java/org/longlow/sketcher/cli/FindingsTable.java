@@ -47,7 +47,7 @@ final class FindingsTable {
     }
     fromMemory(findings, out);
     out.println();
-    for (FindingGroup group : FindingGroup.of(findings)) {
+    for (FindingGroup group : Finding.groupsWithCaution(findings)) {
       out.println("caution, " + group.title() + ": " + group.caution());
     }
     out.println();

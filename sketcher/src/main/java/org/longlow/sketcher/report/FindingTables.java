@@ -28,7 +28,7 @@ final class FindingTables {
       (needsWork ? open : closed).add(f);
     }
     h.element("h2", "Findings");
-    for (FindingGroup group : FindingGroup.of(study.findings())) {
+    for (FindingGroup group : Finding.groupsWithCaution(study.findings())) {
       if (study.findings().stream().anyMatch(f -> f.text().contains(group.caution()))) {
         continue; // it is a finding of its own, in the tables below
       }
