@@ -288,7 +288,7 @@ final class Adjusting {
       Study study = Study.of(layout);
       List<Finding> fails =
           study.findings().stream()
-              .filter(f -> f.verdict() == Verdict.FAIL && Suiting.about(f, e.getKey()))
+              .filter(f -> f.verdict() == Verdict.FAIL && Concerns.person(f, e.getKey()))
               .filter(f -> f.who().filter(w -> seatsThatStay().contains(w.seat())).isEmpty())
               .toList();
       if (!fails.isEmpty()) {

@@ -75,7 +75,7 @@ final class Nearing {
     double most = 0;
     for (Search.Trial a : places.values()) {
       for (Search.Trial b : places.values()) {
-        most = Math.max(most, Suiting.farthest(a.at(), b.at()));
+        most = Math.max(most, farthest(a.at(), b.at()));
       }
     }
     return most;
@@ -140,7 +140,7 @@ final class Nearing {
         double[] target = from.at().clone();
         target[pin] += mm * Math.cos(turn);
         target[pin + 1] += mm * Math.sin(turn);
-        if (Suiting.farthest(target, others) >= Suiting.farthest(from.at(), others)) {
+        if (farthest(target, others) >= farthest(from.at(), others)) {
           continue;
         }
         Optional<Search.Trial> there =
@@ -148,8 +148,7 @@ final class Nearing {
                 .to(from.x(), target)
                 .map(search::measure)
                 .filter(t -> Adjusting.passes(t, excused))
-                .filter(
-                    t -> Suiting.farthest(t.at(), others) < Suiting.farthest(from.at(), others));
+                .filter(t -> farthest(t.at(), others) < farthest(from.at(), others));
         if (there.isPresent()) {
           return there;
         }
@@ -162,5 +161,14 @@ final class Nearing {
     Set<String> ids = new HashSet<>();
     place.readings().stream().filter(Reading::fails).forEach(r -> ids.add(r.id()));
     return ids;
+  }
+
+  /** Returns the longest way between pins of two places, mm. */
+  static double farthest(double[] a, double[] b) {
+    double most = 0;
+    for (int k = 0; k + 1 < a.length; k += 2) {
+      most = Math.max(most, Math.hypot(a[k] - b[k], a[k + 1] - b[k + 1]));
+    }
+    return most;
   }
 }

@@ -69,7 +69,7 @@ public record SuitReport(
     /** Returns what fails about a person, on whatever seat. */
     public List<Finding> stops(String person) {
       return study.findings().stream()
-          .filter(f -> f.verdict() == Verdict.FAIL && Suiting.about(f, person))
+          .filter(f -> f.verdict() == Verdict.FAIL && Concerns.person(f, person))
           .toList();
     }
   }

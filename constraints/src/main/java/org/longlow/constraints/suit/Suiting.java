@@ -2,7 +2,6 @@ package org.longlow.constraints.suit;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -13,16 +12,13 @@ import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.longlow.constraints.check.Finding;
-import org.longlow.constraints.check.FindingKind;
 import org.longlow.constraints.check.Verdict;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.place.LayoutProblem;
 import org.longlow.constraints.seat.SeatParts;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.solve.SolverLimit;
-import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.pose.Comfort;
 
@@ -33,11 +29,6 @@ public final class Suiting {
   private static final double SAME_MM = 20;
 
   private static final double RESTING_MM = 1e-4;
-
-  /** What is said of the machine once for everybody who rides it. */
-  private static final Set<FindingKind> TOLD_FOR_EACH =
-      EnumSet.of(
-          FindingKind.LOAD, FindingKind.LIFT, FindingKind.SAG, FindingKind.TRAIL, FindingKind.RAKE);
 
   private final LayoutProblem problem;
   private final Study before;
@@ -150,7 +141,7 @@ public final class Suiting {
         Comparator.comparingLong(Search.Trial::fails).thenComparingDouble(t -> merit(t, aim)));
     List<Search.Trial> kept = new ArrayList<>();
     for (Search.Trial trial : ranked) {
-      boolean seen = kept.stream().anyMatch(k -> farthest(k.at(), trial.at()) < SAME_MM);
+      boolean seen = kept.stream().anyMatch(k -> Nearing.farthest(k.at(), trial.at()) < SAME_MM);
       if (!seen && kept.size() < most) {
         kept.add(trial);
       }
@@ -196,14 +187,6 @@ public final class Suiting {
 
   private Layout layout() {
     return before.layout();
-  }
-
-  static double farthest(double[] a, double[] b) {
-    double most = 0;
-    for (int k = 0; k + 1 < a.length; k += 2) {
-      most = Math.max(most, Math.hypot(a[k] - b[k], a[k + 1] - b[k + 1]));
-    }
-    return most;
   }
 
   private SuitReport.Alternative alternative(Search.Trial trial) {
@@ -288,7 +271,7 @@ public final class Suiting {
     Map<String, Finding> old = byId(before);
     for (String person : layout().crew().keySet()) {
       study.findings().stream()
-          .filter(f -> about(f, person) && Tightness.known(f))
+          .filter(f -> Concerns.person(f, person) && Tightness.known(f))
           .filter(f -> f.who().filter(w -> others.contains(w.seat())).isEmpty())
           .filter(f -> f.verdict() == Verdict.FAIL || study == before || hangsOnMoves(f, old))
           .min(
@@ -323,14 +306,5 @@ public final class Suiting {
               }
             });
     return stay;
-  }
-
-  /** Whether a finding is about a person, or of what the machine carries under them alone. */
-  static boolean about(Finding f, String person) {
-    List<Occupant> people =
-        TOLD_FOR_EACH.contains(f.kind())
-            ? f.stance().map(Condition::aboard).orElse(List.of())
-            : f.who().map(List::of).orElse(List.of());
-    return people.size() == 1 && people.get(0).person().equals(person);
   }
 }

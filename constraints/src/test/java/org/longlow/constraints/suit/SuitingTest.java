@@ -326,8 +326,8 @@ class SuitingTest {
             Figures.NONE,
             List.of(),
             "");
-    assertThat(Suiting.about(pressed, "Tor")).isTrue();
-    assertThat(Suiting.about(pressed, "front")).isFalse();
+    assertThat(Concerns.person(pressed, "Tor")).isTrue();
+    assertThat(Concerns.person(pressed, "front")).isFalse();
     Finding reach =
         Finding.note(
             FindingKind.REACH,
@@ -335,8 +335,8 @@ class SuitingTest {
             Verdict.FAIL,
             Basis.model("made up"),
             "");
-    assertThat(Suiting.about(reach, "front")).isTrue();
-    assertThat(Suiting.about(reach, "hands")).isFalse();
+    assertThat(Concerns.person(reach, "front")).isTrue();
+    assertThat(Concerns.person(reach, "hands")).isFalse();
     Finding two =
         Finding.held(
             FindingKind.LOAD,
@@ -345,6 +345,6 @@ class SuitingTest {
             Figures.NONE,
             List.of(),
             "");
-    assertThat(Suiting.about(two, "front")).isFalse();
+    assertThat(Concerns.person(two, "front")).isFalse();
   }
 }
