@@ -3,6 +3,9 @@ package org.longlow.constraints.stand;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.machine.MassPoint;
 import org.longlow.constraints.machine.StaticSag;
@@ -26,22 +29,39 @@ public record Springs(List<MassPoint> sprung, List<MassPoint> atFront, List<Mass
   /** Returns the masses of parts as drawn and of who sits on them. */
   public static Springs of(Collection<PartShape> drawn, Rider rider) {
     Springs springs = new Springs(rider.masses(), new ArrayList<>(), new ArrayList<>());
-    drawn.forEach(springs::share);
+    Map<String, Part.End> axles =
+        drawn.stream()
+            .map(PartShape::part)
+            .filter(Part.Wheel.class::isInstance)
+            .map(Part.Wheel.class::cast)
+            .collect(Collectors.toMap(Part.Wheel::axle, Part.Wheel::end, (one, other) -> one));
+    drawn.forEach(shape -> springs.share(shape, axles));
     return springs;
   }
 
-  /** Puts a part's mass on the springs or on a wheel; carriers are shared half and half. */
-  private void share(PartShape shape) {
+  /**
+   * Puts a part's mass on the springs or on a wheel. What hangs on an axle alone, such as a motor
+   * or a brake in the hub, goes up and down with it; carriers are shared half and half.
+   */
+  private void share(PartShape shape, Map<String, Part.End> axles) {
     Part part = shape.part();
+    Optional<Part.End> hub = hub(part, axles);
     double unsprung =
         switch (part.traits().duty()) {
           case WHEEL -> 1;
           case CARRIER -> UNSPRUNG_SHARE;
-          case FRAME, DRIVE, STAND, LOAD -> 0;
+          case FRAME, DRIVE, STAND, LOAD -> hub.isPresent() ? 1 : 0;
         };
-    boolean front = part instanceof Part.AtEnd at && at.end() == Part.End.FRONT;
+    Optional<Part.End> end = part instanceof Part.AtEnd at ? Optional.of(at.end()) : hub;
     add(sprung, shape, 1 - unsprung);
-    add(front ? atFront : atRear, shape, unsprung);
+    add(end.equals(Optional.of(Part.End.FRONT)) ? atFront : atRear, shape, unsprung);
+  }
+
+  /** The wheel on whose axle alone a part hangs. */
+  private static Optional<Part.End> hub(Part part, Map<String, Part.End> axles) {
+    return part.pins().size() > 0 && axles.keySet().containsAll(part.pins())
+        ? Optional.of(axles.get(part.pins().iterator().next()))
+        : Optional.empty();
   }
 
   private static void add(List<MassPoint> into, PartShape shape, double share) {

@@ -17,15 +17,15 @@ class SpringsTest {
     return masses.stream().mapToDouble(MassPoint::massKg).sum();
   }
 
-  // front wheel 8.5 and half of 14 kg; rear wheel 8 and half of 6 kg
+  // front wheel 8.5 and half of 14 kg; rear wheel 8, half of 6 kg and 15 kg of motor in its hub
   @Test
   void aWheelCarriesItselfAndHalfOfWhatHoldsIt() {
     Study study = TestMachine.asFiled("runabout");
     Springs springs = Springs.of(study.shapes().values(), Rider.NOBODY);
     assertThat(kg(springs.atFront())).isCloseTo(8.5 + 7, within(1e-12));
-    assertThat(kg(springs.atRear())).isCloseTo(8 + 3, within(1e-12));
+    assertThat(kg(springs.atRear())).isCloseTo(8 + 3 + 15, within(1e-12));
     double all = study.shapes().values().stream().mapToDouble(s -> s.massKg()).sum();
-    assertThat(kg(springs.sprung())).isCloseTo(all - 15.5 - 11, within(1e-9));
+    assertThat(kg(springs.sprung())).isCloseTo(all - 15.5 - 26, within(1e-9));
     assertThat(springs.known()).isTrue();
     assertThat(MassPoint.total(springs.atFront()).at().x()).isGreaterThan(1300);
     assertThat(MassPoint.total(springs.atRear()).at().x()).isLessThan(200);
