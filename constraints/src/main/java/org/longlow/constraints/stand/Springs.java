@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.machine.MassPoint;
@@ -35,33 +34,36 @@ public record Springs(List<MassPoint> sprung, List<MassPoint> atFront, List<Mass
             .filter(Part.Wheel.class::isInstance)
             .map(Part.Wheel.class::cast)
             .collect(Collectors.toMap(Part.Wheel::axle, Part.Wheel::end, (one, other) -> one));
-    drawn.forEach(shape -> springs.share(shape, axles));
+    List<PartShape> besides = new ArrayList<>();
+    for (PartShape shape : drawn) {
+      switch (shape.part().traits().duty()) {
+        case WHEEL -> springs.share(shape, 1);
+        case CARRIER -> springs.share(shape, UNSPRUNG_SHARE);
+        case FRAME, DRIVE, STAND, LOAD -> besides.add(shape);
+      }
+    }
+    besides.forEach(shape -> springs.hang(shape, axles));
     return springs;
   }
 
-  /**
-   * Puts a part's mass on the springs or on a wheel. What hangs on an axle alone, such as a motor
-   * or a brake in the hub, goes up and down with it; carriers are shared half and half.
-   */
-  private void share(PartShape shape, Map<String, Part.End> axles) {
-    Part part = shape.part();
-    Optional<Part.End> hub = hub(part, axles);
-    double unsprung =
-        switch (part.traits().duty()) {
-          case WHEEL -> 1;
-          case CARRIER -> UNSPRUNG_SHARE;
-          case FRAME, DRIVE, STAND, LOAD -> hub.isPresent() ? 1 : 0;
-        };
-    Optional<Part.End> end = part instanceof Part.AtEnd at ? Optional.of(at.end()) : hub;
+  /** Puts a part's mass on the springs and on its wheel. */
+  private void share(PartShape shape, double unsprung) {
+    boolean front = shape.part() instanceof Part.AtEnd at && at.end() == Part.End.FRONT;
     add(sprung, shape, 1 - unsprung);
-    add(end.equals(Optional.of(Part.End.FRONT)) ? atFront : atRear, shape, unsprung);
+    add(front ? atFront : atRear, shape, unsprung);
   }
 
-  /** The wheel on whose axle alone a part hangs. */
-  private static Optional<Part.End> hub(Part part, Map<String, Part.End> axles) {
-    return part.pins().size() > 0 && axles.keySet().containsAll(part.pins())
-        ? Optional.of(axles.get(part.pins().iterator().next()))
-        : Optional.empty();
+  /**
+   * Puts a part's mass on the springs, or on a wheel of known mass where it hangs on its axle alone
+   * and so goes up and down with it, as a motor in the hub does or a guard over the tyre.
+   */
+  private void hang(PartShape shape, Map<String, Part.End> axles) {
+    List<String> pins = shape.part().pins();
+    List<MassPoint> into = sprung;
+    if (!pins.isEmpty() && axles.keySet().containsAll(pins)) {
+      into = axles.get(pins.get(0)) == Part.End.FRONT ? atFront : atRear;
+    }
+    add(into.isEmpty() ? sprung : into, shape, 1);
   }
 
   private static void add(List<MassPoint> into, PartShape shape, double share) {
