@@ -1,8 +1,8 @@
 package org.longlow.constraints.gap;
 
 import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.Map;
+import java.util.WeakHashMap;
 import org.longlow.constraints.machine.RigidMotion;
 import org.longlow.constraints.machine.SectionMotion;
 
@@ -22,13 +22,17 @@ public final class Sweep {
   /** No range of openings is split finer: beside a dead point the section whirls. */
   private static final double LEAST_OPENING = 1e-6;
 
+  /** What is found at whole parts of this is kept; finer openings are too many. */
+  private static final int KEPT_PARTS = 64;
+
   private record Range(double from, double to) {}
 
   private final SectionMotion motion;
   private final Map<Range, SectionMotion.Swing> swings = new HashMap<>();
   private final Map<Double, RigidMotion> motions = new HashMap<>();
-  private final Map<Solid, Map<Double, Solid>> moved = new IdentityHashMap<>();
-  private final Map<Solid, Double> reach = new IdentityHashMap<>();
+  // bodies tried as remedies come and go
+  private final Map<Solid, Map<Double, Solid>> moved = new WeakHashMap<>();
+  private final Map<Solid, Double> reach = new WeakHashMap<>();
 
   public Sweep(SectionMotion motion) {
     this.motion = motion;
@@ -36,20 +40,30 @@ public final class Sweep {
 
   /** Returns the motion from shut to an opening. */
   public RigidMotion motion(double opening) {
-    return motions.computeIfAbsent(opening, motion::at);
+    return isKept(opening) ? motions.computeIfAbsent(opening, motion::at) : motion.at(opening);
   }
 
   /** Returns a body of the section at an opening. */
   public Solid at(Solid body, double opening) {
-    return opening == 0
-        ? body
-        : moved
-            .computeIfAbsent(body, b -> new HashMap<>())
-            .computeIfAbsent(opening, o -> body.moved(motion(o)));
+    if (opening == 0) {
+      return body;
+    }
+    if (!isKept(opening)) {
+      return body.moved(motion(opening));
+    }
+    return moved
+        .computeIfAbsent(body, b -> new HashMap<>())
+        .computeIfAbsent(opening, o -> body.moved(motion(o)));
   }
 
   private SectionMotion.Swing swing(double from, double to) {
-    return swings.computeIfAbsent(new Range(from, to), r -> motion.swing(from, to));
+    return isKept(from) && isKept(to)
+        ? swings.computeIfAbsent(new Range(from, to), r -> motion.swing(from, to))
+        : motion.swing(from, to);
+  }
+
+  private static boolean isKept(double opening) {
+    return opening * KEPT_PARTS == Math.rint(opening * KEPT_PARTS);
   }
 
   /** Returns how far at most a point of the body moves away from the middle of a range, mm. */

@@ -181,6 +181,7 @@ final class Contradiction {
   /** By how much a demand is off, mm; what gives no number is off by more than any. */
   private double offMm(Demand demand, double[] x) {
     double off = 0;
+    work.add(isCostly(demand) ? Work.COSTLY_VALUE : 1);
     if (demand.isLimit()) {
       off = -problem.limits().get(demand.index()).roomMm(x);
     } else {

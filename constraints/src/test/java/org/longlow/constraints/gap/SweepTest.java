@@ -14,6 +14,7 @@ import org.locationtech.jts.geom.util.AffineTransformation;
 import org.longlow.constraints.machine.FourBar;
 import org.longlow.constraints.machine.Hinge;
 import org.longlow.constraints.machine.SectionMotion;
+import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.rider.geom.PointMm;
 
@@ -66,6 +67,21 @@ class SweepTest {
         assertThat(moved).isLessThanOrEqualTo(swing.mostMm(off.length()) + 1e-9);
       }
     }
+  }
+
+  /** All copies of the disc along its way together need more memory than a test has. */
+  @Test
+  void aFineOutlineWhirlingBesideAnotherFitsInMemory() {
+    int corners = 12_000;
+    List<PointMm> disc = new ArrayList<>();
+    for (int k = 0; k < corners; k++) {
+      disc.add(PointMm.unit(2 * Math.PI * k / corners).times(100));
+    }
+    Solid part = Bodies.body("disc", Curves.polygon(disc), WIDE);
+    Solid other = Bodies.body("post", Bodies.plate(102, -5, 8, 10), WIDE);
+    Sweep sweep = new Sweep(new Hinge(PointMm.ORIGIN, 2 * Math.PI));
+    assertThat(sweep.worst(part, other, 0).gap().gapMm()).isCloseTo(2, within(1e-3));
+    assertThat(sweep.firstBelow(part, other, 1.9)).isNaN();
   }
 
   @ParameterizedTest(name = "seed {0}")
