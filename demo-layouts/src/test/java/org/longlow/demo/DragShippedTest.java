@@ -17,7 +17,7 @@ import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.solve.DragSession;
 import org.longlow.constraints.solve.SolveReport;
 import org.longlow.constraints.solve.Solver;
-import org.longlow.constraints.solve.SolverSettings;
+import org.longlow.constraints.solve.problem.SolverSettings;
 import org.longlow.rider.geom.PointMm;
 
 /**

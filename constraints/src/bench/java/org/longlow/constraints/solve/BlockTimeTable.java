@@ -2,6 +2,8 @@ package org.longlow.constraints.solve;
 
 import java.util.List;
 import java.util.Locale;
+import org.longlow.constraints.solve.problem.Problem;
+import org.longlow.constraints.solve.problem.SolverSettings;
 
 /**
  * Block order beside solving each connected group whole, in processor time of the thread: edits,

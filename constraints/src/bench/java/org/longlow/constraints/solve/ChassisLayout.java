@@ -3,6 +3,10 @@ package org.longlow.constraints.solve;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import org.longlow.constraints.solve.problem.Problem;
+import org.longlow.constraints.solve.problem.Pt;
+import org.longlow.constraints.solve.problem.Quantity;
+import org.longlow.constraints.solve.problem.Relation;
 import org.longlow.constraints.solve.relation.Relations;
 
 /**

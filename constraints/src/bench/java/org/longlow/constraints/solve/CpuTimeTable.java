@@ -3,6 +3,9 @@ package org.longlow.constraints.solve;
 import java.lang.management.ManagementFactory;
 import java.util.List;
 import java.util.Locale;
+import org.longlow.constraints.solve.problem.Problem;
+import org.longlow.constraints.solve.problem.Relation;
+import org.longlow.constraints.solve.problem.SolverSettings;
 
 /**
  * The same edits as {@link SolveBenchmark}, in processor time of the thread instead of time on the

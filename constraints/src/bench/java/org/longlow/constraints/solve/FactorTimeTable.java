@@ -13,6 +13,11 @@ import org.ejml.ops.DConvertMatrixStruct;
 import org.ejml.sparse.FillReducing;
 import org.ejml.sparse.csc.CommonOps_DSCC;
 import org.ejml.sparse.csc.factory.LinearSolverFactory_DSCC;
+import org.longlow.constraints.solve.linear.NormalFactor;
+import org.longlow.constraints.solve.linear.RowSet;
+import org.longlow.constraints.solve.problem.Group;
+import org.longlow.constraints.solve.problem.Problem;
+import org.longlow.constraints.solve.step.GroupSystem;
 
 /**
  * One factor and one solve of A A' + C, by {@link NormalFactor} and by EJML's sparse Cholesky with

@@ -2,6 +2,10 @@ package org.longlow.constraints.solve;
 
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import org.longlow.constraints.solve.problem.Problem;
+import org.longlow.constraints.solve.problem.Relation;
+import org.longlow.constraints.solve.problem.SolveStatus;
+import org.longlow.constraints.solve.problem.SolverSettings;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;

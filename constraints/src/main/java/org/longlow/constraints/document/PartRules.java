@@ -7,7 +7,7 @@ import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.PartBase;
 import org.longlow.constraints.layout.Spread;
-import org.longlow.constraints.machine.TyreSize;
+import org.longlow.constraints.machine.chassis.TyreSize;
 import org.longlow.constraints.words.Names;
 import org.longlow.constraints.words.Quoted;
 

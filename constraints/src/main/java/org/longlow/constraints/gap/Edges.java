@@ -10,7 +10,7 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.MultiPolygon;
 import org.locationtech.jts.geom.Polygon;
-import org.longlow.constraints.machine.RigidMotion;
+import org.longlow.constraints.machine.linkage.RigidMotion;
 import org.longlow.rider.geom.PointMm;
 
 /**

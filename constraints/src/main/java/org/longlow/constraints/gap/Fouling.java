@@ -4,7 +4,7 @@ import java.nio.DoubleBuffer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.longlow.constraints.machine.SectionMotion;
+import org.longlow.constraints.machine.linkage.SectionMotion;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.Memo;
 import org.longlow.rider.geom.PointMm;

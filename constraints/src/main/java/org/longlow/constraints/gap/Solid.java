@@ -8,7 +8,7 @@ import java.util.function.Function;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
-import org.longlow.constraints.machine.RigidMotion;
+import org.longlow.constraints.machine.linkage.RigidMotion;
 import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.Prism;

@@ -3,8 +3,8 @@ package org.longlow.constraints.gap;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.WeakHashMap;
-import org.longlow.constraints.machine.RigidMotion;
-import org.longlow.constraints.machine.SectionMotion;
+import org.longlow.constraints.machine.linkage.RigidMotion;
+import org.longlow.constraints.machine.linkage.SectionMotion;
 
 /**
  * The gap between a body that moves on a known way and one that stays, over the whole way.

@@ -2,7 +2,7 @@ package org.longlow.constraints.json;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import org.longlow.constraints.check.Finding;
+import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.solve.Freedom;
 import org.longlow.constraints.study.Study;
 

@@ -5,28 +5,28 @@ import org.longlow.rider.geom.OutOfRange;
 import org.longlow.rider.seat.SeatLoad;
 
 /** Guards for the numbers that make up a machine; each returns its value or names what is wrong. */
-final class Values {
+public final class Values {
 
   /** Standard acceleration of free fall, m/s² (3rd CGPM 1901; ISO 80000-3). */
-  static final double STANDARD_GRAVITY_MS2 = SeatLoad.GRAVITY;
+  public static final double STANDARD_GRAVITY_MS2 = SeatLoad.GRAVITY;
 
   private Values() {}
 
-  static double finite(String name, double value) {
+  public static double finite(String name, double value) {
     if (!Double.isFinite(value)) {
       throw refused(name, value, "a finite number");
     }
     return value;
   }
 
-  static double positive(String name, double value) {
+  public static double positive(String name, double value) {
     if (!Double.isFinite(value) || value <= 0) {
       throw refused(name, value, "a finite number above 0");
     }
     return value;
   }
 
-  static double notNegative(String name, double value) {
+  public static double notNegative(String name, double value) {
     if (!Double.isFinite(value) || value < 0) {
       throw refused(name, value, "a finite number, 0 or more");
     }
@@ -34,7 +34,7 @@ final class Values {
   }
 
   /** Returns {@code value} if it lies in the closed range, else refuses it. */
-  static double within(String name, double value, double least, double most) {
+  public static double within(String name, double value, double least, double most) {
     if (!(value >= least && value <= most)) {
       throw refused(name, value, String.format(Locale.ROOT, "%s to %s", least, most));
     }
@@ -42,7 +42,7 @@ final class Values {
   }
 
   /** Returns an angle if it lies in the closed range, else refuses it, in degrees. */
-  static double withinRad(String name, double rad, double leastRad, double mostRad) {
+  public static double withinRad(String name, double rad, double leastRad, double mostRad) {
     if (!(rad >= leastRad && rad <= mostRad)) {
       throw refused(
           name,
@@ -56,7 +56,7 @@ final class Values {
     return Double.isFinite(degrees) ? Math.round(10 * degrees) / 10.0 : degrees;
   }
 
-  static OutOfRange refused(String name, double value, String allowed) {
+  public static OutOfRange refused(String name, double value, String allowed) {
     return new OutOfRange(
         String.format(Locale.ROOT, "%s is %s; allowed is %s", name, value, allowed));
   }

@@ -10,8 +10,8 @@ import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.shape.Span;
-import org.longlow.constraints.solve.Pt;
-import org.longlow.constraints.solve.Quantity;
+import org.longlow.constraints.solve.problem.Pt;
+import org.longlow.constraints.solve.problem.Quantity;
 import org.longlow.constraints.solve.relation.CurvedOutlines;
 import org.longlow.rider.geom.PointMm;
 

@@ -9,8 +9,8 @@ import java.util.stream.Stream;
 import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.gap.Contacts;
 import org.longlow.constraints.gap.SideBySide;
-import org.longlow.constraints.solve.Quantity;
-import org.longlow.constraints.solve.Relation;
+import org.longlow.constraints.solve.problem.Quantity;
+import org.longlow.constraints.solve.problem.Relation;
 import org.longlow.constraints.solve.relation.Relations;
 
 /**

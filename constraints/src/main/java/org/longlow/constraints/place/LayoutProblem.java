@@ -13,8 +13,8 @@ import org.longlow.constraints.layout.Measure;
 import org.longlow.constraints.layout.Measures;
 import org.longlow.constraints.layout.Pin;
 import org.longlow.constraints.shape.Places;
-import org.longlow.constraints.solve.Problem;
-import org.longlow.constraints.solve.Relation;
+import org.longlow.constraints.solve.problem.Problem;
+import org.longlow.constraints.solve.problem.Relation;
 import org.longlow.rider.geom.PointMm;
 
 /** A layout as a problem for the solver, and the way back. Immutable. */

@@ -3,7 +3,7 @@ package org.longlow.constraints.place;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.solve.SolveReport;
 import org.longlow.constraints.solve.Solver;
-import org.longlow.constraints.solve.SolverSettings;
+import org.longlow.constraints.solve.problem.SolverSettings;
 
 /** Solves layouts. */
 public final class Placer {

@@ -19,9 +19,9 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Measures;
 import org.longlow.constraints.layout.Pin;
 import org.longlow.constraints.shape.Places;
-import org.longlow.constraints.solve.Problem;
-import org.longlow.constraints.solve.Pt;
-import org.longlow.constraints.solve.Quantity;
+import org.longlow.constraints.solve.problem.Problem;
+import org.longlow.constraints.solve.problem.Pt;
+import org.longlow.constraints.solve.problem.Quantity;
 import org.longlow.rider.geom.PointMm;
 
 /** Which variable of the solver stands for which pin and measure. */

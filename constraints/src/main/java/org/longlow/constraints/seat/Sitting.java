@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.longlow.constraints.layout.Occupant;
-import org.longlow.constraints.machine.MassPoint;
+import org.longlow.constraints.machine.chassis.MassPoint;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.Prism;
 import org.longlow.rider.body.Body;

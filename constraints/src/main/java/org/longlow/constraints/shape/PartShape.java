@@ -7,7 +7,7 @@ import java.util.Map;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import org.longlow.constraints.layout.Part;
-import org.longlow.constraints.machine.RigidMotion;
+import org.longlow.constraints.machine.linkage.RigidMotion;
 import org.longlow.rider.geom.PointMm;
 
 /**

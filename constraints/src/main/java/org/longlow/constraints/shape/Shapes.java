@@ -10,7 +10,7 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Material;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.PartBase;
-import org.longlow.constraints.machine.Tyre;
+import org.longlow.constraints.machine.chassis.Tyre;
 import org.longlow.rider.geom.PointMm;
 
 /** Builds the body of each part from where its pins are. */

@@ -3,8 +3,8 @@ package org.longlow.constraints.shape;
 import java.util.Optional;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Part;
-import org.longlow.constraints.machine.Tyre;
-import org.longlow.constraints.machine.TyreSize;
+import org.longlow.constraints.machine.chassis.Tyre;
+import org.longlow.constraints.machine.chassis.TyreSize;
 
 /** Tyres of wheels: measured figures where the layout gives them, else those of the size. */
 public final class Tyres {

@@ -8,6 +8,17 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.longlow.constraints.solve.problem.Group;
+import org.longlow.constraints.solve.problem.Problem;
+import org.longlow.constraints.solve.problem.Relation;
+import org.longlow.constraints.solve.problem.SolverLimit;
+import org.longlow.constraints.solve.problem.SolverSettings;
+import org.longlow.constraints.solve.problem.SolverTie;
+import org.longlow.constraints.solve.problem.SolverWish;
+import org.longlow.constraints.solve.problem.Work;
+import org.longlow.constraints.solve.step.Cancelling;
+import org.longlow.constraints.solve.step.GroupSystem;
+import org.longlow.constraints.solve.step.Softened;
 
 /**
  * Finds a smallest set of ties and limits that cannot all hold.

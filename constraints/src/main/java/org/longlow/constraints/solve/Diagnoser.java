@@ -9,6 +9,18 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.longlow.constraints.solve.block.BlockRank;
+import org.longlow.constraints.solve.linear.LocalBasis;
+import org.longlow.constraints.solve.linear.RankFactor;
+import org.longlow.constraints.solve.problem.Group;
+import org.longlow.constraints.solve.problem.Problem;
+import org.longlow.constraints.solve.problem.Relation;
+import org.longlow.constraints.solve.problem.SolveStatus;
+import org.longlow.constraints.solve.problem.SolverSettings;
+import org.longlow.constraints.solve.problem.SolverTie;
+import org.longlow.constraints.solve.problem.Work;
+import org.longlow.constraints.solve.step.GroupSystem;
+import org.longlow.constraints.solve.step.Restoration;
 
 /**
  * Tells what the ties settle and leave open at given positions, group by group.
@@ -19,7 +31,7 @@ import java.util.TreeSet;
  * little in its free directions and restored; only when they still hold are they redundant, else
  * the layout is at a dead point.
  */
-final class Diagnoser {
+public final class Diagnoser {
   /** Finite motion tried, as a share of the extent of the group. */
   private static final double TRIAL_SHARE = 3e-3;
 
@@ -32,7 +44,7 @@ final class Diagnoser {
    * From so many variables a group is looked at block by block where that serves. Below it the one
    * factor takes a fraction of a millisecond, and freedoms keep the basis it gives.
    */
-  static final int BLOCKS_FROM = 100;
+  public static final int BLOCKS_FROM = 100;
 
   private final Problem problem;
   private final SolverSettings settings;

@@ -3,6 +3,10 @@ package org.longlow.constraints.solve;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.longlow.constraints.solve.problem.Problem;
+import org.longlow.constraints.solve.problem.Relation;
+import org.longlow.constraints.solve.problem.SolverSettings;
+import org.longlow.constraints.solve.problem.SolverWish;
 
 /**
  * Moves variables after a pointer while everything else holds.

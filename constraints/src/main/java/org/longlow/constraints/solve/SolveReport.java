@@ -2,6 +2,8 @@ package org.longlow.constraints.solve;
 
 import java.util.List;
 import java.util.Optional;
+import org.longlow.constraints.solve.problem.SolveStatus;
+import org.longlow.constraints.solve.problem.SolverSettings;
 
 /**
  * The answer of a solve.

@@ -4,6 +4,15 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import org.longlow.constraints.solve.block.BlockSolver;
+import org.longlow.constraints.solve.problem.Group;
+import org.longlow.constraints.solve.problem.Link;
+import org.longlow.constraints.solve.problem.Problem;
+import org.longlow.constraints.solve.problem.Relation;
+import org.longlow.constraints.solve.problem.SolveStatus;
+import org.longlow.constraints.solve.problem.SolverSettings;
+import org.longlow.constraints.solve.problem.Work;
+import org.longlow.constraints.solve.step.GroupSystem;
 
 /**
  * Solves problems of one structure again and again, keeping what depends on structure only.

@@ -1,5 +1,8 @@
 package org.longlow.constraints.solve;
 
+import org.longlow.constraints.solve.problem.Problem;
+import org.longlow.constraints.solve.problem.SolverSettings;
+
 /**
  * Entry point: positions, and what they leave open.
  *

@@ -3,11 +3,12 @@
  * open.
  *
  * <p><b>What it solves.</b> Unknowns are plain numbers (pin coordinates in mm, free measures in
- * their own unit). In this order of rank: {@link org.longlow.constraints.solve.SolverTie ties} hold
- * exactly, {@link org.longlow.constraints.solve.SolverLimit limits} hold as inequalities, {@link
- * org.longlow.constraints.solve.SolverWish wishes} are minimised as a weighted sum of squares in
- * the room that is left, and what is still open stays as near as possible (in scaled variables) to
- * the anchor values, which are the start values unless said otherwise.
+ * their own unit). In this order of rank: {@link org.longlow.constraints.solve.problem.SolverTie
+ * ties} hold exactly, {@link org.longlow.constraints.solve.problem.SolverLimit limits} hold as
+ * inequalities, {@link org.longlow.constraints.solve.problem.SolverWish wishes} are minimised as a
+ * weighted sum of squares in the room that is left, and what is still open stays as near as
+ * possible (in scaled variables) to the anchor values, which are the start values unless said
+ * otherwise.
  *
  * <p><b>How.</b> The layout is split into connected groups, and each group into blocks that can be
  * solved one after the other: what ties settle first, pin after pin, then what they leave open. A
@@ -27,8 +28,8 @@
  * not finite).
  *
  * <p><b>How long.</b> Work is counted, not timed ({@link
- * org.longlow.constraints.solve.SolverSettings#workAllowed}): when it is spent before it is clear
- * whether ties and limits can hold the answer is {@code NOT_DECIDED}, which never counts as
+ * org.longlow.constraints.solve.problem.SolverSettings#workAllowed}): when it is spent before it is
+ * clear whether ties and limits can hold the answer is {@code NOT_DECIDED}, which never counts as
  * holding. Limits that are costly to evaluate, as gaps to a seated person, get shorter searches;
  * where they cannot hold, all else is kept and they alone give way.
  *

@@ -1,7 +1,7 @@
 package org.longlow.constraints.stand;
 
-import org.longlow.constraints.machine.GroundPlane;
-import org.longlow.constraints.machine.RigidMotion;
+import org.longlow.constraints.machine.linkage.RigidMotion;
+import org.longlow.constraints.machine.ride.GroundPlane;
 import org.longlow.rider.geom.PointMm;
 
 /**

@@ -2,8 +2,8 @@ package org.longlow.constraints.stand;
 
 import java.util.Collection;
 import java.util.List;
-import org.longlow.constraints.machine.AxleLoads;
-import org.longlow.constraints.machine.MassPoint;
+import org.longlow.constraints.machine.chassis.AxleLoads;
+import org.longlow.constraints.machine.chassis.MassPoint;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.rider.geom.PointMm;
 

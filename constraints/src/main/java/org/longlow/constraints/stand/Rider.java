@@ -3,7 +3,7 @@ package org.longlow.constraints.stand;
 import java.util.ArrayList;
 import java.util.List;
 import org.longlow.constraints.layout.Occupant;
-import org.longlow.constraints.machine.MassPoint;
+import org.longlow.constraints.machine.chassis.MassPoint;
 import org.longlow.constraints.shape.Prism;
 
 /**

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.longlow.constraints.layout.Part;
-import org.longlow.constraints.machine.MassPoint;
-import org.longlow.constraints.machine.StaticSag;
+import org.longlow.constraints.machine.chassis.MassPoint;
+import org.longlow.constraints.machine.ride.StaticSag;
 import org.longlow.constraints.shape.PartShape;
 
 /**

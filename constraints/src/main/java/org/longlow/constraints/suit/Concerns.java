@@ -3,8 +3,8 @@ package org.longlow.constraints.suit;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import org.longlow.constraints.check.Finding;
-import org.longlow.constraints.check.FindingKind;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.stand.Condition;
 

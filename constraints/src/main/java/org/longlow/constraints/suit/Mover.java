@@ -9,13 +9,13 @@ import java.util.Optional;
 import java.util.Set;
 import org.longlow.constraints.place.LayoutProblem;
 import org.longlow.constraints.solve.Freedom;
-import org.longlow.constraints.solve.Problem;
-import org.longlow.constraints.solve.Relation;
 import org.longlow.constraints.solve.SolveReport;
 import org.longlow.constraints.solve.SolveSession;
 import org.longlow.constraints.solve.Solver;
-import org.longlow.constraints.solve.SolverSettings;
-import org.longlow.constraints.solve.SolverWish;
+import org.longlow.constraints.solve.problem.Problem;
+import org.longlow.constraints.solve.problem.Relation;
+import org.longlow.constraints.solve.problem.SolverSettings;
+import org.longlow.constraints.solve.problem.SolverWish;
 
 /**
  * Moves some pins of a layout while its ties and limits hold. What is tied to them comes along; all

@@ -1,9 +1,9 @@
 package org.longlow.constraints.suit;
 
 import java.util.Optional;
-import org.longlow.constraints.check.Finding;
-import org.longlow.constraints.check.FindingKind;
-import org.longlow.constraints.check.Verdict;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Occupant;
 
 /**

@@ -13,7 +13,7 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Section;
 import org.longlow.constraints.layout.Stance;
-import org.longlow.constraints.machine.SectionMotion;
+import org.longlow.constraints.machine.linkage.SectionMotion;
 import org.longlow.constraints.seat.Resting;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.PartShape;

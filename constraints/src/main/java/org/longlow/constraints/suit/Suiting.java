@@ -11,14 +11,14 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
-import org.longlow.constraints.check.Finding;
-import org.longlow.constraints.check.Verdict;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.place.LayoutProblem;
 import org.longlow.constraints.seat.SeatParts;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.Places;
-import org.longlow.constraints.solve.SolverLimit;
+import org.longlow.constraints.solve.problem.SolverLimit;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.pose.Comfort;
 

@@ -1,6 +1,6 @@
 package org.longlow.constraints.suit;
 
-import org.longlow.constraints.check.Finding;
+import org.longlow.constraints.check.finding.Finding;
 
 /** How tight a finding is: its margin in the scale of its kind, negative where it is missed. */
 final class Tightness {

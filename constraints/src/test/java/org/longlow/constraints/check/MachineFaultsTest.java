@@ -8,6 +8,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.LayoutWriter;
 import org.longlow.constraints.json.ReadResult;

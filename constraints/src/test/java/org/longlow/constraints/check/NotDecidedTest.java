@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.ReadResult;
 import org.longlow.constraints.layout.Layout;
@@ -11,9 +13,9 @@ import org.longlow.constraints.place.LayoutProblem;
 import org.longlow.constraints.place.Placed;
 import org.longlow.constraints.place.Placer;
 import org.longlow.constraints.solve.SolveReport;
-import org.longlow.constraints.solve.SolveStatus;
 import org.longlow.constraints.solve.Solver;
-import org.longlow.constraints.solve.SolverSettings;
+import org.longlow.constraints.solve.problem.SolveStatus;
+import org.longlow.constraints.solve.problem.SolverSettings;
 import org.longlow.constraints.study.Study;
 
 /** What could not be decided within the work allowed is a finding that fails and names it. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.LayoutWriter;
 import org.longlow.constraints.json.ReadResult;

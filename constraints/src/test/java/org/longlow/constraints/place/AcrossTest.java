@@ -7,12 +7,12 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.longlow.constraints.check.Finding;
-import org.longlow.constraints.check.Verdict;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.ReadResult;
 import org.longlow.constraints.solve.LimitFailure;
-import org.longlow.constraints.solve.SolveStatus;
+import org.longlow.constraints.solve.problem.SolveStatus;
 import org.longlow.constraints.study.Study;
 
 /**

@@ -12,7 +12,7 @@ import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.ReadResult;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Shapes;
-import org.longlow.constraints.solve.SolveStatus;
+import org.longlow.constraints.solve.problem.SolveStatus;
 
 /**
  * Gaps between parts as the solver keeps them. A bar 30 mm thick and 400 mm long, free to shift and

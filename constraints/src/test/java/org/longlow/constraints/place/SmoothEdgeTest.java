@@ -14,9 +14,9 @@ import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.ReadResult;
 import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.shape.Shapes;
-import org.longlow.constraints.solve.Problem;
-import org.longlow.constraints.solve.Relation;
-import org.longlow.constraints.solve.SolveStatus;
+import org.longlow.constraints.solve.problem.Problem;
+import org.longlow.constraints.solve.problem.Relation;
+import org.longlow.constraints.solve.problem.SolveStatus;
 import org.longlow.rider.geom.PointMm;
 
 /** Pins on and inside outlines whose edges are smooth, as the outlines are drawn. */

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.layout.Part;
-import org.longlow.constraints.machine.MassPoint;
+import org.longlow.constraints.machine.chassis.MassPoint;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Prism;
 import org.longlow.constraints.study.Study;

@@ -11,6 +11,16 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.longlow.constraints.solve.block.BlockOrder;
+import org.longlow.constraints.solve.problem.Group;
+import org.longlow.constraints.solve.problem.Problem;
+import org.longlow.constraints.solve.problem.Pt;
+import org.longlow.constraints.solve.problem.Quantity;
+import org.longlow.constraints.solve.problem.Relation;
+import org.longlow.constraints.solve.problem.SolveStatus;
+import org.longlow.constraints.solve.problem.SolverLimit;
+import org.longlow.constraints.solve.problem.SolverSettings;
+import org.longlow.constraints.solve.problem.SolverTie;
 import org.longlow.constraints.solve.relation.Relations;
 
 /** Groups solved by their blocks answer as the same groups solved whole. */

@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.SingularValueDecomposition;
+import org.longlow.constraints.solve.problem.Problem;
+import org.longlow.constraints.solve.problem.Pt;
+import org.longlow.constraints.solve.problem.Quantity;
 import org.longlow.constraints.solve.relation.Relations;
 
 /**

@@ -10,6 +10,7 @@ import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresOptimizer;
 import org.hipparchus.optim.nonlinear.vector.leastsquares.LevenbergMarquardtOptimizer;
 import org.hipparchus.optim.nonlinear.vector.leastsquares.MultivariateJacobianFunction;
 import org.hipparchus.util.Pair;
+import org.longlow.constraints.solve.problem.Relation;
 
 /**
  * The reference: Levenberg-Marquardt of Hipparchus on all relations with an analytic dense

@@ -6,7 +6,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.longlow.constraints.document.Fault;
-import org.longlow.constraints.machine.figure.FigureFault;
+import org.longlow.constraints.figure.FigureFault;
 
 class OneLineTest {
 

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.longlow.constraints.check.Finding;
+import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.study.Study;
 
 /**

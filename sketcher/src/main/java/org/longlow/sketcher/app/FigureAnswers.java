@@ -5,10 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.longlow.constraints.document.Fault;
+import org.longlow.constraints.figure.FigureFault;
+import org.longlow.constraints.figure.FigureFaults;
+import org.longlow.constraints.figure.MachineFigures;
 import org.longlow.constraints.json.FigureJson;
-import org.longlow.constraints.machine.figure.FigureFault;
-import org.longlow.constraints.machine.figure.FigureFaults;
-import org.longlow.constraints.machine.figure.MachineFigures;
 
 /** One calculation from a JSON object, answered as a JSON object. */
 public final class FigureAnswers {

@@ -16,7 +16,7 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Measures;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Stance;
-import org.longlow.constraints.machine.AxleLoads;
+import org.longlow.constraints.machine.chassis.AxleLoads;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;

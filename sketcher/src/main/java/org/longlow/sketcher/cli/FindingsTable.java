@@ -2,11 +2,11 @@ package org.longlow.sketcher.cli;
 
 import java.io.PrintWriter;
 import java.util.List;
-import org.longlow.constraints.check.Finding;
-import org.longlow.constraints.check.FindingGroup;
-import org.longlow.constraints.check.FindingKind;
-import org.longlow.constraints.check.Verdict;
-import org.longlow.constraints.check.WorstFirst;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
+import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.check.finding.WorstFirst;
 import org.longlow.constraints.layout.Occupant;
 
 /** Findings as a table of plain text, worst first. */

@@ -8,10 +8,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.longlow.constraints.solve.Problem;
-import org.longlow.constraints.solve.Relation;
-import org.longlow.constraints.solve.SolverLimit;
-import org.longlow.constraints.solve.SolverTie;
+import org.longlow.constraints.solve.problem.Problem;
+import org.longlow.constraints.solve.problem.Relation;
+import org.longlow.constraints.solve.problem.SolverLimit;
+import org.longlow.constraints.solve.problem.SolverTie;
 import org.longlow.rider.geom.PointMm;
 
 /**

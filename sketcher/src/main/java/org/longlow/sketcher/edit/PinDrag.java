@@ -13,7 +13,7 @@ import org.longlow.constraints.place.Placed;
 import org.longlow.constraints.solve.DragSession;
 import org.longlow.constraints.solve.SolveReport;
 import org.longlow.constraints.solve.Solver;
-import org.longlow.constraints.solve.SolverSettings;
+import org.longlow.constraints.solve.problem.SolverSettings;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.PointMm;
 

@@ -11,7 +11,7 @@ import javafx.scene.shape.Circle;
 import javafx.scene.shape.Polygon;
 import javafx.scene.shape.Rectangle;
 import javafx.scene.shape.Shape;
-import org.longlow.constraints.check.Verdict;
+import org.longlow.constraints.check.finding.Verdict;
 
 /** Small pieces that the views share. */
 final class Bits {

@@ -13,8 +13,8 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import org.longlow.constraints.check.Finding;
-import org.longlow.constraints.check.Verdict;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.sketcher.edit.Desk;
 import org.longlow.sketcher.edit.Shown;
 

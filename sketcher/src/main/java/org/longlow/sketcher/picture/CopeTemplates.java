@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.layout.Part;
-import org.longlow.constraints.machine.TubeCope;
+import org.longlow.constraints.machine.shop.TubeCope;
 import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;

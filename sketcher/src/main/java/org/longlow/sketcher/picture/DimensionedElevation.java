@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
-import org.longlow.constraints.machine.AxleLoads;
+import org.longlow.constraints.machine.chassis.AxleLoads;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.OutOfRange;
 import org.longlow.svg.drawing.Anchor;

@@ -8,7 +8,7 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.longlow.constraints.layout.Part;
-import org.longlow.constraints.machine.MassPoint;
+import org.longlow.constraints.machine.chassis.MassPoint;
 import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.stand.Ground;

@@ -3,7 +3,7 @@ package org.longlow.sketcher.picture;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.longlow.constraints.check.Finding;
+import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.shape.PartShape;

@@ -3,7 +3,7 @@ package org.longlow.sketcher.picture;
 import java.util.ArrayList;
 import java.util.List;
 import org.longlow.constraints.layout.Part;
-import org.longlow.constraints.machine.TubeBend;
+import org.longlow.constraints.machine.shop.TubeBend;
 import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.shape.Places;
 import org.longlow.rider.geom.PointMm;

@@ -4,7 +4,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.LinearRing;
 import org.longlow.constraints.layout.Part;
-import org.longlow.constraints.machine.TyreSize;
+import org.longlow.constraints.machine.chassis.TyreSize;
 import org.longlow.constraints.shape.Tyres;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.svg.drawing.Planar;

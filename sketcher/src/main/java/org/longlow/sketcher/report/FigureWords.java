@@ -1,7 +1,7 @@
 package org.longlow.sketcher.report;
 
 import java.util.Locale;
-import org.longlow.constraints.check.FigureUnit;
+import org.longlow.constraints.check.finding.FigureUnit;
 
 /** Figures as words, always with a point and without useless zeros. */
 final class FigureWords {

@@ -3,9 +3,9 @@ package org.longlow.sketcher.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.longlow.constraints.check.Finding;
-import org.longlow.constraints.check.FindingGroup;
-import org.longlow.constraints.check.Verdict;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
+import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.study.Study;
 

@@ -1,8 +1,8 @@
 package org.longlow.sketcher.report;
 
 import java.util.List;
-import org.longlow.constraints.check.FigureUnit;
-import org.longlow.constraints.machine.AxleLoads;
+import org.longlow.constraints.check.finding.FigureUnit;
+import org.longlow.constraints.machine.chassis.AxleLoads;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.study.Study;

@@ -1,9 +1,9 @@
 package org.longlow.sketcher.report;
 
 import java.util.List;
-import org.longlow.constraints.check.Finding;
-import org.longlow.constraints.check.Verdict;
-import org.longlow.constraints.check.WorstFirst;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.check.finding.WorstFirst;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.solve.Diagnosis;
 import org.longlow.constraints.study.Study;

@@ -1,8 +1,8 @@
 package org.longlow.constraints.solve.relation;
 
-import org.longlow.constraints.solve.Pt;
-import org.longlow.constraints.solve.Quantity;
-import org.longlow.constraints.solve.Relation;
+import org.longlow.constraints.solve.problem.Pt;
+import org.longlow.constraints.solve.problem.Quantity;
+import org.longlow.constraints.solve.problem.Relation;
 
 /** Relations with circles and arcs. Each gives mm; radii are &gt;= 0. */
 public final class Circles {

@@ -2,8 +2,8 @@ package org.longlow.constraints.solve.relation;
 
 import java.util.Arrays;
 import java.util.List;
-import org.longlow.constraints.solve.Pt;
-import org.longlow.constraints.solve.Relation;
+import org.longlow.constraints.solve.problem.Pt;
+import org.longlow.constraints.solve.problem.Relation;
 import org.longlow.rider.geom.Bracket;
 
 /**

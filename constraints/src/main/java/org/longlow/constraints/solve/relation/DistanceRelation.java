@@ -1,10 +1,10 @@
 package org.longlow.constraints.solve.relation;
 
 import java.util.List;
-import org.longlow.constraints.solve.Link;
-import org.longlow.constraints.solve.Pt;
-import org.longlow.constraints.solve.Quantity;
-import org.longlow.constraints.solve.Relation;
+import org.longlow.constraints.solve.problem.Link;
+import org.longlow.constraints.solve.problem.Pt;
+import org.longlow.constraints.solve.problem.Quantity;
+import org.longlow.constraints.solve.problem.Relation;
 
 /**
  * Distance between two points less a length: the commonest relation, so written out for plain pins.

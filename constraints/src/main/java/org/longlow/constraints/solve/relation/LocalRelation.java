@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.longlow.constraints.solve.Pt;
-import org.longlow.constraints.solve.Quantity;
-import org.longlow.constraints.solve.Relation;
+import org.longlow.constraints.solve.problem.Pt;
+import org.longlow.constraints.solve.problem.Quantity;
+import org.longlow.constraints.solve.problem.Relation;
 
 /**
  * A relation written over its inputs alone; the chain rule to the variables of the problem is done

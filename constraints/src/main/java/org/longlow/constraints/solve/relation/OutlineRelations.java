@@ -1,8 +1,8 @@
 package org.longlow.constraints.solve.relation;
 
 import java.util.List;
-import org.longlow.constraints.solve.Pt;
-import org.longlow.constraints.solve.Relation;
+import org.longlow.constraints.solve.problem.Pt;
+import org.longlow.constraints.solve.problem.Relation;
 
 /**
  * Relations between a point and a closed outline, mm.

@@ -1,9 +1,9 @@
 package org.longlow.constraints.solve.relation;
 
 import java.util.List;
-import org.longlow.constraints.solve.Pt;
-import org.longlow.constraints.solve.Quantity;
-import org.longlow.constraints.solve.Relation;
+import org.longlow.constraints.solve.problem.Pt;
+import org.longlow.constraints.solve.problem.Quantity;
+import org.longlow.constraints.solve.problem.Relation;
 
 /** Lengths of tubes, belts and chains as relations, mm. */
 public final class Paths {

@@ -1,8 +1,8 @@
 package org.longlow.constraints.solve.relation;
 
-import org.longlow.constraints.solve.Pt;
-import org.longlow.constraints.solve.Quantity;
-import org.longlow.constraints.solve.Relation;
+import org.longlow.constraints.solve.problem.Pt;
+import org.longlow.constraints.solve.problem.Quantity;
+import org.longlow.constraints.solve.problem.Relation;
 
 /**
  * Relations between points, lines and measures. Each gives mm and is zero when it holds.

@@ -1,6 +1,6 @@
 package org.longlow.constraints.solve.relation;
 
-import org.longlow.constraints.solve.Relation;
+import org.longlow.constraints.solve.problem.Relation;
 
 /** A multiple of a relation. */
 record Scaled(Relation relation, double factor) implements Relation {

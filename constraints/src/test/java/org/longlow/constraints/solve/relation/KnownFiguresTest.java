@@ -7,12 +7,12 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.longlow.constraints.solve.Problem;
-import org.longlow.constraints.solve.Pt;
-import org.longlow.constraints.solve.Quantity;
 import org.longlow.constraints.solve.SolveReport;
-import org.longlow.constraints.solve.SolveStatus;
 import org.longlow.constraints.solve.Solver;
+import org.longlow.constraints.solve.problem.Problem;
+import org.longlow.constraints.solve.problem.Pt;
+import org.longlow.constraints.solve.problem.Quantity;
+import org.longlow.constraints.solve.problem.SolveStatus;
 
 /** Lengths, angles and tangencies whose figures are known from outside. */
 class KnownFiguresTest {
@@ -22,7 +22,7 @@ class KnownFiguresTest {
   /** What the solver promises for a tie. */
   private static final double SOLVER_MM = 1e-6;
 
-  private static double value(org.longlow.constraints.solve.Relation relation) {
+  private static double value(org.longlow.constraints.solve.problem.Relation relation) {
     return relation.evaluate(new double[0], null);
   }
 

@@ -1,0 +1,47 @@
+package org.longlow.constraints.check.finding;
+
+import org.longlow.constraints.law.Known;
+
+/**
+ * What a figure or its limit rests on.
+ *
+ * @param kind what sort of ground it is
+ * @param known how well it is known
+ * @param words where it comes from, in words
+ */
+public record Basis(Kind kind, Known known, String words) {
+
+  /** Sorts of ground, best first. */
+  public enum Kind {
+    /** Calculated from what the layout says; geometry and statics. */
+    MODEL,
+    /** What the layout itself asks. */
+    OWN_DEMAND,
+    /** A published text, with its section. */
+    PUBLISHED,
+    /** What builders commonly do; nobody published it. */
+    PRACTICE,
+    /** What seems right to those who wrote this. */
+    JUDGEMENT
+  }
+
+  public static Basis model(String words) {
+    return new Basis(Kind.MODEL, Known.CHECKED, words);
+  }
+
+  public static Basis published(Known known, String words) {
+    return new Basis(Kind.PUBLISHED, known, words);
+  }
+
+  public static Basis practice(String words) {
+    return new Basis(Kind.PRACTICE, Known.CHECKED, words);
+  }
+
+  public static Basis judgement(String words) {
+    return new Basis(Kind.JUDGEMENT, Known.CHECKED, words);
+  }
+
+  public static Basis ownDemand(String words) {
+    return new Basis(Kind.OWN_DEMAND, Known.CHECKED, words);
+  }
+}

@@ -1,0 +1,184 @@
+package org.longlow.constraints.check.finding;
+
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.longlow.constraints.layout.Occupant;
+import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.stand.Condition;
+import org.longlow.rider.geom.PointMm;
+
+/**
+ * One answer about the machine.
+ *
+ * @param kind what was asked
+ * @param about what it is about
+ * @param stance the state in which it is worst; empty where it holds in every state
+ * @param verdict how it came out
+ * @param figures what was measured and its limit
+ * @param basis what it rests on, in order
+ * @param text one sentence for the user
+ * @param where the place on the elevation, in the axes of the drawn machine, if it has one
+ * @param opening how far the section of its stance is open where it is worst, 0 shut to 1 open
+ */
+public record Finding(
+    FindingKind kind,
+    About about,
+    Optional<Condition> stance,
+    Verdict verdict,
+    Figures figures,
+    List<Basis> basis,
+    String text,
+    Optional<PointMm> where,
+    OptionalDouble opening) {
+
+  public Finding {
+    basis = List.copyOf(basis);
+  }
+
+  /** Makes a finding that has no place on the elevation. */
+  public Finding(
+      FindingKind kind,
+      About about,
+      Optional<Condition> stance,
+      Verdict verdict,
+      Figures figures,
+      List<Basis> basis,
+      String text) {
+    this(
+        kind,
+        about,
+        stance,
+        verdict,
+        figures,
+        basis,
+        text,
+        Optional.empty(),
+        OptionalDouble.empty());
+  }
+
+  /** Returns a finding that fails where its value is outside its limit and passes else. */
+  public static Finding held(
+      FindingKind kind,
+      About about,
+      Optional<Condition> stance,
+      Figures figures,
+      List<Basis> basis,
+      String text) {
+    return new Finding(kind, about, stance, figures.verdict(), figures, basis, text);
+  }
+
+  /** Returns a finding that measures nothing and is the same in every stance. */
+  public static Finding note(
+      FindingKind kind, About about, Verdict verdict, Basis basis, String text) {
+    return new Finding(kind, about, Optional.empty(), verdict, Figures.NONE, List.of(basis), text);
+  }
+
+  /** Returns its stable name, such as {@code gap.tank.rider}; never read back. */
+  public String id() {
+    return Stream.concat(Stream.of(kind.word()), about.path().stream())
+        .collect(Collectors.joining("."));
+  }
+
+  /** Returns what it is about, in the user's names. */
+  public String subject() {
+    return about.words();
+  }
+
+  /** Returns the person it is about, on which seat, if it is about one. */
+  public Optional<Occupant> who() {
+    return about.who();
+  }
+
+  /** Returns what it belongs to, and so the caution that goes with it. */
+  public FindingGroup group() {
+    return kind.group();
+  }
+
+  /** Returns the state in which it is worst, in words; empty where it holds in every state. */
+  public String stanceWords() {
+    return stance.map(Condition::says).orElse("");
+  }
+
+  /**
+   * Returns the state in which it is worst for the start of its sentence, such as {@code , at full
+   * bump}; empty where the sentence or the person it is about says it already.
+   */
+  public String when() {
+    return stance
+        .filter(c -> !text.contains(c.says()))
+        .filter(c -> c.kind() != Stance.Kind.LADEN || !text.contains(c.people()))
+        .map(
+            c ->
+                switch (c.kind()) {
+                  case FULL_BUMP, FULL_DROOP -> ", at " + c.says();
+                  case OPEN -> ", with " + c.stance().section() + " open";
+                  default -> ", " + c.says();
+                })
+        .orElse("");
+  }
+
+  /** Returns where its figures and limits come from, in words. */
+  public String source() {
+    return basis.stream().map(Basis::words).collect(Collectors.joining("; "));
+  }
+
+  public double value() {
+    return figures.value();
+  }
+
+  public double limit() {
+    return figures.limit();
+  }
+
+  public double margin() {
+    return figures.margin();
+  }
+
+  public FigureUnit unit() {
+    return figures.unit();
+  }
+
+  /** Returns this finding with a place on the elevation. */
+  public Finding at(PointMm point) {
+    return new Finding(
+        kind, about, stance, verdict, figures, basis, text, Optional.of(point), opening);
+  }
+
+  /** Returns this finding as one that is worst where a section is open by {@code share}. */
+  public Finding openBy(double share) {
+    return new Finding(
+        kind, about, stance, verdict, figures, basis, text, where, OptionalDouble.of(share));
+  }
+
+  /** Returns this finding as one of a state of the machine. */
+  public Finding in(Condition condition) {
+    return new Finding(
+        kind, about, Optional.of(condition), verdict, figures, basis, text, where, opening);
+  }
+
+  /** Returns this finding with what was measured. */
+  public Finding measured(Figures other) {
+    return new Finding(kind, about, stance, verdict, other, basis, text, where, opening);
+  }
+
+  public Finding withText(String other) {
+    return new Finding(kind, about, stance, verdict, figures, basis, other, where, opening);
+  }
+
+  public Finding withVerdict(Verdict other) {
+    return new Finding(kind, about, stance, other, figures, basis, text, where, opening);
+  }
+
+  /** Returns the groups with a caution that have findings here, in their order. */
+  public static List<FindingGroup> groupsWithCaution(Collection<Finding> findings) {
+    return Arrays.stream(FindingGroup.values())
+        .filter(g -> !g.caution().isEmpty())
+        .filter(g -> findings.stream().anyMatch(f -> f.group() == g))
+        .toList();
+  }
+}

@@ -1,0 +1,47 @@
+package org.longlow.constraints.check.finding;
+
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * The one order of findings for people: the verdict first, worst to best, what law from memory lets
+ * by at the end of its verdict, for it is much and says little; within one verdict how far outside
+ * its limit, in what is much of such a figure; then as they come. A finding that fails without a
+ * figure, such as somebody who cannot sit, comes before those that have one.
+ */
+public final class WorstFirst {
+
+  /** The order. */
+  public static final Comparator<Finding> ORDER =
+      Comparator.comparing(Finding::verdict)
+          .thenComparing(f -> f.kind() == FindingKind.LAW_FROM_MEMORY)
+          .thenComparingDouble(WorstFirst::room);
+
+  private WorstFirst() {}
+
+  /** Returns them in this order. */
+  public static List<Finding> of(Collection<Finding> findings) {
+    return findings.stream().sorted(ORDER).toList();
+  }
+
+  private static double room(Finding f) {
+    if (Double.isNaN(f.margin())) {
+      return f.verdict() == Verdict.FAIL ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
+    }
+    return f.margin() / much(f.unit());
+  }
+
+  /** How far outside a limit is much, in the unit: as bad as 10 mm of a gap. Judgement. */
+  private static double much(FigureUnit unit) {
+    return switch (unit) {
+      case MM -> 10;
+      case MM2 -> 1000;
+      case NEWTON -> 50;
+      case KG, KPA -> 5;
+      case DEG -> 5;
+      case G, SHARE, NONE -> 0.05;
+      case COUNT, LINKS -> 1;
+    };
+  }
+}

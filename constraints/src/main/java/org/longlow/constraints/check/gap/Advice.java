@@ -1,0 +1,129 @@
+package org.longlow.constraints.check.gap;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.gap.Clearing;
+import org.longlow.constraints.gap.Fouling;
+import org.longlow.constraints.gap.StraightCut;
+import org.longlow.constraints.gap.Tenths;
+import org.longlow.rider.geom.PointMm;
+
+/** What to do about bodies that come too close, in words. Doing any one thing that is said does. */
+final class Advice {
+
+  /** Moves that are larger than this are no remedy but another machine, mm. */
+  static final double SENSIBLE_MM = 60;
+
+  /** Of a part more than this is not cut away, as a share of its area in side view. */
+  private static final double MOST_CUT = 0.5;
+
+  private Advice() {}
+
+  /**
+   * Returns what moves a body away.
+   *
+   * @param what the name of the body that is moved
+   */
+  static String move(String what, Clearing clearing) {
+    Optional<PointMm> shift = clearing.elevationInTenths();
+    double elevation = shift.map(PointMm::length).orElse(clearing.elevationMm());
+    double across = Tenths.away(clearing.acrossMm());
+    double apart = Tenths.away(clearing.apartMm());
+    boolean whole = Math.abs(across) <= Math.abs(apart);
+    double short_ = Math.min(Math.abs(across), Math.abs(apart));
+    String aside = whole ? across(across) : apart(apart);
+    if (shift.isPresent() && elevation <= short_) {
+      return "move "
+          + what
+          + " "
+          + way(shift.get())
+          + (short_ <= SENSIBLE_MM ? ", or " + aside : "");
+    }
+    if (Double.isInfinite(short_)) {
+      return "no move of " + what + " of less than " + Say.mm(Math.floor(elevation)) + " helps";
+    }
+    return Say.mm(short_)
+        + " short across the machine: set "
+        + what
+        + " "
+        + aside
+        + (shift.isPresent() && elevation <= SENSIBLE_MM
+            ? ", or move it " + way(shift.get())
+            : "; no move in side view of less than " + Say.mm(Math.floor(elevation)) + " helps");
+  }
+
+  /**
+   * Returns what clears a section's way.
+   *
+   * @param moved which of the two is to be moved
+   */
+  static String ways(String part, String other, String moved, Fouling fouling) {
+    List<String> ways = new ArrayList<>();
+    fouling
+        .shift()
+        .ifPresent(
+            s -> ways.add("move " + moved + " " + way(s) + (moved.equals(part) ? " as shut" : "")));
+    double across = fouling.across().map(Math::abs).orElse(Double.POSITIVE_INFINITY);
+    double apart = fouling.apart().map(Math::abs).orElse(Double.POSITIVE_INFINITY);
+    if (Math.min(across, apart) <= SENSIBLE_MM) {
+      ways.add(
+          "set "
+              + moved
+              + " "
+              + (across <= apart ? across(fouling.across().get()) : apart(fouling.apart().get())));
+    }
+    cut(part, fouling.cutOfPart()).ifPresent(ways::add);
+    cut(other, fouling.cutOfOther()).ifPresent(ways::add);
+    return ways.isEmpty() ? "change how it opens" : String.join(", or ", ways);
+  }
+
+  /** Returns a shift in the elevation in words. */
+  static String way(PointMm shift) {
+    List<String> words = new ArrayList<>();
+    if (Math.abs(shift.x()) >= 0.05) {
+      words.add(Say.mm(Math.abs(shift.x())) + (shift.x() > 0 ? " forward" : " back"));
+    }
+    if (Math.abs(shift.z()) >= 0.05) {
+      words.add(Say.mm(Math.abs(shift.z())) + (shift.z() > 0 ? " up" : " down"));
+    }
+    return String.join(" and ", words);
+  }
+
+  /** Returns a shift across the machine in words. */
+  static String across(double mm) {
+    return Say.mm(Math.abs(mm)) + (mm > 0 ? " to the left" : " to the right");
+  }
+
+  /** Returns how far both sides are set in words. */
+  static String apart(double mm) {
+    return Say.mm(Math.abs(mm)) + (mm > 0 ? " farther out" : " farther in") + " on each side";
+  }
+
+  /** Returns a cut in words, if it leaves enough of the part. */
+  static Optional<String> cut(String what, Optional<StraightCut> cut) {
+    return cut.filter(c -> c.share() <= MOST_CUT)
+        .map(
+            c ->
+                "cut "
+                    + Say.mm(c.depthMm())
+                    + " off "
+                    + what
+                    + " straight across where it reaches farthest "
+                    + towards(c.towardsDeg()));
+  }
+
+  /** Returns a direction of the elevation in words. */
+  static String towards(int deg) {
+    String along = Math.abs(deg) < 90 ? "forward" : "back";
+    int slope = Math.abs(deg) < 90 ? Math.abs(deg) : 180 - Math.abs(deg);
+    if (slope == 0) {
+      return along;
+    }
+    if (slope == 90) {
+      return deg > 0 ? "up" : "down";
+    }
+    return along + ", " + slope + "° " + (deg > 0 ? "up" : "down");
+  }
+}

@@ -1,0 +1,216 @@
+package org.longlow.constraints.check.gap;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.longlow.constraints.check.finding.About;
+import org.longlow.constraints.check.finding.Basis;
+import org.longlow.constraints.check.finding.FigureUnit;
+import org.longlow.constraints.check.finding.Figures;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.gap.Clearing;
+import org.longlow.constraints.gap.Gap;
+import org.longlow.constraints.gap.Gaps;
+import org.longlow.constraints.gap.Solid;
+import org.longlow.constraints.layout.Demands;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.machine.linkage.RigidMotion;
+import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.stand.Condition;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.rider.geom.PointMm;
+
+/** Gaps between parts, in the stance in which each pair is closest. */
+public final class GapFindings {
+
+  /** Pairs farther apart than this are clear and not listed one by one, mm. */
+  static final double HORIZON_MM = 40;
+
+  /** Beyond what is asked, so that figures in tenths of mm hold what they say, mm. */
+  static final double EASE_MM = 0.001;
+
+  private final Layout layout;
+  private final GapRules rules;
+  private final Map<String, Solid> drawn = new LinkedHashMap<>();
+  private final Map<Pair, Gap> worst = new LinkedHashMap<>();
+  private final Map<Pair, Optional<Condition>> stanceOf = new HashMap<>();
+  private final List<Map<String, Solid>> stances = new ArrayList<>();
+
+  /** Two parts, whichever comes first in the alphabet first. */
+  private record Pair(String a, String b) {
+    public static Pair of(String a, String b) {
+      return a.compareTo(b) <= 0 ? new Pair(a, b) : new Pair(b, a);
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * a.hashCode() + b.hashCode();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Pair p && p.a.equals(a) && p.b.equals(b);
+    }
+  }
+
+  public GapFindings(Layout layout, GapRules rules, Map<String, PartShape> shapes) {
+    this.layout = layout;
+    this.rules = rules;
+    shapes.forEach((name, shape) -> drawn.put(name, new Solid(name, shape.prisms())));
+  }
+
+  /** Returns the bodies of all parts as drawn, with their indexes. */
+  public List<Solid> drawn() {
+    return List.copyOf(drawn.values());
+  }
+
+  /** Returns the body of a part as drawn. */
+  public Solid drawn(String part) {
+    return drawn.get(part);
+  }
+
+  public List<Finding> of(List<Standing> standings) {
+    keepWorst(Optional.empty(), Gaps.among(drawn(), HORIZON_MM, this::cut));
+    for (Standing standing : standings) {
+      if (standing.kind() == Stance.Kind.OPEN) {
+        continue; // swept from shut to open by SectionFindings
+      }
+      List<Solid> moved = bodies(standing.moved().values());
+      Map<String, Solid> byName = new HashMap<>();
+      moved.forEach(b -> byName.put(b.name(), b));
+      stances.add(byName);
+      List<Solid> still = new ArrayList<>(drawn.values());
+      still.removeIf(b -> standing.moved().containsKey(b.name()));
+      keepWorst(
+          Optional.of(standing.condition()), Gaps.between(moved, still, HORIZON_MM, this::cut));
+      keepWorst(Optional.of(standing.condition()), Gaps.among(moved, HORIZON_MM, this::cut));
+    }
+    List<Finding> findings = new ArrayList<>();
+    worst.forEach((key, gap) -> findings.add(finding(key, gap)));
+    // where some are too close, each of them says so itself and is counted once
+    if (findings.stream().noneMatch(f -> f.verdict() == Verdict.FAIL)) {
+      findings.add(summary(findings.size()));
+    }
+    return findings;
+  }
+
+  /** Only gaps smaller than the smallest known so far matter. */
+  private double cut(Solid a, Solid b) {
+    if (!rules.mayNotTouch(a.name(), b.name())) {
+      return Gaps.Cut.NEVER;
+    }
+    Gap known = worst.get(Pair.of(a.name(), b.name()));
+    return known == null ? HORIZON_MM : known.gapMm() - 1e-9;
+  }
+
+  static List<Solid> bodies(Collection<PartShape> shapes) {
+    List<Solid> bodies = new ArrayList<>(shapes.size());
+    shapes.forEach(s -> bodies.add(new Solid(s.part().name(), s.prisms())));
+    return bodies;
+  }
+
+  private void keepWorst(Optional<Condition> stance, List<Gap> gaps) {
+    for (Gap gap : gaps) {
+      Pair key = Pair.of(gap.first(), gap.second());
+      worst.put(key, gap);
+      stanceOf.put(key, stance);
+    }
+  }
+
+  private Finding finding(Pair pair, Gap gap) {
+    Demands.Key demand = rules.demand(pair.a(), pair.b());
+    double limit = rules.limitMm(pair.a(), pair.b(), demand);
+    return Finding.held(
+            FindingKind.GAP,
+            About.parts(pair.a(), pair.b()),
+            stanceOf.get(pair),
+            Figures.atLeast(gap.gapMm(), limit, FigureUnit.MM),
+            List.of(rules.source(pair.a(), pair.b(), demand)),
+            words(pair.a(), pair.b(), gap.gapMm(), limit, () -> advice(pair, limit)))
+        .at(gap.where());
+  }
+
+  private String advice(Pair pair, double limitMm) {
+    String moved = movesFirst(pair) ? pair.a() : pair.b();
+    String still = movesFirst(pair) ? pair.b() : pair.a();
+    return Advice.move(moved, clearing(still, moved, limitMm))
+        + (rules.saidToTouch(pair.a(), pair.b())
+            ? "; or drop the limit, since they are said to touch"
+            : "; or list it under touches if they are meant to meet");
+  }
+
+  /** Everything that the two bodies must be clear in, the second to be moved. */
+  private Clearing clearing(String still, String moved, double limitMm) {
+    Solid body = drawn.get(moved);
+    List<Clearing.Position> positions = new ArrayList<>();
+    positions.add(new Clearing.Position(drawn.get(still), body));
+    for (Map<String, Solid> stance : stances) {
+      if (!stance.containsKey(still) && !stance.containsKey(moved)) {
+        continue;
+      }
+      Solid there = stance.getOrDefault(moved, body);
+      // a shift of what turns in a stance turns with it
+      RigidMotion back = new RigidMotion(-body.turnRad(there), PointMm.ORIGIN);
+      positions.add(
+          new Clearing.Position(
+              stance.getOrDefault(still, drawn.get(still)).moved(back), there.moved(back)));
+    }
+    return new Clearing(positions, limitMm + EASE_MM);
+  }
+
+  /** Returns what it takes to move a part away from a person seated as drawn. */
+  Clearing clearingOf(String part, Solid person, double limitMm) {
+    return new Clearing(List.of(new Clearing.Position(person, drawn.get(part))), limitMm + EASE_MM);
+  }
+
+  /** Of two parts the one to move: not what carries a wheel, rather what no stance moves. */
+  private boolean movesFirst(Pair pair) {
+    Part a = layout.parts().get(pair.a());
+    Part b = layout.parts().get(pair.b());
+    if (a.traits().duty().atWheel() != b.traits().duty().atWheel()) {
+      return b.traits().duty().atWheel();
+    }
+    boolean stays = stances.stream().noneMatch(s -> s.containsKey(pair.a()));
+    return stays && stances.stream().anyMatch(s -> s.containsKey(pair.b()));
+  }
+
+  /**
+   * Says how two things stand to each other.
+   *
+   * @param advice what keeps them apart; not asked for where they are
+   */
+  static String words(String a, String b, double gapMm, double limitMm, Supplier<String> advice) {
+    String both = a + " and " + b;
+    if (gapMm >= limitMm) {
+      return both + " are " + Say.mm(gapMm) + " apart; " + Say.mm(limitMm) + " are asked.";
+    }
+    String state =
+        gapMm < 0
+            ? both + " run into each other by " + Say.mm(-gapMm) + "; "
+            : gapMm == 0 ? both + " touch; " : both + " are " + Say.mm(gapMm) + " apart; ";
+    return state + Say.mm(limitMm) + " are asked between them: " + advice.get() + ".";
+  }
+
+  private Finding summary(int near) {
+    int n = layout.parts().size();
+    return Finding.note(
+        FindingKind.GAP,
+        About.thing("all parts"),
+        Verdict.PASS,
+        Basis.model("distance of bodies in side view and across the machine"),
+        Say.format(
+            "%d pairs of parts looked at in every stance; %d come within %s, none of them too"
+                + " close.",
+            n * (n - 1) / 2, near, Say.mm(HORIZON_MM)));
+  }
+}

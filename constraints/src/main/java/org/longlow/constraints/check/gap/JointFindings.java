@@ -1,0 +1,334 @@
+package org.longlow.constraints.check.gap;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.longlow.constraints.check.finding.About;
+import org.longlow.constraints.check.finding.Basis;
+import org.longlow.constraints.check.finding.FigureUnit;
+import org.longlow.constraints.check.finding.Figures;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.gap.Gap;
+import org.longlow.constraints.gap.Solid;
+import org.longlow.constraints.law.Known;
+import org.longlow.constraints.layout.Demands;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Traits.Joint;
+import org.longlow.constraints.machine.chassis.Tyre;
+import org.longlow.constraints.machine.chassis.TyreSize;
+import org.longlow.constraints.shape.Curves;
+import org.longlow.constraints.shape.Interval;
+import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.shape.Prism;
+import org.longlow.constraints.shape.Tyres;
+import org.longlow.constraints.stand.Condition;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.stand.Wheels;
+import org.longlow.rider.geom.PointMm;
+
+/**
+ * Parts that share a pin: the joint may be where both are, their bodies may not. On a wheel's axle
+ * there is room inside its rim; tyre and rim are in nobody's way there.
+ */
+public final class JointFindings {
+
+  /**
+   * From a rim's bead seat to its inside, mm: depth of the well and its wall. Common practice, from
+   * memory.
+   */
+  static final double RIM_DEPTH_MM = 25;
+
+  /** Least width of a leg of a swingarm beside the tyre, mm. Common practice, no source. */
+  static final double LEG_MM = 15;
+
+  /** A joint reaches so many depths of the thinner part from its pin. Common practice. */
+  static final double DEPTHS = 3;
+
+  /** A joint of anything but two bars reaches no farther, mm. Common practice, no source. */
+  static final double FARTHEST_MM = 60;
+
+  /** Bodies filled to their outlines that share more than this of the smaller are no joint. */
+  static final double MOST_SHARED = 0.5;
+
+  static final Basis JOINT =
+      Basis.practice(
+          "common practice, no published source: a joint reaches three depths of the thinner part"
+              + " from its pin, at most 60 mm where one is no bar");
+  private static final Basis SHARED =
+      Basis.judgement("judgement: bodies that share half of the smaller are in one place");
+  private static final Basis RIM =
+      new Basis(
+          Basis.Kind.PRACTICE,
+          Known.FROM_MEMORY,
+          "rim of the tyre's size, its inside 25 mm below the bead seat (common practice, from"
+              + " memory)");
+  private static final Basis LEG =
+      Basis.practice(
+          "common practice, no published source: a swingarm's leg takes 15 mm beside the gap to the"
+              + " tyre");
+
+  private final Layout layout;
+  private final GapRules rules;
+  private final Wheels wheels;
+  private final Places places;
+  private final Map<String, PartShape> shapes;
+  private final List<Standing> standings;
+  private final Map<String, Solid> rings = new HashMap<>();
+
+  public JointFindings(
+      Layout layout,
+      GapRules rules,
+      Wheels wheels,
+      Map<String, PartShape> shapes,
+      List<Standing> standings) {
+    this.layout = layout;
+    this.rules = rules;
+    this.wheels = wheels;
+    this.places = wheels.drawn();
+    this.shapes = shapes;
+    this.standings = standings;
+  }
+
+  public List<Finding> all(GapFindings gaps) {
+    List<Finding> findings = new ArrayList<>();
+    for (GapRules.Joint joint : rules.joints()) {
+      Part a = layout.parts().get(joint.a());
+      Part b = layout.parts().get(joint.b());
+      if (a instanceof Part.Wheel wheel && joint.pins().contains(wheel.axle())) {
+        findings.addAll(onAxle(wheel, b));
+      } else if (b instanceof Part.Wheel wheel && joint.pins().contains(wheel.axle())) {
+        findings.addAll(onAxle(wheel, a));
+      } else {
+        away(gaps, joint, a, b).ifPresent(findings::add);
+      }
+    }
+    return findings;
+  }
+
+  /** Two parts that may overlap about their pins only. */
+  private Optional<Finding> away(GapFindings gaps, GapRules.Joint joint, Part a, Part b) {
+    List<PointMm> pins = joint.pins().stream().map(places::pin).toList();
+    double away = gaps.drawn(joint.a()).overlapsAwayMm(gaps.drawn(joint.b()), pins);
+    double limit = reachMm(a, b);
+    if (away <= limit) {
+      return both(a, b, Joint.BODY) ? swallowed(gaps, joint, pins.get(0)) : Optional.empty();
+    }
+    return Optional.of(
+        Finding.held(
+                FindingKind.JOINT,
+                About.parts(joint.a(), joint.b()),
+                Optional.empty(),
+                Figures.atMost(away, limit, FigureUnit.MM),
+                List.of(JOINT),
+                Say.format(
+                    "%s and %s share %s but are in each other as far as %s from there; a joint of"
+                        + " theirs reaches %s: part them beyond it, or list one under touches of"
+                        + " the other if they are meant to overlap.",
+                    joint.a(),
+                    joint.b(),
+                    String.join(" and ", joint.pins()),
+                    Say.mm(away),
+                    Say.mm(limit)))
+            .at(pins.get(0)));
+  }
+
+  /** Two filled bodies on one pin, one of them in the other. */
+  private Optional<Finding> swallowed(GapFindings gaps, GapRules.Joint joint, PointMm at) {
+    if (!gaps.drawn(joint.a()).overlaps(gaps.drawn(joint.b()))) {
+      return Optional.empty();
+    }
+    Geometry a = shapes.get(joint.a()).outline();
+    Geometry b = shapes.get(joint.b()).outline();
+    double share = a.intersection(b).getArea() / Math.min(a.getArea(), b.getArea());
+    if (share <= MOST_SHARED) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Finding.held(
+                FindingKind.JOINT,
+                About.parts(joint.a(), joint.b()),
+                Optional.empty(),
+                Figures.atMost(share, MOST_SHARED, FigureUnit.SHARE),
+                List.of(SHARED),
+                Say.format(
+                    "%s and %s share %s, and %s of the smaller is in the other: part them, or list"
+                        + " one under touches of the other if one is inside the other.",
+                    joint.a(), joint.b(), String.join(" and ", joint.pins()), Say.percent(share)))
+            .at(at));
+  }
+
+  /** Returns how far from a pin that they share two parts may be in each other, mm. */
+  double reachMm(Part a, Part b) {
+    double depths = DEPTHS * Math.min(depthMm(a), depthMm(b));
+    return both(a, b, Joint.BAR) ? depths : Math.min(FARTHEST_MM, depths);
+  }
+
+  private static boolean both(Part a, Part b, Joint joint) {
+    return a.traits().joint() == joint && b.traits().joint() == joint;
+  }
+
+  /** How deep a part is where it is joined, mm. */
+  private double depthMm(Part part) {
+    Envelope box = shapes.get(part.name()).outline().getEnvelopeInternal();
+    double least = Math.min(box.getWidth(), box.getHeight());
+    return part.traits().depth().map(places::value).orElse(least);
+  }
+
+  private List<Finding> onAxle(Part.Wheel wheel, Part part) {
+    Tyre tyre = Tyres.of(wheel, places);
+    Demands.Key demand = rules.demand(wheel.name(), part.name());
+    double asked = rules.limitMm(wheel.name(), part.name(), demand);
+    if (part instanceof Part.Swingarm arm) {
+      if (arm.base().spread().isEmpty()) {
+        return List.of(unknown(wheel, part));
+      }
+      PartShape shape = shapes.get(arm.name());
+      double beside = Math.min(shape.leftMm(), shape.rightMm()) - tyre.widthMm() / 2;
+      if (!arm.base().spread().get().both() && beside > 0) {
+        return List.of(legs(wheel, arm, tyre, beside, asked));
+      }
+    }
+    Basis source = rules.source(wheel.name(), part.name(), demand);
+    if (part instanceof Part.Front fork && wheel.equals(wheels.front())) {
+      ForkOnAxle on =
+          new ForkOnAxle(
+              fork, wheel, tyre, asked, source, places, wheels.frontSuspension(), standings);
+      return on.all(shapes.get(fork.name()), ring(wheel, tyre));
+    }
+    boolean hub = part instanceof Part.Flat;
+    return inTyre(wheel, part, tyre, hub ? 0 : asked, source).stream().toList();
+  }
+
+  private static Finding unknown(Part.Wheel wheel, Part part) {
+    return Finding.note(
+            FindingKind.JOINT,
+            About.parts(part.name(), wheel.name()),
+            Verdict.CAUTION,
+            LEG,
+            "How far "
+                + part.name()
+                + " reaches to the left and right is not said, so whether it passes the tyre of "
+                + wheel.name()
+                + " is not known: give it left and right.")
+        .measured(Figures.only(Double.NaN, FigureUnit.MM));
+  }
+
+  /** An arm drawn as one body over the whole width has a leg on each side of the tyre. */
+  private Finding legs(
+      Part.Wheel wheel, Part.Swingarm arm, Tyre tyre, double besideMm, double askedMm) {
+    PointMm pivot = places.pin(arm.pivot());
+    PointMm axle = places.pin(arm.axle());
+    double ahead = pivot.distance(axle) - tyre.freeRadiusMm() - places.value(arm.depth()) / 2;
+    boolean bridge = ahead < askedMm;
+    return Finding.held(
+            FindingKind.JOINT,
+            About.parts(arm.name(), wheel.name()),
+            Optional.empty(),
+            Figures.atLeast(
+                bridge ? ahead : besideMm, bridge ? askedMm : askedMm + LEG_MM, FigureUnit.MM),
+            List.of(LEG),
+            bridge
+                ? Say.format(
+                    "The bridge of %s at its pivot comes within %s of the tyre of %s; %s are asked:"
+                        + " make the arm longer or slimmer.",
+                    arm.name(), Say.mm(ahead), wheel.name(), Say.mm(askedMm))
+                : Say.format(
+                    "%s is taken as two legs beside the tyre of %s: %s lie between the tyre and its"
+                        + " outside, where a leg of %s and the %s asked need %s%s.",
+                    arm.name(),
+                    wheel.name(),
+                    Say.mm(besideMm),
+                    Say.mm(LEG_MM),
+                    Say.mm(askedMm),
+                    Say.mm(askedMm + LEG_MM),
+                    besideMm < askedMm + LEG_MM
+                        ? Say.format(
+                            "; set each side %s farther out", Say.mm(askedMm + LEG_MM - besideMm))
+                        : ""))
+        .at(axle);
+  }
+
+  /** The tyre and its rim, as drawn. */
+  private Solid ring(Part.Wheel wheel, Tyre tyre) {
+    Interval width = new Interval(-tyre.widthMm() / 2, tyre.widthMm() / 2);
+    return rings.computeIfAbsent(
+        wheel.name(),
+        name ->
+            new Solid(
+                name,
+                List.of(
+                    new Prism(
+                        Curves.ring(
+                            places.pin(wheel.axle()),
+                            tyre.freeRadiusMm(),
+                            rimInsideMm(wheel, tyre)),
+                        width))));
+  }
+
+  /** What is on the axle must be inside the rim or beside the tyre, in every stance. */
+  private Optional<Finding> inTyre(
+      Part.Wheel wheel, Part part, Tyre tyre, double askedMm, Basis source) {
+    double inside = rimInsideMm(wheel, tyre);
+    PartShape shape = shapes.get(part.name());
+    Interval width = new Interval(-tyre.widthMm() / 2, tyre.widthMm() / 2);
+    if (shape.prisms().stream().allMatch(p -> p.across().gap(width) >= askedMm)) {
+      return Optional.empty(); // beside the tyre all along
+    }
+    Solid ring = ring(wheel, tyre);
+    Gap worst = ring.to(new Solid(part.name(), shape.prisms()), askedMm);
+    Optional<Condition> stance = Optional.empty();
+    for (Standing s : standings) {
+      if (!s.moved().containsKey(wheel.name()) && !s.moved().containsKey(part.name())) {
+        continue;
+      }
+      PointMm travel = s.places().pin(wheel.axle()).minus(places.pin(wheel.axle()));
+      Solid body = new Solid(part.name(), s.shapes().get(part.name()).prisms());
+      double cut = worst == null ? askedMm : worst.gapMm() - 1e-6;
+      Gap gap = ring.moved(Solid.by(travel)).to(body, cut);
+      if (gap != null) {
+        worst = gap;
+        stance = Optional.of(s.condition());
+      }
+    }
+    if (worst == null) {
+      return Optional.empty();
+    }
+    boolean hub = part instanceof Part.Flat;
+    return Optional.of(
+        Finding.held(
+                FindingKind.JOINT,
+                About.parts(part.name(), wheel.name()),
+                stance,
+                Figures.atLeast(worst.gapMm(), askedMm, FigureUnit.MM),
+                hub ? List.of(RIM) : List.of(source, RIM),
+                Say.format(
+                    "%s is on the axle of %s but not inside its rim (%s across) or beside its tyre:"
+                        + " it is %s; %s.",
+                    part.name(),
+                    wheel.name(),
+                    Say.mm(2 * inside),
+                    worst.gapMm() < 0
+                        ? "in it by " + Say.mm(-worst.gapMm())
+                        : Say.mm(worst.gapMm()) + " off it where " + Say.mm(askedMm) + " are asked",
+                    hub
+                        ? "a smaller one, or a wheel with a larger rim, is needed"
+                        : "set it farther out or give it another shape"))
+            .at(worst.where()));
+  }
+
+  /** Radius of the inside of a rim; without a size, that of a tyre as high as it is wide. */
+  private static double rimInsideMm(Part.Wheel wheel, Tyre tyre) {
+    TyreSize size = wheel.tyre().isEmpty() ? null : TyreSize.read(wheel.tyre()).size();
+    double bead = size != null ? size.rimDiameterMm() / 2 : tyre.freeRadiusMm() - tyre.widthMm();
+    return Math.max(0, Math.min(bead, tyre.freeRadiusMm()) - RIM_DEPTH_MM);
+  }
+}

@@ -1,0 +1,169 @@
+package org.longlow.constraints.check.gap;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.longlow.constraints.check.finding.About;
+import org.longlow.constraints.check.finding.Basis;
+import org.longlow.constraints.check.finding.FigureUnit;
+import org.longlow.constraints.check.finding.Figures;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.check.person.SeatFindings;
+import org.longlow.constraints.gap.Clearing;
+import org.longlow.constraints.gap.Gap;
+import org.longlow.constraints.gap.Gaps;
+import org.longlow.constraints.gap.Solid;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Occupant;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.seat.Resting;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.stand.Condition;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.rider.geom.PointMm;
+
+/** Gaps between seated people and what they do not rest on, each other too. */
+public final class PersonGaps {
+
+  /** People who come nearer than this need care, mm. */
+  static final double PEOPLE_MM = 10;
+
+  /** A seat is not sent farther back than this, mm. */
+  private static final int FARTHEST_BACK_MM = 300;
+
+  private static final List<Basis> PEOPLE =
+      List.of(
+          Basis.model("outlines of two bodies, skin to skin, good to some 15 mm of flesh"),
+          Basis.judgement(
+              "10 mm between two people is a judgement: a passenger's trunk against the rider's"
+                  + " back is common, flesh in flesh is not"));
+
+  private final Layout layout;
+  private final GapRules rules;
+  private final GapFindings parts;
+  private final List<PersonBody> people;
+  private final List<Standing> standings;
+
+  public PersonGaps(
+      Layout layout,
+      GapRules rules,
+      GapFindings parts,
+      List<PersonBody> people,
+      List<Standing> standings) {
+    this.rules = rules;
+    this.parts = parts;
+    this.layout = layout;
+    this.people = people;
+    this.standings = standings;
+  }
+
+  public List<Finding> all() {
+    List<Finding> findings = new ArrayList<>();
+    for (PersonBody person : people) {
+      beside(person, findings);
+    }
+    for (Standing standing : standings) {
+      if (standing.kind() == Stance.Kind.LADEN) {
+        pair(standing.condition()).ifPresent(findings::add);
+      }
+    }
+    return findings;
+  }
+
+  /** Whoever steers comes first among those aboard. */
+  private Optional<Finding> pair(Condition stance) {
+    List<PersonBody> aboard =
+        stance.aboard().stream()
+            .flatMap(o -> people.stream().filter(p -> p.sitting().occupant().equals(o)))
+            .toList();
+    return aboard.size() == 2 ? people(stance, aboard.get(0), aboard.get(1)) : Optional.empty();
+  }
+
+  private void beside(PersonBody person, List<Finding> findings) {
+    Sitting sitting = person.sitting();
+    Condition stance = Standing.under(sitting.occupant(), standings);
+    List<Gap> near = new ArrayList<>();
+    for (Part part : layout.parts().values()) {
+      if (rules.clearOfPeople(part.name())) {
+        Solid other = parts.drawn(part.name());
+        near.addAll(
+            Gaps.between(
+                List.of(person.clearOf(part, rules)),
+                List.of(other),
+                GapFindings.HORIZON_MM,
+                (a, b) -> listedToMm(sitting, part)));
+      }
+    }
+    near.sort(Gaps.ORDER);
+    for (Gap gap : near) {
+      String part = gap.second();
+      double limit = rules.limitMm(part, sitting);
+      findings.add(
+          Finding.held(
+                  FindingKind.GAP,
+                  About.beside(part, sitting.occupant()),
+                  Optional.of(stance),
+                  Figures.atLeast(gap.gapMm(), limit, FigureUnit.MM),
+                  List.of(rules.source(part, GapRules.RIDER, rules.demandOfPeople(part))),
+                  GapFindings.words(
+                      part,
+                      SeatFindings.who(sitting),
+                      gap.gapMm(),
+                      limit,
+                      () -> Advice.move(part, clearing(part, person, limit))))
+              .at(gap.where()));
+    }
+  }
+
+  private Clearing clearing(String part, PersonBody person, double limitMm) {
+    Solid body = person.clearOf(layout.parts().get(part), rules);
+    return parts.clearingOf(part, body, limitMm);
+  }
+
+  /** Own cushions may be touched, so those are told of only where somebody is in them. */
+  private static double listedToMm(Sitting sitting, Part part) {
+    return Resting.ownCushion(sitting, part) ? 0 : GapFindings.HORIZON_MM;
+  }
+
+  /** Whoever rides and somebody behind. */
+  private static Optional<Finding> people(Condition stance, PersonBody rider, PersonBody behind) {
+    Gap gap = behind.fine().to(rider.fine(), GapFindings.HORIZON_MM);
+    if (gap == null) {
+      return Optional.empty();
+    }
+    Occupant one = behind.sitting().occupant();
+    Occupant other = rider.sitting().occupant();
+    double mm = gap.gapMm();
+    List<String> path = List.of("people", one.name(), other.name());
+    return Optional.of(
+        new Finding(
+                FindingKind.GAP,
+                new About(one.words() + " and " + other.words(), List.of(), Optional.of(one), path),
+                Optional.of(stance),
+                mm < 0 ? Verdict.FAIL : mm < PEOPLE_MM ? Verdict.CAUTION : Verdict.PASS,
+                Figures.atLeast(mm, PEOPLE_MM, FigureUnit.MM),
+                PEOPLE,
+                GapFindings.words(
+                    one.words(),
+                    other.words(),
+                    mm,
+                    PEOPLE_MM,
+                    () -> back(one.seat(), rider, behind)))
+            .at(gap.where()));
+  }
+
+  /** How far back the seat of somebody must go, whole millimetres; hands and feet go with it. */
+  private static String back(String seat, PersonBody rider, PersonBody behind) {
+    String advice = "move the " + seat + "'s seat back";
+    for (int mm = 1; mm <= FARTHEST_BACK_MM; mm++) {
+      if (behind.fine().moved(Solid.by(new PointMm(-mm, 0))).to(rider.fine(), PEOPLE_MM) == null) {
+        return advice + ", by " + Say.mm(mm) + " if pegs and grips go with it";
+      }
+    }
+    return advice;
+  }
+}

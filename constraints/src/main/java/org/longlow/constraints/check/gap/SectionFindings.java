@@ -1,0 +1,247 @@
+package org.longlow.constraints.check.gap;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.longlow.constraints.check.finding.About;
+import org.longlow.constraints.check.finding.Basis;
+import org.longlow.constraints.check.finding.FigureUnit;
+import org.longlow.constraints.check.finding.Figures;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.gap.Fouling;
+import org.longlow.constraints.gap.Solid;
+import org.longlow.constraints.gap.Sweep;
+import org.longlow.constraints.layout.Demands;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Section;
+import org.longlow.constraints.machine.linkage.SectionMotion;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.stand.Condition;
+import org.longlow.constraints.stand.Sections;
+import org.longlow.rider.geom.OutOfRange;
+import org.longlow.rider.geom.PointMm;
+
+/** What a section meets on its way from shut to open: parts that stay, and people seated. */
+public final class SectionFindings {
+
+  /** How the way is looked at, in words. */
+  static final Basis HOW =
+      Basis.model(
+          "the whole way swept, gaps to within "
+              + Say.mm(Sweep.BOUND_MM)
+              + " (conservative advancement)");
+
+  private final Layout layout;
+  private final GapRules rules;
+  private final GapFindings parts;
+  private final Places places;
+  private final JointFindings joints;
+  private final List<PersonBody> people;
+
+  public SectionFindings(
+      Layout layout,
+      GapRules rules,
+      GapFindings parts,
+      JointFindings joints,
+      Places places,
+      List<PersonBody> people) {
+    this.joints = joints;
+    this.layout = layout;
+    this.rules = rules;
+    this.parts = parts;
+    this.places = places;
+    this.people = people;
+  }
+
+  public List<Finding> all() {
+    List<Finding> findings = new ArrayList<>();
+    layout.sections().forEach((name, section) -> sweep(name, section, findings));
+    return findings;
+  }
+
+  private void sweep(String name, Section section, List<Finding> findings) {
+    SectionMotion motion;
+    try {
+      motion = Sections.motion(section, places);
+    } catch (OutOfRange e) {
+      findings.add(
+          Finding.note(
+                  FindingKind.OPEN,
+                  About.thing(name, name),
+                  Verdict.FAIL,
+                  Basis.model("plane linkage geometry"),
+                  "Section " + name + " cannot open: " + e.getMessage() + ".")
+              .in(Condition.open(name)));
+      return;
+    }
+    Set<String> own = Set.copyOf(section.parts());
+    Sweep sweep = new Sweep(motion);
+    int before = findings.size();
+    for (Solid part : parts.drawn()) {
+      if (!own.contains(part.name())) {
+        continue;
+      }
+      for (Solid other : parts.drawn()) {
+        if (!own.contains(other.name()) && rules.mayNotTouch(part.name(), other.name())) {
+          past(name, motion, sweep, part, other).ifPresent(findings::add);
+        }
+      }
+      if (rules.clearOfPeople(part.name())) {
+        for (PersonBody person : people) {
+          past(name, motion, sweep, part, person).ifPresent(findings::add);
+        }
+      }
+    }
+    for (GapRules.Joint joint : rules.joints()) {
+      if (own.contains(joint.a()) != own.contains(joint.b())) {
+        String part = own.contains(joint.a()) ? joint.a() : joint.b();
+        String other = part.equals(joint.a()) ? joint.b() : joint.a();
+        joined(name, motion, sweep, joint, part, other).ifPresent(findings::add);
+      }
+    }
+    if (findings.size() == before) {
+      findings.add(
+          Finding.note(
+                  FindingKind.OPEN,
+                  About.thing(name, name),
+                  Verdict.PASS,
+                  HOW,
+                  "Section " + name + " opens clear of everything.")
+              .in(Condition.open(name))
+              .measured(Figures.only(0, FigureUnit.NONE)));
+    }
+  }
+
+  /** One part of the section on its way past another part. */
+  private Optional<Finding> past(
+      String section, SectionMotion motion, Sweep sweep, Solid part, Solid other) {
+    Demands.Key demand = rules.demand(part.name(), other.name());
+    double limit = rules.limitMm(part.name(), other.name(), demand);
+    if (Double.isNaN(sweep.firstBelow(part, other, limit))) {
+      return Optional.empty();
+    }
+    Part one = layout.parts().get(part.name());
+    Part two = layout.parts().get(other.name());
+    List<Fouling.Remedy> remedies = new ArrayList<>();
+    remedies.add(
+        two.traits().duty().atWheel() ? Fouling.Remedy.SHIFT_PART : Fouling.Remedy.SHIFT_OTHER);
+    if (one.traits().make().cutToFit()) {
+      remedies.add(Fouling.Remedy.CUT_PART);
+    }
+    if (two.traits().make().cutToFit()) {
+      remedies.add(Fouling.Remedy.CUT_OTHER);
+    }
+    String moved = two.traits().duty().atWheel() ? part.name() : other.name();
+    return Fouling.of(motion, part, other, limit, remedies)
+        .map(
+            fouling ->
+                finding(
+                    section,
+                    About.parts(part.name(), other.name()),
+                    fouling,
+                    limit,
+                    rules.source(part.name(), other.name(), demand),
+                    Advice.ways(part.name(), other.name(), moved, fouling)
+                        + ", or list it under touches if they are meant to meet"));
+  }
+
+  /** One part of the section that shares pins with one that stays, beyond their joint. */
+  private Optional<Finding> joined(
+      String section,
+      SectionMotion motion,
+      Sweep sweep,
+      GapRules.Joint joint,
+      String part,
+      String other) {
+    List<PointMm> pins = joint.pins().stream().map(places::pin).toList();
+    double reach = joints.reachMm(layout.parts().get(joint.a()), layout.parts().get(joint.b()));
+    Solid a = parts.drawn(part).beyond(pins, reach);
+    Solid b = parts.drawn(other).beyond(pins, reach);
+    if (a.overlaps(b) || Double.isNaN(sweep.firstBelow(a, b, 0))) {
+      return Optional.empty(); // what is so when shut is the joint's own finding
+    }
+    return Fouling.of(motion, a, b, 0, List.of())
+        .map(
+            fouling ->
+                finding(
+                    section,
+                    About.parts(part, other).said("beyond their joint " + part + " and " + other),
+                    fouling,
+                    0,
+                    JointFindings.JOINT,
+                    "change their shape there"));
+  }
+
+  /** One part of the section on its way past somebody seated; nobody sits on what opens. */
+  private Optional<Finding> past(
+      String section, SectionMotion motion, Sweep sweep, Solid part, PersonBody seated) {
+    Sitting sitting = seated.sitting();
+    Part opening = layout.parts().get(part.name());
+    if (!rules.clear(opening, sitting).without().isEmpty()) {
+      return Optional.empty();
+    }
+    Solid person = seated.clearOf(opening, rules);
+    Demands.Key demand = rules.demandOfPeople(part.name());
+    double limit = rules.limitMm(part.name(), sitting);
+    if (Double.isNaN(sweep.firstBelow(part, person, limit))) {
+      return Optional.empty();
+    }
+    List<Fouling.Remedy> remedies = new ArrayList<>(List.of(Fouling.Remedy.SHIFT_PART));
+    if (opening.traits().make().cutToFit()) {
+      remedies.add(Fouling.Remedy.CUT_PART);
+    }
+    String who = sitting.occupant().words();
+    return Fouling.of(motion, part, person, limit, remedies)
+        .map(
+            fouling ->
+                finding(
+                    section,
+                    About.beside(part.name(), sitting.occupant()),
+                    fouling,
+                    limit,
+                    rules.source(part.name(), GapRules.RIDER, demand),
+                    Advice.ways(part.name(), who, part.name(), fouling)));
+  }
+
+  private static Finding finding(
+      String section, About about, Fouling fouling, double limitMm, Basis source, String ways) {
+    double gap = fouling.gapMm();
+    String text =
+        "Section "
+            + section
+            + ": "
+            + about.words()
+            + (gap < 0 ? " run into each other" : gap == 0 ? " touch" : " come too close")
+            + (fouling.first() == 0
+                ? " from shut on"
+                : " from " + percent(fouling.first()) + " open on")
+            + "; worst at "
+            + percent(fouling.worst())
+            + ", where they are "
+            + (gap < 0 ? Say.mm(-gap) + " in each other" : Say.mm(gap) + " apart")
+            + ". To keep the "
+            + Say.mm(limitMm)
+            + " asked all the way, "
+            + ways
+            + ".";
+    return Finding.held(
+            FindingKind.OPEN,
+            about.under(section),
+            Optional.of(Condition.open(section)),
+            Figures.atLeast(gap, limitMm, FigureUnit.MM),
+            List.of(source, HOW),
+            text)
+        .at(fouling.where())
+        .openBy(fouling.worst());
+  }
+
+  private static String percent(double opening) {
+    return Say.format("%.0f %%", opening * 100);
+  }
+}

@@ -1,0 +1,75 @@
+package org.longlow.constraints.check.person;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.longlow.constraints.check.finding.About;
+import org.longlow.constraints.check.finding.Basis;
+import org.longlow.constraints.check.finding.Figures;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.law.Known;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.stand.Condition;
+import org.longlow.rider.seat.SeatOutcome;
+
+/**
+ * Care about people whom the model does not know well: outside the survey, with measures that do
+ * not go together, or whose posture and sink did not agree. Nothing about them passes outright.
+ */
+public final class BodyCare {
+
+  private static final List<Basis> SURVEY =
+      List.of(
+          Basis.published(Known.CHECKED, "range of the ANSUR II survey, 2012"),
+          Basis.judgement("what is unusual is a judgement at 3.5 standard deviations"));
+
+  private BodyCare() {}
+
+  /** Returns what is odd about this person, one finding for all of it; empty if nothing is. */
+  static List<Finding> notes(Sitting sitting, Condition stance) {
+    List<String> notes = new ArrayList<>(sitting.body().measures().notes());
+    if (!settled(sitting)) {
+      notes.add("Posture and sink did not agree, so every figure about this seat is rough.");
+    }
+    if (notes.isEmpty()) {
+      return List.of();
+    }
+    return List.of(
+        new Finding(
+            FindingKind.BODY,
+            About.person(sitting.occupant(), "body"),
+            Optional.of(stance),
+            Verdict.CAUTION,
+            Figures.NONE,
+            SURVEY,
+            sitting.occupant().words() + ": " + String.join(" ", notes)));
+  }
+
+  /** Returns a finding about somebody; it never passes if they are odd. */
+  public static Finding held(Finding f, List<Sitting> sittings) {
+    return sittings.stream()
+        .filter(s -> f.who().equals(Optional.of(s.occupant())))
+        .filter(s -> !s.body().measures().notes().isEmpty() || !settled(s))
+        .findFirst()
+        .filter(s -> f.kind() != FindingKind.BODY)
+        .map(s -> doubted(f, why(s)))
+        .orElse(f);
+  }
+
+  private static String why(Sitting sitting) {
+    return sitting.body().measures().notes().isEmpty()
+        ? " This is rough: posture and sink did not agree."
+        : " This is rough: the body of " + sitting.person() + " is an extrapolation.";
+  }
+
+  private static boolean settled(Sitting sitting) {
+    return sitting.seated().map(SeatOutcome.Seated::converged).orElse(true);
+  }
+
+  private static Finding doubted(Finding f, String why) {
+    return (f.verdict() == Verdict.PASS ? f.withVerdict(Verdict.CAUTION) : f)
+        .withText(f.text() + why);
+  }
+}

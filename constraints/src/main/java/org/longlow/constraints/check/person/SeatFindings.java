@@ -1,0 +1,282 @@
+package org.longlow.constraints.check.person;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.longlow.constraints.check.finding.About;
+import org.longlow.constraints.check.finding.Basis;
+import org.longlow.constraints.check.finding.FigureUnit;
+import org.longlow.constraints.check.finding.Figures;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.law.Known;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.shape.Interval;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.shape.Spreads;
+import org.longlow.constraints.stand.Condition;
+import org.longlow.rider.pose.Flesh;
+import org.longlow.rider.seat.CushionLoad;
+import org.longlow.rider.seat.Foam;
+import org.longlow.rider.seat.FoamStack;
+import org.longlow.rider.seat.SeatLoad;
+import org.longlow.rider.seat.SeatOutcome;
+import org.longlow.rider.seat.Support;
+
+/** How each crew member sits: sink of each cushion, hold, head rest. */
+public final class SeatFindings {
+
+  private static final List<Basis> FOAM =
+      List.of(
+          Basis.published(
+              Known.FROM_MEMORY,
+              "layered foam model after Gibson and Ashby 1997 and Mills 2007 (both from memory)"),
+          Basis.practice("bottoming limits and 15 % of wear are common practice"));
+
+  private static final List<Basis> HOLD =
+      List.of(
+          Basis.model("static load share"),
+          Basis.practice("design friction 0.30 for rain and vibration is common practice"));
+
+  private static final List<Basis> HEAD =
+      List.of(
+          Basis.published(
+              Known.CHECKED, "Reed, Ebert and Jones 2019: posture with and without head rest"),
+          Basis.judgement("judgement"));
+
+  /**
+   * A pan or back carries at least so much on each side of the middle, mm: sit bones are some 100
+   * to 130 mm apart. From memory; judgement.
+   */
+  static final double HALF_MM = 50;
+
+  /** A head rest likewise, mm; judgement. */
+  static final double HEAD_HALF_MM = 30;
+
+  private static final List<Basis> ACROSS =
+      List.of(
+          Basis.judgement(
+              "judgement: sit bones are some 100 to 130 mm apart (from memory), a head needs 30 mm"
+                  + " on each side"));
+
+  /** The flesh that each cushion carries. */
+  private static final Map<Part.CushionRole, String> CARRIED =
+      Map.of(
+          Part.CushionRole.PAN,
+          "pelvis",
+          Part.CushionRole.BACK,
+          "chest",
+          Part.CushionRole.HEAD,
+          "head");
+
+  private SeatFindings() {}
+
+  public static List<Finding> of(Sitting sitting, Condition stance, Places places) {
+    List<Finding> findings = new ArrayList<>();
+    if (sitting.outcome() instanceof SeatOutcome.Unseatable none) {
+      findings.add(
+          Finding.note(
+                  FindingKind.SEAT,
+                  About.person(sitting.occupant(), "").said(sitting.person()),
+                  Verdict.FAIL,
+                  Basis.model("rider model"),
+                  sitting.person()
+                      + " cannot sit on the "
+                      + sitting.seat()
+                      + " seat: "
+                      + none.reason())
+              .in(stance));
+      findings.addAll(BodyCare.notes(sitting, stance));
+      return findings;
+    }
+    SeatOutcome.Seated seated = sitting.seated().orElseThrow();
+    cushion(findings, sitting, stance, "pan", sitting.parts().pan(), seated.pan());
+    sitting
+        .parts()
+        .back()
+        .ifPresent(b -> cushion(findings, sitting, stance, "back", b, seated.back()));
+    Optional<Part.Cushion> head = sitting.parts().head();
+    if (head.isPresent() && seated.headRest().isPresent()) {
+      cushion(findings, sitting, stance, "head", head.get(), seated.headRest().get());
+    }
+    for (Part.Cushion cushion : cushions(sitting)) {
+      beside(sitting, stance, cushion, places).ifPresent(findings::add);
+    }
+    hold(findings, sitting, stance, seated);
+    headRest(findings, sitting, stance, seated);
+    findings.addAll(BodyCare.notes(sitting, stance));
+    return findings;
+  }
+
+  private static List<Part.Cushion> cushions(Sitting sitting) {
+    List<Part.Cushion> cushions = new ArrayList<>(List.of(sitting.parts().pan()));
+    sitting.parts().back().ifPresent(cushions::add);
+    sitting.parts().head().ifPresent(cushions::add);
+    return cushions;
+  }
+
+  /** A cushion that does not carry somebody on either side of their middle. */
+  private static Optional<Finding> beside(
+      Sitting sitting, Condition stance, Part.Cushion cushion, Places places) {
+    double half =
+        sitting.flesh().stream()
+            .filter(f -> f.name().equals(CARRIED.get(cushion.role())))
+            .mapToDouble(Flesh::outerMm)
+            .findFirst()
+            .orElseThrow();
+    List<Interval> across = Spreads.of(cushion.base(), places);
+    double left = within(across, 0, half);
+    double right = within(across, -half, 0);
+    double least = cushion.role() == Part.CushionRole.HEAD ? HEAD_HALF_MM : HALF_MM;
+    double side = Math.min(left, right);
+    if (side >= least) {
+      return Optional.empty();
+    }
+    String way = left < right ? "left" : "right";
+    return Optional.of(
+        new Finding(
+            FindingKind.SEAT,
+            About.person(
+                sitting.occupant(),
+                cushion.name(),
+                cushion.role().name().toLowerCase(Locale.ROOT),
+                "across"),
+            Optional.of(stance),
+            side <= 0 ? Verdict.FAIL : Verdict.CAUTION,
+            Figures.atLeast(side, least, FigureUnit.MM),
+            ACROSS,
+            Say.format(
+                "%s carries %s on %s to the left of the middle and %s to the right; %s are asked on"
+                    + " each side: set it %s farther to the %s or make it wider.",
+                cushion.name(),
+                who(sitting),
+                Say.mm(left),
+                Say.mm(right),
+                Say.mm(least),
+                Say.mm(least - side),
+                way)));
+  }
+
+  /** How much of a stretch across the machine some intervals fill, mm; they may overlap. */
+  private static double within(List<Interval> across, double from, double to) {
+    double most = 0;
+    for (Interval i : across) {
+      most = Math.max(most, Math.min(i.to(), to) - Math.max(i.from(), from));
+    }
+    return most;
+  }
+
+  /** The person in words, with the seat where it is not the rider's. */
+  public static String who(Sitting sitting) {
+    return sitting.occupant().words();
+  }
+
+  private static void cushion(
+      List<Finding> findings,
+      Sitting sitting,
+      Condition stance,
+      String role,
+      Part.Cushion part,
+      CushionLoad load) {
+    double thickness = load.safeSinkMm() + load.remainingMm();
+    double limit = Math.min(FoamStack.MEAN_LIMIT * thickness, thickness - FoamStack.LEAST_LEFT_MM);
+    Support support = load.support();
+    Verdict verdict =
+        support.bottoms() ? Verdict.FAIL : support.lasts() ? Verdict.PASS : Verdict.CAUTION;
+    String later =
+        support.bottoms() || support.worn() == support.fresh()
+            ? ""
+            : Say.format(
+                " Worn foam, %s softer, has a %s of %s and %s.",
+                Say.percent(1 - Foam.WORN_SHARE),
+                Support.DESIGN,
+                Say.mm(load.worn().safeSinkMm()),
+                support.worn().words());
+    findings.add(
+        new Finding(
+                FindingKind.SINK,
+                About.person(sitting.occupant(), part.name(), role).on(part.name()),
+                Optional.of(stance),
+                verdict,
+                Figures.atMost(load.safeSinkMm(), limit, FigureUnit.MM),
+                FOAM,
+                Say.format(
+                    "%s on %s, %s thick: %s %s; %s %s, leaves %s, %s.%s %s",
+                    who(sitting),
+                    part.name(),
+                    Say.mm(thickness),
+                    Support.LIKELY,
+                    Say.mm(load.sinkMm()),
+                    Support.DESIGN,
+                    Say.mm(load.safeSinkMm()),
+                    Say.mm(load.remainingMm()),
+                    support.advice(),
+                    later,
+                    FoamStack.SINK_CAUTION))
+            .at(load.centre()));
+  }
+
+  private static void hold(
+      List<Finding> findings, Sitting sitting, Condition stance, SeatOutcome.Seated seated) {
+    double friction = Math.abs(seated.load().frictionNeeded());
+    Finding f =
+        Finding.held(
+            FindingKind.HOLD,
+            About.person(sitting.occupant(), "hold"),
+            Optional.of(stance),
+            Figures.atMost(friction, SeatLoad.DESIGN_FRICTION, FigureUnit.NONE),
+            HOLD,
+            Say.format(
+                "%s needs a friction of %.2f not to slide %s on the pan; 0.30 can be counted on%s.",
+                who(sitting),
+                friction,
+                seated.load().frictionNeeded() >= 0 ? "forward" : "back",
+                friction <= SeatLoad.DESIGN_FRICTION
+                    ? ""
+                    : seated.load().frictionNeeded() >= 0
+                        ? ": raise the front of the pan"
+                        : ": lower the front of the pan"));
+    findings.add(
+        (f.verdict() == Verdict.FAIL ? f.withVerdict(Verdict.CAUTION) : f).at(seated.hip()));
+  }
+
+  private static void headRest(
+      List<Finding> findings, Sitting sitting, Condition stance, SeatOutcome.Seated seated) {
+    double recline = Math.toDegrees(seated.reclineRad());
+    boolean needed = seated.wantsHeadRest();
+    if (!needed && sitting.parts().head().isEmpty()) {
+      return;
+    }
+    boolean held = seated.headOnRest();
+    Verdict verdict = held || !needed ? Verdict.PASS : Verdict.CAUTION;
+    String text =
+        held
+            ? who(sitting) + ": the head leans on the rest."
+            : sitting.parts().head().isEmpty()
+                ? Say.format(
+                    "%s leans back %s with nothing to rest the head on; from about %.0f° a head rest"
+                        + " is wanted.",
+                    who(sitting),
+                    Say.deg(recline),
+                    Math.toDegrees(SeatOutcome.Seated.HEAD_REST_RECLINE_RAD))
+                : Double.isNaN(seated.headGapMm())
+                    ? who(sitting) + ": the head does not come to its rest."
+                    : Say.format(
+                        "%s: the head is %s off its rest.",
+                        who(sitting), Say.mm(seated.headGapMm()));
+    findings.add(
+        new Finding(
+            FindingKind.HEAD,
+            About.person(sitting.occupant(), "head"),
+            Optional.of(stance),
+            verdict,
+            Figures.only(recline, FigureUnit.DEG),
+            HEAD,
+            text));
+  }
+}

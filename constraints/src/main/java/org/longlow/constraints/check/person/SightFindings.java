@@ -1,0 +1,164 @@
+package org.longlow.constraints.check.person;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.locationtech.jts.geom.Coordinate;
+import org.longlow.constraints.check.finding.About;
+import org.longlow.constraints.check.finding.Basis;
+import org.longlow.constraints.check.finding.FigureUnit;
+import org.longlow.constraints.check.finding.Figures;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.check.finding.Sources;
+import org.longlow.constraints.law.Known;
+import org.longlow.constraints.layout.Demands;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.shape.Interval;
+import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.shape.Prism;
+import org.longlow.constraints.shape.Spreads;
+import org.longlow.constraints.stand.Ground;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.pose.Posture;
+import org.longlow.rider.pose.Reach;
+import org.longlow.rider.pose.Sight;
+
+/** What the rider sees of the road, and whether a foot reaches it. */
+public final class SightFindings {
+
+  /** Half the width that counts as straight ahead of the rider, mm; judgement. */
+  private static final double AHEAD_MM = 40;
+
+  private SightFindings() {}
+
+  public static List<Finding> of(Layout layout, Sitting sitting, List<Standing> standings) {
+    List<Finding> findings = new ArrayList<>();
+    Optional<Posture> posture = sitting.posture();
+    if (posture.isEmpty() || !sitting.occupant().rides()) {
+      return findings;
+    }
+    standings.stream()
+        .filter(s -> s.condition().ladenBy(sitting.occupant()))
+        .findFirst()
+        .ifPresent(
+            s -> {
+              findings.add(sight(layout, sitting, posture.get(), s));
+              findings.add(foot(layout, sitting, posture.get(), s));
+            });
+    return findings;
+  }
+
+  private static Finding sight(Layout layout, Sitting sitting, Posture posture, Standing standing) {
+    PointMm eye = standing.ground().toRoad(posture.eye());
+    Sight over = Sight.over(eye, obstacles(eye, standing, false));
+    Sight through = Sight.over(eye, obstacles(eye, standing, true));
+    double limit = standing.places().value(layout.demands().limit(Demands.Key.SIGHT));
+    String glass =
+        !(Math.abs(through.roadMm() - over.roadMm()) >= 1)
+            ? ""
+            : " Through the screen it is " + metres(through.roadMm()) + ".";
+    Finding f =
+        Finding.held(
+            FindingKind.SIGHT,
+            About.person(sitting.occupant(), "sight"),
+            Optional.of(standing.condition()),
+            // the road that is nowhere seen is no distance; the words say so
+            Figures.atMost(
+                Double.isFinite(over.roadMm()) ? over.roadMm() : Double.NaN, limit, FigureUnit.MM),
+            List.of(
+                Basis.model("straight line from the eye"), Sources.of(layout, Demands.Key.SIGHT)),
+            sitting.person()
+                + (Double.isFinite(over.roadMm())
+                    ? " sees the road from " + metres(over.roadMm()) + " ahead"
+                    : " sees no road")
+                + " over everything in front; "
+                + metres(limit)
+                + (over.roadMm() > limit
+                    ? " are asked: raise the eye or lower what stands in front."
+                    : " are asked.")
+                + glass);
+    return over.over() == null ? f : f.at(standing.ground().toFrame(over.over()));
+  }
+
+  private static String metres(double mm) {
+    return Double.isInfinite(mm) ? "nowhere" : Say.number(mm / 1000) + " m";
+  }
+
+  /** Returns of each thing straight ahead the corner that hides most, in the road's axes. */
+  private static List<PointMm> obstacles(
+      PointMm eye, Standing standing, boolean seeThroughScreens) {
+    List<PointMm> corners = new ArrayList<>();
+    Interval ahead = new Interval(-AHEAD_MM, AHEAD_MM);
+    for (PartShape shape : standing.shapes().values()) {
+      if (seeThroughScreens
+          && shape.part() instanceof Part.Shell s
+          && s.type() == Part.ShellKind.SCREEN) {
+        continue;
+      }
+      for (Prism prism : shape.prisms()) {
+        if (prism.across().gap(ahead) <= 0) {
+          addHighest(corners, eye, standing.ground(), prism.outline().getCoordinates());
+        }
+      }
+    }
+    return corners;
+  }
+
+  private static void addHighest(
+      List<PointMm> into, PointMm eye, Ground ground, Coordinate[] corners) {
+    PointMm along = ground.along();
+    PointMm from = ground.rearContact();
+    double steepest = Double.NEGATIVE_INFINITY;
+    Coordinate highest = null;
+    for (Coordinate c : corners) {
+      double dx = along.x() * (c.x - from.x()) + along.z() * (c.y - from.z()) - eye.x();
+      double dz = along.x() * (c.y - from.z()) - along.z() * (c.x - from.x()) - eye.z();
+      if (dx > 0 && dz > steepest * dx) {
+        steepest = dz / dx;
+        highest = c;
+      }
+    }
+    if (highest != null) {
+      into.add(ground.toRoad(new PointMm(highest.x, highest.y)));
+    }
+  }
+
+  private static Finding foot(Layout layout, Sitting sitting, Posture posture, Standing standing) {
+    double hip = standing.ground().heightMm(posture.hip());
+    double side =
+        Spreads.of(sitting.parts().pan().base(), standing.places()).stream()
+            .mapToDouble(Interval::to)
+            .max()
+            .orElse(0);
+    Reach.GroundFoot foot = Reach.ground(sitting.body(), hip, side);
+    double raised = Math.max(0, -foot.flatMarginMm());
+    double limit = standing.places().value(layout.demands().limit(Demands.Key.FOOT_DOWN));
+    String how =
+        switch (foot.footing()) {
+          case FLAT -> "puts a whole foot on the ground";
+          case BALL -> "stands on the ball of the foot, the leg " + Say.mm(raised) + " short";
+          case NONE -> "cannot reach the ground, the leg is " + Say.mm(raised) + " short";
+        };
+    return Finding.held(
+            FindingKind.FOOT,
+            About.person(sitting.occupant(), "foot down"),
+            Optional.of(standing.condition()),
+            Figures.atMost(raised, limit, FigureUnit.MM),
+            List.of(
+                Basis.published(
+                    Known.CHECKED, "body links of the survey, leg straight beside the pan"),
+                Sources.of(layout, Demands.Key.FOOT_DOWN)),
+            sitting.person()
+                + " "
+                + how
+                + (raised > limit
+                    ? " at a stop: lower the seat or narrow the pan."
+                    : " at a stop."))
+        .at(standing.ground().toFrame(new PointMm(standing.ground().toRoad(posture.hip()).x(), 0)));
+  }
+}

@@ -1,0 +1,2 @@
+/** Findings on people: how they sit, bend, reach and see. */
+package org.longlow.constraints.check.person;

@@ -1,0 +1,110 @@
+package org.longlow.constraints.check.road;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.longlow.constraints.check.finding.About;
+import org.longlow.constraints.check.finding.Basis;
+import org.longlow.constraints.check.finding.FigureUnit;
+import org.longlow.constraints.check.finding.Figures;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Measure;
+import org.longlow.constraints.layout.Tie;
+import org.longlow.constraints.layout.TieKind;
+import org.longlow.constraints.place.Placed;
+import org.longlow.constraints.shape.Places;
+
+/**
+ * Whether a chain has an even whole number of links.
+ *
+ * <p>A tie of belt length is a chain where its length is a count of links times their pitch: one
+ * named number times one named length, each used by its formula or by a measure that it names.
+ */
+public final class ChainFindings {
+
+  /** How far the length may be from count times pitch, mm; rounding of decimals only. */
+  private static final double SAME_MM = 1e-6;
+
+  /** A count is whole within this. */
+  private static final double WHOLE = 1e-6;
+
+  private ChainFindings() {}
+
+  public static List<Finding> of(Placed placed) {
+    List<Finding> findings = new ArrayList<>();
+    placed
+        .layout()
+        .ties()
+        .forEach(
+            (name, tie) -> {
+              if (tie.kind() == TieKind.BELT_LENGTH && tie.is().isPresent()) {
+                OptionalDouble links = links(placed.layout(), placed.places(), tie);
+                links.ifPresent(n -> findings.add(finding(name, n)));
+              }
+            });
+    return findings;
+  }
+
+  private static OptionalDouble links(Layout layout, Places places, Tie tie) {
+    Set<String> names = new LinkedHashSet<>();
+    gather(layout, tie.is().orElseThrow(), names);
+    double length = places.value(tie.is().orElseThrow());
+    for (String count : names) {
+      double n = places.measures().get(count);
+      for (String pitch : names) {
+        double p = places.measures().get(pitch);
+        if (!count.equals(pitch)
+            && n > p
+            && p > 0
+            && Math.abs(n * p - length) < SAME_MM * Math.max(1, n)) {
+          return OptionalDouble.of(n);
+        }
+      }
+    }
+    return OptionalDouble.empty();
+  }
+
+  private static void gather(Layout layout, Formula formula, Set<String> names) {
+    for (String name : formula.names()) {
+      Measure measure = layout.measures().get(name);
+      if (measure != null && names.add(name)) {
+        gather(layout, measure.is(), names);
+      }
+    }
+  }
+
+  private static Finding finding(String tie, double links) {
+    long whole = Math.round(links);
+    boolean isWhole = Math.abs(links - whole) < WHOLE;
+    boolean even = isWhole && whole % 2 == 0;
+    return new Finding(
+        FindingKind.CHAIN,
+        About.thing(tie, tie),
+        Optional.empty(),
+        even ? Verdict.PASS : isWhole ? Verdict.CAUTION : Verdict.FAIL,
+        Figures.only(links, FigureUnit.LINKS),
+        List.of(
+            Basis.practice(
+                "inner and outer links take turns, so a chain closes on an even number; that a cranked half"
+                    + " link is weaker is common practice, no source")),
+        even
+            ? "Chain " + tie + " has " + whole + " links, an even number."
+            : isWhole
+                ? "Chain "
+                    + tie
+                    + " has "
+                    + whole
+                    + " links, an odd number, which needs a cranked half link, the weakest of the"
+                    + " chain; choose an even number."
+                : Say.format(
+                    "Chain %s would have %.2f links; choose an even whole number.", tie, links));
+  }
+}

@@ -1,0 +1,310 @@
+package org.longlow.constraints.check.road;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.longlow.constraints.check.finding.About;
+import org.longlow.constraints.check.finding.Basis;
+import org.longlow.constraints.check.finding.FigureUnit;
+import org.longlow.constraints.check.finding.Figures;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.check.finding.Sources;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.layout.Demands;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.machine.ride.TurnLean;
+import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.shape.Prism;
+import org.longlow.constraints.stand.Condition;
+import org.longlow.constraints.stand.Rider;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.stand.Turning;
+import org.longlow.constraints.stand.Wheels;
+import org.longlow.rider.geom.Bracket;
+import org.longlow.rider.geom.PointMm;
+
+/**
+ * How far the machine leans to each side in a turn before each part, or somebody on it, touches the
+ * road: on round tyres, the springs pressed by the turn.
+ */
+public final class LeanFindings {
+
+  /** What touches only beyond this lean is not listed, deg. */
+  static final double LISTED_TO_DEG = 60;
+
+  /** The radius of the turn that is said beside a lean, m; a road junction, for comparison only. */
+  static final double EXAMPLE_RADIUS_M = 20;
+
+  private static final Basis SOURCE =
+      Basis.model(
+          "exact contact of two round tyres (support function of the torus), springs pressed by the turn (1/cos of the turn's force, Cossalter ch. 4)");
+
+  private static final Basis CONTACT =
+      Basis.model("exact contact of two round tyres (support function of the torus)");
+
+  /** A roll is found to within this, rad. */
+  private static final double FOUND_RAD = 1e-7;
+
+  /** More than the last digits of a height can err, mm. */
+  private static final double ROUNDING_MM = 1e-6;
+
+  private final Layout layout;
+  private final Wheels wheels;
+
+  /** Something that may touch: a part, or a person with boots and all. */
+  private record Thing(
+      String name, Optional<PartShape> part, List<Prism> body, Optional<Rider.Seated> person) {
+    List<Prism> body(Turning turning, Turning.State state) {
+      return part.map(p -> turning.body(p, state)).orElse(body);
+    }
+
+    boolean folds() {
+      return part.filter(p -> p.part() instanceof Part.Rest r && r.folds()).isPresent();
+    }
+
+    List<String> path() {
+      return person.isPresent() ? List.of(name, "body") : List.of(name);
+    }
+
+    About about() {
+      About part = About.parts(name);
+      return person.map(p -> About.thing(name).with(p.who())).orElse(part);
+    }
+  }
+
+  /** Where a thing touches, leaning to a side in a stance. */
+  private record Touch(
+      Thing thing, boolean left, Condition stance, PointMm at, Turning.State state) {
+    double deg() {
+      return Math.toDegrees(state.rollRad());
+    }
+  }
+
+  /** A side and what touches there; nothing for whatever is first and hard. */
+  private record Key(boolean left, List<String> thing) {
+    String[] path() {
+      List<String> path = new ArrayList<>(List.of(side(left)));
+      path.addAll(thing);
+      return path.toArray(String[]::new);
+    }
+  }
+
+  /** The touches that come first, by finding; in the order in which they were met. */
+  private final Map<Key, Touch> worst = new LinkedHashMap<>();
+
+  public LeanFindings(Layout layout, Wheels wheels) {
+    this.layout = layout;
+    this.wheels = wheels;
+  }
+
+  public List<Finding> of(List<Standing> standings) {
+    double limit = Math.toDegrees(wheels.drawn().value(layout.demands().limit(Demands.Key.LEAN)));
+    boolean ridden = false;
+    for (Standing standing : standings) {
+      if (standing.kind() == Stance.Kind.LADEN) {
+        ridden = true;
+        inStance(standing);
+      }
+    }
+    List<Finding> findings = new ArrayList<>();
+    worst.forEach((key, touch) -> findings.add(finding(key, touch, limit)));
+    for (boolean left : new boolean[] {true, false}) {
+      if (ridden && !worst.containsKey(new Key(left, List.of()))) {
+        findings.add(clear(left));
+      }
+    }
+    return findings;
+  }
+
+  private Finding finding(Key key, Touch touch, double limit) {
+    Finding f =
+        Finding.held(
+                key.thing().isEmpty() ? FindingKind.LEAN : FindingKind.TOUCH,
+                touch.thing().about().named(key.path()),
+                Optional.of(touch.stance()),
+                Figures.atLeast(touch.deg(), limit, FigureUnit.DEG),
+                List.of(SOURCE, Sources.of(layout, Demands.Key.LEAN)),
+                words(touch, key.thing().isEmpty(), limit))
+            .at(touch.at());
+    boolean warns = touch.thing().folds() && f.verdict() == Verdict.FAIL;
+    return warns ? f.withVerdict(Verdict.CAUTION) : f;
+  }
+
+  private static Finding clear(boolean left) {
+    return Finding.note(
+            FindingKind.LEAN,
+            About.thing("machine", side(left)),
+            Verdict.PASS,
+            CONTACT,
+            Say.format(
+                "Leaning to the %s, nothing but tyres touches the road up to %.0f°.",
+                side(left), LISTED_TO_DEG))
+        .measured(Figures.only(Double.NaN, FigureUnit.DEG));
+  }
+
+  private static String words(Touch touch, boolean headline, double limit) {
+    String name = touch.thing().name();
+    String roll = Say.deg(touch.deg());
+    String touches =
+        touch.thing().person().isPresent() ? "a limb of " + name + " touches" : name + " touches";
+    String first =
+        headline
+            ? "Leaning to the "
+                + side(touch.left())
+                + ", the first hard thing is "
+                + (touch.thing().person().isPresent() ? "a limb of " : "")
+                + name
+                + ", at "
+                + roll
+            : Say.format("Leaning to the %s, %s the road at %s", side(touch.left()), touches, roll);
+    String asked = "; " + Say.deg(limit) + " are asked";
+    String mend =
+        touch.deg() >= limit
+            ? "."
+            : touch.thing().folds()
+                ? ": it folds, so it warns before something hard touches."
+                : ": raise it or bring it farther in.";
+    double ideal = touch.state().idealRad();
+    return first
+        + asked
+        + mend
+        + Say.format(
+            " That lean is a turn of %.0f m radius at %.0f km/h, %.2f g sideways.",
+            EXAMPLE_RADIUS_M, 3.6 * TurnLean.speedMs(ideal, EXAMPLE_RADIUS_M), Math.tan(ideal));
+  }
+
+  private static String side(boolean left) {
+    return left ? "left" : "right";
+  }
+
+  private void inStance(Standing standing) {
+    List<Thing> things = new ArrayList<>();
+    for (PartShape shape : standing.shapes().values()) {
+      if (!(shape.part() instanceof Part.Wheel)) {
+        things.add(
+            new Thing(shape.part().name(), Optional.of(shape), shape.prisms(), Optional.empty()));
+      }
+    }
+    for (Rider.Seated person : standing.rider().seated()) {
+      things.add(
+          new Thing(person.who().person(), Optional.empty(), person.body(), Optional.of(person)));
+    }
+    for (boolean left : new boolean[] {true, false}) {
+      Turning turning = new Turning(wheels, standing, left ? 1 : -1);
+      Touch first = null;
+      for (Thing thing : things) {
+        Key key = new Key(left, thing.path());
+        Touch touch = touch(standing.condition(), thing, left, turning, worst.get(key));
+        if (touch == null) {
+          continue;
+        }
+        keep(key, touch);
+        if (!thing.folds() && (first == null || touch.deg() < first.deg())) {
+          first = touch;
+        }
+      }
+      if (first != null) {
+        keep(new Key(left, List.of()), first);
+      }
+    }
+  }
+
+  private void keep(Key key, Touch touch) {
+    Touch known = worst.get(key);
+    if (known == null || touch.deg() < known.deg()) {
+      worst.put(key, touch);
+    }
+  }
+
+  /** Returns where a thing touches; null if that is no sooner than what is known already. */
+  private static Touch touch(
+      Condition stance, Thing thing, boolean left, Turning turning, Touch known) {
+    double most = Math.toRadians(LISTED_TO_DEG);
+    if (known != null) {
+      most = Math.min(most, known.state().rollRad());
+    }
+    int last = Math.min(turning.steps() - 1, (int) Math.ceil(most / Turning.STEP_RAD));
+    for (int step = 0; step <= last; step++) {
+      if (reachesRoad(thing, left, turning, turning.step(step))) {
+        double roll =
+            step == 0
+                ? 0
+                : crossing(
+                    thing, left, turning, (step - 1) * Turning.STEP_RAD, step * Turning.STEP_RAD);
+        if (roll > most) {
+          return null;
+        }
+        Turning.State state = turning.at(roll);
+        return new Touch(thing, left, stance, lowest(thing, left, turning, state).at(), state);
+      }
+    }
+    return null;
+  }
+
+  /** The lean at which a thing touches that is clear at {@code low} and not at {@code high}. */
+  private static double crossing(
+      Thing thing, boolean left, Turning turning, double low, double high) {
+    return Bracket.root(
+        roll -> lowest(thing, left, turning, turning.at(roll)).heightMm(), low, high, FOUND_RAD);
+  }
+
+  /** The point of a thing that is lowest over the road, in the axes of the frame. */
+  private record Low(double heightMm, PointMm at) {}
+
+  private static Low lowest(Thing thing, boolean left, Turning turning, Turning.State state) {
+    double least = Double.POSITIVE_INFINITY;
+    Coordinate at = null;
+    for (Prism prism : thing.body(turning, state)) {
+      double y = left ? prism.across().to() : -prism.across().from();
+      Envelope box = prism.outline().getEnvelopeInternal();
+      if (y <= 0 || box.isNull() || corner(box, y, state) >= Math.min(least, 1e3)) {
+        continue;
+      }
+      for (Coordinate c : prism.outline().getCoordinates()) {
+        double height = state.heightMm(c.x, y, c.y);
+        if (height < least) {
+          least = height;
+          at = c;
+        }
+      }
+    }
+    return new Low(least, at == null ? PointMm.ORIGIN : new PointMm(at.x, at.y));
+  }
+
+  /** Returns whether its lowest point is on the road or in it; most things are far above it. */
+  private static boolean reachesRoad(
+      Thing thing, boolean left, Turning turning, Turning.State state) {
+    for (Prism prism : thing.body(turning, state)) {
+      double y = left ? prism.across().to() : -prism.across().from();
+      Envelope box = prism.outline().getEnvelopeInternal();
+      if (y <= 0 || box.isNull() || corner(box, y, state) > ROUNDING_MM) {
+        continue;
+      }
+      for (Coordinate c : prism.outline().getCoordinates()) {
+        if (state.heightMm(c.x, y, c.y) <= 0) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  /** Height over the road is linear in x and z, so that a corner of the box is lowest. */
+  private static double corner(Envelope box, double y, Turning.State state) {
+    return Math.min(
+        Math.min(
+            state.heightMm(box.getMinX(), y, box.getMinY()),
+            state.heightMm(box.getMaxX(), y, box.getMinY())),
+        Math.min(
+            state.heightMm(box.getMinX(), y, box.getMaxY()),
+            state.heightMm(box.getMaxX(), y, box.getMaxY())));
+  }
+}

@@ -1,0 +1,164 @@
+package org.longlow.constraints.check.road;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.longlow.constraints.check.finding.About;
+import org.longlow.constraints.check.finding.Basis;
+import org.longlow.constraints.check.finding.FigureUnit;
+import org.longlow.constraints.check.finding.Figures;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.check.finding.Sources;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.layout.Demands;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.machine.chassis.AxleLoads;
+import org.longlow.constraints.stand.Condition;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.rider.body.GearMass;
+
+/** Axle loads and centre of mass, with and without each crew member. */
+public final class LoadFindings {
+
+  private static final Basis STATICS = Basis.model("statics of masses on two axles");
+
+  private static final Basis GEAR =
+      Basis.practice(
+          Say.format(
+              "helmet %s kg from memory, boots %s kg and clothes %s kg common practice",
+              Say.number(GearMass.of(true, false, false).totalKg()),
+              Say.number(GearMass.of(false, true, false).totalKg()),
+              Say.number(GearMass.of(false, false, true).totalKg())));
+
+  private static final Basis LIFT = Basis.model("statics; no aerodynamics, level road");
+
+  private LoadFindings() {}
+
+  public static List<Finding> of(Layout layout, List<Standing> standings) {
+    List<Finding> findings = new ArrayList<>();
+    for (Standing s : standings) {
+      boolean laden = s.kind() == Stance.Kind.LADEN;
+      if (s.load() == null || !(laden || s.kind() == Stance.Kind.UNLADEN)) {
+        continue;
+      }
+      AxleLoads axles = s.load().axles();
+      double share = axles.frontShare();
+      double least = s.places().value(layout.demands().limit(Demands.Key.FRONT_SHARE_MIN));
+      double most = s.places().value(layout.demands().limit(Demands.Key.FRONT_SHARE_MAX));
+      String who = laden ? "with " + s.condition().people() : "with nobody on it";
+      String text =
+          Say.format(
+              "%s the machine weighs %s kg%s; front axle %.0f N, rear axle %.0f N, %s on the front;"
+                  + " centre of mass %.0f mm ahead of the rear contact, %.0f mm up and %s.",
+              who.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + who.substring(1),
+              Say.number(s.load().total().massKg()),
+              laden ? " with gear" : "",
+              axles.frontN(),
+              axles.rearN(),
+              Say.percent(share),
+              s.ground().toRoad(s.load().total().at()).x(),
+              s.ground().toRoad(s.load().total().at()).z(),
+              across(s.load().total().yMm()));
+      Optional<Condition> stance = Optional.of(s.condition());
+      if (laden) {
+        boolean low = share - least < most - share;
+        String limits =
+            share < least
+                ? Say.format(
+                    " At least %s are asked there: move heavy parts or the seat forward.",
+                    Say.percent(least))
+                : share > most
+                    ? Say.format(
+                        " At most %s are asked there: move heavy parts or the seat back.",
+                        Say.percent(most))
+                    : "";
+        Finding f =
+            Finding.held(
+                FindingKind.LOAD,
+                about(s),
+                stance,
+                low
+                    ? Figures.atLeast(share, least, FigureUnit.SHARE)
+                    : Figures.atMost(share, most, FigureUnit.SHARE),
+                List.of(
+                    STATICS,
+                    GEAR,
+                    Sources.of(
+                        layout, low ? Demands.Key.FRONT_SHARE_MIN : Demands.Key.FRONT_SHARE_MAX)),
+                text + limits);
+        findings.add(f.at(s.load().total().at()));
+        findings.add(lift(s, axles));
+      } else {
+        findings.add(
+            new Finding(
+                    FindingKind.LOAD,
+                    About.thing("machine", "unladen"),
+                    stance,
+                    Verdict.PASS,
+                    Figures.only(share, FigureUnit.SHARE),
+                    List.of(STATICS),
+                    text)
+                .at(s.load().total().at()));
+      }
+    }
+    return findings;
+  }
+
+  /** Where the centre lies across the machine, in words. */
+  private static String across(double yMm) {
+    double mm = Math.abs(yMm);
+    return mm < 0.5
+        ? "in the middle"
+        : Say.format("%.0f mm to the %s of the middle", mm, yMm > 0 ? "left" : "right");
+  }
+
+  private static Finding lift(Standing s, AxleLoads axles) {
+    String people = s.condition().people();
+    if (!(axles.total().at().z() > 0)) {
+      return lift(
+          s,
+          Verdict.FAIL,
+          Double.NaN,
+          "With "
+              + people
+              + " the centre of mass lies in the road or under it; look at the places and masses of"
+              + " the heavy parts.");
+    }
+    double least = Math.min(axles.brakeLiftG(), axles.driveLiftG());
+    return least > 0
+        ? lift(
+            s,
+            Verdict.PASS,
+            axles.brakeLiftG(),
+            Say.format(
+                "With %s braking lifts the rear wheel at %.2f g and pulling away lifts the front at"
+                    + " %.2f g, if the tyres grip that well.",
+                people, axles.brakeLiftG(), axles.driveLiftG()))
+        : lift(
+            s,
+            Verdict.FAIL,
+            least,
+            Say.format(
+                "With %s the centre of mass lies outside the wheels: the %s wheel lifts at rest.",
+                people, axles.driveLiftG() > 0 ? "rear" : "front"));
+  }
+
+  private static About about(Standing s) {
+    String people = s.condition().people();
+    return About.thing(people, people);
+  }
+
+  private static Finding lift(Standing s, Verdict verdict, double g, String text) {
+    return new Finding(
+        FindingKind.LIFT,
+        about(s),
+        Optional.of(s.condition()),
+        verdict,
+        Figures.only(g, FigureUnit.G),
+        List.of(LIFT),
+        text);
+  }
+}

@@ -1,0 +1,89 @@
+package org.longlow.constraints.check.road;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.longlow.constraints.check.finding.About;
+import org.longlow.constraints.check.finding.Basis;
+import org.longlow.constraints.check.finding.FigureUnit;
+import org.longlow.constraints.check.finding.Figures;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.machine.ride.StaticSag;
+import org.longlow.constraints.machine.ride.Suspension;
+import org.longlow.constraints.stand.Springs;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.stand.Wheels;
+
+/** Whether the wheels hang between their stops at rest, with nobody and with each crew. */
+public final class SagFindings {
+
+  private static final List<Basis> SOURCE =
+      List.of(
+          Basis.model("linear springs in balance with the masses"),
+          Basis.practice("that a wheel at rest must be off both stops is common practice"));
+
+  private SagFindings() {}
+
+  public static List<Finding> of(Wheels wheels, List<Standing> standings) {
+    List<Finding> findings = new ArrayList<>();
+    for (Standing s : standings) {
+      boolean asked = s.kind() == Stance.Kind.LADEN || s.kind() == Stance.Kind.UNLADEN;
+      Optional<Springs> springs = asked ? s.springs() : Optional.empty();
+      if (springs.isPresent()) {
+        StaticSag sag = springs.get().rest(wheels, 1);
+        end(findings, s, "front", wheels.frontSuspension(), sag.front());
+        end(findings, s, "rear", wheels.rearSuspension(), sag.rear());
+      }
+    }
+    return findings;
+  }
+
+  private static void end(
+      List<Finding> findings, Standing s, String end, Suspension has, Suspension.Rest rest) {
+    if (rest.state() == Suspension.State.RIGID || rest.state() == Suspension.State.UNKNOWN) {
+      return;
+    }
+    boolean laden = s.kind() == Stance.Kind.LADEN;
+    String who = laden ? "With " + s.condition().people() : "With nobody on it";
+    double hanging = has.path().axle(-has.droopMm()).z();
+    double travel = has.path().axle(has.bumpMm()).z() - hanging;
+    double used = has.path().axle(rest.travelMm()).z() - hanging;
+    String text =
+        switch (rest.state()) {
+          case BOTTOMED ->
+              Say.format(
+                  "%s the %s wheel sits on its bump stop at rest: stiffer springs or more preload"
+                      + " there.",
+                  who, end);
+          case TOPPED_OUT ->
+              Say.format(
+                  "%s the %s wheel hangs on its top-out stop at rest%s",
+                  who,
+                  end,
+                  laden
+                      ? ", so it cannot follow a hollow: softer springs or less preload there."
+                      : "; the springs carry it only once somebody sits on it.");
+          default ->
+              Say.format(
+                  "%s the %s wheel uses %s of its %s of travel at rest, %s.",
+                  who, end, Say.mm(used), Say.mm(travel), Say.percent(used / travel));
+        };
+    Verdict verdict =
+        rest.state() == Suspension.State.BOTTOMED
+            ? Verdict.FAIL
+            : laden && rest.state() == Suspension.State.TOPPED_OUT ? Verdict.CAUTION : Verdict.PASS;
+    findings.add(
+        new Finding(
+            FindingKind.SAG,
+            About.thing(end + " suspension", end, laden ? s.condition().people() : "unladen"),
+            Optional.of(s.condition()),
+            verdict,
+            Figures.atMost(used, travel, FigureUnit.MM),
+            SOURCE,
+            text));
+  }
+}

@@ -1,0 +1,65 @@
+package org.longlow.constraints.check.road;
+
+import java.util.List;
+import java.util.Optional;
+import org.longlow.constraints.check.finding.About;
+import org.longlow.constraints.check.finding.Basis;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.stand.Wheels;
+
+/**
+ * Care about machines whose springs are not known: the wheels stay as drawn where springs would be
+ * in balance, and nothing that rests on that passes outright. Travel counts all the same.
+ *
+ * @param carriers names of what carries a wheel with travel and no rate
+ */
+public record SpringCare(List<String> carriers) {
+
+  public SpringCare {
+    carriers = List.copyOf(carriers);
+  }
+
+  public static SpringCare of(Wheels wheels) {
+    return new SpringCare(wheels.withoutRate());
+  }
+
+  /** Returns the finding that names them, if there are any. */
+  public Optional<Finding> finding() {
+    if (carriers.isEmpty()) {
+      return Optional.empty();
+    }
+    String names = String.join(" and ", carriers);
+    return Optional.of(
+        Finding.note(
+            FindingKind.SAG,
+            new About(names, carriers, Optional.empty(), List.of("unknown")),
+            Verdict.CAUTION,
+            Basis.model("this layout"),
+            "How far the springs of "
+                + names
+                + " are pressed at rest is not known, since the rate is missing: give rate and"
+                + " preload. Full bump and droop count; at rest the wheel is taken to be as"
+                + " drawn."));
+  }
+
+  /** Returns a finding that rests on where the springs are at rest: it never passes outright. */
+  public Finding held(Finding f) {
+    boolean atStops =
+        f.stance()
+            .filter(c -> c.kind() == Stance.Kind.FULL_BUMP || c.kind() == Stance.Kind.FULL_DROOP)
+            .isPresent();
+    if (carriers.isEmpty()
+        || atStops
+        || !f.kind().weighed()
+        || f.kind() == FindingKind.SAG
+        || f.verdict() == Verdict.NOT_APPLICABLE) {
+      return f;
+    }
+    return (f.verdict() == Verdict.PASS ? f.withVerdict(Verdict.CAUTION) : f)
+        .withText(
+            f.text() + " Rough: the rate of " + String.join(" and ", carriers) + " is not known.");
+  }
+}

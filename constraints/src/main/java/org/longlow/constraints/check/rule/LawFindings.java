@@ -1,0 +1,179 @@
+package org.longlow.constraints.check.rule;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.longlow.constraints.check.finding.About;
+import org.longlow.constraints.check.finding.Basis;
+import org.longlow.constraints.check.finding.Figures;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
+import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.check.rule.Ruling.Outcome;
+import org.longlow.constraints.law.Asked;
+import org.longlow.constraints.law.LampItem;
+import org.longlow.constraints.law.LawTables;
+import org.longlow.constraints.law.Row;
+import org.longlow.constraints.law.RuleSet;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.rider.geom.PointMm;
+
+/** The machine, unladen, against the bodies of rules that the layout is held to. */
+public final class LawFindings {
+
+  /** The caution that belongs beside every legal finding. */
+  private LawFindings() {}
+
+  /** Returns what the rules in force say; nothing if the layout is held to none. */
+  public static List<Finding> of(Layout layout, List<Sitting> sittings, List<Standing> standings) {
+    Set<RuleSet> inForce = EnumSet.noneOf(RuleSet.class);
+    Arrays.stream(RuleSet.values())
+        .filter(rules -> layout.demands().rules().contains(rules.id()))
+        .forEach(inForce::add);
+    if (inForce.isEmpty()) {
+      return List.of();
+    }
+    Optional<Standing> unladen =
+        standings.stream().filter(s -> s.kind() == Stance.Kind.UNLADEN).findFirst();
+    if (unladen.isEmpty()) {
+      return List.of(
+          note(
+              Verdict.CAUTION,
+              "Law was not judged: the machine does not stand. " + FindingGroup.LAW.caution()));
+    }
+    Standing standing = unladen.get();
+    List<LampItem> lamps = lamps(layout, standing);
+    List<Ruling> rulings = new ArrayList<>(lampRulings(inForce, lamps, rearmostXMm(standing)));
+    MachineRulings machine = new MachineRulings(layout, sittings, standing, standings);
+    for (Row row : rows(inForce, Asked.About.MACHINE)) {
+      rulings.addAll(machine.of(row));
+    }
+    Map<String, PointMm> places = new LinkedHashMap<>();
+    layout
+        .parts()
+        .forEach((name, part) -> places.put(name, standing.places().pin(part.pins().get(0))));
+    List<Finding> findings =
+        new ArrayList<>(Rulings.findings(rulings, standing.condition(), places));
+    findings.add(note(Verdict.NOT_APPLICABLE, FindingGroup.LAW.caution()).in(standing.condition()));
+    return findings;
+  }
+
+  private static Finding note(Verdict verdict, String text) {
+    return Finding.note(
+        FindingKind.LAW,
+        About.thing("lamps"),
+        verdict,
+        Basis.model("tables listed with each finding"),
+        text);
+  }
+
+  /**
+   * Returns what the tables say of these lamps.
+   *
+   * @param rearmostXMm rearmost point of the machine, mm
+   */
+  static List<Ruling> lampRulings(Set<RuleSet> inForce, List<LampItem> lamps, double rearmostXMm) {
+    List<Ruling> rulings = new ArrayList<>();
+    for (Row row : rows(inForce, Asked.About.LAMP)) {
+      rulings.addAll(LampRulings.of(row, lamps));
+    }
+    for (Row row : rows(inForce, Asked.About.SPACING)) {
+      rulings.addAll(SpacingRulings.of(row, lamps, rearmostXMm));
+    }
+    inForce.forEach(rules -> rulings.addAll(unlisted(rules, lamps)));
+    return rulings;
+  }
+
+  private static List<Row> rows(Set<RuleSet> inForce, Asked.About about) {
+    return LawTables.rows().stream()
+        .filter(row -> inForce.contains(row.rules()) && row.asked().about() == about)
+        .toList();
+  }
+
+  /** A lamp that is given and that no row speaks of is named, not passed over. */
+  private static List<Ruling> unlisted(RuleSet rules, List<LampItem> lamps) {
+    Set<Part.LampKind> kinds = EnumSet.noneOf(Part.LampKind.class);
+    lamps.forEach(l -> kinds.add(l.kind()));
+    rows(Set.of(rules), Asked.About.LAMP).forEach(row -> kinds.remove(row.kind()));
+    List<Ruling> rulings = new ArrayList<>();
+    for (Part.LampKind kind : kinds) {
+      List<String> parts = LampRulings.parts(lamps.stream().filter(l -> l.kind() == kind).toList());
+      String words = Row.words(kind);
+      rulings.add(
+          new Ruling(
+              rules,
+              About.lamps(parts).named("not-covered", words.replace(' ', '-')),
+              Outcome.CARE,
+              Figures.NONE,
+              "Not covered: "
+                  + words
+                  + " ("
+                  + String.join(", ", parts)
+                  + "); it is given and the table has no row for it",
+              List.of()));
+    }
+    return rulings;
+  }
+
+  private static List<LampItem> lamps(Layout layout, Standing standing) {
+    List<LampItem> lamps = new ArrayList<>();
+    for (Part.Lamp lamp : layout.parts(Part.Lamp.class).toList()) {
+      LampItem item = item(lamp, standing);
+      lamps.add(item);
+      if (lamp.pair()) {
+        lamps.add(item.mirrored());
+      }
+    }
+    return lamps;
+  }
+
+  private static LampItem item(Part.Lamp lamp, Standing standing) {
+    Places places = standing.places();
+    PointMm at = standing.ground().toRoad(places.pin(lamp.at()));
+    return new LampItem(
+        lamp.name(),
+        false,
+        lamp.type(),
+        lamp.colour(),
+        at.x() > standing.ground().wheelbaseMm() / 2,
+        at.x(),
+        places.value(lamp.y()),
+        at.z(),
+        places.value(lamp.halfWidth()),
+        places.value(lamp.halfHeight()),
+        lamp.base().steered());
+  }
+
+  private static double rearmostXMm(Standing standing) {
+    PointMm along = standing.ground().along();
+    PointMm from = standing.ground().rearContact();
+    double least = Double.POSITIVE_INFINITY;
+    for (PartShape shape : standing.shapes().values()) {
+      Envelope box = shape.outline().getEnvelopeInternal();
+      double corner =
+          along.x() * (box.getMinX() - from.x())
+              + along.z() * ((along.z() > 0 ? box.getMinY() : box.getMaxY()) - from.z());
+      if (corner >= least) {
+        continue; // not even a corner of its box is farther back
+      }
+      for (Coordinate c : shape.outline().getCoordinates()) {
+        least = Math.min(least, along.x() * (c.x - from.x()) + along.z() * (c.y - from.z()));
+      }
+    }
+    return least;
+  }
+}

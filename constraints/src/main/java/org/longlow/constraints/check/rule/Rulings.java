@@ -1,0 +1,99 @@
+package org.longlow.constraints.check.rule;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.longlow.constraints.check.finding.Basis;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.law.Known;
+import org.longlow.constraints.law.RuleSet;
+import org.longlow.constraints.stand.Condition;
+import org.longlow.rider.geom.PointMm;
+
+/** Rulings as findings: what several bodies of rules say alike is said once and names them all. */
+final class Rulings {
+
+  private Rulings() {}
+
+  /**
+   * Returns the findings.
+   *
+   * @param stance in which they were made
+   * @param places where the parts are
+   */
+  static List<Finding> findings(
+      List<Ruling> rulings, Condition stance, Map<String, PointMm> places) {
+    Map<List<Object>, List<Ruling>> alike = new LinkedHashMap<>();
+    for (Ruling r : rulings) {
+      List<Object> said = List.of(r.about(), r.outcome(), r.figures(), r.text());
+      alike.computeIfAbsent(said, k -> new ArrayList<>()).add(r);
+    }
+    return alike.values().stream().map(same -> finding(same, stance, places)).toList();
+  }
+
+  private static Finding finding(List<Ruling> same, Condition stance, Map<String, PointMm> places) {
+    Ruling first = same.get(0);
+    List<RuleSet> sets = same.stream().map(Ruling::rules).distinct().toList();
+    List<RuleSet> unsure =
+        same.stream().filter(Rulings::fromMemory).map(Ruling::rules).distinct().toList();
+    Optional<PointMm> where =
+        first.about().parts().stream().filter(places::containsKey).findFirst().map(places::get);
+    Finding finding =
+        new Finding(
+            first.outcome() == Ruling.Outcome.INSIDE && !unsure.isEmpty()
+                ? FindingKind.LAW_FROM_MEMORY
+                : FindingKind.LAW,
+            first.about().under(sets.stream().map(RuleSet::id).collect(Collectors.joining("+"))),
+            Optional.of(stance),
+            verdict(first.outcome(), !unsure.isEmpty()),
+            first.figures(),
+            basis(same, sets),
+            first.text()
+                + " ("
+                + RuleSet.words(sets)
+                + memory(first.outcome(), sets, unsure)
+                + ").");
+    return where.map(finding::at).orElse(finding);
+  }
+
+  private static List<Basis> basis(List<Ruling> same, List<RuleSet> sets) {
+    List<Basis> cited =
+        same.stream()
+            .flatMap(r -> r.sources().stream())
+            .map(s -> Basis.published(s.status(), s.cite()))
+            .distinct()
+            .toList();
+    return cited.isEmpty()
+        ? List.of(Basis.model("no row in the tables of " + RuleSet.words(sets)))
+        : cited;
+  }
+
+  private static String memory(Ruling.Outcome outcome, List<RuleSet> sets, List<RuleSet> unsure) {
+    boolean judged = outcome == Ruling.Outcome.INSIDE || outcome == Ruling.Outcome.OUTSIDE;
+    if (!judged || unsure.isEmpty()) {
+      return "";
+    }
+    return ": from memory"
+        + (unsure.size() == sets.size() ? "" : " for " + RuleSet.words(unsure))
+        + ", check the text";
+  }
+
+  private static boolean fromMemory(Ruling ruling) {
+    return ruling.sources().stream().anyMatch(s -> s.status() == Known.FROM_MEMORY);
+  }
+
+  /** A rule from memory may not let anything pass. */
+  private static Verdict verdict(Ruling.Outcome outcome, boolean unsure) {
+    return switch (outcome) {
+      case INSIDE -> unsure ? Verdict.CAUTION : Verdict.PASS;
+      case OUTSIDE -> Verdict.FAIL;
+      case CARE -> Verdict.CAUTION;
+      case NOT_APPLICABLE -> Verdict.NOT_APPLICABLE;
+    };
+  }
+}

@@ -1,0 +1,2 @@
+/** Findings on the tables of {@link org.longlow.constraints.law}. */
+package org.longlow.constraints.check.rule;

@@ -1,0 +1,34 @@
+package org.longlow.constraints.check.whole;
+
+import java.util.List;
+import org.longlow.constraints.check.finding.About;
+import org.longlow.constraints.check.finding.Basis;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Traits.Heat;
+
+/** Parts that exhaust goes through and that are said not to be hot. */
+public final class ColdFindings {
+
+  private ColdFindings() {}
+
+  public static List<Finding> of(Layout layout) {
+    return layout.parts().values().stream()
+        .filter(p -> p.traits().heat() == Heat.GIVES && !p.base().hot())
+        .map(
+            p ->
+                Finding.note(
+                    FindingKind.GAP,
+                    About.parts(p.name()).named(p.name(), "cold"),
+                    Verdict.CAUTION,
+                    Basis.practice(
+                        "common practice: what exhaust goes through burns skin and foam"),
+                    p.name()
+                        + " is said not to be hot, so people and soft parts may be as near to it as"
+                        + " to anything: take hot: false away unless it is well lagged, and touch"
+                        + " it after a ride before you trust that."))
+        .toList();
+  }
+}

@@ -1,0 +1,135 @@
+package org.longlow.constraints.check.whole;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import org.longlow.constraints.check.finding.About;
+import org.longlow.constraints.check.finding.Basis;
+import org.longlow.constraints.check.finding.FigureUnit;
+import org.longlow.constraints.check.finding.Figures;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.check.gap.GapFindings;
+import org.longlow.constraints.gap.Solid;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Occupant;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Traits.Duty;
+import org.longlow.constraints.stand.Wheels;
+
+/** What a machine still lacks before it can be ridden: what holds its wheels, frame, steering. */
+public final class CompletenessFindings {
+
+  /** What is welded or clamped to something is no farther from it than this, mm; judgement. */
+  static final double JOINED_MM = 25;
+
+  private static final Basis SOURCE =
+      Basis.judgement("judgement: what must be there to ride, and joints within 25 mm");
+
+  private final Layout layout;
+  private final Wheels wheels;
+  private final GapFindings bodies;
+  private final List<String> lacks = new ArrayList<>();
+
+  public CompletenessFindings(Layout layout, Wheels wheels, GapFindings bodies) {
+    this.layout = layout;
+    this.wheels = wheels;
+    this.bodies = bodies;
+  }
+
+  public Finding of() {
+    wheels();
+    if (rails().isEmpty()) {
+      lacks.add("there is no frame: draw its rails");
+    }
+    if (none(p -> p.traits().duty() == Duty.DRIVE)) {
+      lacks.add("nothing drives it: draw an engine or a motor");
+    }
+    if (layout.parts(Part.Stand.class).findAny().isEmpty()) {
+      lacks.add("it has nothing to stand on when it is left: draw a stand");
+    }
+    steering();
+    joints();
+    return Finding.note(
+            FindingKind.COMPLETENESS,
+            About.thing("machine", "machine"),
+            lacks.isEmpty() ? Verdict.PASS : Verdict.CAUTION,
+            SOURCE,
+            lacks.isEmpty()
+                ? "Both wheels are held, there are a frame, a drive and a stand, and the grips are on"
+                    + " something that steers."
+                : "This machine cannot be ridden yet: " + String.join("; ", lacks) + ".")
+        .measured(Figures.atMost(lacks.size(), 0, FigureUnit.COUNT));
+  }
+
+  private void wheels() {
+    if (wheels.front() == null) {
+      lacks.add("there is no front wheel");
+    } else if (wheels.fork() == null || !wheels.fork().axle().equals(wheels.front().axle())) {
+      lacks.add("nothing holds the front wheel and steers it: draw a front on its axle");
+    }
+    if (wheels.rear() == null) {
+      lacks.add("there is no rear wheel");
+    } else if (none(p -> holds(p, wheels.rear().axle()))) {
+      lacks.add("nothing holds the rear wheel: draw a swingarm, rail or bracket on its axle");
+    }
+  }
+
+  private boolean none(Predicate<Part> such) {
+    return layout.parts().values().stream().noneMatch(such);
+  }
+
+  private static boolean holds(Part part, String axle) {
+    return (part instanceof Part.Swingarm || part.traits().duty() == Duty.FRAME)
+        && part.pins().contains(axle);
+  }
+
+  private List<Part.Tube> rails() {
+    return layout
+        .parts(Part.Tube.class)
+        .filter(t -> t.type() == Part.TubeKind.RAIL && !t.base().steered())
+        .toList();
+  }
+
+  private void steering() {
+    Optional<Part.Rest> grips =
+        layout
+            .parts(Part.Rest.class)
+            .filter(r -> r.type() == Part.RestKind.GRIP)
+            .filter(r -> r.seat().equals(Occupant.RIDER))
+            .findFirst();
+    if (grips.isEmpty()) {
+      lacks.add("there are no grips to steer with");
+      return;
+    }
+    String name = grips.get().name();
+    if (!grips.get().base().steered()) {
+      lacks.add(name + " do not turn with the steering: set steered");
+    }
+    Solid body = bodies.drawn(name);
+    boolean held =
+        layout.parts().values().stream()
+            .filter(p -> !p.name().equals(name))
+            .filter(p -> p.base().steered() || p instanceof Part.Front)
+            .anyMatch(p -> body.to(bodies.drawn(p.name()), JOINED_MM) != null);
+    if (!held) {
+      lacks.add(name + " are on nothing that steers: draw a bar to them, with steered set");
+    }
+  }
+
+  /** Rails that share no pin with another part and are near none. */
+  private void joints() {
+    for (Part.Tube rail : rails()) {
+      if (layout.parts().values().stream().allMatch(p -> p == rail || apart(rail, p))) {
+        lacks.add(rail.name() + " hangs on nothing: bring it to another part");
+      }
+    }
+  }
+
+  private boolean apart(Part.Tube rail, Part other) {
+    return rail.pins().stream().noneMatch(other.pins()::contains)
+        && bodies.drawn(rail.name()).to(bodies.drawn(other.name()), JOINED_MM) == null;
+  }
+}

@@ -1,0 +1,133 @@
+package org.longlow.constraints.machine.ride;
+
+import java.util.List;
+import org.longlow.constraints.machine.Values;
+import org.longlow.constraints.machine.chassis.AxleLoads;
+import org.longlow.constraints.machine.chassis.MassPoint;
+import org.longlow.constraints.machine.linkage.RigidMotion;
+import org.longlow.rider.geom.PointMm;
+
+/**
+ * The machine at rest on its springs: travels, pitch and axle loads that agree with each other.
+ *
+ * <p>Virtual work at each end: the wheel load less the unsprung weight, times the rise of the axle
+ * along its path, is the spring force along the path. Frictionless, linear springs, level ground,
+ * vertical wheel loads only. Wheel loads come from the masses where they really are, so the answer
+ * is a fixed point; it is found by repeating, each round gaining about a digit.
+ *
+ * @param front where the front wheel rests
+ * @param rear where the rear wheel rests
+ * @param placement body axes as drawn to ground axes; its turn is the pitch, nose up positive,
+ *     which takes that much off the rake when negative (nose down)
+ * @param loads static wheel loads and common centre in ground axes
+ * @param frontRadiusMm front axle height, after tyre deflection
+ * @param rearRadiusMm rear axle height, after tyre deflection
+ * @param settled false if the springs are too soft to find a rest
+ */
+public record StaticSag(
+    Suspension.Rest front,
+    Suspension.Rest rear,
+    RigidMotion placement,
+    AxleLoads loads,
+    double frontRadiusMm,
+    double rearRadiusMm,
+    boolean settled) {
+
+  private static final int ROUNDS = 500;
+
+  /** Rounds end when travels and radii move less than this, mm. */
+  private static final double SETTLED_MM = 1e-11;
+
+  /**
+   * One end.
+   *
+   * @param suspension path and spring
+   * @param unsprung mass that moves with the axle, at its drawn place
+   * @param freeRadiusMm tyre, mm, &gt; 0
+   * @param tyreNPerMm radial stiffness of the tyre, N/mm, &gt; 0; infinite for a stiff one
+   */
+  public record End(
+      Suspension suspension, MassPoint unsprung, double freeRadiusMm, double tyreNPerMm) {
+    public End {
+      if (suspension == null || unsprung == null) {
+        throw new IllegalArgumentException("an end needs a suspension and an unsprung mass");
+      }
+      Values.positive("tyre radius mm", freeRadiusMm);
+      if (!(tyreNPerMm > 0)) {
+        throw Values.refused("tyre stiffness N/mm", tyreNPerMm, "above 0, infinite if stiff");
+      }
+    }
+
+    /** An end with a stiff tyre. */
+    public End(Suspension suspension, MassPoint unsprung, double freeRadiusMm) {
+      this(suspension, unsprung, freeRadiusMm, Double.POSITIVE_INFINITY);
+    }
+
+    private MassPoint unsprungAt(PointMm axle, PointMm axleAsDrawn) {
+      PointMm moved = axle.minus(axleAsDrawn).plus(unsprung.at());
+      return new MassPoint(unsprung.massKg(), moved, unsprung.yMm());
+    }
+  }
+
+  /**
+   * Returns the rest of a machine.
+   *
+   * @param sprung masses carried by the springs, with people and load, body axes as drawn
+   * @param loadFactor spring load over the static one, &gt; 0: 1 upright; in a turn cos Δφ / cos φi
+   *     of {@link TurnLean}
+   */
+  public static StaticSag of(End front, End rear, List<MassPoint> sprung, double loadFactor) {
+    Values.positive("load factor", loadFactor);
+    double frontTravel = 0;
+    double rearTravel = 0;
+    double frontRadius = front.freeRadiusMm();
+    double rearRadius = rear.freeRadiusMm();
+    PointMm frontDrawn = front.suspension().path().axle(0);
+    PointMm rearDrawn = rear.suspension().path().axle(0);
+    MassPoint.Sum carried = MassPoint.Sum.of(sprung);
+    for (int round = 0; ; round++) {
+      PointMm frontAxle = front.suspension().path().axle(frontTravel);
+      PointMm rearAxle = rear.suspension().path().axle(rearTravel);
+      RigidMotion placement = GroundPlane.stand(rearAxle, rearRadius, frontAxle, frontRadius);
+      MassPoint total =
+          carried
+              .plus(front.unsprungAt(frontAxle, frontDrawn))
+              .plus(rear.unsprungAt(rearAxle, rearDrawn))
+              .total();
+      AxleLoads loads =
+          new AxleLoads(
+              placement.apply(frontAxle).x(),
+              new MassPoint(total.massKg(), placement.apply(total.at()), total.yMm()));
+      Suspension.Rest frontRest = rest(front, loads.frontN(), frontTravel, placement, loadFactor);
+      Suspension.Rest rearRest = rest(rear, loads.rearN(), rearTravel, placement, loadFactor);
+      double newFront = radius(front, loads.frontN() * loadFactor);
+      double newRear = radius(rear, loads.rearN() * loadFactor);
+      double moved =
+          Math.abs(frontRest.travelMm() - frontTravel)
+              + Math.abs(rearRest.travelMm() - rearTravel)
+              + Math.abs(newFront - frontRadius)
+              + Math.abs(newRear - rearRadius);
+      if (moved < SETTLED_MM || round == ROUNDS) {
+        return new StaticSag(
+            frontRest, rearRest, placement, loads, frontRadius, rearRadius, moved < 1e-6);
+      }
+      frontTravel = frontRest.travelMm();
+      rearTravel = rearRest.travelMm();
+      frontRadius = newFront;
+      rearRadius = newRear;
+    }
+  }
+
+  private static Suspension.Rest rest(
+      End end, double loadN, double travel, RigidMotion placement, double factor) {
+    double sprungN = (loadN - end.unsprung().massKg() * Values.STANDARD_GRAVITY_MS2) * factor;
+    double rise = placement.turn(end.suspension().path().direction(travel)).z();
+    return end.suspension().restUnder(sprungN * rise);
+  }
+
+  private static double radius(End end, double loadN) {
+    double squash = Math.max(0, loadN) / end.tyreNPerMm();
+    // A tyre flat on the ground is past every use of the figure; keep the geometry alive.
+    return Math.max(end.freeRadiusMm() / 2, end.freeRadiusMm() - squash);
+  }
+}

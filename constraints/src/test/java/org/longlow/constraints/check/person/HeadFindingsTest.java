@@ -1,0 +1,67 @@
+package org.longlow.constraints.check.person;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.study.Study;
+import org.longlow.constraints.study.TestMachine;
+
+/** A head rest is wanted from 30 degrees of recline, not below, and by whoever leans so far. */
+class HeadFindingsTest {
+
+  private static Study leaning(double boardDeg) {
+    return TestMachine.runabout()
+        .field("ties", "backSlope", "is", "'" + boardDeg + " deg'")
+        .study();
+  }
+
+  private static double reclineDeg(Study study, String person) {
+    Sitting sitting =
+        study.sittings().stream().filter(s -> s.person().equals(person)).findFirst().orElseThrow();
+    return Math.toDegrees(sitting.seated().orElseThrow().reclineRad());
+  }
+
+  private static Optional<Finding> head(Study study, String person) {
+    return study.findings().stream()
+        .filter(f -> f.kind() == FindingKind.HEAD)
+        .filter(f -> f.who().orElseThrow().person().equals(person))
+        .findFirst();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"Nell", "Joss"})
+  void isWantedFrom30Degrees(String person) {
+    double lean = reclineDeg(leaning(27), person) - 27;
+    Study below = leaning(29.9 - lean);
+    assertThat(reclineDeg(below, person)).isBetween(29.5, 30.0);
+    assertThat(head(below, person)).isEmpty();
+    Study above = leaning(30.2 - lean);
+    assertThat(reclineDeg(above, person)).isBetween(30.0, 30.6);
+    Finding wanted = head(above, person).orElseThrow();
+    assertThat(wanted.verdict()).isEqualTo(Verdict.CAUTION);
+    assertThat(wanted.text()).contains("nothing to rest the head on");
+    assertThat(wanted.value()).isBetween(30.0, 30.6);
+  }
+
+  @Test
+  void aHeadOnItsRestPassesAndWithoutOneNeedsCare() {
+    TestMachine laidBack =
+        TestMachine.tourer()
+            .field("measures", "recline", "is", "'34 deg'")
+            .field("measures", "recline", "free", "false");
+    Finding held = head(laidBack.study(), "Bram").orElseThrow();
+    assertThat(held.value()).isGreaterThan(30);
+    assertThat(held.verdict()).isEqualTo(Verdict.PASS);
+    assertThat(held.text()).contains("the head leans on the rest");
+    Finding bare = head(laidBack.lacking("headRest").study(), "Bram").orElseThrow();
+    assertThat(bare.verdict()).isEqualTo(Verdict.CAUTION);
+    assertThat(bare.text()).contains("nothing to rest the head on");
+  }
+}

@@ -1,0 +1,449 @@
+package org.longlow.constraints.check.road;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.locationtech.jts.geom.Coordinate;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.layout.Occupant;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.machine.ride.LeanClearance;
+import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.shape.Prism;
+import org.longlow.constraints.stand.Condition;
+import org.longlow.constraints.stand.Ground;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.stand.Wheels;
+import org.longlow.constraints.study.Study;
+import org.longlow.constraints.study.TestMachine;
+import org.longlow.rider.geom.PointMm;
+
+/**
+ * Loads, sag, lean, stand, trail and chain of a whole machine, changed one thing at a time: both
+ * sides of each limit, left and right, and figures worked out another way.
+ */
+class RoadFindingsTest {
+
+  private static final double G = 9.80665;
+
+  private static Study study(String... replaced) {
+    return TestMachine.replacing("tourer", replaced).study();
+  }
+
+  private static Finding finding(Study study, String id) {
+    return study.findings().stream().filter(f -> f.id().equals(id)).findFirst().orElseThrow();
+  }
+
+  private static Optional<Finding> maybe(Study study, String id) {
+    return study.findings().stream().filter(f -> f.id().equals(id)).findFirst();
+  }
+
+  private static final String STAND_PART = "\"sideStand\": {\"kind\": \"stand\"";
+
+  private static String crate(String left, String right) {
+    return "\"crate\": {\"kind\": \"box\", \"frame\": \"silencerIn\", \"outline\": {\"points\":"
+        + " [[\"0 mm\", \"0 mm\"], [\"60 mm\", \"0 mm\"], [\"60 mm\", \"60 mm\"], [\"0 mm\","
+        + " \"60 mm\"]]}, \"left\": \""
+        + left
+        + "\", \"right\": \""
+        + right
+        + "\", \"mass\": \"16 kg\", \"touches\": [\"header\", \"silencer\", \"cradle\","
+        + " \"backRail\"]},\n"
+        + "    ";
+  }
+
+  private static Study withCrate(String left, String right) {
+    return study(STAND_PART, crate(left, right) + STAND_PART);
+  }
+
+  /** The tip angle by turning the parked machine about each edge of its three supports. */
+  private static double tipByTurning(Study study) {
+    Standing parked =
+        study.standings().stream()
+            .filter(s -> s.kind() == Stance.Kind.PARKED)
+            .findFirst()
+            .orElseThrow();
+    double m = 0;
+    double x = 0;
+    double y = 0;
+    double z = 0;
+    for (PartShape s : parked.shapes().values()) {
+      PointMm c = parked.ground().toRoad(s.centre());
+      m += s.massKg();
+      x += s.massKg() * c.x();
+      y += s.massKg() * s.centreYMm();
+      z += s.massKg() * c.z();
+    }
+    Part.Stand stand =
+        (Part.Stand)
+            parked.shapes().values().stream()
+                .map(PartShape::part)
+                .filter(Part.Stand.class::isInstance)
+                .findFirst()
+                .orElseThrow();
+    Places places = parked.places();
+    double lean = leanOnFoot(study, parked, stand);
+    double side = Math.signum(places.value(stand.y()));
+    Wheels wheels = Wheels.of(study.layout(), study.placed().places());
+    double crown = (wheels.frontTyre().sectionRadiusMm() + wheels.rearTyre().sectionRadiusMm()) / 2;
+    // roll the section about its crown centre to the stand's side
+    double[] centre = {
+      x / m,
+      side * y / m * Math.cos(lean) + (z / m - crown) * Math.sin(lean),
+      crown + (z / m - crown) * Math.cos(lean) - side * y / m * Math.sin(lean)
+    };
+    PointMm foot = parked.ground().toRoad(places.pin(stand.foot()));
+    double[][] supports = {
+      {parked.ground().wheelbaseMm(), 0},
+      {0, 0},
+      {foot.x(), Math.abs(places.value(stand.y()))}
+    };
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < 3; i++) {
+      double[] a = supports[i];
+      double[] b = supports[(i + 1) % 3];
+      double[] other = supports[(i + 2) % 3];
+      double ex = (b[0] - a[0]) / Math.hypot(b[0] - a[0], b[1] - a[1]);
+      double ey = (b[1] - a[1]) / Math.hypot(b[0] - a[0], b[1] - a[1]);
+      double inward = Math.signum(ex * (other[1] - a[1]) - ey * (other[0] - a[0]));
+      double out = inward * (ex * (centre[1] - a[1]) - ey * (centre[0] - a[0]));
+      // turn about the edge, a thousandth of a degree at a time, until the centre is over it
+      double turned = 0;
+      while (out * Math.cos(turned) - centre[2] * Math.sin(turned) > 0) {
+        turned += Math.toRadians(0.001);
+      }
+      least = Math.min(least, turned);
+    }
+    return Math.toDegrees(least);
+  }
+
+  /**
+   * Rolls the machine towards its stand, a thousandth of a degree at a time, to where it stands.
+   */
+  private static double leanOnFoot(Study study, Standing parked, Part.Stand stand) {
+    Wheels wheels = Wheels.of(study.layout(), study.placed().places());
+    PointMm foot = parked.ground().toRoad(parked.places().pin(stand.foot()));
+    double out = Math.abs(parked.places().value(stand.y()));
+    LeanClearance clearance =
+        new LeanClearance(
+            parked.ground().wheelbaseMm(),
+            new LeanClearance.Wheel(
+                wheels.frontTyre().freeRadiusMm(), wheels.frontTyre().sectionRadiusMm()),
+            new LeanClearance.Wheel(
+                wheels.rearTyre().freeRadiusMm(), wheels.rearTyre().sectionRadiusMm()));
+    double roll = 0;
+    while (clearance.clearanceMm(foot.x(), out, foot.z(), roll) > 0) {
+      roll += Math.toRadians(0.0005);
+    }
+    return roll;
+  }
+
+  @Test
+  void aHeavyThingAtOneSideTipsTheMachineThatWay() {
+    Study left = withCrate("300 mm", "-240 mm");
+    Study right = withCrate("-240 mm", "300 mm");
+    double tipLeft = finding(left, "stand.sideStand").value();
+    double tipRight = finding(right, "stand.sideStand").value();
+    // the stand is on the left and the machine leans on it: a mass on the right wants to tip back
+    assertThat(Math.abs(tipLeft - tipRight)).isGreaterThan(1);
+    // 0.002: the trial turns in thousandths of a degree
+    assertThat(tipLeft).isCloseTo(tipByTurning(left), within(0.002));
+    assertThat(tipRight).isCloseTo(tipByTurning(right), within(0.002));
+  }
+
+  @Test
+  void theCentreOfMassIsSaidAcrossTheMachine() {
+    Study left = withCrate("300 mm", "-240 mm");
+    Study right = withCrate("-240 mm", "300 mm");
+    assertThat(finding(left, "load.unladen").text()).contains("to the left of the middle");
+    assertThat(finding(right, "load.unladen").text()).contains("to the right of the middle");
+    double y =
+        left.standing(Condition.empty(Stance.Kind.UNLADEN)).orElseThrow().load().total().yMm();
+    double mass =
+        left.standing(Condition.empty(Stance.Kind.UNLADEN)).orElseThrow().load().total().massKg();
+    double stand =
+        TestMachine.asFiled("tourer")
+            .standing(Condition.empty(Stance.Kind.UNLADEN))
+            .orElseThrow()
+            .load()
+            .total()
+            .yMm();
+    assertThat(y).isCloseTo((16 * 270 + stand * (mass - 16)) / mass, within(1e-9));
+  }
+
+  /**
+   * The roll at which a part first touches in stance {@code name}, by scanning in hundredths of a
+   * degree: at each roll the springs are put in balance by halving the error of each travel, the
+   * machine is set on the road and every corner is looked at.
+   */
+  private static double touchByScanning(Study study, Condition stance, boolean left, String only) {
+    Standing standing = study.standing(stance).orElseThrow();
+    Wheels wheels = Wheels.of(study.layout(), study.placed().places());
+    double[] travel = {standing.frontTravelMm(), standing.rearTravelMm()};
+    double crown = (wheels.frontTyre().sectionRadiusMm() + wheels.rearTyre().sectionRadiusMm()) / 2;
+    for (double deg = 20; deg < 60; deg += 0.02) {
+      double roll = Math.toRadians(deg);
+      Ground ground = standing.ground();
+      for (int round = 0; round < 40; round++) {
+        Places places = wheels.moved(travel[0], travel[1]);
+        ground = wheels.ground(places);
+        PointMm c = ground.toRoad(standing.load().total().at());
+        double y = (left ? 1 : -1) * standing.load().total().yMm();
+        double up = crown + (c.z() - crown) * Math.cos(roll) - y * Math.sin(roll);
+        double out = (c.z() - crown) * Math.sin(roll) + y * Math.cos(roll);
+        double ideal = Math.atan2(out, up);
+        double factor = Math.cos(roll - ideal) / Math.cos(ideal);
+        double weight = standing.load().total().massKg() * G;
+        double frontN = weight * c.x() / ground.wheelbaseMm();
+        double[] load = {frontN, weight - frontN};
+        for (int end = 0; end < 2; end++) {
+          var suspension = end == 0 ? wheels.frontSuspension() : wheels.rearSuspension();
+          double unsprung = unsprungKg(study, end == 0) * G;
+          PointMm way =
+              suspension
+                  .path()
+                  .axle(travel[end] + 1e-4)
+                  .minus(suspension.path().axle(travel[end] - 1e-4))
+                  .times(1 / 2e-4);
+          double rise = ground.along().cross(way);
+          double force = (load[end] - unsprung) * factor * rise;
+          double rest =
+              (force - suspension.preloadN()) / suspension.rateNPerMm() - suspension.droopMm();
+          rest = Math.max(-suspension.droopMm(), Math.min(suspension.bumpMm(), rest));
+          travel[end] += (rest - travel[end]) / 2;
+        }
+      }
+      LeanClearance clearance =
+          new LeanClearance(
+              ground.wheelbaseMm(),
+              new LeanClearance.Wheel(
+                  wheels.frontTyre().freeRadiusMm(), wheels.frontTyre().sectionRadiusMm()),
+              new LeanClearance.Wheel(
+                  wheels.rearTyre().freeRadiusMm(), wheels.rearTyre().sectionRadiusMm()));
+      List<Prism> body =
+          standing.shapes().containsKey(only)
+              ? standing.shapes().get(only).prisms()
+              : standing.rider().seated().stream()
+                  .filter(r -> r.who().person().equals(only))
+                  .findFirst()
+                  .orElseThrow()
+                  .body();
+      for (Prism prism : body) {
+        double y = left ? prism.across().to() : -prism.across().from();
+        for (Coordinate corner : prism.outline().getCoordinates()) {
+          PointMm p = ground.toRoad(new PointMm(corner.x, corner.y));
+          if (y > 0 && clearance.clearanceMm(p.x(), y, p.z(), roll) <= 0) {
+            return deg;
+          }
+        }
+      }
+    }
+    return Double.NaN;
+  }
+
+  private static double unsprungKg(Study study, boolean front) {
+    double kg = 0;
+    for (PartShape s : study.shapes().values()) {
+      if (s.part() instanceof Part.Wheel w && (w.end() == Part.End.FRONT) == front) {
+        kg += s.massKg();
+      } else if (front ? s.part() instanceof Part.Front : s.part() instanceof Part.Swingarm) {
+        kg += s.massKg() / 2;
+      }
+    }
+    return kg;
+  }
+
+  @Test
+  void leanIsTakenWithTheSpringsPressedByTheTurn() {
+    Study tourer = TestMachine.asFiled("tourer");
+    isScanned(tourer);
+    // the stand hangs on the left only
+    assertThat(finding(tourer, "lean.left.sideStand").value()).isLessThan(60);
+    assertThat(maybe(tourer, "lean.right.sideStand")).isEmpty();
+  }
+
+  /** With weight at its left a machine that turns left leans less for the same turn. */
+  @Test
+  void aLoadAtOneSideHelpsInTurnsToThatSide() {
+    String heavy = crate("100 mm", "-40 mm").replace("16 kg", "60 kg");
+    isScanned(study(STAND_PART, heavy + STAND_PART));
+  }
+
+  private static void isScanned(Study study) {
+    for (boolean left : new boolean[] {true, false}) {
+      Finding first = finding(study, left ? "lean.left" : "lean.right");
+      double scanned = touchByScanning(study, first.stance().orElseThrow(), left, first.subject());
+      // 0.03: the scan goes in steps of 0.02, travels between 2 degree steps are interpolated
+      assertThat(first.value()).as(first.id()).isCloseTo(scanned, within(0.03));
+      assertThat(first.text()).contains("km/h", "g sideways");
+    }
+  }
+
+  @Test
+  void aMirroredMachineLeansTheOtherWay() {
+    Study left = withCrate("320 mm", "-260 mm");
+    Study right =
+        study(
+            STAND_PART,
+            crate("-260 mm", "320 mm") + STAND_PART,
+            "\"y\": \"285 mm\", \"diameter\": \"24 mm\"",
+            "\"y\": \"-285 mm\", \"diameter\": \"24 mm\"",
+            "\"bendRadius\": \"60 mm\", \"y\": \"45 mm\"",
+            "\"bendRadius\": \"60 mm\", \"y\": \"-45 mm\"");
+    assertThat(finding(left, "lean.left.crate").value())
+        .isCloseTo(finding(right, "lean.right.crate").value(), within(1e-9));
+    assertThat(finding(left, "lean.left").value())
+        .isCloseTo(finding(right, "lean.right").value(), within(1e-9));
+    assertThat(finding(left, "stand.sideStand").value())
+        .isCloseTo(finding(right, "stand.sideStand").value(), within(1e-9));
+    assertThat(maybe(left, "lean.right.crate")).isEmpty();
+  }
+
+  private static final String PEGS =
+      "\"y\": \"380 mm\", \"length\": \"95 mm\", \"mass\": \"0.8 kg\"";
+
+  @Test
+  void whatFoldsWarnsAndWhatIsHardFails() {
+    String[] ask = {"\"demands\": {", "\"demands\": {\"lean\": \"45 deg\", "};
+    Study hard = study(ask);
+    Study folding = study(ask[0], ask[1], PEGS, PEGS + ", \"folds\": true");
+    assertThat(finding(hard, "lean.right.pillionPegs").verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(finding(folding, "lean.right.pillionPegs").verdict()).isEqualTo(Verdict.CAUTION);
+    assertThat(finding(folding, "lean.right").subject()).isNotEqualTo("pillionPegs");
+  }
+
+  @Test
+  void peopleTouchTheRoadToo() {
+    // her board is taken far out and down, so that the boot beside it comes first
+    Study low =
+        study(
+            "\"y\": \"268 mm\", \"length\": \"110 mm\"",
+            "\"y\": \"560 mm\", \"length\": \"110 mm\"");
+    Finding boot = finding(low, "lean.left.Bram.body");
+    assertThat(boot.who()).contains(new Occupant("Bram", "rider"));
+    assertThat(boot.value()).isLessThan(45);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"tourer", "runabout"})
+  void bumpAndDroopAreHowFarTheWheelsRiseAndFall(String name) {
+    Study study = TestMachine.asFiled(name);
+    Wheels wheels = Wheels.of(study.layout(), study.placed().places());
+    Places drawn = study.placed().places();
+    for (Stance.Kind stance : List.of(Stance.Kind.FULL_BUMP, Stance.Kind.FULL_DROOP)) {
+      Places places = study.standing(Condition.empty(stance)).orElseThrow().places();
+      boolean up = stance == Stance.Kind.FULL_BUMP;
+      double front = drawn.value(up ? wheels.fork().bump() : wheels.fork().droop());
+      double rear = drawn.value(up ? wheels.arm().bump() : wheels.arm().droop());
+      for (Map.Entry<String, Double> e :
+          Map.of(wheels.front().axle(), front, wheels.rear().axle(), rear).entrySet()) {
+        double rise = places.pin(e.getKey()).z() - drawn.pin(e.getKey()).z();
+        assertThat(up ? rise : -rise)
+            .as(stance + " " + e.getKey())
+            .isCloseTo(e.getValue(), within(1e-9));
+      }
+    }
+  }
+
+  @Test
+  void anUnknownMassIsNamedAndNothingThatRestsOnMassesPasses() {
+    assertThat(maybe(TestMachine.asFiled("tourer"), "mass.unknown")).isEmpty();
+    Study light =
+        study("\"mass\": \"6 kg\", \"note\": \"two soft bags\"", "\"note\": \"two soft bags\"");
+    assertThat(finding(light, "mass.unknown").verdict()).isEqualTo(Verdict.CAUTION);
+    assertThat(finding(light, "mass.unknown").text()).contains("bags");
+    assertThat(light.findings())
+        .filteredOn(f -> f.id().matches("(load|lift|lean|stand|trail|sag|clearance)\\..*"))
+        .hasSizeGreaterThan(10)
+        .noneMatch(f -> f.verdict() == Verdict.PASS)
+        .allMatch(f -> f.text().contains("Incomplete: the mass of bags is not known"));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"92 mm, PASS", "9 mm, CAUTION", "-20 mm, FAIL", "230 mm, CAUTION"})
+  void trailOutsideWhatMachinesHaveIsSaid(String trail, Verdict verdict) {
+    Study study = study("\"trail\": {\"is\": \"92 mm\"", "\"trail\": {\"is\": \"" + trail + "\"");
+    assertThat(finding(study, "trail.unladen").verdict()).isEqualTo(verdict);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"84, PASS", "85, CAUTION", "84.5, FAIL"})
+  void aChainHasAnEvenNumberOfLinks(String links, Verdict verdict) {
+    Study study =
+        study("\"chainLinks\": {\"is\": \"84\"", "\"chainLinks\": {\"is\": \"" + links + "\"");
+    assertThat(finding(study, "chain.chain").verdict()).isEqualTo(verdict);
+  }
+
+  @Test
+  void sittingOnTheBumpStopFailsAndHangingOnTheOtherNeedsCare() {
+    String rear =
+        "\"bump\": \"60 mm\", \"droop\": \"50 mm\", \"rate\": \"28 N/mm\", \"preload\": \"620 N\"";
+    Study soft = study(rear, rear.replace("28 N/mm", "5 N/mm"));
+    assertThat(finding(soft, "sag.rear.Bram").verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(finding(soft, "sag.rear.Bram").text()).contains("bump stop");
+    assertThat(finding(soft, "sag.front.Bram").verdict()).isEqualTo(Verdict.PASS);
+    Study hard = study(rear, rear.replace("620 N", "9000 N"));
+    assertThat(finding(hard, "sag.rear.Bram").verdict()).isEqualTo(Verdict.CAUTION);
+    assertThat(finding(hard, "sag.rear.unladen").verdict()).isEqualTo(Verdict.PASS);
+  }
+
+  @Test
+  void aPinInTheSkyIsFound() {
+    Study study =
+        study(
+            "\"tailPin\": {\"at\": [\"-566 mm\", \"735 mm\"]",
+            "\"tailPin\": {\"at\": [\"-566 mm\", \"9000 mm\"]");
+    assertThat(finding(study, "place.tailPin").verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(TestMachine.asFiled("tourer").findings())
+        .noneMatch(f -> f.id().startsWith("place."));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"-5 mm", "60 mm"})
+  void wheelsThatStandInEachOtherFail(String wheelbase) {
+    Study study =
+        study(
+            "\"wheelbase\": {\"is\": \"1850 mm\"", "\"wheelbase\": {\"is\": \"" + wheelbase + "\"");
+    assertThat(finding(study, "suspension.wheels").verdict()).isEqualTo(Verdict.FAIL);
+  }
+
+  @Test
+  void noFigureOfALiftIsInfinite() {
+    Study sunk =
+        study(
+            STAND_PART,
+            crate("300 mm", "-240 mm")
+                    .replace("16 kg", "4000 kg")
+                    .replace(
+                        "\"0 mm\"], [\"60 mm\", \"0 mm\"]",
+                        "\"-900 mm\"], [\"60 mm\", \"-900 mm\"]")
+                + STAND_PART);
+    Finding lift = finding(sunk, "lift.Bram");
+    assertThat(lift.verdict()).isEqualTo(Verdict.FAIL);
+    List<Finding> infinite = new ArrayList<>(sunk.findings());
+    infinite.removeIf(f -> !Double.isInfinite(f.value()) && !f.text().contains("Infinity"));
+    assertThat(infinite).isEmpty();
+  }
+
+  @Test
+  void aTieThatTiesNothingIsSaid() {
+    Study study =
+        study(
+            "\"pins\": [\"trailPoint\", \"headBottom\", \"headTop\"]",
+            "\"pins\": [\"headBottom\", \"headBottom\", \"headBottom\"]");
+    Finding tie = finding(study, "redundant.axisTrail");
+    assertThat(tie.verdict()).isEqualTo(Verdict.CAUTION);
+    assertThat(tie.text()).contains("ties nothing");
+  }
+}

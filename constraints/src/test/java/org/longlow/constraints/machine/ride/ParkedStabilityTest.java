@@ -1,0 +1,72 @@
+package org.longlow.constraints.machine.ride;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import org.longlow.constraints.machine.ride.ParkedStability.PlanMm;
+
+class ParkedStabilityTest {
+
+  private static final PlanMm FRONT = new PlanMm(1500, 0);
+  private static final PlanMm REAR = new PlanMm(0, 0);
+  private static final PlanMm FOOT = new PlanMm(620, 260);
+
+  // Worked apart by barycentric coordinates, mass 195 kg; printed to 1e-9.
+  @Test
+  void sideStandMatchesTheWorkedExample() {
+    ParkedStability s = ParkedStability.on(FRONT, REAR, FOOT, new PlanMm(648, 95), 480);
+    double weight = 195 * 9.80665;
+    assertThat(s.frontShare()).isCloseTo(0.280974359, within(1e-9));
+    assertThat(s.rearShare()).isCloseTo(0.353641026, within(1e-9));
+    assertThat(s.footShare()).isCloseTo(0.365384615, within(1e-9));
+    assertThat(s.frontShare() * weight).isCloseTo(537.306353, within(1e-6));
+    assertThat(s.rearShare() * weight).isCloseTo(676.266584, within(1e-6));
+    assertThat(s.footShare() * weight).isCloseTo(698.723813, within(1e-6));
+    assertThat(s.overFrontEdgeMm()).isCloseTo(150.304229881, within(1e-8));
+    assertThat(Math.toDegrees(s.tipOverFrontEdgeRad())).isCloseTo(17.387102580, within(1e-8));
+    assertThat(s.overRearEdgeMm()).isCloseTo(162.990419937, within(1e-8));
+    assertThat(Math.toDegrees(s.tipOverRearEdgeRad())).isCloseTo(18.755605735, within(1e-8));
+    assertThat(s.overWheelsMm()).isCloseTo(95, within(1e-9));
+    assertThat(Math.toDegrees(s.leastTipRad())).isCloseTo(11.195111426, within(1e-8));
+    assertThat(s.stands()).isTrue();
+  }
+
+  @Test
+  void aStandOnTheOtherSideAnswersTheSame() {
+    ParkedStability s = ParkedStability.on(FRONT, REAR, FOOT, new PlanMm(648, 95), 480);
+    ParkedStability mirrored =
+        ParkedStability.on(FRONT, REAR, new PlanMm(620, -260), new PlanMm(648, -95), 480);
+    assertThat(mirrored.footShare()).isCloseTo(s.footShare(), within(1e-12));
+    assertThat(mirrored.leastTipRad()).isCloseTo(s.leastTipRad(), within(1e-12));
+  }
+
+  @Test
+  void aCentreOutsideTheSupportsTips() {
+    ParkedStability s = ParkedStability.on(FRONT, REAR, FOOT, new PlanMm(648, -5), 480);
+    assertThat(s.stands()).isFalse();
+    assertThat(s.leastTipRad()).isNegative();
+  }
+
+  @Test
+  void parkedLeanAndWorkStandMatchWorkedFigures() {
+    double lean = Math.toRadians(12);
+    assertThat(ParkedStability.leanShiftMm(520, 0, 75, lean)).isCloseTo(92.520702414, within(1e-8));
+    assertThat(ParkedStability.leanHeightMm(520, 0, 75, lean))
+        .isCloseTo(510.275682327, within(1e-8));
+    assertThat(Math.toDegrees(ParkedStability.workStandTipRad(180, 560)))
+        .isCloseTo(17.818888915, within(1e-8));
+    assertThat(Math.toDegrees(ParkedStability.workStandTipRad(300, 560)))
+        .isCloseTo(28.178590110, within(1e-8));
+  }
+
+  @Test
+  void supportsInOneLineAreRefused() {
+    assertThatThrownBy(() -> ParkedStability.on(FRONT, REAR, new PlanMm(620, 0), FOOT, 480))
+        .hasMessageContaining("one line");
+    assertThatThrownBy(() -> ParkedStability.on(REAR, REAR, REAR, FOOT, 480))
+        .hasMessageContaining("one line");
+    assertThatThrownBy(() -> new PlanMm(Double.NaN, 0)).hasMessageContaining("x mm");
+  }
+}

@@ -1,0 +1,209 @@
+package org.longlow.constraints.machine.ride;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.longlow.constraints.machine.chassis.AxleLoads;
+import org.longlow.constraints.machine.chassis.MassPoint;
+import org.longlow.constraints.machine.linkage.RigidMotion;
+import org.longlow.constraints.machine.ride.StaticSag.End;
+import org.longlow.constraints.machine.ride.Suspension.State;
+import org.longlow.rider.geom.PointMm;
+
+class StaticSagTest {
+
+  private static final double G = 9.80665;
+  private static final double RAKE = Math.toRadians(27);
+  private static final PointMm FRONT = new PointMm(1500, 299.9);
+  private static final PointMm REAR = new PointMm(0, 314.9);
+  private static final List<MassPoint> SPRUNG =
+      List.of(new MassPoint(130, 640, 450), new MassPoint(80, 560, 700));
+
+  private static End front(double rate, double preload, double droop, double bump, double tyre) {
+    return new End(
+        new Suspension(WheelPath.telescopic(FRONT, RAKE), droop, bump, rate, preload),
+        new MassPoint(20, FRONT),
+        299.9,
+        tyre);
+  }
+
+  private static End rear(double rate, double preload, double droop, double bump, double tyre) {
+    return new End(
+        new Suspension(WheelPath.swingarm(new PointMm(560, 390), REAR), droop, bump, rate, preload),
+        new MassPoint(25, REAR),
+        314.9,
+        tyre);
+  }
+
+  @Test
+  void aMachineDrawnAtRestStaysWhereItIs() {
+    // Preload chosen by hand so that each spring holds its end exactly as drawn.
+    AxleLoads loads =
+        AxleLoads.of(
+            1500,
+            List.of(
+                SPRUNG.get(0), SPRUNG.get(1), new MassPoint(20, FRONT), new MassPoint(25, REAR)));
+    WheelPath arm = WheelPath.swingarm(new PointMm(560, 390), REAR);
+    double frontForce = (loads.frontN() - 20 * G) * Math.cos(RAKE);
+    double rearForce = (loads.rearN() - 25 * G) * arm.direction(0).z();
+    StaticSag sag =
+        StaticSag.of(
+            front(15, frontForce - 15 * 40, 40, 80, 1e12),
+            rear(20, rearForce - 20 * 30, 30, 70, 1e12),
+            SPRUNG,
+            1);
+    assertThat(sag.settled()).isTrue();
+    assertThat(sag.front().travelMm()).isCloseTo(0, within(1e-8));
+    assertThat(sag.rear().travelMm()).isCloseTo(0, within(1e-8));
+    assertThat(sag.placement().turnRad()).isCloseTo(0, within(1e-10));
+    assertThat(sag.loads().frontN()).isCloseTo(loads.frontN(), within(1e-6));
+  }
+
+  @Test
+  void theRestHasTheLeastEnergy() {
+    // Independent of the force balance: gravity plus spring energy is least at the rest, tyres
+    // stiff, found by comparing with small moves of either wheel.
+    SplittableRandom random = new SplittableRandom(33);
+    for (int i = 0; i < 60; i++) {
+      End front =
+          front(
+              random.nextDouble(10, 25),
+              random.nextDouble(0, 300),
+              60,
+              120,
+              Double.POSITIVE_INFINITY);
+      End rear =
+          rear(
+              random.nextDouble(12, 30),
+              random.nextDouble(0, 300),
+              60,
+              120,
+              Double.POSITIVE_INFINITY);
+      StaticSag sag = StaticSag.of(front, rear, SPRUNG, 1);
+      assertThat(sag.settled()).isTrue();
+      if (sag.front().state() != State.RIDING || sag.rear().state() != State.RIDING) {
+        continue;
+      }
+      double sf = sag.front().travelMm();
+      double sr = sag.rear().travelMm();
+      double h = 1e-3;
+      double df = (energy(front, rear, sf + h, sr) - energy(front, rear, sf - h, sr)) / (2 * h);
+      double dr = (energy(front, rear, sf, sr + h) - energy(front, rear, sf, sr - h)) / (2 * h);
+      // Central differences of about 1e6 N mm over 2e-3 mm resolve some 1e-6 N; forces are 1000 N.
+      assertThat(df).isCloseTo(0, within(1e-3));
+      assertThat(dr).isCloseTo(0, within(1e-3));
+    }
+  }
+
+  private static double energy(End front, End rear, double sf, double sr) {
+    PointMm fa = front.suspension().path().axle(sf);
+    PointMm ra = rear.suspension().path().axle(sr);
+    RigidMotion on = GroundPlane.stand(ra, rear.freeRadiusMm(), fa, front.freeRadiusMm());
+    double e = 0;
+    for (MassPoint m : SPRUNG) {
+      e += m.massKg() * G * on.apply(m.at()).z();
+    }
+    e += front.unsprung().massKg() * G * on.apply(fa).z();
+    e += rear.unsprung().massKg() * G * on.apply(ra).z();
+    return e + spring(front.suspension(), sf) + spring(rear.suspension(), sr);
+  }
+
+  private static double spring(Suspension s, double travel) {
+    double x = travel + s.droopMm();
+    return s.preloadN() * x + s.rateNPerMm() * x * x / 2;
+  }
+
+  @Test
+  void tyresGiveByLoadOverStiffness() {
+    StaticSag sag =
+        StaticSag.of(front(15, 100, 40, 120, 180), rear(20, 100, 40, 120, 200), SPRUNG, 1);
+    assertThat(sag.frontRadiusMm()).isCloseTo(299.9 - sag.loads().frontN() / 180, within(1e-8));
+    assertThat(sag.rearRadiusMm()).isCloseTo(314.9 - sag.loads().rearN() / 200, within(1e-8));
+    PointMm axle =
+        sag.placement().apply(WheelPath.telescopic(FRONT, RAKE).axle(sag.front().travelMm()));
+    assertThat(axle.z()).isCloseTo(sag.frontRadiusMm(), within(1e-8));
+  }
+
+  @Test
+  void stopsAreKept() {
+    StaticSag hard =
+        StaticSag.of(front(15, 5000, 40, 80, 1e9), rear(20, 5000, 30, 70, 1e9), SPRUNG, 1);
+    assertThat(hard.front()).isEqualTo(new Suspension.Rest(-40, State.TOPPED_OUT));
+    assertThat(hard.rear()).isEqualTo(new Suspension.Rest(-30, State.TOPPED_OUT));
+    StaticSag soft = StaticSag.of(front(2, 0, 40, 80, 1e9), rear(2, 0, 30, 70, 1e9), SPRUNG, 1);
+    assertThat(soft.front()).isEqualTo(new Suspension.Rest(80, State.BOTTOMED));
+    assertThat(soft.rear()).isEqualTo(new Suspension.Rest(70, State.BOTTOMED));
+    assertThat(soft.settled()).isTrue();
+  }
+
+  /** The share of the load factor that the springs see: across the tyres they are stiff. */
+  private static double inPlaneFactor(TurnLean lean) {
+    return Math.cos(lean.correctionRad()) / Math.cos(lean.idealRollRad());
+  }
+
+  @Test
+  void aTurnPressesItDeeper() {
+    End front = front(15, 100, 60, 160, 1e9);
+    End rear = rear(20, 100, 60, 160, 1e9);
+    double factor = inPlaneFactor(TurnLean.of(60 / 3.6, 40, 600, 75));
+    StaticSag upright = StaticSag.of(front, rear, SPRUNG, 1);
+    StaticSag turning = StaticSag.of(front, rear, SPRUNG, factor);
+    double sprung = (upright.loads().frontN() - 20 * G) * Math.cos(RAKE);
+    // First-order estimate N (factor − 1)/k; pitch and load shift are second order, within 1 mm.
+    assertThat(turning.front().travelMm() - upright.front().travelMm())
+        .isCloseTo(sprung * (factor - 1) / 15, within(1.0));
+    assertThat(turning.rear().travelMm()).isGreaterThan(upright.rear().travelMm());
+  }
+
+  @Test
+  void aRigidRearEndStaysRigid() {
+    End rigid = new End(Suspension.rigid(WheelPath.rigid(REAR)), new MassPoint(25, REAR), 314.9);
+    StaticSag sag = StaticSag.of(front(15, 0, 40, 120, 1e9), rigid, SPRUNG, 1);
+    assertThat(sag.rear()).isEqualTo(new Suspension.Rest(0, State.RIGID));
+    // Front sags: the nose goes down.
+    assertThat(sag.front().travelMm() > 0).isEqualTo(sag.placement().turnRad() < 0);
+  }
+
+  @Test
+  void springArithmetic() {
+    // 100 N of preload and 15 N/mm over 40 mm of droop
+    Suspension s = front(15, 100, 40, 80, 1e9).suspension();
+    assertThat(s.restUnder(100)).isEqualTo(new Suspension.Rest(-40, State.TOPPED_OUT));
+    assertThat(s.restUnder(700).travelMm()).isCloseTo(0, within(1e-12));
+  }
+
+  @Test
+  void nonsenseIsRefused() {
+    assertThatThrownBy(() -> front(0, 0, 40, 80, 1e9)).hasMessageContaining("wheel rate");
+    assertThatThrownBy(() -> front(15, -1, 40, 80, 1e9)).hasMessageContaining("preload");
+    assertThatThrownBy(() -> front(15, 0, Double.NaN, 80, 1e9)).hasMessageContaining("droop");
+    assertThatThrownBy(() -> rear(15, 0, 40, 2000, 1e9)).hasMessageContaining("straight up");
+    assertThatThrownBy(() -> front(15, 0, 40, 80, 0)).hasMessageContaining("tyre stiffness");
+    assertThatThrownBy(
+            () -> StaticSag.of(front(15, 0, 4, 8, 1e9), rear(15, 0, 4, 8, 1e9), SPRUNG, 0))
+        .hasMessageContaining("load factor");
+    assertThatThrownBy(() -> GroundPlane.stand(REAR, 314.9, new PointMm(5, 320), 299.9))
+        .hasMessageContaining("between axles");
+  }
+
+  @Test
+  void bothTyresStandOnTheGroundAfterPlacing() {
+    SplittableRandom random = new SplittableRandom(2);
+    for (int i = 0; i < 300; i++) {
+      PointMm ra = new PointMm(random.nextDouble(-50, 50), random.nextDouble(200, 500));
+      PointMm fa = new PointMm(random.nextDouble(1200, 2000), random.nextDouble(200, 500));
+      double rr = random.nextDouble(200, 350);
+      double fr = random.nextDouble(200, 350);
+      RigidMotion on = GroundPlane.stand(ra, rr, fa, fr);
+      assertThat(on.apply(ra).x()).isCloseTo(0, within(1e-9));
+      assertThat(on.apply(ra).z()).isCloseTo(rr, within(1e-9));
+      assertThat(on.apply(fa).z()).isCloseTo(fr, within(1e-9));
+      assertThat(on.apply(fa).distance(on.apply(ra))).isCloseTo(fa.distance(ra), within(1e-9));
+      assertThat(on.inverse().apply(on.apply(fa)).distance(fa)).isLessThan(1e-9);
+    }
+  }
+}
