@@ -15,7 +15,7 @@ import org.longlow.constraints.suit.SuitReport;
 import org.longlow.constraints.suit.SuitSettings;
 import org.longlow.constraints.suit.Suiting;
 import org.longlow.constraints.suit.UnknownNames;
-import org.longlow.sketcher.edit.TracedFiles;
+import org.longlow.sketcher.desk.TracedFiles;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;

@@ -11,22 +11,22 @@ import org.longlow.constraints.layout.Layout;
  * <p>Layouts are kept whole. They share what did not change, so a step costs little, and going back
  * gives the very object that was there before.
  */
-final class History {
+public final class History {
 
   private final List<Layout> layouts = new ArrayList<>();
   private final List<String> names = new ArrayList<>();
   private int now;
 
-  History(Layout first) {
+  public History(Layout first) {
     layouts.add(first);
   }
 
-  Layout layout() {
+  public Layout layout() {
     return layouts.get(now);
   }
 
   /** Adds a step after now; what could have been redone is dropped. */
-  void add(String name, Layout layout) {
+  public void add(String name, Layout layout) {
     layouts.subList(now + 1, layouts.size()).clear();
     names.subList(now, names.size()).clear();
     layouts.add(layout);
@@ -35,11 +35,11 @@ final class History {
   }
 
   /** Returns whether {@code layout} itself, not its like, is now or was before now. */
-  boolean isBehind(Layout layout) {
+  public boolean isBehind(Layout layout) {
     return layouts.subList(0, now + 1).stream().anyMatch(l -> l == layout);
   }
 
-  boolean back() {
+  public boolean back() {
     if (now == 0) {
       return false;
     }
@@ -47,7 +47,7 @@ final class History {
     return true;
   }
 
-  boolean forward() {
+  public boolean forward() {
     if (now == names.size()) {
       return false;
     }
@@ -55,11 +55,11 @@ final class History {
     return true;
   }
 
-  Optional<String> backName() {
+  public Optional<String> backName() {
     return now == 0 ? Optional.empty() : Optional.of(names.get(now - 1));
   }
 
-  Optional<String> forwardName() {
+  public Optional<String> forwardName() {
     return now == names.size() ? Optional.empty() : Optional.of(names.get(now));
   }
 }

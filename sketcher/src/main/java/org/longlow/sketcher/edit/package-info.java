@@ -1,10 +1,8 @@
 /**
- * The editing session: what a builder does to a layout, without any window.
+ * What a builder does to a layout: pure edits, what they may aim at, whether they can be done, and
+ * where a pin may go.
  *
- * <p>In: layout files, named edits, a pointer that drags a pin. Out: immutable layouts with a named
- * history ({@link org.longlow.sketcher.edit.Session}), files that are whole or untouched ({@link
- * org.longlow.sketcher.edit.LayoutFile}), copies that survive a kill ({@link
- * org.longlow.sketcher.edit.Autosave}). A session belongs to one thread; everything it hands out is
- * immutable. Nothing here knows the window toolkit.
+ * <p>In: a layout and a named edit or a dragged pin. Out: another layout, or why not. Nothing here
+ * knows a file, a clock or a window.
  */
 package org.longlow.sketcher.edit;

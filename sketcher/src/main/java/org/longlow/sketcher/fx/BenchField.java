@@ -8,8 +8,8 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.edit.Bench;
-import org.longlow.sketcher.edit.Desk;
 import org.longlow.sketcher.edit.Edits;
 import org.longlow.sketcher.edit.Target;
 

@@ -11,10 +11,10 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Pin;
+import org.longlow.sketcher.desk.Desk;
+import org.longlow.sketcher.desk.Shown;
 import org.longlow.sketcher.edit.Bench;
-import org.longlow.sketcher.edit.Desk;
 import org.longlow.sketcher.edit.Edits;
-import org.longlow.sketcher.edit.Shown;
 import org.longlow.sketcher.edit.Target;
 import org.longlow.sketcher.edit.Trouble;
 

@@ -11,8 +11,8 @@ import javafx.scene.input.ScrollEvent;
 import javafx.scene.input.ZoomEvent;
 import org.longlow.constraints.stand.Ground;
 import org.longlow.rider.geom.PointMm;
-import org.longlow.sketcher.edit.Desk;
-import org.longlow.sketcher.edit.Shown;
+import org.longlow.sketcher.desk.Desk;
+import org.longlow.sketcher.desk.Shown;
 
 /** Pointer and keys on the board: look, pan, zoom, pick, drag, nudge. */
 final class BoardHands {

@@ -15,9 +15,9 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Person;
-import org.longlow.sketcher.edit.Desk;
+import org.longlow.sketcher.desk.Desk;
+import org.longlow.sketcher.desk.Shown;
 import org.longlow.sketcher.edit.Edits;
-import org.longlow.sketcher.edit.Shown;
 import org.longlow.sketcher.edit.Target;
 
 /** The row of people under the card: who sits, who is shown dashed, how tall and heavy. */

@@ -15,8 +15,8 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
-import org.longlow.sketcher.edit.Desk;
-import org.longlow.sketcher.edit.Shown;
+import org.longlow.sketcher.desk.Desk;
+import org.longlow.sketcher.desk.Shown;
 
 /** The slip of findings beside the card, worst first; the one picked is opened out. */
 final class FindingSlip extends VBox {

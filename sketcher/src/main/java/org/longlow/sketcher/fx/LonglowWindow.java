@@ -12,9 +12,9 @@ import javafx.scene.Scene;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
 import javafx.util.Duration;
-import org.longlow.sketcher.edit.Autosave;
-import org.longlow.sketcher.edit.Desk;
-import org.longlow.sketcher.edit.Maker;
+import org.longlow.sketcher.desk.Autosave;
+import org.longlow.sketcher.desk.Desk;
+import org.longlow.sketcher.desk.Maker;
 
 /** The window as a program. */
 public final class LonglowWindow extends Application {

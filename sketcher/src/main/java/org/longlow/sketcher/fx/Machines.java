@@ -12,7 +12,7 @@ import org.longlow.constraints.study.Study;
 import org.longlow.demo.Demos;
 import org.longlow.sketcher.app.Foreign;
 import org.longlow.sketcher.app.Making;
-import org.longlow.sketcher.edit.Maker;
+import org.longlow.sketcher.desk.Maker;
 import org.longlow.svg.page.TemplateSettings;
 
 /** What the window takes from the rest of Longlow: shipped machines, and the making of files. */

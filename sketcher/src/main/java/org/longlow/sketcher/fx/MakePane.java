@@ -16,9 +16,9 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import org.longlow.sketcher.edit.Desk;
-import org.longlow.sketcher.edit.MakeJob;
-import org.longlow.sketcher.edit.Maker;
+import org.longlow.sketcher.desk.Desk;
+import org.longlow.sketcher.desk.MakeJob;
+import org.longlow.sketcher.desk.Maker;
 import org.longlow.svg.page.Paper;
 
 /** A slip over the card: what to make of what is on the board, where, and how far it is. */

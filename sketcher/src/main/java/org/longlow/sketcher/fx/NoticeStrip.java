@@ -9,8 +9,8 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import org.longlow.sketcher.edit.Desk;
-import org.longlow.sketcher.edit.Notice;
+import org.longlow.sketcher.desk.Desk;
+import org.longlow.sketcher.desk.Notice;
 
 /** Notices in the window itself, with what can be done about them; nothing waits for them. */
 final class NoticeStrip extends VBox {

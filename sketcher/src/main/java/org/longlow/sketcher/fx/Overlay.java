@@ -13,10 +13,10 @@ import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Pin;
 import org.longlow.rider.geom.PointMm;
-import org.longlow.sketcher.edit.Desk;
-import org.longlow.sketcher.edit.DragNow;
+import org.longlow.sketcher.desk.Desk;
+import org.longlow.sketcher.desk.DragNow;
+import org.longlow.sketcher.desk.Shown;
 import org.longlow.sketcher.edit.PinFreedom;
-import org.longlow.sketcher.edit.Shown;
 import org.longlow.svg.drawing.Tone;
 
 /**

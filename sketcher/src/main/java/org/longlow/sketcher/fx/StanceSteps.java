@@ -13,8 +13,8 @@ import javafx.scene.layout.VBox;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
-import org.longlow.sketcher.edit.Desk;
-import org.longlow.sketcher.edit.Shown;
+import org.longlow.sketcher.desk.Desk;
+import org.longlow.sketcher.desk.Shown;
 
 /** The stances of the machine, in a row to step through. */
 final class StanceSteps extends VBox {

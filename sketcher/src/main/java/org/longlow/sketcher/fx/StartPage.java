@@ -21,9 +21,9 @@ import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.sketcher.edit.Autosave;
-import org.longlow.sketcher.edit.Desk;
-import org.longlow.sketcher.edit.Refusal;
+import org.longlow.sketcher.desk.Autosave;
+import org.longlow.sketcher.desk.Desk;
+import org.longlow.sketcher.desk.Refusal;
 
 /** Where the window begins: machines that come with it, files, work left unsaved, and faults. */
 final class StartPage extends StackPane {

@@ -12,10 +12,10 @@ import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.TieKind;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.desk.Desk;
+import org.longlow.sketcher.desk.Shown;
 import org.longlow.sketcher.edit.Bench;
-import org.longlow.sketcher.edit.Desk;
 import org.longlow.sketcher.edit.Edits;
-import org.longlow.sketcher.edit.Shown;
 import org.longlow.sketcher.edit.Target;
 
 /** Ties the picked pin to another one; the value offered is what is there now. */

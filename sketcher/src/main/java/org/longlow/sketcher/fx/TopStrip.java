@@ -17,9 +17,9 @@ import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import javafx.util.Duration;
 import org.longlow.constraints.disk.Beside;
-import org.longlow.sketcher.edit.Desk;
-import org.longlow.sketcher.edit.Notice;
-import org.longlow.sketcher.edit.Session;
+import org.longlow.sketcher.desk.Desk;
+import org.longlow.sketcher.desk.Notice;
+import org.longlow.sketcher.desk.Session;
 
 /** The title line: which machine, whether it is saved, and what can be done with it, in words. */
 final class TopStrip extends VBox {

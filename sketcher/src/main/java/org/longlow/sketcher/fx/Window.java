@@ -18,10 +18,10 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import org.longlow.sketcher.edit.Desk;
-import org.longlow.sketcher.edit.Maker;
-import org.longlow.sketcher.edit.Notice;
-import org.longlow.sketcher.edit.Parting;
+import org.longlow.sketcher.desk.Desk;
+import org.longlow.sketcher.desk.Maker;
+import org.longlow.sketcher.desk.Notice;
+import org.longlow.sketcher.desk.Parting;
 import org.longlow.svg.drawing.Dimensions;
 
 /** What is in the window: start page or bench, card, findings and crew. */

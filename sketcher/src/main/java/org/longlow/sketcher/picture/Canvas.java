@@ -17,13 +17,13 @@ import org.longlow.svg.drawing.Style;
 import org.longlow.svg.drawing.Tone;
 
 /** Collects marks by layer while one picture is drawn. */
-final class Canvas {
+public final class Canvas {
 
   /** Visible edges, paper mm; with {@link #FINE_MM} one of the line pairs of ISO 128-2. */
   static final double EDGE_MM = 0.35;
 
   /** Details, hatching, centre lines, paper mm. */
-  static final double FINE_MM = 0.18;
+  public static final double FINE_MM = 0.18;
 
   /** Construction, spokes, paper mm: the narrowest width of ISO 128-2. */
   static final double HAIR_MM = 0.13;

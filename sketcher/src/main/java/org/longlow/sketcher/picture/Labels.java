@@ -6,7 +6,7 @@ import org.locationtech.jts.geom.Envelope;
 import org.longlow.svg.drawing.Mark;
 
 /** Keeps words from lying on one another. */
-final class Labels {
+public final class Labels {
 
   private Labels() {}
 
@@ -45,7 +45,7 @@ final class Labels {
     return out;
   }
 
-  static boolean free(Envelope box, List<Envelope> taken) {
+  public static boolean free(Envelope box, List<Envelope> taken) {
     return taken.stream().noneMatch(t -> t.intersects(box));
   }
 
@@ -62,7 +62,7 @@ final class Labels {
   }
 
   /** Returns the box of words in drawing mm of a picture shown at 1:{@code denominator}. */
-  static Envelope box(Mark.Words w, double denominator) {
+  public static Envelope box(Mark.Words w, double denominator) {
     Envelope paper =
         new Mark.Words(
                 w.subject(), w.text(), 0, 0, w.heightMm(), w.rotationDeg(), w.anchor(), w.tone())

@@ -29,7 +29,7 @@ import org.longlow.rider.geom.PointMm;
  * @param load masses and axle loads of the stance shown
  * @param freedoms pins that can still move, with how fast they go
  */
-record Scene(
+public record Scene(
     String title,
     Layout layout,
     String stance,
@@ -50,7 +50,7 @@ record Scene(
    *
    * @param layerSinksMm how far each layer gives, from the board up
    */
-  record Sunk(List<Double> layerSinksMm) {
+  public record Sunk(List<Double> layerSinksMm) {
     double totalMm() {
       return layerSinksMm.stream().mapToDouble(Double::doubleValue).sum();
     }

@@ -28,7 +28,7 @@ import org.longlow.rider.seat.CushionLoad;
 import org.longlow.rider.seat.SeatOutcome;
 
 /** Picks from a study what one elevation shows. */
-final class Scenes {
+public final class Scenes {
 
   private Scenes() {}
 
@@ -156,7 +156,7 @@ final class Scenes {
   }
 
   /** Returns how far each cushion gives under a sitting, by part. */
-  static Map<String, Scene.Sunk> sunk(Sitting sitting) {
+  public static Map<String, Scene.Sunk> sunk(Sitting sitting) {
     Map<String, Scene.Sunk> out = new LinkedHashMap<>();
     if (sitting.outcome() instanceof SeatOutcome.Seated seated) {
       SeatParts parts = sitting.parts();

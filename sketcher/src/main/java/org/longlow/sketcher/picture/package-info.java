@@ -4,8 +4,7 @@
  * <p>In: a {@link org.longlow.constraints.study.Study} and options. Out: drawings in millimetres at
  * real size, x forward, y up, the machine standing on y = 0: {@link
  * org.longlow.sketcher.picture.ElevationPicture} for the screen and reports, {@link
- * org.longlow.sketcher.picture.DimensionedElevation} for the wall, {@link
- * org.longlow.sketcher.picture.Templates} for cutting, one part each at 1:1.
+ * org.longlow.sketcher.picture.DimensionedElevation} for the wall.
  *
  * <p>Every mark names what it shows: {@code part:NAME}, {@code pin:NAME}, {@code person:NAME},
  * {@code finding:ID}. Strokes and letters are paper millimetres; a picture is told the scale it

@@ -11,7 +11,7 @@ import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Prism;
 import org.longlow.constraints.shape.Shells;
 import org.longlow.constraints.study.Study;
-import org.longlow.sketcher.picture.TubeBends;
+import org.longlow.sketcher.template.TubeBends;
 
 /** What to cut: tubes with their bends, boards, layers of foam, sheet. */
 final class CutList {

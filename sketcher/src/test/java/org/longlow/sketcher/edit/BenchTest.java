@@ -16,6 +16,7 @@ import org.longlow.constraints.layout.Measures;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.shape.Places;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.desk.Wren;
 
 class BenchTest {
 

@@ -24,10 +24,10 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.study.Study;
 import org.longlow.demo.Demos;
 import org.longlow.sketcher.picture.DimensionedElevation;
-import org.longlow.sketcher.picture.NamedDrawing;
 import org.longlow.sketcher.picture.PictureOptions;
-import org.longlow.sketcher.picture.Templates;
 import org.longlow.sketcher.report.Report;
+import org.longlow.sketcher.template.NamedDrawing;
+import org.longlow.sketcher.template.Templates;
 import org.longlow.svg.page.Paper;
 import org.longlow.svg.page.TemplateSettings;
 

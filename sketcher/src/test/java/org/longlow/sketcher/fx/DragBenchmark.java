@@ -15,9 +15,9 @@ import javafx.application.Platform;
 import javafx.stage.Stage;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.rider.geom.PointMm;
-import org.longlow.sketcher.edit.Autosave;
-import org.longlow.sketcher.edit.Desk;
-import org.longlow.sketcher.edit.Wren;
+import org.longlow.sketcher.desk.Autosave;
+import org.longlow.sketcher.desk.Desk;
+import org.longlow.sketcher.desk.Wren;
 
 /**
  * Drags every pin that can move for 300 frames in the window's own loop and tells how long a frame

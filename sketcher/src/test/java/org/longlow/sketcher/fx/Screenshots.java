@@ -23,10 +23,10 @@ import javafx.scene.transform.Transform;
 import javafx.stage.Stage;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.stand.Condition;
-import org.longlow.sketcher.edit.Autosave;
-import org.longlow.sketcher.edit.Desk;
+import org.longlow.sketcher.desk.Autosave;
+import org.longlow.sketcher.desk.Desk;
+import org.longlow.sketcher.desk.Wren;
 import org.longlow.sketcher.edit.Target;
-import org.longlow.sketcher.edit.Wren;
 
 /**
  * Makes the window's pictures for the README, without a display:

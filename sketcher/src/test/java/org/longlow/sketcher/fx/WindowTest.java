@@ -25,10 +25,10 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.demo.Demos;
 import org.longlow.rider.geom.PointMm;
-import org.longlow.sketcher.edit.LayoutFile;
+import org.longlow.sketcher.desk.LayoutFile;
+import org.longlow.sketcher.desk.Shown;
+import org.longlow.sketcher.desk.Wren;
 import org.longlow.sketcher.edit.PinFreedom;
-import org.longlow.sketcher.edit.Shown;
-import org.longlow.sketcher.edit.Wren;
 import org.longlow.svg.drawing.Tone;
 import org.testfx.api.FxToolkit;
 

@@ -23,7 +23,7 @@ import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Layer;
 import org.longlow.svg.drawing.Mark;
 
-class ElevationPictureTest {
+public class ElevationPictureTest {
 
   private static final PictureOptions FULL =
       PictureOptions.PLAIN
@@ -44,11 +44,11 @@ class ElevationPictureTest {
         .collect(Collectors.toSet());
   }
 
-  static Layer layer(Drawing drawing, String id) {
+  public static Layer layer(Drawing drawing, String id) {
     return drawing.layers().stream().filter(l -> l.id().equals(id)).findFirst().orElseThrow();
   }
 
-  static Envelope boxOf(Layer layer, String subject) {
+  public static Envelope boxOf(Layer layer, String subject) {
     Envelope box = new Envelope();
     for (Mark m : layer.marks()) {
       if (m instanceof Mark.Shape s && s.subject().equals(subject)) {

@@ -1,0 +1,433 @@
+package org.longlow.sketcher.desk;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.edit.Edit;
+import org.longlow.sketcher.edit.PinFreedom;
+import org.longlow.sketcher.edit.Target;
+import org.longlow.sketcher.edit.Trial;
+import org.longlow.sketcher.edit.Trouble;
+import org.longlow.sketcher.picture.PictureOptions;
+
+/**
+ * The view model of the window: one machine on the board, what is picked, who sits on it, and what
+ * is being done to it.
+ *
+ * <p>Belongs to the owner's thread (the interface thread). Nothing is solved there: every question
+ * goes to one worker on immutable values, the latest question wins while a pin is dragged, and
+ * answers come back through the owner. Watchers are told after every change.
+ */
+public final class Desk extends Surface implements AutoCloseable {
+
+  private final Errands errands;
+  private final Keeper keeper;
+  private final FileWork files;
+  private final Studio studio = new Studio();
+  private final EditWork edits = new EditWork(this, studio);
+  private final DragWork drags = new DragWork(this, studio, edits);
+  private final List<Runnable> watchers = new ArrayList<>();
+  private final Notices notices = new Notices();
+
+  private Session session;
+  private Shown shown;
+  private boolean beginning;
+  private PictureOptions options = PictureOptions.PLAIN;
+  private String finding = "";
+
+  /**
+   * @param owner runs what it is given on the owner's thread, in order
+   * @param autosave where unsaved work is kept
+   */
+  public Desk(Executor owner, Autosave autosave) {
+    errands = new Errands(owner, this::failed);
+    keeper = new Keeper(owner, autosave);
+    files = new FileWork(this, keeper);
+  }
+
+  // --- what is there ---
+
+  /** Tells {@code watcher} after every change, on the owner's thread. */
+  public void watch(Runnable watcher) {
+    watchers.add(watcher);
+  }
+
+  @Override
+  public Optional<Session> session() {
+    return Optional.ofNullable(session);
+  }
+
+  /** Returns whether that very session is on the board. */
+  @Override
+  boolean isAt(Session that) {
+    return session == that;
+  }
+
+  @Override
+  public Optional<Shown> shown() {
+    return Optional.ofNullable(shown);
+  }
+
+  @Override
+  public PictureOptions options() {
+    return options;
+  }
+
+  /** Returns the id of the finding picked, or empty. */
+  public String finding() {
+    return finding;
+  }
+
+  public Optional<Trouble> trouble() {
+    return edits.trouble();
+  }
+
+  public Optional<Refusal> refusal() {
+    return files.refusal();
+  }
+
+  /** Returns the file that is being read, if one is. */
+  public Optional<Path> opening() {
+    return files.opening();
+  }
+
+  /** Returns whether a machine was opened and is not worked out yet for the first time. */
+  public boolean isBeginning() {
+    return beginning;
+  }
+
+  /** Returns how the pin under the pointer can move, once that is known. */
+  public Optional<PinFreedom> freedom() {
+    return drags.freedom();
+  }
+
+  public Optional<DragNow> drag() {
+    return drags.drag();
+  }
+
+  @Override
+  public List<Notice> notices() {
+    return notices.all();
+  }
+
+  public Autosave autosave() {
+    return keeper.autosave();
+  }
+
+  /** Returns whether every question asked so far is answered. */
+  @Override
+  public boolean isIdle() {
+    return errands.isIdle();
+  }
+
+  // --- opening, saving ---
+
+  /** Opens a layout file; faults are shown, all of them. */
+  public void open(Path path) {
+    files.open(path);
+  }
+
+  /**
+   * Puts a layout that has no file on the board.
+   *
+   * @param drawings the folder with the traced outlines that it names, if it names any
+   */
+  public void openCopy(Layout layout, Optional<Path> drawings) {
+    files.openCopy(layout, drawings);
+  }
+
+  /** Puts unsaved work that never had a file back on the board. */
+  public void openFound(Autosave.Found found) {
+    files.openFound(found);
+  }
+
+  /** Throws unsaved work away that never had a file; {@code after} runs when it is gone. */
+  public void throwAway(Autosave.Found found, Runnable after) {
+    keeper.remove(found.copy(), after);
+  }
+
+  /** Saves to the file of the session; returns false if it has none yet. */
+  public boolean save() {
+    return files.save();
+  }
+
+  /** Saves under a name. */
+  public void saveAs(Path path) {
+    files.saveAs(path);
+  }
+
+  /** Looks whether somebody else changed the file, and says so. */
+  public void checkDisk() {
+    files.checkDisk();
+  }
+
+  /** Returns where unsaved work is kept that was found beside the file and not answered yet. */
+  public List<Path> found() {
+    return files.found();
+  }
+
+  /** Returns what to say before the board is left for {@code doing}; empty if all is saved. */
+  public Optional<Parting> parting(String doing) {
+    return files.parting(doing);
+  }
+
+  /** Puts another session on the board. */
+  @Override
+  void begin(Session next) {
+    files.leave();
+    session = next;
+    shown = null;
+    beginning = true;
+    finding = "";
+    edits.clearPreview();
+    edits.clearTrouble();
+    drags.begin();
+    notices.clear();
+    options = Looks.first(next.layout(), options);
+    ask();
+  }
+
+  /** Goes back to the start page; unsaved work stays in its copy. */
+  public void leave() {
+    files.leave();
+    session = null;
+    shown = null;
+    beginning = false;
+    drags.release();
+    edits.clearPreview();
+    notices.clear();
+    tell();
+  }
+
+  // --- changing the layout ---
+
+  /** Tries an edit; if it is refused, {@link #trouble} says why and nothing changes. */
+  public void edit(Edit edit, Target target, String text) {
+    edits.edit(edit, target, text);
+  }
+
+  /** Types {@code text} over a quantity. */
+  public void type(Target target, String text) {
+    edits.type(target, text);
+  }
+
+  /** Forgets the last refusal. */
+  public void forgetTrouble() {
+    edits.clearTrouble();
+    tell();
+  }
+
+  /** Shows what an edit would give, without making it a step. */
+  public void preview(Edit edit) {
+    edits.preview(edit);
+  }
+
+  /** Makes what was shown by {@link #preview} a step. */
+  public void settle(Edit edit, Target target) {
+    edits.settle(edit, target);
+  }
+
+  public void undo() {
+    if (!drags.isBusy()) {
+      edits.undo();
+    }
+  }
+
+  public void redo() {
+    if (!drags.isBusy()) {
+      edits.redo();
+    }
+  }
+
+  /** The layout was changed: keep a copy and show it. */
+  @Override
+  void changed() {
+    notices.dropSaid();
+    files.changed();
+    ask();
+  }
+
+  // --- dragging ---
+
+  /** Shows how a pin can move; empty for none. */
+  public void hover(String pin) {
+    drags.hover(pin);
+  }
+
+  /** Takes hold of a pin; returns false and says why if it cannot move, or not yet. */
+  public boolean grab(String pin) {
+    return drags.grab(pin);
+  }
+
+  /** Moves the pin that is held towards a place in the axes of the drawn machine. */
+  public void moveTo(PointMm place) {
+    drags.moveTo(place);
+  }
+
+  /** Lets go of the pin; what it did becomes a step. */
+  public void letGo() {
+    drags.letGo();
+  }
+
+  /**
+   * Moves a pin by a step, as one edit. Steps that come quicker than they can be answered add up.
+   */
+  public void nudge(String pin, PointMm step) {
+    drags.nudge(pin, step);
+  }
+
+  /** Puts the pin that is held back where it was. */
+  public void dropDrag() {
+    drags.release();
+    ask();
+  }
+
+  // --- looking ---
+
+  /** Picks a thing such as {@code part:tank}; empty for the whole machine. */
+  public void choose(String subject) {
+    edits.clearTrouble();
+    look(o -> o.withChosen(subject));
+  }
+
+  /** Picks a finding; empty for none. It is shown in the stance in which it is worst. */
+  public void chooseFinding(String id) {
+    finding = id;
+    look(o -> shown == null ? o : shown.optionsFor(id, o));
+  }
+
+  /** Seats a person; the stance follows them. */
+  public void seat(String person) {
+    look(Looks.seated(person));
+  }
+
+  /** Shows or hides a person as a ghost. */
+  public void ghost(String person, boolean shownToo) {
+    look(Looks.ghost(person, shownToo));
+  }
+
+  /** Changes how the picture is asked for. */
+  public void look(UnaryOperator<PictureOptions> change) {
+    options = change.apply(options);
+    ask();
+  }
+
+  // --- notices ---
+
+  /** Shows a notice; a later one of the same topic takes its place. */
+  @Override
+  public void say(Notice.Mood mood, String topic, String text) {
+    tell(new Notice(topic, mood, text, List.of()));
+  }
+
+  /** Shows a notice with answers. */
+  @Override
+  public void tell(Notice notice) {
+    notices.put(notice);
+    tell();
+  }
+
+  /** Takes a notice away. */
+  @Override
+  public void dropNotice(String topic) {
+    notices.drop(topic);
+    tell();
+  }
+
+  /** Gives one of the answers of a notice. */
+  public void answer(Notice notice, Notice.Answer answer) {
+    dropNotice(notice.topic());
+    answer.action().run();
+    tell();
+  }
+
+  // --- the worker ---
+
+  /** Has what is there worked out and shown, and tells the watchers that it is asked. */
+  @Override
+  void ask() {
+    if (session != null) {
+      askNow();
+    }
+    tell();
+  }
+
+  private void askNow() {
+    Session mine = session;
+    Question question =
+        new Question(
+            edits.preview().orElseGet(session::layout),
+            options,
+            finding,
+            edits.preview().isPresent() || drags.isHolding(),
+            drags.pull());
+    errands.ask(
+        () -> {
+          Question.Answer answer = question.answered(studio);
+          return () -> {
+            // what was asked about another machine is of no interest any more
+            if (isAt(mine)) {
+              arrive(answer);
+            }
+          };
+        });
+  }
+
+  private void arrive(Question.Answer answer) {
+    Shown next = answer.shown();
+    boolean other = shown == null || shown.study() != next.study();
+    shown = next;
+    beginning = false;
+    drags.arrived(answer.dragged(), other);
+    if (other && !next.live() && !next.study().placed().holds()) {
+      Trial.Refused why = Trial.refusal(next.study().placed());
+      say(Notice.Mood.BAD, "contradiction", why.words());
+    } else if (other && !next.live()) {
+      notices.drop("contradiction");
+    }
+    tell();
+    drags.nudgeOn();
+  }
+
+  @Override
+  void queue(Supplier<Runnable> job) {
+    errands.queue(
+        () -> {
+          Runnable after = job.get();
+          return () -> {
+            after.run();
+            tell();
+            drags.nudgeOn();
+          };
+        });
+    tell();
+  }
+
+  /** Whatever goes wrong in a job is said in the window; the last good layout stays. */
+  private void failed(RuntimeException e) {
+    drags.failed();
+    files.failed();
+    beginning = false;
+    say(Notice.Mood.BAD, "internal", "That could not be worked out: " + e.getMessage());
+  }
+
+  /** Tells the watchers that something has changed. */
+  @Override
+  void tell() {
+    watchers.forEach(Runnable::run);
+  }
+
+  /** Ends the worker. Unsaved work stays in its copy and is offered again. */
+  @Override
+  public void close() {
+    errands.close();
+    keeper.close();
+    files.release();
+  }
+}

@@ -1,0 +1,227 @@
+package org.longlow.sketcher.desk;
+
+import java.util.List;
+import java.util.Optional;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.study.Study;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.edit.Edit;
+import org.longlow.sketcher.edit.PinDrag;
+import org.longlow.sketcher.edit.PinFreedom;
+
+/**
+ * The hand on a pin, for the desk: how the pin under it can move, taking hold, moving, letting go,
+ * and steps by keys. Belongs to the desk's thread.
+ */
+final class DragWork {
+
+  private static final String PIN = "pin:";
+
+  private final Surface desk;
+  private final Studio studio;
+  private final EditWork edits;
+
+  private String hovered = "";
+  private PinFreedom freedom;
+  private DragNow drag;
+  private Studio.Dragging dragging;
+  private PointMm target;
+  private boolean settling;
+  private PointMm nudges;
+
+  DragWork(Surface desk, Studio studio, EditWork edits) {
+    this.desk = desk;
+    this.studio = studio;
+    this.edits = edits;
+  }
+
+  /** A pin that is held and where it is to go, for the worker to solve. */
+  record Pull(Studio.Dragging held, PointMm to) {
+
+    Study study() {
+      return held.moveTo(to);
+    }
+
+    /** Returns what the pull did to a layout. */
+    DragNow words(Layout layout, Study study) {
+      PinDrag d = held.drag();
+      return new DragNow(
+          d.pin(), d.begin(), PinDrag.words(layout, d.pin(), d.begin(), study), d.stops());
+    }
+  }
+
+  Optional<PinFreedom> freedom() {
+    return Optional.ofNullable(freedom);
+  }
+
+  Optional<DragNow> drag() {
+    return Optional.ofNullable(drag);
+  }
+
+  /** Returns the pull to be answered next; empty if no pin is held or it was not moved yet. */
+  Optional<Pull> pull() {
+    return dragging == null || target == null
+        ? Optional.empty()
+        : Optional.of(new Pull(dragging, target));
+  }
+
+  boolean isHolding() {
+    return drag != null;
+  }
+
+  /** Returns whether a pin is held, or what a drag did is not a step yet. */
+  boolean isBusy() {
+    return drag != null || settling;
+  }
+
+  void hover(String pin) {
+    if (pin.equals(hovered) || drag != null || desk.shown().isEmpty()) {
+      return;
+    }
+    hovered = pin;
+    freedom = null;
+    desk.tell();
+    if (!pin.isEmpty()) {
+      askFreedom();
+    }
+  }
+
+  private void askFreedom() {
+    Study study = study();
+    String pin = hovered;
+    desk.queue(
+        () -> {
+          PinFreedom found = studio.freedom(study, pin);
+          return () -> {
+            if (pin.equals(hovered)) {
+              freedom = found;
+              desk.tell();
+            }
+          };
+        });
+  }
+
+  boolean grab(String pin) {
+    if (desk.shown().isEmpty() || desk.session().isEmpty() || isBusy()) {
+      refuse();
+      return false;
+    }
+    Optional<Studio.Dragging> begun = Studio.begin(study(), pin);
+    if (begun.isEmpty()) {
+      hover(pin);
+      return false;
+    }
+    dragging = begun.get();
+    edits.clearTrouble();
+    drag = new DragNow(pin, dragging.drag().begin(), List.of(), List.of());
+    desk.tell();
+    return true;
+  }
+
+  /** Says that a pin cannot be taken hold of yet, so that no move is dropped in silence. */
+  void refuse() {
+    desk.say(
+        Notice.Mood.SAID,
+        "not-yet",
+        desk.shown().isEmpty()
+            ? "The machine was still being worked out. Take hold of it once it is drawn."
+            : "The last move was still being worked out. Take hold of the pin once more.");
+  }
+
+  void moveTo(PointMm place) {
+    if (drag != null) {
+      target = place;
+      desk.ask();
+    }
+  }
+
+  void letGo() {
+    if (drag == null) {
+      return;
+    }
+    Optional<Pull> last = pull();
+    release();
+    if (last.isEmpty()) {
+      desk.tell();
+      return;
+    }
+    Pull pull = last.get();
+    Session mine = desk.session().orElseThrow();
+    settling = true;
+    desk.queue(
+        () -> {
+          pull.study();
+          Edit edit = pull.held().drag().edit();
+          return () -> {
+            settling = false;
+            if (desk.isAt(mine)) {
+              mine.apply(edit);
+              desk.changed();
+            }
+          };
+        });
+  }
+
+  void nudge(String pin, PointMm step) {
+    if (!desk.isIdle()) {
+      nudges = nudges == null ? step : nudges.plus(step);
+      return;
+    }
+    if (desk.shown().isPresent() && grab(pin)) {
+      moveTo(study().placed().places().pin(pin).plus(step));
+      letGo();
+    }
+  }
+
+  /** Goes on with steps that had to wait, once everything is answered. */
+  void nudgeOn() {
+    if (nudges == null || !desk.isIdle()) {
+      return;
+    }
+    PointMm step = nudges;
+    nudges = null;
+    String chosen = desk.options().chosen();
+    if (chosen.startsWith(PIN)) {
+      nudge(chosen.substring(PIN.length()), step);
+    }
+  }
+
+  /** Forgets the pin that is held, as if it had never been touched. */
+  void release() {
+    drag = null;
+    dragging = null;
+    target = null;
+  }
+
+  /** Forgets everything about the pins of the machine that was on the board. */
+  void begin() {
+    release();
+    hovered = "";
+    freedom = null;
+    nudges = null;
+  }
+
+  /**
+   * Takes note of what has just been shown.
+   *
+   * @param now what the pull did, if there was one
+   * @param other whether it is another study than the one before
+   */
+  void arrived(Optional<DragNow> now, boolean other) {
+    if (drag != null) {
+      drag = now.orElse(drag);
+    }
+    if (other && !hovered.isEmpty() && drag == null) {
+      askFreedom();
+    }
+  }
+
+  /** A job failed: nothing is waited for any more. */
+  void failed() {
+    settling = false;
+  }
+
+  private Study study() {
+    return desk.shown().orElseThrow().study();
+  }
+}

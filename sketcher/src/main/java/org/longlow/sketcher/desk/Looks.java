@@ -1,0 +1,43 @@
+package org.longlow.sketcher.desk;
+
+import java.util.LinkedHashSet;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Stance;
+import org.longlow.sketcher.picture.PictureOptions;
+
+/** How the picture of a machine is asked for: at first, and after each thing a builder picks. */
+final class Looks {
+
+  private Looks() {}
+
+  /** Returns the first look at a layout: the first of its crew is seated, the scale is kept. */
+  static PictureOptions first(Layout layout, PictureOptions before) {
+    String person = layout.crew().keySet().stream().findFirst().orElse("");
+    return PictureOptions.PLAIN
+        .withNames(true)
+        .withPerson(person)
+        .withDenominator(before.denominator());
+  }
+
+  /** Seats a person; the stance follows them. */
+  static UnaryOperator<PictureOptions> seated(String person) {
+    return o -> {
+      return o.withPerson(person).withStance(o.stance().filter(s -> s.kind() != Stance.Kind.LADEN));
+    };
+  }
+
+  /** Shows or hides a person as a ghost. */
+  static UnaryOperator<PictureOptions> ghost(String person, boolean shownToo) {
+    return o -> {
+      Set<String> ghosts = new LinkedHashSet<>(o.ghosts());
+      if (shownToo) {
+        ghosts.add(person);
+      } else {
+        ghosts.remove(person);
+      }
+      return o.withGhosts(ghosts);
+    };
+  }
+}

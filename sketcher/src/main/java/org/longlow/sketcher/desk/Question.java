@@ -1,0 +1,33 @@
+package org.longlow.sketcher.desk;
+
+import java.util.Optional;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.study.Study;
+import org.longlow.sketcher.picture.PictureOptions;
+
+/**
+ * What the desk asks about the machine on the board: solve it as it is now, or as the hand pulls
+ * it, and draw it. Immutable, so that it can wait for the worker while the desk goes on.
+ *
+ * @param options how the picture is asked for
+ * @param finding id of the finding picked, or empty
+ * @param live whether the answer shows something that is not a step yet
+ * @param pull where the pin that is held is to go; empty if none is
+ */
+record Question(
+    Layout layout,
+    PictureOptions options,
+    String finding,
+    boolean live,
+    Optional<DragWork.Pull> pull) {
+
+  /** What there is to show, and what the pull did, if there was one. */
+  record Answer(Shown shown, Optional<DragNow> dragged) {}
+
+  /** Answers the question, on the worker's thread. */
+  Answer answered(Studio studio) {
+    Study study = pull.map(DragWork.Pull::study).orElseGet(() -> studio.of(layout));
+    Shown shown = studio.draw(layout, study, options, finding, live);
+    return new Answer(shown, pull.map(p -> p.words(layout, study)));
+  }
+}

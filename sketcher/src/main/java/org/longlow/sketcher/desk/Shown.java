@@ -1,0 +1,121 @@
+package org.longlow.sketcher.desk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.check.finding.WorstFirst;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.stand.Ground;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.stand.Wheels;
+import org.longlow.constraints.study.Study;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.picture.ElevationPicture;
+import org.longlow.sketcher.picture.PictureLayer;
+import org.longlow.sketcher.picture.PictureOptions;
+import org.longlow.sketcher.picture.View;
+import org.longlow.svg.drawing.Drawing;
+
+/**
+ * What is on the board: one layout, everything known about it and its picture. All of one moment.
+ *
+ * @param layout the layout that was studied
+ * @param study everything about it
+ * @param options how the picture was asked for
+ * @param drawing the picture, in the axes of the road of the stance shown
+ * @param movable names of the pins that can still move
+ * @param live true while a pin is dragged or a slider moved, before the change is a step
+ */
+public record Shown(
+    Layout layout,
+    Study study,
+    PictureOptions options,
+    Drawing drawing,
+    Set<String> movable,
+    boolean live) {
+  public Shown {
+    movable = Set.copyOf(movable);
+  }
+
+  /** Returns the stance shown; empty for the machine as drawn. */
+  public Optional<Standing> standing() {
+    return ElevationPicture.standing(study, options);
+  }
+
+  /** Returns whether a finding is marked on the picture: those about somebody not shown are not. */
+  public boolean isMarked(String id) {
+    String subject = "finding:" + id;
+    return drawing.layers().stream()
+        .filter(layer -> layer.id().equals(PictureLayer.FINDINGS.id()))
+        .flatMap(layer -> layer.marks().stream())
+        .anyMatch(mark -> mark.subject().equals(subject));
+  }
+
+  /** Returns the road under the machine as shown. */
+  public Ground ground() {
+    return standing().map(Standing::ground).orElseGet(this::drawnGround);
+  }
+
+  private Ground drawnGround() {
+    Wheels wheels = Wheels.of(layout, study.placed().places());
+    return wheels.stands()
+        ? wheels.ground(study.placed().places())
+        : new Ground(PointMm.ORIGIN, new PointMm(1, 0));
+  }
+
+  /** Returns the pins in the stance shown, in the axes of the frame. */
+  public Places places() {
+    return standing().map(Standing::places).orElse(study.placed().places());
+  }
+
+  /** Returns where a pin is on the drawing. */
+  public PointMm onDrawing(String pin) {
+    return ground().toRoad(places().pin(pin));
+  }
+
+  /** Returns the findings, worst first. */
+  public List<Finding> findings() {
+    return WorstFirst.of(study.findings());
+  }
+
+  /**
+   * Returns the ids of findings that are marked on the picture, in the order of their numbers: all
+   * that fail, worst first, then the one picked.
+   */
+  static List<String> marked(Study study, String picked) {
+    List<String> ids = new ArrayList<>();
+    study.findings().stream()
+        .filter(f -> f.verdict() == Verdict.FAIL)
+        .sorted(WorstFirst.ORDER)
+        .forEach(f -> ids.add(f.id()));
+    study.findings().stream()
+        .filter(f -> f.id().equals(picked) && f.verdict() != Verdict.FAIL)
+        .forEach(f -> ids.add(f.id()));
+    return ids;
+  }
+
+  /** Returns options that show a finding in its own stance, with those whom it concerns seated. */
+  PictureOptions optionsFor(String id, PictureOptions now) {
+    return study.findings().stream()
+        .filter(f -> f.id().equals(id))
+        .findFirst()
+        .map(f -> View.of(study, f))
+        .filter(view -> view.stance().isPresent() || !view.seated().isEmpty())
+        .map(view -> view.in(now))
+        .orElse(now);
+  }
+
+  /** Returns the names of the stances that concern the person shown, in their order. */
+  public List<Standing> steps() {
+    return study.standings().stream()
+        .filter(
+            s ->
+                s.condition().aboard().isEmpty()
+                    || s.condition().aboard().get(0).person().equals(options.person()))
+        .toList();
+  }
+}

@@ -1,9 +1,0 @@
-package org.longlow.sketcher.edit;
-
-/**
- * What to say before unsaved work is left.
- *
- * @param unsaved whether there is something to save; if not, only found work waits
- * @param kept whether the work is safe
- */
-public record Parting(boolean unsaved, boolean kept, String words) {}

@@ -1,8 +1,0 @@
-package org.longlow.sketcher.edit;
-
-import java.nio.file.Path;
-import java.util.List;
-import org.longlow.constraints.document.Fault;
-
-/** A file that could not be opened. */
-public record Refusal(Path path, List<Fault> faults) {}

@@ -1,0 +1,31 @@
+package org.longlow.sketcher.template;
+
+import java.util.List;
+import java.util.Locale;
+import org.longlow.constraints.shape.PartShape;
+
+/** What every template says, and how its files are called. */
+final class TemplateWords {
+
+  private TemplateWords() {}
+
+  static String massLine(PartShape shape) {
+    return shape.massKg() > 0
+        ? String.format(Locale.ROOT, "mass %.2f kg all together", shape.massKg())
+        : "mass not known";
+  }
+
+  /** Returns what every template says about its line. */
+  static List<String> cutLines() {
+    return List.of(
+        "LINE STAYS: cut outside it, work down to it",
+        "saw kerf 0.8 to 1.5 mm (from memory) belongs to the waste; test your own");
+  }
+
+  /** Returns a name that is safe in every file system. */
+  static String fileName(String name) {
+    String safe =
+        name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-+|-+$", "");
+    return safe.isEmpty() ? "part" : safe;
+  }
+}

@@ -1,0 +1,284 @@
+package org.longlow.sketcher.template;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import org.locationtech.jts.geom.Envelope;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Traits.Make;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.shape.Shapes;
+import org.longlow.constraints.shape.Shells;
+import org.longlow.constraints.study.Study;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.picture.Scene;
+import org.longlow.sketcher.picture.Scenes;
+import org.longlow.svg.drawing.Dimensions;
+import org.longlow.svg.drawing.Planar;
+import org.longlow.svg.drawing.Style;
+import org.longlow.svg.drawing.Tone;
+
+/**
+ * Full-size templates: the solved outline of each part with what a maker needs written on it.
+ *
+ * <p>Drawings stay in the axes of the drawn machine, so that the stations on two templates are the
+ * same stations on the machine; boards in plan have their own.
+ */
+public final class Templates {
+
+  /** Pins farther than this from a part's box are not shown on its template, mm. */
+  private static final double PIN_REACH_MM = 40;
+
+  private Templates() {}
+
+  /** Returns whether a part gets a template unless it is asked for by name: what a shop makes. */
+  public static boolean made(Part part) {
+    return part.traits().make() != Make.BOUGHT;
+  }
+
+  /** Returns whether a part gets a template where these are asked for, all for an empty set. */
+  static boolean wanted(PartShape shape, Set<String> parts) {
+    boolean asked = parts.isEmpty() ? made(shape.part()) : parts.contains(shape.part().name());
+    return asked && !shape.outline().isEmpty();
+  }
+
+  /**
+   * Returns the templates of some parts of a study, in the order of the layout; a cushion has one
+   * from the side, one for each board and one for each layer, a rail one more for each end that is
+   * coped to the side of another rail.
+   *
+   * @param parts names; empty takes every part that a shop makes
+   * @throws IllegalArgumentException if a name is no part of the layout
+   */
+  public static List<NamedDrawing> of(Study study, Set<String> parts) {
+    Map<String, Map<String, Scene.Sunk>> pressed = new LinkedHashMap<>();
+    for (Sitting sitting : study.sittings()) {
+      Scenes.sunk(sitting)
+          .forEach(
+              (cushion, sunk) ->
+                  pressed
+                      .computeIfAbsent(cushion, c -> new LinkedHashMap<>())
+                      .put(sitting.person(), sunk));
+    }
+    return of(study.shapes(), study.placed().places(), pressed, parts);
+  }
+
+  /**
+   * Returns the templates of some parts.
+   *
+   * @param parts names; empty takes every part that a shop makes
+   * @param pressed how far layers give: cushion, then person
+   * @throws IllegalArgumentException if a name is no part of the layout
+   */
+  static List<NamedDrawing> of(
+      Map<String, PartShape> shapes,
+      Places places,
+      Map<String, Map<String, Scene.Sunk>> pressed,
+      Set<String> parts) {
+    for (String name : parts) {
+      if (!shapes.containsKey(name)) {
+        throw new IllegalArgumentException(
+            "no part is called '"
+                + name
+                + "'; the layout has "
+                + String.join(", ", shapes.keySet()));
+      }
+    }
+    List<NamedDrawing> out = new ArrayList<>();
+    for (PartShape shape : shapes.values()) {
+      String name = shape.part().name();
+      if (!wanted(shape, parts)) {
+        continue;
+      }
+      if (shape.part() instanceof Part.Cushion cushion) {
+        CushionTemplates c =
+            new CushionTemplates(cushion, shape, places, pressed.getOrDefault(name, Map.of()));
+        out.add(c.side());
+        out.addAll(c.boards(shapes));
+        for (int i = 0; i < cushion.layers().size(); i++) {
+          out.add(c.layer(i));
+        }
+      } else if (shape.part() instanceof Part.Tube tube) {
+        out.add(tube(tube, shape, places));
+        out.addAll(CopeTemplates.of(tube, shapes, places));
+      } else {
+        out.add(plain(shape, places));
+      }
+    }
+    return unique(out);
+  }
+
+  private static NamedDrawing plain(PartShape shape, Places places) {
+    Part part = shape.part();
+    TemplateSheet sheet =
+        new TemplateSheet(
+            part.name(), part.name() + ", " + part.kind(), shape.outline(), "up", "forward");
+    datum(sheet, shape);
+    pins(sheet, shape, places);
+    List<String> lines = new ArrayList<>();
+    if (part instanceof Part.Shell shell) {
+      lines.addAll(sheetLines(shell, Shells.pieces(shell, places)));
+      lines.add(
+          "sheet "
+              + Dimensions.figure(places.value(shell.thickness()))
+              + " mm; line is the outside of the sheet, net body outline");
+    } else {
+      lines.add(makeLine(shape));
+      lines.add("line is the net outline, nothing added");
+    }
+    lines.add(TemplateWords.massLine(shape));
+    lines.addAll(TemplateWords.cutLines());
+    return sheet.with(TemplateWords.fileName(part.name()), part.name(), lines, List.of());
+  }
+
+  /** A wall to a hundredth: 1.65 mm is another tube than 1.7 mm. */
+  private static String wall(double mm) {
+    return String.format(Locale.ROOT, "%.2f", mm).replaceAll("0$", "").replaceAll("\\.0$", "");
+  }
+
+  private static NamedDrawing tube(Part.Tube tube, PartShape shape, Places places) {
+    TubeBends bends = TubeBends.of(tube, places);
+    double d = places.value(tube.diameter());
+    String title = tube.name() + ", " + tube.kind();
+    TemplateSheet sheet = new TemplateSheet(tube.name(), title, shape.outline(), "up", "forward");
+    sheet.chain(Shapes.centreLine(tube, places));
+    pins(sheet, shape, places);
+    List<List<String>> rows = new ArrayList<>();
+    if (!bends.bends().isEmpty()) {
+      rows.add(List.of("bend", "at", "angle", "CLR", "start", "end", "gain"));
+    }
+    int number = 0;
+    for (TubeBends.Bend b : bends.bends()) {
+      number++;
+      station(
+          sheet, b.start(), b, d, "bend " + number + " start " + Dimensions.figure(b.startMm()));
+      station(sheet, b.end(), b, d, "bend " + number + " end " + Dimensions.figure(b.endMm()));
+      rows.add(
+          List.of(
+              Integer.toString(number),
+              b.pin(),
+              Dimensions.figure(Math.abs(Math.toDegrees(b.angleRad())))
+                  + "° "
+                  + (b.angleRad() > 0 ? "left" : "right"),
+              Dimensions.figure(b.radiusMm()) + (b.reduced() ? " *" : ""),
+              Dimensions.figure(b.startMm()),
+              Dimensions.figure(b.endMm()),
+              Dimensions.figure(b.gainMm())));
+    }
+    List<String> lines = new ArrayList<>();
+    lines.add(makeLine(shape));
+    lines.add("tube " + Dimensions.figure(d) + " x " + wall(places.value(tube.wall())) + " mm");
+    lines.add(
+        "cut length "
+            + Dimensions.figure(bends.cutMm())
+            + " mm, on the centre line, copes to be added at the ends");
+    lines.add(
+        "legs corner to corner: "
+            + String.join(" + ", bends.legsMm().stream().map(Dimensions::figure).toList()));
+    if (!bends.bends().isEmpty()) {
+      lines.add("stations from " + tube.path().get(0) + "; springback and stretch by trial");
+    }
+    if (bends.bends().stream().anyMatch(TubeBends.Bend::reduced)) {
+      lines.add(
+          "* bend radius of "
+              + Dimensions.figure(places.value(tube.bendRadius()))
+              + " mm does not fit here: move the pins apart or take a smaller one");
+    }
+    lines.add(TemplateWords.massLine(shape));
+    return sheet.with(TemplateWords.fileName(tube.name()), tube.name(), lines, rows);
+  }
+
+  /** Marks where a bend starts or ends by a line across the tube. */
+  private static void station(
+      TemplateSheet sheet, PointMm p, TubeBends.Bend bend, double d, String text) {
+    PointMm corner = bend.start().towards(bend.end(), 0.5);
+    // the tube's direction there: square to the radius of the bend
+    PointMm chord = bend.end().minus(bend.start());
+    double half = bend.angleRad() / 2 * (p.equals(bend.start()) ? -1 : 1);
+    PointMm along = chord.turned(half).times(1 / Math.max(1e-9, chord.length()));
+    PointMm side = along.left().times(0.5 * d + 4);
+    PointMm a = p.plus(side);
+    PointMm b = p.minus(side);
+    sheet.mark(Planar.line(a.x(), a.z(), b.x(), b.z()), Style.narrow(Tone.INK));
+    PointMm outer = a.distance(corner) > b.distance(corner) ? a : b;
+    sheet.note(text, outer.x(), outer.z());
+  }
+
+  /** Returns the words for material, how many and which side. */
+  static String makeLine(PartShape shape) {
+    Part part = shape.part();
+    String many =
+        part.paired()
+            ? "make 2, one for each side, the second turned over"
+            : shape.rightMm() < 0
+                ? "make 1, left side"
+                : shape.leftMm() < 0 ? "make 1, right side" : "make 1";
+    String material = part.base().material();
+    return material.isEmpty() ? many : material + "; " + many;
+  }
+
+  /**
+   * Returns the pieces of a sheet: how many sides and which way round, how many strips, how big.
+   */
+  static List<String> sheetLines(Part.Shell shell, Shells.Pieces pieces) {
+    String material = shell.base().material();
+    List<String> lines = new ArrayList<>();
+    String start = material.isEmpty() ? "" : material + "; ";
+    if (pieces.sides() > 0) {
+      lines.add(start + "make " + pieces.sides() + " sides to this line, half of them turned over");
+      start = "";
+    }
+    for (double width : pieces.stripWidthsMm()) {
+      lines.add(
+          start
+              + "make 1 edge strip, "
+              + Dimensions.figure(pieces.stripLengthMm())
+              + " x "
+              + Dimensions.figure(width)
+              + " mm, bent along "
+              + (pieces.sides() > 0 ? "the edge between the sides" : "this line"));
+      start = "";
+    }
+    return lines;
+  }
+
+  private static void datum(TemplateSheet sheet, PartShape shape) {
+    Envelope box = shape.outline().getEnvelopeInternal();
+    double middle = (box.getMinY() + box.getMaxY()) / 2;
+    double z = Math.round(middle / TemplateSheet.STATION_MM) * TemplateSheet.STATION_MM;
+    if (z < box.getMinY() || z > box.getMaxY()) {
+      z = middle;
+    }
+    sheet.datum(z, "z " + Dimensions.figure(z), "x");
+  }
+
+  private static void pins(TemplateSheet sheet, PartShape shape, Places places) {
+    Envelope near = new Envelope(shape.outline().getEnvelopeInternal());
+    near.expandBy(PIN_REACH_MM);
+    for (String pin : shape.part().pins()) {
+      PointMm p = places.pin(pin);
+      if (near.contains(p.x(), p.z())) {
+        sheet.drill(pin, p);
+      }
+    }
+  }
+
+  private static List<NamedDrawing> unique(List<NamedDrawing> all) {
+    Set<String> used = new HashSet<>();
+    List<NamedDrawing> out = new ArrayList<>();
+    for (NamedDrawing d : all) {
+      String name = d.fileName();
+      for (int n = 2; !used.add(name); n++) {
+        name = d.fileName() + "-" + n;
+      }
+      out.add(new NamedDrawing(name, d.name(), d.part(), d.up(), d.right(), d.drawing()));
+    }
+    return List.copyOf(out);
+  }
+}

@@ -1,0 +1,126 @@
+package org.longlow.sketcher.template;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.machine.shop.TubeBend;
+import org.longlow.constraints.shape.Curves;
+import org.longlow.constraints.shape.Places;
+import org.longlow.rider.geom.PointMm;
+
+/**
+ * How a tube through pins is bent from one straight length.
+ *
+ * <p>Centre-line geometry, no stretch: the neutral line of a round tube on a mandrel or die stays
+ * near the centre line (shop practice). Each bend is a {@link TubeBend}; cut length = Σ legs − Σ 2t
+ * + Σ BA, tangents and arcs (derived).
+ *
+ * @param legsMm from corner to corner, mm
+ * @param bends in order from the first end; corners that are straight have none
+ * @param cutMm length to cut, mm
+ */
+public record TubeBends(List<Double> legsMm, List<Bend> bends, double cutMm) {
+
+  /**
+   * One bend.
+   *
+   * @param pin the corner it rounds
+   * @param angleRad how far the tube turns, rad, positive to the left (up, going forward)
+   * @param radiusMm centre-line radius
+   * @param reduced whether the radius asked for did not fit between its neighbours
+   * @param startMm station of the start along the straight tube, from the first end
+   * @param endMm station of the end along the straight tube
+   * @param start where it starts
+   * @param end where it ends
+   */
+  public record Bend(
+      String pin,
+      double angleRad,
+      double radiusMm,
+      boolean reduced,
+      double startMm,
+      double endMm,
+      PointMm start,
+      PointMm end) {
+
+    private TubeBend shape() {
+      return new TubeBend(radiusMm, Math.abs(angleRad));
+    }
+
+    /** Returns the length of the centre line round the bend, mm. */
+    public double arcMm() {
+      return shape().allowanceMm();
+    }
+
+    /** Returns the distance from the corner to where the bend starts, mm. */
+    public double tangentMm() {
+      return shape().tangentMm();
+    }
+
+    /** Returns by how much the way round the bend is shorter than the way over the corner. */
+    public double gainMm() {
+      return shape().gainMm();
+    }
+  }
+
+  /** Turns smaller than this are straight, rad. */
+  private static final double STRAIGHT_RAD = 1e-6;
+
+  public TubeBends {
+    legsMm = List.copyOf(legsMm);
+    bends = List.copyOf(bends);
+  }
+
+  /** Returns how {@code tube} is bent. */
+  public static TubeBends of(Part.Tube tube, Places places) {
+    List<PointMm> pins = tube.path().stream().map(places::pin).toList();
+    return of(tube.path(), pins, places.value(tube.bendRadius()));
+  }
+
+  /**
+   * Returns how a tube through {@code pins} is bent.
+   *
+   * @param names their names
+   * @param pins at least two
+   * @param radiusMm centre-line radius asked for
+   */
+  public static TubeBends of(List<String> names, List<PointMm> pins, double radiusMm) {
+    List<Double> legs = new ArrayList<>();
+    for (int i = 1; i < pins.size(); i++) {
+      legs.add(pins.get(i - 1).distance(pins.get(i)));
+    }
+    List<Bend> bends = new ArrayList<>();
+    double station = 0;
+    double taken = 0;
+    for (int i = 1; i < pins.size() - 1; i++) {
+      PointMm in = pins.get(i).minus(pins.get(i - 1));
+      PointMm out = pins.get(i + 1).minus(pins.get(i));
+      double turn = Math.atan2(in.cross(out), in.dot(out));
+      double fits = Curves.fittingRadius(pins, i, radiusMm);
+      double straight = legs.get(i - 1) - taken;
+      if (Math.abs(turn) < STRAIGHT_RAD || fits < 1e-9) {
+        station += straight;
+        taken = 0;
+        continue;
+      }
+      TubeBend bend = new TubeBend(fits, Math.abs(turn));
+      double tangent = bend.tangentMm();
+      double start = station + straight - tangent;
+      double end = start + bend.allowanceMm();
+      bends.add(
+          new Bend(
+              names.get(i),
+              turn,
+              fits,
+              fits < radiusMm - 1e-6,
+              start,
+              end,
+              pins.get(i).minus(in.times(tangent / in.length())),
+              pins.get(i).plus(out.times(tangent / out.length()))));
+      station = end;
+      taken = tangent;
+    }
+    double cut = station + legs.get(legs.size() - 1) - taken;
+    return new TubeBends(legs, bends, cut);
+  }
+}

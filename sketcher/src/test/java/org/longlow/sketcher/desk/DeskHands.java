@@ -1,0 +1,65 @@
+package org.longlow.sketcher.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.sketcher.edit.Edits;
+import org.longlow.sketcher.edit.Target;
+
+/** A desk without a window, and the thread that owns it: the one of the test. */
+final class DeskHands {
+
+  private final BlockingQueue<Runnable> owner = new LinkedBlockingQueue<>();
+  private final Desk desk;
+
+  DeskHands(Path state) {
+    desk = new Desk(owner::add, new Autosave(state));
+  }
+
+  Desk desk() {
+    return desk;
+  }
+
+  Session session() {
+    return desk.session().get();
+  }
+
+  void until(BooleanSupplier done) throws InterruptedException {
+    for (int i = 0; i < 200 && !(done.getAsBoolean() && desk.isIdle()); i++) {
+      Runnable next = owner.poll(100, TimeUnit.MILLISECONDS);
+      if (next != null) {
+        next.run();
+      }
+    }
+    assertThat(done.getAsBoolean()).isTrue();
+  }
+
+  Layout open(Path file) throws InterruptedException {
+    desk.open(file);
+    until(() -> desk.session().flatMap(Session::file).isPresent());
+    return session().layout();
+  }
+
+  void set(String measure, String text) throws InterruptedException {
+    session().apply(Edits.set(new Target.OfMeasure(measure), text));
+    desk.changed();
+    until(() -> true);
+  }
+
+  Optional<Notice> notice(String topic) {
+    return desk.notices().stream().filter(n -> n.topic().equals(topic)).findFirst();
+  }
+
+  void answer(String topic, String words) {
+    Notice notice = notice(topic).get();
+    desk.answer(
+        notice,
+        notice.answers().stream().filter(a -> a.words().startsWith(words)).findFirst().get());
+  }
+}

@@ -1,0 +1,62 @@
+package org.longlow.sketcher.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.study.Study;
+import org.longlow.demo.Demos;
+import org.longlow.sketcher.picture.PictureOptions;
+
+/** A finding that is picked is shown on the person it is about, and on nobody else. */
+class ShownFindingTest {
+
+  private final Study study = Study.of(Demos.layout("heron"));
+  private final Studio studio = new Studio();
+
+  private Shown shown(PictureOptions options, String finding) {
+    return studio.draw(study.layout(), study, options, finding, false);
+  }
+
+  @Test
+  void aPickedFindingSeatsWhomItIsAbout() {
+    PictureOptions before = Looks.first(study.layout(), PictureOptions.PLAIN);
+    Shown first = shown(before, "");
+    int passengers = 0;
+    for (Finding f : study.findings()) {
+      if (f.who().isPresent() && f.where().isPresent()) {
+        Shown then = shown(first.optionsFor(f.id(), before), f.id());
+        assertThat(then.isMarked(f.id())).as(f.id()).isTrue();
+        assertThat(then.drawing().layers())
+            .as(f.id())
+            .anyMatch(
+                l ->
+                    l.id().equals("person")
+                        && l.marks().stream()
+                            .anyMatch(m -> m.subject().equals("person:" + f.who().get().person())));
+        passengers += f.who().get().seat().equals("rider") ? 0 : 1;
+      }
+    }
+    assertThat(passengers).isGreaterThan(3);
+  }
+
+  @Test
+  void nothingIsMarkedOnSomebodyElse() {
+    PictureOptions bram = PictureOptions.PLAIN.withPerson("Bram");
+    for (Finding f : study.findings()) {
+      if (f.who().map(w -> w.person().equals("Runa")).orElse(false)) {
+        assertThat(shown(bram, f.id()).isMarked(f.id())).as(f.id()).isFalse();
+      }
+    }
+  }
+
+  @Test
+  void seatingSomebodyElseLetsGoOfThePair() {
+    PictureOptions before = Looks.first(study.layout(), PictureOptions.PLAIN);
+    PictureOptions pair = shown(before, "").optionsFor("hold.Runa.passenger", before);
+    assertThat(pair.seated()).hasSize(2);
+    PictureOptions alone = Looks.seated("Runa").apply(pair);
+    assertThat(alone.seated()).isEmpty();
+    assertThat(alone.person()).isEqualTo("Runa");
+  }
+}

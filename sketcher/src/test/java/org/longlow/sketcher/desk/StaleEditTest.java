@@ -1,0 +1,64 @@
+package org.longlow.sketcher.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.longlow.sketcher.edit.Edits;
+import org.longlow.sketcher.edit.Target;
+
+/** Edits are tried meanwhile: what comes back late neither undoes nor lands on anything else. */
+class StaleEditTest {
+
+  @TempDir private Path folder;
+  private DeskHands hands;
+
+  @BeforeEach
+  void open() throws Exception {
+    hands = new DeskHands(folder.resolve("state"));
+    hands.open(Wren.file(folder));
+  }
+
+  @AfterEach
+  void end() {
+    hands.desk().close();
+  }
+
+  private String is(String measure) {
+    return hands.session().layout().measures().get(measure).is().text();
+  }
+
+  @Test
+  void editsThatWereTriedOnTheSameLayoutBothStay() throws Exception {
+    hands.desk().type(new Target.OfMeasure("rake"), "28 deg");
+    hands.desk().type(new Target.OfMeasure("backLength"), "515 mm");
+    hands.until(() -> is("backLength").equals("515 mm"));
+    assertThat(is("rake")).isEqualTo("28 deg");
+    hands.desk().undo();
+    assertThat(is("backLength")).isNotEqualTo("515 mm");
+    assertThat(is("rake")).as("they are two steps").isEqualTo("28 deg");
+  }
+
+  @Test
+  void whatWasDoneMeanwhileIsNotUndone() throws Exception {
+    hands.desk().type(new Target.OfMeasure("rake"), "28 deg");
+    hands.session().apply(Edits.set(new Target.OfMeasure("backLength"), "515 mm"));
+    hands.until(() -> is("rake").equals("28 deg"));
+    assertThat(is("backLength")).isEqualTo("515 mm");
+  }
+
+  @Test
+  void anEditDoesNotLandOnAnotherMachine() throws Exception {
+    String before = is("rake");
+    Session first = hands.session();
+    hands.desk().type(new Target.OfMeasure("rake"), "28 deg");
+    hands.desk().openCopy(Wren.layout(), Optional.empty());
+    hands.until(() -> hands.session() != first);
+    assertThat(is("rake")).isEqualTo(before);
+    assertThat(first.isChanged()).isFalse();
+  }
+}
