@@ -34,6 +34,9 @@ public final class Turning {
    */
   private static final int ROUNDS = 2;
 
+  /** With a force farther round than this springs are pressed home at any roll, rad. */
+  private static final double MOST_IDEAL_RAD = Math.toRadians(85);
+
   private final Wheels wheels;
   private final Standing standing;
   private final int side;
@@ -48,7 +51,8 @@ public final class Turning {
    * The machine at one roll.
    *
    * @param rollRad roll, rad
-   * @param idealRad angle of the turn's force, rad; the sideways pull is its tangent, in g
+   * @param idealRad angle of the turn's force, rad; the sideways pull is its tangent, in g; 0 where
+   *     it takes no turn to lean so far, π/2 or more where no turn holds the machine there
    * @param frontTravelMm front wheel travel from the drawn position, bump positive
    * @param rearTravelMm rear wheel travel, likewise
    * @param ground the line under the upright machine on those springs, in the axes of the frame
@@ -140,7 +144,8 @@ public final class Turning {
       return now;
     }
     for (int round = 0; round < ROUNDS; round++) {
-      double factor = Math.cos(rollRad - now.idealRad()) / Math.cos(now.idealRad());
+      double ideal = Math.min(now.idealRad(), MOST_IDEAL_RAD);
+      double factor = Math.cos(rollRad - ideal) / Math.cos(ideal);
       StaticSag sag = standing.springs().get().rest(wheels, Math.max(factor, 1e-3));
       now = state(rollRad, sag.front().travelMm(), sag.rear().travelMm());
     }

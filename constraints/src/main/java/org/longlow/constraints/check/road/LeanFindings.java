@@ -172,13 +172,19 @@ public final class LeanFindings {
             : touch.thing().folds()
                 ? ": it folds, so it warns before something hard touches."
                 : ": raise it or bring it farther in.";
-    double ideal = touch.state().idealRad();
-    return first
-        + asked
-        + mend
-        + Say.format(
-            " That lean is a turn of %.0f m radius at %.0f km/h, %.2f g sideways.",
-            EXAMPLE_RADIUS_M, 3.6 * TurnLean.speedMs(ideal, EXAMPLE_RADIUS_M), Math.tan(ideal));
+    return first + asked + mend + turn(touch.state().idealRad());
+  }
+
+  private static String turn(double idealRad) {
+    if (idealRad <= 0) {
+      return " The mass lies so far to the other side that it takes no turn to lean so far.";
+    }
+    if (idealRad >= Math.PI / 2) {
+      return " The mass lies so far to that side that no turn holds the machine there.";
+    }
+    return Say.format(
+        " That lean is a turn of %.0f m radius at %.0f km/h, %.2f g sideways.",
+        EXAMPLE_RADIUS_M, 3.6 * TurnLean.speedMs(idealRad, EXAMPLE_RADIUS_M), Math.tan(idealRad));
   }
 
   private static String side(boolean left) {

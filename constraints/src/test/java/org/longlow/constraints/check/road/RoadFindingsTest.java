@@ -24,6 +24,7 @@ import org.longlow.constraints.shape.Prism;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Ground;
 import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.stand.Turning;
 import org.longlow.constraints.stand.Wheels;
 import org.longlow.constraints.study.Study;
 import org.longlow.constraints.study.TestMachine;
@@ -278,6 +279,24 @@ class RoadFindingsTest {
   void aLoadAtOneSideHelpsInTurnsToThatSide() {
     String heavy = crate("100 mm", "-40 mm").replace("16 kg", "60 kg");
     isScanned(study(STAND_PART, heavy + STAND_PART));
+  }
+
+  /** Where no turn balances the lean none is said, and the springs are not said to be let off. */
+  @Test
+  void aLoadFarOutAtOneSideIsHeldByNoTurn() {
+    String far = crate("2000 mm", "-1940 mm").replace("16 kg", "4000 kg");
+    Study study = study(STAND_PART, far + STAND_PART);
+    assertThat(study.findings())
+        .filteredOn(f -> f.id().startsWith("lean.left") && f.value() > 30)
+        .isNotEmpty()
+        .allSatisfy(f -> assertThat(f.text()).contains("no turn holds the machine there"));
+    assertThat(finding(study, "lean.right").text()).contains("takes no turn to lean so far");
+    Standing standing = study.standings().get(0);
+    Wheels wheels = Wheels.of(study.layout(), study.placed().places());
+    Turning.State state = new Turning(wheels, standing, 1).step(20);
+    assertThat(state.idealRad()).isGreaterThan(Math.PI / 2);
+    assertThat(state.frontTravelMm()).isGreaterThanOrEqualTo(standing.frontTravelMm());
+    assertThat(state.rearTravelMm()).isGreaterThanOrEqualTo(standing.rearTravelMm());
   }
 
   private static void isScanned(Study study) {
