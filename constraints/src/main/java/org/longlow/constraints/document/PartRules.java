@@ -7,7 +7,7 @@ import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.PartBase;
 import org.longlow.constraints.layout.Spread;
-import org.longlow.constraints.machine.chassis.TyreSize;
+import org.longlow.constraints.machine.chassis.TyreSizeReader;
 import org.longlow.constraints.words.Names;
 import org.longlow.constraints.words.Quoted;
 
@@ -61,7 +61,7 @@ final class PartRules {
           "add \"tyre\", such as \"120/70 R17\", or \"radius\" and \"width\"");
     }
     if (!tyre.isBlank()) {
-      for (String fault : TyreSize.read(tyre).faults()) {
+      for (String fault : TyreSizeReader.read(tyre).faults()) {
         at.fault("tyre", Quoted.of(tyre), fault, "");
       }
     }

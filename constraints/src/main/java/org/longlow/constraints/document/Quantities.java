@@ -274,7 +274,7 @@ public final class Quantities {
       return fitted;
     }
     Dim own = dim == null ? fitted.expr().dim(dims::get) : dim;
-    Unit unit = own.edgeUnit();
+    Unit unit = Unit.of(own);
     boolean settled = formula.names().stream().noneMatch(moving::contains);
     double given = unit.fromInternal(value);
     if (settled && inReach(path, fitted, value, own) && !range.allows(given)) {
@@ -294,7 +294,7 @@ public final class Quantities {
     if (Math.abs(value) <= largest) {
       return true;
     }
-    Unit unit = dim.edgeUnit();
+    Unit unit = Unit.of(dim);
     faults.meaning(
         path,
         Quoted.of(formula.text()),

@@ -2,6 +2,7 @@ package org.longlow.constraints.figure;
 
 import java.util.List;
 import org.longlow.constraints.machine.chassis.TyreSize;
+import org.longlow.constraints.machine.chassis.TyreSizeReader;
 
 /** The figure {@code tyre}: nominal dimensions of a size designation. */
 public final class TyreFigure {
@@ -30,7 +31,7 @@ public final class TyreFigure {
    * @throws FigureFaults with every fault of the size
    */
   public static Output answer(Input input) {
-    TyreSize.Reading reading = TyreSize.read(Needs.input(input).size());
+    TyreSize.Reading reading = TyreSizeReader.read(Needs.input(input).size());
     if (reading.size() == null) {
       String value = input.size() == null ? "missing" : "\"" + input.size() + "\"";
       List<FigureFault> faults =

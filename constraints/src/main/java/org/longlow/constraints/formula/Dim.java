@@ -57,16 +57,6 @@ public record Dim(int length, int mass, int force, boolean angle) {
     return length == 0 && mass == 0 && force == 0;
   }
 
-  /** Returns the unit in which values of this dimension are typed and shown. */
-  public Unit edgeUnit() {
-    for (Unit unit : Unit.values()) {
-      if (unit.dim().equals(this)) {
-        return unit;
-      }
-    }
-    return Unit.NONE;
-  }
-
   /** Returns the dimension in words, with an example of how to write it. */
   public String words() {
     if (equals(NUMBER)) {

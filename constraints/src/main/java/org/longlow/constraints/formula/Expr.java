@@ -120,37 +120,6 @@ public sealed interface Expr {
     }
   }
 
-  /** Returns the derivative with respect to the measure {@code name}, lightly simplified. */
-  default Expr derivative(String name) {
-    if (this instanceof Num) {
-      return ZERO;
-    }
-    if (this instanceof Name n) {
-      return n.name().equals(name) ? ONE : ZERO;
-    }
-    if (this instanceof Op op) {
-      Expr a = op.left();
-      Expr b = op.right();
-      Expr da = a.derivative(name);
-      Expr db = b.derivative(name);
-      return switch (op.sign()) {
-        case '+', '-' -> of(op.sign(), da, db);
-        case '*' -> of('+', of('*', da, b), of('*', a, db));
-        case '/' -> of('/', of('-', of('*', da, b), of('*', a, db)), of('*', b, b));
-        default -> of('*', of('*', b, of('^', a, of('-', b, ONE))), da); // exponents are constants
-      };
-    }
-    Call call = (Call) this;
-    Expr sum = ZERO;
-    for (int i = 0; i < call.arguments().size(); i++) {
-      Expr inner = call.arguments().get(i).derivative(name);
-      if (inner != ZERO) {
-        sum = of('+', sum, of('*', call.function().partial(call.arguments(), i), inner));
-      }
-    }
-    return sum;
-  }
-
   /** Returns this expression with each name replaced by {@code replace} where that is not null. */
   default Expr replaced(Function<String, Expr> replace) {
     if (this instanceof Name n) {

@@ -241,7 +241,7 @@ public record Formula(String text, Expr expr) {
     }
     if (isBareNumber()) {
       return new Formula(
-          text, new Expr.Num(((Expr.Num) expr).value() * dim.edgeUnit().factor(), dim));
+          text, new Expr.Num(((Expr.Num) expr).value() * Unit.of(dim).factor(), dim));
     }
     throw new FormulaException("is " + own.words() + ", needs " + dim.words());
   }

@@ -92,43 +92,4 @@ public enum MathFunction {
       throw new FormulaException(name().toLowerCase(Locale.ROOT) + " " + otherwise);
     }
   }
-
-  /** Returns the partial derivative with respect to argument {@code i}. */
-  Expr partial(List<Expr> a, int i) {
-    Expr u = a.get(0);
-    Expr self = new Expr.Call(this, a);
-    return switch (this) {
-      case SIN -> new Expr.Call(COS, a);
-      case COS -> Expr.of('*', number(-1), new Expr.Call(SIN, a));
-      case TAN -> Expr.of('+', Expr.ONE, Expr.of('*', self, self));
-      case ASIN -> Expr.of('/', Expr.ONE, root(Expr.of('-', Expr.ONE, Expr.of('*', u, u))));
-      case ACOS -> Expr.of('/', number(-1), root(Expr.of('-', Expr.ONE, Expr.of('*', u, u))));
-      case ATAN -> Expr.of('/', Expr.ONE, Expr.of('+', Expr.ONE, Expr.of('*', u, u)));
-      case ATAN2 -> {
-        Expr v = a.get(1);
-        Expr r2 = Expr.of('+', Expr.of('*', u, u), Expr.of('*', v, v));
-        yield i == 0 ? Expr.of('/', v, r2) : Expr.of('/', Expr.of('*', number(-1), u), r2);
-      }
-      case SQRT -> Expr.of('/', number(0.5), self);
-      case ABS -> Expr.of('/', u, self);
-      case HYPOT -> Expr.of('/', a.get(i), self);
-      case MIN, MAX -> {
-        // 1 where this argument is the one taken, else 0: (1 ± (u − v)/|u − v|)/2
-        Expr mine = a.get(i);
-        Expr other = a.get(1 - i);
-        Expr gap = Expr.of('-', mine, other);
-        Expr sign = Expr.of('/', gap, new Expr.Call(ABS, List.of(gap)));
-        Expr half = Expr.of('*', number(this == MAX ? 0.5 : -0.5), sign);
-        yield Expr.of('+', number(0.5), half);
-      }
-    };
-  }
-
-  private static Expr number(double value) {
-    return new Expr.Num(value, Dim.NUMBER);
-  }
-
-  private static Expr root(Expr of) {
-    return new Expr.Call(SQRT, List.of(of));
-  }
 }

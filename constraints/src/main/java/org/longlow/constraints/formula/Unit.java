@@ -47,6 +47,16 @@ public enum Unit {
     this.factor = factor;
   }
 
+  /** Returns the unit in which values of a dimension are typed and shown. */
+  public static Unit of(Dim dim) {
+    for (Unit unit : values()) {
+      if (unit.dim.equals(dim)) {
+        return unit;
+      }
+    }
+    return NONE;
+  }
+
   /** Returns the unit that a formula may name by {@code symbol}, such as {@code mm}. */
   public static Optional<Unit> named(String symbol) {
     return Optional.ofNullable(BY_SYMBOL.get(symbol));

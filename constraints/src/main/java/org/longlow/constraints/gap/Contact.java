@@ -68,6 +68,12 @@ record Contact(
     return new Contact(faceA, faceB, which, 0, edge, 0, acrossMm, 0);
   }
 
+  /** Returns the overlap of two outlines of this pair of faces; null if they do not overlap. */
+  Contact overlap(Edges a, Edges b) {
+    WayOut way = WayOut.of(a, b);
+    return way == null ? null : overlap(way.ofA(), way.edge()).withSide(-way.depthMm());
+  }
+
   boolean isOverlap() {
     return kind == Kind.OUT_OF_A || kind == Kind.OUT_OF_B;
   }
@@ -112,13 +118,6 @@ record Contact(
     if (share >= 1) {
       return Math.hypot(x - e[k + 2], z - e[k + 3]);
     }
-    return offLine(e, k, x, z);
-  }
-
-  /** Distance of a point to the right of an edge, where the outside is, mm. */
-  static double offLine(double[] ends, int k, double x, double z) {
-    double ux = ends[k + 2] - ends[k];
-    double uz = ends[k + 3] - ends[k + 1];
-    return ((x - ends[k]) * uz - (z - ends[k + 1]) * ux) / Math.hypot(ux, uz);
+    return Edges.offLine(e, k, x, z);
   }
 }

@@ -146,7 +146,7 @@ public final class Contacts {
       return;
     }
     if (overlap || near.distanceMm() == 0) {
-      Contact out = WayOut.of(p, q, shape);
+      Contact out = shape.overlap(p, q);
       if (out != null) {
         into.add(out);
         return;

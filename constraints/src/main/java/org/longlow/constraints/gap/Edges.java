@@ -239,4 +239,11 @@ final class Edges {
     }
     return found;
   }
+
+  /** Distance of a point to the right of an edge, where the outside is, mm. */
+  static double offLine(double[] ends, int k, double x, double z) {
+    double ux = ends[k + 2] - ends[k];
+    double uz = ends[k + 3] - ends[k + 1];
+    return ((x - ends[k]) * uz - (z - ends[k + 1]) * ux) / Math.hypot(ux, uz);
+  }
 }

@@ -70,7 +70,7 @@ public final class SideBySide {
         return 0;
       }
     }
-    Contact out = WayOut.of(p.edges(), q.edges(), shape);
+    Contact out = shape.overlap(p.edges(), q.edges());
     return out == null ? 0 : out.neededMm(gapMm) - out.sideMm();
   }
 }

@@ -11,18 +11,20 @@ import org.locationtech.jts.geom.Coordinate;
  * is convex all of it counts, so that for two convex outlines this is their penetration depth
  * (separating axes). One that wraps round the edge would never come out as a whole: of that only
  * what lies inside counts.
+ *
+ * @param ofA whether the edge is one of the first outline
+ * @param edge the edge
+ * @param depthMm how deep the other outline is behind it, mm, &gt; 0
  */
-final class WayOut {
+record WayOut(boolean ofA, int edge, double depthMm) {
 
   /** Rounding that still counts as inside, mm. */
   private static final double NEAR = 1e-6;
 
-  private WayOut() {}
-
-  /** Returns the overlap of two outlines as a contact. */
-  static Contact of(Edges p, Edges q, Contact shape) {
+  /** Returns the shortest way out of two outlines; null if they do not overlap. */
+  static WayOut of(Edges p, Edges q) {
     List<Coordinate> common = new Overlap(p, q).corners();
-    Contact best = null;
+    WayOut best = null;
     for (boolean ofA : new boolean[] {true, false}) {
       Edges owner = ofA ? p : q;
       Edges other = ofA ? q : p;
@@ -30,9 +32,9 @@ final class WayOut {
       for (int e = 0; e < owner.count(); e++) {
         double depth = depth(owner, other, e, whole, common);
         if (depth > 0
-            && (best == null || depth < -best.sideMm())
+            && (best == null || depth < best.depthMm)
             && (whole || allInside(owner, e, common))) {
-          best = shape.overlap(ofA, e).withSide(-depth);
+          best = new WayOut(ofA, e, depth);
         }
       }
     }
@@ -57,18 +59,18 @@ final class WayOut {
     if (whole) {
       for (int v = 0; v < other.ends.length; v += 4) {
         deepest =
-            Math.max(deepest, -Contact.offLine(owner.ends, k, other.ends[v], other.ends[v + 1]));
+            Math.max(deepest, -Edges.offLine(owner.ends, k, other.ends[v], other.ends[v + 1]));
       }
     } else {
       for (Coordinate c : common) {
-        deepest = Math.max(deepest, -Contact.offLine(owner.ends, k, c.x, c.y));
+        deepest = Math.max(deepest, -Edges.offLine(owner.ends, k, c.x, c.y));
       }
     }
     return deepest;
   }
 
   private static boolean allInside(Edges owner, int edge, List<Coordinate> common) {
-    return common.stream().allMatch(c -> Contact.offLine(owner.ends, 4 * edge, c.x, c.y) < NEAR);
+    return common.stream().allMatch(c -> Edges.offLine(owner.ends, 4 * edge, c.x, c.y) < NEAR);
   }
 
   private static boolean convex(Edges edges) {

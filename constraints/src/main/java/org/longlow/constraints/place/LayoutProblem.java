@@ -131,8 +131,7 @@ public final class LayoutProblem {
       Measure measure = layout.measures().get(e.getKey());
       if (Math.abs(now - was) > UNMOVED * (measure.dim().equals(Dim.ANGLE) ? 1e-3 : 1)) {
         result =
-            result.withMeasure(
-                e.getKey(), measure.withIs(Formula.of(now, measure.dim().edgeUnit())));
+            result.withMeasure(e.getKey(), measure.withIs(Formula.of(now, Unit.of(measure.dim()))));
       }
     }
     return result;

@@ -12,6 +12,7 @@ import java.util.TreeSet;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.longlow.constraints.formula.Derivative;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Expr;
 import org.longlow.constraints.formula.Formula;
@@ -112,7 +113,7 @@ final class Unknowns {
       return Quantity.variable(measureVariables.get(name.name()));
     }
     List<String> order = List.copyOf(names);
-    List<Expr> slopes = order.stream().map(expr::derivative).toList();
+    List<Expr> slopes = order.stream().map(name -> Derivative.of(expr, name)).toList();
     int[] variables = order.stream().mapToInt(measureVariables::get).toArray();
     return Quantity.formula(
         variables,

@@ -71,6 +71,6 @@ public final class Cushions {
         cushion.base().mass().isPresent()
             ? places.value(cushion.base().mass().get())
             : areal * from.distance(to) * width;
-    return Shapes.filled(cushion, outline, across, mass, Shapes.centre(outline));
+    return Filled.filled(cushion, outline, across, mass, Filled.centre(outline));
   }
 }

@@ -5,11 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.Point;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.layout.Material;
 import org.longlow.constraints.layout.Part;
-import org.longlow.constraints.layout.PartBase;
 import org.longlow.constraints.machine.chassis.Tyre;
 import org.longlow.rider.geom.PointMm;
 
@@ -42,7 +39,7 @@ public final class Shapes {
       Tyre tyre = Tyres.of(wheel, places);
       Geometry disc = Curves.disc(places.pin(wheel.axle()), tyre.freeRadiusMm());
       double half = tyre.widthMm() / 2;
-      return filled(wheel, disc, List.of(new Interval(-half, half)), places);
+      return Filled.filled(wheel, disc, List.of(new Interval(-half, half)), places);
     }
 
     @Override
@@ -51,14 +48,15 @@ public final class Shapes {
       List<PointMm> stem = List.of(places.pin(front.top()), places.pin(front.bottom()));
       Geometry outline = Curves.rounded(List.of(stem, legs(front, places)), d);
       List<Prism> prisms = frontBody(front, places);
-      return new PartShape(front, outline, prisms, mass(front, 0, places), centre(outline), 0);
+      return new PartShape(
+          front, outline, prisms, Filled.mass(front, 0, places), Filled.centre(outline), 0);
     }
 
     @Override
     public PartShape swingarm(Part.Swingarm arm) {
       Geometry bar =
           Curves.bar(places.pin(arm.pivot()), places.pin(arm.axle()), places.value(arm.depth()));
-      return filled(arm, bar, Spreads.of(arm.base(), places), places);
+      return Filled.filled(arm, bar, Spreads.of(arm.base(), places), places);
     }
 
     @Override
@@ -71,14 +69,14 @@ public final class Shapes {
       List<Interval> across = sides(tube, y, d / 2);
       double section = Math.PI / 4 * (d * d - Math.pow(Math.max(0, d - 2 * wall), 2));
       double volume = section * Curves.length(line) * across.size();
-      PointMm centre = centre(Curves.line(line));
-      return filled(tube, outline, across, mass(tube, volume, places), centre);
+      PointMm centre = Filled.centre(Curves.line(line));
+      return Filled.filled(tube, outline, across, Filled.mass(tube, volume, places), centre);
     }
 
     @Override
     public PartShape flat(Part.Flat flat) {
       Geometry outline = Outlines.area(flat.frame(), flat.outline(), places);
-      return filled(flat, outline, Spreads.of(flat.base(), places), places);
+      return Filled.filled(flat, outline, Spreads.of(flat.base(), places), places);
     }
 
     @Override
@@ -101,7 +99,7 @@ public final class Shapes {
           rest.to().isPresent()
               ? Curves.bar(at, places.pin(rest.to().get()), d)
               : Curves.disc(at, d / 2);
-      return filled(rest, outline, sides(rest, y, half), places);
+      return Filled.filled(rest, outline, sides(rest, y, half), places);
     }
 
     @Override
@@ -119,7 +117,7 @@ public final class Shapes {
                   at.plus(new PointMm(back, -halfHeight)),
                   at.plus(new PointMm(back, halfHeight)),
                   at.plus(new PointMm(0, halfHeight))));
-      return filled(lamp, outline, sides(lamp, y, halfWidth), places);
+      return Filled.filled(lamp, outline, sides(lamp, y, halfWidth), places);
     }
 
     @Override
@@ -132,7 +130,7 @@ public final class Shapes {
           stand.base().spread().isPresent()
               ? Spreads.of(stand.base(), places)
               : List.of(new Interval(y - d / 2, y + d / 2));
-      return filled(stand, leg, across, places);
+      return Filled.filled(stand, leg, across, places);
     }
   }
 
@@ -187,37 +185,5 @@ public final class Shapes {
   public static List<PointMm> centreLine(Part.Tube tube, Places places) {
     List<PointMm> pins = tube.path().stream().map(places::pin).toList();
     return Curves.bent(pins, places.value(tube.bendRadius()));
-  }
-
-  /** Returns a part that fills {@code outline} over each of {@code across}. */
-  static PartShape filled(Part part, Geometry outline, List<Interval> across, Places places) {
-    double mass =
-        mass(part, outline.getArea() * across.stream().mapToDouble(Interval::length).sum(), places);
-    return filled(part, outline, across, mass, centre(outline));
-  }
-
-  /** As the other, of a part whose mass and centre do not follow from its outline. */
-  static PartShape filled(
-      Part part, Geometry outline, List<Interval> across, double massKg, PointMm centre) {
-    List<Prism> prisms = across.stream().map(i -> new Prism(outline, i)).toList();
-    return new PartShape(part, outline, prisms, massKg, centre, Spreads.middle(across));
-  }
-
-  /**
-   * Returns the given mass, or that of {@code volumeMm3} of the part's material where it is filled
-   * by it, or 0 where neither is known.
-   */
-  static double mass(Part part, double volumeMm3, Places places) {
-    PartBase base = part.base();
-    if (base.mass().isPresent()) {
-      return places.value(base.mass().get());
-    }
-    double density = Material.named(base.material()).map(Material::densityKgMm3).orElse(Double.NaN);
-    return part.traits().filled() && !Double.isNaN(density) ? density * volumeMm3 : 0;
-  }
-
-  static PointMm centre(Geometry geometry) {
-    Point c = geometry.getCentroid();
-    return c.isEmpty() ? PointMm.ORIGIN : new PointMm(c.getX(), c.getY());
   }
 }

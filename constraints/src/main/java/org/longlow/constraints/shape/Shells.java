@@ -118,8 +118,8 @@ public final class Shells {
         shell,
         outline,
         prisms,
-        Shapes.mass(shell, pieces(shell, sheet, places).volumeMm3(), places),
-        Shapes.centre(outline),
+        Filled.mass(shell, pieces(shell, sheet, places).volumeMm3(), places),
+        Filled.centre(outline),
         Spreads.middle(across));
   }
 }

@@ -5,12 +5,13 @@ import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.machine.chassis.Tyre;
 import org.longlow.constraints.machine.chassis.TyreSize;
+import org.longlow.constraints.machine.chassis.TyreSizeReader;
 
 /** Tyres of wheels: measured figures where the layout gives them, else those of the size. */
 public final class Tyres {
 
   /** Sizes as read, by their text: every stance and turn asks for the same few. */
-  private static final Memo<String, TyreSize.Reading> READ = new Memo<>(32, TyreSize::read);
+  private static final Memo<String, TyreSize.Reading> READ = new Memo<>(32, TyreSizeReader::read);
 
   private Tyres() {}
 

@@ -29,18 +29,6 @@ import org.longlow.rider.geom.PointMm;
  */
 final class Adjusting {
 
-  /** As often as each is drawn to the others in turn. */
-  static final int ROUNDS = 4;
-
-  /** So far from the others' place counts as much as one spread, mm. */
-  private static final double NEAR_MM = 150;
-
-  /** Ease only breaks ties here. */
-  private static final double COMFORT_WEIGHT = 1e-3;
-
-  /** A round that brings less is the last; a thing that travels less stays, mm. */
-  static final double STILL_MM = 0.5;
-
   private final LayoutProblem problem;
   private final Map<String, List<String>> groups;
   private final SuitSettings settings;
@@ -85,7 +73,7 @@ final class Adjusting {
     List<String> names = List.copyOf(groups.keySet());
     Search.Trial everybody = everybody(shared);
     Set<String> excused = excused(everybody);
-    if (passes(everybody, excused)) {
+    if (everybody.passes(excused)) {
       return Optional.empty();
     }
     Map<String, Search.Trial> alone = new LinkedHashMap<>();
@@ -94,7 +82,7 @@ final class Adjusting {
         .map(person -> Map.entry(person, alone(person, shared, each)))
         .toList()
         .forEach(e -> alone.put(e.getKey(), e.getValue()));
-    if (alone.values().stream().anyMatch(t -> !passes(t, excused))) {
+    if (alone.values().stream().anyMatch(t -> !t.passes(excused))) {
       return nearest(names, alone);
     }
     for (int size = 1; size <= names.size(); size++) {
@@ -155,12 +143,12 @@ final class Adjusting {
     List<String> pins = groups.values().stream().flatMap(List::stream).toList();
     Mover mover = new Mover(problem, pins, shared);
     double[] home = mover.at(shared);
-    Search.Aim aim = aim(person, home);
+    Search.Aim aim = Search.Aim.of(person, home);
     Search search = new Search(mover, aim, shared).within(allowed);
     Search.Trial best = search.measure(shared);
     Set<String> excused = excused(best);
     double[][] ways = mover.directions(shared);
-    for (int seed = 0; seed < settings.seeds() && !passes(best, excused); seed++) {
+    for (int seed = 0; seed < settings.seeds() && !best.passes(excused); seed++) {
       progress.at("looking for " + person + " alone", seed, settings.seeds());
       double[] start = shared;
       if (seed > 0) {
@@ -175,13 +163,9 @@ final class Adjusting {
         }
       }
     }
-    cutShort |= search.isSpent() && !passes(best, excused);
+    cutShort |= search.isSpent() && !best.passes(excused);
     left.addAndGet(-search.measured());
     return best;
-  }
-
-  static Search.Aim aim(String person, double[] near) {
-    return new Search.Aim(person::equals, COMFORT_WEIGHT, near, NEAR_MM);
   }
 
   /**
@@ -222,10 +206,6 @@ final class Adjusting {
     return stay;
   }
 
-  static boolean passes(Search.Trial trial, Set<String> excused) {
-    return trial.readings().stream().noneMatch(r -> r.fails() && !excused.contains(r.id()));
-  }
-
   /** The least travel with only these things sliding; null if that does not do. */
   private SuitReport.Adjustment sliding(
       List<String> subset, double[] shared, Map<String, Search.Trial> alone, int allowed) {
@@ -233,15 +213,16 @@ final class Adjusting {
     Mover mover = new Mover(problem, pins, shared);
     Map<String, Search.Trial> places = new LinkedHashMap<>();
     for (String person : crew) {
-      Search search = new Search(mover, aim(person, mover.at(shared)), shared).within(allowed);
+      Search search =
+          new Search(mover, Search.Aim.of(person, mover.at(shared)), shared).within(allowed);
       Search.Trial first = search.measure(shared);
       Set<String> excused = excused(first);
-      Search.Trial end = passes(first, excused) ? first : search.run(shared, steps());
-      if (!passes(end, excused)) {
+      Search.Trial end = first.passes(excused) ? first : search.run(shared, steps());
+      if (!end.passes(excused)) {
         double[] other = mover.to(shared, mover.at(alone.get(person).x())).orElse(shared);
         end = search.run(other, steps());
       }
-      if (!passes(end, excused)) {
+      if (!end.passes(excused)) {
         cutShort |= search.isSpent();
         left.addAndGet(-search.measured());
         return null;
@@ -250,24 +231,24 @@ final class Adjusting {
       places.put(person, end);
     }
     double apart = Nearing.apart(places);
-    for (int round = 0; round < ROUNDS; round++) {
+    for (int round = 0; round < Nearing.ROUNDS; round++) {
       for (String person : crew) {
         Search search =
-            new Search(mover, aim(person, Nearing.middleOfOthers(person, places)), shared)
-                .within(allowed / ROUNDS);
+            new Search(mover, Search.Aim.of(person, Nearing.middleOfOthers(person, places)), shared)
+                .within(allowed / Nearing.ROUNDS);
         Set<String> excused = excused(search.measure(shared));
         Search.Trial end = search.run(places.get(person).x(), steps());
-        if (passes(end, excused)) {
+        if (end.passes(excused)) {
           places.put(person, end);
         }
       }
       double now = Nearing.apart(places);
-      if (now > apart - STILL_MM) {
+      if (now > apart - Nearing.STILL_MM) {
         break;
       }
       apart = now;
     }
-    Nearing nearing = new Nearing(mover, shared, allowed / ROUNDS / ROUNDS);
+    Nearing nearing = new Nearing(mover, shared, allowed / Nearing.ROUNDS / Nearing.ROUNDS);
     nearing.draw(places);
     left.addAndGet(-nearing.measured());
     SuitReport.Adjustment found = report(subset, places);
@@ -301,7 +282,7 @@ final class Adjusting {
     for (String name : subset) {
       travels.add(travel(name, pins));
     }
-    travels.removeIf(t -> t.mm() < STILL_MM);
+    travels.removeIf(t -> t.mm() < Nearing.STILL_MM);
     return new SuitReport.Adjustment(travels, layouts, unmet);
   }
 

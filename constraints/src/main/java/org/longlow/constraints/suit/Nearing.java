@@ -9,6 +9,12 @@ import java.util.Set;
 /** Draws the places that people pass at nearer to each other, by ways along which they still do. */
 final class Nearing {
 
+  /** As often as each is drawn to the others in turn. */
+  static final int ROUNDS = 4;
+
+  /** A round that brings less is the last; a thing that travels less stays, mm. */
+  static final double STILL_MM = 0.5;
+
   /** How finely the last way towards each other is tried, as a share of it. */
   private static final double NEARER = 1.0 / 512;
 
@@ -41,13 +47,11 @@ final class Nearing {
   /** Draws each place nearer to the others, in turns, until that brings nothing more. */
   void draw(Map<String, Search.Trial> places) {
     double apart = Double.POSITIVE_INFINITY;
-    for (int round = 0;
-        round < Adjusting.ROUNDS && apart(places) < apart - Adjusting.STILL_MM;
-        round++) {
+    for (int round = 0; round < ROUNDS && apart(places) < apart - STILL_MM; round++) {
       apart = apart(places);
       for (String person : List.copyOf(places.keySet())) {
         double[] others = middleOfOthers(person, places);
-        Search search = new Search(mover, Adjusting.aim(person, others), shared).within(allowed);
+        Search search = new Search(mover, Search.Aim.of(person, others), shared).within(allowed);
         Search.Trial straight = drawnIn(places.get(person), others, mover, search);
         places.put(person, roundTo(straight, others, mover, search));
         measured += search.measured();
@@ -97,7 +101,7 @@ final class Nearing {
         target[k] += share * (others[k] - target[k]);
       }
       Optional<Search.Trial> there = mover.to(place.x(), target).map(search::measure);
-      if (there.isPresent() && Adjusting.passes(there.get(), excused)) {
+      if (there.isPresent() && there.get().passes(excused)) {
         best = there.get();
         passed = share;
       } else {
@@ -115,7 +119,7 @@ final class Nearing {
       Search.Trial place, double[] others, Mover mover, Search search) {
     Set<String> excused = excusedAt(place);
     Search.Trial best = place;
-    for (double step = LONGEST_STEP_MM; step >= Adjusting.STILL_MM; step /= 2) {
+    for (double step = LONGEST_STEP_MM; step >= STILL_MM; step /= 2) {
       for (int tries = 0; tries < STEPS_OF_A_LENGTH; tries++) {
         Optional<Search.Trial> next = aStep(best, others, step, excused, mover, search);
         if (next.isEmpty()) {
@@ -147,7 +151,7 @@ final class Nearing {
             mover
                 .to(from.x(), target)
                 .map(search::measure)
-                .filter(t -> Adjusting.passes(t, excused))
+                .filter(t -> t.passes(excused))
                 .filter(t -> farthest(t.at(), others) < farthest(from.at(), others));
         if (there.isPresent()) {
           return there;

@@ -49,6 +49,17 @@ final class Search {
    */
   record Aim(Predicate<String> who, double comfortWeight, double[] near, double nearMm) {
 
+    /** So far from the others' place counts as much as one spread, mm. */
+    private static final double NEAR_MM = 150;
+
+    /** Ease only breaks ties here. */
+    private static final double COMFORT_WEIGHT = 1e-3;
+
+    /** One person near a place. */
+    static Aim of(String person, double[] near) {
+      return new Aim(person::equals, COMFORT_WEIGHT, near, NEAR_MM);
+    }
+
     /** The whole crew at ease, with the layout's own weight for comfort. */
     static Aim crew(LayoutProblem layout, double[] near) {
       double weight =
@@ -77,6 +88,10 @@ final class Search {
    * @param readings margins there
    */
   record Trial(double[] x, double[] at, List<Reading> readings) {
+
+    boolean passes(Set<String> excused) {
+      return readings.stream().noneMatch(r -> r.fails() && !excused.contains(r.id()));
+    }
 
     long fails() {
       return readings.stream().filter(Reading::fails).count();

@@ -14,6 +14,7 @@ import org.longlow.constraints.document.Kind;
 import org.longlow.constraints.document.Type;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.formula.Unit;
 import org.longlow.constraints.layout.Layout;
 
 /** Writes the published schema (JSON Schema, draft 2020-12) from the description. */
@@ -172,7 +173,7 @@ final class SchemaText implements Type.Cases<Void, ObjectNode> {
           ObjectNode node = node();
           node.putArray("type").add("string").add("number");
           node.put("maxLength", Formula.MAX_LENGTH);
-          String unit = type.dim().map(d -> d.edgeUnit().symbol()).orElse("");
+          String unit = type.dim().map(d -> Unit.of(d).symbol()).orElse("");
           return node.put(
               "description",
               type.dim().isEmpty()

@@ -45,9 +45,4 @@ public record CushionLoad(
   public Compression.Verdict verdict() {
     return layers.verdict();
   }
-
-  /** Returns how it holds, fresh and worn. */
-  public Support support() {
-    return Support.of(this);
-  }
 }

@@ -186,7 +186,7 @@ public final class FoamStack {
       if (CURVES.size() >= MOST_CURVES) {
         CURVES.clear();
       }
-      ready = CURVES.computeIfAbsent(layers, l -> new StackCurve(this));
+      ready = CURVES.computeIfAbsent(layers, StackCurve::new);
       curve = ready;
     }
     return ready;

@@ -25,9 +25,9 @@ final class StackCurve {
   /** p₀, Pa: twice the pressure at which the softest layer is half way to lock-up. */
   private final double scalePa;
 
-  StackCurve(FoamStack stack) {
+  StackCurve(List<FoamLayer> layers) {
     List<FoamLayer> springy =
-        stack.layers().stream().filter(l -> l.foam().kind() != Foam.Kind.MEMORY).toList();
+        layers.stream().filter(l -> l.foam().kind() != Foam.Kind.MEMORY).toList();
     double limit = 0;
     double tail = 0;
     double softest = Double.POSITIVE_INFINITY;

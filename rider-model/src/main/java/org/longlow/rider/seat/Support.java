@@ -63,7 +63,8 @@ public record Support(Hold fresh, Hold worn) {
     }
   }
 
-  static Support of(CushionLoad load) {
+  /** Returns what a loaded cushion does. */
+  public static Support of(CushionLoad load) {
     return new Support(
         Hold.of(load.verdict(), load.holdsBump()),
         Hold.of(load.worn().verdict(), load.worn().holdsBump()));

@@ -124,7 +124,7 @@ final class SolvedChanges {
 
   private static Unit unit(Layout layout, Formula formula) {
     Dim dim = formula.expr().dim(n -> Measures.dim(layout, n));
-    return dim.edgeUnit();
+    return Unit.of(dim);
   }
 
   private static String shown(double value, Unit unit) {

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.longlow.constraints.formula.Unit;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Measures;
 import org.longlow.constraints.layout.Pin;
@@ -93,14 +94,14 @@ final class PlaceChanges {
       Layout layout, Map<String, Double> was, Map<String, Double> now, List<String> lines) {
     was.forEach(
         (name, value) -> {
-          double unit = Measures.dim(layout, name).edgeUnit().factor();
+          double unit = Unit.of(Measures.dim(layout, name)).factor();
           double from = value / unit;
           double to = now.getOrDefault(name, value) / unit;
           if (Math.abs(to - from) >= STAYED) {
             lines.add(
                 format(
                     "  measure %s: %.1f -> %.1f %s",
-                    name, from, to, Measures.dim(layout, name).edgeUnit().symbol()));
+                    name, from, to, Unit.of(Measures.dim(layout, name)).symbol()));
           }
         });
   }

@@ -92,7 +92,7 @@ public record Bench(String subject, String title, String kind, String note, List
 
   /** Writes a value in its edge unit, to a tenth of a millimetre or degree. */
   public static String figure(double internal, Dim dim) {
-    Unit unit = dim.edgeUnit();
+    Unit unit = Unit.of(dim);
     double shown = unit.fromInternal(internal);
     int digits = dim.equals(Dim.NUMBER) ? 3 : dim.equals(Dim.ANGLE) ? 2 : 1;
     String text = String.format(Locale.ROOT, "%." + digits + "f", shown);

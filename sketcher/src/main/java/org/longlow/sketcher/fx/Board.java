@@ -55,7 +55,6 @@ final class Board extends Region {
     clip.widthProperty().bind(widthProperty());
     clip.heightProperty().bind(heightProperty());
     setClip(clip);
-    new BoardHands(this, desk);
     desk.watch(this::refresh);
     focusedProperty().addListener((o, was, is) -> paintGlass());
   }

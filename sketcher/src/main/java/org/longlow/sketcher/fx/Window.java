@@ -56,6 +56,7 @@ final class Window extends StackPane {
     this.desk = desk;
     Executor owner = Platform::runLater;
     board = new Board(desk);
+    new BoardHands(board, desk);
     bench = new BenchPane(desk);
     findings = new FindingSlip(desk);
     start = new StartPage(desk, shipped);

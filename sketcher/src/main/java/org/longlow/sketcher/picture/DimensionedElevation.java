@@ -17,6 +17,7 @@ import org.longlow.svg.page.Frame;
 import org.longlow.svg.page.Page;
 import org.longlow.svg.page.Paper;
 import org.longlow.svg.page.Scale;
+import org.longlow.svg.page.SheetSpace;
 import org.longlow.svg.page.TitleBlock;
 
 /** The elevation for the wall: dimensions in tiers, axle loads as notes, on a framed sheet. */
@@ -146,10 +147,10 @@ public final class DimensionedElevation {
       Scene scene, Paper paper, TitleBlock title, boolean full, Scale scale) {
     Envelope machine = MachineInk.bounds(scene);
     for (Paper turned : List.of(paper.landscape(), paper.portrait())) {
-      if (!Frame.serves(turned)) {
+      if (!SheetSpace.serves(turned)) {
         continue;
       }
-      Envelope space = Frame.pictureSpace(turned);
+      Envelope space = SheetSpace.pictureSpace(turned);
       if (!fits(machine, space, scale.factor())) {
         continue;
       }

@@ -5,6 +5,7 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.LinearRing;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.machine.chassis.TyreSize;
+import org.longlow.constraints.machine.chassis.TyreSizeReader;
 import org.longlow.constraints.shape.Tyres;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.svg.drawing.Planar;
@@ -79,7 +80,7 @@ final class WheelInk {
 
   /** Returns the rim radius that the size names, or a usual one. */
   static double rimRadiusMm(String size, double radiusMm) {
-    TyreSize named = size.isBlank() ? null : TyreSize.read(size).size();
+    TyreSize named = size.isBlank() ? null : TyreSizeReader.read(size).size();
     double rim = named == null ? 0 : named.rimCode() * TyreSize.MM_PER_CODE / 2;
     return rim > 0.3 * radiusMm && rim < 0.95 * radiusMm ? rim : RIM_SHARE * radiusMm;
   }

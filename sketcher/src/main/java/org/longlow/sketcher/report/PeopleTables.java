@@ -159,7 +159,7 @@ final class PeopleTables {
         CUSHION,
         List.of(
             name,
-            FindingTables.verdict(found.verdict()) + ": " + load.support().words(),
+            FindingTables.verdict(found.verdict()) + ": " + Support.of(load).words(),
             FigureUnit.NEWTON.says(load.normalN()),
             FigureWords.mm(load.sinkMm()) + " ±20 %",
             FigureWords.mm(load.safeSinkMm()) + " ±20 %",

@@ -16,9 +16,9 @@ import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Layer;
 import org.longlow.svg.drawing.Mark;
 import org.longlow.svg.drawing.Planar;
-import org.longlow.svg.page.Frame;
 import org.longlow.svg.page.Paper;
 import org.longlow.svg.page.Scale;
+import org.longlow.svg.page.SheetSpace;
 
 class DimensionedElevationTest {
 
@@ -40,7 +40,7 @@ class DimensionedElevationTest {
     for (Paper paper : List.of(Paper.A3, Paper.A4, Paper.TABLOID)) {
       var sheet =
           DimensionedElevation.sheet(Plover.study(), PictureOptions.PLAIN, paper, "2026-03-01");
-      Envelope space = Frame.pictureSpace(sheet.page().paper());
+      Envelope space = SheetSpace.pictureSpace(sheet.page().paper());
       space.expandBy(1e-6);
       for (Layer layer : sheet.page().layers()) {
         if (layer.id().startsWith("sheet-")) {

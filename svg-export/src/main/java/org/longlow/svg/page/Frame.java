@@ -23,18 +23,6 @@ import org.longlow.svg.drawing.Tone;
  */
 public final class Frame {
 
-  /** A picture lower than this is none, mm. */
-  private static final double LEAST_PICTURE_MM = 50;
-
-  /** Filing margin at the left, mm (ISO 5457:1999, checked in drawing articles). */
-  public static final double LEFT_MM = 20;
-
-  /** Margin on the other sides, mm (ISO 5457:1999, checked in drawing articles). */
-  public static final double MARGIN_MM = 10;
-
-  /** Width of the frame line and of the centring marks, mm (from memory). */
-  public static final double FRAME_LINE_MM = 0.7;
-
   /**
    * Distance of the grid reference border from the frame, mm, and length of a field (from memory).
    */
@@ -45,45 +33,10 @@ public final class Frame {
   private static final double GRID_LETTER_MM = 3.5;
   private static final double CENTRING_MM = 10;
 
-  /** Empty room kept between picture and frame, mm. */
-  private static final double AIR_MM = 6;
-
   /** Row letters: no I and no O. */
   private static final String LETTERS = "ABCDEFGHJKLMNPQRSTUVWXYZ";
 
   private Frame() {}
-
-  /** Returns the space inside the frame, page mm. */
-  public static Envelope drawingSpace(Paper paper) {
-    return new Envelope(
-        LEFT_MM, paper.widthMm() - MARGIN_MM, MARGIN_MM, paper.heightMm() - MARGIN_MM);
-  }
-
-  /** Returns whether paper is large enough for the title block and a picture over it. */
-  public static boolean serves(Paper paper) {
-    Envelope s = drawingSpace(paper);
-    return s.getWidth() >= TitleBlockMarks.WIDTH_MM
-        && s.getHeight() >= TitleBlockMarks.HEIGHT_MM + AIR_MM + LEAST_PICTURE_MM;
-  }
-
-  /**
-   * Returns the space for the picture: inside the frame, above the title block, with some air, page
-   * mm.
-   */
-  public static Envelope pictureSpace(Paper paper) {
-    Envelope s = drawingSpace(paper);
-    double bottom = s.getMinY() + TitleBlockMarks.HEIGHT_MM + AIR_MM;
-    if (!serves(paper)) {
-      throw new IllegalArgumentException(
-          String.format(
-              Locale.ROOT,
-              "paper %s of %s x %s mm is too small for a drawing sheet; take A4 or larger",
-              paper.name(),
-              paper.widthMm(),
-              paper.heightMm()));
-    }
-    return new Envelope(s.getMinX() + AIR_MM, s.getMaxX() - AIR_MM, bottom, s.getMaxY() - AIR_MM);
-  }
 
   /**
    * Returns a sheet with a drawing in the middle of its picture space.
@@ -92,7 +45,7 @@ public final class Frame {
    * @throws IllegalArgumentException if the shapes do not fit at this scale
    */
   public static Page sheet(Paper paper, TitleBlock title, Drawing drawing, Scale scale) {
-    Envelope space = pictureSpace(paper);
+    Envelope space = SheetSpace.pictureSpace(paper);
     Drawing onPaper = drawing.scaled(scale.factor());
     Envelope box = onPaper.paperBoundsMm();
     if (box.isNull()) {
@@ -117,7 +70,7 @@ public final class Frame {
         Affine.scale(scale.factor(), scale.factor())
             .then(
                 Affine.move(space.centre().x - box.centre().x, space.centre().y - box.centre().y));
-    Envelope frame = drawingSpace(paper);
+    Envelope frame = SheetSpace.drawingSpace(paper);
     List<Layer> sheet =
         List.of(
             new Layer("sheet-frame", "Frame", frame(paper)),
@@ -136,7 +89,7 @@ public final class Frame {
   }
 
   private static List<Mark> frame(Paper paper) {
-    Envelope f = drawingSpace(paper);
+    Envelope f = SheetSpace.drawingSpace(paper);
     double cx = paper.widthMm() / 2;
     double cy = paper.heightMm() / 2;
     double out = GRID_BORDER_MM;
@@ -144,7 +97,7 @@ public final class Frame {
     // Where the title block spans the middle, the lower mark stops at the frame.
     boolean clear = f.getMaxX() - TitleBlockMarks.WIDTH_MM > cx;
     return List.of(
-        new Mark.Shape("", Planar.rectangle(f), Style.line(Tone.INK, FRAME_LINE_MM)),
+        new Mark.Shape("", Planar.rectangle(f), Style.line(Tone.INK, SheetSpace.FRAME_LINE_MM)),
         new Mark.Shape(
             "",
             Planar.FACTORY.createMultiLineString(
@@ -154,7 +107,7 @@ public final class Frame {
                   Planar.line(cx, f.getMinY() - out, cx, f.getMinY() + (clear ? in : 0)),
                   Planar.line(cx, f.getMaxY() + out, cx, f.getMaxY() - in)
                 }),
-            Style.line(Tone.INK, FRAME_LINE_MM)));
+            Style.line(Tone.INK, SheetSpace.FRAME_LINE_MM)));
   }
 
   /**
@@ -166,7 +119,7 @@ public final class Frame {
   }
 
   private static List<Mark> grid(Paper paper) {
-    Envelope f = drawingSpace(paper);
+    Envelope f = SheetSpace.drawingSpace(paper);
     Envelope g = new Envelope(f);
     g.expandBy(GRID_BORDER_MM);
     // The smallest sheet carries its references at the top and at the right only.
@@ -243,7 +196,7 @@ public final class Frame {
    * sheet can be measured.
    */
   private static List<Mark> checkBar(Paper paper) {
-    Envelope f = drawingSpace(paper);
+    Envelope f = SheetSpace.drawingSpace(paper);
     double room = f.getWidth() - TitleBlockMarks.WIDTH_MM;
     return room < ScaleBar.BLOCK_LONG_MM + 4
         ? List.of()

@@ -72,7 +72,7 @@ public record Scale(int paper, int real) {
    * sheet.
    */
   public static Scale fitting(Envelope bounds, Paper paper) {
-    Envelope space = Frame.pictureSpace(paper);
+    Envelope space = SheetSpace.pictureSpace(paper);
     return fitting(bounds, space.getWidth(), space.getHeight());
   }
 

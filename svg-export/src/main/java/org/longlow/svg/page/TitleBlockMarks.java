@@ -115,6 +115,6 @@ final class TitleBlockMarks {
         new Mark.Shape(
             "",
             Planar.rectangle(x0, y0, x0 + WIDTH_MM, y0 + HEIGHT_MM),
-            Style.line(Tone.INK, Frame.FRAME_LINE_MM)));
+            Style.line(Tone.INK, SheetSpace.FRAME_LINE_MM)));
   }
 }

@@ -36,7 +36,7 @@ class FrameTest {
     "a4 portrait, 180, 277"
   })
   void drawingSpacesAreThoseOfTheStandard(String paper, double width, double height) {
-    Envelope s = Frame.drawingSpace(Paper.parse(paper));
+    Envelope s = SheetSpace.drawingSpace(Paper.parse(paper));
     assertThat(s.getWidth()).isEqualTo(width, within(1e-9));
     assertThat(s.getHeight()).isEqualTo(height, within(1e-9));
     assertThat(s.getMinX()).isEqualTo(20);
@@ -85,7 +85,7 @@ class FrameTest {
     Drawing machine = Samples.machine(scale);
     Page page = Frame.sheet(Paper.A3.landscape(), TITLE, machine, scale);
     List<Mark> marks = TemplateSheetsTest.marks(page);
-    Envelope frame = Frame.drawingSpace(page.paper());
+    Envelope frame = SheetSpace.drawingSpace(page.paper());
     Envelope ground = null;
     for (Mark m : marks) {
       if (m.subject().equals("ground")) {
@@ -122,7 +122,7 @@ class FrameTest {
         .hasMessageContaining("1:20");
     assertThatThrownBy(() -> Frame.sheet(Paper.A4, TITLE, Drawing.of("x"), scale))
         .hasMessageContaining("nothing");
-    assertThatThrownBy(() -> Frame.pictureSpace(new Paper("tiny", 100, 100)))
+    assertThatThrownBy(() -> SheetSpace.pictureSpace(new Paper("tiny", 100, 100)))
         .hasMessageContaining("A4 or larger");
   }
 

@@ -24,6 +24,7 @@ import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Traits.Joint;
 import org.longlow.constraints.machine.chassis.Tyre;
 import org.longlow.constraints.machine.chassis.TyreSize;
+import org.longlow.constraints.machine.chassis.TyreSizeReader;
 import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.PartShape;
@@ -327,7 +328,7 @@ public final class JointFindings {
 
   /** Radius of the inside of a rim; without a size, that of a tyre as high as it is wide. */
   private static double rimInsideMm(Part.Wheel wheel, Tyre tyre) {
-    TyreSize size = wheel.tyre().isEmpty() ? null : TyreSize.read(wheel.tyre()).size();
+    TyreSize size = wheel.tyre().isEmpty() ? null : TyreSizeReader.read(wheel.tyre()).size();
     double bead = size != null ? size.rimDiameterMm() / 2 : tyre.freeRadiusMm() - tyre.widthMm();
     return Math.max(0, Math.min(bead, tyre.freeRadiusMm()) - RIM_DEPTH_MM);
   }

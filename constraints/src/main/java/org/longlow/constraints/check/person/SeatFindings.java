@@ -185,7 +185,7 @@ public final class SeatFindings {
       CushionLoad load) {
     double thickness = load.safeSinkMm() + load.remainingMm();
     double limit = Math.min(FoamStack.MEAN_LIMIT * thickness, thickness - FoamStack.LEAST_LEFT_MM);
-    Support support = load.support();
+    Support support = Support.of(load);
     Verdict verdict =
         support.bottoms() ? Verdict.FAIL : support.lasts() ? Verdict.PASS : Verdict.CAUTION;
     String later =

@@ -12,7 +12,7 @@ import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.machine.chassis.Tyre;
-import org.longlow.constraints.machine.chassis.TyreSize;
+import org.longlow.constraints.machine.chassis.TyreSizeReader;
 import org.longlow.constraints.place.Placed;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Tyres;
@@ -75,6 +75,6 @@ public final class AxleFindings {
   private static double sectionMm(Part.Wheel wheel, Tyre tyre) {
     return wheel.tyre().isEmpty()
         ? tyre.widthMm()
-        : TyreSize.read(wheel.tyre()).size().sectionHeightMm();
+        : TyreSizeReader.read(wheel.tyre()).size().sectionHeightMm();
   }
 }

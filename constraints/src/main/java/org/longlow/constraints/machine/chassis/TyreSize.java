@@ -70,11 +70,6 @@ public record TyreSize(
     Values.positive("rim code", rimCode);
   }
 
-  /** Reads a size as written on a sidewall, in any usual spelling; never throws. */
-  public static Reading read(String text) {
-    return TyreSizeReader.read(text);
-  }
-
   /** Returns the nominal rim diameter, 25.4 mm per code unit. */
   public double rimDiameterMm() {
     return MM_PER_CODE * rimCode;

@@ -11,7 +11,7 @@ import org.longlow.constraints.machine.chassis.TyreSize.Reading;
 import org.longlow.constraints.machine.chassis.TyreSize.Series;
 
 /** Reads tyre sizes: tolerant of spacing, case and sidewall extras, strict about the numbers. */
-final class TyreSizeReader {
+public final class TyreSizeReader {
 
   private static final String EXAMPLES = "write it like 120/70 R17, MT90-16 or 3.50-18";
 
@@ -59,7 +59,8 @@ final class TyreSizeReader {
 
   private TyreSizeReader() {}
 
-  static Reading read(String text) {
+  /** Reads a size as written on a sidewall, in any usual spelling; never throws. */
+  public static Reading read(String text) {
     if (text == null || text.isBlank()) {
       return failed("tyre size is empty: " + EXAMPLES);
     }

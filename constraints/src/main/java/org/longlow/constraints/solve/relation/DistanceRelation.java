@@ -86,7 +86,7 @@ final class DistanceRelation implements Link {
 
   @Override
   public List<Relation> parts() {
-    return length == 0 ? List.of(Relations.coincide(first, second)) : List.of(this);
+    return length == 0 ? List.of(LocalRelation.coincide(first, second)) : List.of(this);
   }
 
   @Override
@@ -108,7 +108,7 @@ final class DistanceRelation implements Link {
   private record General(Pt first, Pt second, boolean none, Relation relation) implements Link {
     @Override
     public List<Relation> parts() {
-      return none ? List.of(Relations.coincide(first, second)) : List.of(this);
+      return none ? List.of(LocalRelation.coincide(first, second)) : List.of(this);
     }
 
     @Override

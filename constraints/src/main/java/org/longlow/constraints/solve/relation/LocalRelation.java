@@ -85,6 +85,26 @@ final class LocalRelation implements Relation {
     return new LocalRelation(function, flat);
   }
 
+  /** The second input less the first, less an offset. */
+  static Relation difference(Quantity a, Quantity b, Quantity offset) {
+    return of(LocalRelation::difference, a, b, offset);
+  }
+
+  private static double difference(double[] u, double[] du) {
+    if (du != null) {
+      du[0] = -1;
+      du[1] = 1;
+      du[2] = -1;
+    }
+    return u[1] - u[0] - u[2];
+  }
+
+  /** Two points are one. */
+  static Relation[] coincide(Pt a, Pt b) {
+    Quantity zero = Quantity.of(0);
+    return new Relation[] {difference(a.x(), b.x(), zero), difference(a.z(), b.z(), zero)};
+  }
+
   @Override
   public int[] variables() {
     return variables;

@@ -32,27 +32,17 @@ public final class Relations {
 
   /** How far forward {@code b} is of {@code a}, less an offset. */
   public static Relation horizontal(Pt a, Pt b, Quantity offset) {
-    return LocalRelation.of(Relations::difference, a.x(), b.x(), offset);
+    return LocalRelation.difference(a.x(), b.x(), offset);
   }
 
   /** How far {@code b} is above {@code a}, less an offset. */
   public static Relation vertical(Pt a, Pt b, Quantity offset) {
-    return LocalRelation.of(Relations::difference, a.z(), b.z(), offset);
-  }
-
-  private static double difference(double[] u, double[] du) {
-    if (du != null) {
-      du[0] = -1;
-      du[1] = 1;
-      du[2] = -1;
-    }
-    return u[1] - u[0] - u[2];
+    return LocalRelation.difference(a.z(), b.z(), offset);
   }
 
   /** Two points are one. */
   public static Relation[] coincide(Pt a, Pt b) {
-    Quantity zero = Quantity.of(0);
-    return new Relation[] {horizontal(a, b, zero), vertical(a, b, zero)};
+    return LocalRelation.coincide(a, b);
   }
 
   /** A measure equals another: the value of {@code measure} less {@code value}, both in mm. */

@@ -13,7 +13,7 @@ import org.longlow.constraints.machine.chassis.TyreSize.Construction;
 class TyreSizeTest {
 
   private static TyreSize size(String text) {
-    TyreSize.Reading reading = TyreSize.read(text);
+    TyreSize.Reading reading = TyreSizeReader.read(text);
     assertThat(reading.faults()).isEmpty();
     return reading.size();
   }
@@ -131,14 +131,14 @@ class TyreSizeTest {
         "1111111111111111111111111111111111111111111111111111111111111111111111111111/70 R17"
       })
   void nonsenseIsRefusedWithAReason(String text) {
-    TyreSize.Reading reading = TyreSize.read(text);
+    TyreSize.Reading reading = TyreSizeReader.read(text);
     assertThat(reading.size()).isNull();
     assertThat(reading.faults()).isNotEmpty().allSatisfy(f -> assertThat(f).isNotBlank());
   }
 
   @Test
   void everyFaultOfASizeComesAtOnce() {
-    assertThat(TyreSize.read("12/700 R99").faults())
+    assertThat(TyreSizeReader.read("12/700 R99").faults())
         .hasSize(3)
         .anySatisfy(f -> assertThat(f).contains("section width mm is 12"))
         .anySatisfy(f -> assertThat(f).contains("aspect ratio is 700"))
