@@ -1,6 +1,5 @@
 package org.longlow.constraints.suit;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,11 +8,11 @@ import java.util.Optional;
 import org.longlow.constraints.check.PartialChecks;
 import org.longlow.constraints.gap.Gap;
 import org.longlow.constraints.gap.Solid;
+import org.longlow.constraints.gap.Sweep;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Section;
 import org.longlow.constraints.layout.Stance;
-import org.longlow.constraints.machine.linkage.SectionMotion;
 import org.longlow.constraints.seat.Resting;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.PartShape;
@@ -34,14 +33,11 @@ final class Room {
   /** With so much more room than asked a gap is no concern, mm. */
   private static final double ROOM_MM = 1;
 
-  /** Places looked at between a section shut and open. */
-  private static final int SECTION_STEPS = 8;
-
   private final Layout layout;
   private final Map<String, PartShape> shapes;
   private final Map<String, Thing> bodies = new LinkedHashMap<>();
   private final Map<Condition, Map<String, Thing>> stanceBodies = new LinkedHashMap<>();
-  private final Map<String, List<List<Thing>>> sweeps = new LinkedHashMap<>();
+  private final Map<String, Opening> openings = new LinkedHashMap<>();
   private final PartialChecks checks;
 
   Room(
@@ -61,7 +57,7 @@ final class Room {
         stanceBodies.put(s.condition(), moved);
       }
     }
-    layout.sections().forEach((name, section) -> sweep(name, section, base));
+    layout.sections().forEach((name, section) -> opening(name, section, base));
   }
 
   private static Thing body(PartShape shape) {
@@ -75,20 +71,19 @@ final class Room {
     }
   }
 
-  private void sweep(String name, Section section, Places base) {
-    SectionMotion motion;
+  /** A section on its way; its parts shut. */
+  private record Opening(Sweep sweep, List<Solid> parts) {}
+
+  private void opening(String name, Section section, Places base) {
     try {
-      motion = Sections.motion(section, base);
+      openings.put(
+          name,
+          new Opening(
+              new Sweep(Sections.motion(section, base)),
+              section.parts().stream().map(part -> bodies.get(part).body()).toList()));
     } catch (OutOfRange e) {
       return; // it cannot open wherever people sit
     }
-    List<List<Thing>> steps = new ArrayList<>();
-    for (int k = 1; k <= SECTION_STEPS; k++) {
-      Map<String, PartShape> open =
-          Sections.shapes(section, motion, (double) k / SECTION_STEPS, shapes);
-      steps.add(open.values().stream().map(Room::body).toList());
-    }
-    sweeps.put(name, steps);
   }
 
   /**
@@ -126,19 +121,18 @@ final class Room {
         }
       }
     }
-    sweeps.forEach(
-        (name, steps) -> {
+    openings.forEach(
+        (name, opening) -> {
           List<String> own = layout.sections().get(name).parts();
-          for (List<Thing> step : steps) {
-            for (Thing opening : step) {
-              for (Thing mover : movers) {
-                if (!own.contains(mover.name())) {
-                  worst.keep(
-                      "open." + name + "." + opening.name() + "." + mover.name(),
-                      opening,
-                      mover,
-                      checks.leastMm(opening.name(), mover.name()));
-                }
+          for (Solid part : opening.parts()) {
+            for (Thing mover : movers) {
+              if (!own.contains(mover.name())) {
+                worst.keep(
+                    "open." + name + "." + part.name() + "." + mover.name(),
+                    opening.sweep(),
+                    part,
+                    mover,
+                    checks.leastMm(part.name(), mover.name()));
               }
             }
           }
@@ -159,29 +153,31 @@ final class Room {
     String name = sitting.occupant().name();
     bodies.forEach(
         (part, body) ->
-            person(
-                worst, "gap." + part + "." + name, sitting, limbs, moved.getOrDefault(part, body)));
-    sweeps.forEach(
-        (section, steps) -> {
-          for (List<Thing> step : steps) {
-            for (Thing opening : step) {
-              if (checks.clear(opening.name(), sitting).without().isEmpty()) {
-                String id = "open." + section + "." + opening.name() + "." + name;
-                person(worst, id, sitting, limbs, opening);
-              }
+            worst.keep(
+                "gap." + part + "." + name,
+                person(sitting, limbs, part),
+                moved.getOrDefault(part, body),
+                checks.leastMm(part, sitting)));
+    openings.forEach(
+        (section, opening) -> {
+          for (Solid part : opening.parts()) {
+            if (checks.clear(part.name(), sitting).without().isEmpty()) {
+              worst.keep(
+                  "open." + section + "." + part.name() + "." + name,
+                  opening.sweep(),
+                  part,
+                  person(sitting, limbs, part.name()),
+                  checks.leastMm(part.name(), sitting));
             }
           }
         });
     worst.into(readings, Optional.of(sitting.occupant()));
   }
 
-  private void person(
-      Worst worst, String id, Sitting sitting, Map<Resting.Clear, Thing> limbs, Thing part) {
-    Thing person =
-        limbs.computeIfAbsent(
-            checks.clear(part.name(), sitting),
-            clear -> new Thing(sitting.person(), clear.prisms(sitting)));
-    worst.keep(id, person, part, checks.leastMm(part.name(), sitting));
+  /** The person, as far as a part must be clear of them. */
+  private Thing person(Sitting sitting, Map<Resting.Clear, Thing> limbs, String part) {
+    return limbs.computeIfAbsent(
+        checks.clear(part, sitting), clear -> new Thing(sitting.person(), clear.prisms(sitting)));
   }
 
   /** The least margin under each name; pairs with more than enough room are left out. */
@@ -195,6 +191,18 @@ final class Room {
         if (mm < 0) {
           mm = Math.min(mm, -Depth.of(a.prisms(), b.prisms()));
         }
+        margins.merge(id, mm - leastMm, Math::min);
+      }
+    }
+
+    /** As the other, with the first body on the whole of its way. */
+    void keep(String id, Sweep sweep, Solid part, Thing other, double leastMm) {
+      double near =
+          Double.isNaN(leastMm)
+              ? Double.NaN
+              : sweep.firstBelow(part, other.body(), leastMm + ROOM_MM);
+      if (!Double.isNaN(near)) {
+        double mm = sweep.worst(part, other.body(), near).gap().gapMm();
         margins.merge(id, mm - leastMm, Math::min);
       }
     }
