@@ -104,7 +104,7 @@ public final class Stances {
             unladen.ground(),
             shapes,
             moved,
-            unladen.load(),
+            Load.of(shapes.values(), Rider.NOBODY, unladen.ground()),
             unladen.springs()));
   }
 
