@@ -15,10 +15,7 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.machine.MassPoint;
-import org.longlow.constraints.machine.Suspension;
-import org.longlow.constraints.place.Placer;
 import org.longlow.constraints.shape.PartShape;
-import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Shapes;
 import org.longlow.constraints.study.TestMachine;
 import org.longlow.rider.geom.PointMm;
@@ -43,29 +40,6 @@ class StancesTest {
         new Rider.Seated(
             new Occupant("Joss", "passenger"), List.of(new MassPoint(80, 0, 900)), List.of());
     return new Rider(List.of(NELL.seated().get(0), behind));
-  }
-
-  /** A machine put into all its stances. */
-  private static final class Stood {
-    final Layout layout;
-    final Places places;
-    final Map<String, PartShape> shapes;
-    final List<Standing> all;
-
-    Stood(TestMachine machine, Rider... riders) {
-      layout = machine.layout();
-      places = Placer.place(layout).places();
-      shapes = Shapes.of(layout, places);
-      all = new Stances(Wheels.of(layout, places), shapes).all(List.of(riders));
-    }
-
-    Standing in(Stance.Kind kind) {
-      return all.stream().filter(s -> s.kind() == kind).findFirst().orElseThrow();
-    }
-
-    List<String> says() {
-      return all.stream().map(s -> s.condition().says()).toList();
-    }
   }
 
   @Test
@@ -98,17 +72,15 @@ class StancesTest {
         .isEmpty();
   }
 
-  private static PointMm shift(Standing standing, Places drawn, String pin) {
-    return standing.places().pin(pin).minus(drawn.pin(pin));
-  }
-
   @Test
   void wheelsRiseAndFallAsFarAsTheyCan() {
     Stood stood = new Stood(TestMachine.runabout());
     for (String axle : new String[] {"frontAxle", "rearAxle"}) {
-      assertThat(shift(stood.in(Stance.Kind.FULL_BUMP), stood.places, axle).z())
+      assertThat(
+              stood.in(Stance.Kind.FULL_BUMP).places().pin(axle).minus(stood.places.pin(axle)).z())
           .isCloseTo(50, within(1e-9));
-      assertThat(shift(stood.in(Stance.Kind.FULL_DROOP), stood.places, axle).z())
+      assertThat(
+              stood.in(Stance.Kind.FULL_DROOP).places().pin(axle).minus(stood.places.pin(axle)).z())
           .isCloseTo(-40, within(1e-9));
     }
     for (Stance.Kind kind : new Stance.Kind[] {Stance.Kind.FULL_BUMP, Stance.Kind.FULL_DROOP}) {
@@ -146,7 +118,7 @@ class StancesTest {
             "frontGuard", "frontAxle");
     hung.forEach(
         (part, axle) -> {
-          PointMm by = shift(bump, stood.places, axle);
+          PointMm by = bump.places().pin(axle).minus(stood.places.pin(axle));
           PartShape before = stood.shapes.get(part);
           PartShape now = bump.shapes().get(part);
           assertThat(now.centre().distance(before.centre().plus(by))).as(part).isLessThan(1e-9);
@@ -255,28 +227,7 @@ class StancesTest {
       if (s.kind() != Stance.Kind.UNLADEN && s.kind() != Stance.Kind.LADEN) {
         continue;
       }
-      Wheels wheels = Wheels.of(stood.layout, stood.places);
-      Springs springs = s.springs().orElseThrow();
-      // moments about the rear contact, of masses as drawn and of those that went with a wheel
-      double weight = 0;
-      double moment = 0;
-      for (MassPoint m : springs.sprung()) {
-        weight += m.massKg();
-        moment += m.massKg() * s.ground().toRoad(m.at()).x();
-      }
-      for (MassPoint m : springs.atFront()) {
-        weight += m.massKg();
-        PointMm at = m.at().plus(shift(s, stood.places, "frontAxle"));
-        moment += m.massKg() * s.ground().toRoad(at).x();
-      }
-      for (MassPoint m : springs.atRear()) {
-        weight += m.massKg();
-        PointMm at = m.at().plus(shift(s, stood.places, "rearAxle"));
-        moment += m.massKg() * s.ground().toRoad(at).x();
-      }
-      double front = moment / s.ground().wheelbaseMm();
-      balance(wheels.frontSuspension(), s.frontTravelMm(), s, front - kg(springs.atFront()));
-      balance(wheels.rearSuspension(), s.rearTravelMm(), s, weight - front - kg(springs.atRear()));
+      stood.balanced(s, s.ground(), s.frontTravelMm(), s.rearTravelMm(), 1, 1e-3);
       assertThat(s.rearTravelMm()).isGreaterThan(less);
       less = s.rearTravelMm();
     }
@@ -285,23 +236,6 @@ class StancesTest {
     Standing open = stood.in(Stance.Kind.OPEN);
     assertThat(open.rearTravelMm()).isEqualTo(stood.in(Stance.Kind.UNLADEN).rearTravelMm());
     assertThat(open.frontTravelMm()).isEqualTo(stood.in(Stance.Kind.UNLADEN).frontTravelMm());
-  }
-
-  private static double kg(List<MassPoint> masses) {
-    return masses.stream().mapToDouble(MassPoint::massKg).sum();
-  }
-
-  /** The sprung part of a wheel's load times the rise of its axle is the spring's force. */
-  private static void balance(Suspension s, double travel, Standing at, double sprungKg) {
-    PointMm way = s.path().axle(travel + 1e-3).minus(s.path().axle(travel - 1e-3)).times(1 / 2e-3);
-    double rise = at.ground().along().cross(way);
-    double spring = s.preloadN() + s.rateNPerMm() * (travel + s.droopMm());
-    assertThat(travel).isBetween(-s.droopMm(), s.bumpMm() - 1);
-    if (travel == -s.droopMm()) {
-      assertThat(sprungKg * 9.80665 * rise).isLessThanOrEqualTo(s.preloadN());
-    } else {
-      assertThat(sprungKg * 9.80665 * rise).isCloseTo(spring, within(1e-3));
-    }
   }
 
   @Test
