@@ -116,7 +116,7 @@ public final class Seats {
     try {
       return Optional.of(surfaces(parts, places));
     } catch (OutOfRange e) {
-      return Optional.empty(); // such as two ends of a board in one place; sit() says why
+      return Optional.empty(); // such as a cushion wider than any; sit() says why
     }
   }
 
