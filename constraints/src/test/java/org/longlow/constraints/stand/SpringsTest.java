@@ -65,19 +65,26 @@ class SpringsTest {
 
   /** A box of 10 kg on one pin that goes with a wheel. */
   private static Springs boxed(String with, double x, double z) {
-    return springs(
-        TestMachine.runabout()
-            .with(
-                "pins",
-                "boxPin",
-                "{'at': ['" + x + " mm', '" + z + " mm'], 'nailed': true, 'with': '" + with + "'}")
-            .with(
-                "parts",
-                "caseOnIt",
-                "{'kind': 'box', 'frame': 'boxPin', 'outline': {'points': [['0 mm', '0 mm'], ['60"
-                    + " mm', '0 mm'], ['60 mm', '60 mm'], ['0 mm', '60 mm']]}, 'left': '30 mm',"
-                    + " 'right': '30 mm', 'mass': '10 kg'}")
-            .study());
+    Stood stood =
+        new Stood(
+            TestMachine.runabout()
+                .with(
+                    "pins",
+                    "boxPin",
+                    "{'at': ['"
+                        + x
+                        + " mm', '"
+                        + z
+                        + " mm'], 'nailed': true, 'with': '"
+                        + with
+                        + "'}")
+                .with(
+                    "parts",
+                    "caseOnIt",
+                    "{'kind': 'box', 'frame': 'boxPin', 'outline': {'points': [['0 mm', '0 mm'], ['60"
+                        + " mm', '0 mm'], ['60 mm', '60 mm'], ['0 mm', '60 mm']]}, 'left': '30 mm',"
+                        + " 'right': '30 mm', 'mass': '10 kg'}"));
+    return Springs.of(stood.shapes.values(), Rider.NOBODY, stood.wheels);
   }
 
   /** The swingarm turns about x = 330 mm; its axle is at 0, that of the front link at 1640. */
