@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.FoamSpec;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
@@ -116,7 +115,7 @@ public final class Seats {
     try {
       return Optional.of(surfaces(parts, places));
     } catch (OutOfRange e) {
-      return Optional.empty(); // such as two ends of a board in one place; sit() says why
+      return Optional.empty(); // such as a cushion wider than any; sit() says why
     }
   }
 
@@ -165,17 +164,12 @@ public final class Seats {
     if (spec.closedCell()) {
       return Foam.closedCell(
           density,
-          places.value(need(spec, spec.wallStress(), "wallStress")) / KPA,
-          places.value(need(spec, spec.polymerDensity(), "polymerDensity")) / KG_M3);
+          places.value(spec.wallStress().orElseThrow()) / KPA,
+          places.value(spec.polymerDensity().orElseThrow()) / KG_M3);
     }
     return Foam.openCell(
         density,
-        places.value(need(spec, spec.ifd25(), "ifd25")),
-        places.value(need(spec, spec.supportFactor(), "supportFactor")));
-  }
-
-  private static Formula need(FoamSpec spec, Optional<Formula> value, String what) {
-    return value.orElseThrow(
-        () -> new IllegalArgumentException("foam layer " + spec.name() + " needs " + what));
+        places.value(spec.ifd25().orElseThrow()),
+        places.value(spec.supportFactor().orElseThrow()));
   }
 }

@@ -3,8 +3,6 @@ package org.longlow.constraints.stand;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.machine.chassis.MassPoint;
 import org.longlow.constraints.machine.ride.StaticSag;
@@ -26,14 +24,8 @@ public record Springs(List<MassPoint> sprung, List<MassPoint> atFront, List<Mass
   public static final double UNSPRUNG_SHARE = 0.5;
 
   /** Returns the masses of parts as drawn and of who sits on them. */
-  public static Springs of(Collection<PartShape> drawn, Rider rider) {
+  public static Springs of(Collection<PartShape> drawn, Rider rider, Wheels wheels) {
     Springs springs = new Springs(rider.masses(), new ArrayList<>(), new ArrayList<>());
-    Map<String, Part.End> axles =
-        drawn.stream()
-            .map(PartShape::part)
-            .filter(Part.Wheel.class::isInstance)
-            .map(Part.Wheel.class::cast)
-            .collect(Collectors.toMap(Part.Wheel::axle, Part.Wheel::end, (one, other) -> one));
     List<PartShape> besides = new ArrayList<>();
     for (PartShape shape : drawn) {
       switch (shape.part().traits().duty()) {
@@ -42,7 +34,7 @@ public record Springs(List<MassPoint> sprung, List<MassPoint> atFront, List<Mass
         case FRAME, DRIVE, STAND, LOAD -> besides.add(shape);
       }
     }
-    besides.forEach(shape -> springs.hang(shape, axles));
+    besides.forEach(shape -> springs.hang(shape, wheels));
     return springs;
   }
 
@@ -54,16 +46,30 @@ public record Springs(List<MassPoint> sprung, List<MassPoint> atFront, List<Mass
   }
 
   /**
-   * Puts a part's mass on the springs, or on a wheel of known mass where it hangs on its axle alone
-   * and so goes up and down with it, as a motor in the hub does or a guard over the tyre.
+   * Puts a part's mass on the springs and, where it hangs on pins that go with a wheel of known
+   * mass and on no others, on that wheel as far as they rise with it: all of a motor in the hub or
+   * a guard on the fork, half of what sits half way along a swingarm.
    */
-  private void hang(PartShape shape, Map<String, Part.End> axles) {
+  private void hang(PartShape shape, Wheels wheels) {
+    double front = rises(shape, wheels, Part.End.FRONT);
+    double rear = rises(shape, wheels, Part.End.REAR);
+    double onFront = atFront.isEmpty() ? 0 : front;
+    double onRear = atRear.isEmpty() ? 0 : rear;
+    add(atFront, shape, onFront);
+    add(atRear, shape, onRear);
+    add(sprung, shape, 1 - onFront - onRear);
+  }
+
+  /**
+   * Rise of a part over that of an axle, 0 to 1; 0 where a pin of it does not go with the wheel.
+   */
+  private static double rises(PartShape shape, Wheels wheels, Part.End end) {
     List<String> pins = shape.part().pins();
-    List<MassPoint> into = sprung;
-    if (!pins.isEmpty() && axles.keySet().containsAll(pins)) {
-      into = axles.get(pins.get(0)) == Part.End.FRONT ? atFront : atRear;
+    if (!pins.stream().allMatch(pin -> wheels.carries(end, pin))) {
+      return 0;
     }
-    add(into.isEmpty() ? sprung : into, shape, 1);
+    double mean = pins.stream().mapToDouble(pin -> wheels.riseShare(end, pin)).average().orElse(0);
+    return Math.max(0, Math.min(1, mean));
   }
 
   private static void add(List<MassPoint> into, PartShape shape, double share) {

@@ -104,13 +104,13 @@ public final class Stances {
             unladen.ground(),
             shapes,
             moved,
-            unladen.load(),
+            Load.of(shapes.values(), Rider.NOBODY, unladen.ground()),
             unladen.springs()));
   }
 
   /** Returns the stance in which springs and loads are in balance. */
   public Standing balanced(Condition condition, Rider rider) {
-    Springs springs = Springs.of(drawn.values(), rider);
+    Springs springs = Springs.of(drawn.values(), rider, wheels);
     if (!springs.known()) {
       return at(condition, rider, 0, 0, Optional.empty());
     }

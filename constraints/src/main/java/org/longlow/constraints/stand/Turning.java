@@ -175,7 +175,7 @@ public final class Turning {
     }
     double height = ground.heightMm(standing.load().total().at());
     double y = side * standing.load().total().yMm();
-    return height < 2 * crownMm || !(height > 0)
+    return height <= 2 * crownMm
         ? rollRad
         : Math.max(0, TurnLean.idealRollRad(rollRad, height, y, crownMm));
   }

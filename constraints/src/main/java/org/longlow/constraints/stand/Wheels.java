@@ -217,10 +217,22 @@ public record Wheels(
 
   /** Returns whether a pin moves with a wheel. */
   boolean carries(String pin) {
-    return pin.equals(front.axle())
-        || pin.equals(rear.axle())
-        || layout.pins().get(pin).with().equals(Pin.FRONT_WHEEL)
-        || layout.pins().get(pin).with().equals(Pin.REAR_WHEEL);
+    return carries(Part.End.FRONT, pin) || carries(Part.End.REAR, pin);
+  }
+
+  /** Returns whether a pin moves with the wheel of an end. */
+  boolean carries(Part.End end, String pin) {
+    boolean atFront = end == Part.End.FRONT;
+    return pin.equals((atFront ? front : rear).axle())
+        || layout.pins().get(pin).with().equals(atFront ? Pin.FRONT_WHEEL : Pin.REAR_WHEEL);
+  }
+
+  /** Returns how far a pin that moves with a wheel, as drawn, rises for each mm of the axle. */
+  double riseShare(Part.End end, String pin) {
+    Suspension suspension = end == Part.End.FRONT ? frontSuspension : rearSuspension;
+    return suspension.path() instanceof WheelPath.Arc arc
+        ? (drawn.pin(pin).x() - arc.pivot().x()) / (arc.drawn().x() - arc.pivot().x())
+        : 1;
   }
 
   /** Returns the road under the wheels in {@code places}. */

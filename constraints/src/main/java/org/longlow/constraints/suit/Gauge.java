@@ -47,6 +47,7 @@ final class Gauge {
   private final Map<String, PartShape> shapes;
   private final Map<String, SeatParts> seats;
   private final Map<String, org.longlow.rider.body.Body> people = new LinkedHashMap<>();
+  private final Wheels wheels;
   private final List<Standing> standings;
   private final Room room;
   private final PartialChecks checks;
@@ -75,7 +76,7 @@ final class Gauge {
         people.put(person.name(), Seats.body(person, base));
       }
     }
-    Wheels wheels = Wheels.of(layout, base);
+    wheels = Wheels.of(layout, base);
     baseSittings = sittings(base, null);
     standings = new Stances(wheels, shapes).all(Study.riders(baseSittings));
     room = new Room(layout, base, shapes, standings, checks);
@@ -174,7 +175,7 @@ final class Gauge {
           riders.stream().filter(r -> r.occupants().equals(s.condition().aboard())).findFirst();
       rider = today.orElse(rider);
       load = today.map(r -> Load.of(now.values(), r, s.ground())).orElse(null);
-      springs = today.map(r -> Springs.of(now.values(), r));
+      springs = today.map(r -> Springs.of(now.values(), r, wheels));
     }
     if (onlyMoved) {
       now.keySet().retainAll(moved.keySet());

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.machine.chassis.MassPoint;
 import org.longlow.constraints.study.Study;
@@ -17,12 +19,17 @@ class SpringsTest {
     return masses.stream().mapToDouble(MassPoint::massKg).sum();
   }
 
+  private static Springs springs(Study study) {
+    Wheels wheels = Wheels.of(study.layout(), study.placed().places());
+    return Springs.of(study.shapes().values(), Rider.NOBODY, wheels);
+  }
+
   // wheels 8.5 and 8 kg, half of 14 and of 6 kg, guards of 0.6 and 0.5 kg on the axles, 15 kg of
   // motor in the hub
   @Test
   void aWheelCarriesItselfAndHalfOfWhatHoldsIt() {
     Study study = TestMachine.asFiled("runabout");
-    Springs springs = Springs.of(study.shapes().values(), Rider.NOBODY);
+    Springs springs = springs(study);
     assertThat(kg(springs.atFront())).isCloseTo(8.5 + 7 + 0.6, within(1e-12));
     assertThat(kg(springs.atRear())).isCloseTo(8 + 3 + 0.5 + 15, within(1e-12));
     double all = study.shapes().values().stream().mapToDouble(s -> s.massKg()).sum();
@@ -52,7 +59,53 @@ class SpringsTest {
         machine.without(part, "mass", "material");
       }
       Study study = machine.study();
-      assertThat(Springs.of(study.shapes().values(), Rider.NOBODY).known()).isFalse();
+      assertThat(springs(study).known()).isFalse();
     }
+  }
+
+  /** A box of 10 kg on one pin that goes with a wheel. */
+  private static Springs boxed(String with, double x, double z) {
+    Stood stood =
+        new Stood(
+            TestMachine.runabout()
+                .with(
+                    "pins",
+                    "boxPin",
+                    "{'at': ['"
+                        + x
+                        + " mm', '"
+                        + z
+                        + " mm'], 'nailed': true, 'with': '"
+                        + with
+                        + "'}")
+                .with(
+                    "parts",
+                    "caseOnIt",
+                    "{'kind': 'box', 'frame': 'boxPin', 'outline': {'points': [['0 mm', '0 mm'], ['60"
+                        + " mm', '0 mm'], ['60 mm', '60 mm'], ['0 mm', '60 mm']]}, 'left': '30 mm',"
+                        + " 'right': '30 mm', 'mass': '10 kg'}"));
+    return Springs.of(stood.shapes.values(), Rider.NOBODY, stood.wheels);
+  }
+
+  /** The swingarm turns about x = 330 mm; its axle is at 0, that of the front link at 1640. */
+  @ParameterizedTest
+  @CsvSource({
+    "rear-wheel, 165, 0, 5",
+    "rear-wheel, 82.5, 0, 7.5",
+    "rear-wheel, 330, 0, 0",
+    "rear-wheel, 400, 0, 0",
+    "rear-wheel, -60, 0, 10",
+    "front-wheel, 1640, 10, 0",
+    "frame, 165, 0, 0"
+  })
+  void whatIsFixedToAnArmIsOnTheWheelAsFarAsItRisesWithIt(
+      String with, double x, double front, double rear) {
+    Springs springs = boxed(with, x, 480);
+    assertThat(kg(springs.atFront())).isCloseTo(16.1 + front, within(0.02));
+    assertThat(kg(springs.atRear())).isCloseTo(26.5 + rear, within(0.02));
+    // nothing is lost or weighed twice
+    double all = kg(springs.sprung()) + kg(springs.atFront()) + kg(springs.atRear());
+    assertThat(all)
+        .isCloseTo(kg(springs(TestMachine.asFiled("runabout")).sprung()) + 52.6, within(1e-9));
   }
 }

@@ -26,6 +26,12 @@ public record FourBar(
   private static final double LEAST_LINK_MM = 1e-6;
 
   /**
+   * Lengths that differ by less are equal: arms of one length, as drawn by ties, lie in line with
+   * body and section twice a turn, and which way the section goes on from there is left to chance.
+   */
+  private static final double IN_LINE_MM = 1e-6;
+
+  /**
    * How far the driving link can turn from shut.
    *
    * @param leastRad most clockwise turn, &lt;= 0; −infinite if it goes all round
@@ -78,10 +84,10 @@ public record FourBar(
     double shut = Math.IEEEremainder(inputPin.minus(inputPivot).angleRad() - base, 2 * Math.PI);
     double most = (a * a + g * g - (b - c) * (b - c)) / (2 * a * g);
     double least = (a * a + g * g - (b + c) * (b + c)) / (2 * a * g);
-    boolean passesNear = most >= 1;
-    boolean passesFar = least <= -1;
-    double near = passesNear ? 0 : Math.acos(most);
-    double far = passesFar ? Math.PI : Math.acos(least);
+    boolean passesNear = Math.abs(g - a) > Math.abs(b - c) + IN_LINE_MM;
+    boolean passesFar = a + g < b + c - IN_LINE_MM;
+    double near = passesNear ? 0 : Math.acos(Math.min(1, most));
+    double far = passesFar ? Math.PI : Math.acos(Math.max(-1, least));
     if (passesNear && passesFar) {
       return new Range(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
     }

@@ -148,12 +148,11 @@ public final class LeanClearance {
   private double steepest() {
     double ring = front.ringMm() - rear.ringMm();
     double section = front.sectionRadiusMm() - rear.sectionRadiusMm();
-    double quarter = Math.PI / 2;
     if (section == 0) {
-      return quarter;
+      return Math.PI / 2;
     }
     double cos = section > 0 ? section / (span - ring) : -section / (span + ring);
-    return Math.min(quarter, Math.acos(Math.min(1, cos)) * (1 - 1e-12));
+    return Math.acos(Math.min(1, cos)) * (1 - 1e-12);
   }
 
   /** Returns the steepest roll at which one plane still touches both tyres, rad, at most π/2. */
@@ -224,15 +223,17 @@ public final class LeanClearance {
     if (last <= 0) {
       return found(0);
     }
-    for (int i = 1; i <= steps; i++) {
-      double here = at(i, xMm, yMm, zMm);
+    for (int i = 1; i <= steps + 1; i++) {
+      double here = i > steps ? Double.POSITIVE_INFINITY : at(i, xMm, yMm, zMm);
       if (here <= 0) {
         return found(crossing(xMm, yMm, zMm, roll(i - 1), roll(i)));
       }
-      if (last <= beforeLast && last <= here && i >= 2) {
-        double lowest = lowest(xMm, yMm, zMm, roll(i - 2), roll(i));
+      if (last <= beforeLast && last <= here) {
+        // the lowest of three, or of the two at an end: a dip may lie beside it
+        double low = roll(Math.max(0, i - 2));
+        double lowest = lowest(xMm, yMm, zMm, low, roll(Math.min(i, steps)));
         if (clearanceMm(xMm, yMm, zMm, lowest) <= 0) {
-          return found(crossing(xMm, yMm, zMm, roll(i - 2), lowest));
+          return found(crossing(xMm, yMm, zMm, low, lowest));
         }
       }
       beforeLast = last;

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.longlow.rider.geom.PointMm;
 
 class SectionMotionTest {
@@ -25,6 +27,50 @@ class SectionMotionTest {
     assertThatThrownBy(() -> hinge.at(1.01)).hasMessageContaining("opening");
     assertThatThrownBy(() -> hinge.at(Double.NaN)).hasMessageContaining("opening");
     assertThatThrownBy(() -> new Hinge(pivot, Double.NaN)).hasMessageContaining("opening turn");
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {60, -60})
+  void aHingeMovesNoPointFurtherThanItsArc(double openDeg) {
+    PointMm pivot = new PointMm(300, 800);
+    Hinge hinge = new Hinge(pivot, Math.toRadians(openDeg));
+    PointMm corner = new PointMm(900, 800);
+    SectionMotion.Swing swing = hinge.swing(0.25, 0.75);
+    assertThat(swing.pole()).isEqualTo(pivot);
+    assertThat(swing.shiftMm()).isZero();
+    assertThat(Math.toDegrees(swing.turnRad())).isCloseTo(30, within(1e-9));
+    // 600 mm through 30 degrees: an arc of 100 pi, its chord is shorter
+    assertThat(swing.mostMm(600)).isCloseTo(100 * Math.PI, within(1e-9));
+    assertThat(hinge.at(0.25).apply(corner).distance(hinge.at(0.75).apply(corner)))
+        .isCloseTo(1200 * Math.sin(Math.toRadians(15)), within(1e-9));
+    assertThat(new SectionMotion.Swing(pivot, 40, 0.5).mostMm(600)).isEqualTo(340);
+  }
+
+  @Test
+  void aHingeSeenFromElsewhereLiesOnTheGrid() {
+    Hinge hinge = new Hinge(new PointMm(310.3, 802.2), 1);
+    Hinge seen = hinge.seenFrom(new PointMm(100, 900), 0.5);
+    assertThat(seen.pivot().distance(new PointMm(210.5, -98))).isLessThan(1e-12);
+    assertThat(seen.openRad()).isEqualTo(1);
+  }
+
+  @Test
+  void aMotionTurnsThenShifts() {
+    RigidMotion quarter = RigidMotion.about(new PointMm(100, 200), Math.PI / 2);
+    near(quarter.apply(new PointMm(100, 200)), 100, 200);
+    near(quarter.apply(new PointMm(130, 200)), 100, 230);
+    near(quarter.turn(new PointMm(30, 0)), 0, 30);
+    near(quarter.inverse().apply(new PointMm(100, 230)), 130, 200);
+    near(quarter.inverse().turn(new PointMm(0, 30)), 30, 0);
+    RigidMotion to = RigidMotion.taking(new PointMm(10, 0), new PointMm(7, 8), Math.PI);
+    near(to.apply(new PointMm(10, 0)), 7, 8);
+    near(to.apply(new PointMm(11, 0)), 6, 8);
+    near(RigidMotion.NONE.apply(new PointMm(3, 4)), 3, 4);
+  }
+
+  private static void near(PointMm p, double x, double z) {
+    assertThat(p.x()).isCloseTo(x, within(1e-9));
+    assertThat(p.z()).isCloseTo(z, within(1e-9));
   }
 
   private static FourBar random(SplittableRandom r) {

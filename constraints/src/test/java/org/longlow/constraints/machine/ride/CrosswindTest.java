@@ -100,7 +100,7 @@ class CrosswindTest {
     Crosswind bicycle = new Crosswind(Math.PI / 10, 1020, 80);
     double m = arm + bicycle.trailArmMm(1000 * x) / 1000;
     assertThat(m).isCloseTo(total, within(1e-11));
-    List<Double> q = WhippleBenchmark.MODEL.steadyRad(5, 10 * 0.9, 10 * m);
+    List<Double> q = WhippleBenchmark.model().steadyRad(5, 10 * 0.9, 10 * m);
     double printed = Math.abs(lean) > 9 ? 0.006 : 1e-5;
     assertThat(Math.toDegrees(q.get(0))).isCloseTo(lean, within(printed));
     assertThat(Math.toDegrees(q.get(1))).isCloseTo(steer, within(printed));
@@ -108,9 +108,9 @@ class CrosswindTest {
 
   @Test
   void theIdealArmRunsStraightLeaningIntoTheWind() {
-    double ideal = Crosswind.idealArmMm(900, WhippleBenchmark.MODEL);
+    double ideal = Crosswind.idealArmMm(900, WhippleBenchmark.model());
     assertThat(ideal).isCloseTo(28.901360930, within(1e-8));
-    List<Double> q = WhippleBenchmark.MODEL.steadyRad(5, 9, 10 * ideal / 1000);
+    List<Double> q = WhippleBenchmark.model().steadyRad(5, 9, 10 * ideal / 1000);
     assertThat(Math.toDegrees(q.get(0))).isCloseTo(-0.649351, within(1e-5));
     assertThat(q.get(1)).isCloseTo(0, within(1e-12));
   }

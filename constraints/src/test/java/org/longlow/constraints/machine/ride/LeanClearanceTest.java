@@ -8,6 +8,7 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.longlow.constraints.machine.ride.LeanClearance.TouchDown;
 import org.longlow.constraints.machine.ride.LeanClearance.Wheel;
 
@@ -92,6 +93,13 @@ class LeanClearanceTest {
       double point = height(800, -250, 210, low, roll);
       assertThat(lean.clearanceMm(800, 250, 210, roll))
           .isCloseTo(point - lowest(rear, 0, low, roll), within(1e-6));
+      LeanClearance.Road road = LeanClearance.road(1500, front, rear, roll);
+      assertThat(road.heightMm(800, 250, 210))
+          .isCloseTo(point - lowest(rear, 0, low, roll), within(1e-6));
+      assertThat(road.heightMm(-90, -310, 470))
+          .isCloseTo(height(-90, 310, 470, low, roll) - lowest(rear, 0, low, roll), within(1e-6));
+      assertThat(road.rollRad()).isEqualTo(roll);
+      assertThat(road.pitchRad()).isCloseTo(low, within(1e-9));
     }
   }
 
@@ -133,6 +141,58 @@ class LeanClearanceTest {
       window *= 0.6;
     }
     return best;
+  }
+
+  /** One plane touches both tori if, over all pitches, each wheel hangs lower at some of them. */
+  @ParameterizedTest
+  @CsvSource({
+    "400, 300, 20, 320, 150",
+    "400, 300, 150, 320, 20",
+    "500, 280, 100, 350, 30",
+    "500, 350, 30, 280, 100"
+  })
+  void tyresThisUnequalStandOnOnePlaneUpToTheSteepestRollOnly(
+      double base, double rf, double sf, double rr, double sr) {
+    Wheel front = new Wheel(rf, sf, rf + 15);
+    Wheel rear = new Wheel(rr, sr, rr - 10);
+    LeanClearance lean = new LeanClearance(base, front, rear);
+    double steepest = lean.steepestRollRad();
+    assertThat(Math.toDegrees(steepest)).isBetween(60.0, 89.0);
+    assertThat(onePlane(front, rear, base, steepest - Math.toRadians(0.05))).isTrue();
+    assertThat(onePlane(front, rear, base, steepest + Math.toRadians(0.05))).isFalse();
+    assertThat(lean.pitchRad(steepest)).isFinite();
+    assertThatThrownBy(() -> lean.pitchRad(steepest + 1e-6)).hasMessageContaining("roll");
+    assertThatThrownBy(() -> lean.pitchRad(-1e-6)).hasMessageContaining("roll");
+  }
+
+  private static boolean onePlane(Wheel front, Wheel rear, double base, double roll) {
+    boolean frontLower = false;
+    boolean rearLower = false;
+    for (double deg = -120; deg < 120; deg += 0.25) {
+      double pitch = Math.toRadians(deg);
+      boolean lower = lowest(front, base, pitch, roll) < lowest(rear, 0, pitch, roll);
+      frontLower |= lower;
+      rearLower |= !lower;
+    }
+    return frontLower && rearLower;
+  }
+
+  @Test
+  void equalTyresStandAtAnyRoll() {
+    assertThat(new LeanClearance(1500, new Wheel(300, 60), new Wheel(320, 60)).steepestRollRad())
+        .isEqualTo(Math.PI / 2);
+  }
+
+  @Test
+  void axlesMustBeFurtherApartThanTheirRadiiDiffer() {
+    // 300 along and 400 up are 500 apart
+    Wheel low = new Wheel(200, 60, 100);
+    assertThatThrownBy(() -> new LeanClearance(300, new Wheel(700, 60, 500), low))
+        .hasMessageContaining("difference of the wheel radii");
+    assertThatThrownBy(() -> new LeanClearance(300, low, new Wheel(700, 60, 500)))
+        .hasMessageContaining("difference of the wheel radii");
+    assertThat(new LeanClearance(300, new Wheel(699, 60, 500), low).pitchRad(0)).isFinite();
+    assertThat(new LeanClearance(300, low, new Wheel(699, 60, 500)).pitchRad(0)).isFinite();
   }
 
   @Test
@@ -194,15 +254,19 @@ class LeanClearanceTest {
     assertThat(caseC().touchDown(700, 300, 0).rollRad()).isZero();
   }
 
-  @Test
-  void aShallowDipBetweenScanStepsIsFound() {
-    // Equal tyres: g = ρ + r cos(φ + ψ) has its lowest value ρ − r at φ + ψ = π. Take r − ρ tiny.
+  // Equal tyres: g = ρ + r cos(φ + ψ) has its lowest value ρ − r at φ + ψ = π. Take r − ρ tiny.
+  @ParameterizedTest
+  @ValueSource(doubles = {0.7, 1, 1.4, 2, 3.1, 44.3, 60, 87.9, 89, 89.6})
+  void aShallowDipIsFoundWhereverItLies(double deg) {
     LeanClearance lean = new LeanClearance(1500, new Wheel(300, 60), new Wheel(300, 60));
+    double psi = Math.PI - Math.toRadians(deg);
     double r = 60 + 1e-6;
-    double psi = Math.toRadians(135.7);
     TouchDown touch = lean.touchDown(700, r * Math.sin(psi), 60 + r * Math.cos(psi));
     assertThat(touch.touches()).isTrue();
     assertThat(touch.rollRad()).isCloseTo(Math.acos(-60 / r) - psi, within(1e-7));
+    double less = 60 - 1e-6;
+    assertThat(lean.touchDown(700, less * Math.sin(psi), 60 + less * Math.cos(psi)))
+        .isEqualTo(TouchDown.NEVER);
   }
 
   @ParameterizedTest

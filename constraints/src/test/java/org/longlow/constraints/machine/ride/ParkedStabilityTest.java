@@ -61,6 +61,56 @@ class ParkedStabilityTest {
         .isCloseTo(28.178590110, within(1e-8));
   }
 
+  /** Rolled about the crown's centre as any rigid thing: its distance stays, its angle grows. */
+  @Test
+  void aCentreOffTheMiddleIsRolledWithTheMachine() {
+    double lean = Math.toRadians(12);
+    for (double y : new double[] {40, -40}) {
+      double arm = Math.hypot(445, y);
+      double angle = Math.atan2(y, 445) + lean;
+      assertThat(ParkedStability.leanShiftMm(520, y, 75, lean))
+          .isCloseTo(arm * Math.sin(angle), within(1e-9));
+      assertThat(ParkedStability.leanHeightMm(520, y, 75, lean))
+          .isCloseTo(75 + arm * Math.cos(angle), within(1e-9));
+    }
+  }
+
+  @Test
+  void aCentreOverAnEdgeDoesNotStand() {
+    // a triangle of whole numbers, so that the centre lies on its edges exactly
+    PlanMm front = new PlanMm(1600, 0);
+    PlanMm foot = new PlanMm(800, 400);
+    assertThat(ParkedStability.on(front, REAR, foot, new PlanMm(800, 0), 480).stands()).isFalse();
+    assertThat(ParkedStability.on(front, REAR, foot, new PlanMm(400, 200), 480).stands()).isFalse();
+    assertThat(ParkedStability.on(front, REAR, foot, new PlanMm(1200, 200), 480).stands())
+        .isFalse();
+    assertThat(ParkedStability.on(front, REAR, foot, new PlanMm(800, 1), 480).stands()).isTrue();
+  }
+
+  /** A foot a tenth of a micrometre out on a long machine stands; nanometres are one line. */
+  @Test
+  void theFootMayBeBarelyOut() {
+    PlanMm cg = new PlanMm(700, 0);
+    assertThat(
+            ParkedStability.on(
+                    new PlanMm(2000, 3000),
+                    new PlanMm(0, 3000),
+                    new PlanMm(620, 3000.0001),
+                    cg,
+                    480)
+                .footShare())
+        .isNotNaN();
+    assertThatThrownBy(
+            () ->
+                ParkedStability.on(
+                    new PlanMm(2000, 3000),
+                    new PlanMm(0, 3000),
+                    new PlanMm(620, 3000 + 1e-9),
+                    cg,
+                    480))
+        .hasMessageContaining("one line");
+  }
+
   @Test
   void supportsInOneLineAreRefused() {
     assertThatThrownBy(() -> ParkedStability.on(FRONT, REAR, new PlanMm(620, 0), FOOT, 480))

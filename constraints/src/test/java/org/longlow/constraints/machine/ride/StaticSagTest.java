@@ -177,6 +177,88 @@ class StaticSagTest {
   }
 
   @Test
+  void whereTheRateIsNotKnownTheWheelStaysAsDrawn() {
+    WheelPath fork = WheelPath.telescopic(FRONT, RAKE);
+    for (double[] travel : new double[][] {{0, 80}, {40, 0}, {40, 80}}) {
+      Suspension unknown = new Suspension(fork, travel[0], travel[1], Double.NaN, 100);
+      assertThat(unknown.known()).isFalse();
+      assertThat(unknown.restUnder(700)).isEqualTo(new Suspension.Rest(0, State.UNKNOWN));
+      assertThat(new Suspension(fork, travel[0], travel[1], 15, 100).known()).isTrue();
+      assertThatThrownBy(() -> new Suspension(fork, travel[0], travel[1], -15, 100))
+          .hasMessageContaining("wheel rate");
+    }
+    Suspension rigid = new Suspension(fork, 0, 0, Double.NaN, 0);
+    assertThat(rigid.known()).isTrue();
+    assertThat(rigid.restUnder(700)).isEqualTo(new Suspension.Rest(0, State.RIGID));
+  }
+
+  /** 700 N on 100 N of preload and 15 N/mm press 40 mm: from 30 down, to 10 up. */
+  @Test
+  void theBumpStopIsMetWhereTheSpringPressesThatFar() {
+    assertThat(front(15, 100, 30, 10, 1e9).suspension().restUnder(700))
+        .isEqualTo(new Suspension.Rest(10, State.BOTTOMED));
+    assertThat(front(15, 100, 30, 10.01, 1e9).suspension().restUnder(700).state())
+        .isEqualTo(State.RIDING);
+    assertThat(front(15, 100, 30, 9.99, 1e9).suspension().restUnder(700))
+        .isEqualTo(new Suspension.Rest(9.99, State.BOTTOMED));
+  }
+
+  @Test
+  void travelEndsWhereALinkStandsUpright() {
+    WheelPath link = WheelPath.leadingLink(new PointMm(1370, 250), FRONT);
+    double down = -link.leastTravelMm();
+    double up = link.mostTravelMm();
+    assertThat(new Suspension(link, down, up, 15, 0).known()).isTrue();
+    assertThatThrownBy(() -> new Suspension(link, down + 0.01, up, 15, 0))
+        .hasMessageContaining("straight down");
+    assertThatThrownBy(() -> new Suspension(link, down, up + 0.01, 15, 0))
+        .hasMessageContaining("straight up");
+  }
+
+  /** A tyre too soft for its load is taken as half its radius high. */
+  @Test
+  void aTyreThatGivesTooMuchKeepsHalfItsRadius() {
+    StaticSag sag = StaticSag.of(front(15, 100, 40, 120, 1), rear(20, 100, 40, 120, 1), SPRUNG, 1);
+    assertThat(sag.frontRadiusMm()).isEqualTo(299.9 / 2);
+    assertThat(sag.rearRadiusMm()).isEqualTo(314.9 / 2);
+  }
+
+  /** Unsprung masses beside the axle go with it: loads are those of all masses where they are. */
+  @Test
+  void loadsAreThoseOfTheMassesWhereTheyAre() {
+    PointMm guard = new PointMm(1420, 610);
+    End front =
+        new End(
+            new Suspension(WheelPath.telescopic(FRONT, RAKE), 40, 120, 15, 100),
+            new MassPoint(20, guard, 35),
+            299.9);
+    PointMm box = new PointMm(-120, 420);
+    End rear =
+        new End(
+            new Suspension(WheelPath.swingarm(new PointMm(560, 390), REAR), 40, 120, 20, 100),
+            new MassPoint(25, box, -60),
+            314.9);
+    StaticSag sag = StaticSag.of(front, rear, SPRUNG, 1);
+    PointMm frontAxle = front.suspension().path().axle(sag.front().travelMm());
+    PointMm rearAxle = rear.suspension().path().axle(sag.rear().travelMm());
+    RigidMotion on = sag.placement();
+    double moment = 0;
+    double kg = 0;
+    for (MassPoint m :
+        List.of(
+            SPRUNG.get(0),
+            SPRUNG.get(1),
+            new MassPoint(20, guard.plus(frontAxle.minus(FRONT))),
+            new MassPoint(25, box.plus(rearAxle.minus(REAR))))) {
+      kg += m.massKg();
+      moment += m.massKg() * on.apply(m.at()).x();
+    }
+    assertThat(sag.loads().frontN()).isCloseTo(G * moment / on.apply(frontAxle).x(), within(1e-6));
+    assertThat(sag.loads().frontN() + sag.loads().rearN()).isCloseTo(kg * G, within(1e-6));
+    assertThat(sag.loads().total().yMm()).isCloseTo((20 * 35 - 25 * 60) / kg, within(1e-9));
+  }
+
+  @Test
   void nonsenseIsRefused() {
     assertThatThrownBy(() -> front(0, 0, 40, 80, 1e9)).hasMessageContaining("wheel rate");
     assertThatThrownBy(() -> front(15, -1, 40, 80, 1e9)).hasMessageContaining("preload");

@@ -7,6 +7,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.longlow.rider.geom.PointMm;
 
 class WheelPathTest {
@@ -72,6 +74,27 @@ class WheelPathTest {
     assertThat(link.mostTravelMm()).isCloseTo(130 * Math.PI / 2, within(1e-9));
     assertThat(link.leastTravelMm()).isCloseTo(-130 * Math.PI / 2, within(1e-9));
     assertThatThrownBy(() -> link.travelForRiseMm(131)).hasMessageContaining("rise mm");
+  }
+
+  /** A link that points 30 degrees up, ahead or behind: 120 degrees down, 60 up. */
+  @ParameterizedTest
+  @ValueSource(ints = {1, -1})
+  void aSlopingLinkGoesFurtherDownThanUp(int way) {
+    PointMm pivot = new PointMm(700, 300);
+    PointMm axle = pivot.plus(new PointMm(way * 200 * Math.cos(Math.PI / 6), 100));
+    WheelPath link =
+        way > 0 ? WheelPath.leadingLink(pivot, axle) : WheelPath.trailingLink(pivot, axle);
+    assertThat(link.leastTravelMm()).isCloseTo(-200 * Math.toRadians(120), within(1e-9));
+    assertThat(link.mostTravelMm()).isCloseTo(200 * Math.toRadians(60), within(1e-9));
+    assertThat(link.axle(link.mostTravelMm()).distance(pivot.plus(new PointMm(0, 200))))
+        .isLessThan(1e-9);
+    assertThat(link.axle(link.leastTravelMm()).distance(pivot.plus(new PointMm(0, -200))))
+        .isLessThan(1e-9);
+    // up to the reach of the link and no further
+    assertThat(link.travelForRiseMm(99.999)).isPositive();
+    assertThatThrownBy(() -> link.travelForRiseMm(100.001)).hasMessageContaining("rise mm");
+    assertThatThrownBy(() -> link.travelForRiseMm(-300.001)).hasMessageContaining("rise mm");
+    assertThat(link.travelForRiseMm(0)).isZero();
   }
 
   @Test

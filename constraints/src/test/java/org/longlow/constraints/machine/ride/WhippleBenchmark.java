@@ -14,7 +14,9 @@ final class WhippleBenchmark {
           new WhippleParameters.Body(0.9, -0.7, 4, 0.05892, -0.00756, 0.00708),
           new WhippleParameters.Wheel(0.35, 3, 0.1405, 0.28));
 
-  static final WhippleModel MODEL = PARAMETERS.model();
+  static WhippleModel model() {
+    return PARAMETERS.model();
+  }
 
   private WhippleBenchmark() {}
 }
