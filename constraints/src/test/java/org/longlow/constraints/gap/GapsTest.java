@@ -97,4 +97,40 @@ class GapsTest {
     assertThat(gaps).hasSize(expected);
     assertThat(expected).isGreaterThan(5);
   }
+
+  /** 5, 20 and 20 mm: smallest first, of equal ones by name, whichever list they come from. */
+  @Test
+  void gapsAreListedSmallestFirstThenByName() {
+    Solid middle = box("middle", 0, 0, 100, -10, 10);
+    Solid far = box("far", 120, 0, 50, -10, 10);
+    Solid also = box("also", -70, 0, 50, -10, 10);
+    Solid near = box("near", 0, 105, 50, -10, 10);
+    Solid away = box("away", 0, 500, 50, -10, 10);
+    List<Gap> gaps =
+        Gaps.between(List.of(middle), List.of(far, away, also, near), 30, (a, b) -> 30);
+    assertThat(gaps).extracting(Gap::second).containsExactly("near", "also", "far");
+    assertThat(gaps).extracting(Gap::gapMm).containsExactly(5.0, 20.0, 20.0);
+    List<Gap> among = Gaps.among(List.of(far, middle, away, near), 30, (a, b) -> 30);
+    assertThat(among).extracting(Gap::first).containsExactly("middle", "far");
+    assertThat(among).extracting(Gap::second).containsExactly("near", "middle");
+  }
+
+  @Test
+  void eachPairMayHaveItsOwnCutOrBeOfNoInterest() {
+    Solid middle = box("middle", 0, 0, 100, -10, 10);
+    Solid far = box("far", 120, 0, 50, -10, 10);
+    Solid near = box("near", -55, 0, 50, -10, 10);
+    List<Solid> all = List.of(middle, far, near);
+    Gaps.Cut cut = (a, b) -> b.name().equals("far") ? 19 : 30;
+    assertThat(Gaps.among(all, 40, cut)).extracting(Gap::second).containsExactly("near");
+    Gaps.Cut wider = (a, b) -> b.name().equals("far") ? 21 : Gaps.Cut.NEVER;
+    assertThat(Gaps.among(all, 40, wider)).extracting(Gap::second).containsExactly("far");
+    // never more than the horizon
+    assertThat(Gaps.among(all, 19, (a, b) -> 1000)).extracting(Gap::second).containsExactly("near");
+    assertThat(Gaps.between(List.of(middle), List.of(far), 21, (a, b) -> 1000)).hasSize(1);
+    assertThat(Gaps.between(List.of(middle), List.of(far), 19, (a, b) -> 1000)).isEmpty();
+    // what has no outline is nowhere
+    Solid nothing = new Solid("nothing", List.of());
+    assertThat(Gaps.among(List.of(nothing, middle), 1000, (a, b) -> 1000)).isEmpty();
+  }
 }

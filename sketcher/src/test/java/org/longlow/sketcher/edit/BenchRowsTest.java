@@ -1,0 +1,192 @@
+package org.longlow.sketcher.edit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.longlow.constraints.formula.Dim;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Tie;
+import org.longlow.constraints.layout.TieKind;
+import org.longlow.constraints.shape.Places;
+
+/** The bench row by row, as the file of the machine has it. */
+class BenchRowsTest {
+
+  private final Layout layout = Wren.layout();
+  private final Places places = BenchTest.drawn(layout);
+
+  private Bench bench(String subject) {
+    return Bench.of(layout, places, subject);
+  }
+
+  private static Bench.Row row(Bench bench, String heading, String label) {
+    return bench.groups().stream()
+        .filter(g -> g.heading().equals(heading))
+        .flatMap(g -> g.rows().stream())
+        .filter(r -> r.label().equals(label))
+        .findFirst()
+        .orElseThrow(() -> new AssertionError(heading + " / " + label + " in " + bench));
+  }
+
+  @Test
+  void aPartShowsItsOwnAndWhereItHangs() {
+    Bench bench = bench("part:pan");
+    assertThat(bench.subject()).isEqualTo("part:pan");
+    assertThat(bench.title()).isEqualTo("pan");
+    assertThat(bench.kind()).isEqualTo("cushion");
+    assertThat(bench.groups())
+        .extracting(Bench.Group::heading)
+        .containsExactly("its own", "where it hangs", "measures it rests on");
+    Bench.Row layer = row(bench, "its own", "layer 2 thickness");
+    assertThat(layer.text()).isEqualTo("40 mm");
+    assertThat(layer.value()).as("it says that itself").isEmpty();
+    assertThat(layer.target().path()).containsExactly("parts", "pan", "layers", "1", "thickness");
+    assertThat(layer.target().name()).isEqualTo("pan layer 2 thickness");
+    assertThat(row(bench, "its own", "layer 1 support factor").text()).isEqualTo("2.4");
+    Bench.Row z = row(bench, "where it hangs", "panFront z");
+    assertThat(z.text()).isEqualTo("boardTop + 40 mm");
+    assertThat(z.value()).isEqualTo("470 mm");
+    assertThat(z.target()).isEqualTo(new Target.OfPin("panFront", false));
+    assertThat(row(bench, "where it hangs", "panRear x").value()).isEqualTo("330 mm");
+    assertThat(row(bench, "measures it rests on", "boardTop").text()).isEqualTo("430 mm");
+    assertThat(bench("part:engine").note()).isEqualTo("measured with a tape");
+    // no measure behind it, so no such group
+    assertThat(bench("part:tank").groups())
+        .extracting(Bench.Group::heading)
+        .containsExactly("its own", "where it hangs");
+  }
+
+  @Test
+  void aPinShowsBothEndsOfALimitAndTheTiesOnIt() {
+    Bench bench = bench("pin:backTop");
+    assertThat(bench.kind()).isEqualTo("pin");
+    assertThat(bench("pin:crank").kind()).isEqualTo("pin, nailed");
+    assertThat(row(bench, "place", "x").value()).isEqualTo("60 mm");
+    assertThat(row(bench, "place", "z").value()).isEqualTo("940 mm");
+    assertThat(row(bench, "limits", "backLean from").text()).isEqualTo("15 deg");
+    assertThat(row(bench, "limits", "backLean to").text()).isEqualTo("60 deg");
+    assertThat(row(bench, "limits", "backLean to").note()).isEqualTo("rake: backLow, backTop");
+    assertThat(row(bench, "limits", "backLean to").target())
+        .isEqualTo(new Target.OfLimit("backLean", false));
+    Bench.Row tie = row(bench, "ties", "backLong");
+    assertThat(tie.note()).isEqualTo("distance: backLow, backTop");
+    assertThat(
+            bench.groups().stream()
+                .filter(g -> g.heading().equals("ties"))
+                .findFirst()
+                .get()
+                .rows())
+        .hasSize(1);
+    Bench rear = bench("pin:rearAxle");
+    assertThat(row(rear, "ties", "baseline").value()).isEqualTo("1640 mm");
+    assertThat(row(rear, "ties", "panPlace").value()).isEmpty();
+    assertThat(rear.groups()).extracting(Bench.Group::heading).doesNotContain("limits");
+  }
+
+  @Test
+  void aTieWithoutAQuantityAndNotesAreShown() {
+    Layout more =
+        layout.withTie(
+            "joined",
+            new Tie(
+                TieKind.TOGETHER,
+                List.of("lowA", "backLow"),
+                Optional.empty(),
+                List.of(),
+                "",
+                0,
+                false,
+                "by a bolt"));
+    Bench.Row row = row(Bench.of(more, places, "pin:lowA"), "ties", "joined");
+    assertThat(row.text()).isEmpty();
+    assertThat(row.value()).isEmpty();
+    assertThat(row.note()).isEqualTo("together: lowA, backLow; by a bolt");
+  }
+
+  @Test
+  void aPersonShowsBodyAndSex() {
+    Bench bench = bench("person:Mara");
+    assertThat(bench.title()).isEqualTo("Mara");
+    assertThat(bench.kind()).isEqualTo("crew, " + layout.crew().get("Mara").sex());
+    assertThat(row(bench, "body", "stature").text()).isEqualTo("1620 mm");
+    assertThat(row(bench, "body", "mass").text()).isEqualTo("61 kg");
+    assertThat(row(bench, "body", "mass").target()).isEqualTo(new Target.OfPerson("Mara", false));
+  }
+
+  @Test
+  void aMeasureShowsItsRangeItsNoteAndWhatItIsWorth() {
+    Bench bench = bench("");
+    assertThat(bench.title()).isEqualTo("wren");
+    assertThat(bench.kind()).isEqualTo("the whole machine");
+    Bench.Row reach = row(bench, "measures", "pegReach");
+    assertThat(reach.note()).isEqualTo("from 700 mm to 900 mm; pan to pegs");
+    assertThat(reach.free()).isTrue();
+    assertThat(reach.measure()).isTrue();
+    assertThat(reach.value()).as("what the solver finds is said").isEqualTo("820 mm");
+    Bench.Row span = row(bench, "measures", "panSpan");
+    assertThat(span.value()).isEqualTo("398 mm");
+    assertThat(span.note()).isEqualTo("measured level");
+    assertThat(span.free()).isFalse();
+    Bench.Row plain = row(bench, "measures", "wheelbase");
+    assertThat(plain.value()).isEmpty();
+    assertThat(plain.note()).isEmpty();
+    assertThat(plain.target().path()).containsExactly("measures", "wheelbase", "is");
+    for (String gone : List.of("part:gone", "pin:gone", "person:gone", "gone", "other:pan")) {
+      assertThat(bench(gone)).isEqualTo(bench);
+    }
+  }
+
+  @ParameterizedTest(name = "{0} {1} is {2}")
+  @CsvSource({
+    "1640.04, mm, 1640 mm", "1640.06, mm, 1640.1 mm", "-12.34, mm, -12.3 mm", "100, mm, 100 mm",
+    "0.5, number, 0.5", "0.1236, number, 0.124", "10, number, 10", "-0.0001, number, 0"
+  })
+  void figures(double value, String unit, String text) {
+    assertThat(Bench.figure(value, unit.equals("mm") ? Dim.LENGTH : Dim.NUMBER)).isEqualTo(text);
+  }
+
+  @Test
+  void figuresOfAnglesHaveTwoDigits() {
+    assertThat(Bench.figure(Math.toRadians(12.345678), Dim.ANGLE)).isEqualTo("12.35 deg");
+    assertThat(Bench.figure(Math.toRadians(90), Dim.ANGLE)).isEqualTo("90 deg");
+  }
+
+  @Test
+  void targetsSayWhereTheyStand() {
+    assertThat(new Target.OfPin("a", true).path()).containsExactly("pins", "a", "at", "0");
+    assertThat(new Target.OfPin("a", false).path()).containsExactly("pins", "a", "at", "1");
+    assertThat(new Target.OfPin("a", true).name()).isEqualTo("a x");
+    assertThat(new Target.OfPin("a", false).name()).isEqualTo("a z");
+    assertThat(new Target.OfTie("t").path()).containsExactly("ties", "t", "is");
+    assertThat(new Target.OfTie("t").name()).isEqualTo("tie t");
+    assertThat(new Target.OfLimit("l", true).path()).containsExactly("limits", "l", "from");
+    assertThat(new Target.OfLimit("l", false).path()).containsExactly("limits", "l", "to");
+    assertThat(new Target.OfLimit("l", true).name()).isEqualTo("limit l from");
+    assertThat(new Target.OfLimit("l", false).name()).isEqualTo("limit l to");
+    assertThat(new Target.OfPerson("P", true).path()).containsExactly("crew", "P", "stature");
+    assertThat(new Target.OfPerson("P", false).path()).containsExactly("crew", "P", "mass");
+    assertThat(new Target.OfPerson("P", true).name()).isEqualTo("P stature");
+    assertThat(new Target.OfPerson("P", false).name()).isEqualTo("P mass");
+    assertThat(new Target.OfMeasure("m").name()).isEqualTo("m");
+  }
+
+  @Test
+  void fieldsOfAPartHavePlainLabels() {
+    assertThat(PartFields.words("supportFactor")).isEqualTo("support factor");
+    assertThat(PartFields.words("ifd25")).isEqualTo("ifd 25");
+    Part engine = layout.parts().get("engine");
+    // the outline is drawn, not typed
+    assertThat(PartFields.of(engine))
+        .extracting(PartFields.Field::label)
+        .containsExactlyInAnyOrder("left", "right", "mass");
+    assertThat(PartFields.of(layout.parts().get("back")))
+        .extracting(PartFields.Field::label)
+        .contains("board", "layer 1 thickness", "layer 1 density")
+        .doesNotContain("layer 2 thickness", "layer 0 thickness");
+  }
+}

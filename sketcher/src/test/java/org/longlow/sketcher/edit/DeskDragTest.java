@@ -1,0 +1,242 @@
+package org.longlow.sketcher.edit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.longlow.constraints.layout.Pin;
+import org.longlow.constraints.layout.TieKind;
+import org.longlow.rider.geom.PointMm;
+
+/** A hand on the pins of a desk without a window: hover, grab, move, let go, and steps by keys. */
+class DeskDragTest {
+
+  private static final PointMm FOOT = new PointMm(300, 480);
+
+  @TempDir private Path folder;
+  private DeskHands hands;
+  private Desk desk;
+  private int told;
+
+  @BeforeEach
+  void open() throws Exception {
+    hands = new DeskHands(folder.resolve("state"));
+    desk = hands.desk();
+    hands.open(Wren.file(folder));
+    hands.until(() -> desk.shown().isPresent());
+    desk.watch(() -> told++);
+  }
+
+  @AfterEach
+  void end() {
+    desk.close();
+  }
+
+  private PointMm written(String pin) {
+    Pin p = hands.session().layout().pins().get(pin);
+    return new PointMm(p.x().evaluate(n -> Double.NaN), p.z().evaluate(n -> Double.NaN));
+  }
+
+  @Test
+  void hoveringTellsHowAPinCanMove() throws Exception {
+    assertThat(desk.freedom()).isEmpty();
+    desk.hover("backTop");
+    hands.until(() -> desk.freedom().isPresent());
+    assertThat(desk.freedom().get().kind()).isEqualTo(PinFreedom.Kind.LINE);
+    assertThat(desk.freedom().get().pin()).isEqualTo("backTop");
+    int before = told;
+    desk.hover("backTop");
+    assertThat(told).as("nothing new").isEqualTo(before);
+    assertThat(desk.freedom()).isPresent();
+    desk.hover("gripPin");
+    assertThat(desk.freedom()).as("not of the pin before").isEmpty();
+    hands.until(() -> desk.freedom().isPresent());
+    assertThat(desk.freedom().get().kind()).isEqualTo(PinFreedom.Kind.NAILED);
+    desk.hover("");
+    assertThat(desk.freedom()).isEmpty();
+    hands.until(() -> true);
+    assertThat(desk.freedom()).isEmpty();
+  }
+
+  /** An answer about a pin that the pointer has left is not shown. */
+  @Test
+  void aLateAnswerIsDropped() throws Exception {
+    desk.hover("backTop");
+    desk.hover("");
+    hands.until(() -> true);
+    assertThat(desk.freedom()).isEmpty();
+  }
+
+  @Test
+  void aDragIsOneStepAtTheNearestPlace() throws Exception {
+    assertThat(desk.drag()).isEmpty();
+    assertThat(desk.grab("backTop")).isTrue();
+    assertThat(desk.drag()).isPresent();
+    assertThat(desk.drag().get().words()).isEmpty();
+    PointMm target = new PointMm(20, 1100);
+    for (int k = 1; k <= 5; k++) {
+      desk.moveTo(new PointMm(60 - 8 * k, 940 + 32 * k));
+    }
+    hands.until(() -> !desk.drag().get().words().isEmpty());
+    PointMm out = target.minus(FOOT);
+    PointMm nearest = FOOT.plus(out.times(520 / out.length()));
+    assertThat(desk.shown().get().places().pin("backTop").distance(nearest)).isLessThan(0.01);
+    assertThat(desk.shown().get().live()).isTrue();
+    assertThat(hands.session().undoName()).as("no step yet").isEmpty();
+    // keys of history wait while a pin is held
+    desk.undo();
+    desk.letGo();
+    assertThat(desk.drag()).isEmpty();
+    assertThat(desk.grab("backTop")).as("the step is not there yet").isFalse();
+    assertThat(hands.notice("not-yet").get().text()).contains("The last move");
+    hands.until(() -> hands.session().undoName().isPresent());
+    assertThat(hands.session().undoName()).contains("move backTop");
+    assertThat(written("backTop").distance(nearest)).isLessThan(0.01);
+    assertThat(desk.shown().get().live()).isFalse();
+    desk.undo();
+    hands.until(() -> hands.session().undoName().isEmpty());
+    assertThat(hands.session().layout()).isEqualTo(Wren.layout());
+    desk.redo();
+    hands.until(() -> hands.session().redoName().isEmpty());
+    assertThat(written("backTop").distance(nearest)).isLessThan(0.01);
+  }
+
+  @Test
+  void whatCannotMoveIsNotTakenButExplained() throws Exception {
+    assertThat(desk.grab("gripPin")).isFalse();
+    hands.until(() -> desk.freedom().isPresent());
+    assertThat(desk.freedom().get().pin()).isEqualTo("gripPin");
+    assertThat(desk.drag()).isEmpty();
+    assertThat(hands.notice("not-yet")).isEmpty();
+  }
+
+  @Test
+  void grabbedAndLetGoWithoutAMoveIsNoStep() throws Exception {
+    assertThat(desk.grab("backTop")).isTrue();
+    assertThat(desk.grab("pegPin")).as("one hand, one pin").isFalse();
+    desk.letGo();
+    hands.until(() -> true);
+    assertThat(hands.session().undoName()).isEmpty();
+    assertThat(desk.drag()).isEmpty();
+    // nothing is held: nothing to move or let go of
+    desk.moveTo(new PointMm(0, 0));
+    desk.letGo();
+    hands.until(() -> true);
+    assertThat(hands.session().layout()).isEqualTo(Wren.layout());
+  }
+
+  @Test
+  void aDroppedDragLeavesNothing() throws Exception {
+    assertThat(desk.grab("backTop")).isTrue();
+    desk.moveTo(new PointMm(20, 1100));
+    hands.until(() -> !desk.drag().get().words().isEmpty());
+    desk.dropDrag();
+    hands.until(() -> !desk.shown().get().live());
+    assertThat(desk.shown().get().places().pin("backTop").distance(written("backTop")))
+        .as("as drawn, but for the 1.2 mm that its length is put right by")
+        .isLessThan(1.3);
+    assertThat(hands.session().undoName()).isEmpty();
+  }
+
+  /** Three steps of 2 mm, asked for faster than they are answered, are 6 mm. */
+  @Test
+  void stepsByKeysAddUp() throws Exception {
+    desk.choose("pin:pegPin");
+    hands.until(() -> true);
+    double before = desk.shown().get().places().pin("pegPin").x();
+    desk.nudge("pegPin", new PointMm(2, 0));
+    desk.nudge("pegPin", new PointMm(2, 0));
+    desk.nudge("pegPin", new PointMm(2, 0));
+    hands.until(() -> Math.abs(written("pegPin").x() - before - 6) < 0.01);
+    assertThat(written("pegPin").z()).isCloseTo(430, within(1e-6));
+    // what waits goes to the pin that is picked, and to none if none is
+    desk.choose("");
+    desk.nudge("pegPin", new PointMm(50, 0));
+    hands.until(() -> true);
+    assertThat(written("pegPin").x()).isCloseTo(before + 6, within(0.01));
+  }
+
+  @Test
+  void beforeAnythingIsDrawnNothingIsHeld() throws Exception {
+    desk.openCopy(Wren.layout(), Optional.empty());
+    assertThat(desk.isBeginning()).isTrue();
+    assertThat(desk.grab("backTop")).isFalse();
+    assertThat(hands.notice("not-yet").get().text()).contains("still being worked out");
+    desk.hover("backTop");
+    assertThat(desk.freedom()).isEmpty();
+    hands.until(() -> desk.shown().isPresent());
+    assertThat(desk.isBeginning()).isFalse();
+    assertThat(desk.freedom()).isEmpty();
+    desk.leave();
+    assertThat(desk.session()).isEmpty();
+    assertThat(desk.shown()).isEmpty();
+    assertThat(desk.grab("backTop")).isFalse();
+    assertThat(desk.save()).isFalse();
+    assertThat(desk.parting("close")).isEmpty();
+  }
+
+  /** What the machine is drawn as anew is told of the pin under the pointer too. */
+  @Test
+  void afterAChangeThePinUnderThePointerIsAskedAgain() throws Exception {
+    desk.hover("pegPin");
+    hands.until(() -> desk.freedom().isPresent());
+    desk.edit(Edits.nail("pegPin", true), new Target.OfPin("pegPin", true), "");
+    hands.until(() -> desk.freedom().map(f -> f.kind() == PinFreedom.Kind.NAILED).orElse(false));
+    assertThat(hands.session().undoName()).contains("nail pegPin");
+  }
+
+  @Test
+  void aPreviewIsShownButNoStepUntilItIsSettled() throws Exception {
+    Edit edit = Edits.set(new Target.OfMeasure("backLength"), "515 mm");
+    desk.preview(edit);
+    hands.until(() -> desk.shown().get().live());
+    PointMm at = desk.shown().get().places().pin("backTop");
+    assertThat(at.distance(FOOT)).isCloseTo(515, within(1e-3));
+    assertThat(hands.session().undoName()).isEmpty();
+    desk.settle(edit, new Target.OfMeasure("backLength"));
+    hands.until(() -> hands.session().undoName().isPresent());
+    assertThat(desk.shown().get().live()).isFalse();
+    assertThat(written("backTop").distance(FOOT)).isCloseTo(515, within(1e-3));
+  }
+
+  @Test
+  void aRefusedEditSaysWhyAndTheNextOneForgetsIt() throws Exception {
+    desk.type(new Target.OfMeasure("backLength"), "5 kg");
+    hands.until(() -> desk.trouble().isPresent());
+    assertThat(desk.trouble().get().text()).isEqualTo("5 kg");
+    assertThat(desk.trouble().get().target()).isEqualTo(new Target.OfMeasure("backLength"));
+    assertThat(hands.session().undoName()).isEmpty();
+    desk.type(new Target.OfMeasure("backLength"), "515 mm");
+    hands.until(() -> hands.session().undoName().isPresent());
+    assertThat(desk.trouble()).isEmpty();
+    desk.type(new Target.OfMeasure("backLength"), "515 mm +");
+    assertThat(desk.trouble().get().refused().words()).startsWith("It ");
+    int before = told;
+    desk.forgetTrouble();
+    assertThat(desk.trouble()).isEmpty();
+    assertThat(told).isGreaterThan(before);
+    desk.type(new Target.OfMeasure("backLength"), "515 mm +");
+    desk.choose("part:pan");
+    assertThat(desk.trouble()).isEmpty();
+    assertThat(desk.options().chosen()).isEqualTo("part:pan");
+    desk.undo();
+    hands.until(() -> hands.session().undoName().isEmpty());
+  }
+
+  @Test
+  void aContradictionOnTheBoardIsSaidAndForgottenOnceItIsMended() throws Exception {
+    hands.session().apply(Edits.tie(TieKind.AHEAD, List.of("rearAxle", "panRear"), "350 mm"));
+    desk.changed();
+    hands.until(() -> hands.notice("contradiction").isPresent());
+    assertThat(hands.notice("contradiction").get().mood()).isEqualTo(Notice.Mood.BAD);
+    assertThat(hands.notice("contradiction").get().text()).contains("panPlace");
+    desk.undo();
+    hands.until(() -> hands.notice("contradiction").isEmpty());
+  }
+}
