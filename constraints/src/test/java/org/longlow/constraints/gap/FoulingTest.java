@@ -10,8 +10,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.util.AffineTransformation;
-import org.longlow.constraints.machine.Hinge;
-import org.longlow.constraints.machine.SectionMotion;
+import org.longlow.constraints.machine.linkage.Hinge;
+import org.longlow.constraints.machine.linkage.SectionMotion;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.rider.geom.PointMm;
 

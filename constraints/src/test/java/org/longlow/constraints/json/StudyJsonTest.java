@@ -9,7 +9,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.longlow.constraints.check.Finding;
+import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.solve.Freedom;
 import org.longlow.constraints.study.Study;
 import org.longlow.constraints.study.TestMachine;

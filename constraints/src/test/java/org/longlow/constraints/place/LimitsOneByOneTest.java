@@ -16,7 +16,7 @@ import org.longlow.constraints.json.ReadResult;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Limit;
 import org.longlow.constraints.shape.Places;
-import org.longlow.constraints.solve.SolveStatus;
+import org.longlow.constraints.solve.problem.SolveStatus;
 import org.longlow.rider.geom.PointMm;
 
 /**

@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.ReadResult;
 import org.longlow.constraints.layout.Part;
-import org.longlow.constraints.solve.SolveStatus;
+import org.longlow.constraints.solve.problem.SolveStatus;
 import org.longlow.rider.geom.PointMm;
 
 /** Ties that go by how things are drawn: to the left or the right, this way round or that. */

@@ -13,6 +13,7 @@ import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Tie;
 import org.longlow.constraints.layout.TieKind;
 import org.longlow.constraints.shape.Places;
+import org.longlow.sketcher.desk.Wren;
 
 /** The bench row by row, as the file of the machine has it. */
 class BenchRowsTest {

@@ -11,6 +11,7 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.TieKind;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.desk.Wren;
 
 /** A back rest 520 mm long that turns about (300, 480), held between 15 and 60 degrees. */
 class PinDragTest {

@@ -14,6 +14,7 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Tie;
 import org.longlow.constraints.layout.TieKind;
 import org.longlow.constraints.study.Study;
+import org.longlow.sketcher.desk.Wren;
 
 /** What becomes of an edit: taken with pins where they went, or refused in the user's names. */
 class TrialTest {

@@ -14,7 +14,6 @@ import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.Say;
-import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.gap.Gap;
 import org.longlow.constraints.gap.Solid;
 import org.longlow.constraints.law.Known;

@@ -1,4 +1,4 @@
-package org.longlow.sketcher.edit;
+package org.longlow.sketcher.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -10,12 +10,15 @@ import java.util.Set;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
-import org.longlow.constraints.check.Finding;
-import org.longlow.constraints.check.Verdict;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.study.Study;
+import org.longlow.sketcher.edit.Edits;
+import org.longlow.sketcher.edit.History;
+import org.longlow.sketcher.edit.Target;
 import org.longlow.sketcher.picture.PictureOptions;
 
 /** How the picture is asked for, what is marked on it, and what is said beside it. */

@@ -1,4 +1,4 @@
-package org.longlow.constraints.check;
+package org.longlow.constraints.check.finding;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -8,6 +8,8 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.longlow.constraints.check.road.SpringCare;
+import org.longlow.constraints.check.road.Weights;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.stand.Condition;

@@ -1,4 +1,4 @@
-package org.longlow.constraints.solve;
+package org.longlow.constraints.solve.linear;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

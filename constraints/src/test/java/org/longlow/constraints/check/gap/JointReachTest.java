@@ -1,4 +1,4 @@
-package org.longlow.constraints.check;
+package org.longlow.constraints.check.gap;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -8,6 +8,10 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.longlow.constraints.check.Boxes;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.study.TestMachine;
 
 /** How far joints reach and what fits on an axle, from plain geometry. */

@@ -1,4 +1,4 @@
-package org.longlow.sketcher.edit;
+package org.longlow.sketcher.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;

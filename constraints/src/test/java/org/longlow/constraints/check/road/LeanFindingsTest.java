@@ -1,4 +1,4 @@
-package org.longlow.constraints.check;
+package org.longlow.constraints.check.road;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -14,9 +14,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Coordinate;
+import org.longlow.constraints.check.Boxes;
+import org.longlow.constraints.check.OnRoad;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Stance;
-import org.longlow.constraints.machine.LeanClearance;
+import org.longlow.constraints.machine.ride.LeanClearance;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Prism;
 import org.longlow.constraints.stand.Rider;
@@ -167,8 +171,7 @@ class LeanFindingsTest {
     Study usual = rigid().study();
     Finding first = of(usual, "lean.left");
     for (double off : new double[] {-0.01, 0.01}) {
-      Study study =
-          rigid().with("demands", "lean", "'" + (first.value() + off) + " deg'").study();
+      Study study = rigid().with("demands", "lean", "'" + (first.value() + off) + " deg'").study();
       Finding f = of(study, "lean.left");
       assertThat(f.verdict()).isEqualTo(off > 0 ? Verdict.FAIL : Verdict.PASS);
       assertThat(f.limit()).isCloseTo(first.value() + off, within(1e-9));

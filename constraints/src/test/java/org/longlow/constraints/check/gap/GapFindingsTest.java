@@ -1,4 +1,4 @@
-package org.longlow.constraints.check;
+package org.longlow.constraints.check.gap;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -14,6 +14,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.longlow.constraints.check.Boxes;
+import org.longlow.constraints.check.Sat;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.Prism;

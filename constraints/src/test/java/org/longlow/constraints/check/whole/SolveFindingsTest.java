@@ -1,4 +1,4 @@
-package org.longlow.constraints.check;
+package org.longlow.constraints.check.whole;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -8,6 +8,9 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.longlow.constraints.check.finding.FigureUnit;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.ReadResult;
 import org.longlow.constraints.layout.Layout;
@@ -18,7 +21,7 @@ import org.longlow.constraints.solve.Diagnosis;
 import org.longlow.constraints.solve.LimitFailure;
 import org.longlow.constraints.solve.Redundancy;
 import org.longlow.constraints.solve.SolveReport;
-import org.longlow.constraints.solve.SolveStatus;
+import org.longlow.constraints.solve.problem.SolveStatus;
 
 /** What is said of a solve, for each way in which it can end. */
 class SolveFindingsTest {

@@ -1,4 +1,4 @@
-package org.longlow.constraints.solve;
+package org.longlow.constraints.solve.linear;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -13,6 +13,7 @@ import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
 import org.hipparchus.linear.SingularValueDecomposition;
 import org.junit.jupiter.api.Test;
+import org.longlow.constraints.solve.problem.Relation;
 
 /** The sparse factor, the rank and the bases, beside dense matrices of Hipparchus. */
 class NormalFactorTest {

@@ -1,4 +1,4 @@
-package org.longlow.constraints.check;
+package org.longlow.constraints.check.gap;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -9,12 +9,15 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.longlow.constraints.check.Boxes;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.study.TestMachine;
 
 /** A fork's legs beside its tyre and its stem above it, and cures that do when they are applied. */
-class ForkOnAxleTest {
+class ForkInTyreTest {
 
   private static List<Finding> said(TestMachine machine) {
     return machine.findings().stream()

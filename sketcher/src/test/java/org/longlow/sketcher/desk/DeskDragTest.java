@@ -1,4 +1,4 @@
-package org.longlow.sketcher.edit;
+package org.longlow.sketcher.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -13,6 +13,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.longlow.constraints.layout.Pin;
 import org.longlow.constraints.layout.TieKind;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.edit.Edit;
+import org.longlow.sketcher.edit.Edits;
+import org.longlow.sketcher.edit.PinFreedom;
+import org.longlow.sketcher.edit.Target;
 
 /** A hand on the pins of a desk without a window: hover, grab, move, let go, and steps by keys. */
 class DeskDragTest {
