@@ -61,9 +61,6 @@ public final class ElevationPicture {
     if (options.pins()) {
       MachineInk.pins(canvas, scene);
     }
-    if (options.freedoms()) {
-      MachineInk.freedoms(canvas, scene);
-    }
     chosen(canvas, options.chosen());
     Drawing onRoad = onRoad(canvas.drawing(scene.title()), scene);
     Drawing measured =

@@ -220,44 +220,4 @@ final class MachineInk {
       canvas.add(PictureLayer.PINS, w);
     }
   }
-
-  /** Draws where pins that are not settled can go. */
-  static void freedoms(Canvas canvas, Scene scene) {
-    double longest =
-        scene.freedoms().values().stream().mapToDouble(PointMm::length).max().orElse(0);
-    if (longest <= 0) {
-      return;
-    }
-    scene
-        .freedoms()
-        .forEach(
-            (name, v) -> {
-              if (v.length() < 0.02 * longest) {
-                return;
-              }
-              PointMm p = scene.places().pin(name);
-              PointMm d = v.times(1 / v.length());
-              double reach = canvas.paper(3 + 5 * v.length() / longest);
-              for (int way : new int[] {1, -1}) {
-                PointMm tip = p.plus(d.times(way * reach));
-                arrow(canvas, PictureLayer.FREEDOMS, "pin:" + name, p, tip, Tone.CHOSEN);
-              }
-            });
-  }
-
-  static void arrow(
-      Canvas canvas, PictureLayer layer, String subject, PointMm from, PointMm tip, Tone tone) {
-    canvas.line(layer, subject, Canvas.edge(tone), from, tip);
-    PointMm d = tip.minus(from);
-    PointMm u = d.times(1 / Math.max(1e-9, d.length()));
-    double h = canvas.paper(1.8);
-    PointMm back = tip.minus(u.times(h));
-    canvas.shape(
-        layer,
-        subject,
-        Curves.polygon(
-            List.of(
-                tip, back.plus(u.left().times(0.35 * h)), back.minus(u.left().times(0.35 * h)))),
-        Style.area(tone, 1));
-  }
 }

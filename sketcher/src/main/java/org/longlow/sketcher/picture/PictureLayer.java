@@ -23,7 +23,6 @@ public enum PictureLayer {
   DIMENSIONS("dimensions", "Dimensions"),
   NOTES("notes", "Notes"),
   PINS("pins", "Pins"),
-  FREEDOMS("freedoms", "What can still move"),
   FINDINGS("findings", "Findings");
 
   private final String id;

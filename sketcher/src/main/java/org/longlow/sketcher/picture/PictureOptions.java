@@ -23,7 +23,6 @@ import org.longlow.constraints.stand.Condition;
  *     about somebody who is not drawn, have no mark
  * @param chosen subject to bring out, such as {@code part:tank}, or empty
  * @param pins whether pins are shown with their names
- * @param freedoms whether the pins that can still move show where to
  * @param names whether larger parts are named
  * @param dimensions whether wheelbase, rake, trail and the main heights are written
  * @param denominator N of the scale 1:N at which the drawing will be shown, greater than 0
@@ -37,7 +36,6 @@ public record PictureOptions(
     Map<String, Integer> findings,
     String chosen,
     boolean pins,
-    boolean freedoms,
     boolean names,
     boolean dimensions,
     double denominator) {
@@ -45,18 +43,7 @@ public record PictureOptions(
   /** The machine with its first rider, no dimensions, for showing at 1:10. */
   public static final PictureOptions PLAIN =
       new PictureOptions(
-          "",
-          List.of(),
-          Set.of(),
-          Optional.empty(),
-          1,
-          Map.of(),
-          "",
-          false,
-          false,
-          false,
-          false,
-          10);
+          "", List.of(), Set.of(), Optional.empty(), 1, Map.of(), "", false, false, false, 10);
 
   public PictureOptions {
     seated = List.copyOf(seated);
@@ -124,10 +111,6 @@ public record PictureOptions(
     return with(d -> d.pins = shown);
   }
 
-  public PictureOptions withFreedoms(boolean shown) {
-    return with(d -> d.freedoms = shown);
-  }
-
   public PictureOptions withNames(boolean shown) {
     return with(d -> d.names = shown);
   }
@@ -156,7 +139,6 @@ public record PictureOptions(
     private Map<String, Integer> findings;
     private String chosen;
     private boolean pins;
-    private boolean freedoms;
     private boolean names;
     private boolean dimensions;
     private double denominator;
@@ -170,7 +152,6 @@ public record PictureOptions(
       findings = o.findings;
       chosen = o.chosen;
       pins = o.pins;
-      freedoms = o.freedoms;
       names = o.names;
       dimensions = o.dimensions;
       denominator = o.denominator;
@@ -186,7 +167,6 @@ public record PictureOptions(
           findings,
           chosen,
           pins,
-          freedoms,
           names,
           dimensions,
           denominator);

@@ -10,7 +10,6 @@ import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.stand.Ground;
 import org.longlow.constraints.stand.Load;
-import org.longlow.rider.geom.PointMm;
 
 /**
  * Everything that one elevation shows, in the axes of the frame.
@@ -27,7 +26,6 @@ import org.longlow.rider.geom.PointMm;
  * @param findings those to mark, by number
  * @param phantoms parts in other positions, by section
  * @param load masses and axle loads of the stance shown
- * @param freedoms pins that can still move, with how fast they go
  */
 public record Scene(
     String title,
@@ -42,8 +40,7 @@ public record Scene(
     Map<String, Sunk> sunk,
     Map<Integer, Finding> findings,
     Map<String, List<PartShape>> phantoms,
-    Optional<Load> load,
-    Map<String, PointMm> freedoms) {
+    Optional<Load> load) {
 
   /**
    * A cushion under load.

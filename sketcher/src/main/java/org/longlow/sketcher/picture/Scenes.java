@@ -16,7 +16,6 @@ import org.longlow.constraints.seat.SeatParts;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
-import org.longlow.constraints.solve.Freedom;
 import org.longlow.constraints.stand.Ground;
 import org.longlow.constraints.stand.Sections;
 import org.longlow.constraints.stand.Standing;
@@ -61,8 +60,7 @@ public final class Scenes {
         sunk,
         findings(study, options, seated),
         phantoms(study, standing),
-        standing.map(Standing::load),
-        options.freedoms() ? freedoms(study) : Map.of());
+        standing.map(Standing::load));
   }
 
   /** Returns who was asked for, or else the first rider. */
@@ -202,28 +200,5 @@ public final class Scenes {
     return wheels.stands()
         ? wheels.ground(study.placed().places())
         : new Ground(PointMm.ORIGIN, new PointMm(1, 0));
-  }
-
-  /** Returns how each unsettled pin can move: the sum over the freedoms it takes part in. */
-  private static Map<String, PointMm> freedoms(Study study) {
-    Map<String, PointMm> out = new LinkedHashMap<>();
-    study
-        .placed()
-        .report()
-        .diagnosis()
-        .ifPresent(
-            d -> {
-              for (Freedom f : d.freedoms()) {
-                for (String pin : study.layout().pins().keySet()) {
-                  double dx = f.moves().getOrDefault(pin + ".x", 0.0);
-                  double dz = f.moves().getOrDefault(pin + ".z", 0.0);
-                  PointMm v = new PointMm(dx, dz);
-                  if (v.length() > 1e-9) {
-                    out.merge(pin, v, (a, b) -> a.length() >= b.length() ? a : b);
-                  }
-                }
-              }
-            });
-    return out;
   }
 }

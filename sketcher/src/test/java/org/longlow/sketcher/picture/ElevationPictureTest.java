@@ -31,8 +31,7 @@ public class ElevationPictureTest {
           .withFindings(List.of("sight.Mara", "sink.Mara.pan"))
           .withNames(true)
           .withDimensions(true)
-          .withPins(true)
-          .withFreedoms(true);
+          .withPins(true);
 
   private final Study study = Plover.study();
   private final Scene scene = Scenes.of(study, FULL);
