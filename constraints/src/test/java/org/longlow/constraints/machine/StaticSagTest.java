@@ -125,6 +125,21 @@ class StaticSagTest {
     assertThat(axle.z()).isCloseTo(sag.frontRadiusMm(), within(1e-8));
   }
 
+  /** In a turn a tyre carries the load of the turn: a factor of 1.3 on what it stands on. */
+  @Test
+  void tyresGiveByTheLoadOfTheTurn() {
+    StaticSag sag =
+        StaticSag.of(front(15, 100, 40, 120, 180), rear(20, 100, 40, 120, 200), SPRUNG, 1.3);
+    assertThat(sag.settled()).isTrue();
+    assertThat(sag.frontRadiusMm())
+        .isCloseTo(299.9 - 1.3 * sag.loads().frontN() / 180, within(1e-8));
+    assertThat(sag.rearRadiusMm()).isCloseTo(314.9 - 1.3 * sag.loads().rearN() / 200, within(1e-8));
+    double sprung = (sag.loads().rearN() - 25 * G) * 1.3;
+    PointMm way = WheelPath.swingarm(new PointMm(560, 390), REAR).direction(sag.rear().travelMm());
+    assertThat(sprung * sag.placement().turn(way).z())
+        .isCloseTo(100 + 20 * (sag.rear().travelMm() + 40), within(1e-5));
+  }
+
   @Test
   void stopsAreKept() {
     StaticSag hard =
