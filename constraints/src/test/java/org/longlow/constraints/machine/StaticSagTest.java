@@ -191,7 +191,7 @@ class StaticSagTest {
   @Test
   void whereTheRateIsNotKnownTheWheelStaysAsDrawn() {
     WheelPath fork = WheelPath.telescopic(FRONT, RAKE);
-    for (double[] travel : new double[][] {{0, 80}, {40, 0}, {40, 80}}) {
+    for (double[] travel : new double[][] {{0, 80}, {40, 0}, {40, 80}, {40, 40}}) {
       Suspension unknown = new Suspension(fork, travel[0], travel[1], Double.NaN, 100);
       assertThat(unknown.known()).isFalse();
       assertThat(unknown.restUnder(700)).isEqualTo(new Suspension.Rest(0, State.UNKNOWN));
@@ -202,6 +202,13 @@ class StaticSagTest {
     Suspension rigid = new Suspension(fork, 0, 0, Double.NaN, 0);
     assertThat(rigid.known()).isTrue();
     assertThat(rigid.restUnder(700)).isEqualTo(new Suspension.Rest(0, State.RIGID));
+  }
+
+  @Test
+  void asMuchBumpAsDroopIsTravel() {
+    Suspension even = front(15, 100, 40, 40, 1e9).suspension();
+    assertThat(even.restUnder(400)).isEqualTo(new Suspension.Rest(-20, State.RIDING));
+    assertThatThrownBy(() -> front(0, 100, 40, 40, 1e9)).hasMessageContaining("wheel rate");
   }
 
   /** 700 N on 100 N of preload and 15 N/mm press 40 mm: from 30 down, to 10 up. */
