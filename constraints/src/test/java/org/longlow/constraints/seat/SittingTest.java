@@ -9,12 +9,13 @@ import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
+import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Part;
-import org.longlow.constraints.machine.chassis.MassPoint;
+import org.longlow.constraints.machine.MassPoint;
+import org.longlow.constraints.place.Placer;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.Prism;
-import org.longlow.constraints.study.Study;
 import org.longlow.constraints.study.TestMachine;
 import org.longlow.rider.pose.Flesh;
 import org.longlow.rider.seat.SeatOutcome;
@@ -138,7 +139,7 @@ class SittingTest {
     assertThat(none.masses()).isEmpty();
   }
 
-  private static Study withLever() {
+  private static Layout withLever() {
     return TestMachine.tourer()
         .pin("leverPin", 1500, 300)
         .with(
@@ -147,25 +148,26 @@ class SittingTest {
             "{'kind': 'lever', 'frame': 'leverPin', 'outline': {'points': [['0 mm', '0 mm'], ['40"
                 + " mm', '0 mm'], ['40 mm', '12 mm'], ['0 mm', '12 mm']]}, 'left': '-280 mm',"
                 + " 'right': '320 mm', 'mass': '0.4 kg'}")
-        .study();
+        .layout();
   }
 
   @Test
   void onlyWhoSteersWorksTheLevers() {
-    Study study = withLever();
-    Part lever = study.layout().parts().get("brakeLever");
-    Sitting rider = sitting(study, true);
-    Sitting passenger = sitting(study, false);
+    Layout layout = withLever();
+    List<Sitting> sittings = Seats.of(layout, Placer.place(layout).places());
+    Part lever = layout.parts().get("brakeLever");
+    Sitting rider = sitting(sittings, true);
+    Sitting passenger = sitting(sittings, false);
     assertThat(Resting.limbs(rider, lever)).containsExactlyInAnyOrder("foot", "shank", "forearm");
     assertThat(Resting.limbs(passenger, lever)).isEmpty();
-    assertThat(Resting.limbs(rider, study.layout().parts().get("battery"))).isEmpty();
+    assertThat(Resting.limbs(rider, layout.parts().get("battery"))).isEmpty();
     assertThat(Resting.ownCushion(rider, lever)).isFalse();
     assertThat(Resting.clear(rider, lever).fine()).isFalse();
     assertThat(Resting.clear(rider, lever).without()).isEqualTo(Resting.limbs(rider, lever));
   }
 
-  private static Sitting sitting(Study study, boolean rides) {
-    return study.sittings().stream()
+  private static Sitting sitting(List<Sitting> sittings, boolean rides) {
+    return sittings.stream()
         .filter(s -> s.occupant().rides() == rides && s.posture().isPresent())
         .findFirst()
         .orElseThrow();
@@ -174,13 +176,13 @@ class SittingTest {
   /** Of a cushion of others all of somebody keeps clear, of their own all but what lies on it. */
   @Test
   void whatKeepsClearOfACushion() {
-    Study study = TestMachine.asFiled("tourer");
-    Sitting rider = sitting(study, true);
+    List<Sitting> sittings = TestMachine.asFiled("tourer").sittings();
+    Sitting rider = sitting(sittings, true);
     Part own = rider.parts().pan();
     same(
         Resting.clear(rider, own).prisms(rider),
         rider.prismsWithout(Set.of("pelvis", "thigh", "chest")));
-    Part others = sitting(study, false).parts().pan();
+    Part others = sitting(sittings, false).parts().pan();
     same(Resting.clear(rider, others).prisms(rider), rider.finePrisms());
     assertThat(Resting.ownCushion(rider, own)).isTrue();
     assertThat(Resting.ownCushion(rider, others)).isFalse();

@@ -263,6 +263,13 @@ class WheelsTest {
     for (String pin : new String[] {"frontAxle", "rearAxle", "frontStay", "rearStay"}) {
       assertThat(wheels.carries(pin)).as(pin).isTrue();
     }
+    for (Part.End end : Part.End.values()) {
+      boolean front = end == Part.End.FRONT;
+      assertThat(wheels.carries(end, "frontAxle")).isEqualTo(front);
+      assertThat(wheels.carries(end, "frontStay")).isEqualTo(front);
+      assertThat(wheels.carries(end, "rearAxle")).isEqualTo(!front);
+      assertThat(wheels.carries(end, "rearStay")).isEqualTo(!front);
+    }
     for (String pin : new String[] {"linkPivot", "swingPivot", "headTop", "lidHinge"}) {
       assertThat(wheels.carries(pin)).as(pin).isFalse();
     }

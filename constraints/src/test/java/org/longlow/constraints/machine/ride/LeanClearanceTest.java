@@ -168,7 +168,7 @@ class LeanClearanceTest {
   private static boolean onePlane(Wheel front, Wheel rear, double base, double roll) {
     boolean frontLower = false;
     boolean rearLower = false;
-    for (double deg = -120; deg < 120; deg += 0.25) {
+    for (double deg = -120; deg < 120 && !(frontLower && rearLower); deg += 2) {
       double pitch = Math.toRadians(deg);
       boolean lower = lowest(front, base, pitch, roll) < lowest(rear, 0, pitch, roll);
       frontLower |= lower;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.machine.ride.ParkedStability.PlanMm;
 
@@ -40,6 +41,27 @@ class ParkedStabilityTest {
         ParkedStability.on(FRONT, REAR, new PlanMm(620, -260), new PlanMm(648, -95), 480);
     assertThat(mirrored.footShare()).isCloseTo(s.footShare(), within(1e-12));
     assertThat(mirrored.leastTipRad()).isCloseTo(s.leastTipRad(), within(1e-12));
+  }
+
+  /** How the machine stands in the yard changes nothing. */
+  @Test
+  void turnedAndMovedInPlanItAnswersTheSame() {
+    ParkedStability s = ParkedStability.on(FRONT, REAR, FOOT, new PlanMm(648, 95), 480);
+    for (double deg : new double[] {35, 120, -75}) {
+      double c = Math.cos(Math.toRadians(deg));
+      double n = Math.sin(Math.toRadians(deg));
+      PlanMm[] moved =
+          List.of(FRONT, REAR, FOOT, new PlanMm(648, 95)).stream()
+              .map(
+                  p ->
+                      new PlanMm(900 + c * p.xMm() - n * p.yMm(), -400 + n * p.xMm() + c * p.yMm()))
+              .toArray(PlanMm[]::new);
+      ParkedStability t = ParkedStability.on(moved[0], moved[1], moved[2], moved[3], 480);
+      assertThat(t.frontShare()).isCloseTo(s.frontShare(), within(1e-9));
+      assertThat(t.tipOverFrontEdgeRad()).isCloseTo(s.tipOverFrontEdgeRad(), within(1e-9));
+      assertThat(t.tipOverRearEdgeRad()).isCloseTo(s.tipOverRearEdgeRad(), within(1e-9));
+      assertThat(t.tipOverWheelsRad()).isCloseTo(s.tipOverWheelsRad(), within(1e-9));
+    }
   }
 
   @Test

@@ -128,6 +128,21 @@ class StaticSagTest {
     assertThat(axle.z()).isCloseTo(sag.frontRadiusMm(), within(1e-8));
   }
 
+  /** In a turn a tyre carries the load of the turn: a factor of 1.3 on what it stands on. */
+  @Test
+  void tyresGiveByTheLoadOfTheTurn() {
+    StaticSag sag =
+        StaticSag.of(front(15, 100, 40, 120, 180), rear(20, 100, 40, 120, 200), SPRUNG, 1.3);
+    assertThat(sag.settled()).isTrue();
+    assertThat(sag.frontRadiusMm())
+        .isCloseTo(299.9 - 1.3 * sag.loads().frontN() / 180, within(1e-8));
+    assertThat(sag.rearRadiusMm()).isCloseTo(314.9 - 1.3 * sag.loads().rearN() / 200, within(1e-8));
+    double sprung = (sag.loads().rearN() - 25 * G) * 1.3;
+    PointMm way = WheelPath.swingarm(new PointMm(560, 390), REAR).direction(sag.rear().travelMm());
+    assertThat(sprung * sag.placement().turn(way).z())
+        .isCloseTo(100 + 20 * (sag.rear().travelMm() + 40), within(1e-5));
+  }
+
   @Test
   void stopsAreKept() {
     StaticSag hard =
@@ -179,7 +194,7 @@ class StaticSagTest {
   @Test
   void whereTheRateIsNotKnownTheWheelStaysAsDrawn() {
     WheelPath fork = WheelPath.telescopic(FRONT, RAKE);
-    for (double[] travel : new double[][] {{0, 80}, {40, 0}, {40, 80}}) {
+    for (double[] travel : new double[][] {{0, 80}, {40, 0}, {40, 80}, {40, 40}}) {
       Suspension unknown = new Suspension(fork, travel[0], travel[1], Double.NaN, 100);
       assertThat(unknown.known()).isFalse();
       assertThat(unknown.restUnder(700)).isEqualTo(new Suspension.Rest(0, State.UNKNOWN));
@@ -190,6 +205,13 @@ class StaticSagTest {
     Suspension rigid = new Suspension(fork, 0, 0, Double.NaN, 0);
     assertThat(rigid.known()).isTrue();
     assertThat(rigid.restUnder(700)).isEqualTo(new Suspension.Rest(0, State.RIGID));
+  }
+
+  @Test
+  void asMuchBumpAsDroopIsTravel() {
+    Suspension even = front(15, 100, 40, 40, 1e9).suspension();
+    assertThat(even.restUnder(400)).isEqualTo(new Suspension.Rest(-20, State.RIDING));
+    assertThatThrownBy(() -> front(0, 100, 40, 40, 1e9)).hasMessageContaining("wheel rate");
   }
 
   /** 700 N on 100 N of preload and 15 N/mm press 40 mm: from 30 down, to 10 up. */

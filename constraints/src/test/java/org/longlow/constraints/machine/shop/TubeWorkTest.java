@@ -40,6 +40,21 @@ class TubeWorkTest {
     assertThatThrownBy(() -> new TubeBend(Double.NaN, 1)).hasMessageContaining("bend radius");
   }
 
+  /** Square bends of 60 mm at both ends of a leg take 120 mm of it. */
+  @Test
+  void aLegBetweenTwoBendsHoldsBothTangents() {
+    List<TubeBend> bends = List.of(new TubeBend(60, Math.PI / 2), new TubeBend(60, Math.PI / 2));
+    assertThatThrownBy(() -> TubeBend.cutLengthMm(List.of(300.0, 119.9, 300.0), bends))
+        .hasMessageContaining("leg 2");
+    // straights of 240, 0.1 and 240 mm and two quarter turns
+    assertThat(TubeBend.cutLengthMm(List.of(300.0, 120.1, 300.0), bends))
+        .isCloseTo(480.1 + 2 * 30 * Math.PI, within(1e-9));
+    assertThatThrownBy(() -> TubeBend.cutLengthMm(List.of(59.9, 300.0, 300.0), bends))
+        .hasMessageContaining("leg 1");
+    assertThatThrownBy(() -> TubeBend.cutLengthMm(List.of(300.0, 300.0, 59.9), bends))
+        .hasMessageContaining("leg 3");
+  }
+
   @Test
   void bendingDifficultyMatchesTheWorkedExample() {
     // 25.4 x 2.11 tube, radius 3 D, 90 deg; printed to two decimals and a tenth of a percent.
@@ -54,6 +69,9 @@ class TubeWorkTest {
         .isCloseTo(6.031857894892, within(1e-9));
     assertThat(TubeBend.sheetDeductionMm(3, 2, 0.42, Math.PI / 2))
         .isCloseTo(3.968142105108, within(1e-9));
+    // half as far round: 10 tan 22.5 deg less pi/4 times 3.84 mm
+    assertThat(TubeBend.sheetDeductionMm(3, 2, 0.42, Math.PI / 4))
+        .isCloseTo(4.142135624 - 3.015928947, within(1e-8));
   }
 
   private static final TubeCope WORKED = new TubeCope(19.05, 17.05, 22.225, Math.toRadians(60), 0);
