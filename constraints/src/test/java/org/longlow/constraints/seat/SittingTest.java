@@ -12,7 +12,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Part;
-import org.longlow.constraints.machine.MassPoint;
+import org.longlow.constraints.machine.chassis.MassPoint;
 import org.longlow.constraints.place.Placer;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.Prism;

@@ -1,4 +1,4 @@
-package org.longlow.constraints.solve;
+package org.longlow.constraints.solve.problem;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -9,11 +9,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.longlow.constraints.solve.problem.Problem;
-import org.longlow.constraints.solve.problem.Pt;
-import org.longlow.constraints.solve.problem.Relation;
-import org.longlow.constraints.solve.problem.SolveStatus;
-import org.longlow.constraints.solve.problem.SolverSettings;
+import org.longlow.constraints.solve.Diagnosis;
+import org.longlow.constraints.solve.SolveReport;
+import org.longlow.constraints.solve.Solver;
 import org.longlow.constraints.solve.relation.Relations;
 
 /** The work of a solve is counted, bounded, and the same wherever and however often it is done. */
