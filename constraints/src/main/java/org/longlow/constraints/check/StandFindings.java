@@ -99,7 +99,8 @@ final class StandFindings {
         ParkedStability.on(
             new ParkedStability.PlanMm(standing.ground().wheelbaseMm(), 0),
             new ParkedStability.PlanMm(0, 0),
-            new ParkedStability.PlanMm(foot.x(), y),
+            new ParkedStability.PlanMm(
+                foot.x(), ParkedStability.leanShiftMm(foot.z(), y, crown, lean)),
             new ParkedStability.PlanMm(
                 centre.x(), ParkedStability.leanShiftMm(centre.z(), across, crown, lean)),
             height);

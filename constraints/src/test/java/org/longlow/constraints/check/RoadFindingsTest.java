@@ -95,7 +95,7 @@ class RoadFindingsTest {
     double side = Math.signum(places.value(stand.y()));
     Wheels wheels = Wheels.of(study.layout(), study.placed().places());
     double crown = (wheels.frontTyre().sectionRadiusMm() + wheels.rearTyre().sectionRadiusMm()) / 2;
-    // roll the section about its crown centre to the stand's side
+    // roll centre and foot about the section's crown centre to the stand's side
     double[] centre = {
       x / m,
       side * y / m * Math.cos(lean) + (z / m - crown) * Math.sin(lean),
@@ -105,7 +105,10 @@ class RoadFindingsTest {
     double[][] supports = {
       {parked.ground().wheelbaseMm(), 0},
       {0, 0},
-      {foot.x(), Math.abs(places.value(stand.y()))}
+      {
+        foot.x(),
+        Math.abs(places.value(stand.y())) * Math.cos(lean) + (foot.z() - crown) * Math.sin(lean)
+      }
     };
     double least = Double.POSITIVE_INFINITY;
     for (int i = 0; i < 3; i++) {
