@@ -120,11 +120,12 @@ final class SightFindings {
     }
   }
 
+  /** A road falls to either side, so the wider side of the pan counts. */
   private static Finding foot(Layout layout, Sitting sitting, Posture posture, Standing standing) {
     double hip = standing.ground().heightMm(posture.hip());
     double side =
         Spreads.of(sitting.parts().pan().base(), standing.places()).stream()
-            .mapToDouble(Interval::to)
+            .mapToDouble(i -> Math.max(i.to(), -i.from()))
             .max()
             .orElse(0);
     Reach.GroundFoot foot = Reach.ground(sitting.body(), hip, side);
