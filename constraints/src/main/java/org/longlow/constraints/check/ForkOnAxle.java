@@ -98,7 +98,7 @@ final class ForkOnAxle {
     double beside = drawn.value(fork.y()) - tube / 2 - half;
     if (beside < askedMm) {
       worst(ring, shape, s -> new Solid(fork.name(), s.prisms().subList(1, s.prisms().size())))
-          .ifPresent(w -> findings.add(legs(w, half + askedMm + tube / 2)));
+          .ifPresent(w -> findings.add(legs(w, beside, half + askedMm + tube / 2)));
     }
     // a stem is never inside a rim, so the whole disc is in its way
     Solid disc =
@@ -133,14 +133,17 @@ final class ForkOnAxle {
     return Optional.ofNullable(worst);
   }
 
-  private Finding legs(Worst worst, double neededYMm) {
+  /** Legs are set apart: each is in the tyre by as much as it takes to get out to its side. */
+  private Finding legs(Worst worst, double besideMm, double neededYMm) {
+    double gap = Math.max(worst.gap().gapMm(), besideMm);
     return finding(
         About.parts(fork.name(), wheel.name()),
         worst,
+        gap,
         Say.format(
             "The legs of %s %s; set each leg %s farther out: y of %s is needed.",
             fork.name(),
-            near(worst),
+            near(worst, gap),
             Say.mm(neededYMm - drawn.value(fork.y())),
             Say.mm(neededYMm)));
   }
@@ -164,11 +167,12 @@ final class ForkOnAxle {
     return finding(
         About.parts(fork.name(), wheel.name()).named(fork.name(), wheel.name(), "stem"),
         worst,
+        worst.gap().gapMm(),
         Say.format(
             "The stem and lower crown of %s, at %s, %s; %s.",
             fork.name(),
             fork.bottom(),
-            near(worst),
+            near(worst, worst.gap().gapMm()),
             cures.isEmpty()
                 ? "neither less bump nor a head up to "
                     + MOST_RAISED_MM
@@ -226,8 +230,7 @@ final class ForkOnAxle {
     return up.times(1 / Math.max(1e-9, up.length()));
   }
 
-  private String near(Worst worst) {
-    double gap = worst.gap().gapMm();
+  private String near(Worst worst, double gap) {
     return gap < 0
         ? Say.format("are in the tyre of %s by %s %s", wheel.name(), Say.mm(-gap), worst.when())
         : Say.format(
@@ -235,12 +238,12 @@ final class ForkOnAxle {
             Say.mm(gap), wheel.name(), worst.when(), Say.mm(askedMm));
   }
 
-  private Finding finding(About about, Worst worst, String text) {
+  private Finding finding(About about, Worst worst, double gapMm, String text) {
     return Finding.held(
             FindingKind.JOINT,
             about,
             worst.stance(),
-            Figures.atLeast(worst.gap().gapMm(), askedMm, FigureUnit.MM),
+            Figures.atLeast(gapMm, askedMm, FigureUnit.MM),
             List.of(source),
             text)
         .at(worst.gap().where());

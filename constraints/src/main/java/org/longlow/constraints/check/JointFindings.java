@@ -180,12 +180,9 @@ final class JointFindings {
     Demands.Key demand = rules.demand(wheel.name(), part.name());
     double asked = rules.limitMm(wheel.name(), part.name(), demand);
     if (part instanceof Part.Swingarm arm) {
-      if (arm.base().spread().isEmpty()) {
-        return List.of(unknown(wheel, part));
-      }
       PartShape shape = shapes.get(arm.name());
       double beside = Math.min(shape.leftMm(), shape.rightMm()) - tyre.widthMm() / 2;
-      if (!arm.base().spread().get().both() && beside > 0) {
+      if (!arm.base().spread().orElseThrow().both() && beside > 0) {
         return List.of(legs(wheel, arm, tyre, beside, asked));
       }
     }
@@ -198,20 +195,6 @@ final class JointFindings {
     }
     boolean hub = part instanceof Part.Flat;
     return inTyre(wheel, part, tyre, hub ? 0 : asked, source).stream().toList();
-  }
-
-  private static Finding unknown(Part.Wheel wheel, Part part) {
-    return Finding.note(
-            FindingKind.JOINT,
-            About.parts(part.name(), wheel.name()),
-            Verdict.CAUTION,
-            LEG,
-            "How far "
-                + part.name()
-                + " reaches to the left and right is not said, so whether it passes the tyre of "
-                + wheel.name()
-                + " is not known: give it left and right.")
-        .measured(Figures.only(Double.NaN, FigureUnit.MM));
   }
 
   /** An arm drawn as one body over the whole width has a leg on each side of the tyre. */
