@@ -189,4 +189,185 @@ class FoamContactTest {
       assertThat(moment / force).isCloseTo(centre, within(1e-3));
     }
   }
+
+  @Test
+  void anOutlineIsCutWhereThePanEnds() {
+    Underside adult = adult();
+    assertThat(adult.clipped(-200, 400)).isSameAs(adult);
+    Underside cut = adult.clipped(-60, 200);
+    assertThat(cut.rearMm()).isEqualTo(-60);
+    assertThat(cut.frontMm()).isEqualTo(200);
+    assertThat(cut.radiusMm()).isEqualTo(130);
+    assertThat(cut.flatGapMm()).isEqualTo(25);
+    assertThat(cut.widthM()).isEqualTo(0.28);
+    assertThat(adult.clipped(-60, 400).frontMm()).isEqualTo(300);
+    assertThat(adult.clipped(-200, 200).rearMm()).isEqualTo(-110);
+    // nothing is left of it where its lowest point is off the board
+    assertThat(adult.clipped(1, 400)).isNull();
+    assertThat(adult.clipped(-400, -1)).isNull();
+    assertThat(adult.clipped(0, 0)).isNull();
+    assertThat(adult.clipped(0, 400)).isNotNull();
+    assertThat(adult.clipped(-400, 0)).isNotNull();
+    // circle and thigh meet where the circle has risen by 25: √(130² − 105²)
+    assertThat(adult.meetMm()).isCloseTo(Math.sqrt(130 * 130 - 105 * 105), within(1e-12));
+    assertThat(adult.clipped(-110, 50).meetMm()).isEqualTo(50);
+  }
+
+  @Test
+  void eachMeasureOfAnOutlineIsTakenUpToItsEnds() {
+    new Underside(10_000, 10_000, -10_000, 10_000, 10);
+    new Underside(1, 1, 0, 0, 0.001);
+    double[][] wrong = {
+      {0, 25, -110, 300, 0.28},
+      {10_001, 25, -110, 300, 0.28},
+      {130, 0, -110, 300, 0.28},
+      {130, 131, -110, 300, 0.28},
+      {130, 25, 1, 300, 0.28},
+      {130, 25, -10_001, 300, 0.28},
+      {130, 25, -110, -1, 0.28},
+      {130, 25, -110, 10_001, 0.28},
+      {130, 25, -110, 300, 0},
+      {130, 25, -110, 300, 10.1}
+    };
+    for (double[] w : wrong) {
+      assertThatThrownBy(() -> new Underside(w[0], w[1], w[2], w[3], w[4]))
+          .hasMessageContaining("outline needs");
+    }
+  }
+
+  /** The contact reaches to where the circle leaves the surface, and to the front on the thigh. */
+  @Test
+  void areaIsThatOfTheOutlineBelowTheSurface() {
+    double at10 = Math.sqrt(130 * 130 - 120 * 120);
+    assertThat(FoamContact.areaCm2(adult(), 10)).isCloseTo(2 * at10 * 2.8, within(1e-9));
+    double at24 = Math.sqrt(130 * 130 - 106 * 106);
+    assertThat(FoamContact.areaCm2(adult(), 24)).isCloseTo(2 * at24 * 2.8, within(1e-9));
+    double at26 = Math.sqrt(130 * 130 - 104 * 104);
+    assertThat(FoamContact.areaCm2(adult(), 26)).isCloseTo((300 + at26) * 2.8, within(1e-9));
+    // the buttock ends 110 mm behind its lowest point
+    assertThat(FoamContact.areaCm2(adult(), 65)).isCloseTo(410 * 2.8, within(1e-9));
+    assertThat(FoamContact.areaCm2(adult(), 140)).isCloseTo(410 * 2.8, within(1e-9));
+    assertThat(FoamContact.areaCm2(adult(), 0)).isZero();
+    assertThat(FoamContact.areaCm2(adult(), -1)).isZero();
+    Underside ball = new Underside(80, 80, -80, 80, 0.1);
+    assertThat(FoamContact.areaCm2(ball, 90)).isCloseTo(160, within(1e-9));
+  }
+
+  @Test
+  void theRimHelpsByItsShareOfTheDepth() {
+    double diameter = Math.sqrt(4 * 100_000 / Math.PI);
+    assertThat(FoamContact.edgeFactor(0.5, 95, 1000))
+        .isCloseTo(1 + 0.9 * 0.5 * 95 / diameter, within(1e-12));
+    assertThat(FoamContact.edgeFactor(0, 95, 1000)).isEqualTo(1);
+    assertThat(FoamContact.edgeFactor(0.5, 95, 0)).isEqualTo(1);
+    assertThat(FoamContact.edgeFactor(0.5, 95, -1)).isEqualTo(1);
+  }
+
+  /** With help of the rim the body feels more than the foam carries under it, by that factor. */
+  @Test
+  void pressureOnTheBodyIsThatOfFoamAndRim() {
+    FoamContact plain = FoamContact.press(FoamStackTest.TWO, adult(), 400);
+    FoamContact helped = FoamContact.press(FoamStackTest.TWO, adult(), 500, 1.25);
+    assertThat(helped.sinkMm()).isCloseTo(plain.sinkMm(), within(1e-7));
+    assertThat(helped.peakKPa()).isCloseTo(1.25 * plain.peakKPa(), within(1e-6));
+    assertThat(helped.meanKPa()).isCloseTo(500 / helped.areaCm2() * 10, within(1e-9));
+    assertThat(helped.forceN()).isEqualTo(500);
+    assertThat(helped.remainingMm()).isCloseTo(95 - helped.sinkMm(), within(1e-9));
+    assertThat(helped.stack().pressureKPa()).isCloseTo(plain.peakKPa(), within(1e-6));
+  }
+
+  @Test
+  void memoryFoamIsSunkThroughFirst() {
+    FoamStack both =
+        FoamStack.of(new FoamLayer(20, Foam.memory(60, 60, 2)), new FoamLayer(60, FoamTest.FIRM));
+    FoamStack firm = FoamStack.of(new FoamLayer(60, FoamTest.FIRM));
+    FoamContact c = FoamContact.press(both, adult(), FORCE);
+    FoamContact alone = FoamContact.press(firm, adult(), FORCE);
+    assertThat(c.sinkMm()).isCloseTo(alone.sinkMm() + 16, within(1e-6));
+    assertThat(c.remainingMm()).isCloseTo(alone.remainingMm() + 4, within(1e-6));
+    FoamContact dead =
+        FoamContact.press(FoamStack.of(new FoamLayer(60, Foam.memory(60, 60, 2))), adult(), 500, 2);
+    // 48 mm deep in it, 410 mm long less nothing: force over area on the body, half of it foam
+    double area = FoamContact.areaCm2(adult(), 48);
+    assertThat(dead.areaCm2()).isCloseTo(area, within(1e-9));
+    assertThat(dead.peakKPa()).isCloseTo(500 / area * 10, within(1e-9));
+    assertThat(dead.meanKPa()).isCloseTo(500 / area * 10, within(1e-9));
+  }
+
+  @Test
+  void forceIsTakenUpToItsEnds() {
+    assertThat(FoamContact.press(FoamStackTest.TWO, adult(), 1e6).sinkMm())
+        .isLessThan(FoamStackTest.TWO.curve().limitMm() + 25);
+    assertThatThrownBy(() -> FoamContact.press(FoamStackTest.TWO, adult(), -1))
+        .hasMessageContaining("forceN");
+    assertThatThrownBy(() -> FoamContact.press(FoamStackTest.TWO, adult(), 1.1e6))
+        .hasMessageContaining("forceN");
+    assertThat(FoamContact.depth(FoamStackTest.TWO, adult(), 0, Double.NaN)).isZero();
+  }
+
+  /** Wherever the search begins it ends at the same sink. */
+  @Test
+  void theSinkDoesNotDependOnWhereTheSearchBegins() {
+    for (double force : new double[] {1, 100, FORCE, 5000}) {
+      double depth = FoamContact.depth(FoamStackTest.TWO, adult(), force, Double.NaN);
+      for (double guess : new double[] {-1, 0.01, 20, 60, 89, 1000}) {
+        assertThat(FoamContact.depth(FoamStackTest.TWO, adult(), force, guess))
+            .isCloseTo(depth, within(1e-9));
+      }
+    }
+  }
+
+  // Abramowitz and Stegun, Table 25.4, n = 8
+  @Test
+  void nodesAreThoseOfTheTable() {
+    double[] x = {0.960289856497536, 0.796666477413627, 0.525532409916329, 0.183434642495650};
+    double[] w = {0.101228536290376, 0.222381034453374, 0.313706645877887, 0.362683783378362};
+    for (int i = 0; i < 4; i++) {
+      assertThat(Gauss.NODE[i]).isCloseTo(x[i], within(1e-14));
+      assertThat(Gauss.NODE[7 - i]).isCloseTo(-x[i], within(1e-14));
+      assertThat(Gauss.WEIGHT[i]).isCloseTo(w[i], within(1e-14));
+      assertThat(Gauss.WEIGHT[7 - i]).isCloseTo(w[i], within(1e-14));
+    }
+  }
+
+  @Test
+  void aTorsoParallelToItsBoardPressesAlikeAllAlong() {
+    BackContact c = BackContact.parallel(FoamStackTest.TWO, 400, 0.3, 240);
+    assertThat(c.peakPa()).isCloseTo(240 / (0.3 * 0.4), within(1e-9));
+    assertThat(c.lowMm()).isEqualTo(c.highMm());
+    assertThat(c.lowMm()).isCloseTo(FoamStackTest.TWO.compress(2).sinkMm(), within(1e-9));
+    assertThat(c.lengthMm()).isEqualTo(400);
+    BackContact none = BackContact.parallel(FoamStackTest.TWO, 400, 0.3, 0);
+    assertThat(none).isEqualTo(new BackContact(0, 0, 0, 0));
+    assertThat(BackContact.press(FoamStackTest.TWO, 100, 500, 0.3, 0, 300, null)).isEqualTo(none);
+  }
+
+  /** In the middle of its contact a tilted torso is parallel, wherever its search begins. */
+  @Test
+  void aTorsoPressedInItsMiddleIsParallel() {
+    BackContact flat = BackContact.parallel(FoamStackTest.TWO, 400, 0.3, 240);
+    for (BackContact guess : new BackContact[] {null, new BackContact(5, 30, 0, 0)}) {
+      BackContact c = BackContact.press(FoamStackTest.TWO, 100, 500, 0.3, 240, 300, guess);
+      assertThat(c.lowMm()).isCloseTo(flat.lowMm(), within(1e-3));
+      assertThat(c.highMm()).isCloseTo(flat.highMm(), within(1e-3));
+      assertThat(c.peakPa()).isCloseTo(2000, within(1.0));
+      assertThat(c.lengthMm()).isCloseTo(400, within(1e-9));
+    }
+  }
+
+  /** Pressed near an end it lifts off at the other: the length that still touches. */
+  @Test
+  void aTorsoPressedNearAnEndLiftsOffAtTheOther() {
+    BackContact top = BackContact.press(FoamStackTest.TWO, 100, 500, 0.3, 240, 420, null);
+    assertThat(top.lowMm()).isNegative();
+    assertThat(top.lengthMm())
+        .isCloseTo(400 * top.highMm() / (top.highMm() - top.lowMm()), within(1e-9));
+    assertThat(top.peakPa())
+        .isCloseTo(FoamStackTest.TWO.curve().pressurePa(top.highMm()), within(1e-9));
+    BackContact low = BackContact.press(FoamStackTest.TWO, 100, 500, 0.3, 240, 180, null);
+    assertThat(low.lowMm()).isCloseTo(top.highMm(), within(1e-9));
+    assertThat(low.highMm()).isCloseTo(top.lowMm(), within(1e-9));
+    assertThat(low.lengthMm()).isCloseTo(top.lengthMm(), within(1e-9));
+    assertThat(low.peakPa()).isCloseTo(top.peakPa(), within(1e-6));
+  }
 }

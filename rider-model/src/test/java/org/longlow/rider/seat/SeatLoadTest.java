@@ -99,4 +99,137 @@ class SeatLoadTest {
     assertThatThrownBy(() -> SeatLoad.Input.of(80, 0.1, 0.1, 0.6, true, 0.2))
         .hasMessageContaining("handsShare");
   }
+
+  private static SeatLoad.Shares sharesOf(double vertical, double normal, double friction) {
+    return new SeatLoad.Shares(0, 0, 0, 0, 0, vertical, normal, friction * normal, friction, 0, 0);
+  }
+
+  @Test
+  void designFrictionHoldsBothWaysAndAPanCarriesWhatPressesOnIt() {
+    assertThat(sharesOf(1, 1, 0.2999).held()).isTrue();
+    assertThat(sharesOf(1, 1, 0.3).held()).isFalse();
+    assertThat(sharesOf(1, 1, -0.2999).held()).isTrue();
+    assertThat(sharesOf(1, 1, -0.3).held()).isFalse();
+    assertThat(sharesOf(1, 1, 0).carried()).isTrue();
+    assertThat(sharesOf(0, 1, 0).carried()).isFalse();
+    assertThat(sharesOf(1, 0, 0).carried()).isFalse();
+    assertThat(sharesOf(-1, 1, 0).carried()).isFalse();
+    assertThat(sharesOf(1, -1, 0).carried()).isFalse();
+  }
+
+  /** Braced so hard that nothing presses on a steep pan, no friction would do. */
+  @Test
+  void withoutWeightOnThePanNoFrictionIsEnough() {
+    SeatLoad.Shares s =
+        SeatLoad.of(
+            new SeatLoad.Input(
+                80,
+                WeightShares.WORKED,
+                Math.toRadians(30),
+                Math.toRadians(50),
+                0.6,
+                true,
+                Math.toRadians(30),
+                0.03,
+                0,
+                2000));
+    assertThat(s.panNormalN()).isNegative();
+    assertThat(s.frictionNeeded()).isEqualTo(Double.NEGATIVE_INFINITY);
+    assertThat(s.carried()).isFalse();
+    assertThat(s.held()).isFalse();
+  }
+
+  /** Without a rest the head hangs on the back: by levers about the hip. */
+  @Test
+  void aFreeHeadLoadsTheBack() {
+    for (double deg : new double[] {10, 25, 40}) {
+      SeatLoad.Shares with = shares(80, deg, 12, true);
+      SeatLoad.Shares without = shares(80, deg, 12, false);
+      double head = 0.081 * 80 * SeatLoad.GRAVITY * 1.41 * Math.sin(Math.toRadians(deg)) / 0.6;
+      assertThat(without.headBracketN()).isCloseTo(head, within(1e-9));
+      assertThat(with.headBracketN()).isZero();
+      assertThat(without.backN() - with.backN()).isCloseTo(head, within(1e-9));
+      assertThat(without.headRestN()).isZero();
+    }
+  }
+
+  /** A rest that leans otherwise than the back pushes in its own direction. */
+  @Test
+  void aHeadRestPushesSquareToItself() {
+    double weight = 80 * SeatLoad.GRAVITY;
+    SeatLoad.Shares steep = leaning(10);
+    SeatLoad.Shares flat = leaning(50);
+    for (int deg : new int[] {10, 50}) {
+      double n = 0.081 * weight * Math.sin(Math.toRadians(deg));
+      SeatLoad.Shares s = deg == 10 ? steep : flat;
+      assertThat(s.headRestN()).isCloseTo(n, within(1e-9));
+      assertThat(s.forwardN() - s.backN() * Math.cos(Math.toRadians(30)))
+          .isCloseTo(n * Math.cos(Math.toRadians(deg)), within(1e-9));
+    }
+    assertThat(steep.backN()).isCloseTo(flat.backN(), within(1e-12));
+  }
+
+  private static SeatLoad.Shares leaning(double headDeg) {
+    return SeatLoad.of(
+        new SeatLoad.Input(
+            80,
+            WeightShares.WORKED,
+            Math.toRadians(30),
+            Math.toRadians(12),
+            0.6,
+            true,
+            Math.toRadians(headDeg),
+            0.03,
+            0,
+            0));
+  }
+
+  private static SeatLoad.Input input(
+      double kg,
+      double back,
+      double pan,
+      double centre,
+      double head,
+      double hands,
+      double g,
+      double brace) {
+    return new SeatLoad.Input(
+        kg,
+        WeightShares.WORKED,
+        Math.toRadians(back),
+        Math.toRadians(pan),
+        centre,
+        true,
+        Math.toRadians(head),
+        hands,
+        g,
+        brace);
+  }
+
+  @Test
+  void eachFigureIsTakenUpToItsEndsAndNoFurther() {
+    input(1, 0, -59.999, 0.3, 0, 0, 0, 0);
+    input(500, 89.999, 59.999, 1, 89.999, 0.1, 2, 5000);
+    refused("massKg", () -> input(0.99, 20, 10, 0.6, 20, 0, 0, 0));
+    refused("massKg", () -> input(500.1, 20, 10, 0.6, 20, 0, 0, 0));
+    refused("backDeg", () -> input(80, -0.1, 10, 0.6, 20, 0, 0, 0));
+    refused("backDeg", () -> input(80, 90.0001, 10, 0.6, 20, 0, 0, 0));
+    refused("panDeg", () -> input(80, 20, -60.0001, 0.6, 20, 0, 0, 0));
+    refused("panDeg", () -> input(80, 20, 60.0001, 0.6, 20, 0, 0, 0));
+    refused("backCentreShare", () -> input(80, 20, 10, 0.299, 20, 0, 0, 0));
+    refused("backCentreShare", () -> input(80, 20, 10, 1.001, 20, 0, 0, 0));
+    refused("headDeg", () -> input(80, 20, 10, 0.6, -0.1, 0, 0, 0));
+    refused("headDeg", () -> input(80, 20, 10, 0.6, 90.0001, 0, 0, 0));
+    refused("handsShare", () -> input(80, 20, 10, 0.6, 20, -0.01, 0, 0));
+    refused("handsShare", () -> input(80, 20, 10, 0.6, 20, 0.101, 0, 0));
+    refused("brakingG", () -> input(80, 20, 10, 0.6, 20, 0, -0.1, 0));
+    refused("brakingG", () -> input(80, 20, 10, 0.6, 20, 0, 2.1, 0));
+    refused("bracingN", () -> input(80, 20, 10, 0.6, 20, 0, 0, -1));
+    refused("bracingN", () -> input(80, 20, 10, 0.6, 20, 0, 0, 5001));
+  }
+
+  private static void refused(
+      String name, org.assertj.core.api.ThrowableAssert.ThrowingCallable c) {
+    assertThatThrownBy(c).hasMessageContaining(name + " must be ");
+  }
 }
