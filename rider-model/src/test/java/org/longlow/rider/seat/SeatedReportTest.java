@@ -85,6 +85,8 @@ class SeatedReportTest {
         15,
         (body, seat) -> {
           SeatOutcome.Seated s = seated(body, seat);
+          assertThat(s.converged()).isTrue();
+          assertThat(notes(s, "did not agree")).isFalse();
           CushionLoad pan = s.pan();
           double station = along(seat.pan(), s.hip());
           Underside under =
