@@ -167,8 +167,7 @@ class LeanFindingsTest {
     Study usual = rigid().study();
     Finding first = of(usual, "lean.left");
     for (double off : new double[] {-0.01, 0.01}) {
-      Study study =
-          rigid().with("demands", "lean", "'" + (first.value() + off) + " deg'").study();
+      Study study = rigid().with("demands", "lean", "'" + (first.value() + off) + " deg'").study();
       Finding f = of(study, "lean.left");
       assertThat(f.verdict()).isEqualTo(off > 0 ? Verdict.FAIL : Verdict.PASS);
       assertThat(f.limit()).isCloseTo(first.value() + off, within(1e-9));

@@ -108,7 +108,8 @@ class PartialChecksTest {
     assertThat(f.verdict()).isEqualTo(Verdict.FAIL);
     assertThat(f.value()).isCloseTo(-8, within(1e-6));
     assertThat(f.text())
-        .startsWith("Limit apart is 8 mm short across the machine; no move in the elevation of less")
+        .startsWith(
+            "Limit apart is 8 mm short across the machine; no move in the elevation of less")
         .endsWith(
             " mm helps, since the two lie side by side there. Change how wide or how far out one of"
                 + " them is.");
@@ -125,10 +126,14 @@ class PartialChecksTest {
             .finding("suspension.front")
             .orElseThrow();
     assertThat(f.verdict()).isEqualTo(Verdict.CAUTION);
-    assertThat(f.text()).startsWith("Front cannot work as drawn and counts as rigid: ").endsWith(".");
+    assertThat(f.text())
+        .startsWith("Front cannot work as drawn and counts as rigid: ")
+        .endsWith(".");
   }
 
-  /** Steering is worked out to 85 degrees: flatter the refusal is the finding, the rest is judged. */
+  /**
+   * Steering is worked out to 85 degrees: flatter the refusal is the finding, the rest is judged.
+   */
   @Test
   void aRefusalIsTheFinding() {
     Study study =

@@ -92,8 +92,7 @@ class StandFindingsTest {
     assertThat(f.stance()).contains(Condition.empty(Stance.Kind.PARKED));
     assertThat(f.where()).contains(pin);
     String said = f.text().replaceAll(".*the foot carries ([0-9]+) N.*", "$1");
-    assertThat(Double.parseDouble(said))
-        .isCloseTo(kg * 9.80665 * massY / footAside, within(2.0));
+    assertThat(Double.parseDouble(said)).isCloseTo(kg * 9.80665 * massY / footAside, within(2.0));
     assertThat(f.text()).doesNotContain("farther out").doesNotContain("Its foot is");
   }
 
@@ -101,8 +100,7 @@ class StandFindingsTest {
   void tipIsHeldToWhatIsAsked() {
     double tip = stand(Sat.runabout()).value();
     for (double off : new double[] {-0.01, 0.01}) {
-      Finding f =
-          stand(TestMachine.runabout().with("demands", "tip", "'" + (tip + off) + " deg'"));
+      Finding f = stand(TestMachine.runabout().with("demands", "tip", "'" + (tip + off) + " deg'"));
       assertThat(f.verdict()).isEqualTo(off > 0 ? Verdict.FAIL : Verdict.PASS);
       assertThat(f.text().contains(", so set its foot farther out or let the machine lean more;"))
           .isEqualTo(off > 0);
@@ -125,8 +123,13 @@ class StandFindingsTest {
     Finding f = stand(TestMachine.runabout().part("sideStand", "lean", "'" + lean + " deg'"));
     assertThat(f.verdict()).isEqualTo(Verdict.CAUTION);
     assertThat(f.text())
-        .contains("mm " + where + " the road at the lean of " + lean + "° that is written; as drawn it"
-            + " stands at ");
+        .contains(
+            "mm "
+                + where
+                + " the road at the lean of "
+                + lean
+                + "° that is written; as drawn it"
+                + " stands at ");
     // what is drawn is what counts
     assertThat(f.value()).isCloseTo(stand(Sat.runabout()).value(), within(1e-9));
   }
@@ -144,14 +147,14 @@ class StandFindingsTest {
   @Test
   void aFootThatNeverReachesTheRoadHoldsNothing() {
     Finding f =
-        stand(
-            TestMachine.runabout().part("sideStand", "y", "'-2 mm'").pin("standFoot", 560, 190));
+        stand(TestMachine.runabout().part("sideStand", "y", "'-2 mm'").pin("standFoot", 560, 190));
     assertThat(f.verdict()).isEqualTo(Verdict.FAIL);
     assertThat(f.text())
         .startsWith("The foot of sideStand is drawn ")
         .contains(" over the road with the machine upright, so it never reaches the road");
     Finding under = stand(TestMachine.runabout().pin("standFoot", 560, -60));
-    assertThat(under.text()).contains(" under the road with the machine upright, so the machine would lean away");
+    assertThat(under.text())
+        .contains(" under the road with the machine upright, so the machine would lean away");
   }
 
   @Test
@@ -160,7 +163,8 @@ class StandFindingsTest {
     Boxes.add(m, "anchor", Boxes.at(600, -900, 660, -840), 20, 20, "");
     Finding f = stand(m.part("anchor", "mass", "'4000 kg'"));
     assertThat(f.verdict()).isEqualTo(Verdict.FAIL);
-    assertThat(f.text()).isEqualTo("The centre of mass lies in the road; nothing can be said about sideStand.");
+    assertThat(f.text())
+        .isEqualTo("The centre of mass lies in the road; nothing can be said about sideStand.");
   }
 
   // parked 205.7 mm in side view; with 235 mm to the side at most 312.3 mm long
@@ -170,9 +174,7 @@ class StandFindingsTest {
     double parked = Math.hypot(30, 203.5);
     double most = Math.hypot(parked, 235);
     Optional<Finding> f =
-        TestMachine.runabout()
-            .pin("standStowed", 590 - longMm, 210)
-            .finding("stand.sideStand.leg");
+        TestMachine.runabout().pin("standStowed", 590 - longMm, 210).finding("stand.sideStand.leg");
     double over = Math.max(parked - longMm, longMm - most);
     assertThat(f.isPresent()).isEqualTo(over > 5).isEqualTo(off > 0);
     f.ifPresent(

@@ -405,8 +405,7 @@ class SeatedReportTest {
   private static double skullAlong(SeatGeometry seat, SeatOutcome.Seated s) {
     Posture p = s.pose().posture();
     return along(
-        seat.headRest(),
-        p.neckBase().plus(man().head().centre().turned(p.angles().headPitch())));
+        seat.headRest(), p.neckBase().plus(man().head().centre().turned(p.angles().headPitch())));
   }
 
   /** A head leans where the middle of the skull lies between the ends of its rest. */
