@@ -4,16 +4,16 @@ import java.util.Locale;
 import org.longlow.constraints.study.TestMachine;
 
 /** Plain boxes put into a whole machine. */
-public final class Boxes {
+final class Boxes {
 
   private Boxes() {}
 
-  public static String mm(double value) {
+  static String mm(double value) {
     return String.format(Locale.ROOT, "'%.9f mm'", value);
   }
 
   /** A box by two corners of the elevation and how far it reaches to the left and right. */
-  public static TestMachine add(
+  static TestMachine add(
       TestMachine machine,
       String name,
       double[] corners,
@@ -47,11 +47,11 @@ public final class Boxes {
             "{'at': [" + mm(corners[0]) + ", " + mm(corners[1]) + "], 'nailed': true}");
   }
 
-  public static double[] at(double x0, double z0, double x1, double z1) {
+  static double[] at(double x0, double z0, double x1, double z1) {
     return new double[] {x0, z0, x1, z1};
   }
 
-  public static String rail(String from, String to, double diameterMm, double yMm, String more) {
+  static String rail(String from, String to, double diameterMm, double yMm, String more) {
     return "{'kind': 'rail', 'path': ['"
         + from
         + "', '"

@@ -17,39 +17,39 @@ import org.longlow.rider.seat.SeatLoad;
 import org.longlow.rider.seat.SeatOutcome;
 
 /** Somebody seated on a whole machine with one figure of how they sit changed. */
-public final class Sat {
+final class Sat {
 
-  public static final Condition STANCE =
+  static final Condition STANCE =
       Condition.laden(java.util.List.of(new Occupant("Nell", Occupant.RIDER)));
 
   private Sat() {}
 
-  public static Study runabout() {
+  static Study runabout() {
     return TestMachine.asFiled("runabout");
   }
 
-  public static Sitting nell() {
+  static Sitting nell() {
     return runabout().sitting("Nell", Occupant.RIDER).orElseThrow();
   }
 
-  public static SeatOutcome.Seated seated(Sitting s) {
+  static SeatOutcome.Seated seated(Sitting s) {
     return s.seated().orElseThrow();
   }
 
-  public static Sitting with(Sitting s, UnaryOperator<SeatOutcome.Seated> change) {
+  static Sitting with(Sitting s, UnaryOperator<SeatOutcome.Seated> change) {
     return new Sitting(s.person(), s.seat(), s.parts(), s.body(), change.apply(seated(s)));
   }
 
-  public static Sitting as(Sitting s, String person, String seat) {
+  static Sitting as(Sitting s, String person, String seat) {
     return new Sitting(person, seat, s.parts(), s.body(), s.outcome());
   }
 
-  public static Sitting unseatable(Sitting s, String reason) {
+  static Sitting unseatable(Sitting s, String reason) {
     return new Sitting(
         s.person(), s.seat(), s.parts(), s.body(), new SeatOutcome.Unseatable(reason));
   }
 
-  public static SeatOutcome.Seated pose(SeatOutcome.Seated s, PoseResult pose) {
+  static SeatOutcome.Seated pose(SeatOutcome.Seated s, PoseResult pose) {
     return new SeatOutcome.Seated(
         pose,
         s.hip(),
@@ -66,7 +66,7 @@ public final class Sat {
         s.notes());
   }
 
-  public static Posture bent(Posture p, JointAngles angles) {
+  static Posture bent(Posture p, JointAngles angles) {
     return new Posture(
         p.hip(),
         p.shoulder(),
@@ -87,7 +87,7 @@ public final class Sat {
         angles);
   }
 
-  public static SeatOutcome.Seated cushions(
+  static SeatOutcome.Seated cushions(
       SeatOutcome.Seated s, CushionLoad pan, CushionLoad back, Optional<CushionLoad> head) {
     return new SeatOutcome.Seated(
         s.pose(),
@@ -105,7 +105,7 @@ public final class Sat {
         s.notes());
   }
 
-  public static SeatOutcome.Seated head(
+  static SeatOutcome.Seated head(
       SeatOutcome.Seated s, double reclineDeg, boolean onRest, double gapMm) {
     return new SeatOutcome.Seated(
         s.pose(),
@@ -123,7 +123,7 @@ public final class Sat {
         s.notes());
   }
 
-  public static SeatOutcome.Seated friction(SeatOutcome.Seated s, double friction) {
+  static SeatOutcome.Seated friction(SeatOutcome.Seated s, double friction) {
     SeatLoad.Shares l = s.load();
     SeatLoad.Shares changed =
         new SeatLoad.Shares(
@@ -154,7 +154,7 @@ public final class Sat {
         s.notes());
   }
 
-  public static SeatOutcome.Seated disagreed(SeatOutcome.Seated s) {
+  static SeatOutcome.Seated disagreed(SeatOutcome.Seated s) {
     return new SeatOutcome.Seated(
         s.pose(),
         s.hip(),
@@ -172,7 +172,7 @@ public final class Sat {
   }
 
   /** A cushion that is pressed in so far and leaves so much, at a place of its own. */
-  public static CushionLoad cushion(
+  static CushionLoad cushion(
       double likelyMm,
       double designMm,
       double leftMm,

@@ -220,9 +220,4 @@ public final class FoamStack {
   public int hashCode() {
     return layers.hashCode();
   }
-
-  @Override
-  public String toString() {
-    return "FoamStack" + layers;
-  }
 }

@@ -33,9 +33,9 @@ public enum FindingKind {
   /** A joint's angle. */
   POSTURE("posture", FindingGroup.POSTURE),
   /** The nearest road seen. */
-  SIGHT("sight", FindingGroup.SIGHT_AND_FOOT),
+  SIGHT("sight", FindingGroup.SIGHT_AND_FOOT, true),
   /** Whether a foot reaches the ground. */
-  FOOT("foot", FindingGroup.SIGHT_AND_FOOT),
+  FOOT("foot", FindingGroup.SIGHT_AND_FOOT, true),
   /** A gap between two parts, or a part and somebody. */
   GAP("gap", FindingGroup.GAPS),
   /** Two parts that share a pin. */

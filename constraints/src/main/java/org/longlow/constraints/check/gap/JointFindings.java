@@ -190,7 +190,7 @@ public final class JointFindings {
     if (part instanceof Part.Swingarm arm) {
       PartShape shape = shapes.get(arm.name());
       double beside = Math.min(shape.leftMm(), shape.rightMm()) - tyre.widthMm() / 2;
-      if (!arm.base().spread().orElseThrow().both() && beside > 0) {
+      if (beside > 0) {
         return List.of(legs(wheel, arm, tyre, beside, asked));
       }
     }

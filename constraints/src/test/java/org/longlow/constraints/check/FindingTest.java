@@ -1,0 +1,248 @@
+package org.longlow.constraints.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.longlow.constraints.layout.Occupant;
+import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.stand.Condition;
+import org.longlow.rider.geom.PointMm;
+
+/** What a finding carries through its changes, and how it is counted, named and put in order. */
+class FindingTest {
+
+  private static final Condition LADEN = Condition.laden(List.of(new Occupant("Ann", "rider")));
+
+  private static Finding finding(Verdict verdict, Figures figures, String text) {
+    return new Finding(
+        FindingKind.SAG,
+        About.thing("rear", "rear", "Ann"),
+        Optional.of(LADEN),
+        verdict,
+        figures,
+        List.of(Basis.model("springs"), Basis.practice("habit")),
+        text);
+  }
+
+  private static Finding plain(Verdict verdict, double margin, FigureUnit unit) {
+    return finding(verdict, new Figures(1, 1, margin, unit), "Text.");
+  }
+
+  @Test
+  void itsPartsStayAsTheyAre() {
+    Finding f = finding(Verdict.PASS, Figures.atMost(3, 5, FigureUnit.MM), "Text.");
+    assertThat(f.id()).isEqualTo("sag.rear.Ann");
+    assertThat(f.source()).isEqualTo("springs; habit");
+    assertThat(f.stanceWords()).isEqualTo("laden, Ann");
+    assertThat(f.margin()).isEqualTo(2);
+    assertThat(f.limit()).isEqualTo(5);
+    assertThat(f.value()).isEqualTo(3);
+    PointMm at = new PointMm(1, 2);
+    Finding changed =
+        f.at(at).openBy(0.25).withText("Other.").withVerdict(Verdict.FAIL).measured(Figures.NONE);
+    assertThat(changed.where()).contains(at);
+    assertThat(changed.opening().getAsDouble()).isEqualTo(0.25);
+    assertThat(changed.text()).isEqualTo("Other.");
+    assertThat(changed.verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(changed.value()).isNaN();
+    assertThat(changed.basis()).isEqualTo(f.basis());
+    Finding open = f.at(at).in(Condition.open("lid"));
+    assertThat(open.stanceWords()).isEqualTo("open, lid");
+    assertThat(open.where()).contains(at);
+  }
+
+  @Test
+  void whatIsHeldFailsOutsideItsLimitOnly() {
+    for (double value : new double[] {5, 5.1}) {
+      Finding f =
+          Finding.held(
+              FindingKind.SAG,
+              About.thing("x"),
+              Optional.empty(),
+              Figures.atMost(value, 5, FigureUnit.MM),
+              List.of(),
+              "");
+      assertThat(f.verdict()).isEqualTo(value > 5 ? Verdict.FAIL : Verdict.PASS);
+    }
+    assertThat(Figures.atLeast(5, 5, FigureUnit.MM).verdict()).isEqualTo(Verdict.PASS);
+    assertThat(Figures.atLeast(4.9, 5, FigureUnit.MM).verdict()).isEqualTo(Verdict.FAIL);
+    // a figure that is none keeps to nothing
+    assertThat(Figures.atLeast(Double.NaN, 5, FigureUnit.MM).verdict()).isEqualTo(Verdict.FAIL);
+    // sums of inches are on the limit though their last digits are not
+    assertThat(Figures.atLeast(5 - 0.9e-6, 5, FigureUnit.MM).inside()).isTrue();
+    assertThat(Figures.atLeast(5 - 1.1e-6, 5, FigureUnit.MM).inside()).isFalse();
+    // between two limits the nearer one is told
+    assertThat(Figures.within(4, 3, 9, FigureUnit.MM))
+        .isEqualTo(Figures.atLeast(4, 3, FigureUnit.MM));
+    assertThat(Figures.within(8, 3, 9, FigureUnit.MM))
+        .isEqualTo(Figures.atMost(8, 9, FigureUnit.MM));
+  }
+
+  @Test
+  void theStateIsSaidWhereTheSentenceDoesNot() {
+    Finding f = finding(Verdict.PASS, Figures.NONE, "Text.");
+    assertThat(f.when()).isEqualTo(", laden, Ann");
+    assertThat(f.withText("With Ann it sags.").when()).isEmpty();
+    assertThat(f.in(Condition.empty(Stance.Kind.FULL_DROOP)).when()).isEqualTo(", at full droop");
+    assertThat(f.in(Condition.empty(Stance.Kind.PARKED)).when()).isEqualTo(", parked");
+    // unladen says nobody, and nobody is in every sentence
+    assertThat(f.in(Condition.empty(Stance.Kind.UNLADEN)).when()).isEqualTo(", unladen");
+    assertThat(f.in(Condition.open("lid")).withText("The lid, open, lid.").when()).isEmpty();
+  }
+
+  // as bad as 10 mm of a gap
+  @ParameterizedTest
+  @CsvSource({
+    "MM, 10",
+    "MM2, 1000",
+    "NEWTON, 50",
+    "KG, 5",
+    "KPA, 5",
+    "DEG, 5",
+    "G, 0.05",
+    "SHARE, 0.05",
+    "NONE, 0.05",
+    "COUNT, 1",
+    "LINKS, 1"
+  })
+  void unitsAreComparedByWhatIsMuchOfThem(FigureUnit unit, double much) {
+    Finding gap = plain(Verdict.FAIL, -10, FigureUnit.MM);
+    Finding worse = plain(Verdict.FAIL, -1.01 * much, unit);
+    Finding better = plain(Verdict.FAIL, -0.99 * much, unit);
+    assertThat(WorstFirst.of(List.of(better, gap, worse))).containsExactly(worse, gap, better);
+  }
+
+  @Test
+  void lawFromMemoryComesLastOfItsVerdict() {
+    Finding memory =
+        new Finding(
+            FindingKind.LAW_FROM_MEMORY,
+            About.thing("lamp", "lamp"),
+            Optional.empty(),
+            Verdict.CAUTION,
+            Figures.NONE,
+            List.of(),
+            "");
+    Finding mild = plain(Verdict.CAUTION, 5, FigureUnit.MM);
+    Finding said = finding(Verdict.CAUTION, Figures.NONE, "");
+    Finding fails = finding(Verdict.FAIL, Figures.NONE, "");
+    Finding passes = plain(Verdict.PASS, 1, FigureUnit.MM);
+    assertThat(WorstFirst.of(List.of(memory, passes, said, mild, fails)))
+        .containsExactly(fails, mild, said, memory, passes);
+  }
+
+  @Test
+  void verdictsAreSaidOfOneAndOfMany() {
+    assertThat(Arrays.stream(Verdict.values()).map(v -> v.says(1)))
+        .containsExactly("1 fails", "1 needs care", "1 passes", "1 does not apply");
+    assertThat(Arrays.stream(Verdict.values()).map(v -> v.says(2)))
+        .containsExactly("2 fail", "2 need care", "2 pass", "2 do not apply");
+    assertThat(Arrays.stream(Verdict.values()).map(v -> v.says(0)))
+        .containsExactly("0 fail", "0 need care", "0 pass", "0 do not apply");
+    assertThat(Arrays.stream(Verdict.values()).map(Verdict::says))
+        .containsExactly("fails", "needs care", "passes", "does not apply");
+    assertThat(Verdict.NOT_APPLICABLE.word()).isEqualTo("not-applicable");
+  }
+
+  @Test
+  void cautionsAreThoseOfGroupsThatAreThere() {
+    Finding sag = plain(Verdict.PASS, 1, FigureUnit.MM);
+    Finding ties =
+        Finding.note(FindingKind.TIES, About.thing("t"), Verdict.PASS, Basis.model(""), "");
+    Finding lean =
+        Finding.note(FindingKind.LEAN, About.thing("t"), Verdict.PASS, Basis.model(""), "");
+    assertThat(Finding.groupsWithCaution(List.of(lean, ties, sag)))
+        .containsExactly(FindingGroup.SAG, FindingGroup.LEAN);
+    assertThat(FindingGroup.SAG.caution()).contains("measure the real sag");
+    assertThat(FindingGroup.SAG.title()).isEqualTo("springs");
+    assertThat(FindingGroup.LAYOUT.caution()).isEmpty();
+  }
+
+  @Test
+  void whatRestsOnMassesIsWeighed() {
+    List<FindingKind> weighed =
+        Arrays.stream(FindingKind.values()).filter(FindingKind::weighed).toList();
+    assertThat(weighed)
+        .containsExactlyInAnyOrder(
+            FindingKind.SIGHT,
+            FindingKind.FOOT,
+            FindingKind.CLEARANCE,
+            FindingKind.SAG,
+            FindingKind.LEAN,
+            FindingKind.TOUCH,
+            FindingKind.STAND,
+            FindingKind.TRAIL,
+            FindingKind.RAKE,
+            FindingKind.LOAD,
+            FindingKind.LIFT);
+    Weights two = new Weights(List.of("a", "b"));
+    Finding pass = plain(Verdict.PASS, 1, FigureUnit.MM);
+    assertThat(two.held(pass).verdict()).isEqualTo(Verdict.CAUTION);
+    assertThat(two.held(pass).text())
+        .isEqualTo("Text. Incomplete: the mass of 2 parts is not known.");
+    assertThat(new Weights(List.of("a")).held(pass).text())
+        .isEqualTo("Text. Incomplete: the mass of a is not known.");
+    assertThat(two.held(pass.withVerdict(Verdict.FAIL)).verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(two.held(pass.withVerdict(Verdict.NOT_APPLICABLE)).text()).isEqualTo("Text.");
+    assertThat(new Weights(List.of()).held(pass)).isEqualTo(pass);
+    assertThat(new Weights(List.of()).finding()).isEmpty();
+    assertThat(two.finding().orElseThrow().value()).isEqualTo(2);
+    assertThat(two.finding().orElseThrow().text()).startsWith("Mass not known: a, b. Each counts");
+  }
+
+  @Test
+  void withoutARateNothingAtRestPasses() {
+    SpringCare care = new SpringCare(List.of("front", "swingarm"));
+    Finding lean =
+        new Finding(
+            FindingKind.LEAN,
+            About.thing("l"),
+            Optional.of(LADEN),
+            Verdict.PASS,
+            Figures.NONE,
+            List.of(),
+            "Text.");
+    assertThat(care.held(lean).verdict()).isEqualTo(Verdict.CAUTION);
+    assertThat(care.held(lean).text())
+        .isEqualTo("Text. Rough: the rate of front and swingarm is not known.");
+    assertThat(care.held(lean.withVerdict(Verdict.FAIL)).verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(care.held(lean.withVerdict(Verdict.NOT_APPLICABLE)).text()).isEqualTo("Text.");
+    for (Stance.Kind stop : List.of(Stance.Kind.FULL_BUMP, Stance.Kind.FULL_DROOP)) {
+      Finding there = lean.in(Condition.empty(stop));
+      assertThat(care.held(there)).isEqualTo(there);
+    }
+    Finding sag = finding(Verdict.PASS, Figures.NONE, "Text.");
+    assertThat(care.held(sag)).isEqualTo(sag);
+    Finding ties =
+        Finding.note(FindingKind.TIES, About.thing("t"), Verdict.PASS, Basis.model(""), "");
+    assertThat(care.held(ties)).isEqualTo(ties);
+    assertThat(new SpringCare(List.of()).held(lean)).isEqualTo(lean);
+    assertThat(new SpringCare(List.of()).finding()).isEmpty();
+    assertThat(care.finding().orElseThrow().text())
+        .startsWith("How far the springs of front and swingarm");
+  }
+
+  @Test
+  void thingsPartsAndPeopleAreNamed() {
+    Occupant ann = new Occupant("Ann", "passenger");
+    assertThat(About.parts("a", "b").words()).isEqualTo("a and b");
+    assertThat(About.parts("a", "b").path()).containsExactly("a", "b");
+    assertThat(About.lamps(List.of("a", "b")).words()).isEqualTo("a, b");
+    assertThat(About.lamps(List.of("a", "b")).path()).isEmpty();
+    assertThat(About.person(ann, "hands", "x").words()).isEqualTo("Ann as passenger, hands");
+    assertThat(About.person(ann, "", "x").words()).isEqualTo("Ann as passenger");
+    assertThat(About.person(ann, "", "x").path()).containsExactly("Ann.passenger", "x");
+    assertThat(About.beside("a", ann).path()).containsExactly("a", "Ann.passenger");
+    assertThat(About.beside("a", ann).words()).isEqualTo("a and Ann as passenger");
+    assertThat(About.beside("a", ann).parts()).containsExactly("a");
+    About all = About.parts("a").on("c").said("it").under("first").with(ann);
+    assertThat(all)
+        .isEqualTo(new About("it", List.of("c"), Optional.of(ann), List.of("first", "a")));
+    assertThat(all.named("n").path()).containsExactly("n");
+  }
+}

@@ -1,0 +1,176 @@
+package org.longlow.constraints.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.study.Study;
+import org.longlow.constraints.study.TestMachine;
+
+/** Pins that are out of place, chains, and what a machine lacks, on both sides of each limit. */
+class PlaceFindingsTest {
+
+  // axles at 0 and 1640 mm: one wheelbase beyond either, 500 mm below the road, 2500 above
+  @ParameterizedTest
+  @CsvSource({
+    "-1639, 500, 0",
+    "-1641, 500, 1",
+    "3279, 500, 0",
+    "3282, 500, 2",
+    "0, 2499, 0",
+    "0, 2503, 3",
+    "0, -499, 0",
+    "0, -504, 4",
+    "-1650, 2600, 100"
+  })
+  void aPinBeyondTheMachineIsFound(double x, double z, double beyond) {
+    Optional<Finding> f = TestMachine.runabout().pin("q", x, z).finding("place.q");
+    assertThat(f.isPresent()).isEqualTo(beyond > 0);
+    if (beyond > 0) {
+      assertThat(f.get().verdict()).isEqualTo(Verdict.FAIL);
+      assertThat(f.get().value()).isCloseTo(beyond, within(1e-6));
+      assertThat(f.get().limit()).isZero();
+      assertThat(f.get().where().orElseThrow().x()).isEqualTo(x);
+      assertThat(f.get().text())
+          .startsWith(
+              String.format(
+                  "Pin q lies at %.0f, %.0f mm, %.0f mm beyond where parts", x, z, beyond));
+    }
+  }
+
+  // --- chains
+
+  private static Optional<Finding> chain(String links, String length) {
+    return TestMachine.tourer()
+        .with("measures", "chainLinks", "{'is': '" + links + "'}")
+        .field("ties", "chain", "is", "'" + length + "'")
+        .finding("chain.chain");
+  }
+
+  @Test
+  void aChainIsSaidWithItsLinks() {
+    Finding even = chain("84", "chainLinks * chainPitch").orElseThrow();
+    assertThat(even.verdict()).isEqualTo(Verdict.PASS);
+    assertThat(even.value()).isEqualTo(84);
+    assertThat(even.text()).isEqualTo("Chain chain has 84 links, an even number.");
+    Finding odd = chain("85", "chainLength").orElseThrow();
+    assertThat(odd.verdict()).isEqualTo(Verdict.CAUTION);
+    assertThat(odd.text())
+        .startsWith("Chain chain has 85 links, an odd number, which needs a cranked");
+    Finding half = chain("84.5", "chainLength").orElseThrow();
+    assertThat(half.verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(half.text())
+        .isEqualTo("Chain chain would have 84.50 links; choose an even whole number.");
+    // a belt is no chain
+    assertThat(chain("84", "84 * 15.875 mm")).isEmpty();
+    assertThat(chain("84", "chainLinks * chainPitch + 0.01 mm")).isEmpty();
+  }
+
+  // --- what is lacking
+
+  private static String lacks(TestMachine m) {
+    return m.finding("completeness.machine").orElseThrow().text();
+  }
+
+  @Test
+  void aWholeMachineIsSaidToBeSo() {
+    Finding f =
+        Sat.runabout().findings().stream()
+            .filter(x -> x.id().equals("completeness.machine"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(f.verdict()).isEqualTo(Verdict.PASS);
+    assertThat(f.text()).startsWith("Both wheels are held, there are a frame, a drive and a stand");
+    assertThat(f.value()).isZero();
+  }
+
+  /** A layout without one of its wheels, as Java can make it; files are refused. */
+  private static Study without(String wheel) {
+    Layout l = Sat.runabout().layout();
+    Map<String, Part> parts = new LinkedHashMap<>(l.parts());
+    parts.remove(wheel);
+    return Study.of(
+        new Layout(
+            l.name(),
+            l.title(),
+            l.notes(),
+            l.measures(),
+            l.pins(),
+            parts,
+            l.ties(),
+            l.limits(),
+            Map.of(),
+            l.sections(),
+            l.stances(),
+            l.crew(),
+            l.demands()));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"frontWheel, there is no front wheel", "rearWheel, there is no rear wheel"})
+  void aMissingWheelIsSaidAndWhatRestsOnBothIsNotJudged(String wheel, String words) {
+    List<Finding> all = without(wheel).findings();
+    Finding lacks =
+        all.stream().filter(f -> f.id().equals("completeness.machine")).findFirst().orElseThrow();
+    assertThat(lacks.verdict()).isEqualTo(Verdict.CAUTION);
+    assertThat(lacks.text()).contains(words);
+    assertThat(lacks.value()).isEqualTo(1);
+    assertThat(all)
+        .noneMatch(f -> f.kind() == FindingKind.LEAN || f.kind() == FindingKind.TOUCH)
+        .noneMatch(f -> f.kind() == FindingKind.STAND || f.kind() == FindingKind.PLACE);
+  }
+
+  @Test
+  void aForkOnAnotherPinHoldsNoWheel() {
+    assertThat(lacks(TestMachine.runabout().part("front", "axle", "'linkPivot'")))
+        .contains("nothing holds the front wheel and steers it");
+  }
+
+  /** A rail or bracket on its axle holds a rear wheel as well as a swingarm. */
+  @Test
+  void aRigidMachineHoldsItsRearWheelByARail() {
+    TestMachine rigid = TestMachine.runabout().lacking("swingarm");
+    assertThat(lacks(rigid)).contains("nothing holds the rear wheel");
+    rigid.with("parts", "stay", Boxes.rail("swingPivot", "rearAxle", 25, 90, ", 'both': true"));
+    assertThat(rigid.finding("completeness.machine").orElseThrow().verdict())
+        .isEqualTo(Verdict.PASS);
+  }
+
+  /** A rail is held by what it shares a pin with or is no farther from than 25 mm. */
+  @ParameterizedTest
+  @CsvSource({"24.9, false", "25.1, true"})
+  void aRailNearNothingHangs(double gap, boolean hangs) {
+    TestMachine m =
+        TestMachine.runabout()
+            .pin("a", 1900, 1900)
+            .pin("b", 2100, 1900)
+            .with("parts", "loose", Boxes.rail("a", "b", 20, 0, ""));
+    Boxes.add(m, "near", Boxes.at(1950, 1910 + gap, 2050, 1990), 50, 50, "");
+    assertThat(lacks(m).contains("loose hangs on nothing: bring it to another part"))
+        .isEqualTo(hangs);
+    m.with("parts", "loose", Boxes.rail("a", "headTop", 20, 0, ""));
+    assertThat(lacks(m)).doesNotContain("loose hangs");
+  }
+
+  @Test
+  void gripsMustBeHeldByWhatSteers() {
+    assertThat(lacks(TestMachine.runabout().part("bars", "steered", "false")))
+        .contains("grips are on nothing that steers");
+    // a passenger's grips steer nothing
+    assertThat(lacks(TestMachine.runabout().part("grips", "seat", "'passenger'")))
+        .contains("there are no grips to steer with");
+    TestMachine rails = TestMachine.runabout();
+    for (String rail : new String[] {"floorRail", "backRail", "seatRail", "tailRail"}) {
+      rails.part(rail, "steered", "true");
+    }
+    assertThat(lacks(rails)).contains("there is no frame: draw its rails");
+  }
+}

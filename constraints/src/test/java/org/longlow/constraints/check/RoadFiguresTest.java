@@ -1,0 +1,602 @@
+package org.longlow.constraints.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.locationtech.jts.geom.Coordinate;
+import org.longlow.constraints.layout.Occupant;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.machine.MassPoint;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.shape.Prism;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.study.Study;
+import org.longlow.constraints.study.TestMachine;
+import org.longlow.rider.body.Body;
+import org.longlow.rider.geom.PointMm;
+
+/**
+ * Figures of whole machines on the road, each worked out again from pins, outlines and masses, and
+ * held to limits on both sides of it.
+ */
+class RoadFiguresTest {
+
+  private static List<Standing> standings(Study study, Stance.Kind... kinds) {
+    return study.standings().stream().filter(s -> List.of(kinds).contains(s.kind())).toList();
+  }
+
+  /** Of several findings by one name in different stances, the one of this. */
+  private static Finding finding(Study study, String id, Standing s) {
+    return study.findings().stream()
+        .filter(f -> f.id().equals(id))
+        .filter(f -> f.stance().equals(Optional.of(s.condition())))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static String people(Standing s) {
+    return s.condition().people().isEmpty() ? "unladen" : s.condition().people();
+  }
+
+  private static String tenths(double value) {
+    String text = String.format(Locale.ROOT, "%.1f", value);
+    return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
+  }
+
+  private static Study asking(String name, String demand, double value, String unit) {
+    return TestMachine.named(name)
+        .with("demands", demand, "'" + value + (unit.isEmpty() ? "" : " " + unit) + "'")
+        .study();
+  }
+
+  // --- steering
+
+  @ParameterizedTest
+  @ValueSource(strings = {"tourer", "runabout"})
+  void rakeAndTrailAreThoseOfTheLineThroughTheSteeringAxis(String name) {
+    Study study = TestMachine.asFiled(name);
+    List<Standing> asked = standings(study, Stance.Kind.UNLADEN, Stance.Kind.LADEN);
+    assertThat(asked).hasSizeGreaterThan(2);
+    for (Standing s : asked) {
+      OnRoad road = OnRoad.of(study, s);
+      double topX = road.x(s.places().pin("headTop"));
+      double topZ = road.z(s.places().pin("headTop"));
+      double lowX = road.x(s.places().pin("headBottom"));
+      double lowZ = road.z(s.places().pin("headBottom"));
+      double meets = lowX + (lowX - topX) * lowZ / (topZ - lowZ);
+      double trail = meets - road.wheelbaseMm();
+      double rakeDeg = Math.toDegrees(Math.atan((lowX - topX) / (topZ - lowZ)));
+      Finding t = finding(study, "trail." + people(s), s);
+      assertThat(t.value()).isCloseTo(trail, within(1e-6));
+      // ranges of machines on the road: 50 to 175 mm, 15 to 45 deg
+      assertThat(t.margin()).isCloseTo(Math.min(trail - 50, 175 - trail), within(1e-6));
+      double normal = trail * Math.cos(Math.toRadians(rakeDeg));
+      double flop = normal * Math.sin(Math.toRadians(rakeDeg));
+      String who = s.kind() == Stance.Kind.UNLADEN ? "Unladen" : "With " + s.condition().people();
+      assertThat(t.text())
+          .isEqualTo(
+              String.format(
+                  "%s: rake %s°, ground trail %s mm, normal trail %s mm, wheel flop %s mm.",
+                  who, tenths(rakeDeg), tenths(trail), tenths(normal), tenths(flop)));
+      PointMm contact = t.where().orElseThrow();
+      assertThat(road.x(contact)).isCloseTo(road.wheelbaseMm(), within(1e-6));
+      assertThat(road.z(contact)).isCloseTo(0, within(1e-6));
+      Finding r = finding(study, "rake." + people(s), s);
+      assertThat(r.value()).isCloseTo(rakeDeg, within(1e-9));
+      assertThat(r.margin()).isCloseTo(Math.min(rakeDeg - 15, 45 - rakeDeg), within(1e-9));
+      assertThat(r.text())
+          .isEqualTo(who + " the steering axis leans back " + tenths(rakeDeg) + "°.");
+      assertThat(r.where()).contains(s.places().pin("headTop"));
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "-10, 75, the wheel falls to one side",
+    "14, 75, machines on the road have 15 to 45°",
+    "46, 75, machines on the road have 15 to 45°"
+  })
+  void anUnusualRakeIsExplained(int rakeDeg, int trailMm, String words) {
+    Finding f =
+        TestMachine.runabout()
+            .with("measures", "rake", "'" + rakeDeg + " deg'")
+            .finding("rake.unladen")
+            .orElseThrow();
+    assertThat(f.text()).contains(words);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "-60, FAIL, without trail the wheel does not straighten itself",
+    "20, CAUTION, machines on the road have 50 to 175 mm",
+    "250, CAUTION, machines on the road have 50 to 175 mm"
+  })
+  void anUnusualTrailIsExplained(int trailMm, Verdict verdict, String words) {
+    Finding f =
+        TestMachine.runabout()
+            .with("measures", "trail", "'" + trailMm + " mm'")
+            .finding("trail.unladen")
+            .orElseThrow();
+    assertThat(f.verdict()).isEqualTo(verdict);
+    assertThat(f.text()).contains(words);
+  }
+
+  // --- loads
+
+  private static MassPoint sum(Study study, Standing s) {
+    List<MassPoint> all = new ArrayList<>();
+    s.shapes().values().forEach(p -> all.add(new MassPoint(p.massKg(), p.centre(), p.centreYMm())));
+    for (Occupant who : s.condition().aboard()) {
+      all.addAll(study.sitting(who.person(), who.seat()).orElseThrow().masses());
+    }
+    double kg = 0;
+    double x = 0;
+    double z = 0;
+    double y = 0;
+    for (MassPoint m : all) {
+      kg += m.massKg();
+      x += m.massKg() * m.at().x();
+      z += m.massKg() * m.at().z();
+      y += m.massKg() * m.yMm();
+    }
+    return new MassPoint(kg, new PointMm(x / kg, z / kg), y / kg);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"tourer", "runabout"})
+  void loadsAreLeversAboutTheContacts(String name) {
+    Study study = TestMachine.asFiled(name);
+    for (Standing s : standings(study, Stance.Kind.UNLADEN, Stance.Kind.LADEN)) {
+      boolean laden = s.kind() == Stance.Kind.LADEN;
+      OnRoad road = OnRoad.of(study, s);
+      MassPoint all = sum(study, s);
+      double x = road.x(all.at());
+      double z = road.z(all.at());
+      double share = x / road.wheelbaseMm();
+      double newton = all.massKg() * 9.80665;
+      Finding f = finding(study, "load." + people(s), s);
+      assertThat(f.value()).isCloseTo(share, within(1e-9));
+      assertThat(f.where().orElseThrow().distance(all.at())).isLessThan(1e-6);
+      assertThat(f.text())
+          .startsWith(
+              String.format(
+                  Locale.ROOT,
+                  "%s the machine weighs %s kg%s; front axle %.0f N, rear axle %.0f N, %s %% on the"
+                      + " front; centre of mass %.0f mm ahead of the rear contact, %.0f mm up and ",
+                  laden ? "With " + s.condition().people() : "With nobody on it",
+                  tenths(all.massKg()),
+                  laden ? " with gear" : "",
+                  newton * share,
+                  newton * (1 - share),
+                  tenths(100 * share),
+                  x,
+                  z));
+      if (laden) {
+        assertThat(f.margin()).isCloseTo(Math.min(share - 0.38, 0.58 - share), within(1e-9));
+        Finding lift = finding(study, "lift." + people(s), s);
+        assertThat(lift.verdict()).isEqualTo(Verdict.PASS);
+        assertThat(lift.value()).isCloseTo((road.wheelbaseMm() - x) / z, within(1e-9));
+        assertThat(lift.text())
+            .contains(
+                String.format(
+                    Locale.ROOT,
+                    "braking lifts the rear wheel at %.2f g and pulling away lifts the front at %.2f g",
+                    (road.wheelbaseMm() - x) / z,
+                    x / z));
+      } else {
+        assertThat(f.margin()).isNaN();
+        assertThat(f.verdict()).isEqualTo(Verdict.PASS);
+      }
+    }
+  }
+
+  @Test
+  void theFrontWheelsShareIsHeldFromBothSides() {
+    Study usual = TestMachine.asFiled("runabout");
+    double share =
+        usual.findings().stream()
+            .filter(f -> f.id().equals("load.Nell"))
+            .findFirst()
+            .orElseThrow()
+            .value();
+    Finding enough = only(asking("runabout", "frontShareMin", share - 1e-4, ""), "load.Nell");
+    assertThat(enough.verdict()).isEqualTo(Verdict.PASS);
+    assertThat(enough.limit()).isCloseTo(share - 1e-4, within(1e-12));
+    assertThat(enough.text()).doesNotContain("asked there");
+    assertThat(enough.source()).contains("this layout's demand");
+    Finding little = only(asking("runabout", "frontShareMin", share + 1e-4, ""), "load.Nell");
+    assertThat(little.verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(little.text())
+        .contains(" At least ")
+        .contains("are asked there: move heavy parts or the seat forward.");
+    Finding fits = only(asking("runabout", "frontShareMax", share + 1e-4, ""), "load.Nell");
+    assertThat(fits.verdict()).isEqualTo(Verdict.PASS);
+    assertThat(fits.limit()).isCloseTo(share + 1e-4, within(1e-12));
+    assertThat(fits.source()).contains("this layout's demand");
+    Finding much = only(asking("runabout", "frontShareMax", share - 1e-4, ""), "load.Nell");
+    assertThat(much.verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(much.text())
+        .contains(" At most ")
+        .contains("are asked there: move heavy parts or the seat back.");
+  }
+
+  private static Finding only(Study study, String id) {
+    return study.findings().stream().filter(f -> f.id().equals(id)).findFirst().orElseThrow();
+  }
+
+  private static TestMachine ballast(int xMm, int zMm, int kg) {
+    String box =
+        "{'kind': 'box', 'frame': 'bx', 'outline': {'points': [['-20 mm', '-20 mm'], ['20 mm', '-20"
+            + " mm'], ['20 mm', '20 mm'], ['-20 mm', '20 mm']]}, 'left': '20 mm', 'right': '20 mm',"
+            + " 'mass': '"
+            + kg
+            + " kg'}";
+    return TestMachine.runabout().with("parts", "box", box).pin("bx", xMm, zMm);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"-900, the front wheel lifts at rest", "2600, the rear wheel lifts at rest"})
+  void aCentreBeyondAnAxleLiftsTheOtherWheel(int xMm, String words) {
+    Finding f = ballast(xMm, 500, 900).finding("lift.Nell").orElseThrow();
+    assertThat(f.verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(f.value()).isNegative();
+    assertThat(f.text()).contains("lies outside the wheels").contains(words);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"40, 25 mm to the left", "-40, 25 mm to the right"})
+  void aLoadAtOneSideMovesTheCentreToThatSide(int sign, String words) {
+    // nothing else of it is off the middle but its stand, 1.2 kg at 235 mm on the left
+    Study plain = TestMachine.asFiled("runabout");
+    Standing empty = standings(plain, Stance.Kind.UNLADEN).get(0);
+    MassPoint all = sum(plain, empty);
+    double target = Math.signum(sign) * 25;
+    double kg = 30;
+    double at = (target * (all.massKg() + kg) - all.yMm() * all.massKg()) / kg;
+    TestMachine off =
+        ballast(600, 400, 30)
+            .part("box", "left", "'" + (at + 20) + " mm'")
+            .part("box", "right", "'" + (20 - at) + " mm'");
+    assertThat(off.finding("load.unladen").orElseThrow().text()).contains(words + " of the middle");
+  }
+
+  // --- the lowest point
+
+  private static double lowest(Study study, Standing s, List<String> names) {
+    OnRoad road = OnRoad.of(study, s);
+    double least = Double.POSITIVE_INFINITY;
+    for (PartShape shape : s.shapes().values()) {
+      if (shape.part() instanceof Part.Wheel) {
+        continue;
+      }
+      for (Coordinate c : shape.outline().getCoordinates()) {
+        double z = road.z(new PointMm(c.x, c.y));
+        if (z < least) {
+          least = z;
+          names.add(0, shape.part().name());
+        }
+      }
+    }
+    return least;
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "tourer, LADEN, laden, groundClearance",
+    "tourer, FULL_BUMP, bump, bumpClearance",
+    "runabout, LADEN, laden, groundClearance",
+    "runabout, FULL_BUMP, bump, bumpClearance"
+  })
+  void clearanceIsThatOfTheLowestCorner(
+      String name, Stance.Kind kind, String state, String demand) {
+    Study study = TestMachine.asFiled(name);
+    double least = Double.POSITIVE_INFINITY;
+    Standing where = null;
+    String part = "";
+    for (Standing s : standings(study, kind)) {
+      List<String> names = new ArrayList<>();
+      double here = lowest(study, s, names);
+      if (here < least) {
+        least = here;
+        where = s;
+        part = names.get(0);
+      }
+    }
+    Finding f = finding(study, "clearance." + state, where);
+    assertThat(f.value()).isCloseTo(least, within(1e-6));
+    assertThat(f.subject()).isEqualTo(part);
+    assertThat(f.limit()).isEqualTo(kind == Stance.Kind.LADEN ? 100 : 40);
+    assertThat(OnRoad.of(study, where).z(f.where().orElseThrow())).isCloseTo(least, within(1e-6));
+    assertThat(f.text()).startsWith(part + " is the lowest part, " + tenths(least) + " mm above");
+    Finding held = only(asking(name, demand, least - 0.01, "mm"), "clearance." + state);
+    assertThat(held.verdict()).isEqualTo(Verdict.PASS);
+    assertThat(held.text()).doesNotContain("raise it");
+    Finding fails = only(asking(name, demand, least + 5, "mm"), "clearance." + state);
+    assertThat(fails.verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(fails.text()).endsWith(": raise it 5 mm.");
+  }
+
+  /** With the nose up or down the lowest corner is not that of the lowest box. */
+  @ParameterizedTest
+  @ValueSource(ints = {60, -60})
+  void clearanceIsMeasuredSquareToTheRoad(int noseMm) {
+    String box =
+        "{'kind': 'box', 'frame': 'bx', 'outline': {'points': [['0 mm', '0 mm'], ['700 mm', '0"
+            + " mm'], ['700 mm', '20 mm'], ['0 mm', '20 mm']]}, 'left': '20 mm', 'right': '20 mm',"
+            + " 'mass': '1 kg'}";
+    TestMachine sloped =
+        TestMachine.runabout()
+            .with("parts", "box", box)
+            .pin("bx", 500, 150)
+            .with("measures", "frontRadius", "'" + (258.8 - noseMm) + " mm'");
+    Study study = sloped.study();
+    for (Standing s : standings(study, Stance.Kind.FULL_BUMP)) {
+      List<String> names = new ArrayList<>();
+      double least = lowest(study, s, names);
+      Finding f = finding(study, "clearance.bump", s);
+      assertThat(f.subject()).isEqualTo("box").isEqualTo(names.get(0));
+      assertThat(f.value()).isCloseTo(least, within(1e-6));
+      double corner = f.where().orElseThrow().x();
+      assertThat(corner).isCloseTo(noseMm > 0 ? 500 : 1200, within(1e-6));
+    }
+  }
+
+  // --- springs at rest
+
+  @ParameterizedTest
+  @CsvSource({
+    "tourer, front, frontAxle, 60, 45",
+    "tourer, rear, rearAxle, 60, 50",
+    "runabout, front, frontAxle, 50, 40",
+    "runabout, rear, rearAxle, 50, 40"
+  })
+  void sagIsHowFarAWheelRoseFromHanging(
+      String name, String end, String axle, double bump, double droop) {
+    Study study = TestMachine.asFiled(name);
+    double drawn = study.placed().places().pin(axle).z();
+    for (Standing s : standings(study, Stance.Kind.UNLADEN, Stance.Kind.LADEN)) {
+      double used = s.places().pin(axle).z() - (drawn - droop);
+      Finding f = finding(study, "sag." + end + "." + people(s), s);
+      assertThat(f.value()).isCloseTo(used, within(1e-6));
+      assertThat(f.limit()).isCloseTo(bump + droop, within(1e-6));
+      assertThat(f.verdict()).isEqualTo(Verdict.PASS);
+      if (used < 1e-9) {
+        continue; // on its stop, see below
+      }
+      assertThat(f.text())
+          .isEqualTo(
+              String.format(
+                  "%s the %s wheel uses %s mm of its %s mm of travel at rest, %s %%.",
+                  s.kind() == Stance.Kind.LADEN
+                      ? "With " + s.condition().people()
+                      : "With nobody on it",
+                  end,
+                  tenths(used),
+                  tenths(bump + droop),
+                  tenths(100 * used / (bump + droop))));
+    }
+  }
+
+  @Test
+  void stopsAreSaidAtEachEnd() {
+    TestMachine stiff =
+        TestMachine.runabout()
+            .part("front", "preload", "'9000 N'")
+            .part("swingarm", "preload", "'9000 N'");
+    TestMachine soft =
+        TestMachine.runabout()
+            .part("front", "rate", "'1 N/mm'")
+            .part("front", "preload", "'0 N'")
+            .part("swingarm", "rate", "'1 N/mm'")
+            .part("swingarm", "preload", "'0 N'");
+    Study hard = stiff.study();
+    Study weak = soft.study();
+    for (String end : List.of("front", "rear")) {
+      Finding hangs = only(hard, "sag." + end + ".Nell");
+      assertThat(hangs.verdict()).isEqualTo(Verdict.CAUTION);
+      assertThat(hangs.value()).isCloseTo(0, within(1e-9));
+      assertThat(hangs.text())
+          .startsWith("With Nell the " + end + " wheel hangs on its top-out stop")
+          .contains("softer springs or less preload");
+      Finding alone = only(hard, "sag." + end + ".unladen");
+      assertThat(alone.verdict()).isEqualTo(Verdict.PASS);
+      assertThat(alone.text())
+          .startsWith("With nobody on it the " + end + " wheel hangs")
+          .contains("only once somebody sits on it");
+      Finding sits = only(weak, "sag." + end + ".Nell");
+      assertThat(sits.verdict()).isEqualTo(Verdict.FAIL);
+      assertThat(sits.value()).isCloseTo(90, within(1e-9));
+      assertThat(sits.text())
+          .startsWith("With Nell the " + end + " wheel sits on its bump stop")
+          .contains("stiffer springs or more preload");
+    }
+    Study rigid =
+        TestMachine.runabout()
+            .part("front", "bump", "'0 mm'")
+            .part("front", "droop", "'0 mm'")
+            .study();
+    assertThat(rigid.findings()).noneMatch(f -> f.id().startsWith("sag.front."));
+    assertThat(rigid.findings()).anyMatch(f -> f.id().startsWith("sag.rear."));
+  }
+
+  // --- sight
+
+  private static double roadSeen(Study study, Standing s, PointMm eye, boolean throughScreens) {
+    OnRoad road = OnRoad.of(study, s);
+    double ex = road.x(eye);
+    double ez = road.z(eye);
+    double steepest = Double.NEGATIVE_INFINITY;
+    for (PartShape shape : s.shapes().values()) {
+      if (throughScreens && shape.part().name().equals("screen")) {
+        continue;
+      }
+      for (Prism prism : shape.prisms()) {
+        if (prism.across().to() < -40 || prism.across().from() > 40) {
+          continue;
+        }
+        for (Coordinate c : prism.outline().getCoordinates()) {
+          PointMm p = new PointMm(c.x, c.y);
+          if (road.x(p) > ex) {
+            steepest = Math.max(steepest, (road.z(p) - ez) / (road.x(p) - ex));
+          }
+        }
+      }
+    }
+    return ez / -steepest;
+  }
+
+  @ParameterizedTest
+  @CsvSource({"tourer, Bram", "tourer, Runa", "runabout, Nell", "runabout, Joss"})
+  void theRoadIsSeenOverWhatStandsHighest(String name, String person) {
+    Study study = TestMachine.asFiled(name);
+    Sitting sitting = study.sitting(person, Occupant.RIDER).orElseThrow();
+    Standing s =
+        standings(study, Stance.Kind.LADEN).stream()
+            .filter(l -> l.condition().people().equals(person))
+            .findFirst()
+            .orElseThrow();
+    PointMm eye = sitting.posture().orElseThrow().eye();
+    double seen = roadSeen(study, s, eye, false);
+    double through = roadSeen(study, s, eye, true);
+    Finding f = finding(study, "sight." + person, s);
+    assertThat(f.value()).isCloseTo(seen, within(1e-6));
+    assertThat(f.limit()).isEqualTo(9000);
+    assertThat(f.text())
+        .startsWith(person + " sees the road from " + tenths(seen / 1000) + " m ahead over");
+    assertThat(f.text().contains(" Through the screen it is " + tenths(through / 1000) + " m."))
+        .isEqualTo(Math.abs(seen - through) >= 1);
+    Finding near = only(asking(name, "sight", seen + 1, "mm"), "sight." + person);
+    assertThat(near.verdict()).isEqualTo(Verdict.PASS);
+    assertThat(near.text()).doesNotContain("raise the eye");
+    Finding far = only(asking(name, "sight", seen - 1, "mm"), "sight." + person);
+    assertThat(far.verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(far.text()).contains("raise the eye or lower what stands in front");
+    // the corner that is shown is on the line of sight
+    OnRoad road = OnRoad.of(study, s);
+    PointMm over = f.where().orElseThrow();
+    assertThat((road.z(over) - road.z(eye)) / (road.x(over) - road.x(eye)))
+        .isCloseTo(-road.z(eye) / seen, within(1e-9));
+  }
+
+  private static TestMachine wall(int leftMm, int rightMm) {
+    String box =
+        "{'kind': 'box', 'frame': 'bx', 'outline': {'points': [['0 mm', '0 mm'], ['20 mm', '0"
+            + " mm'], ['20 mm', '1500 mm'], ['0 mm', '1500 mm']]}, 'left': '"
+            + leftMm
+            + " mm', 'right': '"
+            + rightMm
+            + " mm', 'mass': '0.1 kg'}";
+    return TestMachine.runabout().with("parts", "box", box).pin("bx", 1900, 300);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"80, 39, true", "80, -39, true", "80, -41, false", "-39, 80, true", "-41, 80, false"})
+  void aWallStraightAheadHidesAllRoadAndOneBesideDoesNot(int left, int right, boolean hides) {
+    Finding f = wall(left, right).finding("sight.Nell").orElseThrow();
+    assertThat(f.text().startsWith("Nell sees no road over everything")).isEqualTo(hides);
+    assertThat(Double.isNaN(f.value())).isEqualTo(hides);
+    assertThat(f.verdict()).isEqualTo(hides ? Verdict.FAIL : Verdict.PASS);
+  }
+
+  @Test
+  void onlyWhoeverSteersIsAskedWhatTheySee() {
+    assertThat(TestMachine.asFiled("tourer").findings())
+        .filteredOn(f -> f.kind() == FindingKind.SIGHT || f.kind() == FindingKind.FOOT)
+        .extracting(Finding::id)
+        .containsExactlyInAnyOrder("sight.Runa", "foot.Runa", "sight.Bram", "foot.Bram");
+  }
+
+  /** Eye and hip are as high as the springs let them, and those carry the masses. */
+  @Test
+  void whatIsSeenAndReachedOnSpringsRestsOnMassesAndRates() {
+    Study heavy = TestMachine.runabout().without("controller", "mass").study();
+    Study soft = TestMachine.runabout().without("swingarm", "rate", "preload").study();
+    for (String id : List.of("sight.Nell", "foot.Nell", "sight.Joss", "foot.Joss")) {
+      assertThat(only(Sat.runabout(), id).verdict()).as(id).isEqualTo(Verdict.PASS);
+      assertThat(only(heavy, id).verdict()).as(id).isEqualTo(Verdict.CAUTION);
+      assertThat(only(heavy, id).text()).contains("the mass of controller is not known");
+      assertThat(only(soft, id).verdict()).as(id).isEqualTo(Verdict.CAUTION);
+      assertThat(only(soft, id).text()).contains("the rate of swingarm is not known");
+    }
+  }
+
+  // --- a foot on the ground
+
+  /** By how much a straight leg beside the pan is short of the ground, heel down, mm. */
+  private static double shortMm(Study study, String person, double sideMm) {
+    Sitting sitting = study.sitting(person, Occupant.RIDER).orElseThrow();
+    Standing s =
+        standings(study, Stance.Kind.LADEN).stream()
+            .filter(l -> l.condition().people().equals(person))
+            .findFirst()
+            .orElseThrow();
+    Body body = sitting.body();
+    double hip = OnRoad.of(study, s).z(sitting.posture().orElseThrow().hip());
+    double up = hip - body.foot().ankle().z();
+    return Math.hypot(up, sideMm) - body.thighMm() - body.shankMm();
+  }
+
+  @Test
+  void aFootReachesTheGroundBesideThePan() {
+    int flat = 0;
+    int ball = 0;
+    int none = 0;
+    for (int height : new int[] {380, 500, 560, 600, 640, 680, 720, 760}) {
+      Study study =
+          TestMachine.runabout().with("measures", "seatHeight", "'" + height + " mm'").study();
+      for (String person : List.of("Nell", "Joss")) {
+        Optional<Finding> found =
+            study.findings().stream().filter(f -> f.id().equals("foot." + person)).findFirst();
+        if (found.isEmpty()) {
+          continue;
+        }
+        Finding f = found.get();
+        double off = shortMm(study, person, 180);
+        assertThat(f.value()).isCloseTo(Math.max(0, off), within(1e-6));
+        assertThat(f.limit()).isEqualTo(40);
+        assertThat(f.verdict()).isEqualTo(off > 40 ? Verdict.FAIL : Verdict.PASS);
+        if (f.text().startsWith(person + " puts a whole foot on the ground at a stop")) {
+          flat++;
+          assertThat(off).isNotPositive();
+        } else {
+          assertThat(off).isPositive();
+          assertThat(f.text()).contains("the leg ").contains(tenths(off) + " mm short at a stop");
+          ball += f.text().contains("stands on the ball of the foot") ? 1 : 0;
+          none += f.text().contains("cannot reach the ground") ? 1 : 0;
+        }
+        assertThat(f.text().endsWith(" at a stop: lower the seat or narrow the pan."))
+            .isEqualTo(off > 40);
+        Standing s = study.standing(f.stance().orElseThrow()).orElseThrow();
+        OnRoad road = OnRoad.of(study, s);
+        PointMm hip = study.sitting(person, "rider").orElseThrow().posture().orElseThrow().hip();
+        assertThat(road.z(f.where().orElseThrow())).isCloseTo(0, within(1e-6));
+        assertThat(road.x(f.where().orElseThrow())).isCloseTo(road.x(hip), within(1e-6));
+      }
+    }
+    assertThat(flat).as("flat").isPositive();
+    assertThat(ball).as("ball").isPositive();
+    assertThat(none).as("none").isPositive();
+  }
+
+  /** A road falls to either side, so the wider side of a pan counts. */
+  @Test
+  void theWiderSideOfThePanCounts() {
+    TestMachine high = TestMachine.runabout().with("measures", "seatHeight", "'640 mm'");
+    Study left = high.part("pan", "left", "'260 mm'").study();
+    Study right = high.part("pan", "left", "'180 mm'").part("pan", "right", "'260 mm'").study();
+    double off = shortMm(left, "Nell", 260);
+    assertThat(off).isPositive();
+    assertThat(only(left, "foot.Nell").value()).isCloseTo(off, within(1e-6));
+    assertThat(only(right, "foot.Nell").value()).isCloseTo(off, within(1e-6));
+  }
+}
