@@ -4,16 +4,16 @@ import java.util.Locale;
 import org.longlow.constraints.study.TestMachine;
 
 /** Plain boxes put into a whole machine. */
-final class Boxes {
+public final class Boxes {
 
   private Boxes() {}
 
-  static String mm(double value) {
+  public static String mm(double value) {
     return String.format(Locale.ROOT, "'%.9f mm'", value);
   }
 
   /** A box by two corners of the elevation and how far it reaches to the left and right. */
-  static TestMachine add(
+  public static TestMachine add(
       TestMachine machine,
       String name,
       double[] corners,
@@ -47,11 +47,11 @@ final class Boxes {
             "{'at': [" + mm(corners[0]) + ", " + mm(corners[1]) + "], 'nailed': true}");
   }
 
-  static double[] at(double x0, double z0, double x1, double z1) {
+  public static double[] at(double x0, double z0, double x1, double z1) {
     return new double[] {x0, z0, x1, z1};
   }
 
-  static String rail(String from, String to, double diameterMm, double yMm, String more) {
+  public static String rail(String from, String to, double diameterMm, double yMm, String more) {
     return "{'kind': 'rail', 'path': ['"
         + from
         + "', '"

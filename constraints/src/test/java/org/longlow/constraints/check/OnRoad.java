@@ -8,10 +8,10 @@ import org.longlow.rider.geom.PointMm;
  * The road under two wheels by trigonometry: the common tangent of two circles lies below the line
  * of their centres by the arc sine of how much the radii differ over their distance.
  */
-record OnRoad(PointMm rear, double rearRadiusMm, PointMm front, double frontRadiusMm) {
+public record OnRoad(PointMm rear, double rearRadiusMm, PointMm front, double frontRadiusMm) {
 
   /** Radii from the sizes on the tyres: half the rim and the height of the section. */
-  static OnRoad of(Study study, Standing s) {
+  public static OnRoad of(Study study, Standing s) {
     boolean tourer = study.layout().name().equals("tourer");
     return new OnRoad(
         s.places().pin("rearAxle"),
@@ -26,18 +26,18 @@ record OnRoad(PointMm rear, double rearRadiusMm, PointMm front, double frontRadi
     return Math.atan2(dz, dx) - Math.asin((frontRadiusMm - rearRadiusMm) / Math.hypot(dx, dz));
   }
 
-  double wheelbaseMm() {
+  public double wheelbaseMm() {
     return x(front);
   }
 
   /** Along the road from the rear contact. */
-  double x(PointMm p) {
+  public double x(PointMm p) {
     double a = slopeRad();
     return (p.x() - rear.x()) * Math.cos(a) + (p.z() - rear.z()) * Math.sin(a);
   }
 
   /** Above the road. */
-  double z(PointMm p) {
+  public double z(PointMm p) {
     double a = slopeRad();
     return (p.z() - rear.z()) * Math.cos(a) - (p.x() - rear.x()) * Math.sin(a) + rearRadiusMm;
   }

@@ -17,39 +17,39 @@ import org.longlow.rider.seat.SeatLoad;
 import org.longlow.rider.seat.SeatOutcome;
 
 /** Somebody seated on a whole machine with one figure of how they sit changed. */
-final class Sat {
+public final class Sat {
 
-  static final Condition STANCE =
+  public static final Condition STANCE =
       Condition.laden(java.util.List.of(new Occupant("Nell", Occupant.RIDER)));
 
   private Sat() {}
 
-  static Study runabout() {
+  public static Study runabout() {
     return TestMachine.asFiled("runabout");
   }
 
-  static Sitting nell() {
+  public static Sitting nell() {
     return runabout().sitting("Nell", Occupant.RIDER).orElseThrow();
   }
 
-  static SeatOutcome.Seated seated(Sitting s) {
+  public static SeatOutcome.Seated seated(Sitting s) {
     return s.seated().orElseThrow();
   }
 
-  static Sitting with(Sitting s, UnaryOperator<SeatOutcome.Seated> change) {
+  public static Sitting with(Sitting s, UnaryOperator<SeatOutcome.Seated> change) {
     return new Sitting(s.person(), s.seat(), s.parts(), s.body(), change.apply(seated(s)));
   }
 
-  static Sitting as(Sitting s, String person, String seat) {
+  public static Sitting as(Sitting s, String person, String seat) {
     return new Sitting(person, seat, s.parts(), s.body(), s.outcome());
   }
 
-  static Sitting unseatable(Sitting s, String reason) {
+  public static Sitting unseatable(Sitting s, String reason) {
     return new Sitting(
         s.person(), s.seat(), s.parts(), s.body(), new SeatOutcome.Unseatable(reason));
   }
 
-  static SeatOutcome.Seated pose(SeatOutcome.Seated s, PoseResult pose) {
+  public static SeatOutcome.Seated pose(SeatOutcome.Seated s, PoseResult pose) {
     return new SeatOutcome.Seated(
         pose,
         s.hip(),
@@ -66,7 +66,7 @@ final class Sat {
         s.notes());
   }
 
-  static Posture bent(Posture p, JointAngles angles) {
+  public static Posture bent(Posture p, JointAngles angles) {
     return new Posture(
         p.hip(),
         p.shoulder(),
@@ -87,7 +87,7 @@ final class Sat {
         angles);
   }
 
-  static SeatOutcome.Seated cushions(
+  public static SeatOutcome.Seated cushions(
       SeatOutcome.Seated s, CushionLoad pan, CushionLoad back, Optional<CushionLoad> head) {
     return new SeatOutcome.Seated(
         s.pose(),
@@ -105,7 +105,7 @@ final class Sat {
         s.notes());
   }
 
-  static SeatOutcome.Seated head(
+  public static SeatOutcome.Seated head(
       SeatOutcome.Seated s, double reclineDeg, boolean onRest, double gapMm) {
     return new SeatOutcome.Seated(
         s.pose(),
@@ -123,7 +123,7 @@ final class Sat {
         s.notes());
   }
 
-  static SeatOutcome.Seated friction(SeatOutcome.Seated s, double friction) {
+  public static SeatOutcome.Seated friction(SeatOutcome.Seated s, double friction) {
     SeatLoad.Shares l = s.load();
     SeatLoad.Shares changed =
         new SeatLoad.Shares(
@@ -154,7 +154,7 @@ final class Sat {
         s.notes());
   }
 
-  static SeatOutcome.Seated disagreed(SeatOutcome.Seated s) {
+  public static SeatOutcome.Seated disagreed(SeatOutcome.Seated s) {
     return new SeatOutcome.Seated(
         s.pose(),
         s.hip(),
@@ -172,7 +172,7 @@ final class Sat {
   }
 
   /** A cushion that is pressed in so far and leaves so much, at a place of its own. */
-  static CushionLoad cushion(
+  public static CushionLoad cushion(
       double likelyMm,
       double designMm,
       double leftMm,

@@ -120,7 +120,7 @@ class FoamStackTest {
         layers[i] = new FoamLayer(random.nextDouble(8, 80), foam);
       }
       FoamStack stack = FoamStack.of(layers);
-      StackCurve curve = new StackCurve(stack);
+      StackCurve curve = new StackCurve(stack.layers());
       double before = 0;
       for (int k = 1; k < 300; k++) {
         double kPa = 0.02 * Math.pow(1.035, k);
@@ -270,17 +270,17 @@ class FoamStackTest {
     assertThat(stack.compress(1e-6).layers().get(0).strain()).isEqualTo(0.8);
     assertThat(stack.compress(0).sinkMm()).isZero();
     assertThat(stack.springySinkMm(5000) + 16).isCloseTo(stack.compress(5).sinkMm(), within(1e-9));
-    StackCurve curve = new StackCurve(stack);
+    StackCurve curve = new StackCurve(stack.layers());
     assertThat(curve.limitMm()).isCloseTo(60 * FoamTest.FIRM.lockStrain(), within(1e-9));
     assertThat(curve.pressurePa(stack.springySinkMm(5000))).isCloseTo(5000, within(0.05));
     FoamStack dead = FoamStack.of(new FoamLayer(20, Foam.memory(60, 60, 2)));
-    assertThat(new StackCurve(dead).limitMm()).isZero();
-    assertThat(new StackCurve(dead).pressurePa(0)).isZero();
+    assertThat(new StackCurve(dead.layers()).limitMm()).isZero();
+    assertThat(new StackCurve(dead.layers()).pressurePa(0)).isZero();
   }
 
   @Test
   void theCurveEndsWhereAllIsSolid() {
-    StackCurve curve = new StackCurve(TWO);
+    StackCurve curve = new StackCurve(TWO.layers());
     double limit =
         25 * FoamTest.SOFT_HR.lockStrain()
             + 30 * FoamTest.MEDIUM_HR.lockStrain()
@@ -313,7 +313,7 @@ class FoamStackTest {
         25 * FoamTest.SOFT_HR.bPa() * FoamTest.SOFT_HR.lockStrain()
             + 30 * FoamTest.MEDIUM_HR.bPa() * FoamTest.MEDIUM_HR.lockStrain()
             + 40 * FoamTest.FIRM.bPa() * FoamTest.FIRM.lockStrain();
-    StackCurve curve = new StackCurve(TWO);
+    StackCurve curve = new StackCurve(TWO.layers());
     for (double left : new double[] {1e-2, 1e-3, 1e-4}) {
       double p = tail / left;
       assertThat(curve.pressurePa(curve.limitMm() - left)).isCloseTo(p, within(2e-2 * p));

@@ -89,6 +89,7 @@ class SupportTest {
             true,
             new CushionLoad.Worn(60, Compression.Verdict.TOPPER_SPENT, false));
     assertThat(load.verdict()).isEqualTo(Compression.Verdict.SOUND);
-    assertThat(load.support()).isEqualTo(new Support(Support.Hold.HOLDS, Support.Hold.TOPPER_BUMP));
+    assertThat(Support.of(load))
+        .isEqualTo(new Support(Support.Hold.HOLDS, Support.Hold.TOPPER_BUMP));
   }
 }

@@ -171,6 +171,8 @@ class FindingTest {
         Arrays.stream(FindingKind.values()).filter(FindingKind::weighed).toList();
     assertThat(weighed)
         .containsExactlyInAnyOrder(
+            FindingKind.SIGHT,
+            FindingKind.FOOT,
             FindingKind.CLEARANCE,
             FindingKind.SAG,
             FindingKind.LEAN,

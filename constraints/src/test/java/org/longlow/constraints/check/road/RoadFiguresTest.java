@@ -13,6 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Coordinate;
 import org.longlow.constraints.check.OnRoad;
+import org.longlow.constraints.check.Sat;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.Verdict;
@@ -518,6 +519,20 @@ class RoadFiguresTest {
         .filteredOn(f -> f.kind() == FindingKind.SIGHT || f.kind() == FindingKind.FOOT)
         .extracting(Finding::id)
         .containsExactlyInAnyOrder("sight.Runa", "foot.Runa", "sight.Bram", "foot.Bram");
+  }
+
+  /** Eye and hip are as high as the springs let them, and those carry the masses. */
+  @Test
+  void whatIsSeenAndReachedOnSpringsRestsOnMassesAndRates() {
+    Study heavy = TestMachine.runabout().without("controller", "mass").study();
+    Study soft = TestMachine.runabout().without("swingarm", "rate", "preload").study();
+    for (String id : List.of("sight.Nell", "foot.Nell", "sight.Joss", "foot.Joss")) {
+      assertThat(only(Sat.runabout(), id).verdict()).as(id).isEqualTo(Verdict.PASS);
+      assertThat(only(heavy, id).verdict()).as(id).isEqualTo(Verdict.CAUTION);
+      assertThat(only(heavy, id).text()).contains("the mass of controller is not known");
+      assertThat(only(soft, id).verdict()).as(id).isEqualTo(Verdict.CAUTION);
+      assertThat(only(soft, id).text()).contains("the rate of swingarm is not known");
+    }
   }
 
   // --- a foot on the ground
