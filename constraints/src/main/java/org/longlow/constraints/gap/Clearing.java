@@ -115,38 +115,40 @@ public final class Clearing {
   /** Returns the smallest shift across the machine, mm, left positive. */
   public double acrossMm() {
     Across across = new Across();
-    tooClose(
-        (still, moved, needed) ->
-            across.forbid(still.from() - moved.to() - needed, still.to() - moved.from() + needed));
+    tooClose((still, moved, needed) -> forbidSide(across, still, moved, needed));
     return across.least();
   }
 
   /**
    * Returns how much farther out (positive) or in (negative) both sides of the shifted body must
-   * be, mm. What lies across the middle plane is taken to grow or shrink with them.
+   * be, mm; infinite where nothing would be left of it. What lies across the middle plane is taken
+   * to grow or shrink with them.
    */
   public double apartMm() {
     Across apart = new Across();
     tooClose(
         (still, moved, needed) -> {
-          boolean middle = moved.from() < 0 && moved.to() > 0;
-          if (moved.middle() > 0 || middle) {
-            forbidSide(apart, still, moved, needed, middle);
-          }
-          if (moved.middle() < 0 || middle) {
-            forbidSide(apart, still.mirrored(), moved.mirrored(), needed, middle);
+          if (moved.from() < 0 && moved.to() > 0) {
+            forbidMiddle(apart, still, moved, needed);
+          } else if (moved.middle() > 0) {
+            forbidSide(apart, still, moved, needed);
+          } else {
+            forbidSide(apart, still.mirrored(), moved.mirrored(), needed);
           }
         });
     return apart.least();
   }
 
-  /** Shifts of a left side; one that fills the middle never lets go of what lies there. */
-  private static void forbidSide(
-      Across apart, Interval still, Interval moved, double needed, boolean middle) {
-    double inner = middle ? 0 : moved.from();
-    apart.forbid(
-        still.from() - moved.to() - needed,
-        middle ? Double.POSITIVE_INFINITY : still.to() - inner + needed);
+  /** What grows to both sides never lets go; what shrinks does on the side that is left first. */
+  private static void forbidMiddle(Across apart, Interval still, Interval moved, double needed) {
+    double narrower = still.gap(moved) - needed;
+    boolean gone = narrower <= -moved.length() / 2;
+    apart.forbid(gone ? Double.NEGATIVE_INFINITY : narrower, Double.POSITIVE_INFINITY);
+  }
+
+  /** Shifts to the left at which they are too close. */
+  private static void forbidSide(Across shifts, Interval still, Interval moved, double needed) {
+    shifts.forbid(still.from() - moved.to() - needed, still.to() - moved.from() + needed);
   }
 
   @FunctionalInterface

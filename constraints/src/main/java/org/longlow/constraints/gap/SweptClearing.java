@@ -64,16 +64,16 @@ public final class SweptClearing {
 
   /** Returns how much farther out both sides of the other body must be, in tenths of mm. */
   public Optional<Double> apartOfOther() {
-    return remedy(
-        openings -> Optional.of(Tenths.away(clearing(openings, true).apartMm())),
-        mm -> opens(part, other.apart(mm)));
+    return remedy(openings -> apart(clearing(openings, true)), mm -> opens(part, other.apart(mm)));
   }
 
   /** Returns how much farther out both sides of the section's body must be, in tenths of mm. */
   public Optional<Double> apartOfPart() {
-    return remedy(
-        openings -> Optional.of(Tenths.away(clearing(openings, false).apartMm())),
-        mm -> opens(part.apart(mm), other));
+    return remedy(openings -> apart(clearing(openings, false)), mm -> opens(part.apart(mm), other));
+  }
+
+  private static Optional<Double> apart(Clearing clearing) {
+    return Optional.of(Tenths.away(clearing.apartMm())).filter(Double::isFinite);
   }
 
   /** Returns the straight cut off the section's body. */

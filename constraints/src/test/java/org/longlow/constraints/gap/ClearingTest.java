@@ -156,6 +156,63 @@ class ClearingTest {
     assertThat(still.to(pair, 100).gapMm()).isCloseTo(-100, within(1e-9));
   }
 
+  /** A cowl of 60 mm to each side that reaches 10 mm into grips: 10 and the gap narrower. */
+  @ParameterizedTest(name = "{0}")
+  @ValueSource(strings = {"both", "left", "right"})
+  void whatFillsTheMiddleGetsNarrowerByNoMoreThanItMust(String side) {
+    Geometry plate = Bodies.plate(0, 0, 100, 100);
+    Interval left = new Interval(50, 80);
+    Interval right = new Interval(-80, -50);
+    Solid grips =
+        switch (side) {
+          case "left" -> Bodies.body("a", plate, left);
+          case "right" -> Bodies.body("a", plate, right);
+          default -> Bodies.body("a", plate, left, right);
+        };
+    Solid cowl = Bodies.body("b", plate, new Interval(-60, 60));
+    double apart = clearing(grips, cowl, 3).apartMm();
+    assertThat(apart).isCloseTo(-13, within(1e-9));
+    assertThat(grips.leastAcrossMm(cowl.apart(apart))).isCloseTo(3, within(1e-9));
+  }
+
+  /** Seeded: done, it clears, and a millimetre less does not; beside or over the middle. */
+  @Test
+  void apartIsTheLeastThatClears() {
+    SplittableRandom random = new SplittableRandom(19);
+    Geometry plate = Bodies.plate(0, 0, 100, 100);
+    int cleared = 0;
+    int gone = 0;
+    for (int i = 0; i < 400; i++) {
+      Interval[] ways = new Interval[2];
+      for (int k = 0; k < 2; k++) {
+        double from = random.nextDouble(-90, 60);
+        ways[k] = new Interval(from, from + random.nextDouble(1, 50));
+      }
+      Solid still = Bodies.body("a", plate, ways[0]);
+      Solid moved = Bodies.body("b", plate, ways[1]);
+      double apart = clearing(still, moved, 3).apartMm();
+      if (still.leastAcrossMm(moved) >= 3) {
+        assertThat(apart).isZero();
+        continue;
+      }
+      double most = Math.min(Math.abs(apart), 200);
+      // no smaller one does, either way
+      for (double mm = most - 0.01; mm > 0; mm -= 1) {
+        assertThat(still.leastAcrossMm(moved.apart(mm))).isLessThan(3);
+        Solid in = moved.apart(-mm);
+        assertThat(in.hasFaces() ? still.leastAcrossMm(in) : 0).isLessThan(3);
+      }
+      if (Double.isInfinite(apart)) {
+        gone++;
+        continue;
+      }
+      assertThat(still.leastAcrossMm(moved.apart(apart))).isGreaterThanOrEqualTo(3 - 1e-9);
+      cleared++;
+    }
+    assertThat(cleared).isGreaterThan(100);
+    assertThat(gone).isGreaterThan(10);
+  }
+
   // Euclid I.47: with 4 mm in the elevation, 3 mm across are 5 mm.
   @Test
   void acrossCountsTheDistanceInTheElevation() {

@@ -62,7 +62,7 @@ class JsonTextTest {
   void whatIsWrittenReadsBack() throws JsonProcessingException {
     SplittableRandom random = new SplittableRandom(4);
     int broken = 0;
-    for (int i = 0; i < 500; i++) {
+    for (int i = 0; i < 150; i++) {
       JsonNode node = random(random, 0);
       for (int width : new int[] {1, 30, 80}) {
         String text = Json.pretty(node, width, i % 3);
@@ -83,7 +83,7 @@ class JsonTextTest {
       assertThat(JACKSON.readTree(Json.compact(node)).toString()).isEqualTo(node.toString());
       assertThat(Json.compact(node)).doesNotContain("\n");
     }
-    assertThat(broken).isGreaterThan(300);
+    assertThat(broken).isGreaterThan(90);
   }
 
   @Test

@@ -128,19 +128,14 @@ public final class Freedoms {
     return unit;
   }
 
-  /** Returns the smallest motion that takes the pin 1 mm along {@code way}. */
+  /**
+   * Returns the smallest motion that takes the pin 1 mm along {@code way}. A push along a principal
+   * direction moves the pin along just that.
+   */
   private static double[] motion(double[] px, double[] pz, PointMm way, int ix, int iz) {
     double[] motion = new double[px.length];
-    double cx = way.x();
-    double cz = way.z();
-    double determinant = px[ix] * pz[iz] - px[iz] * pz[ix];
-    if (determinant > MOVES * MOVES) {
-      // the push whose answer at the pin is exactly the way
-      cx = (way.x() * pz[iz] - way.z() * pz[ix]) / determinant;
-      cz = (way.z() * px[ix] - way.x() * px[iz]) / determinant;
-    }
     for (int i = 0; i < motion.length; i++) {
-      motion[i] = cx * px[i] + cz * pz[i];
+      motion[i] = way.x() * px[i] + way.z() * pz[i];
     }
     double speed = motion[ix] * way.x() + motion[iz] * way.z();
     for (int i = 0; i < motion.length; i++) {

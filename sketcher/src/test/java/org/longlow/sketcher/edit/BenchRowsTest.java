@@ -8,6 +8,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.longlow.constraints.formula.Dim;
+import org.longlow.constraints.json.LayoutReader;
+import org.longlow.constraints.json.ReadResult;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Tie;
@@ -189,5 +191,73 @@ class BenchRowsTest {
         .extracting(PartFields.Field::label)
         .contains("board", "layer 1 thickness", "layer 1 density")
         .doesNotContain("layer 2 thickness", "layer 0 thickness");
+  }
+
+  /** backLength is said by another measure here: that one is shown behind it. */
+  @Test
+  void measuresBehindTheMeasuresOfATieAreShown() {
+    Layout more =
+        Edits.set(new Target.OfMeasure("backLength"), "panLength + 120 mm").applied(layout);
+    Bench bench = Bench.of(more, BenchTest.drawn(more), "pin:backTop");
+    assertThat(row(bench, "ties", "backLong").value()).isEqualTo("520 mm");
+    assertThat(row(bench, "measures it rests on", "backLength").value()).isEqualTo("520 mm");
+    assertThat(row(bench, "measures it rests on", "panLength").text()).isEqualTo("400 mm");
+    assertThat(bench.groups().get(bench.groups().size() - 1).rows()).hasSize(2);
+  }
+
+  @Test
+  void aRangeWithoutANoteStandsAlone() {
+    Layout plain = changed("\"to\": \"900 mm\", \"note\": \"pan to pegs\"", "\"to\": \"900 mm\"");
+    assertThat(row(Bench.of(plain, places, ""), "measures", "pegReach").note())
+        .isEqualTo("from 700 mm to 900 mm");
+  }
+
+  @Test
+  void theAngleOfAFrameCanBeTyped() {
+    Layout turned =
+        changed(
+            "\"frame\": \"tankPin\"", "\"frame\": {\"origin\": \"tankPin\", \"angle\": \"5 deg\"}");
+    assertThat(PartFields.of(turned.parts().get("tank")))
+        .filteredOn(f -> f.path().equals(List.of("frame", "angle")))
+        .singleElement()
+        .satisfies(f -> assertThat(f.formula().text()).isEqualTo("5 deg"));
+  }
+
+  private static Layout changed(String piece, String other) {
+    assertThat(Wren.text()).contains(piece);
+    return ((ReadResult.Read) LayoutReader.read(Wren.text().replace(piece, other), null)).layout();
+  }
+
+  /** A tie is named by its pins and its kind, and numbered where that name is taken. */
+  @Test
+  void tiesGetAFreeName() {
+    Edit edit =
+        Edits.tie(TieKind.ANGLE_BETWEEN, List.of("lowA", "lowB", "crank", "pegPin"), "9 deg");
+    assertThat(edit.name()).isEqualTo("tie lowA and lowB and crank and pegPin");
+    Layout one = edit.applied(layout);
+    assertThat(one.ties().get("lowALowBCrankPegPinAngleBetween").is().orElseThrow().text())
+        .isEqualTo("9 deg");
+    Layout two = edit.applied(one);
+    assertThat(two.ties()).containsKey("lowALowBCrankPegPinAngleBetween2");
+    assertThat(edit.applied(two).ties()).containsKey("lowALowBCrankPegPinAngleBetween3");
+    Layout same = Edits.tie(TieKind.TOGETHER, List.of("lowA", "crank"), "").applied(layout);
+    assertThat(same.ties().get("lowACrankTogether").is()).isEmpty();
+    Layout less = Edits.untie("backLong").applied(layout);
+    assertThat(less.ties()).hasSize(layout.ties().size() - 1).doesNotContainKey("backLong");
+    assertThat(Edits.untie("backLong").name()).isEqualTo("let go of tie backLong");
+  }
+
+  @Test
+  void editsAreNamedAfterWhatTheyDo() {
+    assertThat(Edits.free("rake", true).name()).isEqualTo("free rake");
+    assertThat(Edits.free("rake", false).name()).isEqualTo("hold rake");
+    assertThat(Edits.nail("crank", true).name()).isEqualTo("nail crank");
+    assertThat(Edits.nail("crank", false).name()).isEqualTo("loosen crank");
+    assertThat(Edits.nail("crank", false).applied(layout).pins().get("crank").nailed()).isFalse();
+    assertThat(Edits.set(new Target.OfPin("crank", false), " 9 mm ").name())
+        .isEqualTo("set crank z to 9 mm");
+    Layout higher = Edits.set(new Target.OfPin("crank", false), "9 mm").applied(layout);
+    assertThat(higher.pins().get("crank").z().text()).isEqualTo("9 mm");
+    assertThat(higher.pins().get("crank").x().text()).isEqualTo("860 mm");
   }
 }

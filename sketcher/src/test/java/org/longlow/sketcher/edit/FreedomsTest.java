@@ -7,10 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
-import org.longlow.constraints.solve.problem.Problem;
-import org.longlow.constraints.solve.problem.Pt;
-import org.longlow.constraints.solve.problem.Quantity;
-import org.longlow.constraints.solve.problem.SolverTie;
+import org.longlow.constraints.solve.Problem;
+import org.longlow.constraints.solve.Pt;
+import org.longlow.constraints.solve.Quantity;
+import org.longlow.constraints.solve.Relation;
+import org.longlow.constraints.solve.SolverTie;
 import org.longlow.constraints.solve.relation.Relations;
 import org.longlow.rider.geom.PointMm;
 
@@ -162,6 +163,52 @@ class FreedomsTest {
     sameWays(freedom, new PointMm(1, 0), new PointMm(0, -1));
     assertThat(freedom.stops()).containsExactlyInAnyOrder("roof", "wall");
     assertThat(freedom.words()).startsWith("a can move; stopped by limit ");
+  }
+
+  /** A bar of 500 mm at (0.6, 0.8): pulled along itself it takes its other end along. */
+  @Test
+  void aBarPulledAlongItselfTakesItsOtherEndAlong() {
+    Pt a = builder.pin("a", 300, 400);
+    Pt b = builder.pin("b", 600, 800);
+    Pt far = builder.fixedPin("far", 900, 1200);
+    builder.tie("bar", Relations.distance(a, b, 500));
+    Relation aside = Relations.pointToLine(a, o, far, Quantity.of(0));
+    builder.limit("left", aside);
+    builder.limit("right", Relations.negative(aside));
+    PinFreedom freedom = of("a");
+    assertThat(freedom.kind()).isEqualTo(PinFreedom.Kind.PLANE);
+    assertThat(freedom.holders()).as("it goes anywhere").isEmpty();
+    sameWays(freedom, new PointMm(0.6, 0.8), new PointMm(-0.6, -0.8));
+    assertThat(freedom.stops()).containsExactlyInAnyOrder("left", "right");
+    assertThat(freedom.followers()).containsOnlyKeys("b");
+    assertThat(freedom.followers().get("b").distance(freedom.ways().get(0))).isLessThan(NEAR);
+  }
+
+  /** Where a free measure lets a bar grow, a push is shared by what the measure counts for. */
+  @Test
+  void whatAMeasureTakesIsCountedByItsScale() {
+    Pt a = builder.pin("a", 300, 400);
+    Pt b = builder.pin("b", 300, 900);
+    int length = builder.variable(new Problem.Variable("length", 500, 500, 1e-3, false));
+    builder.tie(
+        "bar",
+        Relations.vertical(
+            a,
+            b,
+            Quantity.formula(
+                new int[] {length},
+                (x, g) -> {
+                  if (g != null) {
+                    g[0] = 1000;
+                  }
+                  return 1000 * x[length] - 499_500;
+                })));
+    builder.tie("level", Relations.fix(a.x(), 300));
+    PinFreedom freedom = of("a");
+    sameWays(freedom, new PointMm(0, 1), new PointMm(0, -1));
+    // 1 mm between the other end and the measure in the least squares: half each
+    assertThat(freedom.followers().get("b").distance(freedom.ways().get(0).times(0.5)))
+        .isLessThan(NEAR);
   }
 
   @Test
