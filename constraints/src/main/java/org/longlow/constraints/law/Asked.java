@@ -78,4 +78,9 @@ public enum Asked {
   public About about() {
     return about;
   }
+
+  /** Whether it measures a height above the road, which the springs decide too. */
+  public boolean isHeight() {
+    return this == HEIGHT_OF_CENTRE || this == HEIGHT_OF_EDGE || this == STATE_HEIGHT;
+  }
 }

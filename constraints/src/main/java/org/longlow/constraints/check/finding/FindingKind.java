@@ -72,6 +72,8 @@ public enum FindingKind {
   LIFT("lift", FindingGroup.LOADS, true),
   /** A rule of law. */
   LAW("law", FindingGroup.LAW),
+  /** A rule of law on a height above the road. */
+  LAW_HEIGHT("law", FindingGroup.LAW, true),
   /** A rule of law that is met as far as its text is known, which nobody could read again. */
   LAW_FROM_MEMORY("law", FindingGroup.LAW);
 

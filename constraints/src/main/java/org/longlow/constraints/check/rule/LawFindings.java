@@ -124,7 +124,8 @@ public final class LawFindings {
                   + " ("
                   + String.join(", ", parts)
                   + "); it is given and the table has no row for it",
-              List.of()));
+              List.of(),
+              false));
     }
     return rulings;
   }

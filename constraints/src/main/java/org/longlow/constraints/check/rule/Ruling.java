@@ -16,6 +16,7 @@ import org.longlow.constraints.law.RuleSet;
  * @param figures what was measured
  * @param text one sentence without its full stop
  * @param sources the rules behind it; none where no row speaks of it
+ * @param ofHeight whether it measures a height above the road
  */
 record Ruling(
     RuleSet rules,
@@ -23,7 +24,8 @@ record Ruling(
     Outcome outcome,
     Figures figures,
     String text,
-    List<LawSource> sources) {
+    List<LawSource> sources,
+    boolean ofHeight) {
 
   /** How a rule came out, before it is asked how well the rule is known. */
   enum Outcome {
@@ -34,7 +36,8 @@ record Ruling(
   }
 
   static Ruling of(Row row, About about, Outcome outcome, Figures figures, String text) {
-    return new Ruling(row.rules(), about, outcome, figures, text, row.sources());
+    return new Ruling(
+        row.rules(), about, outcome, figures, text, row.sources(), row.asked().isHeight());
   }
 
   /** Returns a ruling that its figures decide. */

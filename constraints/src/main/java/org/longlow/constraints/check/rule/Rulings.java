@@ -45,9 +45,7 @@ final class Rulings {
         first.about().parts().stream().filter(places::containsKey).findFirst().map(places::get);
     Finding finding =
         new Finding(
-            first.outcome() == Ruling.Outcome.INSIDE && !unsure.isEmpty()
-                ? FindingKind.LAW_FROM_MEMORY
-                : FindingKind.LAW,
+            kind(same, !unsure.isEmpty()),
             first.about().under(sets.stream().map(RuleSet::id).collect(Collectors.joining("+"))),
             Optional.of(stance),
             verdict(first.outcome(), !unsure.isEmpty()),
@@ -59,6 +57,13 @@ final class Rulings {
                 + memory(first.outcome(), sets, unsure)
                 + ").");
     return where.map(finding::at).orElse(finding);
+  }
+
+  private static FindingKind kind(List<Ruling> same, boolean unsure) {
+    if (unsure && same.get(0).outcome() == Ruling.Outcome.INSIDE) {
+      return FindingKind.LAW_FROM_MEMORY;
+    }
+    return same.get(0).ofHeight() ? FindingKind.LAW_HEIGHT : FindingKind.LAW;
   }
 
   private static List<Basis> basis(List<Ruling> same, List<RuleSet> sets) {

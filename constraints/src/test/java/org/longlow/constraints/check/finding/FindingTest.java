@@ -181,7 +181,8 @@ class FindingTest {
             FindingKind.TRAIL,
             FindingKind.RAKE,
             FindingKind.LOAD,
-            FindingKind.LIFT);
+            FindingKind.LIFT,
+            FindingKind.LAW_HEIGHT);
     Weights two = new Weights(List.of("a", "b"));
     Finding pass = plain(Verdict.PASS, 1, FigureUnit.MM);
     assertThat(two.held(pass).verdict()).isEqualTo(Verdict.CAUTION);

@@ -535,6 +535,27 @@ class RoadFiguresTest {
     }
   }
 
+  /** Lamps are as high as the springs let them; what they are made of is not a matter of mass. */
+  @Test
+  void lampsPassAtNoHeightThatRestsOnAnUnknownMass() {
+    Study heavy = TestMachine.runabout().without("controller", "mass").study();
+    List<Finding> met =
+        Sat.runabout().findings().stream()
+            .filter(f -> f.id().startsWith("law") && f.verdict() == Verdict.PASS)
+            .toList();
+    assertThat(met).anyMatch(f -> f.kind() == FindingKind.LAW_HEIGHT);
+    assertThat(met).anyMatch(f -> f.kind() == FindingKind.LAW);
+    for (Finding f : met) {
+      boolean ofHeight = f.kind() == FindingKind.LAW_HEIGHT;
+      assertThat(ofHeight)
+          .as(f.text())
+          .isEqualTo(f.text().matches(".*(above the road|to the centre).*"));
+      assertThat(only(heavy, f.id()).verdict())
+          .as(f.id())
+          .isEqualTo(ofHeight ? Verdict.CAUTION : Verdict.PASS);
+    }
+  }
+
   // --- a foot on the ground
 
   /** By how much a straight leg beside the pan is short of the ground, heel down, mm. */
