@@ -41,7 +41,7 @@ import org.longlow.svg.page.TemplateSettings;
 class LayoutFuzzTest {
 
   private static final int CASES =
-      Integer.getInteger("longlow.fuzz", Boolean.getBoolean("longlow.long") ? 1000 : 200);
+      Integer.getInteger("longlow.fuzz", Boolean.getBoolean("longlow.long") ? 2000 : 500);
   private static final long FROM = Long.getLong("longlow.fuzz.from", 0);
 
   /** What escaped once is tried in every build. */
