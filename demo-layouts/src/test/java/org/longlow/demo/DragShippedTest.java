@@ -29,7 +29,7 @@ class DragShippedTest {
   private static final double TIE_MM = 1e-6;
 
   /** Every pin in a long run, else every third. */
-  private static final int EACH = Boolean.getBoolean("longlow.long") ? 1 : 3;
+  private static final int EACH = Boolean.getBoolean("longlow.long") ? 1 : 5;
 
   private static final double RADIUS_MM = 100;
   private static final int STEPS = (int) Math.ceil(2 * Math.PI * RADIUS_MM);

@@ -31,7 +31,7 @@ import org.longlow.constraints.study.Study;
  */
 class HostileLayoutTest {
 
-  private static final int EACH = Boolean.getBoolean("longlow.long") ? 30 : 8;
+  private static final int EACH = Boolean.getBoolean("longlow.long") ? 30 : 4;
 
   @ParameterizedTest(name = "seed {0}")
   @ValueSource(longs = {1, 2, 3, 4})

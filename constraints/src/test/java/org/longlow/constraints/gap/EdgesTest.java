@@ -42,7 +42,7 @@ class EdgesTest {
           .isEqualTo(shape.getNumPoints() - shape.getBoundary().getNumGeometries());
       assertThat(edges.outline().symDifference(shape).getArea()).isLessThan(1e-6);
       Envelope box = shape.getEnvelopeInternal();
-      assertThat(edges.envelope()).isEqualTo(box);
+      assertThat((Object) edges.envelope()).isEqualTo(box);
       PointMm from = new PointMm(random.nextDouble(-300, 300), random.nextDouble(-300, 300));
       PointMm towards = PointMm.unit(random.nextDouble(6.28));
       double reach = 0;
