@@ -1,9 +1,11 @@
 package org.longlow.constraints.check.person;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
@@ -12,11 +14,13 @@ import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Sources;
+import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.law.Known;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Prism;
@@ -33,6 +37,9 @@ public final class SightFindings {
 
   /** Half the width that counts as straight ahead of the rider, mm; judgement. */
   private static final double AHEAD_MM = 40;
+
+  /** What is lower than this a foot steps over, mm; a judgement. */
+  private static final double FOOT_ROOM_MM = 60;
 
   private SightFindings() {}
 
@@ -145,21 +152,58 @@ public final class SightFindings {
           case BALL -> "stands on the ball of the foot, the leg " + Say.mm(raised) + " short";
           case NONE -> "cannot reach the ground, the leg is " + Say.mm(raised) + " short";
         };
-    return Finding.held(
-            FindingKind.FOOT,
-            About.person(sitting.occupant(), "foot down"),
-            Optional.of(standing.condition()),
-            Figures.atMost(raised, limit, FigureUnit.MM),
+    Finding f =
+        Finding.held(
+                FindingKind.FOOT,
+                About.person(sitting.occupant(), "foot down"),
+                Optional.of(standing.condition()),
+                Figures.atMost(raised, limit, FigureUnit.MM),
+                List.of(
+                    Basis.published(
+                        Known.CHECKED, "body links of the survey, leg straight beside the pan"),
+                    Sources.of(layout, Demands.Key.FOOT_DOWN)),
+                sitting.person()
+                    + " "
+                    + how
+                    + (raised > limit
+                        ? " at a stop: lower the seat or narrow the pan."
+                        : " at a stop."))
+            .at(
+                standing
+                    .ground()
+                    .toFrame(new PointMm(standing.ground().toRoad(posture.hip()).x(), 0)));
+    Optional<PartShape> wide = besideLeg(posture.hip(), side, sitting, standing);
+    boolean barred =
+        wide.isPresent()
+            && -Reach.ground(sitting.body(), hip, halfMm(wide.get())).flatMarginMm() > limit;
+    return f.verdict() == Verdict.PASS && barred
+        ? f.withVerdict(Verdict.CAUTION)
+            .withText(
+                f.text()
+                    + Say.format(
+                        " That is beside the pan; %s reaches out to %s there, and the leg has to go"
+                            + " over or round it.",
+                        wide.get().part().name(), Say.mm(halfMm(wide.get()))))
+        : f;
+  }
+
+  /** Returns what stands farther out than the pan, straight below the hip, farthest of all. */
+  private static Optional<PartShape> besideLeg(
+      PointMm hip, double sideMm, Sitting sitting, Standing standing) {
+    PointMm road = standing.ground().toRoad(hip);
+    Geometry leg =
+        Curves.line(
             List.of(
-                Basis.published(
-                    Known.CHECKED, "body links of the survey, leg straight beside the pan"),
-                Sources.of(layout, Demands.Key.FOOT_DOWN)),
-            sitting.person()
-                + " "
-                + how
-                + (raised > limit
-                    ? " at a stop: lower the seat or narrow the pan."
-                    : " at a stop."))
-        .at(standing.ground().toFrame(new PointMm(standing.ground().toRoad(posture.hip()).x(), 0)));
+                hip,
+                standing.ground().toFrame(new PointMm(road.x(), Math.min(FOOT_ROOM_MM, hip.z())))));
+    return standing.shapes().values().stream()
+        .filter(shape -> !sitting.parts().parts().contains(shape.part()))
+        .filter(shape -> !(shape.part() instanceof Part.Stand)) // one steps beside a leg
+        .filter(shape -> halfMm(shape) > sideMm && shape.outline().intersects(leg))
+        .max(Comparator.comparingDouble(SightFindings::halfMm));
+  }
+
+  private static double halfMm(PartShape shape) {
+    return Math.max(shape.leftMm(), shape.rightMm());
   }
 }

@@ -284,6 +284,23 @@ class RoadFindingsTest {
     isScanned(study(STAND_PART, heavy + STAND_PART));
   }
 
+  /** A leg straight beside the pan goes through what stands farther out below the hip. */
+  @Test
+  void bodyworkBesideThePanBarsAFoot() {
+    for (String half : List.of("200 mm", "900 mm")) {
+      String wide =
+          crate(half, half)
+              .replaceFirst(
+                  "\"points\": .*?\\]\\]",
+                  "\"points\": [[\"-700 mm\", \"0 mm\"], [\"900 mm\", \"0 mm\"], [\"900 mm\","
+                      + " \"200 mm\"], [\"-700 mm\", \"200 mm\"]]");
+      Finding foot = finding(study(STAND_PART, wide + STAND_PART), "foot.Bram");
+      boolean barred = half.startsWith("900");
+      assertThat(foot.verdict()).isEqualTo(barred ? Verdict.CAUTION : Verdict.PASS);
+      assertThat(foot.text().contains("crate reaches out to 900 mm there")).isEqualTo(barred);
+    }
+  }
+
   /** Where no turn balances the lean none is said, and the springs are not said to be let off. */
   @Test
   void aLoadFarOutAtOneSideIsHeldByNoTurn() {
