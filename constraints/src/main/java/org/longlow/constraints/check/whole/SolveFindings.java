@@ -60,7 +60,7 @@ public final class SolveFindings {
       findings.add(ties(report, conflict));
     }
     findings.addAll(idle(placed.layout(), report));
-    diagnosis.ifPresent(d -> addDiagnosis(d, findings));
+    diagnosis.ifPresent(d -> addDiagnosis(d, report.failedTies(), findings));
     if (report.status().holds() && !diagnosis.map(Diagnosis::decided).orElse(true)) {
       findings.add(
           Finding.note(
@@ -228,8 +228,12 @@ public final class SolveFindings {
     return Math.toDegrees(arcMm / Relations.ARC_RADIUS_MM);
   }
 
-  private static void addDiagnosis(Diagnosis diagnosis, List<Finding> findings) {
+  private static void addDiagnosis(
+      Diagnosis diagnosis, List<String> failedTies, List<Finding> findings) {
     for (Redundancy r : diagnosis.redundant()) {
+      if (failedTies.contains(r.tie()) || diagnosis.contradiction().contains(r.tie())) {
+        continue; // of the same directions as others, but it asks for something else
+      }
       findings.add(
           Finding.note(
               FindingKind.REDUNDANT,

@@ -108,6 +108,19 @@ class SolveFindingsTest {
     assertThat(rough.text()).contains("0 ways to move");
   }
 
+  /** It ties the same directions as another, but what it asks does not follow from that. */
+  @Test
+  void aTieThatContradictsAnotherDoesNotFollowFromIt() {
+    List<Finding> findings =
+        SolveFindings.of(
+            placed(
+                TIES
+                    + ", \"longer\": {\"tie\": \"distance\", \"pins\": [\"a\", \"b\"], \"is\": 410}",
+                LIMITS));
+    assertThat(of(findings, "ties").verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(findings).noneMatch(f -> f.id().startsWith("redundant"));
+  }
+
   @Test
   void freedomsThatWereNotWorkedOutNeedCare() {
     List<Finding> open = ended(SolveStatus.SOLVED, 0, List.of(), List.of(), diagnosis(null, false));
