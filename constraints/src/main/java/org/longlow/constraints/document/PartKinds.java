@@ -179,12 +179,19 @@ final class PartKinds {
 
   private static <P extends Part.Carrier> Optional<Formula> rate(Source<P> s) {
     return s.may(
-        "rate", RATE.positive(), P::rate, "Wheel rate: force for each mm of wheel travel.");
+        "rate",
+        RATE.positive(),
+        P::rate,
+        "Force for each mm that the axle moves along its own way: along the slider of a"
+            + " telescopic front (both springs together), along the arc of an arm.");
   }
 
   private static <P extends Part.Carrier> Optional<Formula> preload(Source<P> s) {
     return s.may(
-        "preload", FORCE.notNegative(), P::preload, "Wheel load already carried at full droop.");
+        "preload",
+        FORCE.notNegative(),
+        P::preload,
+        "Force along that way which the spring carries already at full droop.");
   }
 
   private static Part.Tube tube(Part.TubeKind type, Source<Part.Tube> s) {

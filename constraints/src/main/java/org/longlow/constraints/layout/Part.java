@@ -192,8 +192,8 @@ public sealed interface Part {
    * @param y distance of each leg from the middle plane
    * @param bump wheel travel up from the drawn position
    * @param droop wheel travel down from the drawn position
-   * @param rate wheel rate, force for each mm of wheel travel
-   * @param preload wheel load already carried at full droop
+   * @param rate force for each mm that the axle moves along its way
+   * @param preload force along that way carried already at full droop
    */
   record Front(
       PartBase base,
