@@ -3,6 +3,7 @@ package org.longlow.constraints.check.road;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
@@ -19,7 +20,8 @@ import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.machine.chassis.Tyre;
 import org.longlow.constraints.machine.ride.LeanClearance;
 import org.longlow.constraints.machine.ride.ParkedStability;
-import org.longlow.constraints.shape.Tyres;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.stand.Ground;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
 import org.longlow.rider.geom.PointMm;
@@ -57,16 +59,14 @@ public final class StandFindings {
   }
 
   private static Finding tip(Layout layout, Wheels wheels, Standing standing, Part.Stand stand) {
-    Tyre front = Tyres.of(wheels.front(), standing.places());
-    Tyre rear = Tyres.of(wheels.rear(), standing.places());
-    double crown = (front.sectionRadiusMm() + rear.sectionRadiusMm()) / 2;
+    double crown = crownMm(wheels);
     double typed = standing.places().value(stand.lean());
     PointMm centre = standing.ground().toRoad(standing.load().total().at());
     PointMm foot = standing.ground().toRoad(standing.places().pin(stand.foot()));
     double y = standing.places().value(stand.y());
     double side = Math.signum(y);
     y = Math.abs(y);
-    LeanClearance road = road(wheels, standing);
+    LeanClearance road = road(wheels, standing.ground());
     LeanClearance.TouchDown touch = road.touchDown(foot.x(), y, foot.z());
     double lean = touch.touches() ? touch.rollRad() : typed;
     double off = road.clearanceMm(foot.x(), y, foot.z(), typed);
@@ -104,15 +104,7 @@ public final class StandFindings {
                       + ".")
           .in(standing.condition());
     }
-    ParkedStability parked =
-        ParkedStability.on(
-            new ParkedStability.PlanMm(standing.ground().wheelbaseMm(), 0),
-            new ParkedStability.PlanMm(0, 0),
-            new ParkedStability.PlanMm(
-                foot.x(), ParkedStability.leanShiftMm(foot.z(), y, crown, lean)),
-            new ParkedStability.PlanMm(
-                centre.x(), ParkedStability.leanShiftMm(centre.z(), across, crown, lean)),
-            height);
+    ParkedStability parked = on(standing.ground(), foot, y, centre, across, crown, lean, height);
     double tip = Math.toDegrees(parked.leastTipRad());
     double limit = Math.toDegrees(standing.places().value(layout.demands().limit(Demands.Key.TIP)));
     double weight = standing.load().axles().weightN();
@@ -146,14 +138,79 @@ public final class StandFindings {
                         weight * parked.footShare())
                     + drawn)
             .at(standing.places().pin(stand.foot()));
+    if (f.verdict() == Verdict.PASS) {
+      OptionalDouble letOut = tipLetOut(wheels, standing, stand);
+      if (letOut.isPresent() && Math.toDegrees(letOut.getAsDouble()) < limit) {
+        f =
+            f.withVerdict(Verdict.CAUTION)
+                .withText(
+                    f.text()
+                        + Say.format(
+                            " The foot takes load off the springs, and the frame rises and leans"
+                                + " farther: with them all let out it tips at %s. Try it before you"
+                                + " trust it.",
+                            Say.deg(Math.toDegrees(letOut.getAsDouble()))));
+      }
+    }
     return agrees || f.verdict() == Verdict.FAIL ? f : f.withVerdict(Verdict.CAUTION);
   }
 
-  private static LeanClearance road(Wheels wheels, Standing standing) {
+  /**
+   * Returns the tip angle with both wheels at full droop, rad; empty where it is not to be had. The
+   * foot takes some load off the springs, so that the machine rests between its unladen sag and
+   * this. The centre of mass stays as high in the frame, which is a little too high.
+   */
+  private static OptionalDouble tipLetOut(Wheels wheels, Standing standing, Part.Stand stand) {
+    double front = -wheels.frontSuspension().droopMm();
+    double rear = -wheels.rearSuspension().droopMm();
+    if (standing.springs().isEmpty()
+        || front == standing.frontTravelMm() && rear == standing.rearTravelMm()) {
+      return OptionalDouble.empty();
+    }
+    Places places = wheels.moved(front, rear);
+    Ground ground = wheels.ground(places);
+    PointMm foot = ground.toRoad(places.pin(stand.foot()));
+    PointMm centre = ground.toRoad(standing.load().total().at());
+    double y = places.value(stand.y());
+    double across = Math.signum(y) * standing.load().total().yMm();
+    double crown = crownMm(wheels);
+    LeanClearance.TouchDown touch = road(wheels, ground).touchDown(foot.x(), Math.abs(y), foot.z());
+    double height = ParkedStability.leanHeightMm(centre.z(), across, crown, touch.rollRad());
+    if (!touch.touches() || !(height > 0)) {
+      return OptionalDouble.of(0);
+    }
+    return OptionalDouble.of(
+        on(ground, foot, Math.abs(y), centre, across, crown, touch.rollRad(), height)
+            .leastTipRad());
+  }
+
+  private static double crownMm(Wheels wheels) {
+    return (wheels.frontTyre().sectionRadiusMm() + wheels.rearTyre().sectionRadiusMm()) / 2;
+  }
+
+  private static ParkedStability on(
+      Ground ground,
+      PointMm foot,
+      double y,
+      PointMm centre,
+      double across,
+      double crown,
+      double lean,
+      double height) {
+    return ParkedStability.on(
+        new ParkedStability.PlanMm(ground.wheelbaseMm(), 0),
+        new ParkedStability.PlanMm(0, 0),
+        new ParkedStability.PlanMm(foot.x(), ParkedStability.leanShiftMm(foot.z(), y, crown, lean)),
+        new ParkedStability.PlanMm(
+            centre.x(), ParkedStability.leanShiftMm(centre.z(), across, crown, lean)),
+        height);
+  }
+
+  private static LeanClearance road(Wheels wheels, Ground ground) {
     Tyre front = wheels.frontTyre();
     Tyre rear = wheels.rearTyre();
     return new LeanClearance(
-        standing.ground().wheelbaseMm(),
+        ground.wheelbaseMm(),
         new LeanClearance.Wheel(front.freeRadiusMm(), front.sectionRadiusMm()),
         new LeanClearance.Wheel(rear.freeRadiusMm(), rear.sectionRadiusMm()));
   }

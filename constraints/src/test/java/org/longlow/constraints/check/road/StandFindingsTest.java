@@ -192,4 +192,38 @@ class StandFindingsTest {
               .endsWith((longMm < parked ? "farther from" : "nearer to") + " its pivot.");
         });
   }
+
+  /**
+   * The foot takes more than half the weight, so the springs are let out and the frame rises: by a
+   * computation in space, with tori for tyres, it leans 19.3 degrees and tips at 2.3.
+   */
+  @Test
+  void whatTipsOnceTheFootHasUnloadedTheSpringsNeedsCare() {
+    Finding soft = onTrolley(TestMachine.named("trolley").study());
+    assertThat(soft.value()).isGreaterThan(8);
+    assertThat(soft.verdict()).isEqualTo(Verdict.CAUTION);
+    assertThat(soft.text()).contains("with them all let out it tips at 2.");
+    Finding stiff =
+        onTrolley(
+            TestMachine.replacing(
+                    "trolley",
+                    "\"rate\": \"12 N/mm\"",
+                    "\"rate\": \"12000 N/mm\"",
+                    "\"rate\": \"19 N/mm\"",
+                    "\"rate\": \"19000 N/mm\"",
+                    "\"preload\": \"170 N\"",
+                    "\"preload\": \"0 N\"",
+                    "\"preload\": \"300 N\"",
+                    "\"preload\": \"0 N\"")
+                .study());
+    assertThat(stiff.verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(stiff.value()).isCloseTo(2.3, within(0.3));
+  }
+
+  private static Finding onTrolley(Study study) {
+    return study.findings().stream()
+        .filter(f -> f.id().equals("stand.st"))
+        .findFirst()
+        .orElseThrow();
+  }
 }
