@@ -95,7 +95,7 @@ public final class Frame {
     double out = GRID_BORDER_MM;
     double in = CENTRING_MM - GRID_BORDER_MM;
     // Where the title block spans the middle, the lower mark stops at the frame.
-    boolean clear = f.getMaxX() - TitleBlockMarks.WIDTH_MM > cx;
+    boolean clear = f.getMaxX() - SheetSpace.TITLE_WIDTH_MM > cx;
     return List.of(
         new Mark.Shape("", Planar.rectangle(f), Style.line(Tone.INK, SheetSpace.FRAME_LINE_MM)),
         new Mark.Shape(
@@ -197,7 +197,7 @@ public final class Frame {
    */
   private static List<Mark> checkBar(Paper paper) {
     Envelope f = SheetSpace.drawingSpace(paper);
-    double room = f.getWidth() - TitleBlockMarks.WIDTH_MM;
+    double room = f.getWidth() - SheetSpace.TITLE_WIDTH_MM;
     return room < ScaleBar.BLOCK_LONG_MM + 4
         ? List.of()
         : ScaleBar.across(f.getMinX() + 2, f.getMinY() + 3);

@@ -21,6 +21,13 @@ public final class SheetSpace {
   /** Width of the frame line and of the centring marks, mm (from memory). */
   public static final double FRAME_LINE_MM = 0.7;
 
+  /**
+   * Width, mm: the most that ISO 7200 allows, and just the drawing space of an upright A4 sheet.
+   */
+  static final double TITLE_WIDTH_MM = 180;
+
+  static final double TITLE_HEIGHT_MM = 40;
+
   private SheetSpace() {}
 
   /** Returns the space inside the frame, page mm. */
@@ -32,8 +39,8 @@ public final class SheetSpace {
   /** Returns whether paper is large enough for the title block and a picture over it. */
   public static boolean serves(Paper paper) {
     Envelope s = drawingSpace(paper);
-    return s.getWidth() >= TitleBlockMarks.WIDTH_MM
-        && s.getHeight() >= TitleBlockMarks.HEIGHT_MM + AIR_MM + LEAST_PICTURE_MM;
+    return s.getWidth() >= TITLE_WIDTH_MM
+        && s.getHeight() >= TITLE_HEIGHT_MM + AIR_MM + LEAST_PICTURE_MM;
   }
 
   /**
@@ -42,7 +49,7 @@ public final class SheetSpace {
    */
   public static Envelope pictureSpace(Paper paper) {
     Envelope s = drawingSpace(paper);
-    double bottom = s.getMinY() + TitleBlockMarks.HEIGHT_MM + AIR_MM;
+    double bottom = s.getMinY() + TITLE_HEIGHT_MM + AIR_MM;
     if (!serves(paper)) {
       throw new IllegalArgumentException(
           String.format(

@@ -13,13 +13,6 @@ import org.longlow.svg.drawing.Tone;
 /** Draws a title block: a table of small captions with their entries under them. */
 final class TitleBlockMarks {
 
-  /**
-   * Width, mm: the most that ISO 7200 allows, and just the drawing space of an upright A4 sheet.
-   */
-  static final double WIDTH_MM = 180;
-
-  static final double HEIGHT_MM = 40;
-
   private static final double CAPTION_MM = 1.8;
   private static final double ENTRY_MM = 2.5;
   private static final double TITLE_MM = 4;
@@ -39,7 +32,7 @@ final class TitleBlockMarks {
 
   /** Returns the block with its lower right corner at (right, bottom). */
   static List<Mark> at(TitleBlock t, Scale scale, Paper paper, double right, double bottom) {
-    TitleBlockMarks m = new TitleBlockMarks(right - WIDTH_MM, bottom);
+    TitleBlockMarks m = new TitleBlockMarks(right - SheetSpace.TITLE_WIDTH_MM, bottom);
     m.field(0, 30, 60, 10, "owner", t.owner(), ENTRY_MM);
     m.field(0, 20, 60, 10, "created by", t.creator(), ENTRY_MM);
     m.field(0, 10, 60, 10, "approved by", t.approval(), ENTRY_MM);
@@ -114,7 +107,8 @@ final class TitleBlockMarks {
     out.add(
         new Mark.Shape(
             "",
-            Planar.rectangle(x0, y0, x0 + WIDTH_MM, y0 + HEIGHT_MM),
+            Planar.rectangle(
+                x0, y0, x0 + SheetSpace.TITLE_WIDTH_MM, y0 + SheetSpace.TITLE_HEIGHT_MM),
             Style.line(Tone.INK, SheetSpace.FRAME_LINE_MM)));
   }
 }
