@@ -67,7 +67,7 @@ final class DrawCommand implements Callable<Integer> {
     if (!Outputs.ends(out, ".svg") && !Outputs.ends(out, ".pdf")) {
       throw new Refusal("--out is " + out + "; it must end in .svg or .pdf");
     }
-    Outputs.file(out);
+    Outputs.file(out, file);
     Study study = Loading.study(Loading.layout(file));
     String issued = (date == null ? LocalDate.now() : date).toString();
     PictureOptions options = view.of(study);

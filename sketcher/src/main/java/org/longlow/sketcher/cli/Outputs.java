@@ -1,5 +1,6 @@
 package org.longlow.sketcher.cli;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -25,6 +26,18 @@ final class Outputs {
     Path folder = out.toAbsolutePath().getParent();
     if (folder != null) {
       folder(out, folder);
+    }
+  }
+
+  /**
+   * As {@link #file(Path)}, and not the layout that is read, by whatever name.
+   *
+   * @throws Refusal otherwise
+   */
+  static void file(Path out, Path layout) throws IOException {
+    file(out);
+    if (Files.exists(out) && Files.exists(layout) && Files.isSameFile(out, layout)) {
+      throw new Refusal("--out is " + out + ", which is the layout itself; give another name");
     }
   }
 

@@ -39,7 +39,7 @@ final class ReportCommand implements Callable<Integer> {
     if (!Outputs.ends(out, ".html")) {
       throw new Refusal("--out is " + out + "; it must end in .html");
     }
-    Outputs.file(out);
+    Outputs.file(out, file);
     Study study = Loading.study(Loading.layout(file));
     PictureOptions first = view.of(study);
     Optional<Path> kept = Foreign.keep(out);

@@ -58,6 +58,27 @@ class OutputTest {
     }
   }
 
+  /** A layout may have any ending, and a link may have another name. */
+  @Test
+  void theLayoutThatIsReadIsNotDrawnOver() throws IOException {
+    for (String[] as : new String[][] {{"draw", "m.svg"}, {"report", "m.html"}}) {
+      Path file = Files.writeString(folder.resolve(as[1]), Demos.text("dunlin"));
+      StringWriter err = new StringWriter();
+      Path same = folder.resolve(".").resolve(as[1]);
+      int code =
+          Longlow.run(
+              new PrintWriter(new StringWriter()),
+              new PrintWriter(err),
+              as[0],
+              file.toString(),
+              "--out",
+              same.toString());
+      assertThat(code).isEqualTo(ExitCodes.BAD_INPUT);
+      assertThat(err.toString()).contains("which is the layout itself; give another name");
+      assertThat(file).hasContent(Demos.text("dunlin"));
+    }
+  }
+
   @Test
   void anErrorOfTheMachineEndsInOneLineAndCodeOne() {
     StringWriter err = new StringWriter();
