@@ -47,15 +47,26 @@ public final class StandFindings {
 
   public static List<Finding> of(Layout layout, Wheels wheels, List<Standing> standings) {
     List<Finding> findings = new ArrayList<>();
-    for (Standing standing : standings) {
-      if (standing.kind() == Stance.Kind.PARKED && standing.load() != null) {
-        for (Part.Stand stand : layout.parts(Part.Stand.class).toList()) {
-          findings.add(tip(layout, wheels, standing, stand));
-          leg(standing, stand).ifPresent(findings::add);
+    for (Part.Stand stand : layout.parts(Part.Stand.class).toList()) {
+      boolean stands = true;
+      for (Standing standing : in(standings, Stance.Kind.PARKED)) {
+        Finding tip = tip(layout, wheels, standing, stand);
+        stands &= tip.verdict() != Verdict.FAIL;
+        findings.add(tip);
+        leg(standing, stand).ifPresent(findings::add);
+      }
+      for (Standing standing : in(standings, Stance.Kind.OPEN)) {
+        Finding tip = tip(layout, wheels, standing, stand);
+        if (stands && tip.verdict() == Verdict.FAIL) {
+          findings.add(tip); // it is opened on its stand
         }
       }
     }
     return findings;
+  }
+
+  private static List<Standing> in(List<Standing> standings, Stance.Kind kind) {
+    return standings.stream().filter(s -> s.kind() == kind && s.load() != null).toList();
   }
 
   private static Finding tip(Layout layout, Wheels wheels, Standing standing, Part.Stand stand) {

@@ -3,6 +3,7 @@ package org.longlow.constraints.check.road;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -191,6 +192,22 @@ class StandFindingsTest {
               .contains("is " + Say.mm(parked) + " long parked and " + Say.mm(longMm) + " stowed")
               .endsWith((longMm < parked ? "farther from" : "nearer to") + " its pivot.");
         });
+  }
+
+  /** A third of the machine swings up and over: by levers it tips at 8.1 and at 7.8 degrees. */
+  @Test
+  void aStandHoldsWhileASectionIsOpenToo() {
+    assertThat(TestMachine.named("lidded").study().findings())
+        .filteredOn(f -> f.id().equals("stand.st"))
+        .singleElement()
+        .satisfies(f -> assertThat(f.verdict()).isEqualTo(Verdict.PASS));
+    List<Finding> over =
+        TestMachine.replacing("lidded", "-80 deg", "-150 deg").study().findings().stream()
+            .filter(f -> f.id().equals("stand.st"))
+            .toList();
+    assertThat(over).extracting(Finding::verdict).containsExactly(Verdict.PASS, Verdict.FAIL);
+    assertThat(over.get(1).stance()).contains(Condition.open("s"));
+    assertThat(over.get(1).value()).isCloseTo(7.81, within(0.06));
   }
 
   /**
