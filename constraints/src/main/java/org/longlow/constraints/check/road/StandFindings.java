@@ -17,11 +17,8 @@ import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Stance;
-import org.longlow.constraints.machine.chassis.Tyre;
-import org.longlow.constraints.machine.ride.LeanClearance;
 import org.longlow.constraints.machine.ride.ParkedStability;
 import org.longlow.constraints.shape.Places;
-import org.longlow.constraints.stand.Ground;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
 import org.longlow.rider.geom.PointMm;
@@ -70,20 +67,15 @@ public final class StandFindings {
   }
 
   private static Finding tip(Layout layout, Wheels wheels, Standing standing, Part.Stand stand) {
-    double crown = crownMm(wheels);
     double typed = standing.places().value(stand.lean());
-    PointMm centre = standing.ground().toRoad(standing.load().total().at());
-    PointMm foot = standing.ground().toRoad(standing.places().pin(stand.foot()));
-    double y = standing.places().value(stand.y());
-    double side = Math.signum(y);
-    y = Math.abs(y);
-    LeanClearance road = road(wheels, standing.ground());
-    LeanClearance.TouchDown touch = road.touchDown(foot.x(), y, foot.z());
-    double lean = touch.touches() ? touch.rollRad() : typed;
-    double off = road.clearanceMm(foot.x(), y, foot.z(), typed);
-    double across = side * standing.load().total().yMm();
-    double height = ParkedStability.leanHeightMm(centre.z(), across, crown, lean);
-    if (height > 0 && y >= LEAST_SIDEWAYS_MM && (!touch.touches() || foot.z() < -FOOT_OFF_MM)) {
+    OnStand on =
+        OnStand.of(wheels, standing.places(), standing.ground(), stand, standing.load().total());
+    PointMm foot = on.foot();
+    double y = on.yMm();
+    double lean = on.leanRad();
+    double off = on.offMm(typed);
+    double height = on.heightMm();
+    if (height > 0 && y >= LEAST_SIDEWAYS_MM && (!on.touches() || foot.z() < -FOOT_OFF_MM)) {
       return Finding.note(
               FindingKind.STAND,
               About.parts(stand.name()),
@@ -115,7 +107,7 @@ public final class StandFindings {
                       + ".")
           .in(standing.condition());
     }
-    ParkedStability parked = on(standing.ground(), foot, y, centre, across, crown, lean, height);
+    ParkedStability parked = on.stability();
     double tip = Math.toDegrees(parked.leastTipRad());
     double limit = Math.toDegrees(standing.places().value(layout.demands().limit(Demands.Key.TIP)));
     double weight = standing.load().axles().weightN();
@@ -179,51 +171,8 @@ public final class StandFindings {
       return OptionalDouble.empty();
     }
     Places places = wheels.moved(front, rear);
-    Ground ground = wheels.ground(places);
-    PointMm foot = ground.toRoad(places.pin(stand.foot()));
-    PointMm centre = ground.toRoad(standing.load().total().at());
-    double y = places.value(stand.y());
-    double across = Math.signum(y) * standing.load().total().yMm();
-    double crown = crownMm(wheels);
-    LeanClearance.TouchDown touch = road(wheels, ground).touchDown(foot.x(), Math.abs(y), foot.z());
-    double height = ParkedStability.leanHeightMm(centre.z(), across, crown, touch.rollRad());
-    if (!touch.touches() || !(height > 0)) {
-      return OptionalDouble.of(0);
-    }
-    return OptionalDouble.of(
-        on(ground, foot, Math.abs(y), centre, across, crown, touch.rollRad(), height)
-            .leastTipRad());
-  }
-
-  private static double crownMm(Wheels wheels) {
-    return (wheels.frontTyre().sectionRadiusMm() + wheels.rearTyre().sectionRadiusMm()) / 2;
-  }
-
-  private static ParkedStability on(
-      Ground ground,
-      PointMm foot,
-      double y,
-      PointMm centre,
-      double across,
-      double crown,
-      double lean,
-      double height) {
-    return ParkedStability.on(
-        new ParkedStability.PlanMm(ground.wheelbaseMm(), 0),
-        new ParkedStability.PlanMm(0, 0),
-        new ParkedStability.PlanMm(foot.x(), ParkedStability.leanShiftMm(foot.z(), y, crown, lean)),
-        new ParkedStability.PlanMm(
-            centre.x(), ParkedStability.leanShiftMm(centre.z(), across, crown, lean)),
-        height);
-  }
-
-  private static LeanClearance road(Wheels wheels, Ground ground) {
-    Tyre front = wheels.frontTyre();
-    Tyre rear = wheels.rearTyre();
-    return new LeanClearance(
-        ground.wheelbaseMm(),
-        new LeanClearance.Wheel(front.freeRadiusMm(), front.sectionRadiusMm()),
-        new LeanClearance.Wheel(rear.freeRadiusMm(), rear.sectionRadiusMm()));
+    OnStand on = OnStand.of(wheels, places, wheels.ground(places), stand, standing.load().total());
+    return OptionalDouble.of(on.touches() && on.heightMm() > 0 ? on.stability().leastTipRad() : 0);
   }
 
   /** A leg that swings up is as long as it was: seen from the side at most what it is in space. */
