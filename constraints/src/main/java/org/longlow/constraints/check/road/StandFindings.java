@@ -45,17 +45,17 @@ public final class StandFindings {
   public static List<Finding> of(Layout layout, Wheels wheels, List<Standing> standings) {
     List<Finding> findings = new ArrayList<>();
     for (Part.Stand stand : layout.parts(Part.Stand.class).toList()) {
-      boolean stands = true;
+      Verdict shut = Verdict.PASS;
       for (Standing standing : in(standings, Stance.Kind.PARKED)) {
         Finding tip = tip(layout, wheels, standing, stand);
-        stands &= tip.verdict() != Verdict.FAIL;
+        shut = tip.verdict();
         findings.add(tip);
         leg(standing, stand).ifPresent(findings::add);
       }
       for (Standing standing : in(standings, Stance.Kind.OPEN)) {
         Finding tip = tip(layout, wheels, standing, stand);
-        if (stands && tip.verdict() == Verdict.FAIL) {
-          findings.add(tip); // it is opened on its stand
+        if (tip.verdict().compareTo(shut) < 0) {
+          findings.add(tip); // it is opened on its stand, and stands worse then
         }
       }
     }

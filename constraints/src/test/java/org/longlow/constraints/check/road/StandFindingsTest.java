@@ -210,6 +210,18 @@ class StandFindingsTest {
     assertThat(over.get(1).value()).isCloseTo(7.81, within(0.06));
   }
 
+  /** It passes shut, springs let out or not; open it would tip too soon with them let out. */
+  @Test
+  void aStandThatNeedsCareOnlyWhileASectionIsOpenSaysSo() {
+    List<Finding> found =
+        TestMachine.named("sprung").study().findings().stream()
+            .filter(f -> f.id().equals("stand.st"))
+            .toList();
+    assertThat(found).extracting(Finding::verdict).containsExactly(Verdict.PASS, Verdict.CAUTION);
+    assertThat(found.get(1).stance()).contains(Condition.open("s"));
+    assertThat(found.get(1).text()).contains("with them all let out it tips at");
+  }
+
   /**
    * The foot takes more than half the weight, so the springs are let out and the frame rises: by a
    * computation in space, with tori for tyres, it leans 19.3 degrees and tips at 2.3.
