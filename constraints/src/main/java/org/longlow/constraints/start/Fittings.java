@@ -1,0 +1,316 @@
+package org.longlow.constraints.start;
+
+import static org.longlow.constraints.start.Draft.text;
+
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.longlow.constraints.layout.Demands;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Part.LampColour;
+import org.longlow.constraints.layout.Part.LampKind;
+import org.longlow.constraints.layout.Part.SolidKind;
+import org.longlow.constraints.start.Parts.At;
+import org.longlow.constraints.start.Parts.Base;
+import org.longlow.rider.geom.PointMm;
+
+/** Draws lamps, reflectors, plate and stand. */
+final class Fittings {
+
+  private static final double LAMP_HALF_MM = 60;
+  private static final double LAMP_DEPTH_MM = 80;
+
+  /** Clear of feet and shanks, and apart as far as the rules ask. */
+  private static final double SIGNAL_Y_MM = 216;
+
+  private static final double SIGNAL_OVER_HEAD_MM = 45;
+  private static final double MOST_SIGNAL_OVER_HEAD_MM = 330;
+  private static final double SIGNAL_HALF_HEIGHT_MM = 24;
+  private static final double SIGNAL_DEPTH_MM = 50;
+  private static final GeometryFactory FACTORY = new GeometryFactory();
+
+  static final double STAND_Y_MM = 258;
+  static final double STAND_LEAN_DEG = 12;
+  private static final double STAND_MM = 20;
+
+  private final Room room;
+  private final Rolling rolling;
+  private final Draft draft;
+
+  Fittings(Room room, Draft draft) {
+    this.room = room;
+    this.rolling = room.rolling;
+    this.draft = draft;
+  }
+
+  void draw() {
+    ahead();
+    behind();
+    stand();
+  }
+
+  /** All that gives light ahead turns with the fork. */
+  private void ahead() {
+    double z = lampUp();
+    double x = rolling.axisAheadMm(z) + Rolling.FORK_TUBE_MM / 2 + 8 + LAMP_DEPTH_MM;
+    nailed("headlampPin", x, z);
+    draft.part(
+        lamp(
+            "headlamp",
+            LampKind.HEADLAMP,
+            "headlampPin",
+            0,
+            75,
+            LAMP_HALF_MM,
+            LAMP_DEPTH_MM,
+            LampColour.WHITE,
+            1.2,
+            "fork"));
+    draft.part(
+        lamp(
+            "positionLamp",
+            LampKind.FRONT_POSITION,
+            "headlampPin",
+            0,
+            15,
+            8,
+            20,
+            LampColour.WHITE,
+            0.1,
+            "headlamp"));
+    PointMm signals = signals();
+    nailed("frontSignalPin", signals.x(), signals.z());
+    draft.part(
+        lamp(
+            "frontSignals",
+            LampKind.FRONT_SIGNAL,
+            "frontSignalPin",
+            SIGNAL_Y_MM,
+            32,
+            SIGNAL_HALF_HEIGHT_MM,
+            SIGNAL_DEPTH_MM,
+            LampColour.AMBER,
+            0.4));
+    double low = rolling.front.freeRadiusMm() + 150;
+    PointMm leg = legAt(low);
+    nailed("frontReflectorPin", leg.x() + 20, low);
+    draft.part(
+        lamp(
+            "frontReflectors",
+            LampKind.SIDE_REFLECTOR,
+            "frontReflectorPin",
+            rolling.forkYMm + Rolling.FORK_TUBE_MM / 2 + 4,
+            4,
+            18,
+            40,
+            LampColour.AMBER,
+            0.1,
+            "fork"));
+  }
+
+  /** Where a leg of the fork is at a height, from the front axle. */
+  private PointMm legAt(double z) {
+    PointMm axle = new PointMm(0, rolling.front.freeRadiusMm());
+    PointMm top = rolling.headTop(0);
+    PointMm low = axle;
+    if (room.brief.front() != Part.FrontKind.TELESCOPIC) {
+      top = rolling.headBottom(0);
+      PointMm pivot = draft.at("linkPivot");
+      low = new PointMm(pivot.x() - room.wheelbaseMm, pivot.z());
+    }
+    return low.towards(top, (z - low.z()) / (top.z() - low.z()));
+  }
+
+  /** On the riser of the bars, from the front axle: as low as feet and shanks let them be. */
+  private PointMm signals() {
+    PointMm top = rolling.headTop(room.wheelbaseMm);
+    PointMm rise = draft.at("barRise");
+    PointMm at = top;
+    for (double up = SIGNAL_OVER_HEAD_MM; up < MOST_SIGNAL_OVER_HEAD_MM; up += 5) {
+      PointMm bar = top.towards(rise, Math.min(1, up / (rise.z() - top.z())));
+      at = new PointMm(bar.x() + SIGNAL_DEPTH_MM, top.z() + up);
+      if (awayFromLegs(at) > Draft.mmOf(Demands.Key.PERSON_GAP) + 4) {
+        break;
+      }
+    }
+    return new PointMm(Math.rint(at.x() - room.wheelbaseMm), Math.rint(at.z()));
+  }
+
+  private double awayFromLegs(PointMm at) {
+    Envelope box =
+        new Envelope(
+            at.x() - SIGNAL_DEPTH_MM,
+            at.x(),
+            at.z() - SIGNAL_HALF_HEIGHT_MM,
+            at.z() + SIGNAL_HALF_HEIGHT_MM);
+    PointMm pan = room.of(PointMm.ORIGIN);
+    box.translate(-pan.x(), -pan.z());
+    Geometry lamp = FACTORY.toGeometry(box);
+    double legs = room.posed.awayFromLegsMm(lamp);
+    PointMm rear = room.spots().board();
+    PointMm front = room.spots().boardFront();
+    Geometry board =
+        FACTORY.createLineString(
+            new Coordinate[] {
+              new Coordinate(rear.x(), rear.z()), new Coordinate(front.x(), front.z())
+            });
+    return Math.min(legs, board.distance(lamp) - SeatKit.REST_THICK_MM);
+  }
+
+  /** As low as the front guard lets it be at full bump, and not over the head. */
+  private double lampUp() {
+    double round = rolling.front.freeRadiusMm() + Rolling.GUARD_OFF_MM + 12;
+    double tan = Math.tan(Math.toRadians(Rolling.RAKE_DEG));
+    boolean slides = room.brief.front() == Part.FrontKind.TELESCOPIC;
+    PointMm wheel =
+        new PointMm(
+            slides ? -Rolling.BUMP_MM * tan : 12, rolling.front.freeRadiusMm() + Rolling.BUMP_MM);
+    double z = 575;
+    while (!clears(z, wheel, round)) {
+      z++;
+    }
+    return Math.ceil(z / 5) * 5;
+  }
+
+  private boolean clears(double z, PointMm wheel, double round) {
+    double x = rolling.axisAheadMm(z) + Rolling.FORK_TUBE_MM / 2 + 8 + LAMP_DEPTH_MM;
+    double low = z - LAMP_HALF_MM;
+    return low > wheel.z()
+        && wheel.distance(new PointMm(x, low)) > round
+        && wheel.distance(new PointMm(x - LAMP_DEPTH_MM, low)) > round;
+  }
+
+  private void nailed(String name, double aheadOfAxle, double z) {
+    draft.nailed(name, "wheelbase + " + text(aheadOfAxle), text(z));
+  }
+
+  private static Part lamp(
+      String name,
+      LampKind kind,
+      String pin,
+      double yMm,
+      double halfWidthMm,
+      double halfHeightMm,
+      double depthMm,
+      LampColour colour,
+      double kg,
+      String... touches) {
+    Base base = Base.of(name, "").mass(kg).touching(touches);
+    boolean turns = pin.startsWith("head") || pin.startsWith("front");
+    return Parts.lamp(
+        turns ? base.steered() : base, kind, pin, yMm, halfWidthMm, halfHeightMm, depthMm, colour);
+  }
+
+  private void behind() {
+    PointMm end = draft.at("tailEnd");
+    double x = end.x();
+    tail("tailFoot", x - 5, -22);
+    draft.part(
+        Parts.solid(
+            Base.of("tailHolder", "steel")
+                .half(rolling.railYMm + 16)
+                .mass(1.1)
+                .touching("tailRail", "tailLamp", "stopLamp", "rearSignals", "sideReflectors"),
+            SolidKind.BRACKET,
+            "tailFoot",
+            At.corner(0, 0),
+            At.corner(0, 122),
+            At.corner(-12, 122),
+            At.corner(-12, 0)));
+    draft.part(
+        Parts.solid(
+            Base.of("plateHolder", "steel")
+                .half(60)
+                .mass(0.6)
+                .touching("tailHolder", "plate", "plateLamp", "rearReflector"),
+            SolidKind.BRACKET,
+            "tailFoot",
+            At.corner(0, 2),
+            At.corner(-52, -18),
+            At.corner(-72, -58),
+            At.corner(-72, -213),
+            At.corner(-66, -213),
+            At.corner(-62, -68),
+            At.corner(-30, -28),
+            At.corner(0, -10)));
+    tail("tailPin", x - 55, 25);
+    tail("stopPin", x - 55, 70);
+    tail("rearSignalPin", x - 55, 46);
+    tail("sideReflectorPin", x + 30, 46);
+    tail("plateLampPin", x - 62, -52);
+    tail("platePin", x - 84, -140);
+    tail("rearReflectorPin", x - 82, -213);
+    draft.part(lamp("tailLamp", LampKind.TAIL, "tailPin", 0, 50, 18, 38, LampColour.RED, 0.2));
+    draft.part(lamp("stopLamp", LampKind.STOP, "stopPin", 0, 60, 22, 38, LampColour.RED, 0.2));
+    draft.part(
+        lamp(
+            "rearSignals",
+            LampKind.REAR_SIGNAL,
+            "rearSignalPin",
+            140,
+            28,
+            22,
+            38,
+            LampColour.AMBER,
+            0.4));
+    draft.part(
+        lamp(
+            "sideReflectors",
+            LampKind.SIDE_REFLECTOR,
+            "sideReflectorPin",
+            rolling.railYMm + 20,
+            4,
+            20,
+            40,
+            LampColour.RED,
+            0.1,
+            "tailRail"));
+    draft.part(
+        lamp(
+            "plateLamp",
+            LampKind.PLATE_LAMP,
+            "plateLampPin",
+            0,
+            30,
+            10,
+            20,
+            LampColour.WHITE,
+            0.1));
+    draft.part(lamp("plate", LampKind.PLATE, "platePin", 0, 90, 55, 5, LampColour.WHITE, 0.3));
+    draft.part(
+        lamp(
+            "rearReflector",
+            LampKind.REAR_REFLECTOR,
+            "rearReflectorPin",
+            0,
+            35,
+            15,
+            5,
+            LampColour.RED,
+            0.1));
+  }
+
+  private void tail(String pin, double x, double overTail) {
+    draft.nailed(pin, text(x), "tailHeight + " + text(overTail));
+  }
+
+  private void stand() {
+    double x = room.tuning.standXMm();
+    double z = room.tuning.standZMm();
+    PointMm pivot = new PointMm(x + 30, Rolling.FLOOR_MM + 22);
+    double leg = pivot.distance(new PointMm(x, z));
+    draft.nailed("standPivot", text(pivot.x()), "floorHeight + 22 mm");
+    draft.nailed("standFoot", text(x), text(z));
+    draft.nailed("standStowed", text(pivot.x() - leg), "floorHeight + 26 mm");
+    draft.part(
+        new Part.Stand(
+            Base.of("sideStand", "steel").mass(1.3).touching("floorRail").made(),
+            "standPivot",
+            "standFoot",
+            "standStowed",
+            Draft.mm(STAND_Y_MM),
+            Draft.mm(STAND_MM),
+            Draft.deg(STAND_LEAN_DEG)));
+  }
+}

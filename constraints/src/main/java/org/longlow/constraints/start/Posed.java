@@ -1,0 +1,126 @@
+package org.longlow.constraints.start;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.locationtech.jts.geom.Geometry;
+import org.longlow.constraints.layout.Demands;
+import org.longlow.constraints.layout.Occupant;
+import org.longlow.constraints.seat.Seats;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.start.SeatKit.Spots;
+import org.longlow.rider.body.Body;
+import org.longlow.rider.geom.PointMm;
+
+/**
+ * The rider's seat with everybody on it who rides.
+ *
+ * @param kit its parts
+ * @param seatHeightMm rear end of the pan's board over the road
+ * @param leastBoardMm lowest place of the foot boards that leaning over allows
+ * @param spots where its loose pieces are, from the rear end of the pan
+ * @param sittings how everybody sits, likewise
+ */
+record Posed(
+    SeatKit kit, double seatHeightMm, double leastBoardMm, Spots spots, List<Sitting> sittings) {
+
+  /** No lower than this, so that shanks have room before the seat. */
+  private static final double LOWEST_SEAT_MM = 430;
+
+  /** Rests are this far inside of where leaning over would set them down, mm. */
+  private static final double LEAN_SPARE_MM = 34;
+
+  private static final double LOWEST_BOARD_MM = 255;
+  private static final double NARROWEST_FEET_MM = 250;
+  private static final double NARROWEST_GRIPS_MM = 310;
+
+  /** Feet stand this much farther out than knees, as in a seat at ease; see RiderWidth. */
+  private static final double FEET_OVER_KNEES = 230.0 / 190;
+
+  private static final double HIP_OVER_BACK_MM = 60;
+  private static final double SHORTEST_BACK_MM = 380;
+  private static final double LONGEST_BACK_MM = 500;
+
+  private static final Set<String> LEGS = Set.of("thigh", "shank", "foot");
+
+  private static final Places NOWHERE = new Places(Map.of(), Map.of());
+
+  /**
+   * Seats everybody.
+   *
+   * @param seatUpMm how much higher than it must be
+   */
+  static Posed of(Brief brief, Rolling rolling, Cargo cargo, double seatUpMm) {
+    double tall = Cargo.heightMm(cargo.under());
+    double over = Room.RAIL_UNDER_MM + Room.RAIL_THIN_MM / 2 + 6;
+    double height = Math.ceil(Math.max(LOWEST_SEAT_MM, Room.DECK_MM + tall + over) + seatUpMm);
+    double gap = Draft.mmOf(Demands.Key.PERSON_GAP);
+    double knees = rolling.straddledMm(brief) + gap + 3 + kneeMm(brief);
+    double feetY = Math.ceil(Math.max(NARROWEST_FEET_MM, knees * FEET_OVER_KNEES) / 5) * 5;
+    double outer = feetY + SeatKit.REST_WIDE_MM / 2;
+    double lean = Draft.mmOf(Demands.Key.LEAN);
+    double least = Math.ceil(Math.max(LOWEST_BOARD_MM, outer * Math.tan(lean) + LEAN_SPARE_MM));
+    SeatKit kit =
+        new SeatKit(
+            brief.on(Occupant.RIDER),
+            brief.reclineDeg(),
+            backMm(brief),
+            feetY,
+            Math.max(NARROWEST_GRIPS_MM, feetY + 10));
+    double top = cargo.ahead().isEmpty() ? 0 : Room.DECK_MM + Cargo.heightMm(cargo.ahead());
+    double slot = Room.AHEAD_FROM_PAN_MM + cargo.lowRearMm();
+    Spots spots = new Sitter(kit, height, least, rolling.headHeightMm - 40, slot, top).settle();
+    return new Posed(kit, height, least, spots, kit.sit(spots, kit.head.isPresent()));
+  }
+
+  /**
+   * As far up as the shoulders of the shortest: a hip is some 60 mm above the lower end of the
+   * back.
+   */
+  private static double backMm(Brief brief) {
+    double shoulder =
+        bodies(brief).mapToDouble(Body::hipToShoulderMm).min().orElseThrow() + HIP_OVER_BACK_MM;
+    return Math.rint(Math.max(SHORTEST_BACK_MM, Math.min(LONGEST_BACK_MM, shoulder - 25)) / 5) * 5;
+  }
+
+  /** The thickest knee of the crew, as its flesh is drawn. */
+  private static double kneeMm(Brief brief) {
+    return bodies(brief)
+        .mapToDouble(b -> b.measures().get("lowerthighcircumference") / (2 * Math.PI))
+        .max()
+        .orElseThrow();
+  }
+
+  private static Stream<Body> bodies(Brief brief) {
+    return brief.on(Occupant.RIDER).stream().map(p -> Seats.body(p, NOWHERE));
+  }
+
+  /** Returns how far the foremost flesh that is higher than this is ahead of the pan, mm. */
+  double legsAheadMm(double aboveMm) {
+    return sittings.stream()
+        .flatMap(s -> s.flesh().stream())
+        .filter(f -> f.name().equals("thigh"))
+        .flatMap(f -> java.util.Arrays.stream(f.outline().getCoordinates()))
+        .filter(c -> c.y + seatHeightMm > aboveMm)
+        .mapToDouble(c -> c.x)
+        .max()
+        .orElse(Double.NEGATIVE_INFINITY);
+  }
+
+  /** Returns how far something is from everybody's legs, seen from the side, mm. */
+  double awayFromLegsMm(Geometry thing) {
+    return sittings.stream()
+        .flatMap(s -> s.flesh().stream())
+        .filter(f -> LEGS.contains(f.name()))
+        .mapToDouble(f -> f.outline().distance(thing))
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
+  }
+
+  /** Returns where the eyes of those who ride are, from the pan's rear end. */
+  List<PointMm> eyes() {
+    return sittings.stream().flatMap(s -> s.posture().stream()).map(p -> p.eye()).toList();
+  }
+}

@@ -1,0 +1,150 @@
+package org.longlow.constraints.start;
+
+import org.longlow.constraints.layout.Part.SolidKind;
+import org.longlow.constraints.start.SeatKit.Spots;
+import org.longlow.rider.geom.PointMm;
+
+/** Where everything is along the machine, mm ahead of the rear contact point. */
+final class Room {
+
+  static final double RAIL_THIN_MM = 28;
+
+  /** Middle of the back's rail behind the face of its board, mm: board, bracket, half the tube. */
+  static final double RAIL_BEHIND_MM = 34;
+
+  /** Middle of the seat's rail under the face of the pan's board, mm. */
+  static final double RAIL_UNDER_MM = 42;
+
+  /** Room for the front wheel to turn, between its tyre and the rails behind it, mm. */
+  static final double STEER_ROOM_MM = 62;
+
+  /** Top of the lower rails, on which things stand, over the road, mm. */
+  static final double DECK_MM = Rolling.FLOOR_MM + Rolling.RAIL_MM / 2;
+
+  /** Where the rails under the pan come down ahead of it, from its rear end, mm. */
+  private static final double PAN_ROOM_MM = 330;
+
+  /** Where the room between the shanks begins, from the rear end of the pan, mm. */
+  static final double AHEAD_FROM_PAN_MM = PAN_ROOM_MM + RAIL_THIN_MM / 2 + Cargo.APART_MM;
+
+  /** The back's rail takes up the slope of the back so far over the pan's rear end, mm. */
+  static final double BACK_FOOT_UP_MM = 45;
+
+  private static final double USUAL_WHEELBASE_MM = 1500;
+
+  final Brief brief;
+  final Rolling rolling;
+  final Cargo cargo;
+  final Posed posed;
+  final Tuning tuning;
+
+  final double behindFromMm;
+  final double backKnotMm;
+  final double seatXMm;
+  final double underFromMm;
+  final double floorKnotMm;
+  final double aheadFromMm;
+  final double leastWheelbaseMm;
+  final double wheelbaseMm;
+  final double floorFrontMm;
+
+  Room(Brief brief, Rolling rolling, Cargo cargo, Posed posed, Tuning tuning) {
+    this.brief = brief;
+    this.rolling = rolling;
+    this.cargo = cargo;
+    this.posed = posed;
+    this.tuning = tuning;
+    behindFromMm = rolling.pivot.x() + Rolling.RAIL_MM / 2 + 30;
+    boolean full = !cargo.behind().isEmpty();
+    double behindTo = behindFromMm + Cargo.lengthMm(cargo.behind());
+    double least = full ? behindTo + RAIL_THIN_MM / 2 + 4 - backFoot().x() : rolling.pivot.x() + 60;
+    seatXMm = Math.ceil(seatPlace(least) + tuning.seatAheadMm());
+    backKnotMm = seatXMm + backFoot().x();
+    double rails = rolling.railYMm - RAIL_THIN_MM / 2 - 4;
+    boolean wide = cargo.under().stream().anyMatch(i -> i.halfMm() > rails);
+    double beforePivot = rolling.pivot.x() + (brief.electric() ? 48 : 75);
+    double beforeRail = backKnotMm + RAIL_THIN_MM / 2 + Cargo.APART_MM;
+    underFromMm = full || wide ? Math.max(beforeRail, beforePivot) : beforePivot;
+    double underTo = underFromMm + Cargo.lengthMm(cargo.under());
+    floorKnotMm = Math.max(seatXMm + PAN_ROOM_MM, underTo + RAIL_THIN_MM / 2);
+    aheadFromMm = floorKnotMm + RAIL_THIN_MM / 2 + Cargo.APART_MM;
+    double aheadTo =
+        cargo.ahead().isEmpty()
+            ? floorKnotMm + 60
+            : aheadFromMm + Cargo.lengthMm(cargo.ahead()) + Rolling.RAIL_MM / 2;
+    double steer = rolling.front.freeRadiusMm() + STEER_ROOM_MM;
+    leastWheelbaseMm = Math.ceil(Math.max(aheadTo + steer, beforeKnees()) / 10) * 10;
+    wheelbaseMm =
+        Double.isNaN(brief.wheelbaseMm())
+            ? Math.max(USUAL_WHEELBASE_MM, leastWheelbaseMm) + tuning.longerMm()
+            : brief.wheelbaseMm();
+    floorFrontMm = wheelbaseMm - steer;
+  }
+
+  /**
+   * The farthest back that the seat can be: its back keeps off the rear wheel's guard at full bump
+   * and off what is behind it.
+   *
+   * @param leastMm not farther back than this
+   */
+  private double seatPlace(double leastMm) {
+    PointMm wheel = new PointMm(0, rolling.rear.freeRadiusMm() + Rolling.BUMP_MM);
+    double round = rolling.rear.freeRadiusMm() + Rolling.GUARD_OFF_MM + 4;
+    double x = leastMm;
+    double behind =
+        posed.kit().head.isPresent() ? RAIL_BEHIND_MM + Seating.STAY_MM / 2 : SeatKit.BOARD_MM;
+    while (behindBackMm(x, wheel) < round + behind + 8 || !clears(x)) {
+      x++;
+    }
+    return x;
+  }
+
+  private boolean clears(double seatX) {
+    double off = RAIL_BEHIND_MM + RAIL_THIN_MM / 2 + 8;
+    return cargo.behind().stream()
+        .allMatch(
+            item -> {
+              double top = DECK_MM + item.heightMm();
+              // of an engine the cylinder stands high, the gearbox behind it does not
+              double rear = item.kind() == SolidKind.ENGINE ? Cargo.LOW_SHARE * item.lengthMm() : 0;
+              return behindBackMm(seatX, new PointMm(behindFromMm + item.lengthMm(), top)) >= off
+                  && behindBackMm(seatX, new PointMm(behindFromMm + rear, top)) >= off;
+            });
+  }
+
+  /** How far a place is behind the face of the back's board, mm. */
+  private double behindBackMm(double seatX, PointMm at) {
+    double lean = Math.toRadians(brief.reclineDeg());
+    PointMm low = new PointMm(seatX, posed.seatHeightMm()).plus(SeatKit.BACK_FROM_PAN);
+    PointMm up = new PointMm(-Math.sin(lean), Math.cos(lean));
+    PointMm from = at.minus(low);
+    double along = Math.max(0, Math.min(posed.kit().backMm, from.dot(up)));
+    double away = at.distance(low.plus(up.times(along)));
+    return from.dot(up.left()) > 0 ? away : -away;
+  }
+
+  /** The shortest wheelbase with which the head stands before everybody's knees. */
+  private double beforeKnees() {
+    double ahead = posed.legsAheadMm(rolling.headHeightMm - 10);
+    return Double.isInfinite(ahead)
+        ? 0
+        : seatXMm + ahead + 14 + Rolling.FORK_TUBE_MM / 2 - rolling.headTop(0).x();
+  }
+
+  /** Where the back's rail takes up the slope of the back, from the pan's rear end. */
+  PointMm backFoot() {
+    double lean = Math.toRadians(brief.reclineDeg());
+    PointMm up = new PointMm(-Math.sin(lean), Math.cos(lean));
+    PointMm line = SeatKit.BACK_FROM_PAN.plus(up.left().times(RAIL_BEHIND_MM));
+    return line.plus(up.times((BACK_FOOT_UP_MM - line.z()) / up.z()));
+  }
+
+  /** Returns a place counted from the pan's rear end as one of the machine. */
+  PointMm of(PointMm fromPan) {
+    return fromPan.plus(new PointMm(seatXMm, posed.seatHeightMm()));
+  }
+
+  Spots spots() {
+    return posed.spots();
+  }
+}

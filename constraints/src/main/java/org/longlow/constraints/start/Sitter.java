@@ -1,0 +1,258 @@
+package org.longlow.constraints.start;
+
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.longlow.constraints.layout.Demands;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.start.SeatKit.Spots;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.pose.Comfort;
+import org.longlow.rider.pose.PoseResult;
+import org.longlow.rider.pose.Posture;
+import org.longlow.rider.seat.SeatOutcome;
+
+/**
+ * Finds where feet, hands and heads of everybody on the rider's seat are at ease, by seating them
+ * there; everything is counted from the rear end of the pan.
+ */
+final class Sitter {
+
+  /** Discomfort of a millimetre out of reach, or of one that something is in the way. */
+  private static final double SHORT_COST = 0.05;
+
+  /** Thighs that rise more lift the feet into the bars; less, and they slide off the pan. */
+  private static final double EASY_THIGH_DEG = 8;
+
+  private static final int KNEE = 2;
+  private static final int ARM = 4;
+  private static final int ELBOW = 5;
+  private static final int NECK = 6;
+  private static final int HEAD = 7;
+
+  /** A neck bends so far forward at ease, deg. */
+  private static final double NECK_DEG = 14;
+
+  private static final double HEAD_PRESSED_MM = 8;
+  private static final double OFF_REST_COST = 0.3;
+  private static final double HEAD_GAP_COST = 0.01;
+  private static final double HEAD_SINK_COST = 0.005;
+
+  private final SeatKit kit;
+  private final double seatHeightMm;
+  private final double leastBoardMm;
+  private final double mostBoardMm;
+  private final double slotFromMm;
+  private final double slotTopMm;
+
+  /**
+   * @param seatHeightMm rear end of the pan over the road
+   * @param leastBoardMm lowest place of the foot boards over the road
+   * @param mostBoardMm highest place of their front ends
+   * @param slotFromMm from here on, ahead of the pan's rear end, thighs keep above what is there
+   * @param slotTopMm top of that over the road; 0 for nothing
+   */
+  Sitter(
+      SeatKit kit,
+      double seatHeightMm,
+      double leastBoardMm,
+      double mostBoardMm,
+      double slotFromMm,
+      double slotTopMm) {
+    this.kit = kit;
+    this.seatHeightMm = seatHeightMm;
+    this.leastBoardMm = leastBoardMm;
+    this.mostBoardMm = mostBoardMm;
+    this.slotFromMm = slotFromMm;
+    this.slotTopMm = slotTopMm;
+  }
+
+  /** Seats everybody; the head rest last, for it alone decides how the head is held. */
+  Spots settle() {
+    Spots spots = guess();
+    double[] feet =
+        Seek.least(
+            new double[] {spots.board().x(), spots.board().z(), spots.boardDeg()},
+            new double[] {40, 40, 8},
+            new double[] {5, 5, 2},
+            x -> feetCost(guess().withFeet(new PointMm(x[0], x[1]), x[2])));
+    spots = spots.withFeet(new PointMm(Math.rint(feet[0]), Math.rint(feet[1])), Math.rint(feet[2]));
+    Spots withFeet = spots;
+    double[] hands =
+        Seek.least(
+            new double[] {spots.grip().x(), spots.grip().z()},
+            new double[] {40, 40},
+            new double[] {5, 5},
+            x -> handCost(withFeet.withGrip(new PointMm(x[0], x[1]))));
+    spots = spots.withGrip(new PointMm(Math.rint(hands[0]), Math.rint(hands[1])));
+    return kit.head.isEmpty() ? spots : heads(spots);
+  }
+
+  /** Limbs of a middling size at middling angles. */
+  private Spots guess() {
+    double lean = Math.toRadians(kit.reclineDeg);
+    PointMm hip = new PointMm(105, 130);
+    double thigh = Math.toRadians(Math.max(2, kit.reclineDeg - 25));
+    PointMm knee = hip.plus(PointMm.unit(thigh).times(420));
+    PointMm ankle = knee.plus(PointMm.unit(thigh - Math.toRadians(48)).times(410));
+    PointMm shoulder = hip.plus(new PointMm(-Math.sin(lean), Math.cos(lean)).times(430));
+    PointMm grip = shoulder.plus(PointMm.unit(lean - Math.toRadians(25)).times(470));
+    PointMm board =
+        new PointMm(ankle.x() - 40, Math.max(ankle.z() - 120, leastBoardMm - seatHeightMm));
+    return new Spots(board, 35, grip, PointMm.unit(0), PointMm.unit(1));
+  }
+
+  private double feetCost(Spots spots) {
+    double cost =
+        below(spots.board().z() + seatHeightMm, leastBoardMm)
+            + below(mostBoardMm, spots.boardFront().z() + seatHeightMm);
+    for (Sitting s : kit.sit(spots, false)) {
+      if (s.posture().isEmpty()) {
+        return Double.MAX_VALUE;
+      }
+      Posture posture = s.posture().get();
+      double[] strays = Comfort.strays(posture.angles(), s.body().sex());
+      for (int k = 1; k < strays.length; k++) {
+        cost += k <= KNEE + 1 || k == strays.length - 1 ? strays[k] * strays[k] : 0;
+      }
+      cost += shortfall(s, PoseResult.Limb.LEG);
+      cost += eased(posture);
+      if (slotTopMm > 0) {
+        double clear = slotTopMm + Draft.mmOf(Demands.Key.PERSON_GAP) + 6 - seatHeightMm;
+        cost += below(lowestThigh(s), clear);
+      }
+    }
+    return cost;
+  }
+
+  /** Inside the bands nothing pulls, so that middling angles win among those that cost nothing. */
+  private static double eased(Posture posture) {
+    double knee = Math.toDegrees(posture.angles().knee()) - 132;
+    double ankle = Math.toDegrees(posture.angles().shankSole()) - 100;
+    double thigh = Math.toDegrees(posture.knee().minus(posture.hip()).angleRad()) - EASY_THIGH_DEG;
+    return 1e-5 * (knee * knee + ankle * ankle + thigh * thigh);
+  }
+
+  private double lowestThigh(Sitting s) {
+    return s.flesh().stream()
+        .filter(f -> f.name().equals("thigh"))
+        .flatMap(f -> java.util.Arrays.stream(f.outline().getCoordinates()))
+        .filter(c -> c.x >= slotFromMm)
+        .mapToDouble(Coordinate::getY)
+        .min()
+        .orElse(Double.MAX_VALUE);
+  }
+
+  private double handCost(Spots spots) {
+    // many states let grips be at most 15 in above the seat as it is pressed down
+    double cost = below(-spots.grip().z(), -400);
+    for (Sitting s : kit.sit(spots, false)) {
+      if (s.posture().isEmpty()) {
+        return Double.MAX_VALUE;
+      }
+      Posture posture = s.posture().get();
+      double[] strays = Comfort.strays(posture.angles(), s.body().sex());
+      cost += strays[ARM] * strays[ARM] + strays[ELBOW] * strays[ELBOW];
+      cost += shortfall(s, PoseResult.Limb.ARM);
+      double arm = Math.toDegrees(posture.angles().arm()) - 35;
+      double elbow = Math.toDegrees(posture.angles().elbow()) - 130;
+      cost += 1e-5 * (arm * arm + elbow * elbow);
+      for (String limb : List.of("thigh", "shank", "chest", "pelvis")) {
+        cost += below(away(s, limb, spots.grip()), SeatKit.GRIP_MM / 2 + 50);
+      }
+    }
+    return cost;
+  }
+
+  /** How far a place is from a limb as seen from the side, mm; negative inside. */
+  private static double away(Sitting s, String limb, PointMm from) {
+    Geometry point =
+        new org.locationtech.jts.geom.GeometryFactory()
+            .createPoint(new Coordinate(from.x(), from.z()));
+    return s.flesh().stream()
+        .filter(f -> f.name().equals(limb))
+        .mapToDouble(
+            f -> {
+              Geometry flesh = f.outline();
+              return flesh.contains(point)
+                  ? -flesh.getBoundary().distance(point)
+                  : flesh.distance(point);
+            })
+        .min()
+        .orElse(Double.MAX_VALUE);
+  }
+
+  private static double shortfall(Sitting s, PoseResult.Limb limb) {
+    return s.seated().orElseThrow().pose().shortfalls().stream()
+        .filter(f -> f.limb() == limb)
+        .mapToDouble(f -> 1 + SHORT_COST * f.mm())
+        .sum();
+  }
+
+  private static double below(double value, double least) {
+    return Math.max(0, least - value) * SHORT_COST;
+  }
+
+  /** Looks for the slope and the place of a head rest on which nobody's neck is bent too far. */
+  private Spots heads(Spots spots) {
+    List<Sitting> free = kit.sit(spots, false);
+    double off = 0;
+    double slope = kit.reclineDeg - NECK_DEG;
+    for (Sitting s : free) {
+      off += behind(s, slope) + s.body().head().radiusMm() + SeatKit.HEAD_FOAM_MM - HEAD_PRESSED_MM;
+    }
+    double[] best =
+        Seek.least(
+            new double[] {slope, off / free.size()},
+            new double[] {8, 16},
+            new double[] {2, 4},
+            x -> headCost(headAt(spots, free, x[0], x[1])));
+    return headAt(spots, free, best[0], best[1]);
+  }
+
+  private static double behind(Sitting s, double slopeDeg) {
+    return s.posture().orElseThrow().headCentre().dot(upAlong(slopeDeg).left());
+  }
+
+  private static PointMm upAlong(double slopeDeg) {
+    double slope = Math.toRadians(slopeDeg);
+    return new PointMm(-Math.sin(slope), Math.cos(slope));
+  }
+
+  /** A head rest so far behind the pan's rear end, long enough for all helmets. */
+  private static Spots headAt(Spots spots, List<Sitting> free, double slopeDeg, double offMm) {
+    PointMm along = upAlong(slopeDeg);
+    double low = Double.MAX_VALUE;
+    double high = -Double.MAX_VALUE;
+    for (Sitting s : free) {
+      double up = s.posture().orElseThrow().headCentre().dot(along);
+      low = Math.min(low, up);
+      high = Math.max(high, up);
+    }
+    PointMm foot = along.left().times(offMm);
+    return spots.withHead(
+        round(foot.plus(along.times(low - 70))), round(foot.plus(along.times(high + 60))));
+  }
+
+  private double headCost(Spots spots) {
+    double cost = 0;
+    for (Sitting s : kit.sit(spots, true)) {
+      if (s.posture().isEmpty()) {
+        return Double.MAX_VALUE;
+      }
+      double[] strays = Comfort.strays(s.posture().get().angles(), s.body().sex());
+      cost += strays[NECK] * strays[NECK] + strays[HEAD] * strays[HEAD];
+      SeatOutcome.Seated seated = s.seated().orElseThrow();
+      if (!seated.headOnRest()) {
+        double gap = seated.headGapMm();
+        cost += OFF_REST_COST + HEAD_GAP_COST * (Double.isNaN(gap) ? 100 : Math.abs(gap));
+      }
+      cost += seated.headRest().stream().mapToDouble(load -> HEAD_SINK_COST * load.sinkMm()).sum();
+    }
+    return cost;
+  }
+
+  private static PointMm round(PointMm p) {
+    return new PointMm(Math.rint(p.x()), Math.rint(p.z()));
+  }
+}

@@ -1,0 +1,93 @@
+package org.longlow.constraints.start;
+
+import java.util.List;
+import org.longlow.constraints.layout.Demands;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.rider.geom.PointMm;
+
+/** Draws, weighs and draws again until rider, road and wheels agree. */
+final class Trim {
+
+  private static final int ROUNDS = 12;
+  private static final double STEP_MM = 20;
+
+  /** Sag tips the machine a little; a share of the load keeps so far off its limits. */
+  private static final double SHARE_SPARE = 0.012;
+
+  /** So much of the distance at which the road must be seen is kept in hand for sag. */
+  private static final double SIGHT_SPARE = 0.93;
+
+  private static final double MOST_SEAT_UP_MM = 220;
+
+  private final Brief brief;
+  private final Rolling rolling;
+  private final Cargo cargo;
+  private Tuning tuning = Tuning.FIRST;
+  private Posed posed;
+
+  Trim(Brief brief) {
+    this.brief = brief;
+    rolling = new Rolling(brief);
+    cargo = Cargo.of(brief, rolling);
+  }
+
+  Layout layout() {
+    see();
+    balance();
+    Weighing weighing = new Weighing(FirstMachine.draw("trial", room()));
+    if (room().wheelbaseMm < room().leastWheelbaseMm) {
+      throw new IllegalArgumentException("short " + room().leastWheelbaseMm);
+    }
+    tuning = weighing.sprung(tuning);
+    tuning = new Weighing(FirstMachine.draw("trial", room())).stood(tuning);
+    return FirstMachine.draw("first", room());
+  }
+
+  Room room() {
+    return new Room(brief, rolling, cargo, posed, tuning);
+  }
+
+  /** Raises the seat until everybody sees the road over the head. */
+  private void see() {
+    posed = Posed.of(brief, rolling, cargo, 0);
+    double up = 0;
+    while (up < MOST_SEAT_UP_MM && !sees(up)) {
+      up += 5;
+    }
+    if (up > 0) {
+      tuning = tuning.withSeatUp(up);
+      posed = Posed.of(brief, rolling, cargo, up);
+    }
+  }
+
+  private boolean sees(double up) {
+    double limit = Draft.mmOf(Demands.Key.SIGHT) * SIGHT_SPARE;
+    Room room = room();
+    PointMm top = rolling.headTop(room.wheelbaseMm).plus(new PointMm(0, Rolling.FORK_TUBE_MM / 2));
+    return posed.eyes().stream()
+        .map(room::of)
+        .map(eye -> eye.plus(new PointMm(0, up)))
+        .allMatch(
+            eye ->
+                eye.z() > top.z() && eye.z() * (top.x() - eye.x()) / (eye.z() - top.z()) <= limit);
+  }
+
+  /** Moves the seat ahead, or the wheels apart, until both wheels carry their share. */
+  private void balance() {
+    double least = Draft.mmOf(Demands.Key.FRONT_SHARE_MIN) + SHARE_SPARE;
+    double most = Draft.mmOf(Demands.Key.FRONT_SHARE_MAX) - SHARE_SPARE;
+    for (int round = 0; round < ROUNDS; round++) {
+      List<Double> all = new Weighing(FirstMachine.draw("trial", room())).frontShares();
+      List<Double> laden = all.subList(1, all.size());
+      double low = laden.stream().mapToDouble(s -> s).min().orElseThrow();
+      double high = laden.stream().mapToDouble(s -> s).max().orElseThrow();
+      if (low < least) {
+        tuning = tuning.withSeatAhead(tuning.seatAheadMm() + STEP_MM);
+      } else if (high > most && Double.isNaN(brief.wheelbaseMm())) {
+        tuning = tuning.withLonger(tuning.longerMm() + STEP_MM);
+      } else {
+        return;
+      }
+    }
+  }
+}

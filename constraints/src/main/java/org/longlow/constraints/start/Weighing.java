@@ -1,0 +1,118 @@
+package org.longlow.constraints.start;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.machine.chassis.MassPoint;
+import org.longlow.constraints.machine.ride.LeanClearance;
+import org.longlow.constraints.machine.ride.StaticSag;
+import org.longlow.constraints.place.Placer;
+import org.longlow.constraints.seat.Seats;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.shape.Shapes;
+import org.longlow.constraints.stand.Ground;
+import org.longlow.constraints.stand.Rider;
+import org.longlow.constraints.stand.Springs;
+import org.longlow.constraints.stand.Wheels;
+import org.longlow.constraints.study.Study;
+import org.longlow.rider.geom.PointMm;
+
+/** What a drawn machine weighs where, and what springs and stand follow from that. */
+final class Weighing {
+
+  private static final double GRAVITY = 9.80665;
+
+  /** Share of the travel from full droop at which a wheel rests empty, and under the heaviest. */
+  private static final double EMPTY_AT = 0.14;
+
+  private static final double LADEN_AT = 0.52;
+
+  /** How far behind the empty machine's centre of mass the stand's foot is, mm. */
+  private static final double STAND_BEHIND_MM = 130;
+
+  private final Layout layout;
+  private final Wheels wheels;
+  private final Places drawn;
+  private final Map<String, PartShape> shapes;
+  private final List<Rider> loads = new ArrayList<>();
+
+  Weighing(Layout layout) {
+    this.layout = layout;
+    drawn = Placer.place(layout).places();
+    shapes = Shapes.of(layout, drawn);
+    wheels = Wheels.of(layout, drawn);
+    List<Sitting> sittings = Seats.of(layout, drawn);
+    loads.add(Rider.NOBODY);
+    loads.addAll(Study.riders(sittings));
+  }
+
+  /** Share of all weight on the front wheel under each load, nobody first. */
+  List<Double> frontShares() {
+    double base = drawn.pin("frontAxle").x();
+    return loads.stream().map(load -> total(load).at().x() / base).toList();
+  }
+
+  private Springs on(Rider load) {
+    return Springs.of(shapes.values(), load, wheels);
+  }
+
+  private MassPoint total(Rider load) {
+    Springs springs = on(load);
+    List<MassPoint> all = new ArrayList<>(springs.sprung());
+    all.addAll(springs.atFront());
+    all.addAll(springs.atRear());
+    return MassPoint.total(all);
+  }
+
+  /** Springs with which the wheels rest well between their stops under every load. */
+  Tuning sprung(Tuning tuning) {
+    double rake = Math.toRadians(Rolling.RAKE_DEG);
+    boolean slides =
+        layout.parts(Part.Front.class).anyMatch(f -> f.type() == Part.FrontKind.TELESCOPIC);
+    double slope = slides ? Math.cos(rake) : 1;
+    return tuning.withSprings(spring(true, slope), spring(false, 1));
+  }
+
+  private Tuning.Spring spring(boolean front, double slope) {
+    double base = drawn.pin("frontAxle").x();
+    double least = Double.POSITIVE_INFINITY;
+    double most = 0;
+    for (Rider load : loads) {
+      MassPoint sprung = MassPoint.total(on(load).sprung());
+      double share = sprung.at().x() / base;
+      double newtons = GRAVITY * sprung.massKg() * (front ? share : 1 - share) * slope;
+      least = Math.min(least, newtons);
+      most = Math.max(most, newtons);
+    }
+    double travel = (Rolling.BUMP_MM + Rolling.DROOP_MM) / slope;
+    double rate = Math.max(1, (most - least) / ((LADEN_AT - EMPTY_AT) * travel));
+    double preload = Math.max(0, least - rate * EMPTY_AT * travel);
+    return new Tuning.Spring(Math.rint(rate * 10) / 10, Math.rint(preload / 5) * 5);
+  }
+
+  /** A foot that is on the road when the parked machine leans as far as is meant. */
+  Tuning stood(Tuning tuning) {
+    double x = Math.rint(total(Rider.NOBODY).at().x() - STAND_BEHIND_MM);
+    StaticSag sag = on(Rider.NOBODY).rest(wheels, 1);
+    Places parked = wheels.moved(sag.front().travelMm(), sag.rear().travelMm());
+    Ground ground = wheels.ground(parked);
+    LeanClearance road =
+        new LeanClearance(
+            ground.wheelbaseMm(),
+            new LeanClearance.Wheel(
+                wheels.frontTyre().freeRadiusMm(), wheels.frontTyre().sectionRadiusMm()),
+            new LeanClearance.Wheel(
+                wheels.rearTyre().freeRadiusMm(), wheels.rearTyre().sectionRadiusMm()));
+    double lean = Math.toRadians(Fittings.STAND_LEAN_DEG);
+    double z = 0;
+    for (int round = 0; round < 20; round++) {
+      PointMm foot = ground.toRoad(new PointMm(x, z));
+      z -= road.clearanceMm(foot.x(), Fittings.STAND_Y_MM, foot.z(), lean) / Math.cos(lean);
+    }
+    return tuning.withStand(x, Math.rint(z * 10) / 10);
+  }
+}
