@@ -102,9 +102,13 @@ public record Answers(
       return this;
     }
 
-    public Builder tyres(String ahead, String behind) {
-      frontTyre = ahead;
-      rearTyre = behind;
+    public Builder frontTyre(String size) {
+      frontTyre = size;
+      return this;
+    }
+
+    public Builder rearTyre(String size) {
+      rearTyre = size;
       return this;
     }
 

@@ -99,6 +99,18 @@ record Brief(
     return place == Place.UNDER ? new Box(400, 250, 320, 46) : new Box(390, 310, 320, 48);
   }
 
+  /**
+   * What something of this size weighs if nobody has weighed it, kg: as {@link #usual} ones do for
+   * their boxes.
+   *
+   * @param drive null where nobody said; then an engine
+   */
+  static double guessedKg(Drive drive, double boxMm3) {
+    Box usual = usual(drive == null ? Drive.ENGINE : drive, Place.BEFORE);
+    double kgMm3 = usual.massKg() / (usual.lengthMm() * usual.heightMm() * usual.breadthMm());
+    return Math.max(Contradictions.LEAST_BOX.massKg(), Math.rint(kgMm3 * boxMm3));
+  }
+
   Tyre tyreAhead() {
     return TyreSizeReader.read(frontTyre).size().tyre();
   }

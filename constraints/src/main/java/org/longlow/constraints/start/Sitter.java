@@ -158,7 +158,7 @@ final class Sitter {
       double elbow = Math.toDegrees(posture.angles().elbow()) - 130;
       cost += 1e-5 * (arm * arm + elbow * elbow);
       for (String limb : List.of("thigh", "shank", "chest", "pelvis")) {
-        cost += below(away(s, limb, spots.grip()), SeatKit.GRIP_MM / 2 + 50);
+        cost += below(away(s, limb, spots.grip()), SeatKit.GRIP_MM / 2 + 32);
       }
     }
     return cost;

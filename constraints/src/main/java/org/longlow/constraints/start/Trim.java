@@ -1,6 +1,8 @@
 package org.longlow.constraints.start;
 
 import java.util.List;
+import java.util.Optional;
+import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.rider.geom.PointMm;
@@ -31,16 +33,38 @@ final class Trim {
     cargo = Cargo.of(brief, rolling);
   }
 
-  Layout layout() {
+  /** Settles all that is found by trying; returns what cannot be had. */
+  List<Fault> settle() {
     see();
-    balance();
-    Weighing weighing = new Weighing(FirstMachine.draw("trial", room()));
-    if (room().wheelbaseMm < room().leastWheelbaseMm) {
-      throw new IllegalArgumentException("short " + room().leastWheelbaseMm);
+    Room room = room();
+    if (room.wheelbaseMm < room.leastWheelbaseMm) {
+      return List.of(
+          new Fault(
+              "wheelbase",
+              Draft.text(room.wheelbaseMm),
+              "is too short for what lies between the wheels: at least "
+                  + Draft.text(room.leastWheelbaseMm)
+                  + " are needed",
+              "make it longer, leave it out, or put the drive elsewhere"));
     }
-    tuning = weighing.sprung(tuning);
-    tuning = new Weighing(FirstMachine.draw("trial", room())).stood(tuning);
-    return FirstMachine.draw("first", room());
+    if (!balance()) {
+      return List.of(unbalanced());
+    }
+    tuning = new Weighing(trial()).sprung(tuning);
+    tuning = new Weighing(trial()).stood(tuning);
+    return List.of();
+  }
+
+  private Fault unbalanced() {
+    return new Fault(
+        "wheelbase",
+        Draft.text(room().wheelbaseMm),
+        "leaves the front wheel too little or too much of the load, wherever the seat is",
+        "leave the wheelbase out, or put the drive elsewhere");
+  }
+
+  private Layout trial() {
+    return FirstMachine.draw(room(), new Story(brief, Answers.NONE, Optional.empty()));
   }
 
   Room room() {
@@ -73,11 +97,11 @@ final class Trim {
   }
 
   /** Moves the seat ahead, or the wheels apart, until both wheels carry their share. */
-  private void balance() {
+  private boolean balance() {
     double least = Draft.mmOf(Demands.Key.FRONT_SHARE_MIN) + SHARE_SPARE;
     double most = Draft.mmOf(Demands.Key.FRONT_SHARE_MAX) - SHARE_SPARE;
     for (int round = 0; round < ROUNDS; round++) {
-      List<Double> all = new Weighing(FirstMachine.draw("trial", room())).frontShares();
+      List<Double> all = new Weighing(trial()).frontShares();
       List<Double> laden = all.subList(1, all.size());
       double low = laden.stream().mapToDouble(s -> s).min().orElseThrow();
       double high = laden.stream().mapToDouble(s -> s).max().orElseThrow();
@@ -86,8 +110,12 @@ final class Trim {
       } else if (high > most && Double.isNaN(brief.wheelbaseMm())) {
         tuning = tuning.withLonger(tuning.longerMm() + STEP_MM);
       } else {
-        return;
+        return true;
+      }
+      if (room().wheelbaseMm < room().leastWheelbaseMm) {
+        return false;
       }
     }
+    return false;
   }
 }
