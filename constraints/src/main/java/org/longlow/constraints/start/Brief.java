@@ -123,6 +123,11 @@ record Brief(
     return drive == Drive.MOTOR;
   }
 
+  Brief withWheelbaseMm(double mm) {
+    return new Brief(
+        crew, pillion, mm, frontTyre, rearTyre, reclineDeg, drive, place, box, front, law);
+  }
+
   /** Those on one seat. */
   List<Person> on(String seat) {
     return crew.stream().filter(p -> p.seats().contains(seat)).toList();

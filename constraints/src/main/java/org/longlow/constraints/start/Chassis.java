@@ -58,6 +58,9 @@ final class Chassis {
   }
 
   private double tailUp() {
+    if (room.pillion.isPresent()) {
+      return room.pillion.get().seatHeightMm - SeatKit.BOARD_MM - Room.RAIL_THIN_MM / 2 - 8;
+    }
     return Math.min(
         TAIL_UP_MM,
         room.posed.seatHeightMm() + 45 + 400 * Math.cos(Math.toRadians(room.brief.reclineDeg())));
@@ -220,7 +223,7 @@ final class Chassis {
         "railFootUp", TieKind.HEIGHT, "seatHeight + " + text(Room.BACK_FOOT_UP_MM), "backFoot");
     draft.tie("railSize", TieKind.DISTANCE, text(length), "backFoot", "backHead");
     String from = "swingPivot";
-    if (!room.cargo.behind().isEmpty()) {
+    if (room.hangsOnFloor) {
       from = "backKnot";
       draft.pin("backKnot", new PointMm(room.backKnotMm, Rolling.FLOOR_MM));
       draft.tie("backKnotUp", TieKind.HEIGHT, "floorHeight", "backKnot");
@@ -248,7 +251,8 @@ final class Chassis {
 
   /** The tail ends a little before the rearmost of the tyre: lamps and plate hang behind both. */
   private double tailEnd() {
-    return -Math.rint(rolling.rear.freeRadiusMm() - 14);
+    double behindSeat = room.pillion.isPresent() ? room.pillionXMm - 80 : 0;
+    return Math.min(behindSeat, -Math.rint(rolling.rear.freeRadiusMm() - 14));
   }
 
   private void seat() {
@@ -258,7 +262,7 @@ final class Chassis {
     PointMm under = pan.minus(along.left().times(Room.RAIL_UNDER_MM));
     double bendX = room.floorKnotMm - 42;
     PointMm bend = under.plus(along.times((bendX - under.x()) / along.x()));
-    String from = room.cargo.behind().isEmpty() ? "swingPivot" : "backKnot";
+    String from = room.hangsOnFloor ? "backKnot" : "swingPivot";
     PointMm foot = draft.at("backFoot");
     PointMm rear = draft.at(from);
     // where the line under the pan meets the back's rail
@@ -295,9 +299,13 @@ final class Chassis {
             path));
   }
 
-  private static String[] touched(String rail) {
+  private String[] touched(String rail) {
     return switch (rail) {
-      case "backRail" -> new String[] {"floorRail"};
+      // whoever sits behind has a knee on either side of it
+      case "backRail" ->
+          room.pillion.isPresent()
+              ? new String[] {"floorRail", "rider"}
+              : new String[] {"floorRail"};
       case "tailRail" -> new String[] {"backRail"};
       case "strut" -> new String[] {"tailRail", "backRail", "seatRail"};
       default -> new String[] {"backRail", "floorRail"};

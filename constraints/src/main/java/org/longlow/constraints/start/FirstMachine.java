@@ -85,6 +85,9 @@ public final class FirstMachine {
     new Seating(room, draft).draw();
     new Chassis(room, draft).draw();
     new Loading(room, draft).draw();
+    if (room.pillion.isPresent()) {
+      new PillionSeat(room, draft).draw();
+    }
     new Fittings(room, draft).draw();
     room.brief.crew().forEach(draft::person);
     draft.wish("ease", Wish.Kind.COMFORT, Optional.empty(), 1);

@@ -22,9 +22,15 @@ import org.longlow.rider.geom.PointMm;
  * @param leastBoardMm lowest place of the foot boards that leaning over allows
  * @param spots where its loose pieces are, from the rear end of the pan
  * @param sittings how everybody sits, likewise
+ * @param pillionFromSeat rear end of the second seat's pan, likewise; the origin without one
  */
 record Posed(
-    SeatKit kit, double seatHeightMm, double leastBoardMm, Spots spots, List<Sitting> sittings) {
+    SeatKit kit,
+    double seatHeightMm,
+    double leastBoardMm,
+    Spots spots,
+    List<Sitting> sittings,
+    PointMm pillionFromSeat) {
 
   /** No lower than this, so that shanks have room before the seat. */
   private static final double LOWEST_SEAT_MM = 430;
@@ -72,7 +78,13 @@ record Posed(
     double top = cargo.ahead().isEmpty() ? 0 : Room.DECK_MM + Cargo.heightMm(cargo.ahead());
     double slot = Room.AHEAD_FROM_PAN_MM + cargo.lowRearMm();
     Spots spots = new Sitter(kit, height, least, rolling.headHeightMm - 40, slot, top).settle();
-    return new Posed(kit, height, least, spots, kit.sit(spots, kit.head.isPresent()));
+    List<Sitting> sittings = kit.sit(spots, kit.head.isPresent());
+    return new Posed(kit, height, least, spots, sittings, PointMm.ORIGIN);
+  }
+
+  Posed with(Pillion pillion, double railsMm) {
+    return new Posed(
+        kit, seatHeightMm, leastBoardMm, spots, sittings, pillion.place(this, railsMm));
   }
 
   /**

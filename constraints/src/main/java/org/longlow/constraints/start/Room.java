@@ -1,5 +1,6 @@
 package org.longlow.constraints.start;
 
+import java.util.Optional;
 import org.longlow.constraints.layout.Part.SolidKind;
 import org.longlow.constraints.start.SeatKit.Spots;
 import org.longlow.rider.geom.PointMm;
@@ -30,6 +31,9 @@ final class Room {
   /** The back's rail takes up the slope of the back so far over the pan's rear end, mm. */
   static final double BACK_FOOT_UP_MM = 45;
 
+  /** A rail from the pivot to the back that reaches farther ahead would lie too flat, mm. */
+  private static final double FLATTEST_BACK_RAIL_MM = 170;
+
   private static final double USUAL_WHEELBASE_MM = 1500;
 
   final Brief brief;
@@ -37,10 +41,19 @@ final class Room {
   final Cargo cargo;
   final Posed posed;
   final Tuning tuning;
+  final Optional<Pillion> pillion;
 
   final double behindFromMm;
   final double backKnotMm;
+
+  /** Whether the rail of the back stands on the lower rails, else on the swingarm's pivot. */
+  final boolean hangsOnFloor;
+
   final double seatXMm;
+
+  /** Rear end of the second seat's pan; NaN without one. */
+  final double pillionXMm;
+
   final double underFromMm;
   final double floorKnotMm;
   final double aheadFromMm;
@@ -48,24 +61,35 @@ final class Room {
   final double wheelbaseMm;
   final double floorFrontMm;
 
-  Room(Brief brief, Rolling rolling, Cargo cargo, Posed posed, Tuning tuning) {
+  Room(
+      Brief brief,
+      Rolling rolling,
+      Cargo cargo,
+      Posed posed,
+      Optional<Pillion> pillion,
+      Tuning tuning) {
     this.brief = brief;
     this.rolling = rolling;
     this.cargo = cargo;
     this.posed = posed;
+    this.pillion = pillion;
     this.tuning = tuning;
     behindFromMm = rolling.pivot.x() + Rolling.RAIL_MM / 2 + 30;
     boolean full = !cargo.behind().isEmpty();
     double behindTo = behindFromMm + Cargo.lengthMm(cargo.behind());
     double least = full ? behindTo + RAIL_THIN_MM / 2 + 4 - backFoot().x() : rolling.pivot.x() + 60;
     seatXMm = Math.ceil(seatPlace(least) + tuning.seatAheadMm());
+    pillionXMm = seatXMm + posed.pillionFromSeat().x();
     backKnotMm = seatXMm + backFoot().x();
+    hangsOnFloor = full || backKnotMm - rolling.pivot.x() > FLATTEST_BACK_RAIL_MM;
     double rails = rolling.railYMm - RAIL_THIN_MM / 2 - 4;
     boolean wide = cargo.under().stream().anyMatch(i -> i.halfMm() > rails);
     double beforePivot = rolling.pivot.x() + (brief.electric() ? 48 : 75);
     double beforeRail = backKnotMm + RAIL_THIN_MM / 2 + Cargo.APART_MM;
-    underFromMm = full || wide ? Math.max(beforeRail, beforePivot) : beforePivot;
-    double underTo = underFromMm + Cargo.lengthMm(cargo.under());
+    double row = Cargo.lengthMm(cargo.under());
+    double underPan = seatXMm + PAN_ROOM_MM - RAIL_THIN_MM / 2 - row;
+    underFromMm = Math.max(full || wide ? beforeRail : underPan, beforePivot);
+    double underTo = underFromMm + row;
     floorKnotMm = Math.max(seatXMm + PAN_ROOM_MM, underTo + RAIL_THIN_MM / 2);
     aheadFromMm = floorKnotMm + RAIL_THIN_MM / 2 + Cargo.APART_MM;
     double aheadTo =

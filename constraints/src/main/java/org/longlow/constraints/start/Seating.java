@@ -19,10 +19,10 @@ final class Seating {
   private static final double BAR_OVER_BOARDS_MM = 10;
 
   /** A stay ends so far under the middle of its board, clear of the sole, mm. */
-  private static final double STAY_UNDER_MM = 19;
+  private static final double STAY_UNDER_MM = 16;
 
   /** And so far inside of it, clear of the widest boot, mm. */
-  private static final double STAY_BESIDE_MM = 22;
+  private static final double STAY_BESIDE_MM = 21.5;
 
   private static final GeometryFactory FACTORY = new GeometryFactory();
   static final double STAY_MM = 18;

@@ -2,7 +2,6 @@ package org.longlow.constraints.start;
 
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.start.SeatKit.Spots;
@@ -18,17 +17,14 @@ import org.longlow.rider.seat.SeatOutcome;
  */
 final class Sitter {
 
-  /** Discomfort of a millimetre out of reach, or of one that something is in the way. */
-  private static final double SHORT_COST = 0.05;
-
   /** Thighs that rise more lift the feet into the bars; less, and they slide off the pan. */
   private static final double EASY_THIGH_DEG = 8;
 
-  private static final int KNEE = 2;
-  private static final int ARM = 4;
-  private static final int ELBOW = 5;
   private static final int NECK = 6;
   private static final int HEAD = 7;
+
+  /** Hands at rest stay so far off legs and chest, mm. */
+  private static final double EASY_GAP_MM = 32;
 
   /** A neck bends so far forward at ease, deg. */
   private static final double NECK_DEG = 14;
@@ -104,22 +100,19 @@ final class Sitter {
 
   private double feetCost(Spots spots) {
     double cost =
-        below(spots.board().z() + seatHeightMm, leastBoardMm)
-            + below(mostBoardMm, spots.boardFront().z() + seatHeightMm);
+        Costs.must(spots.board().z() + seatHeightMm, leastBoardMm)
+            + Costs.must(mostBoardMm, spots.boardFront().z() + seatHeightMm);
     for (Sitting s : kit.sit(spots, false)) {
       if (s.posture().isEmpty()) {
         return Double.MAX_VALUE;
       }
       Posture posture = s.posture().get();
       double[] strays = Comfort.strays(posture.angles(), s.body().sex());
-      for (int k = 1; k < strays.length; k++) {
-        cost += k <= KNEE + 1 || k == strays.length - 1 ? strays[k] * strays[k] : 0;
-      }
-      cost += shortfall(s, PoseResult.Limb.LEG);
+      cost += Costs.legs(strays) + Costs.shortfall(s, PoseResult.Limb.LEG);
       cost += eased(posture);
       if (slotTopMm > 0) {
         double clear = slotTopMm + Draft.mmOf(Demands.Key.PERSON_GAP) + 6 - seatHeightMm;
-        cost += below(lowestThigh(s), clear);
+        cost += Costs.below(lowestThigh(s), clear);
       }
     }
     return cost;
@@ -145,52 +138,22 @@ final class Sitter {
 
   private double handCost(Spots spots) {
     // many states let grips be at most 15 in above the seat as it is pressed down
-    double cost = below(-spots.grip().z(), -400);
+    double cost = Costs.below(-spots.grip().z(), -400);
     for (Sitting s : kit.sit(spots, false)) {
       if (s.posture().isEmpty()) {
         return Double.MAX_VALUE;
       }
       Posture posture = s.posture().get();
       double[] strays = Comfort.strays(posture.angles(), s.body().sex());
-      cost += strays[ARM] * strays[ARM] + strays[ELBOW] * strays[ELBOW];
-      cost += shortfall(s, PoseResult.Limb.ARM);
+      cost += Costs.arms(strays) + Costs.shortfall(s, PoseResult.Limb.ARM);
       double arm = Math.toDegrees(posture.angles().arm()) - 35;
       double elbow = Math.toDegrees(posture.angles().elbow()) - 130;
       cost += 1e-5 * (arm * arm + elbow * elbow);
       for (String limb : List.of("thigh", "shank", "chest", "pelvis")) {
-        cost += below(away(s, limb, spots.grip()), SeatKit.GRIP_MM / 2 + 32);
+        cost += Costs.clear(Costs.away(s, limb, spots.grip()) - SeatKit.GRIP_MM / 2, EASY_GAP_MM);
       }
     }
     return cost;
-  }
-
-  /** How far a place is from a limb as seen from the side, mm; negative inside. */
-  private static double away(Sitting s, String limb, PointMm from) {
-    Geometry point =
-        new org.locationtech.jts.geom.GeometryFactory()
-            .createPoint(new Coordinate(from.x(), from.z()));
-    return s.flesh().stream()
-        .filter(f -> f.name().equals(limb))
-        .mapToDouble(
-            f -> {
-              Geometry flesh = f.outline();
-              return flesh.contains(point)
-                  ? -flesh.getBoundary().distance(point)
-                  : flesh.distance(point);
-            })
-        .min()
-        .orElse(Double.MAX_VALUE);
-  }
-
-  private static double shortfall(Sitting s, PoseResult.Limb limb) {
-    return s.seated().orElseThrow().pose().shortfalls().stream()
-        .filter(f -> f.limb() == limb)
-        .mapToDouble(f -> 1 + SHORT_COST * f.mm())
-        .sum();
-  }
-
-  private static double below(double value, double least) {
-    return Math.max(0, least - value) * SHORT_COST;
   }
 
   /** Looks for the slope and the place of a head rest on which nobody's neck is bent too far. */

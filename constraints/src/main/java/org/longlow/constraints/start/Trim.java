@@ -1,6 +1,7 @@
 package org.longlow.constraints.start;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.layout.Demands;
@@ -10,8 +11,9 @@ import org.longlow.rider.geom.PointMm;
 /** Draws, weighs and draws again until rider, road and wheels agree. */
 final class Trim {
 
-  private static final int ROUNDS = 12;
-  private static final double STEP_MM = 20;
+  private static final int ROUNDS = 30;
+  private static final double STEP_MM = 10;
+  private static final double MOST_STEP_MM = 120;
 
   /** Sag tips the machine a little; a share of the load keeps so far off its limits. */
   private static final double SHARE_SPARE = 0.012;
@@ -19,18 +21,23 @@ final class Trim {
   /** So much of the distance at which the road must be seen is kept in hand for sag. */
   private static final double SIGHT_SPARE = 0.93;
 
+  /** Nothing is stretched beyond this to balance it, mm. */
+  private static final double LONGEST_MM = 2300;
+
   private static final double MOST_SEAT_UP_MM = 220;
 
   private final Brief brief;
   private final Rolling rolling;
   private final Cargo cargo;
   private Tuning tuning = Tuning.FIRST;
+  private final Optional<Pillion> pillion;
   private Posed posed;
 
   Trim(Brief brief) {
     this.brief = brief;
     rolling = new Rolling(brief);
     cargo = Cargo.of(brief, rolling);
+    pillion = brief.pillion() ? Optional.of(new Pillion(brief, rolling)) : Optional.empty();
   }
 
   /** Settles all that is found by trying; returns what cannot be had. */
@@ -56,11 +63,25 @@ final class Trim {
   }
 
   private Fault unbalanced() {
+    Optional<Double> needed = Double.isNaN(brief.wheelbaseMm()) ? Optional.empty() : freely();
+    double share = Draft.mmOf(Demands.Key.FRONT_SHARE_MIN);
     return new Fault(
         "wheelbase",
         Draft.text(room().wheelbaseMm),
-        "leaves the front wheel too little or too much of the load, wherever the seat is",
-        "leave the wheelbase out, or put the drive elsewhere");
+        String.format(
+            Locale.ROOT,
+            "leaves the front wheel less than %.0f %% of the load with everybody aboard%s",
+            100 * share,
+            needed.map(mm -> "; about " + Draft.text(mm) + " would do").orElse("")),
+        needed.isPresent()
+            ? "make it longer, or leave it out"
+            : "put the drive before the rider, or let the lighter one sit behind");
+  }
+
+  /** The wheelbase with which it would do, if any does. */
+  private Optional<Double> freely() {
+    Trim free = new Trim(brief.withWheelbaseMm(Double.NaN));
+    return free.settle().isEmpty() ? Optional.of(free.room().wheelbaseMm) : Optional.empty();
   }
 
   private Layout trial() {
@@ -68,7 +89,7 @@ final class Trim {
   }
 
   Room room() {
-    return new Room(brief, rolling, cargo, posed, tuning);
+    return new Room(brief, rolling, cargo, posed, pillion, tuning);
   }
 
   /** Raises the seat until everybody sees the road over the head. */
@@ -82,6 +103,7 @@ final class Trim {
       tuning = tuning.withSeatUp(up);
       posed = Posed.of(brief, rolling, cargo, up);
     }
+    pillion.ifPresent(p -> posed = posed.with(p, rolling.railYMm));
   }
 
   private boolean sees(double up) {
@@ -106,13 +128,16 @@ final class Trim {
       double low = laden.stream().mapToDouble(s -> s).min().orElseThrow();
       double high = laden.stream().mapToDouble(s -> s).max().orElseThrow();
       if (low < least) {
-        tuning = tuning.withSeatAhead(tuning.seatAheadMm() + STEP_MM);
+        double lack = (least - low) * room().wheelbaseMm;
+        double step = Math.ceil(Math.max(STEP_MM, Math.min(MOST_STEP_MM, lack)));
+        tuning = tuning.withSeatAhead(tuning.seatAheadMm() + step);
       } else if (high > most && Double.isNaN(brief.wheelbaseMm())) {
         tuning = tuning.withLonger(tuning.longerMm() + STEP_MM);
       } else {
         return true;
       }
-      if (room().wheelbaseMm < room().leastWheelbaseMm) {
+      boolean tooLong = room().wheelbaseMm > LONGEST_MM;
+      if (tooLong || room().wheelbaseMm < room().leastWheelbaseMm) {
         return false;
       }
     }
