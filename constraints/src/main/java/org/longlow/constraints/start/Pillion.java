@@ -10,7 +10,6 @@ import org.longlow.constraints.gap.Solid;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.FoamSpec;
 import org.longlow.constraints.layout.Part;
-import org.longlow.constraints.layout.Person;
 import org.longlow.constraints.machine.linkage.RigidMotion;
 import org.longlow.constraints.seat.SeatParts;
 import org.longlow.constraints.seat.Seats;
@@ -21,6 +20,7 @@ import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Prism;
 import org.longlow.constraints.shape.Shapes;
 import org.longlow.constraints.start.Parts.Base;
+import org.longlow.rider.body.Body;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.pose.Comfort;
 import org.longlow.rider.pose.PoseResult;
@@ -58,11 +58,11 @@ final class Pillion {
   /** People keep so far off each other, mm; the findings want 10. */
   private static final double APART_MM = 14;
 
-  private static final double LEAN_SPARE_MM = 72;
+  private static final double LEAN_SPARE_MM = 80;
   private static final double STEP_MM = 10;
   private static final double FARTHEST_BACK_MM = 1000;
 
-  private final List<Person> people;
+  private final Map<String, Body> bodies;
   final Part.Cushion pan;
   final Part.Cushion back;
   final Part.Rest pegs;
@@ -73,7 +73,7 @@ final class Pillion {
   private final List<Sitting> sittings;
 
   Pillion(Brief brief, Rolling rolling) {
-    people = brief.on(Brief.PILLION);
+    bodies = SeatKit.bodies(brief.on(Brief.PILLION));
     pan =
         Parts.cushion(
             Base.of("pillionPan", "").half(PAN_HALF_MM).mass(2.6).touching("tailRail"),
@@ -159,9 +159,7 @@ final class Pillion {
             Optional.of(pegs),
             Optional.of(grips));
     List<Sitting> all = new ArrayList<>();
-    for (Person person : people) {
-      all.add(Seats.sit(person.name(), Seats.body(person, places), parts, places));
-    }
+    bodies.forEach((name, body) -> all.add(Seats.sit(name, body, parts, places)));
     return all;
   }
 

@@ -1,15 +1,12 @@
 package org.longlow.constraints.start;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Occupant;
-import org.longlow.constraints.seat.Seats;
 import org.longlow.constraints.seat.Sitting;
-import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.start.SeatKit.Spots;
 import org.longlow.rider.body.Body;
 import org.longlow.rider.geom.PointMm;
@@ -50,8 +47,6 @@ record Posed(
   private static final double LONGEST_BACK_MM = 500;
 
   private static final Set<String> LEGS = Set.of("thigh", "shank", "foot");
-
-  private static final Places NOWHERE = new Places(Map.of(), Map.of());
 
   /**
    * Seats everybody.
@@ -106,7 +101,7 @@ record Posed(
   }
 
   private static Stream<Body> bodies(Brief brief) {
-    return brief.on(Occupant.RIDER).stream().map(p -> Seats.body(p, NOWHERE));
+    return SeatKit.bodies(brief.on(Occupant.RIDER)).values().stream();
   }
 
   /** Returns how far the foremost flesh that is higher than this is ahead of the pan, mm. */

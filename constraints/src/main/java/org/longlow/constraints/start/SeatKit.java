@@ -14,6 +14,7 @@ import org.longlow.constraints.seat.Seats;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.start.Parts.Base;
+import org.longlow.rider.body.Body;
 import org.longlow.rider.geom.PointMm;
 
 /**
@@ -64,7 +65,7 @@ final class SeatKit {
           Parts.foam("medium HR", 15, 45, 200, 2.6),
           Parts.foam("firm", HEAD_FOAM_MM - 25, 48, 250, 2.76));
 
-  private final List<Person> people;
+  private final Map<String, Body> bodies;
   final double reclineDeg;
   final double feetYMm;
   final double gripsYMm;
@@ -76,7 +77,7 @@ final class SeatKit {
   final Part.Rest grips;
 
   SeatKit(List<Person> people, double reclineDeg, double backMm, double feetYMm, double gripsYMm) {
-    this.people = people;
+    bodies = bodies(people);
     this.reclineDeg = reclineDeg;
     this.backMm = backMm;
     this.feetYMm = feetYMm;
@@ -132,6 +133,14 @@ final class SeatKit {
             GRIP_MM,
             gripsYMm,
             GRIP_LONG_MM);
+  }
+
+  /** Returns the bodies of people in their gear, by name; none of their measures is a formula. */
+  static Map<String, Body> bodies(List<Person> people) {
+    Places nowhere = new Places(Map.of(), Map.of());
+    Map<String, Body> bodies = new LinkedHashMap<>();
+    people.forEach(person -> bodies.put(person.name(), Seats.body(person, nowhere)));
+    return bodies;
   }
 
   /**
@@ -202,9 +211,7 @@ final class SeatKit {
             Optional.of(boards),
             Optional.of(grips));
     List<Sitting> sittings = new ArrayList<>();
-    for (Person person : people) {
-      sittings.add(Seats.sit(person.name(), Seats.body(person, places), parts, places));
-    }
+    bodies.forEach((name, body) -> sittings.add(Seats.sit(name, body, parts, places)));
     return sittings;
   }
 }

@@ -1,14 +1,15 @@
 package org.longlow.constraints.start;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Measures;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.machine.chassis.MassPoint;
 import org.longlow.constraints.machine.ride.LeanClearance;
 import org.longlow.constraints.machine.ride.StaticSag;
-import org.longlow.constraints.place.Placer;
 import org.longlow.constraints.seat.Seats;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.PartShape;
@@ -42,12 +43,27 @@ final class Weighing {
 
   Weighing(Layout layout) {
     this.layout = layout;
-    drawn = Placer.place(layout).places();
+    drawn = drawn(layout);
     shapes = Shapes.of(layout, drawn);
     wheels = Wheels.of(layout, drawn);
     List<Sitting> sittings = Seats.of(layout, drawn);
     loads.add(Rider.NOBODY);
     loads.addAll(Study.riders(sittings));
+  }
+
+  /** Where things are drawn, which is where the ties hold them. */
+  private static Places drawn(Layout layout) {
+    Measures measures = Measures.of(layout);
+    Map<String, Double> values = measures.values(name -> measures.start().get(name));
+    Map<String, PointMm> pins = new LinkedHashMap<>();
+    layout
+        .pins()
+        .forEach(
+            (name, pin) ->
+                pins.put(
+                    name,
+                    new PointMm(pin.x().evaluate(values::get), pin.z().evaluate(values::get))));
+    return new Places(pins, values);
   }
 
   /** Share of all weight on the front wheel under each load, nobody first. */
