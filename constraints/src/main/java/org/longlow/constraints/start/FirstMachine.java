@@ -95,7 +95,7 @@ public final class FirstMachine {
     LayoutFaults.Verdict verdict = LayoutFaults.verdict(layout, Tracer.NONE);
     if (!verdict.faults().isEmpty()) {
       throw new IllegalStateException(
-          "a first machine is no sound layout: " + verdict.faults().get(0).line());
+          "a first machine has a fault: " + verdict.faults().get(0).line());
     }
     return verdict.layout();
   }
