@@ -20,6 +20,9 @@ final class Chassis {
 
   private static final double TAIL_UP_MM = 640;
 
+  /** Thighs hang beside the second pan, so the rails under it keep off, mm. */
+  private static final double UNDER_PILLION_MM = 15;
+
   /** Masses of common wheels with tyre and brake by their width; weigh them. Common practice. */
   private static final double WHEEL_KG_PER_MM = 0.11;
 
@@ -59,7 +62,10 @@ final class Chassis {
 
   private double tailUp() {
     if (room.pillion.isPresent()) {
-      return room.pillion.get().seatHeightMm - SeatKit.BOARD_MM - Room.RAIL_THIN_MM / 2 - 8;
+      return room.pillion.get().seatHeightMm
+          - SeatKit.BOARD_MM
+          - Room.RAIL_THIN_MM / 2
+          - UNDER_PILLION_MM;
     }
     return Math.min(
         TAIL_UP_MM,
@@ -260,7 +266,7 @@ final class Chassis {
     PointMm along = PointMm.unit(rise);
     PointMm pan = room.of(PointMm.ORIGIN);
     PointMm under = pan.minus(along.left().times(Room.RAIL_UNDER_MM));
-    double bendX = room.floorKnotMm - 42;
+    double bendX = room.floorKnotMm - Room.SEAT_RAIL_SLOPES_MM;
     PointMm bend = under.plus(along.times((bendX - under.x()) / along.x()));
     String from = room.hangsOnFloor ? "backKnot" : "swingPivot";
     PointMm foot = draft.at("backFoot");
@@ -282,7 +288,8 @@ final class Chassis {
         "panFront");
     draft.tie("seatBendAt", TieKind.AHEAD, text(bendX - pan.x()), "panRear", "seatBend");
     draft.tie("floorKnotUp", TieKind.HEIGHT, "floorHeight", "floorKnot");
-    draft.tie("floorKnotAt", TieKind.AHEAD, "42 mm", "seatBend", "floorKnot");
+    draft.tie(
+        "floorKnotAt", TieKind.AHEAD, text(Room.SEAT_RAIL_SLOPES_MM), "seatBend", "floorKnot");
     thin("seatRail", 80, "seatKnot", "seatBend", "floorKnot");
   }
 

@@ -4,6 +4,7 @@ import static org.longlow.constraints.start.Draft.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Part.SolidKind;
 import org.longlow.constraints.layout.Part.TubeKind;
 import org.longlow.constraints.layout.Pin;
@@ -19,7 +20,9 @@ final class Loading {
 
   private static final double PIPE_MM = 40;
   private static final double PIPE_Y_MM = -60;
-  private static final double PIPE_UP_MM = 160;
+  private static final double SILENCER_WIDE_MM = 82;
+  private static final double SILENCER_DOWN_MM = 34;
+  private static final double LEAN_SPARE_MM = 32;
 
   private final Room room;
   private final Draft draft;
@@ -141,7 +144,9 @@ final class Loading {
     nailed("exKnee", front + text(l + 32), portUp - 12);
     draft.nailed("exLow", front + text(l + 26), "floorHeight - 30 mm");
     draft.nailed("exTail", text(pivot.x() + 42), "floorHeight - 30 mm");
-    draft.nailed("silencerIn", text(pivot.x() - 10), text(pivot.z() - 72));
+    double inner = room.rolling.railYMm + Rolling.RAIL_MM / 2 + 5;
+    double outer = inner + SILENCER_WIDE_MM;
+    draft.nailed("silencerIn", text(pivot.x() - 10), text(silencerUp(pivot.z(), outer)));
     draft.part(
         Parts.tube(
             Base.of("header", "stainless").hot(),
@@ -156,21 +161,28 @@ final class Loading {
             "exLow",
             "exTail",
             "silencerIn"));
-    double inner = room.rolling.railYMm + Rolling.RAIL_MM / 2 + 5;
     double back = -Math.rint(pivot.x() + 40);
     draft.part(
         Parts.solid(
-            Base.of("silencer", "stainless").reaching(-inner, inner + 82).mass(4).hot(),
+            Base.of("silencer", "stainless").reaching(-inner, outer).mass(4).hot(),
             SolidKind.SILENCER,
             "silencerIn",
             At.corner(10, -24),
-            At.corner(-40, -40),
-            At.corner(back + 30, -40),
+            At.corner(-40, -SILENCER_DOWN_MM),
+            At.corner(back + 30, -SILENCER_DOWN_MM),
             At.corner(back, -18),
             At.corner(back, 22),
             At.corner(back + 30, 42),
             At.corner(-40, 42),
             At.corner(10, 24)));
+  }
+
+  /** So high that leaning over does not set it down, as far as the swingarm over it lets it be. */
+  private static double silencerUp(double pivotUp, double outer) {
+    double lean = Draft.mmOf(Demands.Key.LEAN);
+    double needed = outer * Math.tan(lean) + SILENCER_DOWN_MM + LEAN_SPARE_MM;
+    double most = pivotUp - Rolling.ARM_DEPTH_MM / 2 - PIPE_MM / 2 - 5;
+    return Math.rint(Math.min(most, Math.max(pivotUp - 72, needed)));
   }
 
   private void nailed(String pin, String x, double overDeck) {

@@ -118,7 +118,8 @@ final class PillionSeat {
             .mapToDouble(Cargo.Item::halfMm)
             .max()
             .orElse(0);
-    double y = Math.max(room.rolling.railYMm + Rolling.RAIL_MM / 2, wide) + POST_MM / 2 + 4;
+    double rails = Math.max(room.rolling.railYMm + Rolling.RAIL_MM / 2, SeatKit.PAN_HALF_MM);
+    double y = Math.max(rails, wide) + POST_MM / 2 + 4;
     tube(
         "pegStay",
         y,

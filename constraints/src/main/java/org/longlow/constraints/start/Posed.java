@@ -1,6 +1,8 @@
 package org.longlow.constraints.start;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Geometry;
@@ -19,6 +21,7 @@ import org.longlow.rider.geom.PointMm;
  * @param leastBoardMm lowest place of the foot boards that leaning over allows
  * @param spots where its loose pieces are, from the rear end of the pan
  * @param sittings how everybody sits, likewise
+ * @param lacksMm how much higher it must be for thighs to clear what is before it
  * @param pillionFromSeat rear end of the second seat's pan, likewise; the origin without one
  */
 record Posed(
@@ -27,6 +30,7 @@ record Posed(
     double leastBoardMm,
     Spots spots,
     List<Sitting> sittings,
+    double lacksMm,
     PointMm pillionFromSeat) {
 
   /** No lower than this, so that shanks have room before the seat. */
@@ -34,6 +38,9 @@ record Posed(
 
   /** Rests are this far inside of where leaning over would set them down, mm. */
   private static final double LEAN_SPARE_MM = 34;
+
+  /** From what stands under the pan to the rails over it, mm. */
+  private static final double UNDER_RAIL_MM = 10;
 
   private static final double LOWEST_BOARD_MM = 255;
   private static final double NARROWEST_FEET_MM = 250;
@@ -55,7 +62,7 @@ record Posed(
    */
   static Posed of(Brief brief, Rolling rolling, Cargo cargo, double seatUpMm) {
     double tall = Cargo.heightMm(cargo.under());
-    double over = Room.RAIL_UNDER_MM + Room.RAIL_THIN_MM / 2 + 6;
+    double over = Room.RAIL_UNDER_MM + Room.RAIL_THIN_MM / 2 + UNDER_RAIL_MM;
     double height = Math.ceil(Math.max(LOWEST_SEAT_MM, Room.DECK_MM + tall + over) + seatUpMm);
     double gap = Draft.mmOf(Demands.Key.PERSON_GAP);
     double knees = rolling.straddledMm(brief) + gap + 3 + kneeMm(brief);
@@ -70,16 +77,33 @@ record Posed(
             backMm(brief),
             feetY,
             Math.max(NARROWEST_GRIPS_MM, feetY + 10));
-    double top = cargo.ahead().isEmpty() ? 0 : Room.DECK_MM + Cargo.heightMm(cargo.ahead());
-    double slot = Room.AHEAD_FROM_PAN_MM + cargo.lowRearMm();
-    Spots spots = new Sitter(kit, height, least, rolling.headHeightMm - 40, slot, top).settle();
+    List<Sitter.Top> tops = new ArrayList<>();
+    if (!cargo.ahead().isEmpty()) {
+      tops.add(
+          new Sitter.Top(
+              Room.AHEAD_FROM_PAN_MM + cargo.lowRearMm(),
+              Room.DECK_MM + Cargo.heightMm(cargo.ahead()) - height));
+    }
+    railsAhead(kit, rolling, cargo).ifPresent(tops::add);
+    Sitter sitter = new Sitter(kit, height, least, rolling.headHeightMm - 40, tops);
+    Spots spots = sitter.settle();
     List<Sitting> sittings = kit.sit(spots, kit.head.isPresent());
-    return new Posed(kit, height, least, spots, sittings, PointMm.ORIGIN);
+    return new Posed(kit, height, least, spots, sittings, sitter.lacksMm(sittings), PointMm.ORIGIN);
+  }
+
+  /** The rails under the pan, where something long under it makes them reach out ahead of it. */
+  private static Optional<Sitter.Top> railsAhead(SeatKit kit, Rolling rolling, Cargo cargo) {
+    double bend = Room.seatBendFromPanMm(kit, rolling, cargo);
+    double up = bend * Math.tan(Math.toRadians(kit.panRiseDeg())) - Room.RAIL_UNDER_MM;
+    double front = SeatKit.PAN_MM * Math.cos(Math.toRadians(kit.panRiseDeg()));
+    return bend < front - Room.RAIL_THIN_MM
+        ? Optional.empty()
+        : Optional.of(new Sitter.Top(front, up + Room.RAIL_THIN_MM / 2));
   }
 
   Posed with(Pillion pillion, double railsMm) {
     return new Posed(
-        kit, seatHeightMm, leastBoardMm, spots, sittings, pillion.place(this, railsMm));
+        kit, seatHeightMm, leastBoardMm, spots, sittings, lacksMm, pillion.place(this, railsMm));
   }
 
   /**

@@ -31,6 +31,20 @@ final class Room {
   /** The back's rail takes up the slope of the back so far over the pan's rear end, mm. */
   static final double BACK_FOOT_UP_MM = 45;
 
+  /** What stands under the pan begins so far ahead of the rail of the back, mm. */
+  private static final double BEFORE_RAIL_MM = RAIL_THIN_MM / 2 + Cargo.APART_MM;
+
+  /** And of the swingarm's pivot: an exhaust rises there. */
+  private static final double PIPE_FROM_PIVOT_MM = 75;
+
+  private static final double PLAIN_FROM_PIVOT_MM = 48;
+
+  /** The seat is at least so far ahead of the pivot, mm. */
+  private static final double SEAT_FROM_PIVOT_MM = 60;
+
+  /** Where the rails come down ahead of the pan, their lower end is so far ahead, mm. */
+  static final double SEAT_RAIL_SLOPES_MM = 42;
+
   /** A rail from the pivot to the back that reaches farther ahead would lie too flat, mm. */
   private static final double FLATTEST_BACK_RAIL_MM = 170;
 
@@ -77,20 +91,24 @@ final class Room {
     behindFromMm = rolling.pivot.x() + Rolling.RAIL_MM / 2 + 30;
     boolean full = !cargo.behind().isEmpty();
     double behindTo = behindFromMm + Cargo.lengthMm(cargo.behind());
-    double least = full ? behindTo + RAIL_THIN_MM / 2 + 4 - backFoot().x() : rolling.pivot.x() + 60;
+    double least =
+        full
+            ? behindTo + RAIL_THIN_MM / 2 + 4 - backFoot().x()
+            : rolling.pivot.x() + SEAT_FROM_PIVOT_MM;
     seatXMm = Math.ceil(seatPlace(least) + tuning.seatAheadMm());
     pillionXMm = seatXMm + posed.pillionFromSeat().x();
     backKnotMm = seatXMm + backFoot().x();
     hangsOnFloor = full || backKnotMm - rolling.pivot.x() > FLATTEST_BACK_RAIL_MM;
-    double rails = rolling.railYMm - RAIL_THIN_MM / 2 - 4;
-    boolean wide = cargo.under().stream().anyMatch(i -> i.halfMm() > rails);
-    double beforePivot = rolling.pivot.x() + (brief.electric() ? 48 : 75);
-    double beforeRail = backKnotMm + RAIL_THIN_MM / 2 + Cargo.APART_MM;
+    boolean packed = full || wide(rolling, cargo);
+    double beforePivot =
+        rolling.pivot.x() + (brief.electric() ? PLAIN_FROM_PIVOT_MM : PIPE_FROM_PIVOT_MM);
+    double beforeRail = backKnotMm + BEFORE_RAIL_MM;
     double row = Cargo.lengthMm(cargo.under());
     double underPan = seatXMm + PAN_ROOM_MM - RAIL_THIN_MM / 2 - row;
-    underFromMm = Math.max(full || wide ? beforeRail : underPan, beforePivot);
+    underFromMm = Math.max(packed ? beforeRail : underPan, beforePivot);
     double underTo = underFromMm + row;
-    floorKnotMm = Math.max(seatXMm + PAN_ROOM_MM, underTo + RAIL_THIN_MM / 2);
+    double end = underTo + RAIL_THIN_MM / 2 + sloping(rolling, cargo);
+    floorKnotMm = Math.max(seatXMm + PAN_ROOM_MM, end);
     aheadFromMm = floorKnotMm + RAIL_THIN_MM / 2 + Cargo.APART_MM;
     double aheadTo =
         cargo.ahead().isEmpty()
@@ -157,10 +175,38 @@ final class Room {
 
   /** Where the back's rail takes up the slope of the back, from the pan's rear end. */
   PointMm backFoot() {
-    double lean = Math.toRadians(brief.reclineDeg());
+    return backFoot(posed.kit());
+  }
+
+  private static PointMm backFoot(SeatKit kit) {
+    double lean = Math.toRadians(kit.reclineDeg);
     PointMm up = new PointMm(-Math.sin(lean), Math.cos(lean));
     PointMm line = SeatKit.BACK_FROM_PAN.plus(up.left().times(RAIL_BEHIND_MM));
     return line.plus(up.times((BACK_FOOT_UP_MM - line.z()) / up.z()));
+  }
+
+  /** Whether something under the pan is as wide as the rails beside it. */
+  private static boolean wide(Rolling rolling, Cargo cargo) {
+    double rails = rolling.railYMm - RAIL_THIN_MM / 2 - 4;
+    return cargo.under().stream().anyMatch(i -> i.halfMm() > rails);
+  }
+
+  /** What is as wide as the rails must end where these still come down from under the pan. */
+  private static double sloping(Rolling rolling, Cargo cargo) {
+    boolean engine = cargo.under().stream().anyMatch(i -> i.kind() == SolidKind.ENGINE);
+    return wide(rolling, cargo) && !engine ? SEAT_RAIL_SLOPES_MM : 0;
+  }
+
+  /**
+   * The farthest ahead of the pan's rear end that the rails under it bend down, with the seat as
+   * far back as it goes, mm.
+   */
+  static double seatBendFromPanMm(SeatKit kit, Rolling rolling, Cargo cargo) {
+    double from =
+        Math.max(backFoot(kit).x() + BEFORE_RAIL_MM, PIPE_FROM_PIVOT_MM - SEAT_FROM_PIVOT_MM);
+    double to = from + Cargo.lengthMm(cargo.under()) + RAIL_THIN_MM / 2 + sloping(rolling, cargo);
+    boolean packed = wide(rolling, cargo) || !cargo.behind().isEmpty();
+    return (packed ? Math.max(PAN_ROOM_MM, to) : PAN_ROOM_MM) - SEAT_RAIL_SLOPES_MM;
   }
 
   /** Returns a place counted from the pan's rear end as one of the machine. */

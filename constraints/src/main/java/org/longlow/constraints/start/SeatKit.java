@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import org.longlow.constraints.layout.FoamSpec;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Part;
@@ -197,6 +198,11 @@ final class SeatKit {
     pins.put("boardFront", spots.boardFront());
     pins.put("grip", spots.grip());
     return pins;
+  }
+
+  /** Returns the shortest of what {@code of} says of those who sit here, mm. */
+  double shortest(ToDoubleFunction<Body> of) {
+    return bodies.values().stream().mapToDouble(of).min().orElseThrow();
   }
 
   /** Returns how everybody sits, the rear end of the pan at 0. */

@@ -22,7 +22,7 @@ final class Seating {
   private static final double STAY_UNDER_MM = 16;
 
   /** And so far inside of it, clear of the widest boot, mm. */
-  private static final double STAY_BESIDE_MM = 21.5;
+  private static final double STAY_BESIDE_MM = 22.5;
 
   private static final GeometryFactory FACTORY = new GeometryFactory();
   static final double STAY_MM = 18;

@@ -5,6 +5,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.start.SeatKit.Spots;
+import org.longlow.rider.body.Body;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.pose.Comfort;
 import org.longlow.rider.pose.PoseResult;
@@ -38,29 +39,29 @@ final class Sitter {
   private final double seatHeightMm;
   private final double leastBoardMm;
   private final double mostBoardMm;
-  private final double slotFromMm;
-  private final double slotTopMm;
+  private final List<Top> tops;
+
+  /**
+   * The top of something that thighs keep above, from the pan's rear end.
+   *
+   * @param fromMm where it begins; all that is ahead counts as so high
+   * @param upMm how high it is
+   */
+  record Top(double fromMm, double upMm) {}
 
   /**
    * @param seatHeightMm rear end of the pan over the road
    * @param leastBoardMm lowest place of the foot boards over the road
    * @param mostBoardMm highest place of their front ends
-   * @param slotFromMm from here on, ahead of the pan's rear end, thighs keep above what is there
-   * @param slotTopMm top of that over the road; 0 for nothing
+   * @param tops what thighs keep above
    */
   Sitter(
-      SeatKit kit,
-      double seatHeightMm,
-      double leastBoardMm,
-      double mostBoardMm,
-      double slotFromMm,
-      double slotTopMm) {
+      SeatKit kit, double seatHeightMm, double leastBoardMm, double mostBoardMm, List<Top> tops) {
     this.kit = kit;
     this.seatHeightMm = seatHeightMm;
     this.leastBoardMm = leastBoardMm;
     this.mostBoardMm = mostBoardMm;
-    this.slotFromMm = slotFromMm;
-    this.slotTopMm = slotTopMm;
+    this.tops = List.copyOf(tops);
   }
 
   /** Seats everybody; the head rest last, for it alone decides how the head is held. */
@@ -84,13 +85,14 @@ final class Sitter {
     return kit.head.isEmpty() ? spots : heads(spots);
   }
 
-  /** Limbs of a middling size at middling angles. */
+  /** Limbs of the shortest, who must reach as well, at middling angles. */
   private Spots guess() {
     double lean = Math.toRadians(kit.reclineDeg);
     PointMm hip = new PointMm(105, 130);
     double thigh = Math.toRadians(Math.max(2, kit.reclineDeg - 25));
-    PointMm knee = hip.plus(PointMm.unit(thigh).times(420));
-    PointMm ankle = knee.plus(PointMm.unit(thigh - Math.toRadians(48)).times(410));
+    PointMm knee = hip.plus(PointMm.unit(thigh).times(0.96 * kit.shortest(Body::thighMm)));
+    PointMm ankle =
+        knee.plus(PointMm.unit(thigh - Math.toRadians(48)).times(kit.shortest(Body::shankMm)));
     PointMm shoulder = hip.plus(new PointMm(-Math.sin(lean), Math.cos(lean)).times(430));
     PointMm grip = shoulder.plus(PointMm.unit(lean - Math.toRadians(25)).times(470));
     PointMm board =
@@ -110,12 +112,24 @@ final class Sitter {
       double[] strays = Comfort.strays(posture.angles(), s.body().sex());
       cost += Costs.legs(strays) + Costs.shortfall(s, PoseResult.Limb.LEG);
       cost += eased(posture);
-      if (slotTopMm > 0) {
-        double clear = slotTopMm + Draft.mmOf(Demands.Key.PERSON_GAP) + 6 - seatHeightMm;
-        cost += Costs.below(lowestThigh(s), clear);
+      for (Top top : tops) {
+        double gap = lowestThigh(s, top.fromMm()) - top.upMm();
+        cost += Costs.must(gap, Draft.mmOf(Demands.Key.PERSON_GAP) + 6);
       }
     }
     return cost;
+  }
+
+  /** Returns how much somebody's thighs lack to what they must keep above, mm; 0 for nothing. */
+  double lacksMm(List<Sitting> sittings) {
+    double lacks = 0;
+    for (Sitting s : sittings) {
+      for (Top top : tops) {
+        double gap = lowestThigh(s, top.fromMm()) - top.upMm();
+        lacks = Math.max(lacks, Draft.mmOf(Demands.Key.PERSON_GAP) + 2 - gap);
+      }
+    }
+    return lacks;
   }
 
   /** Inside the bands nothing pulls, so that middling angles win among those that cost nothing. */
@@ -126,11 +140,11 @@ final class Sitter {
     return 1e-5 * (knee * knee + ankle * ankle + thigh * thigh);
   }
 
-  private double lowestThigh(Sitting s) {
+  private static double lowestThigh(Sitting s, double fromMm) {
     return s.flesh().stream()
         .filter(f -> f.name().equals("thigh"))
         .flatMap(f -> java.util.Arrays.stream(f.outline().getCoordinates()))
-        .filter(c -> c.x >= slotFromMm)
+        .filter(c -> c.x >= fromMm)
         .mapToDouble(Coordinate::getY)
         .min()
         .orElse(Double.MAX_VALUE);

@@ -92,15 +92,20 @@ final class Trim {
     return new Room(brief, rolling, cargo, posed, pillion, tuning);
   }
 
-  /** Raises the seat until everybody sees the road over the head. */
+  /** Raises the seat until thighs clear what is before it, and everybody sees over the head. */
   private void see() {
-    posed = Posed.of(brief, rolling, cargo, 0);
     double up = 0;
-    while (up < MOST_SEAT_UP_MM && !sees(up)) {
-      up += 5;
+    posed = Posed.of(brief, rolling, cargo, up);
+    while (posed.lacksMm() > 0 && up < MOST_SEAT_UP_MM) {
+      up += Math.ceil(posed.lacksMm()) + 5;
+      posed = Posed.of(brief, rolling, cargo, up);
     }
-    if (up > 0) {
-      tuning = tuning.withSeatUp(up);
+    double more = 0;
+    while (up + more < MOST_SEAT_UP_MM && !sees(more)) {
+      more += 5;
+    }
+    if (more > 0) {
+      up += more;
       posed = Posed.of(brief, rolling, cargo, up);
     }
     pillion.ifPresent(p -> posed = posed.with(p, rolling.railYMm));

@@ -3,7 +3,6 @@ package org.longlow.constraints.start;
 /**
  * What is found by trying.
  *
- * @param seatUpMm how much higher the seat is than it need be
  * @param seatAheadMm how much farther ahead it is than it need be
  * @param longerMm how much longer the wheelbase is than it need be
  * @param front spring at the front wheel
@@ -12,7 +11,6 @@ package org.longlow.constraints.start;
  * @param standZMm its height with the machine upright
  */
 record Tuning(
-    double seatUpMm,
     double seatAheadMm,
     double longerMm,
     Spring front,
@@ -23,25 +21,21 @@ record Tuning(
   /** A spring as seen at the wheel. */
   record Spring(double rateNPerMm, double preloadN) {}
 
-  static final Tuning FIRST = new Tuning(0, 0, 0, new Spring(12, 250), new Spring(20, 450), 560, 6);
-
-  Tuning withSeatUp(double mm) {
-    return new Tuning(mm, seatAheadMm, longerMm, front, rear, standXMm, standZMm);
-  }
+  static final Tuning FIRST = new Tuning(0, 0, new Spring(12, 250), new Spring(20, 450), 560, 6);
 
   Tuning withSeatAhead(double mm) {
-    return new Tuning(seatUpMm, mm, longerMm, front, rear, standXMm, standZMm);
+    return new Tuning(mm, longerMm, front, rear, standXMm, standZMm);
   }
 
   Tuning withLonger(double mm) {
-    return new Tuning(seatUpMm, seatAheadMm, mm, front, rear, standXMm, standZMm);
+    return new Tuning(seatAheadMm, mm, front, rear, standXMm, standZMm);
   }
 
   Tuning withSprings(Spring ahead, Spring behind) {
-    return new Tuning(seatUpMm, seatAheadMm, longerMm, ahead, behind, standXMm, standZMm);
+    return new Tuning(seatAheadMm, longerMm, ahead, behind, standXMm, standZMm);
   }
 
   Tuning withStand(double xMm, double zMm) {
-    return new Tuning(seatUpMm, seatAheadMm, longerMm, front, rear, xMm, zMm);
+    return new Tuning(seatAheadMm, longerMm, front, rear, xMm, zMm);
   }
 }
