@@ -110,7 +110,7 @@ final class Draft {
     ties.put(name, Tie.of(kind, Arrays.asList(of), is.isEmpty() ? null : Formula.parse(is)));
   }
 
-  void limit(String name, Limit.Kind kind, double fromMm, double toMm, String... of) {
+  void limit(String name, Limit.Kind kind, double fromMm, double toMm, String note, String... of) {
     limits.put(
         name,
         new Limit(
@@ -120,7 +120,7 @@ final class Draft {
             "",
             Optional.of(mm(fromMm)),
             Optional.of(mm(toMm)),
-            ""));
+            note));
   }
 
   void wish(String name, Wish.Kind kind, Optional<Formula> is, double weight) {

@@ -5,6 +5,7 @@ import static org.longlow.constraints.start.Draft.text;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
+import org.longlow.constraints.layout.Limit;
 import org.longlow.constraints.layout.Part.TubeKind;
 import org.longlow.constraints.layout.TieKind;
 import org.longlow.constraints.start.Parts.Base;
@@ -154,7 +155,16 @@ final class Seating {
     PointMm grip = room.of(room.spots().grip());
     double fromPan = room.spots().grip().x();
     draft.sliding("gripReach", fromPan, fromPan - 60, fromPan + 60, "from the pan to the grips");
-    draft.sliding("gripHeight", grip.z(), grip.z() - 60, grip.z() + 40, "middle of the grips");
+    draft.sliding("gripHeight", grip.z(), grip.z() - 60, grip.z() + 60, "middle of the grips");
+    double overPan = room.spots().grip().z();
+    draft.limit(
+        "gripOverSeat",
+        Limit.Kind.ABOVE,
+        overPan - 60,
+        Math.max(overPan, Sitter.MOST_GRIP_MM),
+        "many states let grips be at most 15 in over the seat as it is pressed down",
+        "panRear",
+        "grip");
     draft.pin("grip", grip);
     draft.tie("gripAt", TieKind.AHEAD, "gripReach", "panRear", "grip");
     draft.tie("gripUp", TieKind.HEIGHT, "gripHeight", "grip");

@@ -27,6 +27,15 @@ final class Sitter {
   /** Hands at rest stay so far off legs and chest, mm. */
   private static final double EASY_GAP_MM = 32;
 
+  /**
+   * Grips are wished no higher over the pan's rear end than this, mm: many states let them be at
+   * most 15 in over the seat as it is pressed down (law rows of the handlebar), and some 20 mm of
+   * foam and slope are between the two.
+   */
+  static final double MOST_GRIP_MM = 400;
+
+  private static final double SLOPE_MM = 20;
+
   /** A neck bends so far forward at ease, deg. */
   private static final double NECK_DEG = 14;
 
@@ -113,8 +122,7 @@ final class Sitter {
       cost += Costs.legs(strays) + Costs.shortfall(s, PoseResult.Limb.LEG);
       cost += eased(posture);
       for (Top top : tops) {
-        double gap = lowestThigh(s, top.fromMm()) - top.upMm();
-        cost += Costs.must(gap, Draft.mmOf(Demands.Key.PERSON_GAP) + 6);
+        cost += Costs.must(gapMm(s, top), Draft.mmOf(Demands.Key.PERSON_GAP) + 6);
       }
     }
     return cost;
@@ -125,8 +133,7 @@ final class Sitter {
     double lacks = 0;
     for (Sitting s : sittings) {
       for (Top top : tops) {
-        double gap = lowestThigh(s, top.fromMm()) - top.upMm();
-        lacks = Math.max(lacks, Draft.mmOf(Demands.Key.PERSON_GAP) + 2 - gap);
+        lacks = Math.max(lacks, Draft.mmOf(Demands.Key.PERSON_GAP) + 2 - gapMm(s, top));
       }
     }
     return lacks;
@@ -140,19 +147,37 @@ final class Sitter {
     return 1e-5 * (knee * knee + ankle * ankle + thigh * thigh);
   }
 
+  /** Straight up, and of a little more than what is over it, since thighs slope. */
+  private static double gapMm(Sitting s, Top top) {
+    return lowestThigh(s, top.fromMm() - SLOPE_MM) - top.upMm();
+  }
+
+  /** Lowest place of a thigh from {@code fromMm} on; its edges are long, so corners do not do. */
   private static double lowestThigh(Sitting s, double fromMm) {
     return s.flesh().stream()
         .filter(f -> f.name().equals("thigh"))
-        .flatMap(f -> java.util.Arrays.stream(f.outline().getCoordinates()))
-        .filter(c -> c.x >= fromMm)
-        .mapToDouble(Coordinate::getY)
+        .mapToDouble(f -> lowest(f.outline().getCoordinates(), fromMm))
         .min()
         .orElse(Double.MAX_VALUE);
   }
 
+  private static double lowest(Coordinate[] ring, double fromMm) {
+    double lowest = Double.MAX_VALUE;
+    for (int k = 1; k < ring.length; k++) {
+      Coordinate a = ring[k - 1];
+      Coordinate b = ring[k];
+      if (b.x >= fromMm) {
+        lowest = Math.min(lowest, b.y);
+      }
+      if (a.x >= fromMm != b.x >= fromMm) {
+        lowest = Math.min(lowest, a.y + (b.y - a.y) * (fromMm - a.x) / (b.x - a.x));
+      }
+    }
+    return lowest;
+  }
+
   private double handCost(Spots spots) {
-    // many states let grips be at most 15 in above the seat as it is pressed down
-    double cost = Costs.below(-spots.grip().z(), -400);
+    double cost = Costs.below(-spots.grip().z(), -MOST_GRIP_MM);
     for (Sitting s : kit.sit(spots, false)) {
       if (s.posture().isEmpty()) {
         return Double.MAX_VALUE;

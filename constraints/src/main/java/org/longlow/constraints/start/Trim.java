@@ -1,12 +1,15 @@
 package org.longlow.constraints.start;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.start.Answers.Place;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.pose.Reach;
 
 /** Draws, weighs and draws again until rider, road and wheels agree. */
 final class Trim {
@@ -23,6 +26,9 @@ final class Trim {
 
   /** Nothing is stretched beyond this to balance it, mm. */
   private static final double LONGEST_MM = 2300;
+
+  /** A leg goes outwards over the pan, so that the seat must sink by more than the leg lacks. */
+  private static final double LEG_SLANTS = 1.1;
 
   private static final double MOST_SEAT_UP_MM = 220;
 
@@ -44,15 +50,16 @@ final class Trim {
   List<Fault> settle() {
     see();
     Room room = room();
+    List<Fault> faults = new ArrayList<>();
+    double lifted = legShortMm(room);
+    if (lifted > 0 && brief.place() == Place.UNDER) {
+      faults.add(tooHigh(lifted));
+    }
     if (room.wheelbaseMm < room.leastWheelbaseMm) {
-      return List.of(
-          new Fault(
-              "wheelbase",
-              Draft.text(room.wheelbaseMm),
-              "is too short for what lies between the wheels: at least "
-                  + Draft.text(room.leastWheelbaseMm)
-                  + " are needed",
-              "make it longer, leave it out, or put the drive elsewhere"));
+      faults.add(tooShort(room));
+    }
+    if (!faults.isEmpty()) {
+      return faults;
     }
     if (!balance()) {
       return List.of(unbalanced());
@@ -60,6 +67,40 @@ final class Trim {
     tuning = new Weighing(trial()).sprung(tuning);
     tuning = new Weighing(trial()).stood(tuning);
     return List.of();
+  }
+
+  /** How far the ground is out of reach of the shortest leg of those who ride, mm. */
+  private double legShortMm(Room room) {
+    return posed.sittings().stream()
+        .flatMap(
+            s ->
+                s.posture().stream()
+                    .map(p -> Reach.ground(s.body(), room.of(p.hip()).z(), SeatKit.PAN_HALF_MM)))
+        .mapToDouble(foot -> -foot.flatMarginMm() - Draft.mmOf(Demands.Key.FOOT_DOWN))
+        .max()
+        .orElse(0);
+  }
+
+  private static Fault tooShort(Room room) {
+    return new Fault(
+        "wheelbase",
+        Draft.text(room.wheelbaseMm),
+        "is too short for what lies between the wheels: at least "
+            + Draft.text(room.leastWheelbaseMm)
+            + " are needed",
+        "make it longer, leave it out, or put the drive elsewhere");
+  }
+
+  private Fault tooHigh(double lifted) {
+    double height = brief.box().heightMm();
+    return new Fault(
+        "box",
+        Draft.text(height) + " high",
+        String.format(
+            Locale.ROOT,
+            "lifts the seat so far that no foot comes to the ground; about %.0f mm would do",
+            Math.floor(height - lifted * LEG_SLANTS)),
+        "lay it down, or put the drive before or behind");
   }
 
   private Fault unbalanced() {

@@ -3,7 +3,7 @@ package org.longlow.constraints.start;
 /**
  * What is found by trying.
  *
- * @param seatAheadMm how much farther ahead it is than it need be
+ * @param seatAheadMm how much farther ahead the seat is than it need be
  * @param longerMm how much longer the wheelbase is than it need be
  * @param front spring at the front wheel
  * @param rear spring at the rear wheel

@@ -104,4 +104,24 @@ class ContradictionsTest {
         .contains((int) needed + " mm are needed")
         .contains("put the drive elsewhere");
   }
+
+  /** Under the seat a drive is no higher than lets the shortest leg down; what is said does. */
+  @Test
+  void aDriveThatLiftsFeetOffTheGroundIsRefused() {
+    Answers.Builder said = say().rider(Who.percentile(Sex.FEMALE, 1)).place(Place.UNDER);
+    Fault fault =
+        ((FirstMachine.Refused) FirstMachine.of(said.box(new Box(300, 380, 200, 40)).answers()))
+            .faults()
+            .get(0);
+    assertThat(fault.path()).isEqualTo("box");
+    assertThat(fault.message()).contains("no foot comes to the ground");
+    Answers both = said.box(new Box(300, 380, 200, 40)).wheelbaseMm(1310).answers();
+    assertThat(((FirstMachine.Refused) FirstMachine.of(both)).faults())
+        .extracting(Fault::path)
+        .containsExactly("box", "wheelbase");
+    said.wheelbaseMm(1900);
+    double would = Double.parseDouble(fault.message().replaceAll(".*about (\\d+) mm.*", "$1"));
+    FirstMachine.Outcome lower = FirstMachine.of(said.box(new Box(300, would, 200, 40)).answers());
+    assertThat(((FirstMachine.Made) lower).study().failing()).isZero();
+  }
 }

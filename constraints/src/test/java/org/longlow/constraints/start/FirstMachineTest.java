@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.document.LayoutFaults;
 import org.longlow.constraints.formula.Formula;
@@ -259,6 +260,21 @@ class FirstMachineTest {
     Answers weighed = say().box(new Box(390, 310, 320, 48)).answers();
     assertThat(made(weighed).yours()).noneMatch(y -> y.contains("guess"));
     assertThat(guessed.study().findings()).noneMatch(f -> f.verdict() == Verdict.FAIL);
+  }
+
+  /** A body outside the survey may not be suited; then what fails is said first. */
+  @Test
+  void whatFailsIsNamed() {
+    Answers odd =
+        say().rider(Who.of(Sex.MALE, 1463, 131)).reclineDeg(42).place(Place.HUB).answers();
+    FirstMachine.Made made = made(odd);
+    List<String> fails =
+        made.study().findings().stream()
+            .filter(f -> f.verdict() == Verdict.FAIL)
+            .map(Finding::text)
+            .toList();
+    assertThat(fails).isNotEmpty();
+    assertThat(made.yours()).startsWith(fails.toArray(String[]::new));
   }
 
   /** Known answers: ANSUR II, women 5th and men 95th percentile of stature. */
