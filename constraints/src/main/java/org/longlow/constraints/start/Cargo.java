@@ -61,7 +61,8 @@ record Cargo(List<Item> behind, List<Item> under, List<Item> ahead) {
             box.heightMm(),
             box.breadthMm() / 2,
             box.massKg());
-    // between the rails, so that these never meet them
+    // sizes and masses are common ones, from memory; between the rails, so that these never meet
+    // them
     double half = Math.floor(Math.min(110, rolling.railYMm - Rolling.RAIL_MM / 2 - 4));
     Item store =
         brief.electric()

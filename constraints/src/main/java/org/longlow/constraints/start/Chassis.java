@@ -20,6 +20,9 @@ final class Chassis {
 
   private static final double TAIL_UP_MM = 640;
 
+  /** The strut meets the tail's rails at this share of their length from the back. */
+  private static final double STRUT = 0.6;
+
   /** Thighs hang beside the second pan, so the rails under it keep off, mm. */
   private static final double UNDER_PILLION_MM = 15;
 
@@ -58,6 +61,7 @@ final class Chassis {
     draft.length("pivotHeight", rolling.pivot.z(), "swingarm pivot");
     draft.length("floorHeight", Rolling.FLOOR_MM, "middle of the lower rails above the road");
     draft.length("tailHeight", tailUp(), "rails behind the seat");
+    draft.length("tailReach", -tailEnd(), "their end behind the rear axle; lamps and plate follow");
   }
 
   private double tailUp() {
@@ -245,15 +249,13 @@ final class Chassis {
     draft.tie("tailKnotOn", TieKind.IN_LINE, "", "tailKnot", "backFoot", "backHead");
     draft.tie("tailLevel", TieKind.ABOVE, "0 mm", "tailKnot", "tailEnd");
     draft.tie("tailUp", TieKind.HEIGHT, "tailHeight", "tailEnd");
-    draft.tie("tailReach", TieKind.AHEAD, text(end), "rearAxle", "tailEnd");
+    draft.tie("tailAt", TieKind.AHEAD, "-tailReach", "rearAxle", "tailEnd");
     thin("tailRail", 80, "tailKnot", "tailEnd");
     draft.pin("strutTop", knot.towards(new PointMm(end, tailUp), STRUT));
     draft.tie(
         "strutOn", TieKind.PART_WAY, String.valueOf(STRUT), "strutTop", "tailKnot", "tailEnd");
     thin("strut", 80, "swingPivot", "strutTop");
   }
-
-  private static final double STRUT = 0.6;
 
   /** The tail ends a little before the rearmost of the tyre: lamps and plate hang behind both. */
   private double tailEnd() {

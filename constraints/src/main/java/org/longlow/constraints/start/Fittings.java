@@ -55,58 +55,39 @@ final class Fittings {
     double z = lampUp();
     double x = rolling.axisAheadMm(z) + Rolling.FORK_TUBE_MM / 2 + 8 + LAMP_DEPTH_MM;
     nailed("headlampPin", x, z);
-    draft.part(
-        lamp(
-            "headlamp",
-            LampKind.HEADLAMP,
-            "headlampPin",
-            0,
-            75,
-            LAMP_HALF_MM,
-            LAMP_DEPTH_MM,
-            LampColour.WHITE,
-            1.2,
-            "fork"));
-    draft.part(
-        lamp(
-            "positionLamp",
-            LampKind.FRONT_POSITION,
-            "headlampPin",
-            0,
-            15,
-            8,
-            20,
-            LampColour.WHITE,
-            0.1,
-            "headlamp"));
+    lamp(
+        bought("headlamp", 1.2, "fork").steered(),
+        LampKind.HEADLAMP,
+        "headlampPin",
+        0,
+        new Size(75, LAMP_HALF_MM, LAMP_DEPTH_MM),
+        LampColour.WHITE);
+    lamp(
+        bought("positionLamp", 0.1, "headlamp").steered(),
+        LampKind.FRONT_POSITION,
+        "headlampPin",
+        0,
+        new Size(15, 8, 20),
+        LampColour.WHITE);
     PointMm signals = signals();
     nailed("frontSignalPin", signals.x(), signals.z());
-    draft.part(
-        lamp(
-            "frontSignals",
-            LampKind.FRONT_SIGNAL,
-            "frontSignalPin",
-            SIGNAL_Y_MM,
-            32,
-            SIGNAL_HALF_HEIGHT_MM,
-            SIGNAL_DEPTH_MM,
-            LampColour.AMBER,
-            0.4));
+    lamp(
+        bought("frontSignals", 0.4).steered(),
+        LampKind.FRONT_SIGNAL,
+        "frontSignalPin",
+        SIGNAL_Y_MM,
+        new Size(32, SIGNAL_HALF_HEIGHT_MM, SIGNAL_DEPTH_MM),
+        LampColour.AMBER);
     double low = rolling.front.freeRadiusMm() + 150;
     PointMm leg = legAt(low);
     nailed("frontReflectorPin", leg.x() + 20, low);
-    draft.part(
-        lamp(
-            "frontReflectors",
-            LampKind.SIDE_REFLECTOR,
-            "frontReflectorPin",
-            rolling.forkYMm + Rolling.FORK_TUBE_MM / 2 + 4,
-            4,
-            18,
-            40,
-            LampColour.AMBER,
-            0.1,
-            "fork"));
+    lamp(
+        bought("frontReflectors", 0.1, "fork").steered(),
+        LampKind.SIDE_REFLECTOR,
+        "frontReflectorPin",
+        rolling.forkYMm + Rolling.FORK_TUBE_MM / 2 + 4,
+        new Size(4, 18, 40),
+        LampColour.AMBER);
   }
 
   /** Where a leg of the fork is at a height, from the front axle. */
@@ -185,27 +166,27 @@ final class Fittings {
     draft.nailed(name, "wheelbase + " + text(aheadOfAxle), text(z));
   }
 
-  private static Part lamp(
-      String name,
-      LampKind kind,
-      String pin,
-      double yMm,
-      double halfWidthMm,
-      double halfHeightMm,
-      double depthMm,
-      LampColour colour,
-      double kg,
-      String... touches) {
-    Base base = Base.of(name, "").mass(kg).touching(touches);
-    boolean turns = pin.startsWith("head") || pin.startsWith("front");
-    return Parts.lamp(
-        turns ? base.steered() : base, kind, pin, yMm, halfWidthMm, halfHeightMm, depthMm, colour);
+  /** The lit area of a lamp and what is behind it, mm. */
+  private record Size(double halfWidthMm, double halfHeightMm, double depthMm) {}
+
+  private void lamp(
+      Base base, LampKind kind, String pin, double yMm, Size size, LampColour colour) {
+    draft.part(
+        Parts.lamp(
+            base, kind, pin, yMm, size.halfWidthMm(), size.halfHeightMm(), size.depthMm(), colour));
+  }
+
+  private static Base bought(String name, double kg, String... touches) {
+    return Base.of(name, "").mass(kg).touching(touches);
   }
 
   private void behind() {
-    PointMm end = draft.at("tailEnd");
-    double x = end.x();
-    tail("tailFoot", x - 5, -22);
+    holders();
+    tailLamps();
+  }
+
+  private void holders() {
+    tail("tailFoot", -5, -22);
     draft.part(
         Parts.solid(
             Base.of("tailHolder", "steel")
@@ -234,65 +215,55 @@ final class Fittings {
             At.corner(-62, -68),
             At.corner(-30, -28),
             At.corner(0, -10)));
-    tail("tailPin", x - 55, 25);
-    tail("stopPin", x - 55, 70);
-    tail("rearSignalPin", x - 55, 46);
-    tail("sideReflectorPin", x + 30, 46);
-    tail("plateLampPin", x - 62, -52);
-    tail("platePin", x - 84, -140);
-    tail("rearReflectorPin", x - 82, -213);
-    draft.part(lamp("tailLamp", LampKind.TAIL, "tailPin", 0, 50, 18, 38, LampColour.RED, 0.2));
-    draft.part(lamp("stopLamp", LampKind.STOP, "stopPin", 0, 60, 22, 38, LampColour.RED, 0.2));
-    draft.part(
-        lamp(
-            "rearSignals",
-            LampKind.REAR_SIGNAL,
-            "rearSignalPin",
-            140,
-            28,
-            22,
-            38,
-            LampColour.AMBER,
-            0.4));
-    draft.part(
-        lamp(
-            "sideReflectors",
-            LampKind.SIDE_REFLECTOR,
-            "sideReflectorPin",
-            rolling.railYMm + 20,
-            4,
-            20,
-            40,
-            LampColour.RED,
-            0.1,
-            "tailRail"));
-    draft.part(
-        lamp(
-            "plateLamp",
-            LampKind.PLATE_LAMP,
-            "plateLampPin",
-            0,
-            30,
-            10,
-            20,
-            LampColour.WHITE,
-            0.1));
-    draft.part(lamp("plate", LampKind.PLATE, "platePin", 0, 90, 55, 5, LampColour.WHITE, 0.3));
-    draft.part(
-        lamp(
-            "rearReflector",
-            LampKind.REAR_REFLECTOR,
-            "rearReflectorPin",
-            0,
-            35,
-            15,
-            5,
-            LampColour.RED,
-            0.1));
   }
 
-  private void tail(String pin, double x, double overTail) {
-    draft.nailed(pin, text(x), "tailHeight + " + text(overTail));
+  private void tailLamps() {
+    tail("tailPin", -55, 25);
+    tail("stopPin", -55, 70);
+    tail("rearSignalPin", -55, 46);
+    tail("sideReflectorPin", 30, 46);
+    tail("plateLampPin", -62, -52);
+    tail("platePin", -84, -140);
+    tail("rearReflectorPin", -82, -213);
+    lamp(
+        bought("tailLamp", 0.2), LampKind.TAIL, "tailPin", 0, new Size(50, 18, 38), LampColour.RED);
+    lamp(
+        bought("stopLamp", 0.2), LampKind.STOP, "stopPin", 0, new Size(60, 22, 38), LampColour.RED);
+    lamp(
+        bought("rearSignals", 0.4),
+        LampKind.REAR_SIGNAL,
+        "rearSignalPin",
+        140,
+        new Size(28, 22, 38),
+        LampColour.AMBER);
+    lamp(
+        bought("sideReflectors", 0.1, "tailRail"),
+        LampKind.SIDE_REFLECTOR,
+        "sideReflectorPin",
+        rolling.railYMm + 20,
+        new Size(4, 20, 40),
+        LampColour.RED);
+    lamp(
+        bought("plateLamp", 0.1),
+        LampKind.PLATE_LAMP,
+        "plateLampPin",
+        0,
+        new Size(30, 10, 20),
+        LampColour.WHITE);
+    lamp(
+        bought("plate", 0.3), LampKind.PLATE, "platePin", 0, new Size(90, 55, 5), LampColour.WHITE);
+    lamp(
+        bought("rearReflector", 0.1),
+        LampKind.REAR_REFLECTOR,
+        "rearReflectorPin",
+        0,
+        new Size(35, 15, 5),
+        LampColour.RED);
+  }
+
+  /** A pin on the tail, from the end of its rails. */
+  private void tail(String pin, double ahead, double above) {
+    draft.nailed(pin, text(ahead) + " - tailReach", "tailHeight + " + text(above));
   }
 
   private void stand() {

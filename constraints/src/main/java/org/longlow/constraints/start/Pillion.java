@@ -59,6 +59,13 @@ final class Pillion {
   private static final double APART_MM = 14;
 
   private static final double LEAN_SPARE_MM = 80;
+
+  /** Grips near the chest are far from the rider's back: the cost of a millimetre. */
+  private static final double NEARER = 2e-4;
+
+  /** Hands at rest stay so far off legs and chest, mm. */
+  private static final double EASY_GAP_MM = 24;
+
   private static final double STEP_MM = 10;
   private static final double FARTHEST_BACK_MM = 1000;
 
@@ -190,11 +197,6 @@ final class Pillion {
     }
     return cost;
   }
-
-  /** Grips near the chest are far from the rider's back. */
-  private static final double NEARER = 2e-4;
-
-  private static final double EASY_GAP_MM = 24;
 
   /**
    * Returns the foremost place of its pan at which everybody has room, from the rear end of the

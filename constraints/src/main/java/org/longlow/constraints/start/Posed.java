@@ -1,6 +1,7 @@
 package org.longlow.constraints.start;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -133,7 +134,7 @@ record Posed(
     return sittings.stream()
         .flatMap(s -> s.flesh().stream())
         .filter(f -> f.name().equals("thigh"))
-        .flatMap(f -> java.util.Arrays.stream(f.outline().getCoordinates()))
+        .flatMap(f -> Arrays.stream(f.outline().getCoordinates()))
         .filter(c -> c.y + seatHeightMm > aboveMm)
         .mapToDouble(c -> c.x)
         .max()

@@ -11,6 +11,8 @@ import org.longlow.rider.geom.PointMm;
  */
 final class Rolling {
 
+  // Rake, trail, travels and tubes are those of middling road machines: common practice, from
+  // memory.
   static final double RAKE_DEG = 26;
   static final double TRAIL_MM = 90;
   static final double HEAD_LENGTH_MM = 150;

@@ -27,7 +27,10 @@ final class Weighing {
 
   private static final double GRAVITY = 9.80665;
 
-  /** Share of the travel from full droop at which a wheel rests empty, and under the heaviest. */
+  /**
+   * Share of the travel from full droop at which a wheel rests empty, and under the heaviest: off
+   * both stops, with more room for bumps than for droop. Common practice, from memory.
+   */
   private static final double EMPTY_AT = 0.14;
 
   private static final double LADEN_AT = 0.52;

@@ -1,6 +1,7 @@
 package org.longlow.constraints.start;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Person;
@@ -65,7 +66,7 @@ public record Who(Sex sex, double statureMm, double massKg, Map<String, Double> 
         Draft.mm(statureMm),
         Draft.kg(massKg),
         own,
-        java.util.List.of(seat),
+        List.of(seat),
         true,
         true,
         false);

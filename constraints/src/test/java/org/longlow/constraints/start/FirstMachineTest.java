@@ -146,7 +146,8 @@ class FirstMachineTest {
     turned(layout, before, "reach", 20, "boardRear", "boardFront", "boardMiddle");
     turned(layout, before, "gripReach", 20, "grip");
     turned(layout, before, "seatPlace", 15, "panRear", "panFront", "backLow");
-    turned(layout, before, "tailHeight", 10, "tailEnd", "strutTop");
+    turned(layout, before, "tailHeight", 10, "tailEnd", "strutTop", "platePin");
+    turned(layout, before, "tailReach", 20, "tailEnd", "platePin", "tailPin");
     turned(layout, before, "engineAhead", -10, "engineLow");
   }
 
