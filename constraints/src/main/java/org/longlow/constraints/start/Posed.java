@@ -1,7 +1,6 @@
 package org.longlow.constraints.start;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -54,7 +53,7 @@ record Posed(
   private static final double SHORTEST_BACK_MM = 380;
   private static final double LONGEST_BACK_MM = 500;
 
-  private static final Set<String> LEGS = Set.of("thigh", "shank", "foot");
+  static final Set<String> LEGS = Set.of("thigh", "shank", "foot");
 
   /**
    * Seats everybody.
@@ -129,14 +128,16 @@ record Posed(
     return SeatKit.bodies(brief.on(Occupant.RIDER)).values().stream();
   }
 
-  /** Returns how far the foremost flesh that is higher than this is ahead of the pan, mm. */
-  double legsAheadMm(double aboveMm) {
+  /**
+   * Returns how far the foremost of some limbs that is higher than this is ahead of the pan, mm;
+   * negative infinity where nothing is.
+   */
+  double aheadMm(Set<String> limbs, double aboveMm) {
     return sittings.stream()
         .flatMap(s -> s.flesh().stream())
-        .filter(f -> f.name().equals("thigh"))
-        .flatMap(f -> Arrays.stream(f.outline().getCoordinates()))
-        .filter(c -> c.y + seatHeightMm > aboveMm)
-        .mapToDouble(c -> c.x)
+        .filter(f -> limbs.contains(f.name()))
+        .mapToDouble(
+            f -> Extents.foremostAbove(f.outline().getCoordinates(), aboveMm - seatHeightMm))
         .max()
         .orElse(Double.NEGATIVE_INFINITY);
   }

@@ -1,6 +1,7 @@
 package org.longlow.constraints.start;
 
 import java.util.Optional;
+import java.util.Set;
 import org.longlow.constraints.layout.Part.SolidKind;
 import org.longlow.constraints.start.SeatKit.Spots;
 import org.longlow.rider.geom.PointMm;
@@ -47,6 +48,9 @@ final class Room {
 
   /** A rail from the pivot to the back that reaches farther ahead would lie too flat, mm. */
   private static final double FLATTEST_BACK_RAIL_MM = 170;
+
+  /** Legs lower than this under the top of the head are in no way of the bars, mm. */
+  private static final double BAR_BELOW_MM = 45;
 
   private static final double USUAL_WHEELBASE_MM = 1500;
 
@@ -115,7 +119,7 @@ final class Room {
             ? floorKnotMm + 60
             : aheadFromMm + Cargo.lengthMm(cargo.ahead()) + Rolling.RAIL_MM / 2;
     double steer = rolling.front.freeRadiusMm() + STEER_ROOM_MM;
-    leastWheelbaseMm = Math.ceil(Math.max(aheadTo + steer, beforeKnees()) / 10) * 10;
+    leastWheelbaseMm = Math.ceil(Math.max(aheadTo + steer, beforeLegs()) / 10) * 10;
     wheelbaseMm =
         Double.isNaN(brief.wheelbaseMm())
             ? Math.max(USUAL_WHEELBASE_MM, leastWheelbaseMm) + tuning.longerMm()
@@ -165,12 +169,15 @@ final class Room {
     return from.dot(up.left()) > 0 ? away : -away;
   }
 
-  /** The shortest wheelbase with which the head stands before everybody's knees. */
-  private double beforeKnees() {
-    double ahead = posed.legsAheadMm(rolling.headHeightMm - 10);
-    return Double.isInfinite(ahead)
-        ? 0
-        : seatXMm + ahead + 14 + Rolling.FORK_TUBE_MM / 2 - rolling.headTop(0).x();
+  /** The shortest wheelbase with which the head, and the bars on it, stand before all legs. */
+  private double beforeLegs() {
+    PointMm top = rolling.headTop(0);
+    double stem = 14 + Rolling.FORK_TUBE_MM / 2;
+    // knees meet in the middle; shanks and feet pass beside the head, but not beside the bars
+    double knees = posed.aheadMm(Set.of("thigh"), rolling.headHeightMm - 10) + stem;
+    double legs = posed.aheadMm(Posed.LEGS, top.z() - BAR_BELOW_MM) + Seating.BAR_ROOM_MM;
+    double ahead = Math.max(knees, legs);
+    return Double.isInfinite(ahead) ? 0 : seatXMm + ahead - top.x();
   }
 
   /** Where the back's rail takes up the slope of the back, from the pan's rear end. */

@@ -2,12 +2,15 @@ package org.longlow.constraints.start;
 
 import static org.longlow.constraints.start.Draft.text;
 
+import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
 import org.longlow.constraints.layout.Limit;
 import org.longlow.constraints.layout.Part.TubeKind;
 import org.longlow.constraints.layout.TieKind;
+import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.start.Parts.Base;
 import org.longlow.rider.geom.PointMm;
 
@@ -17,6 +20,16 @@ final class Seating {
   private static final double BAR_MM = 22;
   private static final double BAR_WALL_MM = 2.1;
   private static final double BAR_OVER_KNEES_MM = 28;
+  private static final double BAR_BEND_MM = 70;
+
+  /** About a grip there is a hand, mm. */
+  private static final double HAND_MM = 90;
+
+  private static final double HIGHEST_BAR_MM = 620;
+
+  /** Legs as high as the bars keep so far behind the head, mm. */
+  static final double BAR_ROOM_MM = BAR_MM / 2 + BAR_OVER_KNEES_MM + 3;
+
   private static final double BAR_OVER_BOARDS_MM = 10;
 
   /** A stay ends so far under the middle of its board, clear of the sole, mm. */
@@ -79,7 +92,7 @@ final class Seating {
     draft.part(kit.head.get());
     draft.part(
         Parts.tube(
-            Base.of("headPost", "steel").touching("back", "headRest", "rider"),
+            Base.of("headPost", "steel").touching(touchedByPost()),
             TubeKind.RAIL,
             STAY_MM,
             2,
@@ -88,6 +101,13 @@ final class Seating {
             true,
             "backHead",
             "headHigh"));
+  }
+
+  /** Whoever sits behind has a thigh on either side of it, which only a close look tells apart. */
+  private String[] touchedByPost() {
+    return room.pillion.isPresent()
+        ? new String[] {"back", "headRest", "rider"}
+        : new String[] {"back", "headRest"};
   }
 
   private void feet() {
@@ -180,7 +200,7 @@ final class Seating {
             TubeKind.RAIL,
             BAR_MM,
             BAR_WALL_MM,
-            70,
+            BAR_BEND_MM,
             room.posed.kit().gripsYMm - 40,
             true,
             "headTop",
@@ -188,23 +208,33 @@ final class Seating {
             "grip"));
   }
 
-  /** The bars go up from the head as far as it takes to pass over everybody's knees. */
+  /** The bars go up from the head, and back as they can, as far as passes over all legs. */
   private PointMm barRise(PointMm top, PointMm grip) {
-    double back = Math.min(70, Math.max(30, (top.x() - grip.x()) / 4));
-    double up = Math.max(50, grip.z() - top.z());
-    while (up < 500 && !overKnees(new PointMm(top.x() - back, top.z() + up), top, grip)) {
-      up += 5;
+    double most = Math.min(70, Math.max(30, (top.x() - grip.x()) / 4));
+    for (double back : new double[] {most, most / 2, 0}) {
+      for (double up = Math.max(50, grip.z() - top.z()); up < HIGHEST_BAR_MM; up += 5) {
+        PointMm rise = new PointMm(Math.rint(top.x() - back), Math.rint(top.z() + up));
+        if (overKnees(rise, top, grip)) {
+          return rise;
+        }
+      }
     }
-    return new PointMm(Math.rint(top.x() - back), Math.rint(top.z() + up));
+    return new PointMm(Math.rint(top.x()), Math.rint(top.z() + HIGHEST_BAR_MM));
   }
 
   private boolean overKnees(PointMm rise, PointMm top, PointMm grip) {
-    LineString line = FACTORY.createLineString(new Coordinate[] {at(top), at(rise), at(grip)});
+    Coordinate[] bent =
+        Curves.bent(List.of(top, rise, grip), BAR_BEND_MM).stream()
+            .map(this::at)
+            .toArray(Coordinate[]::new);
+    LineString line = FACTORY.createLineString(bent);
     LineString board =
         FACTORY.createLineString(
             new Coordinate[] {at(draft.at("boardRear")), at(draft.at("boardFront"))});
+    // about the grips, which keep off legs by themselves, there are hands
+    Geometry away = line.difference(FACTORY.createPoint(at(grip)).buffer(HAND_MM));
     return line.distance(board) >= BAR_MM / 2 + SeatKit.REST_THICK_MM / 2 + BAR_OVER_BOARDS_MM
-        && room.posed.awayFromLegsMm(line) >= BAR_MM / 2 + BAR_OVER_KNEES_MM;
+        && room.posed.awayFromLegsMm(away) >= BAR_MM / 2 + BAR_OVER_KNEES_MM;
   }
 
   private Coordinate at(PointMm p) {

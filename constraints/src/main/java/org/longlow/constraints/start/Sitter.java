@@ -1,7 +1,6 @@
 package org.longlow.constraints.start;
 
 import java.util.List;
-import org.locationtech.jts.geom.Coordinate;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.start.SeatKit.Spots;
@@ -25,7 +24,7 @@ final class Sitter {
   private static final int HEAD = 7;
 
   /** Hands at rest stay so far off legs and chest, mm. */
-  private static final double EASY_GAP_MM = 32;
+  private static final double EASY_GAP_MM = 38;
 
   /**
    * Grips are wished no higher over the pan's rear end than this, mm: many states let them be at
@@ -152,28 +151,12 @@ final class Sitter {
     return lowestThigh(s, top.fromMm() - SLOPE_MM) - top.upMm();
   }
 
-  /** Lowest place of a thigh from {@code fromMm} on; its edges are long, so corners do not do. */
   private static double lowestThigh(Sitting s, double fromMm) {
     return s.flesh().stream()
         .filter(f -> f.name().equals("thigh"))
-        .mapToDouble(f -> lowest(f.outline().getCoordinates(), fromMm))
+        .mapToDouble(f -> Extents.lowestFrom(f.outline().getCoordinates(), fromMm))
         .min()
         .orElse(Double.MAX_VALUE);
-  }
-
-  private static double lowest(Coordinate[] ring, double fromMm) {
-    double lowest = Double.MAX_VALUE;
-    for (int k = 1; k < ring.length; k++) {
-      Coordinate a = ring[k - 1];
-      Coordinate b = ring[k];
-      if (b.x >= fromMm) {
-        lowest = Math.min(lowest, b.y);
-      }
-      if (a.x >= fromMm != b.x >= fromMm) {
-        lowest = Math.min(lowest, a.y + (b.y - a.y) * (fromMm - a.x) / (b.x - a.x));
-      }
-    }
-    return lowest;
   }
 
   private double handCost(Spots spots) {
