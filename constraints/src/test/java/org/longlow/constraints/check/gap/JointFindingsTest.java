@@ -30,8 +30,8 @@ class JointFindingsTest {
         .findFirst();
   }
 
-  /** A square hub, its corners at a distance from the axle. */
-  private static Optional<Finding> hub(int cornerMm) throws Exception {
+  /** A square body on the axle, its corners at a distance from there. */
+  private static Optional<Finding> onAxle(String kind, int cornerMm) throws Exception {
     String points =
         String.format(
             "[[\"%1$d mm\", \"0 mm\"], [\"0 mm\", \"%1$d mm\"], [\"-%1$d mm\", \"0 mm\"], [\"0 mm\","
@@ -40,7 +40,9 @@ class JointFindingsTest {
     return finding(
         "joint.hub.rearWheel",
         "\"swingarm\": {",
-        "\"hub\": {\"kind\": \"motor\", \"frame\": \"rearAxle\", \"outline\": {\"points\": "
+        "\"hub\": {\"kind\": \""
+            + kind
+            + "\", \"frame\": \"rearAxle\", \"outline\": {\"points\": "
             + points
             + "}, \"left\": \"50 mm\", \"right\": \"50 mm\", \"mass\": \"9 kg\"}, \"swingarm\": {");
   }
@@ -48,11 +50,22 @@ class JointFindingsTest {
   // 17 inch: bead seat at 215.9 mm, inside of the rim at 190.9 mm.
   @Test
   void hubMustBeInsideItsRim() throws Exception {
-    assertThat(hub(190)).isEmpty();
-    Finding wide = hub(200).orElseThrow();
+    assertThat(onAxle("motor", 190)).isEmpty();
+    Finding wide = onAxle("motor", 200).orElseThrow();
     assertThat(wide.verdict()).isEqualTo(Verdict.FAIL);
     assertThat(wide.value()).isNegative();
     assertThat(wide.source()).contains("common practice");
+  }
+
+  // a plate at the end of the arm does not turn with the rim: 190.9 mm less the 15 mm asked
+  @Test
+  void whatIsNoHubKeepsItsGapInsideTheRim() throws Exception {
+    assertThat(onAxle("block", 190)).isEmpty();
+    assertThat(onAxle("bracket", 175)).isEmpty();
+    Finding near = onAxle("bracket", 177).orElseThrow();
+    assertThat(near.verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(near.limit()).isEqualTo(15);
+    assertThat(near.source()).contains("common practice");
   }
 
   // 150 mm of tyre, 15 mm of gap and 15 mm of leg on each side: 105 mm.
