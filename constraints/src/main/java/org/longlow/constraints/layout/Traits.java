@@ -37,6 +37,8 @@ public record Traits(
     DRIVE,
     /** Holds it up when it is parked. */
     STAND,
+    /** Is worked by hand or foot: the rider's limbs may lie on it. */
+    CONTROL,
     /** Is carried. */
     LOAD;
 
@@ -52,7 +54,14 @@ public record Traits(
     BAR,
     /** Filled to its outline: two of them may not be in one place. */
     BODY,
-    OTHER
+    /** Such a body that on an axle is the hub: as near to its tyre as the rim lets it be. */
+    HUB,
+    OTHER;
+
+    /** Returns whether it is filled to its outline. */
+    public boolean filled() {
+      return this == BODY || this == HUB;
+    }
   }
 
   /** What heat has to do with a part. */

@@ -31,7 +31,7 @@ public record Springs(List<MassPoint> sprung, List<MassPoint> atFront, List<Mass
       switch (shape.part().traits().duty()) {
         case WHEEL -> springs.share(shape, 1);
         case CARRIER -> springs.share(shape, UNSPRUNG_SHARE);
-        case FRAME, DRIVE, STAND, LOAD -> besides.add(shape);
+        case FRAME, DRIVE, STAND, CONTROL, LOAD -> besides.add(shape);
       }
     }
     besides.forEach(shape -> springs.hang(shape, wheels));

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.check.finding.About;
@@ -120,7 +121,7 @@ public final class JointFindings {
     double away = gaps.drawn(joint.a()).overlapsAwayMm(gaps.drawn(joint.b()), pins);
     double limit = reachMm(a, b);
     if (away <= limit) {
-      return both(a, b, Joint.BODY) ? swallowed(gaps, joint, pins.get(0)) : Optional.empty();
+      return both(a, b, Joint::filled) ? swallowed(gaps, joint, pins.get(0)) : Optional.empty();
     }
     return Optional.of(
         Finding.held(
@@ -169,11 +170,11 @@ public final class JointFindings {
   /** Returns how far from a pin that they share two parts may be in each other, mm. */
   double reachMm(Part a, Part b) {
     double depths = DEPTHS * Math.min(depthMm(a), depthMm(b));
-    return both(a, b, Joint.BAR) ? depths : Math.min(FARTHEST_MM, depths);
+    return both(a, b, Joint.BAR::equals) ? depths : Math.min(FARTHEST_MM, depths);
   }
 
-  private static boolean both(Part a, Part b, Joint joint) {
-    return a.traits().joint() == joint && b.traits().joint() == joint;
+  private static boolean both(Part a, Part b, Predicate<Joint> such) {
+    return such.test(a.traits().joint()) && such.test(b.traits().joint());
   }
 
   /** How deep a part is where it is joined, mm. */
@@ -201,7 +202,7 @@ public final class JointFindings {
               fork, wheel, tyre, asked, source, places, wheels.frontSuspension(), standings);
       return on.all(shapes.get(fork.name()), ring(wheel, tyre));
     }
-    boolean hub = part instanceof Part.Flat;
+    boolean hub = part.traits().joint() == Joint.HUB;
     return inTyre(wheel, part, tyre, hub ? 0 : asked, source).stream().toList();
   }
 
@@ -285,7 +286,7 @@ public final class JointFindings {
     if (worst == null) {
       return Optional.empty();
     }
-    boolean hub = part instanceof Part.Flat;
+    boolean hub = part.traits().joint() == Joint.HUB;
     return Optional.of(
         Finding.held(
                 FindingKind.JOINT,
