@@ -216,6 +216,16 @@ public record Wheels(
     return point.plus(now.minus(path.axle(0)));
   }
 
+  /** Returns where a pin is with the wheels moved by these travels, as {@link #moved} puts it. */
+  PointMm pin(String name, double frontMm, double rearMm) {
+    if (carries(Part.End.FRONT, name)) {
+      return carried(frontSuspension.path(), drawn.pin(name), frontMm);
+    }
+    return carries(Part.End.REAR, name)
+        ? carried(rearSuspension.path(), drawn.pin(name), rearMm)
+        : drawn.pin(name);
+  }
+
   /** Returns whether a pin moves with a wheel. */
   boolean carries(String pin) {
     return carries(Part.End.FRONT, pin) || carries(Part.End.REAR, pin);

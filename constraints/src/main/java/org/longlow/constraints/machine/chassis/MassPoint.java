@@ -78,9 +78,9 @@ public record MassPoint(double massKg, PointMm at, double yMm) {
           momentZ + other.momentZ);
     }
 
-    /** Returns them all shifted in the elevation. */
-    public Sum shifted(PointMm by) {
-      return new Sum(massKg, momentX + massKg * by.x(), momentY, momentZ + massKg * by.z());
+    /** Returns these after so many kg of them were shifted in the elevation. */
+    public Sum shifted(double kg, PointMm by) {
+      return new Sum(massKg, momentX + kg * by.x(), momentY, momentZ + kg * by.z());
     }
 
     /** Returns all as one mass at their common centre. */

@@ -22,7 +22,7 @@ public record OnTyres(LeanClearance.Road road, PlanMm front, PlanMm rear) {
    * Returns the machine at a roll.
    *
    * @param wheelbaseMm distance between the axles along x, mm, &gt; 0
-   * @param rollRad rad, in [0, {@link LeanClearance#steepestRollRad()}]
+   * @param rollRad rad, in [0, {@link LeanClearance#steepestRollRad()}] and below π/2
    */
   public static OnTyres of(
       double wheelbaseMm, LeanClearance.Wheel front, LeanClearance.Wheel rear, double rollRad) {
@@ -33,15 +33,17 @@ public record OnTyres(LeanClearance.Road road, PlanMm front, PlanMm rear) {
   /** A ring's lowest point lies a · sin φ back from its centre, in the plane of the wheel. */
   private static PlanMm contact(LeanClearance.Road road, double xMm, LeanClearance.Wheel wheel) {
     PlanMm centre = plan(road, xMm, 0, wheel.centreHeightMm());
-    return new PlanMm(centre.xMm(), centre.yMm() - wheel.ringMm() * Math.sin(road.rollRad()));
+    return new PlanMm(centre.xMm(), centre.yMm() + wheel.ringMm() * road.byY());
   }
 
+  /** By what the road knows already: rises are cos φ sin θ, cos φ cos θ and -sin φ. */
   private static PlanMm plan(LeanClearance.Road road, double xMm, double yMm, double zMm) {
-    double cos = Math.cos(road.pitchRad());
-    double sin = Math.sin(road.pitchRad());
+    double cosRoll = Math.hypot(road.byX(), road.byZ());
+    double sinPitch = road.byX() / cosRoll;
+    double cosPitch = road.byZ() / cosRoll;
     return new PlanMm(
-        xMm * cos - zMm * sin,
-        (xMm * sin + zMm * cos) * Math.sin(road.rollRad()) + yMm * Math.cos(road.rollRad()));
+        xMm * cosPitch - zMm * sinPitch,
+        yMm * cosRoll - (xMm * sinPitch + zMm * cosPitch) * road.byY());
   }
 
   /**

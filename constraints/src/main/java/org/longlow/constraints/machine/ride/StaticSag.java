@@ -65,7 +65,7 @@ public record StaticSag(
 
     private MassPoint.Sum unsprungAt(double travelMm) {
       WheelPath path = suspension.path();
-      return unsprung.shifted(path.axle(travelMm).minus(path.axle(0)));
+      return unsprung.shifted(unsprung.massKg(), path.axle(travelMm).minus(path.axle(0)));
     }
   }
 

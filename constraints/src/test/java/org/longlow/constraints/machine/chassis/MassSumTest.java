@@ -49,7 +49,7 @@ class MassSumTest {
     assertThat(sum.total()).isEqualTo(m);
     assertThat(sum.plus(MassPoint.Sum.NONE.plus(m, 1)).total())
         .isEqualTo(new MassPoint(6, m.at(), -10));
-    assertThat(sum.shifted(new PointMm(20, -100)).total())
+    assertThat(sum.shifted(3, new PointMm(20, -100)).total())
         .isEqualTo(new MassPoint(3, new PointMm(420, 200), -10));
   }
 

@@ -9,6 +9,8 @@ import java.util.function.DoubleUnaryOperator;
  */
 public final class Tori {
 
+  private static final double STEEPEST_PITCH = 1;
+
   private final double roll;
   private final double pitch;
   private final double down;
@@ -27,9 +29,9 @@ public final class Tori {
       double rearCrown,
       double roll) {
     this.roll = roll;
-    double low = -1;
-    double high = 1;
-    for (int i = 0; i < 60; i++) {
+    double low = -STEEPEST_PITCH;
+    double high = STEEPEST_PITCH;
+    for (int i = 0; i < 56; i++) {
       double middle = (low + high) / 2;
       double front = lowest(middle, wheelbase, frontRadius, frontCrown)[2];
       double rear = lowest(middle, 0, rearRadius, rearCrown)[2];
@@ -64,11 +66,14 @@ public final class Tori {
   /** A torus is a ring of balls: the lowest ball of the ring, found by thirds, and its bottom. */
   private double[] lowest(double nose, double x, double radius, double crown) {
     double ring = radius - crown;
+    double sin = Math.sin(nose);
+    double cos = Math.cos(nose);
+    // by how much a ball is up in the plane of the wheel
     DoubleUnaryOperator height =
-        a -> turned(nose, x + ring * Math.cos(a), 0, radius + ring * Math.sin(a))[2];
-    double low = -Math.PI;
-    double high = 0;
-    for (int i = 0; i < 120; i++) {
+        a -> (x + ring * Math.cos(a)) * sin + (radius + ring * Math.sin(a)) * cos;
+    double low = -Math.PI / 2 - STEEPEST_PITCH;
+    double high = -Math.PI / 2 + STEEPEST_PITCH;
+    for (int i = 0; i < 56; i++) {
       double a = low + (high - low) / 3;
       double b = high - (high - low) / 3;
       if (height.applyAsDouble(a) < height.applyAsDouble(b)) {
