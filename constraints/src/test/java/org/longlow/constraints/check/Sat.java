@@ -1,5 +1,6 @@
 package org.longlow.constraints.check;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.longlow.constraints.layout.Occupant;
@@ -14,6 +15,7 @@ import org.longlow.rider.pose.Posture;
 import org.longlow.rider.seat.Compression;
 import org.longlow.rider.seat.CushionLoad;
 import org.longlow.rider.seat.SeatLoad;
+import org.longlow.rider.seat.SeatNote;
 import org.longlow.rider.seat.SeatOutcome;
 
 /** Somebody seated on a whole machine with one figure of how they sit changed. */
@@ -64,6 +66,23 @@ public final class Sat {
         s.iterations(),
         s.converged(),
         s.notes());
+  }
+
+  public static SeatOutcome.Seated noted(SeatOutcome.Seated s, SeatNote... notes) {
+    return new SeatOutcome.Seated(
+        s.pose(),
+        s.hip(),
+        s.reclineRad(),
+        s.pan(),
+        s.back(),
+        s.headRest(),
+        s.headOnRest(),
+        s.headGapMm(),
+        s.load(),
+        s.held(),
+        s.iterations(),
+        s.converged(),
+        List.of(notes));
   }
 
   public static Posture bent(Posture p, JointAngles angles) {

@@ -210,7 +210,7 @@ class SeatedReportTest {
   // --- notes
 
   private static boolean notes(SeatOutcome.Seated s, String words) {
-    return s.notes().stream().anyMatch(n -> n.contains(words));
+    return s.notes().stream().anyMatch(n -> n.text().contains(words));
   }
 
   /** The buttock reaches 110 mm behind the hip; 60 of them may hang. */
@@ -271,7 +271,7 @@ class SeatedReportTest {
         assertThat(notes(s, "The front edge of the pan presses")).isEqualTo(dip > 0);
         if (dip > 0) {
           pressed++;
-          assertThat(notes(s, String.format("presses %.0f mm into the underside", dip))).isTrue();
+          assertThat(notes(s, String.format("presses %.1f mm into the underside", dip))).isTrue();
         } else {
           free++;
         }
@@ -475,9 +475,9 @@ class SeatedReportTest {
     SeatOutcome.Seated onPan = seated(man(), with(full, pan, full.back(), null));
     SeatOutcome.Seated onBack = seated(man(), with(full, full.pan(), back, null));
     SeatOutcome.Seated onBoth = seated(man(), with(full, pan, back, null));
-    assertThat(onPan.notes()).filteredOn(n -> n.contains("memory foam")).hasSize(1);
-    assertThat(onBack.notes()).filteredOn(n -> n.contains("memory foam")).hasSize(1);
-    assertThat(onBoth.notes()).filteredOn(n -> n.contains("memory foam")).hasSize(2);
+    assertThat(onPan.notes()).filteredOn(n -> n.text().contains("memory foam")).hasSize(1);
+    assertThat(onBack.notes()).filteredOn(n -> n.text().contains("memory foam")).hasSize(1);
+    assertThat(onBoth.notes()).filteredOn(n -> n.text().contains("memory foam")).hasSize(2);
     // sunk through at once: eight tenths of 20 mm
     assertThat(onBack.back().sinkMm()).isGreaterThan(16);
     double hip = -above(back, onBack.hip());
