@@ -50,6 +50,7 @@ public final class OnStand {
 
   private final Wheels wheels;
   private final Standing parked;
+  private final Optional<Springs> springs;
   private final MassPoint.Sum total;
   private final Part.Stand stand;
   private final double side;
@@ -86,8 +87,18 @@ public final class OnStand {
    * @param total all of its mass in that stance, in the axes of the frame
    */
   public OnStand(Wheels wheels, Standing parked, MassPoint.Sum total, Part.Stand stand) {
+    this(wheels, parked, parked.springs(), total, stand);
+  }
+
+  private OnStand(
+      Wheels wheels,
+      Standing parked,
+      Optional<Springs> springs,
+      MassPoint.Sum total,
+      Part.Stand stand) {
     this.wheels = wheels;
     this.parked = parked;
+    this.springs = springs;
     this.total = total;
     this.stand = stand;
     side = Math.signum(parked.places().value(stand.y()));
@@ -100,6 +111,11 @@ public final class OnStand {
 
   private static LeanClearance.Wheel wheel(Tyre tyre) {
     return new LeanClearance.Wheel(tyre.freeRadiusMm(), tyre.sectionRadiusMm());
+  }
+
+  /** Returns the same machine with its springs stuck where they are upright. */
+  public OnStand stuck() {
+    return new OnStand(wheels, parked, Optional.empty(), total, stand);
   }
 
   /** Returns how far the foot is out, mm, &gt;= 0. */
@@ -208,16 +224,15 @@ public final class OnStand {
 
   /** All of the mass, what is on the wheels gone with them. */
   private MassPoint massWith(PointMm frontAxle, PointMm rearAxle) {
-    MassPoint.Sum sum = total;
-    if (parked.springs().isPresent()) {
-      Springs springs = parked.springs().get();
-      PointMm frontWas = wheels.frontSuspension().path().axle(parked.frontTravelMm());
-      PointMm rearWas = wheels.rearSuspension().path().axle(parked.rearTravelMm());
-      sum =
-          sum.shifted(springs.atFront().massKg(), frontAxle.minus(frontWas))
-              .shifted(springs.atRear().massKg(), rearAxle.minus(rearWas));
+    if (springs.isEmpty()) {
+      return total.total();
     }
-    return sum.total();
+    PointMm frontWas = wheels.frontSuspension().path().axle(parked.frontTravelMm());
+    PointMm rearWas = wheels.rearSuspension().path().axle(parked.rearTravelMm());
+    return total
+        .shifted(springs.get().atFront().massKg(), frontAxle.minus(frontWas))
+        .shifted(springs.get().atRear().massKg(), rearAxle.minus(rearWas))
+        .total();
   }
 
   /** Returns the way of a foot that goes with a wheel, for each mm of its travel. */
@@ -234,13 +249,12 @@ public final class OnStand {
     boolean atFront = end == Part.End.FRONT;
     Held held = now.held;
     double travel = atFront ? held.frontTravelMm() : held.rearTravelMm();
-    if (parked.springs().isEmpty()) {
+    if (springs.isEmpty()) {
       return travel;
     }
-    Springs springs = parked.springs().get();
     ParkedStability statics = held.statics().orElseThrow();
     double weightN = total.massKg() * Values.STANDARD_GRAVITY_MS2;
-    double unsprungKg = (atFront ? springs.atFront() : springs.atRear()).massKg();
+    double unsprungKg = (atFront ? springs.get().atFront() : springs.get().atRear()).massKg();
     double wheelN = weightN * (atFront ? statics.frontShare() : statics.rearShare());
     Suspension suspension = atFront ? wheels.frontSuspension() : wheels.rearSuspension();
     double rise = now.riseMm(suspension.path().direction(travel));

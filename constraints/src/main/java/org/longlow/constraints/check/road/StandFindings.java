@@ -178,7 +178,22 @@ public final class StandFindings {
                         parked.load().axles().weightN() * parkedSo.footShare())
                     + drawn)
             .at(parked.places().pin(stand.foot()));
-    return agrees || f.verdict() == Verdict.FAIL ? f : f.withVerdict(Verdict.CAUTION);
+    if (f.verdict() == Verdict.FAIL) {
+      return f;
+    }
+    double stuck = Math.toDegrees(tipRad(on.stuck()));
+    if (stuck < limit) {
+      return f.withVerdict(Verdict.CAUTION)
+          .withText(
+              f.text()
+                  + (stuck < 0
+                      ? " While its springs stick where they are upright it does not stand at all."
+                      : Say.format(
+                          " While its springs stick where they are upright it tips at %s.",
+                          Say.deg(stuck)))
+                  + " Rock it on its springs before you leave it.");
+    }
+    return agrees ? f : f.withVerdict(Verdict.CAUTION);
   }
 
   /** Returns why a stand holds nothing, if it does not. */

@@ -41,6 +41,15 @@ final class Propped {
 
   /** The stand in a study, with the masses as they are there, or others. */
   static Propped in(Study study, UnaryOperator<MassPoint> masses) {
+    return in(study, masses, true);
+  }
+
+  /** The stand in a study, the springs left where they are upright. */
+  static Propped stuckIn(Study study) {
+    return in(study, m -> m, false);
+  }
+
+  private static Propped in(Study study, UnaryOperator<MassPoint> masses, boolean settles) {
     Standing parked = study.standing(Condition.empty(Stance.Kind.PARKED)).orElseThrow();
     Wheels wheels = Wheels.of(study.layout(), study.placed().places());
     Part.Stand stand = study.layout().parts(Part.Stand.class).findFirst().orElseThrow();
@@ -48,10 +57,11 @@ final class Propped {
         parked.shapes().values().stream()
             .map(p -> new MassPoint(p.massKg(), p.centre(), p.centreYMm()))
             .toList();
-    return new Propped(wheels, parked, masses.apply(MassPoint.total(all)), stand);
+    return new Propped(wheels, parked, masses.apply(MassPoint.total(all)), stand, settles);
   }
 
-  private Propped(Wheels wheels, Standing parked, MassPoint total, Part.Stand stand) {
+  private Propped(
+      Wheels wheels, Standing parked, MassPoint total, Part.Stand stand, boolean settles) {
     this.wheels = wheels;
     this.parked = parked;
     this.total = total;
@@ -61,7 +71,7 @@ final class Propped {
     footY = Math.abs(y);
     frontMm = parked.frontTravelMm();
     rearMm = parked.rearTravelMm();
-    if (parked.springs().isPresent()) {
+    if (settles && parked.springs().isPresent()) {
       settle();
     }
     lever(new Placed(frontMm, rearMm));

@@ -90,16 +90,33 @@ class StandFindingsTest {
         .isGreaterThan(Propped.in(TestMachine.named("trolley").study(), m -> m).rearMm + 5);
   }
 
+  private static Finding asked(double tipDeg) {
+    return stand(TestMachine.runabout().with("demands", "tip", "'" + tipDeg + " deg'"));
+  }
+
   @Test
   void tipIsHeldToWhatIsAsked() {
     double tip = stand(Sat.runabout()).value();
     for (double off : new double[] {-0.01, 0.01}) {
-      Finding f = stand(TestMachine.runabout().with("demands", "tip", "'" + (tip + off) + " deg'"));
-      assertThat(f.verdict()).isEqualTo(off > 0 ? Verdict.FAIL : Verdict.PASS);
+      Finding f = asked(tip + off);
+      assertThat(f.verdict() == Verdict.FAIL).isEqualTo(off > 0);
       assertThat(f.text().contains(", so set its foot farther out or let the machine lean more;"))
           .isEqualTo(off > 0);
       assertThat(f.source()).contains("this layout's demand");
     }
+  }
+
+  /** Springs stick: where it tips too soon before they have moved it needs care. */
+  @Test
+  void aStandThatHoldsOnlyOnceTheSpringsHaveMovedNeedsCare() {
+    double stuck = Propped.stuckIn(Sat.runabout()).tipDeg;
+    assertThat(stuck).isLessThan(stand(Sat.runabout()).value() - 0.5);
+    assertThat(asked(stuck - 0.01).verdict()).isEqualTo(Verdict.PASS);
+    Finding f = asked(stuck + 0.01);
+    assertThat(f.verdict()).isEqualTo(Verdict.CAUTION);
+    assertThat(f.text())
+        .contains("While its springs stick where they are upright it tips at " + Say.deg(stuck));
+    assertThat(f.value()).isEqualTo(stand(Sat.runabout()).value());
   }
 
   /** On the right it stands as on the left, but for what the stand itself weighs. */
