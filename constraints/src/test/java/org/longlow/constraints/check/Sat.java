@@ -16,6 +16,7 @@ import org.longlow.rider.pose.PoseResult;
 import org.longlow.rider.pose.Posture;
 import org.longlow.rider.seat.Compression;
 import org.longlow.rider.seat.CushionLoad;
+import org.longlow.rider.seat.SeatNote;
 import org.longlow.rider.seat.SeatOutcome;
 
 /** Somebody seated on a whole machine with one figure of how they sit changed. */
@@ -52,6 +53,10 @@ public final class Sat {
 
   public static SeatOutcome.Seated pose(SeatOutcome.Seated s, PoseResult pose) {
     return Changed.with(s, Map.of("pose", pose));
+  }
+
+  public static SeatOutcome.Seated noted(SeatOutcome.Seated s, SeatNote... notes) {
+    return Changed.with(s, Map.of("notes", List.of(notes)));
   }
 
   public static Posture bent(Posture p, JointAngles angles) {

@@ -39,6 +39,6 @@ final class OnSeat {
 
   /** Whether something is said of them in such words. */
   static boolean notes(SeatOutcome.Seated s, String words) {
-    return s.notes().stream().anyMatch(n -> n.contains(words));
+    return s.notes().stream().anyMatch(n -> n.text().contains(words));
   }
 }

@@ -18,7 +18,7 @@ public enum FindingKind {
   DEAD_POINT("dead-point", FindingGroup.LAYOUT, Weighed.NO),
   /** Nobody is there to ride. */
   CREW("crew", FindingGroup.SEAT, Weighed.NO),
-  /** Somebody cannot sit on a seat. */
+  /** Somebody cannot sit on a seat, or what to take care of where they can. */
   SEAT("seat", FindingGroup.SEAT, Weighed.NO),
   /** Somebody whom the body model does not know well. */
   BODY("body", FindingGroup.SEAT, Weighed.NO),

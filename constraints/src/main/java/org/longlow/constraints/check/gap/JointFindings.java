@@ -268,18 +268,16 @@ public final class JointFindings {
       return Optional.empty(); // beside the tyre all along
     }
     Solid ring = ring(wheel, tyre);
-    Gap worst = ring.to(new Solid(part.name(), shape.prisms()), askedMm);
+    Room worst = room(ring, PointMm.ORIGIN, wheel, shape, askedMm);
     Optional<Condition> stance = Optional.empty();
     for (Standing s : standings) {
       if (!s.moved().containsKey(wheel.name()) && !s.moved().containsKey(part.name())) {
         continue;
       }
       PointMm travel = s.places().pin(wheel.axle()).minus(places.pin(wheel.axle()));
-      Solid body = new Solid(part.name(), s.shapes().get(part.name()).prisms());
-      double cut = worst == null ? askedMm : worst.gapMm() - 1e-6;
-      Gap gap = ring.moved(Solid.by(travel)).to(body, cut);
-      if (gap != null) {
-        worst = gap;
+      Room room = room(ring, travel, wheel, s.shapes().get(part.name()), askedMm);
+      if (room != null && (worst == null || room.mm() < worst.mm() - 1e-6)) {
+        worst = room;
         stance = Optional.of(s.condition());
       }
     }
@@ -292,7 +290,7 @@ public final class JointFindings {
                 FindingKind.JOINT,
                 About.parts(part.name(), wheel.name()),
                 stance,
-                Figures.atLeast(worst.gapMm(), askedMm, FigureUnit.MM),
+                Figures.atLeast(worst.mm(), askedMm, FigureUnit.MM),
                 hub ? List.of(RIM) : List.of(source, RIM),
                 Say.format(
                     "%s is on the axle of %s but not inside its rim (%s across) or beside its tyre:"
@@ -300,13 +298,35 @@ public final class JointFindings {
                     part.name(),
                     wheel.name(),
                     Say.mm(2 * inside),
-                    worst.gapMm() < 0
-                        ? "in it by " + Say.mm(-worst.gapMm())
-                        : Say.mm(worst.gapMm()) + " off it where " + Say.mm(askedMm) + " are asked",
+                    worst.mm() < 0
+                        ? "in it by " + Say.mm(-worst.mm())
+                        : Say.mm(worst.mm()) + " off it where " + Say.mm(askedMm) + " are asked",
                     hub
                         ? "a smaller one, or a wheel with a larger rim, is needed"
                         : "set it farther out or give it another shape"))
-            .at(worst.where()));
+            .at(worst.gap().where()));
+  }
+
+  /** How far something on an axle is off the tyre, mm, negative in it, and where. */
+  private record Room(Gap gap, double mm) {}
+
+  /**
+   * Returns the room between a tyre and what is on its axle; null if that is more than is asked.
+   * What is held all round by a rim gets out of it by being smaller, not by a shift out of the
+   * wheel: it is in it by no more than it reaches past the inside.
+   */
+  private Room room(Solid ring, PointMm travel, Part.Wheel wheel, PartShape shape, double askedMm) {
+    String name = shape.part().name();
+    Gap gap = ring.moved(Solid.by(travel)).to(new Solid(name, shape.prisms()), askedMm);
+    if (gap == null || gap.gapMm() >= 0) {
+      return gap == null ? null : new Room(gap, gap.gapMm());
+    }
+    Tyre tyre = Tyres.of(wheel, places);
+    Interval width = new Interval(-tyre.widthMm() / 2, tyre.widthMm() / 2);
+    List<Prism> within = shape.prisms().stream().filter(p -> p.across().gap(width) < 0).toList();
+    double reach = new Solid(name, within).reachMm(places.pin(wheel.axle()).plus(travel));
+    double mm = Math.max(gap.gapMm(), rimInsideMm(wheel, tyre) - reach);
+    return mm >= askedMm ? null : new Room(gap, mm); // a ring's chords are nearer than its circle
   }
 
   /** Radius of the inside of a rim; without a size, that of a tyre as high as it is wide. */
