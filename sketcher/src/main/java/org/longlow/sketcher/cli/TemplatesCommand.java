@@ -117,6 +117,7 @@ final class TemplatesCommand implements Callable<Integer> {
             + paper.name()
             + ": "
             + out);
+    made.remarks().forEach(text::println);
     text.println("Print at 100 % (actual size) and measure the 100 mm bars before you cut.");
     text.flush();
     return ExitCodes.of(study);
