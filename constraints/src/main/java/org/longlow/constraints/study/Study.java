@@ -69,15 +69,17 @@ public record Study(
   /** Returns each person alone on the rider's seat, and each pair where there is a second seat. */
   public static List<Rider> riders(List<Sitting> sittings) {
     List<Rider> riders = new ArrayList<>();
-    List<Sitting> seated = sittings.stream().filter(s -> s.posture().isPresent()).toList();
-    for (Sitting first : seated) {
-      if (!first.occupant().rides()) {
+    // one body for each of them, shared by all pairs they are in
+    List<Rider.Seated> seated =
+        sittings.stream().filter(s -> s.posture().isPresent()).map(Study::aboard).toList();
+    for (Rider.Seated first : seated) {
+      if (!first.who().rides()) {
         continue;
       }
-      riders.add(new Rider(List.of(aboard(first))));
-      for (Sitting second : seated) {
-        if (!second.occupant().rides() && !second.person().equals(first.person())) {
-          riders.add(new Rider(List.of(aboard(first), aboard(second))));
+      riders.add(new Rider(List.of(first)));
+      for (Rider.Seated second : seated) {
+        if (!second.who().rides() && !second.who().person().equals(first.who().person())) {
+          riders.add(new Rider(List.of(first, second)));
         }
       }
     }
