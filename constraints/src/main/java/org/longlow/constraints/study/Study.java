@@ -24,6 +24,7 @@ import org.longlow.constraints.stand.Rider;
 import org.longlow.constraints.stand.Stances;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
+import org.longlow.constraints.words.Progress;
 
 /**
  * A layout with everything that is known about it.
@@ -57,12 +58,17 @@ public record Study(
 
   /** Returns the study of a layout that is solved already. */
   public static Study of(Placed placed) {
+    return of(placed, Progress.NONE);
+  }
+
+  /** As {@link #of(Placed)}, saying how far it is; a crew of dozens takes a while. */
+  public static Study of(Placed placed, Progress progress) {
     Layout layout = placed.layout();
     Map<String, PartShape> shapes = Shapes.of(layout, placed.places());
     List<Sitting> sittings = Seats.of(layout, placed.places());
     Wheels wheels = Wheels.of(layout, placed.places());
     List<Standing> standings = new Stances(wheels, shapes).all(riders(sittings));
-    List<Finding> findings = Checks.all(placed, shapes, sittings, wheels, standings);
+    List<Finding> findings = Checks.all(placed, shapes, sittings, wheels, standings, progress);
     return new Study(layout, placed, shapes, sittings, standings, findings);
   }
 

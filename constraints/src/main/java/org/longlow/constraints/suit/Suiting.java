@@ -20,6 +20,7 @@ import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.solve.problem.SolverLimit;
 import org.longlow.constraints.study.Study;
+import org.longlow.constraints.words.Progress;
 import org.longlow.rider.pose.Comfort;
 
 /** Finds places of seats, pegs and grips that suit the whole crew. */
@@ -116,7 +117,8 @@ public final class Suiting {
             .thenComparing(a -> a.isWorseThan(before)));
     if (alternatives.get(0).isWorseThan(before)) {
       alternatives.add(0, alternative(present));
-      alternatives.subList(Math.min(alternatives.size(), settings.alternatives()), alternatives.size())
+      alternatives
+          .subList(Math.min(alternatives.size(), settings.alternatives()), alternatives.size())
           .clear();
     }
     Adjusting adjusting =
