@@ -67,7 +67,7 @@ final class DrawCommand implements Callable<Integer> {
       throw new Refusal("--out is " + out + "; it must end in .svg or .pdf");
     }
     Outputs.file(out, file);
-    Study study = Loading.study(Loading.layout(file));
+    Study study = Loading.study(Loading.layout(file), file);
     String issued = (date == null ? LocalDate.now() : date).toString();
     PictureOptions options = view.of(study);
     Making.Drawn drawn;

@@ -42,15 +42,16 @@ final class Loading {
   }
 
   /**
-   * Returns the study of {@code layout}.
+   * Returns the study of {@code layout}, which was read from {@code file}.
    *
    * @throws Refusal if its ties leave no machine that could stand on two wheels
    */
-  static Study study(Layout layout) {
+  static Study study(Layout layout, Path file) {
     Placed placed = Placer.place(layout);
     Wheels wheels = Wheels.of(layout, placed.places());
     if (!wheels.stands()) {
-      throw new Refusal(wheels.faults().stream().map(Wheels.Fault::text).toList());
+      throw new Refusal(
+          wheels.faults().stream().map(f -> file + ": " + f.path() + ": " + f.text()).toList());
     }
     try (ProgressLine line = ProgressLine.onTerminal().after(QUIET)) {
       return Study.of(placed, line::show);

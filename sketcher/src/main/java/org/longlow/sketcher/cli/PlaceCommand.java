@@ -51,7 +51,7 @@ final class PlaceCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     Layout layout = Loading.layout(file);
-    Loading.study(layout);
+    Loading.study(layout, file);
     if (out != null) {
       checkFolder();
     }

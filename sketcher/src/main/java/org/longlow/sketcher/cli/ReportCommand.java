@@ -39,7 +39,7 @@ final class ReportCommand implements Callable<Integer> {
       throw new Refusal("--out is " + out + "; it must end in .html");
     }
     Outputs.file(out, file);
-    Study study = Loading.study(Loading.layout(file));
+    Study study = Loading.study(Loading.layout(file), file);
     PictureOptions first = view.of(study);
     Optional<Path> kept = Making.report(study, first, out);
     PrintWriter text = spec.commandLine().getOut();
