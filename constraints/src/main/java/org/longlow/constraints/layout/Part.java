@@ -337,14 +337,14 @@ public sealed interface Part {
     MOTOR(Duty.DRIVE, Heat.BEARS, Make.BOUGHT),
     TANK(Duty.LOAD, Heat.SUFFERS, Make.MADE),
     BATTERY(Duty.LOAD, Heat.SUFFERS, Make.MADE),
-    BOX(Duty.LOAD, Heat.BEARS, Make.CUT),
+    BOX(Duty.LOAD, Heat.BEARS, Make.FITTED),
     RADIATOR(Duty.LOAD, Heat.BEARS, Make.MADE),
     SILENCER(Duty.LOAD, Heat.GIVES, Make.MADE),
-    LATCH(Duty.LOAD, Heat.BEARS, Make.CUT),
-    BRACKET(Duty.FRAME, Heat.BEARS, Make.CUT),
-    LEVER(Duty.LOAD, Heat.BEARS, Make.CUT),
+    LATCH(Duty.LOAD, Heat.BEARS, Make.FITTED),
+    BRACKET(Duty.FRAME, Heat.BEARS, Make.FITTED),
+    LEVER(Duty.LOAD, Heat.BEARS, Make.FITTED),
     /** A plain block of one material, solid right through. */
-    BLOCK(Duty.LOAD, Heat.BEARS, Make.CUT);
+    BLOCK(Duty.LOAD, Heat.BEARS, Make.FITTED);
 
     private final Duty duty;
     private final Heat heat;

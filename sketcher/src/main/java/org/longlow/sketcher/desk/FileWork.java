@@ -33,7 +33,7 @@ final class FileWork {
   private final FoundWork found;
 
   private Path reading;
-  private Refusal refusal;
+  private UnopenedFile refusal;
   private FileClaim claim = FileClaim.NONE;
 
   FileWork(Surface desk, Keeper keeper) {
@@ -43,7 +43,7 @@ final class FileWork {
   }
 
   /** Returns the file that could not be opened, if that was the last thing tried. */
-  Optional<Refusal> refusal() {
+  Optional<UnopenedFile> refusal() {
     return Optional.ofNullable(refusal);
   }
 
@@ -97,7 +97,7 @@ final class FileWork {
       claim(o.file().path());
     } else {
       LayoutFile.Opening.Refused r = (LayoutFile.Opening.Refused) opening;
-      refusal = new Refusal(r.path(), r.faults());
+      refusal = new UnopenedFile(r.path(), r.faults());
     }
   }
 
