@@ -94,7 +94,10 @@ final class Checking implements Type.Cases<Here, Object> {
           "shorten it");
     } else if (type.filled() && !INK.matcher(text).find() && faults.isSound(here.path())) {
       faults.structure(
-          here.path(), Quoted.cut(text), "is empty", "write a name or leave the key out");
+          here.path(),
+          Quoted.cut(text),
+          "is empty",
+          type.required() ? "write a name" : "write a name or leave the key out");
     }
     return text;
   }

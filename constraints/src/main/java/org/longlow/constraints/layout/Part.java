@@ -337,14 +337,14 @@ public sealed interface Part {
     MOTOR(Duty.DRIVE, Joint.HUB, Heat.BEARS, Make.BOUGHT, false),
     TANK(Duty.LOAD, Joint.BODY, Heat.SUFFERS, Make.MADE, false),
     BATTERY(Duty.LOAD, Joint.BODY, Heat.SUFFERS, Make.MADE, false),
-    BOX(Duty.LOAD, Joint.BODY, Heat.BEARS, Make.CUT, false),
+    BOX(Duty.LOAD, Joint.BODY, Heat.BEARS, Make.FITTED, false),
     RADIATOR(Duty.LOAD, Joint.BODY, Heat.BEARS, Make.MADE, false),
     SILENCER(Duty.LOAD, Joint.BODY, Heat.GIVES, Make.MADE, false),
-    LATCH(Duty.LOAD, Joint.BODY, Heat.BEARS, Make.CUT, false),
-    BRACKET(Duty.FRAME, Joint.BODY, Heat.BEARS, Make.CUT, false),
-    LEVER(Duty.CONTROL, Joint.BODY, Heat.BEARS, Make.CUT, false),
+    LATCH(Duty.LOAD, Joint.BODY, Heat.BEARS, Make.FITTED, false),
+    BRACKET(Duty.FRAME, Joint.BODY, Heat.BEARS, Make.FITTED, false),
+    LEVER(Duty.CONTROL, Joint.BODY, Heat.BEARS, Make.FITTED, false),
     /** A plain block of one material, solid right through. */
-    BLOCK(Duty.LOAD, Joint.HUB, Heat.BEARS, Make.CUT, true);
+    BLOCK(Duty.LOAD, Joint.HUB, Heat.BEARS, Make.FITTED, true);
 
     private final Duty duty;
     private final Joint joint;

@@ -80,7 +80,7 @@ public record Traits(
     /** Made to a template. */
     MADE,
     /** Made to a template, and cut where it is in another's way. */
-    CUT,
+    FITTED,
     /** Bent from tube: in the cut list. */
     TUBE,
     /** Foam on a board: in the cut list. */
@@ -90,7 +90,7 @@ public record Traits(
 
     /** Returns whether it is the first to be cut where two parts are in each other. */
     public boolean cutToFit() {
-      return this == CUT || this == SHEET;
+      return this == FITTED || this == SHEET;
     }
 
     /** Returns whether the cut list has rows for it. */

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.BiFunction;
 import java.util.stream.Stream;
+import org.longlow.constraints.document.FieldPath;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Pin;
@@ -52,7 +53,15 @@ public record Wheels(
    * @param about the part, or {@code wheels}
    * @param text one sentence without its full stop
    */
-  public record Fault(String about, String text) {}
+  public record Fault(String about, String text) {
+
+    /** Returns the place in the layout, such as {@code $.parts.fork}. */
+    public String path() {
+      return about.equals(WHEELS) ? "$.parts" : FieldPath.key("$.parts", about);
+    }
+  }
+
+  private static final String WHEELS = "wheels";
 
   /** Axles nearer than their radii differ and this have no road under both, mm. */
   private static final double LEAST_APART_MM = 1;
@@ -74,7 +83,7 @@ public record Wheels(
     if (front != null && rear != null && !apart(front, rear, drawn)) {
       faults.add(
           new Fault(
-              "wheels",
+              WHEELS,
               String.format(
                   Locale.ROOT,
                   "the front axle, %s, comes %.1f mm ahead of the rear axle, %s, and at least %.0f mm"
