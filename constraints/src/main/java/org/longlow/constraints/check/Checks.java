@@ -45,6 +45,7 @@ import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
+import org.longlow.constraints.words.Progress;
 import org.longlow.rider.geom.OutOfRange;
 
 /** Every finding about a machine, in a fixed order. */
@@ -60,13 +61,15 @@ public final class Checks {
    * @param sittings its crew
    * @param wheels its wheels
    * @param standings its stances
+   * @param progress told of what grows with the number of pairs of people
    */
   public static List<Finding> all(
       Placed placed,
       Map<String, PartShape> shapes,
       List<Sitting> sittings,
       Wheels wheels,
-      List<Standing> standings) {
+      List<Standing> standings,
+      Progress progress) {
     Layout layout = placed.layout();
     List<Finding> findings = new ArrayList<>(SolveFindings.of(placed));
     findings.addAll(CrewFindings.of(layout));
@@ -75,12 +78,12 @@ public final class Checks {
     }
     GapRules rules = new GapRules(layout, placed.places());
     GapFindings gaps = new GapFindings(layout, rules, shapes);
-    findings.addAll(gaps.of(standings));
+    findings.addAll(gaps.of(standings, progress));
     JointFindings joints = new JointFindings(layout, rules, wheels, shapes, standings);
     findings.addAll(joints.all(gaps));
     findings.addAll(TwinFindings.of(shapes));
     List<PersonBody> people = PersonBody.of(sittings);
-    findings.addAll(new PersonGaps(layout, rules, gaps, people, standings).all());
+    findings.addAll(new PersonGaps(layout, rules, gaps, people, standings).all(progress));
     findings.addAll(
         new SectionFindings(layout, rules, gaps, joints, placed.places(), people).all());
     findings.addAll(wheelFaults(wheels));
@@ -96,7 +99,10 @@ public final class Checks {
     add(findings, FindingKind.CLEARANCE, () -> GroundFindings.of(layout, standings));
     if (wheels.stands()) {
       add(findings, FindingKind.SAG, () -> SagFindings.of(wheels, standings));
-      add(findings, FindingKind.LEAN, () -> new LeanFindings(layout, wheels).of(standings));
+      add(
+          findings,
+          FindingKind.LEAN,
+          () -> new LeanFindings(layout, wheels).of(standings, progress));
       add(findings, FindingKind.STAND, () -> StandFindings.of(layout, wheels, standings));
       add(findings, FindingKind.TRAIL, () -> SteeringFindings.of(wheels, standings));
     }

@@ -31,7 +31,7 @@ public final class Document {
     return new Layout(
         s.need(
             "name",
-            Type.FILLED,
+            Type.NAME,
             "a short name for the layout",
             Layout::name,
             "Short name of the layout."),

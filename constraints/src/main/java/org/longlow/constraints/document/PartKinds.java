@@ -74,7 +74,7 @@ final class PartKinds {
         "cushion",
         part("cushion", "Foam on a board.", PartKinds::cushion).rule(PartRules::twoEnds));
     for (Part.RestKind type : Part.RestKind.values()) {
-      boolean board = type == Part.RestKind.FOOTBOARD;
+      boolean board = type.board();
       all.put(
           Names.word(type),
           PartKinds.<Part.Rest>part(
@@ -285,7 +285,7 @@ final class PartKinds {
   }
 
   private static Part.Rest rest(Part.RestKind type, Source<Part.Rest> s) {
-    boolean board = type == Part.RestKind.FOOTBOARD;
+    boolean board = type.board();
     return new Part.Rest(
         PartCommon.across(s),
         type,

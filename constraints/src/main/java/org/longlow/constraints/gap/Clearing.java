@@ -48,11 +48,14 @@ public final class Clearing {
     this.gapMm = gapMm;
   }
 
-  /** Returns how deep two bodies are in each other: the smallest shift that takes one out, mm. */
-  static double depthMm(Solid a, Solid b) {
+  /**
+   * Returns how deep two bodies are that overlap: the smallest shift that takes one out, mm.
+   *
+   * @param enoughMm where they are no deeper than this, any depth up to it will do
+   */
+  static double depthMm(Solid a, Solid b, double enoughMm) {
     Clearing out = new Clearing(List.of(new Position(a, b)), 0);
-    double across = Math.abs(out.acrossMm());
-    return Math.min(across, out.elevationMm());
+    return WayClear.mm(out.pairs(), () -> Math.abs(out.acrossMm()), enoughMm);
   }
 
   /**

@@ -93,7 +93,7 @@ final class Overlap {
         double az = of.ends[4 * e + 1];
         double bx = of.ends[4 * e + 2];
         double bz = of.ends[4 * e + 3];
-        double length = Math.hypot(bx - ax, bz - az);
+        double length = Math.sqrt((bx - ax) * (bx - ax) + (bz - az) * (bz - az));
         if (!(length > 0)) {
           continue;
         }

@@ -209,7 +209,7 @@ public final class Solid {
    * Returns the distance to {@code other}, mm, without working out how deep an overlap is: -1 for
    * any; infinite if it is not less than {@code cutMm}.
    */
-  double apartMm(Solid other, double cutMm) {
+  public double apartMm(Solid other, double cutMm) {
     double least = Double.POSITIVE_INFINITY;
     if (near(other, Math.max(cutMm, Nearest.TOUCH_MM))) {
       for (Face a : faces) {
@@ -285,7 +285,7 @@ public final class Solid {
 
   /** How deep bodies are in each other is a matter of all their outlines together. */
   private Gap overlap(Solid other, double cutMm) {
-    double gap = -Clearing.depthMm(this, other);
+    double gap = -Clearing.depthMm(this, other, -cutMm);
     if (!(gap < cutMm)) {
       return null;
     }

@@ -38,19 +38,20 @@ final class Sums {
   private void join(Edges of, Edges other, int[] incoming, double within, int sign) {
     for (int i = 0; i < of.firstLeaf; i++) {
       for (int j = 0; j < other.firstLeaf; j++) {
-        if (boxes(of, of.firstLeaf + i, other, other.firstLeaf + j) < within) {
+        if (boxesMm2(of, of.firstLeaf + i, other, other.firstLeaf + j) < within * within) {
           runs(of, i, other, j, incoming, within, sign);
         }
       }
     }
   }
 
-  private static double boxes(Edges a, int i, Edges b, int j) {
+  private static double boxesMm2(Edges a, int i, Edges b, int j) {
     int p = 4 * i;
     int q = 4 * j;
-    double dx = Math.max(a.boxes[p] - b.boxes[q + 2], b.boxes[q] - a.boxes[p + 2]);
-    double dz = Math.max(a.boxes[p + 1] - b.boxes[q + 3], b.boxes[q + 1] - a.boxes[p + 3]);
-    return Math.hypot(Math.max(0, dx), Math.max(0, dz));
+    double dx = Math.max(0, Math.max(a.boxes[p] - b.boxes[q + 2], b.boxes[q] - a.boxes[p + 2]));
+    double dz =
+        Math.max(0, Math.max(a.boxes[p + 1] - b.boxes[q + 3], b.boxes[q + 1] - a.boxes[p + 3]));
+    return dx * dx + dz * dz;
   }
 
   private void runs(
@@ -71,7 +72,7 @@ final class Sums {
         if (encloses(other.ends, incoming[v], v, ux, uz)) {
           double cx = other.ends[4 * v];
           double cz = other.ends[4 * v + 1];
-          if (toSegment(x0 - cx, z0 - cz, x1 - cx, z1 - cz) < within) {
+          if (toSegmentMm2(x0 - cx, z0 - cz, x1 - cx, z1 - cz) < within * within) {
             keep(sign * (x0 - cx), sign * (z0 - cz), sign * (x1 - cx), sign * (z1 - cz));
           }
         }
@@ -87,14 +88,18 @@ final class Sums {
     double az = ends[i + 1] - ends[i + 3];
     double bx = ends[o] - ends[o + 2];
     double bz = ends[o + 1] - ends[o + 3];
-    double scale = NEAR * Math.hypot(ux, uz);
-    double fromIn = ax * uz - az * ux;
-    double toOut = ux * bz - uz * bx;
     return ax * bz - az * bx >= 0
-        && fromIn >= -scale * Math.hypot(ax, az)
-        && toOut >= -scale * Math.hypot(bx, bz)
+        && isLeftOrAlong(ax, az, ux, uz)
+        && isLeftOrAlong(ux, uz, bx, bz)
         && ax * ux + az * uz + bx * ux + bz * uz > 0
         && (bx != 0 || bz != 0);
+  }
+
+  /** Whether a direction is to the left of another or, but for rounding, along it. */
+  private static boolean isLeftOrAlong(double fromX, double fromZ, double x, double z) {
+    double cross = fromX * z - fromZ * x;
+    return cross >= 0
+        || cross * cross <= NEAR * NEAR * (fromX * fromX + fromZ * fromZ) * (x * x + z * z);
   }
 
   /** For each edge the one with a length that comes before it in its ring. */
@@ -119,14 +124,16 @@ final class Sums {
         || edges.ends[4 * e + 1] != edges.ends[4 * e + 3];
   }
 
-  /** Returns the distance of a segment from no shift, mm. */
-  static double toSegment(double x0, double z0, double x1, double z1) {
+  /** Returns the distance of a segment from no shift, squared, mm². */
+  static double toSegmentMm2(double x0, double z0, double x1, double z1) {
     double ux = x1 - x0;
     double uz = z1 - z0;
     double square = ux * ux + uz * uz;
     double t = square > 0 ? -(x0 * ux + z0 * uz) / square : 0;
     t = t < 0 ? 0 : t > 1 ? 1 : t;
-    return Math.hypot(x0 + t * ux, z0 + t * uz);
+    double x = x0 + t * ux;
+    double z = z0 + t * uz;
+    return x * x + z * z;
   }
 
   private void keep(double x0, double z0, double x1, double z1) {

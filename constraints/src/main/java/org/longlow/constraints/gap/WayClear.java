@@ -3,6 +3,7 @@ package org.longlow.constraints.gap;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.DoubleSupplier;
 import org.longlow.rider.geom.PointMm;
 
 /**
@@ -50,12 +51,27 @@ final class WayClear {
       return search;
     }
     search.outOfAll();
-    for (Pair pair : pairs) {
-      search.sums.add(pair.still(), pair.moved(), search.bestMm);
-    }
-    search.feet();
-    search.crossings();
+    search.inside();
     return search;
+  }
+
+  /**
+   * Returns the length of the smallest such shift of outlines that overlap, mm, or another way out
+   * of them if that is shorter.
+   *
+   * @param another its length, mm; asked only where it matters
+   * @param enoughMm where some way of no more than this clears them, any such length will do
+   */
+  static double mm(List<Pair> pairs, DoubleSupplier another, double enoughMm) {
+    WayClear search = new WayClear(pairs);
+    search.outOfAll();
+    if (search.bestMm > enoughMm) {
+      search.bestMm = Math.min(search.bestMm, another.getAsDouble());
+    }
+    if (search.bestMm > enoughMm) {
+      search.inside();
+    }
+    return search.bestMm;
   }
 
   /** Returns whether no pair overlaps after a shift of the second outlines. */
@@ -114,10 +130,19 @@ final class WayClear {
     }
   }
 
-  /** A shift on the edge of what is forbidden, and the way from there out of it. */
-  private record Trial(double x, double z, double outX, double outZ) {
-    double mm() {
-      return Math.hypot(x, z);
+  /** Nearer than the best so far. */
+  private void inside() {
+    for (Pair pair : pairs) {
+      sums.add(pair.still(), pair.moved(), bestMm);
+    }
+    feet();
+    crossings();
+  }
+
+  /** A shift on the edge of what is forbidden, its length, and the way from there out of it. */
+  private record Trial(double x, double z, double mm, double outX, double outZ) {
+    Trial(double x, double z, double outX, double outZ) {
+      this(x, z, Math.sqrt(x * x + z * z), outX, outZ);
     }
   }
 
@@ -142,8 +167,8 @@ final class WayClear {
     List<Integer> near = new ArrayList<>();
     double[] distance = new double[sums.count()];
     for (int k = 0; k < sums.count(); k++) {
-      distance[k] = Sums.toSegment(sums.at(k, 0), sums.at(k, 1), sums.at(k, 2), sums.at(k, 3));
-      if (distance[k] < bestMm) {
+      distance[k] = Sums.toSegmentMm2(sums.at(k, 0), sums.at(k, 1), sums.at(k, 2), sums.at(k, 3));
+      if (distance[k] < bestMm * bestMm) {
         near.add(k);
       }
     }
@@ -185,7 +210,7 @@ final class WayClear {
     }
     double x = px + t * ux;
     double z = pz + t * uz;
-    if (Math.hypot(x, z) >= bestMm) {
+    if (x * x + z * z >= bestMm * bestMm) {
       return null;
     }
     // outward normals (uz, -ux) and (vz, -vx): x = l1·n1 + l2·n2 with both not negative

@@ -69,7 +69,7 @@ public final class LawTables {
     Asked asked = word(Asked.class, cells[3]);
     boolean lamp = !cells[1].equals("-");
     boolean colour = asked == Asked.COLOUR;
-    boolean other = asked.about() == Asked.About.SPACING && !cells[6].isEmpty();
+    boolean other = asked.about() == Asked.Subject.SPACING && !cells[6].isEmpty();
     Set<LampColour> colours = EnumSet.noneOf(LampColour.class);
     if (colour) {
       Arrays.stream(cells[6].split(" ")).map(c -> word(LampColour.class, c)).forEach(colours::add);

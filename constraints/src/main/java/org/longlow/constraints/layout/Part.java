@@ -333,27 +333,31 @@ public sealed interface Part {
 
   /** What a body drawn by its outline is. */
   enum SolidKind {
-    ENGINE(Duty.DRIVE, Heat.BEARS, Make.BOUGHT),
-    MOTOR(Duty.DRIVE, Heat.BEARS, Make.BOUGHT),
-    TANK(Duty.LOAD, Heat.SUFFERS, Make.MADE),
-    BATTERY(Duty.LOAD, Heat.SUFFERS, Make.MADE),
-    BOX(Duty.LOAD, Heat.BEARS, Make.CUT),
-    RADIATOR(Duty.LOAD, Heat.BEARS, Make.MADE),
-    SILENCER(Duty.LOAD, Heat.GIVES, Make.MADE),
-    LATCH(Duty.LOAD, Heat.BEARS, Make.CUT),
-    BRACKET(Duty.FRAME, Heat.BEARS, Make.CUT),
-    LEVER(Duty.LOAD, Heat.BEARS, Make.CUT),
+    ENGINE(Duty.DRIVE, Joint.HUB, Heat.BEARS, Make.BOUGHT, false),
+    MOTOR(Duty.DRIVE, Joint.HUB, Heat.BEARS, Make.BOUGHT, false),
+    TANK(Duty.LOAD, Joint.BODY, Heat.SUFFERS, Make.MADE, false),
+    BATTERY(Duty.LOAD, Joint.BODY, Heat.SUFFERS, Make.MADE, false),
+    BOX(Duty.LOAD, Joint.BODY, Heat.BEARS, Make.FITTED, false),
+    RADIATOR(Duty.LOAD, Joint.BODY, Heat.BEARS, Make.MADE, false),
+    SILENCER(Duty.LOAD, Joint.BODY, Heat.GIVES, Make.MADE, false),
+    LATCH(Duty.LOAD, Joint.BODY, Heat.BEARS, Make.FITTED, false),
+    BRACKET(Duty.FRAME, Joint.BODY, Heat.BEARS, Make.FITTED, false),
+    LEVER(Duty.CONTROL, Joint.BODY, Heat.BEARS, Make.FITTED, false),
     /** A plain block of one material, solid right through. */
-    BLOCK(Duty.LOAD, Heat.BEARS, Make.CUT);
+    BLOCK(Duty.LOAD, Joint.HUB, Heat.BEARS, Make.FITTED, true);
 
     private final Duty duty;
+    private final Joint joint;
     private final Heat heat;
     private final Make make;
+    private final boolean filled;
 
-    SolidKind(Duty duty, Heat heat, Make make) {
+    SolidKind(Duty duty, Joint joint, Heat heat, Make make, boolean filled) {
       this.duty = duty;
+      this.joint = joint;
       this.heat = heat;
       this.make = make;
+      this.filled = filled;
     }
 
     public boolean usuallyHot() {
@@ -361,7 +365,7 @@ public sealed interface Part {
     }
   }
 
-  /** A body drawn by its outline; only a {@link SolidKind#BLOCK} is filled by its material. */
+  /** A body drawn by its outline. */
   record Solid(PartBase base, SolidKind type, LocalAxes frame, Outline outline) implements Flat {
     @Override
     public SolidKind look() {
@@ -370,15 +374,25 @@ public sealed interface Part {
 
     @Override
     public Traits traits() {
-      return new Traits(
-          Names.word(type), type.duty, Joint.BODY, type.heat, type.make, type == SolidKind.BLOCK);
+      return new Traits(Names.word(type), type.duty, type.joint, type.heat, type.make, type.filled);
     }
   }
 
   /** What a shell is. */
   enum ShellKind {
-    COWL,
-    SCREEN
+    COWL(false),
+    SCREEN(true);
+
+    private final boolean seeThrough;
+
+    ShellKind(boolean seeThrough) {
+      this.seeThrough = seeThrough;
+    }
+
+    /** Whether the road may be seen through it. */
+    public boolean seeThrough() {
+      return seeThrough;
+    }
   }
 
   /**
@@ -451,11 +465,35 @@ public sealed interface Part {
     }
   }
 
+  /** The end of a limb. */
+  enum Limb {
+    HAND,
+    FOOT
+  }
+
   /** What a hand or foot rests on. */
   enum RestKind {
-    GRIP,
-    PEG,
-    FOOTBOARD
+    GRIP(Limb.HAND, false),
+    PEG(Limb.FOOT, false),
+    FOOTBOARD(Limb.FOOT, true);
+
+    private final Limb limb;
+    private final boolean board;
+
+    RestKind(Limb limb, boolean board) {
+      this.limb = limb;
+      this.board = board;
+    }
+
+    /** What rests on it. */
+    public Limb limb() {
+      return limb;
+    }
+
+    /** Whether it is a board from one pin to another, which a shop makes; else a bought bar. */
+    public boolean board() {
+      return board;
+    }
   }
 
   /**
@@ -487,11 +525,7 @@ public sealed interface Part {
 
     @Override
     public Traits traits() {
-      boolean made =
-          switch (type) {
-            case GRIP, PEG -> false;
-            case FOOTBOARD -> true;
-          };
+      boolean made = type.board();
       Make make = made ? Make.MADE : Make.BOUGHT;
       Optional<Formula> depth = Optional.of(diameter);
       return new Traits(Names.word(type), Duty.LOAD, Joint.OTHER, depth, Heat.BEARS, make, made);

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Traits.Duty;
 import org.longlow.constraints.shape.Prism;
 
 /**
@@ -62,8 +63,8 @@ public final class Resting {
     if (is(seat.hands(), part)) {
       return HANDS;
     }
-    boolean lever = part instanceof Part.Solid s && s.type() == Part.SolidKind.LEVER;
-    return lever && sitting.occupant().rides() ? LEVERS : Set.of();
+    boolean worked = part.traits().duty() == Duty.CONTROL;
+    return worked && sitting.occupant().rides() ? LEVERS : Set.of();
   }
 
   /** Returns whether a part is a cushion of the seat somebody is on. */

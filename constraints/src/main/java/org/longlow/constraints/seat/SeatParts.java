@@ -40,8 +40,8 @@ public record SeatParts(
                             pan,
                             cushion(layout, seat, Part.CushionRole.BACK),
                             cushion(layout, seat, Part.CushionRole.HEAD),
-                            rest(layout, seat, false),
-                            rest(layout, seat, true))));
+                            rest(layout, seat, Part.Limb.FOOT),
+                            rest(layout, seat, Part.Limb.HAND))));
     return seats;
   }
 
@@ -64,10 +64,10 @@ public record SeatParts(
         .findFirst();
   }
 
-  private static Optional<Part.Rest> rest(Layout layout, String seat, boolean hands) {
+  private static Optional<Part.Rest> rest(Layout layout, String seat, Part.Limb limb) {
     return layout
         .parts(Part.Rest.class)
-        .filter(r -> r.seat().equals(seat) && (r.type() == Part.RestKind.GRIP) == hands)
+        .filter(r -> r.seat().equals(seat) && r.type().limb() == limb)
         .findFirst();
   }
 }

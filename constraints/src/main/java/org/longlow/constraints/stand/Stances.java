@@ -110,13 +110,12 @@ public final class Stances {
 
   /** Returns the stance in which springs and loads are in balance. */
   public Standing balanced(Condition condition, Rider rider) {
-    Springs springs = Springs.of(drawn.values(), rider, wheels);
-    if (!springs.known()) {
-      return at(condition, rider, 0, 0, Optional.empty());
+    Optional<Springs> springs = Springs.of(drawn.values(), rider, wheels);
+    if (springs.isEmpty()) {
+      return at(condition, rider, 0, 0, springs);
     }
-    StaticSag sag = springs.rest(wheels, 1);
-    return at(
-        condition, rider, sag.front().travelMm(), sag.rear().travelMm(), Optional.of(springs));
+    StaticSag sag = springs.get().rest(wheels, 1);
+    return at(condition, rider, sag.front().travelMm(), sag.rear().travelMm(), springs);
   }
 
   /** Returns the stance with these wheel travels, bump positive, mm. */

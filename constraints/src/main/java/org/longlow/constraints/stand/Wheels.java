@@ -7,12 +7,14 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.BiFunction;
 import java.util.stream.Stream;
+import org.longlow.constraints.document.FieldPath;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Pin;
 import org.longlow.constraints.machine.chassis.Tyre;
 import org.longlow.constraints.machine.ride.Suspension;
 import org.longlow.constraints.machine.ride.WheelPath;
+import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Tyres;
 import org.longlow.rider.geom.OutOfRange;
@@ -51,7 +53,15 @@ public record Wheels(
    * @param about the part, or {@code wheels}
    * @param text one sentence without its full stop
    */
-  public record Fault(String about, String text) {}
+  public record Fault(String about, String text) {
+
+    /** Returns the place in the layout, such as {@code $.parts.fork}. */
+    public String path() {
+      return about.equals(WHEELS) ? "$.parts" : FieldPath.key("$.parts", about);
+    }
+  }
+
+  private static final String WHEELS = "wheels";
 
   /** Axles nearer than their radii differ and this have no road under both, mm. */
   private static final double LEAST_APART_MM = 1;
@@ -73,7 +83,7 @@ public record Wheels(
     if (front != null && rear != null && !apart(front, rear, drawn)) {
       faults.add(
           new Fault(
-              "wheels",
+              WHEELS,
               String.format(
                   Locale.ROOT,
                   "the front axle, %s, comes %.1f mm ahead of the rear axle, %s, and at least %.0f mm"
@@ -215,6 +225,16 @@ public record Wheels(
     return point.plus(now.minus(path.axle(0)));
   }
 
+  /** Returns where a pin is with the wheels moved by these travels, as {@link #moved} puts it. */
+  PointMm pin(String name, double frontMm, double rearMm) {
+    if (carries(Part.End.FRONT, name)) {
+      return carried(frontSuspension.path(), drawn.pin(name), frontMm);
+    }
+    return carries(Part.End.REAR, name)
+        ? carried(rearSuspension.path(), drawn.pin(name), rearMm)
+        : drawn.pin(name);
+  }
+
   /** Returns whether a pin moves with a wheel. */
   boolean carries(String pin) {
     return carries(Part.End.FRONT, pin) || carries(Part.End.REAR, pin);
@@ -227,12 +247,20 @@ public record Wheels(
         || layout.pins().get(pin).with().equals(atFront ? Pin.FRONT_WHEEL : Pin.REAR_WHEEL);
   }
 
-  /** Returns how far a pin that moves with a wheel, as drawn, rises for each mm of the axle. */
-  double riseShare(Part.End end, String pin) {
-    Suspension suspension = end == Part.End.FRONT ? frontSuspension : rearSuspension;
-    return suspension.path() instanceof WheelPath.Arc arc
-        ? (drawn.pin(pin).x() - arc.pivot().x()) / (arc.drawn().x() - arc.pivot().x())
+  /**
+   * Returns how far the mass of a part that moves with a wheel, as drawn, rises for each mm of the
+   * axle. What hangs on one pin goes with that, what has several turns with the arm.
+   */
+  double riseShare(Part.End end, PartShape shape) {
+    List<String> pins = shape.part().pins();
+    double x = pins.size() == 1 ? drawn.pin(pins.get(0)).x() : shape.centre().x();
+    return suspension(end).path() instanceof WheelPath.Arc arc
+        ? (x - arc.pivot().x()) / (arc.drawn().x() - arc.pivot().x())
         : 1;
+  }
+
+  private Suspension suspension(Part.End end) {
+    return end == Part.End.FRONT ? frontSuspension : rearSuspension;
   }
 
   /** Returns the road under the wheels in {@code places}. */

@@ -175,7 +175,7 @@ final class Gauge {
           riders.stream().filter(r -> r.occupants().equals(s.condition().aboard())).findFirst();
       rider = today.orElse(rider);
       load = today.map(r -> Load.of(now.values(), r, s.ground())).orElse(null);
-      springs = today.map(r -> Springs.of(now.values(), r, wheels));
+      springs = today.flatMap(r -> Springs.of(now.values(), r, wheels));
     }
     if (onlyMoved) {
       now.keySet().retainAll(moved.keySet());

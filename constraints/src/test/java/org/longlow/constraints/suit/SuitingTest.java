@@ -38,10 +38,14 @@ class SuitingTest {
 
   private static Layout trestle;
 
+  /** The trestle suited, which takes seconds. */
+  private static SuitReport suited;
+
   @BeforeAll
   static void read() throws Exception {
     Path file = Path.of(SuitingTest.class.getResource("trestle.json").toURI());
     trestle = ((ReadResult.Read) LayoutReader.read(file)).layout();
+    suited = Suiting.of(trestle, MOVES, SuitSettings.DEFAULT);
   }
 
   private static Layout with(Layout layout, String pin, double x, double z) {
@@ -99,7 +103,7 @@ class SuitingTest {
 
   @Test
   void tiesAndLimitsHoldAtEveryAlternativeAndTheBackComesAlong() {
-    SuitReport report = Suiting.of(trestle, MOVES, SuitSettings.DEFAULT);
+    SuitReport report = suited;
     assertThat(report.alternatives()).hasSizeBetween(1, SuitSettings.DEFAULT.alternatives());
     for (SuitReport.Alternative a : report.alternatives()) {
       Map<String, PointMm> pins = a.study().placed().places().pins();
@@ -117,12 +121,11 @@ class SuitingTest {
 
   @Test
   void theSameLayoutGivesTheSameAnswerWhateverTheThreads() throws Exception {
-    Layout bad = with(trestle, "peg", 1600, 430);
-    SuitReport here = Suiting.of(bad, MOVES, SuitSettings.DEFAULT);
+    SuitReport here = suited;
     ForkJoinPool one = new ForkJoinPool(1);
     SuitReport there;
     try {
-      there = one.submit(() -> Suiting.of(bad, MOVES, SuitSettings.DEFAULT)).get();
+      there = one.submit(() -> Suiting.of(trestle, MOVES, SuitSettings.DEFAULT)).get();
     } finally {
       one.shutdown();
     }
@@ -135,7 +138,7 @@ class SuitingTest {
 
   @Test
   void aPlaceThatSuitsIsHardlyLeft() {
-    Layout good = Suiting.of(trestle, MOVES, SuitSettings.DEFAULT).best().orElseThrow().layout();
+    Layout good = suited.best().orElseThrow().layout();
     SuitReport again = Suiting.of(good, MOVES, SuitSettings.DEFAULT);
     assertThat(again.best().orElseThrow().moves())
         .allSatisfy(m -> assertThat(m.mm()).isLessThan(SuitingTest.HARDLY_MM));

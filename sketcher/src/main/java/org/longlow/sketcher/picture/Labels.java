@@ -46,7 +46,12 @@ public final class Labels {
   }
 
   public static boolean free(Envelope box, List<Envelope> taken) {
-    return taken.stream().noneMatch(t -> t.intersects(box));
+    for (Envelope t : taken) {
+      if (t.intersects(box)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   static Mark.Words moved(Mark.Words w, double dx, double dy) {

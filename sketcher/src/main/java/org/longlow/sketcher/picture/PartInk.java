@@ -106,11 +106,16 @@ final class PartInk implements Part.Visitor<Void> {
 
   @Override
   public Void tube(Part.Tube tube) {
-    boolean exhaust = tube.type() == Part.TubeKind.EXHAUST;
-    PictureLayer layer = exhaust ? PictureLayer.EXHAUST : PictureLayer.FRAME;
-    body(layer, exhaust ? Tone.EXHAUST : Tone.STEEL, 0.4);
-    List<PointMm> line = Shapes.centreLine(tube, places);
-    canvas.shape(layer, subject, Curves.line(line), Canvas.chain(Tone.INK));
+    return switch (tube.type()) {
+      case RAIL -> tube(tube, PictureLayer.FRAME, Tone.STEEL);
+      case EXHAUST -> tube(tube, PictureLayer.EXHAUST, Tone.EXHAUST);
+    };
+  }
+
+  private Void tube(Part.Tube tube, PictureLayer layer, Tone tone) {
+    body(layer, tone, 0.4);
+    Geometry line = Curves.line(Shapes.centreLine(tube, places));
+    canvas.shape(layer, subject, line, Canvas.chain(Tone.INK));
     return null;
   }
 
@@ -159,12 +164,20 @@ final class PartInk implements Part.Visitor<Void> {
   /** Shells are see-through, so that what they must clear stays in view. */
   @Override
   public Void shell(Part.Shell shell) {
-    boolean screen = shell.type() == Part.ShellKind.SCREEN;
-    Style style =
-        screen
-            ? Canvas.edge(Tone.INK).withFill(Tone.SCREEN, shell.open() ? 0.9 : 0.45)
-            : Style.line(Tone.COWL, 0.5).withFill(Tone.COWL, shell.open() ? 0.9 : 0.12);
-    canvas.shape(screen ? PictureLayer.SCREEN : PictureLayer.BODY, subject, outline, style);
+    return switch (shell.type()) {
+      case COWL -> {
+        Style edge = Style.line(Tone.COWL, 0.5);
+        yield sheet(PictureLayer.BODY, edge, Tone.COWL, shell.open() ? 0.9 : 0.12);
+      }
+      case SCREEN -> {
+        Style edge = Canvas.edge(Tone.INK);
+        yield sheet(PictureLayer.SCREEN, edge, Tone.SCREEN, shell.open() ? 0.9 : 0.45);
+      }
+    };
+  }
+
+  private Void sheet(PictureLayer layer, Style edge, Tone tone, double opacity) {
+    canvas.shape(layer, subject, outline, edge.withFill(tone, opacity));
     return null;
   }
 

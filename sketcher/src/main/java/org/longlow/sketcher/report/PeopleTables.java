@@ -74,7 +74,7 @@ final class PeopleTables {
     posture(h, s, seated.pose().posture());
     cushions(h, study, s, seated);
     loads(h, seated.load());
-    seated.notes().forEach(n -> h.element("p class=\"note\"", n));
+    seated.notes().forEach(n -> h.element("p class=\"note\"", n.text()));
   }
 
   private static void reach(Html h, PoseResult pose) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Traits.Duty;
 import org.longlow.constraints.machine.shop.TubeCope;
 import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.shape.PartShape;
@@ -40,7 +41,7 @@ final class CopeTemplates {
   /** Returns the templates of both ends of {@code tube}, those that meet another tube's side. */
   static List<NamedDrawing> of(Part.Tube tube, Map<String, PartShape> shapes, Places places) {
     List<NamedDrawing> out = new ArrayList<>();
-    if (tube.type() != Part.TubeKind.RAIL) {
+    if (tube.traits().duty() != Duty.FRAME) {
       return out;
     }
     List<PointMm> line = Shapes.centreLine(tube, places);
@@ -67,7 +68,7 @@ final class CopeTemplates {
       List<NamedDrawing> out) {
     for (PartShape other : shapes.values()) {
       if (other.part() instanceof Part.Tube main
-          && main.type() == Part.TubeKind.RAIL
+          && main.traits().duty() == Duty.FRAME
           && !main.name().equals(tube.name())) {
         PointMm along = direction(main, end, places);
         TubeCope cope = along == null ? null : cope(tube, main, inner.minus(end), along, places);

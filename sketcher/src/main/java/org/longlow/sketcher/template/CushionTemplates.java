@@ -8,6 +8,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.layout.FoamSpec;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Traits.Duty;
 import org.longlow.constraints.shape.Cushions;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.PartShape;
@@ -123,7 +124,7 @@ final class CushionTemplates {
             figure(across.length())));
     lines.add(cushion.from() + " is at the left edge, " + cushion.to() + " at the right");
     for (PartShape other : shapes.values()) {
-      if (other.part() instanceof Part.Solid s && s.type() == Part.SolidKind.BRACKET) {
+      if (other.part() instanceof Part.Flat flat && flat.traits().duty() == Duty.FRAME) {
         bracket(sheet, other, across, lines);
       }
     }

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.prep.PreparedGeometry;
+import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import org.longlow.constraints.shape.Curves;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.picture.Canvas;
@@ -45,6 +47,7 @@ final class TemplateSheet {
   private final String subject;
   private final String title;
   private final Geometry outline;
+  private final PreparedGeometry prepared;
   private final List<Mark> cut = new ArrayList<>();
   private final List<Mark> inside = new ArrayList<>();
   private final List<Mark> stations = new ArrayList<>();
@@ -66,6 +69,7 @@ final class TemplateSheet {
     this.subject = "part:" + part;
     this.title = title;
     this.outline = outline;
+    this.prepared = PreparedGeometryFactory.prepare(outline);
     this.upWord = upWord;
     this.rightWord = rightWord;
     cut.add(new Mark.Shape(subject, outline, Style.wide(Tone.INK)));
@@ -290,8 +294,8 @@ final class TemplateSheet {
       return false;
     }
     return onPiece
-        ? outline.contains(area)
-        : !outline.intersects(area) && outline.isWithinDistance(area, NEAR_MM);
+        ? prepared.contains(area)
+        : !prepared.intersects(area) && outline.isWithinDistance(area, NEAR_MM);
   }
 
   private boolean clear(Envelope spot) {

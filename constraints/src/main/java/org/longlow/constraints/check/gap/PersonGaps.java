@@ -24,6 +24,7 @@ import org.longlow.constraints.seat.Resting;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.words.Progress;
 import org.longlow.rider.geom.PointMm;
 
 /** Gaps between seated people and what they do not rest on, each other too. */
@@ -34,6 +35,9 @@ public final class PersonGaps {
 
   /** A seat is not sent farther back than this, mm. */
   private static final int FARTHEST_BACK_MM = 300;
+
+  /** Looked at in such strides first, mm; between two of them nobody gets free and in again. */
+  private static final int STRIDE_MM = 10;
 
   private static final List<Basis> PEOPLE =
       List.of(
@@ -61,12 +65,14 @@ public final class PersonGaps {
     this.standings = standings;
   }
 
-  public List<Finding> all() {
+  public List<Finding> all(Progress progress) {
     List<Finding> findings = new ArrayList<>();
     for (PersonBody person : people) {
       beside(person, findings);
     }
+    int done = 0;
     for (Standing standing : standings) {
+      progress.at("gaps between people, stance by stance", done++, standings.size());
       if (standing.kind() == Stance.Kind.LADEN) {
         pair(standing.condition()).ifPresent(findings::add);
       }
@@ -159,11 +165,20 @@ public final class PersonGaps {
   /** How far back the seat of somebody must go, whole millimetres; hands and feet go with it. */
   private static String back(String seat, PersonBody rider, PersonBody behind) {
     String advice = "move the " + seat + "'s seat back";
-    for (int mm = 1; mm <= FARTHEST_BACK_MM; mm++) {
-      if (behind.fine().moved(Solid.by(new PointMm(-mm, 0))).to(rider.fine(), PEOPLE_MM) == null) {
+    for (int far = 0; far < FARTHEST_BACK_MM; far += STRIDE_MM) {
+      if (clear(rider, behind, far + STRIDE_MM)) {
+        int mm = far + 1;
+        while (!clear(rider, behind, mm)) {
+          mm++;
+        }
         return advice + ", by " + Say.mm(mm) + " if pegs and grips go with it";
       }
     }
     return advice;
+  }
+
+  private static boolean clear(PersonBody rider, PersonBody behind, int backMm) {
+    Solid moved = behind.fine().moved(Solid.by(new PointMm(-backMm, 0)));
+    return moved.apartMm(rider.fine(), PEOPLE_MM) >= PEOPLE_MM;
   }
 }

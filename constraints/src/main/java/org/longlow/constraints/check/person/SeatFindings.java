@@ -25,11 +25,14 @@ import org.longlow.rider.seat.CushionLoad;
 import org.longlow.rider.seat.Foam;
 import org.longlow.rider.seat.FoamStack;
 import org.longlow.rider.seat.SeatLoad;
+import org.longlow.rider.seat.SeatNote;
 import org.longlow.rider.seat.SeatOutcome;
 import org.longlow.rider.seat.Support;
 
 /** How each crew member sits: sink of each cushion, hold, head rest. */
 public final class SeatFindings {
+
+  private static final Basis RIDER_MODEL = Basis.model("rider model");
 
   private static final List<Basis> FOAM =
       List.of(
@@ -84,7 +87,7 @@ public final class SeatFindings {
                   FindingKind.SEAT,
                   About.person(sitting.occupant(), "").said(sitting.person()),
                   Verdict.FAIL,
-                  Basis.model("rider model"),
+                  RIDER_MODEL,
                   sitting.person()
                       + " cannot sit on the "
                       + sitting.seat()
@@ -109,8 +112,20 @@ public final class SeatFindings {
     }
     hold(findings, sitting, stance, seated);
     headRest(findings, sitting, stance, seated);
+    seated.notes().forEach(note -> findings.add(care(sitting, stance, note)));
     findings.addAll(BodyCare.notes(sitting, stance));
     return findings;
+  }
+
+  private static Finding care(Sitting sitting, Condition stance, SeatNote note) {
+    return Finding.note(
+            FindingKind.SEAT,
+            About.person(
+                sitting.occupant(), note.about().words(), note.about().words().replace(' ', '-')),
+            Verdict.CAUTION,
+            RIDER_MODEL,
+            who(sitting) + ": " + note.text())
+        .in(stance);
   }
 
   private static List<Part.Cushion> cushions(Sitting sitting) {

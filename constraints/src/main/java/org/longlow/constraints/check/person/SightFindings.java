@@ -102,9 +102,7 @@ public final class SightFindings {
     List<PointMm> corners = new ArrayList<>();
     Interval ahead = new Interval(-AHEAD_MM, AHEAD_MM);
     for (PartShape shape : standing.shapes().values()) {
-      if (seeThroughScreens
-          && shape.part() instanceof Part.Shell s
-          && s.type() == Part.ShellKind.SCREEN) {
+      if (seeThroughScreens && shape.part() instanceof Part.Shell s && s.type().seeThrough()) {
         continue;
       }
       for (Prism prism : shape.prisms()) {

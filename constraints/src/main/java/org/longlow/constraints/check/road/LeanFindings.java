@@ -28,6 +28,7 @@ import org.longlow.constraints.stand.Rider;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Turning;
 import org.longlow.constraints.stand.Wheels;
+import org.longlow.constraints.words.Progress;
 import org.longlow.rider.geom.Bracket;
 import org.longlow.rider.geom.PointMm;
 
@@ -106,9 +107,16 @@ public final class LeanFindings {
   }
 
   public List<Finding> of(List<Standing> standings) {
+    return of(standings, Progress.NONE);
+  }
+
+  /** As {@link #of(List)}, saying how far it is. */
+  public List<Finding> of(List<Standing> standings, Progress progress) {
     double limit = Math.toDegrees(wheels.drawn().value(layout.demands().limit(Demands.Key.LEAN)));
     boolean ridden = false;
+    int done = 0;
     for (Standing standing : standings) {
+      progress.at("how far it leans, stance by stance", done++, standings.size());
       if (standing.kind() == Stance.Kind.LADEN) {
         ridden = true;
         inStance(standing);

@@ -59,7 +59,7 @@ public final class LawFindings {
     List<LampItem> lamps = lamps(layout, standing);
     List<Ruling> rulings = new ArrayList<>(lampRulings(inForce, lamps, rearmostXMm(standing)));
     MachineRulings machine = new MachineRulings(layout, sittings, standing, standings);
-    for (Row row : rows(inForce, Asked.About.MACHINE)) {
+    for (Row row : rows(inForce, Asked.Subject.MACHINE)) {
       rulings.addAll(machine.of(row));
     }
     Map<String, PointMm> places = new LinkedHashMap<>();
@@ -88,17 +88,17 @@ public final class LawFindings {
    */
   static List<Ruling> lampRulings(Set<RuleSet> inForce, List<LampItem> lamps, double rearmostXMm) {
     List<Ruling> rulings = new ArrayList<>();
-    for (Row row : rows(inForce, Asked.About.LAMP)) {
+    for (Row row : rows(inForce, Asked.Subject.LAMP)) {
       rulings.addAll(LampRulings.of(row, lamps));
     }
-    for (Row row : rows(inForce, Asked.About.SPACING)) {
+    for (Row row : rows(inForce, Asked.Subject.SPACING)) {
       rulings.addAll(SpacingRulings.of(row, lamps, rearmostXMm));
     }
     inForce.forEach(rules -> rulings.addAll(unlisted(rules, lamps)));
     return rulings;
   }
 
-  private static List<Row> rows(Set<RuleSet> inForce, Asked.About about) {
+  private static List<Row> rows(Set<RuleSet> inForce, Asked.Subject about) {
     return LawTables.rows().stream()
         .filter(row -> inForce.contains(row.rules()) && row.asked().about() == about)
         .toList();
@@ -108,7 +108,7 @@ public final class LawFindings {
   private static List<Ruling> unlisted(RuleSet rules, List<LampItem> lamps) {
     Set<Part.LampKind> kinds = EnumSet.noneOf(Part.LampKind.class);
     lamps.forEach(l -> kinds.add(l.kind()));
-    rows(Set.of(rules), Asked.About.LAMP).forEach(row -> kinds.remove(row.kind()));
+    rows(Set.of(rules), Asked.Subject.LAMP).forEach(row -> kinds.remove(row.kind()));
     List<Ruling> rulings = new ArrayList<>();
     for (Part.LampKind kind : kinds) {
       List<String> parts = LampRulings.parts(lamps.stream().filter(l -> l.kind() == kind).toList());

@@ -89,7 +89,7 @@ public final class CompletenessFindings {
   private List<Part.Tube> rails() {
     return layout
         .parts(Part.Tube.class)
-        .filter(t -> t.type() == Part.TubeKind.RAIL && !t.base().steered())
+        .filter(t -> t.traits().duty() == Duty.FRAME && !t.base().steered())
         .toList();
   }
 
@@ -97,7 +97,7 @@ public final class CompletenessFindings {
     Optional<Part.Rest> grips =
         layout
             .parts(Part.Rest.class)
-            .filter(r -> r.type() == Part.RestKind.GRIP)
+            .filter(r -> r.type().limb() == Part.Limb.HAND)
             .filter(r -> r.seat().equals(Occupant.RIDER))
             .findFirst();
     if (grips.isEmpty()) {

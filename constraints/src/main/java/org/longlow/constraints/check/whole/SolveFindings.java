@@ -1,8 +1,10 @@
 package org.longlow.constraints.check.whole;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
@@ -230,8 +232,12 @@ public final class SolveFindings {
 
   private static void addDiagnosis(
       Diagnosis diagnosis, List<String> failedTies, List<Finding> findings) {
+    Set<String> disputed = new HashSet<>(failedTies);
+    disputed.addAll(diagnosis.contradiction());
     for (Redundancy r : diagnosis.redundant()) {
-      if (failedTies.contains(r.tie()) || diagnosis.contradiction().contains(r.tie())) {
+      Set<String> same = new HashSet<>(r.impliedBy());
+      same.add(r.tie());
+      if (same.stream().anyMatch(disputed::contains)) {
         continue; // of the same directions as others, but it asks for something else
       }
       findings.add(

@@ -183,6 +183,14 @@ class FindingTest {
             FindingKind.LOAD,
             FindingKind.LIFT,
             FindingKind.LAW_HEIGHT);
+    assertThat(FindingKind.values())
+        .filteredOn(FindingKind::toldForEach)
+        .containsExactlyInAnyOrder(
+            FindingKind.SAG,
+            FindingKind.TRAIL,
+            FindingKind.RAKE,
+            FindingKind.LOAD,
+            FindingKind.LIFT);
     Weights two = new Weights(List.of("a", "b"));
     Finding pass = plain(Verdict.PASS, 1, FigureUnit.MM);
     assertThat(two.held(pass).verdict()).isEqualTo(Verdict.CAUTION);

@@ -287,7 +287,7 @@ class LawRowsTest {
             .toList();
     Map<String, List<Row>> byLamp = new LinkedHashMap<>();
     LawTables.rows().stream()
-        .filter(row -> row.asked().about() == Asked.About.LAMP)
+        .filter(row -> row.asked().about() == Asked.Subject.LAMP)
         .filter(row -> row.asked() != Asked.STATE_HEIGHT)
         .forEach(
             row ->

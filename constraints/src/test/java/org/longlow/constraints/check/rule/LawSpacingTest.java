@@ -81,7 +81,7 @@ class LawSpacingTest {
   void figuresAndHowWellTheyAreKnown(RuleSet rules, String name, double limit, Known status) {
     List<Row> spacing =
         LawTables.rows().stream()
-            .filter(row -> row.asked().about() == Asked.About.SPACING)
+            .filter(row -> row.asked().about() == Asked.Subject.SPACING)
             .toList();
     assertThat(spacing).hasSize(15);
     assertThat(spacing)

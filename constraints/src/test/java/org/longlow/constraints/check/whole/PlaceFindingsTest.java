@@ -3,7 +3,6 @@ package org.longlow.constraints.check.whole;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,7 +15,7 @@ import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.study.Changed;
 import org.longlow.constraints.study.Study;
 import org.longlow.constraints.study.TestMachine;
 
@@ -97,26 +96,9 @@ class PlaceFindingsTest {
     assertThat(f.value()).isZero();
   }
 
-  /** A layout without one of its wheels, as Java can make it; files are refused. */
   private static Study without(String wheel) {
-    Layout l = Sat.runabout().layout();
-    Map<String, Part> parts = new LinkedHashMap<>(l.parts());
-    parts.remove(wheel);
-    return Study.of(
-        new Layout(
-            l.name(),
-            l.title(),
-            l.notes(),
-            l.measures(),
-            l.pins(),
-            parts,
-            l.ties(),
-            l.limits(),
-            Map.of(),
-            l.sections(),
-            l.stances(),
-            l.crew(),
-            l.demands()));
+    Layout bare = Changed.without(Sat.runabout().layout(), wheel);
+    return Study.of(Changed.with(bare, Map.of("wishes", Map.of())));
   }
 
   @ParameterizedTest
