@@ -1,5 +1,8 @@
 package org.longlow.constraints.check;
 
+import org.longlow.constraints.check.rule.Rulings;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
+import org.longlow.constraints.check.finding.FindingGroup;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -51,6 +54,10 @@ import org.longlow.rider.geom.OutOfRange;
 /** Every finding about a machine, in a fixed order. */
 public final class Checks {
 
+  /** Wheels that cannot be stood on the ground. */
+  private static final FindingKind SUSPENSION =
+      new FindingKind("suspension", FindingGroup.PLACES, Rests.ON_DRAWING);
+
   private Checks() {}
 
   /**
@@ -96,18 +103,18 @@ public final class Checks {
     weights.finding().ifPresent(findings::add);
     SpringCare springs = SpringCare.of(wheels);
     springs.finding().ifPresent(findings::add);
-    add(findings, FindingKind.CLEARANCE, () -> GroundFindings.of(layout, standings));
+    add(findings, GroundFindings.CLEARANCE, () -> GroundFindings.of(layout, standings));
     if (wheels.stands()) {
-      add(findings, FindingKind.SAG, () -> SagFindings.of(wheels, standings));
+      add(findings, SagFindings.SAG, () -> SagFindings.of(wheels, standings));
       add(
           findings,
-          FindingKind.LEAN,
+          LeanFindings.LEAN,
           () -> new LeanFindings(layout, wheels).of(standings, progress));
-      add(findings, FindingKind.STAND, () -> StandFindings.of(layout, wheels, standings));
-      add(findings, FindingKind.TRAIL, () -> SteeringFindings.of(wheels, standings));
+      add(findings, StandFindings.STAND, () -> StandFindings.of(layout, wheels, standings));
+      add(findings, SteeringFindings.TRAIL, () -> SteeringFindings.of(wheels, standings));
     }
-    add(findings, FindingKind.LOAD, () -> LoadFindings.of(layout, standings));
-    add(findings, FindingKind.LAW, () -> LawFindings.of(layout, sittings, standings));
+    add(findings, LoadFindings.LOAD, () -> LoadFindings.of(layout, standings));
+    add(findings, Rulings.LAW, () -> LawFindings.of(layout, sittings, standings));
     return findings.stream()
         .map(weights::held)
         .map(springs::held)
@@ -130,7 +137,7 @@ public final class Checks {
         .map(
             fault ->
                 Finding.note(
-                    FindingKind.SUSPENSION,
+                    SUSPENSION,
                     About.thing(fault.about(), fault.about()),
                     wheels.stands() ? Verdict.CAUTION : Verdict.FAIL,
                     Basis.model("plane geometry of links"),

@@ -2,6 +2,7 @@ package org.longlow.constraints.start;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.longlow.constraints.check.whole.CompletenessFindings;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -11,7 +12,6 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.check.finding.Finding;
-import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.gap.Solid;
@@ -63,7 +63,7 @@ class AnswerGridTest {
             study.findings().stream().filter(f -> f.verdict() == Verdict.FAIL).map(Finding::text))
         .as(said.toString())
         .isEmpty();
-    assertThat(study.findings().stream().filter(f -> f.kind() == FindingKind.COMPLETENESS))
+    assertThat(study.findings().stream().filter(f -> f.kind() == CompletenessFindings.COMPLETENESS))
         .as(said.toString())
         .allMatch(f -> f.verdict() == Verdict.PASS);
     study.sittings().forEach(sitting -> clearOfWhatIsExcused(said, study, sitting));

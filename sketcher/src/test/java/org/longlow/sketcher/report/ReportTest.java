@@ -2,6 +2,7 @@ package org.longlow.sketcher.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.longlow.constraints.check.person.SeatFindings;
 import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -14,7 +15,6 @@ import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.check.finding.Finding;
-import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.finding.WorstFirst;
 import org.longlow.constraints.json.LayoutReader;
@@ -119,7 +119,7 @@ class ReportTest {
         assertThat(each.findings())
             .anyMatch(
                 f ->
-                    f.kind() == FindingKind.SINK
+                    f.kind() == SeatFindings.SINK
                         && cells.get("Verdict").contains(f.verdict().says())
                         && f.text().contains(plain + ", leaves " + cells.get("Foam left then"))
                         && f.text()
@@ -143,7 +143,7 @@ class ReportTest {
     for (Study each : List.of(study, soft())) {
       assertThat(Report.html(each)).doesNotContain("Sink at most");
       assertThat(each.findings())
-          .filteredOn(f -> f.kind() == FindingKind.SINK)
+          .filteredOn(f -> f.kind() == SeatFindings.SINK)
           .isNotEmpty()
           .noneMatch(f -> f.text().contains("at most"))
           .noneMatch(f -> f.text().contains("goes through"));

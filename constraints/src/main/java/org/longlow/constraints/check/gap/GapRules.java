@@ -1,5 +1,8 @@
 package org.longlow.constraints.check.gap;
 
+import org.longlow.constraints.check.finding.FindingKind.Rests;
+import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingGroup;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -23,6 +26,10 @@ import org.longlow.constraints.shape.Places;
 
 /** Which parts must stay clear of each other, and by how much. */
 public final class GapRules {
+
+  /** Two parts that share a pin. */
+  static final FindingKind JOINT =
+      new FindingKind("joint", FindingGroup.GAPS, Rests.ON_DRAWING);
 
   /** The word that stands for whoever sits on the machine. */
   static final String RIDER = Occupant.RIDER;

@@ -1,5 +1,7 @@
 package org.longlow.constraints.check.person;
 
+import org.longlow.constraints.check.finding.FindingKind.Rests;
+import org.longlow.constraints.check.finding.FindingGroup;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,6 +22,10 @@ import org.longlow.rider.seat.SeatOutcome;
  */
 public final class BodyCare {
 
+  /** Somebody whom the body model does not know well. */
+  private static final FindingKind BODY =
+      new FindingKind("body", FindingGroup.SEAT, Rests.ON_DRAWING);
+
   private static final List<Basis> SURVEY =
       List.of(
           Basis.published(Known.CHECKED, "range of the ANSUR II survey, 2012"),
@@ -38,7 +44,7 @@ public final class BodyCare {
     }
     return List.of(
         new Finding(
-            FindingKind.BODY,
+            BODY,
             About.person(sitting.occupant(), "body"),
             Optional.of(stance),
             Verdict.CAUTION,
@@ -53,7 +59,7 @@ public final class BodyCare {
         .filter(s -> f.who().equals(Optional.of(s.occupant())))
         .filter(s -> !s.body().measures().notes().isEmpty() || !settled(s))
         .findFirst()
-        .filter(s -> f.kind() != FindingKind.BODY)
+        .filter(s -> f.kind() != BODY)
         .map(s -> doubted(f, why(s)))
         .orElse(f);
   }

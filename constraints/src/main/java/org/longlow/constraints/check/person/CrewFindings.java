@@ -1,5 +1,7 @@
 package org.longlow.constraints.check.person;
 
+import org.longlow.constraints.check.finding.FindingKind.Rests;
+import org.longlow.constraints.check.finding.FindingGroup;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -18,6 +20,10 @@ import org.longlow.constraints.seat.SeatParts;
  */
 public final class CrewFindings {
 
+  /** Nobody is there to ride. */
+  private static final FindingKind CREW =
+      new FindingKind("crew", FindingGroup.SEAT, Rests.ON_DRAWING);
+
   private static final Basis SOURCE = Basis.model("this layout");
 
   private CrewFindings() {}
@@ -30,7 +36,7 @@ public final class CrewFindings {
         if (!seats.contains(seat)) {
           findings.add(
               Finding.note(
-                  FindingKind.SEAT,
+                  SeatFindings.SEAT,
                   About.person(new Occupant(person.name(), seat), "").said(person.name()),
                   Verdict.FAIL,
                   SOURCE,
@@ -44,7 +50,7 @@ public final class CrewFindings {
     if (layout.crew().isEmpty()) {
       findings.add(
           Finding.note(
-              FindingKind.CREW,
+              CREW,
               About.thing("crew"),
               Verdict.CAUTION,
               SOURCE,

@@ -1,5 +1,7 @@
 package org.longlow.constraints.check.whole;
 
+import org.longlow.constraints.check.finding.FindingKind.Rests;
+import org.longlow.constraints.check.finding.FindingGroup;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -21,6 +23,10 @@ import org.longlow.constraints.stand.Wheels;
 
 /** What a machine still lacks before it can be ridden: what holds its wheels, frame, steering. */
 public final class CompletenessFindings {
+
+  /** What a machine must have to be ridden. */
+  public static final FindingKind COMPLETENESS =
+      new FindingKind("completeness", FindingGroup.PLACES, Rests.ON_DRAWING);
 
   /** What is welded or clamped to something is no farther from it than this, mm; judgement. */
   static final double JOINED_MM = 25;
@@ -53,7 +59,7 @@ public final class CompletenessFindings {
     steering();
     joints();
     return Finding.note(
-            FindingKind.COMPLETENESS,
+            COMPLETENESS,
             About.thing("machine", "machine"),
             lacks.isEmpty() ? Verdict.PASS : Verdict.CAUTION,
             SOURCE,

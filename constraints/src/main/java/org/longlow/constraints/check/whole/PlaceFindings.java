@@ -1,5 +1,7 @@
 package org.longlow.constraints.check.whole;
 
+import org.longlow.constraints.check.finding.FindingKind.Rests;
+import org.longlow.constraints.check.finding.FindingGroup;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +19,10 @@ import org.longlow.rider.geom.PointMm;
 
 /** Pins that lie where no part of a motorcycle is: mostly a slip of the unit or of a digit. */
 public final class PlaceFindings {
+
+  /** A pin where no part of a motorcycle is. */
+  static final FindingKind PLACE =
+      new FindingKind("place", FindingGroup.PLACES, Rests.ON_DRAWING);
 
   /** Highest and lowest place that is believed, mm above the ground as drawn; judgement. */
   static final double HIGHEST_MM = 2500;
@@ -48,7 +54,7 @@ public final class PlaceFindings {
       if (beyond > 0) {
         findings.add(
             Finding.held(
-                    FindingKind.PLACE,
+                    PLACE,
                     About.thing(e.getKey(), e.getKey()),
                     Optional.empty(),
                     Figures.atMost(beyond, 0, FigureUnit.MM),

@@ -2,6 +2,7 @@ package org.longlow.constraints.check.finding;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.longlow.constraints.check.gap.GapFindings;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -16,7 +17,7 @@ class WorstFirstTest {
 
   private static Finding finding(String name, Verdict verdict, Figures figures) {
     return new Finding(
-        FindingKind.GAP,
+        GapFindings.GAP,
         About.thing(name, name),
         Optional.empty(),
         verdict,
