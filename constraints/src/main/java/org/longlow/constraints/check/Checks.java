@@ -1,8 +1,5 @@
 package org.longlow.constraints.check;
 
-import org.longlow.constraints.check.rule.Rulings;
-import org.longlow.constraints.check.finding.FindingKind.Rests;
-import org.longlow.constraints.check.finding.FindingGroup;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -11,7 +8,9 @@ import java.util.function.Supplier;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.gap.GapFindings;
 import org.longlow.constraints.check.gap.GapRules;
@@ -35,6 +34,7 @@ import org.longlow.constraints.check.road.StandFindings;
 import org.longlow.constraints.check.road.SteeringFindings;
 import org.longlow.constraints.check.road.Weights;
 import org.longlow.constraints.check.rule.LawFindings;
+import org.longlow.constraints.check.rule.Rulings;
 import org.longlow.constraints.check.whole.ColdFindings;
 import org.longlow.constraints.check.whole.CompletenessFindings;
 import org.longlow.constraints.check.whole.PlaceFindings;

@@ -14,7 +14,7 @@ import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Expr;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.FormulaException;
-import org.longlow.constraints.layout.Part.FrontKind;
+import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.start.Answers.Box;
 import org.longlow.constraints.start.Answers.Drive;
 import org.longlow.constraints.start.Answers.Place;
@@ -77,7 +77,7 @@ public final class AnswerReader {
       }
       case PLACE -> oneOf(question, text, words(Place.values()), answers::place);
       case BOX -> box(text, drive);
-      case FRONT -> oneOf(question, text, words(FrontKind.values()), answers::front);
+      case FRONT -> oneOf(question, text, words(FrontPart.Kind.values()), answers::front);
       case LAW ->
           answers.law(
               Arrays.stream(text.split(","))

@@ -2,7 +2,7 @@ package org.longlow.constraints.start;
 
 import java.util.List;
 import java.util.Optional;
-import org.longlow.constraints.layout.Part.FrontKind;
+import org.longlow.constraints.layout.FrontPart;
 
 /**
  * What somebody says of the machine they want; whatever they leave out Longlow chooses.
@@ -31,7 +31,7 @@ public record Answers(
     Optional<Drive> drive,
     Optional<Place> place,
     Optional<Box> box,
-    Optional<FrontKind> front,
+    Optional<FrontPart.Kind> front,
     Optional<List<String>> law) {
 
   /** Nothing said. */
@@ -79,7 +79,7 @@ public record Answers(
     private Drive drive;
     private Place place;
     private Box box;
-    private FrontKind front;
+    private FrontPart.Kind front;
     private List<String> law;
 
     public Builder rider(Who who) {
@@ -132,7 +132,7 @@ public record Answers(
       return this;
     }
 
-    public Builder front(FrontKind kind) {
+    public Builder front(FrontPart.Kind kind) {
       front = kind;
       return this;
     }

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.longlow.constraints.law.RuleSet;
+import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.layout.Occupant;
-import org.longlow.constraints.layout.Part.FrontKind;
 import org.longlow.constraints.layout.Person;
 import org.longlow.constraints.machine.chassis.Tyre;
 import org.longlow.constraints.machine.chassis.TyreSizeReader;
@@ -39,7 +39,7 @@ record Brief(
     Drive drive,
     Place place,
     Box box,
-    FrontKind front,
+    FrontPart.Kind front,
     List<String> law) {
 
   /** The seat behind the rider. */
@@ -84,7 +84,7 @@ record Brief(
         drive,
         place,
         answers.box().orElseGet(() -> usual(drive, place)),
-        answers.front().orElse(FrontKind.TELESCOPIC),
+        answers.front().orElse(FrontPart.Kind.TELESCOPIC),
         answers.law().orElseGet(() -> Arrays.stream(RuleSet.values()).map(RuleSet::id).toList()));
   }
 

@@ -2,7 +2,7 @@ package org.longlow.constraints.start;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.longlow.constraints.layout.Part.SolidKind;
+import org.longlow.constraints.layout.SolidPart;
 
 /**
  * What is carried between the wheels, in the order from the rear, in three rooms over the lower
@@ -34,15 +34,20 @@ record Cargo(List<Item> behind, List<Item> under, List<Item> ahead) {
    * @param massKg kg
    */
   record Item(
-      String name, SolidKind kind, double lengthMm, double heightMm, double halfMm, double massKg) {
+      String name,
+      SolidPart.Kind kind,
+      double lengthMm,
+      double heightMm,
+      double halfMm,
+      double massKg) {
 
     boolean drives() {
-      return kind == SolidKind.ENGINE || kind == SolidKind.MOTOR;
+      return kind == SolidPart.Kind.ENGINE || kind == SolidPart.Kind.MOTOR;
     }
 
     /** Length with what must stay free before it. */
     double roomMm() {
-      return lengthMm + (kind == SolidKind.ENGINE ? PIPE_ROOM_MM : APART_MM);
+      return lengthMm + (kind == SolidPart.Kind.ENGINE ? PIPE_ROOM_MM : APART_MM);
     }
   }
 
@@ -52,7 +57,7 @@ record Cargo(List<Item> behind, List<Item> under, List<Item> ahead) {
     List<Item> under = new ArrayList<>();
     List<Item> ahead = new ArrayList<>();
     Answers.Box box = brief.box();
-    SolidKind kind = brief.electric() ? SolidKind.MOTOR : SolidKind.ENGINE;
+    SolidPart.Kind kind = brief.electric() ? SolidPart.Kind.MOTOR : SolidPart.Kind.ENGINE;
     Item drive =
         new Item(
             brief.electric() ? "motor" : "engine",
@@ -66,12 +71,12 @@ record Cargo(List<Item> behind, List<Item> under, List<Item> ahead) {
     double half = Math.floor(Math.min(110, rolling.railYMm - Rolling.RAIL_MM / 2 - 4));
     Item store =
         brief.electric()
-            ? new Item("battery", SolidKind.BATTERY, 380, 165, half, 27)
-            : new Item("tank", SolidKind.TANK, 215, 160, half, 8);
+            ? new Item("battery", SolidPart.Kind.BATTERY, 380, 165, half, 27)
+            : new Item("tank", SolidPart.Kind.TANK, 215, 160, half, 8);
     Item small =
         brief.electric()
-            ? new Item("controller", SolidKind.BOX, 90, 130, 85, 3.2)
-            : new Item("battery", SolidKind.BATTERY, 90, 130, 75, 3.6);
+            ? new Item("controller", SolidPart.Kind.BOX, 90, 130, 85, 3.2)
+            : new Item("battery", SolidPart.Kind.BATTERY, 90, 130, 75, 3.6);
     switch (brief.place()) {
       case BEFORE -> {
         under.add(small);
@@ -98,7 +103,7 @@ record Cargo(List<Item> behind, List<Item> under, List<Item> ahead) {
 
   /** How much of what is ahead of the pan is low at its rear: the gearbox behind a cylinder. */
   double lowRearMm() {
-    return ahead.isEmpty() || ahead.get(0).kind() != SolidKind.ENGINE
+    return ahead.isEmpty() || ahead.get(0).kind() != SolidPart.Kind.ENGINE
         ? 0
         : LOW_SHARE * ahead.get(0).lengthMm();
   }

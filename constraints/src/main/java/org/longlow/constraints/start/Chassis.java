@@ -5,12 +5,13 @@ import static org.longlow.constraints.start.Draft.text;
 
 import java.util.Optional;
 import org.longlow.constraints.formula.Formula;
-import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.layout.Part.End;
-import org.longlow.constraints.layout.Part.FrontKind;
-import org.longlow.constraints.layout.Part.TubeKind;
 import org.longlow.constraints.layout.Pin;
+import org.longlow.constraints.layout.SwingarmPart;
 import org.longlow.constraints.layout.TieKind;
+import org.longlow.constraints.layout.TubePart;
+import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.start.Parts.At;
 import org.longlow.constraints.start.Parts.Base;
 import org.longlow.rider.geom.PointMm;
@@ -97,7 +98,7 @@ final class Chassis {
 
   private void wheel(String name, End end, String axle, String tyre, double wideMm) {
     draft.part(
-        new Part.Wheel(
+        new WheelPart(
             Base.of(name, "rubber").mass(Math.rint(WHEEL_KG_PER_MM * wideMm)).made(),
             end,
             axle,
@@ -115,18 +116,18 @@ final class Chassis {
     draft.tie("axisTrail", TieKind.IN_LINE, "", "trailPoint", "headBottom", "headTop");
     draft.tie("headAt", TieKind.HEIGHT, "headHeight", "headBottom");
     draft.tie("headSize", TieKind.DISTANCE, "headLength", "headBottom", "headTop");
-    FrontKind kind = room.brief.front();
-    if (kind != FrontKind.TELESCOPIC) {
+    FrontPart.Kind kind = room.brief.front();
+    if (kind != FrontPart.Kind.TELESCOPIC) {
       link(kind);
     }
     Tuning.Spring spring = room.tuning.front();
     draft.part(
-        new Part.Front(
+        new FrontPart(
             Base.of("fork", "").mass(15).made(),
             kind,
             "headTop",
             "headBottom",
-            kind == FrontKind.TELESCOPIC ? Optional.empty() : Optional.of("linkPivot"),
+            kind == FrontPart.Kind.TELESCOPIC ? Optional.empty() : Optional.of("linkPivot"),
             "frontAxle",
             mm(Rolling.FORK_TUBE_MM),
             mm(rolling.forkYMm),
@@ -137,8 +138,8 @@ final class Chassis {
   }
 
   /** The pivot of a link lies a little over the axle: behind it on a leading link. */
-  private void link(FrontKind kind) {
-    boolean leads = kind == FrontKind.LEADING_LINK;
+  private void link(FrontPart.Kind kind) {
+    boolean leads = kind == FrontPart.Kind.LEADING_LINK;
     draft.length("linkLength", Rolling.LINK_MM, "pivot to axle");
     draft.angle("linkFall", Rolling.LINK_FALL_DEG, "the axle is lower than the pivot");
     double fall = Math.toRadians(Rolling.LINK_FALL_DEG);
@@ -168,7 +169,7 @@ final class Chassis {
     draft.tie("pivotUp", TieKind.HEIGHT, "pivotHeight", "swingPivot");
     Tuning.Spring spring = room.tuning.rear();
     draft.part(
-        new Part.Swingarm(
+        new SwingarmPart(
             Base.of("swingarm", "steel").half(rolling.armHalfMm).mass(7).made(),
             "swingPivot",
             "rearAxle",
@@ -201,7 +202,7 @@ final class Chassis {
     draft.part(
         Parts.tube(
             Base.of("floorRail", "steel"),
-            TubeKind.RAIL,
+            TubePart.Kind.RAIL,
             Rolling.RAIL_MM,
             Rolling.RAIL_WALL_MM,
             70,
@@ -299,7 +300,7 @@ final class Chassis {
     draft.part(
         Parts.tube(
             Base.of(name, "steel").touching(touched(name)),
-            TubeKind.RAIL,
+            TubePart.Kind.RAIL,
             Room.RAIL_THIN_MM,
             Rolling.RAIL_WALL_MM,
             bendMm,

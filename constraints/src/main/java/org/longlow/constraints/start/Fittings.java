@@ -7,10 +7,10 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.longlow.constraints.layout.Demands;
-import org.longlow.constraints.layout.Part;
-import org.longlow.constraints.layout.Part.LampColour;
-import org.longlow.constraints.layout.Part.LampKind;
-import org.longlow.constraints.layout.Part.SolidKind;
+import org.longlow.constraints.layout.FrontPart;
+import org.longlow.constraints.layout.LampPart;
+import org.longlow.constraints.layout.SolidPart;
+import org.longlow.constraints.layout.StandPart;
 import org.longlow.constraints.start.Parts.At;
 import org.longlow.constraints.start.Parts.Base;
 import org.longlow.rider.geom.PointMm;
@@ -57,37 +57,37 @@ final class Fittings {
     nailed("headlampPin", x, z);
     lamp(
         bought("headlamp", 1.2, "fork").steered(),
-        LampKind.HEADLAMP,
+        LampPart.Kind.HEADLAMP,
         "headlampPin",
         0,
         new Size(75, LAMP_HALF_MM, LAMP_DEPTH_MM),
-        LampColour.WHITE);
+        LampPart.Colour.WHITE);
     lamp(
         bought("positionLamp", 0.1, "headlamp").steered(),
-        LampKind.FRONT_POSITION,
+        LampPart.Kind.FRONT_POSITION,
         "headlampPin",
         0,
         new Size(15, 8, 20),
-        LampColour.WHITE);
+        LampPart.Colour.WHITE);
     PointMm signals = signals();
     nailed("frontSignalPin", signals.x(), signals.z());
     lamp(
         bought("frontSignals", 0.4).steered(),
-        LampKind.FRONT_SIGNAL,
+        LampPart.Kind.FRONT_SIGNAL,
         "frontSignalPin",
         SIGNAL_Y_MM,
         new Size(32, SIGNAL_HALF_HEIGHT_MM, SIGNAL_DEPTH_MM),
-        LampColour.AMBER);
+        LampPart.Colour.AMBER);
     double low = rolling.front.freeRadiusMm() + 150;
     PointMm leg = legAt(low);
     nailed("frontReflectorPin", leg.x() + 20, low);
     lamp(
         bought("frontReflectors", 0.1, "fork").steered(),
-        LampKind.SIDE_REFLECTOR,
+        LampPart.Kind.SIDE_REFLECTOR,
         "frontReflectorPin",
         rolling.forkYMm + Rolling.FORK_TUBE_MM / 2 + 4,
         new Size(4, 18, 40),
-        LampColour.AMBER);
+        LampPart.Colour.AMBER);
   }
 
   /** Where a leg of the fork is at a height, from the front axle. */
@@ -95,7 +95,7 @@ final class Fittings {
     PointMm axle = new PointMm(0, rolling.front.freeRadiusMm());
     PointMm top = rolling.headTop(0);
     PointMm low = axle;
-    if (room.brief.front() != Part.FrontKind.TELESCOPIC) {
+    if (room.brief.front() != FrontPart.Kind.TELESCOPIC) {
       top = rolling.headBottom(0);
       PointMm pivot = draft.at("linkPivot");
       low = new PointMm(pivot.x() - room.wheelbaseMm, pivot.z());
@@ -143,7 +143,7 @@ final class Fittings {
   private double lampUp() {
     double round = rolling.front.freeRadiusMm() + Rolling.GUARD_OFF_MM + 12;
     double tan = Math.tan(Math.toRadians(Rolling.RAKE_DEG));
-    boolean slides = room.brief.front() == Part.FrontKind.TELESCOPIC;
+    boolean slides = room.brief.front() == FrontPart.Kind.TELESCOPIC;
     PointMm wheel =
         new PointMm(
             slides ? -Rolling.BUMP_MM * tan : 12, rolling.front.freeRadiusMm() + Rolling.BUMP_MM);
@@ -170,7 +170,7 @@ final class Fittings {
   private record Size(double halfWidthMm, double halfHeightMm, double depthMm) {}
 
   private void lamp(
-      Base base, LampKind kind, String pin, double yMm, Size size, LampColour colour) {
+      Base base, LampPart.Kind kind, String pin, double yMm, Size size, LampPart.Colour colour) {
     draft.part(
         Parts.lamp(
             base, kind, pin, yMm, size.halfWidthMm(), size.halfHeightMm(), size.depthMm(), colour));
@@ -193,7 +193,7 @@ final class Fittings {
                 .half(rolling.railYMm + 16)
                 .mass(1.1)
                 .touching("tailRail", "tailLamp", "stopLamp", "rearSignals", "sideReflectors"),
-            SolidKind.BRACKET,
+            SolidPart.Kind.BRACKET,
             "tailFoot",
             At.corner(0, 0),
             At.corner(0, 122),
@@ -205,7 +205,7 @@ final class Fittings {
                 .half(60)
                 .mass(0.6)
                 .touching("tailHolder", "plate", "plateLamp", "rearReflector"),
-            SolidKind.BRACKET,
+            SolidPart.Kind.BRACKET,
             "tailFoot",
             At.corner(0, 2),
             At.corner(-52, -18),
@@ -226,39 +226,54 @@ final class Fittings {
     tail("platePin", -84, -140);
     tail("rearReflectorPin", -82, -213);
     lamp(
-        bought("tailLamp", 0.2), LampKind.TAIL, "tailPin", 0, new Size(50, 18, 38), LampColour.RED);
+        bought("tailLamp", 0.2),
+        LampPart.Kind.TAIL,
+        "tailPin",
+        0,
+        new Size(50, 18, 38),
+        LampPart.Colour.RED);
     lamp(
-        bought("stopLamp", 0.2), LampKind.STOP, "stopPin", 0, new Size(60, 22, 38), LampColour.RED);
+        bought("stopLamp", 0.2),
+        LampPart.Kind.STOP,
+        "stopPin",
+        0,
+        new Size(60, 22, 38),
+        LampPart.Colour.RED);
     lamp(
         bought("rearSignals", 0.4),
-        LampKind.REAR_SIGNAL,
+        LampPart.Kind.REAR_SIGNAL,
         "rearSignalPin",
         140,
         new Size(28, 22, 38),
-        LampColour.AMBER);
+        LampPart.Colour.AMBER);
     lamp(
         bought("sideReflectors", 0.1, "tailRail"),
-        LampKind.SIDE_REFLECTOR,
+        LampPart.Kind.SIDE_REFLECTOR,
         "sideReflectorPin",
         rolling.railYMm + 20,
         new Size(4, 20, 40),
-        LampColour.RED);
+        LampPart.Colour.RED);
     lamp(
         bought("plateLamp", 0.1),
-        LampKind.PLATE_LAMP,
+        LampPart.Kind.PLATE_LAMP,
         "plateLampPin",
         0,
         new Size(30, 10, 20),
-        LampColour.WHITE);
+        LampPart.Colour.WHITE);
     lamp(
-        bought("plate", 0.3), LampKind.PLATE, "platePin", 0, new Size(90, 55, 5), LampColour.WHITE);
+        bought("plate", 0.3),
+        LampPart.Kind.PLATE,
+        "platePin",
+        0,
+        new Size(90, 55, 5),
+        LampPart.Colour.WHITE);
     lamp(
         bought("rearReflector", 0.1),
-        LampKind.REAR_REFLECTOR,
+        LampPart.Kind.REAR_REFLECTOR,
         "rearReflectorPin",
         0,
         new Size(35, 15, 5),
-        LampColour.RED);
+        LampPart.Colour.RED);
   }
 
   /** A pin on the tail, from the end of its rails. */
@@ -275,7 +290,7 @@ final class Fittings {
     draft.nailed("standFoot", text(x), text(z));
     draft.nailed("standStowed", text(pivot.x() - leg), "floorHeight + 26 mm");
     draft.part(
-        new Part.Stand(
+        new StandPart(
             Base.of("sideStand", "steel").mass(1.3).touching("floorRail").made(),
             "standPivot",
             "standFoot",

@@ -5,10 +5,10 @@ import static org.longlow.constraints.start.Draft.text;
 import java.util.ArrayList;
 import java.util.List;
 import org.longlow.constraints.layout.Demands;
-import org.longlow.constraints.layout.Part.SolidKind;
-import org.longlow.constraints.layout.Part.TubeKind;
 import org.longlow.constraints.layout.Pin;
+import org.longlow.constraints.layout.SolidPart;
 import org.longlow.constraints.layout.TieKind;
+import org.longlow.constraints.layout.TubePart;
 import org.longlow.constraints.start.Answers.Place;
 import org.longlow.constraints.start.Cargo.Item;
 import org.longlow.constraints.start.Parts.At;
@@ -58,7 +58,7 @@ final class Loading {
     draft.length(item.name() + "Ahead", x, "moves the weight");
     draft.tie(item.name() + "At", TieKind.AHEAD, item.name() + "Ahead", "rearAxle", pin);
     List<String> touches = new ArrayList<>(List.of("floorRail"));
-    if (item.kind() == SolidKind.ENGINE) {
+    if (item.kind() == SolidPart.Kind.ENGINE) {
       touches.add("header");
     }
     Base base =
@@ -129,7 +129,7 @@ final class Loading {
                 .mass(room.brief.box().massKg())
                 .touching("rearWheel", "swingarm")
                 .note("in the hub, between the legs of the swingarm"),
-            SolidKind.MOTOR,
+            SolidPart.Kind.MOTOR,
             "rearAxle",
             corners));
   }
@@ -150,7 +150,7 @@ final class Loading {
     draft.part(
         Parts.tube(
             Base.of("header", "stainless").hot(),
-            TubeKind.EXHAUST,
+            TubePart.Kind.EXHAUST,
             PIPE_MM,
             1.5,
             50,
@@ -165,7 +165,7 @@ final class Loading {
     draft.part(
         Parts.solid(
             Base.of("silencer", "stainless").reaching(-inner, outer).mass(4).hot(),
-            SolidKind.SILENCER,
+            SolidPart.Kind.SILENCER,
             "silencerIn",
             At.corner(10, -24),
             At.corner(-40, -SILENCER_DOWN_MM),

@@ -5,12 +5,18 @@ import java.util.List;
 import java.util.Optional;
 import org.longlow.constraints.formula.Decimals;
 import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.FoamSpec;
+import org.longlow.constraints.layout.LampPart;
 import org.longlow.constraints.layout.LocalAxes;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.PartBase;
+import org.longlow.constraints.layout.RestPart;
+import org.longlow.constraints.layout.ShellPart;
+import org.longlow.constraints.layout.SolidPart;
 import org.longlow.constraints.layout.Spread;
+import org.longlow.constraints.layout.TubePart;
 
 /** Makes parts of plain numbers: lengths in mm, masses in kg. */
 final class Parts {
@@ -101,12 +107,12 @@ final class Parts {
     return new LocalAxes(pin, Optional.empty(), Optional.empty());
   }
 
-  static Part solid(Base base, Part.SolidKind kind, String pin, At... corners) {
-    return new Part.Solid(base.made(), kind, at(pin), outline(true, corners));
+  static Part solid(Base base, SolidPart.Kind kind, String pin, At... corners) {
+    return new SolidPart(base.made(), kind, at(pin), outline(true, corners));
   }
 
   /** A block with its lower rear corner on the pin. */
-  static Part box(Base base, Part.SolidKind kind, String pin, double lengthMm, double heightMm) {
+  static Part box(Base base, SolidPart.Kind kind, String pin, double lengthMm, double heightMm) {
     return solid(
         base,
         kind,
@@ -119,9 +125,9 @@ final class Parts {
 
   /** A strip of sheet, open at its sides. */
   static Part strip(Base base, String pin, double thicknessMm, At... corners) {
-    return new Part.Shell(
+    return new ShellPart(
         base.made(),
-        Part.ShellKind.COWL,
+        ShellPart.Kind.COWL,
         at(pin),
         outline(false, corners),
         Draft.mm(thicknessMm),
@@ -131,14 +137,14 @@ final class Parts {
   /** A tube on both sides of the machine, or in its middle where {@code yMm} is 0. */
   static Part tube(
       Base base,
-      Part.TubeKind kind,
+      TubePart.Kind kind,
       double diameterMm,
       double wallMm,
       double bendMm,
       double yMm,
       boolean both,
       String... path) {
-    return new Part.Tube(
+    return new TubePart(
         base.made(),
         kind,
         Arrays.asList(path),
@@ -149,27 +155,27 @@ final class Parts {
         both);
   }
 
-  static Part.Cushion cushion(
+  static CushionPart cushion(
       Base base,
-      Part.CushionRole role,
+      CushionPart.Role role,
       String seat,
       String from,
       String to,
       double boardMm,
       List<FoamSpec> layers) {
-    return new Part.Cushion(base.made(), role, seat, from, to, Draft.mm(boardMm), layers);
+    return new CushionPart(base.made(), role, seat, from, to, Draft.mm(boardMm), layers);
   }
 
-  static Part.Rest rest(
+  static RestPart rest(
       Base base,
-      Part.RestKind kind,
+      RestPart.Kind kind,
       String seat,
       String at,
       Optional<String> to,
       double thickMm,
       double yMm,
       double lengthMm) {
-    return new Part.Rest(
+    return new RestPart(
         base.made(),
         kind,
         seat,
@@ -188,14 +194,14 @@ final class Parts {
    */
   static Part lamp(
       Base base,
-      Part.LampKind kind,
+      LampPart.Kind kind,
       String at,
       double yMm,
       double halfWidthMm,
       double halfHeightMm,
       double depthMm,
-      Part.LampColour colour) {
-    return new Part.Lamp(
+      LampPart.Colour colour) {
+    return new LampPart(
         base.made(),
         kind,
         at,

@@ -7,9 +7,10 @@ import java.util.Map;
 import java.util.Optional;
 import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.gap.Solid;
+import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.FoamSpec;
-import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.RestPart;
 import org.longlow.constraints.machine.linkage.RigidMotion;
 import org.longlow.constraints.seat.SeatParts;
 import org.longlow.constraints.seat.Seats;
@@ -70,10 +71,10 @@ final class Pillion {
   private static final double FARTHEST_BACK_MM = 1000;
 
   private final Map<String, Body> bodies;
-  final Part.Cushion pan;
-  final Part.Cushion back;
-  final Part.Rest pegs;
-  final Part.Rest grips;
+  final CushionPart pan;
+  final CushionPart back;
+  final RestPart pegs;
+  final RestPart grips;
   final double seatHeightMm;
   final PointMm peg;
   final PointMm grip;
@@ -84,7 +85,7 @@ final class Pillion {
     pan =
         Parts.cushion(
             Base.of("pillionPan", "").half(PAN_HALF_MM).mass(2.6).touching("tailRail"),
-            Part.CushionRole.PAN,
+            CushionPart.Role.PAN,
             Brief.PILLION,
             "pillionRear",
             "pillionFront",
@@ -93,7 +94,7 @@ final class Pillion {
     back =
         Parts.cushion(
             Base.of("pillionBack", "").half(150).mass(2).touching("pillionPost"),
-            Part.CushionRole.BACK,
+            CushionPart.Role.BACK,
             Brief.PILLION,
             "pillionBackLow",
             "pillionBackTop",
@@ -102,7 +103,7 @@ final class Pillion {
     pegs =
         Parts.rest(
             Base.of("pillionPegs", "aluminium").mass(0.8).touching("pegStay"),
-            Part.RestKind.PEG,
+            RestPart.Kind.PEG,
             Brief.PILLION,
             "pillionPeg",
             Optional.empty(),
@@ -112,7 +113,7 @@ final class Pillion {
     grips =
         Parts.rest(
             Base.of("pillionGrips", "rubber").mass(0.6).touching("gripStay"),
-            Part.RestKind.GRIP,
+            RestPart.Kind.GRIP,
             Brief.PILLION,
             "pillionGrip",
             Optional.empty(),

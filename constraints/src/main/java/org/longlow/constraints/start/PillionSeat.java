@@ -4,8 +4,8 @@ import static org.longlow.constraints.start.Draft.text;
 
 import java.util.Map;
 import java.util.stream.Stream;
-import org.longlow.constraints.layout.Part.TubeKind;
 import org.longlow.constraints.layout.TieKind;
+import org.longlow.constraints.layout.TubePart;
 import org.longlow.constraints.start.Parts.Base;
 import org.longlow.rider.geom.PointMm;
 
@@ -139,7 +139,7 @@ final class PillionSeat {
     draft.part(
         Parts.tube(
             Base.of(name, "steel").touching(touches),
-            TubeKind.RAIL,
+            TubePart.Kind.RAIL,
             POST_MM,
             POST_WALL_MM,
             80,

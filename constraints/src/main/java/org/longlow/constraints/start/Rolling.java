@@ -1,7 +1,7 @@
 package org.longlow.constraints.start;
 
 import org.longlow.constraints.layout.Demands;
-import org.longlow.constraints.layout.Part.FrontKind;
+import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.machine.chassis.Tyre;
 import org.longlow.rider.geom.PointMm;
 
@@ -69,7 +69,7 @@ final class Rolling {
   private double headHeight(Brief brief) {
     double clear = front.freeRadiusMm() + GUARD_OFF_MM + 4 + FORK_TUBE_MM / 2 + 10;
     double tan = Math.tan(Math.toRadians(RAKE_DEG));
-    boolean slides = brief.front() == FrontKind.TELESCOPIC;
+    boolean slides = brief.front() == FrontPart.Kind.TELESCOPIC;
     double back = slides ? BUMP_MM * tan : 12;
     PointMm wheel = new PointMm(-back, front.freeRadiusMm() + BUMP_MM);
     double z = front.freeRadiusMm();

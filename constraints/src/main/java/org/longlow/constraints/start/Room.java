@@ -2,7 +2,7 @@ package org.longlow.constraints.start;
 
 import java.util.Optional;
 import java.util.Set;
-import org.longlow.constraints.layout.Part.SolidKind;
+import org.longlow.constraints.layout.SolidPart;
 import org.longlow.constraints.start.SeatKit.Spots;
 import org.longlow.rider.geom.PointMm;
 
@@ -152,7 +152,8 @@ final class Room {
             item -> {
               double top = DECK_MM + item.heightMm();
               // of an engine the cylinder stands high, the gearbox behind it does not
-              double rear = item.kind() == SolidKind.ENGINE ? Cargo.LOW_SHARE * item.lengthMm() : 0;
+              double rear =
+                  item.kind() == SolidPart.Kind.ENGINE ? Cargo.LOW_SHARE * item.lengthMm() : 0;
               return behindBackMm(seatX, new PointMm(behindFromMm + item.lengthMm(), top)) >= off
                   && behindBackMm(seatX, new PointMm(behindFromMm + rear, top)) >= off;
             });
@@ -200,7 +201,7 @@ final class Room {
 
   /** What is as wide as the rails must end where these still come down from under the pan. */
   private static double sloping(Rolling rolling, Cargo cargo) {
-    boolean engine = cargo.under().stream().anyMatch(i -> i.kind() == SolidKind.ENGINE);
+    boolean engine = cargo.under().stream().anyMatch(i -> i.kind() == SolidPart.Kind.ENGINE);
     return wide(rolling, cargo) && !engine ? SEAT_RAIL_SLOPES_MM : 0;
   }
 

@@ -6,10 +6,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.FoamSpec;
 import org.longlow.constraints.layout.Occupant;
-import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Person;
+import org.longlow.constraints.layout.RestPart;
 import org.longlow.constraints.seat.SeatParts;
 import org.longlow.constraints.seat.Seats;
 import org.longlow.constraints.seat.Sitting;
@@ -71,11 +72,11 @@ final class SeatKit {
   final double feetYMm;
   final double gripsYMm;
   final double backMm;
-  final Part.Cushion pan;
-  final Part.Cushion back;
-  final Optional<Part.Cushion> head;
-  final Part.Rest boards;
-  final Part.Rest grips;
+  final CushionPart pan;
+  final CushionPart back;
+  final Optional<CushionPart> head;
+  final RestPart boards;
+  final RestPart grips;
 
   SeatKit(List<Person> people, double reclineDeg, double backMm, double feetYMm, double gripsYMm) {
     bodies = bodies(people);
@@ -87,7 +88,7 @@ final class SeatKit {
     pan =
         Parts.cushion(
             Base.of("pan", "").half(PAN_HALF_MM).mass(3.2).touching("back"),
-            Part.CushionRole.PAN,
+            CushionPart.Role.PAN,
             seat,
             "panRear",
             "panFront",
@@ -96,7 +97,7 @@ final class SeatKit {
     back =
         Parts.cushion(
             Base.of("back", "").half(BACK_HALF_MM).mass(3.2),
-            Part.CushionRole.BACK,
+            CushionPart.Role.BACK,
             seat,
             "backLow",
             "backTop",
@@ -108,7 +109,7 @@ final class SeatKit {
             : Optional.of(
                 Parts.cushion(
                     Base.of("headRest", "").half(100).mass(0.6),
-                    Part.CushionRole.HEAD,
+                    CushionPart.Role.HEAD,
                     seat,
                     "headLow",
                     "headHigh",
@@ -117,7 +118,7 @@ final class SeatKit {
     boards =
         Parts.rest(
             Base.of("boards", "aluminium").mass(2),
-            Part.RestKind.FOOTBOARD,
+            RestPart.Kind.FOOTBOARD,
             seat,
             "boardRear",
             Optional.of("boardFront"),
@@ -127,7 +128,7 @@ final class SeatKit {
     grips =
         Parts.rest(
             Base.of("grips", "rubber").mass(1).steered(),
-            Part.RestKind.GRIP,
+            RestPart.Kind.GRIP,
             seat,
             "grip",
             Optional.empty(),

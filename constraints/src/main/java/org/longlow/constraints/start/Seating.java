@@ -8,8 +8,8 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
 import org.longlow.constraints.layout.Limit;
-import org.longlow.constraints.layout.Part.TubeKind;
 import org.longlow.constraints.layout.TieKind;
+import org.longlow.constraints.layout.TubePart;
 import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.start.Parts.Base;
 import org.longlow.rider.geom.PointMm;
@@ -93,7 +93,7 @@ final class Seating {
     draft.part(
         Parts.tube(
             Base.of("headPost", "steel").touching(touchedByPost()),
-            TubeKind.RAIL,
+            TubePart.Kind.RAIL,
             STAY_MM,
             2,
             80,
@@ -149,7 +149,7 @@ final class Seating {
     draft.part(
         Parts.tube(
             Base.of("boardStay", "steel").touching("boards", "floorRail"),
-            TubeKind.RAIL,
+            TubePart.Kind.RAIL,
             STAY_MM,
             2,
             60,
@@ -197,7 +197,7 @@ final class Seating {
     draft.part(
         Parts.tube(
             Base.of("bars", "steel").steered().touching("rider"),
-            TubeKind.RAIL,
+            TubePart.Kind.RAIL,
             BAR_MM,
             BAR_WALL_MM,
             BAR_BEND_MM,

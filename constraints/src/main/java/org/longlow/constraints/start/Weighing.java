@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Measures;
-import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.machine.chassis.MassPoint;
 import org.longlow.constraints.machine.ride.LeanClearance;
 import org.longlow.constraints.machine.ride.StaticSag;
@@ -91,7 +91,7 @@ final class Weighing {
   Tuning sprung(Tuning tuning) {
     double rake = Math.toRadians(Rolling.RAKE_DEG);
     boolean slides =
-        layout.parts(Part.Front.class).anyMatch(f -> f.type() == Part.FrontKind.TELESCOPIC);
+        layout.parts(FrontPart.class).anyMatch(f -> f.type() == FrontPart.Kind.TELESCOPIC);
     double slope = slides ? Math.cos(rake) : 1;
     return tuning.withSprings(spring(true, slope), spring(false, 1));
   }

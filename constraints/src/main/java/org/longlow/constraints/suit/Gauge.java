@@ -1,7 +1,5 @@
 package org.longlow.constraints.suit;
 
-import org.longlow.constraints.check.road.LoadFindings;
-import org.longlow.constraints.check.person.SightFindings;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -12,6 +10,8 @@ import java.util.Set;
 import java.util.function.Predicate;
 import org.longlow.constraints.check.PartialChecks;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.person.SightFindings;
+import org.longlow.constraints.check.road.LoadFindings;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Person;

@@ -1,16 +1,16 @@
 package org.longlow.constraints.suit;
 
-import org.longlow.constraints.check.road.LoadFindings;
-import org.longlow.constraints.check.road.LeanFindings;
-import org.longlow.constraints.check.road.GroundFindings;
-import org.longlow.constraints.check.person.SightFindings;
-import org.longlow.constraints.check.person.SeatFindings;
-import org.longlow.constraints.check.person.PoseFindings;
 import java.util.Map;
 import java.util.Optional;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.check.person.PoseFindings;
+import org.longlow.constraints.check.person.SeatFindings;
+import org.longlow.constraints.check.person.SightFindings;
+import org.longlow.constraints.check.road.GroundFindings;
+import org.longlow.constraints.check.road.LeanFindings;
+import org.longlow.constraints.check.road.LoadFindings;
 import org.longlow.constraints.layout.Occupant;
 
 /**

@@ -1,9 +1,9 @@
 package org.longlow.constraints.suit;
 
-import org.longlow.constraints.check.person.SightFindings;
-import org.longlow.constraints.check.gap.SectionFindings;
-import org.longlow.constraints.check.gap.GapFindings;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.gap.GapFindings;
+import org.longlow.constraints.check.gap.SectionFindings;
+import org.longlow.constraints.check.person.SightFindings;
 
 /** How tight a finding is: its margin in the scale of its kind, negative where it is missed. */
 final class Tightness {

@@ -67,7 +67,9 @@ class FindingKindsTest {
     KINDS.forEach(
         (name, kind) -> {
           String owner = name.substring(0, name.indexOf('.'));
-          assertThat(ownerOf.merge(kind.word(), owner, (a, b) -> a)).as(kind.word()).isEqualTo(owner);
+          assertThat(ownerOf.merge(kind.word(), owner, (a, b) -> a))
+              .as(kind.word())
+              .isEqualTo(owner);
           assertThat(kind.word()).matches("[a-z]+(-[a-z]+)*");
         });
     assertThat(KINDS).hasSizeGreaterThan(30);

@@ -3,12 +3,6 @@ package org.longlow.constraints.check;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import org.longlow.constraints.check.road.LoadFindings;
-import org.longlow.constraints.check.road.LeanFindings;
-import org.longlow.constraints.check.road.GroundFindings;
-import org.longlow.constraints.check.person.SightFindings;
-import org.longlow.constraints.check.person.SeatFindings;
-import org.longlow.constraints.check.person.PoseFindings;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -18,6 +12,12 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.check.person.PoseFindings;
+import org.longlow.constraints.check.person.SeatFindings;
+import org.longlow.constraints.check.person.SightFindings;
+import org.longlow.constraints.check.road.GroundFindings;
+import org.longlow.constraints.check.road.LeanFindings;
+import org.longlow.constraints.check.road.LoadFindings;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.stand.Wheels;
 import org.longlow.constraints.study.Study;
@@ -40,7 +40,9 @@ class PartialChecksTest {
     PartialChecks checks = checks(study);
     List<Finding> machine = checks.machine(study.standings());
     assertThat(study.findings()).containsAll(machine);
-    assertThat(machine).extracting(Finding::kind).contains(GroundFindings.CLEARANCE, LeanFindings.LEAN);
+    assertThat(machine)
+        .extracting(Finding::kind)
+        .contains(GroundFindings.CLEARANCE, LeanFindings.LEAN);
     assertThat(machine)
         .containsAll(
             study.findings().stream()

@@ -2,7 +2,6 @@ package org.longlow.constraints.start;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.longlow.constraints.check.whole.CompletenessFindings;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.check.whole.CompletenessFindings;
 import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.gap.Solid;
 import org.longlow.constraints.layout.Part;

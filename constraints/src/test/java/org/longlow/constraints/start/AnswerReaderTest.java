@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.document.Fault;
-import org.longlow.constraints.layout.Part.FrontKind;
+import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.start.Answers.Box;
 import org.longlow.constraints.start.Answers.Drive;
 import org.longlow.constraints.start.Answers.Place;
@@ -106,7 +106,7 @@ class AnswerReaderTest {
   void wordsAreThoseThatAreListed() {
     assertThat(sound(Question.DRIVE, "motor", Question.PLACE, "hub"))
         .isEqualTo(new Answers.Builder().drive(Drive.MOTOR).place(Place.HUB).answers());
-    assertThat(sound(Question.FRONT, "Leading-Link").front()).contains(FrontKind.LEADING_LINK);
+    assertThat(sound(Question.FRONT, "Leading-Link").front()).contains(FrontPart.Kind.LEADING_LINK);
     assertThat(sound(Question.LAW, "us, uk").law()).contains(List.of("us", "uk"));
     assertThat(sound(Question.LAW, "none").law()).contains(List.of());
     assertThat(sound(Question.SEATS, "2").seats()).contains(2);

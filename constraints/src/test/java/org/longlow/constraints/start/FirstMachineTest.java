@@ -16,12 +16,14 @@ import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.LayoutWriter;
 import org.longlow.constraints.json.ReadResult;
+import org.longlow.constraints.layout.CushionPart;
+import org.longlow.constraints.layout.FrontPart;
+import org.longlow.constraints.layout.LampPart;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Measure;
 import org.longlow.constraints.layout.Part;
-import org.longlow.constraints.layout.Part.FrontKind;
-import org.longlow.constraints.layout.Part.LampKind;
-import org.longlow.constraints.layout.Part.SolidKind;
+import org.longlow.constraints.layout.SolidPart;
+import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.solve.problem.SolveStatus;
 import org.longlow.constraints.start.Answers.Box;
@@ -78,17 +80,17 @@ class FirstMachineTest {
             "cowl",
             "bracket");
     assertThat(kinds).containsEntry("wheel", 2L).containsEntry("cushion", 3L);
-    assertThat(layout.parts(Part.Cushion.class)).allMatch(c -> c.layers().size() == 3);
-    assertThat(layout.parts(Part.Lamp.class).map(Part.Lamp::type))
+    assertThat(layout.parts(CushionPart.class)).allMatch(c -> c.layers().size() == 3);
+    assertThat(layout.parts(LampPart.class).map(LampPart::type))
         .contains(
-            LampKind.HEADLAMP,
-            LampKind.TAIL,
-            LampKind.STOP,
-            LampKind.FRONT_SIGNAL,
-            LampKind.REAR_SIGNAL,
-            LampKind.REAR_REFLECTOR,
-            LampKind.PLATE,
-            LampKind.PLATE_LAMP);
+            LampPart.Kind.HEADLAMP,
+            LampPart.Kind.TAIL,
+            LampPart.Kind.STOP,
+            LampPart.Kind.FRONT_SIGNAL,
+            LampPart.Kind.REAR_SIGNAL,
+            LampPart.Kind.REAR_REFLECTOR,
+            LampPart.Kind.PLATE,
+            LampPart.Kind.PLATE_LAMP);
     assertThat(layout.measures())
         .containsKeys("wheelbase", "reach", "seatHeight", "seatPlace", "recline", "gripReach");
     assertThat(layout.demands().rules()).containsExactly("us", "un-r53", "uk");
@@ -99,7 +101,7 @@ class FirstMachineTest {
   @Test
   void itIsReadBackAsItWasWritten() {
     for (Answers answers :
-        List.of(Answers.NONE, say().seats(2).front(FrontKind.LEADING_LINK).answers())) {
+        List.of(Answers.NONE, say().seats(2).front(FrontPart.Kind.LEADING_LINK).answers())) {
       Layout layout = made(answers).layout();
       ReadResult read = LayoutReader.read(LayoutWriter.toJson(layout), null);
       assertThat(read).isInstanceOf(ReadResult.Read.class);
@@ -188,18 +190,18 @@ class FirstMachineTest {
             .drive(Drive.ENGINE)
             .place(Place.UNDER)
             .box(new Box(370, 240, 300, 41))
-            .front(FrontKind.TRAILING_LINK)
+            .front(FrontPart.Kind.TRAILING_LINK)
             .law(List.of("uk"))
             .answers();
     Study study = made(answers).study();
     Layout layout = study.layout();
     Places places = study.placed().places();
     assertThat(places.pin("frontAxle").x()).isCloseTo(1820, within(0.01));
-    assertThat(layout.parts(Part.Wheel.class).map(Part.Wheel::tyre))
+    assertThat(layout.parts(WheelPart.class).map(WheelPart::tyre))
         .containsExactly("100/90-18", "120/80-18");
     assertThat(Math.toDegrees(places.measures().get("recline"))).isCloseTo(35, within(0.01));
-    assertThat(layout.parts(Part.Front.class).findFirst().orElseThrow().type())
-        .isEqualTo(FrontKind.TRAILING_LINK);
+    assertThat(layout.parts(FrontPart.class).findFirst().orElseThrow().type())
+        .isEqualTo(FrontPart.Kind.TRAILING_LINK);
     assertThat(layout.demands().rules()).containsExactly("uk");
     assertThat(layout.crew().values())
         .allMatch(p -> p.seats().equals(List.of("rider")))
@@ -235,7 +237,7 @@ class FirstMachineTest {
           case HUB -> assertThat(middle).isCloseTo(0, within(1.0));
         }
         boolean fuelled =
-            study.layout().parts(Part.Solid.class).anyMatch(s -> s.type() == SolidKind.TANK);
+            study.layout().parts(SolidPart.class).anyMatch(s -> s.type() == SolidPart.Kind.TANK);
         assertThat(fuelled).isEqualTo(drive == Drive.ENGINE);
       }
     }
@@ -247,8 +249,7 @@ class FirstMachineTest {
     assertThat(made.layout().crew().values())
         .extracting(p -> p.seats().get(0))
         .containsExactly("rider", "passenger");
-    assertThat(made.layout().parts(Part.Cushion.class).map(Part.Cushion::seat))
-        .contains("passenger");
+    assertThat(made.layout().parts(CushionPart.class).map(CushionPart::seat)).contains("passenger");
     assertThat(made.study().sittings()).hasSize(2).allMatch(s -> s.posture().isPresent());
     Places at = made.study().placed().places();
     assertThat(at.pin("pillionRear").x()).isLessThan(at.pin("panRear").x() - 300);

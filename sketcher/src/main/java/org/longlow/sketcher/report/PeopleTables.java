@@ -1,7 +1,5 @@
 package org.longlow.sketcher.report;
 
-import org.longlow.constraints.check.person.SightFindings;
-import org.longlow.constraints.check.person.SeatFindings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -9,6 +7,8 @@ import java.util.Optional;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.person.SeatFindings;
+import org.longlow.constraints.check.person.SightFindings;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.study.Study;

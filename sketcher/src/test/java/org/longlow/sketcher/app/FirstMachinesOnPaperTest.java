@@ -13,7 +13,7 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.start.AnswerReader;
 import org.longlow.constraints.start.FirstMachine;
 import org.longlow.constraints.start.Question;
@@ -96,7 +96,7 @@ class FirstMachinesOnPaperTest {
       assertThat(Files.size(wall)).as(name).isGreaterThan(20_000);
       TemplateSizes.check(study, Set.of(), A4);
       List<NamedDrawing> templates = Templates.of(study, Set.of());
-      long cushions = study.layout().parts(Part.Cushion.class).count();
+      long cushions = study.layout().parts(CushionPart.class).count();
       // a board and three layers of each, and more than as many other parts
       assertThat(templates).as(name).hasSizeGreaterThan((int) cushions * 5);
       for (NamedDrawing template : templates) {

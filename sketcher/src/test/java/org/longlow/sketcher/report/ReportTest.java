@@ -2,7 +2,6 @@ package org.longlow.sketcher.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.longlow.constraints.check.person.SeatFindings;
 import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -17,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.finding.WorstFirst;
+import org.longlow.constraints.check.person.SeatFindings;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.ReadResult;
 import org.longlow.constraints.layout.Layout;

@@ -1,7 +1,5 @@
 package org.longlow.constraints.check.gap;
 
-import org.longlow.constraints.check.finding.FindingKind.Rests;
-import org.longlow.constraints.check.finding.FindingGroup;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -15,7 +13,9 @@ import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.gap.Clearing;
@@ -37,8 +37,7 @@ import org.longlow.rider.geom.PointMm;
 public final class GapFindings {
 
   /** A gap between two parts, or a part and somebody. */
-  public static final FindingKind GAP =
-      new FindingKind("gap", FindingGroup.GAPS, Rests.ON_DRAWING);
+  public static final FindingKind GAP = new FindingKind("gap", FindingGroup.GAPS, Rests.ON_DRAWING);
 
   /** Pairs farther apart than this are clear and not listed one by one, mm. */
   static final double HORIZON_MM = 40;

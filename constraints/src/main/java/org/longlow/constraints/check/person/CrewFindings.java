@@ -1,14 +1,14 @@
 package org.longlow.constraints.check.person;
 
-import org.longlow.constraints.check.finding.FindingKind.Rests;
-import org.longlow.constraints.check.finding.FindingGroup;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Occupant;

@@ -1,7 +1,5 @@
 package org.longlow.constraints.check.road;
 
-import org.longlow.constraints.check.finding.FindingKind.Rests;
-import org.longlow.constraints.check.finding.FindingGroup;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,14 +12,17 @@ import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Sources;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.RestPart;
 import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.machine.ride.TurnLean;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Prism;
@@ -78,7 +79,7 @@ public final class LeanFindings {
     }
 
     boolean folds() {
-      return part.filter(p -> p.part() instanceof Part.Rest r && r.folds()).isPresent();
+      return part.filter(p -> p.part() instanceof RestPart r && r.folds()).isPresent();
     }
 
     List<String> path() {
@@ -212,7 +213,7 @@ public final class LeanFindings {
   private void inStance(Standing standing) {
     List<Thing> things = new ArrayList<>();
     for (PartShape shape : standing.shapes().values()) {
-      if (!(shape.part() instanceof Part.Wheel)) {
+      if (!(shape.part() instanceof WheelPart)) {
         things.add(
             new Thing(shape.part().name(), Optional.of(shape), shape.prisms(), Optional.empty()));
       }

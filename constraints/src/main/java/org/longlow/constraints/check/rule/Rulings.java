@@ -1,7 +1,5 @@
 package org.longlow.constraints.check.rule;
 
-import org.longlow.constraints.check.finding.FindingKind.Rests;
-import org.longlow.constraints.check.finding.FindingGroup;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,7 +8,9 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.law.Known;
 import org.longlow.constraints.law.RuleSet;
@@ -21,8 +21,7 @@ import org.longlow.rider.geom.PointMm;
 public final class Rulings {
 
   /** A rule of law. */
-  public static final FindingKind LAW =
-      new FindingKind("law", FindingGroup.LAW, Rests.ON_DRAWING);
+  public static final FindingKind LAW = new FindingKind("law", FindingGroup.LAW, Rests.ON_DRAWING);
 
   /** A rule of law on a height above the road. */
   public static final FindingKind LAW_HEIGHT =

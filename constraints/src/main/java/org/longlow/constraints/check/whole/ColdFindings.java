@@ -1,11 +1,11 @@
 package org.longlow.constraints.check.whole;
 
-import org.longlow.constraints.check.gap.GapFindings;
 import java.util.List;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.check.gap.GapFindings;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Traits.Heat;
 

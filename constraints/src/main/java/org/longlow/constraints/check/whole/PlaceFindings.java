@@ -1,7 +1,5 @@
 package org.longlow.constraints.check.whole;
 
-import org.longlow.constraints.check.finding.FindingKind.Rests;
-import org.longlow.constraints.check.finding.FindingGroup;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -11,7 +9,9 @@ import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.place.Placed;
 import org.longlow.constraints.stand.Wheels;
@@ -21,8 +21,7 @@ import org.longlow.rider.geom.PointMm;
 public final class PlaceFindings {
 
   /** A pin where no part of a motorcycle is. */
-  static final FindingKind PLACE =
-      new FindingKind("place", FindingGroup.PLACES, Rests.ON_DRAWING);
+  static final FindingKind PLACE = new FindingKind("place", FindingGroup.PLACES, Rests.ON_DRAWING);
 
   /** Highest and lowest place that is believed, mm above the ground as drawn; judgement. */
   static final double HIGHEST_MM = 2500;

@@ -1,7 +1,5 @@
 package org.longlow.constraints.check.whole;
 
-import org.longlow.constraints.check.finding.FindingKind.Rests;
-import org.longlow.constraints.check.finding.FindingGroup;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -12,7 +10,9 @@ import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.gap.SideBySide;
@@ -211,11 +211,7 @@ public final class SolveFindings {
                 + " helps, since the two lie side by side there. Change how wide or how far out one of them is."
             : "Limit " + failure.limit() + " " + together(failure, ofAngle, conflict, decided);
     return Finding.note(
-            LIMIT,
-            About.thing(failure.limit(), failure.limit()),
-            Verdict.FAIL,
-            SOURCE,
-            text)
+            LIMIT, About.thing(failure.limit(), failure.limit()), Verdict.FAIL, SOURCE, text)
         .measured(new Figures(-off, 0, -off, ofAngle ? FigureUnit.DEG : FigureUnit.MM));
   }
 

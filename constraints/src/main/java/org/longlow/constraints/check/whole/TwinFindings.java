@@ -1,6 +1,5 @@
 package org.longlow.constraints.check.whole;
 
-import org.longlow.constraints.check.gap.GapFindings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +10,7 @@ import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.check.gap.GapFindings;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.PartShape;
 

@@ -2,18 +2,18 @@ package org.longlow.constraints.check.finding;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.longlow.constraints.check.whole.SolveFindings;
-import org.longlow.constraints.check.rule.Rulings;
-import org.longlow.constraints.check.road.SagFindings;
-import org.longlow.constraints.check.road.LeanFindings;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.longlow.constraints.check.road.LeanFindings;
+import org.longlow.constraints.check.road.SagFindings;
 import org.longlow.constraints.check.road.SpringCare;
 import org.longlow.constraints.check.road.Weights;
+import org.longlow.constraints.check.rule.Rulings;
+import org.longlow.constraints.check.whole.SolveFindings;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.stand.Condition;

@@ -2,13 +2,13 @@ package org.longlow.constraints.check.finding;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.longlow.constraints.check.gap.GapFindings;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.longlow.constraints.check.gap.GapFindings;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.stand.Condition;
 

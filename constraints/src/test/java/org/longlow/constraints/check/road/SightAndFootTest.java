@@ -8,8 +8,6 @@ import static org.longlow.constraints.check.road.OfStudy.only;
 import static org.longlow.constraints.check.road.OfStudy.standings;
 import static org.longlow.constraints.check.road.OfStudy.tenths;
 
-import org.longlow.constraints.check.rule.Rulings;
-import org.longlow.constraints.check.person.SightFindings;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -20,6 +18,8 @@ import org.longlow.constraints.check.OnRoad;
 import org.longlow.constraints.check.Sat;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.check.person.SightFindings;
+import org.longlow.constraints.check.rule.Rulings;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.seat.Sitting;

@@ -3,8 +3,6 @@ package org.longlow.constraints.check.whole;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import org.longlow.constraints.check.road.StandFindings;
-import org.longlow.constraints.check.road.LeanFindings;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,6 +13,8 @@ import org.longlow.constraints.check.Boxes;
 import org.longlow.constraints.check.Sat;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.check.road.LeanFindings;
+import org.longlow.constraints.check.road.StandFindings;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.study.Changed;
 import org.longlow.constraints.study.Study;
