@@ -8,7 +8,9 @@ import java.util.function.Supplier;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.gap.GapFindings;
 import org.longlow.constraints.check.gap.GapRules;
@@ -32,6 +34,7 @@ import org.longlow.constraints.check.road.StandFindings;
 import org.longlow.constraints.check.road.SteeringFindings;
 import org.longlow.constraints.check.road.Weights;
 import org.longlow.constraints.check.rule.LawFindings;
+import org.longlow.constraints.check.rule.Rulings;
 import org.longlow.constraints.check.whole.ColdFindings;
 import org.longlow.constraints.check.whole.CompletenessFindings;
 import org.longlow.constraints.check.whole.PlaceFindings;
@@ -50,6 +53,10 @@ import org.longlow.rider.geom.OutOfRange;
 
 /** Every finding about a machine, in a fixed order. */
 public final class Checks {
+
+  /** Wheels that cannot be stood on the ground. */
+  private static final FindingKind SUSPENSION =
+      new FindingKind("suspension", FindingGroup.PLACES, Rests.ON_DRAWING);
 
   private Checks() {}
 
@@ -96,18 +103,18 @@ public final class Checks {
     weights.finding().ifPresent(findings::add);
     SpringCare springs = SpringCare.of(wheels);
     springs.finding().ifPresent(findings::add);
-    add(findings, FindingKind.CLEARANCE, () -> GroundFindings.of(layout, standings));
+    add(findings, GroundFindings.CLEARANCE, () -> GroundFindings.of(layout, standings));
     if (wheels.stands()) {
-      add(findings, FindingKind.SAG, () -> SagFindings.of(wheels, standings));
+      add(findings, SagFindings.SAG, () -> SagFindings.of(wheels, standings));
       add(
           findings,
-          FindingKind.LEAN,
+          LeanFindings.LEAN,
           () -> new LeanFindings(layout, wheels).of(standings, progress));
-      add(findings, FindingKind.STAND, () -> StandFindings.of(layout, wheels, standings));
-      add(findings, FindingKind.TRAIL, () -> SteeringFindings.of(wheels, standings));
+      add(findings, StandFindings.STAND, () -> StandFindings.of(layout, wheels, standings));
+      add(findings, SteeringFindings.TRAIL, () -> SteeringFindings.of(wheels, standings));
     }
-    add(findings, FindingKind.LOAD, () -> LoadFindings.of(layout, standings));
-    add(findings, FindingKind.LAW, () -> LawFindings.of(layout, sittings, standings));
+    add(findings, LoadFindings.LOAD, () -> LoadFindings.of(layout, standings));
+    add(findings, Rulings.LAW, () -> LawFindings.of(layout, sittings, standings));
     return findings.stream()
         .map(weights::held)
         .map(springs::held)
@@ -130,7 +137,7 @@ public final class Checks {
         .map(
             fault ->
                 Finding.note(
-                    FindingKind.SUSPENSION,
+                    SUSPENSION,
                     About.thing(fault.about(), fault.about()),
                     wheels.stands() ? Verdict.CAUTION : Verdict.FAIL,
                     Basis.model("plane geometry of links"),

@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.longlow.constraints.check.Checks;
 import org.longlow.constraints.check.finding.Finding;
-import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.place.Placed;
@@ -141,7 +140,7 @@ public record Study(
   }
 
   private String fromMemory() {
-    long met = findings.stream().filter(f -> f.kind() == FindingKind.LAW_FROM_MEMORY).count();
+    long met = findings.stream().filter(f -> f.kind().fromMemory()).count();
     return met == 0 ? "" : " (" + met + " of those that need care for a law text from memory)";
   }
 }

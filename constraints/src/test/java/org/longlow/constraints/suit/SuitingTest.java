@@ -16,8 +16,10 @@ import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
-import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.check.person.PoseFindings;
+import org.longlow.constraints.check.road.LoadFindings;
+import org.longlow.constraints.check.road.SagFindings;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.Unit;
 import org.longlow.constraints.json.LayoutReader;
@@ -323,7 +325,7 @@ class SuitingTest {
     About sag = About.thing("front suspension", "front", "Tor");
     Finding pressed =
         Finding.held(
-            FindingKind.SAG,
+            SagFindings.SAG,
             sag,
             Optional.of(Condition.laden(List.of(tor))),
             Figures.NONE,
@@ -333,7 +335,7 @@ class SuitingTest {
     assertThat(Concerns.person(pressed, "front")).isFalse();
     Finding reach =
         Finding.note(
-            FindingKind.REACH,
+            PoseFindings.REACH,
             About.person(front, "hands"),
             Verdict.FAIL,
             Basis.model("made up"),
@@ -342,7 +344,7 @@ class SuitingTest {
     assertThat(Concerns.person(reach, "hands")).isFalse();
     Finding two =
         Finding.held(
-            FindingKind.LOAD,
+            LoadFindings.LOAD,
             About.thing("front and Tor", "front and Tor"),
             Optional.of(Condition.laden(List.of(front, behind))),
             Figures.NONE,

@@ -12,7 +12,6 @@ import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
-import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.gap.Gap;
 import org.longlow.constraints.gap.Solid;
@@ -247,7 +246,7 @@ final class ForkOnAxle {
 
   private Finding finding(About about, Worst worst, double gapMm, String text) {
     return Finding.held(
-            FindingKind.JOINT,
+            GapRules.JOINT,
             about,
             worst.stance(),
             Figures.atLeast(gapMm, askedMm, FigureUnit.MM),

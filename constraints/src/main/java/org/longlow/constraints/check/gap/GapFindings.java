@@ -13,7 +13,9 @@ import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.gap.Clearing;
@@ -33,6 +35,9 @@ import org.longlow.rider.geom.PointMm;
 
 /** Gaps between parts, in the stance in which each pair is closest. */
 public final class GapFindings {
+
+  /** A gap between two parts, or a part and somebody. */
+  public static final FindingKind GAP = new FindingKind("gap", FindingGroup.GAPS, Rests.ON_DRAWING);
 
   /** Pairs farther apart than this are clear and not listed one by one, mm. */
   static final double HORIZON_MM = 40;
@@ -133,7 +138,7 @@ public final class GapFindings {
     Demands.Key demand = rules.demand(pair.a(), pair.b());
     double limit = rules.limitMm(pair.a(), pair.b(), demand);
     return Finding.held(
-            FindingKind.GAP,
+            GAP,
             About.parts(pair.a(), pair.b()),
             stanceOf.get(pair),
             Figures.atLeast(gap.gapMm(), limit, FigureUnit.MM),
@@ -208,7 +213,7 @@ public final class GapFindings {
   private Finding summary(int near) {
     int n = layout.parts().size();
     return Finding.note(
-        FindingKind.GAP,
+        GAP,
         About.thing("all parts"),
         Verdict.PASS,
         Basis.model("distance of bodies in side view and across the machine"),

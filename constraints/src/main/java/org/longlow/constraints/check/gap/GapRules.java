@@ -9,6 +9,9 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import org.longlow.constraints.check.finding.Basis;
+import org.longlow.constraints.check.finding.FindingGroup;
+import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Sources;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
@@ -23,6 +26,9 @@ import org.longlow.constraints.shape.Places;
 
 /** Which parts must stay clear of each other, and by how much. */
 public final class GapRules {
+
+  /** Two parts that share a pin. */
+  static final FindingKind JOINT = new FindingKind("joint", FindingGroup.GAPS, Rests.ON_DRAWING);
 
   /** The word that stands for whoever sits on the machine. */
   static final String RIDER = Occupant.RIDER;

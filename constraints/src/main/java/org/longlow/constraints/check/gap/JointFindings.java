@@ -13,7 +13,6 @@ import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
-import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.gap.Gap;
 import org.longlow.constraints.gap.Solid;
@@ -125,7 +124,7 @@ public final class JointFindings {
     }
     return Optional.of(
         Finding.held(
-                FindingKind.JOINT,
+                GapRules.JOINT,
                 About.parts(joint.a(), joint.b()),
                 Optional.empty(),
                 Figures.atMost(away, limit, FigureUnit.MM),
@@ -155,7 +154,7 @@ public final class JointFindings {
     }
     return Optional.of(
         Finding.held(
-                FindingKind.JOINT,
+                GapRules.JOINT,
                 About.parts(joint.a(), joint.b()),
                 Optional.empty(),
                 Figures.atMost(share, MOST_SHARED, FigureUnit.SHARE),
@@ -214,7 +213,7 @@ public final class JointFindings {
     double ahead = pivot.distance(axle) - tyre.freeRadiusMm() - places.value(arm.depth()) / 2;
     boolean bridge = ahead < askedMm;
     return Finding.held(
-            FindingKind.JOINT,
+            GapRules.JOINT,
             About.parts(arm.name(), wheel.name()),
             Optional.empty(),
             Figures.atLeast(
@@ -287,7 +286,7 @@ public final class JointFindings {
     boolean hub = part.traits().joint() == Joint.HUB;
     return Optional.of(
         Finding.held(
-                FindingKind.JOINT,
+                GapRules.JOINT,
                 About.parts(part.name(), wheel.name()),
                 stance,
                 Figures.atLeast(worst.mm(), askedMm, FigureUnit.MM),

@@ -8,7 +8,6 @@ import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
-import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.person.SeatFindings;
@@ -110,7 +109,7 @@ public final class PersonGaps {
       double limit = rules.limitMm(part, sitting);
       findings.add(
           Finding.held(
-                  FindingKind.GAP,
+                  GapFindings.GAP,
                   About.beside(part, sitting.occupant()),
                   Optional.of(stance),
                   Figures.atLeast(gap.gapMm(), limit, FigureUnit.MM),
@@ -147,7 +146,7 @@ public final class PersonGaps {
     List<String> path = List.of("people", one.name(), other.name());
     return Optional.of(
         new Finding(
-                FindingKind.GAP,
+                GapFindings.GAP,
                 new About(one.words() + " and " + other.words(), List.of(), Optional.of(one), path),
                 Optional.of(stance),
                 mm < 0 ? Verdict.FAIL : mm < PEOPLE_MM ? Verdict.CAUTION : Verdict.PASS,

@@ -10,7 +10,9 @@ import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.law.Known;
@@ -32,6 +34,21 @@ import org.longlow.rider.seat.Support;
 /** How each crew member sits: sink of each cushion, hold, head rest. */
 public final class SeatFindings {
 
+  /** Somebody cannot sit on a seat, or what to take care of where they can. */
+  public static final FindingKind SEAT =
+      new FindingKind("seat", FindingGroup.SEAT, Rests.ON_DRAWING);
+
+  /** How deep somebody sinks into a cushion. */
+  public static final FindingKind SINK =
+      new FindingKind("sink", FindingGroup.SEAT, Rests.ON_DRAWING);
+
+  /** Whether friction holds somebody. */
+  public static final FindingKind HOLD =
+      new FindingKind("hold", FindingGroup.SEAT, Rests.ON_DRAWING);
+
+  /** Whether the head has a rest. */
+  static final FindingKind HEAD = new FindingKind("head", FindingGroup.SEAT, Rests.ON_DRAWING);
+
   private static final Basis RIDER_MODEL = Basis.model("rider model");
 
   private static final List<Basis> FOAM =
@@ -41,12 +58,12 @@ public final class SeatFindings {
               "layered foam model after Gibson and Ashby 1997 and Mills 2007 (both from memory)"),
           Basis.practice("bottoming limits and 15 % of wear are common practice"));
 
-  private static final List<Basis> HOLD =
+  private static final List<Basis> HOLD_BASIS =
       List.of(
           Basis.model("static load share"),
           Basis.practice("design friction 0.30 for rain and vibration is common practice"));
 
-  private static final List<Basis> HEAD =
+  private static final List<Basis> HEAD_BASIS =
       List.of(
           Basis.published(
               Known.CHECKED, "Reed, Ebert and Jones 2019: posture with and without head rest"),
@@ -84,7 +101,7 @@ public final class SeatFindings {
     if (sitting.outcome() instanceof SeatOutcome.Unseatable none) {
       findings.add(
           Finding.note(
-                  FindingKind.SEAT,
+                  SEAT,
                   About.person(sitting.occupant(), "").said(sitting.person()),
                   Verdict.FAIL,
                   RIDER_MODEL,
@@ -119,7 +136,7 @@ public final class SeatFindings {
 
   private static Finding care(Sitting sitting, Condition stance, SeatNote note) {
     return Finding.note(
-            FindingKind.SEAT,
+            SEAT,
             About.person(
                 sitting.occupant(), note.about().words(), note.about().words().replace(' ', '-')),
             Verdict.CAUTION,
@@ -155,7 +172,7 @@ public final class SeatFindings {
     String way = left < right ? "left" : "right";
     return Optional.of(
         new Finding(
-            FindingKind.SEAT,
+            SEAT,
             About.person(
                 sitting.occupant(),
                 cushion.name(),
@@ -214,7 +231,7 @@ public final class SeatFindings {
                 support.worn().words());
     findings.add(
         new Finding(
-                FindingKind.SINK,
+                SINK,
                 About.person(sitting.occupant(), part.name(), role).on(part.name()),
                 Optional.of(stance),
                 verdict,
@@ -241,11 +258,11 @@ public final class SeatFindings {
     double friction = Math.abs(seated.load().frictionNeeded());
     Finding f =
         Finding.held(
-            FindingKind.HOLD,
+            HOLD,
             About.person(sitting.occupant(), "hold"),
             Optional.of(stance),
             Figures.atMost(friction, SeatLoad.DESIGN_FRICTION, FigureUnit.NONE),
-            HOLD,
+            HOLD_BASIS,
             Say.format(
                 "%s needs a friction of %.2f not to slide %s on the pan; 0.30 can be counted on%s.",
                 who(sitting),
@@ -286,12 +303,12 @@ public final class SeatFindings {
                         who(sitting), Say.mm(seated.headGapMm()));
     findings.add(
         new Finding(
-            FindingKind.HEAD,
+            HEAD,
             About.person(sitting.occupant(), "head"),
             Optional.of(stance),
             verdict,
             Figures.only(recline, FigureUnit.DEG),
-            HEAD,
+            HEAD_BASIS,
             text));
   }
 }

@@ -11,7 +11,9 @@ import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Sources;
 import org.longlow.constraints.check.finding.Verdict;
@@ -34,6 +36,14 @@ import org.longlow.rider.pose.Sight;
 
 /** What the rider sees of the road, and whether a foot reaches it. */
 public final class SightFindings {
+
+  /** The nearest road seen. */
+  public static final FindingKind SIGHT =
+      new FindingKind("sight", FindingGroup.SIGHT_AND_FOOT, Rests.ON_MASSES);
+
+  /** Whether a foot reaches the ground. */
+  public static final FindingKind FOOT =
+      new FindingKind("foot", FindingGroup.SIGHT_AND_FOOT, Rests.ON_MASSES);
 
   /** Half the width that counts as straight ahead of the rider, mm; judgement. */
   private static final double AHEAD_MM = 40;
@@ -71,7 +81,7 @@ public final class SightFindings {
             : " Through the screen it is " + metres(through.roadMm()) + ".";
     Finding f =
         Finding.held(
-            FindingKind.SIGHT,
+            SIGHT,
             About.person(sitting.occupant(), "sight"),
             Optional.of(standing.condition()),
             // the road that is nowhere seen is no distance; the words say so
@@ -152,7 +162,7 @@ public final class SightFindings {
         };
     Finding f =
         Finding.held(
-                FindingKind.FOOT,
+                FOOT,
                 About.person(sitting.occupant(), "foot down"),
                 Optional.of(standing.condition()),
                 Figures.atMost(raised, limit, FigureUnit.MM),

@@ -7,7 +7,9 @@ import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Part;
@@ -22,6 +24,10 @@ import org.longlow.constraints.shape.Tyres;
  * tyres, so where the two differ rake, trail, clearance and what is level are not those drawn.
  */
 public final class AxleFindings {
+
+  /** Whether an axle is drawn as high as its tyre's radius. */
+  private static final FindingKind AXLE =
+      new FindingKind("axle", FindingGroup.PLACES, Rests.ON_DRAWING);
 
   /** So much is lost in rounding a radius and in what a tyre gives at rest, mm; judgement. */
   static final double CLOSE_MM = 3;
@@ -61,7 +67,7 @@ public final class AxleFindings {
                 + " of %s that is meant.",
             Say.mm(off), drawn < radius ? "higher" : "lower", Say.mm(radius), Say.mm(drawn));
     return new Finding(
-            FindingKind.AXLE,
+            AXLE,
             About.parts(wheel.name()),
             Optional.empty(),
             verdict,

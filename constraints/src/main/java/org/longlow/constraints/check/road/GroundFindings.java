@@ -9,7 +9,9 @@ import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Sources;
 import org.longlow.constraints.layout.Demands;
@@ -22,6 +24,10 @@ import org.longlow.rider.geom.PointMm;
 
 /** The lowest point under the machine, laden and at full bump. */
 public final class GroundFindings {
+
+  /** The lowest point over the road. */
+  public static final FindingKind CLEARANCE =
+      new FindingKind("clearance", FindingGroup.CLEARANCE, Rests.ON_MASSES);
 
   private GroundFindings() {}
 
@@ -79,7 +85,7 @@ public final class GroundFindings {
     }
     double limit = standing.places().value(layout.demands().limit(demand));
     return Finding.held(
-            FindingKind.CLEARANCE,
+            CLEARANCE,
             About.parts(part).named(state),
             Optional.of(standing.condition()),
             Figures.atLeast(least, limit, FigureUnit.MM),

@@ -12,7 +12,9 @@ import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Sources;
 import org.longlow.constraints.check.finding.Verdict;
@@ -37,6 +39,14 @@ import org.longlow.rider.geom.PointMm;
  * road: on round tyres, the springs pressed by the turn.
  */
 public final class LeanFindings {
+
+  /** How far the machine leans to a side before something hard touches. */
+  public static final FindingKind LEAN =
+      new FindingKind("lean", FindingGroup.LEAN, Rests.ON_MASSES);
+
+  /** How far the machine leans before one thing touches. */
+  public static final FindingKind TOUCH =
+      new FindingKind("lean", FindingGroup.LEAN, Rests.ON_MASSES);
 
   /** What touches only beyond this lean is not listed, deg. */
   static final double LISTED_TO_DEG = 60;
@@ -135,7 +145,7 @@ public final class LeanFindings {
   private Finding finding(Key key, Touch touch, double limit) {
     Finding f =
         Finding.held(
-                key.thing().isEmpty() ? FindingKind.LEAN : FindingKind.TOUCH,
+                key.thing().isEmpty() ? LEAN : TOUCH,
                 touch.thing().about().named(key.path()),
                 Optional.of(touch.stance()),
                 Figures.atLeast(touch.deg(), limit, FigureUnit.DEG),
@@ -148,7 +158,7 @@ public final class LeanFindings {
 
   private static Finding clear(boolean left) {
     return Finding.note(
-            FindingKind.LEAN,
+            LEAN,
             About.thing("machine", side(left)),
             Verdict.PASS,
             CONTACT,

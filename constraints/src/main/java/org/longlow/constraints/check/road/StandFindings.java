@@ -9,7 +9,9 @@ import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Sources;
 import org.longlow.constraints.check.finding.Verdict;
@@ -34,6 +36,10 @@ import org.longlow.rider.geom.PointMm;
 
 /** Whether the parked machine stays on its side stand. */
 public final class StandFindings {
+
+  /** Whether the parked machine stays up. */
+  public static final FindingKind STAND =
+      new FindingKind("stand", FindingGroup.STAND, Rests.ON_MASSES);
 
   private static final Basis STATICS =
       Basis.model("three-point statics, springs without friction in balance");
@@ -138,8 +144,7 @@ public final class StandFindings {
     PointMm foot = parked.ground().toRoad(parked.places().pin(stand.foot()));
     Optional<String> nothing = holdsNothing(on, rest.isPresent(), foot.z());
     if (nothing.isPresent()) {
-      return Finding.note(
-              FindingKind.STAND, About.parts(stand.name()), Verdict.FAIL, STATICS, nothing.get())
+      return Finding.note(STAND, About.parts(stand.name()), Verdict.FAIL, STATICS, nothing.get())
           .in(condition);
     }
     OnStand.Held held = rest.orElseThrow();
@@ -161,7 +166,7 @@ public final class StandFindings {
                 Say.deg(Math.toDegrees(held.leanRad())));
     Finding f =
         Finding.held(
-                FindingKind.STAND,
+                STAND,
                 About.parts(stand.name()),
                 Optional.of(condition),
                 Figures.atLeast(tip, limit, FigureUnit.DEG),
@@ -235,7 +240,7 @@ public final class StandFindings {
     }
     return Optional.of(
         new Finding(
-                FindingKind.STAND,
+                STAND,
                 About.parts(stand.name()).named(stand.name(), "leg"),
                 Optional.of(standing.condition()),
                 Verdict.CAUTION,

@@ -15,7 +15,6 @@ import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.FindingGroup;
-import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.rule.Ruling.Outcome;
 import org.longlow.constraints.law.Asked;
@@ -74,7 +73,7 @@ public final class LawFindings {
 
   private static Finding note(Verdict verdict, String text) {
     return Finding.note(
-        FindingKind.LAW,
+        Rulings.LAW,
         About.thing("lamps"),
         verdict,
         Basis.model("tables listed with each finding"),

@@ -9,7 +9,9 @@ import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.gap.GapFindings;
 import org.longlow.constraints.gap.Solid;
@@ -21,6 +23,10 @@ import org.longlow.constraints.stand.Wheels;
 
 /** What a machine still lacks before it can be ridden: what holds its wheels, frame, steering. */
 public final class CompletenessFindings {
+
+  /** What a machine must have to be ridden. */
+  private static final FindingKind COMPLETENESS =
+      new FindingKind("completeness", FindingGroup.PLACES, Rests.ON_DRAWING);
 
   /** What is welded or clamped to something is no farther from it than this, mm; judgement. */
   static final double JOINED_MM = 25;
@@ -53,7 +59,7 @@ public final class CompletenessFindings {
     steering();
     joints();
     return Finding.note(
-            FindingKind.COMPLETENESS,
+            COMPLETENESS,
             About.thing("machine", "machine"),
             lacks.isEmpty() ? Verdict.PASS : Verdict.CAUTION,
             SOURCE,

@@ -17,8 +17,9 @@ import org.locationtech.jts.geom.Coordinate;
 import org.longlow.constraints.check.OnRoad;
 import org.longlow.constraints.check.Sat;
 import org.longlow.constraints.check.finding.Finding;
-import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.check.person.SightFindings;
+import org.longlow.constraints.check.rule.Rulings;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.seat.Sitting;
@@ -113,7 +114,7 @@ class SightAndFootTest {
   @Test
   void onlyWhoeverSteersIsAskedWhatTheySee() {
     assertThat(TestMachine.asFiled("tourer").findings())
-        .filteredOn(f -> f.kind() == FindingKind.SIGHT || f.kind() == FindingKind.FOOT)
+        .filteredOn(f -> f.kind() == SightFindings.SIGHT || f.kind() == SightFindings.FOOT)
         .extracting(Finding::id)
         .containsExactlyInAnyOrder("sight.Runa", "foot.Runa", "sight.Bram", "foot.Bram");
   }
@@ -140,10 +141,10 @@ class SightAndFootTest {
         Sat.runabout().findings().stream()
             .filter(f -> f.id().startsWith("law") && f.verdict() == Verdict.PASS)
             .toList();
-    assertThat(met).anyMatch(f -> f.kind() == FindingKind.LAW_HEIGHT);
-    assertThat(met).anyMatch(f -> f.kind() == FindingKind.LAW);
+    assertThat(met).anyMatch(f -> f.kind() == Rulings.LAW_HEIGHT);
+    assertThat(met).anyMatch(f -> f.kind() == Rulings.LAW);
     for (Finding f : met) {
-      boolean ofHeight = f.kind() == FindingKind.LAW_HEIGHT;
+      boolean ofHeight = f.kind() == Rulings.LAW_HEIGHT;
       assertThat(ofHeight)
           .as(f.text())
           .isEqualTo(f.text().matches(".*(above the road|to the centre).*"));

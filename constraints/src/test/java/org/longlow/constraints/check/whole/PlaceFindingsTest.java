@@ -12,8 +12,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.longlow.constraints.check.Boxes;
 import org.longlow.constraints.check.Sat;
 import org.longlow.constraints.check.finding.Finding;
-import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.check.road.LeanFindings;
+import org.longlow.constraints.check.road.StandFindings;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.study.Changed;
 import org.longlow.constraints.study.Study;
@@ -111,8 +112,8 @@ class PlaceFindingsTest {
     assertThat(lacks.text()).contains(words);
     assertThat(lacks.value()).isEqualTo(1);
     assertThat(all)
-        .noneMatch(f -> f.kind() == FindingKind.LEAN || f.kind() == FindingKind.TOUCH)
-        .noneMatch(f -> f.kind() == FindingKind.STAND || f.kind() == FindingKind.PLACE);
+        .noneMatch(f -> f.kind() == LeanFindings.LEAN || f.kind() == LeanFindings.TOUCH)
+        .noneMatch(f -> f.kind() == StandFindings.STAND || f.kind() == PlaceFindings.PLACE);
   }
 
   @Test
