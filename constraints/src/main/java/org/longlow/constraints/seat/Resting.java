@@ -3,6 +3,7 @@ package org.longlow.constraints.seat;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Traits.Duty;
 import org.longlow.constraints.shape.Prism;
@@ -69,7 +70,7 @@ public final class Resting {
 
   /** Returns whether a part is a cushion of the seat somebody is on. */
   public static boolean ownCushion(Sitting sitting, Part part) {
-    return part instanceof Part.Cushion && sitting.parts().parts().contains(part);
+    return part instanceof CushionPart && sitting.parts().parts().contains(part);
   }
 
   private static boolean is(Optional<? extends Part> own, Part part) {

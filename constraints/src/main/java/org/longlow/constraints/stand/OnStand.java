@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.StandPart;
 import org.longlow.constraints.machine.Values;
 import org.longlow.constraints.machine.chassis.MassPoint;
 import org.longlow.constraints.machine.chassis.Tyre;
@@ -52,7 +53,7 @@ public final class OnStand {
   private final Standing parked;
   private final Optional<Springs> springs;
   private final MassPoint.Sum total;
-  private final Part.Stand stand;
+  private final StandPart stand;
   private final double side;
   private final LeanClearance.Wheel front;
   private final LeanClearance.Wheel rear;
@@ -86,7 +87,7 @@ public final class OnStand {
    * @param parked the machine upright, its stand down
    * @param total all of its mass in that stance, in the axes of the frame
    */
-  public OnStand(Wheels wheels, Standing parked, MassPoint.Sum total, Part.Stand stand) {
+  public OnStand(Wheels wheels, Standing parked, MassPoint.Sum total, StandPart stand) {
     this(wheels, parked, parked.springs(), total, stand);
   }
 
@@ -95,7 +96,7 @@ public final class OnStand {
       Standing parked,
       Optional<Springs> springs,
       MassPoint.Sum total,
-      Part.Stand stand) {
+      StandPart stand) {
     this.wheels = wheels;
     this.parked = parked;
     this.springs = springs;

@@ -8,9 +8,12 @@ import java.util.Map;
 import java.util.function.BiFunction;
 import java.util.stream.Stream;
 import org.longlow.constraints.document.FieldPath;
+import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Pin;
+import org.longlow.constraints.layout.SwingarmPart;
+import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.machine.chassis.Tyre;
 import org.longlow.constraints.machine.ride.Suspension;
 import org.longlow.constraints.machine.ride.WheelPath;
@@ -36,10 +39,10 @@ import org.longlow.rider.geom.PointMm;
 public record Wheels(
     Layout layout,
     Places drawn,
-    Part.Wheel front,
-    Part.Wheel rear,
-    Part.Front fork,
-    Part.Swingarm arm,
+    WheelPart front,
+    WheelPart rear,
+    FrontPart fork,
+    SwingarmPart arm,
     Suspension frontSuspension,
     Suspension rearSuspension,
     List<Fault> faults) {
@@ -72,10 +75,10 @@ public record Wheels(
 
   /** Returns the wheels of {@code layout}. */
   public static Wheels of(Layout layout, Places drawn) {
-    Part.Wheel front = last(layout.parts(Part.Wheel.class).filter(w -> w.end() == Part.End.FRONT));
-    Part.Wheel rear = last(layout.parts(Part.Wheel.class).filter(w -> w.end() == Part.End.REAR));
-    Part.Front fork = last(layout.parts(Part.Front.class));
-    Part.Swingarm arm = last(layout.parts(Part.Swingarm.class));
+    WheelPart front = last(layout.parts(WheelPart.class).filter(w -> w.end() == Part.End.FRONT));
+    WheelPart rear = last(layout.parts(WheelPart.class).filter(w -> w.end() == Part.End.REAR));
+    FrontPart fork = last(layout.parts(FrontPart.class));
+    SwingarmPart arm = last(layout.parts(SwingarmPart.class));
     List<Fault> faults = new ArrayList<>();
     Suspension atFront =
         front == null ? null : suspension(fork, Wheels::path, front, drawn, faults);
@@ -107,7 +110,7 @@ public record Wheels(
   private static <C extends Part.Carrier> Suspension suspension(
       C carrier,
       BiFunction<C, Places, WheelPath> path,
-      Part.Wheel wheel,
+      WheelPart wheel,
       Places drawn,
       List<Fault> faults) {
     PointMm axle = drawn.pin(wheel.axle());
@@ -124,18 +127,18 @@ public record Wheels(
     return Suspension.rigid(WheelPath.rigid(axle));
   }
 
-  private static WheelPath path(Part.Swingarm arm, Places drawn) {
+  private static WheelPath path(SwingarmPart arm, Places drawn) {
     return WheelPath.swingarm(drawn.pin(arm.pivot()), drawn.pin(arm.axle()));
   }
 
-  private static WheelPath path(Part.Front fork, Places drawn) {
+  private static WheelPath path(FrontPart fork, Places drawn) {
     PointMm axle = drawn.pin(fork.axle());
-    if (fork.type() == Part.FrontKind.TELESCOPIC || fork.pivot().isEmpty()) {
+    if (fork.type() == FrontPart.Kind.TELESCOPIC || fork.pivot().isEmpty()) {
       PointMm up = drawn.pin(fork.top()).minus(drawn.pin(fork.bottom()));
       return WheelPath.telescopic(axle, Math.atan2(-up.x(), up.z()));
     }
     PointMm pivot = drawn.pin(fork.pivot().get());
-    return fork.type() == Part.FrontKind.LEADING_LINK
+    return fork.type() == FrontPart.Kind.LEADING_LINK
         ? WheelPath.leadingLink(pivot, axle)
         : WheelPath.trailingLink(pivot, axle);
   }
@@ -167,11 +170,11 @@ public record Wheels(
     return front != null && rear != null && apart(front, rear, drawn);
   }
 
-  private static boolean swapped(Part.Wheel front, Part.Wheel rear, Places drawn) {
+  private static boolean swapped(WheelPart front, WheelPart rear, Places drawn) {
     return drawn.pin(rear.axle()).x() - drawn.pin(front.axle()).x() >= LEAST_WHEELBASE_MM;
   }
 
-  private static boolean apart(Part.Wheel front, Part.Wheel rear, Places drawn) {
+  private static boolean apart(WheelPart front, WheelPart rear, Places drawn) {
     double distance = drawn.pin(front.axle()).distance(drawn.pin(rear.axle()));
     double radii =
         Math.abs(Tyres.of(front, drawn).freeRadiusMm() - Tyres.of(rear, drawn).freeRadiusMm());

@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.layout.StandPart;
 import org.longlow.constraints.machine.chassis.MassPoint;
 import org.longlow.constraints.study.Study;
 import org.longlow.constraints.study.TestMachine;
@@ -22,7 +22,7 @@ class OnStandTest {
         Wheels.of(study.layout(), study.placed().places()),
         parked,
         MassPoint.Sum.of(List.of(parked.load().total())),
-        study.layout().parts(Part.Stand.class).findFirst().orElseThrow());
+        study.layout().parts(StandPart.class).findFirst().orElseThrow());
   }
 
   private static TestMachine soft(String footZ) {

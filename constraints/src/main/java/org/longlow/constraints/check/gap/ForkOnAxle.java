@@ -15,7 +15,8 @@ import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.gap.Gap;
 import org.longlow.constraints.gap.Solid;
-import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.FrontPart;
+import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.machine.chassis.Tyre;
 import org.longlow.constraints.machine.ride.Suspension;
 import org.longlow.constraints.shape.Curves;
@@ -41,8 +42,8 @@ final class ForkOnAxle {
   /** An axis flatter than this has no way up along it. */
   private static final double LEAST_UP = 0.1;
 
-  private final Part.Front fork;
-  private final Part.Wheel wheel;
+  private final FrontPart fork;
+  private final WheelPart wheel;
   private final Tyre tyre;
   private final double askedMm;
   private final Basis source;
@@ -60,8 +61,8 @@ final class ForkOnAxle {
    * @param standings the stances
    */
   ForkOnAxle(
-      Part.Front fork,
-      Part.Wheel wheel,
+      FrontPart fork,
+      WheelPart wheel,
       Tyre tyre,
       double askedMm,
       Basis source,

@@ -13,6 +13,7 @@ import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Sources;
+import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Limit;
@@ -74,7 +75,7 @@ public final class GapRules {
       for (String pin : part.pins()) {
         onPin.computeIfAbsent(pin, p -> new ArrayList<>()).add(part.name());
       }
-      if (part instanceof Part.Cushion cushion) {
+      if (part instanceof CushionPart cushion) {
         // a line feed is in no pin's name
         onPin.computeIfAbsent("\n" + cushion.seat(), s -> new ArrayList<>()).add(part.name());
       }

@@ -18,9 +18,12 @@ import org.longlow.constraints.gap.Gap;
 import org.longlow.constraints.gap.Solid;
 import org.longlow.constraints.law.Known;
 import org.longlow.constraints.layout.Demands;
+import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.SwingarmPart;
 import org.longlow.constraints.layout.Traits.Joint;
+import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.machine.chassis.Tyre;
 import org.longlow.constraints.machine.chassis.TyreSize;
 import org.longlow.constraints.machine.chassis.TyreSizeReader;
@@ -103,9 +106,9 @@ public final class JointFindings {
     for (GapRules.Joint joint : rules.joints()) {
       Part a = layout.parts().get(joint.a());
       Part b = layout.parts().get(joint.b());
-      if (a instanceof Part.Wheel wheel && joint.pins().contains(wheel.axle())) {
+      if (a instanceof WheelPart wheel && joint.pins().contains(wheel.axle())) {
         findings.addAll(onAxle(wheel, b));
-      } else if (b instanceof Part.Wheel wheel && joint.pins().contains(wheel.axle())) {
+      } else if (b instanceof WheelPart wheel && joint.pins().contains(wheel.axle())) {
         findings.addAll(onAxle(wheel, a));
       } else {
         away(gaps, joint, a, b).ifPresent(findings::add);
@@ -183,11 +186,11 @@ public final class JointFindings {
     return part.traits().depth().map(places::value).orElse(least);
   }
 
-  private List<Finding> onAxle(Part.Wheel wheel, Part part) {
+  private List<Finding> onAxle(WheelPart wheel, Part part) {
     Tyre tyre = Tyres.of(wheel, places);
     Demands.Key demand = rules.demand(wheel.name(), part.name());
     double asked = rules.limitMm(wheel.name(), part.name(), demand);
-    if (part instanceof Part.Swingarm arm) {
+    if (part instanceof SwingarmPart arm) {
       PartShape shape = shapes.get(arm.name());
       double beside = Math.min(shape.leftMm(), shape.rightMm()) - tyre.widthMm() / 2;
       if (beside > 0) {
@@ -195,7 +198,7 @@ public final class JointFindings {
       }
     }
     Basis source = rules.source(wheel.name(), part.name(), demand);
-    if (part instanceof Part.Front fork && wheel.equals(wheels.front())) {
+    if (part instanceof FrontPart fork && wheel.equals(wheels.front())) {
       ForkOnAxle on =
           new ForkOnAxle(
               fork, wheel, tyre, asked, source, places, wheels.frontSuspension(), standings);
@@ -207,7 +210,7 @@ public final class JointFindings {
 
   /** An arm drawn as one body over the whole width has a leg on each side of the tyre. */
   private Finding legs(
-      Part.Wheel wheel, Part.Swingarm arm, Tyre tyre, double besideMm, double askedMm) {
+      WheelPart wheel, SwingarmPart arm, Tyre tyre, double besideMm, double askedMm) {
     PointMm pivot = places.pin(arm.pivot());
     PointMm axle = places.pin(arm.axle());
     double ahead = pivot.distance(axle) - tyre.freeRadiusMm() - places.value(arm.depth()) / 2;
@@ -241,7 +244,7 @@ public final class JointFindings {
   }
 
   /** The tyre and its rim, as drawn. */
-  private Solid ring(Part.Wheel wheel, Tyre tyre) {
+  private Solid ring(WheelPart wheel, Tyre tyre) {
     Interval width = new Interval(-tyre.widthMm() / 2, tyre.widthMm() / 2);
     return rings.computeIfAbsent(
         wheel.name(),
@@ -259,7 +262,7 @@ public final class JointFindings {
 
   /** What is on the axle must be inside the rim or beside the tyre, in every stance. */
   private Optional<Finding> inTyre(
-      Part.Wheel wheel, Part part, Tyre tyre, double askedMm, Basis source) {
+      WheelPart wheel, Part part, Tyre tyre, double askedMm, Basis source) {
     double inside = rimInsideMm(wheel, tyre);
     PartShape shape = shapes.get(part.name());
     Interval width = new Interval(-tyre.widthMm() / 2, tyre.widthMm() / 2);
@@ -314,7 +317,7 @@ public final class JointFindings {
    * What is held all round by a rim gets out of it by being smaller, not by a shift out of the
    * wheel: it is in it by no more than it reaches past the inside.
    */
-  private Room room(Solid ring, PointMm travel, Part.Wheel wheel, PartShape shape, double askedMm) {
+  private Room room(Solid ring, PointMm travel, WheelPart wheel, PartShape shape, double askedMm) {
     String name = shape.part().name();
     Gap gap = ring.moved(Solid.by(travel)).to(new Solid(name, shape.prisms()), askedMm);
     if (gap == null || gap.gapMm() >= 0) {
@@ -329,7 +332,7 @@ public final class JointFindings {
   }
 
   /** Radius of the inside of a rim; without a size, that of a tyre as high as it is wide. */
-  private static double rimInsideMm(Part.Wheel wheel, Tyre tyre) {
+  private static double rimInsideMm(WheelPart wheel, Tyre tyre) {
     TyreSize size = wheel.tyre().isEmpty() ? null : TyreSizeReader.read(wheel.tyre()).size();
     double bead = size != null ? size.rimDiameterMm() / 2 : tyre.freeRadiusMm() - tyre.widthMm();
     return Math.max(0, Math.min(bead, tyre.freeRadiusMm()) - RIM_DEPTH_MM);

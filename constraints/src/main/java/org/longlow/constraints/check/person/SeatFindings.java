@@ -16,7 +16,7 @@ import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.law.Known;
-import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.Places;
@@ -85,13 +85,13 @@ public final class SeatFindings {
                   + " on each side"));
 
   /** The flesh that each cushion carries. */
-  private static final Map<Part.CushionRole, String> CARRIED =
+  private static final Map<CushionPart.Role, String> CARRIED =
       Map.of(
-          Part.CushionRole.PAN,
+          CushionPart.Role.PAN,
           "pelvis",
-          Part.CushionRole.BACK,
+          CushionPart.Role.BACK,
           "chest",
-          Part.CushionRole.HEAD,
+          CushionPart.Role.HEAD,
           "head");
 
   private SeatFindings() {}
@@ -120,11 +120,11 @@ public final class SeatFindings {
         .parts()
         .back()
         .ifPresent(b -> cushion(findings, sitting, stance, "back", b, seated.back()));
-    Optional<Part.Cushion> head = sitting.parts().head();
+    Optional<CushionPart> head = sitting.parts().head();
     if (head.isPresent() && seated.headRest().isPresent()) {
       cushion(findings, sitting, stance, "head", head.get(), seated.headRest().get());
     }
-    for (Part.Cushion cushion : cushions(sitting)) {
+    for (CushionPart cushion : cushions(sitting)) {
       beside(sitting, stance, cushion, places).ifPresent(findings::add);
     }
     hold(findings, sitting, stance, seated);
@@ -145,8 +145,8 @@ public final class SeatFindings {
         .in(stance);
   }
 
-  private static List<Part.Cushion> cushions(Sitting sitting) {
-    List<Part.Cushion> cushions = new ArrayList<>(List.of(sitting.parts().pan()));
+  private static List<CushionPart> cushions(Sitting sitting) {
+    List<CushionPart> cushions = new ArrayList<>(List.of(sitting.parts().pan()));
     sitting.parts().back().ifPresent(cushions::add);
     sitting.parts().head().ifPresent(cushions::add);
     return cushions;
@@ -154,7 +154,7 @@ public final class SeatFindings {
 
   /** A cushion that does not carry somebody on either side of their middle. */
   private static Optional<Finding> beside(
-      Sitting sitting, Condition stance, Part.Cushion cushion, Places places) {
+      Sitting sitting, Condition stance, CushionPart cushion, Places places) {
     double half =
         sitting.flesh().stream()
             .filter(f -> f.name().equals(CARRIED.get(cushion.role())))
@@ -164,7 +164,7 @@ public final class SeatFindings {
     List<Interval> across = Spreads.of(cushion.base(), places);
     double left = within(across, 0, half);
     double right = within(across, -half, 0);
-    double least = cushion.role() == Part.CushionRole.HEAD ? HEAD_HALF_MM : HALF_MM;
+    double least = cushion.role() == CushionPart.Role.HEAD ? HEAD_HALF_MM : HALF_MM;
     double side = Math.min(left, right);
     if (side >= least) {
       return Optional.empty();
@@ -213,7 +213,7 @@ public final class SeatFindings {
       Sitting sitting,
       Condition stance,
       String role,
-      Part.Cushion part,
+      CushionPart part,
       CushionLoad load) {
     double thickness = load.safeSinkMm() + load.remainingMm();
     double limit = Math.min(FoamStack.MEAN_LIMIT * thickness, thickness - FoamStack.LEAST_LEFT_MM);

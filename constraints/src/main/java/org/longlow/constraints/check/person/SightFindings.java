@@ -20,7 +20,8 @@ import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.law.Known;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.ShellPart;
+import org.longlow.constraints.layout.StandPart;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.shape.Interval;
@@ -112,7 +113,7 @@ public final class SightFindings {
     List<PointMm> corners = new ArrayList<>();
     Interval ahead = new Interval(-AHEAD_MM, AHEAD_MM);
     for (PartShape shape : standing.shapes().values()) {
-      if (seeThroughScreens && shape.part() instanceof Part.Shell s && s.type().seeThrough()) {
+      if (seeThroughScreens && shape.part() instanceof ShellPart s && s.type().seeThrough()) {
         continue;
       }
       for (Prism prism : shape.prisms()) {
@@ -206,7 +207,7 @@ public final class SightFindings {
                 standing.ground().toFrame(new PointMm(road.x(), Math.min(FOOT_ROOM_MM, hip.z())))));
     return standing.shapes().values().stream()
         .filter(shape -> !sitting.parts().parts().contains(shape.part()))
-        .filter(shape -> !(shape.part() instanceof Part.Stand)) // one steps beside a leg
+        .filter(shape -> !(shape.part() instanceof StandPart)) // one steps beside a leg
         .filter(shape -> halfMm(shape) > sideMm && shape.outline().intersects(leg))
         .max(Comparator.comparingDouble(SightFindings::halfMm));
   }

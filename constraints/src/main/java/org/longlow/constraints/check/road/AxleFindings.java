@@ -12,7 +12,7 @@ import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
-import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.machine.chassis.Tyre;
 import org.longlow.constraints.machine.chassis.TyreSizeReader;
 import org.longlow.constraints.place.Placed;
@@ -44,10 +44,10 @@ public final class AxleFindings {
   private AxleFindings() {}
 
   public static List<Finding> of(Placed placed) {
-    return placed.layout().parts(Part.Wheel.class).map(w -> of(w, placed.places())).toList();
+    return placed.layout().parts(WheelPart.class).map(w -> of(w, placed.places())).toList();
   }
 
-  private static Finding of(Part.Wheel wheel, Places places) {
+  private static Finding of(WheelPart wheel, Places places) {
     Tyre tyre = Tyres.of(wheel, places);
     double radius = tyre.freeRadiusMm();
     double drawn = places.pin(wheel.axle()).z();
@@ -78,7 +78,7 @@ public final class AxleFindings {
   }
 
   /** Height of the tyre's section; without a size, that of a tyre as high as it is wide. */
-  private static double sectionMm(Part.Wheel wheel, Tyre tyre) {
+  private static double sectionMm(WheelPart wheel, Tyre tyre) {
     return wheel.tyre().isEmpty()
         ? tyre.widthMm()
         : TyreSizeReader.read(wheel.tyre()).size().sectionHeightMm();

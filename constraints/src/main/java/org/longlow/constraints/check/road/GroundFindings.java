@@ -16,8 +16,8 @@ import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Sources;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.rider.geom.PointMm;
@@ -61,7 +61,7 @@ public final class GroundFindings {
     String part = null;
     Coordinate at = null;
     for (PartShape shape : standing.shapes().values()) {
-      if (shape.part() instanceof Part.Wheel) {
+      if (shape.part() instanceof WheelPart) {
         continue;
       }
       Envelope box = shape.outline().getEnvelopeInternal();

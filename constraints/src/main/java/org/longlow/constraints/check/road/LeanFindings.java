@@ -20,8 +20,9 @@ import org.longlow.constraints.check.finding.Sources;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.RestPart;
 import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.machine.ride.TurnLean;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Prism;
@@ -78,7 +79,7 @@ public final class LeanFindings {
     }
 
     boolean folds() {
-      return part.filter(p -> p.part() instanceof Part.Rest r && r.folds()).isPresent();
+      return part.filter(p -> p.part() instanceof RestPart r && r.folds()).isPresent();
     }
 
     List<String> path() {
@@ -212,7 +213,7 @@ public final class LeanFindings {
   private void inStance(Standing standing) {
     List<Thing> things = new ArrayList<>();
     for (PartShape shape : standing.shapes().values()) {
-      if (!(shape.part() instanceof Part.Wheel)) {
+      if (!(shape.part() instanceof WheelPart)) {
         things.add(
             new Thing(shape.part().name(), Optional.of(shape), shape.prisms(), Optional.empty()));
       }

@@ -18,9 +18,9 @@ import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.gap.Sweep;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Section;
 import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.layout.StandPart;
 import org.longlow.constraints.machine.chassis.MassPoint;
 import org.longlow.constraints.machine.linkage.RigidMotion;
 import org.longlow.constraints.machine.linkage.SectionMotion;
@@ -56,9 +56,9 @@ public final class StandFindings {
   private final Layout layout;
   private final Wheels wheels;
   private final Standing parked;
-  private final Part.Stand stand;
+  private final StandPart stand;
 
-  private StandFindings(Layout layout, Wheels wheels, Standing parked, Part.Stand stand) {
+  private StandFindings(Layout layout, Wheels wheels, Standing parked, StandPart stand) {
     this.layout = layout;
     this.wheels = wheels;
     this.parked = parked;
@@ -67,7 +67,7 @@ public final class StandFindings {
 
   public static List<Finding> of(Layout layout, Wheels wheels, List<Standing> standings) {
     List<Finding> findings = new ArrayList<>();
-    for (Part.Stand stand : layout.parts(Part.Stand.class).toList()) {
+    for (StandPart stand : layout.parts(StandPart.class).toList()) {
       for (Standing standing : standings) {
         if (standing.kind() == Stance.Kind.PARKED && standing.load() != null) {
           findings.addAll(new StandFindings(layout, wheels, standing, stand).all());
@@ -229,7 +229,7 @@ public final class StandFindings {
   }
 
   /** A leg that swings up is as long as it was: seen from the side at most what it is in space. */
-  private static Optional<Finding> leg(Standing standing, Part.Stand stand) {
+  private static Optional<Finding> leg(Standing standing, StandPart stand) {
     PointMm pivot = standing.places().pin(stand.pivot());
     double parked = pivot.distance(standing.places().pin(stand.foot()));
     double stowed = pivot.distance(standing.places().pin(stand.stowed()));

@@ -22,8 +22,8 @@ import org.longlow.constraints.law.LampItem;
 import org.longlow.constraints.law.LawTables;
 import org.longlow.constraints.law.Row;
 import org.longlow.constraints.law.RuleSet;
+import org.longlow.constraints.layout.LampPart;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.PartShape;
@@ -105,11 +105,11 @@ public final class LawFindings {
 
   /** A lamp that is given and that no row speaks of is named, not passed over. */
   private static List<Ruling> unlisted(RuleSet rules, List<LampItem> lamps) {
-    Set<Part.LampKind> kinds = EnumSet.noneOf(Part.LampKind.class);
+    Set<LampPart.Kind> kinds = EnumSet.noneOf(LampPart.Kind.class);
     lamps.forEach(l -> kinds.add(l.kind()));
     rows(Set.of(rules), Asked.Subject.LAMP).forEach(row -> kinds.remove(row.kind()));
     List<Ruling> rulings = new ArrayList<>();
-    for (Part.LampKind kind : kinds) {
+    for (LampPart.Kind kind : kinds) {
       List<String> parts = LampRulings.parts(lamps.stream().filter(l -> l.kind() == kind).toList());
       String words = Row.words(kind);
       rulings.add(
@@ -131,7 +131,7 @@ public final class LawFindings {
 
   private static List<LampItem> lamps(Layout layout, Standing standing) {
     List<LampItem> lamps = new ArrayList<>();
-    for (Part.Lamp lamp : layout.parts(Part.Lamp.class).toList()) {
+    for (LampPart lamp : layout.parts(LampPart.class).toList()) {
       LampItem item = item(lamp, standing);
       lamps.add(item);
       if (lamp.pair()) {
@@ -141,7 +141,7 @@ public final class LawFindings {
     return lamps;
   }
 
-  private static LampItem item(Part.Lamp lamp, Standing standing) {
+  private static LampItem item(LampPart lamp, Standing standing) {
     Places places = standing.places();
     PointMm at = standing.ground().toRoad(places.pin(lamp.at()));
     return new LampItem(

@@ -13,8 +13,8 @@ import org.longlow.constraints.check.Sat;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.Occupant;
-import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.seat.SeatParts;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.study.Study;
@@ -125,8 +125,7 @@ class SeatFindingsTest {
     assertThat(maybe(bare, "sink.Bram.back")).isPresent();
   }
 
-  private static Sitting parts(
-      Sitting s, Optional<Part.Cushion> back, Optional<Part.Cushion> head) {
+  private static Sitting parts(Sitting s, Optional<CushionPart> back, Optional<CushionPart> head) {
     SeatParts p = s.parts();
     return new Sitting(
         s.person(),

@@ -2,8 +2,8 @@ package org.longlow.constraints.check.road;
 
 import java.util.List;
 import java.util.function.UnaryOperator;
-import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.layout.StandPart;
 import org.longlow.constraints.machine.chassis.MassPoint;
 import org.longlow.constraints.machine.chassis.Tyre;
 import org.longlow.constraints.machine.ride.Suspension;
@@ -29,7 +29,7 @@ final class Propped {
   private final Wheels wheels;
   private final Standing parked;
   private final MassPoint total;
-  private final Part.Stand stand;
+  private final StandPart stand;
   private final double side;
   private final double footY;
 
@@ -52,7 +52,7 @@ final class Propped {
   private static Propped in(Study study, UnaryOperator<MassPoint> masses, boolean settles) {
     Standing parked = study.standing(Condition.empty(Stance.Kind.PARKED)).orElseThrow();
     Wheels wheels = Wheels.of(study.layout(), study.placed().places());
-    Part.Stand stand = study.layout().parts(Part.Stand.class).findFirst().orElseThrow();
+    StandPart stand = study.layout().parts(StandPart.class).findFirst().orElseThrow();
     List<MassPoint> all =
         parked.shapes().values().stream()
             .map(p -> new MassPoint(p.massKg(), p.centre(), p.centreYMm()))
@@ -61,7 +61,7 @@ final class Propped {
   }
 
   private Propped(
-      Wheels wheels, Standing parked, MassPoint total, Part.Stand stand, boolean settles) {
+      Wheels wheels, Standing parked, MassPoint total, StandPart stand, boolean settles) {
     this.wheels = wheels;
     this.parked = parked;
     this.total = total;

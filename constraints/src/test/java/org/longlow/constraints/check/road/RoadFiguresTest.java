@@ -21,8 +21,8 @@ import org.longlow.constraints.check.OnRoad;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Occupant;
-import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.machine.chassis.MassPoint;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.stand.Standing;
@@ -249,7 +249,7 @@ class RoadFiguresTest {
     OnRoad road = OnRoad.of(study, s);
     double least = Double.POSITIVE_INFINITY;
     for (PartShape shape : s.shapes().values()) {
-      if (shape.part() instanceof Part.Wheel) {
+      if (shape.part() instanceof WheelPart) {
         continue;
       }
       for (Coordinate c : shape.outline().getCoordinates()) {

@@ -14,9 +14,12 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Coordinate;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.layout.SwingarmPart;
+import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.machine.ride.LeanClearance;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
@@ -173,9 +176,9 @@ class RoadFindingsTest {
   private static double unsprungKg(Study study, boolean front) {
     double kg = 0;
     for (PartShape s : study.shapes().values()) {
-      if (s.part() instanceof Part.Wheel w && (w.end() == Part.End.FRONT) == front) {
+      if (s.part() instanceof WheelPart w && (w.end() == Part.End.FRONT) == front) {
         kg += s.massKg();
-      } else if (front ? s.part() instanceof Part.Front : s.part() instanceof Part.Swingarm) {
+      } else if (front ? s.part() instanceof FrontPart : s.part() instanceof SwingarmPart) {
         kg += s.massKg() / 2;
       }
     }
