@@ -31,7 +31,7 @@ final class Fittings {
   private static final GeometryFactory FACTORY = new GeometryFactory();
 
   static final double STAND_Y_MM = 258;
-  static final double STAND_LEAN_DEG = 12;
+  static final double STAND_LEAN_DEG = 13;
   private static final double STAND_MM = 20;
 
   private final Room room;

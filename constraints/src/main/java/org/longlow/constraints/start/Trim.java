@@ -15,6 +15,7 @@ import org.longlow.rider.pose.Reach;
 final class Trim {
 
   private static final int ROUNDS = 30;
+  private static final int STAND_ROUNDS = 3;
   private static final double STEP_MM = 10;
   private static final double MOST_STEP_MM = 120;
 
@@ -65,7 +66,9 @@ final class Trim {
       return List.of(unbalanced());
     }
     tuning = new Weighing(trial()).sprung(tuning);
-    tuning = new Weighing(trial()).stood(tuning);
+    for (int round = 0; round < STAND_ROUNDS; round++) {
+      tuning = new Weighing(trial()).stood(tuning);
+    }
     return List.of();
   }
 

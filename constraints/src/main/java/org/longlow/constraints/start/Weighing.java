@@ -7,17 +7,19 @@ import java.util.Map;
 import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Measures;
+import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.layout.StandPart;
 import org.longlow.constraints.machine.chassis.MassPoint;
-import org.longlow.constraints.machine.ride.LeanClearance;
-import org.longlow.constraints.machine.ride.StaticSag;
 import org.longlow.constraints.seat.Seats;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Shapes;
-import org.longlow.constraints.stand.Ground;
+import org.longlow.constraints.stand.OnStand;
 import org.longlow.constraints.stand.Rider;
 import org.longlow.constraints.stand.Springs;
+import org.longlow.constraints.stand.Stances;
+import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.PointMm;
@@ -76,15 +78,12 @@ final class Weighing {
   }
 
   private Springs on(Rider load) {
-    return Springs.of(shapes.values(), load, wheels);
+    return Springs.of(shapes.values(), load, wheels).orElseThrow();
   }
 
   private MassPoint total(Rider load) {
     Springs springs = on(load);
-    List<MassPoint> all = new ArrayList<>(springs.sprung());
-    all.addAll(springs.atFront());
-    all.addAll(springs.atRear());
-    return MassPoint.total(all);
+    return springs.sprung().plus(springs.atFront()).plus(springs.atRear()).total();
   }
 
   /** Springs with which the wheels rest well between their stops under every load. */
@@ -101,7 +100,7 @@ final class Weighing {
     double least = Double.POSITIVE_INFINITY;
     double most = 0;
     for (Rider load : loads) {
-      MassPoint sprung = MassPoint.total(on(load).sprung());
+      MassPoint sprung = on(load).sprung().total();
       double share = sprung.at().x() / base;
       double newtons = GRAVITY * sprung.massKg() * (front ? share : 1 - share) * slope;
       least = Math.min(least, newtons);
@@ -113,25 +112,25 @@ final class Weighing {
     return new Tuning.Spring(Math.rint(rate * 10) / 10, Math.rint(preload / 5) * 5);
   }
 
-  /** A foot that is on the road when the parked machine leans as far as is meant. */
+  /**
+   * A foot nearer to being on the road when the parked machine leans as far as is meant. Where it
+   * is moves the springs, so this is asked some times over.
+   */
   Tuning stood(Tuning tuning) {
-    double x = Math.rint(total(Rider.NOBODY).at().x() - STAND_BEHIND_MM);
-    StaticSag sag = on(Rider.NOBODY).rest(wheels, 1);
-    Places parked = wheels.moved(sag.front().travelMm(), sag.rear().travelMm());
-    Ground ground = wheels.ground(parked);
-    LeanClearance road =
-        new LeanClearance(
-            ground.wheelbaseMm(),
-            new LeanClearance.Wheel(
-                wheels.frontTyre().freeRadiusMm(), wheels.frontTyre().sectionRadiusMm()),
-            new LeanClearance.Wheel(
-                wheels.rearTyre().freeRadiusMm(), wheels.rearTyre().sectionRadiusMm()));
+    StandPart stand = layout.parts(StandPart.class).findFirst().orElseThrow();
+    Standing parked =
+        new Stances(wheels, shapes)
+            .all(List.of()).stream()
+                .filter(s -> s.kind() == Stance.Kind.PARKED)
+                .findFirst()
+                .orElseThrow();
     double lean = Math.toRadians(Fittings.STAND_LEAN_DEG);
-    double z = 0;
-    for (int round = 0; round < 20; round++) {
-      PointMm foot = ground.toRoad(new PointMm(x, z));
-      z -= road.clearanceMm(foot.x(), Fittings.STAND_Y_MM, foot.z(), lean) / Math.cos(lean);
-    }
+    double off =
+        new OnStand(wheels, parked, MassPoint.Sum.of(List.of(parked.load().total())), stand)
+            .at(lean)
+            .footOffMm();
+    double x = Math.rint(total(Rider.NOBODY).at().x() - STAND_BEHIND_MM);
+    double z = drawn.pin(stand.foot()).z() - off / Math.cos(lean);
     return tuning.withStand(x, Math.rint(z * 10) / 10);
   }
 }

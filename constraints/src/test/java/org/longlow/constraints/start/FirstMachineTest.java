@@ -98,6 +98,22 @@ class FirstMachineTest {
     assertThat(layout.crew()).hasSize(1);
   }
 
+  /** Its foot is on the road at the lean that is written, springs moving or stuck. */
+  @Test
+  void itStandsOnItsStandAsWritten() {
+    for (Answers answers :
+        List.of(
+            Answers.NONE,
+            say().seats(2).answers(),
+            say().front(FrontPart.Kind.LEADING_LINK).answers())) {
+      assertThat(made(answers).study().findings())
+          .filteredOn(f -> f.id().equals("stand.sideStand"))
+          .singleElement()
+          .satisfies(f -> assertThat(f.verdict()).as(f.text()).isEqualTo(Verdict.PASS))
+          .satisfies(f -> assertThat(f.text()).doesNotContain("written"));
+    }
+  }
+
   @Test
   void itIsReadBackAsItWasWritten() {
     for (Answers answers :
