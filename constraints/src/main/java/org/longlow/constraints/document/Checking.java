@@ -4,16 +4,13 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.regex.Pattern;
 import org.longlow.constraints.document.Type.Target;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.words.Names;
@@ -44,7 +41,7 @@ final class Checking implements Type.Cases<Checking.Here, Object> {
   private final Faults faults;
   private final Written written;
   private final Quantities quantities;
-  private final Map<Target, Collection<String>> known = new HashMap<>();
+  private final Map<Target, Collection<String>> known;
   private final Map<String, Part> parts = new HashMap<>();
   private int group;
 
@@ -54,25 +51,7 @@ final class Checking implements Type.Cases<Checking.Here, Object> {
     this.faults = faults;
     this.written = written;
     this.quantities = new Quantities(faults, layout.measures().keySet());
-    known.put(Target.PIN, layout.pins().keySet());
-    known.put(Target.PART, layout.parts().keySet());
-    known.put(Target.PART_OR_RIDER, with(layout.parts().keySet(), Set.of(Occupant.RIDER)));
-    known.put(Target.SECTION, layout.sections().keySet());
-    known.put(Target.MEASURE, layout.measures().keySet());
-    known.put(Target.CARRIER, with(PointKinds.CARRIERS, layout.sections().keySet()));
-    Set<String> seats = new LinkedHashSet<>();
-    for (Part part : layout.parts().values()) {
-      if (part != null) {
-        part.seatOf().ifPresent(seats::add);
-      }
-    }
-    known.put(Target.SEAT, seats);
-  }
-
-  private static Set<String> with(Collection<String> names, Collection<String> more) {
-    Set<String> all = new LinkedHashSet<>(names);
-    all.addAll(more);
-    return all;
+    this.known = Known.in(layout);
   }
 
   /** Reports all faults; returns the layout with its quantities in their dimensions. */
