@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import org.longlow.constraints.disk.Beside;
 import org.longlow.constraints.disk.WholeFile;
 import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.json.LayoutReader;
@@ -94,13 +93,12 @@ public final class Demos {
   /** A file of that name that says something else is somebody's work: it is kept beside. */
   private static void write(String text, Path file) throws IOException {
     byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-    if (Files.isRegularFile(file)) {
-      if (Files.size(file) == bytes.length && Arrays.equals(Files.readAllBytes(file), bytes)) {
-        return;
-      }
-      Beside.keep(file, "replaced");
+    if (Files.isRegularFile(file)
+        && Files.size(file) == bytes.length
+        && Arrays.equals(Files.readAllBytes(file), bytes)) {
+      return;
     }
-    WholeFile.write(file, out -> out.write(bytes));
+    WholeFile.replace(file, out -> out.write(bytes), old -> true);
   }
 
   private static Layout read(String name, Path folder) {

@@ -29,10 +29,12 @@ import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.ReadResult;
+import org.longlow.constraints.layout.LampPart;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Measure;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Tie;
+import org.longlow.constraints.layout.TubePart;
 import org.longlow.constraints.place.Placed;
 import org.longlow.constraints.place.Placer;
 import org.longlow.constraints.shape.PartShape;
@@ -50,12 +52,12 @@ class DemosTest {
           "curlew", Set.of());
 
   /** Lamps that no law listed asks for. */
-  private static final EnumSet<Part.LampKind> OPTIONAL_LAMPS =
+  private static final EnumSet<LampPart.Kind> OPTIONAL_LAMPS =
       EnumSet.of(
-          Part.LampKind.DRIVING_BEAM,
-          Part.LampKind.DAYTIME,
-          Part.LampKind.FRONT_FOG,
-          Part.LampKind.REAR_FOG);
+          LampPart.Kind.DRIVING_BEAM,
+          LampPart.Kind.DAYTIME,
+          LampPart.Kind.FRONT_FOG,
+          LampPart.Kind.REAR_FOG);
 
   private static final Map<String, Study> STUDIES = new HashMap<>();
 
@@ -232,9 +234,9 @@ class DemosTest {
         .contains("wheel", "front", "swingarm", "rail", "battery", "cowl", "cushion", "grip")
         .contains("lamp", "stand");
     assertThat(layout.parts().values())
-        .filteredOn(Part.Lamp.class::isInstance)
-        .extracting(p -> ((Part.Lamp) p).type())
-        .contains(EnumSet.complementOf(OPTIONAL_LAMPS).toArray(Part.LampKind[]::new));
+        .filteredOn(LampPart.class::isInstance)
+        .extracting(p -> ((LampPart) p).type())
+        .contains(EnumSet.complementOf(OPTIONAL_LAMPS).toArray(LampPart.Kind[]::new));
     assertThat(layout.parts().values()).allMatch(p -> !p.base().touches().contains(p.name()));
     assertThat(layout.stances()).hasSizeGreaterThanOrEqualTo(5);
   }
@@ -244,7 +246,7 @@ class DemosTest {
   void everyRailEndsOnSomething(String name) {
     Study study = study(name);
     for (Part part : study.layout().parts().values()) {
-      if (part instanceof Part.Tube rail && rail.type() == Part.TubeKind.RAIL) {
+      if (part instanceof TubePart rail && rail.type() == TubePart.Kind.RAIL) {
         for (String end : List.of(rail.path().get(0), rail.path().get(rail.path().size() - 1))) {
           // 25 mm: a bracket between, or the corner pin just outside the arc of a bend
           PointMm p = study.placed().places().pin(end);

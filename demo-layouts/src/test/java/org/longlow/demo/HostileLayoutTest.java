@@ -22,6 +22,7 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Pin;
 import org.longlow.constraints.layout.Tie;
+import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.study.Study;
 
 /**
@@ -63,8 +64,8 @@ class HostileLayoutTest {
     Layout l = Demos.layout("dunlin");
     List<String> axles =
         l.parts().values().stream()
-            .filter(Part.Wheel.class::isInstance)
-            .map(p -> ((Part.Wheel) p).axle())
+            .filter(WheelPart.class::isInstance)
+            .map(p -> ((WheelPart) p).axle())
             .toList();
     Map<String, Pin> pins = new LinkedHashMap<>();
     axles.forEach(

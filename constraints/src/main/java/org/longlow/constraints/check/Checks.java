@@ -8,7 +8,9 @@ import java.util.function.Supplier;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.gap.GapFindings;
 import org.longlow.constraints.check.gap.GapRules;
@@ -32,6 +34,7 @@ import org.longlow.constraints.check.road.StandFindings;
 import org.longlow.constraints.check.road.SteeringFindings;
 import org.longlow.constraints.check.road.Weights;
 import org.longlow.constraints.check.rule.LawFindings;
+import org.longlow.constraints.check.rule.Rulings;
 import org.longlow.constraints.check.whole.ColdFindings;
 import org.longlow.constraints.check.whole.CompletenessFindings;
 import org.longlow.constraints.check.whole.PlaceFindings;
@@ -45,10 +48,15 @@ import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
+import org.longlow.constraints.words.Progress;
 import org.longlow.rider.geom.OutOfRange;
 
 /** Every finding about a machine, in a fixed order. */
 public final class Checks {
+
+  /** Wheels that cannot be stood on the ground. */
+  private static final FindingKind SUSPENSION =
+      new FindingKind("suspension", FindingGroup.PLACES, Rests.ON_DRAWING);
 
   private Checks() {}
 
@@ -60,13 +68,15 @@ public final class Checks {
    * @param sittings its crew
    * @param wheels its wheels
    * @param standings its stances
+   * @param progress told of what grows with the number of pairs of people
    */
   public static List<Finding> all(
       Placed placed,
       Map<String, PartShape> shapes,
       List<Sitting> sittings,
       Wheels wheels,
-      List<Standing> standings) {
+      List<Standing> standings,
+      Progress progress) {
     Layout layout = placed.layout();
     List<Finding> findings = new ArrayList<>(SolveFindings.of(placed));
     findings.addAll(CrewFindings.of(layout));
@@ -75,12 +85,12 @@ public final class Checks {
     }
     GapRules rules = new GapRules(layout, placed.places());
     GapFindings gaps = new GapFindings(layout, rules, shapes);
-    findings.addAll(gaps.of(standings));
+    findings.addAll(gaps.of(standings, progress));
     JointFindings joints = new JointFindings(layout, rules, wheels, shapes, standings);
     findings.addAll(joints.all(gaps));
     findings.addAll(TwinFindings.of(shapes));
     List<PersonBody> people = PersonBody.of(sittings);
-    findings.addAll(new PersonGaps(layout, rules, gaps, people, standings).all());
+    findings.addAll(new PersonGaps(layout, rules, gaps, people, standings).all(progress));
     findings.addAll(
         new SectionFindings(layout, rules, gaps, joints, placed.places(), people).all());
     findings.addAll(wheelFaults(wheels));
@@ -93,15 +103,18 @@ public final class Checks {
     weights.finding().ifPresent(findings::add);
     SpringCare springs = SpringCare.of(wheels);
     springs.finding().ifPresent(findings::add);
-    add(findings, FindingKind.CLEARANCE, () -> GroundFindings.of(layout, standings));
+    add(findings, GroundFindings.CLEARANCE, () -> GroundFindings.of(layout, standings));
     if (wheels.stands()) {
-      add(findings, FindingKind.SAG, () -> SagFindings.of(wheels, standings));
-      add(findings, FindingKind.LEAN, () -> new LeanFindings(layout, wheels).of(standings));
-      add(findings, FindingKind.STAND, () -> StandFindings.of(layout, wheels, standings));
-      add(findings, FindingKind.TRAIL, () -> SteeringFindings.of(wheels, standings));
+      add(findings, SagFindings.SAG, () -> SagFindings.of(wheels, standings));
+      add(
+          findings,
+          LeanFindings.LEAN,
+          () -> new LeanFindings(layout, wheels).of(standings, progress));
+      add(findings, StandFindings.STAND, () -> StandFindings.of(layout, wheels, standings));
+      add(findings, SteeringFindings.TRAIL, () -> SteeringFindings.of(wheels, standings));
     }
-    add(findings, FindingKind.LOAD, () -> LoadFindings.of(layout, standings));
-    add(findings, FindingKind.LAW, () -> LawFindings.of(layout, sittings, standings));
+    add(findings, LoadFindings.LOAD, () -> LoadFindings.of(layout, standings));
+    add(findings, Rulings.LAW, () -> LawFindings.of(layout, sittings, standings));
     return findings.stream()
         .map(weights::held)
         .map(springs::held)
@@ -124,7 +137,7 @@ public final class Checks {
         .map(
             fault ->
                 Finding.note(
-                    FindingKind.SUSPENSION,
+                    SUSPENSION,
                     About.thing(fault.about(), fault.about()),
                     wheels.stands() ? Verdict.CAUTION : Verdict.FAIL,
                     Basis.model("plane geometry of links"),

@@ -15,6 +15,7 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -31,6 +32,12 @@ public final class WholeFile {
   @FunctionalInterface
   public interface Content {
     void writeTo(OutputStream out) throws IOException;
+  }
+
+  /** Tells whether what stands at a place is somebody's work, to be kept when it is replaced. */
+  @FunctionalInterface
+  public interface Keeping {
+    boolean keeps(Path old) throws IOException;
   }
 
   /** How often a move is tried while a reader holds the target, which only Windows minds. */
@@ -51,6 +58,18 @@ public final class WholeFile {
    * @throws IOException if it cannot be written, is a folder, a device or a pipe, or is protected
    */
   public static void write(Path target, Content content) throws IOException {
+    replace(target, content, old -> false);
+  }
+
+  /**
+   * As {@link #write}; a replaced file that {@code keeping} says so of is kept beside as {@link
+   * Beside#keep} does, once the new one is complete.
+   *
+   * @return the file kept
+   * @throws IOException as {@link #write}, or if it cannot be kept; nothing is kept then
+   */
+  public static Optional<Path> replace(Path target, Content content, Keeping keeping)
+      throws IOException {
     Path whole = behindLinks(target.toAbsolutePath());
     if (Files.isDirectory(whole)) {
       throw new FileSystemException(
@@ -64,7 +83,7 @@ public final class WholeFile {
     if (replaces && !Files.isWritable(whole)) {
       throw new AccessDeniedException(target.toString(), null, "it is write-protected");
     }
-    write(whole, content, false, replaces);
+    return write(whole, content, false, replaces ? Optional.of(keeping) : Optional.empty());
   }
 
   /**
@@ -74,18 +93,22 @@ public final class WholeFile {
    * @throws IOException if it cannot be written
    */
   public static void writePrivate(Path target, Content content) throws IOException {
-    write(target.toAbsolutePath(), content, true, false);
+    write(target.toAbsolutePath(), content, true, Optional.empty());
   }
 
-  private static void write(Path whole, Content content, boolean secret, boolean replaces)
-      throws IOException {
+  /**
+   * @param replaces what to keep, where the old file's readers are to be those of the new one
+   */
+  private static Optional<Path> write(
+      Path whole, Content content, boolean secret, Optional<Keeping> replaces) throws IOException {
     Path folder = whole.getParent();
     Leftovers.clear(folder);
+    Optional<Path> kept = Optional.empty();
     try (Leftovers.Unfinished beside = Leftovers.begin(folder)) {
       // the old file's readers come later, when the new one is complete
       boolean owners = Files.getFileStore(folder).supportsFileAttributeView("posix");
       FileAttribute<?>[] at =
-          owners && (secret || replaces)
+          owners && (secret || replaces.isPresent())
               ? new FileAttribute<?>[] {
                 PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------"))
               }
@@ -104,12 +127,32 @@ public final class WholeFile {
         out.flush();
         channel.force(true);
       }
-      if (replaces) {
+      if (replaces.isPresent()) {
         Readers.copy(whole, beside.path());
+        kept = kept(whole, replaces.get());
       }
-      move(beside.path(), whole);
+      try {
+        move(beside.path(), whole);
+      } catch (IOException e) {
+        if (kept.isPresent()) {
+          Files.deleteIfExists(kept.get());
+        }
+        throw e;
+      }
+    } catch (FileSystemException e) {
+      throw e;
+    } catch (IOException e) {
+      // a full disk is told of a stream, without the file
+      FileSystemException named = new FileSystemException(whole.toString(), null, e.getMessage());
+      named.initCause(e);
+      throw named;
     }
     force(folder);
+    return kept;
+  }
+
+  private static Optional<Path> kept(Path whole, Keeping keeping) throws IOException {
+    return keeping.keeps(whole) ? Optional.of(Beside.keep(whole, "replaced")) : Optional.empty();
   }
 
   private static Path behindLinks(Path target) throws IOException {

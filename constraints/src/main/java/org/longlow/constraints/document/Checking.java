@@ -17,41 +17,23 @@ import org.longlow.constraints.words.Names;
 import org.longlow.constraints.words.Quoted;
 
 /** One walk over a layout that holds every field to its type, and every kind to its rules. */
-final class Checking implements Type.Cases<Checking.Here, Object> {
-
-  /**
-   * A value and where it stands.
-   *
-   * @param name of the entry it belongs to
-   */
-  record Here(String path, String name, Object value) {
-    Here item(Object index, Object inner) {
-      String at =
-          index instanceof Integer i
-              ? FieldPath.index(path, i)
-              : FieldPath.key(path, index.toString());
-      return new Here(at, name, inner);
-    }
-  }
+final class Checking implements Type.Cases<Here, Object> {
 
   private static final Pattern INK = Pattern.compile("\\S");
 
   private final Layout layout;
   private final Tracer tracer;
   private final Faults faults;
-  private final Written written;
+  private final Surroundings around;
   private final Quantities quantities;
-  private final Map<Target, Collection<String>> known;
-  private final Map<String, Part> parts = new HashMap<>();
   private int group;
 
   Checking(Layout layout, Tracer tracer, Faults faults, Written written) {
     this.layout = layout;
     this.tracer = tracer;
     this.faults = faults;
-    this.written = written;
-    this.quantities = new Quantities(faults, layout.measures().keySet());
-    this.known = Known.in(layout);
+    this.around = new Surroundings(layout, faults, written);
+    this.quantities = around.quantities;
   }
 
   /** Reports all faults; returns the layout with its quantities in their dimensions. */
@@ -68,7 +50,7 @@ final class Checking implements Type.Cases<Checking.Here, Object> {
     Layout fitted = kind.make("", values);
     faults.at(++group, 0);
     Here whole = new Here("$", "", fitted);
-    kind.rules().forEach(rule -> rule.check(fitted, new At(whole, "$", "")));
+    kind.rules().forEach(rule -> rule.check(fitted, new SpotAt(around, whole, "")));
     return fitted;
   }
 
@@ -79,7 +61,8 @@ final class Checking implements Type.Cases<Checking.Here, Object> {
         .forEach(
             (name, measure) -> {
               String path = FieldPath.key("$.measures", name);
-              boolean shortly = measure == null || isShort(PointKinds.MEASURE, path, measure);
+              boolean shortly =
+                  measure == null || around.isShort(PointKinds.MEASURE, path, measure);
               paths.put(name, shortly ? path : FieldPath.key(path, "is"));
               quantities.declare(
                   name,
@@ -100,12 +83,6 @@ final class Checking implements Type.Cases<Checking.Here, Object> {
     return notes;
   }
 
-  private <T> boolean isShort(Kind<T> kind, String path, T value) {
-    return written == null
-        ? kind.isShort(value)
-        : kind.shortField().isPresent() && !written.objects().contains(path);
-  }
-
   @Override
   public Object text(Type.Text type, Here here) {
     String text = (String) here.value();
@@ -117,7 +94,10 @@ final class Checking implements Type.Cases<Checking.Here, Object> {
           "shorten it");
     } else if (type.filled() && !INK.matcher(text).find() && faults.isSound(here.path())) {
       faults.structure(
-          here.path(), Quoted.cut(text), "is empty", "write a name or leave the key out");
+          here.path(),
+          Quoted.cut(text),
+          "is empty",
+          type.required() ? "write a name" : "write a name or leave the key out");
     }
     return text;
   }
@@ -176,7 +156,7 @@ final class Checking implements Type.Cases<Checking.Here, Object> {
   @Override
   public Object ref(Type.Ref type, Here here) {
     String name = (String) here.value();
-    Collection<String> names = known.get(type.to());
+    Collection<String> names = around.names(type.to());
     if (name.isEmpty() && type.empty()) {
       return name;
     }
@@ -233,14 +213,10 @@ final class Checking implements Type.Cases<Checking.Here, Object> {
     return kind(type.kind((V) here.value()), here);
   }
 
-  private boolean isSaid(String path) {
-    return written != null && written.said().contains(path);
-  }
-
   /** What a document need not say and does not say is as it is meant to be. */
   private Object held(Field<?, ?> field, Here owner, String path) {
     Object value = owner.value();
-    return !field.required() && !isSaid(path) && value.equals(field.orElse())
+    return !field.required() && !around.isSaid(path) && value.equals(field.orElse())
         ? value
         : field.type().by(this, new Here(path, owner.name(), value));
   }
@@ -248,13 +224,13 @@ final class Checking implements Type.Cases<Checking.Here, Object> {
   @SuppressWarnings("unchecked")
   private <T> T kind(Kind<T> general, Here here) {
     T value = (T) here.value();
-    if (value == null || written != null && written.unread().contains(here.path())) {
+    if (value == null || around.isUnread(here.path())) {
       return value;
     }
     Kind<T> kind = general.exactly(here.name(), value, quantities::dim);
-    boolean shortly = isShort(kind, here.path(), value);
+    boolean shortly = around.isShort(kind, here.path(), value);
     String alone = shortly ? kind.shortField().orElseThrow().key() : "";
-    At at = new At(here, here.path(), alone);
+    SpotAt at = new SpotAt(around, here, alone);
     T fitted =
         kind.mapped(
             here.name(),
@@ -289,7 +265,7 @@ final class Checking implements Type.Cases<Checking.Here, Object> {
       Object value = type.item().by(this, inner);
       fitted.put(name, value);
       if (value instanceof Part part) {
-        parts.put(name, part);
+        around.put(name, part);
       }
     }
     return fitted;
@@ -316,7 +292,7 @@ final class Checking implements Type.Cases<Checking.Here, Object> {
       return kind(type.drawn(), here);
     }
     Outline.Traced asked = (Outline.Traced) here.value();
-    At at = new At(here, here.path(), "");
+    SpotAt at = new SpotAt(around, here, "");
     Outline.Traced fitted = kind(type.traced(), here);
     // The kind knows what the file says; the vertices come from where the file points.
     Outline.Traced full =
@@ -327,71 +303,5 @@ final class Checking implements Type.Cases<Checking.Here, Object> {
         scale.isEmpty() || full.file().isEmpty() ? full : tracer.traced(full, scale.get(), at);
     ShapeKinds.uncrossed(traced, Type.Outlines.TRACED_BY, at);
     return traced;
-  }
-
-  /** A place that rules look at. */
-  private final class At implements Spot {
-    private final Here here;
-    private final String path;
-    private final String alone;
-
-    /**
-     * @param alone the key of the field that stands for the whole, or empty
-     */
-    At(Here here, String path, String alone) {
-      this.here = here;
-      this.path = path;
-      this.alone = alone;
-    }
-
-    String path(String key) {
-      return key.equals(alone) || key.isEmpty() ? path : FieldPath.key(path, key);
-    }
-
-    @Override
-    public String name() {
-      return here.name();
-    }
-
-    @Override
-    public Collection<String> known(Target target) {
-      return known.get(target);
-    }
-
-    @Override
-    public Part part(String name) {
-      return parts.get(name);
-    }
-
-    @Override
-    public Optional<Double> fixed(Formula formula) {
-      return quantities.fixedValue(formula);
-    }
-
-    @Override
-    public boolean isFree(String measure) {
-      return quantities.isFree(measure);
-    }
-
-    @Override
-    public boolean isSound(String key) {
-      return faults.isSound(path(key));
-    }
-
-    @Override
-    public boolean isSaid(String key) {
-      return Checking.this.isSaid(path(key));
-    }
-
-    @Override
-    public void fault(String key, String value, String message, String remedy) {
-      faults.meaning(path(key), value, message, remedy);
-    }
-
-    @Override
-    public void itemFault(String key, Object item, String value, String message, String remedy) {
-      Here list = new Here(path(key), "", null);
-      faults.meaning(list.item(item, null).path(), value, message, remedy);
-    }
   }
 }

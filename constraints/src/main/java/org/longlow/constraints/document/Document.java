@@ -10,6 +10,7 @@ import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Measure;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.words.Names;
 
 /** The whole document, described. */
@@ -31,7 +32,7 @@ public final class Document {
     return new Layout(
         s.need(
             "name",
-            Type.FILLED,
+            Type.NAME,
             "a short name for the layout",
             Layout::name,
             "Short name of the layout."),
@@ -103,7 +104,7 @@ public final class Document {
 
   private static void twoWheels(Layout layout, Spot at) {
     for (Part.End end : Part.End.values()) {
-      long count = layout.parts(Part.Wheel.class).filter(w -> w.end() == end).count();
+      long count = layout.parts(WheelPart.class).filter(w -> w.end() == end).count();
       if (count != 1) {
         at.fault(
             "parts",

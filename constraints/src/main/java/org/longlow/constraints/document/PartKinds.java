@@ -11,10 +11,20 @@ import java.util.Map;
 import java.util.Optional;
 import org.longlow.constraints.document.Type.Target;
 import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.layout.CushionPart;
+import org.longlow.constraints.layout.FrontPart;
+import org.longlow.constraints.layout.LampPart;
 import org.longlow.constraints.layout.LocalAxes;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.RestPart;
+import org.longlow.constraints.layout.ShellPart;
+import org.longlow.constraints.layout.SolidPart;
+import org.longlow.constraints.layout.StandPart;
+import org.longlow.constraints.layout.SwingarmPart;
+import org.longlow.constraints.layout.TubePart;
+import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.words.Names;
 
 /** The kinds of parts: what each has besides what {@link PartCommon} says of all. */
@@ -50,22 +60,21 @@ final class PartKinds {
         part("front", "The front system, from the steering axis to the axle.", PartKinds::front)
             .rule(PartRules::linked));
     all.put("swingarm", part("swingarm", "The rear swingarm.", PartKinds::swingarm));
-    for (Part.TubeKind type : Part.TubeKind.values()) {
+    for (TubePart.Kind type : TubePart.Kind.values()) {
       all.put(
           Names.word(type),
-          PartKinds.<Part.Tube>part("tube", "A round tube through pins.", s -> tube(type, s))
+          PartKinds.<TubePart>part("tube", "A round tube through pins.", s -> tube(type, s))
               .rule(PartRules::drawnTube));
     }
-    for (Part.SolidKind type : Part.SolidKind.values()) {
+    for (SolidPart.Kind type : SolidPart.Kind.values()) {
       all.put(
           Names.word(type),
-          PartKinds.<Part.Solid>part(
-              "solid", "A body filled to its outline.", s -> solid(type, s)));
+          PartKinds.<SolidPart>part("solid", "A body filled to its outline.", s -> solid(type, s)));
     }
-    for (Part.ShellKind type : Part.ShellKind.values()) {
+    for (ShellPart.Kind type : ShellPart.Kind.values()) {
       all.put(
           Names.word(type),
-          PartKinds.<Part.Shell>part(
+          PartKinds.<ShellPart>part(
               "shell",
               "A sheet wrapped round the machine: edge strip and two sides where its outline is closed, a strip where it is open.",
               s -> shell(type, s)));
@@ -73,11 +82,11 @@ final class PartKinds {
     all.put(
         "cushion",
         part("cushion", "Foam on a board.", PartKinds::cushion).rule(PartRules::twoEnds));
-    for (Part.RestKind type : Part.RestKind.values()) {
-      boolean board = type == Part.RestKind.FOOTBOARD;
+    for (RestPart.Kind type : RestPart.Kind.values()) {
+      boolean board = type.board();
       all.put(
           Names.word(type),
-          PartKinds.<Part.Rest>part(
+          PartKinds.<RestPart>part(
               board ? "footboard" : "rest",
               (board ? "A footboard" : "What a hand or foot rests on") + ON_EACH_SIDE,
               s -> rest(type, s)));
@@ -92,75 +101,72 @@ final class PartKinds {
     return kind.field("left").required() ? kind : kind.together("left", "right");
   }
 
-  private static Part.Wheel wheel(Source<Part.Wheel> s) {
-    return new Part.Wheel(
+  private static WheelPart wheel(Source<WheelPart> s) {
+    return new WheelPart(
         PartCommon.across(s),
-        s.need("end", words(Part.End.class), Part.Wheel::end, "Which end of the machine it is at."),
-        s.pin("axle", "the axle", Part.Wheel::axle, "Its axle pin."),
+        s.need("end", words(Part.End.class), WheelPart::end, "Which end of the machine it is at."),
+        s.pin("axle", "the axle", WheelPart::axle, "Its axle pin."),
         s.text(
             "tyre",
-            Part.Wheel::tyre,
+            WheelPart::tyre,
             "Size designation, such as 120/70 R17; may be absent if radius and width are given."),
         s.may(
             "radius",
             LENGTH.positive(),
-            Part.Wheel::radius,
+            WheelPart::radius,
             "Measured free radius, instead of the designation's."),
         s.may(
             "width",
             LENGTH.positive(),
-            Part.Wheel::width,
+            WheelPart::width,
             "Measured section width, instead of the designation's."),
         s.may(
             "crown",
             LENGTH.positive(),
-            Part.Wheel::crown,
+            WheelPart::crown,
             "Measured section (crown) radius, instead of half the width."));
   }
 
-  private static Part.Front front(Source<Part.Front> s) {
-    return new Part.Front(
+  private static FrontPart front(Source<FrontPart> s) {
+    return new FrontPart(
         PartCommon.across(s),
         s.need(
             "type",
-            words(Part.FrontKind.class),
-            Part.Front::type,
+            words(FrontPart.Kind.class),
+            FrontPart::type,
             "How the front wheel is carried."),
         s.pin(
             "top",
             "the upper end of the steering axis",
-            Part.Front::top,
+            FrontPart::top,
             "Upper pin of the steering axis."),
         s.pin(
             "bottom",
             "the lower end of the steering axis",
-            Part.Front::bottom,
+            FrontPart::bottom,
             "Lower pin of the steering axis."),
         s.may(
             "pivot",
             Type.ref(Target.PIN),
-            Part.Front::pivot,
+            FrontPart::pivot,
             "Link pivot; not for a telescopic fork."),
-        s.pin("axle", "the axle", Part.Front::axle, "Front axle pin."),
-        s.need("tube", LENGTH.positive(), Part.Front::tube, "Diameter of stanchion, stem or link."),
+        s.pin("axle", "the axle", FrontPart::axle, "Front axle pin."),
+        s.need("tube", LENGTH.positive(), FrontPart::tube, "Diameter of stanchion, stem or link."),
         s.need(
-            "y",
-            LENGTH.notNegative(),
-            Part.Front::y,
-            "Distance of each leg from the middle plane."),
+            "y", LENGTH.notNegative(), FrontPart::y, "Distance of each leg from the middle plane."),
         bump(s),
         droop(s),
         rate(s),
         preload(s));
   }
 
-  private static Part.Swingarm swingarm(Source<Part.Swingarm> s) {
-    return new Part.Swingarm(
+  private static SwingarmPart swingarm(Source<SwingarmPart> s) {
+    return new SwingarmPart(
         PartCommon.wide(s, false),
-        s.pin("pivot", "the pivot", Part.Swingarm::pivot, "Its pivot pin."),
-        s.pin("axle", "the axle", Part.Swingarm::axle, "Rear axle pin."),
+        s.pin("pivot", "the pivot", SwingarmPart::pivot, "Its pivot pin."),
+        s.pin("axle", "the axle", SwingarmPart::axle, "Rear axle pin."),
         s.need(
-            "depth", LENGTH.positive(), Part.Swingarm::depth, "Depth of the arm in the elevation."),
+            "depth", LENGTH.positive(), SwingarmPart::depth, "Depth of the arm in the elevation."),
         bump(s),
         droop(s),
         rate(s),
@@ -194,33 +200,33 @@ final class PartKinds {
         "Force along that way which the spring carries already at full droop.");
   }
 
-  private static Part.Tube tube(Part.TubeKind type, Source<Part.Tube> s) {
-    return new Part.Tube(
+  private static TubePart tube(TubePart.Kind type, Source<TubePart> s) {
+    return new TubePart(
         PartCommon.across(s, type.usuallyHot()),
         type,
         s.need(
             "path",
             new Type.ListOf<>(Type.ref(Target.PIN), 2, MAX_PATH),
             "two or more pins",
-            Part.Tube::path,
+            TubePart::path,
             "Its pins in order, bent at the inner ones."),
-        s.need("diameter", LENGTH.positive(), Part.Tube::diameter, "Outside diameter."),
-        s.need("wall", LENGTH.positive(), Part.Tube::wall, "Wall thickness."),
+        s.need("diameter", LENGTH.positive(), TubePart::diameter, "Outside diameter."),
+        s.need("wall", LENGTH.positive(), TubePart::wall, "Wall thickness."),
         s.need(
             "bendRadius",
             LENGTH.positive(),
-            Part.Tube::bendRadius,
+            TubePart::bendRadius,
             "Centre-line radius of the bends."),
         s.need(
             "y",
             LENGTH,
-            Part.Tube::y,
+            TubePart::y,
             "Distance of the tube's centre from the middle plane, left positive."),
-        s.flag("both", Part.Tube::both, "True if there is one on each side."));
+        s.flag("both", TubePart::both, "True if there is one on each side."));
   }
 
-  private static Part.Solid solid(Part.SolidKind type, Source<Part.Solid> s) {
-    return new Part.Solid(PartCommon.wide(s, true, type.usuallyHot()), type, frame(s), outline(s));
+  private static SolidPart solid(SolidPart.Kind type, Source<SolidPart> s) {
+    return new SolidPart(PartCommon.wide(s, true, type.usuallyHot()), type, frame(s), outline(s));
   }
 
   private static <P extends Part.Outlined> LocalAxes frame(Source<P> s) {
@@ -241,135 +247,131 @@ final class PartKinds {
         "Its edge in the elevation.");
   }
 
-  private static Part.Shell shell(Part.ShellKind type, Source<Part.Shell> s) {
-    return new Part.Shell(
+  private static ShellPart shell(ShellPart.Kind type, Source<ShellPart> s) {
+    return new ShellPart(
         PartCommon.wide(s, true),
         type,
         frame(s),
         outline(s),
-        s.need("thickness", LENGTH.positive(), Part.Shell::thickness, "Thickness of the sheet."),
+        s.need("thickness", LENGTH.positive(), ShellPart::thickness, "Thickness of the sheet."),
         s.flag(
             "open",
-            Part.Shell::open,
+            ShellPart::open,
             "True if the sides are left open, as on a screen or a mudguard."));
   }
 
-  private static Part.Cushion cushion(Source<Part.Cushion> s) {
-    return new Part.Cushion(
+  private static CushionPart cushion(Source<CushionPart> s) {
+    return new CushionPart(
         PartCommon.wide(s, true),
         s.need(
-            "role", words(Part.CushionRole.class), Part.Cushion::role, "Which cushion of a seat."),
+            "role", words(CushionPart.Role.class), CushionPart::role, "Which cushion of a seat."),
         s.orSaid(
-            "seat", Type.FILLED, Occupant.RIDER, Part.Cushion::seat, "Whose seat it belongs to."),
+            "seat", Type.FILLED, Occupant.RIDER, CushionPart::seat, "Whose seat it belongs to."),
         s.pin(
             "from",
             "the rear or lower end of the board",
-            Part.Cushion::from,
+            CushionPart::from,
             "The board's face: rear end of a pan, lower end of a back or head rest."),
         s.pin(
             "to",
             "the front or upper end of the board",
-            Part.Cushion::to,
+            CushionPart::to,
             "The board's face: front end of a pan, upper end of a back or head rest."),
         s.need(
             "board",
             LENGTH.positive(),
-            Part.Cushion::board,
+            CushionPart::board,
             "Thickness of the board, on the far side from the person."),
         s.need(
             "layers",
             new Type.ListOf<>(new Type.Nested<>(ShapeKinds.FOAM), 1, MAX_LAYERS),
             "the foam from the top down to the board",
-            Part.Cushion::layers,
+            CushionPart::layers,
             "Foam from the top (next to the person) down to the board."));
   }
 
-  private static Part.Rest rest(Part.RestKind type, Source<Part.Rest> s) {
-    boolean board = type == Part.RestKind.FOOTBOARD;
-    return new Part.Rest(
+  private static RestPart rest(RestPart.Kind type, Source<RestPart> s) {
+    boolean board = type.board();
+    return new RestPart(
         PartCommon.across(s),
         type,
-        s.orSaid("seat", Type.FILLED, Occupant.RIDER, Part.Rest::seat, "Whose it is."),
-        s.pin("at", "its centre", Part.Rest::at, board ? "Its rear end." : "Its centre."),
+        s.orSaid("seat", Type.FILLED, Occupant.RIDER, RestPart::seat, "Whose it is."),
+        s.pin("at", "its centre", RestPart::at, board ? "Its rear end." : "Its centre."),
         board
             ? Optional.of(s.pin("to", "its front end", p -> p.to().orElse(""), "Its front end."))
             : Optional.empty(),
         s.need(
             "diameter",
             LENGTH.positive(),
-            Part.Rest::diameter,
+            RestPart::diameter,
             "Diameter of a grip or peg, thickness of a footboard."),
         s.need(
             "y",
             LENGTH.notNegative(),
-            Part.Rest::y,
+            RestPart::y,
             "Distance of its middle from the middle plane; there is one on each side."),
-        s.need("length", LENGTH.positive(), Part.Rest::length, "Sideways length."),
+        s.need("length", LENGTH.positive(), RestPart::length, "Sideways length."),
         s.flag(
             "folds",
-            Part.Rest::folds,
+            RestPart::folds,
             "True if it folds up when it touches the road, so that it only warns."));
   }
 
-  private static Part.Lamp lamp(Source<Part.Lamp> s) {
-    Part.LampKind type =
-        s.need("lamp", words(Part.LampKind.class), Part.Lamp::type, "What the lamp rules call it.");
-    return new Part.Lamp(
+  private static LampPart lamp(Source<LampPart> s) {
+    LampPart.Kind type =
+        s.need("lamp", words(LampPart.Kind.class), LampPart::type, "What the lamp rules call it.");
+    return new LampPart(
         PartCommon.across(s),
         type,
-        s.pin("at", "the centre of the lit area", Part.Lamp::at, "Centre of the lit area."),
+        s.pin("at", "the centre of the lit area", LampPart::at, "Centre of the lit area."),
         s.orSaid(
             "y",
             LENGTH,
             Formula.parse("0 mm"),
-            Part.Lamp::y,
+            LampPart::y,
             "Distance of its centre from the middle plane, 0 mm where absent."),
-        s.flag("pair", Part.Lamp::pair, "True if there is one on each side."),
-        s.need("halfWidth", LENGTH.positive(), Part.Lamp::halfWidth, "Half the lit width."),
-        s.need("halfHeight", LENGTH.positive(), Part.Lamp::halfHeight, "Half the lit height."),
+        s.flag("pair", LampPart::pair, "True if there is one on each side."),
+        s.need("halfWidth", LENGTH.positive(), LampPart::halfWidth, "Half the lit width."),
+        s.need("halfHeight", LENGTH.positive(), LampPart::halfHeight, "Half the lit height."),
         s.need(
             "depth",
             LENGTH.positive(),
-            Part.Lamp::depth,
+            LampPart::depth,
             "Length along the machine, behind the lit face."),
         s.orSaid(
             "colour",
-            words(Part.LampColour.class),
+            words(LampPart.Colour.class),
             colour(type),
-            Part.Lamp::colour,
+            LampPart::colour,
             "Colour of the light; absent takes the usual one of its kind."));
   }
 
   /** The colour that a lamp has where the file gives none. */
-  private static Part.LampColour colour(Part.LampKind type) {
+  private static LampPart.Colour colour(LampPart.Kind type) {
     if (type == null) {
-      return Part.LampColour.WHITE;
+      return LampPart.Colour.WHITE;
     }
     return switch (type) {
-      case TAIL, STOP, REAR_FOG, REAR_REFLECTOR -> Part.LampColour.RED;
-      case FRONT_SIGNAL, REAR_SIGNAL, SIDE_REFLECTOR -> Part.LampColour.AMBER;
+      case TAIL, STOP, REAR_FOG, REAR_REFLECTOR -> LampPart.Colour.RED;
+      case FRONT_SIGNAL, REAR_SIGNAL, SIDE_REFLECTOR -> LampPart.Colour.AMBER;
       case HEADLAMP, DRIVING_BEAM, DAYTIME, FRONT_FOG, FRONT_POSITION, PLATE_LAMP, PLATE ->
-          Part.LampColour.WHITE;
+          LampPart.Colour.WHITE;
     };
   }
 
-  private static Part.Stand stand(Source<Part.Stand> s) {
-    return new Part.Stand(
+  private static StandPart stand(Source<StandPart> s) {
+    return new StandPart(
         PartCommon.across(s),
-        s.pin("pivot", "the hinge", Part.Stand::pivot, "Where it hinges."),
+        s.pin("pivot", "the hinge", StandPart::pivot, "Where it hinges."),
         s.pin(
-            "foot",
-            "the foot when parked",
-            Part.Stand::foot,
-            "Its foot on the ground when parked."),
-        s.pin("stowed", "the foot when riding", Part.Stand::stowed, "Its foot when riding."),
-        s.need(
-            "y", LENGTH, Part.Stand::y, "Sideways place of the foot when parked, left positive."),
-        s.need("diameter", LENGTH.positive(), Part.Stand::diameter, "Diameter of the leg."),
+            "foot", "the foot when parked", StandPart::foot, "Its foot on the ground when parked."),
+        s.pin("stowed", "the foot when riding", StandPart::stowed, "Its foot when riding."),
+        s.need("y", LENGTH, StandPart::y, "Sideways place of the foot when parked, left positive."),
+        s.need("diameter", LENGTH.positive(), StandPart::diameter, "Diameter of the leg."),
         s.need(
             "lean",
             ANGLE.between(0, 45),
-            Part.Stand::lean,
+            StandPart::lean,
             "How far the parked machine leans towards the stand."));
   }
 }

@@ -2,11 +2,15 @@ package org.longlow.constraints.document;
 
 import java.util.List;
 import java.util.Optional;
+import org.longlow.constraints.layout.CushionPart;
+import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.layout.Material;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.PartBase;
 import org.longlow.constraints.layout.Spread;
+import org.longlow.constraints.layout.TubePart;
+import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.machine.chassis.TyreSizeReader;
 import org.longlow.constraints.words.Names;
 import org.longlow.constraints.words.Quoted;
@@ -51,7 +55,7 @@ final class PartRules {
     }
   }
 
-  static void sized(Part.Wheel wheel, Spot at) {
+  static void sized(WheelPart wheel, Spot at) {
     String tyre = wheel.tyre();
     if (tyre.isBlank() && (wheel.radius().isEmpty() || wheel.width().isEmpty())) {
       at.fault(
@@ -67,8 +71,8 @@ final class PartRules {
     }
   }
 
-  static void linked(Part.Front front, Spot at) {
-    boolean telescopic = front.type() == Part.FrontKind.TELESCOPIC;
+  static void linked(FrontPart front, Spot at) {
+    boolean telescopic = front.type() == FrontPart.Kind.TELESCOPIC;
     if (telescopic && front.pivot().isPresent()) {
       at.fault("pivot", "", "is not part of a telescopic fork", "take it out");
     }
@@ -77,7 +81,7 @@ final class PartRules {
     }
   }
 
-  static void drawnTube(Part.Tube tube, Spot at) {
+  static void drawnTube(TubePart tube, Spot at) {
     List<String> path = tube.path();
     for (int i = 1; i < path.size(); i++) {
       if (path.get(i).equals(path.get(i - 1)) && !path.get(i).isEmpty()) {
@@ -103,7 +107,7 @@ final class PartRules {
     }
   }
 
-  static void twoEnds(Part.Cushion cushion, Spot at) {
+  static void twoEnds(CushionPart cushion, Spot at) {
     if (!cushion.from().isEmpty() && cushion.from().equals(cushion.to())) {
       at.fault("to", Quoted.of(cushion.to()), "is the same pin as from", "give the board two ends");
     }

@@ -44,7 +44,7 @@ final class RelationKinds {
     return Kind.<Tie>of("tie", "An exact geometric relation.", s -> tie(is, s))
         .decidedBy("tie")
         .rule(RelationKinds::tie)
-        .exactly((name, tie, dims) -> tie(of(tie.kind().target())));
+        .exactly((name, tie, dims) -> tie(of(tie.kind().dim())));
   }
 
   private static Tie tie(Type.Quantity is, Source<Tie> s) {
@@ -87,9 +87,8 @@ final class RelationKinds {
   private static void tie(Tie tie, Spot at) {
     TieKind kind = tie.kind();
     count("pins", tie.pins().size(), kind.fewestPins(), kind.mostPins(), kind.word(), at);
-    boolean takesTarget = kind.target().isPresent() || kind == TieKind.FORMULA;
-    target(tie.is(), kind.word(), takesTarget, at);
-    if (kind == TieKind.DISTANCE || kind == TieKind.PATH_LENGTH || kind == TieKind.BELT_LENGTH) {
+    target(tie.is(), kind.word(), kind.is() != TieKind.Is.NONE, at);
+    if (kind.is() == TieKind.Is.LENGTH) {
       tie.is().ifPresent(is -> length(is, at));
     }
     int radii = tie.radii().size();

@@ -251,7 +251,7 @@ final class StateKinds {
             new Type.ListOf<>(RULES, 0, RULES.words().size()),
             List.of(),
             Demands::rules,
-            "Lamp tables in force.");
+            "Which rules are looked at: lamps, reflectors, plate, foot rests, stand, mirrors, handlebar.");
     Map<Demands.Key, Formula> limits = new EnumMap<>(Demands.Key.class);
     for (Demands.Key key : Demands.Key.values()) {
       Dim dim = key.standard().expr().dim(n -> Dim.NUMBER);

@@ -39,8 +39,12 @@ public sealed interface Type<V> {
   Quantity DENSITY = quantity(Dim.DENSITY);
   Quantity PRESSURE = quantity(Dim.PRESSURE);
   Quantity NUMBER = quantity(Dim.NUMBER);
-  Text TEXT = new Text(false);
-  Text FILLED = new Text(true);
+  Text TEXT = new Text(false, false);
+  Text FILLED = new Text(true, false);
+
+  /** Text with something in it that has to be there. */
+  Text NAME = new Text(true, true);
+
   Flag FLAG = new Flag();
 
   /** Returns the value that stands in where none could be read; null where none can. */
@@ -93,7 +97,7 @@ public sealed interface Type<V> {
    *
    * @param filled true if there must be something in it
    */
-  record Text(boolean filled) implements Type<String> {
+  record Text(boolean filled, boolean required) implements Type<String> {
     @Override
     public String lost() {
       return "";

@@ -63,7 +63,7 @@ public final class BodyFigure {
                   Gear.NONE)
               .sheet();
     } catch (OutOfRange e) {
-      needs.add(new FigureFault("measured", "refused", e.getMessage()));
+      e.getMessage().lines().forEach(line -> needs.add(refused(line)));
       needs.settle();
       throw e;
     }
@@ -72,5 +72,11 @@ public final class BodyFigure {
     out.put("segmentMassesKg", sheet.segmentMassesKg());
     out.put("segmentCentres", sheet.segmentCentres());
     return out;
+  }
+
+  /** A line of a refused body begins with the name of the measurement. */
+  private static FigureFault refused(String line) {
+    int end = line.indexOf(' ');
+    return new FigureFault(line.substring(0, end), line.substring(end + 1), "");
   }
 }

@@ -7,12 +7,13 @@ import org.longlow.constraints.words.OneLine;
  *
  * @param name which input, such as {@code masses[2].massKg}
  * @param value what it was, "missing" if it was not given
- * @param allowed what is allowed, in words
+ * @param allowed what is allowed, in words; empty where {@code value} is all that is to be said
  */
 public record FigureFault(String name, String value, String allowed) {
 
   /** Returns the fault as one line, whatever it quotes. */
   public String line() {
-    return OneLine.of(name + " is " + value + "; allowed is " + allowed);
+    return OneLine.of(
+        allowed.isEmpty() ? name + " " + value : name + " is " + value + "; allowed is " + allowed);
   }
 }

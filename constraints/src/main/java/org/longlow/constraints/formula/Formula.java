@@ -13,6 +13,7 @@ import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.longlow.constraints.words.DecimalComma;
 
 /**
  * A quantity or formula as the user wrote it, with the expression it means.
@@ -111,6 +112,10 @@ public record Formula(String text, Expr expr) {
               .toLowerCase(Locale.ROOT)
               .replace("brace", "bracket")
               .replace("too many operands", "two values side by side without + - * or /");
+      Optional<String> comma = DecimalComma.advice(text);
+      if (comma.isPresent()) {
+        throw new FormulaException("cannot be read; " + comma.get());
+      }
       throw new FormulaException(
           "cannot be read ("
               + why

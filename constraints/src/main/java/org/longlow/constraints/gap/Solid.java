@@ -209,7 +209,7 @@ public final class Solid {
    * Returns the distance to {@code other}, mm, without working out how deep an overlap is: -1 for
    * any; infinite if it is not less than {@code cutMm}.
    */
-  double apartMm(Solid other, double cutMm) {
+  public double apartMm(Solid other, double cutMm) {
     double least = Double.POSITIVE_INFINITY;
     if (near(other, Math.max(cutMm, Nearest.TOUCH_MM))) {
       for (Face a : faces) {

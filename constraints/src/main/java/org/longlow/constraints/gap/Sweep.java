@@ -3,6 +3,7 @@ package org.longlow.constraints.gap;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.WeakHashMap;
+import java.util.function.DoubleUnaryOperator;
 import org.longlow.constraints.machine.linkage.RigidMotion;
 import org.longlow.constraints.machine.linkage.SectionMotion;
 
@@ -21,6 +22,14 @@ public final class Sweep {
 
   /** No range of openings is split finer: beside a dead point the section whirls. */
   private static final double LEAST_OPENING = 1e-6;
+
+  /** So many parts of the way are looked at first. */
+  private static final int COARSE = 16;
+
+  /** Cuts of two such parts about the least: openings to two thousandths. */
+  private static final int FINER = 8;
+
+  private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 
   /** What is found at whole parts of this is kept; finer openings are too many. */
   private static final int KEPT_PARTS = 64;
@@ -127,13 +136,12 @@ public final class Sweep {
     Worst best = better(null, body, other, from);
     best = better(best, body, other, 1);
     // a coarse look all along the way first, so that most of it need not be looked at again
-    int coarse = 16;
-    for (int k = 1; k < coarse; k++) {
-      best = better(best, body, other, from + (1 - from) * k / coarse);
+    for (int k = 1; k < COARSE; k++) {
+      best = better(best, body, other, from + (1 - from) * k / COARSE);
     }
-    for (int k = 0; k < coarse; k++) {
-      double a = from + (1 - from) * k / coarse;
-      best = within(best, body, other, a, from + (1 - from) * (k + 1) / coarse);
+    for (int k = 0; k < COARSE; k++) {
+      double a = from + (1 - from) * k / COARSE;
+      best = within(best, body, other, a, from + (1 - from) * (k + 1) / COARSE);
     }
     return best;
   }
@@ -157,5 +165,44 @@ public final class Sweep {
       return now;
     }
     return within(within(now, body, other, from, middle), body, other, middle, to);
+  }
+
+  /**
+   * Returns the opening, 0 shut to 1 open, at which a figure that changes smoothly with it is
+   * least: the least of a coarse look all along the way, and between its neighbours.
+   */
+  public static double least(DoubleUnaryOperator figure) {
+    double best = 0;
+    double least = figure.applyAsDouble(0);
+    for (int k = 1; k <= COARSE; k++) {
+      double here = figure.applyAsDouble((double) k / COARSE);
+      if (here < least) {
+        least = here;
+        best = (double) k / COARSE;
+      }
+    }
+    double from = Math.max(0, best - 1.0 / COARSE);
+    double to = Math.min(1, best + 1.0 / COARSE);
+    double a = to - GOLDEN * (to - from);
+    double b = from + GOLDEN * (to - from);
+    double atA = figure.applyAsDouble(a);
+    double atB = figure.applyAsDouble(b);
+    for (int i = 0; i < FINER; i++) {
+      if (atA < atB) {
+        to = b;
+        b = a;
+        atB = atA;
+        a = to - GOLDEN * (to - from);
+        atA = figure.applyAsDouble(a);
+      } else {
+        from = a;
+        a = b;
+        atA = atB;
+        b = from + GOLDEN * (to - from);
+        atB = figure.applyAsDouble(b);
+      }
+    }
+    double between = (from + to) / 2;
+    return figure.applyAsDouble(between) < least ? between : best;
   }
 }

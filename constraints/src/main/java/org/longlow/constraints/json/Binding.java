@@ -17,6 +17,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.longlow.constraints.document.Faults;
 import org.longlow.constraints.document.FieldPath;
+import org.longlow.constraints.words.DecimalComma;
 import org.longlow.constraints.words.Names;
 
 /** Reading and writing by reflection over record components. */
@@ -76,7 +77,11 @@ final class Binding {
 
   private Double number(String path, JsonNode node) {
     if (!node.isNumber() || !Double.isFinite(node.doubleValue())) {
-      wrong(path, node, "must be a finite number");
+      faults.structure(
+          path,
+          Json.shown(node),
+          "must be a finite number",
+          node.isTextual() ? DecimalComma.advice(node.textValue()).orElse("") : "");
       return null;
     }
     return node.doubleValue();
@@ -210,7 +215,7 @@ final class Binding {
       boolean whole = value instanceof Integer || value instanceof Long;
       return whole
           ? Json.NODES.numberNode(number.longValue())
-          : Json.NODES.numberNode(number.doubleValue());
+          : Json.NODES.numberNode(number.doubleValue() + 0.0); // no zero has a sign
     }
     if (value instanceof Boolean flag) {
       return Json.NODES.booleanNode(flag);

@@ -163,7 +163,16 @@ final class DocumentReader implements Type.Cases<DocumentReader.Found, Object> {
   public Object flag(Type.Flag type, Found at) {
     return at.json().isBoolean()
         ? (Object) at.json().booleanValue()
-        : refuse(at, "must be true or false", "write it without quotes");
+        : refuse(at, "must be true or false", flagAdvice(at.json()));
+  }
+
+  private static String flagAdvice(JsonNode node) {
+    if (node.isTextual()) {
+      return "write it without quotes";
+    }
+    return node.isNumber() && (node.asDouble() == 0 || node.asDouble() == 1)
+        ? "write " + (node.asDouble() == 1)
+        : "";
   }
 
   @Override

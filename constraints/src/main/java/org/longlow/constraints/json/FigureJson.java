@@ -17,6 +17,9 @@ import org.longlow.constraints.document.Faults;
  */
 public final class FigureJson {
 
+  private static final String WANTED =
+      "write a JSON object with what the figure takes; without --input it says what that is";
+
   private FigureJson() {}
 
   /** What reading gives: the record, or everything wrong with the JSON object. */
@@ -36,7 +39,7 @@ public final class FigureJson {
   /** Reads {@code json} as a {@code type}; its content never makes this throw. */
   public static <R extends Record> Result<R> read(String json, Class<R> type) {
     Faults faults = new Faults();
-    Optional<JsonNode> root = Json.parse(json, faults);
+    Optional<JsonNode> root = Json.parse(json, faults, WANTED);
     Object value = root.isPresent() ? new Binding(faults).value("$", root.get(), type) : null;
     return faults.isEmpty()
         ? new Result.Bound<>(type.cast(value))

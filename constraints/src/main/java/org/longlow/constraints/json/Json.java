@@ -7,6 +7,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
+import com.fasterxml.jackson.core.io.JsonEOFException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -18,6 +19,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.longlow.constraints.document.Faults;
 import org.longlow.constraints.document.FieldPath;
+import org.longlow.constraints.words.DecimalComma;
 import org.longlow.constraints.words.Quoted;
 
 /**
@@ -54,8 +56,17 @@ final class Json {
 
   private Json() {}
 
-  /** Reads {@code text}; empty if it is not JSON, and then {@code faults} says why. */
+  /** Reads the text of a layout; see {@link #parse(String, Faults, String)}. */
   static Optional<JsonNode> parse(String text, Faults faults) {
+    return parse(text, faults, "write a JSON object such as {\"longlow\": 1, ...}");
+  }
+
+  /**
+   * Reads {@code text}; empty if it is not JSON, and then {@code faults} says why.
+   *
+   * @param wanted what to write where there is nothing
+   */
+  static Optional<JsonNode> parse(String text, Faults faults, String wanted) {
     if (text.length() > MAX_CHARS) {
       faults.structure(
           "$",
@@ -66,7 +77,7 @@ final class Json {
     }
     String body = text.startsWith("\uFEFF") ? text.substring(1) : text;
     if (body.isBlank()) {
-      faults.structure("$", "", "is empty", "write a JSON object such as {\"longlow\": 1, ...}");
+      faults.structure("$", "", "is empty", wanted);
       return Optional.empty();
     }
     try (JsonParser parser = FACTORY.createParser(body)) {
@@ -87,26 +98,57 @@ final class Json {
           "goes past a limit of the reader: nesting " + MAX_DEPTH + ", text 100000 characters",
           "write it flatter or shorter");
       return Optional.empty();
+    } catch (JsonEOFException e) {
+      return refuse(
+          faults, e.getLocation(), "ends before all that was opened is closed; it may be cut off");
     } catch (JsonProcessingException e) {
-      return refuse(faults, e.getLocation(), firstLine(e.getOriginalMessage()));
+      Optional<String> comma = comma(body, e.getLocation());
+      return comma.isPresent()
+          ? refuse(faults, e.getLocation(), "has a comma within a number", comma.get())
+          : refuse(faults, e.getLocation(), firstLine(e.getOriginalMessage()));
     } catch (IOException e) {
       throw new UncheckedIOException("reading from a string cannot fail", e);
     }
   }
 
+  /** What to write where the reader stopped just behind a comma between two digits. */
+  private static Optional<String> comma(String body, JsonLocation at) {
+    int place = (int) at.getCharOffset();
+    int comma = body.lastIndexOf(',', Math.min(place, body.length() - 1));
+    if (comma < 0 || place - comma > 2) {
+      return Optional.empty();
+    }
+    int from = comma;
+    while (from > 0 && isOfNumber(body.charAt(from - 1))) {
+      from--;
+    }
+    int to = comma + 1;
+    while (to < body.length() && isOfNumber(body.charAt(to))) {
+      to++;
+    }
+    return DecimalComma.advice(body.substring(from, to));
+  }
+
+  private static boolean isOfNumber(char c) {
+    return Character.isDigit(c) || c == '.';
+  }
+
   private static Optional<JsonNode> refuse(Faults faults, JsonLocation at, String why) {
+    return refuse(faults, at, why, "look there for a missing quote, comma, colon or bracket");
+  }
+
+  private static Optional<JsonNode> refuse(
+      Faults faults, JsonLocation at, String why, String remedy) {
     String place = at == null ? "" : " at line " + at.getLineNr() + ", column " + at.getColumnNr();
-    faults.structure(
-        "$",
-        "",
-        "is not JSON" + place + ": " + why,
-        "look there for a missing quote, comma, colon or bracket");
+    faults.structure("$", "", "is not JSON" + place + ": " + why, remedy);
     return Optional.empty();
   }
 
   /** The library's words, without its hints about settings that nobody here can change. */
   private static String firstLine(String message) {
     String line = message.lines().findFirst().orElse("cannot be read");
+    // where what is not closed began is told with settings of the library
+    line = line.replaceFirst(" \\((?:start marker|for \\w+ starting) at .*", "");
     int hint = line.indexOf(": enable ");
     return hint > 0 ? line.substring(0, hint) + " (NaN and Infinity are not numbers)" : line;
   }

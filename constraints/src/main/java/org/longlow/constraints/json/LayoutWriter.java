@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.Set;
 import org.longlow.constraints.disk.WholeFile;
 import org.longlow.constraints.document.Document;
@@ -38,6 +39,17 @@ public final class LayoutWriter {
   public static void save(Layout layout, Path file) throws IOException {
     byte[] text = toJson(layout).getBytes(StandardCharsets.UTF_8);
     WholeFile.write(file, out -> out.write(text));
+  }
+
+  /**
+   * As {@link #save}; a file that was there is kept beside, see {@link WholeFile#replace}.
+   *
+   * @return the file kept
+   * @throws IOException if it cannot be written; the older file is then as it was
+   */
+  public static Optional<Path> saveAndKeep(Layout layout, Path file) throws IOException {
+    byte[] text = toJson(layout).getBytes(StandardCharsets.UTF_8);
+    return WholeFile.replace(file, out -> out.write(text), old -> true);
   }
 
   /**

@@ -3,64 +3,64 @@ package org.longlow.constraints.law;
 /** What a row of the law tables asks. */
 public enum Asked {
   /** So many lamps of the kind in the zone. */
-  COUNT(About.LAMP),
+  COUNT(Subject.LAMP),
   /** Light of one of the row's colours. */
-  COLOUR(About.LAMP),
+  COLOUR(Subject.LAMP),
   /** Centre so high above the road. */
-  HEIGHT_OF_CENTRE(About.LAMP),
+  HEIGHT_OF_CENTRE(Subject.LAMP),
   /** Lower edge of the lit area at least, upper edge at most so high above the road. */
-  HEIGHT_OF_EDGE(About.LAMP),
+  HEIGHT_OF_EDGE(Subject.LAMP),
   /** As {@link #HEIGHT_OF_CENTRE}, by one state only; a breach asks for care. */
-  STATE_HEIGHT(About.LAMP),
+  STATE_HEIGHT(Subject.LAMP),
   /** Lit area of each lamp. */
-  AREA(About.LAMP),
+  AREA(Subject.LAMP),
   /** Lit area of a lamp that does the work alone. */
-  AREA_ALONE(About.LAMP),
+  AREA_ALONE(Subject.LAMP),
   /** Lit area of each of several that share the work. */
-  AREA_SHARED(About.LAMP),
+  AREA_SHARED(Subject.LAMP),
   /** On the centreline, or in pairs symmetric about it. */
-  CENTRELINE_OR_PAIR(About.LAMP),
+  CENTRELINE_OR_PAIR(Subject.LAMP),
   /** On the centreline or on the right, the off side where traffic keeps left. */
-  CENTRELINE_OR_OFF_SIDE(About.LAMP),
+  CENTRELINE_OR_OFF_SIDE(Subject.LAMP),
   /** The same number on each side, at the same height. */
-  EACH_SIDE(About.LAMP),
+  EACH_SIDE(Subject.LAMP),
   /** What of this lamp could not be read. */
-  UNREAD(About.LAMP),
+  UNREAD(Subject.LAMP),
 
   /** At least so far between the centres of left and right. */
-  CENTRES_APART(About.SPACING),
+  CENTRES_APART(Subject.SPACING),
   /** At least so far between the inner edges of left and right. */
-  EDGES_APART(About.SPACING),
+  EDGES_APART(Subject.SPACING),
   /** At most so far between the edges of two that stand side by side. */
-  PAIR_GAP(About.SPACING),
+  PAIR_GAP(Subject.SPACING),
   /** At least so far between the lit areas, seen along the machine. */
-  GAP(About.SPACING),
+  GAP(Subject.SPACING),
   /** As {@link #GAP}; less may be allowed, on what a layout does not say. */
-  GAP_OR_LESS(About.SPACING),
+  GAP_OR_LESS(Subject.SPACING),
   /** As {@link #GAP}, for a red lamp beside a single one on the centreline. */
-  RED_GAP_TO_SINGLE(About.SPACING),
+  RED_GAP_TO_SINGLE(Subject.SPACING),
   /** At least so far outside the other's outer edge. */
-  OUTSIDE(About.SPACING),
+  OUTSIDE(Subject.SPACING),
   /** At most so far ahead of the machine's rearmost point. */
-  AHEAD_OF_REARMOST(About.SPACING),
+  AHEAD_OF_REARMOST(Subject.SPACING),
   /** Upper edge at most so far above the other's. */
-  NOT_ABOVE(About.SPACING),
+  NOT_ABOVE(Subject.SPACING),
 
   /** Something that no row can answer; the text is its name in ids, then what it is. */
-  NOT_COVERED(About.MACHINE),
-  FOOT_RESTS(About.MACHINE),
+  NOT_COVERED(Subject.MACHINE),
+  FOOT_RESTS(Subject.MACHINE),
   /** The stand folds rearward and upward. */
-  STAND_FOLDS(About.MACHINE),
+  STAND_FOLDS(Subject.MACHINE),
   /** The stand neither upsets the machine nor closes by itself. */
-  STAND_STAYS(About.MACHINE),
-  MIRRORS(About.MACHINE),
+  STAND_STAYS(Subject.MACHINE),
+  MIRRORS(Subject.MACHINE),
   /** Mirrors are not asked for. */
-  NO_MIRRORS(About.MACHINE),
+  NO_MIRRORS(Subject.MACHINE),
   /** Grips at most so high above the seat. */
-  HANDLEBAR(About.MACHINE);
+  HANDLEBAR(Subject.MACHINE);
 
   /** What of a machine is judged. */
-  public enum About {
+  public enum Subject {
     /** Lamps of one kind by themselves. */
     LAMP,
     /** Distances between lamps. */
@@ -69,13 +69,13 @@ public enum Asked {
     MACHINE
   }
 
-  private final About about;
+  private final Subject about;
 
-  Asked(About about) {
+  Asked(Subject about) {
     this.about = about;
   }
 
-  public About about() {
+  public Subject about() {
     return about;
   }
 

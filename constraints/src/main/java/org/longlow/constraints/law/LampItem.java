@@ -1,8 +1,7 @@
 package org.longlow.constraints.law;
 
 import java.util.Locale;
-import org.longlow.constraints.layout.Part.LampColour;
-import org.longlow.constraints.layout.Part.LampKind;
+import org.longlow.constraints.layout.LampPart;
 
 /**
  * One lamp, reflector or number plate: its centre and its face seen along the machine.
@@ -23,8 +22,8 @@ import org.longlow.constraints.layout.Part.LampKind;
 public record LampItem(
     String part,
     boolean other,
-    LampKind kind,
-    LampColour colour,
+    LampPart.Kind kind,
+    LampPart.Colour colour,
     boolean ahead,
     double xMm,
     double yMm,

@@ -11,8 +11,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.longlow.constraints.layout.Part.LampColour;
-import org.longlow.constraints.layout.Part.LampKind;
+import org.longlow.constraints.layout.LampPart;
 import org.longlow.constraints.words.Names;
 
 /** Every row of every body of rules, from {@code rules.txt}, which explains its columns. */
@@ -69,23 +68,25 @@ public final class LawTables {
     Asked asked = word(Asked.class, cells[3]);
     boolean lamp = !cells[1].equals("-");
     boolean colour = asked == Asked.COLOUR;
-    boolean other = asked.about() == Asked.About.SPACING && !cells[6].isEmpty();
-    Set<LampColour> colours = EnumSet.noneOf(LampColour.class);
+    boolean other = asked.about() == Asked.Subject.SPACING && !cells[6].isEmpty();
+    Set<LampPart.Colour> colours = EnumSet.noneOf(LampPart.Colour.class);
     if (colour) {
-      Arrays.stream(cells[6].split(" ")).map(c -> word(LampColour.class, c)).forEach(colours::add);
+      Arrays.stream(cells[6].split(" "))
+          .map(c -> word(LampPart.Colour.class, c))
+          .forEach(colours::add);
     }
     return new Row(
         Arrays.stream(RuleSet.values())
             .filter(r -> r.id().equals(cells[0]))
             .findFirst()
             .orElseThrow(),
-        lamp ? Optional.of(word(LampKind.class, cells[1])) : Optional.empty(),
+        lamp ? Optional.of(word(LampPart.Kind.class, cells[1])) : Optional.empty(),
         lamp ? word(Row.Zone.class, cells[2]) : Row.Zone.ANYWHERE,
         asked,
         cells[4].isEmpty() ? Double.NEGATIVE_INFINITY : Double.parseDouble(cells[4]),
         cells[5].isEmpty() ? Double.POSITIVE_INFINITY : Double.parseDouble(cells[5]),
         Collections.unmodifiableSet(colours),
-        other ? Optional.of(word(LampKind.class, cells[6])) : Optional.empty(),
+        other ? Optional.of(word(LampPart.Kind.class, cells[6])) : Optional.empty(),
         colour || other ? "" : cells[6],
         List.of(source));
   }

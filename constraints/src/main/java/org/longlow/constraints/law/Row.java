@@ -3,8 +3,7 @@ package org.longlow.constraints.law;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.longlow.constraints.layout.Part.LampColour;
-import org.longlow.constraints.layout.Part.LampKind;
+import org.longlow.constraints.layout.LampPart;
 import org.longlow.constraints.words.Names;
 
 /**
@@ -23,13 +22,13 @@ import org.longlow.constraints.words.Names;
  */
 public record Row(
     RuleSet rules,
-    Optional<LampKind> lamp,
+    Optional<LampPart.Kind> lamp,
     Zone zone,
     Asked asked,
     double least,
     double most,
-    Set<LampColour> colours,
-    Optional<LampKind> other,
+    Set<LampPart.Colour> colours,
+    Optional<LampPart.Kind> other,
     String text,
     List<LawSource> sources) {
 
@@ -41,7 +40,7 @@ public record Row(
   }
 
   /** Returns the kind of lamp it is about, which it must have. */
-  public LampKind kind() {
+  public LampPart.Kind kind() {
     return lamp.orElseThrow();
   }
 
@@ -75,7 +74,7 @@ public record Row(
       case NOT_COVERED -> text.substring(0, text.indexOf(';'));
       // side reflectors have rows for each half
       default ->
-          lamp.equals(Optional.of(LampKind.SIDE_REFLECTOR)) && zone != Zone.ANYWHERE
+          lamp.equals(Optional.of(LampPart.Kind.SIDE_REFLECTOR)) && zone != Zone.ANYWHERE
               ? Names.word(zone) + "-" + kind
               : kind;
     };
@@ -87,11 +86,11 @@ public record Row(
   }
 
   /** Returns the name of a kind of lamp for reports. */
-  public static String words(LampKind kind) {
+  public static String words(LampPart.Kind kind) {
     return words(Names.word(kind), kind);
   }
 
-  private static String words(String name, LampKind kind) {
+  private static String words(String name, LampPart.Kind kind) {
     String plain = name.replace('-', ' ');
     return switch (kind) {
       case TAIL, STOP, FRONT_POSITION, DAYTIME, FRONT_FOG, REAR_FOG -> plain + " lamp";

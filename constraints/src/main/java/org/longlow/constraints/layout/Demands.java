@@ -7,7 +7,7 @@ import org.longlow.constraints.formula.Formula;
 /**
  * What the findings hold the machine to.
  *
- * @param rules lamp tables in force: {@code us}, {@code un-r53}, {@code uk}
+ * @param rules whose rules are looked at: {@code us}, {@code un-r53}, {@code uk}
  * @param limits limits of findings by {@link Key}; absent ones take the key's default
  */
 public record Demands(List<String> rules, Map<Key, Formula> limits) {

@@ -37,6 +37,8 @@ public record Traits(
     DRIVE,
     /** Holds it up when it is parked. */
     STAND,
+    /** Is worked by hand or foot: the rider's limbs may lie on it. */
+    CONTROL,
     /** Is carried. */
     LOAD;
 
@@ -52,7 +54,14 @@ public record Traits(
     BAR,
     /** Filled to its outline: two of them may not be in one place. */
     BODY,
-    OTHER
+    /** Such a body that on an axle is the hub: as near to its tyre as the rim lets it be. */
+    HUB,
+    OTHER;
+
+    /** Returns whether it is filled to its outline. */
+    public boolean filled() {
+      return this == BODY || this == HUB;
+    }
   }
 
   /** What heat has to do with a part. */
@@ -71,7 +80,7 @@ public record Traits(
     /** Made to a template. */
     MADE,
     /** Made to a template, and cut where it is in another's way. */
-    CUT,
+    FITTED,
     /** Bent from tube: in the cut list. */
     TUBE,
     /** Foam on a board: in the cut list. */
@@ -81,7 +90,7 @@ public record Traits(
 
     /** Returns whether it is the first to be cut where two parts are in each other. */
     public boolean cutToFit() {
-      return this == CUT || this == SHEET;
+      return this == FITTED || this == SHEET;
     }
 
     /** Returns whether the cut list has rows for it. */

@@ -3,7 +3,9 @@ package org.longlow.constraints.seat;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Traits.Duty;
 import org.longlow.constraints.shape.Prism;
 
 /**
@@ -62,13 +64,13 @@ public final class Resting {
     if (is(seat.hands(), part)) {
       return HANDS;
     }
-    boolean lever = part instanceof Part.Solid s && s.type() == Part.SolidKind.LEVER;
-    return lever && sitting.occupant().rides() ? LEVERS : Set.of();
+    boolean worked = part.traits().duty() == Duty.CONTROL;
+    return worked && sitting.occupant().rides() ? LEVERS : Set.of();
   }
 
   /** Returns whether a part is a cushion of the seat somebody is on. */
   public static boolean ownCushion(Sitting sitting, Part part) {
-    return part instanceof Part.Cushion && sitting.parts().parts().contains(part);
+    return part instanceof CushionPart && sitting.parts().parts().contains(part);
   }
 
   private static boolean is(Optional<? extends Part> own, Part part) {

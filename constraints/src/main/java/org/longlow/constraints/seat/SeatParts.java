@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.RestPart;
 
 /**
  * The parts that make up one seat. A seat without a pan is no seat.
@@ -20,11 +22,11 @@ import org.longlow.constraints.layout.Part;
  */
 public record SeatParts(
     String seat,
-    Part.Cushion pan,
-    Optional<Part.Cushion> back,
-    Optional<Part.Cushion> head,
-    Optional<Part.Rest> feet,
-    Optional<Part.Rest> hands) {
+    CushionPart pan,
+    Optional<CushionPart> back,
+    Optional<CushionPart> head,
+    Optional<RestPart> feet,
+    Optional<RestPart> hands) {
 
   /** Returns the seats of {@code layout} by name, in the order of their pans. */
   public static Map<String, SeatParts> of(Layout layout) {
@@ -38,16 +40,16 @@ public record SeatParts(
                         new SeatParts(
                             seat,
                             pan,
-                            cushion(layout, seat, Part.CushionRole.BACK),
-                            cushion(layout, seat, Part.CushionRole.HEAD),
-                            rest(layout, seat, false),
-                            rest(layout, seat, true))));
+                            cushion(layout, seat, CushionPart.Role.BACK),
+                            cushion(layout, seat, CushionPart.Role.HEAD),
+                            rest(layout, seat, RestPart.Limb.FOOT),
+                            rest(layout, seat, RestPart.Limb.HAND))));
     return seats;
   }
 
   /** Returns every pan of {@code layout}. */
-  public static Stream<Part.Cushion> pans(Layout layout) {
-    return layout.parts(Part.Cushion.class).filter(c -> c.role() == Part.CushionRole.PAN);
+  public static Stream<CushionPart> pans(Layout layout) {
+    return layout.parts(CushionPart.class).filter(c -> c.role() == CushionPart.Role.PAN);
   }
 
   /** Returns its parts. */
@@ -57,17 +59,17 @@ public record SeatParts(
         .toList();
   }
 
-  private static Optional<Part.Cushion> cushion(Layout layout, String seat, Part.CushionRole role) {
+  private static Optional<CushionPart> cushion(Layout layout, String seat, CushionPart.Role role) {
     return layout
-        .parts(Part.Cushion.class)
+        .parts(CushionPart.class)
         .filter(c -> c.seat().equals(seat) && c.role() == role)
         .findFirst();
   }
 
-  private static Optional<Part.Rest> rest(Layout layout, String seat, boolean hands) {
+  private static Optional<RestPart> rest(Layout layout, String seat, RestPart.Limb limb) {
     return layout
-        .parts(Part.Rest.class)
-        .filter(r -> r.seat().equals(seat) && (r.type() == Part.RestKind.GRIP) == hands)
+        .parts(RestPart.class)
+        .filter(r -> r.seat().equals(seat) && r.type().limb() == limb)
         .findFirst();
   }
 }

@@ -5,10 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.FoamSpec;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Person;
+import org.longlow.constraints.layout.RestPart;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Spreads;
@@ -132,7 +133,7 @@ public final class Seats {
         width(parts, places));
   }
 
-  private static FootContact foot(Part.Rest rest, Places places) {
+  private static FootContact foot(RestPart rest, Places places) {
     double thick = places.value(rest.diameter()) / 2;
     PointMm at = places.pin(rest.at());
     if (rest.to().isEmpty()) {
@@ -149,7 +150,7 @@ public final class Seats {
   /** Where a sole meets a peg, from +x: up and back, as for a foot that slopes 45°; judgement. */
   private static final double PEG_FACE_RAD = Math.toRadians(135);
 
-  private static Cushion cushion(Part.Cushion cushion, Places places) {
+  private static Cushion cushion(CushionPart cushion, Places places) {
     List<FoamLayer> layers = new ArrayList<>();
     for (FoamSpec spec : cushion.layers()) {
       layers.add(new FoamLayer(places.value(spec.thickness()), foam(spec, places)));

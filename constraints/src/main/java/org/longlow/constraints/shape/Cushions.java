@@ -3,9 +3,9 @@ package org.longlow.constraints.shape;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Geometry;
+import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.FoamSpec;
 import org.longlow.constraints.layout.Material;
-import org.longlow.constraints.layout.Part;
 import org.longlow.rider.geom.PointMm;
 
 /** Cushions: a board below the face, layers of foam above it, on the person's side. */
@@ -17,18 +17,18 @@ public final class Cushions {
    * Returns the unit vector square to the board towards the person: up for a pan (its face runs
    * rear to front), forward for a back or head rest (its face runs bottom to top).
    */
-  public static PointMm towardsPerson(Part.Cushion cushion, PointMm from, PointMm to) {
+  public static PointMm towardsPerson(CushionPart cushion, PointMm from, PointMm to) {
     PointMm along = to.minus(from);
     double length = along.length();
     if (length < 1e-9) {
-      return cushion.role() == Part.CushionRole.PAN ? new PointMm(0, 1) : new PointMm(1, 0);
+      return cushion.role() == CushionPart.Role.PAN ? new PointMm(0, 1) : new PointMm(1, 0);
     }
     PointMm left = along.left().times(1 / length);
-    return cushion.role() == Part.CushionRole.PAN ? left : left.times(-1);
+    return cushion.role() == CushionPart.Role.PAN ? left : left.times(-1);
   }
 
   /** Returns the outlines of the layers, board first, then foam from the board up. */
-  public static List<Geometry> bands(Part.Cushion cushion, Places places) {
+  public static List<Geometry> bands(CushionPart cushion, Places places) {
     PointMm from = places.pin(cushion.from());
     PointMm to = places.pin(cushion.to());
     PointMm n = towardsPerson(cushion, from, to);
@@ -52,7 +52,7 @@ public final class Cushions {
             from.plus(n.times(high))));
   }
 
-  static PartShape of(Part.Cushion cushion, Places places) {
+  static PartShape of(CushionPart cushion, Places places) {
     PointMm from = places.pin(cushion.from());
     PointMm to = places.pin(cushion.to());
     PointMm n = towardsPerson(cushion, from, to);

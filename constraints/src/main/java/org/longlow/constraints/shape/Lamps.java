@@ -1,13 +1,13 @@
 package org.longlow.constraints.shape;
 
-import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.LampPart;
 
 /** Which way lamps face. */
 public final class Lamps {
   private Lamps() {}
 
   /** Returns whether a lamp of this kind shines forward; side reflectors count as forward. */
-  public static boolean facesForward(Part.LampKind kind) {
+  public static boolean facesForward(LampPart.Kind kind) {
     return switch (kind) {
       case HEADLAMP,
           DRIVING_BEAM,

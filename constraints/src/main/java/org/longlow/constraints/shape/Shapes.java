@@ -5,8 +5,17 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.locationtech.jts.geom.Geometry;
+import org.longlow.constraints.layout.CushionPart;
+import org.longlow.constraints.layout.FrontPart;
+import org.longlow.constraints.layout.LampPart;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.RestPart;
+import org.longlow.constraints.layout.ShellPart;
+import org.longlow.constraints.layout.StandPart;
+import org.longlow.constraints.layout.SwingarmPart;
+import org.longlow.constraints.layout.TubePart;
+import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.machine.chassis.Tyre;
 import org.longlow.rider.geom.PointMm;
 
@@ -35,7 +44,7 @@ public final class Shapes {
   private record Shaper(Places places, boolean parked) implements Part.Visitor<PartShape> {
 
     @Override
-    public PartShape wheel(Part.Wheel wheel) {
+    public PartShape wheel(WheelPart wheel) {
       Tyre tyre = Tyres.of(wheel, places);
       Geometry disc = Curves.disc(places.pin(wheel.axle()), tyre.freeRadiusMm());
       double half = tyre.widthMm() / 2;
@@ -43,7 +52,7 @@ public final class Shapes {
     }
 
     @Override
-    public PartShape front(Part.Front front) {
+    public PartShape front(FrontPart front) {
       double d = places.value(front.tube());
       List<PointMm> stem = List.of(places.pin(front.top()), places.pin(front.bottom()));
       Geometry outline = Curves.rounded(List.of(stem, legs(front, places)), d);
@@ -53,14 +62,14 @@ public final class Shapes {
     }
 
     @Override
-    public PartShape swingarm(Part.Swingarm arm) {
+    public PartShape swingarm(SwingarmPart arm) {
       Geometry bar =
           Curves.bar(places.pin(arm.pivot()), places.pin(arm.axle()), places.value(arm.depth()));
       return Filled.filled(arm, bar, Spreads.of(arm.base(), places), places);
     }
 
     @Override
-    public PartShape tube(Part.Tube tube) {
+    public PartShape tube(TubePart tube) {
       List<PointMm> line = centreLine(tube, places);
       double d = places.value(tube.diameter());
       double wall = places.value(tube.wall());
@@ -80,17 +89,17 @@ public final class Shapes {
     }
 
     @Override
-    public PartShape shell(Part.Shell shell) {
+    public PartShape shell(ShellPart shell) {
       return Shells.of(shell, places);
     }
 
     @Override
-    public PartShape cushion(Part.Cushion cushion) {
+    public PartShape cushion(CushionPart cushion) {
       return Cushions.of(cushion, places);
     }
 
     @Override
-    public PartShape rest(Part.Rest rest) {
+    public PartShape rest(RestPart rest) {
       double d = places.value(rest.diameter());
       double y = places.value(rest.y());
       double half = places.value(rest.length()) / 2;
@@ -103,7 +112,7 @@ public final class Shapes {
     }
 
     @Override
-    public PartShape lamp(Part.Lamp lamp) {
+    public PartShape lamp(LampPart lamp) {
       PointMm at = places.pin(lamp.at());
       double halfHeight = places.value(lamp.halfHeight());
       double halfWidth = places.value(lamp.halfWidth());
@@ -121,7 +130,7 @@ public final class Shapes {
     }
 
     @Override
-    public PartShape stand(Part.Stand stand) {
+    public PartShape stand(StandPart stand) {
       PointMm foot = places.pin(parked ? stand.foot() : stand.stowed());
       double d = places.value(stand.diameter());
       double y = places.value(stand.y());
@@ -142,7 +151,7 @@ public final class Shapes {
 
   /** Returns the body of a part alone, stands stowed: less work than all of its shape. */
   public static List<Prism> body(Part part, Places places) {
-    return part instanceof Part.Front front
+    return part instanceof FrontPart front
         ? frontBody(front, places)
         : of(part, places, false).prisms();
   }
@@ -151,14 +160,14 @@ public final class Shapes {
    * Returns what lies on the steering axis of a front system: the first of its prisms, the others
    * are its legs.
    */
-  public static Prism stem(Part.Front front, Places places) {
+  public static Prism stem(FrontPart front, Places places) {
     double d = places.value(front.tube());
     return new Prism(
         Curves.bar(places.pin(front.top()), places.pin(front.bottom()), d),
         new Interval(-d / 2, d / 2));
   }
 
-  private static List<Prism> frontBody(Part.Front front, Places places) {
+  private static List<Prism> frontBody(FrontPart front, Places places) {
     double d = places.value(front.tube());
     double y = places.value(front.y());
     List<Interval> sides =
@@ -174,7 +183,7 @@ public final class Shapes {
   }
 
   /** The legs of a front system in side view, down to the axle. */
-  private static List<PointMm> legs(Part.Front front, Places places) {
+  private static List<PointMm> legs(FrontPart front, Places places) {
     PointMm axle = places.pin(front.axle());
     return front.pivot().isPresent()
         ? List.of(places.pin(front.bottom()), places.pin(front.pivot().get()), axle)
@@ -182,7 +191,7 @@ public final class Shapes {
   }
 
   /** Returns the bent centre line of a tube. */
-  public static List<PointMm> centreLine(Part.Tube tube, Places places) {
+  public static List<PointMm> centreLine(TubePart tube, Places places) {
     List<PointMm> pins = tube.path().stream().map(places::pin).toList();
     return Curves.bent(pins, places.value(tube.bendRadius()));
   }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Geometry;
-import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.ShellPart;
 import org.longlow.rider.geom.PointMm;
 
 /**
@@ -67,11 +67,11 @@ public final class Shells {
   }
 
   /** Returns what {@code shell} is cut from. */
-  public static Pieces pieces(Part.Shell shell, Places places) {
+  public static Pieces pieces(ShellPart shell, Places places) {
     return pieces(shell, sheet(shell, places), places);
   }
 
-  private static Pieces pieces(Part.Shell shell, Sheet sheet, Places places) {
+  private static Pieces pieces(ShellPart shell, Sheet sheet, Places places) {
     double t = places.value(shell.thickness());
     List<Double> widths = new ArrayList<>();
     int sides = 0;
@@ -89,17 +89,17 @@ public final class Shells {
         t);
   }
 
-  private static boolean sided(Part.Shell shell, Sheet sheet, Interval across, double t) {
+  private static boolean sided(ShellPart shell, Sheet sheet, Interval across, double t) {
     return !shell.open() && sheet.area() != null && across.length() > 2 * t;
   }
 
-  private static Sheet sheet(Part.Shell shell, Places places) {
+  private static Sheet sheet(ShellPart shell, Places places) {
     List<PointMm> edge = Outlines.points(shell.frame(), shell.outline(), places);
     double t = places.value(shell.thickness());
     return SHEETS.of(new Bent(List.copyOf(edge), t, shell.outline().closed()));
   }
 
-  static PartShape of(Part.Shell shell, Places places) {
+  static PartShape of(ShellPart shell, Places places) {
     double t = places.value(shell.thickness());
     List<Interval> across = Spreads.of(shell.base(), places);
     Sheet sheet = sheet(shell, places);

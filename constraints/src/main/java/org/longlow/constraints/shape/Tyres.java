@@ -2,7 +2,7 @@ package org.longlow.constraints.shape;
 
 import java.util.Optional;
 import org.longlow.constraints.formula.Formula;
-import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.machine.chassis.Tyre;
 import org.longlow.constraints.machine.chassis.TyreSize;
 import org.longlow.constraints.machine.chassis.TyreSizeReader;
@@ -20,7 +20,7 @@ public final class Tyres {
    *
    * @throws IllegalArgumentException if it has neither a readable size nor a measured radius
    */
-  public static Tyre of(Part.Wheel wheel, Places places) {
+  public static Tyre of(WheelPart wheel, Places places) {
     Tyre tyre;
     if (wheel.tyre().isEmpty()) {
       double radius = need(wheel, wheel.radius(), "radius", places);
@@ -46,8 +46,7 @@ public final class Tyres {
         : tyre;
   }
 
-  private static double need(
-      Part.Wheel wheel, Optional<Formula> value, String what, Places places) {
+  private static double need(WheelPart wheel, Optional<Formula> value, String what, Places places) {
     return value
         .map(places::value)
         .orElseThrow(

@@ -262,8 +262,32 @@ public final class Diagnoser {
     }
   }
 
+  /** A relation that keeps the value it has, which is not 0 where it contradicts another. */
+  private record Kept(Relation relation, double value) implements Relation {
+    @Override
+    public int[] variables() {
+      return relation.variables();
+    }
+
+    @Override
+    public double evaluate(double[] x, double[] gradient) {
+      return relation.evaluate(x, gradient) - value;
+    }
+
+    @Override
+    public boolean costly() {
+      return relation.costly();
+    }
+
+    @Override
+    public double scale() {
+      return relation.scale();
+    }
+  }
+
   /**
-   * Whether rows still hold after a small motion in the free directions under the other rows alone.
+   * Whether rows still have their values after a small motion in the free directions under the
+   * other rows alone.
    */
   private boolean followsWithout(
       Problem tied, Group group, List<Integer> rows, double[][] open, double[] x, double extent) {
@@ -274,7 +298,8 @@ public final class Diagnoser {
     for (int i = 0; i < group.tieRows().length; i++) {
       if (!rows.contains(i)) {
         int[] row = group.tieRows()[i];
-        kept.add(SolverTie.of("row " + i, tied.ties().get(row[0]).relations().get(row[1])));
+        Relation relation = tied.ties().get(row[0]).relations().get(row[1]);
+        kept.add(SolverTie.of("row " + i, new Kept(relation, relation.evaluate(x, null))));
       }
     }
     int[][] tieRows = new int[kept.size()][];
@@ -306,10 +331,8 @@ public final class Diagnoser {
     for (int row : rows) {
       int[] at = group.tieRows()[row];
       Relation relation = tied.ties().get(at[0]).relations().get(at[1]);
-      double miss =
-          Math.abs(relation.evaluate(moved, null) * relation.scale())
-              - Math.abs(relation.evaluate(x, null) * relation.scale());
-      if (miss > HOLDS_SHARE * extent) {
+      double change = relation.evaluate(moved, null) - relation.evaluate(x, null);
+      if (Math.abs(change * relation.scale()) > HOLDS_SHARE * extent) {
         return false;
       }
     }

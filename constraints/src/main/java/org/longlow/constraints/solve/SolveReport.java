@@ -12,7 +12,8 @@ import org.longlow.constraints.solve.problem.SolverSettings;
  * @param x values of all variables, always finite; a copy that belongs to the caller
  * @param iterations steps taken in all groups together
  * @param work what it cost, in the units of {@link SolverSettings#workAllowed}
- * @param maxResidualMm largest distance by which a tie is missed, mm
+ * @param maxResidualMm most by which a tie is off, in the millimetres that it asks for: where two
+ *     ties ask for lengths 1 mm apart, 0.5 for each
  * @param failedLimits limits that do not hold, the worst first
  * @param activeLimits limits that hold with nothing to spare and hold something back, in the order
  *     of the problem

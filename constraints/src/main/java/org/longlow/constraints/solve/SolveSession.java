@@ -183,20 +183,16 @@ public final class SolveSession {
       system.rows.evaluate(x, system.ties);
       system.limits.evaluate(x);
       for (int i = 0; i < system.ties; i++) {
-        double miss = Math.abs(system.rows.missMm(i));
-        // A relation that gives no number is missed by as much as can be said.
-        miss = Double.isFinite(miss) ? miss : Double.MAX_VALUE;
-        worst = Math.max(worst, miss);
-        tieFails[system.group.tieRows()[i][0]] |= miss > settings.tieToleranceMm();
+        // the user's own millimetres, not those of the pins that would have to move
+        worst = Math.max(worst, sayable(Math.abs(system.rows.ownMm(i))));
+        tieFails[system.group.tieRows()[i][0]] |=
+            sayable(Math.abs(system.rows.missMm(i))) > settings.tieToleranceMm();
       }
       for (int i = 0; i < system.limits.count; i++) {
         double gap = system.limits.missMm(i);
         int limit = system.group.limitRows()[i][0];
         if (!(gap >= -settings.tieToleranceMm())) {
-          // the user's own millimetres, not those of the pins that would have to move
-          double room = system.limits.value[i] / system.limits.weight[i];
-          shortBy[limit] =
-              Math.max(shortBy[limit], Double.isFinite(room) ? -room : Double.MAX_VALUE);
+          shortBy[limit] = Math.max(shortBy[limit], sayable(-system.limits.ownMm(i)));
         } else if (gap <= settings.tieToleranceMm()) {
           active[limit] = true;
         }
@@ -241,6 +237,11 @@ public final class SolveSession {
         shaken,
         turned,
         java.util.Optional.empty());
+  }
+
+  /** A relation that gives no number is missed by as much as can be said. */
+  private static double sayable(double missMm) {
+    return Double.isFinite(missMm) ? missMm : Double.MAX_VALUE;
   }
 
   /** The verdict that the whole takes from its groups. */

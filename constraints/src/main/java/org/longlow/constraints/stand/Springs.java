@@ -3,6 +3,7 @@ package org.longlow.constraints.stand;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.machine.chassis.MassPoint;
 import org.longlow.constraints.machine.ride.StaticSag;
@@ -11,11 +12,16 @@ import org.longlow.constraints.shape.PartShape;
 /**
  * What the springs carry and what moves with each wheel.
  *
+ * <p>A mass that rises {@code r} mm for each mm of an axle is on that wheel {@code r} times over
+ * and on the springs for the rest: more than once behind the axle of a swingarm, less than nothing
+ * ahead of its pivot, where it balances the arm. Virtual work asks for no more, and the common
+ * centre moves as it does.
+ *
  * @param sprung on the springs, with people
  * @param atFront with the front wheel
  * @param atRear with the rear wheel
  */
-public record Springs(List<MassPoint> sprung, List<MassPoint> atFront, List<MassPoint> atRear) {
+public record Springs(MassPoint.Sum sprung, MassPoint.Sum atFront, MassPoint.Sum atRear) {
 
   /**
    * Share of a front system's or swingarm's mass that moves with the wheel; common practice, no
@@ -23,64 +29,59 @@ public record Springs(List<MassPoint> sprung, List<MassPoint> atFront, List<Mass
    */
   public static final double UNSPRUNG_SHARE = 0.5;
 
-  /** Returns the masses of parts as drawn and of who sits on them. */
-  public static Springs of(Collection<PartShape> drawn, Rider rider, Wheels wheels) {
-    Springs springs = new Springs(rider.masses(), new ArrayList<>(), new ArrayList<>());
+  /**
+   * Returns the masses of parts as drawn and of who sits on them; empty where of either wheel and
+   * what holds it no mass is known.
+   */
+  public static Optional<Springs> of(Collection<PartShape> drawn, Rider rider, Wheels wheels) {
+    Springs springs =
+        new Springs(MassPoint.Sum.of(rider.masses()), MassPoint.Sum.NONE, MassPoint.Sum.NONE);
     List<PartShape> besides = new ArrayList<>();
     for (PartShape shape : drawn) {
       switch (shape.part().traits().duty()) {
-        case WHEEL -> springs.share(shape, 1);
-        case CARRIER -> springs.share(shape, UNSPRUNG_SHARE);
-        case FRAME, DRIVE, STAND, LOAD -> besides.add(shape);
+        case WHEEL -> springs = springs.on(end(shape), shape, 1);
+        case CARRIER -> springs = springs.on(end(shape), shape, UNSPRUNG_SHARE);
+        case FRAME, DRIVE, STAND, CONTROL, LOAD -> besides.add(shape);
       }
     }
-    besides.forEach(shape -> springs.hang(shape, wheels));
-    return springs;
+    if (!(springs.atFront.massKg() > 0 && springs.atRear.massKg() > 0)) {
+      return Optional.empty();
+    }
+    for (PartShape shape : besides) {
+      springs = springs.hang(shape, wheels);
+    }
+    return Optional.of(springs);
   }
 
-  /** Puts a part's mass on the springs and on its wheel. */
-  private void share(PartShape shape, double unsprung) {
-    boolean front = shape.part() instanceof Part.AtEnd at && at.end() == Part.End.FRONT;
-    add(sprung, shape, 1 - unsprung);
-    add(front ? atFront : atRear, shape, unsprung);
+  private static Part.End end(PartShape shape) {
+    return shape.part() instanceof Part.AtEnd at ? at.end() : Part.End.REAR;
+  }
+
+  /** Returns these with a share of a part's mass on a wheel and the rest of it on the springs. */
+  private Springs on(Part.End end, PartShape shape, double share) {
+    if (!(shape.massKg() > 0)) {
+      return this;
+    }
+    MassPoint mass = new MassPoint(shape.massKg(), shape.centre(), shape.centreYMm());
+    MassPoint.Sum rest = sprung.plus(mass, 1 - share);
+    return end == Part.End.FRONT
+        ? new Springs(rest, atFront.plus(mass, share), atRear)
+        : new Springs(rest, atFront, atRear.plus(mass, share));
   }
 
   /**
-   * Puts a part's mass on the springs and, where it hangs on pins that go with a wheel of known
-   * mass and on no others, on that wheel as far as they rise with it: all of a motor in the hub or
-   * a guard on the fork, half of what sits half way along a swingarm.
+   * Returns these with a part that, where it hangs on pins that go with a wheel and on no others,
+   * is on that wheel as far as it rises with it: all of a motor in the hub or a guard on the fork,
+   * half of what sits half way along a swingarm.
    */
-  private void hang(PartShape shape, Wheels wheels) {
-    double front = rises(shape, wheels, Part.End.FRONT);
-    double rear = rises(shape, wheels, Part.End.REAR);
-    double onFront = atFront.isEmpty() ? 0 : front;
-    double onRear = atRear.isEmpty() ? 0 : rear;
-    add(atFront, shape, onFront);
-    add(atRear, shape, onRear);
-    add(sprung, shape, 1 - onFront - onRear);
-  }
-
-  /**
-   * Rise of a part over that of an axle, 0 to 1; 0 where a pin of it does not go with the wheel.
-   */
-  private static double rises(PartShape shape, Wheels wheels, Part.End end) {
+  private Springs hang(PartShape shape, Wheels wheels) {
     List<String> pins = shape.part().pins();
-    if (!pins.stream().allMatch(pin -> wheels.carries(end, pin))) {
-      return 0;
+    for (Part.End end : Part.End.values()) {
+      if (!pins.isEmpty() && pins.stream().allMatch(pin -> wheels.carries(end, pin))) {
+        return on(end, shape, wheels.riseShare(end, shape));
+      }
     }
-    double mean = pins.stream().mapToDouble(pin -> wheels.riseShare(end, pin)).average().orElse(0);
-    return Math.max(0, Math.min(1, mean));
-  }
-
-  private static void add(List<MassPoint> into, PartShape shape, double share) {
-    if (share > 0 && shape.massKg() > 0) {
-      into.add(new MassPoint(shape.massKg() * share, shape.centre(), shape.centreYMm()));
-    }
-  }
-
-  /** Returns whether something is known to stand on each wheel. */
-  public boolean known() {
-    return !atFront.isEmpty() && !atRear.isEmpty();
+    return on(Part.End.REAR, shape, 0);
   }
 
   /**
@@ -90,10 +91,8 @@ public record Springs(List<MassPoint> sprung, List<MassPoint> atFront, List<Mass
    */
   public StaticSag rest(Wheels wheels, double loadFactor) {
     return StaticSag.of(
-        new StaticSag.End(
-            wheels.frontSuspension(), MassPoint.total(atFront), wheels.frontTyre().freeRadiusMm()),
-        new StaticSag.End(
-            wheels.rearSuspension(), MassPoint.total(atRear), wheels.rearTyre().freeRadiusMm()),
+        new StaticSag.End(wheels.frontSuspension(), atFront, wheels.frontTyre().freeRadiusMm()),
+        new StaticSag.End(wheels.rearSuspension(), atRear, wheels.rearTyre().freeRadiusMm()),
         sprung,
         loadFactor);
   }

@@ -9,9 +9,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Section;
 import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.layout.StandPart;
 import org.longlow.constraints.machine.linkage.RigidMotion;
 import org.longlow.constraints.machine.linkage.SectionMotion;
 import org.longlow.constraints.machine.ride.StaticSag;
@@ -72,7 +72,7 @@ public final class Stances {
               -r.droopMm(),
               Optional.empty()));
     }
-    if (layout.parts(Part.Stand.class).findAny().isPresent()) {
+    if (layout.parts(StandPart.class).findAny().isPresent()) {
       standings.add(balanced(Condition.empty(Stance.Kind.PARKED), Rider.NOBODY));
     }
     layout
@@ -110,13 +110,12 @@ public final class Stances {
 
   /** Returns the stance in which springs and loads are in balance. */
   public Standing balanced(Condition condition, Rider rider) {
-    Springs springs = Springs.of(drawn.values(), rider, wheels);
-    if (!springs.known()) {
-      return at(condition, rider, 0, 0, Optional.empty());
+    Optional<Springs> springs = Springs.of(drawn.values(), rider, wheels);
+    if (springs.isEmpty()) {
+      return at(condition, rider, 0, 0, springs);
     }
-    StaticSag sag = springs.rest(wheels, 1);
-    return at(
-        condition, rider, sag.front().travelMm(), sag.rear().travelMm(), Optional.of(springs));
+    StaticSag sag = springs.get().rest(wheels, 1);
+    return at(condition, rider, sag.front().travelMm(), sag.rear().travelMm(), springs);
   }
 
   /** Returns the stance with these wheel travels, bump positive, mm. */
@@ -129,7 +128,7 @@ public final class Stances {
     Map<String, PartShape> moved = new LinkedHashMap<>();
     drawn.forEach(
         (part, shape) -> {
-          boolean stand = parked && shape.part() instanceof Part.Stand;
+          boolean stand = parked && shape.part() instanceof StandPart;
           if (stand || movesBetween(pins.get(part), wheels.drawn(), places)) {
             PartShape now =
                 stand

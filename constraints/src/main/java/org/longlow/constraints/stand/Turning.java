@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.Set;
 import org.longlow.constraints.machine.chassis.Tyre;
 import org.longlow.constraints.machine.ride.LeanClearance;
+import org.longlow.constraints.machine.ride.OnTyres;
 import org.longlow.constraints.machine.ride.StaticSag;
-import org.longlow.constraints.machine.ride.TurnLean;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Prism;
@@ -20,9 +20,9 @@ import org.longlow.rider.geom.PointMm;
  * turn, and it sinks.
  *
  * <p>At a roll φ the centre of mass lies over the contact line at the angle φi from the vertical,
- * which is the angle of the turn's force; springs carry cos(φ − φi)/cos φi of their static load
- * (Cossalter, Motorcycle Dynamics, ch. 4: steady turning, no tyre slip, no gyroscopic moment). Not
- * for several threads: what was worked out is kept.
+ * which is the angle of the turn's force ({@link OnTyres}); springs carry cos(φ − φi)/cos φi of
+ * their static load (Cossalter, Motorcycle Dynamics, ch. 4: steady turning, no tyre slip, no
+ * gyroscopic moment). Not for several threads: what was worked out is kept.
  */
 public final class Turning {
 
@@ -42,7 +42,6 @@ public final class Turning {
   private final int side;
   private final LeanClearance.Wheel front;
   private final LeanClearance.Wheel rear;
-  private final double crownMm;
   private final State[] steps;
   private final Set<String> onWheels = new HashSet<>();
   private final Map<State, Places> places = new IdentityHashMap<>();
@@ -89,7 +88,6 @@ public final class Turning {
     Tyre rearTyre = Tyres.of(wheels.rear(), standing.places());
     front = new LeanClearance.Wheel(frontTyre.freeRadiusMm(), frontTyre.sectionRadiusMm());
     rear = new LeanClearance.Wheel(rearTyre.freeRadiusMm(), rearTyre.sectionRadiusMm());
-    crownMm = (frontTyre.sectionRadiusMm() + rearTyre.sectionRadiusMm()) / 2;
     double steepest =
         new LeanClearance(standing.ground().wheelbaseMm(), front, rear).steepestRollRad();
     standing
@@ -159,25 +157,22 @@ public final class Turning {
             wheels.rearTyre().freeRadiusMm(),
             wheels.frontSuspension().path().axle(frontMm),
             wheels.frontTyre().freeRadiusMm());
+    OnTyres on = OnTyres.of(ground.wheelbaseMm(), front, rear, rollRad);
     return new State(
-        rollRad,
-        ideal(ground, rollRad),
-        frontMm,
-        rearMm,
-        ground,
-        ground.along(),
-        LeanClearance.road(ground.wheelbaseMm(), front, rear, rollRad));
+        rollRad, ideal(ground, on), frontMm, rearMm, ground, ground.along(), on.road());
   }
 
-  private double ideal(Ground ground, double rollRad) {
+  private double ideal(Ground ground, OnTyres on) {
+    double roll = on.road().rollRad();
     if (standing.load() == null) {
-      return rollRad;
+      return roll;
     }
-    double height = ground.heightMm(standing.load().total().at());
+    PointMm centre = ground.toRoad(standing.load().total().at());
+    double share = centre.x() / ground.wheelbaseMm();
+    double crown =
+        rear.sectionRadiusMm() + share * (front.sectionRadiusMm() - rear.sectionRadiusMm());
     double y = side * standing.load().total().yMm();
-    return height <= 2 * crownMm
-        ? rollRad
-        : Math.max(0, TurnLean.idealRollRad(rollRad, height, y, crownMm));
+    return centre.z() <= 2 * crown ? roll : Math.max(0, on.idealRollRad(centre.x(), y, centre.z()));
   }
 
   /** Returns the body of a part of the stance where the wheels are in {@code state}. */

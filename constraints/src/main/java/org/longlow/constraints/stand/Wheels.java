@@ -7,12 +7,17 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.BiFunction;
 import java.util.stream.Stream;
+import org.longlow.constraints.document.FieldPath;
+import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Pin;
+import org.longlow.constraints.layout.SwingarmPart;
+import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.machine.chassis.Tyre;
 import org.longlow.constraints.machine.ride.Suspension;
 import org.longlow.constraints.machine.ride.WheelPath;
+import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Tyres;
 import org.longlow.rider.geom.OutOfRange;
@@ -34,10 +39,10 @@ import org.longlow.rider.geom.PointMm;
 public record Wheels(
     Layout layout,
     Places drawn,
-    Part.Wheel front,
-    Part.Wheel rear,
-    Part.Front fork,
-    Part.Swingarm arm,
+    WheelPart front,
+    WheelPart rear,
+    FrontPart fork,
+    SwingarmPart arm,
     Suspension frontSuspension,
     Suspension rearSuspension,
     List<Fault> faults) {
@@ -51,7 +56,15 @@ public record Wheels(
    * @param about the part, or {@code wheels}
    * @param text one sentence without its full stop
    */
-  public record Fault(String about, String text) {}
+  public record Fault(String about, String text) {
+
+    /** Returns the place in the layout, such as {@code $.parts.fork}. */
+    public String path() {
+      return about.equals(WHEELS) ? "$.parts" : FieldPath.key("$.parts", about);
+    }
+  }
+
+  private static final String WHEELS = "wheels";
 
   /** Axles nearer than their radii differ and this have no road under both, mm. */
   private static final double LEAST_APART_MM = 1;
@@ -62,10 +75,10 @@ public record Wheels(
 
   /** Returns the wheels of {@code layout}. */
   public static Wheels of(Layout layout, Places drawn) {
-    Part.Wheel front = last(layout.parts(Part.Wheel.class).filter(w -> w.end() == Part.End.FRONT));
-    Part.Wheel rear = last(layout.parts(Part.Wheel.class).filter(w -> w.end() == Part.End.REAR));
-    Part.Front fork = last(layout.parts(Part.Front.class));
-    Part.Swingarm arm = last(layout.parts(Part.Swingarm.class));
+    WheelPart front = last(layout.parts(WheelPart.class).filter(w -> w.end() == Part.End.FRONT));
+    WheelPart rear = last(layout.parts(WheelPart.class).filter(w -> w.end() == Part.End.REAR));
+    FrontPart fork = last(layout.parts(FrontPart.class));
+    SwingarmPart arm = last(layout.parts(SwingarmPart.class));
     List<Fault> faults = new ArrayList<>();
     Suspension atFront =
         front == null ? null : suspension(fork, Wheels::path, front, drawn, faults);
@@ -73,7 +86,7 @@ public record Wheels(
     if (front != null && rear != null && !apart(front, rear, drawn)) {
       faults.add(
           new Fault(
-              "wheels",
+              WHEELS,
               String.format(
                   Locale.ROOT,
                   "the front axle, %s, comes %.1f mm ahead of the rear axle, %s, and at least %.0f mm"
@@ -97,7 +110,7 @@ public record Wheels(
   private static <C extends Part.Carrier> Suspension suspension(
       C carrier,
       BiFunction<C, Places, WheelPath> path,
-      Part.Wheel wheel,
+      WheelPart wheel,
       Places drawn,
       List<Fault> faults) {
     PointMm axle = drawn.pin(wheel.axle());
@@ -114,18 +127,18 @@ public record Wheels(
     return Suspension.rigid(WheelPath.rigid(axle));
   }
 
-  private static WheelPath path(Part.Swingarm arm, Places drawn) {
+  private static WheelPath path(SwingarmPart arm, Places drawn) {
     return WheelPath.swingarm(drawn.pin(arm.pivot()), drawn.pin(arm.axle()));
   }
 
-  private static WheelPath path(Part.Front fork, Places drawn) {
+  private static WheelPath path(FrontPart fork, Places drawn) {
     PointMm axle = drawn.pin(fork.axle());
-    if (fork.type() == Part.FrontKind.TELESCOPIC || fork.pivot().isEmpty()) {
+    if (fork.type() == FrontPart.Kind.TELESCOPIC || fork.pivot().isEmpty()) {
       PointMm up = drawn.pin(fork.top()).minus(drawn.pin(fork.bottom()));
       return WheelPath.telescopic(axle, Math.atan2(-up.x(), up.z()));
     }
     PointMm pivot = drawn.pin(fork.pivot().get());
-    return fork.type() == Part.FrontKind.LEADING_LINK
+    return fork.type() == FrontPart.Kind.LEADING_LINK
         ? WheelPath.leadingLink(pivot, axle)
         : WheelPath.trailingLink(pivot, axle);
   }
@@ -157,11 +170,11 @@ public record Wheels(
     return front != null && rear != null && apart(front, rear, drawn);
   }
 
-  private static boolean swapped(Part.Wheel front, Part.Wheel rear, Places drawn) {
+  private static boolean swapped(WheelPart front, WheelPart rear, Places drawn) {
     return drawn.pin(rear.axle()).x() - drawn.pin(front.axle()).x() >= LEAST_WHEELBASE_MM;
   }
 
-  private static boolean apart(Part.Wheel front, Part.Wheel rear, Places drawn) {
+  private static boolean apart(WheelPart front, WheelPart rear, Places drawn) {
     double distance = drawn.pin(front.axle()).distance(drawn.pin(rear.axle()));
     double radii =
         Math.abs(Tyres.of(front, drawn).freeRadiusMm() - Tyres.of(rear, drawn).freeRadiusMm());
@@ -215,6 +228,16 @@ public record Wheels(
     return point.plus(now.minus(path.axle(0)));
   }
 
+  /** Returns where a pin is with the wheels moved by these travels, as {@link #moved} puts it. */
+  PointMm pin(String name, double frontMm, double rearMm) {
+    if (carries(Part.End.FRONT, name)) {
+      return carried(frontSuspension.path(), drawn.pin(name), frontMm);
+    }
+    return carries(Part.End.REAR, name)
+        ? carried(rearSuspension.path(), drawn.pin(name), rearMm)
+        : drawn.pin(name);
+  }
+
   /** Returns whether a pin moves with a wheel. */
   boolean carries(String pin) {
     return carries(Part.End.FRONT, pin) || carries(Part.End.REAR, pin);
@@ -227,12 +250,20 @@ public record Wheels(
         || layout.pins().get(pin).with().equals(atFront ? Pin.FRONT_WHEEL : Pin.REAR_WHEEL);
   }
 
-  /** Returns how far a pin that moves with a wheel, as drawn, rises for each mm of the axle. */
-  double riseShare(Part.End end, String pin) {
-    Suspension suspension = end == Part.End.FRONT ? frontSuspension : rearSuspension;
-    return suspension.path() instanceof WheelPath.Arc arc
-        ? (drawn.pin(pin).x() - arc.pivot().x()) / (arc.drawn().x() - arc.pivot().x())
+  /**
+   * Returns how far the mass of a part that moves with a wheel, as drawn, rises for each mm of the
+   * axle. What hangs on one pin goes with that, what has several turns with the arm.
+   */
+  double riseShare(Part.End end, PartShape shape) {
+    List<String> pins = shape.part().pins();
+    double x = pins.size() == 1 ? drawn.pin(pins.get(0)).x() : shape.centre().x();
+    return suspension(end).path() instanceof WheelPath.Arc arc
+        ? (x - arc.pivot().x()) / (arc.drawn().x() - arc.pivot().x())
         : 1;
+  }
+
+  private Suspension suspension(Part.End end) {
+    return end == Part.End.FRONT ? frontSuspension : rearSuspension;
   }
 
   /** Returns the road under the wheels in {@code places}. */

@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.longlow.constraints.check.Checks;
 import org.longlow.constraints.check.finding.Finding;
-import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.place.Placed;
@@ -24,6 +23,7 @@ import org.longlow.constraints.stand.Rider;
 import org.longlow.constraints.stand.Stances;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
+import org.longlow.constraints.words.Progress;
 
 /**
  * A layout with everything that is known about it.
@@ -57,27 +57,34 @@ public record Study(
 
   /** Returns the study of a layout that is solved already. */
   public static Study of(Placed placed) {
+    return of(placed, Progress.NONE);
+  }
+
+  /** As {@link #of(Placed)}, saying how far it is; a crew of dozens takes a while. */
+  public static Study of(Placed placed, Progress progress) {
     Layout layout = placed.layout();
     Map<String, PartShape> shapes = Shapes.of(layout, placed.places());
     List<Sitting> sittings = Seats.of(layout, placed.places());
     Wheels wheels = Wheels.of(layout, placed.places());
     List<Standing> standings = new Stances(wheels, shapes).all(riders(sittings));
-    List<Finding> findings = Checks.all(placed, shapes, sittings, wheels, standings);
+    List<Finding> findings = Checks.all(placed, shapes, sittings, wheels, standings, progress);
     return new Study(layout, placed, shapes, sittings, standings, findings);
   }
 
   /** Returns each person alone on the rider's seat, and each pair where there is a second seat. */
   public static List<Rider> riders(List<Sitting> sittings) {
     List<Rider> riders = new ArrayList<>();
-    List<Sitting> seated = sittings.stream().filter(s -> s.posture().isPresent()).toList();
-    for (Sitting first : seated) {
-      if (!first.occupant().rides()) {
+    // one body for each of them, shared by all pairs they are in
+    List<Rider.Seated> seated =
+        sittings.stream().filter(s -> s.posture().isPresent()).map(Study::aboard).toList();
+    for (Rider.Seated first : seated) {
+      if (!first.who().rides()) {
         continue;
       }
-      riders.add(new Rider(List.of(aboard(first))));
-      for (Sitting second : seated) {
-        if (!second.occupant().rides() && !second.person().equals(first.person())) {
-          riders.add(new Rider(List.of(aboard(first), aboard(second))));
+      riders.add(new Rider(List.of(first)));
+      for (Rider.Seated second : seated) {
+        if (!second.who().rides() && !second.who().person().equals(first.who().person())) {
+          riders.add(new Rider(List.of(first, second)));
         }
       }
     }
@@ -133,7 +140,7 @@ public record Study(
   }
 
   private String fromMemory() {
-    long met = findings.stream().filter(f -> f.kind() == FindingKind.LAW_FROM_MEMORY).count();
+    long met = findings.stream().filter(f -> f.kind().fromMemory()).count();
     return met == 0 ? "" : " (" + met + " of those that need care for a law text from memory)";
   }
 }

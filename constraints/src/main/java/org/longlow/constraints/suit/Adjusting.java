@@ -16,6 +16,7 @@ import org.longlow.constraints.place.LayoutProblem;
 import org.longlow.constraints.seat.SeatParts;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.study.Study;
+import org.longlow.constraints.words.Progress;
 import org.longlow.rider.geom.PointMm;
 
 /**

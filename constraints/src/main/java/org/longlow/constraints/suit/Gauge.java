@@ -10,7 +10,8 @@ import java.util.Set;
 import java.util.function.Predicate;
 import org.longlow.constraints.check.PartialChecks;
 import org.longlow.constraints.check.finding.Finding;
-import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.person.SightFindings;
+import org.longlow.constraints.check.road.LoadFindings;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Person;
@@ -124,7 +125,7 @@ final class Gauge {
     }
     List<Reading> readings = new ArrayList<>();
     for (Finding f : checks.machine(partial)) {
-      add(readings, Reading.of(f, f.kind() == FindingKind.LOAD ? f.subject() : ""));
+      add(readings, Reading.of(f, f.kind() == LoadFindings.LOAD ? f.subject() : ""));
     }
     wishedShare(readings, partial);
     for (Sitting sitting : sittings) {
@@ -175,7 +176,7 @@ final class Gauge {
           riders.stream().filter(r -> r.occupants().equals(s.condition().aboard())).findFirst();
       rider = today.orElse(rider);
       load = today.map(r -> Load.of(now.values(), r, s.ground())).orElse(null);
-      springs = today.map(r -> Springs.of(now.values(), r, wheels));
+      springs = today.flatMap(r -> Springs.of(now.values(), r, wheels));
     }
     if (onlyMoved) {
       now.keySet().retainAll(moved.keySet());
@@ -202,7 +203,7 @@ final class Gauge {
   private void crew(List<Reading> readings, Sitting sitting, List<Standing> full) {
     String person = sitting.person();
     for (Finding f : checks.crew(sitting, full)) {
-      if (f.kind() == FindingKind.SIGHT) {
+      if (f.kind() == SightFindings.SIGHT) {
         sight(readings, sitting, f, full);
       } else {
         add(readings, Reading.of(f, person));

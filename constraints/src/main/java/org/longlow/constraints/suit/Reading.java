@@ -1,9 +1,16 @@
 package org.longlow.constraints.suit;
 
+import java.util.Map;
 import java.util.Optional;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.check.person.PoseFindings;
+import org.longlow.constraints.check.person.SeatFindings;
+import org.longlow.constraints.check.person.SightFindings;
+import org.longlow.constraints.check.road.GroundFindings;
+import org.longlow.constraints.check.road.LeanFindings;
+import org.longlow.constraints.check.road.LoadFindings;
 import org.longlow.constraints.layout.Occupant;
 
 /**
@@ -92,20 +99,21 @@ record Reading(String id, Optional<Occupant> who, String person, Kind kind, doub
     return new Reading(f.id(), f.who(), person, kind, margin);
   }
 
+  private static final Map<FindingKind, Kind> KINDS =
+      Map.of(
+          PoseFindings.POSTURE, Kind.POSTURE,
+          SeatFindings.HOLD, Kind.HOLD,
+          SeatFindings.SINK, Kind.SINK,
+          SeatFindings.SEAT, Kind.SEAT,
+          PoseFindings.REACH, Kind.REACH,
+          SightFindings.FOOT, Kind.FOOT,
+          GroundFindings.CLEARANCE, Kind.CLEARANCE,
+          LeanFindings.LEAN, Kind.LEAN,
+          LoadFindings.LOAD, Kind.SHARE);
+
   /** Returns the kind of margin of a finding, or null if nothing is to be searched for. */
   static Kind kind(FindingKind kind) {
-    return switch (kind) {
-      case POSTURE -> Kind.POSTURE;
-      case HOLD -> Kind.HOLD;
-      case SINK -> Kind.SINK;
-      case SEAT -> Kind.SEAT;
-      case REACH -> Kind.REACH;
-      case FOOT -> Kind.FOOT;
-      case CLEARANCE -> Kind.CLEARANCE;
-      case LEAN -> Kind.LEAN;
-      case LOAD -> Kind.SHARE;
-      default -> null;
-    };
+    return KINDS.get(kind);
   }
 
   /** Whether a verdict of fail goes with this margin. */

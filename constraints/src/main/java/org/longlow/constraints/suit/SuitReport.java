@@ -1,5 +1,6 @@
 package org.longlow.constraints.suit;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,7 +16,7 @@ import org.longlow.rider.geom.PointMm;
  * @param before the layout as it is now
  * @param beforeComfort discomfort of each person now, by the name used in findings
  * @param alternatives distinct places, the best first; the present one is among them only if
- *     nothing better was found
+ *     nothing better was found, or only places of worse verdicts, which come after it
  * @param adjustment the least travel that suits everybody where the best single place does not;
  *     empty if none is needed or none does
  * @param limitedBy what holds each person, at the best single place
@@ -64,6 +65,18 @@ public record SuitReport(
       comfort = java.util.Collections.unmodifiableMap(comfort);
       changes = List.copyOf(changes);
       atLimits = List.copyOf(atLimits);
+    }
+
+    /**
+     * Returns whether more findings fail here than in {@code other}, or as many and more need care,
+     * or as many again and fewer pass.
+     */
+    public boolean isWorseThan(Study other) {
+      return Comparator.comparingLong(Study::failing)
+              .thenComparingLong(s -> s.count(Verdict.CAUTION))
+              .thenComparingLong(s -> -s.count(Verdict.PASS))
+              .compare(study, other)
+          > 0;
     }
 
     /** Returns what fails about a person, on whatever seat. */

@@ -20,6 +20,7 @@ import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.solve.problem.SolverLimit;
 import org.longlow.constraints.study.Study;
+import org.longlow.constraints.words.Progress;
 import org.longlow.rider.pose.Comfort;
 
 /** Finds places of seats, pegs and grips that suit the whole crew. */
@@ -110,7 +111,16 @@ public final class Suiting {
     kept.removeIf(t -> t != shared && (t == present || merit(t, aim) > worst));
     List<SuitReport.Alternative> alternatives = new ArrayList<>();
     kept.forEach(t -> alternatives.add(alternative(t)));
-    alternatives.sort(Comparator.comparingLong(a -> a.study().failing()));
+    // margins are measured on the way, verdicts only here: a place may lose one and be easier
+    alternatives.sort(
+        Comparator.comparingLong((SuitReport.Alternative a) -> a.study().failing())
+            .thenComparing(a -> a.isWorseThan(before)));
+    if (alternatives.get(0).isWorseThan(before)) {
+      alternatives.add(0, alternative(present));
+      alternatives
+          .subList(Math.min(alternatives.size(), settings.alternatives()), alternatives.size())
+          .clear();
+    }
     Adjusting adjusting =
         new Adjusting(problem, groups, settings, settings.measured() - measured.get(), progress);
     Optional<SuitReport.Adjustment> adjustment =

@@ -1,6 +1,9 @@
 package org.longlow.constraints.suit;
 
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.gap.GapFindings;
+import org.longlow.constraints.check.gap.SectionFindings;
+import org.longlow.constraints.check.person.SightFindings;
 
 /** How tight a finding is: its margin in the scale of its kind, negative where it is missed. */
 final class Tightness {
@@ -20,10 +23,9 @@ final class Tightness {
   }
 
   private static Reading.Kind kind(Finding f) {
-    return switch (f.kind()) {
-      case GAP, OPEN -> Reading.Kind.GAP;
-      case SIGHT -> Reading.Kind.SIGHT;
-      default -> Reading.kind(f.kind());
-    };
+    if (f.kind() == GapFindings.GAP || f.kind() == SectionFindings.OPEN) {
+      return Reading.Kind.GAP;
+    }
+    return f.kind() == SightFindings.SIGHT ? Reading.Kind.SIGHT : Reading.kind(f.kind());
   }
 }

@@ -134,7 +134,7 @@ class MachineFaultsTest {
 
   @ParameterizedTest
   @CsvSource({
-    "6.5, PASS, at 10",
+    "6.5, PASS, at 11.5",
     "20, CAUTION, over the road at the lean",
     "-60, FAIL, under the road with the machine upright"
   })

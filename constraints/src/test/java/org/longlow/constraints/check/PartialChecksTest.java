@@ -11,8 +11,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.longlow.constraints.check.finding.Finding;
-import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.check.person.PoseFindings;
+import org.longlow.constraints.check.person.SeatFindings;
+import org.longlow.constraints.check.person.SightFindings;
+import org.longlow.constraints.check.road.GroundFindings;
+import org.longlow.constraints.check.road.LeanFindings;
+import org.longlow.constraints.check.road.LoadFindings;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.stand.Wheels;
 import org.longlow.constraints.study.Study;
@@ -35,18 +40,20 @@ class PartialChecksTest {
     PartialChecks checks = checks(study);
     List<Finding> machine = checks.machine(study.standings());
     assertThat(study.findings()).containsAll(machine);
-    assertThat(machine).extracting(Finding::kind).contains(FindingKind.CLEARANCE, FindingKind.LEAN);
+    assertThat(machine)
+        .extracting(Finding::kind)
+        .contains(GroundFindings.CLEARANCE, LeanFindings.LEAN);
     assertThat(machine)
         .containsAll(
             study.findings().stream()
                 .filter(
                     f ->
                         Set.of(
-                                FindingKind.CLEARANCE,
-                                FindingKind.LEAN,
-                                FindingKind.TOUCH,
-                                FindingKind.LOAD,
-                                FindingKind.LIFT)
+                                GroundFindings.CLEARANCE,
+                                LeanFindings.LEAN,
+                                LeanFindings.TOUCH,
+                                LoadFindings.LOAD,
+                                LoadFindings.LIFT)
                             .contains(f.kind()))
                 .toList());
     for (Sitting sitting : study.sittings()) {
@@ -54,8 +61,8 @@ class PartialChecksTest {
       assertThat(study.findings()).containsAll(crew);
       assertThat(crew)
           .extracting(Finding::kind)
-          .contains(FindingKind.SINK, FindingKind.HOLD, FindingKind.REACH, FindingKind.POSTURE);
-      assertThat(crew.stream().anyMatch(f -> f.kind() == FindingKind.SIGHT))
+          .contains(SeatFindings.SINK, SeatFindings.HOLD, PoseFindings.REACH, PoseFindings.POSTURE);
+      assertThat(crew.stream().anyMatch(f -> f.kind() == SightFindings.SIGHT))
           .isEqualTo(sitting.occupant().rides());
       assertThat(crew).allMatch(f -> f.who().equals(Optional.of(sitting.occupant())));
     }

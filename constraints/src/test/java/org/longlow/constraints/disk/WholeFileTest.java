@@ -45,11 +45,27 @@ class WholeFileTest {
           out.write(new byte[100_000]);
           throw new IOException("No space left on device");
         };
-    assertThatThrownBy(() -> WholeFile.write(file, fails)).hasMessageContaining("No space left");
+    assertThatThrownBy(() -> WholeFile.write(file, fails))
+        .hasMessage(file.toRealPath() + ": No space left on device");
+    assertThatThrownBy(() -> WholeFile.replace(file, fails, old -> true))
+        .hasMessageContaining("No space left");
     assertThatThrownBy(() -> WholeFile.write(folder.resolve("b"), fails))
         .isInstanceOf(IOException.class);
     assertThat(file).hasContent("old");
     assertThat(left()).containsExactly(file);
+  }
+
+  @Test
+  void whatIsReplacedIsKeptWhereItIsToBe() throws IOException {
+    Path file = Files.writeString(folder.resolve("a.txt"), "old");
+    Path kept = folder.resolve("a.replaced.txt");
+    WholeFile.Content content = out -> out.write('n');
+    assertThat(WholeFile.replace(file, content, old -> false)).isEmpty();
+    Files.writeString(file, "old");
+    assertThat(WholeFile.replace(file, content, old -> Files.size(old) == 3)).contains(kept);
+    assertThat(kept).hasContent("old");
+    assertThat(file).hasContent("n");
+    assertThat(left()).containsExactly(kept, file);
   }
 
   @Test

@@ -3,7 +3,11 @@ package org.longlow.constraints.gap;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+import org.locationtech.jts.algorithm.ConvexHull;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
 import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.Prism;
@@ -11,6 +15,8 @@ import org.longlow.rider.geom.PointMm;
 
 /** Seeded shapes for tests of gaps. */
 final class Bodies {
+
+  static final Interval MIDDLE = new Interval(-50, 50);
 
   private Bodies() {}
 
@@ -56,5 +62,28 @@ final class Bodies {
 
   static Solid body(String name, Geometry outline, Interval... across) {
     return new Solid(name, List.of(across).stream().map(i -> new Prism(outline, i)).toList());
+  }
+
+  /** A body of one outline across the middle. */
+  static Solid body(Geometry outline) {
+    return body("b", outline, MIDDLE);
+  }
+
+  /** A convex outline about a place, of three corners or more. */
+  static Geometry hull(SplittableRandom random, double x, double z, double size) {
+    Coordinate[] corners = new Coordinate[4 + random.nextInt(9)];
+    for (int i = 0; i < corners.length; i++) {
+      corners[i] =
+          new Coordinate(x + random.nextDouble(-size, size), z + random.nextDouble(-size, size));
+    }
+    return new ConvexHull(corners, new GeometryFactory()).getConvexHull();
+  }
+
+  /** The room of each contact over a gap, mm, the least first. */
+  static double[] rooms(Contacts contacts, double gap) {
+    return IntStream.range(0, contacts.count())
+        .mapToDouble(k -> contacts.roomMm(k, gap))
+        .sorted()
+        .toArray();
   }
 }

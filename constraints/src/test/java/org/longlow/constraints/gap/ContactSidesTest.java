@@ -2,13 +2,15 @@ package org.longlow.constraints.gap;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.longlow.constraints.gap.Bodies.body;
+import static org.longlow.constraints.gap.Bodies.hull;
+import static org.longlow.constraints.gap.Bodies.plate;
+import static org.longlow.constraints.gap.Bodies.rooms;
 
 import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
-import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import org.locationtech.jts.algorithm.ConvexHull;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -20,28 +22,6 @@ import org.longlow.rider.geom.PointMm;
 
 /** Contacts measured again after a small move, their slopes, and that left is like right. */
 class ContactSidesTest {
-
-  private static final Interval MIDDLE = new Interval(-50, 50);
-
-  private static Solid body(Geometry outline) {
-    return Bodies.body("b", outline, MIDDLE);
-  }
-
-  private static double[] rooms(Contacts contacts, double gap) {
-    return IntStream.range(0, contacts.count())
-        .mapToDouble(k -> contacts.roomMm(k, gap))
-        .sorted()
-        .toArray();
-  }
-
-  private static Geometry hull(SplittableRandom random, double x, double z, double size) {
-    Coordinate[] corners = new Coordinate[4 + random.nextInt(9)];
-    for (int i = 0; i < corners.length; i++) {
-      corners[i] =
-          new Coordinate(x + random.nextDouble(-size, size), z + random.nextDouble(-size, size));
-    }
-    return new ConvexHull(corners, new GeometryFactory()).getConvexHull();
-  }
 
   private static double[] sides(Contacts contacts, Geometry outline, boolean first) {
     double[] sides = new double[contacts.count()];
@@ -82,8 +62,8 @@ class ContactSidesTest {
 
   @Test
   void anOverlapIsMeasuredAgainToo() {
-    Geometry a = Bodies.plate(0, 0, 100, 100);
-    Geometry b = Bodies.plate(93, 10, 100, 60);
+    Geometry a = plate(0, 0, 100, 100);
+    Geometry b = plate(93, 10, 100, 60);
     for (boolean swapped : new boolean[] {false, true}) {
       Contacts contacts =
           swapped
@@ -91,18 +71,16 @@ class ContactSidesTest {
               : Contacts.of(body(a), body(b), 5, 100, 6);
       assertThat(contacts.count()).isEqualTo(1);
       assertThat(contacts.roomMm(0, 5)).isCloseTo(-12, within(1e-9));
-      assertThat(sides(contacts, Bodies.plate(0, 0, 101, 100), !swapped)[0])
-          .isCloseTo(-8, within(1e-9));
-      assertThat(sides(contacts, Bodies.plate(96, 10, 100, 60), swapped)[0])
-          .isCloseTo(-4, within(1e-9));
+      assertThat(sides(contacts, plate(0, 0, 101, 100), !swapped)[0]).isCloseTo(-8, within(1e-9));
+      assertThat(sides(contacts, plate(96, 10, 100, 60), swapped)[0]).isCloseTo(-4, within(1e-9));
     }
   }
 
   /** One with fewer corners cannot be compared place by place. */
   @Test
   void anotherOutlineSaysSo() {
-    Geometry low = Bodies.plate(0, 0, 400, 20);
-    Geometry high = Bodies.plate(100, 50, 200, 20);
+    Geometry low = plate(0, 0, 400, 20);
+    Geometry high = plate(100, 50, 200, 20);
     GeometryFactory factory = new GeometryFactory();
     Geometry three =
         factory.createPolygon(
@@ -118,15 +96,15 @@ class ContactSidesTest {
     double[] none = sides(all, factory.createPolygon(), true);
     assertThat(Arrays.stream(few).filter(Double::isNaN).count()).isPositive();
     assertThat(none).containsOnly(Double.NaN);
-    Contacts in = Contacts.of(body(low), body(Bodies.plate(10, 15, 20, 90)), 10, 80, 6);
+    Contacts in = Contacts.of(body(low), body(plate(10, 15, 20, 90)), 10, 80, 6);
     assertThat(sides(in, factory.createPolygon(), true)).containsExactly(Double.NaN);
   }
 
   /** The slope of what is needed in the elevation, beside a central difference. */
   @Test
   void slopeOfTheRoom() {
-    Geometry low = Bodies.plate(0, 0, 100, 100);
-    Geometry high = Bodies.plate(0, 110, 100, 100);
+    Geometry low = plate(0, 0, 100, 100);
+    Geometry high = plate(0, 110, 100, 100);
     for (double room : new double[] {-4, 0, 6}) {
       Solid a = Bodies.body("a", low, new Interval(0, 10));
       Solid b = Bodies.body("b", high, new Interval(10 + room, 30));
@@ -171,23 +149,19 @@ class ContactSidesTest {
   void cornerToCornerIsOnePlace() {
     // 30 by 40 mm apart, 50 mm; no other corner is nearer than its neighbours
     Contacts contacts =
-        Contacts.of(
-            body(Bodies.plate(0, 0, 100, 100)), body(Bodies.plate(130, 140, 50, 50)), 5, 1e4, 9);
+        Contacts.of(body(plate(0, 0, 100, 100)), body(plate(130, 140, 50, 50)), 5, 1e4, 9);
     assertThat(rooms(contacts, 5)).containsExactly(new double[] {45}, within(1e-9));
     // 20 mm above a longer edge: both corners above it; its own corners √(100² + 30²) away
     Contacts level =
-        Contacts.of(
-            body(Bodies.plate(0, 0, 400, 20)), body(Bodies.plate(100, 50, 200, 20)), 10, 100, 9);
+        Contacts.of(body(plate(0, 0, 400, 20)), body(plate(100, 50, 200, 20)), 10, 100, 9);
     double far = Math.hypot(100, 30) - 10;
     assertThat(rooms(level, 10)).containsExactly(new double[] {20, 20, far, far}, within(1e-9));
     // 90 mm in reach: the far ones are not
     Contacts near =
-        Contacts.of(
-            body(Bodies.plate(0, 0, 400, 20)), body(Bodies.plate(100, 50, 200, 20)), 10, 90, 9);
+        Contacts.of(body(plate(0, 0, 400, 20)), body(plate(100, 50, 200, 20)), 10, 90, 9);
     assertThat(near.count()).isEqualTo(2);
     Contacts most =
-        Contacts.of(
-            body(Bodies.plate(0, 0, 400, 20)), body(Bodies.plate(100, 50, 200, 20)), 10, 100, 3);
+        Contacts.of(body(plate(0, 0, 400, 20)), body(plate(100, 50, 200, 20)), 10, 100, 3);
     assertThat(rooms(most, 10)).containsExactly(new double[] {20, 20, far}, within(1e-9));
   }
 
@@ -197,16 +171,14 @@ class ContactSidesTest {
     Solid two =
         new Solid(
             "two",
-            List.of(
-                new Prism(Bodies.plate(0, 0, 10, 10), wide),
-                new Prism(Bodies.plate(500, 0, 10, 10), wide)));
+            List.of(new Prism(plate(0, 0, 10, 10), wide), new Prism(plate(500, 0, 10, 10), wide)));
     Solid three =
         new Solid(
             "three",
             List.of(
-                new Prism(Bodies.plate(1000, 0, 10, 10), wide),
-                new Prism(Bodies.plate(0, 20, 10, 10), wide),
-                new Prism(Bodies.plate(500, 30, 10, 10), wide)));
+                new Prism(plate(1000, 0, 10, 10), wide),
+                new Prism(plate(0, 20, 10, 10), wide),
+                new Prism(plate(500, 30, 10, 10), wide)));
     Contacts all = Contacts.of(two, three, 5, 40, 20);
     assertThat(all.facesOfFirst()).containsExactly(0, 1);
     assertThat(all.facesOfSecond()).containsExactly(1, 2);
@@ -226,11 +198,11 @@ class ContactSidesTest {
     // only contacts of the outline that is said are measured
     double[] sides = new double[all.count()];
     Arrays.fill(sides, -77);
-    all.sidesOfFirst(1, Bodies.plate(500, 1, 10, 10), sides);
+    all.sidesOfFirst(1, plate(500, 1, 10, 10), sides);
     assertThat(Arrays.stream(sides).filter(s -> s == -77).count()).isEqualTo(2);
     assertThat(Arrays.stream(sides).filter(s -> Math.abs(s - 19) < 1e-9).count()).isEqualTo(2);
     Arrays.fill(sides, -77);
-    all.sidesOfSecond(1, Bodies.plate(0, 21, 10, 10), sides);
+    all.sidesOfSecond(1, plate(0, 21, 10, 10), sides);
     assertThat(Arrays.stream(sides).filter(s -> s == -77).count()).isEqualTo(2);
     assertThat(Arrays.stream(sides).filter(s -> Math.abs(s - 11) < 1e-9).count()).isEqualTo(2);
   }
@@ -264,10 +236,10 @@ class ContactSidesTest {
   /** Places keep their numbers while they come nearer and go: in the order of the outlines. */
   @Test
   void placesKeepTheirNumbers() {
-    Geometry low = Bodies.plate(0, 0, 400, 20);
+    Geometry low = plate(0, 0, 400, 20);
     AffineTransformation less = AffineTransformation.rotationInstance(0.02, 200, 50);
     AffineTransformation more = AffineTransformation.rotationInstance(-0.02, 200, 50);
-    Geometry bar = Bodies.plate(100, 50, 200, 20);
+    Geometry bar = plate(100, 50, 200, 20);
     Contacts one = Contacts.of(body(low), body(less.transform(bar)), 10, 80, 6);
     Contacts two = Contacts.of(body(low), body(more.transform(bar)), 10, 80, 6);
     assertThat(one.count()).isEqualTo(2);

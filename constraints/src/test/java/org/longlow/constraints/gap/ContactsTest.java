@@ -2,71 +2,35 @@ package org.longlow.constraints.gap;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.longlow.constraints.gap.Bodies.body;
+import static org.longlow.constraints.gap.Bodies.hull;
+import static org.longlow.constraints.gap.Bodies.plate;
+import static org.longlow.constraints.gap.Bodies.rooms;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
-import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.locationtech.jts.algorithm.ConvexHull;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.shape.Interval;
-import org.longlow.constraints.shape.Prism;
 import org.longlow.rider.geom.PointMm;
 
 /** Places where bodies come close, beside JTS and brute force. */
 class ContactsTest {
 
   private static final double TRUE_MM = 1e-9;
-  private static final Interval MIDDLE = new Interval(-50, 50);
-
-  private static Geometry box(double x, double z, double wide, double high) {
-    return Curves.polygon(
-        List.of(
-            new PointMm(x, z),
-            new PointMm(x + wide, z),
-            new PointMm(x + wide, z + high),
-            new PointMm(x, z + high)));
-  }
-
-  private static Solid body(Geometry outline, Interval across) {
-    return new Solid("b", List.of(new Prism(outline, across)));
-  }
-
-  private static double[] rooms(Contacts contacts, double gap) {
-    return IntStream.range(0, contacts.count())
-        .mapToDouble(k -> contacts.roomMm(k, gap))
-        .sorted()
-        .toArray();
-  }
-
-  private static Geometry hull(SplittableRandom random, double x, double z, double size) {
-    Coordinate[] corners = new Coordinate[3 + random.nextInt(9)];
-    for (int i = 0; i < corners.length; i++) {
-      corners[i] =
-          new Coordinate(x + random.nextDouble(-size, size), z + random.nextDouble(-size, size));
-    }
-    return new ConvexHull(corners, new GeometryFactory()).getConvexHull();
-  }
 
   @Test
   void edgesSideBySideMakeTwoContacts() {
-    // the shorter edge's ends, 30 mm above the longer edge
-    Contacts level =
-        Contacts.of(
-            body(box(0, 0, 400, 20), MIDDLE), body(box(100, 50, 200, 20), MIDDLE), 10, 100, 6);
-    assertThat(rooms(level, 10)).startsWith(20, 20);
-    // a little tilted, both ends still count: one 30 mm away, the other by its own height
+    // the shorter edge's ends, tilted a little: one 30 mm away, the other by its own height
     Geometry tilted =
-        AffineTransformation.rotationInstance(0.01, 100, 50).transform(box(100, 50, 200, 20));
-    Contacts turned =
-        Contacts.of(body(box(0, 0, 400, 20), MIDDLE), body(tilted, MIDDLE), 10, 100, 6);
+        AffineTransformation.rotationInstance(0.01, 100, 50).transform(plate(100, 50, 200, 20));
+    Contacts turned = Contacts.of(body(plate(0, 0, 400, 20)), body(tilted), 10, 100, 6);
     double[] rooms = rooms(turned, 10);
     assertThat(rooms[0]).isCloseTo(20, within(TRUE_MM));
     assertThat(rooms[1]).isCloseTo(20 + 200 * Math.sin(0.01), within(TRUE_MM));
@@ -76,9 +40,8 @@ class ContactsTest {
   void theOtherEdgeMayBeTheShorter() {
     // the lower box ends under the tilted edge: its corner is the second place
     Geometry upper =
-        AffineTransformation.rotationInstance(0.02, 0, 50).transform(box(0, 50, 400, 20));
-    Contacts contacts =
-        Contacts.of(body(box(-10, 0, 210, 20), MIDDLE), body(upper, MIDDLE), 10, 100, 6);
+        AffineTransformation.rotationInstance(0.02, 0, 50).transform(plate(0, 50, 400, 20));
+    Contacts contacts = Contacts.of(body(plate(-10, 0, 210, 20)), body(upper), 10, 100, 6);
     // corner (200, 20) off the line through (0, 50) that rises by 0.02 rad
     double second = 200 * Math.sin(0.02) + 30 * Math.cos(0.02) - 10;
     // and its own first corner, 10 mm aside and 30 mm above
@@ -89,8 +52,8 @@ class ContactsTest {
 
   @Test
   void facesFartherApartAcrossThanTheGapHaveNoContact() {
-    Solid low = body(box(0, 0, 100, 100), new Interval(0, 10));
-    Solid high = body(box(0, 110, 100, 100), new Interval(16, 30));
+    Solid low = body("b", plate(0, 0, 100, 100), new Interval(0, 10));
+    Solid high = body("b", plate(0, 110, 100, 100), new Interval(16, 30));
     assertThat(Contacts.of(low, high, 6, 1000, 6).count()).isZero();
     // 3, 4, 5: with 6 mm across, 8 mm in the elevation leave 10 mm
     assertThat(rooms(Contacts.of(low, high, 10, 1000, 6), 10)[0]).isCloseTo(2, within(TRUE_MM));
@@ -109,7 +72,7 @@ class ContactsTest {
         continue;
       }
       double gap = random.nextDouble(0, 40);
-      double[] rooms = rooms(Contacts.of(body(a, MIDDLE), body(bent, MIDDLE), gap, 1e4, 9), gap);
+      double[] rooms = rooms(Contacts.of(body(a), body(bent), gap, 1e4, 9), gap);
       assertThat(rooms[0]).as("pair " + i).isCloseTo(a.distance(bent) - gap, within(1e-9));
     }
   }
@@ -127,7 +90,7 @@ class ContactsTest {
         continue;
       }
       overlaps++;
-      double[] rooms = rooms(Contacts.of(body(a, MIDDLE), body(b, MIDDLE), 0, 1e4, 9), 0);
+      double[] rooms = rooms(Contacts.of(body(a), body(b), 0, 1e4, 9), 0);
       assertThat(rooms).hasSize(1);
       double shortest = Double.POSITIVE_INFINITY;
       for (int d = 0; d < 3600; d++) {
@@ -165,8 +128,8 @@ class ContactsTest {
     ring.add(new PointMm(60, 84));
     ring.add(new PointMm(-60, 84));
     ring.add(new PointMm(-300, 184));
-    Solid cover = body(Curves.polygon(ring), MIDDLE);
-    Solid box = body(box(-100, 0, 200, 100), MIDDLE);
+    Solid cover = body(Curves.polygon(ring));
+    Solid box = body(plate(-100, 0, 200, 100));
     double[] rooms = rooms(Contacts.of(cover, box, 5, 100, 6), 5);
     assertThat(rooms[0]).isCloseTo(-20 - 5, within(TRUE_MM));
     assertThat(rooms(Contacts.of(box, cover, 5, 100, 6), 5)[0]).isCloseTo(-25, within(TRUE_MM));

@@ -250,4 +250,15 @@ class SweepTest {
     assertThat(depths.get(0)).isNegative().isCloseTo(depths.get(2), within(1e-3));
     assertThat(depths.get(1)).isCloseTo(depths.get(3), within(0.3));
   }
+
+  /** Dips of known places, at either end and between, and one of two. */
+  @Test
+  void aSmoothFigureIsLeastWhereItIs() {
+    for (double at : new double[] {0, 0.004, 0.03, 0.31, 0.5, 0.77, 0.996, 1}) {
+      assertThat(Sweep.least(o -> (o - at) * (o - at))).isCloseTo(at, within(2e-3));
+      assertThat(Sweep.least(o -> Math.abs(o - at))).isCloseTo(at, within(2e-3));
+    }
+    assertThat(Sweep.least(o -> Math.cos(4 * Math.PI * o) - o / 10)).isCloseTo(0.75, within(4e-3));
+    assertThat(Sweep.least(o -> 3)).isZero();
+  }
 }

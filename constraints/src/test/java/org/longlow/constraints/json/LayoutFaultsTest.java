@@ -20,6 +20,8 @@ import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Pin;
+import org.longlow.constraints.layout.StandPart;
+import org.longlow.constraints.layout.WheelPart;
 
 /** A layout changed in Java is judged as the same layout in a file is. */
 class LayoutFaultsTest {
@@ -104,11 +106,11 @@ class LayoutFaultsTest {
 
   @Test
   void aBareNumberTakesTheUnitOfItsField() {
-    Part.Stand stand = (Part.Stand) plank.parts().get("sideStand");
-    Kind<Part.Stand> kind = Document.PART.kind(stand);
+    StandPart stand = (StandPart) plank.parts().get("sideStand");
+    Kind<StandPart> kind = Document.PART.kind(stand);
     Layout edited = plank.withPart(with(kind, stand, kind.field("lean"), Formula.parse("12")));
     Layout fitted = LayoutFaults.verdict(edited, Tracer.NONE).layout();
-    Formula lean = ((Part.Stand) fitted.parts().get("sideStand")).lean();
+    Formula lean = ((StandPart) fitted.parts().get("sideStand")).lean();
     assertThat(lean.text()).isEqualTo("12");
     assertThat(lean.expr().dim(n -> Dim.NUMBER)).isEqualTo(Dim.ANGLE);
     assertThat(lean.evaluate(n -> Double.NaN)).isCloseTo(12 * Math.PI / 180, within(1e-15));
@@ -138,8 +140,8 @@ class LayoutFaultsTest {
         .singleElement()
         .asString()
         .contains("$.pins[\"bad/name\"]", "is no good name for a pin");
-    Part.Wheel rear = (Part.Wheel) plank.parts().get("rearWheel");
-    Kind<Part.Wheel> kind = Document.PART.kind(rear);
+    WheelPart rear = (WheelPart) plank.parts().get("rearWheel");
+    Kind<WheelPart> kind = Document.PART.kind(rear);
     assertThat(LayoutFaults.of(plank.withPart(with(kind, rear, kind.field("end"), Part.End.FRONT))))
         .extracting(Fault::message)
         .containsExactly(

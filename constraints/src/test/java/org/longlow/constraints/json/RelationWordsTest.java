@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.longlow.constraints.document.Faults;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
@@ -28,22 +29,8 @@ class RelationWordsTest {
   @ParameterizedTest
   @EnumSource(TieKind.class)
   void eachTieIsReadAsItIsWritten(TieKind kind) {
-    Layout plank = Plank.layout();
-    List<String> names = List.copyOf(plank.pins().keySet());
-    List<String> pins = names.subList(0, kind.fewestPins());
-    int radii = kind == TieKind.BELT_LENGTH ? pins.size() : kind.radii();
-    boolean onEdge = kind == TieKind.ON_EDGE;
-    Tie tie =
-        new Tie(
-            kind,
-            pins,
-            is(kind),
-            Collections.nCopies(radii, Formula.parse("40 mm")),
-            onEdge ? "engine" : "",
-            0,
-            false,
-            "");
-    Layout layout = plank.withTie("spoken", tie);
+    Tie tie = tie(kind, is(kind));
+    Layout layout = Plank.layout().withTie("spoken", tie);
     String text = LayoutWriter.tree(layout).toString();
     assertThat(text).contains("\"tie\":\"" + kind.word() + "\"");
     ReadResult again = LayoutReader.read(text, null);
@@ -51,11 +38,46 @@ class RelationWordsTest {
     assertThat(((ReadResult.Read) again).layout().ties().get("spoken")).isEqualTo(tie);
   }
 
+  static Stream<TieKind> ofLengths() {
+    return Stream.of(TieKind.values()).filter(k -> k.dim().equals(Optional.of(Dim.LENGTH)));
+  }
+
+  /** What has a length cannot have less than none; what is only ahead or above may be behind. */
+  @ParameterizedTest
+  @MethodSource("ofLengths")
+  void onlyLengthsAreRefusedNegative(TieKind kind) {
+    Tie tie = tie(kind, Optional.of(Formula.parse("-40 mm")));
+    String text = LayoutWriter.tree(Plank.layout().withTie("spoken", tie)).toString();
+    ReadResult read = LayoutReader.read(text, null);
+    boolean length = kind.is() == TieKind.Is.LENGTH;
+    assertThat(read).isInstanceOf(length ? ReadResult.Refused.class : ReadResult.Read.class);
+    // between two pins the way back is the other offset, and a length is the same both ways
+    kind.between()
+        .ifPresent(
+            of ->
+                assertThat(of.applyAsDouble(-3, -4))
+                    .isEqualTo((length ? 1 : -1) * of.applyAsDouble(3, 4)));
+  }
+
+  private static Tie tie(TieKind kind, Optional<Formula> is) {
+    List<String> pins = List.copyOf(Plank.layout().pins().keySet()).subList(0, kind.fewestPins());
+    int radii = kind == TieKind.BELT_LENGTH ? pins.size() : kind.radii();
+    return new Tie(
+        kind,
+        pins,
+        is,
+        Collections.nCopies(radii, Formula.parse("40 mm")),
+        kind == TieKind.ON_EDGE ? "engine" : "",
+        0,
+        false,
+        "");
+  }
+
   private static Optional<Formula> is(TieKind kind) {
     if (kind == TieKind.FORMULA) {
       return Optional.of(Formula.parse("rake - 27 deg"));
     }
-    return kind.target()
+    return kind.dim()
         .map(d -> d.equals(Dim.LENGTH) ? "40 mm" : d.equals(Dim.ANGLE) ? "40 deg" : "0.4")
         .map(Formula::parse);
   }

@@ -23,6 +23,7 @@ import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.PartBase;
 import org.longlow.constraints.layout.Person;
 import org.longlow.constraints.layout.Pin;
+import org.longlow.constraints.layout.RestPart;
 import org.longlow.constraints.layout.Tie;
 import org.longlow.constraints.layout.TieKind;
 
@@ -129,7 +130,7 @@ class RoundTripTest {
                 new Pin(length(random), length(random), random.nextBoolean(), "canopy", note)));
       case 2:
         Part part =
-            new Part.Rest(
+            new RestPart(
                 new PartBase(
                     "p" + random.nextInt(5),
                     Optional.empty(),
@@ -139,7 +140,7 @@ class RoundTripTest {
                     random.nextBoolean(),
                     random.nextBoolean() ? List.of() : List.of("rider", "engine"),
                     note),
-                Part.RestKind.FOOTBOARD,
+                RestPart.Kind.FOOTBOARD,
                 "rider",
                 pin,
                 Optional.of(pins.get(0)),

@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Outline;
-import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.SolidPart;
 
 class SvgTraceTest {
 
@@ -217,7 +217,7 @@ class SvgTraceTest {
     String text =
         Plank.with(DRAWN, "{\"svg\": \"sub/e.svg\", \"path\": \"o\", \"scale\": \"0.5 mm\"}");
     Layout layout = Plank.layout(text, folder);
-    Outline outline = ((Part.Solid) layout.parts().get("silencer")).outline();
+    Outline outline = ((SolidPart) layout.parts().get("silencer")).outline();
     assertThat(outline).isInstanceOf(Outline.Traced.class);
     assertThat(outline.vertices())
         .extracting(v -> v.x().text() + ", " + v.z().text())

@@ -7,15 +7,24 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.longlow.constraints.layout.Part.LampColour;
-import org.longlow.constraints.layout.Part.LampKind;
+import org.longlow.constraints.layout.LampPart;
 
 /** Areas, edges and gaps of lamps. */
 class LampItemTest {
 
   private static LampItem lamp(double yMm, double zMm, double halfWidth, double halfHeight) {
     return new LampItem(
-        "l", false, LampKind.TAIL, LampColour.RED, false, 5, yMm, zMm, halfWidth, halfHeight, true);
+        "l",
+        false,
+        LampPart.Kind.TAIL,
+        LampPart.Colour.RED,
+        false,
+        5,
+        yMm,
+        zMm,
+        halfWidth,
+        halfHeight,
+        true);
   }
 
   @Test
@@ -60,7 +69,8 @@ class LampItemTest {
   }
 
   private static LampItem odd(double x, double y, double z, double w, double h) {
-    return new LampItem("l", false, LampKind.TAIL, LampColour.RED, true, x, y, z, w, h, false);
+    return new LampItem(
+        "l", false, LampPart.Kind.TAIL, LampPart.Colour.RED, true, x, y, z, w, h, false);
   }
 
   @Test
@@ -73,7 +83,8 @@ class LampItemTest {
     assertThatThrownBy(() -> odd(0, 0, 0, 1, -1)).hasMessageContaining("half height mm is -1");
     assertThatThrownBy(
             () ->
-                new LampItem(" ", false, LampKind.TAIL, LampColour.RED, true, 0, 0, 0, 1, 1, true))
+                new LampItem(
+                    " ", false, LampPart.Kind.TAIL, LampPart.Colour.RED, true, 0, 0, 0, 1, 1, true))
         .hasMessageContaining("needs a name");
     assertThat(odd(-1, -2, 0, 0.1, 0.1).yMm()).isEqualTo(-2);
   }

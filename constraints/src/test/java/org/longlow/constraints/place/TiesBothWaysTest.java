@@ -5,12 +5,16 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Locale;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.ReadResult;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.TieKind;
 import org.longlow.constraints.solve.problem.SolveStatus;
 import org.longlow.rider.geom.PointMm;
 
@@ -206,5 +210,29 @@ class TiesBothWaysTest {
     assertThat(along.length()).isCloseTo(400, within(TRUE_MM));
     assertThat(along.dot(corner) / 400).isCloseTo(100, within(TRUE_MM));
     assertThat(along.cross(corner) / 400).isCloseTo(off, within(TRUE_MM));
+  }
+
+  static Stream<TieKind> quantitiesOfTwoPins() {
+    return Stream.of(TieKind.values())
+        .filter(k -> k.fewestPins() == 2 && k.mostPins() == 2 && k.radii() == 0)
+        .filter(k -> k.dim().isPresent());
+  }
+
+  /** A tie to what is there already moves nothing; every such tie knows what is there. */
+  @ParameterizedTest
+  @MethodSource("quantitiesOfTwoPins")
+  void whatIsBetweenTwoPinsIsWhatTheirTieHoldsThemTo(TieKind kind) {
+    double is = kind.between().orElseThrow().applyAsDouble(140, -120);
+    Dim dim = kind.dim().orElseThrow();
+    Placed placed =
+        place(
+            nailed("a", 500, 500) + ", \"c\": [640, 380]",
+            "",
+            String.format(
+                Locale.ROOT,
+                "\"t\": {\"tie\": \"%s\", \"pins\": [\"a\", \"c\"], \"is\": \"%s\"}",
+                kind.word(),
+                dim.equals(Dim.LENGTH) ? is + " mm" : Math.toDegrees(is) + " deg"));
+    assertThat(placed.places().pin("c").distance(new PointMm(640, 380))).isLessThan(TRUE_MM);
   }
 }

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -14,6 +13,7 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.place.Placer;
 import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.study.Changed;
 import org.longlow.constraints.study.TestMachine;
 import org.longlow.rider.body.Body;
 import org.longlow.rider.body.Sex;
@@ -89,24 +89,7 @@ class SeatSurfacesTest {
         .extracting(s -> s.person() + " " + s.seat())
         .isEqualTo(expected);
     // without its pan, as while somebody draws it, a seat is none
-    Map<String, Part> parts = new LinkedHashMap<>(tourer.layout.parts());
-    parts.remove("pillionPan");
-    Layout l = tourer.layout;
-    Layout bare =
-        new Layout(
-            l.name(),
-            l.title(),
-            l.notes(),
-            l.measures(),
-            l.pins(),
-            parts,
-            l.ties(),
-            l.limits(),
-            l.wishes(),
-            l.sections(),
-            l.stances(),
-            l.crew(),
-            l.demands());
+    Layout bare = Changed.without(tourer.layout, "pillionPan");
     assertThat(Seats.of(bare, tourer.places))
         .isNotEmpty()
         .allMatch(s -> s.seat().equals("rider") && s.occupant().rides());

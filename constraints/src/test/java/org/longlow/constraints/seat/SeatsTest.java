@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.machine.chassis.MassPoint;
 import org.longlow.constraints.shape.Places;
@@ -145,7 +146,7 @@ class SeatsTest {
       // of what carries others, thighs keep clear where they are at each place
       assertThat(Resting.clear(passenger, own).fine()).as(own.name()).isTrue();
       assertThat(Resting.clear(rider, own).fine()).as(own.name()).isFalse();
-      boolean cushion = own instanceof Part.Cushion;
+      boolean cushion = own instanceof CushionPart;
       assertThat(Resting.ownCushion(rider, own)).as(own.name()).isEqualTo(cushion);
       assertThat(Resting.ownCushion(passenger, own)).isFalse();
     }

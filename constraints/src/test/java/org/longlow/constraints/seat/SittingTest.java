@@ -12,6 +12,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.RestPart;
 import org.longlow.constraints.machine.chassis.MassPoint;
 import org.longlow.constraints.place.Placer;
 import org.longlow.constraints.shape.Interval;
@@ -186,7 +187,7 @@ class SittingTest {
     same(Resting.clear(rider, others).prisms(rider), rider.finePrisms());
     assertThat(Resting.ownCushion(rider, own)).isTrue();
     assertThat(Resting.ownCushion(rider, others)).isFalse();
-    Optional<Part.Rest> boards = rider.parts().feet();
+    Optional<RestPart> boards = rider.parts().feet();
     assertThat(Resting.ownCushion(rider, boards.orElseThrow())).isFalse();
   }
 }

@@ -17,6 +17,7 @@ import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.machine.chassis.MassPoint;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Shapes;
+import org.longlow.constraints.study.Changed;
 import org.longlow.constraints.study.TestMachine;
 import org.longlow.rider.geom.PointMm;
 
@@ -67,7 +68,7 @@ class StancesTest {
     assertThat(new Stood(TestMachine.runabout().lacking("sideStand")).says())
         .doesNotContain("parked");
     Stood whole = new Stood(TestMachine.runabout());
-    Layout bare = WheelsTest.without(whole.layout, "rearWheel");
+    Layout bare = Changed.without(whole.layout, "rearWheel");
     assertThat(new Stances(Wheels.of(bare, whole.places), whole.shapes).all(List.of(NELL)))
         .isEmpty();
   }

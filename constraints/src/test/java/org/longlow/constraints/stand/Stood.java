@@ -62,15 +62,14 @@ final class Stood {
     carries(wheels.rearSuspension(), rearMm, ground, rearKg, withinN);
   }
 
-  private static double kg(List<MassPoint> masses) {
-    return masses.stream().mapToDouble(MassPoint::massKg).sum();
+  private static double kg(MassPoint.Sum masses) {
+    return masses.massKg();
   }
 
-  private static void add(double[] sum, List<MassPoint> masses, PointMm shift, Ground ground) {
-    for (MassPoint m : masses) {
-      sum[0] += m.massKg();
-      sum[1] += m.massKg() * ground.toRoad(m.at().plus(shift)).x();
-    }
+  private static void add(double[] sum, MassPoint.Sum masses, PointMm shift, Ground ground) {
+    PointMm at = masses.total().at().plus(shift);
+    sum[0] += masses.massKg();
+    sum[1] += masses.massKg() * ground.toRoad(at).x();
   }
 
   private static void carries(

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -15,6 +14,7 @@ import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.machine.ride.Suspension;
 import org.longlow.constraints.place.Placer;
 import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.study.Changed;
 import org.longlow.constraints.study.TestMachine;
 import org.longlow.rider.geom.PointMm;
 
@@ -226,31 +226,11 @@ class WheelsTest {
     assertThat(axles(drawn, 0, apart).stands()).isEqualTo(stands);
   }
 
-  /** As while somebody draws it: a file without a wheel is refused. */
-  static Layout without(Layout l, String part) {
-    Map<String, Part> parts = new LinkedHashMap<>(l.parts());
-    assertThat(parts.remove(part)).isNotNull();
-    return new Layout(
-        l.name(),
-        l.title(),
-        l.notes(),
-        l.measures(),
-        l.pins(),
-        parts,
-        l.ties(),
-        l.limits(),
-        l.wishes(),
-        l.sections(),
-        l.stances(),
-        l.crew(),
-        l.demands());
-  }
-
   @Test
   void aMachineWithoutAWheelStandsNowhere() {
     for (String end : new String[] {"frontWheel", "rearWheel"}) {
       Layout whole = TestMachine.runabout().layout();
-      Wheels wheels = Wheels.of(without(whole, end), Placer.place(whole).places());
+      Wheels wheels = Wheels.of(Changed.without(whole, end), Placer.place(whole).places());
       assertThat(wheels.stands()).isFalse();
       assertThat(wheels.faults()).isEmpty();
       assertThat(wheels.withoutRate()).isEmpty();

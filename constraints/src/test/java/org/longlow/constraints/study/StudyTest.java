@@ -5,6 +5,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Finding;
@@ -13,6 +19,9 @@ import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.ReadResult;
 import org.longlow.constraints.json.StudyJson;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Occupant;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.stand.Rider;
 
 class StudyTest {
 
@@ -31,6 +40,38 @@ class StudyTest {
     assertThat(ties.verdict()).isEqualTo(Verdict.FAIL);
     assertThat(ties.subject()).contains("belt", "touch");
     assertThat(StudyJson.of(study)).contains("\"status\": \"contradicts\"");
+  }
+
+  /** Pairs grow as the square of the crew, bodies may not. */
+  @Test
+  void allPairsShareTheBodiesOfTheirPeople() {
+    List<Sitting> sittings = new ArrayList<>(TestMachine.tourer().study().sittings());
+    List<Rider> riders = Study.riders(sittings);
+    assertThat(riders).anyMatch(r -> r.seated().size() == 2);
+    Map<Occupant, Rider.Seated> known = new HashMap<>();
+    for (Rider rider : riders) {
+      for (Rider.Seated one : rider.seated()) {
+        assertThat(one).isSameAs(known.computeIfAbsent(one.who(), w -> one));
+      }
+    }
+  }
+
+  @Test
+  void progressIsToldStanceByStance() {
+    Study study = TestMachine.tourer().study();
+    Map<String, List<Integer>> heard = new TreeMap<>();
+    Study again =
+        Study.of(
+            study.placed(),
+            (what, done, of) -> {
+              assertThat(of).isEqualTo(study.standings().size());
+              heard.computeIfAbsent(what, w -> new ArrayList<>()).add(done);
+            });
+    assertThat(again.findings()).isEqualTo(study.findings());
+    assertThat(heard).hasSize(3);
+    assertThat(heard.values())
+        .allMatch(d -> d.equals(IntStream.range(0, d.size()).boxed().toList()))
+        .allMatch(d -> d.size() == study.standings().size());
   }
 
   @Test

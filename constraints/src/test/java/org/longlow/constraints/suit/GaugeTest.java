@@ -26,6 +26,7 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.PartBase;
 import org.longlow.constraints.layout.Pin;
+import org.longlow.constraints.layout.SolidPart;
 import org.longlow.constraints.layout.Spread;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.Places;
@@ -124,10 +125,10 @@ class GaugeTest {
 
   /** The hood's plate, closed in the middle. */
   private static Part middlePlate(Layout layout) {
-    var plate = (Part.Solid) layout.parts().get("hoodPlate");
+    var plate = (SolidPart) layout.parts().get("hoodPlate");
     var base = plate.base();
     var across = new Spread(Formula.parse("300 mm"), Formula.parse("300 mm"), false);
-    return new Part.Solid(
+    return new SolidPart(
         new PartBase(
             base.name(),
             Optional.of(across),

@@ -16,8 +16,10 @@ import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
-import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.check.person.PoseFindings;
+import org.longlow.constraints.check.road.LoadFindings;
+import org.longlow.constraints.check.road.SagFindings;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.Unit;
 import org.longlow.constraints.json.LayoutReader;
@@ -38,10 +40,14 @@ class SuitingTest {
 
   private static Layout trestle;
 
+  /** The trestle suited, which takes seconds. */
+  private static SuitReport suited;
+
   @BeforeAll
   static void read() throws Exception {
     Path file = Path.of(SuitingTest.class.getResource("trestle.json").toURI());
     trestle = ((ReadResult.Read) LayoutReader.read(file)).layout();
+    suited = Suiting.of(trestle, MOVES, SuitSettings.DEFAULT);
   }
 
   private static Layout with(Layout layout, String pin, double x, double z) {
@@ -99,7 +105,7 @@ class SuitingTest {
 
   @Test
   void tiesAndLimitsHoldAtEveryAlternativeAndTheBackComesAlong() {
-    SuitReport report = Suiting.of(trestle, MOVES, SuitSettings.DEFAULT);
+    SuitReport report = suited;
     assertThat(report.alternatives()).hasSizeBetween(1, SuitSettings.DEFAULT.alternatives());
     for (SuitReport.Alternative a : report.alternatives()) {
       Map<String, PointMm> pins = a.study().placed().places().pins();
@@ -117,12 +123,11 @@ class SuitingTest {
 
   @Test
   void theSameLayoutGivesTheSameAnswerWhateverTheThreads() throws Exception {
-    Layout bad = with(trestle, "peg", 1600, 430);
-    SuitReport here = Suiting.of(bad, MOVES, SuitSettings.DEFAULT);
+    SuitReport here = suited;
     ForkJoinPool one = new ForkJoinPool(1);
     SuitReport there;
     try {
-      there = one.submit(() -> Suiting.of(bad, MOVES, SuitSettings.DEFAULT)).get();
+      there = one.submit(() -> Suiting.of(trestle, MOVES, SuitSettings.DEFAULT)).get();
     } finally {
       one.shutdown();
     }
@@ -135,7 +140,7 @@ class SuitingTest {
 
   @Test
   void aPlaceThatSuitsIsHardlyLeft() {
-    Layout good = Suiting.of(trestle, MOVES, SuitSettings.DEFAULT).best().orElseThrow().layout();
+    Layout good = suited.best().orElseThrow().layout();
     SuitReport again = Suiting.of(good, MOVES, SuitSettings.DEFAULT);
     assertThat(again.best().orElseThrow().moves())
         .allSatisfy(m -> assertThat(m.mm()).isLessThan(SuitingTest.HARDLY_MM));
@@ -320,7 +325,7 @@ class SuitingTest {
     About sag = About.thing("front suspension", "front", "Tor");
     Finding pressed =
         Finding.held(
-            FindingKind.SAG,
+            SagFindings.SAG,
             sag,
             Optional.of(Condition.laden(List.of(tor))),
             Figures.NONE,
@@ -330,7 +335,7 @@ class SuitingTest {
     assertThat(Concerns.person(pressed, "front")).isFalse();
     Finding reach =
         Finding.note(
-            FindingKind.REACH,
+            PoseFindings.REACH,
             About.person(front, "hands"),
             Verdict.FAIL,
             Basis.model("made up"),
@@ -339,7 +344,7 @@ class SuitingTest {
     assertThat(Concerns.person(reach, "hands")).isFalse();
     Finding two =
         Finding.held(
-            FindingKind.LOAD,
+            LoadFindings.LOAD,
             About.thing("front and Tor", "front and Tor"),
             Optional.of(Condition.laden(List.of(front, behind))),
             Figures.NONE,

@@ -23,7 +23,7 @@ public sealed interface SeatOutcome {
    * @param held whether design friction holds the rider both ways
    * @param iterations rounds until posture, sink and loads agreed
    * @param converged whether they agreed to 1e-10 mm
-   * @param notes what to know, in plain words
+   * @param notes what to take care of, at most one of each kind
    */
   record Seated(
       PoseResult pose,
@@ -38,7 +38,7 @@ public sealed interface SeatOutcome {
       boolean held,
       int iterations,
       boolean converged,
-      List<String> notes)
+      List<SeatNote> notes)
       implements SeatOutcome {
     /** Leaning back more than this wants something to rest the head on, rad; judgement. */
     public static final double HEAD_REST_RECLINE_RAD = Math.toRadians(30);

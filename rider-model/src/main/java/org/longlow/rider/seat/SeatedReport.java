@@ -64,56 +64,74 @@ final class SeatedReport {
         notes(s, pose, gap));
   }
 
-  private static List<String> notes(Settling s, PoseResult pose, double gap) {
-    List<String> notes = new ArrayList<>();
+  private static List<SeatNote> notes(Settling s, PoseResult pose, double gap) {
+    List<SeatNote> notes = new ArrayList<>();
     if (s.at().panStation() < -Underside.BUTTOCK_REAR_MM - 60) {
-      notes.add("The buttocks reach behind the pan: part of them hangs free.");
+      notes.add(
+          new SeatNote(
+              SeatNote.About.BUTTOCKS,
+              "The buttocks reach behind the pan: part of them hangs free."));
     }
     double dip = thighDipMm(s, pose);
     if (dip > 0) {
       notes.add(
-          String.format(
-              Locale.ROOT,
-              "The front edge of the pan presses %.0f mm into the underside of the thighs: shorten the"
-                  + " pan, lower its front or raise the feet.",
-              dip));
+          new SeatNote(
+              SeatNote.About.THIGHS,
+              String.format(
+                  Locale.ROOT,
+                  "The front edge of the pan presses %.1f mm into the underside of the thighs: shorten the"
+                      + " pan, lower its front or raise the feet.",
+                  dip)));
     }
     if (!s.at().leansBack()) {
       notes.add(
-          s.at().recline() <= 0
-              ? "The back leans forward or stands upright: it carries nothing."
-              : "The back board does not reach the torso: it carries nothing.");
+          new SeatNote(
+              SeatNote.About.BACK,
+              s.at().recline() <= 0
+                  ? "The back leans forward or stands upright: it carries nothing."
+                  : "The back board does not reach the torso: it carries nothing."));
     }
     double pitch = pose.posture().angles().headPitch();
     if (!HeadSolver.roadInView(pitch)) {
       notes.add(
-          String.format(
-              Locale.ROOT,
-              "The head is held %.0f deg %s: the road is hard to see.",
-              Math.abs(Math.toDegrees(pitch)),
-              pitch > 0 ? "nose up" : "nose down"));
+          new SeatNote(
+              SeatNote.About.HEAD,
+              String.format(
+                  Locale.ROOT,
+                  "The head is held %.0f deg %s: the road is hard to see.",
+                  Math.abs(Math.toDegrees(pitch)),
+                  pitch > 0 ? "nose up" : "nose down")));
     }
     if (gap < -1) {
       notes.add(
-          String.format(
-              Locale.ROOT,
-              "The head rest stands %.0f mm into the helmet: move it back or down.",
-              -gap));
+          new SeatNote(
+              SeatNote.About.HEAD_REST,
+              String.format(
+                  Locale.ROOT,
+                  "The head rest stands %.0f mm into the helmet: move it back or down.",
+                  -gap)));
     }
     if (gap > CAR_HEAD_GAP_MM) {
       notes.add(
-          String.format(
-              Locale.ROOT,
-              "The head rest is %.0f mm behind the helmet; cars allow %.0f mm.",
-              gap,
-              CAR_HEAD_GAP_MM));
+          new SeatNote(
+              SeatNote.About.HEAD_REST,
+              String.format(
+                  Locale.ROOT,
+                  "The head rest is %.0f mm behind the helmet; cars allow %.0f mm.",
+                  gap,
+                  CAR_HEAD_GAP_MM)));
     }
-    if (!s.settled()) {
-      notes.add("Posture and sink did not agree in " + s.rounds() + " rounds; figures are rough.");
-    }
-    notes.addAll(s.fit().seat().pan().foam().warnings());
-    notes.addAll(s.fit().seat().back().foam().warnings());
+    foam(notes, SeatNote.About.PAN_FOAM, "pan", s.fit().seat().pan());
+    foam(notes, SeatNote.About.BACK_FOAM, "back", s.fit().seat().back());
     return notes;
+  }
+
+  private static void foam(
+      List<SeatNote> notes, SeatNote.About about, String cushion, Cushion made) {
+    List<String> warnings = made.foam().warnings();
+    if (!warnings.isEmpty()) {
+      notes.add(new SeatNote(about, "In the " + cushion + ": " + String.join(" ", warnings)));
+    }
   }
 
   /** How far the pan's front edge, its foam squeezed to a third, stands into the thigh, mm. */

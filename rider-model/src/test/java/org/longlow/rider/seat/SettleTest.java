@@ -227,7 +227,7 @@ class SettleTest {
     SeatOutcome.Seated off = seated(man(), far);
     assertThat(off.headOnRest()).isFalse();
     assertThat(off.headGapMm()).isGreaterThan(55);
-    assertThat(off.notes()).anyMatch(note -> note.contains("head rest"));
+    assertThat(off.notes()).anyMatch(note -> note.text().contains("head rest"));
   }
 
   @Test
@@ -259,7 +259,7 @@ class SettleTest {
                 pan, full.back(), full.headRest(), full.foot(), full.hand(), full.width()));
     assertThat(s.converged()).isTrue();
     assertThat(s.pan().verdict()).isEqualTo(Compression.Verdict.BOTTOMS);
-    assertThat(s.notes()).anyMatch(note -> note.contains("memory foam"));
+    assertThat(s.notes()).anyMatch(note -> note.text().contains("memory foam"));
   }
 
   @Test
@@ -273,7 +273,8 @@ class SettleTest {
             new FootContact.BallOnPeg(new PointMm(1380, 250)),
             steep.hand(),
             steep.width());
-    assertThat(seated(man(), low).notes()).anyMatch(note -> note.contains("front edge of the pan"));
+    assertThat(seated(man(), low).notes())
+        .anyMatch(note -> note.text().contains("front edge of the pan"));
   }
 
   @Test

@@ -25,7 +25,7 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Study study = Loading.study(Loading.layout(file, spec.commandLine().getErr()));
+    Study study = Loading.study(Loading.layout(file, spec.commandLine().getErr()), file);
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
       out.print(StudyJson.of(study));

@@ -31,8 +31,8 @@ final class CompareCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Study a = Loading.study(Loading.layout(before));
-    Study b = Loading.study(Loading.layout(after));
+    Study a = Loading.study(Loading.layout(before), before);
+    Study b = Loading.study(Loading.layout(after), after);
     Comparison comparison = Comparison.of(a, b);
     PrintWriter out = spec.commandLine().getOut();
     table("said otherwise", comparison.said(), out);

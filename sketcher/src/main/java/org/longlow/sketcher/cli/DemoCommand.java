@@ -12,7 +12,6 @@ import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.study.Study;
 import org.longlow.demo.Demos;
-import org.longlow.sketcher.app.Foreign;
 import org.longlow.sketcher.app.Making;
 import org.longlow.sketcher.app.StepWatch;
 import org.longlow.svg.page.Paper;
@@ -62,14 +61,14 @@ final class DemoCommand implements Callable<Integer> {
     Study study = Study.of(layout);
     Demos.copy(name, folder);
     List<Path> kept = new ArrayList<>();
-    for (String file : List.of("elevation.svg", "elevation.pdf", "report.html")) {
-      Foreign.keep(folder.resolve(file)).ifPresent(kept::add);
-    }
     Making.findings(study, folder.resolve("findings.json"));
     String today = LocalDate.now().toString();
-    String scale = Making.drawing(study, folder.resolve("elevation.svg"), Paper.A3, today);
-    Making.drawing(study, folder.resolve("elevation.pdf"), Paper.A3, today);
-    Making.report(study, folder.resolve("report.html"));
+    Making.Drawn svg = Making.drawing(study, folder.resolve("elevation.svg"), Paper.A3, today);
+    svg.kept().ifPresent(kept::add);
+    Making.drawing(study, folder.resolve("elevation.pdf"), Paper.A3, today)
+        .kept()
+        .ifPresent(kept::add);
+    Making.report(study, folder.resolve("report.html")).ifPresent(kept::add);
     Making.TemplatesMade made =
         Making.templates(
             study,
@@ -77,8 +76,9 @@ final class DemoCommand implements Callable<Integer> {
             TemplateSettings.on(Paper.A4),
             Set.of(),
             StepWatch.NONE);
-    summary(study, folder, scale, made);
+    summary(study, folder, svg.scale(), made);
     kept.forEach(k -> spec.commandLine().getOut().println(Outputs.kept(k)));
+    made.remarks().forEach(spec.commandLine().getOut()::println);
     spec.commandLine().getOut().flush();
     return ExitCodes.of(study);
   }

@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.OutOfRange;
-import org.longlow.sketcher.app.Foreign;
 import org.longlow.sketcher.app.Making;
 import org.longlow.sketcher.picture.PictureOptions;
 import org.longlow.sketcher.picture.View;
@@ -68,20 +67,19 @@ final class DrawCommand implements Callable<Integer> {
       throw new Refusal("--out is " + out + "; it must end in .svg or .pdf");
     }
     Outputs.file(out, file);
-    Study study = Loading.study(Loading.layout(file));
+    Study study = Loading.study(Loading.layout(file), file);
     String issued = (date == null ? LocalDate.now() : date).toString();
     PictureOptions options = view.of(study);
-    String drawnAt;
-    Optional<Path> kept = Foreign.keep(out);
+    Making.Drawn drawn;
     try {
-      drawnAt = Making.drawing(study, options, Optional.ofNullable(scale), out, paper, issued);
+      drawn = Making.drawing(study, options, Optional.ofNullable(scale), out, paper, issued);
     } catch (OutOfRange e) {
-      Foreign.undo(kept);
       throw new Refusal((scale == null ? "--paper: " : "--scale: ") + e.getMessage());
     }
     PrintWriter text = spec.commandLine().getOut();
-    text.println("drawn at " + drawnAt + ", " + View.shown(study, options).words() + ": " + out);
-    kept.ifPresent(k -> text.println(Outputs.kept(k)));
+    text.println(
+        "drawn at " + drawn.scale() + ", " + View.shown(study, options).words() + ": " + out);
+    drawn.kept().ifPresent(k -> text.println(Outputs.kept(k)));
     text.flush();
     return ExitCodes.of(study);
   }

@@ -4,7 +4,6 @@ import java.io.PrintWriter;
 import java.util.List;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.FindingGroup;
-import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.finding.WorstFirst;
 import org.longlow.constraints.layout.Occupant;
@@ -41,7 +40,7 @@ final class FindingsTable {
     out.println();
     for (Finding f : sorted) {
       boolean told = f.verdict() == Verdict.FAIL || f.verdict() == Verdict.CAUTION;
-      if (told && f.kind() != FindingKind.LAW_FROM_MEMORY) {
+      if (told && !f.kind().fromMemory()) {
         out.println(f.verdict().says() + f.when() + ": " + named(f));
       }
     }
@@ -55,7 +54,7 @@ final class FindingsTable {
 
   /** Rules that are met, their texts known from memory only, differ in nothing but their names. */
   private static void fromMemory(List<Finding> findings, PrintWriter out) {
-    long met = findings.stream().filter(f -> f.kind() == FindingKind.LAW_FROM_MEMORY).count();
+    long met = findings.stream().filter(f -> f.kind().fromMemory()).count();
     if (met > 0) {
       out.println(
           Verdict.CAUTION.says()

@@ -2,6 +2,7 @@ package org.longlow.sketcher.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.time.Duration;
 import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.ReadResult;
@@ -13,6 +14,9 @@ import org.longlow.constraints.study.Study;
 
 /** Reads layout files for commands. */
 final class Loading {
+
+  /** Most machines are answered sooner, and nothing flickers. */
+  private static final Duration QUIET = Duration.ofSeconds(1);
 
   private Loading() {}
 
@@ -38,17 +42,20 @@ final class Loading {
   }
 
   /**
-   * Returns the study of {@code layout}.
+   * Returns the study of {@code layout}, which was read from {@code file}.
    *
    * @throws Refusal if its ties leave no machine that could stand on two wheels
    */
-  static Study study(Layout layout) {
+  static Study study(Layout layout, Path file) {
     Placed placed = Placer.place(layout);
     Wheels wheels = Wheels.of(layout, placed.places());
     if (!wheels.stands()) {
-      throw new Refusal(wheels.faults().stream().map(Wheels.Fault::text).toList());
+      throw new Refusal(
+          wheels.faults().stream().map(f -> file + ": " + f.path() + ": " + f.text()).toList());
     }
-    return Study.of(placed);
+    try (ProgressLine line = ProgressLine.onTerminal().after(QUIET)) {
+      return Study.of(placed, line::show);
+    }
   }
 
   private static ReadResult.Read read(Path file) {

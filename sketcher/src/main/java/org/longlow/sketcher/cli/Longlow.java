@@ -2,6 +2,7 @@ package org.longlow.sketcher.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.FileSystemException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import org.longlow.constraints.disk.Leftovers;
@@ -80,6 +81,7 @@ public final class Longlow implements Runnable {
     line.setOut(out).setErr(err).setColorScheme(plain());
     // a file called @thing is a file, not more arguments
     line.setExpandAtFiles(false);
+    line.registerConverter(Path.class, new PathOption());
     line.setExecutionExceptionHandler((e, command, parsed) -> failed(root, e, err));
     line.setParameterExceptionHandler(
         (e, given) -> {
@@ -136,9 +138,12 @@ public final class Longlow implements Runnable {
   /** The file, or the folder where it was to be written under a passing name. */
   private static String meant(FileSystemException refused) {
     Path path = Path.of(refused.getFile());
-    return Leftovers.isUnfinished(path)
-        ? "in the folder " + path.getParent()
-        : path + (refused.getReason() == null ? "" : " (" + refused.getReason() + ")");
+    if (Leftovers.isUnfinished(path)) {
+      // it was written and could not be moved, or not even begun
+      path = refused.getOtherFile() == null ? path.getParent() : Path.of(refused.getOtherFile());
+    }
+    String where = Files.isDirectory(path) ? "in the folder " + path : path.toString();
+    return where + (refused.getReason() == null ? "" : " (" + refused.getReason() + ")");
   }
 
   private static CommandLine.Help.ColorScheme plain() {

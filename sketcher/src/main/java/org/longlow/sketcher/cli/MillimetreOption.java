@@ -1,5 +1,6 @@
 package org.longlow.sketcher.cli;
 
+import org.longlow.constraints.words.DecimalComma;
 import picocli.CommandLine;
 
 /** Reads a length in mm for options: 99.6, or 99.6 mm. */
@@ -14,7 +15,10 @@ final class MillimetreOption implements CommandLine.ITypeConverter<Double> {
       return Double.valueOf(number);
     } catch (NumberFormatException e) {
       throw new CommandLine.TypeConversionException(
-          "'" + value + "' is no number of millimetres; write one such as 99.6");
+          "'"
+              + value
+              + "' is no number of millimetres; "
+              + DecimalComma.advice(value).orElse("write one such as 99.6"));
     }
   }
 }

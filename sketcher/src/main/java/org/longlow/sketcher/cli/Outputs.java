@@ -1,12 +1,17 @@
 package org.longlow.sketcher.cli;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import org.longlow.constraints.words.Quoted;
 
 /** Looks at what {@code --out} names before any work is done. */
 final class Outputs {
+
+  /** Room for Longlow's own endings in the 255 that ext4, NTFS and APFS take (from memory). */
+  private static final int LONGEST_NAME_BYTES = 230;
 
   private Outputs() {}
 
@@ -16,6 +21,7 @@ final class Outputs {
    * @throws Refusal otherwise
    */
   static void file(Path out) {
+    length(out);
     if (Files.isDirectory(out)) {
       throw new Refusal("--out is " + out + ", which is a folder; give a file name");
     }
@@ -43,6 +49,7 @@ final class Outputs {
 
   /** Lets pass a folder that exists or can be made, and can be written in. */
   static void folder(Path out) {
+    length(out);
     folder(out, out.toAbsolutePath());
   }
 
@@ -50,6 +57,22 @@ final class Outputs {
   static boolean ends(Path out, String ending) {
     return out.getFileName() != null
         && out.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(ending);
+  }
+
+  private static void length(Path out) {
+    for (Path name : out) {
+      int bytes = name.toString().getBytes(StandardCharsets.UTF_8).length;
+      if (bytes > LONGEST_NAME_BYTES) {
+        throw new Refusal(
+            "--out has a name of "
+                + bytes
+                + " bytes in it, "
+                + Quoted.cut(name.toString())
+                + "; disks take up to "
+                + LONGEST_NAME_BYTES
+                + ": give a shorter one");
+      }
+    }
   }
 
   /** Returns what is said of a file that was replaced and kept. */

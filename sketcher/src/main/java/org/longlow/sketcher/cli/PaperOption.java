@@ -1,5 +1,6 @@
 package org.longlow.sketcher.cli;
 
+import org.longlow.constraints.words.DecimalComma;
 import org.longlow.svg.page.Paper;
 import picocli.CommandLine;
 
@@ -11,6 +12,10 @@ final class PaperOption implements CommandLine.ITypeConverter<Paper> {
         .orElseThrow(
             () ->
                 new CommandLine.TypeConversionException(
-                    "paper '" + value + "' is not known; " + Paper.ALLOWED));
+                    "paper '"
+                        + value
+                        + "' is not known; "
+                        + DecimalComma.advice(value).map(a -> a + "; ").orElse("")
+                        + Paper.ALLOWED));
   }
 }

@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.longlow.constraints.disk.Beside;
 import org.longlow.constraints.json.LayoutWriter;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.suit.SuitReport;
@@ -52,7 +51,7 @@ final class PlaceCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     Layout layout = Loading.layout(file);
-    Loading.study(layout);
+    Loading.study(layout, file);
     if (out != null) {
       checkFolder();
     }
@@ -102,9 +101,6 @@ final class PlaceCommand implements Callable<Integer> {
    */
   private Optional<Path> save(Layout best) throws IOException {
     TracedFiles.copy(best, file.toAbsolutePath().getParent(), out.toAbsolutePath().getParent());
-    Optional<Path> kept =
-        Files.exists(out) ? Optional.of(Beside.keep(out, "replaced")) : Optional.empty();
-    LayoutWriter.save(best, out);
-    return kept;
+    return LayoutWriter.saveAndKeep(best, out);
   }
 }

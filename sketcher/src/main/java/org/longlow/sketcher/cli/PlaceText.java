@@ -66,7 +66,10 @@ final class PlaceText {
             + number
             + ": "
             + count(alternative.study())
-            + (stays ? "; no better place was found than the present one" : ""));
+            + (stays ? "; no better place was found than the present one" : "")
+            + (alternative.isWorseThan(report.before())
+                ? "; of worse verdicts than the present place"
+                : ""));
     for (SuitReport.Move move : alternative.moves()) {
       lines.add("  " + way(move));
     }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 
 /**
  * One line on the terminal that says how far a long command is, and is wiped when it ends or is
@@ -16,6 +17,7 @@ final class ProgressLine implements AutoCloseable {
 
   private final PrintStream terminal;
   private final Thread onInterrupt;
+  private long fromNanos = System.nanoTime();
   private boolean shown;
 
   /**
@@ -43,9 +45,15 @@ final class ProgressLine implements AutoCloseable {
     }
   }
 
+  /** Returns this line, which from now on says nothing for so long. */
+  synchronized ProgressLine after(Duration quiet) {
+    fromNanos = System.nanoTime() + quiet.toNanos();
+    return this;
+  }
+
   /** Shows what is going on and how much of it is done. */
   synchronized void show(String what, int done, int of) {
-    if (terminal != null) {
+    if (terminal != null && System.nanoTime() - fromNanos >= 0) {
       terminal.print(WIPE + what + ": " + done + " of " + of);
       terminal.flush();
       shown = true;

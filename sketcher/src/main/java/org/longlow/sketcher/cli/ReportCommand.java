@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.longlow.constraints.study.Study;
-import org.longlow.sketcher.app.Foreign;
 import org.longlow.sketcher.app.Making;
 import org.longlow.sketcher.picture.PictureOptions;
 import picocli.CommandLine.Command;
@@ -40,10 +39,9 @@ final class ReportCommand implements Callable<Integer> {
       throw new Refusal("--out is " + out + "; it must end in .html");
     }
     Outputs.file(out, file);
-    Study study = Loading.study(Loading.layout(file));
+    Study study = Loading.study(Loading.layout(file), file);
     PictureOptions first = view.of(study);
-    Optional<Path> kept = Foreign.keep(out);
-    Making.report(study, first, out);
+    Optional<Path> kept = Making.report(study, first, out);
     PrintWriter text = spec.commandLine().getOut();
     text.println("written: " + out);
     kept.ifPresent(k -> text.println(Outputs.kept(k)));

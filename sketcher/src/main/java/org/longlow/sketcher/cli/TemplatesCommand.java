@@ -85,7 +85,7 @@ final class TemplatesCommand implements Callable<Integer> {
     Outputs.folder(out);
     measured("--measured-across", across);
     measured("--measured-along", along);
-    Study study = Loading.study(Loading.layout(file));
+    Study study = Loading.study(Loading.layout(file), file);
     List<String> known = Making.partsWithTemplates(study);
     List<String> unknown = parts.stream().filter(p -> !known.contains(p)).sorted().toList();
     if (!unknown.isEmpty()) {
@@ -117,6 +117,7 @@ final class TemplatesCommand implements Callable<Integer> {
             + paper.name()
             + ": "
             + out);
+    made.remarks().forEach(text::println);
     text.println("Print at 100 % (actual size) and measure the 100 mm bars before you cut.");
     text.flush();
     return ExitCodes.of(study);

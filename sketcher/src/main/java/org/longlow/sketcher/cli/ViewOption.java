@@ -36,7 +36,7 @@ final class ViewOption {
         "Who is drawn: one name, or the rider's and the passenger's with a comma between.",
         "The first of the crew unless said."
       })
-  private List<String> who = List.of();
+  private List<String> who;
 
   @Option(
       names = "--stance",
@@ -45,7 +45,7 @@ final class ViewOption {
         "The stance drawn, such as unladen, laden, \"full bump\", parked, \"open, SECTION\" or one",
         "named in the layout; \"open, SECTION at 40 %%\" stops it on its way. Laden unless said."
       })
-  private String stance = "";
+  private String stance;
 
   /**
    * Returns what to draw of a study.
@@ -53,10 +53,10 @@ final class ViewOption {
    * @throws Refusal if a name is unknown or somebody cannot sit where they are to be drawn
    */
   PictureOptions of(Study study) {
-    List<Occupant> people = people(study);
+    List<Occupant> people = who == null ? List.of() : people(study);
     String rider = people.isEmpty() ? "" : people.get(0).person();
     PictureOptions plain = PictureOptions.PLAIN.withPerson(rider);
-    PictureOptions options = stance.isEmpty() ? plain : stance(study, plain);
+    PictureOptions options = stance == null ? plain : stance(study, plain);
     PictureOptions shown = options.withSeated(people);
     if (!people.isEmpty() && !View.shown(study, shown).equals(View.shown(study, options))) {
       ElevationPicture.standing(study, options)
@@ -82,6 +82,9 @@ final class ViewOption {
     List<Occupant> people = new ArrayList<>();
     List<String> faults = new ArrayList<>();
     Set<String> seen = new LinkedHashSet<>();
+    if (who.isEmpty()) {
+      faults.add("--who names nobody; write a name, or leave it out for the first of the crew");
+    }
     for (String raw : who) {
       String name = raw.strip();
       if (!layout.crew().containsKey(name)) {

@@ -88,7 +88,7 @@ public final class Desk extends Surface implements AutoCloseable {
     return edits.trouble();
   }
 
-  public Optional<Refusal> refusal() {
+  public Optional<UnopenedFile> refusal() {
     return files.refusal();
   }
 

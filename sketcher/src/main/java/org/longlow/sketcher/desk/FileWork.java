@@ -33,7 +33,7 @@ final class FileWork {
   private final FoundWork found;
 
   private Path reading;
-  private Refusal refusal;
+  private UnopenedFile refusal;
   private FileClaim claim = FileClaim.NONE;
 
   FileWork(Surface desk, Keeper keeper) {
@@ -43,7 +43,7 @@ final class FileWork {
   }
 
   /** Returns the file that could not be opened, if that was the last thing tried. */
-  Optional<Refusal> refusal() {
+  Optional<UnopenedFile> refusal() {
     return Optional.ofNullable(refusal);
   }
 
@@ -97,7 +97,7 @@ final class FileWork {
       claim(o.file().path());
     } else {
       LayoutFile.Opening.Refused r = (LayoutFile.Opening.Refused) opening;
-      refusal = new Refusal(r.path(), r.faults());
+      refusal = new UnopenedFile(r.path(), r.faults());
     }
   }
 
@@ -205,7 +205,9 @@ final class FileWork {
   private void replace(Path path) {
     try {
       Path kept = Beside.keep(path, "replaced");
-      write(path, " The file that was there is kept as " + kept.getFileName() + ".");
+      if (!write(path, " The file that was there is kept as " + kept.getFileName() + ".")) {
+        Files.deleteIfExists(kept);
+      }
     } catch (IOException e) {
       desk.say(
           Notice.Mood.BAD,
@@ -216,7 +218,8 @@ final class FileWork {
     }
   }
 
-  private void write(Path path, String more) {
+  /** Returns whether it was written. */
+  private boolean write(Path path, String more) {
     Autosave autosave = keeper.autosave();
     List<Path> copies = new ArrayList<>(List.of(autosave.copyOf(session())));
     session().file().map(f -> autosave.awayFrom(f.path())).ifPresent(copies::add);
@@ -231,9 +234,11 @@ final class FileWork {
       if (moves) {
         claim(path);
       }
+      return true;
     } catch (IOException e) {
       desk.say(
           Notice.Mood.BAD, SAVED, "Not saved: " + Refusals.words(e) + ". Choose another place.");
+      return false;
     }
   }
 

@@ -53,7 +53,7 @@ public final class Edits {
    * form {@code kind-pin-pin} that is not taken.
    */
   public static Edit tie(TieKind kind, List<String> pins, String text) {
-    Formula is = kind.target().isPresent() ? Formula.parse(text.strip()) : null;
+    Formula is = kind.is() != TieKind.Is.NONE ? Formula.parse(text.strip()) : null;
     return new Edit(
         "tie " + String.join(" and ", pins),
         layout -> layout.withTie(unused(layout, kind, pins), Tie.of(kind, pins, is)));

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Tie;
@@ -115,7 +116,7 @@ public final class PinDrag {
 
   /** Returns the pin that tells most about a pin's place: the other end of its part or tie. */
   static Optional<String> partner(Layout layout, String pin) {
-    for (Part.Cushion c : layout.parts(Part.Cushion.class).toList()) {
+    for (CushionPart c : layout.parts(CushionPart.class).toList()) {
       if (c.from().equals(pin) || c.to().equals(pin)) {
         return Optional.of(c.from().equals(pin) ? c.to() : c.from());
       }

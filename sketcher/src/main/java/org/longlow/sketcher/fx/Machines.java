@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.Set;
 import org.longlow.constraints.study.Study;
 import org.longlow.demo.Demos;
-import org.longlow.sketcher.app.Foreign;
 import org.longlow.sketcher.app.Making;
 import org.longlow.sketcher.desk.Maker;
 import org.longlow.svg.page.TemplateSettings;
@@ -66,17 +65,16 @@ final class Machines {
         return made;
       }
       Path file = order.folder().resolve("elevation.pdf");
-      Foreign.keep(file).ifPresent(k -> made.add(kept(k)));
-      String scale = Making.drawing(study, file, order.paper(), LocalDate.now().toString());
-      made.add("elevation.pdf, " + scale + " on " + order.paper().name());
+      Making.Drawn drawn = Making.drawing(study, file, order.paper(), LocalDate.now().toString());
+      drawn.kept().ifPresent(k -> made.add(kept(k)));
+      made.add("elevation.pdf, " + drawn.scale() + " on " + order.paper().name());
     }
     if (order.kinds().contains(Maker.Kind.REPORT)) {
       if (!progress.step("the report", 0, 1)) {
         return made;
       }
       Path page = order.folder().resolve("report.html");
-      Foreign.keep(page).ifPresent(k -> made.add(kept(k)));
-      Making.report(study, page);
+      Making.report(study, page).ifPresent(k -> made.add(kept(k)));
       made.add("report.html");
     }
     if (order.kinds().contains(Maker.Kind.TEMPLATES)) {
@@ -88,6 +86,7 @@ final class Machines {
               Set.of(),
               (what, done, of) -> progress.step("template " + what, done, of));
       made.add("templates: " + t.parts() + " on " + t.sheets() + " sheets");
+      made.addAll(t.remarks());
     }
     return made;
   }

@@ -23,7 +23,7 @@ import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.sketcher.desk.Autosave;
 import org.longlow.sketcher.desk.Desk;
-import org.longlow.sketcher.desk.Refusal;
+import org.longlow.sketcher.desk.UnopenedFile;
 
 /** Where the window begins: machines that come with it, files, work left unsaved, and faults. */
 final class StartPage extends StackPane {
@@ -181,7 +181,7 @@ final class StartPage extends StackPane {
   private void refresh() {
     opening.setText(desk.opening().map(p -> "Opening " + p + " \u2026").orElse(""));
     page.setDisable(desk.opening().isPresent());
-    Refusal refusal = desk.refusal().orElse(null);
+    UnopenedFile refusal = desk.refusal().orElse(null);
     if (refusal == shownRefusal) {
       return;
     }

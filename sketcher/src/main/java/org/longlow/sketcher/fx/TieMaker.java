@@ -2,13 +2,13 @@ package org.longlow.sketcher.fx;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.TieKind;
 import org.longlow.rider.geom.PointMm;
@@ -22,7 +22,7 @@ import org.longlow.sketcher.edit.Target;
 final class TieMaker extends VBox {
 
   private static final List<TieKind> KINDS =
-      List.of(TieKind.DISTANCE, TieKind.AHEAD, TieKind.ABOVE, TieKind.ANGLE, TieKind.RAKE);
+      Stream.of(TieKind.values()).filter(k -> k.between().isPresent()).toList();
 
   private static final String NEW = "new tie";
 
@@ -45,7 +45,7 @@ final class TieMaker extends VBox {
     other.setAccessibleText("pin to tie to");
     value.setAccessibleText("what the new tie is held to");
     KINDS.forEach(k -> kind.getItems().add(k.word()));
-    kind.setValue(TieKind.DISTANCE.word());
+    kind.getSelectionModel().selectFirst();
     kind.setMaxWidth(Double.MAX_VALUE);
     other.setMaxWidth(Double.MAX_VALUE);
     other.setPromptText("which pin");
@@ -99,14 +99,8 @@ final class TieMaker extends VBox {
     }
     PointMm d =
         shown.study().placed().places().pin(to).minus(shown.study().placed().places().pin(pin));
-    value.setText(
-        switch (picked()) {
-          case DISTANCE -> Bench.figure(d.length(), Dim.LENGTH);
-          case AHEAD -> Bench.figure(d.x(), Dim.LENGTH);
-          case ABOVE -> Bench.figure(d.z(), Dim.LENGTH);
-          case ANGLE -> Bench.figure(d.angleRad(), Dim.ANGLE);
-          default -> Bench.figure(Math.atan2(-d.x(), d.z()), Dim.ANGLE);
-        });
+    double now = picked().between().orElseThrow().applyAsDouble(d.x(), d.z());
+    value.setText(Bench.figure(now, picked().dim().orElseThrow()));
   }
 
   private void tie() {

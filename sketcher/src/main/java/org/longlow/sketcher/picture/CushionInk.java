@@ -5,8 +5,8 @@ import java.util.List;
 import org.locationtech.jts.geom.CoordinateSequence;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
+import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.FoamSpec;
-import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.shape.Cushions;
 import org.longlow.constraints.shape.Places;
@@ -23,7 +23,7 @@ final class CushionInk {
 
   private CushionInk() {}
 
-  static void draw(Canvas canvas, Scene scene, Part.Cushion cushion) {
+  static void draw(Canvas canvas, Scene scene, CushionPart cushion) {
     String subject = "part:" + cushion.name();
     PictureLayer layer = PictureLayer.SEAT;
     List<Geometry> bands = Cushions.bands(cushion, scene.places());
@@ -48,7 +48,7 @@ final class CushionInk {
   }
 
   private static void board(
-      Canvas canvas, String subject, Geometry board, Part.Cushion cushion, Places places) {
+      Canvas canvas, String subject, Geometry board, CushionPart cushion, Places places) {
     PointMm along = places.pin(cushion.to()).minus(places.pin(cushion.from()));
     canvas.body(PictureLayer.SEAT, subject, board, Tone.WOOD, 0.75, Canvas.edge(Tone.INK));
     // veneers of the plywood run with the board
@@ -73,7 +73,7 @@ final class CushionInk {
    * Returns the layers from the board up, pressed in where the person is: nowhere deeper than the
    * solved sink, shared among the layers as solved.
    */
-  static List<Geometry> pressed(Part.Cushion cushion, Scene scene, Scene.Sunk sunk) {
+  static List<Geometry> pressed(CushionPart cushion, Scene scene, Scene.Sunk sunk) {
     Places places = scene.places();
     PointMm from = places.pin(cushion.from());
     PointMm to = places.pin(cushion.to());

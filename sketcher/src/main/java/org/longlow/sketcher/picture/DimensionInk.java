@@ -4,8 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
+import org.longlow.constraints.layout.CushionPart;
+import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.RestPart;
 import org.longlow.constraints.layout.Traits.Duty;
+import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.seat.SeatParts;
 import org.longlow.constraints.shape.Cushions;
 import org.longlow.constraints.shape.PartShape;
@@ -87,7 +91,7 @@ final class DimensionInk {
             "length"));
     if (full) {
       for (Part.End end : Part.End.values()) {
-        Part.Wheel wheel = scene.wheel(end).get();
+        WheelPart wheel = scene.wheel(end).get();
         PointMm axle = road(scene.places().pin(wheel.axle()));
         List<Tiers.Span> at = end == Part.End.REAR ? left : right;
         at.add(span("part:" + wheel.name(), 0, axle.z(), axle.x(), axle.x(), "axle"));
@@ -115,7 +119,7 @@ final class DimensionInk {
     if (scene.front().isEmpty() || scene.wheel(Part.End.FRONT).isEmpty()) {
       return;
     }
-    Part.Front front = scene.front().get();
+    FrontPart front = scene.front().get();
     PointMm top = scene.places().pin(front.top());
     PointMm bottom = scene.places().pin(front.bottom());
     PointMm foot = MachineInk.axisFoot(scene, top, bottom);
@@ -179,18 +183,18 @@ final class DimensionInk {
     if (lowest != null && low > 0) {
       clearance(lowest, lowestName);
     }
-    List<Part.Cushion> pans = SeatParts.pans(scene.layout()).toList();
+    List<CushionPart> pans = SeatParts.pans(scene.layout()).toList();
     pans.forEach(pan -> seat(pan, pans.size() > 1 ? pan.seat() + " seat" : "seat", full));
   }
 
   /** A hub motor or a brake inside its wheel is not the belly. */
   private boolean insideWheel(PartShape shape) {
     return scene.shapes().values().stream()
-        .anyMatch(w -> w.part() instanceof Part.Wheel && w.outline().contains(shape.outline()));
+        .anyMatch(w -> w.part() instanceof WheelPart && w.outline().contains(shape.outline()));
   }
 
   /** Seat height: where the pan's surface is under the H-point, or at the middle of its board. */
-  private void seat(Part.Cushion pan, String seat, boolean full) {
+  private void seat(CushionPart pan, String seat, boolean full) {
     PointMm from = scene.places().pin(pan.from());
     PointMm to = scene.places().pin(pan.to());
     PointMm up = Cushions.towardsPerson(pan, from, to);
@@ -236,7 +240,7 @@ final class DimensionInk {
       below.add(span(subject, 0, hip.x(), 0, hip.z(), "H-point"));
       right.add(span(subject, 0, hip.z(), hip.x(), hip.x(), "H-point"));
     }
-    for (Part.Rest rest : scene.layout().parts(Part.Rest.class).toList()) {
+    for (RestPart rest : scene.layout().parts(RestPart.class).toList()) {
       PointMm at = road(scene.places().pin(rest.at()));
       String subject = "part:" + rest.name();
       below.add(span(subject, 0, at.x(), 0, at.z(), rest.name()));

@@ -7,7 +7,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
-import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.machine.chassis.MassPoint;
 import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.shape.PartShape;
@@ -73,7 +73,7 @@ final class MachineInk {
     if (scene.front().isEmpty()) {
       return;
     }
-    Part.Front front = scene.front().get();
+    FrontPart front = scene.front().get();
     PointMm top = scene.places().pin(front.top());
     PointMm bottom = scene.places().pin(front.bottom());
     PointMm foot = axisFoot(scene, top, bottom);

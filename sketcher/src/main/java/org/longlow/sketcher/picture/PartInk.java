@@ -2,7 +2,16 @@ package org.longlow.sketcher.picture;
 
 import java.util.List;
 import org.locationtech.jts.geom.Geometry;
+import org.longlow.constraints.layout.CushionPart;
+import org.longlow.constraints.layout.FrontPart;
+import org.longlow.constraints.layout.LampPart;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.RestPart;
+import org.longlow.constraints.layout.ShellPart;
+import org.longlow.constraints.layout.StandPart;
+import org.longlow.constraints.layout.SwingarmPart;
+import org.longlow.constraints.layout.TubePart;
+import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.shape.Lamps;
 import org.longlow.constraints.shape.PartShape;
@@ -35,13 +44,13 @@ final class PartInk implements Part.Visitor<Void> {
   }
 
   @Override
-  public Void wheel(Part.Wheel wheel) {
+  public Void wheel(WheelPart wheel) {
     WheelInk.draw(canvas, scene, wheel);
     return null;
   }
 
   @Override
-  public Void swingarm(Part.Swingarm arm) {
+  public Void swingarm(SwingarmPart arm) {
     bar(outline);
     pivot(places.pin(arm.pivot()), places.value(arm.depth()));
     pivot(places.pin(arm.axle()), places.value(arm.depth()));
@@ -49,18 +58,18 @@ final class PartInk implements Part.Visitor<Void> {
   }
 
   @Override
-  public Void cushion(Part.Cushion cushion) {
+  public Void cushion(CushionPart cushion) {
     CushionInk.draw(canvas, scene, cushion);
     return null;
   }
 
   @Override
-  public Void rest(Part.Rest rest) {
+  public Void rest(RestPart rest) {
     return body(PictureLayer.CONTROLS, Tone.RUBBER, 0.75);
   }
 
   @Override
-  public Void stand(Part.Stand stand) {
+  public Void stand(StandPart stand) {
     bar(outline);
     pivot(places.pin(stand.pivot()), places.value(stand.diameter()));
     return null;
@@ -82,7 +91,7 @@ final class PartInk implements Part.Visitor<Void> {
   }
 
   @Override
-  public Void front(Part.Front front) {
+  public Void front(FrontPart front) {
     double d = places.value(front.tube());
     PointMm top = places.pin(front.top());
     PointMm bottom = places.pin(front.bottom());
@@ -105,12 +114,17 @@ final class PartInk implements Part.Visitor<Void> {
   }
 
   @Override
-  public Void tube(Part.Tube tube) {
-    boolean exhaust = tube.type() == Part.TubeKind.EXHAUST;
-    PictureLayer layer = exhaust ? PictureLayer.EXHAUST : PictureLayer.FRAME;
-    body(layer, exhaust ? Tone.EXHAUST : Tone.STEEL, 0.4);
-    List<PointMm> line = Shapes.centreLine(tube, places);
-    canvas.shape(layer, subject, Curves.line(line), Canvas.chain(Tone.INK));
+  public Void tube(TubePart tube) {
+    return switch (tube.type()) {
+      case RAIL -> tube(tube, PictureLayer.FRAME, Tone.STEEL);
+      case EXHAUST -> tube(tube, PictureLayer.EXHAUST, Tone.EXHAUST);
+    };
+  }
+
+  private Void tube(TubePart tube, PictureLayer layer, Tone tone) {
+    body(layer, tone, 0.4);
+    Geometry line = Curves.line(Shapes.centreLine(tube, places));
+    canvas.shape(layer, subject, line, Canvas.chain(Tone.INK));
     return null;
   }
 
@@ -158,24 +172,32 @@ final class PartInk implements Part.Visitor<Void> {
 
   /** Shells are see-through, so that what they must clear stays in view. */
   @Override
-  public Void shell(Part.Shell shell) {
-    boolean screen = shell.type() == Part.ShellKind.SCREEN;
-    Style style =
-        screen
-            ? Canvas.edge(Tone.INK).withFill(Tone.SCREEN, shell.open() ? 0.9 : 0.45)
-            : Style.line(Tone.COWL, 0.5).withFill(Tone.COWL, shell.open() ? 0.9 : 0.12);
-    canvas.shape(screen ? PictureLayer.SCREEN : PictureLayer.BODY, subject, outline, style);
+  public Void shell(ShellPart shell) {
+    return switch (shell.type()) {
+      case COWL -> {
+        Style edge = Style.line(Tone.COWL, 0.5);
+        yield sheet(PictureLayer.BODY, edge, Tone.COWL, shell.open() ? 0.9 : 0.12);
+      }
+      case SCREEN -> {
+        Style edge = Canvas.edge(Tone.INK);
+        yield sheet(PictureLayer.SCREEN, edge, Tone.SCREEN, shell.open() ? 0.9 : 0.45);
+      }
+    };
+  }
+
+  private Void sheet(PictureLayer layer, Style edge, Tone tone, double opacity) {
+    canvas.shape(layer, subject, outline, edge.withFill(tone, opacity));
     return null;
   }
 
   @Override
-  public Void lamp(Part.Lamp lamp) {
-    boolean plate = lamp.type() == Part.LampKind.PLATE;
-    Tone tone = plate ? Tone.PAPER : lamp.colour() == Part.LampColour.RED ? Tone.BAD : Tone.LAMP;
+  public Void lamp(LampPart lamp) {
+    boolean plate = lamp.type() == LampPart.Kind.PLATE;
+    Tone tone = plate ? Tone.PAPER : lamp.colour() == LampPart.Colour.RED ? Tone.BAD : Tone.LAMP;
     body(PictureLayer.LAMPS, tone, 0.7);
     PointMm at = places.pin(lamp.at());
     double half = places.value(lamp.halfHeight());
-    if (lamp.type() == Part.LampKind.HEADLAMP && half > 0) {
+    if (lamp.type() == LampPart.Kind.HEADLAMP && half > 0) {
       // the lens: a shallow bow on the lit face
       double out = (Lamps.facesForward(lamp.type()) ? 1 : -1) * 0.28 * half;
       Geometry lens =

@@ -4,8 +4,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.stand.Ground;
@@ -54,12 +56,12 @@ public record Scene(
   }
 
   /** Returns the front system, if the machine has one. */
-  Optional<Part.Front> front() {
-    return layout.parts(Part.Front.class).findFirst();
+  Optional<FrontPart> front() {
+    return layout.parts(FrontPart.class).findFirst();
   }
 
   /** Returns the wheel at one end. */
-  Optional<Part.Wheel> wheel(Part.End end) {
-    return layout.parts(Part.Wheel.class).filter(w -> w.end() == end).findFirst();
+  Optional<WheelPart> wheel(Part.End end) {
+    return layout.parts(WheelPart.class).filter(w -> w.end() == end).findFirst();
   }
 }

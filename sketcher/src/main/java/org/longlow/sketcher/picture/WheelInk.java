@@ -3,7 +3,7 @@ package org.longlow.sketcher.picture;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.LinearRing;
-import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.machine.chassis.TyreSize;
 import org.longlow.constraints.machine.chassis.TyreSizeReader;
 import org.longlow.constraints.shape.Tyres;
@@ -24,7 +24,7 @@ final class WheelInk {
 
   private WheelInk() {}
 
-  static void draw(Canvas canvas, Scene scene, Part.Wheel wheel) {
+  static void draw(Canvas canvas, Scene scene, WheelPart wheel) {
     String subject = "part:" + wheel.name();
     PictureLayer layer = PictureLayer.WHEELS;
     PointMm c = scene.places().pin(wheel.axle());

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.FoamSpec;
-import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.ShellPart;
+import org.longlow.constraints.layout.TubePart;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Prism;
@@ -47,7 +49,7 @@ final class CutList {
     Places places = study.placed().places();
     List<List<String>> rows = new ArrayList<>();
     double total = 0;
-    for (Part.Tube tube : study.layout().parts(Part.Tube.class).toList()) {
+    for (TubePart tube : study.layout().parts(TubePart.class).toList()) {
       TubeBends bends = TubeBends.of(tube, places);
       int pieces = tube.both() ? 2 : 1;
       total += pieces * bends.cutMm();
@@ -87,7 +89,7 @@ final class CutList {
   private static void boards(Html h, Study study) {
     Places places = study.placed().places();
     List<List<String>> rows = new ArrayList<>();
-    for (Part.Cushion c : study.layout().parts(Part.Cushion.class).toList()) {
+    for (CushionPart c : study.layout().parts(CushionPart.class).toList()) {
       rows.add(
           List.of(
               c.name(),
@@ -102,7 +104,7 @@ final class CutList {
   private static void foam(Html h, Study study) {
     Places places = study.placed().places();
     List<List<String>> rows = new ArrayList<>();
-    for (Part.Cushion c : study.layout().parts(Part.Cushion.class).toList()) {
+    for (CushionPart c : study.layout().parts(CushionPart.class).toList()) {
       int number = 0;
       for (FoamSpec layer : c.layers()) {
         number++;
@@ -131,7 +133,7 @@ final class CutList {
   private static void sheet(Html h, Study study) {
     Places places = study.placed().places();
     List<List<String>> rows = new ArrayList<>();
-    for (Part.Shell shell : study.layout().parts(Part.Shell.class).toList()) {
+    for (ShellPart shell : study.layout().parts(ShellPart.class).toList()) {
       Shells.Pieces pieces = Shells.pieces(shell, places);
       if (pieces.sides() > 0) {
         Geometry side = pieces.side().orElseThrow();
@@ -161,7 +163,7 @@ final class CutList {
   }
 
   private static List<String> piece(
-      Part.Shell shell,
+      ShellPart shell,
       Shells.Pieces pieces,
       int count,
       String what,
@@ -192,19 +194,19 @@ final class CutList {
     }
   }
 
-  private static List<Interval> across(Study study, Part.Cushion c) {
+  private static List<Interval> across(Study study, CushionPart c) {
     return study.shapes().get(c.name()).prisms().stream().map(Prism::across).distinct().toList();
   }
 
-  private static int pieces(Study study, Part.Cushion c) {
+  private static int pieces(Study study, CushionPart c) {
     return Math.max(1, across(study, c).size());
   }
 
-  private static double width(Study study, Part.Cushion c) {
+  private static double width(Study study, CushionPart c) {
     return across(study, c).stream().mapToDouble(Interval::length).max().orElse(0);
   }
 
-  private static double length(Part.Cushion c, Places places) {
+  private static double length(CushionPart c, Places places) {
     return places.pin(c.from()).distance(places.pin(c.to()));
   }
 }

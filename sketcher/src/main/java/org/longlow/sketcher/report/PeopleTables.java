@@ -7,6 +7,8 @@ import java.util.Optional;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.person.SeatFindings;
+import org.longlow.constraints.check.person.SightFindings;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.study.Study;
@@ -74,7 +76,7 @@ final class PeopleTables {
     posture(h, s, seated.pose().posture());
     cushions(h, study, s, seated);
     loads(h, seated.load());
-    seated.notes().forEach(n -> h.element("p class=\"note\"", n));
+    seated.notes().forEach(n -> h.element("p class=\"note\"", n.text()));
   }
 
   private static void reach(Html h, PoseResult pose) {
@@ -93,7 +95,7 @@ final class PeopleTables {
   /** Sight, foot down and hold are findings; their sentences are said here again. */
   private static void told(Html h, Study study, String person) {
     Optional<Occupant> rider = Optional.of(new Occupant(person, Occupant.RIDER));
-    for (FindingKind kind : List.of(FindingKind.SIGHT, FindingKind.FOOT, FindingKind.HOLD)) {
+    for (FindingKind kind : List.of(SightFindings.SIGHT, SightFindings.FOOT, SeatFindings.HOLD)) {
       for (Finding f : study.findings()) {
         if (f.kind() == kind && f.who().equals(rider)) {
           h.element("p", f.text());
@@ -149,7 +151,7 @@ final class PeopleTables {
   private static void cushion(Html h, Study study, Sitting s, String name, CushionLoad load) {
     Finding found =
         study.findings().stream()
-            .filter(f -> f.kind() == FindingKind.SINK)
+            .filter(f -> f.kind() == SeatFindings.SINK)
             .filter(f -> f.who().equals(Optional.of(s.occupant())))
             .filter(f -> f.about().parts().contains(name))
             .findFirst()

@@ -4,7 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.locationtech.jts.geom.Geometry;
-import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Traits.Duty;
+import org.longlow.constraints.layout.TubePart;
 import org.longlow.constraints.machine.shop.TubeCope;
 import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.shape.PartShape;
@@ -38,9 +39,9 @@ final class CopeTemplates {
   private CopeTemplates() {}
 
   /** Returns the templates of both ends of {@code tube}, those that meet another tube's side. */
-  static List<NamedDrawing> of(Part.Tube tube, Map<String, PartShape> shapes, Places places) {
+  static List<NamedDrawing> of(TubePart tube, Map<String, PartShape> shapes, Places places) {
     List<NamedDrawing> out = new ArrayList<>();
-    if (tube.type() != Part.TubeKind.RAIL) {
+    if (tube.traits().duty() != Duty.FRAME) {
       return out;
     }
     List<PointMm> line = Shapes.centreLine(tube, places);
@@ -58,7 +59,7 @@ final class CopeTemplates {
   }
 
   private static void end(
-      Part.Tube tube,
+      TubePart tube,
       String pin,
       PointMm end,
       PointMm inner,
@@ -66,8 +67,8 @@ final class CopeTemplates {
       Places places,
       List<NamedDrawing> out) {
     for (PartShape other : shapes.values()) {
-      if (other.part() instanceof Part.Tube main
-          && main.type() == Part.TubeKind.RAIL
+      if (other.part() instanceof TubePart main
+          && main.traits().duty() == Duty.FRAME
           && !main.name().equals(tube.name())) {
         PointMm along = direction(main, end, places);
         TubeCope cope = along == null ? null : cope(tube, main, inner.minus(end), along, places);
@@ -80,7 +81,7 @@ final class CopeTemplates {
   }
 
   /** Returns the direction of the main tube where an end meets its side, or null. */
-  private static PointMm direction(Part.Tube main, PointMm end, Places places) {
+  private static PointMm direction(TubePart main, PointMm end, Places places) {
     double radius = places.value(main.diameter()) / 2;
     List<PointMm> line = Shapes.centreLine(main, places);
     if (end.distance(line.get(0)) < 2 * radius
@@ -103,7 +104,7 @@ final class CopeTemplates {
 
   /** Returns the cope, or null where the branch is too large or runs past the main tube. */
   private static TubeCope cope(
-      Part.Tube branch, Part.Tube main, PointMm away, PointMm along, Places places) {
+      TubePart branch, TubePart main, PointMm away, PointMm along, Places places) {
     double r = places.value(branch.diameter()) / 2;
     double inside = Math.max(0, r - places.value(branch.wall()));
     double big = places.value(main.diameter()) / 2;
@@ -118,7 +119,7 @@ final class CopeTemplates {
   }
 
   private static NamedDrawing template(
-      Part.Tube branch, Part.Tube main, String pin, TubeCope cope, Places places) {
+      TubePart branch, TubePart main, String pin, TubeCope cope, Places places) {
     double length = cope.templateLengthMm(PAPER_MM);
     double top = Double.NEGATIVE_INFINITY;
     List<PointMm> edge = new ArrayList<>();

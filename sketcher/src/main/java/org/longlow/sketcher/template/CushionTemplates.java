@@ -6,8 +6,10 @@ import java.util.Locale;
 import java.util.Map;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
+import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.FoamSpec;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Traits.Duty;
 import org.longlow.constraints.shape.Cushions;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.PartShape;
@@ -27,7 +29,7 @@ final class CushionTemplates {
   /** Nearer than this to the board a bracket is fixed to it, mm; judgement. */
   private static final double TOUCH_MM = 6;
 
-  private final Part.Cushion cushion;
+  private final CushionPart cushion;
   private final PartShape shape;
   private final Places places;
   private final Map<String, Scene.Sunk> pressed;
@@ -39,7 +41,7 @@ final class CushionTemplates {
    * @param pressed how far its layers give, by person
    */
   CushionTemplates(
-      Part.Cushion cushion, PartShape shape, Places places, Map<String, Scene.Sunk> pressed) {
+      CushionPart cushion, PartShape shape, Places places, Map<String, Scene.Sunk> pressed) {
     this.cushion = cushion;
     this.shape = shape;
     this.places = places;
@@ -99,7 +101,7 @@ final class CushionTemplates {
 
   private NamedDrawing board(Interval across, Map<String, PartShape> shapes, String suffix) {
     Geometry plan = Planar.rectangle(0, across.from(), lengthMm, across.to());
-    boolean pan = cushion.role() == Part.CushionRole.PAN;
+    boolean pan = cushion.role() == CushionPart.Role.PAN;
     TemplateSheet sheet =
         new TemplateSheet(
             cushion.name(),
@@ -123,7 +125,7 @@ final class CushionTemplates {
             figure(across.length())));
     lines.add(cushion.from() + " is at the left edge, " + cushion.to() + " at the right");
     for (PartShape other : shapes.values()) {
-      if (other.part() instanceof Part.Solid s && s.type() == Part.SolidKind.BRACKET) {
+      if (other.part() instanceof Part.Flat flat && flat.traits().duty() == Duty.FRAME) {
         bracket(sheet, other, across, lines);
       }
     }

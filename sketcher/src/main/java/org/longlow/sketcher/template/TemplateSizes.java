@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import org.locationtech.jts.geom.Envelope;
-import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.OutOfRange;
@@ -56,7 +56,7 @@ public final class TemplateSizes {
   private static List<Envelope> boxes(PartShape shape) {
     Envelope side = shape.outline().getEnvelopeInternal();
     List<Envelope> boxes = new ArrayList<>(List.of(side));
-    if (shape.part() instanceof Part.Cushion cushion) {
+    if (shape.part() instanceof CushionPart cushion) {
       double length = Math.hypot(side.getWidth(), side.getHeight());
       double breadth = Math.max(0, shape.leftMm() + shape.rightMm());
       for (int i = 0; i <= cushion.layers().size(); i++) {

@@ -8,8 +8,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.locationtech.jts.geom.Envelope;
+import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.ShellPart;
 import org.longlow.constraints.layout.Traits.Make;
+import org.longlow.constraints.layout.TubePart;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
@@ -96,7 +99,7 @@ public final class Templates {
       if (!wanted(shape, parts)) {
         continue;
       }
-      if (shape.part() instanceof Part.Cushion cushion) {
+      if (shape.part() instanceof CushionPart cushion) {
         CushionTemplates c =
             new CushionTemplates(cushion, shape, places, pressed.getOrDefault(name, Map.of()));
         out.add(c.side());
@@ -104,7 +107,7 @@ public final class Templates {
         for (int i = 0; i < cushion.layers().size(); i++) {
           out.add(c.layer(i));
         }
-      } else if (shape.part() instanceof Part.Tube tube) {
+      } else if (shape.part() instanceof TubePart tube) {
         out.add(tube(tube, shape, places));
         out.addAll(CopeTemplates.of(tube, shapes, places));
       } else {
@@ -122,7 +125,7 @@ public final class Templates {
     datum(sheet, shape);
     pins(sheet, shape, places);
     List<String> lines = new ArrayList<>();
-    if (part instanceof Part.Shell shell) {
+    if (part instanceof ShellPart shell) {
       lines.addAll(sheetLines(shell, Shells.pieces(shell, places)));
       lines.add(
           "sheet "
@@ -142,7 +145,7 @@ public final class Templates {
     return String.format(Locale.ROOT, "%.2f", mm).replaceAll("0$", "").replaceAll("\\.0$", "");
   }
 
-  private static NamedDrawing tube(Part.Tube tube, PartShape shape, Places places) {
+  private static NamedDrawing tube(TubePart tube, PartShape shape, Places places) {
     TubeBends bends = TubeBends.of(tube, places);
     double d = places.value(tube.diameter());
     String title = tube.name() + ", " + tube.kind();
@@ -226,7 +229,7 @@ public final class Templates {
   /**
    * Returns the pieces of a sheet: how many sides and which way round, how many strips, how big.
    */
-  static List<String> sheetLines(Part.Shell shell, Shells.Pieces pieces) {
+  static List<String> sheetLines(ShellPart shell, Shells.Pieces pieces) {
     String material = shell.base().material();
     List<String> lines = new ArrayList<>();
     String start = material.isEmpty() ? "" : material + "; ";

@@ -2,7 +2,7 @@ package org.longlow.sketcher.template;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.TubePart;
 import org.longlow.constraints.machine.shop.TubeBend;
 import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.shape.Places;
@@ -72,7 +72,7 @@ public record TubeBends(List<Double> legsMm, List<Bend> bends, double cutMm) {
   }
 
   /** Returns how {@code tube} is bent. */
-  public static TubeBends of(Part.Tube tube, Places places) {
+  public static TubeBends of(TubePart tube, Places places) {
     List<PointMm> pins = tube.path().stream().map(places::pin).toList();
     return of(tube.path(), pins, places.value(tube.bendRadius()));
   }

@@ -5,8 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -26,17 +29,14 @@ class ForeignFileTest {
     machine = Files.writeString(folder.resolve("m.json"), Demos.text("dunlin"));
   }
 
-  private String make(String command, Path out) {
+  private String make(String command, Path out, String... more) {
     StringWriter said = new StringWriter();
     StringWriter err = new StringWriter();
+    List<String> words = new ArrayList<>(List.of(command, machine.toString()));
+    words.addAll(List.of("--out", out.toString()));
+    words.addAll(List.of(more));
     int code =
-        Longlow.run(
-            new PrintWriter(said),
-            new PrintWriter(err),
-            command,
-            machine.toString(),
-            "--out",
-            out.toString());
+        Longlow.run(new PrintWriter(said), new PrintWriter(err), words.toArray(new String[0]));
     assertThat(code).as(err.toString()).isIn(ExitCodes.PASS, ExitCodes.FINDING_FAILS);
     return said.toString();
   }
@@ -56,6 +56,40 @@ class ForeignFileTest {
     try (Stream<Path> files = Files.list(folder)) {
       assertThat(files).containsExactlyInAnyOrder(machine, out, kept);
     }
+  }
+
+  /** What Longlow wrote and somebody then changed is somebody's work too. */
+  @ParameterizedTest
+  @CsvSource({"draw,x.svg", "draw,x.pdf", "report,x.html"})
+  void oursChangedByHandIsKept(String command, String name) throws IOException {
+    Path out = folder.resolve(name);
+    make(command, out);
+    String ours = Files.readString(out, StandardCharsets.ISO_8859_1);
+    String changed = ours.replaceFirst("Longlow", "Longbow");
+    Files.writeString(out, changed, StandardCharsets.ISO_8859_1);
+    assertThat(make(command, out)).contains("the file that was there is kept as");
+    assertThat(Files.readString(out, StandardCharsets.ISO_8859_1)).isEqualTo(ours);
+    Path kept = folder.resolve(name.replace(".", ".replaced."));
+    assertThat(Files.readString(kept, StandardCharsets.ISO_8859_1)).isEqualTo(changed);
+  }
+
+  @Test
+  void aSheetChangedByHandIsKept() throws IOException {
+    Path out = folder.resolve("sheets");
+    make("templates", out, "--part", "pan");
+    Path sheet;
+    try (Stream<Path> files = Files.list(out)) {
+      sheet =
+          files.filter(f -> f.toString().endsWith("-01.svg")).sorted().findFirst().orElseThrow();
+    }
+    Files.writeString(sheet, Files.readString(sheet) + "<!-- drill here -->");
+    assertThat(make("templates", out, "--part", "pan")).contains("01.replaced.svg");
+    assertThat(Path.of(sheet.toString().replace(".svg", ".replaced.svg")))
+        .content()
+        .contains("drill here");
+    assertThat(make("templates", out, "--part", "pan"))
+        .doesNotContain("kept as")
+        .contains("not of this set, so do not cut from them: ");
   }
 
   @Test

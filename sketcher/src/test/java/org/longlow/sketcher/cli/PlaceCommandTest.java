@@ -141,6 +141,22 @@ class PlaceCommandTest {
     assertThat(after.placed().report().maxResidualMm()).isLessThan(1e-6);
   }
 
+  /** The search finds a place that costs the head a verdict; the file's own is better then. */
+  @Test
+  void whatIsSavedIsNoWorseThanWhatWasThere() throws IOException {
+    Layout heron = Demos.layout("heron");
+    Study shipped = Study.of(heron);
+    Path out = folder.resolve("better.json");
+    Ran ran = run("place", save(heron), "--move", "pan", "--out", out);
+    Study saved = Study.of(Loading.layout(out));
+    assertThat(saved.failing()).isEqualTo(shipped.failing());
+    assertThat(saved.count(Verdict.CAUTION)).isEqualTo(shipped.count(Verdict.CAUTION));
+    assertThat(saved.count(Verdict.PASS)).isEqualTo(shipped.count(Verdict.PASS));
+    assertThat(ran.out())
+        .contains("; no better place was found than the present one")
+        .contains("; of worse verdicts than the present place");
+  }
+
   @Test
   void unknownNamesAreRefusedAndNothingIsWritten() throws IOException {
     Path file = save(Demos.layout("heron"));

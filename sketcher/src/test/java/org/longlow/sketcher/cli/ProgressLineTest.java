@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import org.junit.jupiter.api.Test;
 
 class ProgressLineTest {
@@ -20,6 +21,20 @@ class ProgressLineTest {
     String text = bytes.toString(StandardCharsets.UTF_8);
     assertThat(text).contains("refining: 1 of 4").contains("refining: 2 of 4");
     assertThat(text).doesNotContain("\n").endsWith("\r\u001b[K");
+  }
+
+  @Test
+  void whatIsSoonDoneIsNotTold() {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    PrintStream terminal = new PrintStream(bytes, true, StandardCharsets.UTF_8);
+    try (ProgressLine line = new ProgressLine(terminal).after(Duration.ofDays(1))) {
+      line.show("looking", 1, 4);
+    }
+    assertThat(bytes.size()).isZero();
+    try (ProgressLine line = new ProgressLine(terminal).after(Duration.ZERO)) {
+      line.show("looking", 1, 4);
+    }
+    assertThat(bytes.toString(StandardCharsets.UTF_8)).contains("looking: 1 of 4");
   }
 
   @Test

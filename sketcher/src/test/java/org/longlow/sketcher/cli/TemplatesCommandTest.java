@@ -11,7 +11,12 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Set;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -72,6 +77,58 @@ class TemplatesCommandTest {
     assertThat(mark).content().contains("not complete");
     run("templates", file(Demos.text("dunlin")), "--out", out, "--part", "pan");
     assertThat(mark).doesNotExist();
+  }
+
+  /** Each waits for the other, so every sheet of the folder is of the set that was made last. */
+  @Test
+  void twoAtOnceInOneFolderBothFinish() throws Exception {
+    Path out = folder.resolve("sheets");
+    Path machine = file(Demos.text("dunlin"));
+    int plain = run("templates", machine, "--out", folder.resolve("alone")).code();
+    ExecutorService two = Executors.newFixedThreadPool(2);
+    try {
+      List<Future<Ran>> both =
+          List.of(
+              two.submit(() -> run("templates", machine, "--out", out, "--part", "pan")),
+              two.submit(() -> run("templates", machine, "--out", out)));
+      for (Future<Ran> one : both) {
+        assertThat(one.get().code()).as(one.get().said()).isEqualTo(plain);
+      }
+    } finally {
+      two.shutdownNow();
+    }
+    assertThat(names(out)).containsExactlyElementsOf(names(folder.resolve("alone")));
+  }
+
+  @Test
+  void sheetsOfRenamedPartsAndOtherPaperAreTold() throws IOException {
+    Path out = folder.resolve("sheets");
+    Path machine = file(Demos.text("dunlin"));
+    run("templates", machine, "--out", out, "--part", "pan", "--paper", "letter");
+    assertThat(run("templates", machine, "--out", out, "--part", "pan").said())
+        .containsPattern(
+            "not of this set, so do not cut from them: pan\\S*-letter \\(\\d+ files\\)");
+    Path clean = folder.resolve("clean");
+    assertThat(run("templates", machine, "--out", clean).said()).doesNotContain("not of this set");
+    assertThat(run("templates", machine, "--out", clean, "--part", "pan").said())
+        .containsPattern("\\d+ files of other templates there are of an earlier run")
+        .doesNotContain("not of this set");
+    List<String> before = names(clean);
+    String renamed = Demos.text("dunlin").replace("\"pan\"", "\"perch\"");
+    Ran ran =
+        run(
+            "templates",
+            file(renamed.replace("\"role\": \"perch\"", "\"role\": \"pan\"")),
+            "--out",
+            clean);
+    assertThat(ran.said()).containsPattern("do not cut from them: pan\\S*-a4 \\(\\d+ files\\)");
+    assertThat(names(clean)).containsAll(before);
+  }
+
+  private static List<String> names(Path folder) throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.map(f -> f.getFileName().toString()).sorted().toList();
+    }
   }
 
   @Test

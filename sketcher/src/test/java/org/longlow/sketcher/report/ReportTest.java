@@ -14,9 +14,9 @@ import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.check.finding.Finding;
-import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.finding.WorstFirst;
+import org.longlow.constraints.check.person.SeatFindings;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.ReadResult;
 import org.longlow.constraints.layout.Layout;
@@ -119,7 +119,7 @@ class ReportTest {
         assertThat(each.findings())
             .anyMatch(
                 f ->
-                    f.kind() == FindingKind.SINK
+                    f.kind() == SeatFindings.SINK
                         && cells.get("Verdict").contains(f.verdict().says())
                         && f.text().contains(plain + ", leaves " + cells.get("Foam left then"))
                         && f.text()
@@ -143,7 +143,7 @@ class ReportTest {
     for (Study each : List.of(study, soft())) {
       assertThat(Report.html(each)).doesNotContain("Sink at most");
       assertThat(each.findings())
-          .filteredOn(f -> f.kind() == FindingKind.SINK)
+          .filteredOn(f -> f.kind() == SeatFindings.SINK)
           .isNotEmpty()
           .noneMatch(f -> f.text().contains("at most"))
           .noneMatch(f -> f.text().contains("goes through"));

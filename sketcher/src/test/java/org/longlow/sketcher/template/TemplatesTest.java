@@ -12,7 +12,9 @@ import org.junit.jupiter.api.Test;
 import org.locationtech.jts.algorithm.distance.DiscreteHausdorffDistance;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.TubePart;
 import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.shape.Cushions;
 import org.longlow.constraints.shape.Shapes;
@@ -97,7 +99,7 @@ class TemplatesTest {
 
   @Test
   void layersAreTheBandsOfTheCushion() {
-    Part.Cushion pan = (Part.Cushion) study.layout().parts().get("pan");
+    CushionPart pan = (CushionPart) study.layout().parts().get("pan");
     List<Geometry> bands = Cushions.bands(pan, study.placed().places());
     for (int i = 1; i < bands.size(); i++) {
       // bands come from the board up, layers are numbered from the top as in the file
@@ -170,7 +172,7 @@ class TemplatesTest {
   @Test
   void cutLengthIsTheLengthOfTheDrawnCentreLine() {
     for (Part part : study.layout().parts().values()) {
-      if (part instanceof Part.Tube tube) {
+      if (part instanceof TubePart tube) {
         double drawn = Curves.length(Shapes.centreLine(tube, study.placed().places()));
         // the drawn line is made of chords at most 0.02 mm off the arc: shorter, by under 0.2 %
         double cut = TubeBends.of(tube, study.placed().places()).cutMm();

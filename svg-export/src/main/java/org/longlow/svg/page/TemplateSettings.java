@@ -1,5 +1,6 @@
 package org.longlow.svg.page;
 
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -50,22 +51,18 @@ public record TemplateSettings(
   }
 
   private static Optional<String> refusal(Paper paper, double marginMm, double overlapMm) {
-    double least =
-        Math.min(paper.widthMm(), paper.heightMm()) - 2 * marginMm - 2 * (overlapMm - 10);
-    return least >= LEAST_USABLE_MM
+    double least = LEAST_USABLE_MM + 2 * marginMm + 2 * (overlapMm - 10);
+    return Math.min(paper.widthMm(), paper.heightMm()) >= least
         ? Optional.empty()
         : Optional.of(
-            "paper "
-                + paper.name()
-                + " of "
-                + paper.widthMm()
-                + " x "
-                + paper.heightMm()
-                + " mm leaves "
-                + least
-                + " mm; template sheets need at least "
-                + LEAST_USABLE_MM
-                + " mm each way between the margins: take larger paper or a smaller margin");
+            String.format(
+                Locale.ROOT,
+                "paper %s of %s x %s mm is too small for template sheets: each side must be at"
+                    + " least %s mm; take larger paper, such as a4",
+                paper.name(),
+                paper.widthMm(),
+                paper.heightMm(),
+                least));
   }
 
   /** Returns the usual settings: margin and overlap 10 mm, no correction, x forward and y up. */

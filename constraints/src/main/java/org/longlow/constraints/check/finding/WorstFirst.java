@@ -15,7 +15,7 @@ public final class WorstFirst {
   /** The order. */
   public static final Comparator<Finding> ORDER =
       Comparator.comparing(Finding::verdict)
-          .thenComparing(f -> f.kind() == FindingKind.LAW_FROM_MEMORY)
+          .thenComparing(f -> f.kind().fromMemory())
           .thenComparingDouble(WorstFirst::room);
 
   private WorstFirst() {}

@@ -12,11 +12,11 @@ import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
-import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.gap.Gap;
 import org.longlow.constraints.gap.Solid;
-import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.FrontPart;
+import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.machine.chassis.Tyre;
 import org.longlow.constraints.machine.ride.Suspension;
 import org.longlow.constraints.shape.Curves;
@@ -42,8 +42,8 @@ final class ForkOnAxle {
   /** An axis flatter than this has no way up along it. */
   private static final double LEAST_UP = 0.1;
 
-  private final Part.Front fork;
-  private final Part.Wheel wheel;
+  private final FrontPart fork;
+  private final WheelPart wheel;
   private final Tyre tyre;
   private final double askedMm;
   private final Basis source;
@@ -61,8 +61,8 @@ final class ForkOnAxle {
    * @param standings the stances
    */
   ForkOnAxle(
-      Part.Front fork,
-      Part.Wheel wheel,
+      FrontPart fork,
+      WheelPart wheel,
       Tyre tyre,
       double askedMm,
       Basis source,
@@ -247,7 +247,7 @@ final class ForkOnAxle {
 
   private Finding finding(About about, Worst worst, double gapMm, String text) {
     return Finding.held(
-            FindingKind.JOINT,
+            GapRules.JOINT,
             about,
             worst.stance(),
             Figures.atLeast(gapMm, askedMm, FigureUnit.MM),

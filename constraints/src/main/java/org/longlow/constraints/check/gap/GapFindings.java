@@ -13,7 +13,9 @@ import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.gap.Clearing;
@@ -28,10 +30,14 @@ import org.longlow.constraints.machine.linkage.RigidMotion;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.words.Progress;
 import org.longlow.rider.geom.PointMm;
 
 /** Gaps between parts, in the stance in which each pair is closest. */
 public final class GapFindings {
+
+  /** A gap between two parts, or a part and somebody. */
+  public static final FindingKind GAP = new FindingKind("gap", FindingGroup.GAPS, Rests.ON_DRAWING);
 
   /** Pairs farther apart than this are clear and not listed one by one, mm. */
   static final double HORIZON_MM = 40;
@@ -44,7 +50,7 @@ public final class GapFindings {
   private final Map<String, Solid> drawn = new LinkedHashMap<>();
   private final Map<Pair, Gap> worst = new LinkedHashMap<>();
   private final Map<Pair, Optional<Condition>> stanceOf = new HashMap<>();
-  private final List<Map<String, Solid>> stances = new ArrayList<>();
+  private final List<Map<String, PartShape>> stances = new ArrayList<>();
 
   /** Two parts, whichever comes first in the alphabet first. */
   private record Pair(String a, String b) {
@@ -79,16 +85,17 @@ public final class GapFindings {
     return drawn.get(part);
   }
 
-  public List<Finding> of(List<Standing> standings) {
+  public List<Finding> of(List<Standing> standings, Progress progress) {
     keepWorst(Optional.empty(), Gaps.among(drawn(), HORIZON_MM, this::cut));
+    int done = 0;
     for (Standing standing : standings) {
+      progress.at("gaps between parts, stance by stance", done++, standings.size());
       if (standing.kind() == Stance.Kind.OPEN) {
         continue; // swept from shut to open by SectionFindings
       }
+      // bodies with their indexes are large, so none is kept for the next stance
       List<Solid> moved = bodies(standing.moved().values());
-      Map<String, Solid> byName = new HashMap<>();
-      moved.forEach(b -> byName.put(b.name(), b));
-      stances.add(byName);
+      stances.add(standing.moved());
       List<Solid> still = new ArrayList<>(drawn.values());
       still.removeIf(b -> standing.moved().containsKey(b.name()));
       keepWorst(
@@ -131,7 +138,7 @@ public final class GapFindings {
     Demands.Key demand = rules.demand(pair.a(), pair.b());
     double limit = rules.limitMm(pair.a(), pair.b(), demand);
     return Finding.held(
-            FindingKind.GAP,
+            GAP,
             About.parts(pair.a(), pair.b()),
             stanceOf.get(pair),
             Figures.atLeast(gap.gapMm(), limit, FigureUnit.MM),
@@ -154,18 +161,20 @@ public final class GapFindings {
     Solid body = drawn.get(moved);
     List<Clearing.Position> positions = new ArrayList<>();
     positions.add(new Clearing.Position(drawn.get(still), body));
-    for (Map<String, Solid> stance : stances) {
+    for (Map<String, PartShape> stance : stances) {
       if (!stance.containsKey(still) && !stance.containsKey(moved)) {
         continue;
       }
-      Solid there = stance.getOrDefault(moved, body);
+      Solid there = in(stance, moved);
       // a shift of what turns in a stance turns with it
       RigidMotion back = new RigidMotion(-body.turnRad(there), PointMm.ORIGIN);
-      positions.add(
-          new Clearing.Position(
-              stance.getOrDefault(still, drawn.get(still)).moved(back), there.moved(back)));
+      positions.add(new Clearing.Position(in(stance, still).moved(back), there.moved(back)));
     }
     return new Clearing(positions, limitMm + EASE_MM);
+  }
+
+  private Solid in(Map<String, PartShape> stance, String part) {
+    return stance.containsKey(part) ? new Solid(part, stance.get(part).prisms()) : drawn.get(part);
   }
 
   /** Returns what it takes to move a part away from a person seated as drawn. */
@@ -204,7 +213,7 @@ public final class GapFindings {
   private Finding summary(int near) {
     int n = layout.parts().size();
     return Finding.note(
-        FindingKind.GAP,
+        GAP,
         About.thing("all parts"),
         Verdict.PASS,
         Basis.model("distance of bodies in side view and across the machine"),

@@ -9,7 +9,11 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import org.longlow.constraints.check.finding.Basis;
+import org.longlow.constraints.check.finding.FindingGroup;
+import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Sources;
+import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Limit;
@@ -23,6 +27,9 @@ import org.longlow.constraints.shape.Places;
 
 /** Which parts must stay clear of each other, and by how much. */
 public final class GapRules {
+
+  /** Two parts that share a pin. */
+  static final FindingKind JOINT = new FindingKind("joint", FindingGroup.GAPS, Rests.ON_DRAWING);
 
   /** The word that stands for whoever sits on the machine. */
   static final String RIDER = Occupant.RIDER;
@@ -68,7 +75,7 @@ public final class GapRules {
       for (String pin : part.pins()) {
         onPin.computeIfAbsent(pin, p -> new ArrayList<>()).add(part.name());
       }
-      if (part instanceof Part.Cushion cushion) {
+      if (part instanceof CushionPart cushion) {
         // a line feed is in no pin's name
         onPin.computeIfAbsent("\n" + cushion.seat(), s -> new ArrayList<>()).add(part.name());
       }

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.check.finding.About;
@@ -12,15 +13,17 @@ import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
-import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.gap.Gap;
 import org.longlow.constraints.gap.Solid;
 import org.longlow.constraints.law.Known;
 import org.longlow.constraints.layout.Demands;
+import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.SwingarmPart;
 import org.longlow.constraints.layout.Traits.Joint;
+import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.machine.chassis.Tyre;
 import org.longlow.constraints.machine.chassis.TyreSize;
 import org.longlow.constraints.machine.chassis.TyreSizeReader;
@@ -103,9 +106,9 @@ public final class JointFindings {
     for (GapRules.Joint joint : rules.joints()) {
       Part a = layout.parts().get(joint.a());
       Part b = layout.parts().get(joint.b());
-      if (a instanceof Part.Wheel wheel && joint.pins().contains(wheel.axle())) {
+      if (a instanceof WheelPart wheel && joint.pins().contains(wheel.axle())) {
         findings.addAll(onAxle(wheel, b));
-      } else if (b instanceof Part.Wheel wheel && joint.pins().contains(wheel.axle())) {
+      } else if (b instanceof WheelPart wheel && joint.pins().contains(wheel.axle())) {
         findings.addAll(onAxle(wheel, a));
       } else {
         away(gaps, joint, a, b).ifPresent(findings::add);
@@ -120,11 +123,11 @@ public final class JointFindings {
     double away = gaps.drawn(joint.a()).overlapsAwayMm(gaps.drawn(joint.b()), pins);
     double limit = reachMm(a, b);
     if (away <= limit) {
-      return both(a, b, Joint.BODY) ? swallowed(gaps, joint, pins.get(0)) : Optional.empty();
+      return both(a, b, Joint::filled) ? swallowed(gaps, joint, pins.get(0)) : Optional.empty();
     }
     return Optional.of(
         Finding.held(
-                FindingKind.JOINT,
+                GapRules.JOINT,
                 About.parts(joint.a(), joint.b()),
                 Optional.empty(),
                 Figures.atMost(away, limit, FigureUnit.MM),
@@ -154,7 +157,7 @@ public final class JointFindings {
     }
     return Optional.of(
         Finding.held(
-                FindingKind.JOINT,
+                GapRules.JOINT,
                 About.parts(joint.a(), joint.b()),
                 Optional.empty(),
                 Figures.atMost(share, MOST_SHARED, FigureUnit.SHARE),
@@ -169,11 +172,11 @@ public final class JointFindings {
   /** Returns how far from a pin that they share two parts may be in each other, mm. */
   double reachMm(Part a, Part b) {
     double depths = DEPTHS * Math.min(depthMm(a), depthMm(b));
-    return both(a, b, Joint.BAR) ? depths : Math.min(FARTHEST_MM, depths);
+    return both(a, b, Joint.BAR::equals) ? depths : Math.min(FARTHEST_MM, depths);
   }
 
-  private static boolean both(Part a, Part b, Joint joint) {
-    return a.traits().joint() == joint && b.traits().joint() == joint;
+  private static boolean both(Part a, Part b, Predicate<Joint> such) {
+    return such.test(a.traits().joint()) && such.test(b.traits().joint());
   }
 
   /** How deep a part is where it is joined, mm. */
@@ -183,11 +186,11 @@ public final class JointFindings {
     return part.traits().depth().map(places::value).orElse(least);
   }
 
-  private List<Finding> onAxle(Part.Wheel wheel, Part part) {
+  private List<Finding> onAxle(WheelPart wheel, Part part) {
     Tyre tyre = Tyres.of(wheel, places);
     Demands.Key demand = rules.demand(wheel.name(), part.name());
     double asked = rules.limitMm(wheel.name(), part.name(), demand);
-    if (part instanceof Part.Swingarm arm) {
+    if (part instanceof SwingarmPart arm) {
       PartShape shape = shapes.get(arm.name());
       double beside = Math.min(shape.leftMm(), shape.rightMm()) - tyre.widthMm() / 2;
       if (beside > 0) {
@@ -195,25 +198,25 @@ public final class JointFindings {
       }
     }
     Basis source = rules.source(wheel.name(), part.name(), demand);
-    if (part instanceof Part.Front fork && wheel.equals(wheels.front())) {
+    if (part instanceof FrontPart fork && wheel.equals(wheels.front())) {
       ForkOnAxle on =
           new ForkOnAxle(
               fork, wheel, tyre, asked, source, places, wheels.frontSuspension(), standings);
       return on.all(shapes.get(fork.name()), ring(wheel, tyre));
     }
-    boolean hub = part instanceof Part.Flat;
+    boolean hub = part.traits().joint() == Joint.HUB;
     return inTyre(wheel, part, tyre, hub ? 0 : asked, source).stream().toList();
   }
 
   /** An arm drawn as one body over the whole width has a leg on each side of the tyre. */
   private Finding legs(
-      Part.Wheel wheel, Part.Swingarm arm, Tyre tyre, double besideMm, double askedMm) {
+      WheelPart wheel, SwingarmPart arm, Tyre tyre, double besideMm, double askedMm) {
     PointMm pivot = places.pin(arm.pivot());
     PointMm axle = places.pin(arm.axle());
     double ahead = pivot.distance(axle) - tyre.freeRadiusMm() - places.value(arm.depth()) / 2;
     boolean bridge = ahead < askedMm;
     return Finding.held(
-            FindingKind.JOINT,
+            GapRules.JOINT,
             About.parts(arm.name(), wheel.name()),
             Optional.empty(),
             Figures.atLeast(
@@ -241,7 +244,7 @@ public final class JointFindings {
   }
 
   /** The tyre and its rim, as drawn. */
-  private Solid ring(Part.Wheel wheel, Tyre tyre) {
+  private Solid ring(WheelPart wheel, Tyre tyre) {
     Interval width = new Interval(-tyre.widthMm() / 2, tyre.widthMm() / 2);
     return rings.computeIfAbsent(
         wheel.name(),
@@ -259,7 +262,7 @@ public final class JointFindings {
 
   /** What is on the axle must be inside the rim or beside the tyre, in every stance. */
   private Optional<Finding> inTyre(
-      Part.Wheel wheel, Part part, Tyre tyre, double askedMm, Basis source) {
+      WheelPart wheel, Part part, Tyre tyre, double askedMm, Basis source) {
     double inside = rimInsideMm(wheel, tyre);
     PartShape shape = shapes.get(part.name());
     Interval width = new Interval(-tyre.widthMm() / 2, tyre.widthMm() / 2);
@@ -267,31 +270,29 @@ public final class JointFindings {
       return Optional.empty(); // beside the tyre all along
     }
     Solid ring = ring(wheel, tyre);
-    Gap worst = ring.to(new Solid(part.name(), shape.prisms()), askedMm);
+    Room worst = room(ring, PointMm.ORIGIN, wheel, shape, askedMm);
     Optional<Condition> stance = Optional.empty();
     for (Standing s : standings) {
       if (!s.moved().containsKey(wheel.name()) && !s.moved().containsKey(part.name())) {
         continue;
       }
       PointMm travel = s.places().pin(wheel.axle()).minus(places.pin(wheel.axle()));
-      Solid body = new Solid(part.name(), s.shapes().get(part.name()).prisms());
-      double cut = worst == null ? askedMm : worst.gapMm() - 1e-6;
-      Gap gap = ring.moved(Solid.by(travel)).to(body, cut);
-      if (gap != null) {
-        worst = gap;
+      Room room = room(ring, travel, wheel, s.shapes().get(part.name()), askedMm);
+      if (room != null && (worst == null || room.mm() < worst.mm() - 1e-6)) {
+        worst = room;
         stance = Optional.of(s.condition());
       }
     }
     if (worst == null) {
       return Optional.empty();
     }
-    boolean hub = part instanceof Part.Flat;
+    boolean hub = part.traits().joint() == Joint.HUB;
     return Optional.of(
         Finding.held(
-                FindingKind.JOINT,
+                GapRules.JOINT,
                 About.parts(part.name(), wheel.name()),
                 stance,
-                Figures.atLeast(worst.gapMm(), askedMm, FigureUnit.MM),
+                Figures.atLeast(worst.mm(), askedMm, FigureUnit.MM),
                 hub ? List.of(RIM) : List.of(source, RIM),
                 Say.format(
                     "%s is on the axle of %s but not inside its rim (%s across) or beside its tyre:"
@@ -299,17 +300,39 @@ public final class JointFindings {
                     part.name(),
                     wheel.name(),
                     Say.mm(2 * inside),
-                    worst.gapMm() < 0
-                        ? "in it by " + Say.mm(-worst.gapMm())
-                        : Say.mm(worst.gapMm()) + " off it where " + Say.mm(askedMm) + " are asked",
+                    worst.mm() < 0
+                        ? "in it by " + Say.mm(-worst.mm())
+                        : Say.mm(worst.mm()) + " off it where " + Say.mm(askedMm) + " are asked",
                     hub
                         ? "a smaller one, or a wheel with a larger rim, is needed"
                         : "set it farther out or give it another shape"))
-            .at(worst.where()));
+            .at(worst.gap().where()));
+  }
+
+  /** How far something on an axle is off the tyre, mm, negative in it, and where. */
+  private record Room(Gap gap, double mm) {}
+
+  /**
+   * Returns the room between a tyre and what is on its axle; null if that is more than is asked.
+   * What is held all round by a rim gets out of it by being smaller, not by a shift out of the
+   * wheel: it is in it by no more than it reaches past the inside.
+   */
+  private Room room(Solid ring, PointMm travel, WheelPart wheel, PartShape shape, double askedMm) {
+    String name = shape.part().name();
+    Gap gap = ring.moved(Solid.by(travel)).to(new Solid(name, shape.prisms()), askedMm);
+    if (gap == null || gap.gapMm() >= 0) {
+      return gap == null ? null : new Room(gap, gap.gapMm());
+    }
+    Tyre tyre = Tyres.of(wheel, places);
+    Interval width = new Interval(-tyre.widthMm() / 2, tyre.widthMm() / 2);
+    List<Prism> within = shape.prisms().stream().filter(p -> p.across().gap(width) < 0).toList();
+    double reach = new Solid(name, within).reachMm(places.pin(wheel.axle()).plus(travel));
+    double mm = Math.max(gap.gapMm(), rimInsideMm(wheel, tyre) - reach);
+    return mm >= askedMm ? null : new Room(gap, mm); // a ring's chords are nearer than its circle
   }
 
   /** Radius of the inside of a rim; without a size, that of a tyre as high as it is wide. */
-  private static double rimInsideMm(Part.Wheel wheel, Tyre tyre) {
+  private static double rimInsideMm(WheelPart wheel, Tyre tyre) {
     TyreSize size = wheel.tyre().isEmpty() ? null : TyreSizeReader.read(wheel.tyre()).size();
     double bead = size != null ? size.rimDiameterMm() / 2 : tyre.freeRadiusMm() - tyre.widthMm();
     return Math.max(0, Math.min(bead, tyre.freeRadiusMm()) - RIM_DEPTH_MM);

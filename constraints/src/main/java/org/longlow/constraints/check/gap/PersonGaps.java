@@ -8,7 +8,6 @@ import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
-import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.person.SeatFindings;
@@ -24,6 +23,7 @@ import org.longlow.constraints.seat.Resting;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.words.Progress;
 import org.longlow.rider.geom.PointMm;
 
 /** Gaps between seated people and what they do not rest on, each other too. */
@@ -34,6 +34,9 @@ public final class PersonGaps {
 
   /** A seat is not sent farther back than this, mm. */
   private static final int FARTHEST_BACK_MM = 300;
+
+  /** Looked at in such strides first, mm; between two of them nobody gets free and in again. */
+  private static final int STRIDE_MM = 10;
 
   private static final List<Basis> PEOPLE =
       List.of(
@@ -61,12 +64,14 @@ public final class PersonGaps {
     this.standings = standings;
   }
 
-  public List<Finding> all() {
+  public List<Finding> all(Progress progress) {
     List<Finding> findings = new ArrayList<>();
     for (PersonBody person : people) {
       beside(person, findings);
     }
+    int done = 0;
     for (Standing standing : standings) {
+      progress.at("gaps between people, stance by stance", done++, standings.size());
       if (standing.kind() == Stance.Kind.LADEN) {
         pair(standing.condition()).ifPresent(findings::add);
       }
@@ -104,7 +109,7 @@ public final class PersonGaps {
       double limit = rules.limitMm(part, sitting);
       findings.add(
           Finding.held(
-                  FindingKind.GAP,
+                  GapFindings.GAP,
                   About.beside(part, sitting.occupant()),
                   Optional.of(stance),
                   Figures.atLeast(gap.gapMm(), limit, FigureUnit.MM),
@@ -141,7 +146,7 @@ public final class PersonGaps {
     List<String> path = List.of("people", one.name(), other.name());
     return Optional.of(
         new Finding(
-                FindingKind.GAP,
+                GapFindings.GAP,
                 new About(one.words() + " and " + other.words(), List.of(), Optional.of(one), path),
                 Optional.of(stance),
                 mm < 0 ? Verdict.FAIL : mm < PEOPLE_MM ? Verdict.CAUTION : Verdict.PASS,
@@ -159,11 +164,20 @@ public final class PersonGaps {
   /** How far back the seat of somebody must go, whole millimetres; hands and feet go with it. */
   private static String back(String seat, PersonBody rider, PersonBody behind) {
     String advice = "move the " + seat + "'s seat back";
-    for (int mm = 1; mm <= FARTHEST_BACK_MM; mm++) {
-      if (behind.fine().moved(Solid.by(new PointMm(-mm, 0))).to(rider.fine(), PEOPLE_MM) == null) {
+    for (int far = 0; far < FARTHEST_BACK_MM; far += STRIDE_MM) {
+      if (clear(rider, behind, far + STRIDE_MM)) {
+        int mm = far + 1;
+        while (!clear(rider, behind, mm)) {
+          mm++;
+        }
         return advice + ", by " + Say.mm(mm) + " if pegs and grips go with it";
       }
     }
     return advice;
+  }
+
+  private static boolean clear(PersonBody rider, PersonBody behind, int backMm) {
+    Solid moved = behind.fine().moved(Solid.by(new PointMm(-backMm, 0)));
+    return moved.apartMm(rider.fine(), PEOPLE_MM) >= PEOPLE_MM;
   }
 }

@@ -9,7 +9,9 @@ import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.gap.Fouling;
@@ -29,6 +31,10 @@ import org.longlow.rider.geom.PointMm;
 
 /** What a section meets on its way from shut to open: parts that stay, and people seated. */
 public final class SectionFindings {
+
+  /** What a section meets on its way. */
+  public static final FindingKind OPEN =
+      new FindingKind("open", FindingGroup.OPENING, Rests.ON_DRAWING);
 
   /** How the way is looked at, in words. */
   static final Basis HOW =
@@ -72,7 +78,7 @@ public final class SectionFindings {
     } catch (OutOfRange e) {
       findings.add(
           Finding.note(
-                  FindingKind.OPEN,
+                  OPEN,
                   About.thing(name, name),
                   Verdict.FAIL,
                   Basis.model("plane linkage geometry"),
@@ -108,7 +114,7 @@ public final class SectionFindings {
     if (findings.size() == before) {
       findings.add(
           Finding.note(
-                  FindingKind.OPEN,
+                  OPEN,
                   About.thing(name, name),
                   Verdict.PASS,
                   HOW,
@@ -231,7 +237,7 @@ public final class SectionFindings {
             + ways
             + ".";
     return Finding.held(
-            FindingKind.OPEN,
+            OPEN,
             about.under(section),
             Optional.of(Condition.open(section)),
             Figures.atLeast(gap, limitMm, FigureUnit.MM),

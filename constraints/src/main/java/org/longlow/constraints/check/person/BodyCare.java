@@ -7,7 +7,9 @@ import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.law.Known;
 import org.longlow.constraints.seat.Sitting;
@@ -19,6 +21,10 @@ import org.longlow.rider.seat.SeatOutcome;
  * not go together, or whose posture and sink did not agree. Nothing about them passes outright.
  */
 public final class BodyCare {
+
+  /** Somebody whom the body model does not know well. */
+  private static final FindingKind BODY =
+      new FindingKind("body", FindingGroup.SEAT, Rests.ON_DRAWING);
 
   private static final List<Basis> SURVEY =
       List.of(
@@ -38,7 +44,7 @@ public final class BodyCare {
     }
     return List.of(
         new Finding(
-            FindingKind.BODY,
+            BODY,
             About.person(sitting.occupant(), "body"),
             Optional.of(stance),
             Verdict.CAUTION,
@@ -53,7 +59,7 @@ public final class BodyCare {
         .filter(s -> f.who().equals(Optional.of(s.occupant())))
         .filter(s -> !s.body().measures().notes().isEmpty() || !settled(s))
         .findFirst()
-        .filter(s -> f.kind() != FindingKind.BODY)
+        .filter(s -> f.kind() != BODY)
         .map(s -> doubted(f, why(s)))
         .orElse(f);
   }

@@ -6,7 +6,9 @@ import java.util.Set;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Occupant;
@@ -17,6 +19,10 @@ import org.longlow.constraints.seat.SeatParts;
  * Whether there is somebody to ride, and a seat for each of them: without, little can be judged.
  */
 public final class CrewFindings {
+
+  /** Nobody is there to ride. */
+  private static final FindingKind CREW =
+      new FindingKind("crew", FindingGroup.SEAT, Rests.ON_DRAWING);
 
   private static final Basis SOURCE = Basis.model("this layout");
 
@@ -30,7 +36,7 @@ public final class CrewFindings {
         if (!seats.contains(seat)) {
           findings.add(
               Finding.note(
-                  FindingKind.SEAT,
+                  SeatFindings.SEAT,
                   About.person(new Occupant(person.name(), seat), "").said(person.name()),
                   Verdict.FAIL,
                   SOURCE,
@@ -44,7 +50,7 @@ public final class CrewFindings {
     if (layout.crew().isEmpty()) {
       findings.add(
           Finding.note(
-              FindingKind.CREW,
+              CREW,
               About.thing("crew"),
               Verdict.CAUTION,
               SOURCE,

@@ -9,7 +9,9 @@ import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.law.Known;
@@ -24,6 +26,14 @@ import org.longlow.rider.seat.SeatOutcome;
 
 /** Reach and joint angles of each crew member. */
 public final class PoseFindings {
+
+  /** Whether hands and feet reach. */
+  public static final FindingKind REACH =
+      new FindingKind("reach", FindingGroup.POSTURE, Rests.ON_DRAWING);
+
+  /** A joint's angle. */
+  public static final FindingKind POSTURE =
+      new FindingKind("posture", FindingGroup.POSTURE, Rests.ON_DRAWING);
 
   private static final Map<String, String> WORDS =
       Map.of(
@@ -67,14 +77,14 @@ public final class PoseFindings {
             ? unknown(
                 sitting,
                 stance,
-                FindingKind.REACH,
+                REACH,
                 "feet",
                 Verdict.FAIL,
                 who + " has no foot rests; add a peg or a footboard.")
             : unknown(
                 sitting,
                 stance,
-                FindingKind.REACH,
+                REACH,
                 "feet",
                 Verdict.CAUTION,
                 "Whether " + who + " reaches the foot rests is not known" + why),
@@ -83,14 +93,14 @@ public final class PoseFindings {
             : unknown(
                 sitting,
                 stance,
-                FindingKind.REACH,
+                REACH,
                 "hands",
                 Verdict.CAUTION,
                 "Whether " + who + " reaches the grips is not known" + why),
         unknown(
             sitting,
             stance,
-            FindingKind.POSTURE,
+            POSTURE,
             "posture",
             Verdict.CAUTION,
             "How the joints of " + who + " are bent is not known" + why));
@@ -117,7 +127,7 @@ public final class PoseFindings {
   private static Finding noGrips(Sitting sitting, Condition stance) {
     boolean steers = sitting.occupant().rides();
     return new Finding(
-        FindingKind.REACH,
+        REACH,
         About.person(sitting.occupant(), "hands", "hands"),
         Optional.of(stance),
         steers ? Verdict.FAIL : Verdict.CAUTION,
@@ -146,7 +156,7 @@ public final class PoseFindings {
       if (shortfall.isEmpty()) {
         findings.add(
             new Finding(
-                    FindingKind.REACH,
+                    REACH,
                     about,
                     Optional.of(stance),
                     Verdict.PASS,
@@ -160,7 +170,7 @@ public final class PoseFindings {
       boolean far = shortfall.get().side() == PoseResult.Side.TOO_FAR;
       findings.add(
           new Finding(
-                  FindingKind.REACH,
+                  REACH,
                   about,
                   Optional.of(stance),
                   Verdict.FAIL,
@@ -198,7 +208,7 @@ public final class PoseFindings {
           case BEYOND_LIMIT -> "beyond what the joint can do";
         };
     return new Finding(
-            FindingKind.POSTURE,
+            POSTURE,
             About.person(sitting.occupant(), word, reading.name()),
             Optional.of(stance),
             verdict,

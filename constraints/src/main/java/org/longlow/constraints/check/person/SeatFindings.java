@@ -10,11 +10,13 @@ import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.law.Known;
-import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.Places;
@@ -25,11 +27,29 @@ import org.longlow.rider.seat.CushionLoad;
 import org.longlow.rider.seat.Foam;
 import org.longlow.rider.seat.FoamStack;
 import org.longlow.rider.seat.SeatLoad;
+import org.longlow.rider.seat.SeatNote;
 import org.longlow.rider.seat.SeatOutcome;
 import org.longlow.rider.seat.Support;
 
 /** How each crew member sits: sink of each cushion, hold, head rest. */
 public final class SeatFindings {
+
+  /** Somebody cannot sit on a seat, or what to take care of where they can. */
+  public static final FindingKind SEAT =
+      new FindingKind("seat", FindingGroup.SEAT, Rests.ON_DRAWING);
+
+  /** How deep somebody sinks into a cushion. */
+  public static final FindingKind SINK =
+      new FindingKind("sink", FindingGroup.SEAT, Rests.ON_DRAWING);
+
+  /** Whether friction holds somebody. */
+  public static final FindingKind HOLD =
+      new FindingKind("hold", FindingGroup.SEAT, Rests.ON_DRAWING);
+
+  /** Whether the head has a rest. */
+  static final FindingKind HEAD = new FindingKind("head", FindingGroup.SEAT, Rests.ON_DRAWING);
+
+  private static final Basis RIDER_MODEL = Basis.model("rider model");
 
   private static final List<Basis> FOAM =
       List.of(
@@ -38,12 +58,12 @@ public final class SeatFindings {
               "layered foam model after Gibson and Ashby 1997 and Mills 2007 (both from memory)"),
           Basis.practice("bottoming limits and 15 % of wear are common practice"));
 
-  private static final List<Basis> HOLD =
+  private static final List<Basis> HOLD_BASIS =
       List.of(
           Basis.model("static load share"),
           Basis.practice("design friction 0.30 for rain and vibration is common practice"));
 
-  private static final List<Basis> HEAD =
+  private static final List<Basis> HEAD_BASIS =
       List.of(
           Basis.published(
               Known.CHECKED, "Reed, Ebert and Jones 2019: posture with and without head rest"),
@@ -65,13 +85,13 @@ public final class SeatFindings {
                   + " on each side"));
 
   /** The flesh that each cushion carries. */
-  private static final Map<Part.CushionRole, String> CARRIED =
+  private static final Map<CushionPart.Role, String> CARRIED =
       Map.of(
-          Part.CushionRole.PAN,
+          CushionPart.Role.PAN,
           "pelvis",
-          Part.CushionRole.BACK,
+          CushionPart.Role.BACK,
           "chest",
-          Part.CushionRole.HEAD,
+          CushionPart.Role.HEAD,
           "head");
 
   private SeatFindings() {}
@@ -81,10 +101,10 @@ public final class SeatFindings {
     if (sitting.outcome() instanceof SeatOutcome.Unseatable none) {
       findings.add(
           Finding.note(
-                  FindingKind.SEAT,
+                  SEAT,
                   About.person(sitting.occupant(), "").said(sitting.person()),
                   Verdict.FAIL,
-                  Basis.model("rider model"),
+                  RIDER_MODEL,
                   sitting.person()
                       + " cannot sit on the "
                       + sitting.seat()
@@ -100,21 +120,33 @@ public final class SeatFindings {
         .parts()
         .back()
         .ifPresent(b -> cushion(findings, sitting, stance, "back", b, seated.back()));
-    Optional<Part.Cushion> head = sitting.parts().head();
+    Optional<CushionPart> head = sitting.parts().head();
     if (head.isPresent() && seated.headRest().isPresent()) {
       cushion(findings, sitting, stance, "head", head.get(), seated.headRest().get());
     }
-    for (Part.Cushion cushion : cushions(sitting)) {
+    for (CushionPart cushion : cushions(sitting)) {
       beside(sitting, stance, cushion, places).ifPresent(findings::add);
     }
     hold(findings, sitting, stance, seated);
     headRest(findings, sitting, stance, seated);
+    seated.notes().forEach(note -> findings.add(care(sitting, stance, note)));
     findings.addAll(BodyCare.notes(sitting, stance));
     return findings;
   }
 
-  private static List<Part.Cushion> cushions(Sitting sitting) {
-    List<Part.Cushion> cushions = new ArrayList<>(List.of(sitting.parts().pan()));
+  private static Finding care(Sitting sitting, Condition stance, SeatNote note) {
+    return Finding.note(
+            SEAT,
+            About.person(
+                sitting.occupant(), note.about().words(), note.about().words().replace(' ', '-')),
+            Verdict.CAUTION,
+            RIDER_MODEL,
+            who(sitting) + ": " + note.text())
+        .in(stance);
+  }
+
+  private static List<CushionPart> cushions(Sitting sitting) {
+    List<CushionPart> cushions = new ArrayList<>(List.of(sitting.parts().pan()));
     sitting.parts().back().ifPresent(cushions::add);
     sitting.parts().head().ifPresent(cushions::add);
     return cushions;
@@ -122,7 +154,7 @@ public final class SeatFindings {
 
   /** A cushion that does not carry somebody on either side of their middle. */
   private static Optional<Finding> beside(
-      Sitting sitting, Condition stance, Part.Cushion cushion, Places places) {
+      Sitting sitting, Condition stance, CushionPart cushion, Places places) {
     double half =
         sitting.flesh().stream()
             .filter(f -> f.name().equals(CARRIED.get(cushion.role())))
@@ -132,7 +164,7 @@ public final class SeatFindings {
     List<Interval> across = Spreads.of(cushion.base(), places);
     double left = within(across, 0, half);
     double right = within(across, -half, 0);
-    double least = cushion.role() == Part.CushionRole.HEAD ? HEAD_HALF_MM : HALF_MM;
+    double least = cushion.role() == CushionPart.Role.HEAD ? HEAD_HALF_MM : HALF_MM;
     double side = Math.min(left, right);
     if (side >= least) {
       return Optional.empty();
@@ -140,7 +172,7 @@ public final class SeatFindings {
     String way = left < right ? "left" : "right";
     return Optional.of(
         new Finding(
-            FindingKind.SEAT,
+            SEAT,
             About.person(
                 sitting.occupant(),
                 cushion.name(),
@@ -181,7 +213,7 @@ public final class SeatFindings {
       Sitting sitting,
       Condition stance,
       String role,
-      Part.Cushion part,
+      CushionPart part,
       CushionLoad load) {
     double thickness = load.safeSinkMm() + load.remainingMm();
     double limit = Math.min(FoamStack.MEAN_LIMIT * thickness, thickness - FoamStack.LEAST_LEFT_MM);
@@ -199,7 +231,7 @@ public final class SeatFindings {
                 support.worn().words());
     findings.add(
         new Finding(
-                FindingKind.SINK,
+                SINK,
                 About.person(sitting.occupant(), part.name(), role).on(part.name()),
                 Optional.of(stance),
                 verdict,
@@ -226,11 +258,11 @@ public final class SeatFindings {
     double friction = Math.abs(seated.load().frictionNeeded());
     Finding f =
         Finding.held(
-            FindingKind.HOLD,
+            HOLD,
             About.person(sitting.occupant(), "hold"),
             Optional.of(stance),
             Figures.atMost(friction, SeatLoad.DESIGN_FRICTION, FigureUnit.NONE),
-            HOLD,
+            HOLD_BASIS,
             Say.format(
                 "%s needs a friction of %.2f not to slide %s on the pan; 0.30 can be counted on%s.",
                 who(sitting),
@@ -271,12 +303,12 @@ public final class SeatFindings {
                         who(sitting), Say.mm(seated.headGapMm()));
     findings.add(
         new Finding(
-            FindingKind.HEAD,
+            HEAD,
             About.person(sitting.occupant(), "head"),
             Optional.of(stance),
             verdict,
             Figures.only(recline, FigureUnit.DEG),
-            HEAD,
+            HEAD_BASIS,
             text));
   }
 }

@@ -11,14 +11,17 @@ import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Sources;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.law.Known;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.ShellPart;
+import org.longlow.constraints.layout.StandPart;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.shape.Interval;
@@ -34,6 +37,14 @@ import org.longlow.rider.pose.Sight;
 
 /** What the rider sees of the road, and whether a foot reaches it. */
 public final class SightFindings {
+
+  /** The nearest road seen. */
+  public static final FindingKind SIGHT =
+      new FindingKind("sight", FindingGroup.SIGHT_AND_FOOT, Rests.ON_MASSES);
+
+  /** Whether a foot reaches the ground. */
+  public static final FindingKind FOOT =
+      new FindingKind("foot", FindingGroup.SIGHT_AND_FOOT, Rests.ON_MASSES);
 
   /** Half the width that counts as straight ahead of the rider, mm; judgement. */
   private static final double AHEAD_MM = 40;
@@ -71,7 +82,7 @@ public final class SightFindings {
             : " Through the screen it is " + metres(through.roadMm()) + ".";
     Finding f =
         Finding.held(
-            FindingKind.SIGHT,
+            SIGHT,
             About.person(sitting.occupant(), "sight"),
             Optional.of(standing.condition()),
             // the road that is nowhere seen is no distance; the words say so
@@ -102,9 +113,7 @@ public final class SightFindings {
     List<PointMm> corners = new ArrayList<>();
     Interval ahead = new Interval(-AHEAD_MM, AHEAD_MM);
     for (PartShape shape : standing.shapes().values()) {
-      if (seeThroughScreens
-          && shape.part() instanceof Part.Shell s
-          && s.type() == Part.ShellKind.SCREEN) {
+      if (seeThroughScreens && shape.part() instanceof ShellPart s && s.type().seeThrough()) {
         continue;
       }
       for (Prism prism : shape.prisms()) {
@@ -154,7 +163,7 @@ public final class SightFindings {
         };
     Finding f =
         Finding.held(
-                FindingKind.FOOT,
+                FOOT,
                 About.person(sitting.occupant(), "foot down"),
                 Optional.of(standing.condition()),
                 Figures.atMost(raised, limit, FigureUnit.MM),
@@ -198,7 +207,7 @@ public final class SightFindings {
                 standing.ground().toFrame(new PointMm(road.x(), Math.min(FOOT_ROOM_MM, hip.z())))));
     return standing.shapes().values().stream()
         .filter(shape -> !sitting.parts().parts().contains(shape.part()))
-        .filter(shape -> !(shape.part() instanceof Part.Stand)) // one steps beside a leg
+        .filter(shape -> !(shape.part() instanceof StandPart)) // one steps beside a leg
         .filter(shape -> halfMm(shape) > sideMm && shape.outline().intersects(leg))
         .max(Comparator.comparingDouble(SightFindings::halfMm));
   }

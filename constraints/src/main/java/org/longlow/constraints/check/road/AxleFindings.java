@@ -7,10 +7,12 @@ import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
-import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.machine.chassis.Tyre;
 import org.longlow.constraints.machine.chassis.TyreSizeReader;
 import org.longlow.constraints.place.Placed;
@@ -22,6 +24,10 @@ import org.longlow.constraints.shape.Tyres;
  * tyres, so where the two differ rake, trail, clearance and what is level are not those drawn.
  */
 public final class AxleFindings {
+
+  /** Whether an axle is drawn as high as its tyre's radius. */
+  private static final FindingKind AXLE =
+      new FindingKind("axle", FindingGroup.PLACES, Rests.ON_DRAWING);
 
   /** So much is lost in rounding a radius and in what a tyre gives at rest, mm; judgement. */
   static final double CLOSE_MM = 3;
@@ -38,10 +44,10 @@ public final class AxleFindings {
   private AxleFindings() {}
 
   public static List<Finding> of(Placed placed) {
-    return placed.layout().parts(Part.Wheel.class).map(w -> of(w, placed.places())).toList();
+    return placed.layout().parts(WheelPart.class).map(w -> of(w, placed.places())).toList();
   }
 
-  private static Finding of(Part.Wheel wheel, Places places) {
+  private static Finding of(WheelPart wheel, Places places) {
     Tyre tyre = Tyres.of(wheel, places);
     double radius = tyre.freeRadiusMm();
     double drawn = places.pin(wheel.axle()).z();
@@ -61,7 +67,7 @@ public final class AxleFindings {
                 + " of %s that is meant.",
             Say.mm(off), drawn < radius ? "higher" : "lower", Say.mm(radius), Say.mm(drawn));
     return new Finding(
-            FindingKind.AXLE,
+            AXLE,
             About.parts(wheel.name()),
             Optional.empty(),
             verdict,
@@ -72,7 +78,7 @@ public final class AxleFindings {
   }
 
   /** Height of the tyre's section; without a size, that of a tyre as high as it is wide. */
-  private static double sectionMm(Part.Wheel wheel, Tyre tyre) {
+  private static double sectionMm(WheelPart wheel, Tyre tyre) {
     return wheel.tyre().isEmpty()
         ? tyre.widthMm()
         : TyreSizeReader.read(wheel.tyre()).size().sectionHeightMm();

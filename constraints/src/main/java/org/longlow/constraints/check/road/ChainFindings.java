@@ -11,7 +11,9 @@ import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.formula.Formula;
@@ -29,6 +31,10 @@ import org.longlow.constraints.shape.Places;
  * named number times one named length, each used by its formula or by a measure that it names.
  */
 public final class ChainFindings {
+
+  /** The links of a chain. */
+  private static final FindingKind CHAIN =
+      new FindingKind("chain", FindingGroup.PLACES, Rests.ON_DRAWING);
 
   /** How far the length may be from count times pitch, mm; rounding of decimals only. */
   private static final double SAME_MM = 1e-6;
@@ -86,7 +92,7 @@ public final class ChainFindings {
     boolean isWhole = Math.abs(links - whole) < WHOLE;
     boolean even = isWhole && whole % 2 == 0;
     return new Finding(
-        FindingKind.CHAIN,
+        CHAIN,
         About.thing(tie, tie),
         Optional.empty(),
         even ? Verdict.PASS : isWhole ? Verdict.CAUTION : Verdict.FAIL,

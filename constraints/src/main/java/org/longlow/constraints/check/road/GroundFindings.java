@@ -9,19 +9,25 @@ import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Sources;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.rider.geom.PointMm;
 
 /** The lowest point under the machine, laden and at full bump. */
 public final class GroundFindings {
+
+  /** The lowest point over the road. */
+  public static final FindingKind CLEARANCE =
+      new FindingKind("clearance", FindingGroup.CLEARANCE, Rests.ON_MASSES);
 
   private GroundFindings() {}
 
@@ -55,7 +61,7 @@ public final class GroundFindings {
     String part = null;
     Coordinate at = null;
     for (PartShape shape : standing.shapes().values()) {
-      if (shape.part() instanceof Part.Wheel) {
+      if (shape.part() instanceof WheelPart) {
         continue;
       }
       Envelope box = shape.outline().getEnvelopeInternal();
@@ -79,7 +85,7 @@ public final class GroundFindings {
     }
     double limit = standing.places().value(layout.demands().limit(demand));
     return Finding.held(
-            FindingKind.CLEARANCE,
+            CLEARANCE,
             About.parts(part).named(state),
             Optional.of(standing.condition()),
             Figures.atLeast(least, limit, FigureUnit.MM),

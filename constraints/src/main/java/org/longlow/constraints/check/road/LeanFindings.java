@@ -12,14 +12,17 @@ import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Sources;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.RestPart;
 import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.machine.ride.TurnLean;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Prism;
@@ -28,6 +31,7 @@ import org.longlow.constraints.stand.Rider;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Turning;
 import org.longlow.constraints.stand.Wheels;
+import org.longlow.constraints.words.Progress;
 import org.longlow.rider.geom.Bracket;
 import org.longlow.rider.geom.PointMm;
 
@@ -36,6 +40,14 @@ import org.longlow.rider.geom.PointMm;
  * road: on round tyres, the springs pressed by the turn.
  */
 public final class LeanFindings {
+
+  /** How far the machine leans to a side before something hard touches. */
+  public static final FindingKind LEAN =
+      new FindingKind("lean", FindingGroup.LEAN, Rests.ON_MASSES);
+
+  /** How far the machine leans before one thing touches. */
+  public static final FindingKind TOUCH =
+      new FindingKind("lean", FindingGroup.LEAN, Rests.ON_MASSES);
 
   /** What touches only beyond this lean is not listed, deg. */
   static final double LISTED_TO_DEG = 60;
@@ -67,7 +79,7 @@ public final class LeanFindings {
     }
 
     boolean folds() {
-      return part.filter(p -> p.part() instanceof Part.Rest r && r.folds()).isPresent();
+      return part.filter(p -> p.part() instanceof RestPart r && r.folds()).isPresent();
     }
 
     List<String> path() {
@@ -106,9 +118,16 @@ public final class LeanFindings {
   }
 
   public List<Finding> of(List<Standing> standings) {
+    return of(standings, Progress.NONE);
+  }
+
+  /** As {@link #of(List)}, saying how far it is. */
+  public List<Finding> of(List<Standing> standings, Progress progress) {
     double limit = Math.toDegrees(wheels.drawn().value(layout.demands().limit(Demands.Key.LEAN)));
     boolean ridden = false;
+    int done = 0;
     for (Standing standing : standings) {
+      progress.at("how far it leans, stance by stance", done++, standings.size());
       if (standing.kind() == Stance.Kind.LADEN) {
         ridden = true;
         inStance(standing);
@@ -127,7 +146,7 @@ public final class LeanFindings {
   private Finding finding(Key key, Touch touch, double limit) {
     Finding f =
         Finding.held(
-                key.thing().isEmpty() ? FindingKind.LEAN : FindingKind.TOUCH,
+                key.thing().isEmpty() ? LEAN : TOUCH,
                 touch.thing().about().named(key.path()),
                 Optional.of(touch.stance()),
                 Figures.atLeast(touch.deg(), limit, FigureUnit.DEG),
@@ -140,7 +159,7 @@ public final class LeanFindings {
 
   private static Finding clear(boolean left) {
     return Finding.note(
-            FindingKind.LEAN,
+            LEAN,
             About.thing("machine", side(left)),
             Verdict.PASS,
             CONTACT,
@@ -194,7 +213,7 @@ public final class LeanFindings {
   private void inStance(Standing standing) {
     List<Thing> things = new ArrayList<>();
     for (PartShape shape : standing.shapes().values()) {
-      if (!(shape.part() instanceof Part.Wheel)) {
+      if (!(shape.part() instanceof WheelPart)) {
         things.add(
             new Thing(shape.part().name(), Optional.of(shape), shape.prisms(), Optional.empty()));
       }

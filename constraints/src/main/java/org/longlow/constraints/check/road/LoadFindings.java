@@ -8,7 +8,9 @@ import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Sources;
 import org.longlow.constraints.check.finding.Verdict;
@@ -23,6 +25,14 @@ import org.longlow.rider.body.GearMass;
 /** Axle loads and centre of mass, with and without each crew member. */
 public final class LoadFindings {
 
+  /** Masses and axle loads. */
+  public static final FindingKind LOAD =
+      new FindingKind("load", FindingGroup.LOADS, Rests.ON_EACH_LOAD);
+
+  /** The acceleration that lifts a wheel. */
+  public static final FindingKind LIFT =
+      new FindingKind("lift", FindingGroup.LOADS, Rests.ON_EACH_LOAD);
+
   private static final Basis STATICS = Basis.model("statics of masses on two axles");
 
   private static final Basis GEAR =
@@ -33,7 +43,7 @@ public final class LoadFindings {
               Say.number(GearMass.of(false, true, false).totalKg()),
               Say.number(GearMass.of(false, false, true).totalKg())));
 
-  private static final Basis LIFT = Basis.model("statics; no aerodynamics, level road");
+  private static final Basis LIFT_BASIS = Basis.model("statics; no aerodynamics, level road");
 
   private LoadFindings() {}
 
@@ -77,7 +87,7 @@ public final class LoadFindings {
                     : "";
         Finding f =
             Finding.held(
-                FindingKind.LOAD,
+                LOAD,
                 about(s),
                 stance,
                 low
@@ -94,7 +104,7 @@ public final class LoadFindings {
       } else {
         findings.add(
             new Finding(
-                    FindingKind.LOAD,
+                    LOAD,
                     About.thing("machine", "unladen"),
                     stance,
                     Verdict.PASS,
@@ -153,12 +163,12 @@ public final class LoadFindings {
 
   private static Finding lift(Standing s, Verdict verdict, double g, String text) {
     return new Finding(
-        FindingKind.LIFT,
+        LIFT,
         about(s),
         Optional.of(s.condition()),
         verdict,
         Figures.only(g, FigureUnit.G),
-        List.of(LIFT),
+        List.of(LIFT_BASIS),
         text);
   }
 }

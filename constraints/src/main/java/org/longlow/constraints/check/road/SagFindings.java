@@ -8,7 +8,9 @@ import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Stance;
@@ -20,6 +22,10 @@ import org.longlow.constraints.stand.Wheels;
 
 /** Whether the wheels hang between their stops at rest, with nobody and with each crew. */
 public final class SagFindings {
+
+  /** How far the springs are pressed at rest. */
+  public static final FindingKind SAG =
+      new FindingKind("sag", FindingGroup.SAG, Rests.ON_EACH_LOAD);
 
   private static final List<Basis> SOURCE =
       List.of(
@@ -78,7 +84,7 @@ public final class SagFindings {
             : laden && rest.state() == Suspension.State.TOPPED_OUT ? Verdict.CAUTION : Verdict.PASS;
     findings.add(
         new Finding(
-            FindingKind.SAG,
+            SAG,
             About.thing(end + " suspension", end, laden ? s.condition().people() : "unladen"),
             Optional.of(s.condition()),
             verdict,

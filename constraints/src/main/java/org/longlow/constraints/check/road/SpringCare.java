@@ -5,7 +5,6 @@ import java.util.Optional;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.Finding;
-import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.stand.Wheels;
@@ -34,7 +33,7 @@ public record SpringCare(List<String> carriers) {
     String names = String.join(" and ", carriers);
     return Optional.of(
         Finding.note(
-            FindingKind.SAG,
+            SagFindings.SAG,
             new About(names, carriers, Optional.empty(), List.of("unknown")),
             Verdict.CAUTION,
             Basis.model("this layout"),
@@ -54,7 +53,7 @@ public record SpringCare(List<String> carriers) {
     if (carriers.isEmpty()
         || atStops
         || !f.kind().weighed()
-        || f.kind() == FindingKind.SAG
+        || f.kind() == SagFindings.SAG
         || f.verdict() == Verdict.NOT_APPLICABLE) {
       return f;
     }

@@ -3,33 +3,46 @@ package org.longlow.constraints.check.road;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Sources;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.gap.Sweep;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Section;
 import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.layout.StandPart;
+import org.longlow.constraints.machine.chassis.MassPoint;
+import org.longlow.constraints.machine.linkage.RigidMotion;
+import org.longlow.constraints.machine.linkage.SectionMotion;
 import org.longlow.constraints.machine.ride.ParkedStability;
-import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.stand.Condition;
+import org.longlow.constraints.stand.OnStand;
+import org.longlow.constraints.stand.Sections;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
+import org.longlow.rider.geom.OutOfRange;
 import org.longlow.rider.geom.PointMm;
 
 /** Whether the parked machine stays on its side stand. */
 public final class StandFindings {
 
-  /** A foot nearer to the middle plane holds nothing, mm. */
-  private static final double LEAST_SIDEWAYS_MM = 1;
+  /** Whether the parked machine stays up. */
+  public static final FindingKind STAND =
+      new FindingKind("stand", FindingGroup.STAND, Rests.ON_MASSES);
 
-  private static final Basis STATICS = Basis.model("three-point statics");
+  private static final Basis STATICS =
+      Basis.model("three-point statics, springs without friction in balance");
 
   /** A foot this near the road at the lean written stands on it, mm; a judgement. */
   static final double FOOT_OFF_MM = 5;
@@ -40,78 +53,107 @@ public final class StandFindings {
   private static final Basis LEG =
       Basis.model("a leg keeps its length as it swings; it may lean out by y when parked");
 
-  private StandFindings() {}
+  private final Layout layout;
+  private final Wheels wheels;
+  private final Standing parked;
+  private final StandPart stand;
+
+  private StandFindings(Layout layout, Wheels wheels, Standing parked, StandPart stand) {
+    this.layout = layout;
+    this.wheels = wheels;
+    this.parked = parked;
+    this.stand = stand;
+  }
 
   public static List<Finding> of(Layout layout, Wheels wheels, List<Standing> standings) {
     List<Finding> findings = new ArrayList<>();
-    for (Part.Stand stand : layout.parts(Part.Stand.class).toList()) {
-      Verdict shut = Verdict.PASS;
-      for (Standing standing : in(standings, Stance.Kind.PARKED)) {
-        Finding tip = tip(layout, wheels, standing, stand);
-        shut = tip.verdict();
-        findings.add(tip);
-        leg(standing, stand).ifPresent(findings::add);
-      }
-      for (Standing standing : in(standings, Stance.Kind.OPEN)) {
-        Finding tip = tip(layout, wheels, standing, stand);
-        if (tip.verdict().compareTo(shut) < 0) {
-          findings.add(tip); // it is opened on its stand, and stands worse then
+    for (StandPart stand : layout.parts(StandPart.class).toList()) {
+      for (Standing standing : standings) {
+        if (standing.kind() == Stance.Kind.PARKED && standing.load() != null) {
+          findings.addAll(new StandFindings(layout, wheels, standing, stand).all());
         }
       }
     }
     return findings;
   }
 
-  private static List<Standing> in(List<Standing> standings, Stance.Kind kind) {
-    return standings.stream().filter(s -> s.kind() == kind && s.load() != null).toList();
+  private List<Finding> all() {
+    List<Finding> findings = new ArrayList<>();
+    Finding shut = tip(on(parked.load().total()), parked.condition());
+    findings.add(shut);
+    leg(parked, stand).ifPresent(findings::add);
+    layout
+        .sections()
+        .forEach(
+            (name, section) ->
+                opening(name, section)
+                    // it is opened on its stand, and stands worse then
+                    .filter(open -> open.verdict().compareTo(shut.verdict()) < 0)
+                    .ifPresent(findings::add));
+    return findings;
   }
 
-  private static Finding tip(Layout layout, Wheels wheels, Standing standing, Part.Stand stand) {
-    double typed = standing.places().value(stand.lean());
-    OnStand on =
-        OnStand.of(wheels, standing.places(), standing.ground(), stand, standing.load().total());
-    PointMm foot = on.foot();
-    double y = on.yMm();
-    double lean = on.leanRad();
-    double off = on.offMm(typed);
-    double height = on.heightMm();
-    if (height > 0 && y >= LEAST_SIDEWAYS_MM && (!on.touches() || foot.z() < -FOOT_OFF_MM)) {
-      return Finding.note(
-              FindingKind.STAND,
-              About.parts(stand.name()),
-              Verdict.FAIL,
-              STATICS,
-              Say.format(
-                  "The foot of %s is drawn %s %s the road with the machine upright, %s: draw it"
-                      + " where it is on the road when the machine leans as far as is meant.",
-                  stand.name(),
-                  Say.mm(Math.abs(foot.z())),
-                  foot.z() < 0 ? "under" : "over",
-                  foot.z() < 0
-                      ? "so the machine would lean away from it"
-                      : "so it never reaches the road"))
-          .in(standing.condition());
+  private OnStand on(MassPoint total) {
+    return new OnStand(wheels, parked, MassPoint.Sum.of(List.of(total)), stand);
+  }
+
+  /** Returns how it stands where a section, somewhere from shut to open, makes it stand worst. */
+  private Optional<Finding> opening(String name, Section section) {
+    SectionMotion motion;
+    try {
+      motion = Sections.motion(section, wheels.drawn());
+    } catch (OutOfRange e) {
+      return Optional.empty(); // said of the section itself
     }
-    if (!(height > 0) || y < LEAST_SIDEWAYS_MM) {
-      return Finding.note(
-              FindingKind.STAND,
-              About.parts(stand.name()),
-              Verdict.FAIL,
-              STATICS,
-              height > 0
-                  ? stand.name()
-                      + " stands under the middle of the machine and holds it on no side; set its"
-                      + " foot out to one side."
-                  : "The centre of mass lies in the road; nothing can be said about "
-                      + stand.name()
-                      + ".")
-          .in(standing.condition());
+    List<PartShape> opens =
+        section.parts().stream()
+            .map(parked.shapes()::get)
+            .filter(shape -> shape != null && shape.massKg() > 0)
+            .toList();
+    if (opens.isEmpty()) {
+      return Optional.empty();
     }
-    ParkedStability parked = on.stability();
-    double tip = Math.toDegrees(parked.leastTipRad());
-    double limit = Math.toDegrees(standing.places().value(layout.demands().limit(Demands.Key.TIP)));
-    double weight = standing.load().axles().weightN();
+    DoubleFunction<OnStand> openBy = opening -> on(massWith(opens, motion.at(opening)));
+    double worst = Sweep.least(opening -> tipRad(openBy.apply(opening)));
+    Finding f = tip(openBy.apply(worst), Condition.open(name));
+    String share = Say.format("%.0f %%", worst * 100);
+    return Optional.of(
+            worst == 1 ? f : f.withText(f.text() + " Worst is " + name + " open by " + share + "."))
+        .map(x -> x.openBy(worst));
+  }
+
+  /** All of the parked machine's mass after some of its parts have moved. */
+  private MassPoint massWith(List<PartShape> opens, RigidMotion motion) {
+    MassPoint.Sum sum = MassPoint.Sum.of(List.of(parked.load().total()));
+    for (PartShape shape : opens) {
+      sum = sum.shifted(shape.massKg(), motion.apply(shape.centre()).minus(shape.centre()));
+    }
+    return sum.total();
+  }
+
+  /** Returns the least tip angle, rad; less than any where it does not stand at all. */
+  private static double tipRad(OnStand on) {
+    return on.rest()
+        .flatMap(OnStand.Held::statics)
+        .map(ParkedStability::leastTipRad)
+        .orElse(-Math.PI);
+  }
+
+  private Finding tip(OnStand on, Condition condition) {
+    Optional<OnStand.Held> rest = on.rest();
+    PointMm foot = parked.ground().toRoad(parked.places().pin(stand.foot()));
+    Optional<String> nothing = holdsNothing(on, rest.isPresent(), foot.z());
+    if (nothing.isPresent()) {
+      return Finding.note(STAND, About.parts(stand.name()), Verdict.FAIL, STATICS, nothing.get())
+          .in(condition);
+    }
+    OnStand.Held held = rest.orElseThrow();
+    ParkedStability parkedSo = held.statics().orElseThrow();
+    double typed = parked.places().value(stand.lean());
+    double off = on.at(typed).footOffMm();
     boolean agrees = Math.abs(off) <= FOOT_OFF_MM;
+    double tip = Math.toDegrees(parkedSo.leastTipRad());
+    double limit = Math.toDegrees(parked.places().value(layout.demands().limit(Demands.Key.TIP)));
     String drawn =
         agrees
             ? ""
@@ -121,12 +163,12 @@ public final class StandFindings {
                 Say.mm(Math.abs(off)),
                 off < 0 ? "under" : "over",
                 Say.deg(Math.toDegrees(typed)),
-                Say.deg(Math.toDegrees(lean)));
+                Say.deg(Math.toDegrees(held.leanRad())));
     Finding f =
         Finding.held(
-                FindingKind.STAND,
+                STAND,
                 About.parts(stand.name()),
-                Optional.of(standing.condition()),
+                Optional.of(condition),
                 Figures.atLeast(tip, limit, FigureUnit.DEG),
                 List.of(STATICS, Sources.of(layout, Demands.Key.TIP)),
                 Say.format(
@@ -138,45 +180,56 @@ public final class StandFindings {
                         tip < limit
                             ? ", so set its foot farther out or let the machine lean more"
                             : "",
-                        weight * parked.footShare())
+                        parked.load().axles().weightN() * parkedSo.footShare())
                     + drawn)
-            .at(standing.places().pin(stand.foot()));
-    if (f.verdict() == Verdict.PASS) {
-      OptionalDouble letOut = tipLetOut(wheels, standing, stand);
-      if (letOut.isPresent() && Math.toDegrees(letOut.getAsDouble()) < limit) {
-        f =
-            f.withVerdict(Verdict.CAUTION)
-                .withText(
-                    f.text()
-                        + Say.format(
-                            " The foot takes load off the springs, and the frame rises and leans"
-                                + " farther: with them all let out it tips at %s. Try it before you"
-                                + " trust it.",
-                            Say.deg(Math.toDegrees(letOut.getAsDouble()))));
-      }
+            .at(parked.places().pin(stand.foot()));
+    if (f.verdict() == Verdict.FAIL) {
+      return f;
     }
-    return agrees || f.verdict() == Verdict.FAIL ? f : f.withVerdict(Verdict.CAUTION);
+    double stuck = Math.toDegrees(tipRad(on.stuck()));
+    if (stuck < limit) {
+      return f.withVerdict(Verdict.CAUTION)
+          .withText(
+              f.text()
+                  + (stuck < 0
+                      ? " While its springs stick where they are upright it does not stand at all."
+                      : Say.format(
+                          " While its springs stick where they are upright it tips at %s.",
+                          Say.deg(stuck)))
+                  + " Rock it on its springs before you leave it.");
+    }
+    return agrees ? f : f.withVerdict(Verdict.CAUTION);
   }
 
-  /**
-   * Returns the tip angle with both wheels at full droop, rad; empty where it is not to be had. The
-   * foot takes some load off the springs, so that the machine rests between its unladen sag and
-   * this. The centre of mass stays as high in the frame, which is a little too high.
-   */
-  private static OptionalDouble tipLetOut(Wheels wheels, Standing standing, Part.Stand stand) {
-    double front = -wheels.frontSuspension().droopMm();
-    double rear = -wheels.rearSuspension().droopMm();
-    if (standing.springs().isEmpty()
-        || front == standing.frontTravelMm() && rear == standing.rearTravelMm()) {
-      return OptionalDouble.empty();
+  /** Returns why a stand holds nothing, if it does not. */
+  private Optional<String> holdsNothing(OnStand on, boolean rests, double footZMm) {
+    if (!(on.at(0).massHeightMm() > 0)) {
+      return Optional.of(
+          "The centre of mass lies in the road; nothing can be said about " + stand.name() + ".");
     }
-    Places places = wheels.moved(front, rear);
-    OnStand on = OnStand.of(wheels, places, wheels.ground(places), stand, standing.load().total());
-    return OptionalDouble.of(on.touches() && on.heightMm() > 0 ? on.stability().leastTipRad() : 0);
+    if (on.yMm() < OnStand.LEAST_ASIDE_MM) {
+      return Optional.of(
+          stand.name()
+              + " stands under the middle of the machine and holds it on no side; set its"
+              + " foot out to one side.");
+    }
+    if (rests && footZMm >= -FOOT_OFF_MM) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Say.format(
+            "The foot of %s is drawn %s %s the road with the machine upright, %s: draw it"
+                + " where it is on the road when the machine leans as far as is meant.",
+            stand.name(),
+            Say.mm(Math.abs(footZMm)),
+            footZMm < 0 ? "under" : "over",
+            footZMm < 0
+                ? "so the machine would lean away from it"
+                : "so it never reaches the road"));
   }
 
   /** A leg that swings up is as long as it was: seen from the side at most what it is in space. */
-  private static Optional<Finding> leg(Standing standing, Part.Stand stand) {
+  private static Optional<Finding> leg(Standing standing, StandPart stand) {
     PointMm pivot = standing.places().pin(stand.pivot());
     double parked = pivot.distance(standing.places().pin(stand.foot()));
     double stowed = pivot.distance(standing.places().pin(stand.stowed()));
@@ -187,7 +240,7 @@ public final class StandFindings {
     }
     return Optional.of(
         new Finding(
-                FindingKind.STAND,
+                STAND,
                 About.parts(stand.name()).named(stand.name(), "leg"),
                 Optional.of(standing.condition()),
                 Verdict.CAUTION,

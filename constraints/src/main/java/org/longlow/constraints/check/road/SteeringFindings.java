@@ -8,7 +8,9 @@ import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.law.Known;
@@ -20,6 +22,14 @@ import org.longlow.rider.geom.PointMm;
 
 /** Rake and trail as they come out, unladen and laden, against what machines on the road have. */
 public final class SteeringFindings {
+
+  /** Rake and trail. */
+  public static final FindingKind TRAIL =
+      new FindingKind("trail", FindingGroup.STEERING, Rests.ON_EACH_LOAD);
+
+  /** How far the steering axis leans back. */
+  public static final FindingKind RAKE =
+      new FindingKind("rake", FindingGroup.STEERING, Rests.ON_EACH_LOAD);
 
   /**
    * Ground trail of machines on the road over all classes, mm: feet-forward and scooters from 50,
@@ -102,7 +112,7 @@ public final class SteeringFindings {
                     LEAST_RAKE_DEG, MOST_RAKE_DEG)
                 : "";
     return finding(
-            FindingKind.RAKE,
+            RAKE,
             s,
             figures,
             Say.format("%s the steering axis leans back %s%s.", with(s), Say.deg(deg), more))
@@ -123,7 +133,7 @@ public final class SteeringFindings {
                     LEAST_MM, MOST_MM)
                 : "";
     return finding(
-            FindingKind.TRAIL,
+            TRAIL,
             s,
             figures,
             Say.format(

@@ -8,7 +8,9 @@ import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.shape.PartShape;
 
@@ -18,6 +20,10 @@ import org.longlow.constraints.shape.PartShape;
  * @param unknown names of parts without one, in the order of the layout; they count as nothing
  */
 public record Weights(List<String> unknown) {
+
+  /** Parts without a known mass. */
+  private static final FindingKind MASS =
+      new FindingKind("mass", FindingGroup.LOADS, Rests.ON_DRAWING);
 
   public Weights {
     unknown = List.copyOf(unknown);
@@ -38,7 +44,7 @@ public record Weights(List<String> unknown) {
         ? Optional.empty()
         : Optional.of(
             Finding.note(
-                    FindingKind.MASS,
+                    MASS,
                     new About(
                         String.join(", ", unknown), unknown, Optional.empty(), List.of("unknown")),
                     Verdict.CAUTION,

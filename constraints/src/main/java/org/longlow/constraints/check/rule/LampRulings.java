@@ -13,7 +13,7 @@ import org.longlow.constraints.check.rule.Ruling.Outcome;
 import org.longlow.constraints.law.Asked;
 import org.longlow.constraints.law.LampItem;
 import org.longlow.constraints.law.Row;
-import org.longlow.constraints.layout.Part.LampKind;
+import org.longlow.constraints.layout.LampPart;
 import org.longlow.constraints.words.Names;
 
 /** The lamps of a machine against one row of the tables: number, colour, place, height, size. */
@@ -31,7 +31,7 @@ final class LampRulings {
     List<LampItem> kind = all.stream().filter(l -> l.kind() == row.kind()).toList();
     this.lamps = kind.stream().filter(row::inZone).toList();
     // side reflectors have a row for each half
-    this.elsewhere = row.kind() == LampKind.SIDE_REFLECTOR ? 0 : kind.size() - lamps.size();
+    this.elsewhere = row.kind() == LampPart.Kind.SIDE_REFLECTOR ? 0 : kind.size() - lamps.size();
   }
 
   /**

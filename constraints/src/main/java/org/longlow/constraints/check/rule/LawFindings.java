@@ -15,7 +15,6 @@ import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.FindingGroup;
-import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.rule.Ruling.Outcome;
 import org.longlow.constraints.law.Asked;
@@ -23,8 +22,8 @@ import org.longlow.constraints.law.LampItem;
 import org.longlow.constraints.law.LawTables;
 import org.longlow.constraints.law.Row;
 import org.longlow.constraints.law.RuleSet;
+import org.longlow.constraints.layout.LampPart;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.PartShape;
@@ -59,7 +58,7 @@ public final class LawFindings {
     List<LampItem> lamps = lamps(layout, standing);
     List<Ruling> rulings = new ArrayList<>(lampRulings(inForce, lamps, rearmostXMm(standing)));
     MachineRulings machine = new MachineRulings(layout, sittings, standing, standings);
-    for (Row row : rows(inForce, Asked.About.MACHINE)) {
+    for (Row row : rows(inForce, Asked.Subject.MACHINE)) {
       rulings.addAll(machine.of(row));
     }
     Map<String, PointMm> places = new LinkedHashMap<>();
@@ -74,7 +73,7 @@ public final class LawFindings {
 
   private static Finding note(Verdict verdict, String text) {
     return Finding.note(
-        FindingKind.LAW,
+        Rulings.LAW,
         About.thing("lamps"),
         verdict,
         Basis.model("tables listed with each finding"),
@@ -88,17 +87,17 @@ public final class LawFindings {
    */
   static List<Ruling> lampRulings(Set<RuleSet> inForce, List<LampItem> lamps, double rearmostXMm) {
     List<Ruling> rulings = new ArrayList<>();
-    for (Row row : rows(inForce, Asked.About.LAMP)) {
+    for (Row row : rows(inForce, Asked.Subject.LAMP)) {
       rulings.addAll(LampRulings.of(row, lamps));
     }
-    for (Row row : rows(inForce, Asked.About.SPACING)) {
+    for (Row row : rows(inForce, Asked.Subject.SPACING)) {
       rulings.addAll(SpacingRulings.of(row, lamps, rearmostXMm));
     }
     inForce.forEach(rules -> rulings.addAll(unlisted(rules, lamps)));
     return rulings;
   }
 
-  private static List<Row> rows(Set<RuleSet> inForce, Asked.About about) {
+  private static List<Row> rows(Set<RuleSet> inForce, Asked.Subject about) {
     return LawTables.rows().stream()
         .filter(row -> inForce.contains(row.rules()) && row.asked().about() == about)
         .toList();
@@ -106,11 +105,11 @@ public final class LawFindings {
 
   /** A lamp that is given and that no row speaks of is named, not passed over. */
   private static List<Ruling> unlisted(RuleSet rules, List<LampItem> lamps) {
-    Set<Part.LampKind> kinds = EnumSet.noneOf(Part.LampKind.class);
+    Set<LampPart.Kind> kinds = EnumSet.noneOf(LampPart.Kind.class);
     lamps.forEach(l -> kinds.add(l.kind()));
-    rows(Set.of(rules), Asked.About.LAMP).forEach(row -> kinds.remove(row.kind()));
+    rows(Set.of(rules), Asked.Subject.LAMP).forEach(row -> kinds.remove(row.kind()));
     List<Ruling> rulings = new ArrayList<>();
-    for (Part.LampKind kind : kinds) {
+    for (LampPart.Kind kind : kinds) {
       List<String> parts = LampRulings.parts(lamps.stream().filter(l -> l.kind() == kind).toList());
       String words = Row.words(kind);
       rulings.add(
@@ -132,7 +131,7 @@ public final class LawFindings {
 
   private static List<LampItem> lamps(Layout layout, Standing standing) {
     List<LampItem> lamps = new ArrayList<>();
-    for (Part.Lamp lamp : layout.parts(Part.Lamp.class).toList()) {
+    for (LampPart lamp : layout.parts(LampPart.class).toList()) {
       LampItem item = item(lamp, standing);
       lamps.add(item);
       if (lamp.pair()) {
@@ -142,7 +141,7 @@ public final class LawFindings {
     return lamps;
   }
 
-  private static LampItem item(Part.Lamp lamp, Standing standing) {
+  private static LampItem item(LampPart lamp, Standing standing) {
     Places places = standing.places();
     PointMm at = standing.ground().toRoad(places.pin(lamp.at()));
     return new LampItem(

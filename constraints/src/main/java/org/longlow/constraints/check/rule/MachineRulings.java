@@ -15,6 +15,8 @@ import org.longlow.constraints.law.Row;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.RestPart;
+import org.longlow.constraints.layout.StandPart;
 import org.longlow.constraints.seat.SeatParts;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.Places;
@@ -121,7 +123,7 @@ final class MachineRulings {
   }
 
   private List<Ruling> stands(Row row) {
-    List<Ruling> rulings = layout.parts(Part.Stand.class).map(stand -> stand(row, stand)).toList();
+    List<Ruling> rulings = layout.parts(StandPart.class).map(stand -> stand(row, stand)).toList();
     return rulings.isEmpty()
         ? List.of(
             Ruling.said(
@@ -132,7 +134,7 @@ final class MachineRulings {
         : rulings;
   }
 
-  private Ruling stand(Row row, Part.Stand stand) {
+  private Ruling stand(Row row, StandPart stand) {
     About about = About.parts(stand.name()).under("stand");
     if (row.asked() == Asked.STAND_STAYS) {
       return Ruling.said(
@@ -191,7 +193,7 @@ final class MachineRulings {
 
   private Optional<Grip> grip(Sitting sitting) {
     Optional<SeatOutcome.Seated> seated = sitting.seated();
-    Optional<Part.Rest> hands = sitting.parts().hands();
+    Optional<RestPart> hands = sitting.parts().hands();
     if (seated.isEmpty() || hands.isEmpty() || !sitting.occupant().rides()) {
       return Optional.empty();
     }

@@ -8,7 +8,9 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.law.Known;
 import org.longlow.constraints.law.RuleSet;
@@ -16,7 +18,18 @@ import org.longlow.constraints.stand.Condition;
 import org.longlow.rider.geom.PointMm;
 
 /** Rulings as findings: what several bodies of rules say alike is said once and names them all. */
-final class Rulings {
+public final class Rulings {
+
+  /** A rule of law. */
+  public static final FindingKind LAW = new FindingKind("law", FindingGroup.LAW, Rests.ON_DRAWING);
+
+  /** A rule of law on a height above the road. */
+  public static final FindingKind LAW_HEIGHT =
+      new FindingKind("law", FindingGroup.LAW, Rests.ON_MASSES);
+
+  /** A rule of law that is met as far as its text is known, which nobody could read again. */
+  public static final FindingKind LAW_FROM_MEMORY =
+      new FindingKind("law", FindingGroup.LAW, Rests.ON_MEMORY);
 
   private Rulings() {}
 
@@ -61,9 +74,9 @@ final class Rulings {
 
   private static FindingKind kind(List<Ruling> same, boolean unsure) {
     if (unsure && same.get(0).outcome() == Ruling.Outcome.INSIDE) {
-      return FindingKind.LAW_FROM_MEMORY;
+      return LAW_FROM_MEMORY;
     }
-    return same.get(0).ofHeight() ? FindingKind.LAW_HEIGHT : FindingKind.LAW;
+    return same.get(0).ofHeight() ? LAW_HEIGHT : LAW;
   }
 
   private static List<Basis> basis(List<Ruling> same, List<RuleSet> sets) {

@@ -14,8 +14,7 @@ import org.longlow.constraints.check.rule.Ruling.Outcome;
 import org.longlow.constraints.law.Asked;
 import org.longlow.constraints.law.LampItem;
 import org.longlow.constraints.law.Row;
-import org.longlow.constraints.layout.Part.LampColour;
-import org.longlow.constraints.layout.Part.LampKind;
+import org.longlow.constraints.layout.LampPart;
 
 /** Distances between the lamps of a machine against one row of the tables. */
 final class SpacingRulings {
@@ -42,7 +41,7 @@ final class SpacingRulings {
     return rulings.out;
   }
 
-  private List<LampItem> all(LampKind kind) {
+  private List<LampItem> all(LampPart.Kind kind) {
     return lamps.stream().filter(l -> l.kind() == kind).toList();
   }
 
@@ -91,9 +90,9 @@ final class SpacingRulings {
 
   private void redGap(List<LampItem> signals, List<LampItem> lamp) {
     boolean single = lamp.size() == 1 && Math.abs(lamp.get(0).yMm()) <= LampRulings.DRAWN_TRUE_MM;
-    boolean red = signals.stream().anyMatch(s -> s.colour() == LampColour.RED);
+    boolean red = signals.stream().anyMatch(s -> s.colour() == LampPart.Colour.RED);
     if (single && red) {
-      toOthers(signals.stream().filter(s -> s.colour() == LampColour.RED).toList(), lamp);
+      toOthers(signals.stream().filter(s -> s.colour() == LampPart.Colour.RED).toList(), lamp);
     } else if (!signals.isEmpty() && !lamp.isEmpty()) {
       out.add(
           Ruling.said(

@@ -4,8 +4,8 @@ import java.util.List;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.Finding;
-import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.check.gap.GapFindings;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Traits.Heat;
 
@@ -20,7 +20,7 @@ public final class ColdFindings {
         .map(
             p ->
                 Finding.note(
-                    FindingKind.GAP,
+                    GapFindings.GAP,
                     About.parts(p.name()).named(p.name(), "cold"),
                     Verdict.CAUTION,
                     Basis.practice(

@@ -9,18 +9,29 @@ import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.gap.GapFindings;
 import org.longlow.constraints.gap.Solid;
+import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.RestPart;
+import org.longlow.constraints.layout.StandPart;
+import org.longlow.constraints.layout.SwingarmPart;
 import org.longlow.constraints.layout.Traits.Duty;
+import org.longlow.constraints.layout.TubePart;
 import org.longlow.constraints.stand.Wheels;
 
 /** What a machine still lacks before it can be ridden: what holds its wheels, frame, steering. */
 public final class CompletenessFindings {
+
+  /** What a machine must have to be ridden. */
+  private static final FindingKind COMPLETENESS =
+      new FindingKind("completeness", FindingGroup.PLACES, Rests.ON_DRAWING);
 
   /** What is welded or clamped to something is no farther from it than this, mm; judgement. */
   static final double JOINED_MM = 25;
@@ -47,13 +58,13 @@ public final class CompletenessFindings {
     if (none(p -> p.traits().duty() == Duty.DRIVE)) {
       lacks.add("nothing drives it: draw an engine or a motor");
     }
-    if (layout.parts(Part.Stand.class).findAny().isEmpty()) {
+    if (layout.parts(StandPart.class).findAny().isEmpty()) {
       lacks.add("it has nothing to stand on when it is left: draw a stand");
     }
     steering();
     joints();
     return Finding.note(
-            FindingKind.COMPLETENESS,
+            COMPLETENESS,
             About.thing("machine", "machine"),
             lacks.isEmpty() ? Verdict.PASS : Verdict.CAUTION,
             SOURCE,
@@ -82,22 +93,22 @@ public final class CompletenessFindings {
   }
 
   private static boolean holds(Part part, String axle) {
-    return (part instanceof Part.Swingarm || part.traits().duty() == Duty.FRAME)
+    return (part instanceof SwingarmPart || part.traits().duty() == Duty.FRAME)
         && part.pins().contains(axle);
   }
 
-  private List<Part.Tube> rails() {
+  private List<TubePart> rails() {
     return layout
-        .parts(Part.Tube.class)
-        .filter(t -> t.type() == Part.TubeKind.RAIL && !t.base().steered())
+        .parts(TubePart.class)
+        .filter(t -> t.traits().duty() == Duty.FRAME && !t.base().steered())
         .toList();
   }
 
   private void steering() {
-    Optional<Part.Rest> grips =
+    Optional<RestPart> grips =
         layout
-            .parts(Part.Rest.class)
-            .filter(r -> r.type() == Part.RestKind.GRIP)
+            .parts(RestPart.class)
+            .filter(r -> r.type().limb() == RestPart.Limb.HAND)
             .filter(r -> r.seat().equals(Occupant.RIDER))
             .findFirst();
     if (grips.isEmpty()) {
@@ -112,7 +123,7 @@ public final class CompletenessFindings {
     boolean held =
         layout.parts().values().stream()
             .filter(p -> !p.name().equals(name))
-            .filter(p -> p.base().steered() || p instanceof Part.Front)
+            .filter(p -> p.base().steered() || p instanceof FrontPart)
             .anyMatch(p -> body.to(bodies.drawn(p.name()), JOINED_MM) != null);
     if (!held) {
       lacks.add(name + " are on nothing that steers: draw a bar to them, with steered set");
@@ -121,14 +132,14 @@ public final class CompletenessFindings {
 
   /** Rails that share no pin with another part and are near none. */
   private void joints() {
-    for (Part.Tube rail : rails()) {
+    for (TubePart rail : rails()) {
       if (layout.parts().values().stream().allMatch(p -> p == rail || apart(rail, p))) {
         lacks.add(rail.name() + " hangs on nothing: bring it to another part");
       }
     }
   }
 
-  private boolean apart(Part.Tube rail, Part other) {
+  private boolean apart(TubePart rail, Part other) {
     return rail.pins().stream().noneMatch(other.pins()::contains)
         && bodies.drawn(rail.name()).to(bodies.drawn(other.name()), JOINED_MM) == null;
   }

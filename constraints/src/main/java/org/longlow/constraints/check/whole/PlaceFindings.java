@@ -9,7 +9,9 @@ import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.place.Placed;
 import org.longlow.constraints.stand.Wheels;
@@ -17,6 +19,9 @@ import org.longlow.rider.geom.PointMm;
 
 /** Pins that lie where no part of a motorcycle is: mostly a slip of the unit or of a digit. */
 public final class PlaceFindings {
+
+  /** A pin where no part of a motorcycle is. */
+  static final FindingKind PLACE = new FindingKind("place", FindingGroup.PLACES, Rests.ON_DRAWING);
 
   /** Highest and lowest place that is believed, mm above the ground as drawn; judgement. */
   static final double HIGHEST_MM = 2500;
@@ -48,7 +53,7 @@ public final class PlaceFindings {
       if (beyond > 0) {
         findings.add(
             Finding.held(
-                    FindingKind.PLACE,
+                    PLACE,
                     About.thing(e.getKey(), e.getKey()),
                     Optional.empty(),
                     Figures.atMost(beyond, 0, FigureUnit.MM),

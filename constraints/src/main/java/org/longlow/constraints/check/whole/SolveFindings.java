@@ -1,14 +1,18 @@
 package org.longlow.constraints.check.whole;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.gap.SideBySide;
@@ -27,6 +31,30 @@ import org.longlow.constraints.solve.relation.Relations;
 
 /** How the layout itself solved: ties, limits, freedoms, what is redundant or near a dead point. */
 public final class SolveFindings {
+
+  /** Whether the ties hold. */
+  public static final FindingKind TIES =
+      new FindingKind("ties", FindingGroup.LAYOUT, Rests.ON_DRAWING);
+
+  /** A limit of the layout that cannot hold. */
+  private static final FindingKind LIMIT =
+      new FindingKind("limit", FindingGroup.LAYOUT, Rests.ON_DRAWING);
+
+  /** Whether ties and limits can hold could not be decided. */
+  private static final FindingKind UNDECIDED =
+      new FindingKind("undecided", FindingGroup.LAYOUT, Rests.ON_DRAWING);
+
+  /** What is left free could not be decided. */
+  private static final FindingKind FREEDOMS =
+      new FindingKind("freedoms", FindingGroup.LAYOUT, Rests.ON_DRAWING);
+
+  /** A tie that says nothing new. */
+  private static final FindingKind REDUNDANT =
+      new FindingKind("redundant", FindingGroup.LAYOUT, Rests.ON_DRAWING);
+
+  /** A tie near a dead point. */
+  private static final FindingKind DEAD_POINT =
+      new FindingKind("dead-point", FindingGroup.LAYOUT, Rests.ON_DRAWING);
 
   private static final Basis SOURCE = Basis.ownDemand("this layout's ties and limits");
 
@@ -64,7 +92,7 @@ public final class SolveFindings {
     if (report.status().holds() && !diagnosis.map(Diagnosis::decided).orElse(true)) {
       findings.add(
           Finding.note(
-              FindingKind.FREEDOMS,
+              FREEDOMS,
               LAYOUT,
               Verdict.CAUTION,
               SOURCE,
@@ -90,7 +118,7 @@ public final class SolveFindings {
               if (same && !fails) {
                 idle.add(
                     Finding.note(
-                        FindingKind.REDUNDANT,
+                        REDUNDANT,
                         About.thing(name, name),
                         Verdict.CAUTION,
                         SOURCE,
@@ -111,7 +139,7 @@ public final class SolveFindings {
     int ties = placed.problem().problem().ties().size();
     int free = diagnosis.map(Diagnosis::degreesOfFreedom).orElse(0);
     return Finding.note(
-            FindingKind.TIES,
+            TIES,
             LAYOUT,
             Verdict.PASS,
             SOURCE,
@@ -131,7 +159,7 @@ public final class SolveFindings {
     report.failedLimits().forEach(f -> open.add(f.limit()));
     String what = open.isEmpty() ? "the ties and limits" : String.join(", ", open);
     return Finding.note(
-            FindingKind.UNDECIDED,
+            UNDECIDED,
             About.thing(what),
             Verdict.FAIL,
             SOURCE,
@@ -150,7 +178,7 @@ public final class SolveFindings {
     String smallest =
         conflict.isPresent() ? "" : ", and which of them to blame was not worked out to the end";
     return Finding.note(
-            FindingKind.TIES,
+            TIES,
             About.thing(String.join(", ", named)),
             Verdict.FAIL,
             SOURCE,
@@ -183,11 +211,7 @@ public final class SolveFindings {
                 + " helps, since the two lie side by side there. Change how wide or how far out one of them is."
             : "Limit " + failure.limit() + " " + together(failure, ofAngle, conflict, decided);
     return Finding.note(
-            FindingKind.LIMIT,
-            About.thing(failure.limit(), failure.limit()),
-            Verdict.FAIL,
-            SOURCE,
-            text)
+            LIMIT, About.thing(failure.limit(), failure.limit()), Verdict.FAIL, SOURCE, text)
         .measured(new Figures(-off, 0, -off, ofAngle ? FigureUnit.DEG : FigureUnit.MM));
   }
 
@@ -230,13 +254,17 @@ public final class SolveFindings {
 
   private static void addDiagnosis(
       Diagnosis diagnosis, List<String> failedTies, List<Finding> findings) {
+    Set<String> disputed = new HashSet<>(failedTies);
+    disputed.addAll(diagnosis.contradiction());
     for (Redundancy r : diagnosis.redundant()) {
-      if (failedTies.contains(r.tie()) || diagnosis.contradiction().contains(r.tie())) {
+      Set<String> same = new HashSet<>(r.impliedBy());
+      same.add(r.tie());
+      if (same.stream().anyMatch(disputed::contains)) {
         continue; // of the same directions as others, but it asks for something else
       }
       findings.add(
           Finding.note(
-              FindingKind.REDUNDANT,
+              REDUNDANT,
               About.thing(r.tie(), r.tie()),
               r.impliedBy().isEmpty() ? Verdict.CAUTION : Verdict.PASS,
               SOURCE,
@@ -252,7 +280,7 @@ public final class SolveFindings {
     for (String tie : diagnosis.nearSingular()) {
       findings.add(
           Finding.note(
-                  FindingKind.DEAD_POINT,
+                  DEAD_POINT,
                   About.thing(tie, tie),
                   Verdict.CAUTION,
                   SOURCE,

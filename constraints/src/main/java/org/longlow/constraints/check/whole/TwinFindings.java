@@ -9,8 +9,8 @@ import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
 import org.longlow.constraints.check.finding.Finding;
-import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.check.gap.GapFindings;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.PartShape;
 
@@ -36,7 +36,7 @@ public final class TwinFindings {
   private static Finding inEachOther(PartShape shape, double mm) {
     String name = shape.part().name();
     return Finding.held(
-            FindingKind.GAP,
+            GapFindings.GAP,
             About.parts(name).named(name, name),
             Optional.empty(),
             Figures.atLeast(-mm, 0, FigureUnit.MM),

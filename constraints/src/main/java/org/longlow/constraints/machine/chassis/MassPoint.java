@@ -40,8 +40,14 @@ public record MassPoint(double massKg, PointMm at, double yMm) {
     return Sum.of(masses).total();
   }
 
-  /** Masses added up so far, to be added to: mass, kg, and its moments about the axes, kg mm. */
+  /**
+   * Masses added up so far, to be added to: mass, kg, and its moments about the axes, kg mm. What
+   * balances on a lever past its pivot may be less than nothing.
+   */
   public record Sum(double massKg, double momentX, double momentY, double momentZ) {
+
+    /** No mass at all. */
+    public static final Sum NONE = new Sum(0, 0, 0, 0);
 
     public static Sum of(List<MassPoint> masses) {
       double mass = 0;
@@ -57,12 +63,24 @@ public record MassPoint(double massKg, PointMm at, double yMm) {
       return new Sum(mass, mx, my, mz);
     }
 
-    public Sum plus(MassPoint m) {
+    /** Returns these with a share, of any sign, of a mass. */
+    public Sum plus(MassPoint m, double share) {
+      double kg = m.massKg * share;
       return new Sum(
-          massKg + m.massKg,
-          momentX + m.massKg * m.at.x(),
-          momentY + m.massKg * m.yMm,
-          momentZ + m.massKg * m.at.z());
+          massKg + kg, momentX + kg * m.at.x(), momentY + kg * m.yMm, momentZ + kg * m.at.z());
+    }
+
+    public Sum plus(Sum other) {
+      return new Sum(
+          massKg + other.massKg,
+          momentX + other.momentX,
+          momentY + other.momentY,
+          momentZ + other.momentZ);
+    }
+
+    /** Returns these after so many kg of them were shifted in the elevation. */
+    public Sum shifted(double kg, PointMm by) {
+      return new Sum(massKg, momentX + kg * by.x(), momentY, momentZ + kg * by.z());
     }
 
     /** Returns all as one mass at their common centre. */

@@ -101,27 +101,6 @@ public record ParkedStability(
   }
 
   /**
-   * Returns how far the centre of gravity moves sideways when parked at a lean, mm.
-   *
-   * @param cgHeightMm height upright, mm
-   * @param cgYMm how far it lies to the stand's side upright, mm
-   * @param sectionRadiusMm mean crown radius of the tyres, mm
-   * @param leanRad parked lean to the stand's side, rad
-   */
-  public static double leanShiftMm(
-      double cgHeightMm, double cgYMm, double sectionRadiusMm, double leanRad) {
-    return (cgHeightMm - sectionRadiusMm) * Math.sin(leanRad) + cgYMm * Math.cos(leanRad);
-  }
-
-  /** Returns the height of the centre of gravity parked at a lean, mm; as {@link #leanShiftMm}. */
-  public static double leanHeightMm(
-      double cgHeightMm, double cgYMm, double sectionRadiusMm, double leanRad) {
-    return sectionRadiusMm
-        + (cgHeightMm - sectionRadiusMm) * Math.cos(leanRad)
-        - cgYMm * Math.sin(leanRad);
-  }
-
-  /**
    * Returns the tip angle on a work stand, rad.
    *
    * @param halfBaseMm from the centre of gravity to the edge tipped over, mm, &gt;= 0

@@ -1,6 +1,5 @@
 package org.longlow.constraints.machine.ride;
 
-import java.util.List;
 import org.longlow.constraints.machine.Values;
 import org.longlow.constraints.machine.chassis.AxleLoads;
 import org.longlow.constraints.machine.chassis.MassPoint;
@@ -42,12 +41,13 @@ public record StaticSag(
    * One end.
    *
    * @param suspension path and spring
-   * @param unsprung mass that moves with the axle, at its drawn place
+   * @param unsprung masses that move with the axle, at their drawn places; each as far as it rises
+   *     with the axle, so that one on the far side of a pivot takes away
    * @param freeRadiusMm tyre, mm, &gt; 0
    * @param tyreNPerMm radial stiffness of the tyre, N/mm, &gt; 0; infinite for a stiff one
    */
   public record End(
-      Suspension suspension, MassPoint unsprung, double freeRadiusMm, double tyreNPerMm) {
+      Suspension suspension, MassPoint.Sum unsprung, double freeRadiusMm, double tyreNPerMm) {
     public End {
       if (suspension == null || unsprung == null) {
         throw new IllegalArgumentException("an end needs a suspension and an unsprung mass");
@@ -59,13 +59,13 @@ public record StaticSag(
     }
 
     /** An end with a stiff tyre. */
-    public End(Suspension suspension, MassPoint unsprung, double freeRadiusMm) {
+    public End(Suspension suspension, MassPoint.Sum unsprung, double freeRadiusMm) {
       this(suspension, unsprung, freeRadiusMm, Double.POSITIVE_INFINITY);
     }
 
-    private MassPoint unsprungAt(PointMm axle, PointMm axleAsDrawn) {
-      PointMm moved = axle.minus(axleAsDrawn).plus(unsprung.at());
-      return new MassPoint(unsprung.massKg(), moved, unsprung.yMm());
+    private MassPoint.Sum unsprungAt(double travelMm) {
+      WheelPath path = suspension.path();
+      return unsprung.shifted(unsprung.massKg(), path.axle(travelMm).minus(path.axle(0)));
     }
   }
 
@@ -76,24 +76,18 @@ public record StaticSag(
    * @param loadFactor spring load over the static one, &gt; 0: 1 upright; in a turn cos Δφ / cos φi
    *     of {@link TurnLean}
    */
-  public static StaticSag of(End front, End rear, List<MassPoint> sprung, double loadFactor) {
+  public static StaticSag of(End front, End rear, MassPoint.Sum sprung, double loadFactor) {
     Values.positive("load factor", loadFactor);
     double frontTravel = 0;
     double rearTravel = 0;
     double frontRadius = front.freeRadiusMm();
     double rearRadius = rear.freeRadiusMm();
-    PointMm frontDrawn = front.suspension().path().axle(0);
-    PointMm rearDrawn = rear.suspension().path().axle(0);
-    MassPoint.Sum carried = MassPoint.Sum.of(sprung);
     for (int round = 0; ; round++) {
       PointMm frontAxle = front.suspension().path().axle(frontTravel);
       PointMm rearAxle = rear.suspension().path().axle(rearTravel);
       RigidMotion placement = GroundPlane.stand(rearAxle, rearRadius, frontAxle, frontRadius);
       MassPoint total =
-          carried
-              .plus(front.unsprungAt(frontAxle, frontDrawn))
-              .plus(rear.unsprungAt(rearAxle, rearDrawn))
-              .total();
+          sprung.plus(front.unsprungAt(frontTravel)).plus(rear.unsprungAt(rearTravel)).total();
       AxleLoads loads =
           new AxleLoads(
               placement.apply(frontAxle).x(),

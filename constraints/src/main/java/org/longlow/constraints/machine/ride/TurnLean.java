@@ -32,24 +32,6 @@ public record TurnLean(double idealRollRad, double correctionRad) {
     return new TurnLean(ideal, Math.asin(sine));
   }
 
-  /**
-   * Returns φi for a centre of gravity that lies off the middle plane: the angle at contact between
-   * the vertical and the line to the centre, positive if the centre lies to the side leaned to.
-   *
-   * @param rollRad rad, in [0, π/2)
-   * @param cgYMm centre to the side leaned to, upright, mm
-   */
-  public static double idealRollRad(
-      double rollRad, double cgHeightMm, double cgYMm, double sectionRadiusMm) {
-    Values.withinRad("roll", rollRad, 0, Math.PI / 2);
-    Values.finite("centre of gravity y mm", cgYMm);
-    requireSection(cgHeightMm, sectionRadiusMm);
-    double arm = cgHeightMm - sectionRadiusMm;
-    double cos = Math.cos(rollRad);
-    double sin = Math.sin(rollRad);
-    return Math.atan2(arm * sin + cgYMm * cos, sectionRadiusMm + arm * cos - cgYMm * sin);
-  }
-
   /** Returns the speed, m/s, of a turn on a radius, m, in which φi is {@code idealRad}. */
   public static double speedMs(double idealRad, double radiusM) {
     Values.positive("turn radius m", radiusM);

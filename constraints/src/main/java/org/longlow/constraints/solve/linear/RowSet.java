@@ -207,6 +207,11 @@ public final class RowSet {
     }
   }
 
+  /** What row i gives at the last point evaluated, in its own mm, with its sign. */
+  public double ownMm(int i) {
+    return value[i] / weight[i];
+  }
+
   /** Distance by which row i misses zero at the last point evaluated, mm, with its sign. */
   public double missMm(int i) {
     return value[i] / Math.max(weight[i], Math.sqrt(square[i]));

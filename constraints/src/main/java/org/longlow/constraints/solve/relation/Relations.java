@@ -309,13 +309,8 @@ public final class Relations {
     };
   }
 
-  /** Two lines are equally long. */
+  /** Two lines are equally long: length of a-b less that of c-d. */
   public static Relation equalLength(Pt a, Pt b, Pt c, Pt d) {
-    return lengthRatio(a, b, c, d, Quantity.of(1));
-  }
-
-  /** Length of a-b less a multiple of the length of c-d. */
-  public static Relation lengthRatio(Pt a, Pt b, Pt c, Pt d, Quantity ratio) {
     return LocalRelation.of(
         (u, du) -> {
           double ex = u[2] - u[0];
@@ -327,8 +322,8 @@ public final class Relations {
           if (du != null) {
             double cx = e > 0 ? ex / e : 0;
             double cz = e > 0 ? ez / e : 0;
-            double gx = f > 0 ? u[8] * fx / f : 0;
-            double gz = f > 0 ? u[8] * fz / f : 0;
+            double gx = f > 0 ? fx / f : 0;
+            double gz = f > 0 ? fz / f : 0;
             du[0] = -cx;
             du[1] = -cz;
             du[2] = cx;
@@ -337,15 +332,13 @@ public final class Relations {
             du[5] = gz;
             du[6] = -gx;
             du[7] = -gz;
-            du[8] = -f;
           }
-          return e - u[8] * f;
+          return e - f;
         },
         a,
         b,
         c,
-        d,
-        ratio);
+        d);
   }
 
   /** The negative of a relation: turns "at least" into "at most" when used as a limit. */

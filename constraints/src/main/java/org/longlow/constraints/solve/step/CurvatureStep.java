@@ -1,6 +1,7 @@
 package org.longlow.constraints.solve.step;
 
 import java.util.Arrays;
+import org.longlow.constraints.solve.linear.LimitStep;
 import org.longlow.constraints.solve.linear.RowSet;
 
 /**
@@ -136,7 +137,7 @@ final class CurvatureStep {
    * no harm.
    */
   private void reduce(double unit) {
-    system.projectWithinLimits(r, z);
+    projectWithinLimits(r, z);
     System.arraycopy(z, 0, r, 0, r.length);
     addWishes(z, r, unit);
   }
@@ -204,6 +205,33 @@ final class CurvatureStep {
   private static void add(double[] to, double factor, double[] from) {
     for (int i = 0; i < to.length; i++) {
       to[i] += factor * from[i];
+    }
+  }
+
+  /** Projects, and does not push against the limits that were active in the last step. */
+  private void projectWithinLimits(double[] v, double[] out) {
+    system.project(v, out);
+    LimitStep last = system.limitStep;
+    int k = last.activeCount();
+    if (k == 0) {
+      return;
+    }
+    double[][] m = new double[k][k];
+    double[] b = new double[k];
+    for (int i = 0; i < k; i++) {
+      int limit = last.active(i);
+      b[i] = -system.limits.dot(limit, out);
+      for (int j = 0; j <= i; j++) {
+        m[i][j] = system.limits.dot(limit, last.response(last.active(j)));
+      }
+      m[i][i] += last.compliance(limit, 0);
+    }
+    LimitStep.solveSymmetric(m, b);
+    for (int i = 0; i < k; i++) {
+      double[] u = last.response(last.active(i));
+      for (int j = 0; j < system.n; j++) {
+        out[j] += b[i] * u[j];
+      }
     }
   }
 }

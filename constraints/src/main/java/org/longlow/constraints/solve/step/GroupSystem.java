@@ -406,32 +406,4 @@ public final class GroupSystem {
     }
     return held;
   }
-
-  /**
-   * As {@link #project}, and without pushing against the limits that were active in the last step.
-   */
-  void projectWithinLimits(double[] v, double[] out) {
-    project(v, out);
-    int k = limitStep.activeCount();
-    if (k == 0) {
-      return;
-    }
-    double[][] m = new double[k][k];
-    double[] b = new double[k];
-    for (int i = 0; i < k; i++) {
-      int limit = limitStep.active(i);
-      b[i] = -limits.dot(limit, out);
-      for (int j = 0; j <= i; j++) {
-        m[i][j] = limits.dot(limit, limitStep.response(limitStep.active(j)));
-      }
-      m[i][i] += limitStep.compliance(limit, 0);
-    }
-    LimitStep.solveSymmetric(m, b);
-    for (int i = 0; i < k; i++) {
-      double[] u = limitStep.response(limitStep.active(i));
-      for (int j = 0; j < n; j++) {
-        out[j] += b[i] * u[j];
-      }
-    }
-  }
 }

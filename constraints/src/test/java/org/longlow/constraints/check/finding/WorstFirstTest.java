@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.longlow.constraints.check.gap.GapFindings;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.stand.Condition;
 
@@ -16,7 +17,7 @@ class WorstFirstTest {
 
   private static Finding finding(String name, Verdict verdict, Figures figures) {
     return new Finding(
-        FindingKind.GAP,
+        GapFindings.GAP,
         About.thing(name, name),
         Optional.empty(),
         verdict,

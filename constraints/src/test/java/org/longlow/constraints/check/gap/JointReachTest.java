@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -156,6 +157,29 @@ class JointReachTest {
         .isEqualTo(Verdict.PASS);
   }
 
+  @Test
+  void anArmInsideTheTyreFails() {
+    TestMachine inside =
+        TestMachine.runabout()
+            .part("swingarm", "left", "'50 mm'")
+            .part("swingarm", "right", "'50 mm'");
+    assertThat(arm(inside).verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(arm(inside).value()).isNegative();
+  }
+
+  // all of it on the left of the tyre's 55 mm, 16 and 14 mm from it
+  @ParameterizedTest
+  @CsvSource({"71, false", "69, true"})
+  void anArmOnOneSideStandsBesideTheTyre(int fromMm, boolean fails) {
+    Optional<Finding> f =
+        TestMachine.runabout()
+            .part("swingarm", "left", "'110 mm'")
+            .part("swingarm", "right", "'-" + fromMm + " mm'")
+            .finding("joint.swingarm.rearWheel");
+    assertThat(f.isPresent()).isEqualTo(fails);
+    f.ifPresent(x -> assertThat(x.verdict()).isEqualTo(Verdict.FAIL));
+  }
+
   // 331.8 from pivot to axle, 265.8 of tyre and half of 45 of the bridge leave 43.5 mm
   @ParameterizedTest
   @CsvSource({"303.4, PASS", "303.2, FAIL", "331.8, PASS"})
@@ -200,34 +224,33 @@ class JointReachTest {
     }
   }
 
+  /** An outline about the axle, its corners ahead, above, behind and below. */
+  private static String square(double cornerMm) {
+    return String.format(
+        Locale.ROOT,
+        "{'points': [['%1$s mm', '0 mm'], ['0 mm', '%1$s mm'], ['-%1$s mm', '0 mm'], ['0 mm',"
+            + " '-%1$s mm']]}",
+        cornerMm);
+  }
+
   // 14 inches of rim: 177.8 mm of bead seat less 25 mm of well, 305.6 mm across inside
   @ParameterizedTest
-  @CsvSource({"152, false", "153.5, true"})
+  @CsvSource({"152, false", "153.5, true", "160, true"})
   void aMotorFitsInsideItsRim(double cornerMm, boolean fails) {
-    String c = cornerMm + " mm";
     Optional<Finding> f =
         TestMachine.runabout()
-            .part(
-                "motor",
-                "outline",
-                "{'points': [['"
-                    + c
-                    + "', '0 mm'], ['0 mm', '"
-                    + c
-                    + "'], ['-"
-                    + c
-                    + "', '0 mm'],"
-                    + " ['0 mm', '-"
-                    + c
-                    + "']]}")
+            .part("motor", "outline", square(cornerMm))
             .part("motor", "touches", "['swingarm']")
             .finding("joint.motor.rearWheel");
     assertThat(f.isPresent()).isEqualTo(fails);
     f.ifPresent(
         x -> {
-          assertThat(x.value()).isNegative();
+          // smaller by what its corners reach past the inside lets it in
+          assertThat(x.value()).isCloseTo(305.6 / 2 - cornerMm, within(1e-6));
           assertThat(x.limit()).isZero();
+          assertThat(x.source()).contains("common practice");
           assertThat(x.text())
+              .contains("it is in it by " + Say.mm(cornerMm - 305.6 / 2))
               .contains("not inside its rim (305.6 mm across)")
               .contains("a smaller one, or a wheel with a larger rim, is needed");
         });
@@ -237,30 +260,57 @@ class JointReachTest {
   @ParameterizedTest
   @CsvSource({"180, false", "182, true"})
   void aRimWithoutASizeFollowsFromTheWidth(double cornerMm, boolean fails) {
-    String c = cornerMm + " mm";
     Optional<Finding> f =
         TestMachine.runabout()
             .without("rearWheel", "tyre")
             .part("rearWheel", "radius", "'265.8 mm'")
             .part("rearWheel", "width", "'60 mm'")
-            .part(
-                "motor",
-                "outline",
-                "{'points': [['"
-                    + c
-                    + "', '0 mm'], ['0 mm', '"
-                    + c
-                    + "'], ['-"
-                    + c
-                    + "', '0 mm'],"
-                    + " ['0 mm', '-"
-                    + c
-                    + "']]}")
+            .part("motor", "outline", square(cornerMm))
             .part("motor", "left", "'30 mm'")
             .part("motor", "right", "'30 mm'")
             .part("motor", "touches", "['swingarm']")
             .finding("joint.motor.rearWheel");
     assertThat(f.isPresent()).isEqualTo(fails);
     f.ifPresent(x -> assertThat(x.text()).contains("(361.6 mm across)"));
+  }
+
+  /** Only a hub turns with the rim; a plate at the end of an arm keeps the gap of 15 mm to it. */
+  @ParameterizedTest
+  @CsvSource({"block, 152, false", "bracket, 137, false", "bracket, 138.5, true", "box, 152, true"})
+  void whatIsNoHubKeepsItsGapInsideTheRim(String kind, double cornerMm, boolean fails) {
+    Optional<Finding> f =
+        TestMachine.runabout()
+            .lacking("motor")
+            .with(
+                "parts",
+                "onAxle",
+                "{'kind': '"
+                    + kind
+                    + "', 'frame': 'rearAxle', 'left': '30 mm', 'right': '30 mm', 'mass': '3 kg',"
+                    + " 'touches': ['swingarm'], 'outline': "
+                    + square(cornerMm)
+                    + "}")
+            .finding("joint.onAxle.rearWheel");
+    assertThat(f.isPresent()).isEqualTo(fails);
+    f.ifPresent(
+        x -> {
+          assertThat(x.verdict()).isEqualTo(Verdict.FAIL);
+          assertThat(x.limit()).isEqualTo(15);
+          assertThat(x.text()).contains("set it farther out or give it another shape");
+          assertThat(x.source()).contains("common practice");
+        });
+  }
+
+  @Test
+  void partsOnOnePinOverlapNearItOnly() {
+    String id = "joint.headPost.headRest";
+    assertThat(TestMachine.tourer().finding(id)).isEmpty();
+    Finding post =
+        TestMachine.tourer()
+            .part("headPost", "touches", "['back', 'rider']")
+            .finding(id)
+            .orElseThrow();
+    assertThat(post.verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(post.value()).isGreaterThan(post.limit());
   }
 }

@@ -7,7 +7,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.longlow.constraints.check.finding.Finding;
-import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.study.Study;
@@ -30,7 +29,7 @@ class HeadFindingsTest {
 
   private static Optional<Finding> head(Study study, String person) {
     return study.findings().stream()
-        .filter(f -> f.kind() == FindingKind.HEAD)
+        .filter(f -> f.kind() == SeatFindings.HEAD)
         .filter(f -> f.who().orElseThrow().person().equals(person))
         .findFirst();
   }

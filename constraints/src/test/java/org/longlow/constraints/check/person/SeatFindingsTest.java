@@ -13,8 +13,8 @@ import org.longlow.constraints.check.Sat;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.Occupant;
-import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.seat.SeatParts;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.study.Study;
@@ -22,6 +22,7 @@ import org.longlow.constraints.study.TestMachine;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.seat.Compression;
 import org.longlow.rider.seat.CushionLoad;
+import org.longlow.rider.seat.SeatNote;
 
 /** Sink, hold and head of somebody whose figures are given, on both sides of each limit. */
 class SeatFindingsTest {
@@ -124,8 +125,7 @@ class SeatFindingsTest {
     assertThat(maybe(bare, "sink.Bram.back")).isPresent();
   }
 
-  private static Sitting parts(
-      Sitting s, Optional<Part.Cushion> back, Optional<Part.Cushion> head) {
+  private static Sitting parts(Sitting s, Optional<CushionPart> back, Optional<CushionPart> head) {
     SeatParts p = s.parts();
     return new Sitting(
         s.person(),
@@ -217,6 +217,39 @@ class SeatFindingsTest {
     assertThat(BodyCare.held(hold, List.of(Sat.as(rough, "Joss", "rider")))).isEqualTo(hold);
     Finding fails = hold.withVerdict(Verdict.FAIL);
     assertThat(BodyCare.held(fails, List.of(rough)).verdict()).isEqualTo(Verdict.FAIL);
+  }
+
+  /** What the model knows of a seat and no figure says is said, one finding for each. */
+  @Test
+  void whatIsToTakeCareOfIsAFinding() {
+    Sitting noted =
+        Sat.with(
+            Sat.nell(),
+            s ->
+                Sat.noted(
+                    s,
+                    new SeatNote(SeatNote.About.HEAD_REST, "It is far behind."),
+                    new SeatNote(SeatNote.About.PAN_FOAM, "In the pan: soft.")));
+    Finding rest = of(noted, "seat.Nell.head-rest");
+    assertThat(rest.verdict()).isEqualTo(Verdict.CAUTION);
+    assertThat(rest.text()).isEqualTo("Nell: It is far behind.");
+    assertThat(rest.subject()).isEqualTo("Nell, head rest");
+    assertThat(rest.stance()).contains(Sat.STANCE);
+    assertThat(of(noted, "seat.Nell.pan-foam").text()).isEqualTo("Nell: In the pan: soft.");
+    assertThat(all(noted)).hasSize(all(Sat.with(Sat.nell(), Sat::noted)).size() + 2);
+  }
+
+  /** The check says what was in the report alone: a pan that presses the thighs of the shorter. */
+  @Test
+  void aPanThatPressesTheThighsIsSaidByTheCheck() {
+    assertThat(TestMachine.asFiled("tourer").findings())
+        .filteredOn(f -> f.id().endsWith(".thighs"))
+        .isNotEmpty()
+        .allSatisfy(
+            f -> {
+              assertThat(f.verdict()).isEqualTo(Verdict.CAUTION);
+              assertThat(f.text()).contains("The front edge of the pan presses ");
+            });
   }
 
   // --- across the machine

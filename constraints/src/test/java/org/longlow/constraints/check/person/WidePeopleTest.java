@@ -12,7 +12,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.longlow.constraints.check.finding.Finding;
-import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.LayoutWriter;
@@ -167,7 +166,7 @@ class WidePeopleTest {
     lacks(without("back", "boards"), List.of(noBack, noFeet), Verdict.FAIL, Verdict.CAUTION);
     lacks(without("back", "grips"), List.of(noBack), Verdict.CAUTION, Verdict.FAIL);
     assertThat(TestMachine.asFiled("runabout").findings())
-        .filteredOn(f -> f.kind() == FindingKind.POSTURE)
+        .filteredOn(f -> f.kind() == PoseFindings.POSTURE)
         .allMatch(f -> f.verdict() == Verdict.PASS);
   }
 
@@ -182,7 +181,7 @@ class WidePeopleTest {
       assertThat(byId(study, "reach." + person + ".hands").verdict()).isEqualTo(hands);
     }
     assertThat(study.findings())
-        .filteredOn(f -> f.kind() == FindingKind.POSTURE || f.kind() == FindingKind.REACH)
+        .filteredOn(f -> f.kind() == PoseFindings.POSTURE || f.kind() == PoseFindings.REACH)
         .hasSize(6)
         .noneMatch(f -> f.verdict() == Verdict.PASS);
   }

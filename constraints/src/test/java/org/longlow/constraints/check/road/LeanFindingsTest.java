@@ -18,8 +18,8 @@ import org.longlow.constraints.check.Boxes;
 import org.longlow.constraints.check.OnRoad;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
-import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.machine.ride.LeanClearance;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Prism;
@@ -90,7 +90,7 @@ class LeanFindingsTest {
       for (PartShape shape : s.shapes().values()) {
         String name = shape.part().name();
         Optional<Finding> f = maybe(study.findings(), "lean." + side + "." + name);
-        if (shape.part() instanceof Part.Wheel) {
+        if (shape.part() instanceof WheelPart) {
           assertThat(f).isEmpty();
           continue;
         }
@@ -227,7 +227,7 @@ class LeanFindingsTest {
     Wheels wheels = Wheels.of(study.layout(), study.placed().places());
     Standing s = laden(study).get(0);
     Map<String, PartShape> bare = new LinkedHashMap<>(s.shapes());
-    bare.values().removeIf(p -> !(p.part() instanceof Part.Wheel));
+    bare.values().removeIf(p -> !(p.part() instanceof WheelPart));
     List<Finding> clear = new LeanFindings(study.layout(), wheels).of(List.of(with(s, bare)));
     assertThat(clear).extracting(Finding::id).containsExactly("lean.left", "lean.right");
     assertThat(clear).allMatch(f -> f.verdict() == Verdict.PASS);

@@ -2,32 +2,32 @@ package org.longlow.constraints.check.road;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.longlow.constraints.check.road.OfStudy.asking;
+import static org.longlow.constraints.check.road.OfStudy.finding;
+import static org.longlow.constraints.check.road.OfStudy.only;
+import static org.longlow.constraints.check.road.OfStudy.people;
+import static org.longlow.constraints.check.road.OfStudy.standings;
+import static org.longlow.constraints.check.road.OfStudy.tenths;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Coordinate;
 import org.longlow.constraints.check.OnRoad;
-import org.longlow.constraints.check.Sat;
 import org.longlow.constraints.check.finding.Finding;
-import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Occupant;
-import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.machine.chassis.MassPoint;
-import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.PartShape;
-import org.longlow.constraints.shape.Prism;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.study.Study;
 import org.longlow.constraints.study.TestMachine;
-import org.longlow.rider.body.Body;
 import org.longlow.rider.geom.PointMm;
 
 /**
@@ -35,34 +35,6 @@ import org.longlow.rider.geom.PointMm;
  * held to limits on both sides of it.
  */
 class RoadFiguresTest {
-
-  private static List<Standing> standings(Study study, Stance.Kind... kinds) {
-    return study.standings().stream().filter(s -> List.of(kinds).contains(s.kind())).toList();
-  }
-
-  /** Of several findings by one name in different stances, the one of this. */
-  private static Finding finding(Study study, String id, Standing s) {
-    return study.findings().stream()
-        .filter(f -> f.id().equals(id))
-        .filter(f -> f.stance().equals(Optional.of(s.condition())))
-        .findFirst()
-        .orElseThrow();
-  }
-
-  private static String people(Standing s) {
-    return s.condition().people().isEmpty() ? "unladen" : s.condition().people();
-  }
-
-  private static String tenths(double value) {
-    String text = String.format(Locale.ROOT, "%.1f", value);
-    return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
-  }
-
-  private static Study asking(String name, String demand, double value, String unit) {
-    return TestMachine.named(name)
-        .with("demands", demand, "'" + value + (unit.isEmpty() ? "" : " " + unit) + "'")
-        .study();
-  }
 
   // --- steering
 
@@ -235,10 +207,6 @@ class RoadFiguresTest {
         .contains("are asked there: move heavy parts or the seat back.");
   }
 
-  private static Finding only(Study study, String id) {
-    return study.findings().stream().filter(f -> f.id().equals(id)).findFirst().orElseThrow();
-  }
-
   private static TestMachine ballast(int xMm, int zMm, int kg) {
     String box =
         "{'kind': 'box', 'frame': 'bx', 'outline': {'points': [['-20 mm', '-20 mm'], ['20 mm', '-20"
@@ -281,7 +249,7 @@ class RoadFiguresTest {
     OnRoad road = OnRoad.of(study, s);
     double least = Double.POSITIVE_INFINITY;
     for (PartShape shape : s.shapes().values()) {
-      if (shape.part() instanceof Part.Wheel) {
+      if (shape.part() instanceof WheelPart) {
         continue;
       }
       for (Coordinate c : shape.outline().getCoordinates()) {
@@ -432,197 +400,5 @@ class RoadFiguresTest {
             .study();
     assertThat(rigid.findings()).noneMatch(f -> f.id().startsWith("sag.front."));
     assertThat(rigid.findings()).anyMatch(f -> f.id().startsWith("sag.rear."));
-  }
-
-  // --- sight
-
-  private static double roadSeen(Study study, Standing s, PointMm eye, boolean throughScreens) {
-    OnRoad road = OnRoad.of(study, s);
-    double ex = road.x(eye);
-    double ez = road.z(eye);
-    double steepest = Double.NEGATIVE_INFINITY;
-    for (PartShape shape : s.shapes().values()) {
-      if (throughScreens && shape.part().name().equals("screen")) {
-        continue;
-      }
-      for (Prism prism : shape.prisms()) {
-        if (prism.across().to() < -40 || prism.across().from() > 40) {
-          continue;
-        }
-        for (Coordinate c : prism.outline().getCoordinates()) {
-          PointMm p = new PointMm(c.x, c.y);
-          if (road.x(p) > ex) {
-            steepest = Math.max(steepest, (road.z(p) - ez) / (road.x(p) - ex));
-          }
-        }
-      }
-    }
-    return ez / -steepest;
-  }
-
-  @ParameterizedTest
-  @CsvSource({"tourer, Bram", "tourer, Runa", "runabout, Nell", "runabout, Joss"})
-  void theRoadIsSeenOverWhatStandsHighest(String name, String person) {
-    Study study = TestMachine.asFiled(name);
-    Sitting sitting = study.sitting(person, Occupant.RIDER).orElseThrow();
-    Standing s =
-        standings(study, Stance.Kind.LADEN).stream()
-            .filter(l -> l.condition().people().equals(person))
-            .findFirst()
-            .orElseThrow();
-    PointMm eye = sitting.posture().orElseThrow().eye();
-    double seen = roadSeen(study, s, eye, false);
-    double through = roadSeen(study, s, eye, true);
-    Finding f = finding(study, "sight." + person, s);
-    assertThat(f.value()).isCloseTo(seen, within(1e-6));
-    assertThat(f.limit()).isEqualTo(9000);
-    assertThat(f.text())
-        .startsWith(person + " sees the road from " + tenths(seen / 1000) + " m ahead over");
-    assertThat(f.text().contains(" Through the screen it is " + tenths(through / 1000) + " m."))
-        .isEqualTo(Math.abs(seen - through) >= 1);
-    Finding near = only(asking(name, "sight", seen + 1, "mm"), "sight." + person);
-    assertThat(near.verdict()).isEqualTo(Verdict.PASS);
-    assertThat(near.text()).doesNotContain("raise the eye");
-    Finding far = only(asking(name, "sight", seen - 1, "mm"), "sight." + person);
-    assertThat(far.verdict()).isEqualTo(Verdict.FAIL);
-    assertThat(far.text()).contains("raise the eye or lower what stands in front");
-    // the corner that is shown is on the line of sight
-    OnRoad road = OnRoad.of(study, s);
-    PointMm over = f.where().orElseThrow();
-    assertThat((road.z(over) - road.z(eye)) / (road.x(over) - road.x(eye)))
-        .isCloseTo(-road.z(eye) / seen, within(1e-9));
-  }
-
-  private static TestMachine wall(int leftMm, int rightMm) {
-    String box =
-        "{'kind': 'box', 'frame': 'bx', 'outline': {'points': [['0 mm', '0 mm'], ['20 mm', '0"
-            + " mm'], ['20 mm', '1500 mm'], ['0 mm', '1500 mm']]}, 'left': '"
-            + leftMm
-            + " mm', 'right': '"
-            + rightMm
-            + " mm', 'mass': '0.1 kg'}";
-    return TestMachine.runabout().with("parts", "box", box).pin("bx", 1900, 300);
-  }
-
-  @ParameterizedTest
-  @CsvSource({"80, 39, true", "80, -39, true", "80, -41, false", "-39, 80, true", "-41, 80, false"})
-  void aWallStraightAheadHidesAllRoadAndOneBesideDoesNot(int left, int right, boolean hides) {
-    Finding f = wall(left, right).finding("sight.Nell").orElseThrow();
-    assertThat(f.text().startsWith("Nell sees no road over everything")).isEqualTo(hides);
-    assertThat(Double.isNaN(f.value())).isEqualTo(hides);
-    assertThat(f.verdict()).isEqualTo(hides ? Verdict.FAIL : Verdict.PASS);
-  }
-
-  @Test
-  void onlyWhoeverSteersIsAskedWhatTheySee() {
-    assertThat(TestMachine.asFiled("tourer").findings())
-        .filteredOn(f -> f.kind() == FindingKind.SIGHT || f.kind() == FindingKind.FOOT)
-        .extracting(Finding::id)
-        .containsExactlyInAnyOrder("sight.Runa", "foot.Runa", "sight.Bram", "foot.Bram");
-  }
-
-  /** Eye and hip are as high as the springs let them, and those carry the masses. */
-  @Test
-  void whatIsSeenAndReachedOnSpringsRestsOnMassesAndRates() {
-    Study heavy = TestMachine.runabout().without("controller", "mass").study();
-    Study soft = TestMachine.runabout().without("swingarm", "rate", "preload").study();
-    for (String id : List.of("sight.Nell", "foot.Nell", "sight.Joss", "foot.Joss")) {
-      assertThat(only(Sat.runabout(), id).verdict()).as(id).isEqualTo(Verdict.PASS);
-      assertThat(only(heavy, id).verdict()).as(id).isEqualTo(Verdict.CAUTION);
-      assertThat(only(heavy, id).text()).contains("the mass of controller is not known");
-      assertThat(only(soft, id).verdict()).as(id).isEqualTo(Verdict.CAUTION);
-      assertThat(only(soft, id).text()).contains("the rate of swingarm is not known");
-    }
-  }
-
-  /** Lamps are as high as the springs let them; what they are made of is not a matter of mass. */
-  @Test
-  void lampsPassAtNoHeightThatRestsOnAnUnknownMass() {
-    Study heavy = TestMachine.runabout().without("controller", "mass").study();
-    List<Finding> met =
-        Sat.runabout().findings().stream()
-            .filter(f -> f.id().startsWith("law") && f.verdict() == Verdict.PASS)
-            .toList();
-    assertThat(met).anyMatch(f -> f.kind() == FindingKind.LAW_HEIGHT);
-    assertThat(met).anyMatch(f -> f.kind() == FindingKind.LAW);
-    for (Finding f : met) {
-      boolean ofHeight = f.kind() == FindingKind.LAW_HEIGHT;
-      assertThat(ofHeight)
-          .as(f.text())
-          .isEqualTo(f.text().matches(".*(above the road|to the centre).*"));
-      assertThat(only(heavy, f.id()).verdict())
-          .as(f.id())
-          .isEqualTo(ofHeight ? Verdict.CAUTION : Verdict.PASS);
-    }
-  }
-
-  // --- a foot on the ground
-
-  /** By how much a straight leg beside the pan is short of the ground, heel down, mm. */
-  private static double shortMm(Study study, String person, double sideMm) {
-    Sitting sitting = study.sitting(person, Occupant.RIDER).orElseThrow();
-    Standing s =
-        standings(study, Stance.Kind.LADEN).stream()
-            .filter(l -> l.condition().people().equals(person))
-            .findFirst()
-            .orElseThrow();
-    Body body = sitting.body();
-    double hip = OnRoad.of(study, s).z(sitting.posture().orElseThrow().hip());
-    double up = hip - body.foot().ankle().z();
-    return Math.hypot(up, sideMm) - body.thighMm() - body.shankMm();
-  }
-
-  @Test
-  void aFootReachesTheGroundBesideThePan() {
-    int flat = 0;
-    int ball = 0;
-    int none = 0;
-    for (int height : new int[] {380, 500, 560, 600, 640, 680, 720, 760}) {
-      Study study =
-          TestMachine.runabout().with("measures", "seatHeight", "'" + height + " mm'").study();
-      for (String person : List.of("Nell", "Joss")) {
-        Optional<Finding> found =
-            study.findings().stream().filter(f -> f.id().equals("foot." + person)).findFirst();
-        if (found.isEmpty()) {
-          continue;
-        }
-        Finding f = found.get();
-        double off = shortMm(study, person, 180);
-        assertThat(f.value()).isCloseTo(Math.max(0, off), within(1e-6));
-        assertThat(f.limit()).isEqualTo(40);
-        assertThat(f.verdict()).isEqualTo(off > 40 ? Verdict.FAIL : Verdict.PASS);
-        if (f.text().startsWith(person + " puts a whole foot on the ground at a stop")) {
-          flat++;
-          assertThat(off).isNotPositive();
-        } else {
-          assertThat(off).isPositive();
-          assertThat(f.text()).contains("the leg ").contains(tenths(off) + " mm short at a stop");
-          ball += f.text().contains("stands on the ball of the foot") ? 1 : 0;
-          none += f.text().contains("cannot reach the ground") ? 1 : 0;
-        }
-        assertThat(f.text().endsWith(" at a stop: lower the seat or narrow the pan."))
-            .isEqualTo(off > 40);
-        Standing s = study.standing(f.stance().orElseThrow()).orElseThrow();
-        OnRoad road = OnRoad.of(study, s);
-        PointMm hip = study.sitting(person, "rider").orElseThrow().posture().orElseThrow().hip();
-        assertThat(road.z(f.where().orElseThrow())).isCloseTo(0, within(1e-6));
-        assertThat(road.x(f.where().orElseThrow())).isCloseTo(road.x(hip), within(1e-6));
-      }
-    }
-    assertThat(flat).as("flat").isPositive();
-    assertThat(ball).as("ball").isPositive();
-    assertThat(none).as("none").isPositive();
-  }
-
-  /** A road falls to either side, so the wider side of a pan counts. */
-  @Test
-  void theWiderSideOfThePanCounts() {
-    TestMachine high = TestMachine.runabout().with("measures", "seatHeight", "'640 mm'");
-    Study left = high.part("pan", "left", "'260 mm'").study();
-    Study right = high.part("pan", "left", "'180 mm'").part("pan", "right", "'260 mm'").study();
-    double off = shortMm(left, "Nell", 260);
-    assertThat(off).isPositive();
-    assertThat(only(left, "foot.Nell").value()).isCloseTo(off, within(1e-6));
-    assertThat(only(right, "foot.Nell").value()).isCloseTo(off, within(1e-6));
   }
 }

@@ -27,8 +27,7 @@ import org.longlow.constraints.law.Asked;
 import org.longlow.constraints.law.LampItem;
 import org.longlow.constraints.law.LawTables;
 import org.longlow.constraints.law.RuleSet;
-import org.longlow.constraints.layout.Part.LampColour;
-import org.longlow.constraints.layout.Part.LampKind;
+import org.longlow.constraints.layout.LampPart;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.stand.Condition;
@@ -285,7 +284,17 @@ class LawFindingsTest {
     for (double z : new double[] {380.9, 381, 1524, 1524.1}) {
       LampItem tail =
           new LampItem(
-              "tailLamp", false, LampKind.TAIL, LampColour.RED, false, -200, 0, z, 60, 30, false);
+              "tailLamp",
+              false,
+              LampPart.Kind.TAIL,
+              LampPart.Colour.RED,
+              false,
+              -200,
+              0,
+              z,
+              60,
+              30,
+              false);
       Finding f =
           only(
               Rulings.findings(
@@ -396,7 +405,7 @@ class LawFindingsTest {
 
   private static LampItem item(double y, double half) {
     return new LampItem(
-        "x", false, LampKind.TAIL, LampColour.RED, false, 0, y, 500, half, 20, false);
+        "x", false, LampPart.Kind.TAIL, LampPart.Colour.RED, false, 0, y, 500, half, 20, false);
   }
 
   @Test

@@ -25,8 +25,7 @@ import org.longlow.constraints.law.LawSource;
 import org.longlow.constraints.law.LawTables;
 import org.longlow.constraints.law.Row;
 import org.longlow.constraints.law.RuleSet;
-import org.longlow.constraints.layout.Part.LampColour;
-import org.longlow.constraints.layout.Part.LampKind;
+import org.longlow.constraints.layout.LampPart;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.stand.Condition;
 
@@ -101,8 +100,8 @@ class LawRowsTest {
       return words[0];
     }
 
-    LampKind kind() {
-      return LampKind.valueOf(words[1]);
+    LampPart.Kind kind() {
+      return LampPart.Kind.valueOf(words[1]);
     }
 
     Row.Zone zone() {
@@ -130,10 +129,10 @@ class LawRowsTest {
       return memory(status) ? Verdict.CAUTION : Verdict.PASS;
     }
 
-    Set<LampColour> colours() {
-      Set<LampColour> colours = EnumSet.noneOf(LampColour.class);
+    Set<LampPart.Colour> colours() {
+      Set<LampPart.Colour> colours = EnumSet.noneOf(LampPart.Colour.class);
       if (asks(6)) {
-        Arrays.stream(words[6].split("\\|")).map(LampColour::valueOf).forEach(colours::add);
+        Arrays.stream(words[6].split("\\|")).map(LampPart.Colour::valueOf).forEach(colours::add);
       }
       return colours;
     }
@@ -142,8 +141,8 @@ class LawRowsTest {
       return zone() != Row.Zone.REAR;
     }
 
-    LampColour colour() {
-      return colours().isEmpty() ? LampColour.AMBER : colours().iterator().next();
+    LampPart.Colour colour() {
+      return colours().isEmpty() ? LampPart.Colour.AMBER : colours().iterator().next();
     }
 
     LampItem lamp(String name, double y, double z, double half) {
@@ -287,7 +286,7 @@ class LawRowsTest {
             .toList();
     Map<String, List<Row>> byLamp = new LinkedHashMap<>();
     LawTables.rows().stream()
-        .filter(row -> row.asked().about() == Asked.About.LAMP)
+        .filter(row -> row.asked().about() == Asked.Subject.LAMP)
         .filter(row -> row.asked() != Asked.STATE_HEIGHT)
         .forEach(
             row ->
@@ -325,7 +324,7 @@ class LawRowsTest {
   @ParameterizedTest
   @MethodSource("rows")
   void halfOfTheMachine(Restated row) {
-    if (row.zone() == Row.Zone.ANYWHERE || row.kind() == LampKind.SIDE_REFLECTOR) {
+    if (row.zone() == Row.Zone.ANYWHERE || row.kind() == LampPart.Kind.SIDE_REFLECTOR) {
       return;
     }
     List<LampItem> astray =
@@ -356,7 +355,7 @@ class LawRowsTest {
     if (!row.asks(6)) {
       return;
     }
-    for (LampColour colour : LampColour.values()) {
+    for (LampPart.Colour colour : LampPart.Colour.values()) {
       LampItem lamp =
           new LampItem("it", false, row.kind(), colour, row.ahead(), 0, 0, 700, 30, 30, false);
       assertThat(row.verdict("colour.it", lamp))

@@ -18,8 +18,7 @@ import org.longlow.constraints.law.LampItem;
 import org.longlow.constraints.law.LawTables;
 import org.longlow.constraints.law.Row;
 import org.longlow.constraints.law.RuleSet;
-import org.longlow.constraints.layout.Part.LampColour;
-import org.longlow.constraints.layout.Part.LampKind;
+import org.longlow.constraints.layout.LampPart;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.stand.Condition;
 
@@ -30,12 +29,18 @@ class LawSpacingTest {
 
   /** A round lamp, or a rectangular one if height is given as different. */
   private static LampItem lamp(
-      String part, LampKind kind, LampColour colour, double x, double y, double z, double half) {
+      String part,
+      LampPart.Kind kind,
+      LampPart.Colour colour,
+      double x,
+      double y,
+      double z,
+      double half) {
     return new LampItem(part, false, kind, colour, x > 800, x, y, z, half, half, false);
   }
 
   private static List<LampItem> pair(
-      LampKind kind, LampColour colour, double x, double y, double half) {
+      LampPart.Kind kind, LampPart.Colour colour, double x, double y, double half) {
     LampItem left = lamp("pair", kind, colour, x, y, 800, half);
     return List.of(left, left.mirrored());
   }
@@ -81,7 +86,7 @@ class LawSpacingTest {
   void figuresAndHowWellTheyAreKnown(RuleSet rules, String name, double limit, Known status) {
     List<Row> spacing =
         LawTables.rows().stream()
-            .filter(row -> row.asked().about() == Asked.About.SPACING)
+            .filter(row -> row.asked().about() == Asked.Subject.SPACING)
             .toList();
     assertThat(spacing).hasSize(15);
     assertThat(spacing)
@@ -99,14 +104,14 @@ class LawSpacingTest {
   void headlampsSideBySideStandClose(RuleSet rules, String id, Verdict inside) {
     // 2 y - 2 · 60
     String what = "law." + id + ".headlamp.pair-gap.pair";
-    List<LampItem> close = pair(LampKind.HEADLAMP, LampColour.WHITE, 1500, 160, 60);
+    List<LampItem> close = pair(LampPart.Kind.HEADLAMP, LampPart.Colour.WHITE, 1500, 160, 60);
     held(only(rules, close, what), 0, inside);
-    List<LampItem> wide = pair(LampKind.HEADLAMP, LampColour.WHITE, 1500, 160.5, 60);
+    List<LampItem> wide = pair(LampPart.Kind.HEADLAMP, LampPart.Colour.WHITE, 1500, 160.5, 60);
     held(only(rules, wide, what), -1, Verdict.FAIL);
     List<LampItem> stacked =
         List.of(
-            lamp("low", LampKind.HEADLAMP, LampColour.WHITE, 1500, 0, 700, 60),
-            lamp("high", LampKind.HEADLAMP, LampColour.WHITE, 1500, 0, 900, 60));
+            lamp("low", LampPart.Kind.HEADLAMP, LampPart.Colour.WHITE, 1500, 0, 700, 60),
+            lamp("high", LampPart.Kind.HEADLAMP, LampPart.Colour.WHITE, 1500, 0, 900, 60));
     assertThat(findings(rules, stacked)).noneMatch(f -> f.id().contains("pair-gap"));
   }
 
@@ -115,7 +120,8 @@ class LawSpacingTest {
     "FRONT_SIGNAL, AMBER, 1500, 203.2, law.us.front-signal.apart.pair",
     "REAR_SIGNAL, AMBER, -200, 114.3, law.us.rear-signal.apart.pair"
   })
-  void usSignalsStandApart(LampKind kind, LampColour colour, double x, double half, String id) {
+  void usSignalsStandApart(
+      LampPart.Kind kind, LampPart.Colour colour, double x, double half, String id) {
     held(only(RuleSet.US_FEDERAL, pair(kind, colour, x, half, 25), id), 0, Verdict.PASS);
     held(only(RuleSet.US_FEDERAL, pair(kind, colour, x, half - 1, 25), id), -2, Verdict.FAIL);
   }
@@ -125,10 +131,13 @@ class LawSpacingTest {
     "FRONT_SIGNAL, 1500, 240, law.un-r53.front-signal.edges-apart.pair",
     "REAR_SIGNAL, -200, 180, law.un-r53.rear-signal.edges-apart.pair"
   })
-  void unIndicatorsStandApart(LampKind kind, double x, double limit, String id) {
+  void unIndicatorsStandApart(LampPart.Kind kind, double x, double limit, String id) {
     double y = limit / 2 + 25;
-    held(only(RuleSet.UN_R53, pair(kind, LampColour.AMBER, x, y, 25), id), 0, Verdict.CAUTION);
-    held(only(RuleSet.UN_R53, pair(kind, LampColour.AMBER, x, y - 1, 25), id), -2, Verdict.FAIL);
+    held(only(RuleSet.UN_R53, pair(kind, LampPart.Colour.AMBER, x, y, 25), id), 0, Verdict.CAUTION);
+    held(
+        only(RuleSet.UN_R53, pair(kind, LampPart.Colour.AMBER, x, y - 1, 25), id),
+        -2,
+        Verdict.FAIL);
   }
 
   @Test
@@ -137,14 +146,14 @@ class LawSpacingTest {
     String id = "law.us.front-signal.headlamp-gap.pair+head";
     for (double y : new double[] {200, 216.6, 217}) {
       List<LampItem> lamps =
-          new ArrayList<>(pair(LampKind.FRONT_SIGNAL, LampColour.AMBER, 1500, y, 25));
-      lamps.add(lamp("head", LampKind.HEADLAMP, LampColour.WHITE, 1550, 0, 800, 90));
+          new ArrayList<>(pair(LampPart.Kind.FRONT_SIGNAL, LampPart.Colour.AMBER, 1500, y, 25));
+      lamps.add(lamp("head", LampPart.Kind.HEADLAMP, LampPart.Colour.WHITE, 1550, 0, 800, 90));
       held(
           only(RuleSet.US_FEDERAL, lamps, id),
           y - 115 - 101.6,
           y < 216.6 ? Verdict.FAIL : Verdict.PASS);
       // one beside the other headlamp is no excuse: off the centreline the worse side counts
-      lamps.set(2, lamp("head", LampKind.HEADLAMP, LampColour.WHITE, 1550, 10, 800, 90));
+      lamps.set(2, lamp("head", LampPart.Kind.HEADLAMP, LampPart.Colour.WHITE, 1550, 10, 800, 90));
       assertThat(only(RuleSet.US_FEDERAL, lamps, id).margin())
           .isCloseTo(y - 125 - 101.6, within(1e-9));
     }
@@ -152,12 +161,13 @@ class LawSpacingTest {
 
   @ParameterizedTest
   @CsvSource({"TAIL, law.us.rear-signal.tail-gap", "STOP, law.us.rear-signal.stop-gap"})
-  void usRedSignalsStandClearOfASingleLamp(LampKind kind, String id) {
+  void usRedSignalsStandClearOfASingleLamp(LampPart.Kind kind, String id) {
     for (double y : new double[] {185.5, 186.6}) {
       List<LampItem> lamps =
-          new ArrayList<>(pair(LampKind.REAR_SIGNAL, LampColour.RED, -200, y, 25));
+          new ArrayList<>(pair(LampPart.Kind.REAR_SIGNAL, LampPart.Colour.RED, -200, y, 25));
       lamps.add(
-          new LampItem("rear", false, kind, LampColour.RED, false, -200, 0, 800, 60, 30, false));
+          new LampItem(
+              "rear", false, kind, LampPart.Colour.RED, false, -200, 0, 800, 60, 30, false));
       // y - 25 - 60 against 101.6
       held(
           only(RuleSet.US_FEDERAL, lamps, id + ".pair+rear"),
@@ -165,13 +175,13 @@ class LawSpacingTest {
           y < 186.6 ? Verdict.FAIL : Verdict.PASS);
     }
     List<LampItem> amber =
-        new ArrayList<>(pair(LampKind.REAR_SIGNAL, LampColour.AMBER, -200, 115, 25));
-    amber.add(lamp("rear", kind, LampColour.RED, -200, 0, 800, 60));
+        new ArrayList<>(pair(LampPart.Kind.REAR_SIGNAL, LampPart.Colour.AMBER, -200, 115, 25));
+    amber.add(lamp("rear", kind, LampPart.Colour.RED, -200, 0, 800, 60));
     assertThat(only(RuleSet.US_FEDERAL, amber, id).verdict()).isEqualTo(Verdict.NOT_APPLICABLE);
     // twins off the centreline: letter of 21 Nov 1984
     List<LampItem> twins =
-        new ArrayList<>(pair(LampKind.REAR_SIGNAL, LampColour.RED, -200, 115, 25));
-    LampItem twin = lamp("twin", kind, LampColour.RED, -200, 40, 800, 20);
+        new ArrayList<>(pair(LampPart.Kind.REAR_SIGNAL, LampPart.Colour.RED, -200, 115, 25));
+    LampItem twin = lamp("twin", kind, LampPart.Colour.RED, -200, 40, 800, 20);
     twins.addAll(List.of(twin, twin.mirrored()));
     assertThat(only(RuleSet.US_FEDERAL, twins, id).verdict()).isEqualTo(Verdict.NOT_APPLICABLE);
   }
@@ -180,8 +190,9 @@ class LawSpacingTest {
   void unIndicatorsStandOutsideTheHeadlampAndHowFarDependsOnTheirLight() {
     for (double gap : new double[] {-1, 0, 10, 74.9, 75}) {
       List<LampItem> lamps =
-          new ArrayList<>(pair(LampKind.FRONT_SIGNAL, LampColour.AMBER, 1500, 80 + 25 + gap, 25));
-      lamps.add(lamp("head", LampKind.HEADLAMP, LampColour.WHITE, 1550, 0, 800, 80));
+          new ArrayList<>(
+              pair(LampPart.Kind.FRONT_SIGNAL, LampPart.Colour.AMBER, 1500, 80 + 25 + gap, 25));
+      lamps.add(lamp("head", LampPart.Kind.HEADLAMP, LampPart.Colour.WHITE, 1550, 0, 800, 80));
       held(
           only(RuleSet.UN_R53, lamps, "law.un-r53.front-signal.outside-headlamp.pair+head"),
           gap,
@@ -199,7 +210,7 @@ class LawSpacingTest {
     held(
         only(
             RuleSet.UN_R53,
-            pair(LampKind.REAR_SIGNAL, LampColour.AMBER, x, 200, 25),
+            pair(LampPart.Kind.REAR_SIGNAL, LampPart.Colour.AMBER, x, 200, 25),
             "law.un-r53.rear-signal.ahead.pair"),
         300 - (x - REAR_END_MM),
         verdict);
@@ -207,16 +218,23 @@ class LawSpacingTest {
 
   @Test
   void unFogLampsKeepTheirPlace() {
-    LampItem head = lamp("head", LampKind.HEADLAMP, LampColour.WHITE, 1550, 0, 800, 80);
-    LampItem stop = lamp("stop", LampKind.STOP, LampColour.RED, -200, 0, 700, 60);
+    LampItem head = lamp("head", LampPart.Kind.HEADLAMP, LampPart.Colour.WHITE, 1550, 0, 800, 80);
+    LampItem stop = lamp("stop", LampPart.Kind.STOP, LampPart.Colour.RED, -200, 0, 700, 60);
     for (double over : new double[] {0, 0.1}) {
       // upper edges: fog z + 40 against 880; rear fog y - 30 - 60 against 100
       List<LampItem> lamps =
           List.of(
               head,
               stop,
-              lamp("fog", LampKind.FRONT_FOG, LampColour.WHITE, 1500, 0, 840 + over, 40),
-              lamp("rearFog", LampKind.REAR_FOG, LampColour.RED, -200, 190 - over, 700, 30));
+              lamp("fog", LampPart.Kind.FRONT_FOG, LampPart.Colour.WHITE, 1500, 0, 840 + over, 40),
+              lamp(
+                  "rearFog",
+                  LampPart.Kind.REAR_FOG,
+                  LampPart.Colour.RED,
+                  -200,
+                  190 - over,
+                  700,
+                  30));
       Verdict verdict = over > 0 ? Verdict.FAIL : Verdict.CAUTION;
       held(
           only(RuleSet.UN_R53, lamps, "law.un-r53.front-fog.below-headlamp.fog+head"),
@@ -229,12 +247,14 @@ class LawSpacingTest {
 
   @Test
   void gapsBetweenLitAreasAreMeasuredInTheFrontView() {
-    LampItem round = lamp("r", LampKind.HEADLAMP, LampColour.WHITE, 1500, 0, 800, 50);
-    LampItem other = lamp("o", LampKind.FRONT_SIGNAL, LampColour.AMBER, 900, 300, 400, 50);
+    LampItem round = lamp("r", LampPart.Kind.HEADLAMP, LampPart.Colour.WHITE, 1500, 0, 800, 50);
+    LampItem other =
+        lamp("o", LampPart.Kind.FRONT_SIGNAL, LampPart.Colour.AMBER, 900, 300, 400, 50);
     // 3-4-5: 500 - 100, however far apart along the machine
     assertThat(round.frontViewGapMm(other)).isCloseTo(400, within(1e-9));
     LampItem box =
-        new LampItem("b", false, LampKind.TAIL, LampColour.RED, false, 0, 140, 920, 40, 20, false);
+        new LampItem(
+            "b", false, LampPart.Kind.TAIL, LampPart.Colour.RED, false, 0, 140, 920, 40, 20, false);
     // corner (100, 900) from centre (0, 800): 100 √2 - 50
     assertThat(round.frontViewGapMm(box)).isCloseTo(100 * Math.sqrt(2) - 50, within(1e-9));
     assertThat(box.frontViewGapMm(round)).isEqualTo(round.frontViewGapMm(box));

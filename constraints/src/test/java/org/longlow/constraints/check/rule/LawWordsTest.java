@@ -20,8 +20,7 @@ import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.law.LampItem;
 import org.longlow.constraints.law.RuleSet;
-import org.longlow.constraints.layout.Part.LampColour;
-import org.longlow.constraints.layout.Part.LampKind;
+import org.longlow.constraints.layout.LampPart;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.stand.Condition;
@@ -34,12 +33,12 @@ import org.longlow.rider.geom.PointMm;
 class LawWordsTest {
 
   private static LampItem lamp(
-      String part, LampKind kind, LampColour colour, double x, double y, double z) {
+      String part, LampPart.Kind kind, LampPart.Colour colour, double x, double y, double z) {
     return new LampItem(part, false, kind, colour, x > 800, x, y, z, 40, 30, false);
   }
 
   private static LampItem tail(String part, double y, double z) {
-    return lamp(part, LampKind.TAIL, LampColour.RED, -200, y, z);
+    return lamp(part, LampPart.Kind.TAIL, LampPart.Colour.RED, -200, y, z);
   }
 
   private static List<Finding> all(RuleSet rules, LampItem... lamps) {
@@ -71,12 +70,12 @@ class LawWordsTest {
     assertThat(text(us, "front-signal.count"))
         .startsWith(
             "front signal: none given, 2 asked; add a part of kind lamp that is a front-signal");
-    LampItem plate = lamp("p", LampKind.PLATE_LAMP, LampColour.WHITE, -200, 0, 600);
-    LampItem more = lamp("q", LampKind.PLATE_LAMP, LampColour.WHITE, -200, 0, 650);
+    LampItem plate = lamp("p", LampPart.Kind.PLATE_LAMP, LampPart.Colour.WHITE, -200, 0, 600);
+    LampItem more = lamp("q", LampPart.Kind.PLATE_LAMP, LampPart.Colour.WHITE, -200, 0, 650);
     assertThat(text(us, "plate-lamp.count", plate)).contains("1 given, 1 asked (");
     assertThat(text(us, "plate-lamp.count", plate, more))
         .contains("2 given, 1 asked; whether more are allowed was not read (");
-    LampItem fog = lamp("f", LampKind.FRONT_FOG, LampColour.WHITE, 1500, 0, 600);
+    LampItem fog = lamp("f", LampPart.Kind.FRONT_FOG, LampPart.Colour.WHITE, 1500, 0, 600);
     assertThat(text(RuleSet.UN_R53, "front-fog.count", fog))
         .startsWith("front fog lamp: 1 given, at most 2 allowed (");
   }
@@ -84,16 +83,16 @@ class LawWordsTest {
   @Test
   void aLampInTheOtherHalfIsNotCountedAndSaidSo() {
     RuleSet us = RuleSet.US_FEDERAL;
-    LampItem ahead = lamp("a", LampKind.TAIL, LampColour.RED, 1500, 0, 700);
+    LampItem ahead = lamp("a", LampPart.Kind.TAIL, LampPart.Colour.RED, 1500, 0, 700);
     assertThat(text(us, "tail.count", ahead))
         .contains("none given, 1 to 2 asked; add a part")
         .contains("; 1 in the front half not counted (");
     assertThat(text(us, "tail.count", ahead, tail("b", 0, 700)))
         .contains("1 given, 1 to 2 asked; 1 in the front half not counted (");
-    LampItem behind = lamp("h", LampKind.HEADLAMP, LampColour.WHITE, 0, 0, 700);
+    LampItem behind = lamp("h", LampPart.Kind.HEADLAMP, LampPart.Colour.WHITE, 0, 0, 700);
     assertThat(text(us, "headlamp.count", behind)).contains("; 1 in the rear half not counted (");
     // an optional lamp that is astray is told of too
-    LampItem fog = lamp("f", LampKind.FRONT_FOG, LampColour.WHITE, 0, 0, 600);
+    LampItem fog = lamp("f", LampPart.Kind.FRONT_FOG, LampPart.Colour.WHITE, 0, 0, 600);
     assertThat(text(RuleSet.UN_R53, "front-fog.count", fog)).contains("1 in the rear half");
   }
 
@@ -117,7 +116,17 @@ class LawWordsTest {
         .startsWith("a: the upper edge of the lit area is 1510 mm above the road, at most 1500 mm");
     LampItem steered =
         new LampItem(
-            "s", false, LampKind.HEADLAMP, LampColour.WHITE, true, 1600, 0, 700, 75, 60, true);
+            "s",
+            false,
+            LampPart.Kind.HEADLAMP,
+            LampPart.Colour.WHITE,
+            true,
+            1600,
+            0,
+            700,
+            75,
+            60,
+            true);
     assertThat(text(us, "headlamp.height.s", steered))
         .contains("above the road, wheel straight ahead, at ");
   }
@@ -125,7 +134,7 @@ class LawWordsTest {
   /** A pair is one part: it is judged once, and named once. */
   @Test
   void aPairIsSaidOnce() {
-    LampItem left = lamp("pair", LampKind.REAR_SIGNAL, LampColour.AMBER, -250, 160, 700);
+    LampItem left = lamp("pair", LampPart.Kind.REAR_SIGNAL, LampPart.Colour.AMBER, -250, 160, 700);
     List<Finding> findings = all(RuleSet.UN_R53, left, left.mirrored());
     assertThat(findings)
         .filteredOn(f -> f.id().equals("law.un-r53.rear-signal.colour.pair"))
@@ -138,7 +147,8 @@ class LawWordsTest {
         .filteredOn(f -> f.id().equals("law.un-r53.rear-signal.count"))
         .singleElement()
         .satisfies(f -> assertThat(f.subject()).isEqualTo("pair"));
-    LampItem other = lamp("other", LampKind.REAR_SIGNAL, LampColour.AMBER, -250, -160, 700);
+    LampItem other =
+        lamp("other", LampPart.Kind.REAR_SIGNAL, LampPart.Colour.AMBER, -250, -160, 700);
     assertThat(all(RuleSet.UN_R53, left, other))
         .filteredOn(f -> f.id().equals("law.un-r53.rear-signal.count"))
         .singleElement()
@@ -147,15 +157,15 @@ class LawWordsTest {
 
   @Test
   void distancesSayWhatIsMeasuredAndByHowMuchToMove() {
-    LampItem left = lamp("l", LampKind.FRONT_SIGNAL, LampColour.AMBER, 1500, 190, 700);
-    LampItem right = lamp("r", LampKind.FRONT_SIGNAL, LampColour.AMBER, 1500, -190, 700);
+    LampItem left = lamp("l", LampPart.Kind.FRONT_SIGNAL, LampPart.Colour.AMBER, 1500, 190, 700);
+    LampItem right = lamp("r", LampPart.Kind.FRONT_SIGNAL, LampPart.Colour.AMBER, 1500, -190, 700);
     assertThat(text(RuleSet.US_FEDERAL, "front-signal.apart.l+r", left, right))
         .startsWith(
             "l, r: distance between the centres is 380 mm, at least 406.4 mm asked; move it by 26.4 mm");
     // 380 mm less half of 80 on each side
     assertThat(text(RuleSet.UN_R53, "front-signal.edges-apart.l+r", left, right))
         .startsWith("l, r: distance between the inner edges is 300 mm, at least 240 mm asked (");
-    LampItem far = lamp("b", LampKind.REAR_SIGNAL, LampColour.AMBER, 10, 160, 700);
+    LampItem far = lamp("b", LampPart.Kind.REAR_SIGNAL, LampPart.Colour.AMBER, 10, 160, 700);
     assertThat(text(RuleSet.UN_R53, "rear-signal.ahead.b", far))
         .startsWith(
             "b: distance ahead of the rear end is 310 mm, at most 300 mm asked; move it by 10 mm");
@@ -165,10 +175,10 @@ class LawWordsTest {
   @Test
   void sidesAreComparedFromTheLowestUp() {
     RuleSet uk = RuleSet.UK;
-    LampItem a = lamp("a", LampKind.FRONT_SIGNAL, LampColour.AMBER, 1500, 200, 800);
-    LampItem b = lamp("b", LampKind.FRONT_SIGNAL, LampColour.AMBER, 1500, 200, 700);
-    LampItem c = lamp("c", LampKind.FRONT_SIGNAL, LampColour.AMBER, 1500, -200, 700);
-    LampItem d = lamp("d", LampKind.FRONT_SIGNAL, LampColour.AMBER, 1500, -200, 803);
+    LampItem a = lamp("a", LampPart.Kind.FRONT_SIGNAL, LampPart.Colour.AMBER, 1500, 200, 800);
+    LampItem b = lamp("b", LampPart.Kind.FRONT_SIGNAL, LampPart.Colour.AMBER, 1500, 200, 700);
+    LampItem c = lamp("c", LampPart.Kind.FRONT_SIGNAL, LampPart.Colour.AMBER, 1500, -200, 700);
+    LampItem d = lamp("d", LampPart.Kind.FRONT_SIGNAL, LampPart.Colour.AMBER, 1500, -200, 803);
     String placement = "front-signal.placement";
     assertThat(text(uk, placement, a, b, c, d))
         .contains("front signal (a, b, c, d): 3 mm between the heights of left and right");

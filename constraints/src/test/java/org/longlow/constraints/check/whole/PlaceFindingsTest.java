@@ -3,7 +3,6 @@ package org.longlow.constraints.check.whole;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,10 +12,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.longlow.constraints.check.Boxes;
 import org.longlow.constraints.check.Sat;
 import org.longlow.constraints.check.finding.Finding;
-import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.check.road.LeanFindings;
+import org.longlow.constraints.check.road.StandFindings;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.study.Changed;
 import org.longlow.constraints.study.Study;
 import org.longlow.constraints.study.TestMachine;
 
@@ -97,26 +97,9 @@ class PlaceFindingsTest {
     assertThat(f.value()).isZero();
   }
 
-  /** A layout without one of its wheels, as Java can make it; files are refused. */
   private static Study without(String wheel) {
-    Layout l = Sat.runabout().layout();
-    Map<String, Part> parts = new LinkedHashMap<>(l.parts());
-    parts.remove(wheel);
-    return Study.of(
-        new Layout(
-            l.name(),
-            l.title(),
-            l.notes(),
-            l.measures(),
-            l.pins(),
-            parts,
-            l.ties(),
-            l.limits(),
-            Map.of(),
-            l.sections(),
-            l.stances(),
-            l.crew(),
-            l.demands()));
+    Layout bare = Changed.without(Sat.runabout().layout(), wheel);
+    return Study.of(Changed.with(bare, Map.of("wishes", Map.of())));
   }
 
   @ParameterizedTest
@@ -129,8 +112,8 @@ class PlaceFindingsTest {
     assertThat(lacks.text()).contains(words);
     assertThat(lacks.value()).isEqualTo(1);
     assertThat(all)
-        .noneMatch(f -> f.kind() == FindingKind.LEAN || f.kind() == FindingKind.TOUCH)
-        .noneMatch(f -> f.kind() == FindingKind.STAND || f.kind() == FindingKind.PLACE);
+        .noneMatch(f -> f.kind() == LeanFindings.LEAN || f.kind() == LeanFindings.TOUCH)
+        .noneMatch(f -> f.kind() == StandFindings.STAND || f.kind() == PlaceFindings.PLACE);
   }
 
   @Test

@@ -5,11 +5,14 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.ReadResult;
@@ -106,6 +109,31 @@ class SolveFindingsTest {
     assertThat(rough.verdict()).isEqualTo(Verdict.PASS);
     assertThat(rough.value()).isEqualTo(0.001);
     assertThat(rough.text()).contains("0 ways to move");
+  }
+
+  /** A millimetre between them is half of one for each; neither is at a dead point. */
+  @ParameterizedTest
+  @CsvSource({"ahead, 400, 401", "above, 20, 21", "ahead, 400, 407"})
+  void tiesThatContradictAreOffByTheirOwnMillimetres(String tie, double one, double other) {
+    String both =
+        Stream.of(one, other)
+            .map(
+                is ->
+                    "\"is"
+                        + Math.round(is)
+                        + "\": {\"tie\": \""
+                        + tie
+                        + "\", \"pins\": [\"a\", \"b\"], \"is\": "
+                        + is
+                        + "}")
+            .collect(Collectors.joining(", "));
+    List<Finding> findings = SolveFindings.of(placed(both, ""));
+    Finding f = findings.get(0);
+    double off = (other - one) / 2;
+    assertThat(f.verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(f.value()).isCloseTo(off, within(1e-3));
+    assertThat(f.text()).contains("off by " + Say.mm(off) + ".");
+    assertThat(findings).hasSize(1);
   }
 
   /** It ties the same directions as another, but what it asks does not follow from that. */

@@ -26,7 +26,7 @@ class MassSumTest {
         List<MassPoint> all = new ArrayList<>(masses);
         all.add(front);
         all.add(rear);
-        assertThat(carried.plus(front).plus(rear).total()).isEqualTo(MassPoint.total(all));
+        assertThat(carried.plus(front, 1).plus(rear, 1).total()).isEqualTo(MassPoint.total(all));
         assertThat(carried.total()).isEqualTo(MassPoint.total(masses));
       }
     }
@@ -36,9 +36,21 @@ class MassSumTest {
   void theTotalIsAtTheCentreByHand() {
     MassPoint total =
         MassPoint.Sum.of(List.of(new MassPoint(1, new PointMm(0, 100), 30)))
-            .plus(new MassPoint(3, new PointMm(400, 300), -10))
+            .plus(new MassPoint(3, new PointMm(400, 300), -10), 1)
             .total();
     assertThat(total).isEqualTo(new MassPoint(4, new PointMm(300, 250), 0));
+  }
+
+  /** Half a mass and half of it taken away leave nothing; a shift moves the centre by itself. */
+  @Test
+  void sharesAndShiftsAddUp() {
+    MassPoint m = new MassPoint(3, new PointMm(400, 300), -10);
+    MassPoint.Sum sum = MassPoint.Sum.NONE.plus(m, 1.5).plus(m, -0.5);
+    assertThat(sum.total()).isEqualTo(m);
+    assertThat(sum.plus(MassPoint.Sum.NONE.plus(m, 1)).total())
+        .isEqualTo(new MassPoint(6, m.at(), -10));
+    assertThat(sum.shifted(3, new PointMm(20, -100)).total())
+        .isEqualTo(new MassPoint(3, new PointMm(420, 200), -10));
   }
 
   private static MassPoint mass(Random random) {

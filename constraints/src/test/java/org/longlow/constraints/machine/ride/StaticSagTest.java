@@ -23,10 +23,16 @@ class StaticSagTest {
   private static final List<MassPoint> SPRUNG =
       List.of(new MassPoint(130, 640, 450), new MassPoint(80, 560, 700));
 
+  private static final MassPoint.Sum ALL = MassPoint.Sum.of(SPRUNG);
+
+  private static MassPoint.Sum on(MassPoint mass) {
+    return MassPoint.Sum.of(List.of(mass));
+  }
+
   private static End front(double rate, double preload, double droop, double bump, double tyre) {
     return new End(
         new Suspension(WheelPath.telescopic(FRONT, RAKE), droop, bump, rate, preload),
-        new MassPoint(20, FRONT),
+        on(new MassPoint(20, FRONT)),
         299.9,
         tyre);
   }
@@ -34,7 +40,7 @@ class StaticSagTest {
   private static End rear(double rate, double preload, double droop, double bump, double tyre) {
     return new End(
         new Suspension(WheelPath.swingarm(new PointMm(560, 390), REAR), droop, bump, rate, preload),
-        new MassPoint(25, REAR),
+        on(new MassPoint(25, REAR)),
         314.9,
         tyre);
   }
@@ -54,7 +60,7 @@ class StaticSagTest {
         StaticSag.of(
             front(15, frontForce - 15 * 40, 40, 80, 1e12),
             rear(20, rearForce - 20 * 30, 30, 70, 1e12),
-            SPRUNG,
+            ALL,
             1);
     assertThat(sag.settled()).isTrue();
     assertThat(sag.front().travelMm()).isCloseTo(0, within(1e-8));
@@ -83,7 +89,7 @@ class StaticSagTest {
               60,
               120,
               Double.POSITIVE_INFINITY);
-      StaticSag sag = StaticSag.of(front, rear, SPRUNG, 1);
+      StaticSag sag = StaticSag.of(front, rear, ALL, 1);
       assertThat(sag.settled()).isTrue();
       if (sag.front().state() != State.RIDING || sag.rear().state() != State.RIDING) {
         continue;
@@ -119,8 +125,7 @@ class StaticSagTest {
 
   @Test
   void tyresGiveByLoadOverStiffness() {
-    StaticSag sag =
-        StaticSag.of(front(15, 100, 40, 120, 180), rear(20, 100, 40, 120, 200), SPRUNG, 1);
+    StaticSag sag = StaticSag.of(front(15, 100, 40, 120, 180), rear(20, 100, 40, 120, 200), ALL, 1);
     assertThat(sag.frontRadiusMm()).isCloseTo(299.9 - sag.loads().frontN() / 180, within(1e-8));
     assertThat(sag.rearRadiusMm()).isCloseTo(314.9 - sag.loads().rearN() / 200, within(1e-8));
     PointMm axle =
@@ -132,7 +137,7 @@ class StaticSagTest {
   @Test
   void tyresGiveByTheLoadOfTheTurn() {
     StaticSag sag =
-        StaticSag.of(front(15, 100, 40, 120, 180), rear(20, 100, 40, 120, 200), SPRUNG, 1.3);
+        StaticSag.of(front(15, 100, 40, 120, 180), rear(20, 100, 40, 120, 200), ALL, 1.3);
     assertThat(sag.settled()).isTrue();
     assertThat(sag.frontRadiusMm())
         .isCloseTo(299.9 - 1.3 * sag.loads().frontN() / 180, within(1e-8));
@@ -146,10 +151,10 @@ class StaticSagTest {
   @Test
   void stopsAreKept() {
     StaticSag hard =
-        StaticSag.of(front(15, 5000, 40, 80, 1e9), rear(20, 5000, 30, 70, 1e9), SPRUNG, 1);
+        StaticSag.of(front(15, 5000, 40, 80, 1e9), rear(20, 5000, 30, 70, 1e9), ALL, 1);
     assertThat(hard.front()).isEqualTo(new Suspension.Rest(-40, State.TOPPED_OUT));
     assertThat(hard.rear()).isEqualTo(new Suspension.Rest(-30, State.TOPPED_OUT));
-    StaticSag soft = StaticSag.of(front(2, 0, 40, 80, 1e9), rear(2, 0, 30, 70, 1e9), SPRUNG, 1);
+    StaticSag soft = StaticSag.of(front(2, 0, 40, 80, 1e9), rear(2, 0, 30, 70, 1e9), ALL, 1);
     assertThat(soft.front()).isEqualTo(new Suspension.Rest(80, State.BOTTOMED));
     assertThat(soft.rear()).isEqualTo(new Suspension.Rest(70, State.BOTTOMED));
     assertThat(soft.settled()).isTrue();
@@ -165,8 +170,8 @@ class StaticSagTest {
     End front = front(15, 100, 60, 160, 1e9);
     End rear = rear(20, 100, 60, 160, 1e9);
     double factor = inPlaneFactor(TurnLean.of(60 / 3.6, 40, 600, 75));
-    StaticSag upright = StaticSag.of(front, rear, SPRUNG, 1);
-    StaticSag turning = StaticSag.of(front, rear, SPRUNG, factor);
+    StaticSag upright = StaticSag.of(front, rear, ALL, 1);
+    StaticSag turning = StaticSag.of(front, rear, ALL, factor);
     double sprung = (upright.loads().frontN() - 20 * G) * Math.cos(RAKE);
     // First-order estimate N (factor − 1)/k; pitch and load shift are second order, within 1 mm.
     assertThat(turning.front().travelMm() - upright.front().travelMm())
@@ -176,8 +181,9 @@ class StaticSagTest {
 
   @Test
   void aRigidRearEndStaysRigid() {
-    End rigid = new End(Suspension.rigid(WheelPath.rigid(REAR)), new MassPoint(25, REAR), 314.9);
-    StaticSag sag = StaticSag.of(front(15, 0, 40, 120, 1e9), rigid, SPRUNG, 1);
+    End rigid =
+        new End(Suspension.rigid(WheelPath.rigid(REAR)), on(new MassPoint(25, REAR)), 314.9);
+    StaticSag sag = StaticSag.of(front(15, 0, 40, 120, 1e9), rigid, ALL, 1);
     assertThat(sag.rear()).isEqualTo(new Suspension.Rest(0, State.RIGID));
     // Front sags: the nose goes down.
     assertThat(sag.front().travelMm() > 0).isEqualTo(sag.placement().turnRad() < 0);
@@ -240,7 +246,7 @@ class StaticSagTest {
   /** A tyre too soft for its load is taken as half its radius high. */
   @Test
   void aTyreThatGivesTooMuchKeepsHalfItsRadius() {
-    StaticSag sag = StaticSag.of(front(15, 100, 40, 120, 1), rear(20, 100, 40, 120, 1), SPRUNG, 1);
+    StaticSag sag = StaticSag.of(front(15, 100, 40, 120, 1), rear(20, 100, 40, 120, 1), ALL, 1);
     assertThat(sag.frontRadiusMm()).isEqualTo(299.9 / 2);
     assertThat(sag.rearRadiusMm()).isEqualTo(314.9 / 2);
   }
@@ -252,15 +258,15 @@ class StaticSagTest {
     End front =
         new End(
             new Suspension(WheelPath.telescopic(FRONT, RAKE), 40, 120, 15, 100),
-            new MassPoint(20, guard, 35),
+            on(new MassPoint(20, guard, 35)),
             299.9);
     PointMm box = new PointMm(-120, 420);
     End rear =
         new End(
             new Suspension(WheelPath.swingarm(new PointMm(560, 390), REAR), 40, 120, 20, 100),
-            new MassPoint(25, box, -60),
+            on(new MassPoint(25, box, -60)),
             314.9);
-    StaticSag sag = StaticSag.of(front, rear, SPRUNG, 1);
+    StaticSag sag = StaticSag.of(front, rear, ALL, 1);
     PointMm frontAxle = front.suspension().path().axle(sag.front().travelMm());
     PointMm rearAxle = rear.suspension().path().axle(sag.rear().travelMm());
     RigidMotion on = sag.placement();
@@ -287,8 +293,7 @@ class StaticSagTest {
     assertThatThrownBy(() -> front(15, 0, Double.NaN, 80, 1e9)).hasMessageContaining("droop");
     assertThatThrownBy(() -> rear(15, 0, 40, 2000, 1e9)).hasMessageContaining("straight up");
     assertThatThrownBy(() -> front(15, 0, 40, 80, 0)).hasMessageContaining("tyre stiffness");
-    assertThatThrownBy(
-            () -> StaticSag.of(front(15, 0, 4, 8, 1e9), rear(15, 0, 4, 8, 1e9), SPRUNG, 0))
+    assertThatThrownBy(() -> StaticSag.of(front(15, 0, 4, 8, 1e9), rear(15, 0, 4, 8, 1e9), ALL, 0))
         .hasMessageContaining("load factor");
     assertThatThrownBy(() -> GroundPlane.stand(REAR, 314.9, new PointMm(5, 320), 299.9))
         .hasMessageContaining("between axles");
@@ -309,5 +314,32 @@ class StaticSagTest {
       assertThat(on.apply(fa).distance(on.apply(ra))).isCloseTo(fa.distance(ra), within(1e-9));
       assertThat(on.inverse().apply(on.apply(fa)).distance(fa)).isLessThan(1e-9);
     }
+  }
+
+  /**
+   * A counterweight ahead of the pivot, by moments of the arm about it: it takes from what the
+   * wheel asks of the spring what its lever is to that of the axle.
+   */
+  @Test
+  void whatHangsAheadOfThePivotBalancesTheArm() {
+    WheelPath arm = WheelPath.swingarm(new PointMm(560, 390), REAR);
+    PointMm ahead = new PointMm(700, 400);
+    double lever = (560 - 700.0) / 560;
+    MassPoint weight = new MassPoint(30, ahead);
+    MassPoint wheel = new MassPoint(25, REAR);
+    // springs so stiff that all stays as drawn
+    StaticSag sag =
+        StaticSag.of(
+            front(1e6, 0, 0, 80, 1e12),
+            new End(new Suspension(arm, 0, 70, 1e6, 0), on(wheel).plus(weight, lever), 314.9, 1e12),
+            ALL.plus(weight, 1 - lever),
+            1);
+    double x = (130 * 640 + 80 * 560 + 20 * 1500 + 30 * 700) / (130.0 + 80 + 20 + 25 + 30);
+    double rearN = (130 + 80 + 20 + 25 + 30) * G * (1500 - x) / 1500;
+    assertThat(sag.loads().rearN()).isCloseTo(rearN, within(0.01));
+    // of wheel load, wheel and weight about the pivot; the spring pulls along the arm's circle
+    double moment = rearN * 560 - 25 * G * 560 + 30 * G * 140;
+    double spring = 1e6 * sag.rear().travelMm();
+    assertThat(spring * Math.hypot(560, 390 - 314.9)).isCloseTo(moment, within(20.0));
   }
 }

@@ -77,8 +77,8 @@ class RelationGradientTest {
     Relation[] mirror = Relations.mirror(a, b, c, d);
     all.put("mirror midpoint", mirror[0]);
     all.put("mirror square", mirror[1]);
-    all.put("equal length", Relations.equalLength(a, b, b, c));
-    all.put("length ratio", Relations.lengthRatio(a, b, c, d, FORMULA));
+    all.put("equal length", Relations.equalLength(a, b, c, d));
+    all.put("equal length from one end", Relations.equalLength(a, b, b, c));
     all.put("negative", Relations.negative(Relations.distance(a, b, q)));
     all.put("within arc", Circles.withinArc(a, b, q, r, 100));
     all.put("tangent left", Circles.tangentLine(a, q, b, c, Circles.Side.LEFT));

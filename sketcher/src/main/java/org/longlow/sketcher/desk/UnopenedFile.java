@@ -5,4 +5,4 @@ import java.util.List;
 import org.longlow.constraints.document.Fault;
 
 /** A file that could not be opened. */
-public record Refusal(Path path, List<Fault> faults) {}
+public record UnopenedFile(Path path, List<Fault> faults) {}

@@ -1,6 +1,9 @@
-package org.longlow.constraints.suit;
+package org.longlow.constraints.words;
 
-/** Is told how far a search is; nothing hangs on what it does. Called from several threads. */
+/**
+ * Is told how far a longer piece of work is; nothing hangs on what it does. Called from several
+ * threads.
+ */
 @FunctionalInterface
 public interface Progress {
 

@@ -1,0 +1,56 @@
+package org.longlow.constraints.layout;
+
+import org.longlow.constraints.layout.Traits.Duty;
+import org.longlow.constraints.layout.Traits.Heat;
+import org.longlow.constraints.layout.Traits.Joint;
+import org.longlow.constraints.layout.Traits.Make;
+import org.longlow.constraints.words.Names;
+
+/** A body drawn by its outline. */
+public record SolidPart(PartBase base, Kind type, LocalAxes frame, Outline outline)
+    implements Part.Flat {
+
+  /** What a body drawn by its outline is. */
+  public enum Kind {
+    ENGINE(Duty.DRIVE, Joint.HUB, Heat.BEARS, Make.BOUGHT, false),
+    MOTOR(Duty.DRIVE, Joint.HUB, Heat.BEARS, Make.BOUGHT, false),
+    TANK(Duty.LOAD, Joint.BODY, Heat.SUFFERS, Make.MADE, false),
+    BATTERY(Duty.LOAD, Joint.BODY, Heat.SUFFERS, Make.MADE, false),
+    BOX(Duty.LOAD, Joint.BODY, Heat.BEARS, Make.FITTED, false),
+    RADIATOR(Duty.LOAD, Joint.BODY, Heat.BEARS, Make.MADE, false),
+    SILENCER(Duty.LOAD, Joint.BODY, Heat.GIVES, Make.MADE, false),
+    LATCH(Duty.LOAD, Joint.BODY, Heat.BEARS, Make.FITTED, false),
+    BRACKET(Duty.FRAME, Joint.BODY, Heat.BEARS, Make.FITTED, false),
+    LEVER(Duty.CONTROL, Joint.BODY, Heat.BEARS, Make.FITTED, false),
+    /** A plain block of one material, solid right through. */
+    BLOCK(Duty.LOAD, Joint.HUB, Heat.BEARS, Make.FITTED, true);
+
+    private final Duty duty;
+    private final Joint joint;
+    private final Heat heat;
+    private final Make make;
+    private final boolean filled;
+
+    Kind(Duty duty, Joint joint, Heat heat, Make make, boolean filled) {
+      this.duty = duty;
+      this.joint = joint;
+      this.heat = heat;
+      this.make = make;
+      this.filled = filled;
+    }
+
+    public boolean usuallyHot() {
+      return heat == Heat.GIVES;
+    }
+  }
+
+  @Override
+  public Kind look() {
+    return type;
+  }
+
+  @Override
+  public Traits traits() {
+    return new Traits(Names.word(type), type.duty, type.joint, type.heat, type.make, type.filled);
+  }
+}

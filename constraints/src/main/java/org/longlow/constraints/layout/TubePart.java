@@ -1,0 +1,75 @@
+package org.longlow.constraints.layout;
+
+import java.util.List;
+import java.util.Optional;
+import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.layout.Traits.Duty;
+import org.longlow.constraints.layout.Traits.Heat;
+import org.longlow.constraints.layout.Traits.Joint;
+import org.longlow.constraints.layout.Traits.Make;
+import org.longlow.constraints.words.Names;
+
+/**
+ * A round tube through pins, bent at the inner ones.
+ *
+ * @param path pins in order, at least two
+ * @param diameter outside diameter
+ * @param wall wall thickness
+ * @param bendRadius centre-line radius of the bends
+ * @param y distance of the tube's centre from the middle plane, left positive
+ * @param both true if there is one on each side
+ */
+public record TubePart(
+    PartBase base,
+    Kind type,
+    List<String> path,
+    Formula diameter,
+    Formula wall,
+    Formula bendRadius,
+    Formula y,
+    boolean both)
+    implements Part {
+
+  /** What a bent tube is. */
+  public enum Kind {
+    RAIL(Duty.FRAME, Heat.BEARS),
+    EXHAUST(Duty.LOAD, Heat.GIVES);
+
+    private final Duty duty;
+    private final Heat heat;
+
+    Kind(Duty duty, Heat heat) {
+      this.duty = duty;
+      this.heat = heat;
+    }
+
+    public boolean usuallyHot() {
+      return heat == Heat.GIVES;
+    }
+  }
+
+  public TubePart {
+    path = List.copyOf(path);
+  }
+
+  @Override
+  public boolean paired() {
+    return both;
+  }
+
+  @Override
+  public Traits traits() {
+    Optional<Formula> depth = Optional.of(diameter);
+    return new Traits(Names.word(type), type.duty, Joint.BAR, depth, type.heat, Make.TUBE, true);
+  }
+
+  @Override
+  public <R> R accept(Visitor<R> visitor) {
+    return visitor.tube(this);
+  }
+
+  @Override
+  public List<String> pins() {
+    return path.stream().distinct().toList();
+  }
+}

@@ -1,0 +1,43 @@
+package org.longlow.constraints.layout;
+
+import java.util.List;
+import java.util.Optional;
+import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.layout.Traits.Duty;
+import org.longlow.constraints.layout.Traits.Heat;
+import org.longlow.constraints.layout.Traits.Joint;
+import org.longlow.constraints.layout.Traits.Make;
+
+/**
+ * A wheel with its tyre.
+ *
+ * @param axle its axle pin
+ * @param tyre size designation such as {@code 120/70 R17}; may be empty if radius is given
+ * @param radius measured free radius, instead of the designation's
+ * @param width measured section width, instead of the designation's
+ * @param crown measured section (crown) radius, instead of half the width
+ */
+public record WheelPart(
+    PartBase base,
+    Part.End end,
+    String axle,
+    String tyre,
+    Optional<Formula> radius,
+    Optional<Formula> width,
+    Optional<Formula> crown)
+    implements Part.AtEnd {
+  @Override
+  public Traits traits() {
+    return new Traits("wheel", Duty.WHEEL, Joint.OTHER, Heat.BEARS, Make.BOUGHT, false);
+  }
+
+  @Override
+  public <R> R accept(Visitor<R> visitor) {
+    return visitor.wheel(this);
+  }
+
+  @Override
+  public List<String> pins() {
+    return List.of(axle);
+  }
+}

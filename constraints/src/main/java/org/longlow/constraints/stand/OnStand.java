@@ -1,0 +1,269 @@
+package org.longlow.constraints.stand;
+
+import java.util.Comparator;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.StandPart;
+import org.longlow.constraints.machine.Values;
+import org.longlow.constraints.machine.chassis.MassPoint;
+import org.longlow.constraints.machine.chassis.Tyre;
+import org.longlow.constraints.machine.ride.LeanClearance;
+import org.longlow.constraints.machine.ride.OnTyres;
+import org.longlow.constraints.machine.ride.ParkedStability;
+import org.longlow.constraints.machine.ride.Suspension;
+import org.longlow.rider.geom.Bracket;
+import org.longlow.rider.geom.PointMm;
+
+/**
+ * A machine leaned onto the foot of its stand, lean, springs and loads in balance with each other.
+ *
+ * <p>Both contacts and the foot carry the weight as three points do. What the foot carries the
+ * springs do not, so the frame rises on them and leans farther, which loads the foot more. The
+ * springs carry the wheel loads across the leaned road: by virtual work, the load less the unsprung
+ * weight, times the rise of the axle over the road along its path. Stiff tyres that do not hold the
+ * road sideways, no friction in the springs, no steering.
+ *
+ * <p>At each lean the springs are put in balance first; the machine rests where the foot then comes
+ * to the road. Soft springs may rest at more than one lean, and a push moves such a machine from
+ * one to the other: then the one that tips sooner counts.
+ */
+public final class OnStand {
+
+  /** Leans are looked at in such steps, rad. */
+  private static final double STEP_RAD = Math.toRadians(4.5);
+
+  /** A machine farther over does not stand, rad; no farther lean can be written. */
+  private static final double MOST_LEAN_RAD = Math.toRadians(45);
+
+  /** Springs move less than this in the last round, mm. */
+  private static final double SETTLED_MM = 1e-5;
+
+  private static final int ROUNDS = 200;
+
+  private static final double FOUND_RAD = 1e-8;
+
+  /** A foot nearer to the line of the contacts holds nothing, mm; a judgement. */
+  public static final double LEAST_ASIDE_MM = 1;
+
+  /** Travel over which the way of a foot on an arm is taken, mm. */
+  private static final double WAY_MM = 1e-2;
+
+  private final Wheels wheels;
+  private final Standing parked;
+  private final Optional<Springs> springs;
+  private final MassPoint.Sum total;
+  private final StandPart stand;
+  private final double side;
+  private final LeanClearance.Wheel front;
+  private final LeanClearance.Wheel rear;
+  private final double steepestRad;
+
+  /**
+   * The machine held at a lean, its springs in balance.
+   *
+   * @param leanRad to the side of the stand, rad
+   * @param frontTravelMm front wheel travel from the drawn position, bump positive
+   * @param rearTravelMm rear wheel travel, likewise
+   * @param footOffMm how high the foot is over the road, mm; negative under it
+   * @param massHeightMm how high the centre of mass is over the road, mm
+   * @param statics loads and margins as if the foot were on the road; empty where the centre of
+   *     mass lies in the road or the foot not out beyond the contacts
+   */
+  public record Held(
+      double leanRad,
+      double frontTravelMm,
+      double rearTravelMm,
+      double footOffMm,
+      double massHeightMm,
+      Optional<ParkedStability> statics) {
+
+    private double tipRad() {
+      return statics.orElseThrow().leastTipRad();
+    }
+  }
+
+  /**
+   * @param parked the machine upright, its stand down
+   * @param total all of its mass in that stance, in the axes of the frame
+   */
+  public OnStand(Wheels wheels, Standing parked, MassPoint.Sum total, StandPart stand) {
+    this(wheels, parked, parked.springs(), total, stand);
+  }
+
+  private OnStand(
+      Wheels wheels,
+      Standing parked,
+      Optional<Springs> springs,
+      MassPoint.Sum total,
+      StandPart stand) {
+    this.wheels = wheels;
+    this.parked = parked;
+    this.springs = springs;
+    this.total = total;
+    this.stand = stand;
+    side = Math.signum(parked.places().value(stand.y()));
+    front = wheel(wheels.frontTyre());
+    rear = wheel(wheels.rearTyre());
+    double wheelbase = parked.ground().wheelbaseMm();
+    steepestRad =
+        Math.min(MOST_LEAN_RAD, new LeanClearance(wheelbase, front, rear).steepestRollRad());
+  }
+
+  private static LeanClearance.Wheel wheel(Tyre tyre) {
+    return new LeanClearance.Wheel(tyre.freeRadiusMm(), tyre.sectionRadiusMm());
+  }
+
+  /** Returns the same machine with its springs stuck where they are upright. */
+  public OnStand stuck() {
+    return new OnStand(wheels, parked, Optional.empty(), total, stand);
+  }
+
+  /** Returns how far the foot is out, mm, &gt;= 0. */
+  public double yMm() {
+    return Math.abs(parked.places().value(stand.y()));
+  }
+
+  /** Returns where the machine rests on its foot; empty if that never comes to the road. */
+  public Optional<Held> rest() {
+    Stream.Builder<Held> rests = Stream.builder();
+    Held before = at(0);
+    Held last = before;
+    if (last.footOffMm() <= 0) {
+      rests.add(last);
+    }
+    int steps = (int) Math.ceil(steepestRad / STEP_RAD);
+    for (int i = 1; i <= steps; i++) {
+      Held now = between(before, last, Math.min(i * STEP_RAD, steepestRad));
+      if (last.footOffMm() > 0 && now.footOffMm() <= 0) {
+        rests.add(crossing(last, now));
+      }
+      before = last;
+      last = now;
+    }
+    return rests
+        .build()
+        .filter(held -> held.statics().isPresent())
+        .min(Comparator.comparingDouble(Held::tipRad));
+  }
+
+  /** The lean at which the foot comes to the road, over it at one and under it at the other. */
+  private Held crossing(Held over, Held under) {
+    double lean =
+        Bracket.root(
+            rad -> between(over, under, rad).footOffMm(),
+            over.leanRad(),
+            under.leanRad(),
+            FOUND_RAD);
+    return between(over, under, lean);
+  }
+
+  /** Returns the machine held at a lean of 0 to 45 degrees. */
+  public Held at(double leanRad) {
+    return held(Math.min(leanRad, steepestRad), parked.frontTravelMm(), parked.rearTravelMm());
+  }
+
+  /** Springs at a lean are sought on the line through those at two others. */
+  private Held between(Held a, Held b, double leanRad) {
+    double share = a == b ? 0 : (leanRad - a.leanRad()) / (b.leanRad() - a.leanRad());
+    return held(
+        leanRad,
+        a.frontTravelMm() + share * (b.frontTravelMm() - a.frontTravelMm()),
+        a.rearTravelMm() + share * (b.rearTravelMm() - a.rearTravelMm()));
+  }
+
+  private Held held(double leanRad, double nearFrontMm, double nearRearMm) {
+    Loaded now = loaded(leanRad, nearFrontMm, nearRearMm);
+    for (int round = 0; round < ROUNDS && now.held.statics().isPresent(); round++) {
+      double frontMm = travelMm(now, Part.End.FRONT);
+      double rearMm = travelMm(now, Part.End.REAR);
+      double moved =
+          Math.abs(frontMm - now.held.frontTravelMm()) + Math.abs(rearMm - now.held.rearTravelMm());
+      if (moved < SETTLED_MM) {
+        break;
+      }
+      now = loaded(leanRad, frontMm, rearMm);
+    }
+    return now.held;
+  }
+
+  /** The machine at a lean with its wheels at some travel, in balance or not. */
+  private record Loaded(Held held, Ground ground, LeanClearance.Road road) {
+
+    /** Returns how far a way in the axes of the frame leads up from the leaned road, mm. */
+    double riseMm(PointMm way) {
+      return road.byX() * ground.along().dot(way) + road.byZ() * ground.along().cross(way);
+    }
+  }
+
+  private Loaded loaded(double leanRad, double frontMm, double rearMm) {
+    PointMm frontAxle = wheels.frontSuspension().path().axle(frontMm);
+    PointMm rearAxle = wheels.rearSuspension().path().axle(rearMm);
+    Ground ground = Ground.under(rearAxle, rear.radiusMm(), frontAxle, front.radiusMm());
+    OnTyres on = OnTyres.of(ground.wheelbaseMm(), front, rear, leanRad);
+    PointMm foot = ground.toRoad(footAt(frontMm, rearMm));
+    MassPoint mass = massWith(frontAxle, rearAxle);
+    PointMm centre = ground.toRoad(mass.at());
+    double height = on.road().heightMm(centre.x(), side * mass.yMm(), centre.z());
+    Optional<ParkedStability> statics =
+        height > 0 && on.asideMm(foot.x(), yMm(), foot.z()) >= LEAST_ASIDE_MM
+            ? Optional.of(
+                ParkedStability.on(
+                    on.front(),
+                    on.rear(),
+                    on.plan(foot.x(), yMm(), foot.z()),
+                    on.plan(centre.x(), side * mass.yMm(), centre.z()),
+                    height))
+            : Optional.empty();
+    double off = on.road().heightMm(foot.x(), yMm(), foot.z());
+    return new Loaded(new Held(leanRad, frontMm, rearMm, off, height, statics), ground, on.road());
+  }
+
+  private PointMm footAt(double frontMm, double rearMm) {
+    return wheels.pin(stand.foot(), frontMm, rearMm);
+  }
+
+  /** All of the mass, what is on the wheels gone with them. */
+  private MassPoint massWith(PointMm frontAxle, PointMm rearAxle) {
+    if (springs.isEmpty()) {
+      return total.total();
+    }
+    PointMm frontWas = wheels.frontSuspension().path().axle(parked.frontTravelMm());
+    PointMm rearWas = wheels.rearSuspension().path().axle(parked.rearTravelMm());
+    return total
+        .shifted(springs.get().atFront().massKg(), frontAxle.minus(frontWas))
+        .shifted(springs.get().atRear().massKg(), rearAxle.minus(rearWas))
+        .total();
+  }
+
+  /** Returns the way of a foot that goes with a wheel, for each mm of its travel. */
+  private PointMm footWay(Part.End end, Held held) {
+    double front = end == Part.End.FRONT ? WAY_MM / 2 : 0;
+    double rear = WAY_MM / 2 - front;
+    PointMm below = footAt(held.frontTravelMm() - front, held.rearTravelMm() - rear);
+    PointMm above = footAt(held.frontTravelMm() + front, held.rearTravelMm() + rear);
+    return above.minus(below).times(1 / WAY_MM);
+  }
+
+  /** Returns where a spring rests under the loads of a machine. */
+  private double travelMm(Loaded now, Part.End end) {
+    boolean atFront = end == Part.End.FRONT;
+    Held held = now.held;
+    double travel = atFront ? held.frontTravelMm() : held.rearTravelMm();
+    if (springs.isEmpty()) {
+      return travel;
+    }
+    ParkedStability statics = held.statics().orElseThrow();
+    double weightN = total.massKg() * Values.STANDARD_GRAVITY_MS2;
+    double unsprungKg = (atFront ? springs.get().atFront() : springs.get().atRear()).massKg();
+    double wheelN = weightN * (atFront ? statics.frontShare() : statics.rearShare());
+    Suspension suspension = atFront ? wheels.frontSuspension() : wheels.rearSuspension();
+    double rise = now.riseMm(suspension.path().direction(travel));
+    double pressN = (wheelN - unsprungKg * Values.STANDARD_GRAVITY_MS2) * rise;
+    if (wheels.carries(end, stand.foot())) {
+      PointMm way = footWay(end, held);
+      pressN += weightN * statics.footShare() * now.riseMm(way);
+    }
+    return suspension.restUnder(pressN).travelMm();
+  }
+}

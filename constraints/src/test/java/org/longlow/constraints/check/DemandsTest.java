@@ -1,0 +1,36 @@
+package org.longlow.constraints.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.layout.Demands;
+import org.longlow.constraints.study.TestMachine;
+
+/** A demand that nothing reads would be a promise that nobody keeps. */
+class DemandsTest {
+
+  /** What a finding holds the machine to, without the words that only quote the demand. */
+  private record Held(String id, String stance, String verdict, double limit) {
+    static Held of(Finding f) {
+      return new Held(f.id(), f.stanceWords(), f.verdict().name(), f.limit());
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource(Demands.Key.class)
+  void eachDemandHoldsSomeFinding(Demands.Key key) {
+    List<Set<Held>> answers =
+        Stream.of("0.8", "1.25")
+            .map(factor -> "'" + factor + " * (" + key.standard().text() + ")'")
+            .map(value -> TestMachine.tourer().with("demands", key.word(), value).findings())
+            .map(findings -> findings.stream().map(Held::of).collect(Collectors.toSet()))
+            .toList();
+    assertThat(answers.get(0)).isNotEqualTo(answers.get(1));
+  }
+}
