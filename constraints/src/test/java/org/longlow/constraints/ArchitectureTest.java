@@ -55,7 +55,8 @@ class ArchitectureTest {
           "check",
           "study",
           "json",
-          "suit");
+          "suit",
+          "start");
 
   @ArchTest
   static void aRoomSeesOnlyThoseBelow(JavaClasses classes) {

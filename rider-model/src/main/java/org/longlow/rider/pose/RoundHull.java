@@ -59,7 +59,7 @@ final class RoundHull {
       int last = farthest(corners, NORMAL_X[next], NORMAL_Z[next]);
       add(ring, corners[at]);
       while (at != last) {
-        at = next(corners, at, last);
+        at = next(corners, at, last, k);
         add(ring, corners[at]);
       }
     }
@@ -87,15 +87,20 @@ final class RoundHull {
     return best;
   }
 
-  /** Returns the corner after {@code at} on the way to {@code last}: the rightmost turn. */
-  private static int next(Coordinate[] corners, int at, int last) {
+  /**
+   * Returns the corner after {@code at} on the way to {@code last}: the rightmost turn among those
+   * that lie ahead. Of corners in one line rounding can make any the rightmost, one behind too, and
+   * the walk would go to and fro.
+   */
+  private static int next(Coordinate[] corners, int at, int last, int k) {
     int next = last;
     Coordinate from = corners[at];
     for (int i = 0; i < corners.length; i++) {
       Coordinate to = corners[next];
       Coordinate c = corners[i];
       double cross = (to.x - from.x) * (c.y - from.y) - (to.y - from.y) * (c.x - from.x);
-      if (i != at && cross < 0) {
+      double ahead = (c.y - from.y) * COS[k] - (c.x - from.x) * SIN[k];
+      if (ahead > 0 && cross < 0) {
         next = i;
       }
     }

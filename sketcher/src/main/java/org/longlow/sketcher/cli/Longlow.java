@@ -29,6 +29,7 @@ import picocli.CommandLine.Spec;
       "4:the layout contradicts itself"
     },
     subcommands = {
+      NewCommand.class,
       DemoCommand.class,
       CheckCommand.class,
       DrawCommand.class,
@@ -78,6 +79,7 @@ public final class Longlow implements Runnable {
     CommandLine line = new CommandLine(root);
     // true of the program alone; what stands in its annotation every command inherits
     line.getCommandSpec().usageMessage().footer("Without arguments the window opens.");
+    NewCommand.addQuestions(line.getSubcommands().get("new").getCommandSpec());
     line.setOut(out).setErr(err).setColorScheme(plain());
     // a file called @thing is a file, not more arguments
     line.setExpandAtFiles(false);

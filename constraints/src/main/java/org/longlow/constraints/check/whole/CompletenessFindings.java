@@ -30,7 +30,7 @@ import org.longlow.constraints.stand.Wheels;
 public final class CompletenessFindings {
 
   /** What a machine must have to be ridden. */
-  private static final FindingKind COMPLETENESS =
+  public static final FindingKind COMPLETENESS =
       new FindingKind("completeness", FindingGroup.PLACES, Rests.ON_DRAWING);
 
   /** What is welded or clamped to something is no farther from it than this, mm; judgement. */

@@ -1,0 +1,102 @@
+package org.longlow.constraints.start;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.document.Fault;
+import org.longlow.constraints.document.LayoutFaults;
+import org.longlow.constraints.document.Tracer;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Wish;
+import org.longlow.constraints.study.Study;
+
+/** Makes a first machine from answers: whole, solved and with everybody seated. */
+public final class FirstMachine {
+
+  private FirstMachine() {}
+
+  /** What came of it. */
+  public sealed interface Outcome {}
+
+  /**
+   * A machine.
+   *
+   * @param study its layout and all that is known about it
+   * @param yours what nobody but its builder can decide, one sentence each
+   */
+  public record Made(Study study, List<String> yours) implements Outcome {
+    public Made {
+      yours = List.copyOf(yours);
+    }
+
+    public Layout layout() {
+      return study.layout();
+    }
+  }
+
+  /**
+   * None, and why.
+   *
+   * @param faults all that stands against it, each named by the answer it is about
+   */
+  public record Refused(List<Fault> faults) implements Outcome {
+    public Refused {
+      faults = List.copyOf(faults);
+    }
+  }
+
+  /** Makes a machine under the name that goes with where its drive is. */
+  public static Outcome of(Answers answers) {
+    return of(answers, Optional.empty());
+  }
+
+  /**
+   * Makes a machine; the same answers give the same one.
+   *
+   * @param name what it is called
+   */
+  public static Outcome of(Answers answers, Optional<String> name) {
+    List<Fault> faults = Contradictions.of(answers);
+    if (!faults.isEmpty()) {
+      return new Refused(faults);
+    }
+    Brief brief = Brief.of(answers);
+    Trim trim = new Trim(brief);
+    List<Fault> against = trim.settle();
+    if (!against.isEmpty()) {
+      return new Refused(against);
+    }
+    Story story = new Story(brief, answers, name);
+    Study study = Study.of(draw(trim.room(), story));
+    List<String> yours = new ArrayList<>();
+    for (Finding f : study.findings()) {
+      if (f.verdict() == Verdict.FAIL) {
+        yours.add(f.text());
+      }
+    }
+    yours.addAll(story.yours());
+    return new Made(study, yours);
+  }
+
+  static Layout draw(Room room, Story story) {
+    Draft draft = new Draft();
+    new Seating(room, draft).draw();
+    new Chassis(room, draft).draw();
+    new Loading(room, draft).draw();
+    if (room.pillion.isPresent()) {
+      new PillionSeat(room, draft).draw();
+    }
+    new Fittings(room, draft).draw();
+    room.brief.crew().forEach(draft::person);
+    draft.wish("ease", Wish.Kind.COMFORT, Optional.empty(), 1);
+    Layout layout = draft.layout(story.name(), story.title(), story.notes(), room.brief.law());
+    LayoutFaults.Verdict verdict = LayoutFaults.verdict(layout, Tracer.NONE);
+    if (!verdict.faults().isEmpty()) {
+      throw new IllegalStateException(
+          "a first machine has a fault: " + verdict.faults().get(0).line());
+    }
+    return verdict.layout();
+  }
+}

@@ -1,0 +1,302 @@
+package org.longlow.constraints.start;
+
+import static org.longlow.constraints.start.Draft.text;
+
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.longlow.constraints.layout.Demands;
+import org.longlow.constraints.layout.FrontPart;
+import org.longlow.constraints.layout.LampPart;
+import org.longlow.constraints.layout.SolidPart;
+import org.longlow.constraints.layout.StandPart;
+import org.longlow.constraints.start.Parts.At;
+import org.longlow.constraints.start.Parts.Base;
+import org.longlow.rider.geom.PointMm;
+
+/** Draws lamps, reflectors, plate and stand. */
+final class Fittings {
+
+  private static final double LAMP_HALF_MM = 60;
+  private static final double LAMP_DEPTH_MM = 80;
+
+  /** Clear of feet and shanks, and apart as far as the rules ask. */
+  private static final double SIGNAL_Y_MM = 216;
+
+  private static final double SIGNAL_OVER_HEAD_MM = 45;
+  private static final double MOST_SIGNAL_OVER_HEAD_MM = 330;
+  private static final double SIGNAL_HALF_HEIGHT_MM = 24;
+  private static final double SIGNAL_DEPTH_MM = 50;
+  private static final GeometryFactory FACTORY = new GeometryFactory();
+
+  static final double STAND_Y_MM = 258;
+  static final double STAND_LEAN_DEG = 13;
+  private static final double STAND_MM = 20;
+
+  private final Room room;
+  private final Rolling rolling;
+  private final Draft draft;
+
+  Fittings(Room room, Draft draft) {
+    this.room = room;
+    this.rolling = room.rolling;
+    this.draft = draft;
+  }
+
+  void draw() {
+    ahead();
+    behind();
+    stand();
+  }
+
+  /** All that gives light ahead turns with the fork. */
+  private void ahead() {
+    double z = lampUp();
+    double x = rolling.axisAheadMm(z) + Rolling.FORK_TUBE_MM / 2 + 8 + LAMP_DEPTH_MM;
+    nailed("headlampPin", x, z);
+    lamp(
+        bought("headlamp", 1.2, "fork").steered(),
+        LampPart.Kind.HEADLAMP,
+        "headlampPin",
+        0,
+        new Size(75, LAMP_HALF_MM, LAMP_DEPTH_MM),
+        LampPart.Colour.WHITE);
+    lamp(
+        bought("positionLamp", 0.1, "headlamp").steered(),
+        LampPart.Kind.FRONT_POSITION,
+        "headlampPin",
+        0,
+        new Size(15, 8, 20),
+        LampPart.Colour.WHITE);
+    PointMm signals = signals();
+    nailed("frontSignalPin", signals.x(), signals.z());
+    lamp(
+        bought("frontSignals", 0.4).steered(),
+        LampPart.Kind.FRONT_SIGNAL,
+        "frontSignalPin",
+        SIGNAL_Y_MM,
+        new Size(32, SIGNAL_HALF_HEIGHT_MM, SIGNAL_DEPTH_MM),
+        LampPart.Colour.AMBER);
+    double low = rolling.front.freeRadiusMm() + 150;
+    PointMm leg = legAt(low);
+    nailed("frontReflectorPin", leg.x() + 20, low);
+    lamp(
+        bought("frontReflectors", 0.1, "fork").steered(),
+        LampPart.Kind.SIDE_REFLECTOR,
+        "frontReflectorPin",
+        rolling.forkYMm + Rolling.FORK_TUBE_MM / 2 + 4,
+        new Size(4, 18, 40),
+        LampPart.Colour.AMBER);
+  }
+
+  /** Where a leg of the fork is at a height, from the front axle. */
+  private PointMm legAt(double z) {
+    PointMm axle = new PointMm(0, rolling.front.freeRadiusMm());
+    PointMm top = rolling.headTop(0);
+    PointMm low = axle;
+    if (room.brief.front() != FrontPart.Kind.TELESCOPIC) {
+      top = rolling.headBottom(0);
+      PointMm pivot = draft.at("linkPivot");
+      low = new PointMm(pivot.x() - room.wheelbaseMm, pivot.z());
+    }
+    return low.towards(top, (z - low.z()) / (top.z() - low.z()));
+  }
+
+  /** On the riser of the bars, from the front axle: as low as feet and shanks let them be. */
+  private PointMm signals() {
+    PointMm top = rolling.headTop(room.wheelbaseMm);
+    PointMm rise = draft.at("barRise");
+    PointMm at = top;
+    for (double up = SIGNAL_OVER_HEAD_MM; up < MOST_SIGNAL_OVER_HEAD_MM; up += 5) {
+      PointMm bar = top.towards(rise, Math.min(1, up / (rise.z() - top.z())));
+      at = new PointMm(bar.x() + SIGNAL_DEPTH_MM, top.z() + up);
+      if (awayFromLegs(at) > Draft.mmOf(Demands.Key.PERSON_GAP) + 4) {
+        break;
+      }
+    }
+    return new PointMm(Math.rint(at.x() - room.wheelbaseMm), Math.rint(at.z()));
+  }
+
+  private double awayFromLegs(PointMm at) {
+    Envelope box =
+        new Envelope(
+            at.x() - SIGNAL_DEPTH_MM,
+            at.x(),
+            at.z() - SIGNAL_HALF_HEIGHT_MM,
+            at.z() + SIGNAL_HALF_HEIGHT_MM);
+    PointMm pan = room.of(PointMm.ORIGIN);
+    box.translate(-pan.x(), -pan.z());
+    Geometry lamp = FACTORY.toGeometry(box);
+    double legs = room.posed.awayFromLegsMm(lamp);
+    PointMm rear = room.spots().board();
+    PointMm front = room.spots().boardFront();
+    Geometry board =
+        FACTORY.createLineString(
+            new Coordinate[] {
+              new Coordinate(rear.x(), rear.z()), new Coordinate(front.x(), front.z())
+            });
+    return Math.min(legs, board.distance(lamp) - SeatKit.REST_THICK_MM);
+  }
+
+  /** As low as the front guard lets it be at full bump, and not over the head. */
+  private double lampUp() {
+    double round = rolling.front.freeRadiusMm() + Rolling.GUARD_OFF_MM + 12;
+    double tan = Math.tan(Math.toRadians(Rolling.RAKE_DEG));
+    boolean slides = room.brief.front() == FrontPart.Kind.TELESCOPIC;
+    PointMm wheel =
+        new PointMm(
+            slides ? -Rolling.BUMP_MM * tan : 12, rolling.front.freeRadiusMm() + Rolling.BUMP_MM);
+    double z = 575;
+    while (!clears(z, wheel, round)) {
+      z++;
+    }
+    return Math.ceil(z / 5) * 5;
+  }
+
+  private boolean clears(double z, PointMm wheel, double round) {
+    double x = rolling.axisAheadMm(z) + Rolling.FORK_TUBE_MM / 2 + 8 + LAMP_DEPTH_MM;
+    double low = z - LAMP_HALF_MM;
+    return low > wheel.z()
+        && wheel.distance(new PointMm(x, low)) > round
+        && wheel.distance(new PointMm(x - LAMP_DEPTH_MM, low)) > round;
+  }
+
+  private void nailed(String name, double aheadOfAxle, double z) {
+    draft.nailed(name, "wheelbase + " + text(aheadOfAxle), text(z));
+  }
+
+  /** The lit area of a lamp and what is behind it, mm. */
+  private record Size(double halfWidthMm, double halfHeightMm, double depthMm) {}
+
+  private void lamp(
+      Base base, LampPart.Kind kind, String pin, double yMm, Size size, LampPart.Colour colour) {
+    draft.part(
+        Parts.lamp(
+            base, kind, pin, yMm, size.halfWidthMm(), size.halfHeightMm(), size.depthMm(), colour));
+  }
+
+  private static Base bought(String name, double kg, String... touches) {
+    return Base.of(name, "").mass(kg).touching(touches);
+  }
+
+  private void behind() {
+    holders();
+    tailLamps();
+  }
+
+  private void holders() {
+    tail("tailFoot", -5, -22);
+    draft.part(
+        Parts.solid(
+            Base.of("tailHolder", "steel")
+                .half(rolling.railYMm + 16)
+                .mass(1.1)
+                .touching("tailRail", "tailLamp", "stopLamp", "rearSignals", "sideReflectors"),
+            SolidPart.Kind.BRACKET,
+            "tailFoot",
+            At.corner(0, 0),
+            At.corner(0, 122),
+            At.corner(-12, 122),
+            At.corner(-12, 0)));
+    draft.part(
+        Parts.solid(
+            Base.of("plateHolder", "steel")
+                .half(60)
+                .mass(0.6)
+                .touching("tailHolder", "plate", "plateLamp", "rearReflector"),
+            SolidPart.Kind.BRACKET,
+            "tailFoot",
+            At.corner(0, 2),
+            At.corner(-52, -18),
+            At.corner(-72, -58),
+            At.corner(-72, -213),
+            At.corner(-66, -213),
+            At.corner(-62, -68),
+            At.corner(-30, -28),
+            At.corner(0, -10)));
+  }
+
+  private void tailLamps() {
+    tail("tailPin", -55, 25);
+    tail("stopPin", -55, 70);
+    tail("rearSignalPin", -55, 46);
+    tail("sideReflectorPin", 30, 46);
+    tail("plateLampPin", -62, -52);
+    tail("platePin", -84, -140);
+    tail("rearReflectorPin", -82, -213);
+    lamp(
+        bought("tailLamp", 0.2),
+        LampPart.Kind.TAIL,
+        "tailPin",
+        0,
+        new Size(50, 18, 38),
+        LampPart.Colour.RED);
+    lamp(
+        bought("stopLamp", 0.2),
+        LampPart.Kind.STOP,
+        "stopPin",
+        0,
+        new Size(60, 22, 38),
+        LampPart.Colour.RED);
+    lamp(
+        bought("rearSignals", 0.4),
+        LampPart.Kind.REAR_SIGNAL,
+        "rearSignalPin",
+        140,
+        new Size(28, 22, 38),
+        LampPart.Colour.AMBER);
+    lamp(
+        bought("sideReflectors", 0.1, "tailRail"),
+        LampPart.Kind.SIDE_REFLECTOR,
+        "sideReflectorPin",
+        rolling.railYMm + 20,
+        new Size(4, 20, 40),
+        LampPart.Colour.RED);
+    lamp(
+        bought("plateLamp", 0.1),
+        LampPart.Kind.PLATE_LAMP,
+        "plateLampPin",
+        0,
+        new Size(30, 10, 20),
+        LampPart.Colour.WHITE);
+    lamp(
+        bought("plate", 0.3),
+        LampPart.Kind.PLATE,
+        "platePin",
+        0,
+        new Size(90, 55, 5),
+        LampPart.Colour.WHITE);
+    lamp(
+        bought("rearReflector", 0.1),
+        LampPart.Kind.REAR_REFLECTOR,
+        "rearReflectorPin",
+        0,
+        new Size(35, 15, 5),
+        LampPart.Colour.RED);
+  }
+
+  /** A pin on the tail, from the end of its rails. */
+  private void tail(String pin, double ahead, double above) {
+    draft.nailed(pin, text(ahead) + " - tailReach", "tailHeight + " + text(above));
+  }
+
+  private void stand() {
+    double x = room.tuning.standXMm();
+    double z = room.tuning.standZMm();
+    PointMm pivot = new PointMm(x + 30, Rolling.FLOOR_MM + 22);
+    double leg = pivot.distance(new PointMm(x, z));
+    draft.nailed("standPivot", text(pivot.x()), "floorHeight + 22 mm");
+    draft.nailed("standFoot", text(x), text(z));
+    draft.nailed("standStowed", text(pivot.x() - leg), "floorHeight + 26 mm");
+    draft.part(
+        new StandPart(
+            Base.of("sideStand", "steel").mass(1.3).touching("floorRail").made(),
+            "standPivot",
+            "standFoot",
+            "standStowed",
+            Draft.mm(STAND_Y_MM),
+            Draft.mm(STAND_MM),
+            Draft.deg(STAND_LEAN_DEG)));
+  }
+}

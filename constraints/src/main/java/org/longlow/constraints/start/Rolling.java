@@ -1,0 +1,102 @@
+package org.longlow.constraints.start;
+
+import org.longlow.constraints.layout.Demands;
+import org.longlow.constraints.layout.FrontPart;
+import org.longlow.constraints.machine.chassis.Tyre;
+import org.longlow.rider.geom.PointMm;
+
+/**
+ * Wheels and what carries them, before anything is known of who sits between: mm, the rear contact
+ * point at 0, the front wheel's place counted from its own axle.
+ */
+final class Rolling {
+
+  // Rake, trail, travels and tubes are those of middling road machines: common practice, from
+  // memory.
+  static final double RAKE_DEG = 26;
+  static final double TRAIL_MM = 90;
+  static final double HEAD_LENGTH_MM = 150;
+  static final double FORK_TUBE_MM = 36;
+  static final double ARM_DEPTH_MM = 45;
+  static final double BUMP_MM = 50;
+  static final double DROOP_MM = 45;
+  static final double LINK_MM = 120;
+  static final double LINK_FALL_DEG = 8;
+  static final double RAIL_MM = 32;
+  static final double RAIL_WALL_MM = 2;
+
+  /** Middle of the lower rails above the road; the header hangs lowest and keeps the belly. */
+  static final double FLOOR_MM = 190;
+
+  /** A leg of the swingarm beside the tyre, mm; as the findings ask. */
+  private static final double ARM_LEG_MM = 18;
+
+  /** Guards stand so far off their tyre, mm, beyond the gap that tyres ask for. */
+  static final double GUARD_OFF_MM = 28;
+
+  private static final double SLACK_MM = 3;
+
+  final Tyre front;
+  final Tyre rear;
+  final double forkYMm;
+  final double railYMm;
+  final double armHalfMm;
+  final PointMm pivot;
+  final double armMm;
+  final double headHeightMm;
+
+  Rolling(Brief brief) {
+    front = brief.tyreAhead();
+    rear = brief.tyreBehind();
+    double gap = Draft.mmOf(Demands.Key.TYRE_GAP);
+    forkYMm = Math.ceil(front.widthMm() / 2 + gap + SLACK_MM + FORK_TUBE_MM / 2);
+    double hub = brief.place() == Answers.Place.HUB ? brief.box().breadthMm() / 2 : 0;
+    armHalfMm =
+        Math.ceil(Math.max(rear.widthMm() / 2 + gap + SLACK_MM, hub + SLACK_MM) + ARM_LEG_MM);
+    railYMm =
+        Math.ceil(
+            Math.max(
+                forkYMm + FORK_TUBE_MM / 2 + SLACK_MM * 2 + RAIL_MM / 2,
+                armHalfMm + SLACK_MM * 2 + RAIL_MM / 2));
+    armMm = Math.ceil(rear.freeRadiusMm() + gap + ARM_DEPTH_MM / 2 + 24);
+    double pivotUp = Math.rint(rear.freeRadiusMm() + 8);
+    double rise = pivotUp - rear.freeRadiusMm();
+    pivot = new PointMm(Math.sqrt(armMm * armMm - rise * rise), pivotUp);
+    headHeightMm = headHeight(brief);
+  }
+
+  /** The lowest that the head can be over the wheel and its guard at full bump. */
+  private double headHeight(Brief brief) {
+    double clear = front.freeRadiusMm() + GUARD_OFF_MM + 4 + FORK_TUBE_MM / 2 + 10;
+    double tan = Math.tan(Math.toRadians(RAKE_DEG));
+    boolean slides = brief.front() == FrontPart.Kind.TELESCOPIC;
+    double back = slides ? BUMP_MM * tan : 12;
+    PointMm wheel = new PointMm(-back, front.freeRadiusMm() + BUMP_MM);
+    double z = front.freeRadiusMm();
+    while (wheel.distance(new PointMm(axisAheadMm(z), z)) < clear || z < wheel.z()) {
+      z++;
+    }
+    return Math.ceil(z / 5) * 5;
+  }
+
+  /** Returns how far ahead of the front axle the steering axis is at a height, mm. */
+  double axisAheadMm(double zMm) {
+    return TRAIL_MM - zMm * Math.tan(Math.toRadians(RAKE_DEG));
+  }
+
+  PointMm headBottom(double wheelbaseMm) {
+    return new PointMm(wheelbaseMm + axisAheadMm(headHeightMm), headHeightMm);
+  }
+
+  PointMm headTop(double wheelbaseMm) {
+    double up = headHeightMm + HEAD_LENGTH_MM * Math.cos(Math.toRadians(RAKE_DEG));
+    return new PointMm(wheelbaseMm + axisAheadMm(up), up);
+  }
+
+  /** Half the breadth that legs straddle: rails, and the drive if it is between them. */
+  double straddledMm(Brief brief) {
+    double rails = railYMm + RAIL_MM / 2;
+    boolean between = brief.place() == Answers.Place.BEFORE;
+    return between ? Math.max(rails, brief.box().breadthMm() / 2) : rails;
+  }
+}

@@ -1,0 +1,136 @@
+package org.longlow.constraints.start;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.longlow.constraints.layout.FrontPart;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Measures;
+import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.layout.StandPart;
+import org.longlow.constraints.machine.chassis.MassPoint;
+import org.longlow.constraints.seat.Seats;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.shape.Shapes;
+import org.longlow.constraints.stand.OnStand;
+import org.longlow.constraints.stand.Rider;
+import org.longlow.constraints.stand.Springs;
+import org.longlow.constraints.stand.Stances;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.stand.Wheels;
+import org.longlow.constraints.study.Study;
+import org.longlow.rider.geom.PointMm;
+
+/** What a drawn machine weighs where, and what springs and stand follow from that. */
+final class Weighing {
+
+  private static final double GRAVITY = 9.80665;
+
+  /**
+   * Share of the travel from full droop at which a wheel rests empty, and under the heaviest: off
+   * both stops, with more room for bumps than for droop. Common practice, from memory.
+   */
+  private static final double EMPTY_AT = 0.14;
+
+  private static final double LADEN_AT = 0.52;
+
+  /** How far behind the empty machine's centre of mass the stand's foot is, mm. */
+  private static final double STAND_BEHIND_MM = 130;
+
+  private final Layout layout;
+  private final Wheels wheels;
+  private final Places drawn;
+  private final Map<String, PartShape> shapes;
+  private final List<Rider> loads = new ArrayList<>();
+
+  Weighing(Layout layout) {
+    this.layout = layout;
+    drawn = drawn(layout);
+    shapes = Shapes.of(layout, drawn);
+    wheels = Wheels.of(layout, drawn);
+    List<Sitting> sittings = Seats.of(layout, drawn);
+    loads.add(Rider.NOBODY);
+    loads.addAll(Study.riders(sittings));
+  }
+
+  /** Where things are drawn, which is where the ties hold them. */
+  private static Places drawn(Layout layout) {
+    Measures measures = Measures.of(layout);
+    Map<String, Double> values = measures.values(name -> measures.start().get(name));
+    Map<String, PointMm> pins = new LinkedHashMap<>();
+    layout
+        .pins()
+        .forEach(
+            (name, pin) ->
+                pins.put(
+                    name,
+                    new PointMm(pin.x().evaluate(values::get), pin.z().evaluate(values::get))));
+    return new Places(pins, values);
+  }
+
+  /** Share of all weight on the front wheel under each load, nobody first. */
+  List<Double> frontShares() {
+    double base = drawn.pin("frontAxle").x();
+    return loads.stream().map(load -> total(load).at().x() / base).toList();
+  }
+
+  private Springs on(Rider load) {
+    return Springs.of(shapes.values(), load, wheels).orElseThrow();
+  }
+
+  private MassPoint total(Rider load) {
+    Springs springs = on(load);
+    return springs.sprung().plus(springs.atFront()).plus(springs.atRear()).total();
+  }
+
+  /** Springs with which the wheels rest well between their stops under every load. */
+  Tuning sprung(Tuning tuning) {
+    double rake = Math.toRadians(Rolling.RAKE_DEG);
+    boolean slides =
+        layout.parts(FrontPart.class).anyMatch(f -> f.type() == FrontPart.Kind.TELESCOPIC);
+    double slope = slides ? Math.cos(rake) : 1;
+    return tuning.withSprings(spring(true, slope), spring(false, 1));
+  }
+
+  private Tuning.Spring spring(boolean front, double slope) {
+    double base = drawn.pin("frontAxle").x();
+    double least = Double.POSITIVE_INFINITY;
+    double most = 0;
+    for (Rider load : loads) {
+      MassPoint sprung = on(load).sprung().total();
+      double share = sprung.at().x() / base;
+      double newtons = GRAVITY * sprung.massKg() * (front ? share : 1 - share) * slope;
+      least = Math.min(least, newtons);
+      most = Math.max(most, newtons);
+    }
+    double travel = (Rolling.BUMP_MM + Rolling.DROOP_MM) / slope;
+    double rate = Math.max(1, (most - least) / ((LADEN_AT - EMPTY_AT) * travel));
+    double preload = Math.max(0, least - rate * EMPTY_AT * travel);
+    return new Tuning.Spring(Math.rint(rate * 10) / 10, Math.rint(preload / 5) * 5);
+  }
+
+  /**
+   * A foot nearer to being on the road when the parked machine leans as far as is meant. Where it
+   * is moves the springs, so this is asked some times over.
+   */
+  Tuning stood(Tuning tuning) {
+    StandPart stand = layout.parts(StandPart.class).findFirst().orElseThrow();
+    Standing parked =
+        new Stances(wheels, shapes)
+            .all(List.of()).stream()
+                .filter(s -> s.kind() == Stance.Kind.PARKED)
+                .findFirst()
+                .orElseThrow();
+    double lean = Math.toRadians(Fittings.STAND_LEAN_DEG);
+    double off =
+        new OnStand(wheels, parked, MassPoint.Sum.of(List.of(parked.load().total())), stand)
+            .at(lean)
+            .footOffMm();
+    double x = Math.rint(total(Rider.NOBODY).at().x() - STAND_BEHIND_MM);
+    double z = drawn.pin(stand.foot()).z() - off / Math.cos(lean);
+    return tuning.withStand(x, Math.rint(z * 10) / 10);
+  }
+}

@@ -1,0 +1,121 @@
+package org.longlow.constraints.start;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Geometry;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.check.whole.CompletenessFindings;
+import org.longlow.constraints.document.Fault;
+import org.longlow.constraints.gap.Solid;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.shape.Curves;
+import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.solve.problem.SolveStatus;
+import org.longlow.constraints.study.Study;
+import org.longlow.rider.geom.PointMm;
+
+/**
+ * Whatever is answered, there is a machine that solves, seats everybody and fails at nothing; or
+ * the wheelbase that was asked for is too short, and the one that is said to do does.
+ */
+class AnswerGridTest {
+
+  private static final boolean LONG = Boolean.getBoolean("longlow.long");
+
+  private static final double PERSON_GAP_MM = 10;
+
+  /** About a grip there is a hand, mm. */
+  private static final double HAND_MM = 90;
+
+  private static final Pattern NEEDED =
+      Pattern.compile("(\\d+(?:\\.\\d)?) mm (?:are needed|would)");
+
+  @Test
+  void everyAnswerMakesAMachineOrSaysWhyNot() {
+    List<Map<Question, String>> grid = AnswerGrid.every(LONG ? 1 : 41);
+    int made = 0;
+    for (Map<Question, String> said : grid) {
+      FirstMachine.Outcome outcome = FirstMachine.of(AnswerGrid.read(said));
+      if (outcome instanceof FirstMachine.Refused refused) {
+        outcome = asAdvised(said, refused.faults());
+      } else {
+        made++;
+      }
+      sound(said, ((FirstMachine.Made) outcome).study());
+    }
+    assertThat(made).isGreaterThan(LONG ? 500 : grid.size() / 2);
+  }
+
+  private static void sound(Map<Question, String> said, Study study) {
+    assertThat(study.placed().report().status()).as(said.toString()).isEqualTo(SolveStatus.SOLVED);
+    assertThat(study.sittings()).as(said.toString()).isNotEmpty();
+    assertThat(study.sittings()).allMatch(s -> s.posture().isPresent());
+    assertThat(
+            study.findings().stream().filter(f -> f.verdict() == Verdict.FAIL).map(Finding::text))
+        .as(said.toString())
+        .isEmpty();
+    assertThat(study.findings().stream().filter(f -> f.kind() == CompletenessFindings.COMPLETENESS))
+        .as(said.toString())
+        .allMatch(f -> f.verdict() == Verdict.PASS);
+    study.sittings().forEach(sitting -> clearOfWhatIsExcused(said, study, sitting));
+  }
+
+  /**
+   * Bars, and rails with a leg on either side, are said to touch people since a limb is judged as
+   * wide as it is anywhere; looked at closely, none comes nearer than people ask.
+   */
+  private static void clearOfWhatIsExcused(
+      Map<Question, String> said, Study study, Sitting sitting) {
+    Solid person = new Solid("person", sitting.finePrisms());
+    for (Part part : study.layout().parts().values()) {
+      if (!part.base().touches().contains("rider")) {
+        continue;
+      }
+      String what = part.name() + ", " + sitting.person() + ": " + said;
+      PartShape shape = study.shapes().get(part.name());
+      if (part.name().equals("bars")) {
+        // hands and forearms are at the grips, and the grips are judged by themselves
+        PointMm grip = study.placed().places().pin("grip");
+        Geometry bars = shape.outline().difference(Curves.disc(grip, HAND_MM));
+        assertThat(
+                sitting.flesh().stream()
+                    .filter(f -> Set.of("thigh", "shank", "foot", "head").contains(f.name()))
+                    .mapToDouble(f -> f.outline().distance(bars)))
+            .as(what)
+            .allMatch(mm -> mm > PERSON_GAP_MM);
+      } else {
+        assertThat(new Solid(part.name(), shape.prisms()).to(person, PERSON_GAP_MM))
+            .as(what)
+            .isNull();
+      }
+    }
+  }
+
+  /** Only a wheelbase that was given is refused, and with the one that is said instead it goes. */
+  private static FirstMachine.Outcome asAdvised(Map<Question, String> said, List<Fault> faults) {
+    assertThat(faults).as(said.toString()).hasSize(1);
+    assertThat(faults.get(0).path()).as(said.toString()).isEqualTo("wheelbase");
+    assertThat(said.get(Question.WHEELBASE)).as(said.toString()).isNotEqualTo("choose");
+    Matcher needed = NEEDED.matcher(faults.get(0).message());
+    assertThat(needed.find()).as(said + " " + faults).isTrue();
+    Map<Question, String> advised = new EnumMap<>(said);
+    advised.put(Question.WHEELBASE, needed.group(1) + " mm");
+    FirstMachine.Outcome outcome = FirstMachine.of(AnswerGrid.read(advised));
+    if (outcome instanceof FirstMachine.Refused again) {
+      // long enough for what lies between the wheels, and then too short to carry two
+      assertThat(again.faults().get(0).message()).as(said.toString()).contains("front wheel");
+      advised.put(Question.WHEELBASE, "choose");
+      outcome = FirstMachine.of(AnswerGrid.read(advised));
+    }
+    return outcome;
+  }
+}

@@ -1,0 +1,141 @@
+package org.longlow.sketcher.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.longlow.constraints.json.LayoutReader;
+import org.longlow.constraints.json.ReadResult;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.start.AnswerReader;
+import org.longlow.constraints.start.FirstMachine;
+import org.longlow.constraints.start.Question;
+
+/** A first machine from the command line: what is made, what is said, what is refused. */
+class NewCommandTest {
+
+  @TempDir Path folder;
+
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  private int run(String... args) {
+    out.getBuffer().setLength(0);
+    err.getBuffer().setLength(0);
+    return Longlow.run(new PrintWriter(out), new PrintWriter(err), args);
+  }
+
+  private static Layout read(Path file) {
+    return ((ReadResult.Read) LayoutReader.read(file)).layout();
+  }
+
+  /** An answer to each question that differs from what is chosen without. */
+  private static final Map<Question, String> SAID = new EnumMap<>(Question.class);
+
+  static {
+    SAID.put(Question.RIDER, "woman 5 ft 6 in, 145 lb");
+    SAID.put(Question.SECOND, "man 75 %");
+    SAID.put(Question.SEATS, "1");
+    SAID.put(Question.WHEELBASE, "72 in");
+    SAID.put(Question.FRONT_TYRE, "100/90-18");
+    SAID.put(Question.REAR_TYRE, "120/80-18");
+    SAID.put(Question.RECLINE, "38 deg");
+    SAID.put(Question.DRIVE, "motor");
+    SAID.put(Question.PLACE, "before");
+    SAID.put(Question.BOX, "240 x 200 x 230 mm, 21 kg");
+    SAID.put(Question.FRONT, "leading-link");
+    SAID.put(Question.LAW, "us");
+  }
+
+  @Test
+  void withoutAnswersItMakesAMachineAndSaysHowToGoOn() {
+    Path file = folder.resolve("mine.json");
+    assertThat(run("new", "--out", file.toString())).isZero();
+    assertThat(err.toString()).isEmpty();
+    assertThat(out.toString())
+        .contains("0 fail", "saved: " + file, "Yours to decide:", "longlow open " + file)
+        .contains("not a certificate");
+    String made = out.toString();
+    assertThat(run("check", file.toString())).isZero();
+    Layout layout = read(file);
+    assertThat(made).startsWith(layout.title());
+    assertThat(layout)
+        .isEqualTo(
+            ((FirstMachine.Made) FirstMachine.of(AnswerReader.read(Map.of()).answers())).layout());
+  }
+
+  @Test
+  void everyQuestionIsAnOptionAndReachesTheMachine() {
+    assertThat(SAID).containsOnlyKeys(Question.values());
+    Path file = folder.resolve("stork.json");
+    List<String> args =
+        Stream.concat(
+                Stream.of("new", "stork", "--out", file.toString()),
+                SAID.entrySet().stream()
+                    .flatMap(e -> Stream.of("--" + e.getKey().word(), e.getValue())))
+            .toList();
+    assertThat(run(args.toArray(String[]::new))).as(err.toString()).isZero();
+    Layout layout = read(file);
+    assertThat(layout.name()).isEqualTo("stork");
+    assertThat(layout.title()).startsWith("Stork");
+    FirstMachine.Outcome same =
+        FirstMachine.of(AnswerReader.read(SAID).answers(), java.util.Optional.of("stork"));
+    assertThat(layout).isEqualTo(((FirstMachine.Made) same).layout());
+    assertThat(run("new", "--help")).isZero();
+    for (Question question : Question.values()) {
+      assertThat(out.toString()).contains("--" + question.word() + "=");
+    }
+    assertThat(out.toString()).contains("woman 5 %").doesNotContain("%%");
+  }
+
+  @Test
+  void whatIsThereStays() throws IOException {
+    Path file = Files.writeString(folder.resolve("kept.json"), "weeks of work");
+    assertThat(run("new", "--out", file.toString())).isEqualTo(ExitCodes.BAD_INPUT);
+    assertThat(err.toString()).contains("is there already").hasLineCount(1);
+    assertThat(out.toString()).isEmpty();
+    assertThat(file).hasContent("weeks of work");
+    assertThat(run("new", "--out", folder.toString())).isEqualTo(ExitCodes.BAD_INPUT);
+  }
+
+  @Test
+  void allFaultsAreNamedAndNothingIsWritten() throws IOException {
+    Path file = folder.resolve("no.json");
+    int code =
+        run(
+            "new",
+            "--out",
+            file.toString(),
+            "--rider",
+            "bloke",
+            "--recline",
+            "80",
+            "--front",
+            "girder",
+            "--seats",
+            "5");
+    assertThat(code).isEqualTo(ExitCodes.BAD_INPUT);
+    assertThat(err.toString().lines())
+        .hasSize(4)
+        .anyMatch(l -> l.startsWith("longlow: --rider = \"bloke\": "))
+        .anyMatch(l -> l.contains("18 to 60 deg"))
+        .anyMatch(l -> l.contains("leading-link, telescopic, trailing-link"));
+    assertThat(run("new", "--out", file.toString(), "--wheelbase", "1400"))
+        .isEqualTo(ExitCodes.BAD_INPUT);
+    assertThat(err.toString()).contains("--wheelbase = 1400 mm").contains("are needed");
+    assertThat(run("new", "a/b", "--out", file.toString())).isEqualTo(ExitCodes.BAD_INPUT);
+    assertThat(err.toString()).contains("NAME is \"a/b\"");
+    try (Stream<Path> left = Files.list(folder)) {
+      assertThat(left).isEmpty();
+    }
+  }
+}
