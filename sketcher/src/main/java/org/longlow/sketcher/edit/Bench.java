@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import org.longlow.constraints.document.Entries;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.Unit;
@@ -30,6 +32,9 @@ import org.longlow.constraints.shape.Places;
  * @param groups its quantities
  */
 public record Bench(String subject, String title, String kind, String note, List<Group> groups) {
+
+  private static final Map<String, String> GROUPS =
+      Map.of("part", "parts", "pin", "pins", "person", "crew");
 
   /** Quantities under one heading. */
   public record Group(String heading, List<Row> rows) {
@@ -62,25 +67,31 @@ public record Bench(String subject, String title, String kind, String note, List
     groups = List.copyOf(groups);
   }
 
+  /** Returns the thing that lies on the bench, as the document has it; empty for the whole. */
+  public Optional<Entries.Entry> entry() {
+    return Optional.ofNullable(GROUPS.get(subject.replaceFirst(":.*", "")))
+        .map(group -> new Entries.Entry(group, title));
+  }
+
   /** Lays {@code subject} on the bench; the whole machine if the layout has no such thing. */
   public static Bench of(Layout layout, Places places, String subject) {
-    int colon = subject.indexOf(':');
-    String name = subject.substring(colon + 1);
-    return switch (colon < 0 ? "" : subject.substring(0, colon)) {
-      case "part" ->
-          layout.parts().containsKey(name)
-              ? new Builder(layout, places).part(layout.parts().get(name), subject)
-              : whole(layout, places);
-      case "pin" ->
-          layout.pins().containsKey(name)
-              ? new Builder(layout, places).pin(name, subject)
-              : whole(layout, places);
-      case "person" ->
-          layout.crew().containsKey(name)
-              ? new Builder(layout, places).person(layout.crew().get(name), subject)
-              : whole(layout, places);
-      default -> whole(layout, places);
+    if (isWhole(layout, subject)) {
+      return whole(layout, places);
+    }
+    String name = subject.substring(subject.indexOf(':') + 1);
+    Builder builder = new Builder(layout, places);
+    return switch (GROUPS.get(subject.replaceFirst(":.*", ""))) {
+      case "parts" -> builder.part(layout.parts().get(name), subject);
+      case "pins" -> builder.pin(name, subject);
+      default -> builder.person(layout.crew().get(name), subject);
     };
+  }
+
+  /** Returns whether a subject is none of the layout's things, so that the whole is shown. */
+  public static boolean isWhole(Layout layout, String subject) {
+    String group = GROUPS.get(subject.replaceFirst(":.*", ""));
+    return group == null
+        || !Entries.of(layout, group).containsKey(subject.substring(subject.indexOf(':') + 1));
   }
 
   private static Bench whole(Layout layout, Places places) {

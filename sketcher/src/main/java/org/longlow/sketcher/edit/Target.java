@@ -2,8 +2,9 @@ package org.longlow.sketcher.edit;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.longlow.constraints.document.Entries;
 
-/** A quantity of a layout that can be typed over. */
+/** What an edit is about: a quantity of a layout that can be typed over, or a thing of it. */
 public sealed interface Target {
 
   /** Returns what the quantity is called in messages and in the history. */
@@ -11,6 +12,19 @@ public sealed interface Target {
 
   /** Returns where it stands in the document, by keys, names and indices. */
   List<String> path();
+
+  /** A thing as a whole, such as when it is renamed or taken out. */
+  record OfEntry(Entries.Entry entry) implements Target {
+    @Override
+    public List<String> path() {
+      return List.of(entry.group(), entry.name());
+    }
+
+    @Override
+    public String name() {
+      return entry.name();
+    }
+  }
 
   /** The value or formula of a measure. */
   record OfMeasure(String measure) implements Target {
