@@ -8,6 +8,7 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.longlow.constraints.document.Change;
 import org.longlow.constraints.document.Entries;
+import org.longlow.constraints.document.Typing;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Tie;
@@ -19,20 +20,19 @@ public final class Edits {
   private Edits() {}
 
   /**
-   * Returns the edit that types {@code text} over a quantity. A free measure that is given a value
-   * is held to it.
-   *
-   * @throws org.longlow.constraints.formula.FormulaException if the text is no quantity or formula
+   * Returns the edit that types {@code text} over what stands at a target; nothing typed takes out
+   * what may be left out. A free measure that is given a value is held to it. Where the text is no
+   * such value the edit cannot be applied.
    */
   public static Edit set(Target target, String text) {
-    Formula formula = Formula.parse(text.strip());
+    String said = text.strip();
     return new Edit(
-        "set " + target.name() + " to " + text.strip(), layout -> set(layout, target, formula));
+        said.isEmpty() ? "clear " + target.name() : "set " + target.name() + " to " + said,
+        layout -> set(layout, target, said));
   }
 
-  private static Layout set(Layout layout, Target target, Formula f) {
-    String[] path = target.path().toArray(String[]::new);
-    Layout typed = Change.set(layout, f, path);
+  private static Layout set(Layout layout, Target target, String text) {
+    Layout typed = Typing.typed(layout, text, target.path());
     return target instanceof Target.OfMeasure m
         ? Change.set(typed, false, "measures", m.measure(), "free")
         : typed;

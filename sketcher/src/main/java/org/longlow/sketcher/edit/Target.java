@@ -40,7 +40,7 @@ public sealed interface Target {
   }
 
   /**
-   * A quantity of a part; see {@link PartFields}.
+   * A field of a part.
    *
    * @param within where in the part, such as layers, 1, thickness
    */
@@ -55,6 +55,18 @@ public sealed interface Target {
     @Override
     public String name() {
       return part + " " + label;
+    }
+  }
+
+  /**
+   * A field of anything else.
+   *
+   * @param path from the top, with the name of the thing in second place
+   */
+  record OfField(List<String> path, String label) implements Target {
+    @Override
+    public String name() {
+      return path.get(1) + " " + label;
     }
   }
 
