@@ -5,17 +5,33 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
+import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Outline;
 import org.longlow.rider.geom.OutOfRange;
 
 /** A value of a document put in the place of another, wherever it stands. */
 public final class Change {
 
-  private final Object to;
-  private final Kind.Dims dims;
+  private static final Pattern INDEX = Pattern.compile("\\d{1,5}");
 
-  private Change(Object to, Kind.Dims dims) {
-    this.to = to;
+  /** What stands at a place instead. */
+  @FunctionalInterface
+  interface At {
+    /**
+     * @param field the field that the place is in or is
+     * @param type of the value, with {@link Type.Maybe} where it may be absent
+     */
+    Object instead(Field<?, ?> field, Type<?> type, Object old);
+  }
+
+  private final At leaf;
+  private final Kind.Dims dims;
+  private Field<?, ?> field;
+
+  private Change(At leaf, Kind.Dims dims) {
+    this.leaf = leaf;
     this.dims = dims;
   }
 
@@ -28,28 +44,42 @@ public final class Change {
    * @throws OutOfRange if the layout has no such place
    */
   public static Layout set(Layout layout, Object value, String... path) {
+    return at(
+        layout,
+        List.of(path),
+        (field, type, old) -> type instanceof Type.Maybe ? Optional.of(value) : value);
+  }
+
+  /** Returns {@code layout} with what stands at {@code path} replaced. */
+  static Layout at(Layout layout, List<String> path, At leaf) {
     Kind.Dims dims =
         name -> Optional.ofNullable(layout.measures().get(name)).map(measure -> measure.dim());
-    return new Change(value, dims).in(Document.LAYOUT, "", layout, List.of(path));
+    return new Change(leaf, dims).in(Document.LAYOUT, "", layout, path);
   }
 
   private <T> T in(Kind<T> general, String name, T owner, List<String> path) {
     Kind<T> kind = general.exactly(name, owner, dims);
     String key = path.get(0);
-    if (kind.fields().stream().noneMatch(f -> f.key().equals(key))) {
-      throw new OutOfRange("the layout has no " + String.join(" ", path));
-    }
+    Field<T, ?> own =
+        kind.fields().stream()
+            .filter(f -> f.key().equals(key))
+            .findFirst()
+            .orElseThrow(() -> new OutOfRange("the layout has no " + String.join(" ", path)));
+    field = own;
+    Object now = at(own.type(), name, own.of(owner), path);
+    boolean all = Optional.empty().equals(now) && kind.together().contains(key);
     return kind.mapped(
         name,
         owner,
-        (field, old) -> field.key().equals(key) ? at(field.type(), name, old, path) : old);
+        (f, old) ->
+            f.key().equals(key) ? now : all && kind.together().contains(f.key()) ? now : old);
   }
 
   /** The value for the place at which {@code path} has arrived. */
   private Object at(Type<?> type, String name, Object old, List<String> path) {
     List<String> rest = path.subList(1, path.size());
     if (rest.isEmpty()) {
-      return type instanceof Type.Maybe ? Optional.of(to) : to;
+      return leaf.instead(field, type, old);
     }
     if (type instanceof Type.Group<?> group) {
       Map<Object, Object> entries = new LinkedHashMap<>((Map<?, ?>) old);
@@ -65,15 +95,50 @@ public final class Change {
     if (type instanceof Type.Choice<?> choice) {
       return chosen(choice, name, old, rest);
     }
-    if (old instanceof List<?> list) {
+    if (type instanceof Type.Outlines outlines) {
+      return old instanceof Outline.Traced
+          ? traced(outlines, name, (Outline.Traced) old, rest)
+          : nested(outlines.drawn(), name, old, rest);
+    }
+    if (old instanceof Outline.Vertex vertex) {
+      return vertex(vertex, rest.get(0));
+    }
+    if (old instanceof List<?> list && INDEX.matcher(rest.get(0)).matches()) {
       List<Object> copy = new ArrayList<>(list);
       int i = Integer.parseInt(rest.get(0));
+      if (i >= copy.size()) {
+        throw new OutOfRange("the layout has no " + String.join(" ", path));
+      }
       copy.set(
           i,
           at(type instanceof Type.ListOf<?> of ? of.item() : Type.LENGTH, "", copy.get(i), rest));
       return copy;
     }
     throw new OutOfRange("the layout has no " + String.join(" ", path));
+  }
+
+  /** The kind knows what the file says; the vertices come from where that points. */
+  private Outline traced(
+      Type.Outlines outlines, String name, Outline.Traced old, List<String> path) {
+    Outline.Traced now = nested(outlines.traced(), name, old, path);
+    return new Outline.Traced(now.file(), now.path(), now.scale(), old.vertices(), old.closed());
+  }
+
+  /** A vertex is at x and z, or on a pin. */
+  private Outline.Vertex vertex(Outline.Vertex old, String key) {
+    boolean onPin = old.pin() != null;
+    if (key.equals("pin")) {
+      String pin = (String) leaf.instead(field, Type.ref(Type.Target.PIN), onPin ? old.pin() : "");
+      return pin.isEmpty() ? old : new Outline.Vertex(null, null, pin, old.smooth());
+    } else if (key.equals(Type.Vertices.SMOOTH)) {
+      boolean smooth = (Boolean) leaf.instead(field, Type.FLAG, old.smooth());
+      return new Outline.Vertex(old.x(), old.z(), old.pin(), smooth);
+    } else if (onPin || !key.equals("0") && !key.equals("1")) {
+      throw new OutOfRange("this vertex has no " + key);
+    }
+    boolean isX = key.equals("0");
+    Formula now = (Formula) leaf.instead(field, Type.LENGTH, isX ? old.x() : old.z());
+    return new Outline.Vertex(isX ? now : old.x(), isX ? old.z() : now, null, old.smooth());
   }
 
   @SuppressWarnings("unchecked")

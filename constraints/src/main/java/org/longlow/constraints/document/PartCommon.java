@@ -80,8 +80,8 @@ final class PartCommon {
     return new PartBase(
         s.name(),
         left.isPresent() || right.isPresent()
-            ? Optional.of(
-                new Spread(left.orElse(Quantities.LOST), right.orElse(Quantities.LOST), both))
+            // one alone is a fault in a file; typed alone it is meant for both sides
+            ? Optional.of(new Spread(left.or(() -> right).get(), right.or(() -> left).get(), both))
             : Optional.empty(),
         field(
             s,

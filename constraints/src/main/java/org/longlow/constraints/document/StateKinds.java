@@ -13,6 +13,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import org.longlow.constraints.document.Type.Target;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
@@ -165,7 +166,7 @@ final class StateKinds {
                 + " kg; helmet (1.5 kg), boots (2 kg) and clothes (4.3 kg) are added where worn."),
         s.or(
             "measured",
-            new Type.Group<>("measurement", Type.Naming.KEYS, LENGTH.notNegative()),
+            new Type.Group<>("measurement", Type.Naming.KEYS, LENGTH.notNegative(), measurements()),
             Map.of(),
             Person::measured,
             "Own measurements by their survey names, such as sittingheight."),
@@ -183,6 +184,14 @@ final class StateKinds {
             true,
             Person::clothes,
             "Whether they wear jacket, trousers and gloves, with armour at knee and elbow."));
+  }
+
+  /** Names of the survey's measurements that both sexes have. */
+  private static List<String> measurements() {
+    Set<String> names = new TreeSet<>(Anthropometry.survey().measures(Sex.FEMALE).keySet());
+    names.retainAll(Anthropometry.survey().measures(Sex.MALE).keySet());
+    names.removeAll(BESIDE);
+    return List.copyOf(names);
   }
 
   /** Lets the body model judge whether such a person can be. */

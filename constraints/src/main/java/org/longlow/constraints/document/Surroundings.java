@@ -2,12 +2,9 @@ package org.longlow.constraints.document;
 
 import java.util.Collection;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.Map;
-import java.util.Set;
 import org.longlow.constraints.document.Type.Target;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Part;
 
 /**
@@ -18,7 +15,7 @@ final class Surroundings {
   final Faults faults;
   final Quantities quantities;
   private final Written written;
-  private final Map<Target, Collection<String>> names = new HashMap<>();
+  private final Map<Target, Collection<String>> names;
   private final Map<String, Part> parts = new HashMap<>();
 
   /**
@@ -28,25 +25,7 @@ final class Surroundings {
     this.faults = faults;
     this.written = written;
     this.quantities = new Quantities(faults, layout.measures().keySet());
-    names.put(Target.PIN, layout.pins().keySet());
-    names.put(Target.PART, layout.parts().keySet());
-    names.put(Target.PART_OR_RIDER, with(layout.parts().keySet(), Set.of(Occupant.RIDER)));
-    names.put(Target.SECTION, layout.sections().keySet());
-    names.put(Target.MEASURE, layout.measures().keySet());
-    names.put(Target.CARRIER, with(PointKinds.CARRIERS, layout.sections().keySet()));
-    Set<String> seats = new LinkedHashSet<>();
-    for (Part part : layout.parts().values()) {
-      if (part != null) {
-        part.seatOf().ifPresent(seats::add);
-      }
-    }
-    names.put(Target.SEAT, seats);
-  }
-
-  private static Set<String> with(Collection<String> names, Collection<String> more) {
-    Set<String> all = new LinkedHashSet<>(names);
-    all.addAll(more);
-    return all;
+    this.names = Known.in(layout);
   }
 
   /** Returns the names that {@code target} may have here. */

@@ -337,8 +337,14 @@ public sealed interface Type<V> {
    * Entries by name.
    *
    * @param what one entry is called
+   * @param keys what they can be called, where that is not the user's own; a rule holds them to it
    */
-  record Group<V>(String what, Naming naming, Type<V> item) implements Type<Map<String, V>> {
+  record Group<V>(String what, Naming naming, Type<V> item, List<String> keys)
+      implements Type<Map<String, V>> {
+    Group(String what, Naming naming, Type<V> item) {
+      this(what, naming, item, List.of());
+    }
+
     @Override
     public <A, R> R by(Cases<A, R> cases, A a) {
       return cases.group(this, a);

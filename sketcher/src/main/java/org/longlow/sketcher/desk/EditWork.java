@@ -1,9 +1,7 @@
 package org.longlow.sketcher.desk;
 
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
-import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.sketcher.edit.Edit;
 import org.longlow.sketcher.edit.Edits;
@@ -84,12 +82,6 @@ final class EditWork {
   }
 
   void type(Target target, String text) {
-    Optional<String> fault = Formula.fault(text.strip());
-    if (fault.isPresent()) {
-      trouble = new Trouble(target, text, new Trial.Refused("It " + fault.get(), List.of()));
-      desk.tell();
-      return;
-    }
     edit(Edits.set(target, text), target, text);
   }
 

@@ -4,9 +4,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import org.longlow.constraints.document.Entries;
+import org.longlow.constraints.document.Form;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.Unit;
@@ -31,6 +34,9 @@ import org.longlow.constraints.shape.Places;
  */
 public record Bench(String subject, String title, String kind, String note, List<Group> groups) {
 
+  private static final Map<String, String> GROUPS =
+      Map.of("part", "parts", "pin", "pins", "person", "crew");
+
   /** Quantities under one heading. */
   public record Group(String heading, List<Row> rows) {
     public Group {
@@ -39,7 +45,7 @@ public record Bench(String subject, String title, String kind, String note, List
   }
 
   /**
-   * One quantity.
+   * One quantity, or anything else that is said of a thing.
    *
    * @param target what typing changes
    * @param label its name
@@ -48,6 +54,8 @@ public record Bench(String subject, String title, String kind, String note, List
    * @param note for people, may be empty
    * @param measure true if it is a measure and can be freed
    * @param free true if it is a measure that the solver finds
+   * @param input how it is filled in
+   * @param choices what can be picked, where it is picked
    */
   public record Row(
       Target target,
@@ -56,31 +64,45 @@ public record Bench(String subject, String title, String kind, String note, List
       String value,
       String note,
       boolean measure,
-      boolean free) {}
+      boolean free,
+      Form.Input input,
+      List<String> choices) {
+
+    /** A quantity that is no measure. */
+    Row(Target target, String label, String text, String value, String note) {
+      this(target, label, text, value, note, false, false, Form.Input.QUANTITY, List.of());
+    }
+  }
 
   public Bench {
     groups = List.copyOf(groups);
   }
 
+  /** Returns the thing that lies on the bench, as the document has it; empty for the whole. */
+  public Optional<Entries.Entry> entry() {
+    return Optional.ofNullable(GROUPS.get(subject.replaceFirst(":.*", "")))
+        .map(group -> new Entries.Entry(group, title));
+  }
+
   /** Lays {@code subject} on the bench; the whole machine if the layout has no such thing. */
   public static Bench of(Layout layout, Places places, String subject) {
-    int colon = subject.indexOf(':');
-    String name = subject.substring(colon + 1);
-    return switch (colon < 0 ? "" : subject.substring(0, colon)) {
-      case "part" ->
-          layout.parts().containsKey(name)
-              ? new Builder(layout, places).part(layout.parts().get(name), subject)
-              : whole(layout, places);
-      case "pin" ->
-          layout.pins().containsKey(name)
-              ? new Builder(layout, places).pin(name, subject)
-              : whole(layout, places);
-      case "person" ->
-          layout.crew().containsKey(name)
-              ? new Builder(layout, places).person(layout.crew().get(name), subject)
-              : whole(layout, places);
-      default -> whole(layout, places);
+    if (isWhole(layout, subject)) {
+      return whole(layout, places);
+    }
+    String name = subject.substring(subject.indexOf(':') + 1);
+    Builder builder = new Builder(layout, places);
+    return switch (GROUPS.get(subject.replaceFirst(":.*", ""))) {
+      case "parts" -> builder.part(layout.parts().get(name), subject);
+      case "pins" -> builder.pin(name, subject);
+      default -> builder.person(layout.crew().get(name), subject);
     };
+  }
+
+  /** Returns whether a subject is none of the layout's things, so that the whole is shown. */
+  public static boolean isWhole(Layout layout, String subject) {
+    String group = GROUPS.get(subject.replaceFirst(":.*", ""));
+    return group == null
+        || !Entries.of(layout, group).containsKey(subject.substring(subject.indexOf(':') + 1));
   }
 
   private static Bench whole(Layout layout, Places places) {
@@ -115,13 +137,13 @@ public record Bench(String subject, String title, String kind, String note, List
 
     Bench part(Part part, String subject) {
       List<Row> own = new ArrayList<>();
-      for (PartFields.Field f : PartFields.of(part)) {
-        own.add(
-            row(
-                new Target.OfPart(part.name(), f.path(), f.label()),
-                f.label(),
-                f.formula(),
-                f.help()));
+      List<Row> more = new ArrayList<>();
+      for (FormRows.Said said : FormRows.of(form("parts", part.name()))) {
+        if (said.isQuantity()) {
+          own.add(row(said.target(), said.label(), Formula.parse(said.text()), said.help()));
+        } else {
+          more.add(said.row());
+        }
       }
       List<Row> pins = new ArrayList<>();
       part.pins().forEach(p -> pins.addAll(pinRows(p, p + " ")));
@@ -130,7 +152,12 @@ public record Bench(String subject, String title, String kind, String note, List
           part.name(),
           part.kind(),
           part.base().note(),
-          List.of(new Group("its own", own), new Group("where it hangs", pins)));
+          List.of(new Group("its own", own), new Group("where it hangs", pins)),
+          more);
+    }
+
+    private Form form(String group, String name) {
+      return Form.of(layout, new Entries.Entry(group, name)).orElseThrow();
     }
 
     Bench pin(String name, String subject) {
@@ -147,7 +174,11 @@ public record Bench(String subject, String title, String kind, String note, List
           List.of(
               new Group("place", pinRows(name, "")),
               new Group("ties", ties),
-              new Group("limits", limits)));
+              new Group("limits", limits)),
+          FormRows.of(form("pins", name)).stream()
+              .filter(said -> !said.isQuantity() && !said.label().equals("nailed"))
+              .map(FormRows.Said::row)
+              .toList());
     }
 
     Bench person(Person person, String subject) {
@@ -155,12 +186,26 @@ public record Bench(String subject, String title, String kind, String note, List
           List.of(
               row(new Target.OfPerson(person.name(), true), "stature", person.stature(), ""),
               row(new Target.OfPerson(person.name(), false), "mass", person.mass(), ""));
+      Set<String> shown = Set.of("stature", "mass");
       return bench(
-          subject, person.name(), "crew, " + person.sex(), "", List.of(new Group("body", rows)));
+          subject,
+          person.name(),
+          "crew, " + person.sex(),
+          "",
+          List.of(new Group("body", rows)),
+          FormRows.of(form("crew", person.name())).stream()
+              .filter(said -> !shown.contains(said.label()))
+              .map(FormRows.Said::row)
+              .toList());
     }
 
     private Bench bench(
-        String subject, String title, String kind, String note, List<Group> groups) {
+        String subject,
+        String title,
+        String kind,
+        String note,
+        List<Group> groups,
+        List<Row> more) {
       List<Group> all = new ArrayList<>();
       groups.stream().filter(g -> !g.rows().isEmpty()).forEach(all::add);
       List<Row> used = new ArrayList<>();
@@ -174,6 +219,9 @@ public record Bench(String subject, String title, String kind, String note, List
       }
       if (!used.isEmpty()) {
         all.add(new Group("measures it rests on", used));
+      }
+      if (!more.isEmpty()) {
+        all.add(new Group("more to say", more));
       }
       return new Bench(subject, title, kind, note, all);
     }
@@ -189,13 +237,7 @@ public record Bench(String subject, String title, String kind, String note, List
         String name, boolean x, String label, Formula formula, double nowMm, String note) {
       collect(formula);
       return new Row(
-          new Target.OfPin(name, x),
-          label,
-          formula.text(),
-          figure(nowMm, Dim.LENGTH),
-          note,
-          false,
-          false);
+          new Target.OfPin(name, x), label, formula.text(), figure(nowMm, Dim.LENGTH), note);
     }
 
     private Optional<Row> tieRow(String key, Tie tie, String pin) {
@@ -205,7 +247,7 @@ public record Bench(String subject, String title, String kind, String note, List
       String said = tie.kind().word() + ": " + String.join(", ", tie.pins());
       String note = tie.note().isEmpty() ? said : said + "; " + tie.note();
       if (tie.is().isEmpty()) {
-        return Optional.of(new Row(new Target.OfTie(key), key, "", "", note, false, false));
+        return Optional.of(new Row(new Target.OfTie(key), key, "", "", note));
       }
       return Optional.of(row(new Target.OfTie(key), key, tie.is().get(), note));
     }
@@ -233,7 +275,9 @@ public record Bench(String subject, String title, String kind, String note, List
           value(m.is(), places.measures().getOrDefault(name, Double.NaN), m.dim(), m.free()),
           rangeAndNote(m),
           true,
-          m.free());
+          m.free(),
+          Form.Input.QUANTITY,
+          List.of());
     }
 
     private static String rangeAndNote(Measure m) {
@@ -253,9 +297,7 @@ public record Bench(String subject, String title, String kind, String note, List
           label,
           formula.text(),
           value(formula, worth, formula.expr().dim(dims), false),
-          note,
-          false,
-          false);
+          note);
     }
 
     /** A plain quantity says its worth itself. */

@@ -1,9 +1,14 @@
 package org.longlow.sketcher.edit;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import org.longlow.constraints.document.Change;
+import org.longlow.constraints.document.Entries;
+import org.longlow.constraints.document.Typing;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Tie;
@@ -15,20 +20,19 @@ public final class Edits {
   private Edits() {}
 
   /**
-   * Returns the edit that types {@code text} over a quantity. A free measure that is given a value
-   * is held to it.
-   *
-   * @throws org.longlow.constraints.formula.FormulaException if the text is no quantity or formula
+   * Returns the edit that types {@code text} over what stands at a target; nothing typed takes out
+   * what may be left out. A free measure that is given a value is held to it. Where the text is no
+   * such value the edit cannot be applied.
    */
   public static Edit set(Target target, String text) {
-    Formula formula = Formula.parse(text.strip());
+    String said = text.strip();
     return new Edit(
-        "set " + target.name() + " to " + text.strip(), layout -> set(layout, target, formula));
+        said.isEmpty() ? "clear " + target.name() : "set " + target.name() + " to " + said,
+        layout -> set(layout, target, said));
   }
 
-  private static Layout set(Layout layout, Target target, Formula f) {
-    String[] path = target.path().toArray(String[]::new);
-    Layout typed = Change.set(layout, f, path);
+  private static Layout set(Layout layout, Target target, String text) {
+    Layout typed = Typing.typed(layout, text, target.path());
     return target instanceof Target.OfMeasure m
         ? Change.set(typed, false, "measures", m.measure(), "free")
         : typed;
@@ -83,12 +87,43 @@ public final class Edits {
 
   /** Returns the edit that lets go of a tie. */
   public static Edit untie(String tie) {
+    return new Edit("let go of tie " + tie, taken(new Entries.Entry("ties", tie)));
+  }
+
+  /** Returns the edit that calls a thing otherwise, wherever it is named. */
+  public static Edit rename(Entries.Entry entry, String to) {
+    String name = to.strip();
     return new Edit(
-        "let go of tie " + tie,
-        layout -> {
-          Map<String, Tie> ties = new LinkedHashMap<>(layout.ties());
-          ties.remove(tie);
-          return Change.set(layout, ties, "ties");
-        });
+        "rename " + entry.name() + " to " + name, layout -> Entries.renamed(layout, entry, name));
+  }
+
+  /** Returns the edit that takes a thing out, and with it what cannot be without it. */
+  public static Edit takeOut(Entries.Entry entry) {
+    return new Edit("take out " + entry.name(), taken(entry));
+  }
+
+  private static UnaryOperator<Layout> taken(Entries.Entry entry) {
+    return layout -> Entries.without(layout, entry).layout();
+  }
+
+  /** Says what becomes of the rest where a thing is taken out; empty if nothing names it. */
+  public static String follows(Layout layout, Entries.Entry entry) {
+    Entries.Without without = Entries.without(layout, entry);
+    List<String> lines = new ArrayList<>();
+    if (!without.also().isEmpty()) {
+      lines.add("With " + entry.name() + " goes " + names(without.also()) + ".");
+    }
+    if (!without.changed().isEmpty()) {
+      lines.add("It is named no more by " + names(without.changed()) + ".");
+    }
+    return String.join("\n", lines);
+  }
+
+  private static String names(List<Entries.Entry> entries) {
+    Map<String, List<String>> groups = new LinkedHashMap<>();
+    entries.forEach(e -> groups.computeIfAbsent(e.group(), g -> new ArrayList<>()).add(e.name()));
+    return groups.entrySet().stream()
+        .map(g -> String.join(", ", g.getValue()) + " (" + g.getKey() + ")")
+        .collect(Collectors.joining(", "));
   }
 }

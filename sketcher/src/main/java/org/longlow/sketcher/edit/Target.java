@@ -2,8 +2,9 @@ package org.longlow.sketcher.edit;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.longlow.constraints.document.Entries;
 
-/** A quantity of a layout that can be typed over. */
+/** What an edit is about: a quantity of a layout that can be typed over, or a thing of it. */
 public sealed interface Target {
 
   /** Returns what the quantity is called in messages and in the history. */
@@ -11,6 +12,19 @@ public sealed interface Target {
 
   /** Returns where it stands in the document, by keys, names and indices. */
   List<String> path();
+
+  /** A thing as a whole, such as when it is renamed or taken out. */
+  record OfEntry(Entries.Entry entry) implements Target {
+    @Override
+    public List<String> path() {
+      return List.of(entry.group(), entry.name());
+    }
+
+    @Override
+    public String name() {
+      return entry.name();
+    }
+  }
 
   /** The value or formula of a measure. */
   record OfMeasure(String measure) implements Target {
@@ -26,7 +40,7 @@ public sealed interface Target {
   }
 
   /**
-   * A quantity of a part; see {@link PartFields}.
+   * A field of a part.
    *
    * @param within where in the part, such as layers, 1, thickness
    */
@@ -41,6 +55,18 @@ public sealed interface Target {
     @Override
     public String name() {
       return part + " " + label;
+    }
+  }
+
+  /**
+   * A field of anything else.
+   *
+   * @param path from the top, with the name of the thing in second place
+   */
+  record OfField(List<String> path, String label) implements Target {
+    @Override
+    public String name() {
+      return path.get(1) + " " + label;
     }
   }
 

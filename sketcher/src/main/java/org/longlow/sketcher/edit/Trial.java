@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.longlow.constraints.document.Fault;
+import org.longlow.constraints.formula.FormulaException;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.ReadResult;
 import org.longlow.constraints.layout.Layout;
@@ -55,6 +56,8 @@ public sealed interface Trial {
       asked = edit.applied(before.layout());
     } catch (OutOfRange e) {
       return new Refused(e.getMessage(), List.of());
+    } catch (FormulaException e) {
+      return new Refused("It " + e.getMessage(), List.of());
     }
     ReadResult result = LayoutReader.checked(asked, folder);
     if (result instanceof ReadResult.Refused refused) {

@@ -2,12 +2,15 @@ package org.longlow.sketcher.fx;
 
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Control;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.longlow.constraints.document.Form;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.edit.Bench;
 import org.longlow.sketcher.edit.Edits;
@@ -22,6 +25,8 @@ final class BenchField extends VBox {
   private final Label worth = Bits.label("", "bench-worth");
   private final Label trouble = Bits.wrapped("", "trouble");
   private final CheckBox free = new CheckBox("free");
+  private final CheckBox yes = new CheckBox("yes");
+  private final ComboBox<String> choice = new ComboBox<>();
   private String written = "";
   private boolean refused;
 
@@ -47,7 +52,7 @@ final class BenchField extends VBox {
     HBox line = Bits.line();
     boolean typed = !(target instanceof Target.OfTie) || !row.text().isEmpty();
     if (typed) {
-      line.getChildren().add(field);
+      line.getChildren().add(input(row));
     } else {
       Label said = Bits.wrapped(row.note(), "bench-note");
       HBox.setHgrow(said, Priority.ALWAYS);
@@ -96,6 +101,34 @@ final class BenchField extends VBox {
     field.textProperty().addListener((o, was, is) -> refused = refused && !field.isFocused());
   }
 
+  /** The control by which it is filled in; the field is for whatever is typed. */
+  private Control input(Bench.Row row) {
+    switch (row.input()) {
+      case SWITCH:
+        yes.setId(field.getId());
+        yes.setAccessibleText(field.getAccessibleText());
+        Bits.told(yes, row.note());
+        yes.setOnAction(e -> desk.type(target, Boolean.toString(yes.isSelected())));
+        return yes;
+      case CHOICE:
+        choice.setId(field.getId());
+        choice.setAccessibleText(field.getAccessibleText());
+        choice.getItems().setAll(row.choices());
+        choice.setMaxWidth(Double.MAX_VALUE);
+        Bits.told(choice, row.note());
+        HBox.setHgrow(choice, Priority.ALWAYS);
+        choice.setOnAction(
+            e -> {
+              if (choice.getValue() != null && !choice.getValue().equals(written)) {
+                desk.type(target, choice.getValue());
+              }
+            });
+        return choice;
+      default:
+        return field;
+    }
+  }
+
   private void commit() {
     String text = field.getText().strip();
     if (!text.equals(written)) {
@@ -112,6 +145,12 @@ final class BenchField extends VBox {
     field.pseudoClassStateChanged(WRONG, mine);
     worth.setText(row.value().equals(row.text()) ? "" : row.value());
     free.setSelected(row.free());
+    if (row.input() == Form.Input.SWITCH || row.input() == Form.Input.CHOICE) {
+      written = row.text();
+      yes.setSelected(row.text().equals("true"));
+      choice.setValue(row.text().isEmpty() ? null : row.text());
+      return;
+    }
     boolean typing = field.isFocused() && !field.getText().strip().equals(written);
     if (!row.text().equals(written)) {
       boolean untouched = field.getText().strip().equals(written);
@@ -128,6 +167,10 @@ final class BenchField extends VBox {
   }
 
   void focusField() {
+    if (field.getParent() == null) {
+      (choice.getParent() == null ? yes : choice).requestFocus();
+      return;
+    }
     field.requestFocus();
     field.selectAll();
   }

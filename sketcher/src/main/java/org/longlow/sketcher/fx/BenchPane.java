@@ -33,6 +33,7 @@ final class BenchPane extends VBox {
   private final Label elsewhere = Bits.wrapped("", "trouble");
   private final VBox groups = new VBox(2);
   private final TieMaker tieMaker;
+  private final EntryLine entry;
   private final Map<Target, BenchField> fields = new LinkedHashMap<>();
   private List<String> shape = List.of();
 
@@ -41,6 +42,7 @@ final class BenchPane extends VBox {
     setId("bench");
     getStyleClass().addAll("slip", "bench");
     tieMaker = new TieMaker(desk);
+    entry = new EntryLine(desk);
     elsewhere.setId("trouble-elsewhere");
     nailed.setId("nailed");
     nailed.setOnAction(
@@ -50,7 +52,8 @@ final class BenchPane extends VBox {
                     p ->
                         desk.edit(
                             Edits.nail(p, nailed.isSelected()), new Target.OfPin(p, true), "")));
-    VBox inner = new VBox(6, title, kind, note, elsewhere, freedom, nailed, groups, tieMaker);
+    VBox inner =
+        new VBox(6, title, kind, entry, note, elsewhere, freedom, nailed, groups, tieMaker);
     inner.getStyleClass().add("bench-inner");
     ScrollPane scroll = new ScrollPane(inner);
     scroll.setFitToWidth(true);
@@ -95,6 +98,7 @@ final class BenchPane extends VBox {
     }
     Bench bench =
         Bench.of(shown.layout(), shown.study().placed().places(), desk.options().chosen());
+    entry.show(bench, shown.layout());
     title.setText(bench.title());
     kind.setText(bench.kind());
     note.setText(bench.note());
@@ -117,7 +121,8 @@ final class BenchPane extends VBox {
     boolean other =
         desk.trouble().isPresent()
             && !fields.containsKey(desk.trouble().get().target())
-            && !tieMaker.isAbout(desk.trouble().get().target());
+            && !tieMaker.isAbout(desk.trouble().get().target())
+            && !entry.isAbout(desk.trouble().get().target());
     show(elsewhere, other);
     if (other) {
       Trouble t = desk.trouble().get();

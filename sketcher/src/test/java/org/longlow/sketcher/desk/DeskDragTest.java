@@ -220,12 +220,14 @@ class DeskDragTest {
     hands.until(() -> hands.session().undoName().isPresent());
     assertThat(desk.trouble()).isEmpty();
     desk.type(new Target.OfMeasure("backLength"), "515 mm +");
+    hands.until(() -> desk.trouble().isPresent());
     assertThat(desk.trouble().get().refused().words()).startsWith("It ");
     int before = told;
     desk.forgetTrouble();
     assertThat(desk.trouble()).isEmpty();
     assertThat(told).isGreaterThan(before);
     desk.type(new Target.OfMeasure("backLength"), "515 mm +");
+    hands.until(() -> desk.trouble().isPresent());
     desk.choose("part:pan");
     assertThat(desk.trouble()).isEmpty();
     assertThat(desk.options().chosen()).isEqualTo("part:pan");

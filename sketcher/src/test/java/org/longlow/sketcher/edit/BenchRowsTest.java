@@ -7,11 +7,11 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.longlow.constraints.document.Form;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.ReadResult;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Tie;
 import org.longlow.constraints.layout.TieKind;
 import org.longlow.constraints.shape.Places;
@@ -44,7 +44,7 @@ class BenchRowsTest {
     assertThat(bench.kind()).isEqualTo("cushion");
     assertThat(bench.groups())
         .extracting(Bench.Group::heading)
-        .containsExactly("its own", "where it hangs", "measures it rests on");
+        .containsExactly("its own", "where it hangs", "measures it rests on", "more to say");
     Bench.Row layer = row(bench, "its own", "layer 2 thickness");
     assertThat(layer.text()).isEqualTo("40 mm");
     assertThat(layer.value()).as("it says that itself").isEmpty();
@@ -61,7 +61,7 @@ class BenchRowsTest {
     // no measure behind it, so no such group
     assertThat(bench("part:tank").groups())
         .extracting(Bench.Group::heading)
-        .containsExactly("its own", "where it hangs");
+        .containsExactly("its own", "where it hangs", "more to say");
   }
 
   @Test
@@ -180,17 +180,49 @@ class BenchRowsTest {
 
   @Test
   void fieldsOfAPartHavePlainLabels() {
-    assertThat(PartFields.words("supportFactor")).isEqualTo("support factor");
-    assertThat(PartFields.words("ifd25")).isEqualTo("ifd 25");
-    Part engine = layout.parts().get("engine");
     // the outline is drawn, not typed
-    assertThat(PartFields.of(engine))
-        .extracting(PartFields.Field::label)
-        .containsExactlyInAnyOrder("left", "right", "mass");
-    assertThat(PartFields.of(layout.parts().get("back")))
-        .extracting(PartFields.Field::label)
+    assertThat(labels("engine", "its own")).containsExactlyInAnyOrder("left", "right", "mass");
+    assertThat(labels("engine", "more to say"))
+        .contains("origin", "material", "steered", "hot", "note")
+        .noneMatch(label -> label.contains("vertex") || label.contains("point"));
+    assertThat(labels("back", "its own"))
         .contains("board", "layer 1 thickness", "layer 1 density")
         .doesNotContain("layer 2 thickness", "layer 0 thickness");
+  }
+
+  private List<String> labels(String part, String heading) {
+    return bench("part:" + part).groups().stream()
+        .filter(g -> g.heading().equals(heading))
+        .flatMap(g -> g.rows().stream())
+        .map(Bench.Row::label)
+        .toList();
+  }
+
+  /** What is not said yet, a choice and a switch are filled in like a quantity. */
+  @Test
+  void whateverCanBeSaidCanBeTypedAndClearedAgain() {
+    Bench.Row axle = row(bench("part:rearWheel"), "more to say", "axle");
+    assertThat(axle.input()).isEqualTo(Form.Input.CHOICE);
+    assertThat(axle.choices()).containsExactlyElementsOf(layout.pins().keySet());
+    Bench.Row tyre = row(bench("part:rearWheel"), "more to say", "tyre");
+    assertThat(tyre.text()).isEmpty();
+    Layout typed = Edits.set(tyre.target(), "140/70-17").applied(layout);
+    assertThat(row(Bench.of(typed, places, "part:rearWheel"), "more to say", "tyre").text())
+        .isEqualTo("140/70-17");
+    Edit clear = Edits.set(tyre.target(), " ");
+    assertThat(clear.name()).isEqualTo("clear rearWheel tyre");
+    assertThat(clear.applied(typed)).isEqualTo(layout);
+    Bench.Row crown = row(bench("part:rearWheel"), "its own", "crown");
+    Layout without = Edits.set(crown.target(), "").applied(layout);
+    assertThat(row(Bench.of(without, places, "part:rearWheel"), "more to say", "crown").text())
+        .isEmpty();
+    assertThat(Edits.set(crown.target(), crown.text()).applied(without)).isEqualTo(layout);
+    Bench.Row helmet = row(bench("person:Mara"), "more to say", "helmet");
+    assertThat(helmet.input()).isEqualTo(Form.Input.SWITCH);
+    Layout bare = Edits.set(helmet.target(), "false").applied(layout);
+    assertThat(bare.crew().get("Mara").helmet()).isFalse();
+    assertThat(row(bench("pin:backTop"), "more to say", "with").choices())
+        .contains("frame", "front-wheel", "rear-wheel");
   }
 
   /** backLength is said by another measure here: that one is shown behind it. */
@@ -202,7 +234,7 @@ class BenchRowsTest {
     assertThat(row(bench, "ties", "backLong").value()).isEqualTo("520 mm");
     assertThat(row(bench, "measures it rests on", "backLength").value()).isEqualTo("520 mm");
     assertThat(row(bench, "measures it rests on", "panLength").text()).isEqualTo("400 mm");
-    assertThat(bench.groups().get(bench.groups().size() - 1).rows()).hasSize(2);
+    assertThat(bench.groups().get(bench.groups().size() - 2).rows()).hasSize(2);
   }
 
   @Test
@@ -217,10 +249,10 @@ class BenchRowsTest {
     Layout turned =
         changed(
             "\"frame\": \"tankPin\"", "\"frame\": {\"origin\": \"tankPin\", \"angle\": \"5 deg\"}");
-    assertThat(PartFields.of(turned.parts().get("tank")))
-        .filteredOn(f -> f.path().equals(List.of("frame", "angle")))
+    assertThat(Bench.of(turned, places, "part:tank").groups().get(0).rows())
+        .filteredOn(r -> r.target().path().equals(List.of("parts", "tank", "frame", "angle")))
         .singleElement()
-        .satisfies(f -> assertThat(f.formula().text()).isEqualTo("5 deg"));
+        .satisfies(r -> assertThat(r.text()).isEqualTo("5 deg"));
   }
 
   private static Layout changed(String piece, String other) {

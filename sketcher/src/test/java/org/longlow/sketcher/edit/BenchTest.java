@@ -7,13 +7,10 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import org.longlow.constraints.document.Change;
 import org.longlow.constraints.formula.Dim;
-import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.FormulaException;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Measures;
-import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.shape.Places;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.desk.Wren;
@@ -41,27 +38,19 @@ class BenchTest {
   @Test
   void everyQuantityOfEveryPartCanBeReplacedAloneAndPutBack() {
     int seen = 0;
-    for (Part part : layout.parts().values()) {
-      for (PartFields.Field field : PartFields.of(part)) {
-        Formula other = Formula.parse("123 mm");
-        Part changed = with(part, field, other);
-        assertThat(PartFields.of(changed))
-            .filteredOn(f -> f.path().equals(field.path()))
+    for (String name : layout.parts().keySet()) {
+      for (Bench.Row row : Bench.of(layout, places, "part:" + name).groups().get(0).rows()) {
+        Layout changed = Edits.set(row.target(), "123 mm").applied(layout);
+        assertThat(Bench.of(changed, places, "part:" + name).groups().get(0).rows())
+            .filteredOn(r -> r.target().equals(row.target()))
             .singleElement()
-            .satisfies(f -> assertThat(f.formula()).isEqualTo(other));
-        assertThat(with(changed, field, field.formula())).isEqualTo(part);
-        assertThat(field.help()).endsWith(".");
+            .satisfies(r -> assertThat(r.text()).isEqualTo("123 mm"));
+        assertThat(Edits.set(row.target(), row.text()).applied(changed)).isEqualTo(layout);
+        assertThat(row.note()).endsWith(".");
         seen++;
       }
     }
     assertThat(seen).isGreaterThan(40);
-  }
-
-  private Part with(Part part, PartFields.Field field, Formula formula) {
-    Target target = new Target.OfPart(part.name(), field.path(), field.label());
-    return Change.set(layout.withPart(part), formula, target.path().toArray(String[]::new))
-        .parts()
-        .get(part.name());
   }
 
   @Test
@@ -69,7 +58,7 @@ class BenchTest {
     Bench bench = Bench.of(layout, places, "pin:backTop");
     assertThat(bench.groups())
         .extracting(Bench.Group::heading)
-        .containsExactly("place", "ties", "limits", "measures it rests on");
+        .containsExactly("place", "ties", "limits", "measures it rests on", "more to say");
     assertThat(row(bench, new Target.OfTie("backLong")))
         .get()
         .satisfies(
@@ -105,9 +94,9 @@ class BenchTest {
 
   @Test
   void typingNonsenseSaysWhatIsWrong() {
-    assertThatThrownBy(() -> Edits.set(new Target.OfMeasure("rake"), "27 deg +"))
+    assertThatThrownBy(() -> Edits.set(new Target.OfMeasure("rake"), "27 deg +").applied(layout))
         .isInstanceOf(FormulaException.class);
-    assertThatThrownBy(() -> Edits.set(new Target.OfMeasure("rake"), " "))
+    assertThatThrownBy(() -> Edits.set(new Target.OfMeasure("rake"), " ").applied(layout))
         .isInstanceOf(FormulaException.class)
         .hasMessageContaining("empty");
   }

@@ -78,6 +78,7 @@ public final class Screenshots {
       act(desk, d -> d.openCopy(layout, Optional.empty()));
       shot(window, folder.resolve("card" + size + ".png"));
       act(desk, d -> d.choose("part:pan"));
+      shot(window, folder.resolve("part" + size + ".png"));
       act(
           desk,
           d -> {

@@ -95,6 +95,40 @@ class WindowTest {
     assertThat(hands.layout()).isNotEqualTo(before);
   }
 
+  @Test
+  void aThingIsRenamedWhereverItIsNamedAndTakenOutOnceItWasSaidWhatGoesWithIt() {
+    hands.click("machine-wren");
+    Layout before = hands.layout();
+    Hands.onFx(
+        () -> {
+          hands.desk().choose("pin:backTop");
+          return null;
+        });
+    hands.settle().typeInto("entry-name", "crest").settle();
+    assertThat(hands.layout().pins()).containsKey("crest").doesNotContainKey("backTop");
+    hands.until(
+        "the pin is still picked", () -> hands.desk().options().chosen().equals("pin:crest"));
+    hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT2).press(KeyCode.SHORTCUT, KeyCode.Z);
+    assertThat(hands.layout()).isSameAs(before);
+
+    Hands.onFx(
+        () -> {
+          hands.desk().choose("pin:backTop");
+          return null;
+        });
+    hands.settle().typeInto("entry-name", "backLow").settle();
+    assertThat(hands.layout()).as("a name that is taken").isSameAs(before);
+    assertThat(hands.desk().trouble().orElseThrow().refused().words()).contains("already backLow");
+    hands.press(KeyCode.ESCAPE);
+    hands.click("take-out").settle();
+    assertThat(hands.layout()).as("asked first").isSameAs(before);
+    hands.click("answer-take-out-backtop").settle();
+    assertThat(hands.layout().pins()).doesNotContainKey("backTop");
+    assertThat(hands.layout().parts().keySet()).isNotEqualTo(before.parts().keySet());
+    hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT2).press(KeyCode.SHORTCUT, KeyCode.Z);
+    assertThat(hands.layout()).isSameAs(before);
+  }
+
   private static org.assertj.core.data.Offset<Double> within(double d) {
     return org.assertj.core.data.Offset.offset(d);
   }

@@ -1,0 +1,127 @@
+package org.longlow.sketcher.fx;
+
+import java.util.List;
+import java.util.Optional;
+import javafx.application.Platform;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.longlow.constraints.document.Entries;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.sketcher.desk.Desk;
+import org.longlow.sketcher.desk.Notice;
+import org.longlow.sketcher.edit.Bench;
+import org.longlow.sketcher.edit.Edits;
+import org.longlow.sketcher.edit.Target;
+
+/** The name of what lies on the bench, to be typed over, and the button that takes it out. */
+final class EntryLine extends VBox {
+
+  private static final String TOPIC = "take out";
+
+  private final Desk desk;
+  private final TextField name = new TextField();
+  private final Label trouble = Bits.wrapped("", "trouble");
+  private Bench bench;
+  private String becoming = "";
+
+  EntryLine(Desk desk) {
+    this.desk = desk;
+    name.setId("entry-name");
+    name.setAccessibleText("name; type another to rename it everywhere");
+    Bits.told(name, "type another name: all that refers to it follows");
+    HBox.setHgrow(name, Priority.ALWAYS);
+    name.setOnAction(e -> rename());
+    name.setOnKeyPressed(
+        e -> {
+          if (e.getCode() == KeyCode.ESCAPE) {
+            name.setText(bench.title());
+            desk.forgetTrouble();
+            e.consume();
+          }
+        });
+    name.focusedProperty()
+        .addListener(
+            (o, was, is) -> {
+              if (!is && bench != null && !isRefused()) {
+                rename();
+              }
+            });
+    trouble.setId("trouble-entry");
+    HBox line =
+        Bits.line(
+            name, Bits.words("take-out", "take out", "take it out of the machine", this::takeOut));
+    getChildren().addAll(line, trouble);
+  }
+
+  private Optional<Entries.Entry> entry() {
+    return bench == null ? Optional.empty() : bench.entry();
+  }
+
+  private void rename() {
+    String to = name.getText().strip();
+    entry()
+        .filter(e -> !to.equals(e.name()))
+        .ifPresent(
+            e -> {
+              becoming = bench.subject().replaceFirst(":.*", ":") + to;
+              desk.edit(Edits.rename(e, to), new Target.OfEntry(e), to);
+            });
+  }
+
+  private void takeOut() {
+    Layout layout = desk.session().orElseThrow().layout();
+    entry()
+        .filter(e -> Entries.of(layout, e.group()).containsKey(e.name()))
+        .ifPresent(
+            e -> {
+              String follows = Edits.follows(layout, e);
+              Runnable doIt = () -> desk.edit(Edits.takeOut(e), new Target.OfEntry(e), "");
+              if (follows.isEmpty()) {
+                doIt.run();
+              } else {
+                desk.tell(
+                    new Notice(
+                        TOPIC,
+                        Notice.Mood.CARE,
+                        follows,
+                        List.of(new Notice.Answer("Take out " + e.name(), doIt))));
+              }
+            });
+  }
+
+  private boolean isRefused() {
+    return desk.trouble().isPresent() && isAbout(desk.trouble().get().target());
+  }
+
+  boolean isAbout(Target target) {
+    return entry().map(e -> target.equals(new Target.OfEntry(e))).orElse(false);
+  }
+
+  /** Shows the bench as it is now; a name that is being typed is left alone. */
+  void show(Bench now, Layout layout) {
+    boolean renamed =
+        !becoming.isEmpty() && now.entry().isEmpty() && !Bench.isWhole(layout, becoming);
+    if (renamed) {
+      String subject = becoming;
+      becoming = "";
+      Platform.runLater(() -> desk.choose(subject));
+      return;
+    }
+    boolean another = bench == null || !bench.subject().equals(now.subject());
+    bench = now;
+    boolean refused = isRefused();
+    if (another || !name.isFocused() && !refused) {
+      name.setText(now.title());
+    }
+    trouble.setText(refused ? desk.trouble().get().refused().words() : "");
+    trouble.setVisible(refused);
+    trouble.setManaged(refused);
+    boolean there = now.entry().isPresent();
+    setVisible(there);
+    setManaged(there);
+  }
+}
