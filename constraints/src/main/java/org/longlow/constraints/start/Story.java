@@ -90,6 +90,9 @@ final class Story {
         "Masses of wheels, fork, cushions, "
             + (brief.electric() ? "battery" : "tank")
             + " and lamps are common ones: weigh yours.");
+    yours.add(
+        "What the front wheel, boots and bars meet at full lock is not looked at: turn them in"
+            + " cardboard before you weld.");
     if (brief.reclineDeg() > FLAT_DEG) {
       yours.add(
           String.format(
