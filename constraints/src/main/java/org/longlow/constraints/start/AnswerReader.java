@@ -201,14 +201,27 @@ public final class AnswerReader {
     return Optional.of(Who.percentile(sex, value));
   }
 
+  /** Feet and inches as many write them, 5' 9". */
+  private static String inWords(String height) {
+    return height
+        .replaceAll("(\\d)\\s*['\u2019\u2032]\\s*", "$1 ft ")
+        .replaceAll("(\\d)\\s*[\"\u201d\u2033]", "$1 in");
+  }
+
   private Optional<Who> measured(Question question, String text, Sex sex, String rest) {
     Optional<Double> stature = Optional.empty();
     Optional<Double> mass = Optional.empty();
     Map<String, Double> own = new LinkedHashMap<>();
     int before = faults.size();
-    for (String piece : rest.split(",")) {
+    for (String piece : inWords(rest).split(",")) {
       int is = piece.indexOf('=');
-      if (is >= 0) {
+      if (is < 0 && Formula.fault(piece.strip()).isPresent()) {
+        fault(
+            question,
+            text,
+            "\"" + piece.strip() + "\" is neither a height nor a mass",
+            "write it like man 1770 mm, 84 kg or man 5 ft 10 in, 185 lb, with a comma between");
+      } else if (is >= 0) {
         quantity(question, text, piece.substring(is + 1).strip(), Dim.LENGTH)
             .ifPresent(mm -> own.put(piece.substring(0, is).strip(), mm));
       } else if (piece.strip().matches(".*(kg|lb|g)")) {
@@ -247,10 +260,20 @@ public final class AnswerReader {
     if (mm.size() < sides.length) {
       return;
     }
-    Optional<Double> mass =
-        halves.length < 2
-            ? Optional.of(Brief.guessedKg(drive, mm.get(0) * mm.get(1) * mm.get(2)))
-            : quantity(Question.BOX, text, halves[1].strip(), Dim.MASS);
-    mass.ifPresent(kg -> answers.box(new Box(mm.get(0), mm.get(1), mm.get(2), kg)));
+    if (halves.length < 2) {
+      fault(
+          Question.BOX,
+          text,
+          "has no mass",
+          String.format(
+              Locale.ROOT,
+              "weigh it; one of that size may have %.0f kg: %s, %.0f kg",
+              Brief.guessedKg(drive, mm.get(0) * mm.get(1) * mm.get(2)),
+              text,
+              Brief.guessedKg(drive, mm.get(0) * mm.get(1) * mm.get(2))));
+      return;
+    }
+    quantity(Question.BOX, text, halves[1].strip(), Dim.MASS)
+        .ifPresent(kg -> answers.box(new Box(mm.get(0), mm.get(1), mm.get(2), kg)));
   }
 }

@@ -14,6 +14,7 @@ import org.longlow.constraints.start.Answers.Drive;
 import org.longlow.constraints.start.Answers.Place;
 import org.longlow.constraints.words.Quoted;
 import org.longlow.rider.body.BodyMeasures;
+import org.longlow.rider.geom.OutOfRange;
 
 /**
  * What in answers goes against itself or against what a machine can be, found before anything is
@@ -85,8 +86,17 @@ final class Contradictions {
   private void body(String answer, Who who) {
     try {
       BodyMeasures.of(who.sex(), who.statureMm(), who.massKg(), who.measuredMm());
-    } catch (IllegalArgumentException e) {
-      add(answer, "", e.getMessage(), "");
+    } catch (OutOfRange e) {
+      // one line for each measurement, in the words of the question
+      e.getMessage()
+          .lines()
+          .forEach(
+              line ->
+                  add(
+                      answer,
+                      "",
+                      line.replace("statureMm", "height, mm,").replace("massKg", "mass, kg,"),
+                      ""));
     }
   }
 

@@ -124,4 +124,12 @@ class ContradictionsTest {
     FirstMachine.Outcome lower = FirstMachine.of(said.box(new Box(300, would, 200, 40)).answers());
     assertThat(((FirstMachine.Made) lower).study().failing()).isZero();
   }
+
+  @Test
+  void eachMeasurementOfABodyHasALineOfItsOwn() {
+    Answers mixed = new Answers.Builder().rider(new Who(Sex.FEMALE, 62, 1640, Map.of())).answers();
+    assertThat(Contradictions.of(mixed))
+        .hasSize(2)
+        .allSatisfy(f -> assertThat(f.line()).doesNotContain("statureMm", "massKg", "\\u000a"));
+  }
 }

@@ -11,7 +11,11 @@ public enum FindingGroup {
       FoamStack.SINK_CAUTION
           + " Friction is what cloth and vibration leave of it: try the real seat standing still,"
           + " and do not trust friction to hold anybody under braking."),
-  POSTURE("posture", ComfortBands.CAUTION),
+  POSTURE(
+      "posture",
+      ComfortBands.CAUTION
+          + " Reach is that with the bars straight: whether both hands stay on them at full lock is"
+          + " not judged."),
   SIGHT_AND_FOOT(
       "sight and foot",
       "Sight and foot are straight lines from a model of the body: try both on the real machine, on"
@@ -19,7 +23,8 @@ public enum FindingGroup {
   GAPS(
       "gaps",
       "Gaps are those of the drawing: tubes are bent by hand and tyres grow. Measure them before"
-          + " you ride, with the springs pressed to their stops."),
+          + " you ride, with the springs pressed to their stops. The front wheel and what turns with it"
+          + " are looked at straight ahead only: turn them to full lock before you weld."),
   OPENING(
       "opening",
       "What opens can fall shut on hands and heads: prop it, keep fingers out of its links, and make"

@@ -50,6 +50,9 @@ public final class StandFindings {
   /** Lengths of a leg that differ by less are the same, mm; a judgement. */
   static final double LEG_OFF_MM = 5;
 
+  /** Past this share of its length a leg is no slip of the pen but cannot be made; judgement. */
+  private static final double WRONG_LEG_SHARE = 0.1;
+
   private static final Basis LEG =
       Basis.model("a leg keeps its length as it swings; it may lean out by y when parked");
 
@@ -243,7 +246,7 @@ public final class StandFindings {
                 STAND,
                 About.parts(stand.name()).named(stand.name(), "leg"),
                 Optional.of(standing.condition()),
-                Verdict.CAUTION,
+                off > WRONG_LEG_SHARE * stowed ? Verdict.FAIL : Verdict.CAUTION,
                 Figures.atMost(off, LEG_OFF_MM, FigureUnit.MM),
                 List.of(LEG),
                 Say.format(

@@ -178,6 +178,20 @@ class StandFindingsTest {
         .isEqualTo("The centre of mass lies in the road; nothing can be said about sideStand.");
   }
 
+  /** A tenth of the leg is the most that may be a slip of the pen. */
+  @Test
+  void aLegThatCannotBeMadeFails() {
+    double parked = Math.hypot(30, 203.5);
+    assertThat(legOf(parked / 1.1 + 1)).isEqualTo(Verdict.CAUTION);
+    assertThat(legOf(parked / 1.1 - 1)).isEqualTo(Verdict.FAIL);
+  }
+
+  private static Verdict legOf(double stowedMm) {
+    return TestMachine.runabout()
+        .pin("standStowed", 590 - stowedMm, 210)
+        .verdict("stand.sideStand.leg");
+  }
+
   // parked 205.7 mm in side view; with 235 mm to the side at most 312.3 mm long
   @ParameterizedTest
   @CsvSource({"200.8, 0", "200.6, 5.1", "317.2, 0", "317.4, 5.1"})
