@@ -261,6 +261,7 @@ public final class AnswerReader {
       return;
     }
     if (halves.length < 2) {
+      double kg = Brief.guessedKg(drive, mm.get(0) * mm.get(1) * mm.get(2));
       fault(
           Question.BOX,
           text,
@@ -268,9 +269,9 @@ public final class AnswerReader {
           String.format(
               Locale.ROOT,
               "weigh it; one of that size may have %.0f kg: %s, %.0f kg",
-              Brief.guessedKg(drive, mm.get(0) * mm.get(1) * mm.get(2)),
+              kg,
               text,
-              Brief.guessedKg(drive, mm.get(0) * mm.get(1) * mm.get(2))));
+              kg));
       return;
     }
     quantity(Question.BOX, text, halves[1].strip(), Dim.MASS)
