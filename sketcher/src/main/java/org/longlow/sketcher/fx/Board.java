@@ -38,6 +38,7 @@ final class Board extends Region {
   private boolean dimensioned;
   private PointMm pointer;
   private String hint = "";
+  private Hand hand;
   private Runnable afterPaint = () -> {};
 
   Board(Desk desk) {
@@ -130,6 +131,31 @@ final class Board extends Region {
     inches = on;
     paintSheet();
     paintGlass();
+  }
+
+  /** Which hand works on the card, and so draws over it. */
+  void setHand(Hand next) {
+    hand = next;
+    paintGlass();
+  }
+
+  /** Draws anew what lies over the card. */
+  void paintGlass() {
+    if (overlay != null && sheet.getWidth() > 0) {
+      paintOverCard();
+    }
+  }
+
+  /** Returns a place on the screen in the axes of the drawn machine. */
+  PointMm inMachine(double px, double py) {
+    PointMm at = frame.point(px, py);
+    return desk.shown().map(s -> s.ground().toFrame(at)).orElse(at);
+  }
+
+  /** Returns where on the screen a place in the axes of the drawn machine is. */
+  PointMm onScreen(PointMm mm) {
+    PointMm at = desk.shown().map(s -> s.ground().toRoad(mm)).orElse(mm);
+    return new PointMm(frame.screenX(at.x()), frame.screenY(at.z()));
   }
 
   /** Names what is under the pointer; empty for nothing. */
@@ -245,15 +271,15 @@ final class Board extends Region {
     afterPaint.run();
   }
 
-  private void paintGlass() {
-    if (overlay == null || sheet.getWidth() <= 0) {
-      return;
-    }
+  private void paintOverCard() {
     GraphicsContext gc = glass.getGraphicsContext2D();
     double w = sheet.getWidth();
     double h = sheet.getHeight();
     if (desk.shown().isPresent()) {
       overlay.paint(desk, desk.shown().get(), frame, pointer, hint, w, h);
+      if (hand != null) {
+        hand.paint(overlay);
+      }
     } else {
       gc.clearRect(0, 0, w, h);
       if (desk.isBeginning()) {

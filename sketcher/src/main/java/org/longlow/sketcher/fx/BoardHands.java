@@ -1,7 +1,6 @@
 package org.longlow.sketcher.fx;
 
 import java.util.List;
-import java.util.Optional;
 import javafx.scene.Cursor;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -9,31 +8,34 @@ import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.input.ZoomEvent;
-import org.longlow.constraints.stand.Ground;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.desk.Desk;
-import org.longlow.sketcher.desk.Shown;
 
-/** Pointer and keys on the board: look, pan, zoom, pick, drag, nudge. */
+/**
+ * Pointer and keys on the card: looking about works always, the rest is for the hand that works.
+ */
 final class BoardHands {
 
+  static final double PAN_PX = 40;
   private static final double ZOOM_STEP = 1.15;
   private static final double CLICK_PX = 3;
-  private static final double PAN_PX = 40;
 
   private final Board board;
   private final Desk desk;
+  private final Hand empty;
+  private Hand hand;
   private PointMm pressed;
   private PointMm lastPx;
   private boolean panning;
-  private Ground ground;
-  private PointMm offset;
 
   BoardHands(Board board, Desk desk) {
     this.board = board;
     this.desk = desk;
-    board.setOnMouseMoved(this::moved);
-    board.setOnMouseExited(e -> left());
+    empty = new Picking(board, desk);
+    hand = empty;
+    board.setHand(hand);
+    board.setOnMouseMoved(e -> hand.moved(e));
+    board.setOnMouseExited(e -> hand.left());
     board.setOnMousePressed(this::pressed);
     board.setOnMouseDragged(this::dragged);
     board.setOnMouseReleased(this::released);
@@ -42,31 +44,33 @@ final class BoardHands {
     board.setOnKeyPressed(this::key);
   }
 
-  private static PointMm px(MouseEvent e) {
-    return new PointMm(e.getX(), e.getY());
+  /** Returns the hand that works. */
+  Hand hand() {
+    return hand;
   }
 
-  private void moved(MouseEvent e) {
-    Optional<String> pin = board.pinAt(e.getX(), e.getY());
-    desk.hover(pin.orElse(""));
-    board.setHint(pin.isPresent() ? "" : board.subjectAt(e.getX(), e.getY()).orElse(""));
-    board.setPointer(px(e));
-    boolean moves =
-        pin.isPresent() && desk.shown().map(s -> s.movable().contains(pin.get())).orElse(false);
-    board.setCursor(moves ? Cursor.OPEN_HAND : pin.isPresent() ? Cursor.HAND : Cursor.DEFAULT);
-  }
-
-  private void left() {
-    if (pressed == null) {
-      desk.hover("");
-      board.setHint("");
-      board.setPointer(null);
+  /** Gives pointer and keys to another hand; the one before drops what it had begun. */
+  void take(Hand next) {
+    if (hand != next) {
+      hand.putDown();
+      hand = next;
+      board.setHand(next);
+      board.setCursor(Cursor.DEFAULT);
+      board.requestFocus();
     }
+  }
+
+  /** Back to the empty hand; what was begun is dropped. */
+  void takeNothing() {
+    take(empty);
+  }
+
+  static PointMm px(MouseEvent e) {
+    return new PointMm(e.getX(), e.getY());
   }
 
   private void pressed(MouseEvent e) {
     board.requestFocus();
-    board.setHint("");
     pressed = px(e);
     lastPx = pressed;
     if (desk.isBeginning()) {
@@ -75,47 +79,26 @@ final class BoardHands {
       return;
     }
     panning = e.getButton() != MouseButton.PRIMARY;
-    Optional<String> pin = panning ? Optional.empty() : board.pinAt(e.getX(), e.getY());
-    if (pin.isPresent() && desk.shown().isPresent()) {
-      Shown shown = desk.shown().get();
-      desk.choose("pin:" + pin.get());
-      ground = shown.ground();
-      // the pin keeps its distance from the pointer, and its suspension travel
-      offset =
-          shown
-              .study()
-              .placed()
-              .places()
-              .pin(pin.get())
-              .minus(ground.toFrame(board.frame().point(e.getX(), e.getY())));
-      desk.grab(pin.get());
-      board.setCursor(Cursor.CLOSED_HAND);
-    } else if (!panning) {
-      panning = board.subjectAt(e.getX(), e.getY()).isEmpty();
+    if (!panning) {
+      hand.pressed(e);
     }
-    board.setPointer(pressed);
   }
 
   private void dragged(MouseEvent e) {
     PointMm now = px(e);
-    board.setPointer(now);
-    if (desk.drag().isPresent()) {
-      desk.moveTo(ground.toFrame(board.frame().point(e.getX(), e.getY())).plus(offset));
-    } else if (panning) {
+    if (panning) {
+      board.setPointer(now);
       board.setCursor(Cursor.MOVE);
       board.setFrame(board.frame().panned(now.x() - lastPx.x(), now.z() - lastPx.z()));
+    } else if (pressed != null) {
+      hand.dragged(e);
     }
     lastPx = now;
   }
 
   private void released(MouseEvent e) {
-    boolean click = pressed != null && px(e).distance(pressed) <= CLICK_PX;
-    if (desk.drag().isPresent()) {
-      desk.letGo();
-    } else if (click
-        && e.getButton() == MouseButton.PRIMARY
-        && board.pinAt(e.getX(), e.getY()).isEmpty()) {
-      desk.choose(board.subjectAt(e.getX(), e.getY()).orElse(""));
+    if (pressed != null && !panning && !desk.isBeginning()) {
+      hand.released(e, px(e).distance(pressed) <= CLICK_PX);
     }
     pressed = null;
     panning = false;
@@ -143,23 +126,23 @@ final class BoardHands {
     if (e.isShortcutDown()) {
       return;
     }
-    boolean used = true;
+    if (!hand.key(e) && !looked(e)) {
+      return;
+    }
+    e.consume();
+  }
+
+  private boolean looked(KeyEvent e) {
     switch (e.getCode()) {
       case PLUS, EQUALS, ADD -> zoom(ZOOM_STEP);
       case MINUS, SUBTRACT -> zoom(1 / ZOOM_STEP);
       case DIGIT0, NUMPAD0, F -> board.fit();
-      case N -> step(e.isShiftDown() ? -1 : 1, true);
-      case B -> step(e.isShiftDown() ? -1 : 1, false);
       case ESCAPE -> escape();
-      case LEFT -> push(e, -1, 0);
-      case RIGHT -> push(e, 1, 0);
-      case UP -> push(e, 0, 1);
-      case DOWN -> push(e, 0, -1);
-      default -> used = false;
+      default -> {
+        return false;
+      }
     }
-    if (used) {
-      e.consume();
-    }
+    return true;
   }
 
   private void zoom(double factor) {
@@ -167,49 +150,14 @@ final class BoardHands {
   }
 
   private void escape() {
-    if (desk.drag().isPresent()) {
+    if (hand != empty) {
+      takeNothing();
+    } else if (desk.drag().isPresent()) {
       desk.dropDrag();
     } else {
       desk.hover("");
       desk.choose("");
     }
-  }
-
-  /** Picks the next pin or part, and shows how a pin can move. */
-  private void step(int by, boolean pins) {
-    if (desk.shown().isEmpty()) {
-      return;
-    }
-    Shown shown = desk.shown().get();
-    String kind = pins ? "pin:" : "part:";
-    List<String> all =
-        List.copyOf(pins ? shown.layout().pins().keySet() : shown.layout().parts().keySet());
-    if (all.isEmpty()) {
-      return;
-    }
-    String chosen = desk.options().chosen();
-    int now = chosen.startsWith(kind) ? all.indexOf(chosen.substring(kind.length())) : -1;
-    int next = now < 0 ? (by > 0 ? 0 : all.size() - 1) : Math.floorMod(now + by, all.size());
-    desk.choose(kind + all.get(next));
-    if (pins) {
-      PointMm at = shown.onDrawing(all.get(next));
-      board.setPointer(new PointMm(board.frame().screenX(at.x()), board.frame().screenY(at.z())));
-      desk.hover(all.get(next));
-    } else {
-      desk.hover("");
-    }
-  }
-
-  /** Moves the pin that is picked by 1 mm (with Shift 10, with Alt 0.1), or else the view. */
-  private void push(KeyEvent e, int right, int up) {
-    String chosen = desk.options().chosen();
-    if (!chosen.startsWith("pin:") || desk.shown().isEmpty()) {
-      board.setFrame(board.frame().panned(-right * PAN_PX, up * PAN_PX));
-      return;
-    }
-    String pin = chosen.substring("pin:".length());
-    double step = e.isShiftDown() ? 10 : e.isAltDown() ? 0.1 : 1;
-    desk.nudge(pin, new PointMm(right * step, up * step));
   }
 
   /** Keys that the board uses, for the list of keys. */

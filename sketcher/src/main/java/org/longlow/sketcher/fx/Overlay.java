@@ -68,6 +68,15 @@ final class Overlay {
     }
   }
 
+  /** Returns what to draw with; places on the screen. */
+  GraphicsContext pen() {
+    return gc;
+  }
+
+  Color colour(Tone tone) {
+    return painter.colour(tone);
+  }
+
   /** Writes words in the middle of an empty board. */
   void say(String words, double wide, double high) {
     gc.setFont(painter.font(11));
@@ -230,7 +239,7 @@ final class Overlay {
   }
 
   /** Writes words on a scrap of card beside the pointer, inside of the board. */
-  private void label(List<String> lines, PointMm at, boolean dragging) {
+  void label(List<String> lines, PointMm at, boolean dragging) {
     Font font = painter.font(8.5);
     gc.setFont(font);
     gc.setTextAlign(TextAlignment.LEFT);

@@ -1,0 +1,47 @@
+package org.longlow.sketcher.fx;
+
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseEvent;
+
+/**
+ * What pointer and keys do on the card while one thing is being done: picking, placing a part,
+ * drawing an outline. One hand works at a time ({@link BoardHands#take}); looking about (wheel,
+ * pinch, the other buttons) works with each.
+ */
+interface Hand {
+
+  /** The pointer moves over the card with no button held. */
+  void moved(MouseEvent e);
+
+  /** The first button goes down. */
+  void pressed(MouseEvent e);
+
+  /** The pointer moves with the first button held. */
+  void dragged(MouseEvent e);
+
+  /**
+   * The first button goes up.
+   *
+   * @param click whether it went down at the same spot
+   */
+  void released(MouseEvent e, boolean click);
+
+  /** The pointer leaves the card. */
+  default void left() {}
+
+  /** A key goes down on the card; returns whether it was meant for this hand. */
+  default boolean key(KeyEvent e) {
+    return false;
+  }
+
+  /** Draws over the card, after pins and findings. */
+  default void paint(Overlay glass) {}
+
+  /** Says what to do next, shown on the card; empty for nothing. */
+  default String says() {
+    return "";
+  }
+
+  /** Another hand takes over, or Escape was pressed: whatever was begun is dropped. */
+  default void putDown() {}
+}
