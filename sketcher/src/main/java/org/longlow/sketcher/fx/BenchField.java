@@ -1,5 +1,6 @@
 package org.longlow.sketcher.fx;
 
+import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
@@ -27,15 +28,18 @@ final class BenchField extends VBox {
   private final CheckBox free = new CheckBox("free");
   private final CheckBox yes = new CheckBox("yes");
   private final ComboBox<String> choice = new ComboBox<>();
+  private final boolean broad;
   private String written = "";
   private boolean refused;
 
   BenchField(Desk desk, Bench.Row row) {
     this.desk = desk;
     this.target = row.target();
+    // what has more than its field wants a line of its own
+    broad = row.measure() || target instanceof Target.OfTie;
+    setAlignment(Pos.BOTTOM_LEFT);
     getStyleClass().add("bench-row");
-    Label name = Bits.label(row.label(), "bench-label");
-    name.setMinWidth(0);
+    Label name = Bits.wrapped(row.label(), "bench-label");
     name.setMaxWidth(Double.MAX_VALUE);
     name.setLabelFor(field);
     if (!row.note().isEmpty()) {
@@ -127,6 +131,17 @@ final class BenchField extends VBox {
       default:
         return field;
     }
+  }
+
+  /**
+   * Sets how wide it is.
+   *
+   * @param tile px of a plain field
+   * @param line px of the whole ticket inside
+   */
+  void setWide(double tile, double line) {
+    boolean said = target instanceof Target.OfTie || trouble.isVisible();
+    setPrefWidth(said ? line : broad ? Math.min(line, 1.5 * tile + BenchPane.GAP_PX / 2) : tile);
   }
 
   private void commit() {

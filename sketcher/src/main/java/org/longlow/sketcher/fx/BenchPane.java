@@ -4,9 +4,13 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import javafx.application.Platform;
+import javafx.geometry.Bounds;
+import javafx.geometry.VPos;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.longlow.constraints.layout.Layout;
@@ -21,26 +25,37 @@ import org.longlow.sketcher.edit.Trouble;
 /** The strip at the left: what is picked, with every quantity open to be typed over. */
 final class BenchPane extends VBox {
 
+  /** How wide a plain field is, and what is left free between two, px. */
+  private static final double TILE_PX = 116;
+
+  static final double GAP_PX = 10;
+
+  /** Edges and scroll bar, px. */
+  private static final double EDGES_PX = 36;
+
   private final Desk desk;
-  private final Label title = Bits.wrapped("", "bench-name");
-  private final Label kind = Bits.wrapped("", "bench-kind");
+  private final Label head = Bits.label("");
   private final Label note = Bits.wrapped("", "bench-note");
   private final Label freedom = Bits.wrapped("", "bench-freedom");
   private String toldOf = "";
   private Layout toldIn;
   private String told = "";
   private final CheckBox nailed = new CheckBox("nailed in place");
+  private final ScrollPane scroll = new ScrollPane();
   private final Label elsewhere = Bits.wrapped("", "trouble");
   private final VBox groups = new VBox(2);
   private final TieMaker tieMaker;
   private final EntryLine entry;
   private final Map<Target, BenchField> fields = new LinkedHashMap<>();
+  private final List<FlowPane> rows = new ArrayList<>();
   private List<String> shape = List.of();
+  private int columns = 2;
+  private BenchField inView;
 
   BenchPane(Desk desk) {
     this.desk = desk;
     setId("bench");
-    getStyleClass().addAll("slip", "bench");
+    getStyleClass().add("bench");
     tieMaker = new TieMaker(desk);
     entry = new EntryLine(desk);
     elsewhere.setId("trouble-elsewhere");
@@ -52,17 +67,21 @@ final class BenchPane extends VBox {
                     p ->
                         desk.edit(
                             Edits.nail(p, nailed.isSelected()), new Target.OfPin(p, true), "")));
-    VBox inner =
-        new VBox(6, title, kind, entry, note, elsewhere, freedom, nailed, groups, tieMaker);
+    VBox inner = new VBox(6, entry, note, elsewhere, freedom, nailed, groups, tieMaker);
     inner.getStyleClass().add("bench-inner");
-    ScrollPane scroll = new ScrollPane(inner);
+    scroll.setContent(inner);
     scroll.setFitToWidth(true);
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     scroll.getStyleClass().add("slip-scroll");
     scroll.setFocusTraversable(false);
     VBox.setVgrow(scroll, Priority.ALWAYS);
-    getChildren().addAll(Bits.label("ON THE BENCH", "slip-title"), scroll);
+    getChildren().add(scroll);
     desk.watch(this::refresh);
+  }
+
+  /** Returns the label that says what is on the bench. */
+  Label head() {
+    return head;
   }
 
   /** Says how the pin can move: in full once that was looked up, in short until then. */
@@ -99,8 +118,7 @@ final class BenchPane extends VBox {
     Bench bench =
         Bench.of(shown.layout(), shown.study().placed().places(), desk.options().chosen());
     entry.show(bench, shown.layout());
-    title.setText(bench.title());
-    kind.setText(bench.kind());
+    head.setText(bench.title() + ", " + bench.kind());
     note.setText(bench.note());
     show(note, !bench.note().isEmpty());
     boolean isPin = bench.subject().startsWith("pin:");
@@ -129,6 +147,45 @@ final class BenchPane extends VBox {
       elsewhere.setText(t.target().name() + ": " + t.refused().words());
     }
     bench.groups().forEach(g -> g.rows().forEach(r -> fields.get(r.target()).show(r)));
+    setColumns(columns);
+    bringIntoView(desk.trouble().map(Trouble::target).map(fields::get).orElse(null));
+  }
+
+  /** What was refused is seen, wherever on a long ticket it stands. */
+  private void bringIntoView(BenchField field) {
+    if (field == null || field == inView) {
+      inView = field;
+      return;
+    }
+    inView = field;
+    Platform.runLater(
+        () -> {
+          double all = scroll.getContent().getBoundsInLocal().getHeight();
+          double seen = scroll.getViewportBounds().getHeight();
+          Bounds at =
+              scroll.getContent().sceneToLocal(field.localToScene(field.getBoundsInLocal()));
+          if (all > seen) {
+            double top = scroll.getVvalue() * (all - seen);
+            double wanted = Math.min(at.getMinY(), Math.max(top, at.getMaxY() - seen));
+            scroll.setVvalue(Math.max(0, Math.min(1, wanted / (all - seen))));
+          }
+        });
+  }
+
+  /** Returns how wide it is with so many plain fields side by side, px. */
+  static double width(int columns) {
+    return line(columns) + EDGES_PX;
+  }
+
+  private static double line(int columns) {
+    return columns * TILE_PX + (columns - 1) * GAP_PX;
+  }
+
+  /** Lays the fields out in so many columns. */
+  void setColumns(int n) {
+    columns = n;
+    rows.forEach(r -> r.setPrefWrapLength(line(n) + 1));
+    fields.values().forEach(f -> f.setWide(TILE_PX, line(n)));
   }
 
   private static void show(javafx.scene.Node node, boolean on) {
@@ -151,14 +208,18 @@ final class BenchPane extends VBox {
 
   private void rebuild(Bench bench) {
     fields.clear();
+    rows.clear();
     groups.getChildren().clear();
     for (Bench.Group group : bench.groups()) {
-      groups.getChildren().add(Bits.label(group.heading(), "bench-heading"));
+      FlowPane tiles = new FlowPane(GAP_PX, 2);
+      tiles.setRowValignment(VPos.BOTTOM);
       for (Bench.Row row : group.rows()) {
         BenchField field = new BenchField(desk, row);
         fields.put(row.target(), field);
-        groups.getChildren().add(field);
+        tiles.getChildren().add(field);
       }
+      rows.add(tiles);
+      groups.getChildren().addAll(Bits.label(group.heading(), "bench-heading"), tiles);
     }
   }
 

@@ -40,6 +40,9 @@ final class Board extends Region {
   private String hint = "";
   private Hand hand;
   private Runnable afterPaint = () -> {};
+  private Runnable onView = () -> {};
+  private double upperMarginPx;
+  private double rightMarginPx;
 
   Board(Desk desk) {
     this.desk = desk;
@@ -72,6 +75,22 @@ final class Board extends Region {
     afterPaint = action;
   }
 
+  /** Called when the card is seen from elsewhere. */
+  void onView(Runnable action) {
+    onView = action;
+  }
+
+  /** What lies along the upper and the right edge; the machine is fitted in beside it, px. */
+  void setMargins(double upperPx, double rightPx) {
+    if (upperPx != upperMarginPx || rightPx != rightMarginPx) {
+      upperMarginPx = upperPx;
+      rightMarginPx = rightPx;
+      if (fitted) {
+        fit();
+      }
+    }
+  }
+
   ViewFrame frame() {
     return frame;
   }
@@ -86,6 +105,7 @@ final class Board extends Region {
     askScale();
     paintSheet();
     paintGlass();
+    onView.run();
   }
 
   void fit() {
@@ -96,8 +116,9 @@ final class Board extends Region {
   private ViewFrame fitting(Shown shown) {
     Envelope box = machine(shown.drawing());
     double side = Rule.WIDTH_PX;
-    ViewFrame f = ViewFrame.fitting(box, getWidth() - side, getHeight() - side, MARGIN_PX);
-    return f.panned(side, 0);
+    double high = getHeight() - side - upperMarginPx;
+    ViewFrame f = ViewFrame.fitting(box, getWidth() - side - rightMarginPx, high, MARGIN_PX);
+    return f.panned(side, upperMarginPx);
   }
 
   /**

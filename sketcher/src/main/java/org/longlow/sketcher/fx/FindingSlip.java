@@ -25,7 +25,7 @@ final class FindingSlip extends VBox {
   private static final long LIVE_PAUSE_NS = 80_000_000;
 
   private final Desk desk;
-  private final Label count = Bits.wrapped("", "slip-count");
+  private final Label count = Bits.label("");
   private final ListView<Finding> list = new ListView<>();
   private List<Finding> findings = List.of();
   private boolean filling;
@@ -34,7 +34,7 @@ final class FindingSlip extends VBox {
   FindingSlip(Desk desk) {
     this.desk = desk;
     setId("findings");
-    getStyleClass().addAll("slip", "finding-slip");
+    getStyleClass().add("finding-slip");
     list.setId("findings");
     list.setAccessibleText("Findings, worst first");
     list.setCellFactory(l -> new Cell());
@@ -52,7 +52,7 @@ final class FindingSlip extends VBox {
         Bits.wrapped(
             "A sketch, not a certificate: local rules and a licensed inspection decide.",
             "slip-caution");
-    getChildren().addAll(Bits.label("FINDINGS", "slip-title"), count, list, caution);
+    getChildren().addAll(list, caution);
     desk.watch(this::refresh);
   }
 
@@ -77,9 +77,15 @@ final class FindingSlip extends VBox {
         list.getSelectionModel().clearSelection();
       } else {
         list.getSelectionModel().select(picked);
+        list.scrollTo(picked);
       }
       filling = false;
     }
+  }
+
+  /** Returns the label that counts them. */
+  Label head() {
+    return count;
   }
 
   /** Puts the keyboard into the list. */
@@ -87,6 +93,17 @@ final class FindingSlip extends VBox {
     list.requestFocus();
     if (list.getSelectionModel().isEmpty() && !list.getItems().isEmpty()) {
       list.getSelectionModel().select(0);
+    }
+  }
+
+  /** Scrolls to the first finding of a verdict, and picks it. */
+  void showFirst(Verdict verdict) {
+    for (int i = 0; i < list.getItems().size(); i++) {
+      if (list.getItems().get(i).verdict() == verdict) {
+        list.getSelectionModel().select(i);
+        list.scrollTo(i);
+        return;
+      }
     }
   }
 

@@ -40,8 +40,8 @@ final class Window extends StackPane {
   private final Desk desk;
   private final Board board;
   private final TopStrip top;
-  private final BenchPane bench;
-  private final FindingSlip findings;
+  private final BoardHands hands;
+  private final Card card;
   private final StartPage start;
   private final MakePane makePane;
   private final KeysPane keysPane;
@@ -56,27 +56,20 @@ final class Window extends StackPane {
     this.desk = desk;
     Executor owner = Platform::runLater;
     board = new Board(desk);
-    new BoardHands(board, desk);
-    bench = new BenchPane(desk);
-    findings = new FindingSlip(desk);
+    hands = new BoardHands(board, desk);
+    card = new Card(desk, board, new BenchPane(desk), new FindingSlip(desk));
     start = new StartPage(desk, shipped);
     makePane = new MakePane(desk, owner, maker, () -> over(null));
     keysPane = new KeysPane(() -> over(null));
     top = new TopStrip(desk, this::leave, this::make, () -> over(keysPane));
     getStyleClass().add("window");
     getStylesheets().add(Window.class.getResource("bench.css").toExternalForm());
-    StackPane middle = new StackPane(board, makePane, keysPane);
+    StackPane middle = new StackPane(card, makePane, keysPane);
     middle.getStyleClass().add("middle");
     StackPane.setAlignment(makePane, Pos.TOP_RIGHT);
     StackPane.setAlignment(keysPane, Pos.TOP_RIGHT);
-    bench.setPrefWidth(262);
-    bench.setMinWidth(262);
-    findings.setPrefWidth(292);
-    findings.setMinWidth(292);
     work.setTop(new VBox(top, new NoticeStrip(desk)));
-    work.setLeft(bench);
     work.setCenter(middle);
-    work.setRight(findings);
     work.setBottom(bottom());
     getChildren().addAll(work, start);
     over(null);
@@ -129,7 +122,7 @@ final class Window extends StackPane {
     look = next;
     setStyle(next.rootStyle());
     night.setSelected(next.night());
-    board.use(next);
+    card.use(next);
   }
 
   private void toggleDimensions() {
@@ -166,18 +159,28 @@ final class Window extends StackPane {
         start.lookForWork();
       }
     }
-    for (Node fields : List.of(bench, findings, work.getBottom())) {
-      fields.setDisable(desk.isBeginning());
-    }
+    work.getBottom().setDisable(desk.isBeginning());
     dimensions.setSelected(desk.options().dimensions());
     scale.setText("1 : " + Dimensions.figure(board.frame().denominator()));
   }
 
   private void shortcut(KeyEvent e) {
-    boolean used = desk.session().isPresent() && (withShortcut(e) || plain(e));
+    boolean used = desk.session().isPresent() && (closes(e) || withShortcut(e) || plain(e));
     if (used) {
       e.consume();
     }
+  }
+
+  /** Escape closes what was opened last, before it lets go of what is picked. */
+  private boolean closes(KeyEvent e) {
+    if (e.getCode() != KeyCode.ESCAPE || desk.drag().isPresent()) {
+      return false;
+    }
+    if (makePane.isVisible() || keysPane.isVisible()) {
+      over(null);
+      return true;
+    }
+    return card.closeOne();
   }
 
   private boolean withShortcut(KeyEvent e) {
@@ -196,11 +199,11 @@ final class Window extends StackPane {
     } else if (MAKE.match(e)) {
       make();
     } else if (e.isShortcutDown() && e.getCode() == KeyCode.DIGIT1) {
-      bench.focusFirst();
+      card.openTicket();
     } else if (e.isShortcutDown() && e.getCode() == KeyCode.DIGIT2) {
       board.requestFocus();
     } else if (e.isShortcutDown() && e.getCode() == KeyCode.DIGIT3) {
-      findings.focusList();
+      card.openList();
     } else if (e.getCode() == KeyCode.F1) {
       over(keysPane);
     } else {

@@ -10,6 +10,7 @@ import javafx.application.Platform;
 import javafx.geometry.Point2D;
 import javafx.geometry.VerticalDirection;
 import javafx.scene.Node;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
@@ -95,12 +96,32 @@ final class Hands {
             () -> {
               window.applyCss();
               window.layout();
+              intoView(node);
+              window.layout();
               return middle(node);
             });
     jump(at);
     robot.press(MouseButton.PRIMARY);
     robot.release(MouseButton.PRIMARY);
     return settle();
+  }
+
+  /** Turns the wheel, as it were, until a node on a long slip is seen. */
+  private static void intoView(Node node) {
+    Node at = node;
+    while (at != null && !(at instanceof ScrollPane)) {
+      at = at.getParent();
+    }
+    if (at instanceof ScrollPane scroll) {
+      double all = scroll.getContent().getBoundsInLocal().getHeight();
+      double seen = scroll.getViewportBounds().getHeight();
+      double y =
+          scroll.getContent().sceneToLocal(node.localToScene(0, 0)).getY()
+              + node.getBoundsInLocal().getHeight() / 2;
+      if (all > seen) {
+        scroll.setVvalue(Math.max(0, Math.min(1, (y - seen / 2) / (all - seen))));
+      }
+    }
   }
 
   private static boolean isShown(Node node) {

@@ -1,0 +1,161 @@
+package org.longlow.sketcher.fx;
+
+import java.util.List;
+
+/**
+ * Where slips of paper lie on the card so that they hide as little as can be. Pure geometry, px.
+ */
+final class Spots {
+
+  /** How finely places for a slip are tried, px. */
+  private static final double STEP_PX = 24;
+
+  /** Hiding what is picked is this much worse than hiding something else. */
+  private static final double PICKED_WEIGHT = 40;
+
+  /** A spot this much further from what is picked is as bad as hiding one square pixel more. */
+  private static final double AREA_PER_PX = 18;
+
+  private Spots() {}
+
+  /** A rectangle with its corner at the upper left. */
+  record Box(double x, double y, double width, double height) {
+    double right() {
+      return x + width;
+    }
+
+    double bottom() {
+      return y + height;
+    }
+
+    double centreX() {
+      return x + width / 2;
+    }
+
+    double centreY() {
+      return y + height / 2;
+    }
+
+    double shared(Box that) {
+      double w = Math.min(right(), that.right()) - Math.max(x, that.x);
+      double h = Math.min(bottom(), that.bottom()) - Math.max(y, that.y);
+      return w > 0 && h > 0 ? w * h : 0;
+    }
+
+    /** Returns the shortest way between two rectangles; 0 if they touch. */
+    double apart(Box that) {
+      double dx = Math.max(0, Math.max(x - that.right(), that.x - right()));
+      double dy = Math.max(0, Math.max(y - that.bottom(), that.y - bottom()));
+      return Math.hypot(dx, dy);
+    }
+  }
+
+  /** A shape that a slip may have. */
+  record Size(double width, double height) {}
+
+  /**
+   * Returns where and in which of several shapes a slip best lies: off what is picked, over as
+   * little else as can be, near it.
+   *
+   * @param room where it may lie; a slip too large for it lies at its upper left corner
+   * @param sizes the shapes it may have, the one liked best first
+   * @param picked what the slip is about, or null
+   * @param busy what else is better not hidden
+   */
+  static Box slip(Box room, List<Size> sizes, Box picked, List<Box> busy) {
+    Box best = null;
+    double least = Double.POSITIVE_INFINITY;
+    for (Size size : sizes) {
+      Box at = slip(room, size.width(), size.height(), picked, busy);
+      double cost = cost(at, picked, busy);
+      if (cost < least) {
+        least = cost;
+        best = at;
+      }
+    }
+    return best;
+  }
+
+  private static Box slip(Box room, double width, double height, Box picked, List<Box> busy) {
+    Box best = new Box(room.x(), room.y(), width, height);
+    double least = Double.POSITIVE_INFINITY;
+    int across = steps(room.width() - width);
+    int down = steps(room.height() - height);
+    for (int i = 0; i <= across; i++) {
+      for (int k = 0; k <= down; k++) {
+        Box at =
+            new Box(
+                room.x() + along(room.width() - width, i, across),
+                room.y() + along(room.height() - height, k, down),
+                width,
+                height);
+        double cost = cost(at, picked, busy);
+        if (cost < least) {
+          least = cost;
+          best = at;
+        }
+      }
+    }
+    return best;
+  }
+
+  private static double cost(Box at, Box picked, List<Box> busy) {
+    double cost = 0;
+    for (Box box : busy) {
+      cost += at.shared(box);
+    }
+    if (picked != null) {
+      cost += PICKED_WEIGHT * at.shared(picked) + AREA_PER_PX * at.apart(picked);
+    }
+    return cost;
+  }
+
+  private static int steps(double free) {
+    return Math.max(0, (int) Math.ceil(free / STEP_PX));
+  }
+
+  private static double along(double free, int i, int steps) {
+    return steps == 0 ? 0 : free * i / steps;
+  }
+
+  /**
+   * Returns the left edges of things hung in a row, in their order, none over another, each as near
+   * to where it is wanted as the others allow (least squares; pool of adjacent violators, as Ayer
+   * and others gave it in 1955).
+   *
+   * @param wanted left edges, rising
+   * @param widths of the things, &ge; 0
+   * @param from where the row may begin
+   * @param to where it must end; a row that is too long begins at {@code from}
+   * @param gap between two of them
+   */
+  static double[] row(double[] wanted, double[] widths, double from, double to, double gap) {
+    int n = wanted.length;
+    double[] before = new double[n];
+    for (int i = 1; i < n; i++) {
+      before[i] = before[i - 1] + widths[i - 1] + gap;
+    }
+    double[] mean = new double[n];
+    int[] size = new int[n];
+    int pools = 0;
+    for (int i = 0; i < n; i++) {
+      mean[pools] = wanted[i] - before[i];
+      size[pools++] = 1;
+      while (pools > 1 && mean[pools - 2] > mean[pools - 1]) {
+        int both = size[pools - 2] + size[pools - 1];
+        mean[pools - 2] =
+            (mean[pools - 2] * size[pools - 2] + mean[pools - 1] * size[pools - 1]) / both;
+        size[pools - 2] = both;
+        pools--;
+      }
+    }
+    double[] left = new double[n];
+    double last = n == 0 ? from : Math.max(from, to - before[n - 1] - widths[n - 1]);
+    for (int p = 0, i = 0; p < pools; p++) {
+      for (int k = 0; k < size[p]; k++, i++) {
+        left[i] = Math.max(from, Math.min(last, mean[p])) + before[i];
+      }
+    }
+    return left;
+  }
+}

@@ -1,0 +1,207 @@
+package org.longlow.sketcher.fx;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Consumer;
+import javafx.scene.control.Button;
+import javafx.scene.control.ContentDisplay;
+import javafx.scene.layout.Pane;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.desk.Desk;
+import org.longlow.sketcher.desk.Shown;
+
+/**
+ * The row of tags along the upper edge of the card: each finding that fails hangs on a string over
+ * the place where it applies; what needs care and what passes hangs in two bundles at the end.
+ */
+final class Tags extends Pane {
+
+  static final double HEIGHT_PX = 40;
+
+  /** Longest tag; what is named at greater length is told in full by its tip, letters. */
+  private static final int LONGEST = 34;
+
+  private static final double TAG_PX = 214;
+  private static final double GAP_PX = 8;
+  private static final double TOP_PX = 8;
+
+  /** While something moves the tags are rewritten no oftener; nobody reads faster. */
+  private static final long LIVE_PAUSE_NS = 80_000_000;
+
+  private final Desk desk;
+  private final Board board;
+  private final Consumer<Verdict> open;
+  private final List<Tag> tags = new ArrayList<>();
+  private final Button fails = bundle(Verdict.FAIL);
+  private final Button cares = bundle(Verdict.CAUTION);
+  private final Button passes = bundle(Verdict.PASS);
+  private List<Finding> failing = List.of();
+  private List<Finding> all = List.of();
+  private long filledAt;
+
+  /**
+   * @param open opens the list of findings at the first of a verdict
+   */
+  Tags(Desk desk, Board board, Consumer<Verdict> open) {
+    this.desk = desk;
+    this.board = board;
+    this.open = open;
+    setId("tags");
+    setPickOnBounds(false);
+    getChildren().addAll(fails, cares, passes);
+    desk.watch(this::refresh);
+  }
+
+  private Button bundle(Verdict verdict) {
+    Button button = Bits.words("bundle-" + verdict.word(), "", "", () -> open.accept(verdict));
+    button.setGraphic(Bits.sign(verdict, false));
+    button.getStyleClass().add("bundle");
+    return button;
+  }
+
+  private void refresh() {
+    Shown shown = desk.shown().orElse(null);
+    List<Finding> now = shown == null ? List.of() : shown.findings();
+    if (shown != null && shown.live() && System.nanoTime() - filledAt < LIVE_PAUSE_NS) {
+      return;
+    }
+    if (!now.equals(all)) {
+      filledAt = System.nanoTime();
+      all = now;
+      failing = now.stream().filter(f -> f.verdict() == Verdict.FAIL).toList();
+      say(fails, Verdict.FAIL);
+      say(cares, Verdict.CAUTION);
+      say(passes, Verdict.PASS);
+    }
+    requestLayout();
+  }
+
+  private void say(Button bundle, Verdict verdict) {
+    long count = all.stream().filter(f -> f.verdict() == verdict).count();
+    bundle.setText(verdict.says(count));
+    bundle.setAccessibleText(verdict.says(count) + ": show them");
+  }
+
+  @Override
+  protected void layoutChildren() {
+    double right = getWidth() - GAP_PX;
+    for (Button bundle : List.of(passes, cares)) {
+      right = place(bundle, right);
+    }
+    int room = (int) ((right - Rule.WIDTH_PX - GAP_PX) / (TAG_PX + GAP_PX));
+    boolean tooMany = failing.size() > room;
+    fails.setVisible(tooMany);
+    if (tooMany) {
+      right = place(fails, right);
+      room = (int) ((right - Rule.WIDTH_PX - GAP_PX) / (TAG_PX + GAP_PX));
+    }
+    hang(failing.subList(0, Math.min(failing.size(), Math.max(0, room))), right);
+  }
+
+  private static double place(Button bundle, double right) {
+    double w = bundle.prefWidth(-1);
+    bundle.resizeRelocate(right - w, TOP_PX, w, bundle.prefHeight(-1));
+    return right - w - GAP_PX;
+  }
+
+  private void hang(List<Finding> few, double right) {
+    Shown shown = desk.shown().orElse(null);
+    List<Hung> hung = new ArrayList<>();
+    for (Finding f : few) {
+      PointMm at = shown == null || !shown.isMarked(f.id()) ? null : onScreen(shown, f);
+      hung.add(new Hung(f, at));
+    }
+    // in the order of their places no string crosses another
+    hung.sort(Comparator.comparingDouble(h -> h.at == null ? right : h.at.x()));
+    double[] widths = new double[hung.size()];
+    double[] wanted = new double[hung.size()];
+    for (int i = 0; i < widths.length; i++) {
+      widths[i] = TAG_PX;
+      wanted[i] = (hung.get(i).at == null ? right : hung.get(i).at.x()) - TAG_PX / 2;
+    }
+    double[] left = Spots.row(wanted, widths, Rule.WIDTH_PX + GAP_PX, right, GAP_PX);
+    while (tags.size() < hung.size()) {
+      Tag tag = new Tag();
+      tags.add(tag);
+      getChildren().add(tag);
+    }
+    for (int i = 0; i < tags.size(); i++) {
+      Tag tag = tags.get(i);
+      tag.setVisible(i < hung.size());
+      if (i < hung.size()) {
+        tag.show(hung.get(i), desk);
+        tag.resizeRelocate(left[i], TOP_PX, TAG_PX, tag.prefHeight(TAG_PX));
+      }
+    }
+  }
+
+  private PointMm onScreen(Shown shown, Finding f) {
+    PointMm at = shown.ground().toRoad(f.where().orElseThrow());
+    return new PointMm(board.frame().screenX(at.x()), board.frame().screenY(at.z()));
+  }
+
+  /** Returns the strings that hang down now: from where, to where, px of this pane. */
+  List<Cord> strings() {
+    List<Cord> strings = new ArrayList<>();
+    for (Tag tag : tags) {
+      if (tag.isVisible() && tag.at != null) {
+        strings.add(
+            new Cord(
+                tag.getLayoutX() + tag.getWidth() / 2,
+                tag.getLayoutY() + tag.getHeight(),
+                tag.at.x(),
+                tag.at.z(),
+                tag.id.equals(desk.finding())));
+      }
+    }
+    return strings;
+  }
+
+  /**
+   * A string from a tag to its place.
+   *
+   * @param picked whether the finding is the one picked
+   */
+  record Cord(double fromX, double fromY, double toX, double toY, boolean picked) {}
+
+  private record Hung(Finding finding, PointMm at) {}
+
+  /** One finding that fails, on its string. */
+  private final class Tag extends Button {
+    private String id = "";
+    private PointMm at;
+
+    Tag() {
+      getStyleClass().addAll("words", "tag");
+      setContentDisplay(ContentDisplay.LEFT);
+      setOnAction(e -> desk.chooseFinding(id));
+      Bits.told(this, "");
+    }
+
+    void show(Hung hung, Desk desk) {
+      Finding f = hung.finding();
+      at = hung.at();
+      String words = shortened(f.subject(), LONGEST - figure(f).length()) + figure(f);
+      if (!f.id().equals(id) || !words.equals(getText())) {
+        id = f.id();
+        setText(words);
+        setGraphic(Bits.sign(f.verdict(), false));
+        getTooltip().setText(f.subject() + ": " + f.text());
+        setAccessibleText(f.subject() + " fails: " + f.text());
+      }
+      pseudoClassStateChanged(
+          javafx.css.PseudoClass.getPseudoClass("picked"), f.id().equals(desk.finding()));
+    }
+
+    private static String shortened(String words, int letters) {
+      return words.length() <= letters ? words : words.substring(0, letters - 1).strip() + "\u2026";
+    }
+
+    private static String figure(Finding f) {
+      return Double.isNaN(f.value()) ? "" : "  " + f.unit().says(f.value());
+    }
+  }
+}

@@ -1,0 +1,102 @@
+package org.longlow.sketcher.fx;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.longlow.sketcher.fx.Spots.Box;
+import org.longlow.sketcher.fx.Spots.Size;
+
+/** Where slips lie and tags hang, against plain cases and against trying everything. */
+class SpotsTest {
+
+  @Test
+  void aSlipKeepsOffWhatIsPickedAndLiesInTheFreePlaceNearest() {
+    Box room = new Box(0, 0, 1000, 600);
+    Box picked = new Box(400, 400, 200, 100);
+    Box above = new Box(300, 0, 700, 280);
+    Box at = Spots.slip(room, List.of(new Size(250, 250)), picked, List.of(above, picked));
+    assertThat(at.shared(picked)).isZero();
+    assertThat(at.shared(above)).isZero();
+    assertThat(at.apart(picked)).isLessThan(60);
+  }
+
+  @Test
+  void theShapeIsTakenThatHidesLeast() {
+    Box room = new Box(0, 0, 1000, 400);
+    Box low = new Box(0, 160, 1000, 240);
+    Box flat =
+        Spots.slip(room, List.of(new Size(200, 300), new Size(400, 150)), null, List.of(low));
+    assertThat(flat.width()).isEqualTo(400);
+    assertThat(flat.shared(low)).isZero();
+    Box right = new Box(0, 0, 700, 400);
+    Box tall =
+        Spots.slip(room, List.of(new Size(200, 300), new Size(400, 150)), null, List.of(right));
+    assertThat(tall.width()).isEqualTo(200);
+    assertThat(tall.shared(right)).isZero();
+  }
+
+  @Test
+  void aSlipTooLargeForItsRoomLiesAtItsCorner() {
+    Box at = Spots.slip(new Box(24, 50, 100, 90), List.of(new Size(260, 300)), null, List.of());
+    assertThat(at).isEqualTo(new Box(24, 50, 260, 300));
+  }
+
+  @Test
+  void tagsHangWhereTheyAreWantedIfThereIsRoom() {
+    double[] left = Spots.row(new double[] {100, 400}, new double[] {100, 100}, 0, 1000, 8);
+    assertThat(left).containsExactly(100, 400);
+  }
+
+  @Test
+  void tagsThatWantTheSamePlaceHangEvenlyAboutIt() {
+    double[] left = Spots.row(new double[] {300, 300}, new double[] {100, 100}, 0, 1000, 10);
+    assertThat(left).containsExactly(245, 355);
+  }
+
+  /** The least sum of squares, by going through all places on a grid of 10 px. */
+  @Test
+  void aRowIsTheBestOfAll() {
+    Random random = new Random(11);
+    for (int trial = 0; trial < 40; trial++) {
+      double[] wanted = new double[3];
+      wanted[0] = random.nextInt(30) * 10;
+      wanted[1] = wanted[0] + random.nextInt(10) * 10;
+      wanted[2] = wanted[1] + random.nextInt(10) * 10;
+      double[] widths = {60, 40, 80};
+      double[] left = Spots.row(wanted, widths, 0, 500, 10);
+      assertThat(left[1]).isGreaterThanOrEqualTo(left[0] + 70 - 1e-9);
+      assertThat(left[2]).isGreaterThanOrEqualTo(left[1] + 50 - 1e-9);
+      assertThat(left[0]).isGreaterThanOrEqualTo(0);
+      assertThat(left[2]).isLessThanOrEqualTo(420 + 1e-9);
+      double best = Double.POSITIVE_INFINITY;
+      for (int a = 0; a <= 420; a += 10) {
+        for (int b = a + 70; b <= 420; b += 10) {
+          for (int c = b + 50; c <= 420; c += 10) {
+            best = Math.min(best, off(wanted, a, b, c));
+          }
+        }
+      }
+      double is = off(wanted, left[0], left[1], left[2]);
+      // the grid is at most 10 px off, so its best may be worse by little, never better
+      assertThat(is).as("trial %d", trial).isLessThanOrEqualTo(best + 1e-6);
+    }
+  }
+
+  @Test
+  void aRowTooLongBeginsAtItsBeginning() {
+    double[] left = Spots.row(new double[] {500, 500}, new double[] {300, 300}, 20, 400, 10);
+    assertThat(left[0]).isCloseTo(20, within(1e-9));
+    assertThat(left[1]).isCloseTo(330, within(1e-9));
+  }
+
+  private static double off(double[] wanted, double... left) {
+    double sum = 0;
+    for (int i = 0; i < left.length; i++) {
+      sum += Math.pow(left[i] - wanted[i], 2);
+    }
+    return sum;
+  }
+}
