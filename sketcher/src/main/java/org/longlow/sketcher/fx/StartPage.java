@@ -53,12 +53,14 @@ final class StartPage extends StackPane {
                 "Lay out a one-off machine in side elevation, with a real person on it.",
                 "start-line"),
             found,
-            Bits.label("Machines that come with it", "start-heading"),
-            machines(),
             Bits.label("A layout file of yours", "start-heading"),
             fileLine(),
             opening,
-            faults);
+            faults,
+            Bits.label("A new machine", "start-heading"),
+            new FirstForm(desk),
+            Bits.label("Machines that come with it", "start-heading"),
+            machines());
     opening.setId("opening");
     ScrollPane scroll = new ScrollPane(page);
     scroll.setFitToWidth(true);
@@ -180,7 +182,7 @@ final class StartPage extends StackPane {
 
   private void refresh() {
     opening.setText(desk.opening().map(p -> "Opening " + p + " \u2026").orElse(""));
-    page.setDisable(desk.opening().isPresent());
+    page.setDisable(desk.opening().isPresent() || desk.isMakingFirst());
     UnopenedFile refusal = desk.refusal().orElse(null);
     if (refusal == shownRefusal) {
       return;

@@ -130,6 +130,21 @@ class WindowTest {
   }
 
   @Test
+  void aFirstMachineIsMadeFromAnswersAndWhatIsWrongStandsBesideItsField() {
+    hands.typeInto("first-recline", "70 furlong");
+    assertThat(hands.desk().session()).isEmpty();
+    assertThat(hands.node("trouble-first-recline", Label.class).getText()).contains("furlong");
+    hands.typeInto("first-rider", "woman 1620 mm, 58 kg");
+    hands.typeInto("first-recline", "35 deg");
+    hands.until("the machine", () -> hands.desk().shown().isPresent());
+    assertThat(hands.layout().crew().values().iterator().next().stature().text())
+        .isEqualTo("1620 mm");
+    assertThat(hands.layout().parts()).hasSizeGreaterThan(20);
+    assertThat(Hands.onFx(() -> hands.desk().session().get().isChanged())).isTrue();
+    assertThat(hands.shown().study().findings()).noneMatch(f -> f.verdict() == Verdict.FAIL);
+  }
+
+  @Test
   void anythingIsFoundByItsWordsAndFilledInOnItsTicket() {
     hands.click("machine-wren");
     hands.press(KeyCode.SHORTCUT, KeyCode.F).write("backlong").press(KeyCode.ENTER);
