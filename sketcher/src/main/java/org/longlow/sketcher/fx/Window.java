@@ -1,5 +1,6 @@
 package org.longlow.sketcher.fx;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,9 +20,12 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.longlow.sketcher.desk.Desk;
+import org.longlow.sketcher.desk.Habits;
+import org.longlow.sketcher.desk.LayoutFile;
 import org.longlow.sketcher.desk.Maker;
 import org.longlow.sketcher.desk.Notice;
 import org.longlow.sketcher.desk.Parting;
+import org.longlow.sketcher.desk.Session;
 import org.longlow.svg.drawing.Dimensions;
 
 /** What is in the window: start page or bench, card, findings and crew. */
@@ -53,6 +57,7 @@ final class Window extends StackPane {
   private final ToggleButton night = small("night", "night", "L");
   private final Label scale = Bits.label("", "scale");
   private Look look = Look.DAY;
+  private Habits habits;
 
   Window(Desk desk, List<Shipped> shipped, Maker maker) {
     this.desk = desk;
@@ -60,7 +65,8 @@ final class Window extends StackPane {
     board = new Board(desk);
     hands = new BoardHands(board, desk);
     card = new Card(desk, board, new BenchPane(desk), new FindingSlip(desk));
-    start = new StartPage(desk, shipped);
+    habits = Habits.at(desk.autosave().home());
+    start = new StartPage(desk, shipped, () -> habits.recent());
     makePane = new MakePane(desk, owner, maker, () -> over(null));
     keysPane = new KeysPane(() -> over(null));
     findPane = new FindPane(desk, board, this::deeds, () -> over(null));
@@ -79,8 +85,28 @@ final class Window extends StackPane {
     over(null);
     addEventFilter(KeyEvent.KEY_PRESSED, this::shortcut);
     desk.watch(this::refresh);
-    use(Look.DAY);
+    use(habits.night() ? Look.NIGHT : Look.DAY);
+    inches.setSelected(habits.inches());
+    board.setInches(habits.inches());
     refresh();
+  }
+
+  Habits habits() {
+    return habits;
+  }
+
+  /** Keeps how it looks and how large it is for the next start. */
+  void keepHabits() {
+    keep(habits.withLook(look.night(), inches.isSelected()).withSize(getWidth(), getHeight()));
+  }
+
+  private void keep(Habits now) {
+    habits = now;
+    try {
+      now.keep(desk.autosave().home());
+    } catch (IOException e) {
+      // it opens as it did the last time then; nothing of anybody's work is in them
+    }
   }
 
   private Node bottom() {
@@ -194,6 +220,11 @@ final class Window extends StackPane {
 
   private void refresh() {
     boolean working = desk.session().isPresent();
+    desk.session()
+        .flatMap(Session::file)
+        .map(LayoutFile::path)
+        .filter(f -> habits.recent().isEmpty() || !habits.recent().get(0).equals(f))
+        .ifPresent(f -> keep(habits.with(f)));
     if (start.isVisible() == working) {
       work.setVisible(working);
       start.setVisible(!working);

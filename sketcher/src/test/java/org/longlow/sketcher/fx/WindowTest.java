@@ -427,7 +427,7 @@ class WindowTest {
     hands.abandon();
 
     hands = Hands.at(folder.resolve("home"), List.of());
-    hands.typeInto("open-path", file.toString());
+    hands.click("recent-mine-json");
     assertThat(hands.layout().measures().get("wheelbase").is().text()).isEqualTo("1660 mm");
     hands.click("answer-take-it-up-again");
     assertThat(hands.layout()).isEqualTo(unsaved);
