@@ -5,10 +5,12 @@ import java.util.Optional;
 import javafx.scene.Cursor;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
+import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Ground;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.Shown;
+import org.longlow.sketcher.edit.SectionPull;
 
 /** The empty hand: picks what lies on the card, drags pins, pans the card itself. */
 final class Picking implements Hand {
@@ -20,6 +22,7 @@ final class Picking implements Hand {
   private boolean down;
   private Ground ground;
   private PointMm offset;
+  private SectionPull pull;
 
   Picking(Board board, Desk desk) {
     this.board = board;
@@ -67,9 +70,29 @@ final class Picking implements Hand {
       desk.grab(pin.get());
       board.setCursor(Cursor.CLOSED_HAND);
     } else {
-      panning = board.subjectAt(e.getX(), e.getY()).isEmpty();
+      Optional<String> subject = board.subjectAt(e.getX(), e.getY());
+      panning = subject.isEmpty();
+      pull = subject.flatMap(s -> hold(s, board.inMachine(e.getX(), e.getY()))).orElse(null);
     }
     board.setPointer(lastPx);
+  }
+
+  /** Takes hold of a section that is open, at a part of it. */
+  private Optional<SectionPull> hold(String subject, PointMm at) {
+    return desk.shown()
+        .filter(s -> subject.startsWith("part:"))
+        .flatMap(
+            s ->
+                SectionPull.sectionOf(s.layout(), subject.substring("part:".length()))
+                    .filter(name -> s.options().stance().equals(Optional.of(Condition.open(name))))
+                    .flatMap(
+                        name ->
+                            SectionPull.of(
+                                s.layout(),
+                                s.study().placed().places(),
+                                name,
+                                s.options().opening(),
+                                at)));
   }
 
   @Override
@@ -78,6 +101,10 @@ final class Picking implements Hand {
     board.setPointer(now);
     if (desk.drag().isPresent()) {
       desk.moveTo(ground.toFrame(board.frame().point(e.getX(), e.getY())).plus(offset));
+    } else if (pull != null) {
+      double opening = pull.towards(board.inMachine(e.getX(), e.getY()));
+      board.setCursor(Cursor.CLOSED_HAND);
+      desk.look(o -> o.withOpening(opening));
     } else if (panning) {
       board.setCursor(Cursor.MOVE);
       board.setFrame(board.frame().panned(now.x() - lastPx.x(), now.z() - lastPx.z()));
@@ -94,6 +121,7 @@ final class Picking implements Hand {
     }
     down = false;
     panning = false;
+    pull = null;
     board.setCursor(Cursor.DEFAULT);
   }
 

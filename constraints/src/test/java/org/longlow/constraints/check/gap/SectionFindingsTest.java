@@ -94,6 +94,7 @@ class SectionFindingsTest {
         Math.toDegrees(
             Math.acos((reach * reach + distance * distance - 9) / (2 * reach * distance)));
     double first = (deg - away - Math.toDegrees(Math.atan(1 / LONG))) / 90;
+    assertThat(f.from().orElseThrow()).isCloseTo(first, within(0.005));
     assertThat(f.text())
         .startsWith("Section roof: flap and stone come too close from ")
         .contains(
