@@ -56,7 +56,7 @@ class SightFindingsTest {
   /** Each corner straight ahead throws a shadow on the road; the farthest end of one is seen. */
   @Test
   void theRoadIsSeenBeyondTheLongestShadow() {
-    Study study = Sat.runabout();
+    Study study = round().study();
     PointMm eye = eye(study);
     Random random = new Random(5);
     int seen = 0;
@@ -90,6 +90,27 @@ class SightFindingsTest {
     }
     assertThat(seen).isGreaterThan(20);
     assertThat(hidden).isGreaterThan(20);
+  }
+
+  /**
+   * With a round hood all about the rider: of its many corners another hides most on each slope.
+   */
+  private static TestMachine round() {
+    PointMm eye = eye(Sat.runabout());
+    StringBuilder points = new StringBuilder();
+    for (int deg = 0; deg < 360; deg += 12) {
+      double a = Math.toRadians(deg);
+      points.append(deg == 0 ? "" : ", ");
+      points.append("[" + Boxes.mm(900 * Math.cos(a)) + ", " + Boxes.mm(350 * Math.sin(a)) + "]");
+    }
+    return TestMachine.runabout()
+        .with(
+            "parts",
+            "hood",
+            "{'kind': 'box', 'frame': 'hoodPin', 'outline': {'points': ["
+                + points
+                + "]}, 'left': '200 mm', 'right': '200 mm', 'mass': '1 kg'}")
+        .pin("hoodPin", eye.x() + 500, eye.z() - 500);
   }
 
   /** Corners of what reaches into the 80 mm in the middle of the machine. */
