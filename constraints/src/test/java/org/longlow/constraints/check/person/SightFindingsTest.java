@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,6 +22,7 @@ import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Prism;
+import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Ground;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.study.Changed;
@@ -191,6 +193,19 @@ class SightFindingsTest {
     Sitting behind = Sat.as(nell(study), "Nell", "pillion");
     assertThat(SightFindings.of(layout, behind, study.standings())).isEmpty();
     assertThat(SightFindings.of(layout, nell(study), study.standings())).hasSize(2);
+  }
+
+  /** Who sits lower presses the springs otherwise; each is asked on the machine as they load it. */
+  @Test
+  void eachIsAskedWithThemselvesAboard() {
+    Study study = Sat.runabout();
+    for (String person : List.of("Nell", "Joss")) {
+      Occupant rider = new Occupant(person, Occupant.RIDER);
+      Sitting sitting = study.sitting(person, Occupant.RIDER).orElseThrow();
+      assertThat(SightFindings.of(study.layout(), sitting, study.standings()))
+          .hasSize(2)
+          .allMatch(f -> f.stance().equals(Optional.of(Condition.laden(List.of(rider)))));
+    }
   }
 
   // --- a foot on the ground
