@@ -108,7 +108,7 @@ record Boot(Geometry upper, Geometry sole, List<PointMm> strap, List<PointMm> to
                       of(inHeel, -110),
                       of(inHeel, -150),
                       of(inHeel, 170),
-                      ofShank(0.94, false, 3),
+                      ofShank(0.94, false, m.boots() ? 3 : 9),
                       ofShank(0.5 * (shaft + 0.94), false, 1),
                       topBack)));
       return new Boot(

@@ -15,10 +15,10 @@ import org.longlow.svg.drawing.Planar;
 final class Grain {
 
   /** Places a side that are tried for the roomiest disc. */
-  private static final int TRIES = 6;
+  private static final int TRIES = 5;
 
   /** Corners of an outline that are looked at for it. */
-  private static final int CORNERS = 36;
+  private static final int CORNERS = 24;
 
   private final Geometry outline;
   private final double angleRad;
@@ -124,7 +124,7 @@ final class Grain {
       }
     }
     double step = 0.5 * Math.max(box.getWidth(), box.getHeight()) / TRIES;
-    while (step > 1) {
+    while (step > 2) {
       Disc before = best;
       for (int way = 0; way < 4; way++) {
         best =

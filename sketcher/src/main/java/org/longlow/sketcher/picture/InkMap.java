@@ -19,7 +19,7 @@ import org.longlow.svg.drawing.Tone;
 final class InkMap {
 
   /** Side of a square, paper mm. */
-  private static final double SQUARE_MM = 1;
+  private static final double SQUARE_MM = 1.4;
 
   /** Card as thick as this hides what is under it. */
   private static final double HIDES = 0.9;
@@ -74,7 +74,7 @@ final class InkMap {
     Envelope box = p.getEnvelopeInternal();
     int first = row(box.getMinY());
     int last = row(box.getMaxY());
-    if (box.isNull() || first == last) {
+    if (last - first < 2 || box.getWidth() < 3 * square) {
       return;
     }
     double[][] crossings = new double[last - first + 1][4];
@@ -142,7 +142,7 @@ final class InkMap {
       double y = c.getY(i - 1);
       double dx = c.getX(i) - x;
       double dy = c.getY(i) - y;
-      int steps = (int) (2 * Math.max(Math.abs(dx), Math.abs(dy)) / square) + 1;
+      int steps = (int) (1.5 * Math.max(Math.abs(dx), Math.abs(dy)) / square) + 1;
       for (int k = 0; k < steps; k++) {
         double t = (k + 0.5) / steps;
         int column = column(x + t * dx);

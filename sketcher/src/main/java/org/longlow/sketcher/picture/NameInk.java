@@ -12,6 +12,7 @@ import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.pose.Figure;
 import org.longlow.svg.drawing.Anchor;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Layer;
@@ -32,13 +33,13 @@ final class NameInk {
   private static final double AIR_MM = 0.5;
 
   /** Places tried across an outline and up it. */
-  private static final int TRIES = 9;
+  private static final int TRIES = 7;
 
   /** Rings of places tried round a part, their distance on paper, and places on each. */
-  private static final int RINGS = 9;
+  private static final int RINGS = 8;
 
   private static final double RING_MM = 4;
-  private static final int SPOTS = 16;
+  private static final int SPOTS = 12;
 
   /** Shortest leader worth drawing, paper mm. */
   private static final double LEADER_MM = 2;
@@ -49,6 +50,10 @@ final class NameInk {
   private static final double LINE_COST = 1.5;
 
   private static final double OTHER_COST = 20;
+
+  /** What of a person names keep off, if they can. */
+  private static final List<Figure.Part> PERSON =
+      List.of(Figure.Part.HEAD, Figure.Part.CHEST, Figure.Part.THIGH, Figure.Part.SHANK);
 
   private final Canvas canvas;
   private final double n;
@@ -89,7 +94,7 @@ final class NameInk {
         .forEach(s -> parts.put(s, toRoad.transform(s.outline())));
     parts.values().forEach(outline -> names.others.add(outline.getCoordinates()));
     scene.people().stream()
-        .flatMap(m -> m.flesh().values().stream())
+        .flatMap(m -> PERSON.stream().map(m::flesh))
         .forEach(flesh -> names.others.add(toRoad.transform(flesh).getCoordinates()));
     parts.forEach((shape, outline) -> names.name(shape, outline, widestMm));
     return new Layer(
@@ -178,7 +183,10 @@ final class NameInk {
     return true;
   }
 
-  /** Returns the nearest place round a part where neither words nor lines are, if there is one. */
+  /**
+   * Returns the nearest place round a part, over the road, where neither words nor lines are, if
+   * there is one.
+   */
   private Place beside(PointMm on, Envelope size) {
     Place best = null;
     for (int ring = 2; ring <= RINGS; ring++) {
@@ -193,7 +201,10 @@ final class NameInk {
                     way.x() * (ring * RING_MM * n + 0.5 * size.getWidth()),
                     way.z() * (ring * RING_MM * n + 0.5 * size.getHeight())));
         Envelope box = boxAt(size, at);
-        if (card.contains(box) && ink.under(box) == 0 && Labels.free(box, taken)) {
+        if (card.contains(box)
+            && box.getMinY() > 0
+            && ink.under(box) == 0
+            && Labels.free(box, taken)) {
           Place place = led(on, at, box, best);
           best = place == null ? best : place;
         }

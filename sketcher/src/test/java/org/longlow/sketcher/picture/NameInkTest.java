@@ -95,7 +95,7 @@ class NameInkTest {
         leaders++;
         assertThat(lines).hasSize(1);
         assertThat(lines.get(0).distance(part)).as(w.text()).isLessThan(0.1);
-        assertThat(lines.get(0).distance(box)).as(w.text()).isLessThan(0.6 * n);
+        assertThat(lines.get(0).distance(box)).as(w.text()).isLessThan(0.8 * n);
       }
     }
     assertThat(leaders).isPositive();
