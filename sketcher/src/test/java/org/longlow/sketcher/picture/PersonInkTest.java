@@ -40,7 +40,7 @@ class PersonInkTest {
   private static List<Manikin> people() {
     SplittableRandom random = new SplittableRandom(20261130);
     List<Manikin> people = new ArrayList<>();
-    for (int i = 0; i < 50; i++) {
+    for (int i = 0; i < 30; i++) {
       Body body =
           Body.of(
               random.nextBoolean() ? Sex.MALE : Sex.FEMALE,
