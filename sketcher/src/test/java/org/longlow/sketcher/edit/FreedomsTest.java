@@ -21,7 +21,11 @@ class FreedomsTest {
   private static final double NEAR = 1e-7;
 
   private final Problem.Builder builder = Problem.builder();
-  private final Pt o = builder.fixedPin("o", 0, 0);
+  private final Pt o = still("o", 0, 0);
+
+  private Pt still(String name, double xMm, double zMm) {
+    return Pt.variables(builder.fixed(name + ".x", xMm), builder.fixed(name + ".z", zMm));
+  }
 
   private PinFreedom of(String pin) {
     Problem problem = builder.build();
@@ -170,7 +174,7 @@ class FreedomsTest {
   void aBarPulledAlongItselfTakesItsOtherEndAlong() {
     Pt a = builder.pin("a", 300, 400);
     Pt b = builder.pin("b", 600, 800);
-    Pt far = builder.fixedPin("far", 900, 1200);
+    Pt far = still("far", 900, 1200);
     builder.tie("bar", Relations.distance(a, b, 500));
     Relation aside = Relations.pointToLine(a, o, far, Quantity.of(0));
     builder.limit("left", aside);
