@@ -5,7 +5,6 @@ import java.awt.geom.PathIterator;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -19,6 +18,7 @@ import org.apache.batik.parser.AWTTransformProducer;
 import org.apache.batik.parser.ParseException;
 import org.apache.batik.parser.PathParser;
 import org.apache.batik.parser.TransformListParser;
+import org.longlow.constraints.disk.NamedFile;
 import org.longlow.constraints.document.Tracer;
 import org.longlow.constraints.document.Type;
 import org.longlow.constraints.formula.Formula;
@@ -47,7 +47,8 @@ record SvgTrace(
   /** Neighbours closer than this are one vertex. */
   private static final double SAME_MM = 1e-3;
 
-  private static final long MAX_BYTES = 16_000_000;
+  static final NamedFile.Sort SORT =
+      new NamedFile.Sort("SVG file", "an", 16_000_000, "take out embedded pictures");
 
   private static SvgTrace fault(boolean aboutPath, String fault, String remedy) {
     return new SvgTrace(List.of(), true, fault, remedy, aboutPath);
@@ -78,40 +79,11 @@ record SvgTrace(
    * @param scaleMm mm for each user unit, &gt; 0
    */
   static SvgTrace read(Path folder, String file, String id, double scaleMm) {
-    if (folder == null) {
-      return fault(false, "cannot be found: the layout has no folder yet", "save the layout first");
+    NamedFile named = NamedFile.in(folder, file, SORT);
+    if (named.path() == null) {
+      return fault(false, named.fault(), named.remedy());
     }
-    Path within;
-    try {
-      Path relative = Path.of(file);
-      within = folder.resolve(relative).normalize();
-      if (relative.isAbsolute()
-          || file.contains("\\")
-          || file.contains(":")
-          || !within.startsWith(folder.normalize())) {
-        return fault(
-            false,
-            "lies outside the folder of the layout file",
-            "put the SVG file beside the layout file and write its name only");
-      }
-      if (Files.isDirectory(within)) {
-        return fault(false, "is a folder", "write the name of an SVG file");
-      }
-      if (!Files.isRegularFile(within)) {
-        return fault(false, "does not exist", "put the SVG file beside the layout file");
-      }
-      if (!within.toRealPath().startsWith(folder.toRealPath())) {
-        return fault(false, "is a link to a file outside the folder", "copy the file itself there");
-      }
-      if (Files.size(within) > MAX_BYTES) {
-        return fault(false, "is larger than 16 MB", "take out embedded pictures");
-      }
-    } catch (InvalidPathException e) {
-      return fault(false, "is no file name", "write the name of an SVG file");
-    } catch (IOException e) {
-      return fault(false, "cannot be read", "look at its permissions");
-    }
-    try (InputStream in = Files.newInputStream(within)) {
+    try (InputStream in = Files.newInputStream(named.path())) {
       return find(in, id, scaleMm);
     } catch (XMLStreamException e) {
       return fault(
