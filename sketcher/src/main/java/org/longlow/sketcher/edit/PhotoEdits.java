@@ -213,6 +213,42 @@ public final class PhotoEdits {
         });
   }
 
+  /**
+   * Returns the edit that shows a photo as it was taken again, as large as it was along the lower
+   * edge of its rectangle; the lower left corner of that stays where it lies.
+   */
+  public static Edit asTaken(String name, Places places) {
+    return new Edit(
+        "show photo " + name + " as taken",
+        layout -> {
+          Photo photo = photo(layout, name);
+          if (photo.corners().isEmpty()) {
+            throw new OutOfRange("photo " + name + " is shown as it was taken");
+          }
+          List<Pixel> corners = PhotoPlace.corners(photo, places);
+          double px = corners.get(0).distance(corners.get(1));
+          double scaleMm = places.value(photo.width().orElseThrow()) / px;
+          Optional<PointMm> was = PhotoPlace.of(photo, layout, places).inMachine(corners.get(0));
+          Photo next =
+              new Photo(
+                  photo.file(),
+                  photo.view(),
+                  photo.part(),
+                  photo.x(),
+                  photo.z(),
+                  photo.turn(),
+                  Optional.of(Formula.of(scaleMm, Unit.MM)),
+                  List.of(),
+                  Optional.empty(),
+                  Optional.empty(),
+                  photo.fade(),
+                  photo.locked(),
+                  photo.hidden(),
+                  photo.note());
+          return kept(Change.set(layout, next, GROUP, name), name, places, corners.get(0), was);
+        });
+  }
+
   /** Reads a length; a bare number is one of mm. */
   private static Formula size(Layout layout, Places places, String text) {
     Formula typed = Formula.parse(text.strip());

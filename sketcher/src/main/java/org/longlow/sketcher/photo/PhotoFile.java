@@ -1,6 +1,5 @@
 package org.longlow.sketcher.photo;
 
-import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -58,9 +57,21 @@ public record PhotoFile(Raster raster, int step, int widthPx, int heightPx, Stri
     return with(found(folder, name), PhotoFile::whole);
   }
 
-  /** Reads a photo wherever it is, for one that is not beside the layout yet. */
-  public static PhotoFile read(Path file) throws UnreadPhoto {
-    return with(file, PhotoFile::whole);
+  /**
+   * How large a photo is, upright.
+   *
+   * @param widthPx pixels
+   * @param heightPx pixels
+   */
+  public record Size(int widthPx, int heightPx) {
+    private Size upright(int orientation) {
+      return Orientation.lies(orientation) ? new Size(heightPx, widthPx) : this;
+    }
+  }
+
+  /** Returns how large a photo is, wherever it lies; its content is not unpacked for that. */
+  public static Size size(Path file) throws UnreadPhoto {
+    return with(file, (reader, head) -> size(reader).upright(Orientation.of(head)));
   }
 
   /**
@@ -118,8 +129,8 @@ public record PhotoFile(Raster raster, int step, int widthPx, int heightPx, Stri
       }
     } catch (IOException e) {
       throw new UnreadPhoto("cannot be read", "look at the file, or " + AGAIN);
-    } catch (IllegalArgumentException | IndexOutOfBoundsException | IllegalStateException e) {
-      // what the readers of the platform throw at files that are not what they seem
+    } catch (RuntimeException e) {
+      // the readers of the platform throw any of them at files that are not what they seem
       throw new UnreadPhoto("is damaged", AGAIN);
     }
   }
@@ -136,35 +147,32 @@ public record PhotoFile(Raster raster, int step, int widthPx, int heightPx, Stri
     throw new UnreadPhoto("is no PNG or JPEG file", AGAIN);
   }
 
-  private static long size(ImageReader reader) throws IOException, UnreadPhoto {
-    long width = reader.getWidth(0);
-    long height = reader.getHeight(0);
-    if (width > MAX_SIDE_PX || height > MAX_SIDE_PX || width * height > MAX_PX) {
+  private static Size size(ImageReader reader) throws IOException, UnreadPhoto {
+    int width = reader.getWidth(0);
+    int height = reader.getHeight(0);
+    if (width > MAX_SIDE_PX || height > MAX_SIDE_PX || (long) width * height > MAX_PX) {
       throw new UnreadPhoto(
           "has " + width + " x " + height + " pixels",
           "save it with at most " + MAX_PX / 1_000_000 + " million, " + MAX_SIDE_PX + " a side");
     }
-    return width * height;
+    return new Size(width, height);
   }
 
   private static PhotoFile whole(ImageReader reader, byte[] head) throws IOException, UnreadPhoto {
-    long size = size(reader);
-    int step = (int) Math.ceil(Math.sqrt(size / (double) KEPT_PX));
+    Size size = size(reader);
+    double pixels = (double) size.widthPx() * size.heightPx();
+    int step = (int) Math.ceil(Math.sqrt(pixels / KEPT_PX));
     ImageReadParam every = reader.getDefaultReadParam();
     every.setSourceSubsampling(step, step, step / 2, step / 2);
     boolean[] warned = {false};
     reader.addIIOReadWarningListener((source, words) -> warned[0] = true);
-    BufferedImage image = reader.read(0, every);
-    int w = image.getWidth();
-    int h = image.getHeight();
     int orientation = Orientation.of(head);
-    boolean lies = Orientation.lies(orientation);
-    Raster raw = new Raster(w, h, image.getRGB(0, 0, w, h, null, 0, w));
+    Size upright = size.upright(orientation);
     return new PhotoFile(
-        Orientation.upright(raw, orientation),
+        Orientation.upright(Raster.of(reader.read(0, every)), orientation),
         step,
-        lies ? reader.getHeight(0) : reader.getWidth(0),
-        lies ? reader.getWidth(0) : reader.getHeight(0),
+        upright.widthPx(),
+        upright.heightPx(),
         warned[0] ? "is cut short or damaged; " + AGAIN : "");
   }
 }

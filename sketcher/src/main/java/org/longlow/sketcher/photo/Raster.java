@@ -1,7 +1,9 @@
 package org.longlow.sketcher.photo;
 
+import java.awt.image.BufferedImage;
+
 /**
- * Colours in rows from above, 0xAARRGGBB, not premultiplied. Must not be modified.
+ * Colours in rows from above, 0xAARRGGBB, premultiplied by alpha. Must not be modified.
  *
  * @param argb {@code width * height} of them
  */
@@ -12,6 +14,26 @@ public record Raster(int width, int height, int[] argb) {
       throw new IllegalArgumentException(
           width + " x " + height + " is no size of " + argb.length + " colours");
     }
+  }
+
+  static Raster of(BufferedImage image) {
+    int w = image.getWidth();
+    int h = image.getHeight();
+    int[] argb = image.getRGB(0, 0, w, h, null, 0, w);
+    for (int i = 0; i < argb.length; i++) {
+      int alpha = argb[i] >>> 24;
+      if (alpha < 255) {
+        argb[i] = premultiplied(argb[i], alpha);
+      }
+    }
+    return new Raster(w, h, argb);
+  }
+
+  private static int premultiplied(int argb, int alpha) {
+    int r = (argb >> 16 & 0xff) * alpha / 255;
+    int g = (argb >> 8 & 0xff) * alpha / 255;
+    int b = (argb & 0xff) * alpha / 255;
+    return alpha << 24 | r << 16 | g << 8 | b;
   }
 
   public int at(int x, int y) {
