@@ -72,7 +72,7 @@ final class TopStrip extends VBox {
             redo,
             save,
             saveAs,
-            Bits.words("trace", "Trace\u2026", "trace from a photo", trace),
+            Bits.words("trace", "Trace\u2026", "trace from a photo or an SVG file", trace),
             Bits.words("find", "Find\u2026", "find anything by words", find),
             Bits.words("make", "Make\u2026", "make templates, drawing and report", make),
             Bits.words("keys", "Keys", "list of keys", keys));

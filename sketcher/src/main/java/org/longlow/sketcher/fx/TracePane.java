@@ -29,30 +29,37 @@ final class TracePane extends VBox {
   /** Where there is no machine yet to be as broad as, mm. */
   private static final Envelope ANYWHERE = new Envelope(0, 1600, 0, 1000);
 
+  private static final List<String> FILTER = List.of("*.png", "*.jpg", "*.jpeg", "*.svg");
+
   private final Desk desk;
   private final Board board;
+  private final Runnable open;
   private final Runnable close;
   private final PhotoIntake intake;
   private final TextField file = new TextField();
   private final Label trouble = Bits.wrapped("", "trouble");
+  private final OutlineList outlines;
   private final FlowPane photos = new FlowPane(5, 5);
   private List<String> listed = List.of();
 
   /**
-   * @param close puts the pane away
+   * @param open shows the pane
+   * @param close puts it away
    */
-  TracePane(Desk desk, Board board, Runnable close) {
+  TracePane(Desk desk, Board board, Runnable open, Runnable close) {
     super(8);
     this.desk = desk;
     this.board = board;
+    this.open = open;
     this.close = close;
     intake = new PhotoIntake(desk);
+    outlines = new OutlineList(desk, board, close);
     setId("trace-slip");
     getStyleClass().addAll("slip", "over");
     setMaxSize(WIDE_PX, USE_PREF_SIZE);
     setPrefWidth(WIDE_PX);
     file.setId("trace-file");
-    file.setPromptText("a photo, PNG or JPEG");
+    file.setPromptText("a photo (PNG, JPEG) or a drawing (SVG)");
     file.setAccessibleText("file to trace from");
     file.setOnAction(e -> putIn());
     HBox.setHgrow(file, Priority.ALWAYS);
@@ -64,9 +71,10 @@ final class TracePane extends VBox {
                 Bits.words("trace-look", "Look\u2026", "choose a file", this::look),
                 Bits.words("trace-put", "Put in", "put this file in", this::putIn)),
             trouble,
+            outlines,
             Bits.wrapped(
-                "It can be dropped on the card too. A photo lies under the drawing; nothing is"
-                    + " worked out from it.",
+                "It can be dropped on the card too. A photo lies under the drawing, nothing is"
+                    + " worked out from it; of an SVG file a path becomes the outline of a part.",
                 "bench-label"),
             photos,
             Bits.words("trace-away", "Put away", "put this slip away", close));
@@ -79,6 +87,7 @@ final class TracePane extends VBox {
   /** Begins to ask for a file. */
   void begin() {
     say("");
+    outlines.away();
     file.requestFocus();
     file.selectAll();
   }
@@ -92,9 +101,7 @@ final class TracePane extends VBox {
   private void look() {
     FileChooser chooser = new FileChooser();
     chooser.setTitle("Trace from");
-    chooser
-        .getExtensionFilters()
-        .add(new FileChooser.ExtensionFilter("photos", "*.png", "*.jpg", "*.jpeg"));
+    chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter("photos, drawings", FILTER));
     File chosen = chooser.showOpenDialog(getScene().getWindow());
     if (chosen != null) {
       file.setText(chosen.getPath());
@@ -115,27 +122,34 @@ final class TracePane extends VBox {
   }
 
   private void take(Path path) {
+    if (path.toString().toLowerCase(Locale.ROOT).endsWith(".svg")) {
+      outlines.list(path);
+      return;
+    }
     close.run();
     intake.take(path, board.machineBox().orElse(ANYWHERE));
   }
 
-  private static boolean isPhoto(File file) {
-    return file.getName().toLowerCase(Locale.ROOT).matches(".*\\.(png|jpe?g)");
+  private static boolean isTraced(File file) {
+    return file.getName().toLowerCase(Locale.ROOT).matches(".*\\.(png|jpe?g|svg)");
   }
 
   private void hover(DragEvent e) {
     if (desk.shown().isPresent()
         && e.getDragboard().hasFiles()
-        && e.getDragboard().getFiles().stream().anyMatch(TracePane::isPhoto)) {
+        && e.getDragboard().getFiles().stream().anyMatch(TracePane::isTraced)) {
       e.acceptTransferModes(TransferMode.COPY);
     }
     e.consume();
   }
 
   private void dropped(DragEvent e) {
-    List<File> files = e.getDragboard().getFiles().stream().filter(TracePane::isPhoto).toList();
+    List<File> files = e.getDragboard().getFiles().stream().filter(TracePane::isTraced).toList();
     // one after another: each may ask whether to copy it
-    files.stream().findFirst().ifPresent(f -> take(f.toPath().toAbsolutePath()));
+    if (!files.isEmpty()) {
+      open.run();
+      take(files.get(0).toPath().toAbsolutePath());
+    }
     e.setDropCompleted(!files.isEmpty());
     e.consume();
   }

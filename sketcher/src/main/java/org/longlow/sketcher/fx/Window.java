@@ -73,7 +73,7 @@ final class Window extends StackPane {
     makePane = new MakePane(desk, owner, maker, () -> over(null));
     keysPane = new KeysPane(() -> over(null));
     findPane = new FindPane(desk, board, this::deeds, () -> over(null));
-    tracePane = new TracePane(desk, board, () -> over(null));
+    tracePane = new TracePane(desk, board, this::trace, () -> over(null));
     top = new TopStrip(desk, this::leave, this::make, this::keys, this::find, this::trace);
     getStyleClass().add("window");
     getStylesheets().add(Window.class.getResource("bench.css").toExternalForm());
@@ -203,7 +203,7 @@ final class Window extends StackPane {
         new Deed("save under a name", "Ctrl Shift S", top::askName),
         new Deed("take back", "Ctrl Z", desk::undo),
         new Deed("do again", "Ctrl Y", desk::redo),
-        new Deed("trace from a photo", "T", () -> Platform.runLater(this::trace)),
+        new Deed("trace from a photo or an SVG file", "T", () -> Platform.runLater(this::trace)),
         new Deed("make templates, drawing and report", "Ctrl M", this::make),
         new Deed("back to the list of machines", "Ctrl O", this::leave),
         new Deed("to the first field of what is picked", "Ctrl 1", card::openTicket),

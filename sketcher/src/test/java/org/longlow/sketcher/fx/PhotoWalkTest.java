@@ -232,7 +232,7 @@ class PhotoWalkTest {
 
     Layout before = hands.layout();
     putIn(Files.writeString(layout.resolveSibling("words.png"), "no photo"));
-    assertThat(hands.node("notice-photo", Label.class).getText())
+    assertThat(hands.node("notice-trace", Label.class).getText())
         .contains("words.png is no PNG or JPEG file");
     assertThat(hands.layout()).isSameAs(before);
   }
@@ -262,5 +262,37 @@ class PhotoWalkTest {
     hands.click("answer-look-again");
     seen();
     assertThat(hands.find("notice-photo-lost")).isEmpty();
+  }
+
+  @Test
+  void anOutlineIsTakenFromAPathOfAnSvgFileAndSeenWhereItLies() throws Exception {
+    Path svg =
+        Files.writeString(
+            layout.resolveSibling("parts.svg"),
+            "<svg xmlns='http://www.w3.org/2000/svg' width='100mm' viewBox='0 0 200 100'>"
+                + "<path d='M0 0 H10 V10 Z'/><path d='M0 0 H10 V10 Z'/>"
+                + "<path id='can' d='M0 0 H100 V60 H0 Z'/></svg>");
+    putIn(svg);
+    assertThat(hands.node("outline-unit", javafx.scene.control.TextField.class).getText())
+        .isEqualTo("0.5 mm");
+    assertThat(hands.node("outline-path-1", javafx.scene.control.ToggleButton.class).isDisabled())
+        .as("a path without a name")
+        .isTrue();
+    hands.click("outline-path-2");
+    hands.typeInto("outline-wide", "300 mm");
+    assertThat(undoName()).contains("add box from parts.svg");
+    assertThat(hands.desk().options().chosen()).isEqualTo("part:box");
+    PointMm corner = hands.shown().places().pin("boxSheet");
+    PointMm middle = corner.plus(new PointMm(150, -90));
+    assertThat(
+            Hands.onFx(
+                () -> {
+                  PointMm px = hands.window().board().onScreen(middle);
+                  return hands.window().board().subjectAt(px.x(), px.z());
+                }))
+        .contains("part:box");
+    hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT2).press(KeyCode.SHORTCUT, KeyCode.Z);
+    assertThat(hands.layout().parts()).doesNotContainKey("box");
+    assertThat(hands.layout().pins()).doesNotContainKey("boxSheet");
   }
 }
