@@ -144,7 +144,8 @@ final class OutlineList extends VBox {
   }
 
   private ToggleButton picture(SvgSheet.Outlined path, int index) {
-    ToggleButton button = new ToggleButton(path.id().isEmpty() ? "first" : path.id());
+    ToggleButton button = new ToggleButton(path.id().isEmpty() ? "no id" : path.id());
+    button.setWrapText(true);
     button.setId("outline-path-" + index);
     button.getStyleClass().add("seat");
     button.setContentDisplay(javafx.scene.control.ContentDisplay.TOP);

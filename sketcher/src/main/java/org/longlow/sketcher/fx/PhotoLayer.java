@@ -48,6 +48,10 @@ final class PhotoLayer {
   private final Desk desk;
   private final Runnable repaint;
   private final Map<Key, Ready> ready = new HashMap<>();
+
+  /** Names of photos of which a notice was shown. */
+  private final Set<String> told = new HashSet<>();
+
   private final ExecutorService reader =
       Executors.newSingleThreadExecutor(
           job -> {
@@ -103,6 +107,11 @@ final class PhotoLayer {
               }
             });
     ready.keySet().retainAll(wanted);
+    Set<String> gone = new HashSet<>(told);
+    gone.removeAll(shown.layout().photos().keySet());
+    told.removeAll(gone);
+    // later: what is painted now tells nobody anything
+    gone.forEach(name -> Platform.runLater(() -> desk.dropNotice(topic(name))));
   }
 
   private void paint(GraphicsContext gc, Photo photo, Ready now, Shown shown, ViewFrame frame) {
@@ -158,10 +167,11 @@ final class PhotoLayer {
     }
     ready.put(key, done);
     if (fault.isEmpty()) {
-      if (desk.notices().stream().anyMatch(n -> n.topic().equals(topic(name)))) {
+      if (told.remove(name)) {
         desk.dropNotice(topic(name));
       }
     } else {
+      told.add(name);
       Notice.Answer again = new Notice.Answer("Look again", () -> lookAgain(key));
       desk.tell(
           new Notice(

@@ -73,7 +73,7 @@ final class TracePane extends VBox {
             trouble,
             outlines,
             Bits.wrapped(
-                "It can be dropped on the card too. A photo lies under the drawing, nothing is"
+                "It can be dropped on the drawing too. A photo lies under the drawing, nothing is"
                     + " worked out from it; of an SVG file a path becomes the outline of a part.",
                 "bench-label"),
             photos,

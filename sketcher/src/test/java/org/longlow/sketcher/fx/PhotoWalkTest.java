@@ -13,6 +13,7 @@ import java.util.Optional;
 import javafx.geometry.Point2D;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
+import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.paint.Color;
 import javax.imageio.ImageIO;
@@ -103,9 +104,16 @@ class PhotoWalkTest {
     return screen(machine(hands.shown(), pixel));
   }
 
+  /** Puts a file in; its name is not typed letter by letter, which takes long. */
   private void putIn(Path file) {
-    hands.press(KeyCode.T).settle();
-    hands.typeInto("trace-file", file.toString());
+    hands.click("trace");
+    TextField field = hands.node("trace-file", TextField.class);
+    Hands.onFx(
+        () -> {
+          field.setText(file.toString());
+          return null;
+        });
+    hands.press(KeyCode.ENTER);
   }
 
   private void seen() {
@@ -130,7 +138,8 @@ class PhotoWalkTest {
 
   @Test
   void aPhotoIsPutInAndScaledByTwoPointsAndALengthAndLiesWhereItShould() throws Exception {
-    putIn(photo(layout.resolveSibling("side.png")));
+    hands.press(KeyCode.T).settle();
+    hands.typeInto("trace-file", photo(layout.resolveSibling("side.png")).toString());
     assertThat(hands.layout().photos()).containsOnlyKeys("side");
     assertThat(only().file()).isEqualTo("side.png");
     assertThat(hands.desk().options().chosen()).isEqualTo("photo:side");
@@ -216,7 +225,7 @@ class PhotoWalkTest {
   }
 
   @Test
-  void aPhotoFromElsewhereIsCopiedOnceThatWasAgreedToAndNothingIsReplaced() throws Exception {
+  void filesFromElsewhereAreCopiedIfAgreedToAndWhatIsMissingOrNoPhotoIsTold() throws Exception {
     Path elsewhere = photo(Files.createDirectories(folder.resolve("phone")).resolve("side.png"));
     Path mine = Files.writeString(layout.resolveSibling("side.png"), "something of mine");
     putIn(elsewhere);
@@ -235,10 +244,11 @@ class PhotoWalkTest {
     assertThat(hands.node("notice-trace", Label.class).getText())
         .contains("words.png is no PNG or JPEG file");
     assertThat(hands.layout()).isSameAs(before);
+    anotherFileIsMissing();
   }
 
-  @Test
-  void aMissingPhotoIsANoticeAndTheMachineOpensAllTheSame() throws Exception {
+  /** A missing photo is a notice, and the machine opens all the same. */
+  private void anotherFileIsMissing() throws Exception {
     String with =
         Wren.text()
             .replaceFirst(
@@ -258,6 +268,15 @@ class PhotoWalkTest {
     assertThat(hands.node("notice-photo-lost", Label.class).getText())
         .contains("lost.jpg does not exist");
     assertThat(hands.shown().layout().photos()).containsOnlyKeys("lost");
+    Hands.onFx(
+        () -> {
+          hands.desk().choose("photo:lost");
+          return null;
+        });
+    hands.click("take-out").settle();
+    assertThat(hands.find("notice-photo-lost")).as("of a photo that is no more").isEmpty();
+    hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT2).press(KeyCode.SHORTCUT, KeyCode.Z).settle();
+    hands.until("the notice again", () -> hands.find("notice-photo-lost").isPresent());
     photo(layout.resolveSibling("lost.jpg"));
     hands.click("answer-look-again");
     seen();
@@ -273,8 +292,7 @@ class PhotoWalkTest {
                 + "<path d='M0 0 H10 V10 Z'/><path d='M0 0 H10 V10 Z'/>"
                 + "<path id='can' d='M0 0 H100 V60 H0 Z'/></svg>");
     putIn(svg);
-    assertThat(hands.node("outline-unit", javafx.scene.control.TextField.class).getText())
-        .isEqualTo("0.5 mm");
+    assertThat(hands.node("outline-unit", TextField.class).getText()).isEqualTo("0.5 mm");
     assertThat(hands.node("outline-path-1", javafx.scene.control.ToggleButton.class).isDisabled())
         .as("a path without a name")
         .isTrue();
