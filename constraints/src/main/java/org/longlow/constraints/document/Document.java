@@ -89,7 +89,13 @@ public final class Document {
             new Nested<>(StateKinds.DEMANDS),
             new Demands(List.of(), Map.of()),
             Layout::demands,
-            "What the findings hold the machine to."));
+            "What the findings hold the machine to."),
+        group(
+            s,
+            "photos",
+            new Nested<>(PhotoKinds.PHOTO),
+            Layout::photos,
+            "Photos under the drawing, to draw over."));
   }
 
   private static <V> Map<String, V> group(

@@ -248,6 +248,12 @@ public final class Desk extends Surface implements AutoCloseable {
     edits.preview(edit);
   }
 
+  /** Shows again what is there, not what an edit would give. */
+  public void dropPreview() {
+    edits.clearPreview();
+    ask();
+  }
+
   /** Makes what was shown by {@link #preview} a step. */
   public void settle(Edit edit, Target target) {
     edits.settle(edit, target);

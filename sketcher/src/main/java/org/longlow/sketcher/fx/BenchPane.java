@@ -7,6 +7,7 @@ import java.util.Map;
 import javafx.application.Platform;
 import javafx.geometry.Bounds;
 import javafx.geometry.VPos;
+import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -44,6 +45,7 @@ final class BenchPane extends VBox {
   private final ScrollPane scroll = new ScrollPane();
   private final Label elsewhere = Bits.wrapped("", "trouble");
   private final VBox groups = new VBox(2);
+  private final VBox inner = new VBox(6);
   private final TieMaker tieMaker;
   private final EntryLine entry;
   private final Map<Target, BenchField> fields = new LinkedHashMap<>();
@@ -67,7 +69,7 @@ final class BenchPane extends VBox {
                     p ->
                         desk.edit(
                             Edits.nail(p, nailed.isSelected()), new Target.OfPin(p, true), "")));
-    VBox inner = new VBox(6, entry, note, elsewhere, freedom, nailed, groups, tieMaker);
+    inner.getChildren().addAll(entry, note, elsewhere, freedom, nailed, groups, tieMaker);
     inner.getStyleClass().add("bench-inner");
     scroll.setContent(inner);
     scroll.setFitToWidth(true);
@@ -77,6 +79,11 @@ final class BenchPane extends VBox {
     VBox.setVgrow(scroll, Priority.ALWAYS);
     getChildren().add(scroll);
     desk.watch(this::refresh);
+  }
+
+  /** Lays tools of one kind of thing under its name; they show themselves where they belong. */
+  void lay(Node tools) {
+    inner.getChildren().add(inner.getChildren().indexOf(note) + 1, tools);
   }
 
   /** Returns the label that says what is on the bench. */

@@ -117,7 +117,11 @@ final class Picking implements Hand {
     if (desk.drag().isPresent()) {
       desk.letGo();
     } else if (click && board.pinAt(e.getX(), e.getY()).isEmpty()) {
-      desk.choose(board.subjectAt(e.getX(), e.getY()).orElse(""));
+      desk.choose(
+          board
+              .subjectAt(e.getX(), e.getY())
+              .or(() -> board.photoAt(e.getX(), e.getY()))
+              .orElse(""));
     }
     down = false;
     panning = false;

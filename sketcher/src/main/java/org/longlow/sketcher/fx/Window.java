@@ -51,6 +51,7 @@ final class Window extends StackPane {
   private final MakePane makePane;
   private final KeysPane keysPane;
   private final FindPane findPane;
+  private final TracePane tracePane;
   private final BorderPane work = new BorderPane();
   private final ToggleButton dimensions = small("dimensions", "dimensions", "D");
   private final ToggleButton inches = small("inches", "inch rulers", "U");
@@ -64,20 +65,24 @@ final class Window extends StackPane {
     Executor owner = Platform::runLater;
     board = new Board(desk);
     hands = new BoardHands(board, desk);
-    card = new Card(desk, board, new BenchPane(desk), new FindingSlip(desk));
+    BenchPane bench = new BenchPane(desk);
+    bench.lay(new PhotoTools(desk, board, hands));
+    card = new Card(desk, board, bench, new FindingSlip(desk));
     habits = Habits.at(desk.autosave().home());
     start = new StartPage(desk, shipped, () -> habits.recent());
     makePane = new MakePane(desk, owner, maker, () -> over(null));
     keysPane = new KeysPane(() -> over(null));
     findPane = new FindPane(desk, board, this::deeds, () -> over(null));
-    top = new TopStrip(desk, this::leave, this::make, this::keys, this::find);
+    tracePane = new TracePane(desk, board, this::trace, () -> over(null));
+    top = new TopStrip(desk, this::leave, this::make, this::keys, this::find, this::trace);
     getStyleClass().add("window");
     getStylesheets().add(Window.class.getResource("bench.css").toExternalForm());
-    StackPane middle = new StackPane(card, makePane, keysPane, findPane);
+    StackPane middle = new StackPane(card, makePane, keysPane, findPane, tracePane);
     middle.getStyleClass().add("middle");
     StackPane.setAlignment(makePane, Pos.TOP_RIGHT);
     StackPane.setAlignment(keysPane, Pos.TOP_RIGHT);
     StackPane.setAlignment(findPane, Pos.TOP_RIGHT);
+    StackPane.setAlignment(tracePane, Pos.TOP_RIGHT);
     work.setTop(new VBox(top, new NoticeStrip(desk)));
     work.setCenter(middle);
     work.setBottom(bottom());
@@ -183,6 +188,13 @@ final class Window extends StackPane {
     }
   }
 
+  private void trace() {
+    if (desk.shown().isPresent()) {
+      over(tracePane);
+      tracePane.begin();
+    }
+  }
+
   /** Returns all that can be done, for the list of keys and for who looks for words. */
   private List<Deed> deeds() {
     return List.of(
@@ -191,6 +203,7 @@ final class Window extends StackPane {
         new Deed("save under a name", "Ctrl Shift S", top::askName),
         new Deed("take back", "Ctrl Z", desk::undo),
         new Deed("do again", "Ctrl Y", desk::redo),
+        new Deed("trace from a photo or an SVG file", "T", () -> Platform.runLater(this::trace)),
         new Deed("make templates, drawing and report", "Ctrl M", this::make),
         new Deed("back to the list of machines", "Ctrl O", this::leave),
         new Deed("to the first field of what is picked", "Ctrl 1", card::openTicket),
@@ -209,7 +222,7 @@ final class Window extends StackPane {
 
   /** Shows one slip over the card, or none. */
   private void over(Node slip) {
-    for (Node node : new Node[] {makePane, keysPane, findPane}) {
+    for (Node node : new Node[] {makePane, keysPane, findPane, tracePane}) {
       node.setVisible(node == slip);
       node.setManaged(node == slip);
     }
@@ -252,7 +265,10 @@ final class Window extends StackPane {
     if (e.getCode() != KeyCode.ESCAPE || desk.drag().isPresent()) {
       return false;
     }
-    if (makePane.isVisible() || keysPane.isVisible() || findPane.isVisible()) {
+    if (makePane.isVisible()
+        || keysPane.isVisible()
+        || findPane.isVisible()
+        || tracePane.isVisible()) {
       over(null);
       return true;
     }
@@ -304,6 +320,7 @@ final class Window extends StackPane {
       case D -> toggleDimensions();
       case U -> toggleInches();
       case SLASH -> find();
+      case T -> Platform.runLater(this::trace);
       case F -> board.fit();
       case L -> use(look.other());
       default -> {

@@ -249,6 +249,12 @@ final class Hands {
     return letGo();
   }
 
+  /** Presses the button where the pointer is, and lets go. */
+  Hands pressHere() {
+    robot.press(MouseButton.PRIMARY);
+    return letGo();
+  }
+
   Hands letGo() {
     robot.release(MouseButton.PRIMARY);
     return settle();
