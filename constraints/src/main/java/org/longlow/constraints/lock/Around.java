@@ -1,5 +1,7 @@
 package org.longlow.constraints.lock;
 
+import org.longlow.rider.geom.PointMm;
+
 /**
  * The room about an axis that a body keeps to. A turn about that axis changes the angle alone.
  *
@@ -64,14 +66,57 @@ record Around(
   double withinRad(Around other, double mm) {
     double along = Math.max(0, Math.max(alongFrom - other.alongTo, other.alongFrom - alongTo));
     double out = Math.max(0, Math.max(nearMm - other.farMm, other.nearMm - farMm));
-    if (Math.hypot(along, out) >= mm) {
+    double left2 = mm * mm - along * along;
+    if (along >= mm || out * out >= left2) {
       return Double.NaN;
     }
-    double left = Math.sqrt(mm * mm - along * along);
+    double left = Math.sqrt(left2);
     double near = Math.max(nearMm, other.nearMm);
     // something so far out is at least that times the sine off a direction, and off all behind it
     double chord = left >= near ? Math.PI : Math.asin(left / near);
     return halfRad + other.halfRad + chord;
+  }
+
+  /** Returns the box, from and to forward, to the left and up, that holds it over a turn, mm. */
+  Swept swept(SteeringAxis axis, double fromRad, double toRad) {
+    double low = middleRad - halfRad + fromRad;
+    double high = middleRad + halfRad + toRad;
+    double[] ahead = reach(low, high);
+    double[] left = reach(low - Math.PI / 2, high - Math.PI / 2);
+    double[] from = {Double.POSITIVE_INFINITY, left[0], Double.POSITIVE_INFINITY};
+    double[] to = {Double.NEGATIVE_INFINITY, left[1], Double.NEGATIVE_INFINITY};
+    for (int k = 0; k < 4; k++) {
+      PointMm p = axis.point(ahead[k & 1], (k & 2) == 0 ? alongFrom : alongTo);
+      from[0] = Math.min(from[0], p.x());
+      to[0] = Math.max(to[0], p.x());
+      from[2] = Math.min(from[2], p.z());
+      to[2] = Math.max(to[2], p.z());
+    }
+    return new Swept(from, to);
+  }
+
+  /** Least and greatest place towards direction 0 of what lies between two directions. */
+  private double[] reach(double low, double high) {
+    double most = has(low, high, 0) ? 1 : Math.max(Math.cos(low), Math.cos(high));
+    double least = has(low, high, Math.PI) ? -1 : Math.min(Math.cos(low), Math.cos(high));
+    return new double[] {least * (least < 0 ? farMm : nearMm), most * (most < 0 ? nearMm : farMm)};
+  }
+
+  private static boolean has(double low, double high, double rad) {
+    return Math.floor((high - rad) / (2 * Math.PI)) >= Math.ceil((low - rad) / (2 * Math.PI));
+  }
+
+  /** A box of the axes of the machine. */
+  record Swept(double[] from, double[] to) {
+
+    double apartMm(Swept other) {
+      double square = 0;
+      for (int k = 0; k < 3; k++) {
+        double gap = Math.max(0, Math.max(from[k] - other.to[k], other.from[k] - to[k]));
+        square += gap * gap;
+      }
+      return Math.sqrt(square);
+    }
   }
 
   /** Returns the turn that brings its middle to that of another, rad. */

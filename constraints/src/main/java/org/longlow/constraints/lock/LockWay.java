@@ -73,41 +73,37 @@ public final class LockWay {
   }
 
   private Optional<Met> met(TurnSweep sweep, SpaceBody body, SpaceBody past, double gapMm) {
+    // what is alike on both sides is so turned to both sides
+    boolean alike = body.symmetrical() && past.symmetrical();
     // at no gap asked, what comes within the bound of the sweep counts as meeting
     double cut = Math.max(gapMm, TurnSweep.BOUND_MM / 2);
-    TurnSweep.Closest closest = sweep.closest(body, past, -lockRad, lockRad, cut);
+    TurnSweep.Closest closest = sweep.closest(body, past, alike ? 0 : -lockRad, lockRad, cut);
     if (closest == null || closest.gapMm() >= gapMm && closest.gapMm() > 0) {
       return Optional.empty();
     }
-    double side = closest.turnRad() < 0 ? -lockRad : lockRad;
     if (closest.gapMm() > 0) {
-      TurnSweep.First from = sweep.first(body, past, side, gapMm);
+      double from = from(sweep, body, past, closest.turnRad(), gapMm);
       return Optional.of(
-          new Met(
-              closest.gapMm(),
-              closest.turnRad(),
-              closest.where(),
-              from == null ? closest.turnRad() : from.turnRad(),
-              null,
-              null));
+          new Met(closest.gapMm(), closest.turnRad(), closest.where(), from, null, null));
     }
     TurnSweep.First left = sweep.first(body, past, lockRad, 0);
-    TurnSweep.First right = sweep.first(body, past, -lockRad, 0);
-    if (left == null && right == null) {
+    TurnSweep.First right =
+        alike && left != null ? left.mirrored() : sweep.first(body, past, -lockRad, 0);
+    boolean toLeft = right == null || left != null && left.turnRad() <= -right.turnRad();
+    TurnSweep.First first = toLeft ? left : right;
+    if (first == null) {
       return Optional.of(
           new Met(0, closest.turnRad(), closest.where(), closest.turnRad(), null, null));
     }
-    boolean toLeft = right == null || left != null && left.turnRad() <= -right.turnRad();
-    TurnSweep.First first = toLeft ? left : right;
-    TurnSweep.First from = sweep.first(body, past, toLeft ? lockRad : -lockRad, gapMm);
+    double from = from(sweep, body, past, first.turnRad(), gapMm);
     double arc = first.armMm() * (lockRad - Math.abs(first.turnRad()));
-    return Optional.of(
-        new Met(
-            -arc,
-            first.turnRad(),
-            first.where(),
-            from == null ? first.turnRad() : from.turnRad(),
-            left,
-            right));
+    return Optional.of(new Met(-arc, first.turnRad(), first.where(), from, left, right));
+  }
+
+  /** The first turn on the way to one at which the gap is smaller than asked. */
+  private static double from(
+      TurnSweep sweep, SpaceBody body, SpaceBody past, double toRad, double gapMm) {
+    TurnSweep.First from = sweep.first(body, past, toRad, gapMm);
+    return from == null ? toRad : from.turnRad();
   }
 }

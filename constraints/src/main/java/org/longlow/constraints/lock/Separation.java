@@ -22,9 +22,19 @@ final class Separation {
   private final double[] onA = new double[3];
   private final double[] onB = new double[3];
 
+  /** Begins with a direction, from the second body to the first, such as that of their middles. */
+  void begin(double dx, double dy, double dz) {
+    v[0] = dx;
+    v[1] = dy;
+    v[2] = dz;
+  }
+
   /**
    * Returns a distance that the two keep, mm; 0 where they touch or are in each other, and some
    * figure of at least the cut where they keep that.
+   *
+   * <p>Begins with the direction that the last pair was left with, which is near where a body has
+   * moved a little.
    *
    * @param cutMm nothing beyond this matters, mm, &gt; 0
    */

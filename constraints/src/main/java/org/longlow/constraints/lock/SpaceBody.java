@@ -28,6 +28,7 @@ public final class SpaceBody {
   private final PartShape shape;
   private final Places places;
   private List<Convex> pieces;
+  private List<double[]> middles;
   private final Map<SteeringAxis, Around> around = new IdentityHashMap<>();
   private final Map<SteeringAxis, List<Around>> aroundPieces = new IdentityHashMap<>();
 
@@ -50,6 +51,15 @@ public final class SpaceBody {
    */
   public static SpaceBody of(PartShape shape, Places places) {
     return new SpaceBody(shape.part().name(), shape.prisms(), shape, places);
+  }
+
+  /** Returns whether its right side is the mirror image of its left. */
+  boolean symmetrical() {
+    return prisms.stream().allMatch(p -> prisms.stream().anyMatch(q -> mirror(p, q)));
+  }
+
+  private static boolean mirror(Prism p, Prism q) {
+    return p.outline() == q.outline() && p.across().mirrored().equals(q.across());
   }
 
   public String name() {
@@ -168,6 +178,28 @@ public final class SpaceBody {
   List<Around> aroundPieces(SteeringAxis axis) {
     return aroundPieces.computeIfAbsent(
         axis, a -> pieces().stream().map(piece -> around(a, piece)).toList());
+  }
+
+  /** Returns the middles of its pieces, in their order. */
+  List<double[]> middles() {
+    if (middles == null) {
+      middles = pieces().stream().map(SpaceBody::middle).toList();
+    }
+    return middles;
+  }
+
+  private static double[] middle(Convex piece) {
+    double[] middle = new double[3];
+    double[] point = new double[3];
+    for (int k = 0; k < 3; k++) {
+      for (int side = -1; side <= 1; side += 2) {
+        double[] way = new double[3];
+        way[k] = side;
+        piece.farthest(way, point);
+        middle[k] += point[k] / 2;
+      }
+    }
+    return middle;
   }
 
   private static Around around(SteeringAxis axis, Convex piece) {

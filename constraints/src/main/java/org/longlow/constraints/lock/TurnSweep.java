@@ -28,6 +28,9 @@ public final class TurnSweep {
 
   private List<Turned> moving;
   private List<? extends Convex> still;
+  private List<double[]> middles;
+  private List<double[]> pastMiddles;
+  private Near last;
   private double best;
   private double bestRad;
   private PointMm where;
@@ -63,7 +66,12 @@ public final class TurnSweep {
    * @param armMm how far the place on the body that stays is from the axis, mm
    * @param where that place, in the elevation
    */
-  public record First(double turnRad, double armMm, PointMm where) {}
+  public record First(double turnRad, double armMm, PointMm where) {
+
+    First mirrored() {
+      return new First(-turnRad, armMm, where);
+    }
+  }
 
   /** A pair of pieces, the turns at which they may be near, and how fast that changes. */
   private record Near(int i, int j, double from, double to, double reachMm) {}
@@ -79,8 +87,13 @@ public final class TurnSweep {
     best = cutMm + BOUND_MM;
     where = null;
     for (Near pair : pairs) {
-      look(pair, pair.from);
-      look(pair, pair.to);
+      // most come nearest at full lock; where else turns end, the pair is not near
+      if (best > 0 && pair.to == toRad) {
+        look(pair, toRad);
+      }
+      if (best > 0 && pair.from == fromRad) {
+        look(pair, fromRad);
+      }
       within(pair, pair.from, pair.to);
     }
     return where == null ? null : new Closest(best - BOUND_MM, bestRad, where);
@@ -107,6 +120,12 @@ public final class TurnSweep {
     Convex b = still.get(pair.j);
     if (b instanceof Turned t) {
       t.turn(rad);
+    }
+    if (pair != last) {
+      a.point(middles.get(pair.i), on);
+      double[] past = pastMiddles.get(pair.j);
+      separation.begin(on[0] - past[0], on[1] - past[1], on[2] - past[2]);
+      last = pair;
     }
     return separation.mm(a, b, cut);
   }
@@ -168,21 +187,39 @@ public final class TurnSweep {
     if (other == null && window(whole, wholePast, from, to, mm + ROUND_MM) == null) {
       return pairs;
     }
-    moving = body.pieces().stream().map(p -> new Turned(p, axis)).toList();
-    still =
-        other == null
-            ? past.pieces()
-            : past.pieces().stream().map(p -> new Turned(p, other)).toList();
+    if (other != null
+        && whole.swept(axis, from, to).apartMm(past.around(other).swept(other, from, to))
+            >= mm + ROUND_MM) {
+      return pairs;
+    }
     List<Around> ones = body.aroundPieces(axis);
     List<Around> others = past.aroundPieces(other == null ? axis : other);
-    for (int i = 0; i < ones.size(); i++) {
-      for (int j = 0; j < others.size(); j++) {
+    middles = body.middles();
+    pastMiddles = past.middles();
+    moving = body.pieces().stream().map(p -> new Turned(p, axis)).toList();
+    if (other != null) {
+      still = past.pieces().stream().map(p -> new Turned(p, other)).toList();
+      List<Around.Swept> boxes = others.stream().map(b -> b.swept(other, from, to)).toList();
+      for (int i = 0; i < ones.size(); i++) {
         Around a = ones.get(i);
-        Around b = others.get(j);
-        if (other != null) {
-          pairs.add(new Near(i, j, from, to, a.farMm() + b.farMm()));
-          continue;
+        Around.Swept box = a.swept(axis, from, to);
+        for (int j = 0; j < others.size(); j++) {
+          Around b = others.get(j);
+          if (box.apartMm(boxes.get(j)) < mm) {
+            pairs.add(new Near(i, j, from, to, a.farMm() + b.farMm()));
+          }
         }
+      }
+      return pairs;
+    }
+    still = past.pieces();
+    for (int i = 0; i < ones.size(); i++) {
+      Around a = ones.get(i);
+      if (window(a, wholePast, from, to, mm + ROUND_MM) == null) {
+        continue;
+      }
+      for (int j = 0; j < others.size(); j++) {
+        Around b = others.get(j);
         double[] turns = window(a, b, from, to, mm);
         if (turns != null) {
           // only what is as near to the axis as the other, and the distance, can be that near

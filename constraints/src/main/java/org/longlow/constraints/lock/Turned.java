@@ -23,9 +23,12 @@ final class Turned implements Convex {
   public void farthest(double[] d, double[] out) {
     turn(d[0], d[1], d[2], -sin, back);
     body.farthest(back, out);
-    double x = out[0] - axis.at().x();
-    double z = out[2] - axis.at().z();
-    turn(x, out[1], z, sin, out);
+    point(out, out);
+  }
+
+  /** Puts where a point of the body is turned to into {@code out}. */
+  void point(double[] p, double[] out) {
+    turn(p[0] - axis.at().x(), p[1], p[2] - axis.at().z(), sin, out);
     out[0] += axis.at().x();
     out[2] += axis.at().z();
   }

@@ -118,7 +118,7 @@ public final class LockFindings {
   }
 
   private void pastParts(Steered steered) {
-    Set<List<PartShape>> done = new HashSet<>();
+    Set<List<SpaceBody>> done = new HashSet<>();
     for (State state : bodies.states()) {
       for (String part : steered.axisOf().keySet()) {
         for (String other : layout.parts().keySet()) {
@@ -130,7 +130,7 @@ public final class LockFindings {
                   && steered.axisOf().get(other) != steered.head();
           if ((!both || apart)
               && rules.mayNotTouch(part, other)
-              && done.add(List.of(state.shapes().get(part), state.shapes().get(other)))) {
+              && done.add(List.of(bodies.body(state, part), bodies.body(state, other)))) {
             past(steered, state, part, other);
           }
         }
@@ -168,7 +168,11 @@ public final class LockFindings {
       String other = part.equals(joint.a()) ? joint.b() : joint.a();
       double reach = joints.reachMm(layout.parts().get(part), layout.parts().get(other));
       SteeringAxis axis = steered.axisOf().get(part);
+      Set<List<SpaceBody>> done = new HashSet<>();
       for (State state : bodies.states()) {
+        if (!done.add(List.of(bodies.body(state, part), bodies.body(state, other)))) {
+          continue;
+        }
         List<PointMm> pins = joint.pins().stream().map(state.places()::pin).toList();
         SpaceBody body = bodies.beyond(state, part, pins, reach);
         SpaceBody past = bodies.beyond(state, other, pins, reach);
@@ -195,7 +199,11 @@ public final class LockFindings {
       SteeringAxis axis = steered.axisOf().get(name);
       double limit = rules.limitMm(name, sitting);
       Basis source = rules.source(name, GapRules.RIDER, rules.demandOfPeople(name));
+      Set<SpaceBody> done = new HashSet<>();
       for (State state : bodies.states(sitting.occupant())) {
+        if (!done.add(bodies.body(state, name))) {
+          continue;
+        }
         SpaceBody body = bodies.body(state, name);
         for (SpaceBody limb : person.limbsBeside(part, rules, body)) {
           way.past(axis, body, limb, limit)

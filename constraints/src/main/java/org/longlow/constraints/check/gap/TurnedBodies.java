@@ -11,6 +11,7 @@ import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.lock.SpaceBody;
 import org.longlow.constraints.shape.Curves;
+import org.longlow.constraints.shape.Memo;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Prism;
@@ -37,6 +38,11 @@ final class TurnedBodies {
       return new State(Optional.of(s.condition()), s.shapes(), s.places());
     }
   }
+
+  /** What is cut off about joints, kept by value: most joints stay as they are. */
+  private static final Memo<Cut, Geometry> CUT = new Memo<>(64, TurnedBodies::cut);
+
+  private record Cut(Geometry outline, List<PointMm> points, double radiusMm) {}
 
   private final Map<String, PartShape> drawn;
   private final Places places;
@@ -85,21 +91,22 @@ final class TurnedBodies {
 
   /** Returns what of a part lies farther than a radius from all of some points in side view. */
   SpaceBody beyond(State state, String part, List<PointMm> points, double radiusMm) {
-    List<Prism> kept = new ArrayList<>();
     Map<Geometry, Geometry> done = new IdentityHashMap<>();
+    List<Prism> kept = new ArrayList<>();
     for (Prism prism : state.shapes().get(part).prisms()) {
       Geometry rest =
           done.computeIfAbsent(
-              prism.outline(),
-              outline -> {
-                Geometry left = outline;
-                for (PointMm p : points) {
-                  left = left.difference(Curves.disc(p, radiusMm));
-                }
-                return left;
-              });
+              prism.outline(), outline -> CUT.of(new Cut(outline, points, radiusMm)));
       kept.add(new Prism(rest, prism.across()));
     }
     return SpaceBody.of(part, kept);
+  }
+
+  private static Geometry cut(Cut cut) {
+    Geometry rest = cut.outline();
+    for (PointMm p : cut.points()) {
+      rest = rest.difference(Curves.disc(p, cut.radiusMm()));
+    }
+    return rest;
   }
 }
