@@ -24,7 +24,11 @@ class FreedomsTest {
   private final Pt o = still("o", 0, 0);
 
   private Pt still(String name, double xMm, double zMm) {
-    return Pt.variables(builder.fixed(name + ".x", xMm), builder.fixed(name + ".z", zMm));
+    return still(builder, name, xMm, zMm);
+  }
+
+  private static Pt still(Problem.Builder into, String name, double xMm, double zMm) {
+    return Pt.variables(into.fixed(name + ".x", xMm), into.fixed(name + ".z", zMm));
   }
 
   private PinFreedom of(String pin) {
@@ -244,7 +248,7 @@ class FreedomsTest {
         at[2 * k + 1] = random.nextDouble(1000);
         p[k] =
             k == 0
-                ? chain.fixedPin("p0", at[0], at[1])
+                ? still(chain, "p0", at[0], at[1])
                 : chain.pin("p" + k, at[2 * k], at[2 * k + 1]);
       }
       for (int k = 1; k < n; k++) {
