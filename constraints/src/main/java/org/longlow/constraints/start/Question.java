@@ -7,39 +7,65 @@ import java.util.Optional;
 public enum Question {
   RIDER(
       "rider",
+      "who rides",
       "WHO",
       "Who steers: woman or man, with a percentile of the survey (woman 5 %) or height and mass"
           + " (man 1770 mm, 84 kg; 5 ft 9 in, 180 lb), and own measures by their survey names"
           + " (..., sittingheight=900 mm). A man of 50 % unless said."),
   SECOND(
       "second",
+      "who else",
       "WHO",
       "Who else: rides it too on one seat, sits behind on two. Written like the rider."),
-  SEATS("seats", "1|2", "How many seats; the second is behind. 1 unless said."),
-  WHEELBASE("wheelbase", "LENGTH", "Such as 1700 mm or 67 in; choose, or nothing, lets it follow."),
-  FRONT_TYRE("front-tyre", "SIZE", "Such as 110/80-16."),
-  REAR_TYRE("rear-tyre", "SIZE", "Such as 140/70-16."),
-  RECLINE("recline", "ANGLE", "Back rest from the vertical, 18 to 60 deg; 30 deg unless said."),
-  DRIVE("drive", "engine|motor", "What drives it: an engine with a tank, a motor with a battery."),
+  SEATS("seats", "seats", "1|2", "How many seats; the second is behind. 1 unless said."),
+  WHEELBASE(
+      "wheelbase",
+      "wheelbase",
+      "LENGTH",
+      "Such as 1700 mm or 67 in; choose, or nothing, lets it follow."),
+  FRONT_TYRE("front-tyre", "front tyre", "SIZE", "Such as 110/80-16."),
+  REAR_TYRE("rear-tyre", "rear tyre", "SIZE", "Such as 140/70-16."),
+  RECLINE(
+      "recline",
+      "recline of the back",
+      "ANGLE",
+      "Back rest from the vertical, 18 to 60 deg; 30 deg unless said."),
+  DRIVE(
+      "drive",
+      "what drives it",
+      "engine|motor",
+      "What drives it: an engine with a tank, a motor with a battery."),
   PLACE(
       "place",
+      "where the drive is",
       "before|under|behind|hub",
       "Where the drive is, seen from the rider: before (under the knees), under (the seat), behind"
           + " (the back), hub (of the rear wheel, motors only)."),
   BOX(
       "box",
+      "its size and mass",
       "LxHxB",
       "Its length, height and breadth, and its mass: 390 x 310 x 320 mm, 48 kg. In the hub: its"
           + " diameter twice, and its breadth."),
-  FRONT("front", "telescopic|leading-link|trailing-link", "How the front wheel is carried."),
-  LAW("law", "SETS", "Lamp rules in force, with commas between: us, un-r53, uk; all unless said.");
+  FRONT(
+      "front",
+      "front end",
+      "telescopic|leading-link|trailing-link",
+      "How the front wheel is carried."),
+  LAW(
+      "law",
+      "lamp rules",
+      "SETS",
+      "Lamp rules in force, with commas between: us, un-r53, uk; all unless said.");
 
   private final String word;
+  private final String label;
   private final String form;
   private final String help;
 
-  Question(String word, String form, String help) {
+  Question(String word, String label, String form, String help) {
     this.word = word;
+    this.label = label;
     this.form = form;
     this.help = help;
   }
@@ -47,6 +73,11 @@ public enum Question {
   /** The word for it in options and in what is said of answers. */
   public String word() {
     return word;
+  }
+
+  /** What is asked, as written beside a field. */
+  public String label() {
+    return label;
   }
 
   /** What an answer looks like, in a few letters. */

@@ -3,11 +3,14 @@ package org.longlow.sketcher.desk;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
+import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.start.Question;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.edit.Edit;
 import org.longlow.sketcher.edit.PinFreedom;
@@ -29,6 +32,7 @@ public final class Desk extends Surface implements AutoCloseable {
   private final Errands errands;
   private final Keeper keeper;
   private final FileWork files;
+  private final FirstWork first;
   private final Studio studio = new Studio();
   private final EditWork edits = new EditWork(this, studio);
   private final DragWork drags = new DragWork(this, studio, edits);
@@ -49,6 +53,7 @@ public final class Desk extends Surface implements AutoCloseable {
     errands = new Errands(owner, this::failed);
     keeper = new Keeper(owner, autosave);
     files = new FileWork(this, keeper);
+    first = new FirstWork(this, files);
   }
 
   // --- what is there ---
@@ -140,6 +145,21 @@ public final class Desk extends Surface implements AutoCloseable {
    */
   public void openCopy(Layout layout, Optional<Path> drawings) {
     files.openCopy(layout, drawings);
+  }
+
+  /** Makes a first machine from answers; what they cannot give is told by {@link #firstFaults}. */
+  public void makeFirst(Map<Question, String> answers) {
+    first.make(answers);
+  }
+
+  /** Returns what was wrong with the answers given last. */
+  public List<Fault> firstFaults() {
+    return first.faults();
+  }
+
+  /** Returns whether a first machine is being made. */
+  public boolean isMakingFirst() {
+    return first.isMaking();
   }
 
   /** Puts unsaved work that never had a file back on the board. */
@@ -360,8 +380,8 @@ public final class Desk extends Surface implements AutoCloseable {
 
   private void askNow() {
     Session mine = session;
-    Question question =
-        new Question(
+    Request request =
+        new Request(
             edits.preview().orElseGet(session::layout),
             options,
             finding,
@@ -369,7 +389,7 @@ public final class Desk extends Surface implements AutoCloseable {
             drags.pull());
     errands.ask(
         () -> {
-          Question.Answer answer = question.answered(studio);
+          Request.Answer answer = request.answered(studio);
           return () -> {
             // what was asked about another machine is of no interest any more
             if (isAt(mine)) {
@@ -379,7 +399,7 @@ public final class Desk extends Surface implements AutoCloseable {
         });
   }
 
-  private void arrive(Question.Answer answer) {
+  private void arrive(Request.Answer answer) {
     Shown next = answer.shown();
     boolean other = shown == null || shown.study() != next.study();
     shown = next;
@@ -413,6 +433,7 @@ public final class Desk extends Surface implements AutoCloseable {
   private void failed(RuntimeException e) {
     drags.failed();
     files.failed();
+    first.failed();
     beginning = false;
     say(Notice.Mood.BAD, "internal", "That could not be worked out: " + e.getMessage());
   }

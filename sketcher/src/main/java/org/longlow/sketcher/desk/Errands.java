@@ -5,7 +5,7 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 
 /**
- * Questions that go from the owner's thread to one worker and come back as something to do there.
+ * What is asked goes from the owner's thread to one worker and comes back as something to do there.
  * Counts what is under way. All methods belong to the owner's thread.
  */
 final class Errands {

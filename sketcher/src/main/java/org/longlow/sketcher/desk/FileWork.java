@@ -129,6 +129,15 @@ final class FileWork {
             .orElseGet(() -> Session.withoutFile(layout)));
   }
 
+  /**
+   * Puts a machine on the board that was just made and has no file: unsaved work from the start.
+   */
+  void openMade(Layout layout) {
+    desk.begin(Session.withoutFile(layout));
+    session().carryOn();
+    keepSafe();
+  }
+
   void openFound(Autosave.Found work) {
     desk.begin(Session.withoutFile(work.layout(), work.copy().toAbsolutePath().getParent()));
     session().carryOn();

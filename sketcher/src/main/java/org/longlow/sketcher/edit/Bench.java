@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -34,9 +33,6 @@ import org.longlow.constraints.shape.Places;
  */
 public record Bench(String subject, String title, String kind, String note, List<Group> groups) {
 
-  private static final Map<String, String> GROUPS =
-      Map.of("part", "parts", "pin", "pins", "person", "crew");
-
   /** Quantities under one heading. */
   public record Group(String heading, List<Row> rows) {
     public Group {
@@ -56,6 +52,7 @@ public record Bench(String subject, String title, String kind, String note, List
    * @param free true if it is a measure that the solver finds
    * @param input how it is filled in
    * @param choices what can be picked, where it is picked
+   * @param drops true if it is an item of a list that can be dropped
    */
   public record Row(
       Target target,
@@ -66,11 +63,16 @@ public record Bench(String subject, String title, String kind, String note, List
       boolean measure,
       boolean free,
       Form.Input input,
-      List<String> choices) {
+      List<String> choices,
+      boolean drops) {
 
     /** A quantity that is no measure. */
     Row(Target target, String label, String text, String value, String note) {
-      this(target, label, text, value, note, false, false, Form.Input.QUANTITY, List.of());
+      this(target, label, text, value, note, false, false, Form.Input.QUANTITY, List.of(), false);
+    }
+
+    Row dropping(boolean on) {
+      return new Row(target, label, text, value, note, measure, free, input, choices, on);
     }
   }
 
@@ -80,29 +82,35 @@ public record Bench(String subject, String title, String kind, String note, List
 
   /** Returns the thing that lies on the bench, as the document has it; empty for the whole. */
   public Optional<Entries.Entry> entry() {
-    return Optional.ofNullable(GROUPS.get(subject.replaceFirst(":.*", "")))
-        .map(group -> new Entries.Entry(group, title));
+    return Subjects.entry(subject);
   }
 
   /** Lays {@code subject} on the bench; the whole machine if the layout has no such thing. */
   public static Bench of(Layout layout, Places places, String subject) {
+    Builder builder = new Builder(layout, places);
+    if (subject.equals(Subjects.DEMANDS)) {
+      return builder.form(subject, "demands", Form.demands(layout));
+    }
+    if (subject.equals(Subjects.NAMES)) {
+      return builder.form(subject, layout.name(), Form.whole(layout));
+    }
     if (isWhole(layout, subject)) {
       return whole(layout, places);
     }
-    String name = subject.substring(subject.indexOf(':') + 1);
-    Builder builder = new Builder(layout, places);
-    return switch (GROUPS.get(subject.replaceFirst(":.*", ""))) {
-      case "parts" -> builder.part(layout.parts().get(name), subject);
-      case "pins" -> builder.pin(name, subject);
-      default -> builder.person(layout.crew().get(name), subject);
+    Entries.Entry entry = Subjects.entry(subject).orElseThrow();
+    return switch (entry.group()) {
+      case "parts" -> builder.part(layout.parts().get(entry.name()), subject);
+      case "pins" -> builder.pin(entry.name(), subject);
+      case "crew" -> builder.person(layout.crew().get(entry.name()), subject);
+      default -> builder.form(subject, entry.name(), builder.form(entry.group(), entry.name()));
     };
   }
 
   /** Returns whether a subject is none of the layout's things, so that the whole is shown. */
   public static boolean isWhole(Layout layout, String subject) {
-    String group = GROUPS.get(subject.replaceFirst(":.*", ""));
-    return group == null
-        || !Entries.of(layout, group).containsKey(subject.substring(subject.indexOf(':') + 1));
+    return !subject.equals(Subjects.DEMANDS)
+        && !subject.equals(Subjects.NAMES)
+        && Subjects.entry(layout, subject).isEmpty();
   }
 
   private static Bench whole(Layout layout, Places places) {
@@ -140,7 +148,7 @@ public record Bench(String subject, String title, String kind, String note, List
       List<Row> more = new ArrayList<>();
       for (FormRows.Said said : FormRows.of(form("parts", part.name()))) {
         if (said.isQuantity()) {
-          own.add(row(said.target(), said.label(), Formula.parse(said.text()), said.help()));
+          own.add(said(said));
         } else {
           more.add(said.row());
         }
@@ -158,6 +166,20 @@ public record Bench(String subject, String title, String kind, String note, List
 
     private Form form(String group, String name) {
       return Form.of(layout, new Entries.Entry(group, name)).orElseThrow();
+    }
+
+    /** Everything else is filled in as it is described. */
+    Bench form(String subject, String title, Form form) {
+      List<Row> rows = FormRows.of(form).stream().map(this::said).toList();
+      return bench(
+          subject, title, form.name(), "", List.of(new Group("what it says", rows)), List.of());
+    }
+
+    private Row said(FormRows.Said said) {
+      return said.isQuantity()
+          ? row(said.target(), said.label(), Formula.parse(said.text()), said.help())
+              .dropping(said.drops())
+          : said.row();
     }
 
     Bench pin(String name, String subject) {
@@ -277,7 +299,8 @@ public record Bench(String subject, String title, String kind, String note, List
           true,
           m.free(),
           Form.Input.QUANTITY,
-          List.of());
+          List.of(),
+          false);
     }
 
     private static String rangeAndNote(Measure m) {

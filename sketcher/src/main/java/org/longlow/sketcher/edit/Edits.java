@@ -34,6 +34,23 @@ public final class Edits {
         : typed;
   }
 
+  /**
+   * Returns the edit that adds one to a list or group.
+   *
+   * @param target the list
+   * @param word what is added where that is picked; empty for one like the last
+   */
+  public static Edit more(Target target, String word) {
+    return new Edit(
+        "add " + (word.isEmpty() ? target.name() : word + " to " + target.path().get(1)),
+        layout -> Typing.added(layout, word, target.path()));
+  }
+
+  /** Returns the edit that drops an item of a list or group. */
+  public static Edit drop(Target target) {
+    return new Edit("drop " + target.name(), layout -> Typing.dropped(layout, target.path()));
+  }
+
   /** Returns the edit that lets the solver find a measure, or holds it where it is written. */
   public static Edit free(String measure, boolean free) {
     return new Edit(

@@ -19,9 +19,16 @@ final class FormRows {
    * A field on the bench.
    *
    * @param label with the item of a list that it is in, such as {@code layer 1 thickness}
+   * @param drops true if it is an item of a list that can be dropped
    */
   record Said(
-      Target target, String label, String text, String help, Input input, List<String> choices) {
+      Target target,
+      String label,
+      String text,
+      String help,
+      Input input,
+      List<String> choices,
+      boolean drops) {
 
     /** Returns whether it is a quantity that is said. */
     boolean isQuantity() {
@@ -29,7 +36,7 @@ final class FormRows {
     }
 
     Bench.Row row() {
-      return new Bench.Row(target, label, text, "", help, false, false, input, choices);
+      return new Bench.Row(target, label, text, "", help, false, false, input, choices, drops);
     }
   }
 
@@ -38,25 +45,37 @@ final class FormRows {
     List<String> item = List.of();
     String prefix = "";
     for (Form.Row row : form.rows()) {
+      if (row.path().contains(VERTICES)) {
+        continue;
+      }
       if (!row.path().subList(0, Math.min(item.size(), row.path().size())).equals(item)) {
         item = List.of();
         prefix = "";
       }
-      if (row.input() == Input.HEADING) {
-        if (Character.isDigit(row.path().get(row.path().size() - 1).charAt(0))) {
-          item = row.path();
-          prefix = row.label() + " ";
-        }
-      } else if (row.input() != Input.MORE && !row.path().contains(VERTICES)) {
-        String label = prefix + row.label();
-        Target target =
-            row.path().get(0).equals("parts")
-                ? new Target.OfPart(
-                    row.path().get(1), row.path().subList(2, row.path().size()), label)
-                : new Target.OfField(row.path(), label);
-        all.add(new Said(target, label, row.text(), row.help(), row.input(), row.choices()));
+      boolean numbered =
+          row.input() == Input.HEADING
+              && Character.isDigit(row.path().get(row.path().size() - 1).charAt(0));
+      if (numbered) {
+        item = row.path();
+        prefix = row.label() + " ";
+      }
+      if (row.input() == Input.MORE) {
+        all.add(said(row, "another " + prefix + row.label()));
+      } else if (row.input() != Input.HEADING) {
+        all.add(said(row, prefix + row.label()));
+      } else if (numbered && row.item()) {
+        all.add(said(row, row.label()));
       }
     }
     return all;
+  }
+
+  private static Said said(Form.Row row, String label) {
+    List<String> path = row.path();
+    Target target =
+        path.get(0).equals("parts") && path.size() > 2
+            ? new Target.OfPart(path.get(1), path.subList(2, path.size()), label)
+            : new Target.OfField(path, label);
+    return new Said(target, label, row.text(), row.help(), row.input(), row.choices(), row.item());
   }
 }

@@ -61,12 +61,12 @@ public sealed interface Target {
   /**
    * A field of anything else.
    *
-   * @param path from the top, with the name of the thing in second place
+   * @param path from the top; the name of the thing comes second where it has one
    */
   record OfField(List<String> path, String label) implements Target {
     @Override
     public String name() {
-      return path.get(1) + " " + label;
+      return path.size() > 2 ? path.get(1) + " " + label : label;
     }
   }
 

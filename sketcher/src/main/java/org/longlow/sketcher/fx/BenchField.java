@@ -36,7 +36,7 @@ final class BenchField extends VBox {
     this.desk = desk;
     this.target = row.target();
     // what has more than its field wants a line of its own
-    broad = row.measure() || target instanceof Target.OfTie;
+    broad = row.measure() || row.drops() || target instanceof Target.OfTie;
     setAlignment(Pos.BOTTOM_LEFT);
     getStyleClass().add("bench-row");
     Label name = Bits.wrapped(row.label(), "bench-label");
@@ -46,7 +46,7 @@ final class BenchField extends VBox {
       Bits.told(name, row.note());
       Bits.told(field, row.note());
     }
-    field.setId("field-" + target.name().replaceAll("[^A-Za-z0-9]+", "-"));
+    field.setId("field-" + idOf(target));
     field.setAccessibleText(row.label() + (row.note().isEmpty() ? "" : ", " + row.note()));
     field.setPrefColumnCount(8);
     HBox.setHgrow(field, Priority.ALWAYS);
@@ -80,9 +80,18 @@ final class BenchField extends VBox {
               () -> desk.edit(Edits.untie(tie.tie()), target, ""));
       line.getChildren().add(letGo);
     }
+    if (row.drops()) {
+      line.getChildren()
+          .add(
+              Bits.words(
+                  "drop-" + idOf(target),
+                  "drop",
+                  "drop " + row.label(),
+                  () -> desk.edit(Edits.drop(target), target, "")));
+    }
     trouble.setVisible(false);
     trouble.setManaged(false);
-    trouble.setId("trouble-" + target.name().replaceAll("[^A-Za-z0-9]+", "-"));
+    trouble.setId("trouble-" + idOf(target));
     getChildren().addAll(head, line, trouble);
     field.setOnAction(e -> commit());
     field.setOnKeyPressed(
@@ -105,9 +114,18 @@ final class BenchField extends VBox {
     field.textProperty().addListener((o, was, is) -> refused = refused && !field.isFocused());
   }
 
+  private static String idOf(Target target) {
+    return target.name().replaceAll("[^A-Za-z0-9]+", "-");
+  }
+
   /** The control by which it is filled in; the field is for whatever is typed. */
   private Control input(Bench.Row row) {
     switch (row.input()) {
+      case MORE:
+        return more(row);
+      case HEADING:
+        // an item of a list: its own fields follow
+        return Bits.label("");
       case SWITCH:
         yes.setId(field.getId());
         yes.setAccessibleText(field.getAccessibleText());
@@ -144,6 +162,30 @@ final class BenchField extends VBox {
     setPrefWidth(said ? line : broad ? Math.min(line, 1.5 * tile + BenchPane.GAP_PX / 2) : tile);
   }
 
+  /** A list that takes more: of what can be picked, or one like the last. */
+  private Control more(Bench.Row row) {
+    if (row.choices().isEmpty()) {
+      return Bits.words(
+          "more-" + idOf(target),
+          "add",
+          "add " + row.label(),
+          () -> desk.edit(Edits.more(target, ""), target, ""));
+    }
+    choice.setId("more-" + idOf(target));
+    choice.setAccessibleText("add " + row.label());
+    choice.getItems().setAll(row.choices());
+    choice.setPromptText("add\u2026");
+    choice.setMaxWidth(Double.MAX_VALUE);
+    HBox.setHgrow(choice, Priority.ALWAYS);
+    choice.setOnAction(
+        e -> {
+          if (choice.getValue() != null) {
+            desk.edit(Edits.more(target, choice.getValue()), target, choice.getValue());
+          }
+        });
+    return choice;
+  }
+
   private void commit() {
     String text = field.getText().strip();
     if (!text.equals(written)) {
@@ -160,6 +202,12 @@ final class BenchField extends VBox {
     field.pseudoClassStateChanged(WRONG, mine);
     worth.setText(row.value().equals(row.text()) ? "" : row.value());
     free.setSelected(row.free());
+    if (row.input() == Form.Input.MORE || row.input() == Form.Input.HEADING) {
+      if (!choice.getItems().equals(row.choices())) {
+        choice.getItems().setAll(row.choices());
+      }
+      return;
+    }
     if (row.input() == Form.Input.SWITCH || row.input() == Form.Input.CHOICE) {
       written = row.text();
       yes.setSelected(row.text().equals("true"));

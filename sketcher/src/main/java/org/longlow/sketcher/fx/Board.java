@@ -11,6 +11,7 @@ import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.Session;
 import org.longlow.sketcher.desk.Shown;
+import org.longlow.sketcher.edit.Things;
 import org.longlow.sketcher.picture.PictureLayer;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Layer;
@@ -21,6 +22,9 @@ import org.longlow.svg.drawing.Tone;
 final class Board extends Region {
 
   private static final double MARGIN_PX = 34;
+
+  /** Left free round a pin, px. */
+  private static final double PIN_ROOM_PX = 24;
 
   /** The picture is drawn anew when the scale is off by more than this share. */
   private static final double SCALE_SLACK = 0.02;
@@ -177,6 +181,62 @@ final class Board extends Region {
   PointMm onScreen(PointMm mm) {
     PointMm at = desk.shown().map(s -> s.ground().toRoad(mm)).orElse(mm);
     return new PointMm(frame.screenX(at.x()), frame.screenY(at.z()));
+  }
+
+  /** Moves the card so that a thing is seen, if it has a place and is out of sight. */
+  void centre(String subject) {
+    Spots.Box box = desk.shown().map(s -> boxOf(s, subject)).orElse(null);
+    if (box == null) {
+      return;
+    }
+    Spots.Box seen =
+        new Spots.Box(
+            Rule.WIDTH_PX,
+            upperMarginPx,
+            getWidth() - Rule.WIDTH_PX - rightMarginPx,
+            getHeight() - Rule.WIDTH_PX - upperMarginPx);
+    if (box.shared(seen) < 0.999 * box.width() * box.height()) {
+      setFrame(frame.panned(seen.centreX() - box.centreX(), seen.centreY() - box.centreY()));
+    }
+  }
+
+  /** Returns where a thing is on the screen, px, or null if it has no place there. */
+  Spots.Box boxOf(Shown shown, String subject) {
+    if (subject.startsWith("pin:")) {
+      if (!shown.layout().pins().containsKey(subject.substring(4))) {
+        return null;
+      }
+      PointMm at = shown.onDrawing(subject.substring(4));
+      return new Spots.Box(
+          frame.screenX(at.x()) - PIN_ROOM_PX,
+          frame.screenY(at.z()) - PIN_ROOM_PX,
+          2 * PIN_ROOM_PX,
+          2 * PIN_ROOM_PX);
+    }
+    Envelope box = new Envelope();
+    for (Layer layer : shown.drawing().layers()) {
+      for (Mark mark : layer.marks()) {
+        if (mark instanceof Mark.Shape shape && shape.subject().equals(subject)) {
+          box.expandToInclude(shape.geometry().getEnvelopeInternal());
+        }
+      }
+    }
+    for (String pin : Things.pins(shown.layout(), subject)) {
+      if (shown.layout().pins().containsKey(pin)) {
+        PointMm at = shown.onDrawing(pin);
+        box.expandToInclude(at.x(), at.z());
+      }
+    }
+    return subject.isEmpty() || box.isNull() ? null : onScreen(box);
+  }
+
+  /** Returns a box of the drawing on the screen, px. */
+  Spots.Box onScreen(Envelope mm) {
+    return new Spots.Box(
+        frame.screenX(mm.getMinX()),
+        frame.screenY(mm.getMaxY()),
+        mm.getWidth() * frame.pxPerMm(),
+        mm.getHeight() * frame.pxPerMm());
   }
 
   /** Names what is under the pointer; empty for nothing. */

@@ -6,9 +6,7 @@ import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
-import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.check.finding.Verdict;
-import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.Shown;
 import org.longlow.svg.drawing.Layer;
@@ -160,7 +158,7 @@ final class Card extends Pane {
   private void layTicket(double w, double top, double high) {
     Shown shown = desk.shown().orElse(null);
     String chosen = desk.options().chosen();
-    Spots.Box picked = shown == null ? null : box(shown, chosen);
+    Spots.Box picked = shown == null ? null : board.boxOf(shown, chosen);
     double left = Rule.WIDTH_PX + MARGIN_PX;
     double right = (list.isVisible() ? list.getLayoutX() : w) - MARGIN_PX;
     if (shown != null && !ticket.isLaid() && !mayStay(chosen, picked, right, top + high)) {
@@ -223,39 +221,6 @@ final class Card extends Pane {
     return Math.max(from, Math.min(Math.max(from, to), v));
   }
 
-  /** Returns where a thing is on the screen, or null if it has no place. */
-  private Spots.Box box(Shown shown, String subject) {
-    if (subject.startsWith("pin:")) {
-      if (!shown.layout().pins().containsKey(subject.substring(4))) {
-        return null;
-      }
-      PointMm at = shown.onDrawing(subject.substring(4));
-      return around(board.frame().screenX(at.x()), board.frame().screenY(at.z()));
-    }
-    Envelope box = new Envelope();
-    for (Layer layer : shown.drawing().layers()) {
-      for (Mark mark : layer.marks()) {
-        if (mark instanceof Mark.Shape shape && shape.subject().equals(subject)) {
-          box.expandToInclude(shape.geometry().getEnvelopeInternal());
-        }
-      }
-    }
-    return subject.isEmpty() || box.isNull() ? null : onScreen(box);
-  }
-
-  private static Spots.Box around(double x, double y) {
-    return new Spots.Box(x - 24, y - 24, 48, 48);
-  }
-
-  private Spots.Box onScreen(Envelope mm) {
-    ViewFrame f = board.frame();
-    return new Spots.Box(
-        f.screenX(mm.getMinX()),
-        f.screenY(mm.getMaxY()),
-        mm.getWidth() * f.pxPerMm(),
-        mm.getHeight() * f.pxPerMm());
-  }
-
   /** Returns what is better not hidden: parts and people, each by its box. */
   private List<Spots.Box> busy(Shown shown) {
     List<Spots.Box> boxes = new ArrayList<>();
@@ -265,7 +230,7 @@ final class Card extends Pane {
           if (mark instanceof Mark.Shape shape
               && shape.style().fill() != null
               && (shape.subject().startsWith("part:") || shape.subject().startsWith("person:"))) {
-            boxes.add(onScreen(shape.geometry().getEnvelopeInternal()));
+            boxes.add(board.onScreen(shape.geometry().getEnvelopeInternal()));
           }
         }
       }
@@ -284,7 +249,7 @@ final class Card extends Pane {
     }
     Shown shown = desk.shown().orElse(null);
     if (shown != null && ticket.isVisible()) {
-      Spots.Box picked = box(shown, desk.options().chosen());
+      Spots.Box picked = board.boxOf(shown, desk.options().chosen());
       if (picked != null) {
         gc.setStroke(DrawingPainter.colour(look.palette().of(Tone.CHOSEN)));
         gc.setLineWidth(1.2);

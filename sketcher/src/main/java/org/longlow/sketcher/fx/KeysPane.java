@@ -1,40 +1,45 @@
 package org.longlow.sketcher.fx;
 
-import java.util.ArrayList;
 import java.util.List;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
 
 /** The list of keys, as a slip over the drawing. */
 final class KeysPane extends VBox {
 
+  private final GridPane grid = new GridPane();
+
   KeysPane(Runnable close) {
     setId("keys-slip");
     getStyleClass().addAll("slip", "over");
     setMaxSize(USE_PREF_SIZE, USE_PREF_SIZE);
-    GridPane grid = new GridPane();
     grid.setHgap(18);
     grid.setVgap(4);
-    List<String[]> keys =
-        new ArrayList<>(
-            List.of(
-                new String[] {"Ctrl S, Ctrl Shift S", "save, save as"},
-                new String[] {"Ctrl Z, Ctrl Y", "take back, do again"},
-                new String[] {"Ctrl O", "list of machines"},
-                new String[] {"Ctrl M", "make templates, drawing, report"},
-                new String[] {"Ctrl 1, 2, 3", "to the bench, the drawing, the findings"},
-                new String[] {"[  and  ]", "last, next stance"},
-                new String[] {",  and  .", "last, next person"},
-                new String[] {"D, U, L", "dimensions, rulers in mm or inches, day or night"}));
-    keys.addAll(BoardHands.keys());
-    for (int i = 0; i < keys.size(); i++) {
-      grid.add(Bits.label(keys.get(i)[0], "key"), 0, i);
-      grid.add(Bits.label(keys.get(i)[1], "bench-label"), 1, i);
-    }
+    ScrollPane scroll = new ScrollPane(grid);
+    scroll.getStyleClass().add("slip-scroll");
+    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    scroll.setFocusTraversable(false);
     getChildren()
         .addAll(
             Bits.label("KEYS", "slip-title"),
-            grid,
+            scroll,
             Bits.words("keys-away", "Put away", "put the list of keys away", close));
+  }
+
+  /** Lists what can be done by keys. */
+  void show(List<Deed> deeds) {
+    grid.getChildren().clear();
+    int row = 0;
+    for (Deed deed : deeds) {
+      if (!deed.keys().isEmpty()) {
+        grid.add(Bits.label(deed.keys(), "key"), 0, row);
+        grid.add(Bits.label(deed.words(), "bench-label"), 1, row++);
+      }
+    }
+    for (String[] key : BoardHands.keys()) {
+      grid.add(Bits.label(key[0], "key"), 0, row);
+      grid.add(Bits.label(key[1], "bench-label"), 1, row++);
+    }
   }
 }

@@ -17,6 +17,7 @@ import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.DragNow;
 import org.longlow.sketcher.desk.Shown;
 import org.longlow.sketcher.edit.PinFreedom;
+import org.longlow.sketcher.edit.Things;
 import org.longlow.svg.drawing.Tone;
 
 /**
@@ -57,8 +58,10 @@ final class Overlay {
     gc.setLineDashes((double[]) null);
     String chosen = now.options().chosen();
     String held = desk.drag().map(DragNow::pin).orElse("");
+    List<String> about = Things.pins(now.layout(), chosen);
     for (Map.Entry<String, Pin> e : now.layout().pins().entrySet()) {
-      pin(e.getKey(), e.getValue(), chosen.equals("pin:" + e.getKey()), e.getKey().equals(held));
+      boolean picked = chosen.equals("pin:" + e.getKey()) || about.contains(e.getKey());
+      pin(e.getKey(), e.getValue(), picked, e.getKey().equals(held));
     }
     finding(desk.finding());
     desk.freedom().filter(f -> held.isEmpty()).ifPresent(this::freedom);

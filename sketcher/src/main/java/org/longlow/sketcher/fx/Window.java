@@ -1,5 +1,6 @@
 package org.longlow.sketcher.fx;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,9 +20,12 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.longlow.sketcher.desk.Desk;
+import org.longlow.sketcher.desk.Habits;
+import org.longlow.sketcher.desk.LayoutFile;
 import org.longlow.sketcher.desk.Maker;
 import org.longlow.sketcher.desk.Notice;
 import org.longlow.sketcher.desk.Parting;
+import org.longlow.sketcher.desk.Session;
 import org.longlow.svg.drawing.Dimensions;
 
 /** What is in the window: start page or bench, card, findings and crew. */
@@ -35,6 +39,7 @@ final class Window extends StackPane {
   private static final KeyCombination REDO_TOO =
       new KeyCodeCombination(KeyCode.Z, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN);
   private static final KeyCombination OPEN = shortcut(KeyCode.O);
+  private static final KeyCombination FIND = shortcut(KeyCode.F);
   private static final KeyCombination MAKE = shortcut(KeyCode.M);
 
   private final Desk desk;
@@ -45,12 +50,14 @@ final class Window extends StackPane {
   private final StartPage start;
   private final MakePane makePane;
   private final KeysPane keysPane;
+  private final FindPane findPane;
   private final BorderPane work = new BorderPane();
   private final ToggleButton dimensions = small("dimensions", "dimensions", "D");
   private final ToggleButton inches = small("inches", "inch rulers", "U");
   private final ToggleButton night = small("night", "night", "L");
   private final Label scale = Bits.label("", "scale");
   private Look look = Look.DAY;
+  private Habits habits;
 
   Window(Desk desk, List<Shipped> shipped, Maker maker) {
     this.desk = desk;
@@ -58,16 +65,19 @@ final class Window extends StackPane {
     board = new Board(desk);
     hands = new BoardHands(board, desk);
     card = new Card(desk, board, new BenchPane(desk), new FindingSlip(desk));
-    start = new StartPage(desk, shipped);
+    habits = Habits.at(desk.autosave().home());
+    start = new StartPage(desk, shipped, () -> habits.recent());
     makePane = new MakePane(desk, owner, maker, () -> over(null));
     keysPane = new KeysPane(() -> over(null));
-    top = new TopStrip(desk, this::leave, this::make, () -> over(keysPane));
+    findPane = new FindPane(desk, board, this::deeds, () -> over(null));
+    top = new TopStrip(desk, this::leave, this::make, this::keys, this::find);
     getStyleClass().add("window");
     getStylesheets().add(Window.class.getResource("bench.css").toExternalForm());
-    StackPane middle = new StackPane(card, makePane, keysPane);
+    StackPane middle = new StackPane(card, makePane, keysPane, findPane);
     middle.getStyleClass().add("middle");
     StackPane.setAlignment(makePane, Pos.TOP_RIGHT);
     StackPane.setAlignment(keysPane, Pos.TOP_RIGHT);
+    StackPane.setAlignment(findPane, Pos.TOP_RIGHT);
     work.setTop(new VBox(top, new NoticeStrip(desk)));
     work.setCenter(middle);
     work.setBottom(bottom());
@@ -75,8 +85,28 @@ final class Window extends StackPane {
     over(null);
     addEventFilter(KeyEvent.KEY_PRESSED, this::shortcut);
     desk.watch(this::refresh);
-    use(Look.DAY);
+    use(habits.night() ? Look.NIGHT : Look.DAY);
+    inches.setSelected(habits.inches());
+    board.setInches(habits.inches());
     refresh();
+  }
+
+  Habits habits() {
+    return habits;
+  }
+
+  /** Keeps how it looks and how large it is for the next start. */
+  void keepHabits() {
+    keep(habits.withLook(look.night(), inches.isSelected()).withSize(getWidth(), getHeight()));
+  }
+
+  private void keep(Habits now) {
+    habits = now;
+    try {
+      now.keep(desk.autosave().home());
+    } catch (IOException e) {
+      // it opens as it did the last time then; nothing of anybody's work is in them
+    }
   }
 
   private Node bottom() {
@@ -129,6 +159,11 @@ final class Window extends StackPane {
     desk.look(o -> o.withDimensions(!o.dimensions()));
   }
 
+  private void toggleInches() {
+    inches.setSelected(!inches.isSelected());
+    board.setInches(inches.isSelected());
+  }
+
   private void make() {
     if (desk.shown().isPresent()) {
       over(makePane);
@@ -136,9 +171,45 @@ final class Window extends StackPane {
     }
   }
 
+  private void keys() {
+    keysPane.show(deeds());
+    over(keysPane);
+  }
+
+  private void find() {
+    if (desk.shown().isPresent()) {
+      over(findPane);
+      findPane.begin();
+    }
+  }
+
+  /** Returns all that can be done, for the list of keys and for who looks for words. */
+  private List<Deed> deeds() {
+    return List.of(
+        new Deed("find anything by words", "Ctrl F, /", this::find),
+        new Deed("save", "Ctrl S", top::save),
+        new Deed("save under a name", "Ctrl Shift S", top::askName),
+        new Deed("take back", "Ctrl Z", desk::undo),
+        new Deed("do again", "Ctrl Y", desk::redo),
+        new Deed("make templates, drawing and report", "Ctrl M", this::make),
+        new Deed("back to the list of machines", "Ctrl O", this::leave),
+        new Deed("to the first field of what is picked", "Ctrl 1", card::openTicket),
+        new Deed("to the drawing", "Ctrl 2", board::requestFocus),
+        new Deed("to the list of findings", "Ctrl 3", card::openList),
+        new Deed("next stance", "]", () -> StanceSteps.step(desk, 1)),
+        new Deed("stance before", "[", () -> StanceSteps.step(desk, -1)),
+        new Deed("seat the next person", ".", () -> CrewRow.step(desk, 1)),
+        new Deed("seat the person before", ",", () -> CrewRow.step(desk, -1)),
+        new Deed("dimensions on and off", "D", this::toggleDimensions),
+        new Deed("rulers in inches or millimetres", "U", this::toggleInches),
+        new Deed("night or day", "L", () -> use(look.other())),
+        new Deed("fit the machine into the drawing", "F", board::fit),
+        new Deed("list of keys", "F1", this::keys));
+  }
+
   /** Shows one slip over the card, or none. */
   private void over(Node slip) {
-    for (Node node : new Node[] {makePane, keysPane}) {
+    for (Node node : new Node[] {makePane, keysPane, findPane}) {
       node.setVisible(node == slip);
       node.setManaged(node == slip);
     }
@@ -149,6 +220,11 @@ final class Window extends StackPane {
 
   private void refresh() {
     boolean working = desk.session().isPresent();
+    desk.session()
+        .flatMap(Session::file)
+        .map(LayoutFile::path)
+        .filter(f -> habits.recent().isEmpty() || !habits.recent().get(0).equals(f))
+        .ifPresent(f -> keep(habits.with(f)));
     if (start.isVisible() == working) {
       work.setVisible(working);
       start.setVisible(!working);
@@ -176,7 +252,7 @@ final class Window extends StackPane {
     if (e.getCode() != KeyCode.ESCAPE || desk.drag().isPresent()) {
       return false;
     }
-    if (makePane.isVisible() || keysPane.isVisible()) {
+    if (makePane.isVisible() || keysPane.isVisible() || findPane.isVisible()) {
       over(null);
       return true;
     }
@@ -198,6 +274,8 @@ final class Window extends StackPane {
       leave();
     } else if (MAKE.match(e)) {
       make();
+    } else if (FIND.match(e)) {
+      find();
     } else if (e.isShortcutDown() && e.getCode() == KeyCode.DIGIT1) {
       card.openTicket();
     } else if (e.isShortcutDown() && e.getCode() == KeyCode.DIGIT2) {
@@ -205,7 +283,7 @@ final class Window extends StackPane {
     } else if (e.isShortcutDown() && e.getCode() == KeyCode.DIGIT3) {
       card.openList();
     } else if (e.getCode() == KeyCode.F1) {
-      over(keysPane);
+      keys();
     } else {
       return false;
     }
@@ -224,10 +302,9 @@ final class Window extends StackPane {
       case COMMA -> CrewRow.step(desk, -1);
       case PERIOD -> CrewRow.step(desk, 1);
       case D -> toggleDimensions();
-      case U -> {
-        inches.setSelected(!inches.isSelected());
-        board.setInches(inches.isSelected());
-      }
+      case U -> toggleInches();
+      case SLASH -> find();
+      case F -> board.fit();
       case L -> use(look.other());
       default -> {
         return false;

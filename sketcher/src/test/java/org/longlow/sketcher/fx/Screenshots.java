@@ -26,6 +26,7 @@ import org.longlow.constraints.stand.Condition;
 import org.longlow.sketcher.desk.Autosave;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.Wren;
+import org.longlow.sketcher.edit.Subjects;
 import org.longlow.sketcher.edit.Target;
 
 /**
@@ -79,6 +80,13 @@ public final class Screenshots {
       shot(window, folder.resolve("card" + size + ".png"));
       act(desk, d -> d.choose("part:pan"));
       shot(window, folder.resolve("part" + size + ".png"));
+      act(desk, d -> d.choose("section:" + layout.sections().keySet().iterator().next()));
+      shot(window, folder.resolve("section" + size + ".png"));
+      act(desk, d -> d.choose(Subjects.DEMANDS));
+      shot(window, folder.resolve("demands" + size + ".png"));
+      press(window, "find");
+      shot(window, folder.resolve("find" + size + ".png"));
+      act(desk, d -> d.choose("part:pan"));
       act(
           desk,
           d -> {

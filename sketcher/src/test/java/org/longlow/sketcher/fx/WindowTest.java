@@ -129,6 +129,51 @@ class WindowTest {
     assertThat(hands.layout()).isSameAs(before);
   }
 
+  @Test
+  void aFirstMachineIsMadeFromAnswersAndWhatIsWrongStandsBesideItsField() {
+    hands.typeInto("first-recline", "70 furlong");
+    assertThat(hands.desk().session()).isEmpty();
+    assertThat(hands.node("trouble-first-recline", Label.class).getText()).contains("furlong");
+    hands.typeInto("first-rider", "woman 1620 mm, 58 kg");
+    hands.typeInto("first-recline", "35 deg");
+    hands.until("the machine", () -> hands.desk().shown().isPresent());
+    assertThat(hands.layout().crew().values().iterator().next().stature().text())
+        .isEqualTo("1620 mm");
+    assertThat(hands.layout().parts()).hasSizeGreaterThan(20);
+    assertThat(Hands.onFx(() -> hands.desk().session().get().isChanged())).isTrue();
+    assertThat(hands.shown().study().findings()).noneMatch(f -> f.verdict() == Verdict.FAIL);
+  }
+
+  @Test
+  void anythingIsFoundByItsWordsAndFilledInOnItsTicket() {
+    hands.click("machine-wren");
+    hands.press(KeyCode.SHORTCUT, KeyCode.F).write("backlong").press(KeyCode.ENTER);
+    assertThat(hands.desk().options().chosen()).isEqualTo("tie:backLong");
+    hands.typeInto("field-backLong-is", "530 mm");
+    assertThat(hands.layout().ties().get("backLong").is().orElseThrow().text()).isEqualTo("530 mm");
+    hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT2).press(KeyCode.SHORTCUT, KeyCode.Z);
+
+    hands.press(KeyCode.SLASH).write("pan cushion").press(KeyCode.ENTER);
+    assertThat(hands.desk().options().chosen()).isEqualTo("part:pan");
+    int layers = layers();
+    hands.click("more-pan-another-layer");
+    assertThat(layers()).isEqualTo(layers + 1);
+    hands.click("drop-pan-layer-1");
+    assertThat(layers()).isEqualTo(layers);
+
+    hands.press(KeyCode.SHORTCUT, KeyCode.F).write("next stance").press(KeyCode.ENTER);
+    assertThat(hands.shown().standing().get().condition().says()).isEqualTo("full bump");
+    hands.press(KeyCode.SHORTCUT, KeyCode.F).press(KeyCode.ESCAPE);
+    assertThat(hands.node("find-slip", javafx.scene.Node.class).isVisible()).isFalse();
+    assertThat(hands.desk().options().chosen()).as("Escape closes only that").isNotEmpty();
+  }
+
+  private int layers() {
+    return ((org.longlow.constraints.layout.CushionPart) hands.layout().parts().get("pan"))
+        .layers()
+        .size();
+  }
+
   private static org.assertj.core.data.Offset<Double> within(double d) {
     return org.assertj.core.data.Offset.offset(d);
   }
@@ -382,7 +427,7 @@ class WindowTest {
     hands.abandon();
 
     hands = Hands.at(folder.resolve("home"), List.of());
-    hands.typeInto("open-path", file.toString());
+    hands.click("recent-mine-json");
     assertThat(hands.layout().measures().get("wheelbase").is().text()).isEqualTo("1660 mm");
     hands.click("answer-take-it-up-again");
     assertThat(hands.layout()).isEqualTo(unsaved);

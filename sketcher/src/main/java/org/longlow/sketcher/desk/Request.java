@@ -14,7 +14,7 @@ import org.longlow.sketcher.picture.PictureOptions;
  * @param live whether the answer shows something that is not a step yet
  * @param pull where the pin that is held is to go; empty if none is
  */
-record Question(
+record Request(
     Layout layout,
     PictureOptions options,
     String finding,

@@ -1,0 +1,22 @@
+package org.longlow.sketcher.fx;
+
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Something that can be done in the window: it stands in the list of keys and is found by its
+ * words.
+ *
+ * @param words what it does, as said on its button or in the list
+ * @param keys by which keys, as people read them; empty for none
+ * @param run does it
+ */
+record Deed(String words, String keys, Runnable run) {
+
+  /** Returns whether all that was typed is in its words. */
+  boolean matches(String typed) {
+    String all = words.toLowerCase(Locale.ROOT);
+    return List.of(typed.strip().toLowerCase(Locale.ROOT).split("\\s+")).stream()
+        .allMatch(all::contains);
+  }
+}

@@ -1,0 +1,153 @@
+package org.longlow.sketcher.fx;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import javafx.geometry.VPos;
+import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Control;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.VBox;
+import org.longlow.constraints.document.Fault;
+import org.longlow.constraints.start.Question;
+import org.longlow.sketcher.desk.Desk;
+
+/** The questions of a first machine; whatever is left open Longlow chooses. */
+final class FirstForm extends VBox {
+
+  private static final double TILE_PX = 218;
+
+  /** Said where an answer is left to Longlow. */
+  private static final String OPEN = "as it comes";
+
+  private final Desk desk;
+  private final Map<Question, TextField> typed = new EnumMap<>(Question.class);
+  private final Map<Question, ComboBox<String>> picked = new EnumMap<>(Question.class);
+  private final Map<Question, Label> troubles = new EnumMap<>(Question.class);
+  private final Label trouble = Bits.wrapped("", "trouble");
+  private final Button make;
+  private List<Fault> told = List.of();
+
+  FirstForm(Desk desk) {
+    super(8);
+    this.desk = desk;
+    setId("first");
+    FlowPane tiles = new FlowPane(12, 6);
+    tiles.setRowValignment(VPos.TOP);
+    for (Question question : Question.values()) {
+      tiles.getChildren().add(tile(question));
+    }
+    make =
+        Bits.words("first-make", "Make it", "make a first machine from these answers", this::make);
+    show(trouble, "");
+    getChildren()
+        .addAll(
+            Bits.wrapped(
+                "Answer what you know; the rest is chosen for you and can be changed afterwards.",
+                "start-line"),
+            tiles,
+            trouble,
+            make);
+    desk.watch(this::refresh);
+  }
+
+  private VBox tile(Question question) {
+    Label name = Bits.label(question.label(), "bench-label");
+    Control input = question.form().contains("|") ? choice(question) : field(question);
+    input.setId("first-" + question.word());
+    input.setAccessibleText(question.label() + ": " + question.help());
+    input.setPrefWidth(TILE_PX);
+    Bits.told(input, question.help());
+    name.setLabelFor(input);
+    Label wrong = Bits.wrapped("", "trouble");
+    wrong.setId("trouble-first-" + question.word());
+    show(wrong, "");
+    troubles.put(question, wrong);
+    VBox tile = new VBox(2, name, input, wrong);
+    tile.setMaxWidth(TILE_PX);
+    tile.setPrefWidth(TILE_PX);
+    return tile;
+  }
+
+  private Control field(Question question) {
+    TextField field = new TextField();
+    field.setPromptText(example(question));
+    field.setOnAction(e -> make());
+    typed.put(question, field);
+    return field;
+  }
+
+  private static String example(Question question) {
+    return switch (question) {
+      case RIDER, SECOND -> "man 1770 mm, 84 kg; woman 5 %";
+      case WHEELBASE -> "1700 mm, 67 in";
+      case FRONT_TYRE -> "110/80-16";
+      case REAR_TYRE -> "140/70-16";
+      case RECLINE -> "30 deg";
+      case BOX -> "390 x 310 x 320 mm, 48 kg";
+      case LAW -> "us, un-r53, uk";
+      default -> question.form();
+    };
+  }
+
+  private Control choice(Question question) {
+    ComboBox<String> choice = new ComboBox<>();
+    choice.getItems().add(OPEN);
+    choice.getItems().addAll(question.form().split("\\|"));
+    choice.setValue(OPEN);
+    picked.put(question, choice);
+    return choice;
+  }
+
+  private void make() {
+    if (desk.isMakingFirst()) {
+      return;
+    }
+    Map<Question, String> answers = new EnumMap<>(Question.class);
+    typed.forEach(
+        (question, field) -> {
+          if (!field.getText().isBlank()) {
+            answers.put(question, field.getText());
+          }
+        });
+    picked.forEach(
+        (question, choice) -> {
+          if (!OPEN.equals(choice.getValue())) {
+            answers.put(question, choice.getValue());
+          }
+        });
+    desk.makeFirst(answers);
+  }
+
+  private void refresh() {
+    make.setDisable(desk.isMakingFirst());
+    make.setText(desk.isMakingFirst() ? "Making it\u2026" : "Make it");
+    if (desk.firstFaults() == told) {
+      return;
+    }
+    told = desk.firstFaults();
+    List<Fault> others = new ArrayList<>(told);
+    troubles.forEach(
+        (question, label) -> {
+          List<Fault> mine = told.stream().filter(f -> f.path().equals(question.word())).toList();
+          others.removeAll(mine);
+          show(label, mine.stream().map(FirstForm::says).collect(Collectors.joining("\n")));
+        });
+    show(trouble, others.stream().map(Fault::line).collect(Collectors.joining("\n")));
+  }
+
+  private static String says(Fault fault) {
+    return fault.message() + (fault.remedy().isEmpty() ? "" : "; " + fault.remedy());
+  }
+
+  private static void show(Label label, String text) {
+    label.setText(text);
+    label.setVisible(!text.isEmpty());
+    label.setManaged(!text.isEmpty());
+  }
+}
