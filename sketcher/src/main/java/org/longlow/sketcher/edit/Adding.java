@@ -11,6 +11,7 @@ import org.longlow.constraints.document.Copies;
 import org.longlow.constraints.document.Document;
 import org.longlow.constraints.document.Entries.Entry;
 import org.longlow.constraints.document.Field;
+import org.longlow.constraints.document.Form;
 import org.longlow.constraints.document.Type;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.Unit;
@@ -28,7 +29,7 @@ import org.longlow.rider.geom.PointMm;
  * @param specimen its name in the gallery
  * @param spots of its pins, the first ones first
  */
-public record Adding(String specimen, List<PinSpot> spots, Hang hang) {
+public record Adding(String specimen, List<PinSpot> spots, Hang hang) implements Putting {
 
   public Adding {
     spots = List.copyOf(spots);
@@ -47,25 +48,36 @@ public record Adding(String specimen, List<PinSpot> spots, Hang hang) {
     return Gallery.layout().parts().get(specimen);
   }
 
-  /** Returns it with one more pin placed. */
+  @Override
+  public String title() {
+    return Form.words(specimen);
+  }
+
+  @Override
   public Adding with(PinSpot spot) {
     List<PinSpot> more = new ArrayList<>(spots);
     more.add(spot);
     return new Adding(specimen, more, hang);
   }
 
+  @Override
+  public Adding back() {
+    return new Adding(specimen, spots.subList(0, Math.max(0, spots.size() - 1)), hang);
+  }
+
+  @Override
   public Adding on(Hang other) {
     return new Adding(specimen, spots, other);
   }
 
-  /** Returns whether each of its pins has a place. */
+  @Override
   public boolean isPlaced() {
     return spots.size() >= part().pins().size();
   }
 
-  /** Returns which pin is placed next, in a word; empty if all are placed. */
+  @Override
   public String next() {
-    return isPlaced() ? "" : word(part().pins().get(spots.size()));
+    return isPlaced() || part().pins().size() == 1 ? "" : word(part().pins().get(spots.size()));
   }
 
   private String word(String pin) {
@@ -126,8 +138,19 @@ public record Adding(String specimen, List<PinSpot> spots, Hang hang) {
    *
    * @throws IllegalStateException if no pin has a place and the layout has nothing to replace
    */
+  @Override
   public Edit edit() {
     return new Edit("add " + specimen, this::added);
+  }
+
+  @Override
+  public List<Ghost> ghosts(PointMm next) {
+    return List.of(new Ghost(part(), places(next)));
+  }
+
+  @Override
+  public String subjectIn(Layout layout) {
+    return Subjects.of(new Entry("parts", nameIn(layout)));
   }
 
   private Layout added(Layout layout) {

@@ -328,18 +328,23 @@ public final class Additions {
               layout.parts().values().stream().flatMap(p -> p.seatOf().stream()).toList();
           String seat =
               taken.contains(Occupant.RIDER) ? Fresh.name(taken, "pillion") : Occupant.RIDER;
-          Map<String, PointMm> pieces = new LinkedHashMap<>();
-          pieces.put("pan", at);
-          pieces.put("back", at.plus(new PointMm(-30, 80)));
-          pieces.put("pegs", at.plus(new PointMm(480, -220)));
           Layout with = layout;
-          for (Map.Entry<String, PointMm> piece : pieces.entrySet()) {
+          for (Map.Entry<String, PointMm> piece : seatPieces(at).entrySet()) {
             Adding adding = Adding.of(piece.getKey()).with(PinSpot.at(piece.getValue()));
             String name = adding.nameIn(with);
             with = Change.set(adding.edit().applied(with), seat, "parts", name, "seat");
           }
           return with;
         });
+  }
+
+  /** Returns what a seat is made of, by names of the gallery, and where each begins. */
+  static Map<String, PointMm> seatPieces(PointMm at) {
+    Map<String, PointMm> pieces = new LinkedHashMap<>();
+    pieces.put("pan", at);
+    pieces.put("back", at.plus(new PointMm(-30, 80)));
+    pieces.put("pegs", at.plus(new PointMm(480, -220)));
+    return pieces;
   }
 
   private static Layout put(Layout layout, String group, String wanted, Object entry) {

@@ -37,7 +37,7 @@ public final class Several {
   private Several() {}
 
   /** Returns what the history calls several things. */
-  static String called(Collection<String> names) {
+  public static String called(Collection<String> names) {
     List<String> all = List.copyOf(names);
     return all.size() <= 3
         ? String.join(", ", all)
@@ -135,17 +135,17 @@ public final class Several {
   }
 
   /**
-   * Returns the edit that nails every pin of these parts where it is, or lets all of them go.
+   * Returns the edit that nails pins where they are, or lets all of them go.
    *
    * @param now where the pins are
    */
-  public static Edit nail(Collection<String> parts, boolean nailed, Places now) {
+  public static Edit nail(Collection<String> names, boolean nailed, Places now) {
     return new Edit(
-        (nailed ? "nail " : "loosen ") + called(parts),
+        (nailed ? "nail " : "loosen ") + called(names),
         layout -> {
           Places written = Drawn.places(layout);
           Map<String, Pin> pins = new LinkedHashMap<>();
-          for (String name : pins(layout, parts)) {
+          for (String name : names) {
             Pin pin = layout.pins().get(name);
             if (nailed) {
               PointMm at = now.pin(name);

@@ -43,7 +43,7 @@ final class TopStrip extends VBox {
   private final HBox saveLine = new HBox(6);
   private final TextField path = new TextField();
 
-  TopStrip(Desk desk, Runnable leave, Runnable make, Runnable keys, Runnable find) {
+  TopStrip(Desk desk, Runnable leave, Runnable make, Runnable keys, Runnable find, Runnable add) {
     this.desk = desk;
     getStyleClass().add("top");
     save = Bits.words("save", "Save", "save", this::save);
@@ -72,6 +72,7 @@ final class TopStrip extends VBox {
             redo,
             save,
             saveAs,
+            Bits.told(Bits.words("add", "Add\u2026", "add something", add), "key A"),
             Bits.words("find", "Find\u2026", "find anything by words", find),
             Bits.words("make", "Make\u2026", "make templates, drawing and report", make),
             Bits.words("keys", "Keys", "list of keys", keys));

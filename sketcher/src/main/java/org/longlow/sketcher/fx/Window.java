@@ -51,6 +51,8 @@ final class Window extends StackPane {
   private final MakePane makePane;
   private final KeysPane keysPane;
   private final FindPane findPane;
+  private final Adds adds;
+  private final GalleryPane gallery;
   private final BorderPane work = new BorderPane();
   private final ToggleButton dimensions = small("dimensions", "dimensions", "D");
   private final ToggleButton inches = small("inches", "inch rulers", "U");
@@ -70,14 +72,17 @@ final class Window extends StackPane {
     makePane = new MakePane(desk, owner, maker, () -> over(null));
     keysPane = new KeysPane(() -> over(null));
     findPane = new FindPane(desk, board, this::deeds, () -> over(null));
-    top = new TopStrip(desk, this::leave, this::make, this::keys, this::find);
+    adds = new Adds(desk, board, () -> hands, () -> over(null));
+    gallery = new GalleryPane(desk, adds);
+    top = new TopStrip(desk, this::leave, this::make, this::keys, this::find, this::openGallery);
     getStyleClass().add("window");
     getStylesheets().add(Window.class.getResource("bench.css").toExternalForm());
-    StackPane middle = new StackPane(card, makePane, keysPane, findPane);
+    StackPane middle = new StackPane(card, makePane, keysPane, findPane, gallery);
     middle.getStyleClass().add("middle");
     StackPane.setAlignment(makePane, Pos.TOP_RIGHT);
     StackPane.setAlignment(keysPane, Pos.TOP_RIGHT);
     StackPane.setAlignment(findPane, Pos.TOP_RIGHT);
+    StackPane.setAlignment(gallery, Pos.TOP_LEFT);
     work.setTop(new VBox(top, new NoticeStrip(desk)));
     work.setCenter(middle);
     work.setBottom(bottom());
@@ -153,6 +158,7 @@ final class Window extends StackPane {
     setStyle(next.rootStyle());
     night.setSelected(next.night());
     card.use(next);
+    gallery.use(next);
   }
 
   private void toggleDimensions() {
@@ -176,6 +182,13 @@ final class Window extends StackPane {
     over(keysPane);
   }
 
+  private void openGallery() {
+    if (desk.shown().isPresent()) {
+      over(gallery);
+      gallery.begin();
+    }
+  }
+
   private void find() {
     if (desk.shown().isPresent()) {
       over(findPane);
@@ -185,7 +198,15 @@ final class Window extends StackPane {
 
   /** Returns all that can be done, for the list of keys and for who looks for words. */
   private List<Deed> deeds() {
+    List<Deed> all = new ArrayList<>(ownDeeds());
+    all.addAll(new Handling(desk).deeds());
+    all.addAll(adds.deeds());
+    return all;
+  }
+
+  private List<Deed> ownDeeds() {
     return List.of(
+        new Deed("add something", "A", this::openGallery),
         new Deed("find anything by words", "Ctrl F, /", this::find),
         new Deed("save", "Ctrl S", top::save),
         new Deed("save under a name", "Ctrl Shift S", top::askName),
@@ -209,7 +230,7 @@ final class Window extends StackPane {
 
   /** Shows one slip over the card, or none. */
   private void over(Node slip) {
-    for (Node node : new Node[] {makePane, keysPane, findPane}) {
+    for (Node node : new Node[] {makePane, keysPane, findPane, gallery}) {
       node.setVisible(node == slip);
       node.setManaged(node == slip);
     }
@@ -252,7 +273,10 @@ final class Window extends StackPane {
     if (e.getCode() != KeyCode.ESCAPE || desk.drag().isPresent()) {
       return false;
     }
-    if (makePane.isVisible() || keysPane.isVisible() || findPane.isVisible()) {
+    if (makePane.isVisible()
+        || keysPane.isVisible()
+        || findPane.isVisible()
+        || gallery.isVisible()) {
       over(null);
       return true;
     }
@@ -301,6 +325,7 @@ final class Window extends StackPane {
       case CLOSE_BRACKET -> StanceSteps.step(desk, 1);
       case COMMA -> CrewRow.step(desk, -1);
       case PERIOD -> CrewRow.step(desk, 1);
+      case A -> openGallery();
       case D -> toggleDimensions();
       case U -> toggleInches();
       case SLASH -> find();

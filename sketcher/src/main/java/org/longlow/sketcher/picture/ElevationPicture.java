@@ -162,7 +162,7 @@ public final class ElevationPicture {
   }
 
   /** Returns the drawing with the machine put on the road; words stay level. */
-  private static Drawing onRoad(Drawing drawing, Scene scene) {
+  static Drawing onRoad(Drawing drawing, Scene scene) {
     PointMm along = scene.ground().along();
     PointMm rear = scene.ground().rearContact();
     AffineTransformation t = AffineTransformation.translationInstance(-rear.x(), -rear.z());

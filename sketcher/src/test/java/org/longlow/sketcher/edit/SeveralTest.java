@@ -212,13 +212,14 @@ class SeveralTest {
   @Test
   void aPartIsLockedByNailingAllItsPins() {
     Places now = Placer.place(WREN).places();
-    Layout locked = Tried.of(WREN, Several.nail(List.of("pan", "back"), true, now));
-    for (String pin : Several.pins(WREN, List.of("pan", "back"))) {
+    Set<String> pins = Several.pins(WREN, List.of("pan", "back"));
+    Layout locked = Tried.of(WREN, Several.nail(pins, true, now));
+    for (String pin : pins) {
       assertThat(locked.pins().get(pin).nailed()).isTrue();
       assertThat(Drawn.places(locked).pin(pin).distance(now.pin(pin))).isLessThan(1e-8);
     }
     assertThat(locked.pins().get("panRear").z()).isEqualTo(WREN.pins().get("panRear").z());
-    Layout loose = Tried.of(locked, Several.nail(List.of("pan", "back"), false, now));
+    Layout loose = Tried.of(locked, Several.nail(pins, false, now));
     assertThat(loose.pins().get("panRear").nailed()).isFalse();
   }
 
