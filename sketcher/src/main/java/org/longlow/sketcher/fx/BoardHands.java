@@ -65,6 +65,13 @@ final class BoardHands {
     take(empty);
   }
 
+  /** Puts down what is being done, if something is; returns whether something was. */
+  boolean putDown() {
+    boolean working = hand != empty;
+    takeNothing();
+    return working;
+  }
+
   static PointMm px(MouseEvent e) {
     return new PointMm(e.getX(), e.getY());
   }

@@ -35,7 +35,11 @@ import org.longlow.svg.drawing.Tone;
 final class GalleryPane extends VBox {
 
   private static final double WIDE_PX = 472;
-  private static final double PICTURE_WIDE_PX = 92;
+
+  /** Less than a small window has; it grows with the card. */
+  private static final double HIGH_PX = 300;
+
+  private static final double PICTURE_WIDE_PX = 88;
   private static final double PICTURE_HIGH_PX = 58;
   private static final double MARGIN_PX = 4;
 
@@ -52,7 +56,8 @@ final class GalleryPane extends VBox {
     this.adds = adds;
     setId("gallery-slip");
     getStyleClass().addAll("slip", "over");
-    setPrefWidth(WIDE_PX);
+    setMinSize(0, 0);
+    setPrefSize(WIDE_PX, HIGH_PX);
     setMaxWidth(WIDE_PX);
     words.setId("gallery-words");
     words.setPromptText("what to add, such as rail or tail lamp");
@@ -128,6 +133,8 @@ final class GalleryPane extends VBox {
   private void shelf(String heading, List<Node> things) {
     if (!things.isEmpty()) {
       FlowPane flow = new FlowPane(6, 6);
+      flow.setPrefWrapLength(WIDE_PX - 48);
+      flow.setMinWidth(0);
       flow.getChildren().addAll(things);
       shelves.getChildren().addAll(Bits.label(heading, "bench-heading"), flow);
     }

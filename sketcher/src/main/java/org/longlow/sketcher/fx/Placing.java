@@ -224,12 +224,16 @@ final class Placing implements Hand {
         }
       }
     }
+    words.add(says());
     return words;
   }
 
   @Override
   public String says() {
-    return "click or Enter places it; Shift places the rest as drawn; H or a number hangs it on"
-        + " something";
+    boolean rest = !putting.next().isEmpty();
+    return "click or Enter; "
+        + (rest ? "with Shift the rest as drawn; " : "")
+        + (offered.size() > 1 ? "number or H hangs it on something; " : "")
+        + "Esc drops it";
   }
 }

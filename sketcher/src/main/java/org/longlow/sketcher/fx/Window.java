@@ -153,6 +153,10 @@ final class Window extends StackPane {
     return desk;
   }
 
+  BoardHands hands() {
+    return hands;
+  }
+
   void use(Look next) {
     look = next;
     setStyle(next.rootStyle());
@@ -280,7 +284,7 @@ final class Window extends StackPane {
       over(null);
       return true;
     }
-    return card.closeOne();
+    return hands.putDown() || card.closeOne();
   }
 
   private boolean withShortcut(KeyEvent e) {
