@@ -60,7 +60,8 @@ public final class Mirror {
    * Returns where parts are best turned round: at the pin that they hang on, where that is one, or
    * half way between those that lie furthest apart.
    */
-  public static double line(Layout layout, Places now, Collection<String> parts) {
+  public static double line(Layout layout, Collection<String> parts) {
+    Places now = Drawn.places(layout);
     double[] x =
         Several.pins(layout, parts).stream().mapToDouble(p -> now.pin(p).x()).sorted().toArray();
     return (x[0] + x[x.length - 1]) / 2;

@@ -148,8 +148,8 @@ public final class Several {
           for (String name : names) {
             Pin pin = layout.pins().get(name);
             if (nailed) {
-              PointMm at = now.pin(name);
               PointMm was = written.pin(name);
+              PointMm at = now.pins().getOrDefault(name, was);
               pin = pin.at(exactly(pin.x(), was.x(), at.x()), exactly(pin.z(), was.z(), at.z()));
             }
             pins.put(name, new Pin(pin.x(), pin.z(), nailed, pin.with(), pin.note()));

@@ -24,16 +24,19 @@ final class Adds {
   private final Desk desk;
   private final Board board;
   private final Supplier<BoardHands> hands;
-  private final Runnable begun;
+  private final Runnable taken;
+  private final Runnable clear;
 
   /**
-   * @param begun is run when something was taken, so that what lies over the card is put away
+   * @param taken is run when something was taken from the drawer
+   * @param clear takes off the card whatever lies in the way of a hand
    */
-  Adds(Desk desk, Board board, Supplier<BoardHands> hands, Runnable begun) {
+  Adds(Desk desk, Board board, Supplier<BoardHands> hands, Runnable taken, Runnable clear) {
     this.desk = desk;
     this.board = board;
     this.hands = hands;
-    this.begun = begun;
+    this.taken = taken;
+    this.clear = clear;
   }
 
   /** Takes something into the hand; what has its one place on a machine goes there at once. */
@@ -41,7 +44,7 @@ final class Adds {
     if (desk.shown().isEmpty()) {
       return;
     }
-    begun.run();
+    taken.run();
     Layout layout = desk.session().orElseThrow().layout();
     if (putting instanceof Adding adding && adding.replaced(layout).isPresent()) {
       String subject = adding.subjectIn(layout);
@@ -49,6 +52,7 @@ final class Adds {
       desk.choose(subject);
       return;
     }
+    clear.run();
     hands.get().take(new Placing(board, desk, putting, hands.get()::takeNothing));
   }
 
@@ -57,9 +61,9 @@ final class Adds {
     if (desk.shown().isEmpty()) {
       return;
     }
-    begun.run();
+    taken.run();
     Layout layout = desk.session().orElseThrow().layout();
-    Selection picked = desk.selection();
+    Selection picked = desk.selection().in(desk.shown().get().layout());
     Edit edit =
         addable
             .edit()

@@ -9,6 +9,7 @@ import javafx.scene.layout.Region;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.Shown;
+import org.longlow.sketcher.edit.Trouble;
 import org.longlow.svg.drawing.Layer;
 import org.longlow.svg.drawing.Mark;
 import org.longlow.svg.drawing.Tone;
@@ -38,6 +39,7 @@ final class Card extends Pane {
   private String placedFor;
   private int columns = 2;
   private boolean ticketAway;
+  private Trouble told;
 
   Card(Desk desk, Board board, BenchPane bench, FindingSlip findings) {
     this.desk = desk;
@@ -86,7 +88,8 @@ final class Card extends Pane {
     bench.focusFirst();
   }
 
-  private void putTicketAway() {
+  /** Puts the ticket away until something else is picked. */
+  void putTicketAway() {
     ticketAway = true;
     board.requestFocus();
     refresh();
@@ -103,9 +106,11 @@ final class Card extends Pane {
 
   private void refresh() {
     String chosen = desk.options().chosen();
-    if (!chosen.equals(placedFor)) {
+    Trouble trouble = desk.trouble().orElse(null);
+    if (!chosen.equals(placedFor) || trouble != null && trouble != told) {
       ticketAway = false;
     }
+    told = trouble;
     ticket.setVisible(desk.shown().isPresent() && !ticketAway);
     for (Region over : List.of(tags, ticket, list)) {
       over.setDisable(desk.isBeginning());

@@ -3,14 +3,16 @@ package org.longlow.sketcher.fx;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.control.Button;
-import javafx.scene.control.ButtonBase;
 import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
@@ -48,6 +50,7 @@ final class GalleryPane extends VBox {
   private final TextField words = new TextField();
   private final VBox shelves = new VBox(8);
   private final Map<Gallery.Specimen, Button> tiles = new LinkedHashMap<>();
+  private final List<Item> items = new ArrayList<>();
   private Look look = Look.DAY;
 
   GalleryPane(Desk desk, Adds adds) {
@@ -62,11 +65,11 @@ final class GalleryPane extends VBox {
     words.setId("gallery-words");
     words.setPromptText("what to add, such as rail or tail lamp");
     words.setAccessibleText("words to look for what to add");
-    words.textProperty().addListener((o, was, is) -> fill());
+    words.textProperty().addListener((o, was, is) -> sift());
     words.setOnKeyPressed(
         e -> {
           if (e.getCode() == KeyCode.ENTER) {
-            first().ifPresent(ButtonBase::fire);
+            first().ifPresent(Button::fire);
             e.consume();
           }
         });
@@ -96,51 +99,71 @@ final class GalleryPane extends VBox {
     Platform.runLater(words::requestFocus);
   }
 
-  private Optional<ButtonBase> first() {
-    return shelves.getChildren().stream()
-        .filter(FlowPane.class::isInstance)
-        .flatMap(f -> ((FlowPane) f).getChildren().stream())
-        .map(ButtonBase.class::cast)
+  /** Something in the drawer, and whether it is meant by what was typed. */
+  private record Item(Button button, Predicate<String> meant) {}
+
+  private Optional<Button> first() {
+    return items.stream()
+        .filter(i -> i.meant().test(words.getText()))
+        .map(Item::button)
         .findFirst();
   }
 
+  /** Lays everything into the drawer that the machine can have. */
   private void fill() {
+    items.clear();
     shelves.getChildren().clear();
-    String typed = words.getText();
     shelf(
         "parts",
         Gallery.specimens().stream()
-            .filter(s -> s.matches(typed))
-            .map(s -> (Node) tiles.computeIfAbsent(s, this::tile))
+            .map(s -> new Item(tiles.computeIfAbsent(s, this::tile), s::matches))
             .toList());
     shelf(
         "places",
-        List.of(PuttingOne.PIN, PuttingOne.SEAT).stream()
-            .filter(p -> typed.isBlank() || p.title().startsWith(typed.strip()))
-            .map(p -> word(p.title(), "", () -> adds.put(p)))
+        Stream.of(PuttingOne.PIN, PuttingOne.SEAT)
+            .map(
+                one ->
+                    new Item(
+                        word(one.title(), "", () -> adds.put(one)),
+                        typed -> one.title().startsWith(typed.strip().toLowerCase(Locale.ROOT))))
             .toList());
-    Map<String, List<Node>> groups = new LinkedHashMap<>();
+    Map<String, List<Item>> groups = new LinkedHashMap<>();
     for (Addable addable : Addable.of(desk.session().orElseThrow().layout())) {
-      if (addable.matches(typed)) {
-        groups
-            .computeIfAbsent(addable.group(), g -> new ArrayList<>())
-            .add(word(addable.title(), addable.help(), () -> adds.add(addable)));
-      }
+      groups
+          .computeIfAbsent(addable.group(), g -> new ArrayList<>())
+          .add(
+              new Item(
+                  word(addable.title(), addable.help(), () -> adds.add(addable)),
+                  addable::matches));
     }
     groups.forEach(this::shelf);
+    sift();
   }
 
-  private void shelf(String heading, List<Node> things) {
-    if (!things.isEmpty()) {
-      FlowPane flow = new FlowPane(6, 6);
-      flow.setPrefWrapLength(WIDE_PX - 48);
-      flow.setMinWidth(0);
-      flow.getChildren().addAll(things);
-      shelves.getChildren().addAll(Bits.label(heading, "bench-heading"), flow);
+  private void shelf(String heading, List<Item> things) {
+    FlowPane flow = new FlowPane(6, 6);
+    flow.setPrefWrapLength(WIDE_PX - 48);
+    flow.setMinWidth(0);
+    things.forEach(i -> flow.getChildren().add(i.button()));
+    shelves.getChildren().add(new VBox(6, Bits.label(heading, "bench-heading"), flow));
+    items.addAll(things);
+  }
+
+  /** Leaves in sight what was typed for. */
+  private void sift() {
+    items.forEach(i -> show(i.button(), i.meant().test(words.getText())));
+    for (Node shelf : shelves.getChildren()) {
+      FlowPane flow = (FlowPane) ((VBox) shelf).getChildren().get(1);
+      show(shelf, flow.getChildren().stream().anyMatch(Node::isManaged));
     }
   }
 
-  private Node word(String title, String help, Runnable action) {
+  private static void show(Node node, boolean on) {
+    node.setVisible(on);
+    node.setManaged(on);
+  }
+
+  private Button word(String title, String help, Runnable action) {
     Button button =
         Bits.words("add-" + title.replaceAll("[^A-Za-z0-9]+", "-"), title, "add " + title, action);
     return help.isEmpty() ? button : Bits.told(button, help);

@@ -55,9 +55,7 @@ final class Handling {
 
   void turnRound() {
     parts()
-        .ifPresent(
-            parts ->
-                edit(Mirror.turnedRound(parts, Mirror.line(layout(), places(), parts)), parts));
+        .ifPresent(parts -> edit(Mirror.turnedRound(parts, Mirror.line(layout(), parts)), parts));
   }
 
   void otherSide() {

@@ -204,7 +204,8 @@ final class Picking implements Hand {
   @Override
   public void paint(Overlay glass) {
     Shown shown = desk.shown().orElseThrow();
-    Selection picked = desk.selection();
+    // what was just added may be picked before it is drawn
+    Selection picked = desk.selection().in(shown.layout());
     if (picked.subjects().size() > 1) {
       for (String part : picked.parts()) {
         Optional.ofNullable(shown.shapes().get(part))

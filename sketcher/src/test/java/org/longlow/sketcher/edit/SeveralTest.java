@@ -118,7 +118,7 @@ class SeveralTest {
     Layout before = with(specimen);
     String name = added(specimen);
     Part part = before.parts().get(name);
-    double x = Mirror.line(before, Drawn.places(before), List.of(name));
+    double x = Mirror.line(before, List.of(name));
     Edit edit = Mirror.turnedRound(List.of(name), x);
     if (part instanceof CushionPart cushion && cushion.role() != CushionPart.Role.PAN) {
       assertThat(Tried.refusal(before, edit)).contains("faces one way");
@@ -176,7 +176,7 @@ class SeveralTest {
     for (String name : List.of(turned, "brakePedal")) {
       Layout before = Several.duplicate(List.of(name), STEP).applied(curlew);
       String copy = Several.copies(curlew, List.of(name)).get(name);
-      double x = Mirror.line(before, Drawn.places(before), List.of(copy));
+      double x = Mirror.line(before, List.of(copy));
       Layout once = Mirror.turnedRound(List.of(copy), x).applied(before);
       AffineTransformation mirror = AffineTransformation.reflectionInstance(x, 0, x, 1);
       isSame(shape(once, copy).outline(), mirror.transform(shape(before, copy).outline()));

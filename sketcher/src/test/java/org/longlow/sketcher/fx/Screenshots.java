@@ -112,6 +112,8 @@ public final class Screenshots {
       press(window, "add");
       shot(window, folder.resolve("gallery" + size + ".png"));
       press(window, "add-silencer");
+      act(desk, d -> window.board().fireEvent(key(KeyCode.LEFT)));
+      act(desk, d -> window.board().fireEvent(key(KeyCode.LEFT)));
       shot(window, folder.resolve("placing" + size + ".png"));
       act(desk, d -> window.board().fireEvent(key(KeyCode.ESCAPE)));
       act(desk, d -> d.select(new Selection(List.of("part:pan", "part:back", "pin:backTop"))));
