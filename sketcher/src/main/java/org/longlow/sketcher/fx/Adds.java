@@ -3,6 +3,7 @@ package org.longlow.sketcher.fx;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.longlow.constraints.document.Entries.Entry;
 import org.longlow.constraints.layout.Layout;
@@ -25,18 +26,19 @@ final class Adds {
   private final Board board;
   private final Supplier<BoardHands> hands;
   private final Runnable taken;
-  private final Runnable clear;
+  private final Consumer<Boolean> aside;
 
   /**
    * @param taken is run when something was taken from the drawer
-   * @param clear takes off the card whatever lies in the way of a hand
+   * @param aside takes off the card what lies in the way of a hand, or lays it back
    */
-  Adds(Desk desk, Board board, Supplier<BoardHands> hands, Runnable taken, Runnable clear) {
+  Adds(
+      Desk desk, Board board, Supplier<BoardHands> hands, Runnable taken, Consumer<Boolean> aside) {
     this.desk = desk;
     this.board = board;
     this.hands = hands;
     this.taken = taken;
-    this.clear = clear;
+    this.aside = aside;
   }
 
   /** Takes something into the hand; what has its one place on a machine goes there at once. */
@@ -52,8 +54,8 @@ final class Adds {
       desk.choose(subject);
       return;
     }
-    clear.run();
-    hands.get().take(new Placing(board, desk, putting, hands.get()::takeNothing));
+    hands.get().take(new Placing(board, desk, putting, hands.get()::takeNothing, aside));
+    aside.accept(true);
   }
 
   /** Adds what is no part, about what is picked. */

@@ -39,6 +39,7 @@ final class Card extends Pane {
   private String placedFor;
   private int columns = 2;
   private boolean ticketAway;
+  private boolean aside;
   private Trouble told;
 
   Card(Desk desk, Board board, BenchPane bench, FindingSlip findings) {
@@ -88,8 +89,13 @@ final class Card extends Pane {
     bench.focusFirst();
   }
 
-  /** Puts the ticket away until something else is picked. */
-  void putTicketAway() {
+  /** Takes the ticket off the card while a hand puts something there. */
+  void setAside(boolean on) {
+    aside = on;
+    refresh();
+  }
+
+  private void putTicketAway() {
     ticketAway = true;
     board.requestFocus();
     refresh();
@@ -111,7 +117,7 @@ final class Card extends Pane {
       ticketAway = false;
     }
     told = trouble;
-    ticket.setVisible(desk.shown().isPresent() && !ticketAway);
+    ticket.setVisible(desk.shown().isPresent() && !ticketAway && !aside);
     for (Region over : List.of(tags, ticket, list)) {
       over.setDisable(desk.isBeginning());
     }

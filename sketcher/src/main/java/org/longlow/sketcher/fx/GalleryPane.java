@@ -41,7 +41,7 @@ final class GalleryPane extends VBox {
   /** Less than a small window has; it grows with the card. */
   private static final double HIGH_PX = 300;
 
-  private static final double PICTURE_WIDE_PX = 88;
+  private static final double PICTURE_WIDE_PX = 84;
   private static final double PICTURE_HIGH_PX = 58;
   private static final double MARGIN_PX = 4;
 
@@ -58,7 +58,7 @@ final class GalleryPane extends VBox {
     this.desk = desk;
     this.adds = adds;
     setId("gallery-slip");
-    getStyleClass().addAll("slip", "over");
+    getStyleClass().addAll("slip", "over", "gallery");
     setMinSize(0, 0);
     setPrefSize(WIDE_PX, HIGH_PX);
     setMaxWidth(WIDE_PX);

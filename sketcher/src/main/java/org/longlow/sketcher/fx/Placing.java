@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -41,18 +42,21 @@ final class Placing implements Hand {
   private final Board board;
   private final Desk desk;
   private final Runnable done;
+  private final Consumer<Boolean> aside;
   private Putting putting;
   private Snapping.Snap snap;
   private List<Hang> offered = List.of(Hang.FRAME);
 
   /**
    * @param done is run once it is placed
+   * @param aside is told false once nothing is placed any more
    */
-  Placing(Board board, Desk desk, Putting putting, Runnable done) {
+  Placing(Board board, Desk desk, Putting putting, Runnable done, Consumer<Boolean> aside) {
     this.board = board;
     this.desk = desk;
     this.putting = putting;
     this.done = done;
+    this.aside = aside;
     desk.hover("");
     board.setHint("");
     pointAt(board.inMachine(board.getWidth() / 2, board.getHeight() / 2), false);
@@ -147,6 +151,12 @@ final class Placing implements Hand {
     desk.edit(putting.edit(), new Target.OfEntry(Subjects.entry(subject).orElseThrow()), "");
     done.run();
     desk.choose(subject);
+  }
+
+  @Override
+  public void putDown() {
+    aside.accept(false);
+    board.setPointer(null);
   }
 
   @Override

@@ -72,7 +72,7 @@ final class Window extends StackPane {
     makePane = new MakePane(desk, owner, maker, () -> over(null));
     keysPane = new KeysPane(() -> over(null));
     findPane = new FindPane(desk, board, this::deeds, () -> over(null));
-    adds = new Adds(desk, board, () -> hands, () -> over(null), card::putTicketAway);
+    adds = new Adds(desk, board, () -> hands, () -> over(null), card::setAside);
     gallery = new GalleryPane(desk, adds);
     top = new TopStrip(desk, this::leave, this::make, this::keys, this::find, this::openGallery);
     getStyleClass().add("window");

@@ -12,8 +12,10 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.longlow.constraints.document.Entries;
 import org.longlow.constraints.document.Form;
+import org.longlow.constraints.document.LayoutFaults;
 import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
@@ -65,6 +67,20 @@ class AddingTest {
       assertThat(after.pins()).hasSize(WREN.pins().size() + part.pins().size());
     } else {
       assertThat(after.parts()).hasSameSizeAs(WREN.parts());
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"heron", "curlew", "dunlin"})
+  void shippedMachinesTakeOneOfEachWithoutAFault(String machine) {
+    Layout layout = Demos.layout(machine);
+    int parts = layout.parts().size();
+    for (String specimen : Gallery.layout().parts().keySet()) {
+      Adding adding = placed(specimen, new PointMm(640, 510));
+      parts += adding.replaced(layout).isPresent() ? 0 : 1;
+      layout = adding.edit().applied(layout);
+      assertThat(LayoutFaults.of(layout)).as(specimen).isEmpty();
+      assertThat(layout.parts()).as(specimen).hasSize(parts);
     }
   }
 

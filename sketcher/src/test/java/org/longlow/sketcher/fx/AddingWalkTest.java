@@ -95,7 +95,7 @@ class AddingWalkTest {
     assertThat(far(ghost, bare)).as("its ghost's colour").isGreaterThan(0.05);
 
     hands.click("add").click("add-rail");
-    hands.clickAt(hands.at(1402, 1101));
+    hands.clickAt(hands.at(1402, 1001));
     assertThat(hands.layout().parts())
         .as("its other end has no place yet")
         .doesNotContainKey("rail");
@@ -103,7 +103,7 @@ class AddingWalkTest {
     hands.clickAt(crank.add(3, -2));
     TubePart rail = (TubePart) hands.layout().parts().get("rail");
     assertThat(rail.path()).containsExactly("railRear", "crank");
-    assertThat(pin("railRear").distance(new PointMm(1402, 1101))).isLessThan(8);
+    assertThat(pin("railRear").distance(new PointMm(1402, 1001))).isLessThan(8);
 
     take("tail lamp");
     hands.clickAt(hands.at(-200, 700));
@@ -143,7 +143,9 @@ class AddingWalkTest {
     hands.press(KeyCode.ESCAPE);
     Layout now = hands.layout();
     take("radiator");
+    assertThat(hands.find("bench-ticket").get().isVisible()).as("out of the way").isFalse();
     hands.moveTo(hands.at(1200, 900)).press(KeyCode.ESCAPE);
+    assertThat(hands.find("bench-ticket").get().isVisible()).isTrue();
     hands.clickAt(hands.at(1200, 1100));
     assertThat(hands.layout()).isSameAs(now);
 
