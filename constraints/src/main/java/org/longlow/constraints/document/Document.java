@@ -28,6 +28,11 @@ public final class Document {
 
   private Document() {}
 
+  /** Returns the words of the sets of rules that a machine can be looked at by. */
+  public static List<String> rules() {
+    return StateKinds.RULES.words();
+  }
+
   private static Layout layout(Source<Layout> s) {
     return new Layout(
         s.need(

@@ -48,6 +48,7 @@ final class BenchPane extends VBox {
   private final VBox inner = new VBox(6);
   private final TieMaker tieMaker;
   private final EntryLine entry;
+  private final SeveralLine several;
   private final Map<Target, BenchField> fields = new LinkedHashMap<>();
   private final List<FlowPane> rows = new ArrayList<>();
   private List<String> shape = List.of();
@@ -69,7 +70,8 @@ final class BenchPane extends VBox {
                     p ->
                         desk.edit(
                             Edits.nail(p, nailed.isSelected()), new Target.OfPin(p, true), "")));
-    inner.getChildren().addAll(entry, note, elsewhere, freedom, nailed, groups, tieMaker);
+    several = new SeveralLine(desk);
+    inner.getChildren().addAll(entry, several, note, elsewhere, freedom, nailed, groups, tieMaker);
     inner.getStyleClass().add("bench-inner");
     scroll.setContent(inner);
     scroll.setFitToWidth(true);
@@ -125,6 +127,7 @@ final class BenchPane extends VBox {
     Bench bench =
         Bench.of(shown.layout(), shown.study().placed().places(), desk.options().chosen());
     entry.show(bench, shown.layout());
+    several.refresh();
     head.setText(bench.title() + ", " + bench.kind());
     note.setText(bench.note());
     show(note, !bench.note().isEmpty());

@@ -115,8 +115,7 @@ final class DrawingPainter {
     gc.restore();
   }
 
-  private void shape(
-      GraphicsContext gc, Geometry geometry, Style style, ViewFrame frame, double fills) {
+  void shape(GraphicsContext gc, Geometry geometry, Style style, ViewFrame frame, double fills) {
     if (style.fill() != null && geometry.getDimension() == 2) {
       gc.setFill(faded(colour(style.fill()), fills * style.fillOpacity()));
       path(gc, geometry, frame);

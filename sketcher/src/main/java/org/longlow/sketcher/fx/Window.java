@@ -52,6 +52,9 @@ final class Window extends StackPane {
   private final KeysPane keysPane;
   private final FindPane findPane;
   private final TracePane tracePane;
+  private final Adds adds;
+  private final GalleryPane gallery;
+  private final List<Node> slips;
   private final BorderPane work = new BorderPane();
   private final ToggleButton dimensions = small("dimensions", "dimensions", "D");
   private final ToggleButton inches = small("inches", "inch rulers", "U");
@@ -74,15 +77,24 @@ final class Window extends StackPane {
     keysPane = new KeysPane(() -> over(null));
     findPane = new FindPane(desk, board, this::deeds, () -> over(null));
     tracePane = new TracePane(desk, board, this::trace, () -> over(null));
-    top = new TopStrip(desk, this::leave, this::make, this::keys, this::find, this::trace);
+    adds = new Adds(desk, board, () -> hands, () -> over(null), card::setAside);
+    gallery = new GalleryPane(desk, adds);
+    slips = List.of(makePane, keysPane, findPane, tracePane, gallery);
+    top =
+        new TopStrip(
+            desk,
+            new TopStrip.Doing(
+                this::leave, this::make, this::keys, this::find, this::openGallery, this::trace));
     getStyleClass().add("window");
     getStylesheets().add(Window.class.getResource("bench.css").toExternalForm());
-    StackPane middle = new StackPane(card, makePane, keysPane, findPane, tracePane);
+    StackPane middle = new StackPane(card);
+    middle.getChildren().addAll(slips);
     middle.getStyleClass().add("middle");
     StackPane.setAlignment(makePane, Pos.TOP_RIGHT);
     StackPane.setAlignment(keysPane, Pos.TOP_RIGHT);
     StackPane.setAlignment(findPane, Pos.TOP_RIGHT);
     StackPane.setAlignment(tracePane, Pos.TOP_RIGHT);
+    StackPane.setAlignment(gallery, Pos.TOP_LEFT);
     work.setTop(new VBox(top, new NoticeStrip(desk)));
     work.setCenter(middle);
     work.setBottom(bottom());
@@ -153,11 +165,16 @@ final class Window extends StackPane {
     return desk;
   }
 
+  BoardHands hands() {
+    return hands;
+  }
+
   void use(Look next) {
     look = next;
     setStyle(next.rootStyle());
     night.setSelected(next.night());
     card.use(next);
+    gallery.use(next);
   }
 
   private void toggleDimensions() {
@@ -181,6 +198,13 @@ final class Window extends StackPane {
     over(keysPane);
   }
 
+  private void openGallery() {
+    if (desk.shown().isPresent()) {
+      over(gallery);
+      gallery.begin();
+    }
+  }
+
   private void find() {
     if (desk.shown().isPresent()) {
       over(findPane);
@@ -197,7 +221,15 @@ final class Window extends StackPane {
 
   /** Returns all that can be done, for the list of keys and for who looks for words. */
   private List<Deed> deeds() {
+    List<Deed> all = new ArrayList<>(ownDeeds());
+    all.addAll(new Handling(desk).deeds());
+    all.addAll(adds.deeds());
+    return all;
+  }
+
+  private List<Deed> ownDeeds() {
     return List.of(
+        new Deed("add something", "A", this::openGallery),
         new Deed("find anything by words", "Ctrl F, /", this::find),
         new Deed("save", "Ctrl S", top::save),
         new Deed("save under a name", "Ctrl Shift S", top::askName),
@@ -222,7 +254,7 @@ final class Window extends StackPane {
 
   /** Shows one slip over the card, or none. */
   private void over(Node slip) {
-    for (Node node : new Node[] {makePane, keysPane, findPane, tracePane}) {
+    for (Node node : slips) {
       node.setVisible(node == slip);
       node.setManaged(node == slip);
     }
@@ -265,14 +297,11 @@ final class Window extends StackPane {
     if (e.getCode() != KeyCode.ESCAPE || desk.drag().isPresent()) {
       return false;
     }
-    if (makePane.isVisible()
-        || keysPane.isVisible()
-        || findPane.isVisible()
-        || tracePane.isVisible()) {
+    if (slips.stream().anyMatch(Node::isVisible)) {
       over(null);
       return true;
     }
-    return card.closeOne();
+    return hands.putDown() || card.closeOne();
   }
 
   private boolean withShortcut(KeyEvent e) {
@@ -317,6 +346,7 @@ final class Window extends StackPane {
       case CLOSE_BRACKET -> StanceSteps.step(desk, 1);
       case COMMA -> CrewRow.step(desk, -1);
       case PERIOD -> CrewRow.step(desk, 1);
+      case A -> openGallery();
       case D -> toggleDimensions();
       case U -> toggleInches();
       case SLASH -> find();

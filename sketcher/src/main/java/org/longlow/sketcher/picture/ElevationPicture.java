@@ -129,6 +129,10 @@ public final class ElevationPicture {
   }
 
   /** Returns the drawing with the machine put on the road; words stay level. */
+  static Drawing onRoad(Drawing drawing, Scene scene) {
+    return onRoad(drawing, toRoad(scene));
+  }
+
   private static Drawing onRoad(Drawing drawing, AffineTransformation t) {
     List<Layer> layers = new ArrayList<>();
     // a body is painted in two marks of one shape

@@ -175,6 +175,38 @@ final class Hands {
         });
   }
 
+  /** Returns where a place of the drawn machine is on the screen. */
+  Point2D at(double xMm, double zMm) {
+    return onFx(
+        () -> {
+          PointMm px = window.board().onScreen(new PointMm(xMm, zMm));
+          return window.board().localToScreen(px.x(), px.z());
+        });
+  }
+
+  /** Clicks on the card, keys held. */
+  Hands clickAt(Point2D at, KeyCode... held) {
+    moveTo(at);
+    robot.press(held);
+    robot.press(MouseButton.PRIMARY);
+    robot.release(MouseButton.PRIMARY);
+    robot.release(held);
+    return settle();
+  }
+
+  /** Drags over the card from one place to another, keys held. */
+  Hands dragAt(Point2D from, Point2D to, KeyCode... held) {
+    moveTo(from);
+    robot.press(held);
+    robot.press(MouseButton.PRIMARY);
+    for (int i = 1; i <= 5; i++) {
+      jump(from.add(to.subtract(from).multiply(i / 5.0)));
+    }
+    robot.release(MouseButton.PRIMARY);
+    robot.release(held);
+    return settle();
+  }
+
   Hands moveTo(Point2D at) {
     jump(at);
     return settle();

@@ -19,12 +19,15 @@ import javafx.scene.SnapshotParameters;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.transform.Transform;
 import javafx.stage.Stage;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.sketcher.desk.Autosave;
 import org.longlow.sketcher.desk.Desk;
+import org.longlow.sketcher.desk.Selection;
 import org.longlow.sketcher.desk.Wren;
 import org.longlow.sketcher.edit.Subjects;
 import org.longlow.sketcher.edit.Target;
@@ -106,6 +109,16 @@ public final class Screenshots {
       act(desk, d -> d.type(new Target.OfTie("backSlope"), "recline + 20 deg + backLength"));
       shot(window, folder.resolve("refused" + size + ".png"));
       act(desk, d -> d.look(o -> o.withStance(Optional.empty())));
+      press(window, "add");
+      shot(window, folder.resolve("gallery" + size + ".png"));
+      press(window, "add-silencer");
+      act(desk, d -> window.board().fireEvent(key(KeyCode.LEFT)));
+      act(desk, d -> window.board().fireEvent(key(KeyCode.LEFT)));
+      shot(window, folder.resolve("placing" + size + ".png"));
+      act(desk, d -> window.board().fireEvent(key(KeyCode.ESCAPE)));
+      act(desk, d -> d.select(new Selection(List.of("part:pan", "part:back", "pin:backTop"))));
+      shot(window, folder.resolve("several" + size + ".png"));
+      act(desk, d -> d.choose(""));
       press(window, "keys");
       shot(window, folder.resolve("keys" + size + ".png"));
       press(window, "make");
@@ -136,6 +149,10 @@ public final class Screenshots {
 
   private static Layout machine() {
     return Machines.shipped().isEmpty() ? Wren.layout() : Machines.shipped().get(0).layout();
+  }
+
+  private static KeyEvent key(KeyCode code) {
+    return new KeyEvent(KeyEvent.KEY_PRESSED, "", "", code, false, false, false, false);
   }
 
   private static void press(Window window, String id) throws Exception {
