@@ -36,10 +36,10 @@ class PhotoDocumentTest {
     assertThat(side.part()).isEmpty();
     assertThat(side.hidden()).isFalse();
     assertThat(side.locked()).isTrue();
-    Photo engine = plank.photos().get("engine");
-    assertThat(engine.fade().evaluate(n -> 0)).isEqualTo(0.5);
-    assertThat(engine.turn()).isEmpty();
-    assertThat(engine.corners().get(1).get(0).evaluate(n -> 0)).isEqualTo(399.5);
+    Photo pipe = plank.photos().get("pipe");
+    assertThat(pipe.fade().evaluate(n -> 0)).isEqualTo(0.5);
+    assertThat(pipe.turn()).isEmpty();
+    assertThat(pipe.corners().get(1).get(0).evaluate(n -> 0)).isEqualTo(399.5);
   }
 
   @ParameterizedTest
@@ -110,23 +110,23 @@ class PhotoDocumentTest {
   @Test
   void photoOfAPartGoesWithItAndFollowsItsName() {
     Layout plank = Plank.layout();
-    Layout renamed = Entries.renamed(plank, new Entry("parts", "engine"), "twin");
-    assertThat(renamed.photos().get("engine").part()).contains("twin");
-    Entries.Without without = Entries.without(plank, new Entry("parts", "engine"));
-    assertThat(without.also()).contains(new Entry("photos", "engine"));
+    Layout renamed = Entries.renamed(plank, new Entry("parts", "silencer"), "can");
+    assertThat(renamed.photos().get("pipe").part()).contains("can");
+    Entries.Without without = Entries.without(plank, new Entry("parts", "silencer"));
+    assertThat(without.also()).contains(new Entry("photos", "pipe"));
     assertThat(without.layout().photos()).containsOnlyKeys("side");
   }
 
   @Test
   void measuresReachIntoPhotos() {
     Layout renamed = Entries.renamed(Plank.layout(), new Entry("measures", "tubeSize"), "tube");
-    assertThat(renamed.photos().get("engine").width().orElseThrow().text()).isEqualTo("tube * 8");
+    assertThat(renamed.photos().get("pipe").width().orElseThrow().text()).isEqualTo("tube * 8");
   }
 
   @Test
   void everyFieldIsInTheFormAndTypedThere() {
     Layout plank = Plank.layout();
-    Form form = Form.of(plank, new Entry("photos", "engine")).orElseThrow();
+    Form form = Form.of(plank, new Entry("photos", "pipe")).orElseThrow();
     assertThat(form.rows())
         .extracting(r -> String.join(" ", r.path().subList(2, r.path().size())))
         .containsExactly(
@@ -156,8 +156,8 @@ class PhotoDocumentTest {
             "locked",
             "hidden",
             "note");
-    Layout typed = Typing.typed(plank, "13.5", List.of("photos", "engine", "corners", "0", "0"));
-    assertThat(typed.photos().get("engine").corners().get(0).get(0).text()).isEqualTo("13.5");
+    Layout typed = Typing.typed(plank, "13.5", List.of("photos", "pipe", "corners", "0", "0"));
+    assertThat(typed.photos().get("pipe").corners().get(0).get(0).text()).isEqualTo("13.5");
     assertThat(LayoutFaults.of(typed)).isEmpty();
     assertThat(Form.of(plank, new Entry("photos", "side")).orElseThrow().rows())
         .as("corners are not typed one by one")

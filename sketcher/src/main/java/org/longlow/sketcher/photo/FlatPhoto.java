@@ -72,8 +72,8 @@ public record FlatPhoto(
             Math.sqrt(wide * tall / PhotoFile.KEPT_PX),
             Math.max(wide, tall) / PhotoFile.MAX_SIDE_PX);
     double mmPerPx = Math.max(finest, coarsest);
-    int width = (int) Math.ceil(wide / mmPerPx);
-    int height = (int) Math.ceil(tall / mmPerPx);
+    int width = (int) Math.max(1, Math.ceil(wide / mmPerPx));
+    int height = (int) Math.max(1, Math.ceil(tall / mmPerPx));
     int[] argb = new int[width * height];
     for (int row = 0; row < height; row++) {
       for (int column = 0; column < width; column++) {

@@ -164,11 +164,32 @@ class PhotoWalkTest {
 
     Point2D at = screen(kept.plus(new PointMm(406.4, 0)));
     assertThat(isRed(hands.pixel(at))).as("the other spot, 16 in further").isTrue();
+    squareUp();
+    hands.press(KeyCode.SHORTCUT, KeyCode.Z);
     hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT2).press(KeyCode.SHORTCUT, KeyCode.Z);
     assertThat(undoName()).contains("put in photo side");
     hands.until("undone on the card", () -> !isRed(hands.pixel(at)));
     hands.press(KeyCode.SHORTCUT, KeyCode.Z);
     assertThat(hands.layout().photos()).isEmpty();
+  }
+
+  /** Four corners by pointer: what they enclose is as large then as was typed. */
+  private void squareUp() {
+    List<Pixel> corners =
+        List.of(new Pixel(120, 420), new Pixel(400, 400), new Pixel(380, 210), new Pixel(140, 220));
+    hands.click("photo-square");
+    corners.forEach(c -> clickAt(screen(c)));
+    hands.typeInto("photo-first", "900 mm").settle();
+    assertThat(undoName()).as("its height is asked too").contains("scale photo side by 16 in");
+    hands.typeInto("photo-second", "600 mm").settle();
+    assertThat(undoName()).contains("square up photo side");
+    PointMm low = machine(hands.shown(), corners.get(0));
+    assertThat(machine(hands.shown(), corners.get(1)).minus(low).x()).isCloseTo(900, within(20.0));
+    assertThat(machine(hands.shown(), corners.get(2)).minus(low).x()).isCloseTo(900, within(20.0));
+    assertThat(machine(hands.shown(), corners.get(2)).minus(low).z()).isCloseTo(600, within(20.0));
+    assertThat(machine(hands.shown(), corners.get(3)).minus(low).z()).isCloseTo(600, within(20.0));
+    seen();
+    hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT2);
   }
 
   @Test

@@ -1,5 +1,6 @@
 package org.longlow.sketcher.fx;
 
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.file.Files;
@@ -23,14 +24,21 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.transform.Transform;
 import javafx.stage.Stage;
+import javax.imageio.ImageIO;
+import org.locationtech.jts.geom.Envelope;
+import org.longlow.constraints.json.LayoutWriter;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.stand.Condition;
+import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.desk.Autosave;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.Selection;
 import org.longlow.sketcher.desk.Wren;
+import org.longlow.sketcher.edit.PhotoEdits;
 import org.longlow.sketcher.edit.Subjects;
 import org.longlow.sketcher.edit.Target;
+import org.longlow.sketcher.photo.Homography;
+import org.longlow.sketcher.photo.Pixel;
 
 /**
  * Makes the window's pictures for the README, without a display:
@@ -133,6 +141,7 @@ public final class Screenshots {
             window.use(Look.DAY);
           });
       shot(window, folder.resolve("dimensions" + size + ".png"));
+      photo(window, layout, home, folder.resolve("photo" + size + ".png"));
       Path broken = Files.writeString(home.resolve("broken.json"), BROKEN);
       act(desk, Desk::leave);
       act(desk, d -> d.open(broken));
@@ -145,6 +154,41 @@ public final class Screenshots {
           });
     }
     Platform.exit();
+  }
+
+  /** A wall of tiles seen at a slant, under the machine and squared up. */
+  private static void photo(Window window, Layout layout, Path home, Path file) throws Exception {
+    List<Pixel> corners =
+        List.of(
+            new Pixel(300, 900), new Pixel(1350, 800), new Pixel(1300, 330), new Pixel(350, 200));
+    Homography camera = Homography.of(corners, 1200, 600);
+    BufferedImage wall = new BufferedImage(1600, 1200, BufferedImage.TYPE_INT_RGB);
+    for (int y = 0; y < wall.getHeight(); y++) {
+      for (int x = 0; x < wall.getWidth(); x++) {
+        PointMm at = camera.onPlane(new Pixel(x + 0.5, y + 0.5)).orElse(PointMm.ORIGIN);
+        boolean dark = (Math.round(at.x() / 100) + Math.round(at.z() / 100)) % 2 == 0;
+        wall.setRGB(x, y, dark ? 0x806048 : 0xe8d8c0);
+      }
+    }
+    ImageIO.write(wall, "png", home.resolve("wall.png").toFile());
+    Path saved = home.resolve("traced.json");
+    LayoutWriter.save(
+        PhotoEdits.put("wall", "wall.png", 1600, 1200, new Envelope(-400, 1900, 0, 1200))
+            .applied(layout),
+        saved);
+    act(window.desk(), d -> d.open(saved));
+    act(
+        window.desk(),
+        d ->
+            d.edit(
+                PhotoEdits.squared("wall", d.shown().get().places(), corners, "1200 mm", "600 mm"),
+                new Target.OfEntry(PhotoEdits.entry("wall")),
+                ""));
+    act(window.desk(), d -> d.choose("photo:wall"));
+    for (int i = 0; i < 200 && onFx(() -> window.board().photoAt(700, 400)).isEmpty(); i++) {
+      Thread.sleep(20);
+    }
+    shot(window, file);
   }
 
   private static Layout machine() {
