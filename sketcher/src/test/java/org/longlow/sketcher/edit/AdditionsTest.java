@@ -7,6 +7,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.document.Document;
 import org.longlow.constraints.document.Entries;
 import org.longlow.constraints.document.Form;
@@ -179,16 +180,19 @@ class AdditionsTest {
     Additions.Picked hinge =
         new Additions.Picked(List.of("tankPin"), List.of("tank"), Drawn.places(LOOSE));
     Map<String, Edit> edits =
-        Map.of(
-            "measures", Additions.measure(),
-            "pins", Additions.pin(new PointMm(1, 2), Hang.FRAME),
-            "parts", Adding.of("box").with(PinSpot.at(new PointMm(1, 900))).edit(),
-            "ties", Additions.tie(TieKind.DISTANCE, picked),
-            "limits", Additions.limit(Limit.Kind.DISTANCE, picked),
-            "wishes", Additions.wish(Wish.Kind.COMFORT, picked),
-            "sections", Additions.section(hinge),
-            "stances", Additions.stance(Stance.Kind.FULL_DROOP),
-            "crew", Additions.person(Sex.MALE));
+        Map.ofEntries(
+            Map.entry("measures", Additions.measure()),
+            Map.entry("pins", Additions.pin(new PointMm(1, 2), Hang.FRAME)),
+            Map.entry("parts", Adding.of("box").with(PinSpot.at(new PointMm(1, 900))).edit()),
+            Map.entry("ties", Additions.tie(TieKind.DISTANCE, picked)),
+            Map.entry("limits", Additions.limit(Limit.Kind.DISTANCE, picked)),
+            Map.entry("wishes", Additions.wish(Wish.Kind.COMFORT, picked)),
+            Map.entry("sections", Additions.section(hinge)),
+            Map.entry("stances", Additions.stance(Stance.Kind.FULL_DROOP)),
+            Map.entry(
+                "photos",
+                PhotoEdits.put("side", "side.png", 800, 400, new Envelope(0, 2000, 0, 1000))),
+            Map.entry("crew", Additions.person(Sex.MALE)));
     Document.LAYOUT.fields().stream()
         .filter(f -> f.type() instanceof Type.Group)
         .forEach(
