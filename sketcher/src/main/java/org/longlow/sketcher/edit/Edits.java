@@ -1,7 +1,6 @@
 package org.longlow.sketcher.edit;
 
 import java.util.List;
-import java.util.function.UnaryOperator;
 import org.longlow.constraints.document.Change;
 import org.longlow.constraints.document.Entries;
 import org.longlow.constraints.document.Typing;
@@ -100,7 +99,8 @@ public final class Edits {
 
   /** Returns the edit that lets go of a tie. */
   public static Edit untie(String tie) {
-    return new Edit("let go of tie " + tie, taken(new Entries.Entry("ties", tie)));
+    Entries.Entry entry = new Entries.Entry("ties", tie);
+    return new Edit("let go of tie " + tie, layout -> Entries.without(layout, entry).layout());
   }
 
   /** Returns the edit that calls a thing otherwise, wherever it is named. */
@@ -108,19 +108,5 @@ public final class Edits {
     String name = to.strip();
     return new Edit(
         "rename " + entry.name() + " to " + name, layout -> Entries.renamed(layout, entry, name));
-  }
-
-  /** Returns the edit that takes a thing out, and with it what cannot be without it. */
-  public static Edit takeOut(Entries.Entry entry) {
-    return new Edit("take out " + entry.name(), taken(entry));
-  }
-
-  private static UnaryOperator<Layout> taken(Entries.Entry entry) {
-    return layout -> Entries.without(layout, entry).layout();
-  }
-
-  /** Says what becomes of the rest where a thing is taken out; empty if nothing names it. */
-  public static String follows(Layout layout, Entries.Entry entry) {
-    return Several.follows(layout, List.of(entry));
   }
 }

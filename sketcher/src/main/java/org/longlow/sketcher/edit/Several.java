@@ -83,7 +83,7 @@ public final class Several {
     Set<Entry> changed = new LinkedHashSet<>();
     for (Entry entry : entries) {
       // what goes with another is gone by then
-      if (Entries.of(rest, entry.group()).containsKey(entry.name())) {
+      if (!also.contains(entry)) {
         Entries.Without without = Entries.without(rest, entry);
         rest = without.layout();
         also.addAll(without.also());

@@ -62,15 +62,6 @@ final class Placing implements Hand {
     pointAt(board.inMachine(board.getWidth() / 2, board.getHeight() / 2), false);
   }
 
-  /** Returns where the next pin would be, and why there. */
-  Snapping.Snap snap() {
-    return snap;
-  }
-
-  Putting putting() {
-    return putting;
-  }
-
   private void pointAt(PointMm place, boolean exactly) {
     snap = exactly ? Snapping.exact(place) : snapping().of(place);
     offered = Hang.offered(shown().layout(), near(place));

@@ -165,10 +165,6 @@ final class Window extends StackPane {
     return desk;
   }
 
-  BoardHands hands() {
-    return hands;
-  }
-
   void use(Look next) {
     look = next;
     setStyle(next.rootStyle());

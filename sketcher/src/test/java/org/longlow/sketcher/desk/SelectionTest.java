@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.longlow.constraints.document.Entries.Entry;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.sketcher.edit.Edits;
+import org.longlow.sketcher.edit.Several;
 import org.longlow.sketcher.edit.Target;
 
 /** What is picked, one or several. */
@@ -50,7 +50,7 @@ class SelectionTest {
       assertThat(desk.options().chosen()).isEqualTo("part:tank");
       assertThat(desk.selection().parts()).containsExactly("headlamp", "tank");
       Entry lamp = new Entry("parts", "headlamp");
-      desk.edit(Edits.takeOut(lamp), new Target.OfEntry(lamp), "");
+      desk.edit(Several.takeOut(List.of(lamp)), new Target.OfEntry(lamp), "");
       hands.until(() -> !desk.session().get().layout().parts().containsKey("headlamp"));
       assertThat(desk.selection().parts()).containsExactly("tank");
       desk.choose("pin:crank");

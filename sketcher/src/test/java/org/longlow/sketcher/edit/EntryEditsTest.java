@@ -24,8 +24,8 @@ class EntryEditsTest {
     for (String group : List.of("pins", "parts", "crew")) {
       for (String name : Entries.of(layout, group).keySet()) {
         Entries.Entry entry = entry(group, name);
-        String follows = Edits.follows(layout, entry);
-        Trial trial = Trial.of(WREN, Edits.takeOut(entry), null);
+        String follows = Several.follows(layout, List.of(entry));
+        Trial trial = Trial.of(WREN, Several.takeOut(List.of(entry)), null);
         if (trial instanceof Trial.Accepted taken) {
           for (String other : List.of("pins", "parts", "ties", "limits", "wishes", "sections")) {
             for (String was : Entries.of(layout, other).keySet()) {
@@ -50,7 +50,7 @@ class EntryEditsTest {
             .findFirst()
             .orElseThrow()
             .name();
-    Trial trial = Trial.of(WREN, Edits.takeOut(entry("parts", wheel)), null);
+    Trial trial = Trial.of(WREN, Several.takeOut(List.of(entry("parts", wheel))), null);
     assertThat(trial).isInstanceOf(Trial.Refused.class);
     assertThat(((Trial.Refused) trial).words()).contains("needs exactly one");
   }
@@ -61,7 +61,7 @@ class EntryEditsTest {
     assertThat(((Trial.Refused) taken).words()).contains("already backLow");
     Trial none = Trial.of(WREN, Edits.rename(entry("pins", "backTop"), "?"), null);
     assertThat(((Trial.Refused) none).words()).contains("no good name");
-    Trial gone = Trial.of(WREN, Edits.takeOut(entry("pins", "nowhere")), null);
+    Trial gone = Trial.of(WREN, Several.takeOut(List.of(entry("pins", "nowhere"))), null);
     assertThat(((Trial.Refused) gone).words()).contains("no nowhere");
   }
 }

@@ -230,7 +230,7 @@ class SeveralTest {
     Layout together = Several.takeOut(entries).applied(WREN);
     Layout single = WREN;
     for (Entry e : entries) {
-      single = Edits.takeOut(e).applied(single);
+      single = Several.takeOut(List.of(e)).applied(single);
     }
     assertThat(together).isEqualTo(single);
     assertThat(Several.follows(WREN, entries))
