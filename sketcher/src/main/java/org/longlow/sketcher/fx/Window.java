@@ -216,7 +216,7 @@ final class Window extends StackPane {
   }
 
   /** Returns all that can be done, for the list of keys and for who looks for words. */
-  private List<Deed> deeds() {
+  List<Deed> deeds() {
     List<Deed> all = new ArrayList<>(ownDeeds());
     all.addAll(new Handling(desk).deeds());
     all.addAll(adds.deeds());
@@ -231,7 +231,7 @@ final class Window extends StackPane {
         new Deed("save under a name", "Ctrl Shift S", top::askName),
         new Deed("take back", "Ctrl Z", desk::undo),
         new Deed("do again", "Ctrl Y", desk::redo),
-        new Deed("trace from a photo or an SVG file", "T", () -> Platform.runLater(this::trace)),
+        new Deed("trace from a photo or an SVG file", "P", () -> Platform.runLater(this::trace)),
         new Deed("make templates, drawing and report", "Ctrl M", this::make),
         new Deed("back to the list of machines", "Ctrl O", this::leave),
         new Deed("to the first field of what is picked", "Ctrl 1", card::openTicket),
@@ -346,7 +346,7 @@ final class Window extends StackPane {
       case D -> toggleDimensions();
       case U -> toggleInches();
       case SLASH -> find();
-      case T -> Platform.runLater(this::trace);
+      case P -> Platform.runLater(this::trace);
       case F -> board.fit();
       case L -> use(look.other());
       default -> {

@@ -145,6 +145,17 @@ class WindowTest {
   }
 
   @Test
+  void noKeyDoesTwoThings() {
+    hands.click("machine-wren");
+    List<String> keys =
+        Hands.onFx(() -> hands.window().deeds()).stream()
+            .flatMap(d -> java.util.Arrays.stream(d.keys().split(", ")))
+            .filter(k -> !k.isEmpty())
+            .toList();
+    assertThat(keys).hasSizeGreaterThan(20).doesNotHaveDuplicates();
+  }
+
+  @Test
   void anythingIsFoundByItsWordsAndFilledInOnItsTicket() {
     hands.click("machine-wren");
     hands.press(KeyCode.SHORTCUT, KeyCode.F).write("backlong").press(KeyCode.ENTER);
