@@ -396,6 +396,17 @@ class SettleTest {
     }
   }
 
+  /** What is said to be allowed is allowed to its ends: a back that leans forward one in one. */
+  @Test
+  void aBackMayLeanForwardBy45Degrees() {
+    SeatGeometry seat = seat(-20, 0, 25);
+    Cushion back = board(seat.back(), new PointMm(400, 400));
+    assertThat(Settle.fault(OnSeat.with(seat, seat.pan(), back, seat.headRest()))).isNull();
+    Cushion farther = board(seat.back(), new PointMm(400.1, 400));
+    assertThat(Settle.fault(OnSeat.with(seat, seat.pan(), farther, seat.headRest())))
+        .startsWith("The back leans -45.0 deg");
+  }
+
   /** Slope of the pan, lean of the back and the corner between them, at both ends. */
   @ParameterizedTest(name = "pan {0}, back {1}")
   @CsvSource({
