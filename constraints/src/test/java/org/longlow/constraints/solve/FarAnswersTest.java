@@ -37,6 +37,7 @@ class FarAnswersTest {
     assertThat(report.x()[0]).isGreaterThanOrEqualTo(50 - 1e-6);
     assertThat(Math.hypot(report.x()[0], report.x()[1])).isCloseTo(100, offset(1e-6));
     assertThat(report.shaken()).containsExactlyInAnyOrder("p.x", "p.z");
+    assertThat(report.iterations()).isPositive();
     SolveReport near = Solver.solve(onCircle(-3, 100, 50));
     assertThat(near.status()).isEqualTo(SolveStatus.SOLVED);
     assertThat(near.shaken()).isEmpty();
@@ -95,6 +96,35 @@ class FarAnswersTest {
                 + (x[2] - 190) * (x[2] - 190)
                 + (x[3] - 90) * (x[3] - 90));
     assertThat(is).isBetween(best - 0.01, best + 1e-6);
+  }
+
+  /**
+   * x + y + w = 10 and w = 4 is wished: x and y go from 2 and 6 by 1 to 9, as y is 3 times as
+   * cheap.
+   */
+  @Test
+  void scalesCountBesideAWish() {
+    Problem.Builder b = Problem.builder();
+    int x = b.variable("x", 2);
+    int y = b.variable(new Problem.Variable("y", 6, 6, 3, false));
+    int w = b.variable("w", 0);
+    b.tie(
+        "sum",
+        Relations.equal(
+            Quantity.formula(
+                new int[] {x, y, w},
+                (v, g) -> {
+                  if (g != null) {
+                    g[0] = 1;
+                    g[1] = 1;
+                    g[2] = 1;
+                  }
+                  return v[x] + v[y] + v[w];
+                }),
+            Quantity.of(10)));
+    b.wish("w", 1, Relations.fix(Quantity.variable(w), 4));
+    assertThat(Solver.solve(b.build()).x())
+        .containsExactly(new double[] {1.8, 4.2, 4}, offset(1e-6));
   }
 
   // --- redundancy and freedoms beside a contradiction or a scale

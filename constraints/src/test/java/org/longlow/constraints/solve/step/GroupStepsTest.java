@@ -382,6 +382,32 @@ class GroupStepsTest {
     }
   }
 
+  /** A pin that a formula moves is no end of a chain: how it bends is not up to a step. */
+  @ParameterizedTest
+  @CsvSource({"false, 1", "true, 0"})
+  void aPinThatAFormulaMovesIsNoEndOfAChain(boolean formula, int chains) {
+    Problem.Builder b = Problem.builder();
+    Pt knee = b.pin("knee", 0, 0);
+    Pt free = b.pin("free", 30, 0);
+    int v = b.variable("v", 40);
+    Quantity x =
+        formula
+            ? Quantity.formula(
+                new int[] {v},
+                (values, g) -> {
+                  if (g != null) {
+                    g[0] = 2;
+                  }
+                  return 2 * values[v];
+                })
+            : Quantity.variable(v);
+    b.tie("one", Relations.distance(knee, free, 30));
+    b.tie("other", Relations.distance(knee, new Pt(x, Quantity.of(20)), 50));
+    Problem problem = b.build();
+    assertThat(new GroupSystem(Group.split(problem).get(0), problem).watch.count())
+        .isEqualTo(chains);
+  }
+
   // --- multipliers, and a group taken over by another problem
 
   /**
