@@ -273,11 +273,6 @@ public final class Diagnoser {
     }
 
     @Override
-    public boolean costly() {
-      return relation.costly();
-    }
-
-    @Override
     public double scale() {
       return relation.scale();
     }
