@@ -130,11 +130,10 @@ public final class Diagnoser {
     free += system.n - factor.rank();
     double[][] open = LocalBasis.localise(factor.nullSpace());
     double extent = extent(group, x);
-    Restoration restoration = new Restoration(system, true);
     boolean smooth = factor.rank() == system.ties;
+    GroupSystem kept = smooth ? system : keeping(tied, group, List.of(), x);
     for (double[] direction : open) {
-      boolean lasting =
-          smooth || lasts(system, restoration, x.clone(), direction, TRIAL_SHARE * extent);
+      boolean lasting = smooth || lasts(kept, x.clone(), direction, TRIAL_SHARE * extent);
       freedoms.add(freedom(group, direction, lasting));
     }
     if (!smooth) {
@@ -189,9 +188,8 @@ public final class Diagnoser {
     return new Freedom(problem.variables().get(group.variables()[lead]).name(), moves, lasting);
   }
 
-  /** Whether a finite motion along a direction survives being restored to the ties. */
-  private boolean lasts(
-      GroupSystem system, Restoration restoration, double[] x, double[] direction, double size) {
+  /** Whether a finite motion along a direction survives being restored to what the ties have. */
+  private boolean lasts(GroupSystem system, double[] x, double[] direction, double size) {
     double[] before = new double[system.n];
     double length = 0;
     for (double d : direction) {
@@ -202,7 +200,7 @@ public final class Diagnoser {
       before[j] = x[system.group.variables()[j]];
       x[system.group.variables()[j]] += size * direction[j] / length * system.rows.scaleOf(j);
     }
-    if (restoration.run(x, aim(size), settings.maxIterations(), false, false)
+    if (new Restoration(system, true).run(x, aim(size), settings.maxIterations(), false, false)
         != Restoration.End.HOLDS) {
       return false;
     }
@@ -275,14 +273,27 @@ public final class Diagnoser {
     }
 
     @Override
-    public boolean costly() {
-      return relation.costly();
-    }
-
-    @Override
     public double scale() {
       return relation.scale();
     }
+  }
+
+  /** A group whose ties, but for some rows, keep the values they have at x. */
+  private GroupSystem keeping(Problem tied, Group group, List<Integer> without, double[] x) {
+    List<SolverTie> kept = new ArrayList<>();
+    for (int i = 0; i < group.tieRows().length; i++) {
+      if (!without.contains(i)) {
+        int[] row = group.tieRows()[i];
+        Relation relation = tied.ties().get(row[0]).relations().get(row[1]);
+        kept.add(SolverTie.of("row " + i, new Kept(relation, relation.evaluate(x, null))));
+      }
+    }
+    int[][] tieRows = new int[kept.size()][];
+    Arrays.setAll(tieRows, i -> new int[] {i, 0});
+    Group rest = new Group(group.variables(), tieRows, new int[0][], new int[0]);
+    GroupSystem system = new GroupSystem(rest, tied.withTies(kept));
+    system.charge(work);
+    return system;
   }
 
   /**
@@ -294,19 +305,7 @@ public final class Diagnoser {
     if (open.length == 0) {
       return true;
     }
-    List<SolverTie> kept = new ArrayList<>();
-    for (int i = 0; i < group.tieRows().length; i++) {
-      if (!rows.contains(i)) {
-        int[] row = group.tieRows()[i];
-        Relation relation = tied.ties().get(row[0]).relations().get(row[1]);
-        kept.add(SolverTie.of("row " + i, new Kept(relation, relation.evaluate(x, null))));
-      }
-    }
-    int[][] tieRows = new int[kept.size()][];
-    Arrays.setAll(tieRows, i -> new int[] {i, 0});
-    Group rest = new Group(group.variables(), tieRows, new int[0][], new int[0]);
-    GroupSystem system = new GroupSystem(rest, tied.withTies(kept));
-    system.charge(work);
+    GroupSystem system = keeping(tied, group, rows, x);
     double[] moved = x.clone();
     double length = 0;
     double[] mix = new double[system.n];

@@ -6,11 +6,18 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.layout.StandPart;
 import org.longlow.constraints.machine.chassis.MassPoint;
+import org.longlow.constraints.machine.chassis.Tyre;
+import org.longlow.constraints.machine.ride.ParkedStability;
+import org.longlow.constraints.machine.ride.Suspension;
+import org.longlow.constraints.machine.ride.Tori;
 import org.longlow.constraints.study.Study;
 import org.longlow.constraints.study.TestMachine;
+import org.longlow.rider.geom.PointMm;
 
 /** Machines held on their stands at leans that are no rest, and at more rests than one. */
 class OnStandTest {
@@ -82,5 +89,116 @@ class OnStandTest {
     // the foot takes load off both springs
     OnStand.Held upright = on.at(0);
     assertThat(rest.frontTravelMm()).isLessThan(upright.frontTravelMm());
+  }
+
+  private static OnStand filed(String name) {
+    return on(TestMachine.named(name));
+  }
+
+  /**
+   * With springs stuck a lean is geometry alone: foot and centre of mass over the road are those of
+   * tori turned in space.
+   */
+  @ParameterizedTest
+  @ValueSource(strings = {"tourer", "runabout", "trolley"})
+  void stuckSpringsLeaveGeometryAlone(String name) {
+    Study study = TestMachine.named(name).study();
+    Standing parked = study.standing(Condition.empty(Stance.Kind.PARKED)).orElseThrow();
+    Wheels wheels = Wheels.of(study.layout(), study.placed().places());
+    StandPart stand = study.layout().parts(StandPart.class).findFirst().orElseThrow();
+    MassPoint total = parked.load().total();
+    OnStand stuck = new OnStand(wheels, parked, MassPoint.Sum.of(List.of(total)), stand).stuck();
+    double y = parked.places().value(stand.y());
+    assertThat(stuck.yMm()).isEqualTo(Math.abs(y));
+    Ground ground = parked.ground();
+    PointMm foot = ground.toRoad(parked.places().pin(stand.foot()));
+    PointMm centre = ground.toRoad(total.at());
+    for (double deg = 0; deg < 40; deg += 7.3) {
+      OnStand.Held held = stuck.at(Math.toRadians(deg));
+      Tori tori =
+          new Tori(
+              ground.wheelbaseMm(),
+              wheels.frontTyre().freeRadiusMm(),
+              wheels.frontTyre().sectionRadiusMm(),
+              wheels.rearTyre().freeRadiusMm(),
+              wheels.rearTyre().sectionRadiusMm(),
+              Math.toRadians(deg));
+      assertThat(held.leanRad()).isEqualTo(Math.toRadians(deg));
+      assertThat(held.frontTravelMm()).isEqualTo(parked.frontTravelMm());
+      assertThat(held.rearTravelMm()).isEqualTo(parked.rearTravelMm());
+      assertThat(held.footOffMm())
+          .isCloseTo(tori.at(foot.x(), Math.abs(y), foot.z())[2], within(1e-3));
+      assertThat(held.massHeightMm())
+          .isCloseTo(
+              tori.at(centre.x(), Math.signum(y) * total.yMm(), centre.z())[2], within(1e-3));
+    }
+  }
+
+  /** No farther over than can be written. */
+  @Test
+  void nothingLeansFartherThan45Degrees() {
+    OnStand on = filed("runabout");
+    OnStand.Held most = on.at(Math.toRadians(60));
+    assertThat(Math.toDegrees(most.leanRad())).isBetween(44.0, 45.0 + 1e-9);
+    assertThat(on.at(Math.toRadians(43)).leanRad()).isEqualTo(Math.toRadians(43));
+  }
+
+  /** A foot in the road of an upright machine is a rest at no lean; one high up is never one. */
+  @Test
+  void aFootThatIsTooLongOrTooShort() {
+    OnStand.Held rest = on(soft("-40")).rest().orElseThrow();
+    assertThat(rest.leanRad()).isZero();
+    assertThat(rest.footOffMm()).isNegative();
+    assertThat(on(soft("600")).rest()).isEmpty();
+  }
+
+  /**
+   * Leaned, the springs are where their forces hold the loads that are told: what a spring carries,
+   * over the road's rise of its axle, is the wheel's load less what is unsprung.
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {3, 11, 19})
+  void springsHoldTheLoadsThatAreTold(double deg) {
+    Study study = soft("150").study();
+    Standing parked = study.standing(Condition.empty(Stance.Kind.PARKED)).orElseThrow();
+    Wheels wheels = Wheels.of(study.layout(), study.placed().places());
+    OnStand.Held held = on(soft("150")).at(Math.toRadians(deg));
+    ParkedStability s = held.statics().orElseThrow();
+    Springs springs = parked.springs().orElseThrow();
+    double weight = parked.load().total().massKg() * 9.80665;
+    for (boolean front : new boolean[] {true, false}) {
+      Suspension on = front ? wheels.frontSuspension() : wheels.rearSuspension();
+      double travel = front ? held.frontTravelMm() : held.rearTravelMm();
+      double wheelN = weight * (front ? s.frontShare() : s.rearShare());
+      double unsprung = 9.80665 * (front ? springs.atFront() : springs.atRear()).massKg();
+      double rise = riseMm(wheels, on, travel, held, Math.toRadians(deg));
+      double spring = on.preloadN() + on.rateNPerMm() * (travel + on.droopMm());
+      if (travel > -on.droopMm() + 1e-3 && travel < on.bumpMm() - 1e-3) {
+        assertThat((wheelN - unsprung) * rise).as("front " + front).isCloseTo(spring, within(1.0));
+      }
+    }
+    assertThat(held.frontTravelMm())
+        .isBetween(-wheels.frontSuspension().droopMm(), wheels.frontSuspension().bumpMm());
+  }
+
+  /** How far an axle goes up from the leaned road for each millimetre of travel. */
+  private static double riseMm(
+      Wheels wheels, Suspension on, double travel, OnStand.Held held, double lean) {
+    PointMm front = wheels.frontSuspension().path().axle(held.frontTravelMm());
+    PointMm rear = wheels.rearSuspension().path().axle(held.rearTravelMm());
+    Tyre f = wheels.frontTyre();
+    Tyre r = wheels.rearTyre();
+    Ground ground = Ground.under(rear, r.freeRadiusMm(), front, f.freeRadiusMm());
+    Tori tori =
+        new Tori(
+            ground.wheelbaseMm(),
+            f.freeRadiusMm(),
+            f.sectionRadiusMm(),
+            r.freeRadiusMm(),
+            r.sectionRadiusMm(),
+            lean);
+    PointMm low = ground.toRoad(on.path().axle(travel - 0.5));
+    PointMm high = ground.toRoad(on.path().axle(travel + 0.5));
+    return tori.at(high.x(), 0, high.z())[2] - tori.at(low.x(), 0, low.z())[2];
   }
 }

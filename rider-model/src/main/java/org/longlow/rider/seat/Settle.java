@@ -86,14 +86,14 @@ public final class Settle {
     PointMm back = seat.back().along();
     double panDeg = Math.toDegrees(pan.angleRad());
     double backDeg = Math.toDegrees(Math.atan2(-back.x(), back.z()));
-    if (!(panDeg > -59 && panDeg < 59)) {
+    if (!(panDeg >= -59 && panDeg <= 59)) {
       return String.format(
           Locale.ROOT,
           "The pan slopes %.1f deg; a person sits on -59 to 59 deg (front up positive). Check that"
               + " its first end is the rear one.",
           panDeg);
     }
-    if (!(backDeg > -45 && backDeg < 85)) {
+    if (!(backDeg >= -45 && backDeg <= 85)) {
       return String.format(
           Locale.ROOT,
           "The back leans %.1f deg from the vertical; a person sits against -45 to 85 deg (rearward"
@@ -101,7 +101,7 @@ public final class Settle {
           backDeg);
     }
     double corner = Math.toDegrees(Math.atan2(pan.cross(back), pan.dot(back)));
-    if (!(corner > LEAST_CORNER_DEG && corner < MOST_CORNER_DEG)) {
+    if (!(corner >= LEAST_CORNER_DEG && corner <= MOST_CORNER_DEG)) {
       return String.format(
           Locale.ROOT,
           "Pan and back meet at %.1f deg; the hip needs %.0f to %.0f deg between them.",

@@ -27,10 +27,11 @@ final class Settling {
     pressing = Pressing.UNKNOWN;
   }
 
-  /** A seat near one that is settled already: starts where that one ended. */
+  /**
+   * A seat near one that is settled already: sinks are given, all else starts as that one ended.
+   */
   Settling(Settling near, SeatGeometry seat) {
     fit = near.fit.on(seat);
-    sinks.begin(near.state());
     at = near.at;
     pressing = near.pressing;
   }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.longlow.rider.body.Body;
 import org.longlow.rider.body.Gear;
@@ -154,6 +155,7 @@ class SettleTest {
       assertThat(outcome).isInstanceOf(SeatOutcome.Seated.class);
       SeatOutcome.Seated s = (SeatOutcome.Seated) outcome;
       assertThat(s.converged()).isTrue();
+      assertThat(s.iterations()).isPositive();
       worst = Math.max(worst, s.iterations());
     }
     assertThat(worst).isLessThan(25);
@@ -364,5 +366,95 @@ class SettleTest {
             Settle.settle(man(), seat(5, 25, 20), options(SettleOptions.CONTACT_CENTRE, 0.6));
     assertThat(braking.held()).isFalse();
     assertThat(braking.load().frictionNeeded()).isGreaterThan(SeatLoad.DESIGN_FRICTION);
+  }
+
+  private static Cushion board(Cushion cushion, PointMm way) {
+    return new Cushion(cushion.from(), cushion.from().plus(way), cushion.foam(), cushion.widthMm());
+  }
+
+  /** Boards of 50 mm are taken, shorter ones are not. */
+  @Test
+  void boardsMayBeShortButNotShorterThan50Mm() {
+    SeatGeometry seat = seat(0, 0, 25);
+    for (double length : new double[] {50, 49.999}) {
+      boolean taken = length == 50;
+      String pan =
+          Settle.fault(
+              OnSeat.with(
+                  seat, board(seat.pan(), new PointMm(length, 0)), seat.back(), seat.headRest()));
+      String back =
+          Settle.fault(
+              OnSeat.with(
+                  seat, seat.pan(), board(seat.back(), new PointMm(0, length)), seat.headRest()));
+      if (taken) {
+        assertThat(pan).isNull();
+        assertThat(back).isNull();
+      } else {
+        assertThat(pan).startsWith("The pan board is shorter than 50 mm");
+        assertThat(back).startsWith("The back board is shorter than 50 mm");
+      }
+    }
+  }
+
+  /** What is said to be allowed is allowed to its ends: a back that leans forward one in one. */
+  @Test
+  void aBackMayLeanForwardBy45Degrees() {
+    SeatGeometry seat = seat(-20, 0, 25);
+    Cushion back = board(seat.back(), new PointMm(400, 400));
+    assertThat(Settle.fault(OnSeat.with(seat, seat.pan(), back, seat.headRest()))).isNull();
+    Cushion farther = board(seat.back(), new PointMm(400.1, 400));
+    assertThat(Settle.fault(OnSeat.with(seat, seat.pan(), farther, seat.headRest())))
+        .startsWith("The back leans -45.0 deg");
+  }
+
+  /** Slope of the pan, lean of the back and the corner between them, at both ends. */
+  @ParameterizedTest(name = "pan {0}, back {1}")
+  @CsvSource({
+    "-58.99, -31, ''",
+    "-59.01, -31, The pan slopes -59.0 deg",
+    "58.99, 20, ''",
+    "59.01, 20, The pan slopes 59.0 deg",
+    "-20, -44.99, ''",
+    "-20, -45.01, The back leans -45.0 deg",
+    "0, 84.99, ''",
+    "10, 85.01, The back leans 85.0 deg",
+    "20, -39.99, ''",
+    "20, -40.01, Pan and back meet at 30.0 deg; the hip needs 30 to 175 deg",
+    "-20, 64.99, ''",
+    "-20, 65.01, Pan and back meet at 175.0 deg; the hip needs 30 to 175 deg"
+  })
+  void whatASeatMayBe(double panDeg, double backDeg, String fault) {
+    String said = Settle.fault(seat(panDeg, backDeg, 25));
+    if (fault.isEmpty()) {
+      assertThat(said).isNull();
+    } else {
+      assertThat(said).startsWith(fault);
+    }
+  }
+
+  /** Where sinks never agree with loads, it is said: another round of work then changes them. */
+  @Test
+  void whatDoesNotSettleSaysSo() {
+    SplittableRandom random = new SplittableRandom(41);
+    int not = 0;
+    for (int i = 0; i < 150; i++) {
+      SeatGeometry seat = seat(random.nextDouble(-20, 40), random.nextDouble(-10, 70), 25);
+      PointMm along = seat.pan().along();
+      PointMm from = seat.pan().from().plus(along.times(random.nextDouble(-350, 250)));
+      Cushion pan =
+          new Cushion(
+              from, from.plus(along.times(random.nextDouble(60, 420))), FoamStackTest.TWO, 380);
+      Settling free =
+          Settle.run(
+              man(), OnSeat.with(seat, pan, seat.back(), null), SettleOptions.DEFAULT, false);
+      double off = 0;
+      for (double change : free.changeAt(free.state())) {
+        off = Math.max(off, Math.abs(change));
+      }
+      assertThat(free.settled()).as("seat %d is off by %s mm", i, off).isEqualTo(off < 1e-6);
+      assertThat(free.rounds()).isLessThanOrEqualTo(60);
+      not += free.settled() ? 0 : 1;
+    }
+    assertThat(not).isBetween(1, 149);
   }
 }

@@ -32,6 +32,12 @@ public final class Cancelling {
   /** Rows count as dependent when so little of their length is new. */
   private static final double RANK = 1e-4;
 
+  /**
+   * A way this short is what rounding leaves of longer ones, and of the search for the point: it
+   * ends some 1e-6 of what is missed away from the least.
+   */
+  private static final double NO_WAY = 1e-4;
+
   private final GroupSystem system;
   private final double failsMm;
 
@@ -199,7 +205,7 @@ public final class Cancelling {
 
   /** The next way of some length, or null; shorter ones are dropped as rounding. */
   private static double[] longest(List<double[]> ways) {
-    ways.removeIf(w -> !(Math.sqrt(dot(w, w)) > COUNTS));
+    ways.removeIf(w -> !(Math.sqrt(dot(w, w)) > NO_WAY));
     return ways.stream().max((a, b) -> Double.compare(dot(a, a), dot(b, b))).orElse(null);
   }
 

@@ -342,7 +342,9 @@ class GroupStepsTest {
   /** From the knee one arm back along x and the other an angle off it. */
   private static double[] bent(double deg) {
     double r = Math.toRadians(deg);
-    return new double[] {50, 0, 0, 0, 30 * Math.cos(r), 30 * Math.sin(r)};
+    double x = 7;
+    double z = -11;
+    return new double[] {x + 50, z, x, z, x + 30 * Math.cos(r), z + 30 * Math.sin(r)};
   }
 
   @Test
@@ -357,5 +359,164 @@ class GroupStepsTest {
     b.tie("level", Relations.horizontal(p[1], p[2], Quantity.of(10)));
     Problem problem = b.build();
     assertThat(new GroupSystem(Group.split(problem).get(0), problem).watch.count()).isZero();
+  }
+
+  /** All pairs of up to five links at one pin, of more each with the next. */
+  @ParameterizedTest
+  @CsvSource({"2, 1", "3, 3", "5, 10", "6, 5", "9, 8"})
+  void notEveryPairOfManyLinksIsWatched(int links, int chains) {
+    Problem.Builder b = Problem.builder();
+    Pt hub = b.pin("hub", 0, 0);
+    for (int i = 0; i < links; i++) {
+      double angle = i;
+      Pt end = b.pin("end " + i, 50 * Math.cos(angle), 50 * Math.sin(angle));
+      b.tie("spoke " + i, Relations.distance(hub, end, 50));
+    }
+    Problem problem = b.build();
+    TurnWatch watch = new GroupSystem(Group.split(problem).get(0), problem).watch;
+    assertThat(watch.count()).isEqualTo(chains);
+    double[] bends = new double[chains];
+    watch.bends(problem.start(), bends);
+    if (links == 2) {
+      assertThat(bends[0]).isCloseTo(Math.sin(1), within(1e-12));
+    }
+  }
+
+  /** A pin that a formula moves is no end of a chain: how it bends is not up to a step. */
+  @ParameterizedTest
+  @CsvSource({"false, 1", "true, 0"})
+  void aPinThatAFormulaMovesIsNoEndOfAChain(boolean formula, int chains) {
+    Problem.Builder b = Problem.builder();
+    Pt knee = b.pin("knee", 0, 0);
+    Pt free = b.pin("free", 30, 0);
+    int v = b.variable("v", 40);
+    Quantity x =
+        formula
+            ? Quantity.formula(
+                new int[] {v},
+                (values, g) -> {
+                  if (g != null) {
+                    g[0] = 2;
+                  }
+                  return 2 * values[v];
+                })
+            : Quantity.variable(v);
+    b.tie("one", Relations.distance(knee, free, 30));
+    b.tie("other", Relations.distance(knee, new Pt(x, Quantity.of(20)), 50));
+    Problem problem = b.build();
+    assertThat(new GroupSystem(Group.split(problem).get(0), problem).watch.count())
+        .isEqualTo(chains);
+  }
+
+  // --- multipliers, and a group taken over by another problem
+
+  /**
+   * The step is the target less what ties and wishes pull and plus what limits push, each by its
+   * multiplier; of limits only one that the step touches pushes. A second step from the same place
+   * is the same.
+   */
+  @ParameterizedTest(name = "seed {0}")
+  @MethodSource("seeds")
+  void theNearingStepIsMadeOfItsMultipliers(long seed) {
+    Random random = new Random(seed);
+    tied(random);
+    Row wish = row(random, 10);
+    builder.wish("w", 1, wish);
+    Row limit = row(random, 20);
+    builder.limit("l", limit);
+    GroupSystem system = system();
+    double[] target = some(random, N);
+    system.factor(0, true);
+    for (boolean again : new boolean[] {false, true}) {
+      system.nearingStep(target, again);
+      double[] made = target.clone();
+      for (int i = 0; i < TIES + 1; i++) {
+        system.rows.addRow(i, -system.lambda[i], made);
+      }
+      double pushes = system.limitStep.multipliers()[0];
+      system.limits.addRow(0, pushes, made);
+      same(system.step, made);
+      double room = limit.evaluate(system.step, null);
+      assertThat(pushes).isGreaterThanOrEqualTo(0);
+      assertThat(room).isGreaterThan(-1e-7);
+      assertThat(pushes * room).isCloseTo(0, within(1e-7));
+      assertThat(ties.operate(new ArrayRealVector(system.step)).subtract(tieB).getNorm())
+          .isCloseTo(0, within(1e-8));
+    }
+  }
+
+  /** Relations and weights of another problem take the place of the first's. */
+  @ParameterizedTest(name = "seed {0}")
+  @MethodSource("seeds")
+  void aGroupTakesOverRelationsAndWeights(long seed) {
+    Random random = new Random(seed);
+    tied(random);
+    Row[] wishes = {row(random, 10), row(random, 10)};
+    builder.wish("w0", 1, wishes[0]).wish("w1", 1, wishes[1]);
+    builder.limit("l", row(random, 20));
+    GroupSystem system = system();
+    GroupStepsTest other = new GroupStepsTest();
+    other.tied(random);
+    other.builder.wish("w0", 3, row(random, 10)).wish("w1", 0.2, row(random, 10));
+    other.builder.limit("l", row(random, 20));
+    GroupSystem fresh = other.system();
+    system.bind(other.builder.build());
+    double[] x = new double[N];
+    assertThat(system.rows.evaluate(x) & system.limits.evaluate(x)).isTrue();
+    system.measureWishes();
+    assertThat(system.nearWeight()).isEqualTo(fresh.nearWeight());
+    double[] target = some(random, N);
+    for (GroupSystem each : new GroupSystem[] {system, fresh}) {
+      each.factor(0, true);
+      each.nearingStep(target, false);
+    }
+    same(system.step, fresh.step);
+  }
+
+  // --- costly limits as wishes
+
+  @Test
+  void eachCostlyLimitIsAWishOfItsOwnAndIsCharged() {
+    Problem.Builder b = Problem.builder();
+    b.pin("p", 4, 7);
+    b.tie("slanted", new Row(new double[] {0.5, 1}, 7, false));
+    b.limit("costly", new Row(new double[] {1, 0}, 10, true));
+    b.limit("cheap", new Row(new double[] {0, 1}, -90, false));
+    b.limit("dear", new Row(new double[] {0, 1}, 30, true));
+    Problem hard = b.build();
+    Work work = new Work(1_000_000);
+    Softened soft = new Softened(Group.split(hard).get(0), hard, work);
+    assertThat(soft.limitOf(0)).isZero();
+    assertThat(soft.limitOf(1)).isEqualTo(2);
+    GroupSystem system = soft.system();
+    long before = work.done();
+    assertThat(system.rows.evaluate(new double[] {4, 7})).isTrue();
+    assertThat(work.done() - before).isGreaterThanOrEqualTo(2L * Work.COSTLY_VALUE);
+    // 4 of 10 and 7 of 30
+    assertThat(system.rows.value[1]).isEqualTo(-6);
+    assertThat(system.rows.value[2]).isEqualTo(-23);
+  }
+
+  // --- tries
+
+  /** Near by first, then from far and farther, no two from the same start. */
+  @Test
+  void triesGoFartherAndFartherAndNoneIsMadeTwice() {
+    assertThat(Try.plain(false)).hasSize(1);
+    assertThat(Try.plain(true)).extracting(Try::keepsTurns).containsExactly(true, false);
+    assertThat(Try.shaken(2)).hasSize(2);
+    var tries = Try.shaken(13);
+    assertThat(tries).hasSize(13);
+    assertThat(Try.all(true, 13)).hasSize(15).endsWith(tries.toArray(Try[]::new));
+    assertThat(Try.all(true, 13)).extracting(Try::seed).doesNotHaveDuplicates();
+    var far = tries.subList(3, 13);
+    assertThat(tries.subList(0, 3)).allMatch(t -> t.shakeShare() <= 0.05);
+    assertThat(far).noneMatch(Try::fromBest).noneMatch(Try::keepsTurns);
+    // up to the whole extent of the group
+    for (double share : new double[] {0.2, 0.4, 0.6, 0.8, 1}) {
+      assertThat(far.stream().filter(t -> Math.abs(t.shakeShare() - share) < 1e-12)).hasSize(2);
+    }
+    assertThat(far.stream().filter(t -> t.ties() == Try.Ties.ALL_AT_ONCE)).hasSize(5);
+    assertThat(far.stream().filter(t -> t.ties() == Try.Ties.IN_ANY_ORDER)).hasSize(5);
   }
 }
