@@ -1,8 +1,9 @@
 package org.longlow.constraints.stand;
 
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.StandPart;
 import org.longlow.constraints.machine.Values;
@@ -42,6 +43,12 @@ public final class OnStand {
   private static final int ROUNDS = 200;
 
   private static final double FOUND_RAD = 1e-8;
+
+  /** So little further shows which way the foot goes. */
+  private static final double SLIGHTLY_RAD = 1e-4;
+
+  /** To how near the lowest place of the foot between two looks is found. */
+  private static final double DIP_RAD = 1e-4;
 
   /** A foot nearer to the line of the contacts holds nothing, mm; a judgement. */
   public static final double LEAST_ASIDE_MM = 1;
@@ -126,7 +133,14 @@ public final class OnStand {
 
   /** Returns where the machine rests on its foot; empty if that never comes to the road. */
   public Optional<Held> rest() {
-    Stream.Builder<Held> rests = Stream.builder();
+    return rests().stream()
+        .filter(held -> held.statics().isPresent())
+        .min(Comparator.comparingDouble(Held::tipRad));
+  }
+
+  /** Returns every lean at which the foot comes to the road as the machine leans over. */
+  List<Held> rests() {
+    List<Held> rests = new ArrayList<>();
     Held before = at(0);
     Held last = before;
     if (last.footOffMm() <= 0) {
@@ -137,14 +151,41 @@ public final class OnStand {
       Held now = between(before, last, Math.min(i * STEP_RAD, steepestRad));
       if (last.footOffMm() > 0 && now.footOffMm() <= 0) {
         rests.add(crossing(last, now));
+      } else if (last.footOffMm() > 0 && comesDown(last, last, now) && !comesDown(now, last, now)) {
+        Held lowest = lowest(last, now);
+        if (lowest.footOffMm() <= 0) {
+          rests.add(crossing(last, lowest));
+        }
       }
       before = last;
       last = now;
     }
-    return rests
-        .build()
-        .filter(held -> held.statics().isPresent())
-        .min(Comparator.comparingDouble(Held::tipRad));
+    return rests;
+  }
+
+  /** Whether the foot sinks as the machine leans further from there, between two others. */
+  private boolean comesDown(Held there, Held a, Held b) {
+    double further = there.leanRad() + (there == b ? -SLIGHTLY_RAD : SLIGHTLY_RAD);
+    double off = between(a, b, further).footOffMm();
+    return there == b ? off > there.footOffMm() : off < there.footOffMm();
+  }
+
+  /**
+   * Where the foot is lowest between two leans, of which it sinks from one and rises to the other.
+   */
+  private Held lowest(Held from, Held to) {
+    double low = from.leanRad();
+    double high = to.leanRad();
+    while (high - low > DIP_RAD) {
+      double one = low + (high - low) / 3;
+      double two = high - (high - low) / 3;
+      if (between(from, to, one).footOffMm() < between(from, to, two).footOffMm()) {
+        high = two;
+      } else {
+        low = one;
+      }
+    }
+    return between(from, to, (low + high) / 2);
   }
 
   /** The lean at which the foot comes to the road, over it at one and under it at the other. */
