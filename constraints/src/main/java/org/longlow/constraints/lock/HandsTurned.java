@@ -41,12 +41,6 @@ public record HandsTurned(
     return first;
   }
 
-  /** Returns how far a hand is off its grip at a turn, mm: too far positive, too near negative. */
-  public double missMm(boolean left, double turnRad) {
-    double mm = arm(left).mm(turnRad);
-    return mm > mostMm() ? mm - mostMm() : Math.min(0, mm - leastMm());
-  }
-
   /** Returns how much too far a grip comes to be at most on the way to a lock, mm; 0 if none is. */
   public double farMm(double lockRad) {
     return Math.max(0, Math.max(arm(true).mostMm(lockRad), arm(false).mostMm(lockRad)) - mostMm());

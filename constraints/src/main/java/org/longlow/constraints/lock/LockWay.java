@@ -66,6 +66,12 @@ public final class LockWay {
         pastStill.computeIfAbsent(axis, TurnSweep::pastStill), body, still, Math.max(0, gapMm));
   }
 
+  /** Returns whether a body and one that stays meet straight ahead. */
+  public boolean meetStraight(SteeringAxis axis, SpaceBody body, SpaceBody still) {
+    TurnSweep sweep = pastStill.computeIfAbsent(axis, TurnSweep::pastStill);
+    return sweep.closest(body, still, 0, 0, TurnSweep.BOUND_MM / 2) != null;
+  }
+
   /** Returns what comes of two bodies that turn about an axis each. */
   public Optional<Met> past(
       SteeringAxis axis, SpaceBody body, SteeringAxis otherAxis, SpaceBody other, double gapMm) {
@@ -95,7 +101,7 @@ public final class LockWay {
       return Optional.of(
           new Met(0, closest.turnRad(), closest.where(), closest.turnRad(), null, null));
     }
-    double from = from(sweep, body, past, first.turnRad(), gapMm);
+    double from = gapMm > 0 ? from(sweep, body, past, first.turnRad(), gapMm) : first.turnRad();
     double arc = first.armMm() * (lockRad - Math.abs(first.turnRad()));
     return Optional.of(new Met(-arc, first.turnRad(), first.where(), from, left, right));
   }

@@ -324,9 +324,10 @@ final class Chassis {
     };
   }
 
+  /** Of the front one what reaches down behind the tyre would meet rails and feet at full lock. */
   private void guards() {
     guard(
-        "frontGuard", "frontAxle", rolling.front.freeRadiusMm(), rolling.front.widthMm(), 62, 205);
+        "frontGuard", "frontAxle", rolling.front.freeRadiusMm(), rolling.front.widthMm(), 62, 120);
     guard("rearGuard", "rearAxle", rolling.rear.freeRadiusMm(), rolling.rear.widthMm(), 82, 184);
   }
 

@@ -22,7 +22,12 @@ final class Fittings {
   private static final double LAMP_DEPTH_MM = 80;
 
   /** Clear of feet and shanks, and apart as far as the rules ask. */
-  private static final double SIGNAL_Y_MM = 216;
+  private static final double SIGNAL_HALF_MM = 32;
+
+  private static final double SIGNAL_BESIDE_MM = 5;
+
+  /** So far ahead of the bars, at full lock they keep off knees, mm. */
+  private static final double SIGNAL_AHEAD_MM = 90;
 
   private static final double SIGNAL_OVER_HEAD_MM = 45;
   private static final double MOST_SIGNAL_OVER_HEAD_MM = 330;
@@ -75,8 +80,8 @@ final class Fittings {
         bought("frontSignals", 0.4).steered(),
         LampPart.Kind.FRONT_SIGNAL,
         "frontSignalPin",
-        SIGNAL_Y_MM,
-        new Size(32, SIGNAL_HALF_HEIGHT_MM, SIGNAL_DEPTH_MM),
+        signalYMm(),
+        new Size(SIGNAL_HALF_MM, SIGNAL_HALF_HEIGHT_MM, SIGNAL_DEPTH_MM),
         LampPart.Colour.AMBER);
     double low = rolling.front.freeRadiusMm() + 150;
     PointMm leg = legAt(low);
@@ -115,7 +120,13 @@ final class Fittings {
         break;
       }
     }
-    return new PointMm(Math.rint(at.x() - room.wheelbaseMm), Math.rint(at.z()));
+    return new PointMm(Math.rint(at.x() + SIGNAL_AHEAD_MM - room.wheelbaseMm), Math.rint(at.z()));
+  }
+
+  /** Outside of the bars. */
+  private double signalYMm() {
+    double bars = room.posed.kit().gripsYMm - Seating.BAR_IN_MM + Seating.BAR_MM / 2;
+    return bars + SIGNAL_BESIDE_MM + SIGNAL_HALF_MM;
   }
 
   private double awayFromLegs(PointMm at) {

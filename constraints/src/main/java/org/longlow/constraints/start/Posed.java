@@ -44,7 +44,9 @@ record Posed(
 
   private static final double LOWEST_BOARD_MM = 255;
   private static final double NARROWEST_FEET_MM = 250;
-  private static final double NARROWEST_GRIPS_MM = 310;
+
+  /** Over the knees, not beside them: the farther out, the sooner a grip leaves its hand. */
+  private static final double GRIPS_MM = 225;
 
   /** Feet stand this much farther out than knees, as in a seat at ease; see RiderWidth. */
   private static final double FEET_OVER_KNEES = 230.0 / 190;
@@ -71,12 +73,7 @@ record Posed(
     double lean = Draft.mmOf(Demands.Key.LEAN);
     double least = Math.ceil(Math.max(LOWEST_BOARD_MM, outer * Math.tan(lean) + LEAN_SPARE_MM));
     SeatKit kit =
-        new SeatKit(
-            brief.on(Occupant.RIDER),
-            brief.reclineDeg(),
-            backMm(brief),
-            feetY,
-            Math.max(NARROWEST_GRIPS_MM, feetY + 10));
+        new SeatKit(brief.on(Occupant.RIDER), brief.reclineDeg(), backMm(brief), feetY, GRIPS_MM);
     List<Sitter.Top> tops = new ArrayList<>();
     if (!cargo.ahead().isEmpty()) {
       tops.add(
@@ -85,7 +82,7 @@ record Posed(
               Room.DECK_MM + Cargo.heightMm(cargo.ahead()) - height));
     }
     railsAhead(kit, rolling, cargo).ifPresent(tops::add);
-    Sitter sitter = new Sitter(kit, height, least, rolling.headHeightMm - 40, tops);
+    Sitter sitter = new Sitter(kit, height, least, rolling, tops);
     Spots spots = sitter.settle();
     List<Sitting> sittings = kit.sit(spots, kit.head.isPresent());
     return new Posed(kit, height, least, spots, sittings, sitter.lacksMm(sittings), PointMm.ORIGIN);

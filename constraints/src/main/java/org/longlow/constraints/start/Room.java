@@ -17,8 +17,8 @@ final class Room {
   /** Middle of the seat's rail under the face of the pan's board, mm. */
   static final double RAIL_UNDER_MM = 42;
 
-  /** Room for the front wheel to turn, between its tyre and the rails behind it, mm. */
-  static final double STEER_ROOM_MM = 62;
+  /** Room for the front wheel to turn to full lock, from its tyre to the rails behind it, mm. */
+  static final double STEER_ROOM_MM = 90;
 
   /** Top of the lower rails, on which things stand, over the road, mm. */
   static final double DECK_MM = Rolling.FLOOR_MM + Rolling.RAIL_MM / 2;

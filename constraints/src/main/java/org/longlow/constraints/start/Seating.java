@@ -17,9 +17,16 @@ import org.longlow.rider.geom.PointMm;
 /** Draws the rider's seat, the boards for the feet, and the bars up to the grips. */
 final class Seating {
 
-  private static final double BAR_MM = 22;
+  static final double BAR_MM = 22;
+
+  /** The tube of the bars runs so far inside of the middle of the grips, mm. */
+  static final double BAR_IN_MM = 40;
+
   private static final double BAR_WALL_MM = 2.1;
-  private static final double BAR_OVER_KNEES_MM = 28;
+
+  /** Turned to full lock one side of the bars comes down and back over a knee, mm. */
+  private static final double BAR_OVER_KNEES_MM = 95;
+
   private static final double BAR_BEND_MM = 70;
 
   /** About a grip there is a hand, mm. */
@@ -201,7 +208,7 @@ final class Seating {
             BAR_MM,
             BAR_WALL_MM,
             BAR_BEND_MM,
-            room.posed.kit().gripsYMm - 40,
+            room.posed.kit().gripsYMm - BAR_IN_MM,
             true,
             "headTop",
             "barRise",

@@ -2,6 +2,8 @@ package org.longlow.constraints.start;
 
 import java.util.List;
 import org.longlow.constraints.layout.Demands;
+import org.longlow.constraints.lock.HandsTurned;
+import org.longlow.constraints.lock.SteeringAxis;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.start.SeatKit.Spots;
 import org.longlow.rider.body.Body;
@@ -24,7 +26,7 @@ final class Sitter {
   private static final int HEAD = 7;
 
   /** Hands at rest stay so far off legs and chest, mm. */
-  private static final double EASY_GAP_MM = 38;
+  private static final double EASY_GAP_MM = 34;
 
   /**
    * Grips are wished no higher over the pan's rear end than this, mm: many states let them be at
@@ -38,6 +40,19 @@ final class Sitter {
   /** A neck bends so far forward at ease, deg. */
   private static final double NECK_DEG = 14;
 
+  /** Bent enough to follow a grip to full lock, deg; the band of comfort begins at 100. */
+  private static final double EASY_ELBOW_DEG = 115;
+
+  private static final double LOCK = Draft.mmOf(Demands.Key.LOCK);
+
+  /** Discomfort of a square millimetre that a grip is out of reach at full lock. */
+  private static final double FAR_COST = 3e-4;
+
+  /** From the foremost of legs to the head, mm. */
+  private static final double HEAD_AHEAD_MM = 40;
+
+  private static final double BOARD_UNDER_HEAD_MM = 40;
+
   private static final double HEAD_PRESSED_MM = 8;
   private static final double OFF_REST_COST = 0.3;
   private static final double HEAD_GAP_COST = 0.01;
@@ -46,7 +61,7 @@ final class Sitter {
   private final SeatKit kit;
   private final double seatHeightMm;
   private final double leastBoardMm;
-  private final double mostBoardMm;
+  private final Rolling rolling;
   private final List<Top> tops;
 
   /**
@@ -60,15 +75,14 @@ final class Sitter {
   /**
    * @param seatHeightMm rear end of the pan over the road
    * @param leastBoardMm lowest place of the foot boards over the road
-   * @param mostBoardMm highest place of their front ends
+   * @param rolling what carries the head, which the boards' front ends keep under
    * @param tops what thighs keep above
    */
-  Sitter(
-      SeatKit kit, double seatHeightMm, double leastBoardMm, double mostBoardMm, List<Top> tops) {
+  Sitter(SeatKit kit, double seatHeightMm, double leastBoardMm, Rolling rolling, List<Top> tops) {
     this.kit = kit;
     this.seatHeightMm = seatHeightMm;
     this.leastBoardMm = leastBoardMm;
-    this.mostBoardMm = mostBoardMm;
+    this.rolling = rolling;
     this.tops = List.copyOf(tops);
   }
 
@@ -111,7 +125,8 @@ final class Sitter {
   private double feetCost(Spots spots) {
     double cost =
         Costs.must(spots.board().z() + seatHeightMm, leastBoardMm)
-            + Costs.must(mostBoardMm, spots.boardFront().z() + seatHeightMm);
+            + Costs.must(
+                rolling.headHeightMm - BOARD_UNDER_HEAD_MM, spots.boardFront().z() + seatHeightMm);
     for (Sitting s : kit.sit(spots, false)) {
       if (s.posture().isEmpty()) {
         return Double.MAX_VALUE;
@@ -159,6 +174,19 @@ final class Sitter {
         .orElse(Double.MAX_VALUE);
   }
 
+  /** The steering axis where its head stands as far back as somebody's legs let it. */
+  private SteeringAxis axis(Sitting s) {
+    PointMm top = rolling.headTop(0);
+    double legs =
+        s.flesh().stream()
+            .filter(f -> f.name().equals("thigh") || f.name().equals("shank"))
+            .mapToDouble(f -> f.outline().getEnvelopeInternal().getMaxX())
+            .max()
+            .orElse(0);
+    PointMm shift = new PointMm(legs + HEAD_AHEAD_MM - top.x(), -seatHeightMm);
+    return SteeringAxis.through(rolling.headBottom(0).plus(shift), top.plus(shift));
+  }
+
   private double handCost(Spots spots) {
     double cost = Costs.below(-spots.grip().z(), -MOST_GRIP_MM);
     for (Sitting s : kit.sit(spots, false)) {
@@ -169,8 +197,11 @@ final class Sitter {
       double[] strays = Comfort.strays(posture.angles(), s.body().sex());
       cost += Costs.arms(strays) + Costs.shortfall(s, PoseResult.Limb.ARM);
       double arm = Math.toDegrees(posture.angles().arm()) - 35;
-      double elbow = Math.toDegrees(posture.angles().elbow()) - 130;
+      double elbow = Math.toDegrees(posture.angles().elbow()) - EASY_ELBOW_DEG;
       cost += 1e-5 * (arm * arm + elbow * elbow);
+      double far =
+          new HandsTurned(s.body(), posture, axis(s), spots.grip(), kit.gripsYMm).farMm(LOCK);
+      cost += FAR_COST * far * far;
       for (String limb : List.of("thigh", "shank", "chest", "pelvis")) {
         cost += Costs.clear(Costs.away(s, limb, spots.grip()) - SeatKit.GRIP_MM / 2, EASY_GAP_MM);
       }

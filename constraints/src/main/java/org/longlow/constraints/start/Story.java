@@ -91,8 +91,8 @@ final class Story {
             + (brief.electric() ? "battery" : "tank")
             + " and lamps are common ones: weigh yours.");
     yours.add(
-        "What the front wheel, boots and bars meet at full lock is not looked at: turn them in"
-            + " cardboard before you weld.");
+        "Stops for the steering, its cables and hoses are not drawn: turn it to full lock with them in"
+            + " place before you weld.");
     if (brief.reclineDeg() > FLAT_DEG) {
       yours.add(
           String.format(

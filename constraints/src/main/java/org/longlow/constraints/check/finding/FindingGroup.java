@@ -14,8 +14,8 @@ public enum FindingGroup {
   POSTURE(
       "posture",
       ComfortBands.CAUTION
-          + " Reach is that with the bars straight: whether both hands stay on them at full lock is"
-          + " not judged."),
+          + " Hands are followed to full lock with shoulders at rest; where elbows go is not looked"
+          + " at."),
   SIGHT_AND_FOOT(
       "sight and foot",
       "Sight and foot are straight lines from a model of the body: try both on the real machine, on"
@@ -23,8 +23,8 @@ public enum FindingGroup {
   GAPS(
       "gaps",
       "Gaps are those of the drawing: tubes are bent by hand and tyres grow. Measure them before"
-          + " you ride, with the springs pressed to their stops. The front wheel and what turns with it"
-          + " are looked at straight ahead only: turn them to full lock before you weld."),
+          + " you ride, with the springs pressed to their stops and the steering at full lock: stops,"
+          + " cables, hoses and sections that are open are not looked at while it turns."),
   OPENING(
       "opening",
       "What opens can fall shut on hands and heads: prop it, keep fingers out of its links, and make"

@@ -176,8 +176,10 @@ public final class LockFindings {
         List<PointMm> pins = joint.pins().stream().map(state.places()::pin).toList();
         SpaceBody body = bodies.beyond(state, part, pins, reach);
         SpaceBody past = bodies.beyond(state, other, pins, reach);
+        if (way.meetStraight(axis, body, past)) {
+          continue; // what is so straight ahead is the joint's own finding
+        }
         way.past(axis, body, past, 0)
-            .filter(met -> met.turnRad() != 0) // what is so straight ahead is the joint's own
             .ifPresent(
                 met ->
                     keep(
@@ -271,11 +273,15 @@ public final class LockFindings {
     if (met.left() == null || met.right() == null) {
       return degrees(met.turnRad());
     }
-    return degrees(met.left().turnRad()) + " or " + degrees(met.right().turnRad());
+    return degrees(met.left().turnRad(), true) + " or " + degrees(met.right().turnRad(), false);
   }
 
   private static String degrees(double rad) {
-    return Say.deg(Math.toDegrees(Math.abs(rad))) + (rad >= 0 ? " to the left" : " to the right");
+    return degrees(rad, rad > 0);
+  }
+
+  private static String degrees(double rad, boolean left) {
+    return Say.deg(Math.toDegrees(Math.abs(rad))) + (left ? " to the left" : " to the right");
   }
 
   /** How far the steering turns to a side before anything meets. */

@@ -139,8 +139,8 @@ public final class HandFindings {
    */
   private static String lost(
       String who, HandsTurned hands, HandsTurned.Kept first, double askedRad, double forwardMm) {
-    double there = hands.missMm(first.left(), first.turnLeft() ? askedRad : -askedRad);
-    boolean near = there < 0;
+    double far = hands.farMm(askedRad);
+    boolean near = far == 0;
     String asked = Say.deg(Math.toDegrees(askedRad));
     return Say.format(
         "Turned %s to the %s, the %s grip leaves the reach of %s; %s. Bring the grips %s, or ask for"
@@ -151,8 +151,11 @@ public final class HandFindings {
         who,
         Double.isNaN(forwardMm)
             ? Say.format(
-                "at the %s asked it is %s too %s",
-                asked, Say.mm(Math.abs(there)), near ? "near" : "far away")
+                near
+                    ? "on the way to the %s asked it is too near"
+                    : "on the way to the %s asked it is %s too far away",
+                asked,
+                Say.mm(far))
             : Say.format(
                 "for the %s asked the shoulder must come %s forward", asked, Say.mm(forwardMm)),
         near
