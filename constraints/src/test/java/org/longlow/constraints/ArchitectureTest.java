@@ -56,6 +56,7 @@ class ArchitectureTest {
           "study",
           "json",
           "suit",
+          "mend",
           "start");
 
   @ArchTest
