@@ -57,6 +57,7 @@ class ArchitectureTest {
           "study",
           "json",
           "suit",
+          "mend",
           "start");
 
   @ArchTest

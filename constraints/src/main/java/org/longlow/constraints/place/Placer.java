@@ -12,6 +12,14 @@ public final class Placer {
 
   /** Returns the solved layout with the diagnosis of its freedoms. */
   public static Placed place(Layout layout) {
+    Placed placed = solve(layout);
+    SolveReport report =
+        Solver.diagnosed(placed.problem().problem(), placed.report(), SolverSettings.DEFAULT);
+    return new Placed(placed.problem(), report, placed.places());
+  }
+
+  /** Returns the solved layout without a diagnosis, for searches that ask again and again. */
+  public static Placed solve(Layout layout) {
     LayoutProblem problem = LayoutProblem.of(layout);
     SolveReport report = Solver.solve(problem.problem(), SolverSettings.DEFAULT);
     if (!problem.across().isEmpty() && report.failedTies().isEmpty()) {
@@ -22,7 +30,6 @@ public final class Placer {
         report = Solver.solve(problem.problem(), SolverSettings.DEFAULT);
       }
     }
-    report = Solver.diagnosed(problem.problem(), report, SolverSettings.DEFAULT);
     return new Placed(problem, report, problem.places(report.x()));
   }
 }

@@ -36,6 +36,7 @@ public final class Desk extends Surface implements AutoCloseable {
   private final Studio studio = new Studio();
   private final EditWork edits = new EditWork(this, studio);
   private final DragWork drags = new DragWork(this, studio, edits);
+  private final MendWork mending = new MendWork(this, studio, edits);
   private final List<Runnable> watchers = new ArrayList<>();
   private final Notices notices = new Notices();
 
@@ -266,6 +267,11 @@ public final class Desk extends Surface implements AutoCloseable {
     edits.settle(edit, target);
   }
 
+  /** Returns who looks for what mends a finding. */
+  public MendWork mending() {
+    return mending;
+  }
+
   public void undo() {
     if (!drags.isBusy()) {
       edits.undo();
@@ -281,6 +287,7 @@ public final class Desk extends Surface implements AutoCloseable {
   /** The layout was changed: keep a copy and show it. */
   @Override
   void changed() {
+    edits.clearPreview();
     notices.dropSaid();
     files.changed();
     ask();

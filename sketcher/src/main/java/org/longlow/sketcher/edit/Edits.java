@@ -8,6 +8,7 @@ import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Tie;
 import org.longlow.constraints.layout.TieKind;
+import org.longlow.constraints.mend.Offer;
 
 /** The edits a builder can make. Each is a pure function with a name. */
 public final class Edits {
@@ -95,6 +96,11 @@ public final class Edits {
       free = base + n;
     }
     return free;
+  }
+
+  /** Returns the edit that makes the change that an offer proposes. */
+  public static Edit mend(Offer offer) {
+    return new Edit(offer.change(), offer.rewrite()::on);
   }
 
   /** Returns the edit that lets go of a tie. */

@@ -77,6 +77,14 @@ final class Card extends Pane {
     findings.focusList();
   }
 
+  /** Looks for what mends the finding picked. */
+  void mend() {
+    if (!desk.finding().isEmpty()) {
+      showList(true);
+      findings.mend();
+    }
+  }
+
   private void closeList() {
     showList(false);
     board.requestFocus();

@@ -1,6 +1,7 @@
 package org.longlow.sketcher.fx;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javafx.geometry.Pos;
@@ -27,12 +28,14 @@ final class FindingSlip extends VBox {
   private final Desk desk;
   private final Label count = Bits.label("");
   private final ListView<Finding> list = new ListView<>();
+  private final MendPane mend;
   private List<Finding> findings = List.of();
   private boolean filling;
   private long filledAt;
 
   FindingSlip(Desk desk) {
     this.desk = desk;
+    mend = new MendPane(desk);
     setId("findings");
     getStyleClass().add("finding-slip");
     list.setId("findings");
@@ -52,11 +55,15 @@ final class FindingSlip extends VBox {
         Bits.wrapped(
             "A sketch, not a certificate: local rules and a licensed inspection decide.",
             "slip-caution");
-    getChildren().addAll(list, caution);
+    getChildren().addAll(list, mend, caution);
     desk.watch(this::refresh);
   }
 
   private void refresh() {
+    mend.refresh(picked());
+    if (desk.mending().tried().isPresent()) {
+      return; // what is tried is seen on the card; the list stays under the pointer
+    }
     List<Finding> now = desk.shown().map(Shown::findings).orElse(List.of());
     boolean live = desk.shown().map(Shown::live).orElse(false);
     if (live && System.nanoTime() - filledAt < LIVE_PAUSE_NS) {
@@ -94,6 +101,18 @@ final class FindingSlip extends VBox {
     if (list.getSelectionModel().isEmpty() && !list.getItems().isEmpty()) {
       list.getSelectionModel().select(0);
     }
+  }
+
+  /** Looks for what mends the finding picked, and puts the keyboard on the first offer. */
+  void mend() {
+    mend.begin();
+  }
+
+  /** The finding picked, as it is told of the machine shown. */
+  private Optional<Finding> picked() {
+    return desk.shown().map(Shown::findings).orElse(List.of()).stream()
+        .filter(f -> f.id().equals(desk.finding()))
+        .findFirst();
   }
 
   /** Scrolls to the first finding of a verdict, and picks it. */

@@ -237,6 +237,7 @@ final class Window extends StackPane {
         new Deed("to the first field of what is picked", "Ctrl 1", card::openTicket),
         new Deed("to the drawing", "Ctrl 2", board::requestFocus),
         new Deed("to the list of findings", "Ctrl 3", card::openList),
+        new Deed("mend the finding picked", "M", card::mend),
         new Deed("next stance", "]", () -> StanceSteps.step(desk, 1)),
         new Deed("stance before", "[", () -> StanceSteps.step(desk, -1)),
         new Deed("seat the next person", ".", () -> CrewRow.step(desk, 1)),
@@ -348,6 +349,7 @@ final class Window extends StackPane {
       case SLASH -> find();
       case P -> Platform.runLater(this::trace);
       case F -> board.fit();
+      case M -> card.mend();
       case L -> use(look.other());
       default -> {
         return false;

@@ -133,7 +133,7 @@ final class Hands {
     return true;
   }
 
-  private static Point2D middle(Node node) {
+  static Point2D middle(Node node) {
     var b = node.localToScreen(node.getBoundsInLocal());
     return new Point2D((b.getMinX() + b.getMaxX()) / 2, (b.getMinY() + b.getMaxY()) / 2);
   }

@@ -38,7 +38,7 @@ final class Advice {
       return "move "
           + what
           + " "
-          + way(shift.get())
+          + Say.way(shift.get())
           + (short_ <= SENSIBLE_MM ? ", or " + aside : "");
     }
     if (Double.isInfinite(short_)) {
@@ -50,7 +50,7 @@ final class Advice {
         + " "
         + aside
         + (shift.isPresent() && elevation <= SENSIBLE_MM
-            ? ", or move it " + way(shift.get())
+            ? ", or move it " + Say.way(shift.get())
             : "; no move in side view of less than " + Say.mm(Math.floor(elevation)) + " helps");
   }
 
@@ -64,7 +64,9 @@ final class Advice {
     fouling
         .shift()
         .ifPresent(
-            s -> ways.add("move " + moved + " " + way(s) + (moved.equals(part) ? " as shut" : "")));
+            s ->
+                ways.add(
+                    "move " + moved + " " + Say.way(s) + (moved.equals(part) ? " as shut" : "")));
     double across = fouling.across().map(Math::abs).orElse(Double.POSITIVE_INFINITY);
     double apart = fouling.apart().map(Math::abs).orElse(Double.POSITIVE_INFINITY);
     if (Math.min(across, apart) <= SENSIBLE_MM) {
@@ -77,18 +79,6 @@ final class Advice {
     cut(part, fouling.cutOfPart()).ifPresent(ways::add);
     cut(other, fouling.cutOfOther()).ifPresent(ways::add);
     return ways.isEmpty() ? "change how it opens" : String.join(", or ", ways);
-  }
-
-  /** Returns a shift in the elevation in words. */
-  static String way(PointMm shift) {
-    List<String> words = new ArrayList<>();
-    if (Math.abs(shift.x()) >= 0.05) {
-      words.add(Say.mm(Math.abs(shift.x())) + (shift.x() > 0 ? " forward" : " back"));
-    }
-    if (Math.abs(shift.z()) >= 0.05) {
-      words.add(Say.mm(Math.abs(shift.z())) + (shift.z() > 0 ? " up" : " down"));
-    }
-    return String.join(" and ", words);
   }
 
   /** Returns a shift across the machine in words. */

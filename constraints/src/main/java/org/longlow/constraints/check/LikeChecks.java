@@ -1,0 +1,121 @@
+package org.longlow.constraints.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
+import org.longlow.constraints.check.gap.GapFindings;
+import org.longlow.constraints.check.gap.GapRules;
+import org.longlow.constraints.check.gap.JointFindings;
+import org.longlow.constraints.check.gap.PersonBody;
+import org.longlow.constraints.check.gap.PersonGaps;
+import org.longlow.constraints.check.gap.SectionFindings;
+import org.longlow.constraints.check.road.GroundFindings;
+import org.longlow.constraints.check.road.LeanFindings;
+import org.longlow.constraints.check.road.LoadFindings;
+import org.longlow.constraints.check.road.SagFindings;
+import org.longlow.constraints.check.road.SpringCare;
+import org.longlow.constraints.check.road.StandFindings;
+import org.longlow.constraints.check.road.SteeringFindings;
+import org.longlow.constraints.check.road.Weights;
+import org.longlow.constraints.check.rule.LawFindings;
+import org.longlow.constraints.check.rule.Rulings;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.place.Placed;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.stand.Wheels;
+import org.longlow.constraints.words.Progress;
+
+/**
+ * The findings that are made together with one of them, for searches that change the machine again
+ * and again. Those are as {@link Checks#all} has them, made by the same code; what is not known
+ * here is looked for among all.
+ */
+public final class LikeChecks {
+
+  private final Placed placed;
+  private final Map<String, PartShape> shapes;
+  private final List<Sitting> sittings;
+  private final Wheels wheels;
+  private final List<Standing> standings;
+
+  /** What {@link Checks#all} takes. */
+  public LikeChecks(
+      Placed placed,
+      Map<String, PartShape> shapes,
+      List<Sitting> sittings,
+      Wheels wheels,
+      List<Standing> standings) {
+    this.placed = placed;
+    this.shapes = shapes;
+    this.sittings = sittings;
+    this.wheels = wheels;
+    this.standings = standings;
+  }
+
+  /** Returns all findings. */
+  public List<Finding> all() {
+    return Checks.all(placed, shapes, sittings, wheels, standings, Progress.NONE);
+  }
+
+  /** Returns the findings that are made together with one like {@code f}; maybe not that one. */
+  public List<Finding> like(Finding f) {
+    List<Finding> findings = new ArrayList<>();
+    Layout layout = placed.layout();
+    switch (f.group()) {
+      case SEAT, POSTURE, SIGHT_AND_FOOT ->
+          sittings.stream()
+              .filter(s -> f.who().filter(s.occupant()::equals).isPresent())
+              .forEach(
+                  s -> findings.addAll(Checks.ofPerson(layout, s, standings, placed.places())));
+      case GAPS, OPENING -> gaps(f.group(), findings);
+      case LAW ->
+          Checks.add(findings, Rulings.LAW, () -> LawFindings.of(layout, sittings, standings));
+      case LOADS ->
+          Checks.add(findings, LoadFindings.LOAD, () -> LoadFindings.of(layout, standings));
+      case CLEARANCE ->
+          Checks.add(
+              findings, GroundFindings.CLEARANCE, () -> GroundFindings.of(layout, standings));
+      default -> {
+        if (wheels.stands()) {
+          onWheels(f.group(), findings);
+        }
+      }
+    }
+    return Checks.held(findings, Weights.of(shapes.values()), SpringCare.of(wheels), sittings);
+  }
+
+  private void onWheels(FindingGroup group, List<Finding> into) {
+    Layout layout = placed.layout();
+    switch (group) {
+      case SAG -> Checks.add(into, SagFindings.SAG, () -> SagFindings.of(wheels, standings));
+      case LEAN ->
+          Checks.add(into, LeanFindings.LEAN, () -> new LeanFindings(layout, wheels).of(standings));
+      case STAND ->
+          Checks.add(into, StandFindings.STAND, () -> StandFindings.of(layout, wheels, standings));
+      case STEERING ->
+          Checks.add(into, SteeringFindings.TRAIL, () -> SteeringFindings.of(wheels, standings));
+      default -> {
+        // of the layout as a whole: only all of them tell
+      }
+    }
+  }
+
+  private void gaps(FindingGroup group, List<Finding> into) {
+    Layout layout = placed.layout();
+    GapRules rules = new GapRules(layout, placed.places());
+    GapFindings gaps = new GapFindings(layout, rules, shapes);
+    JointFindings joints = new JointFindings(layout, rules, wheels, shapes, standings);
+    List<PersonBody> people = PersonBody.of(sittings);
+    if (group == FindingGroup.OPENING) {
+      into.addAll(new SectionFindings(layout, rules, gaps, joints, placed.places(), people).all());
+      return;
+    }
+    into.addAll(gaps.of(standings, Progress.NONE));
+    into.addAll(joints.all(gaps));
+    into.addAll(new PersonGaps(layout, rules, gaps, people, standings).all(Progress.NONE));
+  }
+}

@@ -1,0 +1,66 @@
+package org.longlow.constraints.mend;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.shape.Places;
+
+/**
+ * One quantity that the layout writes out.
+ *
+ * @param kind how a change of it is said
+ * @param name of what it belongs to
+ * @param label which quantity of that, for {@link Kind#FIELD}
+ * @param path where it stands
+ * @param written what it is now
+ */
+record Quantity(Kind kind, String name, String label, List<String> path, Formula written, Grid grid)
+    implements Dial {
+
+  /** How a change is said. */
+  enum Kind {
+    /** The value of a measure. */
+    MEASURE,
+    /** A field of a part. */
+    FIELD,
+    /** What a tie holds its pins to. */
+    TIE,
+    /** A free measure, held where it is put. */
+    HELD,
+    /** The smallest value of a free measure. */
+    FROM,
+    /** The largest value of a free measure. */
+    TO
+  }
+
+  @Override
+  public String thing() {
+    return path.get(0) + " " + path.get(1);
+  }
+
+  @Override
+  public Optional<Rewrite> turned(int steps) {
+    String text = grid.plus(written, steps);
+    return Optional.of(
+        kind == Kind.HELD
+            ? new Rewrite(Map.of(path, text, List.of("measures", name, "free"), "false"))
+            : new Rewrite(Map.of(path, text)));
+  }
+
+  @Override
+  public String says(int steps, Places before, Places after) {
+    String by = grid.says(grid.internal(Math.abs(steps)));
+    String to = grid.plus(written, steps);
+    boolean more = steps > 0;
+    return switch (kind) {
+      case MEASURE -> (more ? "raise " : "lower ") + name + " " + by + " to " + to;
+      case FIELD ->
+          "make " + label + " of " + name + " " + by + (more ? " more: " : " less: ") + to;
+      case TIE -> "make tie " + name + " " + by + (more ? " more: " : " less: ") + to;
+      case HELD -> "hold " + name + " at " + to;
+      case FROM -> "let " + name + " go down to " + to;
+      case TO -> "let " + name + " go up to " + to;
+    };
+  }
+}

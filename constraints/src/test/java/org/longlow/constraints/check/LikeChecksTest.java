@@ -1,0 +1,52 @@
+package org.longlow.constraints.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
+import org.longlow.constraints.stand.Wheels;
+import org.longlow.constraints.study.Study;
+import org.longlow.constraints.study.TestMachine;
+
+/** Findings made a few at a time are those of the whole. */
+class LikeChecksTest {
+
+  @ParameterizedTest
+  @ValueSource(strings = {"tourer", "runabout", "sprung"})
+  void fewAreThoseOfTheWhole(String name) {
+    Study study = TestMachine.asFiled(name);
+    LikeChecks checks =
+        new LikeChecks(
+            study.placed(),
+            study.shapes(),
+            study.sittings(),
+            Wheels.of(study.layout(), study.placed().places()),
+            study.standings());
+    assertThat(checks.all()).isEqualTo(study.findings());
+    Map<FindingGroup, List<Finding>> seen = new EnumMap<>(FindingGroup.class);
+    List<Finding> missed = new ArrayList<>();
+    for (Finding f : study.findings()) {
+      List<Finding> like =
+          f.who().isPresent() && !f.group().equals(FindingGroup.GAPS)
+              ? checks.like(f)
+              : seen.computeIfAbsent(f.group(), g -> checks.like(f));
+      assertThat(study.findings()).containsAll(like);
+      if (!like.contains(f)) {
+        missed.add(f);
+      }
+    }
+    // of the layout as a whole, of twins and of bodies only all of them tell
+    assertThat(missed)
+        .allMatch(
+            f ->
+                f.group() == FindingGroup.LAYOUT
+                    || f.group() == FindingGroup.PLACES
+                    || List.of("mass", "body", "crew", "twin").contains(f.kind().word()));
+  }
+}

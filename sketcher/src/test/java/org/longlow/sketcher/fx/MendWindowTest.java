@@ -1,0 +1,132 @@
+package org.longlow.sketcher.fx;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import javafx.geometry.Point2D;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIf;
+import org.junit.jupiter.api.io.TempDir;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.mend.Offer;
+import org.longlow.sketcher.desk.Mends;
+import org.longlow.sketcher.desk.Shown;
+import org.longlow.sketcher.desk.Wren;
+import org.longlow.sketcher.edit.Edits;
+import org.longlow.sketcher.edit.Target;
+import org.testfx.api.FxToolkit;
+
+/** A finding is mended by pointer and by keys. */
+@EnabledIf(
+    value = "org.longlow.sketcher.fx.WindowTest#textCanBeLaidOut",
+    disabledReason = "the window toolkit lacks the system's text libraries (libpango) here")
+class MendWindowTest {
+
+  private static final String FORK = "gap.fork.headlamp";
+
+  @TempDir Path folder;
+  private Hands hands;
+
+  @BeforeEach
+  void open() throws Exception {
+    hands = Hands.at(folder.resolve("home"), List.of(Wren.layout()));
+    hands.click("machine-wren");
+    Hands.onFx(
+        () -> {
+          hands.desk().chooseFinding(FORK);
+          return null;
+        });
+    hands.settle();
+  }
+
+  @AfterEach
+  void leave() throws Exception {
+    FxToolkit.cleanupStages();
+  }
+
+  private Optional<Mends> mends() {
+    return Hands.onFx(() -> hands.desk().mending().mends());
+  }
+
+  private List<Offer> offers() {
+    hands.until(
+        "all offers", () -> hands.desk().mending().mends().filter(m -> !m.looking()).isPresent());
+    hands.settle();
+    return mends().orElseThrow().offers();
+  }
+
+  private static boolean fails(Shown shown) {
+    return shown.study().findings().stream()
+        .anyMatch(f -> f.id().equals(FORK) && f.verdict() == Verdict.FAIL);
+  }
+
+  @Test
+  void anOfferIsShownUnderThePointerAndTakenByAClick() {
+    Layout before = hands.layout();
+    assertThat(fails(hands.shown())).isTrue();
+    hands.click("mend");
+    List<Offer> offers = offers();
+    assertThat(offers).isNotEmpty();
+    for (int i = 0; i < offers.size(); i++) {
+      assertThat(hands.node("offer-" + i, Button.class).getText()).isEqualTo(offers.get(i).says());
+    }
+    assertThat(hands.node("mend-state", Label.class).getText()).contains("tried on the whole");
+
+    Button first = hands.node("offer-0", Button.class);
+    hands.moveTo(Hands.onFx(() -> Hands.middle(first)));
+    assertThat(hands.shown().live()).isTrue();
+    assertThat(fails(hands.shown())).as("what is shown is mended").isFalse();
+    assertThat(hands.layout()).as("not a step yet").isSameAs(before);
+    hands.moveTo(new Point2D(400, 500));
+    assertThat(hands.shown().live()).isFalse();
+    assertThat(fails(hands.shown())).as("the machine as it is").isTrue();
+
+    hands.click("offer-0");
+    assertThat(hands.layout()).isNotSameAs(before);
+    assertThat(hands.shown().live()).isFalse();
+    assertThat(fails(hands.shown())).isFalse();
+    assertThat(Hands.onFx(() -> hands.desk().session().get().undoName()))
+        .contains(offers.get(0).change());
+    assertThat(mends()).as("of another layout").isEmpty();
+    hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT2).press(KeyCode.SHORTCUT, KeyCode.Z);
+    assertThat(hands.layout()).isSameAs(before);
+    assertThat(fails(hands.shown())).isTrue();
+  }
+
+  @Test
+  void keysDoTheSameAndANewerEditEndsTheSearch() {
+    Layout before = hands.layout();
+    hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT2).press(KeyCode.M);
+    List<Offer> offers = offers();
+    assertThat(hands.node("offer-0", Button.class).isFocused()).isTrue();
+    hands.until("the offer is shown", () -> hands.desk().shown().get().live());
+    hands.press(KeyCode.TAB);
+    assertThat(hands.node("offer-1", Button.class).isFocused()).isTrue();
+    hands.press(KeyCode.ENTER);
+    assertThat(Hands.onFx(() -> hands.desk().session().get().undoName()))
+        .contains(offers.get(1).change());
+    assertThat(fails(hands.shown())).isFalse();
+    hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT2).press(KeyCode.SHORTCUT, KeyCode.Z);
+    assertThat(hands.layout()).isSameAs(before);
+
+    Hands.onFx(
+        () -> {
+          hands.desk().mending().ask(FORK);
+          Target wheelbase = new Target.OfMeasure("wheelbase");
+          hands.desk().edit(Edits.set(wheelbase, "1641 mm"), wheelbase, "1641 mm");
+          return null;
+        });
+    hands.settle();
+    assertThat(hands.layout()).isNotSameAs(before);
+    assertThat(mends()).isEmpty();
+    assertThat(hands.node("mend", Button.class).isVisible()).isTrue();
+  }
+}
