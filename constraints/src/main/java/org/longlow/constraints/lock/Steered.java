@@ -7,6 +7,7 @@ import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Pin;
+import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.shape.Places;
 import org.longlow.rider.geom.PointMm;
 
@@ -37,8 +38,11 @@ public record Steered(SteeringAxis head, SteeringAxis bars, Map<String, Steering
     }
     Map<String, SteeringAxis> axisOf = new LinkedHashMap<>();
     for (Part part : layout.parts().values()) {
+      boolean wheel = part instanceof WheelPart w && w.end() == Part.End.FRONT;
       boolean atWheel =
-          part.equals(fork) || part.pins().stream().allMatch(p -> atWheel(layout, fork, p));
+          wheel
+              || part.equals(fork)
+              || part.pins().stream().allMatch(p -> atWheel(layout, fork, p));
       if (atWheel) {
         axisOf.put(part.name(), head.get());
       } else if (part.base().steered()) {

@@ -19,6 +19,7 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.start.AnswerReader;
 import org.longlow.constraints.start.FirstMachine;
 import org.longlow.constraints.start.Question;
+import org.longlow.constraints.study.Study;
 
 /** A first machine from the command line: what is made, what is said, what is refused. */
 class NewCommandTest {
@@ -83,8 +84,9 @@ class NewCommandTest {
                 SAID.entrySet().stream()
                     .flatMap(e -> Stream.of("--" + e.getKey().word(), e.getValue())))
             .toList();
-    assertThat(run(args.toArray(String[]::new))).as(err.toString()).isZero();
+    int code = run(args.toArray(String[]::new));
     Layout layout = read(file);
+    assertThat(code).as(err.toString()).isEqualTo(ExitCodes.of(Study.of(layout)));
     assertThat(layout.name()).isEqualTo("stork");
     assertThat(layout.title()).startsWith("Stork");
     FirstMachine.Outcome same =

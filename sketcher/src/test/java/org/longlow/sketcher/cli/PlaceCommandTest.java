@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.check.gap.LockFindings;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.Unit;
 import org.longlow.constraints.json.LayoutWriter;
@@ -100,6 +101,14 @@ class PlaceCommandTest {
     return Comfort.cost(s.posture().orElseThrow().angles(), s.body().sex());
   }
 
+  /** What bars and grips meet when they are turned is not sought for: they go where hands want. */
+  private static List<String> failingStraightAhead(Study study) {
+    return study.findings().stream()
+        .filter(f -> f.verdict() == Verdict.FAIL && f.kind() != LockFindings.LOCK)
+        .map(Finding::id)
+        .toList();
+  }
+
   @Test
   void aSpoiledHeronIsPutRightForBothOfItsCrew() throws IOException {
     Layout heron = Demos.layout("heron");
@@ -128,7 +137,7 @@ class PlaceCommandTest {
                 assertThat(now.getOrDefault(f.id(), Verdict.PASS))
                     .as("%s, %s", f.id(), f.text())
                     .isEqualTo(Verdict.PASS));
-    assertThat(after.failing()).isEqualTo(shipped.failing());
+    assertThat(failingStraightAhead(after)).isEqualTo(failingStraightAhead(shipped));
     assertThat(discomfort(after)).isLessThan(0.02);
     assertThat(ran.out())
         .contains("now: " + before.failing() + " fail")

@@ -49,17 +49,17 @@ public final class PersonBody {
 
   /**
    * Returns the limbs that a part must stay clear of while it turns with the steering. Arms go with
-   * the grips; what rests on a part, and what a part that is said to touch the rider touches as
-   * drawn, may do so.
+   * the grips. Of a part that rests or works somebody's limbs, or that is said to touch the rider,
+   * those may be in it turned that it touches straight ahead.
    *
-   * @param body the part as drawn, in space
+   * @param body the part straight ahead, in space
    */
   List<SpaceBody> limbsBeside(Part part, GapRules rules, SpaceBody body) {
     Set<String> without = rules.clear(part, sitting).without();
     List<SpaceBody> beside = new ArrayList<>();
     for (SpaceBody limb : limbs()) {
-      boolean may = without.contains(limb.name());
-      if (!may && (rules.clearOfPeople(part.name()) || !limb.touches(body))) {
+      boolean may = !rules.clearOfPeople(part.name()) || without.contains(limb.name());
+      if (!may || !limb.touches(body)) {
         beside.add(limb);
       }
     }

@@ -129,9 +129,11 @@ class LockFindingsTest {
         .noneMatch(f -> f.id().startsWith("lock.") && f.verdict() == Verdict.FAIL);
   }
 
-  /** A tray on the bars that is said to touch the rider, for the hands, still spares the thighs. */
-  @Test
-  void whatIsSaidToTouchTheRiderSparesLimbsThatItDoesNotTouchStraightAhead() {
+  /** What lies on the bars and is said to touch the rider, or is worked by hand, spares thighs. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"'kind': 'box', 'touches': ['rider']", "'kind': 'lever'", "'kind': 'box'"})
+  void whatSteersSparesLimbsThatItDoesNotTouchStraightAhead(String kind) {
     TestMachine machine =
         TestMachine.runabout()
             .lacking("apron")
@@ -139,11 +141,12 @@ class LockFindingsTest {
             .with(
                 "parts",
                 "tray",
-                "{'kind': 'box', 'frame': 'trayLow', 'outline': {'points': [['0 mm', '0 mm'],"
+                "{"
+                    + kind
+                    + ", 'frame': 'trayLow', 'outline': {'points': [['0 mm', '0 mm'],"
                     + " ['60 mm', '0 mm'], ['60 mm', '80 mm'], ['0 mm', '80 mm']]}, 'left': '50 mm',"
-                    + " 'right': '50 mm', 'mass': '1 kg', 'steered': true, 'touches': ['rider']}");
-    Study study = machine.study();
-    assertThat(study.findings())
+                    + " 'right': '50 mm', 'mass': '1 kg', 'steered': true}");
+    assertThat(machine.study().findings())
         .filteredOn(f -> f.id().startsWith("lock.tray."))
         .isNotEmpty()
         .allMatch(f -> f.verdict() == Verdict.FAIL)
