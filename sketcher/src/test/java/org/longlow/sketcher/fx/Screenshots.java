@@ -95,6 +95,15 @@ public final class Screenshots {
       shot(window, folder.resolve("section" + size + ".png"));
       act(desk, d -> d.choose(Subjects.DEMANDS));
       shot(window, folder.resolve("demands" + size + ".png"));
+      act(desk, d -> d.chooseFinding(d.shown().get().findings().get(0).id()));
+      act(desk, d -> d.mending().ask(d.finding()));
+      act(
+          desk,
+          d -> d.mending().show(d.mending().mends().flatMap(m -> m.offers().stream().findFirst())));
+      shot(window, folder.resolve("mend" + size + ".png"));
+      act(desk, d -> d.mending().show(Optional.empty()));
+      act(desk, d -> d.chooseFinding(""));
+      act(desk, d -> d.choose(Subjects.DEMANDS));
       press(window, "find");
       shot(window, folder.resolve("find" + size + ".png"));
       act(desk, d -> d.choose("part:pan"));
