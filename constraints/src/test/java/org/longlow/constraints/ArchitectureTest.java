@@ -37,6 +37,7 @@ class ArchitectureTest {
           "gap",
           "seat",
           "stand",
+          "lock",
           "figure",
           "solve.problem",
           "solve.graph",

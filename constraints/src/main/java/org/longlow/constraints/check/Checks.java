@@ -15,11 +15,13 @@ import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.gap.GapFindings;
 import org.longlow.constraints.check.gap.GapRules;
 import org.longlow.constraints.check.gap.JointFindings;
+import org.longlow.constraints.check.gap.LockFindings;
 import org.longlow.constraints.check.gap.PersonBody;
 import org.longlow.constraints.check.gap.PersonGaps;
 import org.longlow.constraints.check.gap.SectionFindings;
 import org.longlow.constraints.check.person.BodyCare;
 import org.longlow.constraints.check.person.CrewFindings;
+import org.longlow.constraints.check.person.HandFindings;
 import org.longlow.constraints.check.person.PoseFindings;
 import org.longlow.constraints.check.person.SeatFindings;
 import org.longlow.constraints.check.person.SightFindings;
@@ -32,6 +34,7 @@ import org.longlow.constraints.check.road.SagFindings;
 import org.longlow.constraints.check.road.SpringCare;
 import org.longlow.constraints.check.road.StandFindings;
 import org.longlow.constraints.check.road.SteeringFindings;
+import org.longlow.constraints.check.road.TurningFindings;
 import org.longlow.constraints.check.road.Weights;
 import org.longlow.constraints.check.rule.LawFindings;
 import org.longlow.constraints.check.rule.Rulings;
@@ -94,6 +97,9 @@ public final class Checks {
     findings.addAll(new PersonGaps(layout, rules, gaps, people, standings).all(progress));
     findings.addAll(
         new SectionFindings(layout, rules, gaps, joints, placed.places(), people).all());
+    findings.addAll(
+        new LockFindings(layout, rules, joints, people, wheels, shapes, standings).all());
+    findings.addAll(HandFindings.of(wheels, sittings, standings));
     findings.addAll(wheelFaults(wheels));
     findings.addAll(AxleFindings.of(placed));
     findings.addAll(PlaceFindings.of(placed, wheels));
@@ -114,6 +120,7 @@ public final class Checks {
           () -> new LeanFindings(layout, wheels).of(standings, progress));
       add(findings, StandFindings.STAND, () -> StandFindings.of(layout, wheels, standings));
       add(findings, SteeringFindings.TRAIL, () -> SteeringFindings.of(wheels, standings));
+      TurningFindings.of(wheels, standings).ifPresent(findings::add);
     }
     add(findings, LoadFindings.LOAD, () -> LoadFindings.of(layout, standings));
     add(findings, Rulings.LAW, () -> LawFindings.of(layout, sittings, standings));

@@ -67,12 +67,9 @@ public final class Change {
             .orElseThrow(() -> new OutOfRange("the layout has no " + String.join(" ", path)));
     field = own;
     Object now = at(own.type(), name, own.of(owner), path);
-    boolean all = Optional.empty().equals(now) && kind.together().contains(key);
+    List<String> gone = Optional.empty().equals(now) ? kind.togetherWith(key) : List.of();
     return kind.mapped(
-        name,
-        owner,
-        (f, old) ->
-            f.key().equals(key) ? now : all && kind.together().contains(f.key()) ? now : old);
+        name, owner, (f, old) -> f.key().equals(key) || gone.contains(f.key()) ? now : old);
   }
 
   /** The value for the place at which {@code path} has arrived. */

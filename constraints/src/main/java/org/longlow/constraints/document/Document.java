@@ -28,6 +28,11 @@ public final class Document {
 
   private Document() {}
 
+  /** Returns the words of the sets of rules that a machine can be looked at by. */
+  public static List<String> rules() {
+    return StateKinds.RULES.words();
+  }
+
   private static Layout layout(Source<Layout> s) {
     return new Layout(
         s.need(
@@ -89,7 +94,13 @@ public final class Document {
             new Nested<>(StateKinds.DEMANDS),
             new Demands(List.of(), Map.of()),
             Layout::demands,
-            "What the findings hold the machine to."));
+            "What the findings hold the machine to."),
+        group(
+            s,
+            "photos",
+            new Nested<>(PhotoKinds.PHOTO),
+            Layout::photos,
+            "Photos under the drawing, to draw over."));
   }
 
   private static <V> Map<String, V> group(

@@ -16,7 +16,7 @@ import org.longlow.rider.geom.OutOfRange;
 
 /**
  * Entries of a layout renamed and taken out, with all that refers to them. Groups are called as in
- * files: measures, pins, parts, ties, limits, wishes, sections, stances, crew.
+ * files: measures, pins, parts, ties, limits, wishes, sections, stances, crew, photos.
  */
 public final class Entries {
 
@@ -90,7 +90,7 @@ public final class Entries {
     require(of(layout, entry.group()), entry);
     Layout rest = layout;
     if (entry.group().equals("measures")) {
-      String instead = "(" + layout.measures().get(entry.name()).is().text() + ")";
+      Formula instead = layout.measures().get(entry.name()).is();
       rest =
           new Rewriting() {
             @Override
@@ -100,7 +100,8 @@ public final class Entries {
 
             @Override
             Formula formula(Formula formula) {
-              return replaced(formula, entry.name(), instead);
+              boolean alone = formula.text().strip().equals(entry.name());
+              return alone ? instead : replaced(formula, entry.name(), instead.bracketed());
             }
           }.of(layout);
     }
@@ -146,12 +147,7 @@ public final class Entries {
       return formula;
     }
     Pattern word = Pattern.compile("(?<![A-Za-z0-9_])" + Pattern.quote(name) + "(?![A-Za-z0-9_])");
-    String alone = formula.text().strip().equals(name) && by.startsWith("(") ? bare(by) : by;
-    return Formula.parse(word.matcher(formula.text()).replaceAll(Matcher.quoteReplacement(alone)));
-  }
-
-  private static String bare(String bracketed) {
-    return bracketed.substring(1, bracketed.length() - 1);
+    return Formula.parse(word.matcher(formula.text()).replaceAll(Matcher.quoteReplacement(by)));
   }
 
   private static void require(Map<String, ?> there, Entry entry) {

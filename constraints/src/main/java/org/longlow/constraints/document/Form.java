@@ -255,7 +255,9 @@ public record Form(String name, String help, List<Row> rows) {
                 list.size() > type.fewest());
         type.item().by(this, inside);
       }
-      return list.size() < type.most() ? more(at, left(type.item(), list)) : null;
+      // what is a list itself is marked on the card, not typed one by one
+      boolean typed = !(type.item() instanceof Type.ListOf);
+      return typed && list.size() < type.most() ? more(at, left(type.item(), list)) : null;
     }
 
     private Void more(At at, List<String> choices) {

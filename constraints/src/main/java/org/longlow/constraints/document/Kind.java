@@ -45,7 +45,7 @@ public final class Kind<T> {
   private final List<Rule<T>> rules = new ArrayList<>();
   private String shortKey = "";
   private String decidedBy = "";
-  private List<String> together = List.of();
+  private final Map<String, List<String>> together = new HashMap<>();
   private Exactly<T> exactly = (called, value, dims) -> this;
 
   private Kind(String name, String help, Shape<T> shape) {
@@ -97,7 +97,7 @@ public final class Kind<T> {
 
   /** Makes fields stand all or none. */
   Kind<T> together(String... keys) {
-    together = List.of(keys);
+    List.of(keys).forEach(key -> together.put(key, List.of(keys)));
     return this;
   }
 
@@ -136,8 +136,9 @@ public final class Kind<T> {
     return decidedBy;
   }
 
-  public List<String> together() {
-    return together;
+  /** Returns the fields that stand all or none with one, and that one; empty if it stands alone. */
+  public List<String> togetherWith(String key) {
+    return together.getOrDefault(key, List.of());
   }
 
   Kind<T> exactly(String called, T value, Dims dims) {

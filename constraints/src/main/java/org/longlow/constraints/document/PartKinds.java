@@ -58,6 +58,7 @@ final class PartKinds {
     all.put(
         "front",
         part("front", "The front system, from the steering axis to the axle.", PartKinds::front)
+            .together("postTop", "postBottom")
             .rule(PartRules::linked));
     all.put("swingarm", part("swingarm", "The rear swingarm.", PartKinds::swingarm));
     for (TubePart.Kind type : TubePart.Kind.values()) {
@@ -158,7 +159,15 @@ final class PartKinds {
         bump(s),
         droop(s),
         rate(s),
-        preload(s));
+        preload(s),
+        s.may(
+            "postTop",
+            Type.ref(Target.PIN),
+            FrontPart::postTop,
+            "Upper pin of the axis that the bars turn about, where they stand on a post of their own"
+                + " and a link takes their turn to the fork."),
+        s.may(
+            "postBottom", Type.ref(Target.PIN), FrontPart::postBottom, "Lower pin of that axis."));
   }
 
   private static SwingarmPart swingarm(Source<SwingarmPart> s) {

@@ -148,6 +148,9 @@ final class ShapeKinds {
   }
 
   private static void foamCanBe(FoamSpec foam, Spot at) {
+    if (!at.isSound("closedCell")) {
+      return; // which of the two it is meant to be is not known
+    }
     String kind = foam.closedCell() ? "closed-cell foam" : "open-cell foam";
     belongs("ifd25", foam.ifd25(), !foam.closedCell(), kind, at);
     belongs("supportFactor", foam.supportFactor(), !foam.closedCell(), kind, at);

@@ -48,7 +48,7 @@ final class StateKinds {
   /** What has keys of its own and is no measurement of the survey here. */
   private static final Set<String> BESIDE = Set.of("stature", "weightkg");
 
-  private static final Type.Word<String> RULES = Type.oneOf("us", "un-r53", "uk");
+  static final Type.Word<String> RULES = Type.oneOf("us", "un-r53", "uk");
 
   static final Kind<Section> SECTION =
       Kind.of(

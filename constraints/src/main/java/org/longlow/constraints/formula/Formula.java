@@ -221,6 +221,22 @@ public record Formula(String text, Expr expr) {
     return value;
   }
 
+  /** Returns text of the same worth in brackets, as it can stand within another formula. */
+  public String bracketed() {
+    Matcher tape = TAPE.matcher(text);
+    if (tape.matches()) {
+      return "(%s(%s + %s/%s) * 1 %s)"
+          .formatted(tape.group(1), tape.group(2), tape.group(3), tape.group(4), tape.group(5));
+    }
+    Matcher feet = FEET.matcher(text);
+    if (feet.matches()) {
+      String part = feet.group(4) == null ? "" : " + " + feet.group(4) + "/" + feet.group(5);
+      return "(%s(%s ft + (%s%s) * 1 in))"
+          .formatted(feet.group(1), feet.group(2), feet.group(3), part);
+    }
+    return "(" + text + ")";
+  }
+
   /** Returns the names of the measures this formula uses, sorted. */
   public Set<String> names() {
     Set<String> names = new TreeSet<>();

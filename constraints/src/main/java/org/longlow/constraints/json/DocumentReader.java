@@ -124,8 +124,7 @@ final class DocumentReader implements Type.Cases<DocumentReader.Found, Object> {
         }
       } else if (field.required()) {
         missing(at.path(), key, field.what());
-      } else if (kind.together().contains(key)
-          && kind.together().stream().anyMatch(at.json()::has)) {
+      } else if (kind.togetherWith(key).stream().anyMatch(at.json()::has)) {
         missing(at.path(), key, field.type().said());
       }
     }

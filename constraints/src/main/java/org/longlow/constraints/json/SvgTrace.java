@@ -1,24 +1,20 @@
 package org.longlow.constraints.json;
 
+import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.PathIterator;
+import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
 import java.util.List;
-import javax.xml.stream.XMLInputFactory;
-import javax.xml.stream.XMLStreamConstants;
+import java.util.function.ToDoubleFunction;
 import javax.xml.stream.XMLStreamException;
-import javax.xml.stream.XMLStreamReader;
-import org.apache.batik.parser.AWTTransformProducer;
 import org.apache.batik.parser.ParseException;
 import org.apache.batik.parser.PathParser;
-import org.apache.batik.parser.TransformListParser;
+import org.longlow.constraints.disk.NamedFile;
 import org.longlow.constraints.document.Tracer;
 import org.longlow.constraints.document.Type;
 import org.longlow.constraints.formula.Formula;
@@ -47,7 +43,8 @@ record SvgTrace(
   /** Neighbours closer than this are one vertex. */
   private static final double SAME_MM = 1e-3;
 
-  private static final long MAX_BYTES = 16_000_000;
+  static final NamedFile.Sort SORT =
+      new NamedFile.Sort("SVG file", "an", 16_000_000, "take out embedded pictures");
 
   private static SvgTrace fault(boolean aboutPath, String fault, String remedy) {
     return new SvgTrace(List.of(), true, fault, remedy, aboutPath);
@@ -77,40 +74,11 @@ record SvgTrace(
    * @param scaleMm mm for each user unit, &gt; 0
    */
   static SvgTrace read(Path folder, String file, String id, double scaleMm) {
-    if (folder == null) {
-      return fault(false, "cannot be found: the layout has no folder yet", "save the layout first");
+    NamedFile named = NamedFile.in(folder, file, SORT);
+    if (named.path() == null) {
+      return fault(false, named.fault(), named.remedy());
     }
-    Path within;
-    try {
-      Path relative = Path.of(file);
-      within = folder.resolve(relative).normalize();
-      if (relative.isAbsolute()
-          || file.contains("\\")
-          || file.contains(":")
-          || !within.startsWith(folder.normalize())) {
-        return fault(
-            false,
-            "lies outside the folder of the layout file",
-            "put the SVG file beside the layout file and write its name only");
-      }
-      if (Files.isDirectory(within)) {
-        return fault(false, "is a folder", "write the name of an SVG file");
-      }
-      if (!Files.isRegularFile(within)) {
-        return fault(false, "does not exist", "put the SVG file beside the layout file");
-      }
-      if (!within.toRealPath().startsWith(folder.toRealPath())) {
-        return fault(false, "is a link to a file outside the folder", "copy the file itself there");
-      }
-      if (Files.size(within) > MAX_BYTES) {
-        return fault(false, "is larger than 16 MB", "take out embedded pictures");
-      }
-    } catch (InvalidPathException e) {
-      return fault(false, "is no file name", "write the name of an SVG file");
-    } catch (IOException e) {
-      return fault(false, "cannot be read", "look at its permissions");
-    }
-    try (InputStream in = Files.newInputStream(within)) {
+    try (InputStream in = Files.newInputStream(named.path())) {
       return find(in, id, scaleMm);
     } catch (XMLStreamException e) {
       return fault(
@@ -125,49 +93,35 @@ record SvgTrace(
 
   private static SvgTrace find(InputStream in, String id, double scaleMm)
       throws XMLStreamException {
-    XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
-    factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
-    factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
-    factory.setXMLResolver((publicId, systemId, base, name) -> InputStream.nullInputStream());
-    XMLStreamReader xml = factory.createXMLStreamReader(in);
-    Deque<AffineTransform> transforms = new ArrayDeque<>();
-    transforms.push(AffineTransform.getScaleInstance(scaleMm, -scaleMm));
-    while (xml.hasNext()) {
-      int event = xml.next();
-      if (event == XMLStreamConstants.END_ELEMENT) {
-        transforms.pop();
-      } else if (event == XMLStreamConstants.START_ELEMENT) {
-        AffineTransform here = new AffineTransform(transforms.peek());
-        String transform = xml.getAttributeValue(null, "transform");
-        try {
-          if (transform != null) {
-            here.concatenate(transform(transform));
-          }
-        } catch (ParseException e) {
-          return fault(true, "has a transform that cannot be read", "save it as plain SVG");
-        }
-        transforms.push(here);
-        String own = xml.getAttributeValue(null, "id");
-        if (xml.getLocalName().equals("path") && (id.isEmpty() || id.equals(own))) {
-          return trace(xml.getAttributeValue(null, "d"), here);
-        }
-      }
+    List<SvgTrace> found = new ArrayList<>();
+    try {
+      SvgPaths.walk(
+          in,
+          AffineTransform.getScaleInstance(scaleMm, -scaleMm),
+          (own, d, to) -> {
+            if (id.isEmpty() || id.equals(own)) {
+              found.add(trace(d, to, box -> FLATNESS_MM));
+            }
+            return found.isEmpty();
+          });
+    } catch (ParseException e) {
+      return fault(true, "has a transform that cannot be read", "save it as plain SVG");
     }
-    return fault(
-        true,
-        id.isEmpty() ? "finds no path in the SVG file" : "is the id of no path in the SVG file",
-        "turn the shape into a path in the drawing program and give it that id");
+    return found.isEmpty()
+        ? fault(
+            true,
+            id.isEmpty() ? "finds no path in the SVG file" : "is the id of no path in the SVG file",
+            "turn the shape into a path in the drawing program and give it that id")
+        : found.get(0);
   }
 
-  private static AffineTransform transform(String text) {
-    AWTTransformProducer producer = new AWTTransformProducer();
-    TransformListParser parser = new TransformListParser();
-    parser.setTransformListHandler(producer);
-    parser.parse(text);
-    return producer.getAffineTransform();
-  }
-
-  private static SvgTrace trace(String d, AffineTransform to) {
+  /**
+   * Returns the outline of path data.
+   *
+   * @param to from its units to mm, y up
+   * @param flatness how far chords may stay from curves, for the box round them
+   */
+  static SvgTrace trace(String d, AffineTransform to, ToDoubleFunction<Rectangle2D> flatness) {
     if (d == null || d.isBlank()) {
       return fault(true, "is a path without points", "draw it again");
     }
@@ -186,9 +140,9 @@ record SvgTrace(
     List<double[]> points = new ArrayList<>();
     boolean closed = false;
     double[] at = new double[6];
-    for (PathIterator i = producer.getShape().getPathIterator(to, FLATNESS_MM);
-        !i.isDone();
-        i.next()) {
+    Shape shape = producer.getShape();
+    double chords = flatness.applyAsDouble(to.createTransformedShape(shape).getBounds2D());
+    for (PathIterator i = shape.getPathIterator(to, chords); !i.isDone(); i.next()) {
       int segment = i.currentSegment(at);
       if (segment == PathIterator.SEG_CLOSE) {
         closed = true;

@@ -29,6 +29,9 @@ public record Demands(List<String> rules, Map<Key, Formula> limits) {
     FRONT_SHARE_MAX("frontShareMax", "0.58", "front wheel's share of the weight, laden"),
     SIGHT("sight", "9000 mm", "nearest road seen over everything in front"),
     FOOT_DOWN("footDown", "40 mm", "heel off the ground at a stop, at most"),
+    /** Locks of 25 to 38 deg are common on the road; from memory. */
+    LOCK(
+        "lock", "30 deg", "steering turned to each side with both hands on and nothing in its way"),
     TIP("tip", "8 deg", "tipping angle on the stand over every edge, at least");
 
     private final String word;

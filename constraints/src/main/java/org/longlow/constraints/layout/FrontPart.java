@@ -22,6 +22,10 @@ import org.longlow.constraints.layout.Traits.Make;
  * @param droop wheel travel down from the drawn position
  * @param rate force for each mm that the axle moves along its way
  * @param preload force along that way carried already at full droop
+ * @param postTop upper pin of the axis that the bars turn about, where they stand on a post of
+ *     their own and a link takes their turn to the fork, as far as they turn; absent where they
+ *     turn about the steering axis
+ * @param postBottom lower pin of that axis
  */
 public record FrontPart(
     PartBase base,
@@ -35,7 +39,9 @@ public record FrontPart(
     Formula bump,
     Formula droop,
     Optional<Formula> rate,
-    Optional<Formula> preload)
+    Optional<Formula> preload,
+    Optional<String> postTop,
+    Optional<String> postBottom)
     implements Part.Carrier {
 
   /** How the front wheel is carried. */

@@ -21,6 +21,7 @@ import java.util.stream.Stream;
  * @param stances states in which the machine is examined
  * @param crew people the machine must fit
  * @param demands limits for the findings and the lamp rules in force
+ * @param photos pictures under the drawing, to draw over
  */
 public record Layout(
     String name,
@@ -35,7 +36,8 @@ public record Layout(
     Map<String, Section> sections,
     Map<String, Stance> stances,
     Map<String, Person> crew,
-    Demands demands) {
+    Demands demands,
+    Map<String, Photo> photos) {
 
   /** Version of the layout file this document model stands for. */
   public static final int FILE_VERSION = 1;
@@ -51,6 +53,27 @@ public record Layout(
     sections = Ordered.copy(sections);
     stances = Ordered.copy(stances);
     crew = Ordered.copy(crew);
+    photos = Ordered.copy(photos);
+  }
+
+  /** A layout without photos. */
+  public Layout(
+      String name,
+      String title,
+      List<String> notes,
+      Map<String, Measure> measures,
+      Map<String, Pin> pins,
+      Map<String, Part> parts,
+      Map<String, Tie> ties,
+      Map<String, Limit> limits,
+      Map<String, Wish> wishes,
+      Map<String, Section> sections,
+      Map<String, Stance> stances,
+      Map<String, Person> crew,
+      Demands demands) {
+    this(
+        name, title, notes, measures, pins, parts, ties, limits, wishes, sections, stances, crew,
+        demands, Map.of());
   }
 
   private static <K, V> Map<K, V> put(Map<K, V> map, K key, V value) {
@@ -96,6 +119,6 @@ public record Layout(
       Map<String, Person> crew) {
     return new Layout(
         name, title, notes, measures, pins, parts, ties, limits, wishes, sections, stances, crew,
-        demands);
+        demands, photos);
   }
 }

@@ -112,6 +112,11 @@ public record Measures(Map<String, Expr> exprs, Map<String, Double> start) {
     return reducedFormula(formula, exprs);
   }
 
+  /** Returns what {@code formula} is worth where the free measures start, internal units. */
+  public double drawn(Formula formula) {
+    return reduced(formula).evaluate(start::get);
+  }
+
   /** Returns the value of every measure, given the free ones. */
   public Map<String, Double> values(ToDoubleFunction<String> free) {
     Map<String, Double> values = new LinkedHashMap<>();

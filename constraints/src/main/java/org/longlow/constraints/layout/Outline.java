@@ -92,6 +92,12 @@ public sealed interface Outline {
       holes = List.copyOf(holes);
     }
 
+    /** A traced outline without holes. */
+    public Traced(
+        String file, String path, Formula scale, List<Vertex> vertices, boolean closed) {
+      this(file, path, scale, vertices, closed, List.of());
+    }
+
     @Override
     public boolean half() {
       return false;

@@ -77,7 +77,7 @@ final class Unknowns {
 
   /** Returns the value of {@code formula} where the solver starts. */
   double startValue(Formula formula) {
-    return measures.reduced(formula).evaluate(name -> measures.start().get(name));
+    return measures.drawn(formula);
   }
 
   Pt point(String pin) {

@@ -1,7 +1,9 @@
 package org.longlow.constraints.seat;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.longlow.constraints.layout.Occupant;
@@ -74,6 +76,18 @@ public record Sitting(String person, String seat, SeatParts parts, Body body, Se
   /** Returns what that solid is made of where limbs that go outwards do so piece by piece. */
   public List<Prism> finePrisms() {
     return posture().map(p -> prisms(Figure.fineParts(body, p, LIMB_PIECES))).orElse(List.of());
+  }
+
+  /** Returns what each limb of that is made of, by the name of its {@link Flesh}. */
+  public Map<String, List<Prism>> fineLimbs() {
+    Map<String, List<Flesh>> limbs = new LinkedHashMap<>();
+    posture()
+        .map(p -> Figure.fineParts(body, p, LIMB_PIECES))
+        .orElse(List.of())
+        .forEach(f -> limbs.computeIfAbsent(f.name(), n -> new ArrayList<>()).add(f));
+    Map<String, List<Prism>> prisms = new LinkedHashMap<>();
+    limbs.forEach((name, flesh) -> prisms.put(name, prisms(flesh)));
+    return prisms;
   }
 
   /** Returns what the solid of {@code body} in a posture is made of. */

@@ -182,8 +182,8 @@ public final class Shapes {
     return prisms;
   }
 
-  /** The legs of a front system in side view, down to the axle. */
-  private static List<PointMm> legs(FrontPart front, Places places) {
+  /** Returns the line of the legs of a front system in side view, down to the axle. */
+  public static List<PointMm> legs(FrontPart front, Places places) {
     PointMm axle = places.pin(front.axle());
     return front.pivot().isPresent()
         ? List.of(places.pin(front.bottom()), places.pin(front.pivot().get()), axle)

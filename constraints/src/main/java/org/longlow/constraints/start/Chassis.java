@@ -134,7 +134,9 @@ final class Chassis {
             mm(Rolling.BUMP_MM),
             mm(Rolling.DROOP_MM),
             Optional.of(rate(spring)),
-            Optional.of(preload(spring))));
+            Optional.of(preload(spring)),
+            Optional.empty(),
+            Optional.empty()));
   }
 
   /** The pivot of a link lies a little over the axle: behind it on a leading link. */

@@ -59,16 +59,13 @@ final class Weighing {
   /** Where things are drawn, which is where the ties hold them. */
   private static Places drawn(Layout layout) {
     Measures measures = Measures.of(layout);
-    Map<String, Double> values = measures.values(name -> measures.start().get(name));
     Map<String, PointMm> pins = new LinkedHashMap<>();
     layout
         .pins()
         .forEach(
             (name, pin) ->
-                pins.put(
-                    name,
-                    new PointMm(pin.x().evaluate(values::get), pin.z().evaluate(values::get))));
-    return new Places(pins, values);
+                pins.put(name, new PointMm(measures.drawn(pin.x()), measures.drawn(pin.z()))));
+    return new Places(pins, measures.values(measures.start()::get));
   }
 
   /** Share of all weight on the front wheel under each load, nobody first. */

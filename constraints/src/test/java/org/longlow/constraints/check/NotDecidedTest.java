@@ -3,6 +3,7 @@ package org.longlow.constraints.check;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
@@ -16,6 +17,7 @@ import org.longlow.constraints.solve.SolveReport;
 import org.longlow.constraints.solve.Solver;
 import org.longlow.constraints.solve.problem.SolveStatus;
 import org.longlow.constraints.solve.problem.SolverSettings;
+import org.longlow.constraints.study.Changed;
 import org.longlow.constraints.study.Study;
 
 /** What could not be decided within the work allowed is a finding that fails and names it. */
@@ -47,7 +49,8 @@ class NotDecidedTest {
 
   @Test
   void limitsThatWereNotDecidedFailAndAreNamed() {
-    Study study = study(layout(400), SolverSettings.DEFAULT.withWorkAllowed(20));
+    Study study =
+        study(layout(400), Changed.with(SolverSettings.DEFAULT, Map.of("workAllowed", 20L)));
     assertThat(study.placed().report().status()).isEqualTo(SolveStatus.NOT_DECIDED);
     List<Finding> open = study.findings().stream().filter(f -> f.id().equals("undecided")).toList();
     assertThat(open).hasSize(1);

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class FormulaTest {
 
@@ -257,5 +258,24 @@ class FormulaTest {
     Expr inner = Formula.parse("b * 6").expr();
     Expr replaced = expr.replaced(n -> n.equals("a") ? inner : null);
     assertThat(replaced.evaluate(VALUES::get)).isEqualTo(expr.evaluate(VALUES::get));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "1 1/4 in",
+        "-63 1/2 in",
+        "5 ft 9 in",
+        "-5 ft 9 1/2 in",
+        "5ft 9.5 in",
+        "40 mm",
+        "-3",
+        "2 + 1",
+        "10 kg/m^3"
+      })
+  void everyQuantityStandsWithinAnotherFormula(String text) {
+    double worth = Formula.parse(text).evaluate(n -> 0);
+    Formula twice = Formula.parse("2 * " + Formula.parse(text).bracketed() + " / 3");
+    assertThat(twice.evaluate(n -> 0)).isCloseTo(worth * 2 / 3, within(1e-9 * Math.abs(worth)));
   }
 }

@@ -51,10 +51,19 @@ class EntriesTest {
   }
 
   @Test
-  void groupsAreTheNineOfTheDocument() {
+  void groupsAreThoseOfTheDocument() {
     assertThat(groups())
         .containsExactly(
-            "measures", "pins", "parts", "ties", "limits", "wishes", "sections", "stances", "crew");
+            "measures",
+            "pins",
+            "parts",
+            "ties",
+            "limits",
+            "wishes",
+            "sections",
+            "stances",
+            "crew",
+            "photos");
   }
 
   @Test

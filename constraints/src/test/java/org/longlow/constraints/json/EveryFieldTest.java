@@ -97,7 +97,7 @@ class EveryFieldTest {
         new TreeSet<>(
             List.of(
                 "layout", "measure", "pin", "frame", "drawn", "traced", "foam", "tie", "limit",
-                "wish", "section", "stance", "person", "demands", "round", "slot", "cut"));
+                "wish", "section", "stance", "person", "demands", "photo", "round", "slot", "cut"));
     Document.PART.kinds().values().forEach(kind -> kinds.add(kind.name()));
     assertThat(new TreeSet<>(samples.keySet())).isEqualTo(kinds);
   }
@@ -135,11 +135,9 @@ class EveryFieldTest {
         String key = field.key();
         JsonNode old = sample.object().get(key);
         List<String> partners =
-            sample.kind().together().contains(key)
-                ? sample.kind().together().stream().filter(k -> !sample.object().has(k)).toList()
-                : List.of();
+            sample.kind().togetherWith(key).stream().filter(k -> !sample.object().has(k)).toList();
         partners.forEach(k -> sample.object().put(k, "900 mm"));
-        boolean needed = field.required() || sample.kind().together().contains(key);
+        boolean needed = field.required() || !sample.kind().togetherWith(key).isEmpty();
         sample.object().remove(key);
         judge(sample, key, needed ? Verdict.STRUCTURE : Verdict.SOUND, "gone");
         for (Map.Entry<JsonNode, Verdict> spoilt : spoilt(field.type()).entrySet()) {

@@ -105,7 +105,8 @@ class LayoutFieldsTest {
             "sections",
             "stances",
             "crew",
-            "demands");
+            "demands",
+            "photos");
     // a silencer is hot as a rule, a nose is not steered
     assertThat(PLANK.get(new Field("parts", "silencer", "hot"))).isNull();
     assertThat(PLANK.get(new Field("parts", "nose", "steered"))).isNull();

@@ -109,12 +109,16 @@ final class SchemaText implements Type.Cases<Void, ObjectNode> {
     }
     object.set("required", required);
     object.put("additionalProperties", false);
-    if (!kind.together().isEmpty()) {
-      ObjectNode together = object.putObject("dependentRequired");
-      for (String one : kind.together()) {
+    ObjectNode together = object.objectNode();
+    for (Field<?, ?> field : kind.fields()) {
+      String one = field.key();
+      if (!kind.togetherWith(one).isEmpty()) {
         ArrayNode others = together.putArray(one);
-        kind.together().stream().filter(o -> !o.equals(one)).forEach(others::add);
+        kind.togetherWith(one).stream().filter(o -> !o.equals(one)).forEach(others::add);
       }
+    }
+    if (!together.isEmpty()) {
+      object.set("dependentRequired", together);
     }
     return object;
   }

@@ -8,6 +8,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -33,6 +34,7 @@ import org.longlow.constraints.solve.problem.Relation;
 import org.longlow.constraints.solve.problem.SolveStatus;
 import org.longlow.constraints.solve.problem.SolverLimit;
 import org.longlow.constraints.solve.problem.SolverSettings;
+import org.longlow.constraints.study.Changed;
 import org.longlow.constraints.study.Study;
 
 /**
@@ -129,7 +131,9 @@ class PersonGapTest {
     Layout layout = trestle(room(mm));
     LayoutProblem posed = LayoutProblem.of(layout);
     SolverSettings little =
-        SolverSettings.DEFAULT.withWorkAllowed(SolverSettings.DEFAULT.workAllowed() / 5);
+        Changed.with(
+            SolverSettings.DEFAULT,
+            Map.of("workAllowed", SolverSettings.DEFAULT.workAllowed() / 5));
     SolveReport report = Solver.solveAndDiagnose(posed.problem(), little);
     assertThat(report.status()).isEqualTo(SolveStatus.LIMIT_FAILS);
     assertThat(report.diagnosis().orElseThrow().decided()).isTrue();
@@ -200,7 +204,9 @@ class PersonGapTest {
             .withWishes(List.of())
             .withStart(start);
     return Solver.solve(
-        some, SolverSettings.DEFAULT.withKeepTurns(false).withWorkAllowed(1_000_000));
+        some,
+        Changed.with(
+            SolverSettings.DEFAULT, Map.of("keepTurns", false, "workAllowed", 1_000_000L)));
   }
 
   @Test

@@ -280,8 +280,8 @@ class BlockSolveTest {
   void limitOnWhatTiesSettleChoosesTheOtherMeetingOfTheBars() {
     // The start is near the lower meeting of two bars, the limit wants the upper one.
     Problem.Builder b = Problem.builder();
-    Pt a = b.fixedPin("a", 0, 0);
-    Pt c = b.fixedPin("c", 160, 0);
+    Pt a = StillPin.in(b, "a", 0, 0);
+    Pt c = StillPin.in(b, "c", 160, 0);
     Pt p = b.pin("p", 80, -5);
     Pt arm = b.pin("arm", 80, 100);
     b.tie("left", Relations.distance(a, p, 100));
@@ -354,8 +354,8 @@ class BlockSolveTest {
   @Test
   void pointerOnSettledPinMovesNothingAndPointerOnAnArmMovesTheArmOnly() {
     Problem.Builder b = Problem.builder();
-    Pt a = b.fixedPin("a", 0, 0);
-    Pt c = b.fixedPin("c", 160, 0);
+    Pt a = StillPin.in(b, "a", 0, 0);
+    Pt c = StillPin.in(b, "c", 160, 0);
     Pt p = b.pin("p", 80, 60);
     Pt arm = b.pin("arm", 80, 110);
     Pt other = b.pin("other", 130, 60);

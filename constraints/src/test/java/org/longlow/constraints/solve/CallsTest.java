@@ -33,16 +33,14 @@ class CallsTest {
     refused(() -> new SolverSettings(1, Double.NaN, 1, 1, 1, 0, true, 1), "> 0");
     refused(() -> s.withMaxIterations(0), "1 iteration");
     refused(() -> s.withRestarts(-1), "0 or more restarts");
-    refused(() -> s.withWorkAllowed(0), "some work");
+    refused(() -> new SolverSettings(1, 1, 1, 1, 1, 0, true, 0), "some work");
     assertThat(s.withMaxIterations(1).maxIterations()).isEqualTo(1);
     assertThat(s.withRestarts(0).restarts()).isZero();
-    assertThat(s.withWorkAllowed(1).workAllowed()).isEqualTo(1);
     assertThat(s.withKeepTurns(false).keepTurns()).isFalse();
     assertThat(s.withNearnessMm(0.5).nearnessMm()).isEqualTo(0.5);
     // the rest stays
     assertThat(s.withMaxIterations(7).withMaxIterations(s.maxIterations())).isEqualTo(s);
     assertThat(s.withRestarts(7).withRestarts(s.restarts())).isEqualTo(s);
-    assertThat(s.withWorkAllowed(7).withWorkAllowed(s.workAllowed())).isEqualTo(s);
     assertThat(s.withNearnessMm(7).withNearnessMm(s.nearnessMm())).isEqualTo(s);
     assertThat(s.withKeepTurns(false).withKeepTurns(true)).isEqualTo(s);
   }
@@ -98,7 +96,7 @@ class CallsTest {
   void copiesOfAProblemDifferInOneThing() {
     Problem.Builder builder = Problem.builder();
     Pt p = builder.pin("p", 3, 4);
-    Pt q = builder.fixedPin("q", 5, 6);
+    Pt q = StillPin.in(builder, "q", 5, 6);
     builder.tie("t", Relations.horizontal(p, q, Quantity.of(1)));
     builder.limit("l", List.of(Relations.equal(p.z(), Quantity.of(1))));
     builder.wish("w", 2, Relations.equal(p.x(), Quantity.of(9)));

@@ -60,7 +60,7 @@ class ConflictTest {
   private static Problem problem(List<Step> steps) {
     Problem.Builder builder = Problem.builder();
     List<Pt> pins = new ArrayList<>();
-    pins.add(builder.fixedPin("p0", 0, 0));
+    pins.add(StillPin.in(builder, "p0", 0, 0));
     for (int i = 1; i < PINS; i++) {
       pins.add(builder.pin("p" + i, 100 * i, 10 * i));
     }
@@ -156,7 +156,7 @@ class ConflictTest {
       SplittableRandom random = new SplittableRandom(bars);
       Problem.Builder builder = Problem.builder();
       double reach = 0;
-      Pt last = builder.fixedPin("p0", 0, 0);
+      Pt last = StillPin.in(builder, "p0", 0, 0);
       List<String> names = new ArrayList<>();
       for (int i = 1; i <= bars; i++) {
         boolean end = i == bars;
@@ -164,7 +164,7 @@ class ConflictTest {
         reach += mm;
         Pt next =
             end
-                ? builder.fixedPin("p" + i, 100 * i, 0)
+                ? StillPin.in(builder, "p" + i, 100 * i, 0)
                 : builder.pin("p" + i, 100 * i, random.nextDouble(-20, 20));
         Relation length = Relations.distance(last, next, mm);
         names.add("bar" + i);

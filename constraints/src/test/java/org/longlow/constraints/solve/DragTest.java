@@ -38,7 +38,7 @@ class DragTest {
   @Test
   void crankPinFollowsTheNearestPointOfItsCircle() {
     Problem.Builder b = Problem.builder();
-    Pt o = b.fixedPin("pivot", 0, 0);
+    Pt o = StillPin.in(b, "pivot", 0, 0);
     Pt p = b.pin("pin", 100, 0);
     b.tie("crank", Relations.distance(o, p, 100));
     Problem problem = b.build();
@@ -56,7 +56,7 @@ class DragTest {
   @Test
   void pointerFarOutsideStillGivesTheNearestPoint() {
     Problem.Builder b = Problem.builder();
-    Pt o = b.fixedPin("pivot", 0, 0);
+    Pt o = StillPin.in(b, "pivot", 0, 0);
     Pt p = b.pin("pin", 100, 0);
     b.tie("crank", Relations.distance(o, p, 100));
     Problem problem = b.build();
@@ -77,7 +77,7 @@ class DragTest {
   @Test
   void aPinOfALongFrameReachesItsPlaceInFewSteps() {
     Problem.Builder b = Problem.builder();
-    Pt hinge = b.fixedPin("hinge", 0, 0);
+    Pt hinge = StillPin.in(b, "hinge", 0, 0);
     Pt lower = hinge;
     Pt upper = b.pin("upper 0", 0, 200);
     Pt held = upper;
@@ -129,8 +129,8 @@ class DragTest {
   @Test
   void fourBarDraggedRoundAndRoundComesBackAndKeepsItsBranch() {
     Problem.Builder b = Problem.builder();
-    Pt o = b.fixedPin("crank pivot", 0, 0);
-    Pt e = b.fixedPin("rocker pivot", 200, 0);
+    Pt o = StillPin.in(b, "crank pivot", 0, 0);
+    Pt e = StillPin.in(b, "rocker pivot", 200, 0);
     Pt p = b.pin("crank pin", 50, 0);
     Pt q = b.pin("rocker pin", 180, 145);
     b.tie("crank", Relations.distance(o, p, 50));
@@ -157,7 +157,7 @@ class DragTest {
   @Test
   void armReachesTowardsThePointerAndLeavesTheRestInPeace() {
     Problem.Builder b = Problem.builder();
-    Pt o = b.fixedPin("shoulder", 0, 0);
+    Pt o = StillPin.in(b, "shoulder", 0, 0);
     Pt p = b.pin("elbow", 80, 60);
     Pt q = b.pin("hand", 150, 0);
     Pt r = b.pin("bystander", 500, 500);
@@ -209,7 +209,7 @@ class DragTest {
   void whatLimitsKeepOutIsGoneRoundNotThrough(double step) {
     Problem.Builder b = Problem.builder();
     Pt p = b.pin("p", 0, 10);
-    Pt disc = b.fixedPin("disc", 100, 0);
+    Pt disc = StillPin.in(b, "disc", 100, 0);
     b.limit("clear", Circles.tangentOutside(p, Quantity.of(0), disc, Quantity.of(50)));
     Problem problem = b.build();
     DragSession drag = Solver.drag(problem, problem.start(), SolverSettings.DEFAULT, 0, 1);

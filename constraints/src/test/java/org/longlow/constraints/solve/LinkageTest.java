@@ -71,8 +71,8 @@ class LinkageTest {
 
     Problem problem(double phi, double ax, double az, double bx, double bz) {
       Problem.Builder builder = Problem.builder();
-      Pt o = builder.fixedPin("crank pivot", 0, 0);
-      Pt e = builder.fixedPin("rocker pivot", d, 0);
+      Pt o = StillPin.in(builder, "crank pivot", 0, 0);
+      Pt e = StillPin.in(builder, "rocker pivot", d, 0);
       Pt p = builder.pin("crank pin", ax, az);
       Pt q = builder.pin("rocker pin", bx, bz);
       builder.tie("crank", Relations.distance(o, p, a));
@@ -157,7 +157,7 @@ class LinkageTest {
     for (int k = 0; k <= 90; k++) {
       double phi = 2 * Math.PI * k / 90;
       Problem.Builder b = Problem.builder();
-      Pt o = b.fixedPin("shaft", 0, 0);
+      Pt o = StillPin.in(b, "shaft", 0, 0);
       Pt p = b.pin("crank pin", x[x.length - 4], x[x.length - 3]);
       Pt s = b.pin("slider", x[x.length - 2], x[x.length - 1]);
       b.tie("crank", Relations.distance(o, p, r));
@@ -202,10 +202,10 @@ class LinkageTest {
     for (int k = 0; k <= 40; k++) {
       double middle = 100 + 40.0 * (k <= 20 ? k : 40 - k) / 20;
       Problem.Builder b = Problem.builder();
-      Pt o = b.fixedPin("o", 0, 0);
+      Pt o = StillPin.in(b, "o", 0, 0);
       Pt p = b.pin("p", anchor[2], anchor[3]);
       Pt q = b.pin("q", anchor[4], anchor[5]);
-      Pt e = b.fixedPin("e", 260, 0);
+      Pt e = StillPin.in(b, "e", 260, 0);
       b.tie("one", Relations.distance(o, p, 100));
       b.tie("two", Relations.distance(p, q, middle));
       b.tie("three", Relations.distance(q, e, 90));
@@ -219,7 +219,7 @@ class LinkageTest {
 
   private static Problem trellis(double rail) {
     Problem.Builder b = Problem.builder();
-    Pt a = b.fixedPin("a", 0, 0);
+    Pt a = StillPin.in(b, "a", 0, 0);
     Pt c = b.pin("b", 300, 5);
     Pt d = b.pin("c", 150, 200);
     Pt e = b.pin("d", 450, 210);

@@ -275,8 +275,8 @@ class SolverBehaviourTest {
   @Test
   void contradictionBetweenFixedPinsIsNamed() {
     Problem.Builder b = Problem.builder();
-    Pt a = b.fixedPin("a", 0, 0);
-    Pt c = b.fixedPin("b", 100, 0);
+    Pt a = StillPin.in(b, "a", 0, 0);
+    Pt c = StillPin.in(b, "b", 100, 0);
     Pt free = b.pin("free", 1, 2);
     b.tie("wrong", Relations.distance(a, c, 90));
     b.tie("right", Relations.distance(a, free, 10));

@@ -26,7 +26,7 @@ public final class Figure {
   private static final double SHOULDER_MM = 62;
 
   /** Height of belly and chest over hip-shoulder length; judgement. */
-  private static final double BELLY_AT = 0.30;
+  public static final double BELLY_AT = 0.30;
 
   private static final double CHEST_AT = 0.72;
 

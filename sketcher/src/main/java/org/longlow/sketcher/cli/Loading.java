@@ -3,6 +3,8 @@ package org.longlow.sketcher.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
 import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.ReadResult;
@@ -11,6 +13,7 @@ import org.longlow.constraints.place.Placed;
 import org.longlow.constraints.place.Placer;
 import org.longlow.constraints.stand.Wheels;
 import org.longlow.constraints.study.Study;
+import org.longlow.sketcher.photo.PhotoFile;
 
 /** Reads layout files for commands. */
 final class Loading {
@@ -27,7 +30,9 @@ final class Loading {
    */
   static Layout layout(Path file, PrintWriter err) {
     ReadResult.Read read = read(file);
-    read.notes().forEach(n -> err.println("longlow: " + file + ": note: " + n));
+    List<String> notes = new ArrayList<>(read.notes());
+    notes.addAll(PhotoFile.notices(read.layout(), file.toAbsolutePath().getParent()));
+    notes.forEach(n -> err.println("longlow: " + file + ": note: " + n));
     err.flush();
     return read.layout();
   }

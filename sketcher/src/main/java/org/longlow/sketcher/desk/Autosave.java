@@ -53,6 +53,11 @@ public final class Autosave {
     return new Autosave(StateFolder.ofThisUser());
   }
 
+  /** Returns the user's own folder for what lasts from one start to the next. */
+  public Path home() {
+    return homeless;
+  }
+
   /** Returns where it is marked which files are open. */
   Path claims() {
     return homeless.resolve("open");

@@ -44,6 +44,7 @@ public final class Desk extends Surface implements AutoCloseable {
   private boolean beginning;
   private PictureOptions options = PictureOptions.PLAIN;
   private String finding = "";
+  private Selection selection = Selection.NONE;
 
   /**
    * @param owner runs what it is given on the owner's thread, in order
@@ -82,6 +83,11 @@ public final class Desk extends Surface implements AutoCloseable {
   @Override
   public PictureOptions options() {
     return options;
+  }
+
+  /** Returns what is picked; the last of it is what the options call chosen. */
+  public Selection selection() {
+    return session == null ? Selection.NONE : selection.in(session.layout());
   }
 
   /** Returns the id of the finding picked, or empty. */
@@ -205,6 +211,7 @@ public final class Desk extends Surface implements AutoCloseable {
     shown = null;
     beginning = true;
     finding = "";
+    selection = Selection.NONE;
     edits.clearPreview();
     edits.clearTrouble();
     drags.begin();
@@ -246,6 +253,12 @@ public final class Desk extends Surface implements AutoCloseable {
   /** Shows what an edit would give, without making it a step. */
   public void preview(Edit edit) {
     edits.preview(edit);
+  }
+
+  /** Shows again what is there, not what an edit would give. */
+  public void dropPreview() {
+    edits.clearPreview();
+    ask();
   }
 
   /** Makes what was shown by {@link #preview} a step. */
@@ -312,8 +325,14 @@ public final class Desk extends Surface implements AutoCloseable {
 
   /** Picks a thing such as {@code part:tank}; empty for the whole machine. */
   public void choose(String subject) {
+    select(Selection.of(subject));
+  }
+
+  /** Picks several things; the last of them lies on the bench. */
+  public void select(Selection next) {
+    selection = next;
     edits.clearTrouble();
-    look(o -> o.withChosen(subject));
+    look(o -> o.withChosen(next.last()));
   }
 
   /** Picks a finding; empty for none. It is shown in the stance in which it is worst. */

@@ -10,6 +10,9 @@ import org.longlow.sketcher.picture.PictureOptions;
 /** How the picture of a machine is asked for: at first, and after each thing a builder picks. */
 final class Looks {
 
+  /** Widest a name on the card may be, paper mm; sheets and reports have them whole. */
+  private static final double NAME_MM = 26;
+
   private Looks() {}
 
   /** Returns the first look at a layout: the first of its crew is seated, the scale is kept. */
@@ -17,6 +20,7 @@ final class Looks {
     String person = layout.crew().keySet().stream().findFirst().orElse("");
     return PictureOptions.PLAIN
         .withNames(true)
+        .withNameWidth(NAME_MM)
         .withPerson(person)
         .withDenominator(before.denominator());
   }

@@ -2,12 +2,14 @@ package org.longlow.sketcher.desk;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.finding.WorstFirst;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.stand.Ground;
 import org.longlow.constraints.stand.Standing;
@@ -70,6 +72,11 @@ public record Shown(
   /** Returns the pins in the stance shown, in the axes of the frame. */
   public Places places() {
     return standing().map(Standing::places).orElse(study.placed().places());
+  }
+
+  /** Returns the parts in the stance shown, in the axes of the frame. */
+  public Map<String, PartShape> shapes() {
+    return standing().map(Standing::shapes).orElse(study.shapes());
   }
 
   /** Returns where a pin is on the drawing. */

@@ -10,7 +10,7 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
 
-/** The drawings that a layout takes outlines from; they have to go where its file goes. */
+/** Drawings and photos that a layout is traced from; they have to go where its file goes. */
 public final class TracedFiles {
 
   private TracedFiles() {}
@@ -23,6 +23,7 @@ public final class TracedFiles {
         files.add(traced.file());
       }
     }
+    layout.photos().values().forEach(photo -> files.add(photo.file()));
     return files;
   }
 

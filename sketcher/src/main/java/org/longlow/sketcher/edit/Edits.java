@@ -1,11 +1,7 @@
 package org.longlow.sketcher.edit;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.UnaryOperator;
-import java.util.stream.Collectors;
 import org.longlow.constraints.document.Change;
 import org.longlow.constraints.document.Entries;
 import org.longlow.constraints.document.Typing;
@@ -125,22 +121,6 @@ public final class Edits {
 
   /** Says what becomes of the rest where a thing is taken out; empty if nothing names it. */
   public static String follows(Layout layout, Entries.Entry entry) {
-    Entries.Without without = Entries.without(layout, entry);
-    List<String> lines = new ArrayList<>();
-    if (!without.also().isEmpty()) {
-      lines.add("With " + entry.name() + " goes " + names(without.also()) + ".");
-    }
-    if (!without.changed().isEmpty()) {
-      lines.add("It is named no more by " + names(without.changed()) + ".");
-    }
-    return String.join("\n", lines);
-  }
-
-  private static String names(List<Entries.Entry> entries) {
-    Map<String, List<String>> groups = new LinkedHashMap<>();
-    entries.forEach(e -> groups.computeIfAbsent(e.group(), g -> new ArrayList<>()).add(e.name()));
-    return groups.entrySet().stream()
-        .map(g -> String.join(", ", g.getValue()) + " (" + g.getKey() + ")")
-        .collect(Collectors.joining(", "));
+    return Several.follows(layout, List.of(entry));
   }
 }

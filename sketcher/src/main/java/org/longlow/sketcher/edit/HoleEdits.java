@@ -15,7 +15,7 @@ import org.longlow.constraints.shape.Places;
 import org.longlow.rider.geom.OutOfRange;
 import org.longlow.rider.geom.PointMm;
 
-/** Edits of holes and cut-outs as a whole; their points are moved by {@link OutlineEdits}. */
+/** Edits of holes and cut-outs as a whole; their points are moved by {@link PointEdits}. */
 public final class HoleEdits {
 
   /** What a new hole is. */
@@ -62,25 +62,25 @@ public final class HoleEdits {
                 part,
                 outlined(layout, part).outline().holes().size(),
                 new Hole.Round(
-                    new Outline.Vertex(null, null, pin, false), OutlineEdits.mm(diameterMm))));
+                    new Outline.Vertex(null, null, pin, false), PointEdits.mm(diameterMm))));
   }
 
   private static Hole hole(Sort sort, PointMm c, double size) {
     double half = size / 2;
     return switch (sort) {
-      case ROUND -> new Hole.Round(OutlineEdits.written(c, false), OutlineEdits.mm(size));
+      case ROUND -> new Hole.Round(PointEdits.written(c, false), PointEdits.mm(size));
       case SLOT ->
           new Hole.Slot(
-              OutlineEdits.written(c.plus(new PointMm(-half / 2, 0)), false),
-              OutlineEdits.written(c.plus(new PointMm(half / 2, 0)), false),
-              OutlineEdits.mm(half));
+              PointEdits.written(c.plus(new PointMm(-half / 2, 0)), false),
+              PointEdits.written(c.plus(new PointMm(half / 2, 0)), false),
+              PointEdits.mm(half));
       case CUT ->
           new Hole.Cut(
               List.of(
-                  OutlineEdits.written(c.plus(new PointMm(-half, -half)), false),
-                  OutlineEdits.written(c.plus(new PointMm(half, -half)), false),
-                  OutlineEdits.written(c.plus(new PointMm(half, half)), false),
-                  OutlineEdits.written(c.plus(new PointMm(-half, half)), false)));
+                  PointEdits.written(c.plus(new PointMm(-half, -half)), false),
+                  PointEdits.written(c.plus(new PointMm(half, -half)), false),
+                  PointEdits.written(c.plus(new PointMm(half, half)), false),
+                  PointEdits.written(c.plus(new PointMm(-half, half)), false)));
     };
   }
 
@@ -105,7 +105,7 @@ public final class HoleEdits {
           for (Handle handle : Handle.of(layout, places, part)) {
             if (handle.hole() == hole) {
               shifted =
-                  OutlineEdits.move(handle, places, handle.at().plus(by), false).applied(shifted);
+                  PointEdits.move(handle, places, handle.at().plus(by), false).applied(shifted);
             }
           }
           return shifted;
@@ -160,7 +160,7 @@ public final class HoleEdits {
     List<Outline.Vertex> there = new ArrayList<>();
     for (int i = 0; i < at.size(); i++) {
       PointMm image = at.get(i).mirrored(axis.get(0), axis.get(1));
-      there.add(OutlineEdits.written(local.within(image), hole.vertices().get(i).smooth()));
+      there.add(PointEdits.written(local.within(image), hole.vertices().get(i).smooth()));
     }
     if (hole instanceof Hole.Round round) {
       return new Hole.Round(there.get(0), round.diameter());

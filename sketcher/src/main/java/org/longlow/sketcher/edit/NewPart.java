@@ -69,9 +69,9 @@ public final class NewPart {
           PointMm origin = points.get(0);
           Pin at =
               new Pin(
-                  OutlineEdits.mm(origin.x()), OutlineEdits.mm(origin.z()), false, Pin.FRAME, "");
+                  PointEdits.mm(origin.x()), PointEdits.mm(origin.z()), false, Pin.FRAME, "");
           List<Outline.Vertex> vertices =
-              points.stream().map(p -> OutlineEdits.written(p.minus(origin), false)).toList();
+              points.stream().map(p -> PointEdits.written(p.minus(origin), false)).toList();
           LocalAxes axes = new LocalAxes(pin, Optional.empty(), Optional.empty());
           return layout
               .withPins(Map.of(pin, at))
@@ -83,7 +83,7 @@ public final class NewPart {
     for (ShellPart.Kind shell : ShellPart.Kind.values()) {
       if (Names.word(shell).equals(kind)) {
         return new ShellPart(
-            base(name, BODY_MM, false), shell, axes, outline, OutlineEdits.mm(SHEET_MM), false);
+            base(name, BODY_MM, false), shell, axes, outline, PointEdits.mm(SHEET_MM), false);
       }
     }
     for (SolidPart.Kind solid : SolidPart.Kind.values()) {
@@ -100,7 +100,7 @@ public final class NewPart {
   }
 
   private static PartBase base(String name, double halfMm, boolean hot) {
-    Spread spread = new Spread(OutlineEdits.mm(halfMm), OutlineEdits.mm(halfMm), false);
+    Spread spread = new Spread(PointEdits.mm(halfMm), PointEdits.mm(halfMm), false);
     return new PartBase(name, Optional.of(spread), Optional.empty(), "", false, hot, List.of(), "");
   }
 }

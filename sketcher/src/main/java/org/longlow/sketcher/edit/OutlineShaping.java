@@ -53,7 +53,7 @@ public final class OutlineShaping {
     return new Edit(
         String.format(Locale.ROOT, "offset %s by %.1f mm", part, byMm),
         layout -> {
-          Outline.Drawn drawn = OutlineEdits.drawn(layout, part);
+          Outline.Drawn drawn = PointEdits.drawn(layout, part);
           if (!drawn.closed()) {
             throw new OutOfRange("the outline of " + part + " is open, which has no outside");
           }
@@ -109,7 +109,7 @@ public final class OutlineShaping {
     if (moved.isPresent() && isNear(moved.get(), drawn.smooth(), one)) {
       List<Outline.Vertex> vertices = new ArrayList<>();
       for (int i = 0; i < drawn.vertices().size(); i++) {
-        vertices.add(OutlineEdits.written(moved.get().get(i), drawn.smooth().get(i)));
+        vertices.add(PointEdits.written(moved.get().get(i), drawn.smooth().get(i)));
       }
       return new Outline.Drawn(vertices, true, drawn.half(), drawn.holes());
     }
@@ -118,7 +118,7 @@ public final class OutlineShaping {
     List<Outline.Vertex> vertices = new ArrayList<>();
     Coordinate[] corners = ((Polygon) pieces).getExteriorRing().getCoordinates();
     for (int i = 0; i + 1 < corners.length; i++) {
-      vertices.add(OutlineEdits.written(new PointMm(corners[i].x, corners[i].y), false));
+      vertices.add(PointEdits.written(new PointMm(corners[i].x, corners[i].y), false));
     }
     return new Outline.Drawn(vertices, true, false, drawn.holes());
   }
@@ -285,11 +285,11 @@ public final class OutlineShaping {
       double a = side.of(edge.get(i - 1));
       double b = side.of(edge.get(i));
       if (a == 0 || a * b < 0) {
-        return OutlineEdits.written(
+        return PointEdits.written(
             edge.get(i - 1).towards(edge.get(i), a == b ? 0 : a / (a - b)), smooth);
       }
     }
-    return OutlineEdits.written(edge.get(edge.size() - 1), smooth);
+    return PointEdits.written(edge.get(edge.size() - 1), smooth);
   }
 
   /** Returns the edit that writes out the image of a half, so that both can be changed apart. */
@@ -300,7 +300,7 @@ public final class OutlineShaping {
   }
 
   private static Outline drawnWhole(Layout layout, String part, Places places) {
-    Outline.Drawn drawn = OutlineEdits.drawn(layout, part);
+    Outline.Drawn drawn = PointEdits.drawn(layout, part);
     if (!drawn.half()) {
       return drawn;
     }
@@ -309,7 +309,7 @@ public final class OutlineShaping {
     List<PointMm> ring = Outlines.vertices(outlined.frame(), drawn, places);
     List<Outline.Vertex> vertices = new ArrayList<>(drawn.vertices());
     for (int i = vertices.size(); i < drawn.count(); i++) {
-      vertices.add(OutlineEdits.written(local.within(ring.get(i)), drawn.smooth().get(i)));
+      vertices.add(PointEdits.written(local.within(ring.get(i)), drawn.smooth().get(i)));
     }
     return new Outline.Drawn(vertices, true, false, HoleEdits.withImages(outlined, drawn, places));
   }

@@ -28,6 +28,7 @@ public final class Subjects {
     GROUPS.put("wish", "wishes");
     GROUPS.put("section", "sections");
     GROUPS.put("stance", "stances");
+    GROUPS.put("photo", "photos");
   }
 
   private Subjects() {}

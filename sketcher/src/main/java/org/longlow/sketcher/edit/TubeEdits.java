@@ -34,7 +34,7 @@ public final class TubeEdits {
               layout.withPins(
                   Map.of(
                       pin,
-                      new Pin(OutlineEdits.mm(at.x()), OutlineEdits.mm(at.z()), false, with, "")));
+                      new Pin(PointEdits.mm(at.x()), PointEdits.mm(at.z()), false, with, "")));
           return Change.set(pinned, path, "parts", tube, "path");
         });
   }

@@ -7,6 +7,7 @@ import java.util.Map;
 import javafx.application.Platform;
 import javafx.geometry.Bounds;
 import javafx.geometry.VPos;
+import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -44,8 +45,10 @@ final class BenchPane extends VBox {
   private final ScrollPane scroll = new ScrollPane();
   private final Label elsewhere = Bits.wrapped("", "trouble");
   private final VBox groups = new VBox(2);
+  private final VBox inner = new VBox(6);
   private final TieMaker tieMaker;
   private final EntryLine entry;
+  private final SeveralLine several;
   private final Map<Target, BenchField> fields = new LinkedHashMap<>();
   private final List<FlowPane> rows = new ArrayList<>();
   private List<String> shape = List.of();
@@ -67,7 +70,8 @@ final class BenchPane extends VBox {
                     p ->
                         desk.edit(
                             Edits.nail(p, nailed.isSelected()), new Target.OfPin(p, true), "")));
-    VBox inner = new VBox(6, entry, note, elsewhere, freedom, nailed, groups, tieMaker);
+    several = new SeveralLine(desk);
+    inner.getChildren().addAll(entry, several, note, elsewhere, freedom, nailed, groups, tieMaker);
     inner.getStyleClass().add("bench-inner");
     scroll.setContent(inner);
     scroll.setFitToWidth(true);
@@ -77,6 +81,11 @@ final class BenchPane extends VBox {
     VBox.setVgrow(scroll, Priority.ALWAYS);
     getChildren().add(scroll);
     desk.watch(this::refresh);
+  }
+
+  /** Lays tools of one kind of thing under its name; they show themselves where they belong. */
+  void lay(Node tools) {
+    inner.getChildren().add(inner.getChildren().indexOf(note) + 1, tools);
   }
 
   /** Returns the label that says what is on the bench. */
@@ -118,6 +127,7 @@ final class BenchPane extends VBox {
     Bench bench =
         Bench.of(shown.layout(), shown.study().placed().places(), desk.options().chosen());
     entry.show(bench, shown.layout());
+    several.refresh();
     head.setText(bench.title() + ", " + bench.kind());
     note.setText(bench.note());
     show(note, !bench.note().isEmpty());

@@ -26,12 +26,16 @@ final class Board extends Region {
   /** Left free round a pin, px. */
   private static final double PIN_ROOM_PX = 24;
 
+  /** How opaque parts are over a photo, so that it is seen through them. */
+  private static final double OVER_PHOTOS = 0.35;
+
   /** The picture is drawn anew when the scale is off by more than this share. */
   private static final double SCALE_SLACK = 0.02;
 
   private final Desk desk;
   private final Canvas sheet = new Canvas();
   private final Canvas glass = new Canvas();
+  private final PhotoLayer photos;
   private DrawingPainter painter;
   private Overlay overlay;
   private ViewFrame frame = new ViewFrame(0.4, 60, 600);
@@ -50,6 +54,7 @@ final class Board extends Region {
 
   Board(Desk desk) {
     this.desk = desk;
+    photos = new PhotoLayer(desk, this::paintSheet);
     setId("board");
     setFocusTraversable(true);
     setAccessibleRole(AccessibleRole.IMAGE_VIEW);
@@ -276,6 +281,16 @@ final class Board extends Region {
         .flatMap(s -> Picker.at(s.drawing(), frame.point(px, py), 5 / frame.pxPerMm()));
   }
 
+  /** Returns the photo that lies at a place on the screen, such as {@code photo:side}. */
+  Optional<String> photoAt(double px, double py) {
+    return desk.shown().flatMap(s -> photos.at(px, py, s, frame)).map(name -> "photo:" + name);
+  }
+
+  /** Returns the box round the machine on the drawing, mm. */
+  Optional<Envelope> machineBox() {
+    return desk.shown().map(s -> machine(s.drawing()));
+  }
+
   @Override
   protected void layoutChildren() {
     double w = Math.floor(getWidth());
@@ -343,7 +358,8 @@ final class Board extends Region {
     desk.shown()
         .ifPresent(
             s -> {
-              painter.paint(gc, s.drawing(), frame, w, h);
+              photos.paint(gc, s, frame);
+              painter.paint(gc, s.drawing(), frame, w, h, photos.shows(s) ? OVER_PHOTOS : 1);
               painted = s.drawing();
             });
     Rule.paint(gc, painter, frame, inches, w, h);

@@ -65,6 +65,13 @@ final class BoardHands {
     take(empty);
   }
 
+  /** Puts down what is being done, if something is; returns whether something was. */
+  boolean putDown() {
+    boolean working = hand != empty;
+    takeNothing();
+    return working;
+  }
+
   static PointMm px(MouseEvent e) {
     return new PointMm(e.getX(), e.getY());
   }
@@ -165,7 +172,8 @@ final class BoardHands {
     return List.of(
         new String[] {"N, Shift N", "next, last pin"},
         new String[] {"B, Shift B", "next, last part"},
-        new String[] {"arrows", "move the pin picked by 1 mm; Shift 10 mm, Alt 0.1 mm"},
+        new String[] {"arrows", "move what is picked by 1 mm; Shift 10 mm, Alt 0.1 mm"},
+        new String[] {"Shift click", "pick one thing more; Shift drag: all in a rectangle"},
         new String[] {"+, \u2212, F", "nearer, further, fit"},
         new String[] {KeyCode.ESCAPE.getName(), "let go, pick nothing"});
   }

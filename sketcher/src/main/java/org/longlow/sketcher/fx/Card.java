@@ -9,6 +9,7 @@ import javafx.scene.layout.Region;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.Shown;
+import org.longlow.sketcher.edit.Trouble;
 import org.longlow.svg.drawing.Layer;
 import org.longlow.svg.drawing.Mark;
 import org.longlow.svg.drawing.Tone;
@@ -38,6 +39,8 @@ final class Card extends Pane {
   private String placedFor;
   private int columns = 2;
   private boolean ticketAway;
+  private boolean aside;
+  private Trouble told;
 
   Card(Desk desk, Board board, BenchPane bench, FindingSlip findings) {
     this.desk = desk;
@@ -86,6 +89,12 @@ final class Card extends Pane {
     bench.focusFirst();
   }
 
+  /** Takes the ticket off the card while a hand puts something there. */
+  void setAside(boolean on) {
+    aside = on;
+    refresh();
+  }
+
   private void putTicketAway() {
     ticketAway = true;
     board.requestFocus();
@@ -103,10 +112,12 @@ final class Card extends Pane {
 
   private void refresh() {
     String chosen = desk.options().chosen();
-    if (!chosen.equals(placedFor)) {
+    Trouble trouble = desk.trouble().orElse(null);
+    if (!chosen.equals(placedFor) || trouble != null && trouble != told) {
       ticketAway = false;
     }
-    ticket.setVisible(desk.shown().isPresent() && !ticketAway);
+    told = trouble;
+    ticket.setVisible(desk.shown().isPresent() && !ticketAway && !aside);
     for (Region over : List.of(tags, ticket, list)) {
       over.setDisable(desk.isBeginning());
     }

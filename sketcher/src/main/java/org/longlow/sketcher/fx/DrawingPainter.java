@@ -79,8 +79,18 @@ final class DrawingPainter {
     return fonts.computeIfAbsent(key, k -> Font.font(family, k / 4.0));
   }
 
-  /** Paints the whole drawing; what lies outside of width and height is skipped. */
-  void paint(GraphicsContext gc, Drawing drawing, ViewFrame frame, double width, double height) {
+  /**
+   * Paints the whole drawing; what lies outside of width and height is skipped.
+   *
+   * @param fills how opaque areas are, as a share of what they are on paper
+   */
+  void paint(
+      GraphicsContext gc,
+      Drawing drawing,
+      ViewFrame frame,
+      double width,
+      double height,
+      double fills) {
     Envelope seen =
         new Envelope(
             frame.point(-8, -8).x(),
@@ -95,7 +105,7 @@ final class DrawingPainter {
       for (Mark mark : layer.marks()) {
         if (mark instanceof Mark.Shape shape) {
           if (shape.geometry().getEnvelopeInternal().intersects(seen)) {
-            shape(gc, shape.geometry(), shape.style(), frame);
+            shape(gc, shape.geometry(), shape.style(), frame, fills);
           }
         } else if (mark instanceof Mark.Words words) {
           words(gc, words, frame);
@@ -105,9 +115,9 @@ final class DrawingPainter {
     gc.restore();
   }
 
-  void shape(GraphicsContext gc, Geometry geometry, Style style, ViewFrame frame) {
+  void shape(GraphicsContext gc, Geometry geometry, Style style, ViewFrame frame, double fills) {
     if (style.fill() != null && geometry.getDimension() == 2) {
-      gc.setFill(faded(colour(style.fill()), style.fillOpacity()));
+      gc.setFill(faded(colour(style.fill()), fills * style.fillOpacity()));
       path(gc, geometry, frame);
       gc.fill();
     }

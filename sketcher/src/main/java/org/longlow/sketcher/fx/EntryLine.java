@@ -1,6 +1,5 @@
 package org.longlow.sketcher.fx;
 
-import java.util.List;
 import java.util.Optional;
 import javafx.application.Platform;
 import javafx.scene.control.Label;
@@ -12,15 +11,12 @@ import javafx.scene.layout.VBox;
 import org.longlow.constraints.document.Entries;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.sketcher.desk.Desk;
-import org.longlow.sketcher.desk.Notice;
 import org.longlow.sketcher.edit.Bench;
 import org.longlow.sketcher.edit.Edits;
 import org.longlow.sketcher.edit.Target;
 
 /** The name of what lies on the bench, to be typed over, and the button that takes it out. */
 final class EntryLine extends VBox {
-
-  private static final String TOPIC = "take out";
 
   private final Desk desk;
   private final TextField name = new TextField();
@@ -53,7 +49,9 @@ final class EntryLine extends VBox {
     trouble.setId("trouble-entry");
     HBox line =
         Bits.line(
-            name, Bits.words("take-out", "take out", "take it out of the machine", this::takeOut));
+            name,
+            Bits.words(
+                "take-out", "take out", "take it out of the machine", new Handling(desk)::takeOut));
     getChildren().addAll(line, trouble);
   }
 
@@ -69,27 +67,6 @@ final class EntryLine extends VBox {
             e -> {
               becoming = bench.subject().replaceFirst(":.*", ":") + to;
               desk.edit(Edits.rename(e, to), new Target.OfEntry(e), to);
-            });
-  }
-
-  private void takeOut() {
-    Layout layout = desk.session().orElseThrow().layout();
-    entry()
-        .filter(e -> Entries.of(layout, e.group()).containsKey(e.name()))
-        .ifPresent(
-            e -> {
-              String follows = Edits.follows(layout, e);
-              Runnable doIt = () -> desk.edit(Edits.takeOut(e), new Target.OfEntry(e), "");
-              if (follows.isEmpty()) {
-                doIt.run();
-              } else {
-                desk.tell(
-                    new Notice(
-                        TOPIC,
-                        Notice.Mood.CARE,
-                        follows,
-                        List.of(new Notice.Answer("Take out " + e.name(), doIt))));
-              }
             });
   }
 

@@ -48,6 +48,11 @@ public final class LonglowWindow extends Application {
     toOpen.ifPresent(desk::open);
   }
 
+  /** As large as it was the last time, as far as the screen allows. */
+  private static double side(double before, double usual, double screen) {
+    return before > 0 ? Math.min(before, screen) : Math.max(usual, ROOMY * screen);
+  }
+
   /** Shows the window on {@code stage}. */
   static Window show(Stage stage, Desk desk, List<Shipped> shipped, Maker maker) {
     Window window = new Window(desk, shipped, maker);
@@ -56,8 +61,8 @@ public final class LonglowWindow extends Application {
     stage.setScene(
         new Scene(
             window,
-            Math.max(WIDTH, ROOMY * screen.getWidth()),
-            Math.max(HEIGHT, ROOMY * screen.getHeight())));
+            side(window.habits().widthPx(), WIDTH, screen.getWidth()),
+            side(window.habits().heightPx(), HEIGHT, screen.getHeight())));
     stage.setMinWidth(1000);
     stage.setMinHeight(620);
     stage.setOnCloseRequest(
@@ -79,6 +84,7 @@ public final class LonglowWindow extends Application {
             });
     stage.setOnHidden(
         e -> {
+          window.keepHabits();
           disk.stop();
           desk.close();
         });

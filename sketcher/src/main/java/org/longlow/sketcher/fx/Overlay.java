@@ -9,6 +9,7 @@ import javafx.scene.paint.Color;
 import javafx.scene.text.Font;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextAlignment;
+import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Pin;
@@ -18,6 +19,9 @@ import org.longlow.sketcher.desk.DragNow;
 import org.longlow.sketcher.desk.Shown;
 import org.longlow.sketcher.edit.PinFreedom;
 import org.longlow.sketcher.edit.Things;
+import org.longlow.svg.drawing.Drawing;
+import org.longlow.svg.drawing.LineType;
+import org.longlow.svg.drawing.Style;
 import org.longlow.svg.drawing.Tone;
 
 /**
@@ -78,6 +82,20 @@ final class Overlay {
 
   Color colour(Tone tone) {
     return painter.colour(tone);
+  }
+
+  /** Paints a drawing over the card as if one could see through it. */
+  void drawing(Drawing drawing, double opacity) {
+    gc.save();
+    gc.setGlobalAlpha(opacity);
+    painter.paint(gc, drawing, frame, width, height, 1);
+    gc.restore();
+  }
+
+  /** Draws the outer edge of something that is picked as well. */
+  void pickedToo(Geometry edge) {
+    painter.shape(gc, edge, Style.line(Tone.CHOSEN, 0.5).withLine(LineType.DASHED), frame, 1);
+    gc.setLineDashes((double[]) null);
   }
 
   /** Writes words in the middle of an empty board. */

@@ -2,28 +2,49 @@ package org.longlow.sketcher.fx;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import javafx.scene.Cursor;
+import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.CoordinateFilter;
+import org.locationtech.jts.geom.Geometry;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Ground;
+import org.longlow.rider.geom.OutOfRange;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.desk.Desk;
+import org.longlow.sketcher.desk.Notice;
+import org.longlow.sketcher.desk.Selection;
 import org.longlow.sketcher.desk.Shown;
+import org.longlow.sketcher.edit.Edit;
+import org.longlow.sketcher.edit.SectionPull;
+import org.longlow.sketcher.edit.Several;
+import org.longlow.sketcher.edit.Target;
+import org.longlow.svg.drawing.Tone;
 
 /** The empty hand: picks what lies on the card, drags pins, pans the card itself. */
 final class Picking implements Hand {
 
   private final Board board;
   private final Desk desk;
+  private final Handling handling;
   private PointMm lastPx;
   private boolean panning;
   private boolean down;
   private Ground ground;
   private PointMm offset;
+  private SectionPull pull;
+  private PointMm cornerPx;
+  private PointMm heldAt;
+  private Edit moving;
 
   Picking(Board board, Desk desk) {
     this.board = board;
     this.desk = desk;
+    handling = new Handling(desk);
   }
 
   @Override
@@ -52,7 +73,11 @@ final class Picking implements Hand {
     down = true;
     lastPx = BoardHands.px(e);
     Optional<String> pin = board.pinAt(e.getX(), e.getY());
-    if (pin.isPresent() && desk.shown().isPresent()) {
+    if (e.isShiftDown() && desk.shown().isPresent()) {
+      cornerPx = lastPx;
+    } else if (pin.isEmpty() && isPickedPart(e)) {
+      heldAt = board.inMachine(e.getX(), e.getY());
+    } else if (pin.isPresent() && desk.shown().isPresent()) {
       Shown shown = desk.shown().get();
       desk.choose("pin:" + pin.get());
       ground = shown.ground();
@@ -67,17 +92,45 @@ final class Picking implements Hand {
       desk.grab(pin.get());
       board.setCursor(Cursor.CLOSED_HAND);
     } else {
-      panning = board.subjectAt(e.getX(), e.getY()).isEmpty();
+      Optional<String> subject = board.subjectAt(e.getX(), e.getY());
+      panning = subject.isEmpty();
+      pull = subject.flatMap(s -> hold(s, board.inMachine(e.getX(), e.getY()))).orElse(null);
     }
     board.setPointer(lastPx);
+  }
+
+  /** Takes hold of a section that is open, at a part of it. */
+  private Optional<SectionPull> hold(String subject, PointMm at) {
+    return desk.shown()
+        .filter(s -> subject.startsWith("part:"))
+        .flatMap(
+            s ->
+                SectionPull.sectionOf(s.layout(), subject.substring("part:".length()))
+                    .filter(name -> s.options().stance().equals(Optional.of(Condition.open(name))))
+                    .flatMap(
+                        name ->
+                            SectionPull.of(
+                                s.layout(),
+                                s.study().placed().places(),
+                                name,
+                                s.options().opening(),
+                                at)));
   }
 
   @Override
   public void dragged(MouseEvent e) {
     PointMm now = BoardHands.px(e);
     board.setPointer(now);
-    if (desk.drag().isPresent()) {
+    if (cornerPx != null) {
+      board.paintGlass();
+    } else if (heldAt != null) {
+      carry(e);
+    } else if (desk.drag().isPresent()) {
       desk.moveTo(ground.toFrame(board.frame().point(e.getX(), e.getY())).plus(offset));
+    } else if (pull != null) {
+      double opening = pull.towards(board.inMachine(e.getX(), e.getY()));
+      board.setCursor(Cursor.CLOSED_HAND);
+      desk.look(o -> o.withOpening(opening));
     } else if (panning) {
       board.setCursor(Cursor.MOVE);
       board.setFrame(board.frame().panned(now.x() - lastPx.x(), now.z() - lastPx.z()));
@@ -87,14 +140,133 @@ final class Picking implements Hand {
 
   @Override
   public void released(MouseEvent e, boolean click) {
-    if (desk.drag().isPresent()) {
+    if (cornerPx != null) {
+      pickMore(e, click);
+    } else if (moving != null && !click) {
+      desk.settle(moving, new Target.OfEntry(desk.selection().entries().get(0)));
+    } else if (desk.drag().isPresent()) {
       desk.letGo();
     } else if (click && board.pinAt(e.getX(), e.getY()).isEmpty()) {
-      desk.choose(board.subjectAt(e.getX(), e.getY()).orElse(""));
+      desk.choose(
+          board
+              .subjectAt(e.getX(), e.getY())
+              .or(() -> board.photoAt(e.getX(), e.getY()))
+              .orElse(""));
     }
     down = false;
     panning = false;
+    pull = null;
+    cornerPx = null;
+    heldAt = null;
+    moving = null;
     board.setCursor(Cursor.DEFAULT);
+    board.paintGlass();
+  }
+
+  private boolean isPickedPart(MouseEvent e) {
+    return board
+        .subjectAt(e.getX(), e.getY())
+        .filter(s -> s.startsWith("part:") && desk.selection().subjects().contains(s))
+        .isPresent();
+  }
+
+  /** Shows all that is picked as it would be if it went with the pointer, by whole mm. */
+  private void carry(MouseEvent e) {
+    PointMm gone = board.inMachine(e.getX(), e.getY()).minus(heldAt);
+    PointMm step = new PointMm(Math.rint(gone.x()), Math.rint(gone.z()));
+    Layout layout = desk.session().orElseThrow().layout();
+    Edit next = Several.move(desk.selection().allPins(layout), step);
+    try {
+      desk.preview(next);
+      moving = next;
+      board.setCursor(Cursor.CLOSED_HAND);
+    } catch (OutOfRange held) {
+      desk.say(Notice.Mood.SAID, "held", "What is picked " + held.getMessage() + ".");
+    }
+  }
+
+  /** With Shift: a click picks one thing more, or lets go of it; a rectangle all that is in it. */
+  private void pickMore(MouseEvent e, boolean click) {
+    if (click) {
+      board
+          .pinAt(e.getX(), e.getY())
+          .map(p -> "pin:" + p)
+          .or(() -> board.subjectAt(e.getX(), e.getY()))
+          .ifPresent(s -> desk.select(desk.selection().toggled(s)));
+      return;
+    }
+    Spots.Box box = rectangle(BoardHands.px(e));
+    Shown shown = desk.shown().orElseThrow();
+    List<String> parts = within(shown, box, "part:", shown.layout().parts().keySet());
+    List<String> found =
+        parts.isEmpty() ? within(shown, box, "pin:", shown.layout().pins().keySet()) : parts;
+    desk.select(desk.selection().with(found));
+  }
+
+  private Spots.Box rectangle(PointMm to) {
+    return new Spots.Box(
+        Math.min(cornerPx.x(), to.x()),
+        Math.min(cornerPx.z(), to.z()),
+        Math.abs(to.x() - cornerPx.x()),
+        Math.abs(to.z() - cornerPx.z()));
+  }
+
+  private List<String> within(Shown shown, Spots.Box box, String kind, Set<String> names) {
+    return names.stream()
+        .map(name -> kind + name)
+        .filter(
+            subject -> {
+              Spots.Box at = board.boxOf(shown, subject);
+              if (at == null) {
+                return false;
+              }
+              boolean pin = kind.equals("pin:");
+              double left = pin ? at.centreX() : at.x();
+              double right = pin ? at.centreX() : at.right();
+              double top = pin ? at.centreY() : at.y();
+              double low = pin ? at.centreY() : at.bottom();
+              return left >= box.x()
+                  && right <= box.right()
+                  && top >= box.y()
+                  && low <= box.bottom();
+            })
+        .toList();
+  }
+
+  @Override
+  public void paint(Overlay glass) {
+    Shown shown = desk.shown().orElseThrow();
+    // what was just added may be picked before it is drawn
+    Selection picked = desk.selection().in(shown.layout());
+    if (picked.subjects().size() > 1) {
+      for (String part : picked.parts()) {
+        Optional.ofNullable(shown.shapes().get(part))
+            .ifPresent(shape -> glass.pickedToo(onDrawing(shown, shape.outline())));
+      }
+    }
+    GraphicsContext gc = glass.pen();
+    gc.setStroke(glass.colour(Tone.CHOSEN));
+    gc.setLineWidth(1.5);
+    for (String pin : picked.pins()) {
+      PointMm at = board.onScreen(shown.places().pin(pin));
+      gc.strokeOval(at.x() - 9, at.z() - 9, 18, 18);
+    }
+    if (cornerPx != null && lastPx != null) {
+      Spots.Box box = rectangle(lastPx);
+      gc.strokeRect(box.x(), box.y(), box.width(), box.height());
+    }
+  }
+
+  /** The outline where the machine stands on the road that is drawn level. */
+  private static Geometry onDrawing(Shown shown, Geometry outline) {
+    Geometry moved = outline.copy();
+    moved.apply(
+        (CoordinateFilter)
+            c -> {
+              PointMm at = shown.ground().toRoad(new PointMm(c.x, c.y));
+              c.setCoordinate(new Coordinate(at.x(), at.z()));
+            });
+    return moved;
   }
 
   @Override
@@ -114,6 +286,11 @@ final class Picking implements Hand {
       case RIGHT -> push(e, 1, 0);
       case UP -> push(e, 0, 1);
       case DOWN -> push(e, 0, -1);
+      case C -> handling.copy();
+      case T -> handling.turnRound();
+      case O -> handling.otherSide();
+      case K -> handling.nail();
+      case DELETE, BACK_SPACE -> handling.takeOut();
       default -> {
         return false;
       }
@@ -146,15 +323,18 @@ final class Picking implements Hand {
     }
   }
 
-  /** Moves the pin that is picked by 1 mm (with Shift 10, with Alt 0.1), or else the view. */
+  /** Moves what is picked by 1 mm (with Shift 10, with Alt 0.1), or else the view. */
   private void push(KeyEvent e, int right, int up) {
     String chosen = desk.options().chosen();
+    double step = e.isShiftDown() ? 10 : e.isAltDown() ? 0.1 : 1;
+    if (desk.session().isPresent() && handling.move(new PointMm(right * step, up * step))) {
+      return;
+    }
     if (!chosen.startsWith("pin:") || desk.shown().isEmpty()) {
       board.setFrame(board.frame().panned(-right * BoardHands.PAN_PX, up * BoardHands.PAN_PX));
       return;
     }
     String pin = chosen.substring("pin:".length());
-    double step = e.isShiftDown() ? 10 : e.isAltDown() ? 0.1 : 1;
     desk.nudge(pin, new PointMm(right * step, up * step));
   }
 }

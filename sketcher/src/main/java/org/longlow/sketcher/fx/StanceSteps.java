@@ -31,7 +31,11 @@ final class StanceSteps extends VBox {
     setAlignment(Pos.CENTER_LEFT);
     HBox.setHgrow(this, Priority.ALWAYS);
     row.setAlignment(Pos.CENTER_LEFT);
-    getChildren().addAll(Bits.label("stance   [ and ] step through", "bench-heading"), row);
+    HBox head =
+        Bits.line(
+            Bits.label("stance   [ and ] step through", "bench-heading"), new OpeningSlider(desk));
+    head.setSpacing(18);
+    getChildren().addAll(head, row);
     desk.watch(this::refresh);
   }
 

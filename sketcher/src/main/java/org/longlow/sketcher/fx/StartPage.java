@@ -7,6 +7,7 @@ import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Supplier;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -14,6 +15,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
@@ -35,13 +37,19 @@ final class StartPage extends StackPane {
   private final List<Shipped> shipped;
   private final TextField path = new TextField();
   private final VBox faults = new VBox(4);
+  private final Supplier<List<Path>> recent;
+  private final FlowPane lately = new FlowPane(6, 6);
   private final VBox found = new VBox(4);
   private final Label opening = Bits.wrapped("", "start-line");
   private Object shownRefusal;
   private final VBox page = new VBox(14);
 
-  StartPage(Desk desk, List<Shipped> shipped) {
+  /**
+   * @param recent files that were opened or saved lately
+   */
+  StartPage(Desk desk, List<Shipped> shipped, Supplier<List<Path>> recent) {
     this.desk = desk;
+    this.recent = recent;
     this.shipped = shipped;
     setId("start");
     getStyleClass().add("start");
@@ -55,6 +63,7 @@ final class StartPage extends StackPane {
             found,
             Bits.label("A layout file of yours", "start-heading"),
             fileLine(),
+            lately,
             opening,
             faults,
             Bits.label("A new machine", "start-heading"),
@@ -141,8 +150,22 @@ final class StartPage extends StackPane {
     }
   }
 
-  /** Offers work that was never saved under a name. */
+  /** Offers work that was never saved under a name, and files of late. */
   void lookForWork() {
+    lately.getChildren().clear();
+    for (Path file : recent.get()) {
+      lately
+          .getChildren()
+          .add(
+              Bits.told(
+                  Bits.words(
+                      "recent-" + file.getFileName().toString().replaceAll("[^A-Za-z0-9]+", "-"),
+                      file.getFileName().toString(),
+                      "open " + file,
+                      () -> desk.open(file)),
+                  file.toString()));
+    }
+    show(lately, !lately.getChildren().isEmpty());
     found.getChildren().clear();
     for (Autosave.Found work : desk.autosave().homeless()) {
       String words = "Unsaved: " + work.layout().name() + ", " + WHEN.format(work.at());
@@ -180,7 +203,14 @@ final class StartPage extends StackPane {
     }
   }
 
+  private static void show(Node node, boolean on) {
+    node.setVisible(on);
+    node.setManaged(on);
+  }
+
   private void refresh() {
+    show(opening, desk.opening().isPresent());
+    show(faults, desk.refusal().isPresent() || !faults.getChildren().isEmpty());
     opening.setText(desk.opening().map(p -> "Opening " + p + " \u2026").orElse(""));
     page.setDisable(desk.opening().isPresent() || desk.isMakingFirst());
     UnopenedFile refusal = desk.refusal().orElse(null);

@@ -43,7 +43,11 @@ final class TopStrip extends VBox {
   private final HBox saveLine = new HBox(6);
   private final TextField path = new TextField();
 
-  TopStrip(Desk desk, Runnable leave, Runnable make, Runnable keys, Runnable find) {
+  /** What the buttons of the strip do that is done elsewhere. */
+  record Doing(
+      Runnable leave, Runnable make, Runnable keys, Runnable find, Runnable add, Runnable trace) {}
+
+  TopStrip(Desk desk, Doing doing) {
     this.desk = desk;
     getStyleClass().add("top");
     save = Bits.words("save", "Save", "save", this::save);
@@ -63,7 +67,7 @@ final class TopStrip extends VBox {
     HBox line =
         new HBox(
             8,
-            Bits.words("open", "Machines", "back to the list of machines", leave),
+            Bits.words("open", "Machines", "back to the list of machines", doing.leave()),
             name,
             state,
             Bits.gap(),
@@ -72,9 +76,11 @@ final class TopStrip extends VBox {
             redo,
             save,
             saveAs,
-            Bits.words("find", "Find\u2026", "find anything by words", find),
-            Bits.words("make", "Make\u2026", "make templates, drawing and report", make),
-            Bits.words("keys", "Keys", "list of keys", keys));
+            Bits.words("trace", "Trace\u2026", "trace from a photo or an SVG file", doing.trace()),
+            Bits.told(Bits.words("add", "Add\u2026", "add something", doing.add()), "key A"),
+            Bits.words("find", "Find\u2026", "find anything by words", doing.find()),
+            Bits.words("make", "Make\u2026", "make templates, drawing and report", doing.make()),
+            Bits.words("keys", "Keys", "list of keys", doing.keys()));
     line.setAlignment(Pos.CENTER_LEFT);
     line.getStyleClass().add("top-line");
     path.setId("save-path");

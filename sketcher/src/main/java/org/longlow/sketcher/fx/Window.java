@@ -1,5 +1,6 @@
 package org.longlow.sketcher.fx;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,9 +20,12 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.longlow.sketcher.desk.Desk;
+import org.longlow.sketcher.desk.Habits;
+import org.longlow.sketcher.desk.LayoutFile;
 import org.longlow.sketcher.desk.Maker;
 import org.longlow.sketcher.desk.Notice;
 import org.longlow.sketcher.desk.Parting;
+import org.longlow.sketcher.desk.Session;
 import org.longlow.svg.drawing.Dimensions;
 
 /** What is in the window: start page or bench, card, findings and crew. */
@@ -47,31 +51,50 @@ final class Window extends StackPane {
   private final MakePane makePane;
   private final KeysPane keysPane;
   private final FindPane findPane;
+  private final TracePane tracePane;
+  private final Adds adds;
+  private final GalleryPane gallery;
+  private final List<Node> slips;
   private final BorderPane work = new BorderPane();
   private final ToggleButton dimensions = small("dimensions", "dimensions", "D");
   private final ToggleButton inches = small("inches", "inch rulers", "U");
   private final ToggleButton night = small("night", "night", "L");
   private final Label scale = Bits.label("", "scale");
   private Look look = Look.DAY;
+  private Habits habits;
 
   Window(Desk desk, List<Shipped> shipped, Maker maker) {
     this.desk = desk;
     Executor owner = Platform::runLater;
     board = new Board(desk);
     hands = new BoardHands(board, desk);
-    card = new Card(desk, board, new BenchPane(desk), new FindingSlip(desk));
-    start = new StartPage(desk, shipped);
+    BenchPane bench = new BenchPane(desk);
+    bench.lay(new PhotoTools(desk, board, hands));
+    card = new Card(desk, board, bench, new FindingSlip(desk));
+    habits = Habits.at(desk.autosave().home());
+    start = new StartPage(desk, shipped, () -> habits.recent());
     makePane = new MakePane(desk, owner, maker, () -> over(null));
     keysPane = new KeysPane(() -> over(null));
     findPane = new FindPane(desk, board, this::deeds, () -> over(null));
-    top = new TopStrip(desk, this::leave, this::make, this::keys, this::find);
+    tracePane = new TracePane(desk, board, this::trace, () -> over(null));
+    adds = new Adds(desk, board, () -> hands, () -> over(null), card::setAside);
+    gallery = new GalleryPane(desk, adds);
+    slips = List.of(makePane, keysPane, findPane, tracePane, gallery);
+    top =
+        new TopStrip(
+            desk,
+            new TopStrip.Doing(
+                this::leave, this::make, this::keys, this::find, this::openGallery, this::trace));
     getStyleClass().add("window");
     getStylesheets().add(Window.class.getResource("bench.css").toExternalForm());
-    StackPane middle = new StackPane(card, makePane, keysPane, findPane);
+    StackPane middle = new StackPane(card);
+    middle.getChildren().addAll(slips);
     middle.getStyleClass().add("middle");
     StackPane.setAlignment(makePane, Pos.TOP_RIGHT);
     StackPane.setAlignment(keysPane, Pos.TOP_RIGHT);
     StackPane.setAlignment(findPane, Pos.TOP_RIGHT);
+    StackPane.setAlignment(tracePane, Pos.TOP_RIGHT);
+    StackPane.setAlignment(gallery, Pos.TOP_LEFT);
     work.setTop(new VBox(top, new NoticeStrip(desk)));
     work.setCenter(middle);
     work.setBottom(bottom());
@@ -79,8 +102,28 @@ final class Window extends StackPane {
     over(null);
     addEventFilter(KeyEvent.KEY_PRESSED, this::shortcut);
     desk.watch(this::refresh);
-    use(Look.DAY);
+    use(habits.night() ? Look.NIGHT : Look.DAY);
+    inches.setSelected(habits.inches());
+    board.setInches(habits.inches());
     refresh();
+  }
+
+  Habits habits() {
+    return habits;
+  }
+
+  /** Keeps how it looks and how large it is for the next start. */
+  void keepHabits() {
+    keep(habits.withLook(look.night(), inches.isSelected()).withSize(getWidth(), getHeight()));
+  }
+
+  private void keep(Habits now) {
+    habits = now;
+    try {
+      now.keep(desk.autosave().home());
+    } catch (IOException e) {
+      // it opens as it did the last time then; nothing of anybody's work is in them
+    }
   }
 
   private Node bottom() {
@@ -122,11 +165,16 @@ final class Window extends StackPane {
     return desk;
   }
 
+  BoardHands hands() {
+    return hands;
+  }
+
   void use(Look next) {
     look = next;
     setStyle(next.rootStyle());
     night.setSelected(next.night());
     card.use(next);
+    gallery.use(next);
   }
 
   private void toggleDimensions() {
@@ -150,6 +198,13 @@ final class Window extends StackPane {
     over(keysPane);
   }
 
+  private void openGallery() {
+    if (desk.shown().isPresent()) {
+      over(gallery);
+      gallery.begin();
+    }
+  }
+
   private void find() {
     if (desk.shown().isPresent()) {
       over(findPane);
@@ -157,14 +212,30 @@ final class Window extends StackPane {
     }
   }
 
+  private void trace() {
+    if (desk.shown().isPresent()) {
+      over(tracePane);
+      tracePane.begin();
+    }
+  }
+
   /** Returns all that can be done, for the list of keys and for who looks for words. */
   private List<Deed> deeds() {
+    List<Deed> all = new ArrayList<>(ownDeeds());
+    all.addAll(new Handling(desk).deeds());
+    all.addAll(adds.deeds());
+    return all;
+  }
+
+  private List<Deed> ownDeeds() {
     return List.of(
+        new Deed("add something", "A", this::openGallery),
         new Deed("find anything by words", "Ctrl F, /", this::find),
         new Deed("save", "Ctrl S", top::save),
         new Deed("save under a name", "Ctrl Shift S", top::askName),
         new Deed("take back", "Ctrl Z", desk::undo),
         new Deed("do again", "Ctrl Y", desk::redo),
+        new Deed("trace from a photo or an SVG file", "T", () -> Platform.runLater(this::trace)),
         new Deed("make templates, drawing and report", "Ctrl M", this::make),
         new Deed("back to the list of machines", "Ctrl O", this::leave),
         new Deed("to the first field of what is picked", "Ctrl 1", card::openTicket),
@@ -183,7 +254,7 @@ final class Window extends StackPane {
 
   /** Shows one slip over the card, or none. */
   private void over(Node slip) {
-    for (Node node : new Node[] {makePane, keysPane, findPane}) {
+    for (Node node : slips) {
       node.setVisible(node == slip);
       node.setManaged(node == slip);
     }
@@ -194,6 +265,11 @@ final class Window extends StackPane {
 
   private void refresh() {
     boolean working = desk.session().isPresent();
+    desk.session()
+        .flatMap(Session::file)
+        .map(LayoutFile::path)
+        .filter(f -> habits.recent().isEmpty() || !habits.recent().get(0).equals(f))
+        .ifPresent(f -> keep(habits.with(f)));
     if (start.isVisible() == working) {
       work.setVisible(working);
       start.setVisible(!working);
@@ -221,11 +297,11 @@ final class Window extends StackPane {
     if (e.getCode() != KeyCode.ESCAPE || desk.drag().isPresent()) {
       return false;
     }
-    if (makePane.isVisible() || keysPane.isVisible() || findPane.isVisible()) {
+    if (slips.stream().anyMatch(Node::isVisible)) {
       over(null);
       return true;
     }
-    return card.closeOne();
+    return hands.putDown() || card.closeOne();
   }
 
   private boolean withShortcut(KeyEvent e) {
@@ -270,9 +346,11 @@ final class Window extends StackPane {
       case CLOSE_BRACKET -> StanceSteps.step(desk, 1);
       case COMMA -> CrewRow.step(desk, -1);
       case PERIOD -> CrewRow.step(desk, 1);
+      case A -> openGallery();
       case D -> toggleDimensions();
       case U -> toggleInches();
       case SLASH -> find();
+      case T -> Platform.runLater(this::trace);
       case F -> board.fit();
       case L -> use(look.other());
       default -> {

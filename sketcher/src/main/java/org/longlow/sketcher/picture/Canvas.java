@@ -28,6 +28,9 @@ public final class Canvas {
   /** Construction, spokes, paper mm: the narrowest width of ISO 128-2. */
   static final double HAIR_MM = 0.13;
 
+  /** Farthest that a side of a circle lies inside it, paper mm. */
+  private static final double ROUND_MM = 0.005;
+
   /** Height of names and notes, paper mm. */
   static final double SMALL_MM = 2.5;
 
@@ -68,8 +71,11 @@ public final class Canvas {
     shape(layer, subject, Curves.line(List.of(points)), style);
   }
 
+  /** Draws a circle with as few sides as are not seen on paper. */
   void circle(PictureLayer layer, String subject, PointMm c, double radiusMm, Style style) {
-    shape(layer, subject, Planar.disc(c.x(), c.z(), radiusMm), style);
+    double onPaper = Math.max(radiusMm / denominator, ROUND_MM);
+    double sides = Math.PI / Math.acos(1 - ROUND_MM / onPaper);
+    shape(layer, subject, Planar.disc(c.x(), c.z(), radiusMm, (int) Math.ceil(sides)), style);
   }
 
   void words(

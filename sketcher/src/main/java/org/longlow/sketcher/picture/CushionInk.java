@@ -115,7 +115,7 @@ final class CushionInk {
       }
       for (int s = 0; s <= STATIONS; s++) {
         PointMm surface = from.towards(to, (double) s / STATIONS).plus(n.times(height));
-        depth[s] = Math.max(depth[s], Math.min(most, depthAt(m.body(), surface, n)));
+        depth[s] = Math.max(depth[s], Math.min(most, depthAt(m.withoutArms(), surface, n)));
       }
     }
     return smoothed(smoothed(depth));

@@ -41,7 +41,7 @@ final class DimensionInk {
     this.dims = new Dimensions(denominator, 2.5, 2.5, Tone.DIMENSION);
     this.box = MachineInk.bounds(scene);
     for (Manikin m : scene.people()) {
-      for (Coordinate c : m.body().getCoordinates()) {
+      for (Coordinate c : m.withoutArms().getCoordinates()) {
         PointMm p = scene.ground().toRoad(new PointMm(c.x, c.y));
         box.expandToInclude(p.x(), p.z());
       }

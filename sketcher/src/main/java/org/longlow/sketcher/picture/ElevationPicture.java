@@ -2,19 +2,17 @@ package org.longlow.sketcher.picture;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
-import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.PointMm;
-import org.longlow.svg.drawing.Anchor;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Layer;
 import org.longlow.svg.drawing.LineType;
@@ -55,20 +53,24 @@ public final class ElevationPicture {
     MachineInk.steering(canvas, scene);
     MachineInk.sight(canvas, scene);
     MachineInk.centreOfMass(canvas, scene);
-    if (options.names()) {
-      names(canvas, scene);
-    }
     if (options.pins()) {
       MachineInk.pins(canvas, scene);
     }
     chosen(canvas, options.chosen());
-    Drawing onRoad = onRoad(canvas.drawing(scene.title()), scene);
-    Drawing measured =
-        options.dimensions()
-            ? onRoad.plus(DimensionInk.layer(scene, options.denominator(), false))
-            : onRoad;
-    Layer findings = FindingInk.layer(scene, measured, options.denominator());
-    return findings.marks().isEmpty() ? measured : measured.plus(findings);
+    double n = options.denominator();
+    AffineTransformation toRoad = toRoad(scene);
+    Drawing drawing = onRoad(canvas.drawing(scene.title()), toRoad);
+    if (options.dimensions()) {
+      drawing = drawing.plus(DimensionInk.layer(scene, n, false));
+    }
+    if (options.names()) {
+      drawing = with(drawing, NameInk.layer(scene, drawing, toRoad, n, options.nameWidthMm()));
+    }
+    return with(drawing, FindingInk.layer(scene, drawing, n));
+  }
+
+  private static Drawing with(Drawing drawing, Layer layer) {
+    return layer.marks().isEmpty() ? drawing : drawing.plus(layer);
   }
 
   /** Returns parts in drawing order: what stands nearer to the viewer (on the left) later. */
@@ -89,49 +91,6 @@ public final class ElevationPicture {
                     s ->
                         canvas.shape(
                             PictureLayer.MOVED, "part:" + s.part().name(), s.outline(), phantom)));
-  }
-
-  /** Names the larger parts where there is room inside them. */
-  private static void names(Canvas canvas, Scene scene) {
-    List<Envelope> taken = new ArrayList<>();
-    for (PartShape shape : scene.shapes().values()) {
-      Part part = shape.part();
-      if (part.edge().isEmpty() || shape.outline().isEmpty()) {
-        continue;
-      }
-      Point middle = middle(shape.outline());
-      Mark.Words words =
-          new Mark.Words(
-              "part:" + part.name(),
-              part.name(),
-              middle.getX(),
-              middle.getY(),
-              Canvas.SMALL_MM,
-              0,
-              Anchor.CENTRE,
-              Tone.INK);
-      Envelope box = Labels.box(words, canvas.denominator());
-      Geometry back = shape.outline().getFactory().toGeometry(box);
-      if (Labels.free(box, taken) && shape.outline().contains(back)) {
-        taken.add(box);
-        canvas.shape(PictureLayer.NAMES, words.subject(), back, Style.area(Tone.PAPER, 0.75));
-        canvas.add(PictureLayer.NAMES, words);
-      }
-    }
-  }
-
-  /**
-   * Returns a place inside the largest piece, near its middle: quick, as this runs on every edit.
-   */
-  private static Point middle(Geometry outline) {
-    Geometry largest = outline;
-    for (int i = 0; i < outline.getNumGeometries(); i++) {
-      Geometry g = outline.getGeometryN(i);
-      if (i == 0 || g.getArea() > largest.getArea()) {
-        largest = g;
-      }
-    }
-    return largest.getInteriorPoint();
   }
 
   /** Draws once more, in the colour of what is picked, the outer edge of the chosen subject. */
@@ -161,21 +120,35 @@ public final class ElevationPicture {
     }
   }
 
-  /** Returns the drawing with the machine put on the road; words stay level. */
-  private static Drawing onRoad(Drawing drawing, Scene scene) {
+  private static AffineTransformation toRoad(Scene scene) {
     PointMm along = scene.ground().along();
     PointMm rear = scene.ground().rearContact();
     AffineTransformation t = AffineTransformation.translationInstance(-rear.x(), -rear.z());
     t.compose(AffineTransformation.rotationInstance(-along.angleRad()));
+    return t;
+  }
+
+  /** Returns the drawing with the machine put on the road; words stay level. */
+  static Drawing onRoad(Drawing drawing, Scene scene) {
+    return onRoad(drawing, toRoad(scene));
+  }
+
+  private static Drawing onRoad(Drawing drawing, AffineTransformation t) {
     List<Layer> layers = new ArrayList<>();
+    // a body is painted in two marks of one shape
+    Map<Geometry, Geometry> moved = new IdentityHashMap<>();
     for (Layer layer : drawing.layers()) {
-      List<Mark> marks = layer.marks().stream().map(m -> levelled(m, t)).toList();
+      List<Mark> marks = layer.marks().stream().map(m -> levelled(m, t, moved)).toList();
       layers.add(new Layer(layer.id(), layer.title(), marks));
     }
     return new Drawing(drawing.title(), layers);
   }
 
-  private static Mark levelled(Mark mark, AffineTransformation t) {
+  private static Mark levelled(Mark mark, AffineTransformation t, Map<Geometry, Geometry> shapes) {
+    if (mark instanceof Mark.Shape s) {
+      return new Mark.Shape(
+          s.subject(), shapes.computeIfAbsent(s.geometry(), t::transform), s.style());
+    }
     Mark moved = mark.transformed(t);
     if (mark instanceof Mark.Words before && moved instanceof Mark.Words after) {
       return new Mark.Words(

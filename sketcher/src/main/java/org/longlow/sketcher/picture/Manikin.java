@@ -1,13 +1,15 @@
 package org.longlow.sketcher.picture;
 
-import java.util.List;
-import java.util.Set;
+import java.util.EnumMap;
+import java.util.Map;
 import org.locationtech.jts.geom.Geometry;
-import org.longlow.constraints.seat.Sitting;
+import org.locationtech.jts.geom.Polygon;
+import org.longlow.rider.body.Body;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.pose.Figure;
 import org.longlow.rider.pose.Flesh;
 import org.longlow.rider.pose.Posture;
+import org.longlow.svg.drawing.Planar;
 
 /**
  * A seated person as something to draw, in the axes of the frame: the same flesh that gaps are
@@ -16,35 +18,55 @@ import org.longlow.rider.pose.Posture;
  * @param name whose
  * @param seat which seat
  * @param joints where the joints are
- * @param body outline of everything but the near arm
- * @param head outline of the head, or of the helmet round it
- * @param arm outline of the near arm
- * @param headRadiusMm half the head's length, helmet included
- * @param helmet whether a helmet is worn
+ * @param body their sizes, and what they wear
+ * @param flesh outline of each part, convex; the head's is the helmet's where one is worn
  */
 record Manikin(
-    String name,
-    String seat,
-    Posture joints,
-    Geometry body,
-    Geometry head,
-    Geometry arm,
-    double headRadiusMm,
-    boolean helmet) {
+    String name, String seat, Posture joints, Body body, Map<Figure.Part, Polygon> flesh) {
 
-  private static final Set<String> ARM = Set.of("upperArm", "forearm");
+  Manikin {
+    flesh = Map.copyOf(flesh);
+  }
 
-  static Manikin of(Sitting sitting, Posture posture, boolean helmet) {
-    List<Flesh> flesh = sitting.flesh();
-    return new Manikin(
-        sitting.person(),
-        sitting.seat(),
-        posture,
-        Figure.silhouette(flesh.stream().filter(f -> !ARM.contains(f.name())).toList()),
-        flesh.stream().filter(f -> f.name().equals("head")).findFirst().orElseThrow().outline(),
-        Figure.silhouette(flesh.stream().filter(f -> ARM.contains(f.name())).toList()),
-        sitting.body().head().radiusMm(),
-        helmet);
+  static Manikin of(String name, String seat, Body body, Posture posture) {
+    Figure figure = new Figure(body, posture);
+    Map<Figure.Part, Polygon> flesh = new EnumMap<>(Figure.Part.class);
+    for (Figure.Part part : Figure.Part.values()) {
+      flesh.put(part, figure.part(part).outline());
+    }
+    return new Manikin(name, seat, posture, body, flesh);
+  }
+
+  Polygon flesh(Figure.Part part) {
+    return flesh.get(part);
+  }
+
+  /** Returns the outlines of everything but the arms, lying over each other. */
+  Geometry withoutArms() {
+    return Planar.FACTORY.createMultiPolygon(
+        flesh.entrySet().stream()
+            .filter(e -> e.getKey() != Figure.Part.UPPER_ARM && e.getKey() != Figure.Part.FOREARM)
+            .map(Map.Entry::getValue)
+            .toArray(Polygon[]::new));
+  }
+
+  /** Returns one smooth outline of all of it. */
+  Geometry silhouette() {
+    return Figure.silhouette(
+        flesh.values().stream().map(outline -> new Flesh("", outline, 0, 0)).toList());
+  }
+
+  boolean helmet() {
+    return body.gear().helmetMm() > 0;
+  }
+
+  boolean boots() {
+    return body.gear().bootLengthMm() > 0;
+  }
+
+  /** Returns half the head's length, helmet included, mm. */
+  double headRadiusMm() {
+    return body.head().radiusMm();
   }
 
   /** Returns the unit vector the face looks along. */

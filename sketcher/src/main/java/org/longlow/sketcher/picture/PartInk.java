@@ -1,6 +1,5 @@
 package org.longlow.sketcher.picture;
 
-import java.util.List;
 import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.FrontPart;
@@ -13,7 +12,6 @@ import org.longlow.constraints.layout.SwingarmPart;
 import org.longlow.constraints.layout.TubePart;
 import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.shape.Curves;
-import org.longlow.constraints.shape.Lamps;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Shapes;
@@ -51,7 +49,7 @@ final class PartInk implements Part.Visitor<Void> {
 
   @Override
   public Void swingarm(SwingarmPart arm) {
-    bar(outline);
+    bar(outline, Materials.tone(arm, Tone.STEEL));
     pivot(places.pin(arm.pivot()), places.value(arm.depth()));
     pivot(places.pin(arm.axle()), places.value(arm.depth()));
     return null;
@@ -65,14 +63,73 @@ final class PartInk implements Part.Visitor<Void> {
 
   @Override
   public Void rest(RestPart rest) {
-    return body(PictureLayer.CONTROLS, Tone.RUBBER, 0.75);
+    if (rest.type().board()) {
+      body(PictureLayer.CONTROLS, Materials.tone(rest, Tone.RUBBER), 0.6);
+      ribs(places.pin(rest.to().orElseThrow()).minus(places.pin(rest.at())).angleRad());
+      return null;
+    }
+    body(PictureLayer.CONTROLS, Tone.RUBBER, 0.75);
+    roundRest(rest, places.pin(rest.at()), 0.5 * places.value(rest.diameter()));
+    return null;
+  }
+
+  /** Ribs across a board, for the sole to hold on. */
+  private void ribs(double alongRad) {
+    canvas.shape(
+        PictureLayer.CONTROLS,
+        subject,
+        Hatch.lines(outline, canvas.paper(0.9), alongRad + Math.PI / 2),
+        Canvas.hair(Tone.INK));
+  }
+
+  /** The end of a bar in its rubber; a peg's rubber is toothed. */
+  private void roundRest(RestPart rest, PointMm at, double r) {
+    PictureLayer layer = PictureLayer.CONTROLS;
+    boolean peg = rest.type().limb() == RestPart.Limb.FOOT;
+    if (peg) {
+      for (int i = 0; i < 10; i++) {
+        PointMm way = PointMm.unit(2 * Math.PI * i / 10);
+        canvas.line(
+            layer,
+            subject,
+            Canvas.hair(Tone.PAPER),
+            at.plus(way.times(0.62 * r)),
+            at.plus(way.times(r)));
+      }
+    }
+    Style metal = Canvas.fine(Tone.INK).withFill(Tone.PAPER, 1);
+    canvas.circle(layer, subject, at, 0.55 * r, metal);
+    canvas.circle(layer, subject, at, (peg ? 0.18 : 0.3) * r, Canvas.fine(Tone.INK));
   }
 
   @Override
   public Void stand(StandPart stand) {
-    bar(outline);
-    pivot(places.pin(stand.pivot()), places.value(stand.diameter()));
+    bar(outline, Tone.STEEL);
+    PointMm pivot = places.pin(stand.pivot());
+    PointMm foot = places.pin(stand.stowed());
+    double d = places.value(stand.diameter());
+    pivot(pivot, d);
+    PointMm way = foot.minus(pivot);
+    double length = way.length();
+    if (length > 4 * d) {
+      PointMm u = way.times(1 / length);
+      PointMm side = u.left().times(0.5 * d);
+      PointMm toe = foot.minus(u.times(0.6 * d));
+      canvas.line(
+          PictureLayer.FRAME, subject, Canvas.fine(Tone.INK), toe.plus(side), toe.minus(side));
+      spring(pivot.plus(u.times(0.8 * d)), u.times(0.4 * length), side.times(0.5));
+    }
     return null;
+  }
+
+  /** The coil that holds a stand up. */
+  private void spring(PointMm from, PointMm run, PointMm side) {
+    PointMm[] coil = new PointMm[13];
+    for (int i = 0; i < coil.length; i++) {
+      PointMm on = from.plus(run.times(i / (coil.length - 1.0)));
+      coil[i] = i == 0 || i == coil.length - 1 ? on : i % 2 == 0 ? on.plus(side) : on.minus(side);
+    }
+    canvas.line(PictureLayer.FRAME, subject, Canvas.hair(Tone.INK), coil);
   }
 
   private Void body(PictureLayer layer, Tone tone, double opacity) {
@@ -80,8 +137,8 @@ final class PartInk implements Part.Visitor<Void> {
     return null;
   }
 
-  private void bar(Geometry bar) {
-    canvas.body(PictureLayer.FRAME, subject, bar, Tone.STEEL, 0.35, Canvas.edge(Tone.INK));
+  private void bar(Geometry bar, Tone tone) {
+    canvas.body(PictureLayer.FRAME, subject, bar, tone, 0.35, Canvas.edge(Tone.INK));
   }
 
   private void pivot(PointMm p, double widthMm) {
@@ -92,21 +149,22 @@ final class PartInk implements Part.Visitor<Void> {
 
   @Override
   public Void front(FrontPart front) {
+    Tone tone = Materials.tone(front, Tone.STEEL);
     double d = places.value(front.tube());
     PointMm top = places.pin(front.top());
     PointMm bottom = places.pin(front.bottom());
     PointMm axle = places.pin(front.axle());
     if (front.pivot().isPresent()) {
       PointMm pivot = places.pin(front.pivot().get());
-      bar(Curves.bar(top, bottom, d));
-      bar(Curves.bar(bottom, pivot, d));
-      bar(Curves.bar(pivot, axle, d));
+      bar(Curves.bar(top, bottom, d), tone);
+      bar(Curves.bar(bottom, pivot, d), tone);
+      bar(Curves.bar(pivot, axle, d), tone);
       pivot(pivot, d);
     } else {
       // stanchion from the yokes, slider from half way down
-      bar(Curves.bar(top, axle, d));
-      bar(Curves.bar(bottom.towards(axle, 0.5), axle, 1.35 * d));
-      bar(Curves.bar(top, bottom, 1.5 * d));
+      bar(Curves.bar(top, axle, d), tone);
+      bar(Curves.bar(bottom.towards(axle, 0.5), axle, 1.35 * d), tone);
+      bar(Curves.bar(top, bottom, 1.5 * d), tone);
       canvas.line(PictureLayer.AXES, subject, Canvas.chain(Tone.PENCIL), bottom, axle);
     }
     pivot(axle, d);
@@ -115,10 +173,9 @@ final class PartInk implements Part.Visitor<Void> {
 
   @Override
   public Void tube(TubePart tube) {
-    return switch (tube.type()) {
-      case RAIL -> tube(tube, PictureLayer.FRAME, Tone.STEEL);
-      case EXHAUST -> tube(tube, PictureLayer.EXHAUST, Tone.EXHAUST);
-    };
+    return tube.type() == TubePart.Kind.EXHAUST
+        ? tube(tube, PictureLayer.EXHAUST, Tone.EXHAUST)
+        : tube(tube, PictureLayer.FRAME, Materials.tone(tube, Tone.STEEL));
   }
 
   private Void tube(TubePart tube, PictureLayer layer, Tone tone) {
@@ -130,87 +187,44 @@ final class PartInk implements Part.Visitor<Void> {
 
   @Override
   public Void flat(Part.Flat flat) {
-    return switch (flat.look()) {
-      case ENGINE -> hatched(PictureLayer.ENGINE, Tone.ENGINE, 0.3, 1.4, Math.PI / 4, Tone.ENGINE);
-      case MOTOR -> {
-        hatched(PictureLayer.ENGINE, Tone.ENGINE, 0.3, 1.4, Math.PI / 4, Tone.ENGINE);
-        yield hatch(PictureLayer.ENGINE, 1.4, -Math.PI / 4, Tone.ENGINE);
-      }
-      case TANK -> walled(PictureLayer.TANK, Tone.TANK, 0.45, 0.8);
-      case RADIATOR -> hatched(PictureLayer.ENGINE, Tone.STEEL, 0.25, 0.7, 0, Tone.PENCIL);
-      case SILENCER -> walled(PictureLayer.EXHAUST, Tone.EXHAUST, 0.5, 0.6);
-      case BATTERY -> hatched(PictureLayer.ENGINE, Tone.PENCIL, 0.2, 1.1, Math.PI / 2, Tone.PENCIL);
-      case BOX, BLOCK -> body(PictureLayer.ENGINE, Tone.FAINT, 0.35);
-      case LATCH, BRACKET, LEVER ->
-          hatched(PictureLayer.FRAME, Tone.STEEL, 0.55, 0.8, -Math.PI / 4, Tone.INK);
-    };
-  }
-
-  private Void hatched(
-      PictureLayer layer,
-      Tone tone,
-      double opacity,
-      double spacingMm,
-      double angleRad,
-      Tone lines) {
-    body(layer, tone, opacity);
-    return hatch(layer, spacingMm, angleRad, lines);
-  }
-
-  private Void hatch(PictureLayer layer, double spacingMm, double angleRad, Tone tone) {
-    Geometry lines = Hatch.lines(outline, canvas.paper(spacingMm), angleRad);
-    canvas.shape(layer, subject, lines, Canvas.hair(tone));
-    return null;
-  }
-
-  /** A hollow body, its wall shown by a second line. */
-  private Void walled(PictureLayer layer, Tone tone, double opacity, double wallMm) {
-    body(layer, tone, opacity);
-    canvas.shape(layer, subject, outline.buffer(-canvas.paper(wallMm)), Canvas.hair(Tone.INK));
+    BodyInk.draw(canvas, scene, flat, outline);
     return null;
   }
 
   /** Shells are see-through, so that what they must clear stays in view. */
   @Override
   public Void shell(ShellPart shell) {
-    return switch (shell.type()) {
-      case COWL -> {
-        Style edge = Style.line(Tone.COWL, 0.5);
-        yield sheet(PictureLayer.BODY, edge, Tone.COWL, shell.open() ? 0.9 : 0.12);
+    if (shell.type().seeThrough()) {
+      sheet(PictureLayer.SCREEN, Canvas.edge(Tone.INK), Tone.SCREEN, shell.open() ? 0.9 : 0.45);
+      if (!shell.open()) {
+        shine();
       }
-      case SCREEN -> {
-        Style edge = Canvas.edge(Tone.INK);
-        yield sheet(PictureLayer.SCREEN, edge, Tone.SCREEN, shell.open() ? 0.9 : 0.45);
-      }
-    };
+      return null;
+    }
+    Tone tone = Materials.tone(shell, Tone.COWL);
+    sheet(PictureLayer.BODY, Style.line(tone, 0.5), tone, shell.open() ? 0.9 : 0.12);
+    return null;
   }
 
-  private Void sheet(PictureLayer layer, Style edge, Tone tone, double opacity) {
+  private void sheet(PictureLayer layer, Style edge, Tone tone, double opacity) {
     canvas.shape(layer, subject, outline, edge.withFill(tone, opacity));
-    return null;
+  }
+
+  /** Short slanting strokes, as glass is drawn. */
+  private void shine() {
+    Grain.Disc room = Grain.roomiest(outline);
+    double r = Math.min(0.8 * room.radiusMm(), canvas.paper(4));
+    PointMm way = PointMm.unit(Math.PI / 3).times(r);
+    for (double off : new double[] {-0.25, 0, 0.25}) {
+      PointMm c = room.centre().plus(new PointMm(off * r, 0));
+      PointMm half = way.times(off == 0 ? 0.9 : 0.6);
+      canvas.line(PictureLayer.SCREEN, subject, Canvas.hair(Tone.INK), c.minus(half), c.plus(half));
+    }
   }
 
   @Override
   public Void lamp(LampPart lamp) {
-    boolean plate = lamp.type() == LampPart.Kind.PLATE;
-    Tone tone = plate ? Tone.PAPER : lamp.colour() == LampPart.Colour.RED ? Tone.BAD : Tone.LAMP;
-    body(PictureLayer.LAMPS, tone, 0.7);
-    PointMm at = places.pin(lamp.at());
-    double half = places.value(lamp.halfHeight());
-    if (lamp.type() == LampPart.Kind.HEADLAMP && half > 0) {
-      // the lens: a shallow bow on the lit face
-      double out = (Lamps.facesForward(lamp.type()) ? 1 : -1) * 0.28 * half;
-      Geometry lens =
-          Curves.polygon(
-              Curves.through(
-                  List.of(
-                      at.plus(new PointMm(0, -half)),
-                      at.plus(new PointMm(out, 0)),
-                      at.plus(new PointMm(0, half))),
-                  List.of(false, true, false),
-                  false));
-      canvas.body(PictureLayer.LAMPS, subject, lens, tone, 0.35, Canvas.fine(Tone.INK));
-    }
+    LampInk.draw(canvas, scene, lamp, outline);
     return null;
   }
 }

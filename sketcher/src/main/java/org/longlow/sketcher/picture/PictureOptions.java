@@ -24,6 +24,7 @@ import org.longlow.constraints.stand.Condition;
  * @param chosen subject to bring out, such as {@code part:tank}, or empty
  * @param pins whether pins are shown with their names
  * @param names whether larger parts are named
+ * @param nameWidthMm widest a name may be, paper mm, greater than 0; longer ones are shortened
  * @param dimensions whether wheelbase, rake, trail and the main heights are written
  * @param denominator N of the scale 1:N at which the drawing will be shown, greater than 0
  */
@@ -37,13 +38,25 @@ public record PictureOptions(
     String chosen,
     boolean pins,
     boolean names,
+    double nameWidthMm,
     boolean dimensions,
     double denominator) {
 
   /** The machine with its first rider, no dimensions, for showing at 1:10. */
   public static final PictureOptions PLAIN =
       new PictureOptions(
-          "", List.of(), Set.of(), Optional.empty(), 1, Map.of(), "", false, false, false, 10);
+          "",
+          List.of(),
+          Set.of(),
+          Optional.empty(),
+          1,
+          Map.of(),
+          "",
+          false,
+          false,
+          Double.POSITIVE_INFINITY,
+          false,
+          10);
 
   public PictureOptions {
     seated = List.copyOf(seated);
@@ -51,6 +64,10 @@ public record PictureOptions(
     findings = Collections.unmodifiableMap(new LinkedHashMap<>(findings));
     if (!(opening >= 0 && opening <= 1)) {
       throw new IllegalArgumentException("opening is " + opening + "; allowed: 0 to 1");
+    }
+    if (!(nameWidthMm > 0)) {
+      throw new IllegalArgumentException(
+          "names may be " + nameWidthMm + " mm wide; allowed: greater than 0");
     }
     if (!(denominator > 0) || !Double.isFinite(denominator)) {
       throw new IllegalArgumentException(
@@ -115,6 +132,11 @@ public record PictureOptions(
     return with(d -> d.names = shown);
   }
 
+  /** Returns a copy whose names are no wider than this, paper mm. */
+  public PictureOptions withNameWidth(double mm) {
+    return with(d -> d.nameWidthMm = mm);
+  }
+
   public PictureOptions withDimensions(boolean shown) {
     return with(d -> d.dimensions = shown);
   }
@@ -140,6 +162,7 @@ public record PictureOptions(
     private String chosen;
     private boolean pins;
     private boolean names;
+    private double nameWidthMm;
     private boolean dimensions;
     private double denominator;
 
@@ -153,6 +176,7 @@ public record PictureOptions(
       chosen = o.chosen;
       pins = o.pins;
       names = o.names;
+      nameWidthMm = o.nameWidthMm;
       dimensions = o.dimensions;
       denominator = o.denominator;
     }
@@ -168,6 +192,7 @@ public record PictureOptions(
           chosen,
           pins,
           names,
+          nameWidthMm,
           dimensions,
           denominator);
     }

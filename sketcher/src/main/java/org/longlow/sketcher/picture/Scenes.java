@@ -37,13 +37,13 @@ public final class Scenes {
     List<Manikin> people = new ArrayList<>();
     Map<String, Scene.Sunk> sunk = new LinkedHashMap<>();
     for (Sitting s : seated) {
-      manikin(study.layout(), s).ifPresent(people::add);
+      manikin(s).ifPresent(people::add);
       sunk.putAll(sunk(s));
     }
     List<Manikin> ghosts = new ArrayList<>();
     for (Sitting s : study.sittings()) {
       if (options.ghosts().contains(s.person()) && !seated.contains(s)) {
-        manikin(study.layout(), s).ifPresent(ghosts::add);
+        manikin(s).ifPresent(ghosts::add);
       }
     }
     Places places = standing.map(Standing::places).orElse(study.placed().places());
@@ -147,10 +147,10 @@ public final class Scenes {
     return out;
   }
 
-  static Optional<Manikin> manikin(Layout layout, Sitting sitting) {
-    boolean helmet =
-        Optional.ofNullable(layout.crew().get(sitting.person())).map(p -> p.helmet()).orElse(false);
-    return sitting.posture().map(p -> Manikin.of(sitting, p, helmet));
+  static Optional<Manikin> manikin(Sitting sitting) {
+    return sitting
+        .posture()
+        .map(p -> Manikin.of(sitting.person(), sitting.seat(), sitting.body(), p));
   }
 
   /** Returns how far each cushion gives under a sitting, by part. */

@@ -102,7 +102,8 @@ final class SignSpots {
     return new LineSegment(sign.at().x(), sign.at().z(), middle.x(), middle.z());
   }
 
-  private static boolean crosses(LineSegment line, Envelope box) {
+  /** Returns whether a line runs through a box. */
+  static boolean crosses(LineSegment line, Envelope box) {
     if (!box.intersects(line.p0, line.p1)) {
       return false;
     }

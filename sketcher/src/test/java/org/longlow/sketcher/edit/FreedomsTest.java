@@ -21,7 +21,15 @@ class FreedomsTest {
   private static final double NEAR = 1e-7;
 
   private final Problem.Builder builder = Problem.builder();
-  private final Pt o = builder.fixedPin("o", 0, 0);
+  private final Pt o = still("o", 0, 0);
+
+  private Pt still(String name, double xMm, double zMm) {
+    return still(builder, name, xMm, zMm);
+  }
+
+  private static Pt still(Problem.Builder into, String name, double xMm, double zMm) {
+    return Pt.variables(into.fixed(name + ".x", xMm), into.fixed(name + ".z", zMm));
+  }
 
   private PinFreedom of(String pin) {
     Problem problem = builder.build();
@@ -170,7 +178,7 @@ class FreedomsTest {
   void aBarPulledAlongItselfTakesItsOtherEndAlong() {
     Pt a = builder.pin("a", 300, 400);
     Pt b = builder.pin("b", 600, 800);
-    Pt far = builder.fixedPin("far", 900, 1200);
+    Pt far = still("far", 900, 1200);
     builder.tie("bar", Relations.distance(a, b, 500));
     Relation aside = Relations.pointToLine(a, o, far, Quantity.of(0));
     builder.limit("left", aside);
@@ -240,7 +248,7 @@ class FreedomsTest {
         at[2 * k + 1] = random.nextDouble(1000);
         p[k] =
             k == 0
-                ? chain.fixedPin("p0", at[0], at[1])
+                ? still(chain, "p0", at[0], at[1])
                 : chain.pin("p" + k, at[2 * k], at[2 * k + 1]);
       }
       for (int k = 1; k < n; k++) {

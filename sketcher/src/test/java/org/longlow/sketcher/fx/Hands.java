@@ -175,6 +175,38 @@ final class Hands {
         });
   }
 
+  /** Returns where a place of the drawn machine is on the screen. */
+  Point2D at(double xMm, double zMm) {
+    return onFx(
+        () -> {
+          PointMm px = window.board().onScreen(new PointMm(xMm, zMm));
+          return window.board().localToScreen(px.x(), px.z());
+        });
+  }
+
+  /** Clicks on the card, keys held. */
+  Hands clickAt(Point2D at, KeyCode... held) {
+    moveTo(at);
+    robot.press(held);
+    robot.press(MouseButton.PRIMARY);
+    robot.release(MouseButton.PRIMARY);
+    robot.release(held);
+    return settle();
+  }
+
+  /** Drags over the card from one place to another, keys held. */
+  Hands dragAt(Point2D from, Point2D to, KeyCode... held) {
+    moveTo(from);
+    robot.press(held);
+    robot.press(MouseButton.PRIMARY);
+    for (int i = 1; i <= 5; i++) {
+      jump(from.add(to.subtract(from).multiply(i / 5.0)));
+    }
+    robot.release(MouseButton.PRIMARY);
+    robot.release(held);
+    return settle();
+  }
+
   Hands moveTo(Point2D at) {
     jump(at);
     return settle();
@@ -186,9 +218,49 @@ final class Hands {
     WaitForAsyncUtils.waitForFxEvents(1);
   }
 
+  /** Returns a place on the screen where a thing is drawn and nothing lies over it. */
+  Point2D somewhereOn(String subject) {
+    return onFx(
+        () -> {
+          Board board = window.board();
+          Spots.Box box = board.boxOf(desk().shown().get(), subject);
+          for (double x = Math.ceil(box.x()); x <= box.right(); x += 2) {
+            for (double y = Math.ceil(box.y()); y <= box.bottom(); y += 2) {
+              Point2D at = board.localToScreen(x, y);
+              if (board.pinAt(x, y).isEmpty()
+                  && isAllOf(board, subject, x, y)
+                  && window.lookupAll(".ticket").stream().noneMatch(t -> covers(t, at))) {
+                return at;
+              }
+            }
+          }
+          throw new AssertionError(subject + " is nowhere to be picked");
+        });
+  }
+
+  /** Some way round too, for the pointer comes to rest on whole pixels. */
+  private static boolean isAllOf(Board board, String subject, double x, double y) {
+    for (int i = -1; i <= 1; i++) {
+      for (int k = -1; k <= 1; k++) {
+        if (board.subjectAt(x + 2 * i, y + 2 * k).filter(subject::equals).isEmpty()) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private static boolean covers(Node slip, Point2D screen) {
+    return slip.isVisible() && slip.contains(slip.screenToLocal(screen));
+  }
+
   /** Takes a pin and moves it by some pixels, still holding. */
   Hands drag(String name, double dx, double dy) {
-    Point2D from = pin(name);
+    return dragFrom(pin(name), dx, dy);
+  }
+
+  /** Presses at a place and moves by some pixels, still holding. */
+  Hands dragFrom(Point2D from, double dx, double dy) {
     moveTo(from);
     robot.press(MouseButton.PRIMARY);
     for (int i = 1; i <= 8; i++) {
@@ -206,6 +278,12 @@ final class Hands {
       jump(from.add(dx * i / 5, dy * i / 5));
     }
     settle();
+    return letGo();
+  }
+
+  /** Presses the button where the pointer is, and lets go. */
+  Hands pressHere() {
+    robot.press(MouseButton.PRIMARY);
     return letGo();
   }
 

@@ -1,5 +1,6 @@
 package org.longlow.sketcher.fx;
 
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.file.Files;
@@ -19,15 +20,25 @@ import javafx.scene.SnapshotParameters;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.transform.Transform;
 import javafx.stage.Stage;
+import javax.imageio.ImageIO;
+import org.locationtech.jts.geom.Envelope;
+import org.longlow.constraints.json.LayoutWriter;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.stand.Condition;
+import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.desk.Autosave;
 import org.longlow.sketcher.desk.Desk;
+import org.longlow.sketcher.desk.Selection;
 import org.longlow.sketcher.desk.Wren;
+import org.longlow.sketcher.edit.PhotoEdits;
 import org.longlow.sketcher.edit.Subjects;
 import org.longlow.sketcher.edit.Target;
+import org.longlow.sketcher.photo.Homography;
+import org.longlow.sketcher.photo.Pixel;
 
 /**
  * Makes the window's pictures for the README, without a display:
@@ -106,6 +117,16 @@ public final class Screenshots {
       act(desk, d -> d.type(new Target.OfTie("backSlope"), "recline + 20 deg + backLength"));
       shot(window, folder.resolve("refused" + size + ".png"));
       act(desk, d -> d.look(o -> o.withStance(Optional.empty())));
+      press(window, "add");
+      shot(window, folder.resolve("gallery" + size + ".png"));
+      press(window, "add-silencer");
+      act(desk, d -> window.board().fireEvent(key(KeyCode.LEFT)));
+      act(desk, d -> window.board().fireEvent(key(KeyCode.LEFT)));
+      shot(window, folder.resolve("placing" + size + ".png"));
+      act(desk, d -> window.board().fireEvent(key(KeyCode.ESCAPE)));
+      act(desk, d -> d.select(new Selection(List.of("part:pan", "part:back", "pin:backTop"))));
+      shot(window, folder.resolve("several" + size + ".png"));
+      act(desk, d -> d.choose(""));
       press(window, "keys");
       shot(window, folder.resolve("keys" + size + ".png"));
       press(window, "make");
@@ -120,6 +141,7 @@ public final class Screenshots {
             window.use(Look.DAY);
           });
       shot(window, folder.resolve("dimensions" + size + ".png"));
+      photo(window, layout, home, folder.resolve("photo" + size + ".png"));
       Path broken = Files.writeString(home.resolve("broken.json"), BROKEN);
       act(desk, Desk::leave);
       act(desk, d -> d.open(broken));
@@ -134,8 +156,47 @@ public final class Screenshots {
     Platform.exit();
   }
 
+  /** A wall of tiles seen at a slant, under the machine and squared up. */
+  private static void photo(Window window, Layout layout, Path home, Path file) throws Exception {
+    List<Pixel> corners =
+        List.of(
+            new Pixel(300, 900), new Pixel(1350, 800), new Pixel(1300, 330), new Pixel(350, 200));
+    Homography camera = Homography.of(corners, 1200, 600);
+    BufferedImage wall = new BufferedImage(1600, 1200, BufferedImage.TYPE_INT_RGB);
+    for (int y = 0; y < wall.getHeight(); y++) {
+      for (int x = 0; x < wall.getWidth(); x++) {
+        PointMm at = camera.onPlane(new Pixel(x + 0.5, y + 0.5)).orElse(PointMm.ORIGIN);
+        boolean dark = (Math.round(at.x() / 100) + Math.round(at.z() / 100)) % 2 == 0;
+        wall.setRGB(x, y, dark ? 0x806048 : 0xe8d8c0);
+      }
+    }
+    ImageIO.write(wall, "png", home.resolve("wall.png").toFile());
+    Path saved = home.resolve("traced.json");
+    LayoutWriter.save(
+        PhotoEdits.put("wall", "wall.png", 1600, 1200, new Envelope(-400, 1900, 0, 1200))
+            .applied(layout),
+        saved);
+    act(window.desk(), d -> d.open(saved));
+    act(
+        window.desk(),
+        d ->
+            d.edit(
+                PhotoEdits.squared("wall", d.shown().get().places(), corners, "1200 mm", "600 mm"),
+                new Target.OfEntry(PhotoEdits.entry("wall")),
+                ""));
+    act(window.desk(), d -> d.choose("photo:wall"));
+    for (int i = 0; i < 200 && onFx(() -> window.board().photoAt(700, 400)).isEmpty(); i++) {
+      Thread.sleep(20);
+    }
+    shot(window, file);
+  }
+
   private static Layout machine() {
     return Machines.shipped().isEmpty() ? Wren.layout() : Machines.shipped().get(0).layout();
+  }
+
+  private static KeyEvent key(KeyCode code) {
+    return new KeyEvent(KeyEvent.KEY_PRESSED, "", "", code, false, false, false, false);
   }
 
   private static void press(Window window, String id) throws Exception {

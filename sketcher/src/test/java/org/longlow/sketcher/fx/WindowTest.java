@@ -202,6 +202,37 @@ class WindowTest {
     assertThat(hands.shown().standing().map(Standing::condition)).isEqualTo(worst.stance());
   }
 
+  @Test
+  void aSectionIsOpenedBySliderAndByHandAndStopsWhereItFirstComesTooClose() throws Exception {
+    hands.abandon();
+    hands = Hands.at(folder.resolve("home"), List.of(Demos.layout("heron")));
+    hands.click("machine-heron");
+    double from =
+        hands.shown().study().findings().stream()
+            .filter(f -> f.from().isPresent())
+            .mapToDouble(f -> f.from().getAsDouble())
+            .min()
+            .orElseThrow();
+    hands.click("stance-open-lid");
+    Slider slider = hands.node("opening-share", Slider.class);
+    assertThat(Hands.onFx(slider::getValue)).isEqualTo(1);
+    hands.slide(slider.lookup(".thumb"), -400, 0);
+    assertThat(opening()).isZero();
+    hands.slide(slider.lookup(".thumb"), 100, 0);
+    assertThat(opening()).as("stopped").isCloseTo(from, within(1e-9));
+    hands.press(KeyCode.RIGHT);
+    assertThat(opening()).as("taken up again").isGreaterThan(from + 0.01);
+
+    double before = opening();
+    Point2D lid = hands.somewhereOn("part:lid");
+    hands.dragFrom(lid, 60, 60).letGo();
+    assertThat(opening()).isNotEqualTo(before);
+  }
+
+  private double opening() {
+    return Hands.onFx(() -> hands.desk().options().opening());
+  }
+
   private static double backLength(Shown shown) {
     return shown
         .study()
@@ -427,7 +458,7 @@ class WindowTest {
     hands.abandon();
 
     hands = Hands.at(folder.resolve("home"), List.of());
-    hands.typeInto("open-path", file.toString());
+    hands.click("recent-mine-json");
     assertThat(hands.layout().measures().get("wheelbase").is().text()).isEqualTo("1660 mm");
     hands.click("answer-take-it-up-again");
     assertThat(hands.layout()).isEqualTo(unsaved);

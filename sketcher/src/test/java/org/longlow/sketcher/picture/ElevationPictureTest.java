@@ -117,7 +117,7 @@ public class ElevationPictureTest {
             .findFirst()
             .orElseThrow()
             .outline();
-    assertThat(scene.people().get(0).body().buffer(0.5).contains(chest)).isTrue();
+    assertThat(scene.people().get(0).flesh().get(Figure.Part.CHEST).equalsExact(chest)).isTrue();
   }
 
   @Test

@@ -60,6 +60,18 @@ public final class Planar {
     return FACTORY.createPolygon(ring);
   }
 
+  /** Returns a disc as a polygon of so many sides: at least 12, at most 180. */
+  public static Polygon disc(double cx, double cy, double r, int sides) {
+    int n = Math.max(12, Math.min(180, sides));
+    double[] xy = new double[2 * n];
+    for (int i = 0; i < n; i++) {
+      double a = 2 * Math.PI * i / n;
+      xy[2 * i] = cx + r * Math.cos(a);
+      xy[2 * i + 1] = cy + r * Math.sin(a);
+    }
+    return polygon(xy);
+  }
+
   private static Coordinate[] coordinates(double... xy) {
     Coordinate[] out = new Coordinate[xy.length / 2];
     for (int i = 0; i < out.length; i++) {

@@ -10,6 +10,10 @@ public enum Tone {
   FAINT(Use.AREA),
   /** Tube, plate, brackets. */
   STEEL(Use.LINE),
+  /** Castings, light plate. */
+  ALUMINIUM(Use.LINE),
+  /** Moulded parts. */
+  PLASTIC(Use.LINE),
   /** Soft foam. */
   FOAM_SOFT(Use.AREA),
   /** Firm or closed-cell foam. */
@@ -30,8 +34,12 @@ public enum Tone {
   TANK(Use.LINE),
   /** Exhaust and silencer. */
   EXHAUST(Use.LINE),
-  /** Lamps and reflectors. */
+  /** Lamps that give white light. */
   LAMP(Use.AREA),
+  /** Amber lamps and reflectors. */
+  LAMP_AMBER(Use.AREA),
+  /** Red lamps and reflectors. */
+  LAMP_RED(Use.AREA),
   /** Road surface. */
   GROUND(Use.LINE),
   /** Dimension lines and their figures. */

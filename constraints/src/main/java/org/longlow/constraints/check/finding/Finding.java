@@ -24,6 +24,7 @@ import org.longlow.rider.geom.PointMm;
  * @param text one sentence for the user
  * @param where the place on the elevation, in the axes of the drawn machine, if it has one
  * @param opening how far the section of its stance is open where it is worst, 0 shut to 1 open
+ * @param from how far it is open where what is asked is first not kept
  */
 public record Finding(
     FindingKind kind,
@@ -34,7 +35,8 @@ public record Finding(
     List<Basis> basis,
     String text,
     Optional<PointMm> where,
-    OptionalDouble opening) {
+    OptionalDouble opening,
+    OptionalDouble from) {
 
   public Finding {
     basis = List.copyOf(basis);
@@ -58,6 +60,7 @@ public record Finding(
         basis,
         text,
         Optional.empty(),
+        OptionalDouble.empty(),
         OptionalDouble.empty());
   }
 
@@ -146,32 +149,47 @@ public record Finding(
   /** Returns this finding with a place on the elevation. */
   public Finding at(PointMm point) {
     return new Finding(
-        kind, about, stance, verdict, figures, basis, text, Optional.of(point), opening);
+        kind, about, stance, verdict, figures, basis, text, Optional.of(point), opening, from);
   }
 
   /** Returns this finding as one that is worst where a section is open by {@code share}. */
   public Finding openBy(double share) {
     return new Finding(
-        kind, about, stance, verdict, figures, basis, text, where, OptionalDouble.of(share));
+        kind, about, stance, verdict, figures, basis, text, where, OptionalDouble.of(share), from);
+  }
+
+  /** Returns this finding as one that begins where a section is open by {@code share}. */
+  public Finding openFrom(double share) {
+    return new Finding(
+        kind,
+        about,
+        stance,
+        verdict,
+        figures,
+        basis,
+        text,
+        where,
+        opening,
+        OptionalDouble.of(share));
   }
 
   /** Returns this finding as one of a state of the machine. */
   public Finding in(Condition condition) {
     return new Finding(
-        kind, about, Optional.of(condition), verdict, figures, basis, text, where, opening);
+        kind, about, Optional.of(condition), verdict, figures, basis, text, where, opening, from);
   }
 
   /** Returns this finding with what was measured. */
   public Finding measured(Figures other) {
-    return new Finding(kind, about, stance, verdict, other, basis, text, where, opening);
+    return new Finding(kind, about, stance, verdict, other, basis, text, where, opening, from);
   }
 
   public Finding withText(String other) {
-    return new Finding(kind, about, stance, verdict, figures, basis, other, where, opening);
+    return new Finding(kind, about, stance, verdict, figures, basis, other, where, opening, from);
   }
 
   public Finding withVerdict(Verdict other) {
-    return new Finding(kind, about, stance, other, figures, basis, text, where, opening);
+    return new Finding(kind, about, stance, other, figures, basis, text, where, opening, from);
   }
 
   /** Returns the groups with a caution that have findings here, in their order. */

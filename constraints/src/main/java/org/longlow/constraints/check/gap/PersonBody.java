@@ -1,11 +1,13 @@
 package org.longlow.constraints.check.gap;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.longlow.constraints.gap.Solid;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.lock.SpaceBody;
 import org.longlow.constraints.seat.Resting;
 import org.longlow.constraints.seat.Sitting;
 
@@ -15,8 +17,12 @@ public final class PersonBody {
   /** All of somebody, as close up as it goes. */
   private static final Resting.Clear FINE = new Resting.Clear(Set.of(), true);
 
+  /** They go with the grips, wherever these go. */
+  private static final Set<String> ARMS = Set.of("upperArm", "forearm");
+
   private final Sitting sitting;
   private final Map<Resting.Clear, Solid> bodies = new HashMap<>();
+  private List<SpaceBody> limbs;
 
   private PersonBody(Sitting sitting) {
     this.sitting = sitting;
@@ -39,6 +45,41 @@ public final class PersonBody {
   /** Returns all of this person, thighs as far out as they are at each place. */
   Solid fine() {
     return body(FINE);
+  }
+
+  /**
+   * Returns the limbs that a part must stay clear of while it turns with the steering. Arms go with
+   * the grips; what rests on a part, and what a part that is said to touch the rider touches as
+   * drawn, may do so.
+   *
+   * @param body the part as drawn, in space
+   */
+  List<SpaceBody> limbsBeside(Part part, GapRules rules, SpaceBody body) {
+    Set<String> without = rules.clear(part, sitting).without();
+    List<SpaceBody> beside = new ArrayList<>();
+    for (SpaceBody limb : limbs()) {
+      boolean may = without.contains(limb.name());
+      if (!may && (rules.clearOfPeople(part.name()) || !limb.touches(body))) {
+        beside.add(limb);
+      }
+    }
+    return beside;
+  }
+
+  /** All limbs but the arms, thighs as far out as they are at each place. */
+  private List<SpaceBody> limbs() {
+    if (limbs == null) {
+      limbs = new ArrayList<>();
+      sitting
+          .fineLimbs()
+          .forEach(
+              (name, prisms) -> {
+                if (!ARMS.contains(name)) {
+                  limbs.add(SpaceBody.of(name, prisms));
+                }
+              });
+    }
+    return limbs;
   }
 
   private Solid body(Resting.Clear clear) {

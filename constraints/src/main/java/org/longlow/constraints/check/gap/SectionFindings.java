@@ -244,7 +244,8 @@ public final class SectionFindings {
             List.of(source, HOW),
             text)
         .at(fouling.where())
-        .openBy(fouling.worst());
+        .openBy(fouling.worst())
+        .openFrom(fouling.first());
   }
 
   private static String percent(double opening) {

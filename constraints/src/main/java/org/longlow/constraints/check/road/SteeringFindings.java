@@ -103,8 +103,8 @@ public final class SteeringFindings {
     Figures figures = Figures.within(deg, LEAST_RAKE_DEG, MOST_RAKE_DEG, FigureUnit.DEG);
     String more =
         deg <= 0
-            ? ": the steering axis leans forward, so the wheel falls to one side and cannot be"
-                + " held; lean it back"
+            ? ": the steering axis does not lean back, so the wheel falls to one side and cannot"
+                + " be held; lean it back"
             : figures.margin() < 0
                 ? Say.format(
                     "; machines on the road have %.0f to %.0f°: steep steers nervously, flat falls"

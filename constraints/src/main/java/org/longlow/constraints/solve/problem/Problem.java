@@ -191,11 +191,6 @@ public record Problem(
       return Pt.variables(variable(name + ".x", xMm), variable(name + ".z", zMm));
     }
 
-    /** Adds the two coordinates of a pin that does not move, mm. */
-    public Pt fixedPin(String name, double xMm, double zMm) {
-      return Pt.variables(fixed(name + ".x", xMm), fixed(name + ".z", zMm));
-    }
-
     /** Adds a tie. */
     public Builder tie(String name, Relation... relations) {
       ties.add(SolverTie.of(name, relations));

@@ -98,17 +98,4 @@ public record SolverSettings(
         value,
         workAllowed);
   }
-
-  /** A copy with another bound on the work. */
-  public SolverSettings withWorkAllowed(long value) {
-    return new SolverSettings(
-        tieToleranceMm,
-        nearnessMm,
-        maxIterations,
-        rankTolerance,
-        nearSingularGain,
-        restarts,
-        keepTurns,
-        value);
-  }
 }

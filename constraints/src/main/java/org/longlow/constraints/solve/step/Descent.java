@@ -1,8 +1,5 @@
 package org.longlow.constraints.solve.step;
 
-import java.util.Arrays;
-import java.util.stream.IntStream;
-import org.longlow.constraints.solve.linear.LimitStep;
 import org.longlow.constraints.solve.linear.RowSet;
 import org.longlow.constraints.solve.problem.SolverSettings;
 
@@ -16,17 +13,18 @@ import org.longlow.constraints.solve.problem.SolverSettings;
  * CurvatureStep}).
  */
 final class Descent {
-  private static final int RESTORE_STEPS = 25;
+  static final int RESTORE_STEPS = 25;
   private static final double SLOW = 0.2;
-  private static final int COUNTING_ROUNDS = 8;
 
-  /** So many steps that leave more than this share of broken limits show that little is left. */
-  private static final int PATIENCE = 20;
+  /**
+   * So many steps that leave more than this share of what is made least show that little is left to
+   * gain, where each takes long.
+   */
+  static final int COSTLY_PATIENCE = 5;
 
-  private static final int COSTLY_PATIENCE = 5;
+  static final double COSTLY_STALLED = 0.98;
+
   private static final int COSTLY_HALVINGS = 5;
-  private static final double STALLED = 0.999;
-  private static final double COSTLY_STALLED = 0.98;
 
   /** Share of the objective below which differences are rounding. */
   private static final double NOISE = 1e-13;
@@ -97,133 +95,6 @@ final class Descent {
       }
     }
     return done;
-  }
-
-  /**
-   * From a layout whose ties hold to where the sum of squares of the broken limits is least;
-   * whether all then hold.
-   */
-  boolean leastLimitFailure(double[] x, SolverSettings settings, double aimMm) {
-    steps = 0;
-    int[] variables = system.group.variables();
-    RowSet limits = system.limits;
-    double damping = 1e-6;
-    double[] slope = new double[system.n];
-    double[] trialGaps = new double[limits.count];
-    int refused = 0;
-    int patience = system.isCostly() ? COSTLY_PATIENCE : PATIENCE;
-    double stalled = system.isCostly() ? COSTLY_STALLED : STALLED;
-    double checked = Double.POSITIVE_INFINITY;
-    int taken = patience;
-    for (int k = 0; k < settings.maxIterations() && refused < 30; k++) {
-      if (system.work().isSpent() || !(system.rows.evaluate(x, system.ties) & limits.evaluate(x))) {
-        return false;
-      }
-      double now = broken(limits.value);
-      if (restoration.holds(Math.max(aimMm, settings.tieToleranceMm()), true)) {
-        return true;
-      }
-      if (taken == patience) {
-        if (now > stalled * checked) {
-          break;
-        }
-        checked = now;
-        taken = 0;
-      }
-      steps++;
-      system.factor(0, false);
-      // Gauss-Newton on the broken limits within the ties: they are the wishes here.
-      double longest = brokenStep(damping, slope);
-      if (longest <= settings.nearnessMm() * 1e-2) {
-        break;
-      }
-      for (int j = 0; j < system.n; j++) {
-        from[j] = x[variables[j]];
-        x[variables[j]] += slope[j] * system.rows.scaleOf(j);
-      }
-      boolean accept =
-          restoration.run(x, aimMm, RESTORE_STEPS, false, false) == Restoration.End.HOLDS
-              && limits.values(x, 0, limits.count, trialGaps)
-              && broken(trialGaps) < now * (1 - 1e-12);
-      if (accept) {
-        damping = Math.max(damping / 10, 1e-9);
-        refused = 0;
-        taken++;
-        if (broken(trialGaps) > now * (1 - 1e-10)) {
-          break;
-        }
-      } else {
-        for (int j = 0; j < system.n; j++) {
-          x[variables[j]] = from[j];
-        }
-        damping *= 8;
-        refused++;
-      }
-    }
-    return false;
-  }
-
-  private static double broken(double[] gaps) {
-    double sum = 0;
-    for (double g : gaps) {
-      sum += g < 0 ? g * g : 0;
-    }
-    return sum;
-  }
-
-  /**
-   * Step that mends broken limits as soft rows within the ties; returns its longest part. Limits
-   * that the step would break count too, and those it would more than mend do not.
-   */
-  private double brokenStep(double damping, double[] out) {
-    RowSet limits = system.limits;
-    boolean[] counts = new boolean[limits.count];
-    for (int i = 0; i < limits.count; i++) {
-      counts[i] = limits.value[i] < 0;
-    }
-    for (int round = 0; round < COUNTING_ROUNDS; round++) {
-      mend(counts, damping, out);
-      boolean same = true;
-      for (int i = 0; i < limits.count; i++) {
-        boolean breaks = limits.value[i] + limits.dot(i, out) < 0;
-        same &= breaks == counts[i];
-        counts[i] = breaks;
-      }
-      if (same) {
-        break;
-      }
-    }
-    double longest = 0;
-    for (double d : out) {
-      longest = Math.max(longest, Math.abs(d));
-    }
-    return longest;
-  }
-
-  private void mend(boolean[] counts, double damping, double[] out) {
-    RowSet limits = system.limits;
-    int[] broken = IntStream.range(0, limits.count).filter(i -> counts[i]).toArray();
-    int k = broken.length;
-    double[][] response = new double[k][system.n];
-    double[][] m = new double[k][k];
-    double[] b = new double[k];
-    for (int i = 0; i < k; i++) {
-      limits.addRow(broken[i], 1, response[i]);
-      system.project(response[i], response[i]);
-      b[i] = -limits.value[broken[i]];
-      for (int j = 0; j <= i; j++) {
-        m[i][j] = limits.dot(broken[i], response[j]);
-      }
-      m[i][i] += damping * Math.max(limits.square[broken[i]], 1e-6);
-    }
-    system.work().addProducts((long) k * k * (k + system.n));
-    LimitStep.solveSymmetric(m, b);
-    Arrays.fill(out, 0);
-    for (int j = 0; j < system.n; j++) {
-      for (int i = 0; i < k; i++) {
-        out[j] += b[i] * response[i][j];
-      }
-    }
   }
 
   private boolean pass(double[] x, SolverSettings settings, double aimMm) {

@@ -30,6 +30,7 @@ public final class GroupSolver {
   private final Restoration restoration;
   private final Attempts attempts;
   private final Descent descent;
+  private final LeastBroken leastBroken;
   private final double[] begin;
   private final double[] anchor;
   private final double[] target;
@@ -54,7 +55,9 @@ public final class GroupSolver {
     this.problem = problem;
     restoration = new Restoration(system, true);
     attempts = new Attempts(system, restoration);
-    descent = new Descent(system, new Restoration(system, false));
+    Restoration plain = new Restoration(system, false);
+    descent = new Descent(system, plain);
+    leastBroken = new LeastBroken(system, plain);
     begin = new double[system.n];
     anchor = new double[system.n];
     target = new double[system.n];
@@ -344,8 +347,8 @@ public final class GroupSolver {
 
   /** From where the ties hold to where the limits do too, or to where they fail least. */
   private boolean meetLimits(double[] x, SolverSettings settings) {
-    boolean met = descent.leastLimitFailure(x, settings, aimMm);
-    iterations += descent.steps();
+    boolean met = leastBroken.run(x, settings, aimMm);
+    iterations += leastBroken.steps();
     if (!met && !system.work().isSpent()) {
       double[] least = system.take(x);
       List<Try> shaken = Try.shaken(settings.restarts() / LIMIT_SHARE);

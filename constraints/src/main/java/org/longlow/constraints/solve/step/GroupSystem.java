@@ -1,24 +1,20 @@
 package org.longlow.constraints.solve.step;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
 import org.longlow.constraints.solve.linear.LimitStep;
 import org.longlow.constraints.solve.linear.NormalFactor;
-import org.longlow.constraints.solve.linear.RowSet;
 import org.longlow.constraints.solve.linear.WishStep;
 import org.longlow.constraints.solve.problem.Group;
 import org.longlow.constraints.solve.problem.Problem;
-import org.longlow.constraints.solve.problem.Relation;
 import org.longlow.constraints.solve.problem.Work;
 
 /**
- * The linear algebra of one connected group: rows, factor and the least-change step under
+ * The linear algebra of one connected group: factor of its rows, and the least-change step under
  * linearised ties and limits.
  *
  * <p>Holds workspace, so one instance serves one thread.
  */
-public final class GroupSystem {
+public final class GroupSystem extends GroupRows {
   /** Compliance of a tie relative to its row: far below what matters, far above rounding. */
   public static final double TIE_COMPLIANCE = 1e-12;
 
@@ -29,22 +25,6 @@ public final class GroupSystem {
 
   /** Rounding in the linearised ties below this is left alone, mm. */
   private static final double SHOWS_MM = 1e-10;
-
-  public final Group group;
-
-  /** Number of variables. */
-  public final int n;
-
-  /** Number of tie rows; the rows after them are wishes. */
-  public final int ties;
-
-  public final RowSet rows;
-  public final RowSet limits;
-  public final TurnWatch watch;
-  final double[] wishWeight;
-
-  /** Which tie rows count; all but while ties are taken in one after the other. */
-  final boolean[] tieOn;
 
   final double[] step;
   final double[] lambda;
@@ -69,9 +49,6 @@ public final class GroupSystem {
   private final double[] push;
   private final double[] pushAnswer;
   private double wishUnit = 1;
-  private final boolean costly;
-  private final boolean costlyWishes;
-  private Work work = Work.unbounded();
 
   public GroupSystem(Group group, Problem problem) {
     this(group, problem, noneOf(problem));
@@ -81,29 +58,7 @@ public final class GroupSystem {
    * @param localOf workspace, as many as the problem has variables, all -1; left so
    */
   public GroupSystem(Group group, Problem problem, int[] localOf) {
-    this.group = group;
-    n = group.variables().length;
-    double[] scale = new double[n];
-    for (int j = 0; j < n; j++) {
-      localOf[group.variables()[j]] = j;
-      scale[j] = problem.variables().get(group.variables()[j]).scale();
-    }
-    List<Relation> tieRelations = group.tieRelations(problem);
-    List<Relation> all = new ArrayList<>(tieRelations);
-    all.addAll(group.wishRelations(problem));
-    costlyWishes = all.stream().anyMatch(Relation::costly);
-    ties = tieRelations.size();
-    rows = new RowSet(all, localOf, scale);
-    List<Relation> limitRelations = group.limitRelations(problem);
-    costly = limitRelations.stream().anyMatch(Relation::costly);
-    limits = new RowSet(limitRelations, localOf, scale);
-    for (int v : group.variables()) {
-      localOf[v] = -1;
-    }
-    watch = TurnWatch.of(tieRelations);
-    wishWeight = new double[rows.count - ties];
-    tieOn = new boolean[ties];
-    Arrays.fill(tieOn, true);
+    super(group, problem, localOf);
     limitStep = new LimitStep(limits, n);
     restoringLimits = new LimitStep(limits, n);
     restoringLambda = new double[rows.count];
@@ -114,73 +69,13 @@ public final class GroupSystem {
     step = new double[n];
     push = new double[rows.count];
     pushAnswer = new double[rows.count];
-    bindWeights(problem);
   }
 
-  /** The values of the group's variables in {@code x}. */
-  double[] take(double[] x) {
-    double[] values = new double[n];
-    for (int j = 0; j < n; j++) {
-      values[j] = x[group.variables()[j]];
-    }
-    return values;
-  }
-
-  /** Puts values of the group's variables into {@code x}. */
-  void put(double[] values, double[] x) {
-    for (int j = 0; j < n; j++) {
-      x[group.variables()[j]] = values[j];
-    }
-  }
-
-  /** Whether a wish takes long to evaluate. */
-  boolean hasCostlyWishes() {
-    return costlyWishes;
-  }
-
-  /** Whether a limit takes long to evaluate. */
-  boolean isCostly() {
-    return costly;
-  }
-
-  /** Counts what is done from now on. */
+  @Override
   public void charge(Work other) {
-    work = other;
-    rows.charge(other);
-    limits.charge(other);
+    super.charge(other);
     limitStep.charge(other);
     restoringLimits.charge(other);
-  }
-
-  /** What is counted. */
-  Work work() {
-    return work;
-  }
-
-  /** For each variable of a problem that it is in no group. */
-  public static int[] noneOf(Problem problem) {
-    int[] localOf = new int[problem.size()];
-    Arrays.fill(localOf, -1);
-    return localOf;
-  }
-
-  /** Takes the relations and weights of another problem of the same structure. */
-  void bind(Problem problem) {
-    List<Relation> all = new ArrayList<>(group.tieRelations(problem));
-    all.addAll(group.wishRelations(problem));
-    rows.bind(all);
-    limits.bind(group.limitRelations(problem));
-    bindWeights(problem);
-  }
-
-  private void bindWeights(Problem problem) {
-    for (int i = 0; i < wishWeight.length; i++) {
-      wishWeight[i] = problem.wishes().get(group.wishes()[i]).weight();
-    }
-  }
-
-  boolean hasWishes() {
-    return wishWeight.length > 0;
   }
 
   /** Fixes what "small" means for the compliance of wishes from the Jacobian at hand. */
@@ -209,7 +104,7 @@ public final class GroupSystem {
     if (factor == null) {
       factor = new NormalFactor(rows, n);
     }
-    work.addProducts(factor.products());
+    work().addProducts(factor.products());
     factor.factor(compliance);
   }
 
@@ -301,7 +196,7 @@ public final class GroupSystem {
 
   /** Whether there are wishes, and few enough to be met outright. */
   boolean hasFewWishes() {
-    return hasWishes() && wishWeight.length <= WishStep.FEW && !costlyWishes;
+    return hasWishes() && wishWeight.length <= WishStep.FEW && !hasCostlyWishes();
   }
 
   /**
@@ -372,7 +267,7 @@ public final class GroupSystem {
     for (int i = 0; i < rows.count; i++) {
       push[i] = rows.dot(i, v);
     }
-    work.addProducts(factor.solveProducts() + 2L * rows.entry.length);
+    work().addProducts(factor.solveProducts() + 2L * rows.entry.length);
     factor.solve(push, pushAnswer);
     if (out != v) {
       System.arraycopy(v, 0, out, 0, n);

@@ -2,12 +2,27 @@ package org.longlow.constraints.check.gap;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.locationtech.jts.geom.util.AffineTransformation;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.layout.Occupant;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.shape.Prism;
+import org.longlow.constraints.study.Study;
 import org.longlow.constraints.study.TestMachine;
 
 /** People keep clear of what they do not rest on, of each other too. */
@@ -96,5 +111,117 @@ class PeopleGapsTest {
             .finding("gap.back.Runa.passenger")
             .orElseThrow();
     assertThat(f.verdict()).isEqualTo(Verdict.FAIL);
+  }
+
+  /** As far back as is said the two are 10 mm apart, a millimetre less and they are not. */
+  @ParameterizedTest
+  @ValueSource(ints = {240, 280})
+  void theSeatGoesAsFarBackAsIsSaid(int pegMm) {
+    Study study = TestMachine.tourer().part("pillionPegs", "y", "'" + pegMm + " mm'").study();
+    Finding f = only(study, "gap.people.Runa.passenger.Bram");
+    Matcher m = Pattern.compile("by ([0-9]+) mm if pegs and grips go with it").matcher(f.text());
+    assertThat(m.find()).as(f.text()).isTrue();
+    int mm = Integer.parseInt(m.group(1));
+    assertThat(apartMm(study, 0)).isLessThan(10);
+    assertThat(apartMm(study, mm)).isGreaterThanOrEqualTo(10);
+    assertThat(apartMm(study, mm - 1)).isLessThan(10);
+  }
+
+  /** The passenger moved back: of all pairs of what two bodies are made of, the least distance. */
+  private static double apartMm(Study study, double backMm) {
+    Sitting rider = study.sitting("Bram", Occupant.RIDER).orElseThrow();
+    Sitting behind = study.sitting("Runa", "passenger").orElseThrow();
+    AffineTransformation back = AffineTransformation.translationInstance(-backMm, 0);
+    double least = Double.POSITIVE_INFINITY;
+    for (Prism one : behind.finePrisms()) {
+      for (Prism other : rider.finePrisms()) {
+        double aside =
+            Math.max(
+                0,
+                Math.max(
+                    one.across().from() - other.across().to(),
+                    other.across().from() - one.across().to()));
+        double flat = back.transform(one.outline()).distance(other.outline());
+        least = Math.min(least, Math.hypot(aside, flat));
+      }
+    }
+    return least;
+  }
+
+  private static Finding only(Study study, String id) {
+    return study.findings().stream().filter(f -> f.id().equals(id)).findFirst().orElseThrow();
+  }
+
+  /** What one sits on is touched; only one that is sat into is told of. */
+  @Test
+  void nobodyIsToldHowNearTheirOwnCushionsAre() {
+    for (String name : List.of("tourer", "runabout")) {
+      Study study = TestMachine.asFiled(name);
+      assertThat(study.findings())
+          .filteredOn(f -> f.id().matches("gap\\.(pan|back|headRest)\\.(Nell|Joss|Bram|Runa)"))
+          .allMatch(f -> f.value() <= 0);
+      // while of what is not sat on a clear gap is told too
+      assertThat(study.findings())
+          .anyMatch(f -> f.id().matches("gap\\..*\\.(Nell|Bram)") && f.value() > 0);
+    }
+  }
+
+  /** Of each person the closest part comes first. */
+  @Test
+  void theNearestIsToldOfFirst() {
+    for (String name : List.of("tourer", "runabout")) {
+      Map<String, List<Double>> ofPerson =
+          TestMachine.asFiled(name).findings().stream()
+              .filter(f -> f.kind() == GapFindings.GAP && f.who().isPresent())
+              .filter(f -> !f.id().startsWith("gap.people"))
+              .collect(
+                  Collectors.groupingBy(
+                      f -> f.who().orElseThrow().toString(),
+                      Collectors.mapping(Finding::value, Collectors.toList())));
+      assertThat(ofPerson.values()).anyMatch(gaps -> gaps.size() > 2);
+      ofPerson.values().forEach(gaps -> assertThat(gaps).isSorted());
+    }
+  }
+
+  /** A bar moved as it is told to is clear of the thighs. */
+  @Test
+  void aMoveThatIsSaidClearsThePerson() {
+    String bar = "'kind': 'lever', 'frame': 'q1', 'left': '150 mm', 'right': '150 mm', " + SQUARE;
+    Finding f = thing(bar).finding("gap.thing.Nell").orElseThrow();
+    Matcher m =
+        Pattern.compile(
+                "move thing(?: ([0-9.]+) mm (forward|back))?(?: and)?(?: ([0-9.]+) mm (up|down))?")
+            .matcher(f.text());
+    assertThat(m.find()).as(f.text()).isTrue();
+    double along = m.group(1) == null ? 0 : Double.parseDouble(m.group(1));
+    double up = m.group(3) == null ? 0 : Double.parseDouble(m.group(3));
+    assertThat(along + up).isPositive();
+    TestMachine moved =
+        thing(bar)
+            .pin(
+                "q1",
+                620 + ("back".equals(m.group(2)) ? -along : along),
+                690 + ("down".equals(m.group(4)) ? -up : up));
+    assertThat(moved.finding("gap.thing.Nell").map(Finding::verdict))
+        .isNotEqualTo(Optional.of(Verdict.FAIL));
+  }
+
+  /** Whoever waits for a crew of dozens is told of each stance, from none done on. */
+  @Test
+  void progressIsToldStanceByStance() {
+    Study study = TestMachine.asFiled("tourer");
+    List<Integer> done = new CopyOnWriteArrayList<>();
+    Set<Integer> of = ConcurrentHashMap.newKeySet();
+    Study.of(
+        study.placed(),
+        (what, n, all) -> {
+          if (what.startsWith("gaps between people")) {
+            done.add(n);
+            of.add(all);
+          }
+        });
+    int stances = study.standings().size();
+    assertThat(of).containsExactly(stances);
+    assertThat(done).containsExactlyElementsOf(IntStream.range(0, stances).boxed().toList());
   }
 }

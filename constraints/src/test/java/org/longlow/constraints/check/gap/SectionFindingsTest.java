@@ -94,6 +94,7 @@ class SectionFindingsTest {
         Math.toDegrees(
             Math.acos((reach * reach + distance * distance - 9) / (2 * reach * distance)));
     double first = (deg - away - Math.toDegrees(Math.atan(1 / LONG))) / 90;
+    assertThat(f.from().orElseThrow()).isCloseTo(first, within(0.005));
     assertThat(f.text())
         .startsWith("Section roof: flap and stone come too close from ")
         .contains(
@@ -113,7 +114,7 @@ class SectionFindingsTest {
     assertThat(f.value()).isNegative();
     assertThat(f.text())
         .contains("flap and stone run into each other from ")
-        .contains(Say.mm(-f.value()) + " in each other")
+        .contains(", where they are " + Say.mm(-f.value()) + " in each other")
         .contains("or list it under touches if they are meant to meet.");
     // swung the other way it is clear
     String other = angle.startsWith("-") ? "90 deg" : "-90 deg";
@@ -152,6 +153,17 @@ class SectionFindingsTest {
             + "], 'nailed': true}");
     assertThat(moved.finding("open.roof.flap.stone")).isEmpty();
     assertThat(moved.finding("open.roof").orElseThrow().verdict()).isEqualTo(Verdict.PASS);
+  }
+
+  /** What is made for the machine may be cut to clear the way, a bought motor may not. */
+  @ParameterizedTest
+  @CsvSource({"box, motor", "motor, box", "box, box", "motor, motor"})
+  void onlyWhatIsMadeIsToldToBeCut(String flap, String stone) {
+    TestMachine m = stone(flap("90 deg"), 397, 45, "");
+    m.part("flap", "kind", "'" + flap + "'").part("stone", "kind", "'" + stone + "'");
+    String text = m.finding("open.roof.flap.stone").orElseThrow().text();
+    assertThat(text.contains(" off flap straight across")).isEqualTo(flap.equals("box"));
+    assertThat(text.contains(" off stone straight across")).isEqualTo(stone.equals("box"));
   }
 
   @Test

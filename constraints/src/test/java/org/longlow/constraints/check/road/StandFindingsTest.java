@@ -186,6 +186,45 @@ class StandFindingsTest {
     assertThat(legOf(parked / 1.1 - 1)).isEqualTo(Verdict.FAIL);
   }
 
+  /** Of 200 mm straight down, and 195 or 190 stowed: 5 mm may be rounding, more is not. */
+  @ParameterizedTest
+  @CsvSource({
+    "200, 195, ",
+    "200, 194.9, CAUTION",
+    // a tenth of what it is stowed
+    "220, 200, CAUTION",
+    "220, 199.9, FAIL"
+  })
+  void aLegOnItsLimitIsLetPass(double parkedMm, double stowedMm, Verdict verdict) {
+    Optional<Finding> f =
+        TestMachine.runabout()
+            .pin("standPivot", 560, parkedMm)
+            .pin("standFoot", 560, 0)
+            .pin("standStowed", 560 - stowedMm, parkedMm)
+            .finding("stand.sideStand.leg");
+    assertThat(f.map(Finding::verdict)).isEqualTo(Optional.ofNullable(verdict));
+  }
+
+  @Test
+  void aFootAMillimetreOutIsNotUnderTheMiddle() {
+    for (String y : List.of("'1 mm'", "'-1 mm'")) {
+      Finding f = stand(TestMachine.runabout().part("sideStand", "y", y));
+      assertThat(f.text()).doesNotContain("under the middle");
+    }
+  }
+
+  /** Bodywork of no known mass moves none when it opens, so nothing is said of the stand then. */
+  @Test
+  void aSectionWithoutMassIsNoOtherMachineToStand() {
+    assertThat(
+            TestMachine.replacing("lidded", "-80 deg", "-150 deg")
+                .without("lid", "mass")
+                .findings())
+        .noneMatch(f -> f.id().equals("stand.st") && f.stance().equals(OPEN));
+  }
+
+  private static final Optional<Condition> OPEN = Optional.of(Condition.open("s"));
+
   private static Verdict legOf(double stowedMm) {
     return TestMachine.runabout()
         .pin("standStowed", 590 - stowedMm, 210)

@@ -204,6 +204,43 @@ class LawSpacingTest {
     }
   }
 
+  /** Beside twin headlamps, which need not be alike, each indicator is held to that on its side. */
+  @Test
+  void anIndicatorIsHeldToTheHeadlampOnItsSide() {
+    List<LampItem> lamps =
+        List.of(
+            lamp(
+                "leftSignal",
+                LampPart.Kind.FRONT_SIGNAL,
+                LampPart.Colour.AMBER,
+                1500,
+                200,
+                800,
+                25),
+            lamp(
+                "rightSignal",
+                LampPart.Kind.FRONT_SIGNAL,
+                LampPart.Colour.AMBER,
+                1500,
+                -124,
+                800,
+                25),
+            lamp("leftHead", LampPart.Kind.HEADLAMP, LampPart.Colour.WHITE, 1550, 100, 800, 60),
+            lamp("rightHead", LampPart.Kind.HEADLAMP, LampPart.Colour.WHITE, 1550, -40, 800, 60));
+    String id = "law.un-r53.front-signal.outside-headlamp.";
+    Finding left = only(RuleSet.UN_R53, lamps, id + "leftSignal+leftHead");
+    held(left, 200 - 25 - 100 - 60, Verdict.CAUTION);
+    assertThat(left.text())
+        .contains("leftSignal, leftHead: distance outside the other's outer edge is 15 mm");
+    held(
+        only(RuleSet.UN_R53, lamps, id + "rightSignal+rightHead"),
+        124 - 25 - 40 - 60,
+        Verdict.FAIL);
+    assertThat(findings(RuleSet.UN_R53, lamps))
+        .noneMatch(f -> f.id().equals(id + "leftSignal+rightHead"))
+        .noneMatch(f -> f.id().equals(id + "rightSignal+leftHead"));
+  }
+
   @ParameterizedTest
   @CsvSource({"-100, CAUTION", "-99.9, FAIL"})
   void unRearIndicatorsStandNearTheRearEnd(double x, Verdict verdict) {
@@ -242,6 +279,10 @@ class LawSpacingTest {
           verdict);
       held(
           only(RuleSet.UN_R53, lamps, "law.un-r53.rear-fog.stop-gap.rearFog+stop"), -over, verdict);
+      assertThat(findings(RuleSet.UN_R53, lamps))
+          .anyMatch(f -> f.text().contains("height of the upper edge above the other's is "))
+          .anyMatch(
+              f -> f.text().contains("gap between the lit areas, seen along the machine is "));
     }
   }
 

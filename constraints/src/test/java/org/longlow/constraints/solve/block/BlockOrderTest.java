@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import org.longlow.constraints.solve.StillPin;
 import org.longlow.constraints.solve.block.BlockOrder.Block;
 import org.longlow.constraints.solve.block.BlockOrder.Part;
 import org.longlow.constraints.solve.graph.Matching;
@@ -312,8 +313,8 @@ class BlockOrderTest {
     Pt last = b.pin("last", 20, 40);
     Pt middle = b.pin("middle", 20, 20);
     Pt near = b.pin("near", 20, 0);
-    Pt a = b.fixedPin("a", 0, 0);
-    Pt c = b.fixedPin("b", 0, 20);
+    Pt a = StillPin.in(b, "a", 0, 0);
+    Pt c = StillPin.in(b, "b", 0, 20);
     b.tie("5", Relations.distance(near, last, 40));
     b.tie("6", Relations.distance(middle, last, 20));
     b.tie("3", Relations.distance(c, middle, 20));

@@ -3,6 +3,7 @@ package org.longlow.constraints.solve.problem;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -12,7 +13,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.longlow.constraints.solve.Diagnosis;
 import org.longlow.constraints.solve.SolveReport;
 import org.longlow.constraints.solve.Solver;
+import org.longlow.constraints.solve.StillPin;
 import org.longlow.constraints.solve.relation.Relations;
+import org.longlow.constraints.study.Changed;
 
 /** The work of a solve is counted, bounded, and the same wherever and however often it is done. */
 class WorkTest {
@@ -20,11 +23,11 @@ class WorkTest {
   /** A chain of pins in a row, each pair held together by one demand. */
   private static Problem chain(int links, String kind, double asked, boolean heldAtBothEnds) {
     Problem.Builder builder = Problem.builder();
-    Pt last = builder.fixedPin("p0", 0, 0);
+    Pt last = StillPin.in(builder, "p0", 0, 0);
     for (int i = 1; i <= links; i++) {
       Pt next =
           heldAtBothEnds && i == links
-              ? builder.fixedPin("p" + i, 10.0 * i, 0)
+              ? StillPin.in(builder, "p" + i, 10.0 * i, 0)
               : builder.pin("p" + i, 10.0 * i, 3 * (i % 2));
       Relation apart = Relations.distance(last, next, asked);
       switch (kind) {
@@ -83,7 +86,7 @@ class WorkTest {
   @Test
   void whatIsNotDecidedWithinTheWorkAllowedSaysSoAndNeverHolds() {
     Problem problem = chain(40, "most", 9, true);
-    SolverSettings least = SolverSettings.DEFAULT.withWorkAllowed(500);
+    SolverSettings least = Changed.with(SolverSettings.DEFAULT, Map.of("workAllowed", 500L));
     SolveReport report = Solver.solveAndDiagnose(problem, least);
     assertThat(report.status()).isEqualTo(SolveStatus.NOT_DECIDED);
     assertThat(report.status().holds()).isFalse();
@@ -98,7 +101,8 @@ class WorkTest {
     Problem problem = chain(40, "most", 9, true);
     SolveReport report = Solver.solve(problem);
     assertThat(report.status()).isEqualTo(SolveStatus.LIMIT_FAILS);
-    SolverSettings little = SolverSettings.DEFAULT.withWorkAllowed(report.work() / 20);
+    SolverSettings little =
+        Changed.with(SolverSettings.DEFAULT, Map.of("workAllowed", report.work() / 20));
     Diagnosis diagnosis = Solver.diagnose(problem, report, little);
     assertThat(diagnosis.decided()).isFalse();
     assertThat(diagnosis.conflict()).isEmpty();

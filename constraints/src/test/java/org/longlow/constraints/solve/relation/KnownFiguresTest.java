@@ -12,6 +12,7 @@ import org.longlow.constraints.solve.Solver;
 import org.longlow.constraints.solve.problem.Problem;
 import org.longlow.constraints.solve.problem.Pt;
 import org.longlow.constraints.solve.problem.Quantity;
+import org.longlow.constraints.solve.problem.Relation;
 import org.longlow.constraints.solve.problem.SolveStatus;
 
 /** Lengths, angles and tangencies whose figures are known from outside. */
@@ -229,5 +230,23 @@ class KnownFiguresTest {
         .isCloseTo(100 * a, offset(ARITHMETIC_MM));
     assertThat(value(Circles.withinArc(Pt.at(0, -100), c, start, sweep, 100)))
         .isCloseTo(-50 * Math.PI, offset(ARITHMETIC_MM));
+  }
+
+  /** As a length of nothing two pins are one, which is two rows; else a length is one row. */
+  @Test
+  void aLengthOfNothingIsTwoRows() {
+    Pt a = Pt.variables(0, 1);
+    Pt b = Pt.variables(2, 3);
+    Pt still = Pt.at(12, -7);
+    for (Pt other : List.of(b, still)) {
+      Relation nothing = Relations.distance(a, other, 0);
+      assertThat(nothing.parts()).hasSize(2);
+      double[] x = {3, 4, 12, -7};
+      List<Double> off = nothing.parts().stream().map(r -> Math.abs(r.evaluate(x, null))).toList();
+      assertThat(off).containsExactly(9.0, 11.0);
+      Relation some = Relations.distance(a, other, 5);
+      assertThat(some.parts()).containsExactly(some);
+      assertThat(some.evaluate(x, null)).isCloseTo(Math.hypot(9, 11) - 5, offset(1e-12));
+    }
   }
 }

@@ -8,6 +8,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.solve.SolveReport;
 import org.longlow.constraints.solve.Solver;
+import org.longlow.constraints.solve.StillPin;
 import org.longlow.constraints.solve.problem.Group;
 import org.longlow.constraints.solve.problem.Problem;
 import org.longlow.constraints.solve.problem.Pt;
@@ -35,7 +36,7 @@ class AttemptsTest {
       Problem.Builder b = Problem.builder();
       Pt[] at = new Pt[3];
       for (int i = 0; i < 3; i++) {
-        at[i] = b.fixedPin("f" + i, fixed[i][0], fixed[i][1]);
+        at[i] = StillPin.in(b, "f" + i, fixed[i][0], fixed[i][1]);
       }
       Pt p = b.pin("p", start[0], start[1]);
       Pt q = b.pin("q", start[2], start[3]);
@@ -98,8 +99,8 @@ class AttemptsTest {
   void whatCannotBeMetIsMissedByTheLeastSquares() {
     Problem.Builder b = Problem.builder();
     Pt p = b.pin("p", 55, 1);
-    b.tie("left", Relations.distance(p, b.fixedPin("a", 0, 0), 60));
-    b.tie("right", Relations.distance(p, b.fixedPin("b", 100, 0), 30));
+    b.tie("left", Relations.distance(p, StillPin.in(b, "a", 0, 0), 60));
+    b.tie("right", Relations.distance(p, StillPin.in(b, "b", 100, 0), 30));
     SolveReport report = Solver.solve(b.build());
     assertThat(report.status().holds()).isFalse();
     assertThat(report.x()[0]).isCloseTo(65, within(1e-3));

@@ -1,0 +1,318 @@
+package org.longlow.constraints.check.gap;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.longlow.constraints.check.finding.About;
+import org.longlow.constraints.check.finding.Basis;
+import org.longlow.constraints.check.finding.FigureUnit;
+import org.longlow.constraints.check.finding.Figures;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
+import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
+import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.check.finding.Sources;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.check.gap.TurnedBodies.State;
+import org.longlow.constraints.layout.Demands;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.lock.LockWay;
+import org.longlow.constraints.lock.SpaceBody;
+import org.longlow.constraints.lock.Steered;
+import org.longlow.constraints.lock.SteeringAxis;
+import org.longlow.constraints.lock.TurnSweep;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.stand.Wheels;
+import org.longlow.rider.geom.PointMm;
+
+/** What the front wheel, the bars and all that turns with them meet on the way to full lock. */
+public final class LockFindings {
+
+  /** What turns with the steering, and how far it turns. */
+  public static final FindingKind LOCK =
+      new FindingKind("lock", FindingGroup.GAPS, Rests.ON_DRAWING);
+
+  /** How the way is looked at, in words. */
+  static final Basis HOW =
+      Basis.model(
+          "all that steers turned in space, the whole way to both sides, laden and at full bump, gaps"
+              + " to within "
+              + Say.mm(TurnSweep.BOUND_MM)
+              + " on the near side");
+
+  /** Of stances in which two are as near but for rounding, the first counts, mm. */
+  private static final double SAME_MM = 1e-6;
+
+  private final Layout layout;
+  private final GapRules rules;
+  private final JointFindings joints;
+  private final List<PersonBody> people;
+  private final Wheels wheels;
+  private final TurnedBodies bodies;
+  private final double askedRad;
+  private final LockWay way;
+  private final Map<About, Fouled> worst = new LinkedHashMap<>();
+
+  /** Two that do not keep their gap, in the stance in which it is worst. */
+  private record Fouled(About about, State state, double limitMm, Basis source, LockWay.Met met) {
+
+    boolean worseThan(Fouled other) {
+      return other == null || met.gapMm() < other.met.gapMm() - SAME_MM;
+    }
+  }
+
+  public LockFindings(
+      Layout layout,
+      GapRules rules,
+      JointFindings joints,
+      List<PersonBody> people,
+      Wheels wheels,
+      Map<String, PartShape> drawn,
+      List<Standing> standings) {
+    this.layout = layout;
+    this.rules = rules;
+    this.joints = joints;
+    this.people = people;
+    this.wheels = wheels;
+    this.bodies = new TurnedBodies(drawn, wheels.drawn(), standings);
+    this.askedRad = wheels.drawn().value(layout.demands().limit(Demands.Key.LOCK));
+    this.way = new LockWay(askedRad);
+  }
+
+  public List<Finding> all() {
+    Optional<Steered> steered =
+        wheels.fork() == null
+            ? Optional.empty()
+            : Steered.of(layout, wheels.fork(), wheels.drawn());
+    if (steered.isEmpty()) {
+      return List.of(notKnown());
+    }
+    pastParts(steered.get());
+    pastJoints(steered.get());
+    for (PersonBody person : people) {
+      pastPerson(steered.get(), person);
+    }
+    List<Finding> findings = new ArrayList<>();
+    worst.values().forEach(f -> findings.add(finding(f)));
+    findings.add(side(true));
+    findings.add(side(false));
+    return findings;
+  }
+
+  private static Finding notKnown() {
+    return Finding.note(
+        LOCK,
+        About.thing("steering", "steering"),
+        Verdict.CAUTION,
+        HOW,
+        "Nothing steers yet, so what is met at full lock is not known: draw a front whose steering"
+            + " axis has two ends.");
+  }
+
+  private void pastParts(Steered steered) {
+    Set<List<SpaceBody>> done = new HashSet<>();
+    for (State state : bodies.states()) {
+      for (String part : steered.axisOf().keySet()) {
+        for (String other : layout.parts().keySet()) {
+          boolean both = steered.turns(other);
+          // what turns about one axis keeps its gaps; of two axes each pair comes up once
+          boolean apart =
+              both
+                  && steered.axisOf().get(part) == steered.head()
+                  && steered.axisOf().get(other) != steered.head();
+          if ((!both || apart)
+              && rules.mayNotTouch(part, other)
+              && done.add(List.of(bodies.body(state, part), bodies.body(state, other)))) {
+            past(steered, state, part, other);
+          }
+        }
+      }
+    }
+  }
+
+  private void past(Steered steered, State state, String part, String other) {
+    Demands.Key demand = rules.demand(part, other);
+    double limit = rules.limitMm(part, other, demand);
+    SteeringAxis axis = steered.axisOf().get(part);
+    SpaceBody body = bodies.body(state, part);
+    SpaceBody past = bodies.body(state, other);
+    (steered.turns(other)
+            ? way.past(axis, body, steered.axisOf().get(other), past, limit)
+            : way.past(axis, body, past, limit))
+        .ifPresent(
+            met ->
+                keep(
+                    new Fouled(
+                        About.parts(part, other),
+                        state,
+                        limit,
+                        rules.source(part, other, demand),
+                        met)));
+  }
+
+  /** What shares pins may be in each other about these, turned too, and nowhere else. */
+  private void pastJoints(Steered steered) {
+    for (GapRules.Joint joint : rules.joints()) {
+      if (steered.turns(joint.a()) == steered.turns(joint.b())) {
+        continue;
+      }
+      String part = steered.turns(joint.a()) ? joint.a() : joint.b();
+      String other = part.equals(joint.a()) ? joint.b() : joint.a();
+      double reach = joints.reachMm(layout.parts().get(part), layout.parts().get(other));
+      SteeringAxis axis = steered.axisOf().get(part);
+      Set<List<SpaceBody>> done = new HashSet<>();
+      for (State state : bodies.states()) {
+        if (!done.add(List.of(bodies.body(state, part), bodies.body(state, other)))) {
+          continue;
+        }
+        List<PointMm> pins = joint.pins().stream().map(state.places()::pin).toList();
+        SpaceBody body = bodies.beyond(state, part, pins, reach);
+        SpaceBody past = bodies.beyond(state, other, pins, reach);
+        way.past(axis, body, past, 0)
+            .filter(met -> met.turnRad() != 0) // what is so straight ahead is the joint's own
+            .ifPresent(
+                met ->
+                    keep(
+                        new Fouled(
+                            About.parts(part, other)
+                                .said("beyond their joint " + part + " and " + other),
+                            state,
+                            0,
+                            JointFindings.JOINT,
+                            met)));
+      }
+    }
+  }
+
+  private void pastPerson(Steered steered, PersonBody person) {
+    Sitting sitting = person.sitting();
+    for (String name : steered.axisOf().keySet()) {
+      Part part = layout.parts().get(name);
+      SteeringAxis axis = steered.axisOf().get(name);
+      double limit = rules.limitMm(name, sitting);
+      Basis source = rules.source(name, GapRules.RIDER, rules.demandOfPeople(name));
+      Set<SpaceBody> done = new HashSet<>();
+      for (State state : bodies.states(sitting.occupant())) {
+        if (!done.add(bodies.body(state, name))) {
+          continue;
+        }
+        SpaceBody body = bodies.body(state, name);
+        for (SpaceBody limb : person.limbsBeside(part, rules, body)) {
+          way.past(axis, body, limb, limit)
+              .ifPresent(
+                  met ->
+                      keep(
+                          new Fouled(
+                              About.beside(name, sitting.occupant())
+                                  .said(
+                                      name
+                                          + " and the "
+                                          + limb.name()
+                                          + " of "
+                                          + sitting.occupant().words()),
+                              state,
+                              limit,
+                              source,
+                              met)));
+        }
+      }
+    }
+  }
+
+  private void keep(Fouled fouled) {
+    About id = fouled.about().said("");
+    if (fouled.worseThan(worst.get(id))) {
+      worst.put(id, fouled);
+    }
+  }
+
+  private Finding finding(Fouled f) {
+    LockWay.Met met = f.met();
+    return Finding.held(
+            LOCK,
+            f.about(),
+            f.state().condition(),
+            Figures.atLeast(met.gapMm(), f.limitMm(), FigureUnit.MM),
+            List.of(f.source(), HOW),
+            text(f))
+        .at(met.where());
+  }
+
+  private String text(Fouled f) {
+    LockWay.Met met = f.met();
+    String what = f.about().words();
+    String asked = Say.deg(Math.toDegrees(way.lockRad()));
+    if (!met.meets()) {
+      return Say.format(
+          "Turned %s, %s are %s apart, and %s are asked; they come too close from %s on. Make that"
+              + " much more room there, or stop the steering before it.",
+          degrees(met.turnRad()),
+          what,
+          Say.mm(met.gapMm()),
+          Say.mm(f.limitMm()),
+          Say.deg(Math.toDegrees(Math.abs(met.from()))));
+    }
+    return Say.format(
+        "Turned %s, %s meet; the %s of lock asked would take them %s farther into each other. Make"
+            + " that room, and the %s asked between them, or stop the steering before it and ask for"
+            + " less lock.",
+        meeting(met), what, asked, Say.mm(-met.gapMm()), Say.mm(f.limitMm()));
+  }
+
+  private static String meeting(LockWay.Met met) {
+    if (met.left() == null || met.right() == null) {
+      return degrees(met.turnRad());
+    }
+    return degrees(met.left().turnRad()) + " or " + degrees(met.right().turnRad());
+  }
+
+  private static String degrees(double rad) {
+    return Say.deg(Math.toDegrees(Math.abs(rad))) + (rad >= 0 ? " to the left" : " to the right");
+  }
+
+  /** How far the steering turns to a side before anything meets. */
+  private Finding side(boolean left) {
+    double reached = way.lockRad();
+    Fouled first = null;
+    for (Fouled f : worst.values()) {
+      TurnSweep.First meets = f.met().to(left);
+      if (meets != null && Math.abs(meets.turnRad()) < reached) {
+        reached = Math.abs(meets.turnRad());
+        first = f;
+      }
+    }
+    String side = left ? "left" : "right";
+    double asked = Math.toDegrees(askedRad);
+    double deg = Math.toDegrees(reached);
+    String text =
+        first != null
+            ? Say.format(
+                "To the %s the steering turns %s, then %s meet; %s are asked.",
+                side, Say.deg(deg), first.about().words(), Say.deg(asked))
+            : reached < askedRad
+                ? Say.format(
+                    "To the %s the steering is looked at as far as %s, and %s are asked: ask for"
+                        + " less lock.",
+                    side, Say.deg(deg), Say.deg(asked))
+                : Say.format(
+                    "To the %s the steering turns the %s asked before anything meets.",
+                    side, Say.deg(asked));
+    Finding finding =
+        Finding.held(
+            LOCK,
+            About.thing("steering to the " + side, side),
+            first == null ? Optional.empty() : first.state().condition(),
+            Figures.atLeast(deg, asked, FigureUnit.DEG),
+            List.of(Sources.of(layout, Demands.Key.LOCK), HOW),
+            text);
+    return first == null ? finding : finding.at(first.met().to(left).where());
+  }
+}

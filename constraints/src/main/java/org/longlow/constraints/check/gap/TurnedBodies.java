@@ -1,0 +1,112 @@
+package org.longlow.constraints.check.gap;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.locationtech.jts.geom.Geometry;
+import org.longlow.constraints.layout.Occupant;
+import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.lock.SpaceBody;
+import org.longlow.constraints.shape.Curves;
+import org.longlow.constraints.shape.Memo;
+import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.shape.Prism;
+import org.longlow.constraints.stand.Condition;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.rider.geom.PointMm;
+
+/**
+ * The parts as bodies in space, in the stances in which the steering is turned: laden with the
+ * front wheel lowest and highest, and at full bump. Each body is made once.
+ */
+final class TurnedBodies {
+
+  /**
+   * A stance to turn the steering in.
+   *
+   * @param condition the stance; empty as drawn, where the machine cannot stand
+   * @param shapes the parts in it
+   * @param places where their pins are
+   */
+  record State(Optional<Condition> condition, Map<String, PartShape> shapes, Places places) {
+
+    static State of(Standing s) {
+      return new State(Optional.of(s.condition()), s.shapes(), s.places());
+    }
+  }
+
+  /** What is cut off about joints, kept by value: most joints stay as they are. */
+  private static final Memo<Cut, Geometry> CUT = new Memo<>(64, TurnedBodies::cut);
+
+  private record Cut(Geometry outline, List<PointMm> points, double radiusMm) {}
+
+  private final Map<String, PartShape> drawn;
+  private final Places places;
+  private final List<Standing> standings;
+  private final Map<PartShape, SpaceBody> bodies = new IdentityHashMap<>();
+
+  TurnedBodies(Map<String, PartShape> drawn, Places places, List<Standing> standings) {
+    this.drawn = drawn;
+    this.places = places;
+    this.standings = standings;
+  }
+
+  /** Returns the stances for what turns past parts. */
+  List<State> states() {
+    List<State> states = new ArrayList<>();
+    Comparator<Standing> travel = Comparator.comparingDouble(Standing::frontTravelMm);
+    List<Standing> laden = of(Stance.Kind.LADEN);
+    laden.stream().min(travel).map(State::of).ifPresent(states::add);
+    if (laden.size() > 1) {
+      laden.stream().max(travel).map(State::of).ifPresent(states::add);
+    }
+    of(Stance.Kind.FULL_BUMP).stream().map(State::of).forEach(states::add);
+    return states.isEmpty() ? List.of(new State(Optional.empty(), drawn, places)) : states;
+  }
+
+  /** Returns the stances for what turns past somebody. */
+  List<State> states(Occupant who) {
+    List<State> states = new ArrayList<>();
+    Condition under = Standing.under(who, standings);
+    standings.stream()
+        .filter(s -> s.condition().equals(under) || s.kind() == Stance.Kind.FULL_BUMP)
+        .map(State::of)
+        .forEach(states::add);
+    return states.isEmpty() ? List.of(new State(Optional.empty(), drawn, places)) : states;
+  }
+
+  private List<Standing> of(Stance.Kind kind) {
+    return standings.stream().filter(s -> s.kind() == kind).toList();
+  }
+
+  /** Returns a part as a body in space. */
+  SpaceBody body(State state, String part) {
+    return bodies.computeIfAbsent(
+        state.shapes().get(part), shape -> SpaceBody.of(shape, state.places()));
+  }
+
+  /** Returns what of a part lies farther than a radius from all of some points in side view. */
+  SpaceBody beyond(State state, String part, List<PointMm> points, double radiusMm) {
+    Map<Geometry, Geometry> done = new IdentityHashMap<>();
+    List<Prism> kept = new ArrayList<>();
+    for (Prism prism : state.shapes().get(part).prisms()) {
+      Geometry rest =
+          done.computeIfAbsent(
+              prism.outline(), outline -> CUT.of(new Cut(outline, points, radiusMm)));
+      kept.add(new Prism(rest, prism.across()));
+    }
+    return SpaceBody.of(part, kept);
+  }
+
+  private static Geometry cut(Cut cut) {
+    Geometry rest = cut.outline();
+    for (PointMm p : cut.points()) {
+      rest = rest.difference(Curves.disc(p, cut.radiusMm()));
+    }
+    return rest;
+  }
+}

@@ -1,0 +1,77 @@
+package org.longlow.constraints.check.road;
+
+import java.util.List;
+import java.util.Optional;
+import org.longlow.constraints.check.finding.About;
+import org.longlow.constraints.check.finding.Basis;
+import org.longlow.constraints.check.finding.FigureUnit;
+import org.longlow.constraints.check.finding.Figures;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
+import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
+import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.layout.Demands;
+import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.machine.chassis.TurningCircle;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.stand.Wheels;
+import org.longlow.rider.geom.PointMm;
+
+/** The circle that the machine turns on at full lock. */
+public final class TurningFindings {
+
+  /** How wide a circle it turns on. */
+  public static final FindingKind CIRCLE =
+      new FindingKind("circle", FindingGroup.STEERING, Rests.ON_DRAWING);
+
+  private static final List<Basis> PLANE =
+      List.of(
+          Basis.model(
+              "rolling wheels of a machine that stands upright: tan of the turn on the ground = tan"
+                  + " of the lock x cos of the rake, circle = 2 x wheelbase / sin of the turn on the"
+                  + " ground; trail moving the contact, tyre slip and lean are left out"));
+
+  private TurningFindings() {}
+
+  public static Optional<Finding> of(Wheels wheels, List<Standing> standings) {
+    if (wheels.fork() == null) {
+      return Optional.empty();
+    }
+    return standings.stream()
+        .filter(s -> s.kind() == Stance.Kind.UNLADEN)
+        .findFirst()
+        .flatMap(s -> of(wheels, s));
+  }
+
+  private static Optional<Finding> of(Wheels wheels, Standing s) {
+    double lock = wheels.drawn().value(wheels.layout().demands().limit(Demands.Key.LOCK));
+    PointMm top = s.ground().toRoad(s.places().pin(wheels.fork().top()));
+    PointMm bottom = s.ground().toRoad(s.places().pin(wheels.fork().bottom()));
+    double rake = Math.atan2(bottom.x() - top.x(), top.z() - bottom.z());
+    double wheelbase = s.ground().frontContact().distance(s.ground().rearContact());
+    if (!TurningCircle.isThere(rake, lock)) {
+      return Optional.empty();
+    }
+    TurningCircle circle = TurningCircle.of(wheelbase, rake, lock);
+    double across = 2 * circle.frontRadiusMm();
+    return Optional.of(
+        new Finding(
+                CIRCLE,
+                About.thing("turning circle", "turning"),
+                Optional.of(s.condition()),
+                Verdict.PASS,
+                Figures.only(across, FigureUnit.MM),
+                PLANE,
+                Say.format(
+                    "Turned the %s asked, upright and at a walk, the front wheel turns by %s on the"
+                        + " ground and runs on a circle %.2f m across, the rear wheel on one of %.2f"
+                        + " m.",
+                    Say.deg(Math.toDegrees(lock)),
+                    Say.deg(Math.toDegrees(circle.onGroundRad())),
+                    across / 1000,
+                    2 * circle.rearRadiusMm() / 1000))
+            .at(s.ground().frontContact()));
+  }
+}

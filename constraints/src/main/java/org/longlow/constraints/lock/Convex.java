@@ -1,0 +1,12 @@
+package org.longlow.constraints.lock;
+
+/** A convex body in space, told by how far it reaches each way. Immutable. */
+interface Convex {
+
+  /**
+   * Puts into {@code out} the point of the body that is farthest towards a direction.
+   *
+   * @param d the direction, of any length but zero
+   */
+  void farthest(double[] d, double[] out);
+}

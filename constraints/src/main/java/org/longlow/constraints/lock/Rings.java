@@ -1,0 +1,71 @@
+package org.longlow.constraints.lock;
+
+import org.longlow.constraints.machine.chassis.Tyre;
+import org.longlow.rider.geom.PointMm;
+
+/** What is round about a line across the machine: the hull of circles about it. */
+final class Rings implements Convex {
+
+  /** Corners of a crown from its top to the flank. */
+  private static final int CROWN = 6;
+
+  private final PointMm centre;
+  private final double[] radius;
+  private final double[] y;
+
+  private Rings(PointMm centre, double[] radius, double[] y) {
+    this.centre = centre;
+    this.radius = radius;
+    this.y = y;
+  }
+
+  /** Returns a cylinder. */
+  static Rings cylinder(PointMm centre, double radiusMm, double fromMm, double toMm) {
+    return new Rings(centre, new double[] {radiusMm, radiusMm}, new double[] {fromMm, toMm});
+  }
+
+  /**
+   * Returns a wheel with its tyre: the crown is an arc of the section radius as far as the tyre is
+   * wide, and what is wider than that lies below it. The body is nowhere inside of that, and
+   * outside of it by less than 1 % of the section radius.
+   */
+  static Rings wheel(PointMm axle, Tyre tyre) {
+    double half = tyre.widthMm() / 2;
+    double crown = tyre.sectionRadiusMm();
+    double low = tyre.freeRadiusMm() - crown;
+    double end = crown > half ? Math.asin(half / crown) : Math.PI / 2;
+    double step = end / CROWN;
+    double round = crown / Math.cos(step / 2);
+    double[] radius = new double[2 * (CROWN + 1)];
+    double[] y = new double[radius.length];
+    int n = 0;
+    for (int side = -1; side <= 1; side += 2) {
+      // tangents of the arc at its ends and at every step meet in these
+      for (int k = 0; k < CROWN; k++) {
+        y[n] = side * round * Math.sin((k + 0.5) * step);
+        radius[n++] = low + round * Math.cos((k + 0.5) * step);
+      }
+      y[n] = side * half;
+      radius[n++] = low + crown * Math.cos(end);
+    }
+    return new Rings(axle, radius, y);
+  }
+
+  @Override
+  public void farthest(double[] d, double[] out) {
+    double length = Math.hypot(d[0], d[2]);
+    int best = 0;
+    double most = Double.NEGATIVE_INFINITY;
+    for (int k = 0; k < y.length; k++) {
+      double there = radius[k] * length + y[k] * d[1];
+      if (there > most) {
+        most = there;
+        best = k;
+      }
+    }
+    double share = length > 0 ? radius[best] / length : 0;
+    out[0] = centre.x() + d[0] * share;
+    out[1] = y[best];
+    out[2] = centre.z() + d[2] * share;
+  }
+}

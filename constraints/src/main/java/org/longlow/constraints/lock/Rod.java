@@ -1,0 +1,44 @@
+package org.longlow.constraints.lock;
+
+import org.longlow.rider.geom.PointMm;
+
+/** A round bar along a line of one plane beside the middle, its ends round or cut square. */
+final class Rod implements Convex {
+
+  private final PointMm from;
+  private final PointMm to;
+  private final PointMm along;
+  private final double y;
+  private final double radius;
+  private final boolean roundFrom;
+  private final boolean roundTo;
+
+  Rod(PointMm from, PointMm to, double yMm, double radiusMm, boolean roundFrom, boolean roundTo) {
+    this.from = from;
+    this.to = to;
+    double length = from.distance(to);
+    boolean ball = length < 1e-9;
+    this.along = ball ? new PointMm(1, 0) : to.minus(from).times(1 / length);
+    this.y = yMm;
+    this.radius = radiusMm;
+    this.roundFrom = roundFrom || ball;
+    this.roundTo = roundTo || ball;
+  }
+
+  @Override
+  public void farthest(double[] d, double[] out) {
+    double length = Math.sqrt(d[0] * d[0] + d[1] * d[1] + d[2] * d[2]);
+    double on = d[0] * along.x() + d[2] * along.z();
+    double square = Math.sqrt(Math.max(0, length * length - on * on));
+    double atFrom = d[0] * from.x() + d[2] * from.z() + radius * (roundFrom ? length : square);
+    double atTo = d[0] * to.x() + d[2] * to.z() + radius * (roundTo ? length : square);
+    PointMm end = atTo > atFrom ? to : from;
+    boolean round = atTo > atFrom ? roundTo : roundFrom;
+    double over = round ? length : square;
+    double share = over > 0 ? radius / over : 0;
+    double less = round ? 0 : on;
+    out[0] = end.x() + share * (d[0] - less * along.x());
+    out[1] = y + share * d[1];
+    out[2] = end.z() + share * (d[2] - less * along.z());
+  }
+}

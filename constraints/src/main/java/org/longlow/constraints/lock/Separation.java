@@ -1,0 +1,84 @@
+package org.longlow.constraints.lock;
+
+/**
+ * The distance of two convex bodies in space (Gilbert, Johnson and Keerthi 1988). What is answered
+ * is never more than the true distance: of every plane tried, how far it keeps the two apart is
+ * kept, whichever way it was come by (van den Bergen 2004, section 4.3). For one thread.
+ */
+final class Separation {
+
+  /** What is answered is less than the true distance by no more than this, mm. */
+  static final double BOUND_MM = 0.01;
+
+  /** What is nearer than this is in the same place, mm. */
+  private static final double LEAST_MM = 1e-9;
+
+  private static final int MOST_STEPS = 60;
+
+  private final Simplex simplex = new Simplex();
+  private final double[] v = new double[3];
+  private final double[] w = new double[3];
+  private final double[] minus = new double[3];
+  private final double[] onA = new double[3];
+  private final double[] onB = new double[3];
+
+  /** Begins with a direction, from the second body to the first, such as that of their middles. */
+  void begin(double dx, double dy, double dz) {
+    v[0] = dx;
+    v[1] = dy;
+    v[2] = dz;
+  }
+
+  /**
+   * Returns a distance that the two keep, mm; 0 where they touch or are in each other, and some
+   * figure of at least the cut where they keep that.
+   *
+   * <p>Begins with the direction that the last pair was left with, which is near where a body has
+   * moved a little.
+   *
+   * @param cutMm nothing beyond this matters, mm, &gt; 0
+   */
+  double mm(Convex a, Convex b, double cutMm) {
+    simplex.clear();
+    if (Math.abs(v[0]) + Math.abs(v[1]) + Math.abs(v[2]) < 1000 * LEAST_MM) {
+      v[0] = 1; // any direction will do to begin with
+    }
+    double kept = 0;
+    double before = Double.POSITIVE_INFINITY;
+    for (int step = 0; step < MOST_STEPS; step++) {
+      double length = Math.sqrt(v[0] * v[0] + v[1] * v[1] + v[2] * v[2]);
+      if (length < LEAST_MM) {
+        return 0;
+      }
+      for (int k = 0; k < 3; k++) {
+        minus[k] = -v[k];
+      }
+      a.farthest(minus, onA);
+      b.farthest(v, onB);
+      double on = 0;
+      for (int k = 0; k < 3; k++) {
+        w[k] = onA[k] - onB[k];
+        on += v[k] * w[k];
+      }
+      kept = Math.max(kept, on / length);
+      if (kept >= cutMm) {
+        return kept;
+      }
+      boolean inHull = simplex.size() > 0;
+      if (inHull && (length - kept <= BOUND_MM || length >= before)) {
+        return kept;
+      }
+      before = inHull ? length : before;
+      simplex.add(w, onB);
+      if (!simplex.nearest(v)) {
+        return 0;
+      }
+    }
+    return kept;
+  }
+
+  /** Puts the point of the second body that was nearest into {@code out}. */
+  void onSecond(double[] out) {
+    simplex.itsOwn(out);
+  }
+}

@@ -1,0 +1,46 @@
+package org.longlow.constraints.lock;
+
+/** A convex body turned about an axis by an angle that may be changed. For one thread. */
+final class Turned implements Convex {
+
+  private final Convex body;
+  private final SteeringAxis axis;
+  private double cos = 1;
+  private double sin;
+  private final double[] back = new double[3];
+
+  Turned(Convex body, SteeringAxis axis) {
+    this.body = body;
+    this.axis = axis;
+  }
+
+  void turn(double rad) {
+    cos = Math.cos(rad);
+    sin = Math.sin(rad);
+  }
+
+  @Override
+  public void farthest(double[] d, double[] out) {
+    turn(d[0], d[1], d[2], -sin, back);
+    body.farthest(back, out);
+    point(out, out);
+  }
+
+  /** Puts where a point of the body is turned to into {@code out}. */
+  void point(double[] p, double[] out) {
+    turn(p[0] - axis.at().x(), p[1], p[2] - axis.at().z(), sin, out);
+    out[0] += axis.at().x();
+    out[2] += axis.at().z();
+  }
+
+  private void turn(double x, double y, double z, double s, double[] into) {
+    double upX = axis.up().x();
+    double upZ = axis.up().z();
+    double ahead = x * upZ - z * upX;
+    double along = x * upX + z * upZ;
+    double turned = cos * ahead - s * y;
+    into[0] = turned * upZ + along * upX;
+    into[1] = s * ahead + cos * y;
+    into[2] = along * upZ - turned * upX;
+  }
+}
