@@ -93,8 +93,7 @@ public sealed interface Outline {
     }
 
     /** A traced outline without holes. */
-    public Traced(
-        String file, String path, Formula scale, List<Vertex> vertices, boolean closed) {
+    public Traced(String file, String path, Formula scale, List<Vertex> vertices, boolean closed) {
       this(file, path, scale, vertices, closed, List.of());
     }
 

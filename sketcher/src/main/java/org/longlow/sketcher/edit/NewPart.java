@@ -68,8 +68,7 @@ public final class NewPart {
           String pin = TubeEdits.unused(layout, name + "At");
           PointMm origin = points.get(0);
           Pin at =
-              new Pin(
-                  PointEdits.mm(origin.x()), PointEdits.mm(origin.z()), false, Pin.FRAME, "");
+              new Pin(PointEdits.mm(origin.x()), PointEdits.mm(origin.z()), false, Pin.FRAME, "");
           List<Outline.Vertex> vertices =
               points.stream().map(p -> PointEdits.written(p.minus(origin), false)).toList();
           LocalAxes axes = new LocalAxes(pin, Optional.empty(), Optional.empty());

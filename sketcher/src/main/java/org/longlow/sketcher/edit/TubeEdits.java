@@ -33,8 +33,7 @@ public final class TubeEdits {
           Layout pinned =
               layout.withPins(
                   Map.of(
-                      pin,
-                      new Pin(PointEdits.mm(at.x()), PointEdits.mm(at.z()), false, with, "")));
+                      pin, new Pin(PointEdits.mm(at.x()), PointEdits.mm(at.z()), false, with, "")));
           return Change.set(pinned, path, "parts", tube, "path");
         });
   }

@@ -128,8 +128,7 @@ class PointEditsTest {
     Places places = places(before);
     Handle formula = handles(before).get(1);
     Handle pin = handles(before).get(2);
-    assertThatThrownBy(
-            () -> PointEdits.move(formula, places, at(530, 500), false).applied(before))
+    assertThatThrownBy(() -> PointEdits.move(formula, places, at(530, 500), false).applied(before))
         .isInstanceOf(OutOfRange.class)
         .hasMessageContaining("worked out by x = wide");
     assertThatThrownBy(() -> PointEdits.move(pin, places, at(470, 540), false).applied(before))

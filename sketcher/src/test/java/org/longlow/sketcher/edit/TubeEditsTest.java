@@ -66,8 +66,8 @@ class TubeEditsTest {
 
   // --- where points snap to
 
-  private static Snap snap(PointMm to, Snap.Along along) {
-    return Snap.of(
+  private static PointSnap snap(PointMm to, PointSnap.Along along) {
+    return PointSnap.of(
         to,
         at(3, 4),
         along,
@@ -79,26 +79,27 @@ class TubeEditsTest {
 
   @Test
   void pinsComeFirstThenOwnPointsThenTheGrid() {
-    assertThat(snap(at(202, 201), Snap.Along.ANY))
-        .isEqualTo(new Snap(at(200, 200), "pin", "at pin pin"));
-    assertThat(snap(at(203, 200), Snap.Along.ANY).pin()).isEqualTo("far");
-    assertThat(snap(at(53, 121), Snap.Along.ANY))
-        .isEqualTo(new Snap(at(50, 120), "", "plumb with another point"));
-    assertThat(snap(at(122, 396), Snap.Along.ANY).at()).isEqualTo(at(120, 400));
-    assertThat(snap(at(122, 123.1), Snap.Along.ANY)).isEqualTo(new Snap(at(120, 125), "", ""));
+    assertThat(snap(at(202, 201), PointSnap.Along.ANY))
+        .isEqualTo(new PointSnap(at(200, 200), "pin", "at pin pin"));
+    assertThat(snap(at(203, 200), PointSnap.Along.ANY).pin()).isEqualTo("far");
+    assertThat(snap(at(53, 121), PointSnap.Along.ANY))
+        .isEqualTo(new PointSnap(at(50, 120), "", "plumb with another point"));
+    assertThat(snap(at(122, 396), PointSnap.Along.ANY).at()).isEqualTo(at(120, 400));
+    assertThat(snap(at(122, 123.1), PointSnap.Along.ANY))
+        .isEqualTo(new PointSnap(at(120, 125), "", ""));
   }
 
   @Test
   void alongOneAxisTheOtherCoordinateStays() {
-    assertThat(snap(at(202, 201), Snap.Along.X).at()).isEqualTo(at(200, 4));
-    assertThat(snap(at(202, 201), Snap.Along.Z).at()).isEqualTo(at(3, 200));
-    assertThat(snap(at(48, 201), Snap.Along.X))
-        .isEqualTo(new Snap(at(50, 4), "", "plumb with another point"));
+    assertThat(snap(at(202, 201), PointSnap.Along.X).at()).isEqualTo(at(200, 4));
+    assertThat(snap(at(202, 201), PointSnap.Along.Z).at()).isEqualTo(at(3, 200));
+    assertThat(snap(at(48, 201), PointSnap.Along.X))
+        .isEqualTo(new PointSnap(at(50, 4), "", "plumb with another point"));
   }
 
   @Test
   void aLengthTypedKeepsTheWay() {
-    assertThat(Snap.exactly(at(10, 10), at(13, 14), 10)).isEqualTo(at(16, 18));
-    assertThat(Snap.exactly(at(10, 10), at(10, 10), 10)).isEqualTo(at(20, 10));
+    assertThat(PointSnap.exactly(at(10, 10), at(13, 14), 10)).isEqualTo(at(16, 18));
+    assertThat(PointSnap.exactly(at(10, 10), at(10, 10), 10)).isEqualTo(at(20, 10));
   }
 }

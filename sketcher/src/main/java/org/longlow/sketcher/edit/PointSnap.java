@@ -12,7 +12,7 @@ import org.longlow.rider.geom.PointMm;
  * @param pin that it lies on, or empty
  * @param words what it keeps to, or empty
  */
-public record Snap(PointMm at, String pin, String words) {
+public record PointSnap(PointMm at, String pin, String words) {
 
   /** Which ways a point may go. */
   public enum Along {
@@ -29,7 +29,7 @@ public record Snap(PointMm at, String pin, String words) {
    * @param reachMm within which pins and own points draw it
    * @param gridMm of the grid, counted from the origin of the machine; 0 for none
    */
-  public static Snap of(
+  public static PointSnap of(
       PointMm to,
       PointMm begin,
       Along along,
@@ -48,7 +48,7 @@ public record Snap(PointMm at, String pin, String words) {
         }
       }
       if (!pin.isEmpty()) {
-        return new Snap(pins.get(pin), pin, "at pin " + pin);
+        return new PointSnap(pins.get(pin), pin, "at pin " + pin);
       }
     }
     double plumb = along == Along.Z ? Double.NaN : near(to.x(), own, true, reachMm);
@@ -59,7 +59,7 @@ public record Snap(PointMm at, String pin, String words) {
         Double.isNaN(plumb)
             ? Double.isNaN(level) ? "" : "level with another point"
             : Double.isNaN(level) ? "plumb with another point" : "level and plumb with others";
-    return new Snap(new PointMm(x, z), "", words);
+    return new PointSnap(new PointMm(x, z), "", words);
   }
 
   private static double near(double v, Collection<PointMm> own, boolean x, double reachMm) {
