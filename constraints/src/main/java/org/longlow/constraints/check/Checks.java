@@ -40,6 +40,7 @@ import org.longlow.constraints.check.rule.LawFindings;
 import org.longlow.constraints.check.rule.Rulings;
 import org.longlow.constraints.check.whole.ColdFindings;
 import org.longlow.constraints.check.whole.CompletenessFindings;
+import org.longlow.constraints.check.whole.EdgeFindings;
 import org.longlow.constraints.check.whole.PlaceFindings;
 import org.longlow.constraints.check.whole.SolveFindings;
 import org.longlow.constraints.check.whole.TwinFindings;
@@ -102,6 +103,7 @@ public final class Checks {
     findings.addAll(wheelFaults(wheels));
     findings.addAll(AxleFindings.of(placed));
     findings.addAll(PlaceFindings.of(placed, wheels));
+    findings.addAll(EdgeFindings.of(layout, placed.places()));
     findings.add(new CompletenessFindings(layout, wheels, gaps).of());
     findings.addAll(ColdFindings.of(layout));
     findings.addAll(ChainFindings.of(placed));

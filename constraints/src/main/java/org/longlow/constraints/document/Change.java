@@ -118,7 +118,7 @@ public final class Change {
   private Outline traced(
       Type.Outlines outlines, String name, Outline.Traced old, List<String> path) {
     Outline.Traced now = nested(outlines.traced(), name, old, path);
-    return new Outline.Traced(now.file(), now.path(), now.scale(), old.vertices(), old.closed());
+    return now.as(old.vertices(), old.closed());
   }
 
   /** A vertex is at x and z, or on a pin. */

@@ -295,13 +295,12 @@ final class Checking implements Type.Cases<Here, Object> {
     SpotAt at = new SpotAt(around, here, "");
     Outline.Traced fitted = kind(type.traced(), here);
     // The kind knows what the file says; the vertices come from where the file points.
-    Outline.Traced full =
-        new Outline.Traced(
-            fitted.file(), fitted.path(), fitted.scale(), asked.vertices(), asked.closed());
+    Outline.Traced full = fitted.as(asked.vertices(), asked.closed());
     Optional<Double> scale = quantities.fixedValue(fitted.scale()).filter(s -> s > 0);
     Outline.Traced traced =
         scale.isEmpty() || full.file().isEmpty() ? full : tracer.traced(full, scale.get(), at);
-    ShapeKinds.uncrossed(traced, Type.Outlines.TRACED_BY, at);
+    EdgeRules.uncrossed(traced, Type.Outlines.TRACED_BY, at);
+    EdgeRules.holes(traced, at);
     return traced;
   }
 }

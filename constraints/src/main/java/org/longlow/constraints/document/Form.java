@@ -275,6 +275,9 @@ public record Form(String name, String help, List<Row> rows) {
             .filter(n -> ref.to() == Target.PIN || !there.contains(n))
             .toList();
       }
+      if (item instanceof Type.Choice<?> choice) {
+        return List.copyOf(choice.kinds().keySet());
+      }
       return item instanceof Type.Word<?> word
           ? word.words().stream().filter(w -> !there.contains(w)).toList()
           : List.of();
@@ -298,7 +301,16 @@ public record Form(String name, String help, List<Row> rows) {
 
     @Override
     public Void choice(Type.Choice<?> type, At at) {
-      throw new IllegalStateException("no field chooses between kinds");
+      return chosen(type, at);
+    }
+
+    @SuppressWarnings("unchecked")
+    private <V> Void chosen(Type.Choice<V> choice, At at) {
+      V value = (V) at.value();
+      row(at, Input.HEADING, choice.word().apply(value), List.of());
+      Kind<V> kind = choice.kind(value);
+      fields(kind, value, at.path(), at.name(), at.depth() + 1);
+      return null;
     }
 
     @Override
@@ -321,7 +333,9 @@ public record Form(String name, String help, List<Row> rows) {
         Type.LENGTH.by(this, at.inside("1", "z", vertex.z(), false));
       }
       Type.ref(Target.PIN).by(this, at.inside("pin", "pin", vertex.pin(), false));
-      return Type.FLAG.by(this, at.inside(Type.Vertices.SMOOTH, "smooth", vertex.smooth(), false));
+      return type.mayBeSmooth()
+          ? Type.FLAG.by(this, at.inside(Type.Vertices.SMOOTH, "smooth", vertex.smooth(), false))
+          : null;
     }
 
     @Override

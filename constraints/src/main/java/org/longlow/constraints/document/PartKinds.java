@@ -76,9 +76,10 @@ final class PartKinds {
       all.put(
           Names.word(type),
           PartKinds.<ShellPart>part(
-              "shell",
-              "A sheet wrapped round the machine: edge strip and two sides where its outline is closed, a strip where it is open.",
-              s -> shell(type, s)));
+                  "shell",
+                  "A sheet wrapped round the machine: edge strip and two sides where its outline is closed, a strip where it is open.",
+                  s -> shell(type, s))
+              .rule(PartRules::sided));
     }
     all.put(
         "cushion",

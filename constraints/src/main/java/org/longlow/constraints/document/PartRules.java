@@ -8,6 +8,7 @@ import org.longlow.constraints.layout.Material;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.PartBase;
+import org.longlow.constraints.layout.ShellPart;
 import org.longlow.constraints.layout.Spread;
 import org.longlow.constraints.layout.TubePart;
 import org.longlow.constraints.layout.WheelPart;
@@ -104,6 +105,17 @@ final class PartRules {
           Quoted.of(tube.wall().text()),
           "is more than half the diameter, " + tube.diameter().text(),
           "write the thickness of the tube's wall");
+    }
+  }
+
+  /** A hole goes through the sides; of what has none, it would be cut from nothing. */
+  static void sided(ShellPart shell, Spot at) {
+    if (shell.open() && shell.outline() != null && !shell.outline().holes().isEmpty()) {
+      at.fault(
+          "open",
+          "true",
+          "leaves no sides that holes could go through",
+          "take the holes out of the outline or the word open away");
     }
   }
 

@@ -131,7 +131,7 @@ final class RelationKinds {
       at.fault("part", Quoted.of(part), "has no outline", "name a solid, cowl or screen");
       return;
     }
-    int edges = outline.get().vertices().size() - (outline.get().closed() ? 0 : 1);
+    int edges = outline.get().count() - (outline.get().closed() ? 0 : 1);
     if (edge >= edges && edges > 0) {
       at.fault(
           "edge",

@@ -167,12 +167,8 @@ abstract class Rewriting implements Type.Cases<Rewriting.Here, Object> {
   @Override
   public Object outline(Type.Outlines type, Here here) {
     if (here.value() instanceof Outline.Traced traced) {
-      return new Outline.Traced(
-          traced.file(),
-          traced.path(),
-          formula(traced.scale()),
-          traced.vertices(),
-          traced.closed());
+      Outline.Traced now = (Outline.Traced) kind(type.traced(), here);
+      return now == null ? null : now.as(traced.vertices(), traced.closed());
     }
     Outline.Drawn drawn = (Outline.Drawn) kind(type.drawn(), here);
     return drawn == null || drawn.closed() && drawn.vertices().size() < 3 ? null : drawn;

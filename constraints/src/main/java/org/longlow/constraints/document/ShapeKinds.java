@@ -9,13 +9,8 @@ import static org.longlow.constraints.document.Type.NUMBER;
 import static org.longlow.constraints.document.Type.PRESSURE;
 import static org.longlow.constraints.document.Type.TEXT;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.operation.valid.IsValidOp;
-import org.locationtech.jts.operation.valid.TopologyValidationError;
 import org.longlow.constraints.document.Type.Target;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.Unit;
@@ -39,8 +34,7 @@ final class ShapeKinds {
 
   static final Type.Outlines OUTLINE =
       new Type.Outlines(
-          Kind.of("drawn", "An outline written out.", ShapeKinds::drawn)
-              .rule(ShapeKinds::uncrossed),
+          Kind.of("drawn", "An outline written out.", ShapeKinds::drawn).rule(EdgeRules::whole),
           Kind.of("traced", "An outline taken from a path of an SVG file.", ShapeKinds::traced)
               .rule(ShapeKinds::named));
 
@@ -79,7 +73,7 @@ final class ShapeKinds {
     return new Outline.Drawn(
         s.need(
             "points",
-            new Type.ListOf<>(new Type.Vertices(), 2, Type.Outlines.MAX_POINTS),
+            new Type.ListOf<>(new Type.Vertices(true), 2, Type.Outlines.MAX_POINTS),
             "the vertices in order",
             Outline.Drawn::vertices,
             "The vertices in order round the edge; the first is not repeated."),
@@ -88,18 +82,13 @@ final class ShapeKinds {
             FLAG,
             true,
             Outline.Drawn::closed,
-            "Whether the last vertex joins the first."));
-  }
-
-  private static void uncrossed(Outline.Drawn outline, Spot at) {
-    if (outline.closed() && outline.vertices().size() == 2) {
-      at.fault(
-          "points",
-          "",
-          "has 2 entries, a closed outline needs at least 3",
-          "add vertices or write \"closed\": false");
-    }
-    uncrossed(outline, "points", at);
+            "Whether the last vertex joins the first."),
+        s.flag(
+            "half",
+            Outline.Drawn::half,
+            "True if the points are one half: the line from the first to the last is the axis, and the"
+                + " other half is their image across it."),
+        HoleKinds.holes(s));
   }
 
   private static Outline.Traced traced(Source<Outline.Traced> s) {
@@ -120,7 +109,8 @@ final class ShapeKinds {
             Outline.Traced::scale,
             "How long one user unit of the SVG is."),
         List.of(),
-        true);
+        true,
+        HoleKinds.holes(s));
   }
 
   private static void named(Outline.Traced outline, Spot at) {
@@ -155,41 +145,6 @@ final class ShapeKinds {
             DENSITY.positive(),
             FoamSpec::polymerDensity,
             "Density of the solid polymer, closed-cell foam."));
-  }
-
-  /** Reports a closed outline that crosses itself; outlines through pins depend on the solver. */
-  static void uncrossed(Outline outline, String key, Spot at) {
-    if (!outline.closed() || outline.vertices().size() < 3) {
-      return;
-    }
-    List<Coordinate> ring = new ArrayList<>();
-    for (Outline.Vertex v : outline.vertices()) {
-      if (v.pin() != null) {
-        return;
-      }
-      Optional<Double> x = at.fixed(v.x());
-      Optional<Double> z = at.fixed(v.z());
-      if (x.isEmpty() || z.isEmpty()) {
-        return;
-      }
-      ring.add(new Coordinate(x.get(), z.get()));
-    }
-    ring.add(ring.get(0).copy());
-    TopologyValidationError error =
-        new IsValidOp(new GeometryFactory().createPolygon(ring.toArray(new Coordinate[0])))
-            .getValidationError();
-    if (error != null) {
-      Coordinate near = error.getCoordinate();
-      at.fault(
-          key,
-          "",
-          "crosses or touches itself near x "
-              + Range.number(Math.rint(near.x * 10) / 10)
-              + " mm, z "
-              + Range.number(Math.rint(near.y * 10) / 10)
-              + " mm",
-          "put the vertices in order round the edge, each once");
-    }
   }
 
   private static void foamCanBe(FoamSpec foam, Spot at) {

@@ -351,9 +351,18 @@ public sealed interface Type<V> {
     }
   }
 
-  /** A vertex of an outline: [x, z], a pin, either of them with {@value #SMOOTH}. */
-  record Vertices() implements Type<Outline.Vertex> {
+  /**
+   * A vertex of an outline: [x, z] or a pin.
+   *
+   * @param mayBeSmooth whether either may come with {@value #SMOOTH}
+   */
+  record Vertices(boolean mayBeSmooth) implements Type<Outline.Vertex> {
     public static final String SMOOTH = "smooth";
+
+    @Override
+    public String said() {
+      return "[\"x mm\", \"z mm\"] or a pin";
+    }
 
     @Override
     public Outline.Vertex lost() {

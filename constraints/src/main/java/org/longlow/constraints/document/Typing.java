@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.FormulaException;
 import org.longlow.constraints.layout.FoamSpec;
+import org.longlow.constraints.layout.Hole;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.words.Names;
@@ -72,7 +73,17 @@ public final class Typing {
         (field, type, old) -> {
           if (type instanceof Type.ListOf<?> list) {
             List<Object> longer = new ArrayList<>((List<?>) old);
-            longer.add(item(list.item(), word, longer));
+            if (list.item() == HoleKinds.HOLE) {
+              longer.add(hole(layout, word, path));
+            } else if (isHalf(layout, path) && word.isEmpty()) {
+              int last = longer.size() - 1; // it ends on the axis
+              longer.add(
+                  last,
+                  between(
+                      (Outline.Vertex) longer.get(last - 1), (Outline.Vertex) longer.get(last)));
+            } else {
+              longer.add(item(list.item(), word, longer));
+            }
             return longer;
           }
           if (type instanceof Type.Group<?> group && group.naming() == Type.Naming.KEYS) {
@@ -82,6 +93,19 @@ public final class Typing {
           }
           throw new OutOfRange(String.join(" ", path) + " takes no more");
         });
+  }
+
+  /** Whether a list holds the vertices of a half. */
+  private static boolean isHalf(Layout layout, List<String> path) {
+    return path.size() == 4
+        && path.get(3).equals("points")
+        && layout.parts().get(path.get(1)).edge().filter(Outline::half).isPresent();
+  }
+
+  /** A hole is begun where the outline has room, so that it can stand. */
+  private static Hole hole(Layout layout, String word, List<String> path) {
+    Outline outline = layout.parts().get(path.get(1)).edge().orElseThrow();
+    return NewHole.of(picked(List.copyOf(HoleKinds.HOLE.kinds().keySet()), word), layout, outline);
   }
 
   private static Object item(Type<?> item, String word, List<Object> there) {
@@ -100,7 +124,7 @@ public final class Typing {
     return item.by(VALUES, item instanceof Type.Quantity ? "10 mm" : "");
   }
 
-  /** A vertex half way along the edge that closes the outline. */
+  /** A vertex half way along an edge, such as that which closes the outline. */
   private static Outline.Vertex between(Outline.Vertex a, Outline.Vertex b) {
     if (a.pin() != null || b.pin() != null) {
       throw new OutOfRange("the last edge runs to a pin; give x and z of a vertex beside it first");

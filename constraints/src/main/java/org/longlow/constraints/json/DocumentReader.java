@@ -333,7 +333,8 @@ final class DocumentReader implements Type.Cases<DocumentReader.Found, Object> {
       return new Outline.Vertex(null, null, json.textValue(), false);
     }
     int size = json.isArray() ? json.size() : 0;
-    boolean smooth = size > 1 && json.get(size - 1).asText().equals(Type.Vertices.SMOOTH);
+    boolean smooth =
+        type.mayBeSmooth() && size > 1 && json.get(size - 1).asText().equals(Type.Vertices.SMOOTH);
     if (smooth && size == 2 && json.get(0).isTextual()) {
       return new Outline.Vertex(null, null, json.get(0).textValue(), true);
     }
@@ -341,8 +342,10 @@ final class DocumentReader implements Type.Cases<DocumentReader.Found, Object> {
       return refuse(
           at,
           "is no vertex",
-          "write [\"x mm\", \"z mm\"], [\"x mm\", \"z mm\", \"smooth\"], a pin or [pin,"
-              + " \"smooth\"]");
+          type.mayBeSmooth()
+              ? "write [\"x mm\", \"z mm\"], [\"x mm\", \"z mm\", \"smooth\"], a pin or [pin,"
+                  + " \"smooth\"]"
+              : "write " + type.said());
     }
     return new Outline.Vertex(
         read(Type.LENGTH, at.item(0)), read(Type.LENGTH, at.item(1)), null, smooth);

@@ -61,8 +61,7 @@ record SvgTrace(
             trace.fault(),
             trace.remedy());
       }
-      return new Outline.Traced(
-          outline.file(), outline.path(), outline.scale(), trace.vertices(), trace.closed());
+      return outline.as(trace.vertices(), trace.closed());
     };
   }
 

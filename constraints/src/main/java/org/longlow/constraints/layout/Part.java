@@ -3,6 +3,7 @@ package org.longlow.constraints.layout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.longlow.constraints.formula.Formula;
 
 /** A physical thing of the machine. The kinds differ in how their outline comes about. */
@@ -82,7 +83,9 @@ public sealed interface Part
     default List<String> pins() {
       List<String> pins = new ArrayList<>(List.of(frame().origin()));
       frame().along().ifPresent(pins::add);
-      outline().vertices().stream()
+      Stream.concat(
+              outline().vertices().stream(),
+              outline().holes().stream().flatMap(hole -> hole.vertices().stream()))
           .map(Outline.Vertex::pin)
           .filter(p -> p != null)
           .forEach(pins::add);

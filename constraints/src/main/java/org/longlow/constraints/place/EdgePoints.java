@@ -1,7 +1,6 @@
 package org.longlow.constraints.place;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.longlow.constraints.layout.Layout;
@@ -37,7 +36,7 @@ final class EdgePoints {
   /** Returns every edge of the outline of a part, in order. */
   static List<CurvedOutlines.Edge> edges(Part part) {
     Outline outline = outlined(part).outline();
-    List<Boolean> smooth = outline.vertices().stream().map(Outline.Vertex::smooth).toList();
+    List<Boolean> smooth = outline.smooth();
     int n = smooth.size();
     List<CurvedOutlines.Edge> edges = new ArrayList<>();
     for (int i = 0; i < (outline.closed() ? n : n - 1); i++) {
@@ -54,7 +53,7 @@ final class EdgePoints {
     List<CurvedOutlines.Edge> edges = new ArrayList<>(edges(part));
     Outline outline = outlined(part).outline();
     if (!outline.closed()) {
-      int last = outline.vertices().size() - 1;
+      int last = outline.count() - 1;
       edges.add(new CurvedOutlines.Edge(new int[] {last, 0}, curve(false, false)));
     }
     return edges;
@@ -79,12 +78,17 @@ final class EdgePoints {
     };
   }
 
-  /** Returns every vertex of the outline of {@code part}, in order. */
+  /** Returns every vertex of the outline of {@code part}, in order; a half with its image. */
   static List<Pt> vertices(Layout layout, Unknowns unknowns, String part) {
     Part.Outlined p = outlined(layout.parts().get(part));
     List<Pt> points = new ArrayList<>();
     for (Outline.Vertex v : p.outline().vertices()) {
       points.add(v.pin() != null ? unknowns.point(v.pin()) : inFrame(p.frame(), v, unknowns));
+    }
+    int last = points.size() - 1;
+    for (int i = last + 1; i < p.outline().count(); i++) {
+      points.add(
+          MirroredPoint.of(points.get(p.outline().written(i)), points.get(0), points.get(last)));
     }
     return points;
   }
@@ -105,37 +109,23 @@ final class EdgePoints {
     inputs.addAll(
         List.of(along.x(), along.z(), unknowns.quantity(v.x()), unknowns.quantity(v.z())));
     inputs.add(frame.angle().map(unknowns::quantity).orElse(Quantity.of(0)));
-    return new Pt(coordinate(inputs, turns, true), coordinate(inputs, turns, false));
+    return new Pt(
+        Composed.of(inputs, coordinate(turns, true)),
+        Composed.of(inputs, coordinate(turns, false)));
   }
 
-  private static Quantity coordinate(List<Quantity> in, boolean turns, boolean wantX) {
-    int[] all =
-        in.stream().flatMapToInt(q -> IntStream.of(q.variables())).distinct().sorted().toArray();
-    if (all.length == 0) {
-      return Quantity.of(value(values(in, null), turns, wantX));
-    }
-    return Quantity.formula(
-        all,
-        (x, gradient) -> {
-          double[] u = values(in, x);
-          if (gradient != null) {
-            Arrays.fill(gradient, 0, all.length, 0);
-            double[] du = slopes(u, turns, wantX);
-            for (int i = 0; i < du.length; i++) {
-              int[] vars = in.get(i).variables();
-              double[] g = new double[vars.length];
-              in.get(i).value(x, g);
-              for (int k = 0; k < vars.length; k++) {
-                gradient[Arrays.binarySearch(all, vars[k])] += du[i] * g[k];
-              }
-            }
-          }
-          return value(u, turns, wantX);
-        });
-  }
+  private static Composed coordinate(boolean turns, boolean wantX) {
+    return new Composed() {
+      @Override
+      public double value(double[] u) {
+        return EdgePoints.value(u, turns, wantX);
+      }
 
-  private static double[] values(List<Quantity> in, double[] x) {
-    return in.stream().mapToDouble(q -> q.value(x, null)).toArray();
+      @Override
+      public double[] slopes(double[] u) {
+        return EdgePoints.slopes(u, turns, wantX);
+      }
+    };
   }
 
   /** u = origin x, z, along x, z, local x, z, angle. */

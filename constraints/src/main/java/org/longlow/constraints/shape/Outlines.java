@@ -17,33 +17,30 @@ public final class Outlines {
    * Curves#FLATNESS_MM}.
    */
   public static List<PointMm> points(LocalAxes frame, Outline outline, Places places) {
-    List<PointMm> vertices = vertices(frame, outline, places);
-    List<Boolean> smooth = outline.vertices().stream().map(Outline.Vertex::smooth).toList();
-    return Curves.through(vertices, smooth, outline.closed());
+    return Curves.through(vertices(frame, outline, places), outline.smooth(), outline.closed());
   }
 
-  /** Returns the vertices of {@code outline} in the elevation, in order. */
+  /** Returns all vertices of {@code outline} in the elevation, in order; a half with its image. */
   public static List<PointMm> vertices(LocalAxes frame, Outline outline, Places places) {
-    PointMm origin = places.pin(frame.origin());
-    double turn = frame.angle().map(places::value).orElse(0.0);
-    if (frame.along().isPresent()) {
-      PointMm along = places.pin(frame.along().get()).minus(origin);
-      turn += along.angleRad();
+    List<PointMm> written = Local.of(frame, places).places(outline.vertices());
+    if (outline.count() == written.size()) {
+      return written;
     }
-    PointMm axis = PointMm.unit(turn);
-    PointMm up = axis.left();
-    List<PointMm> vertices = new ArrayList<>();
-    for (Outline.Vertex v : outline.vertices()) {
-      vertices.add(
-          v.pin() != null
-              ? places.pin(v.pin())
-              : origin.plus(axis.times(places.value(v.x()))).plus(up.times(places.value(v.z()))));
+    List<PointMm> vertices = new ArrayList<>(written);
+    PointMm first = written.get(0);
+    PointMm last = written.get(written.size() - 1);
+    for (int i = written.size(); i < outline.count(); i++) {
+      vertices.add(written.get(outline.written(i)).mirrored(first, last));
     }
     return vertices;
   }
 
-  /** Returns the area inside {@code outline}; an open one is closed by its chord. */
+  /**
+   * Returns the area inside {@code outline} without its holes; an open one is closed by its chord.
+   */
   public static Geometry area(LocalAxes frame, Outline outline, Places places) {
-    return Curves.polygon(points(frame, outline, places));
+    return Holes.cutFrom(
+        Curves.polygon(points(frame, outline, places)),
+        Holes.of(frame, outline, places).stream().map(Holes.Placed::opening).toList());
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Geometry;
+import org.longlow.constraints.layout.Opening;
 import org.longlow.constraints.layout.ShellPart;
 import org.longlow.rider.geom.PointMm;
 
@@ -17,8 +18,9 @@ public final class Shells {
 
   private Shells() {}
 
-  /** A sheet as drawn: its edge, thickness in mm, and whether it closes on itself. */
-  private record Bent(List<PointMm> edge, double thicknessMm, boolean closed) {}
+  /** A sheet as drawn: its edge, thickness in mm, whether it closes on itself, and its holes. */
+  private record Bent(
+      List<PointMm> edge, double thicknessMm, boolean closed, List<Opening> holes) {}
 
   /** Its strip, the area within or null, and both together. */
   private record Sheet(Geometry strip, Geometry area, Geometry both) {}
@@ -33,7 +35,8 @@ public final class Shells {
         bent.closed()
             ? area.difference(area.buffer(-bent.thicknessMm()))
             : Curves.strip(bent.edge(), bent.thicknessMm());
-    return new Sheet(strip, area, area.union(strip));
+    Geometry sides = Holes.cutFrom(area, bent.holes());
+    return new Sheet(strip, sides, sides.union(strip));
   }
 
   /**
@@ -93,10 +96,15 @@ public final class Shells {
     return !shell.open() && sheet.area() != null && across.length() > 2 * t;
   }
 
+  /** Its holes go through the sides, not through the strip that is bent round them. */
   private static Sheet sheet(ShellPart shell, Places places) {
     List<PointMm> edge = Outlines.points(shell.frame(), shell.outline(), places);
     double t = places.value(shell.thickness());
-    return SHEETS.of(new Bent(List.copyOf(edge), t, shell.outline().closed()));
+    List<Opening> holes =
+        Holes.of(shell.frame(), shell.outline(), places).stream()
+            .map(Holes.Placed::opening)
+            .toList();
+    return SHEETS.of(new Bent(List.copyOf(edge), t, shell.outline().closed(), holes));
   }
 
   static PartShape of(ShellPart shell, Places places) {

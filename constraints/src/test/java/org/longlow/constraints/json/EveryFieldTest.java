@@ -97,7 +97,7 @@ class EveryFieldTest {
         new TreeSet<>(
             List.of(
                 "layout", "measure", "pin", "frame", "drawn", "traced", "foam", "tie", "limit",
-                "wish", "section", "stance", "person", "demands", "photo"));
+                "wish", "section", "stance", "person", "demands", "photo", "round", "slot", "cut"));
     Document.PART.kinds().values().forEach(kind -> kinds.add(kind.name()));
     assertThat(new TreeSet<>(samples.keySet())).isEqualTo(kinds);
   }

@@ -34,8 +34,8 @@ class RoundTripTest {
     Layout plank = Plank.layout();
     assertThat(plank.name()).isEqualTo("plank");
     assertThat(plank.measures()).hasSize(7);
-    assertThat(plank.pins()).hasSize(28);
-    assertThat(plank.parts()).hasSize(18);
+    assertThat(plank.pins()).hasSize(29);
+    assertThat(plank.parts()).hasSize(19);
     assertThat(plank.crew().get("Jon").stature().evaluate(n -> 0)).isEqualTo(5.9 * 304.8);
   }
 

@@ -292,23 +292,31 @@ final class SchemaText implements Type.Cases<Void, ObjectNode> {
 
   @Override
   public ObjectNode vertex(Type.Vertices type, Void none) {
-    return shared(
-        "vertex",
-        () -> {
-          ObjectNode vertex =
-              node()
-                  .put(
-                      "description",
-                      "A vertex: [x, z] in the local axes, a pin, or either of these with"
-                          + " \"smooth\" where the edge runs through without a corner.");
-          ArrayNode any = vertex.putArray("anyOf");
-          any.add(type("string"));
-          ObjectNode smooth = node().put("const", Type.Vertices.SMOOTH);
-          any.add(tuple(type("string"), smooth));
-          any.add(items(Type.LENGTH, 2, 2));
-          any.add(tuple(Type.LENGTH.by(this, null), Type.LENGTH.by(this, null), smooth));
-          return vertex;
-        });
+    return type.mayBeSmooth()
+        ? shared("vertex", () -> vertex(true))
+        : shared("spot", () -> vertex(false));
+  }
+
+  private ObjectNode vertex(boolean mayBeSmooth) {
+    ObjectNode vertex =
+        node()
+            .put(
+                "description",
+                mayBeSmooth
+                    ? "A vertex: [x, z] in the local axes, a pin, or either of these with"
+                        + " \"smooth\" where the edge runs through without a corner."
+                    : "A place of an outline: [x, z] in the local axes, or a pin.");
+    ArrayNode any = vertex.putArray("anyOf");
+    any.add(type("string"));
+    ObjectNode smooth = node().put("const", Type.Vertices.SMOOTH);
+    if (mayBeSmooth) {
+      any.add(tuple(type("string"), smooth));
+    }
+    any.add(items(Type.LENGTH, 2, 2));
+    if (mayBeSmooth) {
+      any.add(tuple(Type.LENGTH.by(this, null), Type.LENGTH.by(this, null), smooth));
+    }
+    return vertex;
   }
 
   private static ObjectNode tuple(ObjectNode... items) {

@@ -66,6 +66,17 @@ public record PointMm(double x, double z) {
     return minus(centre).turned(angleRad).plus(centre);
   }
 
+  /** Returns the image of this point across the line through two points; itself if they are one. */
+  public PointMm mirrored(PointMm a, PointMm b) {
+    PointMm along = b.minus(a);
+    double square = along.dot(along);
+    if (square == 0) {
+      return this;
+    }
+    PointMm from = minus(a);
+    return a.plus(along.times(2 * from.dot(along) / square)).minus(from);
+  }
+
   public double length() {
     return Math.hypot(x, z);
   }

@@ -34,6 +34,11 @@ interface Hand {
     return false;
   }
 
+  /** Returns whether a key is for this hand though the window has a use for it too. */
+  default boolean wants(KeyEvent e) {
+    return false;
+  }
+
   /** Draws over the card, after pins and findings. */
   default void paint(Overlay glass) {}
 

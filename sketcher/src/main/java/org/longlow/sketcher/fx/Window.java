@@ -46,6 +46,7 @@ final class Window extends StackPane {
   private final Board board;
   private final TopStrip top;
   private final BoardHands hands;
+  private final OutlineTools outlines;
   private final Card card;
   private final StartPage start;
   private final MakePane makePane;
@@ -71,6 +72,8 @@ final class Window extends StackPane {
     BenchPane bench = new BenchPane(desk);
     bench.lay(new PhotoTools(desk, board, hands));
     card = new Card(desk, board, bench, new FindingSlip(desk));
+    outlines = new OutlineTools(desk, board, hands, card::setAside);
+    bench.lay(outlines);
     habits = Habits.at(desk.autosave().home());
     start = new StartPage(desk, shipped, () -> habits.recent());
     makePane = new MakePane(desk, owner, maker, () -> over(null));
@@ -218,6 +221,7 @@ final class Window extends StackPane {
   /** Returns all that can be done, for the list of keys and for who looks for words. */
   List<Deed> deeds() {
     List<Deed> all = new ArrayList<>(ownDeeds());
+    all.addAll(outlines.deeds());
     all.addAll(new Handling(desk).deeds());
     all.addAll(adds.deeds());
     return all;
@@ -335,7 +339,8 @@ final class Window extends StackPane {
   private boolean plain(KeyEvent e) {
     if (e.isShortcutDown()
         || e.isAltDown()
-        || getScene().getFocusOwner() instanceof TextInputControl) {
+        || getScene().getFocusOwner() instanceof TextInputControl
+        || board.isFocused() && hands.hand().wants(e)) {
       return false;
     }
     switch (e.getCode()) {
@@ -344,6 +349,8 @@ final class Window extends StackPane {
       case COMMA -> CrewRow.step(desk, -1);
       case PERIOD -> CrewRow.step(desk, 1);
       case A -> openGallery();
+      case E -> outlines.points();
+      case P -> outlines.draw();
       case D -> toggleDimensions();
       case U -> toggleInches();
       case SLASH -> find();

@@ -55,8 +55,12 @@ final class TemplateSheet {
   private final List<Mark> words = new ArrayList<>();
   private final List<Envelope> taken = new ArrayList<>();
   private final List<Mark.Words> names = new ArrayList<>();
+  private final List<Sized> sizes = new ArrayList<>();
   private final String upWord;
   private final String rightWord;
+
+  /** The size of a hole, to be written that far from its middle. */
+  private record Sized(String text, PointMm at, double clearMm) {}
 
   /**
    * Starts a template.
@@ -146,6 +150,34 @@ final class TemplateSheet {
   }
 
   /**
+   * Adds the centre crosses of a hole and its size beside it, where that is not cut away.
+   *
+   * @param hole its area, part of what is cut
+   */
+  void hole(Geometry hole, List<PointMm> centres, String size) {
+    Envelope box = hole.getEnvelopeInternal();
+    taken.add(box);
+    for (PointMm p : centres) {
+      drills.add(
+          new Mark.Shape(
+              subject,
+              Planar.line(p.x() - CROSS_MM, p.z(), p.x() + CROSS_MM, p.z()),
+              Style.narrow(Tone.INK)));
+      drills.add(
+          new Mark.Shape(
+              subject,
+              Planar.line(p.x(), p.z() - CROSS_MM, p.x(), p.z() + CROSS_MM),
+              Style.narrow(Tone.INK)));
+      taken.add(
+          new Envelope(p.x() - CROSS_MM, p.x() + CROSS_MM, p.z() - CROSS_MM, p.z() + CROSS_MM));
+    }
+    double reach = Math.min(box.getWidth(), box.getHeight()) / 2;
+    sizes.add(
+        new Sized(
+            size, new PointMm(box.centre().x, box.centre().y), Math.max(CROSS_MM, reach) + 1.5));
+  }
+
+  /**
    * Adds a level datum line with a tick every 50 mm.
    *
    * @param y where it runs, mm
@@ -198,6 +230,9 @@ final class TemplateSheet {
    * @param rows a table, headings first, or empty
    */
   NamedDrawing with(String fileName, String part, List<String> lines, List<List<String>> rows) {
+    for (Sized s : sizes) {
+      drills.add(beside(subject, s.text(), s.at().x(), s.at().z(), s.clearMm(), Tone.INK));
+    }
     for (Mark.Words w : names) {
       drills.add(beside(w.subject(), w.text(), w.x(), w.y(), CROSS_MM + 1.5, Tone.INK));
     }

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.ShellPart;
@@ -121,8 +122,9 @@ public final class Templates {
     Part part = shape.part();
     TemplateSheet sheet =
         new TemplateSheet(
-            part.name(), part.name() + ", " + part.kind(), shape.outline(), "up", "forward");
+            part.name(), part.name() + ", " + part.kind(), cut(shape, places), "up", "forward");
     datum(sheet, shape);
+    HoleMarks.add(sheet, part, places);
     pins(sheet, shape, places);
     List<String> lines = new ArrayList<>();
     if (part instanceof ShellPart shell) {
@@ -138,6 +140,13 @@ public final class Templates {
     lines.add(TemplateWords.massLine(shape));
     lines.addAll(TemplateWords.cutLines());
     return sheet.with(TemplateWords.fileName(part.name()), part.name(), lines, List.of());
+  }
+
+  /** The line to cut: of a cowl with holes its side, which may have one over the edge strip. */
+  private static Geometry cut(PartShape shape, Places places) {
+    return shape.part() instanceof ShellPart shell && !shell.outline().holes().isEmpty()
+        ? Shells.pieces(shell, places).side().orElse(shape.outline())
+        : shape.outline();
   }
 
   /** A wall to a hundredth: 1.65 mm is another tube than 1.7 mm. */
@@ -264,7 +273,7 @@ public final class Templates {
   private static void pins(TemplateSheet sheet, PartShape shape, Places places) {
     Envelope near = new Envelope(shape.outline().getEnvelopeInternal());
     near.expandBy(PIN_REACH_MM);
-    for (String pin : shape.part().pins()) {
+    for (String pin : HoleMarks.without(shape.part())) {
       PointMm p = places.pin(pin);
       if (near.contains(p.x(), p.z())) {
         sheet.drill(pin, p);

@@ -1,0 +1,127 @@
+package org.longlow.constraints.check.whole;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.valid.IsValidOp;
+import org.longlow.constraints.check.finding.About;
+import org.longlow.constraints.check.finding.Basis;
+import org.longlow.constraints.check.finding.FigureUnit;
+import org.longlow.constraints.check.finding.Figures;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
+import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
+import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Opening;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.shape.Holes;
+import org.longlow.constraints.shape.Places;
+import org.longlow.rider.geom.PointMm;
+
+/**
+ * Outlines as they come to lie: edges that cross themselves, and what is left between holes and
+ * edges. What a file alone tells is refused when it is read; pins and smooth runs are known here.
+ */
+public final class EdgeFindings {
+
+  /** An edge that crosses itself. */
+  static final FindingKind EDGE = new FindingKind("edge", FindingGroup.PLACES, Rests.ON_DRAWING);
+
+  /** Holes and what stands round them. */
+  static final FindingKind HOLES = new FindingKind("holes", FindingGroup.PLACES, Rests.ON_DRAWING);
+
+  private static final Basis PLANE = Basis.model("plane geometry of the drawn edge");
+
+  private EdgeFindings() {}
+
+  public static List<Finding> of(Layout layout, Places places) {
+    List<Finding> findings = new ArrayList<>();
+    for (Part part : layout.parts().values()) {
+      if (part instanceof Part.Outlined outlined && outlined.outline().closed()) {
+        Polygon within = Holes.within(outlined.frame(), outlined.outline(), places);
+        List<Holes.Placed> holes = Holes.of(outlined.frame(), outlined.outline(), places);
+        Optional<Finding> crossed = crossed(part.name() + "'s edge", part.name(), within);
+        crossed.ifPresent(findings::add);
+        if (crossed.isEmpty() && !holes.isEmpty()) {
+          findings.add(holes(part.name(), within, holes));
+        }
+      }
+    }
+    return findings;
+  }
+
+  private static Optional<Finding> crossed(String what, String part, Geometry area) {
+    return Optional.ofNullable(new IsValidOp(area).getValidationError())
+        .map(
+            error -> {
+              Coordinate near = error.getCoordinate();
+              return Finding.note(
+                      EDGE,
+                      About.parts(part),
+                      Verdict.FAIL,
+                      PLANE,
+                      Say.format(
+                          "%s crosses or touches itself near x %.1f mm, z %.1f mm: put its"
+                              + " vertices in order round it, or move the pins they lie on.",
+                          what, near.x, near.y))
+                  .at(new PointMm(near.x, near.y));
+            });
+  }
+
+  private static Finding holes(String part, Polygon within, List<Holes.Placed> holes) {
+    for (Holes.Placed hole : holes) {
+      if (!hole.opening().core().isValid()) {
+        return crossed(name(hole) + " of " + part, part, hole.opening().core()).orElseThrow();
+      }
+    }
+    double least = Double.POSITIVE_INFINITY;
+    String between = "";
+    Opening where = holes.get(0).opening();
+    for (int i = 0; i < holes.size(); i++) {
+      Opening hole = holes.get(i).opening();
+      double web = hole.webMm(within);
+      if (web < least) {
+        least = web;
+        between = name(holes.get(i)) + " and the edge";
+        where = hole;
+      }
+      for (int k = 0; k < i; k++) {
+        web = hole.webMm(holes.get(k).opening());
+        if (web < least) {
+          least = web;
+          boolean image = holes.get(k).index() == holes.get(i).index();
+          between = name(holes.get(k)) + " and " + (image ? "its image" : name(holes.get(i)));
+          where = hole;
+        }
+      }
+    }
+    Coordinate at = where.core().getInteriorPoint().getCoordinate();
+    boolean stands = least > 0;
+    return Finding.held(
+            HOLES,
+            About.parts(part),
+            Optional.empty(),
+            Figures.atLeast(stands ? least : Math.min(least, -1e-9), 0, FigureUnit.MM),
+            List.of(PLANE),
+            stands
+                ? Say.format(
+                    "%s keeps %.1f mm at least round its holes, between %s; whether that carries the"
+                        + " load is not looked at.",
+                    part, least, between)
+                : Say.format(
+                    "In %s nothing is left between %s: move the hole, make it smaller, or draw the"
+                        + " edge round it.",
+                    part, between))
+        .at(new PointMm(at.x, at.y));
+  }
+
+  private static String name(Holes.Placed hole) {
+    return "hole " + (hole.index() + 1);
+  }
+}

@@ -1,0 +1,80 @@
+package org.longlow.constraints.check.whole;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Locale;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.study.TestMachine;
+
+/** What only the placed outline tells: holes on pins, smooth runs, edges through pins. */
+class EdgeFindingsTest {
+
+  private static TestMachine with(String outline) {
+    return TestMachine.runabout()
+        .pin("plateAt", 300, 1500)
+        .pin("bolt", 330, 1530)
+        .with(
+            "parts",
+            "plate",
+            "{'kind': 'box', 'frame': 'plateAt', 'left': 5, 'right': 5, 'mass': 1, 'outline': "
+                + outline
+                + "}");
+  }
+
+  /** A plate of 100 by 60 whose bolt hole is on a pin 30 mm from two of its edges. */
+  @ParameterizedTest
+  @CsvSource({"20, 20", "59, 0.5", "60, 0", "70, -5"})
+  void aHoleOnAPinKeepsItsWeb(double diameter, double web) {
+    Finding f =
+        with("{'points': [[0, 0], [100, 0], [100, 60], [0, 60]], 'holes': [{'hole': 'round',"
+                + " 'at': 'bolt', 'diameter': "
+                + diameter
+                + "}]}")
+            .finding("holes.plate")
+            .orElseThrow();
+    assertThat(f.verdict()).isEqualTo(web > 0 ? Verdict.PASS : Verdict.FAIL);
+    assertThat(f.value()).isCloseTo(web, within(1e-6));
+    assertThat(f.text())
+        .contains(
+            web > 0
+                ? String.format(Locale.ROOT, "%.1f mm at least", web)
+                : "nothing is left between hole 1 and the edge");
+  }
+
+  @Test
+  void aHoleInABulgeOnlyChordsWouldRefuse() {
+    // the smooth corner bulges beyond the chord from (0, 60) to (100, 60)
+    String bulge =
+        "{'points': [[0, 0], [100, 0], [100, 60, 'smooth'], [0, 60, 'smooth']], 'holes':"
+            + " [{'hole': 'round', 'at': [50, %s], 'diameter': 4}]}";
+    assertThat(with(bulge.formatted("61")).verdict("holes.plate")).isEqualTo(Verdict.PASS);
+    assertThat(with(bulge.formatted("90")).verdict("holes.plate")).isEqualTo(Verdict.FAIL);
+  }
+
+  @Test
+  void holesThatMeetByTheirPinsAreFound() {
+    String outline =
+        "{'points': [[0, 0], [100, 0], [100, 60], [0, 60]], 'holes': [{'hole': 'round', 'at':"
+            + " 'bolt', 'diameter': 20}, {'hole': 'round', 'at': [%s, 30], 'diameter': 20}]}";
+    assertThat(with(outline.formatted("50.5")).verdict("holes.plate")).isEqualTo(Verdict.PASS);
+    Finding f = with(outline.formatted("49")).finding("holes.plate").orElseThrow();
+    assertThat(f.verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(f.text()).contains("hole 1 and hole 2");
+  }
+
+  @Test
+  void anEdgeThatCrossesItselfByItsPinsIsFound() {
+    String outline = "{'points': [[0, 0], [100, 0], 'bolt', [0, 60]]}";
+    assertThat(with(outline).finding("edge.plate")).isEmpty();
+    Optional<Finding> crossed = with(outline).pin("bolt", 330, 1450).finding("edge.plate");
+    assertThat(crossed.map(Finding::verdict)).contains(Verdict.FAIL);
+    assertThat(crossed.get().text()).contains("crosses or touches itself near x");
+    assertThat(crossed.get().where()).isPresent();
+  }
+}

@@ -1,0 +1,67 @@
+package org.longlow.sketcher.edit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.longlow.rider.geom.PointMm;
+
+/** What is written beside a point while it is placed: where it is, and its edges. */
+public final class PointWords {
+
+  private PointWords() {}
+
+  /** Returns the place in the axes of the machine. */
+  public static String place(PointMm at) {
+    return String.format(Locale.ROOT, "x %.1f  z %.1f mm", at.x(), at.z());
+  }
+
+  /**
+   * Returns length and direction of an edge.
+   *
+   * @param to what it runs to or from, such as "the point before"
+   */
+  public static String edge(PointMm from, PointMm at, String to) {
+    PointMm way = at.minus(from);
+    return String.format(
+        Locale.ROOT,
+        "%.1f mm to %s, %.1f\u00b0 from level",
+        way.length(),
+        to,
+        Math.toDegrees(way.angleRad()) + 0.0);
+  }
+
+  /** Returns the handle of the same edge or path before a handle; null where there is none. */
+  public static Handle before(List<Handle> all, Handle handle, boolean closed) {
+    return beside(all, handle, closed, -1);
+  }
+
+  /** Returns the handle of the same edge or path after a handle; null where there is none. */
+  public static Handle after(List<Handle> all, Handle handle, boolean closed) {
+    return beside(all, handle, closed, 1);
+  }
+
+  private static Handle beside(List<Handle> all, Handle handle, boolean closed, int by) {
+    List<Handle> same =
+        all.stream().filter(h -> h.of() == handle.of() && h.hole() == handle.hole()).toList();
+    int i = handle.index() + by;
+    boolean round = handle.of() == Handle.Of.CUT || handle.of() == Handle.Of.EDGE && closed;
+    if (i >= 0 && i < same.size()) {
+      return same.get(i);
+    }
+    return round && same.size() > 1 ? same.get(Math.floorMod(i, same.size())) : null;
+  }
+
+  /** Returns all that is written beside a handle that is at a place. */
+  public static List<String> of(List<Handle> all, Handle handle, boolean closed, PointMm at) {
+    List<String> words = new ArrayList<>(List.of(place(at)));
+    Handle before = before(all, handle, closed);
+    Handle after = after(all, handle, closed);
+    if (before != null) {
+      words.add(edge(before.at(), at, "the point before"));
+    }
+    if (after != null) {
+      words.add(edge(after.at(), at, "the point after"));
+    }
+    return words;
+  }
+}

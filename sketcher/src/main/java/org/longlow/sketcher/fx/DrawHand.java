@@ -1,0 +1,216 @@
+package org.longlow.sketcher.fx;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseEvent;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.desk.Desk;
+import org.longlow.sketcher.desk.Shown;
+import org.longlow.sketcher.edit.NewPart;
+import org.longlow.sketcher.edit.PointSnap;
+import org.longlow.sketcher.edit.PointWords;
+import org.longlow.sketcher.edit.Snapping;
+import org.longlow.sketcher.edit.Target;
+import org.longlow.sketcher.edit.TypedLength;
+
+/** The hand that draws a new part's outline point by point. */
+final class DrawHand implements Hand {
+
+  private static final double CLOSE_PX = 10;
+
+  private final Board board;
+  private final Desk desk;
+  private final Consumer<String> done;
+  private final Runnable away;
+  private final List<PointMm> points = new ArrayList<>();
+  private int kind = NewPart.kinds().indexOf("bracket");
+  private PointSnap next;
+  private TypedLength typed = TypedLength.NOTHING;
+
+  /**
+   * @param done is told the name of what was drawn
+   * @param away is run once it is put down
+   */
+  DrawHand(Board board, Desk desk, Consumer<String> done, Runnable away) {
+    this.board = board;
+    this.desk = desk;
+    this.done = done;
+    this.away = away;
+    desk.hover("");
+    board.setHint("");
+  }
+
+  List<PointMm> points() {
+    return List.copyOf(points);
+  }
+
+  @Override
+  public void moved(MouseEvent e) {
+    Shown shown = desk.shown().orElse(null);
+    if (shown == null) {
+      return;
+    }
+    PointMm pointer = board.inMachine(e.getX(), e.getY());
+    Map<String, PointMm> pins = shown.study().placed().places().pins();
+    Snapping scale =
+        Snapping.at(
+            board.frame().pxPerMm(), shown.layout(), shown.study().placed().places(), Map.of());
+    PointMm last = points.isEmpty() ? pointer : points.get(points.size() - 1);
+    PointMm gone = pointer.minus(last);
+    PointSnap.Along along =
+        !e.isShiftDown() || points.isEmpty()
+            ? PointSnap.Along.ANY
+            : Math.abs(gone.x()) > Math.abs(gone.z()) ? PointSnap.Along.X : PointSnap.Along.Z;
+    boolean freely = e.isAltDown();
+    next =
+        PointSnap.of(
+            pointer,
+            last,
+            along,
+            pins,
+            points,
+            freely ? 0 : scale.reachMm(),
+            freely ? 0 : scale.gridMm());
+    board.setPointer(BoardHands.px(e));
+  }
+
+  @Override
+  public void pressed(MouseEvent e) {
+    moved(e);
+  }
+
+  @Override
+  public void dragged(MouseEvent e) {
+    moved(e);
+  }
+
+  @Override
+  public void released(MouseEvent e, boolean click) {
+    if (click && next != null) {
+      put(BoardHands.px(e));
+    }
+  }
+
+  private void put(PointMm px) {
+    if (points.size() > 2 && board.onScreen(points.get(0)).distance(px) <= CLOSE_PX) {
+      finish();
+      return;
+    }
+    PointMm at = to();
+    if (points.isEmpty() || at.distance(points.get(points.size() - 1)) > 0) {
+      points.add(at);
+    }
+    typed = TypedLength.NOTHING;
+    board.paintGlass();
+  }
+
+  private PointMm to() {
+    return points.isEmpty() || typed.mm().isEmpty()
+        ? next.at()
+        : PointSnap.exactly(points.get(points.size() - 1), next.at(), typed.mm().get());
+  }
+
+  private void finish() {
+    String name = NewPart.name(desk.session().orElseThrow().layout(), kind());
+    desk.edit(
+        NewPart.of(kind(), name, points),
+        new Target.OfPart(name, List.of("outline"), "outline"),
+        "");
+    done.accept(name);
+  }
+
+  private String kind() {
+    return NewPart.kinds().get(kind);
+  }
+
+  @Override
+  public boolean wants(KeyEvent e) {
+    return switch (e.getCode()) {
+      case K, BACK_SPACE -> true;
+      case PERIOD, COMMA -> !typed.isEmpty();
+      default -> false;
+    };
+  }
+
+  @Override
+  public boolean key(KeyEvent e) {
+    String sign = Keys.sign(e);
+    if (!sign.isEmpty() && !points.isEmpty() && !(typed.isEmpty() && sign.equals("."))) {
+      typed = typed.with(sign);
+      board.paintGlass();
+      return true;
+    }
+    switch (e.getCode()) {
+      case K -> kind = Math.floorMod(kind + (e.isShiftDown() ? -1 : 1), NewPart.kinds().size());
+      case BACK_SPACE -> back();
+      case ENTER -> enter();
+      default -> {
+        return false;
+      }
+    }
+    board.paintGlass();
+    return true;
+  }
+
+  private void back() {
+    if (!typed.isEmpty()) {
+      typed = typed.back();
+    } else if (!points.isEmpty()) {
+      points.remove(points.size() - 1);
+    }
+  }
+
+  private void enter() {
+    if (!typed.isEmpty() && next != null) {
+      put(board.onScreen(to()));
+    } else if (points.size() > 2) {
+      finish();
+    }
+  }
+
+  @Override
+  public void putDown() {
+    board.setPointer(null);
+    away.run();
+  }
+
+  @Override
+  public void paint(Overlay glass) {
+    if (desk.shown().isEmpty()) {
+      return;
+    }
+    HandlesInk ink = new HandlesInk(glass, board);
+    List<PointMm> line = new ArrayList<>(points);
+    if (next != null) {
+      line.add(to());
+      List<String> words = new ArrayList<>(List.of(PointWords.place(to())));
+      if (!points.isEmpty()) {
+        words.add(PointWords.edge(points.get(points.size() - 1), to(), "the point before"));
+      }
+      if (!next.words().isEmpty()) {
+        words.add(next.words());
+      }
+      if (!typed.isEmpty()) {
+        words.add("typed: " + typed.text() + " mm");
+      }
+      glass.label(words, board.onScreen(to()), true);
+    }
+    if (line.size() > 1) {
+      ink.line(line, false);
+    }
+    points.forEach(ink::point);
+    ink.says(says());
+  }
+
+  @Override
+  public String says() {
+    return "A new "
+        + kind()
+        + ": click its points in order, with Shift straight; K for another kind."
+        + "\nType a length to set an edge, Backspace takes the last point back. Click the first"
+        + " point or press Enter when done.";
+  }
+}

@@ -1,0 +1,51 @@
+package org.longlow.sketcher.template;
+
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.longlow.constraints.layout.Hole;
+import org.longlow.constraints.layout.Outline;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.shape.Holes;
+import org.longlow.constraints.shape.Places;
+import org.longlow.svg.drawing.Dimensions;
+
+/** Holes on a template: a cross at each centre and the size beside it. */
+final class HoleMarks {
+
+  private HoleMarks() {}
+
+  static void add(TemplateSheet sheet, Part part, Places places) {
+    if (part instanceof Part.Outlined outlined) {
+      for (Holes.Placed placed : Holes.of(outlined.frame(), outlined.outline(), places)) {
+        String size = size(placed);
+        if (!size.isEmpty()) {
+          String pin = placed.hole().vertices().get(0).pin();
+          boolean named = pin != null && placed.hole() instanceof Hole.Round;
+          sheet.hole(
+              Holes.area(placed.opening()), placed.centres(), named ? pin + " " + size : size);
+        }
+      }
+    }
+  }
+
+  private static String size(Holes.Placed placed) {
+    double d = 2 * placed.opening().radiusMm();
+    if (placed.hole() instanceof Hole.Slot) {
+      double over = placed.centres().get(0).distance(placed.centres().get(1)) + d;
+      return "slot " + Dimensions.figure(over) + " x " + Dimensions.figure(d);
+    }
+    return placed.hole() instanceof Hole.Round ? "Ø " + Dimensions.figure(d) : "";
+  }
+
+  /** Returns the pins of a part that get a drill cross: those that are no centre of a hole. */
+  static List<String> without(Part part) {
+    Set<String> centres =
+        part.edge().map(Outline::holes).orElse(List.of()).stream()
+            .filter(Hole.Round.class::isInstance)
+            .map(h -> h.vertices().get(0).pin())
+            .filter(p -> p != null)
+            .collect(Collectors.toSet());
+    return part.pins().stream().filter(p -> !centres.contains(p)).toList();
+  }
+}
