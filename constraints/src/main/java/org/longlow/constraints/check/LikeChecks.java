@@ -8,9 +8,11 @@ import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.gap.GapFindings;
 import org.longlow.constraints.check.gap.GapRules;
 import org.longlow.constraints.check.gap.JointFindings;
+import org.longlow.constraints.check.gap.LockFindings;
 import org.longlow.constraints.check.gap.PersonBody;
 import org.longlow.constraints.check.gap.PersonGaps;
 import org.longlow.constraints.check.gap.SectionFindings;
+import org.longlow.constraints.check.person.HandFindings;
 import org.longlow.constraints.check.road.GroundFindings;
 import org.longlow.constraints.check.road.LeanFindings;
 import org.longlow.constraints.check.road.LoadFindings;
@@ -18,6 +20,7 @@ import org.longlow.constraints.check.road.SagFindings;
 import org.longlow.constraints.check.road.SpringCare;
 import org.longlow.constraints.check.road.StandFindings;
 import org.longlow.constraints.check.road.SteeringFindings;
+import org.longlow.constraints.check.road.TurningFindings;
 import org.longlow.constraints.check.road.Weights;
 import org.longlow.constraints.check.rule.LawFindings;
 import org.longlow.constraints.check.rule.Rulings;
@@ -65,6 +68,13 @@ public final class LikeChecks {
   public List<Finding> like(Finding f) {
     List<Finding> findings = new ArrayList<>();
     Layout layout = placed.layout();
+    if (f.kind() == LockFindings.LOCK) {
+      locks(findings);
+      return held(findings);
+    }
+    if (f.kind() == HandFindings.HANDS) {
+      return held(HandFindings.of(wheels, sittings, standings));
+    }
     switch (f.group()) {
       case SEAT, POSTURE, SIGHT_AND_FOOT ->
           sittings.stream()
@@ -85,7 +95,20 @@ public final class LikeChecks {
         }
       }
     }
+    return held(findings);
+  }
+
+  private List<Finding> held(List<Finding> findings) {
     return Checks.held(findings, Weights.of(shapes.values()), SpringCare.of(wheels), sittings);
+  }
+
+  private void locks(List<Finding> into) {
+    Layout layout = placed.layout();
+    GapRules rules = new GapRules(layout, placed.places());
+    JointFindings joints = new JointFindings(layout, rules, wheels, shapes, standings);
+    into.addAll(
+        new LockFindings(layout, rules, joints, PersonBody.of(sittings), wheels, shapes, standings)
+            .all());
   }
 
   private void onWheels(FindingGroup group, List<Finding> into) {
@@ -96,8 +119,10 @@ public final class LikeChecks {
           Checks.add(into, LeanFindings.LEAN, () -> new LeanFindings(layout, wheels).of(standings));
       case STAND ->
           Checks.add(into, StandFindings.STAND, () -> StandFindings.of(layout, wheels, standings));
-      case STEERING ->
-          Checks.add(into, SteeringFindings.TRAIL, () -> SteeringFindings.of(wheels, standings));
+      case STEERING -> {
+        Checks.add(into, SteeringFindings.TRAIL, () -> SteeringFindings.of(wheels, standings));
+        TurningFindings.of(wheels, standings).ifPresent(into::add);
+      }
       default -> {
         // of the layout as a whole: only all of them tell
       }

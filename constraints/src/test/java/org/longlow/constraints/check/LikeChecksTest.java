@@ -3,13 +3,14 @@ package org.longlow.constraints.check;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.FindingGroup;
+import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.stand.Wheels;
 import org.longlow.constraints.study.Study;
 import org.longlow.constraints.study.TestMachine;
@@ -29,13 +30,13 @@ class LikeChecksTest {
             Wheels.of(study.layout(), study.placed().places()),
             study.standings());
     assertThat(checks.all()).isEqualTo(study.findings());
-    Map<FindingGroup, List<Finding>> seen = new EnumMap<>(FindingGroup.class);
+    Map<FindingKind, List<Finding>> seen = new HashMap<>();
     List<Finding> missed = new ArrayList<>();
     for (Finding f : study.findings()) {
       List<Finding> like =
           f.who().isPresent() && !f.group().equals(FindingGroup.GAPS)
               ? checks.like(f)
-              : seen.computeIfAbsent(f.group(), g -> checks.like(f));
+              : seen.computeIfAbsent(f.kind(), k -> checks.like(f));
       assertThat(study.findings()).containsAll(like);
       if (!like.contains(f)) {
         missed.add(f);

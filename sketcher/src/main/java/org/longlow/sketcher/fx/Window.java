@@ -168,6 +168,10 @@ final class Window extends StackPane {
     return desk;
   }
 
+  BoardHands hands() {
+    return hands;
+  }
+
   void use(Look next) {
     look = next;
     setStyle(next.rootStyle());
@@ -235,7 +239,7 @@ final class Window extends StackPane {
         new Deed("save under a name", "Ctrl Shift S", top::askName),
         new Deed("take back", "Ctrl Z", desk::undo),
         new Deed("do again", "Ctrl Y", desk::redo),
-        new Deed("trace from a photo or an SVG file", "P", () -> Platform.runLater(this::trace)),
+        new Deed("trace from a photo or an SVG file", "I", () -> Platform.runLater(this::trace)),
         new Deed("make templates, drawing and report", "Ctrl M", this::make),
         new Deed("back to the list of machines", "Ctrl O", this::leave),
         new Deed("to the first field of what is picked", "Ctrl 1", card::openTicket),
@@ -354,7 +358,7 @@ final class Window extends StackPane {
       case D -> toggleDimensions();
       case U -> toggleInches();
       case SLASH -> find();
-      case P -> Platform.runLater(this::trace);
+      case I -> Platform.runLater(this::trace);
       case F -> board.fit();
       case M -> card.mend();
       case L -> use(look.other());

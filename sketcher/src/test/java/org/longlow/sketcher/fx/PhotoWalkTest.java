@@ -138,7 +138,7 @@ class PhotoWalkTest {
 
   @Test
   void aPhotoIsPutInAndScaledByTwoPointsAndALengthAndLiesWhereItShould() throws Exception {
-    hands.press(KeyCode.P).settle();
+    hands.press(KeyCode.I).settle();
     hands.typeInto("trace-file", photo(layout.resolveSibling("side.png")).toString());
     assertThat(hands.layout().photos()).containsOnlyKeys("side");
     assertThat(only().file()).isEqualTo("side.png");
