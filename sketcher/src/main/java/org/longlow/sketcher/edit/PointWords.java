@@ -15,18 +15,18 @@ public final class PointWords {
     return String.format(Locale.ROOT, "x %.1f  z %.1f mm", at.x(), at.z());
   }
 
-  /**
-   * Returns length and direction of an edge.
-   *
-   * @param to what it runs to or from, such as "the point before"
-   */
-  public static String edge(PointMm from, PointMm at, String to) {
-    PointMm way = at.minus(from);
+  /** Returns length and direction of the edge from the point before. */
+  public static String edge(PointMm before, PointMm at) {
+    return edge(before, at, "from the point before");
+  }
+
+  private static String edge(PointMm from, PointMm to, String what) {
+    PointMm way = to.minus(from);
     return String.format(
         Locale.ROOT,
-        "%.1f mm to %s, %.1f\u00b0 from level",
+        "%.1f mm %s, %.1f\u00b0 from level",
         way.length(),
-        to,
+        what,
         Math.toDegrees(way.angleRad()) + 0.0);
   }
 
@@ -57,10 +57,10 @@ public final class PointWords {
     Handle before = before(all, handle, closed);
     Handle after = after(all, handle, closed);
     if (before != null) {
-      words.add(edge(before.at(), at, "the point before"));
+      words.add(edge(before.at(), at));
     }
     if (after != null) {
-      words.add(edge(after.at(), at, "the point after"));
+      words.add(edge(at, after.at(), "to the point after"));
     }
     return words;
   }

@@ -188,7 +188,7 @@ final class DrawHand implements Hand {
       line.add(to());
       List<String> words = new ArrayList<>(List.of(PointWords.place(to())));
       if (!points.isEmpty()) {
-        words.add(PointWords.edge(points.get(points.size() - 1), to(), "the point before"));
+        words.add(PointWords.edge(points.get(points.size() - 1), to()));
       }
       if (!next.words().isEmpty()) {
         words.add(next.words());

@@ -15,7 +15,7 @@ import org.longlow.constraints.shape.Shapes;
 import org.longlow.rider.geom.PointMm;
 
 /** A layout with a plate and a rail to be edited. */
-final class Plates {
+public final class Plates {
 
   private Plates() {}
 
@@ -47,7 +47,8 @@ final class Plates {
     return ((ReadResult.Read) result).layout();
   }
 
-  static Layout points(String points) {
+  /** A plate through points in mm, its axes at 400, 500. */
+  public static Layout points(String points) {
     return of("\"o\"", "{\"points\": [" + points + "]}", "");
   }
 

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import javafx.geometry.Point2D;
 import javafx.scene.input.KeyCode;
 import javafx.scene.paint.Color;
@@ -14,14 +13,16 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIf;
 import org.junit.jupiter.api.io.TempDir;
-import org.longlow.constraints.document.Change;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.TubePart;
 import org.longlow.constraints.shape.Outlines;
 import org.longlow.rider.geom.PointMm;
-import org.longlow.sketcher.desk.Wren;
+import org.longlow.sketcher.edit.Handle;
+import org.longlow.sketcher.edit.Plates;
+import org.longlow.sketcher.edit.PointEdits;
+import org.longlow.sketcher.edit.Target;
 import org.testfx.api.FxToolkit;
 
 /** Points of an outline and bends of a tube by pointer and keys, seen on the model and the card. */
@@ -35,13 +36,12 @@ class OutlineWalkTest {
 
   @BeforeEach
   void open() throws Exception {
-    // nobody sits on it: this is not about people, and each step is quick
-    Layout bare = Wren.layout();
-    for (String group : List.of("crew", "limits", "wishes", "stances")) {
-      bare = Change.set(bare, Map.of(), group);
-    }
-    hands = Hands.at(folder.resolve("home"), List.of(bare));
-    hands.click("machine-wren");
+    // two wheels, a plate and a rail: each step is quick
+    hands =
+        Hands.at(
+            folder.resolve("home"),
+            List.of(Plates.points("[0, 0], [210, 0], [190, 150], [20, 120]")));
+    hands.click("machine-t");
   }
 
   @AfterEach
@@ -81,47 +81,47 @@ class OutlineWalkTest {
   @Test
   void pointsAreDraggedAddedTakenOutAndSmoothed() {
     Layout before = hands.layout();
-    // nose of the tank at 1110, 710: dragged to a free spot, on the grid
-    PointMm nose = corners("tank").get(2);
-    PointMm there = new PointMm(1137, 742);
-    Color bare = hands.pixel(hands.at(1112, 716));
-    pick("tank").press(KeyCode.E);
+    // the corner at 590, 650 dragged to a free spot, on the grid
+    PointMm nose = corners("plate").get(2);
+    PointMm there = new PointMm(617, 692);
+    Color bare = hands.pixel(hands.at(594, 658));
+    pick("plate").press(KeyCode.E);
     assertThat(works(OutlineHand.class)).isTrue();
     hands.dragAt(at(nose), at(there));
-    assertThat(corners("tank").get(2).distance(there)).isLessThan(8);
-    assertThat(corners("tank").get(2).x() % 5).isCloseTo(0, within(1e-6));
-    assertThat(corners("tank").get(0)).isEqualTo(new PointMm(920, 560));
-    Color filled = hands.pixel(hands.at(1112, 716));
-    assertThat(far(filled, bare)).as("the tank has grown over it").isGreaterThan(0.05);
+    assertThat(corners("plate").get(2).distance(there)).isLessThan(8);
+    assertThat(corners("plate").get(2).x() % 5).isCloseTo(0, within(1e-6));
+    assertThat(corners("plate").get(0)).isEqualTo(new PointMm(400, 500));
+    Color filled = hands.pixel(hands.at(594, 658));
+    assertThat(far(filled, bare)).as("the plate has grown over it").isGreaterThan(0.05);
 
     // straight along with Shift: the other coordinate stays
-    PointMm now = corners("tank").get(2);
+    PointMm now = corners("plate").get(2);
     hands.dragAt(at(now), at(now.plus(new PointMm(41, 9))), KeyCode.SHIFT);
-    assertThat(corners("tank").get(2).z()).isEqualTo(now.z());
-    assertThat(corners("tank").get(2).x()).isGreaterThan(now.x() + 30);
+    assertThat(corners("plate").get(2).z()).isEqualTo(now.z());
+    assertThat(corners("plate").get(2).x()).isGreaterThan(now.x() + 30);
 
     hands.press(KeyCode.S);
-    assertThat(outline("tank").vertices().get(2).smooth()).isTrue();
+    assertThat(outline("plate").vertices().get(2).smooth()).isTrue();
     hands.press(KeyCode.S);
-    assertThat(outline("tank").vertices().get(2).smooth()).isFalse();
+    assertThat(outline("plate").vertices().get(2).smooth()).isFalse();
 
     // double click on the lower edge adds, Delete takes out
-    Point2D low = hands.at(1030, 560);
+    Point2D low = hands.at(510, 500);
     hands.clickAt(low);
     hands.clickAt(low);
     hands.until(
         "a fifth point",
         () ->
             hands.desk().session().get().layout() != before
-                && ((Part.Outlined) hands.desk().session().get().layout().parts().get("tank"))
+                && ((Part.Outlined) hands.desk().session().get().layout().parts().get("plate"))
                         .outline()
                         .vertices()
                         .size()
                     == 5);
-    assertThat(corners("tank").get(1).distance(new PointMm(1030, 560))).isLessThan(3);
-    hands.clickAt(at(corners("tank").get(1)));
+    assertThat(corners("plate").get(1).distance(new PointMm(510, 500))).isLessThan(3);
+    hands.clickAt(at(corners("plate").get(1)));
     hands.press(KeyCode.DELETE);
-    assertThat(outline("tank").vertices()).hasSize(4);
+    assertThat(outline("plate").vertices()).hasSize(4);
     hands.press(KeyCode.ENTER);
     assertThat(works(OutlineHand.class)).isFalse();
     for (int i = 0; i < 6; i++) {
@@ -138,34 +138,34 @@ class OutlineWalkTest {
 
   @Test
   void keysStepMoveMeasureDrillAndMirror() {
-    pick("tank").press(KeyCode.E).press(KeyCode.N);
-    PointMm first = corners("tank").get(0);
+    pick("plate").press(KeyCode.E).press(KeyCode.N);
+    PointMm first = corners("plate").get(0);
     hands.press(KeyCode.RIGHT).press(KeyCode.RIGHT).press(KeyCode.SHIFT, KeyCode.UP);
     hands.press(KeyCode.ALT, KeyCode.DOWN);
-    assertThat(corners("tank").get(0).distance(first.plus(new PointMm(2, 9.9)))).isLessThan(0.001);
+    assertThat(corners("plate").get(0).distance(first.plus(new PointMm(2, 9.9)))).isLessThan(0.001);
 
     // the edge before the next point: from the first to the second
     hands.press(KeyCode.N);
     hands.press(KeyCode.DIGIT2).press(KeyCode.DIGIT0).press(KeyCode.DIGIT0);
     hands.press(KeyCode.PERIOD).press(KeyCode.DIGIT5).press(KeyCode.ENTER);
-    assertThat(corners("tank").get(0).distance(corners("tank").get(1)))
+    assertThat(corners("plate").get(0).distance(corners("plate").get(1)))
         .isCloseTo(200.5, within(0.001));
 
     // a hole of 30 at the pointer, its colour gone from the card
-    Point2D spot = hands.at(1000, 620);
+    Point2D spot = hands.at(520, 560);
     hands.moveTo(spot);
     hands.press(KeyCode.DIGIT3).press(KeyCode.DIGIT0).press(KeyCode.H);
-    assertThat(outline("tank").holes()).hasSize(1);
+    assertThat(outline("plate").holes()).hasSize(1);
     hands.moveTo(hands.at(300, 900));
-    Color in = hands.pixel(hands.at(996, 612));
-    Color beside = hands.pixel(hands.at(960, 612));
+    Color in = hands.pixel(hands.at(516, 554));
+    Color beside = hands.pixel(hands.at(480, 554));
     assertThat(far(in, beside)).isGreaterThan(0.05);
     hands.press(KeyCode.N, KeyCode.SHIFT);
     hands.press(KeyCode.DELETE);
 
     hands.press(KeyCode.DIGIT5).press(KeyCode.O);
-    double low = corners("tank").stream().mapToDouble(PointMm::z).min().orElseThrow();
-    assertThat(low).isLessThan(560);
+    double low = corners("plate").stream().mapToDouble(PointMm::z).min().orElseThrow();
+    assertThat(low).isLessThan(500);
     hands.press(KeyCode.ESCAPE);
     assertThat(works(OutlineHand.class)).isFalse();
   }
@@ -177,66 +177,64 @@ class OutlineWalkTest {
           hands
               .desk()
               .edit(
-                  org.longlow.sketcher.edit.PointEdits.hang(
-                      org.longlow.sketcher.edit.Handle.of(
+                  PointEdits.hang(
+                      Handle.of(
                               hands.desk().shown().get().layout(),
                               hands.desk().shown().get().study().placed().places(),
-                              "tank")
+                              "plate")
                           .get(2),
-                      "tankPin"),
-                  new org.longlow.sketcher.edit.Target.OfPart(
-                      "tank", List.of("outline"), "outline"),
+                      "p"),
+                  new Target.OfPart("plate", List.of("outline"), "outline"),
                   "");
           return null;
         });
     hands.settle();
-    pick("tank").press(KeyCode.E);
+    pick("plate").press(KeyCode.E);
     Layout before = hands.layout();
-    PointMm pin = corners("tank").get(2);
+    PointMm pin = corners("plate").get(2);
     hands.dragAt(at(pin), at(pin.plus(new PointMm(60, 60))));
     assertThat(hands.layout()).as("nothing is written over unasked").isSameAs(before);
     OutlineHand hand = (OutlineHand) Hands.onFx(() -> hands.window().hands().hand());
-    assertThat(hand.points().asks()).contains("lies on pin tankPin");
+    assertThat(hand.points().asks()).contains("lies on pin p");
     hands.press(KeyCode.R);
-    assertThat(outline("tank").vertices().get(2).pin()).isNull();
-    assertThat(corners("tank").get(2).distance(pin.plus(new PointMm(60, 60)))).isLessThan(8);
+    assertThat(outline("plate").vertices().get(2).pin()).isNull();
+    assertThat(corners("plate").get(2).distance(pin.plus(new PointMm(60, 60)))).isLessThan(8);
   }
 
   @Test
   void aNewPartIsDrawnAndARailIsBent() {
     hands.press(KeyCode.P);
     assertThat(works(DrawHand.class)).isTrue();
-    hands.clickAt(hands.at(300, 1000));
+    hands.clickAt(hands.at(300, 900));
+    hands.clickAt(hands.at(500, 900));
     hands.clickAt(hands.at(500, 1000));
-    hands.clickAt(hands.at(500, 1100));
-    hands.clickAt(hands.at(300, 1000));
+    hands.clickAt(hands.at(300, 900));
     assertThat(works(DrawHand.class)).isFalse();
     assertThat(hands.layout().parts()).containsKey("bracket");
     assertThat(corners("bracket")).hasSize(3);
-    assertThat(corners("bracket").get(1).distance(new PointMm(500, 1000))).isLessThan(8);
+    assertThat(corners("bracket").get(1).distance(new PointMm(500, 900))).isLessThan(8);
     hands.until("picked", () -> hands.desk().options().chosen().equals("part:bracket"));
 
-    pick("lowRail").press(KeyCode.E);
-    TubePart rail = (TubePart) hands.layout().parts().get("lowRail");
-    PointMm a = Hands.onFx(() -> hands.desk().shown().get().study().placed().places().pin("lowA"));
-    PointMm b = Hands.onFx(() -> hands.desk().shown().get().study().placed().places().pin("lowB"));
+    pick("rail").press(KeyCode.E);
+    TubePart rail = (TubePart) hands.layout().parts().get("rail");
+    PointMm a = Hands.onFx(() -> hands.desk().shown().get().study().placed().places().pin("a"));
+    PointMm b = Hands.onFx(() -> hands.desk().shown().get().study().placed().places().pin("b"));
     Point2D middle = at(a.towards(b, 0.4));
     hands.clickAt(middle);
     hands.clickAt(middle);
     hands.until(
         "a bend",
         () ->
-            ((TubePart) hands.desk().session().get().layout().parts().get("lowRail")).path().size()
+            ((TubePart) hands.desk().session().get().layout().parts().get("rail")).path().size()
                 == rail.path().size() + 1);
-    assertThat(((TubePart) hands.layout().parts().get("lowRail")).path().get(1))
-        .isEqualTo("lowRailBend");
+    assertThat(((TubePart) hands.layout().parts().get("rail")).path().get(1)).isEqualTo("railBend");
     PointMm bend = a.towards(b, 0.4);
     hands.dragAt(at(bend), at(bend.plus(new PointMm(0, -40))));
     PointMm now =
-        Hands.onFx(() -> hands.desk().shown().get().study().placed().places().pin("lowRailBend"));
+        Hands.onFx(() -> hands.desk().shown().get().study().placed().places().pin("railBend"));
     assertThat(now.z()).isLessThan(bend.z() - 20);
     hands.press(KeyCode.DELETE);
-    assertThat(hands.layout().parts().get("lowRail")).isEqualTo(rail);
-    assertThat(hands.layout().pins()).doesNotContainKey("lowRailBend");
+    assertThat(hands.layout().parts().get("rail")).isEqualTo(rail);
+    assertThat(hands.layout().pins()).doesNotContainKey("railBend");
   }
 }

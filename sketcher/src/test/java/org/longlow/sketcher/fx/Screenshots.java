@@ -135,6 +135,12 @@ public final class Screenshots {
       act(desk, d -> window.board().fireEvent(key(KeyCode.ESCAPE)));
       act(desk, d -> d.select(new Selection(List.of("part:pan", "part:back", "pin:backTop"))));
       shot(window, folder.resolve("several" + size + ".png"));
+      act(desk, d -> d.choose("part:engine"));
+      press(window, "points");
+      act(desk, d -> window.board().fireEvent(key(KeyCode.N)));
+      act(desk, d -> window.board().fireEvent(key(KeyCode.N)));
+      shot(window, folder.resolve("points" + size + ".png"));
+      act(desk, d -> window.board().fireEvent(key(KeyCode.ENTER)));
       act(desk, d -> d.choose(""));
       press(window, "keys");
       shot(window, folder.resolve("keys" + size + ".png"));
