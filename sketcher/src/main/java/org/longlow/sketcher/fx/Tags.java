@@ -22,9 +22,9 @@ final class Tags extends Pane {
   static final double HEIGHT_PX = 40;
 
   /** Longest tag; what is named at greater length is told in full by its tip, letters. */
-  private static final int LONGEST = 34;
+  private static final int LONGEST = 32;
 
-  private static final double TAG_PX = 214;
+  private static final double TAG_PX = 240;
   private static final double GAP_PX = 8;
   private static final double TOP_PX = 8;
 

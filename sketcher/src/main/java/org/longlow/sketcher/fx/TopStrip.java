@@ -200,7 +200,8 @@ final class TopStrip extends VBox {
     }
     Session s = session.get();
     name.setText(s.layout().title().isEmpty() ? s.layout().name() : s.layout().title());
-    Bits.told(name, s.file().map(f -> f.path().toString()).orElse("no file yet"));
+    Bits.told(
+        name, name.getText() + "\n" + s.file().map(f -> f.path().toString()).orElse("no file yet"));
     boolean waits = !desk.found().isEmpty();
     state.setText(s.isChanged() ? "not saved" : waits ? "found work waits" : kept(s));
     state.pseudoClassStateChanged(

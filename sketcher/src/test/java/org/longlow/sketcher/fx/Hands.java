@@ -8,8 +8,10 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import javafx.application.Platform;
 import javafx.geometry.Point2D;
+import javafx.geometry.Rectangle2D;
 import javafx.geometry.VerticalDirection;
 import javafx.scene.Node;
+import javafx.scene.SnapshotParameters;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
@@ -305,9 +307,11 @@ final class Hands {
   Color pixel(Point2D screen) {
     return onFx(
         () -> {
-          WritableImage image = window.board().snapshot(null, null);
           Point2D p = window.board().screenToLocal(screen);
-          return image.getPixelReader().getColor((int) p.getX(), (int) p.getY());
+          SnapshotParameters one = new SnapshotParameters();
+          one.setViewport(new Rectangle2D((int) p.getX(), (int) p.getY(), 1, 1));
+          WritableImage image = window.board().snapshot(one, null);
+          return image.getPixelReader().getColor(0, 0);
         });
   }
 

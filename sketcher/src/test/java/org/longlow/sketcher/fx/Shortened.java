@@ -38,7 +38,9 @@ final class Shortened {
         found.add(control.toString());
       }
     }
-    if (!names && node instanceof Labeled labeled && labeled.getText() != null) {
+    // the title of a machine may be of any length; its tip tells it in full
+    boolean title = "machine".equals(node.getId());
+    if (!names && !title && node instanceof Labeled labeled && labeled.getText() != null) {
       for (Node inner : labeled.getChildrenUnmodifiable()) {
         if (inner instanceof Text text
             && text.isVisible()
