@@ -2,6 +2,7 @@ package org.longlow.sketcher.desk;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.start.AnswerReader;
 import org.longlow.constraints.start.FirstMachine;
@@ -38,7 +39,7 @@ final class FirstWork {
           AnswerReader.Reading reading = AnswerReader.read(answers);
           FirstMachine.Outcome outcome =
               reading.faults().isEmpty()
-                  ? FirstMachine.of(reading.answers(), java.util.Optional.empty())
+                  ? FirstMachine.of(reading.answers(), Optional.empty())
                   : new FirstMachine.Refused(reading.faults());
           return () -> made(outcome);
         });

@@ -184,7 +184,6 @@ final class Card extends Pane {
       Spots.Box room = new Spots.Box(left, top, Math.max(0, right - left), high);
       Spots.Box at = Spots.slip(room, shapes(right, high), picked, busy(shown));
       columns = columns(at.width());
-      bench.setColumns(columns);
       ticket.relocate(Math.round(at.x()), Math.round(at.y()));
       placedFor = chosen;
     }

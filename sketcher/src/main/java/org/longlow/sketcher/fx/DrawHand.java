@@ -78,16 +78,6 @@ final class DrawHand implements Hand {
   }
 
   @Override
-  public void pressed(MouseEvent e) {
-    moved(e);
-  }
-
-  @Override
-  public void dragged(MouseEvent e) {
-    moved(e);
-  }
-
-  @Override
   public void released(MouseEvent e, boolean click) {
     if (click && next != null) {
       put(BoardHands.px(e));

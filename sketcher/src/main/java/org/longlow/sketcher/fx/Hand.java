@@ -13,11 +13,15 @@ interface Hand {
   /** The pointer moves over the card with no button held. */
   void moved(MouseEvent e);
 
-  /** The first button goes down. */
-  void pressed(MouseEvent e);
+  /** The first button goes down; unless said otherwise that is one more place of the pointer. */
+  default void pressed(MouseEvent e) {
+    moved(e);
+  }
 
-  /** The pointer moves with the first button held. */
-  void dragged(MouseEvent e);
+  /** The pointer moves with the first button held; unless said otherwise as without. */
+  default void dragged(MouseEvent e) {
+    moved(e);
+  }
 
   /**
    * The first button goes up.

@@ -106,16 +106,6 @@ final class Placing implements Hand {
   }
 
   @Override
-  public void pressed(MouseEvent e) {
-    moved(e);
-  }
-
-  @Override
-  public void dragged(MouseEvent e) {
-    moved(e);
-  }
-
-  @Override
   public void released(MouseEvent e, boolean click) {
     if (click) {
       place(e.isShiftDown());

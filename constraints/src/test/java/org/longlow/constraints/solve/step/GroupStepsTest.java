@@ -34,26 +34,6 @@ class GroupStepsTest {
   private static final int N = 7;
   private static final int TIES = 3;
 
-  /** A row a · x − b. */
-  private record Row(double[] a, double b, boolean costly) implements Relation {
-    @Override
-    public int[] variables() {
-      return IntStream.range(0, a.length).toArray();
-    }
-
-    @Override
-    public double evaluate(double[] x, double[] gradient) {
-      double sum = -b;
-      for (int i = 0; i < a.length; i++) {
-        sum += a[i] * x[i];
-        if (gradient != null) {
-          gradient[i] = a[i];
-        }
-      }
-      return sum;
-    }
-  }
-
   static LongStream seeds() {
     return LongStream.range(0, 30);
   }
@@ -78,8 +58,8 @@ class GroupStepsTest {
     for (int i = 0; i < TIES; i++) {
       Row row = row(random, 10);
       builder.tie("t" + i, row);
-      ties.setRow(i, row.a);
-      tieB.setEntry(i, row.b);
+      ties.setRow(i, row.a());
+      tieB.setEntry(i, row.b());
     }
   }
 
@@ -139,7 +119,7 @@ class GroupStepsTest {
     boolean broken = limit.evaluate(free, null) < 0;
     same(
         system.step,
-        broken ? nearest(one(), with(ties, limit.a), tieB.append(limit.b), zero) : free);
+        broken ? nearest(one(), with(ties, limit.a()), tieB.append(limit.b()), zero) : free);
   }
 
   /** Ties off the list are as if they were not there. */
@@ -171,9 +151,9 @@ class GroupStepsTest {
     RealMatrix q = one().scalarMultiply(unit);
     RealVector qt = target.mapMultiply(unit);
     for (int i = 0; i < 2; i++) {
-      RealVector w = new ArrayRealVector(wishes[i].a);
+      RealVector w = new ArrayRealVector(wishes[i].a());
       q = q.add(w.outerProduct(w).scalarMultiply(weights[i]));
-      qt = qt.add(w.mapMultiply(weights[i] * wishes[i].b));
+      qt = qt.add(w.mapMultiply(weights[i] * wishes[i].b()));
     }
     system.factor(0, true);
     system.nearingStep(target.toArray(), false);
@@ -193,8 +173,9 @@ class GroupStepsTest {
     GroupSystem system = system();
     assertThat(system.hasFewWishes()).isTrue();
     RealVector target = new ArrayRealVector(some(random, N)).mapMultiply(10);
-    RealMatrix rows = with(with(ties, wishes[0].a), wishes[1].a);
-    double[] expected = nearest(one(), rows, tieB.append(wishes[0].b).append(wishes[1].b), target);
+    RealMatrix rows = with(with(ties, wishes[0].a()), wishes[1].a());
+    double[] expected =
+        nearest(one(), rows, tieB.append(wishes[0].b()).append(wishes[1].b()), target);
     boolean keeps = system.wishingStep(target.toArray(), false);
     same(system.step, expected);
     assertThat(keeps).isEqualTo(limit.evaluate(expected, null) >= 0);
@@ -222,7 +203,7 @@ class GroupStepsTest {
     assertThat(held[TIES + 1]).isZero();
     RealVector rest = new ArrayRealVector(left);
     assertThat(ties.operate(rest).getNorm()).isCloseTo(0, within(1e-8));
-    double into = rest.dotProduct(new ArrayRealVector(near.a));
+    double into = rest.dotProduct(new ArrayRealVector(near.a()));
     assertThat(into).isGreaterThan(-1e-8);
     assertThat(held[TIES] * into).isCloseTo(0, within(1e-8));
     // rows are weighed, so theirs, not those above, make up what is held back
