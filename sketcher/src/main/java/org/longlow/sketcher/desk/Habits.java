@@ -18,13 +18,27 @@ import org.longlow.constraints.disk.WholeFile;
  * @param heightPx likewise
  * @param night whether the dark look was on
  * @param inches whether the rulers were in inches
+ * @param textPercent how large letters are, from {@link #LEAST_TEXT} to {@link #MOST_TEXT}
  * @param recent files that were opened or saved, the last first
  */
 public record Habits(
-    double widthPx, double heightPx, boolean night, boolean inches, List<Path> recent) {
+    double widthPx,
+    double heightPx,
+    boolean night,
+    boolean inches,
+    int textPercent,
+    List<Path> recent) {
+
+  /** Letters as they are drawn, per cent. */
+  public static final int USUAL_TEXT = 100;
+
+  /** The smallest and largest letters, per cent. */
+  public static final int LEAST_TEXT = 80;
+
+  public static final int MOST_TEXT = 200;
 
   /** Nothing is known yet. */
-  public static final Habits NONE = new Habits(0, 0, false, false, List.of());
+  public static final Habits NONE = new Habits(0, 0, false, false, USUAL_TEXT, List.of());
 
   private static final String NAME = "habits.properties";
   private static final int MOST_RECENT = 8;
@@ -37,18 +51,22 @@ public record Habits(
   }
 
   public Habits withSize(double width, double height) {
-    return new Habits(width, height, night, inches, recent);
+    return new Habits(width, height, night, inches, textPercent, recent);
   }
 
   public Habits withLook(boolean dark, boolean inInches) {
-    return new Habits(widthPx, heightPx, dark, inInches, recent);
+    return new Habits(widthPx, heightPx, dark, inInches, textPercent, recent);
+  }
+
+  public Habits withText(int percent) {
+    return new Habits(widthPx, heightPx, night, inches, percent, recent);
   }
 
   /** Returns these with a file that was just opened or saved. */
   public Habits with(Path file) {
     List<Path> files = new ArrayList<>(List.of(file));
     recent.stream().filter(f -> !f.equals(file)).limit(MOST_RECENT - 1L).forEach(files::add);
-    return new Habits(widthPx, heightPx, night, inches, files);
+    return new Habits(widthPx, heightPx, night, inches, textPercent, files);
   }
 
   /** Reads what was kept; whatever cannot be read is as if it never had been. */
@@ -72,7 +90,17 @@ public record Habits(
         size(kept.getProperty("height")),
         Boolean.parseBoolean(kept.getProperty("night")),
         Boolean.parseBoolean(kept.getProperty("inches")),
+        text(kept.getProperty("text")),
         files);
+  }
+
+  private static int text(String text) {
+    try {
+      int percent = text == null ? USUAL_TEXT : Integer.parseInt(text);
+      return percent >= LEAST_TEXT && percent <= MOST_TEXT ? percent : USUAL_TEXT;
+    } catch (NumberFormatException e) {
+      return USUAL_TEXT;
+    }
   }
 
   private static double size(String text) {
@@ -95,6 +123,7 @@ public record Habits(
     kept.setProperty("height", Double.toString(heightPx));
     kept.setProperty("night", Boolean.toString(night));
     kept.setProperty("inches", Boolean.toString(inches));
+    kept.setProperty("text", Integer.toString(textPercent));
     for (int i = 0; i < recent.size(); i++) {
       kept.setProperty("recent." + i, recent.get(i).toString());
     }

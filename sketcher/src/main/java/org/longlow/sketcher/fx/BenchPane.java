@@ -183,19 +183,23 @@ final class BenchPane extends VBox {
   }
 
   /** Returns how wide it is with so many plain fields side by side, px. */
-  static double width(int columns) {
-    return line(columns) + EDGES_PX;
+  double width(int columns) {
+    return line(columns) + EDGES_PX * TextSize.of(this);
   }
 
-  private static double line(int columns) {
-    return columns * TILE_PX + (columns - 1) * GAP_PX;
+  private double line(int columns) {
+    return columns * tile() + (columns - 1) * GAP_PX;
+  }
+
+  private double tile() {
+    return TILE_PX * TextSize.of(this);
   }
 
   /** Lays the fields out in so many columns. */
   void setColumns(int n) {
     columns = n;
     rows.forEach(r -> r.setPrefWrapLength(line(n) + 1));
-    fields.values().forEach(f -> f.setWide(TILE_PX, line(n)));
+    fields.values().forEach(f -> f.setWide(tile(), line(n)));
   }
 
   private static void show(javafx.scene.Node node, boolean on) {

@@ -72,10 +72,16 @@ final class Board extends Region {
     focusedProperty().addListener((o, was, is) -> paintGlass());
   }
 
-  void use(Look look) {
-    painter = new DrawingPainter(look.palette());
+  /**
+   * @param letters how much larger than usual letters are
+   */
+  void use(Look look, double letters) {
+    painter = new DrawingPainter(look.palette(), letters);
     overlay = new Overlay(painter, glass.getGraphicsContext2D());
     painted = null;
+    if (desk.session().isPresent()) {
+      askScale();
+    }
     refresh();
   }
 
@@ -339,7 +345,8 @@ final class Board extends Region {
   }
 
   private void askScale() {
-    double wanted = frame.denominator();
+    // larger letters need the room that they had on a smaller machine
+    double wanted = frame.denominator() * (painter == null ? 1 : painter.letters());
     double has = desk.options().denominator();
     if (Math.abs(wanted / has - 1) > SCALE_SLACK) {
       desk.look(o -> o.withDenominator(wanted));

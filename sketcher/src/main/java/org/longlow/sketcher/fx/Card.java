@@ -54,14 +54,16 @@ final class Card extends Pane {
     list.setVisible(false);
     getStyleClass().add("card");
     getChildren().addAll(board, strings, tags, list, ticket);
-    board.setMargins(Tags.HEIGHT_PX, 0);
+    board.setMargins(tags.heightPx(), 0);
     board.onView(this::requestLayout);
     desk.watch(this::refresh);
   }
 
   void use(Look next) {
     look = next;
-    board.use(next);
+    board.use(next, TextSize.of(this));
+    tags.grow();
+    showList(list.isVisible());
     requestLayout();
   }
 
@@ -139,7 +141,7 @@ final class Card extends Pane {
   /** The list takes its strip from the card: the machine is fitted in beside it. */
   private void showList(boolean on) {
     list.setVisible(on);
-    board.setMargins(Tags.HEIGHT_PX, on && !list.isLaid() ? LIST_PX + MARGIN_PX : 0);
+    board.setMargins(tags.heightPx(), on && !list.isLaid() ? listPx() + MARGIN_PX : 0);
     requestLayout();
   }
 
@@ -148,9 +150,9 @@ final class Card extends Pane {
     double w = getWidth();
     double h = getHeight();
     board.resizeRelocate(0, 0, w, h);
-    tags.resizeRelocate(0, 0, w, Tags.HEIGHT_PX);
+    tags.resizeRelocate(0, 0, w, tags.heightPx());
     tags.layout();
-    double top = Tags.HEIGHT_PX + MARGIN_PX;
+    double top = tags.heightPx() + MARGIN_PX;
     double bottom = h - Rule.WIDTH_PX - MARGIN_PX;
     double high = Math.max(80, bottom - top);
     if (list.isVisible()) {
@@ -164,13 +166,19 @@ final class Card extends Pane {
     paintStrings();
   }
 
+  /** The list grows with its letters, but leaves the machine half of the card. */
+  private double listPx() {
+    return Math.max(LIST_PX, Math.min(LIST_PX * TextSize.of(this), getWidth() / 2));
+  }
+
   private void layList(double w, double top, double high) {
-    double x = list.isLaid() ? list.getLayoutX() : w - LIST_PX - MARGIN_PX;
+    double wide = listPx();
+    double x = list.isLaid() ? list.getLayoutX() : w - wide - MARGIN_PX;
     double y = list.isLaid() ? list.getLayoutY() : top;
     list.resizeRelocate(
-        within(x, 0, w - LIST_PX),
+        within(x, 0, w - wide),
         within(y, 0, top + high - 80),
-        LIST_PX,
+        wide,
         Math.min(high, top + high - y));
   }
 
@@ -217,11 +225,11 @@ final class Card extends Pane {
     return shapes;
   }
 
-  private static double width(int columns) {
-    return BenchPane.width(columns) + 2;
+  private double width(int columns) {
+    return bench.width(columns) + 2;
   }
 
-  private static int columns(double width) {
+  private int columns(double width) {
     int n = 2;
     while (n < MOST_COLUMNS && width(n) < width) {
       n++;

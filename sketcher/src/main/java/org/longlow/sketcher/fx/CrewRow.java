@@ -3,14 +3,18 @@ package org.longlow.sketcher.fx;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import javafx.application.Platform;
+import javafx.geometry.Bounds;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Slider;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.longlow.constraints.layout.Layout;
@@ -33,10 +37,11 @@ final class CrewRow extends HBox {
 
   private final Desk desk;
   private final HBox people = new HBox(6);
+  private final ScrollPane scroll = new ScrollPane();
   private final Slider stature = slider("stature", SHORTEST_MM, TALLEST_MM, 10);
   private final Slider mass = slider("mass", LIGHTEST_KG, HEAVIEST_KG, 1);
-  private final Label statureWords = Bits.label("", "crew-figure");
-  private final Label massWords = Bits.label("", "crew-figure");
+  private final Label statureWords = Bits.label("", "crew-figure", "crew-words");
+  private final Label massWords = Bits.label("", "crew-figure", "crew-words");
   private Layout built;
   private boolean showing;
 
@@ -47,30 +52,52 @@ final class CrewRow extends HBox {
     setAlignment(Pos.CENTER_LEFT);
     getStyleClass().add("crew");
     people.setAlignment(Pos.BOTTOM_LEFT);
+    scroll.setContent(people);
+    scroll.getStyleClass().addAll("slip-scroll", "people");
+    scroll.setVbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    scroll.setFocusTraversable(false);
+    HBox.setHgrow(scroll, Priority.ALWAYS);
+    scroll.widthProperty().addListener(o -> showBar());
+    people.widthProperty().addListener(o -> showBar());
     follow(stature, true);
     follow(mass, false);
-    statureWords.setMinWidth(112);
-    massWords.setMinWidth(112);
-    sliderWidth(stature);
-    sliderWidth(mass);
     VBox sliders = new VBox(2, Bits.line(statureWords, stature), Bits.line(massWords, mass));
     sliders.setAlignment(Pos.CENTER_LEFT);
     sliders.setMinWidth(Region.USE_PREF_SIZE);
-    getChildren().addAll(people, sliders);
+    getChildren().addAll(scroll, sliders);
     desk.watch(this::refresh);
+  }
+
+  /** A bar only where there are more people than room for them, and then with room of its own. */
+  private void showBar() {
+    boolean wanted = people.getWidth() > scroll.getWidth() + 0.5 && scroll.getWidth() > 0;
+    ScrollPane.ScrollBarPolicy policy =
+        wanted ? ScrollPane.ScrollBarPolicy.ALWAYS : ScrollPane.ScrollBarPolicy.NEVER;
+    if (scroll.getHbarPolicy() != policy) {
+      Platform.runLater(() -> scroll.setHbarPolicy(policy));
+    }
+  }
+
+  /** Turns the row so far that somebody is seen. */
+  private void bringIntoView(Node tally) {
+    double over = people.getWidth() - scroll.getViewportBounds().getWidth();
+    if (over > 0) {
+      Bounds at = tally.getBoundsInParent();
+      double left = scroll.getHvalue() * over;
+      double wanted =
+          Math.min(at.getMinX(), Math.max(left, at.getMaxX() - people.getWidth() + over));
+      scroll.setHvalue(Math.max(0, Math.min(1, wanted / over)));
+    }
   }
 
   private static Slider slider(String id, double from, double to, double step) {
     Slider slider = new Slider(from, to, from);
     slider.setId(id);
     slider.setBlockIncrement(step);
-    slider.setPrefWidth(150);
+    slider.getStyleClass().add("crew-slider");
     slider.setAccessibleText(id + " of the person seated");
     return slider;
-  }
-
-  private static void sliderWidth(Slider slider) {
-    slider.setMinWidth(150);
   }
 
   /** While the slider moves the change is only shown; letting go makes it a step. */
@@ -181,7 +208,7 @@ final class CrewRow extends HBox {
       seat.setId("seat-" + name);
       seat.setToggleGroup(group);
       seat.getStyleClass().add("seat");
-      seat.setMinWidth(USE_PREF_SIZE);
+      Bits.told(seat, "seat " + name + "; keys . and , step through");
       stick.getStyleClass().add("stick");
       stick.setMinWidth(5);
       stick.setMaxWidth(5);
@@ -197,6 +224,7 @@ final class CrewRow extends HBox {
           });
       dashed.setId("ghost-" + name);
       dashed.setAccessibleText("show " + name + " as a ghost");
+      Bits.told(dashed, "show " + name + " dashed");
       dashed.setOnAction(e -> desk.ghost(name, dashed.isSelected()));
       getChildren().addAll(seat, dashed);
     }
@@ -211,6 +239,9 @@ final class CrewRow extends HBox {
 
     void show() {
       boolean seated = desk.options().person().equals(name);
+      if (seated && !seat.isSelected()) {
+        bringIntoView(this);
+      }
       seat.setSelected(seated);
       // who rides can still be shown on the other seats they are meant to fit
       boolean elsewhere =

@@ -42,9 +42,18 @@ final class DrawingPainter {
   private final Map<Integer, Font> fonts = new HashMap<>();
   private final String family;
   private final Palette palette;
+  private final double letters;
 
   DrawingPainter(Palette palette) {
+    this(palette, 1);
+  }
+
+  /**
+   * @param letters how much larger than on paper strokes and letters are
+   */
+  DrawingPainter(Palette palette, double letters) {
     this.palette = palette;
+    this.letters = letters;
     this.family = Letters.FAMILY;
   }
 
@@ -73,7 +82,26 @@ final class DrawingPainter {
     return Color.rgb(c.red(), c.green(), c.blue());
   }
 
+  /** Returns letters whose capitals are so high where letters have their usual size. */
   Font font(double capitalPx) {
+    return exactly(capitalPx * letters);
+  }
+
+  /** Returns letters as {@link #font}, but with capitals no higher than there is room for. */
+  Font font(double capitalPx, double mostPx) {
+    return exactly(Math.min(capitalPx * letters, mostPx));
+  }
+
+  /** Returns how much larger than usual the letters are. */
+  double letters() {
+    return letters;
+  }
+
+  private double pxPerPaperMm() {
+    return ViewFrame.PX_PER_PAPER_MM * letters;
+  }
+
+  private Font exactly(double capitalPx) {
     // quarter pixels are as fine as hinting can show
     int key = (int) Math.round(Lettering.fontSize(capitalPx) * 4);
     return fonts.computeIfAbsent(key, k -> Font.font(family, k / 4.0));
@@ -186,13 +214,13 @@ final class DrawingPainter {
   }
 
   void words(GraphicsContext gc, Mark.Words words, ViewFrame frame) {
-    double capital = words.heightMm() * ViewFrame.PX_PER_PAPER_MM;
+    double capital = words.heightMm() * pxPerPaperMm();
     gc.save();
     gc.translate(frame.screenX(words.x()), frame.screenY(words.y()));
     if (words.rotationDeg() != 0) {
       gc.rotate(-words.rotationDeg());
     }
-    gc.setFont(font(capital));
+    gc.setFont(exactly(capital));
     gc.setTextBaseline(VPos.BASELINE);
     double along = words.anchor().along();
     gc.setTextAlign(

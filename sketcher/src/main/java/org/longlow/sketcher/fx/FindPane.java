@@ -21,9 +21,6 @@ import org.longlow.sketcher.edit.Things;
 /** Where anything is looked up by words: what the machine has, what was found, what can be done. */
 final class FindPane extends VBox {
 
-  private static final double WIDE_PX = 460;
-  private static final double HIGH_PX = 420;
-
   private final Desk desk;
   private final Board board;
   private final Supplier<List<Deed>> deeds;
@@ -48,8 +45,6 @@ final class FindPane extends VBox {
     this.close = close;
     setId("find-slip");
     getStyleClass().addAll("slip", "over");
-    setMaxSize(WIDE_PX, HIGH_PX);
-    setPrefSize(WIDE_PX, HIGH_PX);
     words.setId("find-words");
     words.setPromptText("part, pin, measure, person, finding, or what to do");
     words.setAccessibleText("words to look for");
@@ -159,7 +154,6 @@ final class FindPane extends VBox {
       boolean deed = line.deed() != null;
       Label name = Bits.label(deed ? line.deed().words() : line.thing().name(), "found-name");
       Label kind = Bits.label(deed ? line.deed().keys() : line.thing().kind(), "found-kind");
-      name.setMaxWidth(220);
       HBox box = new HBox(10, name, kind);
       HBox.setHgrow(kind, Priority.ALWAYS);
       kind.setMinWidth(0);

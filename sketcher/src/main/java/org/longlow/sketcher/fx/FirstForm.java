@@ -20,8 +20,6 @@ import org.longlow.sketcher.desk.Desk;
 /** The questions of a first machine; whatever is left open Longlow chooses. */
 final class FirstForm extends VBox {
 
-  private static final double TILE_PX = 218;
-
   /** Said where an answer is left to Longlow. */
   private static final String OPEN = "as it comes";
 
@@ -61,7 +59,7 @@ final class FirstForm extends VBox {
     Control input = question.form().contains("|") ? choice(question) : field(question);
     input.setId("first-" + question.word());
     input.setAccessibleText(question.label() + ": " + question.help());
-    input.setPrefWidth(TILE_PX);
+    input.setMaxWidth(Double.MAX_VALUE);
     Bits.told(input, question.help());
     name.setLabelFor(input);
     Label wrong = Bits.wrapped("", "trouble");
@@ -69,8 +67,7 @@ final class FirstForm extends VBox {
     show(wrong, "");
     troubles.put(question, wrong);
     VBox tile = new VBox(2, name, input, wrong);
-    tile.setMaxWidth(TILE_PX);
-    tile.setPrefWidth(TILE_PX);
+    tile.getStyleClass().add("first-tile");
     return tile;
   }
 

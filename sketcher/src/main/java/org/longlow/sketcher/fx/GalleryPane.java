@@ -36,11 +36,6 @@ import org.longlow.svg.drawing.Tone;
 /** The drawer with one of everything that can be added, to be taken out and put on the card. */
 final class GalleryPane extends VBox {
 
-  private static final double WIDE_PX = 472;
-
-  /** Less than a small window has; it grows with the card. */
-  private static final double HIGH_PX = 300;
-
   private static final double PICTURE_WIDE_PX = 84;
   private static final double PICTURE_HIGH_PX = 58;
   private static final double MARGIN_PX = 4;
@@ -60,8 +55,6 @@ final class GalleryPane extends VBox {
     setId("gallery-slip");
     getStyleClass().addAll("slip", "over", "gallery");
     setMinSize(0, 0);
-    setPrefSize(WIDE_PX, HIGH_PX);
-    setMaxWidth(WIDE_PX);
     words.setId("gallery-words");
     words.setPromptText("what to add, such as rail or tail lamp");
     words.setAccessibleText("words to look for what to add");
@@ -142,7 +135,7 @@ final class GalleryPane extends VBox {
 
   private void shelf(String heading, List<Item> things) {
     FlowPane flow = new FlowPane(6, 6);
-    flow.setPrefWrapLength(WIDE_PX - 48);
+    flow.prefWrapLengthProperty().bind(shelves.widthProperty().subtract(24));
     flow.setMinWidth(0);
     things.forEach(i -> flow.getChildren().add(i.button()));
     shelves.getChildren().add(new VBox(6, Bits.label(heading, "bench-heading"), flow));
@@ -179,7 +172,6 @@ final class GalleryPane extends VBox {
     tile.setGraphic(picture(specimen));
     tile.setContentDisplay(ContentDisplay.TOP);
     tile.getStyleClass().add("tile");
-    tile.setPrefWidth(PICTURE_WIDE_PX + 12);
     return Bits.told(tile, specimen.kind() + ": " + specimen.help());
   }
 

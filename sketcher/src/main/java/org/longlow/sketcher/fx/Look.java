@@ -23,13 +23,13 @@ record Look(Palette palette, Colour bench, Colour slip, Colour edge, boolean nig
           onCard(Palette.CARD, "#fcf9f1"),
           Colour.hex("#d9cdb6"),
           Colour.hex("#f3ebd8"),
-          Colour.hex("#a8987a"),
+          Colour.hex("#7c6d50"),
           false);
 
   /** Chalk on slate, on a bench in the dark. */
   static final Look NIGHT =
       new Look(
-          Palette.NIGHT, Colour.hex("#101416"), Colour.hex("#262c31"), Colour.hex("#59616a"), true);
+          Palette.NIGHT, Colour.hex("#101416"), Colour.hex("#262c31"), Colour.hex("#88929c"), true);
 
   private static Palette onCard(Palette base, String card) {
     Map<Tone, Colour> colours = new EnumMap<>(Tone.class);

@@ -40,8 +40,7 @@ final class MakePane extends VBox {
     this.job = new MakeJob(owner, maker, this::refresh);
     setId("make-slip");
     getStyleClass().addAll("slip", "over");
-    setMaxSize(430, USE_PREF_SIZE);
-    setPrefWidth(430);
+    setMaxHeight(USE_PREF_SIZE);
     getChildren().add(Bits.label("MAKE", "slip-title"));
     for (Maker.Kind kind : Maker.Kind.values()) {
       CheckBox box = new CheckBox(kind.words());

@@ -271,8 +271,9 @@ final class Overlay {
       text.setFont(font);
       wide = Math.max(wide, text.getLayoutBounds().getWidth());
     }
+    double line = 16 * painter.letters();
     double w = wide + 16;
-    double h = 16.0 * lines.size() + 9;
+    double h = line * lines.size() + 9;
     double x = at.x() + 22 + w > width - 4 ? at.x() - 22 - w : at.x() + 22;
     double y = at.z() + 20 + h > height - Rule.WIDTH_PX ? at.z() - 20 - h : at.z() + 20;
     x = Math.max(Rule.WIDTH_PX + 4, x);
@@ -284,7 +285,7 @@ final class Overlay {
     gc.strokeRect(Math.round(x) + 0.5, Math.round(y) + 0.5, Math.round(w), Math.round(h));
     gc.setFill(painter.colour(Tone.INK));
     for (int i = 0; i < lines.size(); i++) {
-      gc.fillText(lines.get(i), x + 8, y + 17 + 16.0 * i);
+      gc.fillText(lines.get(i), x + 8, y + 1 + line * (i + 1));
     }
   }
 }

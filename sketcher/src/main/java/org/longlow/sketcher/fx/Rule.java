@@ -13,6 +13,10 @@ final class Rule {
   static final double WIDTH_PX = 24;
 
   private static final double CLOSEST_FIGURES_PX = 62;
+
+  /** What is left for figures beside the longest tick. */
+  private static final double MOST_CAPITAL_PX = 10;
+
   private static final double INCH_MM = 25.4;
 
   private Rule() {}
@@ -26,7 +30,7 @@ final class Rule {
       double width,
       double height) {
     double unit = inches ? INCH_MM : 1;
-    double step = step(CLOSEST_FIGURES_PX / (frame.pxPerMm() * unit), inches);
+    double step = step(CLOSEST_FIGURES_PX * painter.letters() / (frame.pxPerMm() * unit), inches);
     gc.save();
     gc.setFill(painter.colour(Tone.PAPER));
     gc.fillRect(0, height - WIDTH_PX, width, WIDTH_PX);
@@ -37,7 +41,7 @@ final class Rule {
     gc.setLineDashes((double[]) null);
     gc.strokeLine(WIDTH_PX, height - WIDTH_PX + 0.5, width, height - WIDTH_PX + 0.5);
     gc.strokeLine(WIDTH_PX - 0.5, 0, WIDTH_PX - 0.5, height - WIDTH_PX);
-    gc.setFont(painter.font(7));
+    gc.setFont(painter.font(7, MOST_CAPITAL_PX));
     gc.setTextAlign(TextAlignment.CENTER);
     gc.setTextBaseline(VPos.BASELINE);
     int parts = step == 1 && inches ? 8 : 10;

@@ -74,7 +74,6 @@ final class StartPage extends StackPane {
     ScrollPane scroll = new ScrollPane(page);
     scroll.setFitToWidth(true);
     scroll.getStyleClass().add("start-scroll");
-    scroll.setMaxWidth(780);
     scroll.setFocusTraversable(false);
     setAlignment(scroll, Pos.TOP_CENTER);
     setMargin(scroll, new Insets(56, 0, 24, 0));
@@ -94,7 +93,6 @@ final class StartPage extends StackPane {
               "open " + layout.name() + ", " + layout.title(),
               () -> desk.openCopy(layout, s.drawings()));
       button.getStyleClass().add("machine-button");
-      button.setMinWidth(110);
       HBox line = new HBox(12, button, Bits.wrapped(layout.title(), "start-line"));
       line.setAlignment(Pos.CENTER_LEFT);
       list.getChildren().add(line);

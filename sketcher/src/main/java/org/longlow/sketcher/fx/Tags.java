@@ -19,7 +19,7 @@ import org.longlow.sketcher.desk.Shown;
  */
 final class Tags extends Pane {
 
-  static final double HEIGHT_PX = 40;
+  private static final double HEIGHT_PX = 40;
 
   /** Longest tag; what is named at greater length is told in full by its tip, letters. */
   private static final int LONGEST = 32;
@@ -62,6 +62,20 @@ final class Tags extends Pane {
     return button;
   }
 
+  /** Returns how high the row is. */
+  double heightPx() {
+    return HEIGHT_PX * TextSize.of(this);
+  }
+
+  private double tagPx() {
+    return Math.min(TAG_PX * TextSize.of(this), getWidth() / 2);
+  }
+
+  /** Letters have another size now. */
+  void grow() {
+    requestLayout();
+  }
+
   private void refresh() {
     Shown shown = desk.shown().orElse(null);
     List<Finding> now = shown == null ? List.of() : shown.findings();
@@ -91,12 +105,13 @@ final class Tags extends Pane {
     for (Button bundle : List.of(passes, cares)) {
       right = place(bundle, right);
     }
-    int room = (int) ((right - Rule.WIDTH_PX - GAP_PX) / (TAG_PX + GAP_PX));
+    double tagPx = tagPx();
+    int room = (int) ((right - Rule.WIDTH_PX - GAP_PX) / (tagPx + GAP_PX));
     boolean tooMany = failing.size() > room;
     fails.setVisible(tooMany);
     if (tooMany) {
       right = place(fails, right);
-      room = (int) ((right - Rule.WIDTH_PX - GAP_PX) / (TAG_PX + GAP_PX));
+      room = (int) ((right - Rule.WIDTH_PX - GAP_PX) / (tagPx + GAP_PX));
     }
     hang(failing.subList(0, Math.min(failing.size(), Math.max(0, room))), right);
   }
@@ -119,8 +134,8 @@ final class Tags extends Pane {
     double[] widths = new double[hung.size()];
     double[] wanted = new double[hung.size()];
     for (int i = 0; i < widths.length; i++) {
-      widths[i] = TAG_PX;
-      wanted[i] = (hung.get(i).at == null ? right : hung.get(i).at.x()) - TAG_PX / 2;
+      widths[i] = tagPx();
+      wanted[i] = (hung.get(i).at == null ? right : hung.get(i).at.x()) - tagPx() / 2;
     }
     double[] left = Spots.row(wanted, widths, Rule.WIDTH_PX + GAP_PX, right, GAP_PX);
     while (tags.size() < hung.size()) {
@@ -133,7 +148,7 @@ final class Tags extends Pane {
       tag.setVisible(i < hung.size());
       if (i < hung.size()) {
         tag.show(hung.get(i), desk);
-        tag.resizeRelocate(left[i], TOP_PX, TAG_PX, tag.prefHeight(TAG_PX));
+        tag.resizeRelocate(left[i], TOP_PX, widths[i], tag.prefHeight(widths[i]));
       }
     }
   }

@@ -64,8 +64,8 @@ final class TopStrip extends VBox {
     name.setId("machine");
     state.setId("state");
     name.setMinWidth(60);
-    HBox line =
-        new HBox(
+    Strip line =
+        new Strip(
             8,
             Bits.words("open", "Machines", "back to the list of machines", doing.leave()),
             name,
@@ -81,7 +81,6 @@ final class TopStrip extends VBox {
             Bits.words("find", "Find\u2026", "find anything by words", doing.find()),
             Bits.words("make", "Make\u2026", "make templates, drawing and report", doing.make()),
             Bits.words("keys", "Keys", "list of keys", doing.keys()));
-    line.setAlignment(Pos.CENTER_LEFT);
     line.getStyleClass().add("top-line");
     path.setId("save-path");
     path.setPromptText("folder and name of the file");

@@ -24,8 +24,6 @@ import org.longlow.sketcher.edit.Subjects;
 /** A slip over the card: which photo to lay under the drawing, or which file to trace from. */
 final class TracePane extends VBox {
 
-  private static final double WIDE_PX = 430;
-
   /** Where there is no machine yet to be as broad as, mm. */
   private static final Envelope ANYWHERE = new Envelope(0, 1600, 0, 1000);
 
@@ -56,8 +54,7 @@ final class TracePane extends VBox {
     outlines = new OutlineList(desk, board, close);
     setId("trace-slip");
     getStyleClass().addAll("slip", "over");
-    setMaxSize(WIDE_PX, USE_PREF_SIZE);
-    setPrefWidth(WIDE_PX);
+    setMaxHeight(USE_PREF_SIZE);
     file.setId("trace-file");
     file.setPromptText("a photo (PNG, JPEG) or a drawing (SVG)");
     file.setAccessibleText("file to trace from");

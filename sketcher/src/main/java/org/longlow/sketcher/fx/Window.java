@@ -16,7 +16,6 @@ import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.longlow.sketcher.desk.Desk;
@@ -61,6 +60,8 @@ final class Window extends StackPane {
   private final ToggleButton inches = small("inches", "inch rulers", "U");
   private final ToggleButton night = small("night", "night", "L");
   private final Label scale = Bits.label("", "scale");
+  private final NoticeStrip notices;
+  private final TextSize text = new TextSize(this, this::textChanged);
   private Look look = Look.DAY;
   private Habits habits;
 
@@ -89,8 +90,8 @@ final class Window extends StackPane {
             new TopStrip.Doing(
                 this::leave, this::make, this::keys, this::find, this::openGallery, this::trace));
     getStyleClass().add("window");
-    getStylesheets().add(Window.class.getResource("bench.css").toExternalForm());
-    StackPane middle = new StackPane(card);
+    notices = new NoticeStrip(desk);
+    StackPane middle = new StackPane(card, notices);
     middle.getChildren().addAll(slips);
     middle.getStyleClass().add("middle");
     StackPane.setAlignment(makePane, Pos.TOP_RIGHT);
@@ -98,13 +99,15 @@ final class Window extends StackPane {
     StackPane.setAlignment(findPane, Pos.TOP_RIGHT);
     StackPane.setAlignment(tracePane, Pos.TOP_RIGHT);
     StackPane.setAlignment(gallery, Pos.TOP_LEFT);
-    work.setTop(new VBox(top, new NoticeStrip(desk)));
+    StackPane.setAlignment(notices, Pos.BOTTOM_LEFT);
+    work.setTop(top);
     work.setCenter(middle);
     work.setBottom(bottom());
     getChildren().addAll(work, start);
     over(null);
     addEventFilter(KeyEvent.KEY_PRESSED, this::shortcut);
     desk.watch(this::refresh);
+    text.use(habits.textPercent());
     use(habits.night() ? Look.NIGHT : Look.DAY);
     inches.setSelected(habits.inches());
     board.setInches(habits.inches());
@@ -117,7 +120,11 @@ final class Window extends StackPane {
 
   /** Keeps how it looks and how large it is for the next start. */
   void keepHabits() {
-    keep(habits.withLook(look.night(), inches.isSelected()).withSize(getWidth(), getHeight()));
+    keep(
+        habits
+            .withLook(look.night(), inches.isSelected())
+            .withText(text.percent())
+            .withSize(getWidth(), getHeight()));
   }
 
   private void keep(Habits now) {
@@ -141,9 +148,8 @@ final class Window extends StackPane {
                 scale, Bits.words("fit", "Fit", "fit the machine into the drawing", board::fit)));
     views.setAlignment(Pos.CENTER_LEFT);
     views.setMinWidth(USE_PREF_SIZE);
-    HBox bottom = new HBox(22, new CrewRow(desk), new StanceSteps(desk), views);
+    Strip bottom = new Strip(22, new CrewRow(desk), new StanceSteps(desk), views);
     bottom.getStyleClass().add("bottom");
-    bottom.setAlignment(Pos.CENTER_LEFT);
     return bottom;
   }
 
@@ -162,6 +168,15 @@ final class Window extends StackPane {
 
   Board board() {
     return board;
+  }
+
+  /** Returns how large letters are. */
+  TextSize textSize() {
+    return text;
+  }
+
+  private void textChanged() {
+    use(look);
   }
 
   Desk desk() {
@@ -228,6 +243,7 @@ final class Window extends StackPane {
     all.addAll(outlines.deeds());
     all.addAll(new Handling(desk).deeds());
     all.addAll(adds.deeds());
+    all.addAll(text.deeds());
     return all;
   }
 
@@ -291,7 +307,8 @@ final class Window extends StackPane {
   }
 
   private void shortcut(KeyEvent e) {
-    boolean used = desk.session().isPresent() && (closes(e) || withShortcut(e) || plain(e));
+    boolean used =
+        text.key(e) || desk.session().isPresent() && (closes(e) || withShortcut(e) || plain(e));
     if (used) {
       e.consume();
     }
@@ -306,7 +323,7 @@ final class Window extends StackPane {
       over(null);
       return true;
     }
-    return hands.putDown() || card.closeOne();
+    return hands.putDown() || card.closeOne() || notices.closeOne();
   }
 
   private boolean withShortcut(KeyEvent e) {

@@ -1,0 +1,146 @@
+package org.longlow.sketcher.fx;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.geometry.Insets;
+import javafx.geometry.Orientation;
+import javafx.scene.Node;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
+import javafx.scene.layout.Priority;
+
+/**
+ * Things side by side that go on in a further row where the window is too narrow for them. What may
+ * be narrower than it likes gives way first; what grows takes what a row leaves over.
+ */
+final class Strip extends Pane {
+
+  private final double gap;
+
+  /**
+   * @param gap left free between two things, px
+   */
+  Strip(double gap, Node... things) {
+    this.gap = gap;
+    getChildren().addAll(things);
+  }
+
+  @Override
+  public Orientation getContentBias() {
+    return Orientation.HORIZONTAL;
+  }
+
+  private static double least(Node n) {
+    return Math.min(n.minWidth(-1), liked(n));
+  }
+
+  private static double liked(Node n) {
+    return Math.ceil(n.prefWidth(-1));
+  }
+
+  private static boolean grows(Node n) {
+    return HBox.getHgrow(n) == Priority.ALWAYS;
+  }
+
+  private List<List<Node>> rows(double width) {
+    List<List<Node>> rows = new ArrayList<>();
+    double used = Double.POSITIVE_INFINITY;
+    for (Node n : getManagedChildren()) {
+      double wide = least(n);
+      if (used + gap + wide > width) {
+        rows.add(new ArrayList<>());
+        used = -gap;
+      }
+      rows.get(rows.size() - 1).add(n);
+      used += gap + wide;
+    }
+    return rows;
+  }
+
+  /** Shares the width of a row out among its things. */
+  private double[] widths(List<Node> row, double width) {
+    double free = width - gap * (row.size() - 1);
+    double liking = 0;
+    long growing = row.stream().filter(Strip::grows).count();
+    for (Node n : row) {
+      free -= least(n);
+      liking += liked(n) - least(n);
+    }
+    double granted = liking <= 0 ? 0 : Math.max(0, Math.min(1, free / liking));
+    double over = growing == 0 ? 0 : Math.max(0, free - liking) / growing;
+    double[] widths = new double[row.size()];
+    for (int i = 0; i < widths.length; i++) {
+      Node n = row.get(i);
+      double wide = least(n) + granted * (liked(n) - least(n)) + (grows(n) ? over : 0);
+      widths[i] = Math.min(wide, width);
+    }
+    return widths;
+  }
+
+  private static double high(List<Node> row, double[] widths) {
+    double high = 0;
+    for (int i = 0; i < widths.length; i++) {
+      high = Math.max(high, Math.ceil(high(row.get(i), widths[i])));
+    }
+    return high;
+  }
+
+  private static double high(Node n, double width) {
+    return n.prefHeight(n.getContentBias() == Orientation.HORIZONTAL ? width : -1);
+  }
+
+  private double inside(double width) {
+    return width - getInsets().getLeft() - getInsets().getRight();
+  }
+
+  @Override
+  protected double computePrefHeight(double width) {
+    double wide = width < 0 ? Double.POSITIVE_INFINITY : inside(width);
+    double high = getInsets().getTop() + getInsets().getBottom() - gap;
+    for (List<Node> row : rows(wide)) {
+      double[] widths = widths(row, Double.isInfinite(wide) ? line(row) : wide);
+      high += gap + high(row, widths);
+    }
+    return Math.max(0, high);
+  }
+
+  private double line(List<Node> row) {
+    return row.stream().mapToDouble(n -> liked(n) + gap).sum() - gap;
+  }
+
+  @Override
+  protected double computeMinHeight(double width) {
+    return computePrefHeight(width);
+  }
+
+  @Override
+  protected double computePrefWidth(double height) {
+    Insets in = getInsets();
+    return in.getLeft() + in.getRight() + Math.max(0, line(getManagedChildren()));
+  }
+
+  @Override
+  protected double computeMinWidth(double height) {
+    double widest = getManagedChildren().stream().mapToDouble(Strip::least).max().orElse(0);
+    return getInsets().getLeft() + getInsets().getRight() + widest;
+  }
+
+  @Override
+  protected void layoutChildren() {
+    double y = getInsets().getTop();
+    double wide = inside(getWidth());
+    for (List<Node> row : rows(wide)) {
+      double[] widths = widths(row, wide);
+      double high = high(row, widths);
+      double x = getInsets().getLeft();
+      for (int i = 0; i < widths.length; i++) {
+        Node n = row.get(i);
+        double own = Math.min(high, high(n, widths[i]));
+        n.resizeRelocate(
+            snapPositionX(x), snapPositionY(y + (high - own) / 2), Math.ceil(widths[i]), own);
+        x += widths[i] + gap;
+      }
+      y += high + gap;
+    }
+  }
+}
