@@ -46,6 +46,7 @@ public record Form(String name, String help, List<Row> rows) {
    * @param label for people, in lower case
    * @param text as the user wrote it; empty where nothing is said
    * @param choices what can be picked; may be empty
+   * @param usual what stands in where it is left out, in few words; may be empty
    * @param optional true if it may be left out
    * @param item true if it is an item of a list that can be without it
    */
@@ -57,6 +58,7 @@ public record Form(String name, String help, List<Row> rows) {
       Input input,
       String text,
       List<String> choices,
+      String usual,
       boolean optional,
       boolean item) {}
 
@@ -100,16 +102,17 @@ public record Form(String name, String help, List<Row> rows) {
       String label,
       String help,
       Object value,
+      String usual,
       boolean optional,
       boolean item) {
     At inside(String key, String label, Object inner, boolean item) {
       List<String> longer = new ArrayList<>(path);
       longer.add(key);
-      return new At(List.copyOf(longer), name, depth + 1, label, help, inner, false, item);
+      return new At(List.copyOf(longer), name, depth + 1, label, help, inner, "", false, item);
     }
 
     At bare(Object inner) {
-      return new At(path, name, depth, label, help, inner, true, item);
+      return new At(path, name, depth, label, help, inner, usual, true, item);
     }
   }
 
@@ -165,6 +168,7 @@ public record Form(String name, String help, List<Row> rows) {
                   words(f.key()),
                   f.help(),
                   f.of(owner),
+                  Usual.of(f),
                   !f.required(),
                   false));
     }
@@ -179,6 +183,7 @@ public record Form(String name, String help, List<Row> rows) {
               input,
               text,
               List.copyOf(choices),
+              at.usual(),
               at.optional(),
               at.item()));
       return null;
@@ -230,7 +235,8 @@ public record Form(String name, String help, List<Row> rows) {
 
     private static At coordinate(At at, String key, String label, Object value) {
       At inside = at.inside(key, label, value, false);
-      return new At(inside.path(), at.name(), at.depth(), label, at.help(), value, false, false);
+      return new At(
+          inside.path(), at.name(), at.depth(), label, at.help(), value, "", false, false);
     }
 
     @Override
@@ -262,7 +268,16 @@ public record Form(String name, String help, List<Row> rows) {
 
     private Void more(At at, List<String> choices) {
       return row(
-          new At(at.path(), at.name(), at.depth() + 1, one(at.label()), at.help(), "", true, false),
+          new At(
+              at.path(),
+              at.name(),
+              at.depth() + 1,
+              one(at.label()),
+              at.help(),
+              "",
+              "",
+              true,
+              false),
           Input.MORE,
           "",
           choices);

@@ -20,7 +20,8 @@ import org.longlow.rider.geom.PointMm;
  * is changed a little first, one after the other, which tells how far each must go; then the most
  * promising are followed to the fewest steps that do, and each of those is tried on the whole
  * machine. What the layout demands is never changed: asking less mends nothing. A change that makes
- * more fail than it mends is not offered.
+ * more fail than it mends is not offered. Where ties and limits contradict each other, what to let
+ * go of is offered instead.
  *
  * <p>Done in short pieces of a few solves, by {@link #goOn}, so that whoever asked can stop between
  * two of them. The work is bounded by counts. Not for several threads.
@@ -55,6 +56,7 @@ public final class Mending {
   private final Study base;
   private final Finding finding;
   private final Trying trying;
+  private final Loosening loosening;
   private final double start;
   private final Deque<Along> unseen = new ArrayDeque<>();
   private final List<Along> seen = new ArrayList<>();
@@ -72,7 +74,9 @@ public final class Mending {
     this.base = base;
     this.finding = finding;
     start = finding.margin() < 0 ? finding.margin() : Double.NaN;
-    trying = isMendable(base, finding) ? new Trying(base, finding, MACHINES) : null;
+    loosening = Loosening.isFor(base, finding) ? new Loosening(base) : null;
+    trying =
+        loosening == null && isMendable(base, finding) ? new Trying(base, finding, MACHINES) : null;
     if (trying != null) {
       new Dials(base).of(finding, DIALS).forEach(d -> unseen.add(new Along(d, trying, start)));
     }
@@ -80,15 +84,17 @@ public final class Mending {
 
   /**
    * Returns whether a change of the layout may mend a finding at all: not what passes, not what
-   * only says that something is not judged, and nothing of a layout that contradicts itself.
+   * only says that something is not judged, and of a layout that contradicts itself nothing but
+   * that it does.
    */
   public static boolean isMendable(Study base, Finding finding) {
     boolean wanted = finding.verdict() == Verdict.FAIL || finding.verdict() == Verdict.CAUTION;
     boolean outside = finding.margin() < 0;
-    return wanted
-        && base.placed().holds()
-        && finding.group() != FindingGroup.LAYOUT
-        && (outside || finding.group() != FindingGroup.LAW);
+    return Loosening.isFor(base, finding)
+        || wanted
+            && base.placed().holds()
+            && finding.group() != FindingGroup.LAYOUT
+            && (outside || finding.group() != FindingGroup.LAW);
   }
 
   /** Returns the offers for a finding, all of them worked out. */
@@ -102,6 +108,9 @@ public final class Mending {
 
   /** Returns the offers found so far, the best first. */
   public List<Offer> offers() {
+    if (loosening != null) {
+      return loosening.offers();
+    }
     List<Offer> few = new ArrayList<>();
     for (Offer offer : offers) {
       long same = few.stream().filter(o -> o.thing().equals(offer.thing())).count();
@@ -114,6 +123,9 @@ public final class Mending {
 
   /** Looks at one more way; returns whether there is more to do. */
   public boolean goOn() {
+    if (loosening != null) {
+      return loosening.goOn();
+    }
     if (trying == null || trying.isSpent()) {
       return false;
     }

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.WorstFirst;
-import org.longlow.constraints.document.Entries;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.mend.Mending;
 import org.longlow.constraints.mend.Offer;
@@ -119,9 +118,7 @@ public final class MendWork {
     if (mends().isPresent()) {
       asked++;
       mends = null;
-      List<String> first = offer.rewrite().texts().keySet().iterator().next();
-      edits.settle(
-          Edits.mend(offer), new Target.OfEntry(new Entries.Entry(first.get(0), first.get(1))));
+      edits.settle(Edits.mend(offer), new Target.OfEntry(offer.rewrite().about()));
     }
   }
 

@@ -52,6 +52,7 @@ public record Bench(String subject, String title, String kind, String note, List
    * @param free true if it is a measure that the solver finds
    * @param input how it is filled in
    * @param choices what can be picked, where it is picked
+   * @param usual what stands in where nothing is said, in few words; may be empty
    * @param drops true if it is an item of a list that can be dropped
    */
   public record Row(
@@ -64,15 +65,32 @@ public record Bench(String subject, String title, String kind, String note, List
       boolean free,
       Form.Input input,
       List<String> choices,
+      String usual,
       boolean drops) {
 
     /** A quantity that is no measure. */
     Row(Target target, String label, String text, String value, String note) {
-      this(target, label, text, value, note, false, false, Form.Input.QUANTITY, List.of(), false);
+      this(
+          target,
+          label,
+          text,
+          value,
+          note,
+          false,
+          false,
+          Form.Input.QUANTITY,
+          List.of(),
+          "",
+          false);
+    }
+
+    Row leaving(String instead) {
+      return new Row(
+          target, label, text, value, note, measure, free, input, choices, instead, drops);
     }
 
     Row dropping(boolean on) {
-      return new Row(target, label, text, value, note, measure, free, input, choices, on);
+      return new Row(target, label, text, value, note, measure, free, input, choices, usual, on);
     }
   }
 
@@ -178,6 +196,7 @@ public record Bench(String subject, String title, String kind, String note, List
     private Row said(FormRows.Said said) {
       return said.isQuantity()
           ? row(said.target(), said.label(), Formula.parse(said.text()), said.help())
+              .leaving(said.usual())
               .dropping(said.drops())
           : said.row();
     }
@@ -300,6 +319,7 @@ public record Bench(String subject, String title, String kind, String note, List
           m.free(),
           Form.Input.QUANTITY,
           List.of(),
+          "",
           false);
     }
 

@@ -58,6 +58,22 @@ public final class Edits {
         layout -> Change.set(layout, free, "measures", measure, "free"));
   }
 
+  /**
+   * Returns the edit that lets the solver find a measure within a range.
+   *
+   * @param from its smallest value, may be empty
+   * @param to its largest value, may be empty
+   */
+  public static Edit freeWithin(String measure, String from, String to) {
+    return new Edit(
+        "free " + measure,
+        layout -> {
+          Layout lower = Typing.typed(layout, from, List.of("measures", measure, "from"));
+          Layout ranged = Typing.typed(lower, to, List.of("measures", measure, "to"));
+          return Change.set(ranged, true, "measures", measure, "free");
+        });
+  }
+
   /** Returns the edit that nails a pin where it is written, or lets the solver move it. */
   public static Edit nail(String pin, boolean nailed) {
     return new Edit(
@@ -107,6 +123,13 @@ public final class Edits {
   public static Edit untie(String tie) {
     Entries.Entry entry = new Entries.Entry("ties", tie);
     return new Edit("let go of tie " + tie, layout -> Entries.without(layout, entry).layout());
+  }
+
+  /** Returns an edit that lets go of a tie or limit which it would contradict. */
+  public static Edit lettingGo(Edit edit, Entries.Entry entry) {
+    return new Edit(
+        edit.name() + ", letting go of " + entry.name(),
+        layout -> Entries.without(edit.applied(layout), entry).layout());
   }
 
   /** Returns the edit that calls a thing otherwise, wherever it is named. */

@@ -19,6 +19,7 @@ final class FormRows {
    * A field on the bench.
    *
    * @param label with the item of a list that it is in, such as {@code layer 1 thickness}
+   * @param usual what stands in where it is left out; may be empty
    * @param drops true if it is an item of a list that can be dropped
    */
   record Said(
@@ -28,6 +29,7 @@ final class FormRows {
       String help,
       Input input,
       List<String> choices,
+      String usual,
       boolean drops) {
 
     /** Returns whether it is a quantity that is said. */
@@ -36,7 +38,8 @@ final class FormRows {
     }
 
     Bench.Row row() {
-      return new Bench.Row(target, label, text, "", help, false, false, input, choices, drops);
+      return new Bench.Row(
+          target, label, text, "", help, false, false, input, choices, usual, drops);
     }
   }
 
@@ -76,6 +79,7 @@ final class FormRows {
         path.get(0).equals("parts") && path.size() > 2
             ? new Target.OfPart(path.get(1), path.subList(2, path.size()), label)
             : new Target.OfField(path, label);
-    return new Said(target, label, row.text(), row.help(), row.input(), row.choices(), row.item());
+    return new Said(
+        target, label, row.text(), row.help(), row.input(), row.choices(), row.usual(), row.item());
   }
 }

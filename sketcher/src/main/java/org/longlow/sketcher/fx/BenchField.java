@@ -1,5 +1,6 @@
 package org.longlow.sketcher.fx;
 
+import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
@@ -25,6 +26,8 @@ final class BenchField extends VBox {
   private final TextField field = new TextField();
   private final Label worth = Bits.label("", "bench-worth");
   private final Label trouble = Bits.wrapped("", "trouble");
+  private final LoosenLine loosen;
+  private final FreeLine range;
   private final CheckBox free = new CheckBox("free");
   private final CheckBox yes = new CheckBox("yes");
   private final ComboBox<String> choice = new ComboBox<>();
@@ -35,6 +38,8 @@ final class BenchField extends VBox {
   BenchField(Desk desk, Bench.Row row) {
     this.desk = desk;
     this.target = row.target();
+    loosen = new LoosenLine(desk);
+    range = new FreeLine(desk, target.name());
     // what has more than its field wants a line of its own
     broad = row.measure() || row.drops() || target instanceof Target.OfTie;
     setAlignment(Pos.BOTTOM_LEFT);
@@ -68,7 +73,7 @@ final class BenchField extends VBox {
       free.setAccessibleText("let the solver find " + row.label());
       Bits.told(free, "let the solver find it");
       free.setMinWidth(USE_PREF_SIZE);
-      free.setOnAction(e -> desk.edit(Edits.free(target.name(), free.isSelected()), target, ""));
+      free.setOnAction(e -> free());
       line.getChildren().add(free);
     }
     if (target instanceof Target.OfTie tie) {
@@ -92,7 +97,13 @@ final class BenchField extends VBox {
     trouble.setVisible(false);
     trouble.setManaged(false);
     trouble.setId("trouble-" + idOf(target));
-    getChildren().addAll(head, line, trouble);
+    getChildren().addAll(head, line, trouble, loosen);
+    if (row.measure()) {
+      getChildren().add(range);
+    }
+    if (row.input() == Form.Input.QUANTITY) {
+      NameHelp.on(field, desk);
+    }
     field.setOnAction(e -> commit());
     field.setOnKeyPressed(
         e -> {
@@ -129,13 +140,14 @@ final class BenchField extends VBox {
       case SWITCH:
         yes.setId(field.getId());
         yes.setAccessibleText(field.getAccessibleText());
-        Bits.told(yes, row.note());
+        Bits.told(yes, row.note().isEmpty() ? row.label() : row.note());
         yes.setOnAction(e -> desk.type(target, Boolean.toString(yes.isSelected())));
         return yes;
       case CHOICE:
         choice.setId(field.getId());
         choice.setAccessibleText(field.getAccessibleText());
         choice.getItems().setAll(row.choices());
+        choice.setPromptText(row.usual());
         choice.setMaxWidth(Double.MAX_VALUE);
         Bits.told(choice, row.note());
         HBox.setHgrow(choice, Priority.ALWAYS);
@@ -186,6 +198,16 @@ final class BenchField extends VBox {
     return choice;
   }
 
+  /** What has no range is let free only when it is known within which. */
+  private void free() {
+    boolean wanted = free.isSelected();
+    if (wanted && range.asks()) {
+      free.setSelected(false);
+    } else {
+      desk.edit(Edits.free(target.name(), wanted), target, "");
+    }
+  }
+
   private void commit() {
     String text = field.getText().strip();
     if (!text.equals(written)) {
@@ -199,9 +221,12 @@ final class BenchField extends VBox {
     trouble.setVisible(mine);
     trouble.setManaged(mine);
     trouble.setText(mine ? desk.trouble().get().refused().words() : "");
+    loosen.show(mine ? desk.trouble() : Optional.empty());
+    field.setPromptText(row.usual());
     field.pseudoClassStateChanged(WRONG, mine);
     worth.setText(row.value().equals(row.text()) ? "" : row.value());
     free.setSelected(row.free());
+    range.show(row.free());
     if (row.input() == Form.Input.MORE || row.input() == Form.Input.HEADING) {
       if (!choice.getItems().equals(row.choices())) {
         choice.getItems().setAll(row.choices());

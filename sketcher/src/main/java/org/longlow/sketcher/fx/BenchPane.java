@@ -63,6 +63,7 @@ final class BenchPane extends VBox {
     entry = new EntryLine(desk);
     elsewhere.setId("trouble-elsewhere");
     nailed.setId("nailed");
+    Bits.told(nailed, "the solver leaves it where it is, key K");
     nailed.setOnAction(
         e ->
             pin()

@@ -39,12 +39,18 @@ final class Bits {
     button.setAccessibleText(spoken);
     button.setMinWidth(Region.USE_PREF_SIZE);
     button.setOnAction(e -> action.run());
-    return button;
+    return told(button, spoken);
   }
 
   static <T extends javafx.scene.control.Control> T told(T control, String tip) {
     control.setTooltip(new Tooltip(tip));
     return control;
+  }
+
+  /** Adds to what a control tells by which key the same is done. */
+  static <T extends javafx.scene.control.Control> T keyed(T control, String key) {
+    String said = control.getTooltip() == null ? "" : control.getTooltip().getText() + ", ";
+    return told(control, said + "key " + key);
   }
 
   static Node gap() {

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import javafx.application.Platform;
 import javafx.geometry.Bounds;
+import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
@@ -34,6 +35,9 @@ final class CrewRow extends HBox {
   private static final double LIGHTEST_KG = 40;
   private static final double HEAVIEST_KG = 150;
   private static final double TALLY_PX = 34;
+
+  /** How high a scroll bar is, px. */
+  private static final double BAR_PX = 14;
 
   private final Desk desk;
   private final HBox people = new HBox(6);
@@ -75,7 +79,11 @@ final class CrewRow extends HBox {
     ScrollPane.ScrollBarPolicy policy =
         wanted ? ScrollPane.ScrollBarPolicy.ALWAYS : ScrollPane.ScrollBarPolicy.NEVER;
     if (scroll.getHbarPolicy() != policy) {
-      Platform.runLater(() -> scroll.setHbarPolicy(policy));
+      Platform.runLater(
+          () -> {
+            scroll.setHbarPolicy(policy);
+            people.setPadding(new Insets(0, 0, wanted ? BAR_PX : 0, 0));
+          });
     }
   }
 

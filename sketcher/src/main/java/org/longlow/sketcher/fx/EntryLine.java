@@ -2,6 +2,7 @@ package org.longlow.sketcher.fx;
 
 import java.util.Optional;
 import javafx.application.Platform;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
@@ -52,6 +53,7 @@ final class EntryLine extends VBox {
             name,
             Bits.words(
                 "take-out", "take out", "take it out of the machine", new Handling(desk)::takeOut));
+    Bits.keyed((Button) line.getChildren().get(1), "Delete");
     getChildren().addAll(line, trouble);
   }
 

@@ -46,6 +46,7 @@ final class MakePane extends VBox {
       CheckBox box = new CheckBox(kind.words());
       box.setId("make-" + kind.name().toLowerCase(java.util.Locale.ROOT));
       box.setSelected(true);
+      Bits.told(box, "make " + kind.words());
       kinds.put(kind, box);
       getChildren().add(box);
     }

@@ -37,9 +37,10 @@ final class MendPane extends VBox {
             "",
             "look for the smallest single changes that mend this",
             () -> desk.mending().ask(finding));
-    Bits.told(ask, "look for the smallest single changes that mend this, key M");
+    Bits.keyed(ask, "M");
     ask.setWrapText(true);
     ask.setMinWidth(0);
+    ask.setMinHeight(USE_PREF_SIZE);
     state.setId("mend-state");
     getStyleClass().add("mend");
   }

@@ -154,6 +154,7 @@ final class OutlineList extends VBox {
     button.setMaxWidth(PICTURE_WIDE_PX + 24);
     button.setAccessibleText("path " + button.getText());
     button.setToggleGroup(group);
+    Bits.told(button, "take this path");
     if (!path.fault().isEmpty()) {
       button.setDisable(true);
       button.setText(button.getText() + ": " + path.fault());

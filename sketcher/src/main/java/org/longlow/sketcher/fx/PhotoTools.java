@@ -74,6 +74,8 @@ final class PhotoTools extends VBox {
     fade.setAccessibleText("how pale the photo is shown");
     locked.setId("photo-locked");
     hidden.setId("photo-hidden");
+    Bits.told(locked, "pointer and keys leave the photo where it lies");
+    Bits.told(hidden, "the photo is not shown");
     locked.setOnAction(e -> edit(PhotoEdits.locked(photo, locked.isSelected())));
     hidden.setOnAction(e -> edit(PhotoEdits.hidden(photo, hidden.isSelected())));
     followFade();

@@ -30,10 +30,10 @@ final class SeveralLine extends VBox {
         Bits.words("turn-round", "turn round", "turn it round, front to rear", handling::turnRound);
     Button other =
         Bits.words("other-side", "other side", "bring it to the other side", handling::otherSide);
-    Bits.told(more, "key C");
-    Bits.told(turn, "key T");
-    Bits.told(other, "key O");
-    Bits.told(nail, "key K");
+    Bits.keyed(more, "C");
+    Bits.keyed(turn, "T");
+    Bits.keyed(other, "O");
+    Bits.keyed(nail, "K");
     buttons.getChildren().addAll(more, turn, other, nail);
     getChildren().addAll(picked, buttons);
   }

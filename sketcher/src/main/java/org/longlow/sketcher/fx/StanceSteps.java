@@ -53,6 +53,7 @@ final class StanceSteps extends VBox {
         step.setId("stance-" + name.replaceAll("[^A-Za-z0-9]+", "-"));
         step.setUserData(stance);
         step.setAccessibleText("stance " + name);
+        Bits.told(step, "stance " + name + ", keys [ and ]");
         step.getStyleClass().add("step");
         step.setMinWidth(USE_PREF_SIZE);
         step.setOnAction(

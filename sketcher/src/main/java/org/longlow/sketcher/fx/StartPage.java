@@ -8,6 +8,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Supplier;
+import javafx.application.Platform;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -201,6 +202,13 @@ final class StartPage extends StackPane {
     }
   }
 
+  /** Puts the keyboard where it is seen: on the file opened last, or into the field for one. */
+  void begin() {
+    lookForWork();
+    Node first = lately.getChildren().isEmpty() ? path : lately.getChildren().get(0);
+    Platform.runLater(first::requestFocus);
+  }
+
   private static void show(Node node, boolean on) {
     node.setVisible(on);
     node.setManaged(on);
@@ -221,6 +229,7 @@ final class StartPage extends StackPane {
       return;
     }
     path.setText(refusal.path().toString());
+    Platform.runLater(path::requestFocus);
     int n = refusal.faults().size();
     faults
         .getChildren()

@@ -7,6 +7,7 @@ import java.util.function.Consumer;
 import javafx.scene.control.Button;
 import javafx.scene.control.ContentDisplay;
 import javafx.scene.layout.Pane;
+import javafx.scene.text.Text;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.rider.geom.PointMm;
@@ -21,8 +22,8 @@ final class Tags extends Pane {
 
   private static final double HEIGHT_PX = 40;
 
-  /** Longest tag; what is named at greater length is told in full by its tip, letters. */
-  private static final int LONGEST = 32;
+  /** Sign and edges of a tag, px. */
+  private static final double ROUND_WORDS_PX = 36;
 
   private static final double TAG_PX = 240;
   private static final double GAP_PX = 8;
@@ -97,6 +98,7 @@ final class Tags extends Pane {
     long count = all.stream().filter(f -> f.verdict() == verdict).count();
     bundle.setText(verdict.says(count));
     bundle.setAccessibleText(verdict.says(count) + ": show them");
+    Bits.told(bundle, verdict.says(count) + ": show them, keys Ctrl 3");
   }
 
   @Override
@@ -199,7 +201,7 @@ final class Tags extends Pane {
     void show(Hung hung, Desk desk) {
       Finding f = hung.finding();
       at = hung.at();
-      String words = shortened(f.subject(), LONGEST - figure(f).length()) + figure(f);
+      String words = fitting(f.subject(), figure(f));
       if (!f.id().equals(id) || !words.equals(getText())) {
         id = f.id();
         setText(words);
@@ -211,8 +213,20 @@ final class Tags extends Pane {
           javafx.css.PseudoClass.getPseudoClass("picked"), f.id().equals(desk.finding()));
     }
 
-    private static String shortened(String words, int letters) {
-      return words.length() <= letters ? words : words.substring(0, letters - 1).strip() + "\u2026";
+    /** As much of the name as there is room for; the figure is always seen. */
+    private String fitting(String name, String figure) {
+      double room = tagPx() - ROUND_WORDS_PX * TextSize.of(this);
+      Text measured = new Text();
+      measured.setFont(getFont());
+      for (int n = name.length(); n > 0; n--) {
+        String words =
+            (n == name.length() ? name : name.substring(0, n).strip() + "\u2026") + figure;
+        measured.setText(words);
+        if (measured.getLayoutBounds().getWidth() <= room) {
+          return words;
+        }
+      }
+      return figure.strip();
     }
 
     private static String figure(Finding f) {

@@ -52,6 +52,7 @@ final class TieMaker extends VBox {
     kind.setOnAction(e -> measure());
     other.setOnAction(e -> measure());
     value.setOnAction(e -> tie());
+    NameHelp.on(value, desk);
     HBox.setHgrow(value, Priority.ALWAYS);
     HBox.setHgrow(kind, Priority.ALWAYS);
     HBox.setHgrow(other, Priority.ALWAYS);

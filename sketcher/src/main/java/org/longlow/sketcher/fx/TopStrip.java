@@ -54,20 +54,20 @@ final class TopStrip extends VBox {
     Button saveAs = Bits.words("save-as", "Save as\u2026", "save under a name", this::askName);
     undo = Bits.words("undo", "Take back", "take back", desk::undo);
     redo = Bits.words("redo", "Do again", "do again", desk::redo);
-    Bits.told(undo, "Ctrl Z");
-    Bits.told(redo, "Ctrl Y");
-    Bits.told(save, "Ctrl S");
+    Bits.keyed(save, "Ctrl S");
+    Bits.keyed(saveAs, "Ctrl Shift S");
     state.setMinWidth(USE_PREF_SIZE);
     working.setId("working");
     working.setMinWidth(USE_PREF_SIZE);
     patience.setOnFinished(e -> working.setText(WORKING));
     name.setId("machine");
     state.setId("state");
-    name.setMinWidth(60);
     Strip line =
         new Strip(
             8,
-            Bits.words("open", "Machines", "back to the list of machines", doing.leave()),
+            Bits.keyed(
+                Bits.words("open", "Machines", "back to the list of machines", doing.leave()),
+                "Ctrl O"),
             name,
             state,
             Bits.gap(),
@@ -76,11 +76,19 @@ final class TopStrip extends VBox {
             redo,
             save,
             saveAs,
-            Bits.words("trace", "Trace\u2026", "trace from a photo or an SVG file", doing.trace()),
-            Bits.told(Bits.words("add", "Add\u2026", "add something", doing.add()), "key A"),
-            Bits.words("find", "Find\u2026", "find anything by words", doing.find()),
-            Bits.words("make", "Make\u2026", "make templates, drawing and report", doing.make()),
-            Bits.words("keys", "Keys", "list of keys", doing.keys()));
+            Bits.keyed(
+                Bits.words(
+                    "trace", "Trace\u2026", "trace from a photo or an SVG file", doing.trace()),
+                "I"),
+            Bits.keyed(Bits.words("add", "Add\u2026", "add something", doing.add()), "A"),
+            Bits.keyed(
+                Bits.words("find", "Find\u2026", "find anything by words", doing.find()),
+                "Ctrl F, /"),
+            Bits.keyed(
+                Bits.words(
+                    "make", "Make\u2026", "make templates, drawing and report", doing.make()),
+                "Ctrl M"),
+            Bits.keyed(Bits.words("keys", "Keys", "list of keys", doing.keys()), "F1"));
     line.getStyleClass().add("top-line");
     path.setId("save-path");
     path.setPromptText("folder and name of the file");
@@ -169,7 +177,7 @@ final class TopStrip extends VBox {
     boolean fits = full.length() <= LONGEST_STEP;
     button.setText(fits ? full : full.substring(0, LONGEST_STEP - 1).strip() + "\u2026");
     button.setAccessibleText(full);
-    button.getTooltip().setText(fits ? key : full + " (" + key + ")");
+    button.getTooltip().setText(full + ", key " + key);
   }
 
   private static String kept(Session session) {

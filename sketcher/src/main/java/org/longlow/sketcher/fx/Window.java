@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import javafx.application.Platform;
+import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -100,6 +101,7 @@ final class Window extends StackPane {
     StackPane.setAlignment(tracePane, Pos.TOP_RIGHT);
     StackPane.setAlignment(gallery, Pos.TOP_LEFT);
     StackPane.setAlignment(notices, Pos.BOTTOM_LEFT);
+    StackPane.setMargin(notices, new Insets(0, 40, Rule.WIDTH_PX + 10, Rule.WIDTH_PX + 10));
     work.setTop(top);
     work.setCenter(middle);
     work.setBottom(bottom());
@@ -120,11 +122,8 @@ final class Window extends StackPane {
 
   /** Keeps how it looks and how large it is for the next start. */
   void keepHabits() {
-    keep(
-        habits
-            .withLook(look.night(), inches.isSelected())
-            .withText(text.percent())
-            .withSize(getWidth(), getHeight()));
+    Habits now = habits.withLook(look.night(), inches.isSelected()).withText(text.percent());
+    keep(getWidth() > 0 ? now.withSize(getWidth(), getHeight()) : now);
   }
 
   private void keep(Habits now) {
@@ -138,14 +137,17 @@ final class Window extends StackPane {
 
   private Node bottom() {
     dimensions.setOnAction(e -> toggleDimensions());
-    inches.setOnAction(e -> board.setInches(inches.isSelected()));
-    night.setOnAction(e -> use(look.other()));
+    inches.setOnAction(e -> useInches(inches.isSelected()));
+    night.setOnAction(e -> turnNight());
     VBox views =
         new VBox(
             6,
             Bits.line(dimensions, inches, night),
             Bits.line(
-                scale, Bits.words("fit", "Fit", "fit the machine into the drawing", board::fit)));
+                scale,
+                Bits.keyed(
+                    Bits.words("fit", "Fit", "fit the machine into the drawing", board::fit),
+                    "F")));
     views.setAlignment(Pos.CENTER_LEFT);
     views.setMinWidth(USE_PREF_SIZE);
     Strip bottom = new Strip(22, new CrewRow(desk), new StanceSteps(desk), views);
@@ -159,7 +161,7 @@ final class Window extends StackPane {
     button.getStyleClass().add("step");
     button.setMinWidth(USE_PREF_SIZE);
     button.setAccessibleText(words);
-    return Bits.told(button, "key " + key);
+    return Bits.told(button, words + ", key " + key);
   }
 
   private static KeyCombination shortcut(KeyCode code) {
@@ -177,6 +179,9 @@ final class Window extends StackPane {
 
   private void textChanged() {
     use(look);
+    if (getScene() != null) {
+      keepHabits();
+    }
   }
 
   Desk desk() {
@@ -199,9 +204,19 @@ final class Window extends StackPane {
     desk.look(o -> o.withDimensions(!o.dimensions()));
   }
 
+  private void useInches(boolean on) {
+    inches.setSelected(on);
+    board.setInches(on);
+    keepHabits();
+  }
+
   private void toggleInches() {
-    inches.setSelected(!inches.isSelected());
-    board.setInches(inches.isSelected());
+    useInches(!board.inches());
+  }
+
+  private void turnNight() {
+    use(look.other());
+    keepHabits();
   }
 
   private void make() {
@@ -268,7 +283,7 @@ final class Window extends StackPane {
         new Deed("seat the person before", ",", () -> CrewRow.step(desk, -1)),
         new Deed("dimensions on and off", "D", this::toggleDimensions),
         new Deed("rulers in inches or millimetres", "U", this::toggleInches),
-        new Deed("night or day", "L", () -> use(look.other())),
+        new Deed("night or day", "L", this::turnNight),
         new Deed("fit the machine into the drawing", "F", board::fit),
         new Deed("list of keys", "F1", this::keys));
   }
@@ -291,14 +306,14 @@ final class Window extends StackPane {
         .map(LayoutFile::path)
         .filter(f -> habits.recent().isEmpty() || !habits.recent().get(0).equals(f))
         .ifPresent(f -> keep(habits.with(f)));
-    if (start.isVisible() == working) {
+    if (start.isVisible() == working || work.isVisible() != working) {
       work.setVisible(working);
       start.setVisible(!working);
       if (working) {
         over(null);
         board.requestFocus();
       } else {
-        start.lookForWork();
+        start.begin();
       }
     }
     work.getBottom().setDisable(desk.isBeginning());
@@ -378,9 +393,11 @@ final class Window extends StackPane {
       case I -> Platform.runLater(this::trace);
       case F -> board.fit();
       case M -> card.mend();
-      case L -> use(look.other());
+      case L -> turnNight();
       default -> {
-        return false;
+        // the other keys of the card too are good wherever the keyboard is
+        boolean ofCard = e.getCode().isLetterKey() || e.getCode() == KeyCode.DELETE;
+        return ofCard && !board.isFocused() && hands.hand().key(e);
       }
     }
     return true;

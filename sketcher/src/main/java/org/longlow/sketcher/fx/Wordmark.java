@@ -24,6 +24,7 @@ final class Wordmark extends Pane {
     low.getStyleClass().add("mark-line");
     Text name = new Text(66, 40, "longlow");
     name.getStyleClass().add("mark-name");
+    name.setStyle("-fx-font-size: 25px"); // part of the mark, which does not grow
     getChildren().addAll(ground, low, rear, front, name);
   }
 }

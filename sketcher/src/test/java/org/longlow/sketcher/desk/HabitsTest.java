@@ -18,6 +18,7 @@ class HabitsTest {
         Habits.NONE
             .withSize(1600, 900)
             .withLook(true, true)
+            .withText(125)
             .with(home.resolve("eine \u00fcble Datei = 1.json"))
             .with(home.resolve("b.json"));
     habits.keep(home.resolve("state"));
@@ -32,8 +33,21 @@ class HabitsTest {
     assertThat(Habits.at(home)).isEqualTo(Habits.NONE);
     Files.write(file, new byte[] {(byte) 0xff, (byte) 0xfe, 0});
     assertThat(Habits.at(home)).isEqualTo(Habits.NONE);
-    Files.writeString(file, "width=1e9\nheight=-4\nnight=perhaps\nrecent.0=a\\u0000b\n");
+    Files.writeString(file, "width=1e9\nheight=-4\nnight=perhaps\ntext=201\nrecent.0=a\\u0000b\n");
     assertThat(Habits.at(home)).isEqualTo(Habits.NONE);
+  }
+
+  @Test
+  void lettersAreFrom80To200PerCent() throws Exception {
+    Path file = home.resolve("habits.properties");
+    for (String bad : new String[] {"79", "201", "1e2", "", "-100"}) {
+      Files.writeString(file, "text=" + bad + "\n");
+      assertThat(Habits.at(home).textPercent()).as(bad).isEqualTo(100);
+    }
+    for (int good : new int[] {80, 200}) {
+      Files.writeString(file, "text=" + good + "\n");
+      assertThat(Habits.at(home).textPercent()).isEqualTo(good);
+    }
   }
 
   @Test

@@ -1,0 +1,61 @@
+package org.longlow.sketcher.fx;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import org.junit.jupiter.api.Test;
+
+/** Things side by side that go on in a further row. */
+class StripTest {
+
+  private static Region thing(double least, double liked, double high) {
+    Region thing = new Region();
+    thing.setMinWidth(least);
+    thing.setPrefSize(liked, high);
+    return thing;
+  }
+
+  private static Strip laid(double width, Region... things) {
+    Strip strip = new Strip(10, things);
+    strip.resize(width, strip.prefHeight(width));
+    strip.layout();
+    return strip;
+  }
+
+  @Test
+  void whatFitsStandsInOneRowAndWhatGrowsTakesTheRest() {
+    Region name = thing(50, 100, 20);
+    Region gap = thing(0, 0, 0);
+    HBox.setHgrow(gap, Priority.ALWAYS);
+    Region button = thing(80, 80, 30);
+    Strip strip = laid(400, name, gap, button);
+    assertThat(strip.getHeight()).isEqualTo(30);
+    assertThat(name.getWidth()).isEqualTo(100);
+    assertThat(gap.getWidth()).isEqualTo(400 - 100 - 80 - 20);
+    assertThat(button.getLayoutX()).isEqualTo(320);
+    assertThat(name.getLayoutY()).as("in the middle of the row").isEqualTo(5);
+  }
+
+  @Test
+  void whatMayGivesWayBeforeARowIsBegun() {
+    Region name = thing(50, 100, 20);
+    Region button = thing(80, 80, 30);
+    Strip strip = laid(150, name, button);
+    assertThat(strip.getHeight()).isEqualTo(30);
+    assertThat(name.getWidth()).isEqualTo(60);
+    assertThat(button.getLayoutX()).isEqualTo(70);
+  }
+
+  @Test
+  void whatHasNoRoomGoesBelowAndNothingIsOutside() {
+    List<Region> things = List.of(thing(50, 100, 20), thing(80, 80, 30), thing(300, 300, 40));
+    Strip strip = laid(139, things.toArray(new Region[0]));
+    assertThat(things.get(1).getLayoutY()).isEqualTo(30);
+    assertThat(things.get(2).getLayoutY()).isEqualTo(70);
+    assertThat(strip.getHeight()).isEqualTo(20 + 30 + 40 + 2 * 10);
+    things.forEach(t -> assertThat(t.getLayoutX() + t.getWidth()).isLessThanOrEqualTo(139));
+  }
+}
