@@ -6,8 +6,8 @@ import java.util.regex.Pattern;
 import org.longlow.constraints.formula.Formula;
 
 /**
- * What stands where a field says nothing, in few words: its usual value where the description has
- * one, else what its help says of that. Help says it by {@code … where absent}, {@code absent takes
+ * What stands where a field says nothing, in few words: what its help says of that, else its usual
+ * value where the description has one. Help says it by {@code … where absent}, {@code absent takes
  * …} (keeps, for, comes from), {@code instead of …} or {@code such as …}.
  */
 final class Usual {
@@ -30,8 +30,10 @@ final class Usual {
     if (field.required()) {
       return "";
     }
+    // the value is that of the kind as described; help knows where it depends on the thing
+    String said = said(field.help());
     String own = own(field.type(), field.orElse());
-    return own.isEmpty() ? said(field.help()) : own;
+    return said.isEmpty() ? own.isEmpty() ? NOTHING : own : said;
   }
 
   private static String own(Type<?> type, Object value) {
@@ -47,7 +49,7 @@ final class Usual {
     return value instanceof String text ? text : "";
   }
 
-  /** Returns what a help sentence says of leaving a field out. */
+  /** Returns what a help sentence says of leaving a field out; empty if it says nothing. */
   static String said(String help) {
     for (Pattern saying : SAYINGS) {
       Matcher matcher = saying.matcher(help);
@@ -55,6 +57,6 @@ final class Usual {
         return matcher.group(1);
       }
     }
-    return NOTHING;
+    return "";
   }
 }

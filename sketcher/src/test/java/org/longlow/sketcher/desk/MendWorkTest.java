@@ -2,6 +2,7 @@ package org.longlow.sketcher.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -9,6 +10,9 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
+import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.mend.Mending;
 import org.longlow.constraints.mend.Offer;
@@ -87,5 +91,34 @@ class MendWorkTest {
     hands.until(() -> !hands.desk().shown().get().live());
     assertThat(hands.session().layout()).isSameAs(layout);
     assertThat(work().mends()).isEmpty();
+  }
+
+  @Test
+  void whatContradictsIsLetGoOfAsOneStepThatIsSeenBeforehand() throws Exception {
+    Path file = folder.resolve("torn.json");
+    Files.writeString(file, Wren.text().replace("panLength - 2 mm", "panLength + 50 mm"));
+    Layout torn = hands.open(file);
+    hands.until(() -> hands.desk().shown().filter(s -> !s.study().placed().holds()).isPresent());
+    Finding finding =
+        hands.desk().shown().orElseThrow().study().findings().stream()
+            .filter(f -> f.group() == FindingGroup.LAYOUT && f.verdict() == Verdict.FAIL)
+            .findFirst()
+            .orElseThrow();
+    assertThat(work().isMendable(finding)).isTrue();
+    work().ask(finding.id());
+    List<Offer> offers = offers();
+    assertThat(offers.stream().map(Offer::says))
+        .contains("let go of tie panLong", "let go of tie panLevel");
+    Offer offer = offers.get(0);
+    work().show(Optional.of(offer));
+    hands.until(() -> hands.desk().shown().get().live());
+    assertThat(hands.desk().shown().get().study().placed().holds()).isTrue();
+    assertThat(hands.session().layout()).as("not a step yet").isSameAs(torn);
+    work().take(offer);
+    hands.until(() -> hands.session().layout() != torn);
+    assertThat(hands.session().undoName()).contains(offer.change());
+    assertThat(hands.session().layout().ties()).hasSize(torn.ties().size() - 1);
+    hands.desk().undo();
+    assertThat(hands.session().layout()).isSameAs(torn);
   }
 }
