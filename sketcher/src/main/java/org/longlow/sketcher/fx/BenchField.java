@@ -1,5 +1,6 @@
 package org.longlow.sketcher.fx;
 
+import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -27,7 +28,7 @@ final class BenchField extends VBox {
   private final Label worth = Bits.label("", "bench-worth");
   private final Label trouble = Bits.wrapped("", "trouble");
   private final LoosenLine loosen;
-  private final FreeLine range;
+  private final Optional<FreeLine> range;
   private final CheckBox free = new CheckBox("free");
   private final CheckBox yes = new CheckBox("yes");
   private final ComboBox<String> choice = new ComboBox<>();
@@ -39,7 +40,7 @@ final class BenchField extends VBox {
     this.desk = desk;
     this.target = row.target();
     loosen = new LoosenLine(desk);
-    range = new FreeLine(desk, target.name());
+    range = freed(row).map(measure -> new FreeLine(desk, measure));
     // what has more than its field wants a line of its own
     broad = row.measure() || row.drops() || target instanceof Target.OfTie;
     setAlignment(Pos.BOTTOM_LEFT);
@@ -98,9 +99,7 @@ final class BenchField extends VBox {
     trouble.setManaged(false);
     trouble.setId("trouble-" + idOf(target));
     getChildren().addAll(head, line, trouble, loosen);
-    if (row.measure()) {
-      getChildren().add(range);
-    }
+    range.ifPresent(getChildren()::add);
     if (row.input() == Form.Input.QUANTITY) {
       NameHelp.on(field, desk);
     }
@@ -141,7 +140,7 @@ final class BenchField extends VBox {
         yes.setId(field.getId());
         yes.setAccessibleText(field.getAccessibleText());
         Bits.told(yes, row.note().isEmpty() ? row.label() : row.note());
-        yes.setOnAction(e -> desk.type(target, Boolean.toString(yes.isSelected())));
+        yes.setOnAction(e -> tick());
         return yes;
       case CHOICE:
         choice.setId(field.getId());
@@ -198,10 +197,26 @@ final class BenchField extends VBox {
     return choice;
   }
 
+  /** The measure that is let free here, if this is a measure or says whether one is free. */
+  private static Optional<String> freed(Bench.Row row) {
+    List<String> path = row.target().path();
+    boolean says = path.size() == 3 && path.get(0).equals("measures") && path.get(2).equals("free");
+    return says || row.measure() ? Optional.of(path.get(1)) : Optional.empty();
+  }
+
+  private void tick() {
+    boolean wanted = yes.isSelected();
+    if (wanted && range.isPresent() && range.get().asks()) {
+      yes.setSelected(false);
+    } else {
+      desk.type(target, Boolean.toString(wanted));
+    }
+  }
+
   /** What has no range is let free only when it is known within which. */
   private void free() {
     boolean wanted = free.isSelected();
-    if (wanted && range.asks()) {
+    if (wanted && range.get().asks()) {
       free.setSelected(false);
     } else {
       desk.edit(Edits.free(target.name(), wanted), target, "");
@@ -226,7 +241,7 @@ final class BenchField extends VBox {
     field.pseudoClassStateChanged(WRONG, mine);
     worth.setText(row.value().equals(row.text()) ? "" : row.value());
     free.setSelected(row.free());
-    range.show(row.free());
+    range.ifPresent(r -> r.show(row.free() || row.text().equals("true")));
     if (row.input() == Form.Input.MORE || row.input() == Form.Input.HEADING) {
       if (!choice.getItems().equals(row.choices())) {
         choice.getItems().setAll(row.choices());

@@ -149,8 +149,13 @@ final class FindingSlip extends VBox {
   private Node sign(Finding f) {
     int number = desk.shown().map(s -> s.options().findings().getOrDefault(f.id(), 0)).orElse(0);
     boolean marked = desk.shown().map(s -> s.isMarked(f.id())).orElse(false);
-    StackPane sign = new StackPane(Bits.sign(f.verdict(), marked));
-    sign.setMinWidth(18);
+    // it grows with the number on it
+    double larger = TextSize.of(this);
+    Node shape = Bits.sign(f.verdict(), marked);
+    shape.setScaleX(larger);
+    shape.setScaleY(larger);
+    StackPane sign = new StackPane(shape);
+    sign.setMinSize(18 * larger, 18 * larger);
     sign.setAlignment(Pos.CENTER);
     if (marked) {
       sign.getChildren()

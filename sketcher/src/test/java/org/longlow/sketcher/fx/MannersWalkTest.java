@@ -377,6 +377,16 @@ class MannersWalkTest {
         .isFalse();
     Hands.onFx(
         () -> {
+          hands.desk().choose("measure:frontRadius");
+          return null;
+        });
+    hands.settle().click("field-frontRadius-free");
+    assertThat(hands.layout().measures().get("frontRadius").free()).isFalse();
+    assertThat(focused().getId()).isEqualTo("free-from-frontRadius");
+    hands.press(KeyCode.ESCAPE);
+    assertThat(isSeen(hands.node("free-from-frontRadius", Node.class))).isFalse();
+    Hands.onFx(
+        () -> {
           hands.desk().choose("part:pan");
           return null;
         });
