@@ -10,6 +10,7 @@ import java.util.Map;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Parent;
+import javafx.scene.SnapshotParameters;
 import javafx.scene.control.Button;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.CheckBox;
@@ -17,7 +18,9 @@ import javafx.scene.control.Control;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.control.Tooltip;
+import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
+import javafx.scene.paint.Color;
 import javafx.util.Duration;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -32,6 +35,7 @@ import org.longlow.sketcher.desk.Notice;
 import org.longlow.sketcher.desk.Wren;
 import org.longlow.sketcher.edit.Edits;
 import org.longlow.sketcher.edit.Target;
+import org.longlow.svg.drawing.Tone;
 import org.testfx.api.FxToolkit;
 
 /** How the window behaves whatever is done in it, a walk for each manner. */
@@ -39,6 +43,9 @@ import org.testfx.api.FxToolkit;
     value = "org.longlow.sketcher.fx.WindowTest#textCanBeLaidOut",
     disabledReason = "the window toolkit lacks the system's text libraries (libpango) here")
 class MannersWalkTest {
+
+  /** As many as run round the smallest box, twice as wide as a line. */
+  private static final int LEAST_RING_PX = 40;
 
   @TempDir Path folder;
   private Hands hands;
@@ -146,6 +153,58 @@ class MannersWalkTest {
       }
     }
     return found;
+  }
+
+  @Test
+  void everyControlShowsTheKeyboardByDayAndNight() {
+    List<String> dark = new ArrayList<>(without());
+    hands.click("machine-wren");
+    hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT3);
+    for (String subject : List.of("pin:panFront", "part:pan")) {
+      Hands.onFx(
+          () -> {
+            hands.desk().choose(subject);
+            return null;
+          });
+      hands.settle();
+      dark.addAll(without());
+    }
+    assertThat(dark).isEmpty();
+  }
+
+  /** Controls on which nothing of the ring's colour is seen once they have the keyboard. */
+  private List<String> without() {
+    return Hands.onFx(
+        () -> {
+          List<String> dark = new ArrayList<>();
+          for (Look look : List.of(Look.NIGHT, Look.DAY)) {
+            hands.window().use(look);
+            for (Node node : hands.window().lookupAll("*")) {
+              if (node instanceof Control c
+                  && c.isFocusTraversable()
+                  && isSeen(c)
+                  && !c.isDisabled()) {
+                c.requestFocus();
+                if (c.isFocused() && !isRinged(c, look)) {
+                  dark.add(c + (look.night() ? " by night" : " by day"));
+                }
+              }
+            }
+          }
+          return dark;
+        });
+  }
+
+  private static boolean isRinged(Control control, Look look) {
+    WritableImage seen = control.snapshot(new SnapshotParameters(), null);
+    Color ring = DrawingPainter.colour(look.palette().of(Tone.CHOSEN));
+    int found = 0;
+    for (int x = 0; x < seen.getWidth(); x++) {
+      for (int y = 0; y < seen.getHeight(); y++) {
+        found += seen.getPixelReader().getColor(x, y).equals(ring) ? 1 : 0;
+      }
+    }
+    return found >= LEAST_RING_PX;
   }
 
   @Test
