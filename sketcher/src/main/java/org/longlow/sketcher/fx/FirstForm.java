@@ -105,7 +105,7 @@ final class FirstForm extends VBox {
   }
 
   private void make() {
-    if (desk.isMakingFirst()) {
+    if (desk.first().isMaking()) {
       return;
     }
     Map<Question, String> answers = new EnumMap<>(Question.class);
@@ -121,16 +121,16 @@ final class FirstForm extends VBox {
             answers.put(question, choice.getValue());
           }
         });
-    desk.makeFirst(answers);
+    desk.first().make(answers);
   }
 
   private void refresh() {
-    make.setDisable(desk.isMakingFirst());
-    make.setText(desk.isMakingFirst() ? "Making it\u2026" : "Make it");
-    if (desk.firstFaults() == told) {
+    make.setDisable(desk.first().isMaking());
+    make.setText(desk.first().isMaking() ? "Making it\u2026" : "Make it");
+    if (desk.first().faults() == told) {
       return;
     }
-    told = desk.firstFaults();
+    told = desk.first().faults();
     List<Fault> others = new ArrayList<>(told);
     troubles.forEach(
         (question, label) -> {

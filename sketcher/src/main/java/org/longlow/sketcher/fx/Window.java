@@ -299,7 +299,7 @@ final class Window extends StackPane {
 
   /** Escape closes what was opened last, before it lets go of what is picked. */
   private boolean closes(KeyEvent e) {
-    if (e.getCode() != KeyCode.ESCAPE || desk.drag().isPresent()) {
+    if (e.getCode() != KeyCode.ESCAPE || desk.drags().drag().isPresent()) {
       return false;
     }
     if (slips.stream().anyMatch(Node::isVisible)) {
@@ -387,7 +387,7 @@ final class Window extends StackPane {
   }
 
   private boolean mayPart(String doing, String button, Runnable part) {
-    Optional<Parting> parting = desk.parting(doing);
+    Optional<Parting> parting = desk.files().parting(doing);
     boolean said = desk.notices().stream().anyMatch(n -> n.topic().equals(doing));
     if (parting.isEmpty() || said && parting.get().kept()) {
       return true;
