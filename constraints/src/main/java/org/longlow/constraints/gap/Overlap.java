@@ -50,9 +50,7 @@ final class Overlap {
   static Optional<PointMm> heart(Edges a, Edges b) {
     if (Nearest.of(a, b, Nearest.TOUCH_MM) == null) {
       boolean within = b.holdsRing(a);
-      return within || a.holdsRing(b)
-          ? Optional.of((within ? a : b).middle())
-          : Optional.empty();
+      return within || a.holdsRing(b) ? Optional.of((within ? a : b).middle()) : Optional.empty();
     }
     Overlap common = new Overlap(a, b, false);
     return common.touchesOnly() ? Optional.empty() : Optional.of(common.middle());

@@ -31,8 +31,8 @@ final class WayClear {
   private static final int ROUND = 32;
 
   /**
-   * Outlines that both hold a disc of this radius overlap: its area is hundreds of times what {@link
-   * Overlap} takes for a touch, mm.
+   * Outlines that both hold a disc of this radius overlap: its area is hundreds of times what
+   * {@link Overlap} takes for a touch, mm.
    */
   private static final double DISC_MM = 0.01;
 

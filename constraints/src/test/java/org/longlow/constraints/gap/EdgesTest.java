@@ -187,7 +187,8 @@ class EdgesTest {
       boolean crossing = a.getBoundary().intersects(b.getBoundary());
       if (heart.isPresent() && crossing) {
         Point centre = common.getCentroid();
-        assertThat(heart.get().distance(new PointMm(centre.getX(), centre.getY()))).isLessThan(1e-6);
+        assertThat(heart.get().distance(new PointMm(centre.getX(), centre.getY())))
+            .isLessThan(1e-6);
         met++;
       }
     }
