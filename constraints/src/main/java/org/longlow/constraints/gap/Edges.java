@@ -38,8 +38,6 @@ final class Edges {
 
   final int firstLeaf;
 
-  private volatile int[] incoming;
-
   Edges(double[] ends, int[] rings) {
     this.ends = ends;
     this.rings = rings;
@@ -215,60 +213,6 @@ final class Edges {
       }
     }
     return holes.isEmpty() ? outers : outers.difference(holes);
-  }
-
-  /** Returns for each edge the one with a length that comes before it in its ring. */
-  int[] incoming() {
-    if (incoming == null) {
-      int[] before = new int[count()];
-      for (int r = 0; r + 1 < rings.length; r++) {
-        int last = rings[r + 1] - 1;
-        while (last >= rings[r] && !hasLength(last)) {
-          last--;
-        }
-        for (int e = rings[r]; e < rings[r + 1]; e++) {
-          before[e] = last < rings[r] ? e : last;
-          last = hasLength(e) ? e : last;
-        }
-      }
-      incoming = before;
-    }
-    return incoming;
-  }
-
-  private boolean hasLength(int e) {
-    return ends[4 * e] != ends[4 * e + 2] || ends[4 * e + 1] != ends[4 * e + 3];
-  }
-
-  /** Returns the middle of the box round it. */
-  PointMm middle() {
-    return new PointMm((boxes[4] + boxes[6]) / 2, (boxes[5] + boxes[7]) / 2);
-  }
-
-  /** Returns whether a point lies inside, at least so far from every edge. */
-  boolean holdsDisc(double x, double z, double radiusMm) {
-    return !edgeWithin(1, x, z, radiusMm) && inside(x, z);
-  }
-
-  private boolean edgeWithin(int node, double x, double z, double mm) {
-    int b = 4 * node;
-    if (x < boxes[b] - mm
-        || z < boxes[b + 1] - mm
-        || x > boxes[b + 2] + mm
-        || z > boxes[b + 3] + mm) {
-      return false;
-    }
-    if (node < firstLeaf) {
-      return edgeWithin(2 * node, x, z, mm) || edgeWithin(2 * node + 1, x, z, mm);
-    }
-    int from = 4 * RUN * (node - firstLeaf);
-    for (int k = from; k < Math.min(from + 4 * RUN, ends.length); k += 4) {
-      if (Sums.toSegmentMm2(ends[k] - x, ends[k + 1] - z, ends[k + 2] - x, ends[k + 3] - z)
-          < mm * mm) {
-        return true;
-      }
-    }
-    return false;
   }
 
   /** Returns whether a point that is not on an edge lies inside: an odd number of edges ahead. */

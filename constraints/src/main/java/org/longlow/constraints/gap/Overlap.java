@@ -3,7 +3,6 @@ package org.longlow.constraints.gap;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.longlow.rider.geom.PointMm;
 
@@ -29,7 +28,6 @@ final class Overlap {
   private final Edges second;
   private final double x0;
   private final double z0;
-  private final boolean places;
   private final List<Coordinate> corners = new ArrayList<>();
   private final List<Coordinate> touches = new ArrayList<>();
   private double[] cuts = new double[8];
@@ -40,33 +38,14 @@ final class Overlap {
 
   /** Returns whether two outlines have more in common than a touch. */
   static boolean isThere(Edges a, Edges b) {
-    return heart(a, b).isPresent();
-  }
-
-  /**
-   * Returns a place near the middle of what two outlines have in common, maybe outside it where
-   * that is bent; empty if they have no more in common than a touch.
-   */
-  static Optional<PointMm> heart(Edges a, Edges b) {
-    if (Nearest.of(a, b, Nearest.TOUCH_MM) == null) {
-      boolean within = b.holdsRing(a);
-      return within || a.holdsRing(b) ? Optional.of((within ? a : b).middle()) : Optional.empty();
-    }
-    Overlap common = new Overlap(a, b, false);
-    return common.touchesOnly() ? Optional.empty() : Optional.of(common.middle());
+    return Nearest.of(a, b, Nearest.TOUCH_MM) == null
+        ? a.holdsRing(b) || b.holdsRing(a)
+        : !new Overlap(a, b).touchesOnly();
   }
 
   Overlap(Edges first, Edges second) {
-    this(first, second, true);
-  }
-
-  /**
-   * @param places whether its corners and the places where they touch are asked for too
-   */
-  private Overlap(Edges first, Edges second, boolean places) {
     this.first = first;
     this.second = second;
-    this.places = places;
     // sums about a point near by keep their digits
     this.x0 =
         (Math.max(first.boxes[4], second.boxes[4]) + Math.min(first.boxes[6], second.boxes[6])) / 2;
@@ -158,10 +137,8 @@ final class Overlap {
   }
 
   private void add(double px, double pz, double qx, double qz) {
-    if (places) {
-      corners.add(new Coordinate(px, pz));
-      corners.add(new Coordinate(qx, qz));
-    }
+    corners.add(new Coordinate(px, pz));
+    corners.add(new Coordinate(qx, qz));
     double cross = (px - x0) * (qz - z0) - (pz - z0) * (qx - x0);
     twiceArea += cross;
     sixX += (px + qx - 2 * x0) * cross;
@@ -210,9 +187,7 @@ final class Overlap {
   private void touch(double along, double length, double ax, double az, double ux, double uz) {
     if (along >= -NEAR && along <= length + NEAR) {
       keepCut(Math.max(0, Math.min(1, along / length)));
-      if (places) {
-        touches.add(new Coordinate(ax + along * ux, az + along * uz));
-      }
+      touches.add(new Coordinate(ax + along * ux, az + along * uz));
     }
   }
 

@@ -30,8 +30,8 @@ final class Sums {
 
   /** Adds those segments for two outlines that pass nearer to no shift than {@code withinMm}. */
   void add(Edges p, Edges q, double withinMm) {
-    join(p, q, q.incoming(), withinMm, 1);
-    join(q, p, p.incoming(), withinMm, -1);
+    join(p, q, incoming(q), withinMm, 1);
+    join(q, p, incoming(p), withinMm, -1);
   }
 
   /** Edges of one outline on outer corners of the other. */
@@ -100,6 +100,28 @@ final class Sums {
     double cross = fromX * z - fromZ * x;
     return cross >= 0
         || cross * cross <= NEAR * NEAR * (fromX * fromX + fromZ * fromZ) * (x * x + z * z);
+  }
+
+  /** For each edge the one with a length that comes before it in its ring. */
+  private static int[] incoming(Edges edges) {
+    int[] before = new int[edges.count()];
+    for (int r = 0; r + 1 < edges.rings.length; r++) {
+      int first = edges.rings[r];
+      int size = edges.rings[r + 1] - first;
+      for (int i = 0; i < size; i++) {
+        int back = 1;
+        while (back < size && !hasLength(edges, first + (i - back + size) % size)) {
+          back++;
+        }
+        before[first + i] = first + (i - back + size) % size;
+      }
+    }
+    return before;
+  }
+
+  private static boolean hasLength(Edges edges, int e) {
+    return edges.ends[4 * e] != edges.ends[4 * e + 2]
+        || edges.ends[4 * e + 1] != edges.ends[4 * e + 3];
   }
 
   /** Returns the distance of a segment from no shift, squared, mm². */

@@ -3,7 +3,6 @@ package org.longlow.constraints.gap;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.DoubleSupplier;
 import org.longlow.rider.geom.PointMm;
 
@@ -30,47 +29,10 @@ final class WayClear {
   /** Directions in which the way out of everything at once is measured first. */
   private static final int ROUND = 32;
 
-  /**
-   * Outlines that both hold a disc of this radius overlap: its area is hundreds of times what
-   * {@link Overlap} takes for a touch, mm.
-   */
-  private static final double DISC_MM = 0.01;
-
-  /** So many discs of either outline of a pair are tried before its edges are walked. */
-  private static final int DISCS = 4;
-
   /** Two outlines, the second of which is shifted. */
   record Pair(Edges still, Edges moved) {}
 
-  /** Where outlines were found to overlap, the last first: places in one outline or the other. */
-  private static final class Discs {
-    private final double[] x = new double[DISCS];
-    private final double[] z = new double[DISCS];
-    private int count;
-
-    void add(double atX, double atZ) {
-      int kept = Math.min(count, DISCS - 1);
-      System.arraycopy(x, 0, x, 1, kept);
-      System.arraycopy(z, 0, z, 1, kept);
-      x[0] = atX;
-      z[0] = atZ;
-      count = kept + 1;
-    }
-
-    /** Whether another outline, so much aside, holds one of them. */
-    boolean isHeldBy(Edges other, double byX, double byZ) {
-      for (int k = 0; k < count; k++) {
-        if (other.holdsDisc(x[k] + byX, z[k] + byZ, DISC_MM)) {
-          return true;
-        }
-      }
-      return false;
-    }
-  }
-
   private final List<Pair> pairs;
-  private final Discs[] ofStill;
-  private final Discs[] ofMoved;
   private final Sums sums = new Sums();
   private PointMm best;
   private double bestMm;
@@ -79,8 +41,6 @@ final class WayClear {
 
   private WayClear(List<Pair> pairs) {
     this.pairs = pairs;
-    this.ofStill = new Discs[pairs.size()];
-    this.ofMoved = new Discs[pairs.size()];
   }
 
   /** Returns the smallest shift of the second outlines after which no pair overlaps. */
@@ -134,7 +94,7 @@ final class WayClear {
     // whatever was met last is likely to be met again
     for (int k = 0; k < pairs.size(); k++) {
       int at = k == 0 ? lastMet : k <= lastMet ? k - 1 : k;
-      if (meet(at, shift)) {
+      if (meet(pairs.get(at), shift)) {
         lastMet = at;
         return false;
       }
@@ -142,8 +102,7 @@ final class WayClear {
     return true;
   }
 
-  private boolean meet(int at, PointMm shift) {
-    Pair pair = pairs.get(at);
+  private static boolean meet(Pair pair, PointMm shift) {
     double[] p = pair.still().boxes;
     double[] q = pair.moved().boxes;
     if (p[4] >= q[6] + shift.x()
@@ -152,27 +111,7 @@ final class WayClear {
         || q[5] + shift.z() >= p[7]) {
       return false;
     }
-    if (ofStill[at] != null
-        && (ofStill[at].isHeldBy(pair.moved(), -shift.x(), -shift.z())
-            || ofMoved[at].isHeldBy(pair.still(), shift.x(), shift.z()))) {
-      return true;
-    }
-    Optional<PointMm> heart = Overlap.heart(pair.still(), pair.moved().shifted(shift));
-    heart.ifPresent(place -> keep(at, place, place.minus(shift)));
-    return heart.isPresent();
-  }
-
-  private void keep(int at, PointMm inStill, PointMm inMoved) {
-    Pair pair = pairs.get(at);
-    if (pair.still().holdsDisc(inStill.x(), inStill.z(), DISC_MM)
-        && pair.moved().holdsDisc(inMoved.x(), inMoved.z(), DISC_MM)) {
-      if (ofStill[at] == null) {
-        ofStill[at] = new Discs();
-        ofMoved[at] = new Discs();
-      }
-      ofStill[at].add(inStill.x(), inStill.z());
-      ofMoved[at].add(inMoved.x(), inMoved.z());
-    }
+    return Overlap.isThere(pair.still(), pair.moved().shifted(shift));
   }
 
   /** Beyond everything, in the best of some directions. */

@@ -151,47 +151,4 @@ class EdgesTest {
       assertThat(edges.outline().symDifference(moved).getArea()).isLessThan(1e-6);
     }
   }
-
-  @Test
-  void aDiscIsHeldWhereNoEdgeIsNearerThanItsRadius() {
-    SplittableRandom random = new SplittableRandom(43);
-    int held = 0;
-    for (int i = 0; i < 60; i++) {
-      Geometry shape = shape(random);
-      Edges edges = Edges.of(shape);
-      Envelope box = shape.getEnvelopeInternal();
-      for (int k = 0; k < 40; k++) {
-        double x = random.nextDouble(box.getMinX() - 5, box.getMaxX() + 5);
-        double z = random.nextDouble(box.getMinY() - 5, box.getMaxY() + 5);
-        double free = shape.getBoundary().distance(point(x, z));
-        boolean inside = shape.contains(point(x, z));
-        assertThat(edges.holdsDisc(x, z, free - 1e-6)).isEqualTo(inside);
-        assertThat(edges.holdsDisc(x, z, free + 1e-6)).isFalse();
-        held += inside ? 1 : 0;
-      }
-    }
-    assertThat(held).isGreaterThan(500);
-  }
-
-  /** Where outlines cross it is the centroid of what they share; there is none where they touch. */
-  @Test
-  void theHeartOfAnOverlapIsThatOfJts() {
-    SplittableRandom random = new SplittableRandom(44);
-    int met = 0;
-    for (int i = 0; i < 300; i++) {
-      Geometry a = Bodies.outline(random, 0, 0, 30 + random.nextDouble(60));
-      Geometry b = Bodies.outline(random, random.nextDouble(160), 20, 30 + random.nextDouble(60));
-      Geometry common = a.intersection(b);
-      var heart = Overlap.heart(Edges.of(a), Edges.of(b));
-      assertThat(heart.isPresent()).isEqualTo(common.getArea() > 1e-6);
-      boolean crossing = a.getBoundary().intersects(b.getBoundary());
-      if (heart.isPresent() && crossing) {
-        Point centre = common.getCentroid();
-        assertThat(heart.get().distance(new PointMm(centre.getX(), centre.getY())))
-            .isLessThan(1e-6);
-        met++;
-      }
-    }
-    assertThat(met).isGreaterThan(50);
-  }
 }
