@@ -53,7 +53,7 @@ final class BenchPane extends VBox {
   private final List<FlowPane> rows = new ArrayList<>();
   private List<String> shape = List.of();
   private int columns = 2;
-  private BenchField inView;
+  private Trouble inView;
 
   BenchPane(Desk desk) {
     this.desk = desk;
@@ -160,18 +160,25 @@ final class BenchPane extends VBox {
     }
     bench.groups().forEach(g -> g.rows().forEach(r -> fields.get(r.target()).show(r)));
     setColumns(columns);
-    bringIntoView(desk.trouble().map(Trouble::target).map(fields::get).orElse(null));
+    bringIntoView(desk.trouble().orElse(null));
   }
 
   /** What was refused is seen, wherever on a long ticket it stands. */
-  private void bringIntoView(BenchField field) {
-    if (field == null || field == inView) {
-      inView = field;
+  private void bringIntoView(Trouble trouble) {
+    BenchField field = trouble == null ? null : fields.get(trouble.target());
+    boolean known = trouble == inView;
+    inView = trouble;
+    if (field == null || known) {
       return;
     }
-    inView = field;
     Platform.runLater(
         () -> {
+          if (getScene() == null || field.getScene() == null) {
+            return;
+          }
+          // what is said takes room, which it gets only with the next layout
+          getScene().getRoot().applyCss();
+          getScene().getRoot().layout();
           double all = scroll.getContent().getBoundsInLocal().getHeight();
           double seen = scroll.getViewportBounds().getHeight();
           Bounds at =

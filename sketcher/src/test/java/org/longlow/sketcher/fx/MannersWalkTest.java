@@ -406,7 +406,8 @@ class MannersWalkTest {
     assertThat(hands.layout()).isSameAs(before);
     Button offer = hands.node("loosen-panLong", Button.class);
     assertThat(offer.getText()).isEqualTo("let go of tie panLong");
-    focus(offer);
+    // it is in view, for the pointer finds it
+    hands.moveTo(Hands.onFx(() -> Hands.middle(offer)));
     assertThat(hands.shown().live()).as("shown beforehand").isTrue();
     assertThat(hands.layout()).isSameAs(before);
     hands.click("loosen-panLong");
