@@ -7,6 +7,7 @@ import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.start.AnswerReader;
 import org.longlow.constraints.start.FirstMachine;
 import org.longlow.constraints.start.Question;
+import org.longlow.rider.words.Units;
 
 /** Makes a first machine from answers and puts it on the board. */
 final class FirstWork {
@@ -31,7 +32,7 @@ final class FirstWork {
   }
 
   /** Makes a machine; what cannot be made is told by {@link #faults}. */
-  void make(Map<Question, String> answers) {
+  void make(Map<Question, String> answers, Units units) {
     making = true;
     faults = List.of();
     desk.queue(
@@ -41,16 +42,16 @@ final class FirstWork {
               reading.faults().isEmpty()
                   ? FirstMachine.of(reading.answers(), Optional.empty())
                   : new FirstMachine.Refused(reading.faults());
-          return () -> made(outcome);
+          return () -> made(outcome, units);
         });
   }
 
-  private void made(FirstMachine.Outcome outcome) {
+  private void made(FirstMachine.Outcome outcome, Units units) {
     making = false;
     if (outcome instanceof FirstMachine.Refused refused) {
       faults = refused.faults();
     } else if (outcome instanceof FirstMachine.Made made) {
-      files.openMade(made.layout());
+      files.openMade(made.layout().withUnits(units));
       desk.say(
           Notice.Mood.SAID,
           "first",

@@ -3,7 +3,6 @@ package org.longlow.sketcher.edit;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -21,6 +20,9 @@ import org.longlow.constraints.layout.Person;
 import org.longlow.constraints.layout.Pin;
 import org.longlow.constraints.layout.Tie;
 import org.longlow.constraints.shape.Places;
+import org.longlow.rider.words.Decimals;
+import org.longlow.rider.words.Units;
+import org.longlow.rider.words.Words;
 
 /**
  * What lies on the bench: a picked thing with its quantities, in groups.
@@ -121,15 +123,14 @@ public record Bench(String subject, String title, String kind, String note, List
   }
 
   /** Writes a value in its edge unit, to a tenth of a millimetre or degree. */
-  public static String figure(double internal, Dim dim) {
-    Unit unit = Unit.of(dim);
+  public static String figure(double internal, Dim dim, Units units) {
+    if (units == Units.IN && dim.equals(Dim.LENGTH)) {
+      return units.given(internal);
+    }
+    Unit unit = Unit.of(dim, units);
     double shown = unit.fromInternal(internal);
     int digits = dim.equals(Dim.NUMBER) ? 3 : dim.equals(Dim.ANGLE) ? 2 : 1;
-    String text = String.format(Locale.ROOT, "%." + digits + "f", shown);
-    if (text.contains(".")) {
-      text = text.replaceAll("0+$", "").replaceAll("\\.$", "");
-    }
-    text = text.equals("-0") ? "0" : text;
+    String text = Decimals.upTo(digits, shown);
     return unit == Unit.NONE ? text : text + " " + unit.symbol();
   }
 
@@ -259,7 +260,11 @@ public record Bench(String subject, String title, String kind, String note, List
         String name, boolean x, String label, Formula formula, double nowMm, String note) {
       collect(formula);
       return new Row(
-          new Target.OfPin(name, x), label, formula.text(), figure(nowMm, Dim.LENGTH), note);
+          new Target.OfPin(name, x),
+          label,
+          text(formula),
+          figure(nowMm, Dim.LENGTH, layout.units()),
+          help(note, Dim.LENGTH));
     }
 
     private Optional<Row> tieRow(String key, Tie tie, String pin) {
@@ -293,7 +298,7 @@ public record Bench(String subject, String title, String kind, String note, List
       return new Row(
           new Target.OfMeasure(name),
           name,
-          m.is().text(),
+          text(m.is()),
           value(m.is(), places.measures().getOrDefault(name, Double.NaN), m.dim(), m.free()),
           rangeAndNote(m),
           true,
@@ -303,10 +308,10 @@ public record Bench(String subject, String title, String kind, String note, List
           false);
     }
 
-    private static String rangeAndNote(Measure m) {
+    private String rangeAndNote(Measure m) {
       StringBuilder text = new StringBuilder();
-      m.from().ifPresent(f -> text.append("from ").append(f.text()).append(' '));
-      m.to().ifPresent(f -> text.append("to ").append(f.text()).append(' '));
+      m.from().ifPresent(f -> text.append("from ").append(text(f)).append(' '));
+      m.to().ifPresent(f -> text.append("to ").append(text(f)).append(' '));
       String range = text.toString().strip();
       return range.isEmpty() || m.note().isEmpty() ? range + m.note() : range + "; " + m.note();
     }
@@ -318,14 +323,28 @@ public record Bench(String subject, String title, String kind, String note, List
       return new Row(
           target,
           label,
-          formula.text(),
+          text(formula),
           value(formula, worth, formula.expr().dim(dims), false),
-          note);
+          help(note, formula.expr().dim(dims)));
     }
 
     /** A plain quantity says its worth itself. */
-    private static String value(Formula formula, double worth, Dim dim, boolean always) {
-      return formula.names().isEmpty() && !always ? "" : figure(worth, dim);
+    private String value(Formula formula, double worth, Dim dim, boolean always) {
+      return formula.names().isEmpty() && !always ? "" : figure(worth, dim, layout.units());
+    }
+
+    /** What stands in the field; whoever types over it may write any unit. */
+    private String text(Formula formula) {
+      return Words.written(formula.text()).in(layout.units());
+    }
+
+    private String help(String note, Dim dim) {
+      Unit unit = Unit.of(dim, layout.units());
+      String bare =
+          unit == Unit.of(dim)
+              ? ""
+              : "A bare number means " + (unit == Unit.INCH ? "inches" : unit.symbol()) + ".";
+      return note.isEmpty() || bare.isEmpty() ? note + bare : note + " " + bare;
     }
 
     private void collect(Formula formula) {

@@ -15,7 +15,9 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.start.Question;
+import org.longlow.rider.words.Units;
 import org.longlow.sketcher.desk.Desk;
+import org.longlow.sketcher.desk.Habits;
 
 /** The questions of a first machine; whatever is left open Longlow chooses. */
 final class FirstForm extends VBox {
@@ -121,7 +123,8 @@ final class FirstForm extends VBox {
             answers.put(question, choice.getValue());
           }
         });
-    desk.makeFirst(answers);
+    boolean inches = Habits.at(desk.autosave().home()).inches();
+    desk.makeFirst(answers, inches ? Units.IN : Units.MM);
   }
 
   private void refresh() {

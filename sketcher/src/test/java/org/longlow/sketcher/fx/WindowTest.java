@@ -25,6 +25,7 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.demo.Demos;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Units;
 import org.longlow.sketcher.desk.LayoutFile;
 import org.longlow.sketcher.desk.Shown;
 import org.longlow.sketcher.desk.Wren;
@@ -619,15 +620,18 @@ class WindowTest {
   void unitsAreSaidWhereFiguresAreBare() {
     assertThat(Rule.note(false, false)).isEmpty();
     assertThat(Rule.note(true, false)).isEqualTo("all dimensions in mm");
-    assertThat(Rule.note(true, true)).contains("dimensions in mm", "rulers in inches");
-    assertThat(Rule.note(false, true)).contains("rulers in inches");
+    assertThat(Rule.note(true, true)).isEqualTo("all dimensions in inches");
+    assertThat(Rule.note(false, true)).isEmpty();
     hands.click("machine-wren");
     Color card = DrawingPainter.colour(Look.DAY.palette().of(Tone.PAPER));
     assertThat(noteIsWritten(card)).isFalse();
     hands.press(KeyCode.U);
-    assertThat(noteIsWritten(card)).isTrue();
-    assertThat(hands.node("inches", ToggleButton.class).getText()).isEqualTo("inch rulers");
-    hands.press(KeyCode.U).press(KeyCode.D);
+    assertThat(hands.layout().units()).isEqualTo(Units.IN);
+    assertThat(hands.node("inches", ToggleButton.class).isSelected()).isTrue();
+    hands.press(KeyCode.SHORTCUT, KeyCode.Z);
+    assertThat(hands.layout().units()).isEqualTo(Units.MM);
+    assertThat(hands.node("inches", ToggleButton.class).isSelected()).isFalse();
+    hands.press(KeyCode.D);
     assertThat(noteIsWritten(card)).isTrue();
     hands.drag("backTop", -40, 20);
     assertThat(hands.desk().drag().get().words().get(0))
