@@ -16,8 +16,7 @@ import org.longlow.rider.words.Units;
 class TypingInUnitsTest {
 
   private static final Layout TOURER = TestMachine.asFiled("tourer").layout();
-  private static final CushionPart PAN =
-      TOURER.parts(CushionPart.class).findFirst().orElseThrow();
+  private static final CushionPart PAN = TOURER.parts(CushionPart.class).findFirst().orElseThrow();
   private static final List<String> BOARD = List.of("parts", PAN.name(), "board");
 
   private static String board(Layout layout) {

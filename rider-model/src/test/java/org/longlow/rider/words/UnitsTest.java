@@ -84,10 +84,8 @@ class UnitsTest {
         switch (rounding) {
           case NEAREST ->
               assertThat(off.abs()).as("%s mm", mm).isLessThanOrEqualTo(half(step).add(hair));
-          case AWAY ->
-              assertThat(off).as("%s mm", mm).isBetween(hair.negate(), step.add(hair));
-          case TOWARDS ->
-              assertThat(off).as("%s mm", mm).isBetween(step.add(hair).negate(), hair);
+          case AWAY -> assertThat(off).as("%s mm", mm).isBetween(hair.negate(), step.add(hair));
+          case TOWARDS -> assertThat(off).as("%s mm", mm).isBetween(step.add(hair).negate(), hair);
         }
       }
     }

@@ -22,7 +22,8 @@ class WordsTest {
             Words.format(" out, %s of %d at %.1f", Words.atLeast(400), 3, 0.25),
             Words.join(", ", List.of(Words.of("; a"), Words.figure(84, Shown.MASS))));
     assertThat(said.in(Units.MM)).isEqualTo("set it 12.7 mm out, 400 mm of 3 at 0.3; a, 84 kg");
-    assertThat(said.in(Units.IN)).isEqualTo("set it 1/2 in out, 15 3/4 in of 3 at 0.3; a, 185.2 lb");
+    assertThat(said.in(Units.IN))
+        .isEqualTo("set it 1/2 in out, 15 3/4 in of 3 at 0.3; a, 185.2 lb");
     assertThat(said).hasToString(said.in(Units.MM));
   }
 

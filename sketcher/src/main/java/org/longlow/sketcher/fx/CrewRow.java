@@ -139,8 +139,10 @@ final class CrewRow extends HBox {
         mass.setValue(heavy);
       }
       showing = false;
-      statureWords.setText("stature " + layout.units().says(tall, org.longlow.rider.words.Shown.WHOLE_LENGTH));
-      massWords.setText("mass " + layout.units().says(heavy, org.longlow.rider.words.Shown.MASS_IN_TENTHS));
+      statureWords.setText(
+          "stature " + layout.units().says(tall, org.longlow.rider.words.Shown.WHOLE_LENGTH));
+      massWords.setText(
+          "mass " + layout.units().says(heavy, org.longlow.rider.words.Shown.MASS_IN_TENTHS));
     }
   }
 

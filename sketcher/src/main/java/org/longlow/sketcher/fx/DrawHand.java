@@ -100,7 +100,8 @@ final class DrawHand implements Hand {
   private PointMm to() {
     return points.isEmpty() || typed.mm(ShownUnits.of(desk)).isEmpty()
         ? next.at()
-        : PointSnap.exactly(points.get(points.size() - 1), next.at(), typed.mm(ShownUnits.of(desk)).get());
+        : PointSnap.exactly(
+            points.get(points.size() - 1), next.at(), typed.mm(ShownUnits.of(desk)).get());
   }
 
   private void finish() {

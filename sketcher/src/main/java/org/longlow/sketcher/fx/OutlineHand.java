@@ -332,7 +332,9 @@ final class OutlineHand implements Hand {
 
   private List<String> words(PointMm at) {
     List<String> words =
-        new ArrayList<>(PointWords.of(points.handles(), points.picked(), points.isClosed(), at, ShownUnits.of(desk)));
+        new ArrayList<>(
+            PointWords.of(
+                points.handles(), points.picked(), points.isClosed(), at, ShownUnits.of(desk)));
     if (!points.picked().pin().isEmpty()) {
       words.add("on pin " + points.picked().pin());
     }

@@ -323,7 +323,9 @@ final class Picking implements Hand {
     }
   }
 
-  /** Moves what is picked by a step (with Shift a large one, with Alt a fine one), or else the view. */
+  /**
+   * Moves what is picked by a step (with Shift a large one, with Alt a fine one), or else the view.
+   */
   private void push(KeyEvent e, int right, int up) {
     String chosen = desk.options().chosen();
     double step = ShownUnits.stepMm(e, ShownUnits.of(desk));

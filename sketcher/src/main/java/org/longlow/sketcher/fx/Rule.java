@@ -14,7 +14,7 @@ final class Rule {
   static final double WIDTH_PX = 24;
 
   private static final double CLOSEST_FIGURES_PX = 62;
-  
+
   private Rule() {}
 
   /** Paints both rules. Zero is under the rear wheel, on the road. */

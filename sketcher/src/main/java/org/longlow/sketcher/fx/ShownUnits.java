@@ -31,7 +31,9 @@ final class ShownUnits {
         other.word());
   }
 
-  /** Returns how far an arrow key moves, mm: a step, with Shift a large one, with Alt a fine one. */
+  /**
+   * Returns how far an arrow key moves, mm: a step, with Shift a large one, with Alt a fine one.
+   */
   static double stepMm(KeyEvent e, Units units) {
     if (units == Units.IN) {
       return Units.INCH_MM * (e.isShiftDown() ? 0.5 : e.isAltDown() ? 0.01 : 1.0 / 16);

@@ -266,8 +266,7 @@ final class TemplateSheet {
         at += columns[i];
       }
     }
-    return new NamedDrawing(
-        fileName, title, part, upWord, rightWord, drawing(), SheetLengths.MM);
+    return new NamedDrawing(fileName, title, part, upWord, rightWord, drawing(), SheetLengths.MM);
   }
 
   private static double[] columns(List<List<String>> rows) {

@@ -291,8 +291,7 @@ public final class Templates {
       for (int n = 2; !used.add(name); n++) {
         name = d.fileName() + "-" + n;
       }
-      out.add(
-          new NamedDrawing(name, d.name(), d.part(), d.up(), d.right(), d.drawing(), lengths));
+      out.add(new NamedDrawing(name, d.name(), d.part(), d.up(), d.right(), d.drawing(), lengths));
     }
     return List.copyOf(out);
   }

@@ -125,12 +125,13 @@ class InchesTest {
     String table = run("check", file);
     nothingMetric(List.of(table.split("\n")));
     assertThat(table).containsPattern("\\d in ");
-    assertThat(run("check", file, "--units", "mm")).containsPattern("\\d mm ").doesNotContain(" lb");
+    assertThat(run("check", file, "--units", "mm"))
+        .containsPattern("\\d mm ")
+        .doesNotContain(" lb");
     String json = run("check", file, "--json");
     assertThat(json).isEqualTo(run("check", file, "--json", "--units", "mm"));
     assertThat(json).contains("\"unit\": \"mm\"").containsPattern("\\d mm");
-    nothingMetric(
-        List.of(run("compare", file, file).split("\n")));
+    nothingMetric(List.of(run("compare", file, file).split("\n")));
     assertThat(run("check", file, "--units", "ft")).contains("'ft' is neither mm nor in");
     assertThat(Files.readString(file)).contains("\"units\": \"in\"");
   }

@@ -151,7 +151,8 @@ class BenchRowsTest {
     "0.5, number, 0.5", "0.1236, number, 0.124", "10, number, 10", "-0.0001, number, 0"
   })
   void figures(double value, String unit, String text) {
-    assertThat(Bench.figure(value, unit.equals("mm") ? Dim.LENGTH : Dim.NUMBER, Units.MM)).isEqualTo(text);
+    assertThat(Bench.figure(value, unit.equals("mm") ? Dim.LENGTH : Dim.NUMBER, Units.MM))
+        .isEqualTo(text);
   }
 
   @Test

@@ -66,7 +66,10 @@ final class ScaleBar {
                 new LineString[] {
                   Planar.line(t.x(from, 7.4), t.y(from, 7.4), t.x(from, 9.6), t.y(from, 9.6)),
                   Planar.line(
-                      t.x(from, 8.5), t.y(from, 8.5), t.x(middle - gap, 8.5), t.y(middle - gap, 8.5)),
+                      t.x(from, 8.5),
+                      t.y(from, 8.5),
+                      t.x(middle - gap, 8.5),
+                      t.y(middle - gap, 8.5)),
                   Planar.line(
                       t.x(middle + gap, 8.5), t.y(middle + gap, 8.5), t.x(to, 8.5), t.y(to, 8.5)),
                   Planar.line(t.x(to, 7.4), t.y(to, 7.4), t.x(to, 9.6), t.y(to, 9.6))

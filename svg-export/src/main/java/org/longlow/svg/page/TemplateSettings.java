@@ -83,17 +83,20 @@ public record TemplateSettings(
 
   /** Returns a copy with other paper. */
   public TemplateSettings withPaper(Paper other, boolean turn) {
-    return new TemplateSettings(other, turn, marginMm, overlapMm, correction, upWord, rightWord, lengths);
+    return new TemplateSettings(
+        other, turn, marginMm, overlapMm, correction, upWord, rightWord, lengths);
   }
 
   /** Returns a copy with another print correction. */
   public TemplateSettings withCorrection(PrintCorrection other) {
-    return new TemplateSettings(paper, mayTurn, marginMm, overlapMm, other, upWord, rightWord, lengths);
+    return new TemplateSettings(
+        paper, mayTurn, marginMm, overlapMm, other, upWord, rightWord, lengths);
   }
 
   /** Returns a copy with other words for the upper and the right side of the drawing. */
   public TemplateSettings withSides(String up, String right) {
-    return new TemplateSettings(paper, mayTurn, marginMm, overlapMm, correction, up, right, lengths);
+    return new TemplateSettings(
+        paper, mayTurn, marginMm, overlapMm, correction, up, right, lengths);
   }
 
   /** Returns a copy that writes lengths otherwise. */
