@@ -12,7 +12,6 @@ import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.start.Question;
 import org.longlow.rider.geom.PointMm;
-import org.longlow.rider.words.Units;
 import org.longlow.sketcher.edit.Edit;
 import org.longlow.sketcher.edit.PinFreedom;
 import org.longlow.sketcher.edit.Target;
@@ -156,8 +155,13 @@ public final class Desk extends Surface implements AutoCloseable {
   }
 
   /** Makes a first machine from answers; what they cannot give is told by {@link #firstFaults}. */
-  public void makeFirst(Map<Question, String> answers, Units units) {
-    first.make(answers, units);
+  public void makeFirst(Map<Question, String> answers) {
+    first.make(answers);
+  }
+
+  /** Begins with two wheels and nothing else; {@link #firstFaults} tells what cannot be. */
+  public void makeWheels(Map<Question, String> answers) {
+    first.wheels(answers);
   }
 
   /** Returns what was wrong with the answers given last. */

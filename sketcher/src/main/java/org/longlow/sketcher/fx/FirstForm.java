@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import javafx.geometry.VPos;
 import javafx.scene.control.Button;
@@ -15,9 +16,7 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.start.Question;
-import org.longlow.rider.words.Units;
 import org.longlow.sketcher.desk.Desk;
-import org.longlow.sketcher.desk.Habits;
 
 /** The questions of a first machine; whatever is left open Longlow chooses. */
 final class FirstForm extends VBox {
@@ -33,6 +32,7 @@ final class FirstForm extends VBox {
   private final Map<Question, Label> troubles = new EnumMap<>(Question.class);
   private final Label trouble = Bits.wrapped("", "trouble");
   private final Button make;
+  private final Button wheels;
   private List<Fault> told = List.of();
 
   FirstForm(Desk desk) {
@@ -46,6 +46,13 @@ final class FirstForm extends VBox {
     }
     make =
         Bits.words("first-make", "Make it", "make a first machine from these answers", this::make);
+    wheels =
+        Bits.words(
+            "first-wheels",
+            "Only two wheels",
+            "begin with two wheels on the ground and nothing else;"
+                + " wheelbase, tyres, law and who rides as answered",
+            () -> ask(desk::makeWheels));
     show(trouble, "");
     getChildren()
         .addAll(
@@ -54,7 +61,7 @@ final class FirstForm extends VBox {
                 "start-line"),
             tiles,
             trouble,
-            make);
+            Bits.line(make, wheels));
     desk.watch(this::refresh);
   }
 
@@ -107,6 +114,10 @@ final class FirstForm extends VBox {
   }
 
   private void make() {
+    ask(desk::makeFirst);
+  }
+
+  private void ask(Consumer<Map<Question, String>> maker) {
     if (desk.isMakingFirst()) {
       return;
     }
@@ -123,12 +134,12 @@ final class FirstForm extends VBox {
             answers.put(question, choice.getValue());
           }
         });
-    boolean inches = Habits.at(desk.autosave().home()).inches();
-    desk.makeFirst(answers, inches ? Units.IN : Units.MM);
+    maker.accept(answers);
   }
 
   private void refresh() {
     make.setDisable(desk.isMakingFirst());
+    wheels.setDisable(desk.isMakingFirst());
     make.setText(desk.isMakingFirst() ? "Making it\u2026" : "Make it");
     if (desk.firstFaults() == told) {
       return;
