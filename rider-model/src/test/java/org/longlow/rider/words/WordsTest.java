@@ -67,7 +67,7 @@ class WordsTest {
         "(a1mm + 2 cm) / 2 | (a1mm + 0.7874 in) / 2",
         "84 kg | 185.188 lb",
         "120 N | 26.977 lbf",
-        "18 N/mm | 102.782 lbf/in",
+        "18 N/mm | 102.783 lbf/in",
         "6 kPa | 0.87 psi",
         "45 kg/m^3 | 2.809 lb/ft^3",
         "24 deg | 24 deg",
