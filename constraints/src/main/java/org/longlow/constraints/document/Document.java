@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import org.longlow.constraints.document.Type.Group;
-import org.longlow.constraints.document.Type.Naming;
 import org.longlow.constraints.document.Type.Nested;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
