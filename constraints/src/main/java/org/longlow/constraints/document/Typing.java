@@ -5,12 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.FormulaException;
-import org.longlow.constraints.formula.Unit;
 import org.longlow.constraints.layout.FoamSpec;
 import org.longlow.constraints.layout.Hole;
 import org.longlow.constraints.layout.Layout;
@@ -38,10 +34,6 @@ public final class Typing {
           Optional.empty(),
           Optional.empty());
 
-  /** A number or a fraction as on a tape measure, maybe with the mark for inches. */
-  private static final Pattern BARE =
-      Pattern.compile("([-+]?(?:\\d+\\.?\\d*|\\.\\d+|(?:\\d+\\s+)?\\d+/\\d+))\\s*(\")?");
-
   private Typing() {}
 
   /**
@@ -63,22 +55,6 @@ public final class Typing {
     return typed(layout, text, path, layout.units());
   }
 
-  /**
-   * Returns what was typed with the unit that a bare number takes where these units are shown:
-   * {@code 12 5/16} becomes {@code 12 5/16 in}. Inches may be written {@code 12.5"} too.
-   */
-  public static String withUnit(String said, Dim dim, Units units) {
-    Matcher bare = BARE.matcher(said);
-    if (!bare.matches()) {
-      return said;
-    }
-    boolean marked = bare.group(2) != null && dim.equals(Dim.LENGTH);
-    Unit unit = marked ? Unit.INCH : Unit.of(dim, units);
-    return marked || bare.group(2) == null && unit != Unit.of(dim)
-        ? bare.group(1) + " " + unit.symbol()
-        : said;
-  }
-
   private static Layout typed(Layout layout, String text, List<String> path, Units units) {
     String said = text.strip();
     return Change.at(
@@ -97,7 +73,7 @@ public final class Typing {
               bare.by(
                   VALUES,
                   bare instanceof Type.Quantity q && q.dim().isPresent()
-                      ? withUnit(said, q.dim().get(), units)
+                      ? ShownQuantity.typed(said, q.dim().get(), units)
                       : said);
           return type instanceof Type.Maybe ? Optional.of(value) : value;
         });

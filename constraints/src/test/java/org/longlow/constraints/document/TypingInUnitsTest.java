@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.longlow.constraints.formula.Dim;
+import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.study.TestMachine;
@@ -65,7 +66,25 @@ class TypingInUnitsTest {
   })
   void everyDimensionHasItsUnit(String typed, String dim, String kept) throws Exception {
     Dim of = (Dim) Dim.class.getField(dim).get(null);
-    assertThat(Typing.withUnit(typed, of, Units.IN)).isEqualTo(kept);
-    assertThat(Typing.withUnit(typed, of, Units.MM)).isEqualTo(typed);
+    assertThat(ShownQuantity.typed(typed, of, Units.IN)).isEqualTo(kept);
+    assertThat(ShownQuantity.typed(typed, of, Units.MM)).isEqualTo(typed);
+  }
+
+  // a bare 314 of a file is 314 mm = 12.362 in
+  @ParameterizedTest
+  @CsvSource({
+    "314, LENGTH, 12.362 in",
+    "0, LENGTH, 0 in",
+    "2 * 300 + 35, LENGTH, 25 in",
+    "boardTop + 60 mm, LENGTH, boardTop + 2.3622 in",
+    "63 1/2 in, LENGTH, 63 1/2 in",
+    "10, MASS, 22.046 lb",
+    "24, ANGLE, 24"
+  })
+  void whatAFileSaysIsShown(String written, String dim, String shown) throws Exception {
+    Dim of = (Dim) Dim.class.getField(dim).get(null);
+    Formula formula = Formula.parse(written);
+    assertThat(ShownQuantity.text(formula, of, Units.IN)).isEqualTo(shown);
+    assertThat(ShownQuantity.text(formula, of, Units.MM)).isEqualTo(written);
   }
 }

@@ -5,9 +5,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import org.longlow.constraints.document.Entries;
 import org.longlow.constraints.document.Form;
+import org.longlow.constraints.document.ShownQuantity;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.Unit;
@@ -22,7 +22,6 @@ import org.longlow.constraints.layout.Tie;
 import org.longlow.constraints.shape.Places;
 import org.longlow.rider.words.Decimals;
 import org.longlow.rider.words.Units;
-import org.longlow.rider.words.Words;
 
 /**
  * What lies on the bench: a picked thing with its quantities, in groups.
@@ -178,9 +177,15 @@ public record Bench(String subject, String title, String kind, String note, List
 
     private Row said(FormRows.Said said) {
       return said.isQuantity()
-          ? row(said.target(), said.label(), Formula.parse(said.text()), said.help())
-              .dropping(said.drops())
+          ? quantity(said).dropping(said.drops())
           : said.row();
+    }
+
+    private Row quantity(FormRows.Said said) {
+      Formula formula = Formula.parse(said.text());
+      Dim dim =
+          said.dim().orElseGet(() -> formula.expr().dim(n -> Measures.dim(layout, n)));
+      return row(said.target(), said.label(), formula, dim, said.help());
     }
 
     Bench pin(String name, String subject) {
@@ -207,8 +212,18 @@ public record Bench(String subject, String title, String kind, String note, List
     Bench person(Person person, String subject) {
       List<Row> rows =
           List.of(
-              row(new Target.OfPerson(person.name(), true), "stature", person.stature(), ""),
-              row(new Target.OfPerson(person.name(), false), "mass", person.mass(), ""));
+              row(
+                  new Target.OfPerson(person.name(), true),
+                  "stature",
+                  person.stature(),
+                  Dim.LENGTH,
+                  ""),
+              row(
+                  new Target.OfPerson(person.name(), false),
+                  "mass",
+                  person.mass(),
+                  Dim.MASS,
+                  ""));
       Set<String> shown = Set.of("stature", "mass");
       return bench(
           subject,
@@ -262,7 +277,7 @@ public record Bench(String subject, String title, String kind, String note, List
       return new Row(
           new Target.OfPin(name, x),
           label,
-          text(formula),
+          text(formula, Dim.LENGTH),
           figure(nowMm, Dim.LENGTH, layout.units()),
           help(note, Dim.LENGTH));
     }
@@ -298,7 +313,7 @@ public record Bench(String subject, String title, String kind, String note, List
       return new Row(
           new Target.OfMeasure(name),
           name,
-          text(m.is()),
+          text(m.is(), m.dim()),
           value(m.is(), places.measures().getOrDefault(name, Double.NaN), m.dim(), m.free()),
           rangeAndNote(m),
           true,
@@ -310,22 +325,25 @@ public record Bench(String subject, String title, String kind, String note, List
 
     private String rangeAndNote(Measure m) {
       StringBuilder text = new StringBuilder();
-      m.from().ifPresent(f -> text.append("from ").append(text(f)).append(' '));
-      m.to().ifPresent(f -> text.append("to ").append(text(f)).append(' '));
+      m.from().ifPresent(f -> text.append("from ").append(text(f, m.dim())).append(' '));
+      m.to().ifPresent(f -> text.append("to ").append(text(f, m.dim())).append(' '));
       String range = text.toString().strip();
       return range.isEmpty() || m.note().isEmpty() ? range + m.note() : range + "; " + m.note();
     }
 
     private Row row(Target target, String label, Formula formula, String note) {
+      return row(target, label, formula, formula.expr().dim(n -> Measures.dim(layout, n)), note);
+    }
+
+    private Row row(Target target, String label, Formula formula, Dim dim, String note) {
       collect(formula);
-      Function<String, Dim> dims = n -> Measures.dim(layout, n);
       double worth = places.value(formula);
       return new Row(
           target,
           label,
-          text(formula),
-          value(formula, worth, formula.expr().dim(dims), false),
-          help(note, formula.expr().dim(dims)));
+          text(formula, dim),
+          value(formula, worth, dim, false),
+          help(note, dim));
     }
 
     /** A plain quantity says its worth itself. */
@@ -334,8 +352,8 @@ public record Bench(String subject, String title, String kind, String note, List
     }
 
     /** What stands in the field; whoever types over it may write any unit. */
-    private String text(Formula formula) {
-      return Words.written(formula.text()).in(layout.units());
+    private String text(Formula formula, Dim dim) {
+      return ShownQuantity.text(formula, dim, layout.units());
     }
 
     private String help(String note, Dim dim) {

@@ -9,7 +9,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import org.longlow.constraints.document.Typing;
+import org.longlow.constraints.document.ShownQuantity;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.TieKind;
 import org.longlow.rider.geom.PointMm;
@@ -111,7 +111,7 @@ final class TieMaker extends VBox {
     String typed =
         picked()
             .dim()
-            .map(d -> Typing.withUnit(value.getText().strip(), d, shown.units()))
+            .map(d -> ShownQuantity.typed(value.getText().strip(), d, shown.units()))
             .orElse(value.getText());
     Optional<String> fault = Formula.fault(typed.strip());
     if (fault.isPresent()) {
