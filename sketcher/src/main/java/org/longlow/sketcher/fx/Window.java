@@ -18,6 +18,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import org.longlow.rider.words.Units;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.Habits;
 import org.longlow.sketcher.desk.LayoutFile;
@@ -46,7 +47,7 @@ final class Window extends StackPane {
   private final List<Node> slips;
   private final BorderPane work = new BorderPane();
   private final ToggleButton dimensions = small("dimensions", "dimensions", "D");
-  private final ToggleButton inches = small("inches", "inch rulers", "U");
+  private final ToggleButton inches = small("inches", "inches", "U");
   private final ToggleButton night = small("night", "night", "L");
   private final Label scale = Bits.label("", "scale");
   private Look look = Look.DAY;
@@ -94,8 +95,6 @@ final class Window extends StackPane {
     addEventFilter(KeyEvent.KEY_PRESSED, this::key);
     desk.watch(this::refresh);
     use(habits.night() ? Look.NIGHT : Look.DAY);
-    inches.setSelected(habits.inches());
-    board.setInches(habits.inches());
     refresh();
   }
 
@@ -119,7 +118,7 @@ final class Window extends StackPane {
 
   private Node bottom() {
     dimensions.setOnAction(e -> toggleDimensions());
-    inches.setOnAction(e -> board.setInches(inches.isSelected()));
+    inches.setOnAction(e -> ShownUnits.change(desk));
     night.setOnAction(e -> use(look.other()));
     VBox views =
         new VBox(
@@ -166,11 +165,6 @@ final class Window extends StackPane {
 
   private void toggleDimensions() {
     desk.look(o -> o.withDimensions(!o.dimensions()));
-  }
-
-  private void toggleInches() {
-    inches.setSelected(!inches.isSelected());
-    board.setInches(inches.isSelected());
   }
 
   private void make() {
@@ -242,7 +236,7 @@ final class Window extends StackPane {
         new Deed("seat the next person", ".", () -> CrewRow.step(desk, 1)),
         new Deed("seat the person before", ",", () -> CrewRow.step(desk, -1)),
         new Deed("dimensions on and off", "D", this::toggleDimensions),
-        new Deed("rulers in inches or millimetres", "U", this::toggleInches),
+        new Deed("show inches or millimetres", "U", () -> ShownUnits.change(desk)),
         new Deed("night or day", "L", () -> use(look.other())),
         new Deed("fit the machine into the drawing", "F", board::fit),
         new Deed("list of keys", "F1", this::keys));
@@ -278,6 +272,10 @@ final class Window extends StackPane {
     }
     work.getBottom().setDisable(desk.isBeginning());
     dimensions.setSelected(desk.options().dimensions());
+    inches.setSelected(ShownUnits.of(desk) == Units.IN);
+    if (board.inches() != inches.isSelected()) {
+      board.setInches(inches.isSelected());
+    }
     scale.setText("1 : " + Dimensions.figure(board.frame().denominator()));
   }
 
