@@ -22,6 +22,7 @@ import java.util.stream.Stream;
  * @param crew people the machine must fit
  * @param demands limits for the findings and the lamp rules in force
  * @param photos pictures under the drawing, to draw over
+ * @param dimensions what was measured and is kept on the drawing
  */
 public record Layout(
     String name,
@@ -37,7 +38,8 @@ public record Layout(
     Map<String, Stance> stances,
     Map<String, Person> crew,
     Demands demands,
-    Map<String, Photo> photos) {
+    Map<String, Photo> photos,
+    Map<String, Dimension> dimensions) {
 
   /** Version of the layout file this document model stands for. */
   public static final int FILE_VERSION = 1;
@@ -54,9 +56,10 @@ public record Layout(
     stances = Ordered.copy(stances);
     crew = Ordered.copy(crew);
     photos = Ordered.copy(photos);
+    dimensions = Ordered.copy(dimensions);
   }
 
-  /** A layout without photos. */
+  /** A layout without photos and kept dimensions. */
   public Layout(
       String name,
       String title,
@@ -73,7 +76,7 @@ public record Layout(
       Demands demands) {
     this(
         name, title, notes, measures, pins, parts, ties, limits, wishes, sections, stances, crew,
-        demands, Map.of());
+        demands, Map.of(), Map.of());
   }
 
   private static <K, V> Map<K, V> put(Map<K, V> map, K key, V value) {
@@ -118,7 +121,20 @@ public record Layout(
       Map<String, Tie> ties,
       Map<String, Person> crew) {
     return new Layout(
-        name, title, notes, measures, pins, parts, ties, limits, wishes, sections, stances, crew,
-        demands, photos);
+        name,
+        title,
+        notes,
+        measures,
+        pins,
+        parts,
+        ties,
+        limits,
+        wishes,
+        sections,
+        stances,
+        crew,
+        demands,
+        photos,
+        dimensions);
   }
 }
