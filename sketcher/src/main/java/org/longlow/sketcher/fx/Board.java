@@ -1,5 +1,10 @@
 package org.longlow.sketcher.fx;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
@@ -22,6 +27,9 @@ import org.longlow.svg.drawing.Tone;
 final class Board extends Region {
 
   private static final double MARGIN_PX = 34;
+
+  /** How near the pointer takes a pin, px. */
+  private static final double PIN_REACH_PX = 11;
 
   /** Left free round a pin, px. */
   private static final double PIN_ROOM_PX = 24;
@@ -137,7 +145,9 @@ final class Board extends Region {
   private static Envelope machine(Drawing drawing) {
     Envelope box = new Envelope();
     for (Layer layer : drawing.layers()) {
-      boolean written = layer.id().equals(PictureLayer.DIMENSIONS.id());
+      boolean written =
+          layer.id().equals(PictureLayer.DIMENSIONS.id())
+              || layer.id().equals(PictureLayer.KEPT.id());
       for (Mark mark : layer.marks()) {
         if (written && mark instanceof Mark.Words words) {
           box.expandToInclude(words.x(), words.y());
@@ -256,23 +266,36 @@ final class Board extends Region {
 
   /** Returns the pin within reach of a place on the screen. */
   Optional<String> pinAt(double px, double py) {
+    return pinsAt(px, py).stream().findFirst();
+  }
+
+  /** Returns the pins within reach, the nearest first. */
+  private List<String> pinsAt(double px, double py) {
     if (desk.shown().isEmpty()) {
-      return Optional.empty();
+      return List.of();
     }
     Shown shown = desk.shown().get();
-    String best = null;
-    double nearest = 11;
+    Map<String, Double> near = new LinkedHashMap<>();
     for (String name : shown.layout().pins().keySet()) {
       PointMm at = shown.onDrawing(name);
       double d = Math.hypot(frame.screenX(at.x()) - px, frame.screenY(at.z()) - py);
-      // of pins on one spot, take the one that can move
-      double preferred = shown.movable().contains(name) ? d - 2 : d;
-      if (d < 11 && preferred < nearest) {
-        nearest = preferred;
-        best = name;
+      if (d < PIN_REACH_PX) {
+        // of pins on one spot, take the one that can move
+        near.put(name, shown.movable().contains(name) ? d - 2 : d);
       }
     }
-    return Optional.ofNullable(best);
+    return near.keySet().stream().sorted(Comparator.comparingDouble(near::get)).toList();
+  }
+
+  /** Returns all that a click at a place could mean, from the top down: pins, parts, photos. */
+  List<String> allAt(double px, double py) {
+    List<String> all = new ArrayList<>();
+    pinsAt(px, py).forEach(pin -> all.add("pin:" + pin));
+    desk.shown()
+        .ifPresent(
+            s -> all.addAll(Picker.all(s.drawing(), frame.point(px, py), 5 / frame.pxPerMm())));
+    photoAt(px, py).ifPresent(all::add);
+    return all;
   }
 
   /** Returns what is drawn at a place on the screen, such as {@code part:tank}. */

@@ -47,6 +47,7 @@ final class Window extends StackPane {
   private final TopStrip top;
   private final BoardHands hands;
   private final OutlineTools outlines;
+  private final MeasureTools measures;
   private final Card card;
   private final StartPage start;
   private final MakePane makePane;
@@ -74,6 +75,7 @@ final class Window extends StackPane {
     card = new Card(desk, board, bench, new FindingSlip(desk));
     outlines = new OutlineTools(desk, board, hands, card::setAside);
     bench.lay(outlines);
+    measures = new MeasureTools(desk, board, hands, card::setAside);
     habits = Habits.at(desk.autosave().home());
     start = new StartPage(desk, shipped, () -> habits.recent());
     makePane = new MakePane(desk, owner, maker, () -> over(null));
@@ -138,7 +140,9 @@ final class Window extends StackPane {
             6,
             Bits.line(dimensions, inches, night),
             Bits.line(
-                scale, Bits.words("fit", "Fit", "fit the machine into the drawing", board::fit)));
+                scale,
+                Bits.words("fit", "Fit", "fit the machine into the drawing", board::fit),
+                Bits.words("measure", "Measure", "measure, key G", () -> measures.begin())));
     views.setAlignment(Pos.CENTER_LEFT);
     views.setMinWidth(USE_PREF_SIZE);
     HBox bottom = new HBox(22, new CrewRow(desk), new StanceSteps(desk), views);
@@ -226,6 +230,7 @@ final class Window extends StackPane {
   List<Deed> deeds() {
     List<Deed> all = new ArrayList<>(ownDeeds());
     all.addAll(outlines.deeds());
+    all.addAll(measures.deeds());
     all.addAll(new Handling(desk).deeds());
     all.addAll(adds.deeds());
     return all;
@@ -355,6 +360,7 @@ final class Window extends StackPane {
       case A -> openGallery();
       case E -> outlines.points();
       case P -> outlines.draw();
+      case G -> measures.begin();
       case D -> toggleDimensions();
       case U -> toggleInches();
       case SLASH -> find();
