@@ -1,10 +1,7 @@
 package org.longlow.sketcher.fx;
 
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
@@ -28,8 +25,8 @@ final class Board extends Region {
 
   private static final double MARGIN_PX = 34;
 
-  /** How near the pointer takes a pin, px. */
-  private static final double PIN_REACH_PX = 11;
+  /** How far beside a line the pointer still takes it, px. */
+  private static final double REACH_PX = 5;
 
   /** Left free round a pin, px. */
   private static final double PIN_ROOM_PX = 24;
@@ -266,34 +263,14 @@ final class Board extends Region {
 
   /** Returns the pin within reach of a place on the screen. */
   Optional<String> pinAt(double px, double py) {
-    return pinsAt(px, py).stream().findFirst();
-  }
-
-  /** Returns the pins within reach, the nearest first. */
-  private List<String> pinsAt(double px, double py) {
-    if (desk.shown().isEmpty()) {
-      return List.of();
-    }
-    Shown shown = desk.shown().get();
-    Map<String, Double> near = new LinkedHashMap<>();
-    for (String name : shown.layout().pins().keySet()) {
-      PointMm at = shown.onDrawing(name);
-      double d = Math.hypot(frame.screenX(at.x()) - px, frame.screenY(at.z()) - py);
-      if (d < PIN_REACH_PX) {
-        // of pins on one spot, take the one that can move
-        near.put(name, shown.movable().contains(name) ? d - 2 : d);
-      }
-    }
-    return near.keySet().stream().sorted(Comparator.comparingDouble(near::get)).toList();
+    return desk.shown()
+        .flatMap(s -> Picker.pins(s, frame, new PointMm(px, py)).stream().findFirst());
   }
 
   /** Returns all that a click at a place could mean, from the top down: pins, parts, photos. */
   List<String> allAt(double px, double py) {
     List<String> all = new ArrayList<>();
-    pinsAt(px, py).forEach(pin -> all.add("pin:" + pin));
-    desk.shown()
-        .ifPresent(
-            s -> all.addAll(Picker.all(s.drawing(), frame.point(px, py), 5 / frame.pxPerMm())));
+    desk.shown().ifPresent(s -> all.addAll(Picker.all(s, frame, new PointMm(px, py), REACH_PX)));
     photoAt(px, py).ifPresent(all::add);
     return all;
   }
@@ -301,7 +278,7 @@ final class Board extends Region {
   /** Returns what is drawn at a place on the screen, such as {@code part:tank}. */
   Optional<String> subjectAt(double px, double py) {
     return desk.shown()
-        .flatMap(s -> Picker.at(s.drawing(), frame.point(px, py), 5 / frame.pxPerMm()));
+        .flatMap(s -> Picker.at(s.drawing(), frame.point(px, py), REACH_PX / frame.pxPerMm()));
   }
 
   /** Returns the photo that lies at a place on the screen, such as {@code photo:side}. */

@@ -35,6 +35,9 @@ import org.longlow.svg.drawing.Tone;
  */
 final class MeasureHand implements Hand {
 
+  /** What to do next is said as long as the pointer is about as near to what it picked, px. */
+  private static final double BESIDE_PX = 60;
+
   private final Board board;
   private final Desk desk;
   private final Runnable done;
@@ -311,10 +314,19 @@ final class MeasureHand implements Hand {
       Set<String> without = seen.without(readings.get(Math.min(picked, readings.size() - 1)));
       words.add("It ends at " + String.join(" and ", without) + ", where no pin is.");
       words.add("K again nails one there and keeps it.");
-    } else {
+    } else if (!measured || isBeside(seen.spots().get(seen.spots().size() - 1))) {
+      // elsewhere the figures stay alone and hide less
       words.addAll(List.of(says().split("\n")));
     }
     return words;
+  }
+
+  private boolean isBeside(MeasureSpot spot) {
+    return over == null || onBoard(over).distance(onBoard(spot)) < BESIDE_PX;
+  }
+
+  private PointMm onBoard(MeasureSpot spot) {
+    return board.onScreen(spot.at());
   }
 
   @Override

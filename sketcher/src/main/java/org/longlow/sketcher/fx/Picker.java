@@ -1,6 +1,10 @@
 package org.longlow.sketcher.fx;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -9,6 +13,7 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Point;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.desk.Shown;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Mark;
 import org.longlow.svg.drawing.Planar;
@@ -18,6 +23,9 @@ final class Picker {
 
   /** What of a drawing can be picked. */
   private static final List<String> KINDS = List.of("part:", "person:", "dimension:");
+
+  /** How near the pointer takes a pin, px. */
+  private static final double PIN_PX = 11;
 
   private Picker() {}
 
@@ -33,6 +41,29 @@ final class Picker {
   /** Returns all subjects at a place, from the top down, each once. */
   static List<String> all(Drawing drawing, PointMm place, double reachMm) {
     return stream(drawing, place, reachMm).distinct().toList();
+  }
+
+  /** Returns all that is shown at a place on the screen: pins, then what lies on top. */
+  static List<String> all(Shown shown, ViewFrame frame, PointMm px, double reachPx) {
+    List<String> all = new ArrayList<>();
+    pins(shown, frame, px).forEach(pin -> all.add("pin:" + pin));
+    PointMm place = frame.point(px.x(), px.z());
+    all.addAll(all(shown.drawing(), place, reachPx / frame.pxPerMm()));
+    return all;
+  }
+
+  /** Returns the pins within reach of a place on the screen, the nearest first. */
+  static List<String> pins(Shown shown, ViewFrame frame, PointMm px) {
+    Map<String, Double> near = new LinkedHashMap<>();
+    for (String name : shown.layout().pins().keySet()) {
+      PointMm at = shown.onDrawing(name);
+      double d = Math.hypot(frame.screenX(at.x()) - px.x(), frame.screenY(at.z()) - px.z());
+      if (d < PIN_PX) {
+        // of pins on one spot, take the one that can move
+        near.put(name, shown.movable().contains(name) ? d - 2 : d);
+      }
+    }
+    return near.keySet().stream().sorted(Comparator.comparingDouble(near::get)).toList();
   }
 
   private static Stream<String> stream(Drawing drawing, PointMm place, double reachMm) {

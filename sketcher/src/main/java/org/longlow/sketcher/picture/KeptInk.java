@@ -24,23 +24,28 @@ final class KeptInk {
   /** Radius of the arc of an angle where nothing is said, paper mm. */
   private static final double ARC_MM = 14;
 
-  private final Dimensions dims;
   private final double n;
   private final List<Mark> marks = new ArrayList<>();
 
   private KeptInk(double denominator) {
     this.n = denominator;
-    this.dims = new Dimensions(denominator, 2.5, 2.5, Tone.DIMENSION);
   }
 
-  /** Returns them as a layer; one that names what is not there is left out. */
-  static Layer layer(Scene scene, double denominator) {
+  /**
+   * Returns them as a layer; one that names what is not there is left out.
+   *
+   * @param chosen the subject that is picked, which stands out
+   */
+  static Layer layer(Scene scene, double denominator, String chosen) {
     KeptInk ink = new KeptInk(denominator);
     KeptDimensions.of(scene)
         .forEach(
             (name, m) -> {
               Dimension d = scene.layout().dimensions().get(name);
-              ink.draw(name, d, m, d.off().map(scene.places()::value).orElse(Double.NaN));
+              String subject = "dimension:" + name;
+              double off = d.off().map(scene.places()::value).orElse(Double.NaN);
+              Tone tone = subject.equals(chosen) ? Tone.CHOSEN : Tone.DIMENSION;
+              ink.draw(subject, name, d, m, off, new Dimensions(denominator, 2.5, 2.5, tone));
             });
     return new Layer(PictureLayer.KEPT.id(), PictureLayer.KEPT.title(), ink.marks);
   }
@@ -50,16 +55,16 @@ final class KeptInk {
    *
    * @param offMm where its line stands; not a number where nothing is said
    */
-  private void draw(String name, Dimension d, Measured m, double offMm) {
+  private void draw(
+      String subject, String name, Dimension d, Measured m, double offMm, Dimensions dims) {
     boolean said = !Double.isNaN(offMm);
     PointMm a = m.from();
     PointMm b = m.to();
-    String subject = "dimension:" + name;
     String text = name + " ";
     switch (d.along()) {
       case ANGLE -> {
         text += Dimensions.figure(Math.toDegrees(m.value())) + "°";
-        angle(subject, m, said && offMm > 0 ? offMm : ARC_MM * n, text);
+        put(angle(subject, m, said && offMm > 0 ? offMm : ARC_MM * n, text, dims));
       }
       case LEVEL -> {
         text += Dimensions.figure(m.value());
@@ -93,13 +98,14 @@ final class KeptInk {
     }
   }
 
-  private void angle(String subject, Measured m, double radiusMm, String text) {
+  private static List<Mark> angle(
+      String subject, Measured m, double radiusMm, String text, Dimensions dims) {
     PointMm at = m.at().orElseThrow();
     PointMm first = m.from().minus(at);
     PointMm last = m.to().minus(at);
     double from = first.angleRad();
     double to = from + Math.atan2(first.cross(last), first.dot(last));
-    put(dims.angular(subject, at.x(), at.z(), radiusMm, from, to, text));
+    return dims.angular(subject, at.x(), at.z(), radiusMm, from, to, text);
   }
 
   /** Puts card behind the words, so that lines of the picture do not run through. */

@@ -9,14 +9,20 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Geometry;
+import org.longlow.constraints.document.Change;
 import org.longlow.constraints.layout.Dimension;
 import org.longlow.constraints.layout.Dimension.Along;
 import org.longlow.constraints.layout.Dimension.End;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Outline;
+import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Pin;
 import org.longlow.constraints.layout.Tie;
 import org.longlow.constraints.layout.TieKind;
+import org.longlow.constraints.shape.Outlines;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Shapes;
 import org.longlow.constraints.stand.Ground;
@@ -219,6 +225,41 @@ class MeasuringTest {
     assertThat(kept(after).ends()).contains(End.point("plate", 2));
     Layout less = Plates.after(more, PointEdits.takeOut(Plates.handles(more).get(1)));
     assertThat(kept(less).ends()).contains(End.point("plate", 2));
+  }
+
+  /** Whole or half, wherever a point is added: each dimension ends where it did. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "{\"points\": [[0, 0], [210, 0], [190, 150], [20, 120]]}",
+        "{\"points\": [[0, 0], [60, -40], [150, -30], [200, 0]], \"half\": true}"
+      })
+  void endsStayWhereTheyAreWhenPointsAreAdded(String outline) {
+    Layout plain = Plates.of("\"o\"", outline, "");
+    Outline whole = plain.parts().get("plate").edge().orElseThrow();
+    for (int point = 0; point < whole.count(); point++) {
+      Dimension d =
+          new Dimension(
+              Along.STRAIGHT,
+              List.of(End.pin("a"), End.point("plate", point)),
+              Optional.empty(),
+              "");
+      Layout layout = Change.set(plain, Map.of("d", d), "dimensions");
+      List<PointMm> corners = corners(layout);
+      for (int edge = 0; edge < whole.count(); edge++) {
+        PointMm on = corners.get(edge).towards(corners.get((edge + 1) % whole.count()), 0.4);
+        Layout more = Plates.after(layout, PointEdits.add("plate", PLACES, edge, on));
+        int now = kept(more).ends().get(1).point().orElseThrow();
+        assertThat(corners(more).get(now).distance(corners.get(point)))
+            .as(point + " with one more on edge " + edge)
+            .isLessThan(1e-6);
+      }
+    }
+  }
+
+  private static List<PointMm> corners(Layout layout) {
+    Part.Outlined plate = (Part.Outlined) layout.parts().get("plate");
+    return Outlines.vertices(plate.frame(), plate.outline(), Plates.places(layout));
   }
 
   @Test

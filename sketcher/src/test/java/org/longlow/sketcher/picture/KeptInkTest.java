@@ -22,6 +22,7 @@ import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Layer;
 import org.longlow.svg.drawing.Mark;
 import org.longlow.svg.drawing.Palette;
+import org.longlow.svg.drawing.Tone;
 import org.longlow.svg.page.Page;
 import org.longlow.svg.write.SvgWriter;
 
@@ -139,6 +140,20 @@ class KeptInkTest {
         assertThat(box.contains(words.x(), words.y() + 1e-3) || box.contains(words.x(), words.y()))
             .as(words.text())
             .isTrue();
+      }
+    }
+  }
+
+  @Test
+  void theOnePickedStandsOut() {
+    Layer layer =
+        kept(
+            ElevationPicture.of(
+                STUDY, PictureOptions.PLAIN.withDenominator(N).withChosen("dimension:post")));
+    for (Mark mark : layer.marks()) {
+      if (mark instanceof Mark.Words words) {
+        boolean picked = words.subject().equals("dimension:post");
+        assertThat(words.tone()).isEqualTo(picked ? Tone.CHOSEN : Tone.DIMENSION);
       }
     }
   }
