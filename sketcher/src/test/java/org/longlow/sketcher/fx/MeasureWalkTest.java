@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import javafx.geometry.Point2D;
 import javafx.scene.input.KeyCode;
 import javafx.scene.paint.Color;
@@ -136,13 +139,27 @@ class MeasureWalkTest {
           hands.window().board().requestFocus();
           return null;
         });
+    // spokes lie there until a slip of card lies over them
+    Point2D beside = axle.add(27, 24);
     hands.pressHere();
+    assertThat(chosen()).isEqualTo("part:w1");
+    assertThat(row(beside)).as("a slip says how many there are").hasSize(1);
+    hands.moveTo(hands.at(1100, 1000));
+    assertThat(row(beside)).hasSizeGreaterThan(1);
+    hands.moveTo(axle).pressHere().pressHere();
     assertThat(chosen()).isEqualTo("part:w1");
     hands.pressHere();
     assertThat(chosen()).as("the first again").isEqualTo("pin:rear");
     hands.pressHere();
     hands.moveTo(axle.add(6, 0)).moveTo(axle).pressHere();
     assertThat(chosen()).as("moved meanwhile").isEqualTo("pin:rear");
+  }
+
+  /** The colours of some pixels in a row. */
+  private Set<Color> row(Point2D at) {
+    return IntStream.range(0, 40)
+        .mapToObj(dx -> hands.pixel(at.add(dx, 0)))
+        .collect(Collectors.toSet());
   }
 
   @Test

@@ -57,11 +57,11 @@ class KeptInkTest {
 
   private static final double N = 10;
 
-  private static Study study() {
-    return Study.of(((ReadResult.Read) LayoutReader.read(SMALL, Path.of("."))).layout());
+  private static Study study(String text) {
+    return Study.of(((ReadResult.Read) LayoutReader.read(text, Path.of("."))).layout());
   }
 
-  private static final Study STUDY = study();
+  private static final Study STUDY = study(SMALL);
 
   private static Drawing drawing() {
     return ElevationPicture.of(STUDY, PictureOptions.PLAIN.withDenominator(N));
@@ -142,6 +142,21 @@ class KeptInkTest {
             .isTrue();
       }
     }
+  }
+
+  /** Pins that have run into one another leave nothing to measure, and the rest is drawn. */
+  @Test
+  void pinsOnOneSpotAreNothingApart() {
+    String spot = "{\"at\": [\"300 mm\", \"500 mm\"]";
+    String one =
+        SMALL
+            .replace("{\"at\": [\"700 mm\", \"500 mm\"]", spot)
+            .replace("{\"at\": [\"700 mm\", \"800 mm\"]", spot);
+    Layer layer = kept(ElevationPicture.of(study(one), PictureOptions.PLAIN));
+    assertThat(words(layer, "rail")).isEqualTo("rail 0");
+    assertThat(words(layer, "brace")).isEqualTo("brace 0");
+    assertThat(words(layer, "bend")).isEqualTo("bend 0°");
+    assertThat(words(layer, "post")).isEqualTo("post 500");
   }
 
   @Test
