@@ -7,7 +7,6 @@ import static org.longlow.constraints.layout.Dimension.Along.STRAIGHT;
 import static org.longlow.constraints.layout.Dimension.Along.UPRIGHT;
 
 import java.util.Optional;
-import org.longlow.constraints.document.Type.Target;
 import org.longlow.constraints.layout.Dimension;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
@@ -40,10 +39,11 @@ final class DimensionKinds {
 
   private static Dimension.End end(Source<Dimension.End> s) {
     return new Dimension.End(
-        s.or("pin", new Type.Ref(Target.PIN, true), "", Dimension.End::pin, "The pin it ends at."),
+        s.or(
+            "pin", new Type.Ref(Referent.PIN, true), "", Dimension.End::pin, "The pin it ends at."),
         s.or(
             "part",
-            new Type.Ref(Target.PART, true),
+            new Type.Ref(Referent.PART, true),
             "",
             Dimension.End::part,
             "The part it ends at, where that is nearest to the other end."),

@@ -10,6 +10,8 @@ import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.layout.Dimension.Along;
 import org.longlow.constraints.stand.Measured;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.Units;
 
 /**
  * A measurement on its way: from one thing to another, or an angle at the second of three.
@@ -33,9 +35,13 @@ public record Measuring(List<MeasureSpot> spots) {
   public record Reading(Along along, boolean nearest, Measured measured) {
 
     /** Says it beside the pointer. */
-    public String words() {
-      boolean angle = along == Along.ANGLE;
-      return word() + " " + Bench.figure(measured.value(), angle ? Dim.ANGLE : Dim.LENGTH);
+    public String words(Units units) {
+      double value = measured.value();
+      return word()
+          + " "
+          + (along == Along.ANGLE
+              ? Bench.figure(value, Dim.ANGLE)
+              : units.says(value, Shown.LENGTH));
     }
 
     private String word() {

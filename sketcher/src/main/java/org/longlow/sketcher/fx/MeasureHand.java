@@ -57,7 +57,7 @@ final class MeasureHand implements Hand {
     this.desk = desk;
     this.done = done;
     this.away = away;
-    desk.hover("");
+    desk.drags().hover("");
     board.setHint("");
   }
 
@@ -304,7 +304,7 @@ final class MeasureHand implements Hand {
     for (int i = 0; i < readings.size(); i++) {
       boolean chosen = i == Math.min(picked, readings.size() - 1);
       String number = chosen || !measuring.isDone() ? "" : (i + 1) + "  ";
-      words.add(number + readings.get(i).words());
+      words.add(number + readings.get(i).words(view().layout().units()));
     }
     boolean measured = measuring.isDone() && seen.spots().size() == measuring.spots().size();
     if (over != null && !measured && !over.words().isEmpty()) {

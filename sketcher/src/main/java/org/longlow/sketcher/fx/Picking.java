@@ -55,7 +55,7 @@ final class Picking implements Hand {
       under = Under.NOTHING;
     }
     Optional<String> pin = board.pinAt(e.getX(), e.getY());
-    desk.hover(pin.orElse(""));
+    desk.drags().hover(pin.orElse(""));
     board.setHint(pin.isPresent() ? "" : board.subjectAt(e.getX(), e.getY()).orElse(""));
     board.setPointer(BoardHands.px(e));
     boolean moves =
@@ -66,7 +66,7 @@ final class Picking implements Hand {
   @Override
   public void left() {
     if (!down) {
-      desk.hover("");
+      desk.drags().hover("");
       board.setHint("");
       board.setPointer(null);
     }
@@ -97,7 +97,7 @@ final class Picking implements Hand {
               .places()
               .pin(pin.get())
               .minus(ground.toFrame(board.frame().point(e.getX(), e.getY())));
-      desk.grab(pin.get());
+      desk.drags().grab(pin.get());
       board.setCursor(Cursor.CLOSED_HAND);
     } else {
       Optional<String> subject = board.subjectAt(e.getX(), e.getY());
@@ -133,8 +133,8 @@ final class Picking implements Hand {
       board.paintGlass();
     } else if (heldAt != null) {
       carry(e);
-    } else if (desk.drag().isPresent()) {
-      desk.moveTo(ground.toFrame(board.frame().point(e.getX(), e.getY())).plus(offset));
+    } else if (desk.drags().drag().isPresent()) {
+      desk.drags().moveTo(ground.toFrame(board.frame().point(e.getX(), e.getY())).plus(offset));
     } else if (pull != null) {
       double opening = pull.towards(board.inMachine(e.getX(), e.getY()));
       board.setCursor(Cursor.CLOSED_HAND);
@@ -153,8 +153,8 @@ final class Picking implements Hand {
     } else if (moving != null && !click) {
       desk.settle(moving, new Target.OfEntry(desk.selection().entries().get(0)));
     } else {
-      if (desk.drag().isPresent()) {
-        desk.letGo();
+      if (desk.drags().drag().isPresent()) {
+        desk.drags().letGo();
       }
       if (click) {
         pick(e);
@@ -175,7 +175,7 @@ final class Picking implements Hand {
     boolean again = isPickedAgain(BoardHands.px(e));
     under = under.clicked(BoardHands.px(e), before, board.allAt(e.getX(), e.getY()));
     if (again) {
-      desk.hover("");
+      desk.drags().hover("");
     }
     desk.choose(under.subject());
   }
@@ -295,10 +295,10 @@ final class Picking implements Hand {
 
   @Override
   public void putDown() {
-    if (desk.drag().isPresent()) {
-      desk.dropDrag();
+    if (desk.drags().drag().isPresent()) {
+      desk.drags().drop();
     }
-    desk.hover("");
+    desk.drags().hover("");
   }
 
   @Override
@@ -341,9 +341,9 @@ final class Picking implements Hand {
     if (pins) {
       PointMm at = shown.onDrawing(all.get(next));
       board.setPointer(new PointMm(board.frame().screenX(at.x()), board.frame().screenY(at.z())));
-      desk.hover(all.get(next));
+      desk.drags().hover(all.get(next));
     } else {
-      desk.hover("");
+      desk.drags().hover("");
     }
   }
 
@@ -359,6 +359,6 @@ final class Picking implements Hand {
       return;
     }
     String pin = chosen.substring("pin:".length());
-    desk.nudge(pin, new PointMm(right * step, up * step));
+    desk.drags().nudge(pin, new PointMm(right * step, up * step));
   }
 }

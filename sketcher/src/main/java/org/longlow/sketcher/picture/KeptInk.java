@@ -8,6 +8,8 @@ import org.locationtech.jts.geom.util.AffineTransformation;
 import org.longlow.constraints.layout.Dimension;
 import org.longlow.constraints.stand.Measured;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.Units;
 import org.longlow.svg.drawing.Dimensions;
 import org.longlow.svg.drawing.Layer;
 import org.longlow.svg.drawing.Mark;
@@ -25,9 +27,11 @@ final class KeptInk {
   private static final double ARC_MM = 14;
 
   private final double n;
+  private final Units units;
   private final List<Mark> marks = new ArrayList<>();
 
-  private KeptInk(double denominator) {
+  private KeptInk(double denominator, Units units) {
+    this.units = units;
     this.n = denominator;
   }
 
@@ -37,7 +41,7 @@ final class KeptInk {
    * @param chosen the subject that is picked, which stands out
    */
   static Layer layer(Scene scene, double denominator, String chosen) {
-    KeptInk ink = new KeptInk(denominator);
+    KeptInk ink = new KeptInk(denominator, scene.layout().units());
     KeptDimensions.of(scene)
         .forEach(
             (name, m) -> {
@@ -67,17 +71,17 @@ final class KeptInk {
         put(angle(subject, m, said && offMm > 0 ? offMm : ARC_MM * n, text, dims));
       }
       case LEVEL -> {
-        text += Dimensions.figure(m.value());
+        text += units.bare(m.value(), Shown.LENGTH);
         double line = said ? a.z() + offMm : Math.max(a.z(), b.z()) + BESIDE_MM * n;
         put(dims.horizontal(subject, a.x(), a.z(), b.x(), b.z(), line, text));
       }
       case UPRIGHT -> {
-        text += Dimensions.figure(m.value());
+        text += units.bare(m.value(), Shown.LENGTH);
         double line = said ? a.x() + offMm : Math.max(a.x(), b.x()) + BESIDE_MM * n;
         put(dims.vertical(subject, a.x(), a.z(), b.x(), b.z(), line, text));
       }
       case STRAIGHT -> {
-        text += Dimensions.figure(m.value());
+        text += units.bare(m.value(), Shown.LENGTH);
         PointMm way = b.minus(a);
         PointMm left = way.length() > 0 ? way.left().times(1 / way.length()) : new PointMm(0, 1);
         // what is nearest to each other is seen best between the two

@@ -26,16 +26,17 @@ final class KeptTable {
     }
     h.element("h2", "Dimensions kept");
     h.table("kept", "As the machine stands in elevation 1, in side view", HEADINGS);
+    FigureWords figures = FigureWords.of(study);
     kept.forEach(
         (name, m) -> {
           Dimension d = study.layout().dimensions().get(name);
-          h.row("", HEADINGS, List.of(name, value(d, m), way(d), between(d), d.note()));
+          h.row("", HEADINGS, List.of(name, value(d, m, figures), way(d), between(d), d.note()));
         });
     h.closeTable();
   }
 
-  private static String value(Dimension d, Measured m) {
-    return d.along() == Along.ANGLE ? FigureWords.deg(m.value()) : FigureWords.mm(m.value());
+  private static String value(Dimension d, Measured m, FigureWords figures) {
+    return d.along() == Along.ANGLE ? FigureWords.deg(m.value()) : figures.mm(m.value());
   }
 
   private static String way(Dimension d) {

@@ -28,6 +28,7 @@ import org.longlow.constraints.shape.Shapes;
 import org.longlow.constraints.stand.Ground;
 import org.longlow.rider.geom.OutOfRange;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Units;
 
 /** What is measured between two or three things, and what is kept of it. */
 class MeasuringTest {
@@ -63,7 +64,7 @@ class MeasuringTest {
   }
 
   private static List<String> words(Measuring m) {
-    return m.readings(VIEW).stream().map(Measuring.Reading::words).toList();
+    return m.readings(VIEW).stream().map(r -> r.words(Units.MM)).toList();
   }
 
   private static Dimension kept(Layout after) {
@@ -91,6 +92,9 @@ class MeasuringTest {
     assertThat(words(between(at(300, 700), at(900, 800))))
         .containsExactly("straight 608.3 mm", "across 600 mm", "up 100 mm");
     assertThat(words(between(at(300, 700)))).isEmpty();
+    // 600 / 25.4 is 23.622, nearest to 23 10/16
+    assertThat(between(at(300, 700), at(900, 800)).readings(VIEW).get(1).words(Units.IN))
+        .isEqualTo("across 23 5/8 in");
   }
 
   @Test
@@ -146,7 +150,7 @@ class MeasuringTest {
     for (Measuring height :
         List.of(between(at(900, 800), at(650, 3)), between(at(650, 3), at(900, 800)))) {
       Measuring.Reading up = height.readings(VIEW).get(0);
-      assertThat(up.words()).isEqualTo("up 800 mm");
+      assertThat(up.words(Units.MM)).isEqualTo("up 800 mm");
       assertThat(height.without(up)).isEmpty();
       Dimension d = kept(Plates.after(LAYOUT, Keeping.dimension(height, up, VIEW)));
       assertThat(d.along()).isEqualTo(Along.UPRIGHT);

@@ -144,6 +144,16 @@ class KeptInkTest {
     }
   }
 
+  /** 400 / 25.4 is 15.748, nearest to 15 12/16; 500 / 25.4 is 19.685, nearest to 19 11/16. */
+  @Test
+  void inInchesTheySaySo() {
+    Study inches = study(SMALL.replace("\"title\"", "\"units\": \"in\", \"title\""));
+    Layer layer = kept(ElevationPicture.of(inches, PictureOptions.PLAIN.withDenominator(N)));
+    assertThat(words(layer, "rail")).isEqualTo("rail 15 3/4");
+    assertThat(words(layer, "bend")).isEqualTo("bend 36.9°");
+    assertThat(Report.html(inches)).contains("19 11/16 in");
+  }
+
   /** Pins that have run into one another leave nothing to measure, and the rest is drawn. */
   @Test
   void pinsOnOneSpotAreNothingApart() {
