@@ -104,8 +104,13 @@ final class BoardHands {
   }
 
   private void released(MouseEvent e) {
-    if (pressed != null && !panning && !desk.isBeginning()) {
-      hand.released(e, px(e).distance(pressed) <= CLICK_PX);
+    if (pressed != null && !desk.isBeginning()) {
+      boolean click = px(e).distance(pressed) <= CLICK_PX;
+      if (!panning) {
+        hand.released(e, click);
+      } else if (click) {
+        hand.otherClick(e);
+      }
     }
     pressed = null;
     panning = false;

@@ -36,6 +36,7 @@ final class Window extends StackPane {
   private final TopStrip top;
   private final BoardHands hands;
   private final OutlineTools outlines;
+  private final MeasureTools measures;
   private final Card card;
   private final StartPage start;
   private final MakePane makePane;
@@ -63,6 +64,7 @@ final class Window extends StackPane {
     card = new Card(desk, board, bench, new FindingSlip(desk));
     outlines = new OutlineTools(desk, board, hands, card::setAside);
     bench.lay(outlines);
+    measures = new MeasureTools(desk, board, hands, card::setAside);
     habits = Habits.at(desk.autosave().home());
     start = new StartPage(desk, shipped, () -> habits.recent());
     makePane = new MakePane(desk, owner, maker, () -> over(null));
@@ -125,7 +127,9 @@ final class Window extends StackPane {
             6,
             Bits.line(dimensions, inches, night),
             Bits.line(
-                scale, Bits.words("fit", "Fit", "fit the machine into the drawing", board::fit)));
+                scale,
+                Bits.words("fit", "Fit", "fit the machine into the drawing", board::fit),
+                Bits.words("measure", "Measure", "measure, key G", () -> measures.begin())));
     views.setAlignment(Pos.CENTER_LEFT);
     views.setMinWidth(USE_PREF_SIZE);
     HBox bottom = new HBox(22, new CrewRow(desk), new StanceSteps(desk), views);
@@ -210,6 +214,7 @@ final class Window extends StackPane {
   List<Deed> deeds() {
     List<Deed> all = new ArrayList<>(ownDeeds());
     all.addAll(outlines.deeds());
+    all.addAll(measures.deeds());
     all.addAll(new Handling(desk).deeds());
     all.addAll(adds.deeds());
     return all;
@@ -306,7 +311,8 @@ final class Window extends StackPane {
       return false;
     }
     Optional<Deed> meant =
-        Stream.concat(ownDeeds().stream(), outlines.deeds().stream())
+        Stream.of(ownDeeds(), outlines.deeds(), measures.deeds())
+            .flatMap(List::stream)
             .filter(d -> Keys.isOne(d.keys(), e))
             .findFirst();
     meant.ifPresent(d -> d.run().run());
