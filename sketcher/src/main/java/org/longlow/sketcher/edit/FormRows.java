@@ -2,8 +2,10 @@ package org.longlow.sketcher.edit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.longlow.constraints.document.Form;
 import org.longlow.constraints.document.Form.Input;
+import org.longlow.constraints.formula.Dim;
 
 /**
  * The rows of a form that are filled in on the bench. Vertices of outlines are left out: they are
@@ -21,6 +23,7 @@ final class FormRows {
    * @param label with the item of a list that it is in, such as {@code layer 1 thickness}
    * @param usual what stands in where it is left out; may be empty
    * @param drops true if it is an item of a list that can be dropped
+   * @param dim what it measures, where only one thing may
    */
   record Said(
       Target target,
@@ -30,7 +33,8 @@ final class FormRows {
       Input input,
       List<String> choices,
       String usual,
-      boolean drops) {
+      boolean drops,
+      Optional<Dim> dim) {
 
     /** Returns whether it is a quantity that is said. */
     boolean isQuantity() {
@@ -80,6 +84,14 @@ final class FormRows {
             ? new Target.OfPart(path.get(1), path.subList(2, path.size()), label)
             : new Target.OfField(path, label);
     return new Said(
-        target, label, row.text(), row.help(), row.input(), row.choices(), row.usual(), row.item());
+        target,
+        label,
+        row.text(),
+        row.help(),
+        row.input(),
+        row.choices(),
+        row.usual(),
+        row.item(),
+        row.dim());
   }
 }

@@ -4,6 +4,7 @@ import java.util.Locale;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.text.TextAlignment;
+import org.longlow.rider.words.Units;
 import org.longlow.svg.drawing.Tone;
 
 /** The rules along the lower and left edge of the card, in mm or inches. */
@@ -17,8 +18,6 @@ final class Rule {
   /** What is left for figures beside the longest tick. */
   private static final double MOST_CAPITAL_PX = 10;
 
-  private static final double INCH_MM = 25.4;
-
   private Rule() {}
 
   /** Paints both rules. Zero is under the rear wheel, on the road. */
@@ -29,7 +28,7 @@ final class Rule {
       boolean inches,
       double width,
       double height) {
-    double unit = inches ? INCH_MM : 1;
+    double unit = inches ? Units.INCH_MM : 1;
     double step = step(CLOSEST_FIGURES_PX * painter.letters() / (frame.pxPerMm() * unit), inches);
     gc.save();
     gc.setFill(painter.colour(Tone.PAPER));
@@ -79,12 +78,7 @@ final class Rule {
 
   /** Returns what to say of the units on the drawing; empty if no figure is bare. */
   static String note(boolean dimensions, boolean inches) {
-    if (!inches) {
-      return dimensions ? "all dimensions in mm" : "";
-    }
-    return dimensions
-        ? "all dimensions in mm, rulers in inches"
-        : "rulers in inches, all else in its own unit";
+    return dimensions ? "all dimensions in " + (inches ? "inches" : "mm") : "";
   }
 
   /** Writes a note into the upper left corner, clear of the rules. */

@@ -11,6 +11,7 @@ import javafx.scene.text.Text;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Units;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.Shown;
 
@@ -201,13 +202,14 @@ final class Tags extends Pane {
     void show(Hung hung, Desk desk) {
       Finding f = hung.finding();
       at = hung.at();
-      String words = fitting(f.subject(), figure(f));
+      Units units = ShownUnits.of(desk);
+      String words = fitting(f.subject(), figure(f, units));
       if (!f.id().equals(id) || !words.equals(getText())) {
         id = f.id();
         setText(words);
         setGraphic(Bits.sign(f.verdict(), false));
-        getTooltip().setText(f.subject() + ": " + f.text());
-        setAccessibleText(f.subject() + " fails: " + f.text());
+        getTooltip().setText(f.subject() + ": " + f.text(units));
+        setAccessibleText(f.subject() + " fails: " + f.text(units));
       }
       pseudoClassStateChanged(
           javafx.css.PseudoClass.getPseudoClass("picked"), f.id().equals(desk.finding()));
@@ -229,8 +231,8 @@ final class Tags extends Pane {
       return figure.strip();
     }
 
-    private static String figure(Finding f) {
-      return Double.isNaN(f.value()) ? "" : "  " + f.unit().says(f.value());
+    private static String figure(Finding f, Units units) {
+      return Double.isNaN(f.value()) ? "" : "  " + f.unit().says(f.value(), units);
     }
   }
 }

@@ -18,6 +18,7 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import org.longlow.rider.words.Units;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.Habits;
 import org.longlow.sketcher.desk.LayoutFile;
@@ -35,6 +36,7 @@ final class Window extends StackPane {
   private final TopStrip top;
   private final BoardHands hands;
   private final OutlineTools outlines;
+  private final MeasureTools measures;
   private final Card card;
   private final StartPage start;
   private final MakePane makePane;
@@ -46,7 +48,7 @@ final class Window extends StackPane {
   private final List<Node> slips;
   private final BorderPane work = new BorderPane();
   private final ToggleButton dimensions = small("dimensions", "dimensions", "D");
-  private final ToggleButton inches = small("inches", "inch rulers", "U");
+  private final ToggleButton inches = small("inches", "inches", "U");
   private final ToggleButton night = small("night", "night", "L");
   private final Label scale = Bits.label("", "scale");
   private final NoticeStrip notices;
@@ -64,6 +66,7 @@ final class Window extends StackPane {
     card = new Card(desk, board, bench, new FindingSlip(desk));
     outlines = new OutlineTools(desk, board, hands, card::setAside);
     bench.lay(outlines);
+    measures = new MeasureTools(desk, board, hands, card::setAside);
     habits = Habits.at(desk.autosave().home());
     start = new StartPage(desk, shipped, () -> habits.recent());
     makePane = new MakePane(desk, owner, maker, () -> over(null));
@@ -99,8 +102,6 @@ final class Window extends StackPane {
     desk.watch(this::refresh);
     text.use(habits.textPercent());
     use(habits.night() ? Look.NIGHT : Look.DAY);
-    inches.setSelected(habits.inches());
-    board.setInches(habits.inches());
     refresh();
   }
 
@@ -125,7 +126,7 @@ final class Window extends StackPane {
 
   private Node bottom() {
     dimensions.setOnAction(e -> toggleDimensions());
-    inches.setOnAction(e -> useInches(inches.isSelected()));
+    inches.setOnAction(e -> ShownUnits.change(desk));
     night.setOnAction(e -> turnNight());
     VBox views =
         new VBox(
@@ -134,8 +135,9 @@ final class Window extends StackPane {
             Bits.line(
                 scale,
                 Bits.keyed(
-                    Bits.words("fit", "Fit", "fit the machine into the drawing", board::fit),
-                    "F")));
+                    Bits.words("fit", "Fit", "fit the machine into the drawing", board::fit), "F"),
+                Bits.keyed(
+                    Bits.words("measure", "Measure", "measure", () -> measures.begin()), "G")));
     views.setAlignment(Pos.CENTER_LEFT);
     views.setMinWidth(USE_PREF_SIZE);
     Strip bottom = new Strip(22, new CrewRow(desk), new StanceSteps(desk), views);
@@ -188,16 +190,6 @@ final class Window extends StackPane {
     desk.look(o -> o.withDimensions(!o.dimensions()));
   }
 
-  private void useInches(boolean on) {
-    inches.setSelected(on);
-    board.setInches(on);
-    keepHabits();
-  }
-
-  private void toggleInches() {
-    useInches(!board.inches());
-  }
-
   private void turnNight() {
     use(look.other());
     keepHabits();
@@ -246,6 +238,7 @@ final class Window extends StackPane {
   List<Deed> deeds() {
     List<Deed> all = new ArrayList<>(ownDeeds());
     all.addAll(outlines.deeds());
+    all.addAll(measures.deeds());
     all.addAll(new Handling(desk).deeds());
     all.addAll(adds.deeds());
     all.addAll(text.deeds());
@@ -273,7 +266,7 @@ final class Window extends StackPane {
         new Deed("seat the next person", ".", () -> CrewRow.step(desk, 1)),
         new Deed("seat the person before", ",", () -> CrewRow.step(desk, -1)),
         new Deed("dimensions on and off", "D", this::toggleDimensions),
-        new Deed("rulers in inches or millimetres", "U", this::toggleInches),
+        new Deed("show inches or millimetres", "U", () -> ShownUnits.change(desk)),
         new Deed("night or day", "L", this::turnNight),
         new Deed("fit the machine into the drawing", "F", board::fit),
         new Deed("list of keys", "F1", this::keys));
@@ -309,6 +302,10 @@ final class Window extends StackPane {
     }
     work.getBottom().setDisable(desk.isBeginning());
     dimensions.setSelected(desk.options().dimensions());
+    inches.setSelected(ShownUnits.of(desk) == Units.IN);
+    if (board.inches() != inches.isSelected()) {
+      board.setInches(inches.isSelected());
+    }
     scale.setText("1 : " + Dimensions.figure(board.frame().denominator()));
   }
 
@@ -339,7 +336,8 @@ final class Window extends StackPane {
       return false;
     }
     Optional<Deed> meant =
-        Stream.concat(ownDeeds().stream(), outlines.deeds().stream())
+        Stream.of(ownDeeds(), outlines.deeds(), measures.deeds())
+            .flatMap(List::stream)
             .filter(d -> Keys.isOne(d.keys(), e))
             .findFirst();
     meant.ifPresent(d -> d.run().run());

@@ -289,6 +289,13 @@ final class Hands {
     return letGo();
   }
 
+  /** Clicks with the other button where the pointer is. */
+  Hands otherClickHere() {
+    robot.press(MouseButton.SECONDARY);
+    robot.release(MouseButton.SECONDARY);
+    return settle();
+  }
+
   /** Presses the button where the pointer is, and lets go. */
   Hands pressHere() {
     fingers.press();
