@@ -16,7 +16,6 @@ import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.PointMm;
-import org.longlow.sketcher.picture.ElevationPicture;
 import org.longlow.sketcher.picture.PictureLayer;
 import org.longlow.sketcher.picture.PictureOptions;
 import org.longlow.sketcher.picture.View;
@@ -28,6 +27,7 @@ import org.longlow.svg.drawing.Drawing;
  * @param layout the layout that was studied
  * @param study everything about it
  * @param options how the picture was asked for
+ * @param standing the stance shown, its wheels moved as asked; empty for the machine as drawn
  * @param drawing the picture, in the axes of the road of the stance shown
  * @param movable names of the pins that can still move
  * @param live true while a pin is dragged or a slider moved, before the change is a step
@@ -36,16 +36,12 @@ public record Shown(
     Layout layout,
     Study study,
     PictureOptions options,
+    Optional<Standing> standing,
     Drawing drawing,
     Set<String> movable,
     boolean live) {
   public Shown {
     movable = Set.copyOf(movable);
-  }
-
-  /** Returns the stance shown; empty for the machine as drawn. */
-  public Optional<Standing> standing() {
-    return ElevationPicture.standing(study, options);
   }
 
   /** Returns whether a finding is marked on the picture: those about somebody not shown are not. */

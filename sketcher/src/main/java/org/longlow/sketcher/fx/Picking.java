@@ -37,6 +37,7 @@ final class Picking implements Hand {
   private Ground ground;
   private PointMm offset;
   private SectionPull pull;
+  private double opening;
   private PointMm cornerPx;
   private PointMm heldAt;
   private Edit moving;
@@ -94,6 +95,7 @@ final class Picking implements Hand {
     } else {
       Optional<String> subject = board.subjectAt(e.getX(), e.getY());
       panning = subject.isEmpty();
+      opening = desk.options().opening();
       pull = subject.flatMap(s -> hold(s, board.inMachine(e.getX(), e.getY()))).orElse(null);
     }
     board.setPointer(lastPx);
@@ -128,9 +130,9 @@ final class Picking implements Hand {
     } else if (desk.drags().drag().isPresent()) {
       desk.drags().moveTo(ground.toFrame(board.frame().point(e.getX(), e.getY())).plus(offset));
     } else if (pull != null) {
-      double opening = pull.towards(board.inMachine(e.getX(), e.getY()));
+      double share = pull.towards(board.inMachine(e.getX(), e.getY()));
       board.setCursor(Cursor.CLOSED_HAND);
-      desk.look(o -> o.withOpening(opening));
+      desk.look(o -> o.withOpening(share));
     } else if (panning) {
       board.setCursor(Cursor.MOVE);
       board.setFrame(board.frame().panned(now.x() - lastPx.x(), now.z() - lastPx.z()));
@@ -153,6 +155,24 @@ final class Picking implements Hand {
               .or(() -> board.photoAt(e.getX(), e.getY()))
               .orElse(""));
     }
+    release();
+  }
+
+  @Override
+  public void cancel() {
+    if (desk.drags().drag().isPresent()) {
+      desk.drags().drop();
+    }
+    if (moving != null) {
+      desk.dropPreview();
+    }
+    if (pull != null) {
+      desk.look(o -> o.withOpening(opening));
+    }
+    release();
+  }
+
+  private void release() {
     down = false;
     panning = false;
     pull = null;
@@ -271,9 +291,6 @@ final class Picking implements Hand {
 
   @Override
   public void putDown() {
-    if (desk.drags().drag().isPresent()) {
-      desk.drags().drop();
-    }
     desk.drags().hover("");
   }
 
