@@ -86,7 +86,8 @@ class HostileLayoutTest {
             l.sections(),
             l.stances(),
             l.crew(),
-            l.demands());
+            l.demands(),
+            Map.of());
     Study study = Study.of(spoiled);
     assertThat(study.findings()).anyMatch(f -> f.text().contains("stands on no road"));
     assertThat(study.findings()).anyMatch(f -> f.id().startsWith("posture."));
@@ -132,7 +133,8 @@ class HostileLayoutTest {
             l.sections(),
             l.stances(),
             l.crew(),
-            l.demands());
+            l.demands(),
+            Map.of());
     if (random.nextBoolean()) {
       var person = l.crew().values().iterator().next();
       spoiled =

@@ -56,26 +56,6 @@ public record Layout(
     photos = Ordered.copy(photos);
   }
 
-  /** A layout without photos. */
-  public Layout(
-      String name,
-      String title,
-      List<String> notes,
-      Map<String, Measure> measures,
-      Map<String, Pin> pins,
-      Map<String, Part> parts,
-      Map<String, Tie> ties,
-      Map<String, Limit> limits,
-      Map<String, Wish> wishes,
-      Map<String, Section> sections,
-      Map<String, Stance> stances,
-      Map<String, Person> crew,
-      Demands demands) {
-    this(
-        name, title, notes, measures, pins, parts, ties, limits, wishes, sections, stances, crew,
-        demands, Map.of());
-  }
-
   private static <K, V> Map<K, V> put(Map<K, V> map, K key, V value) {
     Map<K, V> copy = new LinkedHashMap<>(map);
     copy.put(key, value);

@@ -155,6 +155,7 @@ final class Draft {
         Map.of(),
         stances,
         crew,
-        new Demands(rules, Map.of()));
+        new Demands(rules, Map.of()),
+        Map.of());
   }
 }

@@ -42,7 +42,8 @@ class MeasuresTest {
         Map.of(),
         Map.of(),
         Map.of(),
-        new Demands(List.of(), Map.of()));
+        new Demands(List.of(), Map.of()),
+        Map.of());
   }
 
   @Test

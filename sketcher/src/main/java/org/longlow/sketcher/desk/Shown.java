@@ -80,6 +80,21 @@ public record Shown(
     return ground().toRoad(places().pin(pin));
   }
 
+  /** A head on the drawing: its middle and half its length, helmet included, mm. */
+  public record Head(PointMm at, double radiusMm) {}
+
+  /** Returns the heads of those who are seated, where they are on the drawing. */
+  public List<Head> heads() {
+    return View.shown(study, options.withMoved(Optional.empty())).seated().stream()
+        .flatMap(o -> study.sitting(o.person(), o.seat()).stream())
+        .filter(s -> s.posture().isPresent())
+        .map(
+            s ->
+                new Head(
+                    ground().toRoad(s.posture().get().headCentre()), s.body().head().radiusMm()))
+        .toList();
+  }
+
   /** Returns the findings, worst first. */
   public List<Finding> findings() {
     return WorstFirst.of(study.findings());

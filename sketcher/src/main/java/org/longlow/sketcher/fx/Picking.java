@@ -264,14 +264,10 @@ final class Picking implements Hand {
             .ifPresent(shape -> glass.pickedToo(onDrawing(shown, shape.outline())));
       }
     }
-    GraphicsContext gc = glass.pen();
-    gc.setStroke(glass.colour(Tone.CHOSEN));
-    gc.setLineWidth(1.5);
-    for (String pin : picked.pins()) {
-      PointMm at = board.onScreen(shown.places().pin(pin));
-      gc.strokeOval(at.x() - 9, at.z() - 9, 18, 18);
-    }
     if (cornerPx != null && lastPx != null) {
+      GraphicsContext gc = glass.pen();
+      gc.setStroke(glass.colour(Tone.CHOSEN));
+      gc.setLineWidth(1.5);
       Spots.Box box = rectangle(lastPx);
       gc.strokeRect(box.x(), box.y(), box.width(), box.height());
     }

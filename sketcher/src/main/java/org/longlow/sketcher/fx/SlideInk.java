@@ -13,6 +13,8 @@ final class SlideInk {
 
   private static final double RING_PX = 7;
 
+  private static final double APART_PX = 4;
+
   /** Nearer marks share one label, px. */
   private static final double SHARED_PX = 40;
 
@@ -49,7 +51,41 @@ final class SlideInk {
           .words()
           .add(words);
     }
-    spots.forEach(s -> glass.label(s.words(), s.px(), false));
+    List<Spots.Box> laid = new ArrayList<>();
+    for (Slide.Mark mark : marks) {
+      mark.where().ifPresent(at -> laid.add(around(board.onScreen(at))));
+    }
+    for (Spot spot : spots) {
+      Spots.Box box = glass.labelBox(spot.words(), spot.px());
+      for (int i = 0; i < laid.size(); i++) {
+        Spots.Box over = laid.get(i);
+        if (box.shared(over) > 0) {
+          // beneath what is there already, which may be over something else again
+          box = new Spots.Box(box.x(), over.bottom() + APART_PX, box.width(), box.height());
+          i = -1;
+        }
+      }
+      laid.add(box);
+      leader(glass, spot.px(), box);
+      glass.label(spot.words(), box, false);
+    }
+  }
+
+  private static void leader(Overlay glass, PointMm px, Spots.Box box) {
+    GraphicsContext gc = glass.pen();
+    gc.setStroke(glass.colour(Tone.PENCIL));
+    gc.setLineWidth(1);
+    double x = Math.max(box.x(), Math.min(box.right(), px.x()));
+    double y = Math.max(box.y(), Math.min(box.bottom(), px.z()));
+    double far = Math.hypot(x - px.x(), y - px.z());
+    if (far > RING_PX) {
+      double share = RING_PX / far;
+      gc.strokeLine(px.x() + share * (x - px.x()), px.z() + share * (y - px.z()), x, y);
+    }
+  }
+
+  private static Spots.Box around(PointMm px) {
+    return new Spots.Box(px.x() - RING_PX, px.z() - RING_PX, 2 * RING_PX, 2 * RING_PX);
   }
 
   private static Spot added(List<Spot> spots, PointMm px) {

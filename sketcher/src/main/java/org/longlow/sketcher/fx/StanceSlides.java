@@ -5,10 +5,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.layout.HBox;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.machine.ride.Suspension;
@@ -28,6 +29,8 @@ import org.longlow.sketcher.desk.Ways;
  */
 final class StanceSlides extends VBox {
 
+  private final Label heading = Bits.label("stance   [ and ] step through", "bench-heading");
+
   private final Desk desk;
   private final SlideWork slides;
   private final WaySlider opening;
@@ -36,7 +39,7 @@ final class StanceSlides extends VBox {
   private final Label words = Bits.wrapped("", "crew-figure");
   private final Map<Kind, ToggleButton> openers;
   private final List<ToggleButton> ends = new ArrayList<>();
-  private final HBox line = Bits.line();
+  private final FlowPane line = new FlowPane(6, 4);
 
   StanceSlides(Desk desk) {
     super(2);
@@ -67,6 +70,8 @@ final class StanceSlides extends VBox {
       ends.add(end);
     }
     words.setId("slide-words");
+    line.setAlignment(Pos.CENTER_LEFT);
+    line.getChildren().add(heading);
     line.getChildren().addAll(openers.get(Kind.TRAVEL), openers.get(Kind.LEAN));
     line.getChildren().addAll(ends);
     line.getChildren().addAll(travel, lean, opening);
@@ -99,7 +104,6 @@ final class StanceSlides extends VBox {
       slides.open(kind);
       (kind == Kind.TRAVEL ? travel : lean).take();
     }
-    refresh();
   }
 
   private Optional<Condition> open() {
@@ -115,6 +119,7 @@ final class StanceSlides extends VBox {
         });
     boolean opens = open().isPresent();
     show(opening, opens);
+    show(heading, now == null);
     show(travel, now == Kind.TRAVEL && !opens);
     show(lean, now == Kind.LEAN && !opens);
     for (ToggleButton end : ends) {
@@ -197,7 +202,7 @@ final class StanceSlides extends VBox {
     }
     return String.format(
         Locale.ROOT,
-        "%s; to the left %s; to the right %s.",
+        "%s. Touches first to the left: %s; to the right: %s.",
         side(slides.value()),
         first(slide, true),
         first(slide, false));
@@ -205,14 +210,14 @@ final class StanceSlides extends VBox {
 
   private static String side(double deg) {
     return Math.abs(deg) < 0.05
-        ? "upright"
+        ? "Upright"
         : String.format(
-            Locale.ROOT, "leans %.1f\u00b0 to the %s", Math.abs(deg), deg < 0 ? "left" : "right");
+            Locale.ROOT, "Leans %.1f\u00b0 to the %s", Math.abs(deg), deg < 0 ? "left" : "right");
   }
 
   private static String first(Slide slide, boolean left) {
     List<String> two = slide.sides(left, 2).stream().map(Slide.Mark::leanWords).toList();
-    return two.isEmpty() ? "nothing touches" : String.join(", then ", two);
+    return two.isEmpty() ? "nothing" : String.join(", then ", two);
   }
 
   /** The section that is shown open. */

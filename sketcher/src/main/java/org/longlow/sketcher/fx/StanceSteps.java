@@ -33,9 +33,7 @@ final class StanceSteps extends VBox {
     setAlignment(Pos.CENTER_LEFT);
     HBox.setHgrow(this, Priority.ALWAYS);
     row.setAlignment(Pos.CENTER_LEFT);
-    getChildren()
-        .addAll(
-            Bits.line(Bits.label("stance   [ and ] step through", "bench-heading"), slides), row);
+    getChildren().addAll(slides, row);
     desk.watch(this::refresh);
   }
 

@@ -93,7 +93,7 @@ final class WaySlider extends HBox {
 
   /** The hand is stopped until it lets go; a key is stopped once. */
   private void slid(double was, double is) {
-    if (showing) {
+    if (showing || way.slide().isEmpty()) {
       return;
     }
     double from = slider.isValueChanging() ? taken : was;
@@ -115,7 +115,6 @@ final class WaySlider extends HBox {
   /** Shows what the way is now. */
   void refresh() {
     Slide slide = way.slide().orElse(null);
-    slider.setDisable(slide == null);
     if (slide == null) {
       return;
     }

@@ -318,7 +318,8 @@ final class Window extends StackPane {
 
   private void slide(SlideWork.Kind kind) {
     if (desk.shown().isPresent()) {
-      stances.slides().toggle(kind);
+      // who was asked from keeps the keyboard until it has closed
+      Platform.runLater(() -> stances.slides().toggle(kind));
     }
   }
 

@@ -242,7 +242,8 @@ class ReportTest {
             l.sections(),
             l.stances(),
             crew,
-            l.demands());
+            l.demands(),
+            Map.of());
     String page = Report.html(Study.of(hostile));
     Document doc = parsed(page);
     assertThat(all(doc, "b")).hasSize(3);
@@ -317,7 +318,8 @@ class ReportTest {
             Map.of(),
             Map.of(),
             Map.of(),
-            l.demands());
+            l.demands(),
+            Map.of());
     assertThat(all(parsed(Report.html(Study.of(bare))), "h1").get(0).getTextContent())
         .isEqualTo("bare");
   }
