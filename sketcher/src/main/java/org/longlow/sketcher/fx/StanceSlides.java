@@ -163,7 +163,13 @@ final class StanceSlides extends VBox {
     if (!way.moves()) {
       return "No wheel that is meant has any travel.";
     }
-    StringBuilder says = new StringBuilder(wheels(slides.travel().orElse(way.at(0))));
+    Travel now = slides.travel().orElse(way.at(0));
+    StringBuilder says = new StringBuilder();
+    way.stops().stream()
+        .filter(s -> Math.abs(s.share() - way.share(now)) < WaySlider.SAME)
+        .findFirst()
+        .ifPresent(s -> says.append("As ").append(s.name()).append(": "));
+    says.append(wheels(now));
     int touches = 0;
     for (Slide.Mark mark : slides.slide().orElseThrow().marks()) {
       if (mark.touch()) {

@@ -33,7 +33,7 @@ final class WaySlider extends HBox {
   private static final double END_PX = 8;
 
   /** As near as the slider cannot tell apart, as a share of its way. */
-  private static final double SAME = 0.004;
+  static final double SAME = 0.004;
 
   private final Way way;
   private final Slider slider = new Slider(0, 1, 0);

@@ -84,10 +84,12 @@ class SlidesWalkTest {
     hands.press(KeyCode.SHORTCUT, KeyCode.F).write("wheels travel").press(KeyCode.ENTER);
     slide();
     double before = hands.shown().standing().get().frontTravelMm();
+    assertThat(words()).startsWith("As laden, Ada: front ");
     hands.press(KeyCode.RIGHT).press(KeyCode.RIGHT);
     double front = hands.shown().standing().get().frontTravelMm();
     double rear = hands.shown().standing().get().rearTravelMm();
     assertThat(front).isGreaterThan(before + 2);
+    assertThat(words()).startsWith("front ");
     hands.click("travel-rear");
     slide();
     hands.slide(hands.node("travel-share", Slider.class).lookup(".thumb"), 200, 0);
