@@ -3,6 +3,8 @@ package org.longlow.sketcher.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
@@ -14,6 +16,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.road.LeanFindings;
+import org.longlow.constraints.json.LayoutReader;
+import org.longlow.constraints.json.ReadResult;
+import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
@@ -113,6 +118,35 @@ class SlidesTest {
     assertThat(shown().places().pins()).isEqualTo(laden.places().pins());
     assertThat(slides.close()).as("nothing is open").isFalse();
     assertThat(slides.slide()).isEmpty();
+  }
+
+  /** A crate stands 20 mm over the rear tyre, which is 305.9 mm in radius. */
+  @Test
+  void theTravelStopsWhereATyreComesUpToACrate() throws Exception {
+    String text;
+    try (InputStream in = Demos.class.getResourceAsStream("heron.json")) {
+      text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    }
+    String crate =
+        "\"crate\": {\"kind\": \"box\", \"frame\": \"crateLow\", \"left\": 20, \"right\": 20,"
+            + " \"mass\": 1, \"outline\": {\"points\": [[-40, 0], [40, 0], [40, 5], [-40, 5]]}},";
+    text = text.replaceFirst("(\"parts\": \\{)", "$1" + crate);
+    text = text.replaceFirst("(\"pins\": \\{)", "$1\"crateLow\": [0, 631.8],");
+    ReadResult read = LayoutReader.read(text, null);
+    assertThat(read).as(read.toString()).isInstanceOf(ReadResult.Read.class);
+    Layout layout = ((ReadResult.Read) read).layout();
+    hands.desk().files().openCopy(layout, Optional.empty());
+    hands.until(() -> hands.desk().shown().isPresent());
+    open(Kind.TRAVEL);
+    Slide.Mark touch =
+        slides.slide().get().marks().stream().filter(Slide.Mark::touch).findFirst().get();
+    assertThat(touch.words()).isEqualTo("crate and rearWheel touch");
+    assertThat(touch.stop()).isEqualTo(Slide.Stop.RISING);
+    assertThat(touch.where().get().z()).isCloseTo(631.8, within(0.5));
+    assertThat(slides.slide().get().stop(at("laden, Runa"), 1, 0.004)).hasValue(touch.at());
+    assertThat(slides.slide().get().stop(1, 0, 0.004)).as("downwards").isEmpty();
+    set(touch.at());
+    assertThat(shown().places().pin("rearAxle").z() + 305.9).isCloseTo(631.8, within(0.3));
   }
 
   /** Of all who ride it, whoever lets a thing touch first is whom the study tells of. */
