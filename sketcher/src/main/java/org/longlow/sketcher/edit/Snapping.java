@@ -1,6 +1,5 @@
 package org.longlow.sketcher.edit;
 
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -12,6 +11,7 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.shape.Places;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Units;
 
 /**
  * Where a pointer means when it is near something: a pin, an edge, the height or the upright of an
@@ -27,7 +27,8 @@ public record Snapping(
   /** Grids to choose from, mm. */
   private static final double FINE_MM = 5;
 
-  private static final double COARSE_MM = 10;
+  /** Grids to choose from where inches are shown. */
+  private static final double FINE_IN = 0.25;
 
   /** Points of a grid closer than this can hardly be told apart. */
   private static final double CLOSEST_PX = 4;
@@ -44,8 +45,8 @@ public record Snapping(
   public record Snap(PointMm at, Optional<String> pin, Optional<String> part, String to) {
 
     /** Says it beside the pointer. */
-    public String words() {
-      String place = String.format(Locale.ROOT, "x %.1f  z %.1f mm", at.x(), at.z());
+    public String words(Units units) {
+      String place = PointWords.place(at, units);
       return to.isEmpty() ? place : to + "  " + place;
     }
 
@@ -57,7 +58,8 @@ public record Snapping(
   /** Returns what suits the scale at which somebody points. */
   public static Snapping at(
       double pxPerMm, Layout layout, Places places, Map<String, Geometry> outlines) {
-    double grid = FINE_MM * pxPerMm >= CLOSEST_PX ? FINE_MM : COARSE_MM;
+    double fine = layout.units() == Units.IN ? FINE_IN * Units.INCH_MM : FINE_MM;
+    double grid = fine * pxPerMm >= CLOSEST_PX ? fine : 2 * fine;
     return new Snapping(layout, places, outlines, REACH_PX / pxPerMm, grid);
   }
 

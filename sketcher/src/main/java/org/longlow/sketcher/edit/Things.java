@@ -50,7 +50,12 @@ public final class Things {
                 .forEach(
                     (name, value) -> all.add(thing(word + ":" + name, name, kind(word, value)))));
     findings.forEach(
-        f -> all.add(thing(FINDING + f.id(), f.subject(), f.verdict().says() + ": " + f.text())));
+        f ->
+            all.add(
+                thing(
+                    FINDING + f.id(),
+                    f.subject(),
+                    f.verdict().says() + ": " + f.text(layout.units()))));
     return all;
   }
 

@@ -347,10 +347,12 @@ final class Picking implements Hand {
     }
   }
 
-  /** Moves what is picked by 1 mm (with Shift 10, with Alt 0.1), or else the view. */
+  /**
+   * Moves what is picked by a step (with Shift a large one, with Alt a fine one), or else the view.
+   */
   private void push(KeyEvent e, int right, int up) {
     String chosen = desk.options().chosen();
-    double step = e.isShiftDown() ? 10 : e.isAltDown() ? 0.1 : 1;
+    double step = ShownUnits.stepMm(e, ShownUnits.of(desk));
     if (desk.session().isPresent() && handling.move(new PointMm(right * step, up * step))) {
       return;
     }

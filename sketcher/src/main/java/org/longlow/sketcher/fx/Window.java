@@ -18,6 +18,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import org.longlow.rider.words.Units;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.Habits;
 import org.longlow.sketcher.desk.LayoutFile;
@@ -47,7 +48,7 @@ final class Window extends StackPane {
   private final List<Node> slips;
   private final BorderPane work = new BorderPane();
   private final ToggleButton dimensions = small("dimensions", "dimensions", "D");
-  private final ToggleButton inches = small("inches", "inch rulers", "U");
+  private final ToggleButton inches = small("inches", "inches", "U");
   private final ToggleButton night = small("night", "night", "L");
   private final Label scale = Bits.label("", "scale");
   private Look look = Look.DAY;
@@ -96,8 +97,6 @@ final class Window extends StackPane {
     addEventFilter(KeyEvent.KEY_PRESSED, this::key);
     desk.watch(this::refresh);
     use(habits.night() ? Look.NIGHT : Look.DAY);
-    inches.setSelected(habits.inches());
-    board.setInches(habits.inches());
     refresh();
   }
 
@@ -121,7 +120,7 @@ final class Window extends StackPane {
 
   private Node bottom() {
     dimensions.setOnAction(e -> toggleDimensions());
-    inches.setOnAction(e -> board.setInches(inches.isSelected()));
+    inches.setOnAction(e -> ShownUnits.change(desk));
     night.setOnAction(e -> use(look.other()));
     VBox views =
         new VBox(
@@ -170,11 +169,6 @@ final class Window extends StackPane {
 
   private void toggleDimensions() {
     desk.look(o -> o.withDimensions(!o.dimensions()));
-  }
-
-  private void toggleInches() {
-    inches.setSelected(!inches.isSelected());
-    board.setInches(inches.isSelected());
   }
 
   private void make() {
@@ -247,7 +241,7 @@ final class Window extends StackPane {
         new Deed("seat the next person", ".", () -> CrewRow.step(desk, 1)),
         new Deed("seat the person before", ",", () -> CrewRow.step(desk, -1)),
         new Deed("dimensions on and off", "D", this::toggleDimensions),
-        new Deed("rulers in inches or millimetres", "U", this::toggleInches),
+        new Deed("show inches or millimetres", "U", () -> ShownUnits.change(desk)),
         new Deed("night or day", "L", () -> use(look.other())),
         new Deed("fit the machine into the drawing", "F", board::fit),
         new Deed("list of keys", "F1", this::keys));
@@ -283,6 +277,10 @@ final class Window extends StackPane {
     }
     work.getBottom().setDisable(desk.isBeginning());
     dimensions.setSelected(desk.options().dimensions());
+    inches.setSelected(ShownUnits.of(desk) == Units.IN);
+    if (board.inches() != inches.isSelected()) {
+      board.setInches(inches.isSelected());
+    }
     scale.setText("1 : " + Dimensions.figure(board.frame().denominator()));
   }
 
