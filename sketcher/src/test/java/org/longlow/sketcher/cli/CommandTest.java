@@ -10,7 +10,6 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -108,9 +107,11 @@ class CommandTest {
         "empty file||is empty",
         "wrong JSON|{\"longlow\": 1,|not JSON",
         "unknown key|{\"longlow\": 1, \"name\": \"x\", \"pinz\": {}}|pinz",
-        "wrong unit|{\"longlow\": 1, \"name\": \"x\", \"measures\": {\"a\": \"5 mm + 3 kg\"}}|$.measures.a",
+        "wrong unit|{\"longlow\": 1, \"name\": \"x\", \"measures\": {\"a\": \"5 mm + 3"
+            + " kg\"}}|$.measures.a",
         "NaN|{\"longlow\": 1, \"name\": \"x\", \"measures\": {\"a\": NaN}}|NaN",
-        "cycle|{\"longlow\": 1, \"name\": \"x\", \"measures\": {\"a\": \"b\", \"b\": \"a\"}}|circle",
+        "cycle|{\"longlow\": 1, \"name\": \"x\", \"measures\": {\"a\": \"b\", \"b\":"
+            + " \"a\"}}|circle",
         "no outline|{\"longlow\": 1, \"name\": \"x\", \"pins\": {\"p\": [0, 0]}, \"parts\":"
             + " {\"t\": {\"kind\": \"tank\", \"frame\": \"p\", \"left\": 5, \"right\": 5}}}|outline"
       })
@@ -146,8 +147,8 @@ class CommandTest {
     Path file =
         file(
             "m.json",
-            "{\"longlow\": 1, \"name\": \"x\", \"measures\": {\"a\": \"5 kgg\", \"b\": \"c + 1 mm\"},"
-                + " \"pins\": {\"p\": [\"1 kg\", 0]}}");
+            "{\"longlow\": 1, \"name\": \"x\", \"measures\": {\"a\": \"5 kgg\", \"b\": \"c + 1"
+                + " mm\"}, \"pins\": {\"p\": [\"1 kg\", 0]}}");
     Ran ran = run("check", file);
     assertThat(ran.err()).contains("$.measures.a", "$.measures.b", "$.pins.p");
     assertThat(ran.err().lines().count()).isGreaterThanOrEqualTo(3);
