@@ -11,6 +11,7 @@ import org.longlow.constraints.layout.Measure;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.words.Names;
+import org.longlow.rider.words.Units;
 
 /** The whole document, described. */
 public final class Document {
@@ -41,6 +42,13 @@ public final class Document {
             Layout::name,
             "Short name of the layout."),
         s.text("title", Layout::title, "One line for title blocks."),
+        s.or(
+            "units",
+            Type.words(Units.class),
+            Units.MM,
+            Layout::units,
+            "In what figures are shown: mm, kg and N, or inches with pounds. A bare number typed"
+                + " into the window takes them too; one in a file always takes mm, deg, kg or N."),
         s.or(
             "notes",
             new Type.ListOf<>(Type.TEXT, 0, 100),
@@ -99,7 +107,13 @@ public final class Document {
             "photos",
             new Nested<>(PhotoKinds.PHOTO),
             Layout::photos,
-            "Photos under the drawing, to draw over."));
+            "Photos under the drawing, to draw over."),
+        group(
+            s,
+            "dimensions",
+            new Nested<>(DimensionKinds.DIMENSION),
+            Layout::dimensions,
+            "What was measured and is kept on the drawing; it tells and holds nothing."));
   }
 
   private static <V> Map<String, V> group(

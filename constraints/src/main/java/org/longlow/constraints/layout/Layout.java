@@ -4,12 +4,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.longlow.rider.words.Units;
 
 /**
  * A whole layout document. Maps keep the order of the file; keys are the user's names.
  *
  * @param name short name, such as {@code heron}
  * @param title one line for title blocks
+ * @param units in which figures are shown to people; none of what is stored hangs on it
  * @param notes free text for people
  * @param measures named quantities and formulas
  * @param pins named points of the elevation
@@ -22,10 +24,12 @@ import java.util.stream.Stream;
  * @param crew people the machine must fit
  * @param demands limits for the findings and the lamp rules in force
  * @param photos pictures under the drawing, to draw over
+ * @param dimensions what was measured and is kept on the drawing
  */
 public record Layout(
     String name,
     String title,
+    Units units,
     List<String> notes,
     Map<String, Measure> measures,
     Map<String, Pin> pins,
@@ -37,7 +41,8 @@ public record Layout(
     Map<String, Stance> stances,
     Map<String, Person> crew,
     Demands demands,
-    Map<String, Photo> photos) {
+    Map<String, Photo> photos,
+    Map<String, Dimension> dimensions) {
 
   /** Version of the layout file this document model stands for. */
   public static final int FILE_VERSION = 1;
@@ -54,6 +59,7 @@ public record Layout(
     stances = Ordered.copy(stances);
     crew = Ordered.copy(crew);
     photos = Ordered.copy(photos);
+    dimensions = Ordered.copy(dimensions);
   }
 
   private static <K, V> Map<K, V> put(Map<K, V> map, K key, V value) {
@@ -91,6 +97,27 @@ public record Layout(
     return with(measures, pins, parts, ties, put(crew, person.name(), person));
   }
 
+  /** Returns a copy whose figures are shown in other units. */
+  public Layout withUnits(Units other) {
+    return new Layout(
+        name,
+        title,
+        other,
+        notes,
+        measures,
+        pins,
+        parts,
+        ties,
+        limits,
+        wishes,
+        sections,
+        stances,
+        crew,
+        demands,
+        photos,
+        dimensions);
+  }
+
   private Layout with(
       Map<String, Measure> measures,
       Map<String, Pin> pins,
@@ -98,7 +125,21 @@ public record Layout(
       Map<String, Tie> ties,
       Map<String, Person> crew) {
     return new Layout(
-        name, title, notes, measures, pins, parts, ties, limits, wishes, sections, stances, crew,
-        demands, photos);
+        name,
+        title,
+        units,
+        notes,
+        measures,
+        pins,
+        parts,
+        ties,
+        limits,
+        wishes,
+        sections,
+        stances,
+        crew,
+        demands,
+        photos,
+        dimensions);
   }
 }

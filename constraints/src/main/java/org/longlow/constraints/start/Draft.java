@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.longlow.constraints.formula.Decimals;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Demands;
@@ -20,6 +19,8 @@ import org.longlow.constraints.layout.Tie;
 import org.longlow.constraints.layout.TieKind;
 import org.longlow.constraints.layout.Wish;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Decimals;
+import org.longlow.rider.words.Units;
 
 /** A layout while it is put together: measures, pins, parts and what ties them. */
 final class Draft {
@@ -145,6 +146,7 @@ final class Draft {
     return new Layout(
         name,
         title,
+        Units.MM,
         notes,
         measures,
         pins,
@@ -156,6 +158,7 @@ final class Draft {
         stances,
         crew,
         new Demands(rules, Map.of()),
+        Map.of(),
         Map.of());
   }
 }

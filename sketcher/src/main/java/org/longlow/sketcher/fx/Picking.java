@@ -41,6 +41,8 @@ final class Picking implements Hand {
   private PointMm cornerPx;
   private PointMm heldAt;
   private Edit moving;
+  private Under under = Under.NOTHING;
+  private String before = "";
 
   Picking(Board board, Desk desk) {
     this.board = board;
@@ -50,6 +52,9 @@ final class Picking implements Hand {
 
   @Override
   public void moved(MouseEvent e) {
+    if (!under.isAt(BoardHands.px(e))) {
+      under = Under.NOTHING;
+    }
     Optional<String> pin = board.pinAt(e.getX(), e.getY());
     desk.drags().hover(pin.orElse(""));
     board.setHint(pin.isPresent() ? "" : board.subjectAt(e.getX(), e.getY()).orElse(""));
@@ -73,10 +78,13 @@ final class Picking implements Hand {
     board.setHint("");
     down = true;
     lastPx = BoardHands.px(e);
-    Optional<String> pin = board.pinAt(e.getX(), e.getY());
+    before = desk.options().chosen();
+    // what was picked below a pin is what is dragged from there
+    boolean below = isPickedAgain(lastPx) && !before.startsWith("pin:");
+    Optional<String> pin = below ? Optional.empty() : board.pinAt(e.getX(), e.getY());
     if (e.isShiftDown() && desk.shown().isPresent()) {
       cornerPx = lastPx;
-    } else if (pin.isEmpty() && isPickedPart(e)) {
+    } else if (pin.isEmpty() && (isPickedPart(e) || below && before.startsWith("part:"))) {
       heldAt = board.inMachine(e.getX(), e.getY());
     } else if (pin.isPresent() && desk.shown().isPresent()) {
       Shown shown = desk.shown().get();
@@ -146,14 +154,13 @@ final class Picking implements Hand {
       pickMore(e, click);
     } else if (moving != null && !click) {
       desk.settle(moving, new Target.OfEntry(desk.selection().entries().get(0)));
-    } else if (desk.drags().drag().isPresent()) {
-      desk.drags().letGo();
-    } else if (click && board.pinAt(e.getX(), e.getY()).isEmpty()) {
-      desk.choose(
-          board
-              .subjectAt(e.getX(), e.getY())
-              .or(() -> board.photoAt(e.getX(), e.getY()))
-              .orElse(""));
+    } else {
+      if (desk.drags().drag().isPresent()) {
+        desk.drags().letGo();
+      }
+      if (click) {
+        pick(e);
+      }
     }
     release();
   }
@@ -181,6 +188,20 @@ final class Picking implements Hand {
     moving = null;
     board.setCursor(Cursor.DEFAULT);
     board.paintGlass();
+  }
+
+  /** Picks what lies on top, and with each click more on the same spot what lies below. */
+  private void pick(MouseEvent e) {
+    boolean again = isPickedAgain(BoardHands.px(e));
+    under = under.clicked(BoardHands.px(e), before, board.allAt(e.getX(), e.getY()));
+    if (again) {
+      desk.drags().hover("");
+    }
+    desk.choose(under.subject());
+  }
+
+  private boolean isPickedAgain(PointMm px) {
+    return under.isAt(px) && !before.isEmpty() && before.equals(under.subject());
   }
 
   private boolean isPickedPart(MouseEvent e) {
@@ -264,6 +285,9 @@ final class Picking implements Hand {
             .ifPresent(shape -> glass.pickedToo(onDrawing(shown, shape.outline())));
       }
     }
+    if (!down && under.now() > 0 && picked.last().equals(under.subject())) {
+      glass.label(under.words(), under.px(), true);
+    }
     if (cornerPx != null && lastPx != null) {
       GraphicsContext gc = glass.pen();
       gc.setStroke(glass.colour(Tone.CHOSEN));
@@ -336,10 +360,12 @@ final class Picking implements Hand {
     }
   }
 
-  /** Moves what is picked by 1 mm (with Shift 10, with Alt 0.1), or else the view. */
+  /**
+   * Moves what is picked by a step (with Shift a large one, with Alt a fine one), or else the view.
+   */
   private void push(KeyEvent e, int right, int up) {
     String chosen = desk.options().chosen();
-    double step = e.isShiftDown() ? 10 : e.isAltDown() ? 0.1 : 1;
+    double step = ShownUnits.stepMm(e, ShownUnits.of(desk));
     if (desk.session().isPresent() && handling.move(new PointMm(right * step, up * step))) {
       return;
     }

@@ -57,7 +57,8 @@ public final class Frame {
       throw new IllegalArgumentException(
           String.format(
               Locale.ROOT,
-              "drawing '%s' needs %.0f x %.0f mm at %s, the sheet has %.0f x %.0f mm; take scale %s or larger paper",
+              "drawing '%s' needs %.0f x %.0f mm at %s, the sheet has %.0f x %.0f mm; take scale %s"
+                  + " or larger paper",
               drawing.title(),
               shapes.getWidth(),
               shapes.getHeight(),
@@ -200,6 +201,6 @@ public final class Frame {
     double room = f.getWidth() - SheetSpace.TITLE_WIDTH_MM;
     return room < ScaleBar.BLOCK_LONG_MM + 4
         ? List.of()
-        : ScaleBar.across(f.getMinX() + 2, f.getMinY() + 3);
+        : ScaleBar.across(f.getMinX() + 2, f.getMinY() + 3, false);
   }
 }

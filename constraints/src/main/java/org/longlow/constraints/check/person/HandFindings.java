@@ -26,6 +26,7 @@ import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
+import org.longlow.rider.words.Words;
 
 /** Whether whoever steers keeps both hands on the grips as far as the steering is to turn. */
 public final class HandFindings {
@@ -97,8 +98,8 @@ public final class HandFindings {
         Figures.NONE,
         ARMS,
         Say.format(
-            "Whether %s keeps both hands on %s at full lock is not known, since they are not said to"
-                + " turn with the steering: set steered.",
+            "Whether %s keeps both hands on %s at full lock is not known, since they are not said"
+                + " to turn with the steering: set steered.",
             SeatFindings.who(sitting), grips.name()));
   }
 
@@ -115,7 +116,7 @@ public final class HandFindings {
         first.rad() >= askedRad
             ? Verdict.PASS
             : hands.near(askedRad) || far > SHOULDER_MM ? Verdict.FAIL : Verdict.CAUTION;
-    String text =
+    Words text =
         verdict == Verdict.PASS
             ? Say.format(
                 "%s keeps both hands on the grips to the %s of lock asked on either side.",
@@ -137,14 +138,14 @@ public final class HandFindings {
    *
    * @param forwardMm how far a shoulder must come forward to keep it; NaN where it cannot
    */
-  private static String lost(
+  private static Words lost(
       String who, HandsTurned hands, HandsTurned.Kept first, double askedRad, double forwardMm) {
     double far = hands.farMm(askedRad);
     boolean near = far == 0;
     String asked = Say.deg(Math.toDegrees(askedRad));
     return Say.format(
-        "Turned %s to the %s, the %s grip leaves the reach of %s; %s. Bring the grips %s, or ask for"
-            + " less lock.",
+        "Turned %s to the %s, the %s grip leaves the reach of %s; %s. Bring the grips %s, or ask"
+            + " for less lock.",
         Say.deg(Math.toDegrees(first.rad())),
         first.turnLeft() ? "left" : "right",
         first.left() ? "left" : "right",

@@ -17,6 +17,7 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.stand.Lowest;
 import org.longlow.constraints.stand.Standing;
+import org.longlow.rider.words.Words;
 
 /** The lowest point under the machine, laden and at full bump. */
 public final class GroundFindings {
@@ -64,14 +65,13 @@ public final class GroundFindings {
             Optional.of(standing.condition()),
             Figures.atLeast(least, limit, FigureUnit.MM),
             List.of(Sources.of(layout, demand)),
-            part
-                + " is the lowest part, "
-                + Say.mm(least)
-                + " above the road; "
-                + Say.mm(limit)
-                + " are asked "
-                + demand.meaning()
-                + (least < limit ? ": raise it " + Say.mm(limit - least) + "." : "."))
+            Words.of(
+                part + " is the lowest part, ",
+                Say.mm(least),
+                " above the road; ",
+                Say.mm(limit),
+                " are asked " + demand.meaning(),
+                (least < limit ? Words.of(": raise it ", Words.atLeast(limit - least), ".") : ".")))
         .at(lowest.at());
   }
 }

@@ -11,6 +11,7 @@ import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.Prism;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Units;
 
 class AdviceTest {
 
@@ -26,7 +27,8 @@ class AdviceTest {
   }
 
   private static String move(Solid still, Solid pegs) {
-    return Advice.move("pegs", new Clearing(List.of(new Clearing.Position(still, pegs)), 10));
+    return Advice.move("pegs", new Clearing(List.of(new Clearing.Position(still, pegs)), 10))
+        .in(Units.MM);
   }
 
   @Test
@@ -58,6 +60,7 @@ class AdviceTest {
     Solid pegs = plate("pegs", 90, 30, new Interval(98, 150));
     assertThat(move(boot, pegs))
         .isEqualTo(
-            "12 mm short across the machine: set pegs 12 mm to the left, or move it 20.1 mm forward");
+            "12 mm short across the machine: set pegs 12 mm to the left, or move it 20.1 mm"
+                + " forward");
   }
 }

@@ -23,6 +23,7 @@ import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.seat.Compression;
 import org.longlow.rider.seat.CushionLoad;
 import org.longlow.rider.seat.SeatNote;
+import org.longlow.rider.words.Words;
 
 /** Sink, hold and head of somebody whose figures are given, on both sides of each limit. */
 class SeatFindingsTest {
@@ -138,9 +139,11 @@ class SeatFindingsTest {
   @ParameterizedTest
   @CsvSource({
     "0.29, PASS, 'to slide forward on the pan; 0.30 can be counted on.'",
-    "0.31, CAUTION, 'to slide forward on the pan; 0.30 can be counted on: raise the front of the pan.'",
+    "0.31, CAUTION, 'to slide forward on the pan; 0.30 can be counted on: raise the front of the"
+        + " pan.'",
     "-0.29, PASS, 'to slide back on the pan; 0.30 can be counted on.'",
-    "-0.31, CAUTION, 'to slide back on the pan; 0.30 can be counted on: lower the front of the pan.'",
+    "-0.31, CAUTION, 'to slide back on the pan; 0.30 can be counted on: lower the front of the"
+        + " pan.'",
     "0, PASS, 'to slide forward on the pan; 0.30 can be counted on.'"
   })
   void frictionHoldsBothWays(double friction, Verdict verdict, String words) {
@@ -228,8 +231,8 @@ class SeatFindingsTest {
             s ->
                 Sat.noted(
                     s,
-                    new SeatNote(SeatNote.About.HEAD_REST, "It is far behind."),
-                    new SeatNote(SeatNote.About.PAN_FOAM, "In the pan: soft.")));
+                    new SeatNote(SeatNote.About.HEAD_REST, Words.of("It is far behind.")),
+                    new SeatNote(SeatNote.About.PAN_FOAM, Words.of("In the pan: soft."))));
     Finding rest = of(noted, "seat.Nell.head-rest");
     assertThat(rest.verdict()).isEqualTo(Verdict.CAUTION);
     assertThat(rest.text()).isEqualTo("Nell: It is far behind.");
