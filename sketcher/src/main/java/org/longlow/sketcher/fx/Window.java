@@ -47,6 +47,7 @@ final class Window extends StackPane {
   private final TopStrip top;
   private final BoardHands hands;
   private final OutlineTools outlines;
+  private final CushionBench cushions;
   private final Card card;
   private final StartPage start;
   private final MakePane makePane;
@@ -74,6 +75,8 @@ final class Window extends StackPane {
     card = new Card(desk, board, bench, new FindingSlip(desk));
     outlines = new OutlineTools(desk, board, hands, card::setAside);
     bench.lay(outlines);
+    cushions = new CushionBench(desk, card);
+    bench.lay(cushions);
     habits = Habits.at(desk.autosave().home());
     start = new StartPage(desk, shipped, () -> habits.recent());
     makePane = new MakePane(desk, owner, maker, () -> over(null));
@@ -177,6 +180,7 @@ final class Window extends StackPane {
     setStyle(next.rootStyle());
     night.setSelected(next.night());
     card.use(next);
+    cushions.use(next);
     gallery.use(next);
   }
 
@@ -226,6 +230,7 @@ final class Window extends StackPane {
   List<Deed> deeds() {
     List<Deed> all = new ArrayList<>(ownDeeds());
     all.addAll(outlines.deeds());
+    all.addAll(cushions.deeds());
     all.addAll(new Handling(desk).deeds());
     all.addAll(adds.deeds());
     return all;
@@ -353,6 +358,7 @@ final class Window extends StackPane {
       case COMMA -> CrewRow.step(desk, -1);
       case PERIOD -> CrewRow.step(desk, 1);
       case A -> openGallery();
+      case B -> cushions.open();
       case E -> outlines.points();
       case P -> outlines.draw();
       case D -> toggleDimensions();
