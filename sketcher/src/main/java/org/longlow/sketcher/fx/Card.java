@@ -25,7 +25,7 @@ final class Card extends Pane {
   private static final double LIST_PX = 306;
 
   /** Share of the card that a slip laid beside the machine takes, within bounds. */
-  private static final double BESIDE_SHARE = 0.44;
+  private static final double BESIDE_SHARE = 0.47;
 
   private static final double LEAST_BESIDE_PX = 440;
   private static final double MOST_BESIDE_PX = 820;

@@ -19,7 +19,9 @@ import org.longlow.svg.drawing.Tone;
 final class CushionCanvas extends Region {
 
   /** Scales 1:N that the cut may have; the largest that leaves room for the rest is taken. */
-  private static final double[] SCALES = {1, 1.25, 1.5, 2, 2.5, 3, 4, 5, 7.5, 10, 15, 20, 50, 100};
+  private static final double[] SCALES = {
+    0.5, 0.75, 1, 1.25, 1.5, 2, 2.5, 3, 4, 5, 7.5, 10, 15, 20, 50, 100
+  };
 
   private static final double MARGIN_PX = 8;
 

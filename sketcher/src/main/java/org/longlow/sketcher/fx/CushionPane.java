@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.IntFunction;
+import javafx.application.Platform;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
@@ -37,7 +38,8 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
   /** Share of the height that the cut itself may take. */
   private static final double CUT_SHARE = 0.3;
 
-  private static final double TILE_PX = 116;
+  private static final double LEAST_TILE_PX = 84;
+  private static final double MOST_TILE_PX = 150;
 
   private final Desk desk;
   private final Label head = Bits.label("");
@@ -68,7 +70,8 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
     scroll.setFocusTraversable(false);
     scroll.setMinHeight(120);
     VBox.setVgrow(scroll, Priority.ALWAYS);
-    VBox.setVgrow(grades, Priority.SOMETIMES);
+    scroll.maxHeightProperty().bind(drawing.minHeightProperty().add(6));
+    VBox.setVgrow(grades, Priority.ALWAYS);
     button("add", "Add", "add one like it below, Insert", this::add);
     button("out", "Take out", "take this layer out, Delete", this::takeOut);
     button("up", "Up", "swap with the layer above, Page Up", () -> move(-1));
@@ -83,6 +86,7 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
     trouble.setId("cushion-trouble");
     getChildren().addAll(scroll, doing, trouble, fields, grades);
     heightProperty().addListener((o, was, is) -> refresh());
+    fields.widthProperty().addListener((o, was, is) -> Platform.runLater(this::refresh));
   }
 
   private void button(String id, String words, String tip, Runnable action) {
@@ -119,6 +123,7 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
     picked = 0;
     held = "";
     refresh();
+    applyCss(); // what is scrolled is in the scene only then
     drawing.requestFocus();
   }
 
@@ -285,10 +290,12 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
       rows.forEach(r -> tiles.put(r.target(), new BenchField(desk, r)));
       fields.getChildren().setAll(tiles.values());
     }
+    double tile = (fields.getWidth() - 4 * BenchPane.GAP_PX) / 5 - 1;
+    double wide = Math.max(LEAST_TILE_PX, Math.min(MOST_TILE_PX, Math.floor(tile)));
     rows.forEach(
         r -> {
           tiles.get(r.target()).show(r);
-          tiles.get(r.target()).setWide(TILE_PX, 2 * TILE_PX);
+          tiles.get(r.target()).setWide(wide, 2 * wide + BenchPane.GAP_PX);
         });
     String said =
         desk.trouble()

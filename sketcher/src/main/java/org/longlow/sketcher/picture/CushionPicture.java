@@ -1,7 +1,9 @@
 package org.longlow.sketcher.picture;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Say;
@@ -29,17 +31,18 @@ import org.longlow.svg.drawing.Tone;
 public final class CushionPicture {
 
   /** Room for the names of layers and of rows, left of the free stack, paper mm. */
-  public static final double NAMES_MM = 41;
+  public static final double NAMES_MM = 40;
 
   /** How wide the free stack is, paper mm. */
   public static final double FREE_MM = 13;
 
-  private static final double LEAST_SLOT_MM = 20;
+  private static final double LEAST_SLOT_MM = 16.8;
   private static final double MOST_SLOT_MM = 34;
   private static final double AIR_MM = 3;
   private static final double STRIP_SHARE = 0.36;
   private static final double LETTERS_MM = 2.3;
   private static final double SMALL_MM = 1.9;
+  private static final double SMALLEST_MM = 1.4;
   private static final double LINE_MM = 4.1;
   private static final double HEAD_MM = 9.5;
 
@@ -99,7 +102,7 @@ public final class CushionPicture {
       lowest = Math.min(lowest, pressed(load, x, wide));
       x += paper(slotMm);
     }
-    double y = lowest - paper(LINE_MM);
+    double y = lowest - paper(LINE_MM + 0.6);
     if (!loads.isEmpty()) {
       for (int r = 0; r < ROWS.size(); r++) {
         words(ROWS.get(r), -paper(AIR_MM / 2), y, LETTERS_MM, Anchor.END, Tone.PENCIL);
@@ -202,21 +205,28 @@ public final class CushionPicture {
           new PointMm(-paper(3.4), y),
           new PointMm(-paper(0.6), wanted.get(i)));
     }
-    return Math.min(at.get(at.size() - 1), board - stack.boardMm() + paper(LINE_MM));
+    return Math.min(at.get(at.size() - 1) - paper(LETTERS_MM / 2), board - stack.boardMm());
   }
 
   private void head(CushionStack.Load load, double x, double top) {
     Tone tone = FindingInk.tone(load.verdict());
     double y = top + paper(2.4);
+    double upper = y + paper(LINE_MM);
     canvas.shape(
         PictureLayer.FINDINGS,
         "",
-        FindingInk.sign(load.verdict(), new PointMm(x + paper(1.2), y + paper(1)), paper(0.75)),
+        FindingInk.sign(load.verdict(), new PointMm(x + paper(1.2), upper + paper(1)), paper(0.75)),
         Style.line(tone, 0.4).withFill(Tone.PAPER, 1));
-    String says = Lettering.fitted(load.verdict().says(), SMALL_MM, slotMm - 4);
-    words(says, x + paper(3.4), y + paper(0.1), SMALL_MM, Anchor.START, tone);
-    String who = Lettering.fitted(load.who(), LETTERS_MM, slotMm - 1.5);
-    words(who, x, y + paper(LINE_MM), LETTERS_MM, Anchor.START, Tone.INK);
+    String who = Lettering.fitted(load.who(), LETTERS_MM, slotMm - 4.4);
+    words(who, x + paper(3.4), upper, LETTERS_MM, Anchor.START, Tone.INK);
+    String says = load.verdict().says();
+    words(says, x, y, fitting(says, slotMm - 1), Anchor.START, tone);
+  }
+
+  /** Returns the height of letters at which a text is no wider, paper mm. */
+  private static double fitting(String text, double widestMm) {
+    double fit = SMALL_MM * widestMm / Lettering.widthMm(text, SMALL_MM);
+    return Math.max(SMALLEST_MM, Math.min(SMALL_MM, fit));
   }
 
   /** Draws the stack pressed under somebody; returns how low the figures beside it reach. */
@@ -235,7 +245,7 @@ public final class CushionPicture {
     }
     strip(x, wide, heights, false);
     if (carried.isEmpty()) {
-      return board;
+      return board - stack.boardMm();
     }
     canvas.shape(
         PictureLayer.SEAT,
@@ -250,27 +260,33 @@ public final class CushionPicture {
       boolean sound = verdict == Compression.LayerVerdict.SOUND;
       double y = at.get(i) - paper(sound ? LETTERS_MM / 2 : 0.1);
       double left = x + wide + paper(1);
-      String sink = "\u2193 " + Say.number(layers.get(i).sinkMm());
+      double room = (1 - STRIP_SHARE) * slotMm - 1.8;
+      String arrow = slotMm < 20 ? "" : "\u2193 ";
+      String sink = arrow + Say.number(layers.get(i).sinkMm());
       words(sink, left, y, sound ? LETTERS_MM : SMALL_MM, Anchor.START, Tone.INK);
       if (!sound) {
         Tone tone = verdict == Compression.LayerVerdict.SPENT ? Tone.BAD : Tone.CARE;
         double below = y - paper(SMALL_MM + 0.6);
-        words(verdict.words(), left, below, SMALL_MM, Anchor.START, tone);
+        words(verdict.words(), left, below, fitting(verdict.words(), room), Anchor.START, tone);
       }
     }
-    return Math.min(board, at.get(at.size() - 1) - paper(LETTERS_MM));
+    return Math.min(board - stack.boardMm(), at.get(at.size() - 1) - paper(LETTERS_MM));
   }
 
   /** What each of them finds, and how far all this can be trusted. */
   private void notes(double widthMm) {
     double y = board + paper(HEAD_MM) + stack.foamMm();
+    Map<String, List<String>> alike = new LinkedHashMap<>();
+    stack
+        .loads()
+        .forEach(l -> alike.computeIfAbsent(l.says(), says -> new ArrayList<>()).add(l.who()));
     List<String> notes = new ArrayList<>();
-    stack.loads().forEach(load -> notes.add(load.who() + ": " + load.says() + "."));
+    alike.forEach((says, who) -> notes.add(String.join(", ", who) + ": " + says + "."));
     if (stack.loads().isEmpty()) {
       notes.add("Nobody of the crew sits on this seat.");
     }
     notes.add(
-        "Layers \u2193 as far as each gives at the design sink, in mm. "
+        "Heights are to scale; beside each layer is how far it gives at the design sink, mm. "
             + Support.DESIGN_MEANING
             + " "
             + FoamStack.SINK_CAUTION);
