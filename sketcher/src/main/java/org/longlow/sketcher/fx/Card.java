@@ -2,6 +2,7 @@ package org.longlow.sketcher.fx;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.layout.Pane;
@@ -47,7 +48,7 @@ final class Card extends Pane {
   private boolean ticketAway;
   private boolean aside;
   private Ticket beside;
-  private Runnable escapeBeside;
+  private BooleanSupplier escapeBeside;
   private Runnable closeBeside;
   private Trouble told;
 
@@ -84,10 +85,10 @@ final class Card extends Pane {
    * Lays a slip into a strip at the right edge, in place of the list of findings; the machine is
    * fitted in beside it.
    *
-   * @param escape what Escape does to it
+   * @param escape what Escape does to it; false if the key is for what has the keyboard
    * @param close puts it away, by {@link #takeBeside} in the end
    */
-  void layBeside(Ticket slip, Runnable escape, Runnable close) {
+  void layBeside(Ticket slip, BooleanSupplier escape, Runnable close) {
     if (beside != slip) {
       getChildren().remove(beside);
       getChildren().add(slip);
@@ -169,8 +170,7 @@ final class Card extends Pane {
   /** Closes what lies over the card; returns whether anything did. */
   boolean closeOne() {
     if (beside != null) {
-      escapeBeside.run();
-      return true;
+      return escapeBeside.getAsBoolean();
     }
     if (list.isVisible()) {
       closeList();

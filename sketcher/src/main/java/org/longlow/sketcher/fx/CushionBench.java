@@ -66,11 +66,15 @@ final class CushionBench extends VBox {
     pane.lay(picked().get());
   }
 
-  /** Escape lets go of what is only shown, then closes. */
-  private void closeOne() {
+  /** Escape puts back what is being typed, then lets go of what is only shown, then closes. */
+  private boolean closeOne() {
+    if (pane.isTyping()) {
+      return false;
+    }
     if (!pane.letGo()) {
       close();
     }
+    return true;
   }
 
   private void close() {

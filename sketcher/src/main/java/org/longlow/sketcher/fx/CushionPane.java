@@ -127,6 +127,11 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
     drawing.requestFocus();
   }
 
+  /** Whether something is typed into the data sheet that is not taken yet. */
+  boolean isTyping() {
+    return tiles.values().stream().anyMatch(BenchField::isTyping);
+  }
+
   /** Lets go of what is only shown; returns whether there was anything. */
   boolean letGo() {
     boolean was = drawing.isDragging() || showsGrade;

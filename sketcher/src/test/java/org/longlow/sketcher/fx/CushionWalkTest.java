@@ -150,7 +150,7 @@ class CushionWalkTest {
     hands.press(KeyCode.ENTER).press(KeyCode.SHORTCUT, KeyCode.A).write("27 mm");
     hands.press(KeyCode.ENTER);
     assertThat(thickness(0)).isEqualTo("27 mm");
-    hands.typeInto("cushion-bench #field-pan-layer-1-supportFactor", "1.05");
+    hands.typeInto("cushion-bench #field-pan-layer-1-support-factor", "1.05");
     assertThat(hands.desk().trouble().orElseThrow().refused().words()).contains("allowed");
     hands.press(KeyCode.ESCAPE);
 
@@ -174,7 +174,7 @@ class CushionWalkTest {
 
     hands.click("cushion-closed");
     assertThat(layers().get(0).closedCell()).isTrue();
-    hands.typeInto("cushion-bench #field-pan-layer-1-wallStress", "9 kPa");
+    hands.typeInto("cushion-bench #field-pan-layer-1-wall-stress", "9 kPa");
     assertThat(layers().get(0).wallStress().orElseThrow().text()).isEqualTo("9 kPa");
 
     hands.press(KeyCode.ESCAPE).press(KeyCode.ESCAPE);
