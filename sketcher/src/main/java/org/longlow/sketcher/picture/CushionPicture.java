@@ -124,9 +124,9 @@ public final class CushionPicture {
         .map(
             c ->
                 switch (row) {
-                  case 0 -> Say.mm(c.safeSinkMm());
-                  case 1 -> Say.mm(c.sinkMm());
-                  case 2 -> Say.mm(c.remainingMm());
+                  case 0 -> FigureUnit.MM.says(c.safeSinkMm());
+                  case 1 -> FigureUnit.MM.says(c.sinkMm());
+                  case 2 -> FigureUnit.MM.says(c.remainingMm());
                   case 3 -> FigureUnit.KPA.says(c.peakKPa());
                   default -> FigureUnit.KPA.says(c.meanKPa());
                 })
@@ -181,7 +181,7 @@ public final class CushionPicture {
       CushionStack.Layer layer = wood ? null : stack.layers().get(i);
       double y = at.get(i);
       Tone tone = i == picked ? Tone.CHOSEN : Tone.INK;
-      String thick = Say.mm(wood ? stack.boardMm() : layer.thicknessMm());
+      String thick = FigureUnit.MM.says(wood ? stack.boardMm() : layer.thicknessMm());
       double room = NAMES_MM - 5 - Lettering.widthMm(thick, LETTERS_MM) - 1.5;
       String name = wood ? "board" : (i + 1) + " " + layer.name();
       double up = wood ? -paper(LETTERS_MM / 2) : paper(0.4);
