@@ -259,4 +259,119 @@ class DiagnosisTest {
     assertThat(d.freedoms().get(0).lasting()).isTrue();
     assertThat(d.largestGain()).isCloseTo(1, offset(1e-9));
   }
+
+  // --- freedoms of long, small and scaled machines
+
+  /**
+   * A parallelogram on three legs with a tie too many: its freedom lasts and that tie is redundant,
+   * whatever the size, wherever it stands and whatever its variables are scaled by.
+   */
+  @ParameterizedTest
+  @CsvSource({"1, 0, 1", "0.01, 0, 1", "40, 0, 1", "1, 5000, 1", "1, 0, 0.2", "1, 300, 7"})
+  void aSwingThatLastsDoesSoAtAnySize(double size, double from, double scale) {
+    Problem.Builder b = Problem.builder();
+    Pt[] tops = new Pt[3];
+    double[] at = {0, 80 * size, 200 * size};
+    double lean = 30 * size;
+    for (int i = 0; i < 3; i++) {
+      double x = from + at[i] + lean;
+      double z = 100 * size;
+      tops[i] =
+          Pt.variables(
+              b.variable(new Problem.Variable("x" + i, x, x, scale, false)),
+              b.variable(new Problem.Variable("z" + i, z, z, scale, false)));
+      b.tie("leg " + i, Relations.distance(Pt.at(from + at[i], 0), tops[i], Math.hypot(lean, z)));
+    }
+    b.tie("near", Relations.horizontal(tops[0], tops[1], Quantity.of(at[1])));
+    b.tie("level", Relations.vertical(tops[0], tops[1], Quantity.of(0)));
+    b.tie("far", Relations.horizontal(tops[0], tops[2], Quantity.of(at[2])));
+    Diagnosis d = of(b);
+    assertThat(d.rank()).isEqualTo(5);
+    assertThat(d.nearSingular()).isEmpty();
+    // two legs alike and their tops so far apart: they are level
+    assertThat(d.redundant())
+        .containsExactly(new Redundancy("level", List.of("leg 0", "leg 1", "near"), true));
+    assertThat(d.freedoms()).hasSize(1);
+    assertThat(d.freedoms().get(0).lasting()).isTrue();
+    // all three go along together, square to their legs
+    Map<String, Double> moves = d.freedoms().get(0).moves();
+    assertThat(moves).hasSize(6);
+    for (int i = 0; i < 3; i++) {
+      assertThat(moves.get("z" + i) / moves.get("x" + i)).isCloseTo(-0.3, offset(1e-6));
+      assertThat(moves.get("x" + i)).isCloseTo(moves.get("x0"), offset(1e-6));
+    }
+  }
+
+  /** The same with a leg of another length: stiff, and its freedom goes nowhere. */
+  @ParameterizedTest
+  @CsvSource({"1, 0, 1", "0.01, 0, 1", "40, 0, 1", "1, 5000, 1", "1, 0, 0.2", "1, 300, 7"})
+  void aSwingThatDoesNotLastDoesNotAtAnySize(double size, double from, double scale) {
+    Problem.Builder b = Problem.builder();
+    Pt[] tops = new Pt[3];
+    double[] at = {0, 80 * size, 200 * size};
+    for (int i = 0; i < 3; i++) {
+      double x = from + at[i];
+      double z = 100 * size;
+      tops[i] =
+          Pt.variables(
+              b.variable(new Problem.Variable("x" + i, x, x, scale, false)),
+              b.variable(new Problem.Variable("z" + i, z, z, scale, false)));
+      double length = i == 1 ? 150 * size : z;
+      b.tie("leg " + i, Relations.distance(Pt.at(x, z - length), tops[i], length));
+    }
+    b.tie("near", Relations.horizontal(tops[0], tops[1], Quantity.of(at[1])));
+    b.tie("level", Relations.vertical(tops[0], tops[1], Quantity.of(0)));
+    b.tie("far", Relations.horizontal(tops[0], tops[2], Quantity.of(at[2])));
+    Diagnosis d = of(b);
+    assertThat(d.rank()).isEqualTo(5);
+    assertThat(d.redundant()).isEmpty();
+    assertThat(d.nearSingular()).hasSize(1);
+    assertThat(d.freedoms()).hasSize(1);
+    assertThat(d.freedoms().get(0).lasting()).isFalse();
+  }
+
+  /** A tie implies nothing of those that have nothing to do with it. */
+  @Test
+  void onlyWhatATieFollowsFromIsNamed() {
+    Problem.Builder b = Problem.builder();
+    int[] v = new int[5];
+    for (int i = 0; i < 5; i++) {
+      v[i] = b.variable("v" + i, i);
+    }
+    b.tie("a", sum(v[0], 1, v[1], 1, 1));
+    b.tie("b", sum(v[1], 1, v[2], 1, 3));
+    b.tie("c", sum(v[2], 1, v[3], 1, 5));
+    b.tie("d", sum(v[3], 1, v[4], 1, 7));
+    b.tie("a less c", sum(v[0], 2, v[1], 2, 2));
+    Diagnosis d = of(b);
+    assertThat(d.redundant())
+        .containsExactly(new Redundancy("a less c", List.of("a"), true));
+    assertThat(d.degreesOfFreedom()).isEqualTo(1);
+    assertThat(d.freedoms().get(0).moves()).hasSize(5);
+    assertThat(d.freedoms().get(0).moves().values())
+        .allSatisfy(m -> assertThat(Math.abs(m)).isCloseTo(1, offset(1e-9)));
+  }
+
+  /** A look at a group costs about its rows times the square of its variables. */
+  @Test
+  void aLargeGroupIsNotLookedAtBeyondTheWorkAllowed() {
+    Problem.Builder b = Problem.builder();
+    Pt before = Pt.at(0, 0);
+    for (int i = 1; i <= 30; i++) {
+      Pt p = b.pin("p" + i, 10 * i, 0);
+      b.tie("next " + i, Relations.distance(before, p, 10));
+      before = p;
+    }
+    Problem problem = b.build();
+    SolveReport report = Solver.solve(problem, SETTINGS);
+    // 60 variables and 30 rows: some 54,000 products are 210 units
+    for (long allowed : new long[] {150, 1_000}) {
+      SolverSettings bounded = new SolverSettings(1e-7, 1e-7, 200, 1e-7, 100, 12, true, allowed);
+      Diagnosis d = Solver.diagnose(problem, report, bounded);
+      assertThat(d.decided()).isEqualTo(allowed == 1_000);
+      assertThat(d.degreesOfFreedom()).isEqualTo(30);
+      assertThat(d.freedoms()).hasSize(allowed == 1_000 ? 30 : 0);
+      assertThat(d.rank()).isEqualTo(allowed == 1_000 ? 30 : 0);
+    }
+  }
 }

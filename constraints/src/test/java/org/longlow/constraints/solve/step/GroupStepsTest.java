@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
@@ -326,6 +327,42 @@ class GroupStepsTest {
     double x = 7;
     double z = -11;
     return new double[] {x + 50, z, x, z, x + 30 * Math.cos(r), z + 30 * Math.sin(r)};
+  }
+
+  /** Four tenths of the bend are kept, no less; up to a sine of 0.002 a chain is straight. */
+  @ParameterizedTest
+  @CsvSource({
+    "0.5, 0.2, false", "0.5, 0.1999, true", "-0.5, -0.2, false", "-0.5, -0.1999, true",
+    "0.002, -1, false", "0.0021, -1, true", "0.0021, 0.00084, false"
+  })
+  void aStepMayTakeSixTenthsOfABend(double before, double after, boolean leaps) {
+    TurnWatch watch = TurnWatch.of(twoLinks().ties().stream().map(t -> t.relations().get(0)).toList());
+    assertThat(watch.leaps(new double[] {before}, new double[] {after})).isEqualTo(leaps);
+  }
+
+  /** What was straight, or is, is not turned over. */
+  @ParameterizedTest
+  @CsvSource({
+    "0.5, -0.5, true", "0.0021, -0.0021, true", "0.002, -0.5, false", "0.5, -0.002, false",
+    "-0.5, 0.0021, true", "0.5, 0.5, false"
+  })
+  void onlyWhatIsBentIsTurnedOver(double before, double after, boolean turned) {
+    Problem problem = twoLinks();
+    TurnWatch watch = TurnWatch.of(problem.ties().stream().map(t -> t.relations().get(0)).toList());
+    double[] b = {before};
+    double[] a = {after};
+    assertThat(watch.turned(b, a)).isEqualTo(turned);
+    assertThat(watch.turnedPins(b, a))
+        .isEqualTo(turned ? List.of(problem.indexOf("knee.x")) : List.of());
+  }
+
+  private static Problem twoLinks() {
+    Problem.Builder b = Problem.builder();
+    Pt a = b.pin("a", 0, 0);
+    Pt knee = b.pin("knee", 30, 0);
+    Pt c = b.pin("c", 60, 0);
+    b.tie("one", Relations.distance(a, knee, 30)).tie("other", Relations.distance(knee, c, 30));
+    return b.build();
   }
 
   @Test
