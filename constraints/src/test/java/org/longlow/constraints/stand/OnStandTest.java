@@ -192,7 +192,7 @@ class OnStandTest {
       double rise = riseMm(wheels, on, travel, held, Math.toRadians(deg));
       double spring = on.preloadN() + on.rateNPerMm() * (travel + on.droopMm());
       if (travel > -on.droopMm() + 1e-3 && travel < on.bumpMm() - 1e-3) {
-        assertThat((wheelN - unsprung) * rise).as("front " + front).isCloseTo(spring, within(1.0));
+        assertThat((wheelN - unsprung) * rise).as("front " + front).isCloseTo(spring, within(0.01));
       }
     }
     assertThat(held.frontTravelMm())

@@ -5,9 +5,14 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresBuilder;
+import org.hipparchus.optim.nonlinear.vector.leastsquares.LevenbergMarquardtOptimizer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.longlow.constraints.solve.StillPin;
 import org.longlow.constraints.solve.problem.Group;
@@ -248,5 +253,109 @@ class RestorationTest {
     assertThat(restoration.wasHeldBack()).isEqualTo(guarded);
     // before it bent upwards: the foot lay to the right of the thigh
     assertThat(side < 0).isEqualTo(guarded);
+  }
+
+  // --- known hard curves, beside a reference
+
+  /** Functions of several variables with their slopes, all to be zero. */
+  private enum Known {
+    /** H. H. Rosenbrock, The Computer Journal 3, 1960. */
+    VALLEY(
+        new double[] {-1.2, 1},
+        v -> new double[] {10 * (v[1] - v[0] * v[0]), 1 - v[0]},
+        v -> new double[][] {{-20 * v[0], 10}, {-1, 0}}),
+    /** F. Freudenstein and B. Roth, Journal of the ACM 10, 1963, from near its root. */
+    TWO_HOLLOWS(
+        new double[] {6, 5},
+        v ->
+            new double[] {
+              -13 + v[0] + ((5 - v[1]) * v[1] - 2) * v[1],
+              -29 + v[0] + ((v[1] + 1) * v[1] - 14) * v[1]
+            },
+        v ->
+            new double[][] {
+              {1, (10 - 3 * v[1]) * v[1] - 2}, {1, (3 * v[1] + 2) * v[1] - 14},
+            }),
+    /** Two circles and a cubic that meet in one point. */
+    CURVES(
+        new double[] {9, 7},
+        v ->
+            new double[] {
+              v[0] * v[0] + v[1] * v[1] - 25,
+              (v[0] - 6) * (v[0] - 6) + v[1] * v[1] - 25,
+              v[0] * v[0] * v[0] / 27 - 4 + v[1] - 1
+            },
+        v ->
+            new double[][] {
+              {2 * v[0], 2 * v[1]}, {2 * v[0] - 12, 2 * v[1]}, {v[0] * v[0] / 9, 1}
+            });
+
+    private final double[] start;
+    private final Function<double[], double[]> values;
+    private final Function<double[], double[][]> slopes;
+
+    Known(
+        double[] start,
+        Function<double[], double[]> values,
+        Function<double[], double[][]> slopes) {
+      this.start = start;
+      this.values = values;
+      this.slopes = slopes;
+    }
+
+    Relation row(int i) {
+      int n = start.length;
+      return new Relation() {
+        @Override
+        public int[] variables() {
+          return IntStream.range(0, n).toArray();
+        }
+
+        @Override
+        public double evaluate(double[] x, double[] gradient) {
+          if (gradient != null) {
+            System.arraycopy(slopes.apply(x)[i], 0, gradient, 0, n);
+          }
+          return values.apply(x)[i];
+        }
+      };
+    }
+
+    /** How many points the reference looks at to bring all to zero. */
+    int looksOfTheReference() {
+      return new LevenbergMarquardtOptimizer()
+          .optimize(
+              new LeastSquaresBuilder()
+                  .start(start)
+                  .target(new double[values.apply(start).length])
+                  .model(values::apply, slopes::apply)
+                  .maxEvaluations(1000)
+                  .maxIterations(1000)
+                  .build())
+          .getEvaluations();
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource(Known.class)
+  void hardCurvesTakeNoMoreStepsThanTheReferenceLooks(Known known) {
+    for (boolean reweighs : new boolean[] {true, false}) {
+      Problem.Builder b = Problem.builder();
+      for (int i = 0; i < known.start.length; i++) {
+        b.variable("v" + i, known.start[i]);
+      }
+      for (int i = 0; i < known.values.apply(known.start).length; i++) {
+        b.tie("t" + i, known.row(i));
+      }
+      Problem problem = b.build();
+      GroupSystem system = new GroupSystem(Group.split(problem).get(0), problem);
+      Restoration restoration = new Restoration(system, reweighs);
+      double[] x = known.start.clone();
+      assertThat(restoration.run(x, AIM, 200, false, false)).isEqualTo(End.HOLDS);
+      for (double miss : known.values.apply(x)) {
+        assertThat(miss).isCloseTo(0, within(1e-6));
+      }
+      assertThat(restoration.steps()).isLessThanOrEqualTo(known.looksOfTheReference());
+    }
   }
 }
