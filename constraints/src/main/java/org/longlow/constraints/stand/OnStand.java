@@ -177,18 +177,14 @@ public final class OnStand {
     if (riseMm(from, from.leanRad()) >= 0 || riseMm(to, end) <= 0) {
       return to;
     }
-    return near(
-        from, Bracket.root(rad -> riseMm(from, rad), from.leanRad(), end, DIP_RAD));
+    return near(from, Bracket.root(rad -> riseMm(from, rad), from.leanRad(), end, DIP_RAD));
   }
 
   /** The lean at which the foot comes to the road, over it at one and under it at the other. */
   private Held crossing(Held over, Held under) {
     double lean =
         Bracket.root(
-            rad -> near(over, rad).footOffMm(),
-            over.leanRad(),
-            under.leanRad(),
-            FOUND_RAD);
+            rad -> near(over, rad).footOffMm(), over.leanRad(), under.leanRad(), FOUND_RAD);
     return near(over, lean);
   }
 

@@ -72,7 +72,8 @@ class DiagnosisTest {
     assertThat(d.decided()).isTrue();
     // at another threshold it is told
     SolverSettings strict = new SolverSettings(1e-7, 1e-7, 200, 1e-7, 0.6, 12, true, 20_000_000);
-    assertThat(of(knee(height, 0), strict).nearSingular()).hasSize(height > 62 && height < 79 ? 0 : 2);
+    assertThat(of(knee(height, 0), strict).nearSingular())
+        .hasSize(height > 62 && height < 79 ? 0 : 2);
   }
 
   @Test
@@ -108,7 +109,8 @@ class DiagnosisTest {
     for (int i = 0; i < heights.length; i++) {
       double half = Math.sqrt(1e4 - heights[i] * heights[i]);
       Pt p = b.pin("knee " + i, 300 * i + half, heights[i]);
-      b.tie("legs " + i, 
+      b.tie(
+          "legs " + i,
           Relations.distance(Pt.at(300 * i, 0), p, 100),
           Relations.distance(p, Pt.at(300 * i + 2 * half, 0), 100));
     }
@@ -344,8 +346,7 @@ class DiagnosisTest {
     b.tie("d", sum(v[3], 1, v[4], 1, 7));
     b.tie("a less c", sum(v[0], 2, v[1], 2, 2));
     Diagnosis d = of(b);
-    assertThat(d.redundant())
-        .containsExactly(new Redundancy("a less c", List.of("a"), true));
+    assertThat(d.redundant()).containsExactly(new Redundancy("a less c", List.of("a"), true));
     assertThat(d.degreesOfFreedom()).isEqualTo(1);
     assertThat(d.freedoms().get(0).moves()).hasSize(5);
     assertThat(d.freedoms().get(0).moves().values())

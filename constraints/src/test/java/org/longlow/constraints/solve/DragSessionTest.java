@@ -15,7 +15,9 @@ import org.longlow.constraints.solve.problem.Relation;
 import org.longlow.constraints.solve.problem.SolverSettings;
 import org.longlow.constraints.solve.relation.Relations;
 
-/** What a pointer weighs, how far a pin follows at once, and what a drag along costly limits asks. */
+/**
+ * What a pointer weighs, how far a pin follows at once, and what a drag along costly limits asks.
+ */
 class DragSessionTest {
 
   private static final SolverSettings SETTINGS = SolverSettings.DEFAULT;
@@ -81,9 +83,7 @@ class DragSessionTest {
     double pointer = 1e4 * Math.max(along, across);
     assertThat(drag.moveTo(100, -100).x())
         .containsExactly(
-            new double[] {
-              100 * pointer / (pointer + along), -100 * pointer / (pointer + across)
-            },
+            new double[] {100 * pointer / (pointer + along), -100 * pointer / (pointer + across)},
             offset(1e-5));
   }
 
@@ -127,7 +127,8 @@ class DragSessionTest {
       SolveReport report = drag.moveTo(to);
       assertThat(report.status().holds()).isTrue();
       assertThat(report.x()[0]).isCloseTo(Math.min(to, 60), offset(1e-5));
-      assertThat(Math.hypot(report.x()[2] - report.x()[0], report.x()[3])).isCloseTo(50, offset(1e-6));
+      assertThat(Math.hypot(report.x()[2] - report.x()[0], report.x()[3]))
+          .isCloseTo(50, offset(1e-6));
       assertThat(report.activeLimits()).hasSize(to >= 60 ? 1 : 0);
     }
     // few looks for each piece of the way
@@ -136,7 +137,10 @@ class DragSessionTest {
     assertThat(drag.moveTo(-90).x()[0]).isCloseTo(-90, offset(1e-5));
   }
 
-  /** A pointer far beyond a costly wall, from afar: the pin ends at the wall, in few looks for each of 16 pieces. */
+  /**
+   * A pointer far beyond a costly wall, from afar: the pin ends at the wall, in few looks for each
+   * of 16 pieces.
+   */
   @ParameterizedTest
   @ValueSource(doubles = {61, 130, 4000})
   void aFarPointerIsFollowedToTheWall(double to) {

@@ -52,9 +52,7 @@ class SolveSessionTest {
 
   /** Adds a group of its own that ends in a way of its own. */
   private enum Ends {
-    SOLVED(
-        SolveStatus.SOLVED,
-        (b, n) -> b.tie(n + " at 3", Relations.fix(var(b, n, 0), 3))),
+    SOLVED(SolveStatus.SOLVED, (b, n) -> b.tie(n + " at 3", Relations.fix(var(b, n, 0), 3))),
     FAILS(
         SolveStatus.LIMIT_FAILS,
         (b, n) -> {
@@ -166,9 +164,7 @@ class SolveSessionTest {
     Problem.Builder b = Problem.builder();
     Quantity x = var(b, "x", 10);
     b.tie("x", Relations.fix(x, 10));
-    b.limit(
-        "three",
-        List.of(Relations.fix(x, 10), Relations.fix(x, 16), Relations.fix(x, 12)));
+    b.limit("three", List.of(Relations.fix(x, 10), Relations.fix(x, 16), Relations.fix(x, 12)));
     SolveReport report = Solver.solve(b.build());
     assertThat(report.failedLimits()).hasSize(1);
     assertThat(report.failedLimits().get(0).shortfallMm()).isCloseTo(6, offset(1e-6));
@@ -300,7 +296,10 @@ class SolveSessionTest {
     SolveSession session = new SolveSession(sum(1, false, false), SETTINGS);
     double[][] expected = {{5, 5, 4}, {1, 9, 4}, {10, 0, 4}, {2, 2, 6}, {5, 5, 4}};
     Problem[] asked = {
-      sum(1, false, false), sum(3, false, false), sum(1, true, false), sum(1, false, true),
+      sum(1, false, false),
+      sum(3, false, false),
+      sum(1, true, false),
+      sum(1, false, true),
       sum(1, false, false)
     };
     for (int i = 0; i < asked.length; i++) {
@@ -357,8 +356,7 @@ class SolveSessionTest {
     Quantity asked = first ? p.x() : p.z();
     if (limit) {
       b.limit(
-          "from",
-          Stream.of(60.0, 70.0).limit(rooms).map(at -> Relations.fix(asked, at)).toList());
+          "from", Stream.of(60.0, 70.0).limit(rooms).map(at -> Relations.fix(asked, at)).toList());
     } else {
       b.wish("at", 1, Relations.fix(asked, 60));
     }

@@ -103,8 +103,7 @@ class CargoTest {
 
   @Test
   void whoComesSecondSitsWhereThereIsASeat() {
-    Brief shared =
-        Brief.of(new Answers.Builder().second(Who.percentile(Sex.FEMALE, 50)).answers());
+    Brief shared = Brief.of(new Answers.Builder().second(Who.percentile(Sex.FEMALE, 50)).answers());
     assertThat(shared.pillion()).isFalse();
     assertThat(shared.on("rider")).hasSize(2);
     assertThat(shared.on("passenger")).isEmpty();
@@ -131,8 +130,7 @@ class CargoTest {
   @ParameterizedTest
   @CsvSource({"FEMALE", "MALE"})
   void percentilesAreThoseOfTheSurveyAndLinesBetween(Sex sex) {
-    MeasureStats.Percentiles p =
-        Anthropometry.survey().measures(sex).get("stature").percentiles();
+    MeasureStats.Percentiles p = Anthropometry.survey().measures(sex).get("stature").percentiles();
     assertThat(Who.percentile(sex, 1).statureMm()).isCloseTo(p.p1(), within(0.5));
     assertThat(Who.percentile(sex, 5).statureMm()).isCloseTo(p.p5(), within(0.5));
     assertThat(Who.percentile(sex, 25).statureMm()).isCloseTo(p.p25(), within(0.5));
@@ -142,8 +140,7 @@ class CargoTest {
     assertThat(Who.percentile(sex, 99).statureMm()).isCloseTo(p.p99(), within(0.5));
     assertThat(Who.percentile(sex, 10).statureMm())
         .isCloseTo(p.p5() + (p.p25() - p.p5()) / 4, within(0.5));
-    assertThat(Who.percentile(sex, 97).statureMm())
-        .isCloseTo((p.p95() + p.p99()) / 2, within(0.5));
+    assertThat(Who.percentile(sex, 97).statureMm()).isCloseTo((p.p95() + p.p99()) / 2, within(0.5));
     MeasureStats.Percentiles kg =
         Anthropometry.survey().measures(sex).get("weightkg").percentiles();
     assertThat(Who.percentile(sex, 75).massKg()).isCloseTo(kg.p75(), within(0.5));

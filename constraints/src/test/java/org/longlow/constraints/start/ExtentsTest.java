@@ -39,16 +39,14 @@ class ExtentsTest {
     Coordinate[] ring = outline.getCoordinates();
     for (int i = 0; i < 20; i++) {
       double from = 250 * random.nextGaussian();
-      Geometry above =
-          outline.intersection(FACTORY.toGeometry(new Envelope(-FAR, FAR, from, FAR)));
+      Geometry above = outline.intersection(FACTORY.toGeometry(new Envelope(-FAR, FAR, from, FAR)));
       if (above.isEmpty()) {
         assertThat(Extents.foremostAbove(ring, from)).isEqualTo(Double.NEGATIVE_INFINITY);
       } else {
         assertThat(Extents.foremostAbove(ring, from))
             .isCloseTo(above.getEnvelopeInternal().getMaxX(), within(1e-6));
       }
-      Geometry ahead =
-          outline.intersection(FACTORY.toGeometry(new Envelope(from, FAR, -FAR, FAR)));
+      Geometry ahead = outline.intersection(FACTORY.toGeometry(new Envelope(from, FAR, -FAR, FAR)));
       if (ahead.isEmpty()) {
         assertThat(Extents.lowestFrom(ring, from)).isEqualTo(Double.MAX_VALUE);
       } else {

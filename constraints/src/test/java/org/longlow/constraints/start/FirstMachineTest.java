@@ -29,9 +29,9 @@ import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.machine.ride.Suspension;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.solve.problem.SolveStatus;
+import org.longlow.constraints.stand.Wheels;
 import org.longlow.constraints.start.Answers.Box;
 import org.longlow.constraints.start.Answers.Drive;
-import org.longlow.constraints.stand.Wheels;
 import org.longlow.constraints.start.Answers.Place;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.body.Sex;
@@ -118,19 +118,19 @@ class FirstMachineTest {
     }
   }
 
-  /** Empty, wheels rest at 14 % of their travel from full droop; under the heaviest load at 52 %. */
+  /**
+   * Empty, wheels rest at 14 % of their travel from full droop; under the heaviest load at 52 %.
+   */
   @Test
   void springsHoldTheWheelsOffBothStops() {
-    for (Answers answers :
-        List.of(Answers.NONE, say().seats(2).answers())) {
+    for (Answers answers : List.of(Answers.NONE, say().seats(2).answers())) {
       Study study = made(answers).study();
       Wheels wheels = Wheels.of(study.layout(), study.placed().places());
       for (boolean front : new boolean[] {true, false}) {
         Suspension on = front ? wheels.frontSuspension() : wheels.rearSuspension();
         DoubleSummaryStatistics shares =
             study.standings().stream()
-                .filter(
-                    s -> s.kind() == Stance.Kind.LADEN || s.kind() == Stance.Kind.UNLADEN)
+                .filter(s -> s.kind() == Stance.Kind.LADEN || s.kind() == Stance.Kind.UNLADEN)
                 .mapToDouble(s -> front ? s.frontTravelMm() : s.rearTravelMm())
                 .map(travel -> (travel + on.droopMm()) / (on.bumpMm() + on.droopMm()))
                 .summaryStatistics();

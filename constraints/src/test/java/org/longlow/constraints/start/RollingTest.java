@@ -131,8 +131,7 @@ class RollingTest {
                     .box(new Box(390, 310, breadth, 48))
                     .answers());
         Rolling r = new Rolling(brief);
-        double expected =
-            place == Place.BEFORE && breadth == 460 ? 230 : r.railYMm + 16;
+        double expected = place == Place.BEFORE && breadth == 460 ? 230 : r.railYMm + 16;
         assertThat(r.straddledMm(brief)).isEqualTo(expected);
       }
     }

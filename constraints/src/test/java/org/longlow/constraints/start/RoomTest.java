@@ -29,7 +29,11 @@ class RoomTest {
   private static final double BACK_MM = 460;
   private static final Spots SPOTS =
       new Spots(
-          new PointMm(800, 100), 35, new PointMm(500, 400), new PointMm(0, 600), new PointMm(0, 800));
+          new PointMm(800, 100),
+          35,
+          new PointMm(500, 400),
+          new PointMm(0, 600),
+          new PointMm(0, 800));
 
   private static Answers.Builder say(Drive drive, Place place) {
     return new Answers.Builder().drive(drive).place(place);
@@ -41,8 +45,7 @@ class RoomTest {
   }
 
   private static Room room(Brief brief, Rolling rolling, Cargo cargo, Tuning tuning) {
-    SeatKit kit =
-        new SeatKit(brief.on(Occupant.RIDER), brief.reclineDeg(), BACK_MM, 260, 225);
+    SeatKit kit = new SeatKit(brief.on(Occupant.RIDER), brief.reclineDeg(), BACK_MM, 260, 225);
     Posed posed = new Posed(kit, SEAT_MM, 255, SPOTS, List.of(), 0, new PointMm(-400, 200));
     return new Room(brief, rolling, cargo, posed, Optional.empty(), tuning);
   }
@@ -68,8 +71,7 @@ class RoomTest {
             Tuning.FIRST));
     all.add(
         Arguments.of(
-            say(Drive.MOTOR, Place.UNDER).box(new Box(300, 220, 420, 30)).answers(),
-            Tuning.FIRST));
+            say(Drive.MOTOR, Place.UNDER).box(new Box(300, 220, 420, 30)).answers(), Tuning.FIRST));
     return all.stream();
   }
 
@@ -80,8 +82,7 @@ class RoomTest {
     return FACTORY.createLineString(
         new Coordinate[] {
           new Coordinate(low.x(), low.z()),
-          new Coordinate(
-              low.x() - BACK_MM * Math.sin(lean), low.z() + BACK_MM * Math.cos(lean))
+          new Coordinate(low.x() - BACK_MM * Math.sin(lean), low.z() + BACK_MM * Math.cos(lean))
         });
   }
 
@@ -90,8 +91,8 @@ class RoomTest {
   }
 
   /**
-   * Behind the back are its board or stay, 8 mm of air, and the guard 32 mm off the tyre at 50 mm of
-   * bump: with a seat that was not sent ahead, no less than that.
+   * Behind the back are its board or stay, 8 mm of air, and the guard 32 mm off the tyre at 50 mm
+   * of bump: with a seat that was not sent ahead, no less than that.
    */
   @ParameterizedTest
   @MethodSource("rooms")
@@ -144,8 +145,7 @@ class RoomTest {
     // sent ahead, all goes with it
     Room ahead = room(brief, tuning);
     assertThat(ahead.seatXMm).isCloseTo(room.seatXMm + tuning.seatAheadMm(), within(1e-9));
-    assertThat(ahead.backKnotMm - room.backKnotMm)
-        .isCloseTo(tuning.seatAheadMm(), within(1e-9));
+    assertThat(ahead.backKnotMm - room.backKnotMm).isCloseTo(tuning.seatAheadMm(), within(1e-9));
   }
 
   /** In a row from the rear: what is under the pan, its rails, what is ahead, the front wheel. */
@@ -175,7 +175,10 @@ class RoomTest {
     assertThat(room.hangsOnFloor).isEqualTo(hangs);
   }
 
-  /** Something as wide as the rails begins ahead of the rail of the back; a motor ends before theirs slope. */
+  /**
+   * Something as wide as the rails begins ahead of the rail of the back; a motor ends before theirs
+   * slope.
+   */
   @Test
   void whatIsAsWideAsTheRailsLiesBetweenThem() {
     for (Drive drive : Drive.values()) {
@@ -210,13 +213,16 @@ class RoomTest {
     double steer = rolling.front.freeRadiusMm() + 90;
     assertThat(small.leastWheelbaseMm)
         .isBetween(small.floorKnotMm + 60 + steer, small.floorKnotMm + 70 + steer);
-    Brief large = Brief.of(say(Drive.ENGINE, Place.BEFORE).box(new Box(700, 310, 320, 70)).answers());
+    Brief large =
+        Brief.of(say(Drive.ENGINE, Place.BEFORE).box(new Box(700, 310, 320, 70)).answers());
     Room needs = room(large, Tuning.FIRST.withLonger(40));
     assertThat(needs.leastWheelbaseMm).isGreaterThan(1500);
     assertThat(needs.wheelbaseMm).isEqualTo(needs.leastWheelbaseMm + 40);
   }
 
-  /** The rail of the back lies 34 mm behind its board, and takes up its slope 45 over the pan's end. */
+  /**
+   * The rail of the back lies 34 mm behind its board, and takes up its slope 45 over the pan's end.
+   */
   @ParameterizedTest
   @MethodSource("rooms")
   void theRailOfTheBackIsParallelToIt(Answers answers, Tuning tuning) {
@@ -234,7 +240,9 @@ class RoomTest {
     assertThat(room.spots()).isEqualTo(SPOTS);
   }
 
-  /** Where all begins at the rail of the back, what is told of the rails under the pan beforehand. */
+  /**
+   * Where all begins at the rail of the back, what is told of the rails under the pan beforehand.
+   */
   @ParameterizedTest
   @MethodSource("rooms")
   void whereRailsBendIsKnownBeforehand(Answers answers, Tuning tuning) {

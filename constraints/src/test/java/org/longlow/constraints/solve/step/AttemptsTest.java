@@ -189,7 +189,9 @@ class AttemptsTest {
     assertThat(x).containsExactly(20, 70);
   }
 
-  /** Ties one after the other: each is one step where it is a line, and one that fails is passed. */
+  /**
+   * Ties one after the other: each is one step where it is a line, and one that fails is passed.
+   */
   @Test
   void tiesAreTakenInOneAfterTheOther() {
     for (Try.Ties order : List.of(Try.Ties.IN_THEIR_ORDER, Try.Ties.IN_ANY_ORDER)) {
@@ -231,7 +233,10 @@ class AttemptsTest {
     assertThat(system.tieOn).containsOnly(true);
   }
 
-  /** Values 100, 250 and 400 (in threes 1200) are shaken by a tenth of 300 at most, and by most of it. */
+  /**
+   * Values 100, 250 and 400 (in threes 1200) are shaken by a tenth of 300 at most, and by most of
+   * it.
+   */
   @Test
   void aShakeReachesAsFarAsItsShareOfTheExtent() {
     Problem.Builder b = Problem.builder();
@@ -249,9 +254,7 @@ class AttemptsTest {
       double[] x = begin.clone();
       Try shaken = way(false, false, 0.1, Try.Ties.ALL_AT_ONCE, seed);
       // everything is near enough: what is left is the shaken start
-      assertThat(
-              attempts.restore(
-                  x, begin, 1e9, SolverSettings.DEFAULT, false, List.of(shaken)))
+      assertThat(attempts.restore(x, begin, 1e9, SolverSettings.DEFAULT, false, List.of(shaken)))
           .isEqualTo(Restoration.End.HOLDS);
       assertThat(attempts.wasShaken()).isTrue();
       for (int j = 0; j < 3; j++) {

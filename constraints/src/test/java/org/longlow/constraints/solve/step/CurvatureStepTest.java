@@ -20,8 +20,8 @@ import org.longlow.constraints.solve.problem.Group;
 import org.longlow.constraints.solve.problem.Problem;
 
 /**
- * The step that knows of curvature is the least of a quadratic under linear equations, which a dense
- * system gives as well: of rows whose second derivatives are constant nothing is left out.
+ * The step that knows of curvature is the least of a quadratic under linear equations, which a
+ * dense system gives as well: of rows whose second derivatives are constant nothing is left out.
  */
 class CurvatureStepTest {
 
@@ -34,100 +34,102 @@ class CurvatureStepTest {
 
   /** Two ties, two wishes with weights and a limit, all curved, after a plain step. */
   private static final class At {
-  private final double[] x;
-  private final double[] target;
-  private final Bowl[] ties;
-  private final Bowl[] wishes;
-  private final double[] weights = {1, 2.5};
-  private final Bowl limit;
-  private final GroupSystem system;
-  private final CurvatureStep curvature;
+    private final double[] x;
+    private final double[] target;
+    private final Bowl[] ties;
+    private final Bowl[] wishes;
+    private final double[] weights = {1, 2.5};
+    private final Bowl limit;
+    private final GroupSystem system;
+    private final CurvatureStep curvature;
 
-  At(Random random, double bend) {
-    x = random.doubles(N, -3, 3).toArray();
-    target = random.doubles(N, -2, 2).toArray();
-    ties = new Bowl[] {Bowl.random(random, N, 1, bend), Bowl.random(random, N, -1, bend)};
-    wishes = new Bowl[] {Bowl.random(random, N, 1, 0), Bowl.random(random, N, 0, 0)};
-    limit = Bowl.random(random, N, 2, bend);
-    Problem.Builder b = Problem.builder();
-    for (int i = 0; i < N; i++) {
-      b.variable("v" + i, x[i]);
-    }
-    b.tie("t0", ties[0]).tie("t1", ties[1]);
-    b.wish("w0", weights[0], wishes[0]).wish("w1", weights[1], wishes[1]);
-    b.limit("l", limit);
-    Problem problem = b.build();
-    system = new GroupSystem(Group.split(problem).get(0), problem);
-    curvature = new CurvatureStep(system);
-    assertThat(system.rows.evaluate(x) & system.limits.evaluate(x)).isTrue();
-    system.measureWishes();
-    system.factor(0, true);
-    system.nearingStep(target, false);
-  }
-
-  private double[] plain() {
-    return system.step.clone();
-  }
-
-  private boolean limitPushes() {
-    return system.limitStep.activeCount() > 0;
-  }
-
-  private boolean find(double region) {
-    return curvature.find(x, target, plain(), system.nearWeight(), region);
-  }
-
-  /** Second derivatives of what is to be made least, in the measure of the distance. */
-  private RealMatrix bends() {
-    RealMatrix q = MatrixUtils.createRealIdentityMatrix(N);
-    for (int i = 0; i < ties.length; i++) {
-      q = q.add(new Array2DRowRealMatrix(ties[i].h()).scalarMultiply(system.lambda[i]));
-    }
-    for (int i = 0; i < wishes.length; i++) {
-      RealVector a = new ArrayRealVector(wishes[i].slope(x));
-      q = q.add(a.outerProduct(a).scalarMultiply(weights[i] / system.nearWeight()));
-    }
-    double push = system.limitStep.multipliers()[0];
-    return q.add(new Array2DRowRealMatrix(limit.h()).scalarMultiply(-push));
-  }
-
-  private RealVector pull() {
-    RealVector g = new ArrayRealVector(target);
-    for (int i = 0; i < wishes.length; i++) {
-      RealVector a = new ArrayRealVector(wishes[i].slope(x));
-      double missed = wishes[i].evaluate(x, null);
-      g = g.subtract(a.mapMultiply(weights[i] * missed / system.nearWeight()));
-    }
-    return g;
-  }
-
-  /** Where half p · Q p − pull · p is least while ties and a limit that pushes change as asked. */
-  private double[] least(double share) {
-    List<Bowl> rows = new ArrayList<>(List.of(ties));
-    if (limitPushes()) {
-      rows.add(limit);
-    }
-    int m = rows.size();
-    RealMatrix k = new Array2DRowRealMatrix(N + m, N + m);
-    k.setSubMatrix(bends().getData(), 0, 0);
-    RealVector right = new ArrayRealVector(m);
-    for (int i = 0; i < m; i++) {
-      double[] a = rows.get(i).slope(x);
-      for (int j = 0; j < N; j++) {
-        k.setEntry(N + i, j, a[j]);
-        k.setEntry(j, N + i, a[j]);
+    At(Random random, double bend) {
+      x = random.doubles(N, -3, 3).toArray();
+      target = random.doubles(N, -2, 2).toArray();
+      ties = new Bowl[] {Bowl.random(random, N, 1, bend), Bowl.random(random, N, -1, bend)};
+      wishes = new Bowl[] {Bowl.random(random, N, 1, 0), Bowl.random(random, N, 0, 0)};
+      limit = Bowl.random(random, N, 2, bend);
+      Problem.Builder b = Problem.builder();
+      for (int i = 0; i < N; i++) {
+        b.variable("v" + i, x[i]);
       }
-      right.setEntry(i, -share * rows.get(i).evaluate(x, null));
+      b.tie("t0", ties[0]).tie("t1", ties[1]);
+      b.wish("w0", weights[0], wishes[0]).wish("w1", weights[1], wishes[1]);
+      b.limit("l", limit);
+      Problem problem = b.build();
+      system = new GroupSystem(Group.split(problem).get(0), problem);
+      curvature = new CurvatureStep(system);
+      assertThat(system.rows.evaluate(x) & system.limits.evaluate(x)).isTrue();
+      system.measureWishes();
+      system.factor(0, true);
+      system.nearingStep(target, false);
     }
-    RealVector p = new LUDecomposition(k).getSolver().solve(pull().append(right));
-    return Arrays.copyOf(p.toArray(), N);
-  }
 
-  private double[] changes(double[] p) {
-    return Arrays.stream(ties)
-        .mapToDouble(t -> new ArrayRealVector(t.slope(x)).dotProduct(new ArrayRealVector(p)))
-        .toArray();
-  }
+    private double[] plain() {
+      return system.step.clone();
+    }
+
+    private boolean limitPushes() {
+      return system.limitStep.activeCount() > 0;
+    }
+
+    private boolean find(double region) {
+      return curvature.find(x, target, plain(), system.nearWeight(), region);
+    }
+
+    /** Second derivatives of what is to be made least, in the measure of the distance. */
+    private RealMatrix bends() {
+      RealMatrix q = MatrixUtils.createRealIdentityMatrix(N);
+      for (int i = 0; i < ties.length; i++) {
+        q = q.add(new Array2DRowRealMatrix(ties[i].h()).scalarMultiply(system.lambda[i]));
+      }
+      for (int i = 0; i < wishes.length; i++) {
+        RealVector a = new ArrayRealVector(wishes[i].slope(x));
+        q = q.add(a.outerProduct(a).scalarMultiply(weights[i] / system.nearWeight()));
+      }
+      double push = system.limitStep.multipliers()[0];
+      return q.add(new Array2DRowRealMatrix(limit.h()).scalarMultiply(-push));
+    }
+
+    private RealVector pull() {
+      RealVector g = new ArrayRealVector(target);
+      for (int i = 0; i < wishes.length; i++) {
+        RealVector a = new ArrayRealVector(wishes[i].slope(x));
+        double missed = wishes[i].evaluate(x, null);
+        g = g.subtract(a.mapMultiply(weights[i] * missed / system.nearWeight()));
+      }
+      return g;
+    }
+
+    /**
+     * Where half p · Q p − pull · p is least while ties and a limit that pushes change as asked.
+     */
+    private double[] least(double share) {
+      List<Bowl> rows = new ArrayList<>(List.of(ties));
+      if (limitPushes()) {
+        rows.add(limit);
+      }
+      int m = rows.size();
+      RealMatrix k = new Array2DRowRealMatrix(N + m, N + m);
+      k.setSubMatrix(bends().getData(), 0, 0);
+      RealVector right = new ArrayRealVector(m);
+      for (int i = 0; i < m; i++) {
+        double[] a = rows.get(i).slope(x);
+        for (int j = 0; j < N; j++) {
+          k.setEntry(N + i, j, a[j]);
+          k.setEntry(j, N + i, a[j]);
+        }
+        right.setEntry(i, -share * rows.get(i).evaluate(x, null));
+      }
+      RealVector p = new LUDecomposition(k).getSolver().solve(pull().append(right));
+      return Arrays.copyOf(p.toArray(), N);
+    }
+
+    private double[] changes(double[] p) {
+      return Arrays.stream(ties)
+          .mapToDouble(t -> new ArrayRealVector(t.slope(x)).dotProduct(new ArrayRealVector(p)))
+          .toArray();
+    }
   }
 
   private static double length(double[] p) {

@@ -55,8 +55,14 @@ class DescentTest {
   /** The nearest of a circle lies on the ray to the anchor, outside it and inside. */
   @ParameterizedTest
   @CsvSource({
-    "0, 300, 20", "0, 300, 80", "0, 101, 150", "170, 40, 60", "200, 60, 90", "10, 100, 10.1",
-    "0, 5000, 130", "30, 20, -100"
+    "0, 300, 20",
+    "0, 300, 80",
+    "0, 101, 150",
+    "170, 40, 60",
+    "200, 60, 90",
+    "10, 100, 10.1",
+    "0, 5000, 130",
+    "30, 20, -100"
   })
   void theNearestOfACircleIsReachedInFewSteps(double fromDeg, double radius, double toDeg) {
     onCircle(fromDeg);

@@ -213,9 +213,7 @@ class GroupSolverTest {
   void tiesComeBeforeCostlyLimits(double away, SolveStatus status) {
     Pt p = builder.pin("p", 100, 0);
     builder.tie("round", Relations.distance(Pt.at(0, 0), p, 100));
-    builder.limit(
-        "costly",
-        new CostlyOf(Relations.equal(p.z(), Quantity.of(away))));
+    builder.limit("costly", new CostlyOf(Relations.equal(p.z(), Quantity.of(away))));
     made();
     assertThat(solve()).isEqualTo(status);
     assertThat(Math.hypot(x[0], x[1])).isCloseTo(100, within(1e-6));
@@ -241,7 +239,9 @@ class GroupSolverTest {
 
   // --- bounds
 
-  /** What a tie is aimed at: a hundredth of its tolerance, or what rounding leaves of its values. */
+  /**
+   * What a tie is aimed at: a hundredth of its tolerance, or what rounding leaves of its values.
+   */
   @ParameterizedTest
   @CsvSource({"1, 1e-9", "1e4, 1e-9", "1e9, 1e-6", "1e7, 1.1920928955078125e-7"})
   void theAimGrowsWithTheValues(double largest, double aim) {

@@ -332,19 +332,29 @@ class GroupStepsTest {
   /** Four tenths of the bend are kept, no less; up to a sine of 0.002 a chain is straight. */
   @ParameterizedTest
   @CsvSource({
-    "0.5, 0.2, false", "0.5, 0.1999, true", "-0.5, -0.2, false", "-0.5, -0.1999, true",
-    "0.002, -1, false", "0.0021, -1, true", "0.0021, 0.00084, false"
+    "0.5, 0.2, false",
+    "0.5, 0.1999, true",
+    "-0.5, -0.2, false",
+    "-0.5, -0.1999, true",
+    "0.002, -1, false",
+    "0.0021, -1, true",
+    "0.0021, 0.00084, false"
   })
   void aStepMayTakeSixTenthsOfABend(double before, double after, boolean leaps) {
-    TurnWatch watch = TurnWatch.of(twoLinks().ties().stream().map(t -> t.relations().get(0)).toList());
+    TurnWatch watch =
+        TurnWatch.of(twoLinks().ties().stream().map(t -> t.relations().get(0)).toList());
     assertThat(watch.leaps(new double[] {before}, new double[] {after})).isEqualTo(leaps);
   }
 
   /** What was straight, or is, is not turned over. */
   @ParameterizedTest
   @CsvSource({
-    "0.5, -0.5, true", "0.0021, -0.0021, true", "0.002, -0.5, false", "0.5, -0.002, false",
-    "-0.5, 0.0021, true", "0.5, 0.5, false"
+    "0.5, -0.5, true",
+    "0.0021, -0.0021, true",
+    "0.002, -0.5, false",
+    "0.5, -0.002, false",
+    "-0.5, 0.0021, true",
+    "0.5, 0.5, false"
   })
   void onlyWhatIsBentIsTurnedOver(double before, double after, boolean turned) {
     Problem problem = twoLinks();

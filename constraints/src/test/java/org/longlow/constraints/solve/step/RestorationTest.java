@@ -229,8 +229,8 @@ class RestorationTest {
   }
 
   /**
-   * Two links of 50 and 50 from hip over knee to foot bend to one side; the foot is asked to the other
-   * side of the hip, where steps of any length turn the knee over. Under guard none may.
+   * Two links of 50 and 50 from hip over knee to foot bend to one side; the foot is asked to the
+   * other side of the hip, where steps of any length turn the knee over. Under guard none may.
    */
   @ParameterizedTest
   @ValueSource(booleans = {true, false})
@@ -286,9 +286,7 @@ class RestorationTest {
               v[0] * v[0] * v[0] / 27 - 4 + v[1] - 1
             },
         v ->
-            new double[][] {
-              {2 * v[0], 2 * v[1]}, {2 * v[0] - 12, 2 * v[1]}, {v[0] * v[0] / 9, 1}
-            });
+            new double[][] {{2 * v[0], 2 * v[1]}, {2 * v[0] - 12, 2 * v[1]}, {v[0] * v[0] / 9, 1}});
 
     private final double[] start;
     private final Function<double[], double[]> values;
