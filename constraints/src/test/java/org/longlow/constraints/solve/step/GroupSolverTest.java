@@ -273,4 +273,66 @@ class GroupSolverTest {
       assertThat(some.done()).isLessThan((long) ((share + 0.3) * all.done()));
     }
   }
+
+  /**
+   * Work that ends on the way along a circle leaves a place on it, roughly solved; where it ends
+   * before that, nothing is decided.
+   */
+  @Test
+  void whatHoldsWhenTheWorkIsSpentIsKept() {
+    Pt p = builder.pin("p", 3, 4);
+    builder.tie("round", Relations.distance(Pt.at(0, 0), p, 100));
+    builder.wish("far", 1, Relations.fix(p.x(), -250));
+    for (int i = 0; i < 8; i++) {
+      builder.wish("up " + i, 0.1, Relations.fix(p.z(), 3 * i));
+    }
+    made();
+    Work all = Work.unbounded();
+    solver.system().charge(all);
+    assertThat(solve()).isEqualTo(SolveStatus.SOLVED);
+    // outside the circle, the wishes' own place is at (-250, 10.5): weights 1 and 0.8
+    double best = Double.POSITIVE_INFINITY;
+    double bestX = 0;
+    for (double a = 0; a < 2 * Math.PI; a += 1e-5) {
+      double dx = 100 * Math.cos(a) + 250;
+      double dz = 100 * Math.sin(a) - 10.5;
+      if (dx * dx + 0.8 * dz * dz < best) {
+        best = dx * dx + 0.8 * dz * dz;
+        bestX = a;
+      }
+    }
+    assertThat(x[0]).isCloseTo(100 * Math.cos(bestX), within(2e-3));
+    assertThat(x[1]).isCloseTo(100 * Math.sin(bestX), within(2e-3));
+    int roughly = 0;
+    for (long allowed = 1; allowed < all.done(); allowed += 1 + all.done() / 100) {
+      x = problem.start();
+      solver.system().charge(new Work(allowed));
+      SolveStatus status = solve();
+      if (status.holds()) {
+        assertThat(Math.hypot(x[0], x[1])).isCloseTo(100, within(1e-6));
+        roughly += status == SolveStatus.SOLVED_ROUGHLY ? 1 : 0;
+      } else {
+        assertThat(status).isEqualTo(SolveStatus.NOT_DECIDED);
+      }
+    }
+    assertThat(roughly).isPositive();
+  }
+
+  /**
+   * Many wishes for w, and x + y + w = 10: w = 4 comes first, and of the rest x and y move as
+   * little as they can from 2 and 6, y three times as cheaply: by 0.2 and 1.8.
+   */
+  @Test
+  void scalesCountBesideManyWishes() {
+    builder.variable("x", 2);
+    builder.variable(new Problem.Variable("y", 6, 6, 3, false));
+    builder.variable("w", 0);
+    builder.tie("sum", new Row(new double[] {1, 1, 1}, 10, false));
+    for (int i = 0; i < 12; i++) {
+      builder.wish("w" + i, 1, new Row(new double[] {0, 0, 1}, 4, false));
+    }
+    made();
+    assertThat(solve()).isEqualTo(SolveStatus.SOLVED);
+    assertThat(x).containsExactly(new double[] {1.8, 4.2, 4}, within(1e-5));
+  }
 }
