@@ -13,6 +13,7 @@ import org.longlow.constraints.solve.problem.Pt;
 import org.longlow.constraints.solve.problem.Quantity;
 import org.longlow.constraints.solve.problem.Relation;
 import org.longlow.constraints.solve.problem.SolverSettings;
+import org.longlow.constraints.solve.relation.Circles;
 import org.longlow.constraints.solve.relation.Relations;
 
 /**
@@ -187,5 +188,39 @@ class DragSessionTest {
     assertThat(report.x()[0]).isCloseTo(150, offset(1e-3));
     // and is led out again
     assertThat(drag.moveTo(210, 30).x()).containsExactly(new double[] {210, 30}, offset(1e-4));
+  }
+
+  /**
+   * Past the middle of a disc of 50 mm, a millimetre over it, the nearest place leaps by 98 mm from
+   * one side to the other while the pointer goes 10. The pin goes round in small ways instead, and on
+   * with the next steps until it is there.
+   */
+  @ParameterizedTest
+  @ValueSource(booleans = {false, true})
+  void aPinIsNotThrownRoundADisc(boolean costly) {
+    Problem.Builder b = Problem.builder();
+    Pt p = b.pin("p", 0, 1);
+    Relation clear =
+        Circles.tangentOutside(p, Quantity.of(0), Pt.at(100, 0), Quantity.of(50));
+    b.limit("clear", costly ? new Costly(clear) : clear);
+    DragSession drag = Solver.drag(b.build(), new double[] {0, 1}, SETTINGS, 0, 1);
+    double[] at = {0, 1};
+    double most = 0;
+    for (double to = 5; to <= 195; to += 10) {
+      SolveReport report = drag.moveTo(to, 1);
+      assertThat(report.status().holds()).isTrue();
+      double[] x = report.x();
+      assertThat(Math.hypot(x[0] - 100, x[1])).isGreaterThan(50 - 1e-6);
+      if (to < 145) {
+        most = Math.max(most, Math.hypot(x[0] - at[0], x[1] - at[1]));
+      }
+      at = x.clone();
+    }
+    assertThat(most).isLessThan(85);
+    SolveReport last = null;
+    for (int k = 0; k < 20; k++) {
+      last = drag.moveTo(195, 1);
+    }
+    assertThat(last.x()).containsExactly(new double[] {195, 1}, offset(1e-4));
   }
 }
