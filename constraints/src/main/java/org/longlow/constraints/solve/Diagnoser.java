@@ -223,7 +223,7 @@ public final class Diagnoser {
   }
 
   private double aim(double size) {
-    return Math.min(0.01 * settings.tieToleranceMm(), 1e-8 * size) + 1e-13 * size;
+    return Math.min(0.01 * settings.tieToleranceMm(), 1e-8 * size);
   }
 
   private void redundancies(

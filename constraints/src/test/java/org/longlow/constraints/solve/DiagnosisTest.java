@@ -123,7 +123,7 @@ class DiagnosisTest {
 
   /** Along 2 x + z = 10 a millimetre of x is two of z back; which leads depends on the scale. */
   @ParameterizedTest
-  @CsvSource({"1, z, -0.5, 1", "4, x, 1, -2"})
+  @CsvSource({"1, z, -0.5, 1", "4, x, 1, -2", "2, x, 1, -2"})
   void aFreedomSaysHowVariablesMoveTogether(double scale, String lead, double x, double z) {
     Problem.Builder b = Problem.builder();
     int vx = b.variable("x", 3);
