@@ -159,6 +159,11 @@ public final class Desk extends Surface implements AutoCloseable {
     first.make(answers);
   }
 
+  /** Begins with two wheels and nothing else; {@link #firstFaults} tells what cannot be. */
+  public void makeWheels(Map<Question, String> answers) {
+    first.wheels(answers);
+  }
+
   /** Returns what was wrong with the answers given last. */
   public List<Fault> firstFaults() {
     return first.faults();
