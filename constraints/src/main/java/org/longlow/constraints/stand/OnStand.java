@@ -203,9 +203,8 @@ public final class OnStand {
     for (int round = 0; round < ROUNDS && now.held.statics().isPresent(); round++) {
       double frontMm = travelMm(now, Part.End.FRONT);
       double rearMm = travelMm(now, Part.End.REAR);
-      double moved =
-          Math.abs(frontMm - now.held.frontTravelMm()) + Math.abs(rearMm - now.held.rearTravelMm());
-      if (moved < SETTLED_MM) {
+      PointMm were = new PointMm(now.held.frontTravelMm(), now.held.rearTravelMm());
+      if (were.distance(new PointMm(frontMm, rearMm)) < SETTLED_MM) {
         break;
       }
       now = loaded(leanRad, frontMm, rearMm);
