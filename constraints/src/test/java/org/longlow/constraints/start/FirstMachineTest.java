@@ -337,8 +337,7 @@ class FirstMachineTest {
 
   @Test
   void anEmptyCardHasTwoWheelsOnTheGroundAndWhoeverWasNamed() {
-    Study bare =
-        ((FirstMachine.Made) FirstMachine.wheels(Answers.NONE, Optional.empty())).study();
+    Study bare = ((FirstMachine.Made) FirstMachine.wheels(Answers.NONE, Optional.empty())).study();
     assertThat(bare.layout().parts()).containsOnlyKeys("frontWheel", "rearWheel");
     assertThat(bare.layout().crew()).isEmpty();
     assertThat(bare.placed().places().pin("frontAxle").x()).isCloseTo(1600, within(1e-9));

@@ -61,13 +61,15 @@ final class DrawCommand implements Callable<Integer> {
       description = "Date of issue on the sheet; today unless said.")
   private LocalDate date;
 
+  @Mixin private UnitsOption units;
+
   @Override
   public Integer call() throws IOException {
     if (!Outputs.ends(out, ".svg") && !Outputs.ends(out, ".pdf")) {
       throw new Refusal("--out is " + out + "; it must end in .svg or .pdf");
     }
     Outputs.file(out, file);
-    Study study = Loading.study(Loading.layout(file), file);
+    Study study = Loading.study(units.on(Loading.layout(file)), file);
     String issued = (date == null ? LocalDate.now() : date).toString();
     PictureOptions options = view.of(study);
     Making.Drawn drawn;

@@ -15,6 +15,7 @@ import org.longlow.svg.page.Paper;
 import org.longlow.svg.page.PrintCorrection;
 import org.longlow.svg.page.TemplateSettings;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -80,12 +81,14 @@ final class TemplatesCommand implements Callable<Integer> {
     }
   }
 
+  @Mixin private UnitsOption units;
+
   @Override
   public Integer call() throws IOException {
     Outputs.folder(out);
     measured("--measured-across", across);
     measured("--measured-along", along);
-    Study study = Loading.study(Loading.layout(file), file);
+    Study study = Loading.study(units.on(Loading.layout(file)), file);
     List<String> known = Making.partsWithTemplates(study);
     List<String> unknown = parts.stream().filter(p -> !known.contains(p)).sorted().toList();
     if (!unknown.isEmpty()) {

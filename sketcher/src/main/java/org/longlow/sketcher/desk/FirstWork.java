@@ -12,7 +12,7 @@ import org.longlow.constraints.start.FirstMachine;
 import org.longlow.constraints.start.Question;
 
 /** Makes a first machine from answers and puts it on the board. */
-final class FirstWork {
+public final class FirstWork {
 
   private final Surface desk;
   private final FileWork files;
@@ -24,17 +24,18 @@ final class FirstWork {
     this.files = files;
   }
 
-  boolean isMaking() {
+  /** Returns whether a first machine is being made. */
+  public boolean isMaking() {
     return making;
   }
 
   /** Returns what was wrong with the answers given last. */
-  List<Fault> faults() {
+  public List<Fault> faults() {
     return faults;
   }
 
   /** Makes a machine; what cannot be made is told by {@link #faults}. */
-  void make(Map<Question, String> answers) {
+  public void make(Map<Question, String> answers) {
     make(
         answers,
         FirstMachine::of,
@@ -42,7 +43,7 @@ final class FirstWork {
   }
 
   /** Puts two wheels on an empty card. */
-  void wheels(Map<Question, String> answers) {
+  public void wheels(Map<Question, String> answers) {
     make(
         answers,
         FirstMachine::wheels,

@@ -52,7 +52,7 @@ final class FirstForm extends VBox {
             "Only two wheels",
             "begin with two wheels on the ground and nothing else;"
                 + " wheelbase, tyres, law and who rides as answered",
-            () -> ask(desk::makeWheels));
+            () -> ask(desk.first()::wheels));
     show(trouble, "");
     getChildren()
         .addAll(
@@ -114,11 +114,11 @@ final class FirstForm extends VBox {
   }
 
   private void make() {
-    ask(desk::makeFirst);
+    ask(desk.first()::make);
   }
 
   private void ask(Consumer<Map<Question, String>> maker) {
-    if (desk.isMakingFirst()) {
+    if (desk.first().isMaking()) {
       return;
     }
     Map<Question, String> answers = new EnumMap<>(Question.class);
@@ -138,13 +138,13 @@ final class FirstForm extends VBox {
   }
 
   private void refresh() {
-    make.setDisable(desk.isMakingFirst());
-    wheels.setDisable(desk.isMakingFirst());
-    make.setText(desk.isMakingFirst() ? "Making it\u2026" : "Make it");
-    if (desk.firstFaults() == told) {
+    make.setDisable(desk.first().isMaking());
+    wheels.setDisable(desk.first().isMaking());
+    make.setText(desk.first().isMaking() ? "Making it\u2026" : "Make it");
+    if (desk.first().faults() == told) {
       return;
     }
-    told = desk.firstFaults();
+    told = desk.first().faults();
     List<Fault> others = new ArrayList<>(told);
     troubles.forEach(
         (question, label) -> {
