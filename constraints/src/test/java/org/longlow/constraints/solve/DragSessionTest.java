@@ -192,16 +192,15 @@ class DragSessionTest {
 
   /**
    * Past the middle of a disc of 50 mm, a millimetre over it, the nearest place leaps by 98 mm from
-   * one side to the other while the pointer goes 10. The pin goes round in small ways instead, and on
-   * with the next steps until it is there.
+   * one side to the other while the pointer goes 10. The pin goes round in small ways instead, and
+   * on with the next steps until it is there.
    */
   @ParameterizedTest
   @ValueSource(booleans = {false, true})
   void aPinIsNotThrownRoundADisc(boolean costly) {
     Problem.Builder b = Problem.builder();
     Pt p = b.pin("p", 0, 1);
-    Relation clear =
-        Circles.tangentOutside(p, Quantity.of(0), Pt.at(100, 0), Quantity.of(50));
+    Relation clear = Circles.tangentOutside(p, Quantity.of(0), Pt.at(100, 0), Quantity.of(50));
     b.limit("clear", costly ? new Costly(clear) : clear);
     DragSession drag = Solver.drag(b.build(), new double[] {0, 1}, SETTINGS, 0, 1);
     double[] at = {0, 1};

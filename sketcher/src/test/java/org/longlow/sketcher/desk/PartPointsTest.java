@@ -170,15 +170,16 @@ class PartPointsTest {
     points.pick(1);
     points.smooth();
     done();
-    assertThat(points.handles()).extracting(Handle::smooth).containsExactly(false, true, false, false);
+    assertThat(points.handles())
+        .extracting(Handle::smooth)
+        .containsExactly(false, true, false, false);
     points.smooth();
     done();
     assertThat(points.handles()).noneMatch(Handle::smooth);
   }
 
   private double areaMm2() {
-    return Shapes.of(
-            hands.session().layout().parts().get("plate"), points.places(), false)
+    return Shapes.of(hands.session().layout().parts().get("plate"), points.places(), false)
         .outline()
         .getArea();
   }
