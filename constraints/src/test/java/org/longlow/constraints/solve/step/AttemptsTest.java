@@ -297,4 +297,27 @@ class AttemptsTest {
         .isEqualTo(Restoration.End.HOLDS);
     assertThat(free[0]).isCloseTo(-100, within(0.1));
   }
+
+  // --- the list of tries
+
+  /** Near by first, then from far and farther, no two from the same start. */
+  @Test
+  void triesGoFartherAndFartherAndNoneIsMadeTwice() {
+    assertThat(Try.plain(false)).hasSize(1);
+    assertThat(Try.plain(true)).extracting(Try::keepsTurns).containsExactly(true, false);
+    assertThat(Try.shaken(2)).hasSize(2);
+    var tries = Try.shaken(13);
+    assertThat(tries).hasSize(13);
+    assertThat(Try.all(true, 13)).hasSize(15).endsWith(tries.toArray(Try[]::new));
+    assertThat(Try.all(true, 13)).extracting(Try::seed).doesNotHaveDuplicates();
+    var far = tries.subList(3, 13);
+    assertThat(tries.subList(0, 3)).allMatch(t -> t.shakeShare() <= 0.05);
+    assertThat(far).noneMatch(Try::fromBest).noneMatch(Try::keepsTurns);
+    // up to the whole extent of the group
+    for (double share : new double[] {0.2, 0.4, 0.6, 0.8, 1}) {
+      assertThat(far.stream().filter(t -> Math.abs(t.shakeShare() - share) < 1e-12)).hasSize(2);
+    }
+    assertThat(far.stream().filter(t -> t.ties() == Try.Ties.ALL_AT_ONCE)).hasSize(5);
+    assertThat(far.stream().filter(t -> t.ties() == Try.Ties.IN_ANY_ORDER)).hasSize(5);
+  }
 }
