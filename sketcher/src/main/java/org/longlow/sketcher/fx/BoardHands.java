@@ -27,6 +27,7 @@ final class BoardHands {
   private PointMm pressed;
   private PointMm lastPx;
   private boolean panning;
+  private ViewFrame frame;
 
   BoardHands(Board board, Desk desk) {
     this.board = board;
@@ -42,6 +43,7 @@ final class BoardHands {
     board.setOnScroll(this::scrolled);
     board.setOnZoom(this::pinched);
     board.setOnKeyPressed(this::key);
+    Held.putsBack(board, this::cancel);
   }
 
   /** Returns the hand that works. */
@@ -52,6 +54,7 @@ final class BoardHands {
   /** Gives pointer and keys to another hand; the one before drops what it had begun. */
   void take(Hand next) {
     if (hand != next) {
+      cancel();
       hand.putDown();
       hand = next;
       board.setHand(next);
@@ -72,14 +75,32 @@ final class BoardHands {
     return working;
   }
 
+  /** Undoes what the drag that goes on did; the rest of it is for nobody. */
+  private void cancel() {
+    if (pressed == null) {
+      return;
+    }
+    if (!panning) {
+      hand.cancel();
+    }
+    if (board.frame() != frame) {
+      board.setFrame(frame);
+    }
+    pressed = null;
+    panning = false;
+    board.setCursor(Cursor.DEFAULT);
+  }
+
   static PointMm px(MouseEvent e) {
     return new PointMm(e.getX(), e.getY());
   }
 
   private void pressed(MouseEvent e) {
     board.requestFocus();
+    cancel();
     pressed = px(e);
     lastPx = pressed;
+    frame = board.frame();
     if (desk.isBeginning()) {
       // nothing is there yet to pan or to hold; the desk says so
       desk.drags().grab("");
@@ -104,8 +125,13 @@ final class BoardHands {
   }
 
   private void released(MouseEvent e) {
-    if (pressed != null && !panning && !desk.isBeginning()) {
-      hand.released(e, px(e).distance(pressed) <= CLICK_PX);
+    if (pressed != null && !desk.isBeginning()) {
+      boolean click = px(e).distance(pressed) <= CLICK_PX;
+      if (!panning) {
+        hand.released(e, click);
+      } else if (click) {
+        hand.otherClick(e);
+      }
     }
     pressed = null;
     panning = false;
@@ -159,8 +185,6 @@ final class BoardHands {
   private void escape() {
     if (hand != empty) {
       takeNothing();
-    } else if (desk.drags().drag().isPresent()) {
-      desk.drags().drop();
     } else {
       desk.drags().hover("");
       desk.choose("");
@@ -172,7 +196,10 @@ final class BoardHands {
     return List.of(
         new String[] {"N, Shift N", "next, last pin"},
         new String[] {"B, Shift B", "next, last part"},
-        new String[] {"arrows", "move what is picked by 1 mm; Shift 10 mm, Alt 0.1 mm"},
+        new String[] {
+          "arrows",
+          "move what is picked by 1 mm or 1/16 in; Shift 10 mm or 1/2 in, Alt 0.1 mm or 0.01 in"
+        },
         new String[] {"Shift click", "pick one thing more; Shift drag: all in a rectangle"},
         new String[] {"+, \u2212, F", "nearer, further, fit"},
         new String[] {KeyCode.ESCAPE.getName(), "let go, pick nothing"});

@@ -10,6 +10,7 @@ import javafx.scene.layout.Pane;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Units;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.Shown;
 
@@ -143,29 +144,37 @@ final class Tags extends Pane {
     return new PointMm(board.frame().screenX(at.x()), board.frame().screenY(at.z()));
   }
 
-  /** Returns the strings that hang down now: from where, to where, px of this pane. */
+  /** Returns the strings that hang down now, px of this pane; over nobody's head. */
   List<Cord> strings() {
+    List<Spots.Box> heads =
+        desk.shown().map(s -> s.heads().stream().map(this::box).toList()).orElse(List.of());
     List<Cord> strings = new ArrayList<>();
     for (Tag tag : tags) {
       if (tag.isVisible() && tag.at != null) {
-        strings.add(
-            new Cord(
-                tag.getLayoutX() + tag.getWidth() / 2,
-                tag.getLayoutY() + tag.getHeight(),
-                tag.at.x(),
-                tag.at.z(),
-                tag.id.equals(desk.finding())));
+        Spots.Box box =
+            new Spots.Box(tag.getLayoutX(), tag.getLayoutY(), tag.getWidth(), tag.getHeight());
+        strings.add(new Cord(Strings.of(box, tag.at, heads), tag.id.equals(desk.finding())));
       }
     }
     return strings;
   }
 
+  private Spots.Box box(Shown.Head head) {
+    double r = head.radiusMm() * board.frame().pxPerMm();
+    return new Spots.Box(
+        board.frame().screenX(head.at().x()) - r,
+        board.frame().screenY(head.at().z()) - r,
+        2 * r,
+        2 * r);
+  }
+
   /**
    * A string from a tag to its place.
    *
+   * @param line where it runs
    * @param picked whether the finding is the one picked
    */
-  record Cord(double fromX, double fromY, double toX, double toY, boolean picked) {}
+  record Cord(List<PointMm> line, boolean picked) {}
 
   private record Hung(Finding finding, PointMm at) {}
 
@@ -184,13 +193,15 @@ final class Tags extends Pane {
     void show(Hung hung, Desk desk) {
       Finding f = hung.finding();
       at = hung.at();
-      String words = shortened(f.subject(), LONGEST - figure(f).length()) + figure(f);
+      Units units = ShownUnits.of(desk);
+      String figure = figure(f, units);
+      String words = shortened(f.subject(), LONGEST - figure.length()) + figure;
       if (!f.id().equals(id) || !words.equals(getText())) {
         id = f.id();
         setText(words);
         setGraphic(Bits.sign(f.verdict(), false));
-        getTooltip().setText(f.subject() + ": " + f.text());
-        setAccessibleText(f.subject() + " fails: " + f.text());
+        getTooltip().setText(f.subject() + ": " + f.text(units));
+        setAccessibleText(f.subject() + " fails: " + f.text(units));
       }
       pseudoClassStateChanged(
           javafx.css.PseudoClass.getPseudoClass("picked"), f.id().equals(desk.finding()));
@@ -200,8 +211,8 @@ final class Tags extends Pane {
       return words.length() <= letters ? words : words.substring(0, letters - 1).strip() + "\u2026";
     }
 
-    private static String figure(Finding f) {
-      return Double.isNaN(f.value()) ? "" : "  " + f.unit().says(f.value());
+    private static String figure(Finding f, Units units) {
+      return Double.isNaN(f.value()) ? "" : "  " + f.unit().says(f.value(), units);
     }
   }
 }

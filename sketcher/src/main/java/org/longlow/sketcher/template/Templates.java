@@ -26,6 +26,7 @@ import org.longlow.svg.drawing.Dimensions;
 import org.longlow.svg.drawing.Planar;
 import org.longlow.svg.drawing.Style;
 import org.longlow.svg.drawing.Tone;
+import org.longlow.svg.page.SheetLengths;
 
 /**
  * Full-size templates: the solved outline of each part with what a maker needs written on it.
@@ -121,7 +122,7 @@ public final class Templates {
         out.add(plain(shape, places, figures));
       }
     }
-    return unique(out);
+    return unique(out, figures.sheets());
   }
 
   private static NamedDrawing plain(PartShape shape, Places places, TemplateFigures figures) {
@@ -282,7 +283,7 @@ public final class Templates {
     }
   }
 
-  private static List<NamedDrawing> unique(List<NamedDrawing> all) {
+  private static List<NamedDrawing> unique(List<NamedDrawing> all, SheetLengths lengths) {
     Set<String> used = new HashSet<>();
     List<NamedDrawing> out = new ArrayList<>();
     for (NamedDrawing d : all) {
@@ -290,7 +291,7 @@ public final class Templates {
       for (int n = 2; !used.add(name); n++) {
         name = d.fileName() + "-" + n;
       }
-      out.add(new NamedDrawing(name, d.name(), d.part(), d.up(), d.right(), d.drawing()));
+      out.add(new NamedDrawing(name, d.name(), d.part(), d.up(), d.right(), d.drawing(), lengths));
     }
     return List.copyOf(out);
   }

@@ -289,6 +289,12 @@ final class Hands {
     return letGo();
   }
 
+  /** Clicks with the other button where the pointer is. */
+  Hands otherClickHere() {
+    fingers.otherClick();
+    return settle();
+  }
+
   /** Presses the button where the pointer is, and lets go. */
   Hands pressHere() {
     fingers.press();

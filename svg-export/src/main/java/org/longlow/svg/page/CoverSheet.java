@@ -49,8 +49,9 @@ final class CoverSheet {
             2.6,
             Tone.PENCIL));
 
-    List<Mark> bars = new ArrayList<>(ScaleBar.across(0, 0));
-    bars.addAll(ScaleBar.along(w - ScaleBar.BLOCK_SHORT_MM, 0));
+    boolean inches = plan.settings().lengths().inchBar();
+    List<Mark> bars = new ArrayList<>(ScaleBar.across(0, 0, inches));
+    bars.addAll(ScaleBar.along(w - ScaleBar.BLOCK_SHORT_MM, 0, inches));
     double squareY = ScaleBar.BLOCK_SHORT_MM + 4;
     bars.addAll(ScaleBar.square(4, squareY));
 
@@ -111,9 +112,10 @@ final class CoverSheet {
     out.add(
         String.format(
             Locale.ROOT,
-            "2. Measure both bars on every sheet: 100.0 mm, good within %.2f mm. If not, give what you measured as"
+            "2. Measure both bars on every sheet: 100.0 mm, good within %.2f mm%s. If not, give what you measured as"
                 + " print correction and print again.",
-            BAR_TOLERANCE_MM));
+            BAR_TOLERANCE_MM,
+            plan.settings().lengths().inchBar() ? " (the line beside them: 4 in)" : ""));
     out.add(
         "3. Trim the edges marked so (left and top). Lay each sheet on the hatched glue strip of its neighbour, cross on"
             + " cross (pin through, or hold against a window).");
@@ -121,9 +123,9 @@ final class CoverSheet {
     out.add(
         String.format(
             Locale.ROOT,
-            "5. Check with a tape before cutting: the line to cut is %.1f mm wide and %.1f mm high over all.",
-            b.getWidth(),
-            b.getHeight()));
+            "5. Check with a tape before cutting: the line to cut is %s wide and %s high over all.",
+            plan.settings().lengths().says().apply(b.getWidth()),
+            plan.settings().lengths().says().apply(b.getHeight())));
     out.add(
         "6. "
             + SheetNotes.LINE_STAYS
