@@ -22,7 +22,6 @@ import org.longlow.constraints.solve.problem.Pt;
 import org.longlow.constraints.solve.problem.Relation;
 import org.longlow.constraints.solve.problem.SolverSettings;
 import org.longlow.constraints.solve.problem.Work;
-import org.longlow.constraints.solve.relation.Relations;
 
 /**
  * Steps of a group of linear rows against dense systems of equations: what is nearest under ties is
