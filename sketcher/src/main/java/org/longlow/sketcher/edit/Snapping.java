@@ -39,9 +39,10 @@ public record Snapping(
    * Where that is.
    *
    * @param pin the pin there, if there is one
+   * @param part the part whose edge is there, if it is one
    * @param to what it is near to, in words; empty for the grid
    */
-  public record Snap(PointMm at, Optional<String> pin, String to) {
+  public record Snap(PointMm at, Optional<String> pin, Optional<String> part, String to) {
 
     /** Says it beside the pointer. */
     public String words(Units units) {
@@ -64,13 +65,15 @@ public record Snapping(
 
   /** Returns a place as it is, near to nothing. */
   public static Snap exact(PointMm at) {
-    return new Snap(at, Optional.empty(), "");
+    return new Snap(at, Optional.empty(), Optional.empty(), "");
   }
 
   public Snap of(PointMm pointer) {
     return pin(pointer)
         .or(() -> edge(pointer))
-        .orElseGet(() -> new Snap(level(pointer), Optional.empty(), levelWords(pointer)));
+        .orElseGet(
+            () ->
+                new Snap(level(pointer), Optional.empty(), Optional.empty(), levelWords(pointer)));
   }
 
   private Optional<Snap> pin(PointMm pointer) {
@@ -83,7 +86,8 @@ public record Snapping(
         best = pin.getKey();
       }
     }
-    return Optional.ofNullable(best).map(p -> new Snap(places.pin(p), Optional.of(p), words(p)));
+    return Optional.ofNullable(best)
+        .map(p -> new Snap(places.pin(p), Optional.of(p), Optional.empty(), words(p)));
   }
 
   private String words(String pin) {
@@ -112,7 +116,12 @@ public record Snapping(
       double d = near.distance(point.getCoordinate());
       if (d <= least) {
         least = d;
-        best = new Snap(new PointMm(near.x, near.y), Optional.empty(), "edge of " + part.getKey());
+        best =
+            new Snap(
+                new PointMm(near.x, near.y),
+                Optional.empty(),
+                Optional.of(part.getKey()),
+                "edge of " + part.getKey());
       }
     }
     return Optional.ofNullable(best);

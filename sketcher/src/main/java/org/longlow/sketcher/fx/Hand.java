@@ -30,6 +30,9 @@ interface Hand {
    */
   void released(MouseEvent e, boolean click);
 
+  /** A click of another button, which does not look about. */
+  default void otherClick(MouseEvent e) {}
+
   /** The pointer leaves the card. */
   default void left() {}
 
@@ -50,6 +53,9 @@ interface Hand {
   default String says() {
     return "";
   }
+
+  /** Escape, or another hand, while the first button is down: what this drag did is undone. */
+  default void cancel() {}
 
   /** Another hand takes over, or Escape was pressed: whatever was begun is dropped. */
   default void putDown() {}

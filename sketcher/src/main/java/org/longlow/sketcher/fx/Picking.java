@@ -37,9 +37,12 @@ final class Picking implements Hand {
   private Ground ground;
   private PointMm offset;
   private SectionPull pull;
+  private double opening;
   private PointMm cornerPx;
   private PointMm heldAt;
   private Edit moving;
+  private Under under = Under.NOTHING;
+  private String before = "";
 
   Picking(Board board, Desk desk) {
     this.board = board;
@@ -49,6 +52,9 @@ final class Picking implements Hand {
 
   @Override
   public void moved(MouseEvent e) {
+    if (!under.isAt(BoardHands.px(e))) {
+      under = Under.NOTHING;
+    }
     Optional<String> pin = board.pinAt(e.getX(), e.getY());
     desk.drags().hover(pin.orElse(""));
     board.setHint(pin.isPresent() ? "" : board.subjectAt(e.getX(), e.getY()).orElse(""));
@@ -72,10 +78,13 @@ final class Picking implements Hand {
     board.setHint("");
     down = true;
     lastPx = BoardHands.px(e);
-    Optional<String> pin = board.pinAt(e.getX(), e.getY());
+    before = desk.options().chosen();
+    // what was picked below a pin is what is dragged from there
+    boolean below = isPickedAgain(lastPx) && !before.startsWith("pin:");
+    Optional<String> pin = below ? Optional.empty() : board.pinAt(e.getX(), e.getY());
     if (e.isShiftDown() && desk.shown().isPresent()) {
       cornerPx = lastPx;
-    } else if (pin.isEmpty() && isPickedPart(e)) {
+    } else if (pin.isEmpty() && (isPickedPart(e) || below && before.startsWith("part:"))) {
       heldAt = board.inMachine(e.getX(), e.getY());
     } else if (pin.isPresent() && desk.shown().isPresent()) {
       Shown shown = desk.shown().get();
@@ -94,6 +103,7 @@ final class Picking implements Hand {
     } else {
       Optional<String> subject = board.subjectAt(e.getX(), e.getY());
       panning = subject.isEmpty();
+      opening = desk.options().opening();
       pull = subject.flatMap(s -> hold(s, board.inMachine(e.getX(), e.getY()))).orElse(null);
     }
     board.setPointer(lastPx);
@@ -128,9 +138,9 @@ final class Picking implements Hand {
     } else if (desk.drags().drag().isPresent()) {
       desk.drags().moveTo(ground.toFrame(board.frame().point(e.getX(), e.getY())).plus(offset));
     } else if (pull != null) {
-      double opening = pull.towards(board.inMachine(e.getX(), e.getY()));
+      double share = pull.towards(board.inMachine(e.getX(), e.getY()));
       board.setCursor(Cursor.CLOSED_HAND);
-      desk.look(o -> o.withOpening(opening));
+      desk.look(o -> o.withOpening(share));
     } else if (panning) {
       board.setCursor(Cursor.MOVE);
       board.setFrame(board.frame().panned(now.x() - lastPx.x(), now.z() - lastPx.z()));
@@ -144,15 +154,32 @@ final class Picking implements Hand {
       pickMore(e, click);
     } else if (moving != null && !click) {
       desk.settle(moving, new Target.OfEntry(desk.selection().entries().get(0)));
-    } else if (desk.drags().drag().isPresent()) {
-      desk.drags().letGo();
-    } else if (click && board.pinAt(e.getX(), e.getY()).isEmpty()) {
-      desk.choose(
-          board
-              .subjectAt(e.getX(), e.getY())
-              .or(() -> board.photoAt(e.getX(), e.getY()))
-              .orElse(""));
+    } else {
+      if (desk.drags().drag().isPresent()) {
+        desk.drags().letGo();
+      }
+      if (click) {
+        pick(e);
+      }
     }
+    release();
+  }
+
+  @Override
+  public void cancel() {
+    if (desk.drags().drag().isPresent()) {
+      desk.drags().drop();
+    }
+    if (moving != null) {
+      desk.dropPreview();
+    }
+    if (pull != null) {
+      desk.look(o -> o.withOpening(opening));
+    }
+    release();
+  }
+
+  private void release() {
     down = false;
     panning = false;
     pull = null;
@@ -161,6 +188,20 @@ final class Picking implements Hand {
     moving = null;
     board.setCursor(Cursor.DEFAULT);
     board.paintGlass();
+  }
+
+  /** Picks what lies on top, and with each click more on the same spot what lies below. */
+  private void pick(MouseEvent e) {
+    boolean again = isPickedAgain(BoardHands.px(e));
+    under = under.clicked(BoardHands.px(e), before, board.allAt(e.getX(), e.getY()));
+    if (again) {
+      desk.drags().hover("");
+    }
+    desk.choose(under.subject());
+  }
+
+  private boolean isPickedAgain(PointMm px) {
+    return under.isAt(px) && !before.isEmpty() && before.equals(under.subject());
   }
 
   private boolean isPickedPart(MouseEvent e) {
@@ -244,14 +285,13 @@ final class Picking implements Hand {
             .ifPresent(shape -> glass.pickedToo(onDrawing(shown, shape.outline())));
       }
     }
-    GraphicsContext gc = glass.pen();
-    gc.setStroke(glass.colour(Tone.CHOSEN));
-    gc.setLineWidth(1.5);
-    for (String pin : picked.pins()) {
-      PointMm at = board.onScreen(shown.places().pin(pin));
-      gc.strokeOval(at.x() - 9, at.z() - 9, 18, 18);
+    if (!down && under.now() > 0 && picked.last().equals(under.subject())) {
+      glass.label(under.words(), under.px(), true);
     }
     if (cornerPx != null && lastPx != null) {
+      GraphicsContext gc = glass.pen();
+      gc.setStroke(glass.colour(Tone.CHOSEN));
+      gc.setLineWidth(1.5);
       Spots.Box box = rectangle(lastPx);
       gc.strokeRect(box.x(), box.y(), box.width(), box.height());
     }
@@ -271,9 +311,6 @@ final class Picking implements Hand {
 
   @Override
   public void putDown() {
-    if (desk.drags().drag().isPresent()) {
-      desk.drags().drop();
-    }
     desk.drags().hover("");
   }
 

@@ -112,6 +112,18 @@ final class Placing implements Hand {
     }
   }
 
+  /** Hangs it on what is under the pointer, with each click more on the next there. */
+  @Override
+  public void otherClick(MouseEvent e) {
+    if (desk.shown().isPresent()) {
+      hangOnNext();
+    }
+  }
+
+  private void hangOnNext() {
+    hang((offered.indexOf(putting.hang()) + 1) % offered.size());
+  }
+
   /**
    * Gives the next pin its place.
    *
@@ -155,7 +167,7 @@ final class Placing implements Hand {
         putting = putting.back();
         board.paintGlass();
       }
-      case H -> hang((offered.indexOf(putting.hang()) + 1) % offered.size());
+      case H -> hangOnNext();
       case DIGIT1, DIGIT2, DIGIT3, DIGIT4, DIGIT5, DIGIT6, DIGIT7, DIGIT8, DIGIT9 ->
           hang(e.getCode().ordinal() - KeyCode.DIGIT1.ordinal());
       default -> {
@@ -224,7 +236,7 @@ final class Placing implements Hand {
     boolean rest = !putting.next().isEmpty();
     return "click or Enter; "
         + (rest ? "with Shift the rest as drawn; " : "")
-        + (offered.size() > 1 ? "number or H hangs it on something; " : "")
+        + (offered.size() > 1 ? "right click, number or H hangs it on something; " : "")
         + "Esc drops it";
   }
 }

@@ -85,7 +85,8 @@ class SnappingTest {
     assertThat(plumb.at()).isEqualTo(new PointMm(1640, 1210));
     assertThat(plumb.to()).isEqualTo("plumb with axle of frontWheel");
     assertThat(snapping.of(new PointMm(-503, 1206)))
-        .isEqualTo(new Snapping.Snap(new PointMm(-500, 1210), Optional.empty(), ""));
+        .isEqualTo(
+            new Snapping.Snap(new PointMm(-500, 1210), Optional.empty(), Optional.empty(), ""));
   }
 
   @Test
