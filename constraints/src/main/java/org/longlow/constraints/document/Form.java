@@ -175,8 +175,7 @@ public record Form(String name, String help, List<Row> rows) {
       return row(at, input, text, choices, Optional.empty());
     }
 
-    private Void row(
-        At at, Input input, String text, List<String> choices, Optional<Dim> dim) {
+    private Void row(At at, Input input, String text, List<String> choices, Optional<Dim> dim) {
       rows.add(
           new Row(
               at.path(),

@@ -26,8 +26,7 @@ public final class ShownQuantity {
     boolean bare = written.isBareNumber() && Unit.of(dim) != Unit.of(dim, units);
     Formula whole =
         bare
-            ? Formula.of(
-                ((Expr.Num) written.expr()).value() * Unit.of(dim).factor(), Unit.of(dim))
+            ? Formula.of(((Expr.Num) written.expr()).value() * Unit.of(dim).factor(), Unit.of(dim))
             : written;
     return Words.written(whole.text()).in(units);
   }

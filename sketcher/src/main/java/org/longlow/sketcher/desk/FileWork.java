@@ -137,8 +137,8 @@ public final class FileWork {
   }
 
   /**
-   * Puts a machine on the board that was just made and has no file: unsaved work from the start,
-   * in the units shown last.
+   * Puts a machine on the board that was just made and has no file: unsaved work from the start, in
+   * the units shown last.
    */
   void openMade(Layout layout) {
     boolean inches = Habits.at(keeper.autosave().home()).inches();

@@ -176,15 +176,12 @@ public record Bench(String subject, String title, String kind, String note, List
     }
 
     private Row said(FormRows.Said said) {
-      return said.isQuantity()
-          ? quantity(said).dropping(said.drops())
-          : said.row();
+      return said.isQuantity() ? quantity(said).dropping(said.drops()) : said.row();
     }
 
     private Row quantity(FormRows.Said said) {
       Formula formula = Formula.parse(said.text());
-      Dim dim =
-          said.dim().orElseGet(() -> formula.expr().dim(n -> Measures.dim(layout, n)));
+      Dim dim = said.dim().orElseGet(() -> formula.expr().dim(n -> Measures.dim(layout, n)));
       return row(said.target(), said.label(), formula, dim, said.help());
     }
 
@@ -218,12 +215,7 @@ public record Bench(String subject, String title, String kind, String note, List
                   person.stature(),
                   Dim.LENGTH,
                   ""),
-              row(
-                  new Target.OfPerson(person.name(), false),
-                  "mass",
-                  person.mass(),
-                  Dim.MASS,
-                  ""));
+              row(new Target.OfPerson(person.name(), false), "mass", person.mass(), Dim.MASS, ""));
       Set<String> shown = Set.of("stature", "mass");
       return bench(
           subject,
@@ -339,11 +331,7 @@ public record Bench(String subject, String title, String kind, String note, List
       collect(formula);
       double worth = places.value(formula);
       return new Row(
-          target,
-          label,
-          text(formula, dim),
-          value(formula, worth, dim, false),
-          help(note, dim));
+          target, label, text(formula, dim), value(formula, worth, dim, false), help(note, dim));
     }
 
     /** A plain quantity says its worth itself. */

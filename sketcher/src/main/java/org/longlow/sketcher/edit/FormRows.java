@@ -80,6 +80,7 @@ final class FormRows {
         path.get(0).equals("parts") && path.size() > 2
             ? new Target.OfPart(path.get(1), path.subList(2, path.size()), label)
             : new Target.OfField(path, label);
-    return new Said(target, label, row.text(), row.help(), row.input(), row.choices(), row.item(), row.dim());
+    return new Said(
+        target, label, row.text(), row.help(), row.input(), row.choices(), row.item(), row.dim());
   }
 }

@@ -252,8 +252,7 @@ public final class PhotoEdits {
 
   /** Reads a length; a bare number is one of the units shown. */
   private static Formula size(Layout layout, Places places, String text) {
-    Formula typed =
-        Formula.parse(ShownQuantity.typed(text.strip(), Dim.LENGTH, layout.units()));
+    Formula typed = Formula.parse(ShownQuantity.typed(text.strip(), Dim.LENGTH, layout.units()));
     for (String name : typed.names()) {
       if (!layout.measures().containsKey(name)) {
         throw new OutOfRange(
