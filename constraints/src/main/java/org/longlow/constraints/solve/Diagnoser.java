@@ -49,7 +49,10 @@ public final class Diagnoser {
   private final Problem problem;
   private final SolverSettings settings;
   private final List<Freedom> freedoms = new ArrayList<>();
-  private final List<Redundancy> redundant = new ArrayList<>();
+
+  /** For each tie of which rows follow from others, how many do, and from which ties. */
+  private final Map<Integer, Following> following = new TreeMap<>();
+
   private final Work work;
   private final Map<String, Double> nearSingular = new LinkedHashMap<>();
   private int rank;
@@ -88,18 +91,22 @@ public final class Diagnoser {
         report.status() == SolveStatus.CONTRADICTS || report.status() == SolveStatus.LIMIT_FAILS
             ? new Contradiction(problem, settings, work).smallest(report)
             : Optional.empty();
-    redundant.sort(Comparator.comparingInt(r -> tieIndex(r.tie())));
+    List<Redundancy> redundant = following.entrySet().stream().map(this::redundancy).toList();
     boolean decided = !work.isSpent() && report.status() != SolveStatus.NOT_DECIDED;
     return new Diagnosis(rank, free, freedoms, redundant, conflict, decided, weak, largestGain);
   }
 
-  private int tieIndex(String name) {
-    for (int i = 0; i < problem.ties().size(); i++) {
-      if (problem.ties().get(i).name().equals(name)) {
-        return i;
-      }
-    }
-    return -1;
+  /** Rows of a tie that follow from other ties; they may lie in several groups. */
+  private static final class Following {
+    private int rows;
+    private final TreeSet<Integer> from = new TreeSet<>();
+  }
+
+  private Redundancy redundancy(Map.Entry<Integer, Following> entry) {
+    SolverTie tie = problem.ties().get(entry.getKey());
+    Following found = entry.getValue();
+    List<String> from = found.from.stream().map(i -> problem.ties().get(i).name()).toList();
+    return new Redundancy(tie.name(), from, found.rows == tie.relations().size());
   }
 
   private void group(Group group, Problem tied, double[] x) {
@@ -216,7 +223,7 @@ public final class Diagnoser {
   }
 
   private double aim(double size) {
-    return Math.min(0.01 * settings.tieToleranceMm(), 1e-8 * size) + 1e-13 * size;
+    return Math.min(0.01 * settings.tieToleranceMm(), 1e-8 * size);
   }
 
   private void redundancies(
@@ -242,21 +249,16 @@ public final class Diagnoser {
     }
     for (Map.Entry<Integer, List<Integer>> entry : rowsOfTie.entrySet()) {
       int tie = entry.getKey();
-      String name = problem.ties().get(tie).name();
       if (work.isSpent()) {
         return;
       }
       if (!followsWithout(tied, group, entry.getValue(), open, x, extent)) {
-        nearSingular.put(name, Double.POSITIVE_INFINITY);
+        nearSingular.put(problem.ties().get(tie).name(), Double.POSITIVE_INFINITY);
         continue;
       }
-      List<String> from =
-          implied.getOrDefault(tie, new TreeSet<>()).stream()
-              .map(i -> problem.ties().get(i).name())
-              .toList();
-      redundant.add(
-          new Redundancy(
-              name, from, entry.getValue().size() == problem.ties().get(tie).relations().size()));
+      Following found = following.computeIfAbsent(tie, k -> new Following());
+      found.rows += entry.getValue().size();
+      found.from.addAll(implied.getOrDefault(tie, new TreeSet<>()));
     }
   }
 

@@ -35,6 +35,9 @@ public final class DragSession {
 
   private static final double[] QUICK_WAYS_MM = {Double.POSITIVE_INFINITY, 60, 15};
 
+  /** So many quick ways in one step at most; what is left then follows with the next. */
+  private static final int MOST_WAYS = 4;
+
   /** A pointer that has gone farther since last time is followed piece by piece. */
   private static final double PIECE_MM = 25;
 
@@ -47,6 +50,10 @@ public final class DragSession {
   private final double[] targets;
   private final double[] pointer;
   private int pause;
+
+  /** Whether the last quick way went for the pointer itself. */
+  private boolean straight;
+
   private double[] x;
   private SolveReport last;
 
@@ -128,9 +135,16 @@ public final class DragSession {
    */
   private SolveReport follow(double reach) {
     if (costly && pause-- <= 0) {
-      SolveReport quick = quickly(reach);
+      SolveReport quick = null;
+      boolean goesOn = true;
+      for (int k = 0; k < MOST_WAYS && goesOn; k++) {
+        double[] at = draggedOf(x);
+        SolveReport next = quickly(reach);
+        goesOn = next != null && !straight && distance(at, draggedOf(next.x())) > LEAST_STEP_MM;
+        quick = next != null ? next : quick;
+        x = next != null ? next.x().clone() : x;
+      }
       if (quick != null) {
-        x = quick.x().clone();
         return quick;
       }
       pause = PAUSE;
@@ -161,7 +175,7 @@ public final class DragSession {
   /**
    * One step by quick steps alone, straight to the pointer or some way towards it; null if none
    * leads there. A pointer far out of reach bends what the quick steps take for straight; one that
-   * is near by does not, and the rest of the way follows with the next step.
+   * is near by does not.
    */
   private SolveReport quickly(double reach) {
     double[] at = draggedOf(x);
@@ -171,6 +185,7 @@ public final class DragSession {
         double share = far > way ? way / far : 1;
         System.arraycopy(mix(at, pointer, share), 0, targets, 0, targets.length);
         SolveReport report = session.solveQuickly(x, x);
+        straight = way >= far;
         if (report.status().holds() && !leaps(report, Math.max(reach, SMALL_MM))) {
           return report;
         }

@@ -85,6 +85,10 @@ public final class OnStand {
       double massHeightMm,
       Optional<ParkedStability> statics) {
 
+    private boolean isOverRoad() {
+      return footOffMm > 0;
+    }
+
     private double tipRad() {
       return statics.orElseThrow().leastTipRad();
     }
@@ -141,62 +145,47 @@ public final class OnStand {
   /** Returns every lean at which the foot comes to the road as the machine leans over. */
   List<Held> rests() {
     List<Held> rests = new ArrayList<>();
-    Held before = at(0);
-    Held last = before;
-    if (last.footOffMm() <= 0) {
+    Held last = at(0);
+    if (!last.isOverRoad()) {
       rests.add(last);
     }
     int steps = (int) Math.ceil(steepestRad / STEP_RAD);
     for (int i = 1; i <= steps; i++) {
-      Held now = between(before, last, Math.min(i * STEP_RAD, steepestRad));
-      if (last.footOffMm() > 0 && now.footOffMm() <= 0) {
-        rests.add(crossing(last, now));
-      } else if (last.footOffMm() > 0 && comesDown(last, last, now) && !comesDown(now, last, now)) {
-        Held lowest = lowest(last, now);
-        if (lowest.footOffMm() <= 0) {
-          rests.add(crossing(last, lowest));
+      Held now = near(last, Math.min(i * STEP_RAD, steepestRad));
+      if (last.isOverRoad()) {
+        Held down = now.isOverRoad() ? lowest(last, now) : now;
+        if (!down.isOverRoad()) {
+          rests.add(crossing(last, down));
         }
       }
-      before = last;
       last = now;
     }
     return rests;
   }
 
-  /** Whether the foot sinks as the machine leans further from there, between two others. */
-  private boolean comesDown(Held there, Held a, Held b) {
-    double further = there.leanRad() + (there == b ? -SLIGHTLY_RAD : SLIGHTLY_RAD);
-    double off = between(a, b, further).footOffMm();
-    return there == b ? off > there.footOffMm() : off < there.footOffMm();
+  /** How much the foot rises as the machine leans slightly further, mm. */
+  private double riseMm(Held near, double leanRad) {
+    return near(near, leanRad + SLIGHTLY_RAD).footOffMm() - near(near, leanRad).footOffMm();
   }
 
   /**
-   * Where the foot is lowest between two leans, of which it sinks from one and rises to the other.
+   * Where the foot is lowest between two leans if it sinks from the one and rises to the other,
+   * else at the other.
    */
   private Held lowest(Held from, Held to) {
-    double low = from.leanRad();
-    double high = to.leanRad();
-    while (high - low > DIP_RAD) {
-      double one = low + (high - low) / 3;
-      double two = high - (high - low) / 3;
-      if (between(from, to, one).footOffMm() < between(from, to, two).footOffMm()) {
-        high = two;
-      } else {
-        low = one;
-      }
+    double end = to.leanRad() - SLIGHTLY_RAD;
+    if (riseMm(from, from.leanRad()) >= 0 || riseMm(to, end) <= 0) {
+      return to;
     }
-    return between(from, to, (low + high) / 2);
+    return near(from, Bracket.root(rad -> riseMm(from, rad), from.leanRad(), end, DIP_RAD));
   }
 
   /** The lean at which the foot comes to the road, over it at one and under it at the other. */
   private Held crossing(Held over, Held under) {
     double lean =
         Bracket.root(
-            rad -> between(over, under, rad).footOffMm(),
-            over.leanRad(),
-            under.leanRad(),
-            FOUND_RAD);
-    return between(over, under, lean);
+            rad -> near(over, rad).footOffMm(), over.leanRad(), under.leanRad(), FOUND_RAD);
+    return near(over, lean);
   }
 
   /** Returns the machine held at a lean of 0 to 45 degrees. */
@@ -204,13 +193,9 @@ public final class OnStand {
     return held(Math.min(leanRad, steepestRad), parked.frontTravelMm(), parked.rearTravelMm());
   }
 
-  /** Springs at a lean are sought on the line through those at two others. */
-  private Held between(Held a, Held b, double leanRad) {
-    double share = a == b ? 0 : (leanRad - a.leanRad()) / (b.leanRad() - a.leanRad());
-    return held(
-        leanRad,
-        a.frontTravelMm() + share * (b.frontTravelMm() - a.frontTravelMm()),
-        a.rearTravelMm() + share * (b.rearTravelMm() - a.rearTravelMm()));
+  /** The machine held at another lean, its springs sought from where they are. */
+  private Held near(Held other, double leanRad) {
+    return held(leanRad, other.frontTravelMm(), other.rearTravelMm());
   }
 
   private Held held(double leanRad, double nearFrontMm, double nearRearMm) {
@@ -218,9 +203,8 @@ public final class OnStand {
     for (int round = 0; round < ROUNDS && now.held.statics().isPresent(); round++) {
       double frontMm = travelMm(now, Part.End.FRONT);
       double rearMm = travelMm(now, Part.End.REAR);
-      double moved =
-          Math.abs(frontMm - now.held.frontTravelMm()) + Math.abs(rearMm - now.held.rearTravelMm());
-      if (moved < SETTLED_MM) {
+      PointMm were = new PointMm(now.held.frontTravelMm(), now.held.rearTravelMm());
+      if (were.distance(new PointMm(frontMm, rearMm)) < SETTLED_MM) {
         break;
       }
       now = loaded(leanRad, frontMm, rearMm);

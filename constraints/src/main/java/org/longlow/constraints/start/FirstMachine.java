@@ -81,8 +81,8 @@ public final class FirstMachine {
   }
 
   /**
-   * Makes a card with two wheels and nothing else: who rides, wheelbase, tyres and law as answered;
-   * the other answers are about what is not there yet.
+   * Makes a card with two wheels and nothing else: wheelbase, tyres and law as answered; the other
+   * answers are about what is not there yet.
    *
    * @param name what it is called
    */

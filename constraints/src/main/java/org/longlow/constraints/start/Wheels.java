@@ -30,18 +30,12 @@ final class Wheels {
     this.draft = draft;
   }
 
-  /**
-   * Returns a card with two wheels and nothing else, for whoever begins from there; people who were
-   * named stand by.
-   */
+  /** Returns a card with two wheels and nothing else; nobody is aboard, for there is no seat. */
   static Layout alone(Answers answers, Optional<String> name) {
     Brief brief = Brief.of(answers);
     Draft draft = new Draft();
     new Wheels(brief, draft)
         .draw(Double.isNaN(brief.wheelbaseMm()) ? WHEELBASE_MM : brief.wheelbaseMm());
-    if (answers.rider().isPresent() || answers.second().isPresent()) {
-      brief.crew().forEach(draft::person);
-    }
     String called = name.orElse(NAME);
     return draft.layout(called, called + ", two wheels to begin with", List.of(), brief.law());
   }

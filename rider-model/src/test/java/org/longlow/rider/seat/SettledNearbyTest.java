@@ -243,4 +243,45 @@ class SettledNearbyTest {
     assertThat(leaning.settle(SettleTest.seat())).isNotNull();
     assertThat(leaning.settle(bare(SettleTest.seat()))).isNull();
   }
+
+  /**
+   * Who sits 30 mm or more from both ends of a pan is well on it: where the hip's foot on the board
+   * lies, settled, or with nothing pressed in, where two lines meet off the covers.
+   */
+  @Test
+  void whoIsWellOverAPanIsKnown() {
+    SeatGeometry full = bare(SettleTest.seat());
+    PointMm along = full.pan().along();
+    int well = 0;
+    for (int mm = -420; mm <= 250; mm += 10) {
+      PointMm from = full.pan().from().plus(along.times(mm));
+      for (double length : new double[] {420, 70}) {
+        Cushion pan =
+            new Cushion(
+                from, from.plus(along.times(length)), full.pan().foam(), full.pan().widthMm());
+        SeatGeometry seat = OnSeat.with(full, pan, full.back(), null);
+        Settling settling = Settle.run(OnSeat.man(), seat, SettleOptions.DEFAULT, false);
+        double at = OnSeat.along(pan, settling.at().hip());
+        boolean over = settling.carried() && at > 30 && at < length - 30;
+        assertThat(settling.isOverPan()).as("%d of %s", mm, length).isEqualTo(over);
+        well += over ? 1 : 0;
+        double bare = OnSeat.along(pan, whereLinesMeet(seat));
+        assertThat(new Settling(settling, seat).wouldBeOverPan())
+            .as("%d of %s, bare", mm, length)
+            .isEqualTo(bare > 30 && bare < length - 30);
+      }
+    }
+    assertThat(well).isBetween(10, 100);
+  }
+
+  /** 95 mm off the cover of the pan and 137 mm off that of the back. */
+  private static PointMm whereLinesMeet(SeatGeometry seat) {
+    PointMm pan = seat.pan().along();
+    PointMm back = seat.back().along();
+    PointMm low = seat.pan().from().plus(pan.left().times(seat.pan().foam().thicknessMm() + 95));
+    PointMm off =
+        seat.back().from().plus(back.left().times(-seat.back().foam().thicknessMm() - 137));
+    double t = off.minus(low).cross(back) / pan.cross(back);
+    return low.plus(pan.times(t));
+  }
 }

@@ -51,8 +51,7 @@ final class NewCommand implements Callable<Integer> {
 
   @Option(
       names = "--wheels-only",
-      description =
-          "Only two wheels on the ground: wheelbase, tyres, law and who rides as answered.")
+      description = "Only two wheels on the ground: wheelbase, tyres and law as answered.")
   private boolean wheelsOnly;
 
   @Mixin private UnitsOption units;

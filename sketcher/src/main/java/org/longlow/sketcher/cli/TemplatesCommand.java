@@ -72,8 +72,8 @@ final class TemplatesCommand implements Callable<Integer> {
       throw new Refusal(
           String.format(
               Locale.ROOT,
-              "%s is %s mm; a bar of 100 mm can be corrected where it measures %.1f to %.1f mm: print"
-                  + " at actual size (100 %%) and measure again",
+              "%s is %s mm; a bar of 100 mm can be corrected where it measures %.1f to %.1f mm:"
+                  + " print at actual size (100 %%) and measure again",
               option,
               mm,
               100 / (1 + PrintCorrection.FURTHEST),

@@ -269,6 +269,11 @@ final class BenchField extends VBox {
     }
   }
 
+  /** Whether it has the keyboard and holds what is not taken, or was refused. */
+  boolean isTyping() {
+    return field.isFocused() && (refused || !field.getText().strip().equals(written));
+  }
+
   void focusField() {
     if (field.getParent() == null) {
       (choice.getParent() == null ? yes : choice).requestFocus();

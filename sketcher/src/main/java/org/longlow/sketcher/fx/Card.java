@@ -2,6 +2,7 @@ package org.longlow.sketcher.fx;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.layout.Pane;
@@ -25,6 +26,12 @@ final class Card extends Pane {
   private static final int MOST_COLUMNS = 5;
   private static final double LIST_PX = 306;
 
+  /** Share of the card that a slip laid beside the machine takes, within bounds. */
+  private static final double BESIDE_SHARE = 0.47;
+
+  private static final double LEAST_BESIDE_PX = 440;
+  private static final double MOST_BESIDE_PX = 820;
+
   /** A ticket is at most this share of the card high; the rest scrolls. */
   private static final double TICKET_SHARE = 0.66;
 
@@ -41,6 +48,9 @@ final class Card extends Pane {
   private int columns = 2;
   private boolean ticketAway;
   private boolean aside;
+  private Ticket beside;
+  private BooleanSupplier escapeBeside;
+  private Runnable closeBeside;
   private Trouble told;
 
   Card(Desk desk, Board board, BenchPane bench, FindingSlip findings) {
@@ -74,8 +84,58 @@ final class Card extends Pane {
     findings.showFirst(verdict);
   }
 
+  /**
+   * Lays a slip into a strip at the right edge, in place of the list of findings; the machine is
+   * fitted in beside it.
+   *
+   * @param escape what Escape does to it; false if the key is for what has the keyboard
+   * @param close puts it away, by {@link #takeBeside} in the end
+   */
+  void layBeside(Ticket slip, BooleanSupplier escape, Runnable close) {
+    if (beside != slip) {
+      getChildren().remove(beside);
+      getChildren().add(slip);
+    }
+    beside = slip;
+    escapeBeside = escape;
+    closeBeside = close;
+    list.setVisible(false);
+    refresh();
+    fitBeside();
+  }
+
+  /** Takes it away again. */
+  void takeBeside() {
+    getChildren().remove(beside);
+    beside = null;
+    refresh();
+    fitBeside();
+    board.requestFocus();
+  }
+
+  /** What lies along the right edge takes its strip from the card. */
+  private void fitBeside() {
+    board.setMargins(tags.heightPx(), stripPx());
+    requestLayout();
+  }
+
+  private double stripPx() {
+    return beside != null
+        ? beside.isLaid() ? 0 : besidePx() + MARGIN_PX
+        : list.isVisible() && !list.isLaid() ? listPx() + MARGIN_PX : 0;
+  }
+
+  private double besidePx() {
+    double larger = TextSize.of(this);
+    double most = Math.min(MOST_BESIDE_PX * larger, Math.max(LEAST_BESIDE_PX, 0.6 * getWidth()));
+    return within(BESIDE_SHARE * larger * getWidth(), LEAST_BESIDE_PX, most);
+  }
+
   /** Opens the list of findings and puts the keyboard into it. */
   void openList() {
+    if (beside != null) {
+      closeBeside.run();
+    }
     showList(true);
     findings.focusList();
   }
@@ -114,6 +174,9 @@ final class Card extends Pane {
 
   /** Closes what lies over the card; returns whether anything did. */
   boolean closeOne() {
+    if (beside != null) {
+      return escapeBeside.getAsBoolean();
+    }
     if (list.isVisible()) {
       closeList();
       return true;
@@ -128,12 +191,15 @@ final class Card extends Pane {
       ticketAway = false;
     }
     told = trouble;
-    ticket.setVisible(desk.shown().isPresent() && !ticketAway && !aside);
+    ticket.setVisible(desk.shown().isPresent() && !ticketAway && !aside && beside == null);
     for (Region over : List.of(tags, ticket, list)) {
       over.setDisable(desk.isBeginning());
     }
     // findings that are picked on a tag are read in the list
-    if (!desk.finding().isEmpty() && desk.shown().isPresent() && !list.isVisible()) {
+    if (!desk.finding().isEmpty()
+        && desk.shown().isPresent()
+        && !list.isVisible()
+        && beside == null) {
       showList(true);
     }
     requestLayout();
@@ -142,8 +208,7 @@ final class Card extends Pane {
   /** The list takes its strip from the card: the machine is fitted in beside it. */
   private void showList(boolean on) {
     list.setVisible(on);
-    board.setMargins(tags.heightPx(), on && !list.isLaid() ? listPx() + MARGIN_PX : 0);
-    requestLayout();
+    fitBeside();
   }
 
   @Override
@@ -161,6 +226,9 @@ final class Card extends Pane {
     }
     if (ticket.isVisible()) {
       layTicket(w, top, high);
+    }
+    if (beside != null) {
+      layBeside(w, top, high);
     }
     strings.setWidth(w);
     strings.setHeight(h);
@@ -181,6 +249,14 @@ final class Card extends Pane {
         within(y, 0, top + high - 80),
         wide,
         Math.min(high, top + high - y));
+  }
+
+  private void layBeside(double w, double top, double high) {
+    double wide = besidePx();
+    double x = beside.isLaid() ? beside.getLayoutX() : w - wide - MARGIN_PX;
+    double y = beside.isLaid() ? beside.getLayoutY() : top;
+    beside.resizeRelocate(within(x, 0, w - wide), within(y, 0, top + high - 120), wide, high);
+    board.setMargins(tags.heightPx(), stripPx());
   }
 
   private void layTicket(double w, double top, double high) {

@@ -49,7 +49,7 @@ final class FirstForm extends VBox {
             "first-wheels",
             "Only two wheels",
             "begin with two wheels on the ground and nothing else;"
-                + " wheelbase, tyres, law and who rides as answered",
+                + " wheelbase, tyres and law as answered",
             () -> ask(desk.first()::wheels));
     show(trouble, "");
     getChildren()

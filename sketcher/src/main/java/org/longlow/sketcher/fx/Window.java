@@ -38,6 +38,7 @@ final class Window extends StackPane {
   private final BoardHands hands;
   private final OutlineTools outlines;
   private final MeasureTools measures;
+  private final CushionBench cushions;
   private final Card card;
   private final StartPage start;
   private final MakePane makePane;
@@ -70,6 +71,8 @@ final class Window extends StackPane {
     outlines = new OutlineTools(desk, board, hands, card::setAside);
     bench.lay(outlines);
     measures = new MeasureTools(desk, board, hands, card::setAside);
+    cushions = new CushionBench(desk, card);
+    bench.lay(cushions);
     habits = Habits.at(desk.autosave().home());
     stances = new StanceSteps(desk);
     start = new StartPage(desk, shipped, () -> habits.recent());
@@ -187,6 +190,7 @@ final class Window extends StackPane {
     setStyle(next.rootStyle());
     night.setSelected(next.night());
     card.use(next);
+    cushions.use(next);
     gallery.use(next);
   }
 
@@ -243,6 +247,7 @@ final class Window extends StackPane {
     List<Deed> all = new ArrayList<>(ownDeeds());
     all.addAll(outlines.deeds());
     all.addAll(measures.deeds());
+    all.addAll(cushions.deeds());
     all.addAll(new Handling(desk).deeds());
     all.addAll(adds.deeds());
     all.addAll(text.deeds());
@@ -360,7 +365,7 @@ final class Window extends StackPane {
       return false;
     }
     Optional<Deed> meant =
-        Stream.of(ownDeeds(), outlines.deeds(), measures.deeds())
+        Stream.of(ownDeeds(), outlines.deeds(), measures.deeds(), cushions.deeds())
             .flatMap(List::stream)
             .filter(d -> Keys.isOne(d.keys(), e))
             .findFirst();

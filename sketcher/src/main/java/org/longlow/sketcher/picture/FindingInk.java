@@ -95,7 +95,7 @@ final class FindingInk {
     };
   }
 
-  private static Geometry sign(Verdict verdict, PointMm c, double r) {
+  static Geometry sign(Verdict verdict, PointMm c, double r) {
     return switch (verdict) {
       case FAIL -> Planar.rectangle(c.x() - r, c.z() - r, c.x() + r, c.z() + r);
       case CAUTION ->

@@ -29,6 +29,7 @@ import org.longlow.sketcher.cli.Longlow;
 import org.longlow.sketcher.picture.DimensionedElevation;
 import org.longlow.sketcher.picture.PictureOptions;
 import org.longlow.sketcher.report.Report;
+import org.longlow.sketcher.template.NamedDrawing;
 import org.longlow.sketcher.template.Templates;
 import org.longlow.svg.drawing.Mark;
 import org.longlow.svg.page.Page;
@@ -105,9 +106,11 @@ class InchesTest {
         DimensionedElevation.sheet(study, PictureOptions.PLAIN, Paper.A3, "2026-03-01").page();
     nothingMetric(words(elevation));
     assertThat(words(elevation)).anyMatch(w -> w.matches("wheelbase \\d+( \\d+/\\d+)?"));
-    Templates.of(study, Set.of()).stream()
-        .flatMap(t -> t.sheets(TemplateSettings.on(Paper.A4)).stream())
-        .forEach(sheet -> nothingMetric(words(sheet)));
+    List<NamedDrawing> templates = Templates.of(study, Set.of());
+    templates.forEach(t -> nothingMetric(words(Page.round(t.drawing(), 5))));
+    List<Page> sheets = templates.get(0).sheets(TemplateSettings.on(Paper.A4));
+    sheets.forEach(sheet -> nothingMetric(words(sheet)));
+    assertThat(words(sheets.get(0))).contains("4 in", "100");
   }
 
   private String run(Object... args) {

@@ -221,7 +221,7 @@ class KeptInkTest {
       Files.write(Path.of("src/test/resources/org/longlow/sketcher/picture/teal.svg"), svg());
     }
     try (InputStream golden = KeptInkTest.class.getResourceAsStream("teal.svg")) {
-      GoldenElevationTest.same(golden.readAllBytes(), svg());
+      GoldenSvg.same(golden.readAllBytes(), svg());
     }
   }
 }

@@ -167,7 +167,7 @@ public final class PersonGaps {
     String advice = "move the " + seat + "'s seat back";
     for (int far = 0; far < FARTHEST_BACK_MM; far += STRIDE_MM) {
       if (clear(rider, behind, far + STRIDE_MM)) {
-        int mm = far + 1;
+        int mm = far;
         while (!clear(rider, behind, mm)) {
           mm++;
         }

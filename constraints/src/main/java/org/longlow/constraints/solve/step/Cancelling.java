@@ -113,7 +113,7 @@ public final class Cancelling {
     double longest = 0;
     for (int i = 0; i < limits.count; i++) {
       if (limits.missMm(i) < -failsMm) {
-        multiplier[ties + i] = -limits.value[i];
+        multiplier[ties + i] = limits.value[i];
         limits.addRow(i, multiplier[ties + i], left);
         longest = Math.max(longest, -limits.value[i]);
       }

@@ -188,9 +188,7 @@ final class CurvatureStep {
     RowSet rows = system.rows;
     for (int i = system.ties; i < rows.count; i++) {
       double w = system.wishWeight[i - system.ties] / unit;
-      if (w > 0) {
-        rows.addRow(i, w * rows.dot(i, v), out);
-      }
+      rows.addRow(i, w * rows.dot(i, v), out);
     }
   }
 

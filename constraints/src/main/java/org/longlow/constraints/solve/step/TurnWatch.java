@@ -24,7 +24,8 @@ public final class TurnWatch {
   /** Smallest share of its bend that a chain keeps in one step. */
   private static final double KEPT = 0.4;
 
-  private static final int MOST_PAIRS = 12;
+  /** Of so many links at a pin all pairs are watched, of more each with the next. */
+  private static final int MOST_LINKS = 5;
 
   private record Chain(int px, int pz, Pt first, Pt second) {}
 
@@ -54,7 +55,7 @@ public final class TurnWatch {
         continue;
       }
       int count = others.size();
-      boolean all = count * (count - 1) / 2 <= MOST_PAIRS;
+      boolean all = count <= MOST_LINKS;
       for (int i = 0; i < count; i++) {
         for (int j = i + 1; j < (all ? count : Math.min(count, i + 2)); j++) {
           if (!others.get(i).equals(others.get(j))) {

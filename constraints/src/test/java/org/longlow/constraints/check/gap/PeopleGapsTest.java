@@ -127,6 +127,22 @@ class PeopleGapsTest {
     assertThat(apartMm(study, mm - 1)).isLessThan(10);
   }
 
+  /** Somebody who sits in the rider's own seat is not told how far: 300 mm would not do. */
+  @Test
+  void whoeverSitsInSomebodyIsToldOnlyWhereTo() {
+    Study study =
+        TestMachine.tourer()
+            .part("pillionPan", "from", "'panRear'")
+            .part("pillionPan", "to", "'panFront'")
+            .part("pillionBack", "from", "'backLow'")
+            .part("pillionBack", "to", "'backTop'")
+            .study();
+    Finding f = only(study, "gap.people.Runa.passenger.Bram");
+    assertThat(f.verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(apartMm(study, 300)).isLessThan(10);
+    assertThat(f.text()).contains("move the passenger's seat back").doesNotContain("if pegs");
+  }
+
   /** The passenger moved back: of all pairs of what two bodies are made of, the least distance. */
   private static double apartMm(Study study, double backMm) {
     Sitting rider = study.sitting("Bram", Occupant.RIDER).orElseThrow();

@@ -19,11 +19,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.longlow.constraints.solve.problem.Group;
 import org.longlow.constraints.solve.problem.Problem;
 import org.longlow.constraints.solve.problem.Pt;
-import org.longlow.constraints.solve.problem.Quantity;
 import org.longlow.constraints.solve.problem.Relation;
 import org.longlow.constraints.solve.problem.SolverSettings;
 import org.longlow.constraints.solve.problem.Work;
-import org.longlow.constraints.solve.relation.Relations;
 
 /**
  * Steps of a group of linear rows against dense systems of equations: what is nearest under ties is
@@ -288,107 +286,6 @@ class GroupStepsTest {
     assertThat(wish.costly()).isTrue();
   }
 
-  // --- chains of two links
-
-  /** Of arms at a right angle; a step may take it down to 0.4 of its bend, and not over. */
-  @ParameterizedTest
-  @CsvSource({
-    "90, 30, false",
-    "90, 24, false",
-    "90, 23, true",
-    "90, -90, true",
-    "-90, -24, false",
-    "-90, -23, true",
-    "0.1, -90, false"
-  })
-  void aChainMayNotLeapOverStraight(double beforeDeg, double afterDeg, boolean leaps) {
-    Problem.Builder b = Problem.builder();
-    Pt a = b.pin("a", 0, 0);
-    Pt knee = b.pin("knee", 0, 0);
-    Pt c = b.pin("c", 0, 0);
-    b.tie("one", Relations.distance(a, knee, 50)).tie("other", Relations.distance(knee, c, 30));
-    Problem problem = b.build();
-    TurnWatch watch = new GroupSystem(Group.split(problem).get(0), problem).watch;
-    assertThat(watch.count()).isEqualTo(1);
-    double[] before = new double[1];
-    double[] after = new double[1];
-    watch.bends(bent(beforeDeg), before);
-    watch.bends(bent(afterDeg), after);
-    assertThat(before[0]).isCloseTo(Math.sin(Math.toRadians(beforeDeg)), within(1e-12));
-    assertThat(watch.leaps(before, after)).isEqualTo(leaps);
-    assertThat(watch.turned(before, after)).isEqualTo(beforeDeg == 90 && afterDeg == -90);
-    assertThat(watch.turnedPins(before, after)).hasSize(watch.turned(before, after) ? 1 : 0);
-  }
-
-  /** From the knee one arm back along x and the other an angle off it. */
-  private static double[] bent(double deg) {
-    double r = Math.toRadians(deg);
-    double x = 7;
-    double z = -11;
-    return new double[] {x + 50, z, x, z, x + 30 * Math.cos(r), z + 30 * Math.sin(r)};
-  }
-
-  @Test
-  void onlyLinksThatShareAPinAreAChain() {
-    Problem.Builder b = Problem.builder();
-    Pt[] p = new Pt[4];
-    for (int i = 0; i < 4; i++) {
-      p[i] = b.pin("p" + i, 10 * i, 5 * i * i);
-    }
-    b.tie("one", Relations.distance(p[0], p[1], 50));
-    b.tie("other", Relations.distance(p[2], p[3], 50));
-    b.tie("level", Relations.horizontal(p[1], p[2], Quantity.of(10)));
-    Problem problem = b.build();
-    assertThat(new GroupSystem(Group.split(problem).get(0), problem).watch.count()).isZero();
-  }
-
-  /** All pairs of up to five links at one pin, of more each with the next. */
-  @ParameterizedTest
-  @CsvSource({"2, 1", "3, 3", "5, 10", "6, 5", "9, 8"})
-  void notEveryPairOfManyLinksIsWatched(int links, int chains) {
-    Problem.Builder b = Problem.builder();
-    Pt hub = b.pin("hub", 0, 0);
-    for (int i = 0; i < links; i++) {
-      double angle = i;
-      Pt end = b.pin("end " + i, 50 * Math.cos(angle), 50 * Math.sin(angle));
-      b.tie("spoke " + i, Relations.distance(hub, end, 50));
-    }
-    Problem problem = b.build();
-    TurnWatch watch = new GroupSystem(Group.split(problem).get(0), problem).watch;
-    assertThat(watch.count()).isEqualTo(chains);
-    double[] bends = new double[chains];
-    watch.bends(problem.start(), bends);
-    if (links == 2) {
-      assertThat(bends[0]).isCloseTo(Math.sin(1), within(1e-12));
-    }
-  }
-
-  /** A pin that a formula moves is no end of a chain: how it bends is not up to a step. */
-  @ParameterizedTest
-  @CsvSource({"false, 1", "true, 0"})
-  void aPinThatAFormulaMovesIsNoEndOfAChain(boolean formula, int chains) {
-    Problem.Builder b = Problem.builder();
-    Pt knee = b.pin("knee", 0, 0);
-    Pt free = b.pin("free", 30, 0);
-    int v = b.variable("v", 40);
-    Quantity x =
-        formula
-            ? Quantity.formula(
-                new int[] {v},
-                (values, g) -> {
-                  if (g != null) {
-                    g[0] = 2;
-                  }
-                  return 2 * values[v];
-                })
-            : Quantity.variable(v);
-    b.tie("one", Relations.distance(knee, free, 30));
-    b.tie("other", Relations.distance(knee, new Pt(x, Quantity.of(20)), 50));
-    Problem problem = b.build();
-    assertThat(new GroupSystem(Group.split(problem).get(0), problem).watch.count())
-        .isEqualTo(chains);
-  }
-
   // --- multipliers, and a group taken over by another problem
 
   /**
@@ -476,28 +373,5 @@ class GroupStepsTest {
     // 4 of 10 and 7 of 30
     assertThat(system.rows.value[1]).isEqualTo(-6);
     assertThat(system.rows.value[2]).isEqualTo(-23);
-  }
-
-  // --- tries
-
-  /** Near by first, then from far and farther, no two from the same start. */
-  @Test
-  void triesGoFartherAndFartherAndNoneIsMadeTwice() {
-    assertThat(Try.plain(false)).hasSize(1);
-    assertThat(Try.plain(true)).extracting(Try::keepsTurns).containsExactly(true, false);
-    assertThat(Try.shaken(2)).hasSize(2);
-    var tries = Try.shaken(13);
-    assertThat(tries).hasSize(13);
-    assertThat(Try.all(true, 13)).hasSize(15).endsWith(tries.toArray(Try[]::new));
-    assertThat(Try.all(true, 13)).extracting(Try::seed).doesNotHaveDuplicates();
-    var far = tries.subList(3, 13);
-    assertThat(tries.subList(0, 3)).allMatch(t -> t.shakeShare() <= 0.05);
-    assertThat(far).noneMatch(Try::fromBest).noneMatch(Try::keepsTurns);
-    // up to the whole extent of the group
-    for (double share : new double[] {0.2, 0.4, 0.6, 0.8, 1}) {
-      assertThat(far.stream().filter(t -> Math.abs(t.shakeShare() - share) < 1e-12)).hasSize(2);
-    }
-    assertThat(far.stream().filter(t -> t.ties() == Try.Ties.ALL_AT_ONCE)).hasSize(5);
-    assertThat(far.stream().filter(t -> t.ties() == Try.Ties.IN_ANY_ORDER)).hasSize(5);
   }
 }

@@ -1,0 +1,90 @@
+package org.longlow.constraints.seat;
+
+import java.util.List;
+import java.util.Locale;
+import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.layout.FoamSpec;
+
+/**
+ * A grade of foam as traded: figures to begin with until the data sheet of the foam is at hand.
+ *
+ * @param name what it is called
+ * @param foam its figures, with a thickness to begin with
+ * @param use what it is commonly used for, in words
+ * @param status how well its least known figure is known
+ * @param source where the figures come from, in words
+ */
+public record FoamGrade(String name, FoamSpec foam, String use, Status status, String source) {
+
+  /** How well the figures of a grade are known, best first. */
+  public enum Status {
+    /** Each figure stands on a trade page that was read. */
+    PUBLISHED("published"),
+    /** Commonly used; at least one figure has no source. */
+    PRACTICE("common practice"),
+    /** At least one figure is from memory of handbooks. */
+    MEMORY("from memory");
+
+    private final String words;
+
+    Status(String words) {
+      this.words = words;
+    }
+
+    /** Returns the status in words. */
+    public String words() {
+      return words;
+    }
+
+    static Status named(String word) {
+      return valueOf(word.toUpperCase(Locale.ROOT));
+    }
+  }
+
+  /** Returns a layer of this grade, as thick as said. */
+  public FoamSpec layer(Formula thickness) {
+    return new FoamSpec(
+        foam.name(),
+        thickness,
+        foam.density(),
+        foam.ifd25(),
+        foam.supportFactor(),
+        foam.closedCell(),
+        foam.wallStress(),
+        foam.polymerDensity());
+  }
+
+  /** Returns its figures in words, such as {@code 45 kg/m³, 170 N, factor 2.5}. */
+  public String figures() {
+    return figures(foam);
+  }
+
+  /** Returns the figures of any foam as its document writes them, in the same words. */
+  public static String figures(FoamSpec foam) {
+    String density = said(foam.density());
+    return foam.closedCell()
+        ? density + foam.wallStress().map(w -> ", cell walls " + said(w)).orElse("")
+        : density
+            + foam.ifd25().map(i -> ", " + said(i)).orElse("")
+            + foam.supportFactor().map(f -> ", factor " + said(f)).orElse("");
+  }
+
+  private static String said(Formula formula) {
+    return formula.text().replace("kg/m^3", "kg/m\u00b3");
+  }
+
+  /** Returns whether a layer has the figures of this grade, however thick it is and called. */
+  public boolean isOf(FoamSpec layer) {
+    return meaning(layer).equals(meaning(foam));
+  }
+
+  private static List<Object> meaning(FoamSpec foam) {
+    return List.of(
+        foam.closedCell(),
+        foam.density().expr(),
+        foam.ifd25().map(Formula::expr),
+        foam.supportFactor().map(Formula::expr),
+        foam.wallStress().map(Formula::expr),
+        foam.polymerDensity().map(Formula::expr));
+  }
+}
