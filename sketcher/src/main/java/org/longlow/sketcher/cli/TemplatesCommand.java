@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import org.longlow.constraints.study.Study;
@@ -67,17 +66,11 @@ final class TemplatesCommand implements Callable<Integer> {
 
   /** Each bar alone, so that the message can name the option. */
   private static void measured(String option, double mm) {
-    if (!PrintCorrection.corrects(mm)) {
-      throw new Refusal(
-          String.format(
-              Locale.ROOT,
-              "%s is %s mm; a bar of 100 mm can be corrected where it measures %.1f to %.1f mm: print"
-                  + " at actual size (100 %%) and measure again",
-              option,
-              mm,
-              100 / (1 + PrintCorrection.FURTHEST),
-              100 / (1 - PrintCorrection.FURTHEST)));
-    }
+    PrintCorrection.refusal(mm)
+        .ifPresent(
+            why -> {
+              throw new Refusal(option + " is " + why);
+            });
   }
 
   @Override

@@ -49,8 +49,9 @@ final class CoverSheet {
             2.6,
             Tone.PENCIL));
 
-    List<Mark> bars = new ArrayList<>(ScaleBar.across(0, 0));
-    bars.addAll(ScaleBar.along(w - ScaleBar.BLOCK_SHORT_MM, 0));
+    String measure = ScaleBar.measure(plan.settings().correction());
+    List<Mark> bars = new ArrayList<>(ScaleBar.across(0, 0, measure));
+    bars.addAll(ScaleBar.along(w - ScaleBar.BLOCK_SHORT_MM, 0, measure));
     double squareY = ScaleBar.BLOCK_SHORT_MM + 4;
     bars.addAll(ScaleBar.square(4, squareY));
 
@@ -106,7 +107,7 @@ final class CoverSheet {
         "1. "
             + SheetNotes.ACTUAL_SIZE
             + ", nothing fitted to the page; "
-            + SheetNotes.correction(plan.settings().correction())
+            + Lettering.printable(plan.settings().correction().words())
             + ".");
     out.add(
         String.format(
