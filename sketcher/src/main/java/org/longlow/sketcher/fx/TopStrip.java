@@ -79,7 +79,8 @@ final class TopStrip extends VBox {
             Bits.words("trace", "Trace\u2026", "trace from a photo or an SVG file", doing.trace()),
             Bits.told(Bits.words("add", "Add\u2026", "add something", doing.add()), "key A"),
             Bits.words("find", "Find\u2026", "find anything by words", doing.find()),
-            Bits.words("make", "Make\u2026", "make templates, drawing and report", doing.make()),
+            Bits.words(
+                "make", "Paper\u2026", "put templates, drawing or report on paper", doing.make()),
             Bits.words("keys", "Keys", "list of keys", doing.keys()));
     line.setAlignment(Pos.CENTER_LEFT);
     line.getStyleClass().add("top-line");
