@@ -61,6 +61,7 @@ final class PaperMaking extends VBox {
     ScrollPane names = new ScrollPane(asks);
     names.setFitToWidth(true);
     names.setPrefHeight(120);
+    names.setMinHeight(120);
     names.getStyleClass().add("slip-scroll");
     question.getStyleClass().add("notice-question");
     question
@@ -72,6 +73,7 @@ final class PaperMaking extends VBox {
     ScrollPane said = new ScrollPane(words);
     said.setFitToWidth(true);
     said.setMaxHeight(96);
+    said.setMinHeight(0);
     said.getStyleClass().add("slip-scroll");
     getChildren()
         .addAll(

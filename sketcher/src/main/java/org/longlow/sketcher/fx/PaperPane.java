@@ -13,9 +13,9 @@ import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
-import javafx.scene.control.TextInputControl;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
+import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -40,7 +40,7 @@ import org.longlow.svg.page.Scale;
 final class PaperPane extends HBox {
 
   private static final double CHOICE_PX = 330;
-  private static final String UNCORRECTED = "no printer";
+  private static final String UNCORRECTED = "uncorrected";
   private static final String LARGEST = "largest that fits";
 
   private final Desk desk;
@@ -78,7 +78,7 @@ final class PaperPane extends HBox {
     PaperWork.papers().stream().filter(p -> !p.startsWith("roll")).forEach(wall.getItems()::add);
     paper.setOnAction(e -> chosen(() -> work.choose(c -> c.withPaper(text(paper)))));
     wall.setOnAction(e -> chosen(() -> work.choose(c -> c.withWall(text(wall)))));
-    printer.setId("paper-printer");
+    printer.setId("paper-for");
     printer.setAccessibleText("printer that is corrected for");
     printer.setOnAction(e -> chosen(() -> work.choose(c -> c.withPrinter(printerName()))));
     scale.setId("paper-scale");
@@ -103,7 +103,9 @@ final class PaperPane extends HBox {
     words.setId("paper-words");
     turned.setId("paper-turned");
     getChildren().addAll(choices(close), sheets());
-    addEventHandler(KeyEvent.KEY_PRESSED, this::key);
+    // before a field takes them for itself
+    addEventFilter(KeyEvent.KEY_PRESSED, this::turn);
+    sheet.addEventHandler(KeyEvent.KEY_PRESSED, this::turnOnSheet);
     desk.watch(this::follow);
   }
 
@@ -245,25 +247,20 @@ final class PaperPane extends HBox {
     return making.giveUp();
   }
 
-  private void key(KeyEvent e) {
-    if (e.isShortcutDown() || e.isAltDown()) {
-      return;
+  private void turn(KeyEvent e) {
+    boolean next = e.getCode() == KeyCode.PAGE_DOWN;
+    if (!e.isShortcutDown() && (next || e.getCode() == KeyCode.PAGE_UP)) {
+      work.turn(next ? 1 : -1);
+      e.consume();
     }
-    boolean typing = e.getTarget() instanceof TextInputControl;
+  }
+
+  private void turnOnSheet(KeyEvent e) {
     switch (e.getCode()) {
-      case PAGE_DOWN -> work.turn(1);
-      case PAGE_UP -> work.turn(-1);
-      case RIGHT, LEFT, HOME, END -> {
-        if (typing || !sheet.isFocused()) {
-          return;
-        }
-        switch (e.getCode()) {
-          case RIGHT -> work.turn(1);
-          case LEFT -> work.turn(-1);
-          case HOME -> work.turn(-work.pages().size());
-          default -> work.turn(work.pages().size());
-        }
-      }
+      case RIGHT -> work.turn(1);
+      case LEFT -> work.turn(-1);
+      case HOME -> work.turn(-work.pages().size());
+      case END -> work.turn(work.pages().size());
       default -> {
         return;
       }

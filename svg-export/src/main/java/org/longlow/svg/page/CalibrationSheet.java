@@ -112,7 +112,7 @@ public final class CalibrationSheet {
 
   private static List<String> sentences(Paper fed, PrintCorrection correction) {
     return List.of(
-        "On " + fed.label() + ". " + correction.words() + ".",
+        "On " + fed.label() + (correction.isNone() ? ", " : ". ") + correction.words() + ".",
         SheetNotes.ACTUAL_SIZE
             + ", nothing fitted to the page, on the paper that the templates are"
             + " to be printed on.",

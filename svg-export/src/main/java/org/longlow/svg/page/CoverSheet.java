@@ -103,18 +103,23 @@ final class CoverSheet {
   private static List<String> notes(TemplatePlan plan) {
     Envelope b = cutBoundsMm(plan.drawing());
     List<String> out = new ArrayList<>();
+    PrintCorrection correction = plan.settings().correction();
+    boolean named = !correction.printer().isEmpty();
     out.add(
         "1. "
             + SheetNotes.ACTUAL_SIZE
-            + ", nothing fitted to the page; "
-            + Lettering.printable(plan.settings().correction().words())
+            + ", nothing fitted to the page"
+            + (named ? ". " : "; ")
+            + Lettering.printable(correction.words())
             + ".");
     out.add(
         String.format(
             Locale.ROOT,
-            "2. Measure both bars on every sheet: 100.0 mm, good within %.2f mm. If not, give what you measured as"
-                + " print correction and print again.",
-            BAR_TOLERANCE_MM));
+            "2. Measure both bars on every sheet: 100.0 mm, good within %.2f mm. If not, %s.",
+            BAR_TOLERANCE_MM,
+            named
+                ? "measure a calibration page of this printer and print again"
+                : "give what you measured as print correction and print again"));
     out.add(
         "3. Trim the edges marked so (left and top). Lay each sheet on the hatched glue strip of its neighbour, cross on"
             + " cross (pin through, or hold against a window).");
