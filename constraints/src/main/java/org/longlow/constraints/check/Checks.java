@@ -54,6 +54,7 @@ import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
 import org.longlow.constraints.words.Progress;
 import org.longlow.rider.geom.OutOfRange;
+import org.longlow.rider.words.Words;
 
 /** Every finding about a machine, in a fixed order. */
 public final class Checks {
@@ -156,7 +157,7 @@ public final class Checks {
                     About.thing(fault.about(), fault.about()),
                     wheels.stands() ? Verdict.CAUTION : Verdict.FAIL,
                     Basis.model("plane geometry of links"),
-                    sentence(fault.text())))
+                    Words.of(sentence(fault.text()))))
         .toList();
   }
 
@@ -178,7 +179,10 @@ public final class Checks {
               About.thing(kind.group().title(), "unknown"),
               Verdict.FAIL,
               Basis.model("range of the calculation"),
-              "This cannot be worked out for the machine as it stands: " + e.getMessage() + "."));
+              Words.of(
+                  "This cannot be worked out for the machine as it stands: "
+                      + e.getMessage()
+                      + ".")));
     }
   }
 }

@@ -125,7 +125,7 @@ public final class Change {
   private Outline.Vertex vertex(Outline.Vertex old, String key) {
     boolean onPin = old.pin() != null;
     if (key.equals("pin")) {
-      String pin = (String) leaf.instead(field, Type.ref(Type.Target.PIN), onPin ? old.pin() : "");
+      String pin = (String) leaf.instead(field, Type.ref(Referent.PIN), onPin ? old.pin() : "");
       return pin.isEmpty() ? old : new Outline.Vertex(null, null, pin, old.smooth());
     } else if (key.equals(Type.Vertices.SMOOTH)) {
       boolean smooth = (Boolean) leaf.instead(field, Type.FLAG, old.smooth());

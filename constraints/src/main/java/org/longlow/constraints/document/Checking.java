@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import org.longlow.constraints.document.Type.Target;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Outline;
@@ -160,7 +159,7 @@ final class Checking implements Type.Cases<Here, Object> {
     if (name.isEmpty() && type.empty()) {
       return name;
     }
-    if (type.to() == Target.MEASURE) {
+    if (type.to() == Referent.MEASURE) {
       quantities.use(name);
     }
     if (!names.contains(name)) {
@@ -257,7 +256,7 @@ final class Checking implements Type.Cases<Here, Object> {
     for (Map.Entry<?, ?> e : entries.entrySet()) {
       String name = e.getKey().toString();
       Here inner = here.item(name, e.getValue());
-      if (type.naming() != Type.Naming.KEYS) {
+      if (type.naming() != Naming.KEYS) {
         faults.at(group, ++entry);
         EntryNames.check(type, name, inner.path(), faults);
         inner = new Here(inner.path(), name, e.getValue());
@@ -276,7 +275,7 @@ final class Checking implements Type.Cases<Here, Object> {
     Outline.Vertex vertex = (Outline.Vertex) here.value();
     if (vertex.pin() != null) {
       Here pin = new Here(here.path(), here.name(), vertex.pin());
-      Type.ref(Target.PIN).by(this, vertex.smooth() ? pin.item(0, vertex.pin()) : pin);
+      Type.ref(Referent.PIN).by(this, vertex.smooth() ? pin.item(0, vertex.pin()) : pin);
       return vertex;
     }
     return new Outline.Vertex(

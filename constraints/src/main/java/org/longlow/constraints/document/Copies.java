@@ -3,7 +3,6 @@ package org.longlow.constraints.document;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.longlow.constraints.document.Entries.Entry;
-import org.longlow.constraints.document.Type.Target;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.rider.geom.OutOfRange;
 
@@ -41,7 +40,7 @@ public final class Copies {
   private static Layout renamed(Layout from, Map<Entry, String> names) {
     return new Rewriting() {
       @Override
-      String ref(Target target, String name) {
+      String ref(Referent target, String name) {
         return names.entrySet().stream()
             .filter(e -> e.getKey().name().equals(name))
             .filter(e -> Known.targets(e.getKey().group()).contains(target))

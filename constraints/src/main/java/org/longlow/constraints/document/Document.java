@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import org.longlow.constraints.document.Type.Group;
-import org.longlow.constraints.document.Type.Naming;
 import org.longlow.constraints.document.Type.Nested;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
@@ -12,6 +11,7 @@ import org.longlow.constraints.layout.Measure;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.words.Names;
+import org.longlow.rider.words.Units;
 
 /** The whole document, described. */
 public final class Document {
@@ -42,6 +42,13 @@ public final class Document {
             Layout::name,
             "Short name of the layout."),
         s.text("title", Layout::title, "One line for title blocks."),
+        s.or(
+            "units",
+            Type.words(Units.class),
+            Units.MM,
+            Layout::units,
+            "In what figures are shown: mm, kg and N, or inches with pounds. A bare number typed into"
+                + " the window takes them too; one in a file always takes mm, deg, kg or N."),
         s.or(
             "notes",
             new Type.ListOf<>(Type.TEXT, 0, 100),

@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.longlow.constraints.document.Type.Target;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.rider.geom.OutOfRange;
@@ -61,16 +60,16 @@ public final class Entries {
     if (there.containsKey(to)) {
       throw new OutOfRange("there is already " + to + " among the " + entry.group());
     }
-    Set<Target> targets = Known.targets(entry.group());
+    Set<Referent> targets = Known.targets(entry.group());
     return new Rewriting() {
       @Override
-      String ref(Target target, String name) {
+      String ref(Referent target, String name) {
         return targets.contains(target) && name.equals(entry.name()) ? to : name;
       }
 
       @Override
       Formula formula(Formula formula) {
-        return targets.contains(Target.MEASURE) ? replaced(formula, entry.name(), to) : formula;
+        return targets.contains(Referent.MEASURE) ? replaced(formula, entry.name(), to) : formula;
       }
 
       @Override
@@ -94,7 +93,7 @@ public final class Entries {
       rest =
           new Rewriting() {
             @Override
-            String ref(Target target, String name) {
+            String ref(Referent target, String name) {
               return name;
             }
 
@@ -121,11 +120,14 @@ public final class Entries {
 
   /** Takes out what names something that was known and is no more. */
   private static Layout pruned(
-      Layout layout, Map<Target, Collection<String>> before, Set<Entry> gone, Set<Entry> changed) {
-    Map<Target, Collection<String>> now = Known.in(layout);
+      Layout layout,
+      Map<Referent, Collection<String>> before,
+      Set<Entry> gone,
+      Set<Entry> changed) {
+    Map<Referent, Collection<String>> now = Known.in(layout);
     return new Rewriting() {
       @Override
-      String ref(Target target, String name) {
+      String ref(Referent target, String name) {
         boolean lost = before.get(target).contains(name) && !now.get(target).contains(name);
         return lost ? null : name;
       }

@@ -15,7 +15,7 @@ public final class EntryNames {
   private EntryNames() {}
 
   static void check(Type.Group<?> group, String name, String path, Faults faults) {
-    boolean measure = group.naming() == Type.Naming.MEASURE_NAMES;
+    boolean measure = group.naming() == Naming.MEASURE_NAMES;
     if (!(measure ? MEASURE_NAME : NAME).matcher(name).matches()) {
       faults.structure(
           path,

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import org.longlow.constraints.document.Type.Target;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Outline;
@@ -115,7 +114,7 @@ public record Form(String name, String help, List<Row> rows) {
 
   private static final class Walk implements Type.Cases<At, Void> {
     private final Layout layout;
-    private final Map<Target, Collection<String>> known;
+    private final Map<Referent, Collection<String>> known;
     private final List<Row> rows = new ArrayList<>();
 
     Walk(Layout layout) {
@@ -272,7 +271,7 @@ public record Form(String name, String help, List<Row> rows) {
     private List<String> left(Type<?> item, List<?> there) {
       if (item instanceof Type.Ref ref) {
         return names(ref).stream()
-            .filter(n -> ref.to() == Target.PIN || !there.contains(n))
+            .filter(n -> ref.to() == Referent.PIN || !there.contains(n))
             .toList();
       }
       if (item instanceof Type.Choice<?> choice) {
@@ -332,7 +331,7 @@ public record Form(String name, String help, List<Row> rows) {
         Type.LENGTH.by(this, at.inside("0", "x", vertex.x(), false));
         Type.LENGTH.by(this, at.inside("1", "z", vertex.z(), false));
       }
-      Type.ref(Target.PIN).by(this, at.inside("pin", "pin", vertex.pin(), false));
+      Type.ref(Referent.PIN).by(this, at.inside("pin", "pin", vertex.pin(), false));
       return type.mayBeSmooth()
           ? Type.FLAG.by(this, at.inside(Type.Vertices.SMOOTH, "smooth", vertex.smooth(), false))
           : null;

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import org.longlow.constraints.document.Type.Target;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Material;
 import org.longlow.constraints.layout.Part;
@@ -30,7 +29,8 @@ final class PartCommon {
         + String.join(", ", words.subList(0, last))
         + " or "
         + words.get(last)
-        + "; decides colour, and mass where it fills the part. A part of mixed material needs its mass.";
+        + "; decides colour, and mass where it fills the part. A part of mixed material needs its"
+        + " mass.";
   }
 
   /** Of a part whose kind tells how far it reaches to each side. */
@@ -67,7 +67,8 @@ final class PartCommon {
             "right",
             needed,
             Spread::right,
-            "Reach to the right; negative keeps it that far clear of the middle plane on the left.");
+            "Reach to the right; negative keeps it that far clear of the middle plane on the"
+                + " left.");
     boolean both =
         mayBeTwo
             && field(
@@ -89,9 +90,9 @@ final class PartCommon {
             new Type.Maybe<>(MASS.positive()),
             Optional.empty(),
             PartBase::mass,
-            "Mass of all of it, both sides together; absent it comes from the material where that fills"
-                + " the part: rail, exhaust, cowl, screen, cushion, footboard and block; else it is"
-                + " not known."),
+            "Mass of all of it, both sides together; absent it comes from the material where that"
+                + " fills the part: rail, exhaust, cowl, screen, cushion, footboard and block; else"
+                + " it is not known."),
         field(s, "material", TEXT, "", PartBase::material, MATERIALS),
         field(
             s, "steered", FLAG, false, PartBase::steered, "True if it turns with the handlebars."),
@@ -106,7 +107,7 @@ final class PartCommon {
         field(
             s,
             "touches",
-            new Type.ListOf<>(Type.ref(Target.PART_OR_RIDER), 0, Type.MAX_ENTRIES),
+            new Type.ListOf<>(Type.ref(Referent.PART_OR_RIDER), 0, Type.MAX_ENTRIES),
             List.of(),
             PartBase::touches,
             "Names of parts, or rider, that it may touch or overlap."),

@@ -9,7 +9,6 @@ import static org.longlow.constraints.document.Type.words;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import org.longlow.constraints.document.Type.Target;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.FrontPart;
@@ -77,7 +76,8 @@ final class PartKinds {
           Names.word(type),
           PartKinds.<ShellPart>part(
                   "shell",
-                  "A sheet wrapped round the machine: edge strip and two sides where its outline is closed, a strip where it is open.",
+                  "A sheet wrapped round the machine: edge strip and two sides where its outline is"
+                      + " closed, a strip where it is open.",
                   s -> shell(type, s))
               .rule(PartRules::sided));
     }
@@ -149,7 +149,7 @@ final class PartKinds {
             "Lower pin of the steering axis."),
         s.may(
             "pivot",
-            Type.ref(Target.PIN),
+            Type.ref(Referent.PIN),
             FrontPart::pivot,
             "Link pivot; not for a telescopic fork."),
         s.pin("axle", "the axle", FrontPart::axle, "Front axle pin."),
@@ -162,12 +162,15 @@ final class PartKinds {
         preload(s),
         s.may(
             "postTop",
-            Type.ref(Target.PIN),
+            Type.ref(Referent.PIN),
             FrontPart::postTop,
-            "Upper pin of the axis that the bars turn about, where they stand on a post of their own"
-                + " and a link takes their turn to the fork."),
+            "Upper pin of the axis that the bars turn about, where they stand on a post of their"
+                + " own and a link takes their turn to the fork."),
         s.may(
-            "postBottom", Type.ref(Target.PIN), FrontPart::postBottom, "Lower pin of that axis."));
+            "postBottom",
+            Type.ref(Referent.PIN),
+            FrontPart::postBottom,
+            "Lower pin of that axis."));
   }
 
   private static SwingarmPart swingarm(Source<SwingarmPart> s) {
@@ -216,7 +219,7 @@ final class PartKinds {
         type,
         s.need(
             "path",
-            new Type.ListOf<>(Type.ref(Target.PIN), 2, MAX_PATH),
+            new Type.ListOf<>(Type.ref(Referent.PIN), 2, MAX_PATH),
             "two or more pins",
             TubePart::path,
             "Its pins in order, bent at the inner ones."),

@@ -10,7 +10,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import org.longlow.constraints.document.Type.Target;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.Unit;
 import org.longlow.constraints.layout.Photo;
@@ -57,7 +56,7 @@ final class PhotoKinds {
     Optional<String> part =
         s.may(
             "part",
-            Type.ref(Target.PART),
+            Type.ref(Referent.PART),
             Photo::part,
             "The part with which it moves; it lies in the axes of its outline then, or on its"
                 + " first pin where it has none. Absent for the axes of the machine.");

@@ -2,7 +2,6 @@ package org.longlow.constraints.document;
 
 import java.util.List;
 import java.util.Optional;
-import org.longlow.constraints.document.Type.Target;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Measure;
@@ -66,7 +65,7 @@ final class PointKinds {
         s.flag("nailed", Pin::nailed, "True if the solver may not move it."),
         s.or(
             "with",
-            Type.ref(Target.CARRIER),
+            Type.ref(Referent.CARRIER),
             Pin.FRAME,
             Pin::with,
             "What it moves with when the machine moves: frame, front-wheel, rear-wheel or the name"

@@ -211,7 +211,7 @@ public final class Quantities {
         return "write " + spelt.getValue();
       }
     }
-    return "units are mm cm m in ft, deg rad, kg g lb, N kN lbf, kPa; "
+    return "units are mm cm m in ft, deg rad, kg g lb, N kN lbf, kPa psi; "
         + Names.advice(name, names, "measure");
   }
 

@@ -5,7 +5,6 @@ import static org.longlow.constraints.document.Type.words;
 
 import java.util.List;
 import java.util.Optional;
-import org.longlow.constraints.document.Type.Target;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Limit;
@@ -24,14 +23,14 @@ final class RelationKinds {
   private static final int MAX_PINS = 50;
 
   private static final Type<List<String>> PINS =
-      new Type.ListOf<>(Type.ref(Target.PIN), 0, MAX_PINS);
+      new Type.ListOf<>(Type.ref(Referent.PIN), 0, MAX_PINS);
 
   private static final String PINS_HELP = "The pins it speaks of, in order.";
 
   private static final String TIE_HELP = tieHelp();
 
   static final Kind<Tie> TIE = tie(Type.ANY);
-  static final Kind<Limit> LIMIT = limit(Type.ANY, Target.PART_OR_RIDER);
+  static final Kind<Limit> LIMIT = limit(Type.ANY, Referent.PART_OR_RIDER);
   static final Kind<Wish> WISH = wish(Type.ANY);
 
   private RelationKinds() {}
@@ -60,7 +59,7 @@ final class RelationKinds {
             "Radii, for circles, bends and belts."),
         s.or(
             "part",
-            new Type.Ref(Target.PART, true),
+            new Type.Ref(Referent.PART, true),
             "",
             Tie::part,
             "The part whose edge is meant."),
@@ -160,7 +159,7 @@ final class RelationKinds {
     }
   }
 
-  private static Kind<Limit> limit(Type.Quantity bound, Target parts) {
+  private static Kind<Limit> limit(Type.Quantity bound, Referent parts) {
     return Kind.<Limit>of(
             "limit",
             "An inequality that must hold; give from or to or both.",
@@ -171,10 +170,10 @@ final class RelationKinds {
             (name, limit, dims) ->
                 limit(
                     of(limit.kind().dim().or(() -> dims.apply(limit.measure()))),
-                    limit.kind() == Limit.Kind.GAP ? Target.PART_OR_RIDER : Target.PART));
+                    limit.kind() == Limit.Kind.GAP ? Referent.PART_OR_RIDER : Referent.PART));
   }
 
-  private static Limit limit(Type.Quantity bound, Target parts, Source<Limit> s) {
+  private static Limit limit(Type.Quantity bound, Referent parts, Source<Limit> s) {
     return new Limit(
         s.need(
             "limit",
@@ -191,7 +190,7 @@ final class RelationKinds {
             "The parts it speaks of."),
         s.or(
             "measure",
-            new Type.Ref(Target.MEASURE, true),
+            new Type.Ref(Referent.MEASURE, true),
             "",
             Limit::measure,
             "The free measure it speaks of."),
@@ -226,7 +225,7 @@ final class RelationKinds {
       }
     } else if (!needed) {
       at.fault("measure", Quoted.cut(name), "is not used by " + word, "take it out");
-    } else if (at.known(Target.MEASURE).contains(name) && !at.isFree(name)) {
+    } else if (at.known(Referent.MEASURE).contains(name) && !at.isFree(name)) {
       at.fault(
           "measure",
           Quoted.cut(name),
@@ -258,7 +257,7 @@ final class RelationKinds {
         s.or("pins", PINS, List.of(), Wish::pins, PINS_HELP),
         s.or(
             "measure",
-            new Type.Ref(Target.MEASURE, true),
+            new Type.Ref(Referent.MEASURE, true),
             "",
             Wish::measure,
             "The free measure it speaks of."),

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.longlow.constraints.document.Type.Target;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Outline;
@@ -32,7 +31,7 @@ abstract class Rewriting implements Type.Cases<Rewriting.Here, Object> {
   private Kind.Dims dims = name -> Optional.empty();
 
   /** Returns what a reference says instead; null where there is nothing any more. */
-  abstract String ref(Target to, String name);
+  abstract String ref(Referent to, String name);
 
   /** Returns a formula as it is to be. */
   Formula formula(Formula formula) {
@@ -58,7 +57,7 @@ abstract class Rewriting implements Type.Cases<Rewriting.Here, Object> {
 
   @Override
   public Object group(Type.Group<?> type, Here here) {
-    boolean own = type.naming() != Type.Naming.KEYS;
+    boolean own = type.naming() != Naming.KEYS;
     Map<String, Object> entries = new LinkedHashMap<>();
     ((Map<?, ?>) here.value())
         .forEach(
@@ -133,7 +132,7 @@ abstract class Rewriting implements Type.Cases<Rewriting.Here, Object> {
       }
     }
     boolean tooFew = kept.size() < Math.min(type.fewest(), list.size());
-    boolean mayLose = type.item() instanceof Type.Ref item && item.to() == Target.PART;
+    boolean mayLose = type.item() instanceof Type.Ref item && item.to() == Referent.PART;
     boolean lost = kept.size() < list.size() && !mayLose && isWhole(here.group());
     return tooFew || lost ? null : kept;
   }
@@ -160,7 +159,7 @@ abstract class Rewriting implements Type.Cases<Rewriting.Here, Object> {
     if (v.pin() == null) {
       return new Outline.Vertex(formula(v.x()), formula(v.z()), null, v.smooth());
     }
-    String pin = ref(Target.PIN, v.pin());
+    String pin = ref(Referent.PIN, v.pin());
     return pin == null ? null : new Outline.Vertex(null, null, pin, v.smooth());
   }
 

@@ -11,7 +11,6 @@ import static org.longlow.constraints.document.Type.TEXT;
 
 import java.util.List;
 import java.util.Optional;
-import org.longlow.constraints.document.Type.Target;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.Unit;
 import org.longlow.constraints.layout.FoamSpec;
@@ -53,7 +52,7 @@ final class ShapeKinds {
         s.pin("origin", "the outline's origin", LocalAxes::origin, "The pin at the local origin."),
         s.may(
             "along",
-            Type.ref(Target.PIN),
+            Type.ref(Referent.PIN),
             LocalAxes::along,
             "The pin that the local x axis points at; absent keeps the axes of the elevation."),
         s.may("angle", ANGLE, LocalAxes::angle, "Turn of the local axes on top of that."));
@@ -86,8 +85,8 @@ final class ShapeKinds {
         s.flag(
             "half",
             Outline.Drawn::half,
-            "True if the points are one half: the line from the first to the last is the axis, and the"
-                + " other half is their image across it."),
+            "True if the points are one half: the line from the first to the last is the axis, and"
+                + " the other half is their image across it."),
         HoleKinds.holes(s));
   }
 

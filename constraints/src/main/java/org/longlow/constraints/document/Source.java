@@ -2,7 +2,6 @@ package org.longlow.constraints.document;
 
 import java.util.Optional;
 import java.util.function.Function;
-import org.longlow.constraints.document.Type.Target;
 import org.longlow.constraints.formula.Formula;
 
 /** Gives a {@link Kind.Shape} its fields. */
@@ -34,7 +33,7 @@ interface Source<T> {
 
   /** A pin that must be there. */
   default String pin(String key, String what, Function<? super T, String> get, String help) {
-    return need(key, Type.ref(Target.PIN), "the pin of " + what, get, help);
+    return need(key, Type.ref(Referent.PIN), "the pin of " + what, get, help);
   }
 
   default <V> Optional<V> may(

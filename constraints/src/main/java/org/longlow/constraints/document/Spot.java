@@ -2,7 +2,6 @@ package org.longlow.constraints.document;
 
 import java.util.Collection;
 import java.util.Optional;
-import org.longlow.constraints.document.Type.Target;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.words.Quoted;
@@ -14,7 +13,7 @@ public interface Spot {
   String name();
 
   /** The names that {@code target} may have here. */
-  Collection<String> known(Target target);
+  Collection<String> known(Referent target);
 
   /** The part {@code name}; null where it could not be read. */
   Part part(String name);

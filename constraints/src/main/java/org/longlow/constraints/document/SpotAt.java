@@ -2,7 +2,6 @@ package org.longlow.constraints.document;
 
 import java.util.Collection;
 import java.util.Optional;
-import org.longlow.constraints.document.Type.Target;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Part;
 
@@ -24,7 +23,7 @@ record SpotAt(Surroundings around, Here here, String alone) implements Spot {
   }
 
   @Override
-  public Collection<String> known(Target target) {
+  public Collection<String> known(Referent target) {
     return around.names(target);
   }
 

@@ -14,7 +14,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import org.longlow.constraints.document.Type.Target;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Demands;
@@ -35,7 +34,7 @@ import org.longlow.rider.geom.OutOfRange;
 /** Sections, stances, people and demands. */
 final class StateKinds {
 
-  private static final Type<List<String>> ARMS = new Type.ListOf<>(Type.ref(Target.PIN), 2, 2);
+  private static final Type<List<String>> ARMS = new Type.ListOf<>(Type.ref(Referent.PIN), 2, 2);
 
   private static final List<String> USUAL_SEATS = List.of(Occupant.RIDER);
 
@@ -85,11 +84,12 @@ final class StateKinds {
     return new Section(
         s.need(
             "parts",
-            new Type.ListOf<>(Type.ref(Target.PART), 1, Type.MAX_ENTRIES),
+            new Type.ListOf<>(Type.ref(Referent.PART), 1, Type.MAX_ENTRIES),
             "the parts that open",
             Section::parts,
             "The parts that open together."),
-        s.may("pivot", Type.ref(Target.PIN), Section::pivot, "Single pivot; absent for a linkage."),
+        s.may(
+            "pivot", Type.ref(Referent.PIN), Section::pivot, "Single pivot; absent for a linkage."),
         s.or(
             "frameArms",
             ARMS,
@@ -130,7 +130,7 @@ final class StateKinds {
         s.need("stance", words(Stance.Kind.class), Stance::kind, "The state."),
         s.or(
             "section",
-            new Type.Ref(Target.SECTION, false),
+            new Type.Ref(Referent.SECTION, false),
             "",
             Stance::section,
             "The section that is open."));
@@ -166,13 +166,13 @@ final class StateKinds {
                 + " kg; helmet (1.5 kg), boots (2 kg) and clothes (4.3 kg) are added where worn."),
         s.or(
             "measured",
-            new Type.Group<>("measurement", Type.Naming.KEYS, LENGTH.notNegative(), measurements()),
+            new Type.Group<>("measurement", Naming.KEYS, LENGTH.notNegative(), measurements()),
             Map.of(),
             Person::measured,
             "Own measurements by their survey names, such as sittingheight."),
         s.orSaid(
             "seats",
-            new Type.ListOf<>(Type.ref(Target.SEAT), 1, 10),
+            new Type.ListOf<>(Type.ref(Referent.SEAT), 1, 10),
             USUAL_SEATS,
             Person::seats,
             "The seats they must fit; rider where absent."),
@@ -235,12 +235,12 @@ final class StateKinds {
 
   private static void seated(Person person, Spot at) {
     boolean usual = person.seats().equals(USUAL_SEATS) && !at.isSaid("seats");
-    if (usual && !at.known(Target.SEAT).contains(Occupant.RIDER)) {
+    if (usual && !at.known(Referent.SEAT).contains(Occupant.RIDER)) {
       at.fault(
           "seats",
           "",
           "is missing and there is no seat called rider",
-          Names.advice(Occupant.RIDER, at.known(Target.SEAT), "seat"));
+          Names.advice(Occupant.RIDER, at.known(Referent.SEAT), "seat"));
     }
   }
 
@@ -251,7 +251,8 @@ final class StateKinds {
             new Type.ListOf<>(RULES, 0, RULES.words().size()),
             List.of(),
             Demands::rules,
-            "Which rules are looked at: lamps, reflectors, plate, foot rests, stand, mirrors, handlebar.");
+            "Which rules are looked at: lamps, reflectors, plate, foot rests, stand, mirrors,"
+                + " handlebar.");
     Map<Demands.Key, Formula> limits = new EnumMap<>(Demands.Key.class);
     for (Demands.Key key : Demands.Key.values()) {
       Dim dim = key.standard().expr().dim(n -> Dim.NUMBER);

@@ -3,7 +3,6 @@ package org.longlow.constraints.document;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.Map;
-import org.longlow.constraints.document.Type.Target;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
 
@@ -15,7 +14,7 @@ final class Surroundings {
   final Faults faults;
   final Quantities quantities;
   private final Written written;
-  private final Map<Target, Collection<String>> names;
+  private final Map<Referent, Collection<String>> names;
   private final Map<String, Part> parts = new HashMap<>();
 
   /**
@@ -29,7 +28,7 @@ final class Surroundings {
   }
 
   /** Returns the names that {@code target} may have here. */
-  Collection<String> names(Target target) {
+  Collection<String> names(Referent target) {
     return names.get(target);
   }
 

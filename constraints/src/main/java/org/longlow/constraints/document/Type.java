@@ -214,35 +214,12 @@ public sealed interface Type<V> {
     }
   }
 
-  /** What a name may refer to. */
-  enum Target {
-    PIN("pin"),
-    PART("part"),
-    /** A part, or whoever sits on the machine. */
-    PART_OR_RIDER("part"),
-    SECTION("section"),
-    SEAT("seat"),
-    MEASURE("measure"),
-    /** The frame, a wheel or a section. */
-    CARRIER("carrier of pins");
-
-    private final String word;
-
-    Target(String word) {
-      this.word = word;
-    }
-
-    public String word() {
-      return word;
-    }
-  }
-
   /**
    * The name of something else in the document.
    *
    * @param empty true if an empty name says the same as none
    */
-  record Ref(Target to, boolean empty) implements Type<String> {
+  record Ref(Referent to, boolean empty) implements Type<String> {
     @Override
     public String lost() {
       return "";
@@ -324,15 +301,6 @@ public sealed interface Type<V> {
     }
   }
 
-  /** How the user may call the entries of a group. */
-  enum Naming {
-    NAMES,
-    /** As formulas can use them. */
-    MEASURE_NAMES,
-    /** Not the user's own. */
-    KEYS
-  }
-
   /**
    * Entries by name.
    *
@@ -402,7 +370,7 @@ public sealed interface Type<V> {
     return new Quantity(Optional.of(dim), Range.ANY);
   }
 
-  static Ref ref(Target to) {
+  static Ref ref(Referent to) {
     return new Ref(to, false);
   }
 

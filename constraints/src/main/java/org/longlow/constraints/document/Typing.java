@@ -86,7 +86,7 @@ public final class Typing {
             }
             return longer;
           }
-          if (type instanceof Type.Group<?> group && group.naming() == Type.Naming.KEYS) {
+          if (type instanceof Type.Group<?> group && group.naming() == Naming.KEYS) {
             Map<Object, Object> more = new LinkedHashMap<>((Map<?, ?>) old);
             more.putIfAbsent(word, group.item().by(VALUES, "100 mm"));
             return more;

@@ -1,10 +1,12 @@
 package org.longlow.constraints.formula;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.longlow.rider.words.Units;
 
 /**
  * The units a file or a field accepts. The first unit of a dimension is the one shown.
@@ -30,7 +32,10 @@ public enum Unit {
   KILOPASCAL("kPa", Dim.PRESSURE, 0.001),
   NEWTON_PER_MM("N/mm", Dim.RATE, 1),
   KG_PER_M3("kg/m^3", Dim.DENSITY, 1e-9),
-  KG_PER_M2("kg/m^2", Dim.AREAL_MASS, 1e-6);
+  KG_PER_M2("kg/m^2", Dim.AREAL_MASS, 1e-6),
+  PSI("psi", Dim.PRESSURE, 4.4482216152605 / (25.4 * 25.4)),
+  POUND_FORCE_PER_INCH("lbf/in", Dim.RATE, 4.4482216152605 / 25.4),
+  POUND_PER_FT3("lb/ft^3", Dim.DENSITY, 0.45359237 / (304.8 * 304.8 * 304.8));
 
   private static final Map<String, Unit> BY_SYMBOL =
       Stream.of(values())
@@ -55,6 +60,19 @@ public enum Unit {
       }
     }
     return NONE;
+  }
+
+  /** Returns the unit in which values of a dimension are typed and shown in these units. */
+  public static Unit of(Dim dim, Units units) {
+    if (units == Units.IN) {
+      for (Unit unit :
+          List.of(INCH, POUND, POUND_FORCE, PSI, POUND_FORCE_PER_INCH, POUND_PER_FT3)) {
+        if (unit.dim.equals(dim)) {
+          return unit;
+        }
+      }
+    }
+    return of(dim);
   }
 
   /** Returns the unit that a formula may name by {@code symbol}, such as {@code mm}. */

@@ -16,6 +16,7 @@ import org.longlow.constraints.document.Faults;
 import org.longlow.constraints.document.Field;
 import org.longlow.constraints.document.FieldPath;
 import org.longlow.constraints.document.Kind;
+import org.longlow.constraints.document.Naming;
 import org.longlow.constraints.document.Type;
 import org.longlow.constraints.document.Written;
 import org.longlow.constraints.formula.Formula;
@@ -312,7 +313,7 @@ final class DocumentReader implements Type.Cases<DocumentReader.Found, Object> {
     if (!at.json().isObject()) {
       return refuse(at, "must be an object", "write { \"name\": ..., ... }");
     }
-    boolean named = type.naming() != Type.Naming.KEYS;
+    boolean named = type.naming() != Naming.KEYS;
     Map<String, Object> entries = new LinkedHashMap<>();
     for (Map.Entry<String, JsonNode> e : at.json().properties()) {
       if (named) {

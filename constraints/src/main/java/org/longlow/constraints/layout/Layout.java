@@ -4,12 +4,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.longlow.rider.words.Units;
 
 /**
  * A whole layout document. Maps keep the order of the file; keys are the user's names.
  *
  * @param name short name, such as {@code heron}
  * @param title one line for title blocks
+ * @param units in which figures are shown to people; none of what is stored hangs on it
  * @param notes free text for people
  * @param measures named quantities and formulas
  * @param pins named points of the elevation
@@ -26,6 +28,7 @@ import java.util.stream.Stream;
 public record Layout(
     String name,
     String title,
+    Units units,
     List<String> notes,
     Map<String, Measure> measures,
     Map<String, Pin> pins,
@@ -56,7 +59,7 @@ public record Layout(
     photos = Ordered.copy(photos);
   }
 
-  /** A layout without photos. */
+  /** A layout in mm without photos. */
   public Layout(
       String name,
       String title,
@@ -72,8 +75,8 @@ public record Layout(
       Map<String, Person> crew,
       Demands demands) {
     this(
-        name, title, notes, measures, pins, parts, ties, limits, wishes, sections, stances, crew,
-        demands, Map.of());
+        name, title, Units.MM, notes, measures, pins, parts, ties, limits, wishes, sections,
+        stances, crew, demands, Map.of());
   }
 
   private static <K, V> Map<K, V> put(Map<K, V> map, K key, V value) {
@@ -111,6 +114,13 @@ public record Layout(
     return with(measures, pins, parts, ties, put(crew, person.name(), person));
   }
 
+  /** Returns a copy whose figures are shown in other units. */
+  public Layout withUnits(Units other) {
+    return new Layout(
+        name, title, other, notes, measures, pins, parts, ties, limits, wishes, sections, stances,
+        crew, demands, photos);
+  }
+
   private Layout with(
       Map<String, Measure> measures,
       Map<String, Pin> pins,
@@ -118,7 +128,7 @@ public record Layout(
       Map<String, Tie> ties,
       Map<String, Person> crew) {
     return new Layout(
-        name, title, notes, measures, pins, parts, ties, limits, wishes, sections, stances, crew,
-        demands, photos);
+        name, title, units, notes, measures, pins, parts, ties, limits, wishes, sections, stances,
+        crew, demands, photos);
   }
 }

@@ -9,23 +9,25 @@ import java.util.Optional;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.finding.WorstFirst;
+import org.longlow.rider.words.Units;
 
 /**
  * A finding that comes out worse.
  *
  * @param before how it was; empty where there was none
  * @param after how it is then
+ * @param units in which it is said
  */
-public record Cost(Optional<Finding> before, Finding after) {
+public record Cost(Optional<Finding> before, Finding after, Units units) {
 
   /** Returns what is worse in {@code after}, what fails first. */
-  static List<Cost> between(List<Finding> before, List<Finding> after) {
+  static List<Cost> between(List<Finding> before, List<Finding> after, Units units) {
     Map<String, Finding> was = worst(before);
     List<Cost> costs = new ArrayList<>();
     worst(after)
         .forEach(
             (id, now) -> {
-              Cost cost = new Cost(Optional.ofNullable(was.get(id)), now);
+              Cost cost = new Cost(Optional.ofNullable(was.get(id)), now, units);
               if (cost.isOne()) {
                 costs.add(cost);
               }
@@ -65,10 +67,14 @@ public record Cost(Optional<Finding> before, Finding after) {
       return subject + " then needs care";
     }
     boolean known = after.margin() < 0;
-    String by = known ? "short by " + after.unit().says(-after.margin()) : "";
+    String by = known ? "short by " + after.unit().says(-after.margin(), units) : "";
     boolean failed = before.filter(b -> b.verdict() == Verdict.FAIL).isPresent();
     return failed
-        ? subject + " is then " + by + " instead of " + after.unit().says(-before.get().margin())
+        ? subject
+            + " is then "
+            + by
+            + " instead of "
+            + after.unit().says(-before.get().margin(), units)
         : subject + " then fails" + (known ? ", " + by : "");
   }
 }

@@ -3,6 +3,7 @@ package org.longlow.constraints.mend;
 import java.util.Optional;
 import org.longlow.constraints.shape.Places;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Words;
 
 /** Something of a layout that can be changed by steps, to either side. Immutable. */
 interface Dial {
@@ -26,7 +27,7 @@ interface Dial {
    * @param before where everything was
    * @param after where everything is after so many steps
    */
-  String says(int steps, Places before, Places after);
+  Words says(int steps, Places before, Places after);
 
   /** Returns how large a change that is; 1 is much. */
   default double size(int steps, Places before, Places after) {

@@ -185,13 +185,13 @@ public final class Mending {
     if (after.isEmpty() || !Reading.of(finding, after.get().findings()).met()) {
       return;
     }
-    List<Cost> costs = Cost.between(base.findings(), after.get().findings());
+    List<Cost> costs = Cost.between(base.findings(), after.get().findings(), base.layout().units());
     String care = Reading.among(after.get().findings(), finding.id()).map(Offer::care).orElse("");
     Places was = base.placed().places();
     Places now = after.get().placed().places();
     Offer offer =
         new Offer(
-            dial.says(steps, was, now),
+            dial.says(steps, was, now).in(base.layout().units()),
             rewrite,
             dial.size(steps, was, now),
             care,

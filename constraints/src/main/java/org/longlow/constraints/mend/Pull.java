@@ -14,6 +14,7 @@ import org.longlow.constraints.solve.SolveReport;
 import org.longlow.constraints.solve.Solver;
 import org.longlow.constraints.solve.problem.SolverSettings;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Words;
 
 /**
  * A pin that the solver may move, pulled while ties and limits hold; what it takes along is typed
@@ -113,7 +114,7 @@ record Pull(String name, String pin, Placed placed, PointMm way) implements Dial
   }
 
   @Override
-  public String says(int steps, Places before, Places after) {
+  public Words says(int steps, Places before, Places after) {
     return Say.moved(name, after.pin(pin).minus(before.pin(pin)));
   }
 }

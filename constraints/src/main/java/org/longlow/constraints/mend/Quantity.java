@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.shape.Places;
+import org.longlow.rider.words.Words;
 
 /**
  * One quantity that the layout writes out.
@@ -49,18 +50,18 @@ record Quantity(Kind kind, String name, String label, List<String> path, Formula
   }
 
   @Override
-  public String says(int steps, Places before, Places after) {
-    String by = grid.says(grid.internal(Math.abs(steps)));
-    String to = grid.plus(written, steps);
+  public Words says(int steps, Places before, Places after) {
+    Words by = Words.written(grid.says(grid.internal(Math.abs(steps))));
+    Words to = Words.written(grid.plus(written, steps));
     boolean more = steps > 0;
     return switch (kind) {
-      case MEASURE -> (more ? "raise " : "lower ") + name + " " + by + " to " + to;
+      case MEASURE -> Words.of((more ? "raise " : "lower ") + name + " ", by, " to ", to);
       case FIELD ->
-          "make " + label + " of " + name + " " + by + (more ? " more: " : " less: ") + to;
-      case TIE -> "make tie " + name + " " + by + (more ? " more: " : " less: ") + to;
-      case HELD -> "hold " + name + " at " + to;
-      case FROM -> "let " + name + " go down to " + to;
-      case TO -> "let " + name + " go up to " + to;
+          Words.of("make " + label + " of " + name + " ", by, more ? " more: " : " less: ", to);
+      case TIE -> Words.of("make tie " + name + " ", by, more ? " more: " : " less: ", to);
+      case HELD -> Words.of("hold " + name + " at ", to);
+      case FROM -> Words.of("let " + name + " go down to ", to);
+      case TO -> Words.of("let " + name + " go up to ", to);
     };
   }
 }

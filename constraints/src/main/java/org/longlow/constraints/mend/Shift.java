@@ -8,6 +8,7 @@ import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.shape.Places;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Words;
 
 /**
  * Nailed pins, or the points of an outline, moved together.
@@ -65,7 +66,7 @@ record Shift(String name, List<Coordinate> coordinates, PointMm way) implements 
   }
 
   @Override
-  public String says(int steps, Places before, Places after) {
+  public Words says(int steps, Places before, Places after) {
     return Say.moved(name, new PointMm(whole(steps * way.x()), whole(steps * way.z())));
   }
 }

@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.longlow.constraints.document.Fault;
-import org.longlow.constraints.formula.Decimals;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Expr;
 import org.longlow.constraints.formula.Formula;
@@ -21,6 +20,7 @@ import org.longlow.constraints.start.Answers.Place;
 import org.longlow.constraints.words.Names;
 import org.longlow.constraints.words.Quoted;
 import org.longlow.rider.body.Sex;
+import org.longlow.rider.words.Decimals;
 
 /** Reads answers as people write them, with all faults at once. */
 public final class AnswerReader {

@@ -6,12 +6,10 @@ import static org.longlow.constraints.start.Draft.text;
 import java.util.Optional;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.FrontPart;
-import org.longlow.constraints.layout.Part.End;
 import org.longlow.constraints.layout.Pin;
 import org.longlow.constraints.layout.SwingarmPart;
 import org.longlow.constraints.layout.TieKind;
 import org.longlow.constraints.layout.TubePart;
-import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.start.Parts.At;
 import org.longlow.constraints.start.Parts.Base;
 import org.longlow.rider.geom.PointMm;
@@ -27,9 +25,6 @@ final class Chassis {
   /** Thighs hang beside the second pan, so the rails under it keep off, mm. */
   private static final double UNDER_PILLION_MM = 15;
 
-  /** Masses of common wheels with tyre and brake by their width; weigh them. Common practice. */
-  private static final double WHEEL_KG_PER_MM = 0.11;
-
   private final Room room;
   private final Rolling rolling;
   private final Draft draft;
@@ -42,7 +37,6 @@ final class Chassis {
 
   void draw() {
     measures();
-    wheels();
     front();
     arm();
     rails();
@@ -50,9 +44,7 @@ final class Chassis {
   }
 
   private void measures() {
-    draft.length("wheelbase", room.wheelbaseMm, "axle to axle");
-    draft.length("frontRadius", rolling.front.freeRadiusMm(), room.brief.frontTyre());
-    draft.length("rearRadius", rolling.rear.freeRadiusMm(), room.brief.rearTyre());
+    new Wheels(room.brief, draft).draw(room.wheelbaseMm);
     draft.angle("rake", Rolling.RAKE_DEG, "steering axis from the vertical");
     draft.length("trail", Rolling.TRAIL_MM, "on the ground");
     draft.length(
@@ -77,39 +69,14 @@ final class Chassis {
         room.posed.seatHeightMm() + 45 + 400 * Math.cos(Math.toRadians(room.brief.reclineDeg())));
   }
 
-  private void wheels() {
-    draft.nailed("rearAxle", "0 mm", "rearRadius", Pin.REAR_WHEEL, "");
-    draft.pin(
-        "frontAxle",
-        new PointMm(room.wheelbaseMm, rolling.front.freeRadiusMm()),
-        Pin.FRONT_WHEEL,
-        "");
+  private void front() {
+    double base = room.wheelbaseMm;
     draft.nailed(
         "trailPoint",
         "wheelbase + trail",
         "0 mm",
         Pin.FRAME,
         "where the steering axis meets the ground");
-    draft.tie("baseline", TieKind.AHEAD, "wheelbase", "rearAxle", "frontAxle");
-    draft.tie("frontOnGround", TieKind.HEIGHT, "frontRadius", "frontAxle");
-    wheel("frontWheel", End.FRONT, "frontAxle", room.brief.frontTyre(), rolling.front.widthMm());
-    wheel("rearWheel", End.REAR, "rearAxle", room.brief.rearTyre(), rolling.rear.widthMm());
-  }
-
-  private void wheel(String name, End end, String axle, String tyre, double wideMm) {
-    draft.part(
-        new WheelPart(
-            Base.of(name, "rubber").mass(Math.rint(WHEEL_KG_PER_MM * wideMm)).made(),
-            end,
-            axle,
-            tyre,
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty()));
-  }
-
-  private void front() {
-    double base = room.wheelbaseMm;
     draft.pin("headBottom", rolling.headBottom(base));
     draft.pin("headTop", rolling.headTop(base));
     draft.tie("axisAngle", TieKind.RAKE, "rake", "headBottom", "headTop");

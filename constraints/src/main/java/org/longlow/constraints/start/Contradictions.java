@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.longlow.constraints.document.Fault;
-import org.longlow.constraints.formula.Decimals;
 import org.longlow.constraints.law.RuleSet;
 import org.longlow.constraints.machine.chassis.TyreSize;
 import org.longlow.constraints.machine.chassis.TyreSizeReader;
@@ -15,6 +14,7 @@ import org.longlow.constraints.start.Answers.Place;
 import org.longlow.constraints.words.Quoted;
 import org.longlow.rider.body.BodyMeasures;
 import org.longlow.rider.geom.OutOfRange;
+import org.longlow.rider.words.Decimals;
 
 /**
  * What in answers goes against itself or against what a machine can be, found before anything is

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.longlow.constraints.formula.Decimals;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Demands;
@@ -20,6 +19,7 @@ import org.longlow.constraints.layout.Tie;
 import org.longlow.constraints.layout.TieKind;
 import org.longlow.constraints.layout.Wish;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Decimals;
 
 /** A layout while it is put together: measures, pins, parts and what ties them. */
 final class Draft {

@@ -80,6 +80,20 @@ public final class FirstMachine {
     return new Made(study, yours);
   }
 
+  /**
+   * Makes a card with two wheels and nothing else: who rides, wheelbase, tyres and law as answered;
+   * the other answers are about what is not there yet.
+   *
+   * @param name what it is called
+   */
+  public static Outcome wheels(Answers answers, Optional<String> name) {
+    List<Fault> faults = Contradictions.of(answers);
+    if (!faults.isEmpty()) {
+      return new Refused(faults);
+    }
+    return new Made(Study.of(faultless(Wheels.alone(answers, name))), List.of());
+  }
+
   static Layout draw(Room room, Story story) {
     Draft draft = new Draft();
     new Seating(room, draft).draw();
@@ -91,7 +105,10 @@ public final class FirstMachine {
     new Fittings(room, draft).draw();
     room.brief.crew().forEach(draft::person);
     draft.wish("ease", Wish.Kind.COMFORT, Optional.empty(), 1);
-    Layout layout = draft.layout(story.name(), story.title(), story.notes(), room.brief.law());
+    return faultless(draft.layout(story.name(), story.title(), story.notes(), room.brief.law()));
+  }
+
+  private static Layout faultless(Layout layout) {
     LayoutFaults.Verdict verdict = LayoutFaults.verdict(layout, Tracer.NONE);
     if (!verdict.faults().isEmpty()) {
       throw new IllegalStateException(

@@ -3,7 +3,6 @@ package org.longlow.constraints.start;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import org.longlow.constraints.formula.Decimals;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.FoamSpec;
@@ -17,6 +16,7 @@ import org.longlow.constraints.layout.ShellPart;
 import org.longlow.constraints.layout.SolidPart;
 import org.longlow.constraints.layout.Spread;
 import org.longlow.constraints.layout.TubePart;
+import org.longlow.rider.words.Decimals;
 
 /** Makes parts of plain numbers: lengths in mm, masses in kg. */
 final class Parts {

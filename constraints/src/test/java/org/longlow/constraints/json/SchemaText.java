@@ -11,6 +11,7 @@ import org.longlow.constraints.document.Document;
 import org.longlow.constraints.document.EntryNames;
 import org.longlow.constraints.document.Field;
 import org.longlow.constraints.document.Kind;
+import org.longlow.constraints.document.Naming;
 import org.longlow.constraints.document.Type;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
@@ -278,8 +279,8 @@ final class SchemaText implements Type.Cases<Void, ObjectNode> {
   @Override
   public ObjectNode group(Type.Group<?> type, Void none) {
     ObjectNode group = type("object").put("maxProperties", Type.MAX_ENTRIES);
-    if (type.naming() != Type.Naming.KEYS) {
-      boolean measure = type.naming() == Type.Naming.MEASURE_NAMES;
+    if (type.naming() != Naming.KEYS) {
+      boolean measure = type.naming() == Naming.MEASURE_NAMES;
       String pattern = (measure ? EntryNames.MEASURE_NAME : EntryNames.NAME).pattern();
       group.set(
           "propertyNames",

@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.document.LayoutFaults;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.json.LayoutReader;
@@ -306,5 +307,36 @@ class FirstMachineTest {
       assertThat(mm).isGreaterThanOrEqualTo(last);
       last = mm;
     }
+  }
+
+  @Test
+  void anEmptyCardHasTwoWheelsOnTheGroundAndWhoeverWasNamed() {
+    Study bare = ((FirstMachine.Made) FirstMachine.wheels(Answers.NONE, Optional.empty())).study();
+    assertThat(bare.layout().parts()).containsOnlyKeys("frontWheel", "rearWheel");
+    assertThat(bare.layout().crew()).isEmpty();
+    assertThat(bare.placed().places().pin("frontAxle").x()).isCloseTo(1600, within(1e-9));
+    // 110/80-16: half of 16 in and a sidewall of 88 mm
+    assertThat(bare.placed().places().pin("frontAxle").z()).isCloseTo(291.2, within(1e-9));
+
+    Answers said =
+        AnswerReader.read(
+                Map.of(
+                    Question.WHEELBASE, "70 in",
+                    Question.RIDER, "woman 1640 mm, 62 kg",
+                    Question.LAW, "us",
+                    Question.RECLINE, "40 deg"))
+            .answers();
+    FirstMachine.Made made = (FirstMachine.Made) FirstMachine.wheels(said, Optional.of("wagtail"));
+    assertThat(made.layout().name()).isEqualTo("wagtail");
+    assertThat(made.study().placed().places().pin("frontAxle").x()).isCloseTo(1778, within(1e-9));
+    assertThat(made.layout().crew()).hasSize(1);
+    assertThat(made.layout().demands().rules()).containsExactly("us");
+
+    FirstMachine.Outcome no =
+        FirstMachine.wheels(
+            AnswerReader.read(Map.of(Question.WHEELBASE, "9 m")).answers(), Optional.empty());
+    assertThat(((FirstMachine.Refused) no).faults())
+        .extracting(Fault::path)
+        .containsExactly("wheelbase");
   }
 }

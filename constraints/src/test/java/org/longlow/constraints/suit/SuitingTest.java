@@ -33,6 +33,7 @@ import org.longlow.constraints.layout.TieKind;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Words;
 
 class SuitingTest {
 
@@ -330,7 +331,7 @@ class SuitingTest {
             Optional.of(Condition.laden(List.of(tor))),
             Figures.NONE,
             List.of(),
-            "");
+            Words.NONE);
     assertThat(Concerns.person(pressed, "Tor")).isTrue();
     assertThat(Concerns.person(pressed, "front")).isFalse();
     Finding reach =
@@ -339,7 +340,7 @@ class SuitingTest {
             About.person(front, "hands"),
             Verdict.FAIL,
             Basis.model("made up"),
-            "");
+            Words.NONE);
     assertThat(Concerns.person(reach, "front")).isTrue();
     assertThat(Concerns.person(reach, "hands")).isFalse();
     Finding two =
@@ -349,7 +350,7 @@ class SuitingTest {
             Optional.of(Condition.laden(List.of(front, behind))),
             Figures.NONE,
             List.of(),
-            "");
+            Words.NONE);
     assertThat(Concerns.person(two, "front")).isFalse();
   }
 }

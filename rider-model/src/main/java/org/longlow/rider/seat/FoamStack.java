@@ -2,10 +2,11 @@ package org.longlow.rider.seat;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.longlow.rider.geom.OutOfRange;
+import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.Words;
 
 /**
  * Foam layers in series on a board, top layer first: one pressure through all of them.
@@ -151,29 +152,30 @@ public final class FoamStack {
   }
 
   /** Returns plain warnings about the make-up of the stack; empty when there are none. */
-  public List<String> warnings() {
-    List<String> out = new ArrayList<>();
+  public List<Words> warnings() {
+    List<Words> out = new ArrayList<>();
     for (int i = 0; i < layers.size(); i++) {
       FoamLayer layer = layers.get(i);
       if (layer.foam().kind() != Foam.Kind.MEMORY) {
         continue;
       }
       out.add(
-          "Layer "
-              + (i + 1)
-              + " is memory foam: it gives way under a held load and stiffens in the cold, so it is"
-              + " counted as fully collapsed.");
+          Words.of(
+              "Layer "
+                  + (i + 1)
+                  + " is memory foam: it gives way under a held load and stiffens in the cold, so it"
+                  + " is counted as fully collapsed."));
       if (i > 0) {
-        out.add("Layer " + (i + 1) + " is memory foam below the top: use it on top only.");
+        out.add(
+            Words.of("Layer " + (i + 1) + " is memory foam below the top: use it on top only."));
       }
       if (layer.thicknessMm() > FoamLayer.MEMORY_MAX_MM) {
         out.add(
-            String.format(
-                Locale.ROOT,
-                "Layer %d is %.0f mm of memory foam: use at most %.0f mm.",
+            Words.format(
+                "Layer %d is %s of memory foam: use at most %s.",
                 i + 1,
-                layer.thicknessMm(),
-                FoamLayer.MEMORY_MAX_MM));
+                Words.figure(layer.thicknessMm(), Shown.WHOLE_LENGTH),
+                Words.figure(FoamLayer.MEMORY_MAX_MM, Shown.WHOLE_LENGTH)));
       }
     }
     return out;

@@ -1,6 +1,7 @@
 package org.longlow.rider.seat;
 
 import java.util.Locale;
+import org.longlow.rider.words.Words;
 
 /**
  * Something to take care of in how a person sits.
@@ -9,7 +10,7 @@ import java.util.Locale;
  * @param text whole sentences in plain words: what is wrong and, where that is known, what to
  *     change
  */
-public record SeatNote(About about, String text) {
+public record SeatNote(About about, Words text) {
 
   /** What of the person or the seat. */
   public enum About {

@@ -2,13 +2,14 @@ package org.longlow.rider.seat;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.pose.HeadSolver;
 import org.longlow.rider.pose.HeadTarget;
 import org.longlow.rider.pose.PoseResult;
 import org.longlow.rider.pose.PoseSolver;
+import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.Words;
 
 /** Turns a settled state into an answer. */
 final class SeatedReport {
@@ -70,56 +71,52 @@ final class SeatedReport {
       notes.add(
           new SeatNote(
               SeatNote.About.BUTTOCKS,
-              "The buttocks reach behind the pan: part of them hangs free."));
+              Words.of("The buttocks reach behind the pan: part of them hangs free.")));
     }
     double dip = thighDipMm(s, pose);
     if (dip > 0) {
       notes.add(
           new SeatNote(
               SeatNote.About.THIGHS,
-              String.format(
-                  Locale.ROOT,
-                  "The front edge of the pan presses %.1f mm into the underside of the thighs: shorten the"
+              Words.format(
+                  "The front edge of the pan presses %s into the underside of the thighs: shorten the"
                       + " pan, lower its front or raise the feet.",
-                  dip)));
+                  Words.figure(dip, Shown.LENGTH_IN_TENTHS))));
     }
     if (!s.at().leansBack()) {
       notes.add(
           new SeatNote(
               SeatNote.About.BACK,
-              s.at().recline() <= 0
-                  ? "The back leans forward or stands upright: it carries nothing."
-                  : "The back board does not reach the torso: it carries nothing."));
+              Words.of(
+                  s.at().recline() <= 0
+                      ? "The back leans forward or stands upright: it carries nothing."
+                      : "The back board does not reach the torso: it carries nothing.")));
     }
     double pitch = pose.posture().angles().headPitch();
     if (!HeadSolver.roadInView(pitch)) {
       notes.add(
           new SeatNote(
               SeatNote.About.HEAD,
-              String.format(
-                  Locale.ROOT,
+              Words.format(
                   "The head is held %.0f deg %s: the road is hard to see.",
-                  Math.abs(Math.toDegrees(pitch)),
-                  pitch > 0 ? "nose up" : "nose down")));
+                  Math.abs(Math.toDegrees(pitch)), pitch > 0 ? "nose up" : "nose down")));
     }
     if (gap < -1) {
       notes.add(
           new SeatNote(
               SeatNote.About.HEAD_REST,
-              String.format(
-                  Locale.ROOT,
-                  "The head rest stands %.0f mm into the helmet: move it back or down.",
-                  -gap)));
+              Words.format(
+                  "The head rest stands %s into the helmet: move it back or down.",
+                  Words.figure(-gap, Shown.WHOLE_LENGTH))));
     }
     if (gap > CAR_HEAD_GAP_MM) {
       notes.add(
           new SeatNote(
               SeatNote.About.HEAD_REST,
-              String.format(
-                  Locale.ROOT,
-                  "The head rest is %.0f mm behind the helmet; cars allow %.0f mm.",
-                  gap,
-                  CAR_HEAD_GAP_MM)));
+              Words.format(
+                  "The head rest is %s behind the helmet; cars allow %s.",
+                  Words.figure(gap, Shown.WHOLE_LENGTH),
+                  Words.figure(CAR_HEAD_GAP_MM, Shown.WHOLE_LENGTH))));
     }
     foam(notes, SeatNote.About.PAN_FOAM, "pan", s.fit().seat().pan());
     foam(notes, SeatNote.About.BACK_FOAM, "back", s.fit().seat().back());
@@ -128,9 +125,10 @@ final class SeatedReport {
 
   private static void foam(
       List<SeatNote> notes, SeatNote.About about, String cushion, Cushion made) {
-    List<String> warnings = made.foam().warnings();
+    List<Words> warnings = made.foam().warnings();
     if (!warnings.isEmpty()) {
-      notes.add(new SeatNote(about, "In the " + cushion + ": " + String.join(" ", warnings)));
+      notes.add(
+          new SeatNote(about, Words.of("In the " + cushion + ": ", Words.join(" ", warnings))));
     }
   }
 

@@ -8,6 +8,7 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.longlow.rider.words.Units;
 
 /** Examples 1 to 3 were worked with another program and printed to double precision. */
 class FoamStackTest {
@@ -99,7 +100,7 @@ class FoamStackTest {
     assertThat(c.layers().get(0).sinkMm()).isCloseTo(32, within(1e-12));
     assertThat(c.verdict()).isEqualTo(Compression.Verdict.TOPPER_SPENT);
     assertThat(FoamStack.of(memory).compress(3).verdict()).isEqualTo(Compression.Verdict.BOTTOMS);
-    assertThat(stack.warnings()).hasSize(2).allMatch(w -> w.contains("memory foam"));
+    assertThat(stack.warnings()).hasSize(2).allMatch(w -> w.in(Units.MM).contains("memory foam"));
     assertThat(TWO.warnings()).isEmpty();
   }
 
@@ -256,9 +257,11 @@ class FoamStackTest {
         .startsWith("Layer 1 is memory foam: it gives way");
     assertThat(FoamStack.of(thick, firm).warnings())
         .hasSize(2)
+        .extracting(w -> w.in(Units.MM))
         .contains("Layer 1 is 26 mm of memory foam: use at most 25 mm.");
     assertThat(FoamStack.of(firm, thin).warnings())
         .hasSize(2)
+        .extracting(w -> w.in(Units.MM))
         .contains("Layer 2 is memory foam below the top: use it on top only.");
   }
 

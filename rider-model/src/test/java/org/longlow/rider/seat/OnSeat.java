@@ -6,6 +6,7 @@ import org.longlow.rider.body.Body;
 import org.longlow.rider.body.Gear;
 import org.longlow.rider.body.Sex;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Units;
 
 /** Somebody seated for a test, and places measured from a cushion's face. */
 final class OnSeat {
@@ -39,6 +40,6 @@ final class OnSeat {
 
   /** Whether something is said of them in such words. */
   static boolean notes(SeatOutcome.Seated s, String words) {
-    return s.notes().stream().anyMatch(n -> n.text().contains(words));
+    return s.notes().stream().anyMatch(n -> n.text().in(Units.MM).contains(words));
   }
 }

@@ -17,6 +17,7 @@ import org.longlow.rider.pose.FootContact;
 import org.longlow.rider.pose.HandContact;
 import org.longlow.rider.pose.Posture;
 import org.longlow.rider.pose.RiderWidth;
+import org.longlow.rider.words.Units;
 
 /** What is said of somebody seated, and of whom no seat holds. */
 class SeatedNotesTest {
@@ -179,9 +180,15 @@ class SeatedNotesTest {
     SeatOutcome.Seated onPan = seated(man(), with(full, pan, full.back(), null));
     SeatOutcome.Seated onBack = seated(man(), with(full, full.pan(), back, null));
     SeatOutcome.Seated onBoth = seated(man(), with(full, pan, back, null));
-    assertThat(onPan.notes()).filteredOn(n -> n.text().contains("memory foam")).hasSize(1);
-    assertThat(onBack.notes()).filteredOn(n -> n.text().contains("memory foam")).hasSize(1);
-    assertThat(onBoth.notes()).filteredOn(n -> n.text().contains("memory foam")).hasSize(2);
+    assertThat(onPan.notes())
+        .filteredOn(n -> n.text().in(Units.MM).contains("memory foam"))
+        .hasSize(1);
+    assertThat(onBack.notes())
+        .filteredOn(n -> n.text().in(Units.MM).contains("memory foam"))
+        .hasSize(1);
+    assertThat(onBoth.notes())
+        .filteredOn(n -> n.text().in(Units.MM).contains("memory foam"))
+        .hasSize(2);
     // sunk through at once: eight tenths of 20 mm
     assertThat(onBack.back().sinkMm()).isGreaterThan(16);
     double hip = -above(back, onBack.hip());

@@ -17,6 +17,7 @@ import org.longlow.rider.pose.FootContact;
 import org.longlow.rider.pose.HandContact;
 import org.longlow.rider.pose.PoseResult;
 import org.longlow.rider.pose.RiderWidth;
+import org.longlow.rider.words.Units;
 
 class SettleTest {
 
@@ -229,7 +230,7 @@ class SettleTest {
     SeatOutcome.Seated off = seated(man(), far);
     assertThat(off.headOnRest()).isFalse();
     assertThat(off.headGapMm()).isGreaterThan(55);
-    assertThat(off.notes()).anyMatch(note -> note.text().contains("head rest"));
+    assertThat(off.notes()).anyMatch(note -> note.text().in(Units.MM).contains("head rest"));
   }
 
   @Test
@@ -261,7 +262,7 @@ class SettleTest {
                 pan, full.back(), full.headRest(), full.foot(), full.hand(), full.width()));
     assertThat(s.converged()).isTrue();
     assertThat(s.pan().verdict()).isEqualTo(Compression.Verdict.BOTTOMS);
-    assertThat(s.notes()).anyMatch(note -> note.text().contains("memory foam"));
+    assertThat(s.notes()).anyMatch(note -> note.text().in(Units.MM).contains("memory foam"));
   }
 
   @Test
@@ -276,7 +277,7 @@ class SettleTest {
             steep.hand(),
             steep.width());
     assertThat(seated(man(), low).notes())
-        .anyMatch(note -> note.text().contains("front edge of the pan"));
+        .anyMatch(note -> note.text().in(Units.MM).contains("front edge of the pan"));
   }
 
   @Test

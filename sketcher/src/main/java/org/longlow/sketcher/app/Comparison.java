@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.study.Study;
+import org.longlow.rider.words.Units;
 
 /**
  * All that changed from one layout to another.
@@ -25,10 +26,10 @@ public record Comparison(
   public record Verdicts(String id, Finding before, Finding after) {
 
     /** Returns the change and the sentence of the finding as it is now, or was. */
-    public String line() {
+    public String line(Units units) {
       String from = before == null ? "not listed" : before.verdict().says();
       String to = after == null ? "gone" : after.verdict().says();
-      return from + " -> " + to + "  " + id + ": " + (after == null ? before : after).text();
+      return from + " -> " + to + "  " + id + ": " + (after == null ? before : after).text(units);
     }
   }
 
@@ -40,6 +41,11 @@ public record Comparison(
 
   /** Returns what changed from {@code before} to {@code after}. */
   public static Comparison of(Study before, Study after) {
+    return of(before, after, after.layout().units());
+  }
+
+  /** Returns what changed from {@code before} to {@code after}, told in these units. */
+  public static Comparison of(Study before, Study after, Units units) {
     Map<String, Finding> old = new LinkedHashMap<>();
     before.findings().forEach(f -> old.put(f.id(), f));
     List<Verdicts> verdicts = new ArrayList<>();
@@ -55,7 +61,7 @@ public record Comparison(
     old.values().forEach(f -> verdicts.add(new Verdicts(f.id(), f, null)));
     return new Comparison(
         SaidChanges.of(before.layout(), after.layout()),
-        new SolvedChanges(before, after).all(),
+        new SolvedChanges(before, after, units).all(),
         verdicts,
         figures);
   }

@@ -23,6 +23,9 @@ import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Decimals;
+import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.Units;
 
 /** What comes out otherwise once two layouts are solved: all but the findings. */
 final class SolvedChanges {
@@ -35,11 +38,13 @@ final class SolvedChanges {
 
   private final Study before;
   private final Study after;
+  private final Units units;
   private final List<Difference> changes = new ArrayList<>();
 
-  SolvedChanges(Study before, Study after) {
+  SolvedChanges(Study before, Study after, Units units) {
     this.before = before;
     this.after = after;
+    this.units = units;
   }
 
   List<Difference> all() {
@@ -127,7 +132,14 @@ final class SolvedChanges {
     return Unit.of(dim);
   }
 
-  private static String shown(double value, Unit unit) {
+  private String shown(double value, Unit unit) {
+    if (units == Units.IN) {
+      double internal = value * unit.factor();
+      Unit own = Unit.of(unit.dim(), units);
+      return own == Unit.INCH
+          ? units.says(internal, Shown.LENGTH)
+          : (Decimals.upTo(3, own.fromInternal(internal)) + " " + own.symbol()).strip();
+    }
     String digits = Math.abs(value) < 10 ? "%.3f" : "%.1f";
     return (format(digits, value) + " " + unit.symbol()).strip();
   }
@@ -144,15 +156,19 @@ final class SolvedChanges {
                     new Difference(
                         "pin",
                         name,
-                        format("moved %.1f mm", from.distance(to)),
+                        "moved " + units.says(from.distance(to), Shown.LENGTH_IN_TENTHS),
                         place(from),
                         place(to)));
               }
             });
   }
 
-  private static String place(PointMm p) {
-    return format("forward %.1f, up %.1f", p.x(), p.z());
+  private String place(PointMm p) {
+    return "forward " + bare(p.x()) + ", up " + bare(p.z());
+  }
+
+  private String bare(double mm) {
+    return units.bare(mm, Shown.LENGTH_IN_TENTHS);
   }
 
   private void parts() {
@@ -164,9 +180,23 @@ final class SolvedChanges {
               if (now == null) {
                 return;
               }
-              figure("part", name, "mass", "kg", was.massKg(), now.massKg(), SAME);
-              figure("part", name, "reach left", "mm", was.leftMm(), now.leftMm(), SAME);
-              figure("part", name, "reach right", "mm", was.rightMm(), now.rightMm(), SAME);
+              figure("part", name, "mass", Shown.MASS_IN_TENTHS, was.massKg(), now.massKg(), SAME);
+              figure(
+                  "part",
+                  name,
+                  "reach left",
+                  Shown.LENGTH_IN_TENTHS,
+                  was.leftMm(),
+                  now.leftMm(),
+                  SAME);
+              figure(
+                  "part",
+                  name,
+                  "reach right",
+                  Shown.LENGTH_IN_TENTHS,
+                  was.rightMm(),
+                  now.rightMm(),
+                  SAME);
               if (apart(was.outline(), now.outline())) {
                 changes.add(new Difference("part", name, "moves or changes", box(was), box(now)));
               }
@@ -179,13 +209,13 @@ final class SolvedChanges {
         && (a.isEmpty() || b.isEmpty() || DiscreteHausdorffDistance.distance(a, b) >= SAME);
   }
 
-  private static String box(PartShape shape) {
+  private String box(PartShape shape) {
     Envelope box = shape.outline().getEnvelopeInternal();
     return box.isNull()
         ? "nothing"
         : format(
-            "forward %.1f to %.1f, up %.1f to %.1f",
-            box.getMinX(), box.getMaxX(), box.getMinY(), box.getMaxY());
+            "forward %s to %s, up %s to %s",
+            bare(box.getMinX()), bare(box.getMaxX()), bare(box.getMinY()), bare(box.getMaxY()));
   }
 
   private void people() {
@@ -207,7 +237,7 @@ final class SolvedChanges {
     }
   }
 
-  private static String hip(Sitting sitting) {
+  private String hip(Sitting sitting) {
     return sitting.posture().map(p -> place(p.hip())).orElse("cannot sit");
   }
 
@@ -227,26 +257,25 @@ final class SolvedChanges {
           "load",
           name,
           "mass",
-          "kg",
+          Shown.MASS_IN_TENTHS,
           was.load().total().massKg(),
           now.load().total().massKg(),
           SAME);
       AxleLoads from = was.load().axles();
       AxleLoads to = now.load().axles();
-      figure("load", name, "front", "N", from.frontN(), to.frontN(), SAME_N);
-      figure("load", name, "rear", "N", from.rearN(), to.rearN(), SAME_N);
+      figure("load", name, "front", Shown.FORCE, from.frontN(), to.frontN(), SAME_N);
+      figure("load", name, "rear", Shown.FORCE, from.rearN(), to.rearN(), SAME_N);
       PointMm x = from.total().at();
       PointMm y = to.total().at();
-      figure("load", name, "centre, forward", "mm", x.x(), y.x(), SAME);
-      figure("load", name, "centre, up", "mm", x.z(), y.z(), SAME);
+      figure("load", name, "centre, forward", Shown.LENGTH_IN_TENTHS, x.x(), y.x(), SAME);
+      figure("load", name, "centre, up", Shown.LENGTH_IN_TENTHS, x.z(), y.z(), SAME);
     }
   }
 
   private void figure(
-      String kind, String name, String what, String unit, double was, double now, double same) {
+      String kind, String name, String what, Shown unit, double was, double now, double same) {
     if (!same(was, now, same)) {
-      String digits = (unit.equals("N") ? "%.0f " : "%.1f ") + unit;
-      changes.add(new Difference(kind, name, what, format(digits, was), format(digits, now)));
+      changes.add(new Difference(kind, name, what, units.says(was, unit), units.says(now, unit)));
     }
   }
 

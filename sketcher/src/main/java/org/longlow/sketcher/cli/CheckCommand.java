@@ -4,8 +4,10 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.longlow.constraints.json.StudyJson;
+import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.study.Study;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -23,14 +25,17 @@ final class CheckCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Print one JSON object instead of a table.")
   private boolean json;
 
+  @Mixin private UnitsOption units;
+
   @Override
   public Integer call() {
-    Study study = Loading.study(Loading.layout(file, spec.commandLine().getErr()), file);
+    Layout layout = units.on(Loading.layout(file, spec.commandLine().getErr()));
+    Study study = Loading.study(layout, file);
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
       out.print(StudyJson.of(study));
     } else {
-      FindingsTable.print(study.findings(), out);
+      FindingsTable.print(study.findings(), layout.units(), out);
       out.println(study.summary());
     }
     out.flush();

@@ -8,6 +8,7 @@ import org.longlow.constraints.study.Study;
 import org.longlow.sketcher.app.Comparison;
 import org.longlow.sketcher.app.Difference;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
@@ -29,15 +30,17 @@ final class CompareCommand implements Callable<Integer> {
   @Parameters(index = "1", paramLabel = "B", description = "The layout file after.")
   private Path after;
 
+  @Mixin private UnitsOption units;
+
   @Override
   public Integer call() {
     Study a = Loading.study(Loading.layout(before), before);
     Study b = Loading.study(Loading.layout(after), after);
-    Comparison comparison = Comparison.of(a, b);
+    Comparison comparison = Comparison.of(a, b, units.of(b.layout()));
     PrintWriter out = spec.commandLine().getOut();
     table("said otherwise", comparison.said(), out);
     table("came out otherwise", comparison.came(), out);
-    comparison.verdicts().forEach(v -> out.println(v.line()));
+    comparison.verdicts().forEach(v -> out.println(v.line(units.of(b.layout()))));
     if (comparison.figures() > 0) {
       out.println(comparison.figures() + " more findings have another figure, same verdict");
     }

@@ -17,6 +17,7 @@ import org.longlow.sketcher.app.StepWatch;
 import org.longlow.svg.page.Paper;
 import org.longlow.svg.page.TemplateSettings;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -46,6 +47,8 @@ final class DemoCommand implements Callable<Integer> {
       description = "The folder for what it makes; longlow-out/NAME unless said.")
   private Path out;
 
+  @Mixin private UnitsOption units;
+
   @Override
   public Integer call() throws IOException {
     if (!Demos.names().contains(name)) {
@@ -57,7 +60,7 @@ final class DemoCommand implements Callable<Integer> {
     }
     Path folder = out == null ? Path.of("longlow-out", name) : out;
     Outputs.folder(folder);
-    Layout layout = Demos.layout(name);
+    Layout layout = units.on(Demos.layout(name));
     Study study = Study.of(layout);
     Demos.copy(name, folder);
     List<Path> kept = new ArrayList<>();
@@ -91,7 +94,8 @@ final class DemoCommand implements Callable<Integer> {
     text.println(study.summary());
     study.findings().stream()
         .filter(f -> f.verdict() == Verdict.FAIL)
-        .forEach(f -> text.println("  " + f.verdict().says() + ": " + f.text()));
+        .forEach(
+            f -> text.println("  " + f.verdict().says() + ": " + f.text(study.layout().units())));
     text.println();
     text.println("In " + folder + ":");
     text.println("  elevation.svg, elevation.pdf  dimensioned elevation at " + scale);

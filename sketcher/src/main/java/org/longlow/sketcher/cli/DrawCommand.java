@@ -61,6 +61,8 @@ final class DrawCommand implements Callable<Integer> {
       description = "Date of issue on the sheet; today unless said.")
   private LocalDate date;
 
+  @Mixin private UnitsOption units;
+
   @Override
   public Integer call() throws IOException {
     if (!Outputs.ends(out, ".svg") && !Outputs.ends(out, ".pdf")) {
@@ -71,7 +73,7 @@ final class DrawCommand implements Callable<Integer> {
           "--paper is a roll, which is for templates; give a size such as 1200x600 instead");
     }
     Outputs.file(out, file);
-    Study study = Loading.study(Loading.layout(file), file);
+    Study study = Loading.study(units.on(Loading.layout(file)), file);
     String issued = (date == null ? LocalDate.now() : date).toString();
     PictureOptions options = view.of(study);
     Making.Drawn drawn;

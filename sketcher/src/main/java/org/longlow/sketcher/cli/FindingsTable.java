@@ -7,13 +7,14 @@ import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.finding.WorstFirst;
 import org.longlow.constraints.layout.Occupant;
+import org.longlow.rider.words.Units;
 
 /** Findings as a table of plain text, worst first. */
 final class FindingsTable {
 
   private FindingsTable() {}
 
-  static void print(List<Finding> findings, PrintWriter out) {
+  static void print(List<Finding> findings, Units units, PrintWriter out) {
     TextTable table =
         new TextTable(
             List.of(
@@ -31,9 +32,9 @@ final class FindingsTable {
               f.verdict().says(),
               f.id(),
               f.who().map(FindingsTable::who).orElse(""),
-              f.unit().says(f.value()),
-              f.unit().says(f.limit()),
-              f.unit().says(f.margin()),
+              f.unit().says(f.value(), units),
+              f.unit().says(f.limit(), units),
+              f.unit().says(f.margin(), units),
               f.stanceWords()));
     }
     table.print(out);
@@ -41,7 +42,7 @@ final class FindingsTable {
     for (Finding f : sorted) {
       boolean told = f.verdict() == Verdict.FAIL || f.verdict() == Verdict.CAUTION;
       if (told && !f.kind().fromMemory()) {
-        out.println(f.verdict().says() + f.when() + ": " + named(f));
+        out.println(f.verdict().says() + f.when() + ": " + named(f, units));
       }
     }
     fromMemory(findings, out);
@@ -70,8 +71,9 @@ final class FindingsTable {
   }
 
   /** Says whom a finding is about where its sentence does not. */
-  private static String named(Finding f) {
-    boolean told = f.who().map(w -> f.text().contains(w.person())).orElse(true);
-    return told ? f.text() : who(f.who().orElseThrow()) + ": " + f.text();
+  private static String named(Finding f, Units units) {
+    String text = f.text(units);
+    boolean told = f.who().map(w -> text.contains(w.person())).orElse(true);
+    return told ? text : who(f.who().orElseThrow()) + ": " + text;
   }
 }

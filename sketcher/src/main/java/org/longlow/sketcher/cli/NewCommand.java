@@ -48,6 +48,12 @@ final class NewCommand implements Callable<Integer> {
       description = "Where to save its layout; NAME.json unless said.")
   private Path out;
 
+  @Option(
+      names = "--wheels-only",
+      description =
+          "Only two wheels on the ground: wheelbase, tyres, law and who rides as answered.")
+  private boolean wheelsOnly;
+
   /** One option for each question, as the questions themselves put it. */
   static void addQuestions(CommandSpec spec) {
     for (Question question : Question.values()) {
@@ -83,7 +89,11 @@ final class NewCommand implements Callable<Integer> {
     if (out != null) {
       check(out);
     }
-    FirstMachine.Outcome outcome = FirstMachine.of(reading.answers(), Optional.ofNullable(name));
+    Optional<String> called = Optional.ofNullable(name);
+    FirstMachine.Outcome outcome =
+        wheelsOnly
+            ? FirstMachine.wheels(reading.answers(), called)
+            : FirstMachine.of(reading.answers(), called);
     if (outcome instanceof FirstMachine.Refused refused) {
       throw refusal(refused.faults());
     }
@@ -113,9 +123,11 @@ final class NewCommand implements Callable<Integer> {
     text.println(made.study().summary());
     text.println("saved: " + file);
     text.println();
-    text.println("Yours to decide:");
-    made.yours().forEach(line -> text.println("  " + line));
-    text.println();
+    if (!made.yours().isEmpty()) {
+      text.println("Yours to decide:");
+      made.yours().forEach(line -> text.println("  " + line));
+      text.println();
+    }
     text.println("Next:");
     text.println("  longlow open " + file);
     text.println("  longlow check " + file);

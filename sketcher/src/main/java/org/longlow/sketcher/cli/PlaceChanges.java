@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Unit;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Measures;
@@ -16,6 +17,8 @@ import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.study.Study;
 import org.longlow.constraints.suit.SuitReport;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.Units;
 
 /** What else changes when pins move: pins tied to them, measures, parts and loads. */
 final class PlaceChanges {
@@ -28,10 +31,12 @@ final class PlaceChanges {
 
   private final Study before;
   private final SuitReport.Alternative after;
+  private final Units units;
 
-  PlaceChanges(Study before, SuitReport.Alternative after) {
+  PlaceChanges(Study before, SuitReport.Alternative after, Units units) {
     this.before = before;
     this.after = after;
+    this.units = units;
   }
 
   List<String> lines() {
@@ -49,8 +54,11 @@ final class PlaceChanges {
         if (!told.contains(pin)) {
           lines.add(
               format(
-                  "  %s comes along %.1f mm (forward %+.1f, up %+.1f)",
-                  pin, from.distance(to), to.x() - from.x(), to.z() - from.z()));
+                  "  %s comes along %s (forward %s, up %s)",
+                  pin,
+                  units.says(from.distance(to), Shown.LENGTH_IN_TENTHS),
+                  units.signed(to.x() - from.x()),
+                  units.signed(to.z() - from.z())));
         }
       }
     }
@@ -83,14 +91,18 @@ final class PlaceChanges {
               if (from.distance(to) >= STAYED && !told.contains(name) && !moved.contains(name)) {
                 lines.add(
                     format(
-                        "  %s stays; the file has it at (%.1f, %.1f), its ties put it at"
-                            + " (%.1f, %.1f), where it is saved",
-                        name, from.x(), from.z(), to.x(), to.z()));
+                        "  %s stays; the file has it at (%s, %s), its ties put it at"
+                            + " (%s, %s), where it is saved",
+                        name, bare(from.x()), bare(from.z()), bare(to.x()), bare(to.z())));
               }
             });
   }
 
-  private static void measures(
+  private String bare(double mm) {
+    return units.bare(mm, Shown.LENGTH_IN_TENTHS);
+  }
+
+  private void measures(
       Layout layout, Map<String, Double> was, Map<String, Double> now, List<String> lines) {
     was.forEach(
         (name, value) -> {
@@ -99,9 +111,11 @@ final class PlaceChanges {
           double to = now.getOrDefault(name, value) / unit;
           if (Math.abs(to - from) >= STAYED) {
             lines.add(
-                format(
-                    "  measure %s: %.1f -> %.1f %s",
-                    name, from, to, Unit.of(Measures.dim(layout, name)).symbol()));
+                units == Units.IN && Measures.dim(layout, name).equals(Dim.LENGTH)
+                    ? format("  measure %s: %s -> %s in", name, bare(value), bare(to))
+                    : format(
+                        "  measure %s: %.1f -> %.1f %s",
+                        name, from, to, Unit.of(Measures.dim(layout, name)).symbol()));
           }
         });
   }

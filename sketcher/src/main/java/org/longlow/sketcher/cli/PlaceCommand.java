@@ -16,6 +16,7 @@ import org.longlow.constraints.suit.Suiting;
 import org.longlow.constraints.suit.UnknownNames;
 import org.longlow.sketcher.desk.TracedFiles;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -48,6 +49,8 @@ final class PlaceCommand implements Callable<Integer> {
       description = "Where to save the layout with the best positions.")
   private Path out;
 
+  @Mixin private UnitsOption units;
+
   @Override
   public Integer call() throws IOException {
     Layout layout = Loading.layout(file);
@@ -75,7 +78,7 @@ final class PlaceCommand implements Callable<Integer> {
       text.flush();
       return ExitCodes.of(report.before());
     }
-    new PlaceText(report).lines().forEach(text::println);
+    new PlaceText(report, units.of(layout)).lines().forEach(text::println);
     if (out != null) {
       Optional<Path> kept = save(report.best().get().layout());
       text.println("saved with alternative 1: " + out);

@@ -13,6 +13,9 @@ import org.longlow.constraints.suit.SuitReport;
 import org.longlow.constraints.suit.SuitSettings;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.pose.ComfortBands;
+import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.Units;
+import org.longlow.rider.words.Units.Rounding;
 
 /** What {@code longlow place} says. */
 final class PlaceText {
@@ -21,10 +24,12 @@ final class PlaceText {
   private static final double STAYED_MM = 0.05;
 
   private final SuitReport report;
+  private final Units units;
   private final List<String> lines = new ArrayList<>();
 
-  PlaceText(SuitReport report) {
+  PlaceText(SuitReport report, Units units) {
     this.report = report;
+    this.units = units;
   }
 
   List<String> lines() {
@@ -43,7 +48,7 @@ final class PlaceText {
               + f.id()
               + f.when()
               + ": "
-              + f.text());
+              + f.text(units));
     }
     adjustment();
     lines.add("Discomfort is 0 inside all comfort bands. " + ComfortBands.CAUTION);
@@ -73,7 +78,7 @@ final class PlaceText {
     for (SuitReport.Move move : alternative.moves()) {
       lines.add("  " + way(move));
     }
-    lines.addAll(new PlaceChanges(report.before(), alternative).lines());
+    lines.addAll(new PlaceChanges(report.before(), alternative, units).lines());
     serves(alternative);
     if (!alternative.comfort().isEmpty()) {
       lines.add("  discomfort: " + comfort(alternative.comfort()));
@@ -87,13 +92,13 @@ final class PlaceText {
               change.finding().id(),
               change.finding().when(),
               (change.finding().verdict() == change.after() ? "" : "no longer there; it was: ")
-                  + change.finding().text()));
+                  + change.finding().text(units)));
     }
     alternative.study().findings().stream()
         .filter(f -> f.verdict() == Verdict.FAIL)
         .filter(f -> alternative.changes().stream().noneMatch(c -> c.finding() == f))
         .sorted(Comparator.comparing(Finding::id))
-        .forEach(f -> lines.add("  still fails  " + f.id() + f.when() + ": " + f.text()));
+        .forEach(f -> lines.add("  still fails  " + f.id() + f.when() + ": " + f.text(units)));
     if (!alternative.atLimits().isEmpty()) {
       lines.add("  rests against " + String.join(", ", alternative.atLimits()));
     }
@@ -120,16 +125,16 @@ final class PlaceText {
             + (stopped.isEmpty() ? "" : "; " + String.join("; ", stopped)));
   }
 
-  private static String way(SuitReport.Move move) {
+  private String way(SuitReport.Move move) {
     if (move.mm() < STAYED_MM) {
       return format("%s stays at %s", move.pin(), at(move.to()));
     }
     return format(
-        "%s moves %.1f mm (forward %+.1f, up %+.1f) to %s",
+        "%s moves %s (forward %s, up %s) to %s",
         move.pin(),
-        move.mm(),
-        move.to().x() - move.from().x(),
-        move.to().z() - move.from().z(),
+        units.says(move.mm(), Shown.LENGTH_IN_TENTHS),
+        units.signed(move.to().x() - move.from().x()),
+        units.signed(move.to().z() - move.from().z()),
         at(move.to()));
   }
 
@@ -167,7 +172,11 @@ final class PlaceText {
       }
       for (SuitReport.Travel travel : report.adjustment().get().travels()) {
         lines.add(
-            format("  adjust %s %.0f mm %s: ", travel.name(), Math.ceil(travel.mm()), along(travel))
+            format(
+                    "  adjust %s %s %s: ",
+                    travel.name(),
+                    units.says(Math.ceil(travel.mm()), Shown.WHOLE_LENGTH, Rounding.AWAY),
+                    along(travel))
                 + travel.places().entrySet().stream()
                     .map(e -> e.getKey() + " at " + at(e.getValue()))
                     .collect(Collectors.joining(", "))
@@ -190,7 +199,7 @@ final class PlaceText {
                                   + f.id()
                                   + f.when()
                                   + ": "
-                                  + f.text())));
+                                  + f.text(units))));
     }
   }
 
@@ -216,8 +225,10 @@ final class PlaceText {
         Math.abs(Math.toDegrees(most.angleRad())), most.z() > 0 ? "up" : "down");
   }
 
-  private static String at(PointMm p) {
-    return format("(%.1f, %.1f)", p.x(), p.z());
+  private String at(PointMm p) {
+    return format(
+        "(%s, %s)",
+        units.bare(p.x(), Shown.LENGTH_IN_TENTHS), units.bare(p.z(), Shown.LENGTH_IN_TENTHS));
   }
 
   private static String format(String pattern, Object... values) {

@@ -33,13 +33,15 @@ final class ReportCommand implements Callable<Integer> {
 
   @Mixin private ViewOption view;
 
+  @Mixin private UnitsOption units;
+
   @Override
   public Integer call() throws IOException {
     if (!Outputs.ends(out, ".html")) {
       throw new Refusal("--out is " + out + "; it must end in .html");
     }
     Outputs.file(out, file);
-    Study study = Loading.study(Loading.layout(file), file);
+    Study study = Loading.study(units.on(Loading.layout(file)), file);
     PictureOptions first = view.of(study);
     Optional<Path> kept = Making.report(study, first, out);
     PrintWriter text = spec.commandLine().getOut();

@@ -69,6 +69,8 @@ final class TemplatesCommand implements Callable<Integer> {
       })
   private boolean calibration;
 
+  @Mixin private UnitsOption units;
+
   @Override
   public Integer call() throws IOException {
     Outputs.folder(out);
@@ -99,7 +101,7 @@ final class TemplatesCommand implements Callable<Integer> {
   }
 
   private int templates() throws IOException {
-    Study study = Loading.study(Loading.layout(file), file);
+    Study study = Loading.study(units.on(Loading.layout(file)), file);
     List<String> known = Making.partsWithTemplates(study);
     List<String> unknown = parts.stream().filter(p -> !known.contains(p)).sorted().toList();
     if (!unknown.isEmpty()) {

@@ -1,19 +1,12 @@
 package org.longlow.sketcher.desk;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
-import org.longlow.constraints.document.Fault;
-import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.start.Question;
-import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.edit.Edit;
-import org.longlow.sketcher.edit.PinFreedom;
 import org.longlow.sketcher.edit.Target;
 import org.longlow.sketcher.edit.Trial;
 import org.longlow.sketcher.edit.Trouble;
@@ -100,27 +93,9 @@ public final class Desk extends Surface implements AutoCloseable {
     return edits.trouble();
   }
 
-  public Optional<UnopenedFile> refusal() {
-    return files.refusal();
-  }
-
-  /** Returns the file that is being read, if one is. */
-  public Optional<Path> opening() {
-    return files.opening();
-  }
-
   /** Returns whether a machine was opened and is not worked out yet for the first time. */
   public boolean isBeginning() {
     return beginning;
-  }
-
-  /** Returns how the pin under the pointer can move, once that is known. */
-  public Optional<PinFreedom> freedom() {
-    return drags.freedom();
-  }
-
-  public Optional<DragNow> drag() {
-    return drags.drag();
   }
 
   @Override
@@ -140,68 +115,14 @@ public final class Desk extends Surface implements AutoCloseable {
 
   // --- opening, saving ---
 
-  /** Opens a layout file; faults are shown, all of them. */
-  public void open(Path path) {
-    files.open(path);
+  /** Returns who opens, saves and keeps. */
+  public FileWork files() {
+    return files;
   }
 
-  /**
-   * Puts a layout that has no file on the board.
-   *
-   * @param drawings the folder with the traced outlines that it names, if it names any
-   */
-  public void openCopy(Layout layout, Optional<Path> drawings) {
-    files.openCopy(layout, drawings);
-  }
-
-  /** Makes a first machine from answers; what they cannot give is told by {@link #firstFaults}. */
-  public void makeFirst(Map<Question, String> answers) {
-    first.make(answers);
-  }
-
-  /** Returns what was wrong with the answers given last. */
-  public List<Fault> firstFaults() {
-    return first.faults();
-  }
-
-  /** Returns whether a first machine is being made. */
-  public boolean isMakingFirst() {
-    return first.isMaking();
-  }
-
-  /** Puts unsaved work that never had a file back on the board. */
-  public void openFound(Autosave.Found found) {
-    files.openFound(found);
-  }
-
-  /** Throws unsaved work away that never had a file; {@code after} runs when it is gone. */
-  public void throwAway(Autosave.Found found, Runnable after) {
-    keeper.remove(found.copy(), after);
-  }
-
-  /** Saves to the file of the session; returns false if it has none yet. */
-  public boolean save() {
-    return files.save();
-  }
-
-  /** Saves under a name. */
-  public void saveAs(Path path) {
-    files.saveAs(path);
-  }
-
-  /** Looks whether somebody else changed the file, and says so. */
-  public void checkDisk() {
-    files.checkDisk();
-  }
-
-  /** Returns where unsaved work is kept that was found beside the file and not answered yet. */
-  public List<Path> found() {
-    return files.found();
-  }
-
-  /** Returns what to say before the board is left for {@code doing}; empty if all is saved. */
-  public Optional<Parting> parting(String doing) {
-    return files.parting(doing);
+  /** Returns who makes a first machine from answers. */
+  public FirstWork first() {
+    return first;
   }
 
   /** Puts another session on the board. */
@@ -267,6 +188,11 @@ public final class Desk extends Surface implements AutoCloseable {
     edits.settle(edit, target);
   }
 
+  /** Returns the hand on a pin. */
+  public DragWork drags() {
+    return drags;
+  }
+
   /** Returns who looks for what mends a finding. */
   public MendWork mending() {
     return mending;
@@ -290,41 +216,6 @@ public final class Desk extends Surface implements AutoCloseable {
     edits.clearPreview();
     notices.dropSaid();
     files.changed();
-    ask();
-  }
-
-  // --- dragging ---
-
-  /** Shows how a pin can move; empty for none. */
-  public void hover(String pin) {
-    drags.hover(pin);
-  }
-
-  /** Takes hold of a pin; returns false and says why if it cannot move, or not yet. */
-  public boolean grab(String pin) {
-    return drags.grab(pin);
-  }
-
-  /** Moves the pin that is held towards a place in the axes of the drawn machine. */
-  public void moveTo(PointMm place) {
-    drags.moveTo(place);
-  }
-
-  /** Lets go of the pin; what it did becomes a step. */
-  public void letGo() {
-    drags.letGo();
-  }
-
-  /**
-   * Moves a pin by a step, as one edit. Steps that come quicker than they can be answered add up.
-   */
-  public void nudge(String pin, PointMm step) {
-    drags.nudge(pin, step);
-  }
-
-  /** Puts the pin that is held back where it was. */
-  public void dropDrag() {
-    drags.release();
     ask();
   }
 

@@ -13,7 +13,7 @@ import org.longlow.sketcher.edit.PinFreedom;
  * The hand on a pin, for the desk: how the pin under it can move, taking hold, moving, letting go,
  * and steps by keys. Belongs to the desk's thread.
  */
-final class DragWork {
+public final class DragWork {
 
   private static final String PIN = "pin:";
 
@@ -50,11 +50,13 @@ final class DragWork {
     }
   }
 
-  Optional<PinFreedom> freedom() {
+  /** Returns how the pin under the pointer can move, once that is known. */
+  public Optional<PinFreedom> freedom() {
     return Optional.ofNullable(freedom);
   }
 
-  Optional<DragNow> drag() {
+  /** Returns what is dragged, if a pin is held. */
+  public Optional<DragNow> drag() {
     return Optional.ofNullable(drag);
   }
 
@@ -74,7 +76,8 @@ final class DragWork {
     return drag != null || settling;
   }
 
-  void hover(String pin) {
+  /** Shows how a pin can move; empty for none. */
+  public void hover(String pin) {
     if (pin.equals(hovered) || drag != null || desk.shown().isEmpty()) {
       return;
     }
@@ -101,7 +104,8 @@ final class DragWork {
         });
   }
 
-  boolean grab(String pin) {
+  /** Takes hold of a pin; returns false and says why if it cannot move, or not yet. */
+  public boolean grab(String pin) {
     if (desk.shown().isEmpty() || desk.session().isEmpty() || isBusy()) {
       refuse();
       return false;
@@ -128,14 +132,16 @@ final class DragWork {
             : "The last move was still being worked out. Take hold of the pin once more.");
   }
 
-  void moveTo(PointMm place) {
+  /** Moves the pin that is held towards a place in the axes of the drawn machine. */
+  public void moveTo(PointMm place) {
     if (drag != null) {
       target = place;
       desk.ask();
     }
   }
 
-  void letGo() {
+  /** Lets go of the pin; what it did becomes a step. */
+  public void letGo() {
     if (drag == null) {
       return;
     }
@@ -162,7 +168,10 @@ final class DragWork {
         });
   }
 
-  void nudge(String pin, PointMm step) {
+  /**
+   * Moves a pin by a step, as one edit. Steps that come quicker than they can be answered add up.
+   */
+  public void nudge(String pin, PointMm step) {
     if (!desk.isIdle()) {
       nudges = nudges == null ? step : nudges.plus(step);
       return;
@@ -184,6 +193,12 @@ final class DragWork {
     if (chosen.startsWith(PIN)) {
       nudge(chosen.substring(PIN.length()), step);
     }
+  }
+
+  /** Puts the pin that is held back where it was. */
+  public void drop() {
+    release();
+    desk.ask();
   }
 
   /** Forgets the pin that is held, as if it had never been touched. */

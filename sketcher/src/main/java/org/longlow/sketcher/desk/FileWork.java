@@ -15,7 +15,7 @@ import org.longlow.constraints.layout.Layout;
  * Opening, saving, keeping what is unsaved, and what others do to the file, for the desk. Belongs
  * to the desk's thread.
  */
-final class FileWork {
+public final class FileWork {
 
   private static final String DISK = "disk";
   private static final String SAVED = "saved";
@@ -43,7 +43,7 @@ final class FileWork {
   }
 
   /** Returns the file that could not be opened, if that was the last thing tried. */
-  Optional<UnopenedFile> refusal() {
+  public Optional<UnopenedFile> refusal() {
     return Optional.ofNullable(refusal);
   }
 
@@ -60,16 +60,17 @@ final class FileWork {
   }
 
   /** Returns where unsaved work is kept that was found and not answered yet. */
-  List<Path> found() {
+  public List<Path> found() {
     return found.copies();
   }
 
   /** Returns the file that is being read, if one is. */
-  Optional<Path> opening() {
+  public Optional<Path> opening() {
     return Optional.ofNullable(reading);
   }
 
-  void open(Path path) {
+  /** Opens a layout file; faults are shown, all of them. */
+  public void open(Path path) {
     reading = path;
     desk.queue(
         () -> {
@@ -122,7 +123,12 @@ final class FileWork {
     claim = FileClaim.NONE;
   }
 
-  void openCopy(Layout layout, Optional<Path> drawings) {
+  /**
+   * Puts a layout that has no file on the board.
+   *
+   * @param drawings the folder with the traced outlines that it names, if it names any
+   */
+  public void openCopy(Layout layout, Optional<Path> drawings) {
     desk.begin(
         drawings
             .map(d -> Session.withoutFile(layout, d))
@@ -138,7 +144,8 @@ final class FileWork {
     keepSafe();
   }
 
-  void openFound(Autosave.Found work) {
+  /** Puts unsaved work that never had a file back on the board. */
+  public void openFound(Autosave.Found work) {
     desk.begin(Session.withoutFile(work.layout(), work.copy().toAbsolutePath().getParent()));
     session().carryOn();
     keepSafe();
@@ -147,7 +154,13 @@ final class FileWork {
     desk.say(Notice.Mood.SAID, "found", "Unsaved work is back. Save it under a name to keep it.");
   }
 
-  boolean save() {
+  /** Throws unsaved work away that never had a file; {@code after} runs when it is gone. */
+  public void throwAway(Autosave.Found work, Runnable after) {
+    keeper.remove(work.copy(), after);
+  }
+
+  /** Saves to the file of the session; returns false if it has none yet. */
+  public boolean save() {
     if (desk.session().isEmpty() || session().file().isEmpty()) {
       return false;
     }
@@ -159,7 +172,7 @@ final class FileWork {
    * Saves under a name, which gets the ending of layout files where it has none; one that another
    * file has is asked about first.
    */
-  void saveAs(Path asked) {
+  public void saveAs(Path asked) {
     Path path = isOwn(asked) || Files.isDirectory(asked) ? asked : LayoutFile.named(asked);
     if (isOwn(path)) {
       saveOwn(path);
@@ -282,7 +295,7 @@ final class FileWork {
    *
    * @param doing what is about to happen, such as {@code close}
    */
-  Optional<Parting> parting(String doing) {
+  public Optional<Parting> parting(String doing) {
     boolean unsaved = desk.session().isPresent() && session().isChanged();
     if (!unsaved && found.copies().isEmpty()) {
       return Optional.empty();
@@ -292,7 +305,7 @@ final class FileWork {
     if (unsaved) {
       Keeper.Kept kept = keeper.keepNow(session());
       safe = kept.copy().isPresent();
-      words.add(unsavedWords(doing, kept));
+      words.add(Parting.unsaved(doing, kept));
     }
     if (!found.copies().isEmpty()) {
       words.add(
@@ -303,24 +316,8 @@ final class FileWork {
     return Optional.of(new Parting(unsaved, safe, String.join(" ", words)));
   }
 
-  private static String unsavedWords(String doing, Keeper.Kept kept) {
-    return kept.copy()
-        .map(
-            c ->
-                "There is unsaved work. If you "
-                    + doing
-                    + ", it is kept as "
-                    + c
-                    + " and offered the next time.")
-        .orElse(
-            "There is unsaved work and it cannot be kept: "
-                + kept.trouble()
-                + ". If you "
-                + doing
-                + " now it is lost; save it somewhere else first.");
-  }
-
-  void checkDisk() {
+  /** Looks whether somebody else changed the file, and says so. */
+  public void checkDisk() {
     boolean said = desk.notices().stream().anyMatch(n -> n.topic().equals(DISK));
     if (desk.session().isPresent() && session().file().isPresent() && !said) {
       LayoutFile file = session().file().get();

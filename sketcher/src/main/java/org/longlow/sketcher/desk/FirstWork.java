@@ -3,13 +3,16 @@ package org.longlow.sketcher.desk;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Function;
 import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.start.AnswerReader;
+import org.longlow.constraints.start.Answers;
 import org.longlow.constraints.start.FirstMachine;
 import org.longlow.constraints.start.Question;
 
 /** Makes a first machine from answers and puts it on the board. */
-final class FirstWork {
+public final class FirstWork {
 
   private final Surface desk;
   private final FileWork files;
@@ -21,17 +24,38 @@ final class FirstWork {
     this.files = files;
   }
 
-  boolean isMaking() {
+  /** Returns whether a first machine is being made. */
+  public boolean isMaking() {
     return making;
   }
 
   /** Returns what was wrong with the answers given last. */
-  List<Fault> faults() {
+  public List<Fault> faults() {
     return faults;
   }
 
   /** Makes a machine; what cannot be made is told by {@link #faults}. */
-  void make(Map<Question, String> answers) {
+  public void make(Map<Question, String> answers) {
+    make(
+        answers,
+        FirstMachine::of,
+        yours -> "A first machine. Yours to decide:\n" + String.join("\n", yours));
+  }
+
+  /** Puts two wheels on an empty card. */
+  public void wheels(Map<Question, String> answers) {
+    make(
+        answers,
+        FirstMachine::wheels,
+        yours ->
+            "Two wheels on the ground. Add parts from the drawer (A); what a machine still lacks to"
+                + " be ridden is told among the findings.");
+  }
+
+  private void make(
+      Map<Question, String> answers,
+      BiFunction<Answers, Optional<String>, FirstMachine.Outcome> maker,
+      Function<List<String>, String> words) {
     making = true;
     faults = List.of();
     desk.queue(
@@ -39,22 +63,19 @@ final class FirstWork {
           AnswerReader.Reading reading = AnswerReader.read(answers);
           FirstMachine.Outcome outcome =
               reading.faults().isEmpty()
-                  ? FirstMachine.of(reading.answers(), Optional.empty())
+                  ? maker.apply(reading.answers(), Optional.empty())
                   : new FirstMachine.Refused(reading.faults());
-          return () -> made(outcome);
+          return () -> made(outcome, words);
         });
   }
 
-  private void made(FirstMachine.Outcome outcome) {
+  private void made(FirstMachine.Outcome outcome, Function<List<String>, String> words) {
     making = false;
     if (outcome instanceof FirstMachine.Refused refused) {
       faults = refused.faults();
     } else if (outcome instanceof FirstMachine.Made made) {
       files.openMade(made.layout());
-      desk.say(
-          Notice.Mood.SAID,
-          "first",
-          "A first machine. Yours to decide:\n" + String.join("\n", made.yours()));
+      desk.say(Notice.Mood.SAID, "first", words.apply(made.yours()));
     }
   }
 

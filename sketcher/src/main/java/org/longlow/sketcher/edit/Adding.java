@@ -12,6 +12,7 @@ import org.longlow.constraints.document.Document;
 import org.longlow.constraints.document.Entries.Entry;
 import org.longlow.constraints.document.Field;
 import org.longlow.constraints.document.Form;
+import org.longlow.constraints.document.Referent;
 import org.longlow.constraints.document.Type;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.Unit;
@@ -230,7 +231,7 @@ public record Adding(String specimen, List<PinSpot> spots, Hang hang) implements
       Type<?> type = field.type() instanceof Type.Maybe<?> maybe ? maybe.inner() : field.type();
       Object value = field.of(part);
       Object bare = value instanceof Optional<?> maybe ? maybe.orElse(null) : value;
-      if (type instanceof Type.Ref ref && ref.to() == Type.Target.PIN && bare != null) {
+      if (type instanceof Type.Ref ref && ref.to() == Referent.PIN && bare != null) {
         pins.put(field.key(), (String) bare);
       }
     }

@@ -95,7 +95,8 @@ final class BenchPane extends VBox {
 
   /** Says how the pin can move: in full once that was looked up, in short until then. */
   private String words(String name, Pin pin, Shown shown) {
-    desk.freedom()
+    desk.drags()
+        .freedom()
         .filter(f -> f.pin().equals(name))
         .ifPresent(
             f -> {

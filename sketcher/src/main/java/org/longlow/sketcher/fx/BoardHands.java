@@ -82,7 +82,7 @@ final class BoardHands {
     lastPx = pressed;
     if (desk.isBeginning()) {
       // nothing is there yet to pan or to hold; the desk says so
-      desk.grab("");
+      desk.drags().grab("");
       return;
     }
     panning = e.getButton() != MouseButton.PRIMARY;
@@ -159,10 +159,10 @@ final class BoardHands {
   private void escape() {
     if (hand != empty) {
       takeNothing();
-    } else if (desk.drag().isPresent()) {
-      desk.dropDrag();
+    } else if (desk.drags().drag().isPresent()) {
+      desk.drags().drop();
     } else {
-      desk.hover("");
+      desk.drags().hover("");
       desk.choose("");
     }
   }

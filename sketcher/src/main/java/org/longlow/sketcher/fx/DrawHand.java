@@ -39,7 +39,7 @@ final class DrawHand implements Hand {
     this.desk = desk;
     this.done = done;
     this.away = away;
-    desk.hover("");
+    desk.drags().hover("");
     board.setHint("");
   }
 

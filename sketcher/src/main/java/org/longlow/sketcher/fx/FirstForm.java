@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import javafx.geometry.VPos;
 import javafx.scene.control.Button;
@@ -31,6 +32,7 @@ final class FirstForm extends VBox {
   private final Map<Question, Label> troubles = new EnumMap<>(Question.class);
   private final Label trouble = Bits.wrapped("", "trouble");
   private final Button make;
+  private final Button wheels;
   private List<Fault> told = List.of();
 
   FirstForm(Desk desk) {
@@ -44,6 +46,13 @@ final class FirstForm extends VBox {
     }
     make =
         Bits.words("first-make", "Make it", "make a first machine from these answers", this::make);
+    wheels =
+        Bits.words(
+            "first-wheels",
+            "Only two wheels",
+            "begin with two wheels on the ground and nothing else;"
+                + " wheelbase, tyres, law and who rides as answered",
+            () -> ask(desk.first()::wheels));
     show(trouble, "");
     getChildren()
         .addAll(
@@ -52,7 +61,7 @@ final class FirstForm extends VBox {
                 "start-line"),
             tiles,
             trouble,
-            make);
+            Bits.line(make, wheels));
     desk.watch(this::refresh);
   }
 
@@ -105,7 +114,11 @@ final class FirstForm extends VBox {
   }
 
   private void make() {
-    if (desk.isMakingFirst()) {
+    ask(desk.first()::make);
+  }
+
+  private void ask(Consumer<Map<Question, String>> maker) {
+    if (desk.first().isMaking()) {
       return;
     }
     Map<Question, String> answers = new EnumMap<>(Question.class);
@@ -121,16 +134,17 @@ final class FirstForm extends VBox {
             answers.put(question, choice.getValue());
           }
         });
-    desk.makeFirst(answers);
+    maker.accept(answers);
   }
 
   private void refresh() {
-    make.setDisable(desk.isMakingFirst());
-    make.setText(desk.isMakingFirst() ? "Making it\u2026" : "Make it");
-    if (desk.firstFaults() == told) {
+    make.setDisable(desk.first().isMaking());
+    wheels.setDisable(desk.first().isMaking());
+    make.setText(desk.first().isMaking() ? "Making it\u2026" : "Make it");
+    if (desk.first().faults() == told) {
       return;
     }
-    told = desk.firstFaults();
+    told = desk.first().faults();
     List<Fault> others = new ArrayList<>(told);
     troubles.forEach(
         (question, label) -> {

@@ -44,7 +44,7 @@ public final class LonglowWindow extends Application {
   public void start(Stage stage) {
     Desk desk = new Desk(Platform::runLater, Autosave.atHome());
     show(stage, desk, Machines.shipped());
-    toOpen.ifPresent(desk::open);
+    toOpen.ifPresent(desk.files()::open);
   }
 
   /** As large as it was the last time, as far as the screen allows. */
@@ -70,7 +70,7 @@ public final class LonglowWindow extends Application {
             e.consume();
           }
         });
-    Timeline disk = new Timeline(new KeyFrame(DISK_LOOK, e -> desk.checkDisk()));
+    Timeline disk = new Timeline(new KeyFrame(DISK_LOOK, e -> desk.files().checkDisk()));
     disk.setCycleCount(Timeline.INDEFINITE);
     disk.play();
     stage
@@ -78,7 +78,7 @@ public final class LonglowWindow extends Application {
         .addListener(
             (o, was, is) -> {
               if (is) {
-                desk.checkDisk();
+                desk.files().checkDisk();
               }
             });
     stage.setOnHidden(

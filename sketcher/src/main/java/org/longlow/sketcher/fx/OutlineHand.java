@@ -50,7 +50,7 @@ final class OutlineHand implements Hand {
     this.points = new PartPoints(desk, part);
     this.done = done;
     this.away = away;
-    desk.hover("");
+    desk.drags().hover("");
     board.setHint("");
   }
 
@@ -105,7 +105,7 @@ final class OutlineHand implements Hand {
       begin = points.picked().at();
       grip = begin.minus(pointer);
       if (points.picked().of() == Handle.Of.TUBE) {
-        desk.grab(points.picked().pin());
+        desk.drags().grab(points.picked().pin());
       }
     } else if (e.getClickCount() == 2) {
       points.add(pointer, EDGE_PX / board.frame().pxPerMm());
@@ -124,7 +124,7 @@ final class OutlineHand implements Hand {
     } else if (begin != null && points.isThere()) {
       pointer = board.inMachine(e.getX(), e.getY());
       if (points.picked().of() == Handle.Of.TUBE) {
-        desk.moveTo(pointer.plus(grip));
+        desk.drags().moveTo(pointer.plus(grip));
       } else {
         dragged = snapped(pointer.plus(grip), e.isShiftDown(), e.isAltDown());
       }
@@ -153,7 +153,7 @@ final class OutlineHand implements Hand {
   @Override
   public void released(MouseEvent e, boolean click) {
     if (begin != null && points.picked().of() == Handle.Of.TUBE) {
-      desk.letGo();
+      desk.drags().letGo();
     } else if (begin != null && dragged != null && !click) {
       String pin = typed.isEmpty() ? dragged.pin() : "";
       points.move(to(), pin);
@@ -187,8 +187,8 @@ final class OutlineHand implements Hand {
 
   @Override
   public void putDown() {
-    if (desk.drag().isPresent()) {
-      desk.dropDrag();
+    if (desk.drags().drag().isPresent()) {
+      desk.drags().drop();
     }
     board.setPointer(null);
     away.run();
@@ -288,7 +288,7 @@ final class OutlineHand implements Hand {
     if (handle == null) {
       board.setFrame(board.frame().panned(-right * BoardHands.PAN_PX, up * BoardHands.PAN_PX));
     } else if (handle.of() == Handle.Of.TUBE) {
-      desk.nudge(handle.pin(), by);
+      desk.drags().nudge(handle.pin(), by);
     } else {
       points.move(handle.at().plus(by), "");
     }
@@ -311,7 +311,7 @@ final class OutlineHand implements Hand {
     for (int i = 0; i < all.size(); i++) {
       ink.handle(all.get(i), i == points.index());
     }
-    if (at != null && desk.drag().isEmpty()) {
+    if (at != null && desk.drags().drag().isEmpty()) {
       glass.label(words(at), board.onScreen(at), dragged != null);
     }
     String refused = desk.trouble().map(t -> t.refused().words() + "\n").orElse("");
@@ -368,11 +368,11 @@ final class OutlineHand implements Hand {
     }
     return "Points of "
         + part
-        + ": drag them, with Shift straight; double click on an edge adds one,"
-        + " Delete takes one out."
-        + "\nS smooth or corner, H hole, Shift H slot, Alt H cut-out, M mirrored up, Shift M"
-        + " mirrored forward."
-        + "\nType a length and Enter for the edge before, or O to offset all by it. N next, arrows 1"
+        + ": drag them, with Shift straight; double click on an edge adds one, Delete takes one"
+        + " out.\n"
+        + "S smooth or corner, H hole, Shift H slot, Alt H cut-out, M mirrored up, Shift M mirrored"
+        + " forward.\n"
+        + "Type a length and Enter for the edge before, or O to offset all by it. N next, arrows 1"
         + " mm. Enter or Esc when done.";
   }
 }

@@ -61,17 +61,17 @@ final class Overlay {
     gc.clearRect(0, 0, wide, high);
     gc.setLineDashes((double[]) null);
     String chosen = now.options().chosen();
-    String held = desk.drag().map(DragNow::pin).orElse("");
+    String held = desk.drags().drag().map(DragNow::pin).orElse("");
     List<String> about = Things.pins(now.layout(), chosen);
     for (Map.Entry<String, Pin> e : now.layout().pins().entrySet()) {
       boolean picked = chosen.equals("pin:" + e.getKey()) || about.contains(e.getKey());
       pin(e.getKey(), e.getValue(), picked, e.getKey().equals(held));
     }
     finding(desk.finding());
-    desk.freedom().filter(f -> held.isEmpty()).ifPresent(this::freedom);
+    desk.drags().freedom().filter(f -> held.isEmpty()).ifPresent(this::freedom);
     List<String> words = words(desk, hint);
     if (!words.isEmpty() && pointerPx != null) {
-      label(words, pointerPx, desk.drag().isPresent());
+      label(words, pointerPx, desk.drags().drag().isPresent());
     }
   }
 
@@ -109,7 +109,8 @@ final class Overlay {
 
   private List<String> words(Desk desk, String hint) {
     List<String> words = new ArrayList<>();
-    desk.drag()
+    desk.drags()
+        .drag()
         .ifPresent(
             d -> {
               words.addAll(d.words());
@@ -117,10 +118,10 @@ final class Overlay {
                 words.add("stopped by limit " + String.join(", ", d.stops()));
               }
             });
-    if (words.isEmpty() && desk.drag().isEmpty()) {
-      desk.freedom().ifPresent(f -> words.addAll(wrapped(f.words())));
+    if (words.isEmpty() && desk.drags().drag().isEmpty()) {
+      desk.drags().freedom().ifPresent(f -> words.addAll(wrapped(f.words())));
     }
-    if (words.isEmpty() && desk.drag().isEmpty() && !hint.isEmpty()) {
+    if (words.isEmpty() && desk.drags().drag().isEmpty() && !hint.isEmpty()) {
       String name = hint.substring(hint.indexOf(':') + 1);
       Part part = shown.layout().parts().get(name);
       words.add(part == null || part.kind().equals(name) ? name : name + ", " + part.kind());

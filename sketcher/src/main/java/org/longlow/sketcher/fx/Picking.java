@@ -50,7 +50,7 @@ final class Picking implements Hand {
   @Override
   public void moved(MouseEvent e) {
     Optional<String> pin = board.pinAt(e.getX(), e.getY());
-    desk.hover(pin.orElse(""));
+    desk.drags().hover(pin.orElse(""));
     board.setHint(pin.isPresent() ? "" : board.subjectAt(e.getX(), e.getY()).orElse(""));
     board.setPointer(BoardHands.px(e));
     boolean moves =
@@ -61,7 +61,7 @@ final class Picking implements Hand {
   @Override
   public void left() {
     if (!down) {
-      desk.hover("");
+      desk.drags().hover("");
       board.setHint("");
       board.setPointer(null);
     }
@@ -89,7 +89,7 @@ final class Picking implements Hand {
               .places()
               .pin(pin.get())
               .minus(ground.toFrame(board.frame().point(e.getX(), e.getY())));
-      desk.grab(pin.get());
+      desk.drags().grab(pin.get());
       board.setCursor(Cursor.CLOSED_HAND);
     } else {
       Optional<String> subject = board.subjectAt(e.getX(), e.getY());
@@ -125,8 +125,8 @@ final class Picking implements Hand {
       board.paintGlass();
     } else if (heldAt != null) {
       carry(e);
-    } else if (desk.drag().isPresent()) {
-      desk.moveTo(ground.toFrame(board.frame().point(e.getX(), e.getY())).plus(offset));
+    } else if (desk.drags().drag().isPresent()) {
+      desk.drags().moveTo(ground.toFrame(board.frame().point(e.getX(), e.getY())).plus(offset));
     } else if (pull != null) {
       double opening = pull.towards(board.inMachine(e.getX(), e.getY()));
       board.setCursor(Cursor.CLOSED_HAND);
@@ -144,8 +144,8 @@ final class Picking implements Hand {
       pickMore(e, click);
     } else if (moving != null && !click) {
       desk.settle(moving, new Target.OfEntry(desk.selection().entries().get(0)));
-    } else if (desk.drag().isPresent()) {
-      desk.letGo();
+    } else if (desk.drags().drag().isPresent()) {
+      desk.drags().letGo();
     } else if (click && board.pinAt(e.getX(), e.getY()).isEmpty()) {
       desk.choose(
           board
@@ -271,10 +271,10 @@ final class Picking implements Hand {
 
   @Override
   public void putDown() {
-    if (desk.drag().isPresent()) {
-      desk.dropDrag();
+    if (desk.drags().drag().isPresent()) {
+      desk.drags().drop();
     }
-    desk.hover("");
+    desk.drags().hover("");
   }
 
   @Override
@@ -317,9 +317,9 @@ final class Picking implements Hand {
     if (pins) {
       PointMm at = shown.onDrawing(all.get(next));
       board.setPointer(new PointMm(board.frame().screenX(at.x()), board.frame().screenY(at.z())));
-      desk.hover(all.get(next));
+      desk.drags().hover(all.get(next));
     } else {
-      desk.hover("");
+      desk.drags().hover("");
     }
   }
 
@@ -335,6 +335,6 @@ final class Picking implements Hand {
       return;
     }
     String pin = chosen.substring("pin:".length());
-    desk.nudge(pin, new PointMm(right * step, up * step));
+    desk.drags().nudge(pin, new PointMm(right * step, up * step));
   }
 }

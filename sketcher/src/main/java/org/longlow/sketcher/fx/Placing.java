@@ -57,7 +57,7 @@ final class Placing implements Hand {
     this.putting = putting;
     this.done = done;
     this.aside = aside;
-    desk.hover("");
+    desk.drags().hover("");
     board.setHint("");
     pointAt(board.inMachine(board.getWidth() / 2, board.getHeight() / 2), false);
   }

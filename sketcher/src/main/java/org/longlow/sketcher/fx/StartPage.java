@@ -92,7 +92,7 @@ final class StartPage extends StackPane {
               "machine-" + layout.name(),
               layout.name(),
               "open " + layout.name() + ", " + layout.title(),
-              () -> desk.openCopy(layout, s.drawings()));
+              () -> desk.files().openCopy(layout, s.drawings()));
       button.getStyleClass().add("machine-button");
       button.setMinWidth(110);
       HBox line = new HBox(12, button, Bits.wrapped(layout.title(), "start-line"));
@@ -127,7 +127,7 @@ final class StartPage extends StackPane {
       return;
     }
     try {
-      desk.open(Path.of(text).toAbsolutePath());
+      desk.files().open(Path.of(text).toAbsolutePath());
     } catch (InvalidPathException e) {
       faults
           .getChildren()
@@ -162,7 +162,7 @@ final class StartPage extends StackPane {
                       "recent-" + file.getFileName().toString().replaceAll("[^A-Za-z0-9]+", "-"),
                       file.getFileName().toString(),
                       "open " + file,
-                      () -> desk.open(file)),
+                      () -> desk.files().open(file)),
                   file.toString()));
     }
     show(lately, !lately.getChildren().isEmpty());
@@ -178,12 +178,12 @@ final class StartPage extends StackPane {
                   "resume-" + work.layout().name(),
                   "Take it up again",
                   "take up " + words,
-                  () -> desk.openFound(work)),
+                  () -> desk.files().openFound(work)),
               Bits.words(
                   "discard-" + work.layout().name(),
                   "Throw it away",
                   "throw away " + words,
-                  () -> desk.throwAway(work, this::lookForWork)));
+                  () -> desk.files().throwAway(work, this::lookForWork)));
       line.setAlignment(Pos.CENTER_LEFT);
       line.getStyleClass().addAll("notice", "notice-care");
       found.getChildren().add(line);
@@ -209,11 +209,11 @@ final class StartPage extends StackPane {
   }
 
   private void refresh() {
-    show(opening, desk.opening().isPresent());
-    show(faults, desk.refusal().isPresent() || !faults.getChildren().isEmpty());
-    opening.setText(desk.opening().map(p -> "Opening " + p + " \u2026").orElse(""));
-    page.setDisable(desk.opening().isPresent() || desk.isMakingFirst());
-    UnopenedFile refusal = desk.refusal().orElse(null);
+    show(opening, desk.files().opening().isPresent());
+    show(faults, desk.files().refusal().isPresent() || !faults.getChildren().isEmpty());
+    opening.setText(desk.files().opening().map(p -> "Opening " + p + " \u2026").orElse(""));
+    page.setDisable(desk.files().opening().isPresent() || desk.first().isMaking());
+    UnopenedFile refusal = desk.files().refusal().orElse(null);
     if (refusal == shownRefusal) {
       return;
     }

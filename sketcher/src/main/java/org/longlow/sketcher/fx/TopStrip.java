@@ -117,7 +117,7 @@ final class TopStrip extends VBox {
   }
 
   void save() {
-    if (desk.session().isPresent() && !desk.save()) {
+    if (desk.session().isPresent() && !desk.files().save()) {
       askName();
     }
   }
@@ -146,7 +146,7 @@ final class TopStrip extends VBox {
     try {
       String text = path.getText().strip();
       if (!text.isEmpty()) {
-        desk.saveAs(Path.of(text).toAbsolutePath());
+        desk.files().saveAs(Path.of(text).toAbsolutePath());
         showLine(false);
       }
     } catch (InvalidPathException e) {
@@ -203,7 +203,7 @@ final class TopStrip extends VBox {
     name.setText(s.layout().title().isEmpty() ? s.layout().name() : s.layout().title());
     Bits.told(
         name, name.getText() + "\n" + s.file().map(f -> f.path().toString()).orElse("no file yet"));
-    boolean waits = !desk.found().isEmpty();
+    boolean waits = !desk.files().found().isEmpty();
     state.setText(s.isChanged() ? "not saved" : waits ? "found work waits" : kept(s));
     state.pseudoClassStateChanged(
         javafx.css.PseudoClass.getPseudoClass("unsaved"), s.isChanged() || waits);

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
+import java.util.stream.Stream;
 import javafx.application.Platform;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -12,8 +13,6 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
-import javafx.scene.input.KeyCodeCombination;
-import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
@@ -29,17 +28,6 @@ import org.longlow.svg.drawing.Dimensions;
 
 /** What is in the window: start page or bench, card, findings and crew. */
 final class Window extends StackPane {
-
-  private static final KeyCombination SAVE = shortcut(KeyCode.S);
-  private static final KeyCombination SAVE_AS =
-      new KeyCodeCombination(KeyCode.S, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN);
-  private static final KeyCombination UNDO = shortcut(KeyCode.Z);
-  private static final KeyCombination REDO = shortcut(KeyCode.Y);
-  private static final KeyCombination REDO_TOO =
-      new KeyCodeCombination(KeyCode.Z, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN);
-  private static final KeyCombination OPEN = shortcut(KeyCode.O);
-  private static final KeyCombination FIND = shortcut(KeyCode.F);
-  private static final KeyCombination MAKE = shortcut(KeyCode.M);
 
   private final Desk desk;
   private final Board board;
@@ -102,7 +90,7 @@ final class Window extends StackPane {
     work.setBottom(bottom());
     getChildren().addAll(work, start);
     over(null);
-    addEventFilter(KeyEvent.KEY_PRESSED, this::shortcut);
+    addEventFilter(KeyEvent.KEY_PRESSED, this::key);
     desk.watch(this::refresh);
     use(habits.night() ? Look.NIGHT : Look.DAY);
     inches.setSelected(habits.inches());
@@ -153,10 +141,6 @@ final class Window extends StackPane {
     button.setMinWidth(USE_PREF_SIZE);
     button.setAccessibleText(words);
     return Bits.told(button, "key " + key);
-  }
-
-  private static KeyCombination shortcut(KeyCode code) {
-    return new KeyCodeCombination(code, KeyCombination.SHORTCUT_DOWN);
   }
 
   Board board() {
@@ -221,6 +205,12 @@ final class Window extends StackPane {
     }
   }
 
+  private void save() {
+    // what is being typed belongs to what is saved
+    board.requestFocus();
+    top.save();
+  }
+
   /** Returns all that can be done, for the list of keys and for who looks for words. */
   List<Deed> deeds() {
     List<Deed> all = new ArrayList<>(ownDeeds());
@@ -230,14 +220,15 @@ final class Window extends StackPane {
     return all;
   }
 
+  /** Returns what can be done from anywhere in the window; their keys are read from here. */
   private List<Deed> ownDeeds() {
     return List.of(
         new Deed("add something", "A", this::openGallery),
         new Deed("find anything by words", "Ctrl F, /", this::find),
-        new Deed("save", "Ctrl S", top::save),
+        new Deed("save", "Ctrl S", this::save),
         new Deed("save under a name", "Ctrl Shift S", top::askName),
         new Deed("take back", "Ctrl Z", desk::undo),
-        new Deed("do again", "Ctrl Y", desk::redo),
+        new Deed("do again", "Ctrl Y, Ctrl Shift Z", desk::redo),
         new Deed("trace from a photo or an SVG file", "I", () -> Platform.runLater(this::trace)),
         new Deed("paper: templates, drawing, report, printer", "Ctrl M", this::make),
         new Deed("back to the list of machines", "Ctrl O", this::leave),
@@ -289,16 +280,15 @@ final class Window extends StackPane {
     scale.setText("1 : " + Dimensions.figure(board.frame().denominator()));
   }
 
-  private void shortcut(KeyEvent e) {
-    boolean used = desk.session().isPresent() && (closes(e) || withShortcut(e) || plain(e));
-    if (used) {
+  private void key(KeyEvent e) {
+    if (desk.session().isPresent() && (closes(e) || does(e))) {
       e.consume();
     }
   }
 
   /** Escape closes what was opened last, before it lets go of what is picked. */
   private boolean closes(KeyEvent e) {
-    if (e.getCode() != KeyCode.ESCAPE || desk.drag().isPresent()) {
+    if (e.getCode() != KeyCode.ESCAPE || desk.drags().drag().isPresent()) {
       return false;
     }
     if (slips.stream().anyMatch(Node::isVisible)) {
@@ -311,64 +301,20 @@ final class Window extends StackPane {
     return hands.putDown() || card.closeOne();
   }
 
-  private boolean withShortcut(KeyEvent e) {
-    if (SAVE_AS.match(e)) {
-      top.askName();
-    } else if (SAVE.match(e)) {
-      // what is being typed belongs to what is saved
-      board.requestFocus();
-      top.save();
-    } else if (REDO_TOO.match(e) || REDO.match(e)) {
-      desk.redo();
-    } else if (UNDO.match(e)) {
-      desk.undo();
-    } else if (OPEN.match(e)) {
-      leave();
-    } else if (MAKE.match(e)) {
-      make();
-    } else if (FIND.match(e)) {
-      find();
-    } else if (e.isShortcutDown() && e.getCode() == KeyCode.DIGIT1) {
-      card.openTicket();
-    } else if (e.isShortcutDown() && e.getCode() == KeyCode.DIGIT2) {
-      board.requestFocus();
-    } else if (e.isShortcutDown() && e.getCode() == KeyCode.DIGIT3) {
-      card.openList();
-    } else if (e.getCode() == KeyCode.F1) {
-      keys();
-    } else {
+  /** Does what a key is for; one that writes a sign is left to fields and to the hand at work. */
+  private boolean does(KeyEvent e) {
+    boolean taken =
+        getScene().getFocusOwner() instanceof TextInputControl
+            || board.isFocused() && hands.hand().wants(e);
+    if (taken && Keys.writes(e)) {
       return false;
     }
-    return true;
-  }
-
-  private boolean plain(KeyEvent e) {
-    if (e.isShortcutDown()
-        || e.isAltDown()
-        || getScene().getFocusOwner() instanceof TextInputControl
-        || board.isFocused() && hands.hand().wants(e)) {
-      return false;
-    }
-    switch (e.getCode()) {
-      case OPEN_BRACKET -> StanceSteps.step(desk, -1);
-      case CLOSE_BRACKET -> StanceSteps.step(desk, 1);
-      case COMMA -> CrewRow.step(desk, -1);
-      case PERIOD -> CrewRow.step(desk, 1);
-      case A -> openGallery();
-      case E -> outlines.points();
-      case P -> outlines.draw();
-      case D -> toggleDimensions();
-      case U -> toggleInches();
-      case SLASH -> find();
-      case I -> Platform.runLater(this::trace);
-      case F -> board.fit();
-      case M -> card.mend();
-      case L -> use(look.other());
-      default -> {
-        return false;
-      }
-    }
-    return true;
+    Optional<Deed> meant =
+        Stream.concat(ownDeeds().stream(), outlines.deeds().stream())
+            .filter(d -> Keys.isOne(d.keys(), e))
+            .findFirst();
+    meant.ifPresent(d -> d.run().run());
+    return meant.isPresent();
   }
 
   /**
@@ -389,7 +335,7 @@ final class Window extends StackPane {
   }
 
   private boolean mayPart(String doing, String button, Runnable part) {
-    Optional<Parting> parting = desk.parting(doing);
+    Optional<Parting> parting = desk.files().parting(doing);
     boolean said = desk.notices().stream().anyMatch(n -> n.topic().equals(doing));
     if (parting.isEmpty() || said && parting.get().kept()) {
       return true;

@@ -14,6 +14,7 @@ import org.longlow.constraints.seat.SeatParts;
 import org.longlow.constraints.shape.Cushions;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Shown;
 import org.longlow.svg.drawing.Anchor;
 import org.longlow.svg.drawing.Dimensions;
 import org.longlow.svg.drawing.Layer;
@@ -228,7 +229,7 @@ final class DimensionInk {
         marks.add(m);
       }
     }
-    String text = "clear " + Dimensions.figure(lowest.z());
+    String text = "clear " + figure(lowest.z());
     onCard(subject, text, x + 1.2 * n, lowest.z() / 2 - 0.5 * dims.textMm() * n, Anchor.START);
   }
 
@@ -261,6 +262,10 @@ final class DimensionInk {
       double acrossB,
       String name,
       double value) {
-    return new Tiers.Span(subject, a, b, acrossA, acrossB, name + " " + Dimensions.figure(value));
+    return new Tiers.Span(subject, a, b, acrossA, acrossB, name + " " + figure(value));
+  }
+
+  private String figure(double mm) {
+    return scene.layout().units().bare(mm, Shown.LENGTH);
   }
 }

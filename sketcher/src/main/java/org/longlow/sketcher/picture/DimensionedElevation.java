@@ -2,12 +2,13 @@ package org.longlow.sketcher.picture;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.machine.chassis.AxleLoads;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.OutOfRange;
+import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.Words;
 import org.longlow.svg.drawing.Anchor;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Layer;
@@ -108,13 +109,18 @@ public final class DimensionedElevation {
     int comma = whole.indexOf(", ");
     boolean split = whole.length() > TITLE_LENGTH && comma > 0;
     return TitleBlock.of(split ? whole.substring(0, comma) : whole, study.layout().name(), date)
+        .withUnits(study.layout().units().word())
         .withSupplement(split ? whole.substring(comma + 2) : "");
   }
 
   private static String machine(Scene scene) {
     Envelope box = MachineInk.bounds(scene);
-    return String.format(
-        Locale.ROOT, "the machine of %.0f x %.0f mm", box.getWidth(), box.getHeight());
+    return Words.of(
+            "the machine of ",
+            Words.bare(box.getWidth(), Shown.WHOLE_LENGTH),
+            " x ",
+            Words.figure(box.getHeight(), Shown.WHOLE_LENGTH))
+        .in(scene.layout().units());
   }
 
   /**
@@ -171,7 +177,9 @@ public final class DimensionedElevation {
   private static Layer notes(Scene scene, Drawing drawing, double n, boolean full) {
     List<String> lines = new ArrayList<>();
     lines.add(
-        "Lengths in mm, angles in degrees"
+        "Lengths in "
+            + scene.layout().units().word()
+            + ", angles in degrees"
             + (scene.stance().isEmpty() ? ", as drawn." : ", stance: " + scene.stance() + "."));
     boolean aboard = scene.people().isEmpty() || scene.laden();
     scene
@@ -180,17 +188,16 @@ public final class DimensionedElevation {
             load -> {
               AxleLoads a = load.axles();
               lines.add(
-                  String.format(
-                      Locale.ROOT,
-                      "%.0f kg %s: front %.0f N (%.1f %%), rear %.0f N; centre of mass %.0f"
-                          + " forward, %.0f up.",
-                      load.total().massKg(),
-                      aboard ? "in all" : "without people",
-                      a.frontN(),
-                      100 * a.frontShare(),
-                      a.rearN(),
-                      a.total().at().x(),
-                      a.total().at().z()));
+                  Words.format(
+                          "%s %s: front %s (%.1f %%), rear %s; centre of mass %s forward, %s up.",
+                          Words.figure(load.total().massKg(), Shown.WHOLE_MASS),
+                          aboard ? "in all" : "without people",
+                          Words.figure(a.frontN(), Shown.FORCE),
+                          100 * a.frontShare(),
+                          Words.figure(a.rearN(), Shown.FORCE),
+                          Words.bare(a.total().at().x(), Shown.WHOLE_LENGTH),
+                          Words.bare(a.total().at().z(), Shown.WHOLE_LENGTH))
+                      .in(scene.layout().units()));
             });
     if (!scene.sunk().isEmpty()) {
       lines.add("Sink of foam is good to ±20 %.");

@@ -13,6 +13,7 @@ import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Prism;
 import org.longlow.constraints.shape.Shells;
 import org.longlow.constraints.study.Study;
+import org.longlow.rider.words.Words;
 import org.longlow.sketcher.template.TubeBends;
 
 /** What to cut: tubes with their bends, boards, layers of foam, sheet. */
@@ -47,6 +48,7 @@ final class CutList {
 
   private static void tubes(Html h, Study study) {
     Places places = study.placed().places();
+    FigureWords figures = FigureWords.of(study);
     List<List<String>> rows = new ArrayList<>();
     double total = 0;
     for (TubePart tube : study.layout().parts(TubePart.class).toList()) {
@@ -57,52 +59,50 @@ final class CutList {
           List.of(
               tube.name(),
               Integer.toString(pieces),
-              "Ø"
-                  + FigureWords.number(places.value(tube.diameter()))
-                  + " × "
-                  + FigureWords.fixed(places.value(tube.wall()), 2)
-                  + " mm",
-              FigureWords.mm(bends.cutMm()),
-              bends.bends().isEmpty() ? "straight" : bends(bends),
+              "Ø" + figures.tube(places.value(tube.diameter()), places.value(tube.wall())),
+              figures.mm(bends.cutMm()),
+              bends.bends().isEmpty() ? "straight" : bends(bends, figures),
               tube.base().material()));
     }
-    table(h, "Tubes", TUBES, rows, total > 0 ? "Together " + FigureWords.mm(total) + "." : "");
+    table(h, "Tubes", TUBES, rows, total > 0 ? "Together " + figures.mm(total) + "." : "");
   }
 
-  private static String bends(TubeBends bends) {
+  private static String bends(TubeBends bends, FigureWords figures) {
     List<String> out = new ArrayList<>();
     for (TubeBends.Bend b : bends.bends()) {
       out.add(
           FigureWords.deg(Math.abs(b.angleRad()))
               + (b.angleRad() > 0 ? " left" : " right")
               + " R"
-              + FigureWords.number(b.radiusMm())
+              + figures.bareMm(b.radiusMm())
               + (b.reduced() ? " (the radius asked for does not fit)" : "")
               + " from "
-              + FigureWords.number(b.startMm())
+              + figures.bareMm(b.startMm())
               + " to "
-              + FigureWords.number(b.endMm()));
+              + figures.bareMm(b.endMm()));
     }
     return String.join("; ", out);
   }
 
   private static void boards(Html h, Study study) {
     Places places = study.placed().places();
+    FigureWords figures = FigureWords.of(study);
     List<List<String>> rows = new ArrayList<>();
     for (CushionPart c : study.layout().parts(CushionPart.class).toList()) {
       rows.add(
           List.of(
               c.name(),
               Integer.toString(pieces(study, c)),
-              FigureWords.mm(places.value(c.board())),
-              FigureWords.mm(length(c, places)),
-              FigureWords.mm(width(study, c))));
+              figures.mm(places.value(c.board())),
+              figures.mm(length(c, places)),
+              figures.mm(width(study, c))));
     }
     table(h, "Boards, plywood", BOARDS, rows, "");
   }
 
   private static void foam(Html h, Study study) {
     Places places = study.placed().places();
+    FigureWords figures = FigureWords.of(study);
     List<List<String>> rows = new ArrayList<>();
     for (CushionPart c : study.layout().parts(CushionPart.class).toList()) {
       int number = 0;
@@ -117,9 +117,9 @@ final class CutList {
                     + (number == 1 ? " (top), " : ", ")
                     + layer.name()
                     + (layer.closedCell() ? ", closed cell" : ""),
-                FigureWords.mm(places.value(layer.thickness())),
-                FigureWords.mm(length(c, places)),
-                FigureWords.mm(width(study, c))));
+                figures.mm(places.value(layer.thickness())),
+                figures.mm(length(c, places)),
+                figures.mm(width(study, c))));
       }
     }
     table(
@@ -127,11 +127,13 @@ final class CutList {
         "Foam, layer 1 is the top one",
         FOAM,
         rows,
-        "Cut foam 5 to 10 mm larger all round so that the cover pulls it in.");
+        Words.read("Cut foam 5 to 10 mm larger all round so that the cover pulls it in.")
+            .in(figures.units()));
   }
 
   private static void sheet(Html h, Study study) {
     Places places = study.placed().places();
+    FigureWords figures = FigureWords.of(study);
     List<List<String>> rows = new ArrayList<>();
     for (ShellPart shell : study.layout().parts(ShellPart.class).toList()) {
       Shells.Pieces pieces = Shells.pieces(shell, places);
@@ -140,6 +142,7 @@ final class CutList {
         Envelope box = side.getEnvelopeInternal();
         rows.add(
             piece(
+                figures,
                 shell,
                 pieces,
                 pieces.sides(),
@@ -150,7 +153,7 @@ final class CutList {
       }
       for (double width : pieces.stripWidthsMm()) {
         double length = pieces.stripLengthMm();
-        rows.add(piece(shell, pieces, 1, "edge strip", length, width, length * width));
+        rows.add(piece(figures, shell, pieces, 1, "edge strip", length, width, length * width));
       }
     }
     table(
@@ -163,6 +166,7 @@ final class CutList {
   }
 
   private static List<String> piece(
+      FigureWords figures,
       ShellPart shell,
       Shells.Pieces pieces,
       int count,
@@ -174,10 +178,10 @@ final class CutList {
         shell.name(),
         Integer.toString(count),
         what,
-        FigureWords.mm(pieces.thicknessMm()),
-        FigureWords.mm(longMm),
-        FigureWords.mm(wideMm),
-        FigureWords.fixed(areaMm2 / 1e6, 3) + " m²",
+        figures.mm(pieces.thicknessMm()),
+        figures.mm(longMm),
+        figures.mm(wideMm),
+        figures.sheet(areaMm2),
         shell.base().material());
   }
 

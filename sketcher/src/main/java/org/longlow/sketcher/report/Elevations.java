@@ -79,11 +79,11 @@ final class Elevations {
     h.text("Elevation " + n + ": " + words).raw("\">\n");
     h.raw(SvgWriter.inline("elevation" + (n == 1 ? "" : n), Palette.CARD, page));
     h.raw("</div>\n");
-    h.element("figcaption", caption(options, words, n));
+    h.element("figcaption", caption(study.layout().units().word(), options, words, n));
     h.raw("</figure>\n");
   }
 
-  private static String caption(PictureOptions options, String words, int n) {
+  private static String caption(String lengths, PictureOptions options, String words, int n) {
     List<Integer> numbers = List.copyOf(options.findings().values());
     String marks =
         numbers.isEmpty()
@@ -95,7 +95,9 @@ final class Elevations {
     return n > 1
         ? what
         : what
-            + " Forward to the right, lengths in mm. ■ fails, ▲ needs care, numbered as in the"
+            + " Forward to the right, lengths in "
+            + lengths
+            + ". ■ fails, ▲ needs care, numbered as in the"
             + " table. Quartered disc: centre of mass. Quartered ring: H-point. Dashed line from"
             + " the eye: nearest road seen. The cushions are drawn pressed in under whoever sits"
             + " on them.";

@@ -2,31 +2,61 @@ package org.longlow.sketcher.report;
 
 import java.util.Locale;
 import org.longlow.constraints.check.finding.FigureUnit;
+import org.longlow.constraints.study.Study;
+import org.longlow.rider.words.Decimals;
+import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.Units;
 
-/** Figures as words, always with a point and without useless zeros. */
-final class FigureWords {
+/**
+ * Figures as words, always with a point and without useless zeros.
+ *
+ * @param units in which they are said
+ */
+record FigureWords(Units units) {
 
-  private FigureWords() {}
+  static FigureWords of(Study study) {
+    return new FigureWords(study.layout().units());
+  }
 
-  static String mm(double value) {
-    return FigureUnit.MM.says(value);
+  String says(double value, FigureUnit unit) {
+    return unit.says(value, units);
+  }
+
+  String mm(double value) {
+    return units.says(value, Shown.LENGTH);
+  }
+
+  /** Returns a length without its unit. */
+  String bareMm(double value) {
+    return units.bare(value, Shown.LENGTH);
+  }
+
+  /** Returns the section of a tube, such as {@code 28 × 2.5 mm}. */
+  String tube(double diameterMm, double wallMm) {
+    return units == Units.MM
+        ? fixed(diameterMm, 1) + " × " + fixed(wallMm, 2) + " mm"
+        : units.given(diameterMm) + " × " + units.given(wallMm);
+  }
+
+  /** Returns an area of sheet. */
+  String sheet(double mm2) {
+    return units == Units.MM
+        ? fixed(mm2 / 1e6, 3) + " m²"
+        : fixed(mm2 / (304.8 * 304.8), 2) + " ft²";
+  }
+
+  /** Returns a mass with two decimals. */
+  String kg(double value) {
+    return fixed(value * Shown.MASS.factor(units), 2) + Shown.MASS.sign(units);
   }
 
   static String deg(double rad) {
     return FigureUnit.DEG.says(Math.toDegrees(rad));
   }
 
-  static String number(double value) {
-    return fixed(value, 1);
-  }
-
   /** Returns a figure with at most so many decimals. */
   static String fixed(double value, int decimals) {
-    String text = String.format(Locale.ROOT, "%." + decimals + "f", Math.abs(value));
-    if (text.contains(".")) {
-      text = text.replaceAll("0+$", "").replaceAll("\\.$", "");
-    }
-    return value < 0 && !text.equals("0") ? "-" + text : text;
+    return Decimals.upTo(decimals, value);
   }
 
   /** Splits a name such as {@code trunkThigh} into words. */

@@ -8,6 +8,7 @@ import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.study.Study;
+import org.longlow.rider.words.Units;
 
 /** The findings: what fails and needs care with its number in the picture, then what passes. */
 final class FindingTables {
@@ -21,6 +22,7 @@ final class FindingTables {
   private FindingTables() {}
 
   static void write(Html h, Study study, List<Finding> order) {
+    Units units = study.layout().units();
     List<Finding> open = new ArrayList<>();
     List<Finding> closed = new ArrayList<>();
     for (Finding f : order) {
@@ -41,31 +43,31 @@ final class FindingTables {
     } else {
       h.table("findings", "What fails or needs care, worst first", OPEN);
       for (int i = 0; i < open.size(); i++) {
-        row(h, OPEN, Integer.toString(i + 1), open.get(i));
+        row(h, units, OPEN, Integer.toString(i + 1), open.get(i));
       }
       h.closeTable();
     }
     if (!closed.isEmpty()) {
       h.table(
           "findings passing", "What passes, least margin first, and what does not apply", CLOSED);
-      closed.forEach(f -> row(h, CLOSED, f.subject(), f));
+      closed.forEach(f -> row(h, units, CLOSED, f.subject(), f));
       h.closeTable();
     }
   }
 
-  private static void row(Html h, List<String> headings, String first, Finding f) {
+  private static void row(Html h, Units units, List<String> headings, String first, Finding f) {
     h.row(
         f.verdict().word(),
         headings,
         List.of(
             first,
             verdict(f.verdict()),
-            f.text(),
-            f.unit().says(f.value()),
-            f.unit().says(f.limit()),
-            f.unit().says(f.margin()),
+            f.text(units),
+            f.unit().says(f.value(), units),
+            f.unit().says(f.limit(), units),
+            f.unit().says(f.margin(), units),
             f.stance().map(Condition::says).orElse("every"),
-            f.source()));
+            f.source(units)));
   }
 
   static String verdict(Verdict verdict) {

@@ -27,6 +27,7 @@ final class LoadTables {
   private LoadTables() {}
 
   static void write(Html h, Study study) {
+    FigureWords figures = FigureWords.of(study);
     h.element("h2", "Axle loads");
     h.table("loads", "On level ground; places from the rear contact point and the road", LOADS);
     for (Standing s : study.standings()) {
@@ -39,13 +40,13 @@ final class LoadTables {
           LOADS,
           List.of(
               s.condition().says(),
-              FigureUnit.KG.says(a.total().massKg()),
-              FigureUnit.NEWTON.says(a.frontN()),
-              FigureUnit.NEWTON.says(a.rearN()),
-              FigureUnit.SHARE.says(a.frontShare()),
-              FigureWords.mm(a.total().at().x()),
-              FigureWords.mm(a.total().at().z()),
-              FigureUnit.G.says(a.brakeLiftG())));
+              figures.says(a.total().massKg(), FigureUnit.KG),
+              figures.says(a.frontN(), FigureUnit.NEWTON),
+              figures.says(a.rearN(), FigureUnit.NEWTON),
+              figures.says(a.frontShare(), FigureUnit.SHARE),
+              figures.mm(a.total().at().x()),
+              figures.mm(a.total().at().z()),
+              figures.says(a.brakeLiftG(), FigureUnit.G)));
     }
     h.closeTable();
     h.element("h2", "Masses");
@@ -60,13 +61,12 @@ final class LoadTables {
               p.part().name(),
               p.part().kind(),
               p.part().base().material(),
-              p.massKg() > 0 ? FigureWords.fixed(p.massKg(), 2) + " kg" : "not known",
-              FigureWords.mm(p.centre().x()),
-              FigureWords.mm(p.centre().z()),
-              FigureWords.mm(p.centreYMm())));
+              p.massKg() > 0 ? figures.kg(p.massKg()) : "not known",
+              figures.mm(p.centre().x()),
+              figures.mm(p.centre().z()),
+              figures.mm(p.centreYMm())));
     }
-    h.row(
-        "sum", MASSES, List.of("all parts", "", "", FigureWords.fixed(sum, 2) + " kg", "", "", ""));
+    h.row("sum", MASSES, List.of("all parts", "", "", figures.kg(sum), "", "", ""));
     h.closeTable();
   }
 }

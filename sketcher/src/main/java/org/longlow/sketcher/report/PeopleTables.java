@@ -20,6 +20,7 @@ import org.longlow.rider.seat.CushionLoad;
 import org.longlow.rider.seat.SeatLoad;
 import org.longlow.rider.seat.SeatOutcome;
 import org.longlow.rider.seat.Support;
+import org.longlow.rider.words.Shown;
 
 /** Each person on each seat: posture against its bands, reach, cushions, loads. */
 final class PeopleTables {
@@ -57,29 +58,31 @@ final class PeopleTables {
 
   private static void person(Html h, Study study, Sitting s) {
     h.element("h3", s.person() + " on the " + s.seat() + " seat");
+    FigureWords figures = FigureWords.of(study);
     h.element(
         "p class=\"quiet\"",
-        String.format(
-            Locale.ROOT,
-            "%s, %.0f mm tall, %.0f kg, %.1f kg in gear",
-            s.body().sex().name().toLowerCase(Locale.ROOT),
-            s.body().measures().statureMm(),
-            s.body().massKg(),
-            s.body().massInGearKg()));
+        s.body().sex().name().toLowerCase(Locale.ROOT)
+            + ", "
+            + figures.units().says(s.body().measures().statureMm(), Shown.WHOLE_LENGTH)
+            + " tall, "
+            + figures.units().says(s.body().massKg(), Shown.WHOLE_MASS)
+            + ", "
+            + figures.units().says(s.body().massInGearKg(), Shown.MASS_IN_TENTHS)
+            + " in gear");
     if (s.outcome() instanceof SeatOutcome.Unseatable no) {
       h.element("p class=\"warn\"", "Cannot sit: " + no.reason());
       return;
     }
     SeatOutcome.Seated seated = (SeatOutcome.Seated) s.outcome();
-    reach(h, seated.pose());
+    reach(h, figures, seated.pose());
     told(h, study, s.person());
     posture(h, s, seated.pose().posture());
     cushions(h, study, s, seated);
-    loads(h, seated.load());
-    seated.notes().forEach(n -> h.element("p class=\"note\"", n.text()));
+    loads(h, figures, seated.load());
+    seated.notes().forEach(n -> h.element("p class=\"note\"", n.text().in(figures.units())));
   }
 
-  private static void reach(Html h, PoseResult pose) {
+  private static void reach(Html h, FigureWords figures, PoseResult pose) {
     if (pose.shortfalls().isEmpty()) {
       h.element("p", "Feet and hands reach.");
     }
@@ -87,7 +90,7 @@ final class PeopleTables {
       h.element(
           "p class=\"warn\"",
           (f.limb() == PoseResult.Limb.LEG ? "The feet: rest is " : "The hands: grip is ")
-              + FigureWords.mm(f.mm())
+              + figures.mm(f.mm())
               + (f.side() == PoseResult.Side.TOO_FAR ? " too far away." : " too near."));
     }
   }
@@ -98,7 +101,7 @@ final class PeopleTables {
     for (FindingKind kind : List.of(SightFindings.SIGHT, SightFindings.FOOT, SeatFindings.HOLD)) {
       for (Finding f : study.findings()) {
         if (f.kind() == kind && f.who().equals(rider)) {
-          h.element("p", f.text());
+          h.element("p", f.text(study.layout().units()));
         }
       }
     }
@@ -156,29 +159,30 @@ final class PeopleTables {
             .filter(f -> f.about().parts().contains(name))
             .findFirst()
             .orElseThrow();
+    FigureWords figures = FigureWords.of(study);
     h.row(
         found.verdict().word(),
         CUSHION,
         List.of(
             name,
             FindingTables.verdict(found.verdict()) + ": " + Support.of(load).words(),
-            FigureUnit.NEWTON.says(load.normalN()),
-            FigureWords.mm(load.sinkMm()) + " ±20 %",
-            FigureWords.mm(load.safeSinkMm()) + " ±20 %",
-            FigureWords.mm(load.remainingMm()),
-            FigureUnit.KPA.says(load.meanKPa()),
-            FigureUnit.KPA.says(load.peakKPa())));
+            figures.says(load.normalN(), FigureUnit.NEWTON),
+            figures.mm(load.sinkMm()) + " ±20 %",
+            figures.mm(load.safeSinkMm()) + " ±20 %",
+            figures.mm(load.remainingMm()),
+            figures.says(load.meanKPa(), FigureUnit.KPA),
+            figures.says(load.peakKPa(), FigureUnit.KPA)));
   }
 
-  private static void loads(Html h, SeatLoad.Shares load) {
+  private static void loads(Html h, FigureWords figures, SeatLoad.Shares load) {
     List<String> shares = new ArrayList<>();
-    shares.add("pan " + FigureUnit.NEWTON.says(load.panVerticalN()));
-    shares.add("back " + FigureUnit.NEWTON.says(load.backN()));
+    shares.add("pan " + figures.says(load.panVerticalN(), FigureUnit.NEWTON));
+    shares.add("back " + figures.says(load.backN(), FigureUnit.NEWTON));
     if (load.headRestN() > 0) {
-      shares.add("head rest " + FigureUnit.NEWTON.says(load.headRestN()));
+      shares.add("head rest " + figures.says(load.headRestN(), FigureUnit.NEWTON));
     }
-    shares.add("feet " + FigureUnit.NEWTON.says(load.pegsN()));
-    shares.add("hands " + FigureUnit.NEWTON.says(load.handsN()));
+    shares.add("feet " + figures.says(load.pegsN(), FigureUnit.NEWTON));
+    shares.add("hands " + figures.says(load.handsN(), FigureUnit.NEWTON));
     h.element(
         "p",
         "Carried by "

@@ -39,14 +39,15 @@ final class CopeTemplates {
   private CopeTemplates() {}
 
   /** Returns the templates of both ends of {@code tube}, those that meet another tube's side. */
-  static List<NamedDrawing> of(TubePart tube, Map<String, PartShape> shapes, Places places) {
+  static List<NamedDrawing> of(
+      TubePart tube, Map<String, PartShape> shapes, Places places, TemplateFigures figures) {
     List<NamedDrawing> out = new ArrayList<>();
     if (tube.traits().duty() != Duty.FRAME) {
       return out;
     }
     List<PointMm> line = Shapes.centreLine(tube, places);
     int n = line.size();
-    end(tube, tube.path().get(0), line.get(0), line.get(1), shapes, places, out);
+    end(tube, tube.path().get(0), line.get(0), line.get(1), shapes, places, figures, out);
     end(
         tube,
         tube.path().get(tube.path().size() - 1),
@@ -54,6 +55,7 @@ final class CopeTemplates {
         line.get(n - 2),
         shapes,
         places,
+        figures,
         out);
     return out;
   }
@@ -65,6 +67,7 @@ final class CopeTemplates {
       PointMm inner,
       Map<String, PartShape> shapes,
       Places places,
+      TemplateFigures figures,
       List<NamedDrawing> out) {
     for (PartShape other : shapes.values()) {
       if (other.part() instanceof TubePart main
@@ -73,7 +76,7 @@ final class CopeTemplates {
         PointMm along = direction(main, end, places);
         TubeCope cope = along == null ? null : cope(tube, main, inner.minus(end), along, places);
         if (cope != null) {
-          out.add(template(tube, main, pin, cope, places));
+          out.add(template(tube, main, pin, cope, figures));
           return;
         }
       }
@@ -119,7 +122,7 @@ final class CopeTemplates {
   }
 
   private static NamedDrawing template(
-      TubePart branch, TubePart main, String pin, TubeCope cope, Places places) {
+      TubePart branch, TubePart main, String pin, TubeCope cope, TemplateFigures figures) {
     double length = cope.templateLengthMm(PAPER_MM);
     double top = Double.NEGATIVE_INFINITY;
     List<PointMm> edge = new ArrayList<>();
@@ -149,11 +152,11 @@ final class CopeTemplates {
         "angle "
             + Dimensions.figure(Math.toDegrees(cope.angleRad()))
             + "°, tube Ø"
-            + Dimensions.figure(2 * cope.branchRadiusMm())
+            + figures.bare(2 * cope.branchRadiusMm())
             + " onto Ø"
-            + Dimensions.figure(2 * cope.mainRadiusMm())
+            + figures.bare(2 * cope.mainRadiusMm())
             + (Math.abs(cope.offsetMm()) > 0.05
-                ? ", axes " + Dimensions.figure(Math.abs(cope.offsetMm())) + " mm apart"
+                ? ", axes " + figures.mm(Math.abs(cope.offsetMm())) + " apart"
                 : ""));
     if (Math.abs(cope.offsetMm()) > 0.05) {
       sheet.note("outboard", length / 4, top - COLLAR_MM / 2);
@@ -161,11 +164,11 @@ final class CopeTemplates {
     }
     lines.add(
         "upper edge is "
-            + Dimensions.figure(top)
-            + " mm from the axis of "
+            + figures.mm(top)
+            + " from the axis of "
             + main.name()
             + ", measured along the tube");
-    lines.addAll(TemplateWords.cutLines());
+    lines.addAll(TemplateWords.cutLines(figures));
     return sheet.with(
         TemplateWords.fileName(branch.name()) + "-cope-" + TemplateWords.fileName(pin),
         branch.name(),

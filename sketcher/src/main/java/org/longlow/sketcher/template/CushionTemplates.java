@@ -17,7 +17,6 @@ import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Prism;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.picture.Scene;
-import org.longlow.svg.drawing.Dimensions;
 import org.longlow.svg.drawing.LineType;
 import org.longlow.svg.drawing.Planar;
 import org.longlow.svg.drawing.Style;
@@ -32,6 +31,7 @@ final class CushionTemplates {
   private final CushionPart cushion;
   private final PartShape shape;
   private final Places places;
+  private final TemplateFigures figures;
   private final Map<String, Scene.Sunk> pressed;
   private final double lengthMm;
 
@@ -41,10 +41,15 @@ final class CushionTemplates {
    * @param pressed how far its layers give, by person
    */
   CushionTemplates(
-      CushionPart cushion, PartShape shape, Places places, Map<String, Scene.Sunk> pressed) {
+      CushionPart cushion,
+      PartShape shape,
+      Places places,
+      TemplateFigures figures,
+      Map<String, Scene.Sunk> pressed) {
     this.cushion = cushion;
     this.shape = shape;
     this.places = places;
+    this.figures = figures;
     this.pressed = pressed;
     this.lengthMm = places.pin(cushion.from()).distance(places.pin(cushion.to()));
   }
@@ -65,10 +70,10 @@ final class CushionTemplates {
     for (int i = 0; i < cushion.layers().size(); i++) {
       lines.addAll(layerLines(i));
     }
-    lines.add("board " + figure(places.value(cushion.board())) + " mm, its face through the pins");
+    lines.add("board " + figures.mm(places.value(cushion.board())) + ", its face through the pins");
     lines.add("line is the foam surface free, nobody on it");
-    lines.add(TemplateWords.massLine(shape));
-    lines.addAll(TemplateWords.cutLines());
+    lines.add(TemplateWords.massLine(shape, figures));
+    lines.addAll(TemplateWords.cutLines(figures));
     return named("side", sheet, lines);
   }
 
@@ -81,11 +86,11 @@ final class CushionTemplates {
     lines.addAll(layerLines(i));
     lines.add(
         "length "
-            + figure(lengthMm)
-            + " mm; in plan as the board, 5 to 10 mm larger all round so that the cover pulls it"
-            + " in");
+            + figures.mm(lengthMm)
+            + figures.own(
+                "; in plan as the board, 5 to 10 mm larger all round so that the cover pulls it in"));
     lines.add("glue firm to soft from the board up; bevel lower edges");
-    lines.addAll(TemplateWords.cutLines());
+    lines.addAll(TemplateWords.cutLines(figures));
     return named("layer-" + (i + 1), sheet, lines);
   }
 
@@ -114,22 +119,25 @@ final class CushionTemplates {
           Planar.line(-5, 0, lengthMm + 5, 0), Style.narrow(Tone.INK).withLine(LineType.CHAIN));
     }
     sheet.datum(
-        Math.max(across.from(), Math.min(across.to(), 0)), "middle of the machine", "the board");
+        Math.max(across.from(), Math.min(across.to(), 0)),
+        "middle of the machine",
+        "the board",
+        figures);
     List<String> lines = new ArrayList<>();
     lines.add(
         String.format(
             Locale.ROOT,
-            "plywood %s mm, %s long, %s wide",
-            figure(places.value(cushion.board())),
-            figure(lengthMm),
-            figure(across.length())));
+            "plywood %s, %s long, %s wide",
+            figures.mm(places.value(cushion.board())),
+            figures.bare(lengthMm),
+            figures.bare(across.length())));
     lines.add(cushion.from() + " is at the left edge, " + cushion.to() + " at the right");
     for (PartShape other : shapes.values()) {
       if (other.part() instanceof Part.Flat flat && flat.traits().duty() == Duty.FRAME) {
         bracket(sheet, other, across, lines);
       }
     }
-    lines.addAll(TemplateWords.cutLines());
+    lines.addAll(TemplateWords.cutLines(figures));
     return named("board" + suffix, sheet, lines);
   }
 
@@ -168,10 +176,10 @@ final class CushionTemplates {
         "bracket "
             + bracket.part().name()
             + " from "
-            + figure(low)
+            + figures.bare(low)
             + " to "
-            + figure(high)
-            + " mm along");
+            + figures.mm(high)
+            + " along");
   }
 
   /** Says which layer it is, and which end is counted from. */
@@ -184,13 +192,13 @@ final class CushionTemplates {
     int fromBoard = cushion.layers().size() - 1 - fromTop;
     double free = places.value(spec.thickness());
     List<String> lines = new ArrayList<>();
-    lines.add(numbered(fromTop) + ": " + spec.name() + ", " + figure(free) + " mm free");
+    lines.add(numbered(fromTop) + ": " + spec.name() + ", " + figures.mm(free) + " free");
     pressed.forEach(
         (person, sunk) ->
             lines.add(
                 "    pressed to "
-                    + figure(free - sunk.layerSinksMm().get(fromBoard))
-                    + " mm under "
+                    + figures.mm(free - sunk.layerSinksMm().get(fromBoard))
+                    + " under "
                     + person
                     + " (±20 %)"));
     return lines;
@@ -199,9 +207,5 @@ final class CushionTemplates {
   private NamedDrawing named(String what, TemplateSheet sheet, List<String> lines) {
     return sheet.with(
         TemplateWords.fileName(cushion.name()) + "-" + what, cushion.name(), lines, List.of());
-  }
-
-  private static String figure(double value) {
-    return Dimensions.figure(value);
   }
 }

@@ -8,17 +8,16 @@ import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.shape.Holes;
 import org.longlow.constraints.shape.Places;
-import org.longlow.svg.drawing.Dimensions;
 
 /** Holes on a template: a cross at each centre and the size beside it. */
 final class HoleMarks {
 
   private HoleMarks() {}
 
-  static void add(TemplateSheet sheet, Part part, Places places) {
+  static void add(TemplateSheet sheet, Part part, Places places, TemplateFigures figures) {
     if (part instanceof Part.Outlined outlined) {
       for (Holes.Placed placed : Holes.of(outlined.frame(), outlined.outline(), places)) {
-        String size = size(placed);
+        String size = size(placed, figures);
         if (!size.isEmpty()) {
           String pin = placed.hole().vertices().get(0).pin();
           boolean named = pin != null && placed.hole() instanceof Hole.Round;
@@ -29,13 +28,13 @@ final class HoleMarks {
     }
   }
 
-  private static String size(Holes.Placed placed) {
+  private static String size(Holes.Placed placed, TemplateFigures figures) {
     double d = 2 * placed.opening().radiusMm();
     if (placed.hole() instanceof Hole.Slot) {
       double over = placed.centres().get(0).distance(placed.centres().get(1)) + d;
-      return "slot " + Dimensions.figure(over) + " x " + Dimensions.figure(d);
+      return "slot " + figures.bare(over) + " x " + figures.bare(d);
     }
-    return placed.hole() instanceof Hole.Round ? "Ø " + Dimensions.figure(d) : "";
+    return placed.hole() instanceof Hole.Round ? "Ø " + figures.bare(d) : "";
   }
 
   /** Returns the pins of a part that get a drill cross: those that are no centre of a hole. */

@@ -2,7 +2,6 @@ package org.longlow.sketcher.template;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
@@ -23,9 +22,6 @@ import org.longlow.svg.drawing.Tone;
 
 /** One template at 1:1 while it is drawn: the line to cut and everything a maker needs on it. */
 final class TemplateSheet {
-
-  /** Distance between station ticks, mm. */
-  static final double STATION_MM = 50;
 
   private static final double NAME_MM = 5;
   private static final double TEXT_MM = 3;
@@ -178,26 +174,27 @@ final class TemplateSheet {
   }
 
   /**
-   * Adds a level datum line with a tick every 50 mm.
+   * Adds a level datum line with a tick at each station.
    *
    * @param y where it runs, mm
    * @param name what the line is, such as {@code z 400}
    * @param axis what the ticks count, such as {@code x}
    */
-  void datum(double y, String name, String axis) {
+  void datum(double y, String name, String axis, TemplateFigures figures) {
     Envelope box = outline.getEnvelopeInternal();
     double from = box.getMinX() - AIR_MM;
     double to = box.getMaxX() + AIR_MM;
     Style line = Style.line(Tone.PENCIL, Canvas.FINE_MM);
     stations.add(
         new Mark.Shape(subject, Planar.line(from, y, to, y), line.withLine(LineType.CHAIN)));
-    double first = Math.ceil(box.getMinX() / STATION_MM - 1e-9) * STATION_MM;
-    for (double x = first; x <= box.getMaxX() + 1e-9; x += STATION_MM) {
+    double step = figures.stationMm();
+    double first = Math.ceil(box.getMinX() / step - 1e-9) * step;
+    for (double x = first; x <= box.getMaxX() + 1e-9; x += step) {
       stations.add(new Mark.Shape(subject, Planar.line(x, y - 2.5, x, y + 2.5), line));
       stations.add(
           new Mark.Words(
               subject,
-              String.format(Locale.ROOT, "%d", Math.round(x)),
+              figures.station(x),
               x + 0.8,
               y + 0.9,
               TICK_LETTER_MM,
@@ -206,7 +203,7 @@ final class TemplateSheet {
               Tone.PENCIL));
       taken.add(new Envelope(x - 1, x + 10, y - 3, y + 4));
     }
-    String words = "datum " + name + ", ticks every 50 mm of " + axis;
+    String words = "datum " + name + ", ticks every " + figures.mm(step) + " of " + axis;
     Mark.Words put = null;
     for (double x = box.getMinX() + 3; x < box.getMaxX(); x += 10) {
       Mark.Words w = new Mark.Words(subject, words, x, y - 5.2, 2, 0, Anchor.START, Tone.PENCIL);

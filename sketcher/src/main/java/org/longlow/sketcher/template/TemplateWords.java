@@ -9,17 +9,17 @@ final class TemplateWords {
 
   private TemplateWords() {}
 
-  static String massLine(PartShape shape) {
+  static String massLine(PartShape shape, TemplateFigures figures) {
     return shape.massKg() > 0
-        ? String.format(Locale.ROOT, "mass %.2f kg all together", shape.massKg())
+        ? "mass " + figures.mass(shape.massKg()) + " all together"
         : "mass not known";
   }
 
   /** Returns what every template says about its line. */
-  static List<String> cutLines() {
+  static List<String> cutLines(TemplateFigures figures) {
     return List.of(
         "LINE STAYS: cut outside it, work down to it",
-        "saw kerf 0.8 to 1.5 mm (from memory) belongs to the waste; test your own");
+        figures.own("saw kerf 0.8 to 1.5 mm (from memory) belongs to the waste; test your own"));
   }
 
   /** Returns a name that is safe in every file system. */

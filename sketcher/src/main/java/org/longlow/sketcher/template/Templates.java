@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.locationtech.jts.geom.Envelope;
@@ -70,7 +69,12 @@ public final class Templates {
                       .computeIfAbsent(cushion, c -> new LinkedHashMap<>())
                       .put(sitting.person(), sunk));
     }
-    return drawn(study.shapes(), study.placed().places(), pressed, parts);
+    return drawn(
+        study.shapes(),
+        study.placed().places(),
+        new TemplateFigures(study.layout().units()),
+        pressed,
+        parts);
   }
 
   /**
@@ -106,14 +110,16 @@ public final class Templates {
   static List<NamedDrawing> of(
       Map<String, PartShape> shapes,
       Places places,
+      TemplateFigures figures,
       Map<String, Map<String, Scene.Sunk>> pressed,
       Set<String> parts) {
-    return named(drawn(shapes, places, pressed, parts));
+    return named(drawn(shapes, places, figures, pressed, parts));
   }
 
   private static List<NamedDrawing> drawn(
       Map<String, PartShape> shapes,
       Places places,
+      TemplateFigures figures,
       Map<String, Map<String, Scene.Sunk>> pressed,
       Set<String> parts) {
     for (String name : parts) {
@@ -133,43 +139,44 @@ public final class Templates {
       }
       if (shape.part() instanceof CushionPart cushion) {
         CushionTemplates c =
-            new CushionTemplates(cushion, shape, places, pressed.getOrDefault(name, Map.of()));
+            new CushionTemplates(
+                cushion, shape, places, figures, pressed.getOrDefault(name, Map.of()));
         out.add(c.side());
         out.addAll(c.boards(shapes));
         for (int i = 0; i < cushion.layers().size(); i++) {
           out.add(c.layer(i));
         }
       } else if (shape.part() instanceof TubePart tube) {
-        out.add(tube(tube, shape, places));
-        out.addAll(CopeTemplates.of(tube, shapes, places));
+        out.add(tube(tube, shape, places, figures));
+        out.addAll(CopeTemplates.of(tube, shapes, places, figures));
       } else {
-        out.add(plain(shape, places));
+        out.add(plain(shape, places, figures));
       }
     }
     return List.copyOf(out);
   }
 
-  private static NamedDrawing plain(PartShape shape, Places places) {
+  private static NamedDrawing plain(PartShape shape, Places places, TemplateFigures figures) {
     Part part = shape.part();
     TemplateSheet sheet =
         new TemplateSheet(
             part.name(), part.name() + ", " + part.kind(), cut(shape, places), "up", "forward");
-    datum(sheet, shape);
-    HoleMarks.add(sheet, part, places);
+    datum(sheet, shape, figures);
+    HoleMarks.add(sheet, part, places, figures);
     pins(sheet, shape, places);
     List<String> lines = new ArrayList<>();
     if (part instanceof ShellPart shell) {
-      lines.addAll(sheetLines(shell, Shells.pieces(shell, places)));
+      lines.addAll(sheetLines(shell, Shells.pieces(shell, places), figures));
       lines.add(
           "sheet "
-              + Dimensions.figure(places.value(shell.thickness()))
-              + " mm; line is the outside of the sheet, net body outline");
+              + figures.mm(places.value(shell.thickness()))
+              + "; line is the outside of the sheet, net body outline");
     } else {
       lines.add(makeLine(shape));
       lines.add("line is the net outline, nothing added");
     }
-    lines.add(TemplateWords.massLine(shape));
-    lines.addAll(TemplateWords.cutLines());
+    lines.add(TemplateWords.massLine(shape, figures));
+    lines.addAll(TemplateWords.cutLines(figures));
     return sheet.with(TemplateWords.fileName(part.name()), part.name(), lines, List.of());
   }
 
@@ -180,12 +187,8 @@ public final class Templates {
         : shape.outline();
   }
 
-  /** A wall to a hundredth: 1.65 mm is another tube than 1.7 mm. */
-  private static String wall(double mm) {
-    return String.format(Locale.ROOT, "%.2f", mm).replaceAll("0$", "").replaceAll("\\.0$", "");
-  }
-
-  private static NamedDrawing tube(TubePart tube, PartShape shape, Places places) {
+  private static NamedDrawing tube(
+      TubePart tube, PartShape shape, Places places, TemplateFigures figures) {
     TubeBends bends = TubeBends.of(tube, places);
     double d = places.value(tube.diameter());
     String title = tube.name() + ", " + tube.kind();
@@ -199,9 +202,8 @@ public final class Templates {
     int number = 0;
     for (TubeBends.Bend b : bends.bends()) {
       number++;
-      station(
-          sheet, b.start(), b, d, "bend " + number + " start " + Dimensions.figure(b.startMm()));
-      station(sheet, b.end(), b, d, "bend " + number + " end " + Dimensions.figure(b.endMm()));
+      station(sheet, b.start(), b, d, "bend " + number + " start " + figures.bare(b.startMm()));
+      station(sheet, b.end(), b, d, "bend " + number + " end " + figures.bare(b.endMm()));
       rows.add(
           List.of(
               Integer.toString(number),
@@ -209,31 +211,31 @@ public final class Templates {
               Dimensions.figure(Math.abs(Math.toDegrees(b.angleRad())))
                   + "° "
                   + (b.angleRad() > 0 ? "left" : "right"),
-              Dimensions.figure(b.radiusMm()) + (b.reduced() ? " *" : ""),
-              Dimensions.figure(b.startMm()),
-              Dimensions.figure(b.endMm()),
-              Dimensions.figure(b.gainMm())));
+              figures.bare(b.radiusMm()) + (b.reduced() ? " *" : ""),
+              figures.bare(b.startMm()),
+              figures.bare(b.endMm()),
+              figures.bare(b.gainMm())));
     }
     List<String> lines = new ArrayList<>();
     lines.add(makeLine(shape));
-    lines.add("tube " + Dimensions.figure(d) + " x " + wall(places.value(tube.wall())) + " mm");
+    lines.add("tube " + figures.tube(d, places.value(tube.wall())));
     lines.add(
         "cut length "
-            + Dimensions.figure(bends.cutMm())
-            + " mm, on the centre line, copes to be added at the ends");
+            + figures.mm(bends.cutMm())
+            + ", on the centre line, copes to be added at the ends");
     lines.add(
         "legs corner to corner: "
-            + String.join(" + ", bends.legsMm().stream().map(Dimensions::figure).toList()));
+            + String.join(" + ", bends.legsMm().stream().map(figures::bare).toList()));
     if (!bends.bends().isEmpty()) {
       lines.add("stations from " + tube.path().get(0) + "; springback and stretch by trial");
     }
     if (bends.bends().stream().anyMatch(TubeBends.Bend::reduced)) {
       lines.add(
           "* bend radius of "
-              + Dimensions.figure(places.value(tube.bendRadius()))
-              + " mm does not fit here: move the pins apart or take a smaller one");
+              + figures.mm(places.value(tube.bendRadius()))
+              + " does not fit here: move the pins apart or take a smaller one");
     }
-    lines.add(TemplateWords.massLine(shape));
+    lines.add(TemplateWords.massLine(shape, figures));
     return sheet.with(TemplateWords.fileName(tube.name()), tube.name(), lines, rows);
   }
 
@@ -269,7 +271,7 @@ public final class Templates {
   /**
    * Returns the pieces of a sheet: how many sides and which way round, how many strips, how big.
    */
-  static List<String> sheetLines(ShellPart shell, Shells.Pieces pieces) {
+  static List<String> sheetLines(ShellPart shell, Shells.Pieces pieces, TemplateFigures figures) {
     String material = shell.base().material();
     List<String> lines = new ArrayList<>();
     String start = material.isEmpty() ? "" : material + "; ";
@@ -281,24 +283,24 @@ public final class Templates {
       lines.add(
           start
               + "make 1 edge strip, "
-              + Dimensions.figure(pieces.stripLengthMm())
+              + figures.bare(pieces.stripLengthMm())
               + " x "
-              + Dimensions.figure(width)
-              + " mm, bent along "
+              + figures.mm(width)
+              + ", bent along "
               + (pieces.sides() > 0 ? "the edge between the sides" : "this line"));
       start = "";
     }
     return lines;
   }
 
-  private static void datum(TemplateSheet sheet, PartShape shape) {
+  private static void datum(TemplateSheet sheet, PartShape shape, TemplateFigures figures) {
     Envelope box = shape.outline().getEnvelopeInternal();
     double middle = (box.getMinY() + box.getMaxY()) / 2;
-    double z = Math.round(middle / TemplateSheet.STATION_MM) * TemplateSheet.STATION_MM;
+    double z = Math.round(middle / figures.stationMm()) * figures.stationMm();
     if (z < box.getMinY() || z > box.getMaxY()) {
       z = middle;
     }
-    sheet.datum(z, "z " + Dimensions.figure(z), "x");
+    sheet.datum(z, "z " + figures.bare(z), "x", figures);
   }
 
   private static void pins(TemplateSheet sheet, PartShape shape, Places places) {

@@ -140,4 +140,15 @@ class NewCommandTest {
       assertThat(left).isEmpty();
     }
   }
+
+  @Test
+  void withWheelsOnlyNothingElseIsThere() {
+    Path file = folder.resolve("card.json");
+    assertThat(run("new", "--wheels-only", "--wheelbase", "1.7 m", "--out", file.toString()))
+        .as("it lacks its lamps")
+        .isEqualTo(3);
+    assertThat(err.toString()).isEmpty();
+    assertThat(read(file).parts()).containsOnlyKeys("frontWheel", "rearWheel");
+    assertThat(run("check", file.toString())).isEqualTo(3);
+  }
 }

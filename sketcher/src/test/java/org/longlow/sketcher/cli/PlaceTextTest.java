@@ -15,6 +15,7 @@ import org.longlow.constraints.study.Study;
 import org.longlow.constraints.suit.SuitReport;
 import org.longlow.demo.Demos;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Units;
 
 class PlaceTextTest {
 
@@ -41,7 +42,7 @@ class PlaceTextTest {
             Optional.of(new SuitReport.Adjustment(List.of(travel), Map.of(), Map.of())),
             List.of(),
             true);
-    return new PlaceText(report).lines();
+    return new PlaceText(report, Units.MM).lines();
   }
 
   @ParameterizedTest
@@ -92,7 +93,7 @@ class PlaceTextTest {
                 new SuitReport.Adjustment(List.of(), Map.of(), Map.of("Mara", List.of(lacks)))),
             List.of(),
             false);
-    assertThat(new PlaceText(report).lines())
+    assertThat(new PlaceText(report, Units.MM).lines())
         .anyMatch(l -> l.startsWith("No one place suits everybody, and no adjustment"))
         .anyMatch(l -> l.startsWith("  Mara still lacks " + lacks.id()))
         .anyMatch(l -> l.startsWith("Not decided: "));

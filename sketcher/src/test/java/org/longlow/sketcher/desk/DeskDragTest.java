@@ -49,45 +49,45 @@ class DeskDragTest {
 
   @Test
   void hoveringTellsHowAPinCanMove() throws Exception {
-    assertThat(desk.freedom()).isEmpty();
-    desk.hover("backTop");
-    hands.until(() -> desk.freedom().isPresent());
-    assertThat(desk.freedom().get().kind()).isEqualTo(PinFreedom.Kind.LINE);
-    assertThat(desk.freedom().get().pin()).isEqualTo("backTop");
+    assertThat(desk.drags().freedom()).isEmpty();
+    desk.drags().hover("backTop");
+    hands.until(() -> desk.drags().freedom().isPresent());
+    assertThat(desk.drags().freedom().get().kind()).isEqualTo(PinFreedom.Kind.LINE);
+    assertThat(desk.drags().freedom().get().pin()).isEqualTo("backTop");
     int before = told;
-    desk.hover("backTop");
+    desk.drags().hover("backTop");
     assertThat(told).as("nothing new").isEqualTo(before);
-    assertThat(desk.freedom()).isPresent();
-    desk.hover("gripPin");
-    assertThat(desk.freedom()).as("not of the pin before").isEmpty();
-    hands.until(() -> desk.freedom().isPresent());
-    assertThat(desk.freedom().get().kind()).isEqualTo(PinFreedom.Kind.NAILED);
-    desk.hover("");
-    assertThat(desk.freedom()).isEmpty();
+    assertThat(desk.drags().freedom()).isPresent();
+    desk.drags().hover("gripPin");
+    assertThat(desk.drags().freedom()).as("not of the pin before").isEmpty();
+    hands.until(() -> desk.drags().freedom().isPresent());
+    assertThat(desk.drags().freedom().get().kind()).isEqualTo(PinFreedom.Kind.NAILED);
+    desk.drags().hover("");
+    assertThat(desk.drags().freedom()).isEmpty();
     hands.until(() -> true);
-    assertThat(desk.freedom()).isEmpty();
+    assertThat(desk.drags().freedom()).isEmpty();
   }
 
   /** An answer about a pin that the pointer has left is not shown. */
   @Test
   void aLateAnswerIsDropped() throws Exception {
-    desk.hover("backTop");
-    desk.hover("");
+    desk.drags().hover("backTop");
+    desk.drags().hover("");
     hands.until(() -> true);
-    assertThat(desk.freedom()).isEmpty();
+    assertThat(desk.drags().freedom()).isEmpty();
   }
 
   @Test
   void aDragIsOneStepAtTheNearestPlace() throws Exception {
-    assertThat(desk.drag()).isEmpty();
-    assertThat(desk.grab("backTop")).isTrue();
-    assertThat(desk.drag()).isPresent();
-    assertThat(desk.drag().get().words()).isEmpty();
+    assertThat(desk.drags().drag()).isEmpty();
+    assertThat(desk.drags().grab("backTop")).isTrue();
+    assertThat(desk.drags().drag()).isPresent();
+    assertThat(desk.drags().drag().get().words()).isEmpty();
     PointMm target = new PointMm(20, 1100);
     for (int k = 1; k <= 5; k++) {
-      desk.moveTo(new PointMm(60 - 8 * k, 940 + 32 * k));
+      desk.drags().moveTo(new PointMm(60 - 8 * k, 940 + 32 * k));
     }
-    hands.until(() -> !desk.drag().get().words().isEmpty());
+    hands.until(() -> !desk.drags().drag().get().words().isEmpty());
     PointMm out = target.minus(FOOT);
     PointMm nearest = FOOT.plus(out.times(520 / out.length()));
     assertThat(desk.shown().get().places().pin("backTop").distance(nearest)).isLessThan(0.01);
@@ -95,9 +95,9 @@ class DeskDragTest {
     assertThat(hands.session().undoName()).as("no step yet").isEmpty();
     // keys of history wait while a pin is held
     desk.undo();
-    desk.letGo();
-    assertThat(desk.drag()).isEmpty();
-    assertThat(desk.grab("backTop")).as("the step is not there yet").isFalse();
+    desk.drags().letGo();
+    assertThat(desk.drags().drag()).isEmpty();
+    assertThat(desk.drags().grab("backTop")).as("the step is not there yet").isFalse();
     assertThat(hands.notice("not-yet").get().text()).contains("The last move");
     hands.until(() -> hands.session().undoName().isPresent());
     assertThat(hands.session().undoName()).contains("move backTop");
@@ -113,34 +113,34 @@ class DeskDragTest {
 
   @Test
   void whatCannotMoveIsNotTakenButExplained() throws Exception {
-    assertThat(desk.grab("gripPin")).isFalse();
-    hands.until(() -> desk.freedom().isPresent());
-    assertThat(desk.freedom().get().pin()).isEqualTo("gripPin");
-    assertThat(desk.drag()).isEmpty();
+    assertThat(desk.drags().grab("gripPin")).isFalse();
+    hands.until(() -> desk.drags().freedom().isPresent());
+    assertThat(desk.drags().freedom().get().pin()).isEqualTo("gripPin");
+    assertThat(desk.drags().drag()).isEmpty();
     assertThat(hands.notice("not-yet")).isEmpty();
   }
 
   @Test
   void grabbedAndLetGoWithoutAMoveIsNoStep() throws Exception {
-    assertThat(desk.grab("backTop")).isTrue();
-    assertThat(desk.grab("pegPin")).as("one hand, one pin").isFalse();
-    desk.letGo();
+    assertThat(desk.drags().grab("backTop")).isTrue();
+    assertThat(desk.drags().grab("pegPin")).as("one hand, one pin").isFalse();
+    desk.drags().letGo();
     hands.until(() -> true);
     assertThat(hands.session().undoName()).isEmpty();
-    assertThat(desk.drag()).isEmpty();
+    assertThat(desk.drags().drag()).isEmpty();
     // nothing is held: nothing to move or let go of
-    desk.moveTo(new PointMm(0, 0));
-    desk.letGo();
+    desk.drags().moveTo(new PointMm(0, 0));
+    desk.drags().letGo();
     hands.until(() -> true);
     assertThat(hands.session().layout()).isEqualTo(Wren.layout());
   }
 
   @Test
   void aDroppedDragLeavesNothing() throws Exception {
-    assertThat(desk.grab("backTop")).isTrue();
-    desk.moveTo(new PointMm(20, 1100));
-    hands.until(() -> !desk.drag().get().words().isEmpty());
-    desk.dropDrag();
+    assertThat(desk.drags().grab("backTop")).isTrue();
+    desk.drags().moveTo(new PointMm(20, 1100));
+    hands.until(() -> !desk.drags().drag().get().words().isEmpty());
+    desk.drags().drop();
     hands.until(() -> !desk.shown().get().live());
     assertThat(desk.shown().get().places().pin("backTop").distance(written("backTop")))
         .as("as drawn, but for the 1.2 mm that its length is put right by")
@@ -154,44 +154,45 @@ class DeskDragTest {
     desk.choose("pin:pegPin");
     hands.until(() -> true);
     double before = desk.shown().get().places().pin("pegPin").x();
-    desk.nudge("pegPin", new PointMm(2, 0));
-    desk.nudge("pegPin", new PointMm(2, 0));
-    desk.nudge("pegPin", new PointMm(2, 0));
+    desk.drags().nudge("pegPin", new PointMm(2, 0));
+    desk.drags().nudge("pegPin", new PointMm(2, 0));
+    desk.drags().nudge("pegPin", new PointMm(2, 0));
     hands.until(() -> Math.abs(written("pegPin").x() - before - 6) < 0.01);
     assertThat(written("pegPin").z()).isCloseTo(430, within(1e-6));
     // what waits goes to the pin that is picked, and to none if none is
     desk.choose("");
-    desk.nudge("pegPin", new PointMm(50, 0));
+    desk.drags().nudge("pegPin", new PointMm(50, 0));
     hands.until(() -> true);
     assertThat(written("pegPin").x()).isCloseTo(before + 6, within(0.01));
   }
 
   @Test
   void beforeAnythingIsDrawnNothingIsHeld() throws Exception {
-    desk.openCopy(Wren.layout(), Optional.empty());
+    desk.files().openCopy(Wren.layout(), Optional.empty());
     assertThat(desk.isBeginning()).isTrue();
-    assertThat(desk.grab("backTop")).isFalse();
+    assertThat(desk.drags().grab("backTop")).isFalse();
     assertThat(hands.notice("not-yet").get().text()).contains("still being worked out");
-    desk.hover("backTop");
-    assertThat(desk.freedom()).isEmpty();
+    desk.drags().hover("backTop");
+    assertThat(desk.drags().freedom()).isEmpty();
     hands.until(() -> desk.shown().isPresent());
     assertThat(desk.isBeginning()).isFalse();
-    assertThat(desk.freedom()).isEmpty();
+    assertThat(desk.drags().freedom()).isEmpty();
     desk.leave();
     assertThat(desk.session()).isEmpty();
     assertThat(desk.shown()).isEmpty();
-    assertThat(desk.grab("backTop")).isFalse();
-    assertThat(desk.save()).isFalse();
-    assertThat(desk.parting("close")).isEmpty();
+    assertThat(desk.drags().grab("backTop")).isFalse();
+    assertThat(desk.files().save()).isFalse();
+    assertThat(desk.files().parting("close")).isEmpty();
   }
 
   /** What the machine is drawn as anew is told of the pin under the pointer too. */
   @Test
   void afterAChangeThePinUnderThePointerIsAskedAgain() throws Exception {
-    desk.hover("pegPin");
-    hands.until(() -> desk.freedom().isPresent());
+    desk.drags().hover("pegPin");
+    hands.until(() -> desk.drags().freedom().isPresent());
     desk.edit(Edits.nail("pegPin", true), new Target.OfPin("pegPin", true), "");
-    hands.until(() -> desk.freedom().map(f -> f.kind() == PinFreedom.Kind.NAILED).orElse(false));
+    hands.until(
+        () -> desk.drags().freedom().map(f -> f.kind() == PinFreedom.Kind.NAILED).orElse(false));
     assertThat(hands.session().undoName()).contains("nail pegPin");
   }
 

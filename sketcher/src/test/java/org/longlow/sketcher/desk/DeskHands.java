@@ -41,7 +41,7 @@ final class DeskHands {
   }
 
   Layout open(Path file) throws InterruptedException {
-    desk.open(file);
+    desk.files().open(file);
     until(() -> desk.session().flatMap(Session::file).isPresent());
     return session().layout();
   }

@@ -61,11 +61,11 @@ class FoundWorkTest {
   void aDragWithTheBarUpLeavesTheFoundWorkWhereItIsAndBothAreOffered() throws Exception {
     assertThat(hands.notice("found").get().text()).contains(folder + "", "longlow-found.json");
     hands.until(() -> hands.desk().shown().isPresent());
-    assertThat(hands.desk().grab("pegPin")).isTrue();
-    hands.desk().moveTo(new PointMm(1200, 400));
-    hands.desk().letGo();
+    assertThat(hands.desk().drags().grab("pegPin")).isTrue();
+    hands.desk().drags().moveTo(new PointMm(1200, 400));
+    hands.desk().drags().letGo();
     hands.until(() -> hands.session().isChanged());
-    hands.desk().parting("close");
+    hands.desk().files().parting("close");
     Layout newer = hands.session().layout();
     assertThat(kept()).containsExactly(left);
 
@@ -77,7 +77,7 @@ class FoundWorkTest {
     hands.answer("found", "Take it up");
     assertThat(hands.session().layout()).isEqualTo(left);
     hands.until(() -> kept(0));
-    assertThat(hands.desk().found()).isEmpty();
+    assertThat(hands.desk().files().found()).isEmpty();
   }
 
   private boolean kept(int number) {
@@ -86,26 +86,26 @@ class FoundWorkTest {
 
   @Test
   void partingNamesWhatIsNewerAndWhatWaits() throws Exception {
-    Parting nothingNew = hands.desk().parting("leave").get();
+    Parting nothingNew = hands.desk().files().parting("leave").get();
     assertThat(nothingNew.unsaved()).isFalse();
     assertThat(nothingNew.kept()).isTrue();
-    assertThat(nothingNew.words()).contains("stays as " + hands.desk().found().get(0));
+    assertThat(nothingNew.words()).contains("stays as " + hands.desk().files().found().get(0));
     hands.set("wheelbase", "1700 mm");
-    assertThat(hands.desk().parting("leave").get().words())
+    assertThat(hands.desk().files().parting("leave").get().words())
         .contains("it is kept as " + Autosave.copyOf(file))
-        .contains("stays as " + hands.desk().found().get(0));
+        .contains("stays as " + hands.desk().files().found().get(0));
     hands.desk().leave();
-    assertThat(hands.desk().parting("close")).as("nothing is on the board").isEmpty();
+    assertThat(hands.desk().files().parting("close")).as("nothing is on the board").isEmpty();
     assertThat(kept()).containsExactly(left);
   }
 
   @Test
   void savingLeavesTheFoundWorkAndItIsOfferedAgain() throws Exception {
     hands.set("wheelbase", "1700 mm");
-    assertThat(hands.desk().save()).isTrue();
+    assertThat(hands.desk().files().save()).isTrue();
     assertThat(hands.session().isChanged()).isFalse();
     assertThat(hands.notice("found")).isPresent();
-    assertThat(hands.desk().parting("close")).isPresent();
+    assertThat(hands.desk().files().parting("close")).isPresent();
     beginAgain();
     assertThat(hands.notice("found")).isPresent();
     hands.answer("found", "Take it up");
@@ -118,8 +118,8 @@ class FoundWorkTest {
     Layout newer = hands.session().layout();
     hands.answer("found", "Throw it away");
     hands.until(() -> kept(0));
-    hands.desk().parting("close");
-    assertThat(hands.desk().found()).isEmpty();
+    hands.desk().files().parting("close");
+    assertThat(hands.desk().files().found()).isEmpty();
     beginAgain();
     hands.answer("found", "Take it up");
     assertThat(hands.session().layout()).isEqualTo(newer);
@@ -129,7 +129,7 @@ class FoundWorkTest {
   void twoCopiesThatSayTheSameAreOfferedOnce() throws Exception {
     Autosave.write(left, Autosave.copyOf(file), Optional.empty());
     beginAgain();
-    assertThat(hands.desk().found()).hasSize(1);
+    assertThat(hands.desk().files().found()).hasSize(1);
     assertThat(kept()).containsExactly(left);
   }
 }

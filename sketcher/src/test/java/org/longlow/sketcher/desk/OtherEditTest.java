@@ -26,7 +26,7 @@ class OtherEditTest {
     hands.set("rake", "28 deg");
     other = Wren.text().replace("\"1640 mm\"", "\"1650 mm\"");
     Files.writeString(file, other);
-    hands.desk().checkDisk();
+    hands.desk().files().checkDisk();
     hands.until(() -> hands.notice("disk").isPresent());
   }
 
@@ -36,7 +36,7 @@ class OtherEditTest {
   }
 
   private void saveKeepsTheOther() throws IOException {
-    hands.desk().save();
+    hands.desk().files().save();
     assertThat(hands.notice("saved").get().text())
         .startsWith("Saved as " + file)
         .contains("kept as wren.replaced.json");
@@ -50,13 +50,13 @@ class OtherEditTest {
     assertThat(hands.notice("disk").get().mood()).isEqualTo(Notice.Mood.CARE);
     hands.desk().dropNotice("disk");
     for (int i = 0; i < 2; i++) {
-      assertThat(hands.desk().save()).isTrue();
+      assertThat(hands.desk().files().save()).isTrue();
       assertThat(hands.notice("disk").get().text())
           .startsWith("Not saved yet.")
           .contains("changed by somebody else");
       assertThat(hands.notice("disk").get().mood()).isEqualTo(Notice.Mood.BAD);
     }
-    hands.desk().saveAs(file);
+    hands.desk().files().saveAs(file);
     assertThat(file).hasContent(other);
   }
 
@@ -65,7 +65,7 @@ class OtherEditTest {
     hands.answer("disk", "Carry on");
     saveKeepsTheOther();
     hands.set("rake", "29 deg");
-    hands.desk().save();
+    hands.desk().files().save();
     assertThat(folder.resolve("wren.replaced-2.json")).as("only once").doesNotExist();
   }
 
@@ -80,7 +80,7 @@ class OtherEditTest {
     hands.desk().undo();
     hands.set("rake", "29 deg");
     hands.desk().dropNotice("took-back");
-    hands.desk().save();
+    hands.desk().files().save();
     assertThat(file).hasContent(other);
     assertThat(hands.notice("took-back").get().text()).startsWith("Not saved yet.");
     hands.answer("took-back", "Carry on");
@@ -94,7 +94,7 @@ class OtherEditTest {
     hands.set("rake", "29 deg");
     hands.desk().undo();
     hands.set("rake", "30 deg");
-    hands.desk().save();
+    hands.desk().files().save();
     assertThat(hands.session().isChanged()).isFalse();
     assertThat(folder.resolve("wren.replaced.json")).doesNotExist();
   }

@@ -44,7 +44,7 @@ class SelectionTest {
   void theDeskShowsTheLastPickedAndForgetsWhatIsTakenOut() throws Exception {
     DeskHands hands = new DeskHands(folder.resolve("state"));
     try (Desk desk = hands.desk()) {
-      desk.openCopy(Wren.layout(), Optional.empty());
+      desk.files().openCopy(Wren.layout(), Optional.empty());
       hands.until(() -> desk.shown().isPresent());
       desk.select(new Selection(List.of("part:headlamp", "part:tank")));
       assertThat(desk.options().chosen()).isEqualTo("part:tank");

@@ -56,7 +56,7 @@ class StaleEditTest {
     String before = is("rake");
     Session first = hands.session();
     hands.desk().type(new Target.OfMeasure("rake"), "28 deg");
-    hands.desk().openCopy(Wren.layout(), Optional.empty());
+    hands.desk().files().openCopy(Wren.layout(), Optional.empty());
     hands.until(() -> hands.session() != first);
     assertThat(is("rake")).isEqualTo(before);
     assertThat(first.isChanged()).isFalse();

@@ -64,9 +64,9 @@ class WorkKeptTest {
   @Test
   void savingUnderTheNameOfAnotherFileAsksAndProposesAFreeOne() throws Exception {
     Path other = Files.writeString(folder.resolve("heron.json"), "my own machine");
-    desk.openCopy(Wren.layout(), Optional.empty());
+    desk.files().openCopy(Wren.layout(), Optional.empty());
     for (int i = 0; i < 2; i++) {
-      desk.saveAs(other);
+      desk.files().saveAs(other);
     }
     assertThat(other).hasContent("my own machine");
     assertThat(notice("saved").get().text()).startsWith("Not saved yet");
@@ -75,7 +75,7 @@ class WorkKeptTest {
     assertThat(names(folder)).contains("heron-2.json").doesNotContain("heron-3.json");
     // the file of the session itself is saved without a question
     change("66 in");
-    assertThat(desk.save()).isTrue();
+    assertThat(desk.files().save()).isTrue();
     assertThat(desk.session().get().isChanged()).isFalse();
   }
 
@@ -84,8 +84,8 @@ class WorkKeptTest {
     Path other = folder.resolve("heron.json");
     for (String old : List.of("first", "second")) {
       Files.writeString(other, old);
-      desk.openCopy(Wren.layout(), Optional.empty());
-      desk.saveAs(other);
+      desk.files().openCopy(Wren.layout(), Optional.empty());
+      desk.files().saveAs(other);
       hands.answer("saved", "Replace it");
       assertThat(notice("saved").get().text()).contains("kept as heron.replaced");
     }
@@ -106,7 +106,7 @@ class WorkKeptTest {
     Files.writeString(shop, "in the way");
     change("1700 mm");
     Layout work = desk.session().get().layout();
-    Parting parting = desk.parting("close").get();
+    Parting parting = desk.files().parting("close").get();
     assertThat(parting.kept()).isTrue();
     assertThat(parting.words()).contains(folder.resolve("state").toString());
     until(() -> notice("autosave").isPresent());
@@ -125,10 +125,10 @@ class WorkKeptTest {
   @Test
   void whereNothingCanBeKeptNothingIsPromised() throws Exception {
     Files.writeString(folder.resolve("state"), "in the way");
-    desk.openCopy(Wren.layout(), Optional.empty());
-    assertThat(desk.parting("leave")).isEmpty();
+    desk.files().openCopy(Wren.layout(), Optional.empty());
+    assertThat(desk.files().parting("leave")).isEmpty();
     change("1700 mm");
-    Parting parting = desk.parting("leave").get();
+    Parting parting = desk.files().parting("leave").get();
     assertThat(parting.kept()).isFalse();
     assertThat(parting.words()).contains("If you leave now it is lost");
     until(() -> notice("autosave").isPresent());
@@ -140,7 +140,7 @@ class WorkKeptTest {
     Path file = Wren.file(folder);
     open(file);
     change("1700 mm");
-    assertThat(desk.parting("close").get().kept()).isTrue();
+    assertThat(desk.files().parting("close").get().kept()).isTrue();
     assertThat(autosave.beside(file, Wren.layout()).get(0).layout())
         .isEqualTo(desk.session().get().layout());
     if (folder.getFileSystem().supportedFileAttributeViews().contains("posix")) {
@@ -170,7 +170,7 @@ class WorkKeptTest {
       open(file);
       assertThat(notice("broken").get().text()).contains(one.getValue(), "It is kept as");
       change("1700 mm");
-      desk.save();
+      desk.files().save();
       until(() -> true);
     }
     try (Stream<Path> kept = Files.list(folder)) {
@@ -198,7 +198,7 @@ class WorkKeptTest {
         Files.move(Wren.file(folder), folder.resolve("ä".repeat(110) + ".json")); // 225 bytes
     open(file);
     change("1700 mm");
-    assertThat(desk.parting("close").get().kept()).isTrue();
+    assertThat(desk.files().parting("close").get().kept()).isTrue();
     assertThat(autosave.beside(file, Wren.layout())).hasSize(1);
     Path other = folder.resolve("ä".repeat(109) + "b.json");
     assertThat(Autosave.copyOf(other)).isNotEqualTo(Autosave.copyOf(file));
@@ -230,9 +230,9 @@ class WorkKeptTest {
     } catch (IOException e) {
       assumeThat(e).as("a system without pipes of a name").isNull();
     }
-    desk.open(pipe);
-    until(() -> desk.refusal().isPresent());
-    assertThat(desk.refusal().get().faults().get(0).line()).contains("no ordinary file");
+    desk.files().open(pipe);
+    until(() -> desk.files().refusal().isPresent());
+    assertThat(desk.files().refusal().get().faults().get(0).line()).contains("no ordinary file");
   }
 
   @Test
@@ -253,17 +253,17 @@ class WorkKeptTest {
 
   @Test
   void aNameWithoutTheEndingGetsItAndTheWholePathIsSaid() throws Exception {
-    desk.openCopy(Wren.layout(), Optional.empty());
-    desk.saveAs(folder.resolve("mine.v2"));
+    desk.files().openCopy(Wren.layout(), Optional.empty());
+    desk.files().saveAs(folder.resolve("mine.v2"));
     assertThat(notice("saved").get().text())
         .isEqualTo("Saved as " + folder.resolve("mine.v2.json") + ".");
     assertThat(names(folder)).contains("mine.v2.json").doesNotContain("mine.v2");
-    desk.saveAs(folder.resolve("mine.v2"));
+    desk.files().saveAs(folder.resolve("mine.v2"));
     assertThat(notice("saved").get().text()).as("its own file").startsWith("Saved as");
-    desk.saveAs(folder.resolve("LOUD.JSON"));
+    desk.files().saveAs(folder.resolve("LOUD.JSON"));
     assertThat(names(folder)).contains("LOUD.JSON");
     Files.createDirectory(folder.resolve("shop"));
-    desk.saveAs(folder.resolve("shop"));
+    desk.files().saveAs(folder.resolve("shop"));
     assertThat(notice("saved").get().text()).contains("Not saved", "is a folder");
     assertThat(names(folder)).doesNotContain("shop.json", "shop-2");
   }

@@ -68,7 +68,7 @@ public final class DragBenchmark {
           Desk desk = new Desk(Platform::runLater, autosave);
           Window window = LonglowWindow.show(stage, desk, List.of());
           run[0] = new DragBenchmark(window);
-          desk.openCopy(layout, Optional.empty());
+          desk.files().openCopy(layout, Optional.empty());
           up.countDown();
         });
     up.await();
@@ -82,7 +82,7 @@ public final class DragBenchmark {
     new AnimationTimer() {
       @Override
       public void handle(long now) {
-        if (desk.shown().isEmpty() || !desk.isIdle() && desk.drag().isEmpty()) {
+        if (desk.shown().isEmpty() || !desk.isIdle() && desk.drags().drag().isEmpty()) {
           return;
         }
         if (pins.isEmpty()) {
@@ -94,7 +94,7 @@ public final class DragBenchmark {
             return;
           }
         }
-        if (desk.drag().isEmpty() && !next()) {
+        if (desk.drags().drag().isEmpty() && !next()) {
           stop();
           done.countDown();
           return;
@@ -125,7 +125,7 @@ public final class DragBenchmark {
     answer = new double[n];
     spent = spent();
     gap = new double[n];
-    if (!desk.grab(name)) {
+    if (!desk.drags().grab(name)) {
       throw new IllegalStateException(name + " cannot be dragged");
     }
     return true;
@@ -135,7 +135,7 @@ public final class DragBenchmark {
     double a = 2 * Math.PI * frame / 60;
     waiting = true;
     asked = System.nanoTime();
-    desk.moveTo(from.plus(new PointMm(REACH_MM * Math.sin(a), REACH_MM * Math.sin(2 * a))));
+    desk.drags().moveTo(from.plus(new PointMm(REACH_MM * Math.sin(a), REACH_MM * Math.sin(2 * a))));
   }
 
   private void painted() {
@@ -149,7 +149,7 @@ public final class DragBenchmark {
         report(pins.get(pin));
       }
       lastPulse = 0;
-      desk.dropDrag();
+      desk.drags().drop();
     }
   }
 
@@ -157,7 +157,8 @@ public final class DragBenchmark {
     if (pin == 0) {
       System.out.printf(
           Locale.ROOT,
-          "%d pins that can move, %d frames each; ms%n%-16s %27s   %27s   %26s%n%-16s %8s %9s %9s   %8s %9s %9s   %8s %8s %8s%n",
+          "%d pins that can move, %d frames each; ms%n%-16s %27s   %27s   %26s%n%-16s %8s %9s %9s  "
+              + " %8s %9s %9s   %8s %8s %8s%n",
           pins.size(),
           FRAMES,
           "",

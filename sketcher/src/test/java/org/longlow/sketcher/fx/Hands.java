@@ -195,6 +195,16 @@ final class Hands {
     return settle();
   }
 
+  /** Clicks twice in quick succession, as one does who means a double click. */
+  Hands clickTwiceAt(Point2D at) {
+    moveTo(at);
+    for (int i = 0; i < 2; i++) {
+      robot.press(MouseButton.PRIMARY);
+      robot.release(MouseButton.PRIMARY);
+    }
+    return settle();
+  }
+
   /** Drags over the card from one place to another, keys held. */
   Hands dragAt(Point2D from, Point2D to, KeyCode... held) {
     moveTo(from);

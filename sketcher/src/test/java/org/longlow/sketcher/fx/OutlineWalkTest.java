@@ -107,8 +107,7 @@ class OutlineWalkTest {
 
     // double click on the lower edge adds, Delete takes out
     Point2D low = hands.at(510, 500);
-    hands.clickAt(low);
-    hands.clickAt(low);
+    hands.clickTwiceAt(low);
     hands.until(
         "a fifth point",
         () ->
@@ -220,8 +219,7 @@ class OutlineWalkTest {
     PointMm a = Hands.onFx(() -> hands.desk().shown().get().study().placed().places().pin("a"));
     PointMm b = Hands.onFx(() -> hands.desk().shown().get().study().placed().places().pin("b"));
     Point2D middle = at(a.towards(b, 0.4));
-    hands.clickAt(middle);
-    hands.clickAt(middle);
+    hands.clickTwiceAt(middle);
     hands.until(
         "a bend",
         () ->

@@ -56,7 +56,7 @@ class PhotoWalkTest {
     hands = Hands.at(folder.resolve("home"), List.of(Wren.layout()));
     Hands.onFx(
         () -> {
-          hands.desk().open(layout);
+          hands.desk().files().open(layout);
           return null;
         });
     hands.until("the machine", () -> hands.desk().shown().isPresent());
@@ -280,7 +280,7 @@ class PhotoWalkTest {
     assertThat(LayoutFile.open(file)).isInstanceOf(LayoutFile.Opening.Opened.class);
     Hands.onFx(
         () -> {
-          hands.desk().open(file);
+          hands.desk().files().open(file);
           return null;
         });
     hands.until(

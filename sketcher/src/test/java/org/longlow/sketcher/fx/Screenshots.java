@@ -87,7 +87,7 @@ public final class Screenshots {
       Window window = made.get();
       Desk desk = window.desk();
       shot(window, folder.resolve("start" + size + ".png"));
-      act(desk, d -> d.openCopy(layout, Optional.empty()));
+      act(desk, d -> d.files().openCopy(layout, Optional.empty()));
       shot(window, folder.resolve("card" + size + ".png"));
       act(desk, d -> d.choose("part:pan"));
       shot(window, folder.resolve("part" + size + ".png"));
@@ -120,7 +120,7 @@ public final class Screenshots {
             return null;
           });
       act(desk, d -> d.choose("pin:backTop"));
-      act(desk, d -> d.hover("backTop"));
+      act(desk, d -> d.drags().hover("backTop"));
       shot(window, folder.resolve("night" + size + ".png"));
       act(desk, d -> d.look(o -> o.withStance(Optional.of(Condition.open("lid")))));
       act(desk, d -> d.type(new Target.OfTie("backSlope"), "recline + 20 deg + backLength"));
@@ -159,7 +159,7 @@ public final class Screenshots {
       photo(window, layout, home, folder.resolve("photo" + size + ".png"));
       Path broken = Files.writeString(home.resolve("broken.json"), BROKEN);
       act(desk, Desk::leave);
-      act(desk, d -> d.open(broken));
+      act(desk, d -> d.files().open(broken));
       shot(window, folder.resolve("faults" + size + ".png"));
       onFx(
           () -> {
@@ -191,7 +191,7 @@ public final class Screenshots {
         PhotoEdits.put("wall", "wall.png", 1600, 1200, new Envelope(-400, 1900, 0, 1200))
             .applied(layout),
         saved);
-    act(window.desk(), d -> d.open(saved));
+    act(window.desk(), d -> d.files().open(saved));
     act(
         window.desk(),
         d ->

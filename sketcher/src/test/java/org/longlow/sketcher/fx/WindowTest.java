@@ -78,8 +78,9 @@ class WindowTest {
 
     hands.drag("backTop", -70, 60);
     assertThat(hands.shown().live()).isTrue();
-    assertThat(hands.desk().drag()).isPresent();
-    assertThat(hands.desk().drag().get().words().get(1)).startsWith("520.0 mm from backLow");
+    assertThat(hands.desk().drags().drag()).isPresent();
+    assertThat(hands.desk().drags().drag().get().words().get(1))
+        .startsWith("520.0 mm from backLow");
     assertThat(verdicts(hands.shown())).as("findings follow").isNotEqualTo(verdictsBefore);
     assertThat(hands.layout()).as("not a step yet").isSameAs(before);
 
@@ -282,7 +283,7 @@ class WindowTest {
     hands.click("machine-wren");
     // far beyond 60 degrees from vertical, where the limit of the back stops it
     hands.drag("backTop", -120, 260);
-    assertThat(hands.desk().drag().get().stops()).contains("backLean");
+    assertThat(hands.desk().drags().drag().get().stops()).contains("backLean");
     hands.letGo();
     PointMm d =
         hands
@@ -300,18 +301,19 @@ class WindowTest {
     hands.click("machine-wren");
     Layout before = hands.layout();
     hands.moveTo(hands.pin("panFront"));
-    hands.until("its freedom", () -> hands.desk().freedom().isPresent());
-    PinFreedom held = hands.desk().freedom().get();
+    hands.until("its freedom", () -> hands.desk().drags().freedom().isPresent());
+    PinFreedom held = hands.desk().drags().freedom().get();
     assertThat(held.kind()).isEqualTo(PinFreedom.Kind.HELD);
     assertThat(held.holders())
         .containsExactlyInAnyOrder("panHeight", "panPlace", "panLong", "panLevel");
     hands.moveTo(hands.pin("backTop"));
-    hands.until("its freedom", () -> hands.desk().freedom().isPresent());
-    assertThat(hands.desk().freedom().get().kind()).isEqualTo(PinFreedom.Kind.LINE);
-    assertThat(hands.desk().freedom().get().ways()).hasSize(2);
+    hands.until("its freedom", () -> hands.desk().drags().freedom().isPresent());
+    assertThat(hands.desk().drags().freedom().get().kind()).isEqualTo(PinFreedom.Kind.LINE);
+    assertThat(hands.desk().drags().freedom().get().ways()).hasSize(2);
     hands.moveTo(hands.pin("gripPin"));
-    hands.until("its freedom", () -> hands.desk().freedom().isPresent());
-    assertThat(hands.desk().freedom().get().words()).isEqualTo("gripPin is nailed in place");
+    hands.until("its freedom", () -> hands.desk().drags().freedom().isPresent());
+    assertThat(hands.desk().drags().freedom().get().words())
+        .isEqualTo("gripPin is nailed in place");
     hands.drag("gripPin", 40, 40).letGo();
     assertThat(hands.layout()).isSameAs(before);
   }
@@ -507,7 +509,7 @@ class WindowTest {
     Hands.onFx(
         () -> {
           for (int i = 0; i < 10; i++) {
-            hands.desk().nudge("pegPin", new PointMm(1, 0));
+            hands.desk().drags().nudge("pegPin", new PointMm(1, 0));
           }
           return null;
         });
@@ -542,7 +544,7 @@ class WindowTest {
             .replace("[\"lowA\", \"lowB\", \"lowC\"]", "[\"lowA\", \"nowhere\"]"));
     hands.typeInto("open-path", file.toString());
     assertThat(hands.desk().session()).isEmpty();
-    int faults = hands.desk().refusal().get().faults().size();
+    int faults = hands.desk().files().refusal().get().faults().size();
     assertThat(faults).isGreaterThanOrEqualTo(2);
     assertThat(Hands.onFx(() -> hands.window().lookupAll(".fault").size())).isEqualTo(faults);
   }
@@ -552,13 +554,13 @@ class WindowTest {
     Hands.onFx(
         () -> {
           // one turn of the interface thread, so that no answer comes between
-          hands.desk().openCopy(Wren.layout(), Optional.empty());
+          hands.desk().files().openCopy(Wren.layout(), Optional.empty());
           assertThat(hands.desk().isBeginning()).isTrue();
           assertThat(((Label) hands.find("working").get()).getText()).startsWith("working");
           for (String id : List.of("bench", "findings", "crew")) {
             assertThat(hands.find(id).get().isDisabled()).as(id).isTrue();
           }
-          assertThat(hands.desk().grab("backTop")).isFalse();
+          assertThat(hands.desk().drags().grab("backTop")).isFalse();
           assertThat(((Label) hands.find("notice-not-yet").get()).getText())
               .contains("still being worked out");
           return null;
@@ -576,7 +578,7 @@ class WindowTest {
     Path file = Wren.file(folder);
     Hands.onFx(
         () -> {
-          hands.desk().open(file);
+          hands.desk().files().open(file);
           Label opening = (Label) hands.find("opening").get();
           assertThat(opening.getText()).contains("Opening", file.toString());
           assertThat(hands.find("open-path").get().isDisabled()).isTrue();
@@ -593,8 +595,8 @@ class WindowTest {
     hands.drag("backTop", -40, 20);
     Hands.onFx(
         () -> {
-          hands.desk().letGo();
-          assertThat(hands.desk().grab("pegPin")).isFalse();
+          hands.desk().drags().letGo();
+          assertThat(hands.desk().drags().grab("pegPin")).isFalse();
           assertThat(((Label) hands.find("notice-not-yet").get()).getText())
               .contains("last move", "once more");
           return null;
@@ -617,7 +619,7 @@ class WindowTest {
     hands.press(KeyCode.U).press(KeyCode.D);
     assertThat(noteIsWritten(card)).isTrue();
     hands.drag("backTop", -40, 20);
-    assertThat(hands.desk().drag().get().words().get(0))
+    assertThat(hands.desk().drags().drag().get().words().get(0))
         .matches("backTop  \\S+ mm forward  \\S+ mm up");
     hands.letGo();
   }

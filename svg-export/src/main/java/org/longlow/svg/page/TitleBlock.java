@@ -15,6 +15,7 @@ import java.util.Objects;
  * @param creator who drew it
  * @param approval who approved it
  * @param documentType such as {@code elevation}
+ * @param units in which lengths are written, such as {@code mm}
  */
 public record TitleBlock(
     String owner,
@@ -25,12 +26,13 @@ public record TitleBlock(
     String supplement,
     String creator,
     String approval,
-    String documentType) {
+    String documentType,
+    String units) {
 
   public TitleBlock {
     for (String field :
         new String[] {
-          owner, number, date, sheet, title, supplement, creator, approval, documentType
+          owner, number, date, sheet, title, supplement, creator, approval, documentType, units
         }) {
       Objects.requireNonNull(field, "field of a title block (may be empty)");
     }
@@ -38,11 +40,18 @@ public record TitleBlock(
 
   /** Returns a block with title, number and date, sheet 1/1 of an elevation, the rest empty. */
   public static TitleBlock of(String title, String number, String date) {
-    return new TitleBlock("", number, date, "1/1", title, "", "", "", "elevation");
+    return new TitleBlock("", number, date, "1/1", title, "", "", "", "elevation", "mm");
   }
 
   /** Returns a copy with a supplementary title. */
   public TitleBlock withSupplement(String text) {
-    return new TitleBlock(owner, number, date, sheet, title, text, creator, approval, documentType);
+    return new TitleBlock(
+        owner, number, date, sheet, title, text, creator, approval, documentType, units);
+  }
+
+  /** Returns a copy of a drawing whose lengths are written in other units. */
+  public TitleBlock withUnits(String word) {
+    return new TitleBlock(
+        owner, number, date, sheet, title, supplement, creator, approval, documentType, word);
   }
 }

@@ -39,7 +39,7 @@ final class TitleBlockMarks {
     m.field(0, 0, 60, 10, "caution", "Not for structural approval", ENTRY_MM);
     m.field(60, 30, 40, 10, "document type", t.documentType(), ENTRY_MM);
     m.field(100, 30, 30, 10, "scale", scale.toString(), ENTRY_MM + 0.5);
-    m.field(130, 30, 25, 10, "units", "mm", ENTRY_MM);
+    m.field(130, 30, 25, 10, "units", t.units(), ENTRY_MM);
     m.field(155, 30, 25, 10, "paper", paper.name(), ENTRY_MM);
     m.field(60, 10, 120, 20, "title", t.title(), TITLE_MM);
     m.supplement(t.supplement(), 60, 10, 120);

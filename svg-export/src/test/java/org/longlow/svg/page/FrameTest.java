@@ -24,7 +24,8 @@ class FrameTest {
           "",
           "A. Builder",
           "",
-          "elevation");
+          "elevation",
+          "mm");
 
   // Drawing spaces of ISO 5457:1999 (height x width; A4 is given for the upright sheet).
   @ParameterizedTest
@@ -132,7 +133,7 @@ class FrameTest {
     TitleBlock t =
         new TitleBlock(
             longText, longText, longText, longText, longText, longText, longText, longText,
-            longText);
+            longText, longText);
     Scale scale = Scale.oneTo(20);
     Page page = Frame.sheet(Paper.A4, t, Samples.machine(scale), scale);
     for (Mark m : TemplateSheetsTest.marks(page)) {

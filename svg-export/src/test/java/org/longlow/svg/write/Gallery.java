@@ -49,7 +49,8 @@ public final class Gallery {
             "laden, rider seated",
             "A. Builder",
             "",
-            "elevation");
+            "elevation",
+            "mm");
     all(
         out,
         "frame-a3",

@@ -1,6 +1,7 @@
 package org.longlow.constraints.check.finding;
 
 import org.longlow.constraints.law.Known;
+import org.longlow.rider.words.Words;
 
 /**
  * What a figure or its limit rests on.
@@ -9,7 +10,7 @@ import org.longlow.constraints.law.Known;
  * @param known how well it is known
  * @param words where it comes from, in words
  */
-public record Basis(Kind kind, Known known, String words) {
+public record Basis(Kind kind, Known known, Words words) {
 
   /** Sorts of ground, best first. */
   public enum Kind {
@@ -26,22 +27,34 @@ public record Basis(Kind kind, Known known, String words) {
   }
 
   public static Basis model(String words) {
+    return model(Words.read(words));
+  }
+
+  public static Basis model(Words words) {
     return new Basis(Kind.MODEL, Known.CHECKED, words);
   }
 
   public static Basis published(Known known, String words) {
-    return new Basis(Kind.PUBLISHED, known, words);
+    return new Basis(Kind.PUBLISHED, known, Words.read(words));
   }
 
   public static Basis practice(String words) {
+    return practice(Words.read(words));
+  }
+
+  public static Basis practice(Words words) {
     return new Basis(Kind.PRACTICE, Known.CHECKED, words);
   }
 
   public static Basis judgement(String words) {
+    return judgement(Words.read(words));
+  }
+
+  public static Basis judgement(Words words) {
     return new Basis(Kind.JUDGEMENT, Known.CHECKED, words);
   }
 
   public static Basis ownDemand(String words) {
-    return new Basis(Kind.OWN_DEMAND, Known.CHECKED, words);
+    return new Basis(Kind.OWN_DEMAND, Known.CHECKED, Words.read(words));
   }
 }

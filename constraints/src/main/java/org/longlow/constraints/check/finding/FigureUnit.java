@@ -1,18 +1,19 @@
 package org.longlow.constraints.check.finding;
 
-import java.util.Locale;
-import org.longlow.constraints.formula.Decimals;
+import org.longlow.rider.words.Decimals;
+import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.Units;
 
 /** Units of figures, and how a figure is said: the same in tables, window, report and sheets. */
 public enum FigureUnit {
-  MM("mm", " mm", 1),
-  MM2("mm2", " mm2", 0),
+  MM("mm", Shown.LENGTH),
+  MM2("mm2", Shown.AREA),
   DEG("deg", "°", 1),
   /** Acceleration, in that of gravity. */
   G("g", " g", 2),
-  NEWTON("N", " N", 0),
-  KG("kg", " kg", 1),
-  KPA("kPa", " kPa", 1),
+  NEWTON("N", Shown.FORCE),
+  KG("kg", Shown.MASS),
+  KPA("kPa", Shown.PRESSURE),
   /** Part of a whole, 0 to 1; said in per cent. */
   SHARE("share", " %", 1),
   COUNT("count", "", 0),
@@ -21,11 +22,21 @@ public enum FigureUnit {
   NONE("", "", 2);
 
   private final String word;
+  private final Shown shown;
   private final String sign;
   private final int decimals;
 
+  FigureUnit(String word, Shown shown) {
+    this(word, shown, "", 0);
+  }
+
   FigureUnit(String word, String sign, int decimals) {
+    this(word, null, sign, decimals);
+  }
+
+  FigureUnit(String word, Shown shown, String sign, int decimals) {
     this.word = word;
+    this.shown = shown;
     this.sign = sign;
     this.decimals = decimals;
   }
@@ -37,23 +48,20 @@ public enum FigureUnit {
 
   /** Returns a figure with its unit, such as {@code 12.5°}; a dash where there is none. */
   public String says(double value) {
+    return says(value, Units.MM);
+  }
+
+  /** Returns a figure in the units asked for, such as {@code 12 5/16 in}. */
+  public String says(double value, Units units) {
+    if (shown != null) {
+      return units.says(value, shown);
+    }
     if (Double.isNaN(value)) {
       return "-";
     }
     if (Double.isInfinite(value)) {
       return value > 0 ? "no end" : "-no end";
     }
-    return number(this == SHARE ? 100 * value : value) + sign;
-  }
-
-  private String number(double value) {
-    if (decimals == 1) {
-      return Decimals.brief(value);
-    }
-    String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
-    if (text.contains(".")) {
-      text = text.replaceAll("0+$", "").replaceAll("\\.$", "");
-    }
-    return text.equals("-0") ? "0" : text;
+    return Decimals.upTo(decimals, this == SHARE ? 100 * value : value) + sign;
   }
 }

@@ -11,6 +11,8 @@ import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Units;
+import org.longlow.rider.words.Words;
 
 /**
  * One answer about the machine.
@@ -21,7 +23,7 @@ import org.longlow.rider.geom.PointMm;
  * @param verdict how it came out
  * @param figures what was measured and its limit
  * @param basis what it rests on, in order
- * @param text one sentence for the user
+ * @param words one sentence for the user
  * @param where the place on the elevation, in the axes of the drawn machine, if it has one
  * @param opening how far the section of its stance is open where it is worst, 0 shut to 1 open
  * @param from how far it is open where what is asked is first not kept
@@ -33,7 +35,7 @@ public record Finding(
     Verdict verdict,
     Figures figures,
     List<Basis> basis,
-    String text,
+    Words words,
     Optional<PointMm> where,
     OptionalDouble opening,
     OptionalDouble from) {
@@ -50,7 +52,7 @@ public record Finding(
       Verdict verdict,
       Figures figures,
       List<Basis> basis,
-      String text) {
+      Words words) {
     this(
         kind,
         about,
@@ -58,7 +60,7 @@ public record Finding(
         verdict,
         figures,
         basis,
-        text,
+        words,
         Optional.empty(),
         OptionalDouble.empty(),
         OptionalDouble.empty());
@@ -71,20 +73,30 @@ public record Finding(
       Optional<Condition> stance,
       Figures figures,
       List<Basis> basis,
-      String text) {
-    return new Finding(kind, about, stance, figures.verdict(), figures, basis, text);
+      Words words) {
+    return new Finding(kind, about, stance, figures.verdict(), figures, basis, words);
   }
 
   /** Returns a finding that measures nothing and is the same in every stance. */
   public static Finding note(
-      FindingKind kind, About about, Verdict verdict, Basis basis, String text) {
-    return new Finding(kind, about, Optional.empty(), verdict, Figures.NONE, List.of(basis), text);
+      FindingKind kind, About about, Verdict verdict, Basis basis, Words words) {
+    return new Finding(kind, about, Optional.empty(), verdict, Figures.NONE, List.of(basis), words);
   }
 
   /** Returns its stable name, such as {@code gap.tank.rider}; never read back. */
   public String id() {
     return Stream.concat(Stream.of(kind.word()), about.path().stream())
         .collect(Collectors.joining("."));
+  }
+
+  /** Returns its sentence with figures as programs read them, in mm, kg and N. */
+  public String text() {
+    return text(Units.MM);
+  }
+
+  /** Returns its sentence with figures in these units. */
+  public String text(Units units) {
+    return words.in(units);
   }
 
   /** Returns what it is about, in the user's names. */
@@ -112,6 +124,7 @@ public record Finding(
    * bump}; empty where the sentence or the person it is about says it already.
    */
   public String when() {
+    String text = text();
     return stance
         .filter(c -> !text.contains(c.says()))
         .filter(c -> c.kind() != Stance.Kind.LADEN || !text.contains(c.people()))
@@ -125,9 +138,14 @@ public record Finding(
         .orElse("");
   }
 
-  /** Returns where its figures and limits come from, in words. */
+  /** Returns where its figures and limits come from, in words, in mm, kg and N. */
   public String source() {
-    return basis.stream().map(Basis::words).collect(Collectors.joining("; "));
+    return source(Units.MM);
+  }
+
+  /** Returns where its figures and limits come from, in words, in these units. */
+  public String source(Units units) {
+    return basis.stream().map(b -> b.words().in(units)).collect(Collectors.joining("; "));
   }
 
   public double value() {
@@ -149,13 +167,13 @@ public record Finding(
   /** Returns this finding with a place on the elevation. */
   public Finding at(PointMm point) {
     return new Finding(
-        kind, about, stance, verdict, figures, basis, text, Optional.of(point), opening, from);
+        kind, about, stance, verdict, figures, basis, words, Optional.of(point), opening, from);
   }
 
   /** Returns this finding as one that is worst where a section is open by {@code share}. */
   public Finding openBy(double share) {
     return new Finding(
-        kind, about, stance, verdict, figures, basis, text, where, OptionalDouble.of(share), from);
+        kind, about, stance, verdict, figures, basis, words, where, OptionalDouble.of(share), from);
   }
 
   /** Returns this finding as one that begins where a section is open by {@code share}. */
@@ -167,7 +185,7 @@ public record Finding(
         verdict,
         figures,
         basis,
-        text,
+        words,
         where,
         opening,
         OptionalDouble.of(share));
@@ -176,20 +194,20 @@ public record Finding(
   /** Returns this finding as one of a state of the machine. */
   public Finding in(Condition condition) {
     return new Finding(
-        kind, about, Optional.of(condition), verdict, figures, basis, text, where, opening, from);
+        kind, about, Optional.of(condition), verdict, figures, basis, words, where, opening, from);
   }
 
   /** Returns this finding with what was measured. */
   public Finding measured(Figures other) {
-    return new Finding(kind, about, stance, verdict, other, basis, text, where, opening, from);
+    return new Finding(kind, about, stance, verdict, other, basis, words, where, opening, from);
   }
 
-  public Finding withText(String other) {
+  public Finding withText(Words other) {
     return new Finding(kind, about, stance, verdict, figures, basis, other, where, opening, from);
   }
 
   public Finding withVerdict(Verdict other) {
-    return new Finding(kind, about, stance, other, figures, basis, text, where, opening, from);
+    return new Finding(kind, about, stance, other, figures, basis, words, where, opening, from);
   }
 
   /** Returns the groups with a caution that have findings here, in their order. */

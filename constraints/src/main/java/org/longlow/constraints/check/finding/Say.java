@@ -2,11 +2,15 @@ package org.longlow.constraints.check.finding;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import org.longlow.constraints.formula.Decimals;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Decimals;
+import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.Words;
 
-/** Figures in sentences: one decimal for mm, degrees and newtons, whole where that is enough. */
+/**
+ * Figures in sentences: one decimal for mm and degrees, whole newtons, whole where that is enough.
+ * What has a unit that people choose stays a figure until somebody reads it.
+ */
 public final class Say {
 
   /** What rounds to no tenth is not said, mm. */
@@ -14,8 +18,29 @@ public final class Say {
 
   private Say() {}
 
-  public static String mm(double value) {
-    return FigureUnit.MM.says(value);
+  /** Returns a length. */
+  public static Words mm(double value) {
+    return Words.figure(value, Shown.LENGTH);
+  }
+
+  /** Returns a length with its tenth also where that is nought. */
+  public static Words tenths(double value) {
+    return Words.figure(value, Shown.LENGTH_IN_TENTHS);
+  }
+
+  /** Returns a length said in whole millimetres. */
+  public static Words wholeMm(double value) {
+    return Words.figure(value, Shown.WHOLE_LENGTH);
+  }
+
+  /** Returns a force in whole newtons. */
+  public static Words newton(double value) {
+    return Words.figure(value, Shown.FORCE);
+  }
+
+  /** Returns a mass. */
+  public static Words kg(double value) {
+    return Words.figure(value, Shown.MASS);
   }
 
   public static String deg(double value) {
@@ -30,27 +55,37 @@ public final class Say {
     return Decimals.brief(value);
   }
 
-  /** Returns a way in the elevation in words, such as {@code 22 mm forward and 3 mm up}. */
-  public static String way(PointMm shift) {
-    List<String> words = new ArrayList<>();
+  /** Returns a place by its distances along and up, such as {@code 560, 470 mm}. */
+  public static Words place(PointMm at) {
+    return Words.of(Words.bare(at.x(), Shown.WHOLE_LENGTH), ", ", wholeMm(at.z()));
+  }
+
+  /**
+   * Returns a way in the elevation in words, such as {@code 22 mm forward and 3 mm up}; whoever
+   * goes it has gone far enough.
+   */
+  public static Words way(PointMm shift) {
+    List<Words> words = new ArrayList<>();
     if (Math.abs(shift.x()) >= LEAST_MM) {
-      words.add(mm(Math.abs(shift.x())) + (shift.x() > 0 ? " forward" : " back"));
+      words.add(Words.of(Words.atLeast(Math.abs(shift.x())), shift.x() > 0 ? " forward" : " back"));
     }
     if (Math.abs(shift.z()) >= LEAST_MM) {
-      words.add(mm(Math.abs(shift.z())) + (shift.z() > 0 ? " up" : " down"));
+      words.add(Words.of(Words.atLeast(Math.abs(shift.z())), shift.z() > 0 ? " up" : " down"));
     }
-    return String.join(" and ", words);
+    return Words.join(" and ", words);
   }
 
   /** Says that something is moved so: straight up and down it is raised and lowered. */
-  public static String moved(String what, PointMm shift) {
+  public static Words moved(String what, PointMm shift) {
     if (Math.abs(shift.x()) < LEAST_MM && Math.abs(shift.z()) >= LEAST_MM) {
-      return (shift.z() > 0 ? "raise " : "lower ") + what + " " + mm(Math.abs(shift.z()));
+      return Words.of(
+          (shift.z() > 0 ? "raise " : "lower ") + what + " ", Words.atLeast(Math.abs(shift.z())));
     }
-    return "move " + what + " " + way(shift);
+    return Words.of("move " + what + " ", way(shift));
   }
 
-  public static String format(String pattern, Object... values) {
-    return String.format(Locale.ROOT, pattern, values);
+  /** Returns a pattern of {@link String#format} with its values, {@code Words} among them. */
+  public static Words format(String pattern, Object... values) {
+    return Words.format(pattern, values);
   }
 }

@@ -9,6 +9,7 @@ import org.longlow.constraints.gap.Fouling;
 import org.longlow.constraints.gap.StraightCut;
 import org.longlow.constraints.gap.Tenths;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Words;
 
 /** What to do about bodies that come too close, in words. Doing any one thing that is said does. */
 final class Advice {
@@ -26,32 +27,34 @@ final class Advice {
    *
    * @param what the name of the body that is moved
    */
-  static String move(String what, Clearing clearing) {
+  static Words move(String what, Clearing clearing) {
     Optional<PointMm> shift = clearing.elevationInTenths();
     double elevation = shift.map(PointMm::length).orElse(clearing.elevationMm());
     double across = Tenths.away(clearing.acrossMm());
     double apart = Tenths.away(clearing.apartMm());
     boolean whole = Math.abs(across) <= Math.abs(apart);
     double short_ = Math.min(Math.abs(across), Math.abs(apart));
-    String aside = whole ? across(across) : apart(apart);
+    Words aside = whole ? across(across) : apart(apart);
     if (shift.isPresent() && elevation <= short_) {
-      return "move "
-          + what
-          + " "
-          + Say.way(shift.get())
-          + (short_ <= SENSIBLE_MM ? ", or " + aside : "");
+      return Words.of(
+          "move " + what + " ",
+          Say.way(shift.get()),
+          (short_ <= SENSIBLE_MM ? Words.of(", or ", aside) : ""));
     }
     if (Double.isInfinite(short_)) {
-      return "no move of " + what + " of less than " + Say.mm(Math.floor(elevation)) + " helps";
+      return Words.of(
+          "no move of " + what + " of less than ", Words.atMost(Math.floor(elevation)), " helps");
     }
-    return Say.mm(short_)
-        + " short across the machine: set "
-        + what
-        + " "
-        + aside
-        + (shift.isPresent() && elevation <= SENSIBLE_MM
-            ? ", or move it " + Say.way(shift.get())
-            : "; no move in side view of less than " + Say.mm(Math.floor(elevation)) + " helps");
+    return Words.of(
+        Words.atLeast(short_),
+        " short across the machine: set " + what + " ",
+        aside,
+        (shift.isPresent() && elevation <= SENSIBLE_MM
+            ? Words.of(", or move it ", Say.way(shift.get()))
+            : Words.of(
+                "; no move in side view of less than ",
+                Words.atMost(Math.floor(elevation)),
+                " helps")));
   }
 
   /**
@@ -59,49 +62,53 @@ final class Advice {
    *
    * @param moved which of the two is to be moved
    */
-  static String ways(String part, String other, String moved, Fouling fouling) {
-    List<String> ways = new ArrayList<>();
+  static Words ways(String part, String other, String moved, Fouling fouling) {
+    List<Words> ways = new ArrayList<>();
     fouling
         .shift()
         .ifPresent(
             s ->
                 ways.add(
-                    "move " + moved + " " + Say.way(s) + (moved.equals(part) ? " as shut" : "")));
+                    Words.of(
+                        "move " + moved + " ",
+                        Say.way(s),
+                        (moved.equals(part) ? " as shut" : ""))));
     double across = fouling.across().map(Math::abs).orElse(Double.POSITIVE_INFINITY);
     double apart = fouling.apart().map(Math::abs).orElse(Double.POSITIVE_INFINITY);
     if (Math.min(across, apart) <= SENSIBLE_MM) {
       ways.add(
-          "set "
-              + moved
-              + " "
-              + (across <= apart ? across(fouling.across().get()) : apart(fouling.apart().get())));
+          Words.of(
+              "set " + moved + " ",
+              (across <= apart ? across(fouling.across().get()) : apart(fouling.apart().get()))));
     }
     cut(part, fouling.cutOfPart()).ifPresent(ways::add);
     cut(other, fouling.cutOfOther()).ifPresent(ways::add);
-    return ways.isEmpty() ? "change how it opens" : String.join(", or ", ways);
+    return ways.isEmpty() ? Words.of("change how it opens") : Words.join(", or ", ways);
   }
 
   /** Returns a shift across the machine in words. */
-  static String across(double mm) {
-    return Say.mm(Math.abs(mm)) + (mm > 0 ? " to the left" : " to the right");
+  static Words across(double mm) {
+    return Words.of(Words.atLeast(Math.abs(mm)), (mm > 0 ? " to the left" : " to the right"));
   }
 
   /** Returns how far both sides are set in words. */
-  static String apart(double mm) {
-    return Say.mm(Math.abs(mm)) + (mm > 0 ? " farther out" : " farther in") + " on each side";
+  static Words apart(double mm) {
+    return Words.of(
+        Words.atLeast(Math.abs(mm)), (mm > 0 ? " farther out" : " farther in") + " on each side");
   }
 
   /** Returns a cut in words, if it leaves enough of the part. */
-  static Optional<String> cut(String what, Optional<StraightCut> cut) {
+  static Optional<Words> cut(String what, Optional<StraightCut> cut) {
     return cut.filter(c -> c.share() <= MOST_CUT)
         .map(
             c ->
-                "cut "
-                    + Say.mm(c.depthMm())
-                    + " off "
-                    + what
-                    + " straight across where it reaches farthest "
-                    + towards(c.towardsDeg()));
+                Words.of(
+                    "cut ",
+                    Words.atLeast(c.depthMm()),
+                    " off "
+                        + what
+                        + " straight across where it reaches farthest "
+                        + towards(c.towardsDeg())));
   }
 
   /** Returns a direction of the elevation in words. */

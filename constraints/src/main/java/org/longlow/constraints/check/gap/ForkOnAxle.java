@@ -28,6 +28,7 @@ import org.longlow.constraints.shape.Shapes;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Words;
 
 /**
  * A fork and the tyre on its axle: its legs stand beside the tyre and can be set farther out; its
@@ -151,26 +152,26 @@ final class ForkOnAxle {
             "The legs of %s %s; set each leg %s farther out: y of %s is needed.",
             fork.name(),
             near(worst, gap),
-            Say.mm(neededYMm - drawn.value(fork.y())),
-            Say.mm(neededYMm)));
+            Words.atLeast(neededYMm - drawn.value(fork.y())),
+            Words.atLeast(neededYMm)));
   }
 
   private Finding stem(Worst worst, Solid disc) {
-    List<String> cures = new ArrayList<>();
+    List<Words> cures = new ArrayList<>();
     lessBump(disc)
         .ifPresent(
             mm ->
                 cures.add(
                     Say.format(
-                        "allow at most %d mm of bump instead of %s",
-                        mm, Say.mm(drawn.value(fork.bump())))));
+                        "allow at most %s of bump instead of %s",
+                        Words.atMost(mm), Say.mm(drawn.value(fork.bump())))));
     higherHead(disc)
         .ifPresent(
             mm ->
                 cures.add(
                     Say.format(
-                        "set %s %d mm higher along the steering axis, with %s",
-                        fork.bottom(), mm, fork.top())));
+                        "set %s %s higher along the steering axis, with %s",
+                        fork.bottom(), Words.atLeast(mm), fork.top())));
     return finding(
         About.parts(fork.name(), wheel.name()).named(fork.name(), wheel.name(), "stem"),
         worst,
@@ -181,10 +182,11 @@ final class ForkOnAxle {
             fork.bottom(),
             near(worst, worst.gap().gapMm()),
             cures.isEmpty()
-                ? "neither less bump nor a head up to "
-                    + MOST_RAISED_MM
-                    + " mm higher clears it: a smaller wheel is needed"
-                : String.join(", or ", cures)));
+                ? Words.of(
+                    "neither less bump nor a head up to ",
+                    Say.mm(MOST_RAISED_MM),
+                    " higher clears it: a smaller wheel is needed")
+                : Words.join(", or ", cures)));
   }
 
   /** Returns the most whole millimetres of bump with which the tyre stays off the stem. */
@@ -237,7 +239,7 @@ final class ForkOnAxle {
     return up.times(1 / Math.max(1e-9, up.length()));
   }
 
-  private String near(Worst worst, double gap) {
+  private Words near(Worst worst, double gap) {
     return gap < 0
         ? Say.format("are in the tyre of %s by %s %s", wheel.name(), Say.mm(-gap), worst.when())
         : Say.format(
@@ -245,7 +247,7 @@ final class ForkOnAxle {
             Say.mm(gap), wheel.name(), worst.when(), Say.mm(askedMm));
   }
 
-  private Finding finding(About about, Worst worst, double gapMm, String text) {
+  private Finding finding(About about, Worst worst, double gapMm, Words text) {
     return Finding.held(
             GapRules.JOINT,
             about,

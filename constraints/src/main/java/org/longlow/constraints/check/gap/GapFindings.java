@@ -32,6 +32,7 @@ import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.words.Progress;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Words;
 
 /** Gaps between parts, in the stance in which each pair is closest. */
 public final class GapFindings {
@@ -147,13 +148,14 @@ public final class GapFindings {
         .at(gap.where());
   }
 
-  private String advice(Pair pair, double limitMm) {
+  private Words advice(Pair pair, double limitMm) {
     String moved = movesFirst(pair) ? pair.a() : pair.b();
     String still = movesFirst(pair) ? pair.b() : pair.a();
-    return Advice.move(moved, clearing(still, moved, limitMm))
-        + (rules.saidToTouch(pair.a(), pair.b())
+    return Words.of(
+        Advice.move(moved, clearing(still, moved, limitMm)),
+        (rules.saidToTouch(pair.a(), pair.b())
             ? "; or drop the limit, since they are said to touch"
-            : "; or list it under touches if they are meant to meet");
+            : "; or list it under touches if they are meant to meet"));
   }
 
   /** Everything that the two bodies must be clear in, the second to be moved. */
@@ -198,16 +200,18 @@ public final class GapFindings {
    *
    * @param advice what keeps them apart; not asked for where they are
    */
-  static String words(String a, String b, double gapMm, double limitMm, Supplier<String> advice) {
+  static Words words(String a, String b, double gapMm, double limitMm, Supplier<Words> advice) {
     String both = a + " and " + b;
     if (gapMm >= limitMm) {
-      return both + " are " + Say.mm(gapMm) + " apart; " + Say.mm(limitMm) + " are asked.";
+      return Words.of(both + " are ", Say.mm(gapMm), " apart; ", Say.mm(limitMm), " are asked.");
     }
-    String state =
+    Words state =
         gapMm < 0
-            ? both + " run into each other by " + Say.mm(-gapMm) + "; "
-            : gapMm == 0 ? both + " touch; " : both + " are " + Say.mm(gapMm) + " apart; ";
-    return state + Say.mm(limitMm) + " are asked between them: " + advice.get() + ".";
+            ? Words.of(both + " run into each other by ", Say.mm(-gapMm), "; ")
+            : gapMm == 0
+                ? Words.of(both + " touch; ")
+                : Words.of(both + " are ", Say.mm(gapMm), " apart; ");
+    return Words.of(state, Say.mm(limitMm), " are asked between them: ", advice.get(), ".");
   }
 
   private Finding summary(int near) {

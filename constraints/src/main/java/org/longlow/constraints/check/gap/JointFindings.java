@@ -37,6 +37,7 @@ import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Words;
 
 /**
  * Parts that share a pin: the joint may be where both are, their bodies may not. On a wheel's axle
@@ -72,8 +73,9 @@ public final class JointFindings {
       new Basis(
           Basis.Kind.PRACTICE,
           Known.FROM_MEMORY,
-          "rim of the tyre's size, its inside 25 mm below the bead seat (common practice, from"
-              + " memory)");
+          Words.read(
+              "rim of the tyre's size, its inside 25 mm below the bead seat (common practice, from"
+                  + " memory)"));
   private static final Basis LEG =
       Basis.practice(
           "common practice, no published source: a swingarm's leg takes 15 mm beside the gap to the"
@@ -238,7 +240,8 @@ public final class JointFindings {
                     Say.mm(askedMm + LEG_MM),
                     besideMm < askedMm + LEG_MM
                         ? Say.format(
-                            "; set each side %s farther out", Say.mm(askedMm + LEG_MM - besideMm))
+                            "; set each side %s farther out",
+                            Words.atLeast(askedMm + LEG_MM - besideMm))
                         : ""))
         .at(axle);
   }
@@ -301,8 +304,9 @@ public final class JointFindings {
                     wheel.name(),
                     Say.mm(2 * inside),
                     worst.mm() < 0
-                        ? "in it by " + Say.mm(-worst.mm())
-                        : Say.mm(worst.mm()) + " off it where " + Say.mm(askedMm) + " are asked",
+                        ? Words.of("in it by ", Say.mm(-worst.mm()))
+                        : Words.of(
+                            Say.mm(worst.mm()), " off it where ", Say.mm(askedMm), " are asked"),
                     hub
                         ? "a smaller one, or a wheel with a larger rim, is needed"
                         : "set it farther out or give it another shape"))

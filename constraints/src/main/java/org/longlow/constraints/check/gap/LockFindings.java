@@ -32,6 +32,7 @@ import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Words;
 
 /** What the front wheel, the bars and all that turns with them meet on the way to full lock. */
 public final class LockFindings {
@@ -43,10 +44,11 @@ public final class LockFindings {
   /** How the way is looked at, in words. */
   static final Basis HOW =
       Basis.model(
-          "all that steers turned in space, the whole way to both sides, laden and at full bump, gaps"
-              + " to within "
-              + Say.mm(TurnSweep.BOUND_MM)
-              + " on the near side");
+          Words.of(
+              "all that steers turned in space, the whole way to both sides, laden and at full bump, gaps"
+                  + " to within ",
+              Say.mm(TurnSweep.BOUND_MM),
+              " on the near side"));
 
   /** Of stances in which two are as near but for rounding, the first counts, mm. */
   private static final double SAME_MM = 1e-6;
@@ -113,8 +115,9 @@ public final class LockFindings {
         About.thing("steering", "steering"),
         Verdict.CAUTION,
         HOW,
-        "Nothing steers yet, so what is met at full lock is not known: draw a front whose steering"
-            + " axis has two ends.");
+        Words.of(
+            "Nothing steers yet, so what is met at full lock is not known: draw a front whose steering"
+                + " axis has two ends."));
   }
 
   private void pastParts(Steered steered) {
@@ -248,7 +251,7 @@ public final class LockFindings {
         .at(met.where());
   }
 
-  private String text(Fouled f) {
+  private Words text(Fouled f) {
     LockWay.Met met = f.met();
     String what = f.about().words();
     String asked = Say.deg(Math.toDegrees(way.lockRad()));
@@ -298,7 +301,7 @@ public final class LockFindings {
     String side = left ? "left" : "right";
     double asked = Math.toDegrees(askedRad);
     double deg = Math.toDegrees(reached);
-    String text =
+    Words text =
         first != null
             ? Say.format(
                 "To the %s the steering turns %s, then %s meet; %s are asked.",

@@ -25,6 +25,7 @@ import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.words.Progress;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Words;
 
 /** Gaps between seated people and what they do not rest on, each other too. */
 public final class PersonGaps {
@@ -162,7 +163,7 @@ public final class PersonGaps {
   }
 
   /** How far back the seat of somebody must go, whole millimetres; hands and feet go with it. */
-  private static String back(String seat, PersonBody rider, PersonBody behind) {
+  private static Words back(String seat, PersonBody rider, PersonBody behind) {
     String advice = "move the " + seat + "'s seat back";
     for (int far = 0; far < FARTHEST_BACK_MM; far += STRIDE_MM) {
       if (clear(rider, behind, far + STRIDE_MM)) {
@@ -170,10 +171,10 @@ public final class PersonGaps {
         while (!clear(rider, behind, mm)) {
           mm++;
         }
-        return advice + ", by " + Say.mm(mm) + " if pegs and grips go with it";
+        return Words.of(advice + ", by ", Say.mm(mm), " if pegs and grips go with it");
       }
     }
-    return advice;
+    return Words.of(advice);
   }
 
   private static boolean clear(PersonBody rider, PersonBody behind, int backMm) {

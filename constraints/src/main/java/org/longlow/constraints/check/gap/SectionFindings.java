@@ -2,6 +2,7 @@ package org.longlow.constraints.check.gap;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.longlow.constraints.check.finding.About;
@@ -28,6 +29,7 @@ import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Sections;
 import org.longlow.rider.geom.OutOfRange;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Words;
 
 /** What a section meets on its way from shut to open: parts that stay, and people seated. */
 public final class SectionFindings {
@@ -39,9 +41,10 @@ public final class SectionFindings {
   /** How the way is looked at, in words. */
   static final Basis HOW =
       Basis.model(
-          "the whole way swept, gaps to within "
-              + Say.mm(Sweep.BOUND_MM)
-              + " (conservative advancement)");
+          Words.of(
+              "the whole way swept, gaps to within ",
+              Say.mm(Sweep.BOUND_MM),
+              " (conservative advancement)"));
 
   private final Layout layout;
   private final GapRules rules;
@@ -82,7 +85,7 @@ public final class SectionFindings {
                   About.thing(name, name),
                   Verdict.FAIL,
                   Basis.model("plane linkage geometry"),
-                  "Section " + name + " cannot open: " + e.getMessage() + ".")
+                  Words.of("Section " + name + " cannot open: " + e.getMessage() + "."))
               .in(Condition.open(name)));
       return;
     }
@@ -118,7 +121,7 @@ public final class SectionFindings {
                   About.thing(name, name),
                   Verdict.PASS,
                   HOW,
-                  "Section " + name + " opens clear of everything.")
+                  Words.of("Section " + name + " opens clear of everything."))
               .in(Condition.open(name))
               .measured(Figures.only(0, FigureUnit.NONE)));
     }
@@ -153,8 +156,9 @@ public final class SectionFindings {
                     fouling,
                     limit,
                     rules.source(part.name(), other.name(), demand),
-                    Advice.ways(part.name(), other.name(), moved, fouling)
-                        + ", or list it under touches if they are meant to meet"));
+                    Words.of(
+                        Advice.ways(part.name(), other.name(), moved, fouling),
+                        ", or list it under touches if they are meant to meet")));
   }
 
   /** One part of the section that shares pins with one that stays, beyond their joint. */
@@ -181,7 +185,7 @@ public final class SectionFindings {
                     fouling,
                     0,
                     JointFindings.JOINT,
-                    "change their shape there"));
+                    Words.of("change their shape there")));
   }
 
   /** One part of the section on its way past somebody seated; nobody sits on what opens. */
@@ -216,26 +220,27 @@ public final class SectionFindings {
   }
 
   private static Finding finding(
-      String section, About about, Fouling fouling, double limitMm, Basis source, String ways) {
+      String section, About about, Fouling fouling, double limitMm, Basis source, Words ways) {
     double gap = fouling.gapMm();
-    String text =
-        "Section "
-            + section
-            + ": "
-            + about.words()
-            + (gap < 0 ? " run into each other" : gap == 0 ? " touch" : " come too close")
-            + (fouling.first() == 0
+    Words text =
+        Words.of(
+            "Section "
+                + section
+                + ": "
+                + about.words()
+                + (gap < 0 ? " run into each other" : gap == 0 ? " touch" : " come too close"),
+            (fouling.first() == 0
                 ? " from shut on"
-                : " from " + percent(fouling.first()) + " open on")
-            + "; worst at "
-            + percent(fouling.worst())
-            + ", where they are "
-            + (gap < 0 ? Say.mm(-gap) + " in each other" : Say.mm(gap) + " apart")
-            + ". To keep the "
-            + Say.mm(limitMm)
-            + " asked all the way, "
-            + ways
-            + ".";
+                : " from " + percent(fouling.first()) + " open on"),
+            "; worst at ",
+            percent(fouling.worst()),
+            ", where they are ",
+            (gap < 0 ? Words.of(Say.mm(-gap), " in each other") : Words.of(Say.mm(gap), " apart")),
+            ". To keep the ",
+            Say.mm(limitMm),
+            " asked all the way, ",
+            ways,
+            ".");
     return Finding.held(
             OPEN,
             about.under(section),
@@ -249,6 +254,6 @@ public final class SectionFindings {
   }
 
   private static String percent(double opening) {
-    return Say.format("%.0f %%", opening * 100);
+    return String.format(Locale.ROOT, "%.0f %%", opening * 100);
   }
 }

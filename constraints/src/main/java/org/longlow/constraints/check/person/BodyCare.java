@@ -15,6 +15,7 @@ import org.longlow.constraints.law.Known;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.rider.seat.SeatOutcome;
+import org.longlow.rider.words.Words;
 
 /**
  * Care about people whom the model does not know well: outside the survey, with measures that do
@@ -50,7 +51,7 @@ public final class BodyCare {
             Verdict.CAUTION,
             Figures.NONE,
             SURVEY,
-            sitting.occupant().words() + ": " + String.join(" ", notes)));
+            Words.of(sitting.occupant().words() + ": " + String.join(" ", notes))));
   }
 
   /** Returns a finding about somebody; it never passes if they are odd. */
@@ -76,6 +77,6 @@ public final class BodyCare {
 
   private static Finding doubted(Finding f, String why) {
     return (f.verdict() == Verdict.PASS ? f.withVerdict(Verdict.CAUTION) : f)
-        .withText(f.text() + why);
+        .withText(Words.of(f.words(), why));
   }
 }

@@ -14,6 +14,7 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Person;
 import org.longlow.constraints.seat.SeatParts;
+import org.longlow.rider.words.Words;
 
 /**
  * Whether there is somebody to ride, and a seat for each of them: without, little can be judged.
@@ -40,10 +41,11 @@ public final class CrewFindings {
                   About.person(new Occupant(person.name(), seat), "").said(person.name()),
                   Verdict.FAIL,
                   SOURCE,
-                  person.name()
-                      + " has nowhere to sit: the "
-                      + seat
-                      + " seat has no pan; add a cushion with the role pan."));
+                  Words.of(
+                      person.name()
+                          + " has nowhere to sit: the "
+                          + seat
+                          + " seat has no pan; add a cushion with the role pan.")));
         }
       }
     }
@@ -54,8 +56,9 @@ public final class CrewFindings {
               About.thing("crew"),
               Verdict.CAUTION,
               SOURCE,
-              "Nobody is said to ride it, so seat, reach, sight, lean and laden loads are not judged;"
-                  + " add somebody to the crew."));
+              Words.of(
+                  "Nobody is said to ride it, so seat, reach, sight, lean and laden loads are not judged;"
+                      + " add somebody to the crew.")));
     }
     return findings;
   }

@@ -26,6 +26,7 @@ import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
+import org.longlow.rider.words.Words;
 
 /** Whether whoever steers keeps both hands on the grips as far as the steering is to turn. */
 public final class HandFindings {
@@ -115,7 +116,7 @@ public final class HandFindings {
         first.rad() >= askedRad
             ? Verdict.PASS
             : hands.near(askedRad) || far > SHOULDER_MM ? Verdict.FAIL : Verdict.CAUTION;
-    String text =
+    Words text =
         verdict == Verdict.PASS
             ? Say.format(
                 "%s keeps both hands on the grips to the %s of lock asked on either side.",
@@ -137,7 +138,7 @@ public final class HandFindings {
    *
    * @param forwardMm how far a shoulder must come forward to keep it; NaN where it cannot
    */
-  private static String lost(
+  private static Words lost(
       String who, HandsTurned hands, HandsTurned.Kept first, double askedRad, double forwardMm) {
     double far = hands.farMm(askedRad);
     boolean near = far == 0;

@@ -23,6 +23,7 @@ import org.longlow.rider.pose.JointReading;
 import org.longlow.rider.pose.PoseResult;
 import org.longlow.rider.pose.Posture;
 import org.longlow.rider.seat.SeatOutcome;
+import org.longlow.rider.words.Words;
 
 /** Reach and joint angles of each crew member. */
 public final class PoseFindings {
@@ -120,7 +121,7 @@ public final class PoseFindings {
         verdict,
         Figures.NONE,
         List.of(Basis.model("this layout")),
-        text);
+        Words.of(text));
   }
 
   /** Whoever steers needs grips; a passenger may do without. */
@@ -133,10 +134,11 @@ public final class PoseFindings {
         steers ? Verdict.FAIL : Verdict.CAUTION,
         Figures.only(Double.NaN, FigureUnit.MM),
         List.of(Basis.model("this layout")),
-        SeatFindings.who(sitting)
-            + (steers
-                ? " has no grips to steer by; add a grip."
-                : " has no grips to hold on to; add a grip, or see what else there is to hold."));
+        Words.of(
+            SeatFindings.who(sitting)
+                + (steers
+                    ? " has no grips to steer by; add a grip."
+                    : " has no grips to hold on to; add a grip, or see what else there is to hold.")));
   }
 
   private static void reach(
@@ -162,7 +164,7 @@ public final class PoseFindings {
                     Verdict.PASS,
                     Figures.only(0, FigureUnit.MM),
                     LINKS,
-                    SeatFindings.who(sitting) + " reaches " + what + ".")
+                    Words.of(SeatFindings.who(sitting) + " reaches " + what + "."))
                 .at(at));
         continue;
       }
@@ -176,14 +178,14 @@ public final class PoseFindings {
                   Verdict.FAIL,
                   Figures.atMost(mm, 0, FigureUnit.MM),
                   LINKS,
-                  SeatFindings.who(sitting)
-                      + " cannot reach "
-                      + what
-                      + ": they are "
-                      + Say.mm(mm)
-                      + (far ? " too far away; bring " : " too near; move ")
-                      + what
-                      + (far ? " nearer to the seat or farther in." : " farther from the seat."))
+                  Words.of(
+                      SeatFindings.who(sitting) + " cannot reach " + what + ": they are ",
+                      Say.mm(mm),
+                      (far ? " too far away; bring " : " too near; move ")
+                          + what
+                          + (far
+                              ? " nearer to the seat or farther in."
+                              : " farther from the seat.")))
               .at(at));
     }
   }

@@ -30,6 +30,7 @@ import org.longlow.rider.seat.SeatLoad;
 import org.longlow.rider.seat.SeatNote;
 import org.longlow.rider.seat.SeatOutcome;
 import org.longlow.rider.seat.Support;
+import org.longlow.rider.words.Words;
 
 /** How each crew member sits: sink of each cushion, hold, head rest. */
 public final class SeatFindings {
@@ -105,11 +106,12 @@ public final class SeatFindings {
                   About.person(sitting.occupant(), "").said(sitting.person()),
                   Verdict.FAIL,
                   RIDER_MODEL,
-                  sitting.person()
-                      + " cannot sit on the "
-                      + sitting.seat()
-                      + " seat: "
-                      + none.reason())
+                  Words.of(
+                      sitting.person()
+                          + " cannot sit on the "
+                          + sitting.seat()
+                          + " seat: "
+                          + none.reason()))
               .in(stance));
       findings.addAll(BodyCare.notes(sitting, stance));
       return findings;
@@ -141,7 +143,7 @@ public final class SeatFindings {
                 sitting.occupant(), note.about().words(), note.about().words().replace(' ', '-')),
             Verdict.CAUTION,
             RIDER_MODEL,
-            who(sitting) + ": " + note.text())
+            Words.of(who(sitting) + ": ", note.text()))
         .in(stance);
   }
 
@@ -190,7 +192,7 @@ public final class SeatFindings {
                 Say.mm(left),
                 Say.mm(right),
                 Say.mm(least),
-                Say.mm(least - side),
+                Words.atLeast(least - side),
                 way)));
   }
 
@@ -220,9 +222,9 @@ public final class SeatFindings {
     Support support = Support.of(load);
     Verdict verdict =
         support.bottoms() ? Verdict.FAIL : support.lasts() ? Verdict.PASS : Verdict.CAUTION;
-    String later =
+    Words later =
         support.bottoms() || support.worn() == support.fresh()
-            ? ""
+            ? Words.NONE
             : Say.format(
                 " Worn foam, %s softer, has a %s of %s and %s.",
                 Say.percent(1 - Foam.WORN_SHARE),
@@ -286,9 +288,9 @@ public final class SeatFindings {
     }
     boolean held = seated.headOnRest();
     Verdict verdict = held || !needed ? Verdict.PASS : Verdict.CAUTION;
-    String text =
+    Words text =
         held
-            ? who(sitting) + ": the head leans on the rest."
+            ? Words.of(who(sitting) + ": the head leans on the rest.")
             : sitting.parts().head().isEmpty()
                 ? Say.format(
                     "%s leans back %s with nothing to rest the head on; from about %.0f° a head rest"
@@ -297,7 +299,7 @@ public final class SeatFindings {
                     Say.deg(recline),
                     Math.toDegrees(SeatOutcome.Seated.HEAD_REST_RECLINE_RAD))
                 : Double.isNaN(seated.headGapMm())
-                    ? who(sitting) + ": the head does not come to its rest."
+                    ? Words.of(who(sitting) + ": the head does not come to its rest.")
                     : Say.format(
                         "%s: the head is %s off its rest.",
                         who(sitting), Say.mm(seated.headGapMm()));

@@ -34,6 +34,8 @@ import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.pose.Posture;
 import org.longlow.rider.pose.Reach;
 import org.longlow.rider.pose.Sight;
+import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.Words;
 
 /** What the rider sees of the road, and whether a foot reaches it. */
 public final class SightFindings {
@@ -90,21 +92,22 @@ public final class SightFindings {
                 Double.isFinite(over.roadMm()) ? over.roadMm() : Double.NaN, limit, FigureUnit.MM),
             List.of(
                 Basis.model("straight line from the eye"), Sources.of(layout, Demands.Key.SIGHT)),
-            sitting.person()
-                + (Double.isFinite(over.roadMm())
-                    ? " sees the road from " + metres(over.roadMm()) + " ahead"
-                    : " sees no road")
-                + " over everything in front; "
-                + metres(limit)
-                + (over.roadMm() > limit
-                    ? " are asked: raise the eye or lower what stands in front."
-                    : " are asked.")
-                + glass);
+            Words.of(
+                sitting.person()
+                    + (Double.isFinite(over.roadMm())
+                        ? " sees the road from " + metres(over.roadMm()) + " ahead"
+                        : " sees no road")
+                    + " over everything in front; "
+                    + metres(limit)
+                    + (over.roadMm() > limit
+                        ? " are asked: raise the eye or lower what stands in front."
+                        : " are asked.")
+                    + glass));
     return over.over() == null ? f : f.at(standing.ground().toFrame(over.over()));
   }
 
-  private static String metres(double mm) {
-    return Double.isInfinite(mm) ? "nowhere" : Say.number(mm / 1000) + " m";
+  private static Words metres(double mm) {
+    return Double.isInfinite(mm) ? Words.of("nowhere") : Words.figure(mm, Shown.ROAD);
   }
 
   /** Returns of each thing straight ahead the corner that hides most, in the road's axes. */
@@ -155,11 +158,12 @@ public final class SightFindings {
     Reach.GroundFoot foot = Reach.ground(sitting.body(), hip, side);
     double raised = Math.max(0, -foot.flatMarginMm());
     double limit = standing.places().value(layout.demands().limit(Demands.Key.FOOT_DOWN));
-    String how =
+    Words how =
         switch (foot.footing()) {
-          case FLAT -> "puts a whole foot on the ground";
-          case BALL -> "stands on the ball of the foot, the leg " + Say.mm(raised) + " short";
-          case NONE -> "cannot reach the ground, the leg is " + Say.mm(raised) + " short";
+          case FLAT -> Words.of("puts a whole foot on the ground");
+          case BALL ->
+              Words.of("stands on the ball of the foot, the leg ", Say.mm(raised), " short");
+          case NONE -> Words.of("cannot reach the ground, the leg is ", Say.mm(raised), " short");
         };
     Finding f =
         Finding.held(
@@ -171,12 +175,12 @@ public final class SightFindings {
                     Basis.published(
                         Known.CHECKED, "body links of the survey, leg straight beside the pan"),
                     Sources.of(layout, Demands.Key.FOOT_DOWN)),
-                sitting.person()
-                    + " "
-                    + how
-                    + (raised > limit
+                Words.of(
+                    sitting.person() + " ",
+                    how,
+                    (raised > limit
                         ? " at a stop: lower the seat or narrow the pan."
-                        : " at a stop."))
+                        : " at a stop.")))
             .at(
                 standing
                     .ground()
@@ -188,11 +192,12 @@ public final class SightFindings {
     return f.verdict() == Verdict.PASS && barred
         ? f.withVerdict(Verdict.CAUTION)
             .withText(
-                f.text()
-                    + Say.format(
+                Words.of(
+                    f.words(),
+                    Say.format(
                         " That is beside the pan; %s reaches out to %s there, and the leg has to go"
                             + " over or round it.",
-                        wide.get().part().name(), Say.mm(halfMm(wide.get()))))
+                        wide.get().part().name(), Say.mm(halfMm(wide.get())))))
         : f;
   }
 

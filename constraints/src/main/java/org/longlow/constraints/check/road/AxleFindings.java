@@ -18,6 +18,7 @@ import org.longlow.constraints.machine.chassis.TyreSizeReader;
 import org.longlow.constraints.place.Placed;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Tyres;
+import org.longlow.rider.words.Words;
 
 /**
  * Whether each axle is drawn as high as its tyre's radius. Every stance stands the machine on its
@@ -37,9 +38,9 @@ public final class AxleFindings {
           Basis.model("radius of the tyre"),
           Basis.judgement(
               Say.format(
-                  "judgement: drawn within %.0f mm of it; more than the tyre's section is another"
+                  "judgement: drawn within %s of it; more than the tyre's section is another"
                       + " wheel",
-                  CLOSE_MM)));
+                  Say.wholeMm(CLOSE_MM))));
 
   private AxleFindings() {}
 
@@ -56,11 +57,11 @@ public final class AxleFindings {
         off <= CLOSE_MM
             ? Verdict.PASS
             : off > sectionMm(wheel, tyre) ? Verdict.FAIL : Verdict.CAUTION;
-    String said =
+    Words said =
         Say.format(
             "%s: its axle, %s, is drawn %s above the ground, and its tyre has a radius of %s",
             wheel.name(), wheel.axle(), Say.mm(drawn), Say.mm(radius));
-    String cure =
+    Words cure =
         Say.format(
             ": on the road this end stands %s %s than drawn, and rake, trail, clearance and slopes"
                 + " change with it. Draw the axle at %s, or give the wheel the tyre or the radius"
@@ -73,7 +74,7 @@ public final class AxleFindings {
             verdict,
             Figures.atMost(off, CLOSE_MM, FigureUnit.MM),
             BASIS,
-            said + (verdict == Verdict.PASS ? "." : cure))
+            Words.of(said, (verdict == Verdict.PASS ? "." : cure)))
         .at(places.pin(wheel.axle()));
   }
 

@@ -23,6 +23,7 @@ import org.longlow.constraints.layout.Tie;
 import org.longlow.constraints.layout.TieKind;
 import org.longlow.constraints.place.Placed;
 import org.longlow.constraints.shape.Places;
+import org.longlow.rider.words.Words;
 
 /**
  * Whether a chain has an even whole number of links.
@@ -102,14 +103,15 @@ public final class ChainFindings {
                 "inner and outer links take turns, so a chain closes on an even number; that a cranked half"
                     + " link is weaker is common practice, no source")),
         even
-            ? "Chain " + tie + " has " + whole + " links, an even number."
+            ? Words.of("Chain " + tie + " has " + whole + " links, an even number.")
             : isWhole
-                ? "Chain "
-                    + tie
-                    + " has "
-                    + whole
-                    + " links, an odd number, which needs a cranked half link, the weakest of the"
-                    + " chain; choose an even number."
+                ? Words.of(
+                    "Chain "
+                        + tie
+                        + " has "
+                        + whole
+                        + " links, an odd number, which needs a cranked half link, the weakest of the"
+                        + " chain; choose an even number.")
                 : Say.format(
                     "Chain %s would have %.2f links; choose an even whole number.", tie, links));
   }

@@ -21,6 +21,7 @@ import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Words;
 
 /** The lowest point under the machine, laden and at full bump. */
 public final class GroundFindings {
@@ -90,14 +91,13 @@ public final class GroundFindings {
             Optional.of(standing.condition()),
             Figures.atLeast(least, limit, FigureUnit.MM),
             List.of(Sources.of(layout, demand)),
-            part
-                + " is the lowest part, "
-                + Say.mm(least)
-                + " above the road; "
-                + Say.mm(limit)
-                + " are asked "
-                + demand.meaning()
-                + (least < limit ? ": raise it " + Say.mm(limit - least) + "." : "."))
+            Words.of(
+                part + " is the lowest part, ",
+                Say.mm(least),
+                " above the road; ",
+                Say.mm(limit),
+                " are asked " + demand.meaning(),
+                (least < limit ? Words.of(": raise it ", Words.atLeast(limit - least), ".") : ".")))
         .at(new PointMm(at.x, at.y));
   }
 }

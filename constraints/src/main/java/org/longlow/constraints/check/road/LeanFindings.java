@@ -34,6 +34,8 @@ import org.longlow.constraints.stand.Wheels;
 import org.longlow.constraints.words.Progress;
 import org.longlow.rider.geom.Bracket;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.Words;
 
 /**
  * How far the machine leans to each side in a turn before each part, or somebody on it, touches the
@@ -169,20 +171,21 @@ public final class LeanFindings {
         .measured(Figures.only(Double.NaN, FigureUnit.DEG));
   }
 
-  private static String words(Touch touch, boolean headline, double limit) {
+  private static Words words(Touch touch, boolean headline, double limit) {
     String name = touch.thing().name();
     String roll = Say.deg(touch.deg());
     String touches =
         touch.thing().person().isPresent() ? "a limb of " + name + " touches" : name + " touches";
-    String first =
+    Words first =
         headline
-            ? "Leaning to the "
-                + side(touch.left())
-                + ", the first hard thing is "
-                + (touch.thing().person().isPresent() ? "a limb of " : "")
-                + name
-                + ", at "
-                + roll
+            ? Words.of(
+                "Leaning to the "
+                    + side(touch.left())
+                    + ", the first hard thing is "
+                    + (touch.thing().person().isPresent() ? "a limb of " : "")
+                    + name
+                    + ", at "
+                    + roll)
             : Say.format("Leaning to the %s, %s the road at %s", side(touch.left()), touches, roll);
     String asked = "; " + Say.deg(limit) + " are asked";
     String mend =
@@ -191,19 +194,22 @@ public final class LeanFindings {
             : touch.thing().folds()
                 ? ": it folds, so it warns before something hard touches."
                 : ": raise it or bring it farther in.";
-    return first + asked + mend + turn(touch.state().idealRad());
+    return Words.of(first, asked + mend, turn(touch.state().idealRad()));
   }
 
-  private static String turn(double idealRad) {
+  private static Words turn(double idealRad) {
     if (idealRad <= 0) {
-      return " The mass lies so far to the other side that it takes no turn to lean so far.";
+      return Words.of(
+          " The mass lies so far to the other side that it takes no turn to lean so far.");
     }
     if (idealRad >= Math.PI / 2) {
-      return " The mass lies so far to that side that no turn holds the machine there.";
+      return Words.of(" The mass lies so far to that side that no turn holds the machine there.");
     }
     return Say.format(
-        " That lean is a turn of %.0f m radius at %.0f km/h, %.2f g sideways.",
-        EXAMPLE_RADIUS_M, 3.6 * TurnLean.speedMs(idealRad, EXAMPLE_RADIUS_M), Math.tan(idealRad));
+        " That lean is a turn of %s radius at %s, %.2f g sideways.",
+        Words.figure(1000 * EXAMPLE_RADIUS_M, Shown.ROAD),
+        Words.figure(3.6 * TurnLean.speedMs(idealRad, EXAMPLE_RADIUS_M), Shown.SPEED),
+        Math.tan(idealRad));
   }
 
   private static String side(boolean left) {

@@ -21,6 +21,7 @@ import org.longlow.constraints.machine.chassis.AxleLoads;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.rider.body.GearMass;
+import org.longlow.rider.words.Words;
 
 /** Axle loads and centre of mass, with and without each crew member. */
 public final class LoadFindings {
@@ -38,10 +39,10 @@ public final class LoadFindings {
   private static final Basis GEAR =
       Basis.practice(
           Say.format(
-              "helmet %s kg from memory, boots %s kg and clothes %s kg common practice",
-              Say.number(GearMass.of(true, false, false).totalKg()),
-              Say.number(GearMass.of(false, true, false).totalKg()),
-              Say.number(GearMass.of(false, false, true).totalKg())));
+              "helmet %s from memory, boots %s and clothes %s common practice",
+              Say.kg(GearMass.of(true, false, false).totalKg()),
+              Say.kg(GearMass.of(false, true, false).totalKg()),
+              Say.kg(GearMass.of(false, false, true).totalKg())));
 
   private static final Basis LIFT_BASIS = Basis.model("statics; no aerodynamics, level road");
 
@@ -59,23 +60,23 @@ public final class LoadFindings {
       double least = s.places().value(layout.demands().limit(Demands.Key.FRONT_SHARE_MIN));
       double most = s.places().value(layout.demands().limit(Demands.Key.FRONT_SHARE_MAX));
       String who = laden ? "with " + s.condition().people() : "with nobody on it";
-      String text =
+      Words text =
           Say.format(
-              "%s the machine weighs %s kg%s; front axle %.0f N, rear axle %.0f N, %s on the front;"
-                  + " centre of mass %.0f mm ahead of the rear contact, %.0f mm up and %s.",
+              "%s the machine weighs %s%s; front axle %s, rear axle %s, %s on the front;"
+                  + " centre of mass %s ahead of the rear contact, %s up and %s.",
               who.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + who.substring(1),
-              Say.number(s.load().total().massKg()),
+              Say.kg(s.load().total().massKg()),
               laden ? " with gear" : "",
-              axles.frontN(),
-              axles.rearN(),
+              Say.newton(axles.frontN()),
+              Say.newton(axles.rearN()),
               Say.percent(share),
-              s.ground().toRoad(s.load().total().at()).x(),
-              s.ground().toRoad(s.load().total().at()).z(),
+              Say.wholeMm(s.ground().toRoad(s.load().total().at()).x()),
+              Say.wholeMm(s.ground().toRoad(s.load().total().at()).z()),
               across(s.load().total().yMm()));
       Optional<Condition> stance = Optional.of(s.condition());
       if (laden) {
         boolean low = share - least < most - share;
-        String limits =
+        Words limits =
             share < least
                 ? Say.format(
                     " At least %s are asked there: move heavy parts or the seat forward.",
@@ -84,7 +85,7 @@ public final class LoadFindings {
                     ? Say.format(
                         " At most %s are asked there: move heavy parts or the seat back.",
                         Say.percent(most))
-                    : "";
+                    : Words.NONE;
         Finding f =
             Finding.held(
                 LOAD,
@@ -98,7 +99,7 @@ public final class LoadFindings {
                     GEAR,
                     Sources.of(
                         layout, low ? Demands.Key.FRONT_SHARE_MIN : Demands.Key.FRONT_SHARE_MAX)),
-                text + limits);
+                Words.of(text, limits));
         findings.add(f.at(s.load().total().at()));
         findings.add(lift(s, axles));
       } else {
@@ -118,11 +119,11 @@ public final class LoadFindings {
   }
 
   /** Where the centre lies across the machine, in words. */
-  private static String across(double yMm) {
+  private static Words across(double yMm) {
     double mm = Math.abs(yMm);
     return mm < 0.5
-        ? "in the middle"
-        : Say.format("%.0f mm to the %s of the middle", mm, yMm > 0 ? "left" : "right");
+        ? Words.of("in the middle")
+        : Words.of(Say.wholeMm(mm), " to the " + (yMm > 0 ? "left" : "right") + " of the middle");
   }
 
   private static Finding lift(Standing s, AxleLoads axles) {
@@ -132,10 +133,11 @@ public final class LoadFindings {
           s,
           Verdict.FAIL,
           Double.NaN,
-          "With "
-              + people
-              + " the centre of mass lies in the road or under it; look at the places and masses of"
-              + " the heavy parts.");
+          Words.of(
+              "With "
+                  + people
+                  + " the centre of mass lies in the road or under it; look at the places and masses of"
+                  + " the heavy parts."));
     }
     double least = Math.min(axles.brakeLiftG(), axles.driveLiftG());
     return least > 0
@@ -161,7 +163,7 @@ public final class LoadFindings {
     return About.thing(people, people);
   }
 
-  private static Finding lift(Standing s, Verdict verdict, double g, String text) {
+  private static Finding lift(Standing s, Verdict verdict, double g, Words text) {
     return new Finding(
         LIFT,
         about(s),

@@ -19,6 +19,7 @@ import org.longlow.constraints.machine.ride.Suspension;
 import org.longlow.constraints.stand.Springs;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
+import org.longlow.rider.words.Words;
 
 /** Whether the wheels hang between their stops at rest, with nobody and with each crew. */
 public final class SagFindings {
@@ -58,7 +59,7 @@ public final class SagFindings {
     double hanging = has.path().axle(-has.droopMm()).z();
     double travel = has.path().axle(has.bumpMm()).z() - hanging;
     double used = has.path().axle(rest.travelMm()).z() - hanging;
-    String text =
+    Words text =
         switch (rest.state()) {
           case BOTTOMED ->
               Say.format(

@@ -8,6 +8,7 @@ import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.stand.Wheels;
+import org.longlow.rider.words.Words;
 
 /**
  * Care about machines whose springs are not known: the wheels stay as drawn where springs would be
@@ -37,11 +38,12 @@ public record SpringCare(List<String> carriers) {
             new About(names, carriers, Optional.empty(), List.of("unknown")),
             Verdict.CAUTION,
             Basis.model("this layout"),
-            "How far the springs of "
-                + names
-                + " are pressed at rest is not known, since the rate is missing: give rate and"
-                + " preload. Full bump and droop count; at rest the wheel is taken to be as"
-                + " drawn."));
+            Words.of(
+                "How far the springs of "
+                    + names
+                    + " are pressed at rest is not known, since the rate is missing: give rate and"
+                    + " preload. Full bump and droop count; at rest the wheel is taken to be as"
+                    + " drawn.")));
   }
 
   /** Returns a finding that rests on where the springs are at rest: it never passes outright. */
@@ -59,6 +61,8 @@ public record SpringCare(List<String> carriers) {
     }
     return (f.verdict() == Verdict.PASS ? f.withVerdict(Verdict.CAUTION) : f)
         .withText(
-            f.text() + " Rough: the rate of " + String.join(" and ", carriers) + " is not known.");
+            Words.of(
+                f.words(),
+                " Rough: the rate of " + String.join(" and ", carriers) + " is not known."));
   }
 }

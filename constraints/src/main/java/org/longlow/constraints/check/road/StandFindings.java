@@ -2,6 +2,7 @@ package org.longlow.constraints.check.road;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import org.longlow.constraints.check.finding.About;
@@ -33,6 +34,7 @@ import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
 import org.longlow.rider.geom.OutOfRange;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Words;
 
 /** Whether the parked machine stays on its side stand. */
 public final class StandFindings {
@@ -119,9 +121,11 @@ public final class StandFindings {
     DoubleFunction<OnStand> openBy = opening -> on(massWith(opens, motion.at(opening)));
     double worst = Sweep.least(opening -> tipRad(openBy.apply(opening)));
     Finding f = tip(openBy.apply(worst), Condition.open(name));
-    String share = Say.format("%.0f %%", worst * 100);
+    String share = String.format(Locale.ROOT, "%.0f %%", worst * 100);
     return Optional.of(
-            worst == 1 ? f : f.withText(f.text() + " Worst is " + name + " open by " + share + "."))
+            worst == 1
+                ? f
+                : f.withText(Words.of(f.words(), " Worst is " + name + " open by " + share + ".")))
         .map(x -> x.openBy(worst));
   }
 
@@ -145,7 +149,7 @@ public final class StandFindings {
   private Finding tip(OnStand on, Condition condition) {
     Optional<OnStand.Held> rest = on.rest();
     PointMm foot = parked.ground().toRoad(parked.places().pin(stand.foot()));
-    Optional<String> nothing = holdsNothing(on, rest.isPresent(), foot.z());
+    Optional<Words> nothing = holdsNothing(on, rest.isPresent(), foot.z());
     if (nothing.isPresent()) {
       return Finding.note(STAND, About.parts(stand.name()), Verdict.FAIL, STATICS, nothing.get())
           .in(condition);
@@ -157,9 +161,9 @@ public final class StandFindings {
     boolean agrees = Math.abs(off) <= FOOT_OFF_MM;
     double tip = Math.toDegrees(parkedSo.leastTipRad());
     double limit = Math.toDegrees(parked.places().value(layout.demands().limit(Demands.Key.TIP)));
-    String drawn =
+    Words drawn =
         agrees
-            ? ""
+            ? Words.NONE
             : Say.format(
                 " Its foot is %s %s the road at the lean of %s that is written; as drawn it stands"
                     + " at %s, and that is what counts here.",
@@ -174,17 +178,18 @@ public final class StandFindings {
                 Optional.of(condition),
                 Figures.atLeast(tip, limit, FigureUnit.DEG),
                 List.of(STATICS, Sources.of(layout, Demands.Key.TIP)),
-                Say.format(
+                Words.of(
+                    Say.format(
                         "On %s the machine tips at %s of slope or push, %s are asked%s; the foot"
-                            + " carries %.0f N.",
+                            + " carries %s.",
                         stand.name(),
                         Say.deg(tip),
                         Say.deg(limit),
                         tip < limit
                             ? ", so set its foot farther out or let the machine lean more"
                             : "",
-                        parked.load().axles().weightN() * parkedSo.footShare())
-                    + drawn)
+                        Say.newton(parked.load().axles().weightN() * parkedSo.footShare())),
+                    drawn))
             .at(parked.places().pin(stand.foot()));
     if (f.verdict() == Verdict.FAIL) {
       return f;
@@ -193,28 +198,33 @@ public final class StandFindings {
     if (stuck < limit) {
       return f.withVerdict(Verdict.CAUTION)
           .withText(
-              f.text()
-                  + (stuck < 0
+              Words.of(
+                  f.words(),
+                  (stuck < 0
                       ? " While its springs stick where they are upright it does not stand at all."
                       : Say.format(
                           " While its springs stick where they are upright it tips at %s.",
-                          Say.deg(stuck)))
-                  + " Rock it on its springs before you leave it.");
+                          Say.deg(stuck))),
+                  " Rock it on its springs before you leave it."));
     }
     return agrees ? f : f.withVerdict(Verdict.CAUTION);
   }
 
   /** Returns why a stand holds nothing, if it does not. */
-  private Optional<String> holdsNothing(OnStand on, boolean rests, double footZMm) {
+  private Optional<Words> holdsNothing(OnStand on, boolean rests, double footZMm) {
     if (!(on.at(0).massHeightMm() > 0)) {
       return Optional.of(
-          "The centre of mass lies in the road; nothing can be said about " + stand.name() + ".");
+          Words.of(
+              "The centre of mass lies in the road; nothing can be said about "
+                  + stand.name()
+                  + "."));
     }
     if (on.yMm() < OnStand.LEAST_ASIDE_MM) {
       return Optional.of(
-          stand.name()
-              + " stands under the middle of the machine and holds it on no side; set its"
-              + " foot out to one side.");
+          Words.of(
+              stand.name()
+                  + " stands under the middle of the machine and holds it on no side; set its"
+                  + " foot out to one side."));
     }
     if (rests && footZMm >= -FOOT_OFF_MM) {
       return Optional.empty();

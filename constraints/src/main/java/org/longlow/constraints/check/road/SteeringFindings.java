@@ -19,6 +19,7 @@ import org.longlow.constraints.machine.chassis.Steering;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Words;
 
 /** Rake and trail as they come out, unladen and laden, against what machines on the road have. */
 public final class SteeringFindings {
@@ -85,7 +86,7 @@ public final class SteeringFindings {
   }
 
   /** What is not above 0 fails, what is out of the usual range needs care. */
-  private static Finding finding(FindingKind kind, Standing s, Figures figures, String text) {
+  private static Finding finding(FindingKind kind, Standing s, Figures figures, Words text) {
     String people = s.condition().people();
     Verdict verdict =
         figures.value() <= 0 ? Verdict.FAIL : figures.margin() < 0 ? Verdict.CAUTION : Verdict.PASS;
@@ -101,16 +102,17 @@ public final class SteeringFindings {
 
   private static Finding rake(Standing s, double deg, PointMm top) {
     Figures figures = Figures.within(deg, LEAST_RAKE_DEG, MOST_RAKE_DEG, FigureUnit.DEG);
-    String more =
+    Words more =
         deg <= 0
-            ? ": the steering axis does not lean back, so the wheel falls to one side and cannot"
-                + " be held; lean it back"
+            ? Words.of(
+                ": the steering axis does not lean back, so the wheel falls to one side and cannot"
+                    + " be held; lean it back")
             : figures.margin() < 0
                 ? Say.format(
                     "; machines on the road have %.0f to %.0f°: steep steers nervously, flat falls"
                         + " into turns",
                     LEAST_RAKE_DEG, MOST_RAKE_DEG)
-                : "";
+                : Words.NONE;
     return finding(
             RAKE,
             s,
@@ -122,16 +124,17 @@ public final class SteeringFindings {
   private static Finding trail(Standing s, double rakeDeg, Steering steering) {
     double trail = steering.groundTrailMm();
     Figures figures = Figures.within(trail, LEAST_MM, MOST_MM, FigureUnit.MM);
-    String advice =
+    Words advice =
         trail <= 0
-            ? "; without trail the wheel does not straighten itself: lean the steering axis back"
-                + " more, or set the axle less far ahead of it"
+            ? Words.of(
+                "; without trail the wheel does not straighten itself: lean the steering axis back"
+                    + " more, or set the axle less far ahead of it")
             : figures.margin() < 0
                 ? Say.format(
-                    "; machines on the road have %.0f to %.0f mm: too little makes it nervous, too"
+                    "; machines on the road have %s to %s: too little makes it nervous, too"
                         + " much heavy to turn",
-                    LEAST_MM, MOST_MM)
-                : "";
+                    Say.wholeMm(LEAST_MM), Say.wholeMm(MOST_MM))
+                : Words.NONE;
     return finding(
             TRAIL,
             s,

@@ -18,6 +18,8 @@ import org.longlow.constraints.machine.chassis.TurningCircle;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.Words;
 
 /** The circle that the machine turns on at full lock. */
 public final class TurningFindings {
@@ -66,12 +68,11 @@ public final class TurningFindings {
                 PLANE,
                 Say.format(
                     "Turned the %s asked, upright and at a walk, the front wheel turns by %s on the"
-                        + " ground and runs on a circle %.2f m across, the rear wheel on one of %.2f"
-                        + " m.",
+                        + " ground and runs on a circle %s across, the rear wheel on one of %s.",
                     Say.deg(Math.toDegrees(lock)),
                     Say.deg(Math.toDegrees(circle.onGroundRad())),
-                    across / 1000,
-                    2 * circle.rearRadiusMm() / 1000))
+                    Words.figure(across, Shown.CIRCLE),
+                    Words.figure(2 * circle.rearRadiusMm(), Shown.CIRCLE)))
             .at(s.ground().frontContact()));
   }
 }

@@ -13,6 +13,7 @@ import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.shape.PartShape;
+import org.longlow.rider.words.Words;
 
 /**
  * Which parts have a known mass, and what that does to findings that rest on masses.
@@ -49,11 +50,12 @@ public record Weights(List<String> unknown) {
                         String.join(", ", unknown), unknown, Optional.empty(), List.of("unknown")),
                     Verdict.CAUTION,
                     Basis.model("this layout"),
-                    "Mass not known: "
-                        + String.join(", ", unknown)
-                        + ". Each counts as nothing in loads, sag, lean, stand and centre of mass; weigh"
-                        + " it and give its mass. A material gives one only to what it fills: tube,"
-                        + " sheet, cushion, footboard and block.")
+                    Words.of(
+                        "Mass not known: "
+                            + String.join(", ", unknown)
+                            + ". Each counts as nothing in loads, sag, lean, stand and centre of mass; weigh"
+                            + " it and give its mass. A material gives one only to what it fills: tube,"
+                            + " sheet, cushion, footboard and block."))
                 .measured(Figures.only(unknown.size(), FigureUnit.COUNT)));
   }
 
@@ -64,9 +66,10 @@ public record Weights(List<String> unknown) {
     }
     Finding careful = f.verdict() == Verdict.PASS ? f.withVerdict(Verdict.CAUTION) : f;
     return careful.withText(
-        f.text()
-            + " Incomplete: the mass of "
-            + (unknown.size() == 1 ? unknown.get(0) : unknown.size() + " parts")
-            + " is not known.");
+        Words.of(
+            f.words(),
+            " Incomplete: the mass of "
+                + (unknown.size() == 1 ? unknown.get(0) : unknown.size() + " parts")
+                + " is not known."));
   }
 }

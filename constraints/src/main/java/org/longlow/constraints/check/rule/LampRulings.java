@@ -15,6 +15,8 @@ import org.longlow.constraints.law.LampItem;
 import org.longlow.constraints.law.Row;
 import org.longlow.constraints.layout.LampPart;
 import org.longlow.constraints.words.Names;
+import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.Words;
 
 /** The lamps of a machine against one row of the tables: number, colour, place, height, size. */
 final class LampRulings {
@@ -117,7 +119,7 @@ final class LampRulings {
             about("count"),
             outcome,
             Figures.within(n, least, most, FigureUnit.COUNT),
-            given + asked + remedy + astray));
+            Words.of(given + asked + remedy + astray)));
   }
 
   private Ruling colour(LampItem lamp) {
@@ -126,11 +128,12 @@ final class LampRulings {
         about("colour", lamp),
         row.colours().contains(lamp.colour()) ? Outcome.INSIDE : Outcome.OUTSIDE,
         Figures.NONE,
-        lamp.part()
-            + " is "
-            + Names.word(lamp.colour())
-            + "; allowed is "
-            + row.colours().stream().map(Names::word).collect(Collectors.joining(" or ")));
+        Words.of(
+            lamp.part()
+                + " is "
+                + Names.word(lamp.colour())
+                + "; allowed is "
+                + row.colours().stream().map(Names::word).collect(Collectors.joining(" or "))));
   }
 
   /** Each edge has its own limit: the one with less to spare is told. */
@@ -157,7 +160,9 @@ final class LampRulings {
             Say.mm(figures.limit()),
             figures.inside()
                 ? ""
-                : "; " + (nearLow ? "raise" : "lower") + " it by " + Say.mm(-figures.margin())));
+                : Words.of(
+                    "; " + (nearLow ? "raise" : "lower") + " it by ",
+                    Words.atLeast(-figures.margin()))));
   }
 
   private Ruling stateHeight(LampItem lamp) {
@@ -183,8 +188,11 @@ final class LampRulings {
         figures.inside() ? Outcome.INSIDE : square ? Outcome.CARE : Outcome.OUTSIDE,
         figures,
         Say.format(
-            "%s: the lit area as drawn%s is %.0f mm2, at least %.0f mm2 asked",
-            lamp.part(), lamp.round() ? ", taken as round," : "", lamp.areaMm2(), row.least()));
+            "%s: the lit area as drawn%s is %s, at least %s asked",
+            lamp.part(),
+            lamp.round() ? ", taken as round," : "",
+            Words.figure(lamp.areaMm2(), Shown.AREA),
+            Words.figure(row.least(), Shown.AREA)));
   }
 
   private Ruling across() {
@@ -247,6 +255,7 @@ final class LampRulings {
         row,
         About.thing(row.words(), row.name(), "not-covered"),
         Outcome.CARE,
-        "Not covered: " + row.text() + " of the " + row.words() + "; the text was not read");
+        Words.read(
+            "Not covered: " + row.text() + " of the " + row.words() + "; the text was not read"));
   }
 }

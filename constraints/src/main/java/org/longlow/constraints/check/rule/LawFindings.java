@@ -30,6 +30,7 @@ import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Words;
 
 /** The machine, unladen, against the bodies of rules that the layout is held to. */
 public final class LawFindings {
@@ -77,7 +78,7 @@ public final class LawFindings {
         About.thing("lamps"),
         verdict,
         Basis.model("tables listed with each finding"),
-        text);
+        Words.of(text));
   }
 
   /**
@@ -118,11 +119,12 @@ public final class LawFindings {
               About.lamps(parts).named("not-covered", words.replace(' ', '-')),
               Outcome.CARE,
               Figures.NONE,
-              "Not covered: "
-                  + words
-                  + " ("
-                  + String.join(", ", parts)
-                  + "); it is given and the table has no row for it",
+              Words.of(
+                  "Not covered: "
+                      + words
+                      + " ("
+                      + String.join(", ", parts)
+                      + "); it is given and the table has no row for it"),
               List.of(),
               false));
     }

@@ -23,6 +23,7 @@ import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.seat.SeatOutcome;
+import org.longlow.rider.words.Words;
 
 /**
  * Foot rests, stand, mirrors and handlebar in law. What a layout does not hold asks for care; it
@@ -58,15 +59,16 @@ final class MachineRulings {
                   row,
                   About.thing("mirrors", "mirror"),
                   Outcome.CARE,
-                  "Not covered: mirrors are not in a layout; at least one is asked, 8064.5 mm2 flat"
-                      + " or 6451.6 mm2 convex, its centre 279 mm out"));
+                  Words.read(
+                      "Not covered: mirrors are not in a layout; at least one is asked, 8064.5 mm2 flat"
+                          + " or 6451.6 mm2 convex, its centre 279 mm out")));
       case NO_MIRRORS ->
           List.of(
               Ruling.said(
                   row,
                   About.thing("mirrors", "mirror"),
                   Outcome.NOT_APPLICABLE,
-                  "Mirrors are not asked on two wheels"));
+                  Words.of("Mirrors are not asked on two wheels")));
       case HANDLEBAR -> List.of(handlebar(row));
       case NOT_COVERED ->
           List.of(
@@ -74,7 +76,7 @@ final class MachineRulings {
                   row,
                   About.thing(row.name().replace('-', ' '), "not-covered", row.name()),
                   Outcome.CARE,
-                  "Not covered: " + row.text().substring(row.name().length() + 2)));
+                  Words.read("Not covered: " + row.text().substring(row.name().length() + 2))));
       default -> throw new IllegalArgumentException(row.asked() + " is about lamps");
     };
   }
@@ -119,7 +121,7 @@ final class MachineRulings {
   private static Ruling footRest(
       Row row, String seat, Optional<String> rest, Outcome outcome, String text) {
     About about = rest.map(About::parts).orElse(About.thing("foot rests"));
-    return Ruling.said(row, about.named("foot-rest", seat), outcome, text);
+    return Ruling.said(row, about.named("foot-rest", seat), outcome, Words.of(text));
   }
 
   private List<Ruling> stands(Row row) {
@@ -130,7 +132,7 @@ final class MachineRulings {
                 row,
                 About.thing("stand", "stand"),
                 Outcome.NOT_APPLICABLE,
-                "No stand is given to judge"))
+                Words.of("No stand is given to judge")))
         : rulings;
   }
 
@@ -141,9 +143,10 @@ final class MachineRulings {
           row,
           about,
           Outcome.CARE,
-          stand.name()
-              + " may neither upset the machine nor close by itself when the parked lean changes;"
-              + " how it latches is not in a layout");
+          Words.of(
+              stand.name()
+                  + " may neither upset the machine nor close by itself when the parked lean changes;"
+                  + " how it latches is not in a layout"));
     }
     PointMm foot = unladen.ground().toRoad(unladen.places().pin(stand.foot()));
     PointMm stowed = unladen.ground().toRoad(unladen.places().pin(stand.stowed()));
@@ -152,12 +155,13 @@ final class MachineRulings {
         row,
         about,
         folds ? Outcome.CARE : Outcome.OUTSIDE,
-        stand.name()
-            + (folds
-                ? " folds rearward and upward as drawn; that it gives way by itself when it touches"
-                    + " the road is not in a layout"
-                : " does not fold rearward and upward; stow its foot behind and above where it"
-                    + " stands"));
+        Words.of(
+            stand.name()
+                + (folds
+                    ? " folds rearward and upward as drawn; that it gives way by itself when it touches"
+                        + " the road is not in a layout"
+                    : " does not fold rearward and upward; stow its foot behind and above where it"
+                        + " stands")));
   }
 
   /** Grips above the seat of one person, mm. */
@@ -173,7 +177,8 @@ final class MachineRulings {
           row,
           About.thing("handlebar", "handlebar"),
           Outcome.CARE,
-          "Not covered: the height of the handlebar needs grips and somebody on the rider's seat");
+          Words.of(
+              "Not covered: the height of the handlebar needs grips and somebody on the rider's seat"));
     }
     Grip grip = highest.get();
     Figures figures = Figures.atMost(grip.aboveSeatMm(), row.most(), FigureUnit.MM);

@@ -16,6 +16,7 @@ import org.longlow.constraints.law.Known;
 import org.longlow.constraints.law.RuleSet;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Words;
 
 /** Rulings as findings: what several bodies of rules say alike is said once and names them all. */
 public final class Rulings {
@@ -43,7 +44,7 @@ public final class Rulings {
       List<Ruling> rulings, Condition stance, Map<String, PointMm> places) {
     Map<List<Object>, List<Ruling>> alike = new LinkedHashMap<>();
     for (Ruling r : rulings) {
-      List<Object> said = List.of(r.about(), r.outcome(), r.figures(), r.text());
+      List<Object> said = List.of(r.about(), r.outcome(), r.figures(), r.words());
       alike.computeIfAbsent(said, k -> new ArrayList<>()).add(r);
     }
     return alike.values().stream().map(same -> finding(same, stance, places)).toList();
@@ -64,11 +65,9 @@ public final class Rulings {
             verdict(first.outcome(), !unsure.isEmpty()),
             first.figures(),
             basis(same, sets),
-            first.text()
-                + " ("
-                + RuleSet.words(sets)
-                + memory(first.outcome(), sets, unsure)
-                + ").");
+            Words.of(
+                first.words(),
+                " (" + RuleSet.words(sets) + memory(first.outcome(), sets, unsure) + ")."));
     return where.map(finding::at).orElse(finding);
   }
 

@@ -15,6 +15,7 @@ import org.longlow.constraints.law.Asked;
 import org.longlow.constraints.law.LampItem;
 import org.longlow.constraints.law.Row;
 import org.longlow.constraints.layout.LampPart;
+import org.longlow.rider.words.Words;
 
 /** Distances between the lamps of a machine against one row of the tables. */
 final class SpacingRulings {
@@ -159,10 +160,10 @@ final class SpacingRulings {
     List<String> parts = LampRulings.parts(about);
     boolean depends = row.asked() == Asked.GAP_OR_LESS;
     Figures figures = Figures.within(valueMm, row.least(), row.most(), FigureUnit.MM);
-    String remedy =
+    Words remedy =
         depends
-            ? "; less may be allowed, see the source"
-            : "; move it by " + Say.mm(-figures.margin());
+            ? Words.of("; less may be allowed, see the source")
+            : Words.of("; move it by ", Words.atLeast(-figures.margin()));
     out.add(
         Ruling.of(
             row,

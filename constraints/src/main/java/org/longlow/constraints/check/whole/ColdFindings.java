@@ -8,6 +8,7 @@ import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.gap.GapFindings;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Traits.Heat;
+import org.longlow.rider.words.Words;
 
 /** Parts that exhaust goes through and that are said not to be hot. */
 public final class ColdFindings {
@@ -25,10 +26,11 @@ public final class ColdFindings {
                     Verdict.CAUTION,
                     Basis.practice(
                         "common practice: what exhaust goes through burns skin and foam"),
-                    p.name()
-                        + " is said not to be hot, so people and soft parts may be as near to it as"
-                        + " to anything: take hot: false away unless it is well lagged, and touch"
-                        + " it after a ride before you trust that."))
+                    Words.of(
+                        p.name()
+                            + " is said not to be hot, so people and soft parts may be as near to it as"
+                            + " to anything: take hot: false away unless it is well lagged, and touch"
+                            + " it after a ride before you trust that.")))
         .toList();
   }
 }

@@ -25,6 +25,7 @@ import org.longlow.constraints.layout.SwingarmPart;
 import org.longlow.constraints.layout.Traits.Duty;
 import org.longlow.constraints.layout.TubePart;
 import org.longlow.constraints.stand.Wheels;
+import org.longlow.rider.words.Words;
 
 /** What a machine still lacks before it can be ridden: what holds its wheels, frame, steering. */
 public final class CompletenessFindings {
@@ -69,9 +70,10 @@ public final class CompletenessFindings {
             lacks.isEmpty() ? Verdict.PASS : Verdict.CAUTION,
             SOURCE,
             lacks.isEmpty()
-                ? "Both wheels are held, there are a frame, a drive and a stand, and the grips are on"
-                    + " something that steers."
-                : "This machine cannot be ridden yet: " + String.join("; ", lacks) + ".")
+                ? Words.of(
+                    "Both wheels are held, there are a frame, a drive and a stand, and the grips are on"
+                        + " something that steers.")
+                : Words.of("This machine cannot be ridden yet: " + String.join("; ", lacks) + "."))
         .measured(Figures.atMost(lacks.size(), 0, FigureUnit.COUNT));
   }
 

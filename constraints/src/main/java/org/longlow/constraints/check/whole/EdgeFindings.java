@@ -67,9 +67,9 @@ public final class EdgeFindings {
                       Verdict.FAIL,
                       PLANE,
                       Say.format(
-                          "%s crosses or touches itself near x %.1f mm, z %.1f mm: put its"
+                          "%s crosses or touches itself near x %s, z %s: put its"
                               + " vertices in order round it, or move the pins they lie on.",
-                          what, near.x, near.y))
+                          what, Say.tenths(near.x), Say.tenths(near.y)))
                   .at(new PointMm(near.x, near.y));
             });
   }
@@ -111,9 +111,9 @@ public final class EdgeFindings {
             List.of(PLANE),
             stands
                 ? Say.format(
-                    "%s keeps %.1f mm at least round its holes, between %s; whether that carries the"
+                    "%s keeps %s at least round its holes, between %s; whether that carries the"
                         + " load is not looked at.",
-                    part, least, between)
+                    part, Say.tenths(least), between)
                 : Say.format(
                     "In %s nothing is left between %s: move the hole, make it smaller, or draw the"
                         + " edge round it.",

@@ -60,13 +60,15 @@ public final class PlaceFindings {
                     List.of(
                         Basis.judgement(
                             Say.format(
-                                "judgement: within %.0f wheelbase beyond the axles, %.0f mm below to %.0f mm"
+                                "judgement: within %.0f wheelbase beyond the axles, %s below to %s"
                                     + " above the ground",
-                                BEYOND_WHEELBASES, -LOWEST_MM, HIGHEST_MM))),
+                                BEYOND_WHEELBASES,
+                                Say.wholeMm(-LOWEST_MM),
+                                Say.wholeMm(HIGHEST_MM)))),
                     Say.format(
-                        "Pin %s lies at %.0f, %.0f mm, %s beyond where parts of a motorcycle are;"
+                        "Pin %s lies at %s, %s beyond where parts of a motorcycle are;"
                             + " look at its units, its formula and its ties.",
-                        e.getKey(), p.x(), p.z(), Say.mm(beyond)))
+                        e.getKey(), Say.place(p), Say.mm(beyond)))
                 .at(p));
       }
     }

@@ -28,6 +28,7 @@ import org.longlow.constraints.solve.SolveReport;
 import org.longlow.constraints.solve.problem.SolveStatus;
 import org.longlow.constraints.solve.problem.SolverSettings;
 import org.longlow.constraints.solve.relation.Relations;
+import org.longlow.rider.words.Words;
 
 /** How the layout itself solved: ties, limits, freedoms, what is redundant or near a dead point. */
 public final class SolveFindings {
@@ -61,7 +62,7 @@ public final class SolveFindings {
   /** Amounts below this would read as nothing, mm. */
   private static final double LEAST_SAID_MM = 0.05;
 
-  private static final String ALLOWED =
+  private static final Words ALLOWED =
       Say.format(
           "the work allowed, %d million evaluations",
           SolverSettings.DEFAULT.workAllowed() / 1_000_000);
@@ -96,10 +97,11 @@ public final class SolveFindings {
               LAYOUT,
               Verdict.CAUTION,
               SOURCE,
-              "Not decided: what the ties leave free and which of them say nothing new; working it"
-                  + " out takes more than "
-                  + ALLOWED
-                  + "."));
+              Words.of(
+                  "Not decided: what the ties leave free and which of them say nothing new; working it"
+                      + " out takes more than ",
+                  ALLOWED,
+                  ".")));
     }
     return findings;
   }
@@ -122,10 +124,11 @@ public final class SolveFindings {
                         About.thing(name, name),
                         Verdict.CAUTION,
                         SOURCE,
-                        "Limit "
-                            + name
-                            + " is from a thing to itself and holds whatever moves, so it limits"
-                            + " nothing; look whether it names what you mean."));
+                        Words.of(
+                            "Limit "
+                                + name
+                                + " is from a thing to itself and holds whatever moves, so it limits"
+                                + " nothing; look whether it names what you mean.")));
               }
             });
     return idle;
@@ -163,12 +166,13 @@ public final class SolveFindings {
             About.thing(what),
             Verdict.FAIL,
             SOURCE,
-            "Not decided: whether "
-                + what
-                + " can hold together with the rest; finding out takes more than "
-                + ALLOWED
-                + ". The drawing shows where the search stopped. Loosen one of them, or draw the"
-                + " layout nearer to what is meant.")
+            Words.of(
+                "Not decided: whether "
+                    + what
+                    + " can hold together with the rest; finding out takes more than ",
+                ALLOWED,
+                ". The drawing shows where the search stopped. Loosen one of them, or draw the"
+                    + " layout nearer to what is meant."))
         .measured(Figures.only(report.maxResidualMm(), FigureUnit.MM));
   }
 
@@ -182,13 +186,14 @@ public final class SolveFindings {
             About.thing(String.join(", ", named)),
             Verdict.FAIL,
             SOURCE,
-            "These ties cannot all hold"
-                + smallest
-                + ": "
-                + String.join(", ", named)
-                + "; change or drop one of them. The drawing shows the nearest compromise, off by "
-                + amount(off, false)
-                + ".")
+            Words.of(
+                "These ties cannot all hold"
+                    + smallest
+                    + ": "
+                    + String.join(", ", named)
+                    + "; change or drop one of them. The drawing shows the nearest compromise, off by ",
+                amount(off, false),
+                "."))
         .measured(new Figures(off, 0, -off, FigureUnit.MM));
   }
 
@@ -200,52 +205,53 @@ public final class SolveFindings {
         problem
             .across(failure.limit())
             .filter(pair -> pair.shortMm() >= failure.shortfallMm() - LEAST_SAID_MM);
-    String text =
+    Words text =
         across.isPresent()
-            ? "Limit "
-                + failure.limit()
-                + " is "
-                + Say.mm(across.get().shortMm())
-                + " short across the machine; no move in the elevation of less than "
-                + Say.mm(across.get().wayMm())
-                + " helps, since the two lie side by side there. Change how wide or how far out one of them is."
-            : "Limit " + failure.limit() + " " + together(failure, ofAngle, conflict, decided);
+            ? Words.of(
+                "Limit " + failure.limit() + " is ",
+                Say.mm(across.get().shortMm()),
+                " short across the machine; no move in the elevation of less than ",
+                Say.mm(across.get().wayMm()),
+                " helps, since the two lie side by side there. Change how wide or how far out one of them is.")
+            : Words.of(
+                "Limit " + failure.limit() + " ", together(failure, ofAngle, conflict, decided));
     return Finding.note(
             LIMIT, About.thing(failure.limit(), failure.limit()), Verdict.FAIL, SOURCE, text)
         .measured(new Figures(-off, 0, -off, ofAngle ? FigureUnit.DEG : FigureUnit.MM));
   }
 
   /** What a limit cannot hold together with. */
-  private static String together(
+  private static Words together(
       LimitFailure failure, boolean ofAngle, Optional<Conflict> conflict, boolean decided) {
-    String missed = " it is missed by " + amount(failure.shortfallMm(), ofAngle);
+    Words missed = Words.of(" it is missed by ", amount(failure.shortfallMm(), ofAngle));
     Optional<Conflict> own = conflict.filter(c -> c.names().contains(failure.limit()));
     if (own.isEmpty()) {
-      return "cannot hold together with the ties and other limits;"
-          + missed
-          + (decided ? "." : ". Which of them to blame was not worked out to the end.");
+      return Words.of(
+          "cannot hold together with the ties and other limits;",
+          missed,
+          (decided ? "." : ". Which of them to blame was not worked out to the end."));
     }
     List<String> others =
         own.get().names().stream().filter(n -> !n.equals(failure.limit())).toList();
     if (others.isEmpty()) {
-      return "cannot hold wherever things are moved;" + missed + ".";
+      return Words.of("cannot hold wherever things are moved;", missed, ".");
     }
-    return "cannot hold together with "
-        + String.join(", ", others)
-        + ";"
-        + missed
-        + ". Without any one of these the rest can hold"
-        + (own.get().missed().equals(failure.limit())
-            ? "; where the others hold, it is short by "
-                + amount(own.get().missMm(), ofAngle)
-                + " at best."
-            : ".");
+    return Words.of(
+        "cannot hold together with " + String.join(", ", others) + ";",
+        missed,
+        ". Without any one of these the rest can hold",
+        (own.get().missed().equals(failure.limit())
+            ? Words.of(
+                "; where the others hold, it is short by ",
+                amount(own.get().missMm(), ofAngle),
+                " at best.")
+            : "."));
   }
 
-  private static String amount(double shortMm, boolean ofAngle) {
+  private static Words amount(double shortMm, boolean ofAngle) {
     return shortMm < LEAST_SAID_MM
-        ? "less than " + Say.mm(LEAST_SAID_MM)
-        : ofAngle ? Say.deg(degrees(shortMm)) : Say.mm(shortMm);
+        ? Words.of("less than ", Say.mm(LEAST_SAID_MM))
+        : ofAngle ? Words.of(Say.deg(degrees(shortMm))) : Say.mm(shortMm);
   }
 
   private static double degrees(double arcMm) {
@@ -268,14 +274,15 @@ public final class SolveFindings {
               About.thing(r.tie(), r.tie()),
               r.impliedBy().isEmpty() ? Verdict.CAUTION : Verdict.PASS,
               SOURCE,
-              "Tie "
-                  + r.tie()
-                  + (r.impliedBy().isEmpty()
-                      ? " holds whatever moves, so it ties nothing; look whether it names the pins"
-                          + " you mean."
-                      : " says nothing new: it follows from "
-                          + String.join(", ", r.impliedBy())
-                          + ".")));
+              Words.of(
+                  "Tie "
+                      + r.tie()
+                      + (r.impliedBy().isEmpty()
+                          ? " holds whatever moves, so it ties nothing; look whether it names the pins"
+                              + " you mean."
+                          : " says nothing new: it follows from "
+                              + String.join(", ", r.impliedBy())
+                              + "."))));
     }
     for (String tie : diagnosis.nearSingular()) {
       findings.add(
@@ -284,7 +291,10 @@ public final class SolveFindings {
                   About.thing(tie, tie),
                   Verdict.CAUTION,
                   SOURCE,
-                  "Tie " + tie + " is near a dead point: a small change of it moves much else.")
+                  Words.of(
+                      "Tie "
+                          + tie
+                          + " is near a dead point: a small change of it moves much else."))
               .measured(Figures.only(diagnosis.largestGain(), FigureUnit.NONE)));
     }
   }

@@ -18,6 +18,7 @@ import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Words;
 
 /** What a finding carries through its changes, and how it is counted, named and put in order. */
 class FindingTest {
@@ -32,7 +33,7 @@ class FindingTest {
         verdict,
         figures,
         List.of(Basis.model("springs"), Basis.practice("habit")),
-        text);
+        Words.of(text));
   }
 
   private static Finding plain(Verdict verdict, double margin, FigureUnit unit) {
@@ -50,7 +51,11 @@ class FindingTest {
     assertThat(f.value()).isEqualTo(3);
     PointMm at = new PointMm(1, 2);
     Finding changed =
-        f.at(at).openBy(0.25).withText("Other.").withVerdict(Verdict.FAIL).measured(Figures.NONE);
+        f.at(at)
+            .openBy(0.25)
+            .withText(Words.of("Other."))
+            .withVerdict(Verdict.FAIL)
+            .measured(Figures.NONE);
     assertThat(changed.where()).contains(at);
     assertThat(changed.opening().getAsDouble()).isEqualTo(0.25);
     assertThat(changed.text()).isEqualTo("Other.");
@@ -72,7 +77,7 @@ class FindingTest {
               Optional.empty(),
               Figures.atMost(value, 5, FigureUnit.MM),
               List.of(),
-              "");
+              Words.NONE);
       assertThat(f.verdict()).isEqualTo(value > 5 ? Verdict.FAIL : Verdict.PASS);
     }
     assertThat(Figures.atLeast(5, 5, FigureUnit.MM).verdict()).isEqualTo(Verdict.PASS);
@@ -93,12 +98,13 @@ class FindingTest {
   void theStateIsSaidWhereTheSentenceDoesNot() {
     Finding f = finding(Verdict.PASS, Figures.NONE, "Text.");
     assertThat(f.when()).isEqualTo(", laden, Ann");
-    assertThat(f.withText("With Ann it sags.").when()).isEmpty();
+    assertThat(f.withText(Words.of("With Ann it sags.")).when()).isEmpty();
     assertThat(f.in(Condition.empty(Stance.Kind.FULL_DROOP)).when()).isEqualTo(", at full droop");
     assertThat(f.in(Condition.empty(Stance.Kind.PARKED)).when()).isEqualTo(", parked");
     // unladen says nobody, and nobody is in every sentence
     assertThat(f.in(Condition.empty(Stance.Kind.UNLADEN)).when()).isEqualTo(", unladen");
-    assertThat(f.in(Condition.open("lid")).withText("The lid, open, lid.").when()).isEmpty();
+    assertThat(f.in(Condition.open("lid")).withText(Words.of("The lid, open, lid.")).when())
+        .isEmpty();
   }
 
   // as bad as 10 mm of a gap
@@ -133,7 +139,7 @@ class FindingTest {
             Verdict.CAUTION,
             Figures.NONE,
             List.of(),
-            "");
+            Words.NONE);
     Finding mild = plain(Verdict.CAUTION, 5, FigureUnit.MM);
     Finding said = finding(Verdict.CAUTION, Figures.NONE, "");
     Finding fails = finding(Verdict.FAIL, Figures.NONE, "");
@@ -159,9 +165,11 @@ class FindingTest {
   void cautionsAreThoseOfGroupsThatAreThere() {
     Finding sag = plain(Verdict.PASS, 1, FigureUnit.MM);
     Finding ties =
-        Finding.note(SolveFindings.TIES, About.thing("t"), Verdict.PASS, Basis.model(""), "");
+        Finding.note(
+            SolveFindings.TIES, About.thing("t"), Verdict.PASS, Basis.model(""), Words.NONE);
     Finding lean =
-        Finding.note(LeanFindings.LEAN, About.thing("t"), Verdict.PASS, Basis.model(""), "");
+        Finding.note(
+            LeanFindings.LEAN, About.thing("t"), Verdict.PASS, Basis.model(""), Words.NONE);
     assertThat(Finding.groupsWithCaution(List.of(lean, ties, sag)))
         .containsExactly(FindingGroup.SAG, FindingGroup.LEAN);
     assertThat(FindingGroup.SAG.caution()).contains("measure the real sag");
@@ -197,7 +205,7 @@ class FindingTest {
             Verdict.PASS,
             Figures.NONE,
             List.of(),
-            "Text.");
+            Words.of("Text."));
     assertThat(care.held(lean).verdict()).isEqualTo(Verdict.CAUTION);
     assertThat(care.held(lean).text())
         .isEqualTo("Text. Rough: the rate of front and swingarm is not known.");
@@ -210,7 +218,8 @@ class FindingTest {
     Finding sag = finding(Verdict.PASS, Figures.NONE, "Text.");
     assertThat(care.held(sag)).isEqualTo(sag);
     Finding ties =
-        Finding.note(SolveFindings.TIES, About.thing("t"), Verdict.PASS, Basis.model(""), "");
+        Finding.note(
+            SolveFindings.TIES, About.thing("t"), Verdict.PASS, Basis.model(""), Words.NONE);
     assertThat(care.held(ties)).isEqualTo(ties);
     assertThat(new SpringCare(List.of()).held(lean)).isEqualTo(lean);
     assertThat(new SpringCare(List.of()).finding()).isEmpty();

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.longlow.constraints.check.gap.GapFindings;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.stand.Condition;
+import org.longlow.rider.words.Words;
 
 /** One order for all, and the state said where the sentence does not. */
 class WorstFirstTest {
@@ -23,7 +24,7 @@ class WorstFirstTest {
         verdict,
         figures,
         List.of(),
-        "Text.");
+        Words.of("Text."));
   }
 
   private static Figures gap(double mm, double asked) {
@@ -59,7 +60,7 @@ class WorstFirstTest {
     Finding gap = finding("gap", Verdict.FAIL, gap(1, 3));
     assertThat(gap.when()).isEmpty();
     assertThat(gap.in(bump).when()).isEqualTo(", at full bump");
-    assertThat(gap.in(bump).withText("In it at full bump.").when()).isEmpty();
+    assertThat(gap.in(bump).withText(Words.of("In it at full bump.")).when()).isEmpty();
     assertThat(gap.in(Condition.open("lid")).when()).isEqualTo(", with lid open");
   }
 }

@@ -11,6 +11,7 @@ import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.Prism;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Units;
 
 class AdviceTest {
 
@@ -26,7 +27,8 @@ class AdviceTest {
   }
 
   private static String move(Solid still, Solid pegs) {
-    return Advice.move("pegs", new Clearing(List.of(new Clearing.Position(still, pegs)), 10));
+    return Advice.move("pegs", new Clearing(List.of(new Clearing.Position(still, pegs)), 10))
+        .in(Units.MM);
   }
 
   @Test

@@ -23,6 +23,7 @@ import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.seat.Compression;
 import org.longlow.rider.seat.CushionLoad;
 import org.longlow.rider.seat.SeatNote;
+import org.longlow.rider.words.Words;
 
 /** Sink, hold and head of somebody whose figures are given, on both sides of each limit. */
 class SeatFindingsTest {
@@ -228,8 +229,8 @@ class SeatFindingsTest {
             s ->
                 Sat.noted(
                     s,
-                    new SeatNote(SeatNote.About.HEAD_REST, "It is far behind."),
-                    new SeatNote(SeatNote.About.PAN_FOAM, "In the pan: soft.")));
+                    new SeatNote(SeatNote.About.HEAD_REST, Words.of("It is far behind.")),
+                    new SeatNote(SeatNote.About.PAN_FOAM, Words.of("In the pan: soft."))));
     Finding rest = of(noted, "seat.Nell.head-rest");
     assertThat(rest.verdict()).isEqualTo(Verdict.CAUTION);
     assertThat(rest.text()).isEqualTo("Nell: It is far behind.");

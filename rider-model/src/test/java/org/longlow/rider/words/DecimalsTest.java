@@ -1,4 +1,4 @@
-package org.longlow.constraints.formula;
+package org.longlow.rider.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,8 +1,8 @@
-package org.longlow.constraints.formula;
+package org.longlow.rider.words;
 
 import java.util.Locale;
 
-/** Figures with one decimal, with a point, fast enough for hundreds of sentences an edit. */
+/** Figures with few decimals, with a point, fast enough for hundreds of sentences an edit. */
 public final class Decimals {
 
   private Decimals() {}
@@ -25,5 +25,17 @@ public final class Decimals {
   public static String brief(double value) {
     String text = tenths(value);
     return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
+  }
+
+  /** Returns {@code value} with so many decimals, fewer where that is enough. */
+  public static String upTo(int decimals, double value) {
+    if (decimals == 1) {
+      return brief(value);
+    }
+    String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
+    if (text.contains(".")) {
+      text = text.replaceAll("0+$", "").replaceAll("\\.$", "");
+    }
+    return text.equals("-0") ? "0" : text;
   }
 }

@@ -1,0 +1,74 @@
+package org.longlow.constraints.start;
+
+import java.util.List;
+import java.util.Optional;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Part.End;
+import org.longlow.constraints.layout.Pin;
+import org.longlow.constraints.layout.TieKind;
+import org.longlow.constraints.layout.WheelPart;
+import org.longlow.constraints.machine.chassis.Tyre;
+import org.longlow.constraints.start.Parts.Base;
+import org.longlow.rider.geom.PointMm;
+
+/** Stands two wheels on the ground; all else is measured from where they stand. */
+final class Wheels {
+
+  /** What a card holds between its wheels until somebody says more, mm: a middling length. */
+  private static final double WHEELBASE_MM = 1600;
+
+  /** Masses of common wheels with tyre and brake by their width; weigh them. Common practice. */
+  private static final double KG_PER_MM = 0.11;
+
+  private static final String NAME = "mine";
+
+  private final Brief brief;
+  private final Draft draft;
+
+  Wheels(Brief brief, Draft draft) {
+    this.brief = brief;
+    this.draft = draft;
+  }
+
+  /**
+   * Returns a card with two wheels and nothing else, for whoever begins from there; people who were
+   * named stand by.
+   */
+  static Layout alone(Answers answers, Optional<String> name) {
+    Brief brief = Brief.of(answers);
+    Draft draft = new Draft();
+    new Wheels(brief, draft)
+        .draw(Double.isNaN(brief.wheelbaseMm()) ? WHEELBASE_MM : brief.wheelbaseMm());
+    if (answers.rider().isPresent() || answers.second().isPresent()) {
+      brief.crew().forEach(draft::person);
+    }
+    String called = name.orElse(NAME);
+    return draft.layout(called, called + ", two wheels to begin with", List.of(), brief.law());
+  }
+
+  void draw(double wheelbaseMm) {
+    Tyre front = brief.tyreAhead();
+    Tyre rear = brief.tyreBehind();
+    draft.length("wheelbase", wheelbaseMm, "axle to axle");
+    draft.length("frontRadius", front.freeRadiusMm(), brief.frontTyre());
+    draft.length("rearRadius", rear.freeRadiusMm(), brief.rearTyre());
+    draft.nailed("rearAxle", "0 mm", "rearRadius", Pin.REAR_WHEEL, "");
+    draft.pin("frontAxle", new PointMm(wheelbaseMm, front.freeRadiusMm()), Pin.FRONT_WHEEL, "");
+    draft.tie("baseline", TieKind.AHEAD, "wheelbase", "rearAxle", "frontAxle");
+    draft.tie("frontOnGround", TieKind.HEIGHT, "frontRadius", "frontAxle");
+    part("frontWheel", End.FRONT, "frontAxle", brief.frontTyre(), front);
+    part("rearWheel", End.REAR, "rearAxle", brief.rearTyre(), rear);
+  }
+
+  private void part(String name, End end, String axle, String size, Tyre tyre) {
+    draft.part(
+        new WheelPart(
+            Base.of(name, "rubber").mass(Math.rint(KG_PER_MM * tyre.widthMm())).made(),
+            end,
+            axle,
+            size,
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty()));
+  }
+}

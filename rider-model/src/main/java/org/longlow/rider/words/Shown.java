@@ -1,0 +1,105 @@
+package org.longlow.rider.words;
+
+import java.util.Locale;
+
+/**
+ * Sorts of figures that people read, with how they are said in each units. Values are in the first
+ * unit of each sort, those used everywhere inside.
+ */
+public enum Shown {
+  /** A length in mm. */
+  LENGTH(" mm", 1),
+  /** A length in mm that is said in whole ones. */
+  WHOLE_LENGTH(" mm", 0),
+  /** A length in mm that is said with its tenth, also where that is nought. */
+  LENGTH_IN_TENTHS(" mm", 1),
+  /** A way along the road, in mm, said in metres. */
+  ROAD(" m", 1, 1e-3, " ft", 1, 1 / 304.8),
+  /** A circle to turn in, in mm, said in metres with both hundredths. */
+  CIRCLE(" m", 2, 1e-3, " ft", 1, 1 / 304.8),
+  /** An area in mm². */
+  AREA(" mm2", 0, 1, " in2", 2, 1 / (25.4 * 25.4)),
+  MASS(" kg", 1, 1, " lb", 1, 1 / Shown.POUND_KG),
+  WHOLE_MASS(" kg", 0, 1, " lb", 0, 1 / Shown.POUND_KG),
+  /** A mass that is said with its tenth, also where that is nought. */
+  MASS_IN_TENTHS(" kg", 1, 1, " lb", 1, 1 / Shown.POUND_KG),
+  /** A mass that is said with both hundredths. */
+  MASS_IN_HUNDREDTHS(" kg", 2, 1, " lb", 2, 1 / Shown.POUND_KG),
+  /** A force in N. */
+  FORCE(" N", 0, 1, " lbf", 1, 1 / Shown.POUND_N),
+  /** A pressure in kPa. */
+  PRESSURE(" kPa", 1, 1, " psi", 2, 25.4 * 25.4 / 1000 / Shown.POUND_N),
+  /** A rate of a spring in N/mm. */
+  RATE(" N/mm", 1, 1, " lbf/in", 1, 25.4 / Shown.POUND_N),
+  /** A density in kg/m³. */
+  DENSITY(" kg/m^3", 1, 1, " lb/ft^3", 2, 0.3048 * 0.3048 * 0.3048 / Shown.POUND_KG),
+  /** A moment in N mm, said in N m. */
+  MOMENT(" N m", 0, 1e-3, " lbf ft", 0, 1 / (304.8 * Shown.POUND_N)),
+  /** A speed in km/h. */
+  SPEED(" km/h", 0, 1, " mph", 0, 1 / 1.609344);
+
+  /** A pound in kg, exactly (international yard and pound agreement, 1959). */
+  private static final double POUND_KG = 0.45359237;
+
+  /** A pound-force in N: that pound at standard gravity, 9.80665 m/s², exactly. */
+  private static final double POUND_N = 4.4482216152605;
+
+  private final String metric;
+  private final int metricDecimals;
+  private final double metricFactor;
+  private final String inch;
+  private final int inchDecimals;
+  private final double inchFactor;
+
+  Shown(String metric, int decimals) {
+    this(metric, decimals, 1, "", 0, Double.NaN);
+  }
+
+  Shown(
+      String metric,
+      int metricDecimals,
+      double metricFactor,
+      String inch,
+      int inchDecimals,
+      double inchFactor) {
+    this.metric = metric;
+    this.metricDecimals = metricDecimals;
+    this.metricFactor = metricFactor;
+    this.inch = inch;
+    this.inchDecimals = inchDecimals;
+    this.inchFactor = inchFactor;
+  }
+
+  /** Whether it is a length to cut by, said in inches as {@link Units} says. */
+  boolean isLength() {
+    return this == LENGTH || this == WHOLE_LENGTH || this == LENGTH_IN_TENTHS;
+  }
+
+  /** Returns the unit's sign in these units, with the space before it. */
+  public String sign(Units units) {
+    if (units == Units.MM) {
+      return metric;
+    }
+    return isLength() ? " in" : inch;
+  }
+
+  /** Returns how many of the unit shown one of the unit inside is. */
+  public double factor(Units units) {
+    if (units == Units.MM) {
+      return metricFactor;
+    }
+    return isLength() ? 1 / Units.INCH_MM : inchFactor;
+  }
+
+  String in(Units units, double value) {
+    if (this == LENGTH_IN_TENTHS || this == MASS_IN_TENTHS) {
+      return Decimals.tenths(value * factor(units)) + sign(units);
+    }
+    if (this == MASS_IN_HUNDREDTHS || this == CIRCLE && units == Units.MM) {
+      return String.format(Locale.ROOT, "%.2f", value * factor(units)) + sign(units);
+    }
+    return units == Units.MM
+        ? Decimals.upTo(metricDecimals, value * metricFactor) + metric
+        : Decimals.upTo(inchDecimals, value * inchFactor) + inch;
+  }
+}

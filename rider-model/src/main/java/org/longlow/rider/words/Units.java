@@ -1,0 +1,145 @@
+package org.longlow.rider.words;
+
+/**
+ * The units in which figures are shown. Whatever is stored or handed to programs stays in mm, kg
+ * and N; only what people read is turned, here and nowhere else.
+ *
+ * <p>In inches a length of {@value #SHOP_IN} in or more is a dimension to build by and is said to
+ * the nearest 1/16 in, such as {@code 12 5/16 in}. A shorter one is a gap, a thickness or a
+ * tolerance: to 0.01 in, as the fraction where it is a sixteenth within {@value #HALF_HUNDREDTH}
+ * in. A length somebody wrote down is shown to 0.001 in where it is no sixteenth, so that it is
+ * known again. What is to be done at least ({@link Rounding#AWAY}) or at most ({@link
+ * Rounding#TOWARDS}) is rounded to that side.
+ */
+public enum Units {
+  /** Millimetres, kilograms, newtons. */
+  MM("mm"),
+  /** Inches, pounds, pounds-force. */
+  IN("in");
+
+  /** From here on a length is one to build by, in. */
+  private static final double SHOP_IN = 4;
+
+  /** What rounds to the same hundredth of an inch, in. */
+  private static final double HALF_HUNDREDTH = 0.005;
+
+  /** Sixteenths are exact in binary; what is this near to one is one, in. */
+  private static final double EXACT_IN = 1e-6;
+
+  /** An inch in mm, exactly (international yard and pound agreement, 1959). */
+  public static final double INCH_MM = 25.4;
+
+  private static final int SIXTEENTHS = 16;
+
+  private final String word;
+
+  Units(String word) {
+    this.word = word;
+  }
+
+  /** Which way a figure is rounded. */
+  public enum Rounding {
+    /** To what is nearest. */
+    NEAREST,
+    /** Away from nought: what is said is enough. */
+    AWAY,
+    /** Towards nought: what is said is not too much. */
+    TOWARDS
+  }
+
+  /** Returns the word for these in files and options. */
+  public String word() {
+    return word;
+  }
+
+  /** Returns a figure with its unit, such as {@code 12 5/16 in}; a dash where there is none. */
+  public String says(double value, Shown shown) {
+    return says(value, shown, Rounding.NEAREST);
+  }
+
+  /** Returns a figure with its unit, rounded to one side. */
+  public String says(double value, Shown shown, Rounding rounding) {
+    if (Double.isNaN(value)) {
+      return "-";
+    }
+    if (Double.isInfinite(value)) {
+      return value > 0 ? "no end" : "-no end";
+    }
+    if (this == IN && shown.isLength()) {
+      return inches(value / INCH_MM, rounding) + " in";
+    }
+    return shown.in(this, value);
+  }
+
+  /** Returns a figure without its unit, such as {@code 12 5/16}, for dimensions and rulers. */
+  public String bare(double value, Shown shown) {
+    String said = says(value, shown);
+    String sign = shown.sign(this);
+    return said.endsWith(sign) ? said.substring(0, said.length() - sign.length()) : said;
+  }
+
+  /** Returns a shift, mm, with its sign and without its unit, such as {@code +12.0}. */
+  public String signed(double mm) {
+    String size = bare(Math.abs(mm), Shown.LENGTH_IN_TENTHS);
+    return (mm < 0 && !size.matches("[0.]+") ? "-" : "+") + size;
+  }
+
+  /**
+   * Returns a length that somebody gave, such as {@code 63 1/2 in}, without rounding it to what a
+   * shop can cut: to the thousandth of an inch, or to the thousandth of a millimetre.
+   */
+  public String given(double mm) {
+    if (this == MM) {
+      return Decimals.upTo(3, mm) + " mm";
+    }
+    double in = mm / INCH_MM;
+    double nearest = Math.rint(in * SIXTEENTHS) / SIXTEENTHS;
+    return (Math.abs(nearest - in) < EXACT_IN ? fraction(nearest) : Decimals.upTo(3, in)) + " in";
+  }
+
+  private static String inches(double in, Rounding rounding) {
+    double size = Math.abs(in);
+    double sixteenths = round(size * SIXTEENTHS, rounding) / SIXTEENTHS;
+    double said = sixteenths;
+    if (size < SHOP_IN) {
+      double hundredths = round(size * 100, rounding) / 100;
+      boolean near = Math.abs(sixteenths - size) <= HALF_HUNDREDTH;
+      if (!near) {
+        return signed(in, hundredths, Decimals.upTo(2, hundredths));
+      }
+    }
+    return signed(in, said, fraction(said));
+  }
+
+  private static String signed(double value, double size, String said) {
+    return value < 0 && size > 0 ? "-" + said : said;
+  }
+
+  private static double round(double value, Rounding rounding) {
+    // what is a hair beyond a step is that step: sums of binary fractions
+    double hair = 1e-6;
+    return switch (rounding) {
+      case NEAREST -> Math.floor(value + 0.5);
+      case AWAY -> Math.ceil(value - hair);
+      case TOWARDS -> Math.floor(value + hair);
+    };
+  }
+
+  /** Returns sixteenths in lowest terms, such as {@code 12 5/16}, {@code 1/2} or {@code 7}. */
+  private static String fraction(double inches) {
+    double size = Math.abs(inches);
+    double whole = Math.floor(size);
+    int over = (int) Math.round((size - whole) * SIXTEENTHS);
+    int under = SIXTEENTHS;
+    while (over > 0 && over % 2 == 0) {
+      over /= 2;
+      under /= 2;
+    }
+    String sign = inches < 0 ? "-" : "";
+    String number = Decimals.upTo(0, whole);
+    if (over == 0) {
+      return (whole > 0 ? sign : "") + number;
+    }
+    return sign + (whole > 0 ? number + " " : "") + over + "/" + under;
+  }
+}

@@ -1,0 +1,219 @@
+package org.longlow.rider.words;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
+import java.util.stream.Collector;
+import java.util.stream.Collectors;
+
+/** Text for people, with its figures kept as figures until it is read in some units. */
+public sealed interface Words {
+
+  /** No text. */
+  Words NONE = new Text("");
+
+  /** Returns the text with its figures in these units. */
+  String in(Units units);
+
+  /** Returns text that is the same in all units. */
+  static Words of(String text) {
+    return new Text(text);
+  }
+
+  /**
+   * Returns a text of Longlow's own, such as the source of a limit, whose figures are written out
+   * in mm or mm2; nothing that a user wrote is read so.
+   */
+  static Words read(String own) {
+    return new Own(own);
+  }
+
+  /**
+   * Returns a quantity or formula as files write it, such as {@code seatHeight + 60 mm}; it stays
+   * as it is but for the units of its figures.
+   */
+  static Words written(String formula) {
+    return new Written(formula);
+  }
+
+  /** Returns pieces one after the other: texts, {@code Words}, whole numbers. */
+  static Words of(Object... pieces) {
+    return new Pieces(List.of(pieces));
+  }
+
+  /**
+   * Returns a pattern of {@link String#format} with its values; a value that is {@code Words}
+   * stands where {@code %s} is.
+   */
+  static Words format(String pattern, Object... values) {
+    return new Filled(pattern, List.of(values));
+  }
+
+  /** Returns a figure, rounded to what is nearest. */
+  static Words figure(double value, Shown shown) {
+    return new Figure(value, shown, Units.Rounding.NEAREST);
+  }
+
+  /** Returns a figure without its unit, for the first of several that share one. */
+  static Words bare(double value, Shown shown) {
+    return new Bare(value, shown);
+  }
+
+  /** Returns a length, mm, of which no less will do than is said. */
+  static Words atLeast(double mm) {
+    return new Figure(mm, Shown.LENGTH, Units.Rounding.AWAY);
+  }
+
+  /** Returns a length, mm, of which no more will do than is said. */
+  static Words atMost(double mm) {
+    return new Figure(mm, Shown.LENGTH, Units.Rounding.TOWARDS);
+  }
+
+  /** Returns all with {@code between} between them. */
+  static Words join(String between, Collection<? extends Words> all) {
+    return new Joined(between, List.copyOf(all));
+  }
+
+  /** Collects with {@code between} between them. */
+  static Collector<Words, ?, Words> joining(String between) {
+    return Collectors.collectingAndThen(Collectors.toList(), all -> join(between, all));
+  }
+
+  /** Whether there is no text at all. */
+  default boolean isEmpty() {
+    return in(Units.MM).isEmpty();
+  }
+
+  private static Object read(Object piece, Units units) {
+    return piece instanceof Words words ? words.in(units) : piece;
+  }
+
+  /** Text that is the same in all units. */
+  record Text(String text) implements Words {
+    @Override
+    public String in(Units units) {
+      return text;
+    }
+
+    @Override
+    public String toString() {
+      return text;
+    }
+  }
+
+  /** A text of Longlow's own with figures written out in mm or mm2. */
+  record Own(String text) implements Words {
+
+    private static final String NUMBER = "(\\d+(?:\\.\\d+)?)";
+    private static final Pattern FIGURES =
+        Pattern.compile(NUMBER + "(?:( to | and | or |, )" + NUMBER + ")? (mm2?)\\b");
+
+    @Override
+    public String in(Units units) {
+      return units == Units.MM
+          ? text
+          : FIGURES
+              .matcher(text)
+              .replaceAll(
+                  m -> {
+                    Shown shown = m.group(4).equals("mm") ? Shown.LENGTH : Shown.AREA;
+                    String last = m.group(3) == null ? m.group(1) : m.group(3);
+                    String said = units.says(Double.parseDouble(last), shown);
+                    return m.group(3) == null
+                        ? said
+                        : units.bare(Double.parseDouble(m.group(1)), shown) + m.group(2) + said;
+                  });
+    }
+
+    @Override
+    public String toString() {
+      return text;
+    }
+  }
+
+  /** A quantity or formula as it was written. */
+  record Written(String text) implements Words {
+    @Override
+    public String in(Units units) {
+      return WrittenFigures.in(units, text);
+    }
+
+    @Override
+    public String toString() {
+      return text;
+    }
+  }
+
+  /**
+   * A figure.
+   *
+   * @param value in the unit of {@code shown} that is used inside
+   */
+  record Figure(double value, Shown shown, Units.Rounding rounding) implements Words {
+    @Override
+    public String in(Units units) {
+      return units.says(value, shown, rounding);
+    }
+
+    @Override
+    public String toString() {
+      return in(Units.MM);
+    }
+  }
+
+  /** A figure without its unit. */
+  record Bare(double value, Shown shown) implements Words {
+    @Override
+    public String in(Units units) {
+      return units.bare(value, shown);
+    }
+
+    @Override
+    public String toString() {
+      return in(Units.MM);
+    }
+  }
+
+  /** Pieces one after the other. */
+  record Pieces(List<Object> pieces) implements Words {
+    @Override
+    public String in(Units units) {
+      StringBuilder text = new StringBuilder();
+      pieces.forEach(p -> text.append(read(p, units)));
+      return text.toString();
+    }
+
+    @Override
+    public String toString() {
+      return in(Units.MM);
+    }
+  }
+
+  /** A pattern with values. */
+  record Filled(String pattern, List<Object> values) implements Words {
+    @Override
+    public String in(Units units) {
+      return String.format(
+          Locale.ROOT, pattern, values.stream().map(v -> read(v, units)).toArray());
+    }
+
+    @Override
+    public String toString() {
+      return in(Units.MM);
+    }
+  }
+
+  /** Words with something between each two. */
+  record Joined(String between, List<Words> all) implements Words {
+    @Override
+    public String in(Units units) {
+      return all.stream().map(w -> w.in(units)).collect(Collectors.joining(between));
+    }
+
+    @Override
+    public String toString() {
+      return in(Units.MM);
+    }
+  }
+}

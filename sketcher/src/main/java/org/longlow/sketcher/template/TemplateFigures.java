@@ -1,0 +1,51 @@
+package org.longlow.sketcher.template;
+
+import org.longlow.rider.words.Decimals;
+import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.Units;
+import org.longlow.rider.words.Words;
+
+/**
+ * Figures on templates.
+ *
+ * @param units in which they are said
+ */
+record TemplateFigures(Units units) {
+
+  /** Stations along a datum are this far apart: round figures of the units. */
+  double stationMm() {
+    return units == Units.MM ? 50 : 2 * Units.INCH_MM;
+  }
+
+  /** Returns a station's figure, a whole one. */
+  String station(double mm) {
+    return Decimals.upTo(0, units == Units.MM ? mm : mm / Units.INCH_MM);
+  }
+
+  /** Returns a length without its unit. */
+  String bare(double mm) {
+    return units.bare(mm, Shown.LENGTH);
+  }
+
+  /** Returns a length. */
+  String mm(double mm) {
+    return units.says(mm, Shown.LENGTH);
+  }
+
+  /** Returns a tube's section: 1.65 mm of wall is another tube than 1.7 mm. */
+  String tube(double diameterMm, double wallMm) {
+    return units == Units.MM
+        ? bare(diameterMm) + " x " + Decimals.upTo(2, wallMm) + " mm"
+        : units.given(diameterMm) + " x " + units.given(wallMm);
+  }
+
+  /** Returns a mass with both hundredths. */
+  String mass(double kg) {
+    return units.says(kg, Shown.MASS_IN_HUNDREDTHS);
+  }
+
+  /** Returns a text of ours whose figures are written in mm. */
+  String own(String text) {
+    return Words.read(text).in(units);
+  }
+}
