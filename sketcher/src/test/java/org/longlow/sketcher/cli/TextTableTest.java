@@ -13,12 +13,13 @@ import org.junit.jupiter.api.Test;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.study.Study;
 import org.longlow.demo.Demos;
+import org.longlow.rider.words.Units;
 
 class TextTableTest {
 
   private static String printed(List<Finding> findings) {
     StringWriter out = new StringWriter();
-    FindingsTable.print(findings, new PrintWriter(out, true));
+    FindingsTable.print(findings, Units.MM, new PrintWriter(out, true));
     return out.toString();
   }
 
