@@ -79,6 +79,7 @@ final class PaperPane extends HBox {
     paper.setOnAction(e -> chosen(() -> work.choose(c -> c.withPaper(text(paper)))));
     wall.setOnAction(e -> chosen(() -> work.choose(c -> c.withWall(text(wall)))));
     printer.setId("paper-for");
+    printer.setMaxWidth(CHOICE_PX - 80);
     printer.setAccessibleText("printer that is corrected for");
     printer.setOnAction(e -> chosen(() -> work.choose(c -> c.withPrinter(printerName()))));
     scale.setId("paper-scale");

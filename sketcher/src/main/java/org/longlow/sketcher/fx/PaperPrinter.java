@@ -2,6 +2,7 @@ package org.longlow.sketcher.fx;
 
 import java.util.Optional;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -23,6 +24,11 @@ final class PaperPrinter extends VBox {
     this.work = work;
     said.setId("printer-said");
     known.setId("printers");
+    ScrollPane all = new ScrollPane(known);
+    all.setFitToWidth(true);
+    all.setMaxHeight(96);
+    all.setMinHeight(0);
+    all.getStyleClass().add("slip-scroll");
     getChildren()
         .addAll(
             Bits.wrapped(
@@ -30,10 +36,14 @@ final class PaperPrinter extends VBox {
                     + " the long bars with a steel rule; where an end is missing, the short ones.",
                 "bench-note"),
             name,
-            Bits.line(across, along),
+            Bits.line(
+                Bits.label("across", "bench-label"),
+                across,
+                Bits.label("along", "bench-label"),
+                along),
             Bits.words("printer-keep", "Keep", "keep what was measured", this::keep),
             said,
-            known);
+            all);
     name.setOnAction(e -> across.requestFocus());
     across.setOnAction(e -> along.requestFocus());
     along.setOnAction(e -> keep());
