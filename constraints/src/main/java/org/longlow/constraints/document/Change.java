@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.longlow.constraints.formula.Formula;
@@ -68,8 +69,14 @@ public final class Change {
     field = own;
     Object now = at(own.type(), name, own.of(owner), path);
     List<String> gone = Optional.empty().equals(now) ? kind.togetherWith(key) : List.of();
+    List<String> cleared = Objects.equals(own.orElse(), now) ? List.of() : kind.clearedBy(key);
     return kind.mapped(
-        name, owner, (f, old) -> f.key().equals(key) || gone.contains(f.key()) ? now : old);
+        name,
+        owner,
+        (f, old) ->
+            f.key().equals(key) || gone.contains(f.key())
+                ? now
+                : cleared.contains(f.key()) ? f.orElse() : old);
   }
 
   /** The value for the place at which {@code path} has arrived. */

@@ -107,7 +107,13 @@ public final class Document {
             "photos",
             new Nested<>(PhotoKinds.PHOTO),
             Layout::photos,
-            "Photos under the drawing, to draw over."));
+            "Photos under the drawing, to draw over."),
+        group(
+            s,
+            "dimensions",
+            new Nested<>(DimensionKinds.DIMENSION),
+            Layout::dimensions,
+            "What was measured and is kept on the drawing; it tells and holds nothing."));
   }
 
   private static <V> Map<String, V> group(

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Outline;
@@ -47,6 +48,7 @@ public record Form(String name, String help, List<Row> rows) {
    * @param choices what can be picked; may be empty
    * @param optional true if it may be left out
    * @param item true if it is an item of a list that can be without it
+   * @param dim what a quantity measures, where only one thing may
    */
   public record Row(
       List<String> path,
@@ -57,7 +59,8 @@ public record Form(String name, String help, List<Row> rows) {
       String text,
       List<String> choices,
       boolean optional,
-      boolean item) {}
+      boolean item,
+      Optional<Dim> dim) {}
 
   public Form {
     rows = List.copyOf(rows);
@@ -169,6 +172,10 @@ public record Form(String name, String help, List<Row> rows) {
     }
 
     private Void row(At at, Input input, String text, List<String> choices) {
+      return row(at, input, text, choices, Optional.empty());
+    }
+
+    private Void row(At at, Input input, String text, List<String> choices, Optional<Dim> dim) {
       rows.add(
           new Row(
               at.path(),
@@ -179,7 +186,8 @@ public record Form(String name, String help, List<Row> rows) {
               text,
               List.copyOf(choices),
               at.optional(),
-              at.item()));
+              at.item(),
+              dim));
       return null;
     }
 
@@ -217,7 +225,7 @@ public record Form(String name, String help, List<Row> rows) {
 
     @Override
     public Void quantity(Type.Quantity type, At at) {
-      return row(at, Input.QUANTITY, text(at.value()), List.of());
+      return row(at, Input.QUANTITY, text(at.value()), List.of(), type.dim());
     }
 
     @Override

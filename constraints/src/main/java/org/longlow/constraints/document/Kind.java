@@ -46,6 +46,7 @@ public final class Kind<T> {
   private String shortKey = "";
   private String decidedBy = "";
   private final Map<String, List<String>> together = new HashMap<>();
+  private final Map<String, List<String>> clears = new HashMap<>();
   private Exactly<T> exactly = (called, value, dims) -> this;
 
   private Kind(String name, String help, Shape<T> shape) {
@@ -101,6 +102,12 @@ public final class Kind<T> {
     return this;
   }
 
+  /** Takes out what other fields say once field {@code key} is given a value. */
+  Kind<T> clearing(String key, String... others) {
+    clears.put(key, List.of(others));
+    return this;
+  }
+
   Kind<T> exactly(Exactly<T> other) {
     exactly = other;
     return this;
@@ -139,6 +146,11 @@ public final class Kind<T> {
   /** Returns the fields that stand all or none with one, and that one; empty if it stands alone. */
   public List<String> togetherWith(String key) {
     return together.getOrDefault(key, List.of());
+  }
+
+  /** Returns the fields that say nothing any more once one is given a value. */
+  List<String> clearedBy(String key) {
+    return clears.getOrDefault(key, List.of());
   }
 
   Kind<T> exactly(String called, T value, Dims dims) {

@@ -113,10 +113,10 @@ abstract class Rewriting implements Type.Cases<Rewriting.Here, Object> {
     return stands[0] ? made : null;
   }
 
-  /** A relation, a state or a hinge is about all that it names. */
+  /** A relation, a state, a hinge or a dimension is about all that it names. */
   private static boolean isWhole(String group) {
     return switch (group) {
-      case "ties", "limits", "wishes", "stances", "sections" -> true;
+      case "ties", "limits", "wishes", "stances", "sections", "dimensions" -> true;
       default -> false;
     };
   }

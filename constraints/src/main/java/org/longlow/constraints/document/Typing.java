@@ -14,6 +14,7 @@ import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.words.Names;
 import org.longlow.constraints.words.Quoted;
 import org.longlow.rider.geom.OutOfRange;
+import org.longlow.rider.words.Units;
 
 /**
  * Fields of a layout given as text, as people type or pick it. Whether a value can stand there is
@@ -43,6 +44,18 @@ public final class Typing {
    * @throws FormulaException if the text is no quantity or formula
    */
   public static Layout typed(Layout layout, String text, List<String> path) {
+    return typed(layout, text, path, Units.MM);
+  }
+
+  /**
+   * Returns the layout with a field as somebody typed it who sees the layout in its units: there a
+   * bare number takes those.
+   */
+  public static Layout typedAsShown(Layout layout, String text, List<String> path) {
+    return typed(layout, text, path, layout.units());
+  }
+
+  private static Layout typed(Layout layout, String text, List<String> path, Units units) {
     String said = text.strip();
     return Change.at(
         layout,
@@ -56,7 +69,12 @@ public final class Typing {
             return field.orElse();
           }
           Type<?> bare = type instanceof Type.Maybe<?> maybe ? maybe.inner() : type;
-          Object value = bare.by(VALUES, said);
+          Object value =
+              bare.by(
+                  VALUES,
+                  bare instanceof Type.Quantity q && q.dim().isPresent()
+                      ? ShownQuantity.typed(said, q.dim().get(), units)
+                      : said);
           return type instanceof Type.Maybe ? Optional.of(value) : value;
         });
   }

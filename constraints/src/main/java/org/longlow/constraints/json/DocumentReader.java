@@ -265,7 +265,7 @@ final class DocumentReader implements Type.Cases<DocumentReader.Found, Object> {
 
   @Override
   public Object maybe(Type.Maybe<?> type, Found at) {
-    return Optional.of(read(type.inner(), at));
+    return Optional.ofNullable(read(type.inner(), at));
   }
 
   @Override

@@ -24,6 +24,7 @@ import org.longlow.rider.words.Units;
  * @param crew people the machine must fit
  * @param demands limits for the findings and the lamp rules in force
  * @param photos pictures under the drawing, to draw over
+ * @param dimensions what was measured and is kept on the drawing
  */
 public record Layout(
     String name,
@@ -40,7 +41,8 @@ public record Layout(
     Map<String, Stance> stances,
     Map<String, Person> crew,
     Demands demands,
-    Map<String, Photo> photos) {
+    Map<String, Photo> photos,
+    Map<String, Dimension> dimensions) {
 
   /** Version of the layout file this document model stands for. */
   public static final int FILE_VERSION = 1;
@@ -57,9 +59,10 @@ public record Layout(
     stances = Ordered.copy(stances);
     crew = Ordered.copy(crew);
     photos = Ordered.copy(photos);
+    dimensions = Ordered.copy(dimensions);
   }
 
-  /** A layout in mm without photos. */
+  /** A layout in mm without photos and kept dimensions. */
   public Layout(
       String name,
       String title,
@@ -76,7 +79,7 @@ public record Layout(
       Demands demands) {
     this(
         name, title, Units.MM, notes, measures, pins, parts, ties, limits, wishes, sections,
-        stances, crew, demands, Map.of());
+        stances, crew, demands, Map.of(), Map.of());
   }
 
   private static <K, V> Map<K, V> put(Map<K, V> map, K key, V value) {
@@ -117,8 +120,22 @@ public record Layout(
   /** Returns a copy whose figures are shown in other units. */
   public Layout withUnits(Units other) {
     return new Layout(
-        name, title, other, notes, measures, pins, parts, ties, limits, wishes, sections, stances,
-        crew, demands, photos);
+        name,
+        title,
+        other,
+        notes,
+        measures,
+        pins,
+        parts,
+        ties,
+        limits,
+        wishes,
+        sections,
+        stances,
+        crew,
+        demands,
+        photos,
+        dimensions);
   }
 
   private Layout with(
@@ -128,7 +145,21 @@ public record Layout(
       Map<String, Tie> ties,
       Map<String, Person> crew) {
     return new Layout(
-        name, title, units, notes, measures, pins, parts, ties, limits, wishes, sections, stances,
-        crew, demands, photos);
+        name,
+        title,
+        units,
+        notes,
+        measures,
+        pins,
+        parts,
+        ties,
+        limits,
+        wishes,
+        sections,
+        stances,
+        crew,
+        demands,
+        photos,
+        dimensions);
   }
 }

@@ -9,6 +9,16 @@ public final class Quoted {
 
   /** Returns {@code text} in quotes. */
   public static String of(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c < ' ' || c == '"' || c == '\\') {
+        return escaped(text);
+      }
+    }
+    return '"' + text + '"';
+  }
+
+  private static String escaped(String text) {
     StringBuilder out = new StringBuilder("\"");
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);

@@ -27,10 +27,11 @@ class HeldMarkTest {
 
   /** Another program that holds the mark until it is killed. */
   static final class Holder {
-    public static void main(String[] args) throws IOException, InterruptedException {
+    public static void main(String[] args) throws IOException {
       HeldMark.put(Path.of(args[0]), "theirs", LONG);
       System.out.println("held");
-      Thread.sleep(60_000);
+      // until whoever started it kills it or is gone
+      System.in.read();
     }
   }
 

@@ -63,7 +63,8 @@ class EntriesTest {
             "sections",
             "stances",
             "crew",
-            "photos");
+            "photos",
+            "dimensions");
   }
 
   @Test

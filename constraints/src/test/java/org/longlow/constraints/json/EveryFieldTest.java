@@ -96,8 +96,26 @@ class EveryFieldTest {
     TreeSet<String> kinds =
         new TreeSet<>(
             List.of(
-                "layout", "measure", "pin", "frame", "drawn", "traced", "foam", "tie", "limit",
-                "wish", "section", "stance", "person", "demands", "photo", "round", "slot", "cut"));
+                "layout",
+                "measure",
+                "pin",
+                "frame",
+                "drawn",
+                "traced",
+                "foam",
+                "tie",
+                "limit",
+                "wish",
+                "section",
+                "stance",
+                "person",
+                "demands",
+                "photo",
+                "dimension",
+                "end",
+                "round",
+                "slot",
+                "cut"));
     Document.PART.kinds().values().forEach(kind -> kinds.add(kind.name()));
     assertThat(new TreeSet<>(samples.keySet())).isEqualTo(kinds);
   }

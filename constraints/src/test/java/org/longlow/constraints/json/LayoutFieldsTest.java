@@ -106,7 +106,8 @@ class LayoutFieldsTest {
             "stances",
             "crew",
             "demands",
-            "photos");
+            "photos",
+            "dimensions");
     // a silencer is hot as a rule, a nose is not steered
     assertThat(PLANK.get(new Field("parts", "silencer", "hot"))).isNull();
     assertThat(PLANK.get(new Field("parts", "nose", "steered"))).isNull();

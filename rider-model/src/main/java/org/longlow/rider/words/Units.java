@@ -6,9 +6,9 @@ package org.longlow.rider.words;
  *
  * <p>In inches a length of {@value #SHOP_IN} in or more is a dimension to build by and is said to
  * the nearest 1/16 in, such as {@code 12 5/16 in}. A shorter one is a gap, a thickness or a
- * tolerance: to 0.01 in, as the fraction where it is a sixteenth within {@value #HALF_HUNDREDTH}
- * in. A length somebody wrote down is shown to 0.001 in where it is no sixteenth, so that it is
- * known again. What is to be done at least ({@link Rounding#AWAY}) or at most ({@link
+ * tolerance: to 0.01 in, such as {@code 0.47 in}, but for one that is a sixteenth exactly, such as
+ * {@code 1/2 in}. A length somebody wrote down is shown to 0.001 in where it is no sixteenth, so
+ * that it is known again. What is to be done at least ({@link Rounding#AWAY}) or at most ({@link
  * Rounding#TOWARDS}) is rounded to that side.
  */
 public enum Units {
@@ -19,9 +19,6 @@ public enum Units {
 
   /** From here on a length is one to build by, in. */
   private static final double SHOP_IN = 4;
-
-  /** What rounds to the same hundredth of an inch, in. */
-  private static final double HALF_HUNDREDTH = 0.005;
 
   /** Sixteenths are exact in binary; what is this near to one is one, in. */
   private static final double EXACT_IN = 1e-6;
@@ -100,15 +97,11 @@ public enum Units {
   private static String inches(double in, Rounding rounding) {
     double size = Math.abs(in);
     double sixteenths = round(size * SIXTEENTHS, rounding) / SIXTEENTHS;
-    double said = sixteenths;
-    if (size < SHOP_IN) {
-      double hundredths = round(size * 100, rounding) / 100;
-      boolean near = Math.abs(sixteenths - size) <= HALF_HUNDREDTH;
-      if (!near) {
-        return signed(in, hundredths, Decimals.upTo(2, hundredths));
-      }
+    if (size >= SHOP_IN || Math.abs(sixteenths - size) < EXACT_IN) {
+      return signed(in, sixteenths, fraction(sixteenths));
     }
-    return signed(in, said, fraction(said));
+    double hundredths = round(size * 100, rounding) / 100;
+    return signed(in, hundredths, Decimals.upTo(2, hundredths));
   }
 
   private static String signed(double value, double size, String said) {

@@ -16,8 +16,10 @@ final class WrittenFigures {
       Pattern.compile(
           "(?<![\\w.])([-+]?\\d+(?:\\.\\d*)?)\\s*(N/mm|kg/m\\^3|kPa|kN|kg|mm|cm|m|g|N)(?![\\w/^])");
 
-  /** So many decimals tell 0.01 mm from the next. */
-  private static final int DECIMALS = 4;
+  /** So many decimals of an inch tell 0.01 mm from the next. */
+  private static final int OF_INCHES = 4;
+
+  private static final int OF_POUNDS = 3;
 
   private record Sort(Shown shown, double factor) {}
 
@@ -43,15 +45,16 @@ final class WrittenFigures {
     Matcher figure = FIGURE.matcher(text);
     return figure.matches() && SORTS.get(figure.group(2)).shown().isLength()
         ? Units.IN.given(value(figure))
-        : figure.reset().replaceAll(WrittenFigures::inPounds);
+        : figure.reset().replaceAll(WrittenFigures::otherwise);
   }
 
   private static double value(MatchResult figure) {
     return Double.parseDouble(figure.group(1)) * SORTS.get(figure.group(2)).factor();
   }
 
-  private static String inPounds(MatchResult figure) {
+  private static String otherwise(MatchResult figure) {
     Shown shown = SORTS.get(figure.group(2)).shown();
-    return Decimals.upTo(DECIMALS, value(figure) * shown.factor(Units.IN)) + shown.sign(Units.IN);
+    int decimals = shown.isLength() ? OF_INCHES : OF_POUNDS;
+    return Decimals.upTo(decimals, value(figure) * shown.factor(Units.IN)) + shown.sign(Units.IN);
   }
 }

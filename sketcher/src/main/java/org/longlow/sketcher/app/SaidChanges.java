@@ -37,6 +37,8 @@ final class SaidChanges {
           Map.entry("stances", "stance"),
           Map.entry("crew", "person"),
           Map.entry("demands", "demand"),
+          Map.entry("photos", "photo"),
+          Map.entry("dimensions", "dimension"),
           Map.entry("", "layout"));
 
   private SaidChanges() {}

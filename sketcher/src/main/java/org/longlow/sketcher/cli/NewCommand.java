@@ -16,6 +16,7 @@ import org.longlow.constraints.start.FirstMachine;
 import org.longlow.constraints.start.Question;
 import org.longlow.constraints.words.Quoted;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Option;
@@ -53,6 +54,8 @@ final class NewCommand implements Callable<Integer> {
       description =
           "Only two wheels on the ground: wheelbase, tyres, law and who rides as answered.")
   private boolean wheelsOnly;
+
+  @Mixin private UnitsOption units;
 
   /** One option for each question, as the questions themselves put it. */
   static void addQuestions(CommandSpec spec) {
@@ -100,7 +103,7 @@ final class NewCommand implements Callable<Integer> {
     FirstMachine.Made made = (FirstMachine.Made) outcome;
     Path file = out == null ? Path.of(made.layout().name() + ".json") : out;
     check(file);
-    LayoutWriter.save(made.layout(), file);
+    LayoutWriter.save(units.on(made.layout()), file);
     tell(made, file);
     return ExitCodes.of(made.study());
   }

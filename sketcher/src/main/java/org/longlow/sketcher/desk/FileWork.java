@@ -10,6 +10,7 @@ import org.longlow.constraints.disk.Beside;
 import org.longlow.constraints.disk.Leftovers;
 import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.rider.words.Units;
 
 /**
  * Opening, saving, keeping what is unsaved, and what others do to the file, for the desk. Belongs
@@ -136,10 +137,12 @@ public final class FileWork {
   }
 
   /**
-   * Puts a machine on the board that was just made and has no file: unsaved work from the start.
+   * Puts a machine on the board that was just made and has no file: unsaved work from the start, in
+   * the units shown last.
    */
   void openMade(Layout layout) {
-    desk.begin(Session.withoutFile(layout));
+    boolean inches = Habits.at(keeper.autosave().home()).inches();
+    desk.begin(Session.withoutFile(inches ? layout.withUnits(Units.IN) : layout));
     session().carryOn();
     keepSafe();
   }

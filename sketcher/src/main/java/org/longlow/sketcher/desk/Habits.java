@@ -17,7 +17,7 @@ import org.longlow.constraints.disk.WholeFile;
  * @param widthPx of the window; 0 if it never was open
  * @param heightPx likewise
  * @param night whether the dark look was on
- * @param inches whether the rulers were in inches
+ * @param inches whether inches were shown last; a first machine begins in them
  * @param recent files that were opened or saved, the last first
  */
 public record Habits(

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.formula.Unit;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
@@ -169,7 +171,7 @@ public final class PartPoints {
   public void setTo(double mm) {
     Handle handle = picked();
     if (handle != null && handle.of() == Handle.Of.CENTRE) {
-      edit(HoleEdits.size(part, handle.hole(), String.format(Locale.ROOT, "%s mm", mm)));
+      edit(HoleEdits.size(part, handle.hole(), Formula.of(mm, Unit.MM).text()));
     } else if (handle != null && handle.of() != Handle.Of.TUBE && before() != null) {
       move(PointSnap.exactly(before().at(), handle.at(), mm), "");
     }

@@ -16,6 +16,7 @@ import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Units;
 import org.longlow.sketcher.picture.ElevationPicture;
 import org.longlow.sketcher.picture.PictureLayer;
 import org.longlow.sketcher.picture.PictureOptions;
@@ -41,6 +42,11 @@ public record Shown(
     boolean live) {
   public Shown {
     movable = Set.copyOf(movable);
+  }
+
+  /** Returns the units in which its figures are shown. */
+  public Units units() {
+    return layout.units();
   }
 
   /** Returns the stance shown; empty for the machine as drawn. */

@@ -3,12 +3,11 @@ package org.longlow.sketcher.edit;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import org.longlow.constraints.document.Entries;
 import org.longlow.constraints.document.Form;
+import org.longlow.constraints.document.ShownQuantity;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.Unit;
@@ -21,6 +20,8 @@ import org.longlow.constraints.layout.Person;
 import org.longlow.constraints.layout.Pin;
 import org.longlow.constraints.layout.Tie;
 import org.longlow.constraints.shape.Places;
+import org.longlow.rider.words.Decimals;
+import org.longlow.rider.words.Units;
 
 /**
  * What lies on the bench: a picked thing with its quantities, in groups.
@@ -121,15 +122,14 @@ public record Bench(String subject, String title, String kind, String note, List
   }
 
   /** Writes a value in its edge unit, to a tenth of a millimetre or degree. */
-  public static String figure(double internal, Dim dim) {
-    Unit unit = Unit.of(dim);
+  public static String figure(double internal, Dim dim, Units units) {
+    if (units == Units.IN && dim.equals(Dim.LENGTH)) {
+      return units.given(internal);
+    }
+    Unit unit = Unit.of(dim, units);
     double shown = unit.fromInternal(internal);
     int digits = dim.equals(Dim.NUMBER) ? 3 : dim.equals(Dim.ANGLE) ? 2 : 1;
-    String text = String.format(Locale.ROOT, "%." + digits + "f", shown);
-    if (text.contains(".")) {
-      text = text.replaceAll("0+$", "").replaceAll("\\.$", "");
-    }
-    text = text.equals("-0") ? "0" : text;
+    String text = Decimals.upTo(digits, shown);
     return unit == Unit.NONE ? text : text + " " + unit.symbol();
   }
 
@@ -176,10 +176,13 @@ public record Bench(String subject, String title, String kind, String note, List
     }
 
     private Row said(FormRows.Said said) {
-      return said.isQuantity()
-          ? row(said.target(), said.label(), Formula.parse(said.text()), said.help())
-              .dropping(said.drops())
-          : said.row();
+      return said.isQuantity() ? quantity(said).dropping(said.drops()) : said.row();
+    }
+
+    private Row quantity(FormRows.Said said) {
+      Formula formula = Formula.parse(said.text());
+      Dim dim = said.dim().orElseGet(() -> formula.expr().dim(n -> Measures.dim(layout, n)));
+      return row(said.target(), said.label(), formula, dim, said.help());
     }
 
     Bench pin(String name, String subject) {
@@ -206,8 +209,13 @@ public record Bench(String subject, String title, String kind, String note, List
     Bench person(Person person, String subject) {
       List<Row> rows =
           List.of(
-              row(new Target.OfPerson(person.name(), true), "stature", person.stature(), ""),
-              row(new Target.OfPerson(person.name(), false), "mass", person.mass(), ""));
+              row(
+                  new Target.OfPerson(person.name(), true),
+                  "stature",
+                  person.stature(),
+                  Dim.LENGTH,
+                  ""),
+              row(new Target.OfPerson(person.name(), false), "mass", person.mass(), Dim.MASS, ""));
       Set<String> shown = Set.of("stature", "mass");
       return bench(
           subject,
@@ -259,7 +267,11 @@ public record Bench(String subject, String title, String kind, String note, List
         String name, boolean x, String label, Formula formula, double nowMm, String note) {
       collect(formula);
       return new Row(
-          new Target.OfPin(name, x), label, formula.text(), figure(nowMm, Dim.LENGTH), note);
+          new Target.OfPin(name, x),
+          label,
+          text(formula, Dim.LENGTH),
+          figure(nowMm, Dim.LENGTH, layout.units()),
+          help(note, Dim.LENGTH));
     }
 
     private Optional<Row> tieRow(String key, Tie tie, String pin) {
@@ -293,7 +305,7 @@ public record Bench(String subject, String title, String kind, String note, List
       return new Row(
           new Target.OfMeasure(name),
           name,
-          m.is().text(),
+          text(m.is(), m.dim()),
           value(m.is(), places.measures().getOrDefault(name, Double.NaN), m.dim(), m.free()),
           rangeAndNote(m),
           true,
@@ -303,29 +315,42 @@ public record Bench(String subject, String title, String kind, String note, List
           false);
     }
 
-    private static String rangeAndNote(Measure m) {
+    private String rangeAndNote(Measure m) {
       StringBuilder text = new StringBuilder();
-      m.from().ifPresent(f -> text.append("from ").append(f.text()).append(' '));
-      m.to().ifPresent(f -> text.append("to ").append(f.text()).append(' '));
+      m.from().ifPresent(f -> text.append("from ").append(text(f, m.dim())).append(' '));
+      m.to().ifPresent(f -> text.append("to ").append(text(f, m.dim())).append(' '));
       String range = text.toString().strip();
       return range.isEmpty() || m.note().isEmpty() ? range + m.note() : range + "; " + m.note();
     }
 
     private Row row(Target target, String label, Formula formula, String note) {
+      return row(target, label, formula, formula.expr().dim(n -> Measures.dim(layout, n)), note);
+    }
+
+    private Row row(Target target, String label, Formula formula, Dim dim, String note) {
       collect(formula);
-      Function<String, Dim> dims = n -> Measures.dim(layout, n);
       double worth = places.value(formula);
       return new Row(
-          target,
-          label,
-          formula.text(),
-          value(formula, worth, formula.expr().dim(dims), false),
-          note);
+          target, label, text(formula, dim), value(formula, worth, dim, false), help(note, dim));
     }
 
     /** A plain quantity says its worth itself. */
-    private static String value(Formula formula, double worth, Dim dim, boolean always) {
-      return formula.names().isEmpty() && !always ? "" : figure(worth, dim);
+    private String value(Formula formula, double worth, Dim dim, boolean always) {
+      return formula.names().isEmpty() && !always ? "" : figure(worth, dim, layout.units());
+    }
+
+    /** What stands in the field; whoever types over it may write any unit. */
+    private String text(Formula formula, Dim dim) {
+      return ShownQuantity.text(formula, dim, layout.units());
+    }
+
+    private String help(String note, Dim dim) {
+      Unit unit = Unit.of(dim, layout.units());
+      String bare =
+          unit == Unit.of(dim)
+              ? ""
+              : "A bare number means " + (unit == Unit.INCH ? "inches" : unit.symbol()) + ".";
+      return note.isEmpty() || bare.isEmpty() ? note + bare : note + " " + bare;
     }
 
     private void collect(Formula formula) {

@@ -28,7 +28,7 @@ public final class Edits {
   }
 
   private static Layout set(Layout layout, Target target, String text) {
-    Layout typed = Typing.typed(layout, text, target.path());
+    Layout typed = Typing.typedAsShown(layout, text, target.path());
     return target instanceof Target.OfMeasure m
         ? Change.set(typed, false, "measures", m.measure(), "free")
         : typed;

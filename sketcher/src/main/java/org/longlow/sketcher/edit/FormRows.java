@@ -2,8 +2,10 @@ package org.longlow.sketcher.edit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.longlow.constraints.document.Form;
 import org.longlow.constraints.document.Form.Input;
+import org.longlow.constraints.formula.Dim;
 
 /**
  * The rows of a form that are filled in on the bench. Vertices of outlines are left out: they are
@@ -20,6 +22,7 @@ final class FormRows {
    *
    * @param label with the item of a list that it is in, such as {@code layer 1 thickness}
    * @param drops true if it is an item of a list that can be dropped
+   * @param dim what it measures, where only one thing may
    */
   record Said(
       Target target,
@@ -28,7 +31,8 @@ final class FormRows {
       String help,
       Input input,
       List<String> choices,
-      boolean drops) {
+      boolean drops,
+      Optional<Dim> dim) {
 
     /** Returns whether it is a quantity that is said. */
     boolean isQuantity() {
@@ -76,6 +80,7 @@ final class FormRows {
         path.get(0).equals("parts") && path.size() > 2
             ? new Target.OfPart(path.get(1), path.subList(2, path.size()), label)
             : new Target.OfField(path, label);
-    return new Said(target, label, row.text(), row.help(), row.input(), row.choices(), row.item());
+    return new Said(
+        target, label, row.text(), row.help(), row.input(), row.choices(), row.item(), row.dim());
   }
 }

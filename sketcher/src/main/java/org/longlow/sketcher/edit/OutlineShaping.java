@@ -2,7 +2,6 @@ package org.longlow.sketcher.edit;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
@@ -23,6 +22,7 @@ import org.longlow.constraints.shape.Outlines;
 import org.longlow.constraints.shape.Places;
 import org.longlow.rider.geom.OutOfRange;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Shown;
 
 /** Edits of an outline as a whole: larger or smaller all round, and symmetrical. */
 public final class OutlineShaping {
@@ -51,7 +51,7 @@ public final class OutlineShaping {
    */
   public static Edit offset(String part, Places places, double byMm, boolean replace) {
     return new Edit(
-        String.format(Locale.ROOT, "offset %s by %.1f mm", part, byMm),
+        "offset " + part,
         layout -> {
           Outline.Drawn drawn = PointEdits.drawn(layout, part);
           if (!drawn.closed()) {
@@ -97,13 +97,9 @@ public final class OutlineShaping {
     Geometry wanted = BufferOp.bufferOp(area, byMm, mitred);
     if (!(wanted instanceof Polygon one) || one.isEmpty() || one.getNumInteriorRing() > 0) {
       throw new OutOfRange(
-          String.format(
-              Locale.ROOT,
-              wanted.isEmpty()
-                  ? "nothing of %s is left at %.1f mm; take a smaller distance"
-                  : "%s falls apart at %.1f mm; take a smaller distance",
-              part,
-              byMm));
+          (wanted.isEmpty() ? "nothing of " + part + " is left at " : part + " falls apart at ")
+              + layout.units().says(byMm, Shown.LENGTH_IN_TENTHS)
+              + "; take a smaller distance");
     }
     Optional<List<PointMm>> moved = pointByPoint(ring, byMm);
     if (moved.isPresent() && isNear(moved.get(), drawn.smooth(), one)) {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.document.Change;
 import org.longlow.constraints.document.Entries;
+import org.longlow.constraints.document.ShownQuantity;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.Unit;
@@ -249,9 +250,9 @@ public final class PhotoEdits {
         });
   }
 
-  /** Reads a length; a bare number is one of mm. */
+  /** Reads a length; a bare number is one of the units shown. */
   private static Formula size(Layout layout, Places places, String text) {
-    Formula typed = Formula.parse(text.strip());
+    Formula typed = Formula.parse(ShownQuantity.typed(text.strip(), Dim.LENGTH, layout.units()));
     for (String name : typed.names()) {
       if (!layout.measures().containsKey(name)) {
         throw new OutOfRange(

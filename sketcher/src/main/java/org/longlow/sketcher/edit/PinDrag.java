@@ -17,6 +17,8 @@ import org.longlow.constraints.solve.Solver;
 import org.longlow.constraints.solve.problem.SolverSettings;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.Units;
 
 /** A pin that follows the pointer while ties and limits hold. For one thread at a time. */
 public final class PinDrag {
@@ -88,17 +90,16 @@ public final class PinDrag {
    * distance and direction from the pin it is tied or joined to.
    */
   public static List<String> words(Layout layout, String pin, PointMm begin, Study now) {
+    Units units = layout.units();
     PointMm at = now.placed().places().pin(pin);
     PointMm gone = at.minus(begin);
     String moved =
-        String.format(
-            Locale.ROOT,
-            "%s  %s%.1f mm forward  %s%.1f mm up",
-            pin,
-            gone.x() < 0 ? "\u2212" : "+",
-            Math.abs(gone.x()),
-            gone.z() < 0 ? "\u2212" : "+",
-            Math.abs(gone.z()));
+        pin
+            + (gone.x() < 0 ? "  \u2212" : "  +")
+            + units.says(Math.abs(gone.x()), Shown.LENGTH_IN_TENTHS)
+            + (gone.z() < 0 ? " forward  \u2212" : " forward  +")
+            + units.says(Math.abs(gone.z()), Shown.LENGTH_IN_TENTHS)
+            + " up";
     Optional<String> partner = partner(layout, pin);
     if (partner.isEmpty()) {
       return List.of(moved);
@@ -108,8 +109,8 @@ public final class PinDrag {
         moved,
         String.format(
             Locale.ROOT,
-            "%.1f mm from %s, %.1f\u00b0 from level",
-            from.length(),
+            "%s from %s, %.1f\u00b0 from level",
+            units.says(from.length(), Shown.LENGTH_IN_TENTHS),
             partner.get(),
             Math.toDegrees(from.angleRad())));
   }

@@ -134,7 +134,8 @@ public final class PointEdits {
           }
           List<Outline.Vertex> more = new ArrayList<>(drawn.vertices());
           more.add(drawnEdge + 1, written(local.within(place), false));
-          return edged(layout, part, more, k -> k > drawnEdge ? k + 1 : k);
+          Layout edged = edged(layout, part, more, k -> k > drawnEdge ? k + 1 : k);
+          return KeptPoints.counted(edged, part, drawn, k -> k > drawnEdge ? k + 1 : k);
         });
   }
 
@@ -152,14 +153,18 @@ public final class PointEdits {
           fewer.remove(i);
           boolean round = drawn.closed() && !drawn.half();
           int last = fewer.size() - (round ? 1 : 2);
-          return edged(
-              layout,
-              handle.path().get(1),
-              fewer,
-              k ->
-                  i == 0 && k == 0 && round
-                      ? last
-                      : Math.min(last, Math.max(0, k >= i ? k - 1 : k)));
+          String part = handle.path().get(1);
+          Layout edged =
+              edged(
+                  layout,
+                  part,
+                  fewer,
+                  k ->
+                      i == 0 && k == 0 && round
+                          ? last
+                          : Math.min(last, Math.max(0, k >= i ? k - 1 : k)));
+          return KeptPoints.counted(
+              edged, part, drawn, k -> Math.min(fewer.size() - 1, k > i ? k - 1 : k));
         });
   }
 

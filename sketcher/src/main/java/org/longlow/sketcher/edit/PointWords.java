@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.Units;
 
 /** What is written beside a point while it is placed: where it is, and its edges. */
 public final class PointWords {
@@ -11,21 +13,24 @@ public final class PointWords {
   private PointWords() {}
 
   /** Returns the place in the axes of the machine. */
-  public static String place(PointMm at) {
-    return String.format(Locale.ROOT, "x %.1f  z %.1f mm", at.x(), at.z());
+  public static String place(PointMm at, Units units) {
+    return "x "
+        + units.bare(at.x(), Shown.LENGTH_IN_TENTHS)
+        + "  z "
+        + units.says(at.z(), Shown.LENGTH_IN_TENTHS);
   }
 
   /** Returns length and direction of the edge from the point before. */
-  public static String edge(PointMm before, PointMm at) {
-    return edge(before, at, "from the point before");
+  public static String edge(PointMm before, PointMm at, Units units) {
+    return edge(before, at, units, "from the point before");
   }
 
-  private static String edge(PointMm from, PointMm to, String what) {
+  private static String edge(PointMm from, PointMm to, Units units, String what) {
     PointMm way = to.minus(from);
     return String.format(
         Locale.ROOT,
-        "%.1f mm %s, %.1f\u00b0 from level",
-        way.length(),
+        "%s %s, %.1f\u00b0 from level",
+        units.says(way.length(), Shown.LENGTH_IN_TENTHS),
         what,
         Math.toDegrees(way.angleRad()) + 0.0);
   }
@@ -52,15 +57,16 @@ public final class PointWords {
   }
 
   /** Returns all that is written beside a handle that is at a place. */
-  public static List<String> of(List<Handle> all, Handle handle, boolean closed, PointMm at) {
-    List<String> words = new ArrayList<>(List.of(place(at)));
+  public static List<String> of(
+      List<Handle> all, Handle handle, boolean closed, PointMm at, Units units) {
+    List<String> words = new ArrayList<>(List.of(place(at, units)));
     Handle before = before(all, handle, closed);
     Handle after = after(all, handle, closed);
     if (before != null) {
-      words.add(edge(before.at(), at));
+      words.add(edge(before.at(), at, units));
     }
     if (after != null) {
-      words.add(edge(at, after.at(), "to the point after"));
+      words.add(edge(at, after.at(), units, "to the point after"));
     }
     return words;
   }

@@ -1,6 +1,5 @@
 package org.longlow.sketcher.edit;
 
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -12,6 +11,7 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.shape.Places;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Units;
 
 /**
  * Where a pointer means when it is near something: a pin, an edge, the height or the upright of an
@@ -27,7 +27,8 @@ public record Snapping(
   /** Grids to choose from, mm. */
   private static final double FINE_MM = 5;
 
-  private static final double COARSE_MM = 10;
+  /** Grids to choose from where inches are shown. */
+  private static final double FINE_IN = 0.25;
 
   /** Points of a grid closer than this can hardly be told apart. */
   private static final double CLOSEST_PX = 4;
@@ -38,13 +39,14 @@ public record Snapping(
    * Where that is.
    *
    * @param pin the pin there, if there is one
+   * @param part the part whose edge is there, if it is one
    * @param to what it is near to, in words; empty for the grid
    */
-  public record Snap(PointMm at, Optional<String> pin, String to) {
+  public record Snap(PointMm at, Optional<String> pin, Optional<String> part, String to) {
 
     /** Says it beside the pointer. */
-    public String words() {
-      String place = String.format(Locale.ROOT, "x %.1f  z %.1f mm", at.x(), at.z());
+    public String words(Units units) {
+      String place = PointWords.place(at, units);
       return to.isEmpty() ? place : to + "  " + place;
     }
 
@@ -56,19 +58,22 @@ public record Snapping(
   /** Returns what suits the scale at which somebody points. */
   public static Snapping at(
       double pxPerMm, Layout layout, Places places, Map<String, Geometry> outlines) {
-    double grid = FINE_MM * pxPerMm >= CLOSEST_PX ? FINE_MM : COARSE_MM;
+    double fine = layout.units() == Units.IN ? FINE_IN * Units.INCH_MM : FINE_MM;
+    double grid = fine * pxPerMm >= CLOSEST_PX ? fine : 2 * fine;
     return new Snapping(layout, places, outlines, REACH_PX / pxPerMm, grid);
   }
 
   /** Returns a place as it is, near to nothing. */
   public static Snap exact(PointMm at) {
-    return new Snap(at, Optional.empty(), "");
+    return new Snap(at, Optional.empty(), Optional.empty(), "");
   }
 
   public Snap of(PointMm pointer) {
     return pin(pointer)
         .or(() -> edge(pointer))
-        .orElseGet(() -> new Snap(level(pointer), Optional.empty(), levelWords(pointer)));
+        .orElseGet(
+            () ->
+                new Snap(level(pointer), Optional.empty(), Optional.empty(), levelWords(pointer)));
   }
 
   private Optional<Snap> pin(PointMm pointer) {
@@ -81,7 +86,8 @@ public record Snapping(
         best = pin.getKey();
       }
     }
-    return Optional.ofNullable(best).map(p -> new Snap(places.pin(p), Optional.of(p), words(p)));
+    return Optional.ofNullable(best)
+        .map(p -> new Snap(places.pin(p), Optional.of(p), Optional.empty(), words(p)));
   }
 
   private String words(String pin) {
@@ -110,7 +116,12 @@ public record Snapping(
       double d = near.distance(point.getCoordinate());
       if (d <= least) {
         least = d;
-        best = new Snap(new PointMm(near.x, near.y), Optional.empty(), "edge of " + part.getKey());
+        best =
+            new Snap(
+                new PointMm(near.x, near.y),
+                Optional.empty(),
+                Optional.of(part.getKey()),
+                "edge of " + part.getKey());
       }
     }
     return Optional.ofNullable(best);

@@ -29,6 +29,7 @@ public final class Subjects {
     GROUPS.put("section", "sections");
     GROUPS.put("stance", "stances");
     GROUPS.put("photo", "photos");
+    GROUPS.put("dimension", "dimensions");
   }
 
   private Subjects() {}

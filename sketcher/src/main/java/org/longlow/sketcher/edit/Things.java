@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.document.Entries;
+import org.longlow.constraints.layout.Dimension;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Limit;
 import org.longlow.constraints.layout.Measure;
@@ -49,7 +50,12 @@ public final class Things {
                 .forEach(
                     (name, value) -> all.add(thing(word + ":" + name, name, kind(word, value)))));
     findings.forEach(
-        f -> all.add(thing(FINDING + f.id(), f.subject(), f.verdict().says() + ": " + f.text())));
+        f ->
+            all.add(
+                thing(
+                    FINDING + f.id(),
+                    f.subject(),
+                    f.verdict().says() + ": " + f.text(layout.units()))));
     return all;
   }
 
@@ -87,7 +93,7 @@ public final class Things {
     return thing.name().toLowerCase(Locale.ROOT).startsWith(said);
   }
 
-  /** Returns the pins that a tie, limit or wish is about; none for anything else. */
+  /** Returns the pins that a tie, limit, wish or dimension is about; none for anything else. */
   public static List<String> pins(Layout layout, String subject) {
     int colon = subject.indexOf(':');
     if (colon < 0) {
@@ -98,8 +104,13 @@ public final class Things {
       case "tie" -> pins(layout.ties(), name, Tie::pins);
       case "limit" -> pins(layout.limits(), name, Limit::pins);
       case "wish" -> pins(layout.wishes(), name, Wish::pins);
+      case "dimension" -> pins(layout.dimensions(), name, Things::pins);
       default -> List.of();
     };
+  }
+
+  private static List<String> pins(Dimension dimension) {
+    return dimension.ends().stream().map(Dimension.End::pin).filter(pin -> !pin.isEmpty()).toList();
   }
 
   private static <T> List<String> pins(

@@ -1,9 +1,10 @@
 package org.longlow.sketcher.edit;
 
 import java.util.Optional;
+import org.longlow.rider.words.Units;
 
 /**
- * A length as it is typed key by key, mm.
+ * A length as it is typed key by key, in the units shown.
  *
  * @param text typed so far; a comma counts as the point
  */
@@ -28,8 +29,10 @@ public record TypedLength(String text) {
     return isEmpty() ? this : new TypedLength(text.substring(0, text.length() - 1));
   }
 
-  /** Returns what it is worth; empty while it is no number yet. */
-  public Optional<Double> mm() {
-    return text.matches(".*\\d.*") ? Optional.of(Double.valueOf(text)) : Optional.empty();
+  /** Returns what it is worth, mm; empty while it is no number yet. */
+  public Optional<Double> mm(Units units) {
+    return text.matches(".*\\d.*")
+        ? Optional.of(Double.parseDouble(text) * (units == Units.IN ? Units.INCH_MM : 1))
+        : Optional.empty();
   }
 }

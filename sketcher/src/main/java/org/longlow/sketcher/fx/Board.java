@@ -1,5 +1,7 @@
 package org.longlow.sketcher.fx;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
@@ -22,6 +24,9 @@ import org.longlow.svg.drawing.Tone;
 final class Board extends Region {
 
   private static final double MARGIN_PX = 34;
+
+  /** How far beside a line the pointer still takes it, px. */
+  private static final double REACH_PX = 5;
 
   /** Left free round a pin, px. */
   private static final double PIN_ROOM_PX = 24;
@@ -137,7 +142,9 @@ final class Board extends Region {
   private static Envelope machine(Drawing drawing) {
     Envelope box = new Envelope();
     for (Layer layer : drawing.layers()) {
-      boolean written = layer.id().equals(PictureLayer.DIMENSIONS.id());
+      boolean written =
+          layer.id().equals(PictureLayer.DIMENSIONS.id())
+              || layer.id().equals(PictureLayer.KEPT.id());
       for (Mark mark : layer.marks()) {
         if (written && mark instanceof Mark.Words words) {
           box.expandToInclude(words.x(), words.y());
@@ -256,29 +263,22 @@ final class Board extends Region {
 
   /** Returns the pin within reach of a place on the screen. */
   Optional<String> pinAt(double px, double py) {
-    if (desk.shown().isEmpty()) {
-      return Optional.empty();
-    }
-    Shown shown = desk.shown().get();
-    String best = null;
-    double nearest = 11;
-    for (String name : shown.layout().pins().keySet()) {
-      PointMm at = shown.onDrawing(name);
-      double d = Math.hypot(frame.screenX(at.x()) - px, frame.screenY(at.z()) - py);
-      // of pins on one spot, take the one that can move
-      double preferred = shown.movable().contains(name) ? d - 2 : d;
-      if (d < 11 && preferred < nearest) {
-        nearest = preferred;
-        best = name;
-      }
-    }
-    return Optional.ofNullable(best);
+    return desk.shown()
+        .flatMap(s -> Picker.pins(s, frame, new PointMm(px, py)).stream().findFirst());
+  }
+
+  /** Returns all that a click at a place could mean, from the top down: pins, parts, photos. */
+  List<String> allAt(double px, double py) {
+    List<String> all = new ArrayList<>();
+    desk.shown().ifPresent(s -> all.addAll(Picker.all(s, frame, new PointMm(px, py), REACH_PX)));
+    photoAt(px, py).ifPresent(all::add);
+    return all;
   }
 
   /** Returns what is drawn at a place on the screen, such as {@code part:tank}. */
   Optional<String> subjectAt(double px, double py) {
     return desk.shown()
-        .flatMap(s -> Picker.at(s.drawing(), frame.point(px, py), 5 / frame.pxPerMm()));
+        .flatMap(s -> Picker.at(s.drawing(), frame.point(px, py), REACH_PX / frame.pxPerMm()));
   }
 
   /** Returns the photo that lies at a place on the screen, such as {@code photo:side}. */

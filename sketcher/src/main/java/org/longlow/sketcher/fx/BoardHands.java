@@ -104,8 +104,13 @@ final class BoardHands {
   }
 
   private void released(MouseEvent e) {
-    if (pressed != null && !panning && !desk.isBeginning()) {
-      hand.released(e, px(e).distance(pressed) <= CLICK_PX);
+    if (pressed != null && !desk.isBeginning()) {
+      boolean click = px(e).distance(pressed) <= CLICK_PX;
+      if (!panning) {
+        hand.released(e, click);
+      } else if (click) {
+        hand.otherClick(e);
+      }
     }
     pressed = null;
     panning = false;
@@ -172,7 +177,10 @@ final class BoardHands {
     return List.of(
         new String[] {"N, Shift N", "next, last pin"},
         new String[] {"B, Shift B", "next, last part"},
-        new String[] {"arrows", "move what is picked by 1 mm; Shift 10 mm, Alt 0.1 mm"},
+        new String[] {
+          "arrows",
+          "move what is picked by 1 mm or 1/16 in; Shift 10 mm or 1/2 in, Alt 0.1 mm or 0.01 in"
+        },
         new String[] {"Shift click", "pick one thing more; Shift drag: all in a rectangle"},
         new String[] {"+, \u2212, F", "nearer, further, fit"},
         new String[] {KeyCode.ESCAPE.getName(), "let go, pick nothing"});

@@ -139,8 +139,10 @@ final class CrewRow extends HBox {
         mass.setValue(heavy);
       }
       showing = false;
-      statureWords.setText(String.format(Locale.ROOT, "stature %.0f mm", tall));
-      massWords.setText(String.format(Locale.ROOT, "mass %.1f kg", heavy));
+      statureWords.setText(
+          "stature " + layout.units().says(tall, org.longlow.rider.words.Shown.WHOLE_LENGTH));
+      massWords.setText(
+          "mass " + layout.units().says(heavy, org.longlow.rider.words.Shown.MASS_IN_TENTHS));
     }
   }
 

@@ -98,9 +98,10 @@ final class DrawHand implements Hand {
   }
 
   private PointMm to() {
-    return points.isEmpty() || typed.mm().isEmpty()
+    return points.isEmpty() || typed.mm(ShownUnits.of(desk)).isEmpty()
         ? next.at()
-        : PointSnap.exactly(points.get(points.size() - 1), next.at(), typed.mm().get());
+        : PointSnap.exactly(
+            points.get(points.size() - 1), next.at(), typed.mm(ShownUnits.of(desk)).get());
   }
 
   private void finish() {
@@ -176,15 +177,15 @@ final class DrawHand implements Hand {
     List<PointMm> line = new ArrayList<>(points);
     if (next != null) {
       line.add(to());
-      List<String> words = new ArrayList<>(List.of(PointWords.place(to())));
+      List<String> words = new ArrayList<>(List.of(PointWords.place(to(), ShownUnits.of(desk))));
       if (!points.isEmpty()) {
-        words.add(PointWords.edge(points.get(points.size() - 1), to()));
+        words.add(PointWords.edge(points.get(points.size() - 1), to(), ShownUnits.of(desk)));
       }
       if (!next.words().isEmpty()) {
         words.add(next.words());
       }
       if (!typed.isEmpty()) {
-        words.add("typed: " + typed.text() + " mm");
+        words.add("typed: " + typed.text() + " " + ShownUnits.of(desk).word());
       }
       glass.label(words, board.onScreen(to()), true);
     }

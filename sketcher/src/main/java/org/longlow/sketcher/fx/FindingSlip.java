@@ -16,6 +16,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.rider.words.Units;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.Shown;
 
@@ -191,8 +192,9 @@ final class FindingSlip extends VBox {
         setAccessibleText(null);
         return;
       }
+      Units units = ShownUnits.of(desk);
       Label subject = Bits.wrapped(f.subject(), "finding-subject");
-      Label figure = Bits.label(f.unit().says(f.value()), "finding-figure");
+      Label figure = Bits.label(f.unit().says(f.value(), units), "finding-figure");
       figure.setMinWidth(USE_PREF_SIZE);
       HBox.setHgrow(subject, Priority.ALWAYS);
       subject.setMaxWidth(Double.MAX_VALUE);
@@ -200,17 +202,17 @@ final class FindingSlip extends VBox {
       if (!Double.isNaN(f.value())) {
         head.getChildren().add(figure);
       }
-      box.getChildren().setAll(head, Bits.wrapped(f.text(), "finding-text"));
+      box.getChildren().setAll(head, Bits.wrapped(f.text(units), "finding-text"));
       if (isSelected()) {
         if (!Double.isNaN(f.limit())) {
           box.getChildren()
               .add(
                   Bits.wrapped(
                       "limit "
-                          + f.unit().says(f.limit())
+                          + f.unit().says(f.limit(), units)
                           + ", "
                           + (f.margin() < 0 ? "short by " : "room ")
-                          + f.unit().says(Math.abs(f.margin())),
+                          + f.unit().says(Math.abs(f.margin()), units),
                       "finding-detail"));
         }
         box.getChildren()
@@ -218,8 +220,8 @@ final class FindingSlip extends VBox {
                 Bits.wrapped(
                     f.stance().map(s -> "worst " + s.says()).orElse("in every stance"),
                     "finding-detail"));
-        if (!f.source().isEmpty()) {
-          box.getChildren().add(Bits.wrapped("source: " + f.source(), "finding-detail"));
+        if (!f.source(units).isEmpty()) {
+          box.getChildren().add(Bits.wrapped("source: " + f.source(units), "finding-detail"));
         }
         if (!f.group().caution().isEmpty()) {
           box.getChildren().add(Bits.wrapped("caution: " + f.group().caution(), "finding-detail"));
@@ -234,9 +236,9 @@ final class FindingSlip extends VBox {
               + " "
               + f.verdict().says()
               + ", "
-              + f.unit().says(f.value())
+              + f.unit().says(f.value(), units)
               + ". "
-              + f.text());
+              + f.text(units));
     }
   }
 }

@@ -30,6 +30,9 @@ interface Hand {
    */
   void released(MouseEvent e, boolean click);
 
+  /** A click of another button, which does not look about. */
+  default void otherClick(MouseEvent e) {}
+
   /** The pointer leaves the card. */
   default void left() {}
 

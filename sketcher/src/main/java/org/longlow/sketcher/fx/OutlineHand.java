@@ -167,9 +167,9 @@ final class OutlineHand implements Hand {
   /** Where the point goes: as far as was typed, towards the pointer. */
   private PointMm to() {
     Handle before = points.before();
-    return before == null || typed.mm().isEmpty()
+    return before == null || typed.mm(ShownUnits.of(desk)).isEmpty()
         ? dragged.at()
-        : PointSnap.exactly(before.at(), dragged.at(), typed.mm().get());
+        : PointSnap.exactly(before.at(), dragged.at(), typed.mm(ShownUnits.of(desk)).get());
   }
 
   private void release() {
@@ -263,27 +263,27 @@ final class OutlineHand implements Hand {
 
   private void hole(HoleEdits.Sort sort) {
     if (pointer != null) {
-      points.hole(sort, pointer, scale().reachMm(), typed.mm());
+      points.hole(sort, pointer, scale().reachMm(), typed.mm(ShownUnits.of(desk)));
       typed = TypedLength.NOTHING;
     }
   }
 
   private void offset(boolean replace) {
-    typed.mm().ifPresent(mm -> points.offset(mm, replace));
+    typed.mm(ShownUnits.of(desk)).ifPresent(mm -> points.offset(mm, replace));
     typed = TypedLength.NOTHING;
   }
 
   /** What was typed while a point is dragged is for where it is let go. */
   private void typedIn() {
     if (dragged == null) {
-      typed.mm().ifPresent(points::setTo);
+      typed.mm(ShownUnits.of(desk)).ifPresent(points::setTo);
       typed = TypedLength.NOTHING;
     }
   }
 
   private void push(KeyEvent e, int right, int up) {
     Handle handle = points.picked();
-    double mm = e.isShiftDown() ? 10 : e.isAltDown() ? 0.1 : 1;
+    double mm = ShownUnits.stepMm(e, ShownUnits.of(desk));
     PointMm by = new PointMm(right * mm, up * mm);
     if (handle == null) {
       board.setFrame(board.frame().panned(-right * BoardHands.PAN_PX, up * BoardHands.PAN_PX));
@@ -332,7 +332,9 @@ final class OutlineHand implements Hand {
 
   private List<String> words(PointMm at) {
     List<String> words =
-        new ArrayList<>(PointWords.of(points.handles(), points.picked(), points.isClosed(), at));
+        new ArrayList<>(
+            PointWords.of(
+                points.handles(), points.picked(), points.isClosed(), at, ShownUnits.of(desk)));
     if (!points.picked().pin().isEmpty()) {
       words.add("on pin " + points.picked().pin());
     }
@@ -340,7 +342,7 @@ final class OutlineHand implements Hand {
       words.add(dragged.words());
     }
     if (!typed.isEmpty()) {
-      words.add("typed: " + typed.text() + " mm");
+      words.add("typed: " + typed.text() + " " + ShownUnits.of(desk).word());
     }
     if (!points.asks().isEmpty()) {
       words.add(points.asks());
@@ -357,7 +359,7 @@ final class OutlineHand implements Hand {
       return "Bends of "
           + part
           + ": drag them; double click on a straight adds one, Delete takes one out."
-          + "\nN next point, arrows 1 mm. Enter or Esc when done.";
+          + "\nN next point, arrows move it. Enter or Esc when done.";
     }
     if (outline instanceof Outline.Traced traced) {
       return "The outline of "
@@ -372,7 +374,7 @@ final class OutlineHand implements Hand {
         + " out.\n"
         + "S smooth or corner, H hole, Shift H slot, Alt H cut-out, M mirrored up, Shift M mirrored"
         + " forward.\n"
-        + "Type a length and Enter for the edge before, or O to offset all by it. N next, arrows 1"
-        + " mm. Enter or Esc when done.";
+        + "Type a length and Enter for the edge before, or O to offset all by it. N next, arrows move"
+        + " it. Enter or Esc when done.";
   }
 }

@@ -16,6 +16,8 @@ import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import javafx.scene.paint.Color;
+import org.longlow.constraints.document.ShownQuantity;
+import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.FormulaException;
 import org.longlow.constraints.formula.Unit;
@@ -210,7 +212,9 @@ final class OutlineList extends VBox {
       scale =
           wide.getText().isBlank()
               ? unit.getText()
-              : OutlineEdits.scaleOf(wide.getText(), path.width());
+              : OutlineEdits.scaleOf(
+                  ShownQuantity.typed(wide.getText().strip(), Dim.LENGTH, ShownUnits.of(desk)),
+                  path.width());
       Formula.parse(scale.strip());
     } catch (FormulaException e) {
       say("It " + e.getMessage());

@@ -64,7 +64,7 @@ final class PhotoShift implements Hand {
 
   @Override
   public boolean key(KeyEvent e) {
-    double mm = e.isShiftDown() ? 10 : e.isAltDown() ? 0.1 : 1;
+    double mm = ShownUnits.stepMm(e, ShownUnits.of(desk));
     switch (e.getCode()) {
       case LEFT -> nudge(new PointMm(-mm, 0));
       case RIGHT -> nudge(new PointMm(mm, 0));

@@ -1,12 +1,19 @@
 package org.longlow.sketcher.fx;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Point;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.desk.Shown;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Mark;
 import org.longlow.svg.drawing.Planar;
@@ -14,35 +21,68 @@ import org.longlow.svg.drawing.Planar;
 /** Finds what a drawing shows at a place: pins before everything, then what lies on top. */
 final class Picker {
 
+  /** What of a drawing can be picked. */
+  private static final List<String> KINDS = List.of("part:", "person:", "dimension:");
+
+  /** How near the pointer takes a pin, px. */
+  private static final double PIN_PX = 11;
+
   private Picker() {}
 
   /**
-   * Returns the subject at a place, such as {@code part:tank}.
+   * Returns the subject on top at a place, such as {@code part:tank}.
    *
    * @param reachMm how far beside a line still counts, mm
    */
   static Optional<String> at(Drawing drawing, PointMm place, double reachMm) {
+    return stream(drawing, place, reachMm).findFirst();
+  }
+
+  /** Returns all subjects at a place, from the top down, each once. */
+  static List<String> all(Drawing drawing, PointMm place, double reachMm) {
+    return stream(drawing, place, reachMm).distinct().toList();
+  }
+
+  /** Returns all that is shown at a place on the screen: pins, then what lies on top. */
+  static List<String> all(Shown shown, ViewFrame frame, PointMm px, double reachPx) {
+    List<String> all = new ArrayList<>();
+    pins(shown, frame, px).forEach(pin -> all.add("pin:" + pin));
+    PointMm place = frame.point(px.x(), px.z());
+    all.addAll(all(shown.drawing(), place, reachPx / frame.pxPerMm()));
+    return all;
+  }
+
+  /** Returns the pins within reach of a place on the screen, the nearest first. */
+  static List<String> pins(Shown shown, ViewFrame frame, PointMm px) {
+    Map<String, Double> near = new LinkedHashMap<>();
+    for (String name : shown.layout().pins().keySet()) {
+      PointMm at = shown.onDrawing(name);
+      double d = Math.hypot(frame.screenX(at.x()) - px.x(), frame.screenY(at.z()) - px.z());
+      if (d < PIN_PX) {
+        // of pins on one spot, take the one that can move
+        near.put(name, shown.movable().contains(name) ? d - 2 : d);
+      }
+    }
+    return near.keySet().stream().sorted(Comparator.comparingDouble(near::get)).toList();
+  }
+
+  private static Stream<String> stream(Drawing drawing, PointMm place, double reachMm) {
     Point point = Planar.FACTORY.createPoint(new Coordinate(place.x(), place.z()));
     Envelope near = new Envelope(place.x(), place.x(), place.z(), place.z());
     near.expandBy(reachMm);
-    String found = null;
-    for (int l = drawing.layers().size() - 1; l >= 0; l--) {
-      List<Mark> marks = drawing.layers().get(l).marks();
-      for (int i = marks.size() - 1; i >= 0; i--) {
-        if (!(marks.get(i) instanceof Mark.Shape shape) || shape.subject().isEmpty()) {
-          continue;
-        }
-        String subject = shape.subject();
-        boolean pickable = subject.startsWith("part:") || subject.startsWith("person:");
-        if (found == null
-            && pickable
-            && shape.geometry().getEnvelopeInternal().intersects(near)
-            && hits(shape, point, reachMm)) {
-          found = subject;
-        }
-      }
-    }
-    return Optional.ofNullable(found);
+    return reversed(drawing.layers())
+        .flatMap(layer -> reversed(layer.marks()))
+        .filter(mark -> KINDS.stream().anyMatch(mark.subject()::startsWith))
+        .filter(
+            mark ->
+                mark instanceof Mark.Shape shape
+                    && shape.geometry().getEnvelopeInternal().intersects(near)
+                    && hits(shape, point, reachMm))
+        .map(Mark::subject);
+  }
+
+  private static <T> Stream<T> reversed(List<T> list) {
+    return IntStream.rangeClosed(1, list.size()).mapToObj(i -> list.get(list.size() - i));
   }
 
   private static boolean hits(Mark.Shape shape, Point point, double reachMm) {

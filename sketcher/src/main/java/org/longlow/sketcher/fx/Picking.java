@@ -40,6 +40,8 @@ final class Picking implements Hand {
   private PointMm cornerPx;
   private PointMm heldAt;
   private Edit moving;
+  private Under under = Under.NOTHING;
+  private String before = "";
 
   Picking(Board board, Desk desk) {
     this.board = board;
@@ -49,6 +51,9 @@ final class Picking implements Hand {
 
   @Override
   public void moved(MouseEvent e) {
+    if (!under.isAt(BoardHands.px(e))) {
+      under = Under.NOTHING;
+    }
     Optional<String> pin = board.pinAt(e.getX(), e.getY());
     desk.drags().hover(pin.orElse(""));
     board.setHint(pin.isPresent() ? "" : board.subjectAt(e.getX(), e.getY()).orElse(""));
@@ -72,10 +77,13 @@ final class Picking implements Hand {
     board.setHint("");
     down = true;
     lastPx = BoardHands.px(e);
-    Optional<String> pin = board.pinAt(e.getX(), e.getY());
+    before = desk.options().chosen();
+    // what was picked below a pin is what is dragged from there
+    boolean below = isPickedAgain(lastPx) && !before.startsWith("pin:");
+    Optional<String> pin = below ? Optional.empty() : board.pinAt(e.getX(), e.getY());
     if (e.isShiftDown() && desk.shown().isPresent()) {
       cornerPx = lastPx;
-    } else if (pin.isEmpty() && isPickedPart(e)) {
+    } else if (pin.isEmpty() && (isPickedPart(e) || below && before.startsWith("part:"))) {
       heldAt = board.inMachine(e.getX(), e.getY());
     } else if (pin.isPresent() && desk.shown().isPresent()) {
       Shown shown = desk.shown().get();
@@ -144,14 +152,13 @@ final class Picking implements Hand {
       pickMore(e, click);
     } else if (moving != null && !click) {
       desk.settle(moving, new Target.OfEntry(desk.selection().entries().get(0)));
-    } else if (desk.drags().drag().isPresent()) {
-      desk.drags().letGo();
-    } else if (click && board.pinAt(e.getX(), e.getY()).isEmpty()) {
-      desk.choose(
-          board
-              .subjectAt(e.getX(), e.getY())
-              .or(() -> board.photoAt(e.getX(), e.getY()))
-              .orElse(""));
+    } else {
+      if (desk.drags().drag().isPresent()) {
+        desk.drags().letGo();
+      }
+      if (click) {
+        pick(e);
+      }
     }
     down = false;
     panning = false;
@@ -161,6 +168,20 @@ final class Picking implements Hand {
     moving = null;
     board.setCursor(Cursor.DEFAULT);
     board.paintGlass();
+  }
+
+  /** Picks what lies on top, and with each click more on the same spot what lies below. */
+  private void pick(MouseEvent e) {
+    boolean again = isPickedAgain(BoardHands.px(e));
+    under = under.clicked(BoardHands.px(e), before, board.allAt(e.getX(), e.getY()));
+    if (again) {
+      desk.drags().hover("");
+    }
+    desk.choose(under.subject());
+  }
+
+  private boolean isPickedAgain(PointMm px) {
+    return under.isAt(px) && !before.isEmpty() && before.equals(under.subject());
   }
 
   private boolean isPickedPart(MouseEvent e) {
@@ -251,6 +272,9 @@ final class Picking implements Hand {
       PointMm at = board.onScreen(shown.places().pin(pin));
       gc.strokeOval(at.x() - 9, at.z() - 9, 18, 18);
     }
+    if (!down && under.now() > 0 && picked.last().equals(under.subject())) {
+      glass.label(under.words(), under.px(), true);
+    }
     if (cornerPx != null && lastPx != null) {
       Spots.Box box = rectangle(lastPx);
       gc.strokeRect(box.x(), box.y(), box.width(), box.height());
@@ -323,10 +347,12 @@ final class Picking implements Hand {
     }
   }
 
-  /** Moves what is picked by 1 mm (with Shift 10, with Alt 0.1), or else the view. */
+  /**
+   * Moves what is picked by a step (with Shift a large one, with Alt a fine one), or else the view.
+   */
   private void push(KeyEvent e, int right, int up) {
     String chosen = desk.options().chosen();
-    double step = e.isShiftDown() ? 10 : e.isAltDown() ? 0.1 : 1;
+    double step = ShownUnits.stepMm(e, ShownUnits.of(desk));
     if (desk.session().isPresent() && handling.move(new PointMm(right * step, up * step))) {
       return;
     }

@@ -112,6 +112,18 @@ final class Placing implements Hand {
     }
   }
 
+  /** Hangs it on what is under the pointer, with each click more on the next there. */
+  @Override
+  public void otherClick(MouseEvent e) {
+    if (desk.shown().isPresent()) {
+      hangOnNext();
+    }
+  }
+
+  private void hangOnNext() {
+    hang((offered.indexOf(putting.hang()) + 1) % offered.size());
+  }
+
   /**
    * Gives the next pin its place.
    *
@@ -155,7 +167,7 @@ final class Placing implements Hand {
         putting = putting.back();
         board.paintGlass();
       }
-      case H -> hang((offered.indexOf(putting.hang()) + 1) % offered.size());
+      case H -> hangOnNext();
       case DIGIT1, DIGIT2, DIGIT3, DIGIT4, DIGIT5, DIGIT6, DIGIT7, DIGIT8, DIGIT9 ->
           hang(e.getCode().ordinal() - KeyCode.DIGIT1.ordinal());
       default -> {
@@ -206,7 +218,7 @@ final class Placing implements Hand {
     List<String> words = new ArrayList<>();
     String next = putting.next();
     words.add(next.isEmpty() ? putting.title() : putting.title() + ", " + next);
-    words.add(snap.words());
+    words.add(snap.words(shown().units()));
     words.add("hangs on " + putting.hang().words());
     if (offered.size() > 1) {
       for (int i = 0; i < offered.size(); i++) {
@@ -224,7 +236,7 @@ final class Placing implements Hand {
     boolean rest = !putting.next().isEmpty();
     return "click or Enter; "
         + (rest ? "with Shift the rest as drawn; " : "")
-        + (offered.size() > 1 ? "number or H hangs it on something; " : "")
+        + (offered.size() > 1 ? "right click, number or H hangs it on something; " : "")
         + "Esc drops it";
   }
 }

@@ -4,6 +4,7 @@ import java.util.Locale;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.text.TextAlignment;
+import org.longlow.rider.words.Units;
 import org.longlow.svg.drawing.Tone;
 
 /** The rules along the lower and left edge of the card, in mm or inches. */
@@ -13,7 +14,6 @@ final class Rule {
   static final double WIDTH_PX = 24;
 
   private static final double CLOSEST_FIGURES_PX = 62;
-  private static final double INCH_MM = 25.4;
 
   private Rule() {}
 
@@ -25,7 +25,7 @@ final class Rule {
       boolean inches,
       double width,
       double height) {
-    double unit = inches ? INCH_MM : 1;
+    double unit = inches ? Units.INCH_MM : 1;
     double step = step(CLOSEST_FIGURES_PX / (frame.pxPerMm() * unit), inches);
     gc.save();
     gc.setFill(painter.colour(Tone.PAPER));
@@ -75,12 +75,7 @@ final class Rule {
 
   /** Returns what to say of the units on the drawing; empty if no figure is bare. */
   static String note(boolean dimensions, boolean inches) {
-    if (!inches) {
-      return dimensions ? "all dimensions in mm" : "";
-    }
-    return dimensions
-        ? "all dimensions in mm, rulers in inches"
-        : "rulers in inches, all else in its own unit";
+    return dimensions ? "all dimensions in " + (inches ? "inches" : "mm") : "";
   }
 
   /** Writes a note into the upper left corner, clear of the rules. */

@@ -10,6 +10,7 @@ import javafx.scene.layout.Pane;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Units;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.Shown;
 
@@ -184,13 +185,15 @@ final class Tags extends Pane {
     void show(Hung hung, Desk desk) {
       Finding f = hung.finding();
       at = hung.at();
-      String words = shortened(f.subject(), LONGEST - figure(f).length()) + figure(f);
+      Units units = ShownUnits.of(desk);
+      String figure = figure(f, units);
+      String words = shortened(f.subject(), LONGEST - figure.length()) + figure;
       if (!f.id().equals(id) || !words.equals(getText())) {
         id = f.id();
         setText(words);
         setGraphic(Bits.sign(f.verdict(), false));
-        getTooltip().setText(f.subject() + ": " + f.text());
-        setAccessibleText(f.subject() + " fails: " + f.text());
+        getTooltip().setText(f.subject() + ": " + f.text(units));
+        setAccessibleText(f.subject() + " fails: " + f.text(units));
       }
       pseudoClassStateChanged(
           javafx.css.PseudoClass.getPseudoClass("picked"), f.id().equals(desk.finding()));
@@ -200,8 +203,8 @@ final class Tags extends Pane {
       return words.length() <= letters ? words : words.substring(0, letters - 1).strip() + "\u2026";
     }
 
-    private static String figure(Finding f) {
-      return Double.isNaN(f.value()) ? "" : "  " + f.unit().says(f.value());
+    private static String figure(Finding f, Units units) {
+      return Double.isNaN(f.value()) ? "" : "  " + f.unit().says(f.value(), units);
     }
   }
 }

@@ -9,6 +9,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.longlow.constraints.document.ShownQuantity;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.TieKind;
 import org.longlow.rider.geom.PointMm;
@@ -100,14 +101,19 @@ final class TieMaker extends VBox {
     PointMm d =
         shown.study().placed().places().pin(to).minus(shown.study().placed().places().pin(pin));
     double now = picked().between().orElseThrow().applyAsDouble(d.x(), d.z());
-    value.setText(Bench.figure(now, picked().dim().orElseThrow()));
+    value.setText(Bench.figure(now, picked().dim().orElseThrow(), shown.units()));
   }
 
   private void tie() {
     if (other.getValue() == null || value.getText().isBlank()) {
       return;
     }
-    Optional<String> fault = Formula.fault(value.getText().strip());
+    String typed =
+        picked()
+            .dim()
+            .map(d -> ShownQuantity.typed(value.getText().strip(), d, shown.units()))
+            .orElse(value.getText());
+    Optional<String> fault = Formula.fault(typed.strip());
     if (fault.isPresent()) {
       trouble.setText("It " + fault.get());
       trouble.setVisible(true);
@@ -115,7 +121,7 @@ final class TieMaker extends VBox {
       return;
     }
     desk.edit(
-        Edits.tie(picked(), List.of(pin, other.getValue()), value.getText()),
+        Edits.tie(picked(), List.of(pin, other.getValue()), typed),
         new Target.OfTie(NEW),
         value.getText());
   }

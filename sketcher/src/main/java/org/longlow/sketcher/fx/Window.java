@@ -18,6 +18,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import org.longlow.rider.words.Units;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.Habits;
 import org.longlow.sketcher.desk.LayoutFile;
@@ -34,6 +35,7 @@ final class Window extends StackPane {
   private final TopStrip top;
   private final BoardHands hands;
   private final OutlineTools outlines;
+  private final MeasureTools measures;
   private final Card card;
   private final StartPage start;
   private final PaperPane paper;
@@ -45,7 +47,7 @@ final class Window extends StackPane {
   private final List<Node> slips;
   private final BorderPane work = new BorderPane();
   private final ToggleButton dimensions = small("dimensions", "dimensions", "D");
-  private final ToggleButton inches = small("inches", "inch rulers", "U");
+  private final ToggleButton inches = small("inches", "inches", "U");
   private final ToggleButton night = small("night", "night", "L");
   private final Label scale = Bits.label("", "scale");
   private Look look = Look.DAY;
@@ -61,6 +63,7 @@ final class Window extends StackPane {
     card = new Card(desk, board, bench, new FindingSlip(desk));
     outlines = new OutlineTools(desk, board, hands, card::setAside);
     bench.lay(outlines);
+    measures = new MeasureTools(desk, board, hands, card::setAside);
     habits = Habits.at(desk.autosave().home());
     start = new StartPage(desk, shipped, () -> habits.recent());
     paper = new PaperPane(desk, owner, () -> over(null));
@@ -93,8 +96,6 @@ final class Window extends StackPane {
     addEventFilter(KeyEvent.KEY_PRESSED, this::key);
     desk.watch(this::refresh);
     use(habits.night() ? Look.NIGHT : Look.DAY);
-    inches.setSelected(habits.inches());
-    board.setInches(habits.inches());
     refresh();
   }
 
@@ -118,14 +119,16 @@ final class Window extends StackPane {
 
   private Node bottom() {
     dimensions.setOnAction(e -> toggleDimensions());
-    inches.setOnAction(e -> board.setInches(inches.isSelected()));
+    inches.setOnAction(e -> ShownUnits.change(desk));
     night.setOnAction(e -> use(look.other()));
     VBox views =
         new VBox(
             6,
             Bits.line(dimensions, inches, night),
             Bits.line(
-                scale, Bits.words("fit", "Fit", "fit the machine into the drawing", board::fit)));
+                scale,
+                Bits.words("fit", "Fit", "fit the machine into the drawing", board::fit),
+                Bits.words("measure", "Measure", "measure, key G", () -> measures.begin())));
     views.setAlignment(Pos.CENTER_LEFT);
     views.setMinWidth(USE_PREF_SIZE);
     HBox bottom = new HBox(22, new CrewRow(desk), new StanceSteps(desk), views);
@@ -165,11 +168,6 @@ final class Window extends StackPane {
 
   private void toggleDimensions() {
     desk.look(o -> o.withDimensions(!o.dimensions()));
-  }
-
-  private void toggleInches() {
-    inches.setSelected(!inches.isSelected());
-    board.setInches(inches.isSelected());
   }
 
   private void make() {
@@ -215,6 +213,7 @@ final class Window extends StackPane {
   List<Deed> deeds() {
     List<Deed> all = new ArrayList<>(ownDeeds());
     all.addAll(outlines.deeds());
+    all.addAll(measures.deeds());
     all.addAll(new Handling(desk).deeds());
     all.addAll(adds.deeds());
     return all;
@@ -241,7 +240,7 @@ final class Window extends StackPane {
         new Deed("seat the next person", ".", () -> CrewRow.step(desk, 1)),
         new Deed("seat the person before", ",", () -> CrewRow.step(desk, -1)),
         new Deed("dimensions on and off", "D", this::toggleDimensions),
-        new Deed("rulers in inches or millimetres", "U", this::toggleInches),
+        new Deed("show inches or millimetres", "U", () -> ShownUnits.change(desk)),
         new Deed("night or day", "L", () -> use(look.other())),
         new Deed("fit the machine into the drawing", "F", board::fit),
         new Deed("list of keys", "F1", this::keys));
@@ -277,6 +276,10 @@ final class Window extends StackPane {
     }
     work.getBottom().setDisable(desk.isBeginning());
     dimensions.setSelected(desk.options().dimensions());
+    inches.setSelected(ShownUnits.of(desk) == Units.IN);
+    if (board.inches() != inches.isSelected()) {
+      board.setInches(inches.isSelected());
+    }
     scale.setText("1 : " + Dimensions.figure(board.frame().denominator()));
   }
 
@@ -310,7 +313,8 @@ final class Window extends StackPane {
       return false;
     }
     Optional<Deed> meant =
-        Stream.concat(ownDeeds().stream(), outlines.deeds().stream())
+        Stream.of(ownDeeds(), outlines.deeds(), measures.deeds())
+            .flatMap(List::stream)
             .filter(d -> Keys.isOne(d.keys(), e))
             .findFirst();
     meant.ifPresent(d -> d.run().run());

@@ -59,7 +59,10 @@ public final class ElevationPicture {
     chosen(canvas, options.chosen());
     double n = options.denominator();
     AffineTransformation toRoad = toRoad(scene);
-    Drawing drawing = onRoad(canvas.drawing(scene.title()), toRoad);
+    Drawing drawing =
+        with(
+            onRoad(canvas.drawing(scene.title()), toRoad),
+            KeptInk.layer(scene, n, options.chosen()));
     if (options.dimensions()) {
       drawing = drawing.plus(DimensionInk.layer(scene, n, false));
     }

@@ -19,6 +19,7 @@ public enum PictureLayer {
   AXES("axes", "Axes, centre lines and centres"),
   SIGHT("sight", "Sight line"),
   CHOSEN("chosen", "Chosen"),
+  KEPT("kept", "Kept dimensions"),
   NAMES("names", "Names"),
   DIMENSIONS("dimensions", "Dimensions"),
   NOTES("notes", "Notes"),

@@ -36,6 +36,7 @@ public final class Report {
     FindingTables.write(h, study, order);
     PeopleTables.write(h, study);
     LoadTables.write(h, study);
+    KeptTable.write(h, study, options.picture());
     CutList.write(h, study);
     notes(h, layout);
     h.raw("</main>\n<footer>");

@@ -4,6 +4,7 @@ import org.longlow.rider.words.Decimals;
 import org.longlow.rider.words.Shown;
 import org.longlow.rider.words.Units;
 import org.longlow.rider.words.Words;
+import org.longlow.svg.page.SheetLengths;
 
 /**
  * Figures on templates.
@@ -20,6 +21,11 @@ record TemplateFigures(Units units) {
   /** Returns a station's figure, a whole one. */
   String station(double mm) {
     return Decimals.upTo(0, units == Units.MM ? mm : mm / Units.INCH_MM);
+  }
+
+  /** Returns how the sheets themselves write lengths. */
+  SheetLengths sheets() {
+    return units == Units.MM ? SheetLengths.MM : new SheetLengths(this::mm, true);
   }
 
   /** Returns a length without its unit. */

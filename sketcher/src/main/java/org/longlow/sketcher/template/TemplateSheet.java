@@ -19,6 +19,7 @@ import org.longlow.svg.drawing.Mark;
 import org.longlow.svg.drawing.Planar;
 import org.longlow.svg.drawing.Style;
 import org.longlow.svg.drawing.Tone;
+import org.longlow.svg.page.SheetLengths;
 
 /** One template at 1:1 while it is drawn: the line to cut and everything a maker needs on it. */
 final class TemplateSheet {
@@ -265,7 +266,7 @@ final class TemplateSheet {
         at += columns[i];
       }
     }
-    return new NamedDrawing(fileName, title, part, upWord, rightWord, drawing());
+    return new NamedDrawing(fileName, title, part, upWord, rightWord, drawing(), SheetLengths.MM);
   }
 
   private static double[] columns(List<List<String>> rows) {

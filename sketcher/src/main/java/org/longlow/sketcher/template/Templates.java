@@ -26,6 +26,7 @@ import org.longlow.svg.drawing.Dimensions;
 import org.longlow.svg.drawing.Planar;
 import org.longlow.svg.drawing.Style;
 import org.longlow.svg.drawing.Tone;
+import org.longlow.svg.page.SheetLengths;
 
 /**
  * Full-size templates: the solved outline of each part with what a maker needs written on it.
@@ -95,7 +96,8 @@ public final class Templates {
       for (int n = 2; !used.add(name); n++) {
         name = d.fileName() + "-" + n;
       }
-      out.add(new NamedDrawing(name, d.name(), d.part(), d.up(), d.right(), d.drawing()));
+      out.add(
+          new NamedDrawing(name, d.name(), d.part(), d.up(), d.right(), d.drawing(), d.lengths()));
     }
     return List.copyOf(out);
   }
@@ -153,7 +155,13 @@ public final class Templates {
         out.add(plain(shape, places, figures));
       }
     }
-    return List.copyOf(out);
+    SheetLengths lengths = figures.sheets();
+    return out.stream()
+        .map(
+            d ->
+                new NamedDrawing(
+                    d.fileName(), d.name(), d.part(), d.up(), d.right(), d.drawing(), lengths))
+        .toList();
   }
 
   private static NamedDrawing plain(PartShape shape, Places places, TemplateFigures figures) {

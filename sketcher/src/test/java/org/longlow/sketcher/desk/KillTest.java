@@ -26,11 +26,12 @@ import org.longlow.svg.write.Seal;
 /**
  * Programs that write without pause are killed at moments nobody chose: each file is the old or the
  * new one whole, and the next write takes away what the killed one left. {@code -Dlonglow.kills=50}
- * kills more than the few of every build.
+ * kills more than the two of every build, one told to end and one not.
  */
 class KillTest {
 
-  private static final int KILLS = Integer.getInteger("longlow.kills", 4);
+  private static final int KILLS =
+      Integer.getInteger("longlow.kills", Boolean.getBoolean("longlow.long") ? 8 : 2);
 
   @TempDir Path folder;
 

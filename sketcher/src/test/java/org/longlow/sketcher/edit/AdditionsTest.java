@@ -21,6 +21,7 @@ import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.layout.TieKind;
 import org.longlow.constraints.layout.Wish;
 import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.stand.Ground;
 import org.longlow.rider.body.Sex;
 import org.longlow.rider.geom.PointMm;
 
@@ -192,6 +193,7 @@ class AdditionsTest {
             Map.entry(
                 "photos",
                 PhotoEdits.put("side", "side.png", 800, 400, new Envelope(0, 2000, 0, 1000))),
+            Map.entry("dimensions", kept(LOOSE, "pin", "pin2")),
             Map.entry("crew", Additions.person(Sex.MALE)));
     Document.LAYOUT.fields().stream()
         .filter(f -> f.type() instanceof Type.Group)
@@ -200,5 +202,14 @@ class AdditionsTest {
               assertThat(edits).containsKey(f.key());
               isOneMore(LOOSE, Tried.of(LOOSE, edits.get(f.key())), f.key());
             });
+  }
+
+  private static Edit kept(Layout layout, String from, String to) {
+    Places places = Drawn.places(layout);
+    MeasureView view =
+        new MeasureView(
+            layout, places, places, Map.of(), new Ground(PointMm.ORIGIN, new PointMm(1, 0)));
+    Measuring m = Measuring.NOTHING.with(view.pin(from), false).with(view.pin(to), false);
+    return Keeping.dimension(m, m.readings(view).get(0), view);
   }
 }

@@ -15,6 +15,7 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Tie;
 import org.longlow.constraints.layout.TieKind;
 import org.longlow.constraints.shape.Places;
+import org.longlow.rider.words.Units;
 import org.longlow.sketcher.desk.Wren;
 
 /** The bench row by row, as the file of the machine has it. */
@@ -150,13 +151,14 @@ class BenchRowsTest {
     "0.5, number, 0.5", "0.1236, number, 0.124", "10, number, 10", "-0.0001, number, 0"
   })
   void figures(double value, String unit, String text) {
-    assertThat(Bench.figure(value, unit.equals("mm") ? Dim.LENGTH : Dim.NUMBER)).isEqualTo(text);
+    assertThat(Bench.figure(value, unit.equals("mm") ? Dim.LENGTH : Dim.NUMBER, Units.MM))
+        .isEqualTo(text);
   }
 
   @Test
   void figuresOfAnglesHaveTwoDigits() {
-    assertThat(Bench.figure(Math.toRadians(12.345678), Dim.ANGLE)).isEqualTo("12.35 deg");
-    assertThat(Bench.figure(Math.toRadians(90), Dim.ANGLE)).isEqualTo("90 deg");
+    assertThat(Bench.figure(Math.toRadians(12.345678), Dim.ANGLE, Units.MM)).isEqualTo("12.35 deg");
+    assertThat(Bench.figure(Math.toRadians(90), Dim.ANGLE, Units.MM)).isEqualTo("90 deg");
   }
 
   @Test

@@ -13,6 +13,7 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Measures;
 import org.longlow.constraints.shape.Places;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Units;
 import org.longlow.sketcher.desk.Wren;
 
 class BenchTest {
@@ -85,11 +86,11 @@ class BenchTest {
 
   @Test
   void figuresCarryTheirUnitAndNoUselessZero() {
-    assertThat(Bench.figure(1640, Dim.LENGTH)).isEqualTo("1640 mm");
-    assertThat(Bench.figure(12.34, Dim.LENGTH)).isEqualTo("12.3 mm");
-    assertThat(Bench.figure(-0.01, Dim.LENGTH)).isEqualTo("0 mm");
-    assertThat(Bench.figure(Math.toRadians(27.25), Dim.ANGLE)).isEqualTo("27.25 deg");
-    assertThat(Bench.figure(0.46, Dim.NUMBER)).isEqualTo("0.46");
+    assertThat(Bench.figure(1640, Dim.LENGTH, Units.MM)).isEqualTo("1640 mm");
+    assertThat(Bench.figure(12.34, Dim.LENGTH, Units.MM)).isEqualTo("12.3 mm");
+    assertThat(Bench.figure(-0.01, Dim.LENGTH, Units.MM)).isEqualTo("0 mm");
+    assertThat(Bench.figure(Math.toRadians(27.25), Dim.ANGLE, Units.MM)).isEqualTo("27.25 deg");
+    assertThat(Bench.figure(0.46, Dim.NUMBER, Units.MM)).isEqualTo("0.46");
   }
 
   @Test

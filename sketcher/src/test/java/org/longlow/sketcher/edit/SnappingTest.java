@@ -14,6 +14,7 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Shapes;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Units;
 
 /** What a pointer near something means. */
 class SnappingTest {
@@ -34,8 +35,8 @@ class SnappingTest {
     Snapping.Snap snap = snapping.of(crank.plus(new PointMm(4, -5)));
     assertThat(snap.pin()).contains("crank");
     assertThat(snap.at()).isEqualTo(crank);
-    assertThat(snap.words()).startsWith("pin crank");
-    assertThat(snapping.of(PLACES.pin("frontAxle").plus(new PointMm(-7, 0))).words())
+    assertThat(snap.words(Units.MM)).startsWith("pin crank");
+    assertThat(snapping.of(PLACES.pin("frontAxle").plus(new PointMm(-7, 0))).words(Units.MM))
         .startsWith("axle of frontWheel");
     assertThat(snapping.of(crank.plus(new PointMm(0, 9))).pin()).isEmpty();
   }
@@ -76,7 +77,7 @@ class SnappingTest {
   void inTheOpenItGoesToTheGroundToAxlesAndToTheGrid() {
     Snapping.Snap ground = snapping.of(new PointMm(703, 6));
     assertThat(ground.at()).isEqualTo(new PointMm(700, 0));
-    assertThat(ground.words()).startsWith("on the ground");
+    assertThat(ground.words(Units.MM)).startsWith("on the ground");
     Snapping.Snap level = snapping.of(new PointMm(-603, 304));
     assertThat(level.at()).isEqualTo(new PointMm(-600, 300));
     assertThat(level.to()).startsWith("level with axle of ");
@@ -84,7 +85,8 @@ class SnappingTest {
     assertThat(plumb.at()).isEqualTo(new PointMm(1640, 1210));
     assertThat(plumb.to()).isEqualTo("plumb with axle of frontWheel");
     assertThat(snapping.of(new PointMm(-503, 1206)))
-        .isEqualTo(new Snapping.Snap(new PointMm(-500, 1210), Optional.empty(), ""));
+        .isEqualTo(
+            new Snapping.Snap(new PointMm(-500, 1210), Optional.empty(), Optional.empty(), ""));
   }
 
   @Test

@@ -9,13 +9,11 @@ import java.util.concurrent.TimeoutException;
 import javafx.application.Platform;
 import javafx.geometry.Point2D;
 import javafx.geometry.Rectangle2D;
-import javafx.geometry.VerticalDirection;
 import javafx.scene.Node;
 import javafx.scene.SnapshotParameters;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
-import javafx.scene.input.MouseButton;
 import javafx.scene.paint.Color;
 import javafx.stage.Stage;
 import org.longlow.constraints.layout.Layout;
@@ -23,16 +21,15 @@ import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.desk.Autosave;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.Shown;
-import org.testfx.api.FxRobot;
 import org.testfx.api.FxToolkit;
 import org.testfx.util.WaitForAsyncUtils;
 
 /** A pair of hands at a window: real pointer and key events, and waits for what they cause. */
 final class Hands {
 
-  private static final long PATIENCE_S = 20;
+  static final long PATIENCE_S = 60;
 
-  private final FxRobot robot = new FxRobot();
+  private final Fingers fingers = new Fingers();
   private final Window window;
 
   private Hands(Window window) {
@@ -81,9 +78,12 @@ final class Hands {
 
   /** Waits until everything asked so far is answered and shown. */
   Hands settle() {
-    WaitForAsyncUtils.waitForFxEvents(2);
+    Fingers.through();
     until("answers", () -> desk().isIdle());
-    WaitForAsyncUtils.waitForFxEvents(2);
+    Fingers.painted(window.getScene());
+    // what was laid out may have asked for more
+    until("answers", () -> desk().isIdle());
+    Fingers.through();
     return this;
   }
 
@@ -102,8 +102,8 @@ final class Hands {
               return middle(node);
             });
     jump(at);
-    robot.press(MouseButton.PRIMARY);
-    robot.release(MouseButton.PRIMARY);
+    fingers.press();
+    fingers.release();
     return settle();
   }
 
@@ -150,19 +150,19 @@ final class Hands {
   /** Types over what is in a field and presses Enter. */
   Hands typeInto(String id, String text) {
     click(id);
-    robot.push(KeyCode.SHORTCUT, KeyCode.A);
-    robot.write(text, 0);
-    robot.push(KeyCode.ENTER);
+    fingers.push(KeyCode.SHORTCUT, KeyCode.A);
+    fingers.type(text, window.getScene());
+    fingers.push(KeyCode.ENTER);
     return settle();
   }
 
   Hands write(String text) {
-    robot.write(text, 0);
+    fingers.type(text, window.getScene());
     return settle();
   }
 
   Hands press(KeyCode... keys) {
-    robot.push(keys);
+    fingers.push(keys);
     return settle();
   }
 
@@ -188,33 +188,30 @@ final class Hands {
   /** Clicks on the card, keys held. */
   Hands clickAt(Point2D at, KeyCode... held) {
     moveTo(at);
-    robot.press(held);
-    robot.press(MouseButton.PRIMARY);
-    robot.release(MouseButton.PRIMARY);
-    robot.release(held);
+    fingers.hold(held);
+    fingers.press();
+    fingers.release();
+    fingers.leave(held);
     return settle();
   }
 
   /** Clicks twice in quick succession, as one does who means a double click. */
   Hands clickTwiceAt(Point2D at) {
     moveTo(at);
-    for (int i = 0; i < 2; i++) {
-      robot.press(MouseButton.PRIMARY);
-      robot.release(MouseButton.PRIMARY);
-    }
+    fingers.clickTwice();
     return settle();
   }
 
   /** Drags over the card from one place to another, keys held. */
   Hands dragAt(Point2D from, Point2D to, KeyCode... held) {
     moveTo(from);
-    robot.press(held);
-    robot.press(MouseButton.PRIMARY);
+    fingers.hold(held);
+    fingers.press();
     for (int i = 1; i <= 5; i++) {
       jump(from.add(to.subtract(from).multiply(i / 5.0)));
     }
-    robot.release(MouseButton.PRIMARY);
-    robot.release(held);
+    fingers.release();
+    fingers.leave(held);
     return settle();
   }
 
@@ -223,10 +220,9 @@ final class Hands {
     return settle();
   }
 
-  /** Moves the pointer at once; the robot's own way there is slow. */
+  /** Moves the pointer at once, without a way there. */
   private void jump(Point2D at) {
-    robot.robotContext().getMouseRobot().move(at);
-    WaitForAsyncUtils.waitForFxEvents(1);
+    fingers.move(at);
   }
 
   /** Returns a place on the screen where a thing is drawn and nothing lies over it. */
@@ -273,7 +269,7 @@ final class Hands {
   /** Presses at a place and moves by some pixels, still holding. */
   Hands dragFrom(Point2D from, double dx, double dy) {
     moveTo(from);
-    robot.press(MouseButton.PRIMARY);
+    fingers.press();
     for (int i = 1; i <= 8; i++) {
       jump(from.add(dx * i / 8, dy * i / 8));
     }
@@ -284,7 +280,7 @@ final class Hands {
   Hands slide(Node node, double dx, double dy) {
     Point2D from = onFx(() -> middle(node));
     moveTo(from);
-    robot.press(MouseButton.PRIMARY);
+    fingers.press();
     for (int i = 1; i <= 5; i++) {
       jump(from.add(dx * i / 5, dy * i / 5));
     }
@@ -292,19 +288,28 @@ final class Hands {
     return letGo();
   }
 
+  /** Clicks with the other button where the pointer is. */
+  Hands otherClickHere() {
+    robot.press(MouseButton.SECONDARY);
+    robot.release(MouseButton.SECONDARY);
+    return settle();
+  }
+
   /** Presses the button where the pointer is, and lets go. */
   Hands pressHere() {
-    robot.press(MouseButton.PRIMARY);
+    fingers.press();
     return letGo();
   }
 
   Hands letGo() {
-    robot.release(MouseButton.PRIMARY);
+    fingers.release();
     return settle();
   }
 
   Hands scroll(int steps) {
-    robot.scroll(Math.abs(steps), steps > 0 ? VerticalDirection.DOWN : VerticalDirection.UP);
+    for (int i = 0; i < Math.abs(steps); i++) {
+      fingers.notch(Integer.signum(steps));
+    }
     return settle();
   }
 

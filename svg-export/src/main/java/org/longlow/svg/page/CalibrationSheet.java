@@ -63,7 +63,8 @@ public final class CalibrationSheet {
                 false,
                 length,
                 "calibration:across-" + Math.round(length),
-                words));
+                words,
+                false));
       }
       if (BASE_MM + length * correction.sy() <= h - EDGE_MM) {
         bars.addAll(
@@ -73,7 +74,8 @@ public final class CalibrationSheet {
                 true,
                 length,
                 "calibration:along-" + Math.round(length),
-                words));
+                words,
+                false));
       }
     }
     // about the middle across, so that no end of the long bar leaves the paper

@@ -49,9 +49,10 @@ final class CoverSheet {
             2.6,
             Tone.PENCIL));
 
+    boolean inches = plan.settings().lengths().inchBar();
     String measure = ScaleBar.measure(plan.settings().correction());
-    List<Mark> bars = new ArrayList<>(ScaleBar.across(0, 0, measure));
-    bars.addAll(ScaleBar.along(w - ScaleBar.BLOCK_SHORT_MM, 0, measure));
+    List<Mark> bars = new ArrayList<>(ScaleBar.across(0, 0, measure, inches));
+    bars.addAll(ScaleBar.along(w - ScaleBar.BLOCK_SHORT_MM, 0, measure, inches));
     double squareY = ScaleBar.BLOCK_SHORT_MM + 4;
     bars.addAll(ScaleBar.square(4, squareY));
 
@@ -115,8 +116,9 @@ final class CoverSheet {
     out.add(
         String.format(
             Locale.ROOT,
-            "2. Measure both bars on every sheet: 100.0 mm, good within %.2f mm. If not, %s.",
+            "2. Measure both bars on every sheet: 100.0 mm, good within %.2f mm%s. If not, %s.",
             BAR_TOLERANCE_MM,
+            plan.settings().lengths().inchBar() ? " (the line beside them: 4 in)" : "",
             named
                 ? "measure a calibration page of this printer and print again"
                 : "give what you measured as print correction and print again"));
@@ -127,9 +129,9 @@ final class CoverSheet {
     out.add(
         String.format(
             Locale.ROOT,
-            "5. Check with a tape before cutting: the line to cut is %.1f mm wide and %.1f mm high over all.",
-            b.getWidth(),
-            b.getHeight()));
+            "5. Check with a tape before cutting: the line to cut is %s wide and %s high over all.",
+            plan.settings().lengths().says().apply(b.getWidth()),
+            plan.settings().lengths().says().apply(b.getHeight())));
     out.add(
         "6. "
             + SheetNotes.LINE_STAYS

@@ -39,6 +39,12 @@ final class ScaleBar {
   /** Words may come out a fifth wider in a font other than the intended one. */
   private static final double FONT_RESERVE = 1.2;
 
+  /** The line of 4 in. */
+  static final String INCHES = "scale-bar:inches";
+
+  /** Length of that line, mm: 4 in of 25.4 mm. */
+  static final double INCHES_MM = 4 * 25.4;
+
   private static final double FIELD_MM = 10;
   private static final double THICK_MM = 2;
   private static final double TICK_MM = 4;
@@ -59,19 +65,57 @@ final class ScaleBar {
   }
 
   /** Returns a horizontal bar whose block has its lower left corner at (x, y). */
-  static List<Mark> across(double x, double y, String words) {
-    return bar(x + (BLOCK_LONG_MM - LENGTH_MM) / 2, y + 5, false, LENGTH_MM, ACROSS, words);
+  static List<Mark> across(double x, double y, String words, boolean inches) {
+    return bar(x + (BLOCK_LONG_MM - LENGTH_MM) / 2, y + 5, false, LENGTH_MM, ACROSS, words, inches);
   }
 
   /** Returns a vertical bar whose block has its lower left corner at (x, y). */
-  static List<Mark> along(double x, double y, String words) {
+  static List<Mark> along(double x, double y, String words, boolean inches) {
     return bar(
-        x + BLOCK_SHORT_MM - 5, y + (BLOCK_LONG_MM - LENGTH_MM) / 2, true, LENGTH_MM, ALONG, words);
+        x + BLOCK_SHORT_MM - 5,
+        y + (BLOCK_LONG_MM - LENGTH_MM) / 2,
+        true,
+        LENGTH_MM,
+        ALONG,
+        words,
+        inches);
+  }
+
+  /** A line of 4 in beside the bar, its middle on the bar's, its ends ticked like the bar's. */
+  private static List<Mark> fourInches(Turn t, double deg) {
+    double from = (LENGTH_MM - INCHES_MM) / 2;
+    double to = from + INCHES_MM;
+    double gap = 6;
+    double middle = LENGTH_MM / 2;
+    return List.of(
+        new Mark.Shape(
+            INCHES,
+            Planar.FACTORY.createMultiLineString(
+                new LineString[] {
+                  Planar.line(t.x(from, 7.4), t.y(from, 7.4), t.x(from, 9.6), t.y(from, 9.6)),
+                  Planar.line(
+                      t.x(from, 8.5),
+                      t.y(from, 8.5),
+                      t.x(middle - gap, 8.5),
+                      t.y(middle - gap, 8.5)),
+                  Planar.line(
+                      t.x(middle + gap, 8.5), t.y(middle + gap, 8.5), t.x(to, 8.5), t.y(to, 8.5)),
+                  Planar.line(t.x(to, 7.4), t.y(to, 7.4), t.x(to, 9.6), t.y(to, 9.6))
+                }),
+            Style.line(Tone.INK, HAIR_MM)),
+        new Mark.Words(
+            "", "4 in", t.x(middle, 7.6), t.y(middle, 7.6), 2, deg, Anchor.MIDDLE, Tone.INK));
   }
 
   /** A bar that starts at (x, y); its figures stand on the outer side, its words on the inner. */
   static List<Mark> bar(
-      double x, double y, boolean upright, double length, String subject, String words) {
+      double x,
+      double y,
+      boolean upright,
+      double length,
+      String subject,
+      String words,
+      boolean inches) {
     Turn t = new Turn(x, y, upright);
     List<Mark> out = new ArrayList<>();
     // Only the dark fields are painted, so a line of the drawing that must pass under the bar is
@@ -130,6 +174,9 @@ final class ScaleBar {
             deg,
             Anchor.MIDDLE,
             Tone.INK));
+    if (inches) {
+      out.addAll(fourInches(t, deg));
+    }
     return out;
   }
 

@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param correction print correction
  * @param upWord what the upper side of the drawing is called, such as {@code up}
  * @param rightWord what the right side of the drawing is called, such as {@code forward}
+ * @param lengths how lengths are written
  */
 public record TemplateSettings(
     Paper paper,
@@ -22,7 +23,8 @@ public record TemplateSettings(
     double overlapMm,
     PrintCorrection correction,
     String upWord,
-    String rightWord) {
+    String rightWord,
+    SheetLengths lengths) {
 
   /** Smallest usable side of a sheet, mm: both bars, the notes and two bands must find room. */
   public static final double LEAST_USABLE_MM = 160;
@@ -32,6 +34,7 @@ public record TemplateSettings(
     Objects.requireNonNull(correction, "print correction of template sheets");
     Objects.requireNonNull(upWord, "word for the upper side");
     Objects.requireNonNull(rightWord, "word for the right side");
+    Objects.requireNonNull(lengths, "how lengths are written");
     if (!(marginMm >= 0 && marginMm <= 50)) {
       throw new IllegalArgumentException("margin is " + marginMm + " mm; allowed: 0 to 50");
     }
@@ -68,21 +71,37 @@ public record TemplateSettings(
   /** Returns the usual settings: margin and overlap 10 mm, no correction, x forward and y up. */
   public static TemplateSettings on(Paper paper) {
     return new TemplateSettings(
-        paper, true, Tiling.MARGIN_MM, Tiling.OVERLAP_MM, PrintCorrection.NONE, "up", "forward");
+        paper,
+        true,
+        Tiling.MARGIN_MM,
+        Tiling.OVERLAP_MM,
+        PrintCorrection.NONE,
+        "up",
+        "forward",
+        SheetLengths.MM);
   }
 
   /** Returns a copy with other paper. */
   public TemplateSettings withPaper(Paper other, boolean turn) {
-    return new TemplateSettings(other, turn, marginMm, overlapMm, correction, upWord, rightWord);
+    return new TemplateSettings(
+        other, turn, marginMm, overlapMm, correction, upWord, rightWord, lengths);
   }
 
   /** Returns a copy with another print correction. */
   public TemplateSettings withCorrection(PrintCorrection other) {
-    return new TemplateSettings(paper, mayTurn, marginMm, overlapMm, other, upWord, rightWord);
+    return new TemplateSettings(
+        paper, mayTurn, marginMm, overlapMm, other, upWord, rightWord, lengths);
   }
 
   /** Returns a copy with other words for the upper and the right side of the drawing. */
   public TemplateSettings withSides(String up, String right) {
-    return new TemplateSettings(paper, mayTurn, marginMm, overlapMm, correction, up, right);
+    return new TemplateSettings(
+        paper, mayTurn, marginMm, overlapMm, correction, up, right, lengths);
+  }
+
+  /** Returns a copy that writes lengths otherwise. */
+  public TemplateSettings withLengths(SheetLengths other) {
+    return new TemplateSettings(
+        paper, mayTurn, marginMm, overlapMm, correction, upWord, rightWord, other);
   }
 }

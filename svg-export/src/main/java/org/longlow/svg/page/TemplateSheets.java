@@ -107,9 +107,11 @@ public final class TemplateSheets {
       along = corner(region, ScaleBar.BLOCK_SHORT_MM, ScaleBar.BLOCK_LONG_MM, 1, 0);
       notes = corner(region, SheetNotes.WIDTH_MM, SheetNotes.HEIGHT_MM, 0, 1);
     }
+    boolean inches = plan.settings().lengths().inchBar();
     String measure = ScaleBar.measure(plan.settings().correction());
-    List<Mark> bars = new ArrayList<>(ScaleBar.across(across.getMinX(), across.getMinY(), measure));
-    bars.addAll(ScaleBar.along(along.getMinX(), along.getMinY(), measure));
+    List<Mark> bars =
+        new ArrayList<>(ScaleBar.across(across.getMinX(), across.getMinY(), measure, inches));
+    bars.addAll(ScaleBar.along(along.getMinX(), along.getMinY(), measure, inches));
     if (plan.sheets().size() == 1) {
       double side = ScaleBar.SQUARE_MM + 4;
       Envelope square = room.take(side, side, 1, 1, true);

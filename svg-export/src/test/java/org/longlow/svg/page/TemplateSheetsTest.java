@@ -305,7 +305,7 @@ class TemplateSheetsTest {
 
   private static TemplateSettings bordered(double marginMm, double overlapMm) {
     return new TemplateSettings(
-        Paper.A4, true, marginMm, overlapMm, PrintCorrection.NONE, "up", "right");
+        Paper.A4, true, marginMm, overlapMm, PrintCorrection.NONE, "up", "right", SheetLengths.MM);
   }
 
   @Test

@@ -78,10 +78,10 @@ public final class SightFindings {
     Sight over = Sight.over(eye, obstacles(eye, standing, false));
     Sight through = Sight.over(eye, obstacles(eye, standing, true));
     double limit = standing.places().value(layout.demands().limit(Demands.Key.SIGHT));
-    String glass =
+    Words glass =
         !(Math.abs(through.roadMm() - over.roadMm()) >= 1)
-            ? ""
-            : " Through the screen it is " + metres(through.roadMm()) + ".";
+            ? Words.NONE
+            : Words.of(" Through the screen it is ", metres(through.roadMm()), ".");
     Finding f =
         Finding.held(
             SIGHT,
@@ -93,16 +93,16 @@ public final class SightFindings {
             List.of(
                 Basis.model("straight line from the eye"), Sources.of(layout, Demands.Key.SIGHT)),
             Words.of(
-                sitting.person()
-                    + (Double.isFinite(over.roadMm())
-                        ? " sees the road from " + metres(over.roadMm()) + " ahead"
-                        : " sees no road")
-                    + " over everything in front; "
-                    + metres(limit)
-                    + (over.roadMm() > limit
-                        ? " are asked: raise the eye or lower what stands in front."
-                        : " are asked.")
-                    + glass));
+                sitting.person(),
+                Double.isFinite(over.roadMm())
+                    ? Words.of(" sees the road from ", metres(over.roadMm()), " ahead")
+                    : " sees no road",
+                " over everything in front; ",
+                metres(limit),
+                over.roadMm() > limit
+                    ? " are asked: raise the eye or lower what stands in front."
+                    : " are asked.",
+                glass));
     return over.over() == null ? f : f.at(standing.ground().toFrame(over.over()));
   }
 

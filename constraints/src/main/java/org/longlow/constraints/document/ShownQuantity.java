@@ -1,0 +1,49 @@
+package org.longlow.constraints.document;
+
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.longlow.constraints.formula.Dim;
+import org.longlow.constraints.formula.Expr;
+import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.formula.Unit;
+import org.longlow.rider.words.Units;
+import org.longlow.rider.words.Words;
+
+/**
+ * Quantities in fields for people, to and fro: what a file says as it is shown, and what is typed
+ * as it is kept. A bare number means mm, deg, kg or N in a file, and the units shown in a field.
+ */
+public final class ShownQuantity {
+
+  /** A number or a fraction as on a tape measure, maybe with the mark for inches. */
+  private static final Pattern BARE =
+      Pattern.compile("([-+]?(?:\\d+\\.?\\d*|\\.\\d+|(?:\\d+\\s+)?\\d+/\\d+))\\s*(\")?");
+
+  private ShownQuantity() {}
+
+  /** Returns what stands in a field: in mm as it is written, in inches what that is there. */
+  public static String text(Formula written, Dim dim, Units units) {
+    boolean bare = written.isBareNumber() && Unit.of(dim) != Unit.of(dim, units);
+    Formula whole =
+        bare
+            ? Formula.of(((Expr.Num) written.expr()).value() * Unit.of(dim).factor(), Unit.of(dim))
+            : written;
+    return Words.written(whole.text()).in(units);
+  }
+
+  /**
+   * Returns what was typed with the unit that a bare number takes where these units are shown:
+   * {@code 12 5/16} becomes {@code 12 5/16 in}. Inches may be written {@code 12.5"} too.
+   */
+  public static String typed(String said, Dim dim, Units units) {
+    Matcher bare = BARE.matcher(said);
+    if (!bare.matches()) {
+      return said;
+    }
+    boolean marked = bare.group(2) != null && dim.equals(Dim.LENGTH);
+    Unit unit = marked ? Unit.INCH : Unit.of(dim, units);
+    return marked || bare.group(2) == null && unit != Unit.of(dim)
+        ? bare.group(1) + " " + unit.symbol()
+        : said;
+  }
+}

@@ -1,0 +1,93 @@
+package org.longlow.rider.words;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Sentences keep their figures until they are read. */
+class WordsTest {
+
+  private static final Words HALF = Words.figure(12.7, Shown.LENGTH);
+
+  @Test
+  void figuresAreSaidInTheUnitsOfTheReader() {
+    Words said =
+        Words.of(
+            "set it ",
+            HALF,
+            Words.format(" out, %s of %d at %.1f", Words.atLeast(400), 3, 0.25),
+            Words.join(", ", List.of(Words.of("; a"), Words.figure(84, Shown.MASS))));
+    assertThat(said.in(Units.MM)).isEqualTo("set it 12.7 mm out, 400 mm of 3 at 0.3; a, 84 kg");
+    assertThat(said.in(Units.IN))
+        .isEqualTo("set it 1/2 in out, 15 3/4 in of 3 at 0.3; a, 185.2 lb");
+    assertThat(said).hasToString(said.in(Units.MM));
+  }
+
+  // 400 / 25.4 = 15.748: one must go 15 3/4, and may go 15 11/16
+  @Test
+  void remediesAreRoundedToTheSafeSide() {
+    assertThat(Words.atLeast(400).in(Units.IN)).isEqualTo("15 3/4 in");
+    assertThat(Words.atMost(400).in(Units.IN)).isEqualTo("15 11/16 in");
+    assertThat(Words.atLeast(6.1).in(Units.IN)).isEqualTo("0.25 in");
+    assertThat(Words.atMost(6.1).in(Units.IN)).isEqualTo("0.24 in");
+    assertThat(Words.atLeast(6.1).in(Units.MM)).isEqualTo("6.1 mm");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "sit bones are some 100 to 130 mm apart | sit bones are some 3.94 to 5 1/8 in apart",
+        "good to some 15 mm of flesh | good to some 0.59 in of flesh",
+        "at least 8064.5 mm2 flat or 6451.6 mm2 convex | at least 12.5 in2 flat or 10 in2 convex",
+        "0.8 to 1.5 mm of kerf | 0.03 to 0.06 in of kerf",
+        "at most 8 in, printed as 200 mm | at most 8 in, printed as 7 7/8 in",
+        "49 CFR 571.108 S10.17 | 49 CFR 571.108 S10.17",
+        "no figure | no figure"
+      })
+  void ownTextsAreReadForTheirFigures(String own, String in) {
+    assertThat(Words.read(own).in(Units.MM)).isEqualTo(own);
+    assertThat(Words.read(own).in(Units.IN)).isEqualTo(in);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "1640 mm | 64.567 in",
+        "12.7mm | 1/2 in",
+        "-25.4 mm | -1 in",
+        "1.2 m | 47.244 in",
+        "63 1/2 in | 63 1/2 in",
+        "boardTop + 60 mm | boardTop + 2.3622 in",
+        "(a1mm + 2 cm) / 2 | (a1mm + 0.7874 in) / 2",
+        "84 kg | 185.188 lb",
+        "120 N | 26.977 lbf",
+        "18 N/mm | 102.783 lbf/in",
+        "6 kPa | 0.87 psi",
+        "45 kg/m^3 | 2.809 lb/ft^3",
+        "24 deg | 24 deg",
+        "2 * mm^2 | 2 * mm^2",
+        "1640 | 1640"
+      })
+  void whatIsWrittenStaysButForItsUnits(String written, String in) {
+    assertThat(Words.written(written).in(Units.MM)).isEqualTo(written);
+    assertThat(Words.written(written).in(Units.IN)).isEqualTo(in);
+  }
+
+  @Test
+  void alikeIsEqual() {
+    assertThat(Words.of("a", HALF)).isEqualTo(Words.of("a", Words.figure(12.7, Shown.LENGTH)));
+    assertThat(Words.of("a")).isNotEqualTo(Words.of("b"));
+    assertThat(Words.NONE.isEmpty()).isTrue();
+    assertThat(Words.of("a").isEmpty()).isFalse();
+    assertThat(Stream.of(Words.of("a"), HALF).collect(Words.joining(" ")).in(Units.IN))
+        .isEqualTo("a 1/2 in");
+    assertThat(Words.of(Words.bare(25.4, Shown.LENGTH), " x ", HALF).in(Units.IN))
+        .isEqualTo("1 x 1/2 in");
+  }
+}
