@@ -118,6 +118,11 @@ public final class Stances {
     return at(condition, rider, sag.front().travelMm(), sag.rear().travelMm(), springs);
   }
 
+  /** Returns the machine with its wheels moved, whatever its springs would say. */
+  public Standing moved(Condition condition, Rider rider, Travel travel) {
+    return at(condition, rider, travel.frontMm(), travel.rearMm(), Optional.empty());
+  }
+
   /** Returns the stance with these wheel travels, bump positive, mm. */
   private Standing at(
       Condition condition, Rider rider, double frontMm, double rearMm, Optional<Springs> springs) {

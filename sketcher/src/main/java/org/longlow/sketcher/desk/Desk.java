@@ -30,6 +30,7 @@ public final class Desk extends Surface implements AutoCloseable {
   private final EditWork edits = new EditWork(this, studio);
   private final DragWork drags = new DragWork(this, studio, edits);
   private final MendWork mending = new MendWork(this, studio, edits);
+  private final SlideWork slides = new SlideWork(this);
   private final List<Runnable> watchers = new ArrayList<>();
   private final Notices notices = new Notices();
 
@@ -131,6 +132,7 @@ public final class Desk extends Surface implements AutoCloseable {
     files.leave();
     session = next;
     shown = null;
+    slides.forget();
     beginning = true;
     finding = "";
     selection = Selection.NONE;
@@ -147,6 +149,7 @@ public final class Desk extends Surface implements AutoCloseable {
     files.leave();
     session = null;
     shown = null;
+    slides.forget();
     beginning = false;
     drags.release();
     edits.clearPreview();
@@ -191,6 +194,11 @@ public final class Desk extends Surface implements AutoCloseable {
   /** Returns the hand on a pin. */
   public DragWork drags() {
     return drags;
+  }
+
+  /** Returns the wheels moved and the machine leaned to look at it. */
+  public SlideWork slides() {
+    return slides;
   }
 
   /** Returns who looks for what mends a finding. */
@@ -328,6 +336,7 @@ public final class Desk extends Surface implements AutoCloseable {
     } else if (other && !next.live()) {
       notices.drop("contradiction");
     }
+    slides.look();
     tell();
     drags.nudgeOn();
   }

@@ -17,7 +17,6 @@ import org.longlow.constraints.stand.Wheels;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.words.Units;
-import org.longlow.sketcher.picture.ElevationPicture;
 import org.longlow.sketcher.picture.PictureLayer;
 import org.longlow.sketcher.picture.PictureOptions;
 import org.longlow.sketcher.picture.View;
@@ -29,6 +28,7 @@ import org.longlow.svg.drawing.Drawing;
  * @param layout the layout that was studied
  * @param study everything about it
  * @param options how the picture was asked for
+ * @param standing the stance shown, its wheels moved as asked; empty for the machine as drawn
  * @param drawing the picture, in the axes of the road of the stance shown
  * @param movable names of the pins that can still move
  * @param live true while a pin is dragged or a slider moved, before the change is a step
@@ -37,6 +37,7 @@ public record Shown(
     Layout layout,
     Study study,
     PictureOptions options,
+    Optional<Standing> standing,
     Drawing drawing,
     Set<String> movable,
     boolean live) {
@@ -47,11 +48,6 @@ public record Shown(
   /** Returns the units in which its figures are shown. */
   public Units units() {
     return layout.units();
-  }
-
-  /** Returns the stance shown; empty for the machine as drawn. */
-  public Optional<Standing> standing() {
-    return ElevationPicture.standing(study, options);
   }
 
   /** Returns whether a finding is marked on the picture: those about somebody not shown are not. */
@@ -88,6 +84,21 @@ public record Shown(
   /** Returns where a pin is on the drawing. */
   public PointMm onDrawing(String pin) {
     return ground().toRoad(places().pin(pin));
+  }
+
+  /** A head on the drawing: its middle and half its length, helmet included, mm. */
+  public record Head(PointMm at, double radiusMm) {}
+
+  /** Returns the heads of those who are seated, where they are on the drawing. */
+  public List<Head> heads() {
+    return View.shown(study, options.withMoved(Optional.empty())).seated().stream()
+        .flatMap(o -> study.sitting(o.person(), o.seat()).stream())
+        .filter(s -> s.posture().isPresent())
+        .map(
+            s ->
+                new Head(
+                    ground().toRoad(s.posture().get().headCentre()), s.body().head().radiusMm()))
+        .toList();
   }
 
   /** Returns the findings, worst first. */

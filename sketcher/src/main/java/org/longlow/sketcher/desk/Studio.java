@@ -48,7 +48,8 @@ final class Studio {
       asked = asked.withStance(Optional.empty());
     }
     Drawing drawing = ElevationPicture.of(made, asked);
-    return new Shown(layout, made, asked, drawing, movable(made), live);
+    return new Shown(
+        layout, made, asked, ElevationPicture.standing(made, asked), drawing, movable(made), live);
   }
 
   /** Pins that can move; while a pin is dragged they are those that could before. */

@@ -40,7 +40,7 @@ public record Measuring(List<MeasureSpot> spots) {
       return word()
           + " "
           + (along == Along.ANGLE
-              ? Bench.figure(value, Dim.ANGLE)
+              ? Bench.figure(value, Dim.ANGLE, units)
               : units.says(value, Shown.LENGTH));
     }
 

@@ -374,6 +374,7 @@ final class Board extends Region {
     double h = sheet.getHeight();
     if (desk.shown().isPresent()) {
       overlay.paint(desk, desk.shown().get(), frame, pointer, hint, w, h);
+      SlideInk.paint(overlay, this, desk.slides());
       if (hand != null) {
         hand.paint(overlay);
       }

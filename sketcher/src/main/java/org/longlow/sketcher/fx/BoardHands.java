@@ -27,6 +27,7 @@ final class BoardHands {
   private PointMm pressed;
   private PointMm lastPx;
   private boolean panning;
+  private ViewFrame frame;
 
   BoardHands(Board board, Desk desk) {
     this.board = board;
@@ -42,6 +43,7 @@ final class BoardHands {
     board.setOnScroll(this::scrolled);
     board.setOnZoom(this::pinched);
     board.setOnKeyPressed(this::key);
+    Held.putsBack(board, this::cancel);
   }
 
   /** Returns the hand that works. */
@@ -52,6 +54,7 @@ final class BoardHands {
   /** Gives pointer and keys to another hand; the one before drops what it had begun. */
   void take(Hand next) {
     if (hand != next) {
+      cancel();
       hand.putDown();
       hand = next;
       board.setHand(next);
@@ -72,14 +75,32 @@ final class BoardHands {
     return working;
   }
 
+  /** Undoes what the drag that goes on did; the rest of it is for nobody. */
+  private void cancel() {
+    if (pressed == null) {
+      return;
+    }
+    if (!panning) {
+      hand.cancel();
+    }
+    if (board.frame() != frame) {
+      board.setFrame(frame);
+    }
+    pressed = null;
+    panning = false;
+    board.setCursor(Cursor.DEFAULT);
+  }
+
   static PointMm px(MouseEvent e) {
     return new PointMm(e.getX(), e.getY());
   }
 
   private void pressed(MouseEvent e) {
     board.requestFocus();
+    cancel();
     pressed = px(e);
     lastPx = pressed;
+    frame = board.frame();
     if (desk.isBeginning()) {
       // nothing is there yet to pan or to hold; the desk says so
       desk.drags().grab("");
@@ -164,8 +185,6 @@ final class BoardHands {
   private void escape() {
     if (hand != empty) {
       takeNothing();
-    } else if (desk.drags().drag().isPresent()) {
-      desk.drags().drop();
     } else {
       desk.drags().hover("");
       desk.choose("");

@@ -7,6 +7,7 @@ import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.Shown;
 import org.longlow.sketcher.edit.Trouble;
@@ -263,7 +264,10 @@ final class Card extends Pane {
       gc.setStroke(
           DrawingPainter.colour(look.palette().of(cord.picked() ? Tone.CHOSEN : Tone.BAD)));
       gc.setLineWidth(cord.picked() ? 1.8 : 0.9);
-      gc.strokeLine(cord.fromX(), cord.fromY(), cord.toX(), cord.toY());
+      gc.strokePolyline(
+          cord.line().stream().mapToDouble(PointMm::x).toArray(),
+          cord.line().stream().mapToDouble(PointMm::z).toArray(),
+          cord.line().size());
     }
     Shown shown = desk.shown().orElse(null);
     if (shown != null && ticket.isVisible()) {

@@ -88,6 +88,14 @@ final class CrewRow extends HBox {
                 desk.settle(edit(slider, isStature), target(isStature));
               }
             });
+    Held.putsBack(
+        slider,
+        before -> {
+          showing = true;
+          slider.setValueChanging(false);
+          showing = false;
+          desk.dropPreview();
+        });
     slider
         .valueChangingProperty()
         .addListener(

@@ -54,6 +54,9 @@ interface Hand {
     return "";
   }
 
+  /** Escape, or another hand, while the first button is down: what this drag did is undone. */
+  default void cancel() {}
+
   /** Another hand takes over, or Escape was pressed: whatever was begun is dropped. */
   default void putDown() {}
 }

@@ -186,10 +186,16 @@ final class OutlineHand implements Hand {
   }
 
   @Override
-  public void putDown() {
+  public void cancel() {
     if (desk.drags().drag().isPresent()) {
       desk.drags().drop();
     }
+    release();
+    board.paintGlass();
+  }
+
+  @Override
+  public void putDown() {
     board.setPointer(null);
     away.run();
   }

@@ -33,6 +33,8 @@ final class Overlay {
   private static final double WAY_PX = 34;
   private static final double FOLLOWER_PX = 18;
   private static final double PIN_PX = 3.2;
+  private static final double LABEL_MM = 8.5;
+  private static final double LINE_PX = 16;
 
   private final DrawingPainter painter;
   private final GraphicsContext gc;
@@ -63,8 +65,10 @@ final class Overlay {
     String chosen = now.options().chosen();
     String held = desk.drags().drag().map(DragNow::pin).orElse("");
     List<String> about = Things.pins(now.layout(), chosen);
+    // what was just added may be picked before it is drawn
+    List<String> more = desk.selection().in(now.layout()).pins();
     for (Map.Entry<String, Pin> e : now.layout().pins().entrySet()) {
-      boolean picked = chosen.equals("pin:" + e.getKey()) || about.contains(e.getKey());
+      boolean picked = about.contains(e.getKey()) || more.contains(e.getKey());
       pin(e.getKey(), e.getValue(), picked, e.getKey().equals(held));
     }
     finding(desk.finding());
@@ -262,10 +266,12 @@ final class Overlay {
 
   /** Writes words on a scrap of card beside the pointer, inside of the board. */
   void label(List<String> lines, PointMm at, boolean dragging) {
-    Font font = painter.font(8.5);
-    gc.setFont(font);
-    gc.setTextAlign(TextAlignment.LEFT);
-    gc.setTextBaseline(VPos.BASELINE);
+    label(lines, labelBox(lines, at), dragging);
+  }
+
+  /** Returns where words beside a place are written. */
+  Spots.Box labelBox(List<String> lines, PointMm at) {
+    Font font = painter.font(LABEL_MM);
     double wide = 0;
     for (String line : lines) {
       Text text = new Text(line);
@@ -273,19 +279,31 @@ final class Overlay {
       wide = Math.max(wide, text.getLayoutBounds().getWidth());
     }
     double w = wide + 16;
-    double h = 16.0 * lines.size() + 9;
+    double h = LINE_PX * lines.size() + 9;
     double x = at.x() + 22 + w > width - 4 ? at.x() - 22 - w : at.x() + 22;
     double y = at.z() + 20 + h > height - Rule.WIDTH_PX ? at.z() - 20 - h : at.z() + 20;
-    x = Math.max(Rule.WIDTH_PX + 4, x);
-    y = Math.max(4, y);
+    return new Spots.Box(Math.max(Rule.WIDTH_PX + 4, x), Math.max(4, y), w, h);
+  }
+
+  /** Writes words on a scrap of card that lies there. */
+  void label(List<String> lines, Spots.Box box, boolean dragging) {
+    double x = box.x();
+    double y = box.y();
+    gc.setFont(painter.font(LABEL_MM));
+    gc.setTextAlign(TextAlignment.LEFT);
+    gc.setTextBaseline(VPos.BASELINE);
     gc.setFill(painter.colour(Tone.PAPER));
-    gc.fillRect(x, y, w, h);
+    gc.fillRect(x, y, box.width(), box.height());
     gc.setStroke(painter.colour(dragging ? Tone.CHOSEN : Tone.PENCIL));
     gc.setLineWidth(1);
-    gc.strokeRect(Math.round(x) + 0.5, Math.round(y) + 0.5, Math.round(w), Math.round(h));
+    gc.strokeRect(
+        Math.round(x) + 0.5,
+        Math.round(y) + 0.5,
+        Math.round(box.width()),
+        Math.round(box.height()));
     gc.setFill(painter.colour(Tone.INK));
     for (int i = 0; i < lines.size(); i++) {
-      gc.fillText(lines.get(i), x + 8, y + 17 + 16.0 * i);
+      gc.fillText(lines.get(i), x + 8, y + 17 + LINE_PX * i);
     }
   }
 }

@@ -34,6 +34,7 @@ final class PhotoMarks implements Hand {
   private final List<Pixel> marks = new ArrayList<>();
   private PointMm pointer;
   private int held = -1;
+  private Pixel before;
 
   /**
    * @param steps what to mark, one after another
@@ -57,6 +58,11 @@ final class PhotoMarks implements Hand {
     this.done = done;
     this.dropped = dropped;
     pointer = new PointMm(Math.rint(board.getWidth() / 2), Math.rint(board.getHeight() / 2));
+  }
+
+  /** Returns what is marked so far. */
+  List<Pixel> marks() {
+    return List.copyOf(marks);
   }
 
   private boolean all() {
@@ -105,6 +111,7 @@ final class PhotoMarks implements Hand {
   @Override
   public void pressed(MouseEvent e) {
     held = near(BoardHands.px(e));
+    before = held < 0 ? null : marks.get(held);
     point(BoardHands.px(e));
   }
 
@@ -127,6 +134,15 @@ final class PhotoMarks implements Hand {
     held = -1;
   }
 
+  @Override
+  public void cancel() {
+    if (held >= 0) {
+      marks.set(held, before);
+      held = -1;
+    }
+    board.paintGlass();
+  }
+
   private void mark() {
     if (all()) {
       return;
@@ -139,7 +155,7 @@ final class PhotoMarks implements Hand {
   }
 
   private void tell() {
-    done.accept(List.copyOf(marks));
+    done.accept(marks());
   }
 
   @Override

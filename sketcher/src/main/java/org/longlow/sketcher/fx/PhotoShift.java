@@ -92,7 +92,7 @@ final class PhotoShift implements Hand {
   }
 
   @Override
-  public void putDown() {
+  public void cancel() {
     if (from != null) {
       from = null;
       desk.dropPreview();

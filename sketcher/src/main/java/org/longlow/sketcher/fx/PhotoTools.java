@@ -134,6 +134,14 @@ final class PhotoTools extends VBox {
                 desk.settle(PhotoEdits.faded(photo, fade.getValue()), target());
               }
             });
+    Held.putsBack(
+        fade,
+        before -> {
+          showing = true;
+          fade.setValueChanging(false);
+          showing = false;
+          desk.dropPreview();
+        });
     fade.valueChangingProperty()
         .addListener(
             (o, was, is) -> {

@@ -37,6 +37,7 @@ final class Picking implements Hand {
   private Ground ground;
   private PointMm offset;
   private SectionPull pull;
+  private double opening;
   private PointMm cornerPx;
   private PointMm heldAt;
   private Edit moving;
@@ -102,6 +103,7 @@ final class Picking implements Hand {
     } else {
       Optional<String> subject = board.subjectAt(e.getX(), e.getY());
       panning = subject.isEmpty();
+      opening = desk.options().opening();
       pull = subject.flatMap(s -> hold(s, board.inMachine(e.getX(), e.getY()))).orElse(null);
     }
     board.setPointer(lastPx);
@@ -136,9 +138,9 @@ final class Picking implements Hand {
     } else if (desk.drags().drag().isPresent()) {
       desk.drags().moveTo(ground.toFrame(board.frame().point(e.getX(), e.getY())).plus(offset));
     } else if (pull != null) {
-      double opening = pull.towards(board.inMachine(e.getX(), e.getY()));
+      double share = pull.towards(board.inMachine(e.getX(), e.getY()));
       board.setCursor(Cursor.CLOSED_HAND);
-      desk.look(o -> o.withOpening(opening));
+      desk.look(o -> o.withOpening(share));
     } else if (panning) {
       board.setCursor(Cursor.MOVE);
       board.setFrame(board.frame().panned(now.x() - lastPx.x(), now.z() - lastPx.z()));
@@ -160,6 +162,24 @@ final class Picking implements Hand {
         pick(e);
       }
     }
+    release();
+  }
+
+  @Override
+  public void cancel() {
+    if (desk.drags().drag().isPresent()) {
+      desk.drags().drop();
+    }
+    if (moving != null) {
+      desk.dropPreview();
+    }
+    if (pull != null) {
+      desk.look(o -> o.withOpening(opening));
+    }
+    release();
+  }
+
+  private void release() {
     down = false;
     panning = false;
     pull = null;
@@ -265,17 +285,13 @@ final class Picking implements Hand {
             .ifPresent(shape -> glass.pickedToo(onDrawing(shown, shape.outline())));
       }
     }
-    GraphicsContext gc = glass.pen();
-    gc.setStroke(glass.colour(Tone.CHOSEN));
-    gc.setLineWidth(1.5);
-    for (String pin : picked.pins()) {
-      PointMm at = board.onScreen(shown.places().pin(pin));
-      gc.strokeOval(at.x() - 9, at.z() - 9, 18, 18);
-    }
     if (!down && under.now() > 0 && picked.last().equals(under.subject())) {
       glass.label(under.words(), under.px(), true);
     }
     if (cornerPx != null && lastPx != null) {
+      GraphicsContext gc = glass.pen();
+      gc.setStroke(glass.colour(Tone.CHOSEN));
+      gc.setLineWidth(1.5);
       Spots.Box box = rectangle(lastPx);
       gc.strokeRect(box.x(), box.y(), box.width(), box.height());
     }
@@ -295,9 +311,6 @@ final class Picking implements Hand {
 
   @Override
   public void putDown() {
-    if (desk.drags().drag().isPresent()) {
-      desk.drags().drop();
-    }
     desk.drags().hover("");
   }
 

@@ -21,22 +21,24 @@ final class StanceSteps extends VBox {
 
   private final Desk desk;
   private final FlowPane row = new FlowPane(0, 4);
+  private final StanceSlides slides;
   private List<Condition> built = List.of();
 
   StanceSteps(Desk desk) {
     super(4);
     this.desk = desk;
+    slides = new StanceSlides(desk);
     setId("stances");
     getStyleClass().add("stances");
     setAlignment(Pos.CENTER_LEFT);
     HBox.setHgrow(this, Priority.ALWAYS);
     row.setAlignment(Pos.CENTER_LEFT);
-    HBox head =
-        Bits.line(
-            Bits.label("stance   [ and ] step through", "bench-heading"), new OpeningSlider(desk));
-    head.setSpacing(18);
-    getChildren().addAll(head, row);
+    getChildren().addAll(slides, row);
     desk.watch(this::refresh);
+  }
+
+  StanceSlides slides() {
+    return slides;
   }
 
   private void refresh() {

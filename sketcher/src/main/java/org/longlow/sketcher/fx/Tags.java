@@ -144,29 +144,37 @@ final class Tags extends Pane {
     return new PointMm(board.frame().screenX(at.x()), board.frame().screenY(at.z()));
   }
 
-  /** Returns the strings that hang down now: from where, to where, px of this pane. */
+  /** Returns the strings that hang down now, px of this pane; over nobody's head. */
   List<Cord> strings() {
+    List<Spots.Box> heads =
+        desk.shown().map(s -> s.heads().stream().map(this::box).toList()).orElse(List.of());
     List<Cord> strings = new ArrayList<>();
     for (Tag tag : tags) {
       if (tag.isVisible() && tag.at != null) {
-        strings.add(
-            new Cord(
-                tag.getLayoutX() + tag.getWidth() / 2,
-                tag.getLayoutY() + tag.getHeight(),
-                tag.at.x(),
-                tag.at.z(),
-                tag.id.equals(desk.finding())));
+        Spots.Box box =
+            new Spots.Box(tag.getLayoutX(), tag.getLayoutY(), tag.getWidth(), tag.getHeight());
+        strings.add(new Cord(Strings.of(box, tag.at, heads), tag.id.equals(desk.finding())));
       }
     }
     return strings;
   }
 
+  private Spots.Box box(Shown.Head head) {
+    double r = head.radiusMm() * board.frame().pxPerMm();
+    return new Spots.Box(
+        board.frame().screenX(head.at().x()) - r,
+        board.frame().screenY(head.at().z()) - r,
+        2 * r,
+        2 * r);
+  }
+
   /**
    * A string from a tag to its place.
    *
+   * @param line where it runs
    * @param picked whether the finding is the one picked
    */
-  record Cord(double fromX, double fromY, double toX, double toY, boolean picked) {}
+  record Cord(List<PointMm> line, boolean picked) {}
 
   private record Hung(Finding finding, PointMm at) {}
 

@@ -17,6 +17,9 @@ final class Ticket extends VBox {
   private double grabX;
   private double grabY;
   private boolean laid;
+  private double fromX;
+  private double fromY;
+  private boolean wasLaid;
 
   /**
    * @param head what is written at its head
@@ -38,6 +41,7 @@ final class Ticket extends VBox {
     line.setCursor(Cursor.MOVE);
     line.setOnMousePressed(this::grab);
     line.setOnMouseDragged(this::drag);
+    Held.putsBack(line, this::putBack);
     line.setOnMouseClicked(
         e -> {
           if (e.getClickCount() == 2) {
@@ -60,9 +64,18 @@ final class Ticket extends VBox {
   }
 
   private void grab(MouseEvent e) {
+    fromX = getLayoutX();
+    fromY = getLayoutY();
+    wasLaid = laid;
     grabX = e.getSceneX() - getLayoutX();
     grabY = e.getSceneY() - getLayoutY();
     e.consume();
+  }
+
+  private void putBack() {
+    laid = wasLaid;
+    relocate(fromX, fromY);
+    moved.run();
   }
 
   private void drag(MouseEvent e) {

@@ -25,6 +25,7 @@ import org.longlow.sketcher.desk.LayoutFile;
 import org.longlow.sketcher.desk.Notice;
 import org.longlow.sketcher.desk.Parting;
 import org.longlow.sketcher.desk.Session;
+import org.longlow.sketcher.desk.SlideWork;
 import org.longlow.svg.drawing.Dimensions;
 
 /** What is in the window: start page or bench, card, findings and crew. */
@@ -45,10 +46,12 @@ final class Window extends StackPane {
   private final Adds adds;
   private final GalleryPane gallery;
   private final List<Node> slips;
+  private final Held held = new Held(this);
   private final BorderPane work = new BorderPane();
   private final ToggleButton dimensions = small("dimensions", "dimensions", "D");
   private final ToggleButton inches = small("inches", "inches", "U");
   private final ToggleButton night = small("night", "night", "L");
+  private final StanceSteps stances;
   private final Label scale = Bits.label("", "scale");
   private Look look = Look.DAY;
   private Habits habits;
@@ -65,6 +68,7 @@ final class Window extends StackPane {
     bench.lay(outlines);
     measures = new MeasureTools(desk, board, hands, card::setAside);
     habits = Habits.at(desk.autosave().home());
+    stances = new StanceSteps(desk);
     start = new StartPage(desk, shipped, () -> habits.recent());
     paper = new PaperPane(desk, owner, () -> over(null));
     keysPane = new KeysPane(() -> over(null));
@@ -131,7 +135,7 @@ final class Window extends StackPane {
                 Bits.words("measure", "Measure", "measure, key G", () -> measures.begin())));
     views.setAlignment(Pos.CENTER_LEFT);
     views.setMinWidth(USE_PREF_SIZE);
-    HBox bottom = new HBox(22, new CrewRow(desk), new StanceSteps(desk), views);
+    HBox bottom = new HBox(22, new CrewRow(desk), stances, views);
     bottom.getStyleClass().add("bottom");
     bottom.setAlignment(Pos.CENTER_LEFT);
     return bottom;
@@ -237,6 +241,8 @@ final class Window extends StackPane {
         new Deed("mend the finding picked", "M", card::mend),
         new Deed("next stance", "]", () -> StanceSteps.step(desk, 1)),
         new Deed("stance before", "[", () -> StanceSteps.step(desk, -1)),
+        new Deed("move the wheels along their travel", "W", () -> slide(SlideWork.Kind.TRAVEL)),
+        new Deed("lean it to see what touches", "V", () -> slide(SlideWork.Kind.LEAN)),
         new Deed("seat the next person", ".", () -> CrewRow.step(desk, 1)),
         new Deed("seat the person before", ",", () -> CrewRow.step(desk, -1)),
         new Deed("dimensions on and off", "D", this::toggleDimensions),
@@ -291,8 +297,11 @@ final class Window extends StackPane {
 
   /** Escape closes what was opened last, before it lets go of what is picked. */
   private boolean closes(KeyEvent e) {
-    if (e.getCode() != KeyCode.ESCAPE || desk.drags().drag().isPresent()) {
+    if (e.getCode() != KeyCode.ESCAPE) {
       return false;
+    }
+    if (held.putBack()) {
+      return true;
     }
     if (slips.stream().anyMatch(Node::isVisible)) {
       if (paper.isVisible() && paper.giveUp()) {
@@ -301,7 +310,22 @@ final class Window extends StackPane {
       over(null);
       return true;
     }
-    return hands.putDown() || card.closeOne();
+    return hands.putDown() || closesSlide() || card.closeOne();
+  }
+
+  private boolean closesSlide() {
+    boolean closed = desk.slides().close();
+    if (closed) {
+      board.requestFocus();
+    }
+    return closed;
+  }
+
+  private void slide(SlideWork.Kind kind) {
+    if (desk.shown().isPresent()) {
+      // who was asked from keeps the keyboard until it has closed
+      Platform.runLater(() -> stances.slides().toggle(kind));
+    }
   }
 
   /** Does what a key is for; one that writes a sign is left to fields and to the hand at work. */

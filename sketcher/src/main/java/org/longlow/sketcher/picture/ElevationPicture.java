@@ -37,9 +37,14 @@ public final class ElevationPicture {
     return of(Scenes.of(study, options), options);
   }
 
-  /** Returns the stance that the elevation shows; empty for the machine as drawn. */
+  /** Returns the stance that the elevation shows, its wheels moved; empty as drawn. */
   public static Optional<Standing> standing(Study study, PictureOptions options) {
     return Scenes.standing(study, options);
+  }
+
+  /** Returns the stance that the elevation shows, its wheels where they are in it. */
+  public static Optional<Standing> stance(Study study, PictureOptions options) {
+    return Scenes.stance(study, options);
   }
 
   /** Draws a scene; x forward from the rear contact point, y up from the road. */

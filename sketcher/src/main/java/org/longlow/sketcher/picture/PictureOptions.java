@@ -19,6 +19,7 @@ import org.longlow.constraints.stand.Condition;
  * @param ghosts others of the crew, dashed
  * @param stance the stance; empty takes the laden stance of those seated, or the machine as drawn
  * @param opening how far the section of an open stance is open, 0 shut to 1 open
+ * @param moved what moves the wheels from where they are in the stance; empty for nothing
  * @param findings ids of findings to mark, with their numbers; those without a place, and those
  *     about somebody who is not drawn, have no mark
  * @param chosen subject to bring out, such as {@code part:tank}, or empty
@@ -34,6 +35,7 @@ public record PictureOptions(
     Set<String> ghosts,
     Optional<Condition> stance,
     double opening,
+    Optional<Moved> moved,
     Map<String, Integer> findings,
     String chosen,
     boolean pins,
@@ -50,6 +52,7 @@ public record PictureOptions(
           Set.of(),
           Optional.empty(),
           1,
+          Optional.empty(),
           Map.of(),
           "",
           false,
@@ -93,14 +96,23 @@ public record PictureOptions(
     return with(d -> d.ghosts = people);
   }
 
-  /** Returns a copy in this stance, with those seated who are in it; its section fully open. */
+  /**
+   * Returns a copy in this stance, with those seated who are in it; its section fully open, its
+   * wheels where they are in it.
+   */
   public PictureOptions withStance(Optional<Condition> condition) {
     return with(
         d -> {
           d.stance = condition;
           d.seated = List.of();
           d.opening = 1;
+          d.moved = Optional.empty();
         });
+  }
+
+  /** Returns a copy with the wheels moved from where they are in the stance. */
+  public PictureOptions withMoved(Optional<Moved> wheels) {
+    return with(d -> d.moved = wheels);
   }
 
   /** Returns a copy with the section of the stance open by this share of its way. */
@@ -158,6 +170,7 @@ public record PictureOptions(
     private Set<String> ghosts;
     private Optional<Condition> stance;
     private double opening;
+    private Optional<Moved> moved;
     private Map<String, Integer> findings;
     private String chosen;
     private boolean pins;
@@ -172,6 +185,7 @@ public record PictureOptions(
       ghosts = o.ghosts;
       stance = o.stance;
       opening = o.opening;
+      moved = o.moved;
       findings = o.findings;
       chosen = o.chosen;
       pins = o.pins;
@@ -188,6 +202,7 @@ public record PictureOptions(
           ghosts,
           stance,
           opening,
+          moved,
           findings,
           chosen,
           pins,

@@ -80,6 +80,11 @@ public final class Scenes {
    * @throws IllegalArgumentException if the machine has no such stance
    */
   static Optional<Standing> standing(Study study, PictureOptions options) {
+    return Moved.in(study, stance(study, options), options.moved());
+  }
+
+  /** Returns the stance asked for with its wheels where they are in it. */
+  static Optional<Standing> stance(Study study, PictureOptions options) {
     if (options.stance().isEmpty()) {
       return Company.laden(study, asked(study, options));
     }
@@ -104,6 +109,14 @@ public final class Scenes {
   }
 
   private static String stanceWords(Standing standing, PictureOptions options) {
+    if (options.moved().isPresent()) {
+      return String.format(
+          Locale.ROOT,
+          "%s, wheels moved by %.0f and %.0f mm",
+          standing.condition().says(),
+          standing.frontTravelMm(),
+          standing.rearTravelMm());
+    }
     boolean partly = standing.kind() == Stance.Kind.OPEN && options.opening() < 1;
     return partly
         ? String.format(

@@ -108,9 +108,11 @@ class CommandTest {
         "empty file||is empty",
         "wrong JSON|{\"longlow\": 1,|not JSON",
         "unknown key|{\"longlow\": 1, \"name\": \"x\", \"pinz\": {}}|pinz",
-        "wrong unit|{\"longlow\": 1, \"name\": \"x\", \"measures\": {\"a\": \"5 mm + 3 kg\"}}|$.measures.a",
+        "wrong unit|{\"longlow\": 1, \"name\": \"x\", \"measures\": {\"a\": \"5 mm + 3"
+            + " kg\"}}|$.measures.a",
         "NaN|{\"longlow\": 1, \"name\": \"x\", \"measures\": {\"a\": NaN}}|NaN",
-        "cycle|{\"longlow\": 1, \"name\": \"x\", \"measures\": {\"a\": \"b\", \"b\": \"a\"}}|circle",
+        "cycle|{\"longlow\": 1, \"name\": \"x\", \"measures\": {\"a\": \"b\", \"b\":"
+            + " \"a\"}}|circle",
         "no outline|{\"longlow\": 1, \"name\": \"x\", \"pins\": {\"p\": [0, 0]}, \"parts\":"
             + " {\"t\": {\"kind\": \"tank\", \"frame\": \"p\", \"left\": 5, \"right\": 5}}}|outline"
       })
@@ -146,8 +148,8 @@ class CommandTest {
     Path file =
         file(
             "m.json",
-            "{\"longlow\": 1, \"name\": \"x\", \"measures\": {\"a\": \"5 kgg\", \"b\": \"c + 1 mm\"},"
-                + " \"pins\": {\"p\": [\"1 kg\", 0]}}");
+            "{\"longlow\": 1, \"name\": \"x\", \"measures\": {\"a\": \"5 kgg\", \"b\": \"c + 1"
+                + " mm\"}, \"pins\": {\"p\": [\"1 kg\", 0]}}");
     Ran ran = run("check", file);
     assertThat(ran.err()).contains("$.measures.a", "$.measures.b", "$.pins.p");
     assertThat(ran.err().lines().count()).isGreaterThanOrEqualTo(3);
@@ -194,7 +196,8 @@ class CommandTest {
         l.sections(),
         l.stances(),
         l.crew(),
-        l.demands());
+        l.demands(),
+        Map.of());
   }
 
   @Test

@@ -54,6 +54,11 @@ final class Fingers {
     then(() -> robot.mouseRelease(MouseButton.PRIMARY));
   }
 
+  /** Clicks with the other button. */
+  void otherClick() {
+    then(() -> robot.mouseClick(MouseButton.SECONDARY));
+  }
+
   /** Clicks twice in one turn, so that it is a double click however busy the machine is. */
   void clickTwice() {
     then(

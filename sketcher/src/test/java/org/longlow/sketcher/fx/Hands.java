@@ -290,8 +290,7 @@ final class Hands {
 
   /** Clicks with the other button where the pointer is. */
   Hands otherClickHere() {
-    robot.press(MouseButton.SECONDARY);
-    robot.release(MouseButton.SECONDARY);
+    fingers.otherClick();
     return settle();
   }
 

@@ -3,8 +3,6 @@ package org.longlow.constraints.check.road;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Figures;
@@ -17,10 +15,8 @@ import org.longlow.constraints.check.finding.Sources;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Stance;
-import org.longlow.constraints.layout.WheelPart;
-import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.stand.Lowest;
 import org.longlow.constraints.stand.Standing;
-import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.words.Words;
 
 /** The lowest point under the machine, laden and at full bump. */
@@ -56,34 +52,12 @@ public final class GroundFindings {
 
   private static Finding lowest(
       Layout layout, Standing standing, String state, Demands.Key demand) {
-    PointMm along = standing.ground().along();
-    PointMm from = standing.ground().rearContact();
-    double least = Double.POSITIVE_INFINITY;
-    String part = null;
-    Coordinate at = null;
-    for (PartShape shape : standing.shapes().values()) {
-      if (shape.part() instanceof WheelPart) {
-        continue;
-      }
-      Envelope box = shape.outline().getEnvelopeInternal();
-      double lowest =
-          along.x() * (box.getMinY() - from.z())
-              - along.z() * ((along.z() > 0 ? box.getMaxX() : box.getMinX()) - from.x());
-      if (lowest > least) {
-        continue; // not even a corner of its box is lower
-      }
-      for (Coordinate c : shape.outline().getCoordinates()) {
-        double height = along.x() * (c.y - from.z()) - along.z() * (c.x - from.x());
-        if (height < least) {
-          least = height;
-          part = shape.part().name();
-          at = c;
-        }
-      }
-    }
-    if (part == null) {
+    Lowest lowest = Lowest.of(standing.ground(), standing.shapes().values()).orElse(null);
+    if (lowest == null) {
       return null;
     }
+    String part = lowest.part();
+    double least = lowest.heightMm();
     double limit = standing.places().value(layout.demands().limit(demand));
     return Finding.held(
             CLEARANCE,
@@ -98,6 +72,6 @@ public final class GroundFindings {
                 Say.mm(limit),
                 " are asked " + demand.meaning(),
                 (least < limit ? Words.of(": raise it ", Words.atLeast(limit - least), ".") : ".")))
-        .at(new PointMm(at.x, at.y));
+        .at(lowest.at());
   }
 }

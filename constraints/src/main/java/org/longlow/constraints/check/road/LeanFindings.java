@@ -52,14 +52,15 @@ public final class LeanFindings {
       new FindingKind("lean", FindingGroup.LEAN, Rests.ON_MASSES);
 
   /** What touches only beyond this lean is not listed, deg. */
-  static final double LISTED_TO_DEG = 60;
+  public static final double LISTED_TO_DEG = 60;
 
   /** The radius of the turn that is said beside a lean, m; a road junction, for comparison only. */
   static final double EXAMPLE_RADIUS_M = 20;
 
   private static final Basis SOURCE =
       Basis.model(
-          "exact contact of two round tyres (support function of the torus), springs pressed by the turn (1/cos of the turn's force, Cossalter ch. 4)");
+          "exact contact of two round tyres (support function of the torus), springs pressed by the"
+              + " turn (1/cos of the turn's force, Cossalter ch. 4)");
 
   private static final Basis CONTACT =
       Basis.model("exact contact of two round tyres (support function of the torus)");

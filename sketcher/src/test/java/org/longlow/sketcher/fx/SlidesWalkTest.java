@@ -1,0 +1,103 @@
+package org.longlow.sketcher.fx;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.List;
+import javafx.geometry.Point2D;
+import javafx.scene.control.Label;
+import javafx.scene.control.Slider;
+import javafx.scene.input.KeyCode;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIf;
+import org.junit.jupiter.api.io.TempDir;
+import org.longlow.demo.Demos;
+import org.longlow.sketcher.desk.Slide;
+import org.longlow.sketcher.desk.SlideWork;
+import org.testfx.api.FxToolkit;
+
+/** Travel and lean by pointer and keys: opened, moved, stopped where something touches, closed. */
+@EnabledIf(
+    value = "org.longlow.sketcher.fx.WindowTest#textCanBeLaidOut",
+    disabledReason = "the window toolkit lacks the system's text libraries (libpango) here")
+class SlidesWalkTest {
+
+  @TempDir Path folder;
+  private Hands hands;
+
+  @BeforeEach
+  void open() throws Exception {
+    hands = Hands.at(folder.resolve("home"), List.of(Demos.layout("curlew")));
+    hands.click("machine-curlew");
+  }
+
+  @AfterEach
+  void leave() throws Exception {
+    FxToolkit.cleanupStages();
+  }
+
+  private SlideWork slides() {
+    return hands.desk().slides();
+  }
+
+  private Slide slide() {
+    hands.until("the way", () -> slides().slide().isPresent());
+    return Hands.onFx(() -> slides().slide().get());
+  }
+
+  private double value() {
+    return Hands.onFx(() -> slides().value());
+  }
+
+  private String words() {
+    return Hands.onFx(() -> hands.node("slide-words", Label.class).getText());
+  }
+
+  @Test
+  void itLeansToTheFirstTouchAndOnWhenTakenUpAgain() {
+    hands.press(KeyCode.V);
+    Slide.Mark first = slide().sides(true, 1).get(0);
+    Slider slider = hands.node("lean-deg", Slider.class);
+    assertThat(Hands.onFx(slider::isFocused)).isTrue();
+    Point2D place = hands.at(first.where().orElseThrow().x(), first.where().orElseThrow().z());
+    hands.slide(slider.lookup(".thumb"), -75, 0);
+    assertThat(value()).as("stopped").isCloseTo(first.at(), within(1e-6));
+    assertThat(words()).contains(first.words()).contains("Leans");
+    assertThat(hands.at(first.where().get().x(), first.where().get().z()))
+        .as("the springs are pressed")
+        .isNotEqualTo(place);
+    hands.press(KeyCode.LEFT);
+    assertThat(value()).isLessThan(first.at() - 1);
+    hands.press(KeyCode.ESCAPE);
+    assertThat(Hands.onFx(() -> slides().open())).isEmpty();
+    assertThat(Hands.onFx(() -> hands.node("slide-words", Label.class).isVisible())).isFalse();
+    assertThat(Hands.onFx(slider::isFocused)).as("the keyboard is back on the card").isFalse();
+    assertThat(Hands.onFx(() -> hands.desk().options().moved())).isEmpty();
+    assertThat(hands.desk().session().get().undoName()).isEmpty();
+  }
+
+  @Test
+  void theWheelsGoUpTogetherAndApart() {
+    hands.press(KeyCode.SHORTCUT, KeyCode.F).write("wheels travel").press(KeyCode.ENTER);
+    slide();
+    double before = hands.shown().standing().get().frontTravelMm();
+    assertThat(words()).startsWith("As laden, Ada: front ");
+    hands.press(KeyCode.RIGHT).press(KeyCode.RIGHT);
+    double front = hands.shown().standing().get().frontTravelMm();
+    double rear = hands.shown().standing().get().rearTravelMm();
+    assertThat(front).isGreaterThan(before + 2);
+    assertThat(words()).startsWith("front ");
+    hands.click("travel-rear");
+    slide();
+    hands.slide(hands.node("travel-share", Slider.class).lookup(".thumb"), 200, 0);
+    assertThat(hands.shown().standing().get().frontTravelMm()).isCloseTo(front, within(1e-9));
+    assertThat(hands.shown().standing().get().rearTravelMm()).isGreaterThan(rear + 2);
+    assertThat(words()).contains("front").contains("rear").contains("nothing touches on the way");
+    hands.click("travel");
+    assertThat(Hands.onFx(() -> slides().open())).isEmpty();
+    assertThat(hands.shown().standing().get().frontTravelMm()).isEqualTo(before);
+  }
+}
