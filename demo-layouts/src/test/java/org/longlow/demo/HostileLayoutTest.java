@@ -24,6 +24,7 @@ import org.longlow.constraints.layout.Pin;
 import org.longlow.constraints.layout.Tie;
 import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.study.Study;
+import org.longlow.rider.words.Units;
 
 /**
  * Spoils shipped machines at random: pins thrown about or on top of each other, parts and ties
@@ -76,6 +77,7 @@ class HostileLayoutTest {
         new Layout(
             l.name(),
             l.title(),
+            Units.MM,
             l.notes(),
             l.measures(),
             l.withPins(pins).pins(),
@@ -86,7 +88,9 @@ class HostileLayoutTest {
             l.sections(),
             l.stances(),
             l.crew(),
-            l.demands());
+            l.demands(),
+            Map.of(),
+            Map.of());
     Study study = Study.of(spoiled);
     assertThat(study.findings()).anyMatch(f -> f.text().contains("stands on no road"));
     assertThat(study.findings()).anyMatch(f -> f.id().startsWith("posture."));
@@ -122,6 +126,7 @@ class HostileLayoutTest {
         new Layout(
             l.name(),
             l.title(),
+            Units.MM,
             l.notes(),
             l.measures(),
             pins,
@@ -132,7 +137,9 @@ class HostileLayoutTest {
             l.sections(),
             l.stances(),
             l.crew(),
-            l.demands());
+            l.demands(),
+            Map.of(),
+            Map.of());
     if (random.nextBoolean()) {
       var person = l.crew().values().iterator().next();
       spoiled =

@@ -47,8 +47,8 @@ public final class Document {
             Type.words(Units.class),
             Units.MM,
             Layout::units,
-            "In what figures are shown: mm, kg and N, or inches with pounds. A bare number typed into"
-                + " the window takes them too; one in a file always takes mm, deg, kg or N."),
+            "In what figures are shown: mm, kg and N, or inches with pounds. A bare number typed"
+                + " into the window takes them too; one in a file always takes mm, deg, kg or N."),
         s.or(
             "notes",
             new Type.ListOf<>(Type.TEXT, 0, 100),

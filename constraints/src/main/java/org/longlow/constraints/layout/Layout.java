@@ -62,26 +62,6 @@ public record Layout(
     dimensions = Ordered.copy(dimensions);
   }
 
-  /** A layout in mm without photos and kept dimensions. */
-  public Layout(
-      String name,
-      String title,
-      List<String> notes,
-      Map<String, Measure> measures,
-      Map<String, Pin> pins,
-      Map<String, Part> parts,
-      Map<String, Tie> ties,
-      Map<String, Limit> limits,
-      Map<String, Wish> wishes,
-      Map<String, Section> sections,
-      Map<String, Stance> stances,
-      Map<String, Person> crew,
-      Demands demands) {
-    this(
-        name, title, Units.MM, notes, measures, pins, parts, ties, limits, wishes, sections,
-        stances, crew, demands, Map.of(), Map.of());
-  }
-
   private static <K, V> Map<K, V> put(Map<K, V> map, K key, V value) {
     Map<K, V> copy = new LinkedHashMap<>(map);
     copy.put(key, value);

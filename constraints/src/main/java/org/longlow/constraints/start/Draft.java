@@ -20,6 +20,7 @@ import org.longlow.constraints.layout.TieKind;
 import org.longlow.constraints.layout.Wish;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.words.Decimals;
+import org.longlow.rider.words.Units;
 
 /** A layout while it is put together: measures, pins, parts and what ties them. */
 final class Draft {
@@ -145,6 +146,7 @@ final class Draft {
     return new Layout(
         name,
         title,
+        Units.MM,
         notes,
         measures,
         pins,
@@ -155,6 +157,8 @@ final class Draft {
         Map.of(),
         stances,
         crew,
-        new Demands(rules, Map.of()));
+        new Demands(rules, Map.of()),
+        Map.of(),
+        Map.of());
   }
 }

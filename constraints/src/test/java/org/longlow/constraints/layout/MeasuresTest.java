@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
+import org.longlow.rider.words.Units;
 
 class MeasuresTest {
 
@@ -32,6 +33,7 @@ class MeasuresTest {
     return new Layout(
         "t",
         "",
+        Units.MM,
         List.of(),
         measures,
         Map.of(),
@@ -42,7 +44,9 @@ class MeasuresTest {
         Map.of(),
         Map.of(),
         Map.of(),
-        new Demands(List.of(), Map.of()));
+        new Demands(List.of(), Map.of()),
+        Map.of(),
+        Map.of());
   }
 
   @Test

@@ -163,8 +163,8 @@ public final class FoamStack {
           Words.of(
               "Layer "
                   + (i + 1)
-                  + " is memory foam: it gives way under a held load and stiffens in the cold, so it"
-                  + " is counted as fully collapsed."));
+                  + " is memory foam: it gives way under a held load and stiffens in the cold, so"
+                  + " it is counted as fully collapsed."));
       if (i > 0) {
         out.add(
             Words.of("Layer " + (i + 1) + " is memory foam below the top: use it on top only."));

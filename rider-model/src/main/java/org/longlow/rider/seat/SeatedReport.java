@@ -28,8 +28,8 @@ final class SeatedReport {
   static SeatOutcome of(Settling s) {
     if (s.at().panOutline() == null) {
       return new SeatOutcome.Unseatable(
-          "The person's seat bones miss the pan: the hip lies off its board. Move pan or back, or make"
-              + " the pan longer.");
+          "The person's seat bones miss the pan: the hip lies off its board. Move pan or back, or"
+              + " make the pan longer.");
     }
     if (!(s.pressing().load().panNormalN() > 0)) {
       return new SeatOutcome.Unseatable(
@@ -79,8 +79,8 @@ final class SeatedReport {
           new SeatNote(
               SeatNote.About.THIGHS,
               Words.format(
-                  "The front edge of the pan presses %s into the underside of the thighs: shorten the"
-                      + " pan, lower its front or raise the feet.",
+                  "The front edge of the pan presses %s into the underside of the thighs: shorten"
+                      + " the pan, lower its front or raise the feet.",
                   Words.figure(dip, Shown.LENGTH_IN_TENTHS))));
     }
     if (!s.at().leansBack()) {

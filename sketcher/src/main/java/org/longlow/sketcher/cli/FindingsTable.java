@@ -61,8 +61,8 @@ final class FindingsTable {
           Verdict.CAUTION.says()
               + ": "
               + met
-              + " rules of law are met as far as their texts are known from memory; each has its row"
-              + " above and its source in the report: read the texts before you rely on them.");
+              + " rules of law are met as far as their texts are known from memory; each has its"
+              + " row above and its source in the report: read the texts before you rely on them.");
     }
   }
 

@@ -380,7 +380,7 @@ final class OutlineHand implements Hand {
         + " out.\n"
         + "S smooth or corner, H hole, Shift H slot, Alt H cut-out, M mirrored up, Shift M mirrored"
         + " forward.\n"
-        + "Type a length and Enter for the edge before, or O to offset all by it. N next, arrows move"
-        + " it. Enter or Esc when done.";
+        + "Type a length and Enter for the edge before, or O to offset all by it. N next, arrows"
+        + " move it. Enter or Esc when done.";
   }
 }

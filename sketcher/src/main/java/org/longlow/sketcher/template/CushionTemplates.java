@@ -88,7 +88,8 @@ final class CushionTemplates {
         "length "
             + figures.mm(lengthMm)
             + figures.own(
-                "; in plan as the board, 5 to 10 mm larger all round so that the cover pulls it in"));
+                "; in plan as the board, 5 to 10 mm larger all round so that the cover pulls it"
+                    + " in"));
     lines.add("glue firm to soft from the board up; bevel lower edges");
     lines.addAll(TemplateWords.cutLines(figures));
     return named("layer-" + (i + 1), sheet, lines);

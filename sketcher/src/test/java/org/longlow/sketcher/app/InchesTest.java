@@ -69,7 +69,8 @@ class InchesTest {
         l.stances(),
         l.crew(),
         l.demands(),
-        l.photos());
+        l.photos(),
+        l.dimensions());
   }
 
   private static List<String> words(Page page) {

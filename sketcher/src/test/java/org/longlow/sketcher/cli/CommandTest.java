@@ -25,6 +25,7 @@ import org.longlow.constraints.layout.Pin;
 import org.longlow.constraints.layout.Tie;
 import org.longlow.constraints.layout.TieKind;
 import org.longlow.demo.Demos;
+import org.longlow.rider.words.Units;
 
 /** Commands in process: exit codes, what is printed, what is left on disk. */
 class CommandTest {
@@ -186,6 +187,7 @@ class CommandTest {
     return new Layout(
         l.name(),
         l.title(),
+        Units.MM,
         l.notes(),
         l.measures(),
         l.pins(),
@@ -197,6 +199,7 @@ class CommandTest {
         l.stances(),
         l.crew(),
         l.demands(),
+        Map.of(),
         Map.of());
   }
 

@@ -204,6 +204,7 @@ class SlidesTest {
     assertThat(slide.stop(0, 59, 0.1)).hasValue(right.get(0).at());
     assertThat(slide.stop(0, left.get(0).at() + 1, 0.1)).isEmpty();
     assertThat(slide.stop(left.get(0).at(), -59, 0.1)).as("taken up again").isEmpty();
+    assertThat(slide.stop(right.get(0).at(), 59, 0.1)).as("to the right too").isEmpty();
     assertThat(slide.stop(-59, 0, 0.1)).as("back to upright").isEmpty();
 
     set(0);

@@ -54,11 +54,6 @@ final class Fingers {
     then(() -> robot.mouseRelease(MouseButton.PRIMARY));
   }
 
-  /** Clicks with the other button. */
-  void otherClick() {
-    then(() -> robot.mouseClick(MouseButton.SECONDARY));
-  }
-
   /** Clicks twice in one turn, so that it is a double click however busy the machine is. */
   void clickTwice() {
     then(
@@ -67,6 +62,15 @@ final class Fingers {
             robot.mousePress(MouseButton.PRIMARY);
             robot.mouseRelease(MouseButton.PRIMARY);
           }
+        });
+  }
+
+  /** Clicks with the other button. */
+  void clickOther() {
+    then(
+        () -> {
+          robot.mousePress(MouseButton.SECONDARY);
+          robot.mouseRelease(MouseButton.SECONDARY);
         });
   }
 

@@ -290,7 +290,7 @@ final class Hands {
 
   /** Clicks with the other button where the pointer is. */
   Hands otherClickHere() {
-    fingers.otherClick();
+    fingers.clickOther();
     return settle();
   }
 

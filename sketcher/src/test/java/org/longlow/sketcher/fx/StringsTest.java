@@ -48,11 +48,14 @@ class StringsTest {
   @Test
   void elseItGoesRoundTheHead() {
     Spots.Box wide = new Spots.Box(250, 140, 340, 120);
-    PointMm to = new PointMm(500, 400);
-    List<PointMm> line = Strings.of(TAG, to, List.of(wide));
-    assertThat(line).hasSizeGreaterThan(2);
-    assertThat(over(line, wide)).isFalse();
-    assertThat(line.get(line.size() - 1)).isEqualTo(to);
+    for (double x : new double[] {300, 540}) {
+      PointMm to = new PointMm(x, 400);
+      List<PointMm> line = Strings.of(TAG, to, List.of(wide));
+      assertThat(line).hasSizeGreaterThan(2);
+      assertThat(over(line, wide)).isFalse();
+      assertThat(line.get(line.size() - 1)).isEqualTo(to);
+      assertThat(line.get(1).x()).as("on the nearer side").isEqualTo(x < 420 ? 245 : 595);
+    }
   }
 
   @Test

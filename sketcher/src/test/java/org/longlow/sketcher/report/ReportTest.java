@@ -24,6 +24,7 @@ import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Person;
 import org.longlow.constraints.study.Study;
 import org.longlow.demo.Demos;
+import org.longlow.rider.words.Units;
 import org.longlow.sketcher.picture.Plover;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -232,6 +233,7 @@ class ReportTest {
         new Layout(
             evil,
             evil + "\u0000\u0007\uD800",
+            Units.MM,
             List.of(evil),
             l.measures(),
             l.pins(),
@@ -242,7 +244,9 @@ class ReportTest {
             l.sections(),
             l.stances(),
             crew,
-            l.demands());
+            l.demands(),
+            Map.of(),
+            Map.of());
     String page = Report.html(Study.of(hostile));
     Document doc = parsed(page);
     assertThat(all(doc, "b")).hasSize(3);
@@ -307,6 +311,7 @@ class ReportTest {
         new Layout(
             "bare",
             "",
+            Units.MM,
             List.of(),
             l.measures(),
             l.pins(),
@@ -317,7 +322,9 @@ class ReportTest {
             Map.of(),
             Map.of(),
             Map.of(),
-            l.demands());
+            l.demands(),
+            Map.of(),
+            Map.of());
     assertThat(all(parsed(Report.html(Study.of(bare))), "h1").get(0).getTextContent())
         .isEqualTo("bare");
   }

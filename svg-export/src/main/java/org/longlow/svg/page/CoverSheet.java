@@ -123,8 +123,8 @@ final class CoverSheet {
                 ? "measure a calibration page of this printer and print again"
                 : "give what you measured as print correction and print again"));
     out.add(
-        "3. Trim the edges marked so (left and top). Lay each sheet on the hatched glue strip of its neighbour, cross on"
-            + " cross (pin through, or hold against a window).");
+        "3. Trim the edges marked so (left and top). Lay each sheet on the hatched glue strip of"
+            + " its neighbour, cross on cross (pin through, or hold against a window).");
     out.add("4. Glue each row from left to right, then lay each row on the one above it.");
     out.add(
         String.format(
@@ -135,7 +135,8 @@ final class CoverSheet {
     out.add(
         "6. "
             + SheetNotes.LINE_STAYS
-            + ". Paper grows and shrinks with the weather: for metal, trust the figures before the paper.");
+            + ". Paper grows and shrinks with the weather: for metal, trust the figures before the"
+            + " paper.");
     if (plan.sheets().size() < plan.tiling().rows() * plan.tiling().columns()) {
       out.add("Crossed-out fields of the map are empty and not printed.");
     }

@@ -57,7 +57,8 @@ public final class Frame {
       throw new IllegalArgumentException(
           String.format(
               Locale.ROOT,
-              "drawing '%s' needs %.0f x %.0f mm at %s, the sheet has %.0f x %.0f mm; take scale %s or larger paper",
+              "drawing '%s' needs %.0f x %.0f mm at %s, the sheet has %.0f x %.0f mm; take scale %s"
+                  + " or larger paper",
               drawing.title(),
               shapes.getWidth(),
               shapes.getHeight(),

@@ -45,8 +45,8 @@ public final class LockFindings {
   static final Basis HOW =
       Basis.model(
           Words.of(
-              "all that steers turned in space, the whole way to both sides, laden and at full bump, gaps"
-                  + " to within ",
+              "all that steers turned in space, the whole way to both sides, laden and at full"
+                  + " bump, gaps to within ",
               Say.mm(TurnSweep.BOUND_MM),
               " on the near side"));
 
@@ -116,8 +116,8 @@ public final class LockFindings {
         Verdict.CAUTION,
         HOW,
         Words.of(
-            "Nothing steers yet, so what is met at full lock is not known: draw a front whose steering"
-                + " axis has two ends."));
+            "Nothing steers yet, so what is met at full lock is not known: draw a front whose"
+                + " steering axis has two ends."));
   }
 
   private void pastParts(Steered steered) {
@@ -267,8 +267,8 @@ public final class LockFindings {
     }
     return Say.format(
         "Turned %s, %s meet; the %s of lock asked would take them %s farther into each other. Make"
-            + " that room, and the %s asked between them, or stop the steering before it and ask for"
-            + " less lock.",
+            + " that room, and the %s asked between them, or stop the steering before it and ask"
+            + " for less lock.",
         meeting(met), what, asked, Say.mm(-met.gapMm()), Say.mm(f.limitMm()));
   }
 

@@ -57,8 +57,8 @@ public final class CrewFindings {
               Verdict.CAUTION,
               SOURCE,
               Words.of(
-                  "Nobody is said to ride it, so seat, reach, sight, lean and laden loads are not judged;"
-                      + " add somebody to the crew.")));
+                  "Nobody is said to ride it, so seat, reach, sight, lean and laden loads are not"
+                      + " judged; add somebody to the crew.")));
     }
     return findings;
   }

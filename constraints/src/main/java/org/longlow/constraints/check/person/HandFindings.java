@@ -98,8 +98,8 @@ public final class HandFindings {
         Figures.NONE,
         ARMS,
         Say.format(
-            "Whether %s keeps both hands on %s at full lock is not known, since they are not said to"
-                + " turn with the steering: set steered.",
+            "Whether %s keeps both hands on %s at full lock is not known, since they are not said"
+                + " to turn with the steering: set steered.",
             SeatFindings.who(sitting), grips.name()));
   }
 
@@ -144,8 +144,8 @@ public final class HandFindings {
     boolean near = far == 0;
     String asked = Say.deg(Math.toDegrees(askedRad));
     return Say.format(
-        "Turned %s to the %s, the %s grip leaves the reach of %s; %s. Bring the grips %s, or ask for"
-            + " less lock.",
+        "Turned %s to the %s, the %s grip leaves the reach of %s; %s. Bring the grips %s, or ask"
+            + " for less lock.",
         Say.deg(Math.toDegrees(first.rad())),
         first.turnLeft() ? "left" : "right",
         first.left() ? "left" : "right",

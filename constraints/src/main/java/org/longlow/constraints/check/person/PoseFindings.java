@@ -138,7 +138,8 @@ public final class PoseFindings {
             SeatFindings.who(sitting)
                 + (steers
                     ? " has no grips to steer by; add a grip."
-                    : " has no grips to hold on to; add a grip, or see what else there is to hold.")));
+                    : " has no grips to hold on to; add a grip, or see what else there is to"
+                        + " hold.")));
   }
 
   private static void reach(

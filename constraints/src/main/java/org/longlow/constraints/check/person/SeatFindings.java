@@ -293,8 +293,8 @@ public final class SeatFindings {
             ? Words.of(who(sitting) + ": the head leans on the rest.")
             : sitting.parts().head().isEmpty()
                 ? Say.format(
-                    "%s leans back %s with nothing to rest the head on; from about %.0f° a head rest"
-                        + " is wanted.",
+                    "%s leans back %s with nothing to rest the head on; from about %.0f° a head"
+                        + " rest is wanted.",
                     who(sitting),
                     Say.deg(recline),
                     Math.toDegrees(SeatOutcome.Seated.HEAD_REST_RECLINE_RAD))

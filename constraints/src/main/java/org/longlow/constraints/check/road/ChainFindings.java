@@ -100,8 +100,8 @@ public final class ChainFindings {
         Figures.only(links, FigureUnit.LINKS),
         List.of(
             Basis.practice(
-                "inner and outer links take turns, so a chain closes on an even number; that a cranked half"
-                    + " link is weaker is common practice, no source")),
+                "inner and outer links take turns, so a chain closes on an even number; that a"
+                    + " cranked half link is weaker is common practice, no source")),
         even
             ? Words.of("Chain " + tie + " has " + whole + " links, an even number.")
             : isWhole
@@ -110,8 +110,8 @@ public final class ChainFindings {
                         + tie
                         + " has "
                         + whole
-                        + " links, an odd number, which needs a cranked half link, the weakest of the"
-                        + " chain; choose an even number.")
+                        + " links, an odd number, which needs a cranked half link, the weakest of"
+                        + " the chain; choose an even number.")
                 : Say.format(
                     "Chain %s would have %.2f links; choose an even whole number.", tie, links));
   }

@@ -136,8 +136,8 @@ public final class LoadFindings {
           Words.of(
               "With "
                   + people
-                  + " the centre of mass lies in the road or under it; look at the places and masses of"
-                  + " the heavy parts."));
+                  + " the centre of mass lies in the road or under it; look at the places and"
+                  + " masses of the heavy parts."));
     }
     double least = Math.min(axles.brakeLiftG(), axles.driveLiftG());
     return least > 0

@@ -32,8 +32,8 @@ public final class TurningFindings {
       List.of(
           Basis.model(
               "rolling wheels of a machine that stands upright: tan of the turn on the ground = tan"
-                  + " of the lock x cos of the rake, circle = 2 x wheelbase / sin of the turn on the"
-                  + " ground; trail moving the contact, tyre slip and lean are left out"));
+                  + " of the lock x cos of the rake, circle = 2 x wheelbase / sin of the turn on"
+                  + " the ground; trail moving the contact, tyre slip and lean are left out"));
 
   private TurningFindings() {}
 

@@ -53,9 +53,9 @@ public record Weights(List<String> unknown) {
                     Words.of(
                         "Mass not known: "
                             + String.join(", ", unknown)
-                            + ". Each counts as nothing in loads, sag, lean, stand and centre of mass; weigh"
-                            + " it and give its mass. A material gives one only to what it fills: tube,"
-                            + " sheet, cushion, footboard and block."))
+                            + ". Each counts as nothing in loads, sag, lean, stand and centre of"
+                            + " mass; weigh it and give its mass. A material gives one only to what"
+                            + " it fills: tube, sheet, cushion, footboard and block."))
                 .measured(Figures.only(unknown.size(), FigureUnit.COUNT)));
   }
 

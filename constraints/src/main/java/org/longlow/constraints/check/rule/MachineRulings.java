@@ -60,8 +60,8 @@ final class MachineRulings {
                   About.thing("mirrors", "mirror"),
                   Outcome.CARE,
                   Words.read(
-                      "Not covered: mirrors are not in a layout; at least one is asked, 8064.5 mm2 flat"
-                          + " or 6451.6 mm2 convex, its centre 279 mm out")));
+                      "Not covered: mirrors are not in a layout; at least one is asked, 8064.5 mm2"
+                          + " flat or 6451.6 mm2 convex, its centre 279 mm out")));
       case NO_MIRRORS ->
           List.of(
               Ruling.said(
@@ -145,8 +145,8 @@ final class MachineRulings {
           Outcome.CARE,
           Words.of(
               stand.name()
-                  + " may neither upset the machine nor close by itself when the parked lean changes;"
-                  + " how it latches is not in a layout"));
+                  + " may neither upset the machine nor close by itself when the parked lean"
+                  + " changes; how it latches is not in a layout"));
     }
     PointMm foot = unladen.ground().toRoad(unladen.places().pin(stand.foot()));
     PointMm stowed = unladen.ground().toRoad(unladen.places().pin(stand.stowed()));
@@ -158,8 +158,8 @@ final class MachineRulings {
         Words.of(
             stand.name()
                 + (folds
-                    ? " folds rearward and upward as drawn; that it gives way by itself when it touches"
-                        + " the road is not in a layout"
+                    ? " folds rearward and upward as drawn; that it gives way by itself when it"
+                        + " touches the road is not in a layout"
                     : " does not fold rearward and upward; stow its foot behind and above where it"
                         + " stands")));
   }
@@ -178,7 +178,8 @@ final class MachineRulings {
           About.thing("handlebar", "handlebar"),
           Outcome.CARE,
           Words.of(
-              "Not covered: the height of the handlebar needs grips and somebody on the rider's seat"));
+              "Not covered: the height of the handlebar needs grips and somebody on the rider's"
+                  + " seat"));
     }
     Grip grip = highest.get();
     Figures figures = Figures.atMost(grip.aboveSeatMm(), row.most(), FigureUnit.MM);

@@ -28,9 +28,9 @@ public final class ColdFindings {
                         "common practice: what exhaust goes through burns skin and foam"),
                     Words.of(
                         p.name()
-                            + " is said not to be hot, so people and soft parts may be as near to it as"
-                            + " to anything: take hot: false away unless it is well lagged, and touch"
-                            + " it after a ride before you trust that.")))
+                            + " is said not to be hot, so people and soft parts may be as near to"
+                            + " it as to anything: take hot: false away unless it is well lagged,"
+                            + " and touch it after a ride before you trust that.")))
         .toList();
   }
 }

@@ -71,8 +71,8 @@ public final class CompletenessFindings {
             SOURCE,
             lacks.isEmpty()
                 ? Words.of(
-                    "Both wheels are held, there are a frame, a drive and a stand, and the grips are on"
-                        + " something that steers.")
+                    "Both wheels are held, there are a frame, a drive and a stand, and the grips"
+                        + " are on something that steers.")
                 : Words.of("This machine cannot be ridden yet: " + String.join("; ", lacks) + "."))
         .measured(Figures.atMost(lacks.size(), 0, FigureUnit.COUNT));
   }

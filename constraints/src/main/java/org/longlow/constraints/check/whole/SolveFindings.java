@@ -98,8 +98,8 @@ public final class SolveFindings {
               Verdict.CAUTION,
               SOURCE,
               Words.of(
-                  "Not decided: what the ties leave free and which of them say nothing new; working it"
-                      + " out takes more than ",
+                  "Not decided: what the ties leave free and which of them say nothing new; working"
+                      + " it out takes more than ",
                   ALLOWED,
                   ".")));
     }
@@ -127,8 +127,8 @@ public final class SolveFindings {
                         Words.of(
                             "Limit "
                                 + name
-                                + " is from a thing to itself and holds whatever moves, so it limits"
-                                + " nothing; look whether it names what you mean.")));
+                                + " is from a thing to itself and holds whatever moves, so it"
+                                + " limits nothing; look whether it names what you mean.")));
               }
             });
     return idle;
@@ -191,7 +191,8 @@ public final class SolveFindings {
                     + smallest
                     + ": "
                     + String.join(", ", named)
-                    + "; change or drop one of them. The drawing shows the nearest compromise, off by ",
+                    + "; change or drop one of them. The drawing shows the nearest compromise, off"
+                    + " by ",
                 amount(off, false),
                 "."))
         .measured(new Figures(off, 0, -off, FigureUnit.MM));
@@ -212,7 +213,8 @@ public final class SolveFindings {
                 Say.mm(across.get().shortMm()),
                 " short across the machine; no move in the elevation of less than ",
                 Say.mm(across.get().wayMm()),
-                " helps, since the two lie side by side there. Change how wide or how far out one of them is.")
+                " helps, since the two lie side by side there. Change how wide or how far out one"
+                    + " of them is.")
             : Words.of(
                 "Limit " + failure.limit() + " ", together(failure, ofAngle, conflict, decided));
     return Finding.note(
@@ -278,8 +280,8 @@ public final class SolveFindings {
                   "Tie "
                       + r.tie()
                       + (r.impliedBy().isEmpty()
-                          ? " holds whatever moves, so it ties nothing; look whether it names the pins"
-                              + " you mean."
+                          ? " holds whatever moves, so it ties nothing; look whether it names the"
+                              + " pins you mean."
                           : " says nothing new: it follows from "
                               + String.join(", ", r.impliedBy())
                               + "."))));

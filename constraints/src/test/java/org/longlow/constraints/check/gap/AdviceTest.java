@@ -60,6 +60,7 @@ class AdviceTest {
     Solid pegs = plate("pegs", 90, 30, new Interval(98, 150));
     assertThat(move(boot, pegs))
         .isEqualTo(
-            "12 mm short across the machine: set pegs 12 mm to the left, or move it 20.1 mm forward");
+            "12 mm short across the machine: set pegs 12 mm to the left, or move it 20.1 mm"
+                + " forward");
   }
 }

@@ -139,9 +139,11 @@ class SeatFindingsTest {
   @ParameterizedTest
   @CsvSource({
     "0.29, PASS, 'to slide forward on the pan; 0.30 can be counted on.'",
-    "0.31, CAUTION, 'to slide forward on the pan; 0.30 can be counted on: raise the front of the pan.'",
+    "0.31, CAUTION, 'to slide forward on the pan; 0.30 can be counted on: raise the front of the"
+        + " pan.'",
     "-0.29, PASS, 'to slide back on the pan; 0.30 can be counted on.'",
-    "-0.31, CAUTION, 'to slide back on the pan; 0.30 can be counted on: lower the front of the pan.'",
+    "-0.31, CAUTION, 'to slide back on the pan; 0.30 can be counted on: lower the front of the"
+        + " pan.'",
     "0, PASS, 'to slide forward on the pan; 0.30 can be counted on.'"
   })
   void frictionHoldsBothWays(double friction, Verdict verdict, String words) {
