@@ -15,8 +15,6 @@ import org.longlow.sketcher.picture.DimensionedElevation;
 import org.longlow.sketcher.picture.PictureOptions;
 import org.longlow.sketcher.report.Report;
 import org.longlow.sketcher.report.ReportOptions;
-import org.longlow.sketcher.template.NamedDrawing;
-import org.longlow.sketcher.template.TemplateSizes;
 import org.longlow.sketcher.template.Templates;
 import org.longlow.svg.page.Page;
 import org.longlow.svg.page.Paper;
@@ -62,12 +60,25 @@ public final class Making {
       Paper paper,
       String date)
       throws IOException {
-    String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
     DimensionedElevation.Sheet sheet =
         scale.isPresent()
             ? DimensionedElevation.sheet(study, options, paper, scale.get(), date)
             : DimensionedElevation.sheet(study, options, paper, date);
+    return drawing(study, sheet, file, InTheWay.Consent.GIVEN);
+  }
+
+  /**
+   * Writes a sheet with an elevation to {@code file}, SVG or PDF by its ending.
+   *
+   * @throws IllegalArgumentException if the ending is neither .svg nor .pdf
+   * @throws InTheWay.NotAgreed if something is there that may not be replaced
+   */
+  public static Drawn drawing(
+      Study study, DimensionedElevation.Sheet sheet, Path file, InTheWay.Consent consent)
+      throws IOException {
+    String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
     Optional<Path> kept;
+    consent.ask(List.of(file));
     if (name.endsWith(".svg")) {
       kept = Output.svg(sheet.page(), file);
     } else if (name.endsWith(".pdf")) {
@@ -86,35 +97,55 @@ public final class Making {
    * @param finished false if it was stopped
    * @param remarks what is to be said of other files in the folder, one sentence each
    */
-  public record TemplatesMade(int parts, int sheets, boolean finished, List<String> remarks) {}
+  public record TemplatesMade(int parts, int sheets, boolean finished, List<String> remarks) {
+    static final TemplatesMade NONE = new TemplatesMade(0, 0, false, List.of());
+  }
 
   /**
    * Writes full-size sheets of the parts called {@code parts}, or of all that get one, into {@code
-   * folder}: a PDF for each template, and each of its sheets as SVG. Whoever else makes templates
-   * there is waited for.
+   * folder}, as {@link #templates(TemplateSet, Path, InTheWay.Consent, StepWatch)}.
    *
    * @throws IllegalArgumentException if a template needs far too many sheets; nothing is written
    */
   public static TemplatesMade templates(
       Study study, Path folder, TemplateSettings settings, Set<String> parts, StepWatch progress)
       throws IOException {
-    TemplateSizes.check(study, parts, settings);
-    List<NamedDrawing> drawings = Templates.of(study, parts);
-    int sheets = 0;
-    int done = 0;
-    try (SheetFolder there = SheetFolder.begin(folder, settings.paper().name())) {
-      for (NamedDrawing drawing : drawings) {
-        if (!progress.step(drawing.name(), done, drawings.size())) {
-          return new TemplatesMade(done, sheets, false, List.of());
+    Optional<TemplateSet> set = TemplateSet.of(study, parts, settings, progress);
+    return set.isEmpty()
+        ? TemplatesMade.NONE
+        : templates(set.get(), folder, InTheWay.Consent.GIVEN, progress);
+  }
+
+  /**
+   * Writes a set of templates into {@code folder}: a PDF for each template, and each of its sheets
+   * as SVG. Whoever else puts templates there is waited for. If it is stopped nothing is there that
+   * was not there before.
+   *
+   * @param progress told before each sheet
+   * @throws InTheWay.NotAgreed if something is there that may not be replaced; all is as it was
+   *     then
+   */
+  public static TemplatesMade templates(
+      TemplateSet set, Path folder, InTheWay.Consent consent, StepWatch progress)
+      throws IOException {
+    int all = set.pages().size();
+    int[] done = {0};
+    List<String> names = set.names();
+    try (SheetFolder there = SheetFolder.begin(folder, set.settings().paper())) {
+      for (int i = 0; i < names.size(); i++) {
+        TemplateSet.Template template = set.templates().get(i);
+        String name = template.drawing().name();
+        boolean[] goesOn = {true};
+        there.make(
+            names.get(i),
+            set.layout() + ": " + name,
+            template.sheets(),
+            () -> goesOn[0] = progress.step(name, done[0]++, all));
+        if (!goesOn[0]) {
+          return TemplatesMade.NONE;
         }
-        List<Page> pages = drawing.sheets(settings);
-        there.write(drawing.fileName(), study.layout().name() + ": " + drawing.name(), pages);
-        sheets += pages.size();
-        done++;
       }
-      List<NamedDrawing> all = parts.isEmpty() ? drawings : Templates.of(study, Set.of());
-      return new TemplatesMade(
-          done, sheets, true, there.finish(all.stream().map(NamedDrawing::fileName).toList()));
+      return new TemplatesMade(names.size(), all, true, there.finish(set.stems(), consent));
     }
   }
 
@@ -131,7 +162,28 @@ public final class Making {
    */
   public static Optional<Path> report(Study study, PictureOptions first, Path file)
       throws IOException {
+    return report(study, first, file, InTheWay.Consent.GIVEN);
+  }
+
+  /** As {@link #report(Study, PictureOptions, Path)}, where somebody is to be asked. */
+  public static Optional<Path> report(
+      Study study, PictureOptions first, Path file, InTheWay.Consent consent) throws IOException {
+    consent.ask(List.of(file));
     return Output.html(Report.html(study, ReportOptions.PLAIN.withFirst(first)), file);
+  }
+
+  /**
+   * Writes the page by which a printer is measured to {@code file}, SVG or PDF by its ending.
+   *
+   * @throws IllegalArgumentException if the paper is too small
+   * @throws InTheWay.NotAgreed if something is there that may not be replaced
+   */
+  public static Optional<Path> calibration(Page page, Path file, InTheWay.Consent consent)
+      throws IOException {
+    consent.ask(List.of(file));
+    return file.toString().toLowerCase(Locale.ROOT).endsWith(".svg")
+        ? Output.svg(page, file)
+        : Output.pdf(List.of(page), page.title(), file);
   }
 
   /** Writes the findings as JSON. */

@@ -27,24 +27,44 @@ final class Output {
   private Output() {}
 
   static Optional<Path> svg(Page page, Path file) throws IOException {
-    return sealed(file, out -> SvgWriter.write(page, PALETTE, out));
+    return place(svg(page), file);
   }
 
   static Optional<Path> pdf(List<Page> pages, String title, Path file) throws IOException {
-    return sealed(file, out -> PdfWriter.write(pages, PALETTE, PdfInfo.titled(title), out));
+    return place(pdf(pages, title), file);
   }
 
   static Optional<Path> html(String page, Path file) throws IOException {
-    return sealed(file, out -> out.write(page.getBytes(StandardCharsets.UTF_8)));
+    return place(sealed(out -> out.write(page.getBytes(StandardCharsets.UTF_8))), file);
   }
 
-  private static Optional<Path> sealed(Path file, WholeFile.Content content) throws IOException {
+  /** Returns what fills a stream, under a seal. */
+  private static byte[] sealed(WholeFile.Content content) throws IOException {
     ByteArrayOutputStream plain = new ByteArrayOutputStream();
     content.writeTo(plain);
-    byte[] bytes = Seal.on(plain.toByteArray());
+    return Seal.on(plain.toByteArray());
+  }
+
+  /** Returns a page as an SVG file. */
+  static byte[] svg(Page page) throws IOException {
+    return sealed(out -> SvgWriter.write(page, PALETTE, out));
+  }
+
+  /** Returns pages as a PDF file. */
+  static byte[] pdf(List<Page> pages, String title) throws IOException {
+    return sealed(out -> PdfWriter.write(pages, PALETTE, PdfInfo.titled(title), out));
+  }
+
+  /** Puts the bytes of a whole file in its place. */
+  static Optional<Path> place(byte[] bytes, Path file) throws IOException {
     folder(file);
-    return WholeFile.replace(
-        file, out -> out.write(bytes), old -> Files.size(old) > 0 && !Seal.holds(old));
+    return WholeFile.replace(file, out -> out.write(bytes), Output::isSomebodysWork);
+  }
+
+  /** Whether a file holds something that has no unbroken seal. */
+  static boolean isSomebodysWork(Path file) throws IOException {
+    return Files.exists(file)
+        && (!Files.isRegularFile(file) || Files.size(file) > 0 && !Seal.holds(file));
   }
 
   /** Makes the folder that {@code file} is to be in. */

@@ -8,10 +8,11 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
@@ -19,11 +20,12 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.longlow.constraints.disk.HeldMark;
 import org.longlow.svg.page.Page;
+import org.longlow.svg.page.Paper;
 import org.longlow.svg.write.Seal;
 
 /**
- * A folder while a set of template sheets is made in it; nobody else makes one there meanwhile, so
- * that no set is mixed of two layouts.
+ * A set of template sheets on its way into a folder. It is made elsewhere and put there whole, and
+ * nobody else puts one there meanwhile, so that no set is half there or mixed of two layouts.
  */
 final class SheetFolder implements AutoCloseable {
 
@@ -40,87 +42,135 @@ final class SheetFolder implements AutoCloseable {
   /** A sheet's file: template and paper, then its number in SVG, then how often it was kept. */
   private static final Pattern SHEET =
       Pattern.compile(
-          "(.+-(?:a[0-4]|letter|legal|tabloid|[0-9.]+x[0-9.]+(?: in)?))(?:-\\d{2,})?"
+          "(.+-(?:a[0-4]|letter|legal|tabloid|roll-[0-9.]+|[0-9.]+x[0-9.]+(?: in)?))(?:-\\d{2,})?"
               + "(?:\\.replaced(?:-\\d+)?)?\\.(?:svg|pdf)");
 
   private final Path folder;
-  private final String paper;
-  private final HeldMark mark;
-  private final Set<String> written = new HashSet<>();
+  private final Paper paper;
+  private final Path stage;
+  private final Set<String> written = new LinkedHashSet<>();
+  private final Map<String, Integer> sheets = new LinkedHashMap<>();
   private final List<String> remarks = new ArrayList<>();
 
-  private SheetFolder(Path folder, String paper, HeldMark mark) {
+  private SheetFolder(Path folder, Paper paper, Path stage) {
     this.folder = folder;
     this.paper = paper;
-    this.mark = mark;
+    this.stage = stage;
   }
 
   /**
-   * Begins a set on paper called {@code paper}, once whoever makes one there has ended.
+   * Begins a set. Nothing of it is in the folder before it is finished.
    *
-   * @throws IOException if nothing can be written there
+   * @throws IOException if there is no room to make it in
    */
-  static SheetFolder begin(Path folder, String paper) throws IOException {
-    Files.createDirectories(folder);
-    String words = UNFINISHED_WORDS + Instant.now().truncatedTo(ChronoUnit.SECONDS) + ".\n";
-    return new SheetFolder(
-        folder,
-        paper.toLowerCase(Locale.ROOT),
-        HeldMark.put(folder.resolve(UNFINISHED), words, PATIENCE));
+  static SheetFolder begin(Path folder, Paper paper) throws IOException {
+    return new SheetFolder(folder, paper, Files.createTempDirectory("longlow-sheets"));
   }
 
-  /** Writes a template: all its sheets as one PDF, and each as SVG. */
-  void write(String template, String title, List<Page> sheets) throws IOException {
-    String stem = stem(template);
-    kept(Output.pdf(sheets, title, place(stem + ".pdf")));
-    for (int i = 0; i < sheets.size(); i++) {
-      kept(Output.svg(sheets.get(i), place(sheet(stem, i + 1))));
+  /** Makes a template: all its sheets as one PDF, and each as SVG. */
+  void make(String template, String title, List<Page> pages, Each each) throws IOException {
+    List<String> names = names(template, paper, pages.size());
+    stage(names.get(0), Output.pdf(pages, title));
+    for (int i = 0; i < pages.size(); i++) {
+      if (!each.goesOn()) {
+        return;
+      }
+      stage(names.get(i + 1), Output.svg(pages.get(i)));
     }
-    takeAwayBeyond(stem, sheets.size());
+    sheets.put(template, pages.size());
   }
 
-  private String stem(String template) {
-    return template + "-" + paper;
+  /** Asked before each sheet. */
+  @FunctionalInterface
+  interface Each {
+    boolean goesOn();
+  }
+
+  private void stage(String name, byte[] bytes) throws IOException {
+    written.add(name);
+    Files.write(stage.resolve(name), bytes);
+  }
+
+  /** Returns the names of a template's files: the PDF, then each sheet. */
+  static List<String> names(String template, Paper paper, int sheets) {
+    String stem = stem(template, paper);
+    List<String> names = new ArrayList<>(List.of(stem + ".pdf"));
+    for (int i = 1; i <= sheets; i++) {
+      names.add(sheet(stem, i));
+    }
+    return names;
+  }
+
+  private static String stem(String template, Paper paper) {
+    return template + "-" + paper.name().toLowerCase(Locale.ROOT);
   }
 
   private static String sheet(String stem, int number) {
     return String.format(Locale.ROOT, "%s-%02d.svg", stem, number);
   }
 
-  private Path place(String name) {
-    written.add(name);
-    return folder.resolve(name);
-  }
-
-  private void kept(Optional<Path> file) {
-    file.ifPresent(k -> remarks.add("the file that was there is kept as " + k));
-  }
-
   /**
-   * Takes away sheets left from a run that needed more; they would be glued on by mistake. One that
-   * was changed by hand stays.
-   */
-  private void takeAwayBeyond(String stem, int sheets) throws IOException {
-    for (int next = sheets + 1; ; next++) {
-      Path left = folder.resolve(sheet(stem, next));
-      if (!Files.isRegularFile(left) || !Seal.holds(left)) {
-        return;
-      }
-      Files.delete(left);
-      remarks.add("taken away, because this template needs fewer sheets now: " + left);
-    }
-  }
-
-  /**
-   * Ends the set, which is whole now.
+   * Puts the set, which is whole now, into the folder, once whoever puts one there has ended.
    *
    * @param all the templates that the layout has, whether made this time or not
    * @return what is to be said of the folder, one sentence each
+   * @throws InTheWay.NotAgreed if something is there that may not be replaced; all is as it was
+   *     then
    */
-  List<String> finish(List<String> all) throws IOException {
-    mark.remove();
+  List<String> finish(List<String> all, InTheWay.Consent consent) throws IOException {
+    Files.createDirectories(folder);
+    Path unfinished = folder.resolve(UNFINISHED);
+    boolean leftUnfinished = Files.exists(unfinished);
+    String words = UNFINISHED_WORDS + Instant.now().truncatedTo(ChronoUnit.SECONDS) + ".\n";
+    try (HeldMark mark = HeldMark.put(unfinished, words, PATIENCE)) {
+      List<Path> beyond = new ArrayList<>();
+      for (Map.Entry<String, Integer> e : sheets.entrySet()) {
+        beyond.addAll(beyond(folder, e.getKey(), paper, e.getValue()));
+      }
+      List<Path> places = new ArrayList<>(beyond);
+      written.forEach(name -> places.add(folder.resolve(name)));
+      try {
+        consent.ask(places);
+      } catch (InTheWay.NotAgreed e) {
+        if (!leftUnfinished) {
+          mark.remove();
+        }
+        throw e;
+      }
+      for (String name : written) {
+        Output.place(Files.readAllBytes(stage.resolve(name)), folder.resolve(name))
+            .ifPresent(k -> remarks.add("the file that was there is kept as " + k));
+      }
+      for (Path left : beyond) {
+        Files.delete(left);
+        remarks.add("taken away, because this template needs fewer sheets now: " + left);
+      }
+      mark.remove();
+    }
+    look(all);
+    return List.copyOf(remarks);
+  }
+
+  /**
+   * Returns sheets of a template left from a run that needed more; they would be glued on by
+   * mistake. One that was changed by hand stays.
+   */
+  static List<Path> beyond(Path folder, String template, Paper paper, int sheets)
+      throws IOException {
+    List<Path> beyond = new ArrayList<>();
+    for (int next = sheets + 1; ; next++) {
+      Path left = folder.resolve(sheet(stem(template, paper), next));
+      if (!Files.isRegularFile(left) || !Seal.holds(left)) {
+        return beyond;
+      }
+      beyond.add(left);
+    }
+  }
+
+  /** Looks for sheets that somebody might take for some of this set. */
+  private void look(List<String> all) throws IOException {
     Set<String> stems = new HashSet<>();
-    all.forEach(template -> stems.add(stem(template)));
+    all.forEach(template -> stems.add(stem(template, paper)));
     Map<String, Integer> strangers = new TreeMap<>();
     int earlier = 0;
     for (String name : names()) {
@@ -146,7 +196,6 @@ final class SheetFolder implements AutoCloseable {
               + String.join(", ", strangers.entrySet().stream().map(SheetFolder::counted).toList())
               + "; delete them, or choose an empty folder");
     }
-    return List.copyOf(remarks);
   }
 
   /** Whether nothing of that template was written this time. */
@@ -164,9 +213,12 @@ final class SheetFolder implements AutoCloseable {
     }
   }
 
-  /** Lets others in; where the set was not finished its mark stays. */
+  /** Takes away what it was made in. */
   @Override
   public void close() throws IOException {
-    mark.close();
+    for (String name : written) {
+      Files.deleteIfExists(stage.resolve(name));
+    }
+    Files.deleteIfExists(stage);
   }
 }

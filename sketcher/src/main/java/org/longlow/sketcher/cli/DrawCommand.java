@@ -68,6 +68,10 @@ final class DrawCommand implements Callable<Integer> {
     if (!Outputs.ends(out, ".svg") && !Outputs.ends(out, ".pdf")) {
       throw new Refusal("--out is " + out + "; it must end in .svg or .pdf");
     }
+    if (paper.roll()) {
+      throw new Refusal(
+          "--paper is a roll, which is for templates; give a size such as 1200x600 instead");
+    }
     Outputs.file(out, file);
     Study study = Loading.study(units.on(Loading.layout(file)), file);
     String issued = (date == null ? LocalDate.now() : date).toString();

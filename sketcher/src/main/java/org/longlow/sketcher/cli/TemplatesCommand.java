@@ -5,12 +5,15 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.OutOfRange;
+import org.longlow.sketcher.app.InTheWay;
 import org.longlow.sketcher.app.Making;
 import org.longlow.sketcher.app.StepWatch;
+import org.longlow.svg.page.CalibrationSheet;
 import org.longlow.svg.page.Paper;
 import org.longlow.svg.page.PrintCorrection;
 import org.longlow.svg.page.TemplateSettings;
@@ -27,7 +30,10 @@ final class TemplatesCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  @Parameters(paramLabel = "FILE", description = "The layout file.")
+  @Parameters(
+      paramLabel = "FILE",
+      arity = "0..1",
+      description = "The layout file; --calibration needs none.")
   private Path file;
 
   @Option(
@@ -41,7 +47,10 @@ final class TemplatesCommand implements Callable<Integer> {
       names = "--paper",
       defaultValue = "a4",
       converter = PaperOption.class,
-      description = "a4, letter, a3, tabloid, a0 or WxH in mm; ${DEFAULT-VALUE} unless said.")
+      description = {
+        "a4, letter, a3, tabloid, a0 or WxH in mm; \"roll 610\" for a roll 610 mm wide, cut as",
+        "long as each template needs; ${DEFAULT-VALUE} unless said."
+      })
   private Paper paper;
 
   @Option(
@@ -50,44 +59,48 @@ final class TemplatesCommand implements Callable<Integer> {
       description = "Only this part; may be given more than once.")
   private Set<String> parts = Set.of();
 
-  @Option(
-      names = "--measured-across",
-      paramLabel = "MM",
-      defaultValue = "100",
-      converter = MillimetreOption.class,
-      description = "What the 100 mm bar across your last print measures; corrects the next.")
-  private double across;
+  @Mixin private PrinterOption printer;
 
   @Option(
-      names = "--measured-along",
-      paramLabel = "MM",
-      defaultValue = "100",
-      converter = MillimetreOption.class,
-      description = "What the 100 mm bar along your last print measures; corrects the next.")
-  private double along;
-
-  /** Each bar alone, so that the message can name the option. */
-  private static void measured(String option, double mm) {
-    if (!PrintCorrection.corrects(mm)) {
-      throw new Refusal(
-          String.format(
-              Locale.ROOT,
-              "%s is %s mm; a bar of 100 mm can be corrected where it measures %.1f to %.1f mm:"
-                  + " print at actual size (100 %%) and measure again",
-              option,
-              mm,
-              100 / (1 + PrintCorrection.FURTHEST),
-              100 / (1 - PrintCorrection.FURTHEST)));
-    }
-  }
+      names = "--calibration",
+      description = {
+        "Only the page by which a printer is measured: bars of 100 and 200 mm both ways; corrected",
+        "already where --printer is given."
+      })
+  private boolean calibration;
 
   @Mixin private UnitsOption units;
 
   @Override
   public Integer call() throws IOException {
     Outputs.folder(out);
-    measured("--measured-across", across);
-    measured("--measured-along", along);
+    if (file == null && !calibration) {
+      throw new Refusal("FILE is missing: name the layout file, or write --calibration");
+    }
+    TemplateSettings.refusal(paper)
+        .ifPresent(
+            why -> {
+              throw new Refusal("--paper: " + why);
+            });
+    return calibration ? calibration() : templates();
+  }
+
+  private int calibration() throws IOException {
+    PrintCorrection correction = printer.ofThisUser();
+    Path page = out.resolve("calibration-" + paper.name().toLowerCase(Locale.ROOT) + ".pdf");
+    Optional<Path> kept =
+        Making.calibration(CalibrationSheet.of(paper, correction), page, InTheWay.Consent.GIVEN);
+    PrintWriter text = spec.commandLine().getOut();
+    text.println("written: " + page);
+    kept.ifPresent(k -> text.println(Outputs.kept(k)));
+    text.println(
+        "Print it at 100 % (actual size), measure its bars with a steel rule, and give what you"
+            + " measured with --printer NAME --measured-across MM --measured-along MM.");
+    text.flush();
+    return ExitCodes.PASS;
+  }
+
+  private int templates() throws IOException {
     Study study = Loading.study(units.on(Loading.layout(file)), file);
     List<String> known = Making.partsWithTemplates(study);
     List<String> unknown = parts.stream().filter(p -> !known.contains(p)).sorted().toList();
@@ -98,13 +111,8 @@ final class TemplatesCommand implements Callable<Integer> {
                   p -> "--part is " + p + "; parts with a template are " + String.join(", ", known))
               .toList());
     }
-    TemplateSettings.refusal(paper)
-        .ifPresent(
-            why -> {
-              throw new Refusal("--paper: " + why);
-            });
-    TemplateSettings settings =
-        TemplateSettings.on(paper).withCorrection(PrintCorrection.measured(across, along));
+    PrintCorrection correction = printer.ofThisUser();
+    TemplateSettings settings = TemplateSettings.on(paper).withCorrection(correction);
     Making.TemplatesMade made;
     try {
       made = Making.templates(study, out, settings, parts, StepWatch.NONE);
@@ -121,6 +129,9 @@ final class TemplatesCommand implements Callable<Integer> {
             + ": "
             + out);
     made.remarks().forEach(text::println);
+    if (!correction.printer().isEmpty()) {
+      text.println(correction.words() + ".");
+    }
     text.println("Print at 100 % (actual size) and measure the 100 mm bars before you cut.");
     text.flush();
     return ExitCodes.of(study);

@@ -1,18 +1,22 @@
 package org.longlow.sketcher.desk;
 
 import java.io.IOException;
+import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Executor;
-import org.longlow.constraints.study.Study;
+import org.longlow.sketcher.app.InTheWay;
+import org.longlow.sketcher.app.Ready;
 
 /**
- * Something being made beside the window, on a thread of its own; one at a time. Belongs to the
+ * Paper being written beside the window, on a thread of its own; one set at a time. Belongs to the
  * owner's thread, like the desk.
  */
 public final class MakeJob {
 
   private final Executor owner;
-  private final Maker maker;
   private final Runnable changed;
   private boolean running;
   private volatile boolean stop;
@@ -20,13 +24,22 @@ public final class MakeJob {
   private double share;
   private List<String> made = List.of();
   private String trouble = "";
+  private Question question;
+
+  /**
+   * Something stands where it would be written; nothing is written yet.
+   *
+   * @param ready what is to be written
+   * @param folder where
+   * @param there what stands there
+   */
+  public record Question(Ready ready, Path folder, InTheWay there) {}
 
   /**
    * @param changed called on the owner's thread whenever there is news
    */
-  public MakeJob(Executor owner, Maker maker, Runnable changed) {
+  public MakeJob(Executor owner, Runnable changed) {
     this.owner = owner;
-    this.maker = maker;
     this.changed = changed;
   }
 
@@ -54,8 +67,28 @@ public final class MakeJob {
     return trouble;
   }
 
-  /** Begins; does nothing while something is being made. */
-  public void start(Study study, Maker.Order order) {
+  /** Returns what has to be agreed to before anything is written. */
+  public Optional<Question> question() {
+    return Optional.ofNullable(question);
+  }
+
+  /** Begins, unless something is being made; asks before it replaces anything. */
+  public void start(Ready ready, Path folder) {
+    start(ready, folder, Set.of());
+  }
+
+  /** Agrees to what is asked, and begins. */
+  public void agree() {
+    question().ifPresent(q -> start(q.ready(), q.folder(), new HashSet<>(q.there().all())));
+  }
+
+  /** Agrees to nothing; all stays as it is. */
+  public void refuse() {
+    question = null;
+    changed.run();
+  }
+
+  private void start(Ready ready, Path folder, Set<Path> agreed) {
     if (running) {
       return;
     }
@@ -65,36 +98,47 @@ public final class MakeJob {
     share = 0;
     made = List.of();
     trouble = "";
+    question = null;
     changed.run();
-    Thread thread = new Thread(() -> run(study, order), "longlow-make");
+    Thread thread = new Thread(() -> run(ready, folder, agreed), "longlow-make");
     thread.setDaemon(true);
     thread.start();
   }
 
-  /** Asks it to stop after the step it is at; what is finished stays. */
+  /** Gives it up after the sheet it is at; nothing of it is left in the folder. */
   public void cancel() {
-    stop = true;
-    words = "stops after this step";
-    changed.run();
+    if (running) {
+      stop = true;
+      words = "gives up after this sheet";
+      changed.run();
+    }
   }
 
-  private void run(Study study, Maker.Order order) {
-    List<String> done;
-    String wrong;
+  private void run(Ready ready, Path folder, Set<Path> agreed) {
+    InTheWay.Consent consent = there -> agreed.containsAll(there.all());
+    List<String> done = List.of();
+    String wrong = "";
+    Question asks = null;
     try {
-      done = maker.make(study, order, this::step);
-      wrong = stop ? "Stopped; what was finished is there." : "";
+      // asked before the work, and again where it is put in place
+      consent.ask(ready.places(folder));
+      Optional<List<String>> written = ready.write(folder, consent, this::step);
+      done = written.orElse(List.of());
+      wrong = written.isPresent() ? "" : "Given up; nothing was written.";
+    } catch (InTheWay.NotAgreed e) {
+      asks = new Question(ready, folder, e.there());
     } catch (IOException | RuntimeException e) {
-      done = List.of();
       wrong = "Not made: " + e.getMessage();
     }
     List<String> finished = done;
     String said = wrong;
+    Question asked = asks;
     owner.execute(
         () -> {
           running = false;
           made = finished;
           trouble = said;
+          question = asked;
           share = 1;
           words = "";
           changed.run();
@@ -107,7 +151,9 @@ public final class MakeJob {
     }
     owner.execute(
         () -> {
-          words = what;
+          if (!stop) {
+            words = of > 1 ? what + ", sheet " + (done + 1) + " of " + of : what;
+          }
           share = of == 0 ? 0 : (double) done / of;
           changed.run();
         });

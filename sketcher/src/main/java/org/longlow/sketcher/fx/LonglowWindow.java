@@ -14,7 +14,6 @@ import javafx.stage.Stage;
 import javafx.util.Duration;
 import org.longlow.sketcher.desk.Autosave;
 import org.longlow.sketcher.desk.Desk;
-import org.longlow.sketcher.desk.Maker;
 
 /** The window as a program. */
 public final class LonglowWindow extends Application {
@@ -44,7 +43,7 @@ public final class LonglowWindow extends Application {
   @Override
   public void start(Stage stage) {
     Desk desk = new Desk(Platform::runLater, Autosave.atHome());
-    show(stage, desk, Machines.shipped(), Machines.maker());
+    show(stage, desk, Machines.shipped());
     toOpen.ifPresent(desk.files()::open);
   }
 
@@ -54,8 +53,8 @@ public final class LonglowWindow extends Application {
   }
 
   /** Shows the window on {@code stage}. */
-  static Window show(Stage stage, Desk desk, List<Shipped> shipped, Maker maker) {
-    Window window = new Window(desk, shipped, maker);
+  static Window show(Stage stage, Desk desk, List<Shipped> shipped) {
+    Window window = new Window(desk, shipped);
     stage.setTitle("Longlow");
     Rectangle2D screen = Screen.getPrimary().getVisualBounds();
     stage.setScene(

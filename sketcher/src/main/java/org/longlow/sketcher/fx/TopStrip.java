@@ -86,7 +86,10 @@ final class TopStrip extends VBox {
                 "Ctrl F, /"),
             Bits.keyed(
                 Bits.words(
-                    "make", "Make\u2026", "make templates, drawing and report", doing.make()),
+                    "make",
+                    "Paper\u2026",
+                    "put templates, drawing or report on paper",
+                    doing.make()),
                 "Ctrl M"),
             Bits.keyed(Bits.words("keys", "Keys", "list of keys", doing.keys()), "F1"));
     line.getStyleClass().add("top-line");

@@ -22,7 +22,6 @@ import org.longlow.rider.words.Units;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.Habits;
 import org.longlow.sketcher.desk.LayoutFile;
-import org.longlow.sketcher.desk.Maker;
 import org.longlow.sketcher.desk.Notice;
 import org.longlow.sketcher.desk.Parting;
 import org.longlow.sketcher.desk.Session;
@@ -41,7 +40,7 @@ final class Window extends StackPane {
   private final CushionBench cushions;
   private final Card card;
   private final StartPage start;
-  private final MakePane makePane;
+  private final PaperPane paper;
   private final KeysPane keysPane;
   private final FindPane findPane;
   private final TracePane tracePane;
@@ -60,7 +59,7 @@ final class Window extends StackPane {
   private Look look = Look.DAY;
   private Habits habits;
 
-  Window(Desk desk, List<Shipped> shipped, Maker maker) {
+  Window(Desk desk, List<Shipped> shipped) {
     this.desk = desk;
     Executor owner = Platform::runLater;
     board = new Board(desk);
@@ -76,13 +75,13 @@ final class Window extends StackPane {
     habits = Habits.at(desk.autosave().home());
     stances = new StanceSteps(desk);
     start = new StartPage(desk, shipped, () -> habits.recent());
-    makePane = new MakePane(desk, owner, maker, () -> over(null));
+    paper = new PaperPane(desk, owner, () -> over(null));
     keysPane = new KeysPane(() -> over(null));
     findPane = new FindPane(desk, board, this::deeds, () -> over(null));
     tracePane = new TracePane(desk, board, this::trace, () -> over(null));
     adds = new Adds(desk, board, () -> hands, () -> over(null), card::setAside);
     gallery = new GalleryPane(desk, adds);
-    slips = List.of(makePane, keysPane, findPane, tracePane, gallery);
+    slips = List.of(paper, keysPane, findPane, tracePane, gallery);
     top =
         new TopStrip(
             desk,
@@ -93,7 +92,7 @@ final class Window extends StackPane {
     StackPane middle = new StackPane(card, notices);
     middle.getChildren().addAll(slips);
     middle.getStyleClass().add("middle");
-    StackPane.setAlignment(makePane, Pos.TOP_RIGHT);
+    StackPane.setAlignment(paper, Pos.TOP_RIGHT);
     StackPane.setAlignment(keysPane, Pos.TOP_RIGHT);
     StackPane.setAlignment(findPane, Pos.TOP_RIGHT);
     StackPane.setAlignment(tracePane, Pos.TOP_RIGHT);
@@ -205,8 +204,8 @@ final class Window extends StackPane {
 
   private void make() {
     if (desk.shown().isPresent()) {
-      over(makePane);
-      makePane.offerFolder();
+      over(paper);
+      paper.begin();
     }
   }
 
@@ -264,7 +263,7 @@ final class Window extends StackPane {
         new Deed("take back", "Ctrl Z", desk::undo),
         new Deed("do again", "Ctrl Y, Ctrl Shift Z", desk::redo),
         new Deed("trace from a photo or an SVG file", "I", () -> Platform.runLater(this::trace)),
-        new Deed("make templates, drawing and report", "Ctrl M", this::make),
+        new Deed("paper: templates, drawing, report, printer", "Ctrl M", this::make),
         new Deed("back to the list of machines", "Ctrl O", this::leave),
         new Deed("to the first field of what is picked", "Ctrl 1", card::openTicket),
         new Deed("to the drawing", "Ctrl 2", board::requestFocus),
@@ -335,6 +334,9 @@ final class Window extends StackPane {
       return true;
     }
     if (slips.stream().anyMatch(Node::isVisible)) {
+      if (paper.isVisible() && paper.giveUp()) {
+        return true;
+      }
       over(null);
       return true;
     }

@@ -53,14 +53,14 @@ public final class Templates {
   }
 
   /**
-   * Returns the templates of some parts of a study, in the order of the layout; a cushion has one
-   * from the side, one for each board and one for each layer, a rail one more for each end that is
-   * coped to the side of another rail.
+   * Returns the templates of some parts of a study, in the order of the layout, their file names
+   * not told apart yet; a cushion has one from the side, one for each board and one for each layer,
+   * a rail one more for each end that is coped to the side of another rail.
    *
    * @param parts names; empty takes every part that a shop makes
    * @throws IllegalArgumentException if a name is no part of the layout
    */
-  public static List<NamedDrawing> of(Study study, Set<String> parts) {
+  public static List<NamedDrawing> drawn(Study study, Set<String> parts) {
     Map<String, Map<String, Scene.Sunk>> pressed = new LinkedHashMap<>();
     for (Sitting sitting : study.sittings()) {
       Scenes.sunk(sitting)
@@ -70,12 +70,36 @@ public final class Templates {
                       .computeIfAbsent(cushion, c -> new LinkedHashMap<>())
                       .put(sitting.person(), sunk));
     }
-    return of(
+    return drawn(
         study.shapes(),
         study.placed().places(),
         new TemplateFigures(study.layout().units()),
         pressed,
         parts);
+  }
+
+  /**
+   * Returns the templates of some parts of a study, as {@link #drawn}, their file names told apart.
+   *
+   * @throws IllegalArgumentException if a name is no part of the layout
+   */
+  public static List<NamedDrawing> of(Study study, Set<String> parts) {
+    return named(drawn(study, parts));
+  }
+
+  /** Returns the same templates, each file name used once: a number is added to later ones. */
+  public static List<NamedDrawing> named(List<NamedDrawing> all) {
+    Set<String> used = new HashSet<>();
+    List<NamedDrawing> out = new ArrayList<>();
+    for (NamedDrawing d : all) {
+      String name = d.fileName();
+      for (int n = 2; !used.add(name); n++) {
+        name = d.fileName() + "-" + n;
+      }
+      out.add(
+          new NamedDrawing(name, d.name(), d.part(), d.up(), d.right(), d.drawing(), d.lengths()));
+    }
+    return List.copyOf(out);
   }
 
   /**
@@ -86,6 +110,15 @@ public final class Templates {
    * @throws IllegalArgumentException if a name is no part of the layout
    */
   static List<NamedDrawing> of(
+      Map<String, PartShape> shapes,
+      Places places,
+      TemplateFigures figures,
+      Map<String, Map<String, Scene.Sunk>> pressed,
+      Set<String> parts) {
+    return named(drawn(shapes, places, figures, pressed, parts));
+  }
+
+  private static List<NamedDrawing> drawn(
       Map<String, PartShape> shapes,
       Places places,
       TemplateFigures figures,
@@ -122,7 +155,13 @@ public final class Templates {
         out.add(plain(shape, places, figures));
       }
     }
-    return unique(out, figures.sheets());
+    SheetLengths lengths = figures.sheets();
+    return out.stream()
+        .map(
+            d ->
+                new NamedDrawing(
+                    d.fileName(), d.name(), d.part(), d.up(), d.right(), d.drawing(), lengths))
+        .toList();
   }
 
   private static NamedDrawing plain(PartShape shape, Places places, TemplateFigures figures) {
@@ -281,18 +320,5 @@ public final class Templates {
         sheet.drill(pin, p);
       }
     }
-  }
-
-  private static List<NamedDrawing> unique(List<NamedDrawing> all, SheetLengths lengths) {
-    Set<String> used = new HashSet<>();
-    List<NamedDrawing> out = new ArrayList<>();
-    for (NamedDrawing d : all) {
-      String name = d.fileName();
-      for (int n = 2; !used.add(name); n++) {
-        name = d.fileName() + "-" + n;
-      }
-      out.add(new NamedDrawing(name, d.name(), d.part(), d.up(), d.right(), d.drawing(), lengths));
-    }
-    return List.copyOf(out);
   }
 }

@@ -12,7 +12,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Set;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -21,11 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.longlow.constraints.study.Study;
 import org.longlow.demo.Demos;
-import org.longlow.sketcher.app.Making;
-import org.longlow.svg.page.Paper;
-import org.longlow.svg.page.TemplateSettings;
 
 /** Sets of templates: too large ones refused at once, halves told from wholes. */
 class TemplatesCommandTest {
@@ -64,19 +59,46 @@ class TemplatesCommandTest {
     assertThat(out).doesNotExist();
   }
 
+  /** A folder of the name of a sheet cannot be replaced, so the set stays half there. */
   @Test
   void aSetThatIsNotWholeSaysSoUntilItIs() throws IOException {
     Path out = folder.resolve("sheets");
     Path mark = out.resolve("not-finished.txt");
-    Making.templates(
-        Study.of(Demos.layout("dunlin")),
-        out,
-        TemplateSettings.on(Paper.A4),
-        Set.of("pan"),
-        (what, done, of) -> done < 1);
-    assertThat(mark).content().contains("not complete");
-    run("templates", file(Demos.text("dunlin")), "--out", out, "--part", "pan");
+    Path machine = file(Demos.text("dunlin"));
+    run("templates", machine, "--out", out, "--part", "pan");
     assertThat(mark).doesNotExist();
+    Path sheet =
+        out.resolve(names(out).stream().filter(n -> n.endsWith("-01.svg")).findFirst().get());
+    Files.delete(sheet);
+    Files.createDirectories(sheet.resolve("in it"));
+    assertThat(run("templates", machine, "--out", out, "--part", "pan").said())
+        .contains(sheet.getFileName().toString());
+    assertThat(mark).content().contains("not complete");
+    Files.delete(sheet.resolve("in it"));
+    Files.delete(sheet);
+    run("templates", machine, "--out", out, "--part", "pan");
+    assertThat(mark).doesNotExist();
+  }
+
+  @Test
+  void theCalibrationPageNeedsNoLayout() throws IOException {
+    Path out = folder.resolve("sheets");
+    Ran ran = run("templates", "--calibration", "--out", out, "--paper", "letter");
+    assertThat(ran.code()).as(ran.said()).isEqualTo(ExitCodes.PASS);
+    assertThat(ran.said()).contains("--printer NAME --measured-across MM");
+    assertThat(names(out)).containsExactly("calibration-letter.pdf");
+    assertThat(run("templates", "--out", out).code()).isEqualTo(ExitCodes.BAD_INPUT);
+  }
+
+  @Test
+  void sheetsOfARollAreNamedAfterIt() throws IOException {
+    Path out = folder.resolve("sheets");
+    Path machine = file(Demos.text("dunlin"));
+    Ran ran = run("templates", machine, "--out", out, "--part", "pan", "--paper", "roll 610");
+    assertThat(ran.said()).contains("sheets of roll-610: ").doesNotContain("not of this set");
+    assertThat(names(out)).isNotEmpty().allMatch(n -> n.contains("-roll-610"));
+    assertThat(run("draw", machine, "--out", folder.resolve("x.pdf"), "--paper", "roll 610").said())
+        .contains("--paper is a roll, which is for templates");
   }
 
   /** Each waits for the other, so every sheet of the folder is of the set that was made last. */

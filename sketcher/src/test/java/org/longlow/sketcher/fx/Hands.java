@@ -46,8 +46,7 @@ final class Hands {
               return LonglowWindow.show(
                   stage,
                   desk,
-                  shipped.stream().map(l -> new Shipped(l, Optional.empty())).toList(),
-                  Machines.maker());
+                  shipped.stream().map(l -> new Shipped(l, Optional.empty())).toList());
             });
     return new Hands(window);
   }

@@ -381,19 +381,6 @@ class WindowTest {
     return hands.shown().study().sitting("Mara", "rider").get().posture().get().eye();
   }
 
-  @Test
-  void whatIsOnTheCardIsMadeAndToldOf() {
-    hands.click("machine-wren");
-    hands.press(KeyCode.SHORTCUT, KeyCode.M);
-    hands.click("make-templates").click("make-report");
-    Path into = folder.resolve("made");
-    hands.typeInto("make-folder", into.toString());
-    hands.click("make-start");
-    Label words = hands.node("make-words", Label.class);
-    hands.until("the drawing", () -> words.getText().contains("elevation.pdf"));
-    assertThat(into.resolve("elevation.pdf")).isNotEmptyFile();
-  }
-
   /** Everything from opening to saving, without the pointer. */
   @Test
   void theWholeWalkGoesByKeyboard() {

@@ -50,8 +50,9 @@ final class CoverSheet {
             Tone.PENCIL));
 
     boolean inches = plan.settings().lengths().inchBar();
-    List<Mark> bars = new ArrayList<>(ScaleBar.across(0, 0, inches));
-    bars.addAll(ScaleBar.along(w - ScaleBar.BLOCK_SHORT_MM, 0, inches));
+    String measure = ScaleBar.measure(plan.settings().correction());
+    List<Mark> bars = new ArrayList<>(ScaleBar.across(0, 0, measure, inches));
+    bars.addAll(ScaleBar.along(w - ScaleBar.BLOCK_SHORT_MM, 0, measure, inches));
     double squareY = ScaleBar.BLOCK_SHORT_MM + 4;
     bars.addAll(ScaleBar.square(4, squareY));
 
@@ -103,19 +104,24 @@ final class CoverSheet {
   private static List<String> notes(TemplatePlan plan) {
     Envelope b = cutBoundsMm(plan.drawing());
     List<String> out = new ArrayList<>();
+    PrintCorrection correction = plan.settings().correction();
+    boolean named = !correction.printer().isEmpty();
     out.add(
         "1. "
             + SheetNotes.ACTUAL_SIZE
-            + ", nothing fitted to the page; "
-            + SheetNotes.correction(plan.settings().correction())
+            + ", nothing fitted to the page"
+            + (named ? ". " : "; ")
+            + Lettering.printable(correction.words())
             + ".");
     out.add(
         String.format(
             Locale.ROOT,
-            "2. Measure both bars on every sheet: 100.0 mm, good within %.2f mm%s. If not, give"
-                + " what you measured as print correction and print again.",
+            "2. Measure both bars on every sheet: 100.0 mm, good within %.2f mm%s. If not, %s.",
             BAR_TOLERANCE_MM,
-            plan.settings().lengths().inchBar() ? " (the line beside them: 4 in)" : ""));
+            plan.settings().lengths().inchBar() ? " (the line beside them: 4 in)" : "",
+            named
+                ? "measure a calibration page of this printer and print again"
+                : "give what you measured as print correction and print again"));
     out.add(
         "3. Trim the edges marked so (left and top). Lay each sheet on the hatched glue strip of"
             + " its neighbour, cross on cross (pin through, or hold against a window).");

@@ -201,6 +201,6 @@ public final class Frame {
     double room = f.getWidth() - SheetSpace.TITLE_WIDTH_MM;
     return room < ScaleBar.BLOCK_LONG_MM + 4
         ? List.of()
-        : ScaleBar.across(f.getMinX() + 2, f.getMinY() + 3, false);
+        : ScaleBar.across(f.getMinX() + 2, f.getMinY() + 3, ScaleBar.MEASURE, false);
   }
 }

@@ -12,8 +12,12 @@ import java.util.regex.Pattern;
  * <p>A series: ISO 216. Letter, Legal and Tabloid: ANSI/ASME Y14.1 (8.5 x 11, 8.5 x 14 and 11 x 17
  * in). A0 and A4 were checked against published articles, the rest is from memory and consistent by
  * halving.
+ *
+ * @param widthMm width; of a roll, across it
+ * @param heightMm height; of a roll, the longest piece that may be cut
+ * @param roll whether it is cut from a roll, each piece as long as it needs to be
  */
-public record Paper(String name, double widthMm, double heightMm) {
+public record Paper(String name, double widthMm, double heightMm, boolean roll) {
 
   public static final Paper A4 = new Paper("A4", 210, 297);
   public static final Paper A3 = new Paper("A3", 297, 420);
@@ -39,14 +43,23 @@ public record Paper(String name, double widthMm, double heightMm) {
       Pattern.compile(
           "(\\d{1,5}(?:\\.\\d{1,6})?)\\s*[x×*]\\s*(\\d{1,5}(?:\\.\\d{1,6})?)\\s*(mm|in)?");
 
+  private static final Pattern ROLL =
+      Pattern.compile("roll[\\s-]+(\\d{1,5}(?:\\.\\d{1,6})?)\\s*(mm|in)?");
+
   /** What {@link #read} takes, in words. */
   public static final String ALLOWED =
       "allowed: a4, a3, a2, a1, a0, letter, legal, tabloid, each also with 'portrait' or 'landscape',"
-          + " or WIDTHxHEIGHT in mm (420x297) or inches (11x17 in), each side in "
+          + " WIDTHxHEIGHT in mm (420x297) or inches (11x17 in), or a roll by its width ('roll 610',"
+          + " 'roll 24 in'), each side in "
           + SHORTEST_MM
           + " to "
           + LONGEST_MM
           + " mm";
+
+  /** A sheet, not of a roll. */
+  public Paper(String name, double widthMm, double heightMm) {
+    this(name, widthMm, heightMm, false);
+  }
 
   public Paper {
     for (double side : new double[] {widthMm, heightMm}) {
@@ -99,8 +112,30 @@ public record Paper(String name, double widthMm, double heightMm) {
         found = new Paper(name, width, height);
       }
     }
+    Matcher r = ROLL.matcher(size);
+    if (found == null && r.matches() && size.equals(t)) {
+      double width = Double.parseDouble(r.group(1)) * ("in".equals(r.group(2)) ? MM_PER_INCH : 1);
+      found = isSide(width) ? roll(width) : null;
+    }
     return Optional.ofNullable(found)
         .map(p -> landscape ? p.landscape() : portrait ? p.portrait() : p);
+  }
+
+  /**
+   * Returns a roll.
+   *
+   * @param widthMm across it, mm
+   */
+  public static Paper roll(double widthMm) {
+    String width = String.format(Locale.ROOT, "%.1f", widthMm).replaceAll("\\.0$", "");
+    return new Paper("roll-" + width, widthMm, LONGEST_MM, true);
+  }
+
+  /** Returns a piece of this roll, its length rounded up to whole millimetres. */
+  Paper piece(double lengthMm) {
+    double length = Math.max(SHORTEST_MM, Math.min(LONGEST_MM, Math.ceil(lengthMm)));
+    return new Paper(
+        String.format(Locale.ROOT, "%s cut to %.0f mm", name, length), widthMm, length);
   }
 
   private static boolean isSide(double mm) {
@@ -124,11 +159,13 @@ public record Paper(String name, double widthMm, double heightMm) {
 
   /** Returns the same size turned by a quarter. */
   public Paper turned() {
-    return new Paper(name, heightMm, widthMm);
+    return new Paper(name, heightMm, widthMm, roll);
   }
 
   /** Returns the name with the direction, for people: {@code A4 landscape}. */
   public String label() {
-    return name + (widthMm == heightMm ? "" : isLandscape() ? " landscape" : " portrait");
+    return name.startsWith("roll")
+        ? name
+        : name + (widthMm == heightMm ? "" : isLandscape() ? " landscape" : " portrait");
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.LineString;
 import org.longlow.svg.drawing.Anchor;
+import org.longlow.svg.drawing.Lettering;
 import org.longlow.svg.drawing.Mark;
 import org.longlow.svg.drawing.Planar;
 import org.longlow.svg.drawing.Style;
@@ -14,6 +15,9 @@ final class ScaleBar {
 
   /** Length of a bar, mm. */
   static final double LENGTH_MM = 100;
+
+  /** Length of the long bar of a calibration page, mm. */
+  static final double LONG_MM = 200;
 
   /** Side of the square, mm. */
   static final double SQUARE_MM = 50;
@@ -30,6 +34,11 @@ final class ScaleBar {
 
   static final String ALONG = "scale-bar:along";
 
+  private static final double WORDS_MM = 2.5;
+
+  /** Words may come out a fifth wider in a font other than the intended one. */
+  private static final double FONT_RESERVE = 1.2;
+
   /** The line of 4 in. */
   static final String INCHES = "scale-bar:inches";
 
@@ -43,14 +52,33 @@ final class ScaleBar {
 
   private ScaleBar() {}
 
+  /** Returns what is said beside a bar on a sheet with this correction. */
+  static String measure(PrintCorrection correction) {
+    String from = MEASURE + " from ";
+    return correction.printer().isEmpty()
+        ? MEASURE
+        : from
+            + Lettering.fitted(
+                Lettering.printable(correction.printer()),
+                WORDS_MM,
+                LENGTH_MM / FONT_RESERVE - Lettering.widthMm(from, WORDS_MM));
+  }
+
   /** Returns a horizontal bar whose block has its lower left corner at (x, y). */
-  static List<Mark> across(double x, double y, boolean inches) {
-    return bar(x + (BLOCK_LONG_MM - LENGTH_MM) / 2, y + 5, false, inches);
+  static List<Mark> across(double x, double y, String words, boolean inches) {
+    return bar(x + (BLOCK_LONG_MM - LENGTH_MM) / 2, y + 5, false, LENGTH_MM, ACROSS, words, inches);
   }
 
   /** Returns a vertical bar whose block has its lower left corner at (x, y). */
-  static List<Mark> along(double x, double y, boolean inches) {
-    return bar(x + BLOCK_SHORT_MM - 5, y + (BLOCK_LONG_MM - LENGTH_MM) / 2, true, inches);
+  static List<Mark> along(double x, double y, String words, boolean inches) {
+    return bar(
+        x + BLOCK_SHORT_MM - 5,
+        y + (BLOCK_LONG_MM - LENGTH_MM) / 2,
+        true,
+        LENGTH_MM,
+        ALONG,
+        words,
+        inches);
   }
 
   /** A line of 4 in beside the bar, its middle on the bar's, its ends ticked like the bar's. */
@@ -80,13 +108,19 @@ final class ScaleBar {
   }
 
   /** A bar that starts at (x, y); its figures stand on the outer side, its words on the inner. */
-  private static List<Mark> bar(double x, double y, boolean upright, boolean inches) {
-    String subject = upright ? ALONG : ACROSS;
+  static List<Mark> bar(
+      double x,
+      double y,
+      boolean upright,
+      double length,
+      String subject,
+      String words,
+      boolean inches) {
     Turn t = new Turn(x, y, upright);
     List<Mark> out = new ArrayList<>();
     // Only the dark fields are painted, so a line of the drawing that must pass under the bar is
     // not lost.
-    for (double a = 0; a < LENGTH_MM; a += 2 * FIELD_MM) {
+    for (double a = 0; a < length; a += 2 * FIELD_MM) {
       double b = a + FIELD_MM;
       out.add(
           new Mark.Shape(
@@ -106,19 +140,19 @@ final class ScaleBar {
             Planar.FACTORY.createMultiLineString(
                 new LineString[] {
                   Planar.line(t.x(0, -1), t.y(0, -1), t.x(0, TICK_MM), t.y(0, TICK_MM)),
-                  Planar.line(t.x(0, 0), t.y(0, 0), t.x(LENGTH_MM, 0), t.y(LENGTH_MM, 0)),
+                  Planar.line(t.x(0, 0), t.y(0, 0), t.x(length, 0), t.y(length, 0)),
                   Planar.line(
                       t.x(0, THICK_MM),
                       t.y(0, THICK_MM),
-                      t.x(LENGTH_MM, THICK_MM),
-                      t.y(LENGTH_MM, THICK_MM)),
+                      t.x(length, THICK_MM),
+                      t.y(length, THICK_MM)),
                   Planar.line(
-                      t.x(LENGTH_MM, -1), t.y(LENGTH_MM, -1),
-                      t.x(LENGTH_MM, TICK_MM), t.y(LENGTH_MM, TICK_MM))
+                      t.x(length, -1), t.y(length, -1),
+                      t.x(length, TICK_MM), t.y(length, TICK_MM))
                 }),
             Style.line(Tone.INK, HAIR_MM)));
     double deg = upright ? 90 : 0;
-    for (int mm : new int[] {0, 50, 100}) {
+    for (int mm = 0; mm <= length; mm += 50) {
       out.add(
           new Mark.Words(
               "",
@@ -131,7 +165,15 @@ final class ScaleBar {
               Tone.INK));
     }
     out.add(
-        new Mark.Words("", MEASURE, t.x(50, 4.2), t.y(50, 4.2), 2.5, deg, Anchor.MIDDLE, Tone.INK));
+        new Mark.Words(
+            "",
+            words,
+            t.x(length / 2, 4.2),
+            t.y(length / 2, 4.2),
+            WORDS_MM,
+            deg,
+            Anchor.MIDDLE,
+            Tone.INK));
     if (inches) {
       out.addAll(fourInches(t, deg));
     }

@@ -2,7 +2,6 @@ package org.longlow.svg.page;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.locationtech.jts.geom.Envelope;
 import org.longlow.svg.drawing.Anchor;
 import org.longlow.svg.drawing.Lettering;
@@ -22,6 +21,9 @@ final class SheetNotes {
 
   static final String ACTUAL_SIZE = "Print at actual size (100 %)";
   static final String LINE_STAYS = "The line stays: cut just outside it";
+
+  /** Letters of the line that names a printer, under everything else in the block. */
+  private static final double NAMED_MM = 1.8;
 
   /** Width left of the side arrows for words. */
   private static final double WORDS_MM = 58;
@@ -57,12 +59,19 @@ final class SheetNotes {
             Tone.PENCIL));
     out.add(words(ACTUAL_SIZE, left, y + 12, 2.3, Tone.INK));
     out.add(words(LINE_STAYS, left, y + 7.5, 2.3, Tone.INK));
-    out.add(words(correction(plan.settings().correction()), left, y + 3, 2, Tone.PENCIL));
+    PrintCorrection c = plan.settings().correction();
+    boolean named = !c.printer().isEmpty();
+    out.add(
+        named
+            ? words(named(c, (WIDTH_MM - 4) / 1.2), left, y + 0.9, NAMED_MM, Tone.PENCIL)
+            : words(c.words(), left, y + 3, 2, Tone.PENCIL));
     out.addAll(sides(plan.settings(), x + WORDS_MM + 4, y + 4));
     if (all > 1) {
       SheetMap map =
           new SheetMap(
-              plan, new Envelope(x + WIDTH_MM - 25, x + WIDTH_MM - 2, y + 2, y + HEIGHT_MM - 8));
+              plan,
+              new Envelope(
+                  x + WIDTH_MM - 25, x + WIDTH_MM - 2, y + (named ? 4 : 2), y + HEIGHT_MM - 8));
       out.addAll(map.fields(sheet));
     }
     out.add(
@@ -109,11 +118,11 @@ final class SheetNotes {
     return out;
   }
 
-  /** Returns what the print correction is, in words. */
-  static String correction(PrintCorrection c) {
-    return c.isNone()
-        ? "no print correction"
-        : String.format(Locale.ROOT, "print correction %.4f across, %.4f up", c.sx(), c.sy());
+  /** Returns what is corrected for a printer, its name as far as there is room. */
+  private static String named(PrintCorrection c, double roomMm) {
+    double rest = Lettering.widthMm(c.of("x").words(), NAMED_MM);
+    String name = Lettering.fitted(Lettering.printable(c.printer()), NAMED_MM, roomMm - rest);
+    return c.of(name).words();
   }
 
   private static String rowLetter(TemplatePlan.Sheet sheet) {

@@ -25,13 +25,32 @@ record TemplatePlan(
   }
 
   static TemplatePlan of(String part, Drawing drawing, TemplateSettings settings) {
-    TemplatePlan asGiven = fixed(part, drawing, settings);
-    Paper turned = settings.paper().turned();
+    if (settings.paper().roll()) {
+      return fewest(
+          fixed(part, drawing, RollPieces.upright(drawing.boundsMm(), settings)),
+          fixed(part, drawing, RollPieces.turned(drawing.boundsMm(), settings)));
+    }
+    TemplatePlan asGiven = fixed(part, drawing, fed(settings));
     if (!settings.mayTurn()) {
       return asGiven;
     }
-    TemplatePlan other = fixed(part, drawing, settings.withPaper(turned, false));
-    return other.sheets().size() < asGiven.sheets().size() ? other : asGiven;
+    Paper turned = settings.paper().turned();
+    return fewest(asGiven, fixed(part, drawing, fed(settings.withPaper(turned, false))));
+  }
+
+  /** Returns the second only where it takes less paper. */
+  private static TemplatePlan fewest(TemplatePlan one, TemplatePlan other) {
+    int more = other.sheets().size() - one.sheets().size();
+    return more < 0 || more == 0 && other.paperMm2() < one.paperMm2() ? other : one;
+  }
+
+  private double paperMm2() {
+    return settings.paper().widthMm() * settings.paper().heightMm();
+  }
+
+  /** Returns the settings with the correction as it falls on the sheet: turned where that is. */
+  private static TemplateSettings fed(TemplateSettings s) {
+    return s.paper().isLandscape() ? s.withCorrection(s.correction().turned()) : s;
   }
 
   private static TemplatePlan fixed(String part, Drawing drawing, TemplateSettings s) {

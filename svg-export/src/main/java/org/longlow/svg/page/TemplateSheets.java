@@ -108,8 +108,10 @@ public final class TemplateSheets {
       notes = corner(region, SheetNotes.WIDTH_MM, SheetNotes.HEIGHT_MM, 0, 1);
     }
     boolean inches = plan.settings().lengths().inchBar();
-    List<Mark> bars = new ArrayList<>(ScaleBar.across(across.getMinX(), across.getMinY(), inches));
-    bars.addAll(ScaleBar.along(along.getMinX(), along.getMinY(), inches));
+    String measure = ScaleBar.measure(plan.settings().correction());
+    List<Mark> bars =
+        new ArrayList<>(ScaleBar.across(across.getMinX(), across.getMinY(), measure, inches));
+    bars.addAll(ScaleBar.along(along.getMinX(), along.getMinY(), measure, inches));
     if (plan.sheets().size() == 1) {
       double side = ScaleBar.SQUARE_MM + 4;
       Envelope square = room.take(side, side, 1, 1, true);

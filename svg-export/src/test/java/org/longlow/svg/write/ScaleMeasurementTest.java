@@ -92,7 +92,7 @@ class ScaleMeasurementTest {
     assertThat(low - high).as(page.title() + " along").isEqualTo(100, within(TRUE_TO_MM));
   }
 
-  private static Envelope bar(Page page, String subject) {
+  static Envelope bar(Page page, String subject) {
     return page.layers().stream()
         .flatMap(l -> l.marks().stream())
         .filter(m -> m.subject().equals(subject))
@@ -105,7 +105,7 @@ class ScaleMeasurementTest {
    * Returns the centroid of darkness near a place along a row (or column) of pixels, mm from the
    * image's edge.
    */
-  private static double tick(BufferedImage image, double at, double beside, boolean level) {
+  static double tick(BufferedImage image, double at, double beside, boolean level) {
     double sum = 0;
     double moment = 0;
     int from = (int) Math.floor((at - SEARCH_MM) * PIXELS_PER_MM);

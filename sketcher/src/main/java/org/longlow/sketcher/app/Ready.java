@@ -1,0 +1,224 @@
+package org.longlow.sketcher.app;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.longlow.constraints.study.Study;
+import org.longlow.sketcher.picture.DimensionedElevation;
+import org.longlow.sketcher.picture.ElevationPicture;
+import org.longlow.sketcher.picture.PictureOptions;
+import org.longlow.sketcher.picture.View;
+import org.longlow.svg.page.CalibrationSheet;
+import org.longlow.svg.page.Page;
+import org.longlow.svg.page.Paper;
+import org.longlow.svg.page.PrintCorrection;
+import org.longlow.svg.page.Scale;
+
+/**
+ * Paper that is worked out and only needs to be written: what is shown of it is what is written.
+ */
+public interface Ready {
+
+  /** Returns the sheets as they are printed. */
+  List<Page> pages();
+
+  /** Returns what it is, in a sentence. */
+  String words();
+
+  /** Returns the files that it changes in a folder, whether they are there or not. */
+  List<Path> places(Path folder) throws IOException;
+
+  /**
+   * Writes it. Stopped, it leaves the folder as it was.
+   *
+   * @param progress told before each sheet
+   * @return what is there now, one line for each thing; empty if it was stopped
+   * @throws InTheWay.NotAgreed if something is there that may not be replaced; all is as it was
+   *     then
+   */
+  Optional<List<String>> write(Path folder, InTheWay.Consent consent, StepWatch progress)
+      throws IOException;
+
+  /** Templates at full size. */
+  record Templates(TemplateSet set) implements Ready {
+    @Override
+    public List<Page> pages() {
+      return set.pages();
+    }
+
+    @Override
+    public String words() {
+      int templates = set.templates().size();
+      int sheets = pages().size();
+      return templates == 0
+          ? "Tick a part."
+          : counted(templates, "template")
+              + " on "
+              + counted(sheets, "sheet")
+              + " of "
+              + set.settings().paper().name()
+              + "; "
+              + set.settings().correction().words()
+              + ".";
+    }
+
+    @Override
+    public List<Path> places(Path folder) throws IOException {
+      return set.files(folder);
+    }
+
+    @Override
+    public Optional<List<String>> write(Path folder, InTheWay.Consent consent, StepWatch progress)
+        throws IOException {
+      Making.TemplatesMade made = Making.templates(set, folder, consent, progress);
+      if (!made.finished()) {
+        return Optional.empty();
+      }
+      List<String> lines = new ArrayList<>();
+      lines.add(counted(made.parts(), "template") + " on " + counted(made.sheets(), "sheet"));
+      lines.addAll(made.remarks());
+      return Optional.of(lines);
+    }
+  }
+
+  /**
+   * The dimensioned elevation.
+   *
+   * @param shows who is aboard and in which stance, in words
+   * @param file its name, ending in .svg or .pdf
+   */
+  record Drawing(Study study, DimensionedElevation.Sheet sheet, String shows, String file)
+      implements Ready {
+
+    /**
+     * Works it out.
+     *
+     * @param scale the largest preferred one that fits unless given
+     * @throws org.longlow.rider.geom.OutOfRange if it does not fit
+     */
+    public static Drawing of(
+        Study study,
+        PictureOptions options,
+        Optional<Scale> scale,
+        Paper paper,
+        String date,
+        boolean svg) {
+      DimensionedElevation.Sheet sheet =
+          scale.isPresent()
+              ? DimensionedElevation.sheet(study, options, paper, scale.get(), date)
+              : DimensionedElevation.sheet(study, options, paper, date);
+      return new Drawing(
+          study, sheet, View.shown(study, options).words(), "elevation" + (svg ? ".svg" : ".pdf"));
+    }
+
+    @Override
+    public List<Page> pages() {
+      return List.of(sheet.page());
+    }
+
+    @Override
+    public String words() {
+      return "At " + sheet.scale() + " on " + sheet.page().paper().label() + ": " + shows + ".";
+    }
+
+    @Override
+    public List<Path> places(Path folder) {
+      return List.of(folder.resolve(file));
+    }
+
+    @Override
+    public Optional<List<String>> write(Path folder, InTheWay.Consent consent, StepWatch progress)
+        throws IOException {
+      return progress.step("the drawing", 0, 1)
+          ? Optional.of(
+              told(file, Making.drawing(study, sheet, folder.resolve(file), consent).kept()))
+          : Optional.empty();
+    }
+  }
+
+  /**
+   * The report.
+   *
+   * @param first who is shown in its first elevation, and in which stance
+   * @param pages the first elevation
+   */
+  record Report(Study study, PictureOptions first, List<Page> pages) implements Ready {
+    private static final String FILE = "report.html";
+    private static final double MARGIN_MM = 4;
+
+    /** Works out what its first elevation shows. */
+    public static Report of(Study study, PictureOptions first) {
+      var drawing = ElevationPicture.of(study, first).scaled(1 / first.denominator());
+      return new Report(study, first, List.of(Page.round(drawing, MARGIN_MM)));
+    }
+
+    @Override
+    public String words() {
+      return "One page for a browser, with everything found. Its first picture shows "
+          + View.shown(study, first).words()
+          + ".";
+    }
+
+    @Override
+    public List<Path> places(Path folder) {
+      return List.of(folder.resolve(FILE));
+    }
+
+    @Override
+    public Optional<List<String>> write(Path folder, InTheWay.Consent consent, StepWatch progress)
+        throws IOException {
+      return progress.step("the report", 0, 1)
+          ? Optional.of(told(FILE, Making.report(study, first, folder.resolve(FILE), consent)))
+          : Optional.empty();
+    }
+  }
+
+  /** The page by which a printer is measured. */
+  record Calibration(Page page) implements Ready {
+
+    /** Works it out; {@code correction} is none, or that of the printer that is to be tried. */
+    public static Calibration of(Paper paper, PrintCorrection correction) {
+      return new Calibration(CalibrationSheet.of(paper, correction));
+    }
+
+    private String file() {
+      return "calibration-" + page.paper().name().toLowerCase(Locale.ROOT) + ".pdf";
+    }
+
+    @Override
+    public List<Page> pages() {
+      return List.of(page);
+    }
+
+    @Override
+    public String words() {
+      return page.title() + " on " + page.paper().label() + ".";
+    }
+
+    @Override
+    public List<Path> places(Path folder) {
+      return List.of(folder.resolve(file()));
+    }
+
+    @Override
+    public Optional<List<String>> write(Path folder, InTheWay.Consent consent, StepWatch progress)
+        throws IOException {
+      return progress.step("the calibration page", 0, 1)
+          ? Optional.of(told(file(), Making.calibration(page, folder.resolve(file()), consent)))
+          : Optional.empty();
+    }
+  }
+
+  private static List<String> told(String file, Optional<Path> kept) {
+    List<String> lines = new ArrayList<>(List.of(file));
+    kept.ifPresent(k -> lines.add("the file that was there is kept as " + k.getFileName()));
+    return lines;
+  }
+
+  private static String counted(int n, String what) {
+    return n + " " + what + (n == 1 ? "" : "s");
+  }
+}

@@ -1,0 +1,197 @@
+package org.longlow.sketcher.desk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Consumer;
+import org.longlow.constraints.layout.Occupant;
+import org.longlow.constraints.stand.Condition;
+import org.longlow.sketcher.picture.PictureOptions;
+import org.longlow.svg.page.Scale;
+
+/**
+ * What is to be put on paper.
+ *
+ * @param kind which of it
+ * @param ticked parts whose templates are wanted
+ * @param paper for templates and the calibration page, as typed
+ * @param printer name of the printer that is corrected for, or empty
+ * @param wall paper of the drawing, as typed
+ * @param seated who is aboard on the drawing and in the report
+ * @param stance stance of these; empty for laden by those aboard
+ * @param opening how far the section of an open stance is open, 0 shut to 1 open
+ * @param scale of the drawing; empty for the largest that fits
+ * @param svg whether the drawing is written as SVG, else as PDF
+ */
+public record PaperChoice(
+    Kind kind,
+    Set<String> ticked,
+    String paper,
+    String printer,
+    String wall,
+    List<Occupant> seated,
+    Optional<Condition> stance,
+    double opening,
+    Optional<Scale> scale,
+    boolean svg) {
+
+  /** What can be put on paper. */
+  public enum Kind {
+    TEMPLATES("templates"),
+    DRAWING("drawing"),
+    REPORT("report"),
+    PRINTER("printer");
+
+    private final String word;
+
+    Kind(String word) {
+      this.word = word;
+    }
+
+    public String word() {
+      return word;
+    }
+  }
+
+  /** Templates on A4, the drawing on A3, of the machine laden by its first rider. */
+  public static final PaperChoice FIRST =
+      new PaperChoice(
+          Kind.TEMPLATES,
+          Set.of(),
+          "A4",
+          "",
+          "A3",
+          List.of(),
+          Optional.empty(),
+          1,
+          Optional.empty(),
+          false);
+
+  public PaperChoice {
+    ticked = Set.copyOf(ticked);
+    seated = List.copyOf(seated);
+  }
+
+  /** Returns what the drawing shows. */
+  PictureOptions options() {
+    String rider =
+        seated.stream().filter(Occupant::rides).map(Occupant::person).findFirst().orElse("");
+    return PictureOptions.PLAIN
+        .withPerson(rider)
+        .withStance(stance)
+        .withOpening(opening)
+        .withSeated(seated);
+  }
+
+  public PaperChoice withKind(Kind next) {
+    return with(d -> d.kind = next);
+  }
+
+  public PaperChoice withTicked(Set<String> parts) {
+    return with(d -> d.ticked = parts);
+  }
+
+  /** Returns a copy in which these parts are ticked, or are not; others stay. */
+  public PaperChoice ticking(Iterable<String> parts, boolean on) {
+    Set<String> next = new TreeSet<>(ticked);
+    for (String part : parts) {
+      if (on) {
+        next.add(part);
+      } else {
+        next.remove(part);
+      }
+    }
+    return withTicked(next);
+  }
+
+  public PaperChoice withPaper(String text) {
+    return with(d -> d.paper = text);
+  }
+
+  public PaperChoice withPrinter(String name) {
+    return with(d -> d.printer = name);
+  }
+
+  public PaperChoice withWall(String text) {
+    return with(d -> d.wall = text);
+  }
+
+  public PaperChoice withSeated(List<Occupant> people) {
+    return with(d -> d.seated = people);
+  }
+
+  /** Returns a copy with somebody on a seat, or nobody for an empty name. */
+  public PaperChoice seating(String seat, String person) {
+    List<Occupant> people =
+        new ArrayList<>(
+            seated.stream()
+                .filter(o -> !o.seat().equals(seat) && !o.person().equals(person))
+                .toList());
+    if (!person.isEmpty()) {
+      people.add(new Occupant(person, seat));
+    }
+    people.sort((a, b) -> Boolean.compare(b.rides(), a.rides()));
+    return withSeated(people);
+  }
+
+  /** Returns a copy in another stance, its section wide open. */
+  public PaperChoice withStance(Optional<Condition> next) {
+    return with(
+        d -> {
+          d.stance = next;
+          d.opening = 1;
+        });
+  }
+
+  public PaperChoice withOpening(double share) {
+    return with(d -> d.opening = share);
+  }
+
+  public PaperChoice withScale(Optional<Scale> next) {
+    return with(d -> d.scale = next);
+  }
+
+  public PaperChoice withSvg(boolean on) {
+    return with(d -> d.svg = on);
+  }
+
+  private PaperChoice with(Consumer<Draft> change) {
+    Draft draft = new Draft(this);
+    change.accept(draft);
+    return draft.choice();
+  }
+
+  /** The choice while some of it is changed. */
+  private static final class Draft {
+    private Kind kind;
+    private Set<String> ticked;
+    private String paper;
+    private String printer;
+    private String wall;
+    private List<Occupant> seated;
+    private Optional<Condition> stance;
+    private double opening;
+    private Optional<Scale> scale;
+    private boolean svg;
+
+    Draft(PaperChoice c) {
+      kind = c.kind;
+      ticked = c.ticked;
+      paper = c.paper;
+      printer = c.printer;
+      wall = c.wall;
+      seated = c.seated;
+      stance = c.stance;
+      opening = c.opening;
+      scale = c.scale;
+      svg = c.svg;
+    }
+
+    PaperChoice choice() {
+      return new PaperChoice(
+          kind, ticked, paper, printer, wall, seated, stance, opening, scale, svg);
+    }
+  }
+}

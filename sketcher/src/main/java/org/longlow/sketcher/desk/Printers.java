@@ -1,0 +1,126 @@
+package org.longlow.sketcher.desk;
+
+import java.io.IOException;
+import java.io.OutputStreamWriter;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Properties;
+import java.util.TreeMap;
+import org.longlow.constraints.disk.WholeFile;
+import org.longlow.svg.page.PrintCorrection;
+
+/**
+ * The printers that were measured, by name: beside the window's habits, in a file of their own, so
+ * that no window that closes writes an older one over what another has just measured.
+ *
+ * @param byName in the order of their names
+ */
+public record Printers(Map<String, PrintCorrection> byName) {
+
+  /** Nothing was measured yet. */
+  public static final Printers NONE = new Printers(Map.of());
+
+  /** Longest name, characters. */
+  public static final int LONGEST_NAME = 60;
+
+  private static final String FILE = "printers.properties";
+  private static final String ACROSS = ".across";
+  private static final String ALONG = ".along";
+
+  public Printers {
+    byName = Collections.unmodifiableMap(new TreeMap<>(byName));
+  }
+
+  /** Returns the printers kept for this user, for commands. */
+  public static Printers ofThisUser() {
+    return at(StateFolder.ofThisUser());
+  }
+
+  /** Reads what was kept; whatever cannot be read is as if it never had been. */
+  public static Printers at(Path home) {
+    Properties kept = new Properties();
+    try (Reader reader = Files.newBufferedReader(home.resolve(FILE), StandardCharsets.UTF_8)) {
+      kept.load(reader);
+    } catch (IOException | IllegalArgumentException e) {
+      return NONE;
+    }
+    Map<String, PrintCorrection> found = new LinkedHashMap<>();
+    for (String key : kept.stringPropertyNames()) {
+      if (key.endsWith(ACROSS)) {
+        String name = key.substring(0, key.length() - ACROSS.length());
+        read(name, kept.getProperty(key), kept.getProperty(name + ALONG))
+            .ifPresent(c -> found.put(name, c));
+      }
+    }
+    return new Printers(found);
+  }
+
+  private static Optional<PrintCorrection> read(String name, String across, String along) {
+    try {
+      return refusal(name).isPresent() || along == null
+          ? Optional.empty()
+          : Optional.of(
+              new PrintCorrection(name, Double.parseDouble(across), Double.parseDouble(along)));
+    } catch (IllegalArgumentException e) {
+      return Optional.empty();
+    }
+  }
+
+  /** Returns why a printer cannot be called so; empty if it can. */
+  public static Optional<String> refusal(String name) {
+    if (name.isBlank() || !name.equals(name.strip())) {
+      return Optional.of("a printer needs a name, such as attic");
+    }
+    return name.length() > LONGEST_NAME || name.chars().anyMatch(Character::isISOControl)
+        ? Optional.of("a printer's name has up to " + LONGEST_NAME + " characters, on one line")
+        : Optional.empty();
+  }
+
+  /** Returns the correction of a printer, if it was measured. */
+  public Optional<PrintCorrection> of(String name) {
+    return Optional.ofNullable(byName.get(name));
+  }
+
+  /** Returns these with a printer as measured; it takes the place of an older measurement. */
+  public Printers with(PrintCorrection measured) {
+    Map<String, PrintCorrection> more = new TreeMap<>(byName);
+    more.put(measured.printer(), measured);
+    return new Printers(more);
+  }
+
+  /** Keeps a printer as measured for this user, beside those that are kept already. */
+  public static Printers keepForThisUser(PrintCorrection measured) throws IOException {
+    return keep(StateFolder.ofThisUser(), measured);
+  }
+
+  /**
+   * Keeps a printer as measured, beside those that are kept already.
+   *
+   * @return all that are kept now
+   * @throws IOException if they cannot be written; what was kept before is still there then
+   */
+  public static Printers keep(Path home, PrintCorrection measured) throws IOException {
+    Printers all = at(home).with(measured);
+    Properties kept = new Properties();
+    all.byName.forEach(
+        (name, c) -> {
+          kept.setProperty(name + ACROSS, Double.toString(c.sx()));
+          kept.setProperty(name + ALONG, Double.toString(c.sy()));
+        });
+    Files.createDirectories(home);
+    WholeFile.writePrivate(
+        home.resolve(FILE),
+        out -> {
+          OutputStreamWriter writer = new OutputStreamWriter(out, StandardCharsets.UTF_8);
+          kept.store(writer, "printers as measured: what to multiply a print by");
+          writer.flush();
+        });
+    return all;
+  }
+}

@@ -1,0 +1,54 @@
+package org.longlow.sketcher.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.longlow.svg.page.PrintCorrection;
+
+/** Printers are kept by name. */
+class PrintersTest {
+
+  @TempDir Path home;
+
+  @Test
+  void eachIsKeptBesideTheOthersAndTheLastMeasurementCounts() throws Exception {
+    PrintCorrection attic = new PrintCorrection("attic, 2\u00e8me = A4: #1", 1.0041, 0.99823);
+    Printers.keep(home.resolve("state"), attic);
+    Printers.keep(home.resolve("state"), new PrintCorrection("work", 1, 1));
+    Printers.keep(home.resolve("state"), new PrintCorrection("work", 0.97, 1.01));
+    Printers kept = Printers.at(home.resolve("state"));
+    assertThat(kept.byName().keySet()).containsExactly(attic.printer(), "work");
+    assertThat(kept.of(attic.printer())).contains(attic);
+    assertThat(kept.of("work")).contains(new PrintCorrection("work", 0.97, 1.01));
+    assertThat(kept.of("Work")).isEmpty();
+  }
+
+  @Test
+  void habitsAndPrintersLeaveEachOtherAlone() throws Exception {
+    Printers.keep(home, new PrintCorrection("work", 0.97, 1.01));
+    Habits.NONE.withSize(900, 700).keep(home);
+    assertThat(Printers.at(home).byName()).hasSize(1);
+    assertThat(Habits.at(home).widthPx()).isEqualTo(900);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "x.across=1.06\nx.along=1\n",
+        "x.across=1\n",
+        "x.across=one\nx.along=1\n",
+        "x.across=NaN\nx.along=1\n",
+        ".across=1\n.along=1\n",
+        "x\\ny.across=1\nx\\ny.along=1\n",
+        "x.across=\\u00zz"
+      })
+  void whatNobodyCanHaveMeasuredIsLeftOut(String text) throws Exception {
+    Files.writeString(home.resolve("printers.properties"), text + "");
+    assertThat(Printers.at(home)).isEqualTo(Printers.NONE);
+  }
+}
