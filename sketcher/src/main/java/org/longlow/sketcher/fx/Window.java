@@ -106,6 +106,7 @@ final class Window extends StackPane {
     getChildren().addAll(work, start);
     over(null);
     addEventFilter(KeyEvent.KEY_PRESSED, this::key);
+    addEventHandler(KeyEvent.KEY_PRESSED, this::keyOfCard);
     desk.watch(this::refresh);
     text.use(habits.textPercent());
     use(habits.night() ? Look.NIGHT : Look.DAY);
@@ -370,15 +371,20 @@ final class Window extends StackPane {
             .filter(d -> Keys.isOne(d.keys(), e))
             .findFirst();
     meant.ifPresent(d -> d.run().run());
-    return meant.isPresent() || isOfCard(e) && hands.hand().key(e);
+    return meant.isPresent();
   }
 
-  /** The other keys of the card too are good wherever the keyboard is. */
-  private boolean isOfCard(KeyEvent e) {
-    return !board.isFocused()
-        && Keys.writes(e)
-        && !e.isAltDown()
-        && (e.getCode().isLetterKey() || e.getCode() == KeyCode.DELETE);
+  /** The other keys of the card are good wherever the keyboard is, if nothing there takes them. */
+  private void keyOfCard(KeyEvent e) {
+    boolean meant =
+        desk.session().isPresent()
+            && !(getScene().getFocusOwner() instanceof TextInputControl)
+            && Keys.writes(e)
+            && !e.isAltDown()
+            && (e.getCode().isLetterKey() || e.getCode() == KeyCode.DELETE);
+    if (meant && hands.hand().key(e)) {
+      e.consume();
+    }
   }
 
   /**
