@@ -23,8 +23,6 @@ import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.Habits;
 import org.longlow.sketcher.desk.LayoutFile;
 import org.longlow.sketcher.desk.Maker;
-import org.longlow.sketcher.desk.Notice;
-import org.longlow.sketcher.desk.Parting;
 import org.longlow.sketcher.desk.Session;
 import org.longlow.sketcher.desk.SlideWork;
 import org.longlow.svg.drawing.Dimensions;
@@ -56,6 +54,7 @@ final class Window extends StackPane {
   private final StanceSteps stances;
   private final Label scale = Bits.label("", "scale");
   private final NoticeStrip notices;
+  private final AskedToPart parts;
   private final TextSize text = new TextSize(this, this::textChanged);
   private Look look = Look.DAY;
   private Habits habits;
@@ -88,6 +87,7 @@ final class Window extends StackPane {
             desk,
             new TopStrip.Doing(
                 this::leave, this::make, this::keys, this::find, this::openGallery, this::trace));
+    parts = new AskedToPart(desk, top::save);
     getStyleClass().add("window");
     notices = new NoticeStrip(desk);
     StackPane middle = new StackPane(card, notices);
@@ -394,31 +394,13 @@ final class Window extends StackPane {
    * @return whether to close
    */
   boolean mayClose(Runnable close) {
-    return mayPart("close", "Close", close);
+    return parts.may("close", "Close", close);
   }
 
   /** Back to the list of machines, asked about in the same way. */
   private void leave() {
-    if (mayPart("leave", "Leave", desk::leave)) {
+    if (parts.may("leave", "Leave", desk::leave)) {
       desk.leave();
     }
-  }
-
-  private boolean mayPart(String doing, String button, Runnable part) {
-    Optional<Parting> parting = desk.files().parting(doing);
-    boolean said = desk.notices().stream().anyMatch(n -> n.topic().equals(doing));
-    if (parting.isEmpty() || said && parting.get().kept()) {
-      return true;
-    }
-    boolean kept = parting.get().kept();
-    List<Notice.Answer> answers = new ArrayList<>();
-    if (parting.get().unsaved()) {
-      answers.add(new Notice.Answer("Save", top::save));
-    }
-    answers.add(new Notice.Answer(kept ? button : button + " and lose it", part));
-    desk.tell(
-        new Notice(
-            doing, kept ? Notice.Mood.CARE : Notice.Mood.BAD, parting.get().words(), answers));
-    return false;
   }
 }
