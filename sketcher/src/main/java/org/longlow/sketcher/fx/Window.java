@@ -22,8 +22,6 @@ import org.longlow.rider.words.Units;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.Habits;
 import org.longlow.sketcher.desk.LayoutFile;
-import org.longlow.sketcher.desk.Notice;
-import org.longlow.sketcher.desk.Parting;
 import org.longlow.sketcher.desk.Session;
 import org.longlow.sketcher.desk.SlideWork;
 import org.longlow.svg.drawing.Dimensions;
@@ -55,6 +53,7 @@ final class Window extends StackPane {
   private final StanceSteps stances;
   private final Label scale = Bits.label("", "scale");
   private final NoticeStrip notices;
+  private final AskedToPart parts;
   private final TextSize text = new TextSize(this, this::textChanged);
   private Look look = Look.DAY;
   private Habits habits;
@@ -87,6 +86,7 @@ final class Window extends StackPane {
             desk,
             new TopStrip.Doing(
                 this::leave, this::make, this::keys, this::find, this::openGallery, this::trace));
+    parts = new AskedToPart(desk, top::save);
     getStyleClass().add("window");
     notices = new NoticeStrip(desk);
     StackPane middle = new StackPane(card, notices);
@@ -105,6 +105,7 @@ final class Window extends StackPane {
     getChildren().addAll(work, start);
     over(null);
     addEventFilter(KeyEvent.KEY_PRESSED, this::key);
+    addEventHandler(KeyEvent.KEY_PRESSED, this::keyOfCard);
     desk.watch(this::refresh);
     text.use(habits.textPercent());
     use(habits.night() ? Look.NIGHT : Look.DAY);
@@ -372,15 +373,20 @@ final class Window extends StackPane {
             .filter(d -> Keys.isOne(d.keys(), e))
             .findFirst();
     meant.ifPresent(d -> d.run().run());
-    return meant.isPresent() || isOfCard(e) && hands.hand().key(e);
+    return meant.isPresent();
   }
 
-  /** The other keys of the card too are good wherever the keyboard is. */
-  private boolean isOfCard(KeyEvent e) {
-    return !board.isFocused()
-        && Keys.writes(e)
-        && !e.isAltDown()
-        && (e.getCode().isLetterKey() || e.getCode() == KeyCode.DELETE);
+  /** The other keys of the card are good wherever the keyboard is, if nothing there takes them. */
+  private void keyOfCard(KeyEvent e) {
+    boolean meant =
+        desk.session().isPresent()
+            && !(getScene().getFocusOwner() instanceof TextInputControl)
+            && Keys.writes(e)
+            && !e.isAltDown()
+            && (e.getCode().isLetterKey() || e.getCode() == KeyCode.DELETE);
+    if (meant && hands.hand().key(e)) {
+      e.consume();
+    }
   }
 
   /**
@@ -390,31 +396,13 @@ final class Window extends StackPane {
    * @return whether to close
    */
   boolean mayClose(Runnable close) {
-    return mayPart("close", "Close", close);
+    return parts.may("close", "Close", close);
   }
 
   /** Back to the list of machines, asked about in the same way. */
   private void leave() {
-    if (mayPart("leave", "Leave", desk::leave)) {
+    if (parts.may("leave", "Leave", desk::leave)) {
       desk.leave();
     }
-  }
-
-  private boolean mayPart(String doing, String button, Runnable part) {
-    Optional<Parting> parting = desk.files().parting(doing);
-    boolean said = desk.notices().stream().anyMatch(n -> n.topic().equals(doing));
-    if (parting.isEmpty() || said && parting.get().kept()) {
-      return true;
-    }
-    boolean kept = parting.get().kept();
-    List<Notice.Answer> answers = new ArrayList<>();
-    if (parting.get().unsaved()) {
-      answers.add(new Notice.Answer("Save", top::save));
-    }
-    answers.add(new Notice.Answer(kept ? button : button + " and lose it", part));
-    desk.tell(
-        new Notice(
-            doing, kept ? Notice.Mood.CARE : Notice.Mood.BAD, parting.get().words(), answers));
-    return false;
   }
 }
