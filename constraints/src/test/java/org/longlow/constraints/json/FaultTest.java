@@ -94,8 +94,8 @@ class FaultTest {
           "is": "1400 mm", "radii": ["40 mm", "90 mm"] ~ "is": "1400 mm", "radii": ["40 mm"] ~ $.ties.belt.radii ~ has 1 entries, a belt over these pins needs 2
           "is": "1400 mm", "radii": ["40 mm", "90 mm"] ~ "is": "1400 mm", "radii": ["40 mm", "0 mm"] ~ $.ties.belt.radii[1] ~ must be more than 0
           "edge": 3                     ~ "edge": 4                    ~ $.ties.onEngine.edge ~ has edges 0 to 3
-          "part": "engine"              ~ "part": "engin"              ~ $.ties.onEngine.part ~ did you mean engine?
-          "part": "engine"              ~ "part": "lowRail"            ~ $.ties.onEngine.part ~ has no outline
+          "part": "engine", "edge"      ~ "part": "engin", "edge"      ~ $.ties.onEngine.part ~ did you mean engine?
+          "part": "engine", "edge"      ~ "part": "lowRail", "edge"    ~ $.ties.onEngine.part ~ has no outline
           "parts": ["engine", "rider"]  ~ "parts": ["engine"]          ~ $.limits.kneeRoom.parts ~ gap needs 2
           "parts": ["engine", "rider"]  ~ "parts": ["rider", "rider"]  ~ $.limits.kneeRoom.parts ~ is named twice
           "parts": ["engine", "rider"]  ~ "parts": ["engine", "engine"] ~ $.limits.kneeRoom.parts ~ is named twice

@@ -121,7 +121,7 @@ class MannersWalkTest {
             "save", "save",
             "find", "find anything by words",
             "add", "add something",
-            "make", "make templates, drawing and report",
+            "make", "paper: templates, drawing, report, printer",
             "keys", "list of keys",
             "fit", "fit the machine into the drawing",
             "night", "night or day",

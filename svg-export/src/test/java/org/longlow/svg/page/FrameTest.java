@@ -141,6 +141,6 @@ class FrameTest {
         assertThat(w.boxMm().getMaxX()).isLessThan(200);
       }
     }
-    assertThat(TemplateSheetsTest.words(page).stream().filter(w -> w.endsWith("…"))).hasSize(9);
+    assertThat(TemplateSheetsTest.words(page).stream().filter(w -> w.endsWith("…"))).hasSize(10);
   }
 }
