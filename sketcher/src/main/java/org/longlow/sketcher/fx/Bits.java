@@ -3,6 +3,7 @@ package org.longlow.sketcher.fx;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -82,5 +83,15 @@ final class Bits {
     box.setFillHeight(false);
     box.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
     return box;
+  }
+
+  /** A small button that stays down while something is on. */
+  static ToggleButton toggle(String id, String words, String key) {
+    ToggleButton button = new ToggleButton(words);
+    button.setId(id);
+    button.getStyleClass().add("step");
+    button.setMinWidth(Region.USE_PREF_SIZE);
+    button.setAccessibleText(words);
+    return told(button, words + ", key " + key);
   }
 }

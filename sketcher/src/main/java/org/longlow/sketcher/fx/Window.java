@@ -47,9 +47,9 @@ final class Window extends StackPane {
   private final List<Node> slips;
   private final Held held = new Held(this);
   private final BorderPane work = new BorderPane();
-  private final ToggleButton dimensions = small("dimensions", "dimensions", "D");
-  private final ToggleButton inches = small("inches", "inches", "U");
-  private final ToggleButton night = small("night", "night", "L");
+  private final ToggleButton dimensions = Bits.toggle("dimensions", "dimensions", "D");
+  private final ToggleButton inches = Bits.toggle("inches", "inches", "U");
+  private final ToggleButton night = Bits.toggle("night", "night", "L");
   private final StanceSteps stances;
   private final Label scale = Bits.label("", "scale");
   private final NoticeStrip notices;
@@ -150,15 +150,6 @@ final class Window extends StackPane {
     Strip bottom = new Strip(22, new CrewRow(desk), stances, views);
     bottom.getStyleClass().add("bottom");
     return bottom;
-  }
-
-  private static ToggleButton small(String id, String words, String key) {
-    ToggleButton button = new ToggleButton(words);
-    button.setId(id);
-    button.getStyleClass().add("step");
-    button.setMinWidth(USE_PREF_SIZE);
-    button.setAccessibleText(words);
-    return Bits.told(button, words + ", key " + key);
   }
 
   Board board() {

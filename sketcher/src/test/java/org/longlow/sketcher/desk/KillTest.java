@@ -93,7 +93,7 @@ class KillTest {
               .redirectError(new File(folder.toFile(), "trouble"))
               .start();
       try {
-        for (int i = 0; i < 600 && !Files.exists(folder.resolve("round")); i++) {
+        for (int i = 0; i < 2400 && !Files.exists(folder.resolve("round")); i++) {
           assertThat(child.isAlive()).as(trouble()).isTrue();
           TimeUnit.MILLISECONDS.sleep(50);
         }

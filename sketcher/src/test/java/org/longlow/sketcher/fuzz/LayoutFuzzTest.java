@@ -44,8 +44,12 @@ class LayoutFuzzTest {
       Integer.getInteger("longlow.fuzz", Boolean.getBoolean("longlow.long") ? 2000 : 500);
   private static final long FROM = Long.getLong("longlow.fuzz.from", 0);
 
-  /** What escaped once is tried in every build. */
-  private static final List<Long> ESCAPED_ONCE = List.of(2818L, 18012L);
+  /**
+   * What escaped once is tried again: 18012 in every build; 2818, which whirls a fine outline for
+   * twenty seconds, with the long sweeps, for {@code SweepTest} holds its cause.
+   */
+  private static final List<Long> ESCAPED_ONCE =
+      Boolean.getBoolean("longlow.long") ? List.of(2818L, 18012L) : List.of(18012L);
 
   private static final Pattern NO_NUMBER = Pattern.compile("\\b(NaN|Infinity)\\b|∞");
 
