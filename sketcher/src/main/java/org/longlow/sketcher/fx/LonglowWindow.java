@@ -48,8 +48,8 @@ public final class LonglowWindow extends Application {
   }
 
   /** As large as it was the last time, as far as the screen allows. */
-  private static double side(double before, double usual, double screen) {
-    return before > 0 ? Math.min(before, screen) : Math.max(usual, ROOMY * screen);
+  static double side(double before, double usual, double screen) {
+    return Math.min(screen, before > 0 ? before : Math.max(usual, ROOMY * screen));
   }
 
   /** Shows the window on {@code stage}. */
