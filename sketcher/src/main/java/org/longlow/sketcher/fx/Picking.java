@@ -136,7 +136,7 @@ final class Picking implements Hand {
     } else if (heldAt != null) {
       carry(e);
     } else if (desk.drags().drag().isPresent()) {
-      desk.drags().moveTo(ground.toFrame(board.frame().point(e.getX(), e.getY())).plus(offset));
+      pull(e);
     } else if (pull != null) {
       double share = pull.towards(board.inMachine(e.getX(), e.getY()));
       board.setCursor(Cursor.CLOSED_HAND);
@@ -148,6 +148,11 @@ final class Picking implements Hand {
     lastPx = now;
   }
 
+  /** Pulls the pin that is held to where the pointer is. */
+  private void pull(MouseEvent e) {
+    desk.drags().moveTo(ground.toFrame(board.frame().point(e.getX(), e.getY())).plus(offset));
+  }
+
   @Override
   public void released(MouseEvent e, boolean click) {
     if (cornerPx != null) {
@@ -156,6 +161,10 @@ final class Picking implements Hand {
       desk.settle(moving, new Target.OfEntry(desk.selection().entries().get(0)));
     } else {
       if (desk.drags().drag().isPresent()) {
+        if (!click) {
+          // a hand quicker than the drawing lets go where no drag was told any more
+          pull(e);
+        }
         desk.drags().letGo();
       }
       if (click) {

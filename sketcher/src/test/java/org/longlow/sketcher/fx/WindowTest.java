@@ -8,12 +8,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import javafx.event.Event;
 import javafx.geometry.Point2D;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.MouseButton;
+import javafx.scene.input.MouseEvent;
 import javafx.scene.paint.Color;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -193,6 +196,49 @@ class WindowTest {
 
   private static org.assertj.core.data.Offset<Double> within(double d) {
     return org.assertj.core.data.Offset.offset(d);
+  }
+
+  @Test
+  void aPinGoesWhereItIsLetGoHoweverQuickTheHand() {
+    hands.click("machine-wren");
+    Point2D from = hands.pin("backTop");
+    hands.drag("backTop", -40, 20).letGo();
+    Point2D slowly = hands.pin("backTop");
+    hands.press(KeyCode.SHORTCUT, KeyCode.Z);
+    assertThat(hands.pin("backTop")).isEqualTo(from);
+    hands.drag("backTop", -1, 0);
+    Hands.onFx(
+        () -> {
+          Event.fireEvent(hands.window().board(), released(from.add(-40, 20)));
+          return null;
+        });
+    hands.letGo();
+    assertThat(hands.pin("backTop").distance(slowly)).isLessThan(1);
+    assertThat(slowly.distance(from)).isGreaterThan(10);
+  }
+
+  /** A button let go farther on than the pointer was last told of, as a busy machine sends it. */
+  private MouseEvent released(Point2D screen) {
+    Point2D at = hands.window().board().screenToLocal(screen);
+    return new MouseEvent(
+        MouseEvent.MOUSE_RELEASED,
+        at.getX(),
+        at.getY(),
+        screen.getX(),
+        screen.getY(),
+        MouseButton.PRIMARY,
+        1,
+        false,
+        false,
+        false,
+        false,
+        false,
+        false,
+        false,
+        false,
+        false,
+        false,
+        null);
   }
 
   /** Heron's notes: leaning the rider's back changes what is comfortable. */
