@@ -90,8 +90,9 @@ final class FirstForm extends VBox {
 
   private static String example(Question question) {
     return switch (question) {
-      case RIDER, SECOND -> "man 1770 mm, 84 kg; woman 5 %";
-      case WHEELBASE -> "1700 mm, 67 in";
+      case RIDER -> "man 1770 mm, 84 kg";
+      case SECOND -> "woman 5 %";
+      case WHEELBASE -> "1700 mm";
       case FRONT_TYRE -> "110/80-16";
       case REAR_TYRE -> "140/70-16";
       case RECLINE -> "30 deg";

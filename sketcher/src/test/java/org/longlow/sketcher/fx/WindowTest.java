@@ -136,6 +136,22 @@ class WindowTest {
   }
 
   @Test
+  void whatStandsInTheFieldsAsAnExampleMakesAMachine() {
+    List<String> asked =
+        List.of("second", "wheelbase", "front-tyre", "rear-tyre", "recline", "box", "law", "rider");
+    Hands.onFx(
+        () -> {
+          asked.stream()
+              .map(word -> hands.node("first-" + word, TextField.class))
+              .forEach(field -> field.setText(field.getPromptText()));
+          return null;
+        });
+    hands.click("first-rider").press(KeyCode.ENTER);
+    hands.until("the machine", () -> hands.desk().shown().isPresent());
+    assertThat(hands.layout().crew()).hasSize(2);
+  }
+
+  @Test
   void aFirstMachineIsMadeFromAnswersAndWhatIsWrongStandsBesideItsField() {
     hands.typeInto("first-recline", "70 furlong");
     assertThat(hands.desk().session()).isEmpty();
