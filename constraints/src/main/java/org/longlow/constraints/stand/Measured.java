@@ -30,7 +30,9 @@ public record Measured(PointMm from, PointMm to, Optional<PointMm> at, double va
   /**
    * Measures a dimension.
    *
-   * @param outlines of the parts by name, in the axes of the frame
+   * @param places of the pins, every section shut
+   * @param outlines of the parts by name, in the axes of the frame, a section opened
+   * @param opened the section that is open, if one is
    * @return empty if it names what is not there, or a part that is nowhere
    */
   public static Optional<Measured> of(
@@ -38,8 +40,9 @@ public record Measured(PointMm from, PointMm to, Optional<PointMm> at, double va
       Layout layout,
       Places places,
       Function<String, Geometry> outlines,
-      Ground ground) {
-    Finder finder = new Finder(layout, places, outlines);
+      Ground ground,
+      Optional<Opened> opened) {
+    Finder finder = new Finder(layout, places, outlines, opened);
     List<Dimension.End> ends = d.ends();
     if (ends.isEmpty() || d.along() == Dimension.Along.ANGLE && ends.size() < 3) {
       return Optional.empty();
@@ -90,7 +93,8 @@ public record Measured(PointMm from, PointMm to, Optional<PointMm> at, double va
     return FACTORY.createPoint(new Coordinate(at.x(), at.z()));
   }
 
-  private record Finder(Layout layout, Places places, Function<String, Geometry> outlines) {
+  private record Finder(
+      Layout layout, Places places, Function<String, Geometry> outlines, Optional<Opened> opened) {
 
     /** Where the two are nearest to each other; none where one is nowhere. */
     List<PointMm> ends(Dimension.End from, Dimension.End to) {
@@ -107,13 +111,15 @@ public record Measured(PointMm from, PointMm to, Optional<PointMm> at, double va
 
     Optional<PointMm> point(Dimension.End end) {
       if (!end.pin().isEmpty()) {
-        return Optional.ofNullable(places.pins().get(end.pin()));
+        return Optional.ofNullable(places.pins().get(end.pin()))
+            .map(p -> opened.map(o -> o.pin(layout, end.pin(), p)).orElse(p));
       }
       if (end.point().isPresent()
           && layout.parts().get(end.part()) instanceof Part.Outlined outlined
           && end.point().get() < outlined.outline().count()) {
-        return Optional.of(
-            Outlines.vertices(outlined.frame(), outlined.outline(), places).get(end.point().get()));
+        PointMm shut =
+            Outlines.vertices(outlined.frame(), outlined.outline(), places).get(end.point().get());
+        return Optional.of(opened.map(o -> o.point(end.part(), shut)).orElse(shut));
       }
       return Optional.empty();
     }

@@ -16,7 +16,7 @@ import org.longlow.constraints.shape.Places;
  * @param rider their bodies
  * @param frontTravelMm front wheel travel from the drawn position, bump positive
  * @param rearTravelMm rear wheel travel, likewise
- * @param places pins in the axes of the frame; wheels and open sections moved
+ * @param places pins in the axes of the frame; wheels moved, sections shut
  * @param ground the road in the axes of the frame
  * @param shapes every part in this stance; those that did not move are shared with the drawn ones
  * @param moved those of {@code shapes} that are not where they are drawn

@@ -55,7 +55,8 @@ class MeasuredTest {
             LAYOUT,
             PLACES,
             MeasuredTest::outline,
-            ground)
+            ground,
+            Optional.empty())
         .orElseThrow();
   }
 
@@ -142,6 +143,7 @@ class MeasuredTest {
     Dimension nowhere =
         new Dimension(
             Along.STRAIGHT, List.of(End.pin("a"), End.edge("plate")), Optional.empty(), "");
-    assertThat(Measured.of(nowhere, LAYOUT, PLACES, MeasuredTest::outline, LEVEL)).isEmpty();
+    assertThat(Measured.of(nowhere, LAYOUT, PLACES, MeasuredTest::outline, LEVEL, Optional.empty()))
+        .isEmpty();
   }
 }

@@ -32,7 +32,8 @@ public final class KeptDimensions {
         .dimensions()
         .forEach(
             (name, d) ->
-                Measured.of(d, scene.layout(), scene.places(), outlines, scene.ground())
+                Measured.of(
+                        d, scene.layout(), scene.places(), outlines, scene.ground(), scene.opened())
                     .ifPresent(m -> all.put(name, m)));
     return all;
   }

@@ -42,6 +42,7 @@ public final class PartPicture {
             Map.of(),
             Map.of(),
             Map.of(),
+            Optional.empty(),
             Optional.empty());
     Canvas canvas = new Canvas(denominator);
     PartInk.draw(canvas, scene, shape);

@@ -12,6 +12,7 @@ import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.stand.Ground;
 import org.longlow.constraints.stand.Load;
+import org.longlow.constraints.stand.Opened;
 
 /**
  * Everything that one elevation shows, in the axes of the frame.
@@ -28,6 +29,7 @@ import org.longlow.constraints.stand.Load;
  * @param findings those to mark, by number
  * @param phantoms parts in other positions, by section
  * @param load masses and axle loads of the stance shown
+ * @param opened the section shown open, as far as it is; empty where none is
  */
 public record Scene(
     String title,
@@ -42,7 +44,8 @@ public record Scene(
     Map<String, Sunk> sunk,
     Map<Integer, Finding> findings,
     Map<String, List<PartShape>> phantoms,
-    Optional<Load> load) {
+    Optional<Load> load,
+    Optional<Opened> opened) {
 
   /**
    * A cushion under load.

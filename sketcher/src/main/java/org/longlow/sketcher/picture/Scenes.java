@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.layout.Layout;
@@ -17,6 +18,7 @@ import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.stand.Ground;
+import org.longlow.constraints.stand.Opened;
 import org.longlow.constraints.stand.Sections;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
@@ -60,7 +62,8 @@ public final class Scenes {
         sunk,
         findings(study, options, seated),
         phantoms(study, standing),
-        standing.map(Standing::load));
+        standing.map(Standing::load),
+        standing.filter(s -> s.kind() == Stance.Kind.OPEN).map(s -> opened(study, s, options)));
   }
 
   /** Returns who was asked for, or else the first rider. */
@@ -139,6 +142,15 @@ public final class Scenes {
             options.opening(),
             study.shapes()));
     return shapes;
+  }
+
+  private static Opened opened(Study study, Standing standing, PictureOptions options) {
+    String name = standing.condition().stance().section();
+    Section section = study.layout().sections().get(name);
+    return new Opened(
+        name,
+        Set.copyOf(section.parts()),
+        Sections.motion(section, study.placed().places()).at(options.opening()));
   }
 
   /** Returns the layout's title, or its name where it has none. */

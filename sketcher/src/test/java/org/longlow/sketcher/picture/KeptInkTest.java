@@ -10,11 +10,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.ReadResult;
+import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Measured;
 import org.longlow.constraints.study.Study;
 import org.longlow.sketcher.report.Report;
@@ -206,6 +208,35 @@ class KeptInkTest {
         .contains("straight, where nearest case, frontWheel")
         .contains("bend 36.9° angle b, a, c");
     assertThat(Report.html(Plover.study())).doesNotContain("Dimensions kept");
+  }
+
+  /** A lid of 300 mm that stands on end when it is open: its far end is over its hinge then. */
+  @Test
+  void whatAnOpenSectionTakesWithItIsMeasuredWhereItIs() {
+    String lid =
+        SMALL
+            .replace(
+                "\"c\": {",
+                "\"far\": {\"at\": [\"1000 mm\", \"500 mm\"], \"nailed\": true, \"with\": \"lid\"},"
+                    + " \"c\": {")
+            .replace(
+                "\"dimensions\": {",
+                "\"sections\": {\"lid\": {\"parts\": [\"case\"], \"pivot\": \"b\", \"angle\": \"90 deg\"}},"
+                    + " \"dimensions\": {\"pinUp\": {\"ends\": [\"b\", \"far\"], \"along\": \"upright\"},"
+                    + " \"pointUp\": {\"ends\": [\"b\", {\"part\": \"case\", \"point\": 1}],"
+                    + " \"along\": \"upright\"},");
+    Study study = study(lid);
+    PictureOptions open = PictureOptions.PLAIN.withStance(Optional.of(Condition.open("lid")));
+    Map<String, Measured> shut = KeptDimensions.of(study, PictureOptions.PLAIN);
+    assertThat(shut.get("pinUp").value()).isCloseTo(0, within(1e-6));
+    assertThat(shut.get("pointUp").value()).isCloseTo(0, within(1e-6));
+    Map<String, Measured> whole = KeptDimensions.of(study, open);
+    assertThat(whole.get("pinUp").value()).isCloseTo(300, within(1e-6));
+    assertThat(whole.get("pointUp").value()).isCloseTo(200, within(1e-6));
+    Map<String, Measured> third = KeptDimensions.of(study, open.withOpening(1 / 3.0));
+    assertThat(third.get("pinUp").value()).isCloseTo(150, within(1e-6));
+    assertThat(third.get("pointUp").value()).isCloseTo(100, within(1e-6));
+    assertThat(third.get("rail").value()).isCloseTo(400, within(1e-6));
   }
 
   private static byte[] svg() throws IOException {
