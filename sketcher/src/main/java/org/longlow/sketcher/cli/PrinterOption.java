@@ -1,6 +1,7 @@
 package org.longlow.sketcher.cli;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -90,10 +91,26 @@ final class PrinterOption {
 
   /** Returns the correction for this user, and keeps it if the printer was measured just now. */
   PrintCorrection ofThisUser() throws IOException {
-    PrintCorrection correction =
-        correction(printer == null ? Printers.NONE : Printers.ofThisUser());
+    return of(Printers.homeOfThisUser());
+  }
+
+  /** Returns the correction, with what is kept in a folder. */
+  PrintCorrection of(Path home) throws IOException {
+    Printers known = printer == null ? Printers.NONE : Printers.at(home);
+    Optional<Path> spoilt = Printers.spoilt(home);
+    if (printer != null && !measures() && known.of(printer).isEmpty() && spoilt.isPresent()) {
+      throw new Refusal(
+          List.of(
+              "--printer is '"
+                  + printer
+                  + "', but "
+                  + spoilt.get()
+                  + ", where printers are kept, cannot be read to its end; mend it, or measure the"
+                  + " printer again with --measured-across and --measured-along"));
+    }
+    PrintCorrection correction = correction(known);
     if (printer != null && measures()) {
-      Printers.keepForThisUser(correction);
+      Printers.keep(home, correction);
     }
     return correction;
   }

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
 import java.util.TreeMap;
+import org.longlow.constraints.disk.Beside;
 import org.longlow.constraints.disk.WholeFile;
 import org.longlow.svg.page.PrintCorrection;
 
@@ -37,19 +38,36 @@ public record Printers(Map<String, PrintCorrection> byName) {
     byName = Collections.unmodifiableMap(new TreeMap<>(byName));
   }
 
-  /** Returns the printers kept for this user, for commands. */
-  public static Printers ofThisUser() {
-    return at(StateFolder.ofThisUser());
+  /** Returns the folder where the printers of this user are kept, for commands. */
+  public static Path homeOfThisUser() {
+    return StateFolder.ofThisUser();
   }
 
   /** Reads what was kept; whatever cannot be read is as if it never had been. */
   public static Printers at(Path home) {
+    return in(kept(home).orElseGet(Properties::new));
+  }
+
+  /** Returns the file of printers, if there is one that cannot be understood to its end. */
+  public static Optional<Path> spoilt(Path home) {
+    Path file = home.resolve(FILE);
+    boolean whole =
+        !Files.exists(file)
+            || kept(home).filter(k -> in(k).byName.size() * 2 == k.size()).isPresent();
+    return whole ? Optional.empty() : Optional.of(file);
+  }
+
+  private static Optional<Properties> kept(Path home) {
     Properties kept = new Properties();
     try (Reader reader = Files.newBufferedReader(home.resolve(FILE), StandardCharsets.UTF_8)) {
       kept.load(reader);
+      return Optional.of(kept);
     } catch (IOException | IllegalArgumentException e) {
-      return NONE;
+      return Optional.empty();
     }
+  }
+
+  private static Printers in(Properties kept) {
     Map<String, PrintCorrection> found = new LinkedHashMap<>();
     for (String key : kept.stringPropertyNames()) {
       if (key.endsWith(ACROSS)) {
@@ -94,13 +112,9 @@ public record Printers(Map<String, PrintCorrection> byName) {
     return new Printers(more);
   }
 
-  /** Keeps a printer as measured for this user, beside those that are kept already. */
-  public static Printers keepForThisUser(PrintCorrection measured) throws IOException {
-    return keep(StateFolder.ofThisUser(), measured);
-  }
-
   /**
-   * Keeps a printer as measured, beside those that are kept already.
+   * Keeps a printer as measured, beside those that are kept already. A file that cannot be
+   * understood to its end stays beside, as printers.spoilt.properties.
    *
    * @return all that are kept now
    * @throws IOException if they cannot be written; what was kept before is still there then
@@ -114,6 +128,10 @@ public record Printers(Map<String, PrintCorrection> byName) {
           kept.setProperty(name + ALONG, Double.toString(c.sy()));
         });
     Files.createDirectories(home);
+    Optional<Path> spoilt = spoilt(home);
+    if (spoilt.isPresent()) {
+      Beside.keep(spoilt.get(), "spoilt");
+    }
     WholeFile.writePrivate(
         home.resolve(FILE),
         out -> {

@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.longlow.sketcher.desk.Printers;
 import org.longlow.svg.page.PrintCorrection;
 import picocli.CommandLine;
@@ -58,5 +61,17 @@ class PrinterOptionTest {
         .hasMessageContaining("--measured-across is 180.0 mm; a bar of 200 mm")
         .hasMessageContaining("--measured-along is 120.0 mm; a bar of 100 mm")
         .hasMessageContaining("--printer is ' '");
+  }
+
+  @Test
+  void aSpoiltFileIsNamedWhereAPrinterIsNotFoundInIt(@TempDir Path home) throws Exception {
+    Path file =
+        Files.writeString(
+            home.resolve("printers.properties"), "attic.across=1.004\nattic.along=0.998\nx=1\n");
+    assertThat(given("--printer", "attic").of(home).sx()).isEqualTo(1.004);
+    assertThatThrownBy(() -> given("--printer", "work").of(home))
+        .isInstanceOf(Refusal.class)
+        .hasMessageContaining("'work'")
+        .hasMessageContaining(file.toString());
   }
 }

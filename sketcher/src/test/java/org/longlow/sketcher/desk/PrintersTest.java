@@ -51,4 +51,17 @@ class PrintersTest {
     Files.writeString(home.resolve("printers.properties"), text + "");
     assertThat(Printers.at(home)).isEqualTo(Printers.NONE);
   }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"a.across=1\na.along=1\nb.across=\\u00zz\n", "a.across=1\na.along=1\nb.along=1\n"})
+  void aSpoiltFileStaysBesideWhenAnotherPrinterIsKept(String text) throws Exception {
+    Path file = Files.writeString(home.resolve("printers.properties"), text);
+    assertThat(Printers.spoilt(home)).contains(file);
+    Printers.keep(home, new PrintCorrection("work", 0.97, 1.01));
+    assertThat(home.resolve("printers.spoilt.properties")).hasContent(text);
+    assertThat(Printers.spoilt(home)).isEmpty();
+    Printers.keep(home, new PrintCorrection("attic", 1, 1));
+    assertThat(home.resolve("printers.spoilt-2.properties")).doesNotExist();
+  }
 }
