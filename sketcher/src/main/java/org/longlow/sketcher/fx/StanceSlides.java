@@ -17,6 +17,8 @@ import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Travel;
 import org.longlow.constraints.stand.TravelWay;
 import org.longlow.constraints.stand.Wheels;
+import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.Units;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.Slide;
 import org.longlow.sketcher.desk.SlideWork;
@@ -158,7 +160,9 @@ final class StanceSlides extends VBox {
   private String far() {
     TravelWay way = slides.way().orElse(null);
     if (way == null) {
-      return "Looking along the way\u2026";
+      return slides.travel().isPresent()
+          ? "Looking along the way\u2026"
+          : "Nobody rides it, so it is not laden: choose another stance.";
     }
     if (!way.moves()) {
       return "No wheel that is meant has any travel.";
@@ -184,16 +188,21 @@ final class StanceSlides extends VBox {
   private String wheels(Travel now) {
     var shown = desk.shown().orElseThrow();
     Wheels wheels = Wheels.of(shown.layout(), shown.study().placed().places());
-    return used("front", now.frontMm(), wheels.frontSuspension())
+    Units units = shown.layout().units();
+    return used(units, "front", now.frontMm(), wheels.frontSuspension())
         + ", "
-        + used("rear", now.rearMm(), wheels.rearSuspension());
+        + used(units, "rear", now.rearMm(), wheels.rearSuspension());
   }
 
-  private static String used(String end, double mm, Suspension s) {
-    return s.droopMm() + s.bumpMm() == 0
+  private static String used(Units units, String end, double mm, Suspension s) {
+    double whole = s.droopMm() + s.bumpMm();
+    return whole == 0
         ? end + " rigid"
-        : String.format(
-            Locale.ROOT, "%s %.0f of %.0f mm", end, mm + s.droopMm(), s.droopMm() + s.bumpMm());
+        : end
+            + " "
+            + units.bare(mm + s.droopMm(), Shown.WHOLE_LENGTH)
+            + " of "
+            + units.says(whole, Shown.WHOLE_LENGTH);
   }
 
   private String leans() {

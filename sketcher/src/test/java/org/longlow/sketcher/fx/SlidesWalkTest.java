@@ -3,6 +3,8 @@ package org.longlow.sketcher.fx;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.PrintWriter;
+import java.io.Writer;
 import java.nio.file.Path;
 import java.util.List;
 import javafx.geometry.Point2D;
@@ -15,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIf;
 import org.junit.jupiter.api.io.TempDir;
 import org.longlow.demo.Demos;
+import org.longlow.sketcher.cli.Longlow;
 import org.longlow.sketcher.desk.Slide;
 import org.longlow.sketcher.desk.SlideWork;
 import org.testfx.api.FxToolkit;
@@ -99,5 +102,31 @@ class SlidesWalkTest {
     hands.click("travel");
     assertThat(Hands.onFx(() -> slides().open())).isEmpty();
     assertThat(hands.shown().standing().get().frontTravelMm()).isEqualTo(before);
+  }
+
+  @Test
+  void travelIsSaidInTheUnitsShown() {
+    hands.press(KeyCode.U).press(KeyCode.W);
+    slide();
+    assertThat(words()).contains(" in, rear ").doesNotContain("mm");
+  }
+
+  @Test
+  void withNobodyAboardItSaysThatAnotherStanceIsNeeded() {
+    Path wheels = folder.resolve("wheels.json");
+    PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
+    Longlow.run(nowhere, nowhere, "new", "--wheels-only", "--out", wheels.toString());
+    Hands.onFx(
+        () -> {
+          hands.desk().files().open(wheels);
+          return null;
+        });
+    hands.until(
+        "wheels", () -> hands.desk().shown().filter(s -> s.layout().crew().isEmpty()).isPresent());
+    hands.settle().press(KeyCode.W).settle();
+    assertThat(words()).isEqualTo("Nobody rides it, so it is not laden: choose another stance.");
+    hands.press(KeyCode.CLOSE_BRACKET);
+    slide();
+    assertThat(words()).isEqualTo("No wheel that is meant has any travel.");
   }
 }
