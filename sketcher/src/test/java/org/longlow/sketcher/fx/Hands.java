@@ -6,15 +6,19 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.stream.Stream;
 import javafx.application.Platform;
 import javafx.geometry.Point2D;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Node;
 import javafx.scene.SnapshotParameters;
+import javafx.scene.control.ListCell;
+import javafx.scene.control.ListView;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
 import javafx.scene.paint.Color;
+import javafx.stage.PopupWindow;
 import javafx.stage.Stage;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.rider.geom.PointMm;
@@ -105,6 +109,41 @@ final class Hands {
     fingers.press();
     fingers.release();
     return settle();
+  }
+
+  /** Opens a list of choices and clicks one of them. */
+  Hands choose(String id, String words) {
+    click(id);
+    until("choices of #" + id, () -> cell(words).isPresent() || scrolledTo(words));
+    until("the choice " + words, () -> cell(words).isPresent());
+    jump(onFx(() -> middle(cell(words).get())));
+    fingers.press();
+    fingers.release();
+    return settle();
+  }
+
+  private static Optional<Node> cell(String words) {
+    return lists()
+        .flatMap(l -> l.lookupAll(".list-cell").stream())
+        .filter(c -> c.isVisible() && words.equals(((ListCell<?>) c).getText()))
+        .findFirst();
+  }
+
+  private static boolean scrolledTo(String words) {
+    lists().filter(l -> l.getItems().contains(words)).forEach(l -> scroll(l, words));
+    return lists().anyMatch(l -> l.getItems().contains(words));
+  }
+
+  private static <T> void scroll(ListView<T> list, Object item) {
+    list.scrollTo(list.getItems().indexOf(item));
+  }
+
+  /** Lists of choices that are open, each in a window of its own. */
+  private static Stream<ListView<?>> lists() {
+    return javafx.stage.Window.getWindows().stream()
+        .filter(PopupWindow.class::isInstance)
+        .flatMap(w -> w.getScene().getRoot().lookupAll(".list-view").stream())
+        .map(l -> (ListView<?>) l);
   }
 
   /** Turns the wheel, as it were, until a node on a long slip is seen. */

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIf;
 import org.junit.jupiter.api.io.TempDir;
 import org.longlow.demo.Demos;
+import org.longlow.rider.words.Units;
 import org.longlow.sketcher.cli.Longlow;
 import org.longlow.sketcher.desk.Slide;
 import org.longlow.sketcher.desk.SlideWork;
@@ -105,8 +106,10 @@ class SlidesWalkTest {
   }
 
   @Test
-  void travelIsSaidInTheUnitsShown() {
-    hands.press(KeyCode.U).press(KeyCode.W);
+  void travelIsSaidInTheUnitsShown() throws Exception {
+    hands.abandon();
+    hands = Hands.at(folder.resolve("inches"), List.of(Demos.layout("curlew").withUnits(Units.IN)));
+    hands.click("machine-curlew").press(KeyCode.W);
     slide();
     assertThat(words()).contains(" in, rear ").doesNotContain("mm");
   }

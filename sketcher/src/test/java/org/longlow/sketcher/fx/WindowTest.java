@@ -235,7 +235,8 @@ class WindowTest {
 
   /** A button let go farther on than the pointer was last told of, as a busy machine sends it. */
   private MouseEvent released(Point2D screen) {
-    Point2D at = hands.window().board().screenToLocal(screen);
+    Board board = hands.window().board();
+    Point2D at = board.localToScene(board.screenToLocal(screen));
     return new MouseEvent(
         MouseEvent.MOUSE_RELEASED,
         at.getX(),

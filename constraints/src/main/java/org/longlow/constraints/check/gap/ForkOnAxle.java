@@ -244,7 +244,7 @@ final class ForkOnAxle {
         ? Say.format("are in the tyre of %s by %s %s", wheel.name(), Say.mm(-gap), worst.when())
         : Say.format(
             "come within %s of the tyre of %s %s, where %s are asked",
-            Say.mm(gap), wheel.name(), worst.when(), Say.mm(askedMm));
+            Say.mm(gap), wheel.name(), worst.when(), Words.atLeast(askedMm));
   }
 
   private Finding finding(About about, Worst worst, double gapMm, Words text) {

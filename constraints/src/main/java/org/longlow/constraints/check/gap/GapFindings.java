@@ -155,7 +155,9 @@ public final class GapFindings {
         Advice.move(moved, clearing(still, moved, limitMm)),
         (rules.saidToTouch(pair.a(), pair.b())
             ? "; or drop the limit, since they are said to touch"
-            : "; or list it under touches if they are meant to meet"));
+            : rules.demand(pair.a(), pair.b()) == Demands.Key.HOT_GAP
+                ? "; or put a limit of your own on the gap if something shields it"
+                : "; or list it under touches if they are meant to meet"));
   }
 
   /** Everything that the two bodies must be clear in, the second to be moved. */
@@ -203,7 +205,8 @@ public final class GapFindings {
   static Words words(String a, String b, double gapMm, double limitMm, Supplier<Words> advice) {
     String both = a + " and " + b;
     if (gapMm >= limitMm) {
-      return Words.of(both + " are ", Say.mm(gapMm), " apart; ", Say.mm(limitMm), " are asked.");
+      return Words.of(
+          both + " are ", Say.mm(gapMm), " apart; ", Words.atLeast(limitMm), " are asked.");
     }
     Words state =
         gapMm < 0
@@ -211,7 +214,7 @@ public final class GapFindings {
             : gapMm == 0
                 ? Words.of(both + " touch; ")
                 : Words.of(both + " are ", Say.mm(gapMm), " apart; ");
-    return Words.of(state, Say.mm(limitMm), " are asked between them: ", advice.get(), ".");
+    return Words.of(state, Words.atLeast(limitMm), " are asked between them: ", advice.get(), ".");
   }
 
   private Finding summary(int near) {

@@ -54,8 +54,10 @@ public final class GapRules {
     excuseJoined(parts);
     for (Part part : parts) {
       for (String other : part.base().touches()) {
-        excused.add(key(part.name(), other));
-        mark(part.name(), other, false);
+        if (!burns(part, other)) {
+          excused.add(key(part.name(), other));
+          mark(part.name(), other, false);
+        }
       }
     }
     for (Limit limit : layout.limits().values()) {
@@ -66,6 +68,14 @@ public final class GapRules {
         mark(a, b, true);
       }
     }
+  }
+
+  /**
+   * What is hot is not meant to meet people, nor what heat spoils, whatever it is said to touch.
+   */
+  private boolean burns(Part part, String touched) {
+    Part other = layout.parts().get(touched);
+    return other == null ? part.base().hot() : demand(part.name(), touched) == Demands.Key.HOT_GAP;
   }
 
   /** Parts that share a pin are joined; one seat is upholstered as one. */

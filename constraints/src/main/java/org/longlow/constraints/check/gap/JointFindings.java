@@ -306,7 +306,10 @@ public final class JointFindings {
                     worst.mm() < 0
                         ? Words.of("in it by ", Say.mm(-worst.mm()))
                         : Words.of(
-                            Say.mm(worst.mm()), " off it where ", Say.mm(askedMm), " are asked"),
+                            Say.mm(worst.mm()),
+                            " off it where ",
+                            Words.atLeast(askedMm),
+                            " are asked"),
                     hub
                         ? "a smaller one, or a wheel with a larger rim, is needed"
                         : "set it farther out or give it another shape"))

@@ -262,14 +262,14 @@ public final class LockFindings {
           degrees(met.turnRad()),
           what,
           Say.mm(met.gapMm()),
-          Say.mm(f.limitMm()),
+          Words.atLeast(f.limitMm()),
           Say.deg(Math.toDegrees(Math.abs(met.from()))));
     }
     return Say.format(
         "Turned %s, %s meet; the %s of lock asked would take them %s farther into each other. Make"
             + " that room, and the %s asked between them, or stop the steering before it and ask"
             + " for less lock.",
-        meeting(met), what, asked, Say.mm(-met.gapMm()), Say.mm(f.limitMm()));
+        meeting(met), what, asked, Say.mm(-met.gapMm()), Words.atLeast(f.limitMm()));
   }
 
   private static String meeting(LockWay.Met met) {

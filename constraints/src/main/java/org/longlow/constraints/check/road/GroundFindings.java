@@ -69,7 +69,7 @@ public final class GroundFindings {
                 part + " is the lowest part, ",
                 Say.mm(least),
                 " above the road; ",
-                Say.mm(limit),
+                Words.atLeast(limit),
                 " are asked " + demand.meaning(),
                 (least < limit ? Words.of(": raise it ", Words.atLeast(limit - least), ".") : ".")))
         .at(lowest.at());

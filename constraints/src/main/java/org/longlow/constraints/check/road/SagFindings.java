@@ -31,7 +31,14 @@ public final class SagFindings {
   private static final List<Basis> SOURCE =
       List.of(
           Basis.model("linear springs in balance with the masses"),
-          Basis.practice("that a wheel at rest must be off both stops is common practice"));
+          Basis.practice(
+              "that a wheel at rest is off both stops and uses about a third of its travel laden is"
+                  + " common practice"));
+
+  /** Of its travel a laden wheel uses about a third at rest; outside these care is wanted. */
+  private static final double LEAST_LADEN = 0.1;
+
+  private static final double MOST_LADEN = 0.6;
 
   private SagFindings() {}
 
@@ -59,6 +66,16 @@ public final class SagFindings {
     double hanging = has.path().axle(-has.droopMm()).z();
     double travel = has.path().axle(has.bumpMm()).z() - hanging;
     double used = has.path().axle(rest.travelMm()).z() - hanging;
+    boolean little = laden && used < LEAST_LADEN * travel;
+    boolean much = laden && used > MOST_LADEN * travel;
+    String more =
+        little
+            ? "; a third is usual, so it can hardly follow a hollow: softer springs or less preload"
+                + " there"
+            : much
+                ? "; a third is usual, so little is left for a bump: stiffer springs or more preload"
+                    + " there"
+                : "";
     Words text =
         switch (rest.state()) {
           case BOTTOMED ->
@@ -76,13 +93,15 @@ public final class SagFindings {
                       : "; the springs carry it only once somebody sits on it.");
           default ->
               Say.format(
-                  "%s the %s wheel uses %s of its %s of travel at rest, %s.",
-                  who, end, Say.mm(used), Say.mm(travel), Say.percent(used / travel));
+                  "%s the %s wheel uses %s of its %s of travel at rest, %s%s.",
+                  who, end, Say.mm(used), Say.mm(travel), Say.percent(used / travel), more);
         };
     Verdict verdict =
         rest.state() == Suspension.State.BOTTOMED
             ? Verdict.FAIL
-            : laden && rest.state() == Suspension.State.TOPPED_OUT ? Verdict.CAUTION : Verdict.PASS;
+            : laden && rest.state() == Suspension.State.TOPPED_OUT || little || much
+                ? Verdict.CAUTION
+                : Verdict.PASS;
     findings.add(
         new Finding(
             SAG,

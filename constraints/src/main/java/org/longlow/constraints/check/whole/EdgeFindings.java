@@ -23,6 +23,7 @@ import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.shape.Holes;
 import org.longlow.constraints.shape.Places;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Words;
 
 /**
  * Outlines as they come to lie: edges that cross themselves, and what is left between holes and
@@ -35,6 +36,12 @@ public final class EdgeFindings {
 
   /** Holes and what stands round them. */
   static final FindingKind HOLES = new FindingKind("holes", FindingGroup.PLACES, Rests.ON_DRAWING);
+
+  /** Less than this round a hole tears out or burns through; common practice, from memory. */
+  private static final double LEAST_WEB_MM = 3;
+
+  private static final Basis WEB =
+      Basis.practice("that 3 mm are left round a hole is common practice, from memory");
 
   private static final Basis PLANE = Basis.model("plane geometry of the drawn edge");
 
@@ -103,17 +110,28 @@ public final class EdgeFindings {
     }
     Coordinate at = where.core().getInteriorPoint().getCoordinate();
     boolean stands = least > 0;
-    return Finding.held(
+    boolean thin = stands && least < LEAST_WEB_MM;
+    Figures figures =
+        Figures.atLeast(
+            stands ? least : Math.min(least, -1e-9), thin ? LEAST_WEB_MM : 0, FigureUnit.MM);
+    return new Finding(
             HOLES,
             About.parts(part),
             Optional.empty(),
-            Figures.atLeast(stands ? least : Math.min(least, -1e-9), 0, FigureUnit.MM),
-            List.of(PLANE),
+            thin ? Verdict.CAUTION : figures.verdict(),
+            figures,
+            List.of(thin ? WEB : PLANE),
             stands
                 ? Say.format(
-                    "%s keeps %s at least round its holes, between %s; whether that carries the"
-                        + " load is not looked at.",
-                    part, Say.tenths(least), between)
+                    "%s keeps %s at least round its holes, between %s; %s.",
+                    part,
+                    Say.tenths(least),
+                    between,
+                    thin
+                        ? Words.of(
+                            "so little tears out or burns through: leave ",
+                            Words.atLeast(LEAST_WEB_MM))
+                        : Words.of("whether that carries the load is not looked at"))
                 : Say.format(
                     "In %s nothing is left between %s: move the hole, make it smaller, or draw the"
                         + " edge round it.",

@@ -220,4 +220,19 @@ class PeopleFindingsTest {
           .isEqualTo(hot ? Demands.Key.HOT_GAP : Demands.Key.PERSON_GAP);
     }
   }
+
+  /** To say that a pipe and a leg are meant to meet cools neither. */
+  @Test
+  void whatIsHotKeepsItsGapThoughItIsSaidToTouch() throws Exception {
+    for (boolean hot : new boolean[] {true, false}) {
+      ObjectNode root = (ObjectNode) new ObjectMapper().readTree(trestle());
+      ObjectNode plate = (ObjectNode) root.get("parts").get("hoodPlate");
+      plate.put("hot", hot).putArray("touches").add("rider").add("pan").add("frontWheel");
+      Study study = Study.of(((ReadResult.Read) LayoutReader.read(root.toString(), null)).layout());
+      GapRules rules = new GapRules(study.layout(), study.placed().places());
+      assertThat(rules.clearOfPeople("hoodPlate")).isEqualTo(hot);
+      assertThat(rules.mayNotTouch("pan", "hoodPlate")).isEqualTo(hot);
+      assertThat(rules.mayNotTouch("hoodPlate", "frontWheel")).as("no heat there").isFalse();
+    }
+  }
 }

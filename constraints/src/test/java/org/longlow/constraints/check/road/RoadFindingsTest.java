@@ -349,6 +349,16 @@ class RoadFindingsTest {
     assertThat(finding(soft, "sag.rear.Bram").verdict()).isEqualTo(Verdict.FAIL);
     assertThat(finding(soft, "sag.rear.Bram").text()).contains("bump stop");
     assertThat(finding(soft, "sag.front.Bram").verdict()).isEqualTo(Verdict.PASS);
+    // nearly on either stop is not passed in silence, laden
+    Study low = study(rear, rear.replace("28 N/mm", "11.5 N/mm"));
+    Finding nearly = finding(low, "sag.rear.Bram");
+    assertThat(nearly.verdict()).as(nearly.text()).isEqualTo(Verdict.CAUTION);
+    assertThat(nearly.value() / nearly.limit()).isBetween(0.6, 0.999);
+    assertThat(nearly.text()).contains("little is left for a bump");
+    Study stiff = study(rear, rear.replace("28 N/mm", "2800 N/mm"));
+    assertThat(finding(stiff, "sag.rear.Bram").verdict()).isEqualTo(Verdict.CAUTION);
+    assertThat(finding(stiff, "sag.rear.Bram").text()).contains("hardly follow a hollow");
+    assertThat(finding(study(rear, rear), "sag.rear.Bram").verdict()).isEqualTo(Verdict.PASS);
     Study hard = study(rear, rear.replace("620 N", "9000 N"));
     assertThat(finding(hard, "sag.rear.Bram").verdict()).isEqualTo(Verdict.CAUTION);
     assertThat(finding(hard, "sag.rear.unladen").verdict()).isEqualTo(Verdict.PASS);
