@@ -1,5 +1,7 @@
 package org.longlow.constraints.document;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.longlow.constraints.formula.Dim;
@@ -19,15 +21,30 @@ public final class ShownQuantity {
   private static final Pattern BARE =
       Pattern.compile("([-+]?(?:\\d+\\.?\\d*|\\.\\d+|(?:\\d+\\s+)?\\d+/\\d+))\\s*(\")?");
 
+  /** A length or an angle as a solver leaves it, finer than anybody measures. */
+  private static final Pattern FINE = Pattern.compile("(-?\\d+\\.\\d{3,})( mm| deg|)");
+
+  /** Hundredths are shown; what is kept stays as it is until something else is typed. */
+  private static final int SHOWN_DECIMALS = 2;
+
   private ShownQuantity() {}
 
-  /** Returns what stands in a field: in mm as it is written, in inches what that is there. */
+  /**
+   * Returns what stands in a field: in mm as it is written, to hundredths, in inches what that is
+   * there.
+   */
   public static String text(Formula written, Dim dim, Units units) {
     boolean bare = written.isBareNumber() && Unit.of(dim) != Unit.of(dim, units);
     Formula whole =
         bare
             ? Formula.of(((Expr.Num) written.expr()).value() * Unit.of(dim).factor(), Unit.of(dim))
             : written;
+    Matcher fine = FINE.matcher(whole.text());
+    if (units == Units.MM && fine.matches()) {
+      BigDecimal shown =
+          new BigDecimal(fine.group(1)).setScale(SHOWN_DECIMALS, RoundingMode.HALF_UP);
+      return shown.stripTrailingZeros().toPlainString() + fine.group(2);
+    }
     return Words.written(whole.text()).in(units);
   }
 

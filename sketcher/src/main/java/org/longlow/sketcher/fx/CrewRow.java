@@ -169,9 +169,12 @@ final class CrewRow extends HBox {
       }
     }
     Person seated = layout.crew().get(desk.options().person());
-    stature.setDisable(seated == null);
-    mass.setDisable(seated == null);
-    if (seated != null) {
+    stature.setVisible(seated != null);
+    mass.setVisible(seated != null);
+    if (seated == null) {
+      statureWords.setText("");
+      massWords.setText("");
+    } else {
       double tall = shown.get().study().placed().places().value(seated.stature());
       double heavy = shown.get().study().placed().places().value(seated.mass());
       showing = true;

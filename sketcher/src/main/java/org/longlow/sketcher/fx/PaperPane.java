@@ -13,6 +13,7 @@ import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.input.KeyCode;
@@ -39,7 +40,6 @@ import org.longlow.svg.page.Scale;
  */
 final class PaperPane extends HBox {
 
-  private static final double CHOICE_PX = 330;
   private static final String UNCORRECTED = "uncorrected";
   private static final String LARGEST = "largest that fits";
 
@@ -79,7 +79,7 @@ final class PaperPane extends HBox {
     paper.setOnAction(e -> chosen(() -> work.choose(c -> c.withPaper(text(paper)))));
     wall.setOnAction(e -> chosen(() -> work.choose(c -> c.withWall(text(wall)))));
     printer.setId("paper-for");
-    printer.setMaxWidth(CHOICE_PX - 80);
+    printer.getStyleClass().add("paper-choice");
     printer.setAccessibleText("printer that is corrected for");
     printer.setOnAction(e -> chosen(() -> work.choose(c -> c.withPrinter(printerName()))));
     scale.setId("paper-scale");
@@ -143,9 +143,13 @@ final class PaperPane extends HBox {
             measuring,
             words,
             making);
-    left.setMinWidth(CHOICE_PX);
-    left.setMaxWidth(CHOICE_PX);
-    return left;
+    // large letters make it longer than a small window is high
+    ScrollPane scroll = new ScrollPane(left);
+    scroll.setFitToWidth(true);
+    scroll.setFitToHeight(true);
+    scroll.setFocusTraversable(false);
+    scroll.getStyleClass().add("paper-choices");
+    return scroll;
   }
 
   private Node sheets() {
@@ -171,7 +175,7 @@ final class PaperPane extends HBox {
     box.setId(id);
     box.setEditable(true);
     box.setAccessibleText(spoken);
-    box.setPrefWidth(150);
+    box.getStyleClass().add("paper-choice");
     return box;
   }
 

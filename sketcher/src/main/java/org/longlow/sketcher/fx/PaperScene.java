@@ -26,9 +26,6 @@ final class PaperScene extends VBox {
   private static final String NOBODY = "nobody";
   private static final String LADEN = "laden by those aboard";
 
-  /** Longer names are cut with dots. */
-  private static final double WIDEST_PX = 230;
-
   private final PaperWork work;
   private final VBox seats = new VBox(6);
   private final Map<String, ComboBox<String>> people = new LinkedHashMap<>();
@@ -42,7 +39,7 @@ final class PaperScene extends VBox {
     super(6);
     this.work = work;
     stance.setId("paper-stance");
-    stance.setMaxWidth(WIDEST_PX);
+    stance.getStyleClass().add("paper-choice");
     stance.setAccessibleText("stance on the drawing");
     stance.setOnAction(
         e -> {
@@ -76,7 +73,7 @@ final class PaperScene extends VBox {
     for (String seat : SeatParts.of(study.layout()).keySet()) {
       ComboBox<String> who = new ComboBox<>();
       who.setId("paper-seat-" + seat);
-      who.setMaxWidth(WIDEST_PX);
+      who.getStyleClass().add("paper-choice");
       who.setAccessibleText("who is on the seat " + seat);
       who.getItems().add(NOBODY);
       study.sittings().stream()
