@@ -75,50 +75,35 @@ public record Layout(
 
   /** Returns a copy with the measure {@code measure} added or replaced. */
   public Layout withMeasure(String key, Measure measure) {
-    return with(put(measures, key, measure), pins, parts, ties, crew);
+    return with(units, put(measures, key, measure), pins, parts, ties, crew);
   }
 
   /** Returns a copy with the pins of {@code changed} added or replaced. */
   public Layout withPins(Map<String, Pin> changed) {
     Map<String, Pin> copy = new LinkedHashMap<>(pins);
     copy.putAll(changed);
-    return with(measures, copy, parts, ties, crew);
+    return with(units, measures, copy, parts, ties, crew);
   }
 
   public Layout withPart(Part part) {
-    return with(measures, pins, put(parts, part.name(), part), ties, crew);
+    return with(units, measures, pins, put(parts, part.name(), part), ties, crew);
   }
 
   public Layout withTie(String key, Tie tie) {
-    return with(measures, pins, parts, put(ties, key, tie), crew);
+    return with(units, measures, pins, parts, put(ties, key, tie), crew);
   }
 
   public Layout withPerson(Person person) {
-    return with(measures, pins, parts, ties, put(crew, person.name(), person));
+    return with(units, measures, pins, parts, ties, put(crew, person.name(), person));
   }
 
   /** Returns a copy whose figures are shown in other units. */
   public Layout withUnits(Units other) {
-    return new Layout(
-        name,
-        title,
-        other,
-        notes,
-        measures,
-        pins,
-        parts,
-        ties,
-        limits,
-        wishes,
-        sections,
-        stances,
-        crew,
-        demands,
-        photos,
-        dimensions);
+    return with(other, measures, pins, parts, ties, crew);
   }
 
   private Layout with(
+      Units units,
       Map<String, Measure> measures,
       Map<String, Pin> pins,
       Map<String, Part> parts,
