@@ -1,7 +1,12 @@
 package org.longlow.sketcher.picture;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+import org.locationtech.jts.algorithm.RectangleLineIntersector;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.LineSegment;
@@ -18,6 +23,9 @@ final class SignSpots {
   private static final int RINGS = 24;
 
   private static final int SPOTS_A_RING = 8;
+
+  /** The places of all rings about the origin, in the order they are tried, in steps. */
+  private static final List<PointMm> PLACES = places();
 
   /**
    * A sign to be placed.
@@ -36,14 +44,17 @@ final class SignSpots {
     }
   }
 
-  private final List<Envelope> words;
-  private final List<Sign> signs;
+  /** What no sign may cover: words, the points that signs are about, signs already placed. */
+  private final List<Envelope> taken = new ArrayList<>();
+
   private final List<Envelope> placed = new ArrayList<>();
   private final List<LineSegment> lines = new ArrayList<>();
+  private final Map<Sign, Integer> triedClear = new HashMap<>();
+  private final Map<Sign, Integer> triedBare = new HashMap<>();
 
   private SignSpots(List<Sign> signs, List<Envelope> words) {
-    this.signs = signs;
-    this.words = words;
+    taken.addAll(words);
+    signs.forEach(s -> taken.add(new Envelope(new Coordinate(s.at().x(), s.at().z()))));
   }
 
   /**
@@ -58,37 +69,56 @@ final class SignSpots {
     return signs.stream().map(sign -> spread.place(sign, step)).toList();
   }
 
-  private PointMm place(Sign sign, double step) {
-    PointMm nearest = null;
-    PointMm uncovering = null;
+  private static List<PointMm> places() {
+    List<PointMm> out = new ArrayList<>();
     for (int ring = 1; ring <= RINGS; ring++) {
       int spots = SPOTS_A_RING * ring;
       for (int k = 0; k < spots; k++) {
-        double angle = Math.PI / 4 + 2 * Math.PI * k / spots;
-        PointMm middle = sign.at().plus(PointMm.unit(angle).times(step * ring));
-        nearest = nearest == null ? middle : nearest;
-        if (!coversNothing(sign.boxAt(middle))) {
-          continue;
-        }
-        if (linesAreFree(sign, middle)) {
-          return put(sign, middle);
-        }
-        uncovering = uncovering == null ? middle : uncovering;
+        out.add(PointMm.unit(Math.PI / 4 + 2 * Math.PI * k / spots).times(ring));
       }
     }
-    return put(sign, uncovering == null ? nearest : uncovering);
+    return List.copyOf(out);
+  }
+
+  private PointMm place(Sign sign, double step) {
+    List<Envelope> within = within(sign, step * RINGS);
+    Predicate<PointMm> bare = middle -> Labels.free(sign.boxAt(middle), within);
+    return next(sign, step, triedClear, bare.and(middle -> linesAreFree(sign, middle)))
+        .or(() -> next(sign, step, triedBare, bare))
+        .map(middle -> put(sign, middle))
+        .orElseGet(() -> put(sign, middle(sign, step, 0)));
+  }
+
+  /** A place that was taken stays taken, so a sign alike goes on where the last one ended. */
+  private static Optional<PointMm> next(
+      Sign sign, double step, Map<Sign, Integer> tried, Predicate<PointMm> free) {
+    for (int i = tried.getOrDefault(sign, 0); i < PLACES.size(); i++) {
+      PointMm middle = middle(sign, step, i);
+      if (free.test(middle)) {
+        tried.put(sign, i);
+        return Optional.of(middle);
+      }
+    }
+    tried.put(sign, PLACES.size());
+    return Optional.empty();
+  }
+
+  private static PointMm middle(Sign sign, double step, int place) {
+    return sign.at().plus(PLACES.get(place).times(step));
+  }
+
+  /** Returns what a sign can come to lie on. */
+  private List<Envelope> within(Sign sign, double far) {
+    Envelope reach = sign.boxAt(sign.at());
+    reach.expandBy(far);
+    return taken.stream().filter(reach::intersects).toList();
   }
 
   private PointMm put(Sign sign, PointMm middle) {
+    taken.add(sign.boxAt(middle));
     placed.add(sign.boxAt(middle));
     lines.add(line(sign, middle));
     return middle;
-  }
-
-  private boolean coversNothing(Envelope box) {
-    return Labels.free(box, placed)
-        && Labels.free(box, words)
-        && signs.stream().noneMatch(s -> box.intersects(s.at().x(), s.at().z()));
   }
 
   private boolean linesAreFree(Sign sign, PointMm middle) {
@@ -104,16 +134,7 @@ final class SignSpots {
 
   /** Returns whether a line runs through a box. */
   static boolean crosses(LineSegment line, Envelope box) {
-    if (!box.intersects(line.p0, line.p1)) {
-      return false;
-    }
-    Coordinate c00 = new Coordinate(box.getMinX(), box.getMinY());
-    Coordinate c11 = new Coordinate(box.getMaxX(), box.getMaxY());
-    Coordinate c01 = new Coordinate(box.getMinX(), box.getMaxY());
-    Coordinate c10 = new Coordinate(box.getMaxX(), box.getMinY());
-    return box.intersects(line.p0)
-        || box.intersects(line.p1)
-        || line.intersection(new LineSegment(c00, c11)) != null
-        || line.intersection(new LineSegment(c01, c10)) != null;
+    return box.intersects(line.p0, line.p1)
+        && new RectangleLineIntersector(box).intersects(line.p0, line.p1);
   }
 }

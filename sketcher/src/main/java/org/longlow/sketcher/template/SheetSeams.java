@@ -21,6 +21,7 @@ final class SheetSeams {
   private record Weighed(Tiling tiling, int weight) {}
 
   private final List<Weighed> tilings = new ArrayList<>();
+  private final int best;
 
   /**
    * Works out the seams.
@@ -38,6 +39,7 @@ final class SheetSeams {
       tilings.add(new Weighed(upright, turned ? 1 : LIKELY));
       tilings.add(new Weighed(across, turned ? LIKELY : 1));
     }
+    best = tilings.stream().mapToInt(Weighed::weight).sum();
   }
 
   private static Tiling tiling(Envelope bounds, Paper paper) {
@@ -60,24 +62,24 @@ final class SheetSeams {
   }
 
   int best() {
-    return tilings.stream().mapToInt(Weighed::weight).sum();
+    return best;
   }
 
   /** Words go to the sheet whose cell has their start, so the whole spot must be on that sheet. */
   private static boolean onOneSheet(Tiling t, Envelope spot) {
-    // the sheet that has its start is one of few: a part may lie on thousands of sheets
-    Envelope first = t.tile(0, 0);
-    int column = (int) ((spot.getMinX() - first.getMinX()) / (t.usableWidthMm() - t.overlapMm()));
-    int row = (int) ((first.getMaxY() - spot.getMaxY()) / (t.usableHeightMm() - t.overlapMm()));
-    for (int r = Math.max(0, row - 1); r <= Math.min(t.rows() - 1, row + 1); r++) {
-      for (int c = Math.max(0, column - 1); c <= Math.min(t.columns() - 1, column + 1); c++) {
-        Envelope inner = new Envelope(t.cell(r, c));
-        inner.expandBy(Tiling.OVERLAP_MM / 2 - 1);
-        if (inner.contains(spot) && t.cell(r, c).contains(spot.getMinX(), spot.getMaxY())) {
-          return true;
-        }
-      }
-    }
-    return false;
+    Envelope first = t.cell(0, 0);
+    double stepX = t.usableWidthMm() - t.overlapMm();
+    double stepY = t.usableHeightMm() - t.overlapMm();
+    // cells touch, and the outer ones reach as far as their sheets
+    double right = (spot.getMinX() - first.getMinX() - t.overlapMm() / 2) / stepX;
+    double down = (first.getMaxY() - t.overlapMm() / 2 - spot.getMaxY()) / stepY;
+    Envelope cell = t.cell(place(down, t.rows()), place(right, t.columns()));
+    Envelope inner = new Envelope(cell);
+    inner.expandBy(Tiling.OVERLAP_MM / 2 - 1);
+    return inner.contains(spot) && cell.contains(spot.getMinX(), spot.getMaxY());
+  }
+
+  private static int place(double steps, int count) {
+    return (int) Math.max(0, Math.min(count - 1, Math.floor(steps)));
   }
 }

@@ -41,7 +41,7 @@ import org.longlow.svg.page.TemplateSettings;
 class LayoutFuzzTest {
 
   private static final int CASES =
-      Integer.getInteger("longlow.fuzz", Boolean.getBoolean("longlow.long") ? 2000 : 500);
+      Integer.getInteger("longlow.fuzz", Boolean.getBoolean("longlow.long") ? 2000 : 300);
   private static final long FROM = Long.getLong("longlow.fuzz.from", 0);
 
   /**
@@ -127,7 +127,7 @@ class LayoutFuzzTest {
       }
       tooMany.ifPresent(m -> assertThat(m).contains("sheets"));
     }
-    assertThat(NO_NUMBER.matcher(Report.html(study)).find()).as("a figure in the report").isFalse();
+    assertThat(noNumber(Report.html(study))).as("a figure in the report").isFalse();
     return true;
   }
 
@@ -136,10 +136,16 @@ class LayoutFuzzTest {
     for (Finding f : study.findings()) {
       assertThat(ids.add(f.id() + "@" + f.stance())).as(f.id()).isTrue();
       assertThat(f.text()).as(f.id()).isNotBlank();
-      assertThat(NO_NUMBER.matcher(f.text()).find()).as(f.text()).isFalse();
+      assertThat(noNumber(f.text())).as(f.text()).isFalse();
       assertThat(Double.isInfinite(f.value())).as(f.id()).isFalse();
       assertThat(Double.isInfinite(f.limit())).as(f.id()).isFalse();
     }
-    assertThat(NO_NUMBER.matcher(StudyJson.of(study)).find()).isFalse();
+    assertThat(noNumber(StudyJson.of(study))).isFalse();
+  }
+
+  /** A long report is searched as text first: the pattern looks at every letter of it. */
+  private static boolean noNumber(String text) {
+    return (text.contains("NaN") || text.contains("Infinity") || text.contains("∞"))
+        && NO_NUMBER.matcher(text).find();
   }
 }
