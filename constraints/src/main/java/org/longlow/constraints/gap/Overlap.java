@@ -3,7 +3,6 @@ package org.longlow.constraints.gap;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.longlow.rider.geom.PointMm;
 
@@ -42,16 +41,6 @@ final class Overlap {
     return Nearest.of(a, b, Nearest.TOUCH_MM) == null
         ? a.holdsRing(b) || b.holdsRing(a)
         : !new Overlap(a, b).touchesOnly();
-  }
-
-  /** Returns what two outlines have in common if that is more than a touch. */
-  static Optional<Overlap> of(Edges a, Edges b) {
-    boolean meet = Nearest.of(a, b, Nearest.TOUCH_MM) != null;
-    if (!meet && !a.holdsRing(b) && !b.holdsRing(a)) {
-      return Optional.empty();
-    }
-    Overlap common = new Overlap(a, b);
-    return meet && common.touchesOnly() ? Optional.empty() : Optional.of(common);
   }
 
   Overlap(Edges first, Edges second) {

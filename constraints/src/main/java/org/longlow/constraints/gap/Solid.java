@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Function;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -290,31 +289,20 @@ public final class Solid {
     if (!(gap < cutMm)) {
       return null;
     }
-    Face[] most = mostCommon(other);
-    return new Gap(name, other.name, gap, null, most[0].edges(), most[1].edges());
-  }
-
-  /** Returns the outlines of two bodies that overlap which have most in common. */
-  private Face[] mostCommon(Solid other) {
-    List<Face[]> pairs = new ArrayList<>();
+    Face[] most = null;
+    double area = -1;
     for (Face a : faces) {
       for (Face b : other.faces) {
-        if (a.acrossMm(b) < 0 && a.apartMm(b) == 0) {
-          pairs.add(new Face[] {a, b});
+        if (overlap(a, b)) {
+          double common = new Overlap(a.edges(), b.edges()).areaMm2();
+          if (common > area) {
+            area = common;
+            most = new Face[] {a, b};
+          }
         }
       }
     }
-    // mostly there is one pair, and to walk along fine outlines takes long
-    Face[] most = pairs.get(0);
-    double area = -1;
-    for (Face[] pair : pairs.size() > 1 ? pairs : List.<Face[]>of()) {
-      Optional<Overlap> common = Overlap.of(pair[0].edges(), pair[1].edges());
-      if (common.isPresent() && common.get().areaMm2() > area) {
-        area = common.get().areaMm2();
-        most = pair;
-      }
-    }
-    return most;
+    return new Gap(name, other.name, gap, null, most[0].edges(), most[1].edges());
   }
 
   /** Returns the gap of two outlines below a cut; any negative one where they overlap. */
