@@ -3,6 +3,7 @@ package org.longlow.sketcher.fx;
 import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
@@ -33,6 +34,7 @@ final class BenchField extends VBox {
   private final CheckBox yes = new CheckBox("yes");
   private final ComboBox<String> choice = new ComboBox<>();
   private final boolean broad;
+  private final HBox line = Bits.line();
   private String written = "";
   private boolean refused;
 
@@ -59,7 +61,6 @@ final class BenchField extends VBox {
     HBox.setHgrow(name, Priority.ALWAYS);
     worth.setMinWidth(USE_PREF_SIZE);
     HBox head = Bits.line(name, worth);
-    HBox line = Bits.line();
     boolean typed = !(target instanceof Target.OfTie) || !row.text().isEmpty();
     if (typed) {
       line.getChildren().add(input(row));
@@ -274,13 +275,21 @@ final class BenchField extends VBox {
     return field.isFocused() && (refused || !field.getText().strip().equals(written));
   }
 
+  Target target() {
+    return target;
+  }
+
   void focusField() {
-    if (field.getParent() == null) {
-      (choice.getParent() == null ? yes : choice).requestFocus();
+    if (field.getParent() != null) {
+      field.requestFocus();
+      field.selectAll();
       return;
     }
-    field.requestFocus();
-    field.selectAll();
+    // whatever it is filled in by comes first, and where it is only told what is done with it
+    line.getChildren().stream()
+        .filter(Node::isFocusTraversable)
+        .findFirst()
+        .ifPresent(Node::requestFocus);
   }
 
   private static final javafx.css.PseudoClass WRONG =
