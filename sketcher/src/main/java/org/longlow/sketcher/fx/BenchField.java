@@ -33,6 +33,7 @@ final class BenchField extends VBox {
   private final CheckBox free = new CheckBox("free");
   private final CheckBox yes = new CheckBox("yes");
   private final ComboBox<String> choice = new ComboBox<>();
+  private Choosing choosing;
   private final boolean broad;
   private final HBox line = Bits.line();
   private String written = "";
@@ -151,12 +152,7 @@ final class BenchField extends VBox {
         choice.setMaxWidth(Double.MAX_VALUE);
         Bits.told(choice, row.note());
         HBox.setHgrow(choice, Priority.ALWAYS);
-        choice.setOnAction(
-            e -> {
-              if (choice.getValue() != null && !choice.getValue().equals(written)) {
-                desk.type(target, choice.getValue());
-              }
-            });
+        choosing = new Choosing(choice, chosen -> desk.type(target, chosen));
         return choice;
       default:
         return field;
@@ -189,12 +185,8 @@ final class BenchField extends VBox {
     choice.setPromptText("add\u2026");
     choice.setMaxWidth(Double.MAX_VALUE);
     HBox.setHgrow(choice, Priority.ALWAYS);
-    choice.setOnAction(
-        e -> {
-          if (choice.getValue() != null) {
-            desk.edit(Edits.more(target, choice.getValue()), target, choice.getValue());
-          }
-        });
+    choosing =
+        new Choosing(choice, chosen -> desk.edit(Edits.more(target, chosen), target, chosen));
     return choice;
   }
 
@@ -252,7 +244,9 @@ final class BenchField extends VBox {
     if (row.input() == Form.Input.SWITCH || row.input() == Form.Input.CHOICE) {
       written = row.text();
       yes.setSelected(row.text().equals("true"));
-      choice.setValue(row.text().isEmpty() ? null : row.text());
+      if (choosing != null) {
+        choosing.show(row.text());
+      }
       return;
     }
     boolean typing = field.isFocused() && !field.getText().strip().equals(written);

@@ -5,12 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.List;
 import javafx.scene.Node;
+import javafx.scene.control.ComboBox;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIf;
 import org.junit.jupiter.api.io.TempDir;
+import org.longlow.constraints.layout.Layout;
 import org.longlow.sketcher.desk.Wren;
 import org.testfx.api.FxToolkit;
 
@@ -65,13 +67,13 @@ class KeyboardStaysWalkTest {
     assertThat(hands.layout().parts().get("headlamp").pins()).containsExactly("gripPin");
     assertThat(focused()).isEqualTo("field-headlamp-at");
     pick("part:engine");
-    hands.choose("more-engine-another-touche", "tank");
+    hands.choose("more-engine-another-touch", "tank");
     assertThat(hands.layout().parts().get("engine").base().touches())
         .containsExactly("lowRail", "tank");
-    assertThat(focused()).isEqualTo("more-engine-another-touche");
-    hands.click("drop-engine-touche-2");
+    assertThat(focused()).isEqualTo("more-engine-another-touch");
+    hands.click("drop-engine-touch-2");
     assertThat(isWithin("bench")).as("in the same ticket").isTrue();
-    assertThat(focused()).as("what stands there now").isEqualTo("more-engine-another-touche");
+    assertThat(focused()).as("what stands there now").isEqualTo("more-engine-another-touch");
   }
 
   @Test
@@ -93,5 +95,39 @@ class KeyboardStaysWalkTest {
     hands.press(KeyCode.ENTER);
     assertThat(hands.find("offer-0")).isEmpty();
     assertThat(isWithin("findings")).as("the mend was taken there").isTrue();
+  }
+
+  @Test
+  void arrowsLookThroughAListAndEnterOrLeavingTakes() {
+    pick("part:engine");
+    Layout before = hands.layout();
+    ComboBox<?> more = hands.node("more-engine-another-touch", ComboBox.class);
+    Hands.onFx(
+        () -> {
+          more.requestFocus();
+          return null;
+        });
+    hands.press(KeyCode.DOWN).press(KeyCode.DOWN);
+    assertThat(more.getValue()).isEqualTo(more.getItems().get(1));
+    assertThat(hands.layout()).as("only looked at").isSameAs(before);
+    hands.press(KeyCode.ESCAPE);
+    assertThat(more.getValue()).isNull();
+    String second = String.valueOf(more.getItems().get(1));
+    hands.press(KeyCode.DOWN).press(KeyCode.DOWN).press(KeyCode.ENTER);
+    assertThat(hands.layout().parts().get("engine").base().touches())
+        .containsExactly("lowRail", second);
+    assertThat(focused()).isEqualTo("more-engine-another-touch");
+    hands.press(KeyCode.DOWN);
+    String first = hands.node("more-engine-another-touch", ComboBox.class).getValue().toString();
+    hands.press(KeyCode.TAB);
+    assertThat(hands.layout().parts().get("engine").base().touches())
+        .as("leaving takes, each once")
+        .containsExactly("lowRail", second, first);
+    // in the list that is open
+    hands.click("more-engine-another-touch").press(KeyCode.DOWN).press(KeyCode.ENTER);
+    assertThat(hands.layout().parts().get("engine").base().touches()).hasSize(4);
+    Layout four = hands.layout();
+    hands.click("more-engine-another-touch").press(KeyCode.DOWN).press(KeyCode.ESCAPE);
+    assertThat(hands.layout()).isSameAs(four);
   }
 }
