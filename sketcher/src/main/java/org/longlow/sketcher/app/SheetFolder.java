@@ -19,6 +19,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.longlow.constraints.disk.HeldMark;
+import org.longlow.constraints.words.Counted;
 import org.longlow.svg.page.Page;
 import org.longlow.svg.page.Paper;
 import org.longlow.svg.write.Seal;
@@ -33,8 +34,10 @@ final class SheetFolder implements AutoCloseable {
   static final String UNFINISHED = "not-finished.txt";
 
   private static final String UNFINISHED_WORDS =
-      "These templates are not complete: making them goes on, or was stopped. Sheets may be missing\n"
-          + "or of an older layout. Make them again before you cut.\nBegun ";
+      "These templates are not complete: making them goes on, or was stopped. Sheets may be"
+          + " missing\n"
+          + "or of an older layout. Make them again before you cut.\n"
+          + "Begun ";
 
   /** Far longer than any set takes. */
   private static final Duration PATIENCE = Duration.ofMinutes(1);
@@ -187,8 +190,8 @@ final class SheetFolder implements AutoCloseable {
     if (earlier > 0) {
       remarks.add(
           earlier
-              + " files of other templates there are of an earlier run and show the layout as it was"
-              + " then");
+              + " files of other templates there are of an earlier run and show the layout as it"
+              + " was then");
     }
     if (!strangers.isEmpty()) {
       remarks.add(
@@ -204,7 +207,7 @@ final class SheetFolder implements AutoCloseable {
   }
 
   private static String counted(Map.Entry<String, Integer> stem) {
-    return stem.getKey() + " (" + stem.getValue() + (stem.getValue() == 1 ? " file)" : " files)");
+    return stem.getKey() + " (" + Counted.of(stem.getValue(), "file") + ")";
   }
 
   private List<String> names() throws IOException {
