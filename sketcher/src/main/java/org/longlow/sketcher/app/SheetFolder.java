@@ -20,6 +20,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.longlow.constraints.disk.HeldMark;
 import org.longlow.constraints.disk.WholeSet;
+import org.longlow.constraints.words.Counted;
 import org.longlow.svg.page.Page;
 import org.longlow.svg.page.Paper;
 import org.longlow.svg.write.Seal;
@@ -232,8 +233,8 @@ final class SheetFolder implements AutoCloseable {
     if (earlier > 0) {
       remarks.add(
           earlier
-              + " files of other templates there are of an earlier run and show the layout as it was"
-              + " then");
+              + " files of other templates there are of an earlier run and show the layout as it"
+              + " was then");
     }
     if (!strangers.isEmpty()) {
       remarks.add(
@@ -249,7 +250,7 @@ final class SheetFolder implements AutoCloseable {
   }
 
   private static String counted(Map.Entry<String, Integer> stem) {
-    return stem.getKey() + " (" + stem.getValue() + (stem.getValue() == 1 ? " file)" : " files)");
+    return stem.getKey() + " (" + Counted.of(stem.getValue(), "file") + ")";
   }
 
   private List<String> names() throws IOException {

@@ -240,7 +240,7 @@ final class Tags extends Pane {
     }
 
     private static String figure(Finding f, Units units) {
-      return Double.isNaN(f.value()) ? "" : "  " + f.unit().says(f.value(), units);
+      return Double.isNaN(f.value()) ? "" : "  " + f.figure(units);
     }
   }
 }

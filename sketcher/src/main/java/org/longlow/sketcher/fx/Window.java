@@ -77,7 +77,7 @@ final class Window extends StackPane {
     paper = new PaperPane(desk, owner, () -> over(null));
     keysPane = new KeysPane(() -> over(null));
     findPane = new FindPane(desk, board, this::deeds, () -> over(null));
-    tracePane = new TracePane(desk, board, this::trace, () -> over(null));
+    tracePane = new TracePane(desk, board, this::trace, () -> over(null), this::save);
     adds = new Adds(desk, board, () -> hands, () -> over(null), card::setAside);
     gallery = new GalleryPane(desk, adds);
     slips = List.of(paper, keysPane, findPane, tracePane, gallery);
@@ -103,6 +103,7 @@ final class Window extends StackPane {
     work.setCenter(middle);
     work.setBottom(bottom());
     getChildren().addAll(work, start);
+    new KeptKeyboard(this, desk, board);
     over(null);
     addEventFilter(KeyEvent.KEY_PRESSED, this::key);
     addEventHandler(KeyEvent.KEY_PRESSED, this::keyOfCard);
