@@ -16,7 +16,6 @@ import org.longlow.constraints.machine.chassis.Tyre;
 import org.longlow.constraints.machine.ride.ParkedStability;
 import org.longlow.constraints.machine.ride.Suspension;
 import org.longlow.constraints.machine.ride.Tori;
-import org.longlow.constraints.study.Study;
 import org.longlow.constraints.study.TestMachine;
 import org.longlow.rider.geom.PointMm;
 
@@ -24,13 +23,14 @@ import org.longlow.rider.geom.PointMm;
 class OnStandTest {
 
   private static OnStand on(TestMachine machine) {
-    Study study = machine.study();
-    Standing parked = study.standing(Condition.empty(Stance.Kind.PARKED)).orElseThrow();
+    Stood stood = new Stood(machine);
+    Standing parked = stood.in(Stance.Kind.PARKED);
     return new OnStand(
-        Wheels.of(study.layout(), study.placed().places()),
-        parked,
-        MassPoint.Sum.of(List.of(parked.load().total())),
-        study.layout().parts(StandPart.class).findFirst().orElseThrow());
+        stood.wheels, parked, MassPoint.Sum.of(List.of(parked.load().total())), stand(stood));
+  }
+
+  private static StandPart stand(Stood stood) {
+    return stood.layout.parts(StandPart.class).findFirst().orElseThrow();
   }
 
   private static TestMachine soft(String footZ) {
@@ -121,10 +121,10 @@ class OnStandTest {
   @ParameterizedTest
   @ValueSource(strings = {"tourer", "runabout", "trolley"})
   void stuckSpringsLeaveGeometryAlone(String name) {
-    Study study = TestMachine.named(name).study();
-    Standing parked = study.standing(Condition.empty(Stance.Kind.PARKED)).orElseThrow();
-    Wheels wheels = Wheels.of(study.layout(), study.placed().places());
-    StandPart stand = study.layout().parts(StandPart.class).findFirst().orElseThrow();
+    Stood stood = new Stood(TestMachine.named(name));
+    Standing parked = stood.in(Stance.Kind.PARKED);
+    Wheels wheels = stood.wheels;
+    StandPart stand = stand(stood);
     MassPoint total = parked.load().total();
     OnStand stuck = new OnStand(wheels, parked, MassPoint.Sum.of(List.of(total)), stand).stuck();
     double y = parked.places().value(stand.y());
@@ -206,9 +206,9 @@ class OnStandTest {
           case "front wheel" -> footWith("[1330, 60]", "front-wheel");
           default -> soft("150");
         };
-    Study study = machine.study();
-    Standing parked = study.standing(Condition.empty(Stance.Kind.PARKED)).orElseThrow();
-    Wheels wheels = Wheels.of(study.layout(), study.placed().places());
+    Stood stood = new Stood(machine);
+    Standing parked = stood.in(Stance.Kind.PARKED);
+    Wheels wheels = stood.wheels;
     OnStand.Held held = on(machine).at(Math.toRadians(deg));
     ParkedStability s = held.statics().orElseThrow();
     Springs springs = parked.springs().orElseThrow();
@@ -244,14 +244,13 @@ class OnStandTest {
   /** What lies in the road holds nothing: the foot comes down, and that is no rest. */
   @Test
   void aCentreInTheRoadRestsNowhere() {
-    TestMachine machine = soft("150");
-    Study study = machine.study();
+    Stood stood = new Stood(soft("150"));
     OnStand on =
         new OnStand(
-            Wheels.of(study.layout(), study.placed().places()),
-            study.standing(Condition.empty(Stance.Kind.PARKED)).orElseThrow(),
+            stood.wheels,
+            stood.in(Stance.Kind.PARKED),
             MassPoint.Sum.of(List.of(new MassPoint(200, new PointMm(700, -300)))),
-            study.layout().parts(StandPart.class).findFirst().orElseThrow());
+            stand(stood));
     assertThat(on.rests()).isNotEmpty().allMatch(held -> held.statics().isEmpty());
     assertThat(on.rest()).isEmpty();
   }
