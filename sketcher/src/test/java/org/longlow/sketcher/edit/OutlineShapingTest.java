@@ -15,6 +15,7 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.AffineTransformation;
@@ -79,11 +80,12 @@ class OutlineShapingTest {
   }
 
   /** A ring of eight smooth points is near enough to its offset to stay one. */
-  @Test
-  void smoothOutlinesStaySmooth() {
+  @ParameterizedTest
+  @ValueSource(ints = {1, -1})
+  void smoothOutlinesStaySmooth(int way) {
     StringBuilder points = new StringBuilder();
     for (int i = 0; i < 8; i++) {
-      double angle = 2 * Math.PI * i / 8;
+      double angle = way * 2 * Math.PI * i / 8;
       points
           .append(i == 0 ? "" : ", ")
           .append(Plates.point(60 * Math.cos(angle), 60 * Math.sin(angle)).replace("]", ""))
@@ -150,8 +152,9 @@ class OutlineShapingTest {
         Plates.of(
             "\"o\"",
             "{\"points\": [" + BOX + "]}",
-            "\"at\": {\"tie\": \"together\", \"pins\": [\"q\", \"p\"]}");
-    // a tie that names no edge is in nobody's way
+            "\"at\": {\"tie\": \"together\", \"pins\": [\"q\", \"p\"]}}, \"dimensions\": {\"gap\":"
+                + " {\"along\": \"straight\", \"ends\": [\"a\", {\"part\": \"plate\"}]}");
+    // what names no edge and no point is in nobody's way
     assertThat(
             outline(
                     OutlineShaping.symmetrical("plate", places(box()), at(450, 500), at(450, 600))
