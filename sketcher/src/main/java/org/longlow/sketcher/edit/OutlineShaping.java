@@ -2,7 +2,6 @@ package org.longlow.sketcher.edit;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -119,20 +118,36 @@ public final class OutlineShaping {
     return new Outline.Drawn(vertices, true, false, drawn.holes());
   }
 
-  /** Refuses where a tie names an edge by its number, which would be another edge afterwards. */
+  /** Refuses where an edge or point is named by its number, which would be another afterwards. */
   private static void counted(Layout layout, String part) {
-    List<String> ties =
-        layout.ties().entrySet().stream()
-            .filter(e -> e.getValue().kind() == TieKind.ON_EDGE && e.getValue().part().equals(part))
-            .map(Map.Entry::getKey)
-            .toList();
-    if (!ties.isEmpty()) {
+    List<String> named = new ArrayList<>();
+    layout
+        .ties()
+        .forEach(
+            (name, tie) -> {
+              if (tie.kind() == TieKind.ON_EDGE && tie.part().equals(part)) {
+                named.add("tie " + name);
+              }
+            });
+    layout
+        .dimensions()
+        .forEach(
+            (name, d) -> {
+              if (d.ends().stream().anyMatch(e -> e.part().equals(part) && e.point().isPresent())) {
+                named.add("dimension " + name);
+              }
+            });
+    if (!named.isEmpty()) {
+      boolean one = named.size() == 1;
       throw new OutOfRange(
-          "the edges of "
+          "the points of "
               + part
-              + " would be counted anew, and tie "
-              + String.join(", ", ties)
-              + " names one by its number; let go of it first");
+              + " would be counted anew, and "
+              + String.join(", ", named)
+              + (one ? " names" : " name")
+              + " one by its number; let go of "
+              + (one ? "it" : "them")
+              + " first");
     }
   }
 
@@ -276,16 +291,15 @@ public final class OutlineShaping {
     return smooth.get(edge) || smooth.get((edge + 1) % smooth.size());
   }
 
+  /** Where an edge that begins to one side of an axis and ends to the other crosses it first. */
   private static Outline.Vertex crossing(List<PointMm> edge, Side side, boolean smooth) {
-    for (int i = 1; i < edge.size(); i++) {
-      double a = side.of(edge.get(i - 1));
-      double b = side.of(edge.get(i));
-      if (a == 0 || a * b < 0) {
-        return PointEdits.written(
-            edge.get(i - 1).towards(edge.get(i), a == b ? 0 : a / (a - b)), smooth);
-      }
+    int i = 1;
+    while (side.of(edge.get(i - 1)) * side.of(edge.get(i)) > 0) {
+      i++;
     }
-    return PointEdits.written(edge.get(edge.size() - 1), smooth);
+    double a = side.of(edge.get(i - 1));
+    double b = side.of(edge.get(i));
+    return PointEdits.written(edge.get(i - 1).towards(edge.get(i), a / (a - b)), smooth);
   }
 
   /** Returns the edit that writes out the image of a half, so that both can be changed apart. */
