@@ -100,7 +100,7 @@ public final class OutlineShaping {
               + layout.units().says(byMm, Shown.LENGTH_IN_TENTHS)
               + "; take a smaller distance");
     }
-    Optional<List<PointMm>> moved = pointByPoint(ring, byMm);
+    Optional<List<PointMm>> moved = pointByPoint(ring, drawn.smooth(), byMm);
     if (moved.isPresent() && isNear(moved.get(), drawn.smooth(), one)) {
       List<Outline.Vertex> vertices = new ArrayList<>();
       for (int i = 0; i < drawn.vertices().size(); i++) {
@@ -119,7 +119,7 @@ public final class OutlineShaping {
   }
 
   /** Refuses where an edge or point is named by its number, which would be another afterwards. */
-  private static void counted(Layout layout, String part) {
+  static void counted(Layout layout, String part) {
     List<String> named = new ArrayList<>();
     layout
         .ties()
@@ -173,7 +173,8 @@ public final class OutlineShaping {
   }
 
   /** Moves each point along the middle of its corner; empty where a corner is too sharp. */
-  private static Optional<List<PointMm>> pointByPoint(List<PointMm> ring, double byMm) {
+  private static Optional<List<PointMm>> pointByPoint(
+      List<PointMm> ring, List<Boolean> smooth, double byMm) {
     int n = ring.size();
     boolean counterClockwise = twiceArea(ring) > 0;
     double out = counterClockwise ? byMm : -byMm;
@@ -191,7 +192,9 @@ public final class OutlineShaping {
       if (open < 2 / (MITRE * MITRE)) {
         return Optional.empty();
       }
-      moved.add(ring.get(i).plus(a.plus(b).times(out / open)));
+      // a corner goes to where its edges meet again, a smooth point straight out
+      double share = smooth.get(i) ? 1 / Math.sqrt(2 * open) : 1 / open;
+      moved.add(ring.get(i).plus(a.plus(b).times(out * share)));
     }
     return Optional.of(moved);
   }

@@ -14,8 +14,8 @@ import java.util.SplittableRandom;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.AffineTransformation;
@@ -81,8 +81,8 @@ class OutlineShapingTest {
 
   /** A ring of eight smooth points is near enough to its offset to stay one. */
   @ParameterizedTest
-  @ValueSource(ints = {1, -1})
-  void smoothOutlinesStaySmooth(int way) {
+  @CsvSource({"1,0.5", "-1,0.5", "1,1.5", "-1,-1"})
+  void smoothOutlinesStaySmooth(int way, double byMm) {
     StringBuilder points = new StringBuilder();
     for (int i = 0; i < 8; i++) {
       double angle = way * 2 * Math.PI * i / 8;
@@ -92,11 +92,15 @@ class OutlineShapingTest {
           .append(", \"smooth\"]");
     }
     Layout ring = Plates.points(points.toString());
-    Layout larger = after(ring, OutlineShaping.offset("plate", places(ring), 0.5, false));
+    Layout larger = after(ring, OutlineShaping.offset("plate", places(ring), byMm, false));
     assertThat(outline(larger).vertices()).hasSize(8).allMatch(Outline.Vertex::smooth);
+    // a smooth point goes straight out by just that much
+    assertThat(area(larger).getEnvelopeInternal().getWidth())
+        .isCloseTo(2 * (60 + byMm), within(0.001));
     double length = area(ring).getLength();
     assertThat(area(larger).getArea() - area(ring).getArea())
-        .isCloseTo(0.5 * length, within(OutlineShaping.OFFSET_MM * length));
+        .isCloseTo(
+            byMm * length + Math.PI * byMm * byMm, within(OutlineShaping.OFFSET_MM * length));
   }
 
   @Test
