@@ -7,6 +7,7 @@ import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
 import javafx.application.Application;
 import javafx.application.Platform;
+import javafx.beans.value.ChangeListener;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Scene;
 import javafx.stage.Screen;
@@ -73,19 +74,20 @@ public final class LonglowWindow extends Application {
     Timeline disk = new Timeline(new KeyFrame(DISK_LOOK, e -> desk.files().checkDisk()));
     disk.setCycleCount(Timeline.INDEFINITE);
     disk.play();
-    stage
-        .focusedProperty()
-        .addListener(
-            (o, was, is) -> {
-              if (is) {
-                desk.files().checkDisk();
-              }
-            });
+    ChangeListener<Boolean> comingBack =
+        (o, was, is) -> {
+          if (is) {
+            desk.files().checkDisk();
+          }
+        };
+    stage.focusedProperty().addListener(comingBack);
     stage.setOnHidden(
         e -> {
           window.keepHabits();
           disk.stop();
           desk.close();
+          // a stage may be shown again with another window, and is not to keep this one
+          stage.focusedProperty().removeListener(comingBack);
         });
     stage.show();
     return window;
