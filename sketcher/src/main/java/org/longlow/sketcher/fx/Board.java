@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import javafx.application.Platform;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
@@ -301,6 +302,7 @@ final class Board extends Region {
       if (fitted && desk.shown().isPresent()) {
         frame = fitting(desk.shown().get());
         askScale();
+        Platform.runLater(onView);
       }
       paintSheet();
       paintGlass();
@@ -310,24 +312,17 @@ final class Board extends Region {
   private void refresh() {
     Optional<Shown> shown = desk.shown();
     Session session = desk.session().orElse(null);
-    if (shown.isPresent() && session != painting && getWidth() > 0) {
+    boolean begun = shown.isPresent() && session != painting && getWidth() > 0;
+    if (begun) {
       painting = session;
       fitted = true;
-      refits = REFITS;
+    }
+    boolean other = shown.map(s -> s.options().dimensions() != dimensioned).orElse(false);
+    // drawn for this scale its names stand elsewhere
+    boolean redrawn = shown.map(s -> s.options().denominator() != fittedAt).orElse(false);
+    if (begun || fitted && (other || redrawn && refits > 0)) {
+      refits = begun || other ? REFITS : refits - 1;
       dimensioned = shown.get().options().dimensions();
-      frame = fitting(shown.get());
-      askScale();
-    }
-    if (fitted && shown.isPresent() && shown.get().options().dimensions() != dimensioned) {
-      dimensioned = !dimensioned;
-      frame = fitting(shown.get());
-      askScale();
-    }
-    if (fitted
-        && refits > 0
-        && shown.map(s -> s.options().denominator() != fittedAt).orElse(false)) {
-      // drawn for this scale its names stand elsewhere
-      refits--;
       frame = fitting(shown.get());
       askScale();
     }

@@ -42,6 +42,8 @@ final class TicketSpot {
   private String placedFor;
   private int columns = 2;
   private double lower = 1;
+  private double placedLetters;
+  private ViewFrame placedIn;
 
   TicketSpot(Ticket ticket, BenchPane bench, Board board, Tags tags) {
     this.ticket = ticket;
@@ -73,6 +75,8 @@ final class TicketSpot {
       lower = lower(at, high);
       ticket.relocate(Math.round(at.x()), Math.round(at.y()));
       placedFor = chosen;
+      placedLetters = TextSize.of(ticket);
+      placedIn = board.frame();
     }
     bench.setColumns(columns);
     double wide = width(columns);
@@ -81,7 +85,7 @@ final class TicketSpot {
     ticket.resizeRelocate(x, y, wide, Math.min(tall(columns, high, lower), room.bottom() - y));
   }
 
-  /** It stays where it is while the same thing is picked, unless it has come to hide it. */
+  /** It stays where it is while the same thing is picked, unless it has come to hide more. */
   private boolean mayStay(String chosen, Spots.Box picked, Spots.Box room) {
     Spots.Box at =
         new Spots.Box(
@@ -90,7 +94,10 @@ final class TicketSpot {
         && at.height() > 0
         && at.right() <= room.right()
         && at.y() + Math.min(at.height(), HEAD_PX) <= room.bottom()
-        && (picked == null || at.shared(picked) == 0);
+        && (picked == null || at.shared(picked) == 0)
+        && placedLetters == TextSize.of(ticket)
+        && (board.frame().equals(placedIn)
+            || tags.heads().stream().allMatch(head -> at.shared(head) == 0));
   }
 
   private List<Spots.Size> shapes(Spots.Box room, double lost) {

@@ -10,7 +10,7 @@ import javafx.geometry.Bounds;
 import javafx.geometry.Insets;
 import javafx.scene.Node;
 import javafx.scene.control.ScrollBar;
-import javafx.scene.control.TextField;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -147,9 +147,20 @@ class CardWalkTest {
     Bounds slip = at(hands.node("cushion-ticket", Node.class));
     Bounds board = at(hands.window().board());
     assertThat(board.contains(slip)).isTrue();
-    hands.click("field-pan-layer-1-thickness");
-    Bounds field = at(hands.node("field-pan-layer-1-thickness", TextField.class));
-    assertThat(slip.contains(field)).as("%s in %s", field, slip).isTrue();
+    Node pane = hands.node("cushion-bench", Node.class);
+    Node field = Hands.onFx(() -> pane.lookup("#field-pan-layer-1-thickness"));
+    Node scrolled = Hands.onFx(() -> scrolledRound(pane));
+    assertThat(slip.contains(at(scrolled))).as("what scrolls is in its slip").isTrue();
+    assertThat(at(pane).contains(at(field))).as("what is on it scrolls with it").isTrue();
+    assertThat(at(pane).getHeight()).isGreaterThan(at(scrolled).getHeight());
+  }
+
+  private static Node scrolledRound(Node node) {
+    Node at = node.getParent();
+    while (!(at instanceof ScrollPane)) {
+      at = at.getParent();
+    }
+    return at;
   }
 
   /** At the scale it is fitted to, every name is written inside of the rules. */
