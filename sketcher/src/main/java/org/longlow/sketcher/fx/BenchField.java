@@ -23,6 +23,9 @@ import org.longlow.sketcher.edit.Target;
 /** One quantity on the bench: its name, a field for value or formula, what it is worth. */
 final class BenchField extends VBox {
 
+  /** A choice with more characters than this wants more room than a plain field has. */
+  private static final int LONGEST_CHOICE = 12;
+
   private final Desk desk;
   private final Target target;
   private final TextField field = new TextField();
@@ -45,7 +48,11 @@ final class BenchField extends VBox {
     loosen = new LoosenLine(desk);
     range = freed(row).map(measure -> new FreeLine(desk, measure));
     // what has more than its field wants a line of its own
-    broad = row.measure() || row.drops() || target instanceof Target.OfTie;
+    broad =
+        row.measure()
+            || row.drops()
+            || target instanceof Target.OfTie
+            || row.choices().stream().anyMatch(c -> c.length() > LONGEST_CHOICE);
     setAlignment(Pos.BOTTOM_LEFT);
     getStyleClass().add("bench-row");
     Label name = Bits.wrapped(row.label(), "bench-label");

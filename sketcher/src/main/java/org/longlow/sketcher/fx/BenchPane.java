@@ -130,7 +130,7 @@ final class BenchPane extends VBox {
         Bench.of(shown.layout(), shown.study().placed().places(), desk.options().chosen());
     entry.show(bench, shown.layout());
     several.refresh();
-    head.setText(bench.title() + ", " + bench.kind());
+    head.setText(bench.title() + (bench.kind().equals(bench.title()) ? "" : ", " + bench.kind()));
     note.setText(bench.note());
     show(note, !bench.note().isEmpty());
     boolean isPin = bench.subject().startsWith("pin:");

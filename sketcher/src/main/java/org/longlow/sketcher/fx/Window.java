@@ -92,10 +92,10 @@ final class Window extends StackPane {
     StackPane middle = new StackPane(card, notices);
     middle.getChildren().addAll(slips);
     middle.getStyleClass().add("middle");
-    StackPane.setAlignment(paper, Pos.TOP_RIGHT);
-    StackPane.setAlignment(keysPane, Pos.TOP_RIGHT);
-    StackPane.setAlignment(findPane, Pos.TOP_RIGHT);
-    StackPane.setAlignment(tracePane, Pos.TOP_RIGHT);
+    middle.setAlignment(Pos.TOP_RIGHT);
+    for (Node slip : List.of(keysPane, findPane, tracePane)) {
+      StackPane.setMargin(slip, new Insets(14, 14, 14, 0));
+    }
     StackPane.setAlignment(gallery, Pos.TOP_LEFT);
     StackPane.setAlignment(notices, Pos.BOTTOM_LEFT);
     StackPane.setMargin(notices, new Insets(0, 40, Rule.WIDTH_PX + 10, Rule.WIDTH_PX + 10));
