@@ -76,6 +76,7 @@ final class CushionBench extends VBox {
     desk.dropNotice(TOPIC);
     isOpen = true;
     card.layBeside(ticket, this::closeOne, this::close);
+    ticket.applyCss(); // what scrolls is on no card, and can have no keyboard, before it has a skin
     pane.lay(picked().get());
   }
 
