@@ -95,6 +95,9 @@ public final class HeldMark implements AutoCloseable {
       }
     } catch (IOException e) {
       held = false;
+      if (there == null) {
+        Files.deleteIfExists(file); // nothing was begun
+      }
       throw new FileSystemException(file.toString(), null, e.getMessage());
     } finally {
       if (!held) {

@@ -166,7 +166,7 @@ public final class WholeFile {
     return path;
   }
 
-  private static void move(Path from, Path to) throws IOException {
+  static void move(Path from, Path to) throws IOException {
     for (int left = MOVES; ; left--) {
       try {
         Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
@@ -193,7 +193,7 @@ public final class WholeFile {
   }
 
   /** Forces the new name to the disk; Windows opens no folders and does it by itself. */
-  private static void force(Path folder) {
+  static void force(Path folder) {
     try (FileChannel names = FileChannel.open(folder, StandardOpenOption.READ)) {
       names.force(true);
     } catch (IOException e) {

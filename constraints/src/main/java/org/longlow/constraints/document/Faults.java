@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.longlow.constraints.words.Counted;
 import org.longlow.constraints.words.Names;
 
 /**
@@ -91,7 +92,8 @@ public final class Faults {
                 .toList());
     int left = list.size() - all.size();
     if (left > 0) {
-      all.add(new Fault("$", "", "has " + left + " more faults", "mend the ones above first"));
+      all.add(
+          new Fault("$", "", "has " + Counted.of(left, "more fault"), "mend the ones above first"));
     }
     return List.copyOf(all);
   }

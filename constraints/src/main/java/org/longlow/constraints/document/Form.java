@@ -10,6 +10,7 @@ import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Outline;
+import org.longlow.constraints.words.Counted;
 
 /**
  * All that can be said of one thing of a layout, as its kind describes it: a row for each field,
@@ -263,7 +264,7 @@ public record Form(String name, String help, List<Row> rows) {
         At inside =
             at.inside(
                 Integer.toString(i),
-                one(at.label()) + " " + (i + 1),
+                Counted.one(at.label()) + " " + (i + 1),
                 list.get(i),
                 list.size() > type.fewest());
         type.item().by(this, inside);
@@ -279,7 +280,7 @@ public record Form(String name, String help, List<Row> rows) {
               at.path(),
               at.name(),
               at.depth() + 1,
-              one(at.label()),
+              Counted.one(at.label()),
               at.help(),
               "",
               "",
@@ -303,10 +304,6 @@ public record Form(String name, String help, List<Row> rows) {
       return item instanceof Type.Word<?> word
           ? word.words().stream().filter(w -> !there.contains(w)).toList()
           : List.of();
-    }
-
-    private static String one(String many) {
-      return many.endsWith("s") ? many.substring(0, many.length() - 1) : many;
     }
 
     @Override

@@ -2,6 +2,7 @@ package org.longlow.constraints.document;
 
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Unit;
+import org.longlow.rider.words.Decimals;
 
 /** The range that a quantity must lie in, in the unit it is shown in; ends included unless open. */
 public record Range(double from, double to, boolean open) {
@@ -56,8 +57,6 @@ public record Range(double from, double to, boolean open) {
 
   public static String number(double value) {
     double rounded = Math.rint(value * 1e6) / 1e6;
-    return rounded == Math.rint(rounded) && Math.abs(rounded) < 1e15
-        ? Long.toString((long) rounded)
-        : Double.toString(rounded);
+    return Decimals.written(Double.isFinite(rounded) ? rounded : value);
   }
 }

@@ -2,7 +2,7 @@ package org.longlow.constraints.figure;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import org.longlow.rider.words.Decimals;
 
 /**
  * Unpacks optional inputs and notes every fault on the way; a faulty number is handed on as NaN so
@@ -42,7 +42,7 @@ final class Needs {
   double within(String name, Double value, double least, double most) {
     return value != null && value >= least && value <= most
         ? value
-        : fault(name, value, String.format(Locale.ROOT, "%s to %s", least, most));
+        : fault(name, value, Decimals.written(least) + " to " + Decimals.written(most));
   }
 
   /** A rake short of lying flat: beyond it trail has no meaning. */
@@ -67,7 +67,7 @@ final class Needs {
   }
 
   double fault(String name, Double value, String allowed) {
-    faults.add(new FigureFault(name, value == null ? "missing" : value.toString(), allowed));
+    faults.add(new FigureFault(name, value == null ? "missing" : Decimals.written(value), allowed));
     return Double.NaN;
   }
 

@@ -88,8 +88,8 @@ final class Binding {
   }
 
   private Object whole(String path, JsonNode node) {
-    return node.isIntegralNumber() && Math.abs(node.longValue()) <= Integer.MAX_VALUE
-        ? Integer.valueOf((int) node.longValue())
+    return node.isIntegralNumber() && node.canConvertToInt()
+        ? Integer.valueOf(node.intValue())
         : wrong(path, node, "must be a whole number");
   }
 

@@ -177,9 +177,8 @@ final class DocumentReader implements Type.Cases<DocumentReader.Found, Object> {
 
   @Override
   public Object whole(Type.Whole type, Found at) {
-    return at.json().isIntegralNumber()
-        ? (Object)
-            (int) Math.max(Integer.MIN_VALUE, Math.min(Integer.MAX_VALUE, at.json().longValue()))
+    return at.json().isIntegralNumber() && at.json().canConvertToInt()
+        ? (Object) at.json().intValue()
         : refuse(at, type.said(), "");
   }
 
@@ -209,7 +208,7 @@ final class DocumentReader implements Type.Cases<DocumentReader.Found, Object> {
     if (!at.json().isTextual() && !at.json().isNumber()) {
       return refuse(at, "is no quantity", "write one such as \"1600 mm\" or a formula");
     }
-    String text = at.json().asText();
+    String text = Json.text(at.json());
     if (text.codePointCount(0, text.length()) > Formula.MAX_LENGTH) {
       return refuse(
           at,

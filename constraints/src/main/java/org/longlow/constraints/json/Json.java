@@ -21,6 +21,7 @@ import org.longlow.constraints.document.Faults;
 import org.longlow.constraints.document.FieldPath;
 import org.longlow.constraints.words.DecimalComma;
 import org.longlow.constraints.words.Quoted;
+import org.longlow.rider.words.Decimals;
 
 /**
  * The one way text becomes JSON values and back.
@@ -40,6 +41,9 @@ final class Json {
 
   /** Most values accepted in one file. */
   static final int MAX_VALUES = 200_000;
+
+  /** Of a number that is refused so many characters are shown. */
+  private static final int LONGEST_SHOWN = 20;
 
   static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
@@ -221,7 +225,9 @@ final class Json {
     private JsonNode number(String path, String text) {
       double value = Double.parseDouble(text);
       if (!Double.isFinite(value)) {
-        faults.structure(path, text, "is beyond the range of numbers", "look at the exponent");
+        String shown =
+            text.length() > LONGEST_SHOWN ? text.substring(0, LONGEST_SHOWN) + "..." : text;
+        faults.structure(path, shown, "is beyond the range of numbers", "look at the exponent");
         return NODES.numberNode(0);
       }
       boolean whole = value == Math.rint(value) && Math.abs(value) < 1e15;
@@ -240,7 +246,13 @@ final class Json {
     if (node.isArray()) {
       return node.isEmpty() ? "[]" : "[...]";
     }
-    return node.isTextual() ? Quoted.cut(node.textValue()) : node.asText();
+    return node.isTextual() ? Quoted.cut(node.textValue()) : text(node);
+  }
+
+  /** Returns what a number or word is written as, a huge number such as 1e308. */
+  static String text(JsonNode node) {
+    boolean whole = node.isInt() || node.isLong();
+    return node.isNumber() && !whole ? Decimals.written(node.doubleValue()) : node.asText();
   }
 
   static String quoted(String text) {

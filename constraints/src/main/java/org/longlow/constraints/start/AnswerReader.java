@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.longlow.constraints.document.Fault;
+import org.longlow.constraints.document.Range;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Expr;
 import org.longlow.constraints.formula.Formula;
@@ -78,13 +79,25 @@ public final class AnswerReader {
       case PLACE -> oneOf(question, text, words(Place.values()), answers::place);
       case BOX -> box(text, drive);
       case FRONT -> oneOf(question, text, words(FrontPart.Kind.values()), answers::front);
-      case LAW ->
-          answers.law(
-              Arrays.stream(text.split(","))
-                  .map(String::strip)
-                  .filter(s -> !s.isEmpty() && !s.equals("none"))
-                  .toList());
+      case LAW -> law(text);
     }
+  }
+
+  private void law(String text) {
+    if (text.equals("none")) {
+      answers.law(List.of());
+      return;
+    }
+    List<String> sets = Arrays.stream(text.split(",", -1)).map(String::strip).toList();
+    if (sets.contains("")) {
+      fault(
+          Question.LAW,
+          text,
+          "names nothing before or after a comma",
+          "write names with commas between, such as us, uk, or none");
+      return;
+    }
+    answers.law(sets);
   }
 
   private Drive drive(Map<Question, String> written) {
@@ -266,12 +279,14 @@ public final class AnswerReader {
           Question.BOX,
           text,
           "has no mass",
-          String.format(
-              Locale.ROOT,
-              "weigh it; one of that size may have %.0f kg: %s, %.0f kg",
-              kg,
-              text,
-              kg));
+          kg > Range.largest(Dim.MASS)
+              ? "look at its sides and their unit, and weigh it"
+              : String.format(
+                  Locale.ROOT,
+                  "weigh it; one of that size may have %.0f kg: %s, %.0f kg",
+                  kg,
+                  text,
+                  kg));
       return;
     }
     quantity(Question.BOX, text, halves[1].strip(), Dim.MASS)

@@ -81,7 +81,7 @@ record Posed(
               Room.AHEAD_FROM_PAN_MM + cargo.lowRearMm(),
               Room.DECK_MM + Cargo.heightMm(cargo.ahead()) - height));
     }
-    railsAhead(kit, rolling, cargo).ifPresent(tops::add);
+    railsAhead(brief, kit, rolling, cargo).ifPresent(tops::add);
     Sitter sitter = new Sitter(kit, height, least, rolling, tops);
     Spots spots = sitter.settle();
     List<Sitting> sittings = kit.sit(spots, kit.head.isPresent());
@@ -89,8 +89,9 @@ record Posed(
   }
 
   /** The rails under the pan, where something long under it makes them reach out ahead of it. */
-  private static Optional<Sitter.Top> railsAhead(SeatKit kit, Rolling rolling, Cargo cargo) {
-    double bend = Room.seatBendFromPanMm(kit, rolling, cargo);
+  private static Optional<Sitter.Top> railsAhead(
+      Brief brief, SeatKit kit, Rolling rolling, Cargo cargo) {
+    double bend = Room.seatBendFromPanMm(brief, kit, rolling, cargo);
     double up = bend * Math.tan(Math.toRadians(kit.panRiseDeg())) - Room.RAIL_UNDER_MM;
     double front = SeatKit.PAN_MM * Math.cos(Math.toRadians(kit.panRiseDeg()));
     return bend < front - Room.RAIL_THIN_MM

@@ -104,8 +104,7 @@ final class Room {
     backKnotMm = seatXMm + backFoot().x();
     hangsOnFloor = full || backKnotMm - rolling.pivot.x() > FLATTEST_BACK_RAIL_MM;
     boolean packed = full || wide(rolling, cargo);
-    double beforePivot =
-        rolling.pivot.x() + (brief.electric() ? PLAIN_FROM_PIVOT_MM : PIPE_FROM_PIVOT_MM);
+    double beforePivot = rolling.pivot.x() + fromPivotMm(brief);
     double beforeRail = backKnotMm + BEFORE_RAIL_MM;
     double row = Cargo.lengthMm(cargo.under());
     double underPan = seatXMm + PAN_ROOM_MM - RAIL_THIN_MM / 2 - row;
@@ -205,16 +204,23 @@ final class Room {
     return wide(rolling, cargo) && !engine ? SEAT_RAIL_SLOPES_MM : 0;
   }
 
+  /** How far ahead of the pivot what stands under the pan may begin, mm. */
+  private static double fromPivotMm(Brief brief) {
+    return brief.electric() ? PLAIN_FROM_PIVOT_MM : PIPE_FROM_PIVOT_MM;
+  }
+
   /**
    * The farthest ahead of the pan's rear end that the rails under it bend down, with the seat as
-   * far back as it goes, mm.
+   * far back as it goes, mm. What is under the pan begins at the pivot then, or at the rail of the
+   * back where it is packed.
    */
-  static double seatBendFromPanMm(SeatKit kit, Rolling rolling, Cargo cargo) {
-    double from =
-        Math.max(backFoot(kit).x() + BEFORE_RAIL_MM, PIPE_FROM_PIVOT_MM - SEAT_FROM_PIVOT_MM);
+  static double seatBendFromPanMm(Brief brief, SeatKit kit, Rolling rolling, Cargo cargo) {
+    double from = fromPivotMm(brief) - SEAT_FROM_PIVOT_MM;
+    if (wide(rolling, cargo) || !cargo.behind().isEmpty()) {
+      from = Math.max(from, backFoot(kit).x() + BEFORE_RAIL_MM);
+    }
     double to = from + Cargo.lengthMm(cargo.under()) + RAIL_THIN_MM / 2 + sloping(rolling, cargo);
-    boolean packed = wide(rolling, cargo) || !cargo.behind().isEmpty();
-    return (packed ? Math.max(PAN_ROOM_MM, to) : PAN_ROOM_MM) - SEAT_RAIL_SLOPES_MM;
+    return Math.max(PAN_ROOM_MM, to) - SEAT_RAIL_SLOPES_MM;
   }
 
   /** Returns a place counted from the pan's rear end as one of the machine. */

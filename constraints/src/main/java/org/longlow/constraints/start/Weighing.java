@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Measures;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.layout.StandPart;
 import org.longlow.constraints.machine.chassis.MassPoint;
+import org.longlow.constraints.machine.ride.Suspension;
 import org.longlow.constraints.seat.Seats;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.PartShape;
@@ -85,27 +85,27 @@ final class Weighing {
 
   /** Springs with which the wheels rest well between their stops under every load. */
   Tuning sprung(Tuning tuning) {
-    double rake = Math.toRadians(Rolling.RAKE_DEG);
-    boolean slides =
-        layout.parts(FrontPart.class).anyMatch(f -> f.type() == FrontPart.Kind.TELESCOPIC);
-    double slope = slides ? Math.cos(rake) : 1;
-    return tuning.withSprings(spring(true, slope), spring(false, 1));
+    return tuning.withSprings(
+        spring(true, wheels.frontSuspension()), spring(false, wheels.rearSuspension()));
   }
 
-  private Tuning.Spring spring(boolean front, double slope) {
+  /** What presses a spring is what is carried times the rise of the axle along its path there. */
+  private Tuning.Spring spring(boolean front, Suspension suspension) {
     double base = drawn.pin("frontAxle").x();
     double least = Double.POSITIVE_INFINITY;
     double most = 0;
     for (Rider load : loads) {
       MassPoint sprung = on(load).sprung().total();
       double share = sprung.at().x() / base;
-      double newtons = GRAVITY * sprung.massKg() * (front ? share : 1 - share) * slope;
+      double newtons = GRAVITY * sprung.massKg() * (front ? share : 1 - share);
       least = Math.min(least, newtons);
       most = Math.max(most, newtons);
     }
-    double travel = (Rolling.BUMP_MM + Rolling.DROOP_MM) / slope;
-    double rate = Math.max(1, (most - least) / ((LADEN_AT - EMPTY_AT) * travel));
-    double preload = Math.max(0, least - rate * EMPTY_AT * travel);
+    double way = suspension.droopMm() + suspension.bumpMm();
+    least *= suspension.path().direction(EMPTY_AT * way - suspension.droopMm()).z();
+    most *= suspension.path().direction(LADEN_AT * way - suspension.droopMm()).z();
+    double rate = Math.max(1, (most - least) / ((LADEN_AT - EMPTY_AT) * way));
+    double preload = Math.max(0, least - rate * EMPTY_AT * way);
     return new Tuning.Spring(Math.rint(rate * 10) / 10, Math.rint(preload / 5) * 5);
   }
 

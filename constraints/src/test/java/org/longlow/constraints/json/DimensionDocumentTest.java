@@ -46,6 +46,32 @@ class DimensionDocumentTest {
     assertThat(LayoutWriter.toJson(plank)).contains("\"ends\": [\"frontAxle\"]");
   }
 
+  /** The last is 2^64 + 3, which a count of 64 bits takes for 3. */
+  @ParameterizedTest
+  @CsvSource({
+    "2147483647, 2147483647",
+    "2147483648, 2147483648",
+    "-3000000000, -3000000000",
+    "1e308, 1e308",
+    "18446744073709551619, 1.8446744073709552e19"
+  })
+  void aPointTooLargeIsSaidAsItIsWritten(String written, String said) {
+    assertThat(
+            Plank.faults(
+                Plank.with(
+                    "\"dimensions\": {",
+                    "\"dimensions\": {\"odd\": {\"ends\": [{\"part\": \"engine\", \"point\": "
+                        + written
+                        + "}, \"rearAxle\"]},")))
+        .singleElement()
+        .satisfies(
+            fault -> {
+              assertThat(fault.path()).isEqualTo("$.dimensions.odd.ends[0].point");
+              assertThat(fault.value()).isEqualTo(said);
+              assertThat(fault.message()).startsWith("must be a whole number from 0 to");
+            });
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.layout.StandPart;
@@ -15,7 +16,6 @@ import org.longlow.constraints.machine.chassis.Tyre;
 import org.longlow.constraints.machine.ride.ParkedStability;
 import org.longlow.constraints.machine.ride.Suspension;
 import org.longlow.constraints.machine.ride.Tori;
-import org.longlow.constraints.study.Study;
 import org.longlow.constraints.study.TestMachine;
 import org.longlow.rider.geom.PointMm;
 
@@ -23,13 +23,14 @@ import org.longlow.rider.geom.PointMm;
 class OnStandTest {
 
   private static OnStand on(TestMachine machine) {
-    Study study = machine.study();
-    Standing parked = study.standing(Condition.empty(Stance.Kind.PARKED)).orElseThrow();
+    Stood stood = new Stood(machine);
+    Standing parked = stood.in(Stance.Kind.PARKED);
     return new OnStand(
-        Wheels.of(study.layout(), study.placed().places()),
-        parked,
-        MassPoint.Sum.of(List.of(parked.load().total())),
-        study.layout().parts(StandPart.class).findFirst().orElseThrow());
+        stood.wheels, parked, MassPoint.Sum.of(List.of(parked.load().total())), stand(stood));
+  }
+
+  private static StandPart stand(Stood stood) {
+    return stood.layout.parts(StandPart.class).findFirst().orElseThrow();
   }
 
   private static TestMachine soft(String footZ) {
@@ -120,10 +121,10 @@ class OnStandTest {
   @ParameterizedTest
   @ValueSource(strings = {"tourer", "runabout", "trolley"})
   void stuckSpringsLeaveGeometryAlone(String name) {
-    Study study = TestMachine.named(name).study();
-    Standing parked = study.standing(Condition.empty(Stance.Kind.PARKED)).orElseThrow();
-    Wheels wheels = Wheels.of(study.layout(), study.placed().places());
-    StandPart stand = study.layout().parts(StandPart.class).findFirst().orElseThrow();
+    Stood stood = new Stood(TestMachine.named(name));
+    Standing parked = stood.in(Stance.Kind.PARKED);
+    Wheels wheels = stood.wheels;
+    StandPart stand = stand(stood);
     MassPoint total = parked.load().total();
     OnStand stuck = new OnStand(wheels, parked, MassPoint.Sum.of(List.of(total)), stand).stuck();
     double y = parked.places().value(stand.y());
@@ -184,52 +185,116 @@ class OnStandTest {
   }
 
   /**
-   * Leaned, the springs are where their forces hold the loads that are told: what a spring carries,
-   * over the road's rise of its axle, is the wheel's load less what is unsprung.
+   * Leaned, the springs are where their forces hold the loads that are told: what a spring carries
+   * is the wheel's load less what is unsprung, over the road's rise of its axle; where the foot
+   * goes with the wheel, the foot's load over the rise of the foot as well.
    */
-  @ParameterizedTest
-  @ValueSource(doubles = {3, 11, 19})
-  void springsHoldTheLoadsThatAreTold(double deg) {
-    Study study = soft("150").study();
-    Standing parked = study.standing(Condition.empty(Stance.Kind.PARKED)).orElseThrow();
-    Wheels wheels = Wheels.of(study.layout(), study.placed().places());
-    OnStand.Held held = on(soft("150")).at(Math.toRadians(deg));
+  @ParameterizedTest(name = "{0} deg, {1}")
+  @CsvSource({
+    "3, no wheel",
+    "11, no wheel",
+    "7, no wheel",
+    "4, rear wheel",
+    "9, rear wheel",
+    "4, front wheel",
+    "9, front wheel"
+  })
+  void springsHoldTheLoadsThatAreTold(double deg, String footOn) {
+    TestMachine machine =
+        switch (footOn) {
+          case "rear wheel" -> footWith("[90, 60]", "rear-wheel");
+          case "front wheel" -> footWith("[1330, 60]", "front-wheel");
+          default -> soft("150");
+        };
+    Stood stood = new Stood(machine);
+    Standing parked = stood.in(Stance.Kind.PARKED);
+    Wheels wheels = stood.wheels;
+    OnStand.Held held = on(machine).at(Math.toRadians(deg));
     ParkedStability s = held.statics().orElseThrow();
     Springs springs = parked.springs().orElseThrow();
     double weight = parked.load().total().massKg() * 9.80665;
+    int free = 0;
     for (boolean front : new boolean[] {true, false}) {
       Suspension on = front ? wheels.frontSuspension() : wheels.rearSuspension();
       double travel = front ? held.frontTravelMm() : held.rearTravelMm();
       double wheelN = weight * (front ? s.frontShare() : s.rearShare());
       double unsprung = 9.80665 * (front ? springs.atFront() : springs.atRear()).massKg();
-      double rise = riseMm(wheels, on, travel, held, Math.toRadians(deg));
+      double[] rise = riseMm(wheels, front, held, Math.toRadians(deg));
       double spring = on.preloadN() + on.rateNPerMm() * (travel + on.droopMm());
+      double carried = (wheelN - unsprung) * rise[0];
+      if (footOn.startsWith(front ? "front" : "rear")) {
+        carried += weight * s.footShare() * rise[1];
+        assertThat(weight * s.footShare() * rise[1]).isGreaterThan(5);
+      }
       if (travel > -on.droopMm() + 1e-3 && travel < on.bumpMm() - 1e-3) {
-        assertThat((wheelN - unsprung) * rise).as("front " + front).isCloseTo(spring, within(0.01));
+        assertThat(carried).as("front " + front).isCloseTo(spring, within(0.01));
+        free += footOn.startsWith(front ? "rear" : "front") ? 0 : 1;
       }
     }
+    assertThat(free).isPositive();
     assertThat(held.frontTravelMm())
         .isBetween(-wheels.frontSuspension().droopMm(), wheels.frontSuspension().bumpMm());
   }
 
-  /** How far an axle goes up from the leaned road for each millimetre of travel. */
-  private static double riseMm(
-      Wheels wheels, Suspension on, double travel, OnStand.Held held, double lean) {
-    PointMm front = wheels.frontSuspension().path().axle(held.frontTravelMm());
-    PointMm rear = wheels.rearSuspension().path().axle(held.rearTravelMm());
-    Tyre f = wheels.frontTyre();
-    Tyre r = wheels.rearTyre();
-    Ground ground = Ground.under(rear, r.freeRadiusMm(), front, f.freeRadiusMm());
+  private static TestMachine footWith(String at, String wheel) {
+    return TestMachine.named("trolley")
+        .with("pins", "sf", "{'at': " + at + ", 'with': '" + wheel + "'}");
+  }
+
+  /** What lies in the road holds nothing: the foot comes down, and that is no rest. */
+  @Test
+  void aCentreInTheRoadRestsNowhere() {
+    Stood stood = new Stood(soft("150"));
+    OnStand on =
+        new OnStand(
+            stood.wheels,
+            stood.in(Stance.Kind.PARKED),
+            MassPoint.Sum.of(List.of(new MassPoint(200, new PointMm(700, -300)))),
+            stand(stood));
+    assertThat(on.rests()).isNotEmpty().allMatch(held -> held.statics().isEmpty());
+    assertThat(on.rest()).isEmpty();
+  }
+
+  /** A foot that is out by a millimetre just holds. */
+  @ParameterizedTest
+  @CsvSource({"1, true", "0.999, false", "-1, true", "-0.999, false"})
+  void aFootAMillimetreOutHolds(String y, boolean holds) {
+    OnStand stuck = on(TestMachine.named("trolley").part("st", "y", "'" + y + " mm'")).stuck();
+    assertThat(stuck.at(0).statics().isPresent()).isEqualTo(holds);
+  }
+
+  /**
+   * How far an axle, and a foot that goes with it, go up from the leaned road for each millimetre
+   * of travel.
+   */
+  private static double[] riseMm(Wheels wheels, boolean atFront, OnStand.Held held, double lean) {
+    double f = held.frontTravelMm();
+    double r = held.rearTravelMm();
+    double df = atFront ? 0.5 : 0;
+    double dr = 0.5 - df;
+    Tyre front = wheels.frontTyre();
+    Tyre rear = wheels.rearTyre();
+    Ground ground =
+        Ground.under(
+            wheels.moved(f, r).pin("RA"),
+            rear.freeRadiusMm(),
+            wheels.moved(f, r).pin("FA"),
+            front.freeRadiusMm());
     Tori tori =
         new Tori(
             ground.wheelbaseMm(),
-            f.freeRadiusMm(),
-            f.sectionRadiusMm(),
-            r.freeRadiusMm(),
-            r.sectionRadiusMm(),
+            front.freeRadiusMm(),
+            front.sectionRadiusMm(),
+            rear.freeRadiusMm(),
+            rear.sectionRadiusMm(),
             lean);
-    PointMm low = ground.toRoad(on.path().axle(travel - 0.5));
-    PointMm high = ground.toRoad(on.path().axle(travel + 0.5));
-    return tori.at(high.x(), 0, high.z())[2] - tori.at(low.x(), 0, low.z())[2];
+    double[] rise = new double[2];
+    for (int i = 0; i < 2; i++) {
+      String pin = i == 1 ? "sf" : atFront ? "FA" : "RA";
+      PointMm low = ground.toRoad(wheels.moved(f - df, r - dr).pin(pin));
+      PointMm high = ground.toRoad(wheels.moved(f + df, r + dr).pin(pin));
+      rise[i] = tori.at(high.x(), 0, high.z())[2] - tori.at(low.x(), 0, low.z())[2];
+    }
+    return rise;
   }
 }

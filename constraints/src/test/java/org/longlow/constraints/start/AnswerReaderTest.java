@@ -126,6 +126,12 @@ class AnswerReaderTest {
     assertThat(faults(Question.PLACE, "nowhere at all").get(0))
         .contains("before, behind, hub, under");
     assertThat(faults(Question.LAW, "de").get(0)).contains("us, un-r53, uk");
+    for (String wrong : List.of(",", "us,", ",us", "us,,uk", " ")) {
+      assertThat(faults(Question.LAW, wrong)).as(wrong).hasSize(1);
+      assertThat(faults(Question.LAW, wrong).get(0)).contains("names nothing");
+    }
+    // none is all there is, or none of the names
+    assertThat(faults(Question.LAW, "none, us")).hasSize(1);
   }
 
   @Test

@@ -124,7 +124,12 @@ class FirstMachineTest {
    */
   @Test
   void springsHoldTheWheelsOffBothStops() {
-    for (Answers answers : List.of(Answers.NONE, say().seats(2).answers())) {
+    for (Answers answers :
+        List.of(
+            Answers.NONE,
+            say().seats(2).answers(),
+            say().front(FrontPart.Kind.LEADING_LINK).answers(),
+            say().seats(2).front(FrontPart.Kind.TRAILING_LINK).answers())) {
       Study study = made(answers).study();
       Wheels wheels = Wheels.of(study.layout(), study.placed().places());
       for (boolean front : new boolean[] {true, false}) {

@@ -246,14 +246,23 @@ class RoomTest {
   @MethodSource("rooms")
   void whereRailsBendIsKnownBeforehand(Answers answers, Tuning tuning) {
     Room room = room(Brief.of(answers), Tuning.FIRST);
-    double bend = Room.seatBendFromPanMm(room.posed.kit(), room.rolling, room.cargo);
-    double rails = room.rolling.railYMm - 14 - 4;
-    boolean wide = room.cargo.under().stream().anyMatch(i -> i.halfMm() > rails);
-    if (!wide && room.cargo.behind().isEmpty()) {
-      assertThat(bend).isEqualTo(330 - 42);
-      return;
-    }
+    double bend = Room.seatBendFromPanMm(room.brief, room.posed.kit(), room.rolling, room.cargo);
     assertThat(bend).isGreaterThanOrEqualTo(room.floorKnotMm - room.seatXMm - 42 - 1e-9);
     assertThat(bend).isGreaterThanOrEqualTo(330 - 42);
+  }
+
+  /** Narrow and long, nothing behind: the row begins at the pivot, 60 mm behind the seat. */
+  @Test
+  void railsBendAheadOfALongRow() {
+    Room engine =
+        room(
+            Brief.of(say(Drive.ENGINE, Place.UNDER).box(new Box(560, 200, 320, 50)).answers()),
+            Tuning.FIRST);
+    assertThat(engine.cargo.behind()).isEmpty();
+    double row = engine.cargo.under().stream().mapToDouble(i -> i.lengthMm()).sum();
+    double bend =
+        Room.seatBendFromPanMm(engine.brief, engine.posed.kit(), engine.rolling, engine.cargo);
+    assertThat(bend).isGreaterThanOrEqualTo(75 - 60 + row + 14 - 42).isGreaterThan(500);
+    assertThat(bend).isGreaterThanOrEqualTo(engine.floorKnotMm - engine.seatXMm - 42 - 1e-9);
   }
 }

@@ -433,6 +433,37 @@ class SettleTest {
     }
   }
 
+  /**
+   * A back that leans by 85 degrees to the last bit is taken, and one that meets its pan at 175;
+   * the last bit more is not. Slopes of 59 degrees and corners of 30 come out of no two ends.
+   */
+  @ParameterizedTest(name = "pan {0}, back {1}")
+  @CsvSource({"10, 85, The back leans 85.0", "-20, 65, Pan and back meet at 175.0"})
+  void whatIsAllowedIsAllowedToItsLastBit(double panDeg, double backDeg, String fault) {
+    SeatGeometry seat = seat(panDeg, backDeg, 25);
+    PointMm pan = seat.pan().along();
+    int taken = 0;
+    int refused = 0;
+    for (int bit = -20; bit <= 20; bit++) {
+      double rad = Math.toRadians(90 + backDeg);
+      PointMm way = PointMm.unit(rad + bit * Math.ulp(rad)).times(400);
+      Cushion back = new Cushion(PointMm.ORIGIN, way, BACK_FOAM, 360);
+      PointMm on = back.along();
+      double lean = Math.toDegrees(Math.atan2(-on.x(), on.z()));
+      double corner = Math.toDegrees(Math.atan2(pan.cross(on), pan.dot(on)));
+      String said = Settle.fault(OnSeat.with(seat, seat.pan(), back, seat.headRest()));
+      if (lean > 85 || corner > 175) {
+        refused++;
+        assertThat(said).startsWith(fault);
+      } else {
+        taken += lean == 85 || corner == 175 ? 1 : 0;
+        assertThat(said).isNull();
+      }
+    }
+    assertThat(taken).isPositive();
+    assertThat(refused).isPositive();
+  }
+
   /** Where sinks never agree with loads, it is said: another round of work then changes them. */
   @Test
   void whatDoesNotSettleSaysSo() {

@@ -25,4 +25,16 @@ class DecimalsTest {
     assertThat(Decimals.brief(-0.04)).isEqualTo("0");
     assertThat(Decimals.brief(12.34)).isEqualTo("12.3");
   }
+
+  @Test
+  void hugeFiguresAreWrittenShort() {
+    assertThat(Decimals.written(1e308)).isEqualTo("1e308");
+    assertThat(Decimals.written(-2.5e20)).isEqualTo("-2.5e20");
+    assertThat(Decimals.written(999_999_999_999_999.0)).isEqualTo("999999999999999");
+    assertThat(Decimals.written(1e15)).isEqualTo("1e15");
+    assertThat(Decimals.written(0.25)).isEqualTo("0.25");
+    assertThat(Decimals.brief(1e308)).isEqualTo("1e308");
+    assertThat(Decimals.upTo(3, 1e308)).isEqualTo("1e308");
+    assertThat(Decimals.brief(999_999_999_999_999.0)).isEqualTo("999999999999999");
+  }
 }

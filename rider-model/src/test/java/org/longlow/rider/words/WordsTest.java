@@ -37,6 +37,28 @@ class WordsTest {
     assertThat(Words.atLeast(6.1).in(Units.MM)).isEqualTo("6.1 mm");
   }
 
+  /** Whoever goes by what is said has gone far enough, and by less than what a step is too far. */
+  @Test
+  void limitsInInchesAreOnTheSafeSideWhateverTheyAre() {
+    for (double mm = 0.3; mm < 2000; mm = 1.013 * mm + 0.07) {
+      double least = inches(Words.atLeast(mm).in(Units.IN)) * 25.4;
+      double most = inches(Words.atMost(mm).in(Units.IN)) * 25.4;
+      double step = mm < 101.6 ? 0.254 : 1.5875;
+      assertThat(least - mm).as("at least %s mm", mm).isBetween(-1e-6, step + 1e-6);
+      assertThat(mm - most).as("at most %s mm", mm).isBetween(-1e-6, step + 1e-6);
+    }
+  }
+
+  /** Reads 12 5/16 in as a person does. */
+  private static double inches(String said) {
+    double sum = 0;
+    for (String word : said.replace(" in", "").split(" ")) {
+      String[] over = word.split("/");
+      sum += Double.parseDouble(over[0]) / (over.length > 1 ? Double.parseDouble(over[1]) : 1);
+    }
+    return sum;
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',

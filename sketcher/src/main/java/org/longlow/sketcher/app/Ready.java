@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.longlow.constraints.study.Study;
+import org.longlow.constraints.words.Counted;
 import org.longlow.sketcher.picture.DimensionedElevation;
 import org.longlow.sketcher.picture.ElevationPicture;
 import org.longlow.sketcher.picture.PictureOptions;
@@ -55,9 +56,9 @@ public interface Ready {
       int sheets = pages().size();
       return templates == 0
           ? "Tick a part."
-          : counted(templates, "template")
+          : Counted.of(templates, "template")
               + " on "
-              + counted(sheets, "sheet")
+              + Counted.of(sheets, "sheet")
               + " of "
               + set.settings().paper().name()
               + "; "
@@ -78,7 +79,7 @@ public interface Ready {
         return Optional.empty();
       }
       List<String> lines = new ArrayList<>();
-      lines.add(counted(made.parts(), "template") + " on " + counted(made.sheets(), "sheet"));
+      lines.add(Counted.of(made.parts(), "template") + " on " + Counted.of(made.sheets(), "sheet"));
       lines.addAll(made.remarks());
       return Optional.of(lines);
     }
@@ -216,9 +217,5 @@ public interface Ready {
     List<String> lines = new ArrayList<>(List.of(file));
     kept.ifPresent(k -> lines.add("the file that was there is kept as " + k.getFileName()));
     return lines;
-  }
-
-  private static String counted(int n, String what) {
-    return n + " " + what + (n == 1 ? "" : "s");
   }
 }

@@ -19,6 +19,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.longlow.constraints.disk.HeldMark;
+import org.longlow.constraints.disk.WholeSet;
+import org.longlow.constraints.words.Counted;
 import org.longlow.svg.page.Page;
 import org.longlow.svg.page.Paper;
 import org.longlow.svg.write.Seal;
@@ -34,7 +36,10 @@ final class SheetFolder implements AutoCloseable {
 
   private static final String UNFINISHED_WORDS =
       "These templates are not complete: making them goes on, or was stopped. Sheets may be missing\n"
-          + "or of an older layout. Make them again before you cut.\nBegun ";
+          + "or of an older layout. Make them again before you cut: whatever was there before is put back\n"
+          + "first. Till then what was replaced already lies in the folder "
+          + WholeSet.BEFORE
+          + ".\nBegun ";
 
   /** Far longer than any set takes. */
   private static final Duration PATIENCE = Duration.ofMinutes(1);
@@ -116,39 +121,80 @@ final class SheetFolder implements AutoCloseable {
    * @return what is to be said of the folder, one sentence each
    * @throws InTheWay.NotAgreed if something is there that may not be replaced; all is as it was
    *     then
+   * @throws IOException if it cannot be put there, such as on a full disk; all is as it was then
    */
   List<String> finish(List<String> all, InTheWay.Consent consent) throws IOException {
+    Path made = firstMissing(folder);
     Files.createDirectories(folder);
+    boolean done = false;
+    try {
+      put(consent);
+      done = true;
+    } finally {
+      if (!done) {
+        takeAway(made);
+      }
+    }
+    look(all);
+    return List.copyOf(remarks);
+  }
+
+  private void put(InTheWay.Consent consent) throws IOException {
     Path unfinished = folder.resolve(UNFINISHED);
     boolean leftUnfinished = Files.exists(unfinished);
     String words = UNFINISHED_WORDS + Instant.now().truncatedTo(ChronoUnit.SECONDS) + ".\n";
     try (HeldMark mark = HeldMark.put(unfinished, words, PATIENCE)) {
-      List<Path> beyond = new ArrayList<>();
-      for (Map.Entry<String, Integer> e : sheets.entrySet()) {
-        beyond.addAll(beyond(folder, e.getKey(), paper, e.getValue()));
+      boolean mended = WholeSet.mend(folder, Output::isSomebodysWork);
+      if (mended) {
+        remarks.add("a set that was stopped on its way into this folder was taken out again first");
       }
-      List<Path> places = new ArrayList<>(beyond);
-      written.forEach(name -> places.add(folder.resolve(name)));
-      try {
+      boolean done = false;
+      try (WholeSet set = new WholeSet(folder)) {
+        List<Path> beyond = new ArrayList<>();
+        for (Map.Entry<String, Integer> e : sheets.entrySet()) {
+          beyond.addAll(beyond(folder, e.getKey(), paper, e.getValue()));
+        }
+        List<Path> places = new ArrayList<>(beyond);
+        written.forEach(name -> places.add(folder.resolve(name)));
         consent.ask(places);
-      } catch (InTheWay.NotAgreed e) {
-        if (!leftUnfinished) {
+        for (String name : written) {
+          set.add(name, out -> Files.copy(stage.resolve(name), out));
+        }
+        set.put(beyond, Output::isSomebodysWork)
+            .forEach(k -> remarks.add("the file that was there is kept as " + k));
+        beyond.forEach(
+            left ->
+                remarks.add("taken away, because this template needs fewer sheets now: " + left));
+        done = true;
+      } finally {
+        if (done || !WholeSet.isHalf(folder) && (mended || !leftUnfinished)) {
           mark.remove();
         }
-        throw e;
       }
-      for (String name : written) {
-        Output.place(Files.readAllBytes(stage.resolve(name)), folder.resolve(name))
-            .ifPresent(k -> remarks.add("the file that was there is kept as " + k));
-      }
-      for (Path left : beyond) {
-        Files.delete(left);
-        remarks.add("taken away, because this template needs fewer sheets now: " + left);
-      }
-      mark.remove();
     }
-    look(all);
-    return List.copyOf(remarks);
+  }
+
+  /** Returns the uppermost folder that is to be made for {@code folder}, or null if it is there. */
+  private static Path firstMissing(Path folder) {
+    Path missing = null;
+    for (Path at = folder.toAbsolutePath(); at != null && !Files.exists(at); at = at.getParent()) {
+      missing = at;
+    }
+    return missing;
+  }
+
+  /** Takes away the folders that were made, unless somebody has put something there meanwhile. */
+  private void takeAway(Path made) {
+    if (made == null) {
+      return;
+    }
+    try {
+      for (Path at = folder.toAbsolutePath(); at.startsWith(made); at = at.getParent()) {
+        Files.deleteIfExists(at);
+      }
+    } catch (IOException e) {
+      // what is in use stays
+    }
   }
 
   /**
@@ -187,8 +233,8 @@ final class SheetFolder implements AutoCloseable {
     if (earlier > 0) {
       remarks.add(
           earlier
-              + " files of other templates there are of an earlier run and show the layout as it was"
-              + " then");
+              + " files of other templates there are of an earlier run and show the layout as it"
+              + " was then");
     }
     if (!strangers.isEmpty()) {
       remarks.add(
@@ -204,7 +250,7 @@ final class SheetFolder implements AutoCloseable {
   }
 
   private static String counted(Map.Entry<String, Integer> stem) {
-    return stem.getKey() + " (" + stem.getValue() + (stem.getValue() == 1 ? " file)" : " files)");
+    return stem.getKey() + " (" + Counted.of(stem.getValue(), "file") + ")";
   }
 
   private List<String> names() throws IOException {

@@ -11,6 +11,7 @@ import java.util.concurrent.Callable;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.study.Study;
+import org.longlow.constraints.words.Counted;
 import org.longlow.demo.Demos;
 import org.longlow.sketcher.app.Making;
 import org.longlow.sketcher.app.StepWatch;
@@ -109,10 +110,9 @@ final class DemoCommand implements Callable<Integer> {
             + "the layout itself, to change");
     text.println(
         "  templates/                    "
-            + made.parts()
-            + " full-size templates on "
-            + made.sheets()
-            + " A4 sheets");
+            + Counted.of(made.parts(), "full-size template")
+            + " on "
+            + Counted.of(made.sheets(), "A4 sheet"));
     text.println("Print them at 100 % (actual size) and measure the 100 mm bars before you cut.");
     text.println();
     text.println("A sketch, not a certificate: local codes and licensed inspection decide.");

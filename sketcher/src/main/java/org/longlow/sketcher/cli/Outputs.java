@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import org.longlow.constraints.disk.Windows;
 import org.longlow.constraints.words.Quoted;
 
 /** Looks at what {@code --out} names before any work is done. */
@@ -22,6 +23,7 @@ final class Outputs {
    */
   static void file(Path out) {
     length(out);
+    name(out);
     if (Files.isDirectory(out)) {
       throw new Refusal("--out is " + out + ", which is a folder; give a file name");
     }
@@ -57,6 +59,19 @@ final class Outputs {
   static boolean ends(Path out, String ending) {
     return out.getFileName() != null
         && out.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(ending);
+  }
+
+  private static void name(Path out) {
+    String name = out.getFileName() == null ? "" : out.getFileName().toString();
+    if (name.lastIndexOf('.') == 0) {
+      throw new Refusal("--out is " + out + ", which is only an ending; write a name before it");
+    }
+    if (Windows.refuses(name)) {
+      throw new Refusal(
+          "--out is "
+              + out
+              + ", a name that Windows has for a device or cannot keep; give another name");
+    }
   }
 
   private static void length(Path out) {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import org.longlow.constraints.study.Study;
+import org.longlow.constraints.words.Counted;
 import org.longlow.rider.geom.OutOfRange;
 import org.longlow.sketcher.app.InTheWay;
 import org.longlow.sketcher.app.Making;
@@ -121,10 +122,10 @@ final class TemplatesCommand implements Callable<Integer> {
     }
     PrintWriter text = spec.commandLine().getOut();
     text.println(
-        made.parts()
-            + " templates on "
-            + made.sheets()
-            + " sheets of "
+        Counted.of(made.parts(), "template")
+            + " on "
+            + Counted.of(made.sheets(), "sheet")
+            + " of "
             + paper.name()
             + ": "
             + out);

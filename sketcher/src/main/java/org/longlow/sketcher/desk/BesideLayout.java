@@ -24,10 +24,7 @@ final class BesideLayout {
     Optional<Path> folder =
         desk.session().flatMap(Session::file).map(f -> f.path().toAbsolutePath().getParent());
     if (folder.isEmpty()) {
-      desk.say(
-          Notice.Mood.CARE,
-          TOPIC,
-          "Save the layout first: what it is traced from lies in the folder of its file.");
+      desk.say(Notice.Mood.CARE, TOPIC, PhotoIntake.NEEDS_A_FILE);
     }
     return folder;
   }

@@ -1,7 +1,10 @@
 package org.longlow.sketcher.desk;
 
+import java.util.Collection;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.mend.Offer;
 
@@ -26,5 +29,22 @@ public record Mends(
 
   Mends trying(Optional<Offer> offer) {
     return new Mends(finding, layout, offers, looking, offer);
+  }
+
+  /**
+   * Returns what is found, as it is listed: while it is looked for more, what is there keeps its
+   * place, for somebody may be pointing.
+   *
+   * @param there what is listed already, in its order
+   */
+  public List<Offer> listed(Collection<Offer> there) {
+    return looking ? keepingPlaces(there, offers) : offers;
+  }
+
+  static <T> List<T> keepingPlaces(Collection<T> there, List<T> now) {
+    Set<T> order = new LinkedHashSet<>(there);
+    order.retainAll(now);
+    order.addAll(now);
+    return List.copyOf(order);
   }
 }

@@ -38,6 +38,10 @@ public final class PartPoints {
   private List<Handle> handles = List.of();
   private boolean ahead;
   private int picked = -1;
+
+  /** Which point is picked once what is asked for is there; -1 for the same as now. */
+  private int next = -1;
+
   private Edit instead;
   private String asks = "";
 
@@ -85,7 +89,8 @@ public final class PartPoints {
       ahead = false;
       handled = now;
       handles = Handle.of(now, places(), part);
-      picked = Math.min(picked, handles.size() - 1);
+      picked = Math.min(next >= 0 ? next : picked, handles.size() - 1);
+      next = -1;
     }
     return handles;
   }
@@ -98,12 +103,14 @@ public final class PartPoints {
 
   /** Returns which point is picked, or -1. */
   public int index() {
+    handles();
     return picked;
   }
 
   /** Picks a point; -1 for none. What was asked is dropped. */
   public void pick(int index) {
     picked = index;
+    next = -1;
     drop();
   }
 
@@ -183,12 +190,45 @@ public final class PartPoints {
         .filter(spot -> spot.offMm() <= withinMm)
         .ifPresent(
             spot -> {
-              edit(
-                  outline().isEmpty()
-                      ? TubeEdits.addBend(part, spot.edge(), spot.at())
-                      : PointEdits.add(part, places(), spot.edge(), spot.at()));
+              add(spot);
               pick(-1);
             });
+  }
+
+  private void add(EdgeSpot spot) {
+    edit(
+        outline().isEmpty()
+            ? TubeEdits.addBend(part, spot.edge(), spot.at())
+            : PointEdits.add(part, places(), spot.edge(), spot.at()));
+  }
+
+  /**
+   * Adds a point half way to the next one after that picked, or after the first, and picks it; on
+   * the last straight of a tube where its end is picked. Holes have their points from the start.
+   */
+  public void addAfter() {
+    Handle handle = picked();
+    if (handle != null && handle.of() != Handle.Of.EDGE && handle.of() != Handle.Of.TUBE) {
+      return;
+    }
+    if (next >= 0 && !desk.isIdle()) {
+      return; // the one before is not there yet
+    }
+    int last = ring(handle) - (isClosed() ? 1 : 2);
+    int edge = Math.min(handle == null ? 0 : handle.index(), last);
+    EdgeSpot.halfWay(layout(), places(), part, edge)
+        .ifPresent(
+            spot -> {
+              add(spot);
+              pick(-1);
+              next = spot.edge() + 1;
+            });
+  }
+
+  /** How many points the outline or path has. */
+  private int ring(Handle handle) {
+    Handle any = handle == null && !handles().isEmpty() ? handles().get(0) : handle;
+    return any == null ? 0 : (int) handles().stream().filter(h -> h.of() == any.of()).count();
   }
 
   /** Takes the point picked out; a hole goes whole where it cannot be without it. */

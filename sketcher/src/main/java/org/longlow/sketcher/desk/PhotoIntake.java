@@ -12,6 +12,10 @@ import org.longlow.sketcher.photo.UnreadPhoto;
 /** Puts photos under the drawing. Belongs to the desk's thread. */
 public final class PhotoIntake {
 
+  /** Said before anything is put in, where the layout has no file yet. */
+  public static final String NEEDS_A_FILE =
+      "Save the layout first: what it is traced from lies in the folder of its file.";
+
   private final Desk desk;
 
   public PhotoIntake(Desk desk) {

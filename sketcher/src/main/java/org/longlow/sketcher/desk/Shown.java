@@ -9,14 +9,18 @@ import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.finding.WorstFirst;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Ground;
 import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.stand.Travel;
 import org.longlow.constraints.stand.Wheels;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.words.Units;
+import org.longlow.sketcher.picture.Moved;
 import org.longlow.sketcher.picture.PictureLayer;
 import org.longlow.sketcher.picture.PictureOptions;
 import org.longlow.sketcher.picture.View;
@@ -41,6 +45,12 @@ public record Shown(
     Drawing drawing,
     Set<String> movable,
     boolean live) {
+
+  /** Less than this nobody sees. */
+  private static final double STILL_MM = 0.05;
+
+  private static final double UPRIGHT_RAD = 1e-3;
+
   public Shown {
     movable = Set.copyOf(movable);
   }
@@ -48,6 +58,35 @@ public record Shown(
   /** Returns the units in which its figures are shown. */
   public Units units() {
     return layout.units();
+  }
+
+  /**
+   * Returns the stance that the machine is seen in; empty for the machine as drawn, and where its
+   * wheels were moved to where no stance has them, or it is leaned.
+   */
+  public Optional<Condition> stance() {
+    Optional<Condition> from = standing.map(Standing::condition);
+    Moved moved = options.moved().orElse(null);
+    if (moved == null) {
+      return from;
+    }
+    if (moved instanceof Moved.ByTurn turn) {
+      return from.filter(c -> Math.abs(turn.rollRad()) < UPRIGHT_RAD);
+    }
+    List<Condition> like =
+        steps().stream()
+            .filter(s -> s.kind() != Stance.Kind.OPEN && s.kind() != Stance.Kind.PARKED)
+            .filter(this::hasItsWheels)
+            .map(Standing::condition)
+            .toList();
+    return from.filter(like::contains).or(() -> like.stream().findFirst());
+  }
+
+  private boolean hasItsWheels(Standing stance) {
+    Travel named = Travel.of(stance);
+    Travel now = Travel.of(standing.orElseThrow());
+    return Math.abs(named.frontMm() - now.frontMm()) < STILL_MM
+        && Math.abs(named.rearMm() - now.rearMm()) < STILL_MM;
   }
 
   /** Returns whether a finding is marked on the picture: those about somebody not shown are not. */

@@ -14,6 +14,7 @@ import org.longlow.constraints.layout.Limit;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.layout.TieKind;
 import org.longlow.constraints.layout.Wish;
+import org.longlow.constraints.words.Counted;
 import org.longlow.rider.body.Sex;
 import org.longlow.rider.geom.OutOfRange;
 
@@ -63,8 +64,8 @@ public record Addable(
   }
 
   private static String needs(Limit.Kind kind) {
-    String pins = kind.pins() == 0 ? "" : kind.pins() + " pins";
-    String parts = kind.parts() == 0 ? "" : kind.parts() + " parts";
+    String pins = kind.pins() == 0 ? "" : Counted.of(kind.pins(), "pin");
+    String parts = kind.parts() == 0 ? "" : Counted.of(kind.parts(), "part");
     return (pins + " " + parts).strip();
   }
 

@@ -196,7 +196,8 @@ public record Adding(String specimen, List<PinSpot> spots, Hang hang) implements
     part().pins().forEach(pin -> at.put(pin, drawn.get(pin).plus(shift)));
     Map<String, Part> others = new LinkedHashMap<>(layout.parts());
     others.remove(old.name());
-    return put(Change.set(layout, others, "parts"), old.name(), at, shared);
+    Layout with = put(Change.set(layout, others, "parts"), old.name(), at, shared);
+    return OwnPins.tidied(layout, with, old.name());
   }
 
   /** Puts the part in, with new pins at these places where none is shared. */
@@ -207,7 +208,7 @@ public record Adding(String specimen, List<PinSpot> spots, Hang hang) implements
     for (String pin : part().pins()) {
       String there = shared.get(pin);
       if (there == null) {
-        there = Fresh.name(layout, "pins", Fresh.stem(name) + pin.substring(specimen.length()));
+        there = Fresh.name(layout, "pins", OwnPins.name(name, pin.substring(specimen.length())));
         pins.put(there, pin(pin, at.get(pin)));
       }
       names.put(new Entry("pins", pin), there);

@@ -208,8 +208,7 @@ public record Bench(String subject, String title, String kind, String note, List
 
     private Row quantity(FormRows.Said said) {
       Formula formula = Formula.parse(said.text());
-      Dim dim = said.dim().orElseGet(() -> formula.expr().dim(n -> Measures.dim(layout, n)));
-      return row(said.target(), said.label(), formula, dim, said.help());
+      return row(said.target(), said.label(), formula, said.dim(), said.help());
     }
 
     Bench pin(String name, String subject) {
@@ -310,19 +309,22 @@ public record Bench(String subject, String title, String kind, String note, List
       if (tie.is().isEmpty()) {
         return Optional.of(new Row(new Target.OfTie(key), key, "", "", note));
       }
-      return Optional.of(row(new Target.OfTie(key), key, tie.is().get(), note));
+      return Optional.of(row(new Target.OfTie(key), key, tie.is().get(), tie.kind().dim(), note));
     }
 
     private List<Row> limitRows(String key, Limit limit, String pin) {
       List<Row> rows = new ArrayList<>();
       if (limit.pins().contains(pin)) {
         String note = limit.kind().word() + ": " + String.join(", ", limit.pins());
+        Optional<Dim> dim = limit.kind().dim();
         limit
             .from()
-            .ifPresent(f -> rows.add(row(new Target.OfLimit(key, true), key + " from", f, note)));
+            .map(f -> row(new Target.OfLimit(key, true), key + " from", f, dim, note))
+            .ifPresent(rows::add);
         limit
             .to()
-            .ifPresent(f -> rows.add(row(new Target.OfLimit(key, false), key + " to", f, note)));
+            .map(f -> row(new Target.OfLimit(key, false), key + " to", f, dim, note))
+            .ifPresent(rows::add);
       }
       return rows;
     }
@@ -351,8 +353,12 @@ public record Bench(String subject, String title, String kind, String note, List
       return range.isEmpty() || m.note().isEmpty() ? range + m.note() : range + "; " + m.note();
     }
 
-    private Row row(Target target, String label, Formula formula, String note) {
-      return row(target, label, formula, formula.expr().dim(n -> Measures.dim(layout, n)), note);
+    /**
+     * @param dim what it measures, where that is known: a bare number does not say it itself
+     */
+    private Row row(Target target, String label, Formula formula, Optional<Dim> dim, String note) {
+      Dim own = dim.orElseGet(() -> formula.expr().dim(n -> Measures.dim(layout, n)));
+      return row(target, label, formula, own, note);
     }
 
     private Row row(Target target, String label, Formula formula, Dim dim, String note) {

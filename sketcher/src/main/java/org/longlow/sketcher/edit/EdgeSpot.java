@@ -23,6 +23,10 @@ public record EdgeSpot(int edge, PointMm at, double offMm) {
 
   /** Returns the place on the edges of a part that is nearest; empty for a part without edges. */
   public static Optional<EdgeSpot> nearest(Layout layout, Places places, String name, PointMm to) {
+    return nearest(edges(layout, places, name), to);
+  }
+
+  private static List<List<PointMm>> edges(Layout layout, Places places, String name) {
     Part part = layout.parts().get(name);
     if (part instanceof TubePart tube) {
       List<PointMm> pins = tube.path().stream().map(places::pin).toList();
@@ -30,16 +34,39 @@ public record EdgeSpot(int edge, PointMm at, double offMm) {
       for (int i = 1; i < pins.size(); i++) {
         straights.add(List.of(pins.get(i - 1), pins.get(i)));
       }
-      return nearest(straights, to);
+      return straights;
     }
     if (part instanceof Part.Outlined outlined) {
       Outline outline = outlined.outline();
-      return nearest(
-          edges(
-              Outlines.vertices(outlined.frame(), outline, places),
-              outline.smooth(),
-              outline.closed()),
-          to);
+      return edges(
+          Outlines.vertices(outlined.frame(), outline, places), outline.smooth(), outline.closed());
+    }
+    return List.of();
+  }
+
+  /**
+   * Returns the place half way along an edge of an outline, or a straight of a tube.
+   *
+   * @param edge counted from 0, around from the last to the first
+   * @return empty for a part without such an edge
+   */
+  public static Optional<EdgeSpot> halfWay(Layout layout, Places places, String name, int edge) {
+    List<List<PointMm>> edges = edges(layout, places, name);
+    if (edges.isEmpty()) {
+      return Optional.empty();
+    }
+    int at = Math.floorMod(edge, edges.size());
+    List<PointMm> line = edges.get(at);
+    double left = 0;
+    for (int i = 1; i < line.size(); i++) {
+      left += line.get(i - 1).distance(line.get(i)) / 2;
+    }
+    for (int i = 1; i < line.size(); i++) {
+      double step = line.get(i - 1).distance(line.get(i));
+      if (step >= left && step > 0) {
+        return Optional.of(new EdgeSpot(at, line.get(i - 1).towards(line.get(i), left / step), 0));
+      }
+      left -= step;
     }
     return Optional.empty();
   }

@@ -28,7 +28,7 @@ public final class Edits {
   }
 
   private static Layout set(Layout layout, Target target, String text) {
-    Layout typed = Typing.typedAsShown(layout, text, target.path());
+    Layout typed = tidied(layout, Typing.typedAsShown(layout, text, target.path()), target);
     return target instanceof Target.OfMeasure m
         ? Change.set(typed, false, "measures", m.measure(), "free")
         : typed;
@@ -48,7 +48,14 @@ public final class Edits {
 
   /** Returns the edit that drops an item of a list or group. */
   public static Edit drop(Target target) {
-    return new Edit("drop " + target.name(), layout -> Typing.dropped(layout, target.path()));
+    return new Edit(
+        "drop " + target.name(),
+        layout -> tidied(layout, Typing.dropped(layout, target.path()), target));
+  }
+
+  /** A part that is given another pin leaves none behind that was made for it alone. */
+  private static Layout tidied(Layout before, Layout after, Target target) {
+    return target instanceof Target.OfPart of ? OwnPins.tidied(before, after, of.part()) : after;
   }
 
   /** Returns the edit that lets the solver find a measure, or holds it where it is written. */
@@ -68,8 +75,8 @@ public final class Edits {
     return new Edit(
         "free " + measure,
         layout -> {
-          Layout lower = Typing.typed(layout, from, List.of("measures", measure, "from"));
-          Layout ranged = Typing.typed(lower, to, List.of("measures", measure, "to"));
+          Layout lower = Typing.typedAsShown(layout, from, List.of("measures", measure, "from"));
+          Layout ranged = Typing.typedAsShown(lower, to, List.of("measures", measure, "to"));
           return Change.set(ranged, true, "measures", measure, "free");
         });
   }

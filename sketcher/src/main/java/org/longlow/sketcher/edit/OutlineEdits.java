@@ -57,6 +57,7 @@ public final class OutlineEdits {
           if (!(layout.parts().get(part) instanceof Part.Outlined)) {
             throw new OutOfRange(part + " has no outline of its own that could be another");
           }
+          OutlineShaping.counted(layout, part);
           return Change.set(layout, source.outline(), "parts", part, "outline");
         });
   }

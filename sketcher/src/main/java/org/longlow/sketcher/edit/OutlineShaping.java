@@ -2,7 +2,6 @@ package org.longlow.sketcher.edit;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -101,7 +100,7 @@ public final class OutlineShaping {
               + layout.units().says(byMm, Shown.LENGTH_IN_TENTHS)
               + "; take a smaller distance");
     }
-    Optional<List<PointMm>> moved = pointByPoint(ring, byMm);
+    Optional<List<PointMm>> moved = pointByPoint(ring, drawn.smooth(), byMm);
     if (moved.isPresent() && isNear(moved.get(), drawn.smooth(), one)) {
       List<Outline.Vertex> vertices = new ArrayList<>();
       for (int i = 0; i < drawn.vertices().size(); i++) {
@@ -119,20 +118,36 @@ public final class OutlineShaping {
     return new Outline.Drawn(vertices, true, false, drawn.holes());
   }
 
-  /** Refuses where a tie names an edge by its number, which would be another edge afterwards. */
-  private static void counted(Layout layout, String part) {
-    List<String> ties =
-        layout.ties().entrySet().stream()
-            .filter(e -> e.getValue().kind() == TieKind.ON_EDGE && e.getValue().part().equals(part))
-            .map(Map.Entry::getKey)
-            .toList();
-    if (!ties.isEmpty()) {
+  /** Refuses where an edge or point is named by its number, which would be another afterwards. */
+  static void counted(Layout layout, String part) {
+    List<String> named = new ArrayList<>();
+    layout
+        .ties()
+        .forEach(
+            (name, tie) -> {
+              if (tie.kind() == TieKind.ON_EDGE && tie.part().equals(part)) {
+                named.add("tie " + name);
+              }
+            });
+    layout
+        .dimensions()
+        .forEach(
+            (name, d) -> {
+              if (d.ends().stream().anyMatch(e -> e.part().equals(part) && e.point().isPresent())) {
+                named.add("dimension " + name);
+              }
+            });
+    if (!named.isEmpty()) {
+      boolean one = named.size() == 1;
       throw new OutOfRange(
-          "the edges of "
+          "the points of "
               + part
-              + " would be counted anew, and tie "
-              + String.join(", ", ties)
-              + " names one by its number; let go of it first");
+              + " would be counted anew, and "
+              + String.join(", ", named)
+              + (one ? " names" : " name")
+              + " one by its number; let go of "
+              + (one ? "it" : "them")
+              + " first");
     }
   }
 
@@ -158,7 +173,8 @@ public final class OutlineShaping {
   }
 
   /** Moves each point along the middle of its corner; empty where a corner is too sharp. */
-  private static Optional<List<PointMm>> pointByPoint(List<PointMm> ring, double byMm) {
+  private static Optional<List<PointMm>> pointByPoint(
+      List<PointMm> ring, List<Boolean> smooth, double byMm) {
     int n = ring.size();
     boolean counterClockwise = twiceArea(ring) > 0;
     double out = counterClockwise ? byMm : -byMm;
@@ -176,7 +192,9 @@ public final class OutlineShaping {
       if (open < 2 / (MITRE * MITRE)) {
         return Optional.empty();
       }
-      moved.add(ring.get(i).plus(a.plus(b).times(out / open)));
+      // a corner goes to where its edges meet again, a smooth point straight out
+      double share = smooth.get(i) ? 1 / Math.sqrt(2 * open) : 1 / open;
+      moved.add(ring.get(i).plus(a.plus(b).times(out * share)));
     }
     return Optional.of(moved);
   }
@@ -276,16 +294,15 @@ public final class OutlineShaping {
     return smooth.get(edge) || smooth.get((edge + 1) % smooth.size());
   }
 
+  /** Where an edge that begins to one side of an axis and ends to the other crosses it first. */
   private static Outline.Vertex crossing(List<PointMm> edge, Side side, boolean smooth) {
-    for (int i = 1; i < edge.size(); i++) {
-      double a = side.of(edge.get(i - 1));
-      double b = side.of(edge.get(i));
-      if (a == 0 || a * b < 0) {
-        return PointEdits.written(
-            edge.get(i - 1).towards(edge.get(i), a == b ? 0 : a / (a - b)), smooth);
-      }
+    int i = 1;
+    while (side.of(edge.get(i - 1)) * side.of(edge.get(i)) > 0) {
+      i++;
     }
-    return PointEdits.written(edge.get(edge.size() - 1), smooth);
+    double a = side.of(edge.get(i - 1));
+    double b = side.of(edge.get(i));
+    return PointEdits.written(edge.get(i - 1).towards(edge.get(i), a / (a - b)), smooth);
   }
 
   /** Returns the edit that writes out the image of a half, so that both can be changed apart. */

@@ -2,15 +2,19 @@ package org.longlow.sketcher.edit;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Measure;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Tie;
 import org.longlow.constraints.place.LayoutProblem;
 import org.longlow.constraints.place.Placed;
+import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.solve.DragSession;
 import org.longlow.constraints.solve.SolveReport;
 import org.longlow.constraints.solve.Solver;
@@ -23,16 +27,21 @@ import org.longlow.rider.words.Units;
 /** A pin that follows the pointer while ties and limits hold. For one thread at a time. */
 public final class PinDrag {
 
+  /** What ties may be off by: what moved less did not move. */
+  private static final double STILL_MM = SolverSettings.DEFAULT.tieToleranceMm();
+
   private final String pin;
   private final LayoutProblem problem;
   private final PointMm begin;
+  private final Places before;
   private final DragSession session;
   private SolveReport last;
 
   private PinDrag(String pin, Placed placed, int[] variables) {
     this.pin = pin;
     this.problem = placed.problem();
-    this.begin = placed.places().pin(pin);
+    this.before = placed.places();
+    this.begin = before.pin(pin);
     this.last = placed.report();
     this.session =
         Solver.drag(problem.problem(), placed.report().x(), SolverSettings.DEFAULT, variables);
@@ -73,9 +82,24 @@ public final class PinDrag {
     return Study.of(new Placed(problem, last, problem.places(last.x())));
   }
 
-  /** Returns the step that the drag has made, pins written where they are now. */
+  /**
+   * Returns the step that the drag has made, pins written where they are now. Where ties held
+   * everything it changes nothing, though the layout be written less exactly than it is solved.
+   */
   public Edit edit() {
-    return Edit.to("move " + pin, problem.withPlaces(last.x()));
+    return Edit.to("move " + pin, moved() ? problem.withPlaces(last.x()) : problem.layout());
+  }
+
+  private boolean moved() {
+    Places now = problem.places(last.x());
+    Map<String, Measure> measures = problem.layout().measures();
+    return before.pins().entrySet().stream()
+            .anyMatch(p -> p.getValue().distance(now.pin(p.getKey())) > STILL_MM)
+        || before.measures().entrySet().stream()
+            .anyMatch(
+                m ->
+                    Math.abs(now.measures().get(m.getKey()) - m.getValue())
+                        > STILL_MM * (measures.get(m.getKey()).dim().equals(Dim.ANGLE) ? 1e-3 : 1));
   }
 
   /** Returns what holds the pin back now: names of limits it slides along. */

@@ -3,6 +3,7 @@ package org.longlow.sketcher.fx;
 import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
@@ -22,6 +23,9 @@ import org.longlow.sketcher.edit.Target;
 /** One quantity on the bench: its name, a field for value or formula, what it is worth. */
 final class BenchField extends VBox {
 
+  /** A choice with more characters than this wants more room than a plain field has. */
+  private static final int LONGEST_CHOICE = 12;
+
   private final Desk desk;
   private final Target target;
   private final TextField field = new TextField();
@@ -32,7 +36,9 @@ final class BenchField extends VBox {
   private final CheckBox free = new CheckBox("free");
   private final CheckBox yes = new CheckBox("yes");
   private final ComboBox<String> choice = new ComboBox<>();
+  private Choosing choosing;
   private final boolean broad;
+  private final HBox line = Bits.line();
   private String written = "";
   private boolean refused;
 
@@ -42,7 +48,11 @@ final class BenchField extends VBox {
     loosen = new LoosenLine(desk);
     range = freed(row).map(measure -> new FreeLine(desk, measure));
     // what has more than its field wants a line of its own
-    broad = row.measure() || row.drops() || target instanceof Target.OfTie;
+    broad =
+        row.measure()
+            || row.drops()
+            || target instanceof Target.OfTie
+            || row.choices().stream().anyMatch(c -> c.length() > LONGEST_CHOICE);
     setAlignment(Pos.BOTTOM_LEFT);
     getStyleClass().add("bench-row");
     Label name = Bits.wrapped(row.label(), "bench-label");
@@ -59,7 +69,6 @@ final class BenchField extends VBox {
     HBox.setHgrow(name, Priority.ALWAYS);
     worth.setMinWidth(USE_PREF_SIZE);
     HBox head = Bits.line(name, worth);
-    HBox line = Bits.line();
     boolean typed = !(target instanceof Target.OfTie) || !row.text().isEmpty();
     if (typed) {
       line.getChildren().add(input(row));
@@ -150,12 +159,7 @@ final class BenchField extends VBox {
         choice.setMaxWidth(Double.MAX_VALUE);
         Bits.told(choice, row.note());
         HBox.setHgrow(choice, Priority.ALWAYS);
-        choice.setOnAction(
-            e -> {
-              if (choice.getValue() != null && !choice.getValue().equals(written)) {
-                desk.type(target, choice.getValue());
-              }
-            });
+        choosing = new Choosing(choice, chosen -> desk.type(target, chosen));
         return choice;
       default:
         return field;
@@ -188,12 +192,8 @@ final class BenchField extends VBox {
     choice.setPromptText("add\u2026");
     choice.setMaxWidth(Double.MAX_VALUE);
     HBox.setHgrow(choice, Priority.ALWAYS);
-    choice.setOnAction(
-        e -> {
-          if (choice.getValue() != null) {
-            desk.edit(Edits.more(target, choice.getValue()), target, choice.getValue());
-          }
-        });
+    choosing =
+        new Choosing(choice, chosen -> desk.edit(Edits.more(target, chosen), target, chosen));
     return choice;
   }
 
@@ -251,7 +251,9 @@ final class BenchField extends VBox {
     if (row.input() == Form.Input.SWITCH || row.input() == Form.Input.CHOICE) {
       written = row.text();
       yes.setSelected(row.text().equals("true"));
-      choice.setValue(row.text().isEmpty() ? null : row.text());
+      if (choosing != null) {
+        choosing.show(row.text());
+      }
       return;
     }
     boolean typing = field.isFocused() && !field.getText().strip().equals(written);
@@ -274,13 +276,21 @@ final class BenchField extends VBox {
     return field.isFocused() && (refused || !field.getText().strip().equals(written));
   }
 
+  Target target() {
+    return target;
+  }
+
   void focusField() {
-    if (field.getParent() == null) {
-      (choice.getParent() == null ? yes : choice).requestFocus();
+    if (field.getParent() != null) {
+      field.requestFocus();
+      field.selectAll();
       return;
     }
-    field.requestFocus();
-    field.selectAll();
+    // whatever it is filled in by comes first, and where it is only told what is done with it
+    line.getChildren().stream()
+        .filter(Node::isFocusTraversable)
+        .findFirst()
+        .ifPresent(Node::requestFocus);
   }
 
   private static final javafx.css.PseudoClass WRONG =

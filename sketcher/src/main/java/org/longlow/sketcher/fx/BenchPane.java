@@ -130,7 +130,7 @@ final class BenchPane extends VBox {
         Bench.of(shown.layout(), shown.study().placed().places(), desk.options().chosen());
     entry.show(bench, shown.layout());
     several.refresh();
-    head.setText(bench.title() + ", " + bench.kind());
+    head.setText(bench.title() + (bench.kind().equals(bench.title()) ? "" : ", " + bench.kind()));
     note.setText(bench.note());
     show(note, !bench.note().isEmpty());
     boolean isPin = bench.subject().startsWith("pin:");
@@ -145,8 +145,14 @@ final class BenchPane extends VBox {
     tieMaker.show(isPin ? bench.title() : "", shown);
     List<String> wanted = shape(bench);
     if (!wanted.equals(shape)) {
+      boolean same = !shape.isEmpty() && shape.get(0).equals(wanted.get(0));
+      Target typed = same ? withKeyboard() : null;
+      int place = new ArrayList<>(fields.keySet()).indexOf(typed);
       shape = wanted;
       rebuild(bench);
+      if (typed != null) {
+        giveKeyboard(typed, place);
+      }
     }
     boolean other =
         desk.trouble().isPresent()
@@ -243,6 +249,27 @@ final class BenchPane extends VBox {
       }
       rows.add(tiles);
       groups.getChildren().addAll(Bits.label(group.heading(), "bench-heading"), tiles);
+    }
+  }
+
+  /** What the field with the keyboard is about; null if it is elsewhere. */
+  private Target withKeyboard() {
+    Node at = getScene() == null ? null : getScene().getFocusOwner();
+    while (at != null && !(at instanceof BenchField)) {
+      at = at.getParent();
+    }
+    return at instanceof BenchField field && fields.get(field.target()) == field
+        ? field.target()
+        : null;
+  }
+
+  /** Puts the keyboard back where it was, or into what stands there now. */
+  private void giveKeyboard(Target target, int place) {
+    List<BenchField> all = List.copyOf(fields.values());
+    if (fields.containsKey(target)) {
+      fields.get(target).focusField();
+    } else if (!all.isEmpty()) {
+      all.get(Math.min(place, all.size() - 1)).focusField();
     }
   }
 

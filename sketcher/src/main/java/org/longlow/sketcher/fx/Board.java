@@ -3,6 +3,8 @@ package org.longlow.sketcher.fx;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
+import javafx.application.Platform;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
@@ -14,7 +16,6 @@ import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.Session;
 import org.longlow.sketcher.desk.Shown;
 import org.longlow.sketcher.edit.Things;
-import org.longlow.sketcher.picture.PictureLayer;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Layer;
 import org.longlow.svg.drawing.Mark;
@@ -31,6 +32,12 @@ final class Board extends Region {
   /** Left free round a pin, px. */
   private static final double PIN_ROOM_PX = 24;
 
+  /** A machine just fitted in may be fitted anew so often, for its names move with its scale. */
+  private static final int REFITS = 2;
+
+  /** Words beside the pointer keep so far from the edges, px. */
+  private static final double LABEL_EDGE_PX = 4;
+
   /** How opaque parts are over a photo, so that it is seen through them. */
   private static final double OVER_PHOTOS = 0.35;
 
@@ -45,6 +52,8 @@ final class Board extends Region {
   private Overlay overlay;
   private ViewFrame frame = new ViewFrame(0.4, 60, 600);
   private boolean fitted = true;
+  private double fittedAt;
+  private int refits;
   private boolean inches;
   private Drawing painted;
   private Session painting;
@@ -56,6 +65,7 @@ final class Board extends Region {
   private Runnable onView = () -> {};
   private double upperMarginPx;
   private double rightMarginPx;
+  private Supplier<List<Spots.Box>> slips = List::of;
 
   Board(Desk desk) {
     this.desk = desk;
@@ -100,6 +110,11 @@ final class Board extends Region {
     onView = action;
   }
 
+  /** Slips that lie over the card, px; nothing that is to be read is written under them. */
+  void slips(Supplier<List<Spots.Box>> over) {
+    slips = over;
+  }
+
   /** What lies along the upper and the right edge; the machine is fitted in beside it, px. */
   void setMargins(double upperPx, double rightPx) {
     if (upperPx != upperMarginPx || rightPx != rightMarginPx) {
@@ -130,40 +145,13 @@ final class Board extends Region {
 
   void fit() {
     fitted = true;
+    refits = REFITS;
     desk.shown().ifPresent(s -> show(fitting(s)));
   }
 
   private ViewFrame fitting(Shown shown) {
-    Envelope box = machine(shown.drawing());
-    double side = Rule.WIDTH_PX;
-    double high = getHeight() - side - upperMarginPx;
-    ViewFrame f = ViewFrame.fitting(box, getWidth() - side - rightMarginPx, high, MARGIN_PX);
-    return f.panned(side, upperMarginPx);
-  }
-
-  /**
-   * Returns the box round machine, people and dimensions; sight lines and signs may run out of the
-   * card.
-   */
-  private static Envelope machine(Drawing drawing) {
-    Envelope box = new Envelope();
-    for (Layer layer : drawing.layers()) {
-      boolean written =
-          layer.id().equals(PictureLayer.DIMENSIONS.id())
-              || layer.id().equals(PictureLayer.KEPT.id());
-      for (Mark mark : layer.marks()) {
-        if (written && mark instanceof Mark.Words words) {
-          box.expandToInclude(words.x(), words.y());
-        } else if (mark instanceof Mark.Shape shape
-            && (written || shape.style().fill() != null)
-            && (written
-                || shape.subject().startsWith("part:")
-                || shape.subject().startsWith("person:"))) {
-          box.expandToInclude(shape.geometry().getEnvelopeInternal());
-        }
-      }
-    }
-    return box.isNull() ? drawing.boundsMm() : box;
+    fittedAt = shown.options().denominator();
+    return Fitting.of(shown.drawing(), seen(0), MARGIN_PX, painter == null ? 1 : painter.letters());
   }
 
   boolean inches() {
@@ -207,15 +195,19 @@ final class Board extends Region {
     if (box == null) {
       return;
     }
-    Spots.Box seen =
-        new Spots.Box(
-            Rule.WIDTH_PX,
-            upperMarginPx,
-            getWidth() - Rule.WIDTH_PX - rightMarginPx,
-            getHeight() - Rule.WIDTH_PX - upperMarginPx);
+    Spots.Box seen = seen(0);
     if (box.shared(seen) < 0.999 * box.width() * box.height()) {
       setFrame(frame.panned(seen.centreX() - box.centreX(), seen.centreY() - box.centreY()));
     }
+  }
+
+  /** Returns the card without rules and what lies along its edges, px. */
+  private Spots.Box seen(double edgePx) {
+    return new Spots.Box(
+        Rule.WIDTH_PX + edgePx,
+        upperMarginPx + edgePx,
+        getWidth() - Rule.WIDTH_PX - rightMarginPx - 2 * edgePx,
+        getHeight() - Rule.WIDTH_PX - upperMarginPx - 2 * edgePx);
   }
 
   /** Returns where a thing is on the screen, px, or null if it has no place there. */
@@ -294,7 +286,7 @@ final class Board extends Region {
 
   /** Returns the box round the machine on the drawing, mm. */
   Optional<Envelope> machineBox() {
-    return desk.shown().map(s -> machine(s.drawing()));
+    return desk.shown().map(s -> Fitting.machine(s.drawing()));
   }
 
   @Override
@@ -306,9 +298,11 @@ final class Board extends Region {
         c.setWidth(w);
         c.setHeight(h);
       }
+      refits = REFITS;
       if (fitted && desk.shown().isPresent()) {
         frame = fitting(desk.shown().get());
         askScale();
+        Platform.runLater(onView);
       }
       paintSheet();
       paintGlass();
@@ -318,15 +312,17 @@ final class Board extends Region {
   private void refresh() {
     Optional<Shown> shown = desk.shown();
     Session session = desk.session().orElse(null);
-    if (shown.isPresent() && session != painting && getWidth() > 0) {
+    boolean begun = shown.isPresent() && session != painting && getWidth() > 0;
+    if (begun) {
       painting = session;
       fitted = true;
-      dimensioned = shown.get().options().dimensions();
-      frame = fitting(shown.get());
-      askScale();
     }
-    if (fitted && shown.isPresent() && shown.get().options().dimensions() != dimensioned) {
-      dimensioned = !dimensioned;
+    boolean other = shown.map(s -> s.options().dimensions() != dimensioned).orElse(false);
+    // drawn for this scale its names stand elsewhere
+    boolean redrawn = shown.map(s -> s.options().denominator() != fittedAt).orElse(false);
+    if (begun || fitted && (other || redrawn && refits > 0)) {
+      refits = begun || other ? REFITS : refits - 1;
+      dimensioned = shown.get().options().dimensions();
       frame = fitting(shown.get());
       askScale();
     }
@@ -380,6 +376,7 @@ final class Board extends Region {
     double w = sheet.getWidth();
     double h = sheet.getHeight();
     if (desk.shown().isPresent()) {
+      overlay.keepIn(seen(LABEL_EDGE_PX), slips.get());
       overlay.paint(desk, desk.shown().get(), frame, pointer, hint, w, h);
       SlideInk.paint(overlay, this, desk.slides());
       if (hand != null) {

@@ -1,8 +1,8 @@
 package org.longlow.sketcher.fx;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BooleanSupplier;
+import java.util.stream.Stream;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.layout.Pane;
@@ -12,8 +12,6 @@ import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.Shown;
 import org.longlow.sketcher.edit.Trouble;
-import org.longlow.svg.drawing.Layer;
-import org.longlow.svg.drawing.Mark;
 import org.longlow.svg.drawing.Tone;
 
 /**
@@ -23,7 +21,6 @@ import org.longlow.svg.drawing.Tone;
 final class Card extends Pane {
 
   private static final double MARGIN_PX = 10;
-  private static final int MOST_COLUMNS = 5;
   private static final double LIST_PX = 306;
 
   /** Share of the card that a slip laid beside the machine takes, within bounds. */
@@ -31,9 +28,6 @@ final class Card extends Pane {
 
   private static final double LEAST_BESIDE_PX = 440;
   private static final double MOST_BESIDE_PX = 820;
-
-  /** A ticket is at most this share of the card high; the rest scrolls. */
-  private static final double TICKET_SHARE = 0.66;
 
   private final Desk desk;
   private final Board board;
@@ -44,9 +38,9 @@ final class Card extends Pane {
   private final Ticket list;
   private final Canvas strings = new Canvas();
   private Look look = Look.DAY;
-  private String placedFor;
-  private int columns = 2;
+  private final TicketSpot spot;
   private boolean ticketAway;
+  private boolean ticketAsked;
   private boolean aside;
   private Ticket beside;
   private BooleanSupplier escapeBeside;
@@ -61,12 +55,14 @@ final class Card extends Pane {
     tags = new Tags(desk, board, this::open);
     ticket = new Ticket("bench", bench.head(), bench, this::requestLayout, this::putTicketAway);
     list = new Ticket("findings", findings.head(), findings, this::requestLayout, this::closeList);
+    spot = new TicketSpot(ticket, bench, board, tags);
     strings.setMouseTransparent(true);
     list.setVisible(false);
     getStyleClass().add("card");
     getChildren().addAll(board, strings, tags, list, ticket);
     board.setMargins(tags.heightPx(), 0);
     board.onView(this::requestLayout);
+    board.slips(this::slips);
     desk.watch(this::refresh);
   }
 
@@ -156,6 +152,7 @@ final class Card extends Pane {
   /** Puts the keyboard into the first field of what is picked. */
   void openTicket() {
     ticketAway = false;
+    ticketAsked = true;
     refresh();
     bench.focusFirst();
   }
@@ -187,11 +184,11 @@ final class Card extends Pane {
   private void refresh() {
     String chosen = desk.options().chosen();
     Trouble trouble = desk.trouble().orElse(null);
-    if (!chosen.equals(placedFor) || trouble != null && trouble != told) {
+    ticketAsked &= !spot.isNew(chosen);
+    if (spot.isNew(chosen) || trouble != null && trouble != told) {
       ticketAway = false;
     }
     told = trouble;
-    ticket.setVisible(desk.shown().isPresent() && !ticketAway && !aside && beside == null);
     for (Region over : List.of(tags, ticket, list)) {
       over.setDisable(desk.isBeginning());
     }
@@ -202,12 +199,25 @@ final class Card extends Pane {
         && beside == null) {
       showList(true);
     }
+    showTicket();
     requestLayout();
+  }
+
+  /** The whole machine is not filled in while its findings are read, unless somebody asks. */
+  private void showTicket() {
+    boolean wanted =
+        !desk.options().chosen().isEmpty()
+            || !list.isVisible()
+            || ticketAsked
+            || desk.trouble().isPresent();
+    ticket.setVisible(
+        desk.shown().isPresent() && wanted && !ticketAway && !aside && beside == null);
   }
 
   /** The list takes its strip from the card: the machine is fitted in beside it. */
   private void showList(boolean on) {
     list.setVisible(on);
+    showTicket();
     fitBeside();
   }
 
@@ -260,85 +270,22 @@ final class Card extends Pane {
   }
 
   private void layTicket(double w, double top, double high) {
-    Shown shown = desk.shown().orElse(null);
-    String chosen = desk.options().chosen();
-    Spots.Box picked = shown == null ? null : board.boxOf(shown, chosen);
     double left = Rule.WIDTH_PX + MARGIN_PX;
     double right = (list.isVisible() ? list.getLayoutX() : w) - MARGIN_PX;
-    if (shown != null && !ticket.isLaid() && !mayStay(chosen, picked, right, top + high)) {
-      Spots.Box room = new Spots.Box(left, top, Math.max(0, right - left), high);
-      Spots.Box at = Spots.slip(room, shapes(right, high), picked, busy(shown));
-      columns = columns(at.width());
-      ticket.relocate(Math.round(at.x()), Math.round(at.y()));
-      placedFor = chosen;
-    }
-    bench.setColumns(columns);
-    double wide = width(columns);
-    double x = within(ticket.getLayoutX(), 0, w - wide);
-    double y = within(ticket.getLayoutY(), 0, top + high - 60);
-    ticket.resizeRelocate(x, y, wide, Math.min(tall(columns, high), top + high - y));
+    Spots.Box room = new Spots.Box(left, top, Math.max(0, right - left), high);
+    spot.lay(desk.shown().orElse(null), desk.options().chosen(), room, w);
   }
 
-  /** It stays where it is while the same thing is picked, unless it has come to hide it. */
-  private boolean mayStay(String chosen, Spots.Box picked, double w, double bottom) {
-    Spots.Box at =
-        new Spots.Box(
-            ticket.getLayoutX(), ticket.getLayoutY(), ticket.getWidth(), ticket.getHeight());
-    return chosen.equals(placedFor)
-        && at.height() > 0
-        && at.right() <= w
-        && at.y() + Math.min(at.height(), 60) <= bottom
-        && (picked == null || at.shared(picked) == 0);
+  /** Returns what lies over the card and is seen, px. */
+  private List<Spots.Box> slips() {
+    return Stream.of(list, ticket, beside)
+        .filter(slip -> slip != null && slip.isVisible())
+        .map(t -> new Spots.Box(t.getLayoutX(), t.getLayoutY(), t.getWidth(), t.getHeight()))
+        .toList();
   }
 
-  private List<Spots.Size> shapes(double w, double high) {
-    List<Spots.Size> shapes = new ArrayList<>();
-    for (int n = 2; n <= MOST_COLUMNS; n++) {
-      if (n == 2 || width(n) <= w / 2) {
-        bench.setColumns(n);
-        shapes.add(new Spots.Size(width(n), tall(n, high)));
-      }
-    }
-    return shapes;
-  }
-
-  private double width(int columns) {
-    return bench.width(columns) + 2;
-  }
-
-  private int columns(double width) {
-    int n = 2;
-    while (n < MOST_COLUMNS && width(n) < width) {
-      n++;
-    }
-    return n;
-  }
-
-  /** The more columns a ticket has, the lower it is: all its shapes are about as large. */
-  private double tall(int columns, double high) {
-    double most = Math.max(120, TICKET_SHARE * high * 2 / columns);
-    return Math.min(Math.ceil(ticket.prefHeight(width(columns))), most);
-  }
-
-  private static double within(double v, double from, double to) {
+  static double within(double v, double from, double to) {
     return Math.max(from, Math.min(Math.max(from, to), v));
-  }
-
-  /** Returns what is better not hidden: parts and people, each by its box. */
-  private List<Spots.Box> busy(Shown shown) {
-    List<Spots.Box> boxes = new ArrayList<>();
-    if (shown != null) {
-      for (Layer layer : shown.drawing().layers()) {
-        for (Mark mark : layer.marks()) {
-          if (mark instanceof Mark.Shape shape
-              && shape.style().fill() != null
-              && (shape.subject().startsWith("part:") || shape.subject().startsWith("person:"))) {
-            boxes.add(board.onScreen(shape.geometry().getEnvelopeInternal()));
-          }
-        }
-      }
-    }
-    return boxes;
   }
 
   private void paintStrings() {

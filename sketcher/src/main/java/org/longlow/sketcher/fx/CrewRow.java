@@ -75,16 +75,22 @@ final class CrewRow extends HBox {
 
   /** A bar only where there are more people than room for them, and then with room of its own. */
   private void showBar() {
-    boolean wanted = people.getWidth() > scroll.getWidth() + 0.5 && scroll.getWidth() > 0;
-    ScrollPane.ScrollBarPolicy policy =
-        wanted ? ScrollPane.ScrollBarPolicy.ALWAYS : ScrollPane.ScrollBarPolicy.NEVER;
-    if (scroll.getHbarPolicy() != policy) {
+    if (scroll.getHbarPolicy() != barWanted()) {
       Platform.runLater(
           () -> {
+            // widths come one by one: what was wanted on the way to them no longer counts
+            ScrollPane.ScrollBarPolicy policy = barWanted();
             scroll.setHbarPolicy(policy);
-            people.setPadding(new Insets(0, 0, wanted ? BAR_PX : 0, 0));
+            boolean on = policy == ScrollPane.ScrollBarPolicy.ALWAYS;
+            people.setPadding(new Insets(0, 0, on ? BAR_PX : 0, 0));
           });
     }
+  }
+
+  private ScrollPane.ScrollBarPolicy barWanted() {
+    return people.getWidth() > scroll.getWidth() + 0.5 && scroll.getWidth() > 0
+        ? ScrollPane.ScrollBarPolicy.ALWAYS
+        : ScrollPane.ScrollBarPolicy.NEVER;
   }
 
   /** Turns the row so far that somebody is seen. */

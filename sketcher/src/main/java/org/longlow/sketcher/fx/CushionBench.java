@@ -3,6 +3,7 @@ package org.longlow.sketcher.fx;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.control.Button;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
 import org.longlow.constraints.layout.CushionPart;
 import org.longlow.sketcher.desk.Desk;
@@ -25,11 +26,23 @@ final class CushionBench extends VBox {
     this.desk = desk;
     this.card = card;
     pane = new CushionPane(desk);
-    ticket = new Ticket("cushion", pane.head(), pane, card::requestLayout, this::close);
+    ticket = new Ticket("cushion", pane.head(), scrolled(pane), card::requestLayout, this::close);
     Bits.told(open, "layers, sink and verdict of each person, key B");
     getChildren().add(open);
     desk.watch(this::refresh);
     refresh();
+  }
+
+  /** As high as its ticket, and where letters are too large for that, as high as it needs. */
+  private static ScrollPane scrolled(CushionPane pane) {
+    ScrollPane scroll = new ScrollPane(pane);
+    scroll.setFitToWidth(true);
+    scroll.setFitToHeight(true);
+    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    scroll.getStyleClass().add("slip-scroll");
+    scroll.setFocusTraversable(false);
+    scroll.setMinHeight(0);
+    return scroll;
   }
 
   /** What is on the bench, for who looks at it. */

@@ -199,7 +199,7 @@ final class FindingSlip extends VBox {
       }
       Units units = ShownUnits.of(desk);
       Label subject = Bits.wrapped(f.subject(), "finding-subject");
-      Label figure = Bits.label(f.unit().says(f.value(), units), "finding-figure");
+      Label figure = Bits.label(f.figure(units), "finding-figure");
       figure.setMinWidth(USE_PREF_SIZE);
       HBox.setHgrow(subject, Priority.ALWAYS);
       subject.setMaxWidth(Double.MAX_VALUE);
@@ -232,7 +232,10 @@ final class FindingSlip extends VBox {
           box.getChildren().add(Bits.wrapped("caution: " + f.group().caution(), "finding-detail"));
         }
         if (f.where().isEmpty()) {
-          box.getChildren().add(Bits.wrapped("has no one place on the board", "finding-detail"));
+          box.getChildren()
+              .add(
+                  Bits.wrapped(
+                      "about the machine as a whole, not one place of it", "finding-detail"));
         }
       }
       setGraphic(box);

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
+import javafx.application.Platform;
 import javafx.geometry.VPos;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
@@ -151,6 +152,25 @@ final class FirstForm extends VBox {
           show(label, mine.stream().map(FirstForm::says).collect(Collectors.joining("\n")));
         });
     show(trouble, others.stream().map(Fault::line).collect(Collectors.joining("\n")));
+    if (!told.isEmpty()) {
+      // the page is switched on again with this very news
+      Platform.runLater(this::focusRefused);
+    }
+  }
+
+  /** The keyboard goes to the first answer that is refused. */
+  private void focusRefused() {
+    for (Question question : Question.values()) {
+      if (troubles.get(question).isVisible()) {
+        Control input = typed.containsKey(question) ? typed.get(question) : picked.get(question);
+        input.requestFocus();
+        if (input instanceof TextField field) {
+          field.selectAll();
+        }
+        return;
+      }
+    }
+    make.requestFocus();
   }
 
   private static String says(Fault fault) {

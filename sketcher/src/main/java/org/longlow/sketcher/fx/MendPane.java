@@ -2,11 +2,9 @@ package org.longlow.sketcher.fx;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Predicate;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -78,7 +76,7 @@ final class MendPane extends VBox {
 
   private void fill() {
     Optional<Mends> mends = mends();
-    List<Offer> offers = mends.map(this::inOrder).orElse(List.of());
+    List<Offer> offers = mends.map(m -> m.listed(buttons.keySet())).orElse(List.of());
     buttons.keySet().retainAll(offers);
     List<Node> rows = new ArrayList<>();
     if (mends.isEmpty()) {
@@ -99,17 +97,6 @@ final class MendPane extends VBox {
       focusFirst = false;
       buttons.get(offers.get(0)).requestFocus();
     }
-  }
-
-  /** While it is looked for more, what is there keeps its place, for somebody may be pointing. */
-  private List<Offer> inOrder(Mends mends) {
-    if (!mends.looking()) {
-      return mends.offers();
-    }
-    Set<Offer> order = new LinkedHashSet<>(buttons.keySet());
-    order.retainAll(mends.offers());
-    order.addAll(mends.offers());
-    return List.copyOf(order);
   }
 
   private static String said(Mends mends) {

@@ -237,6 +237,7 @@ final class OutlineHand implements Hand {
       case M -> points.symmetrical(e.isShiftDown());
       case O -> offset(e.isShiftDown());
       case R -> points.replace();
+      case INSERT -> points.addAfter();
       case BACK_SPACE, DELETE -> {
         if (typed.isEmpty()) {
           points.takeOut();
@@ -364,7 +365,7 @@ final class OutlineHand implements Hand {
     if (outline == null) {
       return "Bends of "
           + part
-          + ": drag them; double click on a straight adds one, Delete takes one out."
+          + ": drag them; double click on a straight or J adds one, Delete takes one out."
           + "\nN next point, arrows move it. Enter or Esc when done.";
     }
     if (outline instanceof Outline.Traced traced) {
@@ -376,8 +377,8 @@ final class OutlineHand implements Hand {
     }
     return "Points of "
         + part
-        + ": drag them, with Shift straight; double click on an edge adds one, Delete takes one"
-        + " out.\n"
+        + ": drag them, with Shift straight; double click on an edge or J adds one, Delete takes"
+        + " one out.\n"
         + "S smooth or corner, H hole, Shift H slot, Alt H cut-out, M mirrored up, Shift M mirrored"
         + " forward.\n"
         + "Type a length and Enter for the edge before, or O to offset all by it. N next, arrows"

@@ -53,6 +53,15 @@ final class OutlineTools extends VBox {
     part().ifPresent(p -> take(new OutlineHand(board, desk, p.name(), this::done, this::away)));
   }
 
+  /** Adds a point after the one picked; takes the points first where no hand has them. */
+  private void addPoint() {
+    if (hands.hand() instanceof OutlineHand hand) {
+      hand.points().addAfter();
+    } else {
+      points();
+    }
+  }
+
   /** Draws a new part. */
   void draw() {
     if (desk.shown().isPresent()) {
@@ -85,6 +94,7 @@ final class OutlineTools extends VBox {
   List<Deed> deeds() {
     return List.of(
         new Deed("points of the outline or bends of the tube picked", "E", this::points),
+        new Deed("add a point or bend half way after the one picked", "J", this::addPoint),
         new Deed("draw a new part point by point", "P", this::draw));
   }
 }

@@ -36,16 +36,29 @@ final class Overlay {
   private static final double LABEL_MM = 8.5;
   private static final double LINE_PX = 16;
 
+  /** So far from the pointer words begin, px. */
+  private static final double ACROSS_PX = 22;
+
+  private static final double DOWN_PX = 20;
+
   private final DrawingPainter painter;
   private final GraphicsContext gc;
   private ViewFrame frame;
   private Shown shown;
   private double width;
   private double height;
+  private Spots.Box room = new Spots.Box(0, 0, 0, 0);
+  private List<Spots.Box> over = List.of();
 
   Overlay(DrawingPainter painter, GraphicsContext gc) {
     this.painter = painter;
     this.gc = gc;
+  }
+
+  /** What is written beside a place is seen in {@code room}, where nothing lies over it. */
+  void keepIn(Spots.Box seen, List<Spots.Box> slips) {
+    room = seen;
+    over = slips;
   }
 
   void paint(
@@ -281,9 +294,7 @@ final class Overlay {
     double line = LINE_PX * painter.letters();
     double w = wide + 16;
     double h = line * lines.size() + 9;
-    double x = at.x() + 22 + w > width - 4 ? at.x() - 22 - w : at.x() + 22;
-    double y = at.z() + 20 + h > height - Rule.WIDTH_PX ? at.z() - 20 - h : at.z() + 20;
-    return new Spots.Box(Math.max(Rule.WIDTH_PX + 4, x), Math.max(4, y), w, h);
+    return Spots.beside(at, new Spots.Size(w, h), ACROSS_PX, DOWN_PX, room, over);
   }
 
   /** Writes words on a scrap of card that lies there. */

@@ -18,6 +18,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.stage.DirectoryChooser;
+import org.longlow.constraints.words.Counted;
 import org.longlow.sketcher.desk.MakeJob;
 import org.longlow.sketcher.desk.PaperWork;
 
@@ -39,6 +40,9 @@ final class PaperMaking extends VBox {
   private final Button open;
   private final Button refuse;
   private Path into;
+
+  /** Where the sheets go that are being laid out; null if nobody asked for them yet. */
+  private Path waiting;
 
   PaperMaking(PaperWork work, Executor owner) {
     super(6);
@@ -90,6 +94,7 @@ final class PaperMaking extends VBox {
 
   /** Offers a folder, unless one was chosen before. */
   void offer(Path beside) {
+    waiting = null; // what was asked of the slip before is not meant for this one
     if (folder.getText().isBlank()) {
       folder.setText(beside.toString());
     }
@@ -97,6 +102,11 @@ final class PaperMaking extends VBox {
 
   /** Returns whether there was something to give up or to refuse. */
   boolean giveUp() {
+    if (waiting != null) {
+      waiting = null;
+      refresh();
+      return true;
+    }
     if (job.isRunning()) {
       job.cancel();
       return true;
@@ -132,9 +142,29 @@ final class PaperMaking extends VBox {
     Optional<Path> place = place();
     if (place.isEmpty()) {
       words.setText("That is no name for a folder.");
-    } else if (work.ready().isPresent() && !work.pages().isEmpty()) {
+    } else if (work.isWorking()) {
+      // they are written as soon as they are there
+      waiting = place.get();
+      refresh();
+    } else if (!work.pages().isEmpty() && !isBusy()) {
       into = place.get();
       job.start(work.ready().get(), into);
+    }
+  }
+
+  private boolean isBusy() {
+    return job.isRunning() || job.question().isPresent();
+  }
+
+  /** The sheets that were waited for are there, or cannot be made. */
+  private void goOn() {
+    Path to = waiting;
+    if (to != null && !work.isWorking() && !isBusy()) {
+      waiting = null;
+      if (!work.pages().isEmpty()) {
+        into = to;
+        job.start(work.ready().get(), into);
+      }
     }
   }
 
@@ -145,11 +175,12 @@ final class PaperMaking extends VBox {
   }
 
   void refresh() {
+    goOn();
     boolean running = job.isRunning();
     boolean asked = job.question().isPresent();
     start.setDisable(running || asked || work.pages().isEmpty());
     int sheets = work.pages().size();
-    start.setText(sheets > 1 ? "Write " + sheets + " sheets" : "Write");
+    start.setText(sheets > 1 ? "Write " + Counted.of(sheets, "sheet") : "Write");
     shown(stop, running);
     shown(bar, running);
     bar.setProgress(job.share());
@@ -159,6 +190,10 @@ final class PaperMaking extends VBox {
     job.question().ifPresent(q -> asks.setText(asked(q)));
     if (asked && !wasAsked) {
       refuse.requestFocus();
+    }
+    if (waiting != null) {
+      words.setText("They are written as soon as they are laid out. Escape: not yet.");
+      return;
     }
     StringBuilder text = new StringBuilder(running ? job.words() : job.trouble());
     for (String line : job.made()) {

@@ -11,6 +11,7 @@ import java.util.concurrent.Executor;
 import java.util.stream.Collectors;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -59,6 +60,8 @@ final class PaperPane extends HBox {
   private final Node printerLine;
   private final Node wallLine;
   private final Label words = Bits.wrapped("", "bench-note");
+  private final Button before;
+  private final Button next;
   private final Label turned = Bits.label("", "crew-figure");
   private final SheetView sheet = new SheetView();
   private Study begun;
@@ -101,6 +104,8 @@ final class PaperPane extends HBox {
             6,
             Bits.line(Bits.label("paper", "bench-label"), wall, format),
             Bits.line(Bits.label("scale", "bench-label"), scale));
+    before = Bits.words("paper-before", "Before", "sheet before", () -> work.turn(-1));
+    next = Bits.words("paper-next", "Next", "next sheet", () -> work.turn(1));
     words.setId("paper-words");
     turned.setId("paper-turned");
     getChildren().addAll(choices(close), sheets());
@@ -154,15 +159,7 @@ final class PaperPane extends HBox {
 
   private Node sheets() {
     VBox.setVgrow(sheet, Priority.ALWAYS);
-    HBox line =
-        new HBox(
-            8,
-            Bits.told(
-                Bits.words("paper-before", "Before", "sheet before", () -> work.turn(-1)),
-                "Page Up"),
-            turned,
-            Bits.told(
-                Bits.words("paper-next", "Next", "next sheet", () -> work.turn(1)), "Page Down"));
+    HBox line = new HBox(8, Bits.keyed(before, "Page Up"), turned, Bits.keyed(next, "Page Down"));
     line.setAlignment(Pos.CENTER);
     VBox right = new VBox(6, sheet, line);
     HBox.setHgrow(right, Priority.ALWAYS);
@@ -308,6 +305,8 @@ final class PaperPane extends HBox {
     Page now = pages.isEmpty() ? null : pages.get(work.at());
     String said = now == null ? "" : (work.at() + 1) + " of " + pages.size();
     turned.setText(now == null ? "" : "sheet " + said);
+    before.setVisible(pages.size() > 1);
+    next.setVisible(pages.size() > 1);
     // the last sheet stays until the next is there, or it would flicker at each tick
     if (now != null || !work.isWorking()) {
       sheet.show(now, now == null ? "no sheet" : "sheet " + said + ": " + now.title());

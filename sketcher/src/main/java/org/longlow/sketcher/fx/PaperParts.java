@@ -13,6 +13,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.longlow.constraints.words.Counted;
 import org.longlow.sketcher.desk.PaperWork;
 
 /** The parts that get a template, each with a tick and how many sheets it needs. */
@@ -104,7 +105,7 @@ final class PaperParts extends VBox {
 
     void show(OptionalInt n) {
       box.setSelected(work.choice().ticked().contains(part));
-      String count = n.isEmpty() ? "" : n.getAsInt() == 1 ? "1 sheet" : n.getAsInt() + " sheets";
+      String count = n.isEmpty() ? "" : Counted.of(n.getAsInt(), "sheet");
       sheets.setText(count);
       box.setAccessibleText("template of " + part + (count.isEmpty() ? "" : ", " + count));
     }

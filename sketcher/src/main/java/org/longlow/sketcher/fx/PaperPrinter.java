@@ -36,11 +36,7 @@ final class PaperPrinter extends VBox {
                     + " the long bars with a steel rule; where an end is missing, the short ones.",
                 "bench-note"),
             name,
-            Bits.line(
-                Bits.label("across", "bench-label"),
-                across,
-                Bits.label("along", "bench-label"),
-                along),
+            Bits.line(whole("across"), across, whole("along"), along),
             Bits.words("printer-keep", "Keep", "keep what was measured", this::keep),
             said,
             all);
@@ -48,6 +44,12 @@ final class PaperPrinter extends VBox {
     across.setOnAction(e -> along.requestFocus());
     along.setOnAction(e -> keep());
     refresh();
+  }
+
+  private static Label whole(String words) {
+    Label label = Bits.label(words, "bench-label");
+    label.setMinWidth(USE_PREF_SIZE);
+    return label;
   }
 
   private static TextField field(String id, String words) {

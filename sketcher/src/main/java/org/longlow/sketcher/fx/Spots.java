@@ -1,6 +1,7 @@
 package org.longlow.sketcher.fx;
 
 import java.util.List;
+import org.longlow.rider.geom.PointMm;
 
 /**
  * Where slips of paper lie on the card so that they hide as little as can be. Pure geometry, px.
@@ -50,8 +51,23 @@ final class Spots {
     }
   }
 
-  /** A shape that a slip may have. */
-  record Size(double width, double height) {}
+  /**
+   * A shape that a slip may have.
+   *
+   * @param lost what it costs that the slip shows less in it, in square pixels hidden
+   */
+  record Size(double width, double height, double lost) {
+    Size(double width, double height) {
+      this(width, height, 0);
+    }
+  }
+
+  /**
+   * What is better not hidden.
+   *
+   * @param weight how many times worse than anything else of its size it is to hide
+   */
+  record Busy(Box box, double weight) {}
 
   /**
    * Returns where and in which of several shapes a slip best lies: off what is picked, over as
@@ -62,12 +78,12 @@ final class Spots {
    * @param picked what the slip is about, or null
    * @param busy what else is better not hidden
    */
-  static Box slip(Box room, List<Size> sizes, Box picked, List<Box> busy) {
+  static Box slip(Box room, List<Size> sizes, Box picked, List<Busy> busy) {
     Box best = null;
     double least = Double.POSITIVE_INFINITY;
     for (Size size : sizes) {
       Box at = slip(room, size.width(), size.height(), picked, busy);
-      double cost = cost(at, picked, busy);
+      double cost = size.lost() + cost(at, picked, busy);
       if (cost < least) {
         least = cost;
         best = at;
@@ -76,7 +92,7 @@ final class Spots {
     return best;
   }
 
-  private static Box slip(Box room, double width, double height, Box picked, List<Box> busy) {
+  private static Box slip(Box room, double width, double height, Box picked, List<Busy> busy) {
     Box best = new Box(room.x(), room.y(), width, height);
     double least = Double.POSITIVE_INFINITY;
     int across = steps(room.width() - width);
@@ -99,15 +115,48 @@ final class Spots {
     return best;
   }
 
-  private static double cost(Box at, Box picked, List<Box> busy) {
+  private static double cost(Box at, Box picked, List<Busy> busy) {
     double cost = 0;
-    for (Box box : busy) {
-      cost += at.shared(box);
+    for (Busy thing : busy) {
+      cost += thing.weight() * at.shared(thing.box());
     }
     if (picked != null) {
       cost += PICKED_WEIGHT * at.shared(picked) + AREA_PER_PX * at.apart(picked);
     }
     return cost;
+  }
+
+  /**
+   * Returns where words beside a place are best read: to the right of it and below, or else on
+   * another side, wherever most of them is seen; inside of the room as far as they fit into it.
+   *
+   * @param across left free between the place and the words, px
+   * @param down likewise above or below it
+   * @param room where they are seen at all
+   * @param over what lies over them
+   */
+  static Box beside(
+      PointMm place, Size size, double across, double down, Box room, List<Box> over) {
+    Box best = null;
+    double least = Double.POSITIVE_INFINITY;
+    for (boolean above : new boolean[] {false, true}) {
+      for (boolean left : new boolean[] {false, true}) {
+        double x = left ? place.x() - across - size.width() : place.x() + across;
+        double y = above ? place.z() - down - size.height() : place.z() + down;
+        Box at = new Box(x, y, size.width(), size.height());
+        double unseen = size.width() * size.height() - at.shared(room);
+        for (Box slip : over) {
+          unseen += at.shared(slip);
+        }
+        if (unseen < least) {
+          least = unseen;
+          best = at;
+        }
+      }
+    }
+    double x = Math.max(room.x(), Math.min(best.x(), room.right() - size.width()));
+    double y = Math.max(room.y(), Math.min(best.y(), room.bottom() - size.height()));
+    return new Box(x, y, size.width(), size.height());
   }
 
   private static int steps(double free) {

@@ -66,7 +66,7 @@ final class StanceSteps extends VBox {
         row.getChildren().add(step);
       }
     }
-    Optional<Condition> now = desk.shown().flatMap(Shown::standing).map(Standing::condition);
+    Optional<Condition> now = desk.shown().flatMap(Shown::stance);
     for (Node node : row.getChildren()) {
       ((ToggleButton) node).setSelected(now.equals(Optional.of(node.getUserData())));
     }

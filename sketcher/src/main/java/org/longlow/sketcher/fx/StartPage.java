@@ -24,6 +24,7 @@ import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.words.Counted;
 import org.longlow.sketcher.desk.Autosave;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.UnopenedFile;
@@ -237,8 +238,8 @@ final class StartPage extends StackPane {
             Bits.wrapped(
                 refusal.path().getFileName()
                     + " cannot be opened yet: "
-                    + n
-                    + (n == 1 ? " fault." : " faults."),
+                    + Counted.of(n, "fault")
+                    + ".",
                 "trouble"));
     for (Fault fault : refusal.faults()) {
       VBox one =

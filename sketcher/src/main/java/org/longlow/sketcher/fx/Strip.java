@@ -11,7 +11,9 @@ import javafx.scene.layout.Priority;
 
 /**
  * Things side by side that go on in a further row where the window is too narrow for them. What may
- * be narrower than it likes gives way first; what grows takes what a row leaves over.
+ * be narrower than it likes gives way first; what grows takes what a row leaves over. Where a row
+ * ends is decided by the least widths alone, however little a thing likes just now: what changes
+ * its words keeps room for them.
  */
 final class Strip extends Pane {
 
@@ -46,7 +48,7 @@ final class Strip extends Pane {
     List<List<Node>> rows = new ArrayList<>();
     double used = Double.POSITIVE_INFINITY;
     for (Node n : getManagedChildren()) {
-      double wide = least(n);
+      double wide = Math.ceil(n.minWidth(-1));
       if (used + gap + wide > width) {
         rows.add(new ArrayList<>());
         used = -gap;

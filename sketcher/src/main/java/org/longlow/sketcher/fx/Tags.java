@@ -163,8 +163,7 @@ final class Tags extends Pane {
 
   /** Returns the strings that hang down now, px of this pane; over nobody's head. */
   List<Cord> strings() {
-    List<Spots.Box> heads =
-        desk.shown().map(s -> s.heads().stream().map(this::box).toList()).orElse(List.of());
+    List<Spots.Box> heads = heads();
     List<Cord> strings = new ArrayList<>();
     for (Tag tag : tags) {
       if (tag.isVisible() && tag.at != null) {
@@ -174,6 +173,11 @@ final class Tags extends Pane {
       }
     }
     return strings;
+  }
+
+  /** Returns the squares round the heads on the card, px of this pane. */
+  List<Spots.Box> heads() {
+    return desk.shown().map(s -> s.heads().stream().map(this::box).toList()).orElse(List.of());
   }
 
   private Spots.Box box(Shown.Head head) {
@@ -240,7 +244,7 @@ final class Tags extends Pane {
     }
 
     private static String figure(Finding f, Units units) {
-      return Double.isNaN(f.value()) ? "" : "  " + f.unit().says(f.value(), units);
+      return Double.isNaN(f.value()) ? "" : "  " + f.figure(units);
     }
   }
 }

@@ -56,9 +56,7 @@ final class TopStrip extends VBox {
     redo = Bits.words("redo", "Do again", "do again", desk::redo);
     Bits.keyed(save, "Ctrl S");
     Bits.keyed(saveAs, "Ctrl Shift S");
-    state.setMinWidth(USE_PREF_SIZE);
     working.setId("working");
-    working.setMinWidth(USE_PREF_SIZE);
     patience.setOnFinished(e -> working.setText(WORKING));
     name.setId("machine");
     state.setId("state");

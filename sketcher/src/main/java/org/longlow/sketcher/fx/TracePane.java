@@ -5,6 +5,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.DragEvent;
@@ -17,6 +18,7 @@ import javafx.stage.FileChooser;
 import org.locationtech.jts.geom.Envelope;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.PhotoIntake;
+import org.longlow.sketcher.desk.Session;
 import org.longlow.sketcher.desk.Shown;
 import org.longlow.sketcher.edit.PhotoEdits;
 import org.longlow.sketcher.edit.Subjects;
@@ -38,13 +40,16 @@ final class TracePane extends VBox {
   private final Label trouble = Bits.wrapped("", "trouble");
   private final OutlineList outlines;
   private final FlowPane photos = new FlowPane(5, 5);
+  private final VBox unsaved;
+  private final Button save;
   private List<String> listed = List.of();
 
   /**
    * @param open shows the pane
    * @param close puts it away
+   * @param saver saves the layout, or asks under what name
    */
-  TracePane(Desk desk, Board board, Runnable open, Runnable close) {
+  TracePane(Desk desk, Board board, Runnable open, Runnable close, Runnable saver) {
     super(8);
     this.desk = desk;
     this.board = board;
@@ -60,9 +65,14 @@ final class TracePane extends VBox {
     file.setAccessibleText("file to trace from");
     file.setOnAction(e -> putIn());
     HBox.setHgrow(file, Priority.ALWAYS);
+    save = Bits.words("trace-save", "Save it\u2026", "save the layout under a name", saver);
+    Bits.keyed(save, "Ctrl S");
+    unsaved = new VBox(5, Bits.wrapped(PhotoIntake.NEEDS_A_FILE, "bench-note"), save);
+    unsaved.setId("trace-unsaved");
     getChildren()
         .addAll(
             Bits.label("TRACE", "slip-title"),
+            unsaved,
             Bits.line(
                 file,
                 Bits.words("trace-look", "Look\u2026", "choose a file", this::look),
@@ -85,8 +95,27 @@ final class TracePane extends VBox {
   void begin() {
     say("");
     outlines.away();
-    file.requestFocus();
-    file.selectAll();
+    askToSave();
+    focusFirst();
+  }
+
+  private boolean isSaved() {
+    return desk.session().flatMap(Session::file).isPresent();
+  }
+
+  /** Says before anything is typed that the layout needs a file. */
+  private void askToSave() {
+    unsaved.setVisible(!isSaved());
+    unsaved.setManaged(!isSaved());
+  }
+
+  private void focusFirst() {
+    if (isSaved()) {
+      file.requestFocus();
+      file.selectAll();
+    } else {
+      save.requestFocus();
+    }
   }
 
   private void say(String words) {
@@ -119,6 +148,12 @@ final class TracePane extends VBox {
   }
 
   private void take(Path path) {
+    if (!isSaved()) {
+      // it waits in the field until there is a folder for it
+      file.setText(path.toString());
+      focusFirst();
+      return;
+    }
     if (path.toString().toLowerCase(Locale.ROOT).endsWith(".svg")) {
       outlines.list(path);
       return;
@@ -152,6 +187,10 @@ final class TracePane extends VBox {
   }
 
   private void refresh() {
+    if (isVisible() && unsaved.isVisible() && isSaved()) {
+      askToSave();
+      focusFirst();
+    }
     List<String> names =
         desk.shown()
             .map(Shown::layout)

@@ -77,7 +77,7 @@ final class Window extends StackPane {
     paper = new PaperPane(desk, owner, () -> over(null));
     keysPane = new KeysPane(() -> over(null));
     findPane = new FindPane(desk, board, this::deeds, () -> over(null));
-    tracePane = new TracePane(desk, board, this::trace, () -> over(null));
+    tracePane = new TracePane(desk, board, this::trace, () -> over(null), this::save);
     adds = new Adds(desk, board, () -> hands, () -> over(null), card::setAside);
     gallery = new GalleryPane(desk, adds);
     slips = List.of(paper, keysPane, findPane, tracePane, gallery);
@@ -92,10 +92,10 @@ final class Window extends StackPane {
     StackPane middle = new StackPane(card, notices);
     middle.getChildren().addAll(slips);
     middle.getStyleClass().add("middle");
-    StackPane.setAlignment(paper, Pos.TOP_RIGHT);
-    StackPane.setAlignment(keysPane, Pos.TOP_RIGHT);
-    StackPane.setAlignment(findPane, Pos.TOP_RIGHT);
-    StackPane.setAlignment(tracePane, Pos.TOP_RIGHT);
+    middle.setAlignment(Pos.TOP_RIGHT);
+    for (Node slip : List.of(keysPane, findPane, tracePane)) {
+      StackPane.setMargin(slip, new Insets(14, 14, 14, 0));
+    }
     StackPane.setAlignment(gallery, Pos.TOP_LEFT);
     StackPane.setAlignment(notices, Pos.BOTTOM_LEFT);
     StackPane.setMargin(notices, new Insets(0, 40, Rule.WIDTH_PX + 10, Rule.WIDTH_PX + 10));
@@ -103,6 +103,7 @@ final class Window extends StackPane {
     work.setCenter(middle);
     work.setBottom(bottom());
     getChildren().addAll(work, start);
+    new KeptKeyboard(this, desk, board);
     over(null);
     addEventFilter(KeyEvent.KEY_PRESSED, this::key);
     addEventHandler(KeyEvent.KEY_PRESSED, this::keyOfCard);

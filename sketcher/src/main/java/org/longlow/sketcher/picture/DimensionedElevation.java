@@ -8,6 +8,7 @@ import org.longlow.constraints.machine.chassis.AxleLoads;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.OutOfRange;
 import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.Units;
 import org.longlow.rider.words.Words;
 import org.longlow.svg.drawing.Anchor;
 import org.longlow.svg.drawing.Drawing;
@@ -178,7 +179,7 @@ public final class DimensionedElevation {
     List<String> lines = new ArrayList<>();
     lines.add(
         "Lengths in "
-            + scene.layout().units().word()
+            + (scene.layout().units() == Units.IN ? "inches" : "mm")
             + ", angles in degrees"
             + (scene.stance().isEmpty() ? ", as drawn." : ", stance: " + scene.stance() + "."));
     boolean aboard = scene.people().isEmpty() || scene.laden();

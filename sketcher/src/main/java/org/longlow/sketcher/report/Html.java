@@ -1,6 +1,7 @@
 package org.longlow.sketcher.report;
 
 import java.util.List;
+import org.longlow.svg.drawing.Lettering;
 
 /** Writes HTML; every text and attribute goes through {@link #escaped}. */
 final class Html {
@@ -27,7 +28,8 @@ final class Html {
                 default -> {
                   boolean control = c < ' ' && c != '\n' && c != '\t' || c == 0x7f;
                   boolean half = c >= 0xD800 && c <= 0xDFFF;
-                  s.appendCodePoint(control || half ? 0xFFFD : c);
+                  boolean turning = Lettering.turnsDirection(c);
+                  s.appendCodePoint(control || half || turning ? 0xFFFD : c);
                 }
               }
             });

@@ -2,10 +2,13 @@ package org.longlow.sketcher.template;
 
 import java.util.List;
 import org.longlow.svg.drawing.Drawing;
+import org.longlow.svg.page.LaidOut;
 import org.longlow.svg.page.Page;
+import org.longlow.svg.page.Paper;
 import org.longlow.svg.page.SheetLengths;
 import org.longlow.svg.page.TemplateSettings;
 import org.longlow.svg.page.TemplateSheets;
+import org.longlow.svg.page.Tiling;
 
 /**
  * A template with its names.
@@ -15,7 +18,7 @@ import org.longlow.svg.page.TemplateSheets;
  * @param part the part it is of
  * @param up what lies up on the drawing, such as {@code up} or {@code left side}
  * @param right what lies to the right on the drawing, such as {@code forward}
- * @param drawing at 1:1, mm
+ * @param laid the drawing, which depends on where the seams between sheets run
  * @param lengths how lengths are written on its sheets
  */
 public record NamedDrawing(
@@ -24,11 +27,16 @@ public record NamedDrawing(
     String part,
     String up,
     String right,
-    Drawing drawing,
+    LaidOut laid,
     SheetLengths lengths) {
+
+  /** Returns the drawing at 1:1 as it is laid out for A4 upright, mm. */
+  public Drawing drawing() {
+    return laid.on(box -> Tiling.of(box, Paper.A4, Tiling.MARGIN_MM, Tiling.OVERLAP_MM));
+  }
 
   /** Returns the sheets to print, marked with which way this template lies. */
   public List<Page> sheets(TemplateSettings settings) {
-    return TemplateSheets.of(name, drawing, settings.withSides(up, right).withLengths(lengths));
+    return TemplateSheets.of(name, laid, settings.withSides(up, right).withLengths(lengths));
   }
 }

@@ -2,6 +2,7 @@ package org.longlow.sketcher.template;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
@@ -13,23 +14,20 @@ import org.longlow.sketcher.picture.Labels;
 import org.longlow.svg.drawing.Anchor;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Layer;
-import org.longlow.svg.drawing.Lettering;
 import org.longlow.svg.drawing.LineType;
 import org.longlow.svg.drawing.Mark;
 import org.longlow.svg.drawing.Planar;
 import org.longlow.svg.drawing.Style;
 import org.longlow.svg.drawing.Tone;
+import org.longlow.svg.page.LaidOut;
 import org.longlow.svg.page.SheetLengths;
+import org.longlow.svg.page.Tiling;
 
 /** One template at 1:1 while it is drawn: the line to cut and everything a maker needs on it. */
 final class TemplateSheet {
 
-  private static final double NAME_MM = 5;
-  private static final double TEXT_MM = 3;
-  private static final double LINE_MM = 5.2;
-
-  /** Longer lines are broken: half a sheet, so that the block finds room on one. */
-  private static final double WIDEST_MM = 84;
+  /** From one place that is tried for the block to the next. */
+  private static final double PACE_MM = 12;
 
   private static final double TICK_LETTER_MM = 2;
   private static final double AIR_MM = 8;
@@ -37,7 +35,6 @@ final class TemplateSheet {
   /** Words beside the piece keep this near, so that they do not take a sheet of their own, mm. */
   private static final double NEAR_MM = 40;
 
-  private static final double COMPASS_MM = 22;
   private static final double CROSS_MM = 7;
   private static final double NOTE_MM = 2.5;
 
@@ -49,7 +46,6 @@ final class TemplateSheet {
   private final List<Mark> inside = new ArrayList<>();
   private final List<Mark> stations = new ArrayList<>();
   private final List<Mark> drills = new ArrayList<>();
-  private final List<Mark> words = new ArrayList<>();
   private final List<Envelope> taken = new ArrayList<>();
   private final List<Mark.Words> names = new ArrayList<>();
   private final List<Sized> sizes = new ArrayList<>();
@@ -234,91 +230,57 @@ final class TemplateSheet {
     for (Mark.Words w : names) {
       drills.add(beside(w.subject(), w.text(), w.x(), w.y(), CROSS_MM + 1.5, Tone.INK));
     }
-    List<String> wrapped = new ArrayList<>();
-    lines.forEach(l -> wrapped.addAll(Lettering.wrapped(l, TEXT_MM, WIDEST_MM)));
-    double[] columns = columns(rows);
-    double tableWidth = 0;
-    for (double c : columns) {
-      tableWidth += c;
-    }
-    double width = Lettering.widthMm(title, NAME_MM);
-    for (String line : wrapped) {
-      width = Math.max(width, Lettering.widthMm(line, TEXT_MM));
-    }
-    width = COMPASS_MM + Math.max(width, tableWidth) + 2;
-    double height =
-        Math.max(COMPASS_MM, NAME_MM + 3 + LINE_MM * (wrapped.size() + rows.size()) + 2);
-    PointMm corner = room(width, height);
-    double x = corner.x() + COMPASS_MM;
-    double y = corner.z() - NAME_MM;
-    compass(corner.x() + 4, corner.z() - COMPASS_MM + 4);
-    words.add(new Mark.Words(subject, title, x, y, NAME_MM, 0, Anchor.START, Tone.INK));
-    y -= 3;
-    for (String line : wrapped) {
-      y -= LINE_MM;
-      words.add(new Mark.Words(subject, line, x, y, TEXT_MM, 0, Anchor.START, Tone.INK));
-    }
-    for (List<String> row : rows) {
-      y -= LINE_MM;
-      double at = x;
-      for (int i = 0; i < row.size(); i++) {
-        words.add(new Mark.Words(subject, row.get(i), at, y, TEXT_MM, 0, Anchor.START, Tone.INK));
-        at += columns[i];
-      }
-    }
-    return new NamedDrawing(fileName, title, part, upWord, rightWord, drawing(), SheetLengths.MM);
+    List<Mark> block = new TemplateBlock(subject, upWord, rightWord).of(title, lines, rows);
+    LaidOut laid = sheets -> drawing(moved(block, room(alone(block), sheets)));
+    return new NamedDrawing(fileName, title, part, upWord, rightWord, laid, SheetLengths.MM);
   }
 
-  private static double[] columns(List<List<String>> rows) {
-    int n = rows.stream().mapToInt(List::size).max().orElse(0);
-    double[] out = new double[n];
-    for (List<String> row : rows) {
-      for (int i = 0; i < row.size(); i++) {
-        out[i] = Math.max(out[i], Lettering.widthMm(row.get(i), TEXT_MM) + 4);
-      }
-    }
-    return out;
+  private static Drawing alone(List<Mark> marks) {
+    return Drawing.of("", new Layer("words", "Words", marks));
+  }
+
+  private static List<Mark> moved(List<Mark> marks, PointMm by) {
+    return alone(marks).moved(by.x(), by.z()).layers().get(0).marks();
   }
 
   /**
-   * Returns the upper left corner of a free place of this size: on the piece, else beside it inside
-   * its box so that no sheet is spent on words, else below; off the seams between sheets if that
-   * can be had.
+   * Returns where the block goes, off the seams between sheets: on the piece, else beside it inside
+   * its box so that no sheet is spent on words, else below.
    */
-  private PointMm room(double width, double height) {
+  private PointMm room(Drawing marks, Function<Envelope, Tiling> sheets) {
+    Envelope block = marks.paperBoundsMm();
     Envelope box = outline.getEnvelopeInternal();
-    Envelope bounds = drawing().boundsMm();
-    SheetSeams seams = new SheetSeams(bounds);
-    PointMm best = null;
-    int bestScore = -1;
+    Envelope bounds = drawing(List.of()).boundsMm();
+    Tiling tiling = sheets.apply(bounds);
     for (boolean onPiece : new boolean[] {true, false}) {
-      for (double z = box.getMaxY() - 4; z - height > box.getMinY(); z -= 12) {
-        for (double x = box.getMinX() + 4; x + width < box.getMaxX(); x += 12) {
-          Envelope spot = new Envelope(x - 2, x + width + 2, z - height - 2, z + 2);
-          int score = seams.score(spot);
-          if (score > bestScore && free(spot, onPiece)) {
-            best = new PointMm(x, z);
-            bestScore = score;
-          }
-          if (bestScore == seams.best()) {
-            return best;
+      for (double z = box.getMaxY() - 4; z + block.getMinY() > box.getMinY(); z -= PACE_MM) {
+        for (double x = box.getMinX() + 4; x + block.getMaxX() < box.getMaxX(); x += PACE_MM) {
+          Envelope spot = at(block, x, z);
+          spot.expandBy(2);
+          if (tiling.isClear(spot) && free(spot, onPiece)) {
+            return new PointMm(x, z);
           }
         }
       }
     }
-    double z = bounds.getMinY() - AIR_MM;
-    double last = Math.max(box.getMinX(), box.getMaxX() - width);
-    for (double x = box.getMinX(); x <= last; x += 6) {
-      Envelope spot = new Envelope(x, x + width, z - height, z);
-      Envelope all = new Envelope(bounds);
-      all.expandToInclude(spot);
-      int score = new SheetSeams(all).score(spot);
-      if (score > bestScore) {
-        best = new PointMm(x, z);
-        bestScore = score;
+    double top = bounds.getMinY() - AIR_MM;
+    double last = Math.max(box.getMinX(), box.getMaxX() - block.getMaxX());
+    for (double down = 0; down < tiling.usableHeightMm(); down += PACE_MM / 2) {
+      for (double x = box.getMinX(); x <= last; x += PACE_MM / 2) {
+        Envelope spot = at(block, x, top - down);
+        Envelope all = new Envelope(bounds);
+        all.expandToInclude(at(marks.boundsMm(), x, top - down));
+        if (sheets.apply(all).isClear(spot)) {
+          return new PointMm(x, top - down);
+        }
       }
     }
-    return best;
+    return new PointMm(box.getMinX(), top);
+  }
+
+  private static Envelope at(Envelope block, double x, double z) {
+    return new Envelope(
+        x + block.getMinX(), x + block.getMaxX(), z + block.getMinY(), z + block.getMaxY());
   }
 
   private boolean free(Envelope spot, boolean onPiece) {
@@ -340,28 +302,7 @@ final class TemplateSheet {
         .noneMatch(m -> m instanceof Mark.Shape s && s.geometry().intersects(area));
   }
 
-  /** Two arrows: which way the sheet lies on the machine. */
-  private void compass(double x, double y) {
-    arrow(x, y, x, y + 13);
-    arrow(x, y, x + 13, y);
-    words.add(new Mark.Words(subject, upWord, x + 1.6, y + 9, 2, 0, Anchor.START, Tone.INK));
-    words.add(new Mark.Words(subject, rightWord, x + 1.6, y + 1.6, 2, 0, Anchor.START, Tone.INK));
-  }
-
-  private void arrow(double x1, double y1, double x2, double y2) {
-    PointMm tip = new PointMm(x2, y2);
-    PointMm d = tip.minus(new PointMm(x1, y1));
-    PointMm u = d.times(1 / d.length());
-    PointMm back = tip.minus(u.times(3));
-    words.add(new Mark.Shape(subject, Planar.line(x1, y1, x2, y2), Style.narrow(Tone.INK)));
-    words.add(
-        new Mark.Shape(
-            subject,
-            Curves.polygon(List.of(tip, back.plus(u.left()), back.minus(u.left()))),
-            Style.area(Tone.INK, 1)));
-  }
-
-  private Drawing drawing() {
+  private Drawing drawing(List<Mark> words) {
     List<Layer> layers = new ArrayList<>();
     layers.add(new Layer("outline", "Line to cut", cut));
     add(layers, "inside", "Inside lines", inside);

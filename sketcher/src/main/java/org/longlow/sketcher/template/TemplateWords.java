@@ -2,6 +2,7 @@ package org.longlow.sketcher.template;
 
 import java.util.List;
 import java.util.Locale;
+import org.longlow.constraints.disk.Windows;
 import org.longlow.constraints.shape.PartShape;
 
 /** What every template says, and how its files are called. */
@@ -26,6 +27,6 @@ final class TemplateWords {
   static String fileName(String name) {
     String safe =
         name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-+|-+$", "");
-    return safe.isEmpty() ? "part" : safe;
+    return safe.isEmpty() ? "part" : Windows.refuses(safe) ? safe + "-part" : safe;
   }
 }

@@ -96,8 +96,7 @@ public final class Templates {
       for (int n = 2; !used.add(name); n++) {
         name = d.fileName() + "-" + n;
       }
-      out.add(
-          new NamedDrawing(name, d.name(), d.part(), d.up(), d.right(), d.drawing(), d.lengths()));
+      out.add(new NamedDrawing(name, d.name(), d.part(), d.up(), d.right(), d.laid(), d.lengths()));
     }
     return List.copyOf(out);
   }
@@ -160,7 +159,7 @@ public final class Templates {
         .map(
             d ->
                 new NamedDrawing(
-                    d.fileName(), d.name(), d.part(), d.up(), d.right(), d.drawing(), lengths))
+                    d.fileName(), d.name(), d.part(), d.up(), d.right(), d.laid(), lengths))
         .toList();
   }
 

@@ -163,4 +163,38 @@ class MessagesTest {
         new PrintWriter(out), new PrintWriter(out), "figure", "trail", "--input", "" + input);
     assertThat(out.toString()).contains("0.0").doesNotContain("-0.0");
   }
+
+  @ParameterizedTest
+  @CsvSource({
+    "draw, .svg, which is only an ending",
+    "draw, .PDF, which is only an ending",
+    "report, .html, which is only an ending",
+    "draw, con.svg, a name that Windows has",
+    "draw, Nul.pdf, a name that Windows has",
+    "report, COM1.html, a name that Windows has",
+    "report, lpt9.x.html, a name that Windows has"
+  })
+  void namesOfNoUseAreRefused(String command, String name, String says) throws IOException {
+    Path out = folder.resolve(name);
+    assertThat(refused(command, machine(root -> {}), "--out", out)).contains(says);
+    assertThat(out).doesNotExist();
+  }
+
+  /** As many digits as a double has, and more. */
+  @Test
+  void hugeFiguresAreSaidShort() throws IOException {
+    assertThat(refused("new", "--wheelbase", "1e308", "--recline", "-1e300", "--box", "1e99x2x3"))
+        .contains("--wheelbase = 1e308 mm", "--recline = -1e300 deg", "look at its sides")
+        .doesNotContain("0000000");
+    assertThat(figure("trail", "{\"radiusMm\":1e308,\"rakeDeg\":1e300,\"offsetMm\":1e30}"))
+        .contains("radiusMm is 1e308;", "rakeDeg is 1e300;", "allowed is -85 to 85")
+        .contains("offsetMm is 1e30;");
+    assertThat(
+            refused(
+                "check", machine(root -> ((ObjectNode) root.get("measures")).put("odd", 1e308))))
+        .contains("\"1e308\": is beyond");
+    assertThat(figure("trail", "{\"radiusMm\":1" + "0".repeat(350) + "}"))
+        .contains("is beyond the range of numbers")
+        .doesNotContain("0".repeat(30));
+  }
 }

@@ -59,25 +59,44 @@ class TemplatesCommandTest {
     assertThat(out).doesNotExist();
   }
 
-  /** A folder of the name of a sheet cannot be replaced, so the set stays half there. */
+  /** A folder of the name of a sheet cannot be replaced. */
   @Test
-  void aSetThatIsNotWholeSaysSoUntilItIs() throws IOException {
+  void aSetThatCannotBePutThereLeavesAllAsItWas() throws IOException {
     Path out = folder.resolve("sheets");
-    Path mark = out.resolve("not-finished.txt");
     Path machine = file(Demos.text("dunlin"));
     run("templates", machine, "--out", out, "--part", "pan");
-    assertThat(mark).doesNotExist();
     Path sheet =
         out.resolve(names(out).stream().filter(n -> n.endsWith("-01.svg")).findFirst().get());
     Files.delete(sheet);
     Files.createDirectories(sheet.resolve("in it"));
+    List<String> before = names(out);
     assertThat(run("templates", machine, "--out", out, "--part", "pan").said())
-        .contains(sheet.getFileName().toString());
-    assertThat(mark).content().contains("not complete");
+        .contains(sheet.getFileName().toString(), "it is a folder");
+    assertThat(names(out)).isEqualTo(before).doesNotContain("not-finished.txt");
     Files.delete(sheet.resolve("in it"));
     Files.delete(sheet);
     run("templates", machine, "--out", out, "--part", "pan");
-    assertThat(mark).doesNotExist();
+    assertThat(names(out)).hasSameSizeAs(before).doesNotContain("not-finished.txt");
+  }
+
+  /** As a run that was killed leaves it: its sheets in place, those from before aside. */
+  @Test
+  void aSetThatWasStoppedIsTakenOutFirst() throws IOException {
+    Path out = folder.resolve("sheets");
+    Path machine = file(Demos.text("dunlin"));
+    run("templates", machine, "--out", out, "--part", "pan");
+    Path before = Files.createDirectory(out.resolve("not-finished-before"));
+    String stranger = "pan-side-a4-77.svg";
+    Path pdf = out.resolve("pan-side-a4.pdf");
+    Files.copy(pdf, before.resolve("pan-side-a4.pdf"));
+    Files.copy(out.resolve("pan-side-a4-01.svg"), out.resolve(stranger));
+    Files.writeString(before.resolve("put-where-nothing-was.txt"), stranger);
+    Files.writeString(out.resolve("not-finished.txt"), "Begun");
+    assertThat(run("templates", machine, "--out", out, "--part", "pan").said())
+        .contains("a set that was stopped on its way into this folder was taken out again first");
+    assertThat(names(out))
+        .doesNotContain("not-finished.txt", "not-finished-before", stranger)
+        .contains("pan-side-a4.pdf");
   }
 
   @Test

@@ -109,6 +109,32 @@ class PartPointsTest {
     assertThat(hands.session().undo()).isTrue();
   }
 
+  @Test
+  void aPointIsAddedHalfWayAfterTheOnePickedAndPicked() throws Exception {
+    open();
+    PointMm low = new PointMm(450, 500);
+    points.addAfter();
+    done();
+    cornersAre(A, low, B, C, D);
+    assertThat(points.handles()).hasSize(5);
+    assertThat(points.index()).isEqualTo(1);
+    points.addAfter();
+    done();
+    cornersAre(A, low, new PointMm(475, 500), B, C, D);
+    assertThat(points.picked().at().distance(new PointMm(475, 500))).isLessThan(0.002);
+    // the edge after the last point is the one that closes the outline
+    points.pick(5);
+    points.addAfter();
+    done();
+    assertThat(corners()).hasSize(7);
+    assertThat(corners().get(6).distance(new PointMm(400, 530))).isLessThan(0.002);
+    assertThat(points.index()).isEqualTo(6);
+    assertThat(hands.session().undo()).isTrue();
+    assertThat(hands.session().undo()).isTrue();
+    assertThat(hands.session().undo()).isTrue();
+    assertThat(hands.session().undo()).isFalse();
+  }
+
   /** A point hung on a pin is not torn off it in silence. */
   @Test
   void whatAPinHoldsIsAskedForFirst() throws Exception {

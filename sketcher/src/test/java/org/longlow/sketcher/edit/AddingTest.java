@@ -20,6 +20,7 @@ import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Pin;
+import org.longlow.constraints.layout.TieKind;
 import org.longlow.constraints.layout.TubePart;
 import org.longlow.constraints.layout.WheelPart;
 import org.longlow.demo.Demos;
@@ -164,8 +165,32 @@ class AddingTest {
     assertThat(linked.ties()).isEqualTo(WREN.ties());
     Layout back = Tried.of(linked, Adding.of("telescopicFork").edit());
     assertThat(((FrontPart) back.parts().get("fork")).pivot()).isEmpty();
+    assertThat(back.pins()).as("its pivot was its own").isEqualTo(WREN.pins());
     Layout arm = Tried.of(WREN, Adding.of("swingarm").edit());
     assertThat(arm.parts().get("swingarm").pins()).containsExactly("swingPivot", "rearAxle");
+  }
+
+  /**
+   * A lamp's own pin goes with the choice of another, unless something else has come to need it.
+   */
+  @Test
+  void aPinMadeForAPartGoesOnceNothingUsesIt() {
+    Layout with = Tried.of(WREN, placed("tailLamp", new PointMm(-150, 700)).edit());
+    String own = with.parts().get("tailLamp").pins().get(0);
+    assertThat(WREN.pins()).doesNotContainKey(own);
+    Target at = new Target.OfPart("tailLamp", List.of("at"), "at");
+    Layout moved = Tried.of(with, Edits.set(at, "lampPin"));
+    assertThat(moved.parts().get("tailLamp").pins()).containsExactly("lampPin");
+    assertThat(moved.pins()).isEqualTo(WREN.pins());
+
+    Layout tied = Tried.of(with, Edits.tie(TieKind.AHEAD, List.of(own, "tankPin"), "1130 mm"));
+    assertThat(Tried.of(tied, Edits.set(at, "lampPin")).pins()).containsKey(own);
+    Layout shared =
+        Tried.of(with, Edits.set(new Target.OfPart("headlamp", List.of("at"), "at"), own));
+    assertThat(shared.pins()).as("nobody made it for the headlamp").containsKey("lampPin");
+    assertThat(Tried.of(shared, Edits.set(at, "lampPin")).pins()).containsKey(own);
+    Layout nailed = Tried.of(with, Edits.nail(own, true));
+    assertThat(Tried.of(nailed, Edits.set(at, "lampPin")).pins()).containsKey(own);
   }
 
   @Test

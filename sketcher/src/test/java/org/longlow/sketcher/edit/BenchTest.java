@@ -117,4 +117,32 @@ class BenchTest {
         .filter(r -> r.target().equals(target))
         .findFirst();
   }
+
+  /** A file's bare 215 of a tie is 215 mm, 8.465 in; what is typed bare is inches, as typed. */
+  @Test
+  void bareNumbersOfTiesAndLimitsAreShownInTheUnitsOfTheLayoutAndKeptAsTyped() {
+    Layout bare = Edits.set(new Target.OfTie("headPlace"), "215").applied(layout);
+    bare = Edits.set(new Target.OfLimit("backLean", true), "15").applied(bare);
+    Layout inches = bare.withUnits(Units.IN);
+    assertThat(text(inches, "pin:headBottom", new Target.OfTie("headPlace"))).isEqualTo("8.465 in");
+    assertThat(inches.ties().get("headPlace").is().orElseThrow().text()).isEqualTo("215");
+    assertThat(text(inches, "pin:backTop", new Target.OfLimit("backLean", true)))
+        .as("degrees are degrees")
+        .isEqualTo("15");
+    assertThat(text(bare, "pin:headBottom", new Target.OfTie("headPlace"))).isEqualTo("215");
+    Layout typed = Edits.set(new Target.OfTie("headPlace"), "8 1/2").applied(inches);
+    assertThat(typed.ties().get("headPlace").is().orElseThrow().text()).isEqualTo("8 1/2 in");
+    Layout free = Edits.freeWithin("wheelbase", "60", "66").applied(inches);
+    assertThat(free.measures().get("wheelbase").from().orElseThrow().text()).isEqualTo("60 in");
+    assertThat(free.measures().get("wheelbase").to().orElseThrow().text()).isEqualTo("66 in");
+  }
+
+  private static String text(Layout layout, String subject, Target target) {
+    return Bench.of(layout, drawn(layout), subject).groups().stream()
+        .flatMap(g -> g.rows().stream())
+        .filter(r -> r.target().equals(target))
+        .findFirst()
+        .orElseThrow()
+        .text();
+  }
 }

@@ -107,6 +107,10 @@ class LayerEditsTest {
     assertThat(layers(open).get(0).closedCell()).isFalse();
     assertThat(layers(open).get(0).ifd25().orElseThrow().text()).isEqualTo("170 N");
     assertThat(LayerEdits.cells("pan", 0, false).applied(WREN)).isEqualTo(WREN);
+    assertThat(LayerEdits.cells("pan", 0, true).name())
+        .isEqualTo("make layer 1 of pan of closed cells");
+    assertThat(LayerEdits.cells("pan", 1, false).name())
+        .isEqualTo("make layer 2 of pan of open cells");
   }
 
   @Test
@@ -122,6 +126,8 @@ class LayerEditsTest {
     assertThat(Tried.refusal(WREN, LayerEdits.takeOut("pan", n)))
         .isEqualTo("pan has no layer " + (n + 1) + "; it has " + n);
     assertThat(Tried.refusal(WREN, LayerEdits.swap("pan", 0, -1))).contains("has no layer 0");
+    assertThat(Tried.refusal(WREN, LayerEdits.swap("pan", -1, 0))).contains("has no layer 0");
+    assertThat(LayerEdits.swap("pan", 2, 0).name()).isEqualTo("swap layers 1 and 3 of pan");
     assertThat(Tried.refusal(WREN, LayerEdits.add("pan", n + 1, layers(WREN).get(0))))
         .isEqualTo("pan has no place " + (n + 2) + " for a layer");
     Layout one = WREN;

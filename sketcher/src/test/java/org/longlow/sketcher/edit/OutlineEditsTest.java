@@ -103,6 +103,9 @@ class OutlineEditsTest {
                 OutlineEdits.added(SolidPart.Kind.TANK, "tank", source, PointMm.ORIGIN)
                     .applied(layout))
         .hasMessageContaining("already a part called tank");
+    Layout measured = KeptPointsTest.measured("{\"points\": [[0, 0], [90, 0], [40, 60]]}", 2);
+    assertThatThrownBy(() -> OutlineEdits.traced("plate", source).applied(measured))
+        .hasMessageContaining("dimension to 2 names one by its number");
     assertThatThrownBy(() -> OutlineEdits.scaleOf("3 mm", 0)).hasMessageContaining("no width");
     assertThat(OutlineEdits.scaleOf("500", 100)).isEqualTo("(500 mm) / 100");
   }

@@ -14,6 +14,7 @@ import java.util.SplittableRandom;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
@@ -73,7 +74,33 @@ class OutlineShapingTest {
     // everywhere within 0.05 mm of it, and coordinates to a thousandth
     assertThat(area(other).buffer(0.06).contains(wanted)).isTrue();
     assertThat(wanted.buffer(0.06).contains(area(other))).isTrue();
-    assertThat(outline(other).vertices().size()).isLessThan(150);
+    List<Outline.Vertex> made = outline(other).vertices();
+    assertThat(made.size()).isLessThan(150);
+    assertThat(made).doesNotHaveDuplicates();
+  }
+
+  /** A ring of eight smooth points is near enough to its offset to stay one. */
+  @ParameterizedTest
+  @CsvSource({"1,0.5", "-1,0.5", "1,1.5", "-1,-1"})
+  void smoothOutlinesStaySmooth(int way, double byMm) {
+    StringBuilder points = new StringBuilder();
+    for (int i = 0; i < 8; i++) {
+      double angle = way * 2 * Math.PI * i / 8;
+      points
+          .append(i == 0 ? "" : ", ")
+          .append(Plates.point(60 * Math.cos(angle), 60 * Math.sin(angle)).replace("]", ""))
+          .append(", \"smooth\"]");
+    }
+    Layout ring = Plates.points(points.toString());
+    Layout larger = after(ring, OutlineShaping.offset("plate", places(ring), byMm, false));
+    assertThat(outline(larger).vertices()).hasSize(8).allMatch(Outline.Vertex::smooth);
+    // a smooth point goes straight out by just that much
+    assertThat(area(larger).getEnvelopeInternal().getWidth())
+        .isCloseTo(2 * (60 + byMm), within(0.001));
+    double length = area(ring).getLength();
+    assertThat(area(larger).getArea() - area(ring).getArea())
+        .isCloseTo(
+            byMm * length + Math.PI * byMm * byMm, within(OutlineShaping.OFFSET_MM * length));
   }
 
   @Test
@@ -110,6 +137,38 @@ class OutlineShapingTest {
                 OutlineShaping.symmetrical("plate", places(tied), at(450, 500), at(450, 600))
                     .applied(tied))
         .hasMessageContaining("tie on names one by its number");
+    Layout measured = KeptPointsTest.measured("{\"points\": [" + BOX + "]}", 1, 2);
+    assertThatThrownBy(
+            () ->
+                OutlineShaping.symmetrical("plate", places(measured), at(450, 500), at(450, 600))
+                    .applied(measured))
+        .hasMessageContaining(
+            "dimension to 1, dimension to 2 name one by its number; let go of them");
+    // point by point all keep their numbers
+    Layout larger = after(measured, OutlineShaping.offset("plate", places(measured), 5, false));
+    assertThat(larger.dimensions()).isEqualTo(measured.dimensions());
+    // a bend offset far is written anew, as straight pieces
+    String bent = BOX.replace("[100, 60]", "[100, 60, \"smooth\"]");
+    Layout bend = KeptPointsTest.measured("{\"points\": [" + bent + "]}", 3);
+    assertThatThrownBy(() -> OutlineShaping.offset("plate", places(bend), 12, false).applied(bend))
+        .hasMessageContaining("dimension to 3 names one by its number; let go of it");
+    Layout other =
+        Plates.of(
+            "\"o\"",
+            "{\"points\": [" + BOX + "]}",
+            "\"at\": {\"tie\": \"together\", \"pins\": [\"q\", \"p\"]}}, \"dimensions\": {\"gap\":"
+                + " {\"along\": \"straight\", \"ends\": [\"a\", {\"part\": \"plate\"}]}");
+    // what names no edge and no point is in nobody's way
+    assertThat(
+            outline(
+                    OutlineShaping.symmetrical("plate", places(box()), at(450, 500), at(450, 600))
+                        .applied(other))
+                .half())
+        .isTrue();
+  }
+
+  private static Layout box() {
+    return Plates.points(BOX);
   }
 
   // --- halves
@@ -140,7 +199,8 @@ class OutlineShapingTest {
     var b = at(400 + 90 * Math.cos(turn), 500 + 90 * Math.sin(turn));
     Layout half = after(before, OutlineShaping.symmetrical("plate", places(before), a, b));
     assertThat(outline(half).half()).isTrue();
-    assertThat(outline(half).holes()).hasSize(1);
+    // the hole to the left stays, seen along the axis
+    assertThat(outline(half).holes()).containsExactly(outline(before).holes().get(0));
     assertThat(((Polygon) area(half)).getNumInteriorRing()).isEqualTo(2);
     Geometry image =
         AffineTransformation.reflectionInstance(a.x(), a.z(), b.x(), b.z()).transform(area(half));
@@ -171,6 +231,44 @@ class OutlineShapingTest {
                 OutlineShaping.symmetrical("plate", places(box), at(600, 500), at(600, 400))
                     .applied(box))
         .hasMessageContaining("axis");
+  }
+
+  /** A cut across a straight edge is a corner, one across a bend is not. */
+  @Test
+  void whereAnAxisCutsABendTheEdgeStaysSmooth() {
+    for (boolean bend : new boolean[] {false, true}) {
+      String corner = bend ? "[100, 0, \"smooth\"]" : "[100, 0]";
+      Layout plate = Plates.points("[0, 0], " + corner + ", [100, 60], [0, 60]");
+      // up through the lower edge, whose end may be smooth, and the upper, which is straight
+      Layout half =
+          after(
+              plate,
+              OutlineShaping.symmetrical("plate", places(plate), at(450, 400), at(450, 600)));
+      List<Outline.Vertex> left = outline(half).vertices();
+      assertThat(left).hasSize(4);
+      assertThat(left.get(0).smooth()).isFalse();
+      assertThat(left.get(3).smooth()).isEqualTo(bend);
+      assertThat(left.get(0).x().evaluate(n -> 0)).isCloseTo(50, within(1e-3));
+      assertThat(left.get(3).x().evaluate(n -> 0)).isCloseTo(50, within(1e-3));
+      assertThat(left.get(0).z().evaluate(n -> 0)).isCloseTo(60, within(1e-3));
+    }
+  }
+
+  /** What lies on an axis lies on neither side of it. */
+  @Test
+  void aHoleOnTheAxisStays() {
+    Layout plate =
+        Plates.of(
+            "\"o\"",
+            "{\"points\": ["
+                + BOX
+                + "], \"holes\": [{\"hole\": \"round\", \"at\": [50, 30], \"diameter\": 10},"
+                + " {\"hole\": \"round\", \"at\": [80, 30], \"diameter\": 8}]}",
+            "");
+    Layout half =
+        OutlineShaping.symmetrical("plate", places(plate), at(450, 400), at(450, 600))
+            .applied(plate);
+    assertThat(outline(half).holes()).containsExactly(outline(plate).holes().get(0));
   }
 
   @Test

@@ -212,11 +212,11 @@ class ByHandWalkTest {
     bend("rail", 0, 1300, 190);
     bend("rail", 1, 380, 190);
     lay("rail", 365, 310, 145, 860);
-    choose("rail2-another-touche", "rail");
+    choose("rail2-another-touch", "rail");
     type("rail2-diameter", "28 mm", "rail2-y", "131 mm");
     bend("rail2", 0, 365, 475);
     lay("rail", 265, 640, -285, 640);
-    choose("rail3-another-touche", "rail2");
+    choose("rail3-another-touch", "rail2");
     type("rail3-diameter", "28 mm", "rail3-y", "131 mm");
     lay("stand", 730, 210, 700, 15, 530, 215);
     type("standFoot-z", "15 mm");
@@ -301,10 +301,10 @@ class ByHandWalkTest {
     draw("tank", new double[][] {{0, 0}, {175, 0}, {175, 160}, {0, 160}}, 600, 250);
     type("tank-left", "110 mm", "tank-right", "110 mm", "tank-mass", "8 kg");
     lay("exhaust", 1180, 330, 1240, 160, 420, 215);
-    choose("exhaust-another-touche", "engine");
+    choose("exhaust-another-touch", "engine");
     type("exhaust-y", "-60 mm");
     lay("silencer", 420, 215);
-    choose("silencer-another-touche", "exhaust");
+    choose("silencer-another-touch", "exhaust");
     hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT2).press(KeyCode.T);
     type("silencer-left", "-160 mm", "silencer-right", "240 mm");
   }
@@ -315,7 +315,7 @@ class ByHandWalkTest {
     type("backTo-x", "150 mm", "backTo-z", "915 mm");
     type("back-left", "150 mm", "back-right", "150 mm");
     lay("pan", 425, 430, 795, 515);
-    choose("pan-another-touche", "back");
+    choose("pan-another-touch", "back");
     type("pan-layer-1-ifd-25", "200 N", "pan-layer-2-thickness", "70 mm");
     // from further away, for it is higher than what is there
     card();
@@ -329,7 +329,7 @@ class ByHandWalkTest {
     lay("rail", 1395, 770, 800, 830);
     type("rail4-diameter", "22 mm", "rail4-bend-radius", "70 mm", "rail4-y", "185 mm");
     tick("rail4-steered");
-    choose("rail4-another-touche", "rider");
+    choose("rail4-another-touch", "rider");
     bend("rail4", 0, 1325, 870);
     draw("cowl", new double[][] {{0, 0}, {320, 0}, {300, 70}, {60, 60}}, -260, 690);
     type("cowl-left", "90 mm", "cowl-right", "90 mm", "cowl-thickness", "3 mm");
@@ -348,7 +348,7 @@ class ByHandWalkTest {
   private void lamps() {
     lay("headlamp", 1530, 710);
     tick("headlamp-steered");
-    choose("headlamp-another-touche", "telescopicFork");
+    choose("headlamp-another-touch", "telescopicFork");
     type("headlamp-half-width", "75 mm", "headlamp-half-height", "60 mm");
     type("headlamp-depth", "80 mm");
     lay("front signals", 1505, 815);

@@ -296,6 +296,18 @@ class MannersWalkTest {
     assertThat(fontOf("save")).isEqualTo(24);
     assertThat(outside()).isEmpty();
     assertThat(Hands.onFx(() -> Shortened.in(hands.window()))).isEmpty();
+    hands.press(KeyCode.SHORTCUT, KeyCode.M);
+    Button write = hands.node("make-start", Button.class);
+    hands.until("sheets", () -> !write.isDisabled());
+    hands.settle();
+    assertThat(outside()).as("the paper slip").isEmpty();
+    assertThat(Hands.onFx(() -> Shortened.in(hands.window()))).isEmpty();
+    hands.click("make-folder");
+    Bounds seen = Hands.onFx(() -> focused().localToScene(focused().getBoundsInLocal()));
+    assertThat(Hands.onFx(() -> hands.window().localToScene(hands.window().getBoundsInLocal())))
+        .as("what is scrolled to is seen")
+        .matches(window -> window.contains(seen));
+    hands.press(KeyCode.ESCAPE);
     hands.press(KeyCode.SHORTCUT, KeyCode.MINUS);
     assertThat(hands.window().textSize().percent()).isEqualTo(175);
     hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT0);

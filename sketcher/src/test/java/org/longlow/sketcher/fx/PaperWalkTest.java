@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import javafx.event.ActionEvent;
 import javafx.geometry.Point2D;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.SnapshotParameters;
@@ -81,6 +82,35 @@ class PaperWalkTest {
           SnapshotParameters one = new SnapshotParameters();
           one.setViewport(new Rectangle2D(Math.floor(p.getX()), Math.floor(p.getY()), 1, 1));
           return view.snapshot(one, null).getPixelReader().getColor(0, 0);
+        });
+  }
+
+  @Test
+  void enterWhileSheetsAreLaidOutWritesThemOnceTheyAreThere() throws IOException {
+    hands.press(KeyCode.SHORTCUT, KeyCode.M);
+    untilSaid("paper-words", "templates on ");
+    Path into = folder.resolve("made");
+    CheckBox pan = hands.node("paper-part-pan", CheckBox.class);
+    tickAndWrite(pan, into);
+    assertThat(text("make-words")).contains("as soon as they are laid out");
+    hands.press(KeyCode.ESCAPE);
+    assertThat(seen("paper-slip")).as("Escape takes that back only").isTrue();
+    untilSaid("paper-words", "templates on ");
+    assertThat(Files.exists(into)).isFalse();
+    tickAndWrite(pan, into);
+    untilSaid("make-words", "in " + into);
+    assertThat(files(into).keySet()).anyMatch(n -> n.contains("pan"));
+  }
+
+  /** Both before any answer can come back: that waits for the thread that this is done on. */
+  private void tickAndWrite(CheckBox part, Path into) {
+    Hands.onFx(
+        () -> {
+          part.fire();
+          TextField field = hands.node("make-folder", TextField.class);
+          field.setText(into.toString());
+          field.fireEvent(new ActionEvent());
+          return null;
         });
   }
 

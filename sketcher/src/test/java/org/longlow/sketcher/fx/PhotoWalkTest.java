@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Point2D;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
 import javafx.scene.control.TextField;
@@ -134,6 +135,32 @@ class PhotoWalkTest {
 
   private void clickAt(Point2D at) {
     hands.moveTo(at).pressHere();
+  }
+
+  @Test
+  void thatItMustBeSavedIsSaidBeforeAPathIsTypedAndOfferedThere() throws Exception {
+    assertThat(hands.press(KeyCode.I).settle().node("trace-unsaved", Node.class).isVisible())
+        .as("it has a file")
+        .isFalse();
+    hands.abandon();
+    hands = Hands.at(folder.resolve("fresh"), List.of(Wren.layout()));
+    hands.click("machine-wren").press(KeyCode.I).settle();
+    assertThat(hands.node("trace-unsaved", Node.class).isVisible()).isTrue();
+    assertThat(hands.node("trace-save", Node.class).isFocused()).isTrue();
+    hands.press(KeyCode.ENTER);
+    TextField path = hands.node("save-path", TextField.class);
+    assertThat(path.isFocused()).isTrue();
+    Path saved = Files.createDirectories(folder.resolve("kept")).resolve("wren.json");
+    Hands.onFx(
+        () -> {
+          path.setText(saved.toString());
+          return null;
+        });
+    hands.press(KeyCode.ENTER);
+    hands.until("it is saved", () -> Files.exists(saved));
+    hands.settle();
+    assertThat(hands.node("trace-unsaved", Node.class).isVisible()).isFalse();
+    assertThat(hands.node("trace-file", TextField.class).isFocused()).isTrue();
   }
 
   @Test

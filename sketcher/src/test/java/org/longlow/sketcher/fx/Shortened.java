@@ -28,6 +28,12 @@ final class Shortened {
     return found;
   }
 
+  /** What may be of any length, such as the title of a machine, is told in full by its tip. */
+  private static boolean isTold(Labeled labeled) {
+    String begins = labeled.getText().replace("\u2026", "");
+    return labeled.getTooltip() != null && labeled.getTooltip().getText().contains(begins);
+  }
+
   private static void walk(Node node, List<String> found, boolean names) {
     if (!node.isVisible()) {
       return;
@@ -38,14 +44,13 @@ final class Shortened {
         found.add(control.toString());
       }
     }
-    // the title of a machine may be of any length; its tip tells it in full
-    boolean title = "machine".equals(node.getId());
-    if (!names && !title && node instanceof Labeled labeled && labeled.getText() != null) {
+    if (!names && node instanceof Labeled labeled && labeled.getText() != null) {
       for (Node inner : labeled.getChildrenUnmodifiable()) {
         if (inner instanceof Text text
             && text.isVisible()
             && !labeled.getText().isEmpty()
-            && !text.getText().equals(labeled.getText())) {
+            && !text.getText().equals(labeled.getText())
+            && !isTold(labeled)) {
           found.add("'" + labeled.getText() + "' is shown as '" + text.getText() + "'");
         }
       }

@@ -10,12 +10,14 @@ import java.util.List;
 import javafx.geometry.Point2D;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIf;
 import org.junit.jupiter.api.io.TempDir;
+import org.longlow.constraints.stand.Condition;
 import org.longlow.demo.Demos;
 import org.longlow.rider.words.Units;
 import org.longlow.sketcher.cli.Longlow;
@@ -75,6 +77,7 @@ class SlidesWalkTest {
         .isNotEqualTo(place);
     hands.press(KeyCode.LEFT);
     assertThat(value()).isLessThan(first.at() - 1);
+    assertThat(lit()).as("leaned").isEmpty();
     hands.press(KeyCode.ESCAPE);
     assertThat(Hands.onFx(() -> slides().open())).isEmpty();
     assertThat(Hands.onFx(() -> hands.node("slide-words", Label.class).isVisible())).isFalse();
@@ -89,6 +92,16 @@ class SlidesWalkTest {
     slide();
     double before = hands.shown().standing().get().frontTravelMm();
     assertThat(words()).startsWith("As laden, Ada: front ");
+    assertThat(lit()).as("what is lit is what is shown").containsExactly("laden");
+    hands.press(KeyCode.RIGHT).press(KeyCode.RIGHT);
+    assertThat(lit()).as("it is laden no more").isEmpty();
+    hands.press(KeyCode.END);
+    assertThat(lit()).containsExactly("full bump");
+    hands.press(KeyCode.HOME);
+    assertThat(lit()).containsExactly("full droop");
+    hands.click("travel").click("travel");
+    slide();
+    assertThat(lit()).as("put back").containsExactly("laden");
     hands.press(KeyCode.RIGHT).press(KeyCode.RIGHT);
     double front = hands.shown().standing().get().frontTravelMm();
     double rear = hands.shown().standing().get().rearTravelMm();
@@ -103,6 +116,17 @@ class SlidesWalkTest {
     hands.click("travel");
     assertThat(Hands.onFx(() -> slides().open())).isEmpty();
     assertThat(hands.shown().standing().get().frontTravelMm()).isEqualTo(before);
+  }
+
+  /** The stances that are lit below the card. */
+  private List<String> lit() {
+    return Hands.onFx(
+        () ->
+            hands.window().lookupAll(".step").stream()
+                .map(ToggleButton.class::cast)
+                .filter(b -> b.getUserData() instanceof Condition && b.isSelected())
+                .map(ToggleButton::getText)
+                .toList());
   }
 
   @Test

@@ -5,8 +5,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Random;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.fx.Spots.Box;
+import org.longlow.sketcher.fx.Spots.Busy;
 import org.longlow.sketcher.fx.Spots.Size;
 
 /** Where slips lie and tags hang, against plain cases and against trying everything. */
@@ -17,7 +20,7 @@ class SpotsTest {
     Box room = new Box(0, 0, 1000, 600);
     Box picked = new Box(400, 400, 200, 100);
     Box above = new Box(300, 0, 700, 280);
-    Box at = Spots.slip(room, List.of(new Size(250, 250)), picked, List.of(above, picked));
+    Box at = Spots.slip(room, List.of(new Size(250, 250)), picked, busy(above, picked));
     assertThat(at.shared(picked)).isZero();
     assertThat(at.shared(above)).isZero();
     assertThat(at.apart(picked)).isLessThan(60);
@@ -27,15 +30,70 @@ class SpotsTest {
   void theShapeIsTakenThatHidesLeast() {
     Box room = new Box(0, 0, 1000, 400);
     Box low = new Box(0, 160, 1000, 240);
-    Box flat =
-        Spots.slip(room, List.of(new Size(200, 300), new Size(400, 150)), null, List.of(low));
+    Box flat = Spots.slip(room, List.of(new Size(200, 300), new Size(400, 150)), null, busy(low));
     assertThat(flat.width()).isEqualTo(400);
     assertThat(flat.shared(low)).isZero();
     Box right = new Box(0, 0, 700, 400);
-    Box tall =
-        Spots.slip(room, List.of(new Size(200, 300), new Size(400, 150)), null, List.of(right));
+    Box tall = Spots.slip(room, List.of(new Size(200, 300), new Size(400, 150)), null, busy(right));
     assertThat(tall.width()).isEqualTo(200);
     assertThat(tall.shared(right)).isZero();
+  }
+
+  private static List<Busy> busy(Box... boxes) {
+    return Stream.of(boxes).map(b -> new Busy(b, 1)).toList();
+  }
+
+  /** A head of 100 by 100 px weighs 80,000; the knees beside it 30,000. */
+  @Test
+  void whatIsDearIsHiddenLast() {
+    Box room = new Box(0, 0, 400, 200);
+    Busy head = new Busy(new Box(50, 50, 100, 100), 8);
+    Busy knees = new Busy(new Box(200, 0, 200, 150), 1);
+    Box at = Spots.slip(room, List.of(new Size(200, 200)), null, List.of(knees, head));
+    assertThat(at.shared(head.box())).isZero();
+    Box other = Spots.slip(room, List.of(new Size(200, 200)), null, busy(knees.box(), head.box()));
+    assertThat(other.shared(knees.box())).isZero();
+  }
+
+  /** What a lower slip costs is weighed against the 200 x 100 px of the machine that it spares. */
+  @Test
+  void aSlipGrowsNoTallerThanIsWorthWhatItHides() {
+    Box room = new Box(0, 0, 200, 300);
+    Box machine = new Box(0, 100, 200, 200);
+    Box spared =
+        Spots.slip(
+            room, List.of(new Size(200, 200), new Size(200, 100, 19_999)), null, busy(machine));
+    assertThat(spared.height()).isEqualTo(100);
+    assertThat(spared.shared(machine)).isZero();
+    Box whole =
+        Spots.slip(
+            room, List.of(new Size(200, 200), new Size(200, 100, 20_001)), null, busy(machine));
+    assertThat(whole.height()).isEqualTo(200);
+  }
+
+  @Test
+  void wordsAreReadWhereNothingLiesOverThem() {
+    Box room = new Box(0, 0, 1000, 600);
+    Box list = new Box(700, 0, 300, 600);
+    Size words = new Size(200, 40);
+    Box free = Spots.beside(new PointMm(300, 300), words, 22, 20, room, List.of(list));
+    assertThat(free).isEqualTo(new Box(322, 320, 200, 40));
+    Box left = Spots.beside(new PointMm(650, 300), words, 22, 20, room, List.of(list));
+    assertThat(left).as("flipped off the list").isEqualTo(new Box(428, 320, 200, 40));
+    Box above = Spots.beside(new PointMm(300, 590), words, 22, 20, room, List.of(list));
+    assertThat(above).isEqualTo(new Box(322, 530, 200, 40));
+    Box corner = Spots.beside(new PointMm(990, 590), words, 22, 20, room, List.of());
+    assertThat(corner).isEqualTo(new Box(768, 530, 200, 40));
+  }
+
+  @Test
+  void wordsTooLongForEitherSideStayInside() {
+    Box room = new Box(28, 44, 400, 300);
+    Box at = Spots.beside(new PointMm(220, 100), new Size(350, 40), 22, 20, room, List.of());
+    assertThat(at.x()).isGreaterThanOrEqualTo(room.x());
+    assertThat(at.right()).isLessThanOrEqualTo(room.right());
+    Box wider = Spots.beside(new PointMm(220, 100), new Size(900, 40), 22, 20, room, List.of());
+    assertThat(wider.x()).as("its beginning is read").isEqualTo(room.x());
   }
 
   @Test

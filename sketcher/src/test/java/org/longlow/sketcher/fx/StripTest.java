@@ -49,6 +49,27 @@ class StripTest {
     assertThat(button.getLayoutX()).isEqualTo(70);
   }
 
+  /** A button whose words come and go: 40 px are kept for them, and what it needs is shared out. */
+  @Test
+  void whatChangesItsWordsEndsNoRow() {
+    double[] highs = new double[3];
+    double[] likes = {10, 40, 200};
+    for (int i = 0; i < likes.length; i++) {
+      Region changing = thing(40, likes[i], 20);
+      Region last = thing(80, 80, 20);
+      Strip strip = laid(130, changing, last);
+      highs[i] = strip.getHeight();
+      assertThat(changing.getWidth()).isEqualTo(Math.min(likes[i], 40));
+      assertThat(last.getLayoutX() + last.getWidth()).isLessThanOrEqualTo(130);
+    }
+    assertThat(highs).containsOnly(20);
+    double[] narrow = new double[2];
+    for (int i = 0; i < narrow.length; i++) {
+      narrow[i] = laid(129, thing(40, likes[i], 20), thing(80, 80, 20)).getHeight();
+    }
+    assertThat(narrow).as("one pixel less").containsOnly(50);
+  }
+
   @Test
   void whatHasNoRoomGoesBelowAndNothingIsOutside() {
     List<Region> things = List.of(thing(50, 100, 20), thing(80, 80, 30), thing(300, 300, 40));

@@ -158,6 +158,9 @@ class WindowTest {
     hands.typeInto("first-recline", "70 furlong");
     assertThat(hands.desk().session()).isEmpty();
     assertThat(hands.node("trouble-first-recline", Label.class).getText()).contains("furlong");
+    assertThat(hands.node("first-recline", TextField.class).isFocused())
+        .as("the keyboard is where it is refused")
+        .isTrue();
     hands.typeInto("first-rider", "woman 1620 mm, 58 kg");
     hands.typeInto("first-recline", "35 deg");
     hands.until("the machine", () -> hands.desk().shown().isPresent());

@@ -337,4 +337,12 @@ class ReportTest {
     assertThat(h.toString()).contains(">−3 mm<", ">–<", ">- and more<");
     assertThat(FigureWords.words("trunkThigh")).isEqualTo("trunk thigh");
   }
+
+  /** All of Unicode 15's Bidi_Control, and joiners that scripts and signs need. */
+  @Test
+  void nothingTurnsTheDirectionOfWriting() {
+    String turning = "\u061C\u200E\u200F\u202A\u202B\u202C\u202D\u202E\u2066\u2067\u2068\u2069";
+    assertThat(Html.escaped("a" + turning + "b")).isEqualTo("a" + "\uFFFD".repeat(12) + "b");
+    assertThat(Html.escaped("\u200C\u200D \u05D0")).isEqualTo("\u200C\u200D \u05D0");
+  }
 }

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.locationtech.jts.algorithm.distance.DiscreteHausdorffDistance;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.longlow.constraints.disk.Windows;
 import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.TubePart;
@@ -266,5 +267,14 @@ class TemplatesTest {
       }
     }
     return start;
+  }
+
+  @Test
+  void fileNamesAreThoseOfNoDevice() {
+    for (String name : List.of("CON", "nul", "Prn", "AUX", "COM1", "lpt9.", "con ", "Nul..")) {
+      assertThat(Windows.refuses(TemplateWords.fileName(name))).as(name).isFalse();
+    }
+    assertThat(TemplateWords.fileName("CON")).isEqualTo("con-part");
+    assertThat(TemplateWords.fileName("Cone. ")).isEqualTo("cone");
   }
 }

@@ -48,8 +48,8 @@ public final class Lettering {
 
   /**
    * Returns the text with everything that cannot be printed or stored in XML 1.0 made visible: line
-   * breaks and tabs become a space, other control characters, half surrogates and non-characters
-   * become U+FFFD.
+   * breaks and tabs become a space, other control characters, marks that turn the direction of
+   * writing, half surrogates and non-characters become U+FFFD.
    */
   public static String printable(String text) {
     StringBuilder out = new StringBuilder(text.length());
@@ -59,6 +59,7 @@ public final class Lettering {
               if (c == '\n' || c == '\r' || c == '\t' || c == 0x2028 || c == 0x2029) {
                 out.append(' ');
               } else if (Character.isISOControl(c)
+                  || turnsDirection(c)
                   || c >= 0xD800 && c <= 0xDFFF
                   || c >= 0xFDD0 && c <= 0xFDEF
                   || (c & 0xFFFE) == 0xFFFE) {
@@ -68,6 +69,18 @@ public final class Lettering {
               }
             });
     return out.toString();
+  }
+
+  /**
+   * Returns whether a character turns the direction in which others are read, so that text would
+   * not be shown in the order in which it is stored (Unicode 15, Bidi_Control).
+   */
+  public static boolean turnsDirection(int codePoint) {
+    return codePoint == 0x061C
+        || codePoint == 0x200E
+        || codePoint == 0x200F
+        || codePoint >= 0x202A && codePoint <= 0x202E
+        || codePoint >= 0x2066 && codePoint <= 0x2069;
   }
 
   /** Returns the text, shortened with an ellipsis if it would be wider than allowed. */

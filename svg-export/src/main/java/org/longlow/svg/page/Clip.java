@@ -41,6 +41,28 @@ final class Clip {
     return new Drawing(drawing.title(), layers);
   }
 
+  /** Words that are slid keep this far from the edge, mm. */
+  private static final double WORDS_AIR_MM = 0.5;
+
+  /** Returns a drawing whose words are cut to a rectangle, and whose lines and areas are not. */
+  static Drawing words(Drawing drawing, Envelope box) {
+    Envelope within = new Envelope(box);
+    within.expandBy(-WORDS_AIR_MM);
+    List<Layer> layers = new ArrayList<>();
+    for (Layer layer : drawing.layers()) {
+      List<Mark> marks = new ArrayList<>();
+      for (Mark m : layer.marks()) {
+        if (!(m instanceof Mark.Words w)) {
+          marks.add(m);
+        } else if (box.contains(w.x(), w.y())) {
+          marks.add(slidInside(w, within));
+        }
+      }
+      layers.add(new Layer(layer.id(), layer.title(), marks));
+    }
+    return new Drawing(drawing.title(), layers);
+  }
+
   private static void mark(Mark mark, Envelope box, List<Mark> out) {
     if (mark instanceof Mark.Words words) {
       if (box.contains(words.x(), words.y())) {

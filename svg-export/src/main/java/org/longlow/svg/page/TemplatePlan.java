@@ -3,6 +3,7 @@ package org.longlow.svg.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.locationtech.jts.geom.Envelope;
 import org.longlow.svg.drawing.Drawing;
 
@@ -24,18 +25,18 @@ record TemplatePlan(
     }
   }
 
-  static TemplatePlan of(String part, Drawing drawing, TemplateSettings settings) {
+  static TemplatePlan of(String part, LaidOut laid, TemplateSettings settings) {
     if (settings.paper().roll()) {
       return fewest(
-          fixed(part, drawing, RollPieces.upright(drawing.boundsMm(), settings)),
-          fixed(part, drawing, RollPieces.turned(drawing.boundsMm(), settings)));
+          fixed(part, laid, box -> RollPieces.upright(box, settings)),
+          fixed(part, laid, box -> RollPieces.turned(box, settings)));
     }
-    TemplatePlan asGiven = fixed(part, drawing, fed(settings));
+    TemplatePlan asGiven = fixed(part, laid, box -> fed(settings));
     if (!settings.mayTurn()) {
       return asGiven;
     }
     Paper turned = settings.paper().turned();
-    return fewest(asGiven, fixed(part, drawing, fed(settings.withPaper(turned, false))));
+    return fewest(asGiven, fixed(part, laid, box -> fed(settings.withPaper(turned, false))));
   }
 
   /** Returns the second only where it takes less paper. */
@@ -53,7 +54,10 @@ record TemplatePlan(
     return s.paper().isLandscape() ? s.withCorrection(s.correction().turned()) : s;
   }
 
-  private static TemplatePlan fixed(String part, Drawing drawing, TemplateSettings s) {
+  private static TemplatePlan fixed(
+      String part, LaidOut laid, Function<Envelope, TemplateSettings> settings) {
+    Drawing drawing = laid.on(box -> tiling(box, settings.apply(box)));
+    TemplateSettings s = settings.apply(drawing.boundsMm());
     Tiling tiling = tiling(drawing.boundsMm(), s);
     return new TemplatePlan(part, drawing, s, tiling, tiling.used(drawing));
   }
@@ -93,6 +97,13 @@ record TemplatePlan(
         .then(Affine.move(settings.marginMm(), settings.marginMm()));
   }
 
+  /** Returns the placement from page to sheet millimetres. */
+  Affine toSheet() {
+    double m = settings.marginMm();
+    PrintCorrection c = settings.correction();
+    return Affine.move(-m, -m).then(Affine.scale(1 / c.sx(), 1 / c.sy()));
+  }
+
   /** Returns the placement from drawing to page millimetres for a sheet. */
   Affine drawingToPage(Sheet sheet) {
     Envelope tile = tiling.tile(sheet.row(), sheet.column());
@@ -102,6 +113,21 @@ record TemplatePlan(
   /** Returns the printable rectangle in page millimetres. */
   Envelope printable() {
     return toPage().of(new Envelope(0, width(), 0, height()));
+  }
+
+  /**
+   * Returns the part of a sheet that no other lies on, in page millimetres: without its glue
+   * strips.
+   */
+  Envelope open(Sheet sheet) {
+    double o = settings.overlapMm();
+    return toPage()
+        .of(
+            new Envelope(
+                0,
+                width() - (isUsed(sheet.row(), sheet.column() + 1) ? o : 0),
+                isUsed(sheet.row() + 1, sheet.column()) ? o : 0,
+                height()));
   }
 
   boolean isUsed(int row, int column) {

@@ -18,7 +18,8 @@ import org.longlow.svg.drawing.Tone;
  * strips and edges to trim, arrows to its neighbours, and a block with part, sheet number, place in
  * the grid and which way it lies. Bars and block go where they cover least of the drawing; where
  * they must cover something, the drawing's lines are drawn over their paper backing and the bars
- * over the lines. A template of several sheets starts with a sheet map.
+ * over the lines. Words of the drawing stand on the one sheet on which nothing is glued over them.
+ * A template of several sheets starts with a sheet map.
  *
  * <p>Layers of a sheet whose id starts with {@code sheet-} are of the sheet, all others are of the
  * drawing.
@@ -60,7 +61,15 @@ public final class TemplateSheets {
       throw new IllegalArgumentException(
           "part '" + part + "' has nothing to print: its drawing is empty; give it an outline");
     }
-    TemplatePlan plan = TemplatePlan.of(part, drawing, settings);
+    return of(part, sheets -> drawing, settings);
+  }
+
+  /**
+   * As {@link #of(String, Drawing, TemplateSettings)}, of a template that keeps its words off the
+   * seams.
+   */
+  public static List<Page> of(String part, LaidOut laid, TemplateSettings settings) {
+    TemplatePlan plan = TemplatePlan.of(part, laid, settings);
     List<TemplatePlan.Sheet> sheets = plan.sheets();
     List<Page> out = new ArrayList<>();
     if (sheets.size() > 1) {
@@ -76,8 +85,9 @@ public final class TemplateSheets {
     double w = plan.width();
     double h = plan.height();
     double o = plan.settings().overlapMm();
-    Envelope tile = plan.tiling().tile(sheet.row(), sheet.column());
-    Drawing local = plan.drawing().moved(-tile.getMinX(), -tile.getMinY());
+    Drawing onPage =
+        Clip.words(plan.drawing().transformed(plan.drawingToPage(sheet).toJts()), plan.open(sheet));
+    Drawing local = onPage.transformed(plan.toSheet().toJts());
     Envelope region = new Envelope(o + 1, w - o - 1, o + 1, h - o - 1);
     FreeRoom room = new FreeRoom(local, region);
     Envelope across = room.take(ScaleBar.BLOCK_LONG_MM, ScaleBar.BLOCK_SHORT_MM, 0, 0, false);
@@ -148,7 +158,7 @@ public final class TemplateSheets {
         plan.settings().paper(),
         List.of(
             new Page.Piece(under, toPage, null),
-            new Page.Piece(plan.drawing(), plan.drawingToPage(sheet), plan.printable()),
+            new Page.Piece(onPage, Affine.IDENTITY, plan.printable()),
             new Page.Piece(over, toPage, null)));
   }
 

@@ -139,6 +139,26 @@ public record Tiling(
         t.getMaxY() - (row > 0 ? h : 0));
   }
 
+  /** Returns whether a place lies on one sheet, off every band that it shares with others. */
+  public boolean isClear(Envelope place) {
+    double stepX = usableWidthMm - overlapMm;
+    double stepY = usableHeightMm - overlapMm;
+    Envelope first = tile(0, 0);
+    int column = index((place.getMinX() - first.getMinX()) / stepX, columns());
+    int row = index((first.getMaxY() - place.getMaxY()) / stepY, rows());
+    Envelope tile = tile(row, column);
+    return new Envelope(
+            tile.getMinX() + (column > 0 ? overlapMm : 0),
+            tile.getMaxX() - (column < columns() - 1 ? overlapMm : 0),
+            tile.getMinY() + (row < rows() - 1 ? overlapMm : 0),
+            tile.getMaxY() - (row > 0 ? overlapMm : 0))
+        .contains(place);
+  }
+
+  private static int index(double steps, int count) {
+    return (int) Math.max(0, Math.min(count - 1, Math.floor(steps)));
+  }
+
   /**
    * Returns which sheets are needed: those whose cell meets a shape (for a polygon, its whole area)
    * or the anchor of words.

@@ -89,7 +89,7 @@ class TemplateSheetsTest {
   void registerCrossesOfNeighboursShowTheSamePointOfThePart() {
     Drawing cowl = Samples.cowl();
     TemplateSettings settings = TemplateSettings.on(Paper.A4);
-    TemplatePlan plan = TemplatePlan.of("Cowl", cowl, settings);
+    TemplatePlan plan = TemplatePlan.of("Cowl", sheets -> cowl, settings);
     List<Page> pages = TemplateSheets.of("Cowl", cowl, settings);
     Map<String, List<Coordinate>> places = new HashMap<>();
     for (TemplatePlan.Sheet sheet : plan.sheets()) {
@@ -152,7 +152,7 @@ class TemplateSheetsTest {
     Drawing d =
         Drawing.of(
             "", new Layer("cut", "", List.of(new Mark.Shape("", ell, Style.wide(Tone.INK)))));
-    TemplatePlan plan = TemplatePlan.of("L", d, TemplateSettings.on(Paper.A4));
+    TemplatePlan plan = TemplatePlan.of("L", sheets -> d, TemplateSettings.on(Paper.A4));
     List<Page> pages = TemplateSheets.of("L", d, TemplateSettings.on(Paper.A4));
     assertThat(pages).hasSize(plan.sheets().size() + 1);
     int grid = plan.tiling().rows() * plan.tiling().columns();

@@ -97,7 +97,7 @@ class SvgWriterTest {
   @Test
   void hostileTextSurvivesAsTextAndNeverAsMarkup() throws IOException {
     String nasty =
-        "<g onload=\"x\"> & ]]> 'q' \u0000\u0007\u001b é 漢字 \uD83D\uDEE0 \uD800 \uFFFE\n end";
+        "<g onload=\"x\"> & ]]> 'q' \u0000\u0007\u001b é 漢字 \uD83D\uDEE0 \uD800 \uFFFE\n \u202Eend\u2069";
     Document doc =
         parse(
             svg(
@@ -105,7 +105,7 @@ class SvgWriterTest {
                 Palette.CARD));
     Element text = (Element) doc.getElementsByTagName("text").item(0);
     String expected =
-        "<g onload=\"x\"> & ]]> 'q' \uFFFD\uFFFD\uFFFD é 漢字 \uD83D\uDEE0 \uFFFD \uFFFD  end";
+        "<g onload=\"x\"> & ]]> 'q' \uFFFD\uFFFD\uFFFD é 漢字 \uD83D\uDEE0 \uFFFD \uFFFD  \uFFFDend\uFFFD";
     assertThat(text.getTextContent()).isEqualTo(expected);
     assertThat(text.getAttribute("data-subject")).isEqualTo(expected);
     assertThat(doc.getElementsByTagName("g").getLength()).isEqualTo(1);

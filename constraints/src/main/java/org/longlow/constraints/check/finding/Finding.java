@@ -143,6 +143,15 @@ public record Finding(
     return source(Units.MM);
   }
 
+  /** Returns its figure where that stands alone; a bare count would not say of what. */
+  public String figure(Units units) {
+    String said = unit().says(value(), units);
+    if (unit() != FigureUnit.COUNT || !(limit() > 0)) {
+      return said;
+    }
+    return said + (value() > limit() ? ", at most " : " of ") + unit().says(limit(), units);
+  }
+
   /** Returns where its figures and limits come from, in words, in these units. */
   public String source(Units units) {
     return basis.stream().map(b -> b.words().in(units)).collect(Collectors.joining("; "));

@@ -194,9 +194,12 @@ public final class Cancelling {
       }
     }
     double most = Arrays.stream(y).map(Math::abs).max().orElse(0);
+    // what a way too short to be told from rounding would take out has no part in it: such a way
+    // is as long as the multiplier is of all of them, which are as long as the root of their number
+    double counts = Math.max(COUNTS, 2 * NO_WAY * Math.sqrt(k));
     List<Integer> left = new ArrayList<>();
     for (int c = 0; c < k; c++) {
-      if (!out[c] && Math.abs(y[c]) > COUNTS * most) {
+      if (!out[c] && Math.abs(y[c]) > counts * most) {
         left.add(members.get(c));
       }
     }

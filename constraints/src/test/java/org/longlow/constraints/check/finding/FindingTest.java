@@ -18,6 +18,7 @@ import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Units;
 import org.longlow.rider.words.Words;
 
 /** What a finding carries through its changes, and how it is counted, named and put in order. */
@@ -244,5 +245,19 @@ class FindingTest {
     assertThat(all)
         .isEqualTo(new About("it", List.of("c"), Optional.of(ann), List.of("first", "a")));
     assertThat(all.named("n").path()).containsExactly("n");
+  }
+
+  @Test
+  void aCountThatStandsAloneSaysOfHowMany() {
+    assertThat(count(Figures.atLeast(0, 2, FigureUnit.COUNT))).isEqualTo("0 of 2");
+    assertThat(count(Figures.atMost(2, 2, FigureUnit.COUNT))).isEqualTo("2 of 2");
+    assertThat(count(Figures.atMost(3, 2, FigureUnit.COUNT))).isEqualTo("3, at most 2");
+    assertThat(count(Figures.atMost(3, 0, FigureUnit.COUNT))).isEqualTo("3");
+    assertThat(count(Figures.only(3, FigureUnit.COUNT))).isEqualTo("3");
+    assertThat(count(Figures.atLeast(3, 4, FigureUnit.MM))).isEqualTo("3 mm");
+  }
+
+  private static String count(Figures figures) {
+    return finding(Verdict.FAIL, figures, "it.").figure(Units.MM);
   }
 }

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.longlow.constraints.solve.problem.Group;
 import org.longlow.constraints.solve.problem.Problem;
 import org.longlow.constraints.solve.problem.SolverSettings;
@@ -168,6 +169,21 @@ class CancellingTest {
     List<Row> limits = List.of(new Row(new double[] {0.6, 0.8}, -900, false));
     boolean[] used = Cancelling.rows(system(2, ties, limits), new double[] {at, 3}, FAILS_MM);
     assertThat(used).containsExactly(least, least, false, false, false);
+  }
+
+  /**
+   * x is to be 10 at least and 3 at most, which is missed least at 6.5. Beside that the tie, which
+   * z alone would follow, takes up what is left of the push, and has no part in it.
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 1e-6, 1e-5, 1e-4, 3e-4, 1e-3, 1e-2, -1e-5, -1e-4, -1e-3})
+  void aTieIsNotNamedBesideTheLeast(double off) {
+    Row tie = new Row(new double[] {0.6, 0.8}, 0.6 * (6.5 + off) + 0.8 * 7, false);
+    List<Row> limits =
+        List.of(new Row(new double[] {1, 0}, 10, false), new Row(new double[] {-1, 0}, -3, false));
+    boolean[] used =
+        Cancelling.rows(system(2, List.of(tie), limits), new double[] {6.5 + off, 7}, FAILS_MM);
+    assertThat(used).containsExactly(false, true, true);
   }
 
   /**

@@ -1,0 +1,175 @@
+package org.longlow.sketcher.fx;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.longlow.sketcher.desk.Shown;
+import org.longlow.svg.drawing.Layer;
+import org.longlow.svg.drawing.Mark;
+
+/**
+ * Where the ticket of what is picked lies on the card, and in which shape: off what is picked, over
+ * as little of the machine and its people as can be, and no taller than is worth what it hides.
+ */
+final class TicketSpot {
+
+  private static final int MOST_COLUMNS = 5;
+
+  /** A ticket of two columns is at most this share of the card high; the rest scrolls. */
+  private static final double TICKET_SHARE = 0.66;
+
+  /** Shares of that height that are tried where a whole ticket would hide too much. */
+  private static final double[] LOWER = {1, 0.8, 0.6, 0.45};
+
+  /** Its head and two rows of fields are always seen, px. */
+  private static final double LEAST_TICKET_PX = 136;
+
+  /** A part of a ticket that is not seen is so much worse than as much of the card. */
+  private static final double LOST_WEIGHT = 1.5;
+
+  /** As above while nothing is picked, so that nobody has asked for the ticket. */
+  private static final double UNASKED_WEIGHT = 0.5;
+
+  private static final double PERSON_WEIGHT = 2;
+  private static final double HEAD_WEIGHT = 8;
+
+  /** Its head is seen wherever it is laid, px. */
+  private static final double HEAD_PX = 60;
+
+  private final Ticket ticket;
+  private final BenchPane bench;
+  private final Board board;
+  private final Tags tags;
+  private String placedFor;
+  private int columns = 2;
+  private double lower = 1;
+  private double placedLetters;
+  private ViewFrame placedIn;
+
+  TicketSpot(Ticket ticket, BenchPane bench, Board board, Tags tags) {
+    this.ticket = ticket;
+    this.bench = bench;
+    this.board = board;
+    this.tags = tags;
+  }
+
+  /** Whether it lies where it does for something else. */
+  boolean isNew(String chosen) {
+    return !chosen.equals(placedFor);
+  }
+
+  /**
+   * Lays the ticket.
+   *
+   * @param shown what is on the card, or null
+   * @param chosen what is picked there
+   * @param room where it may lie
+   * @param width of the whole card, px
+   */
+  void lay(Shown shown, String chosen, Spots.Box room, double width) {
+    Spots.Box picked = shown == null ? null : board.boxOf(shown, chosen);
+    double high = room.height();
+    if (shown != null && !ticket.isLaid() && !mayStay(chosen, picked, room)) {
+      double lost = picked == null ? UNASKED_WEIGHT : LOST_WEIGHT;
+      Spots.Box at = Spots.slip(room, shapes(room, lost), picked, busy(shown));
+      columns = columns(at.width());
+      lower = lower(at, high);
+      ticket.relocate(Math.round(at.x()), Math.round(at.y()));
+      placedFor = chosen;
+      placedLetters = TextSize.of(ticket);
+      placedIn = board.frame();
+    }
+    bench.setColumns(columns);
+    double wide = width(columns);
+    double x = Card.within(ticket.getLayoutX(), 0, width - wide);
+    double y = Card.within(ticket.getLayoutY(), 0, room.bottom() - HEAD_PX);
+    ticket.resizeRelocate(x, y, wide, Math.min(tall(columns, high, lower), room.bottom() - y));
+  }
+
+  /** It stays where it is while the same thing is picked, unless it has come to hide more. */
+  private boolean mayStay(String chosen, Spots.Box picked, Spots.Box room) {
+    Spots.Box at =
+        new Spots.Box(
+            ticket.getLayoutX(), ticket.getLayoutY(), ticket.getWidth(), ticket.getHeight());
+    return chosen.equals(placedFor)
+        && at.height() > 0
+        && at.right() <= room.right()
+        && at.y() + Math.min(at.height(), HEAD_PX) <= room.bottom()
+        && (picked == null || at.shared(picked) == 0)
+        && placedLetters == TextSize.of(ticket)
+        && (board.frame().equals(placedIn)
+            || tags.heads().stream().allMatch(head -> at.shared(head) == 0));
+  }
+
+  private List<Spots.Size> shapes(Spots.Box room, double lost) {
+    List<Spots.Size> shapes = new ArrayList<>();
+    double before = Double.POSITIVE_INFINITY;
+    for (int n = 2; n <= MOST_COLUMNS; n++) {
+      if (n == 2 || width(n) <= room.right() / 2) {
+        bench.setColumns(n);
+        double all = ticket.prefHeight(width(n));
+        if (all >= before) {
+          continue; // it is only wider
+        }
+        before = all;
+        double whole = tall(n, room.height(), 1);
+        for (double share : LOWER) {
+          double tall = tall(n, room.height(), share);
+          shapes.add(new Spots.Size(width(n), tall, lost * width(n) * (whole - tall)));
+        }
+      }
+    }
+    return shapes;
+  }
+
+  private double width(int n) {
+    return bench.width(n) + 2;
+  }
+
+  private int columns(double width) {
+    int n = 2;
+    while (n < MOST_COLUMNS && width(n) < width) {
+      n++;
+    }
+    return n;
+  }
+
+  /** Returns which share of its height a ticket has that was laid there. */
+  private double lower(Spots.Box at, double high) {
+    bench.setColumns(columns);
+    for (double share : LOWER) {
+      if (tall(columns, high, share) <= at.height()) {
+        return share;
+      }
+    }
+    return LOWER[LOWER.length - 1];
+  }
+
+  /**
+   * The more columns a ticket has, and the larger its letters are, the lower it is: all its shapes
+   * are about as large, and leave the machine to be seen.
+   */
+  private double tall(int n, double high, double share) {
+    double larger = TextSize.of(ticket);
+    double most = share * TICKET_SHARE * high * 2 / n / Math.max(1, larger);
+    double least = Math.min(LEAST_TICKET_PX * larger, high);
+    return Math.min(Math.ceil(ticket.prefHeight(width(n))), Math.max(least, most));
+  }
+
+  /** Returns what is better not hidden: parts and people, each by its box, and above all heads. */
+  private List<Spots.Busy> busy(Shown shown) {
+    List<Spots.Busy> busy = new ArrayList<>();
+    tags.heads().forEach(head -> busy.add(new Spots.Busy(head, HEAD_WEIGHT)));
+    for (Layer layer : shown.drawing().layers()) {
+      for (Mark mark : layer.marks()) {
+        if (mark instanceof Mark.Shape shape && shape.style().fill() != null) {
+          boolean person = shape.subject().startsWith("person:");
+          if (person || shape.subject().startsWith("part:")) {
+            Spots.Box box = board.onScreen(shape.geometry().getEnvelopeInternal());
+            busy.add(new Spots.Busy(box, person ? PERSON_WEIGHT : 1));
+          }
+        }
+      }
+    }
+    return busy;
+  }
+}

@@ -1,0 +1,212 @@
+package org.longlow.sketcher.fx;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import javafx.geometry.BoundingBox;
+import javafx.geometry.Bounds;
+import javafx.geometry.Insets;
+import javafx.scene.Node;
+import javafx.scene.control.ScrollBar;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.input.KeyCode;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIf;
+import org.junit.jupiter.api.io.TempDir;
+import org.longlow.demo.Demos;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.desk.Shown;
+import org.longlow.sketcher.edit.Edits;
+import org.longlow.sketcher.edit.Target;
+import org.testfx.api.FxToolkit;
+
+/**
+ * The machine on the card keeps its place and is not hidden, in small windows and large letters.
+ */
+@EnabledIf(
+    value = "org.longlow.sketcher.fx.WindowTest#textCanBeLaidOut",
+    disabledReason = "the window toolkit lacks the system's text libraries (libpango) here")
+class CardWalkTest {
+
+  @TempDir Path folder;
+  private Hands hands;
+
+  @BeforeEach
+  void open() throws Exception {
+    hands = Hands.at(folder.resolve("home"), List.of(Demos.layout("heron")));
+    hands.click("machine-heron");
+  }
+
+  @AfterEach
+  void leave() throws Exception {
+    FxToolkit.cleanupStages();
+  }
+
+  /** Leaves the window so much of its 1280 x 800 px; the rest is padding. */
+  private void size(double wide, double high) {
+    Hands.onFx(
+        () -> {
+          hands.window().setPadding(new Insets(0, 1280 - wide, 800 - high, 0));
+          return null;
+        });
+    hands.settle();
+  }
+
+  private void letters(int percent) {
+    Hands.onFx(
+        () -> {
+          hands.window().textSize().use(percent);
+          return null;
+        });
+    hands.settle();
+  }
+
+  private Bounds at(Node node) {
+    return Hands.onFx(() -> node.localToScene(node.getLayoutBounds()));
+  }
+
+  @Test
+  void theCardKeepsItsPlaceWhateverCanBeTakenBack() {
+    size(1024, 700);
+    Bounds before = at(hands.window().board());
+    String pin = hands.layout().pins().keySet().iterator().next();
+    boolean nailed = hands.layout().pins().get(pin).nailed();
+    for (boolean on : new boolean[] {!nailed, nailed}) {
+      Hands.onFx(
+          () -> {
+            hands.desk().edit(Edits.nail(pin, on), new Target.OfPin(pin, true), "");
+            return null;
+          });
+      hands.settle();
+      assertThat(at(hands.window().board())).isEqualTo(before);
+    }
+    hands.press(KeyCode.SHORTCUT, KeyCode.Z);
+    assertThat(Hands.onFx(() -> hands.desk().session().get().redoName())).isPresent();
+    assertThat(at(hands.window().board())).isEqualTo(before);
+    assertThat(Hands.onFx(() -> Shortened.in(hands.window()))).isEmpty();
+  }
+
+  @Test
+  void theTicketHidesNobodysHeadAndStandsAsideForFindings() {
+    for (String subject : List.of("", "part:pan", "pin:backTop")) {
+      Hands.onFx(
+          () -> {
+            hands.desk().choose(subject);
+            return null;
+          });
+      hands.settle();
+      Bounds ticket = at(hands.node("bench-ticket", Node.class));
+      for (Bounds head : heads()) {
+        assertThat(ticket.intersects(head)).as(subject).isFalse();
+      }
+    }
+    Hands.onFx(
+        () -> {
+          hands.desk().choose("");
+          return null;
+        });
+    hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT3);
+    assertThat(hands.node("bench-ticket", Node.class).isVisible()).isFalse();
+    hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT1);
+    assertThat(hands.node("bench-ticket", Node.class).isVisible()).as("asked for").isTrue();
+  }
+
+  private List<Bounds> heads() {
+    return Hands.onFx(
+        () -> {
+          List<Bounds> boxes = new ArrayList<>();
+          Board board = hands.window().board();
+          for (Shown.Head head : hands.desk().shown().get().heads()) {
+            double r = head.radiusMm() * board.frame().pxPerMm();
+            double x = board.frame().screenX(head.at().x());
+            double y = board.frame().screenY(head.at().z());
+            boxes.add(board.localToScene(new BoundingBox(x - r, y - r, 2 * r, 2 * r)));
+          }
+          return boxes;
+        });
+  }
+
+  @Test
+  void theCushionBenchScrollsWhereItsLettersAreTooLarge() {
+    letters(200);
+    Hands.onFx(
+        () -> {
+          hands.desk().choose("part:pan");
+          return null;
+        });
+    hands.settle();
+    hands.press(KeyCode.B);
+    Bounds slip = at(hands.node("cushion-ticket", Node.class));
+    Bounds board = at(hands.window().board());
+    assertThat(board.contains(slip)).isTrue();
+    Node pane = hands.node("cushion-bench", Node.class);
+    Node field = Hands.onFx(() -> pane.lookup("#field-pan-layer-1-thickness"));
+    Node scrolled = Hands.onFx(() -> scrolledRound(pane));
+    assertThat(slip.contains(at(scrolled))).as("what scrolls is in its slip").isTrue();
+    assertThat(at(pane).contains(at(field))).as("what is on it scrolls with it").isTrue();
+    assertThat(at(pane).getHeight()).isGreaterThan(at(scrolled).getHeight());
+  }
+
+  private static Node scrolledRound(Node node) {
+    Node at = node.getParent();
+    while (!(at instanceof ScrollPane)) {
+      at = at.getParent();
+    }
+    return at;
+  }
+
+  /** At the scale it is fitted to, every name is written inside of the rules. */
+  @Test
+  void namesAreNotCutByTheRules() {
+    hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT3);
+    assertThat(outOfTheCard()).isEmpty();
+    letters(200);
+    assertThat(outOfTheCard()).isEmpty();
+  }
+
+  private List<String> outOfTheCard() {
+    return Hands.onFx(
+        () -> {
+          List<String> out = new ArrayList<>();
+          Board board = hands.window().board();
+          double letters = hands.window().textSize().percent() / 100.0;
+          hands.desk().shown().get().drawing().layers().stream()
+              .filter(l -> l.id().equals("names"))
+              .flatMap(l -> l.marks().stream())
+              .filter(org.longlow.svg.drawing.Mark.Words.class::isInstance)
+              .map(org.longlow.svg.drawing.Mark.Words.class::cast)
+              .forEach(
+                  w -> {
+                    javafx.scene.text.Text text = new javafx.scene.text.Text(w.text());
+                    double capital = w.heightMm() * ViewFrame.PX_PER_PAPER_MM;
+                    text.setFont(new DrawingPainter(Look.DAY.palette(), letters).font(capital));
+                    double wide = text.getLayoutBounds().getWidth();
+                    PointMm at = new PointMm(board.frame().screenX(w.x()), 0);
+                    double from = at.x() - w.anchor().along() * wide;
+                    if (from < Rule.WIDTH_PX || from + wide > board.getWidth()) {
+                      out.add(w.text() + " from " + from + " px");
+                    }
+                  });
+          return out;
+        });
+  }
+
+  @Test
+  void noBarIsLeftWhenLettersBecomeSmallAgain() {
+    letters(200);
+    size(700, 800);
+    letters(100);
+    size(1280, 800);
+    List<Node> bars =
+        Hands.onFx(
+            () ->
+                hands.window().lookup("#crew").lookupAll(".scroll-bar").stream()
+                    .filter(n -> n instanceof ScrollBar && n.isVisible())
+                    .toList());
+    assertThat(bars).isEmpty();
+  }
+}

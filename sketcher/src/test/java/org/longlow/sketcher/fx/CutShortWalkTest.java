@@ -1,0 +1,96 @@
+package org.longlow.sketcher.fx;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import javafx.geometry.Point2D;
+import javafx.scene.Node;
+import javafx.scene.input.KeyCode;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIf;
+import org.junit.jupiter.api.io.TempDir;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.sketcher.desk.Wren;
+import org.testfx.api.FxToolkit;
+
+/** A window that is closed or dies in the midst of something: the work is offered again. */
+@EnabledIf(
+    value = "org.longlow.sketcher.fx.WindowTest#textCanBeLaidOut",
+    disabledReason = "the window toolkit lacks the system's text libraries (libpango) here")
+class CutShortWalkTest {
+
+  @TempDir Path folder;
+  private Path home;
+  private Hands hands;
+  private Layout unsaved;
+
+  @BeforeEach
+  void edit() throws Exception {
+    home = folder.resolve("home");
+    hands = Hands.at(home, List.of(Wren.layout()));
+    hands.click("machine-wren");
+    hands.typeInto("field-wheelbase", "1675 mm");
+    unsaved = hands.layout();
+    hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT2);
+  }
+
+  @AfterEach
+  void leave() throws Exception {
+    FxToolkit.cleanupStages();
+  }
+
+  private boolean mayClose() {
+    return Hands.onFx(() -> hands.window().mayClose(() -> {}));
+  }
+
+  private boolean isKept() {
+    try (Stream<Path> files = Files.list(home)) {
+      return files.anyMatch(f -> f.getFileName().toString().contains("wren"));
+    } catch (IOException e) {
+      return false;
+    }
+  }
+
+  /** Nothing is saved and nothing is tidied up, as when a program is killed. */
+  private void dieAndStartAgain() throws Exception {
+    hands.until("the copy", this::isKept);
+    hands.abandon();
+    hands = Hands.at(home, List.of(Wren.layout()));
+    hands.click("resume-wren");
+    assertThat(hands.layout()).isEqualTo(unsaved);
+    assertThat(Hands.onFx(() -> hands.desk().session().get().isChanged())).isTrue();
+  }
+
+  @Test
+  void withThePaperSlipOpen() throws Exception {
+    hands.press(KeyCode.SHORTCUT, KeyCode.M);
+    assertThat(hands.node("paper-slip", Node.class).isVisible()).isTrue();
+    assertThat(mayClose()).as("asked once").isFalse();
+    assertThat(hands.desk().notices().get(0).text()).contains("offered the next time");
+    assertThat(mayClose()).as("the work is kept").isTrue();
+    dieAndStartAgain();
+    assertThat(hands.node("paper-slip", Node.class).isVisible()).isFalse();
+  }
+
+  @Test
+  void whileAnOutlineIsDrawn() throws Exception {
+    hands.press(KeyCode.P);
+    assertThat(Hands.onFx(() -> hands.window().hands().hand())).isInstanceOf(DrawHand.class);
+    for (Point2D corner : List.of(hands.at(900, 600), hands.at(1000, 600))) {
+      hands.clickAt(corner);
+    }
+    assertThat(mayClose()).as("asked once").isFalse();
+    assertThat(Hands.onFx(() -> hands.window().hands().hand()))
+        .as("to be gone on with")
+        .isInstanceOf(DrawHand.class);
+    assertThat(mayClose()).isTrue();
+    dieAndStartAgain();
+    assertThat(hands.layout().parts()).as("two points are no part").isEqualTo(unsaved.parts());
+  }
+}

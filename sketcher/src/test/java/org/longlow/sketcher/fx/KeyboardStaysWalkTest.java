@@ -1,0 +1,133 @@
+package org.longlow.sketcher.fx;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.control.ComboBox;
+import javafx.scene.input.KeyCode;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIf;
+import org.junit.jupiter.api.io.TempDir;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.sketcher.desk.Wren;
+import org.testfx.api.FxToolkit;
+
+/** The keyboard stays where somebody works, whatever is built anew there or goes. */
+@EnabledIf(
+    value = "org.longlow.sketcher.fx.WindowTest#textCanBeLaidOut",
+    disabledReason = "the window toolkit lacks the system's text libraries (libpango) here")
+class KeyboardStaysWalkTest {
+
+  @TempDir Path folder;
+  private Hands hands;
+
+  @BeforeEach
+  void open() throws Exception {
+    hands = Hands.at(folder.resolve("home"), List.of(Wren.layout()));
+    hands.click("machine-wren");
+  }
+
+  @AfterEach
+  void leave() throws Exception {
+    FxToolkit.cleanupStages();
+  }
+
+  private String focused() {
+    return Hands.onFx(() -> hands.window().getScene().getFocusOwner().getId());
+  }
+
+  private boolean isWithin(String id) {
+    return Hands.onFx(
+        () -> {
+          Node at = hands.window().getScene().getFocusOwner();
+          while (at != null && !id.equals(at.getId())) {
+            at = at.getParent();
+          }
+          return at != null;
+        });
+  }
+
+  private void pick(String subject) {
+    Hands.onFx(
+        () -> {
+          hands.desk().choose(subject);
+          return null;
+        });
+    hands.settle();
+  }
+
+  @Test
+  void aTicketBuiltAnewKeepsTheKeyboardInItsField() {
+    pick("part:headlamp");
+    hands.choose("field-headlamp-at", "gripPin");
+    assertThat(hands.layout().parts().get("headlamp").pins()).containsExactly("gripPin");
+    assertThat(focused()).isEqualTo("field-headlamp-at");
+    pick("part:engine");
+    hands.choose("more-engine-another-touch", "tank");
+    assertThat(hands.layout().parts().get("engine").base().touches())
+        .containsExactly("lowRail", "tank");
+    assertThat(focused()).isEqualTo("more-engine-another-touch");
+    hands.click("drop-engine-touch-2");
+    assertThat(isWithin("bench")).as("in the same ticket").isTrue();
+    assertThat(focused()).as("what stands there now").isEqualTo("more-engine-another-touch");
+  }
+
+  @Test
+  void whatGoesLeavesTheKeyboardToTheRestOfItsSlipOrToTheCard() {
+    pick("part:headlamp");
+    hands.click("take-out");
+    assertThat(hands.layout().parts()).doesNotContainKey("headlamp");
+    assertThat(focused()).isNotEqualTo("open").isNotNull();
+    Hands.onFx(
+        () -> {
+          hands.desk().chooseFinding("gap.engine.Mara");
+          return null;
+        });
+    hands.settle().press(KeyCode.SHORTCUT, KeyCode.DIGIT2).press(KeyCode.M);
+    hands.until(
+        "all offers", () -> hands.desk().mending().mends().filter(m -> !m.looking()).isPresent());
+    hands.settle();
+    assertThat(focused()).isEqualTo("offer-0");
+    hands.press(KeyCode.ENTER);
+    assertThat(hands.find("offer-0")).isEmpty();
+    assertThat(isWithin("findings")).as("the mend was taken there").isTrue();
+  }
+
+  @Test
+  void arrowsLookThroughAListAndEnterOrLeavingTakes() {
+    pick("part:engine");
+    Layout before = hands.layout();
+    ComboBox<?> more = hands.node("more-engine-another-touch", ComboBox.class);
+    Hands.onFx(
+        () -> {
+          more.requestFocus();
+          return null;
+        });
+    hands.press(KeyCode.DOWN).press(KeyCode.DOWN);
+    assertThat(more.getValue()).isEqualTo(more.getItems().get(1));
+    assertThat(hands.layout()).as("only looked at").isSameAs(before);
+    hands.press(KeyCode.ESCAPE);
+    assertThat(more.getValue()).isNull();
+    String second = String.valueOf(more.getItems().get(1));
+    hands.press(KeyCode.DOWN).press(KeyCode.DOWN).press(KeyCode.ENTER);
+    assertThat(hands.layout().parts().get("engine").base().touches())
+        .containsExactly("lowRail", second);
+    assertThat(focused()).isEqualTo("more-engine-another-touch");
+    hands.press(KeyCode.DOWN);
+    String first = hands.node("more-engine-another-touch", ComboBox.class).getValue().toString();
+    hands.press(KeyCode.TAB);
+    assertThat(hands.layout().parts().get("engine").base().touches())
+        .as("leaving takes, each once")
+        .containsExactly("lowRail", second, first);
+    // in the list that is open
+    hands.click("more-engine-another-touch").press(KeyCode.DOWN).press(KeyCode.ENTER);
+    assertThat(hands.layout().parts().get("engine").base().touches()).hasSize(4);
+    Layout four = hands.layout();
+    hands.click("more-engine-another-touch").press(KeyCode.DOWN).press(KeyCode.ESCAPE);
+    assertThat(hands.layout()).isSameAs(four);
+  }
+}
