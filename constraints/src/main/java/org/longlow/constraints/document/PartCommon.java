@@ -91,8 +91,8 @@ final class PartCommon {
             Optional.empty(),
             PartBase::mass,
             "Mass of all of it, both sides together; absent it comes from the material where that"
-                + " fills the part: rail, exhaust, cowl, screen, cushion, footboard and block; else"
-                + " it is not known."),
+                + " fills the part, as it does tube, sheet, foam, boards and solid blocks; else it"
+                + " is not known."),
         field(s, "material", TEXT, "", PartBase::material, MATERIALS),
         field(
             s, "steered", FLAG, false, PartBase::steered, "True if it turns with the handlebars."),
@@ -102,8 +102,8 @@ final class PartCommon {
             FLAG,
             usuallyHot,
             PartBase::hot,
-            "True if it must be kept away from people and soft parts; true for exhaust and silencer"
-                + " unless false is written."),
+            "True if it must be kept away from people and soft parts; true where exhaust goes"
+                + " through it, unless false is written."),
         field(
             s,
             "touches",

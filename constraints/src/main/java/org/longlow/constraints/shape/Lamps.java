@@ -17,7 +17,7 @@ public final class Lamps {
           FRONT_POSITION,
           SIDE_REFLECTOR ->
           true;
-      default -> false;
+      case TAIL, STOP, REAR_FOG, REAR_SIGNAL, PLATE_LAMP, REAR_REFLECTOR, PLATE -> false;
     };
   }
 }

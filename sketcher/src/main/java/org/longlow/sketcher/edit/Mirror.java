@@ -7,9 +7,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.longlow.constraints.document.Change;
+import org.longlow.constraints.document.Document;
+import org.longlow.constraints.document.Type;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.CushionPart;
-import org.longlow.constraints.layout.LampPart;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.LocalAxes;
 import org.longlow.constraints.layout.Outline;
@@ -17,8 +18,6 @@ import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Pin;
 import org.longlow.constraints.layout.RestPart;
 import org.longlow.constraints.layout.Spread;
-import org.longlow.constraints.layout.StandPart;
-import org.longlow.constraints.layout.TubePart;
 import org.longlow.constraints.shape.Places;
 import org.longlow.rider.geom.OutOfRange;
 
@@ -161,14 +160,18 @@ public final class Mirror {
       turned = Change.set(turned, spread.get().right(), "parts", name, "left");
       turned = Change.set(turned, spread.get().left(), "parts", name, "right");
     }
-    Optional<Formula> y =
-        part instanceof TubePart tube
-            ? Optional.of(tube.y())
-            : part instanceof LampPart lamp
-                ? Optional.of(lamp.y())
-                : part instanceof StandPart stand ? Optional.of(stand.y()) : Optional.empty();
+    Optional<Formula> y = sideways(part);
     return y.isEmpty() || part.paired()
         ? turned
         : Change.set(turned, Shifted.negative(y.get()), "parts", name, "y");
+  }
+
+  /** How far it is from the middle plane, where its kind says so with a sign for the side. */
+  private static Optional<Formula> sideways(Part part) {
+    return Document.PART.kind(part).fields().stream()
+        .filter(f -> f.key().equals("y"))
+        .filter(f -> f.type() instanceof Type.Quantity q && q.range().allows(-1))
+        .map(f -> (Formula) f.of(part))
+        .findFirst();
   }
 }

@@ -236,10 +236,7 @@ final class Window extends StackPane {
 
   /** Returns all that can be done, for the list of keys and for who looks for words. */
   List<Deed> deeds() {
-    List<Deed> all = new ArrayList<>(ownDeeds());
-    all.addAll(outlines.deeds());
-    all.addAll(measures.deeds());
-    all.addAll(cushions.deeds());
+    List<Deed> all = new ArrayList<>(everywhere());
     all.addAll(new Handling(desk).deeds());
     all.addAll(adds.deeds());
     all.addAll(text.deeds());
@@ -247,6 +244,12 @@ final class Window extends StackPane {
   }
 
   /** Returns what can be done from anywhere in the window; their keys are read from here. */
+  private List<Deed> everywhere() {
+    return Stream.of(ownDeeds(), outlines.deeds(), measures.deeds(), cushions.deeds())
+        .flatMap(List::stream)
+        .toList();
+  }
+
   private List<Deed> ownDeeds() {
     return List.of(
         new Deed("add something", "A", this::openGallery),
@@ -359,11 +362,7 @@ final class Window extends StackPane {
     if (taken && Keys.writes(e)) {
       return false;
     }
-    Optional<Deed> meant =
-        Stream.of(ownDeeds(), outlines.deeds(), measures.deeds(), cushions.deeds())
-            .flatMap(List::stream)
-            .filter(d -> Keys.isOne(d.keys(), e))
-            .findFirst();
+    Optional<Deed> meant = everywhere().stream().filter(d -> Keys.isOne(d.keys(), e)).findFirst();
     meant.ifPresent(d -> d.run().run());
     return meant.isPresent();
   }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javafx.event.Event;
 import javafx.geometry.Point2D;
 import javafx.scene.control.Label;
@@ -15,6 +16,7 @@ import javafx.scene.control.Slider;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.paint.Color;
@@ -172,6 +174,21 @@ class WindowTest {
         .allMatch(f -> List.of("lock", "hands").contains(f.kind().word()));
   }
 
+  private static boolean canBePressed(String key) {
+    return Stream.of(KeyCode.values())
+        .flatMap(
+            code ->
+                Stream.of(false, true)
+                    .flatMap(
+                        shift ->
+                            Stream.of(pressed(code, shift, false), pressed(code, shift, true))))
+        .anyMatch(e -> Keys.isOne(key, e));
+  }
+
+  private static KeyEvent pressed(KeyCode code, boolean shift, boolean ctrl) {
+    return new KeyEvent(KeyEvent.KEY_PRESSED, "", "", code, shift, ctrl, false, false);
+  }
+
   @Test
   void noKeyDoesTwoThings() {
     hands.click("machine-wren");
@@ -181,6 +198,9 @@ class WindowTest {
             .filter(k -> !k.isEmpty())
             .toList();
     assertThat(keys).hasSizeGreaterThan(20).doesNotHaveDuplicates();
+    // by the sign on the keyboard, which is not the same everywhere
+    List<String> bySign = List.of("Ctrl +", "Ctrl \u2212");
+    assertThat(keys).filteredOn(k -> !bySign.contains(k)).allMatch(WindowTest::canBePressed);
   }
 
   @Test
