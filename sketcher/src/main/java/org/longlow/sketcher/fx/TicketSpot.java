@@ -30,7 +30,7 @@ final class TicketSpot {
   private static final double UNASKED_WEIGHT = 0.5;
 
   private static final double PERSON_WEIGHT = 2;
-  private static final double HEAD_WEIGHT = 8;
+  private static final double HEAD_WEIGHT = 40;
 
   /** Its head is seen wherever it is laid, px. */
   private static final double HEAD_PX = 60;

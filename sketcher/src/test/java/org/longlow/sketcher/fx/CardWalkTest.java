@@ -92,16 +92,19 @@ class CardWalkTest {
 
   @Test
   void theTicketHidesNobodysHeadAndStandsAsideForFindings() {
-    for (String subject : List.of("", "part:pan", "pin:backTop")) {
-      Hands.onFx(
-          () -> {
-            hands.desk().choose(subject);
-            return null;
-          });
-      hands.settle();
-      Bounds ticket = at(hands.node("bench-ticket", Node.class));
-      for (Bounds head : heads()) {
-        assertThat(ticket.intersects(head)).as(subject).isFalse();
+    for (int percent : new int[] {100, 200}) {
+      letters(percent);
+      for (String subject : List.of("", "part:pan", "pin:backTop")) {
+        Hands.onFx(
+            () -> {
+              hands.desk().choose(subject);
+              return null;
+            });
+        hands.settle();
+        Bounds ticket = at(hands.node("bench-ticket", Node.class));
+        for (Bounds head : heads()) {
+          assertThat(ticket.intersects(head)).as(percent + " %, " + subject).isFalse();
+        }
       }
     }
     Hands.onFx(
