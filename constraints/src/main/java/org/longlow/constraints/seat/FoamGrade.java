@@ -3,7 +3,10 @@ package org.longlow.constraints.seat;
 import java.util.List;
 import java.util.Locale;
 import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.formula.Unit;
 import org.longlow.constraints.layout.FoamSpec;
+import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.Units;
 
 /**
  * A grade of foam as traded: figures to begin with until the data sheet of the foam is at hand.
@@ -55,22 +58,29 @@ public record FoamGrade(String name, FoamSpec foam, String use, Status status, S
   }
 
   /** Returns its figures in words, such as {@code 45 kg/m³, 170 N, factor 2.5}. */
-  public String figures() {
-    return figures(foam);
+  public String figures(Units units) {
+    return figures(foam, units);
   }
 
   /** Returns the figures of any foam as its document writes them, in the same words. */
-  public static String figures(FoamSpec foam) {
-    String density = said(foam.density());
+  public static String figures(FoamSpec foam, Units units) {
+    String density = said(foam.density(), Unit.KG_PER_M3, Shown.DENSITY, units);
     return foam.closedCell()
-        ? density + foam.wallStress().map(w -> ", cell walls " + said(w)).orElse("")
+        ? density
+            + foam.wallStress()
+                .map(w -> ", cell walls " + said(w, Unit.KILOPASCAL, Shown.PRESSURE, units))
+                .orElse("")
         : density
-            + foam.ifd25().map(i -> ", " + said(i)).orElse("")
-            + foam.supportFactor().map(f -> ", factor " + said(f)).orElse("");
+            + foam.ifd25().map(i -> ", " + said(i, Unit.NEWTON, Shown.FORCE, units)).orElse("")
+            + foam.supportFactor().map(f -> ", factor " + f.text()).orElse("");
   }
 
-  private static String said(Formula formula) {
-    return formula.text().replace("kg/m^3", "kg/m\u00b3");
+  /** A data sheet's figure as it is written, or turned where it stands in other units. */
+  private static String said(Formula formula, Unit metric, Shown shown, Units units) {
+    boolean turned = units == Units.IN && formula.names().isEmpty();
+    String said =
+        turned ? units.says(metric.fromInternal(formula.evaluate(n -> 0)), shown) : formula.text();
+    return said.replace("^3", "\u00b3");
   }
 
   /** Returns whether a layer has the figures of this grade, however thick it is and called. */

@@ -13,6 +13,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.FoamSpec;
 import org.longlow.rider.seat.Foam;
+import org.longlow.rider.words.Units;
 
 /** Each row of the table of grades is a foam that can be, within what its source says. */
 class FoamGradesTest {
@@ -136,7 +137,13 @@ class FoamGradesTest {
     assertThat(layer.thickness().text()).isEqualTo("12 mm");
     assertThat(layer.closedCell()).isTrue();
     assertThat(FoamGrades.of(layer)).contains(FoamGrades.first(true));
-    assertThat(FoamGrade.figures(layer)).isEqualTo("45 kg/m\u00b3, cell walls 8 kPa");
-    assertThat(FoamGrades.first(false).figures()).isEqualTo("45 kg/m\u00b3, 170 N, factor 2.5");
+    assertThat(FoamGrade.figures(layer, Units.MM)).isEqualTo("45 kg/m\u00b3, cell walls 8 kPa");
+    assertThat(FoamGrades.first(false).figures(Units.MM))
+        .isEqualTo("45 kg/m\u00b3, 170 N, factor 2.5");
+    // 45 / 16.0185, 170 / 4.44822 and 8 / 6.89476
+    assertThat(FoamGrades.first(false).figures(Units.IN))
+        .isEqualTo("2.81 lb/ft\u00b3, 38.2 lbf, factor 2.5");
+    assertThat(FoamGrade.figures(layer, Units.IN))
+        .isEqualTo("2.81 lb/ft\u00b3, cell walls 1.16 psi");
   }
 }

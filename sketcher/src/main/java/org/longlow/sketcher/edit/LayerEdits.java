@@ -13,6 +13,7 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.seat.FoamGrade;
 import org.longlow.constraints.seat.FoamGrades;
 import org.longlow.rider.geom.OutOfRange;
+import org.longlow.rider.words.Units;
 
 /**
  * Edits of the foam layers of a cushion, counted from 0 at the top. People count them from 1. What
@@ -26,10 +27,9 @@ public final class LayerEdits {
   private LayerEdits() {}
 
   /** Returns the edit that makes a layer as thick as asked, at least {@link #THINNEST_MM}. */
-  public static Edit thick(String cushion, int layer, double mm) {
-    String said = written(mm).text();
+  public static Edit thick(String cushion, int layer, double mm, Units units) {
     return layers(
-        "make " + name(cushion, layer) + " " + said + " thick",
+        "make " + name(cushion, layer) + " " + units.given(Math.max(THINNEST_MM, mm)) + " thick",
         cushion,
         layers -> with(layers, cushion, layer, f -> thickness(f, cushion, layer, mm)));
   }
@@ -148,9 +148,9 @@ public final class LayerEdits {
     }
   }
 
-  /** A thickness as people would write it: to a tenth of a millimetre. */
+  /** A thickness without the last digits of sums; 1/16 in is 1.5875 mm. */
   private static Formula written(double mm) {
-    return Formula.of(Math.rint(Math.max(THINNEST_MM, mm) * 10) / 10, Unit.MM);
+    return Formula.of(Math.rint(Math.max(THINNEST_MM, mm) * 1e4) / 1e4, Unit.MM);
   }
 
   private static List<FoamSpec> with(

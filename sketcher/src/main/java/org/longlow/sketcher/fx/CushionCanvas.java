@@ -200,7 +200,8 @@ final class CushionCanvas extends Region {
   private void dragged(MouseEvent e) {
     if (isDragging()) {
       double mm = heldMm + heightMm(e) - grabMm;
-      doing.dragged(held, e.isAltDown() ? Math.rint(10 * mm) / 10 : Math.rint(mm));
+      double step = ShownUnits.stepMm(stack.units(), false, e.isAltDown());
+      doing.dragged(held, Math.rint(mm / step) * step);
       e.consume();
     }
   }
@@ -216,7 +217,7 @@ final class CushionCanvas extends Region {
     if (stack == null || e.isShortcutDown()) {
       return;
     }
-    double step = e.isAltDown() ? 0.1 : e.isShiftDown() ? 10 : 1;
+    double step = ShownUnits.stepMm(e, stack.units());
     KeyCode code = e.getCode();
     switch (code) {
       case UP -> pick.accept(Math.max(0, picked - 1));

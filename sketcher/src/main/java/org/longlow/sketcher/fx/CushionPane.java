@@ -57,6 +57,8 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
   private int picked;
   private OptionalDouble asked = OptionalDouble.empty();
   private boolean showsGrade;
+  private static final String STEPS = "; Shift a large step, Alt a fine one";
+
   private String held = "";
 
   CushionPane(Desk desk) {
@@ -76,8 +78,8 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
     button("out", "Take out", "take this layer out, Delete", this::takeOut);
     button("up", "Up", "swap with the layer above, Page Up", () -> move(-1));
     button("down", "Down", "swap with the layer below, Page Down", () -> move(1));
-    button("thinner", "Thinner", "1 mm thinner, Left; Shift 10, Alt 0.1", () -> thicker(-1));
-    button("thicker", "Thicker", "1 mm thicker, Right; Shift 10, Alt 0.1", () -> thicker(1));
+    button("thinner", "Thinner", "a step thinner, Left" + STEPS, () -> thicker(-step()));
+    button("thicker", "Thicker", "a step thicker, Right" + STEPS, () -> thicker(step()));
     closed.setId("cushion-closed");
     Bits.told(closed, "closed cells give hardly at all at seat pressures; they have other figures");
     closed.setOnAction(
@@ -87,6 +89,10 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
     getChildren().addAll(scroll, doing, trouble, fields, grades);
     heightProperty().addListener((o, was, is) -> refresh());
     fields.widthProperty().addListener((o, was, is) -> Platform.runLater(this::refresh));
+  }
+
+  private double step() {
+    return ShownUnits.stepMm(ShownUnits.of(desk), false, false);
   }
 
   private void button(String id, String words, String tip, Runnable action) {
@@ -190,7 +196,7 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
       return;
     }
     try {
-      desk.preview(LayerEdits.thick(cushion, layer, most));
+      desk.preview(LayerEdits.thick(cushion, layer, most, ShownUnits.of(desk)));
       asked = OptionalDouble.of(most);
     } catch (OutOfRange e) {
       held = e.getMessage();
@@ -203,7 +209,8 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
     OptionalDouble mm = asked;
     asked = OptionalDouble.empty();
     if (mm.isPresent()) {
-      desk.settle(LayerEdits.thick(cushion, picked, mm.getAsDouble()), target("thickness"));
+      Edit edit = LayerEdits.thick(cushion, picked, mm.getAsDouble(), ShownUnits.of(desk));
+      desk.settle(edit, target("thickness"));
     }
     refresh();
   }
@@ -277,7 +284,7 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
     head.setText("cushion bench, " + cushion);
     drawing.setAccessibleText(spoken(stack.get()));
     drawing.show(stack.get(), picked, look, CUT_SHARE * Math.max(300, getHeight()));
-    layer().ifPresent(grades::mark);
+    layer().ifPresent(foam -> grades.mark(foam, ShownUnits.of(desk)));
     fill(shown);
     int last = stack.get().layers().size() - 1;
     buttons.get("up").setDisable(picked == 0);
@@ -362,12 +369,12 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
     CushionStack.Layer layer = stack.layers().get(picked);
     StringBuilder said =
         new StringBuilder(
-            "layer %d of %d, %s, %s mm"
+            "layer %d of %d, %s, %s"
                 .formatted(
                     picked + 1,
                     stack.layers().size(),
                     layer.name(),
-                    org.longlow.constraints.check.finding.Say.number(layer.thicknessMm())));
+                    stack.says(layer.thicknessMm())));
     stack
         .loads()
         .forEach(l -> said.append("; ").append(l.who()).append(' ').append(l.verdict().says()));

@@ -12,6 +12,7 @@ import javafx.scene.layout.VBox;
 import org.longlow.constraints.layout.FoamSpec;
 import org.longlow.constraints.seat.FoamGrade;
 import org.longlow.constraints.seat.FoamGrades;
+import org.longlow.rider.words.Units;
 
 /** The table of foam grades. The arrows show what a grade would do; Enter or a click takes it. */
 final class GradeList extends VBox {
@@ -20,6 +21,7 @@ final class GradeList extends VBox {
   private final Consumer<FoamGrade> take;
   private final ListView<FoamGrade> list = new ListView<>();
   private final Label source = Bits.wrapped("", "finding-detail");
+  private Units units = Units.MM;
   private boolean setting;
 
   /**
@@ -67,7 +69,11 @@ final class GradeList extends VBox {
   }
 
   /** Marks the grade that a layer is of, unless somebody is choosing. */
-  void mark(FoamSpec layer) {
+  void mark(FoamSpec layer, Units in) {
+    if (units != in) {
+      units = in;
+      list.refresh();
+    }
     if (list.isFocused()) {
       return;
     }
@@ -117,10 +123,11 @@ final class GradeList extends VBox {
       setGraphic(empty ? null : box);
       if (!empty) {
         name.setText(grade.name());
-        figures.setText(grade.figures());
+        figures.setText(grade.figures(units));
         use.setText(grade.use());
         status.setText(grade.status().words());
-        setAccessibleText(grade.name() + ", " + grade.figures() + ", " + grade.status().words());
+        setAccessibleText(
+            grade.name() + ", " + grade.figures(units) + ", " + grade.status().words());
       }
     }
   }

@@ -35,9 +35,14 @@ final class ShownUnits {
    * Returns how far an arrow key moves, mm: a step, with Shift a large one, with Alt a fine one.
    */
   static double stepMm(KeyEvent e, Units units) {
+    return stepMm(units, e.isShiftDown(), e.isAltDown());
+  }
+
+  /** As {@link #stepMm(KeyEvent, Units)}. */
+  static double stepMm(Units units, boolean large, boolean fine) {
     if (units == Units.IN) {
-      return Units.INCH_MM * (e.isShiftDown() ? 0.5 : e.isAltDown() ? 0.01 : 1.0 / 16);
+      return Units.INCH_MM * (large ? 0.5 : fine ? 0.01 : 1.0 / 16);
     }
-    return e.isShiftDown() ? 10 : e.isAltDown() ? 0.1 : 1;
+    return large ? 10 : fine ? 0.1 : 1;
   }
 }

@@ -5,13 +5,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.longlow.constraints.check.finding.FigureUnit;
-import org.longlow.constraints.check.finding.Say;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.seat.Compression;
 import org.longlow.rider.seat.CushionLoad;
 import org.longlow.rider.seat.FoamStack;
 import org.longlow.rider.seat.Support;
+import org.longlow.rider.words.Shown;
 import org.longlow.svg.drawing.Anchor;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Hatch;
@@ -119,16 +118,16 @@ public final class CushionPicture {
   }
 
   /** What stands in a row of the table under somebody; a dash where they rest on nothing. */
-  private static String said(CushionStack.Load load, int row) {
+  private String said(CushionStack.Load load, int row) {
     return load.carried()
         .map(
             c ->
                 switch (row) {
-                  case 0 -> FigureUnit.MM.says(c.safeSinkMm());
-                  case 1 -> FigureUnit.MM.says(c.sinkMm());
-                  case 2 -> FigureUnit.MM.says(c.remainingMm());
-                  case 3 -> FigureUnit.KPA.says(c.peakKPa());
-                  default -> FigureUnit.KPA.says(c.meanKPa());
+                  case 0 -> stack.says(c.safeSinkMm());
+                  case 1 -> stack.says(c.sinkMm());
+                  case 2 -> stack.says(c.remainingMm());
+                  case 3 -> stack.units().says(c.peakKPa(), Shown.PRESSURE);
+                  default -> stack.units().says(c.meanKPa(), Shown.PRESSURE);
                 })
         .orElse("-");
   }
@@ -181,7 +180,7 @@ public final class CushionPicture {
       CushionStack.Layer layer = wood ? null : stack.layers().get(i);
       double y = at.get(i);
       Tone tone = i == picked ? Tone.CHOSEN : Tone.INK;
-      String thick = FigureUnit.MM.says(wood ? stack.boardMm() : layer.thicknessMm());
+      String thick = stack.says(wood ? stack.boardMm() : layer.thicknessMm());
       double room = NAMES_MM - 5 - Lettering.widthMm(thick, LETTERS_MM) - 1.5;
       String name = wood ? "board" : (i + 1) + " " + layer.name();
       double up = wood ? -paper(LETTERS_MM / 2) : paper(0.4);
@@ -262,7 +261,7 @@ public final class CushionPicture {
       double left = x + wide + paper(1);
       double room = (1 - STRIP_SHARE) * slotMm - 1.8;
       String arrow = slotMm < 20 ? "" : "\u2193 ";
-      String sink = arrow + Say.number(layers.get(i).sinkMm());
+      String sink = arrow + stack.units().bare(layers.get(i).sinkMm(), Shown.LENGTH);
       words(sink, left, y, sound ? LETTERS_MM : SMALL_MM, Anchor.START, Tone.INK);
       if (!sound) {
         Tone tone = verdict == Compression.LayerVerdict.SPENT ? Tone.BAD : Tone.CARE;
@@ -286,7 +285,9 @@ public final class CushionPicture {
       notes.add("Nobody of the crew sits on this seat.");
     }
     notes.add(
-        "Heights are to scale; beside each layer is how far it gives at the design sink, mm. "
+        "Heights are to scale; beside each layer is how far it gives at the design sink, "
+            + stack.units().word()
+            + ". "
             + Support.DESIGN_MEANING
             + " "
             + FoamStack.SINK_CAUTION);

@@ -19,16 +19,20 @@ import org.longlow.constraints.study.Study;
 import org.longlow.rider.seat.CushionLoad;
 import org.longlow.rider.seat.SeatOutcome;
 import org.longlow.rider.seat.Support;
+import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.Units;
 
 /**
  * A cushion with what it does under everybody who sits on it, as the study found it.
  *
  * @param cushion its name
+ * @param units in which its figures are said
  * @param boardMm thickness of the board, mm
  * @param layers foam from the top down to the board
  * @param loads everybody who sits on its seat, in the order of the crew
  */
-public record CushionStack(String cushion, double boardMm, List<Layer> layers, List<Load> loads) {
+public record CushionStack(
+    String cushion, Units units, double boardMm, List<Layer> layers, List<Load> loads) {
 
   public CushionStack {
     layers = List.copyOf(layers);
@@ -55,6 +59,11 @@ public record CushionStack(String cushion, double boardMm, List<Layer> layers, L
    */
   public record Load(String who, Verdict verdict, Optional<CushionLoad> carried, String says) {}
 
+  /** Returns a length in words, in the units of the machine. */
+  public String says(double mm) {
+    return units.says(mm, Shown.LENGTH);
+  }
+
   /** Returns the free thickness of the foam, mm. */
   public double foamMm() {
     return layers.stream().mapToDouble(Layer::thicknessMm).sum();
@@ -79,7 +88,7 @@ public record CushionStack(String cushion, double boardMm, List<Layer> layers, L
       layers.add(
           new Layer(
               name(foam, layers.size() + 1),
-              FoamGrade.figures(foam),
+              FoamGrade.figures(foam, study.layout().units()),
               places.value(foam.thickness()),
               foam.closedCell()));
     }
@@ -89,7 +98,8 @@ public record CushionStack(String cushion, double boardMm, List<Layer> layers, L
         loads.add(load(study, sitting, part));
       }
     }
-    return new CushionStack(part.name(), places.value(part.board()), layers, loads);
+    return new CushionStack(
+        part.name(), study.layout().units(), places.value(part.board()), layers, loads);
   }
 
   private static String name(FoamSpec foam, int number) {

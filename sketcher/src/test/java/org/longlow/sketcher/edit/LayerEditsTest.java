@@ -17,6 +17,7 @@ import org.longlow.constraints.layout.FoamSpec;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.seat.FoamGrade;
 import org.longlow.constraints.seat.FoamGrades;
+import org.longlow.rider.words.Units;
 import org.longlow.sketcher.desk.Wren;
 
 /** Layers of a cushion made thicker, added, taken out, swapped, of another grade. */
@@ -73,7 +74,7 @@ class LayerEditsTest {
     Layout thick = LayerEdits.thicker("pan", k, by).applied(before);
     assertThat(total(thick)).isCloseTo(total(before) + by, within(1e-9));
     assertThat(LayerEdits.thicker("pan", k, -by).applied(thick)).isEqualTo(before);
-    assertThat(LayerEdits.thick("pan", k, mm(layers(before).get(k))).applied(thick))
+    assertThat(LayerEdits.thick("pan", k, mm(layers(before).get(k)), Units.MM).applied(thick))
         .isEqualTo(before);
 
     FoamSpec foam = any(random).layer(Formula.parse("17 mm"));
@@ -117,7 +118,8 @@ class LayerEditsTest {
   void noHandMakesALayerThinnerThanAMillimetre() {
     Layout thin = LayerEdits.thicker("pan", 0, -500).applied(WREN);
     assertThat(mm(layers(thin).get(0))).isEqualTo(1);
-    assertThat(mm(layers(LayerEdits.thick("pan", 0, 1.26).applied(WREN)).get(0))).isEqualTo(1.3);
+    assertThat(mm(layers(LayerEdits.thick("pan", 0, 1.26, Units.MM).applied(WREN)).get(0)))
+        .isEqualTo(1.26);
   }
 
   @Test
@@ -136,7 +138,7 @@ class LayerEditsTest {
     }
     assertThat(Tried.refusal(one, LayerEdits.takeOut("pan", 0)))
         .startsWith("pan needs a layer of foam");
-    assertThat(Tried.refusal(WREN, LayerEdits.thick("fork", 0, 20)))
+    assertThat(Tried.refusal(WREN, LayerEdits.thick("fork", 0, 20, Units.MM)))
         .isEqualTo("fork is no cushion");
   }
 
@@ -145,7 +147,8 @@ class LayerEditsTest {
     Layout held =
         LayerEdits.add("pan", 0, FoamGrades.first(false).layer(Formula.parse("wheelbase / 10")))
             .applied(WREN);
-    for (Edit edit : List.of(LayerEdits.thick("pan", 0, 20), LayerEdits.thicker("pan", 0, 1))) {
+    for (Edit edit :
+        List.of(LayerEdits.thick("pan", 0, 20, Units.MM), LayerEdits.thicker("pan", 0, 1))) {
       assertThat(Tried.refusal(held, edit))
           .isEqualTo(
               "the thickness of layer 1 of pan is worked out by wheelbase / 10; change wheelbase"

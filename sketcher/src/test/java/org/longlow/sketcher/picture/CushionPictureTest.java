@@ -29,6 +29,8 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Person;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.seat.CushionLoad;
+import org.longlow.rider.words.Decimals;
+import org.longlow.rider.words.Units;
 import org.longlow.sketcher.desk.Wren;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Mark;
@@ -94,6 +96,22 @@ class CushionPictureTest {
                 "0.#", java.text.DecimalFormatSymbols.getInstance(java.util.Locale.ROOT))
             .format(value)
         + " mm";
+  }
+
+  @Test
+  void anInchMachineHasNoMillimetresOnItsBench() {
+    Layout inches = Change.set(Wren.layout(), Units.IN, "units");
+    CushionStack stack = CushionStack.of(Study.of(inches), "pan").orElseThrow();
+    List<String> said =
+        words(CushionPicture.of(stack, 140, 2, 0)).stream().map(Mark.Words::text).toList();
+    assertThat(said).noneMatch(t -> t.matches(".*\\d (mm|kPa|N|kg).*|.*, mm.*"));
+    CushionLoad carried = stack.loads().get(0).carried().orElseThrow();
+    // 40 and 25 mm of foam; a pressure of 6.894757 kPa is 1 psi
+    assertThat(said)
+        .contains("1.57 in", "0.98 in")
+        .contains(
+            Decimals.upTo(2, carried.peakKPa() / 6.894757293168) + " psi",
+            Decimals.upTo(2, carried.safeSinkMm() / 25.4) + " in");
   }
 
   @Test
@@ -180,7 +198,8 @@ class CushionPictureTest {
             "Ada", Verdict.NOT_APPLICABLE, java.util.Optional.empty(), "does not lean on it");
     CushionStack stack = stack("pan");
     Drawing drawing =
-        CushionPicture.of(new CushionStack("head", 9, stack.layers(), List.of(nobody)), 140, 2, -1);
+        CushionPicture.of(
+            new CushionStack("head", Units.MM, 9, stack.layers(), List.of(nobody)), 140, 2, -1);
     List<String> said = words(drawing).stream().map(Mark.Words::text).toList();
     assertThat(said).contains("does not apply", "Ada: does not lean on it.");
     assertThat(said.stream().filter("-"::equals)).hasSize(5);
