@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
@@ -84,7 +83,6 @@ public final class Checks {
       List<Standing> standings,
       Progress progress) {
     Layout layout = placed.layout();
-    CompletableFuture<List<Finding>> leans = leans(layout, wheels, standings, progress);
     List<Finding> findings = new ArrayList<>(SolveFindings.of(placed));
     findings.addAll(CrewFindings.of(layout));
     for (Sitting sitting : sittings) {
@@ -117,7 +115,10 @@ public final class Checks {
     add(findings, GroundFindings.CLEARANCE, () -> GroundFindings.of(layout, standings));
     if (wheels.stands()) {
       add(findings, SagFindings.SAG, () -> SagFindings.of(wheels, standings));
-      findings.addAll(leans.join());
+      add(
+          findings,
+          LeanFindings.LEAN,
+          () -> new LeanFindings(layout, wheels).of(standings, progress));
       add(findings, StandFindings.STAND, () -> StandFindings.of(layout, wheels, standings));
       add(findings, SteeringFindings.TRAIL, () -> SteeringFindings.of(wheels, standings));
       TurningFindings.of(wheels, standings).ifPresent(findings::add);
@@ -125,20 +126,6 @@ public final class Checks {
     add(findings, LoadFindings.LOAD, () -> LoadFindings.of(layout, standings));
     add(findings, Rulings.LAW, () -> LawFindings.of(layout, sittings, standings));
     return held(findings, weights, springs, sittings);
-  }
-
-  /** How far it leans is a quarter of the work and asks nothing of the rest: a core of its own. */
-  private static CompletableFuture<List<Finding>> leans(
-      Layout layout, Wheels wheels, List<Standing> standings, Progress progress) {
-    return CompletableFuture.supplyAsync(
-        () -> {
-          List<Finding> found = new ArrayList<>();
-          if (wheels.stands()) {
-            LeanFindings leans = new LeanFindings(layout, wheels);
-            add(found, LeanFindings.LEAN, () -> leans.of(standings, progress));
-          }
-          return found;
-        });
   }
 
   /** Returns findings with the care that unknown masses, springs and bodies ask. */
