@@ -171,7 +171,7 @@ final class Contradictions {
     within("box", box.lengthMm(), LEAST_BOX.lengthMm(), MOST_BOX.lengthMm(), "mm long");
     within("box", box.heightMm(), LEAST_BOX.heightMm(), MOST_BOX.heightMm(), "mm high");
     within("box", box.breadthMm(), LEAST_BOX.breadthMm(), MOST_BOX.breadthMm(), "mm broad");
-    within("mass", box.massKg(), LEAST_BOX.massKg(), MOST_BOX.massKg(), "kg");
+    within("box", box.massKg(), LEAST_BOX.massKg(), MOST_BOX.massKg(), "kg");
     if (hub) {
       hub(box);
     }
