@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javafx.event.Event;
 import javafx.geometry.Point2D;
+import javafx.scene.Parent;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
 import javafx.scene.control.TextField;
@@ -690,6 +691,32 @@ class WindowTest {
           return null;
         });
     hands.letGo();
+  }
+
+  @Test
+  void theListOfFindingsIsWrittenAnewInTheUnitsTurnedTo() {
+    hands.click("machine-wren");
+    Hands.onFx(
+        () -> {
+          hands.desk().chooseFinding(hands.shown().findings().get(0).id());
+          return null;
+        });
+    hands.settle();
+    hands.until("lengths in mm", () -> !findingsSaying(" mm").isEmpty());
+    hands.press(KeyCode.U).settle();
+    assertThat(hands.layout().units()).isEqualTo(Units.IN);
+    hands.until("none is left in mm", () -> findingsSaying(" mm").isEmpty());
+    assertThat(findingsSaying(" in")).isNotEmpty();
+  }
+
+  /** Returns what is read in the list of findings and matches a unit after a figure. */
+  private List<String> findingsSaying(String unit) {
+    return Hands.onFx(
+        () ->
+            hands.node("findings-ticket", Parent.class).lookupAll(".finding-text").stream()
+                .map(n -> ((Label) n).getText())
+                .filter(t -> t.matches("(?s).*[0-9]" + unit + "\\b.*"))
+                .toList());
   }
 
   @Test
