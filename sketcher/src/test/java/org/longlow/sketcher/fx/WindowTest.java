@@ -13,6 +13,7 @@ import javafx.event.Event;
 import javafx.geometry.Point2D;
 import javafx.scene.Parent;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Slider;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
@@ -691,6 +692,27 @@ class WindowTest {
           return null;
         });
     hands.letGo();
+  }
+
+  @Test
+  void anotherThingIsReadFromItsNameDown() {
+    hands.click("machine-wren");
+    for (String subject : List.of("part:pan", "pin:backTop")) {
+      Hands.onFx(
+          () -> {
+            hands.desk().choose(subject);
+            return null;
+          });
+      hands.settle();
+      ScrollPane scroll =
+          Hands.onFx(() -> (ScrollPane) hands.node("bench", Parent.class).lookup(".slip-scroll"));
+      assertThat(Hands.onFx(scroll::getVvalue)).as(subject).isZero();
+      Hands.onFx(
+          () -> {
+            scroll.setVvalue(0.5);
+            return null;
+          });
+    }
   }
 
   @Test
