@@ -51,6 +51,12 @@ public final class SightFindings {
   /** Half the width that counts as straight ahead of the rider, mm; judgement. */
   private static final double AHEAD_MM = 40;
 
+  /**
+   * How far a leg is put out to the side, rad: normal range of the hip, 45 degrees (American
+   * Academy of Orthopaedic Surgeons, from memory).
+   */
+  private static final double OUT_RAD = Math.toRadians(45);
+
   /** What is lower than this a foot steps over, mm; a judgement. */
   private static final double FOOT_ROOM_MM = 60;
 
@@ -188,7 +194,20 @@ public final class SightFindings {
     Optional<PartShape> wide = besideLeg(posture.hip(), side, sitting, standing);
     boolean barred =
         wide.isPresent()
-            && -Reach.ground(sitting.body(), hip, halfMm(wide.get())).flatMarginMm() > limit;
+            && (-Reach.ground(sitting.body(), hip, halfMm(wide.get())).flatMarginMm() > limit
+                || outRad(halfMm(wide.get()), hip - topMm(wide.get(), posture, standing))
+                    > OUT_RAD);
+    double out = outRad(side, hip - sitting.body().foot().ankle().z());
+    if (f.verdict() == Verdict.PASS && out > OUT_RAD) {
+      return f.withVerdict(Verdict.CAUTION)
+          .withText(
+              Words.of(
+                  f.words(),
+                  Say.format(
+                      " Over so wide a pan the leg goes %.0f\u00b0 out to the side; %.0f\u00b0 is as far as"
+                          + " most legs go.",
+                      Math.toDegrees(out), Math.toDegrees(OUT_RAD))));
+    }
     return f.verdict() == Verdict.PASS && barred
         ? f.withVerdict(Verdict.CAUTION)
             .withText(
@@ -201,15 +220,31 @@ public final class SightFindings {
         : f;
   }
 
+  private static double outRad(double sideMm, double downMm) {
+    return Math.atan2(sideMm, downMm);
+  }
+
+  /** Returns how high above the road a part reaches straight below the hip, mm. */
+  private static double topMm(PartShape shape, Posture posture, Standing standing) {
+    Geometry there = shape.outline().intersection(leg(posture.hip(), standing));
+    double top = 0;
+    for (Coordinate c : there.getCoordinates()) {
+      top = Math.max(top, standing.ground().heightMm(new PointMm(c.x, c.y)));
+    }
+    return top;
+  }
+
+  /** The line straight down from the hip, as far as a foot does not step over things. */
+  private static Geometry leg(PointMm hip, Standing standing) {
+    PointMm road = standing.ground().toRoad(hip);
+    double low = Math.min(FOOT_ROOM_MM, hip.z());
+    return Curves.line(List.of(hip, standing.ground().toFrame(new PointMm(road.x(), low))));
+  }
+
   /** Returns what stands farther out than the pan, straight below the hip, farthest of all. */
   private static Optional<PartShape> besideLeg(
       PointMm hip, double sideMm, Sitting sitting, Standing standing) {
-    PointMm road = standing.ground().toRoad(hip);
-    Geometry leg =
-        Curves.line(
-            List.of(
-                hip,
-                standing.ground().toFrame(new PointMm(road.x(), Math.min(FOOT_ROOM_MM, hip.z())))));
+    Geometry leg = leg(hip, standing);
     return standing.shapes().values().stream()
         .filter(shape -> !sitting.parts().parts().contains(shape.part()))
         .filter(shape -> !(shape.part() instanceof StandPart)) // one steps beside a leg

@@ -11,6 +11,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Coordinate;
 import org.longlow.constraints.check.Boxes;
 import org.longlow.constraints.check.Sat;
@@ -239,7 +240,7 @@ class SightFindingsTest {
     "0, 250, 180, 180, false",
     // wider, but a leg still comes down beside it
     "0, 250, 190, 190, false",
-    "0, 250, 500, 100, false",
+    "0, 250, 280, 100, false",
     // ahead of and behind the leg
     "40, 250, 800, 800, false",
     "-40, 250, 800, 800, false",
@@ -252,6 +253,46 @@ class SightFindingsTest {
     Finding f = foot(study);
     assertThat(f.verdict()).isEqualTo(inTheWay ? Verdict.CAUTION : Verdict.PASS);
     assertThat(f.text().endsWith(wayRound("ledge", 800))).isEqualTo(inTheWay);
+  }
+
+  /** 45 degrees are normal for a hip (American Academy of Orthopaedic Surgeons, from memory). */
+  @ParameterizedTest
+  @ValueSource(strings = {"left", "right"})
+  void noLegGoesFartherOutThan45Degrees(String side) {
+    String low = "'420 mm'";
+    Study plain = TestMachine.runabout().with("measures", "seatHeight", low).study();
+    double hip = laden(plain).ground().heightMm(nell(plain).posture().orElseThrow().hip());
+    double down = hip - nell(plain).body().foot().ankle().z();
+    for (int more : new int[] {-15, 15}) {
+      boolean far = more > 0;
+      String wide = "'" + (down + more) + " mm'";
+      Finding f =
+          foot(
+              TestMachine.runabout()
+                  .with("measures", "seatHeight", low)
+                  .part("pan", side, wide)
+                  .study());
+      assertThat(f.text()).startsWith("Nell puts a whole foot on the ground");
+      assertThat(f.verdict()).isEqualTo(far ? Verdict.CAUTION : Verdict.PASS);
+      assertThat(f.text().contains("out to the side; 45\u00b0 is as far")).isEqualTo(far);
+    }
+  }
+
+  /** The same over the outer upper edge of a box below the hip. */
+  @ParameterizedTest
+  @ValueSource(booleans = {true, false})
+  void noLegGoesFartherOutOverABox(boolean left) {
+    Study plain = TestMachine.runabout().study();
+    PointMm hip = nell(plain).posture().orElseThrow().hip();
+    double down =
+        laden(plain).ground().heightMm(hip)
+            - laden(plain).ground().heightMm(new PointMm(hip.x(), 250));
+    for (int more : new int[] {-15, 15}) {
+      double half = down + more;
+      Finding f = foot(below(0, 250, left ? half : 100, left ? 100 : half).study());
+      assertThat(f.verdict()).isEqualTo(more > 0 ? Verdict.CAUTION : Verdict.PASS);
+      assertThat(f.text().endsWith(wayRound("ledge", half))).isEqualTo(more > 0);
+    }
   }
 
   private static String wayRound(String part, double halfMm) {
