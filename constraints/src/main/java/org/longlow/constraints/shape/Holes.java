@@ -9,6 +9,7 @@ import org.longlow.constraints.layout.Hole;
 import org.longlow.constraints.layout.LocalAxes;
 import org.longlow.constraints.layout.Opening;
 import org.longlow.constraints.layout.Outline;
+import org.longlow.constraints.layout.Vertex;
 import org.longlow.rider.geom.PointMm;
 
 /** Holes of an outline in place, those of a half with their images. */
@@ -71,7 +72,7 @@ public final class Holes {
     if (hole instanceof Hole.Slot slot) {
       return Opening.slot(at.get(0), at.get(1), places.value(slot.width()));
     }
-    List<Boolean> smooth = hole.vertices().stream().map(Outline.Vertex::smooth).toList();
+    List<Boolean> smooth = hole.vertices().stream().map(Vertex::smooth).toList();
     return Opening.cut(Curves.through(at, smooth, true));
   }
 
