@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.Polygon;
 import org.longlow.constraints.layout.Hole;
 import org.longlow.constraints.layout.LocalAxes;
 import org.longlow.constraints.layout.Opening;
@@ -127,10 +126,5 @@ public final class Holes {
         ring.add(c);
       }
     }
-  }
-
-  /** Returns the area within an edge, holes left out of account; not mended where it crosses. */
-  public static Polygon within(LocalAxes frame, Outline outline, Places places) {
-    return Opening.polygon(Outlines.points(frame, outline, places));
   }
 }
