@@ -129,7 +129,7 @@ final class Trim {
   }
 
   private Layout trial() {
-    return FirstMachine.draw(room(), new Story(brief, Answers.NONE, Optional.empty()));
+    return FirstLayout.of(room(), new Story(brief, Answers.NONE, Optional.empty()));
   }
 
   Room room() {
