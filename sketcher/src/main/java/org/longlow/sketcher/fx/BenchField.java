@@ -23,6 +23,9 @@ import org.longlow.sketcher.edit.Target;
 /** One quantity on the bench: its name, a field for value or formula, what it is worth. */
 final class BenchField extends VBox {
 
+  /** Between fields that lie side by side, px. */
+  static final double GAP_PX = 10;
+
   /** A choice with more characters than this wants more room than a plain field has. */
   private static final int LONGEST_CHOICE = 12;
 
@@ -174,7 +177,7 @@ final class BenchField extends VBox {
    */
   void setWide(double tile, double line) {
     boolean said = target instanceof Target.OfTie || trouble.isVisible();
-    setPrefWidth(said ? line : broad ? Math.min(line, 1.5 * tile + BenchPane.GAP_PX / 2) : tile);
+    setPrefWidth(said ? line : broad ? Math.min(line, 1.5 * tile + GAP_PX / 2) : tile);
   }
 
   /** A list that takes more: of what can be picked, or one like the last. */

@@ -29,8 +29,6 @@ final class BenchPane extends VBox {
   /** How wide a plain field is, and what is left free between two, px. */
   private static final double TILE_PX = 116;
 
-  static final double GAP_PX = 10;
-
   /** Edges and scroll bar, px. */
   private static final double EDGES_PX = 36;
 
@@ -203,7 +201,7 @@ final class BenchPane extends VBox {
   }
 
   private double line(int columns) {
-    return columns * tile() + (columns - 1) * GAP_PX;
+    return columns * tile() + (columns - 1) * BenchField.GAP_PX;
   }
 
   private double tile() {
@@ -240,7 +238,7 @@ final class BenchPane extends VBox {
     rows.clear();
     groups.getChildren().clear();
     for (Bench.Group group : bench.groups()) {
-      FlowPane tiles = new FlowPane(GAP_PX, 2);
+      FlowPane tiles = new FlowPane(BenchField.GAP_PX, 2);
       tiles.setRowValignment(VPos.BOTTOM);
       for (Bench.Row row : group.rows()) {
         BenchField field = new BenchField(desk, row);

@@ -378,7 +378,7 @@ final class Board extends Region {
     if (desk.shown().isPresent()) {
       overlay.keepIn(seen(LABEL_EDGE_PX), slips.get());
       overlay.paint(desk, desk.shown().get(), frame, pointer, hint, w, h);
-      SlideInk.paint(overlay, this, desk.slides());
+      SlideInk.paint(overlay, p -> onScreen(p), desk.slides());
       if (hand != null) {
         hand.paint(overlay);
       }

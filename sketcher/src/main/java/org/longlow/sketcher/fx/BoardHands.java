@@ -16,7 +16,6 @@ import org.longlow.sketcher.desk.Desk;
  */
 final class BoardHands {
 
-  static final double PAN_PX = 40;
   private static final double ZOOM_STEP = 1.15;
   private static final double CLICK_PX = 3;
 
@@ -91,14 +90,10 @@ final class BoardHands {
     board.setCursor(Cursor.DEFAULT);
   }
 
-  static PointMm px(MouseEvent e) {
-    return new PointMm(e.getX(), e.getY());
-  }
-
   private void pressed(MouseEvent e) {
     board.requestFocus();
     cancel();
-    pressed = px(e);
+    pressed = Hand.px(e);
     lastPx = pressed;
     frame = board.frame();
     if (desk.isBeginning()) {
@@ -113,7 +108,7 @@ final class BoardHands {
   }
 
   private void dragged(MouseEvent e) {
-    PointMm now = px(e);
+    PointMm now = Hand.px(e);
     if (panning) {
       board.setPointer(now);
       board.setCursor(Cursor.MOVE);
@@ -126,7 +121,7 @@ final class BoardHands {
 
   private void released(MouseEvent e) {
     if (pressed != null && !desk.isBeginning()) {
-      boolean click = px(e).distance(pressed) <= CLICK_PX;
+      boolean click = Hand.px(e).distance(pressed) <= CLICK_PX;
       if (!panning) {
         hand.released(e, click);
       } else if (click) {

@@ -124,7 +124,7 @@ final class Card extends Pane {
   private double besidePx() {
     double larger = TextSize.of(this);
     double most = Math.min(MOST_BESIDE_PX * larger, Math.max(LEAST_BESIDE_PX, 0.6 * getWidth()));
-    return within(BESIDE_SHARE * larger * getWidth(), LEAST_BESIDE_PX, most);
+    return Spots.within(BESIDE_SHARE * larger * getWidth(), LEAST_BESIDE_PX, most);
   }
 
   /** Opens the list of findings and puts the keyboard into it. */
@@ -255,8 +255,8 @@ final class Card extends Pane {
     double x = list.isLaid() ? list.getLayoutX() : w - wide - MARGIN_PX;
     double y = list.isLaid() ? list.getLayoutY() : top;
     list.resizeRelocate(
-        within(x, 0, w - wide),
-        within(y, 0, top + high - 80),
+        Spots.within(x, 0, w - wide),
+        Spots.within(y, 0, top + high - 80),
         wide,
         Math.min(high, top + high - y));
   }
@@ -265,7 +265,8 @@ final class Card extends Pane {
     double wide = besidePx();
     double x = beside.isLaid() ? beside.getLayoutX() : w - wide - MARGIN_PX;
     double y = beside.isLaid() ? beside.getLayoutY() : top;
-    beside.resizeRelocate(within(x, 0, w - wide), within(y, 0, top + high - 120), wide, high);
+    beside.resizeRelocate(
+        Spots.within(x, 0, w - wide), Spots.within(y, 0, top + high - 120), wide, high);
     board.setMargins(tags.heightPx(), stripPx());
   }
 
@@ -282,10 +283,6 @@ final class Card extends Pane {
         .filter(slip -> slip != null && slip.isVisible())
         .map(t -> new Spots.Box(t.getLayoutX(), t.getLayoutY(), t.getWidth(), t.getHeight()))
         .toList();
-  }
-
-  static double within(double v, double from, double to) {
-    return Math.max(from, Math.min(Math.max(from, to), v));
   }
 
   private void paintStrings() {
@@ -307,8 +304,8 @@ final class Card extends Pane {
         gc.setStroke(DrawingPainter.colour(look.palette().of(Tone.CHOSEN)));
         gc.setLineWidth(1.2);
         Region t = ticket;
-        double x = within(picked.centreX(), t.getLayoutX(), t.getLayoutX() + t.getWidth());
-        double y = within(picked.centreY(), t.getLayoutY(), t.getLayoutY() + t.getHeight());
+        double x = Spots.within(picked.centreX(), t.getLayoutX(), t.getLayoutX() + t.getWidth());
+        double y = Spots.within(picked.centreY(), t.getLayoutY(), t.getLayoutY() + t.getHeight());
         gc.strokeLine(x, y, picked.centreX(), picked.centreY());
       }
     }

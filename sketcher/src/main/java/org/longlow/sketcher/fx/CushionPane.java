@@ -46,7 +46,7 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
   private final CushionCanvas drawing = new CushionCanvas(this::pick, this);
   private final ScrollPane scroll = new ScrollPane(drawing);
   private final FlowPane doing = new FlowPane(5, 5);
-  private final FlowPane fields = new FlowPane(BenchPane.GAP_PX, 2);
+  private final FlowPane fields = new FlowPane(BenchField.GAP_PX, 2);
   private final CheckBox closed = new CheckBox("closed cells");
   private final Label trouble = Bits.wrapped("", "trouble");
   private final GradeList grades = new GradeList(this::showGrade, this::takeGrade);
@@ -302,12 +302,12 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
       rows.forEach(r -> tiles.put(r.target(), new BenchField(desk, r)));
       fields.getChildren().setAll(tiles.values());
     }
-    double tile = (fields.getWidth() - 4 * BenchPane.GAP_PX) / 5 - 1;
+    double tile = (fields.getWidth() - 4 * BenchField.GAP_PX) / 5 - 1;
     double wide = Math.max(LEAST_TILE_PX, Math.min(MOST_TILE_PX, Math.floor(tile)));
     rows.forEach(
         r -> {
           tiles.get(r.target()).show(r);
-          tiles.get(r.target()).setWide(wide, 2 * wide + BenchPane.GAP_PX);
+          tiles.get(r.target()).setWide(wide, 2 * wide + BenchField.GAP_PX);
         });
     String said =
         desk.trouble()

@@ -74,13 +74,13 @@ final class DrawHand implements Hand {
             points,
             freely ? 0 : scale.reachMm(),
             freely ? 0 : scale.gridMm());
-    board.setPointer(BoardHands.px(e));
+    board.setPointer(Hand.px(e));
   }
 
   @Override
   public void released(MouseEvent e, boolean click) {
     if (click && next != null) {
-      put(BoardHands.px(e));
+      put(Hand.px(e));
     }
   }
 

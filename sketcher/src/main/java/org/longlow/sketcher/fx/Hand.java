@@ -2,6 +2,7 @@ package org.longlow.sketcher.fx;
 
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
+import org.longlow.rider.geom.PointMm;
 
 /**
  * What pointer and keys do on the card while one thing is being done: picking, placing a part,
@@ -9,6 +10,11 @@ import javafx.scene.input.MouseEvent;
  * pinch, the other buttons) works with each.
  */
 interface Hand {
+
+  /** Returns where the pointer is on the card, px. */
+  static PointMm px(MouseEvent e) {
+    return new PointMm(e.getX(), e.getY());
+  }
 
   /** The pointer moves over the card with no button held. */
   void moved(MouseEvent e);

@@ -82,7 +82,7 @@ final class OutlineHand implements Hand {
     double nearest = HANDLE_PX;
     List<Handle> all = points.handles();
     for (int i = 0; i < all.size(); i++) {
-      double d = board.onScreen(all.get(i).at()).distance(BoardHands.px(e));
+      double d = board.onScreen(all.get(i).at()).distance(Hand.px(e));
       if (d < nearest) {
         nearest = d;
         best = i;
@@ -110,14 +110,14 @@ final class OutlineHand implements Hand {
     } else if (e.getClickCount() == 2) {
       points.add(pointer, EDGE_PX / board.frame().pxPerMm());
     } else {
-      panned = BoardHands.px(e);
+      panned = Hand.px(e);
     }
     board.paintGlass();
   }
 
   @Override
   public void dragged(MouseEvent e) {
-    PointMm px = BoardHands.px(e);
+    PointMm px = Hand.px(e);
     if (panned != null) {
       board.setFrame(board.frame().panned(px.x() - panned.x(), px.z() - panned.z()));
       panned = px;
@@ -293,7 +293,7 @@ final class OutlineHand implements Hand {
     double mm = ShownUnits.stepMm(e, ShownUnits.of(desk));
     PointMm by = new PointMm(right * mm, up * mm);
     if (handle == null) {
-      board.setFrame(board.frame().panned(-right * BoardHands.PAN_PX, up * BoardHands.PAN_PX));
+      board.setFrame(board.frame().panned(-right * ViewFrame.PAN_PX, up * ViewFrame.PAN_PX));
     } else if (handle.of() == Handle.Of.TUBE) {
       desk.drags().nudge(handle.pin(), by);
     } else {

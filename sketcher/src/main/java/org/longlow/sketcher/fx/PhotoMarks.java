@@ -100,7 +100,7 @@ final class PhotoMarks implements Hand {
 
   @Override
   public void moved(MouseEvent e) {
-    point(BoardHands.px(e));
+    point(Hand.px(e));
   }
 
   private void point(PointMm px) {
@@ -110,22 +110,22 @@ final class PhotoMarks implements Hand {
 
   @Override
   public void pressed(MouseEvent e) {
-    held = near(BoardHands.px(e));
+    held = near(Hand.px(e));
     before = held < 0 ? null : marks.get(held);
-    point(BoardHands.px(e));
+    point(Hand.px(e));
   }
 
   @Override
   public void dragged(MouseEvent e) {
     if (held >= 0) {
-      pixel(BoardHands.px(e)).ifPresent(p -> marks.set(held, p));
+      pixel(Hand.px(e)).ifPresent(p -> marks.set(held, p));
     }
-    point(BoardHands.px(e));
+    point(Hand.px(e));
   }
 
   @Override
   public void released(MouseEvent e, boolean click) {
-    point(BoardHands.px(e));
+    point(Hand.px(e));
     if (held >= 0 && all()) {
       tell();
     } else if (held < 0 && click) {

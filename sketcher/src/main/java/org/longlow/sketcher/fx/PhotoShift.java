@@ -32,7 +32,7 @@ final class PhotoShift implements Hand {
 
   @Override
   public void moved(MouseEvent e) {
-    pointer = BoardHands.px(e);
+    pointer = Hand.px(e);
     board.paintGlass();
   }
 
@@ -48,7 +48,7 @@ final class PhotoShift implements Hand {
 
   @Override
   public void dragged(MouseEvent e) {
-    pointer = BoardHands.px(e);
+    pointer = Hand.px(e);
     if (from != null && places != null) {
       desk.preview(edit(e));
     }

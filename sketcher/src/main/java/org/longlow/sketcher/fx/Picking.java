@@ -52,13 +52,13 @@ final class Picking implements Hand {
 
   @Override
   public void moved(MouseEvent e) {
-    if (!under.isAt(BoardHands.px(e))) {
+    if (!under.isAt(Hand.px(e))) {
       under = Under.NOTHING;
     }
     Optional<String> pin = board.pinAt(e.getX(), e.getY());
     desk.drags().hover(pin.orElse(""));
     board.setHint(pin.isPresent() ? "" : board.subjectAt(e.getX(), e.getY()).orElse(""));
-    board.setPointer(BoardHands.px(e));
+    board.setPointer(Hand.px(e));
     boolean moves =
         pin.isPresent() && desk.shown().map(s -> s.movable().contains(pin.get())).orElse(false);
     board.setCursor(moves ? Cursor.OPEN_HAND : pin.isPresent() ? Cursor.HAND : Cursor.DEFAULT);
@@ -77,7 +77,7 @@ final class Picking implements Hand {
   public void pressed(MouseEvent e) {
     board.setHint("");
     down = true;
-    lastPx = BoardHands.px(e);
+    lastPx = Hand.px(e);
     before = desk.options().chosen();
     // what was picked below a pin is what is dragged from there
     boolean below = isPickedAgain(lastPx) && !before.startsWith("pin:");
@@ -129,7 +129,7 @@ final class Picking implements Hand {
 
   @Override
   public void dragged(MouseEvent e) {
-    PointMm now = BoardHands.px(e);
+    PointMm now = Hand.px(e);
     board.setPointer(now);
     if (cornerPx != null) {
       board.paintGlass();
@@ -201,8 +201,8 @@ final class Picking implements Hand {
 
   /** Picks what lies on top, and with each click more on the same spot what lies below. */
   private void pick(MouseEvent e) {
-    boolean again = isPickedAgain(BoardHands.px(e));
-    under = under.clicked(BoardHands.px(e), before, board.allAt(e.getX(), e.getY()));
+    boolean again = isPickedAgain(Hand.px(e));
+    under = under.clicked(Hand.px(e), before, board.allAt(e.getX(), e.getY()));
     if (again) {
       desk.drags().hover("");
     }
@@ -245,7 +245,7 @@ final class Picking implements Hand {
           .ifPresent(s -> desk.select(desk.selection().toggled(s)));
       return;
     }
-    Spots.Box box = rectangle(BoardHands.px(e));
+    Spots.Box box = rectangle(Hand.px(e));
     Shown shown = desk.shown().orElseThrow();
     List<String> parts = within(shown, box, "part:", shown.layout().parts().keySet());
     List<String> found =
@@ -379,7 +379,7 @@ final class Picking implements Hand {
       return;
     }
     if (!chosen.startsWith("pin:") || desk.shown().isEmpty()) {
-      board.setFrame(board.frame().panned(-right * BoardHands.PAN_PX, up * BoardHands.PAN_PX));
+      board.setFrame(board.frame().panned(-right * ViewFrame.PAN_PX, up * ViewFrame.PAN_PX));
       return;
     }
     String pin = chosen.substring("pin:".length());

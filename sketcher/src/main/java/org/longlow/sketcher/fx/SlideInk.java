@@ -2,6 +2,7 @@ package org.longlow.sketcher.fx;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import javafx.scene.canvas.GraphicsContext;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.desk.Slide;
@@ -22,7 +23,7 @@ final class SlideInk {
 
   private record Spot(PointMm px, List<String> words) {}
 
-  static void paint(Overlay glass, Board board, SlideWork slides) {
+  static void paint(Overlay glass, UnaryOperator<PointMm> onScreen, SlideWork slides) {
     Slide slide = slides.slide().orElse(null);
     if (slide == null) {
       return;
@@ -40,7 +41,7 @@ final class SlideInk {
       if (mark.where().isEmpty()) {
         continue;
       }
-      PointMm px = board.onScreen(mark.where().get());
+      PointMm px = onScreen.apply(mark.where().get());
       ring(glass, px, touches(mark, slides.value()));
       String side = mark.at() < 0 ? "left " : "right ";
       String words = leans ? side + mark.leanWords() : mark.words();
@@ -53,7 +54,7 @@ final class SlideInk {
     }
     List<Spots.Box> laid = new ArrayList<>();
     for (Slide.Mark mark : marks) {
-      mark.where().ifPresent(at -> laid.add(around(board.onScreen(at))));
+      mark.where().ifPresent(at -> laid.add(around(onScreen.apply(at))));
     }
     for (Spot spot : spots) {
       Spots.Box box = glass.labelBox(spot.words(), spot.px());

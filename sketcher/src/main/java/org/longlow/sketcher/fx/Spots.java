@@ -207,4 +207,9 @@ final class Spots {
     }
     return left;
   }
+
+  /** Returns a value as far as it lies between two; the first if they are the wrong way round. */
+  static double within(double v, double from, double to) {
+    return Math.max(from, Math.min(Math.max(from, to), v));
+  }
 }

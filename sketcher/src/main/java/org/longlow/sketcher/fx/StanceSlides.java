@@ -42,6 +42,7 @@ final class StanceSlides extends VBox {
   private final Map<Kind, ToggleButton> openers;
   private final List<ToggleButton> ends = new ArrayList<>();
   private final FlowPane line = new FlowPane(6, 4);
+  private Kind told;
 
   StanceSlides(Desk desk) {
     super(2);
@@ -134,6 +135,14 @@ final class StanceSlides extends VBox {
     String says = opens ? openWords() : now == null ? "" : now == Kind.TRAVEL ? far() : leans();
     words.setText(says);
     show(words, !says.isEmpty());
+    keepHigh(opens ? null : now);
+  }
+
+  /** While one slider moves, its words may become fewer lines but the card keeps its place. */
+  private void keepHigh(Kind now) {
+    double high = words.prefHeight(words.getWidth());
+    words.setMinHeight(now != null && now == told ? Math.max(high, words.getMinHeight()) : high);
+    told = now;
   }
 
   private static void show(Node node, boolean on) {

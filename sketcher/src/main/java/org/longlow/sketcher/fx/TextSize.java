@@ -44,6 +44,7 @@ final class TextSize {
   TextSize(Parent root, Runnable changed) {
     this.root = root;
     this.changed = changed;
+    root.getProperties().put(TextSize.class, this);
     root.getStylesheets().setAll(sheet(percent));
   }
 
@@ -101,8 +102,8 @@ final class TextSize {
   /** Returns how much larger than usual the letters round a node are, as a factor. */
   static double of(Node node) {
     for (Node n = node; n != null; n = n.getParent()) {
-      if (n instanceof Window window) {
-        return window.textSize().percent / 100.0;
+      if (n.getProperties().get(TextSize.class) instanceof TextSize size) {
+        return size.percent / 100.0;
       }
     }
     return 1;

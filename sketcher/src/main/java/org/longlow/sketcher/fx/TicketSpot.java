@@ -80,8 +80,8 @@ final class TicketSpot {
     }
     bench.setColumns(columns);
     double wide = width(columns);
-    double x = Card.within(ticket.getLayoutX(), 0, width - wide);
-    double y = Card.within(ticket.getLayoutY(), 0, room.bottom() - HEAD_PX);
+    double x = Spots.within(ticket.getLayoutX(), 0, width - wide);
+    double y = Spots.within(ticket.getLayoutY(), 0, room.bottom() - HEAD_PX);
     ticket.resizeRelocate(x, y, wide, Math.min(tall(columns, high, lower), room.bottom() - y));
   }
 

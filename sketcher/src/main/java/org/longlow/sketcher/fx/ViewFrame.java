@@ -12,6 +12,9 @@ import org.longlow.rider.geom.PointMm;
  */
 record ViewFrame(double pxPerMm, double originX, double originY) {
 
+  /** How far a key moves the card, px. */
+  static final double PAN_PX = 40;
+
   /** Logical pixels of a millimetre of paper, by the definition of the CSS pixel (1/96 in). */
   static final double PX_PER_PAPER_MM = 96 / 25.4;
 

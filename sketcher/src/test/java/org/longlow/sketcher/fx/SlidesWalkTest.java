@@ -77,6 +77,18 @@ class SlidesWalkTest {
         .isNotEqualTo(place);
     hands.press(KeyCode.LEFT);
     assertThat(value()).isLessThan(first.at() - 1);
+    hands.settle();
+    double high = Hands.onFx(() -> hands.node("slide-words", Label.class).getMinHeight());
+    assertThat(high).isGreaterThan(0);
+    Hands.onFx(
+        () -> {
+          slides().set(-3);
+          return null;
+        });
+    hands.settle();
+    assertThat(Hands.onFx(() -> hands.node("slide-words", Label.class).getMinHeight()))
+        .as("the card keeps its place")
+        .isGreaterThanOrEqualTo(high);
     assertThat(lit()).as("leaned").isEmpty();
     hands.press(KeyCode.ESCAPE);
     assertThat(Hands.onFx(() -> slides().open())).isEmpty();

@@ -18,10 +18,13 @@ class SayTest {
       }
       assertThat(Say.number(value)).isEqualTo(formatted(value));
     }
-    for (double value : new double[] {0, -0.0, -0.04, 0.05, 0.25, 1e12, -1e300, 99.95, 9.949999}) {
+    for (double value : new double[] {0, -0.0, -0.04, 0.05, 0.25, 1e12, -9e14, 99.95, 9.949999}) {
       assertThat(Say.number(value)).isEqualTo(formatted(value));
     }
     assertThat(Say.number(Double.POSITIVE_INFINITY)).isEqualTo("Infinity");
+    // nobody counts three hundred noughts
+    assertThat(Say.number(-1e300)).isEqualTo("-1e300");
+    assertThat(Say.number(1e15)).isEqualTo("1e15");
   }
 
   private static String formatted(double value) {
