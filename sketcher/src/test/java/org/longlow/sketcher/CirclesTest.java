@@ -49,19 +49,13 @@ class CirclesTest {
       new TreeSet<>(
           Set.of(DOCUMENT + "Field", DOCUMENT + "Kind", DOCUMENT + "Source", DOCUMENT + "Type"));
 
-  /** Still has circles, which are to go. */
-  private static final String WINDOW = "org.longlow.sketcher.fx.";
-
   @ParameterizedTest
   @ValueSource(classes = {PointMm.class, Study.class, Demos.class, Drawing.class, Moved.class})
   void filesOfAModuleUseEachOtherOneWay(Class<?> ofModule) throws Exception {
     Map<String, Set<String>> uses = uses(ofModule);
     assertThat(uses).containsKey(ofModule.getName());
     List<Set<String>> found =
-        circles(uses).stream()
-            .filter(circle -> !forced(circle, uses))
-            .filter(circle -> !circle.stream().allMatch(name -> name.startsWith(WINDOW)))
-            .toList();
+        circles(uses).stream().filter(circle -> !forced(circle, uses)).toList();
     assertThat(found).isEqualTo(ofModule == Study.class ? List.of(DESCRIPTION) : List.of());
   }
 
