@@ -59,7 +59,7 @@ public final class Faults {
         value,
         "must be one of " + String.join(", ", words),
         text == null
-            ? "put it in quotes"
+            ? "write one of these, in quotes"
             : Names.nearest(text, words).map(n -> "did you mean " + n + "?").orElse(""));
   }
 

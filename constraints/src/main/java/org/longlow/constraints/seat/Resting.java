@@ -1,5 +1,6 @@
 package org.longlow.constraints.seat;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -61,7 +62,7 @@ public final class Resting {
     if (is(seat.feet(), part)) {
       return FEET;
     }
-    if (is(seat.hands(), part)) {
+    if (is(seat.hands(), part) || holds(seat.hands(), part)) {
       return HANDS;
     }
     boolean worked = part.traits().duty() == Duty.CONTROL;
@@ -71,6 +72,11 @@ public final class Resting {
   /** Returns whether a part is a cushion of the seat somebody is on. */
   public static boolean ownCushion(Sitting sitting, Part part) {
     return part instanceof CushionPart && sitting.parts().parts().contains(part);
+  }
+
+  /** A bar that ends at a grip lies under the hand that holds it, and must clear the rest. */
+  private static boolean holds(Optional<? extends Part> grips, Part part) {
+    return grips.isPresent() && !Collections.disjoint(grips.get().pins(), part.pins());
   }
 
   private static boolean is(Optional<? extends Part> own, Part part) {

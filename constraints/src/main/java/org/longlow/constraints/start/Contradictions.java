@@ -169,7 +169,7 @@ final class Contradictions {
     within("box", box.lengthMm(), Box.LEAST.lengthMm(), Box.MOST.lengthMm(), "mm long");
     within("box", box.heightMm(), Box.LEAST.heightMm(), Box.MOST.heightMm(), "mm high");
     within("box", box.breadthMm(), Box.LEAST.breadthMm(), Box.MOST.breadthMm(), "mm broad");
-    within("mass", box.massKg(), Box.LEAST.massKg(), Box.MOST.massKg(), "kg");
+    within("box", box.massKg(), Box.LEAST.massKg(), Box.MOST.massKg(), "kg");
     if (hub) {
       hub(box);
     }

@@ -197,7 +197,7 @@ final class Seating {
     draft.tie("barRiseUp", TieKind.ABOVE, text(rise.z() - top.z()), "headTop", "barRise");
     draft.part(
         Parts.tube(
-            Base.of("bars", "steel").steered().touching("rider"),
+            Base.of("bars", "steel").steered(),
             TubePart.Kind.RAIL,
             Rails.BAR_MM,
             BAR_WALL_MM,

@@ -2,6 +2,7 @@ package org.longlow.constraints.json;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -58,6 +59,21 @@ class EdgeRulesTest {
           .contains("$.parts.plate.outline.holes[0]")
           .contains("reaches the edge of its outline or lies outside of it")
           .contains("draw the edge round it");
+    }
+  }
+
+  /** A circle of next to nothing has not three points apart and was an internal error once. */
+  @ParameterizedTest
+  @CsvSource({"0.01, true", "0.0099, false", "1e-9, false", "1e-300, false"})
+  void aHoleIsWideEnoughToBeOne(double mm, boolean sound) {
+    String slot =
+        "{\"hole\": \"slot\", \"from\": [20, 30], \"to\": [40, 30], \"width\": " + mm + "}";
+    for (String hole : List.of(round(50, 30, mm), slot)) {
+      String faults = faults(box(hole));
+      assertThat(faults.isEmpty()).as(faults).isEqualTo(sound);
+      if (!sound) {
+        assertThat(faults).contains("holes[0]", "narrower than 0.01 mm", "take it out");
+      }
     }
   }
 

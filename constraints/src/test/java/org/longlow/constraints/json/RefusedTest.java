@@ -34,7 +34,7 @@ class RefusedTest {
           "points": ["hinge"   ~ "points": [null      ~ $.parts.screen.outline.points[0] = null: is no vertex; write ["x mm", "z mm"], ["x mm", "z mm", "smooth"], a pin or [pin, "smooth"]
           "points": ["hinge"   ~ "points": [["1 mm", "2 mm", "3 mm"] ~ $.parts.screen.outline.points[0] = [...]: is no vertex; write ["x mm", "z mm"], ["x mm", "z mm", "smooth"], a pin or [pin, "smooth"]
           "points": ["hinge"   ~ "points": [["1 mm", "2 mm", "smooth", "smooth"] ~ $.parts.screen.outline.points[0] = [...]: is no vertex; write ["x mm", "z mm"], ["x mm", "z mm", "smooth"], a pin or [pin, "smooth"]
-          "canopy up": {"stance": "open", "section": "canopy"} ~ "canopy up": 3 ~ $.stances["canopy up"] = 3: must be one of unladen, laden, full-bump, full-droop, parked, open; put it in quotes
+          "canopy up": {"stance": "open", "section": "canopy"} ~ "canopy up": 3 ~ $.stances["canopy up"] = 3: must be one of unladen, laden, full-bump, full-droop, parked, open; write one of these, in quotes
           """)
   void oneFaultIsToldOnce(String piece, String spoilt, String line) {
     String text = Plank.with(piece, spoilt);

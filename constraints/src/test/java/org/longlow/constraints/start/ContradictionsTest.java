@@ -129,6 +129,15 @@ class ContradictionsTest {
         .allMatch(f -> f.kind() == HandFindings.HANDS);
   }
 
+  /** What is told of an answer goes by the word of its question: its option, and its field. */
+  @Test
+  void theMassOfTheDriveIsToldOfTheQuestionThatAsksForIt() {
+    assertThat(of(say().box(new Box(300, 300, 200, 500))))
+        .singleElement()
+        .satisfies(f -> assertThat(Question.of(f.path())).contains(Question.BOX))
+        .satisfies(f -> assertThat(f.line()).contains("500 kg", "3 to 110 kg"));
+  }
+
   @Test
   void eachMeasurementOfABodyHasALineOfItsOwn() {
     Answers mixed = new Answers.Builder().rider(new Who(Sex.FEMALE, 62, 1640, Map.of())).answers();

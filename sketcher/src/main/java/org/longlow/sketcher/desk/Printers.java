@@ -2,7 +2,7 @@ package org.longlow.sketcher.desk;
 
 import java.io.IOException;
 import java.io.OutputStreamWriter;
-import java.io.Reader;
+import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -45,7 +45,7 @@ public record Printers(Map<String, PrintCorrection> byName) {
 
   /** Reads what was kept; whatever cannot be read is as if it never had been. */
   public static Printers at(Path home) {
-    return in(kept(home).orElseGet(Properties::new));
+    return in(kept(home).map(Kept::lines).orElseGet(Properties::new));
   }
 
   /** Returns the file of printers, if there is one that cannot be understood to its end. */
@@ -53,19 +53,44 @@ public record Printers(Map<String, PrintCorrection> byName) {
     Path file = home.resolve(FILE);
     boolean whole =
         !Files.exists(file)
-            || kept(home).filter(k -> in(k).byName.size() * 2 == k.size()).isPresent();
+            || kept(home)
+                .filter(k -> k.whole && in(k.lines).byName.size() * 2 == k.lines.size())
+                .isPresent();
     return whole ? Optional.empty() : Optional.of(file);
   }
 
-  private static Optional<Properties> kept(Path home) {
-    Properties kept = new Properties();
-    try (Reader reader = Files.newBufferedReader(home.resolve(FILE), StandardCharsets.UTF_8)) {
-      kept.load(reader);
-      return Optional.of(kept);
-    } catch (IOException | IllegalArgumentException e) {
+  private static Optional<Kept> kept(Path home) {
+    String text;
+    try {
+      text = Files.readString(home.resolve(FILE), StandardCharsets.UTF_8);
+    } catch (IOException e) {
       return Optional.empty();
     }
+    Properties kept = new Properties();
+    try {
+      kept.load(new StringReader(text));
+      return Optional.of(new Kept(kept, true));
+    } catch (IOException | IllegalArgumentException e) {
+      return Optional.of(new Kept(lineByLine(text), false));
+    }
   }
+
+  /** Reads each line by itself: one that nobody can read takes no other with it. */
+  private static Properties lineByLine(String text) {
+    Properties kept = new Properties();
+    for (String line : text.lines().toList()) {
+      Properties one = new Properties();
+      try {
+        one.load(new StringReader(line));
+        kept.putAll(one);
+      } catch (IOException | IllegalArgumentException e) {
+        continue;
+      }
+    }
+    return kept;
+  }
+
+  private record Kept(Properties lines, boolean whole) {}
 
   private static Printers in(Properties kept) {
     Map<String, PrintCorrection> found = new LinkedHashMap<>();
@@ -92,8 +117,11 @@ public record Printers(Map<String, PrintCorrection> byName) {
 
   /** Returns why a printer cannot be called so; empty if it can. */
   public static Optional<String> refusal(String name) {
-    if (name.isBlank() || !name.equals(name.strip())) {
+    if (name.isBlank()) {
       return Optional.of("a printer needs a name, such as attic");
+    }
+    if (!name.equals(name.strip())) {
+      return Optional.of("a printer's name begins and ends with no space; leave it out");
     }
     return name.length() > LONGEST_NAME || name.chars().anyMatch(Character::isISOControl)
         ? Optional.of("a printer's name has up to " + LONGEST_NAME + " characters, on one line")

@@ -148,6 +148,9 @@ final class BenchPane extends VBox {
       int place = new ArrayList<>(fields.keySet()).indexOf(typed);
       shape = wanted;
       rebuild(bench);
+      if (!same) {
+        scroll.setVvalue(0); // another thing is read from its name down
+      }
       if (typed != null) {
         giveKeyboard(typed, place);
       }

@@ -25,6 +25,12 @@ final class Bits {
     return label;
   }
 
+  /** What gives way to it in a narrow line is what can: its words are not cut short. */
+  static <T extends Region> T whole(T words) {
+    words.setMinWidth(Region.USE_PREF_SIZE);
+    return words;
+  }
+
   static Label wrapped(String text, String... styles) {
     Label label = label(text, styles);
     label.setWrapText(true);

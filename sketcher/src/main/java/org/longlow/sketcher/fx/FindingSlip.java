@@ -31,6 +31,7 @@ final class FindingSlip extends VBox {
   private final ListView<Finding> list = new ListView<>();
   private final MendPane mend;
   private List<Finding> findings = List.of();
+  private Units units = Units.MM;
   private boolean filling;
   private long filledAt;
 
@@ -71,9 +72,11 @@ final class FindingSlip extends VBox {
       return;
     }
     int picked = index(now, desk.finding());
-    if (!now.equals(findings)) {
+    Units shown = ShownUnits.of(desk);
+    if (!now.equals(findings) || shown != units) {
       filledAt = System.nanoTime();
       findings = now;
+      units = shown;
       filling = true;
       list.getItems().setAll(now);
       filling = false;

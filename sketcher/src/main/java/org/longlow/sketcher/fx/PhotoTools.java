@@ -71,6 +71,7 @@ final class PhotoTools extends VBox {
     buttons.getChildren().add(asTaken);
     fade.setId("photo-fade");
     fade.setBlockIncrement(0.05);
+    fade.setMinWidth(0);
     fade.setAccessibleText("how pale the photo is shown");
     locked.setId("photo-locked");
     hidden.setId("photo-hidden");
@@ -107,7 +108,11 @@ final class PhotoTools extends VBox {
             buttons,
             asking,
             trouble,
-            Bits.line(Bits.label("pale", "bench-label"), fade, locked, hidden));
+            Bits.line(
+                Bits.whole(Bits.label("pale", "bench-label")),
+                fade,
+                Bits.whole(locked),
+                Bits.whole(hidden)));
     desk.watch(this::refresh);
     refresh();
   }

@@ -52,6 +52,23 @@ class PrintersTest {
     assertThat(Printers.at(home)).isEqualTo(Printers.NONE);
   }
 
+  @Test
+  void aLineThatCannotBeReadTakesNoOtherPrinterWithIt() throws Exception {
+    String text = "a.across=1.01\na.along=1\nb.across=\\u00zz\nb.along=1\nc.across=1\nc.along=1\n";
+    Path file = Files.writeString(home.resolve("printers.properties"), text);
+    assertThat(Printers.at(home).byName().keySet()).containsExactly("a", "c");
+    assertThat(Printers.spoilt(home)).contains(file);
+    Printers.keep(home, new PrintCorrection("b", 0.99, 1));
+    assertThat(Printers.at(home).byName().keySet()).containsExactly("a", "b", "c");
+    assertThat(home.resolve("printers.spoilt.properties")).hasContent(text);
+  }
+
+  @Test
+  void aNameWithASpaceAtItsEndIsNotCalledMissing() {
+    assertThat(Printers.refusal("attic ").orElseThrow()).contains("ends with no space");
+    assertThat(Printers.refusal(" ").orElseThrow()).contains("needs a name");
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {"a.across=1\na.along=1\nb.across=\\u00zz\n", "a.across=1\na.along=1\nb.along=1\n"})

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
+import javafx.scene.Parent;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
 import javafx.scene.control.TextField;
@@ -170,6 +171,8 @@ class PhotoWalkTest {
     assertThat(hands.layout().photos()).containsOnlyKeys("side");
     assertThat(only().file()).isEqualTo("side.png");
     assertThat(hands.desk().options().chosen()).isEqualTo("photo:side");
+    hands.settle();
+    assertThat(Hands.onFx(() -> Shortened.in(hands.node("photo-tools", Parent.class)))).isEmpty();
     seen();
     assertThat(isBlue(hands.pixel(screen(new Pixel(250, 200))))).as("its ground").isTrue();
 

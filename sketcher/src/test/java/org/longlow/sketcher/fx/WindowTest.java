@@ -11,7 +11,9 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javafx.event.Event;
 import javafx.geometry.Point2D;
+import javafx.scene.Parent;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Slider;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
@@ -690,6 +692,53 @@ class WindowTest {
           return null;
         });
     hands.letGo();
+  }
+
+  @Test
+  void anotherThingIsReadFromItsNameDown() {
+    hands.click("machine-wren");
+    for (String subject : List.of("part:pan", "pin:backTop")) {
+      Hands.onFx(
+          () -> {
+            hands.desk().choose(subject);
+            return null;
+          });
+      hands.settle();
+      ScrollPane scroll =
+          Hands.onFx(() -> (ScrollPane) hands.node("bench", Parent.class).lookup(".slip-scroll"));
+      assertThat(Hands.onFx(scroll::getVvalue)).as(subject).isZero();
+      Hands.onFx(
+          () -> {
+            scroll.setVvalue(0.5);
+            return null;
+          });
+    }
+  }
+
+  @Test
+  void theListOfFindingsIsWrittenAnewInTheUnitsTurnedTo() {
+    hands.click("machine-wren");
+    Hands.onFx(
+        () -> {
+          hands.desk().chooseFinding(hands.shown().findings().get(0).id());
+          return null;
+        });
+    hands.settle();
+    hands.until("lengths in mm", () -> !findingsSaying(" mm").isEmpty());
+    hands.press(KeyCode.U).settle();
+    assertThat(hands.layout().units()).isEqualTo(Units.IN);
+    hands.until("none is left in mm", () -> findingsSaying(" mm").isEmpty());
+    assertThat(findingsSaying(" in")).isNotEmpty();
+  }
+
+  /** Returns what is read in the list of findings and matches a unit after a figure. */
+  private List<String> findingsSaying(String unit) {
+    return Hands.onFx(
+        () ->
+            hands.node("findings-ticket", Parent.class).lookupAll(".finding-text").stream()
+                .map(n -> ((Label) n).getText())
+                .filter(t -> t.matches("(?s).*[0-9]" + unit + "\\b.*"))
+                .toList());
   }
 
   @Test

@@ -68,6 +68,21 @@ class PeopleGapsTest {
     assertThat(f.value()).isNegative();
   }
 
+  /**
+   * A hand on a grip lies round the bar that ends there, unasked; all else of somebody does not.
+   */
+  @Test
+  void barsMayMeetTheArmThatHoldsThemAndNoLeg() {
+    TestMachine bare = TestMachine.runabout().part("bars", "touches", "[]");
+    assertThat(bare.finding("gap.bars.Nell").stream()).allMatch(f -> f.verdict() == Verdict.PASS);
+    String through =
+        "'kind': 'rail', 'path': ['q1', 'grip'], 'diameter': '22 mm', 'wall': '2 mm',"
+            + " 'bendRadius': '70 mm', 'y': '150 mm', 'both': true, 'mass': '1 kg'";
+    Finding f = thing(through).finding("gap.thing.Nell").orElseThrow();
+    assertThat(f.verdict()).isEqualTo(Verdict.FAIL);
+    assertThat(f.value()).isNegative();
+  }
+
   // the thighs reach 282 mm to the side at most
   @Test
   void pegBesideTheThighsIsClear() {
