@@ -10,6 +10,7 @@ import java.util.regex.Pattern;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Outline;
+import org.longlow.constraints.layout.Vertex;
 import org.longlow.rider.geom.OutOfRange;
 
 /** A value of a document put in the place of another, wherever it stands. */
@@ -104,7 +105,7 @@ public final class Change {
           ? traced(outlines, name, (Outline.Traced) old, rest)
           : nested(outlines.drawn(), name, old, rest);
     }
-    if (old instanceof Outline.Vertex vertex) {
+    if (old instanceof Vertex vertex) {
       return vertex(vertex, rest.get(0));
     }
     if (old instanceof List<?> list && INDEX.matcher(rest.get(0)).matches()) {
@@ -129,20 +130,20 @@ public final class Change {
   }
 
   /** A vertex is at x and z, or on a pin. */
-  private Outline.Vertex vertex(Outline.Vertex old, String key) {
+  private Vertex vertex(Vertex old, String key) {
     boolean onPin = old.pin() != null;
     if (key.equals("pin")) {
       String pin = (String) leaf.instead(field, Type.ref(Referent.PIN), onPin ? old.pin() : "");
-      return pin.isEmpty() ? old : new Outline.Vertex(null, null, pin, old.smooth());
+      return pin.isEmpty() ? old : new Vertex(null, null, pin, old.smooth());
     } else if (key.equals(Type.Vertices.SMOOTH)) {
       boolean smooth = (Boolean) leaf.instead(field, Type.FLAG, old.smooth());
-      return new Outline.Vertex(old.x(), old.z(), old.pin(), smooth);
+      return new Vertex(old.x(), old.z(), old.pin(), smooth);
     } else if (onPin || !key.equals("0") && !key.equals("1")) {
       throw new OutOfRange("this vertex has no " + key);
     }
     boolean isX = key.equals("0");
     Formula now = (Formula) leaf.instead(field, Type.LENGTH, isX ? old.x() : old.z());
-    return new Outline.Vertex(isX ? now : old.x(), isX ? old.z() : now, null, old.smooth());
+    return new Vertex(isX ? now : old.x(), isX ? old.z() : now, null, old.smooth());
   }
 
   @SuppressWarnings("unchecked")

@@ -12,6 +12,7 @@ import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Vertex;
 import org.longlow.constraints.words.Names;
 import org.longlow.constraints.words.Quoted;
 
@@ -272,13 +273,13 @@ final class Checking implements Type.Cases<Here, Object> {
 
   @Override
   public Object vertex(Type.Vertices type, Here here) {
-    Outline.Vertex vertex = (Outline.Vertex) here.value();
+    Vertex vertex = (Vertex) here.value();
     if (vertex.pin() != null) {
       Here pin = new Here(here.path(), here.name(), vertex.pin());
       Type.ref(Referent.PIN).by(this, vertex.smooth() ? pin.item(0, vertex.pin()) : pin);
       return vertex;
     }
-    return new Outline.Vertex(
+    return new Vertex(
         (Formula) Type.LENGTH.by(this, here.item(0, vertex.x())),
         (Formula) Type.LENGTH.by(this, here.item(1, vertex.z())),
         null,

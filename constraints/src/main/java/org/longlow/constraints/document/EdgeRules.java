@@ -10,6 +10,7 @@ import org.locationtech.jts.operation.valid.TopologyValidationError;
 import org.longlow.constraints.layout.Hole;
 import org.longlow.constraints.layout.Opening;
 import org.longlow.constraints.layout.Outline;
+import org.longlow.constraints.layout.Vertex;
 import org.longlow.rider.geom.PointMm;
 
 /**
@@ -182,7 +183,7 @@ final class EdgeRules {
           .flatMap(p -> at.fixed(slot.width()).map(w -> Opening.slot(p.get(0), p.get(1), w)));
     }
     boolean plain =
-        hole.vertices().size() > 2 && hole.vertices().stream().noneMatch(Outline.Vertex::smooth);
+        hole.vertices().size() > 2 && hole.vertices().stream().noneMatch(Vertex::smooth);
     return plain
         ? ring(hole.vertices(), at).map(Opening::cut).filter(o -> o.core().isValid())
         : Optional.empty();
@@ -202,9 +203,9 @@ final class EdgeRules {
             });
   }
 
-  private static Optional<List<PointMm>> ring(List<Outline.Vertex> vertices, Spot at) {
+  private static Optional<List<PointMm>> ring(List<Vertex> vertices, Spot at) {
     List<PointMm> points = new ArrayList<>();
-    for (Outline.Vertex v : vertices) {
+    for (Vertex v : vertices) {
       if (v.pin() != null) {
         return Optional.empty();
       }

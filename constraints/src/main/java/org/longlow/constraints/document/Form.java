@@ -10,6 +10,7 @@ import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Outline;
+import org.longlow.constraints.layout.Vertex;
 import org.longlow.constraints.words.Counted;
 
 /**
@@ -345,7 +346,7 @@ public record Form(String name, String help, List<Row> rows) {
 
     @Override
     public Void vertex(Type.Vertices type, At at) {
-      Outline.Vertex vertex = (Outline.Vertex) at.value();
+      Vertex vertex = (Vertex) at.value();
       row(at, Input.HEADING, "", List.of());
       if (vertex.pin() == null) {
         Type.LENGTH.by(this, at.inside("0", "x", vertex.x(), false));

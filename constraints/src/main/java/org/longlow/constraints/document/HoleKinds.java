@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.longlow.constraints.layout.Hole;
 import org.longlow.constraints.layout.Outline;
+import org.longlow.constraints.layout.Vertex;
 
 /** Holes and cut-outs of an outline. */
 final class HoleKinds {
@@ -48,7 +49,8 @@ final class HoleKinds {
         new Type.ListOf<>(HOLE, 0, MAX_HOLES),
         List.of(),
         T::holes,
-        "Openings through the part from one side to the other; those of a half are mirrored with it.");
+        "Openings through the part from one side to the other; those of a half are mirrored with"
+            + " it.");
   }
 
   private static Hole.Round round(Source<Hole.Round> s) {
@@ -75,11 +77,11 @@ final class HoleKinds {
             "The vertices in order round the cut-out; the first is not repeated."));
   }
 
-  private static <T> Outline.Vertex place(
+  private static <T> Vertex place(
       Source<T> s,
       String key,
       String what,
-      java.util.function.Function<T, Outline.Vertex> get,
+      java.util.function.Function<T, Vertex> get,
       String help) {
     return s.need(key, PLACE, what + ", " + PLACE.said(), get, help);
   }

@@ -11,6 +11,7 @@ import org.longlow.constraints.layout.Hole;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Opening;
 import org.longlow.constraints.layout.Outline;
+import org.longlow.constraints.layout.Vertex;
 import org.longlow.rider.geom.PointMm;
 
 /** A hole to begin with: where its outline has most room, no bigger than a third of that. */
@@ -68,8 +69,8 @@ final class NewHole {
     };
   }
 
-  private static Outline.Vertex vertex(PointMm at, double byX, double byZ) {
-    return new Outline.Vertex(mm(at.x() + byX), mm(at.z() + byZ), null, false);
+  private static Vertex vertex(PointMm at, double byX, double byZ) {
+    return new Vertex(mm(at.x() + byX), mm(at.z() + byZ), null, false);
   }
 
   private static Formula mm(double mm) {
@@ -92,7 +93,7 @@ final class NewHole {
     return room;
   }
 
-  private static List<PointMm> points(Layout layout, List<Outline.Vertex> vertices) {
+  private static List<PointMm> points(Layout layout, List<Vertex> vertices) {
     return vertices.stream()
         .map(v -> new PointMm(value(layout, v.x()), value(layout, v.z())))
         .toList();

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Outline;
+import org.longlow.constraints.layout.Vertex;
 
 /**
  * A walk over a layout in which references, formulas and names of entries get other values, or
@@ -155,12 +156,12 @@ abstract class Rewriting implements Type.Cases<Rewriting.Here, Object> {
 
   @Override
   public Object vertex(Type.Vertices type, Here here) {
-    Outline.Vertex v = (Outline.Vertex) here.value();
+    Vertex v = (Vertex) here.value();
     if (v.pin() == null) {
-      return new Outline.Vertex(formula(v.x()), formula(v.z()), null, v.smooth());
+      return new Vertex(formula(v.x()), formula(v.z()), null, v.smooth());
     }
     String pin = ref(Referent.PIN, v.pin());
-    return pin == null ? null : new Outline.Vertex(null, null, pin, v.smooth());
+    return pin == null ? null : new Vertex(null, null, pin, v.smooth());
   }
 
   @Override

@@ -8,6 +8,7 @@ import java.util.function.Function;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Outline;
+import org.longlow.constraints.layout.Vertex;
 import org.longlow.constraints.words.Names;
 
 /**
@@ -324,7 +325,7 @@ public sealed interface Type<V> {
    *
    * @param mayBeSmooth whether either may come with {@value #SMOOTH}
    */
-  record Vertices(boolean mayBeSmooth) implements Type<Outline.Vertex> {
+  record Vertices(boolean mayBeSmooth) implements Type<Vertex> {
     public static final String SMOOTH = "smooth";
 
     @Override
@@ -333,8 +334,8 @@ public sealed interface Type<V> {
     }
 
     @Override
-    public Outline.Vertex lost() {
-      return new Outline.Vertex(Quantities.LOST, Quantities.LOST, null, false);
+    public Vertex lost() {
+      return new Vertex(Quantities.LOST, Quantities.LOST, null, false);
     }
 
     @Override

@@ -11,6 +11,7 @@ import org.longlow.constraints.layout.FoamSpec;
 import org.longlow.constraints.layout.Hole;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Outline;
+import org.longlow.constraints.layout.Vertex;
 import org.longlow.constraints.words.Names;
 import org.longlow.constraints.words.Quoted;
 import org.longlow.rider.geom.OutOfRange;
@@ -95,10 +96,7 @@ public final class Typing {
               longer.add(hole(layout, word, path));
             } else if (isHalf(layout, path) && word.isEmpty()) {
               int last = longer.size() - 1; // it ends on the axis
-              longer.add(
-                  last,
-                  between(
-                      (Outline.Vertex) longer.get(last - 1), (Outline.Vertex) longer.get(last)));
+              longer.add(last, between((Vertex) longer.get(last - 1), (Vertex) longer.get(last)));
             } else {
               longer.add(item(list.item(), word, longer));
             }
@@ -131,7 +129,7 @@ public final class Typing {
       return item.by(VALUES, word);
     }
     if (item instanceof Type.Vertices && there.size() > 1) {
-      return between((Outline.Vertex) there.get(there.size() - 1), (Outline.Vertex) there.get(0));
+      return between((Vertex) there.get(there.size() - 1), (Vertex) there.get(0));
     }
     if (!there.isEmpty()) {
       return there.get(there.size() - 1);
@@ -143,11 +141,11 @@ public final class Typing {
   }
 
   /** A vertex half way along an edge, such as that which closes the outline. */
-  private static Outline.Vertex between(Outline.Vertex a, Outline.Vertex b) {
+  private static Vertex between(Vertex a, Vertex b) {
     if (a.pin() != null || b.pin() != null) {
       throw new OutOfRange("the last edge runs to a pin; give x and z of a vertex beside it first");
     }
-    return new Outline.Vertex(half(a.x(), b.x()), half(a.z(), b.z()), null, false);
+    return new Vertex(half(a.x(), b.x()), half(a.z(), b.z()), null, false);
   }
 
   private static Formula half(Formula a, Formula b) {
@@ -234,7 +232,7 @@ public final class Typing {
 
         @Override
         public Object vertex(Type.Vertices type, String said) {
-          return new Outline.Vertex(null, null, said, false);
+          return new Vertex(null, null, said, false);
         }
 
         @Override

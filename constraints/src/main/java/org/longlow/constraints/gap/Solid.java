@@ -285,7 +285,7 @@ public final class Solid {
 
   /** How deep bodies are in each other is a matter of all their outlines together. */
   private Gap overlap(Solid other, double cutMm) {
-    double gap = -Clearing.depthMm(this, other, -cutMm);
+    double gap = -Shifts.depthMm(faces, other.faces, -cutMm);
     if (!(gap < cutMm)) {
       return null;
     }

@@ -42,7 +42,7 @@ public record StraightCut(int towardsDeg, double depthMm, double share, Solid re
           if (across < gapMm) {
             double needed = across > 0 ? Math.sqrt(gapMm * gapMm - across * across) : gapMm;
             Geometry bite =
-                a.edges().outline().intersection(Clearing.wider(b.edges(), needed).outline());
+                a.edges().outline().intersection(Shifts.wider(b.edges(), needed).outline());
             bites.addAll(List.of(bite.getCoordinates()));
           }
         }

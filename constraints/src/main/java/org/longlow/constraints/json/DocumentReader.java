@@ -22,7 +22,7 @@ import org.longlow.constraints.document.Written;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.FormulaException;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.layout.Outline;
+import org.longlow.constraints.layout.Vertex;
 import org.longlow.constraints.words.Names;
 
 /**
@@ -330,13 +330,13 @@ final class DocumentReader implements Type.Cases<DocumentReader.Found, Object> {
   public Object vertex(Type.Vertices type, Found at) {
     JsonNode json = at.json();
     if (json.isTextual()) {
-      return new Outline.Vertex(null, null, json.textValue(), false);
+      return new Vertex(null, null, json.textValue(), false);
     }
     int size = json.isArray() ? json.size() : 0;
     boolean smooth =
         type.mayBeSmooth() && size > 1 && json.get(size - 1).asText().equals(Type.Vertices.SMOOTH);
     if (smooth && size == 2 && json.get(0).isTextual()) {
-      return new Outline.Vertex(null, null, json.get(0).textValue(), true);
+      return new Vertex(null, null, json.get(0).textValue(), true);
     }
     if (size != (smooth && size == 3 ? 3 : 2)) {
       return refuse(
@@ -347,8 +347,7 @@ final class DocumentReader implements Type.Cases<DocumentReader.Found, Object> {
                   + " \"smooth\"]"
               : "write " + type.said());
     }
-    return new Outline.Vertex(
-        read(Type.LENGTH, at.item(0)), read(Type.LENGTH, at.item(1)), null, smooth);
+    return new Vertex(read(Type.LENGTH, at.item(0)), read(Type.LENGTH, at.item(1)), null, smooth);
   }
 
   @Override

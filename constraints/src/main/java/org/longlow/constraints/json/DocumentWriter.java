@@ -11,6 +11,7 @@ import org.longlow.constraints.document.Kind;
 import org.longlow.constraints.document.Type;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Outline;
+import org.longlow.constraints.layout.Vertex;
 
 /** Writes JSON as the description of the document says, one method for each type of field. */
 final class DocumentWriter implements Type.Cases<Object, JsonNode> {
@@ -129,7 +130,7 @@ final class DocumentWriter implements Type.Cases<Object, JsonNode> {
 
   @Override
   public JsonNode vertex(Type.Vertices type, Object value) {
-    Outline.Vertex vertex = (Outline.Vertex) value;
+    Vertex vertex = (Vertex) value;
     if (vertex.pin() != null && !vertex.smooth()) {
       return Json.NODES.textNode(vertex.pin());
     }

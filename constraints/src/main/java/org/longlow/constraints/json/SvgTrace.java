@@ -19,7 +19,7 @@ import org.longlow.constraints.document.Tracer;
 import org.longlow.constraints.document.Type;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.Unit;
-import org.longlow.constraints.layout.Outline;
+import org.longlow.constraints.layout.Vertex;
 
 /**
  * The outline that a path of an SVG file describes.
@@ -36,7 +36,7 @@ import org.longlow.constraints.layout.Outline;
  * @param aboutPath true if the path is at fault rather than the file
  */
 record SvgTrace(
-    List<Outline.Vertex> vertices, boolean closed, String fault, String remedy, boolean aboutPath) {
+    List<Vertex> vertices, boolean closed, String fault, String remedy, boolean aboutPath) {
 
   static final double FLATNESS_MM = 0.1;
 
@@ -173,10 +173,9 @@ record SvgTrace(
     if (points.size() < (closed ? 3 : 2)) {
       return fault(true, "is a path with too few points", "draw it again");
     }
-    List<Outline.Vertex> vertices = new ArrayList<>();
+    List<Vertex> vertices = new ArrayList<>();
     for (double[] p : points) {
-      vertices.add(
-          new Outline.Vertex(Formula.of(p[0], Unit.MM), Formula.of(p[1], Unit.MM), null, false));
+      vertices.add(new Vertex(Formula.of(p[0], Unit.MM), Formula.of(p[1], Unit.MM), null, false));
     }
     return new SvgTrace(List.copyOf(vertices), closed, null, null, false);
   }

@@ -2,7 +2,6 @@ package org.longlow.constraints.layout;
 
 import java.util.List;
 import org.longlow.constraints.formula.Formula;
-import org.longlow.constraints.layout.Outline.Vertex;
 
 /**
  * An opening through a part from one side to the other, in the axes of its outline. Its places are

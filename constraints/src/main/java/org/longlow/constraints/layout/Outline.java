@@ -40,22 +40,6 @@ public sealed interface Outline {
     return List.of(vertices().get(0), vertices().get(vertices().size() - 1));
   }
 
-  /**
-   * A vertex, either at local coordinates or on a pin.
-   *
-   * @param x along the frame's axis; null where {@code pin} is given
-   * @param z square to it, counter-clockwise; null where {@code pin} is given
-   * @param pin the pin it sits on, or null
-   * @param smooth true if the edge runs through it without a corner
-   */
-  record Vertex(Formula x, Formula z, String pin, boolean smooth) {
-    public Vertex {
-      if ((pin == null) == (x == null || z == null)) {
-        throw new IllegalArgumentException("a vertex needs either x and z or a pin");
-      }
-    }
-  }
-
   /** An outline written out in the layout. */
   record Drawn(List<Vertex> vertices, boolean closed, boolean half, List<Hole> holes)
       implements Outline {

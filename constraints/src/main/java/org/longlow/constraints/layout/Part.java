@@ -86,7 +86,7 @@ public sealed interface Part
       Stream.concat(
               outline().vertices().stream(),
               outline().holes().stream().flatMap(hole -> hole.vertices().stream()))
-          .map(Outline.Vertex::pin)
+          .map(Vertex::pin)
           .filter(p -> p != null)
           .forEach(pins::add);
       return pins.stream().distinct().toList();

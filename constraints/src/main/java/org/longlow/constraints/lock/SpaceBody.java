@@ -66,19 +66,6 @@ public final class SpaceBody {
     return name;
   }
 
-  /** Returns whether two bodies touch as they are. */
-  public boolean touches(SpaceBody other) {
-    Separation separation = new Separation();
-    for (Convex a : pieces()) {
-      for (Convex b : other.pieces()) {
-        if (separation.mm(a, b, TurnSweep.BOUND_MM) < TurnSweep.BOUND_MM) {
-          return true;
-        }
-      }
-    }
-    return false;
-  }
-
   List<Convex> pieces() {
     if (pieces == null) {
       pieces = shape == null ? blocks() : made();

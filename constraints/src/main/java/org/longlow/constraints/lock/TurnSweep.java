@@ -50,6 +50,19 @@ public final class TurnSweep {
     return new TurnSweep(axis, other);
   }
 
+  /** Returns whether two bodies touch as they are. */
+  public static boolean touch(SpaceBody one, SpaceBody other) {
+    Separation separation = new Separation();
+    for (Convex a : one.pieces()) {
+      for (Convex b : other.pieces()) {
+        if (separation.mm(a, b, BOUND_MM) < BOUND_MM) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
   /**
    * Where two bodies are closest.
    *

@@ -7,6 +7,7 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.LocalAxes;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Vertex;
 import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.shape.Span;
 import org.longlow.constraints.solve.problem.Pt;
@@ -82,7 +83,7 @@ final class EdgePoints {
   static List<Pt> vertices(Layout layout, Unknowns unknowns, String part) {
     Part.Outlined p = outlined(layout.parts().get(part));
     List<Pt> points = new ArrayList<>();
-    for (Outline.Vertex v : p.outline().vertices()) {
+    for (Vertex v : p.outline().vertices()) {
       points.add(v.pin() != null ? unknowns.point(v.pin()) : inFrame(p.frame(), v, unknowns));
     }
     int last = points.size() - 1;
@@ -101,7 +102,7 @@ final class EdgePoints {
         "part " + (part == null ? "" : part.name()) + " has no outline");
   }
 
-  private static Pt inFrame(LocalAxes frame, Outline.Vertex v, Unknowns unknowns) {
+  private static Pt inFrame(LocalAxes frame, Vertex v, Unknowns unknowns) {
     Pt origin = unknowns.point(frame.origin());
     Pt along = frame.along().map(unknowns::point).orElse(Pt.at(0, 0));
     boolean turns = frame.along().isPresent();

@@ -18,6 +18,7 @@ import org.longlow.constraints.layout.Measures;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Tie;
 import org.longlow.constraints.layout.TieKind;
+import org.longlow.constraints.layout.Vertex;
 import org.longlow.constraints.layout.Wish;
 import org.longlow.constraints.solve.problem.Problem;
 import org.longlow.constraints.solve.problem.Pt;
@@ -215,7 +216,7 @@ final class LimitBuilder {
     String part = limit.parts().get(0);
     List<Pt> ring = EdgePoints.vertices(layout, unknowns, part);
     Outline outline = EdgePoints.outlined(layout.parts().get(part)).outline();
-    boolean curved = outline.vertices().stream().anyMatch(Outline.Vertex::smooth);
+    boolean curved = outline.vertices().stream().anyMatch(Vertex::smooth);
     // an open outline is closed by its chord
     Relation room =
         curved

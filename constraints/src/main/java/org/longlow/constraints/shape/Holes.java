@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.Polygon;
 import org.longlow.constraints.layout.Hole;
 import org.longlow.constraints.layout.LocalAxes;
 import org.longlow.constraints.layout.Opening;
 import org.longlow.constraints.layout.Outline;
+import org.longlow.constraints.layout.Vertex;
 import org.longlow.rider.geom.PointMm;
 
 /** Holes of an outline in place, those of a half with their images. */
@@ -71,7 +71,7 @@ public final class Holes {
     if (hole instanceof Hole.Slot slot) {
       return Opening.slot(at.get(0), at.get(1), places.value(slot.width()));
     }
-    List<Boolean> smooth = hole.vertices().stream().map(Outline.Vertex::smooth).toList();
+    List<Boolean> smooth = hole.vertices().stream().map(Vertex::smooth).toList();
     return Opening.cut(Curves.through(at, smooth, true));
   }
 
@@ -126,10 +126,5 @@ public final class Holes {
         ring.add(c);
       }
     }
-  }
-
-  /** Returns the area within an edge, holes left out of account; not mended where it crosses. */
-  public static Polygon within(LocalAxes frame, Outline outline, Places places) {
-    return Opening.polygon(Outlines.points(frame, outline, places));
   }
 }

@@ -2,7 +2,7 @@ package org.longlow.constraints.shape;
 
 import java.util.List;
 import org.longlow.constraints.layout.LocalAxes;
-import org.longlow.constraints.layout.Outline;
+import org.longlow.constraints.layout.Vertex;
 import org.longlow.rider.geom.PointMm;
 
 /**
@@ -25,7 +25,7 @@ public record Local(Places places, PointMm origin, double turnRad) {
   }
 
   /** Returns where vertices are in the elevation. */
-  public List<PointMm> places(List<Outline.Vertex> vertices) {
+  public List<PointMm> places(List<Vertex> vertices) {
     PointMm axis = PointMm.unit(turnRad);
     PointMm up = axis.left();
     return vertices.stream()

@@ -3,7 +3,9 @@ package org.longlow.constraints.shape;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
 import org.longlow.constraints.layout.LocalAxes;
+import org.longlow.constraints.layout.Opening;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.rider.geom.PointMm;
 
@@ -42,5 +44,10 @@ public final class Outlines {
     return Holes.cutFrom(
         Curves.polygon(points(frame, outline, places)),
         Holes.of(frame, outline, places).stream().map(Holes.Placed::opening).toList());
+  }
+
+  /** Returns the area within an edge, holes left out of account; not mended where it crosses. */
+  public static Polygon within(LocalAxes frame, Outline outline, Places places) {
+    return Opening.polygon(points(frame, outline, places));
   }
 }

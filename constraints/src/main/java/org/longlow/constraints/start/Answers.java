@@ -65,7 +65,13 @@ public record Answers(
    * @param breadthMm across, mm
    * @param massKg kg
    */
-  public record Box(double lengthMm, double heightMm, double breadthMm, double massKg) {}
+  public record Box(double lengthMm, double heightMm, double breadthMm, double massKg) {
+
+    /** The smallest and the largest that first machines were tried with. */
+    static final Box LEAST = new Box(100, 100, 60, 3);
+
+    static final Box MOST = new Box(560, 380, 420, 110);
+  }
 
   /** Collects answers one by one. */
   public static final class Builder {

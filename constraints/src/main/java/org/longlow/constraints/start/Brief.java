@@ -108,7 +108,7 @@ record Brief(
   static double guessedKg(Drive drive, double boxMm3) {
     Box usual = usual(drive == null ? Drive.ENGINE : drive, Place.BEFORE);
     double kgMm3 = usual.massKg() / (usual.lengthMm() * usual.heightMm() * usual.breadthMm());
-    return Math.max(Contradictions.LEAST_BOX.massKg(), Math.rint(kgMm3 * boxMm3));
+    return Math.max(Box.LEAST.massKg(), Math.rint(kgMm3 * boxMm3));
   }
 
   Tyre tyreAhead() {

@@ -61,7 +61,7 @@ final class Chassis {
     if (room.pillion.isPresent()) {
       return room.pillion.get().seatHeightMm
           - SeatKit.BOARD_MM
-          - Room.RAIL_THIN_MM / 2
+          - Rails.THIN_MM / 2
           - UNDER_PILLION_MM;
     }
     return Math.min(
@@ -193,14 +193,9 @@ final class Chassis {
     draft.pin("backHead", head);
     draft.tie("railAlongBack", TieKind.PARALLEL, "", "backFoot", "backHead", "backLow", "backTop");
     draft.tie(
-        "railBehindBack",
-        TieKind.BESIDE,
-        text(Room.RAIL_BEHIND_MM),
-        "backFoot",
-        "backLow",
-        "backTop");
+        "railBehindBack", TieKind.BESIDE, text(Rails.BEHIND_MM), "backFoot", "backLow", "backTop");
     draft.tie(
-        "railFootUp", TieKind.HEIGHT, "seatHeight + " + text(Room.BACK_FOOT_UP_MM), "backFoot");
+        "railFootUp", TieKind.HEIGHT, "seatHeight + " + text(Rails.BACK_FOOT_UP_MM), "backFoot");
     draft.tie("railSize", TieKind.DISTANCE, text(length), "backFoot", "backHead");
     String from = "swingPivot";
     if (room.hangsOnFloor) {
@@ -237,8 +232,8 @@ final class Chassis {
     double rise = Math.toRadians(room.posed.kit().panRiseDeg());
     PointMm along = PointMm.unit(rise);
     PointMm pan = room.of(PointMm.ORIGIN);
-    PointMm under = pan.minus(along.left().times(Room.RAIL_UNDER_MM));
-    double bendX = room.floorKnotMm - Room.SEAT_RAIL_SLOPES_MM;
+    PointMm under = pan.minus(along.left().times(Rails.UNDER_MM));
+    double bendX = room.floorKnotMm - Rails.SLOPES_MM;
     PointMm bend = under.plus(along.times((bendX - under.x()) / along.x()));
     String from = room.hangsOnFloor ? "backKnot" : "swingPivot";
     PointMm foot = draft.at("backFoot");
@@ -252,16 +247,10 @@ final class Chassis {
     draft.tie("seatKnotOn", TieKind.IN_LINE, "", "seatKnot", from, "backFoot");
     draft.tie("seatAlongPan", TieKind.PARALLEL, "", "seatKnot", "seatBend", "panRear", "panFront");
     draft.tie(
-        "seatUnderPan",
-        TieKind.BESIDE,
-        text(-Room.RAIL_UNDER_MM),
-        "seatBend",
-        "panRear",
-        "panFront");
+        "seatUnderPan", TieKind.BESIDE, text(-Rails.UNDER_MM), "seatBend", "panRear", "panFront");
     draft.tie("seatBendAt", TieKind.AHEAD, text(bendX - pan.x()), "panRear", "seatBend");
     draft.tie("floorKnotUp", TieKind.HEIGHT, "floorHeight", "floorKnot");
-    draft.tie(
-        "floorKnotAt", TieKind.AHEAD, text(Room.SEAT_RAIL_SLOPES_MM), "seatBend", "floorKnot");
+    draft.tie("floorKnotAt", TieKind.AHEAD, text(Rails.SLOPES_MM), "seatBend", "floorKnot");
     thin("seatRail", 80, "seatKnot", "seatBend", "floorKnot");
   }
 
@@ -270,7 +259,7 @@ final class Chassis {
         Parts.tube(
             Base.of(name, "steel").touching(touched(name)),
             TubePart.Kind.RAIL,
-            Room.RAIL_THIN_MM,
+            Rails.THIN_MM,
             Rolling.RAIL_WALL_MM,
             bendMm,
             rolling.railYMm,

@@ -34,8 +34,6 @@ final class Contradictions {
   static final double MOST_TYRE_RADIUS_MM = 345;
   static final double MOST_TYRE_WIDTH_MM = 205;
   private static final double LEAST_TYRE_WIDTH_MM = 60;
-  static final Box LEAST_BOX = new Box(100, 100, 60, 3);
-  static final Box MOST_BOX = new Box(560, 380, 420, 110);
 
   /** From the bead of a rim to what a motor in it may fill, on either side, mm. */
   private static final double RIM_DEPTH_MM = 28;
@@ -168,10 +166,10 @@ final class Contradictions {
       return;
     }
     Box box = answers.box().get();
-    within("box", box.lengthMm(), LEAST_BOX.lengthMm(), MOST_BOX.lengthMm(), "mm long");
-    within("box", box.heightMm(), LEAST_BOX.heightMm(), MOST_BOX.heightMm(), "mm high");
-    within("box", box.breadthMm(), LEAST_BOX.breadthMm(), MOST_BOX.breadthMm(), "mm broad");
-    within("box", box.massKg(), LEAST_BOX.massKg(), MOST_BOX.massKg(), "kg");
+    within("box", box.lengthMm(), Box.LEAST.lengthMm(), Box.MOST.lengthMm(), "mm long");
+    within("box", box.heightMm(), Box.LEAST.heightMm(), Box.MOST.heightMm(), "mm high");
+    within("box", box.breadthMm(), Box.LEAST.breadthMm(), Box.MOST.breadthMm(), "mm broad");
+    within("box", box.massKg(), Box.LEAST.massKg(), Box.MOST.massKg(), "kg");
     if (hub) {
       hub(box);
     }

@@ -6,10 +6,7 @@ import java.util.Optional;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.document.Fault;
-import org.longlow.constraints.document.LayoutFaults;
-import org.longlow.constraints.document.Tracer;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.layout.Wish;
 import org.longlow.constraints.study.Study;
 
 /** Makes a first machine from answers: whole, solved and with everybody seated. */
@@ -69,7 +66,7 @@ public final class FirstMachine {
       return new Refused(against);
     }
     Story story = new Story(brief, answers, name);
-    Study study = Study.of(draw(trim.room(), story));
+    Study study = Study.of(FirstLayout.of(trim.room(), story));
     List<String> yours = new ArrayList<>();
     for (Finding f : study.findings()) {
       if (f.verdict() == Verdict.FAIL) {
@@ -91,29 +88,6 @@ public final class FirstMachine {
     if (!faults.isEmpty()) {
       return new Refused(faults);
     }
-    return new Made(Study.of(faultless(Wheels.alone(answers, name))), List.of());
-  }
-
-  static Layout draw(Room room, Story story) {
-    Draft draft = new Draft();
-    new Seating(room, draft).draw();
-    new Chassis(room, draft).draw();
-    new Loading(room, draft).draw();
-    if (room.pillion.isPresent()) {
-      new PillionSeat(room, draft).draw();
-    }
-    new Fittings(room, draft).draw();
-    room.brief.crew().forEach(draft::person);
-    draft.wish("ease", Wish.Kind.COMFORT, Optional.empty(), 1);
-    return faultless(draft.layout(story.name(), story.title(), story.notes(), room.brief.law()));
-  }
-
-  private static Layout faultless(Layout layout) {
-    LayoutFaults.Verdict verdict = LayoutFaults.verdict(layout, Tracer.NONE);
-    if (!verdict.faults().isEmpty()) {
-      throw new IllegalStateException(
-          "a first machine has a fault: " + verdict.faults().get(0).line());
-    }
-    return verdict.layout();
+    return new Made(Study.of(FirstLayout.faultless(Wheels.alone(answers, name))), List.of());
   }
 }

@@ -125,7 +125,7 @@ final class Fittings {
 
   /** Outside of the bars. */
   private double signalYMm() {
-    double bars = room.posed.kit().gripsYMm - Seating.BAR_IN_MM + Seating.BAR_MM / 2;
+    double bars = room.posed.kit().gripsYMm - Seating.BAR_IN_MM + Rails.BAR_MM / 2;
     return bars + SIGNAL_BESIDE_MM + SIGNAL_HALF_MM;
   }
 

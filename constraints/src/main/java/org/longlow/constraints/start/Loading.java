@@ -52,7 +52,7 @@ final class Loading {
   /** Stands on the lower rails, strapped or bolted to them. */
   private void place(Item item, double x) {
     String pin = item.name() + "Low";
-    draft.pin(pin, new PointMm(x, Room.DECK_MM));
+    draft.pin(pin, new PointMm(x, Rails.DECK_MM));
     draft.tie(
         item.name() + "Up", TieKind.HEIGHT, "floorHeight + " + text(Rolling.RAIL_MM / 2), pin);
     draft.length(item.name() + "Ahead", x, "moves the weight");

@@ -16,6 +16,7 @@ import org.longlow.constraints.layout.ShellPart;
 import org.longlow.constraints.layout.SolidPart;
 import org.longlow.constraints.layout.Spread;
 import org.longlow.constraints.layout.TubePart;
+import org.longlow.constraints.layout.Vertex;
 import org.longlow.rider.words.Decimals;
 
 /** Makes parts of plain numbers: lengths in mm, masses in kg. */
@@ -98,7 +99,7 @@ final class Parts {
   private static Outline outline(boolean closed, At... corners) {
     return new Outline.Drawn(
         Arrays.stream(corners)
-            .map(c -> new Outline.Vertex(Draft.mm(c.x()), Draft.mm(c.z()), null, c.smooth()))
+            .map(c -> new Vertex(Draft.mm(c.x()), Draft.mm(c.z()), null, c.smooth()))
             .toList(),
         closed);
   }

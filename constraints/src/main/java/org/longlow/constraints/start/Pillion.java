@@ -215,9 +215,9 @@ final class Pillion {
     posed.kit().head.ifPresent(h -> backing.addAll(Shapes.body(h, seat)));
     PointMm low = pins.get("backLow");
     PointMm top = pins.get("backTop");
-    PointMm off = top.minus(low).left().times(Room.RAIL_BEHIND_MM / low.distance(top));
-    Interval left = new Interval(railsMm - Room.RAIL_THIN_MM / 2, railsMm + Room.RAIL_THIN_MM / 2);
-    Geometry rail = Curves.bar(low.plus(off), top.plus(off), Room.RAIL_THIN_MM);
+    PointMm off = top.minus(low).left().times(Rails.BEHIND_MM / low.distance(top));
+    Interval left = new Interval(railsMm - Rails.THIN_MM / 2, railsMm + Rails.THIN_MM / 2);
+    Geometry rail = Curves.bar(low.plus(off), top.plus(off), Rails.THIN_MM);
     backing.add(new Prism(rail, left));
     backing.add(new Prism(rail, left.mirrored()));
     Solid backs = new Solid("back", backing);

@@ -64,8 +64,8 @@ record Posed(
    */
   static Posed of(Brief brief, Rolling rolling, Cargo cargo, double seatUpMm) {
     double tall = Cargo.heightMm(cargo.under());
-    double over = Room.RAIL_UNDER_MM + Room.RAIL_THIN_MM / 2 + UNDER_RAIL_MM;
-    double height = Math.ceil(Math.max(LOWEST_SEAT_MM, Room.DECK_MM + tall + over) + seatUpMm);
+    double over = Rails.UNDER_MM + Rails.THIN_MM / 2 + UNDER_RAIL_MM;
+    double height = Math.ceil(Math.max(LOWEST_SEAT_MM, Rails.DECK_MM + tall + over) + seatUpMm);
     double gap = Draft.mmOf(Demands.Key.PERSON_GAP);
     double knees = rolling.straddledMm(brief) + gap + 3 + kneeMm(brief);
     double feetY = Math.ceil(Math.max(NARROWEST_FEET_MM, knees * FEET_OVER_KNEES) / 5) * 5;
@@ -78,8 +78,8 @@ record Posed(
     if (!cargo.ahead().isEmpty()) {
       tops.add(
           new Sitter.Top(
-              Room.AHEAD_FROM_PAN_MM + cargo.lowRearMm(),
-              Room.DECK_MM + Cargo.heightMm(cargo.ahead()) - height));
+              Rails.AHEAD_FROM_PAN_MM + cargo.lowRearMm(),
+              Rails.DECK_MM + Cargo.heightMm(cargo.ahead()) - height));
     }
     railsAhead(brief, kit, rolling, cargo).ifPresent(tops::add);
     Sitter sitter = new Sitter(kit, height, least, rolling, tops);
@@ -91,17 +91,16 @@ record Posed(
   /** The rails under the pan, where something long under it makes them reach out ahead of it. */
   private static Optional<Sitter.Top> railsAhead(
       Brief brief, SeatKit kit, Rolling rolling, Cargo cargo) {
-    double bend = Room.seatBendFromPanMm(brief, kit, rolling, cargo);
-    double up = bend * Math.tan(Math.toRadians(kit.panRiseDeg())) - Room.RAIL_UNDER_MM;
+    double bend = Rails.seatBendFromPanMm(brief, kit, rolling, cargo);
+    double up = bend * Math.tan(Math.toRadians(kit.panRiseDeg())) - Rails.UNDER_MM;
     double front = SeatKit.PAN_MM * Math.cos(Math.toRadians(kit.panRiseDeg()));
-    return bend < front - Room.RAIL_THIN_MM
+    return bend < front - Rails.THIN_MM
         ? Optional.empty()
-        : Optional.of(new Sitter.Top(front, up + Room.RAIL_THIN_MM / 2));
+        : Optional.of(new Sitter.Top(front, up + Rails.THIN_MM / 2));
   }
 
-  Posed with(Pillion pillion, double railsMm) {
-    return new Posed(
-        kit, seatHeightMm, leastBoardMm, spots, sittings, lacksMm, pillion.place(this, railsMm));
+  Posed withPillion(PointMm fromSeat) {
+    return new Posed(kit, seatHeightMm, leastBoardMm, spots, sittings, lacksMm, fromSeat);
   }
 
   /**

@@ -17,15 +17,10 @@ import org.longlow.rider.geom.PointMm;
 /** Draws the rider's seat, the boards for the feet, and the bars up to the grips. */
 final class Seating {
 
-  static final double BAR_MM = 22;
-
   /** The tube of the bars runs so far inside of the middle of the grips, mm. */
   static final double BAR_IN_MM = 40;
 
   private static final double BAR_WALL_MM = 2.1;
-
-  /** Turned to full lock one side of the bars comes down and back over a knee, mm. */
-  private static final double BAR_OVER_KNEES_MM = 95;
 
   private static final double BAR_BEND_MM = 70;
 
@@ -33,9 +28,6 @@ final class Seating {
   private static final double HAND_MM = 90;
 
   private static final double HIGHEST_BAR_MM = 620;
-
-  /** Legs as high as the bars keep so far behind the head, mm. */
-  static final double BAR_ROOM_MM = BAR_MM / 2 + BAR_OVER_KNEES_MM + 3;
 
   private static final double BAR_OVER_BOARDS_MM = 10;
 
@@ -46,7 +38,6 @@ final class Seating {
   private static final double STAY_BESIDE_MM = 22.5;
 
   private static final GeometryFactory FACTORY = new GeometryFactory();
-  static final double STAY_MM = 18;
 
   private final Room room;
   private final Draft draft;
@@ -101,7 +92,7 @@ final class Seating {
         Parts.tube(
             Base.of("headPost", "steel").touching(touchedByPost()),
             TubePart.Kind.RAIL,
-            STAY_MM,
+            Rails.STAY_MM,
             2,
             80,
             60,
@@ -157,10 +148,13 @@ final class Seating {
         Parts.tube(
             Base.of("boardStay", "steel").touching("boards", "floorRail"),
             TubePart.Kind.RAIL,
-            STAY_MM,
+            Rails.STAY_MM,
             2,
             60,
-            room.posed.kit().feetYMm - SeatKit.REST_WIDE_MM / 2 - STAY_MM / 2 - STAY_BESIDE_MM,
+            room.posed.kit().feetYMm
+                - SeatKit.REST_WIDE_MM / 2
+                - Rails.STAY_MM / 2
+                - STAY_BESIDE_MM,
             true,
             "stayFoot",
             "boardMiddle"));
@@ -205,7 +199,7 @@ final class Seating {
         Parts.tube(
             Base.of("bars", "steel").steered(),
             TubePart.Kind.RAIL,
-            BAR_MM,
+            Rails.BAR_MM,
             BAR_WALL_MM,
             BAR_BEND_MM,
             room.posed.kit().gripsYMm - BAR_IN_MM,
@@ -240,8 +234,8 @@ final class Seating {
             new Coordinate[] {at(draft.at("boardRear")), at(draft.at("boardFront"))});
     // about the grips, which keep off legs by themselves, there are hands
     Geometry away = line.difference(FACTORY.createPoint(at(grip)).buffer(HAND_MM));
-    return line.distance(board) >= BAR_MM / 2 + SeatKit.REST_THICK_MM / 2 + BAR_OVER_BOARDS_MM
-        && room.posed.awayFromLegsMm(away) >= BAR_MM / 2 + BAR_OVER_KNEES_MM;
+    return line.distance(board) >= Rails.BAR_MM / 2 + SeatKit.REST_THICK_MM / 2 + BAR_OVER_BOARDS_MM
+        && room.posed.awayFromLegsMm(away) >= Rails.BAR_MM / 2 + Rails.BAR_OVER_KNEES_MM;
   }
 
   private Coordinate at(PointMm p) {

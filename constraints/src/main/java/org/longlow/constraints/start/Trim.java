@@ -129,7 +129,7 @@ final class Trim {
   }
 
   private Layout trial() {
-    return FirstMachine.draw(room(), new Story(brief, Answers.NONE, Optional.empty()));
+    return FirstLayout.of(room(), new Story(brief, Answers.NONE, Optional.empty()));
   }
 
   Room room() {
@@ -152,7 +152,7 @@ final class Trim {
       up += more;
       posed = Posed.of(brief, rolling, cargo, up);
     }
-    pillion.ifPresent(p -> posed = posed.with(p, rolling.railYMm));
+    pillion.ifPresent(p -> posed = posed.withPillion(p.place(posed, rolling.railYMm)));
   }
 
   private boolean sees(double up) {

@@ -121,7 +121,7 @@ class CargoTest {
     assertThat(Brief.guessedKg(null, 390 * 310 * 160)).isEqualTo(24);
     // 22 kg in a cube of 220 mm
     assertThat(Brief.guessedKg(Drive.MOTOR, 220 * 220 * 330)).isEqualTo(33);
-    assertThat(Brief.guessedKg(Drive.MOTOR, 1)).isEqualTo(Contradictions.LEAST_BOX.massKg());
+    assertThat(Brief.guessedKg(Drive.MOTOR, 1)).isEqualTo(Answers.Box.LEAST.massKg());
   }
 
   // --- percentiles

@@ -99,7 +99,7 @@ class RoomTest {
     Brief brief = Brief.of(answers);
     Room room = room(brief, tuning);
     double radius = room.rolling.rear.freeRadiusMm();
-    double behind = brief.reclineDeg() >= 26 ? 34 + Seating.STAY_MM / 2 : 12;
+    double behind = brief.reclineDeg() >= 26 ? 34 + Rails.STAY_MM / 2 : 12;
     double least = radius + 32 + behind + 8;
     assertThat(fromBackMm(room, 0, radius + 50, 0)).isGreaterThanOrEqualTo(least - 1e-9);
     for (Cargo.Item item : room.cargo.behind()) {
@@ -126,7 +126,7 @@ class RoomTest {
     Brief brief = Brief.of(answers);
     Room room = room(brief, Tuning.FIRST);
     double radius = room.rolling.rear.freeRadiusMm();
-    double behind = brief.reclineDeg() >= 26 ? 34 + Seating.STAY_MM / 2 : 12;
+    double behind = brief.reclineDeg() >= 26 ? 34 + Rails.STAY_MM / 2 : 12;
     boolean wheel = fromBackMm(room, 0, radius + 50, -2) < radius + 32 + behind + 8;
     boolean pivot = room.seatXMm - 2 < room.rolling.pivot.x() + 60;
     boolean cargo = false;
@@ -246,7 +246,7 @@ class RoomTest {
   @MethodSource("rooms")
   void whereRailsBendIsKnownBeforehand(Answers answers, Tuning tuning) {
     Room room = room(Brief.of(answers), Tuning.FIRST);
-    double bend = Room.seatBendFromPanMm(room.brief, room.posed.kit(), room.rolling, room.cargo);
+    double bend = Rails.seatBendFromPanMm(room.brief, room.posed.kit(), room.rolling, room.cargo);
     assertThat(bend).isGreaterThanOrEqualTo(room.floorKnotMm - room.seatXMm - 42 - 1e-9);
     assertThat(bend).isGreaterThanOrEqualTo(330 - 42);
   }
@@ -261,7 +261,7 @@ class RoomTest {
     assertThat(engine.cargo.behind()).isEmpty();
     double row = engine.cargo.under().stream().mapToDouble(i -> i.lengthMm()).sum();
     double bend =
-        Room.seatBendFromPanMm(engine.brief, engine.posed.kit(), engine.rolling, engine.cargo);
+        Rails.seatBendFromPanMm(engine.brief, engine.posed.kit(), engine.rolling, engine.cargo);
     assertThat(bend).isGreaterThanOrEqualTo(75 - 60 + row + 14 - 42).isGreaterThan(500);
     assertThat(bend).isGreaterThanOrEqualTo(engine.floorKnotMm - engine.seatXMm - 42 - 1e-9);
   }

@@ -1,7 +1,5 @@
 package org.longlow.rider.words;
 
-import java.util.Locale;
-
 /**
  * Sorts of figures that people read, with how they are said in each units. Values are in the first
  * unit of each sort, those used everywhere inside.
@@ -44,12 +42,12 @@ public enum Shown {
   /** A pound-force in N: that pound at standard gravity, 9.80665 m/s², exactly. */
   private static final double POUND_N = 4.4482216152605;
 
-  private final String metric;
-  private final int metricDecimals;
-  private final double metricFactor;
-  private final String inch;
-  private final int inchDecimals;
-  private final double inchFactor;
+  final String metric;
+  final int metricDecimals;
+  final double metricFactor;
+  final String inch;
+  final int inchDecimals;
+  final double inchFactor;
 
   Shown(String metric, int decimals) {
     this(metric, decimals, 1, "", 0, Double.NaN);
@@ -73,33 +71,5 @@ public enum Shown {
   /** Whether it is a length to cut by, said in inches as {@link Units} says. */
   boolean isLength() {
     return this == LENGTH || this == WHOLE_LENGTH || this == LENGTH_IN_TENTHS;
-  }
-
-  /** Returns the unit's sign in these units, with the space before it. */
-  public String sign(Units units) {
-    if (units == Units.MM) {
-      return metric;
-    }
-    return isLength() ? " in" : inch;
-  }
-
-  /** Returns how many of the unit shown one of the unit inside is. */
-  public double factor(Units units) {
-    if (units == Units.MM) {
-      return metricFactor;
-    }
-    return isLength() ? 1 / Units.INCH_MM : inchFactor;
-  }
-
-  String in(Units units, double value) {
-    if (this == LENGTH_IN_TENTHS || this == MASS_IN_TENTHS) {
-      return Decimals.tenths(value * factor(units)) + sign(units);
-    }
-    if (this == MASS_IN_HUNDREDTHS || this == CIRCLE && units == Units.MM) {
-      return String.format(Locale.ROOT, "%.2f", value * factor(units)) + sign(units);
-    }
-    return units == Units.MM
-        ? Decimals.upTo(metricDecimals, value * metricFactor) + metric
-        : Decimals.upTo(inchDecimals, value * inchFactor) + inch;
   }
 }

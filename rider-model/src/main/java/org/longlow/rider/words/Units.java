@@ -1,5 +1,7 @@
 package org.longlow.rider.words;
 
+import java.util.Locale;
+
 /**
  * The units in which figures are shown. Whatever is stored or handed to programs stays in mm, kg
  * and N; only what people read is turned, here and nowhere else.
@@ -65,13 +67,40 @@ public enum Units {
     if (this == IN && shown.isLength()) {
       return inches(value / INCH_MM, rounding) + " in";
     }
-    return shown.in(this, value);
+    double turned = value * factor(shown);
+    return said(turned, shown) + sign(shown);
+  }
+
+  private String said(double turned, Shown shown) {
+    if (shown == Shown.LENGTH_IN_TENTHS || shown == Shown.MASS_IN_TENTHS) {
+      return Decimals.tenths(turned);
+    }
+    if (shown == Shown.MASS_IN_HUNDREDTHS || shown == Shown.CIRCLE && this == MM) {
+      return String.format(Locale.ROOT, "%.2f", turned);
+    }
+    return Decimals.upTo(this == MM ? shown.metricDecimals : shown.inchDecimals, turned);
+  }
+
+  /** Returns a unit's sign, with the space before it. */
+  public String sign(Shown shown) {
+    if (this == MM) {
+      return shown.metric;
+    }
+    return shown.isLength() ? " in" : shown.inch;
+  }
+
+  /** Returns how many of the unit shown one of the unit inside is. */
+  public double factor(Shown shown) {
+    if (this == MM) {
+      return shown.metricFactor;
+    }
+    return shown.isLength() ? 1 / INCH_MM : shown.inchFactor;
   }
 
   /** Returns a figure without its unit, such as {@code 12 5/16}, for dimensions and rulers. */
   public String bare(double value, Shown shown) {
     String said = says(value, shown);
-    String sign = shown.sign(this);
+    String sign = sign(shown);
     return said.endsWith(sign) ? said.substring(0, said.length() - sign.length()) : said;
   }
 

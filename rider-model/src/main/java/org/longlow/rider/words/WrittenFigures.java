@@ -55,6 +55,6 @@ final class WrittenFigures {
   private static String otherwise(MatchResult figure) {
     Shown shown = SORTS.get(figure.group(2)).shown();
     int decimals = shown.isLength() ? OF_INCHES : OF_POUNDS;
-    return Decimals.upTo(decimals, value(figure) * shown.factor(Units.IN)) + shown.sign(Units.IN);
+    return Decimals.upTo(decimals, value(figure) * Units.IN.factor(shown)) + Units.IN.sign(shown);
   }
 }

@@ -17,6 +17,10 @@ final class BesideLayout {
   /** Of notices about files to trace from. */
   static final String TOPIC = "trace";
 
+  /** Said where the layout has no file yet. */
+  static final String NEEDS_A_FILE =
+      "Save the layout first: what it is traced from lies in the folder of its file.";
+
   private BesideLayout() {}
 
   /** Returns where files beside the layout lie; says so if it has no file yet. */
@@ -24,7 +28,7 @@ final class BesideLayout {
     Optional<Path> folder =
         desk.session().flatMap(Session::file).map(f -> f.path().toAbsolutePath().getParent());
     if (folder.isEmpty()) {
-      desk.say(Notice.Mood.CARE, TOPIC, PhotoIntake.NEEDS_A_FILE);
+      desk.say(Notice.Mood.CARE, TOPIC, NEEDS_A_FILE);
     }
     return folder;
   }

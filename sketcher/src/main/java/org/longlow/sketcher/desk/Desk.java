@@ -258,6 +258,7 @@ public final class Desk extends Surface implements AutoCloseable {
   }
 
   /** Changes how the picture is asked for. */
+  @Override
   public void look(UnaryOperator<PictureOptions> change) {
     options = change.apply(options);
     ask();

@@ -13,8 +13,7 @@ import org.longlow.sketcher.photo.UnreadPhoto;
 public final class PhotoIntake {
 
   /** Said before anything is put in, where the layout has no file yet. */
-  public static final String NEEDS_A_FILE =
-      "Save the layout first: what it is traced from lies in the folder of its file.";
+  public static final String NEEDS_A_FILE = BesideLayout.NEEDS_A_FILE;
 
   private final Desk desk;
 

@@ -22,7 +22,7 @@ public final class SlideWork {
     LEAN
   }
 
-  private final Desk desk;
+  private final Surface desk;
   private Kind open;
   private TravelWay.Ends ends = TravelWay.Ends.BOTH;
   private Key asked;
@@ -42,7 +42,7 @@ public final class SlideWork {
 
   private record Answer(Key key, Slide slide, Optional<TravelWay> way) {}
 
-  SlideWork(Desk desk) {
+  SlideWork(Surface desk) {
     this.desk = desk;
   }
 

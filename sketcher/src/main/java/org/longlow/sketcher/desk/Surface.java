@@ -3,6 +3,7 @@ package org.longlow.sketcher.desk;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import org.longlow.sketcher.picture.PictureOptions;
 
 /**
@@ -21,6 +22,9 @@ abstract class Surface {
   abstract Optional<Shown> shown();
 
   abstract PictureOptions options();
+
+  /** Changes how the picture is asked for. */
+  abstract void look(UnaryOperator<PictureOptions> change);
 
   /** Returns whether every question asked so far is answered. */
   abstract boolean isIdle();

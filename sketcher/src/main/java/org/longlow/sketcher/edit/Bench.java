@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.longlow.constraints.document.Entries;
 import org.longlow.constraints.document.Form;
+import org.longlow.constraints.document.Form.Input;
 import org.longlow.constraints.document.ShownQuantity;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
@@ -64,25 +65,14 @@ public record Bench(String subject, String title, String kind, String note, List
       String note,
       boolean measure,
       boolean free,
-      Form.Input input,
+      Input input,
       List<String> choices,
       String usual,
       boolean drops) {
 
     /** A quantity that is no measure. */
     Row(Target target, String label, String text, String value, String note) {
-      this(
-          target,
-          label,
-          text,
-          value,
-          note,
-          false,
-          false,
-          Form.Input.QUANTITY,
-          List.of(),
-          "",
-          false);
+      this(target, label, text, value, note, false, false, Input.QUANTITY, List.of(), "", false);
     }
 
     Row leaving(String instead) {
@@ -197,7 +187,18 @@ public record Bench(String subject, String title, String kind, String note, List
     private Row plain(FormRows.Said said) {
       String usual = said.usual();
       boolean figure = said.dim().isPresent() && usual.matches("[0-9].*");
-      return figure ? said.row().leaving(text(Formula.parse(usual), said.dim().get())) : said.row();
+      return new Row(
+          said.target(),
+          said.label(),
+          said.text(),
+          "",
+          said.help(),
+          false,
+          false,
+          said.input(),
+          said.choices(),
+          figure ? text(Formula.parse(usual), said.dim().get()) : usual,
+          said.drops());
     }
 
     private Row said(FormRows.Said said) {
@@ -339,7 +340,7 @@ public record Bench(String subject, String title, String kind, String note, List
           rangeAndNote(m),
           true,
           m.free(),
-          Form.Input.QUANTITY,
+          Input.QUANTITY,
           List.of(),
           "",
           false);

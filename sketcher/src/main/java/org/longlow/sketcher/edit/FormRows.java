@@ -40,11 +40,6 @@ final class FormRows {
     boolean isQuantity() {
       return input == Input.QUANTITY && !text.isEmpty();
     }
-
-    Bench.Row row() {
-      return new Bench.Row(
-          target, label, text, "", help, false, false, input, choices, usual, drops);
-    }
   }
 
   static List<Said> of(Form form) {

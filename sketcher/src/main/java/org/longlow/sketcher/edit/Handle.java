@@ -10,6 +10,7 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.TubePart;
+import org.longlow.constraints.layout.Vertex;
 import org.longlow.constraints.shape.Local;
 import org.longlow.constraints.shape.Places;
 import org.longlow.rider.geom.PointMm;
@@ -88,12 +89,7 @@ public record Handle(
   }
 
   private static void add(
-      List<Handle> into,
-      Of of,
-      List<String> list,
-      List<Outline.Vertex> vertices,
-      Local local,
-      int hole) {
+      List<Handle> into, Of of, List<String> list, List<Vertex> vertices, Local local, int hole) {
     List<PointMm> places = local.places(vertices);
     for (int i = 0; i < vertices.size(); i++) {
       List<String> path = inside(list, Integer.toString(i));
@@ -102,7 +98,7 @@ public record Handle(
   }
 
   private static Handle handle(
-      Of of, List<String> path, Outline.Vertex v, PointMm at, int hole, int index) {
+      Of of, List<String> path, Vertex v, PointMm at, int hole, int index) {
     return new Handle(of, path, at, v.pin() == null ? "" : v.pin(), v.smooth(), hole, index);
   }
 
@@ -113,11 +109,11 @@ public record Handle(
   }
 
   /** Returns the vertex as the layout has it; empty for a pin of a path. */
-  Optional<Outline.Vertex> vertex(Layout layout) {
+  Optional<Vertex> vertex(Layout layout) {
     if (of == Of.TUBE || !(layout.parts().get(path.get(1)) instanceof Part.Outlined part)) {
       return Optional.empty();
     }
-    List<Outline.Vertex> all =
+    List<Vertex> all =
         hole < 0 ? part.outline().vertices() : part.outline().holes().get(hole).vertices();
     return Optional.of(all.get(index));
   }

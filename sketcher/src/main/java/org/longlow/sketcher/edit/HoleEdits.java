@@ -9,6 +9,7 @@ import org.longlow.constraints.layout.Hole;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Vertex;
 import org.longlow.constraints.shape.Holes;
 import org.longlow.constraints.shape.Local;
 import org.longlow.constraints.shape.Places;
@@ -61,8 +62,7 @@ public final class HoleEdits {
                 layout,
                 part,
                 outlined(layout, part).outline().holes().size(),
-                new Hole.Round(
-                    new Outline.Vertex(null, null, pin, false), PointEdits.mm(diameterMm))));
+                new Hole.Round(new Vertex(null, null, pin, false), PointEdits.mm(diameterMm))));
   }
 
   private static Hole hole(Sort sort, PointMm c, double size) {
@@ -157,7 +157,7 @@ public final class HoleEdits {
 
   private static Hole image(Hole hole, Local local, List<PointMm> axis) {
     List<PointMm> at = local.places(hole.vertices());
-    List<Outline.Vertex> there = new ArrayList<>();
+    List<Vertex> there = new ArrayList<>();
     for (int i = 0; i < at.size(); i++) {
       PointMm image = at.get(i).mirrored(axis.get(0), axis.get(1));
       there.add(PointEdits.written(local.within(image), hole.vertices().get(i).smooth()));

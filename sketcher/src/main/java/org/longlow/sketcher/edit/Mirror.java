@@ -18,6 +18,7 @@ import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Pin;
 import org.longlow.constraints.layout.RestPart;
 import org.longlow.constraints.layout.Spread;
+import org.longlow.constraints.layout.Vertex;
 import org.longlow.constraints.shape.Places;
 import org.longlow.rider.geom.OutOfRange;
 
@@ -123,13 +124,13 @@ public final class Mirror {
   private static Layout outline(Layout layout, Part.Outlined part) {
     LocalAxes axes = part.frame();
     boolean along = axes.along().isPresent();
-    List<Outline.Vertex> vertices =
+    List<Vertex> vertices =
         part.outline().vertices().stream()
             .map(
                 v ->
                     v.pin() != null
                         ? v
-                        : new Outline.Vertex(
+                        : new Vertex(
                             along ? v.x() : Shifted.negative(v.x()),
                             along ? Shifted.negative(v.z()) : v.z(),
                             null,

@@ -13,6 +13,7 @@ import org.longlow.constraints.layout.Pin;
 import org.longlow.constraints.layout.ShellPart;
 import org.longlow.constraints.layout.SolidPart;
 import org.longlow.constraints.layout.Spread;
+import org.longlow.constraints.layout.Vertex;
 import org.longlow.constraints.words.Names;
 import org.longlow.rider.geom.OutOfRange;
 import org.longlow.rider.geom.PointMm;
@@ -69,7 +70,7 @@ public final class NewPart {
           PointMm origin = points.get(0);
           Pin at =
               new Pin(PointEdits.mm(origin.x()), PointEdits.mm(origin.z()), false, Pin.FRAME, "");
-          List<Outline.Vertex> vertices =
+          List<Vertex> vertices =
               points.stream().map(p -> PointEdits.written(p.minus(origin), false)).toList();
           LocalAxes axes = new LocalAxes(pin, Optional.empty(), Optional.empty());
           return layout

@@ -15,6 +15,7 @@ import org.longlow.constraints.layout.Opening;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.TieKind;
+import org.longlow.constraints.layout.Vertex;
 import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.shape.Local;
 import org.longlow.constraints.shape.Outlines;
@@ -102,7 +103,7 @@ public final class OutlineShaping {
     }
     Optional<List<PointMm>> moved = pointByPoint(ring, drawn.smooth(), byMm);
     if (moved.isPresent() && isNear(moved.get(), drawn.smooth(), one)) {
-      List<Outline.Vertex> vertices = new ArrayList<>();
+      List<Vertex> vertices = new ArrayList<>();
       for (int i = 0; i < drawn.vertices().size(); i++) {
         vertices.add(PointEdits.written(moved.get().get(i), drawn.smooth().get(i)));
       }
@@ -110,7 +111,7 @@ public final class OutlineShaping {
     }
     counted(layout, part);
     Geometry pieces = simplified(one);
-    List<Outline.Vertex> vertices = new ArrayList<>();
+    List<Vertex> vertices = new ArrayList<>();
     Coordinate[] corners = ((Polygon) pieces).getExteriorRing().getCoordinates();
     for (int i = 0; i + 1 < corners.length; i++) {
       vertices.add(PointEdits.written(new PointMm(corners[i].x, corners[i].y), false));
@@ -239,8 +240,8 @@ public final class OutlineShaping {
     List<PointMm> ring = local.places(whole.vertices()).stream().map(local::within).toList();
     List<List<PointMm>> edges = EdgeSpot.edges(ring, whole.smooth(), true);
     int n = ring.size();
-    List<List<Outline.Vertex>> runs = new ArrayList<>();
-    List<Outline.Vertex> run = null;
+    List<List<Vertex>> runs = new ArrayList<>();
+    List<Vertex> run = null;
     int start = 0;
     while (start < n && !(side.of(ring.get(start)) < 0)) {
       start++;
@@ -295,7 +296,7 @@ public final class OutlineShaping {
   }
 
   /** Where an edge that begins to one side of an axis and ends to the other crosses it first. */
-  private static Outline.Vertex crossing(List<PointMm> edge, Side side, boolean smooth) {
+  private static Vertex crossing(List<PointMm> edge, Side side, boolean smooth) {
     int i = 1;
     while (side.of(edge.get(i - 1)) * side.of(edge.get(i)) > 0) {
       i++;
@@ -320,7 +321,7 @@ public final class OutlineShaping {
     Part.Outlined outlined = (Part.Outlined) layout.parts().get(part);
     Local local = Local.of(outlined.frame(), places);
     List<PointMm> ring = Outlines.vertices(outlined.frame(), drawn, places);
-    List<Outline.Vertex> vertices = new ArrayList<>(drawn.vertices());
+    List<Vertex> vertices = new ArrayList<>(drawn.vertices());
     for (int i = vertices.size(); i < drawn.count(); i++) {
       vertices.add(PointEdits.written(local.within(ring.get(i)), drawn.smooth().get(i)));
     }

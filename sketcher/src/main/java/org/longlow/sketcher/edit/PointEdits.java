@@ -13,6 +13,7 @@ import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Tie;
 import org.longlow.constraints.layout.TieKind;
+import org.longlow.constraints.layout.Vertex;
 import org.longlow.constraints.shape.Local;
 import org.longlow.constraints.shape.Places;
 import org.longlow.rider.geom.OutOfRange;
@@ -51,7 +52,7 @@ public final class PointEdits {
     if (!handle.pin().isEmpty()) {
       return "this point lies on pin " + handle.pin() + ", which stays where it is";
     }
-    Outline.Vertex v = handle.vertex(layout).orElseThrow();
+    Vertex v = handle.vertex(layout).orElseThrow();
     PointMm now = local(layout, handle, places).within(handle.at());
     PointMm then = local(layout, handle, places).within(to);
     List<String> formulas = new ArrayList<>();
@@ -66,14 +67,14 @@ public final class PointEdits {
         : "this point is worked out by " + String.join(" and ", formulas);
   }
 
-  private static Outline.Vertex moved(Handle handle, Layout layout, Places places, PointMm to) {
-    Outline.Vertex v = handle.vertex(layout).orElseThrow();
+  private static Vertex moved(Handle handle, Layout layout, Places places, PointMm to) {
+    Vertex v = handle.vertex(layout).orElseThrow();
     Local local = local(layout, handle, places);
     PointMm now = local.within(handle.at());
     PointMm then = local.within(to);
     return v.pin() != null
         ? written(then, v.smooth())
-        : new Outline.Vertex(
+        : new Vertex(
             Math.abs(then.x() - now.x()) > STAYS_MM ? mm(then.x()) : v.x(),
             Math.abs(then.z() - now.z()) > STAYS_MM ? mm(then.z()) : v.z(),
             null,
@@ -85,7 +86,7 @@ public final class PointEdits {
     return new Edit(
         "write out " + name(handle),
         layout -> {
-          Outline.Vertex v = handle.vertex(layout).orElseThrow();
+          Vertex v = handle.vertex(layout).orElseThrow();
           PointMm at = local(layout, handle, places).within(handle.at());
           return Change.set(layout, written(at, v.smooth()), array(handle.path()));
         });
@@ -97,8 +98,7 @@ public final class PointEdits {
         "put " + name(handle) + " on " + pin,
         layout -> {
           boolean smooth = handle.vertex(layout).orElseThrow().smooth();
-          return Change.set(
-              layout, new Outline.Vertex(null, null, pin, smooth), array(handle.path()));
+          return Change.set(layout, new Vertex(null, null, pin, smooth), array(handle.path()));
         });
   }
 
@@ -107,9 +107,9 @@ public final class PointEdits {
     return new Edit(
         (smooth ? "smooth " : "corner at ") + name(handle),
         layout -> {
-          Outline.Vertex v = handle.vertex(layout).orElseThrow();
+          Vertex v = handle.vertex(layout).orElseThrow();
           return Change.set(
-              layout, new Outline.Vertex(v.x(), v.z(), v.pin(), smooth), array(handle.path()));
+              layout, new Vertex(v.x(), v.z(), v.pin(), smooth), array(handle.path()));
         });
   }
 
@@ -132,7 +132,7 @@ public final class PointEdits {
             List<PointMm> axis = local.places(drawn.axis());
             place = at.mirrored(axis.get(0), axis.get(1));
           }
-          List<Outline.Vertex> more = new ArrayList<>(drawn.vertices());
+          List<Vertex> more = new ArrayList<>(drawn.vertices());
           more.add(drawnEdge + 1, written(local.within(place), false));
           Layout edged = edged(layout, part, more, k -> k > drawnEdge ? k + 1 : k);
           return KeptPoints.counted(edged, part, drawn, k -> k > drawnEdge ? k + 1 : k);
@@ -148,7 +148,7 @@ public final class PointEdits {
             return Typing.dropped(layout, handle.path());
           }
           Outline.Drawn drawn = drawn(layout, handle.path().get(1));
-          List<Outline.Vertex> fewer = new ArrayList<>(drawn.vertices());
+          List<Vertex> fewer = new ArrayList<>(drawn.vertices());
           int i = handle.index();
           fewer.remove(i);
           boolean round = drawn.closed() && !drawn.half();
@@ -170,7 +170,7 @@ public final class PointEdits {
 
   /** Puts other vertices into an outline and counts the edges in ties anew. */
   private static Layout edged(
-      Layout layout, String part, List<Outline.Vertex> vertices, IntUnaryOperator drawnEdge) {
+      Layout layout, String part, List<Vertex> vertices, IntUnaryOperator drawnEdge) {
     Outline.Drawn before = drawn(layout, part);
     Outline.Drawn after =
         new Outline.Drawn(vertices, before.closed(), before.half(), before.holes());
@@ -229,8 +229,8 @@ public final class PointEdits {
     return Local.of(((Part.Outlined) layout.parts().get(handle.path().get(1))).frame(), places);
   }
 
-  static Outline.Vertex written(PointMm local, boolean smooth) {
-    return new Outline.Vertex(mm(local.x()), mm(local.z()), null, smooth);
+  static Vertex written(PointMm local, boolean smooth) {
+    return new Vertex(mm(local.x()), mm(local.z()), null, smooth);
   }
 
   /** A length as people would write it: to a thousandth of a millimetre. */

@@ -9,6 +9,7 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Photo;
+import org.longlow.constraints.layout.Vertex;
 import org.longlow.constraints.shape.Outlines;
 import org.longlow.constraints.shape.Places;
 import org.longlow.rider.geom.PointMm;
@@ -32,8 +33,8 @@ public record PhotoPlace(
   private static final Outline AXES =
       new Outline.Drawn(
           List.of(
-              new Outline.Vertex(NOUGHT, NOUGHT, null, false),
-              new Outline.Vertex(Formula.of(1, Unit.MM), NOUGHT, null, false)),
+              new Vertex(NOUGHT, NOUGHT, null, false),
+              new Vertex(Formula.of(1, Unit.MM), NOUGHT, null, false)),
           false);
 
   /** Returns where {@code photo} lies. */

@@ -91,7 +91,7 @@ record Boot(Geometry upper, Geometry sole, List<PointMm> strap, List<PointMm> to
       PointMm topFront = ofShank(shaft, true, inset);
       PointMm topBack = ofShank(shaft, false, 0);
       Geometry upper =
-          Limb.polygon(
+          Flow.polygon(
               Flow.through(
                   List.of(
                       topFront,

@@ -138,6 +138,16 @@ final class Flow {
       }
       kept = next;
     }
-    return kept.size() < 3 ? Planar.FACTORY.createPolygon() : Limb.polygon(kept);
+    return kept.size() < 3 ? Planar.FACTORY.createPolygon() : polygon(kept);
+  }
+
+  /** Returns the polygon of a ring; the first point is not repeated. */
+  static Polygon polygon(List<PointMm> ring) {
+    double[] xy = new double[2 * ring.size()];
+    for (int i = 0; i < ring.size(); i++) {
+      xy[2 * i] = ring.get(i).x();
+      xy[2 * i + 1] = ring.get(i).z();
+    }
+    return Planar.polygon(xy);
   }
 }

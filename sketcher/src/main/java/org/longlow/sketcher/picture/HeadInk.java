@@ -92,7 +92,7 @@ final class HeadInk {
     visor.add(at(0.56, -0.32));
     visor.add(at(0.36, -0.27));
     canvas.shape(
-        layer, subject, Limb.polygon(visor), Canvas.edge(Tone.FIGURE).withFill(Tone.SCREEN, 0.55));
+        layer, subject, Flow.polygon(visor), Canvas.edge(Tone.FIGURE).withFill(Tone.SCREEN, 0.55));
     canvas.circle(layer, subject, pivot, 0.085 * r, fine.withFill(Tone.PAPER, 1));
     // the chin piece runs down from the opening; a trim follows the rim
     canvas.line(

@@ -69,7 +69,7 @@ final class LampInk {
   }
 
   private void shape(List<PointMm> ring, Style style) {
-    canvas.shape(PictureLayer.LAMPS, subject, Limb.polygon(ring), style);
+    canvas.shape(PictureLayer.LAMPS, subject, Flow.polygon(ring), style);
   }
 
   private void hair(double behind, double up, double toBehind, double toUp) {

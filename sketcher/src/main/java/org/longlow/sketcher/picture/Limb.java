@@ -7,7 +7,6 @@ import org.locationtech.jts.geom.Polygon;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.pose.Figure;
 import org.longlow.rider.pose.Posture;
-import org.longlow.svg.drawing.Planar;
 
 /**
  * A clothed arm or leg, drawn inside its flesh. Both of a pair lie in the same place in the
@@ -100,7 +99,7 @@ record Limb(List<PointMm> outer, List<PointMm> inner, List<PointMm> root) {
 
   /** Returns the area between both edges. */
   Geometry area() {
-    return polygon(edges());
+    return Flow.polygon(edges());
   }
 
   private List<PointMm> edges() {
@@ -119,17 +118,7 @@ record Limb(List<PointMm> outer, List<PointMm> inner, List<PointMm> root) {
     cap.add(outer.get(0));
     List<PointMm> round = Flow.through(cap);
     ring.addAll(round.subList(1, round.size() - 1));
-    return polygon(ring);
-  }
-
-  /** Returns the polygon of a ring; the first point is not repeated. */
-  static Polygon polygon(List<PointMm> ring) {
-    double[] xy = new double[2 * ring.size()];
-    for (int i = 0; i < ring.size(); i++) {
-      xy[2 * i] = ring.get(i).x();
-      xy[2 * i + 1] = ring.get(i).z();
-    }
-    return Planar.polygon(xy);
+    return Flow.polygon(ring);
   }
 
   /**

@@ -92,7 +92,7 @@ final class PersonInk {
   /** Returns chest and pelvis in one; both hold the middle of the belly. */
   static Geometry trunk(Manikin m) {
     PointMm belly = m.joints().hip().towards(m.joints().shoulder(), Figure.BELLY_AT);
-    return Limb.polygon(
+    return Flow.polygon(
         Flow.star(
             List.of(m.flesh(Figure.Part.CHEST), m.flesh(Figure.Part.PELVIS)), belly, TRUNK_RAYS));
   }
@@ -140,7 +140,7 @@ final class PersonInk {
       ring.add(edge(m, j.grip(), turn + Math.toRadians(at), share));
     }
     ring.add(edge(m, cuff, turn - Math.PI / 2, 1));
-    return Limb.polygon(ring);
+    return Flow.polygon(ring);
   }
 
   private static PointMm ahead(Posture j) {

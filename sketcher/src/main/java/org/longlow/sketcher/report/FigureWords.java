@@ -47,7 +47,7 @@ record FigureWords(Units units) {
 
   /** Returns a mass with two decimals. */
   String kg(double value) {
-    return fixed(value * Shown.MASS.factor(units), 2) + Shown.MASS.sign(units);
+    return fixed(value * units.factor(Shown.MASS), 2) + units.sign(Shown.MASS);
   }
 
   static String deg(double rad) {

@@ -24,6 +24,7 @@ import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Vertex;
 
 /** Whole outlines offset and made symmetrical, against JTS and closed forms; new parts. */
 class OutlineShapingTest {
@@ -74,7 +75,7 @@ class OutlineShapingTest {
     // everywhere within 0.05 mm of it, and coordinates to a thousandth
     assertThat(area(other).buffer(0.06).contains(wanted)).isTrue();
     assertThat(wanted.buffer(0.06).contains(area(other))).isTrue();
-    List<Outline.Vertex> made = outline(other).vertices();
+    List<Vertex> made = outline(other).vertices();
     assertThat(made.size()).isLessThan(150);
     assertThat(made).doesNotHaveDuplicates();
   }
@@ -93,7 +94,7 @@ class OutlineShapingTest {
     }
     Layout ring = Plates.points(points.toString());
     Layout larger = after(ring, OutlineShaping.offset("plate", places(ring), byMm, false));
-    assertThat(outline(larger).vertices()).hasSize(8).allMatch(Outline.Vertex::smooth);
+    assertThat(outline(larger).vertices()).hasSize(8).allMatch(Vertex::smooth);
     // a smooth point goes straight out by just that much
     assertThat(area(larger).getEnvelopeInternal().getWidth())
         .isCloseTo(2 * (60 + byMm), within(0.001));
@@ -244,7 +245,7 @@ class OutlineShapingTest {
           after(
               plate,
               OutlineShaping.symmetrical("plate", places(plate), at(450, 400), at(450, 600)));
-      List<Outline.Vertex> left = outline(half).vertices();
+      List<Vertex> left = outline(half).vertices();
       assertThat(left).hasSize(4);
       assertThat(left.get(0).smooth()).isFalse();
       assertThat(left.get(3).smooth()).isEqualTo(bend);

@@ -17,8 +17,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Vertex;
 import org.longlow.constraints.shape.Outlines;
 import org.longlow.constraints.shape.Places;
 import org.longlow.rider.geom.OutOfRange;
@@ -30,7 +30,8 @@ import org.longlow.rider.geom.PointMm;
 class PointEditsTest {
 
   private static final String BOX =
-      "[\"0 mm\", \"0 mm\"], [\"100 mm\", \"0 mm\"], [\"100 mm\", \"60 mm\"], [\"0 mm\", \"60 mm\"]";
+      "[\"0 mm\", \"0 mm\"], [\"100 mm\", \"0 mm\"], [\"100 mm\", \"60 mm\"], [\"0 mm\", \"60"
+          + " mm\"]";
 
   static LongStream seeds() {
     return LongStream.range(0, 20);
@@ -135,7 +136,7 @@ class PointEditsTest {
         .hasMessageContaining("lies on pin p");
     // square to its formula it may go, and the formula stays
     Layout up = after(before, PointEdits.move(formula, places, at(520, 510), false));
-    Outline.Vertex v = ((Part.Outlined) up.parts().get("plate")).outline().vertices().get(1);
+    Vertex v = ((Part.Outlined) up.parts().get("plate")).outline().vertices().get(1);
     assertThat(v.x().text()).isEqualTo("wide");
     assertThat(v.z().text()).isEqualTo("10 mm");
     // asked for, they are replaced

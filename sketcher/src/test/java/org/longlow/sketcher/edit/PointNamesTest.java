@@ -9,7 +9,7 @@ import static org.longlow.sketcher.edit.Plates.places;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.layout.Outline;
+import org.longlow.constraints.layout.Vertex;
 
 /** What points are called, what holds them, and what of that a move leaves. */
 class PointNamesTest {
@@ -56,16 +56,16 @@ class PointNamesTest {
     assertThat(PointEdits.heldBy(handles(plate).get(2), plate, places(plate), at(0, 0)))
         .isEqualTo("this point lies on pin p, which stays where it is");
 
-    Outline.Vertex along = moved(plate, corner, 510, 560);
+    Vertex along = moved(plate, corner, 510, 560);
     assertThat(along.x().evaluate(n -> 0)).isEqualTo(110);
     assertThat(along.z().text()).isEqualTo("wide / 2");
-    Outline.Vertex down = moved(plate, corner, 520, 550.0004);
+    Vertex down = moved(plate, corner, 520, 550.0004);
     assertThat(down.x().text()).isEqualTo("wide");
     // to a thousandth
     assertThat(down.z().text()).isEqualTo("50 mm");
   }
 
-  private static Outline.Vertex moved(Layout plate, Handle corner, double x, double z) {
+  private static Vertex moved(Layout plate, Handle corner, double x, double z) {
     Layout moved = after(plate, PointEdits.move(corner, places(plate), at(x, z), true));
     return handles(moved).get(1).vertex(moved).orElseThrow();
   }

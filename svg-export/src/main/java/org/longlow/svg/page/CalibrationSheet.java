@@ -52,8 +52,8 @@ public final class CalibrationSheet {
     double h = fed.heightMm();
     double cx = w / 2;
     List<Mark> bars = new ArrayList<>();
-    for (double length : new double[] {ScaleBar.LENGTH_MM, ScaleBar.LONG_MM}) {
-      boolean isLong = length == ScaleBar.LONG_MM;
+    for (double length : new double[] {PrintCorrection.BAR_MM, PrintCorrection.LONG_BAR_MM}) {
+      boolean isLong = length == PrintCorrection.LONG_BAR_MM;
       String words = String.format(Locale.ROOT, "should be %.1f mm", length);
       if (length * correction.sx() <= w - 2 * EDGE_MM) {
         bars.addAll(

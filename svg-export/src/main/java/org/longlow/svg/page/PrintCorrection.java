@@ -25,6 +25,12 @@ public record PrintCorrection(String printer, double sx, double sy) {
   /** Prints as drawn. */
   public static final PrintCorrection NONE = new PrintCorrection(1, 1);
 
+  /** Length of the bars on every sheet, mm. */
+  static final double BAR_MM = 100;
+
+  /** Length of the long bars of a calibration page, mm. */
+  static final double LONG_BAR_MM = 200;
+
   /** What measures more was the long bar; no bar of either length is printed so far off, mm. */
   private static final double BETWEEN_BARS_MM = 150;
 
@@ -49,7 +55,7 @@ public record PrintCorrection(String printer, double sx, double sy) {
 
   /** Returns the length that a bar has which measures so long, mm: 100 or 200. */
   public static double barMm(double measuredMm) {
-    return measuredMm > BETWEEN_BARS_MM ? ScaleBar.LONG_MM : ScaleBar.LENGTH_MM;
+    return measuredMm > BETWEEN_BARS_MM ? LONG_BAR_MM : BAR_MM;
   }
 
   private static double factor(double measuredMm) {
@@ -106,7 +112,8 @@ public record PrintCorrection(String printer, double sx, double sy) {
       throw new IllegalArgumentException(
           String.format(
               Locale.ROOT,
-              "print correction %s is %s; allowed: %s to %s. Print at actual size (100 %%), measure the bar again",
+              "print correction %s is %s; allowed: %s to %s. Print at actual size (100 %%), measure"
+                  + " the bar again",
               way,
               factor,
               1 - FURTHEST,

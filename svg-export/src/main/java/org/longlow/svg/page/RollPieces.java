@@ -9,7 +9,7 @@ import org.locationtech.jts.geom.Envelope;
 final class RollPieces {
 
   /** Beside the template there is room for the block of notes and the bars, mm. */
-  private static final double NOTES_MM = SheetNotes.HEIGHT_MM + 4;
+  private static final double NOTES_MM = TemplateSettings.NOTES_HEIGHT_MM + 4;
 
   private RollPieces() {}
 

@@ -13,12 +13,6 @@ import org.longlow.svg.drawing.Tone;
 /** The bars and the square that tell whether a print is true. */
 final class ScaleBar {
 
-  /** Length of a bar, mm. */
-  static final double LENGTH_MM = 100;
-
-  /** Length of the long bar of a calibration page, mm. */
-  static final double LONG_MM = 200;
-
   /** Side of the square, mm. */
   static final double SQUARE_MM = 50;
 
@@ -61,21 +55,28 @@ final class ScaleBar {
             + Lettering.fitted(
                 Lettering.printable(correction.printer()),
                 WORDS_MM,
-                LENGTH_MM / FONT_RESERVE - Lettering.widthMm(from, WORDS_MM));
+                PrintCorrection.BAR_MM / FONT_RESERVE - Lettering.widthMm(from, WORDS_MM));
   }
 
   /** Returns a horizontal bar whose block has its lower left corner at (x, y). */
   static List<Mark> across(double x, double y, String words, boolean inches) {
-    return bar(x + (BLOCK_LONG_MM - LENGTH_MM) / 2, y + 5, false, LENGTH_MM, ACROSS, words, inches);
+    return bar(
+        x + (BLOCK_LONG_MM - PrintCorrection.BAR_MM) / 2,
+        y + 5,
+        false,
+        PrintCorrection.BAR_MM,
+        ACROSS,
+        words,
+        inches);
   }
 
   /** Returns a vertical bar whose block has its lower left corner at (x, y). */
   static List<Mark> along(double x, double y, String words, boolean inches) {
     return bar(
         x + BLOCK_SHORT_MM - 5,
-        y + (BLOCK_LONG_MM - LENGTH_MM) / 2,
+        y + (BLOCK_LONG_MM - PrintCorrection.BAR_MM) / 2,
         true,
-        LENGTH_MM,
+        PrintCorrection.BAR_MM,
         ALONG,
         words,
         inches);
@@ -83,10 +84,10 @@ final class ScaleBar {
 
   /** A line of 4 in beside the bar, its middle on the bar's, its ends ticked like the bar's. */
   private static List<Mark> fourInches(Turn t, double deg) {
-    double from = (LENGTH_MM - INCHES_MM) / 2;
+    double from = (PrintCorrection.BAR_MM - INCHES_MM) / 2;
     double to = from + INCHES_MM;
     double gap = 6;
-    double middle = LENGTH_MM / 2;
+    double middle = PrintCorrection.BAR_MM / 2;
     return List.of(
         new Mark.Shape(
             INCHES,

@@ -17,7 +17,6 @@ import org.longlow.svg.drawing.Tone;
 final class SheetNotes {
 
   static final double WIDTH_MM = 104;
-  static final double HEIGHT_MM = 36;
 
   static final String ACTUAL_SIZE = "Print at actual size (100 %)";
   static final String LINE_STAYS = "The line stays: cut just outside it";
@@ -40,7 +39,7 @@ final class SheetNotes {
         words(
             Lettering.fitted(name, 4.5, (WIDTH_MM - 4) / 1.2),
             left,
-            y + HEIGHT_MM - 7,
+            y + TemplateSettings.NOTES_HEIGHT_MM - 7,
             4.5,
             Tone.INK));
     out.add(
@@ -71,13 +70,16 @@ final class SheetNotes {
           new SheetMap(
               plan,
               new Envelope(
-                  x + WIDTH_MM - 25, x + WIDTH_MM - 2, y + (named ? 4 : 2), y + HEIGHT_MM - 8));
+                  x + WIDTH_MM - 25,
+                  x + WIDTH_MM - 2,
+                  y + (named ? 4 : 2),
+                  y + TemplateSettings.NOTES_HEIGHT_MM - 8));
       out.addAll(map.fields(sheet));
     }
     out.add(
         new Mark.Shape(
             "",
-            Planar.rectangle(x, y, x + WIDTH_MM, y + HEIGHT_MM),
+            Planar.rectangle(x, y, x + WIDTH_MM, y + TemplateSettings.NOTES_HEIGHT_MM),
             Style.line(Tone.PENCIL, 0.18)));
     return out;
   }

@@ -29,6 +29,9 @@ public record TemplateSettings(
   /** Smallest usable side of a sheet, mm: both bars, the notes and two bands must find room. */
   public static final double LEAST_USABLE_MM = 160;
 
+  /** Height of the block of notes on every sheet, mm. */
+  static final double NOTES_HEIGHT_MM = 36;
+
   public TemplateSettings {
     Objects.requireNonNull(paper, "paper of template sheets");
     Objects.requireNonNull(correction, "print correction of template sheets");

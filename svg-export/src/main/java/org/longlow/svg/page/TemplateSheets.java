@@ -92,11 +92,12 @@ public final class TemplateSheets {
     FreeRoom room = new FreeRoom(local, region);
     Envelope across = room.take(ScaleBar.BLOCK_LONG_MM, ScaleBar.BLOCK_SHORT_MM, 0, 0, false);
     Envelope along = room.take(ScaleBar.BLOCK_SHORT_MM, ScaleBar.BLOCK_LONG_MM, 1, 0, false);
-    Envelope notes = room.take(SheetNotes.WIDTH_MM, SheetNotes.HEIGHT_MM, 0, 1, false);
+    Envelope notes = room.take(SheetNotes.WIDTH_MM, TemplateSettings.NOTES_HEIGHT_MM, 0, 1, false);
     if (notes != null && room.covered(notes) > 0) {
       // The largest block first may find room that the bars, which fit in many places, took.
       FreeRoom again = new FreeRoom(local, region);
-      Envelope notes2 = again.take(SheetNotes.WIDTH_MM, SheetNotes.HEIGHT_MM, 0, 1, false);
+      Envelope notes2 =
+          again.take(SheetNotes.WIDTH_MM, TemplateSettings.NOTES_HEIGHT_MM, 0, 1, false);
       Envelope along2 = again.take(ScaleBar.BLOCK_SHORT_MM, ScaleBar.BLOCK_LONG_MM, 1, 0, false);
       Envelope across2 = again.take(ScaleBar.BLOCK_LONG_MM, ScaleBar.BLOCK_SHORT_MM, 0, 0, false);
       if (notes2 != null
@@ -115,7 +116,7 @@ public final class TemplateSheets {
       // fit.
       across = corner(region, ScaleBar.BLOCK_LONG_MM, ScaleBar.BLOCK_SHORT_MM, 0, 0);
       along = corner(region, ScaleBar.BLOCK_SHORT_MM, ScaleBar.BLOCK_LONG_MM, 1, 0);
-      notes = corner(region, SheetNotes.WIDTH_MM, SheetNotes.HEIGHT_MM, 0, 1);
+      notes = corner(region, SheetNotes.WIDTH_MM, TemplateSettings.NOTES_HEIGHT_MM, 0, 1);
     }
     boolean inches = plan.settings().lengths().inchBar();
     String measure = ScaleBar.measure(plan.settings().correction());

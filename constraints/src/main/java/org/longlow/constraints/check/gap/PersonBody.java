@@ -8,6 +8,7 @@ import java.util.Set;
 import org.longlow.constraints.gap.Solid;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.lock.SpaceBody;
+import org.longlow.constraints.lock.TurnSweep;
 import org.longlow.constraints.seat.Resting;
 import org.longlow.constraints.seat.Sitting;
 
@@ -59,7 +60,7 @@ public final class PersonBody {
     List<SpaceBody> beside = new ArrayList<>();
     for (SpaceBody limb : limbs()) {
       boolean may = !rules.clearOfPeople(part.name()) || without.contains(limb.name());
-      if (!may || !limb.touches(body)) {
+      if (!may || !TurnSweep.touch(limb, body)) {
         beside.add(limb);
       }
     }

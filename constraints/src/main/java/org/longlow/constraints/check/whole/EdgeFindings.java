@@ -21,6 +21,7 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Opening;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.shape.Holes;
+import org.longlow.constraints.shape.Outlines;
 import org.longlow.constraints.shape.Places;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.words.Words;
@@ -51,7 +52,7 @@ public final class EdgeFindings {
     List<Finding> findings = new ArrayList<>();
     for (Part part : layout.parts().values()) {
       if (part instanceof Part.Outlined outlined && outlined.outline().closed()) {
-        Polygon within = Holes.within(outlined.frame(), outlined.outline(), places);
+        Polygon within = Outlines.within(outlined.frame(), outlined.outline(), places);
         List<Holes.Placed> holes = Holes.of(outlined.frame(), outlined.outline(), places);
         Optional<Finding> crossed = crossed(part.name() + "'s edge", part.name(), within);
         crossed.ifPresent(findings::add);
