@@ -6,6 +6,7 @@ import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -13,6 +14,7 @@ import java.util.Optional;
 import java.util.Properties;
 import java.util.TreeMap;
 import org.longlow.constraints.disk.Beside;
+import org.longlow.constraints.disk.HeldMark;
 import org.longlow.constraints.disk.WholeFile;
 import org.longlow.svg.page.PrintCorrection;
 
@@ -31,6 +33,8 @@ public record Printers(Map<String, PrintCorrection> byName) {
   public static final int LONGEST_NAME = 60;
 
   private static final String FILE = "printers.properties";
+  private static final String BUSY = "printers.busy";
+  private static final Duration PATIENCE = Duration.ofSeconds(10);
   private static final String ACROSS = ".across";
   private static final String ALONG = ".along";
 
@@ -148,14 +152,23 @@ public record Printers(Map<String, PrintCorrection> byName) {
    * @throws IOException if they cannot be written; what was kept before is still there then
    */
   public static Printers keep(Path home, PrintCorrection measured) throws IOException {
-    Printers all = at(home).with(measured);
+    Files.createDirectories(home);
+    // two who measure at once take turns, so that neither writes over the other's printer
+    try (HeldMark turn = HeldMark.put(home.resolve(BUSY), "printers are written\n", PATIENCE)) {
+      Printers all = at(home).with(measured);
+      all.write(home);
+      turn.remove();
+      return all;
+    }
+  }
+
+  private void write(Path home) throws IOException {
     Properties kept = new Properties();
-    all.byName.forEach(
+    byName.forEach(
         (name, c) -> {
           kept.setProperty(name + ACROSS, Double.toString(c.sx()));
           kept.setProperty(name + ALONG, Double.toString(c.sy()));
         });
-    Files.createDirectories(home);
     Optional<Path> spoilt = spoilt(home);
     if (spoilt.isPresent()) {
       Beside.keep(spoilt.get(), "spoilt");
@@ -167,6 +180,5 @@ public record Printers(Map<String, PrintCorrection> byName) {
           kept.store(writer, "printers as measured: what to multiply a print by");
           writer.flush();
         });
-    return all;
   }
 }

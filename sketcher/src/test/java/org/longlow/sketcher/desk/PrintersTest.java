@@ -4,6 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -80,5 +86,26 @@ class PrintersTest {
     assertThat(Printers.spoilt(home)).isEmpty();
     Printers.keep(home, new PrintCorrection("attic", 1, 1));
     assertThat(home.resolve("printers.spoilt-2.properties")).doesNotExist();
+  }
+
+  @Test
+  void whoMeasureAtOnceLoseNoPrinter() throws Exception {
+    List<Callable<Printers>> all = new ArrayList<>();
+    for (int i = 0; i < 12; i++) {
+      PrintCorrection one = new PrintCorrection("p" + i, 1 + i / 1000.0, 1);
+      all.add(() -> Printers.keep(home, one));
+    }
+    ExecutorService pool = Executors.newFixedThreadPool(4);
+    try {
+      for (Future<Printers> kept : pool.invokeAll(all)) {
+        kept.get();
+      }
+    } finally {
+      pool.shutdown();
+    }
+    for (int i = 0; i < 12; i++) {
+      assertThat(Printers.at(home).of("p" + i)).isPresent();
+    }
+    assertThat(home).isDirectoryNotContaining("glob:**printers.busy");
   }
 }
