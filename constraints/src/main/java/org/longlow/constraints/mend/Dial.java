@@ -22,7 +22,7 @@ interface Dial {
   Optional<Rewrite> turned(int steps);
 
   /**
-   * Returns the change in words, such as {@code raise seatHeight 12 mm to 640 mm}.
+   * Returns the change in words, such as {@code raise seatHeight by 12 mm to 640 mm}.
    *
    * @param before where everything was
    * @param after where everything is after so many steps

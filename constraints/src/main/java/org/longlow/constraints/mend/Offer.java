@@ -9,7 +9,7 @@ import org.longlow.constraints.check.finding.Verdict;
 /**
  * A single change that mends a finding, tried on the whole machine.
  *
- * @param change in words, such as {@code raise seatHeight 12 mm to 640 mm}
+ * @param change in words, such as {@code raise seatHeight by 12 mm to 640 mm}
  * @param rewrite what is typed for it
  * @param size how large a change it is; 1 is much, as 10 mm or 5 degrees are
  * @param care what is said of the finding where it still needs care for another reason, or empty

@@ -55,13 +55,19 @@ record Quantity(Kind kind, String name, String label, List<String> path, Formula
     Words to = Words.written(grid.plus(written, steps));
     boolean more = steps > 0;
     return switch (kind) {
-      case MEASURE -> Words.of((more ? "raise " : "lower ") + name + " ", by, " to ", to);
+      case MEASURE -> Words.of((more ? "raise " : "lower ") + name + " by ", by, " to ", to);
       case FIELD ->
           Words.of("make " + label + " of " + name + " ", by, more ? " more: " : " less: ", to);
       case TIE -> Words.of("make tie " + name + " ", by, more ? " more: " : " less: ", to);
       case HELD -> Words.of("hold " + name + " at ", to);
-      case FROM -> Words.of("let " + name + " go down to ", to);
-      case TO -> Words.of("let " + name + " go up to ", to);
+      case FROM ->
+          more
+              ? Words.of("keep " + name + " at ", to, " or more")
+              : Words.of("let " + name + " go down to ", to);
+      case TO ->
+          more
+              ? Words.of("let " + name + " go up to ", to)
+              : Words.of("keep " + name + " at ", to, " or less");
     };
   }
 }

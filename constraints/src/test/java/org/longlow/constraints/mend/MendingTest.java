@@ -163,7 +163,7 @@ class MendingTest {
   }
 
   private static final Pattern MEASURE =
-      Pattern.compile("(raise|lower) (\\w+) ([\\d.]+) (\\S+) to (-?[\\d.]+) (\\S+)");
+      Pattern.compile("(raise|lower) (\\w+) by ([\\d.]+) (\\S+) to (-?[\\d.]+) (\\S+)");
   private static final Pattern MOVED = Pattern.compile("(?:move|raise|lower) (\\w+) (.*)");
   private static final Pattern WAY = Pattern.compile("([\\d.]+) mm ?(forward|back|up|down)?");
 
@@ -273,7 +273,7 @@ class MendingTest {
         "make y of sideStand " + (out - 150) + " mm more: " + out + " mm");
     double axis = boundary(MendingTest::trail, "trail.Joss", -20, 75);
     int to = (int) Math.ceil(axis);
-    offers(trail(-20), "trail.Joss", "raise trail " + (to + 20) + " mm to " + to + " mm");
+    offers(trail(-20), "trail.Joss", "raise trail by " + (to + 20) + " mm to " + to + " mm");
   }
 
   @Test
