@@ -13,6 +13,9 @@ final class Fitting {
   /** Names keep so far from what lies along the edges, px. */
   private static final double NAME_EDGE_PX = 4;
 
+  /** The machine is at least this share of what it could be without figures round it. */
+  private static final double LEAST_SHARE = 0.75;
+
   private Fitting() {}
 
   /**
@@ -23,7 +26,7 @@ final class Fitting {
    * @param letters how much larger than usual letters are
    */
   static ViewFrame of(Drawing drawing, Spots.Box seen, double margin, double letters) {
-    Envelope box = machine(drawing);
+    Envelope box = roomy(machine(drawing, true), machine(drawing, false), seen, margin);
     double left = 0;
     double right = 0;
     ViewFrame frame = fitted(box, seen, left, right, margin);
@@ -40,6 +43,23 @@ final class Fitting {
       frame = fitted(box, seen, left, right, margin);
     }
     return frame;
+  }
+
+  /**
+   * Dimensions keep their size on the card, so that the smaller the machine is the more of the box
+   * is theirs; with large letters that has no end. They may run out of the card before the machine
+   * is less than a share of what it could be.
+   */
+  private static Envelope roomy(
+      Envelope withFigures, Envelope bare, Spots.Box seen, double margin) {
+    double scale = fitted(withFigures, seen, 0, 0, margin).pxPerMm();
+    if (scale >= LEAST_SHARE * fitted(bare, seen, 0, 0, margin).pxPerMm()) {
+      return withFigures;
+    }
+    Envelope box = new Envelope(bare);
+    double more = (1 / LEAST_SHARE - 1) / 2;
+    box.expandBy(more * bare.getWidth(), more * bare.getHeight());
+    return box;
   }
 
   private static ViewFrame fitted(
@@ -75,11 +95,16 @@ final class Fitting {
    * card.
    */
   static Envelope machine(Drawing drawing) {
+    return machine(drawing, true);
+  }
+
+  private static Envelope machine(Drawing drawing, boolean figures) {
     Envelope box = new Envelope();
     for (Layer layer : drawing.layers()) {
       boolean written =
-          layer.id().equals(PictureLayer.DIMENSIONS.id())
-              || layer.id().equals(PictureLayer.KEPT.id());
+          figures
+              && (layer.id().equals(PictureLayer.DIMENSIONS.id())
+                  || layer.id().equals(PictureLayer.KEPT.id()));
       for (Mark mark : layer.marks()) {
         if (written && mark instanceof Mark.Words words) {
           box.expandToInclude(words.x(), words.y());

@@ -212,4 +212,18 @@ class CardWalkTest {
                     .toList());
     assertThat(bars).isEmpty();
   }
+
+  @Test
+  void figuresWithLargeLettersLeaveTheMachineToBeSeen() {
+    double plain = Hands.onFx(() -> hands.window().board().frame().pxPerMm());
+    hands.press(KeyCode.D);
+    letters(200);
+    double large = Hands.onFx(() -> hands.window().board().frame().pxPerMm());
+    assertThat(large).isGreaterThan(0.3 * plain);
+    letters(100);
+    hands.press(KeyCode.D);
+    assertThat(Hands.onFx(() -> hands.window().board().frame().pxPerMm()))
+        .as("and it comes back")
+        .isGreaterThan(0.9 * plain);
+  }
 }
