@@ -192,12 +192,12 @@ public final class SightFindings {
                     .ground()
                     .toFrame(new PointMm(standing.ground().toRoad(posture.hip()).x(), 0)));
     Optional<PartShape> wide = besideLeg(posture.hip(), side, sitting, standing);
+    double down = hip - sitting.body().foot().ankle().z();
     boolean barred =
         wide.isPresent()
             && (-Reach.ground(sitting.body(), hip, halfMm(wide.get())).flatMarginMm() > limit
-                || outRad(halfMm(wide.get()), hip - topMm(wide.get(), posture, standing))
-                    > OUT_RAD);
-    double out = outRad(side, hip - sitting.body().foot().ankle().z());
+                || outRad(halfMm(wide.get()), down) > OUT_RAD);
+    double out = outRad(side, down);
     if (f.verdict() == Verdict.PASS && out > OUT_RAD) {
       return f.withVerdict(Verdict.CAUTION)
           .withText(
@@ -222,16 +222,6 @@ public final class SightFindings {
 
   private static double outRad(double sideMm, double downMm) {
     return Math.atan2(sideMm, downMm);
-  }
-
-  /** Returns how high above the road a part reaches straight below the hip, mm. */
-  private static double topMm(PartShape shape, Posture posture, Standing standing) {
-    Geometry there = shape.outline().intersection(leg(posture.hip(), standing));
-    double top = 0;
-    for (Coordinate c : there.getCoordinates()) {
-      top = Math.max(top, standing.ground().heightMm(new PointMm(c.x, c.y)));
-    }
-    return top;
   }
 
   /** The line straight down from the hip, as far as a foot does not step over things. */
