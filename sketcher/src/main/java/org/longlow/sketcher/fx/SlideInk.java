@@ -43,8 +43,8 @@ final class SlideInk {
       }
       PointMm px = onScreen.apply(mark.where().get());
       ring(glass, px, touches(mark, slides.value()));
-      String side = mark.at() < 0 ? "left " : "right ";
-      String words = leans ? side + mark.leanWords() : mark.words();
+      String side = mark.at() < 0 ? " to the left" : " to the right";
+      String words = leans ? mark.leanWords() + side : mark.words();
       spots.stream()
           .filter(s -> s.px().distance(px) < SHARED_PX)
           .findFirst()

@@ -141,6 +141,9 @@ final class StanceSlides extends VBox {
   /** While one slider moves, its words may become fewer lines but the card keeps its place. */
   private void keepHigh(Kind now) {
     double high = words.prefHeight(words.getWidth());
+    if (now != null) {
+      high = Math.max(high, 2 * words.prefHeight(-1)); // one line becomes two once it was looked
+    }
     words.setMinHeight(now != null && now == told ? Math.max(high, words.getMinHeight()) : high);
     told = now;
   }

@@ -67,8 +67,8 @@ public final class GroundFindings {
             List.of(Sources.of(layout, demand)),
             Words.of(
                 part + " is the lowest part, ",
-                Say.mm(least),
-                " above the road; ",
+                Say.mm(Math.abs(least)),
+                least < 0 ? " below the road; " : " above the road; ",
                 Words.atLeast(limit),
                 " are asked " + demand.meaning(),
                 (least < limit ? Words.of(": raise it ", Words.atLeast(limit - least), ".") : ".")))

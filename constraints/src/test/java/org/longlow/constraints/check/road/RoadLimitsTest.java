@@ -202,6 +202,8 @@ class RoadLimitsTest {
       Standing s = stood(Stance.Kind.FULL_BUMP, Map.of("ground", road));
       Finding f = GroundFindings.of(runabout.layout(), List.of(s)).get(0);
       assertThat(f.value()).as("road %s", road).isCloseTo(lowest(road), within(1e-9));
+      assertThat(f.text()).contains(f.value() < 0 ? "mm below the road" : "mm above the road");
+      assertThat(f.text()).doesNotContain(", -");
     }
   }
 
