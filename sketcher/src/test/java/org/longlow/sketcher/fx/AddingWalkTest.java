@@ -166,6 +166,7 @@ class AddingWalkTest {
     hands.press(KeyCode.ESCAPE);
     assertThat(hands.desk().selection()).isEqualTo(Selection.NONE);
 
+    hands.click("bench-away"); // the ticket of the whole machine is back
     hands.clickAt(hands.at(1060, 640));
     hands.clickAt(hands.at(1440, 760), KeyCode.SHIFT);
     assertThat(hands.desk().selection().parts()).containsExactly("tank", "headlamp");
