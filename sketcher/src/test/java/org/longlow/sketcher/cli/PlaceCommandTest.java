@@ -156,7 +156,7 @@ class PlaceCommandTest {
     Layout heron = Demos.layout("heron");
     Study shipped = Study.of(heron);
     Path out = folder.resolve("better.json");
-    Ran ran = run("place", save(heron), "--move", "pan", "--out", out);
+    Ran ran = run("place", save(heron), "--move", "back", "--out", out);
     Study saved = Study.of(Loading.layout(out));
     assertThat(saved.failing()).isEqualTo(shipped.failing());
     assertThat(saved.count(Verdict.CAUTION)).isEqualTo(shipped.count(Verdict.CAUTION));

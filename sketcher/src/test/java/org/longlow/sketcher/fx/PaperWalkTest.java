@@ -91,8 +91,7 @@ class PaperWalkTest {
     untilSaid("paper-words", "templates on ");
     Path into = folder.resolve("made");
     CheckBox pan = hands.node("paper-part-pan", CheckBox.class);
-    tickAndWrite(pan, into);
-    assertThat(text("make-words")).contains("as soon as they are laid out");
+    assertThat(tickAndWrite(pan, into)).contains("as soon as they are laid out");
     hands.press(KeyCode.ESCAPE);
     assertThat(seen("paper-slip")).as("Escape takes that back only").isTrue();
     untilSaid("paper-words", "templates on ");
@@ -103,14 +102,14 @@ class PaperWalkTest {
   }
 
   /** Both before any answer can come back: that waits for the thread that this is done on. */
-  private void tickAndWrite(CheckBox part, Path into) {
-    Hands.onFx(
+  private String tickAndWrite(CheckBox part, Path into) {
+    return Hands.onFx(
         () -> {
           part.fire();
           TextField field = hands.node("make-folder", TextField.class);
           field.setText(into.toString());
           field.fireEvent(new ActionEvent());
-          return null;
+          return hands.node("make-words", Label.class).getText();
         });
   }
 
