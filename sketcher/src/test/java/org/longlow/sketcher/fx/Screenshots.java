@@ -146,7 +146,7 @@ public final class Screenshots {
       shot(window, folder.resolve("keys" + size + ".png"));
       press(window, "make");
       shot(window, folder.resolve("make" + size + ".png"));
-      press(window, "make-away");
+      press(window, "paper-away");
       act(
           desk,
           d -> {
