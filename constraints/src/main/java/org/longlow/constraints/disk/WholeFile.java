@@ -96,6 +96,30 @@ public final class WholeFile {
     write(target.toAbsolutePath(), content, true, Optional.empty());
   }
 
+  /** Makes a file that is being written, locked meanwhile, and hands all of it to the disk. */
+  static void fill(Leftovers.Unfinished beside, Content content, FileAttribute<?>... at)
+      throws IOException {
+    try (FileChannel channel =
+        FileChannel.open(
+            beside.path(),
+            Set.of(
+                StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS),
+            at)) {
+      beside.lock(channel);
+      OutputStream out = new BufferedOutputStream(Channels.newOutputStream(channel));
+      content.writeTo(out);
+      out.flush();
+      channel.force(true);
+    }
+  }
+
+  /** A full disk is told of a stream, without the file: returns it told of the file. */
+  static FileSystemException named(Path file, IOException e) {
+    FileSystemException named = new FileSystemException(file.toString(), null, e.getMessage());
+    named.initCause(e);
+    return named;
+  }
+
   /**
    * @param replaces what to keep, where the old file's readers are to be those of the new one
    */
@@ -113,20 +137,7 @@ public final class WholeFile {
                 PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------"))
               }
               : new FileAttribute<?>[0];
-      try (FileChannel channel =
-          FileChannel.open(
-              beside.path(),
-              Set.of(
-                  StandardOpenOption.CREATE_NEW,
-                  StandardOpenOption.WRITE,
-                  LinkOption.NOFOLLOW_LINKS),
-              at)) {
-        beside.lock(channel);
-        OutputStream out = new BufferedOutputStream(Channels.newOutputStream(channel));
-        content.writeTo(out);
-        out.flush();
-        channel.force(true);
-      }
+      fill(beside, content, at);
       if (replaces.isPresent()) {
         Readers.copy(whole, beside.path());
         kept = kept(whole, replaces.get());
@@ -142,10 +153,7 @@ public final class WholeFile {
     } catch (FileSystemException e) {
       throw e;
     } catch (IOException e) {
-      // a full disk is told of a stream, without the file
-      FileSystemException named = new FileSystemException(whole.toString(), null, e.getMessage());
-      named.initCause(e);
-      throw named;
+      throw named(whole, e);
     }
     force(folder);
     return kept;

@@ -1,10 +1,6 @@
 package org.longlow.constraints.disk;
 
-import java.io.BufferedOutputStream;
 import java.io.IOException;
-import java.io.OutputStream;
-import java.nio.channels.Channels;
-import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
@@ -13,12 +9,10 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -67,23 +61,12 @@ public final class WholeSet implements AutoCloseable {
     }
     Leftovers.Unfinished beside = Leftovers.begin(folder);
     files.put(name, beside);
-    try (FileChannel channel =
-        FileChannel.open(
-            beside.path(),
-            Set.of(
-                StandardOpenOption.CREATE_NEW,
-                StandardOpenOption.WRITE,
-                LinkOption.NOFOLLOW_LINKS))) {
-      beside.lock(channel);
-      OutputStream out = new BufferedOutputStream(Channels.newOutputStream(channel));
-      content.writeTo(out);
-      out.flush();
-      channel.force(true);
+    try {
+      WholeFile.fill(beside, content);
     } catch (FileSystemException e) {
       throw e;
     } catch (IOException e) {
-      // a full disk is told of a stream, without the file
-      throw named(place, e);
+      throw WholeFile.named(place, e);
     }
     if (Files.exists(place)) {
       Readers.copy(place, beside.path());
@@ -208,12 +191,6 @@ public final class WholeSet implements AutoCloseable {
     try (Stream<Path> files = Files.list(folder)) {
       return files.toList();
     }
-  }
-
-  private static FileSystemException named(Path file, IOException e) {
-    FileSystemException named = new FileSystemException(file.toString(), null, e.getMessage());
-    named.initCause(e);
-    return named;
   }
 
   /** Takes away what was not put in place. */

@@ -224,17 +224,15 @@ public final class SightFindings {
     return Math.atan2(sideMm, downMm);
   }
 
-  /** The line straight down from the hip, as far as a foot does not step over things. */
-  private static Geometry leg(PointMm hip, Standing standing) {
-    PointMm road = standing.ground().toRoad(hip);
-    double low = Math.min(FOOT_ROOM_MM, hip.z());
-    return Curves.line(List.of(hip, standing.ground().toFrame(new PointMm(road.x(), low))));
-  }
-
   /** Returns what stands farther out than the pan, straight below the hip, farthest of all. */
   private static Optional<PartShape> besideLeg(
       PointMm hip, double sideMm, Sitting sitting, Standing standing) {
-    Geometry leg = leg(hip, standing);
+    PointMm road = standing.ground().toRoad(hip);
+    Geometry leg =
+        Curves.line(
+            List.of(
+                hip,
+                standing.ground().toFrame(new PointMm(road.x(), Math.min(FOOT_ROOM_MM, hip.z())))));
     return standing.shapes().values().stream()
         .filter(shape -> !sitting.parts().parts().contains(shape.part()))
         .filter(shape -> !(shape.part() instanceof StandPart)) // one steps beside a leg
