@@ -51,23 +51,23 @@ public sealed interface Words {
   }
 
   /** Returns a figure, rounded to what is nearest. */
-  static Words figure(double value, Shown shown) {
+  static Words figure(double value, FigureSort shown) {
     return new Figure(value, shown, Units.Rounding.NEAREST);
   }
 
   /** Returns a figure without its unit, for the first of several that share one. */
-  static Words bare(double value, Shown shown) {
+  static Words bare(double value, FigureSort shown) {
     return new Bare(value, shown);
   }
 
   /** Returns a length, mm, of which no less will do than is said. */
   static Words atLeast(double mm) {
-    return new Figure(mm, Shown.LENGTH, Units.Rounding.AWAY);
+    return new Figure(mm, FigureSort.LENGTH, Units.Rounding.AWAY);
   }
 
   /** Returns a length, mm, of which no more will do than is said. */
   static Words atMost(double mm) {
-    return new Figure(mm, Shown.LENGTH, Units.Rounding.TOWARDS);
+    return new Figure(mm, FigureSort.LENGTH, Units.Rounding.TOWARDS);
   }
 
   /** Returns all with {@code between} between them. */
@@ -117,7 +117,8 @@ public sealed interface Words {
               .matcher(text)
               .replaceAll(
                   m -> {
-                    Shown shown = m.group(4).equals("mm") ? Shown.LENGTH : Shown.AREA;
+                    FigureSort shown =
+                        m.group(4).equals("mm") ? FigureSort.LENGTH : FigureSort.AREA;
                     String last = m.group(3) == null ? m.group(1) : m.group(3);
                     String said = units.says(Double.parseDouble(last), shown);
                     return m.group(3) == null
@@ -150,7 +151,7 @@ public sealed interface Words {
    *
    * @param value in the unit of {@code shown} that is used inside
    */
-  record Figure(double value, Shown shown, Units.Rounding rounding) implements Words {
+  record Figure(double value, FigureSort shown, Units.Rounding rounding) implements Words {
     @Override
     public String in(Units units) {
       return units.says(value, shown, rounding);
@@ -163,7 +164,7 @@ public sealed interface Words {
   }
 
   /** A figure without its unit. */
-  record Bare(double value, Shown shown) implements Words {
+  record Bare(double value, FigureSort shown) implements Words {
     @Override
     public String in(Units units) {
       return units.bare(value, shown);

@@ -9,9 +9,9 @@ import javafx.scene.input.MouseEvent;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.shape.Curves;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.PartPoints;
-import org.longlow.sketcher.desk.Shown;
 import org.longlow.sketcher.edit.Handle;
 import org.longlow.sketcher.edit.HoleEdits;
 import org.longlow.sketcher.edit.PointSnap;
@@ -60,7 +60,7 @@ final class OutlineHand implements Hand {
   }
 
   private Snapping scale() {
-    Shown shown = desk.shown().orElseThrow();
+    BoardState shown = desk.shown().orElseThrow();
     return Snapping.at(board.frame().pxPerMm(), shown.layout(), points.places(), Map.of());
   }
 
