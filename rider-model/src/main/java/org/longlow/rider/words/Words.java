@@ -4,7 +4,6 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
-import java.util.stream.Collector;
 import java.util.stream.Collectors;
 
 /** Text for people, with its figures kept as figures until it is read in some units. */
@@ -73,16 +72,6 @@ public sealed interface Words {
   /** Returns all with {@code between} between them. */
   static Words join(String between, Collection<? extends Words> all) {
     return new Joined(between, List.copyOf(all));
-  }
-
-  /** Collects with {@code between} between them. */
-  static Collector<Words, ?, Words> joining(String between) {
-    return Collectors.collectingAndThen(Collectors.toList(), all -> join(between, all));
-  }
-
-  /** Whether there is no text at all. */
-  default boolean isEmpty() {
-    return in(Units.MM).isEmpty();
   }
 
   private static Object read(Object piece, Units units) {

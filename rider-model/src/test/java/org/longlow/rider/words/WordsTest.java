@@ -3,7 +3,6 @@ package org.longlow.rider.words;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -105,10 +104,6 @@ class WordsTest {
   void alikeIsEqual() {
     assertThat(Words.of("a", HALF)).isEqualTo(Words.of("a", Words.figure(12.7, FigureSort.LENGTH)));
     assertThat(Words.of("a")).isNotEqualTo(Words.of("b"));
-    assertThat(Words.NONE.isEmpty()).isTrue();
-    assertThat(Words.of("a").isEmpty()).isFalse();
-    assertThat(Stream.of(Words.of("a"), HALF).collect(Words.joining(" ")).in(Units.IN))
-        .isEqualTo("a 1/2 in");
     assertThat(Words.of(Words.bare(25.4, FigureSort.LENGTH), " x ", HALF).in(Units.IN))
         .isEqualTo("1 x 1/2 in");
   }
