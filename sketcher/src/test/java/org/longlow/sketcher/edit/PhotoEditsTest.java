@@ -291,8 +291,7 @@ class PhotoEditsTest {
     List<Pixel> corners =
         List.of(
             new Pixel(500, 2500), new Pixel(3400, 2200), new Pixel(3300, 700), new Pixel(600, 400));
-    Layout squared =
-        PhotoEdits.squared("side", PLACES, corners, "1.2 m", "600 mm").applied(put());
+    Layout squared = PhotoEdits.squared("side", PLACES, corners, "1.2 m", "600 mm").applied(put());
     PointMm kept = at(squared, 500, 2500);
     Layout taken = PhotoEdits.asTaken("side", PLACES).applied(squared);
     assertSoundAndReadBack(taken);
