@@ -770,12 +770,7 @@ class WindowTest {
 
   private boolean noteIsWritten(Color card) {
     Point2D corner = Hands.onFx(() -> hands.window().board().localToScreen(0, 0));
-    for (int x = 32; x < 90; x++) {
-      if (far(hands.pixel(corner.add(x, 13)), card) > 0.3) {
-        return true;
-      }
-    }
-    return false;
+    return hands.pixels(corner.add(32, 13), 58).stream().anyMatch(c -> far(c, card) > 0.3);
   }
 
   @Test
