@@ -35,13 +35,16 @@ class WorthTest {
   /** The engine's box is 290 by 250 about (860, 380), its first corner at the lower left. */
   @ParameterizedTest
   @CsvSource({
-    "900, 250, engine, 0", "1060, 380, engine, 1", "900, 520, engine, 2", "760, 390, engine, 3",
-    "760, 390, pan, 0", "760, 390, anvil, 0"
+    "900, 250, engine, 0",
+    "1060, 380, engine, 1",
+    "900, 520, engine, 2",
+    "760, 390, engine, 3",
+    "760, 390, pan, 0",
+    "760, 390, anvil, 0"
   })
   void theEdgeIsTheNearest(double x, double z, String part, int edge) {
     Places now = at(new PointMm(x, z));
-    assertThat(Worth.tie(WREN, now, TieKind.ON_EDGE, List.of("lowA"), part).edge())
-        .isEqualTo(edge);
+    assertThat(Worth.tie(WREN, now, TieKind.ON_EDGE, List.of("lowA"), part).edge()).isEqualTo(edge);
   }
 
   @Test
