@@ -18,7 +18,7 @@ import org.longlow.constraints.solve.Solver;
 import org.longlow.constraints.solve.problem.SolverSettings;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.PointMm;
-import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Units;
 
 /** A pin that follows the pointer while ties and limits hold. For one thread at a time. */
@@ -112,9 +112,9 @@ public final class PinDrag {
     String moved =
         pin
             + (gone.x() < 0 ? "  \u2212" : "  +")
-            + units.says(Math.abs(gone.x()), Shown.LENGTH_IN_TENTHS)
+            + units.says(Math.abs(gone.x()), FigureSort.LENGTH_IN_TENTHS)
             + (gone.z() < 0 ? " forward  \u2212" : " forward  +")
-            + units.says(Math.abs(gone.z()), Shown.LENGTH_IN_TENTHS)
+            + units.says(Math.abs(gone.z()), FigureSort.LENGTH_IN_TENTHS)
             + " up";
     Optional<String> partner = partner(layout, pin);
     if (partner.isEmpty()) {
@@ -126,7 +126,7 @@ public final class PinDrag {
         String.format(
             Locale.ROOT,
             "%s from %s, %.1f\u00b0 from level",
-            units.says(from.length(), Shown.LENGTH_IN_TENTHS),
+            units.says(from.length(), FigureSort.LENGTH_IN_TENTHS),
             partner.get(),
             Math.toDegrees(from.angleRad())));
   }

@@ -2,7 +2,7 @@ package org.longlow.sketcher.fx;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.longlow.sketcher.desk.Shown;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.svg.drawing.Layer;
 import org.longlow.svg.drawing.Mark;
 
@@ -65,7 +65,7 @@ final class TicketSpot {
    * @param room where it may lie
    * @param width of the whole card, px
    */
-  void lay(Shown shown, String chosen, Spots.Box room, double width) {
+  void lay(BoardState shown, String chosen, Spots.Box room, double width) {
     Spots.Box picked = shown == null ? null : board.boxOf(shown, chosen);
     double high = room.height();
     if (shown != null && !ticket.isLaid() && !mayStay(chosen, picked, room)) {
@@ -156,7 +156,7 @@ final class TicketSpot {
   }
 
   /** Returns what is better not hidden: parts and people, each by its box, and above all heads. */
-  private List<Spots.Busy> busy(Shown shown) {
+  private List<Spots.Busy> busy(BoardState shown) {
     List<Spots.Busy> busy = new ArrayList<>();
     tags.heads().forEach(head -> busy.add(new Spots.Busy(head, HEAD_WEIGHT)));
     for (Layer layer : shown.drawing().layers()) {

@@ -8,7 +8,7 @@ import org.locationtech.jts.geom.util.AffineTransformation;
 import org.longlow.constraints.layout.Dimension;
 import org.longlow.constraints.stand.Measured;
 import org.longlow.rider.geom.PointMm;
-import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Units;
 import org.longlow.svg.drawing.Dimensions;
 import org.longlow.svg.drawing.Layer;
@@ -71,17 +71,17 @@ final class KeptInk {
         put(angle(subject, m, said && offMm > 0 ? offMm : ARC_MM * n, text, dims));
       }
       case LEVEL -> {
-        text += units.bare(m.value(), Shown.LENGTH);
+        text += units.bare(m.value(), FigureSort.LENGTH);
         double line = said ? a.z() + offMm : Math.max(a.z(), b.z()) + BESIDE_MM * n;
         put(dims.horizontal(subject, a.x(), a.z(), b.x(), b.z(), line, text));
       }
       case UPRIGHT -> {
-        text += units.bare(m.value(), Shown.LENGTH);
+        text += units.bare(m.value(), FigureSort.LENGTH);
         double line = said ? a.x() + offMm : Math.max(a.x(), b.x()) + BESIDE_MM * n;
         put(dims.vertical(subject, a.x(), a.z(), b.x(), b.z(), line, text));
       }
       case STRAIGHT -> {
-        text += units.bare(m.value(), Shown.LENGTH);
+        text += units.bare(m.value(), FigureSort.LENGTH);
         PointMm way = b.minus(a);
         PointMm left = way.length() > 0 ? way.left().times(1 / way.length()) : new PointMm(0, 1);
         // what is nearest to each other is seen best between the two

@@ -73,9 +73,10 @@ class LooksAndNoticesTest {
     Finding other =
         WREN.findings().stream().filter(f -> f.verdict() != Verdict.FAIL).findFirst().orElseThrow();
     assertThat(failing).isNotEmpty();
-    assertThat(Shown.marked(WREN, "")).containsExactlyInAnyOrderElementsOf(failing);
-    assertThat(Shown.marked(WREN, failing.get(0))).containsExactlyInAnyOrderElementsOf(failing);
-    List<String> picked = Shown.marked(WREN, other.id());
+    assertThat(BoardState.marked(WREN, "")).containsExactlyInAnyOrderElementsOf(failing);
+    assertThat(BoardState.marked(WREN, failing.get(0)))
+        .containsExactlyInAnyOrderElementsOf(failing);
+    List<String> picked = BoardState.marked(WREN, other.id());
     assertThat(picked).hasSize(failing.size() + 1);
     assertThat(picked.get(failing.size())).isEqualTo(other.id());
   }
@@ -84,7 +85,7 @@ class LooksAndNoticesTest {
   @Test
   void stepsAreThoseOfThePersonShown() {
     Studio studio = new Studio();
-    Shown shown =
+    BoardState shown =
         studio.draw(WREN.layout(), WREN, PictureOptions.PLAIN.withPerson("Tor"), "", false);
     assertThat(shown.steps()).isNotEmpty();
     for (Standing s : WREN.standings()) {
@@ -110,7 +111,7 @@ class LooksAndNoticesTest {
         PictureOptions.PLAIN
             .withPerson("Tor")
             .withStance(Optional.of(standing(Stance.Kind.LADEN).condition()));
-    Shown shown = studio.draw(WREN.layout(), WREN, on, "", false);
+    BoardState shown = studio.draw(WREN.layout(), WREN, on, "", false);
     assertThat(shown.standing()).contains(standing(Stance.Kind.LADEN));
     Study alone =
         new Study(other, WREN.placed(), WREN.shapes(), WREN.sittings(), List.of(), List.of());

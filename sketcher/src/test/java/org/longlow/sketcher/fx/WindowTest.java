@@ -34,8 +34,8 @@ import org.longlow.constraints.stand.Standing;
 import org.longlow.demo.Demos;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.words.Units;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.LayoutFile;
-import org.longlow.sketcher.desk.Shown;
 import org.longlow.sketcher.desk.Wren;
 import org.longlow.sketcher.edit.PinFreedom;
 import org.longlow.svg.drawing.Tone;
@@ -73,7 +73,7 @@ class WindowTest {
     FxToolkit.cleanupStages();
   }
 
-  private static Map<String, Verdict> verdicts(Shown shown) {
+  private static Map<String, Verdict> verdicts(BoardState shown) {
     return shown.study().findings().stream()
         .collect(Collectors.toMap(Finding::id, Finding::verdict, (a, b) -> a));
   }
@@ -338,7 +338,7 @@ class WindowTest {
     return Hands.onFx(() -> hands.desk().options().opening());
   }
 
-  private static double backLength(Shown shown) {
+  private static double backLength(BoardState shown) {
     return shown
         .study()
         .placed()

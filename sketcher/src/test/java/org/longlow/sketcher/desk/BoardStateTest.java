@@ -18,7 +18,7 @@ import org.longlow.sketcher.picture.Moved;
 import org.longlow.sketcher.picture.PictureOptions;
 
 /** The stance that the machine is seen in, whatever moved it there, and the heads on it. */
-class ShownTest {
+class BoardStateTest {
 
   private static final Layout LAYOUT = Wren.layout();
   private static final Study WREN = Study.of(LAYOUT);
@@ -31,7 +31,7 @@ class ShownTest {
           .findFirst()
           .orElseThrow();
 
-  private static Shown shown(Optional<Condition> stance, Moved moved) {
+  private static BoardState shown(Optional<Condition> stance, Moved moved) {
     PictureOptions options =
         PictureOptions.PLAIN
             .withPerson("Mara")
@@ -68,7 +68,7 @@ class ShownTest {
   /** The head keeps its distance from the grips, which it moves with. */
   @Test
   void headsAreWhereTheyAreOnTheDrawing() {
-    Shown shown = shown(Optional.of(BUMP), null);
+    BoardState shown = shown(Optional.of(BUMP), null);
     assertThat(shown(Optional.of(LADEN.condition()), null).heads())
         .singleElement()
         .satisfies(
@@ -92,7 +92,7 @@ class ShownTest {
   void withoutAStanceItStandsAsItIsDrawn() {
     Study alone =
         new Study(LAYOUT, WREN.placed(), WREN.shapes(), WREN.sittings(), List.of(), List.of());
-    Shown drawn = new Studio().draw(LAYOUT, alone, PictureOptions.PLAIN, "", false);
+    BoardState drawn = new Studio().draw(LAYOUT, alone, PictureOptions.PLAIN, "", false);
     assertThat(drawn.stance()).isEmpty();
     assertThat(drawn.places()).isEqualTo(WREN.placed().places());
     assertThat(drawn.shapes()).isEqualTo(WREN.shapes());
