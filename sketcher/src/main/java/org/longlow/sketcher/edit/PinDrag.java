@@ -2,14 +2,11 @@ package org.longlow.sketcher.edit;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.layout.Measure;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Tie;
 import org.longlow.constraints.place.LayoutProblem;
@@ -92,14 +89,9 @@ public final class PinDrag {
 
   private boolean moved() {
     Places now = problem.places(last.x());
-    Map<String, Measure> measures = problem.layout().measures();
+    // a measure is found anew only where a pin moved
     return before.pins().entrySet().stream()
-            .anyMatch(p -> p.getValue().distance(now.pin(p.getKey())) > STILL_MM)
-        || before.measures().entrySet().stream()
-            .anyMatch(
-                m ->
-                    Math.abs(now.measures().get(m.getKey()) - m.getValue())
-                        > STILL_MM * (measures.get(m.getKey()).dim().equals(Dim.ANGLE) ? 1e-3 : 1));
+        .anyMatch(p -> p.getValue().distance(now.pin(p.getKey())) > STILL_MM);
   }
 
   /** Returns what holds the pin back now: names of limits it slides along. */

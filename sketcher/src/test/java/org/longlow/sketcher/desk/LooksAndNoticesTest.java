@@ -209,4 +209,30 @@ class LooksAndNoticesTest {
     assertThat(worker.awaitEnd(10)).isTrue();
     assertThat(done).hasSize(3);
   }
+
+  /** What waits at the end is dropped, and the thread keeps no program alive. */
+  @Test
+  void atTheEndOnlyTheJobThatRunsIsDone() throws InterruptedException {
+    CountDownLatch begun = new CountDownLatch(1);
+    CountDownLatch go = new CountDownLatch(1);
+    List<String> done = Collections.synchronizedList(new ArrayList<>());
+    LatestWins worker = new LatestWins("test");
+    worker.queue(
+        () -> {
+          done.add(Thread.currentThread().isDaemon() ? "daemon" : "none");
+          begun.countDown();
+          try {
+            go.await(10, TimeUnit.SECONDS);
+          } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+          }
+        });
+    assertThat(begun.await(10, TimeUnit.SECONDS)).isTrue();
+    worker.ask(() -> done.add("waits"));
+    worker.close();
+    assertThat(worker.awaitEnd(0)).as("it runs still").isFalse();
+    go.countDown();
+    assertThat(worker.awaitEnd(10)).isTrue();
+    assertThat(done).containsExactly("daemon");
+  }
 }
