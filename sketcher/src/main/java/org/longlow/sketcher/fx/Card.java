@@ -144,7 +144,9 @@ final class Card extends Pane {
     }
   }
 
+  /** The finding read in it is put down first, or the card's next look would open it again. */
   private void closeList() {
+    desk.chooseFinding("");
     showList(false);
     board.requestFocus();
   }
