@@ -200,7 +200,12 @@ final class BenchPane extends VBox {
 
   /** Returns how wide it is with so many plain fields side by side, px. */
   double width(int columns) {
-    return line(columns) + EDGES_PX * TextSize.of(this);
+    return width(columns, TextSize.of(this));
+  }
+
+  /** As {@link #width(int)}, with letters so much larger than usual. */
+  static double width(int columns, double letters) {
+    return columns * TILE_PX * letters + (columns - 1) * BenchField.GAP_PX + EDGES_PX * letters;
   }
 
   private double line(int columns) {

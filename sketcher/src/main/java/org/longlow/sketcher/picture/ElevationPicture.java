@@ -65,12 +65,10 @@ public final class ElevationPicture {
     chosen(canvas, options.chosen());
     double n = options.denominator();
     AffineTransformation toRoad = toRoad(scene);
-    Drawing drawing =
-        with(
-            onRoad(canvas.drawing(scene.title()), toRoad),
-            KeptInk.layer(scene, n, options.chosen()));
+    Drawing machine = onRoad(canvas.drawing(scene.title()), toRoad);
+    Drawing drawing = with(machine, KeptInk.layer(scene, machine, n, options.chosen()));
     if (options.dimensions()) {
-      drawing = drawing.plus(DimensionInk.layer(scene, n, false));
+      drawing = drawing.plus(DimensionInk.layer(scene, drawing, n, false));
     }
     if (options.names()) {
       drawing = with(drawing, NameInk.layer(scene, drawing, toRoad, n, options.nameWidthMm()));

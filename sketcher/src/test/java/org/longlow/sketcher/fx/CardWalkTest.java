@@ -190,7 +190,7 @@ class CardWalkTest {
                     double wide = text.getLayoutBounds().getWidth();
                     PointMm at = new PointMm(board.frame().screenX(w.x()), 0);
                     double from = at.x() - w.anchor().along() * wide;
-                    if (from < Rule.WIDTH_PX || from + wide > board.getWidth()) {
+                    if (from < Rule.widthPx(letters) || from + wide > board.getWidth()) {
                       out.add(w.text() + " from " + from + " px");
                     }
                   });

@@ -186,7 +186,9 @@ public class ElevationPictureTest {
   @Test
   void dimensionWordsNeverLieOnOneAnother() {
     for (double n : new double[] {5, 10, 20}) {
-      Layer layer = DimensionInk.layer(scene, n, true);
+      Layer layer =
+          DimensionInk.layer(
+              scene, ElevationPicture.of(scene, PictureOptions.PLAIN.withDenominator(n)), n, true);
       List<Mark.Words> words =
           layer.marks().stream()
               .filter(Mark.Words.class::isInstance)
