@@ -790,7 +790,8 @@ class WindowTest {
   }
 
   private boolean noteIsWritten(Color card) {
-    Point2D corner = Hands.onFx(() -> hands.window().board().localToScreen(0, 0));
+    double tags = hands.node("tags", Tags.class).heightPx();
+    Point2D corner = Hands.onFx(() -> hands.window().board().localToScreen(0, tags));
     return hands.pixels(corner.add(32, 13), 58).stream().anyMatch(c -> far(c, card) > 0.3);
   }
 
