@@ -113,12 +113,7 @@ public final class Edits {
               + word.substring(dash + 2);
     }
     name.append(Character.toUpperCase(word.charAt(0))).append(word.substring(1));
-    String base = name.toString();
-    String free = base;
-    for (int n = 2; layout.ties().containsKey(free); n++) {
-      free = base + n;
-    }
-    return free;
+    return Fresh.name(layout, "ties", name.toString());
   }
 
   /** Returns the edit that makes the change that an offer proposes. */

@@ -14,8 +14,8 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Pin;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
-import org.longlow.sketcher.desk.Shown;
 import org.longlow.sketcher.edit.Bench;
 import org.longlow.sketcher.edit.Edits;
 import org.longlow.sketcher.edit.Target;
@@ -91,7 +91,7 @@ final class BenchPane extends VBox {
   }
 
   /** Says how the pin can move: in full once that was looked up, in short until then. */
-  private String words(String name, Pin pin, Shown shown) {
+  private String words(String name, Pin pin, BoardState shown) {
     desk.drags()
         .freedom()
         .filter(f -> f.pin().equals(name))
@@ -118,7 +118,7 @@ final class BenchPane extends VBox {
   }
 
   private void refresh() {
-    Shown shown = desk.shown().orElse(null);
+    BoardState shown = desk.shown().orElse(null);
     if (shown == null) {
       return;
     }

@@ -12,9 +12,9 @@ import javafx.scene.layout.Region;
 import javafx.scene.shape.Rectangle;
 import org.locationtech.jts.geom.Envelope;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.Session;
-import org.longlow.sketcher.desk.Shown;
 import org.longlow.sketcher.edit.Things;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Layer;
@@ -149,7 +149,7 @@ final class Board extends Region {
     desk.shown().ifPresent(s -> show(fitting(s)));
   }
 
-  private ViewFrame fitting(Shown shown) {
+  private ViewFrame fitting(BoardState shown) {
     fittedAt = shown.options().denominator();
     return Fitting.of(shown.drawing(), seen(0), MARGIN_PX, painter.letters());
   }
@@ -217,7 +217,7 @@ final class Board extends Region {
   }
 
   /** Returns where a thing is on the screen, px, or null if it has no place there. */
-  Spots.Box boxOf(Shown shown, String subject) {
+  Spots.Box boxOf(BoardState shown, String subject) {
     if (subject.startsWith("pin:")) {
       if (!shown.layout().pins().containsKey(subject.substring(4))) {
         return null;
@@ -307,7 +307,7 @@ final class Board extends Region {
   }
 
   private void refresh() {
-    Optional<Shown> shown = desk.shown();
+    Optional<BoardState> shown = desk.shown();
     Session session = desk.session().orElse(null);
     boolean begun = shown.isPresent() && session != painting && getWidth() > 0;
     if (begun) {
@@ -323,7 +323,7 @@ final class Board extends Region {
       frame = fitting(shown.get());
       askScale();
     }
-    if (shown.map(Shown::drawing).orElse(null) != painted) {
+    if (shown.map(BoardState::drawing).orElse(null) != painted) {
       paintSheet();
     }
     paintGlass();

@@ -9,8 +9,8 @@ import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
-import org.longlow.sketcher.desk.Shown;
 import org.longlow.sketcher.edit.Trouble;
 import org.longlow.svg.drawing.Tone;
 
@@ -145,7 +145,9 @@ final class Card extends Pane {
     }
   }
 
+  /** The finding read in it is put down first, or the card's next look would open it again. */
   private void closeList() {
+    desk.chooseFinding("");
     showList(false);
     board.requestFocus();
   }
@@ -305,7 +307,7 @@ final class Card extends Pane {
           cord.line().stream().mapToDouble(PointMm::z).toArray(),
           cord.line().size());
     }
-    Shown shown = desk.shown().orElse(null);
+    BoardState shown = desk.shown().orElse(null);
     if (shown != null && ticket.isVisible()) {
       Spots.Box picked = board.boxOf(shown, desk.options().chosen());
       if (picked != null) {

@@ -2,7 +2,7 @@ package org.longlow.sketcher.fx;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.longlow.sketcher.desk.Shown;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.svg.drawing.Layer;
 import org.longlow.svg.drawing.Mark;
 
@@ -23,7 +23,7 @@ final class Clear {
    * @param frame how the elevation lies there
    * @param letters how much larger than usual letters are
    */
-  static List<Spots.Busy> of(Shown shown, ViewFrame frame, double letters) {
+  static List<Spots.Busy> of(BoardState shown, ViewFrame frame, double letters) {
     List<Spots.Busy> busy = new ArrayList<>();
     heads(shown, frame).forEach(head -> busy.add(new Spots.Busy(head, HEAD_WEIGHT)));
     Fitting.words(shown.drawing(), frame, letters)
@@ -43,7 +43,7 @@ final class Clear {
   }
 
   /** Returns the squares round the heads on the card, px. */
-  static List<Spots.Box> heads(Shown shown, ViewFrame frame) {
+  static List<Spots.Box> heads(BoardState shown, ViewFrame frame) {
     return shown.heads().stream()
         .map(
             head -> {

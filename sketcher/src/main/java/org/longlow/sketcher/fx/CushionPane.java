@@ -19,8 +19,8 @@ import org.longlow.constraints.layout.FoamSpec;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.seat.FoamGrade;
 import org.longlow.rider.geom.OutOfRange;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
-import org.longlow.sketcher.desk.Shown;
 import org.longlow.sketcher.edit.Bench;
 import org.longlow.sketcher.edit.Edit;
 import org.longlow.sketcher.edit.LayerEdits;
@@ -276,7 +276,7 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
 
   /** Shows the cushion as it is now; returns whether it is still there. */
   boolean refresh() {
-    Shown shown = desk.shown().orElse(null);
+    BoardState shown = desk.shown().orElse(null);
     Optional<CushionStack> stack =
         shown == null ? Optional.empty() : CushionStack.of(shown.study(), cushion);
     if (stack.isEmpty()) {
@@ -296,7 +296,7 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
   }
 
   /** The data sheet of the layer picked, field by field. */
-  private void fill(Shown shown) {
+  private void fill(BoardState shown) {
     List<Bench.Row> rows = rows(shown);
     List<Target> wanted = rows.stream().map(Bench.Row::target).toList();
     if (!wanted.equals(List.copyOf(tiles.keySet()))) {
@@ -330,7 +330,7 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
     trouble.setManaged(!said.isEmpty());
   }
 
-  private List<Bench.Row> rows(Shown shown) {
+  private List<Bench.Row> rows(BoardState shown) {
     List<Bench.Row> rows = new ArrayList<>();
     boolean closedCell =
         part(shown.layout()).map(p -> p.layers().get(picked).closedCell()).orElse(false);

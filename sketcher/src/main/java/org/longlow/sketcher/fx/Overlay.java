@@ -15,9 +15,9 @@ import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Pin;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.DragNow;
-import org.longlow.sketcher.desk.Shown;
 import org.longlow.sketcher.edit.PinFreedom;
 import org.longlow.sketcher.edit.Things;
 import org.longlow.svg.drawing.Drawing;
@@ -48,7 +48,7 @@ final class Overlay {
   private final DrawingPainter painter;
   private final GraphicsContext gc;
   private ViewFrame frame;
-  private Shown shown;
+  private BoardState shown;
   private double width;
   private double height;
   private Spots.Box room = new Spots.Box(0, 0, 0, 0);
@@ -67,7 +67,7 @@ final class Overlay {
 
   void paint(
       Desk desk,
-      Shown now,
+      BoardState now,
       ViewFrame view,
       PointMm pointerPx,
       String hint,

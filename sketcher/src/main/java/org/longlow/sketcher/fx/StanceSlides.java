@@ -17,7 +17,7 @@ import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Travel;
 import org.longlow.constraints.stand.TravelWay;
 import org.longlow.constraints.stand.Wheels;
-import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Units;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.Slide;
@@ -217,9 +217,9 @@ final class StanceSlides extends VBox {
         ? end + " rigid"
         : end
             + " "
-            + units.bare(mm + s.droopMm(), Shown.WHOLE_LENGTH)
+            + units.bare(mm + s.droopMm(), FigureSort.WHOLE_LENGTH)
             + " of "
-            + units.says(whole, Shown.WHOLE_LENGTH);
+            + units.says(whole, FigureSort.WHOLE_LENGTH);
   }
 
   private String leans() {

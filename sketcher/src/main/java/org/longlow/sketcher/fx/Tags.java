@@ -12,8 +12,8 @@ import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.words.Units;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
-import org.longlow.sketcher.desk.Shown;
 
 /**
  * The row of tags along the upper edge of the card: each finding that fails hangs on a string over
@@ -84,7 +84,7 @@ final class Tags extends Pane {
   }
 
   private void refresh() {
-    Shown shown = desk.shown().orElse(null);
+    BoardState shown = desk.shown().orElse(null);
     List<Finding> now = shown == null ? List.of() : shown.findings();
     if (shown != null && shown.live() && System.nanoTime() - filledAt < LIVE_PAUSE_NS) {
       return;
@@ -131,7 +131,7 @@ final class Tags extends Pane {
   }
 
   private void hang(List<Finding> few, double right) {
-    Shown shown = desk.shown().orElse(null);
+    BoardState shown = desk.shown().orElse(null);
     List<Hung> hung = new ArrayList<>();
     for (Finding f : few) {
       PointMm at = shown == null || !shown.isMarked(f.id()) ? null : onScreen(shown, f);
@@ -161,7 +161,7 @@ final class Tags extends Pane {
     }
   }
 
-  private PointMm onScreen(Shown shown, Finding f) {
+  private PointMm onScreen(BoardState shown, Finding f) {
     PointMm at = shown.ground().toRoad(f.where().orElseThrow());
     return new PointMm(board.frame().screenX(at.x()), board.frame().screenY(at.z()));
   }

@@ -2,7 +2,7 @@ package org.longlow.sketcher.fx;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.longlow.sketcher.desk.Shown;
+import org.longlow.sketcher.desk.BoardState;
 
 /**
  * Where the ticket of what is picked lies on the card, and in which shape: off what is picked, over
@@ -63,7 +63,7 @@ final class TicketSpot {
    * @param room where it may lie
    * @param width of the whole card, px
    */
-  void lay(Shown shown, String chosen, Spots.Box room, double width) {
+  void lay(BoardState shown, String chosen, Spots.Box room, double width) {
     Spots.Box picked = shown == null ? null : board.boxOf(shown, chosen);
     if (shown != null && !ticket.isLaid() && !mayStay(chosen, picked, room)) {
       double lost = picked == null ? UNASKED_WEIGHT : LOST_WEIGHT;

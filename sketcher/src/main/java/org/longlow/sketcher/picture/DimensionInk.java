@@ -14,7 +14,7 @@ import org.longlow.constraints.seat.SeatParts;
 import org.longlow.constraints.shape.Cushions;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.rider.geom.PointMm;
-import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.FigureSort;
 import org.longlow.svg.drawing.Anchor;
 import org.longlow.svg.drawing.Dimensions;
 import org.longlow.svg.drawing.Drawing;
@@ -310,6 +310,6 @@ final class DimensionInk {
   }
 
   private String figure(double mm) {
-    return scene.layout().units().bare(mm, Shown.LENGTH);
+    return scene.layout().units().bare(mm, FigureSort.LENGTH);
   }
 }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.util.AffineTransformation;
+import org.locationtech.jts.geom.util.GeometryFixer;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.stand.Standing;
@@ -113,7 +114,8 @@ public final class ElevationPicture {
         if (mark instanceof Mark.Shape shape
             && shape.subject().equals(subject)
             && shape.geometry().getDimension() == 2) {
-          areas.add(shape.geometry());
+          // a boot drawn round a foot that is bent far up crosses itself at the ankle
+          areas.add(GeometryFixer.fix(shape.geometry()));
         }
       }
     }

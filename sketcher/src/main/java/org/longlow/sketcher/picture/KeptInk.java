@@ -9,7 +9,7 @@ import org.locationtech.jts.geom.util.AffineTransformation;
 import org.longlow.constraints.layout.Dimension;
 import org.longlow.constraints.stand.Measured;
 import org.longlow.rider.geom.PointMm;
-import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Units;
 import org.longlow.svg.drawing.Dimensions;
 import org.longlow.svg.drawing.Drawing;
@@ -112,7 +112,7 @@ final class KeptInk {
       double radius = said && offMm > 0 ? offMm : (ARC_MM + 4 * (Math.abs(times) - 1)) * n;
       return List.of(angle(subject, m, radius, text, dims));
     }
-    text += units.bare(m.value(), Shown.LENGTH);
+    text += units.bare(m.value(), FigureSort.LENGTH);
     PointMm way = b.minus(a);
     switch (d.along()) {
       case LEVEL -> {

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.condition.EnabledIf;
 import org.junit.jupiter.api.io.TempDir;
 import org.longlow.demo.Demos;
 import org.longlow.rider.geom.PointMm;
-import org.longlow.sketcher.desk.Shown;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.edit.Edits;
 import org.longlow.sketcher.edit.Target;
 import org.testfx.api.FxToolkit;
@@ -124,7 +124,7 @@ class CardWalkTest {
         () -> {
           List<Bounds> boxes = new ArrayList<>();
           Board board = hands.window().board();
-          for (Shown.Head head : hands.desk().shown().get().heads()) {
+          for (BoardState.Head head : hands.desk().shown().get().heads()) {
             double r = head.radiusMm() * board.frame().pxPerMm();
             double x = board.frame().screenX(head.at().x());
             double y = board.frame().screenY(head.at().z());

@@ -68,6 +68,18 @@ public class ElevationPictureTest {
   }
 
   @Test
+  void whoeverBendsAFootFarUpCanBePicked() {
+    String far = "\"pegPin\":[\"1330 mm\",\"330 mm\"]";
+    for (String near : List.of("1230 mm\",\"330 mm", "1230 mm\",\"230 mm", "1330 mm\",\"450 mm")) {
+      Study bent = Study.of(Plover.layout(far, "\"pegPin\":[\"" + near + "\"]"));
+      Drawing drawing = ElevationPicture.of(bent, PictureOptions.PLAIN.withChosen("person:Mara"));
+      assertThat(boxOf(layer(drawing, "chosen"), "person:Mara").getHeight())
+          .as(near)
+          .isGreaterThan(800);
+    }
+  }
+
+  @Test
   void everyMarkHasASubject() {
     assertThat(subjects(ElevationPicture.of(scene, FULL))).doesNotContain("");
   }

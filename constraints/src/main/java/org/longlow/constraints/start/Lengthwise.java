@@ -7,7 +7,7 @@ import org.longlow.constraints.start.SeatKit.Spots;
 import org.longlow.rider.geom.PointMm;
 
 /** Where everything is along the machine, mm ahead of the rear contact point. */
-final class Room {
+final class Lengthwise {
 
   /** Room for the front wheel to turn to full lock, from its tyre to the rails behind it, mm. */
   static final double STEER_ROOM_MM = 90;
@@ -45,7 +45,7 @@ final class Room {
   final double wheelbaseMm;
   final double floorFrontMm;
 
-  Room(
+  Lengthwise(
       Brief brief,
       Rolling rolling,
       Cargo cargo,

@@ -16,7 +16,7 @@ import org.longlow.constraints.start.Parts.Base;
 import org.longlow.rider.geom.PointMm;
 
 /** Draws the drive, what feeds it, and the exhaust of an engine. */
-final class Loading {
+final class DriveParts {
 
   private static final double PIPE_MM = 40;
   private static final double PIPE_Y_MM = -60;
@@ -24,10 +24,10 @@ final class Loading {
   private static final double SILENCER_DOWN_MM = 34;
   private static final double LEAN_SPARE_MM = 32;
 
-  private final Room room;
+  private final Lengthwise room;
   private final Draft draft;
 
-  Loading(Room room, Draft draft) {
+  DriveParts(Lengthwise room, Draft draft) {
     this.room = room;
     this.draft = draft;
   }
