@@ -13,7 +13,7 @@ final class Clear {
   private static final double HEAD_WEIGHT = 40;
 
   /** A word of the usual size is small, and says nothing once half of it is hidden. */
-  private static final double WORD_WEIGHT = 12;
+  private static final double WORD_WEIGHT = 20;
 
   private Clear() {}
 

@@ -54,6 +54,7 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
   private String cushion = "";
   private int picked;
   private double seenPx;
+  private Trouble inView;
   private OptionalDouble asked = OptionalDouble.empty();
   private boolean showsGrade;
   private static final String STEPS = "; Shift a large step, Alt a fine one";
@@ -312,6 +313,11 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
           tiles.get(r.target()).show(r);
           tiles.get(r.target()).setWide(wide, 2 * wide + BenchField.GAP_PX);
         });
+    BenchField wrong = desk.trouble().map(t -> tiles.get(t.target())).orElse(null);
+    if (wrong != null && desk.trouble().get() != inView) {
+      Reveal.later(wrong);
+    }
+    inView = desk.trouble().orElse(null);
     String said =
         desk.trouble()
             .filter(t -> t.target() instanceof Target.OfPart p && p.part().equals(cushion))

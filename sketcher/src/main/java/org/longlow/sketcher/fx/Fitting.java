@@ -41,7 +41,10 @@ final class Fitting {
     double beside = fitted(box, narrower, margin).pxPerMm();
     if (beside >= BESIDE_SHARE * frame.pxPerMm() && beside >= least) {
       frame = fitted(box, narrower, margin);
-      return frame.panned(room.x() + margin - frame.screenX(box.getMinX()), 0);
+      frame = frame.panned(room.x() + margin - frame.screenX(box.getMinX()), 0);
+      double first =
+          words(drawing, frame, letters).stream().mapToDouble(Spots.Box::x).min().orElse(seen.right());
+      return frame.panned(Math.max(0, seen.x() + NAME_EDGE_PX - first), 0);
     }
     double over = room.bottom() - margin - frame.screenY(box.getMinY());
     return 2 * over >= TicketSpot.leastHighPx(letters) ? frame.panned(0, over) : frame;

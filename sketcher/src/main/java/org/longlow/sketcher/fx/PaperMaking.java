@@ -27,6 +27,9 @@ import org.longlow.sketcher.desk.PaperWork;
  */
 final class PaperMaking extends VBox {
 
+  /** What came of it takes so much of the slip at most, px. */
+  private static final double SAID_PX = 96;
+
   private final PaperWork work;
   private final Executor owner;
   private final MakeJob job;
@@ -76,8 +79,15 @@ final class PaperMaking extends VBox {
                 Bits.words("make-agree", "Replace", "replace these files", job::agree), refuse));
     ScrollPane said = new ScrollPane(words);
     said.setFitToWidth(true);
-    said.setMaxHeight(96);
-    said.setMinHeight(0);
+    // as high as what is said, and what is longer than a few lines scrolls
+    words
+        .heightProperty()
+        .addListener(
+            o -> {
+              double high = Math.min(SAID_PX * TextSize.of(this), words.getHeight() + 2);
+              said.setMinHeight(high);
+              said.setMaxHeight(high);
+            });
     said.getStyleClass().add("slip-scroll");
     getChildren()
         .addAll(

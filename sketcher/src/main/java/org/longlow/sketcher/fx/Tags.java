@@ -169,12 +169,16 @@ final class Tags extends Pane {
   /** Returns the strings that hang down now, px of this pane; over nobody's head. */
   List<Cord> strings() {
     List<Spots.Box> heads = heads();
+    List<Spots.Box> words =
+        desk.shown()
+            .map(s -> Fitting.words(s.drawing(), board.frame(), TextSize.of(this)))
+            .orElse(List.of());
     List<Cord> strings = new ArrayList<>();
     for (Tag tag : tags) {
       if (tag.isVisible() && tag.at != null) {
         Spots.Box box =
             new Spots.Box(tag.getLayoutX(), tag.getLayoutY(), tag.getWidth(), tag.getHeight());
-        strings.add(new Cord(Strings.of(box, tag.at, heads), tag.id.equals(desk.finding())));
+        strings.add(new Cord(Strings.of(box, tag.at, heads, words), tag.id.equals(desk.finding())));
       }
     }
     return strings;

@@ -40,6 +40,9 @@ final class DimensionInk {
   private final List<Mark> marks = new ArrayList<>();
   private final WordSpots spots;
 
+  /** What is written on the machine itself, once it is known where lines run down from it. */
+  private final List<Runnable> onMachine = new ArrayList<>();
+
   private DimensionInk(Scene scene, Drawing picture, double denominator) {
     this.scene = scene;
     this.n = denominator;
@@ -78,6 +81,8 @@ final class DimensionInk {
     ink.marks.addAll(
         new Tiers(ink.dims, Tiers.Side.RIGHT, ink.box.getMaxX() + edge, ink.spots.taken())
             .lay(ink.right));
+    ink.spots.keepOff(ink.marks);
+    ink.onMachine.forEach(Runnable::run);
     return new Layer(PictureLayer.DIMENSIONS.id(), PictureLayer.DIMENSIONS.title(), ink.marks);
   }
 
@@ -143,7 +148,7 @@ final class DimensionInk {
     PointMm axis = t.minus(road(bottom));
     double rake = Math.atan2(-axis.x(), axis.z());
     if (Math.abs(rake) > 1e-3) {
-      rake("part:" + front.name(), t, rake);
+      onMachine.add(() -> rake("part:" + front.name(), t, rake));
     }
   }
 
@@ -154,7 +159,9 @@ final class DimensionInk {
     for (double radius : RAKE_RADII_MM) {
       double over = top.z() + (radius + 3.5) * n;
       double side = top.z() + (radius - 2) * n;
-      double leaning = top.x() - (radius - 2) * n * Math.tan(rakeRad);
+      // the axis leans over the whole height of the words
+      double high = radius - 2 + (rakeRad > 0 ? dims.textMm() + 0.5 : -1);
+      double leaning = top.x() - high * n * Math.tan(rakeRad);
       ways.add(
           words(subject, text, top.x() - radius * n * Math.sin(rakeRad / 2), over, Anchor.MIDDLE));
       boolean back = rakeRad > 0;
@@ -211,7 +218,9 @@ final class DimensionInk {
       left.add(span("height", 0, top, topX, topX, "height"));
     }
     if (lowest != null && low > 0) {
-      clearance(lowest, lowestName);
+      PointMm at = lowest;
+      String of = lowestName;
+      onMachine.add(() -> clearance(at, of));
     }
     List<CushionPart> pans = SeatParts.pans(scene.layout()).toList();
     pans.forEach(pan -> seat(pan, pans.size() > 1 ? pan.seat() + " seat" : "seat", full));
@@ -259,13 +268,13 @@ final class DimensionInk {
       }
     }
     String text = "clear " + figure(lowest.z());
-    double middle = lowest.z() / 2 - 0.5 * dims.textMm() * n;
-    onCard(
-        spots.best(
-            List.of(
-                words(subject, text, x + 1.2 * n, middle, Anchor.START),
-                words(subject, text, x - 1.2 * n, middle, Anchor.END)),
-            w -> w));
+    List<Mark.Words> ways = new ArrayList<>();
+    for (double share : new double[] {0.5, 0.75, 0.25}) {
+      double z = share * lowest.z() - 0.5 * dims.textMm() * n;
+      ways.add(words(subject, text, x + 1.2 * n, z, Anchor.START));
+      ways.add(words(subject, text, x - 1.2 * n, z, Anchor.END));
+    }
+    onCard(spots.best(ways, w -> w));
   }
 
   /** Places of H-point, pegs and grips from the rear contact and above the road. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.LineString;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Layer;
 import org.longlow.svg.drawing.Mark;
@@ -17,6 +18,9 @@ final class WordSpots {
   /** What it costs to lie on other words; no line costs as much. */
   private static final double ON_WORDS_COST = 1000;
 
+  /** What it costs that a hairline that is no hatching runs through, such as an extension line. */
+  private static final double STRUCK_COST = 12;
+
   /** A place liked less is worth so many squares with a line. */
   private static final double LIKING = 0.75;
 
@@ -26,6 +30,7 @@ final class WordSpots {
   private final double n;
   private final InkMap ink;
   private final List<Envelope> taken = new ArrayList<>();
+  private final List<Envelope> hairlines = new ArrayList<>();
 
   /**
    * @param picture what is drawn already
@@ -46,6 +51,18 @@ final class WordSpots {
   /** Returns the boxes of all words, drawing mm; what is added there is taken too. */
   List<Envelope> taken() {
     return taken;
+  }
+
+  /** From now on words keep off the level and upright lines among these marks, if they can. */
+  void keepOff(List<Mark> marks) {
+    for (Mark mark : marks) {
+      if (mark instanceof Mark.Shape shape && shape.geometry() instanceof LineString line) {
+        Envelope box = line.getEnvelopeInternal();
+        if (box.getWidth() == 0 || box.getHeight() == 0) {
+          hairlines.add(box);
+        }
+      }
+    }
   }
 
   /**

@@ -118,13 +118,17 @@ class BenchTest {
         .findFirst();
   }
 
-  /** A file's bare 215 of a tie is 215 mm, 8.465 in; what is typed bare is inches, as typed. */
+  /**
+   * A file's bare 215 of a tie is 215 mm, 8.465 in, nearest to 8 7/16; what is typed bare is
+   * inches, as typed.
+   */
   @Test
   void bareNumbersOfTiesAndLimitsAreShownInTheUnitsOfTheLayoutAndKeptAsTyped() {
     Layout bare = Edits.set(new Target.OfTie("headPlace"), "215").applied(layout);
     bare = Edits.set(new Target.OfLimit("backLean", true), "15").applied(bare);
     Layout inches = bare.withUnits(Units.IN);
-    assertThat(text(inches, "pin:headBottom", new Target.OfTie("headPlace"))).isEqualTo("8.465 in");
+    assertThat(text(inches, "pin:headBottom", new Target.OfTie("headPlace")))
+        .isEqualTo("8 7/16 in");
     assertThat(inches.ties().get("headPlace").is().orElseThrow().text()).isEqualTo("215");
     assertThat(text(inches, "pin:backTop", new Target.OfLimit("backLean", true)))
         .as("degrees are degrees")

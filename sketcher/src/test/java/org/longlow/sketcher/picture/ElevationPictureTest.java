@@ -22,6 +22,7 @@ import org.longlow.svg.drawing.Dimensions;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Layer;
 import org.longlow.svg.drawing.Mark;
+import org.longlow.svg.drawing.Planar;
 
 public class ElevationPictureTest {
 
@@ -203,6 +204,32 @@ public class ElevationPictureTest {
               .as("%s and %s at 1:%s", words.get(i).text(), words.get(j).text(), n)
               .isFalse();
         }
+      }
+    }
+  }
+
+  @Test
+  void noExtensionLineRunsThroughWhatIsWrittenOnTheMachine() {
+    for (double n : new double[] {5, 10, 20}) {
+      Drawing machine = ElevationPicture.of(scene, PictureOptions.PLAIN.withDenominator(n));
+      Layer layer = DimensionInk.layer(scene, machine, n, true);
+      List<Mark.Words> written =
+          layer.marks().stream()
+              .filter(Mark.Words.class::isInstance)
+              .map(Mark.Words.class::cast)
+              .filter(w -> w.text().startsWith("rake ") || w.text().startsWith("clear "))
+              .toList();
+      assertThat(written).hasSize(2);
+      for (Mark.Words words : written) {
+        Geometry box = Planar.rectangle(Labels.box(words, n));
+        assertThat(
+                layer.marks().stream()
+                    .filter(Mark.Shape.class::isInstance)
+                    .map(m -> ((Mark.Shape) m).geometry())
+                    .filter(g -> g.getDimension() == 1)
+                    .filter(g -> g.intersects(box)))
+            .as("%s at 1:%s", words.text(), n)
+            .isEmpty();
       }
     }
   }
