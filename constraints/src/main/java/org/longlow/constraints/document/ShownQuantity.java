@@ -69,4 +69,13 @@ public final class ShownQuantity {
         ? bare.group(1) + " " + unit.symbol()
         : said;
   }
+
+  /** Returns what was typed, a bare number always with its unit: nothing else says what it is. */
+  public static String withUnit(String said, Dim dim, Units units) {
+    String typed = typed(said, dim, units);
+    Matcher bare = BARE.matcher(typed);
+    return bare.matches() && bare.group(2) == null && !dim.equals(Dim.NUMBER)
+        ? typed + " " + Unit.of(dim).symbol()
+        : typed;
+  }
 }

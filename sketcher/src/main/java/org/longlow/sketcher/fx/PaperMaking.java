@@ -44,6 +44,9 @@ final class PaperMaking extends VBox {
   private final Button refuse;
   private Path into;
 
+  /** The folder offered last. */
+  private String offered = "";
+
   /** Where the sheets go that are being laid out; null if nobody asked for them yet. */
   private Path waiting;
 
@@ -102,12 +105,13 @@ final class PaperMaking extends VBox {
     refresh();
   }
 
-  /** Offers a folder, unless one was chosen before. */
+  /** Offers a folder, unless one was chosen before; that of another machine is none. */
   void offer(Path beside) {
     waiting = null; // what was asked of the slip before is not meant for this one
-    if (folder.getText().isBlank()) {
+    if (folder.getText().isBlank() || folder.getText().equals(offered)) {
       folder.setText(beside.toString());
     }
+    offered = beside.toString();
   }
 
   /** Returns whether there was something to give up or to refuse. */
