@@ -43,7 +43,10 @@ final class Fitting {
       frame = fitted(box, narrower, margin);
       frame = frame.panned(room.x() + margin - frame.screenX(box.getMinX()), 0);
       double first =
-          words(drawing, frame, letters).stream().mapToDouble(Spots.Box::x).min().orElse(seen.right());
+          words(drawing, frame, letters).stream()
+              .mapToDouble(Spots.Box::x)
+              .min()
+              .orElse(seen.right());
       return frame.panned(Math.max(0, seen.x() + NAME_EDGE_PX - first), 0);
     }
     double over = room.bottom() - margin - frame.screenY(box.getMinY());
