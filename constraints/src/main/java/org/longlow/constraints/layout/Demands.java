@@ -35,12 +35,12 @@ public record Demands(List<String> rules, Map<Key, Formula> limits) {
     TIP("tip", "8 deg", "tipping angle on the stand over every edge, at least");
 
     private final String word;
-    private final String standard;
+    private final Formula standard;
     private final String meaning;
 
     Key(String word, String standard, String meaning) {
       this.word = word;
-      this.standard = standard;
+      this.standard = Formula.parse(standard);
       this.meaning = meaning;
     }
 
@@ -50,7 +50,7 @@ public record Demands(List<String> rules, Map<Key, Formula> limits) {
 
     /** The default limit. */
     public Formula standard() {
-      return Formula.parse(standard);
+      return standard;
     }
 
     public String meaning() {
