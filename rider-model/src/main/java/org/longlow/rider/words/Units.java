@@ -128,7 +128,7 @@ public enum Units {
    * as {@code 65 3/8 in} for 1661 mm, a shorter one as it was given. What is kept is not rounded.
    */
   public String inField(double mm) {
-    return this == IN && Math.abs(mm) >= SHOP_IN * INCH_MM ? says(mm, Shown.LENGTH) : given(mm);
+    return this == IN && Math.abs(mm) >= SHOP_IN * INCH_MM ? says(mm, FigureSort.LENGTH) : given(mm);
   }
 
   private static String inches(double in, Rounding rounding) {
