@@ -182,4 +182,13 @@ class PaperWorkTest {
     assertThat(work.words()).contains("of A0");
     assertThat(work.pages()).allMatch(p -> p.paper().name().equals("A0"));
   }
+
+  @Test
+  void papersGoBesideTheFileOrIntoAFolderOfTheUsers() {
+    Path home = Path.of("home", "ann");
+    assertThat(PaperWork.folder(Optional.of(Path.of("shop")), home, "wren"))
+        .isEqualTo(Path.of("shop", "wren-made"));
+    assertThat(PaperWork.folder(Optional.empty(), home, "wren"))
+        .isEqualTo(Path.of("home", "ann", "Longlow", "wren"));
+  }
 }

@@ -6,6 +6,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.longlow.constraints.document.Document;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
@@ -69,5 +71,15 @@ class AddableTest {
         .containsExactly("tie distance");
     assertThat(Addable.of(WREN).stream().filter(a -> a.matches("anvil"))).isEmpty();
     assertThat(Addable.of(WREN)).allMatch(a -> a.matches(" "));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"crew", "rider", "Person", "passenger", "pillion", "people"})
+  void somebodyIsFoundByAnyWordForThem(String word) {
+    assertThat(Addable.of(WREN).stream().filter(a -> a.matches(word)).map(Addable::title))
+        .contains("person woman", "person man");
+    assertThat(Addable.of(WREN).stream().filter(a -> a.matches(word + " man")))
+        .extracting(Addable::title)
+        .containsExactly("person man");
   }
 }
