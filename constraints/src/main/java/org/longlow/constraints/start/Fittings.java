@@ -36,7 +36,7 @@ final class Fittings {
   private static final GeometryFactory FACTORY = new GeometryFactory();
 
   static final double STAND_Y_MM = 258;
-  static final double STAND_LEAN_DEG = 13;
+  static final double STAND_LEAN_DEG = 13.5;
   private static final double STAND_MM = 20;
 
   private final Lengthwise room;

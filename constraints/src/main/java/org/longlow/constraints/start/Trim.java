@@ -65,8 +65,8 @@ final class Trim {
     if (!balance()) {
       return List.of(unbalanced());
     }
-    tuning = new Weighing(trial()).sprung(tuning);
     for (int round = 0; round < STAND_ROUNDS; round++) {
+      tuning = new Weighing(trial()).sprung(tuning);
       tuning = new Weighing(trial()).stood(tuning);
     }
     return List.of();

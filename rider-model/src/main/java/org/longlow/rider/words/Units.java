@@ -9,9 +9,10 @@ import java.util.Locale;
  * <p>In inches a length of {@value #SHOP_IN} in or more is a dimension to build by and is said to
  * the nearest 1/16 in, such as {@code 12 5/16 in}. A shorter one is a gap, a thickness or a
  * tolerance: to 0.01 in, such as {@code 0.47 in}, but for one that is a sixteenth exactly, such as
- * {@code 1/2 in}. A short length somebody wrote down is shown to 0.001 in where it is no sixteenth,
- * so that it is known again. What is to be done at least ({@link Rounding#AWAY}) or at most ({@link
- * Rounding#TOWARDS}) is rounded to that side.
+ * {@code 1/2 in}. A length somebody wrote down is shown to 0.001 in where it is no sixteenth, so
+ * that it is known again. What is to be done at least ({@link Rounding#AWAY}) or at most ({@link
+ * Rounding#TOWARDS}) is rounded to that side. Two figures of which one is held to the other are
+ * said finer ({@link #finer}) where this would hide which is the greater.
  */
 public enum Units {
   /** Millimetres, kilograms, newtons. */
@@ -29,6 +30,9 @@ public enum Units {
   public static final double INCH_MM = 25.4;
 
   private static final int SIXTEENTHS = 16;
+
+  /** Decimals of a length that is said in hundredths of an inch. */
+  private static final int IN_DECIMALS = 2;
 
   private final String word;
 
@@ -58,20 +62,41 @@ public enum Units {
 
   /** Returns a figure with its unit, rounded to one side. */
   public String says(double value, FigureSort shown, Rounding rounding) {
+    return says(value, shown, rounding, 0);
+  }
+
+  /**
+   * Returns a figure with its unit and so many decimals more than usual, 1 or more, never in
+   * fractions.
+   */
+  public String finer(double value, FigureSort shown, int more) {
+    return says(value, shown, Rounding.NEAREST, more);
+  }
+
+  private String says(double value, FigureSort shown, Rounding rounding, int more) {
     if (Double.isNaN(value)) {
       return "-";
     }
     if (Double.isInfinite(value)) {
       return value > 0 ? "no end" : "-no end";
     }
+    if (more > 0) {
+      int decimals =
+          this == MM ? shown.metricDecimals : shown.isLength() ? IN_DECIMALS : shown.inchDecimals;
+      return Decimals.upTo(decimals + more, value * factor(shown)) + sign(shown);
+    }
     if (this == IN && shown.isLength()) {
       return inches(value / INCH_MM, rounding) + " in";
     }
-    double turned = value * factor(shown);
-    return said(turned, shown) + sign(shown);
+    return said(value * factor(shown), shown, rounding) + sign(shown);
   }
 
-  private String said(double turned, FigureSort shown) {
+  private String said(double turned, FigureSort shown, Rounding rounding) {
+    if (rounding != Rounding.NEAREST) {
+      double steps = Math.pow(10, this == MM ? shown.metricDecimals : shown.inchDecimals);
+      double size = round(Math.abs(turned) * steps, rounding) / steps;
+      return said(Math.copySign(size, turned), shown, Rounding.NEAREST);
+    }
     if (shown == FigureSort.LENGTH_IN_TENTHS || shown == FigureSort.MASS_IN_TENTHS) {
       return Decimals.tenths(turned);
     }
@@ -140,7 +165,7 @@ public enum Units {
       return signed(in, sixteenths, fraction(sixteenths));
     }
     double hundredths = round(size * 100, rounding) / 100;
-    return signed(in, hundredths, Decimals.upTo(2, hundredths));
+    return signed(in, hundredths, Decimals.upTo(IN_DECIMALS, hundredths));
   }
 
   private static String signed(double value, double size, String said) {

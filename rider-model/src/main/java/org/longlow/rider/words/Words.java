@@ -3,6 +3,7 @@ package org.longlow.rider.words;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
@@ -51,27 +52,39 @@ public sealed interface Words {
 
   /** Returns a figure, rounded to what is nearest. */
   static Words figure(double value, FigureSort shown) {
-    return new Figure(value, shown, Units.Rounding.NEAREST);
+    return new Figure(value, shown, Units.Rounding.NEAREST, 0);
   }
 
   /** Returns a figure without its unit, for the first of several that share one. */
   static Words bare(double value, FigureSort shown) {
-    return new Bare(value, shown);
+    return new Bare(value, shown, 0);
   }
 
   /** Returns a length, mm, of which no less will do than is said. */
   static Words atLeast(double mm) {
-    return new Figure(mm, FigureSort.LENGTH, Units.Rounding.AWAY);
+    return new Figure(mm, FigureSort.LENGTH, Units.Rounding.AWAY, 0);
   }
 
   /** Returns a length, mm, of which no more will do than is said. */
   static Words atMost(double mm) {
-    return new Figure(mm, FigureSort.LENGTH, Units.Rounding.TOWARDS);
+    return new Figure(mm, FigureSort.LENGTH, Units.Rounding.TOWARDS, 0);
   }
 
   /** Returns all with {@code between} between them. */
   static Words join(String between, Collection<? extends Words> all) {
     return new Joined(between, List.copyOf(all));
+  }
+
+  /**
+   * Returns the same text with the figures that are one of these values said with so many decimals
+   * more.
+   */
+  default Words finer(Set<Double> values, int more) {
+    return this;
+  }
+
+  private static Object finer(Object piece, Set<Double> values, int more) {
+    return piece instanceof Words words ? words.finer(values, more) : piece;
   }
 
   private static Object read(Object piece, Units units) {
@@ -139,11 +152,18 @@ public sealed interface Words {
    * A figure.
    *
    * @param value in the unit of {@code shown} that is used inside
+   * @param more decimals than usual
    */
-  record Figure(double value, FigureSort shown, Units.Rounding rounding) implements Words {
+  record Figure(double value, FigureSort shown, Units.Rounding rounding, int more)
+      implements Words {
     @Override
     public String in(Units units) {
-      return units.says(value, shown, rounding);
+      return more > 0 ? units.finer(value, shown, more) : units.says(value, shown, rounding);
+    }
+
+    @Override
+    public Words finer(Set<Double> values, int digits) {
+      return values.contains(value) ? new Figure(value, shown, rounding, digits) : this;
     }
 
     @Override
@@ -153,10 +173,19 @@ public sealed interface Words {
   }
 
   /** A figure without its unit. */
-  record Bare(double value, FigureSort shown) implements Words {
+  record Bare(double value, FigureSort shown, int more) implements Words {
     @Override
     public String in(Units units) {
-      return units.bare(value, shown);
+      if (more == 0) {
+        return units.bare(value, shown);
+      }
+      String said = units.finer(value, shown, more);
+      return said.substring(0, said.length() - units.sign(shown).length());
+    }
+
+    @Override
+    public Words finer(Set<Double> values, int digits) {
+      return values.contains(value) ? new Bare(value, shown, digits) : this;
     }
 
     @Override
@@ -175,6 +204,11 @@ public sealed interface Words {
     }
 
     @Override
+    public Words finer(Set<Double> values, int more) {
+      return new Pieces(pieces.stream().map(p -> Words.finer(p, values, more)).toList());
+    }
+
+    @Override
     public String toString() {
       return in(Units.MM);
     }
@@ -189,6 +223,11 @@ public sealed interface Words {
     }
 
     @Override
+    public Words finer(Set<Double> figures, int more) {
+      return new Filled(pattern, values.stream().map(v -> Words.finer(v, figures, more)).toList());
+    }
+
+    @Override
     public String toString() {
       return in(Units.MM);
     }
@@ -199,6 +238,11 @@ public sealed interface Words {
     @Override
     public String in(Units units) {
       return all.stream().map(w -> w.in(units)).collect(Collectors.joining(between));
+    }
+
+    @Override
+    public Words finer(Set<Double> values, int more) {
+      return new Joined(between, all.stream().map(w -> w.finer(values, more)).toList());
     }
 
     @Override

@@ -34,6 +34,9 @@ class WordsTest {
     assertThat(Words.atLeast(6.1).in(Units.IN)).isEqualTo("0.25 in");
     assertThat(Words.atMost(6.1).in(Units.IN)).isEqualTo("0.24 in");
     assertThat(Words.atLeast(6.1).in(Units.MM)).isEqualTo("6.1 mm");
+    assertThat(Words.atLeast(50.91).in(Units.MM)).isEqualTo("51 mm");
+    assertThat(Words.atLeast(50.9).in(Units.IN)).isEqualTo("2.01 in");
+    assertThat(Words.atMost(50.99).in(Units.MM)).isEqualTo("50.9 mm");
   }
 
   /** Whoever goes by what is said has gone far enough, and by less than what a step is too far. */

@@ -58,6 +58,19 @@ public final class PaperWork {
   }
 
   /**
+   * Returns where the papers of a machine go unless somebody says otherwise: beside its file, or,
+   * where it has none, into a folder of the user's own.
+   *
+   * @param beside the folder of its file
+   * @param home of the user
+   */
+  public static Path folder(Optional<Path> beside, Path home, String machine) {
+    return beside
+        .map(there -> there.resolve(machine + "-made"))
+        .orElseGet(() -> home.resolve("Longlow").resolve(machine));
+  }
+
+  /**
    * Begins with a machine; of parts chosen before, those that it has stay ticked. Paper that nobody
    * chose is what is usual where its units are.
    */

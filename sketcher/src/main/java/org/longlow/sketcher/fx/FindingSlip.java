@@ -15,6 +15,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.SaidFigures;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.rider.words.Units;
 import org.longlow.sketcher.desk.BoardState;
@@ -207,6 +208,7 @@ final class FindingSlip extends VBox {
       }
       Units units = ShownUnits.of(desk);
       Label subject = Bits.wrapped(f.subject(), "finding-subject");
+      SaidFigures said = f.said(units);
       Label figure = Bits.label(f.figure(units), "finding-figure");
       figure.setMinWidth(USE_PREF_SIZE);
       HBox.setHgrow(subject, Priority.ALWAYS);
@@ -222,10 +224,11 @@ final class FindingSlip extends VBox {
               .add(
                   Bits.wrapped(
                       "limit "
-                          + f.unit().says(f.limit(), units)
+                          + said.limit()
                           + ", "
-                          + (f.margin() < 0 ? "short by " : "room ")
-                          + f.unit().says(Math.abs(f.margin()), units),
+                          + (f.margin() < 0
+                              ? "short by " + said.margin().replaceFirst("^-", "")
+                              : "room " + said.margin()),
                       "finding-detail"));
         }
         box.getChildren()
@@ -248,13 +251,7 @@ final class FindingSlip extends VBox {
       }
       setGraphic(box);
       setAccessibleText(
-          f.subject()
-              + " "
-              + f.verdict().says()
-              + ", "
-              + f.unit().says(f.value(), units)
-              + ". "
-              + f.text(units));
+          f.subject() + " " + f.verdict().says() + ", " + said.value() + ". " + f.text(units));
     }
   }
 }

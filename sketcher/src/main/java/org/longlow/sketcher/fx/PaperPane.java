@@ -205,9 +205,8 @@ final class PaperPane extends HBox {
         .ifPresent(
             s ->
                 making.offer(
-                    s.folder()
-                        .orElse(Path.of(System.getProperty("user.dir")))
-                        .resolve(s.layout().name() + "-made")));
+                    PaperWork.folder(
+                        s.folder(), Path.of(System.getProperty("user.home")), s.layout().name())));
     if (work.choice().kind() == Kind.TEMPLATES) {
       parts.begin();
     } else {

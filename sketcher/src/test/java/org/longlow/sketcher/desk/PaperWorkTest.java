@@ -196,4 +196,13 @@ class PaperWorkTest {
     assertThat(inches.withPaper("roll 24 in").withUsualPaper(Units.IN, Units.MM).paper())
         .isEqualTo("roll 24 in");
   }
+
+  @Test
+  void papersGoBesideTheFileOrIntoAFolderOfTheUsers() {
+    Path home = Path.of("home", "ann");
+    assertThat(PaperWork.folder(Optional.of(Path.of("shop")), home, "wren"))
+        .isEqualTo(Path.of("shop", "wren-made"));
+    assertThat(PaperWork.folder(Optional.empty(), home, "wren"))
+        .isEqualTo(Path.of("home", "ann", "Longlow", "wren"));
+  }
 }

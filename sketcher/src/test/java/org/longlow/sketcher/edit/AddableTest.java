@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.longlow.constraints.document.Change;
 import org.longlow.constraints.document.Document;
 import org.longlow.constraints.layout.Demands;
@@ -105,5 +107,15 @@ class AddableTest {
     assertThat(titled(WREN, "limit inside").help()).isEqualTo("1 pin 1 part");
     assertThat(titled(WREN, "limit gap").help()).isEqualTo("2 parts");
     assertThat(titled(WREN, "limit measure").help()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"crew", "rider", "Person", "passenger", "pillion", "people"})
+  void somebodyIsFoundByAnyWordForThem(String word) {
+    assertThat(Addable.of(WREN).stream().filter(a -> a.matches(word)).map(Addable::title))
+        .contains("person woman", "person man");
+    assertThat(Addable.of(WREN).stream().filter(a -> a.matches(word + " man")))
+        .extracting(Addable::title)
+        .containsExactly("person man");
   }
 }

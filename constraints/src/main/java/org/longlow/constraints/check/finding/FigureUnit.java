@@ -53,8 +53,13 @@ public enum FigureUnit {
 
   /** Returns a figure in the units asked for, such as {@code 12 5/16 in}. */
   public String says(double value, Units units) {
+    return says(value, units, 0);
+  }
+
+  /** Returns a figure with so many decimals more than usual. */
+  String says(double value, Units units, int more) {
     if (shown != null) {
-      return units.says(value, shown);
+      return more > 0 ? units.finer(value, shown, more) : units.says(value, shown);
     }
     if (Double.isNaN(value)) {
       return "-";
@@ -62,6 +67,6 @@ public enum FigureUnit {
     if (Double.isInfinite(value)) {
       return value > 0 ? "no end" : "-no end";
     }
-    return Decimals.upTo(decimals, this == SHARE ? 100 * value : value) + sign;
+    return Decimals.upTo(decimals + more, this == SHARE ? 100 * value : value) + sign;
   }
 }
