@@ -2,7 +2,6 @@ package org.longlow.sketcher.fx;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.geometry.BoundingBox;
@@ -13,38 +12,23 @@ import javafx.scene.control.ScrollBar;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.Region;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIf;
-import org.junit.jupiter.api.io.TempDir;
 import org.longlow.demo.Demos;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.edit.Edits;
 import org.longlow.sketcher.edit.Target;
-import org.testfx.api.FxToolkit;
 
 /**
  * The machine on the card keeps its place and is not hidden, in small windows and large letters.
  */
-@EnabledIf(
-    value = "org.longlow.sketcher.fx.WindowTest#textCanBeLaidOut",
-    disabledReason = "the window toolkit lacks the system's text libraries (libpango) here")
-class CardWalkTest {
-
-  @TempDir Path folder;
-  private Hands hands;
+@Windowed
+class CardWalkTest extends Walk {
 
   @BeforeEach
   void open() throws Exception {
-    hands = Hands.at(folder.resolve("home"), List.of(Demos.layout("heron")));
-    hands.click("machine-heron");
-  }
-
-  @AfterEach
-  void leave() throws Exception {
-    FxToolkit.cleanupStages();
+    begin(Demos.layout("heron"));
   }
 
   /** Leaves the window so much of its 1280 x 800 px; the rest is padding. */
@@ -96,23 +80,14 @@ class CardWalkTest {
     for (int percent : new int[] {100, 200}) {
       letters(percent);
       for (String subject : List.of("", "part:pan", "pin:backTop")) {
-        Hands.onFx(
-            () -> {
-              hands.desk().choose(subject);
-              return null;
-            });
-        hands.settle();
+        pick(subject);
         Bounds ticket = at(hands.node("bench-ticket", Node.class));
         for (Bounds head : heads()) {
           assertThat(ticket.intersects(head)).as(percent + " %, " + subject).isFalse();
         }
       }
     }
-    Hands.onFx(
-        () -> {
-          hands.desk().choose("");
-          return null;
-        });
+    pick("");
     hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT3);
     assertThat(hands.node("bench-ticket", Node.class).isVisible()).isFalse();
     hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT1);
@@ -203,12 +178,7 @@ class CardWalkTest {
   @Test
   void theCushionBenchScrollsWhereItsLettersAreTooLarge() {
     letters(200);
-    Hands.onFx(
-        () -> {
-          hands.desk().choose("part:pan");
-          return null;
-        });
-    hands.settle();
+    pick("part:pan");
     hands.press(KeyCode.B);
     Bounds slip = at(hands.node("cushion-ticket", Node.class));
     Bounds board = at(hands.window().board());

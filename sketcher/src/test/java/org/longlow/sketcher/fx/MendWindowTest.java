@@ -2,18 +2,14 @@ package org.longlow.sketcher.fx;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Point2D;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIf;
-import org.junit.jupiter.api.io.TempDir;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.mend.Offer;
@@ -22,34 +18,22 @@ import org.longlow.sketcher.desk.Mends;
 import org.longlow.sketcher.desk.Wren;
 import org.longlow.sketcher.edit.Edits;
 import org.longlow.sketcher.edit.Target;
-import org.testfx.api.FxToolkit;
 
 /** A finding is mended by pointer and by keys. */
-@EnabledIf(
-    value = "org.longlow.sketcher.fx.WindowTest#textCanBeLaidOut",
-    disabledReason = "the window toolkit lacks the system's text libraries (libpango) here")
-class MendWindowTest {
+@Windowed
+class MendWindowTest extends Walk {
 
   private static final String KNEE = "gap.engine.Mara";
 
-  @TempDir Path folder;
-  private Hands hands;
-
   @BeforeEach
   void open() throws Exception {
-    hands = Hands.at(folder.resolve("home"), List.of(Wren.layout()));
-    hands.click("machine-wren");
+    begin(Wren.layout());
     Hands.onFx(
         () -> {
           hands.desk().chooseFinding(KNEE);
           return null;
         });
     hands.settle();
-  }
-
-  @AfterEach
-  void leave() throws Exception {
-    FxToolkit.cleanupStages();
   }
 
   private Optional<Mends> mends() {

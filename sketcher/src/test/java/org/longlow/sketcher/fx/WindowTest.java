@@ -23,11 +23,8 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.paint.Color;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIf;
-import org.junit.jupiter.api.io.TempDir;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Layout;
@@ -40,13 +37,10 @@ import org.longlow.sketcher.desk.LayoutFile;
 import org.longlow.sketcher.desk.Wren;
 import org.longlow.sketcher.edit.PinFreedom;
 import org.longlow.svg.drawing.Tone;
-import org.testfx.api.FxToolkit;
 
 /** The builder's walk through the window, with real pointer and key events. */
-@EnabledIf(
-    value = "textCanBeLaidOut",
-    disabledReason = "the window toolkit lacks the system's text libraries (libpango) here")
-class WindowTest {
+@Windowed
+class WindowTest extends Walk {
 
   /** On Linux the toolkit lays out text by libpango; where that is missing no window opens. */
   static boolean textCanBeLaidOut() {
@@ -61,17 +55,9 @@ class WindowTest {
     }
   }
 
-  @TempDir Path folder;
-  private Hands hands;
-
   @BeforeEach
   void open() throws Exception {
-    hands = Hands.at(folder.resolve("home"), List.of(Wren.layout()));
-  }
-
-  @AfterEach
-  void leave() throws Exception {
-    FxToolkit.cleanupStages();
+    openOn(Wren.layout());
   }
 
   private static Map<String, Verdict> verdicts(BoardState shown) {
@@ -110,24 +96,14 @@ class WindowTest {
   void aThingIsRenamedWhereverItIsNamedAndTakenOutOnceItWasSaidWhatGoesWithIt() {
     hands.click("machine-wren");
     Layout before = hands.layout();
-    Hands.onFx(
-        () -> {
-          hands.desk().choose("pin:backTop");
-          return null;
-        });
-    hands.settle().typeInto("entry-name", "crest").settle();
+    pick("pin:backTop").typeInto("entry-name", "crest").settle();
     assertThat(hands.layout().pins()).containsKey("crest").doesNotContainKey("backTop");
     hands.until(
         "the pin is still picked", () -> hands.desk().options().chosen().equals("pin:crest"));
     hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT2).press(KeyCode.SHORTCUT, KeyCode.Z);
     assertThat(hands.layout()).isSameAs(before);
 
-    Hands.onFx(
-        () -> {
-          hands.desk().choose("pin:backTop");
-          return null;
-        });
-    hands.settle().typeInto("entry-name", "backLow").settle();
+    pick("pin:backTop").typeInto("entry-name", "backLow").settle();
     assertThat(hands.layout()).as("a name that is taken").isSameAs(before);
     assertThat(hands.desk().trouble().orElseThrow().refused().words()).contains("already backLow");
     hands.press(KeyCode.ESCAPE);
@@ -288,8 +264,7 @@ class WindowTest {
   @Test
   void heronsBackRestIsDraggedAFindingChangesVerdictAndIsPickedInItsStance() throws Exception {
     hands.abandon();
-    hands = Hands.at(folder.resolve("home"), List.of(Demos.layout("heron")));
-    hands.click("machine-heron");
+    begin(Demos.layout("heron"));
     Layout before = hands.layout();
     Map<String, Verdict> verdictsBefore = verdicts(hands.shown());
     hands.drag("backTop", -45, 25).letGo();
@@ -331,8 +306,7 @@ class WindowTest {
   @Test
   void aSectionIsOpenedBySliderAndByHandAndStopsWhereItFirstComesTooClose() throws Exception {
     hands.abandon();
-    hands = Hands.at(folder.resolve("home"), List.of(Demos.layout("heron")));
-    hands.click("machine-heron");
+    begin(Demos.layout("heron"));
     double from =
         hands.shown().study().findings().stream()
             .filter(f -> f.from().isPresent())
@@ -381,12 +355,6 @@ class WindowTest {
     hands.moveTo(new Point2D(after.getX() + 300, after.getY() - 130));
     assertThat(far(hands.pixel(after.add(-4.5, 0)), ink)).isLessThan(0.25);
     assertThat(far(hands.pixel(before.add(-4.5, 0)), ink)).as("it is gone").isGreaterThan(0.3);
-  }
-
-  private static double far(Color a, Color b) {
-    return Math.max(
-        Math.abs(a.getRed() - b.getRed()),
-        Math.max(Math.abs(a.getGreen() - b.getGreen()), Math.abs(a.getBlue() - b.getBlue())));
   }
 
   @Test
@@ -543,12 +511,7 @@ class WindowTest {
     hands.typeInto("field-wheelbase", "1640 mm + 3 mm + 2 mm + 1 mm + 0.5 mm");
     hands.typeInto("field-panSpan", "panLength + 50 mm");
     for (String subject : List.of("", "pin:panFront", "part:pan", "person:Tor")) {
-      Hands.onFx(
-          () -> {
-            hands.desk().choose(subject);
-            return null;
-          });
-      hands.settle();
+      pick(subject);
       assertThat(Hands.onFx(() -> Shortened.in(hands.window()))).as(subject).isEmpty();
       assertThat(Hands.onFx(() -> Shortened.nameless(hands.window()))).as(subject).isEmpty();
     }
@@ -571,7 +534,7 @@ class WindowTest {
     hands.until("the copy", () -> Files.exists(copy));
     hands.abandon();
 
-    hands = Hands.at(folder.resolve("home"), List.of());
+    openOn();
     hands.click("recent-mine-json");
     assertThat(hands.layout().measures().get("wheelbase").is().text()).isEqualTo("1660 mm");
     hands.click("answer-take-it-up-again");
@@ -719,12 +682,7 @@ class WindowTest {
   void anotherThingIsReadFromItsNameDown() {
     hands.click("machine-wren");
     for (String subject : List.of("part:pan", "pin:backTop")) {
-      Hands.onFx(
-          () -> {
-            hands.desk().choose(subject);
-            return null;
-          });
-      hands.settle();
+      pick(subject);
       ScrollPane scroll =
           Hands.onFx(() -> (ScrollPane) hands.node("bench", Parent.class).lookup(".slip-scroll"));
       assertThat(Hands.onFx(scroll::getVvalue)).as(subject).isZero();
