@@ -2,7 +2,6 @@ package org.longlow.constraints.start;
 
 import java.util.Optional;
 import java.util.Set;
-import org.longlow.constraints.layout.SolidPart;
 import org.longlow.constraints.start.SeatKit.Spots;
 import org.longlow.rider.geom.PointMm;
 
@@ -116,11 +115,8 @@ final class Lengthwise {
         .allMatch(
             item -> {
               double top = Rails.DECK_MM + item.heightMm();
-              // of an engine the cylinder stands high, the gearbox behind it does not
-              double rear =
-                  item.kind() == SolidPart.Kind.ENGINE ? Cargo.LOW_SHARE * item.lengthMm() : 0;
               return behindBackMm(seatX, new PointMm(behindFromMm + item.lengthMm(), top)) >= off
-                  && behindBackMm(seatX, new PointMm(behindFromMm + rear, top)) >= off;
+                  && behindBackMm(seatX, new PointMm(behindFromMm + item.lowMm(), top)) >= off;
             });
   }
 

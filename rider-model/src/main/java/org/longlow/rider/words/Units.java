@@ -9,8 +9,8 @@ import java.util.Locale;
  * <p>In inches a length of {@value #SHOP_IN} in or more is a dimension to build by and is said to
  * the nearest 1/16 in, such as {@code 12 5/16 in}. A shorter one is a gap, a thickness or a
  * tolerance: to 0.01 in, such as {@code 0.47 in}, but for one that is a sixteenth exactly, such as
- * {@code 1/2 in}. A length somebody wrote down is shown to 0.001 in where it is no sixteenth, so
- * that it is known again. What is to be done at least ({@link Rounding#AWAY}) or at most ({@link
+ * {@code 1/2 in}. A short length somebody wrote down is shown to 0.001 in where it is no sixteenth,
+ * so that it is known again. What is to be done at least ({@link Rounding#AWAY}) or at most ({@link
  * Rounding#TOWARDS}) is rounded to that side.
  */
 public enum Units {
@@ -121,6 +121,16 @@ public enum Units {
     double in = mm / INCH_MM;
     double nearest = Math.rint(in * SIXTEENTHS) / SIXTEENTHS;
     return (Math.abs(nearest - in) < EXACT_IN ? fraction(nearest) : Decimals.upTo(3, in)) + " in";
+  }
+
+  /**
+   * Returns a length as it stands in a field: one to build by as it is said everywhere else, such
+   * as {@code 65 3/8 in} for 1661 mm, a shorter one as it was given. What is kept is not rounded.
+   */
+  public String inField(double mm) {
+    return this == IN && Math.abs(mm) >= SHOP_IN * INCH_MM
+        ? says(mm, FigureSort.LENGTH)
+        : given(mm);
   }
 
   private static String inches(double in, Rounding rounding) {

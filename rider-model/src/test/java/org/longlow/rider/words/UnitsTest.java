@@ -121,6 +121,20 @@ class UnitsTest {
     assertThat(Units.MM.given(mm)).isEqualTo(metric);
   }
 
+  /** From 4 in on as everywhere else; 1661 mm is 65.394 in, which is nearest to 65 6/16. */
+  @ParameterizedTest
+  @CsvSource({
+    "1661, 65 3/8 in, 1661 mm",
+    "-1661, -65 3/8 in, -1661 mm",
+    "101.6, 4 in, 101.6 mm",
+    "100, 3.937 in, 100 mm",
+    "1.65, 0.065 in, 1.65 mm"
+  })
+  void aFieldSaysALengthAsAShopReadsIt(double mm, String in, String metric) {
+    assertThat(Units.IN.inField(mm)).isEqualTo(in);
+    assertThat(Units.MM.inField(mm)).isEqualTo(metric);
+  }
+
   @Test
   void shiftsHaveTheirSign() {
     assertThat(Units.MM.signed(12)).isEqualTo("+12.0");

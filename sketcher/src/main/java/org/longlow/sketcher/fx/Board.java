@@ -48,8 +48,8 @@ final class Board extends Region {
   private final Canvas sheet = new Canvas();
   private final Canvas glass = new Canvas();
   private final PhotoLayer photos;
-  private DrawingPainter painter;
-  private Overlay overlay;
+  private DrawingPainter painter = new DrawingPainter(Look.DAY.palette());
+  private Overlay overlay = new Overlay(painter, glass.getGraphicsContext2D());
   private ViewFrame frame = new ViewFrame(0.4, 60, 600);
   private boolean fitted = true;
   private double fittedAt;
@@ -151,7 +151,12 @@ final class Board extends Region {
 
   private ViewFrame fitting(BoardState shown) {
     fittedAt = shown.options().denominator();
-    return Fitting.of(shown.drawing(), seen(0), MARGIN_PX, painter == null ? 1 : painter.letters());
+    return Fitting.of(shown.drawing(), seen(0), MARGIN_PX, painter.letters());
+  }
+
+  /** Whether the machine is shown as it is fitted in, not as somebody moved it. */
+  boolean isFitted() {
+    return fitted;
   }
 
   boolean inches() {
@@ -172,7 +177,7 @@ final class Board extends Region {
 
   /** Draws anew what lies over the card. */
   void paintGlass() {
-    if (overlay != null && sheet.getWidth() > 0) {
+    if (sheet.getWidth() > 0) {
       paintOverCard();
     }
   }
@@ -203,11 +208,12 @@ final class Board extends Region {
 
   /** Returns the card without rules and what lies along its edges, px. */
   private Spots.Box seen(double edgePx) {
+    double rule = Rule.widthPx(painter.letters());
     return new Spots.Box(
-        Rule.WIDTH_PX + edgePx,
+        rule + edgePx,
         upperMarginPx + edgePx,
-        getWidth() - Rule.WIDTH_PX - rightMarginPx - 2 * edgePx,
-        getHeight() - Rule.WIDTH_PX - upperMarginPx - 2 * edgePx);
+        getWidth() - rule - rightMarginPx - 2 * edgePx,
+        getHeight() - rule - upperMarginPx - 2 * edgePx);
   }
 
   /** Returns where a thing is on the screen, px, or null if it has no place there. */
@@ -237,16 +243,7 @@ final class Board extends Region {
         box.expandToInclude(at.x(), at.z());
       }
     }
-    return subject.isEmpty() || box.isNull() ? null : onScreen(box);
-  }
-
-  /** Returns a box of the drawing on the screen, px. */
-  Spots.Box onScreen(Envelope mm) {
-    return new Spots.Box(
-        frame.screenX(mm.getMinX()),
-        frame.screenY(mm.getMaxY()),
-        mm.getWidth() * frame.pxPerMm(),
-        mm.getHeight() * frame.pxPerMm());
+    return subject.isEmpty() || box.isNull() ? null : frame.onScreen(box);
   }
 
   /** Names what is under the pointer; empty for nothing. */
@@ -342,7 +339,7 @@ final class Board extends Region {
 
   private void askScale() {
     // larger letters need the room that they had on a smaller machine
-    double wanted = frame.denominator() * (painter == null ? 1 : painter.letters());
+    double wanted = frame.denominator() * painter.letters();
     double has = desk.options().denominator();
     if (Math.abs(wanted / has - 1) > SCALE_SLACK) {
       desk.look(o -> o.withDenominator(wanted));
@@ -350,7 +347,7 @@ final class Board extends Region {
   }
 
   private void paintSheet() {
-    if (painter == null || sheet.getWidth() <= 0) {
+    if (sheet.getWidth() <= 0) {
       return;
     }
     GraphicsContext gc = sheet.getGraphicsContext2D();
@@ -366,8 +363,7 @@ final class Board extends Region {
               painted = s.drawing();
             });
     Rule.paint(gc, painter, frame, inches, w, h);
-    boolean dims = desk.shown().map(s -> s.options().dimensions()).orElse(false);
-    Rule.note(gc, painter, Rule.note(dims, inches));
+    Rule.note(gc, painter, Rule.note(desk.options().dimensions(), inches), upperMarginPx);
     afterPaint.run();
   }
 
@@ -378,7 +374,7 @@ final class Board extends Region {
     if (desk.shown().isPresent()) {
       overlay.keepIn(seen(LABEL_EDGE_PX), slips.get());
       overlay.paint(desk, desk.shown().get(), frame, pointer, hint, w, h);
-      SlideInk.paint(overlay, p -> onScreen(p), desk.slides());
+      SlideInk.paint(overlay, this::onScreen, desk.slides());
       if (hand != null) {
         hand.paint(overlay);
       }

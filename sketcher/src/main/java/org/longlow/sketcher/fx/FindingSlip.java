@@ -94,6 +94,11 @@ final class FindingSlip extends VBox {
     }
   }
 
+  /** Letters have another size now, and signs with them. */
+  void grow() {
+    list.refresh();
+  }
+
   /** Returns the label that counts them. */
   Label head() {
     return count;

@@ -135,8 +135,8 @@ public final class DimensionedElevation {
 
   private static Drawing of(Scene scene, double denominator, boolean full) {
     PictureOptions plain = PictureOptions.PLAIN.withDenominator(denominator);
-    Drawing drawing =
-        ElevationPicture.of(scene, plain).plus(DimensionInk.layer(scene, denominator, full));
+    Drawing machine = ElevationPicture.of(scene, plain);
+    Drawing drawing = machine.plus(DimensionInk.layer(scene, machine, denominator, full));
     return drawing.plus(notes(scene, drawing, denominator, full));
   }
 

@@ -173,6 +173,9 @@ class AdditionsTest {
     assertThat(seats.parts().values().stream().flatMap(p -> p.seatOf().stream()).distinct())
         .containsExactly("rider", "pillion");
     assertThat(seats.parts()).hasSize(WREN.parts().size() + 3);
+    assertThat(person.seats()).as("no other seat").containsExactly("rider");
+    Layout two = Tried.of(seats, Additions.person(Sex.FEMALE));
+    assertThat(two.crew().get("woman").seats()).as("nobody's seat").containsExactly("pillion");
   }
 
   @Test

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIf;
 import org.junit.jupiter.api.io.TempDir;
 import org.longlow.constraints.document.Change;
+import org.longlow.constraints.layout.LampPart;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.TubePart;
 import org.longlow.rider.geom.PointMm;
@@ -126,6 +127,15 @@ class AddingWalkTest {
       hands.press(KeyCode.SHORTCUT, KeyCode.Z);
     }
     assertThat(hands.layout()).isSameAs(before);
+  }
+
+  @Test
+  void enterTakesWhatIsCalledJustSo() {
+    take("plate");
+    hands.clickAt(hands.at(-200, 700));
+    assertThat(hands.desk().options().chosen()).as("not the plate lamp").startsWith("part:plate");
+    String name = hands.desk().options().chosen().substring("part:".length());
+    assertThat(((LampPart) hands.layout().parts().get(name)).type()).isEqualTo(LampPart.Kind.PLATE);
   }
 
   @Test

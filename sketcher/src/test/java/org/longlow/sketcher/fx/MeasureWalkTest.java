@@ -5,8 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javafx.geometry.Point2D;
 import javafx.scene.input.KeyCode;
@@ -164,9 +162,7 @@ class MeasureWalkTest {
 
   /** The colours of some pixels in a row. */
   private Set<Color> row(Point2D at) {
-    return IntStream.range(0, 40)
-        .mapToObj(dx -> hands.pixel(at.add(dx, 0)))
-        .collect(Collectors.toSet());
+    return Set.copyOf(hands.pixels(at, 40));
   }
 
   @Test

@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javafx.event.Event;
 import javafx.geometry.Point2D;
+import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -305,6 +306,26 @@ class WindowTest {
     assertThat(worst.verdict()).isEqualTo(Verdict.FAIL);
     assertThat(hands.desk().finding()).isEqualTo(worst.id());
     assertThat(hands.shown().standing().map(Standing::condition)).isEqualTo(worst.stance());
+  }
+
+  @Test
+  void theListOfFindingsStaysAwayOnceItIsPutAway() {
+    hands.click("machine-wren");
+    Node list = hands.node("findings-ticket", Node.class);
+    hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT3).settle();
+    assertThat(list.isVisible()).isTrue();
+    hands.press(KeyCode.ESCAPE).settle();
+    assertThat(list.isVisible()).isFalse();
+    Hands.onFx(
+        () -> {
+          hands.desk().chooseFinding(hands.shown().findings().get(0).id());
+          return null;
+        });
+    hands.settle();
+    assertThat(list.isVisible()).as("a finding picked is read there").isTrue();
+    hands.press(KeyCode.ESCAPE).settle();
+    hands.click("stance-full-bump").settle();
+    assertThat(list.isVisible()).as("what the card shows next").isFalse();
   }
 
   @Test
@@ -769,13 +790,9 @@ class WindowTest {
   }
 
   private boolean noteIsWritten(Color card) {
-    Point2D corner = Hands.onFx(() -> hands.window().board().localToScreen(0, 0));
-    for (int x = 32; x < 90; x++) {
-      if (far(hands.pixel(corner.add(x, 13)), card) > 0.3) {
-        return true;
-      }
-    }
-    return false;
+    double tags = hands.node("tags", Tags.class).heightPx();
+    Point2D corner = Hands.onFx(() -> hands.window().board().localToScreen(0, tags));
+    return hands.pixels(corner.add(32, 13), 58).stream().anyMatch(c -> far(c, card) > 0.3);
   }
 
   @Test
