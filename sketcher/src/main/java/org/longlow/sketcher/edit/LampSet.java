@@ -3,9 +3,13 @@ package org.longlow.sketcher.edit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
+import org.longlow.constraints.check.finding.FigureUnit;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.document.Change;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.Unit;
@@ -69,6 +73,21 @@ public final class LampSet {
     this.study = study;
     this.layout = study.layout();
     spots = new LampSpots(study);
+  }
+
+  /** Returns whether all words of what is searched for begin a word of its title. */
+  public static boolean matches(String search) {
+    List<String> described = List.of((TITLE + " law indicators plate").split(" "));
+    return List.of(search.strip().toLowerCase(Locale.ROOT).split("\\s+")).stream()
+        .allMatch(word -> described.stream().anyMatch(d -> d.startsWith(word)));
+  }
+
+  /** Returns whether a finding says that a lamp is lacking. */
+  public static boolean isAsked(Finding finding) {
+    return finding.group() == FindingGroup.LAW
+        && finding.unit() == FigureUnit.COUNT
+        && finding.margin() < 0
+        && finding.value() < finding.limit();
   }
 
   /**
