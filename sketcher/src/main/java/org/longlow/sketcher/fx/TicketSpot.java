@@ -115,8 +115,7 @@ final class TicketSpot {
     if (placedFor == null
         || picked == null
         || !isNew(chosen)
-        || placedLetters != TextSize.of(ticket)
-        || !board.frame().equals(placedIn)) {
+        || placedLetters != TextSize.of(ticket)) {
       return false;
     }
     bench.setColumns(columns);
@@ -135,6 +134,7 @@ final class TicketSpot {
     }
     most = at.bottom() - tight.y(); // it grows downwards only
     placedFor = chosen;
+    placedIn = board.frame();
     return true;
   }
 
