@@ -225,11 +225,6 @@ public final class Quantities {
     return Optional.ofNullable(dims.get(name));
   }
 
-  /** Returns the names of all measures of the file. */
-  Set<String> names() {
-    return names;
-  }
-
   /** Returns the measures that some formula uses. */
   Set<String> used() {
     return used;

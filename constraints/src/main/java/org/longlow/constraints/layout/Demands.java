@@ -38,7 +38,7 @@ public record Demands(List<String> rules, Map<Key, Formula> limits) {
     TIP("tip", "8 deg", 90, "tipping angle on the stand over every edge, at least");
 
     private final String word;
-    private final String standard;
+    private final Formula standard;
     private final double most;
     private final String meaning;
 
@@ -48,7 +48,7 @@ public record Demands(List<String> rules, Map<Key, Formula> limits) {
 
     Key(String word, String standard, double most, String meaning) {
       this.word = word;
-      this.standard = standard;
+      this.standard = Formula.parse(standard);
       this.most = most;
       this.meaning = meaning;
     }
@@ -59,7 +59,7 @@ public record Demands(List<String> rules, Map<Key, Formula> limits) {
 
     /** The default limit. */
     public Formula standard() {
-      return Formula.parse(standard);
+      return standard;
     }
 
     /** The most that may be asked, in the unit of the default; the least is 0. */

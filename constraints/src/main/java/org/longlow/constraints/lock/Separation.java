@@ -21,6 +21,7 @@ final class Separation {
   private final double[] minus = new double[3];
   private final double[] onA = new double[3];
   private final double[] onB = new double[3];
+  private double kept;
 
   /** Begins with a direction, from the second body to the first, such as that of their middles. */
   void begin(double dx, double dy, double dz) {
@@ -39,16 +40,34 @@ final class Separation {
    * @param cutMm nothing beyond this matters, mm, &gt; 0
    */
   double mm(Convex a, Convex b, double cutMm) {
+    kept = 0;
+    search(a, b, cutMm, 0, null);
+    return kept;
+  }
+
+  /**
+   * Returns whether some plane keeps the two so far apart that they stay {@code cutMm} apart while
+   * the first turns about an axis by so little that no point of it goes farther than {@code
+   * mostMm}: towards the plane it goes only that much of it as the plane's direction is square to
+   * the axis.
+   */
+  boolean keeps(Convex a, Convex b, double cutMm, double mostMm, SteeringAxis axis) {
+    kept = 0;
+    return search(a, b, cutMm, mostMm, axis);
+  }
+
+  /** Returns whether a plane was found that keeps the cut; what planes keep is kept. */
+  private boolean search(Convex a, Convex b, double cutMm, double mostMm, SteeringAxis axis) {
     simplex.clear();
     if (Math.abs(v[0]) + Math.abs(v[1]) + Math.abs(v[2]) < 1000 * LEAST_MM) {
       v[0] = 1; // any direction will do to begin with
     }
-    double kept = 0;
     double before = Double.POSITIVE_INFINITY;
     for (int step = 0; step < MOST_STEPS; step++) {
       double length = Math.sqrt(v[0] * v[0] + v[1] * v[1] + v[2] * v[2]);
       if (length < LEAST_MM) {
-        return 0;
+        kept = 0;
+        return false;
       }
       for (int k = 0; k < 3; k++) {
         minus[k] = -v[k];
@@ -61,20 +80,28 @@ final class Separation {
         on += v[k] * w[k];
       }
       kept = Math.max(kept, on / length);
-      if (kept >= cutMm) {
-        return kept;
+      double turned = axis == null ? kept : (on - mostMm * squareTo(axis)) / length;
+      if (turned >= cutMm) {
+        return true;
       }
       boolean inHull = simplex.size() > 0;
       if (inHull && (length - kept <= BOUND_MM || length >= before)) {
-        return kept;
+        return false;
       }
       before = inHull ? length : before;
       simplex.add(w, onB);
       if (!simplex.nearest(v)) {
-        return 0;
+        kept = 0;
+        return false;
       }
     }
-    return kept;
+    return false;
+  }
+
+  /** How much of the direction tried is square to an axis, mm. */
+  private double squareTo(SteeringAxis axis) {
+    double ahead = v[0] * axis.up().z() - v[2] * axis.up().x();
+    return Math.sqrt(ahead * ahead + v[1] * v[1]);
   }
 
   /** Puts the point of the second body that was nearest into {@code out}. */

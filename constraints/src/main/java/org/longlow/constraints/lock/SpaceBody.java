@@ -29,6 +29,8 @@ public final class SpaceBody {
   private final Places places;
   private List<Convex> pieces;
   private List<double[]> middles;
+  private Boolean symmetrical;
+  private Box box;
   private final Map<SteeringAxis, Around> around = new IdentityHashMap<>();
   private final Map<SteeringAxis, List<Around>> aroundPieces = new IdentityHashMap<>();
 
@@ -55,6 +57,13 @@ public final class SpaceBody {
 
   /** Returns whether its right side is the mirror image of its left. */
   boolean symmetrical() {
+    if (symmetrical == null) {
+      symmetrical = isSymmetrical();
+    }
+    return symmetrical;
+  }
+
+  private boolean isSymmetrical() {
     return prisms.stream().allMatch(p -> prisms.stream().anyMatch(q -> mirror(p, q)));
   }
 
@@ -64,6 +73,38 @@ public final class SpaceBody {
 
   public String name() {
     return name;
+  }
+
+  /** The box of its outlines over their breadths, in the axes of the machine. */
+  private record Box(Envelope side, double from, double to) {
+
+    double apartMm(Box other) {
+      if (side.isNull() || other.side.isNull()) {
+        return Double.POSITIVE_INFINITY;
+      }
+      double across = Math.max(0, Math.max(from - other.to, other.from - to));
+      return Math.hypot(side.distance(other.side), across);
+    }
+  }
+
+  /** Returns a distance that the outlines of this and another keep as they are, mm. */
+  double apartMm(SpaceBody other) {
+    return box().apartMm(other.box());
+  }
+
+  private Box box() {
+    if (box == null) {
+      Envelope side = new Envelope();
+      double from = Double.POSITIVE_INFINITY;
+      double to = Double.NEGATIVE_INFINITY;
+      for (Prism prism : prisms) {
+        side.expandToInclude(prism.outline().getEnvelopeInternal());
+        from = Math.min(from, prism.across().from());
+        to = Math.max(to, prism.across().to());
+      }
+      box = new Box(side, from, to);
+    }
+    return box;
   }
 
   List<Convex> pieces() {

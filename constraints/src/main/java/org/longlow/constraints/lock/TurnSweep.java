@@ -2,6 +2,7 @@ package org.longlow.constraints.lock;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.longlow.rider.geom.PointMm;
 
 /**
@@ -21,9 +22,13 @@ public final class TurnSweep {
   /** Outlines of round things lie inside of them by less than this, mm. */
   private static final double ROUND_MM = 1;
 
+  /** How often turns are halved to find that a pair is nowhere near. */
+  private static final int SCREENED = 3;
+
   private final SteeringAxis axis;
   private final SteeringAxis other;
   private final Separation separation = new Separation();
+  private final Separation screen = new Separation();
   private final double[] on = new double[3];
 
   private List<Turned> moving;
@@ -52,6 +57,9 @@ public final class TurnSweep {
 
   /** Returns whether two bodies touch as they are. */
   public static boolean touch(SpaceBody one, SpaceBody other) {
+    if (one.apartMm(other) > BOUND_MM + ROUND_MM) {
+      return false; // their pieces keep to these boxes but for what is round
+    }
     Separation separation = new Separation();
     for (Convex a : one.pieces()) {
       for (Convex b : other.pieces()) {
@@ -100,6 +108,9 @@ public final class TurnSweep {
     best = cutMm + BOUND_MM;
     where = null;
     for (Near pair : pairs) {
+      if (keepsMore(pair, pair.from, pair.to, SCREENED)) {
+        continue;
+      }
       // most come nearest at full lock; where else turns end, the pair is not near
       if (best > 0 && pair.to == toRad) {
         look(pair, toRad);
@@ -110,6 +121,37 @@ public final class TurnSweep {
       within(pair, pair.from, pair.to);
     }
     return where == null ? null : new Closest(best - BOUND_MM, bestRad, where);
+  }
+
+  /**
+   * Returns whether a pair, turned between two turns, surely keeps more than the best gap so far. A
+   * plane that keeps them apart at the middle goes on doing so: a point turns square to the axis,
+   * so that towards the plane it comes no faster than its distance from the axis times how much of
+   * the plane's direction is square to the axis. What is farther out than {@code reachMm} is not
+   * near.
+   *
+   * @param halvings how often the turns may be halved to find that out
+   */
+  private boolean keepsMore(Near pair, double from, double to, int halvings) {
+    if (other != null || best <= 0) {
+      return false;
+    }
+    double middle = (from + to) / 2;
+    double most = pair.reachMm * (to - from) / 2;
+    Turned a = moving.get(pair.i);
+    a.turn(middle);
+    a.point(middles.get(pair.i), on);
+    double[] past = pastMiddles.get(pair.j);
+    screen.begin(on[0] - past[0], on[1] - past[1], on[2] - past[2]);
+    // a gap that is looked at may come out smaller than it is by that bound, and what is by so much
+    // farther out than the reach may yet be as near
+    double cut = best + 3 * Separation.BOUND_MM;
+    if (screen.keeps(a, still.get(pair.j), cut, most, axis)) {
+      return true;
+    }
+    return halvings > 0
+        && keepsMore(pair, from, middle, halvings - 1)
+        && keepsMore(pair, middle, to, halvings - 1);
   }
 
   private double look(Near pair, double rad) {
@@ -226,12 +268,17 @@ public final class TurnSweep {
       return pairs;
     }
     still = past.pieces();
+    // what of the other body no place of this one comes near is near to no piece of it
+    int[] candidates =
+        IntStream.range(0, others.size())
+            .filter(j -> window(whole, others.get(j), from, to, mm + ROUND_MM) != null)
+            .toArray();
     for (int i = 0; i < ones.size(); i++) {
       Around a = ones.get(i);
       if (window(a, wholePast, from, to, mm + ROUND_MM) == null) {
         continue;
       }
-      for (int j = 0; j < others.size(); j++) {
+      for (int j : candidates) {
         Around b = others.get(j);
         double[] turns = window(a, b, from, to, mm);
         if (turns != null) {

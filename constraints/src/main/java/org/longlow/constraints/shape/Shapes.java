@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.FrontPart;
@@ -154,6 +155,21 @@ public final class Shapes {
     return part instanceof FrontPart front
         ? frontBody(front, places)
         : of(part, places, false).prisms();
+  }
+
+  /**
+   * Returns how far the body of a part reaches beyond the box of its pins in side view, mm; empty
+   * where that does not follow from bars between its pins.
+   */
+  public static OptionalDouble beyondPinsMm(Part part, Places places) {
+    // a bar is what lies within half its width of the line between two pins, which is in their box
+    if (part instanceof FrontPart front) {
+      return OptionalDouble.of(places.value(front.tube()) / 2);
+    }
+    if (part instanceof SwingarmPart arm) {
+      return OptionalDouble.of(places.value(arm.depth()) / 2);
+    }
+    return OptionalDouble.empty();
   }
 
   /**

@@ -44,7 +44,8 @@ public record Ground(PointMm rearContact, PointMm frontContact) {
   /** Returns a point of the frame in the axes of the road: x from the rear contact, z up. */
   public PointMm toRoad(PointMm p) {
     PointMm d = p.minus(rearContact);
-    return new PointMm(along().dot(d), along().cross(d));
+    PointMm along = along();
+    return new PointMm(along.dot(d), along.cross(d));
   }
 
   /** Returns a point of the road's axes in those of the frame. */

@@ -117,8 +117,7 @@ public final class OnStand {
     front = wheel(wheels.frontTyre());
     rear = wheel(wheels.rearTyre());
     double wheelbase = parked.ground().wheelbaseMm();
-    steepestRad =
-        Math.min(MOST_LEAN_RAD, new LeanClearance(wheelbase, front, rear).steepestRollRad());
+    steepestRad = Math.min(MOST_LEAN_RAD, LeanClearance.steepestRollRad(wheelbase, front, rear));
   }
 
   private static LeanClearance.Wheel wheel(Tyre tyre) {

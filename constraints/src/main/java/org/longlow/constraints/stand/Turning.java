@@ -1,10 +1,9 @@
 package org.longlow.constraints.stand;
 
-import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.machine.chassis.Tyre;
 import org.longlow.constraints.machine.ride.LeanClearance;
 import org.longlow.constraints.machine.ride.OnTyres;
@@ -43,7 +42,6 @@ public final class Turning {
   private final LeanClearance.Wheel front;
   private final LeanClearance.Wheel rear;
   private final State[] steps;
-  private final Set<String> onWheels = new HashSet<>();
   private final Map<State, Places> places = new IdentityHashMap<>();
 
   /**
@@ -74,6 +72,19 @@ public final class Turning {
       double dz = z - from.z();
       return road.heightMm(along.x() * dx + along.z() * dz, yMm, along.x() * dz - along.z() * dx);
     }
+
+    /**
+     * Returns the least height over the road that anything in a box of the elevation can have, mm:
+     * it is linear in x and z, so that a corner is lowest, and which one its slopes tell.
+     *
+     * @param yMm to the side leaned to; what is nearer to the middle is higher
+     */
+    public double leastMm(Envelope box, double yMm) {
+      double byX = road.byX() * along.x() - road.byZ() * along.z();
+      double byZ = road.byX() * along.z() + road.byZ() * along.x();
+      return heightMm(
+          byX > 0 ? box.getMinX() : box.getMaxX(), yMm, byZ > 0 ? box.getMinY() : box.getMaxY());
+    }
   }
 
   /**
@@ -88,17 +99,7 @@ public final class Turning {
     Tyre rearTyre = Tyres.of(wheels.rear(), standing.places());
     front = new LeanClearance.Wheel(frontTyre.freeRadiusMm(), frontTyre.sectionRadiusMm());
     rear = new LeanClearance.Wheel(rearTyre.freeRadiusMm(), rearTyre.sectionRadiusMm());
-    double steepest =
-        new LeanClearance(standing.ground().wheelbaseMm(), front, rear).steepestRollRad();
-    standing
-        .shapes()
-        .values()
-        .forEach(
-            shape -> {
-              if (shape.part().pins().stream().anyMatch(wheels::carries)) {
-                onWheels.add(shape.part().name());
-              }
-            });
+    double steepest = LeanClearance.steepestRollRad(standing.ground().wheelbaseMm(), front, rear);
     steps = new State[(int) Math.ceil(steepest / STEP_RAD)];
   }
 
@@ -175,9 +176,43 @@ public final class Turning {
     return centre.z() <= 2 * crown ? roll : Math.max(0, on.idealRollRad(centre.x(), y, centre.z()));
   }
 
+  /** Returns whether a part goes with a wheel; else the frame carries it. */
+  public boolean goesWithWheel(PartShape shape) {
+    for (String pin : shape.part().pins()) {
+      if (wheels.carries(pin)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Returns where the pins are in the stance that it begins with. */
+  public Places placesBefore() {
+    return standing.places();
+  }
+
+  /** Returns how far a pin is in {@code state} from where it is in the stance, mm. */
+  public PointMm shift(String pin, State state) {
+    return at(pin, state).minus(standing.places().pin(pin));
+  }
+
+  /** Returns the box of the pins of a part where the wheels are in {@code state}. */
+  public Envelope pins(PartShape shape, State state) {
+    Envelope box = new Envelope();
+    for (String pin : shape.part().pins()) {
+      PointMm at = at(pin, state);
+      box.expandToInclude(at.x(), at.z());
+    }
+    return box;
+  }
+
+  private PointMm at(String pin, State state) {
+    return wheels.pin(pin, state.frontTravelMm(), state.rearTravelMm());
+  }
+
   /** Returns the body of a part of the stance where the wheels are in {@code state}. */
   public List<Prism> body(PartShape shape, State state) {
-    if (!onWheels.contains(shape.part().name())) {
+    if (!goesWithWheel(shape)) {
       return shape.prisms(); // carried by the frame
     }
     Places there =

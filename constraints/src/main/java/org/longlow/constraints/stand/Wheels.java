@@ -220,6 +220,9 @@ public record Wheels(
    * What is fixed to a fork slider shifts with it; what is fixed to a link or arm turns with it.
    */
   private static PointMm carried(WheelPath path, PointMm point, double travelMm) {
+    if (travelMm == 0) {
+      return point; // exactly, where rounding would leave the drawn place
+    }
     PointMm now = path.axle(travelMm);
     if (path instanceof WheelPath.Arc arc) {
       double turn = now.minus(arc.pivot()).angleRad() - arc.drawn().minus(arc.pivot()).angleRad();

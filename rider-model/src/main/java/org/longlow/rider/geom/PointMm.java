@@ -56,9 +56,12 @@ public record PointMm(double x, double z) {
 
   /** Returns this vector turned by {@code angleRad} counter-clockwise about the origin. */
   public PointMm turned(double angleRad) {
-    double c = Math.cos(angleRad);
-    double s = Math.sin(angleRad);
-    return new PointMm(c * x - s * z, s * x + c * z);
+    return turnedTo(unit(angleRad));
+  }
+
+  /** Returns this vector turned as the x axis is turned to a unit vector. */
+  public PointMm turnedTo(PointMm ahead) {
+    return new PointMm(ahead.x * x - ahead.z * z, ahead.z * x + ahead.x * z);
   }
 
   /** Returns this point turned by {@code angleRad} counter-clockwise about {@code centre}. */

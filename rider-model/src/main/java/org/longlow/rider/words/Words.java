@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Pattern;
-import java.util.stream.Collector;
 import java.util.stream.Collectors;
 
 /** Text for people, with its figures kept as figures until it is read in some units. */
@@ -52,38 +51,28 @@ public sealed interface Words {
   }
 
   /** Returns a figure, rounded to what is nearest. */
-  static Words figure(double value, Shown shown) {
+  static Words figure(double value, FigureSort shown) {
     return new Figure(value, shown, Units.Rounding.NEAREST, 0);
   }
 
   /** Returns a figure without its unit, for the first of several that share one. */
-  static Words bare(double value, Shown shown) {
+  static Words bare(double value, FigureSort shown) {
     return new Bare(value, shown, 0);
   }
 
   /** Returns a length, mm, of which no less will do than is said. */
   static Words atLeast(double mm) {
-    return new Figure(mm, Shown.LENGTH, Units.Rounding.AWAY, 0);
+    return new Figure(mm, FigureSort.LENGTH, Units.Rounding.AWAY, 0);
   }
 
   /** Returns a length, mm, of which no more will do than is said. */
   static Words atMost(double mm) {
-    return new Figure(mm, Shown.LENGTH, Units.Rounding.TOWARDS, 0);
+    return new Figure(mm, FigureSort.LENGTH, Units.Rounding.TOWARDS, 0);
   }
 
   /** Returns all with {@code between} between them. */
   static Words join(String between, Collection<? extends Words> all) {
     return new Joined(between, List.copyOf(all));
-  }
-
-  /** Collects with {@code between} between them. */
-  static Collector<Words, ?, Words> joining(String between) {
-    return Collectors.collectingAndThen(Collectors.toList(), all -> join(between, all));
-  }
-
-  /** Whether there is no text at all. */
-  default boolean isEmpty() {
-    return in(Units.MM).isEmpty();
   }
 
   /**
@@ -130,7 +119,8 @@ public sealed interface Words {
               .matcher(text)
               .replaceAll(
                   m -> {
-                    Shown shown = m.group(4).equals("mm") ? Shown.LENGTH : Shown.AREA;
+                    FigureSort shown =
+                        m.group(4).equals("mm") ? FigureSort.LENGTH : FigureSort.AREA;
                     String last = m.group(3) == null ? m.group(1) : m.group(3);
                     String said = units.says(Double.parseDouble(last), shown);
                     return m.group(3) == null
@@ -164,7 +154,8 @@ public sealed interface Words {
    * @param value in the unit of {@code shown} that is used inside
    * @param more decimals than usual
    */
-  record Figure(double value, Shown shown, Units.Rounding rounding, int more) implements Words {
+  record Figure(double value, FigureSort shown, Units.Rounding rounding, int more)
+      implements Words {
     @Override
     public String in(Units units) {
       return more > 0 ? units.finer(value, shown, more) : units.says(value, shown, rounding);
@@ -182,7 +173,7 @@ public sealed interface Words {
   }
 
   /** A figure without its unit. */
-  record Bare(double value, Shown shown, int more) implements Words {
+  record Bare(double value, FigureSort shown, int more) implements Words {
     @Override
     public String in(Units units) {
       if (more == 0) {

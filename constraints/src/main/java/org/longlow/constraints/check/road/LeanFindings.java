@@ -5,8 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
@@ -34,7 +32,7 @@ import org.longlow.constraints.stand.Wheels;
 import org.longlow.constraints.words.Progress;
 import org.longlow.rider.geom.Bracket;
 import org.longlow.rider.geom.PointMm;
-import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Words;
 
 /**
@@ -68,17 +66,17 @@ public final class LeanFindings {
   /** A roll is found to within this, rad. */
   private static final double FOUND_RAD = 1e-7;
 
-  /** More than the last digits of a height can err, mm. */
-  private static final double ROUNDING_MM = 1e-6;
-
   private final Layout layout;
   private final Wheels wheels;
+  private final Undersides toLeft = new Undersides(true);
+  private final Undersides toRight = new Undersides(false);
 
   /** Something that may touch: a part, or a person with boots and all. */
   private record Thing(
       String name, Optional<PartShape> part, List<Prism> body, Optional<Rider.Seated> person) {
-    List<Prism> body(Turning turning, Turning.State state) {
-      return part.map(p -> turning.body(p, state)).orElse(body);
+    OverRoad over(Turning turning, Undersides undersides) {
+      return part.map(p -> OverRoad.of(p, turning, undersides))
+          .orElseGet(() -> OverRoad.fixed(undersides.of(body)));
     }
 
     boolean folds() {
@@ -208,8 +206,8 @@ public final class LeanFindings {
     }
     return Say.format(
         " That lean is a turn of %s radius at %s, %.2f g sideways.",
-        Words.figure(1000 * EXAMPLE_RADIUS_M, Shown.ROAD),
-        Words.figure(3.6 * TurnLean.speedMs(idealRad, EXAMPLE_RADIUS_M), Shown.SPEED),
+        Words.figure(1000 * EXAMPLE_RADIUS_M, FigureSort.ROAD),
+        Words.figure(3.6 * TurnLean.speedMs(idealRad, EXAMPLE_RADIUS_M), FigureSort.SPEED),
         Math.tan(idealRad));
   }
 
@@ -257,86 +255,32 @@ public final class LeanFindings {
   }
 
   /** Returns where a thing touches; null if that is no sooner than what is known already. */
-  private static Touch touch(
-      Condition stance, Thing thing, boolean left, Turning turning, Touch known) {
+  private Touch touch(Condition stance, Thing thing, boolean left, Turning turning, Touch known) {
     double most = Math.toRadians(LISTED_TO_DEG);
     if (known != null) {
       most = Math.min(most, known.state().rollRad());
     }
+    OverRoad over = thing.over(turning, left ? toLeft : toRight);
     int last = Math.min(turning.steps() - 1, (int) Math.ceil(most / Turning.STEP_RAD));
     for (int step = 0; step <= last; step++) {
-      if (reachesRoad(thing, left, turning, turning.step(step))) {
-        double roll =
-            step == 0
-                ? 0
-                : crossing(
-                    thing, left, turning, (step - 1) * Turning.STEP_RAD, step * Turning.STEP_RAD);
+      if (over.reachesRoad(turning.step(step))) {
+        double roll = step == 0 ? 0 : crossing(over, turning, step);
         if (roll > most) {
           return null;
         }
         Turning.State state = turning.at(roll);
-        return new Touch(thing, left, stance, lowest(thing, left, turning, state).at(), state);
+        return new Touch(thing, left, stance, over.lowest(state).at(), state);
       }
     }
     return null;
   }
 
-  /** The lean at which a thing touches that is clear at {@code low} and not at {@code high}. */
-  private static double crossing(
-      Thing thing, boolean left, Turning turning, double low, double high) {
+  /** The lean at which a thing touches that is clear at the step before and not at this. */
+  private static double crossing(OverRoad over, Turning turning, int step) {
     return Bracket.root(
-        roll -> lowest(thing, left, turning, turning.at(roll)).heightMm(), low, high, FOUND_RAD);
-  }
-
-  /** The point of a thing that is lowest over the road, in the axes of the frame. */
-  private record Low(double heightMm, PointMm at) {}
-
-  private static Low lowest(Thing thing, boolean left, Turning turning, Turning.State state) {
-    double least = Double.POSITIVE_INFINITY;
-    Coordinate at = null;
-    for (Prism prism : thing.body(turning, state)) {
-      double y = left ? prism.across().to() : -prism.across().from();
-      Envelope box = prism.outline().getEnvelopeInternal();
-      if (y <= 0 || box.isNull() || corner(box, y, state) >= Math.min(least, 1e3)) {
-        continue;
-      }
-      for (Coordinate c : prism.outline().getCoordinates()) {
-        double height = state.heightMm(c.x, y, c.y);
-        if (height < least) {
-          least = height;
-          at = c;
-        }
-      }
-    }
-    return new Low(least, at == null ? PointMm.ORIGIN : new PointMm(at.x, at.y));
-  }
-
-  /** Returns whether its lowest point is on the road or in it; most things are far above it. */
-  private static boolean reachesRoad(
-      Thing thing, boolean left, Turning turning, Turning.State state) {
-    for (Prism prism : thing.body(turning, state)) {
-      double y = left ? prism.across().to() : -prism.across().from();
-      Envelope box = prism.outline().getEnvelopeInternal();
-      if (y <= 0 || box.isNull() || corner(box, y, state) > ROUNDING_MM) {
-        continue;
-      }
-      for (Coordinate c : prism.outline().getCoordinates()) {
-        if (state.heightMm(c.x, y, c.y) <= 0) {
-          return true;
-        }
-      }
-    }
-    return false;
-  }
-
-  /** Height over the road is linear in x and z, so that a corner of the box is lowest. */
-  private static double corner(Envelope box, double y, Turning.State state) {
-    return Math.min(
-        Math.min(
-            state.heightMm(box.getMinX(), y, box.getMinY()),
-            state.heightMm(box.getMaxX(), y, box.getMinY())),
-        Math.min(
-            state.heightMm(box.getMinX(), y, box.getMaxY()),
-            state.heightMm(box.getMaxX(), y, box.getMaxY())));
+        roll -> over.lowest(turning.at(roll)).heightMm(),
+        (step - 1) * Turning.STEP_RAD,
+        step * Turning.STEP_RAD,
+        FOUND_RAD);
   }
 }

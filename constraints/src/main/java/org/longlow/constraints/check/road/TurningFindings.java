@@ -20,7 +20,7 @@ import org.longlow.constraints.machine.chassis.Tyre;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
 import org.longlow.rider.geom.PointMm;
-import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Words;
 
 /** The circle that the machine turns on at full lock. */
@@ -84,8 +84,8 @@ public final class TurningFindings {
                     + " ground and runs on a circle %s across, the rear wheel on one of %s.",
                 Say.deg(Math.toDegrees(lock)),
                 Say.deg(Math.toDegrees(circle.onGroundRad())),
-                Words.figure(across, Shown.CIRCLE),
-                Words.figure(2 * circle.rearRadiusMm(), Shown.CIRCLE)))
+                Words.figure(across, FigureSort.CIRCLE),
+                Words.figure(2 * circle.rearRadiusMm(), FigureSort.CIRCLE)))
         .at(s.ground().frontContact());
   }
 }

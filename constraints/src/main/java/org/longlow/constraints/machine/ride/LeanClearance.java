@@ -105,7 +105,6 @@ public final class LeanClearance {
   private final Wheel front;
   private final Wheel rear;
   private final double rise;
-  private final double span;
   private final double steepestRad;
   private final int steps;
   private final double[] cosRoll;
@@ -123,12 +122,7 @@ public final class LeanClearance {
     this.front = front;
     this.rear = rear;
     this.rise = front.centreHeightMm() - rear.centreHeightMm();
-    this.span = Math.hypot(wheelbaseMm, rise);
-    if (Math.abs(front.radiusMm() - rear.radiusMm()) >= span) {
-      throw Values.refused(
-          "wheelbase mm", wheelbaseMm, "longer than the difference of the wheel radii");
-    }
-    this.steepestRad = steepest();
+    this.steepestRad = steepestRollRad(wheelbaseMm, front, rear);
     this.steps = Math.max(2, (int) Math.ceil(steepestRad / STEP_RAD));
     cosRoll = new double[steps + 1];
     sinRoll = new double[steps + 1];
@@ -144,8 +138,18 @@ public final class LeanClearance {
     }
   }
 
-  /** Unequal sections make the pitch run away near 90 deg: the roll at which no plane is left. */
-  private double steepest() {
+  /**
+   * Returns the steepest roll at which one plane still touches both tyres, rad, at most π/2:
+   * unequal sections make the pitch run away near 90 deg.
+   *
+   * @param wheelbaseMm distance between the axles along x, mm, &gt; 0
+   */
+  public static double steepestRollRad(double wheelbaseMm, Wheel front, Wheel rear) {
+    double span = Math.hypot(wheelbaseMm, front.centreHeightMm() - rear.centreHeightMm());
+    if (Math.abs(front.radiusMm() - rear.radiusMm()) >= span) {
+      throw Values.refused(
+          "wheelbase mm", wheelbaseMm, "longer than the difference of the wheel radii");
+    }
     double ring = front.ringMm() - rear.ringMm();
     double section = front.sectionRadiusMm() - rear.sectionRadiusMm();
     if (section == 0) {
@@ -155,7 +159,7 @@ public final class LeanClearance {
     return Math.acos(Math.min(1, cos)) * (1 - 1e-12);
   }
 
-  /** Returns the steepest roll at which one plane still touches both tyres, rad, at most π/2. */
+  /** Returns {@link #steepestRollRad(double, Wheel, Wheel)} of this machine. */
   public double steepestRollRad() {
     return steepestRad;
   }

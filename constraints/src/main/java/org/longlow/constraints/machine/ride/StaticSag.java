@@ -63,9 +63,8 @@ public record StaticSag(
       this(suspension, unsprung, freeRadiusMm, Double.POSITIVE_INFINITY);
     }
 
-    private MassPoint.Sum unsprungAt(double travelMm) {
-      WheelPath path = suspension.path();
-      return unsprung.shifted(unsprung.massKg(), path.axle(travelMm).minus(path.axle(0)));
+    private MassPoint.Sum unsprungAt(PointMm axle, PointMm axleAsDrawn) {
+      return unsprung.shifted(unsprung.massKg(), axle.minus(axleAsDrawn));
     }
   }
 
@@ -82,18 +81,23 @@ public record StaticSag(
     double rearTravel = 0;
     double frontRadius = front.freeRadiusMm();
     double rearRadius = rear.freeRadiusMm();
+    PointMm frontDrawn = front.suspension().path().axle(0);
+    PointMm rearDrawn = rear.suspension().path().axle(0);
     for (int round = 0; ; round++) {
       PointMm frontAxle = front.suspension().path().axle(frontTravel);
       PointMm rearAxle = rear.suspension().path().axle(rearTravel);
       RigidMotion placement = GroundPlane.stand(rearAxle, rearRadius, frontAxle, frontRadius);
       MassPoint total =
-          sprung.plus(front.unsprungAt(frontTravel)).plus(rear.unsprungAt(rearTravel)).total();
+          sprung
+              .plus(front.unsprungAt(frontAxle, frontDrawn))
+              .plus(rear.unsprungAt(rearAxle, rearDrawn))
+              .total();
       AxleLoads loads =
           new AxleLoads(
               placement.apply(frontAxle).x(),
               new MassPoint(total.massKg(), placement.apply(total.at()), total.yMm()));
-      Suspension.Rest frontRest = rest(front, loads.frontN(), frontTravel, placement, loadFactor);
-      Suspension.Rest rearRest = rest(rear, loads.rearN(), rearTravel, placement, loadFactor);
+      Suspension.Rest frontRest = rest(front, loads.frontN(), frontAxle, placement, loadFactor);
+      Suspension.Rest rearRest = rest(rear, loads.rearN(), rearAxle, placement, loadFactor);
       double newFront = radius(front, loads.frontN() * loadFactor);
       double newRear = radius(rear, loads.rearN() * loadFactor);
       double moved =
@@ -113,9 +117,9 @@ public record StaticSag(
   }
 
   private static Suspension.Rest rest(
-      End end, double loadN, double travel, RigidMotion placement, double factor) {
+      End end, double loadN, PointMm axle, RigidMotion placement, double factor) {
     double sprungN = (loadN - end.unsprung().massKg() * Values.STANDARD_GRAVITY_MS2) * factor;
-    double rise = placement.turn(end.suspension().path().direction(travel)).z();
+    double rise = placement.turn(end.suspension().path().directionAt(axle)).z();
     return end.suspension().restUnder(sprungN * rise);
   }
 

@@ -18,7 +18,12 @@ public sealed interface WheelPath permits WheelPath.Straight, WheelPath.Arc {
   double travelForRiseMm(double riseMm);
 
   /** Returns the unit direction of bump at a travel. */
-  PointMm direction(double travelMm);
+  default PointMm direction(double travelMm) {
+    return directionAt(axle(travelMm));
+  }
+
+  /** Returns the unit direction of bump where the axle is. */
+  PointMm directionAt(PointMm axle);
 
   /** Returns the lowest travel at which bump still raises the axle, mm; may be infinite. */
   double leastTravelMm();
@@ -89,7 +94,7 @@ public sealed interface WheelPath permits WheelPath.Straight, WheelPath.Arc {
     }
 
     @Override
-    public PointMm direction(double travelMm) {
+    public PointMm directionAt(PointMm axle) {
       return up;
     }
 
@@ -155,8 +160,8 @@ public sealed interface WheelPath permits WheelPath.Straight, WheelPath.Arc {
     }
 
     @Override
-    public PointMm direction(double travelMm) {
-      return axle(travelMm).minus(pivot).left().times(sense() / lengthMm);
+    public PointMm directionAt(PointMm axle) {
+      return axle.minus(pivot).left().times(sense() / lengthMm);
     }
 
     @Override
