@@ -90,6 +90,11 @@ public final class Several {
         changed.addAll(without.changed());
       }
     }
+    Layout tidy = OwnPins.without(layout, rest);
+    layout.pins().keySet().stream()
+        .filter(p -> !tidy.pins().containsKey(p))
+        .forEach(p -> also.add(new Entry("pins", p)));
+    rest = tidy;
     also.removeAll(entries);
     changed.removeAll(also);
     changed.removeAll(entries);
