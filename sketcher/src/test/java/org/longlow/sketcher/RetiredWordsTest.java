@@ -3,8 +3,6 @@ package org.longlow.sketcher;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -20,7 +18,7 @@ import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.study.Study;
 import org.longlow.demo.Demos;
-import org.longlow.sketcher.cli.Longlow;
+import org.longlow.sketcher.cli.Ran;
 import org.longlow.sketcher.report.Report;
 
 /** One word for one thing: words that were given up come back nowhere a user reads. */
@@ -77,7 +75,7 @@ class RetiredWordsTest {
   void commandsAndReportUseTheWordsOfTheWindow() throws IOException {
     Study study = Study.of(Demos.layout("dunlin"));
     Path file = Files.writeString(folder.resolve("m.json"), Demos.text("dunlin"));
-    String table = run("check", file.toString());
+    String table = Ran.of("check", file).out();
     String report = Report.html(study);
     List<String> found = new ArrayList<>();
     look("check", table, found);
@@ -90,11 +88,5 @@ class RetiredWordsTest {
     for (Verdict v : List.of(Verdict.FAIL, Verdict.CAUTION, Verdict.PASS)) {
       assertThat(study.summary()).contains(v.says(study.count(v)));
     }
-  }
-
-  private static String run(String... args) {
-    StringWriter out = new StringWriter();
-    Longlow.run(new PrintWriter(out, true), new PrintWriter(new StringWriter(), true), args);
-    return out.toString();
   }
 }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.machine.chassis.MassPoint;
 import org.longlow.constraints.machine.ride.StaticSag;
+import org.longlow.constraints.machine.ride.Suspension;
 import org.longlow.constraints.shape.PartShape;
 
 /**
@@ -90,9 +91,18 @@ public record Springs(MassPoint.Sum sprung, MassPoint.Sum atFront, MassPoint.Sum
    * @param loadFactor spring load over the static one; 1 upright
    */
   public StaticSag rest(Wheels wheels, double loadFactor) {
+    return rest(wheels, wheels.frontSuspension(), wheels.rearSuspension(), loadFactor);
+  }
+
+  /** Returns where they come to rest with other springs at the wheels, upright. */
+  public StaticSag resting(Wheels wheels, Suspension front, Suspension rear) {
+    return rest(wheels, front, rear, 1);
+  }
+
+  private StaticSag rest(Wheels wheels, Suspension front, Suspension rear, double loadFactor) {
     return StaticSag.of(
-        new StaticSag.End(wheels.frontSuspension(), atFront, wheels.frontTyre().freeRadiusMm()),
-        new StaticSag.End(wheels.rearSuspension(), atRear, wheels.rearTyre().freeRadiusMm()),
+        new StaticSag.End(front, atFront, wheels.frontTyre().freeRadiusMm()),
+        new StaticSag.End(rear, atRear, wheels.rearTyre().freeRadiusMm()),
         sprung,
         loadFactor);
   }

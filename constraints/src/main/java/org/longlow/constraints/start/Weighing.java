@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Measures;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.layout.StandPart;
 import org.longlow.constraints.machine.chassis.MassPoint;
+import org.longlow.constraints.machine.ride.StaticSag;
 import org.longlow.constraints.machine.ride.Suspension;
 import org.longlow.constraints.seat.Seats;
 import org.longlow.constraints.seat.Sitting;
@@ -36,6 +38,9 @@ final class Weighing {
   private static final double EMPTY_AT = 0.14;
 
   private static final double LADEN_AT = 0.52;
+
+  /** Each round comes about ten times nearer; what is left after so many is under a newton. */
+  private static final int SPRING_ROUNDS = 5;
 
   /** How far behind the empty machine's centre of mass the stand's foot is, mm. */
   private static final double STAND_BEHIND_MM = 130;
@@ -83,30 +88,54 @@ final class Weighing {
     return springs.sprung().plus(springs.atFront()).plus(springs.atRear()).total();
   }
 
-  /** Springs with which the wheels rest well between their stops under every load. */
+  /**
+   * Springs with which the wheels rest well between their stops under every load. What they carry
+   * shifts with the wheels, so each round asks the machine as it rests on the springs of the last.
+   */
   Tuning sprung(Tuning tuning) {
-    return tuning.withSprings(
-        spring(true, wheels.frontSuspension()), spring(false, wheels.rearSuspension()));
+    Suspension front = wheels.frontSuspension();
+    Suspension rear = wheels.rearSuspension();
+    for (int round = 0; round < SPRING_ROUNDS; round++) {
+      List<StaticSag> rests = new ArrayList<>();
+      for (Rider load : loads) {
+        rests.add(on(load).resting(wheels, front, rear));
+      }
+      front = spring(front, on(Rider.NOBODY).atFront(), rests, s -> s.loads().frontN());
+      rear = spring(rear, on(Rider.NOBODY).atRear(), rests, s -> s.loads().rearN());
+    }
+    return tuning.withSprings(rounded(front), rounded(rear));
   }
 
   /** What presses a spring is what is carried times the rise of the axle along its path there. */
-  private Tuning.Spring spring(boolean front, Suspension suspension) {
-    double base = drawn.pin("frontAxle").x();
+  private static Suspension spring(
+      Suspension has,
+      MassPoint.Sum unsprung,
+      List<StaticSag> rests,
+      ToDoubleFunction<StaticSag> carried) {
+    double empty = travelAt(EMPTY_AT, has);
+    double laden = travelAt(LADEN_AT, has);
     double least = Double.POSITIVE_INFINITY;
     double most = 0;
-    for (Rider load : loads) {
-      MassPoint sprung = on(load).sprung().total();
-      double share = sprung.at().x() / base;
-      double newtons = GRAVITY * sprung.massKg() * (front ? share : 1 - share);
-      least = Math.min(least, newtons);
-      most = Math.max(most, newtons);
+    for (StaticSag rest : rests) {
+      double newtons = carried.applyAsDouble(rest) - GRAVITY * unsprung.massKg();
+      least = Math.min(least, newtons * rest.placement().turn(has.path().direction(empty)).z());
+      most = Math.max(most, newtons * rest.placement().turn(has.path().direction(laden)).z());
     }
-    double way = suspension.droopMm() + suspension.bumpMm();
-    least *= suspension.path().direction(EMPTY_AT * way - suspension.droopMm()).z();
-    most *= suspension.path().direction(LADEN_AT * way - suspension.droopMm()).z();
-    double rate = Math.max(1, (most - least) / ((LADEN_AT - EMPTY_AT) * way));
-    double preload = Math.max(0, least - rate * EMPTY_AT * way);
-    return new Tuning.Spring(Math.rint(rate * 10) / 10, Math.rint(preload / 5) * 5);
+    double rate = Math.max(1, (most - least) / (laden - empty));
+    double preload = Math.max(0, least - rate * (empty + has.droopMm()));
+    return new Suspension(has.path(), has.droopMm(), has.bumpMm(), rate, preload);
+  }
+
+  /** Where along its path an axle has used a share of its travel up and down. */
+  private static double travelAt(double share, Suspension has) {
+    double low = has.path().axle(-has.droopMm()).z();
+    double high = has.path().axle(has.bumpMm()).z();
+    return has.path().travelForRiseMm(low + share * (high - low) - has.path().axle(0).z());
+  }
+
+  private static Tuning.Spring rounded(Suspension spring) {
+    return new Tuning.Spring(
+        Math.rint(spring.rateNPerMm() * 100) / 100, Math.rint(spring.preloadN()));
   }
 
   /**

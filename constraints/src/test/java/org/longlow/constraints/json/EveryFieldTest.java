@@ -9,6 +9,7 @@ import com.networknt.schema.JsonSchema;
 import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -36,6 +37,11 @@ import org.longlow.constraints.layout.Part;
  * can know (ranges, dimensions, names of other things) it must refuse at that very field.
  */
 class EveryFieldTest {
+
+  private static final boolean LONG = Boolean.getBoolean("longlow.long");
+
+  /** A field that many kinds have, described by one line, is spoilt in so many of them. */
+  private static final int MOST = LONG ? Integer.MAX_VALUE : 1;
 
   /** What must become of it: refused for its structure, for its meaning, or sound in structure. */
   private enum Verdict {
@@ -148,9 +154,13 @@ class EveryFieldTest {
   @Test
   void readerAndSchemaAgreeOnEveryFieldSpoilt() {
     int tried = 0;
+    Map<List<Object>, Integer> alike = new HashMap<>();
     for (Sample sample : samples.values()) {
       for (Field<?, ?> field : sample.kind().fields()) {
         String key = field.key();
+        if (alike.merge(List.of(key, field.required(), field.help()), 1, Integer::sum) > MOST) {
+          continue;
+        }
         JsonNode old = sample.object().get(key);
         List<String> partners =
             sample.kind().togetherWith(key).stream().filter(k -> !sample.object().has(k)).toList();
@@ -173,7 +183,7 @@ class EveryFieldTest {
       judge(sample, "zebra", Verdict.STRUCTURE, "extra");
       sample.object().remove("zebra");
     }
-    assertThat(tried).isGreaterThan(600);
+    assertThat(tried).isGreaterThan(LONG ? 600 : 200);
   }
 
   private static void judge(Sample sample, String key, Verdict expected, String story) {

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.BiConsumer;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.document.Document;
@@ -22,6 +24,11 @@ import org.longlow.rider.geom.OutOfRange;
 
 /** Every field of every thing that the document describes is shown in a form and can be typed. */
 class FormTest {
+
+  private static final boolean LONG = Boolean.getBoolean("longlow.long");
+
+  /** Rows that many entries have, with one sentence, are typed into in so many of them. */
+  private static final int MOST = LONG ? Integer.MAX_VALUE : 3;
 
   private static final List<Layout> LAYOUTS =
       List.of(Plank.layout(), TestMachine.tourer().layout(), TestMachine.runabout().layout());
@@ -105,10 +112,13 @@ class FormTest {
   @Test
   void whatIsTypedStandsThereAndIsWrittenAndReadAgain() {
     int[] sound = {0};
+    Map<List<Object>, Integer> alike = new HashMap<>();
     eachRow(
         Plank.layout(),
         (layout, row) -> {
-          if (!isTyped(row)) {
+          if (!isTyped(row)
+              || alike.merge(List.of(row.label(), row.input(), row.help()), 1, Integer::sum)
+                  > MOST) {
             return;
           }
           String other = other(row);
@@ -135,7 +145,7 @@ class FormTest {
               .as(row.path() + " " + other)
               .isEqualTo(LayoutWriter.toJson(layout));
         });
-    assertThat(sound[0]).isGreaterThan(400);
+    assertThat(sound[0]).isGreaterThan(LONG ? 400 : 150);
   }
 
   /** The form that has the row at a path. */

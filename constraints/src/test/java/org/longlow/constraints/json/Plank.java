@@ -13,9 +13,18 @@ import org.longlow.constraints.layout.Layout;
 /** The small complete layout that the tests start from. */
 final class Plank {
 
+  private static final String TEXT = read();
+
+  /** Set where code changes while the tests run: a layout read before would hide the change. */
+  private static final boolean ANEW = Boolean.getBoolean("longlow.studiesAnew");
+
   private Plank() {}
 
   static String text() {
+    return TEXT;
+  }
+
+  private static String read() {
     try (InputStream in = Plank.class.getResourceAsStream("plank.json")) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException e) {
@@ -24,7 +33,12 @@ final class Plank {
   }
 
   static Layout layout() {
-    return layout(text());
+    return ANEW ? layout(TEXT) : AsFiled.LAYOUT;
+  }
+
+  /** Read once, when it is first asked for. */
+  private static final class AsFiled {
+    private static final Layout LAYOUT = layout(TEXT);
   }
 
   static Layout layout(String text) {

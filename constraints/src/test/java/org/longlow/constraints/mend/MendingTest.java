@@ -8,10 +8,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.DoubleFunction;
+import java.util.function.IntFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -228,52 +229,49 @@ class MendingTest {
     return shared ? Optional.empty() : Optional.of(pins.get(0));
   }
 
-  /** Returns where a finding begins to keep to its limit, between a bad and a good value. */
-  private static double boundary(
-      DoubleFunction<TestMachine> at, String id, double bad, double good) {
-    double no = bad;
-    double yes = good;
-    while (Math.abs(yes - no) > 0.05) {
-      double middle = (no + yes) / 2;
-      boolean met =
-          at.apply(middle).findings().stream()
-              .filter(f -> f.id().equals(id))
-              .allMatch(
-                  f ->
-                      f.verdict() != Verdict.FAIL
-                          && !(f.verdict() == Verdict.CAUTION && f.margin() < 0));
-      yes = met ? middle : yes;
-      no = met ? no : middle;
-    }
-    return (no + yes) / 2;
+  /**
+   * Finds the offer that says how many whole millimetres it changes, and holds it to be the least:
+   * so many mend it, and one less does not.
+   *
+   * @param at the machine after so many millimetres of that change
+   * @param change what the offer says of so many
+   */
+  private static void isLeast(IntFunction<TestMachine> at, String id, IntFunction<String> change) {
+    Study study = at.apply(0).study();
+    List<String> offered =
+        Mending.of(study, finding(study, id)).stream().map(Offer::change).toList();
+    int mm =
+        IntStream.rangeClosed(1, 500)
+            .filter(many -> offered.contains(change.apply(many)))
+            .findFirst()
+            .orElseThrow(() -> new AssertionError(change.apply(0) + " is not in " + offered));
+    assertThat(isKept(at.apply(mm), id)).as(change.apply(mm)).isTrue();
+    assertThat(isKept(at.apply(mm - 1), id)).as("less than " + change.apply(mm)).isFalse();
   }
 
-  private static void offers(TestMachine machine, String id, String change) {
-    Study study = machine.study();
-    assertThat(Mending.of(study, finding(study, id))).extracting(Offer::change).contains(change);
+  private static boolean isKept(TestMachine machine, String id) {
+    return machine.findings().stream()
+        .filter(f -> f.id().equals(id))
+        .allMatch(
+            f ->
+                f.verdict() != Verdict.FAIL && !(f.verdict() == Verdict.CAUTION && f.margin() < 0));
   }
 
   @Test
   void theLeastChangeIsLeast() {
-    double under = boundary(MendingTest::controller, "clearance.laden", 140, 100);
-    offers(
-        controller(140),
-        "clearance.laden",
-        "raise controller " + (int) Math.ceil(140 - under) + " mm");
-    double lamp = boundary(MendingTest::tailLamp, "law.us.tail.height.tailLamp", 330, 360);
-    offers(
-        tailLamp(330),
+    isLeast(mm -> controller(140 - mm), "clearance.laden", mm -> "raise controller " + mm + " mm");
+    isLeast(
+        mm -> tailLamp(330 + mm),
         "law.us.tail.height.tailLamp",
-        "raise tailLamp " + (int) Math.ceil(lamp - 330) + " mm");
-    double foot = boundary(MendingTest::standFoot, "stand.sideStand", 150, 230);
-    int out = (int) Math.ceil(foot);
-    offers(
-        standFoot(150),
+        mm -> "raise tailLamp " + mm + " mm");
+    isLeast(
+        mm -> standFoot(150 + mm),
         "stand.sideStand",
-        "make y of sideStand " + (out - 150) + " mm more: " + out + " mm");
-    double axis = boundary(MendingTest::trail, "trail.Joss", -20, 75);
-    int to = (int) Math.ceil(axis);
-    offers(trail(-20), "trail.Joss", "raise trail by " + (to + 20) + " mm to " + to + " mm");
+        mm -> "make y of sideStand " + mm + " mm more: " + (150 + mm) + " mm");
+    isLeast(
+        mm -> trail(mm - 20),
+        "trail.Joss",
+        mm -> "raise trail by " + mm + " mm to " + (mm - 20) + " mm");
   }
 
   @Test

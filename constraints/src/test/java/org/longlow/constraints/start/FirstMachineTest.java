@@ -134,14 +134,16 @@ class FirstMachineTest {
       Wheels wheels = Wheels.of(study.layout(), study.placed().places());
       for (boolean front : new boolean[] {true, false}) {
         Suspension on = front ? wheels.frontSuspension() : wheels.rearSuspension();
+        double low = on.path().axle(-on.droopMm()).z();
+        double high = on.path().axle(on.bumpMm()).z();
         DoubleSummaryStatistics shares =
             study.standings().stream()
                 .filter(s -> s.kind() == Stance.Kind.LADEN || s.kind() == Stance.Kind.UNLADEN)
                 .mapToDouble(s -> front ? s.frontTravelMm() : s.rearTravelMm())
-                .map(travel -> (travel + on.droopMm()) / (on.bumpMm() + on.droopMm()))
+                .map(travel -> (on.path().axle(travel).z() - low) / (high - low))
                 .summaryStatistics();
-        assertThat(shares.getMin()).isCloseTo(0.14, within(0.015));
-        assertThat(shares.getMax()).isCloseTo(0.52, within(0.015));
+        assertThat(shares.getMin()).isCloseTo(0.14, within(0.002));
+        assertThat(shares.getMax()).isCloseTo(0.52, within(0.002));
       }
     }
   }

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.longlow.rider.geom.OutOfRange;
+import org.longlow.rider.words.Decimals;
 
 /**
  * Every survey measurement of one person, by its survey name, mm ({@code weightkg} in kg).
@@ -226,8 +227,8 @@ public final class BodyMeasures {
               notes.add(
                   String.format(
                       Locale.ROOT,
-                      "%s %.0f %s is %.0f %s from what is usual at this stature and mass: measure it"
-                          + " again.",
+                      "%s %.0f %s is %.0f %s from what is usual at this stature and mass: measure"
+                          + " it again.",
                       stats.label(),
                       value,
                       stats.unit(),
@@ -261,7 +262,7 @@ public final class BodyMeasures {
               low,
               high,
               unit,
-              Double.toString(value)));
+              Decimals.written(value)));
     }
   }
 

@@ -11,7 +11,8 @@ import java.util.Locale;
  * tolerance: to 0.01 in, such as {@code 0.47 in}, but for one that is a sixteenth exactly, such as
  * {@code 1/2 in}. A length somebody wrote down is shown to 0.001 in where it is no sixteenth, so
  * that it is known again. What is to be done at least ({@link Rounding#AWAY}) or at most ({@link
- * Rounding#TOWARDS}) is rounded to that side.
+ * Rounding#TOWARDS}) is rounded to that side. Two figures of which one is held to the other are
+ * said finer ({@link #finer}) where this would hide which is the greater.
  */
 public enum Units {
   /** Millimetres, kilograms, newtons. */
@@ -29,6 +30,9 @@ public enum Units {
   public static final double INCH_MM = 25.4;
 
   private static final int SIXTEENTHS = 16;
+
+  /** Decimals of a length that is said in hundredths of an inch. */
+  private static final int IN_DECIMALS = 2;
 
   private final String word;
 
@@ -52,37 +56,58 @@ public enum Units {
   }
 
   /** Returns a figure with its unit, such as {@code 12 5/16 in}; a dash where there is none. */
-  public String says(double value, Shown shown) {
+  public String says(double value, FigureSort shown) {
     return says(value, shown, Rounding.NEAREST);
   }
 
   /** Returns a figure with its unit, rounded to one side. */
-  public String says(double value, Shown shown, Rounding rounding) {
+  public String says(double value, FigureSort shown, Rounding rounding) {
+    return says(value, shown, rounding, 0);
+  }
+
+  /**
+   * Returns a figure with its unit and so many decimals more than usual, 1 or more, never in
+   * fractions.
+   */
+  public String finer(double value, FigureSort shown, int more) {
+    return says(value, shown, Rounding.NEAREST, more);
+  }
+
+  private String says(double value, FigureSort shown, Rounding rounding, int more) {
     if (Double.isNaN(value)) {
       return "-";
     }
     if (Double.isInfinite(value)) {
       return value > 0 ? "no end" : "-no end";
     }
+    if (more > 0) {
+      int decimals =
+          this == MM ? shown.metricDecimals : shown.isLength() ? IN_DECIMALS : shown.inchDecimals;
+      return Decimals.upTo(decimals + more, value * factor(shown)) + sign(shown);
+    }
     if (this == IN && shown.isLength()) {
       return inches(value / INCH_MM, rounding) + " in";
     }
-    double turned = value * factor(shown);
-    return said(turned, shown) + sign(shown);
+    return said(value * factor(shown), shown, rounding) + sign(shown);
   }
 
-  private String said(double turned, Shown shown) {
-    if (shown == Shown.LENGTH_IN_TENTHS || shown == Shown.MASS_IN_TENTHS) {
+  private String said(double turned, FigureSort shown, Rounding rounding) {
+    if (rounding != Rounding.NEAREST) {
+      double steps = Math.pow(10, this == MM ? shown.metricDecimals : shown.inchDecimals);
+      double size = round(Math.abs(turned) * steps, rounding) / steps;
+      return said(Math.copySign(size, turned), shown, Rounding.NEAREST);
+    }
+    if (shown == FigureSort.LENGTH_IN_TENTHS || shown == FigureSort.MASS_IN_TENTHS) {
       return Decimals.tenths(turned);
     }
-    if (shown == Shown.MASS_IN_HUNDREDTHS || shown == Shown.CIRCLE && this == MM) {
+    if (shown == FigureSort.MASS_IN_HUNDREDTHS || shown == FigureSort.CIRCLE && this == MM) {
       return String.format(Locale.ROOT, "%.2f", turned);
     }
     return Decimals.upTo(this == MM ? shown.metricDecimals : shown.inchDecimals, turned);
   }
 
   /** Returns a unit's sign, with the space before it. */
-  public String sign(Shown shown) {
+  public String sign(FigureSort shown) {
     if (this == MM) {
       return shown.metric;
     }
@@ -90,7 +115,7 @@ public enum Units {
   }
 
   /** Returns how many of the unit shown one of the unit inside is. */
-  public double factor(Shown shown) {
+  public double factor(FigureSort shown) {
     if (this == MM) {
       return shown.metricFactor;
     }
@@ -98,7 +123,7 @@ public enum Units {
   }
 
   /** Returns a figure without its unit, such as {@code 12 5/16}, for dimensions and rulers. */
-  public String bare(double value, Shown shown) {
+  public String bare(double value, FigureSort shown) {
     String said = says(value, shown);
     String sign = sign(shown);
     return said.endsWith(sign) ? said.substring(0, said.length() - sign.length()) : said;
@@ -106,7 +131,7 @@ public enum Units {
 
   /** Returns a shift, mm, with its sign and without its unit, such as {@code +12.0}. */
   public String signed(double mm) {
-    String size = bare(Math.abs(mm), Shown.LENGTH_IN_TENTHS);
+    String size = bare(Math.abs(mm), FigureSort.LENGTH_IN_TENTHS);
     return (mm < 0 && !size.matches("[0.]+") ? "-" : "+") + size;
   }
 
@@ -123,6 +148,16 @@ public enum Units {
     return (Math.abs(nearest - in) < EXACT_IN ? fraction(nearest) : Decimals.upTo(3, in)) + " in";
   }
 
+  /**
+   * Returns a length as it stands in a field: one to build by as it is said everywhere else, such
+   * as {@code 65 3/8 in} for 1661 mm, a shorter one as it was given. What is kept is not rounded.
+   */
+  public String inField(double mm) {
+    return this == IN && Math.abs(mm) >= SHOP_IN * INCH_MM
+        ? says(mm, FigureSort.LENGTH)
+        : given(mm);
+  }
+
   private static String inches(double in, Rounding rounding) {
     double size = Math.abs(in);
     double sixteenths = round(size * SIXTEENTHS, rounding) / SIXTEENTHS;
@@ -130,7 +165,7 @@ public enum Units {
       return signed(in, sixteenths, fraction(sixteenths));
     }
     double hundredths = round(size * 100, rounding) / 100;
-    return signed(in, hundredths, Decimals.upTo(2, hundredths));
+    return signed(in, hundredths, Decimals.upTo(IN_DECIMALS, hundredths));
   }
 
   private static String signed(double value, double size, String said) {

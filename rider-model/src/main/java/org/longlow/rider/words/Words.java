@@ -3,8 +3,8 @@ package org.longlow.rider.words;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.regex.Pattern;
-import java.util.stream.Collector;
 import java.util.stream.Collectors;
 
 /** Text for people, with its figures kept as figures until it is read in some units. */
@@ -51,23 +51,23 @@ public sealed interface Words {
   }
 
   /** Returns a figure, rounded to what is nearest. */
-  static Words figure(double value, Shown shown) {
-    return new Figure(value, shown, Units.Rounding.NEAREST);
+  static Words figure(double value, FigureSort shown) {
+    return new Figure(value, shown, Units.Rounding.NEAREST, 0);
   }
 
   /** Returns a figure without its unit, for the first of several that share one. */
-  static Words bare(double value, Shown shown) {
-    return new Bare(value, shown);
+  static Words bare(double value, FigureSort shown) {
+    return new Bare(value, shown, 0);
   }
 
   /** Returns a length, mm, of which no less will do than is said. */
   static Words atLeast(double mm) {
-    return new Figure(mm, Shown.LENGTH, Units.Rounding.AWAY);
+    return new Figure(mm, FigureSort.LENGTH, Units.Rounding.AWAY, 0);
   }
 
   /** Returns a length, mm, of which no more will do than is said. */
   static Words atMost(double mm) {
-    return new Figure(mm, Shown.LENGTH, Units.Rounding.TOWARDS);
+    return new Figure(mm, FigureSort.LENGTH, Units.Rounding.TOWARDS, 0);
   }
 
   /** Returns all with {@code between} between them. */
@@ -75,14 +75,16 @@ public sealed interface Words {
     return new Joined(between, List.copyOf(all));
   }
 
-  /** Collects with {@code between} between them. */
-  static Collector<Words, ?, Words> joining(String between) {
-    return Collectors.collectingAndThen(Collectors.toList(), all -> join(between, all));
+  /**
+   * Returns the same text with the figures that are one of these values said with so many decimals
+   * more.
+   */
+  default Words finer(Set<Double> values, int more) {
+    return this;
   }
 
-  /** Whether there is no text at all. */
-  default boolean isEmpty() {
-    return in(Units.MM).isEmpty();
+  private static Object finer(Object piece, Set<Double> values, int more) {
+    return piece instanceof Words words ? words.finer(values, more) : piece;
   }
 
   private static Object read(Object piece, Units units) {
@@ -117,7 +119,8 @@ public sealed interface Words {
               .matcher(text)
               .replaceAll(
                   m -> {
-                    Shown shown = m.group(4).equals("mm") ? Shown.LENGTH : Shown.AREA;
+                    FigureSort shown =
+                        m.group(4).equals("mm") ? FigureSort.LENGTH : FigureSort.AREA;
                     String last = m.group(3) == null ? m.group(1) : m.group(3);
                     String said = units.says(Double.parseDouble(last), shown);
                     return m.group(3) == null
@@ -149,11 +152,18 @@ public sealed interface Words {
    * A figure.
    *
    * @param value in the unit of {@code shown} that is used inside
+   * @param more decimals than usual
    */
-  record Figure(double value, Shown shown, Units.Rounding rounding) implements Words {
+  record Figure(double value, FigureSort shown, Units.Rounding rounding, int more)
+      implements Words {
     @Override
     public String in(Units units) {
-      return units.says(value, shown, rounding);
+      return more > 0 ? units.finer(value, shown, more) : units.says(value, shown, rounding);
+    }
+
+    @Override
+    public Words finer(Set<Double> values, int digits) {
+      return values.contains(value) ? new Figure(value, shown, rounding, digits) : this;
     }
 
     @Override
@@ -163,10 +173,19 @@ public sealed interface Words {
   }
 
   /** A figure without its unit. */
-  record Bare(double value, Shown shown) implements Words {
+  record Bare(double value, FigureSort shown, int more) implements Words {
     @Override
     public String in(Units units) {
-      return units.bare(value, shown);
+      if (more == 0) {
+        return units.bare(value, shown);
+      }
+      String said = units.finer(value, shown, more);
+      return said.substring(0, said.length() - units.sign(shown).length());
+    }
+
+    @Override
+    public Words finer(Set<Double> values, int digits) {
+      return values.contains(value) ? new Bare(value, shown, digits) : this;
     }
 
     @Override
@@ -185,6 +204,11 @@ public sealed interface Words {
     }
 
     @Override
+    public Words finer(Set<Double> values, int more) {
+      return new Pieces(pieces.stream().map(p -> Words.finer(p, values, more)).toList());
+    }
+
+    @Override
     public String toString() {
       return in(Units.MM);
     }
@@ -199,6 +223,11 @@ public sealed interface Words {
     }
 
     @Override
+    public Words finer(Set<Double> figures, int more) {
+      return new Filled(pattern, values.stream().map(v -> Words.finer(v, figures, more)).toList());
+    }
+
+    @Override
     public String toString() {
       return in(Units.MM);
     }
@@ -209,6 +238,11 @@ public sealed interface Words {
     @Override
     public String in(Units units) {
       return all.stream().map(w -> w.in(units)).collect(Collectors.joining(between));
+    }
+
+    @Override
+    public Words finer(Set<Double> values, int more) {
+      return new Joined(between, all.stream().map(w -> w.finer(values, more)).toList());
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.util.List;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.FindingGroup;
+import org.longlow.constraints.check.finding.SaidFigures;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.finding.WorstFirst;
 import org.longlow.constraints.layout.Occupant;
@@ -27,14 +28,15 @@ final class FindingsTable {
                 TextTable.Column.of("stance", 22)));
     List<Finding> sorted = WorstFirst.of(findings);
     for (Finding f : sorted) {
+      SaidFigures said = f.said(units);
       table.row(
           List.of(
               f.verdict().says(),
               f.id(),
               f.who().map(FindingsTable::who).orElse(""),
-              f.unit().says(f.value(), units),
-              f.unit().says(f.limit(), units),
-              f.unit().says(f.margin(), units),
+              said.value(),
+              said.limit(),
+              said.margin(),
               f.stanceWords()));
     }
     table.print(out);

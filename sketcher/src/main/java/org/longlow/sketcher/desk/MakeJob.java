@@ -105,11 +105,14 @@ public final class MakeJob {
     thread.start();
   }
 
-  /** Gives it up after the sheet it is at; nothing of it is left in the folder. */
+  /**
+   * Gives it up after the sheet it is at; nothing of it is left in the folder. Once the set is
+   * being put in place it is too late, and {@link #trouble} says so.
+   */
   public void cancel() {
     if (running) {
       stop = true;
-      words = "gives up after this sheet";
+      words = "gives up after this sheet, unless all is written by then";
       changed.run();
     }
   }
@@ -124,7 +127,10 @@ public final class MakeJob {
       consent.ask(ready.places(folder));
       Optional<List<String>> written = ready.write(folder, consent, this::step);
       done = written.orElse(List.of());
-      wrong = written.isPresent() ? "" : "Given up; nothing was written.";
+      wrong =
+          written.isEmpty()
+              ? "Given up; nothing was written."
+              : stop ? "It was too late to give up; all is written." : "";
     } catch (InTheWay.NotAgreed e) {
       asks = new Question(ready, folder, e.there());
     } catch (IOException | RuntimeException e) {

@@ -16,6 +16,7 @@ import java.util.TreeMap;
 import org.longlow.constraints.disk.Beside;
 import org.longlow.constraints.disk.HeldMark;
 import org.longlow.constraints.disk.WholeFile;
+import org.longlow.constraints.words.OneLine;
 import org.longlow.svg.page.PrintCorrection;
 
 /**
@@ -127,8 +128,12 @@ public record Printers(Map<String, PrintCorrection> byName) {
     if (!name.equals(name.strip())) {
       return Optional.of("a printer's name begins and ends with no space; leave it out");
     }
-    return name.length() > LONGEST_NAME || name.chars().anyMatch(Character::isISOControl)
-        ? Optional.of("a printer's name has up to " + LONGEST_NAME + " characters, on one line")
+    // marks that turn the direction of writing make one name look like another
+    return name.length() > LONGEST_NAME || !name.equals(OneLine.of(name))
+        ? Optional.of(
+            "a printer's name has up to "
+                + LONGEST_NAME
+                + " characters, on one line, without marks that nobody sees")
         : Optional.empty();
   }
 

@@ -3,6 +3,7 @@ package org.longlow.sketcher.edit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -81,9 +82,25 @@ public record Addable(
     return one + word;
   }
 
-  /** Returns whether each word of what is searched for begins a word of its title. */
+  /** What else a builder may call what is in a group, or what it is for. */
+  private static final Map<String, String> ALSO =
+      Map.of(
+          "measures", "quantity number parameter variable dimension",
+          "ties", "relation fix hold",
+          "limits", "range gap clearance least most",
+          "wishes", "prefer comfort",
+          "sections", "hinge lid door flap canopy opening",
+          "stances", "state",
+          "crew", "rider passenger pillion people driver human body somebody",
+          "demands", "requirement law");
+
+  /**
+   * Returns whether each word of what is searched for begins a word of its title, of its group or
+   * of what else such things are called.
+   */
   public boolean matches(String search) {
-    List<String> described = List.of(title().toLowerCase(Locale.ROOT).split("\\W+"));
+    String all = title() + " " + group + " " + ALSO.getOrDefault(group, "");
+    List<String> described = List.of(all.toLowerCase(Locale.ROOT).split("\\W+"));
     return Stream.of(search.strip().toLowerCase(Locale.ROOT).split("\\s+"))
         .allMatch(word -> described.stream().anyMatch(d -> d.startsWith(word)));
   }

@@ -15,10 +15,11 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.SaidFigures;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.rider.words.Units;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
-import org.longlow.sketcher.desk.Shown;
 
 /** The slip of findings beside the card, worst first; the one picked is opened out. */
 final class FindingSlip extends VBox {
@@ -66,8 +67,8 @@ final class FindingSlip extends VBox {
     if (desk.mending().tried().isPresent()) {
       return; // what is tried is seen on the card; the list stays under the pointer
     }
-    List<Finding> now = desk.shown().map(Shown::findings).orElse(List.of());
-    boolean live = desk.shown().map(Shown::live).orElse(false);
+    List<Finding> now = desk.shown().map(BoardState::findings).orElse(List.of());
+    boolean live = desk.shown().map(BoardState::live).orElse(false);
     if (live && System.nanoTime() - filledAt < LIVE_PAUSE_NS) {
       return;
     }
@@ -94,6 +95,11 @@ final class FindingSlip extends VBox {
     }
   }
 
+  /** Letters have another size now, and signs with them. */
+  void grow() {
+    list.refresh();
+  }
+
   /** Returns the label that counts them. */
   Label head() {
     return count;
@@ -114,7 +120,7 @@ final class FindingSlip extends VBox {
 
   /** The finding picked, as it is told of the machine shown. */
   private Optional<Finding> picked() {
-    return desk.shown().map(Shown::findings).orElse(List.of()).stream()
+    return desk.shown().map(BoardState::findings).orElse(List.of()).stream()
         .filter(f -> f.id().equals(desk.finding()))
         .findFirst();
   }
@@ -202,6 +208,7 @@ final class FindingSlip extends VBox {
       }
       Units units = ShownUnits.of(desk);
       Label subject = Bits.wrapped(f.subject(), "finding-subject");
+      SaidFigures said = f.said(units);
       Label figure = Bits.label(f.figure(units), "finding-figure");
       figure.setMinWidth(USE_PREF_SIZE);
       HBox.setHgrow(subject, Priority.ALWAYS);
@@ -217,10 +224,11 @@ final class FindingSlip extends VBox {
               .add(
                   Bits.wrapped(
                       "limit "
-                          + f.unit().says(f.limit(), units)
+                          + said.limit()
                           + ", "
-                          + (f.margin() < 0 ? "short by " : "room ")
-                          + f.unit().says(Math.abs(f.margin()), units),
+                          + (f.margin() < 0
+                              ? "short by " + said.margin().replaceFirst("^-", "")
+                              : "room " + said.margin()),
                       "finding-detail"));
         }
         box.getChildren()
@@ -243,13 +251,7 @@ final class FindingSlip extends VBox {
       }
       setGraphic(box);
       setAccessibleText(
-          f.subject()
-              + " "
-              + f.verdict().says()
-              + ", "
-              + f.unit().says(f.value(), units)
-              + ". "
-              + f.text(units));
+          f.subject() + " " + f.verdict().says() + ", " + said.value() + ". " + f.text(units));
     }
   }
 }

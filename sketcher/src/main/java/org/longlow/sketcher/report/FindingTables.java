@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.FindingGroup;
+import org.longlow.constraints.check.finding.SaidFigures;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.study.Study;
@@ -56,6 +57,7 @@ final class FindingTables {
   }
 
   private static void row(Html h, Units units, List<String> headings, String first, Finding f) {
+    SaidFigures said = f.said(units);
     h.row(
         f.verdict().word(),
         headings,
@@ -63,9 +65,9 @@ final class FindingTables {
             first,
             verdict(f.verdict()),
             f.text(units),
-            f.unit().says(f.value(), units),
-            f.unit().says(f.limit(), units),
-            f.unit().says(f.margin(), units),
+            said.value(),
+            said.limit(),
+            said.margin(),
             f.stance().map(Condition::says).orElse("every"),
             f.source(units)));
   }

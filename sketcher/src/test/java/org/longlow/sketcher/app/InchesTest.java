@@ -3,8 +3,6 @@ package org.longlow.sketcher.app;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -25,7 +23,7 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.study.Study;
 import org.longlow.demo.Demos;
 import org.longlow.rider.words.Units;
-import org.longlow.sketcher.cli.Longlow;
+import org.longlow.sketcher.cli.Ran;
 import org.longlow.sketcher.picture.DimensionedElevation;
 import org.longlow.sketcher.picture.PictureOptions;
 import org.longlow.sketcher.report.Report;
@@ -114,30 +112,20 @@ class InchesTest {
     assertThat(words(sheets.get(0))).contains("4 in", "100");
   }
 
-  private String run(Object... args) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    Longlow.run(
-        new PrintWriter(out, true),
-        new PrintWriter(err, true),
-        Stream.of(args).map(String::valueOf).toArray(String[]::new));
-    return out + "\n" + err;
-  }
-
   @Test
   void commandsSayInchesAndJsonStaysAsItIs() throws IOException {
     Path file = Files.writeString(folder.resolve("m.json"), LayoutWriter.toJson(plain("dunlin")));
-    String table = run("check", file);
+    String table = Ran.of("check", file).said();
     nothingMetric(List.of(table.split("\n")));
     assertThat(table).containsPattern("\\d in ");
-    assertThat(run("check", file, "--units", "mm"))
+    assertThat(Ran.of("check", file, "--units", "mm").said())
         .containsPattern("\\d mm ")
         .doesNotContain(" lb");
-    String json = run("check", file, "--json");
-    assertThat(json).isEqualTo(run("check", file, "--json", "--units", "mm"));
+    String json = Ran.of("check", file, "--json").said();
+    assertThat(json).isEqualTo(Ran.of("check", file, "--json", "--units", "mm").said());
     assertThat(json).contains("\"unit\": \"mm\"").containsPattern("\\d mm");
-    nothingMetric(List.of(run("compare", file, file).split("\n")));
-    assertThat(run("check", file, "--units", "ft")).contains("'ft' is neither mm nor in");
+    nothingMetric(List.of(Ran.of("compare", file, file).said().split("\n")));
+    assertThat(Ran.of("check", file, "--units", "ft").said()).contains("'ft' is neither mm nor in");
     assertThat(Files.readString(file)).contains("\"units\": \"in\"");
   }
 

@@ -3,8 +3,6 @@ package org.longlow.sketcher.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -43,19 +41,6 @@ class CommandTest {
     Locale.setDefault(before);
   }
 
-  private record Ran(int code, String out, String err) {}
-
-  private static Ran run(Object... args) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    int code =
-        Longlow.run(
-            new PrintWriter(out, true),
-            new PrintWriter(err, true),
-            Stream.of(args).map(String::valueOf).toArray(String[]::new));
-    return new Ran(code, out.toString(), err.toString());
-  }
-
   private Path file(String name, String text) throws IOException {
     return Files.writeString(folder.resolve(name), text);
   }
@@ -69,7 +54,7 @@ class CommandTest {
   @Test
   void demoDoesTheWholeJobAndEndsWithItsFindings() throws IOException {
     Path out = folder.resolve("made");
-    Ran ran = run("demo", "--out", out);
+    Ran ran = Ran.of("demo", "--out", out);
     assertThat(ran.err()).isEmpty();
     assertThat(ran.code()).isEqualTo(ExitCodes.FINDING_FAILS);
     for (String name : List.of("elevation.svg", "elevation.pdf", "report.html", "findings.json")) {
@@ -85,7 +70,7 @@ class CommandTest {
   @Test
   void checkPrintsTheContractAsJson() throws IOException {
     Path file = file("m.json", Demos.text("dunlin"));
-    Ran ran = run("check", file, "--json");
+    Ran ran = Ran.of("check", file, "--json");
     assertThat(ran.out())
         .startsWith("{\n  \"layout\": \"dunlin\",\n  \"status\": \"")
         .contains("\"freedoms\": [", "\"findings\": [", "\"margin\": ", "\"source\": ")
@@ -96,7 +81,7 @@ class CommandTest {
 
   @Test
   void checkPrintsATableWithPointsWhateverTheLocale() throws IOException {
-    Ran ran = run("check", file("m.json", Demos.text("dunlin")));
+    Ran ran = Ran.of("check", file("m.json", Demos.text("dunlin")));
     assertThat(ran.out())
         .containsPattern("verdict +finding +who +figure")
         .containsPattern("\\d\\.\\d mm");
@@ -127,7 +112,7 @@ class CommandTest {
           {"report", file, "--out", folder.resolve("x.html")},
           {"templates", file, "--out", folder.resolve("sheets")}
         }) {
-      Ran ran = run(command);
+      Ran ran = Ran.of(command);
       assertThat(ran.code()).as("%s %s", what, command[0]).isEqualTo(ExitCodes.BAD_INPUT);
       assertThat(ran.err()).contains(says).contains("m.json");
       assertThat(ran.err().lines()).allMatch(l -> l.startsWith("longlow: "));
@@ -138,7 +123,7 @@ class CommandTest {
 
   @Test
   void missingFileIsRefused() throws IOException {
-    Ran ran = run("check", folder.resolve("none.json"));
+    Ran ran = Ran.of("check", folder.resolve("none.json"));
     assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
     assertThat(ran.err()).contains("none.json").hasLineCount(1);
     assertThat(left()).isEmpty();
@@ -151,7 +136,7 @@ class CommandTest {
             "m.json",
             "{\"longlow\": 1, \"name\": \"x\", \"measures\": {\"a\": \"5 kgg\", \"b\": \"c + 1"
                 + " mm\"}, \"pins\": {\"p\": [\"1 kg\", 0]}}");
-    Ran ran = run("check", file);
+    Ran ran = Ran.of("check", file);
     assertThat(ran.err()).contains("$.measures.a", "$.measures.b", "$.pins.p");
     assertThat(ran.err().lines().count()).isGreaterThanOrEqualTo(3);
   }
@@ -171,7 +156,7 @@ class CommandTest {
     var away = new Pin(Formula.parse("9000 mm"), Formula.parse("900 mm"), true, "frame", "");
     var moved = layout.withPins(Map.of(pin, away));
     Files.writeString(file, LayoutWriter.toJson(untied(moved, pin)));
-    Ran ran = run("check", file);
+    Ran ran = Ran.of("check", file);
     assertThat(ran.code()).isEqualTo(ExitCodes.FINDING_FAILS);
     assertThat(ran.out()).contains("cannot reach the grips");
   }
@@ -218,7 +203,7 @@ class CommandTest {
             .withTie("near", Tie.of(TieKind.HEIGHT, List.of(axle), Formula.parse("200 mm")))
             .withTie("far", Tie.of(TieKind.HEIGHT, List.of(axle), Formula.parse("220 mm")));
     Path file = file("m.json", LayoutWriter.toJson(torn));
-    Ran ran = run("check", file);
+    Ran ran = Ran.of("check", file);
     assertThat(ran.code()).isEqualTo(ExitCodes.CONTRADICTION);
     assertThat(ran.out()).contains("far", "cannot all hold");
   }
@@ -234,7 +219,7 @@ class CommandTest {
     "figure trail,\"rakeDeg\": number"
   })
   void badArgumentsAreRefusedWithAHint(String line, String says) {
-    Ran ran = run((Object[]) line.split(" "));
+    Ran ran = Ran.of((Object[]) line.split(" "));
     assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
     assertThat(ran.err()).contains(says);
   }
@@ -242,7 +227,7 @@ class CommandTest {
   @Test
   void figureAnswersFromAFile() throws IOException {
     Path in = file("in.json", "{\"radiusMm\": 299.9, \"rakeDeg\": 27, \"offsetMm\": 35}");
-    Ran ran = run("figure", "trail", "--input", in);
+    Ran ran = Ran.of("figure", "trail", "--input", in);
     assertThat(ran.code()).isZero();
     // machine geometry reference, section 2: ground trail 113.525263986177
     assertThat(ran.out()).contains("\"groundTrailMm\": 113.5252639861");
@@ -251,7 +236,7 @@ class CommandTest {
   @Test
   void figureNamesEveryFault() throws IOException {
     Path in = file("in.json", "{\"radiusMm\": -1, \"rakeDeg\": 127, \"offsetMm\": 35}");
-    Ran ran = run("figure", "trail", "--input", in);
+    Ran ran = Ran.of("figure", "trail", "--input", in);
     assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
     assertThat(ran.err()).contains("radiusMm", "rakeDeg").hasLineCount(2);
   }
@@ -259,12 +244,12 @@ class CommandTest {
   @Test
   void compareOfAFileWithItselfChangesNothing() throws IOException {
     Path file = file("m.json", Demos.text("dunlin"));
-    assertThat(run("compare", file, file).out()).startsWith("nothing changed");
+    assertThat(Ran.of("compare", file, file).out()).startsWith("nothing changed");
   }
 
   @Test
   void helpListsTheExitCodes() {
-    assertThat(run("--help").out())
+    assertThat(Ran.of("--help").out())
         .contains("Exit codes:", "0   no finding fails", "4   the layout contradicts itself");
   }
 
@@ -273,7 +258,7 @@ class CommandTest {
     String readme = Files.readString(Path.of("..", "README.md"));
     int start = readme.indexOf("```json") + "```json".length();
     Path file = file("mine.json", readme.substring(start, readme.indexOf("```", start)));
-    Ran ran = run("check", file);
+    Ran ran = Ran.of("check", file);
     assertThat(ran.code()).isIn(ExitCodes.PASS, ExitCodes.FINDING_FAILS);
     assertThat(ran.out()).contains("mine: ");
   }
@@ -284,7 +269,7 @@ class CommandTest {
         file(
             "m.json",
             Demos.text("dunlin").replaceFirst("\"measures\": \\{", "$0\"idle\": \"3 mm\","));
-    Ran ran = run("check", file);
+    Ran ran = Ran.of("check", file);
     assertThat(ran.code()).isZero();
     assertThat(ran.err()).contains("note: measure idle is used nowhere").hasLineCount(1);
   }
@@ -302,7 +287,7 @@ class CommandTest {
                "f": {"kind": "wheel", "end": "front", "axle": "ahead", "tyre": "120/70-14", "mass": 9}},
              "ties": {"one": {"tie": "together", "pins": ["back", "ahead"]}}}
             """);
-    Ran ran = run("check", file);
+    Ran ran = Ran.of("check", file);
     assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
     assertThat(ran.err())
         .contains("the front axle, ahead, comes 0.0 mm ahead of the rear axle, back")
@@ -313,13 +298,13 @@ class CommandTest {
   void reportSaysWhatItWrote() throws IOException {
     Path file = file("m.json", Demos.text("dunlin"));
     Path page = folder.resolve("page.HTML");
-    assertThat(run("report", file, "--out", page).out()).contains("written: " + page);
+    assertThat(Ran.of("report", file, "--out", page).out()).contains("written: " + page);
     assertThat(page).isNotEmptyFile();
   }
 
   @Test
   void findingsAreCountedWithoutARest() throws IOException {
-    Ran ran = run("check", file("m.json", Demos.text("heron")));
+    Ran ran = Ran.of("check", file("m.json", Demos.text("heron")));
     String summary = ran.out().lines().reduce((a, b) -> b).orElseThrow();
     int[] n =
         java.util.Arrays.stream(summary.replaceAll("[^0-9]+", " ").strip().split(" "))
@@ -350,8 +335,8 @@ class CommandTest {
     Object given = names ? folder.resolve(value) : value;
     Ran ran =
         names
-            ? run(command, file, option, given)
-            : run(command, file, "--out", folder.resolve("made.svg"), option, given);
+            ? Ran.of(command, file, option, given)
+            : Ran.of(command, file, "--out", folder.resolve("made.svg"), option, given);
     assertThat(ran.code()).as(ran.err()).isEqualTo(ExitCodes.BAD_INPUT);
     assertThat(ran.err()).contains(words);
     assertThat(left()).containsExactly("m.json", "taken");
@@ -364,7 +349,7 @@ class CommandTest {
     // whoever may write everything is not stopped
     org.junit.jupiter.api.Assumptions.assumeTrue(
         old.toFile().setReadOnly() && !Files.isWritable(old));
-    Ran ran = run("draw", file, "--out", old);
+    Ran ran = Ran.of("draw", file, "--out", old);
     assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
     assertThat(ran.err()).contains("write-protected");
     assertThat(old).hasContent("old");
@@ -374,7 +359,7 @@ class CommandTest {
   void sheetsLeftFromALargerTemplateAreTakenAway() throws IOException {
     Path file = file("m.json", Demos.text("dunlin"));
     Path out = folder.resolve("sheets");
-    run("templates", file, "--out", out, "--part", "pan");
+    Ran.of("templates", file, "--out", out, "--part", "pan");
     Path first;
     try (Stream<Path> made = Files.list(out)) {
       first = made.filter(p -> p.toString().endsWith("-01.svg")).findFirst().orElseThrow();
@@ -384,7 +369,7 @@ class CommandTest {
       sheets++;
     }
     Path stale = Files.copy(first, sheet(first, sheets + 1));
-    run("templates", file, "--out", out, "--part", "pan");
+    Ran.of("templates", file, "--out", out, "--part", "pan");
     assertThat(stale).doesNotExist();
     assertThat(first).exists();
   }

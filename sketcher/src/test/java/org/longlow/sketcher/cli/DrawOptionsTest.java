@@ -4,8 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -14,7 +12,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -36,19 +33,6 @@ class DrawOptionsTest {
   @TempDir Path folder;
   private Path file;
 
-  private record Ran(int code, String out, String err) {}
-
-  private static Ran run(Object... args) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    int code =
-        Longlow.run(
-            new PrintWriter(out, true),
-            new PrintWriter(err, true),
-            Stream.of(args).map(String::valueOf).toArray(String[]::new));
-    return new Ran(code, out.toString(), err.toString());
-  }
-
   @BeforeEach
   void layout() throws IOException {
     file = Files.writeString(folder.resolve("m.json"), Demos.text("heron"));
@@ -58,7 +42,7 @@ class DrawOptionsTest {
     Path out = folder.resolve("x.svg");
     List<Object> args = new ArrayList<>(List.of("draw", file, "--out", out));
     args.addAll(List.of(options));
-    Ran ran = run(args.toArray());
+    Ran ran = Ran.of(args.toArray());
     assertThat(ran.err()).isEmpty();
     assertThat(ran.code()).isEqualTo(ExitCodes.FINDING_FAILS);
     return out;
@@ -186,13 +170,13 @@ class DrawOptionsTest {
   void whatIsUnknownIsRefusedWithWhatThereIs(
       String option, String value, String says, String allowed) {
     Path out = folder.resolve("x.svg");
-    Ran ran = run("draw", file, "--out", out, option, value);
+    Ran ran = Ran.of("draw", file, "--out", out, option, value);
     assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
     assertThat(ran.err()).contains(says, allowed, option);
     assertThat(out).doesNotExist();
     if (value.equals("Zed") || value.equals("flying")) {
       Path page = folder.resolve("x.html");
-      Ran report = run("report", file, "--out", page, option, value);
+      Ran report = Ran.of("report", file, "--out", page, option, value);
       assertThat(report.code()).isEqualTo(ExitCodes.BAD_INPUT);
       assertThat(report.err()).contains(says, allowed);
       assertThat(page).doesNotExist();
@@ -202,7 +186,7 @@ class DrawOptionsTest {
   @Test
   void aLadenStanceOfOthersIsRefused() {
     Ran ran =
-        run(
+        Ran.of(
             "draw",
             file,
             "--out",
@@ -218,7 +202,7 @@ class DrawOptionsTest {
   @Test
   void theReportBeginsWithWhomYouName() throws IOException {
     Path page = folder.resolve("x.html");
-    run("report", file, "--out", page, "--who", "Bram,Runa");
+    Ran.of("report", file, "--out", page, "--who", "Bram,Runa");
     assertThat(Files.readString(page)).contains("Elevation 1: Bram riding, Runa as passenger");
   }
 }

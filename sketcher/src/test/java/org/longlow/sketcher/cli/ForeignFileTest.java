@@ -3,8 +3,6 @@ package org.longlow.sketcher.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -30,15 +28,11 @@ class ForeignFileTest {
   }
 
   private String make(String command, Path out, String... more) {
-    StringWriter said = new StringWriter();
-    StringWriter err = new StringWriter();
-    List<String> words = new ArrayList<>(List.of(command, machine.toString()));
-    words.addAll(List.of("--out", out.toString()));
+    List<Object> words = new ArrayList<>(List.of(command, machine, "--out", out));
     words.addAll(List.of(more));
-    int code =
-        Longlow.run(new PrintWriter(said), new PrintWriter(err), words.toArray(new String[0]));
-    assertThat(code).as(err.toString()).isIn(ExitCodes.PASS, ExitCodes.FINDING_FAILS);
-    return said.toString();
+    Ran ran = Ran.of(words.toArray());
+    assertThat(ran.code()).as(ran.err()).isIn(ExitCodes.PASS, ExitCodes.FINDING_FAILS);
+    return ran.out();
   }
 
   @ParameterizedTest
@@ -103,20 +97,8 @@ class ForeignFileTest {
   @Test
   void nothingIsKeptTwiceWhereNothingIsReplaced() throws IOException {
     Path out = Files.writeString(folder.resolve("x.svg"), "a letter");
-    PrintWriter nowhere = new PrintWriter(new StringWriter());
-    int code =
-        Longlow.run(
-            nowhere,
-            nowhere,
-            "draw",
-            machine.toString(),
-            "--out",
-            out.toString(),
-            "--paper",
-            "a4",
-            "--scale",
-            "1:1");
-    assertThat(code).isEqualTo(ExitCodes.BAD_INPUT);
+    Ran ran = Ran.of("draw", machine, "--out", out, "--paper", "a4", "--scale", "1:1");
+    assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
     assertThat(out).hasContent("a letter");
     try (Stream<Path> files = Files.list(folder)) {
       assertThat(files).containsExactlyInAnyOrder(machine, out);

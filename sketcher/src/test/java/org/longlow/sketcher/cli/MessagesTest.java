@@ -6,11 +6,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -25,11 +22,9 @@ class MessagesTest {
   @TempDir Path folder;
 
   private static String refused(Object... args) {
-    StringWriter err = new StringWriter();
-    String[] words = Arrays.stream(args).map(String::valueOf).toArray(String[]::new);
-    int code = Longlow.run(new PrintWriter(new StringWriter()), new PrintWriter(err), words);
-    assertThat(code).as(err.toString()).isEqualTo(ExitCodes.BAD_INPUT);
-    return err.toString();
+    Ran ran = Ran.of(args);
+    assertThat(ran.code()).as(ran.err()).isEqualTo(ExitCodes.BAD_INPUT);
+    return ran.err();
   }
 
   private String figure(String kind, String json) throws IOException {
@@ -158,10 +153,9 @@ class MessagesTest {
     Path input =
         Files.writeString(
             folder.resolve("figure.json"), "{\"radiusMm\":300,\"rakeDeg\":0,\"offsetMm\":-0.0}");
-    StringWriter out = new StringWriter();
-    Longlow.run(
-        new PrintWriter(out), new PrintWriter(out), "figure", "trail", "--input", "" + input);
-    assertThat(out.toString()).contains("0.0").doesNotContain("-0.0");
+    assertThat(Ran.of("figure", "trail", "--input", input).said())
+        .contains("0.0")
+        .doesNotContain("-0.0");
   }
 
   @ParameterizedTest

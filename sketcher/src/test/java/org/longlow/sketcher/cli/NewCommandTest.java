@@ -3,8 +3,6 @@ package org.longlow.sketcher.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.EnumMap;
@@ -26,13 +24,11 @@ class NewCommandTest {
 
   @TempDir Path folder;
 
-  private final StringWriter out = new StringWriter();
-  private final StringWriter err = new StringWriter();
+  private Ran ran;
 
-  private int run(String... args) {
-    out.getBuffer().setLength(0);
-    err.getBuffer().setLength(0);
-    return Longlow.run(new PrintWriter(out), new PrintWriter(err), args);
+  private int run(Object... words) {
+    ran = Ran.of(words);
+    return ran.code();
   }
 
   private static Layout read(Path file) {
@@ -61,11 +57,11 @@ class NewCommandTest {
   void withoutAnswersItMakesAMachineAndSaysHowToGoOn() {
     Path file = folder.resolve("mine.json");
     assertThat(run("new", "--out", file.toString())).isZero();
-    assertThat(err.toString()).isEmpty();
-    assertThat(out.toString())
+    assertThat(ran.err()).isEmpty();
+    assertThat(ran.out())
         .contains("0 fail", "saved: " + file, "Yours to decide:", "longlow open " + file)
         .contains("not a certificate");
-    String made = out.toString();
+    String made = ran.out();
     assertThat(run("check", file.toString())).isZero();
     Layout layout = read(file);
     assertThat(made).startsWith(layout.title());
@@ -84,9 +80,9 @@ class NewCommandTest {
                 SAID.entrySet().stream()
                     .flatMap(e -> Stream.of("--" + e.getKey().word(), e.getValue())))
             .toList();
-    int code = run(args.toArray(String[]::new));
+    int code = run(args.toArray());
     Layout layout = read(file);
-    assertThat(code).as(err.toString()).isEqualTo(ExitCodes.of(Study.of(layout)));
+    assertThat(code).as(ran.err()).isEqualTo(ExitCodes.of(Study.of(layout)));
     assertThat(layout.name()).isEqualTo("stork");
     assertThat(layout.title()).startsWith("Stork");
     FirstMachine.Outcome same =
@@ -94,17 +90,17 @@ class NewCommandTest {
     assertThat(layout).isEqualTo(((FirstMachine.Made) same).layout());
     assertThat(run("new", "--help")).isZero();
     for (Question question : Question.values()) {
-      assertThat(out.toString()).contains("--" + question.word() + "=");
+      assertThat(ran.out()).contains("--" + question.word() + "=");
     }
-    assertThat(out.toString()).contains("woman 5 %").doesNotContain("%%");
+    assertThat(ran.out()).contains("woman 5 %").doesNotContain("%%");
   }
 
   @Test
   void whatIsThereStays() throws IOException {
     Path file = Files.writeString(folder.resolve("kept.json"), "weeks of work");
     assertThat(run("new", "--out", file.toString())).isEqualTo(ExitCodes.BAD_INPUT);
-    assertThat(err.toString()).contains("is there already").hasLineCount(1);
-    assertThat(out.toString()).isEmpty();
+    assertThat(ran.err()).contains("is there already").hasLineCount(1);
+    assertThat(ran.out()).isEmpty();
     assertThat(file).hasContent("weeks of work");
     assertThat(run("new", "--out", folder.toString())).isEqualTo(ExitCodes.BAD_INPUT);
   }
@@ -126,16 +122,16 @@ class NewCommandTest {
             "--seats",
             "5");
     assertThat(code).isEqualTo(ExitCodes.BAD_INPUT);
-    assertThat(err.toString().lines())
+    assertThat(ran.err().lines())
         .hasSize(4)
         .anyMatch(l -> l.startsWith("longlow: --rider = \"bloke\": "))
         .anyMatch(l -> l.contains("18 to 60 deg"))
         .anyMatch(l -> l.contains("leading-link, telescopic, trailing-link"));
     assertThat(run("new", "--out", file.toString(), "--wheelbase", "1400"))
         .isEqualTo(ExitCodes.BAD_INPUT);
-    assertThat(err.toString()).contains("--wheelbase = 1400 mm").contains("are needed");
+    assertThat(ran.err()).contains("--wheelbase = 1400 mm").contains("are needed");
     assertThat(run("new", "a/b", "--out", file.toString())).isEqualTo(ExitCodes.BAD_INPUT);
-    assertThat(err.toString()).contains("NAME is \"a/b\"");
+    assertThat(ran.err()).contains("NAME is \"a/b\"");
     try (Stream<Path> left = Files.list(folder)) {
       assertThat(left).isEmpty();
     }
@@ -147,7 +143,7 @@ class NewCommandTest {
     assertThat(run("new", "--wheels-only", "--wheelbase", "1.7 m", "--out", file.toString()))
         .as("it lacks its lamps")
         .isEqualTo(3);
-    assertThat(err.toString()).isEmpty();
+    assertThat(ran.err()).isEmpty();
     assertThat(read(file).parts()).containsOnlyKeys("frontWheel", "rearWheel");
     assertThat(run("check", file.toString())).isEqualTo(3);
   }

@@ -63,18 +63,10 @@ class OutputTest {
   void theLayoutThatIsReadIsNotDrawnOver() throws IOException {
     for (String[] as : new String[][] {{"draw", "m.svg"}, {"report", "m.html"}}) {
       Path file = Files.writeString(folder.resolve(as[1]), Demos.text("dunlin"));
-      StringWriter err = new StringWriter();
       Path same = folder.resolve(".").resolve(as[1]);
-      int code =
-          Longlow.run(
-              new PrintWriter(new StringWriter()),
-              new PrintWriter(err),
-              as[0],
-              file.toString(),
-              "--out",
-              same.toString());
-      assertThat(code).isEqualTo(ExitCodes.BAD_INPUT);
-      assertThat(err.toString()).contains("which is the layout itself; give another name");
+      Ran ran = Ran.of(as[0], file, "--out", same);
+      assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
+      assertThat(ran.err()).contains("which is the layout itself; give another name");
       assertThat(file).hasContent(Demos.text("dunlin"));
     }
   }
@@ -118,12 +110,10 @@ class OutputTest {
           {"figure", "trail\u001b", "--input", "-"},
           {"\u001b]0;x\u0007"}
         }) {
-      StringWriter said = new StringWriter();
-      PrintWriter both = new PrintWriter(said);
-      Longlow.run(both, both, args);
-      assertThat(said.toString().chars().filter(c -> c != '\n' && c != '\r'))
+      String said = Ran.of((Object[]) args).said();
+      assertThat(said.chars().filter(c -> c != '\n' && c != '\r'))
           .noneMatch(c -> Character.isISOControl(c) || Character.getType(c) == Character.FORMAT);
-      assertThat(said.toString().replace(System.lineSeparator(), "")).doesNotContain("\r");
+      assertThat(said.replace(System.lineSeparator(), "")).doesNotContain("\r");
     }
   }
 }

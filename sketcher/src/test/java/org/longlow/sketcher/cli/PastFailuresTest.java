@@ -4,8 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -41,22 +39,20 @@ class PastFailuresTest {
       assumeThat(Files.exists(Path.of("/dev/zero"))).isTrue();
     }
     String in = inputs().toString();
-    String[] args =
+    Object[] args =
         Arrays.stream(fields[0].split(" "))
             .map(a -> a.startsWith("OUT") ? folder + a.substring(3) : a)
             .map(a -> a.startsWith("IN") ? in + a.substring(2) : a)
             .map(a -> a.startsWith("@IN") ? "@" + in + a.substring(3) : a)
-            .toArray(String[]::new);
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    int code = Longlow.run(new PrintWriter(out), new PrintWriter(err), args);
-    String said = out.toString() + err;
+            .toArray();
+    Ran ran = Ran.of(args);
+    String said = ran.said();
     assertThat(said).contains(fields[2]).doesNotContain("internal error", "Exception");
     assertThat(said.chars().filter(c -> c != '\n' && c != '\r' && c != '\t'))
         .noneMatch(c -> Character.isISOControl(c) || Character.getType(c) == Character.FORMAT);
-    assertThat(fields[1].split(",")).contains(String.valueOf(code));
-    if (code == ExitCodes.BAD_INPUT) {
-      assertThat(err.toString().lines()).allMatch(l -> l.startsWith("longlow: "));
+    assertThat(fields[1].split(",")).contains(String.valueOf(ran.code()));
+    if (ran.code() == ExitCodes.BAD_INPUT) {
+      assertThat(ran.err().lines()).allMatch(l -> l.startsWith("longlow: "));
       try (Stream<Path> left = Files.list(folder)) {
         assertThat(left).isEmpty();
       }

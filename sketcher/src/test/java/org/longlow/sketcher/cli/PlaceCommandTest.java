@@ -3,8 +3,6 @@ package org.longlow.sketcher.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
@@ -38,19 +36,6 @@ import org.longlow.rider.pose.Comfort;
 class PlaceCommandTest {
 
   @TempDir Path folder;
-
-  private record Ran(int code, String out, String err) {}
-
-  private static Ran run(Object... args) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    int code =
-        Longlow.run(
-            new PrintWriter(out, true),
-            new PrintWriter(err, true),
-            Stream.of(args).map(String::valueOf).toArray(String[]::new));
-    return new Ran(code, out.toString(), err.toString());
-  }
 
   private Path save(Layout layout) throws IOException {
     return Files.writeString(folder.resolve("bad.json"), LayoutWriter.toJson(layout));
@@ -122,7 +107,7 @@ class PlaceCommandTest {
     assertThat(discomfort(before)).isGreaterThan(2);
 
     Path out = folder.resolve("good.json");
-    Ran ran = run("place", save(bad), "--move", "pan,back,pegs,grips", "--out", out);
+    Ran ran = Ran.of("place", save(bad), "--move", "pan,back,pegs,grips", "--out", out);
 
     assertThat(ran.err()).isEmpty();
     Study after = Study.of(Loading.layout(out));
@@ -156,7 +141,7 @@ class PlaceCommandTest {
     Layout heron = Demos.layout("heron");
     Study shipped = Study.of(heron);
     Path out = folder.resolve("better.json");
-    Ran ran = run("place", save(heron), "--move", "back", "--out", out);
+    Ran ran = Ran.of("place", save(heron), "--move", "back", "--out", out);
     Study saved = Study.of(Loading.layout(out));
     assertThat(saved.failing()).isEqualTo(shipped.failing());
     assertThat(saved.count(Verdict.CAUTION)).isEqualTo(shipped.count(Verdict.CAUTION));
@@ -169,7 +154,7 @@ class PlaceCommandTest {
   @Test
   void unknownNamesAreRefusedAndNothingIsWritten() throws IOException {
     Path file = save(Demos.layout("heron"));
-    Ran ran = run("place", file, "--move", "pann,exPort", "--out", folder.resolve("x.json"));
+    Ran ran = Ran.of("place", file, "--move", "pann,exPort", "--out", folder.resolve("x.json"));
     assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
     assertThat(ran.out()).isEmpty();
     assertThat(ran.err().lines()).hasSize(2).allMatch(l -> l.startsWith("longlow: --move: "));
@@ -182,7 +167,7 @@ class PlaceCommandTest {
   @Test
   void aFolderThatIsNotThereIsRefusedBeforeTheSearch() throws IOException {
     Path file = save(Demos.layout("heron"));
-    Ran ran = run("place", file, "--move", "pan", "--out", folder.resolve("no/x.json"));
+    Ran ran = Ran.of("place", file, "--move", "pan", "--out", folder.resolve("no/x.json"));
     assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
     assertThat(ran.err()).contains("a folder that exists");
     assertThat(left()).containsExactly("bad.json");
@@ -202,7 +187,7 @@ class PlaceCommandTest {
             false,
             "");
     Path file = save(heron.withTie("torn", torn));
-    Ran ran = run("place", file, "--move", "pan", "--out", folder.resolve("x.json"));
+    Ran ran = Ran.of("place", file, "--move", "pan", "--out", folder.resolve("x.json"));
     assertThat(ran.code()).isEqualTo(ExitCodes.CONTRADICTION);
     assertThat(ran.out()).contains("contradicts itself", "mend the ties first");
     assertThat(left()).containsExactly("bad.json");
@@ -210,7 +195,7 @@ class PlaceCommandTest {
 
   @Test
   void movesMustBeNamed() throws IOException {
-    Ran ran = run("place", save(Demos.layout("heron")));
+    Ran ran = Ran.of("place", save(Demos.layout("heron")));
     assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
     assertThat(ran.err()).contains("--move");
   }

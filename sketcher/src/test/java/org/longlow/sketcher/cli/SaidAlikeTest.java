@@ -2,13 +2,10 @@ package org.longlow.sketcher.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.longlow.constraints.check.finding.Finding;
@@ -24,12 +21,7 @@ class SaidAlikeTest {
   @TempDir Path folder;
 
   private static String out(Object... args) {
-    StringWriter out = new StringWriter();
-    Longlow.run(
-        new PrintWriter(out, true),
-        new PrintWriter(new StringWriter()),
-        Stream.of(args).map(String::valueOf).toArray(String[]::new));
-    return out.toString();
+    return Ran.of(args).out();
   }
 
   @Test

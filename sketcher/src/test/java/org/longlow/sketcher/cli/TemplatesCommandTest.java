@@ -6,11 +6,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -26,15 +23,6 @@ import org.longlow.demo.Demos;
 class TemplatesCommandTest {
 
   @TempDir Path folder;
-
-  private record Ran(int code, String said) {}
-
-  private static Ran run(Object... args) {
-    StringWriter said = new StringWriter();
-    PrintWriter both = new PrintWriter(said);
-    String[] words = Arrays.stream(args).map(String::valueOf).toArray(String[]::new);
-    return new Ran(Longlow.run(both, both, words), said.toString());
-  }
 
   private Path file(String text) throws IOException {
     return Files.writeString(folder.resolve("m.json"), text);
@@ -53,7 +41,7 @@ class TemplatesCommandTest {
       }
     }
     Path out = folder.resolve("sheets");
-    Ran ran = run("templates", file(root.toString()), "--out", out);
+    Ran ran = Ran.of("templates", file(root.toString()), "--out", out);
     assertThat(ran.code()).as(ran.said()).isEqualTo(ExitCodes.BAD_INPUT);
     assertThat(ran.said()).contains(says).contains("sheets; allowed:");
     assertThat(out).doesNotExist();
@@ -64,18 +52,18 @@ class TemplatesCommandTest {
   void aSetThatCannotBePutThereLeavesAllAsItWas() throws IOException {
     Path out = folder.resolve("sheets");
     Path machine = file(Demos.text("dunlin"));
-    run("templates", machine, "--out", out, "--part", "pan");
+    Ran.of("templates", machine, "--out", out, "--part", "pan");
     Path sheet =
         out.resolve(names(out).stream().filter(n -> n.endsWith("-01.svg")).findFirst().get());
     Files.delete(sheet);
     Files.createDirectories(sheet.resolve("in it"));
     List<String> before = names(out);
-    assertThat(run("templates", machine, "--out", out, "--part", "pan").said())
+    assertThat(Ran.of("templates", machine, "--out", out, "--part", "pan").said())
         .contains(sheet.getFileName().toString(), "it is a folder");
     assertThat(names(out)).isEqualTo(before).doesNotContain("not-finished.txt");
     Files.delete(sheet.resolve("in it"));
     Files.delete(sheet);
-    run("templates", machine, "--out", out, "--part", "pan");
+    Ran.of("templates", machine, "--out", out, "--part", "pan");
     assertThat(names(out)).hasSameSizeAs(before).doesNotContain("not-finished.txt");
   }
 
@@ -84,7 +72,7 @@ class TemplatesCommandTest {
   void aSetThatWasStoppedIsTakenOutFirst() throws IOException {
     Path out = folder.resolve("sheets");
     Path machine = file(Demos.text("dunlin"));
-    run("templates", machine, "--out", out, "--part", "pan");
+    Ran.of("templates", machine, "--out", out, "--part", "pan");
     Path before = Files.createDirectory(out.resolve("not-finished-before"));
     String stranger = "pan-side-a4-77.svg";
     Path pdf = out.resolve("pan-side-a4.pdf");
@@ -92,7 +80,7 @@ class TemplatesCommandTest {
     Files.copy(out.resolve("pan-side-a4-01.svg"), out.resolve(stranger));
     Files.writeString(before.resolve("put-where-nothing-was.txt"), stranger);
     Files.writeString(out.resolve("not-finished.txt"), "Begun");
-    assertThat(run("templates", machine, "--out", out, "--part", "pan").said())
+    assertThat(Ran.of("templates", machine, "--out", out, "--part", "pan").said())
         .contains("a set that was stopped on its way into this folder was taken out again first");
     assertThat(names(out))
         .doesNotContain("not-finished.txt", "not-finished-before", stranger)
@@ -102,21 +90,22 @@ class TemplatesCommandTest {
   @Test
   void theCalibrationPageNeedsNoLayout() throws IOException {
     Path out = folder.resolve("sheets");
-    Ran ran = run("templates", "--calibration", "--out", out, "--paper", "letter");
+    Ran ran = Ran.of("templates", "--calibration", "--out", out, "--paper", "letter");
     assertThat(ran.code()).as(ran.said()).isEqualTo(ExitCodes.PASS);
     assertThat(ran.said()).contains("--printer NAME --measured-across MM");
     assertThat(names(out)).containsExactly("calibration-letter.pdf");
-    assertThat(run("templates", "--out", out).code()).isEqualTo(ExitCodes.BAD_INPUT);
+    assertThat(Ran.of("templates", "--out", out).code()).isEqualTo(ExitCodes.BAD_INPUT);
   }
 
   @Test
   void sheetsOfARollAreNamedAfterIt() throws IOException {
     Path out = folder.resolve("sheets");
     Path machine = file(Demos.text("dunlin"));
-    Ran ran = run("templates", machine, "--out", out, "--part", "pan", "--paper", "roll 610");
+    Ran ran = Ran.of("templates", machine, "--out", out, "--part", "pan", "--paper", "roll 610");
     assertThat(ran.said()).contains("sheets of roll-610: ").doesNotContain("not of this set");
     assertThat(names(out)).isNotEmpty().allMatch(n -> n.contains("-roll-610"));
-    assertThat(run("draw", machine, "--out", folder.resolve("x.pdf"), "--paper", "roll 610").said())
+    assertThat(
+            Ran.of("draw", machine, "--out", folder.resolve("x.pdf"), "--paper", "roll 610").said())
         .contains("--paper is a roll, which is for templates");
   }
 
@@ -125,13 +114,13 @@ class TemplatesCommandTest {
   void twoAtOnceInOneFolderBothFinish() throws Exception {
     Path out = folder.resolve("sheets");
     Path machine = file(Demos.text("dunlin"));
-    int plain = run("templates", machine, "--out", folder.resolve("alone")).code();
+    int plain = two(machine, folder.resolve("alone"), "pan").code();
     ExecutorService two = Executors.newFixedThreadPool(2);
     try {
       List<Future<Ran>> both =
           List.of(
-              two.submit(() -> run("templates", machine, "--out", out, "--part", "pan")),
-              two.submit(() -> run("templates", machine, "--out", out)));
+              two.submit(() -> Ran.of("templates", machine, "--out", out, "--part", "pan")),
+              two.submit(() -> two(machine, out, "pan")));
       for (Future<Ran> one : both) {
         assertThat(one.get().code()).as(one.get().said()).isEqualTo(plain);
       }
@@ -145,25 +134,26 @@ class TemplatesCommandTest {
   void sheetsOfRenamedPartsAndOtherPaperAreTold() throws IOException {
     Path out = folder.resolve("sheets");
     Path machine = file(Demos.text("dunlin"));
-    run("templates", machine, "--out", out, "--part", "pan", "--paper", "letter");
-    assertThat(run("templates", machine, "--out", out, "--part", "pan").said())
+    Ran.of("templates", machine, "--out", out, "--part", "pan", "--paper", "letter");
+    assertThat(Ran.of("templates", machine, "--out", out, "--part", "pan").said())
         .containsPattern(
             "not of this set, so do not cut from them: pan\\S*-letter \\(\\d+ files\\)");
     Path clean = folder.resolve("clean");
-    assertThat(run("templates", machine, "--out", clean).said()).doesNotContain("not of this set");
-    assertThat(run("templates", machine, "--out", clean, "--part", "pan").said())
+    assertThat(two(machine, clean, "pan").said()).doesNotContain("not of this set");
+    assertThat(Ran.of("templates", machine, "--out", clean, "--part", "pan").said())
         .containsPattern("\\d+ files of other templates there are of an earlier run")
         .doesNotContain("not of this set");
     List<String> before = names(clean);
     String renamed = Demos.text("dunlin").replace("\"pan\"", "\"perch\"");
-    Ran ran =
-        run(
-            "templates",
-            file(renamed.replace("\"role\": \"perch\"", "\"role\": \"pan\"")),
-            "--out",
-            clean);
+    Path other = file(renamed.replace("\"role\": \"perch\"", "\"role\": \"pan\""));
+    Ran ran = two(other, clean, "perch");
     assertThat(ran.said()).containsPattern("do not cut from them: pan\\S*-a4 \\(\\d+ files\\)");
     assertThat(names(clean)).containsAll(before);
+  }
+
+  /** The templates of a part and of a small one more. */
+  private static Ran two(Path machine, Path out, String part) {
+    return Ran.of("templates", machine, "--out", out, "--part", part, "--part", "plateHolder");
   }
 
   private static List<String> names(Path folder) throws IOException {
@@ -175,9 +165,9 @@ class TemplatesCommandTest {
   @Test
   void theTraceOfAnInternalErrorMayBeAskedForBeforeAndAfterTheCommand() throws IOException {
     Path file = file(Demos.text("dunlin"));
-    int plain = run("check", file).code();
-    assertThat(run("--verbose", "check", file).code()).isEqualTo(plain);
-    assertThat(run("check", "--verbose", file).code()).isEqualTo(plain);
+    int plain = Ran.of("check", file).code();
+    assertThat(Ran.of("--verbose", "check", file).code()).isEqualTo(plain);
+    assertThat(Ran.of("check", "--verbose", file).code()).isEqualTo(plain);
   }
 
   @Test
@@ -187,6 +177,6 @@ class TemplatesCommandTest {
             .replace("\"end\": \"front\"", "\"end\": \"?\"")
             .replace("\"end\": \"rear\"", "\"end\": \"front\"")
             .replace("\"end\": \"?\"", "\"end\": \"rear\"");
-    assertThat(run("check", file(swapped)).said()).contains("exchange the 'end' of");
+    assertThat(Ran.of("check", file(swapped)).said()).contains("exchange the 'end' of");
   }
 }

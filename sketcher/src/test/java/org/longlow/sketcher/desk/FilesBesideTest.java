@@ -4,15 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.sketcher.cli.Longlow;
+import org.longlow.sketcher.cli.Ran;
 
 /** What a layout is traced from, where it lies, where it goes, and that it may be missing. */
 class FilesBesideTest {
@@ -33,37 +31,25 @@ class FilesBesideTest {
     return file;
   }
 
-  private static String err(String... words) {
-    StringWriter err = new StringWriter();
-    Longlow.run(new PrintWriter(new StringWriter()), new PrintWriter(err), words);
-    return err.toString();
-  }
-
   @Test
   void checkSaysWhichPhotoCannotBeShownAndGoesOn() throws IOException {
     Path file = Files.writeString(folder.resolve("m.json"), withPhoto());
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    StringWriter plain = new StringWriter();
-    int code = Longlow.run(new PrintWriter(out), new PrintWriter(err), "check", file.toString());
-    Path bare = Wren.file(folder);
-    int without =
-        Longlow.run(
-            new PrintWriter(plain), new PrintWriter(new StringWriter()), "check", bare.toString());
-    assertThat(code).isEqualTo(without);
-    assertThat(err.toString())
+    Ran ran = Ran.of("check", file);
+    Ran plain = Ran.of("check", Wren.file(folder));
+    assertThat(ran.code()).isEqualTo(plain.code());
+    assertThat(ran.err())
         .isEqualTo(
             "longlow: "
                 + file
                 + ": note: photo side view is not all shown: pictures/side.png does not exist; put"
                 + " the photo beside the layout file"
                 + System.lineSeparator());
-    assertThat(out.toString()).as("findings are the same").isEqualTo(plain.toString());
+    assertThat(ran.out()).as("findings are the same").isEqualTo(plain.out());
 
     photo(folder.resolve("pictures/side.png"));
-    assertThat(err("check", file.toString())).isEmpty();
+    assertThat(Ran.of("check", file).err()).isEmpty();
     Files.writeString(folder.resolve("pictures/side.png"), "");
-    assertThat(err("check", file.toString())).contains("is no PNG or JPEG file");
+    assertThat(Ran.of("check", file).err()).contains("is no PNG or JPEG file");
   }
 
   @Test

@@ -103,6 +103,25 @@ class MakeJobTest {
   }
 
   @Test
+  void whatIsGivenUpTooLateIsSaidToBeWritten() throws InterruptedException {
+    job.start(
+        new Letter() {
+          @Override
+          public Optional<List<String>> write(
+              Path into, InTheWay.Consent consent, StepWatch progress) throws IOException {
+            Optional<List<String>> written = super.write(into, consent, progress);
+            job.cancel();
+            return written;
+          }
+        },
+        folder);
+    untilDone();
+    assertThat(job.made()).containsExactly("letter.txt");
+    assertThat(job.trouble()).isEqualTo("It was too late to give up; all is written.");
+    assertThat(folder.resolve("letter.txt")).hasContent("new");
+  }
+
+  @Test
   void nothingIsReplacedBeforeItIsAgreedTo() throws Exception {
     Path file = Files.writeString(folder.resolve("letter.txt"), "old");
     job.start(new Letter(), folder);

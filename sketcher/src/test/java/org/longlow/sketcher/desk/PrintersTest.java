@@ -77,6 +77,14 @@ class PrintersTest {
 
   @ParameterizedTest
   @ValueSource(
+      strings = {"att\u202eic", "att\u2066ic", "att\u200bic", "att\u2028ic", "att\u0007ic"})
+  void aNameWithMarksThatNobodySeesIsRefused(String name) {
+    assertThat(Printers.refusal(name).orElseThrow()).contains("without marks that nobody sees");
+    assertThat(Printers.refusal("Dachböden 2")).isEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
       strings = {"a.across=1\na.along=1\nb.across=\\u00zz\n", "a.across=1\na.along=1\nb.along=1\n"})
   void aSpoiltFileStaysBesideWhenAnotherPrinterIsKept(String text) throws Exception {
     Path file = Files.writeString(home.resolve("printers.properties"), text);

@@ -3,7 +3,6 @@ package org.longlow.sketcher.fx;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
@@ -11,27 +10,19 @@ import javafx.geometry.Point2D;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.paint.Color;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIf;
-import org.junit.jupiter.api.io.TempDir;
 import org.longlow.constraints.document.Change;
+import org.longlow.constraints.layout.LampPart;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.TubePart;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.desk.Selection;
 import org.longlow.sketcher.desk.Wren;
-import org.testfx.api.FxToolkit;
 
 /** Parts are taken from the drawer and laid on the card; several are handled together. */
-@EnabledIf(
-    value = "org.longlow.sketcher.fx.WindowTest#textCanBeLaidOut",
-    disabledReason = "the window toolkit lacks the system's text libraries (libpango) here")
-class AddingWalkTest {
-
-  @TempDir Path folder;
-  private Hands hands;
+@Windowed
+class AddingWalkTest extends Walk {
 
   @BeforeEach
   void open() throws Exception {
@@ -40,13 +31,8 @@ class AddingWalkTest {
     for (String group : List.of("crew", "limits", "wishes", "stances")) {
       bare = Change.set(bare, Map.of(), group);
     }
-    hands = Hands.at(folder.resolve("home"), List.of(bare));
+    openOn(bare);
     hands.click("machine-wren");
-  }
-
-  @AfterEach
-  void leave() throws Exception {
-    FxToolkit.cleanupStages();
   }
 
   private <T> T fx(Callable<T> job) {
@@ -62,12 +48,6 @@ class AddingWalkTest {
     hands.until("the drawer", () -> hands.find("gallery-slip").get().isVisible());
     hands.write(words);
     return hands.press(KeyCode.ENTER);
-  }
-
-  private static double far(Color a, Color b) {
-    return Math.max(
-        Math.abs(a.getRed() - b.getRed()),
-        Math.max(Math.abs(a.getGreen() - b.getGreen()), Math.abs(a.getBlue() - b.getBlue())));
   }
 
   @Test
@@ -126,6 +106,15 @@ class AddingWalkTest {
       hands.press(KeyCode.SHORTCUT, KeyCode.Z);
     }
     assertThat(hands.layout()).isSameAs(before);
+  }
+
+  @Test
+  void enterTakesWhatIsCalledJustSo() {
+    take("plate");
+    hands.clickAt(hands.at(-200, 700));
+    assertThat(hands.desk().options().chosen()).as("not the plate lamp").startsWith("part:plate");
+    String name = hands.desk().options().chosen().substring("part:".length());
+    assertThat(((LampPart) hands.layout().parts().get(name)).type()).isEqualTo(LampPart.Kind.PLATE);
   }
 
   @Test

@@ -7,7 +7,6 @@ import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.stream.Stream;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
@@ -16,11 +15,8 @@ import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.paint.Color;
 import javax.imageio.ImageIO;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIf;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
-import org.junit.jupiter.api.io.TempDir;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.json.LayoutReader;
@@ -30,21 +26,18 @@ import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Photo;
 import org.longlow.constraints.layout.TubePart;
 import org.longlow.rider.geom.PointMm;
-import org.longlow.sketcher.desk.Shown;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.edit.NewPart;
 import org.longlow.sketcher.photo.PhotoPlace;
 import org.longlow.sketcher.photo.Pixel;
-import org.testfx.api.FxToolkit;
 
 /**
  * A machine made by hand alone, from an empty card and without a file: wheels, frame, a traced
  * engine, seat, lamps, crew, ties, a limit, a section; nothing fails in the end, and it is printed,
  * saved and read back.
  */
-@EnabledIf(
-    value = "org.longlow.sketcher.fx.WindowTest#textCanBeLaidOut",
-    disabledReason = "the window toolkit lacks the system's text libraries (libpango) here")
-class ByHandWalkTest {
+@Windowed
+class ByHandWalkTest extends Walk {
 
   private static final double[][] ENGINE = {
     {0, 30},
@@ -63,16 +56,8 @@ class ByHandWalkTest {
   /** Pixels of the photo to a millimetre of the engine. */
   private static final double PX_PER_MM = 1.5;
 
-  @TempDir Path folder;
-  private Hands hands;
-
-  @AfterEach
-  void leave() throws Exception {
-    FxToolkit.cleanupStages();
-  }
-
   private void wheelsAlone() throws Exception {
-    hands = Hands.at(folder.resolve("home"), List.of());
+    openOn();
     fill("first-law", "us");
     fill("first-wheelbase", "1680 mm");
     hands.click("first-wheels");
@@ -269,7 +254,7 @@ class ByHandWalkTest {
   }
 
   private PointMm onPhoto(Pixel pixel) {
-    Shown shown = hands.shown();
+    BoardState shown = hands.shown();
     Photo photo = shown.layout().photos().values().iterator().next();
     return PhotoPlace.of(photo, shown.layout(), shown.places()).inMachine(pixel).orElseThrow();
   }
@@ -397,7 +382,7 @@ class ByHandWalkTest {
 
   @Test
   void theFirstTenStepsGoByKeysAlone() throws Exception {
-    hands = Hands.at(folder.resolve("home"), List.of());
+    openOn();
     reach("first-wheelbase");
     hands.write("1680 mm");
     reach("first-wheels");

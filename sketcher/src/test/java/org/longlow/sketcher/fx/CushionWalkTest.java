@@ -3,48 +3,27 @@ package org.longlow.sketcher.fx;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.nio.file.Path;
 import java.util.List;
 import javafx.geometry.Point2D;
+import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIf;
-import org.junit.jupiter.api.io.TempDir;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.FoamSpec;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.sketcher.desk.Wren;
 import org.longlow.sketcher.picture.CushionStack;
-import org.testfx.api.FxToolkit;
 
 /** The cushion bench by pointer and by keys alone, seen on the layout and on what it shows. */
-@EnabledIf(
-    value = "org.longlow.sketcher.fx.WindowTest#textCanBeLaidOut",
-    disabledReason = "the window toolkit lacks the system's text libraries (libpango) here")
-class CushionWalkTest {
-
-  @TempDir Path folder;
-  private Hands hands;
+@Windowed
+class CushionWalkTest extends Walk {
 
   @BeforeEach
   void open() throws Exception {
-    hands = Hands.at(folder.resolve("home"), List.of(Wren.layout()));
-    hands.click("machine-wren");
-    Hands.onFx(
-        () -> {
-          hands.desk().choose("part:pan");
-          hands.window().board().requestFocus();
-          return null;
-        });
-    hands.settle();
-  }
-
-  @AfterEach
-  void leave() throws Exception {
-    FxToolkit.cleanupStages();
+    begin(Wren.layout());
+    pickOnCard("part:pan");
   }
 
   private List<FoamSpec> layers() {
@@ -133,6 +112,31 @@ class CushionWalkTest {
   }
 
   @Test
+  void whatIsRefusedMarksItsFieldAndIsSeen() {
+    hands.press(KeyCode.B);
+    Hands.onFx(
+        () -> {
+          hands.window().textSize().use(200);
+          return null;
+        });
+    hands.settle();
+    hands.typeInto("cushion-bench #field-pan-layer-1-support-factor", "1.05");
+    Node field = Hands.onFx(() -> pane().lookup("#field-pan-layer-1-support-factor"));
+    Node said = Hands.onFx(() -> pane().lookup("#trouble-pan-layer-1-support-factor"));
+    Node other = Hands.onFx(() -> pane().lookup("#field-pan-layer-1-density"));
+    assertThat(field.getPseudoClassStates()).extracting(Object::toString).contains("wrong");
+    assertThat(other.getPseudoClassStates()).extracting(Object::toString).doesNotContain("wrong");
+    Node slip = hands.node("cushion-ticket", Node.class);
+    assertThat(
+            Hands.onFx(
+                () ->
+                    slip.localToScene(slip.getLayoutBounds())
+                        .contains(said.localToScene(said.getLayoutBounds()))))
+        .as("with what is wrong of it")
+        .isTrue();
+  }
+
+  @Test
   void allOfItIsDoneByKeysAlone() {
     hands.press(KeyCode.B);
     assertThat(isOpen()).isTrue();
@@ -187,29 +191,14 @@ class CushionWalkTest {
 
   @Test
   void withNoCushionPickedItSaysWhatToPick() {
-    Hands.onFx(
-        () -> {
-          hands.desk().choose("part:fork");
-          return null;
-        });
-    hands.settle().press(KeyCode.B);
+    pick("part:fork").press(KeyCode.B);
     assertThat(isOpen()).isFalse();
     assertThat(hands.desk().notices())
         .anyMatch(n -> n.text().contains("Pick a pan, back or head rest"));
-    Hands.onFx(
-        () -> {
-          hands.desk().choose("part:back");
-          return null;
-        });
-    hands.settle().press(KeyCode.B);
+    pick("part:back").press(KeyCode.B);
     assertThat(Hands.onFx(() -> pane().cushion())).isEqualTo("back");
     // another cushion picked comes onto the bench; what was taken out of the machine leaves it
-    Hands.onFx(
-        () -> {
-          hands.desk().choose("part:pan");
-          return null;
-        });
-    hands.settle();
+    pick("part:pan");
     assertThat(Hands.onFx(() -> pane().cushion())).isEqualTo("pan");
     hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT3);
     assertThat(isOpen()).as("the list of findings takes its place").isFalse();

@@ -10,24 +10,16 @@ import java.util.stream.Stream;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIf;
-import org.junit.jupiter.api.io.TempDir;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.sketcher.desk.Wren;
-import org.testfx.api.FxToolkit;
 
 /** A window that is closed or dies in the midst of something: the work is offered again. */
-@EnabledIf(
-    value = "org.longlow.sketcher.fx.WindowTest#textCanBeLaidOut",
-    disabledReason = "the window toolkit lacks the system's text libraries (libpango) here")
-class CutShortWalkTest {
+@Windowed
+class CutShortWalkTest extends Walk {
 
-  @TempDir Path folder;
   private Path home;
-  private Hands hands;
   private Layout unsaved;
 
   @BeforeEach
@@ -38,11 +30,6 @@ class CutShortWalkTest {
     hands.typeInto("field-wheelbase", "1675 mm");
     unsaved = hands.layout();
     hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT2);
-  }
-
-  @AfterEach
-  void leave() throws Exception {
-    FxToolkit.cleanupStages();
   }
 
   private boolean mayClose() {

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.image.BufferedImage;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.concurrent.Callable;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
@@ -13,29 +12,15 @@ import javafx.scene.control.Slider;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javax.imageio.ImageIO;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIf;
-import org.junit.jupiter.api.io.TempDir;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.demo.Demos;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.desk.Wren;
-import org.testfx.api.FxToolkit;
 
 /** Whatever is dragged is put back by Escape, and stays put whatever the pointer does after it. */
-@EnabledIf(
-    value = "org.longlow.sketcher.fx.WindowTest#textCanBeLaidOut",
-    disabledReason = "the window toolkit lacks the system's text libraries (libpango) here")
-class EscapeWalkTest {
-
-  @TempDir Path folder;
-  private Hands hands;
-
-  @AfterEach
-  void leave() throws Exception {
-    FxToolkit.cleanupStages();
-  }
+@Windowed
+class EscapeWalkTest extends Walk {
 
   /** Drags, looks, presses Escape, drags on, lets go. */
   private void putBack(String what, Point2D from, double dx, double dy, Callable<Object> state) {
@@ -60,16 +45,6 @@ class EscapeWalkTest {
     return Hands.onFx(() -> Hands.middle(node));
   }
 
-  private void choose(String subject) {
-    Hands.onFx(
-        () -> {
-          hands.desk().choose(subject);
-          hands.window().board().requestFocus();
-          return null;
-        });
-    hands.settle();
-  }
-
   /** Returns a place of the card with nothing on it. */
   private Point2D bare() {
     return Hands.onFx(
@@ -91,14 +66,13 @@ class EscapeWalkTest {
 
   @Test
   void pinsPartsPointsSectionsSlidersSlipsAndTheCardItself() throws Exception {
-    hands = Hands.at(folder.resolve("home"), List.of(Demos.layout("heron")));
-    hands.click("machine-heron");
+    begin(Demos.layout("heron"));
     putBack("a pin", hands.pin("backTop"), -30, 20, () -> placed("backTop"));
     assertThat(hands.desk().drags().drag()).isEmpty();
 
     putBack("the card", bare(), 40, 10, () -> hands.window().board().frame());
 
-    choose("part:pan");
+    pickOnCard("part:pan");
     putBack(
         "what is picked",
         hands.somewhereOn("part:pan"),
@@ -106,7 +80,7 @@ class EscapeWalkTest {
         -20,
         () -> hands.desk().shown().get().layout().pins().get("panFront"));
 
-    choose("part:nose");
+    pickOnCard("part:nose");
     hands.press(KeyCode.E);
     OutlineHand points = (OutlineHand) Hands.onFx(() -> hands.window().hands().hand());
     PointMm corner = Hands.onFx(() -> points.points().handles().get(0).at());
@@ -132,7 +106,7 @@ class EscapeWalkTest {
         () -> new Point2D(ticket.getLayoutX(), ticket.getLayoutY()));
 
     hands.click("stance-open-lid");
-    choose("");
+    pickOnCard("");
     Callable<Object> opening = () -> hands.desk().options().opening();
     putBack(
         "how far it is open",
@@ -148,7 +122,7 @@ class EscapeWalkTest {
     Path layout = Wren.file(Files.createDirectories(folder.resolve("machine")));
     Path photo = layout.resolveSibling("side.png");
     ImageIO.write(new BufferedImage(800, 600, BufferedImage.TYPE_INT_RGB), "png", photo.toFile());
-    hands = Hands.at(folder.resolve("home"), List.of(Wren.layout()));
+    openOn(Wren.layout());
     Hands.onFx(
         () -> {
           hands.desk().files().open(layout);

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javafx.application.Platform;
 import javafx.geometry.Point2D;
@@ -15,7 +16,7 @@ import javafx.scene.SnapshotParameters;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.image.WritableImage;
+import javafx.scene.image.PixelReader;
 import javafx.scene.input.KeyCode;
 import javafx.scene.paint.Color;
 import javafx.stage.PopupWindow;
@@ -23,8 +24,8 @@ import javafx.stage.Stage;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.desk.Autosave;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
-import org.longlow.sketcher.desk.Shown;
 import org.testfx.api.FxToolkit;
 import org.testfx.util.WaitForAsyncUtils;
 
@@ -32,6 +33,12 @@ import org.testfx.util.WaitForAsyncUtils;
 final class Hands {
 
   static final long PATIENCE_S = 60;
+
+  /**
+   * Nobody looks at the screen of a test, and painting it in software is half of a walk. Pointer,
+   * keys and layout take no notice of this; what a test looks at is painted for it, by a snapshot.
+   */
+  private static final double UNSEEN = 0;
 
   private final Fingers fingers = new Fingers();
   private final Window window;
@@ -52,6 +59,11 @@ final class Hands {
                   desk,
                   shipped.stream().map(l -> new Shipped(l, Optional.empty())).toList());
             });
+    onFx(
+        () -> {
+          window.setOpacity(UNSEEN);
+          return null;
+        });
     return new Hands(window);
   }
 
@@ -67,7 +79,7 @@ final class Hands {
     return onFx(() -> desk().session().get().layout());
   }
 
-  Shown shown() {
+  BoardState shown() {
     return onFx(() -> desk().shown().get());
   }
 
@@ -357,13 +369,18 @@ final class Hands {
 
   /** Returns what the board looks like at a place on the screen. */
   Color pixel(Point2D screen) {
+    return pixels(screen, 1).get(0);
+  }
+
+  /** Returns what the board looks like at a place on the screen and to the right of it. */
+  List<Color> pixels(Point2D screen, int many) {
     return onFx(
         () -> {
           Point2D p = window.board().screenToLocal(screen);
-          SnapshotParameters one = new SnapshotParameters();
-          one.setViewport(new Rectangle2D((int) p.getX(), (int) p.getY(), 1, 1));
-          WritableImage image = window.board().snapshot(one, null);
-          return image.getPixelReader().getColor(0, 0);
+          SnapshotParameters some = new SnapshotParameters();
+          some.setViewport(new Rectangle2D((int) p.getX(), (int) p.getY(), many, 1));
+          PixelReader seen = window.board().snapshot(some, null).getPixelReader();
+          return IntStream.range(0, many).mapToObj(x -> seen.getColor(x, 0)).toList();
         });
   }
 

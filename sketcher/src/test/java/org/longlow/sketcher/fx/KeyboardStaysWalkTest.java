@@ -2,42 +2,21 @@ package org.longlow.sketcher.fx;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
-import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.input.KeyCode;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIf;
-import org.junit.jupiter.api.io.TempDir;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.sketcher.desk.Wren;
-import org.testfx.api.FxToolkit;
 
 /** The keyboard stays where somebody works, whatever is built anew there or goes. */
-@EnabledIf(
-    value = "org.longlow.sketcher.fx.WindowTest#textCanBeLaidOut",
-    disabledReason = "the window toolkit lacks the system's text libraries (libpango) here")
-class KeyboardStaysWalkTest {
-
-  @TempDir Path folder;
-  private Hands hands;
+@Windowed
+class KeyboardStaysWalkTest extends Walk {
 
   @BeforeEach
   void open() throws Exception {
-    hands = Hands.at(folder.resolve("home"), List.of(Wren.layout()));
-    hands.click("machine-wren");
-  }
-
-  @AfterEach
-  void leave() throws Exception {
-    FxToolkit.cleanupStages();
-  }
-
-  private String focused() {
-    return Hands.onFx(() -> hands.window().getScene().getFocusOwner().getId());
+    begin(Wren.layout());
   }
 
   private boolean isWithin(String id) {
@@ -51,29 +30,22 @@ class KeyboardStaysWalkTest {
         });
   }
 
-  private void pick(String subject) {
-    Hands.onFx(
-        () -> {
-          hands.desk().choose(subject);
-          return null;
-        });
-    hands.settle();
-  }
-
   @Test
   void aTicketBuiltAnewKeepsTheKeyboardInItsField() {
     pick("part:headlamp");
     hands.choose("field-headlamp-at", "gripPin");
     assertThat(hands.layout().parts().get("headlamp").pins()).containsExactly("gripPin");
-    assertThat(focused()).isEqualTo("field-headlamp-at");
+    assertThat(focused().getId()).isEqualTo("field-headlamp-at");
     pick("part:engine");
     hands.choose("more-engine-another-touch", "tank");
     assertThat(hands.layout().parts().get("engine").base().touches())
         .containsExactly("lowRail", "tank");
-    assertThat(focused()).isEqualTo("more-engine-another-touch");
+    assertThat(focused().getId()).isEqualTo("more-engine-another-touch");
     hands.click("drop-engine-touch-2");
     assertThat(isWithin("bench")).as("in the same ticket").isTrue();
-    assertThat(focused()).as("what stands there now").isEqualTo("more-engine-another-touch");
+    assertThat(focused().getId())
+        .as("what stands there now")
+        .isEqualTo("more-engine-another-touch");
   }
 
   @Test
@@ -81,7 +53,7 @@ class KeyboardStaysWalkTest {
     pick("part:headlamp");
     hands.click("take-out");
     assertThat(hands.layout().parts()).doesNotContainKey("headlamp");
-    assertThat(focused()).isNotEqualTo("open").isNotNull();
+    assertThat(focused().getId()).isNotEqualTo("open").isNotNull();
     Hands.onFx(
         () -> {
           hands.desk().chooseFinding("gap.engine.Mara");
@@ -91,7 +63,7 @@ class KeyboardStaysWalkTest {
     hands.until(
         "all offers", () -> hands.desk().mending().mends().filter(m -> !m.looking()).isPresent());
     hands.settle();
-    assertThat(focused()).isEqualTo("offer-0");
+    assertThat(focused().getId()).isEqualTo("offer-0");
     hands.press(KeyCode.ENTER);
     assertThat(hands.find("offer-0")).isEmpty();
     assertThat(isWithin("findings")).as("the mend was taken there").isTrue();
@@ -116,7 +88,7 @@ class KeyboardStaysWalkTest {
     hands.press(KeyCode.DOWN).press(KeyCode.DOWN).press(KeyCode.ENTER);
     assertThat(hands.layout().parts().get("engine").base().touches())
         .containsExactly("lowRail", second);
-    assertThat(focused()).isEqualTo("more-engine-another-touch");
+    assertThat(focused().getId()).isEqualTo("more-engine-another-touch");
     hands.press(KeyCode.DOWN);
     String first = hands.node("more-engine-another-touch", ComboBox.class).getValue().toString();
     hands.press(KeyCode.TAB);

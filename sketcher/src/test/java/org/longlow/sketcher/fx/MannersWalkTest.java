@@ -3,7 +3,6 @@ package org.longlow.sketcher.fx;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -22,11 +21,8 @@ import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
 import javafx.scene.paint.Color;
 import javafx.util.Duration;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIf;
-import org.junit.jupiter.api.io.TempDir;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.ReadResult;
 import org.longlow.constraints.layout.Layout;
@@ -36,32 +32,17 @@ import org.longlow.sketcher.desk.Wren;
 import org.longlow.sketcher.edit.Edits;
 import org.longlow.sketcher.edit.Target;
 import org.longlow.svg.drawing.Tone;
-import org.testfx.api.FxToolkit;
 
 /** How the window behaves whatever is done in it, a walk for each manner. */
-@EnabledIf(
-    value = "org.longlow.sketcher.fx.WindowTest#textCanBeLaidOut",
-    disabledReason = "the window toolkit lacks the system's text libraries (libpango) here")
-class MannersWalkTest {
+@Windowed
+class MannersWalkTest extends Walk {
 
   /** As many as run round the smallest box, twice as wide as a line. */
   private static final int LEAST_RING_PX = 40;
 
-  @TempDir Path folder;
-  private Hands hands;
-
   @BeforeEach
   void open() throws Exception {
-    hands = Hands.at(folder.resolve("home"), List.of(Wren.layout()));
-  }
-
-  @AfterEach
-  void leave() throws Exception {
-    FxToolkit.cleanupStages();
-  }
-
-  private Node focused() {
-    return Hands.onFx(() -> hands.window().getScene().getFocusOwner());
+    openOn(Wren.layout());
   }
 
   private static boolean isSeen(Node node) {
@@ -107,12 +88,7 @@ class MannersWalkTest {
     List<String> silent = new ArrayList<>(Hands.onFx(() -> silent(hands.window())));
     hands.click("machine-wren");
     for (String subject : List.of("", "pin:panFront", "part:pan", "tie:backLong")) {
-      Hands.onFx(
-          () -> {
-            hands.desk().choose(subject);
-            return null;
-          });
-      hands.settle();
+      pick(subject);
       silent.addAll(Hands.onFx(() -> silent(hands.window())));
     }
     assertThat(silent).isEmpty();
@@ -161,12 +137,7 @@ class MannersWalkTest {
     hands.click("machine-wren");
     hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT3);
     for (String subject : List.of("pin:panFront", "part:pan")) {
-      Hands.onFx(
-          () -> {
-            hands.desk().choose(subject);
-            return null;
-          });
-      hands.settle();
+      pick(subject);
       dark.addAll(without());
     }
     assertThat(dark).isEmpty();
@@ -359,7 +330,7 @@ class MannersWalkTest {
     }
     ReadResult read = LayoutReader.read(Wren.text().replace("\"crew\": {", more), null);
     hands.abandon();
-    hands = Hands.at(folder.resolve("home"), List.of(((ReadResult.Read) read).layout()));
+    openOn(((ReadResult.Read) read).layout());
     hands.click("machine-wren");
     assertThat(hands.layout().crew()).hasSizeGreaterThan(11);
     assertThat(outside()).isEmpty();
@@ -447,22 +418,12 @@ class MannersWalkTest {
     assertThat(
             hands.node("free-from-wheelbase", TextField.class).getParent().getParent().isVisible())
         .isFalse();
-    Hands.onFx(
-        () -> {
-          hands.desk().choose("measure:frontRadius");
-          return null;
-        });
-    hands.settle().click("field-frontRadius-free");
+    pick("measure:frontRadius").click("field-frontRadius-free");
     assertThat(hands.layout().measures().get("frontRadius").free()).isFalse();
     assertThat(focused().getId()).isEqualTo("free-from-frontRadius");
     hands.press(KeyCode.ESCAPE);
     assertThat(isSeen(hands.node("free-from-frontRadius", Node.class))).isFalse();
-    Hands.onFx(
-        () -> {
-          hands.desk().choose("part:pan");
-          return null;
-        });
-    hands.settle();
+    pick("part:pan");
     hands.typeInto("field-pan-mass", "2 kg");
     assertThat(hands.layout().parts().get("pan").base().mass()).isPresent();
     hands.typeInto("field-pan-mass", " ");

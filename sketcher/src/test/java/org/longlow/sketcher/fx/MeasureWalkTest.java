@@ -2,20 +2,14 @@ package org.longlow.sketcher.fx;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javafx.geometry.Point2D;
 import javafx.scene.input.KeyCode;
 import javafx.scene.paint.Color;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIf;
-import org.junit.jupiter.api.io.TempDir;
 import org.longlow.constraints.layout.Dimension;
 import org.longlow.constraints.layout.Dimension.Along;
 import org.longlow.constraints.layout.Dimension.End;
@@ -23,29 +17,14 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Pin;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.edit.Plates;
-import org.testfx.api.FxToolkit;
 
 /** Measuring and picking what lies below by pointer and keys, seen on the model and the card. */
-@EnabledIf(
-    value = "org.longlow.sketcher.fx.WindowTest#textCanBeLaidOut",
-    disabledReason = "the window toolkit lacks the system's text libraries (libpango) here")
-class MeasureWalkTest {
-
-  @TempDir Path folder;
-  private Hands hands;
+@Windowed
+class MeasureWalkTest extends Walk {
 
   @BeforeEach
   void open() throws Exception {
-    hands =
-        Hands.at(
-            folder.resolve("home"),
-            List.of(Plates.points("[0, 0], [210, 0], [190, 150], [20, 120]")));
-    hands.click("machine-t");
-  }
-
-  @AfterEach
-  void leave() throws Exception {
-    FxToolkit.cleanupStages();
+    begin(Plates.points("[0, 0], [210, 0], [190, 150], [20, 120]"));
   }
 
   private boolean measures() {
@@ -62,12 +41,6 @@ class MeasureWalkTest {
 
   private Dimension kept(String name) {
     return hands.layout().dimensions().get(name);
-  }
-
-  private static double far(Color a, Color b) {
-    return Math.max(
-        Math.abs(a.getRed() - b.getRed()),
-        Math.max(Math.abs(a.getGreen() - b.getGreen()), Math.abs(a.getBlue() - b.getBlue())));
   }
 
   @Test
@@ -164,9 +137,7 @@ class MeasureWalkTest {
 
   /** The colours of some pixels in a row. */
   private Set<Color> row(Point2D at) {
-    return IntStream.range(0, 40)
-        .mapToObj(dx -> hands.pixel(at.add(dx, 0)))
-        .collect(Collectors.toSet());
+    return Set.copyOf(hands.pixels(at, 40));
   }
 
   @Test

@@ -2,54 +2,38 @@ package org.longlow.sketcher.fx;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Point2D;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIf;
-import org.junit.jupiter.api.io.TempDir;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.mend.Offer;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Mends;
-import org.longlow.sketcher.desk.Shown;
 import org.longlow.sketcher.desk.Wren;
 import org.longlow.sketcher.edit.Edits;
 import org.longlow.sketcher.edit.Target;
-import org.testfx.api.FxToolkit;
 
 /** A finding is mended by pointer and by keys. */
-@EnabledIf(
-    value = "org.longlow.sketcher.fx.WindowTest#textCanBeLaidOut",
-    disabledReason = "the window toolkit lacks the system's text libraries (libpango) here")
-class MendWindowTest {
+@Windowed
+class MendWindowTest extends Walk {
 
   private static final String KNEE = "gap.engine.Mara";
 
-  @TempDir Path folder;
-  private Hands hands;
-
   @BeforeEach
   void open() throws Exception {
-    hands = Hands.at(folder.resolve("home"), List.of(Wren.layout()));
-    hands.click("machine-wren");
+    begin(Wren.layout());
     Hands.onFx(
         () -> {
           hands.desk().chooseFinding(KNEE);
           return null;
         });
     hands.settle();
-  }
-
-  @AfterEach
-  void leave() throws Exception {
-    FxToolkit.cleanupStages();
   }
 
   private Optional<Mends> mends() {
@@ -63,7 +47,7 @@ class MendWindowTest {
     return mends().orElseThrow().offers();
   }
 
-  private static boolean fails(Shown shown) {
+  private static boolean fails(BoardState shown) {
     return shown.study().findings().stream()
         .anyMatch(f -> f.id().equals(KNEE) && f.verdict() == Verdict.FAIL);
   }

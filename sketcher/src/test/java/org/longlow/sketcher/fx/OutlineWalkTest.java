@@ -3,16 +3,12 @@ package org.longlow.sketcher.fx;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.nio.file.Path;
 import java.util.List;
 import javafx.geometry.Point2D;
 import javafx.scene.input.KeyCode;
 import javafx.scene.paint.Color;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIf;
-import org.junit.jupiter.api.io.TempDir;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
@@ -23,30 +19,15 @@ import org.longlow.sketcher.edit.Handle;
 import org.longlow.sketcher.edit.Plates;
 import org.longlow.sketcher.edit.PointEdits;
 import org.longlow.sketcher.edit.Target;
-import org.testfx.api.FxToolkit;
 
 /** Points of an outline and bends of a tube by pointer and keys, seen on the model and the card. */
-@EnabledIf(
-    value = "org.longlow.sketcher.fx.WindowTest#textCanBeLaidOut",
-    disabledReason = "the window toolkit lacks the system's text libraries (libpango) here")
-class OutlineWalkTest {
-
-  @TempDir Path folder;
-  private Hands hands;
+@Windowed
+class OutlineWalkTest extends Walk {
 
   @BeforeEach
   void open() throws Exception {
     // two wheels, a plate and a rail: each step is quick
-    hands =
-        Hands.at(
-            folder.resolve("home"),
-            List.of(Plates.points("[0, 0], [210, 0], [190, 150], [20, 120]")));
-    hands.click("machine-t");
-  }
-
-  @AfterEach
-  void leave() throws Exception {
-    FxToolkit.cleanupStages();
+    begin(Plates.points("[0, 0], [210, 0], [190, 150], [20, 120]"));
   }
 
   /** The corners of a part in the axes of the machine. */
@@ -64,16 +45,6 @@ class OutlineWalkTest {
     return hands.at(p.x(), p.z());
   }
 
-  private Hands pick(String part) {
-    Hands.onFx(
-        () -> {
-          hands.desk().choose("part:" + part);
-          hands.window().board().requestFocus();
-          return null;
-        });
-    return hands.settle();
-  }
-
   private boolean works(Class<? extends Hand> hand) {
     return Hands.onFx(() -> hand.isInstance(hands.window().hands().hand()));
   }
@@ -85,7 +56,7 @@ class OutlineWalkTest {
     PointMm nose = corners("plate").get(2);
     PointMm there = new PointMm(617, 692);
     Color bare = hands.pixel(hands.at(594, 658));
-    pick("plate").press(KeyCode.E);
+    pickOnCard("part:plate").press(KeyCode.E);
     assertThat(works(OutlineHand.class)).isTrue();
     hands.dragAt(at(nose), at(there));
     assertThat(corners("plate").get(2).distance(there)).isLessThan(8);
@@ -129,15 +100,9 @@ class OutlineWalkTest {
     assertThat(hands.layout()).isSameAs(before);
   }
 
-  private static double far(Color a, Color b) {
-    return Math.max(
-        Math.abs(a.getRed() - b.getRed()),
-        Math.max(Math.abs(a.getGreen() - b.getGreen()), Math.abs(a.getBlue() - b.getBlue())));
-  }
-
   @Test
   void keysStepMoveMeasureDrillAndMirror() {
-    pick("plate").press(KeyCode.E).press(KeyCode.N);
+    pickOnCard("part:plate").press(KeyCode.E).press(KeyCode.N);
     PointMm first = corners("plate").get(0);
     hands.press(KeyCode.RIGHT).press(KeyCode.RIGHT).press(KeyCode.SHIFT, KeyCode.UP);
     hands.press(KeyCode.ALT, KeyCode.DOWN);
@@ -188,7 +153,7 @@ class OutlineWalkTest {
           return null;
         });
     hands.settle();
-    pick("plate").press(KeyCode.E);
+    pickOnCard("part:plate").press(KeyCode.E);
     Layout before = hands.layout();
     PointMm pin = corners("plate").get(2);
     hands.dragAt(at(pin), at(pin.plus(new PointMm(60, 60))));
@@ -214,7 +179,7 @@ class OutlineWalkTest {
     assertThat(corners("bracket").get(1).distance(new PointMm(500, 900))).isLessThan(8);
     hands.until("picked", () -> hands.desk().options().chosen().equals("part:bracket"));
 
-    pick("rail").press(KeyCode.E);
+    pickOnCard("part:rail").press(KeyCode.E);
     TubePart rail = (TubePart) hands.layout().parts().get("rail");
     PointMm a = Hands.onFx(() -> hands.desk().shown().get().study().placed().places().pin("a"));
     PointMm b = Hands.onFx(() -> hands.desk().shown().get().study().placed().places().pin("b"));

@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
-import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -20,33 +19,18 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.paint.Color;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIf;
-import org.junit.jupiter.api.io.TempDir;
 import org.longlow.sketcher.desk.Printers;
 import org.longlow.sketcher.desk.Wren;
-import org.testfx.api.FxToolkit;
 
 /** Paper from the window, by keys and pointer. */
-@EnabledIf(
-    value = "org.longlow.sketcher.fx.WindowTest#textCanBeLaidOut",
-    disabledReason = "the window toolkit lacks the system's text libraries (libpango) here")
-class PaperWalkTest {
-
-  @TempDir Path folder;
-  private Hands hands;
+@Windowed
+class PaperWalkTest extends Walk {
 
   @BeforeEach
   void open() throws Exception {
-    hands = Hands.at(folder.resolve("home"), List.of(Wren.layout()));
-    hands.click("machine-wren");
-  }
-
-  @AfterEach
-  void leave() throws Exception {
-    FxToolkit.cleanupStages();
+    begin(Wren.layout());
   }
 
   private String text(String id) {
@@ -101,6 +85,16 @@ class PaperWalkTest {
     assertThat(files(into).keySet()).anyMatch(n -> n.contains("pan"));
   }
 
+  @Test
+  void anotherMachineIsOfferedAFolderOfItsOwn() {
+    hands.press(KeyCode.SHORTCUT, KeyCode.M).settle();
+    assertThat(hands.node("make-folder", TextField.class).getText()).endsWith("wren-made");
+    hands.press(KeyCode.ESCAPE).click("open").click("first-wheels");
+    hands.until("two wheels", () -> hands.layout().name().equals("mine"));
+    hands.settle().press(KeyCode.SHORTCUT, KeyCode.M).settle();
+    assertThat(hands.node("make-folder", TextField.class).getText()).endsWith("mine-made");
+  }
+
   /** Both before any answer can come back: that waits for the thread that this is done on. */
   private String tickAndWrite(CheckBox part, Path into) {
     return Hands.onFx(
@@ -115,12 +109,7 @@ class PaperWalkTest {
 
   @Test
   void whatIsPickedIsSeenTurnedThroughAndWrittenAndNothingReplacedUnasked() throws IOException {
-    Hands.onFx(
-        () -> {
-          hands.desk().choose("part:pan");
-          return null;
-        });
-    hands.settle().press(KeyCode.SHORTCUT, KeyCode.M);
+    pick("part:pan").press(KeyCode.SHORTCUT, KeyCode.M);
     untilSaid("paper-words", "templates on ");
     assertThat(hands.node("paper-part-pan", CheckBox.class).isSelected()).isTrue();
     assertThat(hands.node("paper-part-back", CheckBox.class).isSelected()).isFalse();

@@ -19,26 +19,20 @@ import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.paint.Color;
 import javax.imageio.ImageIO;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIf;
-import org.junit.jupiter.api.io.TempDir;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Photo;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.LayoutFile;
-import org.longlow.sketcher.desk.Shown;
 import org.longlow.sketcher.desk.Wren;
 import org.longlow.sketcher.photo.PhotoPlace;
 import org.longlow.sketcher.photo.Pixel;
-import org.testfx.api.FxToolkit;
 
 /** A photo put under the drawing and made to fit, with real pointer and key events. */
-@EnabledIf(
-    value = "org.longlow.sketcher.fx.WindowTest#textCanBeLaidOut",
-    disabledReason = "the window toolkit lacks the system's text libraries (libpango) here")
-class PhotoWalkTest {
+@Windowed
+class PhotoWalkTest extends Walk {
 
   private static final int WIDE = 800;
   private static final int HIGH = 600;
@@ -48,14 +42,12 @@ class PhotoWalkTest {
 
   private static final Pixel RIGHT = new Pixel(400, 200);
 
-  @TempDir Path folder;
-  private Hands hands;
   private Path layout;
 
   @BeforeEach
   void open() throws Exception {
     layout = Wren.file(Files.createDirectories(folder.resolve("machine")));
-    hands = Hands.at(folder.resolve("home"), List.of(Wren.layout()));
+    openOn(Wren.layout());
     Hands.onFx(
         () -> {
           hands.desk().files().open(layout);
@@ -63,11 +55,6 @@ class PhotoWalkTest {
         });
     hands.until("the machine", () -> hands.desk().shown().isPresent());
     hands.settle();
-  }
-
-  @AfterEach
-  void leave() throws Exception {
-    FxToolkit.cleanupStages();
   }
 
   private static Path photo(Path file) throws IOException {
@@ -88,7 +75,7 @@ class PhotoWalkTest {
     return hands.layout().photos().values().iterator().next();
   }
 
-  private static PointMm machine(Shown shown, Pixel pixel) {
+  private static PointMm machine(BoardState shown, Pixel pixel) {
     Photo photo = shown.layout().photos().values().iterator().next();
     return PhotoPlace.of(photo, shown.layout(), shown.places()).inMachine(pixel).orElseThrow();
   }
@@ -319,11 +306,7 @@ class PhotoWalkTest {
     assertThat(hands.node("notice-photo-lost", Label.class).getText())
         .contains("lost.jpg does not exist");
     assertThat(hands.shown().layout().photos()).containsOnlyKeys("lost");
-    Hands.onFx(
-        () -> {
-          hands.desk().choose("photo:lost");
-          return null;
-        });
+    pick("photo:lost");
     hands.click("take-out").settle();
     assertThat(hands.find("notice-photo-lost")).as("of a photo that is no more").isEmpty();
     hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT2).press(KeyCode.SHORTCUT, KeyCode.Z).settle();

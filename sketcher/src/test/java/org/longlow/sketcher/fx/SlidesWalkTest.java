@@ -3,8 +3,6 @@ package org.longlow.sketcher.fx;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.io.PrintWriter;
-import java.io.Writer;
 import java.nio.file.Path;
 import java.util.List;
 import javafx.geometry.Point2D;
@@ -12,37 +10,22 @@ import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIf;
-import org.junit.jupiter.api.io.TempDir;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.demo.Demos;
 import org.longlow.rider.words.Units;
-import org.longlow.sketcher.cli.Longlow;
+import org.longlow.sketcher.cli.Ran;
 import org.longlow.sketcher.desk.Slide;
 import org.longlow.sketcher.desk.SlideWork;
-import org.testfx.api.FxToolkit;
 
 /** Travel and lean by pointer and keys: opened, moved, stopped where something touches, closed. */
-@EnabledIf(
-    value = "org.longlow.sketcher.fx.WindowTest#textCanBeLaidOut",
-    disabledReason = "the window toolkit lacks the system's text libraries (libpango) here")
-class SlidesWalkTest {
-
-  @TempDir Path folder;
-  private Hands hands;
+@Windowed
+class SlidesWalkTest extends Walk {
 
   @BeforeEach
   void open() throws Exception {
-    hands = Hands.at(folder.resolve("home"), List.of(Demos.layout("curlew")));
-    hands.click("machine-curlew");
-  }
-
-  @AfterEach
-  void leave() throws Exception {
-    FxToolkit.cleanupStages();
+    begin(Demos.layout("curlew"));
   }
 
   private SlideWork slides() {
@@ -153,8 +136,7 @@ class SlidesWalkTest {
   @Test
   void withNobodyAboardItSaysThatAnotherStanceIsNeeded() {
     Path wheels = folder.resolve("wheels.json");
-    PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
-    Longlow.run(nowhere, nowhere, "new", "--wheels-only", "--out", wheels.toString());
+    Ran.of("new", "--wheels-only", "--out", wheels);
     Hands.onFx(
         () -> {
           hands.desk().files().open(wheels);

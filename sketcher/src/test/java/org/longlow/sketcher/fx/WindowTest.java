@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javafx.event.Event;
 import javafx.geometry.Point2D;
+import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -22,11 +23,8 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.paint.Color;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIf;
-import org.junit.jupiter.api.io.TempDir;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Layout;
@@ -34,18 +32,15 @@ import org.longlow.constraints.stand.Standing;
 import org.longlow.demo.Demos;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.words.Units;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.LayoutFile;
-import org.longlow.sketcher.desk.Shown;
 import org.longlow.sketcher.desk.Wren;
 import org.longlow.sketcher.edit.PinFreedom;
 import org.longlow.svg.drawing.Tone;
-import org.testfx.api.FxToolkit;
 
 /** The builder's walk through the window, with real pointer and key events. */
-@EnabledIf(
-    value = "textCanBeLaidOut",
-    disabledReason = "the window toolkit lacks the system's text libraries (libpango) here")
-class WindowTest {
+@Windowed
+class WindowTest extends Walk {
 
   /** On Linux the toolkit lays out text by libpango; where that is missing no window opens. */
   static boolean textCanBeLaidOut() {
@@ -60,20 +55,12 @@ class WindowTest {
     }
   }
 
-  @TempDir Path folder;
-  private Hands hands;
-
   @BeforeEach
   void open() throws Exception {
-    hands = Hands.at(folder.resolve("home"), List.of(Wren.layout()));
+    openOn(Wren.layout());
   }
 
-  @AfterEach
-  void leave() throws Exception {
-    FxToolkit.cleanupStages();
-  }
-
-  private static Map<String, Verdict> verdicts(Shown shown) {
+  private static Map<String, Verdict> verdicts(BoardState shown) {
     return shown.study().findings().stream()
         .collect(Collectors.toMap(Finding::id, Finding::verdict, (a, b) -> a));
   }
@@ -109,24 +96,14 @@ class WindowTest {
   void aThingIsRenamedWhereverItIsNamedAndTakenOutOnceItWasSaidWhatGoesWithIt() {
     hands.click("machine-wren");
     Layout before = hands.layout();
-    Hands.onFx(
-        () -> {
-          hands.desk().choose("pin:backTop");
-          return null;
-        });
-    hands.settle().typeInto("entry-name", "crest").settle();
+    pick("pin:backTop").typeInto("entry-name", "crest").settle();
     assertThat(hands.layout().pins()).containsKey("crest").doesNotContainKey("backTop");
     hands.until(
         "the pin is still picked", () -> hands.desk().options().chosen().equals("pin:crest"));
     hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT2).press(KeyCode.SHORTCUT, KeyCode.Z);
     assertThat(hands.layout()).isSameAs(before);
 
-    Hands.onFx(
-        () -> {
-          hands.desk().choose("pin:backTop");
-          return null;
-        });
-    hands.settle().typeInto("entry-name", "backLow").settle();
+    pick("pin:backTop").typeInto("entry-name", "backLow").settle();
     assertThat(hands.layout()).as("a name that is taken").isSameAs(before);
     assertThat(hands.desk().trouble().orElseThrow().refused().words()).contains("already backLow");
     hands.press(KeyCode.ESCAPE);
@@ -287,8 +264,7 @@ class WindowTest {
   @Test
   void heronsBackRestIsDraggedAFindingChangesVerdictAndIsPickedInItsStance() throws Exception {
     hands.abandon();
-    hands = Hands.at(folder.resolve("home"), List.of(Demos.layout("heron")));
-    hands.click("machine-heron");
+    begin(Demos.layout("heron"));
     Layout before = hands.layout();
     Map<String, Verdict> verdictsBefore = verdicts(hands.shown());
     hands.drag("backTop", -45, 25).letGo();
@@ -308,10 +284,29 @@ class WindowTest {
   }
 
   @Test
+  void theListOfFindingsStaysAwayOnceItIsPutAway() {
+    hands.click("machine-wren");
+    Node list = hands.node("findings-ticket", Node.class);
+    hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT3).settle();
+    assertThat(list.isVisible()).isTrue();
+    hands.press(KeyCode.ESCAPE).settle();
+    assertThat(list.isVisible()).isFalse();
+    Hands.onFx(
+        () -> {
+          hands.desk().chooseFinding(hands.shown().findings().get(0).id());
+          return null;
+        });
+    hands.settle();
+    assertThat(list.isVisible()).as("a finding picked is read there").isTrue();
+    hands.press(KeyCode.ESCAPE).settle();
+    hands.click("stance-full-bump").settle();
+    assertThat(list.isVisible()).as("what the card shows next").isFalse();
+  }
+
+  @Test
   void aSectionIsOpenedBySliderAndByHandAndStopsWhereItFirstComesTooClose() throws Exception {
     hands.abandon();
-    hands = Hands.at(folder.resolve("home"), List.of(Demos.layout("heron")));
-    hands.click("machine-heron");
+    begin(Demos.layout("heron"));
     double from =
         hands.shown().study().findings().stream()
             .filter(f -> f.from().isPresent())
@@ -338,7 +333,7 @@ class WindowTest {
     return Hands.onFx(() -> hands.desk().options().opening());
   }
 
-  private static double backLength(Shown shown) {
+  private static double backLength(BoardState shown) {
     return shown
         .study()
         .placed()
@@ -360,12 +355,6 @@ class WindowTest {
     hands.moveTo(new Point2D(after.getX() + 300, after.getY() - 130));
     assertThat(far(hands.pixel(after.add(-4.5, 0)), ink)).isLessThan(0.25);
     assertThat(far(hands.pixel(before.add(-4.5, 0)), ink)).as("it is gone").isGreaterThan(0.3);
-  }
-
-  private static double far(Color a, Color b) {
-    return Math.max(
-        Math.abs(a.getRed() - b.getRed()),
-        Math.max(Math.abs(a.getGreen() - b.getGreen()), Math.abs(a.getBlue() - b.getBlue())));
   }
 
   @Test
@@ -522,12 +511,7 @@ class WindowTest {
     hands.typeInto("field-wheelbase", "1640 mm + 3 mm + 2 mm + 1 mm + 0.5 mm");
     hands.typeInto("field-panSpan", "panLength + 50 mm");
     for (String subject : List.of("", "pin:panFront", "part:pan", "person:Tor")) {
-      Hands.onFx(
-          () -> {
-            hands.desk().choose(subject);
-            return null;
-          });
-      hands.settle();
+      pick(subject);
       assertThat(Hands.onFx(() -> Shortened.in(hands.window()))).as(subject).isEmpty();
       assertThat(Hands.onFx(() -> Shortened.nameless(hands.window()))).as(subject).isEmpty();
     }
@@ -550,7 +534,7 @@ class WindowTest {
     hands.until("the copy", () -> Files.exists(copy));
     hands.abandon();
 
-    hands = Hands.at(folder.resolve("home"), List.of());
+    openOn();
     hands.click("recent-mine-json");
     assertThat(hands.layout().measures().get("wheelbase").is().text()).isEqualTo("1660 mm");
     hands.click("answer-take-it-up-again");
@@ -698,12 +682,7 @@ class WindowTest {
   void anotherThingIsReadFromItsNameDown() {
     hands.click("machine-wren");
     for (String subject : List.of("part:pan", "pin:backTop")) {
-      Hands.onFx(
-          () -> {
-            hands.desk().choose(subject);
-            return null;
-          });
-      hands.settle();
+      pick(subject);
       ScrollPane scroll =
           Hands.onFx(() -> (ScrollPane) hands.node("bench", Parent.class).lookup(".slip-scroll"));
       assertThat(Hands.onFx(scroll::getVvalue)).as(subject).isZero();
@@ -769,13 +748,9 @@ class WindowTest {
   }
 
   private boolean noteIsWritten(Color card) {
-    Point2D corner = Hands.onFx(() -> hands.window().board().localToScreen(0, 0));
-    for (int x = 32; x < 90; x++) {
-      if (far(hands.pixel(corner.add(x, 13)), card) > 0.3) {
-        return true;
-      }
-    }
-    return false;
+    double tags = hands.node("tags", Tags.class).heightPx();
+    Point2D corner = Hands.onFx(() -> hands.window().board().localToScreen(0, tags));
+    return hands.pixels(corner.add(32, 13), 58).stream().anyMatch(c -> far(c, card) > 0.3);
   }
 
   @Test

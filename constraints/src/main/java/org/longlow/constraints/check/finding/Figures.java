@@ -16,6 +16,9 @@ public record Figures(double value, double limit, double margin, FigureUnit unit
   /** A value this little outside a limit of law is on it: rounding of sums such as 2 × 114.3. */
   private static final double ON_THE_LIMIT = 1e-6;
 
+  /** Values farther from their limits, in any unit, do not read as on them however rounded. */
+  private static final double NEAR = 10;
+
   /** Returns a value held to at least {@code limit}. */
   public static Figures atLeast(double value, double limit, FigureUnit unit) {
     return new Figures(value, limit, value - limit, unit);
@@ -34,6 +37,11 @@ public record Figures(double value, double limit, double margin, FigureUnit unit
   /** Returns a value that is held against nothing. */
   public static Figures only(double value, FigureUnit unit) {
     return new Figures(value, Double.NaN, Double.NaN, unit);
+  }
+
+  /** Whether rounding may hide on which side of its limit the value is. */
+  boolean near() {
+    return Math.abs(value - limit) < NEAR;
   }
 
   /** Whether the value keeps to its limit. */

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.longlow.constraints.layout.Occupant;
@@ -96,7 +97,8 @@ public record Finding(
 
   /** Returns its sentence with figures in these units. */
   public String text(Units units) {
-    return words.in(units);
+    int more = figures.near() ? said(units).more() : 0;
+    return (more > 0 ? words.finer(Set.of(value(), limit()), more) : words).in(units);
   }
 
   /** Returns what it is about, in the user's names. */
@@ -143,13 +145,18 @@ public record Finding(
     return source(Units.MM);
   }
 
+  /** Returns its figures as they are said in these units. */
+  public SaidFigures said(Units units) {
+    return SaidFigures.of(figures, units);
+  }
+
   /** Returns its figure where that stands alone; a bare count would not say of what. */
   public String figure(Units units) {
-    String said = unit().says(value(), units);
+    SaidFigures said = said(units);
     if (unit() != FigureUnit.COUNT || !(limit() > 0)) {
-      return said;
+      return said.value();
     }
-    return said + (value() > limit() ? ", at most " : " of ") + unit().says(limit(), units);
+    return said.value() + (value() > limit() ? ", at most " : " of ") + said.limit();
   }
 
   /** Returns where its figures and limits come from, in words, in these units. */

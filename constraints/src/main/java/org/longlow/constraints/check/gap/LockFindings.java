@@ -266,10 +266,10 @@ public final class LockFindings {
           Say.deg(Math.toDegrees(Math.abs(met.from()))));
     }
     return Say.format(
-        "Turned %s, %s meet; the %s of lock asked would take them %s farther into each other. Make"
-            + " that room, and the %s asked between them, or stop the steering before it and ask"
-            + " for less lock.",
-        meeting(met), what, asked, Say.mm(-met.gapMm()), Words.atLeast(f.limitMm()));
+        "Turned %s, %s meet; to the %s of lock asked there are %s more to turn, measured along the"
+            + " way of the place that meets. Make room for that, and the %s asked between them, or"
+            + " stop the steering before it and ask for less lock.",
+        meeting(met), what, asked, Words.atLeast(-met.gapMm()), Words.atLeast(f.limitMm()));
   }
 
   private static String meeting(LockWay.Met met) {

@@ -156,9 +156,10 @@ public final class HandFindings {
                     ? "on the way to the %s asked it is too near"
                     : "on the way to the %s asked it is %s too far away",
                 asked,
-                Say.mm(far))
+                Words.atLeast(far))
             : Say.format(
-                "for the %s asked the shoulder must come %s forward", asked, Say.mm(forwardMm)),
+                "for the %s asked the shoulder must come %s forward",
+                asked, Words.atLeast(forwardMm)),
         near
             ? "farther from the seat"
             : "nearer to the axis they turn about, nearer to the seat or farther in");

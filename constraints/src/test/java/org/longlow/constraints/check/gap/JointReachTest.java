@@ -198,12 +198,13 @@ class JointReachTest {
 
   // --- on an axle
 
+  /** A strut that goes up and away from the machine, so that it meets nothing but the tyre. */
   private static Optional<Finding> strut(String axle, double yMm) {
-    String wheel = axle.equals("rearAxle") ? "rearWheel" : "frontWheel";
+    boolean rear = axle.equals("rearAxle");
     return TestMachine.runabout()
         .with("parts", "strut", Boxes.rail(axle, "q", 20, yMm, ""))
-        .pin("q", axle.equals("rearAxle") ? 0 : 1640, 2000)
-        .finding("joint.strut." + wheel);
+        .pin("q", rear ? -1000 : 2640, 1300)
+        .finding("joint.strut." + (rear ? "rearWheel" : "frontWheel"));
   }
 
   // half of 110 or 90 mm of tyre, 15 mm asked, half of 20 mm of tube

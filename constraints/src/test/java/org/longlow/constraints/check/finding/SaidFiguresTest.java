@@ -1,0 +1,104 @@
+package org.longlow.constraints.check.finding;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.longlow.rider.words.Units;
+
+/** What is read of a value and its limit keeps their order, however near they are. */
+class SaidFiguresTest {
+
+  /** What is read, worked out in decimals: 12 5/16 is 12 and 5 sixteenths. */
+  private static BigDecimal read(String said) {
+    String text = said.replaceAll("[A-Za-z°%]*$", "").strip();
+    boolean below = text.startsWith("-");
+    BigDecimal sum = BigDecimal.ZERO;
+    for (String piece : text.replace("-", "").split(" ")) {
+      if (piece.matches("[A-Za-z].*")) {
+        continue;
+      }
+      String[] parts = piece.split("/");
+      BigDecimal size = new BigDecimal(parts[0]);
+      sum =
+          sum.add(
+              parts.length == 1
+                  ? size
+                  : size.divide(new BigDecimal(parts[1]), MathContext.DECIMAL64));
+    }
+    return below ? sum.negate() : sum;
+  }
+
+  @ParameterizedTest
+  @EnumSource(FigureUnit.class)
+  void orderIsKept(FigureUnit unit) {
+    SplittableRandom random = new SplittableRandom(7);
+    for (int i = 0; i < 2000; i++) {
+      double limit = i % 3 == 0 ? random.nextInt(1, 80) * 25.4 / 16 : random.nextDouble(0.1, 300);
+      double off = Math.pow(10, random.nextDouble(-5.5, 1));
+      double value = random.nextBoolean() ? limit + off : limit - off;
+      for (Units units : Units.values()) {
+        for (Figures f :
+            List.of(Figures.atLeast(value, limit, unit), Figures.atMost(value, limit, unit))) {
+          SaidFigures said = SaidFigures.of(f, units);
+          assertThat(read(said.value()).compareTo(read(said.limit())))
+              .as("%s of %s read %s", value, limit, said)
+              .isEqualTo(Double.compare(value, limit));
+          assertThat(read(said.margin()).signum())
+              .as("%s of %s read %s", value, limit, said)
+              .isEqualTo((int) Math.signum(f.margin()));
+        }
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "MM, MM, 50.9, 50.8, 50.9 mm, 50.8 mm",
+    "MM, IN, 50.9, 50.8, 2.004 in, 2 in",
+    "MM, IN, 52.0, 50.8, 2.05 in, 2 in",
+    "MM, MM, 2.97, 3, 2.97 mm, 3 mm",
+    // 0.0626 in would read 0.06 and 1/16 is more
+    "MM, IN, 1.59, 1.5875, 0.0626 in, 0.0625 in",
+    "DEG, MM, 7.97, 8, 7.97°, 8°",
+    "SHARE, MM, 0.3799, 0.38, 37.99 %, 38 %",
+    "MM, IN, 3, 3, 0.12 in, 0.12 in"
+  })
+  void aFailDoesNotReadAsAPass(
+      FigureUnit unit, Units units, double value, double limit, String says, String of) {
+    SaidFigures said = SaidFigures.of(Figures.atLeast(value, limit, unit), units);
+    assertThat(said.value()).isEqualTo(says);
+    assertThat(said.limit()).isEqualTo(of);
+  }
+
+  @Test
+  void theSentenceSaysItsFiguresSoToo() {
+    Finding f =
+        new Finding(
+            new FindingKind("gap", FindingGroup.GAPS, FindingKind.Rests.ON_DRAWING),
+            About.thing("gap", "gap"),
+            Optional.empty(),
+            Verdict.FAIL,
+            Figures.atLeast(50.75, 50.8, FigureUnit.MM),
+            List.of(),
+            Say.format(
+                "%s where %s are asked, %s wide", Say.mm(50.75), Say.mm(50.8), Say.mm(50.7)));
+    assertThat(f.text(Units.IN)).isEqualTo("1.998 in where 2 in are asked, 2 in wide");
+    assertThat(f.text(Units.MM)).isEqualTo("50.75 mm where 50.8 mm are asked, 50.7 mm wide");
+    assertThat(f.figure(Units.IN)).isEqualTo("1.998 in");
+  }
+
+  @Test
+  void aSentenceIsHeldToItsOwnFiguresAlone() {
+    Figures far = Figures.atLeast(60, 50.8, FigureUnit.MM);
+    assertThat(SaidFigures.of(far, Units.IN))
+        .isEqualTo(new SaidFigures("2.36 in", "2 in", "0.36 in", 0));
+  }
+}
