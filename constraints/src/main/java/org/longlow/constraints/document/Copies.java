@@ -43,7 +43,7 @@ public final class Copies {
       String ref(Referent target, String name) {
         return names.entrySet().stream()
             .filter(e -> e.getKey().name().equals(name))
-            .filter(e -> Known.targets(e.getKey().group()).contains(target))
+            .filter(e -> ReferenceNames.targets(e.getKey().group()).contains(target))
             .map(Map.Entry::getValue)
             .findFirst()
             .orElse(name);

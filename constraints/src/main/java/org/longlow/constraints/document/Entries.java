@@ -60,7 +60,7 @@ public final class Entries {
     if (there.containsKey(to)) {
       throw new OutOfRange("there is already " + to + " among the " + entry.group());
     }
-    Set<Referent> targets = Known.targets(entry.group());
+    Set<Referent> targets = ReferenceNames.targets(entry.group());
     return new Rewriting() {
       @Override
       String ref(Referent target, String name) {
@@ -112,7 +112,7 @@ public final class Entries {
     // what goes may have been named in turn
     for (int before = -1; before < gone.size(); ) {
       before = gone.size();
-      rest = pruned(rest, Known.in(layout), gone, changed);
+      rest = pruned(rest, ReferenceNames.in(layout), gone, changed);
     }
     changed.removeAll(gone);
     return new Without(rest, new ArrayList<>(gone), new ArrayList<>(changed));
@@ -124,7 +124,7 @@ public final class Entries {
       Map<Referent, Collection<String>> before,
       Set<Entry> gone,
       Set<Entry> changed) {
-    Map<Referent, Collection<String>> now = Known.in(layout);
+    Map<Referent, Collection<String>> now = ReferenceNames.in(layout);
     return new Rewriting() {
       @Override
       String ref(Referent target, String name) {

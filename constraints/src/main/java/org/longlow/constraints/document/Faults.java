@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.longlow.constraints.words.Counted;
 import org.longlow.constraints.words.Names;
@@ -22,7 +25,16 @@ public final class Faults {
   /** Most faults listed; a file with more is not a layout file at all. */
   public static final int MOST = 200;
 
-  private record Placed(int group, int entry, Fault fault) {}
+  /**
+   * One thing that may be behind faults at several places.
+   *
+   * @param path where it is, empty where it is nowhere in the file
+   * @param value the value found there
+   * @param name what it is called
+   */
+  record Cause(String path, String value, String name) {}
+
+  private record Placed(int group, int entry, Fault fault, Optional<Cause> cause) {}
 
   private final List<Placed> list = new ArrayList<>();
   private final Set<String> broken = new HashSet<>();
@@ -39,12 +51,17 @@ public final class Faults {
   public void structure(String path, String value, String message, String remedy) {
     structure = true;
     broken.add(path);
-    list.add(new Placed(group, entry, new Fault(path, value, message, remedy)));
+    list.add(new Placed(group, entry, new Fault(path, value, message, remedy), Optional.empty()));
   }
 
   public void meaning(String path, String value, String message, String remedy) {
+    meaning(path, value, message, remedy, Optional.empty());
+  }
+
+  /** Reports a fault that is told once with all others of the same cause. */
+  void meaning(String path, String value, String message, String remedy, Optional<Cause> cause) {
     if (isSound(path)) {
-      list.add(new Placed(group, entry, new Fault(path, value, message, remedy)));
+      list.add(new Placed(group, entry, new Fault(path, value, message, remedy), cause));
     }
   }
 
@@ -81,20 +98,51 @@ public final class Faults {
     return structure;
   }
 
-  /** Returns the faults in the order of the document. */
+  /** Returns the faults in the order of the document, those of one cause as one. */
   public List<Fault> list() {
-    List<Fault> all =
-        new ArrayList<>(
-            list.stream()
-                .sorted(Comparator.comparingInt(Placed::group).thenComparingInt(Placed::entry))
-                .limit(MOST)
-                .map(Placed::fault)
-                .toList());
-    int left = list.size() - all.size();
+    List<Placed> ordered =
+        list.stream()
+            .sorted(Comparator.comparingInt(Placed::group).thenComparingInt(Placed::entry))
+            .toList();
+    Map<Object, List<Fault>> causes = new LinkedHashMap<>();
+    for (Placed placed : ordered) {
+      Object cause = placed.cause().isPresent() ? placed.cause().get() : placed;
+      causes.computeIfAbsent(cause, c -> new ArrayList<>()).add(placed.fault());
+    }
+    List<Fault> all = new ArrayList<>();
+    causes.forEach((cause, faults) -> all.add(told(cause, faults)));
+    int left = all.size() - MOST;
     if (left > 0) {
+      all.subList(MOST, all.size()).clear();
       all.add(
           new Fault("$", "", "has " + Counted.of(left, "more fault"), "mend the ones above first"));
     }
     return List.copyOf(all);
+  }
+
+  private static Fault told(Object cause, List<Fault> faults) {
+    Fault first = faults.get(0);
+    if (faults.size() == 1 || !(cause instanceof Cause one)) {
+      return first;
+    }
+    String others = Counted.of(faults.size() - 1, "more place");
+    return one.path().isEmpty()
+        ? new Fault(
+            first.path(),
+            first.value(),
+            first.message() + ", and " + others + " use" + (faults.size() == 2 ? "s" : "") + " it",
+            first.remedy())
+        : new Fault(
+            one.path(),
+            one.value(),
+            "does not suit "
+                + faults.size()
+                + " places that use "
+                + one.name()
+                + ": "
+                + first.path()
+                + ' '
+                + first.message(),
+            "write another value, or let them use another measure");
   }
 }

@@ -127,7 +127,7 @@ public record Form(String name, String help, List<Row> rows) {
 
     Walk(Layout layout) {
       this.layout = layout;
-      this.known = Known.in(layout);
+      this.known = ReferenceNames.in(layout);
     }
 
     Form entry(Type<?> group, Entries.Entry entry, Object value) {

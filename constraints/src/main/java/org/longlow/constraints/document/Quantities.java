@@ -59,6 +59,7 @@ public final class Quantities {
   private final Faults faults;
   private final Set<String> names;
   private final Map<String, Formula> formulas = new LinkedHashMap<>();
+  private final Map<String, String> paths = new HashMap<>();
   private final Set<String> free = new HashSet<>();
   private final Map<String, Dim> dims = new HashMap<>();
   private final Map<String, Double> values = new HashMap<>();
@@ -89,6 +90,7 @@ public final class Quantities {
    * @param paths the path of each measure's formula
    */
   void link(Map<String, String> paths) {
+    this.paths.putAll(paths);
     Map<String, List<String>> circles = new HashMap<>();
     for (String name : formulas.keySet()) {
       visit(name, new ArrayList<>(), paths, circles);
@@ -160,8 +162,10 @@ public final class Quantities {
       }
       double value = is.evaluate(n -> values.getOrDefault(n, Double.NaN));
       if (Double.isFinite(value)) {
-        values.put(name, value);
-        inReach(path, is, value, dims.get(name));
+        // one beyond reach is told here, not again wherever it is used
+        if (inReach(path, is, value, dims.get(name), Optional.empty())) {
+          values.put(name, value);
+        }
       } else if (is.names().stream().allMatch(values::containsKey)) {
         faults.meaning(
             path, Quoted.of(is.text()), "gives no finite number", "look for a division by zero");
@@ -195,7 +199,8 @@ public final class Quantities {
             "uses " + name + ", which is no measure, unit or function",
             Names.nearest(name, names)
                 .map(near -> "did you mean " + near + "?")
-                .orElseGet(() -> unitAdvice(name)));
+                .orElseGet(() -> unitAdvice(name)),
+            Optional.of(new Faults.Cause("", "", name)));
       }
     }
     return known;
@@ -218,11 +223,6 @@ public final class Quantities {
   /** Returns the dimension of the measure {@code name}, if it could be worked out. */
   Optional<Dim> dim(String name) {
     return Optional.ofNullable(dims.get(name));
-  }
-
-  /** Returns the names of all measures of the file. */
-  Set<String> names() {
-    return names;
   }
 
   /** Returns the measures that some formula uses. */
@@ -262,7 +262,7 @@ public final class Quantities {
         fitted = formula.as(dim, dims::get);
       }
     } catch (FormulaException e) {
-      faults.meaning(path, shown, e.getMessage(), "mend the unit");
+      faults.meaning(path, shown, e.getMessage(), "mend the unit", behind(formula));
       return LOST;
     }
     if (!formula.names().stream().allMatch(values::containsKey)) {
@@ -270,26 +270,41 @@ public final class Quantities {
     }
     double value = fitted.evaluate(values::get);
     if (!Double.isFinite(value)) {
-      faults.meaning(path, shown, "gives no finite number", "look for a division by zero");
+      faults.meaning(
+          path, shown, "gives no finite number", "look for a division by zero", behind(formula));
       return fitted;
     }
     Dim own = dim == null ? fitted.expr().dim(dims::get) : dim;
     Unit unit = Unit.of(own);
     boolean settled = formula.names().stream().noneMatch(moving::contains);
     double given = unit.fromInternal(value);
-    if (settled && inReach(path, fitted, value, own) && !range.allows(given)) {
+    if (settled && inReach(path, fitted, value, own, behind(formula)) && !range.allows(given)) {
       boolean plain = formula.names().isEmpty();
       faults.meaning(
           path,
           shown,
           (plain ? "" : "is " + Range.number(given) + ' ' + unit.symbol() + ", ")
               + range.words(unit),
-          plain ? "write another value" : "change the measures it uses");
+          plain ? "write another value" : "change the measures it uses",
+          behind(formula));
     }
     return fitted;
   }
 
-  private boolean inReach(String path, Formula formula, double value, Dim dim) {
+  /** The one measure that a formula hangs on, by way of others or not; none if there are more. */
+  private Optional<Faults.Cause> behind(Formula formula) {
+    Optional<Faults.Cause> cause = Optional.empty();
+    Formula at = formula;
+    for (int i = 0; i <= MAX_CHAIN && at != null && at.names().size() == 1; i++) {
+      String name = at.names().iterator().next();
+      at = formulas.get(name);
+      cause = Optional.of(new Faults.Cause(paths.get(name), Quoted.of(at.text()), name));
+    }
+    return at != null && at.names().isEmpty() ? cause : Optional.empty();
+  }
+
+  private boolean inReach(
+      String path, Formula formula, double value, Dim dim, Optional<Faults.Cause> cause) {
     double largest = Range.largest(dim);
     if (Math.abs(value) <= largest) {
       return true;
@@ -301,7 +316,8 @@ public final class Quantities {
         "is beyond "
             + Range.number(unit.fromInternal(largest))
             + (unit == Unit.NONE ? "" : ' ' + unit.symbol()),
-        "look at the unit");
+        "look at the unit",
+        cause);
     return false;
   }
 }

@@ -20,6 +20,11 @@ public record Range(double from, double to, boolean open) {
     return (open ? shown > from : shown >= from) && shown <= to;
   }
 
+  /** Returns both ends in words with their unit, such as 1200 to 2200 mm. */
+  String span(Unit unit) {
+    return span() + (unit == Unit.NONE ? "" : ' ' + unit.symbol());
+  }
+
   /** Returns both ends in words, such as 1200 to 2200. */
   String span() {
     return number(from) + " to " + number(to);
@@ -32,7 +37,7 @@ public record Range(double from, double to, boolean open) {
     if (equals(NOT_NEGATIVE)) {
       return "must not be negative";
     }
-    return "must be from " + span() + ' ' + unit.symbol();
+    return "must be from " + span(unit);
   }
 
   /**

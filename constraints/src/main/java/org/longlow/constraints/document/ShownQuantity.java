@@ -24,6 +24,9 @@ public final class ShownQuantity {
   /** A length or an angle as a solver leaves it, finer than anybody measures. */
   private static final Pattern FINE = Pattern.compile("(-?\\d+\\.\\d{3,})( mm| deg|)");
 
+  /** A length that is no formula, as a file says it. */
+  private static final Pattern PLAIN_MM = Pattern.compile("(-?\\d+(?:\\.\\d+)?) mm");
+
   /** Hundredths are shown; what is kept stays as it is until something else is typed. */
   private static final int SHOWN_DECIMALS = 2;
 
@@ -31,7 +34,7 @@ public final class ShownQuantity {
 
   /**
    * Returns what stands in a field: in mm as it is written, to hundredths, in inches what that is
-   * there.
+   * there as a shop reads it.
    */
   public static String text(Formula written, Dim dim, Units units) {
     boolean bare = written.isBareNumber() && Unit.of(dim) != Unit.of(dim, units);
@@ -45,7 +48,10 @@ public final class ShownQuantity {
           new BigDecimal(fine.group(1)).setScale(SHOWN_DECIMALS, RoundingMode.HALF_UP);
       return shown.stripTrailingZeros().toPlainString() + fine.group(2);
     }
-    return Words.written(whole.text()).in(units);
+    Matcher plain = PLAIN_MM.matcher(whole.text());
+    return units == Units.IN && plain.matches()
+        ? units.inField(Double.parseDouble(plain.group(1)))
+        : Words.written(whole.text()).in(units);
   }
 
   /**
@@ -62,5 +68,14 @@ public final class ShownQuantity {
     return marked || bare.group(2) == null && unit != Unit.of(dim)
         ? bare.group(1) + " " + unit.symbol()
         : said;
+  }
+
+  /** Returns what was typed, a bare number always with its unit: nothing else says what it is. */
+  public static String withUnit(String said, Dim dim, Units units) {
+    String typed = typed(said, dim, units);
+    Matcher bare = BARE.matcher(typed);
+    return bare.matches() && bare.group(2) == null && !dim.equals(Dim.NUMBER)
+        ? typed + " " + Unit.of(dim).symbol()
+        : typed;
   }
 }

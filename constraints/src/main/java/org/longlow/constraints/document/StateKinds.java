@@ -16,6 +16,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.formula.Unit;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Person;
@@ -256,13 +257,18 @@ final class StateKinds {
     Map<Demands.Key, Formula> limits = new EnumMap<>(Demands.Key.class);
     for (Demands.Key key : Demands.Key.values()) {
       Dim dim = key.standard().expr().dim(n -> Dim.NUMBER);
+      Range range = Double.isFinite(key.most()) ? Range.between(0, key.most()) : Range.NOT_NEGATIVE;
       String meaning =
           key.meaning().substring(0, 1).toUpperCase(Locale.ROOT) + key.meaning().substring(1);
       s.may(
               key.word(),
-              Type.quantity(dim).notNegative(),
+              new Type.Quantity(Optional.of(dim), range),
               d -> Optional.ofNullable(d.limits().get(key)),
-              meaning + "; " + key.standard().text() + " where absent.")
+              meaning
+                  + (range.equals(Range.NOT_NEGATIVE) ? "" : ", from " + range.span(Unit.of(dim)))
+                  + "; "
+                  + key.standard().text()
+                  + " where absent.")
           .ifPresent(f -> limits.put(key, f));
     }
     return new Demands(rules, limits);

@@ -24,7 +24,7 @@ final class Surroundings {
     this.faults = faults;
     this.written = written;
     this.quantities = new Quantities(faults, layout.measures().keySet());
-    this.names = Known.in(layout);
+    this.names = ReferenceNames.in(layout);
   }
 
   /** Returns the names that {@code target} may have here. */

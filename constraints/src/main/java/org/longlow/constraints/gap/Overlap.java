@@ -24,8 +24,6 @@ final class Overlap {
 
   private static final double NEAR = 1e-9;
 
-  private final Edges first;
-  private final Edges second;
   private final double x0;
   private final double z0;
   private final List<Coordinate> corners = new ArrayList<>();
@@ -44,8 +42,6 @@ final class Overlap {
   }
 
   Overlap(Edges first, Edges second) {
-    this.first = first;
-    this.second = second;
     // sums about a point near by keep their digits
     this.x0 =
         (Math.max(first.boxes[4], second.boxes[4]) + Math.min(first.boxes[6], second.boxes[6])) / 2;

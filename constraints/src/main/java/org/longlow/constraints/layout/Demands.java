@@ -24,23 +24,32 @@ public record Demands(List<String> rules, Map<Key, Formula> limits) {
     PERSON_GAP("personGap", "10 mm", "between a person and parts that are not for resting on"),
     GROUND_CLEARANCE("groundClearance", "100 mm", "under the belly, laden"),
     BUMP_CLEARANCE("bumpClearance", "40 mm", "under the belly at full bump"),
-    LEAN("lean", "32 deg", "lean to each side before anything but a tyre touches, laden"),
-    FRONT_SHARE_MIN("frontShareMin", "0.38", "front wheel's share of the weight, laden"),
-    FRONT_SHARE_MAX("frontShareMax", "0.58", "front wheel's share of the weight, laden"),
+    LEAN("lean", "32 deg", 90, "lean to each side before anything but a tyre touches, laden"),
+    FRONT_SHARE_MIN("frontShareMin", "0.38", 1, "front wheel's share of the weight, laden"),
+    FRONT_SHARE_MAX("frontShareMax", "0.58", 1, "front wheel's share of the weight, laden"),
     SIGHT("sight", "9000 mm", "nearest road seen over everything in front"),
     FOOT_DOWN("footDown", "40 mm", "heel off the ground at a stop, at most"),
     /** Locks of 25 to 38 deg are common on the road; from memory. */
     LOCK(
-        "lock", "30 deg", "steering turned to each side with both hands on and nothing in its way"),
-    TIP("tip", "8 deg", "tipping angle on the stand over every edge, at least");
+        "lock",
+        "30 deg",
+        90,
+        "steering turned to each side with both hands on and nothing in its way"),
+    TIP("tip", "8 deg", 90, "tipping angle on the stand over every edge, at least");
 
     private final String word;
     private final String standard;
+    private final double most;
     private final String meaning;
 
     Key(String word, String standard, String meaning) {
+      this(word, standard, Double.POSITIVE_INFINITY, meaning);
+    }
+
+    Key(String word, String standard, double most, String meaning) {
       this.word = word;
       this.standard = standard;
+      this.most = most;
       this.meaning = meaning;
     }
 
@@ -51,6 +60,11 @@ public record Demands(List<String> rules, Map<Key, Formula> limits) {
     /** The default limit. */
     public Formula standard() {
       return Formula.parse(standard);
+    }
+
+    /** The most that may be asked, in the unit of the default; the least is 0. */
+    public double most() {
+      return most;
     }
 
     public String meaning() {

@@ -23,7 +23,7 @@ final class Along {
   private final Dial dial;
   private final Trying trying;
   private final double start;
-  private final Map<Integer, Reading> seen = new HashMap<>();
+  private final Map<Integer, Outcome> seen = new HashMap<>();
   private int unmet;
   private int met;
   private double slope;
@@ -41,16 +41,16 @@ final class Along {
     return dial;
   }
 
-  private Reading at(int steps) {
+  private Outcome at(int steps) {
     return seen.computeIfAbsent(
-        steps, n -> dial.turned(n).map(trying::after).orElse(Reading.CANNOT_BE));
+        steps, n -> dial.turned(n).map(trying::after).orElse(Outcome.CANNOT_BE));
   }
 
   /** Looks a little way to both sides, to one only where that tells enough. */
   void probe() {
     int p = dial.grid().probe();
     for (int steps : new int[] {p, -p}) {
-      Reading r = at(steps);
+      Outcome r = at(steps);
       if (r.met()) {
         met = steps;
         return;
@@ -144,7 +144,7 @@ final class Along {
         return;
       }
       to = there.get();
-      Reading r = at(side * to);
+      Outcome r = at(side * to);
       if (r.met()) {
         unmet = side * from;
         met = side * to;

@@ -81,9 +81,14 @@ final class Dials {
   }
 
   private void quantity(
-      Quantity.Kind kind, String name, String label, List<String> path, Formula written, Dim dim) {
+      WrittenDial.Kind kind,
+      String name,
+      String label,
+      List<String> path,
+      Formula written,
+      Dim dim) {
     Grid.of(written, dim)
-        .ifPresent(grid -> dials.add(new Quantity(kind, name, label, path, written, grid)));
+        .ifPresent(grid -> dials.add(new WrittenDial(kind, name, label, path, written, grid)));
   }
 
   private static Optional<Dim> plain(Formula formula) {
@@ -96,7 +101,7 @@ final class Dials {
     List<String> is = List.of("measures", name, "is");
     if (!measure.free()) {
       if (plain(measure.is()).isPresent()) {
-        quantity(Quantity.Kind.MEASURE, name, "", is, measure.is(), measure.dim());
+        quantity(WrittenDial.Kind.MEASURE, name, "", is, measure.is(), measure.dim());
       }
       return;
     }
@@ -105,9 +110,10 @@ final class Dials {
     Grid.of(held, measure.dim())
         .ifPresent(
             grid ->
-                dials.add(new Quantity(Quantity.Kind.HELD, name, "", is, grid.nearest(now), grid)));
-    end(name, measure, now, Quantity.Kind.FROM, "from", measure.from());
-    end(name, measure, now, Quantity.Kind.TO, "to", measure.to());
+                dials.add(
+                    new WrittenDial(WrittenDial.Kind.HELD, name, "", is, grid.nearest(now), grid)));
+    end(name, measure, now, WrittenDial.Kind.FROM, "from", measure.from());
+    end(name, measure, now, WrittenDial.Kind.TO, "to", measure.to());
   }
 
   /** An end of its range matters only where the measure rests on it. */
@@ -115,7 +121,7 @@ final class Dials {
       String name,
       Measure measure,
       double now,
-      Quantity.Kind kind,
+      WrittenDial.Kind kind,
       String key,
       Optional<Formula> end) {
     end.filter(f -> plain(f).isPresent())
@@ -129,7 +135,12 @@ final class Dials {
         .ifPresent(
             f ->
                 quantity(
-                    Quantity.Kind.TIE, name, "", List.of("ties", name, "is"), f, plain(f).get()));
+                    WrittenDial.Kind.TIE,
+                    name,
+                    "",
+                    List.of("ties", name, "is"),
+                    f,
+                    plain(f).get()));
   }
 
   // --- parts ---
@@ -177,8 +188,8 @@ final class Dials {
         .ifPresent(
             grid ->
                 dials.add(
-                    new Quantity(
-                        Quantity.Kind.FIELD, part.name(), label, row.path(), written, grid)));
+                    new WrittenDial(
+                        WrittenDial.Kind.FIELD, part.name(), label, row.path(), written, grid)));
   }
 
   private static String layer(Form.Row row) {

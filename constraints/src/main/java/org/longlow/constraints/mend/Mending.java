@@ -194,11 +194,11 @@ public final class Mending {
     whole++;
     Rewrite rewrite = dial.turned(steps).orElseThrow();
     Optional<Study> after = trying.study(rewrite);
-    if (after.isEmpty() || !Reading.of(finding, after.get().findings()).met()) {
+    if (after.isEmpty() || !Outcome.of(finding, after.get().findings()).met()) {
       return;
     }
     List<Cost> costs = Cost.between(base.findings(), after.get().findings(), base.layout().units());
-    String care = Reading.among(after.get().findings(), finding.id()).map(Offer::care).orElse("");
+    String care = Outcome.among(after.get().findings(), finding.id()).map(Offer::care).orElse("");
     Places was = base.placed().places();
     Places now = after.get().placed().places();
     Offer offer =

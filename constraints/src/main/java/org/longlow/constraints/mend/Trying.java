@@ -44,7 +44,7 @@ final class Trying {
     this.finding = finding;
     this.left = most;
     faults = faults(LayoutFaults.of(base.layout()));
-    partly = Reading.among(like(base.placed()), finding.id()).filter(this::isSame).isPresent();
+    partly = Outcome.among(like(base.placed()), finding.id()).filter(this::isSame).isPresent();
   }
 
   private boolean isSame(Finding f) {
@@ -62,15 +62,15 @@ final class Trying {
   }
 
   /** Returns how the finding comes out on a layout after a rewrite. */
-  Reading after(Rewrite rewrite) {
+  Outcome after(Rewrite rewrite) {
     if (isSpent()) {
-      return Reading.CANNOT_BE;
+      return Outcome.CANNOT_BE;
     }
     left--;
     try {
-      return sound(rewrite).map(this::reading).orElse(Reading.CANNOT_BE);
+      return sound(rewrite).map(this::reading).orElse(Outcome.CANNOT_BE);
     } catch (OutOfRange e) {
-      return Reading.CANNOT_BE; // what no machine can be
+      return Outcome.CANNOT_BE; // what no machine can be
     }
   }
 
@@ -86,9 +86,9 @@ final class Trying {
     }
   }
 
-  private Reading reading(Layout layout) {
+  private Outcome reading(Layout layout) {
     Placed placed = Placer.solve(layout);
-    return placed.holds() ? Reading.of(finding, like(placed)) : Reading.CANNOT_BE;
+    return placed.holds() ? Outcome.of(finding, like(placed)) : Outcome.CANNOT_BE;
   }
 
   /** Returns everything about the machine after a rewrite, if it can be. */

@@ -5,7 +5,7 @@ import java.util.Locale;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.Unit;
 import org.longlow.constraints.layout.FoamSpec;
-import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Units;
 
 /**
@@ -64,19 +64,19 @@ public record FoamGrade(String name, FoamSpec foam, String use, Status status, S
 
   /** Returns the figures of any foam as its document writes them, in the same words. */
   public static String figures(FoamSpec foam, Units units) {
-    String density = said(foam.density(), Unit.KG_PER_M3, Shown.DENSITY, units);
+    String density = said(foam.density(), Unit.KG_PER_M3, FigureSort.DENSITY, units);
     return foam.closedCell()
         ? density
             + foam.wallStress()
-                .map(w -> ", cell walls " + said(w, Unit.KILOPASCAL, Shown.PRESSURE, units))
+                .map(w -> ", cell walls " + said(w, Unit.KILOPASCAL, FigureSort.PRESSURE, units))
                 .orElse("")
         : density
-            + foam.ifd25().map(i -> ", " + said(i, Unit.NEWTON, Shown.FORCE, units)).orElse("")
+            + foam.ifd25().map(i -> ", " + said(i, Unit.NEWTON, FigureSort.FORCE, units)).orElse("")
             + foam.supportFactor().map(f -> ", factor " + f.text()).orElse("");
   }
 
   /** A data sheet's figure as it is written, or turned where it stands in other units. */
-  private static String said(Formula formula, Unit metric, Shown shown, Units units) {
+  private static String said(Formula formula, Unit metric, FigureSort shown, Units units) {
     boolean turned = units == Units.IN && formula.names().isEmpty();
     String said =
         turned ? units.says(metric.fromInternal(formula.evaluate(n -> 0)), shown) : formula.text();

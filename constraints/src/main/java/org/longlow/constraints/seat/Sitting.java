@@ -51,21 +51,13 @@ public record Sitting(String person, String seat, SeatParts parts, Body body, Se
     return posture().map(p -> Figure.parts(body, p)).orElse(List.of());
   }
 
-  /** Returns their body as a solid, for gaps; empty if they cannot sit. */
-  public Optional<org.longlow.constraints.gap.Solid> solid() {
-    List<Prism> prisms = prisms();
-    return prisms.isEmpty()
-        ? Optional.empty()
-        : Optional.of(new org.longlow.constraints.gap.Solid(person, prisms));
-  }
-
-  /** Returns what that solid is made of. */
+  /** Returns their body, for gaps; nothing if they cannot sit. */
   public List<Prism> prisms() {
     return posture().map(p -> prisms(body, p)).orElse(List.of());
   }
 
   /**
-   * Returns what that solid is made of without some limbs.
+   * Returns their body without some limbs.
    *
    * @param limbs names of {@link Flesh}
    */
@@ -73,7 +65,7 @@ public record Sitting(String person, String seat, SeatParts parts, Body body, Se
     return prisms(flesh().stream().filter(f -> !limbs.contains(f.name())).toList());
   }
 
-  /** Returns what that solid is made of where limbs that go outwards do so piece by piece. */
+  /** Returns their body where limbs that go outwards do so piece by piece. */
   public List<Prism> finePrisms() {
     return posture().map(p -> prisms(Figure.fineParts(body, p, LIMB_PIECES))).orElse(List.of());
   }

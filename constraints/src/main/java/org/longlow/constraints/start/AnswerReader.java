@@ -52,6 +52,9 @@ public final class AnswerReader {
     rest.replaceAll((question, text) -> text.strip());
     Drive drive = reader.drive(rest);
     rest.forEach((question, text) -> reader.read(question, text, drive));
+    if (rest.containsKey(Question.TRACING)) {
+      reader.tracing(rest.get(Question.TRACING));
+    }
     Answers answers = reader.answers.answers();
     List<Fault> faults = new ArrayList<>(reader.faults);
     faults.addAll(Contradictions.of(answers));
@@ -78,6 +81,9 @@ public final class AnswerReader {
       }
       case PLACE -> oneOf(question, text, words(Place.values()), answers::place);
       case BOX -> box(text, drive);
+      case TRACING -> {
+        // read last, since the box says how long it is
+      }
       case FRONT -> oneOf(question, text, words(FrontPart.Kind.values()), answers::front);
       case LAW -> law(text);
     }
@@ -255,6 +261,12 @@ public final class AnswerReader {
       return Optional.empty();
     }
     return Optional.of(new Who(sex, stature.get(), mass.get(), own));
+  }
+
+  private void tracing(String text) {
+    new TracingReader((wrong, remedy) -> fault(Question.TRACING, text, wrong, remedy))
+        .read(text, answers.answers().box())
+        .ifPresent(answers::tracing);
   }
 
   private void box(String text, Drive drive) {

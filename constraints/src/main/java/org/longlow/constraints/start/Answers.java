@@ -17,6 +17,7 @@ import org.longlow.constraints.layout.FrontPart;
  * @param drive what drives it
  * @param place where that is
  * @param box how large and heavy that is
+ * @param tracing its outline, as long as the box
  * @param front how the front wheel is carried
  * @param law rule sets in force, by their words; empty for all
  */
@@ -31,6 +32,7 @@ public record Answers(
     Optional<Drive> drive,
     Optional<Place> place,
     Optional<Box> box,
+    Optional<Tracing> tracing,
     Optional<FrontPart.Kind> front,
     Optional<List<String>> law) {
 
@@ -85,6 +87,7 @@ public record Answers(
     private Drive drive;
     private Place place;
     private Box box;
+    private Tracing tracing;
     private FrontPart.Kind front;
     private List<String> law;
 
@@ -138,6 +141,11 @@ public record Answers(
       return this;
     }
 
+    public Builder tracing(Tracing outline) {
+      tracing = outline;
+      return this;
+    }
+
     public Builder front(FrontPart.Kind kind) {
       front = kind;
       return this;
@@ -160,6 +168,7 @@ public record Answers(
           Optional.ofNullable(drive),
           Optional.ofNullable(place),
           Optional.ofNullable(box),
+          Optional.ofNullable(tracing),
           Optional.ofNullable(front),
           Optional.ofNullable(law));
     }

@@ -3,6 +3,7 @@ package org.longlow.constraints.start;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.longlow.constraints.law.RuleSet;
 import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.layout.Occupant;
@@ -26,6 +27,7 @@ import org.longlow.rider.body.Sex;
  * @param drive what drives it
  * @param place where that is
  * @param box its room
+ * @param tracing its outline, where there is one
  * @param front how the front wheel is carried
  * @param law rule sets by their words
  */
@@ -39,6 +41,7 @@ record Brief(
     Drive drive,
     Place place,
     Box box,
+    Optional<Tracing> tracing,
     FrontPart.Kind front,
     List<String> law) {
 
@@ -83,9 +86,24 @@ record Brief(
         answers.reclineDeg().orElse(RECLINE_DEG),
         drive,
         place,
-        answers.box().orElseGet(() -> usual(drive, place)),
+        answers.box().orElseGet(() -> room(answers.tracing(), drive, place)),
+        answers.tracing(),
         answers.front().orElse(FrontPart.Kind.TELESCOPIC),
         answers.law().orElseGet(() -> Arrays.stream(RuleSet.values()).map(RuleSet::id).toList()));
+  }
+
+  /** What was traced is as broad as is usual; what it weighs goes by its size. */
+  private static Box room(Optional<Tracing> tracing, Drive drive, Place place) {
+    Box usual = usual(drive, place);
+    return tracing
+        .map(
+            t ->
+                new Box(
+                    t.lengthMm(),
+                    t.heightMm(),
+                    usual.breadthMm(),
+                    guessedKg(drive, t.lengthMm() * t.heightMm() * usual.breadthMm())))
+        .orElse(usual);
   }
 
   /**
@@ -125,7 +143,7 @@ record Brief(
 
   Brief withWheelbaseMm(double mm) {
     return new Brief(
-        crew, pillion, mm, frontTyre, rearTyre, reclineDeg, drive, place, box, front, law);
+        crew, pillion, mm, frontTyre, rearTyre, reclineDeg, drive, place, box, tracing, front, law);
   }
 
   /** Those on one seat. */

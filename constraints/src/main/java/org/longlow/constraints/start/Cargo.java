@@ -32,6 +32,7 @@ record Cargo(List<Item> behind, List<Item> under, List<Item> ahead) {
    * @param heightMm up
    * @param halfMm across, to either side
    * @param massKg kg
+   * @param lowMm how much of its length, from its rear, is low enough to lie under a pan
    */
   record Item(
       String name,
@@ -39,7 +40,18 @@ record Cargo(List<Item> behind, List<Item> under, List<Item> ahead) {
       double lengthMm,
       double heightMm,
       double halfMm,
-      double massKg) {
+      double massKg,
+      double lowMm) {
+
+    Item(
+        String name,
+        SolidPart.Kind kind,
+        double lengthMm,
+        double heightMm,
+        double halfMm,
+        double massKg) {
+      this(name, kind, lengthMm, heightMm, halfMm, massKg, 0);
+    }
 
     boolean drives() {
       return kind == SolidPart.Kind.ENGINE || kind == SolidPart.Kind.MOTOR;
@@ -65,7 +77,8 @@ record Cargo(List<Item> behind, List<Item> under, List<Item> ahead) {
             box.lengthMm(),
             box.heightMm(),
             box.breadthMm() / 2,
-            box.massKg());
+            box.massKg(),
+            lowMm(brief));
     // sizes and masses are common ones, from memory; between the rails, so that these never meet
     // them
     double half = Math.floor(Math.min(110, rolling.railYMm - Rolling.RAIL_MM / 2 - 4));
@@ -101,11 +114,15 @@ record Cargo(List<Item> behind, List<Item> under, List<Item> ahead) {
     return new Cargo(behind, under, ahead);
   }
 
-  /** How much of what is ahead of the pan is low at its rear: the gearbox behind a cylinder. */
+  /** Of an engine the cylinder stands high, the gearbox behind it does not. */
+  private static double lowMm(Brief brief) {
+    double engine = brief.electric() ? 0 : LOW_SHARE * brief.box().lengthMm();
+    return brief.tracing().map(Tracing::lowRearMm).orElse(engine);
+  }
+
+  /** How much of what is ahead of the pan is low at its rear. */
   double lowRearMm() {
-    return ahead.isEmpty() || ahead.get(0).kind() != SolidPart.Kind.ENGINE
-        ? 0
-        : LOW_SHARE * ahead.get(0).lengthMm();
+    return ahead.isEmpty() ? 0 : ahead.get(0).lowMm();
   }
 
   static double lengthMm(List<Item> items) {

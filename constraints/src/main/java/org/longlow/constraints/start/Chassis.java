@@ -25,11 +25,11 @@ final class Chassis {
   /** Thighs hang beside the second pan, so the rails under it keep off, mm. */
   private static final double UNDER_PILLION_MM = 15;
 
-  private final Room room;
+  private final Lengthwise room;
   private final Rolling rolling;
   private final Draft draft;
 
-  Chassis(Room room, Draft draft) {
+  Chassis(Lengthwise room, Draft draft) {
     this.room = room;
     this.rolling = room.rolling;
     this.draft = draft;
@@ -44,7 +44,7 @@ final class Chassis {
   }
 
   private void measures() {
-    new Wheels(room.brief, draft).draw(room.wheelbaseMm);
+    new TwoWheels(room.brief, draft).draw(room.wheelbaseMm);
     draft.angle("rake", Rolling.RAKE_DEG, "steering axis from the vertical");
     draft.length("trail", Rolling.TRAIL_MM, "on the ground");
     draft.length(

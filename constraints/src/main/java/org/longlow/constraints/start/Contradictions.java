@@ -162,6 +162,10 @@ final class Contradictions {
     if (hub && answers.drive().filter(d -> d == Drive.ENGINE).isPresent()) {
       add("place", "hub", "holds no engine", "take a motor, or put the engine elsewhere");
     }
+    if (hub && answers.tracing().isPresent()) {
+      add("tracing", "", "is of no motor in a hub, which is round", "leave it out, or say the box");
+    }
+    answers.tracing().filter(t -> answers.box().isEmpty()).ifPresent(this::size);
     if (answers.box().isEmpty()) {
       return;
     }
@@ -173,6 +177,11 @@ final class Contradictions {
     if (hub) {
       hub(box);
     }
+  }
+
+  private void size(Tracing tracing) {
+    within("tracing", tracing.lengthMm(), Box.LEAST.lengthMm(), Box.MOST.lengthMm(), "mm long");
+    within("tracing", tracing.heightMm(), Box.LEAST.heightMm(), Box.MOST.heightMm(), "mm high");
   }
 
   private void hub(Box box) {

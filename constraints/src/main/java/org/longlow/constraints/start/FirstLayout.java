@@ -12,11 +12,11 @@ final class FirstLayout {
   private FirstLayout() {}
 
   /** Draws all of it. */
-  static Layout of(Room room, Story story) {
+  static Layout of(Lengthwise room, Story story) {
     Draft draft = new Draft();
-    new Seating(room, draft).draw();
+    new RiderPlace(room, draft).draw();
     new Chassis(room, draft).draw();
-    new Loading(room, draft).draw();
+    new DriveParts(room, draft).draw();
     if (room.pillion.isPresent()) {
       new PillionSeat(room, draft).draw();
     }

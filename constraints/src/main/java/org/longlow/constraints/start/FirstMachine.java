@@ -88,6 +88,6 @@ public final class FirstMachine {
     if (!faults.isEmpty()) {
       return new Refused(faults);
     }
-    return new Made(Study.of(FirstLayout.faultless(Wheels.alone(answers, name))), List.of());
+    return new Made(Study.of(FirstLayout.faultless(TwoWheels.alone(answers, name))), List.of());
   }
 }

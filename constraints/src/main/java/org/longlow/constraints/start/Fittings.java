@@ -39,11 +39,11 @@ final class Fittings {
   static final double STAND_LEAN_DEG = 13;
   private static final double STAND_MM = 20;
 
-  private final Room room;
+  private final Lengthwise room;
   private final Rolling rolling;
   private final Draft draft;
 
-  Fittings(Room room, Draft draft) {
+  Fittings(Lengthwise room, Draft draft) {
     this.room = room;
     this.rolling = room.rolling;
     this.draft = draft;
@@ -125,7 +125,7 @@ final class Fittings {
 
   /** Outside of the bars. */
   private double signalYMm() {
-    double bars = room.posed.kit().gripsYMm - Seating.BAR_IN_MM + Rails.BAR_MM / 2;
+    double bars = room.posed.kit().gripsYMm - RiderPlace.BAR_IN_MM + Rails.BAR_MM / 2;
     return bars + SIGNAL_BESIDE_MM + SIGNAL_HALF_MM;
   }
 

@@ -20,11 +20,11 @@ final class PillionSeat {
   /** Between the thighs of whoever sits behind, and beside the rider's head rest. */
   private static final double GRIP_STAY_Y_MM = 122;
 
-  private final Room room;
+  private final Lengthwise room;
   private final Pillion pillion;
   private final Draft draft;
 
-  PillionSeat(Room room, Draft draft) {
+  PillionSeat(Lengthwise room, Draft draft) {
     this.room = room;
     this.pillion = room.pillion.orElseThrow();
     this.draft = draft;

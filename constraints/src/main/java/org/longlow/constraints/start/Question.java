@@ -47,6 +47,13 @@ public enum Question {
       "LxHxB",
       "Its length, height and breadth, and its mass: 390 x 310 x 320 mm, 48 kg. In the hub: its"
           + " diameter twice, and its breadth."),
+  TRACING(
+      "tracing",
+      "its outline",
+      "FILE",
+      "An SVG file of its outline in side view, front to the right: its first path, or the one named"
+          + " after a #, engine.svg#case. It is drawn as long as the box says, or else in the unit"
+          + " of the file."),
   FRONT(
       "front",
       "front end",

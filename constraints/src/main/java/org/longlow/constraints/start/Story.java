@@ -75,7 +75,15 @@ final class Story {
     List<String> yours = new ArrayList<>();
     Box box = brief.box();
     String drive = brief.electric() ? "motor" : "engine";
-    if (answers.box().isEmpty()) {
+    if (answers.box().isEmpty() && answers.tracing().isPresent()) {
+      yours.add(
+          String.format(
+              Locale.ROOT,
+              "That the %s is %.0f mm broad and weighs %.0f kg is a guess: measure and weigh yours.",
+              drive,
+              box.breadthMm(),
+              box.massKg()));
+    } else if (answers.box().isEmpty()) {
       yours.add(
           String.format(
               Locale.ROOT,

@@ -50,7 +50,7 @@ final class Trim {
   /** Settles all that is found by trying; returns what cannot be had. */
   List<Fault> settle() {
     see();
-    Room room = room();
+    Lengthwise room = room();
     List<Fault> faults = new ArrayList<>();
     double lifted = legShortMm(room);
     if (lifted > 0 && brief.place() == Place.UNDER) {
@@ -73,7 +73,7 @@ final class Trim {
   }
 
   /** How far the ground is out of reach of the shortest leg of those who ride, mm. */
-  private double legShortMm(Room room) {
+  private double legShortMm(Lengthwise room) {
     return posed.sittings().stream()
         .flatMap(
             s ->
@@ -84,7 +84,7 @@ final class Trim {
         .orElse(0);
   }
 
-  private static Fault tooShort(Room room) {
+  private static Fault tooShort(Lengthwise room) {
     return new Fault(
         "wheelbase",
         Draft.text(room.wheelbaseMm),
@@ -132,8 +132,8 @@ final class Trim {
     return FirstLayout.of(room(), new Story(brief, Answers.NONE, Optional.empty()));
   }
 
-  Room room() {
-    return new Room(brief, rolling, cargo, posed, pillion, tuning);
+  Lengthwise room() {
+    return new Lengthwise(brief, rolling, cargo, posed, pillion, tuning);
   }
 
   /** Raises the seat until thighs clear what is before it, and everybody sees over the head. */
@@ -157,7 +157,7 @@ final class Trim {
 
   private boolean sees(double up) {
     double limit = Draft.mmOf(Demands.Key.SIGHT) * SIGHT_SPARE;
-    Room room = room();
+    Lengthwise room = room();
     PointMm top = rolling.headTop(room.wheelbaseMm).plus(new PointMm(0, Rolling.FORK_TUBE_MM / 2));
     return posed.eyes().stream()
         .map(room::of)

@@ -70,10 +70,10 @@ class TypingInUnitsTest {
     assertThat(ShownQuantity.typed(typed, of, Units.MM)).isEqualTo(typed);
   }
 
-  // a bare 314 of a file is 314 mm = 12.362 in
+  // a bare 314 of a file is 314 mm = 12.362 in, nearest to 12 6/16
   @ParameterizedTest
   @CsvSource({
-    "314, LENGTH, 12.362 in",
+    "314, LENGTH, 12 3/8 in",
     "0, LENGTH, 0 in",
     "2 * 300 + 35, LENGTH, 25 in",
     "boardTop + 60 mm, LENGTH, boardTop + 2.3622 in",

@@ -29,7 +29,7 @@ class FaultTest {
           "wheelbase": "1640 mm"        ~ "wheelbase": "1640 milimeter" ~ $.measures.wheelbase ~ write mm
           "wheelbase": "1640 mm"        ~ "wheelbase": "64 inches"     ~ $.measures.wheelbase ~ write in
           "wheelbase": "1640 mm"        ~ "wheelbase": "1640 m"        ~ $.measures.wheelbase ~ is beyond 100000 mm
-          "wheelbase": "1640 mm"        ~ "wheelbase": "1640 kg"       ~ $.pins.frontAxle.at[0] ~ is a mass (such as 80 kg), needs a length
+          "wheelbase": "1640 mm"        ~ "wheelbase": "1640 kg"       ~ $.measures.wheelbase ~ $.pins.frontAxle.at[0] is a mass (such as 80 kg), needs a length
           "wheelbase": "1640 mm"        ~ "wheelbase": "1 mm / 0"      ~ $.measures.wheelbase ~ gives no finite number
           "wheelbase": "1640 mm"        ~ "wheelbase": "sqrt(0 - 1)"   ~ $.measures.wheelbase ~ gives no finite number
           "wheelbase": "1640 mm"        ~ "wheelbase": "NaN"           ~ $.measures.wheelbase ~ uses NaN, which is no measure
@@ -116,6 +116,12 @@ class FaultTest {
           "seats": ["rider"]            ~ "seats": ["pillion"]         ~ $.crew.Mara.seats[0] ~ is no seat here
           "gap": "4 mm"                 ~ "gab": "4 mm"                ~ $.demands.gab        ~ did you mean gap?
           "gap": "4 mm"                 ~ "gap": "-4 mm"               ~ $.demands.gap        ~ must not be negative
+          "lean": "35 deg"              ~ "lean": "90.1 deg"           ~ $.demands.lean       ~ must be from 0 to 90 deg
+          "lean": "35 deg"              ~ "lean": 400                  ~ $.demands.lean       ~ must be from 0 to 90 deg
+          "lean": "35 deg"              ~ "lock": "400 deg"            ~ $.demands.lock       ~ must be from 0 to 90 deg
+          "lean": "35 deg"              ~ "lock": "-1 deg"             ~ $.demands.lock       ~ must be from 0 to 90 deg
+          "lean": "35 deg"              ~ "tip": "91 deg"              ~ $.demands.tip        ~ must be from 0 to 90 deg
+          "lean": "35 deg"              ~ "frontShareMin": "38"        ~ $.demands.frontShareMin ~ must be from 0 to 1;
           "rules": ["us", "un-r53"]     ~ "rules": ["us", "un-53"]     ~ $.demands.rules[1]   ~ did you mean un-r53?
           """)
   void faultNamesItsPlace(String piece, String spoilt, String path, String words) {

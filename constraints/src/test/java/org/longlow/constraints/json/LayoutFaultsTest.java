@@ -122,8 +122,11 @@ class LayoutFaultsTest {
         plank.withMeasure(
             "wheelbase", plank.measures().get("wheelbase").withIs(Formula.parse("3 kg")));
     assertThat(LayoutFaults.of(edited))
-        .extracting(Fault::path)
-        .contains("$.pins.frontAxle.at[0]", "$.ties.baseline.is");
+        .extracting(Fault::line)
+        .containsExactly(
+            "$.measures.wheelbase = \"3 kg\": does not suit 4 places that use wheelbase:"
+                + " $.pins.frontAxle.at[0] is a mass (such as 80 kg), needs a length (such as 1600"
+                + " mm); write another value, or let them use another measure");
     assertThat(LayoutFaults.verdict(edited, Tracer.NONE).layout().measures().get("wheelbase").dim())
         .isEqualTo(Dim.MASS);
   }

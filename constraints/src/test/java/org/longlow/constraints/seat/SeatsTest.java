@@ -85,7 +85,6 @@ class SeatsTest {
         assertThat(s.flesh()).isEmpty();
         assertThat(s.prisms()).isEmpty();
         assertThat(s.finePrisms()).isEmpty();
-        assertThat(s.solid()).isEmpty();
         assertThat(s.masses()).isEmpty();
       }
     }

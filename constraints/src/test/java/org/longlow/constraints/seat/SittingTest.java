@@ -34,7 +34,6 @@ class SittingTest {
     assertThat(nell.occupant()).isEqualTo(new Occupant("Nell", "rider"));
     assertThat(nell.seated()).hasValueSatisfying(s -> assertThat(s).isSameAs(nell.outcome()));
     assertThat(nell.posture()).contains(((SeatOutcome.Seated) nell.outcome()).pose().posture());
-    assertThat(nell.solid()).hasValueSatisfying(s -> assertThat(s.name()).isEqualTo("Nell"));
   }
 
   /**
@@ -133,7 +132,6 @@ class SittingTest {
     assertThat(none.seated()).isEmpty();
     assertThat(none.posture()).isEmpty();
     assertThat(none.flesh()).isEmpty();
-    assertThat(none.solid()).isEmpty();
     assertThat(none.prisms()).isEmpty();
     assertThat(none.finePrisms()).isEmpty();
     assertThat(none.prismsWithout(Set.of())).isEmpty();

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.longlow.rider.geom.OutOfRange;
-import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Words;
 
 /**
@@ -174,8 +174,8 @@ public final class FoamStack {
             Words.format(
                 "Layer %d is %s of memory foam: use at most %s.",
                 i + 1,
-                Words.figure(layer.thicknessMm(), Shown.WHOLE_LENGTH),
-                Words.figure(FoamLayer.MEMORY_MAX_MM, Shown.WHOLE_LENGTH)));
+                Words.figure(layer.thicknessMm(), FigureSort.WHOLE_LENGTH),
+                Words.figure(FoamLayer.MEMORY_MAX_MM, FigureSort.WHOLE_LENGTH)));
       }
     }
     return out;

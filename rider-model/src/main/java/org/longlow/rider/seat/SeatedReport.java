@@ -8,7 +8,7 @@ import org.longlow.rider.pose.HeadSolver;
 import org.longlow.rider.pose.HeadTarget;
 import org.longlow.rider.pose.PoseResult;
 import org.longlow.rider.pose.PoseSolver;
-import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Words;
 
 /** Turns a settled state into an answer. */
@@ -81,7 +81,7 @@ final class SeatedReport {
               Words.format(
                   "The front edge of the pan presses %s into the underside of the thighs: shorten"
                       + " the pan, lower its front or raise the feet.",
-                  Words.figure(dip, Shown.LENGTH_IN_TENTHS))));
+                  Words.figure(dip, FigureSort.LENGTH_IN_TENTHS))));
     }
     if (!s.at().leansBack()) {
       notes.add(
@@ -107,7 +107,7 @@ final class SeatedReport {
               SeatNote.About.HEAD_REST,
               Words.format(
                   "The head rest stands %s into the helmet: move it back or down.",
-                  Words.figure(-gap, Shown.WHOLE_LENGTH))));
+                  Words.figure(-gap, FigureSort.WHOLE_LENGTH))));
     }
     if (gap > CAR_HEAD_GAP_MM) {
       notes.add(
@@ -115,8 +115,8 @@ final class SeatedReport {
               SeatNote.About.HEAD_REST,
               Words.format(
                   "The head rest is %s behind the helmet; cars allow %s.",
-                  Words.figure(gap, Shown.WHOLE_LENGTH),
-                  Words.figure(CAR_HEAD_GAP_MM, Shown.WHOLE_LENGTH))));
+                  Words.figure(gap, FigureSort.WHOLE_LENGTH),
+                  Words.figure(CAR_HEAD_GAP_MM, FigureSort.WHOLE_LENGTH))));
     }
     foam(notes, SeatNote.About.PAN_FOAM, "pan", s.fit().seat().pan());
     foam(notes, SeatNote.About.BACK_FOAM, "back", s.fit().seat().back());

@@ -9,8 +9,8 @@ import java.util.Locale;
  * <p>In inches a length of {@value #SHOP_IN} in or more is a dimension to build by and is said to
  * the nearest 1/16 in, such as {@code 12 5/16 in}. A shorter one is a gap, a thickness or a
  * tolerance: to 0.01 in, such as {@code 0.47 in}, but for one that is a sixteenth exactly, such as
- * {@code 1/2 in}. A length somebody wrote down is shown to 0.001 in where it is no sixteenth, so
- * that it is known again. What is to be done at least ({@link Rounding#AWAY}) or at most ({@link
+ * {@code 1/2 in}. A short length somebody wrote down is shown to 0.001 in where it is no sixteenth,
+ * so that it is known again. What is to be done at least ({@link Rounding#AWAY}) or at most ({@link
  * Rounding#TOWARDS}) is rounded to that side.
  */
 public enum Units {
@@ -52,12 +52,12 @@ public enum Units {
   }
 
   /** Returns a figure with its unit, such as {@code 12 5/16 in}; a dash where there is none. */
-  public String says(double value, Shown shown) {
+  public String says(double value, FigureSort shown) {
     return says(value, shown, Rounding.NEAREST);
   }
 
   /** Returns a figure with its unit, rounded to one side. */
-  public String says(double value, Shown shown, Rounding rounding) {
+  public String says(double value, FigureSort shown, Rounding rounding) {
     if (Double.isNaN(value)) {
       return "-";
     }
@@ -71,18 +71,18 @@ public enum Units {
     return said(turned, shown) + sign(shown);
   }
 
-  private String said(double turned, Shown shown) {
-    if (shown == Shown.LENGTH_IN_TENTHS || shown == Shown.MASS_IN_TENTHS) {
+  private String said(double turned, FigureSort shown) {
+    if (shown == FigureSort.LENGTH_IN_TENTHS || shown == FigureSort.MASS_IN_TENTHS) {
       return Decimals.tenths(turned);
     }
-    if (shown == Shown.MASS_IN_HUNDREDTHS || shown == Shown.CIRCLE && this == MM) {
+    if (shown == FigureSort.MASS_IN_HUNDREDTHS || shown == FigureSort.CIRCLE && this == MM) {
       return String.format(Locale.ROOT, "%.2f", turned);
     }
     return Decimals.upTo(this == MM ? shown.metricDecimals : shown.inchDecimals, turned);
   }
 
   /** Returns a unit's sign, with the space before it. */
-  public String sign(Shown shown) {
+  public String sign(FigureSort shown) {
     if (this == MM) {
       return shown.metric;
     }
@@ -90,7 +90,7 @@ public enum Units {
   }
 
   /** Returns how many of the unit shown one of the unit inside is. */
-  public double factor(Shown shown) {
+  public double factor(FigureSort shown) {
     if (this == MM) {
       return shown.metricFactor;
     }
@@ -98,7 +98,7 @@ public enum Units {
   }
 
   /** Returns a figure without its unit, such as {@code 12 5/16}, for dimensions and rulers. */
-  public String bare(double value, Shown shown) {
+  public String bare(double value, FigureSort shown) {
     String said = says(value, shown);
     String sign = sign(shown);
     return said.endsWith(sign) ? said.substring(0, said.length() - sign.length()) : said;
@@ -106,7 +106,7 @@ public enum Units {
 
   /** Returns a shift, mm, with its sign and without its unit, such as {@code +12.0}. */
   public String signed(double mm) {
-    String size = bare(Math.abs(mm), Shown.LENGTH_IN_TENTHS);
+    String size = bare(Math.abs(mm), FigureSort.LENGTH_IN_TENTHS);
     return (mm < 0 && !size.matches("[0.]+") ? "-" : "+") + size;
   }
 
@@ -121,6 +121,16 @@ public enum Units {
     double in = mm / INCH_MM;
     double nearest = Math.rint(in * SIXTEENTHS) / SIXTEENTHS;
     return (Math.abs(nearest - in) < EXACT_IN ? fraction(nearest) : Decimals.upTo(3, in)) + " in";
+  }
+
+  /**
+   * Returns a length as it stands in a field: one to build by as it is said everywhere else, such
+   * as {@code 65 3/8 in} for 1661 mm, a shorter one as it was given. What is kept is not rounded.
+   */
+  public String inField(double mm) {
+    return this == IN && Math.abs(mm) >= SHOP_IN * INCH_MM
+        ? says(mm, FigureSort.LENGTH)
+        : given(mm);
   }
 
   private static String inches(double in, Rounding rounding) {

@@ -4,7 +4,6 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
-import java.util.stream.Collector;
 import java.util.stream.Collectors;
 
 /** Text for people, with its figures kept as figures until it is read in some units. */
@@ -51,38 +50,28 @@ public sealed interface Words {
   }
 
   /** Returns a figure, rounded to what is nearest. */
-  static Words figure(double value, Shown shown) {
+  static Words figure(double value, FigureSort shown) {
     return new Figure(value, shown, Units.Rounding.NEAREST);
   }
 
   /** Returns a figure without its unit, for the first of several that share one. */
-  static Words bare(double value, Shown shown) {
+  static Words bare(double value, FigureSort shown) {
     return new Bare(value, shown);
   }
 
   /** Returns a length, mm, of which no less will do than is said. */
   static Words atLeast(double mm) {
-    return new Figure(mm, Shown.LENGTH, Units.Rounding.AWAY);
+    return new Figure(mm, FigureSort.LENGTH, Units.Rounding.AWAY);
   }
 
   /** Returns a length, mm, of which no more will do than is said. */
   static Words atMost(double mm) {
-    return new Figure(mm, Shown.LENGTH, Units.Rounding.TOWARDS);
+    return new Figure(mm, FigureSort.LENGTH, Units.Rounding.TOWARDS);
   }
 
   /** Returns all with {@code between} between them. */
   static Words join(String between, Collection<? extends Words> all) {
     return new Joined(between, List.copyOf(all));
-  }
-
-  /** Collects with {@code between} between them. */
-  static Collector<Words, ?, Words> joining(String between) {
-    return Collectors.collectingAndThen(Collectors.toList(), all -> join(between, all));
-  }
-
-  /** Whether there is no text at all. */
-  default boolean isEmpty() {
-    return in(Units.MM).isEmpty();
   }
 
   private static Object read(Object piece, Units units) {
@@ -117,7 +106,8 @@ public sealed interface Words {
               .matcher(text)
               .replaceAll(
                   m -> {
-                    Shown shown = m.group(4).equals("mm") ? Shown.LENGTH : Shown.AREA;
+                    FigureSort shown =
+                        m.group(4).equals("mm") ? FigureSort.LENGTH : FigureSort.AREA;
                     String last = m.group(3) == null ? m.group(1) : m.group(3);
                     String said = units.says(Double.parseDouble(last), shown);
                     return m.group(3) == null
@@ -150,7 +140,7 @@ public sealed interface Words {
    *
    * @param value in the unit of {@code shown} that is used inside
    */
-  record Figure(double value, Shown shown, Units.Rounding rounding) implements Words {
+  record Figure(double value, FigureSort shown, Units.Rounding rounding) implements Words {
     @Override
     public String in(Units units) {
       return units.says(value, shown, rounding);
@@ -163,7 +153,7 @@ public sealed interface Words {
   }
 
   /** A figure without its unit. */
-  record Bare(double value, Shown shown) implements Words {
+  record Bare(double value, FigureSort shown) implements Words {
     @Override
     public String in(Units units) {
       return units.bare(value, shown);

@@ -21,20 +21,20 @@ final class WrittenFigures {
 
   private static final int OF_POUNDS = 3;
 
-  private record Sort(Shown shown, double factor) {}
+  private record Sort(FigureSort shown, double factor) {}
 
   private static final Map<String, Sort> SORTS =
       Map.of(
-          "mm", new Sort(Shown.LENGTH, 1),
-          "cm", new Sort(Shown.LENGTH, 10),
-          "m", new Sort(Shown.LENGTH, 1000),
-          "kg", new Sort(Shown.MASS, 1),
-          "g", new Sort(Shown.MASS, 0.001),
-          "N", new Sort(Shown.FORCE, 1),
-          "kN", new Sort(Shown.FORCE, 1000),
-          "N/mm", new Sort(Shown.RATE, 1),
-          "kPa", new Sort(Shown.PRESSURE, 1),
-          "kg/m^3", new Sort(Shown.DENSITY, 1));
+          "mm", new Sort(FigureSort.LENGTH, 1),
+          "cm", new Sort(FigureSort.LENGTH, 10),
+          "m", new Sort(FigureSort.LENGTH, 1000),
+          "kg", new Sort(FigureSort.MASS, 1),
+          "g", new Sort(FigureSort.MASS, 0.001),
+          "N", new Sort(FigureSort.FORCE, 1),
+          "kN", new Sort(FigureSort.FORCE, 1000),
+          "N/mm", new Sort(FigureSort.RATE, 1),
+          "kPa", new Sort(FigureSort.PRESSURE, 1),
+          "kg/m^3", new Sort(FigureSort.DENSITY, 1));
 
   private WrittenFigures() {}
 
@@ -53,7 +53,7 @@ final class WrittenFigures {
   }
 
   private static String otherwise(MatchResult figure) {
-    Shown shown = SORTS.get(figure.group(2)).shown();
+    FigureSort shown = SORTS.get(figure.group(2)).shown();
     int decimals = shown.isLength() ? OF_INCHES : OF_POUNDS;
     return Decimals.upTo(decimals, value(figure) * Units.IN.factor(shown)) + Units.IN.sign(shown);
   }

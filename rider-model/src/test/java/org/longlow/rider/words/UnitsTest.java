@@ -41,7 +41,7 @@ class UnitsTest {
     "-Infinity, -no end"
   })
   void lengthsInInchesAreThoseOfAShop(double mm, String said) {
-    assertThat(Units.IN.says(mm, Shown.LENGTH)).isEqualTo(said);
+    assertThat(Units.IN.says(mm, FigureSort.LENGTH)).isEqualTo(said);
   }
 
   // By hand with 0.45359237 kg, 4.4482216152605 N, 1.609344 km and 304.8 mm.
@@ -64,7 +64,7 @@ class UnitsTest {
     "LENGTH_IN_TENTHS, 12, 12.0 mm, 0.47 in",
     "WHOLE_LENGTH, 311.6, 312 mm, 12 1/4 in"
   })
-  void everySortIsSaidInBoth(Shown shown, double value, String mm, String in) {
+  void everySortIsSaidInBoth(FigureSort shown, double value, String mm, String in) {
     assertThat(Units.MM.says(value, shown)).isEqualTo(mm);
     assertThat(Units.IN.says(value, shown)).isEqualTo(in);
   }
@@ -78,7 +78,7 @@ class UnitsTest {
       boolean large = in.abs().compareTo(new BigDecimal(4)) >= 0;
       BigDecimal step = large ? new BigDecimal("0.0625") : new BigDecimal("0.01");
       for (Rounding rounding : Rounding.values()) {
-        BigDecimal said = read(Units.IN.says(mm.doubleValue(), Shown.LENGTH, rounding));
+        BigDecimal said = read(Units.IN.says(mm.doubleValue(), FigureSort.LENGTH, rounding));
         BigDecimal off = said.abs().subtract(in.abs());
         BigDecimal hair = new BigDecimal("0.000001");
         switch (rounding) {
@@ -121,6 +121,20 @@ class UnitsTest {
     assertThat(Units.MM.given(mm)).isEqualTo(metric);
   }
 
+  /** From 4 in on as everywhere else; 1661 mm is 65.394 in, which is nearest to 65 6/16. */
+  @ParameterizedTest
+  @CsvSource({
+    "1661, 65 3/8 in, 1661 mm",
+    "-1661, -65 3/8 in, -1661 mm",
+    "101.6, 4 in, 101.6 mm",
+    "100, 3.937 in, 100 mm",
+    "1.65, 0.065 in, 1.65 mm"
+  })
+  void aFieldSaysALengthAsAShopReadsIt(double mm, String in, String metric) {
+    assertThat(Units.IN.inField(mm)).isEqualTo(in);
+    assertThat(Units.MM.inField(mm)).isEqualTo(metric);
+  }
+
   @Test
   void shiftsHaveTheirSign() {
     assertThat(Units.MM.signed(12)).isEqualTo("+12.0");
@@ -132,7 +146,7 @@ class UnitsTest {
 
   @Test
   void bareFiguresHaveNoUnit() {
-    assertThat(Units.IN.bare(312.7375, Shown.LENGTH)).isEqualTo("12 5/16");
-    assertThat(Units.MM.bare(312.74, Shown.LENGTH)).isEqualTo("312.7");
+    assertThat(Units.IN.bare(312.7375, FigureSort.LENGTH)).isEqualTo("12 5/16");
+    assertThat(Units.MM.bare(312.74, FigureSort.LENGTH)).isEqualTo("312.7");
   }
 }

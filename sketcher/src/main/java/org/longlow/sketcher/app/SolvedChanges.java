@@ -24,7 +24,7 @@ import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.words.Decimals;
-import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Units;
 
 /** What comes out otherwise once two layouts are solved: all but the findings. */
@@ -137,7 +137,7 @@ final class SolvedChanges {
       double internal = value * unit.factor();
       Unit own = Unit.of(unit.dim(), units);
       return own == Unit.INCH
-          ? units.says(internal, Shown.LENGTH)
+          ? units.says(internal, FigureSort.LENGTH)
           : (Decimals.upTo(3, own.fromInternal(internal)) + " " + own.symbol()).strip();
     }
     String digits = Math.abs(value) < 10 ? "%.3f" : "%.1f";
@@ -156,7 +156,7 @@ final class SolvedChanges {
                     new Difference(
                         "pin",
                         name,
-                        "moved " + units.says(from.distance(to), Shown.LENGTH_IN_TENTHS),
+                        "moved " + units.says(from.distance(to), FigureSort.LENGTH_IN_TENTHS),
                         place(from),
                         place(to)));
               }
@@ -168,7 +168,7 @@ final class SolvedChanges {
   }
 
   private String bare(double mm) {
-    return units.bare(mm, Shown.LENGTH_IN_TENTHS);
+    return units.bare(mm, FigureSort.LENGTH_IN_TENTHS);
   }
 
   private void parts() {
@@ -180,12 +180,19 @@ final class SolvedChanges {
               if (now == null) {
                 return;
               }
-              figure("part", name, "mass", Shown.MASS_IN_TENTHS, was.massKg(), now.massKg(), SAME);
+              figure(
+                  "part",
+                  name,
+                  "mass",
+                  FigureSort.MASS_IN_TENTHS,
+                  was.massKg(),
+                  now.massKg(),
+                  SAME);
               figure(
                   "part",
                   name,
                   "reach left",
-                  Shown.LENGTH_IN_TENTHS,
+                  FigureSort.LENGTH_IN_TENTHS,
                   was.leftMm(),
                   now.leftMm(),
                   SAME);
@@ -193,7 +200,7 @@ final class SolvedChanges {
                   "part",
                   name,
                   "reach right",
-                  Shown.LENGTH_IN_TENTHS,
+                  FigureSort.LENGTH_IN_TENTHS,
                   was.rightMm(),
                   now.rightMm(),
                   SAME);
@@ -257,23 +264,23 @@ final class SolvedChanges {
           "load",
           name,
           "mass",
-          Shown.MASS_IN_TENTHS,
+          FigureSort.MASS_IN_TENTHS,
           was.load().total().massKg(),
           now.load().total().massKg(),
           SAME);
       AxleLoads from = was.load().axles();
       AxleLoads to = now.load().axles();
-      figure("load", name, "front", Shown.FORCE, from.frontN(), to.frontN(), SAME_N);
-      figure("load", name, "rear", Shown.FORCE, from.rearN(), to.rearN(), SAME_N);
+      figure("load", name, "front", FigureSort.FORCE, from.frontN(), to.frontN(), SAME_N);
+      figure("load", name, "rear", FigureSort.FORCE, from.rearN(), to.rearN(), SAME_N);
       PointMm x = from.total().at();
       PointMm y = to.total().at();
-      figure("load", name, "centre, forward", Shown.LENGTH_IN_TENTHS, x.x(), y.x(), SAME);
-      figure("load", name, "centre, up", Shown.LENGTH_IN_TENTHS, x.z(), y.z(), SAME);
+      figure("load", name, "centre, forward", FigureSort.LENGTH_IN_TENTHS, x.x(), y.x(), SAME);
+      figure("load", name, "centre, up", FigureSort.LENGTH_IN_TENTHS, x.z(), y.z(), SAME);
     }
   }
 
   private void figure(
-      String kind, String name, String what, Shown unit, double was, double now, double same) {
+      String kind, String name, String what, FigureSort unit, double was, double now, double same) {
     if (!same(was, now, same)) {
       changes.add(new Difference(kind, name, what, units.says(was, unit), units.says(now, unit)));
     }

@@ -17,7 +17,7 @@ import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.study.Study;
 import org.longlow.constraints.suit.SuitReport;
 import org.longlow.rider.geom.PointMm;
-import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Units;
 
 /** What else changes when pins move: pins tied to them, measures, parts and loads. */
@@ -56,7 +56,7 @@ final class PlaceChanges {
               format(
                   "  %s comes along %s (forward %s, up %s)",
                   pin,
-                  units.says(from.distance(to), Shown.LENGTH_IN_TENTHS),
+                  units.says(from.distance(to), FigureSort.LENGTH_IN_TENTHS),
                   units.signed(to.x() - from.x()),
                   units.signed(to.z() - from.z())));
         }
@@ -99,7 +99,7 @@ final class PlaceChanges {
   }
 
   private String bare(double mm) {
-    return units.bare(mm, Shown.LENGTH_IN_TENTHS);
+    return units.bare(mm, FigureSort.LENGTH_IN_TENTHS);
   }
 
   private void measures(

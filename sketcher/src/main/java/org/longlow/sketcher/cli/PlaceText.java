@@ -13,7 +13,7 @@ import org.longlow.constraints.suit.SuitReport;
 import org.longlow.constraints.suit.SuitSettings;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.pose.ComfortBands;
-import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Units;
 import org.longlow.rider.words.Units.Rounding;
 
@@ -132,7 +132,7 @@ final class PlaceText {
     return format(
         "%s moves %s (forward %s, up %s) to %s",
         move.pin(),
-        units.says(move.mm(), Shown.LENGTH_IN_TENTHS),
+        units.says(move.mm(), FigureSort.LENGTH_IN_TENTHS),
         units.signed(move.to().x() - move.from().x()),
         units.signed(move.to().z() - move.from().z()),
         at(move.to()));
@@ -175,7 +175,7 @@ final class PlaceText {
             format(
                     "  adjust %s %s %s: ",
                     travel.name(),
-                    units.says(Math.ceil(travel.mm()), Shown.WHOLE_LENGTH, Rounding.AWAY),
+                    units.says(Math.ceil(travel.mm()), FigureSort.WHOLE_LENGTH, Rounding.AWAY),
                     along(travel))
                 + travel.places().entrySet().stream()
                     .map(e -> e.getKey() + " at " + at(e.getValue()))
@@ -228,7 +228,8 @@ final class PlaceText {
   private String at(PointMm p) {
     return format(
         "(%s, %s)",
-        units.bare(p.x(), Shown.LENGTH_IN_TENTHS), units.bare(p.z(), Shown.LENGTH_IN_TENTHS));
+        units.bare(p.x(), FigureSort.LENGTH_IN_TENTHS),
+        units.bare(p.z(), FigureSort.LENGTH_IN_TENTHS));
   }
 
   private static String format(String pattern, Object... values) {

@@ -35,7 +35,7 @@ public final class Desk extends Surface implements AutoCloseable {
   private final Notices notices = new Notices();
 
   private Session session;
-  private Shown shown;
+  private BoardState shown;
   private boolean beginning;
   private PictureOptions options = PictureOptions.PLAIN;
   private String finding = "";
@@ -71,7 +71,7 @@ public final class Desk extends Surface implements AutoCloseable {
   }
 
   @Override
-  public Optional<Shown> shown() {
+  public Optional<BoardState> shown() {
     return Optional.ofNullable(shown);
   }
 
@@ -326,7 +326,7 @@ public final class Desk extends Surface implements AutoCloseable {
   }
 
   private void arrive(Request.Answer answer) {
-    Shown next = answer.shown();
+    BoardState next = answer.shown();
     boolean other = shown == null || shown.study() != next.study();
     shown = next;
     beginning = false;

@@ -1,6 +1,8 @@
 package org.longlow.sketcher.desk;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.study.Study;
@@ -15,8 +17,6 @@ import org.longlow.sketcher.edit.PinFreedom;
  */
 public final class DragWork {
 
-  private static final String PIN = "pin:";
-
   private final Surface desk;
   private final Studio studio;
   private final EditWork edits;
@@ -27,7 +27,9 @@ public final class DragWork {
   private Studio.Dragging dragging;
   private PointMm target;
   private boolean settling;
-  private PointMm nudges;
+
+  /** Steps that could not be answered yet, by pin, as they were asked for. */
+  private final Map<String, PointMm> waiting = new LinkedHashMap<>();
 
   DragWork(Surface desk, Studio studio, EditWork edits) {
     this.desk = desk;
@@ -173,7 +175,7 @@ public final class DragWork {
    */
   public void nudge(String pin, PointMm step) {
     if (!desk.isIdle()) {
-      nudges = nudges == null ? step : nudges.plus(step);
+      waiting.merge(pin, step, PointMm::plus);
       return;
     }
     if (desk.shown().isPresent() && grab(pin)) {
@@ -184,14 +186,9 @@ public final class DragWork {
 
   /** Goes on with steps that had to wait, once everything is answered. */
   void nudgeOn() {
-    if (nudges == null || !desk.isIdle()) {
-      return;
-    }
-    PointMm step = nudges;
-    nudges = null;
-    String chosen = desk.options().chosen();
-    if (chosen.startsWith(PIN)) {
-      nudge(chosen.substring(PIN.length()), step);
+    if (!waiting.isEmpty() && desk.isIdle()) {
+      String pin = waiting.keySet().iterator().next();
+      nudge(pin, waiting.remove(pin));
     }
   }
 
@@ -213,7 +210,7 @@ public final class DragWork {
     release();
     hovered = "";
     freedom = null;
-    nudges = null;
+    waiting.clear();
   }
 
   /**

@@ -8,6 +8,7 @@ import java.util.TreeSet;
 import java.util.function.Consumer;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.stand.Condition;
+import org.longlow.rider.words.Units;
 import org.longlow.sketcher.picture.PictureOptions;
 import org.longlow.svg.page.Scale;
 
@@ -108,6 +109,20 @@ public record PaperChoice(
 
   public PaperChoice withPaper(String text) {
     return with(d -> d.paper = text);
+  }
+
+  /** Returns a copy on the paper usual with {@code next}, unless some other was chosen. */
+  PaperChoice withUsualPaper(Units before, Units next) {
+    PaperChoice on = paper.equals(sheet(before)) ? withPaper(sheet(next)) : this;
+    return wall.equals(wall(before)) ? on.withWall(wall(next)) : on;
+  }
+
+  private static String sheet(Units units) {
+    return units == Units.IN ? "Letter" : FIRST.paper;
+  }
+
+  private static String wall(Units units) {
+    return units == Units.IN ? "Tabloid" : FIRST.wall;
   }
 
   public PaperChoice withPrinter(String name) {

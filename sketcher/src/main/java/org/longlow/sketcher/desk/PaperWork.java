@@ -13,6 +13,7 @@ import java.util.concurrent.Executor;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.longlow.constraints.study.Study;
+import org.longlow.rider.words.Units;
 import org.longlow.sketcher.app.Making;
 import org.longlow.sketcher.app.Ready;
 import org.longlow.svg.page.Page;
@@ -34,6 +35,10 @@ public final class PaperWork {
   private Study study;
   private List<String> parts = List.of();
   private PaperChoice choice = PaperChoice.FIRST;
+
+  /** Whose usual paper was offered last. */
+  private Units usual = Units.MM;
+
   private Printers printers;
   private Ready ready;
   private Map<String, Integer> sheets = Map.of();
@@ -52,15 +57,20 @@ public final class PaperWork {
     this.printers = Printers.at(home);
   }
 
-  /** Begins with a machine; of parts chosen before, those that it has stay ticked. */
+  /**
+   * Begins with a machine; of parts chosen before, those that it has stay ticked. Paper that nobody
+   * chose is what is usual where its units are.
+   */
   public void begin(Study of, UnaryOperator<PaperChoice> first) {
     study = of;
+    Units before = usual;
+    usual = of.layout().units();
     parts = Making.partsWithTemplates(of);
     printers = Printers.at(home);
     sheets = Map.of();
     choose(
         c -> {
-          PaperChoice next = first.apply(c);
+          PaperChoice next = first.apply(c.withUsualPaper(before, usual));
           boolean known = printers.of(next.printer()).isPresent();
           return next.withTicked(
                   new HashSet<>(parts.stream().filter(next.ticked()::contains).toList()))

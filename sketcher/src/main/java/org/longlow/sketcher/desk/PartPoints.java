@@ -1,6 +1,5 @@
 package org.longlow.sketcher.desk;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -42,6 +41,7 @@ public final class PartPoints {
   /** Which point is picked once what is asked for is there; -1 for the same as now. */
   private int next = -1;
 
+  private boolean wholeHoles;
   private Edit instead;
   private String asks = "";
 
@@ -151,13 +151,37 @@ public final class PartPoints {
     desk.edit(edit, new Target.OfPart(part, List.of("outline"), "outline"), "");
   }
 
+  /** Has the points of holes move alone again, or with the whole hole they are of. */
+  public void turnWholeHoles() {
+    wholeHoles = !wholeHoles;
+  }
+
+  /** Whether a point goes along when the one picked moves: itself, or all of its hole. */
+  public boolean goesAlong(Handle point) {
+    Handle handle = picked();
+    return point == handle || takesHole() && point.hole() == handle.hole();
+  }
+
+  /** Whether moving the point picked takes the whole hole along. */
+  public boolean takesHole() {
+    Handle handle = picked();
+    return wholeHoles && handle != null && handle.hole() >= 0;
+  }
+
   /**
-   * Moves the point picked; asks first where a pin or a formula would be written over.
+   * Moves the point picked, and where it {@linkplain #takesHole() takes} it the whole hole; asks
+   * first where a pin or a formula would be written over.
    *
    * @param pin to put it on, or empty
    */
   public void move(PointMm to, String pin) {
     Handle handle = picked();
+    if (takesHole()) {
+      PointMm by = to.minus(handle.at());
+      edit(HoleEdits.shift(part, handle.hole(), places(), by));
+      ahead(handles.stream().map(h -> goesAlong(h) ? h.at(h.at().plus(by)) : h).toList());
+      return;
+    }
     String held = PointEdits.heldBy(handle, layout(), places(), to);
     Edit edit =
         pin.isEmpty()
@@ -165,13 +189,16 @@ public final class PartPoints {
             : PointEdits.hang(handle, pin);
     if (held.isEmpty()) {
       edit(edit);
-      handles = new ArrayList<>(handles);
-      handles.set(picked, handle.at(to));
-      ahead = true;
+      ahead(handles.stream().map(h -> h == handle ? h.at(to) : h).toList());
     } else {
       instead = edit;
       asks = held.substring(0, 1).toUpperCase(Locale.ROOT) + held.substring(1) + ".";
     }
+  }
+
+  private void ahead(List<Handle> soon) {
+    handles = soon;
+    ahead = true;
   }
 
   /** Sets the edge before the point picked to a length, or the size of the hole picked. */

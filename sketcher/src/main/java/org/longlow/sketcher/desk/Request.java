@@ -22,12 +22,12 @@ record Request(
     Optional<DragWork.Pull> pull) {
 
   /** What there is to show, and what the pull did, if there was one. */
-  record Answer(Shown shown, Optional<DragNow> dragged) {}
+  record Answer(BoardState shown, Optional<DragNow> dragged) {}
 
   /** Answers the question, on the worker's thread. */
   Answer answered(Studio studio) {
     Study study = pull.map(DragWork.Pull::study).orElseGet(() -> studio.of(layout));
-    Shown shown = studio.draw(layout, study, options, finding, live);
+    BoardState shown = studio.draw(layout, study, options, finding, live);
     return new Answer(shown, pull.map(p -> p.words(layout, study)));
   }
 }

@@ -42,13 +42,13 @@ final class Studio {
   }
 
   /** Draws a study; every failing finding that has a place is marked, and the one picked. */
-  Shown draw(Layout layout, Study made, PictureOptions options, String finding, boolean live) {
-    PictureOptions asked = options.withFindings(Shown.marked(made, finding));
+  BoardState draw(Layout layout, Study made, PictureOptions options, String finding, boolean live) {
+    PictureOptions asked = options.withFindings(BoardState.marked(made, finding));
     if (asked.stance().isPresent() && asked.stance().flatMap(made::standing).isEmpty()) {
       asked = asked.withStance(Optional.empty());
     }
     Drawing drawing = ElevationPicture.of(made, asked);
-    return new Shown(
+    return new BoardState(
         layout, made, asked, ElevationPicture.standing(made, asked), drawing, movable(made), live);
   }
 

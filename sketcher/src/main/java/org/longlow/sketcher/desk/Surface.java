@@ -19,7 +19,7 @@ abstract class Surface {
   abstract boolean isAt(Session that);
 
   /** Returns what is shown, once it is worked out. */
-  abstract Optional<Shown> shown();
+  abstract Optional<BoardState> shown();
 
   abstract PictureOptions options();
 

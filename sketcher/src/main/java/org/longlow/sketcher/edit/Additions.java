@@ -1,6 +1,7 @@
 package org.longlow.sketcher.edit;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -263,12 +264,6 @@ public final class Additions {
         layout -> {
           Map<String, MeasureStats> survey = Anthropometry.survey().measures(sex);
           String name = Fresh.name(layout, "crew", word);
-          List<String> seats =
-              layout.parts().values().stream()
-                  .flatMap(p -> p.seatOf().stream())
-                  .distinct()
-                  .filter(Occupant.RIDER::equals)
-                  .toList();
           return layout.withPerson(
               new Person(
                   name,
@@ -276,19 +271,28 @@ public final class Additions {
                   Formula.of(Math.rint(survey.get("stature").mean()), Unit.MM),
                   Formula.of(Math.rint(survey.get("weightkg").mean()), Unit.of(Dim.MASS)),
                   Map.of(),
-                  seats.isEmpty() ? anySeat(layout) : seats,
+                  List.of(seatFor(layout)),
                   true,
                   true,
                   true));
         });
   }
 
-  private static List<String> anySeat(Layout layout) {
-    return layout.parts().values().stream()
-        .flatMap(p -> p.seatOf().stream())
+  /** Returns the seat of somebody new: one that nobody has yet, the rider's before others. */
+  private static String seatFor(Layout layout) {
+    List<String> seats =
+        layout.parts().values().stream()
+            .flatMap(p -> p.seatOf().stream())
+            .distinct()
+            .sorted(Comparator.comparing(s -> !s.equals(Occupant.RIDER)))
+            .toList();
+    if (seats.isEmpty()) {
+      throw new OutOfRange("nobody can sit here yet; add a pan first");
+    }
+    return seats.stream()
+        .filter(s -> layout.crew().values().stream().noneMatch(p -> p.seats().contains(s)))
         .findFirst()
-        .map(List::of)
-        .orElseThrow(() -> new OutOfRange("nobody can sit here yet; add a pan first"));
+        .orElse(seats.get(0));
   }
 
   /** Writes a demand down at what holds without it, to be changed from there. */

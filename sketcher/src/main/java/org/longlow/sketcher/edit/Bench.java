@@ -129,6 +129,13 @@ public record Bench(String subject, String title, String kind, String note, List
         "", layout.name(), "the whole machine", "", List.of(new Group("measures", rows)));
   }
 
+  /** Says what something is worth: in inches as a shop reads it. */
+  static String worth(double internal, Dim dim, Units units) {
+    return units == Units.IN && dim.equals(Dim.LENGTH)
+        ? units.inField(internal)
+        : figure(internal, dim, units);
+  }
+
   /** Writes a value in its edge unit, to a tenth of a millimetre or degree. */
   public static String figure(double internal, Dim dim, Units units) {
     if (units == Units.IN && dim.equals(Dim.LENGTH)) {
@@ -297,7 +304,7 @@ public record Bench(String subject, String title, String kind, String note, List
           new Target.OfPin(name, x),
           label,
           text(formula, Dim.LENGTH),
-          figure(nowMm, Dim.LENGTH, layout.units()),
+          Bench.worth(nowMm, Dim.LENGTH, layout.units()),
           help(note, Dim.LENGTH));
     }
 
@@ -371,7 +378,7 @@ public record Bench(String subject, String title, String kind, String note, List
 
     /** A plain quantity says its worth itself. */
     private String value(Formula formula, double worth, Dim dim, boolean always) {
-      return formula.names().isEmpty() && !always ? "" : figure(worth, dim, layout.units());
+      return formula.names().isEmpty() && !always ? "" : Bench.worth(worth, dim, layout.units());
     }
 
     /** What stands in the field; whoever types over it may write any unit. */

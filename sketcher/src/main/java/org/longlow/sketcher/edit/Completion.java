@@ -89,7 +89,7 @@ public record Completion(int from, int to, List<Name> names) {
 
   private static String worth(Layout layout, Places places, String measure) {
     Double now = places.measures().get(measure);
-    return now == null ? "" : Bench.figure(now, Measures.dim(layout, measure), layout.units());
+    return now == null ? "" : Bench.worth(now, Measures.dim(layout, measure), layout.units());
   }
 
   /** Returns the text with a name put in. */

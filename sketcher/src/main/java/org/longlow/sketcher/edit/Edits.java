@@ -3,9 +3,11 @@ package org.longlow.sketcher.edit;
 import java.util.List;
 import org.longlow.constraints.document.Change;
 import org.longlow.constraints.document.Entries;
+import org.longlow.constraints.document.ShownQuantity;
 import org.longlow.constraints.document.Typing;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Measure;
 import org.longlow.constraints.layout.Tie;
 import org.longlow.constraints.layout.TieKind;
 import org.longlow.constraints.mend.Offer;
@@ -28,10 +30,21 @@ public final class Edits {
   }
 
   private static Layout set(Layout layout, Target target, String text) {
-    Layout typed = tidied(layout, Typing.typedAsShown(layout, text, target.path()), target);
-    return target instanceof Target.OfMeasure m
-        ? Change.set(typed, false, "measures", m.measure(), "free")
-        : typed;
+    if (target instanceof Target.OfMeasure m) {
+      return Change.set(
+          Typing.typedAsShown(layout, withUnit(layout, m.measure(), text), target.path()),
+          false,
+          "measures",
+          m.measure(),
+          "free");
+    }
+    return tidied(layout, Typing.typedAsShown(layout, text, target.path()), target);
+  }
+
+  /** A bare number typed over a measure is one of what it measures, in the units shown. */
+  private static String withUnit(Layout layout, String measure, String text) {
+    Measure was = layout.measures().get(measure);
+    return was == null ? text : ShownQuantity.withUnit(text, was.dim(), layout.units());
   }
 
   /**
@@ -75,8 +88,14 @@ public final class Edits {
     return new Edit(
         "free " + measure,
         layout -> {
-          Layout lower = Typing.typedAsShown(layout, from, List.of("measures", measure, "from"));
-          Layout ranged = Typing.typedAsShown(lower, to, List.of("measures", measure, "to"));
+          Layout lower =
+              Typing.typedAsShown(
+                  layout,
+                  withUnit(layout, measure, from.strip()),
+                  List.of("measures", measure, "from"));
+          Layout ranged =
+              Typing.typedAsShown(
+                  lower, withUnit(layout, measure, to.strip()), List.of("measures", measure, "to"));
           return Change.set(ranged, true, "measures", measure, "free");
         });
   }
@@ -113,12 +132,7 @@ public final class Edits {
               + word.substring(dash + 2);
     }
     name.append(Character.toUpperCase(word.charAt(0))).append(word.substring(1));
-    String base = name.toString();
-    String free = base;
-    for (int n = 2; layout.ties().containsKey(free); n++) {
-      free = base + n;
-    }
-    return free;
+    return Fresh.name(layout, "ties", name.toString());
   }
 
   /** Returns the edit that makes the change that an offer proposes. */

@@ -10,7 +10,7 @@ import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.layout.Dimension.Along;
 import org.longlow.constraints.stand.Measured;
 import org.longlow.rider.geom.PointMm;
-import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Units;
 
 /**
@@ -41,7 +41,7 @@ public record Measuring(List<MeasureSpot> spots) {
           + " "
           + (along == Along.ANGLE
               ? Bench.figure(value, Dim.ANGLE, units)
-              : units.says(value, Shown.LENGTH));
+              : units.says(value, FigureSort.LENGTH));
     }
 
     private String word() {

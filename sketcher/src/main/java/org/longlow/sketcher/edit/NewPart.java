@@ -44,11 +44,7 @@ public final class NewPart {
 
   /** Returns the name that a new part of a kind gets. */
   public static String name(Layout layout, String kind) {
-    String name = kind;
-    for (int n = 2; layout.parts().containsKey(name); n++) {
-      name = kind + n;
-    }
-    return name;
+    return Fresh.name(layout, "parts", kind);
   }
 
   /**
@@ -66,7 +62,7 @@ public final class NewPart {
           if (points.size() < 3) {
             throw new OutOfRange("an outline needs at least 3 points, not " + points.size());
           }
-          String pin = TubeEdits.unused(layout, name + "At");
+          String pin = Fresh.name(layout, "pins", name + "At");
           PointMm origin = points.get(0);
           Pin at =
               new Pin(PointEdits.mm(origin.x()), PointEdits.mm(origin.z()), false, Pin.FRAME, "");

@@ -15,6 +15,7 @@ import org.longlow.constraints.layout.PartBase;
 import org.longlow.constraints.layout.Pin;
 import org.longlow.constraints.layout.SolidPart;
 import org.longlow.constraints.layout.Spread;
+import org.longlow.constraints.words.Names;
 import org.longlow.rider.geom.OutOfRange;
 import org.longlow.rider.geom.PointMm;
 
@@ -75,7 +76,7 @@ public final class OutlineEdits {
           if (layout.parts().containsKey(name)) {
             throw new OutOfRange("there is already a part called " + name);
           }
-          String pin = unused(layout.pins(), name + "Sheet");
+          String pin = Fresh.name(layout, "pins", name + "Sheet");
           Map<String, Part> parts = new LinkedHashMap<>(layout.parts());
           PartBase base =
               new PartBase(
@@ -98,15 +99,7 @@ public final class OutlineEdits {
 
   /** Returns a name for a new part of a kind that nothing has yet. */
   public static String unused(Layout layout, SolidPart.Kind kind) {
-    return unused(layout.parts(), org.longlow.constraints.words.Names.word(kind));
-  }
-
-  private static String unused(Map<String, ?> taken, String base) {
-    String free = base;
-    for (int n = 2; taken.containsKey(free); n++) {
-      free = base + n;
-    }
-    return free;
+    return Fresh.name(layout, "parts", Names.word(kind));
   }
 
   private static Formula tenth(double mm) {

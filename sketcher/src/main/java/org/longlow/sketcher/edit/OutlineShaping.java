@@ -22,7 +22,7 @@ import org.longlow.constraints.shape.Outlines;
 import org.longlow.constraints.shape.Places;
 import org.longlow.rider.geom.OutOfRange;
 import org.longlow.rider.geom.PointMm;
-import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.FigureSort;
 
 /** Edits of an outline as a whole: larger or smaller all round, and symmetrical. */
 public final class OutlineShaping {
@@ -98,7 +98,7 @@ public final class OutlineShaping {
     if (!(wanted instanceof Polygon one) || one.isEmpty() || one.getNumInteriorRing() > 0) {
       throw new OutOfRange(
           (wanted.isEmpty() ? "nothing of " + part + " is left at " : part + " falls apart at ")
-              + layout.units().says(byMm, Shown.LENGTH_IN_TENTHS)
+              + layout.units().says(byMm, FigureSort.LENGTH_IN_TENTHS)
               + "; take a smaller distance");
     }
     Optional<List<PointMm>> moved = pointByPoint(ring, drawn.smooth(), byMm);

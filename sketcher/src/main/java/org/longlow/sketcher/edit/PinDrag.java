@@ -2,14 +2,11 @@ package org.longlow.sketcher.edit;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.layout.Measure;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Tie;
 import org.longlow.constraints.place.LayoutProblem;
@@ -21,7 +18,7 @@ import org.longlow.constraints.solve.Solver;
 import org.longlow.constraints.solve.problem.SolverSettings;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.PointMm;
-import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Units;
 
 /** A pin that follows the pointer while ties and limits hold. For one thread at a time. */
@@ -92,14 +89,9 @@ public final class PinDrag {
 
   private boolean moved() {
     Places now = problem.places(last.x());
-    Map<String, Measure> measures = problem.layout().measures();
+    // a measure is found anew only where a pin moved
     return before.pins().entrySet().stream()
-            .anyMatch(p -> p.getValue().distance(now.pin(p.getKey())) > STILL_MM)
-        || before.measures().entrySet().stream()
-            .anyMatch(
-                m ->
-                    Math.abs(now.measures().get(m.getKey()) - m.getValue())
-                        > STILL_MM * (measures.get(m.getKey()).dim().equals(Dim.ANGLE) ? 1e-3 : 1));
+        .anyMatch(p -> p.getValue().distance(now.pin(p.getKey())) > STILL_MM);
   }
 
   /** Returns what holds the pin back now: names of limits it slides along. */
@@ -120,9 +112,9 @@ public final class PinDrag {
     String moved =
         pin
             + (gone.x() < 0 ? "  \u2212" : "  +")
-            + units.says(Math.abs(gone.x()), Shown.LENGTH_IN_TENTHS)
+            + units.says(Math.abs(gone.x()), FigureSort.LENGTH_IN_TENTHS)
             + (gone.z() < 0 ? " forward  \u2212" : " forward  +")
-            + units.says(Math.abs(gone.z()), Shown.LENGTH_IN_TENTHS)
+            + units.says(Math.abs(gone.z()), FigureSort.LENGTH_IN_TENTHS)
             + " up";
     Optional<String> partner = partner(layout, pin);
     if (partner.isEmpty()) {
@@ -134,7 +126,7 @@ public final class PinDrag {
         String.format(
             Locale.ROOT,
             "%s from %s, %.1f\u00b0 from level",
-            units.says(from.length(), Shown.LENGTH_IN_TENTHS),
+            units.says(from.length(), FigureSort.LENGTH_IN_TENTHS),
             partner.get(),
             Math.toDegrees(from.angleRad())));
   }

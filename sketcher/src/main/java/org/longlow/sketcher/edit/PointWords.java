@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.longlow.rider.geom.PointMm;
-import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Units;
 
 /** What is written beside a point while it is placed: where it is, and its edges. */
@@ -15,9 +15,9 @@ public final class PointWords {
   /** Returns the place in the axes of the machine. */
   public static String place(PointMm at, Units units) {
     return "x "
-        + units.bare(at.x(), Shown.LENGTH_IN_TENTHS)
+        + units.bare(at.x(), FigureSort.LENGTH_IN_TENTHS)
         + "  z "
-        + units.says(at.z(), Shown.LENGTH_IN_TENTHS);
+        + units.says(at.z(), FigureSort.LENGTH_IN_TENTHS);
   }
 
   /** Returns length and direction of the edge from the point before. */
@@ -30,7 +30,7 @@ public final class PointWords {
     return String.format(
         Locale.ROOT,
         "%s %s, %.1f\u00b0 from level",
-        units.says(way.length(), Shown.LENGTH_IN_TENTHS),
+        units.says(way.length(), FigureSort.LENGTH_IN_TENTHS),
         what,
         Math.toDegrees(way.angleRad()) + 0.0);
   }

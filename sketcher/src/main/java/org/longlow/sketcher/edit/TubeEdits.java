@@ -27,7 +27,7 @@ public final class TubeEdits {
         "add bend to " + tube,
         layout -> {
           List<String> path = new ArrayList<>(tube(layout, tube).path());
-          String pin = unused(layout, tube + "Bend");
+          String pin = Fresh.name(layout, "pins", tube + "Bend");
           String with = layout.pins().get(path.get(straight)).with();
           path.add(straight + 1, pin);
           Layout pinned =
@@ -66,14 +66,5 @@ public final class TubeEdits {
       return tube;
     }
     throw new OutOfRange(name + " is no tube");
-  }
-
-  /** Returns a pin's name that is not taken. */
-  static String unused(Layout layout, String base) {
-    String name = base;
-    for (int n = 2; layout.pins().containsKey(name); n++) {
-      name = base + n;
-    }
-    return name;
   }
 }

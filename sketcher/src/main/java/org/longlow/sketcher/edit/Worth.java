@@ -16,7 +16,6 @@ import org.longlow.constraints.layout.TieKind;
 import org.longlow.constraints.place.LayoutProblem;
 import org.longlow.constraints.shape.Outlines;
 import org.longlow.constraints.shape.Places;
-import org.longlow.constraints.solve.problem.Problem;
 import org.longlow.constraints.solve.problem.SolverTie;
 import org.longlow.rider.geom.PointMm;
 
@@ -99,15 +98,16 @@ final class Worth {
   private static double length(Layout layout, Places now, Tie tie) {
     String name = Fresh.name(layout, "ties", "length");
     Layout asked = layout.withTie(name, with(tie, Formula.of(0, Unit.MM)));
-    Problem problem = LayoutProblem.of(asked).problem();
-    double[] x = problem.start();
-    tie.pins()
-        .forEach(
-            pin -> {
-              x[problem.indexOf(pin + ".x")] = now.pin(pin).x();
-              x[problem.indexOf(pin + ".z")] = now.pin(pin).z();
-            });
-    return problem.ties().stream()
+    LayoutProblem problem = LayoutProblem.of(asked);
+    double[] x = problem.problem().start();
+    for (String pin : tie.pins()) {
+      int[] own = problem.variables(pin);
+      if (own != null) { // a nailed pin is where it is written
+        x[own[0]] = now.pin(pin).x();
+        x[own[1]] = now.pin(pin).z();
+      }
+    }
+    return problem.problem().ties().stream()
         .filter(t -> t.name().equals(name))
         .map(SolverTie::relations)
         .mapToDouble(r -> r.get(0).evaluate(x, null))

@@ -14,6 +14,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import javafx.scene.text.Text;
 import org.longlow.constraints.document.Form;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.edit.Bench;
@@ -25,6 +26,9 @@ final class BenchField extends VBox {
 
   /** Between fields that lie side by side, px. */
   static final double GAP_PX = 10;
+
+  /** Left free behind the last letter, px. */
+  private static final double CARET_PX = 4;
 
   /** A choice with more characters than this wants more room than a plain field has. */
   private static final int LONGEST_CHOICE = 12;
@@ -177,7 +181,28 @@ final class BenchField extends VBox {
    */
   void setWide(double tile, double line) {
     boolean said = target instanceof Target.OfTie || trouble.isVisible();
-    setPrefWidth(said ? line : broad ? Math.min(line, 1.5 * tile + GAP_PX / 2) : tile);
+    double wide = broad ? 1.5 * tile + GAP_PX / 2 : tile;
+    // a formula that is cut says nothing: it takes as many fields as it needs
+    for (double least = leastPx(); wide < least; ) {
+      wide += tile + GAP_PX;
+    }
+    setPrefWidth(said ? line : Math.min(line, wide));
+  }
+
+  /** Returns how wide it must be for what is written to be seen whole; 0 if nothing is typed. */
+  private double leastPx() {
+    if (!line.getChildren().contains(field) || written.isEmpty()) {
+      return 0;
+    }
+    Text text = new Text(written);
+    text.setFont(field.getFont());
+    double edges = field.getInsets().getLeft() + field.getInsets().getRight() + CARET_PX;
+    double beside =
+        line.getChildren().stream()
+            .filter(n -> n != field)
+            .mapToDouble(n -> n.prefWidth(-1) + line.getSpacing())
+            .sum();
+    return text.getLayoutBounds().getWidth() + edges + beside;
   }
 
   /** A list that takes more: of what can be picked, or one like the last. */

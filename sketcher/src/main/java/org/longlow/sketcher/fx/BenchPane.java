@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import javafx.application.Platform;
-import javafx.geometry.Bounds;
 import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
@@ -16,8 +14,8 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Pin;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
-import org.longlow.sketcher.desk.Shown;
 import org.longlow.sketcher.edit.Bench;
 import org.longlow.sketcher.edit.Edits;
 import org.longlow.sketcher.edit.Target;
@@ -93,7 +91,7 @@ final class BenchPane extends VBox {
   }
 
   /** Says how the pin can move: in full once that was looked up, in short until then. */
-  private String words(String name, Pin pin, Shown shown) {
+  private String words(String name, Pin pin, BoardState shown) {
     desk.drags()
         .freedom()
         .filter(f -> f.pin().equals(name))
@@ -120,7 +118,7 @@ final class BenchPane extends VBox {
   }
 
   private void refresh() {
-    Shown shown = desk.shown().orElse(null);
+    BoardState shown = desk.shown().orElse(null);
     if (shown == null) {
       return;
     }
@@ -175,32 +173,19 @@ final class BenchPane extends VBox {
     BenchField field = trouble == null ? null : fields.get(trouble.target());
     boolean known = trouble == inView;
     inView = trouble;
-    if (field == null || known) {
-      return;
+    if (field != null && !known) {
+      Reveal.later(field);
     }
-    Platform.runLater(
-        () -> {
-          if (getScene() == null || field.getScene() == null) {
-            return;
-          }
-          // what is said takes room, which it gets only with the next layout
-          getScene().getRoot().applyCss();
-          getScene().getRoot().layout();
-          double all = scroll.getContent().getBoundsInLocal().getHeight();
-          double seen = scroll.getViewportBounds().getHeight();
-          Bounds at =
-              scroll.getContent().sceneToLocal(field.localToScene(field.getBoundsInLocal()));
-          if (all > seen) {
-            double top = scroll.getVvalue() * (all - seen);
-            double wanted = Math.min(at.getMinY(), Math.max(top, at.getMaxY() - seen));
-            scroll.setVvalue(Math.max(0, Math.min(1, wanted / (all - seen))));
-          }
-        });
   }
 
   /** Returns how wide it is with so many plain fields side by side, px. */
   double width(int columns) {
-    return line(columns) + EDGES_PX * TextSize.of(this);
+    return width(columns, TextSize.of(this));
+  }
+
+  /** As {@link #width(int)}, with letters so much larger than usual. */
+  static double width(int columns, double letters) {
+    return columns * TILE_PX * letters + (columns - 1) * BenchField.GAP_PX + EDGES_PX * letters;
   }
 
   private double line(int columns) {

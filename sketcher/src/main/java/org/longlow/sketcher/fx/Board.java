@@ -12,9 +12,9 @@ import javafx.scene.layout.Region;
 import javafx.scene.shape.Rectangle;
 import org.locationtech.jts.geom.Envelope;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.Session;
-import org.longlow.sketcher.desk.Shown;
 import org.longlow.sketcher.edit.Things;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Layer;
@@ -48,8 +48,8 @@ final class Board extends Region {
   private final Canvas sheet = new Canvas();
   private final Canvas glass = new Canvas();
   private final PhotoLayer photos;
-  private DrawingPainter painter;
-  private Overlay overlay;
+  private DrawingPainter painter = new DrawingPainter(Look.DAY.palette());
+  private Overlay overlay = new Overlay(painter, glass.getGraphicsContext2D());
   private ViewFrame frame = new ViewFrame(0.4, 60, 600);
   private boolean fitted = true;
   private double fittedAt;
@@ -149,9 +149,14 @@ final class Board extends Region {
     desk.shown().ifPresent(s -> show(fitting(s)));
   }
 
-  private ViewFrame fitting(Shown shown) {
+  private ViewFrame fitting(BoardState shown) {
     fittedAt = shown.options().denominator();
-    return Fitting.of(shown.drawing(), seen(0), MARGIN_PX, painter == null ? 1 : painter.letters());
+    return Fitting.of(shown.drawing(), seen(0), MARGIN_PX, painter.letters());
+  }
+
+  /** Whether the machine is shown as it is fitted in, not as somebody moved it. */
+  boolean isFitted() {
+    return fitted;
   }
 
   boolean inches() {
@@ -172,7 +177,7 @@ final class Board extends Region {
 
   /** Draws anew what lies over the card. */
   void paintGlass() {
-    if (overlay != null && sheet.getWidth() > 0) {
+    if (sheet.getWidth() > 0) {
       paintOverCard();
     }
   }
@@ -203,15 +208,16 @@ final class Board extends Region {
 
   /** Returns the card without rules and what lies along its edges, px. */
   private Spots.Box seen(double edgePx) {
+    double rule = Rule.widthPx(painter.letters());
     return new Spots.Box(
-        Rule.WIDTH_PX + edgePx,
+        rule + edgePx,
         upperMarginPx + edgePx,
-        getWidth() - Rule.WIDTH_PX - rightMarginPx - 2 * edgePx,
-        getHeight() - Rule.WIDTH_PX - upperMarginPx - 2 * edgePx);
+        getWidth() - rule - rightMarginPx - 2 * edgePx,
+        getHeight() - rule - upperMarginPx - 2 * edgePx);
   }
 
   /** Returns where a thing is on the screen, px, or null if it has no place there. */
-  Spots.Box boxOf(Shown shown, String subject) {
+  Spots.Box boxOf(BoardState shown, String subject) {
     if (subject.startsWith("pin:")) {
       if (!shown.layout().pins().containsKey(subject.substring(4))) {
         return null;
@@ -237,16 +243,7 @@ final class Board extends Region {
         box.expandToInclude(at.x(), at.z());
       }
     }
-    return subject.isEmpty() || box.isNull() ? null : onScreen(box);
-  }
-
-  /** Returns a box of the drawing on the screen, px. */
-  Spots.Box onScreen(Envelope mm) {
-    return new Spots.Box(
-        frame.screenX(mm.getMinX()),
-        frame.screenY(mm.getMaxY()),
-        mm.getWidth() * frame.pxPerMm(),
-        mm.getHeight() * frame.pxPerMm());
+    return subject.isEmpty() || box.isNull() ? null : frame.onScreen(box);
   }
 
   /** Names what is under the pointer; empty for nothing. */
@@ -310,7 +307,7 @@ final class Board extends Region {
   }
 
   private void refresh() {
-    Optional<Shown> shown = desk.shown();
+    Optional<BoardState> shown = desk.shown();
     Session session = desk.session().orElse(null);
     boolean begun = shown.isPresent() && session != painting && getWidth() > 0;
     if (begun) {
@@ -326,7 +323,7 @@ final class Board extends Region {
       frame = fitting(shown.get());
       askScale();
     }
-    if (shown.map(Shown::drawing).orElse(null) != painted) {
+    if (shown.map(BoardState::drawing).orElse(null) != painted) {
       paintSheet();
     }
     paintGlass();
@@ -342,7 +339,7 @@ final class Board extends Region {
 
   private void askScale() {
     // larger letters need the room that they had on a smaller machine
-    double wanted = frame.denominator() * (painter == null ? 1 : painter.letters());
+    double wanted = frame.denominator() * painter.letters();
     double has = desk.options().denominator();
     if (Math.abs(wanted / has - 1) > SCALE_SLACK) {
       desk.look(o -> o.withDenominator(wanted));
@@ -350,7 +347,7 @@ final class Board extends Region {
   }
 
   private void paintSheet() {
-    if (painter == null || sheet.getWidth() <= 0) {
+    if (sheet.getWidth() <= 0) {
       return;
     }
     GraphicsContext gc = sheet.getGraphicsContext2D();
@@ -366,8 +363,7 @@ final class Board extends Region {
               painted = s.drawing();
             });
     Rule.paint(gc, painter, frame, inches, w, h);
-    boolean dims = desk.shown().map(s -> s.options().dimensions()).orElse(false);
-    Rule.note(gc, painter, Rule.note(dims, inches));
+    Rule.note(gc, painter, Rule.note(desk.options().dimensions(), inches), upperMarginPx);
     afterPaint.run();
   }
 
@@ -378,7 +374,7 @@ final class Board extends Region {
     if (desk.shown().isPresent()) {
       overlay.keepIn(seen(LABEL_EDGE_PX), slips.get());
       overlay.paint(desk, desk.shown().get(), frame, pointer, hint, w, h);
-      SlideInk.paint(overlay, p -> onScreen(p), desk.slides());
+      SlideInk.paint(overlay, this::onScreen, desk.slides());
       if (hand != null) {
         hand.paint(overlay);
       }

@@ -9,8 +9,8 @@ import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
-import org.longlow.sketcher.desk.Shown;
 import org.longlow.sketcher.edit.Trouble;
 import org.longlow.svg.drawing.Tone;
 
@@ -70,6 +70,7 @@ final class Card extends Pane {
     look = next;
     board.use(next, TextSize.of(this));
     tags.grow();
+    findings.grow();
     showList(list.isVisible());
     requestLayout();
   }
@@ -144,7 +145,9 @@ final class Card extends Pane {
     }
   }
 
+  /** The finding read in it is put down first, or the card's next look would open it again. */
   private void closeList() {
+    desk.chooseFinding("");
     showList(false);
     board.requestFocus();
   }
@@ -203,11 +206,14 @@ final class Card extends Pane {
     requestLayout();
   }
 
-  /** The whole machine is not filled in while its findings are read, unless somebody asks. */
+  /**
+   * The whole machine is not filled in while its findings are read or it is moved along a slider,
+   * unless somebody asks.
+   */
   private void showTicket() {
     boolean wanted =
         !desk.options().chosen().isEmpty()
-            || !list.isVisible()
+            || !list.isVisible() && desk.slides().open().isEmpty()
             || ticketAsked
             || desk.trouble().isPresent();
     ticket.setVisible(
@@ -229,7 +235,7 @@ final class Card extends Pane {
     tags.resizeRelocate(0, 0, w, tags.heightPx());
     tags.layout();
     double top = tags.heightPx() + MARGIN_PX;
-    double bottom = h - Rule.WIDTH_PX - MARGIN_PX;
+    double bottom = h - rulePx() - MARGIN_PX;
     double high = Math.max(80, bottom - top);
     if (list.isVisible()) {
       layList(w, top, high);
@@ -243,6 +249,10 @@ final class Card extends Pane {
     strings.setWidth(w);
     strings.setHeight(h);
     paintStrings();
+  }
+
+  private double rulePx() {
+    return Rule.widthPx(TextSize.of(this));
   }
 
   /** The list grows with its letters, but leaves the machine half of the card. */
@@ -271,7 +281,7 @@ final class Card extends Pane {
   }
 
   private void layTicket(double w, double top, double high) {
-    double left = Rule.WIDTH_PX + MARGIN_PX;
+    double left = rulePx() + MARGIN_PX;
     double right = (list.isVisible() ? list.getLayoutX() : w) - MARGIN_PX;
     Spots.Box room = new Spots.Box(left, top, Math.max(0, right - left), high);
     spot.lay(desk.shown().orElse(null), desk.options().chosen(), room, w);
@@ -297,7 +307,7 @@ final class Card extends Pane {
           cord.line().stream().mapToDouble(PointMm::z).toArray(),
           cord.line().size());
     }
-    Shown shown = desk.shown().orElse(null);
+    BoardState shown = desk.shown().orElse(null);
     if (shown != null && ticket.isVisible()) {
       Spots.Box picked = board.boxOf(shown, desk.options().chosen());
       if (picked != null) {

@@ -20,8 +20,9 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Person;
+import org.longlow.rider.words.FigureSort;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
-import org.longlow.sketcher.desk.Shown;
 import org.longlow.sketcher.edit.Edits;
 import org.longlow.sketcher.edit.Target;
 
@@ -160,7 +161,7 @@ final class CrewRow extends HBox {
   }
 
   private void refresh() {
-    Optional<Shown> shown = desk.shown();
+    Optional<BoardState> shown = desk.shown();
     if (shown.isEmpty()) {
       return;
     }
@@ -191,14 +192,12 @@ final class CrewRow extends HBox {
         mass.setValue(heavy);
       }
       showing = false;
-      statureWords.setText(
-          "stature " + layout.units().says(tall, org.longlow.rider.words.Shown.WHOLE_LENGTH));
-      massWords.setText(
-          "mass " + layout.units().says(heavy, org.longlow.rider.words.Shown.MASS_IN_TENTHS));
+      statureWords.setText("stature " + layout.units().says(tall, FigureSort.WHOLE_LENGTH));
+      massWords.setText("mass " + layout.units().says(heavy, FigureSort.MASS_IN_TENTHS));
     }
   }
 
-  private void rebuild(Layout layout, Shown shown) {
+  private void rebuild(Layout layout, BoardState shown) {
     if (built != null && built.crew().keySet().equals(layout.crew().keySet())) {
       // same people: only their tallies change, and the keyboard stays where it is
       for (Node node : people.getChildren()) {
@@ -256,7 +255,7 @@ final class CrewRow extends HBox {
       getChildren().addAll(seat, dashed);
     }
 
-    void measure(Shown shown) {
+    void measure(BoardState shown) {
       Person person = shown.layout().crew().get(name);
       double tall = shown.study().placed().places().value(person.stature());
       double height = Math.max(6, TALLY_PX * tall / TALLEST_MM);

@@ -2,6 +2,7 @@ package org.longlow.sketcher.fx;
 
 import java.util.List;
 import java.util.Optional;
+import javafx.application.Platform;
 import javafx.scene.control.Button;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
@@ -42,6 +43,9 @@ final class CushionBench extends VBox {
     scroll.getStyleClass().add("slip-scroll");
     scroll.setFocusTraversable(false);
     scroll.setMinHeight(0);
+    scroll
+        .viewportBoundsProperty()
+        .addListener((o, was, is) -> Platform.runLater(() -> pane.seen(is.getHeight())));
     return scroll;
   }
 

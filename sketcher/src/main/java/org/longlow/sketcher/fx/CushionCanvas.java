@@ -55,8 +55,12 @@ final class CushionCanvas extends Region {
   private CushionStack stack;
   private Look look = Look.DAY;
   private int picked;
-  private double stackRoomMm;
+  private double roomPx;
   private ViewFrame frame;
+
+  /** N of the scale 1:N that the cut has. */
+  private double shownAt = 1;
+
   private int held = -1;
   private double heldMm;
   private double grabMm;
@@ -81,13 +85,13 @@ final class CushionCanvas extends Region {
    * Shows a cushion.
    *
    * @param layer the layer picked
-   * @param roomPx how high the cut itself may be
+   * @param highPx how high the cut itself may be
    */
-  void show(CushionStack next, int layer, Look palette, double roomPx) {
+  void show(CushionStack next, int layer, Look palette, double highPx) {
     stack = next;
     picked = layer;
     look = palette;
-    stackRoomMm = roomPx / ViewFrame.PX_PER_PAPER_MM;
+    roomPx = highPx;
     draw();
   }
 
@@ -105,33 +109,36 @@ final class CushionCanvas extends Region {
     if (stack == null || getWidth() < 50) {
       return;
     }
-    double n = isDragging() ? frame.denominator() : scale();
-    double widthMm = (getWidth() - 2 * MARGIN_PX) / ViewFrame.PX_PER_PAPER_MM;
+    double letters = TextSize.of(this);
+    double pxPerPaperMm = ViewFrame.PX_PER_PAPER_MM * letters;
+    double n = isDragging() ? shownAt : scale(roomPx / pxPerPaperMm);
+    shownAt = n;
+    double widthMm = (getWidth() - 2 * MARGIN_PX) / pxPerPaperMm;
     Drawing drawing = CushionPicture.of(stack, widthMm, n, picked);
     Envelope box = drawing.scaled(1 / n).paperBoundsMm();
-    double high = box.getHeight() * ViewFrame.PX_PER_PAPER_MM + 2 * MARGIN_PX;
+    double high = box.getHeight() * pxPerPaperMm + 2 * MARGIN_PX;
     if (!isDragging()) {
       // held still under a hand that drags
       frame =
           new ViewFrame(
-              ViewFrame.PX_PER_PAPER_MM / n,
-              MARGIN_PX + CushionPicture.NAMES_MM * ViewFrame.PX_PER_PAPER_MM,
-              MARGIN_PX + box.getMaxY() * ViewFrame.PX_PER_PAPER_MM);
+              pxPerPaperMm / n,
+              MARGIN_PX + CushionPicture.NAMES_MM * pxPerPaperMm,
+              MARGIN_PX + box.getMaxY() * pxPerPaperMm);
       setMinHeight(Math.ceil(high));
       setPrefHeight(Math.ceil(high));
     }
     canvas.setWidth(getWidth());
     canvas.setHeight(Math.max(getHeight(), high));
-    DrawingPainter painter = new DrawingPainter(look.palette());
+    DrawingPainter painter = new DrawingPainter(look.palette(), letters);
     GraphicsContext gc = canvas.getGraphicsContext2D();
     gc.setFill(painter.colour(Tone.PAPER));
     gc.fillRect(0, 0, canvas.getWidth(), canvas.getHeight());
     painter.paint(gc, drawing, frame, canvas.getWidth(), canvas.getHeight(), 1);
   }
 
-  private double scale() {
+  private double scale(double roomMm) {
     for (double n : SCALES) {
-      if ((stack.foamMm() + stack.boardMm()) / n <= stackRoomMm) {
+      if ((stack.foamMm() + stack.boardMm()) / n <= roomMm) {
         return n;
       }
     }
@@ -144,7 +151,7 @@ final class CushionCanvas extends Region {
   }
 
   private boolean isOnFreeStack(MouseEvent e) {
-    double x = frame.point(e.getX(), e.getY()).x() / frame.denominator();
+    double x = frame.point(e.getX(), e.getY()).x() / shownAt;
     return x > -CushionPicture.NAMES_MM && x < CushionPicture.FREE_MM + 1;
   }
 
@@ -171,7 +178,7 @@ final class CushionCanvas extends Region {
 
   /** Returns where the upper edge of a layer of the free stack is, px from the left and the top. */
   javafx.geometry.Point2D edge(int layer) {
-    double x = CushionPicture.FREE_MM / 2 * frame.denominator();
+    double x = CushionPicture.FREE_MM / 2 * shownAt;
     return new javafx.geometry.Point2D(frame.screenX(x), frame.screenY(topMm(layer)));
   }
 

@@ -11,7 +11,6 @@ import javafx.application.Platform;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -20,8 +19,8 @@ import org.longlow.constraints.layout.FoamSpec;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.seat.FoamGrade;
 import org.longlow.rider.geom.OutOfRange;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
-import org.longlow.sketcher.desk.Shown;
 import org.longlow.sketcher.edit.Bench;
 import org.longlow.sketcher.edit.Edit;
 import org.longlow.sketcher.edit.LayerEdits;
@@ -44,7 +43,6 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
   private final Desk desk;
   private final Label head = Bits.label("");
   private final CushionCanvas drawing = new CushionCanvas(this::pick, this);
-  private final ScrollPane scroll = new ScrollPane(drawing);
   private final FlowPane doing = new FlowPane(5, 5);
   private final FlowPane fields = new FlowPane(BenchField.GAP_PX, 2);
   private final CheckBox closed = new CheckBox("closed cells");
@@ -55,6 +53,8 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
   private Look look = Look.DAY;
   private String cushion = "";
   private int picked;
+  private double seenPx;
+  private Trouble inView;
   private OptionalDouble asked = OptionalDouble.empty();
   private boolean showsGrade;
   private static final String STEPS = "; Shift a large step, Alt a fine one";
@@ -66,13 +66,6 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
     this.desk = desk;
     setId("cushion-bench");
     getStyleClass().add("bench-inner");
-    scroll.setFitToWidth(true);
-    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-    scroll.getStyleClass().add("slip-scroll");
-    scroll.setFocusTraversable(false);
-    scroll.setMinHeight(120);
-    VBox.setVgrow(scroll, Priority.ALWAYS);
-    scroll.maxHeightProperty().bind(drawing.minHeightProperty().add(6));
     VBox.setVgrow(grades, Priority.ALWAYS);
     button("add", "Add", "add one like it below, Insert", this::add);
     button("out", "Take out", "take this layer out, Delete", this::takeOut);
@@ -86,8 +79,7 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
         e -> edit(LayerEdits.cells(cushion, picked, closed.isSelected()), "closedCell"));
     doing.getChildren().add(closed);
     trouble.setId("cushion-trouble");
-    getChildren().addAll(scroll, doing, trouble, fields, grades);
-    heightProperty().addListener((o, was, is) -> refresh());
+    getChildren().addAll(drawing, doing, trouble, fields, grades);
     fields.widthProperty().addListener((o, was, is) -> Platform.runLater(this::refresh));
   }
 
@@ -120,6 +112,12 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
 
   void use(Look next) {
     look = next;
+    refresh();
+  }
+
+  /** How much of it is seen at a time, px; the cut is a share of that. */
+  void seen(double highPx) {
+    seenPx = highPx;
     refresh();
   }
 
@@ -165,12 +163,16 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
   }
 
   private Target target(String field) {
-    return field.isEmpty()
-        ? new Target.OfPart(cushion, List.of("layers"), "layers")
-        : new Target.OfPart(
-            cushion,
-            List.of("layers", Integer.toString(picked), field),
-            "layer " + (picked + 1) + " " + field);
+    List<String> within =
+        field.isEmpty() ? List.of("layers") : List.of("layers", Integer.toString(picked), field);
+    Target target =
+        new Target.OfPart(
+            cushion, within, field.isEmpty() ? "layers" : "layer " + (picked + 1) + " " + field);
+    // the one of its field, which marks what is refused
+    return tiles.keySet().stream()
+        .filter(t -> t.path().equals(target.path()))
+        .findFirst()
+        .orElse(target);
   }
 
   private void edit(Edit edit, String field) {
@@ -274,7 +276,7 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
 
   /** Shows the cushion as it is now; returns whether it is still there. */
   boolean refresh() {
-    Shown shown = desk.shown().orElse(null);
+    BoardState shown = desk.shown().orElse(null);
     Optional<CushionStack> stack =
         shown == null ? Optional.empty() : CushionStack.of(shown.study(), cushion);
     if (stack.isEmpty()) {
@@ -283,7 +285,7 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
     picked = Math.min(picked, stack.get().layers().size() - 1);
     head.setText("cushion bench, " + cushion);
     drawing.setAccessibleText(spoken(stack.get()));
-    drawing.show(stack.get(), picked, look, CUT_SHARE * Math.max(300, getHeight()));
+    drawing.show(stack.get(), picked, look, CUT_SHARE * Math.max(300, seenPx));
     layer().ifPresent(foam -> grades.mark(foam, ShownUnits.of(desk)));
     fill(shown);
     int last = stack.get().layers().size() - 1;
@@ -294,7 +296,7 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
   }
 
   /** The data sheet of the layer picked, field by field. */
-  private void fill(Shown shown) {
+  private void fill(BoardState shown) {
     List<Bench.Row> rows = rows(shown);
     List<Target> wanted = rows.stream().map(Bench.Row::target).toList();
     if (!wanted.equals(List.copyOf(tiles.keySet()))) {
@@ -303,12 +305,19 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
       fields.getChildren().setAll(tiles.values());
     }
     double tile = (fields.getWidth() - 4 * BenchField.GAP_PX) / 5 - 1;
-    double wide = Math.max(LEAST_TILE_PX, Math.min(MOST_TILE_PX, Math.floor(tile)));
+    double larger = TextSize.of(this);
+    double wide =
+        Math.max(LEAST_TILE_PX * larger, Math.min(MOST_TILE_PX * larger, Math.floor(tile)));
     rows.forEach(
         r -> {
           tiles.get(r.target()).show(r);
           tiles.get(r.target()).setWide(wide, 2 * wide + BenchField.GAP_PX);
         });
+    BenchField wrong = desk.trouble().map(t -> tiles.get(t.target())).orElse(null);
+    if (wrong != null && desk.trouble().get() != inView) {
+      Reveal.later(wrong);
+    }
+    inView = desk.trouble().orElse(null);
     String said =
         desk.trouble()
             .filter(t -> t.target() instanceof Target.OfPart p && p.part().equals(cushion))
@@ -321,7 +330,7 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
     trouble.setManaged(!said.isEmpty());
   }
 
-  private List<Bench.Row> rows(Shown shown) {
+  private List<Bench.Row> rows(BoardState shown) {
     List<Bench.Row> rows = new ArrayList<>();
     boolean closedCell =
         part(shown.layout()).map(p -> p.layers().get(picked).closedCell()).orElse(false);

@@ -7,8 +7,8 @@ import java.util.function.Consumer;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
-import org.longlow.sketcher.desk.Shown;
 import org.longlow.sketcher.edit.NewPart;
 import org.longlow.sketcher.edit.PointSnap;
 import org.longlow.sketcher.edit.PointWords;
@@ -49,7 +49,7 @@ final class DrawHand implements Hand {
 
   @Override
   public void moved(MouseEvent e) {
-    Shown shown = desk.shown().orElse(null);
+    BoardState shown = desk.shown().orElse(null);
     if (shown == null) {
       return;
     }

@@ -17,8 +17,8 @@ import javafx.scene.layout.VBox;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.rider.words.Units;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
-import org.longlow.sketcher.desk.Shown;
 
 /** The slip of findings beside the card, worst first; the one picked is opened out. */
 final class FindingSlip extends VBox {
@@ -66,8 +66,8 @@ final class FindingSlip extends VBox {
     if (desk.mending().tried().isPresent()) {
       return; // what is tried is seen on the card; the list stays under the pointer
     }
-    List<Finding> now = desk.shown().map(Shown::findings).orElse(List.of());
-    boolean live = desk.shown().map(Shown::live).orElse(false);
+    List<Finding> now = desk.shown().map(BoardState::findings).orElse(List.of());
+    boolean live = desk.shown().map(BoardState::live).orElse(false);
     if (live && System.nanoTime() - filledAt < LIVE_PAUSE_NS) {
       return;
     }
@@ -94,6 +94,11 @@ final class FindingSlip extends VBox {
     }
   }
 
+  /** Letters have another size now, and signs with them. */
+  void grow() {
+    list.refresh();
+  }
+
   /** Returns the label that counts them. */
   Label head() {
     return count;
@@ -114,7 +119,7 @@ final class FindingSlip extends VBox {
 
   /** The finding picked, as it is told of the machine shown. */
   private Optional<Finding> picked() {
-    return desk.shown().map(Shown::findings).orElse(List.of()).stream()
+    return desk.shown().map(BoardState::findings).orElse(List.of()).stream()
         .filter(f -> f.id().equals(desk.finding()))
         .findFirst();
   }

@@ -1,5 +1,6 @@
 package org.longlow.sketcher.fx;
 
+import java.io.File;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -14,7 +15,11 @@ import javafx.scene.control.Control;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import javafx.stage.FileChooser;
 import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.start.Question;
 import org.longlow.sketcher.desk.Desk;
@@ -76,9 +81,27 @@ final class FirstForm extends VBox {
     wrong.setId("trouble-first-" + question.word());
     show(wrong, "");
     troubles.put(question, wrong);
-    VBox tile = new VBox(2, name, input, wrong);
+    VBox tile = new VBox(2, name, question == Question.TRACING ? looked(input) : input, wrong);
     tile.getStyleClass().add("first-tile");
     return tile;
+  }
+
+  /** A field for a file, with what looks for one. */
+  private HBox looked(Control field) {
+    HBox.setHgrow(field, Priority.ALWAYS);
+    Button look = Bits.words("first-look", "Look\u2026", "look for an SVG file", this::look);
+    look.setMinWidth(Region.USE_PREF_SIZE);
+    return new HBox(4, field, look);
+  }
+
+  private void look() {
+    FileChooser chooser = new FileChooser();
+    chooser.setTitle("Trace from");
+    chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter("SVG drawings", "*.svg"));
+    File chosen = chooser.showOpenDialog(getScene().getWindow());
+    if (chosen != null) {
+      typed.get(Question.TRACING).setText(chosen.getPath());
+    }
   }
 
   private Control field(Question question) {
@@ -98,6 +121,7 @@ final class FirstForm extends VBox {
       case REAR_TYRE -> "140/70-16";
       case RECLINE -> "30 deg";
       case BOX -> "390 x 310 x 320 mm, 48 kg";
+      case TRACING -> "engine.svg";
       case LAW -> "us, un-r53, uk";
       default -> question.form();
     };

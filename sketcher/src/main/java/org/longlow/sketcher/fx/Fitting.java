@@ -1,10 +1,10 @@
 package org.longlow.sketcher.fx;
 
+import java.util.List;
 import org.locationtech.jts.geom.Envelope;
 import org.longlow.sketcher.picture.PictureLayer;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Layer;
-import org.longlow.svg.drawing.Lettering;
 import org.longlow.svg.drawing.Mark;
 
 /** How a machine is fitted into the card so that it is seen whole, with what names its parts. */
@@ -13,47 +13,87 @@ final class Fitting {
   /** Names keep so far from what lies along the edges, px. */
   private static final double NAME_EDGE_PX = 4;
 
-  /** The machine is at least this share of what it could be without figures round it. */
+  /** The machine is at least this share of what it could be without words and figures round it. */
   private static final double LEAST_SHARE = 0.75;
+
+  /** It gives up so much of its size at most for a ticket to lie beside it. */
+  private static final double BESIDE_SHARE = 0.85;
 
   private Fitting() {}
 
   /**
-   * Returns the frame that shows a machine with its names.
+   * Returns the frame that shows a machine with its names. Where a ticket has room beside it or
+   * over it, all that room is left in one place: the machine lies at the left, the road at the
+   * lower edge.
    *
    * @param seen where it is seen, px
-   * @param margin left free round machine and people, px; names may run into it
+   * @param margin left free round machine and people, px; words may run into it
    * @param letters how much larger than usual letters are
    */
   static ViewFrame of(Drawing drawing, Spots.Box seen, double margin, double letters) {
     Envelope box = roomy(machine(drawing, true), machine(drawing, false), seen, margin);
-    double left = 0;
-    double right = 0;
-    ViewFrame frame = fitted(box, seen, left, right, margin);
-    // names keep their size, so they need the more room the smaller the machine is; twice is enough
-    for (int i = 0; i < 2; i++) {
-      double[] ends = names(drawing, frame, letters);
-      double overLeft = seen.x() + NAME_EDGE_PX - ends[0];
-      double overRight = ends[1] + NAME_EDGE_PX - seen.right();
-      if (overLeft <= 0 && overRight <= 0) {
-        return frame;
-      }
-      left = Math.max(0, left + overLeft);
-      right = Math.max(0, right + overRight);
-      frame = fitted(box, seen, left, right, margin);
+    double least = LEAST_SHARE * fitted(machine(drawing, false), seen, margin).pxPerMm();
+    Spots.Box room = forWords(drawing, box, seen, margin, letters, least);
+    ViewFrame frame = fitted(box, room, margin);
+    double wide = TicketSpot.leastWidePx(letters);
+    Spots.Box narrower =
+        new Spots.Box(room.x(), room.y(), Math.max(1, room.width() - wide), room.height());
+    double beside = fitted(box, narrower, margin).pxPerMm();
+    if (beside >= BESIDE_SHARE * frame.pxPerMm() && beside >= least) {
+      frame = fitted(box, narrower, margin);
+      frame = frame.panned(room.x() + margin - frame.screenX(box.getMinX()), 0);
+      double first =
+          words(drawing, frame, letters).stream()
+              .mapToDouble(Spots.Box::x)
+              .min()
+              .orElse(seen.right());
+      return frame.panned(Math.max(0, seen.x() + NAME_EDGE_PX - first), 0);
     }
-    return frame;
+    double over = room.bottom() - margin - frame.screenY(box.getMinY());
+    return 2 * over >= TicketSpot.leastHighPx(letters) ? frame.panned(0, over) : frame;
   }
 
   /**
-   * Dimensions keep their size on the card, so that the smaller the machine is the more of the box
-   * is theirs; with large letters that has no end. They may run out of the card before the machine
-   * is less than a share of what it could be.
+   * Words keep their size, so they need the more room the smaller the machine is: with large
+   * letters that has no end, and some are cut before the machine is too small to be seen.
    */
+  private static Spots.Box forWords(
+      Drawing drawing,
+      Envelope box,
+      Spots.Box seen,
+      double margin,
+      double letters,
+      double leastPxPerMm) {
+    Spots.Box room = seen;
+    for (int i = 0; i < 2; i++) {
+      double left = seen.x() + NAME_EDGE_PX;
+      double right = seen.right() - NAME_EDGE_PX;
+      double top = seen.y() + NAME_EDGE_PX;
+      double low = seen.bottom() - NAME_EDGE_PX;
+      for (Spots.Box word : words(drawing, fitted(box, room, margin), letters)) {
+        left = Math.min(left, word.x());
+        right = Math.max(right, word.right());
+        top = Math.min(top, word.y());
+        low = Math.max(low, word.bottom());
+      }
+      double x = Math.max(seen.x(), room.x() + seen.x() + NAME_EDGE_PX - left);
+      double y = Math.max(seen.y(), room.y() + seen.y() + NAME_EDGE_PX - top);
+      double to = Math.min(seen.right(), room.right() + seen.right() - NAME_EDGE_PX - right);
+      double down = Math.min(seen.bottom(), room.bottom() + seen.bottom() - NAME_EDGE_PX - low);
+      Spots.Box next = new Spots.Box(x, y, Math.max(1, to - x), Math.max(1, down - y));
+      if (fitted(box, next, margin).pxPerMm() < leastPxPerMm) {
+        return room;
+      }
+      room = next;
+    }
+    return room;
+  }
+
+  /** Dimension lines may run out of the card before the machine is too small to be seen. */
   private static Envelope roomy(
       Envelope withFigures, Envelope bare, Spots.Box seen, double margin) {
-    double scale = fitted(withFigures, seen, 0, 0, margin).pxPerMm();
-    if (scale >= LEAST_SHARE * fitted(bare, seen, 0, 0, margin).pxPerMm()) {
+    double scale = fitted(withFigures, seen, margin).pxPerMm();
+    if (scale >= LEAST_SHARE * fitted(bare, seen, margin).pxPerMm()) {
       return withFigures;
     }
     Envelope box = new Envelope(bare);
@@ -62,32 +102,31 @@ final class Fitting {
     return box;
   }
 
-  private static ViewFrame fitted(
-      Envelope box, Spots.Box seen, double left, double right, double margin) {
-    return ViewFrame.fitting(box, seen.width() - left - right, seen.height(), margin)
-        .panned(seen.x() + left, seen.y());
+  private static ViewFrame fitted(Envelope box, Spots.Box room, double margin) {
+    return ViewFrame.fitting(box, room.width(), room.height(), margin).panned(room.x(), room.y());
   }
 
-  /** Returns from where to where across the card names are written, px. */
-  private static double[] names(Drawing drawing, ViewFrame frame, double letters) {
-    double from = Double.POSITIVE_INFINITY;
-    double to = Double.NEGATIVE_INFINITY;
-    for (Layer layer : drawing.layers()) {
-      if (layer.id().equals(PictureLayer.NAMES.id())) {
-        for (Mark mark : layer.marks()) {
-          if (mark instanceof Mark.Words words) {
-            double wide =
-                Lettering.widthMm(words.text(), words.heightMm())
-                    * ViewFrame.PX_PER_PAPER_MM
-                    * letters;
-            double x = frame.screenX(words.x()) - words.anchor().along() * wide;
-            from = Math.min(from, x);
-            to = Math.max(to, x + wide);
-          }
-        }
-      }
-    }
-    return new double[] {from, to};
+  /** Returns where names of parts and figures are written, px. */
+  static List<Spots.Box> words(Drawing drawing, ViewFrame frame, double letters) {
+    double px = ViewFrame.PX_PER_PAPER_MM * letters;
+    return drawing.layers().stream()
+        .filter(layer -> layer.id().equals(PictureLayer.NAMES.id()) || isFigures(layer))
+        .flatMap(layer -> layer.marks().stream())
+        .filter(Mark.Words.class::isInstance)
+        .map(Mark.Words.class::cast)
+        .map(
+            words -> {
+              Envelope paper = words.boxMm();
+              double x = frame.screenX(words.x()) + px * (paper.getMinX() - words.x());
+              double y = frame.screenY(words.y()) - px * (paper.getMaxY() - words.y());
+              return new Spots.Box(x, y, px * paper.getWidth(), px * paper.getHeight());
+            })
+        .toList();
+  }
+
+  private static boolean isFigures(Layer layer) {
+    return layer.id().equals(PictureLayer.DIMENSIONS.id())
+        || layer.id().equals(PictureLayer.KEPT.id());
   }
 
   /**
@@ -101,18 +140,16 @@ final class Fitting {
   private static Envelope machine(Drawing drawing, boolean figures) {
     Envelope box = new Envelope();
     for (Layer layer : drawing.layers()) {
-      boolean written =
-          figures
-              && (layer.id().equals(PictureLayer.DIMENSIONS.id())
-                  || layer.id().equals(PictureLayer.KEPT.id()));
+      boolean written = isFigures(layer);
+      if (written && !figures || layer.id().equals(PictureLayer.NAMES.id())) {
+        continue;
+      }
       for (Mark mark : layer.marks()) {
-        if (written && mark instanceof Mark.Words words) {
-          box.expandToInclude(words.x(), words.y());
-        } else if (mark instanceof Mark.Shape shape
-            && (written || shape.style().fill() != null)
+        if (mark instanceof Mark.Shape shape
             && (written
-                || shape.subject().startsWith("part:")
-                || shape.subject().startsWith("person:"))) {
+                || shape.style().fill() != null
+                    && (shape.subject().startsWith("part:")
+                        || shape.subject().startsWith("person:")))) {
           box.expandToInclude(shape.geometry().getEnvelopeInternal());
         }
       }

@@ -1,6 +1,7 @@
 package org.longlow.sketcher.fx;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -95,11 +96,13 @@ final class GalleryPane extends VBox {
   /** Something in the drawer, and whether it is meant by what was typed. */
   private record Item(Button button, Predicate<String> meant) {}
 
+  /** Returns what Enter takes: what is called just so, else the first that is meant. */
   private Optional<Button> first() {
+    String typed = words.getText().strip();
     return items.stream()
-        .filter(i -> i.meant().test(words.getText()))
+        .filter(i -> i.meant().test(typed))
         .map(Item::button)
-        .findFirst();
+        .min(Comparator.comparing(b -> !b.getText().equalsIgnoreCase(typed)));
   }
 
   /** Lays everything into the drawer that the machine can have. */

@@ -36,7 +36,6 @@ final class GradeList extends VBox {
     list.setAccessibleText("grades of foam; Enter makes the layer picked of one");
     list.getItems().setAll(FoamGrades.all());
     list.setCellFactory(l -> new Row());
-    list.setMinHeight(56);
     list.setPrefHeight(150);
     VBox.setVgrow(list, Priority.ALWAYS);
     source.setId("cushion-source");

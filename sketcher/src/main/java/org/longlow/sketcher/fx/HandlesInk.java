@@ -68,7 +68,8 @@ final class HandlesInk {
   /** Writes what to do next along the lower edge of the card. */
   void says(String words) {
     if (!words.isEmpty()) {
-      PointMm corner = new PointMm(Rule.WIDTH_PX, board.getHeight() - Rule.WIDTH_PX + 12);
+      double rule = Rule.widthPx(TextSize.of(board));
+      PointMm corner = new PointMm(rule, board.getHeight() - rule + 12);
       glass.label(List.of(words.split("\n")), corner, false);
     }
   }

@@ -9,7 +9,10 @@ import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.beans.value.ChangeListener;
 import javafx.geometry.Rectangle2D;
+import javafx.scene.Parent;
 import javafx.scene.Scene;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.Region;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
 import javafx.util.Duration;
@@ -21,6 +24,11 @@ public final class LonglowWindow extends Application {
 
   private static final double WIDTH = 1280;
   private static final double HEIGHT = 800;
+
+  /** The least that everything in the window has room in. */
+  private static final double LEAST_WIDTH = 1000;
+
+  private static final double LEAST_HEIGHT = 620;
 
   /** Share of a larger screen that the window opens at; the rest is for its border and others. */
   private static final double ROOMY = 0.92;
@@ -53,6 +61,19 @@ public final class LonglowWindow extends Application {
     return Math.min(screen, before > 0 ? before : Math.max(usual, ROOMY * screen));
   }
 
+  /** On a screen that is too small for it the window is looked at piece by piece. */
+  static Parent framed(Region window, double screenWidth, double screenHeight) {
+    if (screenWidth >= LEAST_WIDTH && screenHeight >= LEAST_HEIGHT) {
+      return window;
+    }
+    window.setMinSize(LEAST_WIDTH, LEAST_HEIGHT);
+    ScrollPane scroll = new ScrollPane(window);
+    scroll.setFitToWidth(true);
+    scroll.setFitToHeight(true);
+    scroll.setFocusTraversable(false);
+    return scroll;
+  }
+
   /** Shows the window on {@code stage}. */
   static Window show(Stage stage, Desk desk, List<Shipped> shipped) {
     Window window = new Window(desk, shipped);
@@ -60,11 +81,11 @@ public final class LonglowWindow extends Application {
     Rectangle2D screen = Screen.getPrimary().getVisualBounds();
     stage.setScene(
         new Scene(
-            window,
+            framed(window, screen.getWidth(), screen.getHeight()),
             side(window.habits().widthPx(), WIDTH, screen.getWidth()),
             side(window.habits().heightPx(), HEIGHT, screen.getHeight())));
-    stage.setMinWidth(1000);
-    stage.setMinHeight(620);
+    stage.setMinWidth(Math.min(LEAST_WIDTH, screen.getWidth()));
+    stage.setMinHeight(Math.min(LEAST_HEIGHT, screen.getHeight()));
     stage.setOnCloseRequest(
         e -> {
           if (!window.mayClose(stage::close)) {

@@ -16,9 +16,9 @@ import org.longlow.constraints.document.Entries.Entry;
 import org.longlow.constraints.stand.Measured;
 import org.longlow.rider.geom.OutOfRange;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.Notice;
-import org.longlow.sketcher.desk.Shown;
 import org.longlow.sketcher.edit.Addable;
 import org.longlow.sketcher.edit.Edit;
 import org.longlow.sketcher.edit.Keeping;
@@ -63,7 +63,7 @@ final class MeasureHand implements Hand {
 
   /** Returns the machine as it is measured on. */
   private MeasureView view() {
-    Shown shown = desk.shown().orElseThrow();
+    BoardState shown = desk.shown().orElseThrow();
     Map<String, Geometry> outlines = new LinkedHashMap<>();
     shown.shapes().forEach((name, shape) -> outlines.put(name, shape.outline()));
     return new MeasureView(

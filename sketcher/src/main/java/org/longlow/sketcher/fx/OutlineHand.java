@@ -9,9 +9,9 @@ import javafx.scene.input.MouseEvent;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.shape.Curves;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.PartPoints;
-import org.longlow.sketcher.desk.Shown;
 import org.longlow.sketcher.edit.Handle;
 import org.longlow.sketcher.edit.HoleEdits;
 import org.longlow.sketcher.edit.PointSnap;
@@ -60,7 +60,7 @@ final class OutlineHand implements Hand {
   }
 
   private Snapping scale() {
-    Shown shown = desk.shown().orElseThrow();
+    BoardState shown = desk.shown().orElseThrow();
     return Snapping.at(board.frame().pxPerMm(), shown.layout(), points.places(), Map.of());
   }
 
@@ -205,7 +205,7 @@ final class OutlineHand implements Hand {
   @Override
   public boolean wants(KeyEvent e) {
     return switch (e.getCode()) {
-      case S, H, M, O, R, N, DELETE, BACK_SPACE -> true;
+      case S, H, M, O, R, N, W, DELETE, BACK_SPACE -> true;
       case PERIOD, COMMA -> !typed.isEmpty();
       default -> false;
     };
@@ -237,6 +237,7 @@ final class OutlineHand implements Hand {
       case M -> points.symmetrical(e.isShiftDown());
       case O -> offset(e.isShiftDown());
       case R -> points.replace();
+      case W -> points.turnWholeHoles();
       case INSERT -> points.addAfter();
       case BACK_SPACE, DELETE -> {
         if (typed.isEmpty()) {
@@ -312,8 +313,9 @@ final class OutlineHand implements Hand {
     List<Handle> all = new ArrayList<>(points.handles());
     PointMm at = points.picked() == null ? null : dragged == null ? points.picked().at() : to();
     if (dragged != null) {
-      all.set(points.index(), points.picked().at(at));
-      ghost(ink, at);
+      PointMm by = at.minus(points.picked().at());
+      all.replaceAll(h -> points.goesAlong(h) ? h.at(h.at().plus(by)) : h);
+      ghost(ink, by);
     }
     for (int i = 0; i < all.size(); i++) {
       ink.handle(all.get(i), i == points.index());
@@ -326,13 +328,14 @@ final class OutlineHand implements Hand {
   }
 
   /** The edge that the point dragged belongs to, as it would be. */
-  private void ghost(HandlesInk ink, PointMm at) {
+  private void ghost(HandlesInk ink, PointMm by) {
     List<Handle> ring = points.ring();
     if (ring.size() > 1) {
       Handle moved = points.picked();
       boolean closed = moved.of() == Handle.Of.CUT || points.isClosed();
       List<Boolean> smooth = ring.stream().map(Handle::smooth).toList();
-      List<PointMm> places = ring.stream().map(h -> h == moved ? at : h.at()).toList();
+      List<PointMm> places =
+          ring.stream().map(h -> points.goesAlong(h) ? h.at().plus(by) : h.at()).toList();
       ink.line(Curves.through(places, smooth, closed), closed);
     }
   }
@@ -347,6 +350,9 @@ final class OutlineHand implements Hand {
     }
     if (dragged != null && !dragged.words().isEmpty()) {
       words.add(dragged.words());
+    }
+    if (points.takesHole()) {
+      words.add("the whole hole moves");
     }
     if (!typed.isEmpty()) {
       words.add("typed: " + typed.text() + " " + ShownUnits.of(desk).word());
@@ -379,7 +385,7 @@ final class OutlineHand implements Hand {
         + part
         + ": drag them, with Shift straight; double click on an edge or J adds one, Delete takes"
         + " one out.\n"
-        + "S smooth or corner, H hole, Shift H slot, Alt H cut-out, M mirrored up, Shift M mirrored"
+        + "S smooth or corner, H hole, Shift H slot, Alt H cut-out, W moves holes whole, M mirrored up, Shift M mirrored"
         + " forward.\n"
         + "Type a length and Enter for the edge before, or O to offset all by it. N next, arrows"
         + " move it. Enter or Esc when done.";

@@ -3,6 +3,7 @@ package org.longlow.sketcher.fx;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
@@ -14,9 +15,9 @@ import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Pin;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.DragNow;
-import org.longlow.sketcher.desk.Shown;
 import org.longlow.sketcher.edit.PinFreedom;
 import org.longlow.sketcher.edit.Things;
 import org.longlow.svg.drawing.Drawing;
@@ -41,10 +42,13 @@ final class Overlay {
 
   private static final double DOWN_PX = 20;
 
+  /** What words never lie over if there is any other place, however far away. */
+  private static final double NEVER = 1000;
+
   private final DrawingPainter painter;
   private final GraphicsContext gc;
   private ViewFrame frame;
-  private Shown shown;
+  private BoardState shown;
   private double width;
   private double height;
   private Spots.Box room = new Spots.Box(0, 0, 0, 0);
@@ -63,7 +67,7 @@ final class Overlay {
 
   void paint(
       Desk desk,
-      Shown now,
+      BoardState now,
       ViewFrame view,
       PointMm pointerPx,
       String hint,
@@ -282,8 +286,34 @@ final class Overlay {
     label(lines, labelBox(lines, at), dragging);
   }
 
+  /**
+   * Returns where several labels are written, each near the place it is about: over as little of
+   * the machine and its people as can be, and none over another.
+   *
+   * @param places what each is about, px
+   * @param taken what none of them lies over
+   */
+  List<Spots.Box> labelBoxes(
+      List<List<String>> labels, List<Spots.Box> places, List<Spots.Box> taken) {
+    List<Spots.Busy> busy = new ArrayList<>(Clear.of(shown, frame, painter.letters()));
+    Stream.concat(over.stream(), taken.stream())
+        .forEach(box -> busy.add(new Spots.Busy(box, NEVER)));
+    List<Spots.Box> laid = new ArrayList<>();
+    for (int i = 0; i < labels.size(); i++) {
+      Spots.Size size = size(labels.get(i));
+      Spots.Box box = Spots.slip(room, List.of(size), places.get(i), busy);
+      laid.add(box);
+      busy.add(new Spots.Busy(box, NEVER));
+    }
+    return laid;
+  }
+
   /** Returns where words beside a place are written. */
   Spots.Box labelBox(List<String> lines, PointMm at) {
+    return Spots.beside(at, size(lines), ACROSS_PX, DOWN_PX, room, over);
+  }
+
+  private Spots.Size size(List<String> lines) {
     Font font = painter.font(LABEL_MM);
     double wide = 0;
     for (String line : lines) {
@@ -292,9 +322,7 @@ final class Overlay {
       wide = Math.max(wide, text.getLayoutBounds().getWidth());
     }
     double line = LINE_PX * painter.letters();
-    double w = wide + 16;
-    double h = line * lines.size() + 9;
-    return Spots.beside(at, new Spots.Size(w, h), ACROSS_PX, DOWN_PX, room, over);
+    return new Spots.Size(wide + 16, line * lines.size() + 9);
   }
 
   /** Writes words on a scrap of card that lies there. */

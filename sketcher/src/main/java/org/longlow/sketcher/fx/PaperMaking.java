@@ -27,6 +27,9 @@ import org.longlow.sketcher.desk.PaperWork;
  */
 final class PaperMaking extends VBox {
 
+  /** What came of it takes so much of the slip at most, px. */
+  private static final double SAID_PX = 96;
+
   private final PaperWork work;
   private final Executor owner;
   private final MakeJob job;
@@ -40,6 +43,9 @@ final class PaperMaking extends VBox {
   private final Button open;
   private final Button refuse;
   private Path into;
+
+  /** The folder offered last. */
+  private String offered = "";
 
   /** Where the sheets go that are being laid out; null if nobody asked for them yet. */
   private Path waiting;
@@ -76,8 +82,15 @@ final class PaperMaking extends VBox {
                 Bits.words("make-agree", "Replace", "replace these files", job::agree), refuse));
     ScrollPane said = new ScrollPane(words);
     said.setFitToWidth(true);
-    said.setMaxHeight(96);
-    said.setMinHeight(0);
+    // as high as what is said, and what is longer than a few lines scrolls
+    words
+        .heightProperty()
+        .addListener(
+            o -> {
+              double high = Math.min(SAID_PX * TextSize.of(this), words.getHeight() + 2);
+              said.setMinHeight(high);
+              said.setMaxHeight(high);
+            });
     said.getStyleClass().add("slip-scroll");
     getChildren()
         .addAll(
@@ -92,12 +105,13 @@ final class PaperMaking extends VBox {
     refresh();
   }
 
-  /** Offers a folder, unless one was chosen before. */
+  /** Offers a folder, unless one was chosen before; that of another machine is none. */
   void offer(Path beside) {
     waiting = null; // what was asked of the slip before is not meant for this one
-    if (folder.getText().isBlank()) {
+    if (folder.getText().isBlank() || folder.getText().equals(offered)) {
       folder.setText(beside.toString());
     }
+    offered = beside.toString();
   }
 
   /** Returns whether there was something to give up or to refuse. */

@@ -25,11 +25,11 @@ import javafx.scene.layout.VBox;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.study.Study;
 import org.longlow.sketcher.app.Making;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.PaperChoice;
 import org.longlow.sketcher.desk.PaperChoice.Kind;
 import org.longlow.sketcher.desk.PaperWork;
-import org.longlow.sketcher.desk.Shown;
 import org.longlow.sketcher.picture.PictureOptions;
 import org.longlow.sketcher.picture.View;
 import org.longlow.svg.page.Page;
@@ -215,13 +215,13 @@ final class PaperPane extends HBox {
     }
   }
 
-  private void begin(Shown shown, boolean fromCard) {
+  private void begin(BoardState shown, boolean fromCard) {
     begun = shown.study();
     scene.begin(begun);
     work.begin(begun, c -> fromCard ? asOnTheCard(shown, c) : c);
   }
 
-  private PaperChoice asOnTheCard(Shown shown, PaperChoice c) {
+  private PaperChoice asOnTheCard(BoardState shown, PaperChoice c) {
     List<String> known = Making.partsWithTemplates(shown.study());
     List<String> picked = desk.selection().parts().stream().filter(known::contains).toList();
     Set<String> before = c.ticked().stream().filter(known::contains).collect(Collectors.toSet());

@@ -20,10 +20,10 @@ import javafx.scene.image.WritableImage;
 import org.longlow.constraints.layout.Photo;
 import org.longlow.constraints.shape.Places;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.Notice;
 import org.longlow.sketcher.desk.Session;
-import org.longlow.sketcher.desk.Shown;
 import org.longlow.sketcher.photo.FlatPhoto;
 import org.longlow.sketcher.photo.PhotoFile;
 import org.longlow.sketcher.photo.PhotoPlace;
@@ -69,12 +69,12 @@ final class PhotoLayer {
   }
 
   /** Returns whether anything is seen under the drawing, so that parts are to be seen through. */
-  boolean shows(Shown shown) {
+  boolean shows(BoardState shown) {
     return shown.layout().photos().values().stream()
         .anyMatch(photo -> !photo.hidden() && image(photo, shown).isPresent());
   }
 
-  private Optional<Ready> image(Photo photo, Shown shown) {
+  private Optional<Ready> image(Photo photo, BoardState shown) {
     return Optional.ofNullable(ready.get(key(photo, shown.places()))).filter(r -> r.image != null);
   }
 
@@ -89,7 +89,7 @@ final class PhotoLayer {
   }
 
   /** Paints all photos that are not hidden, and has those read that are not yet. */
-  void paint(GraphicsContext gc, Shown shown, ViewFrame frame) {
+  void paint(GraphicsContext gc, BoardState shown, ViewFrame frame) {
     Set<Key> wanted = new HashSet<>();
     shown
         .layout()
@@ -114,7 +114,8 @@ final class PhotoLayer {
     gone.forEach(name -> Platform.runLater(() -> desk.dropNotice(topic(name))));
   }
 
-  private void paint(GraphicsContext gc, Photo photo, Ready now, Shown shown, ViewFrame frame) {
+  private void paint(
+      GraphicsContext gc, Photo photo, Ready now, BoardState shown, ViewFrame frame) {
     PhotoPlace place = PhotoPlace.of(photo, shown.layout(), shown.places());
     FlatPhoto flat = now.flat();
     double w = flat.raster().width();
@@ -130,7 +131,7 @@ final class PhotoLayer {
   }
 
   /** A place of the drawn machine, px from the left and from the top. */
-  private static PointMm onScreen(PointMm machine, Shown shown, ViewFrame frame) {
+  private static PointMm onScreen(PointMm machine, BoardState shown, ViewFrame frame) {
     PointMm road = shown.ground().toRoad(machine);
     return new PointMm(frame.screenX(road.x()), frame.screenY(road.z()));
   }
@@ -193,7 +194,7 @@ final class PhotoLayer {
   }
 
   /** Returns the uppermost photo at a place on the screen, by name; hidden ones are not there. */
-  Optional<String> at(double px, double py, Shown shown, ViewFrame frame) {
+  Optional<String> at(double px, double py, BoardState shown, ViewFrame frame) {
     PointMm machine = shown.ground().toFrame(frame.point(px, py));
     List<String> names = new ArrayList<>(shown.layout().photos().keySet());
     for (int i = names.size() - 1; i >= 0; i--) {
@@ -206,7 +207,7 @@ final class PhotoLayer {
     return Optional.empty();
   }
 
-  private static boolean covers(Photo photo, Ready now, Shown shown, PointMm machine) {
+  private static boolean covers(Photo photo, Ready now, BoardState shown, PointMm machine) {
     PhotoPlace place = PhotoPlace.of(photo, shown.layout(), shown.places());
     FlatPhoto flat = now.flat();
     PointMm o = flat.inMachine(place, 0, 0);

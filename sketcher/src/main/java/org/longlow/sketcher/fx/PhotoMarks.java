@@ -9,8 +9,8 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import org.longlow.constraints.layout.Photo;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
-import org.longlow.sketcher.desk.Shown;
 import org.longlow.sketcher.photo.PhotoPlace;
 import org.longlow.sketcher.photo.Pixel;
 import org.longlow.svg.drawing.Tone;
@@ -70,7 +70,7 @@ final class PhotoMarks implements Hand {
   }
 
   private Optional<PhotoPlace> place() {
-    Shown shown = desk.shown().orElse(null);
+    BoardState shown = desk.shown().orElse(null);
     Photo now = shown == null ? null : shown.layout().photos().get(photo);
     return now == null
         ? Optional.empty()

@@ -5,8 +5,8 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import org.longlow.constraints.shape.Places;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
-import org.longlow.sketcher.desk.Shown;
 import org.longlow.sketcher.edit.Edit;
 import org.longlow.sketcher.edit.PhotoEdits;
 import org.longlow.sketcher.edit.Target;
@@ -39,7 +39,7 @@ final class PhotoShift implements Hand {
   @Override
   public void pressed(MouseEvent e) {
     from = board.inMachine(e.getX(), e.getY());
-    places = desk.shown().map(Shown::places).orElse(null);
+    places = desk.shown().map(BoardState::places).orElse(null);
   }
 
   private Edit edit(MouseEvent e) {

@@ -14,8 +14,8 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import org.longlow.constraints.layout.Photo;
 import org.longlow.constraints.shape.Places;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
-import org.longlow.sketcher.desk.Shown;
 import org.longlow.sketcher.edit.Edit;
 import org.longlow.sketcher.edit.PhotoEdits;
 import org.longlow.sketcher.edit.Target;
@@ -159,7 +159,7 @@ final class PhotoTools extends VBox {
   }
 
   private void refresh() {
-    Optional<Shown> shown = desk.shown();
+    Optional<BoardState> shown = desk.shown();
     String chosen = desk.options().chosen();
     String name = chosen.startsWith(PREFIX) ? chosen.substring(PREFIX.length()) : "";
     Photo now = shown.map(s -> s.layout().photos().get(name)).orElse(null);

@@ -13,7 +13,7 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Point;
 import org.longlow.rider.geom.PointMm;
-import org.longlow.sketcher.desk.Shown;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Mark;
 import org.longlow.svg.drawing.Planar;
@@ -44,7 +44,7 @@ final class Picker {
   }
 
   /** Returns all that is shown at a place on the screen: pins, then what lies on top. */
-  static List<String> all(Shown shown, ViewFrame frame, PointMm px, double reachPx) {
+  static List<String> all(BoardState shown, ViewFrame frame, PointMm px, double reachPx) {
     List<String> all = new ArrayList<>();
     pins(shown, frame, px).forEach(pin -> all.add("pin:" + pin));
     PointMm place = frame.point(px.x(), px.z());
@@ -53,7 +53,7 @@ final class Picker {
   }
 
   /** Returns the pins within reach of a place on the screen, the nearest first. */
-  static List<String> pins(Shown shown, ViewFrame frame, PointMm px) {
+  static List<String> pins(BoardState shown, ViewFrame frame, PointMm px) {
     Map<String, Double> near = new LinkedHashMap<>();
     for (String name : shown.layout().pins().keySet()) {
       PointMm at = shown.onDrawing(name);

@@ -15,10 +15,10 @@ import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Ground;
 import org.longlow.rider.geom.OutOfRange;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.Notice;
 import org.longlow.sketcher.desk.Selection;
-import org.longlow.sketcher.desk.Shown;
 import org.longlow.sketcher.edit.Edit;
 import org.longlow.sketcher.edit.SectionPull;
 import org.longlow.sketcher.edit.Several;
@@ -87,7 +87,7 @@ final class Picking implements Hand {
     } else if (pin.isEmpty() && (isPickedPart(e) || below && before.startsWith("part:"))) {
       heldAt = board.inMachine(e.getX(), e.getY());
     } else if (pin.isPresent() && desk.shown().isPresent()) {
-      Shown shown = desk.shown().get();
+      BoardState shown = desk.shown().get();
       desk.choose("pin:" + pin.get());
       ground = shown.ground();
       // the pin keeps its distance from the pointer, and its suspension travel
@@ -246,7 +246,7 @@ final class Picking implements Hand {
       return;
     }
     Spots.Box box = rectangle(Hand.px(e));
-    Shown shown = desk.shown().orElseThrow();
+    BoardState shown = desk.shown().orElseThrow();
     List<String> parts = within(shown, box, "part:", shown.layout().parts().keySet());
     List<String> found =
         parts.isEmpty() ? within(shown, box, "pin:", shown.layout().pins().keySet()) : parts;
@@ -261,7 +261,7 @@ final class Picking implements Hand {
         Math.abs(to.z() - cornerPx.z()));
   }
 
-  private List<String> within(Shown shown, Spots.Box box, String kind, Set<String> names) {
+  private List<String> within(BoardState shown, Spots.Box box, String kind, Set<String> names) {
     return names.stream()
         .map(name -> kind + name)
         .filter(
@@ -285,7 +285,7 @@ final class Picking implements Hand {
 
   @Override
   public void paint(Overlay glass) {
-    Shown shown = desk.shown().orElseThrow();
+    BoardState shown = desk.shown().orElseThrow();
     // what was just added may be picked before it is drawn
     Selection picked = desk.selection().in(shown.layout());
     if (picked.subjects().size() > 1) {
@@ -307,7 +307,7 @@ final class Picking implements Hand {
   }
 
   /** The outline where the machine stands on the road that is drawn level. */
-  private static Geometry onDrawing(Shown shown, Geometry outline) {
+  private static Geometry onDrawing(BoardState shown, Geometry outline) {
     Geometry moved = outline.copy();
     moved.apply(
         (CoordinateFilter)
@@ -349,7 +349,7 @@ final class Picking implements Hand {
     if (desk.shown().isEmpty()) {
       return;
     }
-    Shown shown = desk.shown().get();
+    BoardState shown = desk.shown().get();
     String kind = pins ? "pin:" : "part:";
     List<String> all =
         List.copyOf(pins ? shown.layout().pins().keySet() : shown.layout().parts().keySet());

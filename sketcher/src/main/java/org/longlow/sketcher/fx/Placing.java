@@ -15,8 +15,8 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Point;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
-import org.longlow.sketcher.desk.Shown;
 import org.longlow.sketcher.edit.Hang;
 import org.longlow.sketcher.edit.Putting;
 import org.longlow.sketcher.edit.Snapping;
@@ -69,7 +69,7 @@ final class Placing implements Hand {
     board.setPointer(board.onScreen(snap.at()));
   }
 
-  private Shown shown() {
+  private BoardState shown() {
     return desk.shown().orElseThrow();
   }
 
@@ -198,7 +198,7 @@ final class Placing implements Hand {
     if (desk.shown().isEmpty()) {
       return;
     }
-    Shown shown = shown();
+    BoardState shown = shown();
     double n = board.frame().denominator();
     for (Putting.Ghost ghost : putting.ghosts(snap.at())) {
       glass.drawing(

@@ -1,6 +1,7 @@
 package org.longlow.sketcher.fx;
 
 import java.util.Locale;
+import javafx.geometry.Insets;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.text.TextAlignment;
@@ -10,15 +11,29 @@ import org.longlow.svg.drawing.Tone;
 /** The rules along the lower and left edge of the card, in mm or inches. */
 final class Rule {
 
-  /** How wide a rule is, px. */
-  static final double WIDTH_PX = 24;
+  /** How wide a rule is where letters have their usual size or a smaller one, px. */
+  private static final double WIDTH_PX = 24;
 
   private static final double CLOSEST_FIGURES_PX = 62;
-
-  /** What is left for figures beside the longest tick. */
-  private static final double MOST_CAPITAL_PX = 10;
+  private static final double CAPITAL_PX = 7;
+  private static final double LONGEST_TICK_PX = 10;
 
   private Rule() {}
+
+  /**
+   * Returns how wide a rule is, px.
+   *
+   * @param letters how much larger than usual letters are
+   */
+  static double widthPx(double letters) {
+    return WIDTH_PX * Math.max(1, letters);
+  }
+
+  /** Returns what keeps a slip in the lower left corner clear of both rules. */
+  static Insets clear(double letters) {
+    double off = widthPx(letters) + 10;
+    return new Insets(0, 40, off, off);
+  }
 
   /** Paints both rules. Zero is under the rear wheel, on the road. */
   static void paint(
@@ -29,50 +44,52 @@ final class Rule {
       double width,
       double height) {
     double unit = inches ? Units.INCH_MM : 1;
+    double larger = Math.max(1, painter.letters());
+    double rule = widthPx(painter.letters());
     double step = step(CLOSEST_FIGURES_PX * painter.letters() / (frame.pxPerMm() * unit), inches);
     gc.save();
     gc.setFill(painter.colour(Tone.PAPER));
-    gc.fillRect(0, height - WIDTH_PX, width, WIDTH_PX);
-    gc.fillRect(0, 0, WIDTH_PX, height);
+    gc.fillRect(0, height - rule, width, rule);
+    gc.fillRect(0, 0, rule, height);
     gc.setStroke(painter.colour(Tone.PENCIL));
     gc.setFill(painter.colour(Tone.PENCIL));
     gc.setLineWidth(1);
     gc.setLineDashes((double[]) null);
-    gc.strokeLine(WIDTH_PX, height - WIDTH_PX + 0.5, width, height - WIDTH_PX + 0.5);
-    gc.strokeLine(WIDTH_PX - 0.5, 0, WIDTH_PX - 0.5, height - WIDTH_PX);
-    gc.setFont(painter.font(7, MOST_CAPITAL_PX));
+    gc.strokeLine(rule, height - rule + 0.5, width, height - rule + 0.5);
+    gc.strokeLine(rule - 0.5, 0, rule - 0.5, height - rule);
+    gc.setFont(painter.font(CAPITAL_PX));
     gc.setTextAlign(TextAlignment.CENTER);
     gc.setTextBaseline(VPos.BASELINE);
     int parts = step == 1 && inches ? 8 : 10;
     double tick = step / parts;
-    long first = (long) Math.ceil(frame.point(WIDTH_PX, 0).x() / (tick * unit));
+    long first = (long) Math.ceil(frame.point(rule, 0).x() / (tick * unit));
     long last = (long) Math.floor(frame.point(width, 0).x() / (tick * unit));
     for (long i = first; i <= last; i++) {
       double x = Math.round(frame.screenX(i * tick * unit)) + 0.5;
       boolean figure = i % parts == 0;
-      double top = height - WIDTH_PX;
-      gc.strokeLine(x, top, x, top + length(i, parts));
-      if (figure && x > WIDTH_PX + 14 && x < width - 20) {
-        gc.fillText(figure(i * tick), x, height - 3);
+      double top = height - rule;
+      gc.strokeLine(x, top, x, top + larger * length(i, parts));
+      if (figure && x > rule + 14 * larger && x < width - 20 * larger) {
+        gc.fillText(figure(i * tick), x, height - 3 * larger);
       }
     }
-    first = (long) Math.ceil(frame.point(0, height - WIDTH_PX).z() / (tick * unit));
+    first = (long) Math.ceil(frame.point(0, height - rule).z() / (tick * unit));
     last = (long) Math.floor(frame.point(0, 0).z() / (tick * unit));
     for (long i = first; i <= last; i++) {
       double y = Math.round(frame.screenY(i * tick * unit)) + 0.5;
-      gc.strokeLine(WIDTH_PX, y, WIDTH_PX - length(i, parts), y);
-      if (i % parts == 0 && y > 20 && y < height - WIDTH_PX - 14) {
+      gc.strokeLine(rule, y, rule - larger * length(i, parts), y);
+      if (i % parts == 0 && y > 20 * larger && y < height - rule - 14 * larger) {
         gc.save();
-        gc.translate(10, y);
+        gc.translate(10 * larger, y);
         gc.rotate(-90);
         gc.fillText(figure(i * tick), 0, 0);
         gc.restore();
       }
     }
     gc.setFill(painter.colour(Tone.PAPER));
-    gc.fillRect(0, height - WIDTH_PX, WIDTH_PX, WIDTH_PX);
+    gc.fillRect(0, height - rule, rule, rule);
     gc.setFill(painter.colour(Tone.PENCIL));
-    gc.fillText(inches ? "in" : "mm", WIDTH_PX / 2, height - 8);
+    gc.fillText(inches ? "in" : "mm", rule / 2, height - 8 * larger);
     gc.restore();
   }
 
@@ -81,20 +98,20 @@ final class Rule {
     return dimensions ? "all dimensions in " + (inches ? "inches" : "mm") : "";
   }
 
-  /** Writes a note into the upper left corner, clear of the rules. */
-  static void note(GraphicsContext gc, DrawingPainter painter, String note) {
+  /** Writes a note into the upper left corner, clear of the rule and of what hangs above it. */
+  static void note(GraphicsContext gc, DrawingPainter painter, String note, double upperPx) {
     gc.save();
     gc.setFill(painter.colour(Tone.INK));
     gc.setFont(painter.font(8));
     gc.setTextAlign(TextAlignment.LEFT);
     gc.setTextBaseline(VPos.TOP);
-    gc.fillText(note, WIDTH_PX + 8, 8);
+    gc.fillText(note, widthPx(painter.letters()) + 8, upperPx + 8);
     gc.restore();
   }
 
   private static double length(long i, int parts) {
     if (i % parts == 0) {
-      return 10;
+      return LONGEST_TICK_PX;
     }
     return i * 2 % parts == 0 ? 7 : 4;
   }

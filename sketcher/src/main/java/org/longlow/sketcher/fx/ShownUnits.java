@@ -4,8 +4,8 @@ import java.util.List;
 import javafx.scene.input.KeyEvent;
 import org.longlow.constraints.document.Change;
 import org.longlow.rider.words.Units;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
-import org.longlow.sketcher.desk.Shown;
 import org.longlow.sketcher.edit.Edit;
 import org.longlow.sketcher.edit.Target;
 
@@ -16,7 +16,7 @@ final class ShownUnits {
 
   /** Returns them; mm where there is no layout. */
   static Units of(Desk desk) {
-    return desk.shown().map(Shown::units).orElse(Units.MM);
+    return desk.shown().map(BoardState::units).orElse(Units.MM);
   }
 
   /** Shows inches where mm were shown, and the other way round; a step that can be taken back. */

@@ -14,8 +14,6 @@ final class SlideInk {
 
   private static final double RING_PX = 7;
 
-  private static final double APART_PX = 4;
-
   /** Nearer marks share one label, px. */
   private static final double SHARED_PX = 40;
 
@@ -52,23 +50,18 @@ final class SlideInk {
           .words()
           .add(words);
     }
-    List<Spots.Box> laid = new ArrayList<>();
+    List<Spots.Box> rings = new ArrayList<>();
     for (Slide.Mark mark : marks) {
-      mark.where().ifPresent(at -> laid.add(around(onScreen.apply(at))));
+      mark.where().ifPresent(at -> rings.add(around(onScreen.apply(at))));
     }
-    for (Spot spot : spots) {
-      Spots.Box box = glass.labelBox(spot.words(), spot.px());
-      for (int i = 0; i < laid.size(); i++) {
-        Spots.Box over = laid.get(i);
-        if (box.shared(over) > 0) {
-          // beneath what is there already, which may be over something else again
-          box = new Spots.Box(box.x(), over.bottom() + APART_PX, box.width(), box.height());
-          i = -1;
-        }
-      }
-      laid.add(box);
-      leader(glass, spot.px(), box);
-      glass.label(spot.words(), box, false);
+    List<Spots.Box> labels =
+        glass.labelBoxes(
+            spots.stream().map(Spot::words).toList(),
+            spots.stream().map(s -> around(s.px())).toList(),
+            rings);
+    for (int i = 0; i < labels.size(); i++) {
+      leader(glass, spots.get(i).px(), labels.get(i));
+      glass.label(spots.get(i).words(), labels.get(i), false);
     }
   }
 

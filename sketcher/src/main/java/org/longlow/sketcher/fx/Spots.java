@@ -1,6 +1,7 @@
 package org.longlow.sketcher.fx;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.longlow.rider.geom.PointMm;
 
 /**
@@ -113,6 +114,27 @@ final class Spots {
       }
     }
     return best;
+  }
+
+  /**
+   * Returns a slip made as high as it would like where that hides nothing more: downwards, then
+   * upwards.
+   *
+   * @param high how high it would like to be
+   */
+  static Box grown(Box at, double high, Box room, Box picked, List<Busy> busy) {
+    double low = room.bottom();
+    double top = room.y();
+    for (Box box :
+        Stream.concat(Stream.ofNullable(picked), busy.stream().map(Busy::box)).toList()) {
+      if (box.x() < at.right() && box.right() > at.x()) {
+        low = box.bottom() > at.bottom() ? Math.min(low, Math.max(at.bottom(), box.y())) : low;
+        top = box.y() < at.y() ? Math.max(top, Math.min(at.y(), box.bottom())) : top;
+      }
+    }
+    double down = within(high - at.height(), 0, low - at.bottom());
+    double up = within(high - at.height() - down, 0, at.y() - top);
+    return new Box(at.x(), at.y() - up, at.width(), at.height() + down + up);
   }
 
   private static double cost(Box at, Box picked, List<Busy> busy) {

@@ -17,7 +17,7 @@ import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Travel;
 import org.longlow.constraints.stand.TravelWay;
 import org.longlow.constraints.stand.Wheels;
-import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Units;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.Slide;
@@ -43,6 +43,7 @@ final class StanceSlides extends VBox {
   private final List<ToggleButton> ends = new ArrayList<>();
   private final FlowPane line = new FlowPane(6, 4);
   private Kind told;
+  private double toldAcross;
 
   StanceSlides(Desk desk) {
     super(2);
@@ -140,12 +141,16 @@ final class StanceSlides extends VBox {
 
   /** While one slider moves, its words may become fewer lines but the card keeps its place. */
   private void keepHigh(Kind now) {
-    double high = words.prefHeight(words.getWidth());
+    // its own width, for the words get theirs only with the next layout
+    double wide = getWidth() > 0 ? getWidth() : -1;
+    double high = words.prefHeight(wide);
     if (now != null) {
       high = Math.max(high, 2 * words.prefHeight(-1)); // one line becomes two once it was looked
     }
-    words.setMinHeight(now != null && now == told ? Math.max(high, words.getMinHeight()) : high);
+    boolean same = now != null && now == told && wide == toldAcross;
+    words.setMinHeight(same ? Math.max(high, words.getMinHeight()) : high);
     told = now;
+    toldAcross = wide;
   }
 
   private static void show(Node node, boolean on) {
@@ -212,9 +217,9 @@ final class StanceSlides extends VBox {
         ? end + " rigid"
         : end
             + " "
-            + units.bare(mm + s.droopMm(), Shown.WHOLE_LENGTH)
+            + units.bare(mm + s.droopMm(), FigureSort.WHOLE_LENGTH)
             + " of "
-            + units.says(whole, Shown.WHOLE_LENGTH);
+            + units.says(whole, FigureSort.WHOLE_LENGTH);
   }
 
   private String leans() {

@@ -13,8 +13,8 @@ import javafx.scene.layout.VBox;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
-import org.longlow.sketcher.desk.Shown;
 
 /** The stances of the machine, in a row to step through. */
 final class StanceSteps extends VBox {
@@ -66,7 +66,7 @@ final class StanceSteps extends VBox {
         row.getChildren().add(step);
       }
     }
-    Optional<Condition> now = desk.shown().flatMap(Shown::stance);
+    Optional<Condition> now = desk.shown().flatMap(BoardState::stance);
     for (Node node : row.getChildren()) {
       ((ToggleButton) node).setSelected(now.equals(Optional.of(node.getUserData())));
     }

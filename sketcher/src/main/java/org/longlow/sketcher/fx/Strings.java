@@ -22,21 +22,26 @@ final class Strings {
 
   /**
    * Returns the string as a line, from the tag to the place. A head that the place itself is on is
-   * in nobody's way.
+   * in nobody's way. Where it can it runs through no words.
    *
    * @param tag where the tag is
    * @param to where its string ends
    * @param heads what it does not run over, each the square round a head
+   * @param words the boxes of words on the card
    */
-  static List<PointMm> of(Spots.Box tag, PointMm to, List<Spots.Box> heads) {
+  static List<PointMm> of(Spots.Box tag, PointMm to, List<Spots.Box> heads, List<Spots.Box> words) {
     List<Spots.Box> over = heads.stream().filter(h -> !holds(h, to)).toList();
     PointMm middle = new PointMm(tag.centreX(), tag.bottom());
     List<PointMm> best = null;
+    double least = Double.POSITIVE_INFINITY;
     for (int i = 0; i <= SPOTS; i++) {
       PointMm from = new PointMm(tag.x() + tag.width() * i / SPOTS, tag.bottom());
       List<PointMm> straight = List.of(from, to);
-      if (isFree(straight, over)
-          && (best == null || from.distance(middle) < best.get(0).distance(middle))) {
+      double cost =
+          from.distance(middle)
+              + tag.width() * words.stream().filter(w -> crosses(from, to, w)).count();
+      if (isFree(straight, over) && cost < least) {
+        least = cost;
         best = straight;
       }
     }

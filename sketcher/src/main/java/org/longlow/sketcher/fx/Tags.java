@@ -12,8 +12,8 @@ import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.words.Units;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
-import org.longlow.sketcher.desk.Shown;
 
 /**
  * The row of tags along the upper edge of the card: each finding that fails hangs on a string over
@@ -73,13 +73,18 @@ final class Tags extends Pane {
     return Math.min(TAG_PX * TextSize.of(this), getWidth() / 2);
   }
 
+  /** Where the row begins, clear of the rule. */
+  private double leftPx() {
+    return Rule.widthPx(TextSize.of(this)) + GAP_PX;
+  }
+
   /** Letters have another size now. */
   void grow() {
     requestLayout();
   }
 
   private void refresh() {
-    Shown shown = desk.shown().orElse(null);
+    BoardState shown = desk.shown().orElse(null);
     List<Finding> now = shown == null ? List.of() : shown.findings();
     if (shown != null && shown.live() && System.nanoTime() - filledAt < LIVE_PAUSE_NS) {
       return;
@@ -109,12 +114,12 @@ final class Tags extends Pane {
       right = place(bundle, right);
     }
     double tagPx = tagPx();
-    int room = (int) ((right - Rule.WIDTH_PX - GAP_PX) / (tagPx + GAP_PX));
+    int room = (int) ((right - leftPx()) / (tagPx + GAP_PX));
     boolean tooMany = failing.size() > room;
     fails.setVisible(tooMany);
     if (tooMany) {
       right = place(fails, right);
-      room = (int) ((right - Rule.WIDTH_PX - GAP_PX) / (tagPx + GAP_PX));
+      room = (int) ((right - leftPx()) / (tagPx + GAP_PX));
     }
     hang(failing.subList(0, Math.min(failing.size(), Math.max(0, room))), right);
   }
@@ -126,7 +131,7 @@ final class Tags extends Pane {
   }
 
   private void hang(List<Finding> few, double right) {
-    Shown shown = desk.shown().orElse(null);
+    BoardState shown = desk.shown().orElse(null);
     List<Hung> hung = new ArrayList<>();
     for (Finding f : few) {
       PointMm at = shown == null || !shown.isMarked(f.id()) ? null : onScreen(shown, f);
@@ -140,7 +145,7 @@ final class Tags extends Pane {
       widths[i] = tagPx();
       wanted[i] = (hung.get(i).at == null ? right : hung.get(i).at.x()) - tagPx() / 2;
     }
-    double[] left = Spots.row(wanted, widths, Rule.WIDTH_PX + GAP_PX, right, GAP_PX);
+    double[] left = Spots.row(wanted, widths, leftPx(), right, GAP_PX);
     while (tags.size() < hung.size()) {
       Tag tag = new Tag();
       tags.add(tag);
@@ -156,7 +161,7 @@ final class Tags extends Pane {
     }
   }
 
-  private PointMm onScreen(Shown shown, Finding f) {
+  private PointMm onScreen(BoardState shown, Finding f) {
     PointMm at = shown.ground().toRoad(f.where().orElseThrow());
     return new PointMm(board.frame().screenX(at.x()), board.frame().screenY(at.z()));
   }
@@ -164,12 +169,16 @@ final class Tags extends Pane {
   /** Returns the strings that hang down now, px of this pane; over nobody's head. */
   List<Cord> strings() {
     List<Spots.Box> heads = heads();
+    List<Spots.Box> words =
+        desk.shown()
+            .map(s -> Fitting.words(s.drawing(), board.frame(), TextSize.of(this)))
+            .orElse(List.of());
     List<Cord> strings = new ArrayList<>();
     for (Tag tag : tags) {
       if (tag.isVisible() && tag.at != null) {
         Spots.Box box =
             new Spots.Box(tag.getLayoutX(), tag.getLayoutY(), tag.getWidth(), tag.getHeight());
-        strings.add(new Cord(Strings.of(box, tag.at, heads), tag.id.equals(desk.finding())));
+        strings.add(new Cord(Strings.of(box, tag.at, heads, words), tag.id.equals(desk.finding())));
       }
     }
     return strings;
@@ -177,16 +186,7 @@ final class Tags extends Pane {
 
   /** Returns the squares round the heads on the card, px of this pane. */
   List<Spots.Box> heads() {
-    return desk.shown().map(s -> s.heads().stream().map(this::box).toList()).orElse(List.of());
-  }
-
-  private Spots.Box box(Shown.Head head) {
-    double r = head.radiusMm() * board.frame().pxPerMm();
-    return new Spots.Box(
-        board.frame().screenX(head.at().x()) - r,
-        board.frame().screenY(head.at().z()) - r,
-        2 * r,
-        2 * r);
+    return desk.shown().map(s -> Clear.heads(s, board.frame())).orElse(List.of());
   }
 
   /**

@@ -2,9 +2,7 @@ package org.longlow.sketcher.fx;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.longlow.sketcher.desk.Shown;
-import org.longlow.svg.drawing.Layer;
-import org.longlow.svg.drawing.Mark;
+import org.longlow.sketcher.desk.BoardState;
 
 /**
  * Where the ticket of what is picked lies on the card, and in which shape: off what is picked, over
@@ -23,14 +21,14 @@ final class TicketSpot {
   /** Its head and two rows of fields are always seen, px. */
   private static final double LEAST_TICKET_PX = 136;
 
+  /** Left free between a ticket and what it lies beside, px. */
+  private static final double APART_PX = 10;
+
   /** A part of a ticket that is not seen is so much worse than as much of the card. */
   private static final double LOST_WEIGHT = 1.5;
 
   /** As above while nothing is picked, so that nobody has asked for the ticket. */
   private static final double UNASKED_WEIGHT = 0.5;
-
-  private static final double PERSON_WEIGHT = 2;
-  private static final double HEAD_WEIGHT = 40;
 
   /** Its head is seen wherever it is laid, px. */
   private static final double HEAD_PX = 60;
@@ -41,7 +39,7 @@ final class TicketSpot {
   private final Tags tags;
   private String placedFor;
   private int columns = 2;
-  private double lower = 1;
+  private double most = Double.POSITIVE_INFINITY;
   private double placedLetters;
   private ViewFrame placedIn;
 
@@ -65,14 +63,17 @@ final class TicketSpot {
    * @param room where it may lie
    * @param width of the whole card, px
    */
-  void lay(Shown shown, String chosen, Spots.Box room, double width) {
+  void lay(BoardState shown, String chosen, Spots.Box room, double width) {
     Spots.Box picked = shown == null ? null : board.boxOf(shown, chosen);
-    double high = room.height();
     if (shown != null && !ticket.isLaid() && !mayStay(chosen, picked, room)) {
       double lost = picked == null ? UNASKED_WEIGHT : LOST_WEIGHT;
-      Spots.Box at = Spots.slip(room, shapes(room, lost), picked, busy(shown));
-      columns = columns(at.width());
-      lower = lower(at, high);
+      List<Spots.Busy> busy = Clear.of(shown, board.frame(), TextSize.of(ticket));
+      Spots.Box tight = Spots.slip(room, shapes(room, lost), picked, busy);
+      columns = columns(tight.width());
+      bench.setColumns(columns);
+      double all = Math.ceil(ticket.prefHeight(width(columns)));
+      Spots.Box at = Spots.grown(tight, all, room, picked, busy);
+      most = at.height();
       ticket.relocate(Math.round(at.x()), Math.round(at.y()));
       placedFor = chosen;
       placedLetters = TextSize.of(ticket);
@@ -82,7 +83,8 @@ final class TicketSpot {
     double wide = width(columns);
     double x = Spots.within(ticket.getLayoutX(), 0, width - wide);
     double y = Spots.within(ticket.getLayoutY(), 0, room.bottom() - HEAD_PX);
-    ticket.resizeRelocate(x, y, wide, Math.min(tall(columns, high, lower), room.bottom() - y));
+    double tall = Math.min(Math.ceil(ticket.prefHeight(wide)), most);
+    ticket.resizeRelocate(x, y, wide, Math.min(tall, room.bottom() - y));
   }
 
   /** It stays where it is while the same thing is picked, unless it has come to hide more. */
@@ -97,14 +99,14 @@ final class TicketSpot {
         && (picked == null || at.shared(picked) == 0)
         && placedLetters == TextSize.of(ticket)
         && (board.frame().equals(placedIn)
-            || tags.heads().stream().allMatch(head -> at.shared(head) == 0));
+            || !board.isFitted() && tags.heads().stream().allMatch(head -> at.shared(head) == 0));
   }
 
   private List<Spots.Size> shapes(Spots.Box room, double lost) {
     List<Spots.Size> shapes = new ArrayList<>();
     double before = Double.POSITIVE_INFINITY;
     for (int n = 2; n <= MOST_COLUMNS; n++) {
-      if (n == 2 || width(n) <= room.right() / 2) {
+      if (n == 2 || width(n) <= room.width()) {
         bench.setColumns(n);
         double all = ticket.prefHeight(width(n));
         if (all >= before) {
@@ -121,6 +123,16 @@ final class TicketSpot {
     return shapes;
   }
 
+  /** Returns how wide a place a ticket needs at least, px. */
+  static double leastWidePx(double letters) {
+    return BenchPane.width(2, letters) + 2 * APART_PX;
+  }
+
+  /** Returns how high a place a ticket needs at least, px. */
+  static double leastHighPx(double letters) {
+    return LEAST_TICKET_PX * letters + APART_PX;
+  }
+
   private double width(int n) {
     return bench.width(n) + 2;
   }
@@ -133,17 +145,6 @@ final class TicketSpot {
     return n;
   }
 
-  /** Returns which share of its height a ticket has that was laid there. */
-  private double lower(Spots.Box at, double high) {
-    bench.setColumns(columns);
-    for (double share : LOWER) {
-      if (tall(columns, high, share) <= at.height()) {
-        return share;
-      }
-    }
-    return LOWER[LOWER.length - 1];
-  }
-
   /**
    * The more columns a ticket has, and the larger its letters are, the lower it is: all its shapes
    * are about as large, and leave the machine to be seen.
@@ -153,23 +154,5 @@ final class TicketSpot {
     double most = share * TICKET_SHARE * high * 2 / n / Math.max(1, larger);
     double least = Math.min(LEAST_TICKET_PX * larger, high);
     return Math.min(Math.ceil(ticket.prefHeight(width(n))), Math.max(least, most));
-  }
-
-  /** Returns what is better not hidden: parts and people, each by its box, and above all heads. */
-  private List<Spots.Busy> busy(Shown shown) {
-    List<Spots.Busy> busy = new ArrayList<>();
-    tags.heads().forEach(head -> busy.add(new Spots.Busy(head, HEAD_WEIGHT)));
-    for (Layer layer : shown.drawing().layers()) {
-      for (Mark mark : layer.marks()) {
-        if (mark instanceof Mark.Shape shape && shape.style().fill() != null) {
-          boolean person = shape.subject().startsWith("person:");
-          if (person || shape.subject().startsWith("part:")) {
-            Spots.Box box = board.onScreen(shape.geometry().getEnvelopeInternal());
-            busy.add(new Spots.Busy(box, person ? PERSON_WEIGHT : 1));
-          }
-        }
-      }
-    }
-    return busy;
   }
 }

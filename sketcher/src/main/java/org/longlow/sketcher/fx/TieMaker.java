@@ -13,8 +13,8 @@ import org.longlow.constraints.document.ShownQuantity;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.TieKind;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
-import org.longlow.sketcher.desk.Shown;
 import org.longlow.sketcher.edit.Bench;
 import org.longlow.sketcher.edit.Edits;
 import org.longlow.sketcher.edit.Target;
@@ -33,7 +33,7 @@ final class TieMaker extends VBox {
   private final TextField value = new TextField();
   private final Label trouble = Bits.wrapped("", "trouble");
   private String pin = "";
-  private Shown shown;
+  private BoardState shown;
 
   TieMaker(Desk desk) {
     super(4);
@@ -67,7 +67,7 @@ final class TieMaker extends VBox {
             trouble);
   }
 
-  void show(String name, Shown now) {
+  void show(String name, BoardState now) {
     setVisible(!name.isEmpty());
     setManaged(!name.isEmpty());
     boolean fresh = !name.equals(pin);

@@ -24,9 +24,6 @@ import org.longlow.sketcher.desk.Session;
 /** The title line: which machine, whether it is saved, and what can be done with it, in words. */
 final class TopStrip extends VBox {
 
-  /** Longest words on the buttons that take back and do again, characters. */
-  private static final int LONGEST_STEP = 34;
-
   private static final String WORKING = "working\u2026";
 
   /** Work that takes no longer is not told of, or the word would flicker at every step. */
@@ -38,8 +35,8 @@ final class TopStrip extends VBox {
   private final Label state = Bits.label("", "stamp");
   private final Label working = Bits.label("", "working");
   private final Button save;
-  private final Button undo;
-  private final Button redo;
+  private final StepButton undo;
+  private final StepButton redo;
   private final HBox saveLine = new HBox(6);
   private final TextField path = new TextField();
 
@@ -52,8 +49,8 @@ final class TopStrip extends VBox {
     getStyleClass().add("top");
     save = Bits.words("save", "Save", "save", this::save);
     Button saveAs = Bits.words("save-as", "Save as\u2026", "save under a name", this::askName);
-    undo = Bits.words("undo", "Take back", "take back", desk::undo);
-    redo = Bits.words("redo", "Do again", "do again", desk::redo);
+    undo = new StepButton("undo", "Take back", "Ctrl Z", desk::undo);
+    redo = new StepButton("redo", "Do again", "Ctrl Y", desk::redo);
     Bits.keyed(save, "Ctrl S");
     Bits.keyed(saveAs, "Ctrl Shift S");
     working.setId("working");
@@ -172,15 +169,6 @@ final class TopStrip extends VBox {
     }
   }
 
-  /** Names a step on its button; a long name is told in full by the tip and the screen reader. */
-  private static void name(Button button, String does, Optional<String> step, String key) {
-    String full = does + step.map(n -> ": " + n).orElse("");
-    boolean fits = full.length() <= LONGEST_STEP;
-    button.setText(fits ? full : full.substring(0, LONGEST_STEP - 1).strip() + "\u2026");
-    button.setAccessibleText(full);
-    button.getTooltip().setText(full + ", key " + key);
-  }
-
   private static String kept(Session session) {
     return session.file().isPresent() ? "saved" : "shipped";
   }
@@ -214,10 +202,8 @@ final class TopStrip extends VBox {
     state.setText(s.isChanged() ? "not saved" : waits ? "found work waits" : kept(s));
     state.pseudoClassStateChanged(
         javafx.css.PseudoClass.getPseudoClass("unsaved"), s.isChanged() || waits);
-    undo.setDisable(s.undoName().isEmpty());
-    redo.setDisable(s.redoName().isEmpty());
-    name(undo, "Take back", s.undoName(), "Ctrl Z");
-    name(redo, "Do again", s.redoName(), "Ctrl Y");
+    undo.name(s.undoName());
+    redo.name(s.redoName());
     save.setDisable(!s.isChanged() && s.file().isPresent());
   }
 }

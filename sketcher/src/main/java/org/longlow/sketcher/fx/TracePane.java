@@ -16,10 +16,10 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import org.locationtech.jts.geom.Envelope;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.PhotoIntake;
 import org.longlow.sketcher.desk.Session;
-import org.longlow.sketcher.desk.Shown;
 import org.longlow.sketcher.edit.PhotoEdits;
 import org.longlow.sketcher.edit.Subjects;
 
@@ -193,7 +193,7 @@ final class TracePane extends VBox {
     }
     List<String> names =
         desk.shown()
-            .map(Shown::layout)
+            .map(BoardState::layout)
             .map(l -> List.copyOf(l.photos().keySet()))
             .orElse(List.of());
     if (names.equals(listed)) {

@@ -51,6 +51,15 @@ record ViewFrame(double pxPerMm, double originX, double originY) {
     return originY - zMm * pxPerMm;
   }
 
+  /** Returns a box of the drawing on the screen, px. */
+  Spots.Box onScreen(Envelope mm) {
+    return new Spots.Box(
+        screenX(mm.getMinX()),
+        screenY(mm.getMaxY()),
+        mm.getWidth() * pxPerMm,
+        mm.getHeight() * pxPerMm);
+  }
+
   PointMm point(double px, double py) {
     return new PointMm((px - originX) / pxPerMm, (originY - py) / pxPerMm);
   }

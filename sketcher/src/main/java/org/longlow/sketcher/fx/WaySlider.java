@@ -27,8 +27,6 @@ final class WaySlider extends HBox {
     void set(double value);
   }
 
-  private static final double WIDE_PX = 170;
-
   /** The skin leaves half a thumb free at both ends of the groove, px. */
   private static final double END_PX = 8;
 
@@ -52,8 +50,7 @@ final class WaySlider extends HBox {
     setAlignment(Pos.CENTER_LEFT);
     slider.setId(id);
     slider.setAccessibleText(does);
-    slider.setPrefWidth(WIDE_PX);
-    slider.setMinWidth(120);
+    slider.getStyleClass().add("way-slider");
     marks.setMouseTransparent(true);
     marks.setId(id + "-marks");
     slider.valueProperty().addListener((o, was, is) -> slid(was.doubleValue(), is.doubleValue()));
@@ -137,14 +134,16 @@ final class WaySlider extends HBox {
     if (built == null || built.to() <= built.from()) {
       return;
     }
+    double larger = TextSize.of(this);
+    double end = END_PX * larger;
     for (Slide.Mark mark : built.marks()) {
       Region tick = new Region();
       boolean stops = mark.stop() != Slide.Stop.NOT;
       tick.getStyleClass().add(stops ? "way-stop" : mark.touch() ? "way-touch" : "way-mark");
       double share = (mark.at() - built.from()) / (built.to() - built.from());
       double wide = stops ? 3 : 1;
-      double high = stops ? 16 : 9;
-      double x = END_PX + share * (slider.getWidth() - 2 * END_PX);
+      double high = larger * (stops ? 16 : 9);
+      double x = end + share * (slider.getWidth() - 2 * end);
       tick.resizeRelocate(x - wide / 2, (slider.getHeight() - high) / 2, wide, high);
       tick.setManaged(false);
       marks.getChildren().add(tick);

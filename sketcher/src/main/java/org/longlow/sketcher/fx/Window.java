@@ -98,7 +98,6 @@ final class Window extends StackPane {
     }
     StackPane.setAlignment(gallery, Pos.TOP_LEFT);
     StackPane.setAlignment(notices, Pos.BOTTOM_LEFT);
-    StackPane.setMargin(notices, new Insets(0, 40, Rule.WIDTH_PX + 10, Rule.WIDTH_PX + 10));
     work.setTop(top);
     work.setCenter(middle);
     work.setBottom(bottom());
@@ -184,6 +183,7 @@ final class Window extends StackPane {
     card.use(next);
     cushions.use(next);
     gallery.use(next);
+    StackPane.setMargin(notices, Rule.clear(text.percent() / 100.0));
   }
 
   private void toggleDimensions() {

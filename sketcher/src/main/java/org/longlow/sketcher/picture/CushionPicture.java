@@ -10,7 +10,7 @@ import org.longlow.rider.seat.Compression;
 import org.longlow.rider.seat.CushionLoad;
 import org.longlow.rider.seat.FoamStack;
 import org.longlow.rider.seat.Support;
-import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.FigureSort;
 import org.longlow.svg.drawing.Anchor;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Hatch;
@@ -126,8 +126,8 @@ public final class CushionPicture {
                   case 0 -> stack.says(c.safeSinkMm());
                   case 1 -> stack.says(c.sinkMm());
                   case 2 -> stack.says(c.remainingMm());
-                  case 3 -> stack.units().says(c.peakKPa(), Shown.PRESSURE);
-                  default -> stack.units().says(c.meanKPa(), Shown.PRESSURE);
+                  case 3 -> stack.units().says(c.peakKPa(), FigureSort.PRESSURE);
+                  default -> stack.units().says(c.meanKPa(), FigureSort.PRESSURE);
                 })
         .orElse("-");
   }
@@ -261,7 +261,7 @@ public final class CushionPicture {
       double left = x + wide + paper(1);
       double room = (1 - STRIP_SHARE) * slotMm - 1.8;
       String arrow = slotMm < 20 ? "" : "\u2193 ";
-      String sink = arrow + stack.units().bare(layers.get(i).sinkMm(), Shown.LENGTH);
+      String sink = arrow + stack.units().bare(layers.get(i).sinkMm(), FigureSort.LENGTH);
       words(sink, left, y, sound ? LETTERS_MM : SMALL_MM, Anchor.START, Tone.INK);
       if (!sound) {
         Tone tone = verdict == Compression.LayerVerdict.SPENT ? Tone.BAD : Tone.CARE;

@@ -19,7 +19,7 @@ import org.longlow.constraints.study.Study;
 import org.longlow.rider.seat.CushionLoad;
 import org.longlow.rider.seat.SeatOutcome;
 import org.longlow.rider.seat.Support;
-import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Units;
 
 /**
@@ -61,7 +61,7 @@ public record CushionStack(
 
   /** Returns a length in words, in the units of the machine. */
   public String says(double mm) {
-    return units.says(mm, Shown.LENGTH);
+    return units.says(mm, FigureSort.LENGTH);
   }
 
   /** Returns the free thickness of the foam, mm. */

@@ -14,9 +14,10 @@ import org.longlow.constraints.seat.SeatParts;
 import org.longlow.constraints.shape.Cushions;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.rider.geom.PointMm;
-import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.FigureSort;
 import org.longlow.svg.drawing.Anchor;
 import org.longlow.svg.drawing.Dimensions;
+import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Layer;
 import org.longlow.svg.drawing.Mark;
 import org.longlow.svg.drawing.Planar;
@@ -26,6 +27,9 @@ import org.longlow.svg.drawing.Tone;
 /** Dimensions the elevation; everything in road axes. */
 final class DimensionInk {
 
+  /** Radii of the arc of the rake that are tried, paper mm. */
+  private static final double[] RAKE_RADII_MM = {16, 20, 24, 29, 34};
+
   private final Scene scene;
   private final Dimensions dims;
   private final double n;
@@ -34,11 +38,15 @@ final class DimensionInk {
   private final List<Tiers.Span> left = new ArrayList<>();
   private final List<Tiers.Span> right = new ArrayList<>();
   private final List<Mark> marks = new ArrayList<>();
-  private final List<Envelope> words = new ArrayList<>();
+  private final WordSpots spots;
 
-  private DimensionInk(Scene scene, double denominator) {
+  /** What is written on the machine itself, once it is known where lines run down from it. */
+  private final List<Runnable> onMachine = new ArrayList<>();
+
+  private DimensionInk(Scene scene, Drawing picture, double denominator) {
     this.scene = scene;
     this.n = denominator;
+    this.spots = new WordSpots(picture, denominator);
     this.dims = new Dimensions(denominator, 2.5, 2.5, Tone.DIMENSION);
     this.box = MachineInk.bounds(scene);
     for (Manikin m : scene.people()) {
@@ -52,10 +60,11 @@ final class DimensionInk {
   /**
    * Returns the dimensions as a layer.
    *
+   * @param picture what is on the card already
    * @param full whether seat, pegs, grips, axles and H-point are dimensioned too
    */
-  static Layer layer(Scene scene, double denominator, boolean full) {
-    DimensionInk ink = new DimensionInk(scene, denominator);
+  static Layer layer(Scene scene, Drawing picture, double denominator, boolean full) {
+    DimensionInk ink = new DimensionInk(scene, picture, denominator);
     ink.wheels(full);
     ink.steering();
     ink.heights(full);
@@ -63,12 +72,17 @@ final class DimensionInk {
       ink.places();
     }
     double under = -2.6 * denominator;
-    ink.marks.addAll(new Tiers(ink.dims, Tiers.Side.BELOW, under, ink.words).lay(ink.below));
+    ink.marks.addAll(
+        new Tiers(ink.dims, Tiers.Side.BELOW, under, ink.spots.taken()).lay(ink.below));
     double edge = MachineInk.ROAD_MM * 0.4;
     ink.marks.addAll(
-        new Tiers(ink.dims, Tiers.Side.LEFT, ink.box.getMinX() - edge, ink.words).lay(ink.left));
+        new Tiers(ink.dims, Tiers.Side.LEFT, ink.box.getMinX() - edge, ink.spots.taken())
+            .lay(ink.left));
     ink.marks.addAll(
-        new Tiers(ink.dims, Tiers.Side.RIGHT, ink.box.getMaxX() + edge, ink.words).lay(ink.right));
+        new Tiers(ink.dims, Tiers.Side.RIGHT, ink.box.getMaxX() + edge, ink.spots.taken())
+            .lay(ink.right));
+    ink.spots.keepOff(ink.marks);
+    ink.onMachine.forEach(Runnable::run);
     return new Layer(PictureLayer.DIMENSIONS.id(), PictureLayer.DIMENSIONS.title(), ink.marks);
   }
 
@@ -134,24 +148,46 @@ final class DimensionInk {
     PointMm axis = t.minus(road(bottom));
     double rake = Math.atan2(-axis.x(), axis.z());
     if (Math.abs(rake) > 1e-3) {
-      String text = "rake " + Dimensions.figure(Math.toDegrees(rake)) + "°";
-      String subject = "part:" + front.name();
-      for (Mark m :
-          dims.angular(subject, t.x(), t.z(), 16 * n, Math.PI / 2, Math.PI / 2 + rake, "")) {
-        if (!(m instanceof Mark.Words)) {
-          marks.add(m);
-        }
-      }
-      onCard(subject, text, t.x() - 16 * n * Math.sin(rake / 2), t.z() + 19.5 * n, Anchor.MIDDLE);
+      onMachine.add(() -> rake("part:" + front.name(), t, rake));
     }
   }
 
+  /** The arc of the rake is drawn as far up as its figure needs to stand clear of the machine. */
+  private void rake(String subject, PointMm top, double rakeRad) {
+    String text = "rake " + Dimensions.figure(Math.toDegrees(rakeRad)) + "°";
+    List<Mark.Words> ways = new ArrayList<>();
+    for (double radius : RAKE_RADII_MM) {
+      double over = top.z() + (radius + 3.5) * n;
+      double side = top.z() + (radius - 2) * n;
+      // the axis leans over the whole height of the words
+      double high = radius - 2 + (rakeRad > 0 ? dims.textMm() + 0.5 : -1);
+      double leaning = top.x() - high * n * Math.tan(rakeRad);
+      ways.add(
+          words(subject, text, top.x() - radius * n * Math.sin(rakeRad / 2), over, Anchor.MIDDLE));
+      boolean back = rakeRad > 0;
+      ways.add(words(subject, text, top.x() + n, side, back ? Anchor.START : Anchor.END));
+      ways.add(words(subject, text, leaning - n, side, back ? Anchor.END : Anchor.START));
+    }
+    Mark.Words best = spots.best(ways, w -> w);
+    double radius = RAKE_RADII_MM[ways.indexOf(best) / 3];
+    for (Mark m :
+        dims.angular(
+            subject, top.x(), top.z(), radius * n, Math.PI / 2, Math.PI / 2 + rakeRad, "")) {
+      if (!(m instanceof Mark.Words)) {
+        marks.add(m);
+      }
+    }
+    onCard(best);
+  }
+
+  private Mark.Words words(String subject, String text, double x, double y, Anchor anchor) {
+    return new Mark.Words(subject, text, x, y, dims.textMm(), 0, anchor, dims.tone());
+  }
+
   /** Writes words with card behind them, so that lines of the picture do not run through. */
-  private void onCard(String subject, String text, double x, double y, Anchor anchor) {
-    Mark.Words mark = new Mark.Words(subject, text, x, y, dims.textMm(), 0, anchor, dims.tone());
+  private void onCard(Mark.Words mark) {
     Envelope back = Labels.box(mark, n);
-    words.add(back);
-    marks.add(new Mark.Shape(subject, Planar.rectangle(back), Style.area(Tone.PAPER, 0.85)));
+    marks.add(new Mark.Shape(mark.subject(), Planar.rectangle(back), Style.area(Tone.PAPER, 0.85)));
     marks.add(mark);
   }
 
@@ -182,7 +218,9 @@ final class DimensionInk {
       left.add(span("height", 0, top, topX, topX, "height"));
     }
     if (lowest != null && low > 0) {
-      clearance(lowest, lowestName);
+      PointMm at = lowest;
+      String of = lowestName;
+      onMachine.add(() -> clearance(at, of));
     }
     List<CushionPart> pans = SeatParts.pans(scene.layout()).toList();
     pans.forEach(pan -> seat(pan, pans.size() > 1 ? pan.seat() + " seat" : "seat", full));
@@ -230,7 +268,13 @@ final class DimensionInk {
       }
     }
     String text = "clear " + figure(lowest.z());
-    onCard(subject, text, x + 1.2 * n, lowest.z() / 2 - 0.5 * dims.textMm() * n, Anchor.START);
+    List<Mark.Words> ways = new ArrayList<>();
+    for (double share : new double[] {0.5, 0.75, 0.25}) {
+      double z = share * lowest.z() - 0.5 * dims.textMm() * n;
+      ways.add(words(subject, text, x + 1.2 * n, z, Anchor.START));
+      ways.add(words(subject, text, x - 1.2 * n, z, Anchor.END));
+    }
+    onCard(spots.best(ways, w -> w));
   }
 
   /** Places of H-point, pegs and grips from the rear contact and above the road. */
@@ -266,6 +310,6 @@ final class DimensionInk {
   }
 
   private String figure(double mm) {
-    return scene.layout().units().bare(mm, Shown.LENGTH);
+    return scene.layout().units().bare(mm, FigureSort.LENGTH);
   }
 }

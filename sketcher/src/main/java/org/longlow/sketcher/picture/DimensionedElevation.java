@@ -7,7 +7,7 @@ import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.machine.chassis.AxleLoads;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.OutOfRange;
-import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Units;
 import org.longlow.rider.words.Words;
 import org.longlow.svg.drawing.Anchor;
@@ -118,9 +118,9 @@ public final class DimensionedElevation {
     Envelope box = MachineInk.bounds(scene);
     return Words.of(
             "the machine of ",
-            Words.bare(box.getWidth(), Shown.WHOLE_LENGTH),
+            Words.bare(box.getWidth(), FigureSort.WHOLE_LENGTH),
             " x ",
-            Words.figure(box.getHeight(), Shown.WHOLE_LENGTH))
+            Words.figure(box.getHeight(), FigureSort.WHOLE_LENGTH))
         .in(scene.layout().units());
   }
 
@@ -135,8 +135,8 @@ public final class DimensionedElevation {
 
   private static Drawing of(Scene scene, double denominator, boolean full) {
     PictureOptions plain = PictureOptions.PLAIN.withDenominator(denominator);
-    Drawing drawing =
-        ElevationPicture.of(scene, plain).plus(DimensionInk.layer(scene, denominator, full));
+    Drawing machine = ElevationPicture.of(scene, plain);
+    Drawing drawing = machine.plus(DimensionInk.layer(scene, machine, denominator, full));
     return drawing.plus(notes(scene, drawing, denominator, full));
   }
 
@@ -191,13 +191,13 @@ public final class DimensionedElevation {
               lines.add(
                   Words.format(
                           "%s %s: front %s (%.1f %%), rear %s; centre of mass %s forward, %s up.",
-                          Words.figure(load.total().massKg(), Shown.WHOLE_MASS),
+                          Words.figure(load.total().massKg(), FigureSort.WHOLE_MASS),
                           aboard ? "in all" : "without people",
-                          Words.figure(a.frontN(), Shown.FORCE),
+                          Words.figure(a.frontN(), FigureSort.FORCE),
                           100 * a.frontShare(),
-                          Words.figure(a.rearN(), Shown.FORCE),
-                          Words.bare(a.total().at().x(), Shown.WHOLE_LENGTH),
-                          Words.bare(a.total().at().z(), Shown.WHOLE_LENGTH))
+                          Words.figure(a.rearN(), FigureSort.FORCE),
+                          Words.bare(a.total().at().x(), FigureSort.WHOLE_LENGTH),
+                          Words.bare(a.total().at().z(), FigureSort.WHOLE_LENGTH))
                       .in(scene.layout().units()));
             });
     if (!scene.sunk().isEmpty()) {

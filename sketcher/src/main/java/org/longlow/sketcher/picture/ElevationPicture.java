@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.util.AffineTransformation;
+import org.locationtech.jts.geom.util.GeometryFixer;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.stand.Standing;
@@ -64,12 +65,10 @@ public final class ElevationPicture {
     chosen(canvas, options.chosen());
     double n = options.denominator();
     AffineTransformation toRoad = toRoad(scene);
-    Drawing drawing =
-        with(
-            onRoad(canvas.drawing(scene.title()), toRoad),
-            KeptInk.layer(scene, n, options.chosen()));
+    Drawing machine = onRoad(canvas.drawing(scene.title()), toRoad);
+    Drawing drawing = with(machine, KeptInk.layer(scene, machine, n, options.chosen()));
     if (options.dimensions()) {
-      drawing = drawing.plus(DimensionInk.layer(scene, n, false));
+      drawing = drawing.plus(DimensionInk.layer(scene, drawing, n, false));
     }
     if (options.names()) {
       drawing = with(drawing, NameInk.layer(scene, drawing, toRoad, n, options.nameWidthMm()));
@@ -115,7 +114,8 @@ public final class ElevationPicture {
         if (mark instanceof Mark.Shape shape
             && shape.subject().equals(subject)
             && shape.geometry().getDimension() == 2) {
-          areas.add(shape.geometry());
+          // a boot drawn round a foot that is bent far up crosses itself at the ankle
+          areas.add(GeometryFixer.fix(shape.geometry()));
         }
       }
     }

@@ -4,7 +4,7 @@ import java.util.Locale;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.words.Decimals;
-import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Units;
 
 /**
@@ -23,12 +23,12 @@ record FigureWords(Units units) {
   }
 
   String mm(double value) {
-    return units.says(value, Shown.LENGTH);
+    return units.says(value, FigureSort.LENGTH);
   }
 
   /** Returns a length without its unit. */
   String bareMm(double value) {
-    return units.bare(value, Shown.LENGTH);
+    return units.bare(value, FigureSort.LENGTH);
   }
 
   /** Returns the section of a tube, such as {@code 28 × 2.5 mm}. */
@@ -47,7 +47,7 @@ record FigureWords(Units units) {
 
   /** Returns a mass with two decimals. */
   String kg(double value) {
-    return fixed(value * units.factor(Shown.MASS), 2) + units.sign(Shown.MASS);
+    return fixed(value * units.factor(FigureSort.MASS), 2) + units.sign(FigureSort.MASS);
   }
 
   static String deg(double rad) {

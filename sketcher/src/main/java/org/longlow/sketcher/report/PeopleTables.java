@@ -20,7 +20,7 @@ import org.longlow.rider.seat.CushionLoad;
 import org.longlow.rider.seat.SeatLoad;
 import org.longlow.rider.seat.SeatOutcome;
 import org.longlow.rider.seat.Support;
-import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.FigureSort;
 
 /** Each person on each seat: posture against its bands, reach, cushions, loads. */
 final class PeopleTables {
@@ -63,11 +63,11 @@ final class PeopleTables {
         "p class=\"quiet\"",
         s.body().sex().name().toLowerCase(Locale.ROOT)
             + ", "
-            + figures.units().says(s.body().measures().statureMm(), Shown.WHOLE_LENGTH)
+            + figures.units().says(s.body().measures().statureMm(), FigureSort.WHOLE_LENGTH)
             + " tall, "
-            + figures.units().says(s.body().massKg(), Shown.WHOLE_MASS)
+            + figures.units().says(s.body().massKg(), FigureSort.WHOLE_MASS)
             + ", "
-            + figures.units().says(s.body().massInGearKg(), Shown.MASS_IN_TENTHS)
+            + figures.units().says(s.body().massInGearKg(), FigureSort.MASS_IN_TENTHS)
             + " in gear");
     if (s.outcome() instanceof SeatOutcome.Unseatable no) {
       h.element("p class=\"warn\"", "Cannot sit: " + no.reason());

@@ -1,7 +1,7 @@
 package org.longlow.sketcher.template;
 
 import org.longlow.rider.words.Decimals;
-import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Units;
 import org.longlow.rider.words.Words;
 import org.longlow.svg.page.SheetLengths;
@@ -30,12 +30,12 @@ record TemplateFigures(Units units) {
 
   /** Returns a length without its unit. */
   String bare(double mm) {
-    return units.bare(mm, Shown.LENGTH);
+    return units.bare(mm, FigureSort.LENGTH);
   }
 
   /** Returns a length. */
   String mm(double mm) {
-    return units.says(mm, Shown.LENGTH);
+    return units.says(mm, FigureSort.LENGTH);
   }
 
   /** Returns a tube's section: 1.65 mm of wall is another tube than 1.7 mm. */
@@ -47,7 +47,7 @@ record TemplateFigures(Units units) {
 
   /** Returns a mass with both hundredths. */
   String mass(double kg) {
-    return units.says(kg, Shown.MASS_IN_HUNDREDTHS);
+    return units.says(kg, FigureSort.MASS_IN_HUNDREDTHS);
   }
 
   /** Returns a text of ours whose figures are written in mm. */

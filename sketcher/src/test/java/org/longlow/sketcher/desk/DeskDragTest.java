@@ -176,11 +176,25 @@ class DeskDragTest {
     desk.drags().nudge("pegPin", new PointMm(2, 0));
     hands.until(() -> Math.abs(written("pegPin").x() - before - 6) < 0.01);
     assertThat(written("pegPin").z()).isCloseTo(430, within(1e-6));
-    // what waits goes to the pin that is picked, and to none if none is
-    desk.choose("");
-    desk.drags().nudge("pegPin", new PointMm(50, 0));
-    hands.until(() -> true);
-    assertThat(written("pegPin").x()).isCloseTo(before + 6, within(0.01));
+  }
+
+  /** Steps that wait are for the pin they were asked for, whatever is picked meanwhile. */
+  @Test
+  void stepsThatWaitGoToTheirOwnPin() throws Exception {
+    double peg = desk.shown().get().places().pin("pegPin").x();
+    PointMm top = desk.shown().get().places().pin("backTop");
+    desk.choose("part:pegs");
+    desk.drags().nudge("pegPin", new PointMm(2, 0));
+    desk.choose("pin:backTop");
+    desk.drags().nudge("pegPin", new PointMm(3, 0));
+    desk.drags().nudge("backTop", new PointMm(0, 4));
+    hands.until(() -> written("pegPin").x() > peg + 4.9 && written("backTop").z() > top.z() + 0.5);
+    assertThat(written("pegPin").x()).isCloseTo(peg + 5, within(0.01));
+    // along its circle about the foot, as near as it comes to 4 mm above where it was
+    PointMm out = top.plus(new PointMm(0, 4)).minus(FOOT);
+    assertThat(written("backTop").distance(FOOT.plus(out.times(520 / out.length()))))
+        .isLessThan(0.01);
+    assertThat(hands.session().undoName()).contains("move backTop");
   }
 
   @Test

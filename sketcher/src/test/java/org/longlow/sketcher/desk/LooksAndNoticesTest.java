@@ -73,9 +73,10 @@ class LooksAndNoticesTest {
     Finding other =
         WREN.findings().stream().filter(f -> f.verdict() != Verdict.FAIL).findFirst().orElseThrow();
     assertThat(failing).isNotEmpty();
-    assertThat(Shown.marked(WREN, "")).containsExactlyInAnyOrderElementsOf(failing);
-    assertThat(Shown.marked(WREN, failing.get(0))).containsExactlyInAnyOrderElementsOf(failing);
-    List<String> picked = Shown.marked(WREN, other.id());
+    assertThat(BoardState.marked(WREN, "")).containsExactlyInAnyOrderElementsOf(failing);
+    assertThat(BoardState.marked(WREN, failing.get(0)))
+        .containsExactlyInAnyOrderElementsOf(failing);
+    List<String> picked = BoardState.marked(WREN, other.id());
     assertThat(picked).hasSize(failing.size() + 1);
     assertThat(picked.get(failing.size())).isEqualTo(other.id());
   }
@@ -84,7 +85,7 @@ class LooksAndNoticesTest {
   @Test
   void stepsAreThoseOfThePersonShown() {
     Studio studio = new Studio();
-    Shown shown =
+    BoardState shown =
         studio.draw(WREN.layout(), WREN, PictureOptions.PLAIN.withPerson("Tor"), "", false);
     assertThat(shown.steps()).isNotEmpty();
     for (Standing s : WREN.standings()) {
@@ -110,7 +111,7 @@ class LooksAndNoticesTest {
         PictureOptions.PLAIN
             .withPerson("Tor")
             .withStance(Optional.of(standing(Stance.Kind.LADEN).condition()));
-    Shown shown = studio.draw(WREN.layout(), WREN, on, "", false);
+    BoardState shown = studio.draw(WREN.layout(), WREN, on, "", false);
     assertThat(shown.standing()).contains(standing(Stance.Kind.LADEN));
     Study alone =
         new Study(other, WREN.placed(), WREN.shapes(), WREN.sittings(), List.of(), List.of());
@@ -207,5 +208,31 @@ class LooksAndNoticesTest {
     worker.ask(() -> done.add("late"));
     assertThat(worker.awaitEnd(10)).isTrue();
     assertThat(done).hasSize(3);
+  }
+
+  /** What waits at the end is dropped, and the thread keeps no program alive. */
+  @Test
+  void atTheEndOnlyTheJobThatRunsIsDone() throws InterruptedException {
+    CountDownLatch begun = new CountDownLatch(1);
+    CountDownLatch go = new CountDownLatch(1);
+    List<String> done = Collections.synchronizedList(new ArrayList<>());
+    LatestWins worker = new LatestWins("test");
+    worker.queue(
+        () -> {
+          done.add(Thread.currentThread().isDaemon() ? "daemon" : "none");
+          begun.countDown();
+          try {
+            go.await(10, TimeUnit.SECONDS);
+          } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+          }
+        });
+    assertThat(begun.await(10, TimeUnit.SECONDS)).isTrue();
+    worker.ask(() -> done.add("waits"));
+    worker.close();
+    assertThat(worker.awaitEnd(0)).as("it runs still").isFalse();
+    go.countDown();
+    assertThat(worker.awaitEnd(10)).isTrue();
+    assertThat(done).containsExactly("daemon");
   }
 }

@@ -15,6 +15,7 @@ import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.study.Study;
+import org.longlow.rider.words.Units;
 import org.longlow.sketcher.app.Ready;
 import org.longlow.sketcher.desk.PaperChoice.Kind;
 import org.longlow.svg.drawing.Mark;
@@ -181,5 +182,18 @@ class PaperWorkTest {
     settled();
     assertThat(work.words()).contains("of A0");
     assertThat(work.pages()).allMatch(p -> p.paper().name().equals("A0"));
+  }
+
+  @Test
+  void paperNobodyChoseIsWhatIsUsualWithTheUnits() {
+    PaperChoice inches = PaperChoice.FIRST.withUsualPaper(Units.MM, Units.IN);
+    assertThat(inches.paper()).isEqualTo("Letter");
+    assertThat(inches.wall()).isEqualTo("Tabloid");
+    assertThat(inches.withUsualPaper(Units.IN, Units.MM)).isEqualTo(PaperChoice.FIRST);
+    assertThat(inches.withPaper("A4").withUsualPaper(Units.IN, Units.IN).paper())
+        .as("what was chosen stays")
+        .isEqualTo("A4");
+    assertThat(inches.withPaper("roll 24 in").withUsualPaper(Units.IN, Units.MM).paper())
+        .isEqualTo("roll 24 in");
   }
 }

@@ -230,6 +230,41 @@ class PartPointsTest {
     assertThat(areaMm2()).isEqualTo(6000);
   }
 
+  /**
+   * A slot moves whole, or by one end and then grows; what it takes of the plate is told by area.
+   */
+  @Test
+  void aSlotMovesWholeOrByAnEnd() throws Exception {
+    open();
+    points.hole(HoleEdits.Sort.SLOT, new PointMm(450, 530), 5, Optional.of(12.0));
+    done();
+    double slot = areaMm2();
+    PointMm left = points.handles().get(4).at();
+    PointMm right = points.handles().get(5).at();
+    points.pick(4);
+    assertThat(points.takesHole()).isFalse();
+    points.turnWholeHoles();
+    assertThat(points.takesHole()).isTrue();
+    points.move(left.plus(new PointMm(-10, 6)), "");
+    assertThat(points.handles().get(5).at().distance(right.plus(new PointMm(-10, 6)))).isZero();
+    done();
+    assertThat(points.handles().get(4).at().distance(left.plus(new PointMm(-10, 6))))
+        .isLessThan(1e-9);
+    assertThat(points.handles().get(5).at().distance(right.plus(new PointMm(-10, 6))))
+        .isLessThan(1e-9);
+    assertThat(areaMm2()).isCloseTo(slot, within(1e-6));
+    points.pick(0);
+    assertThat(points.takesHole()).isFalse();
+    points.pick(4);
+    points.turnWholeHoles();
+    points.move(left.plus(new PointMm(-20, 6)), "");
+    done();
+    assertThat(points.handles().get(5).at().distance(right.plus(new PointMm(-10, 6))))
+        .isLessThan(1e-9);
+    // half as wide as the 12 mm asked, 10 mm longer and turned by nothing
+    assertThat(areaMm2()).isCloseTo(slot - 60, within(0.5));
+  }
+
   /** Near a pin a round hole is centred on it; a cut-out is not, and is three times as large. */
   @Test
   void holesGoToPinsAndCutOutsWhereTheyAreAsked() throws Exception {

@@ -14,18 +14,18 @@ class ShownFindingTest {
   private final Study study = Study.of(Demos.layout("heron"));
   private final Studio studio = new Studio();
 
-  private Shown shown(PictureOptions options, String finding) {
+  private BoardState shown(PictureOptions options, String finding) {
     return studio.draw(study.layout(), study, options, finding, false);
   }
 
   @Test
   void aPickedFindingSeatsWhomItIsAbout() {
     PictureOptions before = Looks.first(study.layout(), PictureOptions.PLAIN);
-    Shown first = shown(before, "");
+    BoardState first = shown(before, "");
     int passengers = 0;
     for (Finding f : study.findings()) {
       if (f.who().isPresent() && f.where().isPresent()) {
-        Shown then = shown(first.optionsFor(f.id(), before), f.id());
+        BoardState then = shown(first.optionsFor(f.id(), before), f.id());
         assertThat(then.isMarked(f.id())).as(f.id()).isTrue();
         assertThat(then.drawing().layers())
             .as(f.id())

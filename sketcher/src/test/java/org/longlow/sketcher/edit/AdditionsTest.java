@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.locationtech.jts.geom.Envelope;
+import org.longlow.constraints.document.Change;
 import org.longlow.constraints.document.Document;
 import org.longlow.constraints.document.Entries;
 import org.longlow.constraints.document.Form;
@@ -172,6 +173,9 @@ class AdditionsTest {
     assertThat(seats.parts().values().stream().flatMap(p -> p.seatOf().stream()).distinct())
         .containsExactly("rider", "pillion");
     assertThat(seats.parts()).hasSize(WREN.parts().size() + 3);
+    assertThat(person.seats()).as("no other seat").containsExactly("rider");
+    Layout two = Tried.of(seats, Additions.person(Sex.FEMALE));
+    assertThat(two.crew().get("woman").seats()).as("nobody's seat").containsExactly("pillion");
   }
 
   @Test
@@ -211,5 +215,56 @@ class AdditionsTest {
             layout, places, places, Map.of(), new Ground(PointMm.ORIGIN, new PointMm(1, 0)));
     Measuring m = Measuring.NOTHING.with(view.pin(from), false).with(view.pin(to), false);
     return Keeping.dimension(m, m.readings(view).get(0), view);
+  }
+
+  /** From (400, 700) to (650, 760): 257.1 mm, 13.5 degrees up. */
+  @Test
+  void aLimitBeginsAtFullTensAndFullDegrees() {
+    assertThat(from(Limit.Kind.DISTANCE)).isEqualTo("250 mm");
+    assertThat(from(Limit.Kind.ANGLE)).isEqualTo("13 deg");
+    assertThat(from(Limit.Kind.ABOVE)).isEqualTo("60 mm");
+    assertThat(from(Limit.Kind.HEIGHT)).isEqualTo("700 mm");
+    assertThat(from(Limit.Kind.MEASURE)).isEqualTo("820 mm");
+    Layout held = Edits.free("pegReach", false).applied(WREN);
+    assertThat(Tried.refusal(held, Additions.limit(Limit.Kind.MEASURE, loose(LOOSE))))
+        .contains("free one first");
+  }
+
+  private static String from(Limit.Kind kind) {
+    Layout after = Additions.limit(kind, loose(LOOSE)).applied(LOOSE);
+    return after.limits().get(kind.word()).from().orElseThrow().text();
+  }
+
+  @Test
+  void theSectionSeenOpenIsTheFirstThatIsNot() {
+    Layout two = WREN;
+    for (String part : List.of("tank", "headlamp")) {
+      Additions.Picked hinge = new Additions.Picked(List.of("tankPin"), List.of(part), NOW);
+      two = Additions.section(hinge).applied(two);
+    }
+    Layout one = Additions.stance(Stance.Kind.OPEN).applied(two);
+    assertThat(one.stances()).containsKey("section open").doesNotContainKey("section2 open");
+    Layout both = Additions.stance(Stance.Kind.OPEN).applied(one);
+    assertThat(both.stances().get("section2 open").section()).isEqualTo("section2");
+    assertThat(Tried.refusal(both, Additions.stance(Stance.Kind.OPEN))).contains("every section");
+  }
+
+  @Test
+  void somebodyNewSitsOnTheRidersSeatOrOnWhateverThereIs() {
+    Person woman = Additions.person(Sex.FEMALE).applied(WREN).crew().get("woman");
+    assertThat(woman.sex()).isEqualTo("female");
+    assertThat(woman.seats()).containsExactly("rider");
+    assertThat(Additions.person(Sex.MALE).applied(WREN).crew().get("man").sex()).isEqualTo("male");
+    Layout pair = Additions.seat(new PointMm(-150, 620)).applied(WREN);
+    assertThat(Additions.person(Sex.MALE).applied(pair).crew().get("man").seats())
+        .containsExactly("rider");
+    Layout behind = WREN;
+    for (String part : List.of("pan", "back", "grips", "pegs")) {
+      behind = Change.set(behind, "pillion", "parts", part, "seat");
+    }
+    assertThat(Additions.person(Sex.MALE).applied(behind).crew().get("man").seats())
+        .containsExactly("pillion");
+    Layout none = Change.set(WREN, Map.of(), "parts");
+    assertThat(Tried.refusal(none, Additions.person(Sex.MALE))).contains("add a pan first");
   }
 }

@@ -93,6 +93,21 @@ class BenchTest {
     assertThat(Bench.figure(0.46, Dim.NUMBER, Units.MM)).isEqualTo("0.46");
   }
 
+  private static String over(Layout layout, String measure, String text) {
+    Layout typed = Edits.set(new Target.OfMeasure(measure), text).applied(layout);
+    return typed.measures().get(measure).is().text();
+  }
+
+  @Test
+  void aBareNumberOverAMeasureIsOneOfWhatItMeasures() {
+    Layout inches = layout.withUnits(Units.IN);
+    assertThat(over(layout, "panLength", "410")).isEqualTo("410 mm");
+    assertThat(over(inches, "panLength", "16 1/8")).isEqualTo("16 1/8 in");
+    assertThat(over(inches, "rake", "27")).isEqualTo("27 deg");
+    Layout free = Edits.freeWithin("rake", "24", "").applied(layout);
+    assertThat(free.measures().get("rake").from().get().text()).isEqualTo("24 deg");
+  }
+
   @Test
   void typingNonsenseSaysWhatIsWrong() {
     assertThatThrownBy(() -> Edits.set(new Target.OfMeasure("rake"), "27 deg +").applied(layout))
@@ -118,13 +133,17 @@ class BenchTest {
         .findFirst();
   }
 
-  /** A file's bare 215 of a tie is 215 mm, 8.465 in; what is typed bare is inches, as typed. */
+  /**
+   * A file's bare 215 of a tie is 215 mm, 8.465 in, nearest to 8 7/16; what is typed bare is
+   * inches, as typed.
+   */
   @Test
   void bareNumbersOfTiesAndLimitsAreShownInTheUnitsOfTheLayoutAndKeptAsTyped() {
     Layout bare = Edits.set(new Target.OfTie("headPlace"), "215").applied(layout);
     bare = Edits.set(new Target.OfLimit("backLean", true), "15").applied(bare);
     Layout inches = bare.withUnits(Units.IN);
-    assertThat(text(inches, "pin:headBottom", new Target.OfTie("headPlace"))).isEqualTo("8.465 in");
+    assertThat(text(inches, "pin:headBottom", new Target.OfTie("headPlace")))
+        .isEqualTo("8 7/16 in");
     assertThat(inches.ties().get("headPlace").is().orElseThrow().text()).isEqualTo("215");
     assertThat(text(inches, "pin:backTop", new Target.OfLimit("backLean", true)))
         .as("degrees are degrees")

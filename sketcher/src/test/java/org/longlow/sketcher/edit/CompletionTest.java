@@ -32,7 +32,9 @@ class CompletionTest {
     assertThat(names("w")).contains("wheelbase");
     assertThat(names("PANL")).containsExactly("panLength");
     // what begins so comes before what only holds it
-    assertThat(names("pan").get(0)).startsWith("pan");
+    assertThat(names("re")).startsWith("rearRadius", "pegReach");
+    // and the shorter before the longer
+    assertThat(names("pan")).containsExactly("panSpan", "panLength");
     assertThat(names("length")).contains("panLength");
     assertThat(names("qqq")).isEmpty();
   }

@@ -24,6 +24,8 @@ import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.ShellPart;
+import org.longlow.constraints.layout.SolidPart;
 import org.longlow.constraints.layout.Vertex;
 
 /** Whole outlines offset and made symmetrical, against JTS and closed forms; new parts. */
@@ -214,6 +216,30 @@ class OutlineShapingTest {
         .isLessThan(0.002 * image.getLength());
   }
 
+  /** A slot and a cut-out of a half are there on both sides, and written out once it is whole. */
+  @Test
+  void holesOfAHalfHaveTheirImages() {
+    String holes =
+        "{\"hole\": \"slot\", \"from\": [30, 8], \"to\": [45, 8], \"width\": 4},"
+            + " {\"hole\": \"cut\", \"points\": [[60, 3], [72, 3], [65, 9]]}";
+    Layout half =
+        Plates.of(
+            "\"o\"",
+            "{\"points\": [[0, 0], [40, 30], [100, 0]], \"half\": true, \"holes\": ["
+                + holes
+                + "]}",
+            "");
+    Layout whole = after(half, OutlineShaping.whole("plate", places(half)));
+    assertThat(outline(whole).holes())
+        .extracting(hole -> hole.getClass().getSimpleName())
+        .containsExactly("Slot", "Slot", "Cut", "Cut");
+    assertThat(outline(whole).holes().get(0)).isEqualTo(outline(half).holes().get(0));
+    assertThat(area(whole).symDifference(area(half)).getArea()).isLessThan(0.5);
+    // 3000 without two slots of 15 by 4 with round ends and two triangles of 36
+    assertThat(area(whole).getArea()).isCloseTo(3000 - 2 * (60 + 4 * Math.PI + 36), within(0.3));
+    assertThat(((Polygon) area(whole)).getNumInteriorRing()).isEqualTo(4);
+  }
+
   @Test
   void halfABoxIsTheSameBox() {
     Layout box = Plates.points(BOX);
@@ -295,10 +321,16 @@ class OutlineShapingTest {
           after(before, NewPart.of(kind, name, List.of(at(100, 900), at(300, 900), at(250, 1000))));
       Part part = more.parts().get(name);
       assertThat(part.kind()).isEqualTo(kind);
+      boolean plate = List.of("bracket", "lever", "latch").contains(kind);
+      assertThat(part.base().spread().orElseThrow().left().text())
+          .isEqualTo(plate ? "2.5 mm" : "100 mm");
       assertThat(handles(more)).isEqualTo(handles(before));
       assertThat(Handle.of(more, places(more), name).stream().map(Handle::at).toList())
           .containsExactly(at(100, 900), at(300, 900), at(250, 1000));
     }
+    assertThat(NewPart.kinds())
+        .hasSize(SolidPart.Kind.values().length + ShellPart.Kind.values().length)
+        .contains("box", "bracket", "cowl");
     assertThat(NewPart.name(before, "plate")).isEqualTo("plate2");
     assertThatThrownBy(() -> NewPart.of("box", "b", List.of(at(0, 0), at(1, 0))).applied(before))
         .hasMessageContaining("at least 3 points, not 2");

@@ -68,6 +68,8 @@ class PhotoEditsTest {
     assertThat(PhotoEdits.unused(WREN, "@@.png")).isEqualTo("photo");
     assertThat(PhotoEdits.unused(WREN, "x".repeat(90) + ".png")).hasSize(40);
     assertThat(PhotoEdits.unused(put(), "side.png")).isEqualTo("side 2");
+    Layout two = PhotoEdits.put("side 2", "b.png", 9, 9, BOX).applied(put());
+    assertThat(PhotoEdits.unused(two, "side.png")).isEqualTo("side 3");
     for (String file : List.of("IMG_2041.JPG", "#-@engine & gearbox.png", "a\u00e9\u4e2d.png")) {
       String name = PhotoEdits.unused(WREN, file);
       assertThat(LayoutFaults.of(PhotoEdits.put(name, "a.png", 9, 9, BOX).applied(WREN))).isEmpty();
@@ -181,6 +183,7 @@ class PhotoEditsTest {
             .applied(squared);
     assertSoundAndReadBack(larger);
     assertThat(at(larger, 500, 2500).distance(kept)).isLessThan(0.01);
+    assertThat(at(larger, 3400, 2200).distance(kept.plus(new PointMm(1500, 0)))).isLessThan(0.01);
     assertThat(at(larger, 600, 400).distance(kept.plus(new PointMm(0, 750)))).isLessThan(0.01);
     List<Pixel> wrong = List.of(corners.get(0), corners.get(2), corners.get(1), corners.get(3));
     assertThat(
@@ -219,6 +222,23 @@ class PhotoEditsTest {
     assertThat(at(moved, 123, 456).distance(before.inMachine(pixel).orElseThrow().plus(by)))
         .isLessThan(0.001);
     assertSoundAndReadBack(moved);
+  }
+
+  @Test
+  void aPhotoOfAPartThatIsTurnedIsLevelledToo() {
+    Layout turned =
+        org.longlow.constraints.document.Change.set(
+            put(),
+            org.longlow.constraints.formula.Formula.parse("20 deg"),
+            "parts",
+            "engine",
+            "frame",
+            "angle");
+    Layout layout = withPart(turned, put().photos().get("side"), "engine");
+    Layout level =
+        PhotoEdits.level("side", PLACES, new Pixel(0, 0), new Pixel(900, 700)).applied(layout);
+    assertThat(at(level, 900, 700).z()).isCloseTo(at(level, 0, 0).z(), within(0.01));
+    assertThat(at(level, 0, 0).distance(at(layout, 0, 0))).isLessThan(0.001);
   }
 
   private static Layout withPart(Layout layout, Photo p, String part) {
@@ -263,5 +283,52 @@ class PhotoEditsTest {
     assertSoundAndReadBack(layout);
     assertThatThrownBy(() -> PhotoEdits.moved("none", PLACES, PointMm.ORIGIN).applied(put()))
         .hasMessageContaining("no photo called none");
+  }
+
+  /** Its lower edge goes on to be as long: 1200 mm for the pixels between its two corners. */
+  @Test
+  void shownAsTakenItIsAsLargeAlongItsLowerEdgeAndTheCornerStays() {
+    List<Pixel> corners =
+        List.of(
+            new Pixel(500, 2500), new Pixel(3400, 2200), new Pixel(3300, 700), new Pixel(600, 400));
+    Layout squared = PhotoEdits.squared("side", PLACES, corners, "1.2 m", "600 mm").applied(put());
+    PointMm kept = at(squared, 500, 2500);
+    Layout taken = PhotoEdits.asTaken("side", PLACES).applied(squared);
+    assertSoundAndReadBack(taken);
+    assertThat(at(taken, 500, 2500).distance(kept)).isLessThan(0.01);
+    assertThat(at(taken, 3400, 2200).distance(kept)).isCloseTo(1200, within(0.01));
+    // as it was taken, 1000 pixels are everywhere the same: 1200 mm * 1000 / 2915.476
+    for (double down : new double[] {0, 2900}) {
+      assertThat(at(taken, 3000, down).distance(at(taken, 2000, down)))
+          .isCloseTo(411.60, within(0.01));
+    }
+    assertThatThrownBy(() -> PhotoEdits.asTaken("side", PLACES).applied(taken))
+        .isInstanceOf(OutOfRange.class)
+        .hasMessageContaining("as it was taken");
+    assertThatThrownBy(
+            () ->
+                PhotoEdits.scaled("side", PLACES, corners.get(0), corners.get(0), "1 m")
+                    .applied(squared))
+        .hasMessageContaining("further apart");
+    assertThatThrownBy(
+            () ->
+                PhotoEdits.level("side", PLACES, corners.get(0), new Pixel(500.4, 2500.4))
+                    .applied(squared))
+        .hasMessageContaining("further apart");
+    // the two long edges meet at about 10300 pixels to the right
+    assertThatThrownBy(
+            () ->
+                PhotoEdits.level("side", PLACES, corners.get(0), new Pixel(20000, 1500))
+                    .applied(squared))
+        .hasMessageContaining("beyond the horizon");
+  }
+
+  @Test
+  void theHistoryTellsWhatWasDone() {
+    assertThat(PhotoEdits.locked("side", true).name()).isEqualTo("lock photo side");
+    assertThat(PhotoEdits.locked("side", false).name()).isEqualTo("free photo side");
+    assertThat(PhotoEdits.hidden("side", true).name()).isEqualTo("hide photo side");
+    assertThat(PhotoEdits.hidden("side", false).name()).isEqualTo("show photo side");
+    assertThat(PhotoEdits.entry("side").group()).isEqualTo("photos");
   }
 }

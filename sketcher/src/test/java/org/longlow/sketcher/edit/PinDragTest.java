@@ -52,6 +52,22 @@ class PinDragTest {
     assertThat(after.pins().get("gripPin")).isEqualTo(WREN.layout().pins().get("gripPin"));
   }
 
+  /** Wren's back rest is written 1.2 mm shorter than its tie: no drag moved it. */
+  @Test
+  void whatDidNotMoveIsWrittenAsItWas() {
+    PinDrag held = PinDrag.of(WREN.placed(), "panRear").orElseThrow();
+    held.moveTo(new PointMm(400, 500));
+    assertThat(held.edit().applied(WREN.layout())).isEqualTo(WREN.layout());
+    PinDrag slides = PinDrag.of(WREN.placed(), "pegPin").orElseThrow();
+    PointMm peg = slides.begin();
+    slides.moveTo(peg.plus(new PointMm(0.1, 0)));
+    Layout after = slides.edit().applied(WREN.layout());
+    assertThat(after.pins().get("pegPin").x().evaluate(n -> 0))
+        .isCloseTo(peg.x() + 0.1, within(1e-6));
+    assertThat(after.measures().get("pegReach").is().evaluate(n -> 0))
+        .isCloseTo(820.1, within(1e-6));
+  }
+
   /** Drawn towards level it stops at 60 degrees from upright, and says which limit that is. */
   @Test
   void stopsAtALimit() {

@@ -39,6 +39,21 @@ class PointNamesTest {
     assertThat(PointEdits.smooth(second, false).name()).isEqualTo("corner at plate point 2");
   }
 
+  @Test
+  void editsOfHolesSayWhichTheyAre() {
+    Layout plate = Plates.points("[0, 0], [100, 0], [100, 60], [0, 60]");
+    assertThat(HoleEdits.add("plate", places(plate), HoleEdits.Sort.SLOT, at(450, 530), 9).name())
+        .isEqualTo("add slot to plate");
+    assertThat(HoleEdits.Sort.ROUND.words()).isEqualTo("round hole");
+    assertThat(HoleEdits.takeOut("plate", 0).name()).isEqualTo("take out hole 1 of plate");
+    assertThat(HoleEdits.shift("plate", 1, places(plate), at(1, 0)).name())
+        .isEqualTo("shift hole 2 of plate");
+    assertThat(HoleEdits.size("plate", 1, "8 mm").name()).isEqualTo("hole 2 of plate to 8 mm");
+    Handle first = handles(plate).get(0);
+    assertThat(first.at(at(3, 4)).at()).isEqualTo(at(3, 4));
+    assertThat(first.at(at(3, 4)).at(first.at())).isEqualTo(first);
+  }
+
   /** A point at 120, 60 in axes at 400, 500, both worked out. */
   @Test
   void onlyWhatAMoveChangesIsWrittenOver() {

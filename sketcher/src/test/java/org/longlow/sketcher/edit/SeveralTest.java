@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -19,6 +20,7 @@ import org.longlow.constraints.document.Entries.Entry;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Limit;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.place.Placer;
 import org.longlow.constraints.shape.PartShape;
@@ -27,6 +29,7 @@ import org.longlow.constraints.shape.Shapes;
 import org.longlow.demo.Demos;
 import org.longlow.rider.geom.OutOfRange;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.desk.Wren;
 
 /** Several things copied, turned round, moved, nailed, taken out. */
 class SeveralTest {
@@ -254,5 +257,65 @@ class SeveralTest {
         .isInstanceOf(OutOfRange.class);
     Map<String, String> names = new LinkedHashMap<>(Several.copies(WREN, List.of("pan", "back")));
     assertThat(new ArrayList<>(names.values())).containsExactly("pan2", "back2");
+  }
+
+  @Test
+  void manyThingsAreCalledByTheFirstTwo() {
+    assertThat(Several.called(List.of("a", "b", "c"))).isEqualTo("a, b, c");
+    assertThat(Several.called(List.of("a", "b", "c", "d", "e"))).isEqualTo("a, b and 3 more");
+    assertThat(Several.pins(WREN, List.of("anvil", "pan"))).containsExactly("panRear", "panFront");
+    assertThat(Mirror.line(WREN, List.of("pan", "back", "tank"))).isCloseTo(520, within(0.5));
+  }
+
+  @Test
+  void whatNamesItNoMoreIsTold() {
+    assertThat(Several.follows(WREN, List.of(new Entry("parts", "lowRail"))))
+        .isEqualTo("It is named no more by engine (parts).");
+    assertThat(
+            Several.follows(
+                WREN, List.of(new Entry("parts", "lowRail"), new Entry("parts", "tank"))))
+        .isEqualTo("They are named no more by engine (parts).");
+  }
+
+  @Test
+  void loosenedPinsStayAsTheyAreWritten() {
+    Places elsewhere = Drawn.places(WREN).withPins(Map.of("crank", new PointMm(1, 2)));
+    Layout loose = Several.nail(List.of("crank"), false, elsewhere).applied(WREN);
+    assertThat(loose.pins().get("crank").x()).isEqualTo(WREN.pins().get("crank").x());
+    assertThat(loose.pins().get("crank").nailed()).isFalse();
+    assertThat(Several.nail(List.of("crank"), false, elsewhere).name()).isEqualTo("loosen crank");
+  }
+
+  @Test
+  void limitsOfCopiedThingsAloneAreCopied() {
+    Map<String, Limit> limits = new LinkedHashMap<>(Wren.layout().limits());
+    limits.put("kneeRoom", limit(Limit.Kind.GAP, List.of(), List.of("pan", "back")));
+    limits.put("tankRoom", limit(Limit.Kind.GAP, List.of(), List.of("back", "tank")));
+    limits.put("inPan", limit(Limit.Kind.INSIDE, List.of("panRear"), List.of("engine")));
+    Layout layout = Change.set(WREN, limits, "limits");
+    Layout both = Several.duplicate(List.of("pan", "back"), STEP).applied(layout);
+    assertThat(both.limits().keySet())
+        .containsExactly("backLean", "kneeRoom", "tankRoom", "inPan", "backLean2", "kneeRoom2");
+    assertThat(both.limits().get("kneeRoom2").parts()).containsExactly("pan2", "back2");
+    assertThat(both.limits().get("backLean2").pins()).containsExactly("backLow2", "backTop2");
+    Layout pan = Several.duplicate(List.of("pan"), STEP).applied(layout);
+    assertThat(pan.limits()).isEqualTo(layout.limits());
+  }
+
+  private static Limit limit(Limit.Kind kind, List<String> pins, List<String> parts) {
+    Optional<Formula> from = Optional.of(Formula.parse("5 mm"));
+    return new Limit(kind, pins, parts, "", from, Optional.empty(), "");
+  }
+
+  @Test
+  void sectionsThatHoldNoneOfTheCopiedStayAsTheyAre() {
+    Layout heron = Demos.layout("heron");
+    Layout after = Several.duplicate(List.of("lid"), STEP).applied(heron);
+    int with = heron.sections().get("lid").parts().size();
+    assertThat(after.sections().get("lid").parts()).hasSize(with + 1).endsWith("lid2");
+    heron.sections().keySet().stream()
+        .filter(name -> !name.equals("lid"))
+        .forEach(
+            name -> assertThat(after.sections().get(name)).isEqualTo(heron.sections().get(name)));
   }
 }

@@ -13,6 +13,7 @@ import javafx.scene.paint.Color;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.document.Change;
+import org.longlow.constraints.layout.LampPart;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.TubePart;
 import org.longlow.rider.geom.PointMm;
@@ -105,6 +106,15 @@ class AddingWalkTest extends Walk {
       hands.press(KeyCode.SHORTCUT, KeyCode.Z);
     }
     assertThat(hands.layout()).isSameAs(before);
+  }
+
+  @Test
+  void enterTakesWhatIsCalledJustSo() {
+    take("plate");
+    hands.clickAt(hands.at(-200, 700));
+    assertThat(hands.desk().options().chosen()).as("not the plate lamp").startsWith("part:plate");
+    String name = hands.desk().options().chosen().substring("part:".length());
+    assertThat(((LampPart) hands.layout().parts().get(name)).type()).isEqualTo(LampPart.Kind.PLATE);
   }
 
   @Test

@@ -26,7 +26,7 @@ import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Photo;
 import org.longlow.constraints.layout.TubePart;
 import org.longlow.rider.geom.PointMm;
-import org.longlow.sketcher.desk.Shown;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.edit.NewPart;
 import org.longlow.sketcher.photo.PhotoPlace;
 import org.longlow.sketcher.photo.Pixel;
@@ -254,7 +254,7 @@ class ByHandWalkTest extends Walk {
   }
 
   private PointMm onPhoto(Pixel pixel) {
-    Shown shown = hands.shown();
+    BoardState shown = hands.shown();
     Photo photo = shown.layout().photos().values().iterator().next();
     return PhotoPlace.of(photo, shown.layout(), shown.places()).inMachine(pixel).orElseThrow();
   }

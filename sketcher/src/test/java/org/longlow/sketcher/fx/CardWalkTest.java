@@ -11,11 +11,12 @@ import javafx.scene.Node;
 import javafx.scene.control.ScrollBar;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
+import javafx.scene.layout.Region;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.longlow.demo.Demos;
 import org.longlow.rider.geom.PointMm;
-import org.longlow.sketcher.desk.Shown;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.edit.Edits;
 import org.longlow.sketcher.edit.Target;
 
@@ -98,7 +99,7 @@ class CardWalkTest extends Walk {
         () -> {
           List<Bounds> boxes = new ArrayList<>();
           Board board = hands.window().board();
-          for (Shown.Head head : hands.desk().shown().get().heads()) {
+          for (BoardState.Head head : hands.desk().shown().get().heads()) {
             double r = head.radiusMm() * board.frame().pxPerMm();
             double x = board.frame().screenX(head.at().x());
             double y = board.frame().screenY(head.at().z());
@@ -106,6 +107,72 @@ class CardWalkTest extends Walk {
           }
           return boxes;
         });
+  }
+
+  @Test
+  void atAnySizeOfLettersATicketLeavesBothWheelsToBeSeen() {
+    letters(200);
+    for (String subject : List.of("part:engine", "part:pan", "")) {
+      Hands.onFx(
+          () -> {
+            hands.desk().choose(subject);
+            return null;
+          });
+      hands.settle();
+      Bounds ticket = at(hands.node("bench-ticket", Node.class));
+      for (String wheel : List.of("part:frontWheel", "part:rearWheel")) {
+        Bounds seen =
+            Hands.onFx(
+                () -> {
+                  Board board = hands.window().board();
+                  Spots.Box box = board.boxOf(hands.desk().shown().get(), wheel);
+                  return board.localToScene(
+                      new BoundingBox(box.x(), box.y(), box.width(), box.height()));
+                });
+        assertThat(ticket.intersects(seen)).as(subject + " over " + wheel).isFalse();
+      }
+    }
+  }
+
+  @Test
+  void aScreenThatIsTooSmallScrollsOverTheWholeWindow() {
+    Hands.onFx(
+        () -> {
+          Region window = new Region();
+          assertThat(LonglowWindow.framed(window, 1000, 620)).isSameAs(window);
+          ScrollPane small = (ScrollPane) LonglowWindow.framed(window, 640, 480);
+          assertThat(small.getContent()).isSameAs(window);
+          assertThat(window.getMinWidth()).isEqualTo(1000);
+          assertThat(window.getMinHeight()).isEqualTo(620);
+          return null;
+        });
+  }
+
+  @Test
+  void aStepIsNamedInWholeWordsOrNotAtAll() {
+    String pin = hands.layout().pins().keySet().iterator().next();
+    boolean nailed = hands.layout().pins().get(pin).nailed();
+    Hands.onFx(
+        () -> {
+          hands.desk().edit(Edits.nail(pin, !nailed), new Target.OfPin(pin, true), "");
+          return null;
+        });
+    hands.settle();
+    String step = Hands.onFx(() -> hands.desk().session().get().undoName().orElseThrow());
+    List<String> beginnings = new ArrayList<>(List.of("Take back", "Take back: " + step));
+    for (int i = step.indexOf(' '); i > 0; i = step.indexOf(' ', i + 1)) {
+      beginnings.add("Take back: " + step.substring(0, i) + "\u2026");
+    }
+    for (int percent : new int[] {100, 125, 200}) {
+      letters(percent);
+      for (double wide : new double[] {1024, 1280}) {
+        size(wide, 800);
+        StepButton undo = hands.node("undo", StepButton.class);
+        assertThat(undo.getText()).as(percent + " %, " + wide).isIn(beginnings);
+        assertThat(undo.getTooltip().getText()).contains(step);
+        assertThat(Hands.onFx(() -> Shortened.in(undo.getParent()))).isEmpty();
+      }
+    }
   }
 
   @Test
@@ -160,7 +227,7 @@ class CardWalkTest extends Walk {
                     double wide = text.getLayoutBounds().getWidth();
                     PointMm at = new PointMm(board.frame().screenX(w.x()), 0);
                     double from = at.x() - w.anchor().along() * wide;
-                    if (from < Rule.WIDTH_PX || from + wide > board.getWidth()) {
+                    if (from < Rule.widthPx(letters) || from + wide > board.getWidth()) {
                       out.add(w.text() + " from " + from + " px");
                     }
                   });

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import javafx.geometry.Point2D;
+import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -108,6 +109,31 @@ class CushionWalkTest extends Walk {
               .localToScene(board.frame().screenX(board.machineBox().get().getMaxX()), 0)
               .getX();
         });
+  }
+
+  @Test
+  void whatIsRefusedMarksItsFieldAndIsSeen() {
+    hands.press(KeyCode.B);
+    Hands.onFx(
+        () -> {
+          hands.window().textSize().use(200);
+          return null;
+        });
+    hands.settle();
+    hands.typeInto("cushion-bench #field-pan-layer-1-support-factor", "1.05");
+    Node field = Hands.onFx(() -> pane().lookup("#field-pan-layer-1-support-factor"));
+    Node said = Hands.onFx(() -> pane().lookup("#trouble-pan-layer-1-support-factor"));
+    Node other = Hands.onFx(() -> pane().lookup("#field-pan-layer-1-density"));
+    assertThat(field.getPseudoClassStates()).extracting(Object::toString).contains("wrong");
+    assertThat(other.getPseudoClassStates()).extracting(Object::toString).doesNotContain("wrong");
+    Node slip = hands.node("cushion-ticket", Node.class);
+    assertThat(
+            Hands.onFx(
+                () ->
+                    slip.localToScene(slip.getLayoutBounds())
+                        .contains(said.localToScene(said.getLayoutBounds()))))
+        .as("with what is wrong of it")
+        .isTrue();
   }
 
   @Test

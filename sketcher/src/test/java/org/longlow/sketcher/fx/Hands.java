@@ -24,8 +24,8 @@ import javafx.stage.Stage;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.desk.Autosave;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
-import org.longlow.sketcher.desk.Shown;
 import org.testfx.api.FxToolkit;
 import org.testfx.util.WaitForAsyncUtils;
 
@@ -79,7 +79,7 @@ final class Hands {
     return onFx(() -> desk().session().get().layout());
   }
 
-  Shown shown() {
+  BoardState shown() {
     return onFx(() -> desk().shown().get());
   }
 

@@ -13,8 +13,8 @@ import org.junit.jupiter.api.Test;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.mend.Offer;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Mends;
-import org.longlow.sketcher.desk.Shown;
 import org.longlow.sketcher.desk.Wren;
 import org.longlow.sketcher.edit.Edits;
 import org.longlow.sketcher.edit.Target;
@@ -47,7 +47,7 @@ class MendWindowTest extends Walk {
     return mends().orElseThrow().offers();
   }
 
-  private static boolean fails(Shown shown) {
+  private static boolean fails(BoardState shown) {
     return shown.study().findings().stream()
         .anyMatch(f -> f.id().equals(KNEE) && f.verdict() == Verdict.FAIL);
   }

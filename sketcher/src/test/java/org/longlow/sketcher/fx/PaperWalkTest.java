@@ -85,6 +85,16 @@ class PaperWalkTest extends Walk {
     assertThat(files(into).keySet()).anyMatch(n -> n.contains("pan"));
   }
 
+  @Test
+  void anotherMachineIsOfferedAFolderOfItsOwn() {
+    hands.press(KeyCode.SHORTCUT, KeyCode.M).settle();
+    assertThat(hands.node("make-folder", TextField.class).getText()).endsWith("wren-made");
+    hands.press(KeyCode.ESCAPE).click("open").click("first-wheels");
+    hands.until("two wheels", () -> hands.layout().name().equals("mine"));
+    hands.settle().press(KeyCode.SHORTCUT, KeyCode.M).settle();
+    assertThat(hands.node("make-folder", TextField.class).getText()).endsWith("mine-made");
+  }
+
   /** Both before any answer can come back: that waits for the thread that this is done on. */
   private String tickAndWrite(CheckBox part, Path into) {
     return Hands.onFx(

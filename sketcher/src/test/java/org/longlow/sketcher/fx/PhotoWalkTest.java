@@ -24,8 +24,8 @@ import org.junit.jupiter.api.Test;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Photo;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.LayoutFile;
-import org.longlow.sketcher.desk.Shown;
 import org.longlow.sketcher.desk.Wren;
 import org.longlow.sketcher.photo.PhotoPlace;
 import org.longlow.sketcher.photo.Pixel;
@@ -75,7 +75,7 @@ class PhotoWalkTest extends Walk {
     return hands.layout().photos().values().iterator().next();
   }
 
-  private static PointMm machine(Shown shown, Pixel pixel) {
+  private static PointMm machine(BoardState shown, Pixel pixel) {
     Photo photo = shown.layout().photos().values().iterator().next();
     return PhotoPlace.of(photo, shown.layout(), shown.places()).inMachine(pixel).orElseThrow();
   }

@@ -27,6 +27,26 @@ class SpotsTest {
   }
 
   @Test
+  void aSlipGrowsAsFarAsItHidesNothingMore() {
+    Box room = new Box(0, 0, 1000, 600);
+    Box at = new Box(100, 200, 200, 100);
+    Box below = new Box(150, 420, 40, 100);
+    Box over = new Box(290, 20, 300, 90);
+    Box beside = new Box(301, 0, 100, 600);
+    assertThat(Spots.grown(at, 1000, room, null, busy(below, over, beside)))
+        .isEqualTo(new Box(100, 110, 200, 310));
+    assertThat(Spots.grown(at, 180, room, null, busy(below, over)))
+        .as("downwards first, no higher than it likes")
+        .isEqualTo(new Box(100, 200, 200, 180));
+    assertThat(Spots.grown(at, 1000, room, below, busy()))
+        .as("what is picked stays seen")
+        .isEqualTo(new Box(100, 0, 200, 420));
+    assertThat(Spots.grown(at, 1000, room, null, busy(new Box(150, 250, 10, 200))).bottom())
+        .as("of what it hides already it hides no more")
+        .isEqualTo(300);
+  }
+
+  @Test
   void theShapeIsTakenThatHidesLeast() {
     Box room = new Box(0, 0, 1000, 400);
     Box low = new Box(0, 160, 1000, 240);

@@ -30,14 +30,14 @@ class StringsTest {
   @Test
   void withNothingInItsWayItHangsStraightFromTheMiddle() {
     PointMm to = new PointMm(700, 340);
-    assertThat(Strings.of(TAG, to, List.of())).containsExactly(new PointMm(420, 30), to);
+    assertThat(Strings.of(TAG, to, List.of(), List.of())).containsExactly(new PointMm(420, 30), to);
   }
 
   /** From 420 to 590 it would run over the head; from farther left it would too. */
   @Test
   void itHangsFromAnotherSpotOfItsTagIfThatIsEnough() {
     PointMm to = new PointMm(700, 240);
-    List<PointMm> line = Strings.of(TAG, to, List.of(HEAD));
+    List<PointMm> line = Strings.of(TAG, to, List.of(HEAD), List.of());
     assertThat(over(List.of(new PointMm(420, 30), to), HEAD)).isTrue();
     assertThat(line).hasSize(2);
     assertThat(line.get(0).z()).isEqualTo(30);
@@ -50,7 +50,7 @@ class StringsTest {
     Spots.Box wide = new Spots.Box(250, 140, 340, 120);
     for (double x : new double[] {300, 540}) {
       PointMm to = new PointMm(x, 400);
-      List<PointMm> line = Strings.of(TAG, to, List.of(wide));
+      List<PointMm> line = Strings.of(TAG, to, List.of(wide), List.of());
       assertThat(line).hasSizeGreaterThan(2);
       assertThat(over(line, wide)).isFalse();
       assertThat(line.get(line.size() - 1)).isEqualTo(to);
@@ -61,8 +61,23 @@ class StringsTest {
   @Test
   void whatIsAboutTheHeadItselfHangsOnIt() {
     PointMm eye = new PointMm(520, 190);
-    assertThat(Strings.of(TAG, eye, List.of(HEAD)).get(1)).isEqualTo(eye);
-    assertThat(Strings.of(TAG, eye, List.of(HEAD))).hasSize(2);
+    assertThat(Strings.of(TAG, eye, List.of(HEAD), List.of()).get(1)).isEqualTo(eye);
+    assertThat(Strings.of(TAG, eye, List.of(HEAD), List.of())).hasSize(2);
+  }
+
+  /** Straight down from the middle of the tag it would run through the word. */
+  @Test
+  void whereItCanItRunsThroughNoWords() {
+    PointMm to = new PointMm(420, 400);
+    Spots.Box word = new Spots.Box(390, 200, 60, 16);
+    List<PointMm> line = Strings.of(TAG, to, List.of(), List.of(word));
+    assertThat(over(List.of(new PointMm(420, 30), to), word)).isTrue();
+    assertThat(over(line, word)).isFalse();
+    assertThat(line).hasSize(2);
+    // where every way runs through words it hangs as it would without them
+    Spots.Box wide = new Spots.Box(-1000, 200, 3000, 16);
+    assertThat(Strings.of(TAG, to, List.of(), List.of(wide)).get(0))
+        .isEqualTo(new PointMm(420, 30));
   }
 
   @Test

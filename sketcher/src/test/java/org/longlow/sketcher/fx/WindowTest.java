@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javafx.event.Event;
 import javafx.geometry.Point2D;
+import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -31,8 +32,8 @@ import org.longlow.constraints.stand.Standing;
 import org.longlow.demo.Demos;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.words.Units;
+import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.LayoutFile;
-import org.longlow.sketcher.desk.Shown;
 import org.longlow.sketcher.desk.Wren;
 import org.longlow.sketcher.edit.PinFreedom;
 import org.longlow.svg.drawing.Tone;
@@ -59,7 +60,7 @@ class WindowTest extends Walk {
     openOn(Wren.layout());
   }
 
-  private static Map<String, Verdict> verdicts(Shown shown) {
+  private static Map<String, Verdict> verdicts(BoardState shown) {
     return shown.study().findings().stream()
         .collect(Collectors.toMap(Finding::id, Finding::verdict, (a, b) -> a));
   }
@@ -283,6 +284,26 @@ class WindowTest extends Walk {
   }
 
   @Test
+  void theListOfFindingsStaysAwayOnceItIsPutAway() {
+    hands.click("machine-wren");
+    Node list = hands.node("findings-ticket", Node.class);
+    hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT3).settle();
+    assertThat(list.isVisible()).isTrue();
+    hands.press(KeyCode.ESCAPE).settle();
+    assertThat(list.isVisible()).isFalse();
+    Hands.onFx(
+        () -> {
+          hands.desk().chooseFinding(hands.shown().findings().get(0).id());
+          return null;
+        });
+    hands.settle();
+    assertThat(list.isVisible()).as("a finding picked is read there").isTrue();
+    hands.press(KeyCode.ESCAPE).settle();
+    hands.click("stance-full-bump").settle();
+    assertThat(list.isVisible()).as("what the card shows next").isFalse();
+  }
+
+  @Test
   void aSectionIsOpenedBySliderAndByHandAndStopsWhereItFirstComesTooClose() throws Exception {
     hands.abandon();
     begin(Demos.layout("heron"));
@@ -312,7 +333,7 @@ class WindowTest extends Walk {
     return Hands.onFx(() -> hands.desk().options().opening());
   }
 
-  private static double backLength(Shown shown) {
+  private static double backLength(BoardState shown) {
     return shown
         .study()
         .placed()
@@ -727,7 +748,8 @@ class WindowTest extends Walk {
   }
 
   private boolean noteIsWritten(Color card) {
-    Point2D corner = Hands.onFx(() -> hands.window().board().localToScreen(0, 0));
+    double tags = hands.node("tags", Tags.class).heightPx();
+    Point2D corner = Hands.onFx(() -> hands.window().board().localToScreen(0, tags));
     return hands.pixels(corner.add(32, 13), 58).stream().anyMatch(c -> far(c, card) > 0.3);
   }
 

@@ -22,6 +22,7 @@ import org.longlow.svg.drawing.Dimensions;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Layer;
 import org.longlow.svg.drawing.Mark;
+import org.longlow.svg.drawing.Planar;
 
 public class ElevationPictureTest {
 
@@ -64,6 +65,18 @@ public class ElevationPictureTest {
     scene.layout().pins().keySet().forEach(p -> assertThat(subjects).contains("pin:" + p));
     assertThat(subjects)
         .contains("person:Mara", "person:Tor", "finding:sight.Mara", "finding:sink.Mara.pan");
+  }
+
+  @Test
+  void whoeverBendsAFootFarUpCanBePicked() {
+    String far = "\"pegPin\":[\"1330 mm\",\"330 mm\"]";
+    for (String near : List.of("1230 mm\",\"330 mm", "1230 mm\",\"230 mm", "1330 mm\",\"450 mm")) {
+      Study bent = Study.of(Plover.layout(far, "\"pegPin\":[\"" + near + "\"]"));
+      Drawing drawing = ElevationPicture.of(bent, PictureOptions.PLAIN.withChosen("person:Mara"));
+      assertThat(boxOf(layer(drawing, "chosen"), "person:Mara").getHeight())
+          .as(near)
+          .isGreaterThan(800);
+    }
   }
 
   @Test
@@ -174,7 +187,9 @@ public class ElevationPictureTest {
   @Test
   void dimensionWordsNeverLieOnOneAnother() {
     for (double n : new double[] {5, 10, 20}) {
-      Layer layer = DimensionInk.layer(scene, n, true);
+      Layer layer =
+          DimensionInk.layer(
+              scene, ElevationPicture.of(scene, PictureOptions.PLAIN.withDenominator(n)), n, true);
       List<Mark.Words> words =
           layer.marks().stream()
               .filter(Mark.Words.class::isInstance)
@@ -189,6 +204,32 @@ public class ElevationPictureTest {
               .as("%s and %s at 1:%s", words.get(i).text(), words.get(j).text(), n)
               .isFalse();
         }
+      }
+    }
+  }
+
+  @Test
+  void noExtensionLineRunsThroughWhatIsWrittenOnTheMachine() {
+    for (double n : new double[] {5, 10, 20}) {
+      Drawing machine = ElevationPicture.of(scene, PictureOptions.PLAIN.withDenominator(n));
+      Layer layer = DimensionInk.layer(scene, machine, n, true);
+      List<Mark.Words> written =
+          layer.marks().stream()
+              .filter(Mark.Words.class::isInstance)
+              .map(Mark.Words.class::cast)
+              .filter(w -> w.text().startsWith("rake ") || w.text().startsWith("clear "))
+              .toList();
+      assertThat(written).hasSize(2);
+      for (Mark.Words words : written) {
+        Geometry box = Planar.rectangle(Labels.box(words, n));
+        assertThat(
+                layer.marks().stream()
+                    .filter(Mark.Shape.class::isInstance)
+                    .map(m -> ((Mark.Shape) m).geometry())
+                    .filter(g -> g.getDimension() == 1)
+                    .filter(g -> g.intersects(box)))
+            .as("%s at 1:%s", words.text(), n)
+            .isEmpty();
       }
     }
   }

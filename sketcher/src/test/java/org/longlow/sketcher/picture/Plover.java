@@ -18,9 +18,14 @@ public final class Plover {
 
   /** Returns the layout. */
   public static Layout layout() {
+    return layout("{", "{");
+  }
+
+  /** Returns the layout with something else in place of a text of its file. */
+  static Layout layout(String text, String other) {
     try (InputStream in = Plover.class.getResourceAsStream("plover.json")) {
-      String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-      ReadResult result = LayoutReader.read(text, Path.of("."));
+      String file = new String(in.readAllBytes(), StandardCharsets.UTF_8).replace(text, other);
+      ReadResult result = LayoutReader.read(file, Path.of("."));
       if (result instanceof ReadResult.Refused refused) {
         throw new IllegalStateException(refused.faults().toString());
       }

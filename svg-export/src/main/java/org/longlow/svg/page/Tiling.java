@@ -87,13 +87,6 @@ public record Tiling(
                 MOST_TILES));
   }
 
-  /** Returns whether some bounds at 1:1 take few enough sheets of paper with the usual margin. */
-  public static boolean serves(Envelope bounds, Paper paper) {
-    return refusal(
-            bounds, paper.widthMm() - 2 * MARGIN_MM, paper.heightMm() - 2 * MARGIN_MM, OVERLAP_MM)
-        .isEmpty();
-  }
-
   /** Returns the tiling of some bounds at 1:1 on sheets of paper with a margin all round. */
   public static Tiling of(Envelope bounds, Paper paper, double marginMm, double overlapMm) {
     if (!(marginMm >= 0)) {

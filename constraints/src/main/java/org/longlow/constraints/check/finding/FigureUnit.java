@@ -1,19 +1,19 @@
 package org.longlow.constraints.check.finding;
 
 import org.longlow.rider.words.Decimals;
-import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Units;
 
 /** Units of figures, and how a figure is said: the same in tables, window, report and sheets. */
 public enum FigureUnit {
-  MM("mm", Shown.LENGTH),
-  MM2("mm2", Shown.AREA),
+  MM("mm", FigureSort.LENGTH),
+  MM2("mm2", FigureSort.AREA),
   DEG("deg", "°", 1),
   /** Acceleration, in that of gravity. */
   G("g", " g", 2),
-  NEWTON("N", Shown.FORCE),
-  KG("kg", Shown.MASS),
-  KPA("kPa", Shown.PRESSURE),
+  NEWTON("N", FigureSort.FORCE),
+  KG("kg", FigureSort.MASS),
+  KPA("kPa", FigureSort.PRESSURE),
   /** Part of a whole, 0 to 1; said in per cent. */
   SHARE("share", " %", 1),
   COUNT("count", "", 0),
@@ -22,11 +22,11 @@ public enum FigureUnit {
   NONE("", "", 2);
 
   private final String word;
-  private final Shown shown;
+  private final FigureSort shown;
   private final String sign;
   private final int decimals;
 
-  FigureUnit(String word, Shown shown) {
+  FigureUnit(String word, FigureSort shown) {
     this(word, shown, "", 0);
   }
 
@@ -34,7 +34,7 @@ public enum FigureUnit {
     this(word, null, sign, decimals);
   }
 
-  FigureUnit(String word, Shown shown, String sign, int decimals) {
+  FigureUnit(String word, FigureSort shown, String sign, int decimals) {
     this.word = word;
     this.shown = shown;
     this.sign = sign;

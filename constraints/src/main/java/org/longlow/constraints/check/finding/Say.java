@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.words.Decimals;
-import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Words;
 
 /**
@@ -20,27 +20,27 @@ public final class Say {
 
   /** Returns a length. */
   public static Words mm(double value) {
-    return Words.figure(value, Shown.LENGTH);
+    return Words.figure(value, FigureSort.LENGTH);
   }
 
   /** Returns a length with its tenth also where that is nought. */
   public static Words tenths(double value) {
-    return Words.figure(value, Shown.LENGTH_IN_TENTHS);
+    return Words.figure(value, FigureSort.LENGTH_IN_TENTHS);
   }
 
   /** Returns a length said in whole millimetres. */
   public static Words wholeMm(double value) {
-    return Words.figure(value, Shown.WHOLE_LENGTH);
+    return Words.figure(value, FigureSort.WHOLE_LENGTH);
   }
 
   /** Returns a force in whole newtons. */
   public static Words newton(double value) {
-    return Words.figure(value, Shown.FORCE);
+    return Words.figure(value, FigureSort.FORCE);
   }
 
   /** Returns a mass. */
   public static Words kg(double value) {
-    return Words.figure(value, Shown.MASS);
+    return Words.figure(value, FigureSort.MASS);
   }
 
   public static String deg(double value) {
@@ -57,7 +57,7 @@ public final class Say {
 
   /** Returns a place by its distances along and up, such as {@code 560, 470 mm}. */
   public static Words place(PointMm at) {
-    return Words.of(Words.bare(at.x(), Shown.WHOLE_LENGTH), ", ", wholeMm(at.z()));
+    return Words.of(Words.bare(at.x(), FigureSort.WHOLE_LENGTH), ", ", wholeMm(at.z()));
   }
 
   /**

@@ -34,7 +34,7 @@ import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.pose.Posture;
 import org.longlow.rider.pose.Reach;
 import org.longlow.rider.pose.Sight;
-import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Words;
 
 /** What the rider sees of the road, and whether a foot reaches it. */
@@ -113,7 +113,7 @@ public final class SightFindings {
   }
 
   private static Words metres(double mm) {
-    return Double.isInfinite(mm) ? Words.of("nowhere") : Words.figure(mm, Shown.ROAD);
+    return Double.isInfinite(mm) ? Words.of("nowhere") : Words.figure(mm, FigureSort.ROAD);
   }
 
   /** Returns of each thing straight ahead the corner that hides most, in the road's axes. */

@@ -34,7 +34,7 @@ import org.longlow.constraints.stand.Wheels;
 import org.longlow.constraints.words.Progress;
 import org.longlow.rider.geom.Bracket;
 import org.longlow.rider.geom.PointMm;
-import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Words;
 
 /**
@@ -208,8 +208,8 @@ public final class LeanFindings {
     }
     return Say.format(
         " That lean is a turn of %s radius at %s, %.2f g sideways.",
-        Words.figure(1000 * EXAMPLE_RADIUS_M, Shown.ROAD),
-        Words.figure(3.6 * TurnLean.speedMs(idealRad, EXAMPLE_RADIUS_M), Shown.SPEED),
+        Words.figure(1000 * EXAMPLE_RADIUS_M, FigureSort.ROAD),
+        Words.figure(3.6 * TurnLean.speedMs(idealRad, EXAMPLE_RADIUS_M), FigureSort.SPEED),
         Math.tan(idealRad));
   }
 

@@ -19,7 +19,7 @@ import org.longlow.constraints.machine.chassis.Steering;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
 import org.longlow.rider.geom.PointMm;
-import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Words;
 
 /** Rake and trail as they come out, unladen and laden, against what machines on the road have. */
@@ -134,7 +134,7 @@ public final class SteeringFindings {
                 ? Say.format(
                     "; machines on the road have %s to %s: too little makes it nervous, too"
                         + " much heavy to turn",
-                    Words.bare(LEAST_MM, Shown.WHOLE_LENGTH), Say.wholeMm(MOST_MM))
+                    Words.bare(LEAST_MM, FigureSort.WHOLE_LENGTH), Say.wholeMm(MOST_MM))
                 : Words.NONE;
     return finding(
             TRAIL,

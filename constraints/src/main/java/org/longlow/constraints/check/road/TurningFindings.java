@@ -14,11 +14,13 @@ import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.machine.chassis.Steering;
 import org.longlow.constraints.machine.chassis.TurningCircle;
+import org.longlow.constraints.machine.chassis.Tyre;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
 import org.longlow.rider.geom.PointMm;
-import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Words;
 
 /** The circle that the machine turns on at full lock. */
@@ -31,9 +33,11 @@ public final class TurningFindings {
   private static final List<Basis> PLANE =
       List.of(
           Basis.model(
-              "rolling wheels of a machine that stands upright: tan of the turn on the ground = tan"
-                  + " of the lock x cos of the rake, circle = 2 x wheelbase / sin of the turn on"
-                  + " the ground; trail moving the contact, tyre slip and lean are left out"));
+              "rolling wheels of a machine whose frame stays upright: the front tyre, round across"
+                  + " its tread, turned about the steering axis and put back on the road, rolls"
+                  + " square to a line that meets the rear axle's in the middle of the circle;"
+                  + " tyre slip, lean, springs giving and what is outside the contact are left"
+                  + " out"));
 
   private TurningFindings() {}
 
@@ -51,28 +55,37 @@ public final class TurningFindings {
     double lock = wheels.drawn().value(wheels.layout().demands().limit(Demands.Key.LOCK));
     PointMm top = s.ground().toRoad(s.places().pin(wheels.fork().top()));
     PointMm bottom = s.ground().toRoad(s.places().pin(wheels.fork().bottom()));
+    PointMm axle = s.ground().toRoad(s.places().pin(wheels.front().axle()));
     double rake = Math.atan2(bottom.x() - top.x(), top.z() - bottom.z());
-    double wheelbase = s.ground().frontContact().distance(s.ground().rearContact());
-    if (!TurningCircle.isThere(rake, lock)) {
+    if (!Steering.takes(rake)) {
       return Optional.empty();
     }
-    TurningCircle circle = TurningCircle.of(wheelbase, rake, lock);
+    Tyre tyre = wheels.frontTyre();
+    TurningCircle.Straight straight =
+        new TurningCircle.Straight(
+            Steering.of(tyre.freeRadiusMm(), rake, axle, bottom),
+            tyre.sectionRadiusMm(),
+            wheels.rearTyre().freeRadiusMm(),
+            s.ground().wheelbaseMm());
+    return TurningCircle.of(straight, lock).map(c -> finding(c, lock, s));
+  }
+
+  private static Finding finding(TurningCircle circle, double lock, Standing s) {
     double across = 2 * circle.frontRadiusMm();
-    return Optional.of(
-        new Finding(
-                CIRCLE,
-                About.thing("turning circle", "turning"),
-                Optional.of(s.condition()),
-                Verdict.PASS,
-                Figures.only(across, FigureUnit.MM),
-                PLANE,
-                Say.format(
-                    "Turned the %s asked, upright and at a walk, the front wheel turns by %s on the"
-                        + " ground and runs on a circle %s across, the rear wheel on one of %s.",
-                    Say.deg(Math.toDegrees(lock)),
-                    Say.deg(Math.toDegrees(circle.onGroundRad())),
-                    Words.figure(across, Shown.CIRCLE),
-                    Words.figure(2 * circle.rearRadiusMm(), Shown.CIRCLE)))
-            .at(s.ground().frontContact()));
+    return new Finding(
+            CIRCLE,
+            About.thing("turning circle", "turning"),
+            Optional.of(s.condition()),
+            Verdict.PASS,
+            Figures.only(across, FigureUnit.MM),
+            PLANE,
+            Say.format(
+                "Turned the %s asked, upright and at a walk, the front wheel turns by %s on the"
+                    + " ground and runs on a circle %s across, the rear wheel on one of %s.",
+                Say.deg(Math.toDegrees(lock)),
+                Say.deg(Math.toDegrees(circle.onGroundRad())),
+                Words.figure(across, FigureSort.CIRCLE),
+                Words.figure(2 * circle.rearRadiusMm(), FigureSort.CIRCLE)))
+        .at(s.ground().frontContact());
   }
 }

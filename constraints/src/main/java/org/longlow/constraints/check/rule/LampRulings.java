@@ -15,7 +15,7 @@ import org.longlow.constraints.law.LampItem;
 import org.longlow.constraints.law.Row;
 import org.longlow.constraints.layout.LampPart;
 import org.longlow.constraints.words.Names;
-import org.longlow.rider.words.Shown;
+import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Words;
 
 /** The lamps of a machine against one row of the tables: number, colour, place, height, size. */
@@ -191,8 +191,8 @@ final class LampRulings {
             "%s: the lit area as drawn%s is %s, at least %s asked",
             lamp.part(),
             lamp.round() ? ", taken as round," : "",
-            Words.figure(lamp.areaMm2(), Shown.AREA),
-            Words.figure(row.least(), Shown.AREA)));
+            Words.figure(lamp.areaMm2(), FigureSort.AREA),
+            Words.figure(row.least(), FigureSort.AREA)));
   }
 
   private Ruling across() {

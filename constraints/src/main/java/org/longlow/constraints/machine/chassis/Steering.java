@@ -25,6 +25,11 @@ public record Steering(double radiusMm, double rakeRad, double offsetMm) {
     Values.finite("offset mm", offsetMm);
   }
 
+  /** Returns whether an axis of this rake is one to steer about. */
+  public static boolean takes(double rakeRad) {
+    return Math.abs(rakeRad) <= STEEPEST_RAD;
+  }
+
   /**
    * Returns the steering of a front end given by coordinates, whatever its kind.
    *

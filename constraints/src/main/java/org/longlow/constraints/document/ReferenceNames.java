@@ -11,9 +11,9 @@ import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Part;
 
 /** The names that references can have. */
-final class Known {
+final class ReferenceNames {
 
-  private Known() {}
+  private ReferenceNames() {}
 
   /** Returns what a reference to each target may say in {@code layout}. */
   static Map<Referent, Collection<String>> in(Layout layout) {

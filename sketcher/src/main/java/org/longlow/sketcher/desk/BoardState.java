@@ -37,7 +37,7 @@ import org.longlow.svg.drawing.Drawing;
  * @param movable names of the pins that can still move
  * @param live true while a pin is dragged or a slider moved, before the change is a step
  */
-public record Shown(
+public record BoardState(
     Layout layout,
     Study study,
     PictureOptions options,
@@ -51,7 +51,7 @@ public record Shown(
 
   private static final double UPRIGHT_RAD = 1e-3;
 
-  public Shown {
+  public BoardState {
     movable = Set.copyOf(movable);
   }
 

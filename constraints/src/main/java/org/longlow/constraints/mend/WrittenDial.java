@@ -16,7 +16,8 @@ import org.longlow.rider.words.Words;
  * @param path where it stands
  * @param written what it is now
  */
-record Quantity(Kind kind, String name, String label, List<String> path, Formula written, Grid grid)
+record WrittenDial(
+    Kind kind, String name, String label, List<String> path, Formula written, Grid grid)
     implements Dial {
 
   /** How a change is said. */

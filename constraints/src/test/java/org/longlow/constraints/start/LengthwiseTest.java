@@ -22,7 +22,7 @@ import org.longlow.constraints.start.SeatKit.Spots;
 import org.longlow.rider.geom.PointMm;
 
 /** Where things lie along a machine on which nobody sits yet, measured again as they are drawn. */
-class RoomTest {
+class LengthwiseTest {
 
   private static final GeometryFactory FACTORY = new GeometryFactory();
   private static final double SEAT_MM = 450;
@@ -39,15 +39,15 @@ class RoomTest {
     return new Answers.Builder().drive(drive).place(place);
   }
 
-  private static Room room(Brief brief, Tuning tuning) {
+  private static Lengthwise room(Brief brief, Tuning tuning) {
     Rolling rolling = new Rolling(brief);
     return room(brief, rolling, Cargo.of(brief, rolling), tuning);
   }
 
-  private static Room room(Brief brief, Rolling rolling, Cargo cargo, Tuning tuning) {
+  private static Lengthwise room(Brief brief, Rolling rolling, Cargo cargo, Tuning tuning) {
     SeatKit kit = new SeatKit(brief.on(Occupant.RIDER), brief.reclineDeg(), BACK_MM, 260, 225);
     Posed posed = new Posed(kit, SEAT_MM, 255, SPOTS, List.of(), 0, new PointMm(-400, 200));
-    return new Room(brief, rolling, cargo, posed, Optional.empty(), tuning);
+    return new Lengthwise(brief, rolling, cargo, posed, Optional.empty(), tuning);
   }
 
   static Stream<Arguments> rooms() {
@@ -75,7 +75,7 @@ class RoomTest {
   }
 
   /** The board of the back as it is drawn. */
-  private static LineString back(Room room, double byMm) {
+  private static LineString back(Lengthwise room, double byMm) {
     double lean = Math.toRadians(room.brief.reclineDeg());
     PointMm low = new PointMm(room.seatXMm - 22 + byMm, SEAT_MM + 50);
     return FACTORY.createLineString(
@@ -85,7 +85,7 @@ class RoomTest {
         });
   }
 
-  private static double fromBackMm(Room room, double x, double z, double byMm) {
+  private static double fromBackMm(Lengthwise room, double x, double z, double byMm) {
     return back(room, byMm).distance(FACTORY.createPoint(new Coordinate(x, z)));
   }
 
@@ -97,7 +97,7 @@ class RoomTest {
   @MethodSource("rooms")
   void theBackKeepsOffTheWheelAndWhatIsBehindIt(Answers answers, Tuning tuning) {
     Brief brief = Brief.of(answers);
-    Room room = room(brief, tuning);
+    Lengthwise room = room(brief, tuning);
     double radius = room.rolling.rear.freeRadiusMm();
     double behind = brief.reclineDeg() >= 26 ? 34 + Rails.STAY_MM / 2 : 12;
     double least = radius + 32 + behind + 8;
@@ -124,7 +124,7 @@ class RoomTest {
   @MethodSource("rooms")
   void theSeatIsAsFarBackAsItCanBe(Answers answers, Tuning tuning) {
     Brief brief = Brief.of(answers);
-    Room room = room(brief, Tuning.FIRST);
+    Lengthwise room = room(brief, Tuning.FIRST);
     double radius = room.rolling.rear.freeRadiusMm();
     double behind = brief.reclineDeg() >= 26 ? 34 + Rails.STAY_MM / 2 : 12;
     boolean wheel = fromBackMm(room, 0, radius + 50, -2) < radius + 32 + behind + 8;
@@ -142,7 +142,7 @@ class RoomTest {
     }
     assertThat(wheel || pivot || cargo).isTrue();
     // sent ahead, all goes with it
-    Room ahead = room(brief, tuning);
+    Lengthwise ahead = room(brief, tuning);
     assertThat(ahead.seatXMm).isCloseTo(room.seatXMm + tuning.seatAheadMm(), within(1e-9));
     assertThat(ahead.backKnotMm - room.backKnotMm).isCloseTo(tuning.seatAheadMm(), within(1e-9));
   }
@@ -152,7 +152,7 @@ class RoomTest {
   @MethodSource("rooms")
   void nothingLiesInWhatIsNextToIt(Answers answers, Tuning tuning) {
     Brief brief = Brief.of(answers);
-    Room room = room(brief, tuning);
+    Lengthwise room = room(brief, tuning);
     double underTo = room.underFromMm + Cargo.lengthMm(room.cargo.under());
     // rails of 28 mm, and of 32 at the front
     assertThat(room.underFromMm)
@@ -184,7 +184,7 @@ class RoomTest {
       for (double breadth : new double[] {180, 420}) {
         Brief brief =
             Brief.of(say(drive, Place.UNDER).box(new Box(400, 240, breadth, 50)).answers());
-        Room room = room(brief, Tuning.FIRST);
+        Lengthwise room = room(brief, Tuning.FIRST);
         boolean wide = breadth / 2 > room.rolling.railYMm - 14 - 4;
         assertThat(wide).isEqualTo(breadth == 420);
         if (wide) {
@@ -205,7 +205,8 @@ class RoomTest {
     assertThat(room(asked, Tuning.FIRST.withLonger(30)).wheelbaseMm).isEqualTo(1712);
     Brief free = Brief.of(say(Drive.MOTOR, Place.HUB).answers());
     Rolling rolling = new Rolling(free);
-    Room small = room(free, rolling, new Cargo(List.of(), List.of(), List.of()), Tuning.FIRST);
+    Lengthwise small =
+        room(free, rolling, new Cargo(List.of(), List.of(), List.of()), Tuning.FIRST);
     assertThat(small.leastWheelbaseMm).isLessThan(1500);
     assertThat(small.wheelbaseMm).isEqualTo(1500);
     // with nothing ahead the rails go on for 60
@@ -214,7 +215,7 @@ class RoomTest {
         .isBetween(small.floorKnotMm + 60 + steer, small.floorKnotMm + 70 + steer);
     Brief large =
         Brief.of(say(Drive.ENGINE, Place.BEFORE).box(new Box(700, 310, 320, 70)).answers());
-    Room needs = room(large, Tuning.FIRST.withLonger(40));
+    Lengthwise needs = room(large, Tuning.FIRST.withLonger(40));
     assertThat(needs.leastWheelbaseMm).isGreaterThan(1500);
     assertThat(needs.wheelbaseMm).isEqualTo(needs.leastWheelbaseMm + 40);
   }
@@ -225,7 +226,7 @@ class RoomTest {
   @ParameterizedTest
   @MethodSource("rooms")
   void theRailOfTheBackIsParallelToIt(Answers answers, Tuning tuning) {
-    Room room = room(Brief.of(answers), tuning);
+    Lengthwise room = room(Brief.of(answers), tuning);
     PointMm foot = room.backFoot();
     assertThat(foot.z()).isCloseTo(45, within(1e-9));
     PointMm at = room.of(foot);
@@ -245,7 +246,7 @@ class RoomTest {
   @ParameterizedTest
   @MethodSource("rooms")
   void whereRailsBendIsKnownBeforehand(Answers answers, Tuning tuning) {
-    Room room = room(Brief.of(answers), Tuning.FIRST);
+    Lengthwise room = room(Brief.of(answers), Tuning.FIRST);
     double bend = Rails.seatBendFromPanMm(room.brief, room.posed.kit(), room.rolling, room.cargo);
     assertThat(bend).isGreaterThanOrEqualTo(room.floorKnotMm - room.seatXMm - 42 - 1e-9);
     assertThat(bend).isGreaterThanOrEqualTo(330 - 42);
@@ -254,7 +255,7 @@ class RoomTest {
   /** Narrow and long, nothing behind: the row begins at the pivot, 60 mm behind the seat. */
   @Test
   void railsBendAheadOfALongRow() {
-    Room engine =
+    Lengthwise engine =
         room(
             Brief.of(say(Drive.ENGINE, Place.UNDER).box(new Box(560, 200, 320, 50)).answers()),
             Tuning.FIRST);

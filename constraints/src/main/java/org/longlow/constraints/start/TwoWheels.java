@@ -12,7 +12,7 @@ import org.longlow.constraints.start.Parts.Base;
 import org.longlow.rider.geom.PointMm;
 
 /** Stands two wheels on the ground; all else is measured from where they stand. */
-final class Wheels {
+final class TwoWheels {
 
   /** What a card holds between its wheels until somebody says more, mm: a middling length. */
   private static final double WHEELBASE_MM = 1600;
@@ -25,7 +25,7 @@ final class Wheels {
   private final Brief brief;
   private final Draft draft;
 
-  Wheels(Brief brief, Draft draft) {
+  TwoWheels(Brief brief, Draft draft) {
     this.brief = brief;
     this.draft = draft;
   }
@@ -34,7 +34,7 @@ final class Wheels {
   static Layout alone(Answers answers, Optional<String> name) {
     Brief brief = Brief.of(answers);
     Draft draft = new Draft();
-    new Wheels(brief, draft)
+    new TwoWheels(brief, draft)
         .draw(Double.isNaN(brief.wheelbaseMm()) ? WHEELBASE_MM : brief.wheelbaseMm());
     String called = name.orElse(NAME);
     return draft.layout(called, called + ", two wheels to begin with", List.of(), brief.law());

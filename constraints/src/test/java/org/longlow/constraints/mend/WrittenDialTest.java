@@ -9,7 +9,7 @@ import org.longlow.constraints.formula.Formula;
 import org.longlow.rider.words.Units;
 
 /** A change is said as what it does: more leave or less of it, by how much and to what. */
-class QuantityTest {
+class WrittenDialTest {
 
   @ParameterizedTest
   @CsvSource({
@@ -21,9 +21,9 @@ class QuantityTest {
     "TO, 12, let seatHeight go up to 784 mm",
     "TO, -12, keep seatHeight at 760 mm or less"
   })
-  void theWordsFollowTheChange(Quantity.Kind kind, int steps, String words) {
-    Quantity quantity =
-        new Quantity(
+  void theWordsFollowTheChange(WrittenDial.Kind kind, int steps, String words) {
+    WrittenDial quantity =
+        new WrittenDial(
             kind,
             "seatHeight",
             "",

@@ -4,6 +4,7 @@ import static org.longlow.constraints.start.Draft.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Pin;
 import org.longlow.constraints.layout.SolidPart;
@@ -16,7 +17,7 @@ import org.longlow.constraints.start.Parts.Base;
 import org.longlow.rider.geom.PointMm;
 
 /** Draws the drive, what feeds it, and the exhaust of an engine. */
-final class Loading {
+final class DriveParts {
 
   private static final double PIPE_MM = 40;
   private static final double PIPE_Y_MM = -60;
@@ -24,10 +25,10 @@ final class Loading {
   private static final double SILENCER_DOWN_MM = 34;
   private static final double LEAN_SPARE_MM = 32;
 
-  private final Room room;
+  private final Lengthwise room;
   private final Draft draft;
 
-  Loading(Room room, Draft draft) {
+  DriveParts(Lengthwise room, Draft draft) {
     this.room = room;
     this.draft = draft;
   }
@@ -70,12 +71,20 @@ final class Loading {
     double h = item.heightMm();
     switch (item.kind()) {
       case ENGINE -> {
-        draft.part(Parts.solid(base, item.kind(), pin, engine(l, h)));
-        exhaust(x + l, h);
+        At[] corners = traced().orElseGet(() -> engine(l, h));
+        draft.part(Parts.solid(base, item.kind(), pin, corners));
+        exhaust(l, h);
       }
-      case MOTOR -> draft.part(Parts.solid(base, item.kind(), pin, motor(l, h)));
+      case MOTOR -> {
+        At[] corners = traced().orElseGet(() -> motor(l, h));
+        draft.part(Parts.solid(base, item.kind(), pin, corners));
+      }
       default -> draft.part(Parts.box(base, item.kind(), pin, l, h));
     }
+  }
+
+  private Optional<At[]> traced() {
+    return room.brief.tracing().map(Tracing::drawn);
   }
 
   /** A crankcase with its gearbox behind and a cylinder leaning forward, all of the box. */
@@ -135,12 +144,12 @@ final class Loading {
   }
 
   /** Out at the front, down, and back under everything to a silencer low on the right. */
-  private void exhaust(double frontX, double height) {
+  private void exhaust(double l, double height) {
     PointMm pivot = room.rolling.pivot;
     double portUp = Math.rint(0.42 * height);
     String front = "engineAhead + ";
-    double l = frontX - draft.at("engineLow").x();
-    nailed("exPort", front + text(l - 6), portUp);
+    double port = room.brief.tracing().map(t -> Math.rint(t.frontMm(portUp))).orElse(l);
+    nailed("exPort", front + text(port - 6), portUp);
     nailed("exKnee", front + text(l + 32), portUp - 12);
     draft.nailed("exLow", front + text(l + 26), "floorHeight - 30 mm");
     draft.nailed("exTail", text(pivot.x() + 42), "floorHeight - 30 mm");

@@ -15,7 +15,7 @@ import org.longlow.constraints.start.Parts.Base;
 import org.longlow.rider.geom.PointMm;
 
 /** Draws the rider's seat, the boards for the feet, and the bars up to the grips. */
-final class Seating {
+final class RiderPlace {
 
   /** The tube of the bars runs so far inside of the middle of the grips, mm. */
   static final double BAR_IN_MM = 40;
@@ -39,10 +39,10 @@ final class Seating {
 
   private static final GeometryFactory FACTORY = new GeometryFactory();
 
-  private final Room room;
+  private final Lengthwise room;
   private final Draft draft;
 
-  Seating(Room room, Draft draft) {
+  RiderPlace(Lengthwise room, Draft draft) {
     this.room = room;
     this.draft = draft;
   }

@@ -4,7 +4,7 @@ package org.longlow.rider.words;
  * Sorts of figures that people read, with how they are said in each units. Values are in the first
  * unit of each sort, those used everywhere inside.
  */
-public enum Shown {
+public enum FigureSort {
   /** A length in mm. */
   LENGTH(" mm", 1),
   /** A length in mm that is said in whole ones. */
@@ -17,22 +17,22 @@ public enum Shown {
   CIRCLE(" m", 2, 1e-3, " ft", 1, 1 / 304.8),
   /** An area in mm². */
   AREA(" mm2", 0, 1, " in2", 2, 1 / (25.4 * 25.4)),
-  MASS(" kg", 1, 1, " lb", 1, 1 / Shown.POUND_KG),
-  WHOLE_MASS(" kg", 0, 1, " lb", 0, 1 / Shown.POUND_KG),
+  MASS(" kg", 1, 1, " lb", 1, 1 / FigureSort.POUND_KG),
+  WHOLE_MASS(" kg", 0, 1, " lb", 0, 1 / FigureSort.POUND_KG),
   /** A mass that is said with its tenth, also where that is nought. */
-  MASS_IN_TENTHS(" kg", 1, 1, " lb", 1, 1 / Shown.POUND_KG),
+  MASS_IN_TENTHS(" kg", 1, 1, " lb", 1, 1 / FigureSort.POUND_KG),
   /** A mass that is said with both hundredths. */
-  MASS_IN_HUNDREDTHS(" kg", 2, 1, " lb", 2, 1 / Shown.POUND_KG),
+  MASS_IN_HUNDREDTHS(" kg", 2, 1, " lb", 2, 1 / FigureSort.POUND_KG),
   /** A force in N. */
-  FORCE(" N", 0, 1, " lbf", 1, 1 / Shown.POUND_N),
+  FORCE(" N", 0, 1, " lbf", 1, 1 / FigureSort.POUND_N),
   /** A pressure in kPa. */
-  PRESSURE(" kPa", 1, 1, " psi", 2, 25.4 * 25.4 / 1000 / Shown.POUND_N),
+  PRESSURE(" kPa", 1, 1, " psi", 2, 25.4 * 25.4 / 1000 / FigureSort.POUND_N),
   /** A rate of a spring in N/mm. */
-  RATE(" N/mm", 1, 1, " lbf/in", 1, 25.4 / Shown.POUND_N),
+  RATE(" N/mm", 1, 1, " lbf/in", 1, 25.4 / FigureSort.POUND_N),
   /** A density in kg/m³. */
-  DENSITY(" kg/m^3", 1, 1, " lb/ft^3", 2, 0.3048 * 0.3048 * 0.3048 / Shown.POUND_KG),
+  DENSITY(" kg/m^3", 1, 1, " lb/ft^3", 2, 0.3048 * 0.3048 * 0.3048 / FigureSort.POUND_KG),
   /** A moment in N mm, said in N m. */
-  MOMENT(" N m", 0, 1e-3, " lbf ft", 0, 1 / (304.8 * Shown.POUND_N)),
+  MOMENT(" N m", 0, 1e-3, " lbf ft", 0, 1 / (304.8 * FigureSort.POUND_N)),
   /** A speed in km/h. */
   SPEED(" km/h", 0, 1, " mph", 0, 1 / 1.609344);
 
@@ -49,11 +49,11 @@ public enum Shown {
   final int inchDecimals;
   final double inchFactor;
 
-  Shown(String metric, int decimals) {
+  FigureSort(String metric, int decimals) {
     this(metric, decimals, 1, "", 0, Double.NaN);
   }
 
-  Shown(
+  FigureSort(
       String metric,
       int metricDecimals,
       double metricFactor,

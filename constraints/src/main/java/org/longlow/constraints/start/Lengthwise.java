@@ -2,12 +2,11 @@ package org.longlow.constraints.start;
 
 import java.util.Optional;
 import java.util.Set;
-import org.longlow.constraints.layout.SolidPart;
 import org.longlow.constraints.start.SeatKit.Spots;
 import org.longlow.rider.geom.PointMm;
 
 /** Where everything is along the machine, mm ahead of the rear contact point. */
-final class Room {
+final class Lengthwise {
 
   /** Room for the front wheel to turn to full lock, from its tyre to the rails behind it, mm. */
   static final double STEER_ROOM_MM = 90;
@@ -45,7 +44,7 @@ final class Room {
   final double wheelbaseMm;
   final double floorFrontMm;
 
-  Room(
+  Lengthwise(
       Brief brief,
       Rolling rolling,
       Cargo cargo,
@@ -116,11 +115,8 @@ final class Room {
         .allMatch(
             item -> {
               double top = Rails.DECK_MM + item.heightMm();
-              // of an engine the cylinder stands high, the gearbox behind it does not
-              double rear =
-                  item.kind() == SolidPart.Kind.ENGINE ? Cargo.LOW_SHARE * item.lengthMm() : 0;
               return behindBackMm(seatX, new PointMm(behindFromMm + item.lengthMm(), top)) >= off
-                  && behindBackMm(seatX, new PointMm(behindFromMm + rear, top)) >= off;
+                  && behindBackMm(seatX, new PointMm(behindFromMm + item.lowMm(), top)) >= off;
             });
   }
 

@@ -14,19 +14,19 @@ import org.longlow.constraints.check.finding.WorstFirst;
  * @param met whether the finding is mended
  * @param margin how far it is inside its limit, NaN where that is unknown
  */
-record Reading(boolean holds, boolean met, double margin) {
+record Outcome(boolean holds, boolean met, double margin) {
 
   /** The machine cannot be so. */
-  static final Reading CANNOT_BE = new Reading(false, false, Double.NaN);
+  static final Outcome CANNOT_BE = new Outcome(false, false, Double.NaN);
 
   /** Reads what has become of {@code before} among the findings of a machine that holds. */
-  static Reading of(Finding before, List<Finding> findings) {
+  static Outcome of(Finding before, List<Finding> findings) {
     return among(findings, before.id())
-        .map(f -> new Reading(true, mends(before, f), f.margin()))
+        .map(f -> new Outcome(true, mends(before, f), f.margin()))
         // what came too close is no longer listed when it is far away
         .orElseGet(
             () ->
-                new Reading(
+                new Outcome(
                     true,
                     before.group() == FindingGroup.GAPS || before.group() == FindingGroup.OPENING,
                     Double.NaN));

@@ -1,0 +1,103 @@
+package org.longlow.sketcher.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Occupant;
+import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.stand.Condition;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.stand.Travel;
+import org.longlow.constraints.study.Study;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.picture.Moved;
+import org.longlow.sketcher.picture.PictureOptions;
+
+/** The stance that the machine is seen in, whatever moved it there, and the heads on it. */
+class BoardStateTest {
+
+  private static final Layout LAYOUT = Wren.layout();
+  private static final Study WREN = Study.of(LAYOUT);
+  private static final Condition BUMP = Condition.empty(Stance.Kind.FULL_BUMP);
+
+  private static final Standing LADEN =
+      WREN.standings().stream()
+          .filter(s -> s.kind() == Stance.Kind.LADEN)
+          .filter(s -> s.condition().aboard().get(0).person().equals("Mara"))
+          .findFirst()
+          .orElseThrow();
+
+  private static BoardState shown(Optional<Condition> stance, Moved moved) {
+    PictureOptions options =
+        PictureOptions.PLAIN
+            .withPerson("Mara")
+            .withStance(stance)
+            .withMoved(Optional.ofNullable(moved));
+    return new Studio().draw(LAYOUT, WREN, options, "", false);
+  }
+
+  private static Optional<Condition> stance(Travel travel) {
+    return shown(Optional.of(LADEN.condition()), new Moved.ByHand(travel)).stance();
+  }
+
+  @Test
+  void wheelsPutWhereAStanceHasThemShowThatStance() {
+    Standing bump = WREN.standing(BUMP).orElseThrow();
+    Travel laden = Travel.of(LADEN);
+    assertThat(shown(Optional.of(BUMP), null).stance()).contains(BUMP);
+    assertThat(stance(laden)).contains(LADEN.condition());
+    assertThat(stance(Travel.of(bump))).contains(BUMP);
+    assertThat(stance(new Travel(laden.frontMm() + 0.04, laden.rearMm() - 0.04)))
+        .contains(LADEN.condition());
+    assertThat(stance(new Travel(laden.frontMm() + 0.06, laden.rearMm()))).isEmpty();
+    assertThat(stance(new Travel(laden.frontMm(), laden.rearMm() - 0.06))).isEmpty();
+  }
+
+  @Test
+  void aMachineThatLeansIsSeenInNoStance() {
+    Optional<Condition> laden = Optional.of(LADEN.condition());
+    assertThat(shown(laden, new Moved.ByTurn(0.2)).stance()).isEmpty();
+    assertThat(shown(laden, new Moved.ByTurn(-0.2)).stance()).isEmpty();
+    assertThat(shown(laden, new Moved.ByTurn(-0.0005)).stance()).isEqualTo(laden);
+  }
+
+  /** The head keeps its distance from the grips, which it moves with. */
+  @Test
+  void headsAreWhereTheyAreOnTheDrawing() {
+    BoardState shown = shown(Optional.of(BUMP), null);
+    assertThat(shown(Optional.of(LADEN.condition()), null).heads())
+        .singleElement()
+        .satisfies(
+            head -> {
+              PointMm centre =
+                  WREN.sitting("Mara", Occupant.RIDER)
+                      .orElseThrow()
+                      .posture()
+                      .orElseThrow()
+                      .headCentre();
+              PointMm grip = WREN.placed().places().pin("gripPin");
+              PointMm drawn = shown(Optional.of(LADEN.condition()), null).onDrawing("gripPin");
+              assertThat(head.at().distance(drawn)).isCloseTo(centre.distance(grip), within(1e-6));
+              assertThat(head.at().z()).isGreaterThan(drawn.z());
+              assertThat(head.radiusMm()).isBetween(100.0, 180.0);
+            });
+    assertThat(shown.places()).isEqualTo(WREN.standing(BUMP).orElseThrow().places());
+  }
+
+  @Test
+  void withoutAStanceItStandsAsItIsDrawn() {
+    Study alone =
+        new Study(LAYOUT, WREN.placed(), WREN.shapes(), WREN.sittings(), List.of(), List.of());
+    BoardState drawn = new Studio().draw(LAYOUT, alone, PictureOptions.PLAIN, "", false);
+    assertThat(drawn.stance()).isEmpty();
+    assertThat(drawn.places()).isEqualTo(WREN.placed().places());
+    assertThat(drawn.shapes()).isEqualTo(WREN.shapes());
+    // both tyres are 300 mm in radius, and both axles are drawn at 300 mm
+    assertThat(drawn.onDrawing("frontAxle").z()).isCloseTo(300, within(1e-6));
+    assertThat(drawn.onDrawing("rearAxle").z()).isCloseTo(300, within(1e-6));
+  }
+}

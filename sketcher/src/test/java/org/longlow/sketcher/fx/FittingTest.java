@@ -1,0 +1,97 @@
+package org.longlow.sketcher.fx;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.longlow.svg.drawing.Anchor;
+import org.longlow.svg.drawing.Drawing;
+import org.longlow.svg.drawing.Layer;
+import org.longlow.svg.drawing.Mark;
+import org.longlow.svg.drawing.Planar;
+import org.longlow.svg.drawing.Style;
+import org.longlow.svg.drawing.Tone;
+
+/** A machine of 2000 x 1000 mm fitted into cards of several shapes, worked out by hand. */
+class FittingTest {
+
+  private static final double MARGIN = 34;
+
+  private static final Mark MACHINE =
+      new Mark.Shape("part:frame", Planar.rectangle(0, 0, 2000, 1000), Style.area(Tone.WOOD, 1));
+
+  private static Drawing drawing(Mark... names) {
+    return new Drawing(
+        "machine",
+        List.of(
+            new Layer("frame", "Frame", List.of(MACHINE)),
+            new Layer("names", "Names", List.of(names))));
+  }
+
+  private static ViewFrame fitted(double wide, double high, double letters, Mark... names) {
+    return Fitting.of(drawing(names), new Spots.Box(0, 0, wide, high), MARGIN, letters);
+  }
+
+  /** 568 px of width are to 268 px of height as the machine is, so nothing is left over. */
+  @Test
+  void aMachineThatFillsTheCardLiesInItsMiddle() {
+    ViewFrame frame = fitted(636, 568, 1);
+    assertThat(frame.pxPerMm()).isCloseTo(568.0 / 2000, within(1e-9));
+    assertThat(frame.screenX(1000)).isCloseTo(318, within(1e-9));
+    ViewFrame filled = fitted(2 * (568 - 68) + 68, 568, 1);
+    assertThat(filled.screenY(500)).isCloseTo(284, within(1e-9));
+  }
+
+  @Test
+  void onAWideCardTheRoomForATicketIsAtTheRight() {
+    ViewFrame frame = fitted(2000, 568, 1);
+    assertThat(frame.pxPerMm()).as("as high as the card").isCloseTo(0.5, within(1e-9));
+    assertThat(frame.screenX(0)).isCloseTo(MARGIN, within(1e-9));
+    assertThat(2000 - frame.screenX(2000)).isGreaterThan(TicketSpot.leastWidePx(1));
+  }
+
+  @Test
+  void onAHighCardTheRoomForATicketIsAtTheTop() {
+    ViewFrame frame = fitted(868, 1200, 1);
+    assertThat(frame.screenY(0)).as("the road is low").isCloseTo(1200 - MARGIN, within(1e-9));
+    assertThat(frame.screenY(1000)).isGreaterThan(TicketSpot.leastHighPx(1));
+  }
+
+  /** A tenth of its size is worth a ticket beside it, a third is not. */
+  @Test
+  void itGivesUpALittleOfItsSizeForATicketNotMuch() {
+    double ticket = TicketSpot.leastWidePx(1);
+    double whole = 1000 + 2 * MARGIN;
+    assertThat(fitted(whole + ticket - 100, 500 + 2 * MARGIN, 1).pxPerMm())
+        .isCloseTo(0.45, within(1e-9));
+    ViewFrame large = fitted(whole + ticket - 300, 500 + 2 * MARGIN, 1);
+    assertThat(large.pxPerMm()).isCloseTo(0.5 - Math.max(0, (300 - ticket) / 2000), within(1e-9));
+  }
+
+  @Test
+  void namesAreSeenWhereverTheyStand() {
+    for (double letters : new double[] {1, 2}) {
+      Mark left = new Mark.Words("part:frame", "boot", -60, 500, 2.5, 0, Anchor.END, Tone.INK);
+      Mark above =
+          new Mark.Words("part:frame", "screen", 900, 1120, 2.5, 0, Anchor.MIDDLE, Tone.INK);
+      for (double wide : new double[] {700, 1100, 2400}) {
+        ViewFrame frame = fitted(wide, 640, letters, left, above);
+        for (Spots.Box name : Fitting.words(drawing(left, above), frame, letters)) {
+          assertThat(name.x()).as("%s at %s px", letters, wide).isPositive();
+          assertThat(name.right()).isLessThan(wide);
+          assertThat(name.y()).isPositive();
+        }
+      }
+    }
+  }
+
+  /** Words that would need the whole card are cut before the machine is a speck. */
+  @Test
+  void wordsDoNotMakeTheMachineASpeck() {
+    Mark far =
+        new Mark.Words("part:frame", "x".repeat(300), -60, 500, 2.5, 0, Anchor.END, Tone.DIMENSION);
+    double bare = fitted(1100, 640, 2).pxPerMm();
+    assertThat(fitted(1100, 640, 2, far).pxPerMm()).isGreaterThan(0.74 * bare);
+  }
+}
