@@ -90,11 +90,8 @@ public final class Several {
         changed.addAll(without.changed());
       }
     }
-    Layout tidy = OwnPins.without(layout, rest);
-    layout.pins().keySet().stream()
-        .filter(p -> !tidy.pins().containsKey(p))
-        .forEach(p -> also.add(new Entry("pins", p)));
-    rest = tidy;
+    // they are of no use to anything that stays, so nobody is asked
+    rest = OwnPins.without(layout, rest);
     also.removeAll(entries);
     changed.removeAll(also);
     changed.removeAll(entries);
