@@ -28,6 +28,7 @@ final class BenchPane extends VBox {
   private final Label head = Bits.label("");
   private final Label note = Bits.wrapped("", "bench-note");
   private final Label freedom = Bits.wrapped("", "bench-freedom");
+  private final Label drawn = Bits.wrapped("", "bench-note");
   private String toldOf = "";
   private Layout toldIn;
   private String told = "";
@@ -51,6 +52,7 @@ final class BenchPane extends VBox {
     getStyleClass().add("bench");
     tieMaker = new TieMaker(desk);
     entry = new EntryLine(desk);
+    drawn.setId("told-as-drawn");
     elsewhere.setId("trouble-elsewhere");
     nailed.setId("nailed");
     Bits.told(nailed, "the solver leaves it where it is, key K");
@@ -62,7 +64,7 @@ final class BenchPane extends VBox {
                         desk.edit(
                             Edits.nail(p, nailed.isSelected()), new Target.OfPin(p, true), "")));
     several = new SeveralLine(desk);
-    inner.getChildren().addAll(entry, several, note, elsewhere, freedom, nailed, groups, tieMaker);
+    inner.getChildren().addAll(entry, several, note, elsewhere, freedom, drawn, nailed, groups, tieMaker);
     inner.getStyleClass().add("bench-inner");
     scroll.setContent(inner);
     scroll.setFitToWidth(true);
@@ -126,6 +128,14 @@ final class BenchPane extends VBox {
     boolean isPin = bench.subject().startsWith("pin:");
     show(nailed, isPin);
     show(freedom, false);
+    show(drawn, isPin && shown.standing().isPresent());
+    shown
+        .standing()
+        .ifPresent(
+            s ->
+                drawn.setText(
+                    "its place is told as drawn; the card and its rules show the machine "
+                        + s.condition().says()));
     if (isPin) {
       Pin pin = shown.layout().pins().get(bench.title());
       nailed.setSelected(pin.nailed());

@@ -177,7 +177,9 @@ final class DrawHand implements Hand {
     List<PointMm> line = new ArrayList<>(points);
     if (next != null) {
       line.add(to());
-      List<String> words = new ArrayList<>(List.of(PointWords.place(to(), ShownUnits.of(desk))));
+      List<String> words = new ArrayList<>();
+      String place = PointWords.place(to(), ShownUnits.of(desk));
+      words.add(place + desk.shown().get().drawnSaid());
       if (!points.isEmpty()) {
         words.add(PointWords.edge(points.get(points.size() - 1), to(), ShownUnits.of(desk)));
       }

@@ -55,7 +55,7 @@ final class FirstForm extends VBox {
             "first-wheels",
             "Only two wheels",
             "begin with two wheels on the ground and nothing else;"
-                + " wheelbase, tyres and law as answered",
+                + " wheelbase, tyres, law and who rides as answered",
             () -> ask(desk.first()::wheels));
     show(trouble, "");
     getChildren()

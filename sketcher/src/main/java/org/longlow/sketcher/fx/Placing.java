@@ -218,7 +218,7 @@ final class Placing implements Hand {
     List<String> words = new ArrayList<>();
     String next = putting.next();
     words.add(next.isEmpty() ? putting.title() : putting.title() + ", " + next);
-    words.add(snap.words(shown().units()));
+    words.add(snap.words(shown().units()) + shown().drawnSaid());
     words.add("hangs on " + putting.hang().words());
     if (offered.size() > 1) {
       for (int i = 0; i < offered.size(); i++) {

@@ -277,6 +277,8 @@ class WindowTest extends Walk {
     assertThat(verdicts(hands.shown())).isEqualTo(verdictsBefore);
 
     hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT3);
+    assertThat(hands.desk().finding()).as("none is spread open before one is picked").isEmpty();
+    hands.press(KeyCode.DOWN);
     Finding worst = hands.shown().findings().get(0);
     assertThat(worst.verdict()).isEqualTo(Verdict.FAIL);
     assertThat(hands.desk().finding()).isEqualTo(worst.id());
