@@ -175,7 +175,8 @@ public record Adding(String specimen, List<PinSpot> spots, Hang hang) implements
           .ifPresent(there -> shared.put(pin, there));
     }
     String name = nameIn(layout);
-    Layout with = put(layout, name, at, shared);
+    PointMm first = at.get(own.get(0));
+    Layout with = LampColour.fitting(put(layout, name, at, shared), name, first);
     return hang.hung(with, with.parts().get(name));
   }
 

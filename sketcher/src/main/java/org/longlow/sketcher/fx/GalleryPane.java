@@ -29,6 +29,7 @@ import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.edit.Addable;
 import org.longlow.sketcher.edit.Adding;
 import org.longlow.sketcher.edit.Gallery;
+import org.longlow.sketcher.edit.LampSet;
 import org.longlow.sketcher.edit.PuttingOne;
 import org.longlow.sketcher.picture.PartPicture;
 import org.longlow.svg.drawing.Drawing;
@@ -114,6 +115,7 @@ final class GalleryPane extends VBox {
         Gallery.specimens().stream()
             .map(s -> new Item(tiles.computeIfAbsent(s, this::tile), s::matches))
             .toList());
+    shelf("together", List.of(new Item(lamps(), LampSet::matches)));
     shelf(
         "places",
         Stream.of(PuttingOne.PIN, PuttingOne.SEAT)
@@ -157,6 +159,12 @@ final class GalleryPane extends VBox {
   private static void show(Node node, boolean on) {
     node.setVisible(on);
     node.setManaged(on);
+  }
+
+  private Button lamps() {
+    return Bits.told(
+        word(LampSet.TITLE, "", adds::addLamps),
+        "Adds each that is lacking under the rules in force, where it has room.");
   }
 
   private Button word(String title, String help, Runnable action) {
