@@ -68,8 +68,7 @@ final class StateKinds {
           .rule(StateKinds::open);
 
   static final Kind<Person> PERSON =
-      Kind.of("person", "A crew member.", StateKinds::person)
-          .rule(StateKinds::measured);
+      Kind.of("person", "A crew member.", StateKinds::person).rule(StateKinds::measured);
 
   static final Kind<Demands> DEMANDS =
       Kind.of(

@@ -55,6 +55,11 @@ public record Adding(String specimen, List<PinSpot> spots, Hang hang) implements
   }
 
   @Override
+  public String said(Layout layout) {
+    return NextSeat.said(layout, part());
+  }
+
+  @Override
   public Adding with(PinSpot spot) {
     List<PinSpot> more = new ArrayList<>(spots);
     more.add(spot);
@@ -175,7 +180,7 @@ public record Adding(String specimen, List<PinSpot> spots, Hang hang) implements
           .ifPresent(there -> shared.put(pin, there));
     }
     String name = nameIn(layout);
-    Layout with = put(layout, name, at, shared);
+    Layout with = NextSeat.seated(layout, put(layout, name, at, shared), name);
     return hang.hung(with, with.parts().get(name));
   }
 

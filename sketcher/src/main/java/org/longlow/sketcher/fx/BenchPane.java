@@ -70,7 +70,9 @@ final class BenchPane extends VBox {
                         desk.edit(
                             Edits.nail(p, nailed.isSelected()), new Target.OfPin(p, true), "")));
     several = new SeveralLine(desk);
-    inner.getChildren().addAll(entry, several, note, elsewhere, freedom, drawn, nailed, groups, tieMaker);
+    inner
+        .getChildren()
+        .addAll(entry, several, note, elsewhere, freedom, drawn, nailed, groups, tieMaker);
     inner.getStyleClass().add("bench-inner");
     scroll.setContent(inner);
     scroll.setFitToWidth(true);

@@ -110,13 +110,22 @@ final class GalleryPane extends VBox {
     items.clear();
     shelves.getChildren().clear();
     shelf(
+        "a whole seat",
+        List.of(
+            new Item(
+                word(
+                    PuttingOne.SEAT.title(),
+                    "pan, back and foot pegs at once, for whoever has none yet",
+                    () -> adds.put(PuttingOne.SEAT)),
+                GalleryPane::isOfASeat)));
+    shelf(
         "parts",
         Gallery.specimens().stream()
             .map(s -> new Item(tiles.computeIfAbsent(s, this::tile), s::matches))
             .toList());
     shelf(
         "places",
-        Stream.of(PuttingOne.PIN, PuttingOne.SEAT)
+        Stream.of(PuttingOne.PIN)
             .map(
                 one ->
                     new Item(
@@ -134,6 +143,12 @@ final class GalleryPane extends VBox {
     }
     groups.forEach(this::shelf);
     sift();
+  }
+
+  /** What somebody types who wants to sit. */
+  private static boolean isOfASeat(String typed) {
+    return Stream.of("seat", "pan", "cushion", "pillion", "passenger")
+        .anyMatch(word -> word.startsWith(typed.strip().toLowerCase(Locale.ROOT)));
   }
 
   private void shelf(String heading, List<Item> things) {

@@ -17,9 +17,9 @@ import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
 
 /**
- * The row of tags along the upper edge of the card: what the machine lacks to be ridden comes first;
- * each finding that fails hangs on a string over the place where it applies; what needs care and
- * what passes hangs in two bundles at the end.
+ * The row of tags along the upper edge of the card: what the machine lacks to be ridden comes
+ * first; each finding that fails hangs on a string over the place where it applies; what needs care
+ * and what passes hangs in two bundles at the end.
  */
 final class Tags extends Pane {
 
