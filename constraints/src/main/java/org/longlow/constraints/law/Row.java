@@ -56,7 +56,12 @@ public record Row(
 
   /** Returns whether a lamp is in the zone. */
   public boolean inZone(LampItem item) {
-    return zone == Zone.ANYWHERE || item.ahead() == (zone == Zone.FRONT);
+    return counts(item.ahead());
+  }
+
+  /** Returns whether a lamp in the front or the rear half of the wheelbase is in the zone. */
+  boolean counts(boolean ahead) {
+    return zone == Zone.ANYWHERE || ahead == (zone == Zone.FRONT);
   }
 
   /** Returns its name in ids. */

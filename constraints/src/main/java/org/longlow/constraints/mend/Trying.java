@@ -12,6 +12,7 @@ import org.longlow.constraints.document.LayoutFaults;
 import org.longlow.constraints.document.Tracer;
 import org.longlow.constraints.formula.FormulaException;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.place.Placed;
 import org.longlow.constraints.place.Placer;
 import org.longlow.constraints.seat.Seats;
@@ -33,6 +34,7 @@ final class Trying {
   private final Study base;
   private final Finding finding;
   private final Set<String> faults;
+  private final Set<Occupant> sat;
   private final boolean partly;
   private int left;
 
@@ -44,7 +46,11 @@ final class Trying {
     this.finding = finding;
     this.left = most;
     faults = faults(LayoutFaults.of(base.layout()));
-    partly = Outcome.among(like(base.placed()), finding.id()).filter(this::isSame).isPresent();
+    sat = seated(base.sittings());
+    partly =
+        Outcome.among(like(base.placed(), base.sittings()), finding.id())
+            .filter(this::isSame)
+            .isPresent();
   }
 
   private boolean isSame(Finding f) {
@@ -88,22 +94,39 @@ final class Trying {
 
   private Outcome reading(Layout layout) {
     Placed placed = Placer.solve(layout);
-    return placed.holds() ? Outcome.of(finding, like(placed)) : Outcome.CANNOT_BE;
+    if (!placed.holds()) {
+      return Outcome.CANNOT_BE;
+    }
+    List<Sitting> sittings = Seats.of(layout, placed.places());
+    return keepsSeated(sittings) ? Outcome.of(finding, like(placed, sittings)) : Outcome.CANNOT_BE;
+  }
+
+  /** What is found about somebody would only vanish with their seat. */
+  private boolean keepsSeated(List<Sitting> sittings) {
+    return seated(sittings).containsAll(sat);
+  }
+
+  private static Set<Occupant> seated(List<Sitting> sittings) {
+    return sittings.stream()
+        .filter(s -> s.seated().isPresent())
+        .map(Sitting::occupant)
+        .collect(Collectors.toSet());
   }
 
   /** Returns everything about the machine after a rewrite, if it can be. */
   Optional<Study> study(Rewrite rewrite) {
     try {
-      return sound(rewrite).map(Study::of).filter(s -> s.placed().holds());
+      return sound(rewrite)
+          .map(Study::of)
+          .filter(s -> s.placed().holds() && keepsSeated(s.sittings()));
     } catch (OutOfRange e) {
       return Optional.empty();
     }
   }
 
-  private List<Finding> like(Placed placed) {
+  private List<Finding> like(Placed placed, List<Sitting> sittings) {
     Layout layout = placed.layout();
     Map<String, PartShape> shapes = Shapes.of(layout, placed.places());
-    List<Sitting> sittings = Seats.of(layout, placed.places());
     Wheels wheels = Wheels.of(layout, placed.places());
     List<Standing> standings = new Stances(wheels, shapes).all(Study.riders(sittings));
     LikeChecks checks = new LikeChecks(placed, shapes, sittings, wheels, standings);

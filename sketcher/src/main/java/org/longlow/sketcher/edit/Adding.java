@@ -180,7 +180,9 @@ public record Adding(String specimen, List<PinSpot> spots, Hang hang) implements
           .ifPresent(there -> shared.put(pin, there));
     }
     String name = nameIn(layout);
-    Layout with = NextSeat.seated(layout, put(layout, name, at, shared), name);
+    PointMm first = at.get(own.get(0));
+    Layout put = NextSeat.seated(layout, put(layout, name, at, shared), name);
+    Layout with = LampColour.fitting(put, name, first);
     return hang.hung(with, with.parts().get(name));
   }
 

@@ -61,7 +61,7 @@ public sealed interface Trial {
     }
     ReadResult result = LayoutReader.checked(asked, folder);
     if (result instanceof ReadResult.Refused refused) {
-      return new Refused(words(refused.faults()), List.of());
+      return new Refused(words(asked, refused.faults()), List.of());
     }
     Study study = Study.of(((ReadResult.Read) result).layout());
     if (study.placed().holds() || !before.placed().holds()) {
@@ -70,13 +70,14 @@ public sealed interface Trial {
     return refusal(study.placed());
   }
 
-  /** A single fault is about what was just typed, so its place in the file needs no saying. */
-  private static String words(List<Fault> faults) {
+  /** A single fault is about what was just typed, so its place needs no saying. */
+  private static String words(Layout asked, List<Fault> faults) {
     if (faults.size() > 1) {
-      return faults.stream().map(Fault::line).collect(Collectors.joining("\n"));
+      return faults.stream().map(f -> FaultWords.line(asked, f)).collect(Collectors.joining("\n"));
     }
     Fault fault = faults.get(0);
-    return "It " + fault.message() + (fault.remedy().isEmpty() ? "" : "; " + fault.remedy()) + ".";
+    String remedy = fault.remedy().isEmpty() ? "" : "; " + fault.remedy();
+    return FaultWords.said(asked, "It " + fault.message() + remedy + ".");
   }
 
   /** Returns the layout with its pins written where the solver put them. */

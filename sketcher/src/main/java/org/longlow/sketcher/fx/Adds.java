@@ -14,6 +14,7 @@ import org.longlow.sketcher.edit.Adding;
 import org.longlow.sketcher.edit.Additions;
 import org.longlow.sketcher.edit.Edit;
 import org.longlow.sketcher.edit.Gallery;
+import org.longlow.sketcher.edit.LampSet;
 import org.longlow.sketcher.edit.Putting;
 import org.longlow.sketcher.edit.PuttingOne;
 import org.longlow.sketcher.edit.Subjects;
@@ -58,6 +59,22 @@ final class Adds {
     aside.accept(true);
   }
 
+  /** Adds all lamps that the rules ask for and the machine lacks, as one step. */
+  static void addLamps(Desk desk) {
+    desk.shown()
+        .ifPresent(
+            shown ->
+                desk.edit(
+                    LampSet.edit(shown.study()),
+                    new Target.OfEntry(new Entry("parts", LampSet.TITLE)),
+                    ""));
+  }
+
+  void addLamps() {
+    taken.run();
+    addLamps(desk);
+  }
+
   /** Adds what is no part, about what is picked. */
   void add(Addable addable) {
     if (desk.shown().isEmpty()) {
@@ -84,6 +101,7 @@ final class Adds {
     Gallery.specimens()
         .forEach(s -> deeds.add(new Deed("add " + s.title(), "", () -> put(Adding.of(s.name())))));
     deeds.add(new Deed("add pin", "", () -> put(PuttingOne.PIN)));
+    deeds.add(new Deed("add " + LampSet.TITLE, "", this::addLamps));
     desk.session()
         .ifPresent(
             s ->

@@ -24,12 +24,6 @@ import org.longlow.sketcher.edit.Trouble;
 /** The strip at the left: what is picked, with every quantity open to be typed over. */
 final class BenchPane extends VBox {
 
-  /** How wide a plain field is, and what is left free between two, px. */
-  private static final double TILE_PX = 116;
-
-  /** Edges and scroll bar, px. */
-  private static final double EDGES_PX = 36;
-
   private final Desk desk;
   private final Label head = Bits.label("");
   private final Label note = Bits.wrapped("", "bench-note");
@@ -192,20 +186,15 @@ final class BenchPane extends VBox {
 
   /** Returns how wide it is with so many plain fields side by side, px. */
   double width(int columns) {
-    return width(columns, TextSize.of(this));
-  }
-
-  /** As {@link #width(int)}, with letters so much larger than usual. */
-  static double width(int columns, double letters) {
-    return columns * TILE_PX * letters + (columns - 1) * BenchField.GAP_PX + EDGES_PX * letters;
+    return TicketSize.width(columns, TextSize.of(this));
   }
 
   private double line(int columns) {
-    return columns * tile() + (columns - 1) * BenchField.GAP_PX;
+    return columns * tile() + (columns - 1) * TicketSize.GAP_PX;
   }
 
   private double tile() {
-    return TILE_PX * TextSize.of(this);
+    return TicketSize.TILE_PX * TextSize.of(this);
   }
 
   /** Lays the fields out in so many columns. */
@@ -238,7 +227,7 @@ final class BenchPane extends VBox {
     rows.clear();
     groups.getChildren().clear();
     for (Bench.Group group : bench.groups()) {
-      FlowPane tiles = new FlowPane(BenchField.GAP_PX, 2);
+      FlowPane tiles = new FlowPane(TicketSize.GAP_PX, 2);
       tiles.setRowValignment(VPos.BOTTOM);
       for (Bench.Row row : group.rows()) {
         BenchField field = new BenchField(desk, row);

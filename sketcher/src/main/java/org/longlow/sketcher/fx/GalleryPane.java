@@ -29,6 +29,7 @@ import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.edit.Addable;
 import org.longlow.sketcher.edit.Adding;
 import org.longlow.sketcher.edit.Gallery;
+import org.longlow.sketcher.edit.LampSet;
 import org.longlow.sketcher.edit.PuttingOne;
 import org.longlow.sketcher.picture.PartPicture;
 import org.longlow.svg.drawing.Drawing;
@@ -110,14 +111,8 @@ final class GalleryPane extends VBox {
     items.clear();
     shelves.getChildren().clear();
     shelf(
-        "a whole seat",
-        List.of(
-            new Item(
-                word(
-                    PuttingOne.SEAT.title(),
-                    "pan, back and foot pegs at once, for whoever has none yet",
-                    () -> adds.put(PuttingOne.SEAT)),
-                GalleryPane::isOfASeat)));
+        "together",
+        List.of(new Item(seat(), GalleryPane::isOfASeat), new Item(lamps(), LampSet::matches)));
     shelf(
         "parts",
         Gallery.specimens().stream()
@@ -172,6 +167,19 @@ final class GalleryPane extends VBox {
   private static void show(Node node, boolean on) {
     node.setVisible(on);
     node.setManaged(on);
+  }
+
+  private Button seat() {
+    return word(
+        PuttingOne.SEAT.title(),
+        "pan, back and foot pegs at once, for whoever has none yet",
+        () -> adds.put(PuttingOne.SEAT));
+  }
+
+  private Button lamps() {
+    return Bits.told(
+        word(LampSet.TITLE, "", adds::addLamps),
+        "Adds each that is lacking under the rules in force, where it has room.");
   }
 
   private Button word(String title, String help, Runnable action) {

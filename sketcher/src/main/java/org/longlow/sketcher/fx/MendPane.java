@@ -14,6 +14,7 @@ import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.mend.Offer;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.Mends;
+import org.longlow.sketcher.edit.LampSet;
 
 /**
  * What mends the finding that is opened out above: a word that asks, then the offers, each shown on
@@ -23,10 +24,12 @@ final class MendPane extends VBox {
 
   private final Desk desk;
   private final Button ask;
+  private final Button lamps;
   private final Label state = Bits.wrapped("", "finding-detail");
   private final Map<Offer, Button> buttons = new LinkedHashMap<>();
   private String finding = "";
   private boolean focusFirst;
+  private boolean lacksLamp;
 
   MendPane(Desk desk) {
     super(3);
@@ -41,13 +44,24 @@ final class MendPane extends VBox {
     ask.setWrapText(true);
     ask.setMinWidth(0);
     ask.setMinHeight(USE_PREF_SIZE);
+    lamps =
+        Bits.words(
+            "mend-lamps",
+            "add " + LampSet.TITLE,
+            "adds each that is lacking, where it has room",
+            () -> Adds.addLamps(desk));
+    lamps.setWrapText(true);
+    lamps.setMinWidth(0);
+    lamps.setMinHeight(USE_PREF_SIZE);
     state.setId("mend-state");
     getStyleClass().add("mend");
   }
 
   /** Asks, and puts the keyboard on the first offer when all are there. */
   void begin() {
-    if (isVisible()) {
+    if (lacksLamp) {
+      lamps.requestFocus();
+    } else if (isVisible()) {
       focusFirst = true;
       if (mends().isEmpty()) {
         desk.mending().ask(finding);
@@ -67,6 +81,7 @@ final class MendPane extends VBox {
       String id = now.map(Finding::id).orElse("");
       focusFirst &= id.equals(finding);
       finding = id;
+      lacksLamp = now.filter(LampSet::isAsked).isPresent();
       now.ifPresent(f -> ask.setText("mend " + f.subject() + "\u2026"));
       setVisible(now.isPresent());
       setManaged(now.isPresent());
@@ -79,7 +94,9 @@ final class MendPane extends VBox {
     List<Offer> offers = mends.map(m -> m.listed(buttons.keySet())).orElse(List.of());
     buttons.keySet().retainAll(offers);
     List<Node> rows = new ArrayList<>();
-    if (mends.isEmpty()) {
+    if (lacksLamp) {
+      rows.add(lamps); // no change of what is there makes up for what is not
+    } else if (mends.isEmpty()) {
       rows.add(ask);
     } else {
       for (Offer offer : offers) {

@@ -250,13 +250,17 @@ class AdditionsTest {
   }
 
   @Test
-  void somebodyNewSitsOnTheRidersSeatOrOnWhateverThereIs() {
+  void somebodyNewSitsWhereNobodySitsTheRiderFirst() {
     Person woman = Additions.person(Sex.FEMALE).applied(WREN).crew().get("woman");
     assertThat(woman.sex()).isEqualTo("female");
     assertThat(woman.seats()).containsExactly("rider");
     assertThat(Additions.person(Sex.MALE).applied(WREN).crew().get("man").sex()).isEqualTo("male");
     Layout pair = Additions.seat(new PointMm(-150, 620)).applied(WREN);
     assertThat(Additions.person(Sex.MALE).applied(pair).crew().get("man").seats())
+        .as("Mara and Tor ride, nobody sits behind")
+        .containsExactly("passenger");
+    Layout alone = Change.set(pair, Map.of(), "crew");
+    assertThat(Additions.person(Sex.MALE).applied(alone).crew().get("man").seats())
         .containsExactly("rider");
     Layout behind = WREN;
     for (String part : List.of("pan", "back", "grips", "pegs")) {

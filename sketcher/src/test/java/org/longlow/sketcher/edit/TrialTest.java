@@ -58,7 +58,31 @@ class TrialTest {
         (ReadResult.Refused) LayoutReader.checked(two.applied(WREN.layout()), null);
     assertThat(read.faults()).hasSizeGreaterThan(1);
     assertThat(refused(two).words().lines())
-        .containsExactlyElementsOf(read.faults().stream().map(Fault::line).toList());
+        .containsExactly(
+            "Mara, stature = \"9 mm\": " + rest(read.faults().get(0)),
+            "Tor, stature = \"8 mm\": " + rest(read.faults().get(1)));
+  }
+
+  private static String rest(Fault fault) {
+    return fault.message() + "; " + fault.remedy();
+  }
+
+  @Test
+  void faultsElsewhereAreSaidByThingAndField() {
+    Trial.Refused measure = refused(Edits.set(new Target.OfMeasure("wheelbase"), "27 kg"));
+    assertThat(measure.words()).contains("wheelbase: pin frontAxle, x is a mass");
+    Layout layout = WREN.layout();
+    assertThat(
+            List.of(
+                FaultWords.line(layout, new Fault("$.pins.frontAxle.at[0]", "1.7", "is wrong", "")),
+                FaultWords.line(layout, new Fault("$.parts.pan.layers[0].ifd25", "", "no", "do")),
+                FaultWords.line(layout, new Fault("$.parts.nothing", "", "is not there", "")),
+                FaultWords.line(layout, new Fault("$.demands.lean", "9", "is odd", ""))))
+        .containsExactly(
+            "pin frontAxle, x = 1.7: is wrong",
+            "part pan, layer 1 ifd 25: no; do",
+            "the machine: is not there",
+            "demands, lean = 9: is odd");
   }
 
   @Test
