@@ -85,7 +85,7 @@ public final class FirstMachine {
    * @param name what it is called
    */
   public static Outcome wheels(Answers answers, Optional<String> name) {
-    List<Fault> faults = Contradictions.of(answers);
+    List<Fault> faults = Contradictions.of(TwoWheels.used(answers));
     if (!faults.isEmpty()) {
       return new Refused(faults);
     }

@@ -43,6 +43,24 @@ final class TwoWheels {
     return draft.layout(called, called + ", two wheels to begin with", List.of(), brief.law());
   }
 
+  /** Returns the answers that such a card has a use for; no other can stand against it. */
+  static Answers used(Answers a) {
+    return new Answers(
+        a.rider(),
+        a.second(),
+        a.seats(),
+        a.wheelbaseMm(),
+        a.frontTyre(),
+        a.rearTyre(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        a.law());
+  }
+
   /** Returns which answers such a card has no use for. */
   static List<Question> unused(Answers answers) {
     Map<Question, Boolean> said = new EnumMap<>(Question.class);

@@ -252,12 +252,18 @@ final class BenchField extends VBox {
     String text = field.getText().strip();
     if (!text.equals(written)) {
       desk.type(target, text);
+    } else if (isRefused()) {
+      desk.forgetTrouble(); // it says again what it said before
     }
+  }
+
+  private boolean isRefused() {
+    return desk.trouble().map(t -> t.target().equals(target)).orElse(false);
   }
 
   /** Shows the row as it is now; what is being typed is left alone. */
   void show(Bench.Row row) {
-    boolean mine = desk.trouble().map(t -> t.target().equals(target)).orElse(false);
+    boolean mine = isRefused();
     trouble.setVisible(mine);
     trouble.setManaged(mine);
     trouble.setText(mine ? desk.trouble().get().refused().words() : "");

@@ -137,6 +137,30 @@ final class Fitting {
     return machine(drawing, true);
   }
 
+  /** Returns whether somebody who is seated reaches out of where the machine is seen. */
+  static boolean cutsSomebodyOff(Drawing drawing, ViewFrame frame, Spots.Box seen) {
+    Envelope people = people(drawing);
+    if (people.isNull()) {
+      return false;
+    }
+    Spots.Box box = frame.onScreen(people);
+    return box.shared(seen) < 0.999 * box.width() * box.height();
+  }
+
+  private static Envelope people(Drawing drawing) {
+    Envelope box = new Envelope();
+    for (Layer layer : drawing.layers()) {
+      for (Mark mark : layer.marks()) {
+        if (mark instanceof Mark.Shape shape
+            && shape.style().fill() != null
+            && shape.subject().startsWith("person:")) {
+          box.expandToInclude(shape.geometry().getEnvelopeInternal());
+        }
+      }
+    }
+    return box;
+  }
+
   private static Envelope machine(Drawing drawing, boolean figures) {
     Envelope box = new Envelope();
     for (Layer layer : drawing.layers()) {

@@ -33,6 +33,21 @@ class FittingTest {
     return Fitting.of(drawing(names), new Spots.Box(0, 0, wide, high), MARGIN, letters);
   }
 
+  @Test
+  void somebodyIsCutOffOnceSomeOfThemIsOutOfTheCard() {
+    ViewFrame frame = new ViewFrame(0.5, 100, 500);
+    Drawing empty = drawing();
+    Drawing seated =
+        drawing(
+            new Mark.Shape(
+                "person:Ada", Planar.rectangle(200, 100, 600, 900), Style.area(Tone.WOOD, 1)));
+    // she is from 200 to 400 px across and from 50 to 450 px down
+    assertThat(Fitting.cutsSomebodyOff(seated, frame, new Spots.Box(200, 50, 200, 400))).isFalse();
+    assertThat(Fitting.cutsSomebodyOff(seated, frame, new Spots.Box(200, 60, 200, 400))).isTrue();
+    assertThat(Fitting.cutsSomebodyOff(seated, frame, new Spots.Box(210, 50, 200, 400))).isTrue();
+    assertThat(Fitting.cutsSomebodyOff(empty, frame, new Spots.Box(0, 0, 1, 1))).isFalse();
+  }
+
   /** 568 px of width are to 268 px of height as the machine is, so nothing is left over. */
   @Test
   void aMachineThatFillsTheCardLiesInItsMiddle() {
