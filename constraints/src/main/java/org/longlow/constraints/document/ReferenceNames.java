@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.longlow.constraints.layout.Layout;
@@ -24,7 +25,8 @@ final class ReferenceNames {
     known.put(Referent.SECTION, layout.sections().keySet());
     known.put(Referent.MEASURE, layout.measures().keySet());
     known.put(Referent.CARRIER, with(PointKinds.CARRIERS, layout.sections().keySet()));
-    Set<String> seats = new LinkedHashSet<>();
+    // somebody may be meant for these before they have a pan; findings say that they lack it
+    Set<String> seats = new LinkedHashSet<>(List.of(Occupant.RIDER, Occupant.PASSENGER));
     for (Part part : layout.parts().values()) {
       if (part != null) {
         part.seatOf().ifPresent(seats::add);

@@ -68,9 +68,7 @@ final class StateKinds {
           .rule(StateKinds::open);
 
   static final Kind<Person> PERSON =
-      Kind.of("person", "A crew member.", StateKinds::person)
-          .rule(StateKinds::measured)
-          .rule(StateKinds::seated);
+      Kind.of("person", "A crew member.", StateKinds::person).rule(StateKinds::measured);
 
   static final Kind<Demands> DEMANDS =
       Kind.of(
@@ -231,17 +229,6 @@ final class StateKinds {
       for (String line : e.getMessage().split("\n")) {
         at.fault("measured", "", line, "measure again");
       }
-    }
-  }
-
-  private static void seated(Person person, Spot at) {
-    boolean usual = person.seats().equals(USUAL_SEATS) && !at.isSaid("seats");
-    if (usual && !at.known(Referent.SEAT).contains(Occupant.RIDER)) {
-      at.fault(
-          "seats",
-          "",
-          "is missing and there is no seat called rider",
-          Names.advice(Occupant.RIDER, at.known(Referent.SEAT), "seat"));
     }
   }
 

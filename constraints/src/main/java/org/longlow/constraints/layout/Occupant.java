@@ -11,6 +11,9 @@ public record Occupant(String person, String seat) {
   /** The seat of whoever steers. */
   public static final String RIDER = "rider";
 
+  /** The seat behind, unless it is called something else. */
+  public static final String PASSENGER = "passenger";
+
   /** Whether they steer. */
   public boolean rides() {
     return seat.equals(RIDER);

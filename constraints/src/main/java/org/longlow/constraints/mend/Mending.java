@@ -21,8 +21,8 @@ import org.longlow.rider.geom.PointMm;
  * promising are followed to the fewest steps that do, and each of those is tried on the whole
  * machine. What the layout demands is never changed: asking less mends nothing. A change that makes
  * more fail than it mends is not offered, nor one by which somebody can no longer sit: what is
- * found about them would only not be looked at. Where ties and limits contradict each other, what to let
- * go of is offered instead.
+ * found about them would only not be looked at. Where ties and limits contradict each other, what
+ * to let go of is offered instead.
  *
  * <p>Done in short pieces of a few solves, by {@link #goOn}, so that whoever asked can stop between
  * two of them. The work is bounded by counts. Not for several threads.

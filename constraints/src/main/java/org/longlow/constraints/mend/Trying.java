@@ -98,9 +98,7 @@ final class Trying {
       return Outcome.CANNOT_BE;
     }
     List<Sitting> sittings = Seats.of(layout, placed.places());
-    return keepsSeated(sittings)
-        ? Outcome.of(finding, like(placed, sittings))
-        : Outcome.CANNOT_BE;
+    return keepsSeated(sittings) ? Outcome.of(finding, like(placed, sittings)) : Outcome.CANNOT_BE;
   }
 
   /** What is found about somebody would only vanish with their seat. */

@@ -46,7 +46,7 @@ record Brief(
     List<String> law) {
 
   /** The seat behind the rider. */
-  static final String PILLION = "passenger";
+  static final String PILLION = Occupant.PASSENGER;
 
   private static final String FIRST = "Wren";
   private static final String SECOND = "Robin";
@@ -62,13 +62,14 @@ record Brief(
 
   /** Returns {@code answers} with all else filled in; only for answers without a fault. */
   static Brief of(Answers answers) {
-    boolean pillion = answers.seats().orElse(1) == 2;
-    Who rider = answers.rider().orElseGet(() -> Who.percentile(Sex.MALE, 50));
-    List<Person> crew = new ArrayList<>(List.of(rider.on(FIRST, Occupant.RIDER)));
+    boolean pillion = pillion(answers);
+    Answers.Builder filled = new Answers.Builder();
+    filled.seats(pillion ? 2 : 1);
+    filled.rider(answers.rider().orElseGet(() -> Who.percentile(Sex.MALE, 50)));
     if (pillion || answers.second().isPresent()) {
-      Who second = answers.second().orElseGet(() -> Who.percentile(Sex.FEMALE, 50));
-      crew.add(second.on(SECOND, pillion ? PILLION : Occupant.RIDER));
+      filled.second(answers.second().orElseGet(() -> Who.percentile(Sex.FEMALE, 50)));
     }
+    List<Person> crew = said(filled.answers());
     Drive drive =
         answers
             .drive()
@@ -90,6 +91,19 @@ record Brief(
         answers.tracing(),
         answers.front().orElse(FrontPart.Kind.TELESCOPIC),
         answers.law().orElseGet(() -> Arrays.stream(RuleSet.values()).map(RuleSet::id).toList()));
+  }
+
+  /** Returns whom the answers name, on the seats they are for; nobody who was not answered. */
+  static List<Person> said(Answers answers) {
+    List<Person> crew = new ArrayList<>();
+    answers.rider().ifPresent(who -> crew.add(who.on(FIRST, Occupant.RIDER)));
+    String seat = pillion(answers) ? PILLION : Occupant.RIDER;
+    answers.second().ifPresent(who -> crew.add(who.on(SECOND, seat)));
+    return crew;
+  }
+
+  private static boolean pillion(Answers answers) {
+    return answers.seats().orElse(1) == 2;
   }
 
   /** What was traced is as broad as is usual; what it weighs goes by its size. */

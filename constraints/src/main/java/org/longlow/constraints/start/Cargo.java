@@ -116,8 +116,9 @@ record Cargo(List<Item> behind, List<Item> under, List<Item> ahead) {
 
   /** Of an engine the cylinder stands high, the gearbox behind it does not. */
   private static double lowMm(Brief brief) {
-    double engine = brief.electric() ? 0 : LOW_SHARE * brief.box().lengthMm();
-    return brief.tracing().map(Tracing::lowRearMm).orElse(engine);
+    double most = LOW_SHARE * brief.box().lengthMm();
+    double drawn = brief.electric() ? 0 : most;
+    return brief.tracing().map(t -> Math.min(most, t.lowRearMm())).orElse(drawn);
   }
 
   /** How much of what is ahead of the pan is low at its rear. */

@@ -84,7 +84,9 @@ final class DriveParts {
   }
 
   private Optional<At[]> traced() {
-    return room.brief.tracing().map(Tracing::drawn);
+    return room.brief
+        .tracing()
+        .map(t -> t.drawn().stream().map(p -> At.corner(p.x(), p.z())).toArray(At[]::new));
   }
 
   /** A crankcase with its gearbox behind and a cylinder leaning forward, all of the box. */

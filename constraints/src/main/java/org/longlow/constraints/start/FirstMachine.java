@@ -3,6 +3,7 @@ package org.longlow.constraints.start;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.document.Fault;
@@ -78,16 +79,25 @@ public final class FirstMachine {
   }
 
   /**
-   * Makes a card with two wheels and nothing else: wheelbase, tyres and law as answered; the other
-   * answers are about what is not there yet.
+   * Makes a card with two wheels and nothing else: wheelbase, tyres, law and who rides as answered.
+   * The other answers are about what is not there yet; they are named among what is yours to do.
    *
    * @param name what it is called
    */
   public static Outcome wheels(Answers answers, Optional<String> name) {
-    List<Fault> faults = Contradictions.of(answers);
+    List<Fault> faults = Contradictions.of(TwoWheels.used(answers));
     if (!faults.isEmpty()) {
       return new Refused(faults);
     }
-    return new Made(Study.of(FirstLayout.faultless(TwoWheels.alone(answers, name))), List.of());
+    Study study = Study.of(FirstLayout.faultless(TwoWheels.alone(answers, name)));
+    List<Question> unused = TwoWheels.unused(answers);
+    return new Made(
+        study,
+        unused.isEmpty()
+            ? List.of()
+            : List.of(
+                "What you answered for "
+                    + unused.stream().map(Question::label).collect(Collectors.joining(", "))
+                    + " is not used: two wheels have no place for it yet."));
   }
 }

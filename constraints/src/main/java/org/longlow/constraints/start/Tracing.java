@@ -7,7 +7,6 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
-import org.longlow.constraints.start.Parts.At;
 import org.longlow.rider.geom.PointMm;
 
 /**
@@ -70,9 +69,9 @@ public record Tracing(List<PointMm> corners) {
     return front > Double.NEGATIVE_INFINITY ? front : lengthMm();
   }
 
-  /** Returns how much of it, from its rear, lies low, mm; at most what is counted of any engine. */
+  /** Returns how much of it, from its rear, lies low, mm. */
   double lowRearMm() {
-    double most = Cargo.LOW_SHARE * lengthMm();
+    double most = lengthMm();
     double limit = LOW * heightMm();
     PointMm before = corners.get(corners.size() - 1);
     for (PointMm p : corners) {
@@ -101,12 +100,12 @@ public record Tracing(List<PointMm> corners) {
   }
 
   /** Returns it with fewer corners, each a tenth of a millimetre fine. */
-  At[] drawn() {
+  List<PointMm> drawn() {
     Geometry fewer = TopologyPreservingSimplifier.simplify(area(), NEAR_MM);
     Coordinate[] kept = ((Polygon) fewer).getExteriorRing().getCoordinates();
-    At[] drawn = new At[kept.length - 1];
-    for (int k = 0; k < drawn.length; k++) {
-      drawn[k] = At.corner(Math.rint(kept[k].x * 10) / 10, Math.rint(kept[k].y * 10) / 10);
+    List<PointMm> drawn = new ArrayList<>();
+    for (int k = 0; k + 1 < kept.length; k++) {
+      drawn.add(new PointMm(Math.rint(kept[k].x * 10) / 10, Math.rint(kept[k].y * 10) / 10));
     }
     return drawn;
   }

@@ -1,6 +1,8 @@
 package org.longlow.constraints.start;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part.End;
@@ -30,14 +32,46 @@ final class TwoWheels {
     this.draft = draft;
   }
 
-  /** Returns a card with two wheels and nothing else; nobody is aboard, for there is no seat. */
+  /** Returns a card with two wheels and nothing else, for those who were answered. */
   static Layout alone(Answers answers, Optional<String> name) {
     Brief brief = Brief.of(answers);
     Draft draft = new Draft();
     new TwoWheels(brief, draft)
         .draw(Double.isNaN(brief.wheelbaseMm()) ? WHEELBASE_MM : brief.wheelbaseMm());
+    Brief.said(answers).forEach(draft::person);
     String called = name.orElse(NAME);
     return draft.layout(called, called + ", two wheels to begin with", List.of(), brief.law());
+  }
+
+  /** Returns the answers that such a card has a use for; no other can stand against it. */
+  static Answers used(Answers a) {
+    return new Answers(
+        a.rider(),
+        a.second(),
+        a.seats(),
+        a.wheelbaseMm(),
+        a.frontTyre(),
+        a.rearTyre(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        a.law());
+  }
+
+  /** Returns which answers such a card has no use for. */
+  static List<Question> unused(Answers answers) {
+    Map<Question, Boolean> said = new EnumMap<>(Question.class);
+    said.put(Question.SEATS, answers.seats().isPresent() && answers.second().isEmpty());
+    said.put(Question.RECLINE, answers.reclineDeg().isPresent());
+    said.put(Question.DRIVE, answers.drive().isPresent());
+    said.put(Question.PLACE, answers.place().isPresent());
+    said.put(Question.BOX, answers.box().isPresent());
+    said.put(Question.TRACING, answers.tracing().isPresent());
+    said.put(Question.FRONT, answers.front().isPresent());
+    return said.keySet().stream().filter(said::get).toList();
   }
 
   void draw(double wheelbaseMm) {

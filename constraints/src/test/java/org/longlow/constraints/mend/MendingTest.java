@@ -202,8 +202,8 @@ class MendingTest {
       if (pin.isPresent()) {
         var gone =
             after.placed().places().pin(pin.get()).minus(before.placed().places().pin(pin.get()));
-        assertThat(gone.x()).as(offer.change()).isCloseTo(x, within(0.051));
-        assertThat(gone.z()).as(offer.change()).isCloseTo(z, within(0.051));
+        isSaid(offer, x, gone.x());
+        isSaid(offer, z, gone.z());
       } else {
         var was = before.shapes().get(moved.group(1)).outline().getEnvelopeInternal();
         var now = after.shapes().get(moved.group(1)).outline().getEnvelopeInternal();
@@ -214,6 +214,12 @@ class MendingTest {
     }
     assertThat(offer.change()).matches("(make|hold|let) .*");
     assertThat(offer.rewrite().texts()).isNotEmpty();
+  }
+
+  /** What is said is what was done, rounded up to a tenth: no less would do. */
+  private static void isSaid(Offer offer, double said, double done) {
+    assertThat(said).as(offer.change()).isCloseTo(done, within(0.1));
+    assertThat(Math.abs(said)).as(offer.change()).isGreaterThan(Math.abs(done) - 0.001);
   }
 
   /** The pin of that name, or the only one that a part hangs on. */

@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.check.finding.WorstFirst;
 import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.document.LayoutFaults;
 import org.longlow.constraints.formula.Formula;
@@ -356,13 +357,24 @@ class FirstMachineTest {
                 Map.of(
                     Question.WHEELBASE, "70 in",
                     Question.RIDER, "woman 1640 mm, 62 kg",
+                    Question.SECOND, "man 1810 mm, 90 kg",
+                    Question.SEATS, "2",
                     Question.LAW, "us",
-                    Question.RECLINE, "40 deg"))
+                    Question.RECLINE, "28 deg"))
             .answers();
     FirstMachine.Made made = (FirstMachine.Made) FirstMachine.wheels(said, Optional.of("wagtail"));
     assertThat(made.layout().name()).isEqualTo("wagtail");
     assertThat(made.study().placed().places().pin("frontAxle").x()).isCloseTo(1778, within(1e-9));
-    assertThat(made.layout().crew()).as("there is no seat yet").isEmpty();
+    assertThat(made.layout().crew().values())
+        .extracting(p -> made.study().placed().places().value(p.stature()) + " " + p.seats())
+        .containsExactly("1640.0 [rider]", "1810.0 [passenger]");
+    assertThat(made.yours()).singleElement().asString().contains("recline of the back is not used");
+    assertThat(made.study().findings())
+        .filteredOn(f -> f.text().contains("has nowhere to sit"))
+        .extracting(Finding::verdict)
+        .containsExactly(Verdict.FAIL, Verdict.FAIL);
+    assertThat(WorstFirst.of(made.study().findings()).get(0).text())
+        .startsWith("This machine cannot be ridden yet");
     assertThat(made.layout().demands().rules()).containsExactly("us");
 
     FirstMachine.Outcome no =

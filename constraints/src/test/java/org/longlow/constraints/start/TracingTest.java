@@ -69,8 +69,8 @@ class TracingTest {
     assertThat(tracing.heightMm()).isCloseTo(300, within(1e-6));
     assertThat(tracing.frontMm(100)).isCloseTo(400, within(1e-6));
     assertThat(tracing.corners()).hasSize(6).contains(new PointMm(0, 0), new PointMm(200, 150));
-    // low is what is under 180 mm: 200 of 400 mm, and 160 are what any engine is given
-    assertThat(tracing.lowRearMm()).isCloseTo(160, within(1e-6));
+    // low is what is under 180 mm
+    assertThat(tracing.lowRearMm()).isCloseTo(200, within(1e-6));
     assertThat(tracing.drawn()).hasSize(6);
   }
 
@@ -79,7 +79,7 @@ class TracingTest {
   void whatIsLowAndWhereItsFrontIsFollowItsEdge() {
     Tracing slope =
         Tracing.of(List.of(new PointMm(7, 2), new PointMm(407, 2), new PointMm(407, 302)), 1);
-    assertThat(slope.lowRearMm()).isCloseTo(160, within(1e-9));
+    assertThat(slope.lowRearMm()).isCloseTo(240, within(1e-9));
     assertThat(slope.frontMm(150)).isEqualTo(400);
     Tracing back =
         Tracing.of(List.of(new PointMm(0, 0), new PointMm(100, 0), new PointMm(0, 300)), 1);

@@ -173,8 +173,8 @@ public enum Units {
   }
 
   private static double round(double value, Rounding rounding) {
-    // what is a hair beyond a step is that step: sums of binary fractions
-    double hair = 1e-6;
+    // what is a hair beyond a step is that step: sums of binary fractions, and what was solved
+    double hair = 1e-4;
     return switch (rounding) {
       case NEAREST -> Math.floor(value + 0.5);
       case AWAY -> Math.ceil(value - hair);

@@ -51,7 +51,8 @@ final class NewCommand implements Callable<Integer> {
 
   @Option(
       names = "--wheels-only",
-      description = "Only two wheels on the ground: wheelbase, tyres and law as answered.")
+      description =
+          "Only two wheels on the ground: wheelbase, tyres, law and who rides as" + " answered.")
   private boolean wheelsOnly;
 
   @Mixin private UnitsOption units;

@@ -165,6 +165,22 @@ public final class Autosave {
         .toList();
   }
 
+  /**
+   * Returns the latest unsaved work on a file that lies beside it and says other than the file,
+   * which may be gone or spoilt.
+   */
+  public Optional<Found> unsaved(Path file) {
+    Path beside = copyOf(file).getParent();
+    Stream<Path> copies = copies(file).filter(c -> beside.equals(c.getParent()));
+    if (copies.noneMatch(Files::exists)) {
+      return Optional.empty(); // mostly, and then the file need not be read
+    }
+    Layout saved = read(file).map(Found::layout).orElse(null);
+    return beside(file, saved).stream()
+        .filter(f -> beside.equals(f.copy().getParent()))
+        .findFirst();
+  }
+
   /** Returns the unsaved work that belongs to {@code file} and cannot be read. */
   public List<Broken> brokenBeside(Path file) {
     return copies(file).flatMap(c -> broken(c).stream()).toList();

@@ -9,6 +9,7 @@ import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.finding.WorstFirst;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
@@ -115,6 +116,11 @@ public record BoardState(
     return standing().map(Standing::places).orElse(study.placed().places());
   }
 
+  /** Returns what is said behind coordinates of the drawn machine while it is seen in a stance. */
+  public String drawnSaid() {
+    return standing.isEmpty() ? "" : ", as drawn";
+  }
+
   /** Returns the parts in the stance shown, in the axes of the frame. */
   public Map<String, PartShape> shapes() {
     return standing().map(Standing::shapes).orElse(study.shapes());
@@ -161,18 +167,26 @@ public record BoardState(
     return ids;
   }
 
-  /** Returns options that show a finding in its own stance, with those whom it concerns seated. */
+  /**
+   * Returns options that show a finding in its own stance, with those whom it concerns seated. What
+   * has no place is seen nowhere better than here: only whom it concerns is seated then.
+   */
   PictureOptions optionsFor(String id, PictureOptions now) {
     return study.findings().stream()
         .filter(f -> f.id().equals(id))
         .findFirst()
+        .filter(f -> f.where().isPresent() || f.who().filter(w -> !isSeated(w)).isPresent())
         .map(f -> View.of(study, f))
         .filter(view -> view.stance().isPresent() || !view.seated().isEmpty())
         .map(view -> view.in(now))
         .orElse(now);
   }
 
-  /** Returns the names of the stances that concern the person shown, in their order. */
+  private boolean isSeated(Occupant who) {
+    return View.shown(study, options).seated().contains(who);
+  }
+
+  /** Returns the stances that concern the person shown, in their order. */
   public List<Standing> steps() {
     return study.standings().stream()
         .filter(
@@ -180,5 +194,20 @@ public record BoardState(
                 s.condition().aboard().isEmpty()
                     || s.condition().aboard().get(0).person().equals(options.person()))
         .toList();
+  }
+
+  /** Returns options that show the machine in a stance, or as drawn with those who are seen now. */
+  public PictureOptions in(Optional<Condition> stance, PictureOptions now) {
+    return stance.isPresent()
+        ? now.withStance(stance)
+        : now.withAsDrawn().withSeated(View.shown(study, options).seated());
+  }
+
+  /** Returns options one stance on or back; the machine as drawn comes before the first. */
+  public PictureOptions stepped(int by, PictureOptions now) {
+    List<Optional<Condition>> all = new ArrayList<>(List.of(Optional.empty()));
+    steps().forEach(s -> all.add(Optional.of(s.condition())));
+    int at = Math.max(0, all.indexOf(standing.map(Standing::condition)));
+    return in(all.get(Math.floorMod(at + by, all.size())), now);
   }
 }

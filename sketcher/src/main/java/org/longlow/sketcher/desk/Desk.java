@@ -164,6 +164,17 @@ public final class Desk extends Surface implements AutoCloseable {
     edits.edit(edit, target, text);
   }
 
+  /** Shows a notice once the edits asked for so far are done. */
+  public void sayOnceDone(String text) {
+    queue(
+        () ->
+            () -> {
+              if (trouble().isEmpty()) {
+                say(Notice.Mood.SAID, "edit", text);
+              }
+            });
+  }
+
   /** Types {@code text} over a quantity. */
   public void type(Target target, String text) {
     edits.type(target, text);

@@ -48,7 +48,9 @@ public final class FirstWork {
         answers,
         FirstMachine::wheels,
         yours ->
-            "Two wheels on the ground. Add parts from the drawer (A); what a machine still lacks to"
+            String.join(" ", yours)
+                + (yours.isEmpty() ? "" : "\n")
+                + "Two wheels on the ground. Add parts from the drawer (A); what a machine still lacks to"
                 + " be ridden is told among the findings.");
   }
 

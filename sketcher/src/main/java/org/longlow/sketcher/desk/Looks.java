@@ -28,7 +28,10 @@ final class Looks {
   /** Seats a person; the stance follows them. */
   static UnaryOperator<PictureOptions> seated(String person) {
     return o -> {
-      return o.withPerson(person).withStance(o.stance().filter(s -> s.kind() != Stance.Kind.LADEN));
+      PictureOptions next = o.withPerson(person);
+      return o.asDrawn()
+          ? next.withAsDrawn()
+          : next.withStance(o.stance().filter(s -> s.kind() != Stance.Kind.LADEN));
     };
   }
 

@@ -67,7 +67,8 @@ public final class SlideWork {
         kind == Kind.LEAN
             ? stance == Stance.Kind.LADEN
             : stance != Stance.Kind.OPEN && stance != Stance.Kind.PARKED;
-    desk.look(o -> fits ? o.withMoved(Optional.empty()) : o.withStance(Optional.empty()));
+    desk.look(
+        o -> fits && !o.asDrawn() ? o.withMoved(Optional.empty()) : o.withStance(Optional.empty()));
   }
 
   /** Closes the slider that is open, and puts the wheels back; returns whether one was. */

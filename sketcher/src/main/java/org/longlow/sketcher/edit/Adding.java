@@ -55,6 +55,11 @@ public record Adding(String specimen, List<PinSpot> spots, Hang hang) implements
   }
 
   @Override
+  public String said(Layout layout) {
+    return NextSeat.said(layout, part());
+  }
+
+  @Override
   public Adding with(PinSpot spot) {
     List<PinSpot> more = new ArrayList<>(spots);
     more.add(spot);
@@ -176,7 +181,8 @@ public record Adding(String specimen, List<PinSpot> spots, Hang hang) implements
     }
     String name = nameIn(layout);
     PointMm first = at.get(own.get(0));
-    Layout with = LampColour.fitting(put(layout, name, at, shared), name, first);
+    Layout put = NextSeat.seated(layout, put(layout, name, at, shared), name);
+    Layout with = LampColour.fitting(put, name, first);
     return hang.hung(with, with.parts().get(name));
   }
 

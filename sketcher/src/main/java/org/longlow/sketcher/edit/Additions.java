@@ -1,7 +1,6 @@
 package org.longlow.sketcher.edit;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -271,28 +270,11 @@ public final class Additions {
                   Formula.of(Math.rint(survey.get("stature").mean()), Unit.MM),
                   Formula.of(Math.rint(survey.get("weightkg").mean()), Unit.of(Dim.MASS)),
                   Map.of(),
-                  List.of(seatFor(layout)),
+                  List.of(NextSeat.forSomebody(layout)),
                   true,
                   true,
                   true));
         });
-  }
-
-  /** Returns the seat of somebody new: one that nobody has yet, the rider's before others. */
-  private static String seatFor(Layout layout) {
-    List<String> seats =
-        layout.parts().values().stream()
-            .flatMap(p -> p.seatOf().stream())
-            .distinct()
-            .sorted(Comparator.comparing(s -> !s.equals(Occupant.RIDER)))
-            .toList();
-    if (seats.isEmpty()) {
-      throw new OutOfRange("nobody can sit here yet; add a pan first");
-    }
-    return seats.stream()
-        .filter(s -> layout.crew().values().stream().noneMatch(p -> p.seats().contains(s)))
-        .findFirst()
-        .orElse(seats.get(0));
   }
 
   /** Writes a demand down at what holds without it, to be changed from there. */
@@ -328,10 +310,7 @@ public final class Additions {
     return new Edit(
         "add seat",
         layout -> {
-          List<String> taken =
-              layout.parts().values().stream().flatMap(p -> p.seatOf().stream()).toList();
-          String seat =
-              taken.contains(Occupant.RIDER) ? Fresh.name(taken, "pillion") : Occupant.RIDER;
+          String seat = NextSeat.of(layout, Adding.of("pan").part());
           Layout with = layout;
           for (Map.Entry<String, PointMm> piece : seatPieces(at).entrySet()) {
             Adding adding = Adding.of(piece.getKey()).with(PinSpot.at(piece.getValue()));

@@ -28,6 +28,9 @@ public final class NewPart {
 
   private static final double SHEET_MM = 3;
 
+  /** An outline has at least so many points. */
+  public static final int FEWEST = 3;
+
   private NewPart() {}
 
   /** Returns the words of the kinds that can be drawn so. */
@@ -59,8 +62,9 @@ public final class NewPart {
     return new Edit(
         "draw " + name,
         layout -> {
-          if (points.size() < 3) {
-            throw new OutOfRange("an outline needs at least 3 points, not " + points.size());
+          if (points.size() < FEWEST) {
+            throw new OutOfRange(
+                "an outline needs at least " + FEWEST + " points, not " + points.size());
           }
           String pin = Fresh.name(layout, "pins", name + "At");
           PointMm origin = points.get(0);

@@ -32,21 +32,42 @@ final class OwnPins {
     left.removeAll(now.pins());
     Layout tidy = after;
     for (String pin : left) {
-      if (isOwn(tidy, part, pin)) {
-        Entries.Without without = Entries.without(tidy, new Entry("pins", pin));
-        boolean needed = !without.also().isEmpty() || !without.changed().isEmpty();
-        tidy = needed ? tidy : without.layout();
-      }
+      tidy = isOwn(tidy, part, pin) ? unlessNeeded(tidy, pin) : tidy;
     }
     return tidy;
   }
 
+  /**
+   * Returns {@code after} without the pins, whatever they are called, that only parts used which
+   * are gone. One that is nailed or has a note is somebody's, and stays.
+   */
+  static Layout without(Layout before, Layout after) {
+    Set<String> left = new TreeSet<>();
+    before.parts().values().stream()
+        .filter(p -> !after.parts().containsKey(p.name()))
+        .forEach(p -> left.addAll(p.pins()));
+    Layout tidy = after;
+    for (String pin : left) {
+      tidy = isPlain(tidy, pin) ? unlessNeeded(tidy, pin) : tidy;
+    }
+    return tidy;
+  }
+
+  private static Layout unlessNeeded(Layout layout, String pin) {
+    Entries.Without without = Entries.without(layout, new Entry("pins", pin));
+    return without.also().isEmpty() && without.changed().isEmpty() ? without.layout() : layout;
+  }
+
   private static boolean isOwn(Layout layout, String part, String pin) {
     String stem = Fresh.stem(part);
-    return layout.pins().containsKey(pin)
-        && pin.startsWith(stem)
+    return pin.startsWith(stem)
         && pin.length() > stem.length()
         && Character.isUpperCase(pin.charAt(stem.length()))
+        && isPlain(layout, pin);
+  }
+
+  private static boolean isPlain(Layout layout, String pin) {
+    return layout.pins().containsKey(pin)
         && !layout.pins().get(pin).nailed()
         && layout.pins().get(pin).note().isEmpty();
   }

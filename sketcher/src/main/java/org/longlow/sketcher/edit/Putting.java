@@ -15,6 +15,11 @@ public interface Putting {
   /** Returns what it is, for people. */
   String title();
 
+  /** Returns what is not seen of where it belongs, in a few words; mostly empty. */
+  default String said(Layout layout) {
+    return "";
+  }
+
   /** Returns which pin is placed next, in a word; empty if there is but one or all are placed. */
   String next();
 

@@ -22,6 +22,11 @@ public record PuttingOne(boolean seat, Optional<PointMm> at, Hang hang) implemen
   }
 
   @Override
+  public String said(Layout layout) {
+    return seat ? NextSeat.said(layout, Adding.of("pan").part()) : "";
+  }
+
+  @Override
   public String next() {
     return "";
   }

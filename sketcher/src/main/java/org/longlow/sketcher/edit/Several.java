@@ -90,6 +90,8 @@ public final class Several {
         changed.addAll(without.changed());
       }
     }
+    // they are of no use to anything that stays, so nobody is asked
+    rest = OwnPins.without(layout, rest);
     also.removeAll(entries);
     changed.removeAll(also);
     changed.removeAll(entries);

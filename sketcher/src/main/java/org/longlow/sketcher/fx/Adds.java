@@ -97,11 +97,10 @@ final class Adds {
   /** Returns everything that can be added, for who looks for words. */
   List<Deed> deeds() {
     List<Deed> deeds = new ArrayList<>();
+    deeds.add(new Deed("add seat: pan, back, pegs at once", "", () -> put(PuttingOne.SEAT)));
     Gallery.specimens()
         .forEach(s -> deeds.add(new Deed("add " + s.title(), "", () -> put(Adding.of(s.name())))));
-    for (PuttingOne one : List.of(PuttingOne.PIN, PuttingOne.SEAT)) {
-      deeds.add(new Deed("add " + one.title(), "", () -> put(one)));
-    }
+    deeds.add(new Deed("add pin", "", () -> put(PuttingOne.PIN)));
     deeds.add(new Deed("add " + LampSet.TITLE, "", this::addLamps));
     desk.session()
         .ifPresent(

@@ -24,9 +24,6 @@ import org.longlow.sketcher.edit.Target;
 /** One quantity on the bench: its name, a field for value or formula, what it is worth. */
 final class BenchField extends VBox {
 
-  /** Between fields that lie side by side, px. */
-  static final double GAP_PX = 10;
-
   /** Left free behind the last letter, px. */
   private static final double CARET_PX = 4;
 
@@ -181,10 +178,10 @@ final class BenchField extends VBox {
    */
   void setWide(double tile, double line) {
     boolean said = target instanceof Target.OfTie || trouble.isVisible();
-    double wide = broad ? 1.5 * tile + GAP_PX / 2 : tile;
+    double wide = broad ? 1.5 * tile + TicketSize.GAP_PX / 2 : tile;
     // a formula that is cut says nothing: it takes as many fields as it needs
     for (double least = leastPx(); wide < least; ) {
-      wide += tile + GAP_PX;
+      wide += tile + TicketSize.GAP_PX;
     }
     setPrefWidth(said ? line : Math.min(line, wide));
   }
@@ -255,12 +252,18 @@ final class BenchField extends VBox {
     String text = field.getText().strip();
     if (!text.equals(written)) {
       desk.type(target, text);
+    } else if (isRefused()) {
+      desk.forgetTrouble(); // it says again what it said before
     }
+  }
+
+  private boolean isRefused() {
+    return desk.trouble().map(t -> t.target().equals(target)).orElse(false);
   }
 
   /** Shows the row as it is now; what is being typed is left alone. */
   void show(Bench.Row row) {
-    boolean mine = desk.trouble().map(t -> t.target().equals(target)).orElse(false);
+    boolean mine = isRefused();
     trouble.setVisible(mine);
     trouble.setManaged(mine);
     trouble.setText(mine ? desk.trouble().get().refused().words() : "");

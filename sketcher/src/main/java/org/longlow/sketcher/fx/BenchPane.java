@@ -24,16 +24,11 @@ import org.longlow.sketcher.edit.Trouble;
 /** The strip at the left: what is picked, with every quantity open to be typed over. */
 final class BenchPane extends VBox {
 
-  /** How wide a plain field is, and what is left free between two, px. */
-  private static final double TILE_PX = 116;
-
-  /** Edges and scroll bar, px. */
-  private static final double EDGES_PX = 36;
-
   private final Desk desk;
   private final Label head = Bits.label("");
   private final Label note = Bits.wrapped("", "bench-note");
   private final Label freedom = Bits.wrapped("", "bench-freedom");
+  private final Label drawn = Bits.wrapped("", "bench-note");
   private String toldOf = "";
   private Layout toldIn;
   private String told = "";
@@ -57,6 +52,7 @@ final class BenchPane extends VBox {
     getStyleClass().add("bench");
     tieMaker = new TieMaker(desk);
     entry = new EntryLine(desk);
+    drawn.setId("told-as-drawn");
     elsewhere.setId("trouble-elsewhere");
     nailed.setId("nailed");
     Bits.told(nailed, "the solver leaves it where it is, key K");
@@ -68,7 +64,9 @@ final class BenchPane extends VBox {
                         desk.edit(
                             Edits.nail(p, nailed.isSelected()), new Target.OfPin(p, true), "")));
     several = new SeveralLine(desk);
-    inner.getChildren().addAll(entry, several, note, elsewhere, freedom, nailed, groups, tieMaker);
+    inner
+        .getChildren()
+        .addAll(entry, several, note, elsewhere, freedom, drawn, nailed, groups, tieMaker);
     inner.getStyleClass().add("bench-inner");
     scroll.setContent(inner);
     scroll.setFitToWidth(true);
@@ -132,6 +130,14 @@ final class BenchPane extends VBox {
     boolean isPin = bench.subject().startsWith("pin:");
     show(nailed, isPin);
     show(freedom, false);
+    show(drawn, isPin && shown.standing().isPresent());
+    shown
+        .standing()
+        .ifPresent(
+            s ->
+                drawn.setText(
+                    "its place is told as drawn; the card and its rules show the machine "
+                        + s.condition().says()));
     if (isPin) {
       Pin pin = shown.layout().pins().get(bench.title());
       nailed.setSelected(pin.nailed());
@@ -180,20 +186,15 @@ final class BenchPane extends VBox {
 
   /** Returns how wide it is with so many plain fields side by side, px. */
   double width(int columns) {
-    return width(columns, TextSize.of(this));
-  }
-
-  /** As {@link #width(int)}, with letters so much larger than usual. */
-  static double width(int columns, double letters) {
-    return columns * TILE_PX * letters + (columns - 1) * BenchField.GAP_PX + EDGES_PX * letters;
+    return TicketSize.width(columns, TextSize.of(this));
   }
 
   private double line(int columns) {
-    return columns * tile() + (columns - 1) * BenchField.GAP_PX;
+    return columns * tile() + (columns - 1) * TicketSize.GAP_PX;
   }
 
   private double tile() {
-    return TILE_PX * TextSize.of(this);
+    return TicketSize.TILE_PX * TextSize.of(this);
   }
 
   /** Lays the fields out in so many columns. */
@@ -226,7 +227,7 @@ final class BenchPane extends VBox {
     rows.clear();
     groups.getChildren().clear();
     for (Bench.Group group : bench.groups()) {
-      FlowPane tiles = new FlowPane(BenchField.GAP_PX, 2);
+      FlowPane tiles = new FlowPane(TicketSize.GAP_PX, 2);
       tiles.setRowValignment(VPos.BOTTOM);
       for (Bench.Row row : group.rows()) {
         BenchField field = new BenchField(desk, row);

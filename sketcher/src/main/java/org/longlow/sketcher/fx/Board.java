@@ -317,8 +317,9 @@ final class Board extends Region {
     boolean other = shown.map(s -> s.options().dimensions() != dimensioned).orElse(false);
     // drawn for this scale its names stand elsewhere
     boolean redrawn = shown.map(s -> s.options().denominator() != fittedAt).orElse(false);
-    if (begun || fitted && (other || redrawn && refits > 0)) {
-      refits = begun || other ? REFITS : refits - 1;
+    boolean cut = shown.map(s -> s.drawing() != painted && cutsOff(s)).orElse(false);
+    if (begun || fitted && (other || cut || redrawn && refits > 0)) {
+      refits = begun || other || cut ? REFITS : refits - 1;
       dimensioned = shown.get().options().dimensions();
       frame = fitting(shown.get());
       askScale();
@@ -335,6 +336,12 @@ final class Board extends Region {
                     + ", "
                     + s.standing().map(st -> st.condition().says()).orElse("as drawn")
                     + ". N steps through pins, arrows move the one picked."));
+  }
+
+  /** Somebody else, or another stance, may be higher than what was fitted in. */
+  private boolean cutsOff(BoardState shown) {
+    boolean still = !shown.live() && shown.options().moved().isEmpty();
+    return still && Fitting.cutsSomebodyOff(shown.drawing(), frame, seen(0));
   }
 
   private void askScale() {

@@ -50,6 +50,9 @@ final class CrewRow extends HBox {
   private Layout built;
   private boolean showing;
 
+  /** What the slider that is held stood at when it was taken up. */
+  private double taken;
+
   CrewRow(Desk desk) {
     super(14);
     this.desk = desk;
@@ -143,10 +146,25 @@ final class CrewRow extends HBox {
         .valueChangingProperty()
         .addListener(
             (o, was, is) -> {
-              if (!is && !showing) {
+              if (is) {
+                taken = slider.getValue();
+              } else if (!showing && isMoved(slider, isStature)) {
                 desk.settle(edit(slider, isStature), target(isStature));
+              } else if (!showing) {
+                desk.dropPreview();
               }
             });
+  }
+
+  /** Whether it was let go of where it was not taken up; rounding alone moves nobody. */
+  private boolean isMoved(Slider slider, boolean isStature) {
+    return slider.getValue() != taken && rounded(slider, isStature) != taken;
+  }
+
+  private static double rounded(Slider slider, boolean isStature) {
+    return isStature
+        ? Math.round(slider.getValue() / 5) * 5.0
+        : Math.round(slider.getValue() * 2) / 2.0;
   }
 
   private Target target(boolean isStature) {
@@ -156,9 +174,7 @@ final class CrewRow extends HBox {
   private org.longlow.sketcher.edit.Edit edit(Slider slider, boolean isStature) {
     return Edits.set(
         target(isStature),
-        isStature
-            ? String.format(Locale.ROOT, "%.0f mm", Math.round(slider.getValue() / 5) * 5.0)
-            : String.format(Locale.ROOT, "%.1f kg", Math.round(slider.getValue() * 2) / 2.0));
+        String.format(Locale.ROOT, isStature ? "%.0f mm" : "%.1f kg", rounded(slider, isStature)));
   }
 
   private void refresh() {

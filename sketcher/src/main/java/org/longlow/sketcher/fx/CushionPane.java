@@ -44,7 +44,7 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
   private final Label head = Bits.label("");
   private final CushionCanvas drawing = new CushionCanvas(this::pick, this);
   private final FlowPane doing = new FlowPane(5, 5);
-  private final FlowPane fields = new FlowPane(BenchField.GAP_PX, 2);
+  private final FlowPane fields = new FlowPane(TicketSize.GAP_PX, 2);
   private final CheckBox closed = new CheckBox("closed cells");
   private final Label trouble = Bits.wrapped("", "trouble");
   private final GradeList grades = new GradeList(this::showGrade, this::takeGrade);
@@ -304,14 +304,14 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
       rows.forEach(r -> tiles.put(r.target(), new BenchField(desk, r)));
       fields.getChildren().setAll(tiles.values());
     }
-    double tile = (fields.getWidth() - 4 * BenchField.GAP_PX) / 5 - 1;
+    double tile = (fields.getWidth() - 4 * TicketSize.GAP_PX) / 5 - 1;
     double larger = TextSize.of(this);
     double wide =
         Math.max(LEAST_TILE_PX * larger, Math.min(MOST_TILE_PX * larger, Math.floor(tile)));
     rows.forEach(
         r -> {
           tiles.get(r.target()).show(r);
-          tiles.get(r.target()).setWide(wide, 2 * wide + BenchField.GAP_PX);
+          tiles.get(r.target()).setWide(wide, 2 * wide + TicketSize.GAP_PX);
         });
     BenchField wrong = desk.trouble().map(t -> tiles.get(t.target())).orElse(null);
     if (wrong != null && desk.trouble().get() != inView) {

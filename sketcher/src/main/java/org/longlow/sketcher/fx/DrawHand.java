@@ -3,30 +3,45 @@ package org.longlow.sketcher.fx;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.edit.NewPart;
+import org.longlow.sketcher.edit.NewTube;
+import org.longlow.sketcher.edit.PinSpot;
 import org.longlow.sketcher.edit.PointSnap;
 import org.longlow.sketcher.edit.PointWords;
+import org.longlow.sketcher.edit.Putting;
 import org.longlow.sketcher.edit.Snapping;
 import org.longlow.sketcher.edit.Target;
 import org.longlow.sketcher.edit.TypedLength;
+import org.longlow.sketcher.picture.PartPicture;
+import org.longlow.svg.drawing.Drawing;
 
-/** The hand that draws a new part's outline point by point. */
+/** The hand that draws a new part's outline, or the path of a tube, point by point. */
 final class DrawHand implements Hand {
 
   private static final double CLOSE_PX = 10;
+
+  /** As opaque is a tube on its way. */
+  private static final double GHOST_OPACITY = 0.65;
+
+  /** What can be drawn so. */
+  static final List<String> KINDS =
+      Stream.of(NewPart.kinds(), NewTube.kinds()).flatMap(List::stream).toList();
 
   private final Board board;
   private final Desk desk;
   private final Consumer<String> done;
   private final Runnable away;
   private final List<PointMm> points = new ArrayList<>();
-  private int kind = NewPart.kinds().indexOf("bracket");
+  private final List<PinSpot> spots = new ArrayList<>();
+  private int kind = KINDS.indexOf("bracket");
   private PointSnap next;
   private TypedLength typed = TypedLength.NOTHING;
 
@@ -85,13 +100,15 @@ final class DrawHand implements Hand {
   }
 
   private void put(PointMm px) {
-    if (points.size() > 2 && board.onScreen(points.get(0)).distance(px) <= CLOSE_PX) {
+    if (!isTube() && points.size() > 2 && board.onScreen(points.get(0)).distance(px) <= CLOSE_PX) {
       finish();
       return;
     }
     PointMm at = to();
     if (points.isEmpty() || at.distance(points.get(points.size() - 1)) > 0) {
       points.add(at);
+      boolean there = !next.pin().isEmpty() && at.equals(next.at());
+      spots.add(new PinSpot(at, there ? Optional.of(next.pin()) : Optional.empty()));
     }
     typed = TypedLength.NOTHING;
     board.paintGlass();
@@ -106,15 +123,24 @@ final class DrawHand implements Hand {
 
   private void finish() {
     String name = NewPart.name(desk.session().orElseThrow().layout(), kind());
+    String field = isTube() ? "path" : "outline";
     desk.edit(
-        NewPart.of(kind(), name, points),
-        new Target.OfPart(name, List.of("outline"), "outline"),
+        isTube() ? NewTube.of(kind(), name, spots) : NewPart.of(kind(), name, points),
+        new Target.OfPart(name, List.of(field), field),
         "");
     done.accept(name);
   }
 
   private String kind() {
-    return NewPart.kinds().get(kind);
+    return KINDS.get(kind);
+  }
+
+  private boolean isTube() {
+    return NewTube.kinds().contains(kind());
+  }
+
+  private int fewest() {
+    return isTube() ? NewTube.FEWEST : NewPart.FEWEST;
   }
 
   @Override
@@ -135,7 +161,7 @@ final class DrawHand implements Hand {
       return true;
     }
     switch (e.getCode()) {
-      case K -> kind = Math.floorMod(kind + (e.isShiftDown() ? -1 : 1), NewPart.kinds().size());
+      case K -> kind = Math.floorMod(kind + (e.isShiftDown() ? -1 : 1), KINDS.size());
       case BACK_SPACE -> back();
       case ENTER -> enter();
       default -> {
@@ -151,13 +177,14 @@ final class DrawHand implements Hand {
       typed = typed.back();
     } else if (!points.isEmpty()) {
       points.remove(points.size() - 1);
+      spots.remove(spots.size() - 1);
     }
   }
 
   private void enter() {
     if (!typed.isEmpty() && next != null) {
       put(board.onScreen(to()));
-    } else if (points.size() > 2) {
+    } else if (points.size() >= fewest()) {
       finish();
     }
   }
@@ -177,7 +204,9 @@ final class DrawHand implements Hand {
     List<PointMm> line = new ArrayList<>(points);
     if (next != null) {
       line.add(to());
-      List<String> words = new ArrayList<>(List.of(PointWords.place(to(), ShownUnits.of(desk))));
+      List<String> words = new ArrayList<>();
+      String place = PointWords.place(to(), ShownUnits.of(desk));
+      words.add(place + desk.shown().get().drawnSaid());
       if (!points.isEmpty()) {
         words.add(PointWords.edge(points.get(points.size() - 1), to(), ShownUnits.of(desk)));
       }
@@ -189,6 +218,9 @@ final class DrawHand implements Hand {
       }
       glass.label(words, board.onScreen(to()), true);
     }
+    if (line.size() > 1 && isTube()) {
+      tube(line).ifPresent(d -> glass.drawing(d, GHOST_OPACITY));
+    }
     if (line.size() > 1) {
       ink.line(line, false);
     }
@@ -196,12 +228,39 @@ final class DrawHand implements Hand {
     ink.says(says());
   }
 
+  /** The tube as it would lie, bent by its radius. */
+  private Optional<Drawing> tube(List<PointMm> line) {
+    BoardState shown = desk.shown().orElseThrow();
+    List<PointMm> path = new ArrayList<>(line);
+    int last = path.size() - 1;
+    if (path.get(last).distance(path.get(last - 1)) == 0) {
+      path.remove(last); // the pointer rests on the last point
+    }
+    if (path.size() < NewTube.FEWEST) {
+      return Optional.empty();
+    }
+    Putting.Ghost ghost = NewTube.ghost(kind(), path);
+    double n = board.frame().denominator();
+    return Optional.of(
+        PartPicture.of(shown.layout(), ghost.part(), ghost.places(), shown.ground(), n));
+  }
+
   @Override
   public String says() {
-    return "A new "
-        + kind()
-        + ": click its points in order, with Shift straight; K for another kind."
-        + "\nType a length to set an edge, Backspace takes the last point back. Click the first"
-        + " point or press Enter when done.";
+    String kinds = "; K for another kind, such as rail, tank or cowl.";
+    String back = "\nType a length to set an edge, Backspace takes the last point back. ";
+    return isTube()
+        ? "A new "
+            + kind()
+            + ": click its one end, its bends and its other end, with Shift straight"
+            + kinds
+            + back
+            + "Press Enter when done; bends take their radius from its ticket."
+        : "A new "
+            + kind()
+            + ": click its points in order, with Shift straight"
+            + kinds
+            + back
+            + "Click the first point or press Enter when done.";
   }
 }

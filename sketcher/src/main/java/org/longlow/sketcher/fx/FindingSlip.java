@@ -10,6 +10,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
@@ -17,6 +18,7 @@ import javafx.scene.layout.VBox;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.SaidFigures;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.check.finding.WorstFirst;
 import org.longlow.rider.words.Units;
 import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
@@ -45,6 +47,7 @@ final class FindingSlip extends VBox {
     list.setAccessibleText("Findings, worst first");
     list.setCellFactory(l -> new Cell());
     list.setFocusTraversable(true);
+    list.addEventFilter(KeyEvent.KEY_PRESSED, this::pickFirst);
     list.getSelectionModel()
         .selectedItemProperty()
         .addListener(
@@ -105,11 +108,29 @@ final class FindingSlip extends VBox {
     return count;
   }
 
-  /** Puts the keyboard into the list. */
+  /** Puts the keyboard into the list; none is opened out before one is picked. */
   void focusList() {
     list.requestFocus();
-    if (list.getSelectionModel().isEmpty() && !list.getItems().isEmpty()) {
-      list.getSelectionModel().select(0);
+    if (list.getSelectionModel().isEmpty()) {
+      look(0);
+    }
+  }
+
+  private void look(int i) {
+    list.getFocusModel().focus(i);
+    list.scrollTo(i);
+  }
+
+  /** While none is picked, an arrow or Enter picks the one that was come to. */
+  private void pickFirst(KeyEvent e) {
+    boolean meant =
+        switch (e.getCode()) {
+          case UP, DOWN, ENTER, SPACE -> !e.isShortcutDown();
+          default -> false;
+        };
+    if (meant && list.getSelectionModel().isEmpty() && !list.getItems().isEmpty()) {
+      list.getSelectionModel().select(Math.max(0, list.getFocusModel().getFocusedIndex()));
+      e.consume();
     }
   }
 
@@ -125,12 +146,12 @@ final class FindingSlip extends VBox {
         .findFirst();
   }
 
-  /** Scrolls to the first finding of a verdict, and picks it. */
+  /** Comes to the first finding of a verdict, which the keyboard takes next. */
   void showFirst(Verdict verdict) {
     for (int i = 0; i < list.getItems().size(); i++) {
-      if (list.getItems().get(i).verdict() == verdict) {
-        list.getSelectionModel().select(i);
-        list.scrollTo(i);
+      Finding f = list.getItems().get(i);
+      if (f.verdict() == verdict && !WorstFirst.leads(f)) {
+        look(i);
         return;
       }
     }

@@ -35,7 +35,7 @@ final class Fitting {
     double least = LEAST_SHARE * fitted(machine(drawing, false), seen, margin).pxPerMm();
     Spots.Box room = forWords(drawing, box, seen, margin, letters, least);
     ViewFrame frame = fitted(box, room, margin);
-    double wide = TicketSpot.leastWidePx(letters);
+    double wide = TicketSize.leastWidePx(letters);
     Spots.Box narrower =
         new Spots.Box(room.x(), room.y(), Math.max(1, room.width() - wide), room.height());
     double beside = fitted(box, narrower, margin).pxPerMm();
@@ -50,7 +50,7 @@ final class Fitting {
       return frame.panned(Math.max(0, seen.x() + NAME_EDGE_PX - first), 0);
     }
     double over = room.bottom() - margin - frame.screenY(box.getMinY());
-    return 2 * over >= TicketSpot.leastHighPx(letters) ? frame.panned(0, over) : frame;
+    return 2 * over >= TicketSize.leastHighPx(letters) ? frame.panned(0, over) : frame;
   }
 
   /**
@@ -135,6 +135,30 @@ final class Fitting {
    */
   static Envelope machine(Drawing drawing) {
     return machine(drawing, true);
+  }
+
+  /** Returns whether somebody who is seated reaches out of where the machine is seen. */
+  static boolean cutsSomebodyOff(Drawing drawing, ViewFrame frame, Spots.Box seen) {
+    Envelope people = people(drawing);
+    if (people.isNull()) {
+      return false;
+    }
+    Spots.Box box = frame.onScreen(people);
+    return box.shared(seen) < 0.999 * box.width() * box.height();
+  }
+
+  private static Envelope people(Drawing drawing) {
+    Envelope box = new Envelope();
+    for (Layer layer : drawing.layers()) {
+      for (Mark mark : layer.marks()) {
+        if (mark instanceof Mark.Shape shape
+            && shape.style().fill() != null
+            && shape.subject().startsWith("person:")) {
+          box.expandToInclude(shape.geometry().getEnvelopeInternal());
+        }
+      }
+    }
+    return box;
   }
 
   private static Envelope machine(Drawing drawing, boolean figures) {

@@ -111,14 +111,16 @@ final class GalleryPane extends VBox {
     items.clear();
     shelves.getChildren().clear();
     shelf(
+        "together",
+        List.of(new Item(seat(), GalleryPane::isOfASeat), new Item(lamps(), LampSet::matches)));
+    shelf(
         "parts",
         Gallery.specimens().stream()
             .map(s -> new Item(tiles.computeIfAbsent(s, this::tile), s::matches))
             .toList());
-    shelf("together", List.of(new Item(lamps(), LampSet::matches)));
     shelf(
         "places",
-        Stream.of(PuttingOne.PIN, PuttingOne.SEAT)
+        Stream.of(PuttingOne.PIN)
             .map(
                 one ->
                     new Item(
@@ -136,6 +138,12 @@ final class GalleryPane extends VBox {
     }
     groups.forEach(this::shelf);
     sift();
+  }
+
+  /** What somebody types who wants to sit. */
+  private static boolean isOfASeat(String typed) {
+    return Stream.of("seat", "pan", "cushion", "pillion", "passenger")
+        .anyMatch(word -> word.startsWith(typed.strip().toLowerCase(Locale.ROOT)));
   }
 
   private void shelf(String heading, List<Item> things) {
@@ -159,6 +167,13 @@ final class GalleryPane extends VBox {
   private static void show(Node node, boolean on) {
     node.setVisible(on);
     node.setManaged(on);
+  }
+
+  private Button seat() {
+    return word(
+        PuttingOne.SEAT.title(),
+        "pan, back and foot pegs at once, for whoever has none yet",
+        () -> adds.put(PuttingOne.SEAT));
   }
 
   private Button lamps() {

@@ -46,6 +46,7 @@ final class Placing implements Hand {
   private Putting putting;
   private Snapping.Snap snap;
   private List<Hang> offered = List.of(Hang.FRAME);
+  private boolean nothingThere;
 
   /**
    * @param done is run once it is placed
@@ -64,6 +65,7 @@ final class Placing implements Hand {
 
   private void pointAt(PointMm place, boolean exactly) {
     snap = exactly ? Snapping.exact(place) : snapping().of(place);
+    nothingThere = false;
     offered = Hang.offered(shown().layout(), near(place));
     offered = offered.subList(0, Math.min(MOST_OFFERED, offered.size()));
     board.setPointer(board.onScreen(snap.at()));
@@ -121,6 +123,7 @@ final class Placing implements Hand {
   }
 
   private void hangOnNext() {
+    nothingThere = offered.size() == 1;
     hang((offered.indexOf(putting.hang()) + 1) % offered.size());
   }
 
@@ -141,7 +144,12 @@ final class Placing implements Hand {
   private void finish() {
     Layout layout = desk.session().orElseThrow().layout();
     String subject = putting.subjectIn(layout);
+    String said = putting.said(layout);
     desk.edit(putting.edit(), new Target.OfEntry(Subjects.entry(subject).orElseThrow()), "");
+    if (!said.isEmpty()) {
+      desk.sayOnceDone(
+          putting.title() + " " + said + ", for the rider has one; its field seat tells.");
+    }
     done.run();
     desk.choose(subject);
   }
@@ -214,12 +222,19 @@ final class Placing implements Hand {
     glass.label(words(), px, true);
   }
 
-  private List<String> words() {
+  List<String> words() {
     List<String> words = new ArrayList<>();
     String next = putting.next();
     words.add(next.isEmpty() ? putting.title() : putting.title() + ", " + next);
-    words.add(snap.words(shown().units()));
+    String said = putting.said(shown().layout());
+    if (!said.isEmpty()) {
+      words.add(said + ": the rider has one");
+    }
+    words.add(snap.words(shown().units()) + shown().drawnSaid());
     words.add("hangs on " + putting.hang().words());
+    if (nothingThere) {
+      words.add("nothing here to hang it on: point at a part, then H");
+    }
     if (offered.size() > 1) {
       for (int i = 0; i < offered.size(); i++) {
         if (!offered.get(i).equals(putting.hang())) {
@@ -236,7 +251,9 @@ final class Placing implements Hand {
     boolean rest = !putting.next().isEmpty();
     return "click or Enter; "
         + (rest ? "with Shift the rest as drawn; " : "")
-        + (offered.size() > 1 ? "right click, number or H hangs it on something; " : "")
+        + (offered.size() > 1
+            ? "right click, number or H hangs it on something; "
+            : "H over a part hangs it on that; ")
         + "Esc drops it";
   }
 }

@@ -19,6 +19,9 @@ import org.longlow.sketcher.desk.Desk;
 /** The stances of the machine, in a row to step through. */
 final class StanceSteps extends VBox {
 
+  /** The step that is always there to come back to. */
+  private static final String DRAWN = "as drawn";
+
   private final Desk desk;
   private final FlowPane row = new FlowPane(0, 4);
   private final StanceSlides slides;
@@ -46,30 +49,37 @@ final class StanceSteps extends VBox {
         desk.shown()
             .map(s -> s.steps().stream().map(Standing::condition).toList())
             .orElse(List.of());
-    if (!steps.equals(built)) {
+    if (desk.shown().isPresent() && (row.getChildren().isEmpty() || !steps.equals(built))) {
       built = steps;
-      row.getChildren().clear();
-      for (Condition stance : steps) {
-        ToggleButton step = new ToggleButton(words(stance));
-        String name = stance.says();
-        step.setId("stance-" + name.replaceAll("[^A-Za-z0-9]+", "-"));
-        step.setUserData(stance);
-        step.setAccessibleText("stance " + name);
-        Bits.told(step, "stance " + name + ", keys [ and ]");
-        step.getStyleClass().add("step");
-        step.setMinWidth(USE_PREF_SIZE);
-        step.setOnAction(
-            e -> {
-              desk.look(o -> o.withStance(Optional.of(stance)));
-              step.setSelected(true);
-            });
-        row.getChildren().add(step);
-      }
+      row.getChildren().setAll(step(Optional.empty(), DRAWN, DRAWN));
+      steps.forEach(c -> row.getChildren().add(step(Optional.of(c), words(c), c.says())));
     }
     Optional<Condition> now = desk.shown().flatMap(BoardState::stance);
+    boolean drawn = desk.shown().map(s -> s.standing().isEmpty()).orElse(false);
     for (Node node : row.getChildren()) {
-      ((ToggleButton) node).setSelected(now.equals(Optional.of(node.getUserData())));
+      Optional<?> stance = (Optional<?>) node.getUserData();
+      ((ToggleButton) node).setSelected(stance.isEmpty() ? drawn : now.equals(stance));
     }
+  }
+
+  private ToggleButton step(Optional<Condition> stance, String words, String name) {
+    ToggleButton step = new ToggleButton(words);
+    step.setId("stance-" + name.replaceAll("[^A-Za-z0-9]+", "-"));
+    step.setUserData(stance);
+    step.setAccessibleText("stance " + name);
+    Bits.told(
+        step,
+        stance.isEmpty()
+            ? "the machine as drawn, which its fields tell, keys [ and ]"
+            : "stance " + name + ", keys [ and ]");
+    step.getStyleClass().add("step");
+    step.setMinWidth(USE_PREF_SIZE);
+    step.setOnAction(
+        e -> {
+          desk.shown().ifPresent(s -> desk.look(o -> s.in(stance, o)));
+          step.setSelected(true);
+        });
+    return step;
   }
 
   /** The one who rides is known from the crew; only who sits behind needs saying. */
@@ -91,15 +101,6 @@ final class StanceSteps extends VBox {
 
   /** Steps to the next or last stance. */
   static void step(Desk desk, int by) {
-    desk.shown()
-        .ifPresent(
-            s -> {
-              List<Condition> steps = s.steps().stream().map(Standing::condition).toList();
-              if (!steps.isEmpty()) {
-                int now = s.standing().map(t -> steps.indexOf(t.condition())).orElse(-1);
-                Condition next = steps.get(Math.floorMod(Math.max(now, 0) + by, steps.size()));
-                desk.look(o -> o.withStance(Optional.of(next)));
-              }
-            });
+    desk.shown().ifPresent(s -> desk.look(o -> s.stepped(by, o)));
   }
 }

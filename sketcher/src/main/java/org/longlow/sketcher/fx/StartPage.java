@@ -150,6 +150,24 @@ final class StartPage extends StackPane {
     }
   }
 
+  /** Tells of unsaved work on a file; what becomes of it is asked where that is open. */
+  private void leadTo(Path file, Autosave.Found work) {
+    String words = "Unsaved work on " + file.getFileName() + ", " + WHEN.format(work.at());
+    HBox line =
+        new HBox(
+            8,
+            Bits.label(words, "start-line"),
+            Bits.gap(),
+            Bits.words(
+                "unsaved-" + file.getFileName().toString().replaceAll("[^A-Za-z0-9]+", "-"),
+                "Open the file",
+                "open " + file + " and choose there",
+                () -> desk.files().open(file)));
+    line.setAlignment(Pos.CENTER_LEFT);
+    line.getStyleClass().addAll("notice", "notice-care");
+    found.getChildren().add(line);
+  }
+
   /** Offers work that was never saved under a name, and files of late. */
   void lookForWork() {
     lately.getChildren().clear();
@@ -188,6 +206,7 @@ final class StartPage extends StackPane {
       line.getStyleClass().addAll("notice", "notice-care");
       found.getChildren().add(line);
     }
+    recent.get().forEach(file -> desk.autosave().unsaved(file).ifPresent(w -> leadTo(file, w)));
     for (Autosave.Broken work : desk.autosave().brokenHomeless()) {
       String words =
           "Unsaved work of "

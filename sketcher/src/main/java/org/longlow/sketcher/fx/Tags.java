@@ -10,14 +10,16 @@ import javafx.scene.layout.Pane;
 import javafx.scene.text.Text;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.check.finding.WorstFirst;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.words.Units;
 import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
 
 /**
- * The row of tags along the upper edge of the card: each finding that fails hangs on a string over
- * the place where it applies; what needs care and what passes hangs in two bundles at the end.
+ * The row of tags along the upper edge of the card: what the machine lacks to be ridden comes
+ * first; each finding that fails hangs on a string over the place where it applies; what needs care
+ * and what passes hangs in two bundles at the end.
  */
 final class Tags extends Pane {
 
@@ -40,7 +42,7 @@ final class Tags extends Pane {
   private final Button fails = bundle(Verdict.FAIL);
   private final Button cares = bundle(Verdict.CAUTION);
   private final Button passes = bundle(Verdict.PASS);
-  private List<Finding> failing = List.of();
+  private List<Finding> tagged = List.of();
   private List<Finding> all = List.of();
   private long filledAt;
 
@@ -92,7 +94,8 @@ final class Tags extends Pane {
     if (!now.equals(all)) {
       filledAt = System.nanoTime();
       all = now;
-      failing = now.stream().filter(f -> f.verdict() == Verdict.FAIL).toList();
+      tagged =
+          now.stream().filter(f -> WorstFirst.leads(f) || f.verdict() == Verdict.FAIL).toList();
       say(fails, Verdict.FAIL);
       say(cares, Verdict.CAUTION);
       say(passes, Verdict.PASS);
@@ -115,13 +118,13 @@ final class Tags extends Pane {
     }
     double tagPx = tagPx();
     int room = (int) ((right - leftPx()) / (tagPx + GAP_PX));
-    boolean tooMany = failing.size() > room;
+    boolean tooMany = tagged.size() > room;
     fails.setVisible(tooMany);
     if (tooMany) {
       right = place(fails, right);
       room = (int) ((right - leftPx()) / (tagPx + GAP_PX));
     }
-    hang(failing.subList(0, Math.min(failing.size(), Math.max(0, room))), right);
+    hang(tagged.subList(0, Math.min(tagged.size(), Math.max(0, room))), right);
   }
 
   private static double place(Button bundle, double right) {
@@ -138,12 +141,12 @@ final class Tags extends Pane {
       hung.add(new Hung(f, at));
     }
     // in the order of their places no string crosses another
-    hung.sort(Comparator.comparingDouble(h -> h.at == null ? right : h.at.x()));
+    hung.sort(Comparator.comparingDouble(h -> h.x(right)));
     double[] widths = new double[hung.size()];
     double[] wanted = new double[hung.size()];
     for (int i = 0; i < widths.length; i++) {
       widths[i] = tagPx();
-      wanted[i] = (hung.get(i).at == null ? right : hung.get(i).at.x()) - tagPx() / 2;
+      wanted[i] = hung.get(i).x(right) - tagPx() / 2;
     }
     double[] left = Spots.row(wanted, widths, leftPx(), right, GAP_PX);
     while (tags.size() < hung.size()) {
@@ -197,9 +200,15 @@ final class Tags extends Pane {
    */
   record Cord(List<PointMm> line, boolean picked) {}
 
-  private record Hung(Finding finding, PointMm at) {}
+  private record Hung(Finding finding, PointMm at) {
 
-  /** One finding that fails, on its string. */
+    /** Over what place it would hang best, px; what has none at an end, first what leads. */
+    double x(double right) {
+      return WorstFirst.leads(finding) ? 0 : at == null ? right : at.x();
+    }
+  }
+
+  /** One finding, on its string. */
   private final class Tag extends Button {
     private String id = "";
     private PointMm at;
@@ -221,7 +230,7 @@ final class Tags extends Pane {
         setText(words);
         setGraphic(Bits.sign(f.verdict(), false));
         getTooltip().setText(f.subject() + ": " + f.text(units));
-        setAccessibleText(f.subject() + " fails: " + f.text(units));
+        setAccessibleText(f.subject() + " " + f.verdict().says() + ": " + f.text(units));
       }
       pseudoClassStateChanged(
           javafx.css.PseudoClass.getPseudoClass("picked"), f.id().equals(desk.finding()));

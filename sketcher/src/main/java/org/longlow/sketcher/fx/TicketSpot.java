@@ -21,12 +21,6 @@ final class TicketSpot {
   /** Where it is kept it is at least this share of that height, if it has so much to show. */
   private static final double LEAST_KEPT = 0.6;
 
-  /** Its head and two rows of fields are always seen, px. */
-  private static final double LEAST_TICKET_PX = 136;
-
-  /** Left free between a ticket and what it lies beside, px. */
-  private static final double APART_PX = 10;
-
   /** A part of a ticket that is not seen is so much worse than as much of the card. */
   private static final double LOST_WEIGHT = 1.5;
 
@@ -159,16 +153,6 @@ final class TicketSpot {
     return shapes;
   }
 
-  /** Returns how wide a place a ticket needs at least, px. */
-  static double leastWidePx(double letters) {
-    return BenchPane.width(2, letters) + 2 * APART_PX;
-  }
-
-  /** Returns how high a place a ticket needs at least, px. */
-  static double leastHighPx(double letters) {
-    return LEAST_TICKET_PX * letters + APART_PX;
-  }
-
   private double width(int n) {
     return bench.width(n) + 2;
   }
@@ -188,7 +172,7 @@ final class TicketSpot {
   private double tall(int n, double high, double share) {
     double larger = TextSize.of(ticket);
     double most = share * TICKET_SHARE * high * 2 / n / Math.max(1, larger);
-    double least = Math.min(LEAST_TICKET_PX * larger, high);
+    double least = Math.min(TicketSize.LEAST_HIGH_PX * larger, high);
     return Math.min(Math.ceil(ticket.prefHeight(width(n))), Math.max(least, most));
   }
 }

@@ -143,7 +143,7 @@ final class TopStrip extends VBox {
                         .toString()));
     showLine(true);
     path.requestFocus();
-    path.end();
+    path.selectAll(); // whoever types means another name
   }
 
   private void saveUnder() {

@@ -18,6 +18,7 @@ import org.longlow.constraints.stand.Condition;
  * @param seated who is seated, on which seats; empty takes those of the stance, or {@code person}
  * @param ghosts others of the crew, dashed
  * @param stance the stance; empty takes the laden stance of those seated, or the machine as drawn
+ * @param asDrawn whether the machine is shown as drawn, in no stance
  * @param opening how far the section of an open stance is open, 0 shut to 1 open
  * @param moved what moves the wheels from where they are in the stance; empty for nothing
  * @param findings ids of findings to mark, with their numbers; those without a place, and those
@@ -34,6 +35,7 @@ public record PictureOptions(
     List<Occupant> seated,
     Set<String> ghosts,
     Optional<Condition> stance,
+    boolean asDrawn,
     double opening,
     Optional<Moved> moved,
     Map<String, Integer> findings,
@@ -51,6 +53,7 @@ public record PictureOptions(
           List.of(),
           Set.of(),
           Optional.empty(),
+          false,
           1,
           Optional.empty(),
           Map.of(),
@@ -104,10 +107,16 @@ public record PictureOptions(
     return with(
         d -> {
           d.stance = condition;
+          d.asDrawn = false;
           d.seated = List.of();
           d.opening = 1;
           d.moved = Optional.empty();
         });
+  }
+
+  /** Returns a copy with the machine as drawn, in no stance. */
+  public PictureOptions withAsDrawn() {
+    return withStance(Optional.empty()).with(d -> d.asDrawn = true);
   }
 
   /** Returns a copy with the wheels moved from where they are in the stance. */
@@ -169,6 +178,7 @@ public record PictureOptions(
     private List<Occupant> seated;
     private Set<String> ghosts;
     private Optional<Condition> stance;
+    private boolean asDrawn;
     private double opening;
     private Optional<Moved> moved;
     private Map<String, Integer> findings;
@@ -184,6 +194,7 @@ public record PictureOptions(
       seated = o.seated;
       ghosts = o.ghosts;
       stance = o.stance;
+      asDrawn = o.asDrawn;
       opening = o.opening;
       moved = o.moved;
       findings = o.findings;
@@ -201,6 +212,7 @@ public record PictureOptions(
           seated,
           ghosts,
           stance,
+          asDrawn,
           opening,
           moved,
           findings,

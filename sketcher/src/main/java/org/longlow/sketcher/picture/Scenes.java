@@ -89,6 +89,9 @@ public final class Scenes {
 
   /** Returns the stance asked for with its wheels where they are in it. */
   static Optional<Standing> stance(Study study, PictureOptions options) {
+    if (options.asDrawn()) {
+      return Optional.empty();
+    }
     if (options.stance().isEmpty()) {
       return Company.laden(study, asked(study, options));
     }

@@ -71,13 +71,19 @@ class NewCommandTest {
   }
 
   @Test
-  void everyQuestionIsAnOptionAndReachesTheMachine() {
-    assertThat(SAID).containsOnlyKeys(Question.values());
+  void everyQuestionIsAnOptionAndReachesTheMachine() throws IOException {
+    Map<Question, String> said = new EnumMap<>(SAID);
+    Path motor =
+        Files.writeString(
+            folder.resolve("motor.svg"),
+            "<svg xmlns='http://www.w3.org/2000/svg'><path d='M0 0H24V15L20 20H0Z'/></svg>");
+    said.put(Question.TRACING, motor.toString());
+    assertThat(said).containsOnlyKeys(Question.values());
     Path file = folder.resolve("stork.json");
     List<String> args =
         Stream.concat(
                 Stream.of("new", "stork", "--out", file.toString()),
-                SAID.entrySet().stream()
+                said.entrySet().stream()
                     .flatMap(e -> Stream.of("--" + e.getKey().word(), e.getValue())))
             .toList();
     int code = run(args.toArray());
@@ -86,7 +92,7 @@ class NewCommandTest {
     assertThat(layout.name()).isEqualTo("stork");
     assertThat(layout.title()).startsWith("Stork");
     FirstMachine.Outcome same =
-        FirstMachine.of(AnswerReader.read(SAID).answers(), java.util.Optional.of("stork"));
+        FirstMachine.of(AnswerReader.read(said).answers(), java.util.Optional.of("stork"));
     assertThat(layout).isEqualTo(((FirstMachine.Made) same).layout());
     assertThat(run("new", "--help")).isZero();
     for (Question question : Question.values()) {

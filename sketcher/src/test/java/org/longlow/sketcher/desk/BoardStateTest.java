@@ -57,6 +57,35 @@ class BoardStateTest {
     assertThat(stance(new Travel(laden.frontMm(), laden.rearMm() - 0.06))).isEmpty();
   }
 
+  /** The machine as drawn comes first in the row, and keeps those who are seen. */
+  @Test
+  void stancesAreSteppedThroughAsDrawnAmongThem() {
+    PictureOptions laden = PictureOptions.PLAIN.withPerson("Mara");
+    BoardState at = new Studio().draw(LAYOUT, WREN, laden, "", false);
+    int steps = at.steps().size();
+    assertThat(steps).isGreaterThan(2);
+    PictureOptions now = at.in(Optional.empty(), laden);
+    BoardState drawn = new Studio().draw(LAYOUT, WREN, now, "", false);
+    assertThat(drawn.standing()).isEmpty();
+    assertThat(drawn.places()).isEqualTo(WREN.placed().places());
+    assertThat(drawn.drawnSaid()).isEmpty();
+    assertThat(drawn.heads()).as("she sits on it as drawn").hasSize(1);
+    for (int by : new int[] {1, -1}) {
+      PictureOptions to = now;
+      for (int i = 0; i < steps; i++) {
+        to = new Studio().draw(LAYOUT, WREN, to, "", false).stepped(by, to);
+        BoardState there = new Studio().draw(LAYOUT, WREN, to, "", false);
+        int index = by > 0 ? i : steps - 1 - i;
+        assertThat(there.stance()).contains(at.steps().get(index).condition());
+        assertThat(there.drawnSaid()).isEqualTo(", as drawn");
+      }
+      to = new Studio().draw(LAYOUT, WREN, to, "", false).stepped(by, to);
+      assertThat(to.asDrawn()).isTrue();
+    }
+    assertThat(Looks.seated("Tor").apply(now).asDrawn()).as("somebody else as drawn").isTrue();
+    assertThat(Looks.seated("Tor").apply(laden).asDrawn()).isFalse();
+  }
+
   @Test
   void aMachineThatLeansIsSeenInNoStance() {
     Optional<Condition> laden = Optional.of(LADEN.condition());

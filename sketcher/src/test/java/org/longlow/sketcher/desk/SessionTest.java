@@ -167,7 +167,9 @@ class SessionTest {
     List<Autosave.Found> found = autosave.beside(file, next.layout());
     assertThat(found).hasSize(1);
     assertThat(found.get(0).layout()).isEqualTo(session.layout());
+    assertThat(autosave.unsaved(file)).contains(found.get(0));
     Autosave.remove(found.get(0).copy());
+    assertThat(autosave.unsaved(file)).isEmpty();
     assertThat(autosave.beside(file, next.layout())).isEmpty();
   }
 
@@ -177,6 +179,9 @@ class SessionTest {
     Autosave autosave = new Autosave(folder);
     Autosave.write(Wren.layout(), Autosave.copyOf(file), Optional.empty());
     assertThat(autosave.beside(file, Wren.layout())).isEmpty();
+    assertThat(autosave.unsaved(file)).isEmpty();
+    Files.delete(file);
+    assertThat(autosave.unsaved(file)).as("the file is gone, its work is not").isPresent();
   }
 
   @Test

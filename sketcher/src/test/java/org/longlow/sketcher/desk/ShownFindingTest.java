@@ -41,6 +41,26 @@ class ShownFindingTest {
   }
 
   @Test
+  void aFindingWithoutAPlaceLeavesTheStanceAlone() {
+    PictureOptions before = Looks.first(study.layout(), PictureOptions.PLAIN).withAsDrawn();
+    BoardState drawn = shown(before, "");
+    int whole = 0;
+    int placed = 0;
+    for (Finding f : study.findings()) {
+      boolean seen = f.who().isEmpty() && f.stance().isPresent();
+      if (seen && f.where().isEmpty()) {
+        assertThat(drawn.optionsFor(f.id(), before)).as(f.id()).isSameAs(before);
+        whole++;
+      } else if (seen) {
+        assertThat(drawn.optionsFor(f.id(), before).stance()).as(f.id()).isEqualTo(f.stance());
+        placed++;
+      }
+    }
+    assertThat(whole).isGreaterThan(3);
+    assertThat(placed).isGreaterThan(3);
+  }
+
+  @Test
   void nothingIsMarkedOnSomebodyElse() {
     PictureOptions bram = PictureOptions.PLAIN.withPerson("Bram");
     for (Finding f : study.findings()) {

@@ -22,6 +22,7 @@ import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Limit;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Pin;
 import org.longlow.constraints.place.Placer;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
@@ -241,6 +242,26 @@ class SeveralTest {
         .contains("back (parts)")
         .contains("ties");
     assertThat(Several.follows(WREN, List.of(new Entry("parts", "headlamp")))).isEmpty();
+  }
+
+  @Test
+  void pinsThatOnlyThePartUsedGoWithItWhateverTheyAreCalled() {
+    Layout two = Tried.of(WREN, Several.duplicate(List.of("pan"), new PointMm(0, 300)));
+    String from = ((CushionPart) two.parts().get("pan2")).from();
+    Layout odd = Tried.of(two, Edits.rename(new Entry("pins", from), "heel"));
+    List<Entry> pan = List.of(new Entry("parts", "pan2"));
+    Layout tied = odd;
+    for (String tie : odd.ties().keySet()) {
+      if (!WREN.ties().containsKey(tie)) {
+        tied = Several.takeOut(List.of(new Entry("ties", tie))).applied(tied);
+      }
+    }
+    assertThat(Several.takeOut(pan).applied(tied).pins()).isEqualTo(WREN.pins());
+    assertThat(Several.follows(tied, pan)).isEmpty();
+    Pin heel = tied.pins().get("heel");
+    Layout noted =
+        tied.withPins(Map.of("heel", new Pin(heel.x(), heel.z(), true, heel.with(), "")));
+    assertThat(Several.takeOut(pan).applied(noted).pins()).containsKey("heel");
   }
 
   @Test

@@ -27,7 +27,6 @@ import org.longlow.constraints.layout.Photo;
 import org.longlow.constraints.layout.TubePart;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.desk.BoardState;
-import org.longlow.sketcher.edit.NewPart;
 import org.longlow.sketcher.photo.PhotoPlace;
 import org.longlow.sketcher.photo.Pixel;
 
@@ -267,9 +266,9 @@ class ByHandWalkTest extends Walk {
   private void draw(String kind, double[][] points, double x, double z) {
     card();
     hands.press(KeyCode.P);
-    for (int i = NewPart.kinds().indexOf("bracket");
-        i != NewPart.kinds().indexOf(kind);
-        i = (i + 1) % NewPart.kinds().size()) {
+    for (int i = DrawHand.KINDS.indexOf("bracket");
+        i != DrawHand.KINDS.indexOf(kind);
+        i = (i + 1) % DrawHand.KINDS.size()) {
       hands.press(KeyCode.K);
     }
     for (double[] p : points) {

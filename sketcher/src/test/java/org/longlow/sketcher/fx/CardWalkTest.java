@@ -110,31 +110,6 @@ class CardWalkTest extends Walk {
   }
 
   @Test
-  void atAnySizeOfLettersATicketLeavesBothWheelsToBeSeen() {
-    letters(200);
-    for (String subject : List.of("part:engine", "part:pan", "")) {
-      Hands.onFx(
-          () -> {
-            hands.desk().choose(subject);
-            return null;
-          });
-      hands.settle();
-      Bounds ticket = at(hands.node("bench-ticket", Node.class));
-      for (String wheel : List.of("part:frontWheel", "part:rearWheel")) {
-        Bounds seen =
-            Hands.onFx(
-                () -> {
-                  Board board = hands.window().board();
-                  Spots.Box box = board.boxOf(hands.desk().shown().get(), wheel);
-                  return board.localToScene(
-                      new BoundingBox(box.x(), box.y(), box.width(), box.height()));
-                });
-        assertThat(ticket.intersects(seen)).as(subject + " over " + wheel).isFalse();
-      }
-    }
-  }
-
-  @Test
   void aScreenThatIsTooSmallScrollsOverTheWholeWindow() {
     Hands.onFx(
         () -> {

@@ -33,6 +33,21 @@ class FittingTest {
     return Fitting.of(drawing(names), new Spots.Box(0, 0, wide, high), MARGIN, letters);
   }
 
+  @Test
+  void somebodyIsCutOffOnceSomeOfThemIsOutOfTheCard() {
+    ViewFrame frame = new ViewFrame(0.5, 100, 500);
+    Drawing empty = drawing();
+    Drawing seated =
+        drawing(
+            new Mark.Shape(
+                "person:Ada", Planar.rectangle(200, 100, 600, 900), Style.area(Tone.WOOD, 1)));
+    // she is from 200 to 400 px across and from 50 to 450 px down
+    assertThat(Fitting.cutsSomebodyOff(seated, frame, new Spots.Box(200, 50, 200, 400))).isFalse();
+    assertThat(Fitting.cutsSomebodyOff(seated, frame, new Spots.Box(200, 60, 200, 400))).isTrue();
+    assertThat(Fitting.cutsSomebodyOff(seated, frame, new Spots.Box(210, 50, 200, 400))).isTrue();
+    assertThat(Fitting.cutsSomebodyOff(empty, frame, new Spots.Box(0, 0, 1, 1))).isFalse();
+  }
+
   /** 568 px of width are to 268 px of height as the machine is, so nothing is left over. */
   @Test
   void aMachineThatFillsTheCardLiesInItsMiddle() {
@@ -48,20 +63,20 @@ class FittingTest {
     ViewFrame frame = fitted(2000, 568, 1);
     assertThat(frame.pxPerMm()).as("as high as the card").isCloseTo(0.5, within(1e-9));
     assertThat(frame.screenX(0)).isCloseTo(MARGIN, within(1e-9));
-    assertThat(2000 - frame.screenX(2000)).isGreaterThan(TicketSpot.leastWidePx(1));
+    assertThat(2000 - frame.screenX(2000)).isGreaterThan(TicketSize.leastWidePx(1));
   }
 
   @Test
   void onAHighCardTheRoomForATicketIsAtTheTop() {
     ViewFrame frame = fitted(868, 1200, 1);
     assertThat(frame.screenY(0)).as("the road is low").isCloseTo(1200 - MARGIN, within(1e-9));
-    assertThat(frame.screenY(1000)).isGreaterThan(TicketSpot.leastHighPx(1));
+    assertThat(frame.screenY(1000)).isGreaterThan(TicketSize.leastHighPx(1));
   }
 
   /** A tenth of its size is worth a ticket beside it, a third is not. */
   @Test
   void itGivesUpALittleOfItsSizeForATicketNotMuch() {
-    double ticket = TicketSpot.leastWidePx(1);
+    double ticket = TicketSize.leastWidePx(1);
     double whole = 1000 + 2 * MARGIN;
     assertThat(fitted(whole + ticket - 100, 500 + 2 * MARGIN, 1).pxPerMm())
         .isCloseTo(0.45, within(1e-9));

@@ -88,11 +88,11 @@ class PaperWalkTest extends Walk {
   @Test
   void anotherMachineIsOfferedAFolderOfItsOwn() {
     hands.press(KeyCode.SHORTCUT, KeyCode.M).settle();
-    assertThat(hands.node("make-folder", TextField.class).getText()).endsWith("wren-made");
+    assertThat(hands.node("make-folder", TextField.class).getText()).endsWith("wren");
     hands.press(KeyCode.ESCAPE).click("open").click("first-wheels");
     hands.until("two wheels", () -> hands.layout().name().equals("mine"));
     hands.settle().press(KeyCode.SHORTCUT, KeyCode.M).settle();
-    assertThat(hands.node("make-folder", TextField.class).getText()).endsWith("mine-made");
+    assertThat(hands.node("make-folder", TextField.class).getText()).endsWith("mine");
   }
 
   /** Both before any answer can come back: that waits for the thread that this is done on. */

@@ -124,7 +124,7 @@ class WindowTest extends Walk {
         () -> {
           asked.stream()
               .map(word -> hands.node("first-" + word, TextField.class))
-              .forEach(field -> field.setText(field.getPromptText()));
+              .forEach(field -> field.setText(field.getPromptText().replace("it follows; such as ", "")));
           return null;
         });
     hands.click("first-rider").press(KeyCode.ENTER);
@@ -277,6 +277,8 @@ class WindowTest extends Walk {
     assertThat(verdicts(hands.shown())).isEqualTo(verdictsBefore);
 
     hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT3);
+    assertThat(hands.desk().finding()).as("none is spread open before one is picked").isEmpty();
+    hands.press(KeyCode.DOWN);
     Finding worst = hands.shown().findings().get(0);
     assertThat(worst.verdict()).isEqualTo(Verdict.FAIL);
     assertThat(hands.desk().finding()).isEqualTo(worst.id());

@@ -21,15 +21,26 @@ public final class FindingKind {
   private final String word;
   private final FindingGroup group;
   private final Rests rests;
+  private final boolean leads;
 
   /**
    * @param word begins the names of such findings
    * @param group what it belongs to, and so the caution that goes with it
    */
   public FindingKind(String word, FindingGroup group, Rests rests) {
+    this(word, group, rests, false);
+  }
+
+  private FindingKind(String word, FindingGroup group, Rests rests, boolean leads) {
     this.word = word;
     this.group = group;
     this.rests = rests;
+    this.leads = leads;
+  }
+
+  /** Returns a kind that says what to do next: unless it passes it comes before all others. */
+  public static FindingKind leading(String word, FindingGroup group, Rests rests) {
+    return new FindingKind(word, group, rests, true);
   }
 
   /** Returns the word that begins the names of such findings. */
@@ -55,6 +66,11 @@ public final class FindingKind {
   /** Whether it says how far a text is met that nobody could read again. */
   public boolean fromMemory() {
     return rests == Rests.ON_MEMORY;
+  }
+
+  /** Whether it says what to do next and so comes before all others. */
+  boolean leads() {
+    return leads;
   }
 
   @Override

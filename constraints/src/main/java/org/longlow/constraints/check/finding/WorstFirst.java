@@ -5,16 +5,18 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * The one order of findings for people: the verdict first, worst to best, what law from memory lets
- * by at the end of its verdict, for it is much and says little; within one verdict how far outside
- * its limit, in what is much of such a figure; then as they come. A finding that fails without a
- * figure, such as somebody who cannot sit, comes before those that have one.
+ * The one order of findings for people: what a machine lacks to be ridden, for it says what to do
+ * next; then the verdict, worst to best, what law from memory lets by at the end of its verdict,
+ * for it is much and says little; within one verdict how far outside its limit, in what is much of
+ * such a figure; then as they come. A finding that fails without a figure, such as somebody who
+ * cannot sit, comes before those that have one.
  */
 public final class WorstFirst {
 
   /** The order. */
   public static final Comparator<Finding> ORDER =
-      Comparator.comparing(Finding::verdict)
+      Comparator.comparing((Finding f) -> !leads(f))
+          .thenComparing(Finding::verdict)
           .thenComparing(f -> f.kind().fromMemory())
           .thenComparingDouble(WorstFirst::room);
 
@@ -23,6 +25,12 @@ public final class WorstFirst {
   /** Returns them in this order. */
   public static List<Finding> of(Collection<Finding> findings) {
     return findings.stream().sorted(ORDER).toList();
+  }
+
+  /** Returns whether it says what to do before anything else. */
+  public static boolean leads(Finding f) {
+    boolean open = f.verdict() == Verdict.FAIL || f.verdict() == Verdict.CAUTION;
+    return f.kind().leads() && open;
   }
 
   private static double room(Finding f) {

@@ -23,7 +23,7 @@ public final class CrewFindings {
 
   /** Nobody is there to ride. */
   private static final FindingKind CREW =
-      new FindingKind("crew", FindingGroup.SEAT, Rests.ON_DRAWING);
+      FindingKind.leading("crew", FindingGroup.SEAT, Rests.ON_DRAWING);
 
   private static final Basis SOURCE = Basis.model("this layout");
 

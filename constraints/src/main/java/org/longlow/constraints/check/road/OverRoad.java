@@ -15,11 +15,11 @@ interface OverRoad {
   boolean reachesRoad(Turning.State state);
 
   /** Returns its lowest point. */
-  Underside.Low lowest(Turning.State state);
+  LowSide.Low lowest(Turning.State state);
 
   /** Returns a part of the stance that {@code turning} begins with. */
   static OverRoad of(PartShape shape, Turning turning, Undersides undersides) {
-    Underside as = undersides.of(shape.prisms());
+    LowSide as = undersides.of(shape.prisms());
     if (!turning.goesWithWheel(shape)) {
       return fixed(as);
     }
@@ -35,32 +35,32 @@ interface OverRoad {
   }
 
   /** Returns what the frame carries. */
-  static OverRoad fixed(Underside underside) {
+  static OverRoad fixed(LowSide underside) {
     return new Fixed(underside);
   }
 
   /** What the frame carries, in whose axes all is told. */
-  record Fixed(Underside underside) implements OverRoad {
+  record Fixed(LowSide underside) implements OverRoad {
     @Override
     public boolean reachesRoad(Turning.State state) {
       return underside.reachesRoad(state, PointMm.ORIGIN);
     }
 
     @Override
-    public Underside.Low lowest(Turning.State state) {
+    public LowSide.Low lowest(Turning.State state) {
       return underside.lowest(state, PointMm.ORIGIN);
     }
   }
 
   /** What hangs on one pin that goes with a wheel. */
-  record Shifted(Underside underside, String pin, Turning turning) implements OverRoad {
+  record Shifted(LowSide underside, String pin, Turning turning) implements OverRoad {
     @Override
     public boolean reachesRoad(Turning.State state) {
       return underside.reachesRoad(state, turning.shift(pin, state));
     }
 
     @Override
-    public Underside.Low lowest(Turning.State state) {
+    public LowSide.Low lowest(Turning.State state) {
       return underside.lowest(state, turning.shift(pin, state));
     }
   }
@@ -68,7 +68,7 @@ interface OverRoad {
   /** What is another shape wherever its pins are, but as far out. */
   record Shaped(
       PartShape shape,
-      Underside before,
+      LowSide before,
       OptionalDouble beyondPinsMm,
       Turning turning,
       Undersides undersides)
@@ -86,11 +86,11 @@ interface OverRoad {
     }
 
     @Override
-    public Underside.Low lowest(Turning.State state) {
+    public LowSide.Low lowest(Turning.State state) {
       return there(state).lowest(state, PointMm.ORIGIN);
     }
 
-    private Underside there(Turning.State state) {
+    private LowSide there(Turning.State state) {
       return undersides.once(turning.body(shape, state));
     }
   }

@@ -32,7 +32,7 @@ public final class CompletenessFindings {
 
   /** What a machine must have to be ridden. */
   public static final FindingKind COMPLETENESS =
-      new FindingKind("completeness", FindingGroup.PLACES, Rests.ON_DRAWING);
+      FindingKind.leading("completeness", FindingGroup.PLACES, Rests.ON_DRAWING);
 
   /** What is welded or clamped to something is no farther from it than this, mm; judgement. */
   static final double JOINED_MM = 25;

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.check.gap.GapFindings;
+import org.longlow.constraints.check.whole.CompletenessFindings;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.rider.words.Words;
@@ -52,6 +53,27 @@ class WorstFirstTest {
       Collections.shuffle(mixed, random);
       assertThat(WorstFirst.of(mixed)).containsExactlyElementsOf(inOrder);
     }
+  }
+
+  /** It says what to do next; once that is done there is nothing to say. */
+  @Test
+  void whatIsLackingToRideComesBeforeAllThatFails() {
+    Finding fails = finding("cannot-sit", Verdict.FAIL, Figures.NONE);
+    for (Verdict verdict : Verdict.values()) {
+      Finding lacks =
+          Finding.note(
+              CompletenessFindings.COMPLETENESS,
+              About.thing("machine", "machine"),
+              verdict,
+              Basis.judgement("judgement: test"),
+              Words.of("Text."));
+      boolean leads = verdict == Verdict.CAUTION || verdict == Verdict.FAIL;
+      assertThat(WorstFirst.leads(lacks)).as(verdict.word()).isEqualTo(leads);
+      assertThat(WorstFirst.of(List.of(fails, lacks)).indexOf(lacks))
+          .as(verdict.word())
+          .isEqualTo(leads ? 0 : 1);
+    }
+    assertThat(WorstFirst.leads(fails)).isFalse();
   }
 
   @Test

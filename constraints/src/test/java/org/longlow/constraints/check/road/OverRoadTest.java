@@ -78,10 +78,10 @@ class OverRoadTest {
               .prisms();
       Turning.State state = state(random);
       double least = least(moved, left, state);
-      Underside underside = Underside.of(body, left);
+      LowSide underside = LowSide.of(body, left);
       assertThat(underside.reachesRoad(state, shift)).as(seed + " " + n).isEqualTo(least <= 0);
       reached += least <= 0 ? 1 : 0;
-      Underside.Low low = underside.lowest(state, shift);
+      LowSide.Low low = underside.lowest(state, shift);
       if (least < 1e3) {
         assertThat(low.heightMm()).isEqualTo(least);
         Envelope all = new Envelope();

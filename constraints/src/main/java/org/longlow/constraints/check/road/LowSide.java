@@ -13,7 +13,7 @@ import org.longlow.rider.geom.PointMm;
  * What of a body may touch the road, leaning to one side: of each of its prisms the face on that
  * side. For one thread.
  */
-final class Underside {
+final class LowSide {
 
   /** More than the last digits of a height can err, mm. */
   private static final double ROUNDING_MM = 1e-6;
@@ -49,14 +49,14 @@ final class Underside {
     }
   }
 
-  private Underside(List<Face> faces) {
+  private LowSide(List<Face> faces) {
     this.faces = faces;
     faces.forEach(f -> box.expandToInclude(f.box));
     mostY = faces.stream().mapToDouble(f -> f.y).max().orElse(0);
   }
 
   /** Returns the underside of a body; what does not reach past the middle is never lowest. */
-  static Underside of(List<Prism> body, boolean left) {
+  static LowSide of(List<Prism> body, boolean left) {
     List<Face> faces = new ArrayList<>();
     for (Prism prism : body) {
       double y = left ? prism.across().to() : -prism.across().from();
@@ -65,7 +65,7 @@ final class Underside {
         faces.add(new Face(y, prism.outline(), box));
       }
     }
-    return new Underside(faces);
+    return new LowSide(faces);
   }
 
   /**
