@@ -103,7 +103,7 @@ class InchesTest {
     Page elevation =
         DimensionedElevation.sheet(study, PictureOptions.PLAIN, Paper.A3, "2026-03-01").page();
     nothingMetric(words(elevation));
-    assertThat(words(elevation)).anyMatch(w -> w.matches("wheelbase \\d+( \\d+/\\d+)?"));
+    assertThat(words(elevation)).anyMatch(w -> w.matches("wheelbase, laden \\d+( \\d+/\\d+)?"));
     assertThat(words(elevation)).anyMatch(w -> w.startsWith("Lengths in inches, angles"));
     List<NamedDrawing> templates = Templates.of(study, Set.of());
     templates.forEach(t -> nothingMetric(words(Page.round(t.drawing(), 5))));
