@@ -360,7 +360,7 @@ class FirstMachineTest {
                     Question.SECOND, "man 1810 mm, 90 kg",
                     Question.SEATS, "2",
                     Question.LAW, "us",
-                    Question.RECLINE, "40 deg"))
+                    Question.RECLINE, "28 deg"))
             .answers();
     FirstMachine.Made made = (FirstMachine.Made) FirstMachine.wheels(said, Optional.of("wagtail"));
     assertThat(made.layout().name()).isEqualTo("wagtail");

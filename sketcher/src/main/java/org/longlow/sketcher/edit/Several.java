@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.longlow.constraints.document.Change;
 import org.longlow.constraints.document.Copies;
 import org.longlow.constraints.document.Entries;
@@ -67,6 +68,16 @@ public final class Several {
     Entries.Without without = without(layout, entries);
     String out = called(entries.stream().map(Entry::name).toList());
     List<String> lines = new ArrayList<>();
+    // pins of no use to anything that stays are no reason to ask
+    boolean pinsAlone =
+        Stream.concat(entries.stream(), without.also().stream())
+                .filter(e -> e.group().equals("pins"))
+                .toList()
+                .equals(without.also())
+            && without.changed().isEmpty();
+    if (pinsAlone) {
+      return "";
+    }
     if (!without.also().isEmpty()) {
       lines.add("With " + out + " goes " + names(without.also()) + ".");
     }
@@ -90,12 +101,14 @@ public final class Several {
         changed.addAll(without.changed());
       }
     }
-    // they are of no use to anything that stays, so nobody is asked
-    rest = OwnPins.without(layout, rest);
+    Layout tidy = OwnPins.without(layout, rest);
+    rest.pins().keySet().stream()
+        .filter(p -> !tidy.pins().containsKey(p))
+        .forEach(p -> also.add(new Entry("pins", p)));
     also.removeAll(entries);
     changed.removeAll(also);
     changed.removeAll(entries);
-    return new Entries.Without(rest, List.copyOf(also), List.copyOf(changed));
+    return new Entries.Without(tidy, List.copyOf(also), List.copyOf(changed));
   }
 
   private static String names(List<Entry> entries) {

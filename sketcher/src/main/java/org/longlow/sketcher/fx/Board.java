@@ -61,6 +61,7 @@ final class Board extends Region {
   private PointMm pointer;
   private String hint = "";
   private Hand hand;
+  private boolean working;
   private Runnable afterPaint = () -> {};
   private Runnable onView = () -> {};
   private double upperMarginPx;
@@ -169,9 +170,14 @@ final class Board extends Region {
     paintGlass();
   }
 
-  /** Which hand works on the card, and so draws over it. */
-  void setHand(Hand next) {
+  /**
+   * Which hand is over the card, and so draws over it.
+   *
+   * @param works whether it has something in hand; the machine keeps its place then
+   */
+  void setHand(Hand next, boolean works) {
     hand = next;
+    working = works;
     paintGlass();
   }
 
@@ -318,7 +324,7 @@ final class Board extends Region {
     // drawn for this scale its names stand elsewhere
     boolean redrawn = shown.map(s -> s.options().denominator() != fittedAt).orElse(false);
     boolean cut = shown.map(s -> s.drawing() != painted && cutsOff(s)).orElse(false);
-    if (begun || fitted && (other || cut || redrawn && refits > 0)) {
+    if (begun || fitted && !working && (other || cut || redrawn && refits > 0)) {
       refits = begun || other || cut ? REFITS : refits - 1;
       dimensioned = shown.get().options().dimensions();
       frame = fitting(shown.get());

@@ -33,7 +33,7 @@ final class BoardHands {
     this.desk = desk;
     empty = new Picking(board, desk);
     hand = empty;
-    board.setHand(hand);
+    board.setHand(hand, false);
     board.setOnMouseMoved(e -> hand.moved(e));
     board.setOnMouseExited(e -> hand.left());
     board.setOnMousePressed(this::pressed);
@@ -56,7 +56,7 @@ final class BoardHands {
       cancel();
       hand.putDown();
       hand = next;
-      board.setHand(next);
+      board.setHand(next, next != empty);
       board.setCursor(Cursor.DEFAULT);
       board.requestFocus();
     }

@@ -5,6 +5,8 @@ import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
 import org.longlow.constraints.check.finding.Verdict;
@@ -39,6 +41,7 @@ final class Card extends Pane {
   private final Canvas strings = new Canvas();
   private Look look = Look.DAY;
   private final TicketSpot spot;
+  private final SlippedAway slipped;
   private boolean ticketAway;
   private boolean ticketAsked;
   private boolean aside;
@@ -56,7 +59,10 @@ final class Card extends Pane {
     ticket = new Ticket("bench", bench.head(), bench, this::requestLayout, this::putTicketAway);
     list = new Ticket("findings", findings.head(), findings, this::requestLayout, this::closeList);
     spot = new TicketSpot(ticket, bench, board, tags);
+    slipped = new SlippedAway(ticket);
     strings.setMouseTransparent(true);
+    addEventFilter(MouseEvent.MOUSE_MOVED, slipped::pointed);
+    addEventFilter(ScrollEvent.SCROLL, slipped::scrolled);
     list.setVisible(false);
     getStyleClass().add("card");
     getChildren().addAll(board, strings, tags, list, ticket);
@@ -284,7 +290,7 @@ final class Card extends Pane {
     double left = rulePx() + MARGIN_PX;
     double right = (list.isVisible() ? list.getLayoutX() : w) - MARGIN_PX;
     Spots.Box room = new Spots.Box(left, top, Math.max(0, right - left), high);
-    spot.lay(desk.shown().orElse(null), desk.options().chosen(), room, w);
+    slipped.around(() -> spot.lay(desk.shown().orElse(null), desk.options().chosen(), room, w));
   }
 
   /** Returns what lies over the card and is seen, px. */

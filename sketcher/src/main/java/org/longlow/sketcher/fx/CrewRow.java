@@ -75,6 +75,7 @@ final class CrewRow extends HBox {
     sliders.setMinWidth(Region.USE_PREF_SIZE);
     getChildren().addAll(scroll, sliders);
     desk.watch(this::refresh);
+    refresh();
   }
 
   /** A bar only where there are more people than room for them, and then with room of its own. */
@@ -179,6 +180,8 @@ final class CrewRow extends HBox {
   private void refresh() {
     Optional<BoardState> shown = desk.shown();
     if (shown.isEmpty()) {
+      stature.setVisible(false);
+      mass.setVisible(false);
       return;
     }
     Layout layout = shown.get().layout();

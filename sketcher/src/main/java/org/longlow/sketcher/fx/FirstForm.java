@@ -116,7 +116,7 @@ final class FirstForm extends VBox {
     return switch (question) {
       case RIDER -> "man 1770 mm, 84 kg";
       case SECOND -> "woman 5 %";
-      case WHEELBASE -> "1700 mm";
+      case WHEELBASE -> "it follows; such as 1700 mm";
       case FRONT_TYRE -> "110/80-16";
       case REAR_TYRE -> "140/70-16";
       case RECLINE -> "30 deg";

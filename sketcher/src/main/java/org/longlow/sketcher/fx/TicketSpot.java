@@ -18,6 +18,9 @@ final class TicketSpot {
   /** Shares of that height that are tried where a whole ticket would hide too much. */
   private static final double[] LOWER = {1, 0.8, 0.6, 0.45};
 
+  /** Where it is kept it is at least this share of that height, if it has so much to show. */
+  private static final double LEAST_KEPT = 0.6;
+
   /** A part of a ticket that is not seen is so much worse than as much of the card. */
   private static final double LOST_WEIGHT = 1.5;
 
@@ -59,9 +62,11 @@ final class TicketSpot {
    */
   void lay(BoardState shown, String chosen, Spots.Box room, double width) {
     Spots.Box picked = shown == null ? null : board.boxOf(shown, chosen);
-    if (shown != null && !ticket.isLaid() && !mayStay(chosen, picked, room)) {
+    boolean places = shown != null && !ticket.isLaid();
+    List<Spots.Busy> busy =
+        places ? Clear.of(shown, board.frame(), TextSize.of(ticket)) : List.of();
+    if (places && !mayStay(chosen, picked, room) && !stays(chosen, picked, room, busy)) {
       double lost = picked == null ? UNASKED_WEIGHT : LOST_WEIGHT;
-      List<Spots.Busy> busy = Clear.of(shown, board.frame(), TextSize.of(ticket));
       Spots.Box tight = Spots.slip(room, shapes(room, lost), picked, busy);
       columns = columns(tight.width());
       bench.setColumns(columns);
@@ -94,6 +99,37 @@ final class TicketSpot {
         && placedLetters == TextSize.of(ticket)
         && (board.frame().equals(placedIn)
             || !board.isFitted() && tags.heads().stream().allMatch(head -> at.shared(head) == 0));
+  }
+
+  /**
+   * For something else it keeps its place and its columns, and is as high as the new thing wants,
+   * unless it hides that or too little of it would be seen.
+   */
+  private boolean stays(String chosen, Spots.Box picked, Spots.Box room, List<Spots.Busy> busy) {
+    if (placedFor == null
+        || picked == null
+        || !isNew(chosen)
+        || placedLetters != TextSize.of(ticket)) {
+      return false;
+    }
+    bench.setColumns(columns);
+    double all = Math.ceil(ticket.prefHeight(width(columns)));
+    double least = tall(columns, room.height(), LEAST_KEPT);
+    double low = Math.min(all, least);
+    Spots.Box tight = new Spots.Box(ticket.getLayoutX(), ticket.getLayoutY(), width(columns), low);
+    Spots.Box at = Spots.grown(tight, all, room, picked, busy);
+    Spots.Box was = new Spots.Box(tight.x(), tight.y(), ticket.getWidth(), ticket.getHeight());
+    if (busy.stream().anyMatch(b -> tight.shared(b.box()) > was.shared(b.box()) + 1)
+        || tight.right() > room.right()
+        || tight.bottom() > room.bottom()
+        || tight.y() < room.y()
+        || at.shared(picked) > 0) {
+      return false;
+    }
+    most = at.bottom() - tight.y(); // it grows downwards only
+    placedFor = chosen;
+    placedIn = board.frame();
+    return true;
   }
 
   private List<Spots.Size> shapes(Spots.Box room, double lost) {

@@ -95,7 +95,7 @@ final class DimensionInk {
       return;
     }
     double base = scene.ground().wheelbaseMm();
-    below.add(span("wheelbase", 0, base, 0, 0, "wheelbase"));
+    below.add(span("wheelbase", 0, base, 0, 0, "wheelbase" + PressedWords.pressed(scene)));
     below.add(
         span(
             "length",
@@ -154,7 +154,7 @@ final class DimensionInk {
 
   /** The arc of the rake is drawn as far up as its figure needs to stand clear of the machine. */
   private void rake(String subject, PointMm top, double rakeRad) {
-    String text = "rake " + Dimensions.figure(Math.toDegrees(rakeRad)) + "°";
+    String text = "rake" + PressedWords.pressed(scene) + " " + AsDrawn.degrees(rakeRad);
     List<Mark.Words> ways = new ArrayList<>();
     for (double radius : RAKE_RADII_MM) {
       double over = top.z() + (radius + 3.5) * n;

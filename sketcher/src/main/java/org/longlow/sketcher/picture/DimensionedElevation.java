@@ -182,6 +182,8 @@ public final class DimensionedElevation {
             + (scene.layout().units() == Units.IN ? "inches" : "mm")
             + ", angles in degrees"
             + (scene.stance().isEmpty() ? ", as drawn." : ", stance: " + scene.stance() + "."));
+    PressedWords.said(scene)
+        .ifPresent(set -> lines.add("Cut by what is set, as drawn: " + set + "."));
     boolean aboard = scene.people().isEmpty() || scene.laden();
     scene
         .load()

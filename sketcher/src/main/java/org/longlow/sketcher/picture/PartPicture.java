@@ -43,7 +43,8 @@ public final class PartPicture {
             Map.of(),
             Map.of(),
             Optional.empty(),
-            Optional.empty());
+            Optional.empty(),
+            AsDrawn.NOTHING);
     Canvas canvas = new Canvas(denominator);
     PartInk.draw(canvas, scene, shape);
     return ElevationPicture.onRoad(canvas.drawing(part.name()), scene);

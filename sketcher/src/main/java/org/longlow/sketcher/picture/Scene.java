@@ -30,6 +30,7 @@ import org.longlow.constraints.stand.Opened;
  * @param phantoms parts in other positions, by section
  * @param load masses and axle loads of the stance shown
  * @param opened the section shown open, as far as it is; empty where none is
+ * @param drawn wheelbase and rake before any spring is pressed
  */
 public record Scene(
     String title,
@@ -45,7 +46,8 @@ public record Scene(
     Map<Integer, Finding> findings,
     Map<String, List<PartShape>> phantoms,
     Optional<Load> load,
-    Optional<Opened> opened) {
+    Optional<Opened> opened,
+    AsDrawn drawn) {
 
   /**
    * A cushion under load.

@@ -63,7 +63,8 @@ public final class Scenes {
         findings(study, options, seated),
         phantoms(study, standing),
         standing.map(Standing::load),
-        standing.filter(s -> s.kind() == Stance.Kind.OPEN).map(s -> opened(study, s, options)));
+        standing.filter(s -> s.kind() == Stance.Kind.OPEN).map(s -> opened(study, s, options)),
+        AsDrawn.of(study));
   }
 
   /** Returns who was asked for, or else the first rider. */

@@ -131,7 +131,7 @@ final class Tiers {
   }
 
   /** Returns where the middle of the words may be. */
-  private static List<Double> candidates(Span span, double wide, double head) {
+  private List<Double> candidates(Span span, double wide, double head) {
     List<Double> at = new ArrayList<>();
     double length = span.high() - span.low();
     double slack = (length - wide) / 2 - head;
@@ -143,7 +143,11 @@ final class Tiers {
       }
     }
     at.add(span.high() + 2 * head + wide / 2);
-    at.add(span.low() - 2 * head - wide / 2);
+    double lower = span.low() - 2 * head - wide / 2;
+    boolean underRoad = side != Side.BELOW && span.low() >= 0 && lower - wide / 2 < 0;
+    if (!underRoad) {
+      at.add(lower);
+    }
     return at;
   }
 

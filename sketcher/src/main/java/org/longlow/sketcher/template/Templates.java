@@ -163,11 +163,15 @@ public final class Templates {
         .toList();
   }
 
+  /** Name and kind, the kind once where it is the name. */
+  private static String titled(Part part) {
+    return part.name().equals(part.kind()) ? part.name() : part.name() + ", " + part.kind();
+  }
+
   private static NamedDrawing plain(PartShape shape, Places places, TemplateFigures figures) {
     Part part = shape.part();
     TemplateSheet sheet =
-        new TemplateSheet(
-            part.name(), part.name() + ", " + part.kind(), cut(shape, places), "up", "forward");
+        new TemplateSheet(part.name(), titled(part), cut(shape, places), "up", "forward");
     datum(sheet, shape, figures);
     HoleMarks.add(sheet, part, places, figures);
     pins(sheet, shape, places);
@@ -198,7 +202,7 @@ public final class Templates {
       TubePart tube, PartShape shape, Places places, TemplateFigures figures) {
     TubeBends bends = TubeBends.of(tube, places);
     double d = places.value(tube.diameter());
-    String title = tube.name() + ", " + tube.kind();
+    String title = titled(tube);
     TemplateSheet sheet = new TemplateSheet(tube.name(), title, shape.outline(), "up", "forward");
     sheet.chain(Shapes.centreLine(tube, places));
     pins(sheet, shape, places);

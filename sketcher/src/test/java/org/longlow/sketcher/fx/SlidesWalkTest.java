@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import javafx.geometry.Point2D;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
@@ -12,7 +13,6 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.longlow.constraints.stand.Condition;
 import org.longlow.demo.Demos;
 import org.longlow.rider.words.Units;
 import org.longlow.sketcher.cli.Ran;
@@ -119,7 +119,7 @@ class SlidesWalkTest extends Walk {
         () ->
             hands.window().lookupAll(".step").stream()
                 .map(ToggleButton.class::cast)
-                .filter(b -> b.getUserData() instanceof Condition && b.isSelected())
+                .filter(b -> b.getUserData() instanceof Optional && b.isSelected())
                 .map(ToggleButton::getText)
                 .toList());
   }

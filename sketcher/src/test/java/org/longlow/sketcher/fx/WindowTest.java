@@ -124,7 +124,9 @@ class WindowTest extends Walk {
         () -> {
           asked.stream()
               .map(word -> hands.node("first-" + word, TextField.class))
-              .forEach(field -> field.setText(field.getPromptText()));
+              .forEach(
+                  field ->
+                      field.setText(field.getPromptText().replace("it follows; such as ", "")));
           return null;
         });
     hands.click("first-rider").press(KeyCode.ENTER);

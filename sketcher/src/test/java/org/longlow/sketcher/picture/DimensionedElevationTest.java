@@ -12,6 +12,8 @@ import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.study.Study;
 import org.longlow.demo.Demos;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.svg.drawing.Dimensions;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Layer;
 import org.longlow.svg.drawing.Mark;
@@ -125,6 +127,45 @@ class DimensionedElevationTest {
                 PictureOptions.PLAIN.withStance(
                     Optional.of(Condition.empty(Stance.Kind.FULL_BUMP)))))
         .anyMatch(w -> w.matches("\\d+ kg in all: .*"));
+  }
+
+  /** Springs shorten the one and steepen the other; nobody is to cut by that. */
+  @Test
+  void whatSpringsMakeOfWheelbaseAndRakeIsSaidBesideWhatIsSet() {
+    PictureOptions mara = PictureOptions.PLAIN.withPerson("Mara").withDimensions(true);
+    Drawing pressed = DimensionedElevation.of(Plover.study(), mara);
+    List<String> words = words(pressed, "dimensions");
+    assertThat(words).anyMatch(w -> w.startsWith("wheelbase, laden "));
+    assertThat(words).anyMatch(w -> w.startsWith("rake, laden "));
+    PointMm front = Plover.study().placed().places().pin("frontAxle");
+    PointMm rear = Plover.study().placed().places().pin("rearAxle");
+    String set = "wheelbase " + Dimensions.figure(front.x() - rear.x());
+    assertThat(words).noneMatch(w -> w.endsWith(set.substring(9)));
+    assertThat(notes(mara)).anyMatch(w -> w.startsWith("Cut by what is set, as drawn: " + set));
+  }
+
+  @Test
+  void noHeightIsWrittenUnderTheRoad() {
+    for (double n : new double[] {10, 20, 50}) {
+      PictureOptions mara = PictureOptions.PLAIN.withPerson("Mara").withDenominator(n);
+      Layer layer =
+          ElevationPictureTest.layer(DimensionedElevation.of(Plover.study(), mara), "dimensions");
+      List<Mark.Words> upright =
+          layer.marks().stream()
+              .filter(Mark.Words.class::isInstance)
+              .map(Mark.Words.class::cast)
+              .filter(w -> w.rotationDeg() == 90)
+              .toList();
+      assertThat(upright).hasSizeGreaterThan(3);
+      assertThat(upright).allMatch(w -> Labels.box(w, n).getMinY() >= 0);
+    }
+  }
+
+  private static List<String> words(Drawing drawing, String layer) {
+    return ElevationPictureTest.layer(drawing, layer).marks().stream()
+        .filter(Mark.Words.class::isInstance)
+        .map(m -> ((Mark.Words) m).text())
+        .toList();
   }
 
   private static List<String> notes(PictureOptions options) {

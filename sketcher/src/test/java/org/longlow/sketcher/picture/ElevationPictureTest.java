@@ -160,7 +160,8 @@ public class ElevationPictureTest {
   void dimensionsSayWhatTheDrawingMeasures() {
     Drawing drawing = ElevationPicture.of(scene, PictureOptions.PLAIN.withDimensions(true));
     List<String> words = words(layer(drawing, "dimensions"));
-    assertThat(words).contains("wheelbase " + Dimensions.figure(scene.ground().wheelbaseMm()));
+    assertThat(words)
+        .contains("wheelbase, laden " + Dimensions.figure(scene.ground().wheelbaseMm()));
     Envelope machine = new Envelope();
     for (String id : List.of("wheels", "frame", "engine", "exhaust", "body", "lamps")) {
       for (Mark m : layer(drawing, id).marks()) {
@@ -218,7 +219,7 @@ public class ElevationPictureTest {
           layer.marks().stream()
               .filter(Mark.Words.class::isInstance)
               .map(Mark.Words.class::cast)
-              .filter(w -> w.text().startsWith("rake ") || w.text().startsWith("clear "))
+              .filter(w -> w.text().startsWith("rake") || w.text().startsWith("clear "))
               .toList();
       assertThat(written).hasSize(2);
       for (Mark.Words words : written) {

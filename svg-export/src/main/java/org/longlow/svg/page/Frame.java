@@ -80,7 +80,7 @@ public final class Frame {
                 "sheet-title",
                 "Title block",
                 TitleBlockMarks.at(title, scale, paper, frame.getMaxX(), frame.getMinY())),
-            new Layer("sheet-check", "Scale bar", checkBar(paper)));
+            new Layer("sheet-check", "Scale bar", checkBar(paper, title.isInInches())));
     return new Page(
         title.title(),
         paper,
@@ -196,11 +196,11 @@ public final class Frame {
    * A bar at the lower left, where there is room beside the title block, by which a print of the
    * sheet can be measured.
    */
-  private static List<Mark> checkBar(Paper paper) {
+  private static List<Mark> checkBar(Paper paper, boolean inches) {
     Envelope f = SheetSpace.drawingSpace(paper);
     double room = f.getWidth() - SheetSpace.TITLE_WIDTH_MM;
     return room < ScaleBar.BLOCK_LONG_MM + 4
         ? List.of()
-        : ScaleBar.across(f.getMinX() + 2, f.getMinY() + 3, ScaleBar.MEASURE, false);
+        : ScaleBar.across(f.getMinX() + 2, f.getMinY() + 3, ScaleBar.MEASURE, inches);
   }
 }

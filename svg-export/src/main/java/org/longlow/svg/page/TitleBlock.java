@@ -49,6 +49,11 @@ public record TitleBlock(
         owner, number, date, sheet, title, text, creator, approval, documentType, units);
   }
 
+  /** Whether lengths are written in inches. */
+  boolean isInInches() {
+    return units.equals("in");
+  }
+
   /** Returns a copy of a drawing whose lengths are written in other units. */
   public TitleBlock withUnits(String word) {
     return new TitleBlock(

@@ -81,6 +81,22 @@ class FrameTest {
   }
 
   @Test
+  void aSheetInInchesHasALineOfFourInchesBesideItsBar() {
+    Scale scale = Scale.oneTo(10);
+    Drawing machine = Samples.machine(scale);
+    Page inches = Frame.sheet(Paper.A3.landscape(), TITLE.withUnits("in"), machine, scale);
+    assertThat(TemplateSheetsTest.marks(inches))
+        .filteredOn(m -> m.subject().equals(ScaleBar.INCHES))
+        .singleElement()
+        .satisfies(
+            m ->
+                assertThat(((Mark.Shape) m).geometry().getEnvelopeInternal().getWidth())
+                    .isCloseTo(101.6, within(1e-9)));
+    assertThat(TemplateSheetsTest.marks(Frame.sheet(Paper.A3.landscape(), TITLE, machine, scale)))
+        .noneMatch(m -> m.subject().equals(ScaleBar.INCHES));
+  }
+
+  @Test
   void theSheetHoldsThePictureAtScaleWithLetteringInPaperMillimetres() {
     Scale scale = Scale.oneTo(10);
     Drawing machine = Samples.machine(scale);
