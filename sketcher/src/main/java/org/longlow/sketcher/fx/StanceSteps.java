@@ -57,15 +57,16 @@ final class StanceSteps extends VBox {
     Optional<Condition> now = desk.shown().flatMap(BoardState::stance);
     boolean drawn = desk.shown().map(s -> s.standing().isEmpty()).orElse(false);
     for (Node node : row.getChildren()) {
-      Optional<?> stance = (Optional<?>) node.getUserData();
-      ((ToggleButton) node).setSelected(stance.isEmpty() ? drawn : now.equals(stance));
+      Object stance = node.getUserData();
+      boolean on = stance == null ? drawn : now.filter(stance::equals).isPresent();
+      ((ToggleButton) node).setSelected(on);
     }
   }
 
   private ToggleButton step(Optional<Condition> stance, String words, String name) {
     ToggleButton step = new ToggleButton(words);
     step.setId("stance-" + name.replaceAll("[^A-Za-z0-9]+", "-"));
-    step.setUserData(stance);
+    step.setUserData(stance.orElse(null));
     step.setAccessibleText("stance " + name);
     Bits.told(
         step,
