@@ -254,7 +254,9 @@ public final class LockFindings {
   private Words text(Fouled f) {
     LockWay.Met met = f.met();
     String what = f.about().words();
-    String asked = Say.deg(Math.toDegrees(way.lockRad()));
+    double farRad = way.lockRad();
+    String far =
+        Say.deg(Math.toDegrees(farRad)) + (farRad < askedRad ? " looked at" : " of lock asked");
     if (!met.meets()) {
       return Say.format(
           "Turned %s, %s are %s apart, and %s are asked; they come too close from %s on. Make that"
@@ -266,10 +268,10 @@ public final class LockFindings {
           Say.deg(Math.toDegrees(Math.abs(met.from()))));
     }
     return Say.format(
-        "Turned %s, %s meet; to the %s of lock asked there are %s more to turn, measured along the"
+        "Turned %s, %s meet; to the %s there are %s more to turn, measured along the"
             + " way of the place that meets. Make room for that, and the %s asked between them, or"
             + " stop the steering before it and ask for less lock.",
-        meeting(met), what, asked, Words.atLeast(-met.gapMm()), Words.atLeast(f.limitMm()));
+        meeting(met), what, far, Words.atLeast(-met.gapMm()), Words.atLeast(f.limitMm()));
   }
 
   private static String meeting(LockWay.Met met) {

@@ -153,6 +153,18 @@ class LockFindingsTest {
         .allMatch(f -> f.who().isPresent() && f.text().contains("thigh"));
   }
 
+  /**
+   * Nothing is looked at beyond 85 degrees, and what is said must not take that for what is asked.
+   */
+  @Test
+  void whatIsLookedAtIsNotSaidToBeAsked() {
+    assertThat(one(boxed(-92, -62, "90").study(), "lock.frontWheel.beside").text())
+        .contains("to the 85° looked at")
+        .doesNotContain("85° of lock asked");
+    assertThat(one(boxed(-92, -62, "80").study(), "lock.frontWheel.beside").text())
+        .contains("to the 80° of lock asked");
+  }
+
   @Test
   void withNothingThatSteersLockIsNotKnown() {
     Study study = TestMachine.runabout().lacking("front").study();
