@@ -23,8 +23,9 @@ final class SvgPaths {
    * @param width as written, or null
    * @param height as written, or null
    * @param viewBox as written, or null
+   * @param fitted preserveAspectRatio as written, or null
    */
-  record Root(String width, String height, String viewBox) {}
+  record Root(String width, String height, String viewBox, String fitted) {}
 
   /** Takes one path after another. */
   interface Each {
@@ -64,7 +65,8 @@ final class SvgPaths {
               new Root(
                   xml.getAttributeValue(null, "width"),
                   xml.getAttributeValue(null, "height"),
-                  xml.getAttributeValue(null, "viewBox"));
+                  xml.getAttributeValue(null, "viewBox"),
+                  xml.getAttributeValue(null, "preserveAspectRatio"));
         }
         AffineTransform here = new AffineTransform(transforms.peek());
         String transform = xml.getAttributeValue(null, "transform");

@@ -41,6 +41,9 @@ public record SvgSheet(List<Outlined> paths, Optional<Double> unitMm, String fau
   private static final Pattern LENGTH =
       Pattern.compile("\\s*(\\d*\\.?\\d+(?:[eE][-+]?\\d+)?)\\s*([a-z]*)\\s*");
 
+  /** More is another shape, not width and height rounded by a drawing program. */
+  private static final double MOST_STRETCH = 1.001;
+
   /** Curves are shown by chords within this share of the size of their path. */
   private static final double FLATNESS_SHARE = 0.002;
 
@@ -120,7 +123,10 @@ public record SvgSheet(List<Outlined> paths, Optional<Double> unitMm, String fau
         .toList();
   }
 
-  /** The whole of the viewBox is fitted into width and height (SVG 1.1, 7.8: meet). */
+  /**
+   * The whole of the viewBox is fitted into width and height (SVG 1.1, 7.8: meet), or covers them
+   * (slice). Where it is stretched to another shape (none) no one length is that of its unit.
+   */
   private static Optional<Double> unit(SvgPaths.Root root) {
     Optional<Double> width = lengthMm(root.width());
     Optional<Double> height = lengthMm(root.height());
@@ -130,9 +136,16 @@ public record SvgSheet(List<Outlined> paths, Optional<Double> unitMm, String fau
     }
     Optional<Double> across = share(width, box[2]);
     Optional<Double> down = share(height, box[3]);
-    return across.isPresent() && down.isPresent()
-        ? Optional.of(Math.min(across.get(), down.get()))
-        : across.or(() -> down);
+    if (across.isEmpty() || down.isEmpty()) {
+      return across.or(() -> down);
+    }
+    double least = Math.min(across.get(), down.get());
+    double most = Math.max(across.get(), down.get());
+    String fitted = root.fitted() == null ? "" : root.fitted().strip();
+    if (fitted.startsWith("none") && most > least * MOST_STRETCH) {
+      return Optional.empty();
+    }
+    return Optional.of(fitted.endsWith("slice") ? most : least);
   }
 
   private static Optional<Double> share(Optional<Double> mm, String units) {
