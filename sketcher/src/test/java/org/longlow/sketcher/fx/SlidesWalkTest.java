@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import javafx.geometry.Point2D;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
@@ -119,7 +118,7 @@ class SlidesWalkTest extends Walk {
         () ->
             hands.window().lookupAll(".step").stream()
                 .map(ToggleButton.class::cast)
-                .filter(b -> b.getUserData() instanceof Optional && b.isSelected())
+                .filter(b -> b.getUserData() instanceof Condition && b.isSelected())
                 .map(ToggleButton::getText)
                 .toList());
   }
