@@ -54,8 +54,11 @@ public record NamedFile(Path path, String fault, String remedy) {
       if (Files.isDirectory(within)) {
         return fault("is a folder", write);
       }
-      if (!Files.isRegularFile(within)) {
+      if (!Files.exists(within)) {
         return fault("does not exist", put);
+      }
+      if (!Files.isRegularFile(within)) {
+        return fault("is no ordinary file", write);
       }
       if (!within.toRealPath().startsWith(folder.toRealPath())) {
         return fault("is a link to a file outside the folder", "copy the file itself there");

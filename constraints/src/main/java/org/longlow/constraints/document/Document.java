@@ -18,13 +18,17 @@ public final class Document {
 
   public static final Type.Choice<Part> PART = PartKinds.PART;
 
+  /** Each part is held against each other: 400 that all lie in one place take some 7 s. */
+  private static final int MOST_PARTS = 400;
+
   public static final Kind<Layout> LAYOUT =
       Kind.of(
               "layout",
               "One motorcycle in side elevation with the people on it. Axes: origin on the ground"
                   + " under the rear contact point, x forward, y left, z up.",
               Document::layout)
-          .rule(Document::twoWheels);
+          .rule(Document::twoWheels)
+          .rule(Document::fewEnough);
 
   private Document() {}
 
@@ -124,6 +128,17 @@ public final class Document {
       String help) {
     String what = item instanceof Nested<V> nested ? nested.kind().name() : PART.name();
     return s.or(key, new Group<>(what, Naming.NAMES, item), Map.of(), get, help);
+  }
+
+  private static void fewEnough(Layout layout, Spot at) {
+    int count = layout.parts().size();
+    if (count > MOST_PARTS) {
+      at.fault(
+          "parts",
+          "",
+          "has " + count + " parts, takes at most " + MOST_PARTS,
+          "leave out what is small and meets nothing, or draw a machine's halves apart");
+    }
   }
 
   private static void twoWheels(Layout layout, Spot at) {

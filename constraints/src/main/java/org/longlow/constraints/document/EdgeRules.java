@@ -7,6 +7,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.valid.IsValidOp;
 import org.locationtech.jts.operation.valid.TopologyValidationError;
+import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.layout.Hole;
 import org.longlow.constraints.layout.Opening;
 import org.longlow.constraints.layout.Outline;
@@ -73,6 +74,10 @@ final class EdgeRules {
   }
 
   private static void uncrossed(List<PointMm> ring, String key, Spot at) {
+    double largest = Range.largest(Dim.LENGTH);
+    if (ring.stream().anyMatch(p -> !(Math.abs(p.x()) + Math.abs(p.z()) <= 2 * largest))) {
+      return; // what is out of reach is told where it stands
+    }
     TopologyValidationError error = new IsValidOp(Opening.polygon(ring)).getValidationError();
     if (error != null) {
       Coordinate near = error.getCoordinate();

@@ -188,12 +188,18 @@ final class PartKinds {
 
   private static <P extends Part.Carrier> Formula bump(Source<P> s) {
     return s.need(
-        "bump", LENGTH.notNegative(), P::bump, "Wheel travel up from the drawn position.");
+        "bump",
+        LENGTH.notNegative(),
+        P::bump,
+        "How far the wheel goes up from the drawn position, measured straight up.");
   }
 
   private static <P extends Part.Carrier> Formula droop(Source<P> s) {
     return s.need(
-        "droop", LENGTH.notNegative(), P::droop, "Wheel travel down from the drawn position.");
+        "droop",
+        LENGTH.notNegative(),
+        P::droop,
+        "How far the wheel goes down from the drawn position, measured straight down.");
   }
 
   private static <P extends Part.Carrier> Optional<Formula> rate(Source<P> s) {

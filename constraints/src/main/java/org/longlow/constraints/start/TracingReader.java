@@ -42,6 +42,10 @@ final class TracingReader {
       return Optional.empty();
     }
     SvgSheet sheet = SvgSheet.read(file.get());
+    if (!Files.exists(file.get())) {
+      fault.accept("does not exist", "look at its name and folder");
+      return Optional.empty();
+    }
     if (!sheet.fault().isEmpty()) {
       fault.accept(sheet.fault(), "");
       return Optional.empty();

@@ -139,6 +139,14 @@ class EdgeRulesTest {
   }
 
   @Test
+  void aPointFarOutOfReachIsNotSaidToCross() {
+    assertThat(faults("{\"points\": [[0, 0], [100, 0], [1e308, 60], [0, 60]]}"))
+        .contains("is beyond")
+        .doesNotContain("crosses")
+        .doesNotContain("Infinity");
+  }
+
+  @Test
   void aHalfHasAnAxisAndDoesNotCrossIt() {
     assertThat(faults(half("[[0, 0], [50, 40], [100, 0]]", ""))).isEmpty();
     assertThat(faults(half("[[0, 0], [50, 40], [80, 20], [0, 0]]", "")))

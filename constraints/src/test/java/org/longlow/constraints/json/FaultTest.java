@@ -3,6 +3,8 @@ package org.longlow.constraints.json;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -194,6 +196,31 @@ class FaultTest {
         .isInstanceOfSatisfying(
             ReadResult.Read.class,
             read -> assertThat(read.notes()).containsExactly("measure idle is used nowhere"));
+  }
+
+  @Test
+  void morePartsThanCanBeHeldAgainstEachOtherAreRefused() {
+    String box =
+        ", \"b%d\": {\"kind\": \"box\", \"frame\": \"rear\", \"left\": 5, \"right\": 5,"
+            + " \"mass\": 1, \"outline\": {\"points\": [[0, 0], [9, 0], [9, 9]]}}";
+    String wheel =
+        "{\"kind\": \"wheel\", \"end\": \"%s\", \"axle\": \"%s\", \"radius\": 300, \"width\": 120}";
+    String wheels =
+        "\"w\": "
+            + wheel.formatted("rear", "rear")
+            + ", \"v\": "
+            + wheel.formatted("front", "front");
+    String file =
+        "{\"longlow\": 1, \"name\": \"t\", \"pins\": {\"rear\": [0, 300], \"front\": [1500, 300]},"
+            + " \"parts\": {%s%s}}";
+    for (int many : new int[] {398, 399}) {
+      String boxes =
+          IntStream.range(0, many).mapToObj(box::formatted).collect(Collectors.joining());
+      assertThat(Plank.faults(file.formatted(wheels, boxes)))
+          .extracting(Fault::line)
+          .filteredOn(line -> line.contains("takes at most 400"))
+          .hasSize(many - 398);
+    }
   }
 
   @Test

@@ -147,6 +147,7 @@ class TracingTest {
     says(read(said(file)), "is a line that does not close");
     says(read(said(file + "#cas")), "has no path \"cas\"");
     says(read(said(folder.resolve("none.svg").toString())), "none.svg");
+    says(read(said(folder.toString())), "is a folder");
     says(read(said(" ")), "is no name for a file");
     String loose = svg("", "<path d='" + CASE + "'/>");
     says(read(said(loose)), "does not say how large it is");

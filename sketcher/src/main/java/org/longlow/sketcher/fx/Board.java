@@ -133,7 +133,7 @@ final class Board extends Region {
 
   void setFrame(ViewFrame next) {
     fitted = false;
-    show(next);
+    show(desk.shown().map(s -> Fitting.inSight(s.drawing(), next, seen(0))).orElse(next));
   }
 
   private void show(ViewFrame next) {

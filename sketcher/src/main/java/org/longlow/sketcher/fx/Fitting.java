@@ -19,6 +19,9 @@ final class Fitting {
   /** It gives up so much of its size at most for a ticket to lie beside it. */
   private static final double BESIDE_SHARE = 0.85;
 
+  /** However far the card is pushed, so much of the machine stays, px. */
+  private static final double KEPT_PX = 40;
+
   private Fitting() {}
 
   /**
@@ -159,6 +162,11 @@ final class Fitting {
       }
     }
     return box;
+  }
+
+  /** Returns the frame panned back where nothing of the machine would be left to be seen. */
+  static ViewFrame inSight(Drawing drawing, ViewFrame frame, Spots.Box seen) {
+    return frame.keeping(machine(drawing, false), seen, KEPT_PX);
   }
 
   private static Envelope machine(Drawing drawing, boolean figures) {

@@ -71,6 +71,16 @@ record ViewFrame(double pxPerMm, double originX, double originY) {
     return new ViewFrame(scale, px + (originX - px) * f, py + (originY - py) * f);
   }
 
+  /** Returns the frame panned as little as brings so much of a box within what is seen, px. */
+  ViewFrame keeping(Envelope mm, Spots.Box seen, double leastPx) {
+    Spots.Box box = onScreen(mm);
+    double x = Math.min(0, seen.right() - leastPx - box.x());
+    double y = Math.min(0, seen.bottom() - leastPx - box.y());
+    return panned(
+        x < 0 ? x : Math.max(0, seen.x() + leastPx - box.right()),
+        y < 0 ? y : Math.max(0, seen.y() + leastPx - box.bottom()));
+  }
+
   ViewFrame panned(double dx, double dy) {
     return new ViewFrame(pxPerMm, originX + dx, originY + dy);
   }

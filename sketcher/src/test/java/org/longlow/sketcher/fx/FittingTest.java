@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Envelope;
 import org.longlow.svg.drawing.Anchor;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Layer;
@@ -49,6 +50,19 @@ class FittingTest {
   }
 
   /** 568 px of width are to 268 px of height as the machine is, so nothing is left over. */
+  /** 400 by 300 mm at half size, on a card of 500 by 400 px that begins at 20, 10. */
+  @Test
+  void someOfTheMachineStaysHoweverFarTheCardIsPushed() {
+    Envelope machine = new Envelope(0, 400, 0, 300);
+    Spots.Box seen = new Spots.Box(20, 10, 500, 400);
+    ViewFrame here = new ViewFrame(0.5, 100, 300);
+    assertThat(here.keeping(machine, seen, 40)).isEqualTo(here);
+    assertThat(here.panned(9000, 0).keeping(machine, seen, 40).originX()).isEqualTo(480);
+    assertThat(here.panned(-9000, 0).keeping(machine, seen, 40).originX()).isEqualTo(60 - 200);
+    assertThat(here.panned(0, 9000).keeping(machine, seen, 40).originY()).isEqualTo(370 + 150);
+    assertThat(here.panned(0, -9000).keeping(machine, seen, 40).originY()).isEqualTo(50);
+  }
+
   @Test
   void aMachineThatFillsTheCardLiesInItsMiddle() {
     ViewFrame frame = fitted(636, 568, 1);

@@ -58,10 +58,13 @@ public final class LeanFindings {
   private static final Basis SOURCE =
       Basis.model(
           "exact contact of two round tyres (support function of the torus), springs pressed by the"
-              + " turn (1/cos of the turn's force, Cossalter ch. 4)");
+              + " turn (1/cos of the turn's force, Cossalter ch. 4); tubes count as square bars, which"
+              + " touch a little earlier");
 
   private static final Basis CONTACT =
-      Basis.model("exact contact of two round tyres (support function of the torus)");
+      Basis.model(
+          "exact contact of two round tyres (support function of the torus); tubes count as square"
+              + " bars, which touch a little earlier");
 
   /** A roll is found to within this, rad. */
   private static final double FOUND_RAD = 1e-7;

@@ -67,7 +67,23 @@ public final class TurningFindings {
             tyre.sectionRadiusMm(),
             wheels.rearTyre().freeRadiusMm(),
             s.ground().wheelbaseMm());
-    return TurningCircle.of(straight, lock).map(c -> finding(c, lock, s));
+    return Optional.of(
+        TurningCircle.of(straight, lock)
+            .map(c -> finding(c, lock, s))
+            .orElseGet(() -> none(lock, s)));
+  }
+
+  private static Finding none(double lock, Standing s) {
+    return new Finding(
+        CIRCLE,
+        About.thing("turning circle", "turning"),
+        Optional.of(s.condition()),
+        Verdict.NOT_APPLICABLE,
+        Figures.NONE,
+        PLANE,
+        Say.format(
+            "Turned the %s asked, the wheels roll on no circle on which the machine goes round.",
+            Say.deg(Math.toDegrees(lock))));
   }
 
   private static Finding finding(TurningCircle circle, double lock, Standing s) {

@@ -5,12 +5,14 @@ import static org.assertj.core.api.Assertions.within;
 import static org.longlow.constraints.check.road.OfStudy.finding;
 import static org.longlow.constraints.check.road.OfStudy.standings;
 
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.longlow.constraints.check.OnRoad;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.machine.chassis.TurnedWheel;
 import org.longlow.constraints.machine.chassis.Tyre;
@@ -55,6 +57,26 @@ class TurningFindingsTest {
     assertThat(f.text())
         .contains(String.format(Locale.ROOT, "%.2f m across", 2 * radii[0] / 1000))
         .contains(String.format(Locale.ROOT, "one of %.2f m.", 2 * radii[1] / 1000));
+  }
+
+  @Test
+  void atNoLockOrARightAngleThereIsNoCircleAndThatIsSaid() {
+    for (String lock : List.of("'0 deg'", "'90 deg'")) {
+      Study study = TestMachine.runabout().with("demands", "lock", lock).study();
+      assertThat(study.findings())
+          .filteredOn(f -> f.id().startsWith("circle"))
+          .singleElement()
+          .satisfies(
+              f -> {
+                assertThat(f.verdict()).isEqualTo(Verdict.NOT_APPLICABLE);
+                assertThat(f.text()).contains("the wheels roll on no circle");
+              });
+    }
+    assertThat(
+            TestMachine.runabout().with("demands", "lock", "'88 deg'").study().findings().stream()
+                .filter(f -> f.id().startsWith("circle")))
+        .singleElement()
+        .satisfies(f -> assertThat(f.verdict()).isEqualTo(Verdict.PASS));
   }
 
   @Test
