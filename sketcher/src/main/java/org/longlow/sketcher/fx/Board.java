@@ -376,7 +376,7 @@ final class Board extends Region {
               painted = s.drawing();
             });
     Rule.paint(gc, painter, frame, inches, w, h);
-    Rule.note(gc, painter, Rule.note(desk.options().dimensions(), inches), upperMarginPx);
+    Rule.note(gc, painter, Rule.note(desk.options().dimensions(), inches), seen(0));
     afterPaint.run();
   }
 

@@ -18,6 +18,9 @@ final class Rule {
   private static final double CAPITAL_PX = 7;
   private static final double LONGEST_TICK_PX = 10;
 
+  /** From the edges of what is seen to a note, px. */
+  static final double NOTE_OFF_PX = 6;
+
   private Rule() {}
 
   /**
@@ -98,14 +101,14 @@ final class Rule {
     return dimensions ? "all dimensions in " + (inches ? "inches" : "mm") : "";
   }
 
-  /** Writes a note into the upper left corner, clear of the rule and of what hangs above it. */
-  static void note(GraphicsContext gc, DrawingPainter painter, String note, double upperPx) {
+  /** Writes a note into the lower right corner of what is seen, where dimensions hardly reach. */
+  static void note(GraphicsContext gc, DrawingPainter painter, String note, Spots.Box seen) {
     gc.save();
     gc.setFill(painter.colour(Tone.INK));
-    gc.setFont(painter.font(8));
-    gc.setTextAlign(TextAlignment.LEFT);
-    gc.setTextBaseline(VPos.TOP);
-    gc.fillText(note, widthPx(painter.letters()) + 8, upperPx + 8);
+    gc.setFont(painter.font(CAPITAL_PX));
+    gc.setTextAlign(TextAlignment.RIGHT);
+    gc.setTextBaseline(VPos.BASELINE);
+    gc.fillText(note, seen.right() - NOTE_OFF_PX, seen.bottom() - NOTE_OFF_PX);
     gc.restore();
   }
 

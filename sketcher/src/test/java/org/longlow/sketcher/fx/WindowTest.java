@@ -752,9 +752,14 @@ class WindowTest extends Walk {
   }
 
   private boolean noteIsWritten(Color card) {
-    double tags = hands.node("tags", Tags.class).heightPx();
-    Point2D corner = Hands.onFx(() -> hands.window().board().localToScreen(0, tags));
-    return hands.pixels(corner.add(32, 13), 58).stream().anyMatch(c -> far(c, card) > 0.3);
+    Point2D corner =
+        Hands.onFx(
+            () -> {
+              Board board = hands.window().board();
+              return board.localToScreen(board.getWidth(), board.getHeight() - Rule.widthPx(1));
+            });
+    Point2D words = corner.subtract(Rule.NOTE_OFF_PX + 60, Rule.NOTE_OFF_PX + 3);
+    return hands.pixels(words, 58).stream().anyMatch(c -> far(c, card) > 0.3);
   }
 
   @Test
