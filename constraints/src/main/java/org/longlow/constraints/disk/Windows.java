@@ -17,8 +17,14 @@ public final class Windows {
 
   private Windows() {}
 
-  /** Returns whether Windows has no file of this name: a device, or one that ends in . or blank. */
+  /**
+   * Returns whether Windows has no file of this name: a device, one that ends in . or blank, or one
+   * with a character that is none to be seen, such as a line break.
+   */
   public static boolean refuses(String name) {
-    return DEVICE.matcher(name).matches() || name.endsWith(".") || name.endsWith(" ");
+    return DEVICE.matcher(name).matches()
+        || name.endsWith(".")
+        || name.endsWith(" ")
+        || name.chars().anyMatch(Character::isISOControl);
   }
 }

@@ -22,7 +22,9 @@ class WindowsTest {
         "con .svg",
         "x.",
         "x ",
-        "sheet. "
+        "sheet. ",
+        "two\nlines.json",
+        "tab\t.svg"
       })
   void devicesAndEndsThatGetLost(String name) {
     assertThat(Windows.refuses(name)).isTrue();

@@ -33,7 +33,7 @@ import picocli.CommandLine.Spec;
 final class NewCommand implements Callable<Integer> {
 
   /** It names a file too. */
-  private static final String NAME = "[\\p{L}\\p{N}][\\p{L}\\p{N} _-]{0,59}";
+  private static final String NAME = "[\\p{L}\\p{N}]([\\p{L}\\p{N} _-]{0,58}[\\p{L}\\p{N}_-])?";
 
   @Spec private CommandSpec spec;
 
@@ -87,7 +87,7 @@ final class NewCommand implements Callable<Integer> {
       throw new Refusal(
           "NAME is "
               + Quoted.cut(name)
-              + "; give letters, digits, spaces, - and _, at most 60 of them");
+              + "; give letters, digits, spaces, - and _, at most 60 of them, a letter or digit first and no space last");
     }
     if (out != null) {
       check(out);

@@ -138,6 +138,10 @@ class NewCommandTest {
     assertThat(ran.err()).contains("--wheelbase = 1400 mm").contains("are needed");
     assertThat(run("new", "a/b", "--out", file.toString())).isEqualTo(ExitCodes.BAD_INPUT);
     assertThat(ran.err()).contains("NAME is \"a/b\"");
+    for (String name : List.of("a ", " a", "a\nb", "_a")) {
+      assertThat(run("new", name, "--out", file.toString())).isEqualTo(ExitCodes.BAD_INPUT);
+      assertThat(ran.err()).contains("a letter or digit first and no space last");
+    }
     try (Stream<Path> left = Files.list(folder)) {
       assertThat(left).isEmpty();
     }
