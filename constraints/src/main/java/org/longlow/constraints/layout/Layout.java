@@ -3,6 +3,7 @@ package org.longlow.constraints.layout;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.longlow.rider.words.Units;
 
@@ -71,6 +72,11 @@ public record Layout(
   /** Returns the parts of one kind, in order. */
   public <P extends Part> Stream<P> parts(Class<P> kind) {
     return parts.values().stream().filter(kind::isInstance).map(kind::cast);
+  }
+
+  /** Returns the wheel at one end. */
+  public Optional<WheelPart> wheel(Part.End end) {
+    return parts(WheelPart.class).filter(w -> w.end() == end).findFirst();
   }
 
   /** Returns a copy with the measure {@code measure} added or replaced. */

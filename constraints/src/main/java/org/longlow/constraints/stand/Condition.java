@@ -46,10 +46,14 @@ public record Condition(Stance stance, List<Occupant> aboard) {
     return aboard.stream().map(Occupant::person).collect(Collectors.joining(" and "));
   }
 
+  /** Returns its kind in words, such as {@code full bump}. */
+  public String word() {
+    return kind().word().replace('-', ' ');
+  }
+
   /** Returns it in words, such as {@code full bump} or {@code laden, Mara}. */
   public String says() {
-    String word = kind().word().replace('-', ' ');
     String more = kind() == Stance.Kind.OPEN ? stance.section() : people();
-    return more.isEmpty() ? word : word + ", " + more;
+    return more.isEmpty() ? word() : word() + ", " + more;
   }
 }

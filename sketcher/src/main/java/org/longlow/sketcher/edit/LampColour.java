@@ -6,7 +6,6 @@ import org.longlow.constraints.law.LampNeeds;
 import org.longlow.constraints.layout.LampPart;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
-import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.shape.Places;
 import org.longlow.rider.geom.PointMm;
 
@@ -17,11 +16,7 @@ final class LampColour {
 
   /** Returns the axle at an end, if there is a wheel. */
   static Optional<PointMm> axle(Layout layout, Places places, Part.End end) {
-    return layout
-        .parts(WheelPart.class)
-        .filter(w -> w.end() == end)
-        .map(w -> places.pin(w.axle()))
-        .findFirst();
+    return layout.wheel(end).map(w -> places.pin(w.axle()));
   }
 
   /** Returns whether a place is in the front half of the wheelbase, if there is one. */

@@ -20,7 +20,6 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Pin;
 import org.longlow.constraints.layout.TieKind;
-import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.OutOfRange;
@@ -278,13 +277,7 @@ public final class LampSet {
   private void nail(String pin, PointMm at, boolean ahead) {
     PointMm axle = ahead ? spots.front : spots.rear;
     Part.End end = ahead ? Part.End.FRONT : Part.End.REAR;
-    String from =
-        layout
-            .parts(WheelPart.class)
-            .filter(w -> w.end() == end)
-            .findFirst()
-            .flatMap(w -> along(w.axle()))
-            .orElse("");
+    String from = layout.wheel(end).flatMap(w -> along(w.axle())).orElse("");
     double off = Math.rint(at.x() - axle.x());
     Formula x =
         from.isEmpty()

@@ -10,6 +10,7 @@ import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.RestPart;
 import org.longlow.constraints.layout.Traits.Duty;
 import org.longlow.constraints.layout.WheelPart;
+import org.longlow.constraints.machine.chassis.Steering;
 import org.longlow.constraints.seat.SeatParts;
 import org.longlow.constraints.shape.Cushions;
 import org.longlow.constraints.shape.PartShape;
@@ -145,8 +146,7 @@ final class DimensionInk {
     double footX = road(foot).x();
     below.add(span("part:" + front.name(), contact, footX, 0, 0, "trail", footX - contact));
     PointMm t = road(top);
-    PointMm axis = t.minus(road(bottom));
-    double rake = Math.atan2(-axis.x(), axis.z());
+    double rake = Steering.rakeRad(t, road(bottom));
     if (Math.abs(rake) > 1e-3) {
       onMachine.add(() -> rake("part:" + front.name(), t, rake));
     }

@@ -33,7 +33,7 @@ public final class PartPicture {
             part.name(),
             layout,
             "",
-            false,
+            Optional.empty(),
             places,
             Map.of(part.name(), shape),
             ground,

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.longlow.constraints.layout.FrontPart;
+import org.longlow.constraints.machine.chassis.Steering;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.words.FigureSort;
 
@@ -30,16 +31,17 @@ final class PressedWords {
       FrontPart front = scene.front().orElseThrow();
       PointMm top = scene.ground().toRoad(scene.places().pin(front.top()));
       PointMm bottom = scene.ground().toRoad(scene.places().pin(front.bottom()));
-      other |= !AsDrawn.degrees(set.rakeRad()).equals(AsDrawn.degrees(AsDrawn.rake(top, bottom)));
+      other |=
+          !AsDrawn.degrees(set.rakeRad()).equals(AsDrawn.degrees(Steering.rakeRad(top, bottom)));
       said.add("rake " + AsDrawn.degrees(set.rakeRad()));
     }
-    return other && !scene.stance().isEmpty()
+    return other && scene.condition().isPresent()
         ? Optional.of(String.join(", ", said))
         : Optional.empty();
   }
 
   /** Returns what is added to the names of such dimensions where they are not as set. */
   static String pressed(Scene scene) {
-    return said(scene).map(s -> ", " + scene.stance().split(",")[0]).orElse("");
+    return said(scene).flatMap(s -> scene.condition()).map(c -> ", " + c.word()).orElse("");
   }
 }

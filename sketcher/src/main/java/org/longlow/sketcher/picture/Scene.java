@@ -7,9 +7,11 @@ import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Ground;
 import org.longlow.constraints.stand.Load;
 import org.longlow.constraints.stand.Opened;
@@ -19,7 +21,7 @@ import org.longlow.constraints.stand.Opened;
  *
  * @param title one line
  * @param stance the stance shown, with who is on it; empty for the machine as drawn
- * @param laden whether the people of that stance are part of its load
+ * @param condition which stance that is, and whom it carries
  * @param places pins in the stance shown
  * @param shapes every part in the stance shown
  * @param ground the road under it
@@ -36,7 +38,7 @@ public record Scene(
     String title,
     Layout layout,
     String stance,
-    boolean laden,
+    Optional<Condition> condition,
     Places places,
     Map<String, PartShape> shapes,
     Ground ground,
@@ -60,6 +62,11 @@ public record Scene(
     }
   }
 
+  /** Whether the people of the stance are part of its load. */
+  boolean laden() {
+    return condition.filter(c -> c.kind() == Stance.Kind.LADEN).isPresent();
+  }
+
   /** Returns the front system, if the machine has one. */
   Optional<FrontPart> front() {
     return layout.parts(FrontPart.class).findFirst();
@@ -67,6 +74,6 @@ public record Scene(
 
   /** Returns the wheel at one end. */
   Optional<WheelPart> wheel(Part.End end) {
-    return layout.parts(WheelPart.class).filter(w -> w.end() == end).findFirst();
+    return layout.wheel(end);
   }
 }

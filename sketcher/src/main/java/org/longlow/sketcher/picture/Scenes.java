@@ -53,7 +53,7 @@ public final class Scenes {
         title(study.layout()),
         study.layout(),
         standing.map(s -> stanceWords(s, options)).orElse(""),
-        standing.map(s -> s.kind() == Stance.Kind.LADEN).orElse(false),
+        standing.map(Standing::condition),
         places,
         standing.map(s -> shapes(study, s, options)).orElse(study.shapes()),
         standing.map(Standing::ground).orElseGet(() -> drawnGround(study)),

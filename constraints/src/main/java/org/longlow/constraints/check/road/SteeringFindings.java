@@ -73,7 +73,7 @@ public final class SteeringFindings {
       PointMm top = s.ground().toRoad(s.places().pin(wheels.fork().top()));
       PointMm bottom = s.ground().toRoad(s.places().pin(wheels.fork().bottom()));
       PointMm axle = s.ground().toRoad(s.places().pin(wheels.fork().axle()));
-      double rake = Math.atan2(bottom.x() - top.x(), top.z() - bottom.z());
+      double rake = Steering.rakeRad(top, bottom);
       Steering steering = Steering.of(wheels.frontTyre().freeRadiusMm(), rake, axle, bottom);
       findings.add(trail(s, Math.toDegrees(rake), steering));
       findings.add(rake(s, Math.toDegrees(rake), s.places().pin(wheels.fork().top())));

@@ -56,7 +56,7 @@ public final class TurningFindings {
     PointMm top = s.ground().toRoad(s.places().pin(wheels.fork().top()));
     PointMm bottom = s.ground().toRoad(s.places().pin(wheels.fork().bottom()));
     PointMm axle = s.ground().toRoad(s.places().pin(wheels.front().axle()));
-    double rake = Math.atan2(bottom.x() - top.x(), top.z() - bottom.z());
+    double rake = Steering.rakeRad(top, bottom);
     if (!Steering.takes(rake)) {
       return Optional.empty();
     }

@@ -25,6 +25,11 @@ public record Steering(double radiusMm, double rakeRad, double offsetMm) {
     Values.finite("offset mm", offsetMm);
   }
 
+  /** Returns the rake of an axis through two points, one above the other, rad. */
+  public static double rakeRad(PointMm top, PointMm bottom) {
+    return Math.atan2(bottom.x() - top.x(), top.z() - bottom.z());
+  }
+
   /** Returns whether an axis of this rake is one to steer about. */
   public static boolean takes(double rakeRad) {
     return Math.abs(rakeRad) <= STEEPEST_RAD;
