@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.longlow.constraints.document.Change;
 import org.longlow.constraints.document.Copies;
 import org.longlow.constraints.document.Entries;
@@ -69,13 +68,9 @@ public final class Several {
     String out = called(entries.stream().map(Entry::name).toList());
     List<String> lines = new ArrayList<>();
     // pins of no use to anything that stays are no reason to ask
-    boolean pinsAlone =
-        Stream.concat(entries.stream(), without.also().stream())
-                .filter(e -> e.group().equals("pins"))
-                .toList()
-                .equals(without.also())
-            && without.changed().isEmpty();
-    if (pinsAlone) {
+    if (without.changed().isEmpty()
+        && entries.stream().noneMatch(Several::isPin)
+        && without.also().stream().allMatch(Several::isPin)) {
       return "";
     }
     if (!without.also().isEmpty()) {
@@ -86,6 +81,10 @@ public final class Several {
       lines.add(it + " named no more by " + names(without.changed()) + ".");
     }
     return String.join("\n", lines);
+  }
+
+  private static boolean isPin(Entry entry) {
+    return entry.group().equals("pins");
   }
 
   private static Entries.Without without(Layout layout, List<Entry> entries) {
