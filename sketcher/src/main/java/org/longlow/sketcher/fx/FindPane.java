@@ -157,6 +157,8 @@ final class FindPane extends VBox {
       HBox box = new HBox(10, name, kind);
       HBox.setHgrow(kind, Priority.ALWAYS);
       kind.setMinWidth(0);
+      kind.setPrefWidth(0);
+      kind.setMaxWidth(Double.MAX_VALUE); // it takes what the name leaves
       setGraphic(box);
       setAccessibleText(name.getText() + ", " + kind.getText());
     }
