@@ -37,6 +37,9 @@ final class CrewRow extends HBox {
   private static final double HEAVIEST_KG = 150;
   private static final double TALLY_PX = 34;
 
+  /** How long a slider is; it holds no words and so does not grow with letters. */
+  private static final double SLIDER_PX = 150;
+
   /** How high a scroll bar is, px. */
   private static final double BAR_PX = 14;
 
@@ -114,7 +117,8 @@ final class CrewRow extends HBox {
     Slider slider = new Slider(from, to, from);
     slider.setId(id);
     slider.setBlockIncrement(step);
-    slider.getStyleClass().add("crew-slider");
+    slider.setMinWidth(SLIDER_PX);
+    slider.setPrefWidth(SLIDER_PX);
     slider.setAccessibleText(id + " of the person seated");
     return slider;
   }
