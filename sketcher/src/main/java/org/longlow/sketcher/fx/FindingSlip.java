@@ -29,6 +29,9 @@ final class FindingSlip extends VBox {
   /** While something moves the slip is rewritten no oftener; nobody reads faster. */
   private static final long LIVE_PAUSE_NS = 80_000_000;
 
+  /** So much of the list is seen whatever lies under it, px. */
+  private static final double LEAST_LIST_PX = 90;
+
   private final Desk desk;
   private final Label count = Bits.label("");
   private final ListView<Finding> list = new ListView<>();
@@ -56,12 +59,14 @@ final class FindingSlip extends VBox {
                 desk.chooseFinding(is.id());
               }
             });
+    list.setMinHeight(LEAST_LIST_PX);
     VBox.setVgrow(list, Priority.ALWAYS);
     Label caution =
         Bits.wrapped(
             "A sketch, not a certificate: local rules and a licensed inspection decide.",
             "slip-caution");
-    getChildren().addAll(list, mend, caution);
+    Scrolled under = new Scrolled(new VBox(mend, caution));
+    getChildren().addAll(list, under);
     desk.watch(this::refresh);
   }
 

@@ -113,6 +113,7 @@ final class MendPane extends VBox {
     if (focusFirst && !offers.isEmpty() && mends.filter(m -> !m.looking()).isPresent()) {
       focusFirst = false;
       buttons.get(offers.get(0)).requestFocus();
+      Reveal.later(buttons.get(offers.get(0)));
     }
   }
 
