@@ -33,7 +33,7 @@ final class Board extends Region {
   private static final double PIN_ROOM_PX = 24;
 
   /** A machine just fitted in may be fitted anew so often, for its names move with its scale. */
-  private static final int REFITS = 2;
+  private static final int REFITS = 3;
 
   /** Words beside the pointer keep so far from the edges, px. */
   private static final double LABEL_EDGE_PX = 4;
@@ -48,7 +48,9 @@ final class Board extends Region {
   private final Canvas sheet = new Canvas();
   private final Canvas glass = new Canvas();
   private final PhotoLayer photos;
-  private DrawingPainter painter = new DrawingPainter(Look.DAY.palette());
+  private Look look = Look.DAY;
+  private double windowLetters = 1;
+  private DrawingPainter painter = new DrawingPainter(look.palette());
   private Overlay overlay = new Overlay(painter, glass.getGraphicsContext2D());
   private ViewFrame frame = new ViewFrame(0.4, 60, 600);
   private boolean fitted = true;
@@ -89,16 +91,27 @@ final class Board extends Region {
   }
 
   /**
-   * @param letters how much larger than usual letters are
+   * @param letters how much larger than usual letters of the window are
    */
-  void use(Look look, double letters) {
-    painter = new DrawingPainter(look.palette(), letters);
-    overlay = new Overlay(painter, glass.getGraphicsContext2D());
-    painted = null;
+  void use(Look next, double letters) {
+    look = next;
+    windowLetters = letters;
+    takeLetters();
     if (desk.session().isPresent()) {
       askScale();
     }
     refresh();
+  }
+
+  private void takeLetters() {
+    painter = new DrawingPainter(look.palette(), letters());
+    overlay = new Overlay(painter, glass.getGraphicsContext2D());
+    painted = null;
+  }
+
+  /** Returns how much larger than usual letters and rules on the card are. */
+  double letters() {
+    return CardLetters.of(windowLetters, getHeight());
   }
 
   /** Called on the interface thread after the sheet was painted anew. */
@@ -152,7 +165,7 @@ final class Board extends Region {
 
   private ViewFrame fitting(BoardState shown) {
     fittedAt = shown.options().denominator();
-    return Fitting.of(shown.drawing(), seen(0), MARGIN_PX, painter.letters());
+    return Fitting.of(shown.drawing(), seen(0), MARGIN_PX, letters(), windowLetters);
   }
 
   /** Whether the machine is shown as it is fitted in, not as somebody moved it. */
@@ -214,7 +227,7 @@ final class Board extends Region {
 
   /** Returns the card without rules and what lies along its edges, px. */
   private Spots.Box seen(double edgePx) {
-    double rule = Rule.widthPx(painter.letters());
+    double rule = Rule.widthPx(letters());
     return new Spots.Box(
         rule + edgePx,
         upperMarginPx + edgePx,
@@ -302,6 +315,9 @@ final class Board extends Region {
         c.setHeight(h);
       }
       refits = REFITS;
+      if (painter.letters() != letters()) {
+        takeLetters();
+      }
       if (fitted && desk.shown().isPresent()) {
         frame = fitting(desk.shown().get());
         askScale();
@@ -352,7 +368,7 @@ final class Board extends Region {
 
   private void askScale() {
     // larger letters need the room that they had on a smaller machine
-    double wanted = frame.denominator() * painter.letters();
+    double wanted = frame.denominator() * letters();
     double has = desk.options().denominator();
     if (Math.abs(wanted / has - 1) > SCALE_SLACK) {
       desk.look(o -> o.withDenominator(wanted));

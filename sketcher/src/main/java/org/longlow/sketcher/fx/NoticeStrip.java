@@ -12,6 +12,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
 import org.longlow.sketcher.desk.Desk;
@@ -55,6 +56,11 @@ final class NoticeStrip extends VBox {
     return notice.mood() == Notice.Mood.BAD || !notice.answers().isEmpty()
         ? Duration.INDEFINITE
         : LEAST.add(LETTER.multiply(notice.text().length()));
+  }
+
+  /** Lies clear of the rules of the card, which grow with its letters. */
+  void keepClear(Board board) {
+    StackPane.setMargin(this, Rule.clear(board.letters()));
   }
 
   /** Puts the last notice away, as Escape does; returns whether there was one. */

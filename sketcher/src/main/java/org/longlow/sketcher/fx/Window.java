@@ -106,6 +106,7 @@ final class Window extends StackPane {
     over(null);
     addEventFilter(KeyEvent.KEY_PRESSED, this::key);
     addEventHandler(KeyEvent.KEY_PRESSED, this::keyOfCard);
+    board.heightProperty().addListener(o -> notices.keepClear(board));
     desk.watch(this::refresh);
     text.use(habits.textPercent());
     use(habits.night() ? Look.NIGHT : Look.DAY);
@@ -183,7 +184,7 @@ final class Window extends StackPane {
     card.use(next);
     cushions.use(next);
     gallery.use(next);
-    StackPane.setMargin(notices, Rule.clear(text.percent() / 100.0));
+    notices.keepClear(board);
   }
 
   private void toggleDimensions() {

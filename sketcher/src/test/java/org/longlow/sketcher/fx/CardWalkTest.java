@@ -183,12 +183,53 @@ class CardWalkTest extends Walk {
     assertThat(outOfTheCard()).isEmpty();
   }
 
+  /** With large letters in a small window no figure is cut, nor under a tag. */
+  @Test
+  void dimensionsAreSeenWholeWithLargeLetters() {
+    letters(200);
+    hands.press(KeyCode.D);
+    List<String> cut =
+        Hands.onFx(
+            () -> {
+              Board board = hands.window().board();
+              double rule = Rule.widthPx(board.letters());
+              double top = hands.node("tags", Region.class).getHeight();
+              BoundingBox seen =
+                  new BoundingBox(
+                      rule, top, board.getWidth() - rule, board.getHeight() - rule - top);
+              List<String> out = new ArrayList<>();
+              for (Spots.Box word :
+                  Fitting.words(
+                      hands.desk().shown().get().drawing(), board.frame(), board.letters())) {
+                if (!seen.contains(word.x(), word.y(), word.width(), word.height())) {
+                  out.add(word.toString());
+                }
+              }
+              return out;
+            });
+    assertThat(cut).isEmpty();
+  }
+
+  /** Whoever picks something sees its first fields, however many tools stand over them. */
+  @Test
+  void theFirstFieldsOfATicketAreSeen() {
+    for (int percent : new int[] {100, 150}) {
+      letters(percent);
+      for (String subject : List.of("", "part:pan", "pin:backTop", "part:engine", "tie:baseline")) {
+        pick(subject);
+        Node ticket = hands.node("bench-ticket", Node.class);
+        Node field = Hands.onFx(() -> ticket.lookup(".bench-row"));
+        assertThat(at(ticket).contains(at(field))).as(percent + " %, " + subject).isTrue();
+      }
+    }
+  }
+
   private List<String> outOfTheCard() {
     return Hands.onFx(
         () -> {
           List<String> out = new ArrayList<>();
           Board board = hands.window().board();
-          double letters = hands.window().textSize().percent() / 100.0;
+          double letters = board.letters();
           hands.desk().shown().get().drawing().layers().stream()
               .filter(l -> l.id().equals("names"))
               .flatMap(l -> l.marks().stream())

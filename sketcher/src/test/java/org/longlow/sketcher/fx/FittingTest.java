@@ -31,7 +31,7 @@ class FittingTest {
   }
 
   private static ViewFrame fitted(double wide, double high, double letters, Mark... names) {
-    return Fitting.of(drawing(names), new Spots.Box(0, 0, wide, high), MARGIN, letters);
+    return Fitting.of(drawing(names), new Spots.Box(0, 0, wide, high), MARGIN, letters, letters);
   }
 
   @Test
@@ -122,5 +122,27 @@ class FittingTest {
         new Mark.Words("part:frame", "x".repeat(300), -60, 500, 2.5, 0, Anchor.END, Tone.DIMENSION);
     double bare = fitted(1100, 640, 2).pxPerMm();
     assertThat(fitted(1100, 640, 2, far).pxPerMm()).isGreaterThan(0.74 * bare);
+  }
+
+  /** Lines of dimensions 300 mm below and 200 mm left of the machine, seen whole on a wide card. */
+  @Test
+  void dimensionLinesAreSeenToTheEdgeOfTheCard() {
+    Mark below =
+        new Mark.Shape("", Planar.line(0, -300, 2000, -300), Style.line(Tone.DIMENSION, 0.2));
+    Mark left =
+        new Mark.Shape("", Planar.line(-200, 0, -200, 1000), Style.line(Tone.DIMENSION, 0.2));
+    Drawing drawing =
+        new Drawing(
+            "machine",
+            List.of(
+                new Layer("frame", "Frame", List.of(MACHINE)),
+                new Layer("dimensions", "Dimensions", List.of(below, left))));
+    Spots.Box seen = new Spots.Box(20, 10, 1200, 500);
+    ViewFrame frame = Fitting.of(drawing, seen, MARGIN, 1, 1);
+    assertThat(frame.screenY(-300)).isLessThanOrEqualTo(seen.bottom());
+    assertThat(frame.screenX(-200)).isGreaterThanOrEqualTo(seen.x());
+    assertThat(frame.screenY(1000)).isGreaterThanOrEqualTo(seen.y() + MARGIN - 1e-9);
+    // 1,300 mm within 500 - 34 - 4 px at most; the margin below is for nothing but them
+    assertThat(frame.pxPerMm()).isBetween(0.93 * 462 / 1300, 462.0 / 1300);
   }
 }
