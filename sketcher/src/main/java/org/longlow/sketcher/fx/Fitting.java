@@ -11,8 +11,8 @@ import org.longlow.svg.drawing.Mark;
 /** How a machine is fitted into the card so that it is seen whole, with what names its parts. */
 final class Fitting {
 
-  /** Names keep so far from what lies along the edges, px. */
-  private static final double NAME_EDGE_PX = 4;
+  /** Names keep so far from what lies along the edges, px; drawn anew they move a little. */
+  private static final double NAME_EDGE_PX = 8;
 
   /** The machine is at least this share of what it could be without words and figures round it. */
   private static final double LEAST_SHARE = 0.75;
