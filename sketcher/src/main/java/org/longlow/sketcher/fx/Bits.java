@@ -4,7 +4,6 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -50,14 +49,14 @@ final class Bits {
   }
 
   static <T extends javafx.scene.control.Control> T told(T control, String tip) {
-    control.setTooltip(new Tooltip(tip));
+    Tip.tell(control, tip);
     return control;
   }
 
   /** Adds to what a control tells by which key the same is done. */
   static <T extends javafx.scene.control.Control> T keyed(T control, String key) {
-    String said = control.getTooltip() == null ? "" : control.getTooltip().getText() + ", ";
-    return told(control, said + "key " + key);
+    String said = Tip.of(control);
+    return told(control, (said.isEmpty() ? "" : said + ", ") + "key " + key);
   }
 
   static Node gap() {

@@ -142,7 +142,7 @@ final class NameHelp extends VBox {
       scene = null;
     }
     offered = null;
-    field.setAccessibleHelp(null);
+    field.setAccessibleHelp(Tip.of(field));
   }
 
   private void key(KeyEvent e) {

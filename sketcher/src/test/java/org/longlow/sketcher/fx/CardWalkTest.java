@@ -144,7 +144,7 @@ class CardWalkTest extends Walk {
         size(wide, 800);
         StepButton undo = hands.node("undo", StepButton.class);
         assertThat(undo.getText()).as(percent + " %, " + wide).isIn(beginnings);
-        assertThat(undo.getTooltip().getText()).contains(step);
+        assertThat(Tip.of(undo)).contains(step);
         assertThat(Hands.onFx(() -> Shortened.in(undo.getParent()))).isEmpty();
       }
     }

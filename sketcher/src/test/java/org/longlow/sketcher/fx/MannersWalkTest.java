@@ -16,7 +16,6 @@ import javafx.scene.control.CheckBox;
 import javafx.scene.control.Control;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
-import javafx.scene.control.Tooltip;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
 import javafx.scene.paint.Color;
@@ -109,19 +108,20 @@ class MannersWalkTest extends Walk {
         (id, words) -> {
           String key =
               all.stream().filter(d -> d.words().equals(words)).findFirst().orElseThrow().keys();
-          assertThat(tip(hands.node(id, Control.class))).as(id).endsWith("key " + key);
+          assertThat(Tip.of(hands.node(id, Control.class))).as(id).endsWith("key " + key);
         });
-  }
-
-  private static String tip(Control control) {
-    Tooltip tip = control.getTooltip();
-    return tip == null || tip.getText() == null ? "" : tip.getText();
+    Control find = hands.node("find", Control.class);
+    assertThat(find.getTooltip()).as("made for nobody").isNull();
+    hands.moveTo(Hands.onFx(() -> Hands.middle(find)));
+    assertThat(find.getTooltip().getText()).isEqualTo(Tip.of(find)).contains("Ctrl F");
+    Hands.onFx(() -> Bits.told(find, "something else"));
+    assertThat(find.getTooltip().getText()).isEqualTo("something else");
   }
 
   private static List<String> silent(Parent root) {
     List<String> found = new ArrayList<>();
     for (Node node : root.lookupAll("*")) {
-      if (node instanceof ButtonBase button && isSeen(node) && tip(button).isBlank()) {
+      if (node instanceof ButtonBase button && isSeen(node) && Tip.of(button).isBlank()) {
         // what a control is made of is told by the control
         if (!(button.getParent() instanceof Control)) {
           found.add(button.getId() + " " + button.getText());
@@ -344,7 +344,7 @@ class MannersWalkTest extends Walk {
         });
     hands.settle();
     assertThat(isWithin(people, name)).as("who is seated is seen").isTrue();
-    assertThat(tip(hands.node("seat-" + name, Control.class))).contains(name);
+    assertThat(Tip.of(hands.node("seat-" + name, Control.class))).contains(name);
   }
 
   private boolean isWithin(ScrollPane people, String name) {
