@@ -48,13 +48,13 @@ final class BenchPane extends VBox {
 
   BenchPane(Desk desk) {
     this.desk = desk;
-    setId("bench");
+    Called.by(this, "bench");
     getStyleClass().add("bench");
     tieMaker = new TieMaker(desk);
     entry = new EntryLine(desk);
-    drawn.setId("told-as-drawn");
-    elsewhere.setId("trouble-elsewhere");
-    nailed.setId("nailed");
+    Called.by(drawn, "told-as-drawn");
+    Called.by(elsewhere, "trouble-elsewhere");
+    Called.by(nailed, "nailed");
     Bits.told(nailed, "the solver leaves it where it is, key K");
     nailed.setOnAction(
         e ->

@@ -40,7 +40,7 @@ final class Bits {
   /** Returns a button of words. */
   static Button words(String id, String text, String spoken, Runnable action) {
     Button button = new Button(text);
-    button.setId(id);
+    Called.by(button, id);
     button.getStyleClass().add("words");
     button.setAccessibleText(spoken);
     button.setMinWidth(Region.USE_PREF_SIZE);
@@ -93,7 +93,7 @@ final class Bits {
   /** A small button that stays down while something is on. */
   static ToggleButton toggle(String id, String words, String key) {
     ToggleButton button = new ToggleButton(words);
-    button.setId(id);
+    Called.by(button, id);
     button.getStyleClass().add("step");
     button.setMinWidth(Region.USE_PREF_SIZE);
     button.setAccessibleText(words);

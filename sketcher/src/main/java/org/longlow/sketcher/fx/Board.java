@@ -71,7 +71,7 @@ final class Board extends Region {
   Board(Desk desk) {
     this.desk = desk;
     photos = new PhotoLayer(desk, this::paintSheet);
-    setId("board");
+    Called.by(this, "board");
     setFocusTraversable(true);
     setAccessibleRole(AccessibleRole.IMAGE_VIEW);
     getStyleClass().add("board");

@@ -64,7 +64,7 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
   CushionPane(Desk desk) {
     super(6);
     this.desk = desk;
-    setId("cushion-bench");
+    Called.by(this, "cushion-bench");
     getStyleClass().add("bench-inner");
     VBox.setVgrow(grades, Priority.ALWAYS);
     button("add", "Add", "add one like it below, Insert", this::add);
@@ -73,12 +73,12 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
     button("down", "Down", "swap with the layer below, Page Down", () -> move(1));
     button("thinner", "Thinner", "a step thinner, Left" + STEPS, () -> thicker(-step()));
     button("thicker", "Thicker", "a step thicker, Right" + STEPS, () -> thicker(step()));
-    closed.setId("cushion-closed");
+    Called.by(closed, "cushion-closed");
     Bits.told(closed, "closed cells give hardly at all at seat pressures; they have other figures");
     closed.setOnAction(
         e -> edit(LayerEdits.cells(cushion, picked, closed.isSelected()), "closedCell"));
     doing.getChildren().add(closed);
-    trouble.setId("cushion-trouble");
+    Called.by(trouble, "cushion-trouble");
     getChildren().addAll(drawing, doing, trouble, fields, grades);
     fields.widthProperty().addListener((o, was, is) -> Platform.runLater(this::refresh));
   }

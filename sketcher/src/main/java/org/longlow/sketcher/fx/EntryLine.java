@@ -27,7 +27,7 @@ final class EntryLine extends VBox {
 
   EntryLine(Desk desk) {
     this.desk = desk;
-    name.setId("entry-name");
+    Called.by(name, "entry-name");
     name.setAccessibleText("name; type another to rename it everywhere");
     Bits.told(name, "type another name: all that refers to it follows");
     HBox.setHgrow(name, Priority.ALWAYS);
@@ -47,7 +47,7 @@ final class EntryLine extends VBox {
                 rename();
               }
             });
-    trouble.setId("trouble-entry");
+    Called.by(trouble, "trouble-entry");
     HBox line =
         Bits.line(
             name,

@@ -41,9 +41,9 @@ final class FindingSlip extends VBox {
   FindingSlip(Desk desk) {
     this.desk = desk;
     mend = new MendPane(desk);
-    setId("findings");
+    Called.by(this, "findings");
     getStyleClass().add("finding-slip");
-    list.setId("findings");
+    Called.by(list, "findings");
     list.setAccessibleText("Findings, worst first");
     list.setCellFactory(l -> new Cell());
     list.setFocusTraversable(true);

@@ -22,12 +22,13 @@ final class Slips {
 
   /** Shows one, or none if null, in place of what was shown. */
   void show(Node slip) {
-    if (slip != null && slip.getParent() == null) {
-      middle.getChildren().add(slip);
-    }
     for (Node node : all) {
       node.setVisible(node == slip);
       node.setManaged(node == slip);
+    }
+    if (slip != null && slip.getParent() == null) {
+      middle.getChildren().add(slip);
+      slip.applyCss(); // what lies in a scrolled part of it can have the keyboard only then
     }
   }
 

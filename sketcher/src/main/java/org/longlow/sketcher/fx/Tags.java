@@ -53,7 +53,7 @@ final class Tags extends Pane {
     this.desk = desk;
     this.board = board;
     this.open = open;
-    setId("tags");
+    Called.by(this, "tags");
     setPickOnBounds(false);
     getChildren().addAll(fails, cares, passes);
     desk.watch(this::refresh);

@@ -12,6 +12,7 @@ import javafx.application.Platform;
 import javafx.geometry.Point2D;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Node;
+import javafx.scene.Parent;
 import javafx.scene.SnapshotParameters;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
@@ -190,8 +191,29 @@ final class Hands {
     return new Point2D((b.getMinX() + b.getMaxX()) / 2, (b.getMinY() + b.getMaxY()) / 2);
   }
 
+  /** Returns what is called so, or the last of several names within the one before. */
   Optional<Node> find(String id) {
-    return Optional.ofNullable(window.lookup("#" + id));
+    Optional<Node> at = Optional.of(window);
+    for (String name : id.split(" ")) {
+      at = at.flatMap(n -> called(n, name));
+    }
+    return at;
+  }
+
+  /** Returns the first that is called so, from a node down. */
+  static Optional<Node> called(Node from, String name) {
+    if (name.equals(Called.of(from))) {
+      return Optional.of(from);
+    }
+    if (from instanceof Parent parent) {
+      for (Node child : parent.getChildrenUnmodifiable()) {
+        Optional<Node> found = called(child, name);
+        if (found.isPresent()) {
+          return found;
+        }
+      }
+    }
+    return Optional.empty();
   }
 
   <T extends Node> T node(String id, Class<T> kind) {

@@ -56,7 +56,7 @@ class MannersWalkTest extends Walk {
   @Test
   void theKeyboardIsSeenFromTheStartPageOnAndNeverOnWhatIsHidden() {
     hands.settle();
-    assertThat(focused().getId()).isEqualTo("open-path");
+    assertThat(Called.of(focused())).isEqualTo("open-path");
     for (int i = 0; i < 12; i++) {
       hands.press(KeyCode.TAB);
       Node now = focused();
@@ -64,7 +64,7 @@ class MannersWalkTest extends Walk {
       assertThat(Hands.onFx(() -> isWithin(now, "start"))).as(now.toString()).isTrue();
     }
     hands.click("machine-wren");
-    assertThat(focused().getId()).isEqualTo("board");
+    assertThat(Called.of(focused())).isEqualTo("board");
     for (int i = 0; i < 24; i++) {
       hands.press(KeyCode.TAB);
       Node now = focused();
@@ -75,7 +75,7 @@ class MannersWalkTest extends Walk {
 
   private static boolean isWithin(Node node, String id) {
     for (Node n = node; n != null; n = n.getParent()) {
-      if (id.equals(n.getId())) {
+      if (id.equals(Called.of(n))) {
         return true;
       }
     }
@@ -124,7 +124,7 @@ class MannersWalkTest extends Walk {
       if (node instanceof ButtonBase button && isSeen(node) && Tip.of(button).isBlank()) {
         // what a control is made of is told by the control
         if (!(button.getParent() instanceof Control)) {
-          found.add(button.getId() + " " + button.getText());
+          found.add(Called.of(button) + " " + button.getText());
         }
       }
     }
@@ -302,7 +302,7 @@ class MannersWalkTest extends Walk {
               boolean inside =
                   b.getMinX() >= 0 && b.getMinY() >= 0 && b.getMaxX() <= w && b.getMaxY() <= h;
               if (!inside && !scrolls(c)) {
-                out.add(c.getId() + " at " + b);
+                out.add(Called.of(c) + " at " + b);
               }
             }
           }
@@ -408,7 +408,7 @@ class MannersWalkTest extends Walk {
     hands.click("free-wheelbase");
     assertThat(hands.layout()).as("nothing changes").isSameAs(before);
     assertThat(hands.node("free-wheelbase", CheckBox.class).isSelected()).isFalse();
-    assertThat(focused().getId()).isEqualTo("free-from-wheelbase");
+    assertThat(Called.of(focused())).isEqualTo("free-from-wheelbase");
     hands.press(KeyCode.ENTER);
     assertThat(hands.layout()).as("asked for one end at least").isSameAs(before);
     hands.write("1600 mm").press(KeyCode.ENTER);
@@ -420,7 +420,7 @@ class MannersWalkTest extends Walk {
         .isFalse();
     pick("measure:frontRadius").click("field-frontRadius-free");
     assertThat(hands.layout().measures().get("frontRadius").free()).isFalse();
-    assertThat(focused().getId()).isEqualTo("free-from-frontRadius");
+    assertThat(Called.of(focused())).isEqualTo("free-from-frontRadius");
     hands.press(KeyCode.ESCAPE);
     assertThat(isSeen(hands.node("free-from-frontRadius", Node.class))).isFalse();
     pick("part:pan");
