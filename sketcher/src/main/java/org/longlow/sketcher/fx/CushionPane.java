@@ -24,6 +24,7 @@ import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.edit.Bench;
 import org.longlow.sketcher.edit.Edit;
 import org.longlow.sketcher.edit.LayerEdits;
+import org.longlow.sketcher.edit.OnBench;
 import org.longlow.sketcher.edit.Target;
 import org.longlow.sketcher.edit.Trouble;
 import org.longlow.sketcher.picture.CushionStack;
@@ -340,7 +341,7 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
             ? List.of("thickness", "density", "wallStress", "polymerDensity", "name")
             : List.of("thickness", "density", "ifd25", "supportFactor", "name");
     List<Bench.Row> all =
-        Bench.of(shown.layout(), shown.study().placed().places(), "part:" + cushion)
+        OnBench.of(shown.layout(), shown.study().placed().places(), "part:" + cushion)
             .groups()
             .stream()
             .flatMap(g -> g.rows().stream())
