@@ -45,7 +45,7 @@ class LayoutFuzzTest {
 
   /** A build tries one of so many, spread over all kinds of damage and all machines. */
   private static final int EACH =
-      Boolean.getBoolean("longlow.long") || Integer.getInteger("longlow.fuzz") != null ? 1 : 25;
+      Boolean.getBoolean("longlow.long") || Integer.getInteger("longlow.fuzz") != null ? 1 : 41;
 
   /**
    * What escaped once is tried again: 18012 in every build; 2818, which whirls a fine outline for
