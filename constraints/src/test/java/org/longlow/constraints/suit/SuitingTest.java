@@ -37,10 +37,8 @@ import org.longlow.rider.words.Words;
 
 class SuitingTest {
 
-  private static final boolean LONG = Boolean.getBoolean("longlow.long");
-
   /** Of the grid of pegs that are tried out, each a study. */
-  private static final int CELL_MM = LONG ? 10 : 14;
+  private static final int CELL_MM = Boolean.getBoolean("longlow.long") ? 10 : 14;
 
   private static final List<String> MOVES = List.of("pan", "pegs", "grips");
 
@@ -180,10 +178,8 @@ class SuitingTest {
     Layout grips = adjustment.places().get("Mara");
     List<PointMm> mara = new ArrayList<>();
     List<PointMm> tor = new ArrayList<>();
-    boolean shifted = false;
     for (double x = 1390; x <= 1600; x += CELL_MM) {
-      // by default every other cell, like the black fields of a board
-      for (double z = shifted ? 380 + CELL_MM : 380; z <= 450; z += LONG ? CELL_MM : 2 * CELL_MM) {
+      for (double z = 380; z <= 450; z += CELL_MM) {
         Study study = Study.of(with(grips, "peg", x, z));
         if (passes(study, "Mara")) {
           mara.add(new PointMm(x, z));
@@ -192,7 +188,6 @@ class SuitingTest {
           tor.add(new PointMm(x, z));
         }
       }
-      shifted = !LONG && !shifted;
     }
     double least = Double.POSITIVE_INFINITY;
     for (PointMm a : mara) {
