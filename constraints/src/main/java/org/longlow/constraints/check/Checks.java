@@ -97,7 +97,7 @@ public final class Checks {
     List<PersonBody> people = PersonBody.of(sittings);
     findings.addAll(new PersonGaps(layout, rules, gaps, people, standings).all(progress));
     findings.addAll(
-        new SectionFindings(layout, rules, gaps, joints, placed.places(), people).all());
+        new SectionFindings(layout, rules, gaps, joints, placed.places(), people, true).all());
     findings.addAll(
         new LockFindings(layout, rules, joints, people, wheels, shapes, standings).all());
     findings.addAll(HandFindings.of(wheels, sittings, standings));
