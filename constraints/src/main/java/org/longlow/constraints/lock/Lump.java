@@ -4,9 +4,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
-import org.locationtech.jts.algorithm.ConvexHull;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.GeometryFactory;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.rider.geom.PointMm;
 
@@ -70,18 +68,20 @@ final class Lump {
     return isCut
         ? pieces(axis)
         : hulls.computeIfAbsent(
-            axis, a -> rooms.stream().map(room -> Piece.of(hull(room), a)).toList());
+            axis, a ->
+                rooms.stream()
+                    .filter(room -> room.corners.length > 0)
+                    .map(room -> Piece.of(hull(room), a))
+                    .toList());
   }
 
   private static Convex hull(Room room) {
-    Coordinate[] at =
-        new ConvexHull(room.corners, new GeometryFactory()).getConvexHull().getCoordinates();
-    double[] ring = new double[2 * at.length];
-    for (int i = 0; i < at.length; i++) {
-      ring[2 * i] = at[i].x;
-      ring[2 * i + 1] = at[i].y;
+    double[] corners = new double[2 * room.corners.length];
+    for (int i = 0; i < room.corners.length; i++) {
+      corners[2 * i] = room.corners[i].x;
+      corners[2 * i + 1] = room.corners[i].y;
     }
-    return new Block(ring, room.across);
+    return new Block(corners, room.across); // how far a hull reaches, its corners tell in any order
   }
 
   /** Returns the room about an axis that it keeps to, or null if it is nowhere. */
