@@ -47,11 +47,21 @@ final class Beginning {
    */
   Beginning(Optional<Path> file, Autosave autosave) {
     desk = new Desk(owner, autosave);
-    file.ifPresent(f -> owner.execute(() -> desk.files().open(f)));
+    file.ifPresent(f -> run(() -> desk.files().open(f)));
     shipped = CompletableFuture.supplyAsync(Machines::shipped);
     if (file.isEmpty()) {
       shipped.thenAcceptAsync(Beginning::warm);
     }
+  }
+
+  /** Returns the desk, which until {@link #show} is to be asked by {@link #run} alone. */
+  Desk desk() {
+    return desk;
+  }
+
+  /** Does something with the desk while nobody else does. */
+  void run(Runnable task) {
+    owner.execute(task);
   }
 
   private static void warm(List<Shipped> machines) {
