@@ -68,7 +68,8 @@ final class Lump {
     return isCut
         ? pieces(axis)
         : hulls.computeIfAbsent(
-            axis, a ->
+            axis,
+            a ->
                 rooms.stream()
                     .filter(room -> room.corners.length > 0)
                     .map(room -> Piece.of(hull(room), a))

@@ -29,24 +29,8 @@ final class NearPairs {
     this.screen = screen;
   }
 
-  /**
-   * Two pieces that may be near between two turns.
-   *
-   * @param one what turns, and its middle
-   * @param past the other, and its middle
-   * @param reachMm how fast their gap can change, mm for each rad
-   */
-  record Pair(
-      Turned one,
-      double[] middle,
-      Convex past,
-      double[] pastMiddle,
-      double from,
-      double to,
-      double reachMm) {}
-
   /** Returns the pairs of pieces that may come nearer than a distance between two turns. */
-  List<Pair> of(SpaceBody body, SpaceBody past, double from, double to, double mm) {
+  List<NearPair> of(SpaceBody body, SpaceBody past, double from, double to, double mm) {
     Around whole = body.around(axis);
     Around wholePast = past.around(other == null ? axis : other);
     if (whole == null || wholePast == null) {
@@ -57,7 +41,7 @@ final class NearPairs {
         : pastTurning(body, whole, past, wholePast, from, to, mm);
   }
 
-  private List<Pair> pastTurning(
+  private List<NearPair> pastTurning(
       SpaceBody body,
       Around whole,
       SpaceBody past,
@@ -65,7 +49,7 @@ final class NearPairs {
       double from,
       double to,
       double mm) {
-    List<Pair> pairs = new ArrayList<>();
+    List<NearPair> pairs = new ArrayList<>();
     if (whole.swept(axis, from, to).apartMm(wholePast.swept(other, from, to)) >= mm + ROUND_MM) {
       return pairs;
     }
@@ -79,14 +63,14 @@ final class NearPairs {
         Lump.Piece b = others.get(j);
         if (box.apartMm(boxes.get(j)) < mm) {
           double reach = a.room().farMm() + b.room().farMm();
-          pairs.add(new Pair(one, a.middle(), turned.get(j), b.middle(), from, to, reach));
+          pairs.add(new NearPair(one, a.middle(), turned.get(j), b.middle(), from, to, reach));
         }
       }
     }
     return pairs;
   }
 
-  private List<Pair> pastStill(
+  private List<NearPair> pastStill(
       SpaceBody body,
       Around whole,
       SpaceBody past,
@@ -125,12 +109,12 @@ final class NearPairs {
     }
     return a.isCut() && b.isCut() // then its pieces are looked at one by one
         || pairs(a.hulls(axis), b.hulls(axis), from, to, mm).stream()
-            .anyMatch(pair -> !screen.keepsMore(pair, mm, pair.from, pair.to));
+            .anyMatch(pair -> !screen.keepsMore(pair, mm, pair.from(), pair.to()));
   }
 
-  private List<Pair> pairs(
+  private List<NearPair> pairs(
       List<Lump.Piece> ones, List<Lump.Piece> others, double from, double to, double mm) {
-    List<Pair> pairs = new ArrayList<>();
+    List<NearPair> pairs = new ArrayList<>();
     for (Lump.Piece a : ones) {
       Turned one = new Turned(a.body(), axis);
       for (Lump.Piece b : others) {
@@ -138,7 +122,7 @@ final class NearPairs {
         if (turns != null) {
           // only what is as near to the axis as the other, and the distance, can be that near
           double reach = Math.min(a.room().farMm(), b.room().farMm() + mm);
-          pairs.add(new Pair(one, a.middle(), b.body(), b.middle(), turns[0], turns[1], reach));
+          pairs.add(new NearPair(one, a.middle(), b.body(), b.middle(), turns[0], turns[1], reach));
         }
       }
     }

@@ -20,12 +20,11 @@ final class Screen {
   }
 
   /** Returns whether a pair surely keeps more than a gap between two turns. */
-  boolean keepsMore(NearPairs.Pair pair, double gapMm, double from, double to) {
+  boolean keepsMore(NearPair pair, double gapMm, double from, double to) {
     return keepsMore(pair, gapMm, from, to, HALVINGS);
   }
 
-  private boolean keepsMore(
-      NearPairs.Pair pair, double gapMm, double from, double to, int halvings) {
+  private boolean keepsMore(NearPair pair, double gapMm, double from, double to, int halvings) {
     double middle = (from + to) / 2;
     // what is farther out than that is not near
     double most = pair.reachMm() * (to - from) / 2;

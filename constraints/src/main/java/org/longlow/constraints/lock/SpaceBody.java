@@ -11,7 +11,6 @@ import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.layout.RestPart;
 import org.longlow.constraints.layout.TubePart;
 import org.longlow.constraints.layout.WheelPart;
-import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Prism;

@@ -23,7 +23,7 @@ public final class TurnSweep {
   private final Screen screen;
   private final double[] on = new double[3];
 
-  private NearPairs.Pair last;
+  private NearPair last;
   private double best;
   private double bestRad;
   private PointMm where;
@@ -91,10 +91,10 @@ public final class TurnSweep {
    */
   public Closest closest(
       SpaceBody body, SpaceBody past, double fromRad, double toRad, double cutMm) {
-    List<NearPairs.Pair> pairs = nearPairs.of(body, past, fromRad, toRad, cutMm + BOUND_MM);
+    List<NearPair> pairs = nearPairs.of(body, past, fromRad, toRad, cutMm + BOUND_MM);
     best = cutMm + BOUND_MM;
     where = null;
-    for (NearPairs.Pair pair : pairs) {
+    for (NearPair pair : pairs) {
       if (best > 0 && keepsMore(pair, best, pair.from(), pair.to())) {
         continue;
       }
@@ -110,15 +110,15 @@ public final class TurnSweep {
     return where == null ? null : new Closest(best - BOUND_MM, bestRad, where);
   }
 
-  private boolean keepsMore(NearPairs.Pair pair, double gapMm, double from, double to) {
+  private boolean keepsMore(NearPair pair, double gapMm, double from, double to) {
     return screen != null && screen.keepsMore(pair, gapMm, from, to);
   }
 
-  private double look(NearPairs.Pair pair, double rad) {
+  private double look(NearPair pair, double rad) {
     return look(pair, rad, best);
   }
 
-  private double look(NearPairs.Pair pair, double rad, double cut) {
+  private double look(NearPair pair, double rad, double cut) {
     double mm = apart(pair, rad, cut);
     if (mm < best) {
       best = mm;
@@ -129,7 +129,7 @@ public final class TurnSweep {
     return mm;
   }
 
-  private double apart(NearPairs.Pair pair, double rad, double cut) {
+  private double apart(NearPair pair, double rad, double cut) {
     Turned a = pair.one();
     a.turn(rad);
     Convex b = pair.past();
@@ -145,18 +145,25 @@ public final class TurnSweep {
     return separation.mm(a, b, cut);
   }
 
-  private void within(NearPairs.Pair pair, double from, double to) {
+  private void within(NearPair pair, double from, double to) {
     double middle = (from + to) / 2;
     double most = pair.reachMm() * (to - from) / 2;
     if (best <= 0 || most <= 0) {
       return; // in each other is as near as can be
     }
     double cut = best + Math.max(0, most - BOUND_MM);
-    if (look(pair, middle, cut) >= cut || most <= BOUND_MM) {
+    if (look(pair, middle, cut) >= cut || most <= BOUND_MM || keeps(pair, middle, to - middle)) {
       return;
     }
     within(pair, from, middle);
     within(pair, middle, to);
+  }
+
+  /** Returns whether the plane found at a turn keeps what no look near it would better. */
+  private boolean keeps(NearPair pair, double middleRad, double halfRad) {
+    return screen != null
+        && separation.keptOver(pair.one(), pair.past(), middleRad, halfRad)
+            >= best + 3 * Separation.BOUND_MM;
   }
 
   /**
@@ -170,7 +177,8 @@ public final class TurnSweep {
     double side = Math.signum(toRad);
     First first = null;
     double end = Math.abs(toRad);
-    for (NearPairs.Pair pair : nearPairs.of(body, past, Math.min(0, toRad), Math.max(0, toRad), gapMm + BOUND_MM)) {
+    for (NearPair pair :
+        nearPairs.of(body, past, Math.min(0, toRad), Math.max(0, toRad), gapMm + BOUND_MM)) {
       double rad = side < 0 ? -pair.to() : pair.from();
       double stop = Math.min(end, side < 0 ? -pair.from() : pair.to());
       if (rad <= stop
