@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
+import java.util.function.BiFunction;
 import javafx.application.Platform;
-import javafx.stage.Stage;
 import org.longlow.constraints.study.Study;
 import org.longlow.sketcher.desk.Autosave;
 import org.longlow.sketcher.desk.Desk;
@@ -54,7 +54,7 @@ final class Beginning {
     }
   }
 
-  /** Returns the desk, which until {@link #show} is to be asked by {@link #run} alone. */
+  /** Returns the desk, which until {@link #shown} is to be asked by {@link #run} alone. */
   Desk desk() {
     return desk;
   }
@@ -70,10 +70,14 @@ final class Beginning {
     }
   }
 
-  /** Shows the window; from now on the desk belongs to the interface thread. */
-  Window show(Stage stage) {
+  /**
+   * Makes the window; from now on the desk belongs to the interface thread, which calls this.
+   *
+   * @param show makes it of the desk and the shipped machines
+   */
+  Window shown(BiFunction<Desk, List<Shipped>, Window> show) {
     owner.isUp();
-    Window window = LonglowWindow.show(stage, desk, shipped.join());
+    Window window = show.apply(desk, shipped.join());
     desk.forgetTrouble(); // tells the window what is there already
     return window;
   }

@@ -50,7 +50,7 @@ public final class LonglowWindow extends Application {
 
   @Override
   public void start(Stage stage) {
-    begun.orElseGet(() -> new Beginning(Optional.empty(), Autosave.atHome())).show(stage);
+    show(stage, begun.orElseGet(() -> new Beginning(Optional.empty(), Autosave.atHome())));
   }
 
   /** As large as it was the last time, as far as the screen allows. */
@@ -69,6 +69,11 @@ public final class LonglowWindow extends Application {
     scroll.setFitToHeight(true);
     scroll.setFocusTraversable(false);
     return scroll;
+  }
+
+  /** Shows the window on {@code stage}, with what was begun before there was one. */
+  static Window show(Stage stage, Beginning begun) {
+    return begun.shown((desk, shipped) -> show(stage, desk, shipped));
   }
 
   /** Shows the window on {@code stage}. */

@@ -21,6 +21,11 @@ class BeginningWalkTest extends Walk {
     return new Autosave(folder.resolve("home"));
   }
 
+  private Hands open(Optional<Path> file) throws Exception {
+    Beginning begun = new Beginning(file, autosave());
+    return Hands.at(stage -> LonglowWindow.show(stage, begun));
+  }
+
   @Test
   void whatWasWorkedOutBeforeTheWindowIsOnItAndCanBeEdited() throws Exception {
     Path file = Files.writeString(folder.resolve("wren.json"), Wren.text());
@@ -31,7 +36,7 @@ class BeginningWalkTest extends Walk {
     begun.run(() -> desk.shown().ifPresent(s -> shown.countDown()));
     assertThat(shown.await(Hands.PATIENCE_S, TimeUnit.SECONDS)).isTrue();
 
-    hands = Hands.at(begun::show);
+    hands = Hands.at(stage -> LonglowWindow.show(stage, begun));
     hands.until("answers", desk::isIdle);
     hands.settle();
 
@@ -48,7 +53,7 @@ class BeginningWalkTest extends Walk {
   void aFileThatCannotBeReadIsRefusedOnTheStartPage() throws Exception {
     Path file = Files.writeString(folder.resolve("broken.json"), "{\"longlow\": 1,");
 
-    hands = Hands.at(new Beginning(Optional.of(file), autosave())::show);
+    hands = open(Optional.of(file));
     hands.until("a refusal", () -> hands.desk().files().refusal().isPresent());
     hands.settle();
 
@@ -58,7 +63,7 @@ class BeginningWalkTest extends Walk {
 
   @Test
   void withNoFileTheShippedMachinesLieOnTheStartPage() throws Exception {
-    hands = Hands.at(new Beginning(Optional.empty(), autosave())::show);
+    hands = open(Optional.empty());
 
     for (String name : Demos.names()) {
       assertThat(hands.find("machine-" + name)).isPresent();

@@ -32,7 +32,7 @@ public final class OpenTime {
     Platform.startup(
         () -> {
           double toolkit = sinceStart();
-          Window window = begun.show(new Stage());
+          Window window = LonglowWindow.show(new Stage(), begun);
           double shown = sinceStart();
           window
               .board()
