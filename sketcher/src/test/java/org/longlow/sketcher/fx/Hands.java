@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javafx.application.Platform;
@@ -50,16 +51,18 @@ final class Hands {
 
   /** Opens a window whose unsaved work is kept under {@code home}. */
   static Hands at(Path home, List<Layout> shipped) throws Exception {
+    return at(
+        stage ->
+            LonglowWindow.show(
+                stage,
+                new Desk(Platform::runLater, new Autosave(home)),
+                shipped.stream().map(l -> new Shipped(l, Optional.empty())).toList()));
+  }
+
+  /** Opens whatever window is shown on the stage. */
+  static Hands at(Function<Stage, Window> shown) throws Exception {
     Stage stage = FxToolkit.registerPrimaryStage();
-    Window window =
-        onFx(
-            () -> {
-              Desk desk = new Desk(Platform::runLater, new Autosave(home));
-              return LonglowWindow.show(
-                  stage,
-                  desk,
-                  shipped.stream().map(l -> new Shipped(l, Optional.empty())).toList());
-            });
+    Window window = onFx(() -> shown.apply(stage));
     onFx(
         () -> {
           window.setOpacity(UNSEEN);
