@@ -103,6 +103,7 @@ final class Window extends StackPane {
     work.setBottom(bottom());
     getChildren().addAll(work, start);
     new KeptKeyboard(this, desk, board);
+    new HeldKeys(this);
     over(null);
     addEventFilter(KeyEvent.KEY_PRESSED, this::key);
     addEventHandler(KeyEvent.KEY_PRESSED, this::keyOfCard);
