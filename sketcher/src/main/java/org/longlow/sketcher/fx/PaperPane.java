@@ -228,10 +228,11 @@ final class PaperPane extends HBox {
         !picked.isEmpty() ? Set.copyOf(picked) : before.isEmpty() ? Set.copyOf(known) : before;
     PictureOptions options = shown.options();
     View view = View.shown(shown.study(), options);
-    return c.withTicked(ticked)
-        .withSeated(view.seated())
-        .withStance(options.stance().filter(s -> s.kind() != Stance.Kind.LADEN))
-        .withOpening(view.opening());
+    PaperChoice stance =
+        options.asDrawn()
+            ? c.withAsDrawn()
+            : c.withStance(options.stance().filter(s -> s.kind() != Stance.Kind.LADEN));
+    return stance.withTicked(ticked).withSeated(view.seated()).withOpening(view.opening());
   }
 
   /** What is on the card was changed meanwhile: the sheets are worked out anew. */

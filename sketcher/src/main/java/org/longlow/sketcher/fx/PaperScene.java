@@ -25,6 +25,7 @@ final class PaperScene extends VBox {
 
   private static final String NOBODY = "nobody";
   private static final String LADEN = "laden by those aboard";
+  private static final String DRAWN = StanceSteps.DRAWN;
 
   private final PaperWork work;
   private final VBox seats = new VBox(6);
@@ -44,8 +45,9 @@ final class PaperScene extends VBox {
     stance.setOnAction(
         e -> {
           if (!showing && stance.getValue() != null) {
+            boolean drawn = stance.getValue().equals(DRAWN);
             Optional<Condition> next = Optional.ofNullable(stances.get(stance.getValue()));
-            work.choose(c -> c.withStance(next));
+            work.choose(c -> drawn ? c.withAsDrawn() : c.withStance(next));
           }
         });
     Called.by(opening, "paper-opening");
@@ -95,7 +97,7 @@ final class PaperScene extends VBox {
         .map(Standing::condition)
         .filter(c -> c.kind() != Stance.Kind.LADEN)
         .forEach(c -> stances.put(c.says(), c));
-    List<String> names = new ArrayList<>(List.of(LADEN));
+    List<String> names = new ArrayList<>(List.of(LADEN, DRAWN));
     names.addAll(stances.keySet());
     showing = true;
     stance.getItems().setAll(names);
@@ -114,7 +116,9 @@ final class PaperScene extends VBox {
                     .findFirst()
                     .orElse(NOBODY)));
     stance.setValue(
-        choice.stance().map(Condition::says).filter(stances::containsKey).orElse(LADEN));
+        choice.asDrawn()
+            ? DRAWN
+            : choice.stance().map(Condition::says).filter(stances::containsKey).orElse(LADEN));
     boolean opens = choice.stance().filter(c -> c.kind() == Stance.Kind.OPEN).isPresent();
     opening.setVisible(opens);
     opening.setManaged(opens);

@@ -15,12 +15,13 @@ import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
+import org.longlow.sketcher.picture.View;
 
 /** The stances of the machine, in a row to step through. */
 final class StanceSteps extends VBox {
 
   /** The step that is always there to come back to. */
-  private static final String DRAWN = "as drawn";
+  static final String DRAWN = View.DRAWN;
 
   private final Desk desk;
   private final FlowPane row = new FlowPane(0, 4);

@@ -102,6 +102,7 @@ final class Window extends StackPane {
     work.setBottom(bottom());
     getChildren().addAll(work, start);
     new KeptKeyboard(this, desk, board);
+    new HeldKeys(this);
     addEventFilter(KeyEvent.KEY_PRESSED, this::key);
     addEventHandler(KeyEvent.KEY_PRESSED, this::keyOfCard);
     board.heightProperty().addListener(o -> notices.keepClear(board));
