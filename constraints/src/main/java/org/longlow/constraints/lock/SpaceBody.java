@@ -9,12 +9,17 @@ import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.layout.RestPart;
 import org.longlow.constraints.layout.TubePart;
 import org.longlow.constraints.layout.WheelPart;
+import org.longlow.constraints.shape.ConvexPieces;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Prism;
 import org.longlow.constraints.shape.Shapes;
 import org.longlow.constraints.shape.Tyres;
+import org.longlow.constraints.space.Block;
+import org.longlow.constraints.space.Convex;
+import org.longlow.constraints.space.Rings;
+import org.longlow.constraints.space.Rod;
 import org.longlow.rider.geom.PointMm;
 
 /**
@@ -163,7 +168,7 @@ public final class SpaceBody {
     List<Convex> blocks = new ArrayList<>();
     for (Prism prism : prisms) {
       for (double[] ring : ConvexPieces.of(prism.outline())) {
-        blocks.add(new Block(ring, prism.across()));
+        blocks.add(new Block(ring, prism.across().from(), prism.across().to()));
       }
     }
     return blocks;

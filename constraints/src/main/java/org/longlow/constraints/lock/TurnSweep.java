@@ -3,6 +3,8 @@ package org.longlow.constraints.lock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.longlow.constraints.space.Convex;
+import org.longlow.constraints.space.Separation;
 import org.longlow.rider.geom.PointMm;
 
 /**
@@ -146,7 +148,7 @@ public final class TurnSweep {
     // a gap that is looked at may come out smaller than it is by that bound, and what is by so much
     // farther out than the reach may yet be as near
     double cut = best + 3 * Separation.BOUND_MM;
-    if (screen.keeps(a, still.get(pair.j), cut, most, axis)) {
+    if (screen.keeps(a, still.get(pair.j), cut, most, axis.up())) {
       return true;
     }
     return halvings > 0

@@ -1,5 +1,7 @@
 package org.longlow.constraints.lock;
 
+import org.longlow.constraints.space.Convex;
+
 /** A convex body turned about an axis by an angle that may be changed. For one thread. */
 final class Turned implements Convex {
 

@@ -5,7 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Random;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.longlow.constraints.shape.Interval;
+import org.longlow.constraints.space.Block;
+import org.longlow.constraints.space.Convex;
+import org.longlow.constraints.space.Rings;
+import org.longlow.constraints.space.Rod;
+import org.longlow.constraints.space.Separation;
 import org.longlow.rider.geom.PointMm;
 
 /** What a plane is said to keep while a body turns, against the body turned step by step. */
@@ -21,9 +25,7 @@ class SeparationTest {
     double y = within(random, -200, 200);
     double more = within(random, 10, 120);
     return switch (random.nextInt(3)) {
-      case 0 ->
-          new Block(
-              new double[] {x, z, x + more, z, x + more / 2, z + more}, new Interval(y, y + more));
+      case 0 -> new Block(new double[] {x, z, x + more, z, x + more / 2, z + more}, y, y + more);
       case 1 ->
           new Rod(
               new PointMm(x, z),
@@ -75,7 +77,7 @@ class SeparationTest {
       a.turn(middle);
       screen.begin(1, 0, 0);
       double cut = within(random, 1, 60);
-      if (!screen.keeps(a, b, cut, most, axis)) {
+      if (!screen.keeps(a, b, cut, most, axis.up())) {
         continue;
       }
       kept++;

@@ -1,14 +1,16 @@
-package org.longlow.constraints.lock;
+package org.longlow.constraints.space;
+
+import org.longlow.rider.geom.PointMm;
 
 /**
  * The distance of two convex bodies in space (Gilbert, Johnson and Keerthi 1988). What is answered
  * is never more than the true distance: of every plane tried, how far it keeps the two apart is
  * kept, whichever way it was come by (van den Bergen 2004, section 4.3). For one thread.
  */
-final class Separation {
+public final class Separation {
 
   /** What is answered is less than the true distance by no more than this, mm. */
-  static final double BOUND_MM = 0.01;
+  public static final double BOUND_MM = 0.01;
 
   /** What is nearer than this is in the same place, mm. */
   private static final double LEAST_MM = 1e-9;
@@ -24,7 +26,7 @@ final class Separation {
   private double kept;
 
   /** Begins with a direction, from the second body to the first, such as that of their middles. */
-  void begin(double dx, double dy, double dz) {
+  public void begin(double dx, double dy, double dz) {
     v[0] = dx;
     v[1] = dy;
     v[2] = dz;
@@ -39,7 +41,7 @@ final class Separation {
    *
    * @param cutMm nothing beyond this matters, mm, &gt; 0
    */
-  double mm(Convex a, Convex b, double cutMm) {
+  public double mm(Convex a, Convex b, double cutMm) {
     kept = 0;
     search(a, b, cutMm, 0, null);
     return kept;
@@ -50,14 +52,16 @@ final class Separation {
    * the first turns about an axis by so little that no point of it goes farther than {@code
    * mostMm}: towards the plane it goes only that much of it as the plane's direction is square to
    * the axis.
+   *
+   * @param axis its direction in the elevation, a unit vector
    */
-  boolean keeps(Convex a, Convex b, double cutMm, double mostMm, SteeringAxis axis) {
+  public boolean keeps(Convex a, Convex b, double cutMm, double mostMm, PointMm axis) {
     kept = 0;
     return search(a, b, cutMm, mostMm, axis);
   }
 
   /** Returns whether a plane was found that keeps the cut; what planes keep is kept. */
-  private boolean search(Convex a, Convex b, double cutMm, double mostMm, SteeringAxis axis) {
+  private boolean search(Convex a, Convex b, double cutMm, double mostMm, PointMm axis) {
     simplex.clear();
     if (Math.abs(v[0]) + Math.abs(v[1]) + Math.abs(v[2]) < 1000 * LEAST_MM) {
       v[0] = 1; // any direction will do to begin with
@@ -99,13 +103,13 @@ final class Separation {
   }
 
   /** How much of the direction tried is square to an axis, mm. */
-  private double squareTo(SteeringAxis axis) {
-    double ahead = v[0] * axis.up().z() - v[2] * axis.up().x();
+  private double squareTo(PointMm axis) {
+    double ahead = v[0] * axis.z() - v[2] * axis.x();
     return Math.sqrt(ahead * ahead + v[1] * v[1]);
   }
 
   /** Puts the point of the second body that was nearest into {@code out}. */
-  void onSecond(double[] out) {
+  public void onSecond(double[] out) {
     simplex.itsOwn(out);
   }
 }
