@@ -5,6 +5,7 @@ import static org.longlow.constraints.document.Type.LENGTH;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.longlow.constraints.layout.Hole;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Vertex;
@@ -15,7 +16,7 @@ final class HoleKinds {
   /** Most holes of one outline. */
   static final int MAX_HOLES = 200;
 
-  private static final Type.Vertices PLACE = new Type.Vertices(false);
+  private static final Type.Vertices PLACE = new Type.Vertices(false, Optional.empty());
 
   static final Type.Choice<Hole> HOLE =
       new Type.Choice<>(
@@ -71,7 +72,8 @@ final class HoleKinds {
     return new Hole.Cut(
         s.need(
             "points",
-            new Type.ListOf<>(new Type.Vertices(true), 3, Type.Outlines.MAX_POINTS),
+            new Type.ListOf<>(
+                new Type.Vertices(true, Optional.empty()), 3, Type.Outlines.MAX_POINTS),
             "the vertices in order",
             Hole.Cut::vertices,
             "The vertices in order round the cut-out; the first is not repeated."));

@@ -9,14 +9,12 @@ import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.layout.RestPart;
 import org.longlow.constraints.layout.TubePart;
 import org.longlow.constraints.layout.WheelPart;
-import org.longlow.constraints.shape.ConvexPieces;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Prism;
 import org.longlow.constraints.shape.Shapes;
 import org.longlow.constraints.shape.Tyres;
-import org.longlow.constraints.space.Block;
 import org.longlow.constraints.space.Convex;
 import org.longlow.constraints.space.Rings;
 import org.longlow.constraints.space.Rod;
@@ -73,7 +71,10 @@ public final class SpaceBody {
   }
 
   private static boolean mirror(Prism p, Prism q) {
-    return p.outline() == q.outline() && p.across().mirrored().equals(q.across());
+    return p.outline() == q.outline()
+        && p.across().mirrored().equals(q.across())
+        && p.pieces().size() == q.pieces().size()
+        && p.pieces().stream().allMatch(piece -> q.pieces().contains(piece.mirrored()));
   }
 
   public String name() {
@@ -166,11 +167,7 @@ public final class SpaceBody {
 
   private List<Convex> blocks() {
     List<Convex> blocks = new ArrayList<>();
-    for (Prism prism : prisms) {
-      for (double[] ring : ConvexPieces.of(prism.outline())) {
-        blocks.add(new Block(ring, prism.across().from(), prism.across().to()));
-      }
-    }
+    prisms.forEach(prism -> blocks.addAll(prism.convex()));
     return blocks;
   }
 

@@ -59,7 +59,8 @@ public record PartShape(
     List<Prism> movedPrisms = new ArrayList<>(prisms.size());
     for (Prism prism : prisms) {
       Geometry g = done.computeIfAbsent(prism.outline(), move::transform);
-      movedPrisms.add(new Prism(g, prism.across()));
+      movedPrisms.add(
+          new Prism(g, prism.across(), prism.pieces().stream().map(p -> p.moved(motion)).toList()));
     }
     return new PartShape(part, movedOutline, movedPrisms, massKg, motion.apply(centre), centreYMm);
   }

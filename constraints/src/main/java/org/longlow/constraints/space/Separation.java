@@ -108,6 +108,14 @@ public final class Separation {
     return Math.sqrt(ahead * ahead + v[1] * v[1]);
   }
 
+  /** Puts the middle between the nearest points of the two into {@code out}. */
+  public void between(double[] out) {
+    simplex.itsOwn(out);
+    for (int k = 0; k < 3; k++) {
+      out[k] += v[k] / 2;
+    }
+  }
+
   /** Puts the point of the second body that was nearest into {@code out}. */
   public void onSecond(double[] out) {
     simplex.itsOwn(out);

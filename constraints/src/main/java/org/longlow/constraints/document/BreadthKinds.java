@@ -1,0 +1,222 @@
+package org.longlow.constraints.document;
+
+import static org.longlow.constraints.document.Type.LENGTH;
+import static org.longlow.constraints.document.Type.NUMBER;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.layout.Body;
+import org.longlow.constraints.layout.Breadth;
+import org.longlow.constraints.layout.Outline;
+import org.longlow.constraints.layout.Profile;
+import org.longlow.constraints.layout.Reach;
+import org.longlow.constraints.layout.Spread;
+import org.longlow.constraints.layout.Station;
+import org.longlow.constraints.words.Quoted;
+
+/** How broad outlined bodies are: at their points, at stations, cut across; further bodies. */
+final class BreadthKinds {
+
+  /** Most bodies of one part besides its first. */
+  static final int MAX_BODIES = 20;
+
+  /** Most stations of one body. */
+  private static final int MAX_STATIONS = 100;
+
+  /** Most points of a drawn side. */
+  private static final int MAX_SHARES = 50;
+
+  private static final String RIGHT = "Reach to the right there; absent it is as far as the left.";
+
+  static final Kind<Reach> REACH =
+      Kind.of(
+              "reach",
+              "How far a body reaches to each side at a place of it.",
+              (Source<Reach> s) ->
+                  new Reach(
+                      s.need("left", LENGTH, Reach::left, "Reach to the left there."),
+                      s.may("right", LENGTH, Reach::right, RIGHT)))
+          .rule((reach, at) -> wide(reach.left(), reach.rightOrLeft(), at));
+
+  static final Kind<Station> STATION =
+      Kind.of(
+              "station",
+              "A place along a body at which its breadth is said.",
+              BreadthKinds::station)
+          .rule((station, at) -> wide(station.left(), station.reach().rightOrLeft(), at));
+
+  static final Kind<Profile.Share> SHARE =
+      Kind.of(
+          "share",
+          "A point of a drawn side.",
+          (Source<Profile.Share> s) ->
+              new Profile.Share(
+                  s.need(
+                      "up",
+                      NUMBER.between(0, 1),
+                      Profile.Share::up,
+                      "Its place, 0 at the lower edge to 1 at the upper."),
+                  s.need(
+                      "out",
+                      NUMBER.between(0, 1),
+                      Profile.Share::out,
+                      "How far out it is, 0 at the middle to 1 at full breadth.")));
+
+  static final Kind<Profile> PROFILE =
+      Kind.of(
+              "profile",
+              "What a body looks like cut square to its local x axis: the shape of its sides, or an"
+                  + " object where there is more to say.",
+              BreadthKinds::profile)
+          .shortAs("shape")
+          .rule(BreadthKinds::fits);
+
+  static final Kind<Body> BODY =
+      Kind.of("body", "A further body of a part, in the axes of its outline.", BreadthKinds::body)
+          .together("left", "right")
+          .rule(
+              (body, at) -> {
+                wide(body.spread().left(), body.spread().right(), at);
+                once(body.outline(), body.breadth(), at);
+              });
+
+  private BreadthKinds() {}
+
+  static <T> Breadth breadth(Source<T> s, Function<? super T, Breadth> get) {
+    return new Breadth(
+        s.or(
+            "stations",
+            new Type.ListOf<>(new Type.Nested<>(STATION), 0, MAX_STATIONS),
+            List.of(),
+            t -> get.apply(t).stations(),
+            "Places along the local x axis, in order, at which its breadth is said instead of left"
+                + " and right; straight between them, even before the first and behind the last."),
+        s.or(
+            "profile",
+            new Type.Nested<>(PROFILE),
+            Profile.FLAT,
+            t -> get.apply(t).profile(),
+            "What it looks like cut across: flat, round, oval or drawn."));
+  }
+
+  private static Station station(Source<Station> s) {
+    return new Station(
+        s.text("name", Station::name, "For people, such as nose."),
+        s.need("x", LENGTH, Station::x, "Along the local x axis of the outline."),
+        new Reach(
+            s.need("left", LENGTH, Station::left, "Reach to the left there."),
+            s.may("right", LENGTH, Station::right, RIGHT)),
+        s.flag("smooth", Station::smooth, "True if its breadth runs through here without a kink."));
+  }
+
+  private static Profile profile(Source<Profile> s) {
+    return new Profile(
+        s.need("shape", Type.words(Profile.Shape.class), Profile::shape, "The shape of its sides."),
+        s.may(
+            "corner",
+            LENGTH.positive(),
+            Profile::corner,
+            "Radius of the corners where the sides are flat."),
+        s.or(
+            "points",
+            new Type.ListOf<>(new Type.Nested<>(SHARE), 0, MAX_SHARES),
+            List.of(),
+            Profile::drawn,
+            "The points of drawn sides, from the lower edge to the upper, straight between."));
+  }
+
+  private static Body body(Source<Body> s) {
+    Formula left = s.need("left", LENGTH, b -> b.spread().left(), "Reach to the left.");
+    Formula right =
+        s.need(
+            "right",
+            LENGTH,
+            b -> b.spread().right(),
+            "Reach to the right; negative keeps it that far clear of the middle plane.");
+    boolean both =
+        s.flag(
+            "both",
+            b -> b.spread().both(),
+            "True if a mirror image of it stands on the other side too.");
+    return new Body(
+        s.text("name", Body::name, "For people, such as head."),
+        s.<Outline>need(
+            "outline",
+            ShapeKinds.OUTLINE,
+            ShapeKinds.OUTLINE.said(),
+            Body::outline,
+            "Its edge in the elevation."),
+        new Spread(left, right, both),
+        breadth(s, Body::breadth));
+  }
+
+  private static void wide(Formula left, Formula right, Spot at) {
+    Optional<Double> l = at.fixed(left);
+    Optional<Double> r = at.fixed(right);
+    if (l.isPresent() && r.isPresent() && l.get() + r.get() < 0) {
+      at.fault(
+          "left",
+          Quoted.of(left.text()),
+          "lies to the right of the right side: the body runs from -right to +left",
+          "make left + right at least 0");
+    }
+  }
+
+  private static void fits(Profile profile, Spot at) {
+    if (profile.shape() == null) {
+      return;
+    }
+    if (profile.shape() != Profile.Shape.FLAT && profile.corner().isPresent()) {
+      at.fault("corner", "", "is for flat sides", "take it out, or write flat");
+    }
+    boolean drawn = profile.shape() == Profile.Shape.DRAWN;
+    if (!drawn && !profile.drawn().isEmpty()) {
+      at.fault("points", "[...]", "are for drawn sides", "take them out, or write drawn");
+    }
+    if (drawn && profile.drawn().size() < 2) {
+      at.fault("points", "[...]", "are fewer than 2", "give the sides at least two points");
+    }
+    double before = Double.NEGATIVE_INFINITY;
+    for (int i = 0; drawn && i < profile.drawn().size(); i++) {
+      Optional<Double> up = at.fixed(profile.drawn().get(i).up());
+      if (up.isPresent() && up.get() < before) {
+        at.itemFault(
+            "points",
+            i,
+            Quoted.of(profile.drawn().get(i).up().text()),
+            "lies below the point before it",
+            "put the points in order from below to above");
+      }
+      before = Math.max(before, up.orElse(before));
+    }
+  }
+
+  /** Reports a breadth that is said twice, and stations out of order. */
+  static void once(Outline outline, Breadth breadth, Spot at) {
+    boolean atVertices =
+        outline != null && outline.vertices().stream().anyMatch(v -> v.reach().isPresent());
+    if (atVertices && !breadth.stations().isEmpty()) {
+      at.fault(
+          "stations",
+          "[...]",
+          "say the breadth that points of the outline say already",
+          "take one of the two out");
+    }
+    double before = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < breadth.stations().size(); i++) {
+      Formula x = breadth.stations().get(i).x();
+      Optional<Double> fixed = at.fixed(x);
+      if (fixed.isPresent() && fixed.get() <= before) {
+        at.itemFault(
+            "stations",
+            i,
+            Quoted.of(x.text()),
+            "does not lie ahead of the station before it",
+            "put the stations in the order of their x, each once");
+      }
+      before = Math.max(before, fixed.orElse(before));
+    }
+  }
+}
