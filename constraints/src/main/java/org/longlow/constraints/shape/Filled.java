@@ -1,8 +1,10 @@
 package org.longlow.constraints.shape;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Point;
+import org.longlow.constraints.layout.Body;
 import org.longlow.constraints.layout.Material;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.PartBase;
@@ -25,6 +27,50 @@ final class Filled {
       Part part, Geometry outline, List<Interval> across, double massKg, PointMm centre) {
     List<Prism> prisms = across.stream().map(i -> new Prism(outline, i)).toList();
     return new PartShape(part, outline, prisms, massKg, centre, Spreads.middle(across));
+  }
+
+  /** Returns a part of one or more bodies drawn by their outlines. */
+  static PartShape bodies(Part.Flat flat, Places places) {
+    Geometry outline = Outlines.area(flat.frame(), flat.outline(), places);
+    if (flat.bodies().isEmpty() && flat.breadth().isEven(flat.outline())) {
+      return filled(flat, outline, Spreads.of(flat.base(), places), places);
+    }
+    List<Body> bodies = new ArrayList<>();
+    flat.base()
+        .spread()
+        .ifPresent(s -> bodies.add(new Body("", flat.outline(), s, flat.breadth())));
+    bodies.addAll(flat.bodies());
+    List<Prism> prisms = new ArrayList<>();
+    double volume = 0;
+    PointMm first = PointMm.ORIGIN;
+    double firstY = 0;
+    for (Body body : bodies) {
+      Shaped shaped = body(flat, body, places);
+      prisms.addAll(shaped.prisms());
+      volume += shaped.volumeMm3();
+      first = first.plus(shaped.centre().times(shaped.volumeMm3()));
+      firstY += shaped.centreYMm() * shaped.volumeMm3();
+      if (!body.outline().equals(flat.outline())) {
+        outline = outline.union(Outlines.area(flat.frame(), body.outline(), places));
+      }
+    }
+    PointMm centre = volume > 0 ? first.times(1 / volume) : centre(outline);
+    double centreY = volume > 0 ? firstY / volume : 0;
+    return new PartShape(flat, outline, prisms, mass(flat, volume, places), centre, centreY);
+  }
+
+  private static Shaped body(Part.Flat flat, Body body, Places places) {
+    if (!body.breadth().isEven(body.outline())) {
+      return Shaped.solid(flat.frame(), body.outline(), body.spread(), body.breadth(), places);
+    }
+    Geometry area = Outlines.area(flat.frame(), body.outline(), places);
+    List<Interval> across = Spreads.of(body.spread(), places);
+    double width = across.stream().mapToDouble(Interval::length).sum();
+    return new Shaped(
+        across.stream().map(i -> new Prism(area, i)).toList(),
+        area.getArea() * width,
+        centre(area),
+        Spreads.middle(across));
   }
 
   /**

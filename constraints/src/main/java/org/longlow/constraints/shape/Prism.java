@@ -43,4 +43,9 @@ public record Prism(Geometry outline, Interval across, List<Piece> pieces) {
     }
     return blocks;
   }
+
+  /** Returns its image on the other side of the middle plane. */
+  public Prism mirrored() {
+    return new Prism(outline, across.mirrored(), pieces.stream().map(Piece::mirrored).toList());
+  }
 }

@@ -85,8 +85,7 @@ public final class Shapes {
 
     @Override
     public PartShape flat(Part.Flat flat) {
-      Geometry outline = Outlines.area(flat.frame(), flat.outline(), places);
-      return Filled.filled(flat, outline, Spreads.of(flat.base(), places), places);
+      return Filled.bodies(flat, places);
     }
 
     @Override

@@ -1,5 +1,6 @@
 package org.longlow.constraints.space;
 
+import java.util.Arrays;
 import java.util.List;
 import org.longlow.constraints.machine.linkage.RigidMotion;
 import org.longlow.rider.geom.PointMm;
@@ -8,7 +9,23 @@ import org.longlow.rider.geom.PointMm;
 public final class Hull extends Piece {
 
   private Hull(double[] points) {
-    super(points);
+    super(inOrder(points));
+  }
+
+  /** The order of points says nothing, so there is one for all. */
+  private static double[] inOrder(double[] points) {
+    double[][] each = new double[points.length / 3][];
+    for (int i = 0; i < each.length; i++) {
+      // no -0
+      each[i] =
+          new double[] {points[3 * i] + 0.0, points[3 * i + 1] + 0.0, points[3 * i + 2] + 0.0};
+    }
+    Arrays.sort(each, Arrays::compare);
+    double[] ordered = new double[points.length];
+    for (int i = 0; i < each.length; i++) {
+      System.arraycopy(each[i], 0, ordered, 3 * i, 3);
+    }
+    return ordered;
   }
 
   /**
