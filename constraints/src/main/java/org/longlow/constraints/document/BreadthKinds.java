@@ -10,10 +10,12 @@ import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Body;
 import org.longlow.constraints.layout.Breadth;
 import org.longlow.constraints.layout.Outline;
+import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Profile;
 import org.longlow.constraints.layout.Reach;
 import org.longlow.constraints.layout.Spread;
 import org.longlow.constraints.layout.Station;
+import org.longlow.constraints.layout.Vertex;
 import org.longlow.constraints.words.Quoted;
 
 /** How broad outlined bodies are: at their points, at stations, cut across; further bodies. */
@@ -25,27 +27,20 @@ final class BreadthKinds {
   /** Most stations of one body. */
   private static final int MAX_STATIONS = 100;
 
+  private static final Formula NOUGHT = Formula.parse("0 mm");
+
+  /** How large a body is begun. */
+  private static final Formula BEGUN = Formula.parse("50 mm");
+
   /** Most points of a drawn side. */
   private static final int MAX_SHARES = 50;
-
-  private static final String RIGHT = "Reach to the right there; absent it is as far as the left.";
-
-  static final Kind<Reach> REACH =
-      Kind.of(
-              "reach",
-              "How far a body reaches to each side at a place of it.",
-              (Source<Reach> s) ->
-                  new Reach(
-                      s.need("left", LENGTH, Reach::left, "Reach to the left there."),
-                      s.may("right", LENGTH, Reach::right, RIGHT)))
-          .rule((reach, at) -> wide(reach.left(), reach.rightOrLeft(), at));
 
   static final Kind<Station> STATION =
       Kind.of(
               "station",
               "A place along a body at which its breadth is said.",
               BreadthKinds::station)
-          .rule((station, at) -> wide(station.left(), station.reach().rightOrLeft(), at));
+          .rule((station, at) -> ReachKind.wide(station.reach(), at));
 
   static final Kind<Profile.Share> SHARE =
       Kind.of(
@@ -78,7 +73,7 @@ final class BreadthKinds {
           .together("left", "right")
           .rule(
               (body, at) -> {
-                wide(body.spread().left(), body.spread().right(), at);
+                ReachKind.wide(body.spread().left(), body.spread().right(), at);
                 once(body.outline(), body.breadth(), at);
               });
 
@@ -98,16 +93,47 @@ final class BreadthKinds {
             new Type.Nested<>(PROFILE),
             Profile.FLAT,
             t -> get.apply(t).profile(),
-            "What it looks like cut across: flat, round, oval or drawn."));
+            "What it looks like cut across: flat, round, oval or drawn by points."));
+  }
+
+  /** Returns what is added to a list of these first, or next: something that can stand. */
+  static Optional<?> begun(Kind<?> kind, Part part, List<?> there) {
+    if (kind == STATION) {
+      if (there.isEmpty()) {
+        Spread spread = part.base().spread().orElseThrow();
+        return Optional.of(
+            new Station(
+                "",
+                NOUGHT,
+                new Reach(Optional.of(spread.left()), Optional.of(spread.right())),
+                false));
+      }
+      Station last = (Station) there.get(there.size() - 1);
+      Formula next = Formula.parse("(" + last.x().text() + ") + 100 mm");
+      return Optional.of(new Station("", next, last.reach(), last.smooth()));
+    }
+    if (kind == SHARE && there.isEmpty()) {
+      return Optional.of(new Profile.Share(Formula.parse("0"), Formula.parse("1")));
+    }
+    if (kind == BODY && there.isEmpty()) {
+      List<Vertex> square =
+          List.of(
+              new Vertex(NOUGHT, NOUGHT, null, false),
+              new Vertex(BEGUN, NOUGHT, null, false),
+              new Vertex(BEGUN, BEGUN, null, false),
+              new Vertex(NOUGHT, BEGUN, null, false));
+      return Optional.of(
+          new Body(
+              "", new Outline.Drawn(square, true), new Spread(BEGUN, BEGUN, false), Breadth.EVEN));
+    }
+    return Optional.empty();
   }
 
   private static Station station(Source<Station> s) {
     return new Station(
         s.text("name", Station::name, "For people, such as nose."),
         s.need("x", LENGTH, Station::x, "Along the local x axis of the outline."),
-        new Reach(
-            s.need("left", LENGTH, Station::left, "Reach to the left there."),
-            s.may("right", LENGTH, Station::right, RIGHT)),
+        ReachKind.reach(s, Station::reach),
         s.flag("smooth", Station::smooth, "True if its breadth runs through here without a kink."));
   }
 
@@ -124,7 +150,8 @@ final class BreadthKinds {
             new Type.ListOf<>(new Type.Nested<>(SHARE), 0, MAX_SHARES),
             List.of(),
             Profile::drawn,
-            "The points of drawn sides, from the lower edge to the upper, straight between."));
+            "Points of the sides from the lower edge to the upper, instead of a shape; straight"
+                + " between."));
   }
 
   private static Body body(Source<Body> s) {
@@ -152,18 +179,6 @@ final class BreadthKinds {
         breadth(s, Body::breadth));
   }
 
-  private static void wide(Formula left, Formula right, Spot at) {
-    Optional<Double> l = at.fixed(left);
-    Optional<Double> r = at.fixed(right);
-    if (l.isPresent() && r.isPresent() && l.get() + r.get() < 0) {
-      at.fault(
-          "left",
-          Quoted.of(left.text()),
-          "lies to the right of the right side: the body runs from -right to +left",
-          "make left + right at least 0");
-    }
-  }
-
   private static void fits(Profile profile, Spot at) {
     if (profile.shape() == null) {
       return;
@@ -171,15 +186,8 @@ final class BreadthKinds {
     if (profile.shape() != Profile.Shape.FLAT && profile.corner().isPresent()) {
       at.fault("corner", "", "is for flat sides", "take it out, or write flat");
     }
-    boolean drawn = profile.shape() == Profile.Shape.DRAWN;
-    if (!drawn && !profile.drawn().isEmpty()) {
-      at.fault("points", "[...]", "are for drawn sides", "take them out, or write drawn");
-    }
-    if (drawn && profile.drawn().size() < 2) {
-      at.fault("points", "[...]", "are fewer than 2", "give the sides at least two points");
-    }
     double before = Double.NEGATIVE_INFINITY;
-    for (int i = 0; drawn && i < profile.drawn().size(); i++) {
+    for (int i = 0; i < profile.drawn().size(); i++) {
       Optional<Double> up = at.fixed(profile.drawn().get(i).up());
       if (up.isPresent() && up.get() < before) {
         at.itemFault(

@@ -149,18 +149,14 @@ public final class Change {
     return old.at(isX ? now : old.x(), isX ? old.z() : now);
   }
 
-  /** Said of one side alone it is meant for both; taken off the left, nothing is said any more. */
   @SuppressWarnings("unchecked")
   private Optional<Reach> reach(Optional<Reach> old, boolean isLeft) {
-    Optional<Formula> side = isLeft ? old.map(Reach::left) : old.flatMap(Reach::right);
-    Optional<Formula> now =
-        (Optional<Formula>) leaf.instead(field, new Type.Maybe<>(Type.LENGTH), side);
-    if (isLeft) {
-      return now.map(left -> new Reach(left, old.flatMap(Reach::right)));
-    }
-    return old.isPresent()
-        ? Optional.of(new Reach(old.get().left(), now))
-        : now.map(right -> new Reach(right, Optional.empty()));
+    Optional<Formula> left = old.flatMap(Reach::left);
+    Optional<Formula> right = old.flatMap(Reach::right);
+    Type<Optional<Formula>> type = new Type.Maybe<>(Type.LENGTH);
+    Optional<Formula> now = (Optional<Formula>) leaf.instead(field, type, isLeft ? left : right);
+    return Optional.of(isLeft ? new Reach(now, right) : new Reach(left, now))
+        .filter(reach -> !reach.isEmpty());
   }
 
   @SuppressWarnings("unchecked")

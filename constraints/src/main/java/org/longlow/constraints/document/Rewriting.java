@@ -167,7 +167,7 @@ abstract class Rewriting implements Type.Cases<Rewriting.Here, Object> {
 
   private Vertex reach(Vertex v) {
     return v.reaching(
-        v.reach().map(r -> new Reach(formula(r.left()), r.right().map(this::formula))));
+        v.reach().map(r -> new Reach(r.left().map(this::formula), r.right().map(this::formula))));
   }
 
   @Override

@@ -73,9 +73,7 @@ final class ShapeKinds {
         s.need(
             "points",
             new Type.ListOf<>(
-                new Type.Vertices(true, Optional.of(BreadthKinds.REACH)),
-                2,
-                Type.Outlines.MAX_POINTS),
+                new Type.Vertices(true, Optional.of(ReachKind.REACH)), 2, Type.Outlines.MAX_POINTS),
             "the vertices in order",
             Outline.Drawn::vertices,
             "The vertices in order round the edge; the first is not repeated."),

@@ -9,7 +9,7 @@ import org.longlow.constraints.formula.Formula;
  *
  * @param shape of each side
  * @param corner radius of the corners of a flat one
- * @param drawn the sides of a drawn one, from below to above
+ * @param drawn points of the sides from below to above, instead of the shape; may be none
  */
 public record Profile(Shape shape, Optional<Formula> corner, List<Share> drawn) {
 
@@ -27,9 +27,7 @@ public record Profile(Shape shape, Optional<Formula> corner, List<Share> drawn) 
     /** Flat with corners as round as its height and breadth allow. */
     ROUND,
     /** An ellipse. */
-    OVAL,
-    /** As its points say. */
-    DRAWN
+    OVAL
   }
 
   /**

@@ -1,6 +1,5 @@
 package org.longlow.constraints.layout;
 
-import java.util.Optional;
 import org.longlow.constraints.formula.Formula;
 
 /**
@@ -11,15 +10,4 @@ import org.longlow.constraints.formula.Formula;
  * @param reach how far it reaches there
  * @param smooth true if its breadth runs through here without a kink
  */
-public record Station(String name, Formula x, Reach reach, boolean smooth) {
-
-  /** Its reach to the left. */
-  public Formula left() {
-    return reach.left();
-  }
-
-  /** Its reach to the right, where that is another. */
-  public Optional<Formula> right() {
-    return reach.right();
-  }
-}
+public record Station(String name, Formula x, Reach reach, boolean smooth) {}

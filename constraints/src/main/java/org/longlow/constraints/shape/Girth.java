@@ -63,7 +63,7 @@ record Girth(double x, double z, double from, double to) {
   }
 
   private static Interval interval(Reach reach, Places places) {
-    double left = places.value(reach.left());
+    double left = places.value(reach.leftOrRight());
     double right = places.value(reach.rightOrLeft());
     return new Interval(Math.min(-right, left), Math.max(-right, left));
   }

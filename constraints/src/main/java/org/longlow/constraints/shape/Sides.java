@@ -23,16 +23,18 @@ record Sides(Profile.Shape shape, double cornerMm, List<List<Double>> drawn) {
 
   /** Returns whether they are straight from the lower edge to the upper. */
   boolean isStraight() {
-    return shape == Profile.Shape.FLAT && cornerMm <= 0;
+    return drawn.isEmpty() && shape == Profile.Shape.FLAT && cornerMm <= 0;
   }
 
   /** Returns how many points a side has that is curved in quarters of so many pieces. */
   int count(int pieces) {
+    if (!drawn.isEmpty()) {
+      return drawn.size() + 2;
+    }
     return switch (shape) {
       case FLAT -> cornerMm > 0 ? 2 * pieces + 2 : 2;
       case ROUND -> 2 * pieces + 2;
       case OVAL -> 2 * pieces + 1;
-      case DRAWN -> drawn.size() + 2;
     };
   }
 
@@ -43,38 +45,36 @@ record Sides(Profile.Shape shape, double cornerMm, List<List<Double>> drawn) {
    * @param outMm from the middle to the side at the lower and at the upper edge
    */
   double up(int i, int pieces, double heightMm, double[] outMm) {
-    switch (shape) {
-      case OVAL:
-        return (1 - Math.cos(Math.PI * i / (2 * pieces))) / 2;
-      case DRAWN:
-        return i == 0 ? 0 : i > drawn.size() ? 1 : drawn.get(i - 1).get(0);
-      default:
-        int last = count(pieces) - 1;
-        if (last == 1 || heightMm <= 0) {
-          return (double) i / last;
-        }
-        boolean above = i > last / 2;
-        double radius = radius(heightMm, outMm[above ? 1 : 0]);
-        double turn = Math.PI / 2 * (above ? last - i : i) / pieces;
-        double in = radius * (1 - Math.cos(turn)) / heightMm;
-        return above ? 1 - in : in;
+    if (!drawn.isEmpty()) {
+      return i == 0 ? 0 : i > drawn.size() ? 1 : drawn.get(i - 1).get(0);
     }
+    if (shape == Profile.Shape.OVAL) {
+      return (1 - Math.cos(Math.PI * i / (2 * pieces))) / 2;
+    }
+    int last = count(pieces) - 1;
+    if (last == 1 || heightMm <= 0) {
+      return (double) i / last;
+    }
+    boolean above = i > last / 2;
+    double radius = radius(heightMm, outMm[above ? 1 : 0]);
+    double turn = Math.PI / 2 * (above ? last - i : i) / pieces;
+    double in = radius * (1 - Math.cos(turn)) / heightMm;
+    return above ? 1 - in : in;
   }
 
   /** Returns how far out a side is at a place of it, from the middle, mm. */
   double out(double up, double heightMm, double[] outMm) {
     double straight = outMm[0] + up * (outMm[1] - outMm[0]);
-    switch (shape) {
-      case OVAL:
-        return straight * 2 * Math.sqrt(Math.max(0, up * (1 - up)));
-      case DRAWN:
-        return straight * drawnAt(up);
-      default:
-        boolean above = up > 0.5;
-        double radius = radius(heightMm, outMm[above ? 1 : 0]);
-        double in = radius - (above ? 1 - up : up) * heightMm;
-        return in <= 0 ? straight : straight - radius + Math.sqrt(radius * radius - in * in);
+    if (!drawn.isEmpty()) {
+      return straight * drawnAt(up);
     }
+    if (shape == Profile.Shape.OVAL) {
+      return straight * 2 * Math.sqrt(Math.max(0, up * (1 - up)));
+    }
+    boolean above = up > 0.5;
+    double radius = radius(heightMm, outMm[above ? 1 : 0]);
+    double in = radius - (above ? 1 - up : up) * heightMm;
+    return in <= 0 ? straight : straight - radius + Math.sqrt(radius * radius - in * in);
   }
 
   private double radius(double heightMm, double outMm) {

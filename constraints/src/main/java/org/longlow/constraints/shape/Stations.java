@@ -19,7 +19,10 @@ record Stations(List<At> all) {
   static Stations of(List<Station> stations, Places places) {
     List<At> all = new ArrayList<>();
     for (Station s : stations) {
-      double left = places.value(s.left());
+      if (s.reach().isEmpty()) {
+        continue;
+      }
+      double left = places.value(s.reach().leftOrRight());
       double right = places.value(s.reach().rightOrLeft());
       double x = places.value(s.x());
       // measures may bring stations into one place; then the later one is passed over

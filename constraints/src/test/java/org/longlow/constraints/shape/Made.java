@@ -55,7 +55,7 @@ public final class Made {
               mm(xzlr[i + 1]),
               null,
               false,
-              Optional.of(new Reach(mm(xzlr[i + 2]), Optional.of(mm(xzlr[i + 3]))))));
+              Optional.of(new Reach(Optional.of(mm(xzlr[i + 2])), Optional.of(mm(xzlr[i + 3]))))));
     }
     return new Outline.Drawn(vertices, true);
   }
@@ -64,7 +64,9 @@ public final class Made {
   public static List<Station> stations(boolean smooth, double... xb) {
     List<Station> stations = new ArrayList<>();
     for (int i = 0; i < xb.length; i += 2) {
-      stations.add(new Station("", mm(xb[i]), new Reach(mm(xb[i + 1]), Optional.empty()), smooth));
+      stations.add(
+          new Station(
+              "", mm(xb[i]), new Reach(Optional.of(mm(xb[i + 1])), Optional.empty()), smooth));
     }
     return stations;
   }

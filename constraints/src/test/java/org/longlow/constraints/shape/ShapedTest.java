@@ -190,7 +190,7 @@ class ShapedTest {
   void drawnSidesGoThroughTheirPoints() {
     Profile waist =
         new Profile(
-            Profile.Shape.DRAWN,
+            Profile.Shape.FLAT,
             Optional.empty(),
             List.of(share(0, 1), share(0.5, 0.4), share(1, 0.8)));
     PartShape body =

@@ -3,7 +3,6 @@ package org.longlow.sketcher.edit;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Optional;
 import org.longlow.constraints.layout.Body;
 import org.longlow.constraints.layout.Breadth;
 import org.longlow.constraints.layout.Hole;
@@ -70,8 +69,6 @@ record RoundAbout(boolean along) {
 
   /** Left becomes right. */
   private static Reach reach(Reach reach) {
-    return reach.right().isEmpty()
-        ? reach
-        : new Reach(reach.right().get(), Optional.of(reach.left()));
+    return new Reach(reach.right(), reach.left());
   }
 }
