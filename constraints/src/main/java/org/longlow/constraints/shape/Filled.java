@@ -8,6 +8,8 @@ import org.longlow.constraints.layout.Body;
 import org.longlow.constraints.layout.Material;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.PartBase;
+import org.longlow.constraints.space.Piece;
+import org.longlow.constraints.space.Rod;
 import org.longlow.rider.geom.PointMm;
 
 /** Parts that fill an outline over some width, and what they weigh. */
@@ -89,5 +91,16 @@ final class Filled {
   static PointMm centre(Geometry geometry) {
     Point c = geometry.getCentroid();
     return c.isEmpty() ? PointMm.ORIGIN : new PointMm(c.getX(), c.getY());
+  }
+
+  /** Returns the round rods along a line so far beside the middle, its ends round or square. */
+  static List<Piece> rods(List<PointMm> line, double y, double radius, boolean roundEnds) {
+    List<Piece> rods = new ArrayList<>();
+    for (int i = 1; i < line.size(); i++) {
+      boolean first = roundEnds || i > 1;
+      boolean last = roundEnds || i + 1 < line.size();
+      rods.add(new Rod(line.get(i - 1), line.get(i), y, radius, first, last));
+    }
+    return rods;
   }
 }

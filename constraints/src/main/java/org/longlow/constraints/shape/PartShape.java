@@ -31,6 +31,11 @@ public record PartShape(
     prisms = List.copyOf(prisms);
   }
 
+  /** Returns the same made of other prisms. */
+  PartShape of(List<Prism> others) {
+    return new PartShape(part, outline, others, massKg, centre, centreYMm);
+  }
+
   /** Returns how far it reaches to the left, mm. */
   public double leftMm() {
     return reach(1);

@@ -116,6 +116,11 @@ public final class Separation {
     }
   }
 
+  /** Puts the direction that it was left with into {@code out}, from the second to the first. */
+  public void direction(double[] out) {
+    System.arraycopy(v, 0, out, 0, 3);
+  }
+
   /** Puts the point of the second body that was nearest into {@code out}. */
   public void onSecond(double[] out) {
     simplex.itsOwn(out);

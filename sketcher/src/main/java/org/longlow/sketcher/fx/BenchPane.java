@@ -18,6 +18,7 @@ import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.edit.Bench;
 import org.longlow.sketcher.edit.Edits;
+import org.longlow.sketcher.edit.OnBench;
 import org.longlow.sketcher.edit.Target;
 import org.longlow.sketcher.edit.Trouble;
 
@@ -48,13 +49,13 @@ final class BenchPane extends VBox {
 
   BenchPane(Desk desk) {
     this.desk = desk;
-    setId("bench");
+    Called.by(this, "bench");
     getStyleClass().add("bench");
     tieMaker = new TieMaker(desk);
     entry = new EntryLine(desk);
-    drawn.setId("told-as-drawn");
-    elsewhere.setId("trouble-elsewhere");
-    nailed.setId("nailed");
+    Called.by(drawn, "told-as-drawn");
+    Called.by(elsewhere, "trouble-elsewhere");
+    Called.by(nailed, "nailed");
     Bits.told(nailed, "the solver leaves it where it is, key K");
     nailed.setOnAction(
         e ->
@@ -121,7 +122,7 @@ final class BenchPane extends VBox {
       return;
     }
     Bench bench =
-        Bench.of(shown.layout(), shown.study().placed().places(), desk.options().chosen());
+        OnBench.of(shown.layout(), shown.study().placed().places(), desk.options().chosen());
     entry.show(bench, shown.layout());
     several.refresh();
     head.setText(bench.title() + (bench.kind().equals(bench.title()) ? "" : ", " + bench.kind()));

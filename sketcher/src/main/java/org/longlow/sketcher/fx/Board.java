@@ -15,10 +15,7 @@ import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.Session;
-import org.longlow.sketcher.edit.Things;
 import org.longlow.svg.drawing.Drawing;
-import org.longlow.svg.drawing.Layer;
-import org.longlow.svg.drawing.Mark;
 import org.longlow.svg.drawing.Tone;
 
 /** The card with the elevation on it. Shows what the desk has; {@link BoardHands} moves it. */
@@ -28,9 +25,6 @@ final class Board extends Region {
 
   /** How far beside a line the pointer still takes it, px. */
   private static final double REACH_PX = 5;
-
-  /** Left free round a pin, px. */
-  private static final double PIN_ROOM_PX = 24;
 
   /** A machine just fitted in may be fitted anew so often, for its names move with its scale. */
   private static final int REFITS = 2;
@@ -71,7 +65,7 @@ final class Board extends Region {
   Board(Desk desk) {
     this.desk = desk;
     photos = new PhotoLayer(desk, this::paintSheet);
-    setId("board");
+    Called.by(this, "board");
     setFocusTraversable(true);
     setAccessibleRole(AccessibleRole.IMAGE_VIEW);
     getStyleClass().add("board");
@@ -224,32 +218,7 @@ final class Board extends Region {
 
   /** Returns where a thing is on the screen, px, or null if it has no place there. */
   Spots.Box boxOf(BoardState shown, String subject) {
-    if (subject.startsWith("pin:")) {
-      if (!shown.layout().pins().containsKey(subject.substring(4))) {
-        return null;
-      }
-      PointMm at = shown.onDrawing(subject.substring(4));
-      return new Spots.Box(
-          frame.screenX(at.x()) - PIN_ROOM_PX,
-          frame.screenY(at.z()) - PIN_ROOM_PX,
-          2 * PIN_ROOM_PX,
-          2 * PIN_ROOM_PX);
-    }
-    Envelope box = new Envelope();
-    for (Layer layer : shown.drawing().layers()) {
-      for (Mark mark : layer.marks()) {
-        if (mark instanceof Mark.Shape shape && shape.subject().equals(subject)) {
-          box.expandToInclude(shape.geometry().getEnvelopeInternal());
-        }
-      }
-    }
-    for (String pin : Things.pins(shown.layout(), subject)) {
-      if (shown.layout().pins().containsKey(pin)) {
-        PointMm at = shown.onDrawing(pin);
-        box.expandToInclude(at.x(), at.z());
-      }
-    }
-    return subject.isEmpty() || box.isNull() ? null : frame.onScreen(box);
+    return Picker.box(shown, frame, subject).orElse(null);
   }
 
   /** Names what is under the pointer; empty for nothing. */

@@ -41,9 +41,9 @@ final class FindingSlip extends VBox {
   FindingSlip(Desk desk) {
     this.desk = desk;
     mend = new MendPane(desk);
-    setId("findings");
+    Called.by(this, "findings");
     getStyleClass().add("finding-slip");
-    list.setId("findings");
+    Called.by(list, "findings");
     list.setAccessibleText("Findings, worst first");
     list.setCellFactory(l -> new Cell());
     list.setFocusTraversable(true);
@@ -72,8 +72,8 @@ final class FindingSlip extends VBox {
     }
     List<Finding> now = desk.shown().map(BoardState::findings).orElse(List.of());
     boolean live = desk.shown().map(BoardState::live).orElse(false);
-    if (live && System.nanoTime() - filledAt < LIVE_PAUSE_NS) {
-      return;
+    if (live && (System.nanoTime() - filledAt < LIVE_PAUSE_NS || !isSeen())) {
+      return; // with the end of a drag comes what is not live
     }
     int picked = index(now, desk.finding());
     Units shown = ShownUnits.of(desk);
@@ -96,6 +96,15 @@ final class FindingSlip extends VBox {
       }
       filling = false;
     }
+  }
+
+  private boolean isSeen() {
+    for (Node node = this; node != null; node = node.getParent()) {
+      if (!node.isVisible()) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Letters have another size now, and signs with them. */

@@ -42,7 +42,7 @@ final class NoticeStrip extends VBox {
   NoticeStrip(Desk desk, Function<Notice, Duration> lingers) {
     this.desk = desk;
     this.lingers = lingers;
-    setId("notices");
+    Called.by(this, "notices");
     getStyleClass().add("notices");
     setPickOnBounds(false);
     setMaxHeight(USE_PREF_SIZE);
@@ -82,7 +82,7 @@ final class NoticeStrip extends VBox {
   private Node line(Notice notice) {
     Label text = Bits.wrapped(notice.text(), "notice-text");
     text.setAccessibleRole(AccessibleRole.TEXT);
-    text.setId("notice-" + notice.topic());
+    Called.by(text, "notice-" + notice.topic());
     HBox.setHgrow(text, Priority.ALWAYS);
     text.setMaxWidth(Double.MAX_VALUE);
     HBox line = new HBox(8, text);

@@ -38,7 +38,7 @@ final class PaperScene extends VBox {
   PaperScene(PaperWork work) {
     super(6);
     this.work = work;
-    stance.setId("paper-stance");
+    Called.by(stance, "paper-stance");
     stance.getStyleClass().add("paper-choice");
     stance.setAccessibleText("stance on the drawing");
     stance.setOnAction(
@@ -48,7 +48,7 @@ final class PaperScene extends VBox {
             work.choose(c -> c.withStance(next));
           }
         });
-    opening.setId("paper-opening");
+    Called.by(opening, "paper-opening");
     opening.setAccessibleText("how far the section is open");
     opening.setBlockIncrement(0.05);
     opening
@@ -72,7 +72,7 @@ final class PaperScene extends VBox {
     people.clear();
     for (String seat : SeatParts.of(study.layout()).keySet()) {
       ComboBox<String> who = new ComboBox<>();
-      who.setId("paper-seat-" + seat);
+      Called.by(who, "paper-seat-" + seat);
       who.getStyleClass().add("paper-choice");
       who.setAccessibleText("who is on the seat " + seat);
       who.getItems().add(NOBODY);

@@ -31,7 +31,7 @@ final class StanceSteps extends VBox {
     super(4);
     this.desk = desk;
     slides = new StanceSlides(desk);
-    setId("stances");
+    Called.by(this, "stances");
     getStyleClass().add("stances");
     setAlignment(Pos.CENTER_LEFT);
     HBox.setHgrow(this, Priority.ALWAYS);
@@ -65,7 +65,7 @@ final class StanceSteps extends VBox {
 
   private ToggleButton step(Optional<Condition> stance, String words, String name) {
     ToggleButton step = new ToggleButton(words);
-    step.setId("stance-" + name.replaceAll("[^A-Za-z0-9]+", "-"));
+    Called.by(step, "stance-" + name.replaceAll("[^A-Za-z0-9]+", "-"));
     step.setUserData(stance.orElse(null));
     step.setAccessibleText("stance " + name);
     Bits.told(

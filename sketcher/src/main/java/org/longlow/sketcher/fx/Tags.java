@@ -53,7 +53,7 @@ final class Tags extends Pane {
     this.desk = desk;
     this.board = board;
     this.open = open;
-    setId("tags");
+    Called.by(this, "tags");
     setPickOnBounds(false);
     getChildren().addAll(fails, cares, passes);
     desk.watch(this::refresh);
@@ -217,7 +217,6 @@ final class Tags extends Pane {
       getStyleClass().addAll("words", "tag");
       setContentDisplay(ContentDisplay.LEFT);
       setOnAction(e -> desk.chooseFinding(id));
-      Bits.told(this, "");
     }
 
     void show(Hung hung, Desk desk) {
@@ -229,7 +228,7 @@ final class Tags extends Pane {
         id = f.id();
         setText(words);
         setGraphic(Bits.sign(f.verdict(), false));
-        getTooltip().setText(f.subject() + ": " + f.text(units));
+        Bits.told(this, f.subject() + ": " + f.text(units));
         setAccessibleText(f.subject() + " " + f.verdict().says() + ": " + f.text(units));
       }
       pseudoClassStateChanged(

@@ -62,10 +62,19 @@ final class TicketSpot {
    */
   void lay(BoardState shown, String chosen, Spots.Box room, double width) {
     Spots.Box picked = shown == null ? null : board.boxOf(shown, chosen);
-    boolean places = shown != null && !ticket.isLaid();
-    List<Spots.Busy> busy =
-        places ? Clear.of(shown, board.frame(), TextSize.of(ticket)) : List.of();
-    if (places && !mayStay(chosen, picked, room) && !stays(chosen, picked, room, busy)) {
+    if (shown != null && !ticket.isLaid() && !mayStay(chosen, picked, room)) {
+      place(chosen, picked, room, Clear.of(shown, board.frame(), TextSize.of(ticket)));
+    }
+    bench.setColumns(columns);
+    double wide = width(columns);
+    double x = Spots.within(ticket.getLayoutX(), 0, width - wide);
+    double y = Spots.within(ticket.getLayoutY(), 0, room.bottom() - HEAD_PX);
+    double tall = Math.min(Math.ceil(ticket.prefHeight(wide)), most);
+    ticket.resizeRelocate(x, y, wide, Math.min(tall, room.bottom() - y));
+  }
+
+  private void place(String chosen, Spots.Box picked, Spots.Box room, List<Spots.Busy> busy) {
+    if (!stays(chosen, picked, room, busy)) {
       double lost = picked == null ? UNASKED_WEIGHT : LOST_WEIGHT;
       Spots.Box tight = Spots.slip(room, shapes(room, lost), picked, busy);
       columns = columns(tight.width());
@@ -78,12 +87,6 @@ final class TicketSpot {
       placedLetters = TextSize.of(ticket);
       placedIn = board.frame();
     }
-    bench.setColumns(columns);
-    double wide = width(columns);
-    double x = Spots.within(ticket.getLayoutX(), 0, width - wide);
-    double y = Spots.within(ticket.getLayoutY(), 0, room.bottom() - HEAD_PX);
-    double tall = Math.min(Math.ceil(ticket.prefHeight(wide)), most);
-    ticket.resizeRelocate(x, y, wide, Math.min(tall, room.bottom() - y));
   }
 
   /** It stays where it is while the same thing is picked, unless it has come to hide more. */

@@ -40,9 +40,9 @@ class BenchTest {
   void everyQuantityOfEveryPartCanBeReplacedAloneAndPutBack() {
     int seen = 0;
     for (String name : layout.parts().keySet()) {
-      for (Bench.Row row : Bench.of(layout, places, "part:" + name).groups().get(0).rows()) {
+      for (Bench.Row row : OnBench.of(layout, places, "part:" + name).groups().get(0).rows()) {
         Layout changed = Edits.set(row.target(), "123 mm").applied(layout);
-        assertThat(Bench.of(changed, places, "part:" + name).groups().get(0).rows())
+        assertThat(OnBench.of(changed, places, "part:" + name).groups().get(0).rows())
             .filteredOn(r -> r.target().equals(row.target()))
             .singleElement()
             .satisfies(r -> assertThat(r.text()).isEqualTo("123 mm"));
@@ -56,7 +56,7 @@ class BenchTest {
 
   @Test
   void aPinShowsItsPlaceItsTiesItsLimitsAndTheMeasuresBehindThem() {
-    Bench bench = Bench.of(layout, places, "pin:backTop");
+    Bench bench = OnBench.of(layout, places, "pin:backTop");
     assertThat(bench.groups())
         .extracting(Bench.Group::heading)
         .containsExactly("place", "ties", "limits", "measures it rests on", "more to say");
@@ -72,15 +72,15 @@ class BenchTest {
 
   @Test
   void measuresBehindMeasuresAreShownToo() {
-    Bench bench = Bench.of(layout, places, "pin:panFront");
+    Bench bench = OnBench.of(layout, places, "pin:panFront");
     assertThat(row(bench, new Target.OfMeasure("panSpan"))).isPresent();
     assertThat(row(bench, new Target.OfMeasure("panLength"))).isPresent();
   }
 
   @Test
   void whatIsNotThereShowsTheWholeMachine() {
-    assertThat(Bench.of(layout, places, "part:gone").title()).isEqualTo("wren");
-    assertThat(Bench.of(layout, places, "").groups().get(0).rows())
+    assertThat(OnBench.of(layout, places, "part:gone").title()).isEqualTo("wren");
+    assertThat(OnBench.of(layout, places, "").groups().get(0).rows())
         .hasSize(layout.measures().size());
   }
 
@@ -157,7 +157,7 @@ class BenchTest {
   }
 
   private static String text(Layout layout, String subject, Target target) {
-    return Bench.of(layout, drawn(layout), subject).groups().stream()
+    return OnBench.of(layout, drawn(layout), subject).groups().stream()
         .flatMap(g -> g.rows().stream())
         .filter(r -> r.target().equals(target))
         .findFirst()

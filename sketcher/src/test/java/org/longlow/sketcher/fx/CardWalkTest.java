@@ -144,7 +144,7 @@ class CardWalkTest extends Walk {
         size(wide, 800);
         StepButton undo = hands.node("undo", StepButton.class);
         assertThat(undo.getText()).as(percent + " %, " + wide).isIn(beginnings);
-        assertThat(undo.getTooltip().getText()).contains(step);
+        assertThat(Tip.of(undo)).contains(step);
         assertThat(Hands.onFx(() -> Shortened.in(undo.getParent()))).isEmpty();
       }
     }
@@ -159,7 +159,7 @@ class CardWalkTest extends Walk {
     Bounds board = at(hands.window().board());
     assertThat(board.contains(slip)).isTrue();
     Node pane = hands.node("cushion-bench", Node.class);
-    Node field = Hands.onFx(() -> pane.lookup("#field-pan-layer-1-thickness"));
+    Node field = Hands.onFx(() -> Hands.called(pane, "field-pan-layer-1-thickness").get());
     Node scrolled = Hands.onFx(() -> scrolledRound(pane));
     assertThat(slip.contains(at(scrolled))).as("what scrolls is in its slip").isTrue();
     assertThat(at(pane).contains(at(field))).as("what is on it scrolls with it").isTrue();
@@ -219,7 +219,7 @@ class CardWalkTest extends Walk {
     List<Node> bars =
         Hands.onFx(
             () ->
-                hands.window().lookup("#crew").lookupAll(".scroll-bar").stream()
+                Hands.called(hands.window(), "crew").get().lookupAll(".scroll-bar").stream()
                     .filter(n -> n instanceof ScrollBar && n.isVisible())
                     .toList());
     assertThat(bars).isEmpty();

@@ -54,7 +54,7 @@ class TicketStaysWalkTest extends Walk {
   void slidersOfABodyWaitForTheCrew() throws Exception {
     openOn(Wren.layout());
     for (String id : List.of("stature", "mass")) {
-      assertThat(((Slider) hands.window().lookup("#" + id)).isVisible()).as(id).isFalse();
+      assertThat(((Slider) Hands.called(hands.window(), id).get()).isVisible()).as(id).isFalse();
     }
     hands.click("machine-" + Wren.layout().name());
     for (String id : List.of("stature", "mass")) {
