@@ -20,7 +20,7 @@ record InSpace(double mm, PointMm where) {
 
   /** Returns that distance where it is less than a cut, else null. */
   static InSpace of(Face a, Face b, double cutMm) {
-    Separation separation = new Separation();
+    Separation separation = Separation.fine();
     double least = cutMm;
     PointMm where = null;
     List<Piece> others = b.convex();
@@ -32,7 +32,8 @@ record InSpace(double mm, PointMm where) {
           return new InSpace(0, null);
         }
         if (mm < least) {
-          least = mm;
+          // what is as far as asked is not to fall short by that bound
+          least = mm + Separation.FINE_MM;
           double[] middle = new double[3];
           separation.between(middle);
           where = new PointMm(middle[0], middle[2]);

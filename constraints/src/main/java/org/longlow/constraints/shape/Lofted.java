@@ -2,8 +2,10 @@ package org.longlow.constraints.shape;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
 import org.longlow.constraints.space.Hull;
 
 /** Bodies between cuts as convex pieces, each within an outline and a breadth of its own. */
@@ -32,7 +34,7 @@ final class Lofted {
         List<double[]> points = new ArrayList<>();
         add(strip.from().band(from, to), 0, points);
         add(strip.to().band(from, to), 0, points);
-        prisms.add(prism(points));
+        prism(points).ifPresent(prisms::add);
         from = to;
       }
     }
@@ -49,8 +51,8 @@ final class Lofted {
     }
   }
 
-  /** Returns the hull of points, and what it lies within. */
-  static Prism prism(List<double[]> points) {
+  /** Returns the hull of points with what it lies within; empty where that has no area. */
+  static Optional<Prism> prism(List<double[]> points) {
     double from = Double.POSITIVE_INFINITY;
     double to = Double.NEGATIVE_INFINITY;
     Coordinate[] side = new Coordinate[points.size()];
@@ -61,6 +63,8 @@ final class Lofted {
       to = Math.max(to, p[1]);
     }
     Geometry outline = Curves.FACTORY.createMultiPointFromCoords(side).convexHull();
-    return new Prism(outline, new Interval(from, to), List.of(Hull.of(points)));
+    return outline instanceof Polygon
+        ? Optional.of(new Prism(outline, new Interval(from, to), List.of(Hull.of(points))))
+        : Optional.empty();
   }
 }

@@ -57,7 +57,7 @@ record Sheeted(List<Prism> prisms, double areaMm2, double[] first) {
         points.add(
             new double[] {p[0] + in * normal[0], p[1] + in * normal[1], p[2] + in * normal[2]});
       }
-      prisms.add(Lofted.prism(points));
+      Lofted.prism(points).ifPresent(prisms::add);
     }
 
     Sheeted sheet() {

@@ -17,6 +17,14 @@ public final class Separation {
 
   private static final int MOST_STEPS = 60;
 
+  /** Where a gap itself is wanted it is found to within this, mm. */
+  public static final double FINE_MM = 1e-6;
+
+  private static final int MOST_FINE_STEPS = 300;
+
+  private final double boundMm;
+  private final int mostSteps;
+
   private final Simplex simplex = new Simplex();
   private final double[] v = new double[3];
   private final double[] w = new double[3];
@@ -24,6 +32,21 @@ public final class Separation {
   private final double[] onA = new double[3];
   private final double[] onB = new double[3];
   private double kept;
+
+  /** Finds distances to within {@link #BOUND_MM}. */
+  public Separation() {
+    this(BOUND_MM, MOST_STEPS);
+  }
+
+  private Separation(double boundMm, int mostSteps) {
+    this.boundMm = boundMm;
+    this.mostSteps = mostSteps;
+  }
+
+  /** Returns one that finds distances to within {@link #FINE_MM}. */
+  public static Separation fine() {
+    return new Separation(FINE_MM, MOST_FINE_STEPS);
+  }
 
   /** Begins with a direction, from the second body to the first, such as that of their middles. */
   public void begin(double dx, double dy, double dz) {
@@ -67,7 +90,7 @@ public final class Separation {
       v[0] = 1; // any direction will do to begin with
     }
     double before = Double.POSITIVE_INFINITY;
-    for (int step = 0; step < MOST_STEPS; step++) {
+    for (int step = 0; step < mostSteps; step++) {
       double length = Math.sqrt(v[0] * v[0] + v[1] * v[1] + v[2] * v[2]);
       if (length < LEAST_MM) {
         kept = 0;
@@ -89,7 +112,7 @@ public final class Separation {
         return true;
       }
       boolean inHull = simplex.size() > 0;
-      if (inHull && (length - kept <= BOUND_MM || length >= before)) {
+      if (inHull && (length - kept <= boundMm || length >= before)) {
         return false;
       }
       before = inHull ? length : before;
