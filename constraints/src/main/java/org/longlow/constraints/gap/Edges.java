@@ -11,6 +11,7 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.MultiPolygon;
 import org.locationtech.jts.geom.Polygon;
 import org.longlow.constraints.machine.linkage.RigidMotion;
+import org.longlow.constraints.shape.ConvexPieces;
 import org.longlow.rider.geom.PointMm;
 
 /**
@@ -37,6 +38,8 @@ final class Edges {
   final int[] rings;
 
   final int firstLeaf;
+
+  private volatile List<double[]> convex;
 
   Edges(double[] ends, int[] rings) {
     this.ends = ends;
@@ -143,7 +146,33 @@ final class Edges {
       moved[k] = c * ends[k] - s * ends[k + 1] + by.x();
       moved[k + 1] = s * ends[k] + c * ends[k + 1] + by.z();
     }
-    return new Edges(moved, rings);
+    Edges there = new Edges(moved, rings);
+    List<double[]> known = convex;
+    if (known != null) {
+      there.convex =
+          known.stream()
+              .map(
+                  ring -> {
+                    double[] ringThere = new double[ring.length];
+                    for (int k = 0; k < ring.length; k += 2) {
+                      ringThere[k] = c * ring[k] - s * ring[k + 1] + by.x();
+                      ringThere[k + 1] = s * ring[k] + c * ring[k + 1] + by.z();
+                    }
+                    return ringThere;
+                  })
+              .toList();
+    }
+    return there;
+  }
+
+  /** Returns the convex pieces of what is inside, x and z of their corners; found once. */
+  List<double[]> convex() {
+    List<double[]> known = convex;
+    if (known == null) {
+      known = ConvexPieces.of(outline());
+      convex = known;
+    }
+    return known;
   }
 
   /** Returns the same outline shifted. */

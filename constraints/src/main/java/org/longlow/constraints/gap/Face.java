@@ -52,7 +52,7 @@ record Face(Edges edges, List<Interval> across, List<Piece> pieces) {
 
   /** Returns the convex pieces that it is made of. */
   List<Piece> convex() {
-    return isFull() ? Prism.blocks(edges.outline(), across) : pieces;
+    return isFull() ? Prism.blocks(edges.convex(), across) : pieces;
   }
 
   /** Returns it moved, its edges by a function that moves equal ones once. */

@@ -26,6 +26,9 @@ record InSpace(double mm, PointMm where) {
     List<Piece> others = b.convex();
     for (Piece p : a.convex()) {
       for (Piece q : others) {
+        if (p.box().apartMm(q.box()) >= least) {
+          continue;
+        }
         begin(separation, p, q);
         double mm = separation.mm(p, q, least);
         if (mm <= 0) {
@@ -49,6 +52,9 @@ record InSpace(double mm, PointMm where) {
     List<Piece> others = b.convex();
     for (Piece p : a.convex()) {
       for (Piece q : others) {
+        if (p.box().apartMm(q.box()) > 0) {
+          continue;
+        }
         begin(separation, p, q);
         // what is left of both apart when they are a little smaller, only touches
         if (separation.mm(new Smaller(p), new Smaller(q), Nearest.TOUCH_MM) <= 0) {
@@ -59,38 +65,20 @@ record InSpace(double mm, PointMm where) {
     return false;
   }
 
-  private static void begin(Separation separation, Convex p, Convex q) {
-    double[] a = Smaller.middle(p);
-    double[] b = Smaller.middle(q);
-    separation.begin(a[0] - b[0], a[1] - b[1], a[2] - b[2]);
+  private static void begin(Separation separation, Piece p, Piece q) {
+    Piece.Box a = p.box();
+    Piece.Box b = q.box();
+    separation.begin(
+        a.middle(0) - b.middle(0), a.middle(1) - b.middle(1), a.middle(2) - b.middle(2));
   }
 
   /** A body drawn together about its middle by the share of a touch. */
-  private record Smaller(Convex body, double[] middle) implements Convex {
-
-    Smaller(Convex body) {
-      this(body, middle(body));
-    }
-
-    static double[] middle(Convex piece) {
-      double[] middle = new double[3];
-      double[] point = new double[3];
-      for (int k = 0; k < 3; k++) {
-        for (int side = -1; side <= 1; side += 2) {
-          double[] way = new double[3];
-          way[k] = side;
-          piece.farthest(way, point);
-          middle[k] += point[k] / 2;
-        }
-      }
-      return middle;
-    }
-
+  private record Smaller(Piece body) implements Convex {
     @Override
     public void farthest(double[] d, double[] out) {
       body.farthest(d, out);
       for (int k = 0; k < 3; k++) {
-        out[k] += TOUCH * (middle[k] - out[k]);
+        out[k] += TOUCH * (body.box().middle(k) - out[k]);
       }
     }
   }

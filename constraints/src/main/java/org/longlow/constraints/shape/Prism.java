@@ -30,13 +30,13 @@ public record Prism(Geometry outline, Interval across, List<Piece> pieces) {
 
   /** Returns the convex pieces that it is made of. */
   public List<Piece> convex() {
-    return isFull() ? blocks(outline, List.of(across)) : pieces;
+    return isFull() ? blocks(ConvexPieces.of(outline), List.of(across)) : pieces;
   }
 
-  /** Returns the convex pieces of an outline over each of some breadths. */
-  public static List<Piece> blocks(Geometry outline, List<Interval> across) {
+  /** Returns convex outlines, x and z of their corners, over each of some breadths. */
+  public static List<Piece> blocks(List<double[]> rings, List<Interval> across) {
     List<Piece> blocks = new ArrayList<>();
-    for (double[] ring : ConvexPieces.of(outline)) {
+    for (double[] ring : rings) {
       for (Interval i : across) {
         blocks.add(new Block(ring, i.from(), i.to()));
       }

@@ -12,11 +12,57 @@ public abstract class Piece implements Convex {
   /** What it is, mm; in what order is its own matter. */
   final double[] numbers;
 
+  private volatile Box box;
+
+  /**
+   * The box round a piece.
+   *
+   * @param from least x, y and z, mm
+   * @param to greatest
+   */
+  public record Box(double[] from, double[] to) {
+
+    /** Returns the distance to another, mm. */
+    public double apartMm(Box other) {
+      double square = 0;
+      for (int k = 0; k < 3; k++) {
+        double gap = Math.max(from[k] - other.to[k], other.from[k] - to[k]);
+        square += gap > 0 ? gap * gap : 0;
+      }
+      return Math.sqrt(square);
+    }
+
+    public double middle(int k) {
+      return (from[k] + to[k]) / 2;
+    }
+  }
+
   Piece(double... numbers) {
     this.numbers = numbers;
   }
 
   abstract Piece of(double[] numbers);
+
+  /** Returns the box round it, worked out once. */
+  public Box box() {
+    Box known = box;
+    if (known == null) {
+      double[][] ends = new double[2][3];
+      double[] way = new double[3];
+      double[] at = new double[3];
+      for (int k = 0; k < 3; k++) {
+        for (int side = 0; side < 2; side++) {
+          way[k] = 2 * side - 1;
+          farthest(way, at);
+          ends[side][k] = at[k];
+        }
+        way[k] = 0;
+      }
+      known = new Box(ends[0], ends[1]);
+      box = known;
+    }
+    return known;
+  }
 
   /** Returns it moved in the elevation. */
   public abstract Piece moved(RigidMotion motion);
