@@ -108,6 +108,21 @@ final class Edges {
     return new Edges(ends, starts);
   }
 
+  /** Returns the edges of a line there and back, which encloses nothing. */
+  static Edges along(List<PointMm> line) {
+    int lengths = line.size() - 1;
+    double[] ends = new double[8 * lengths];
+    for (int i = 0; i < 2 * lengths; i++) {
+      PointMm from = line.get(i < lengths ? i : 2 * lengths - i);
+      PointMm to = line.get(i < lengths ? i + 1 : 2 * lengths - i - 1);
+      ends[4 * i] = from.x();
+      ends[4 * i + 1] = from.z();
+      ends[4 * i + 2] = to.x();
+      ends[4 * i + 3] = to.z();
+    }
+    return new Edges(ends, new int[] {0, 2 * lengths});
+  }
+
   private static void collect(Geometry g, List<CoordinateSequence> rings, List<Boolean> turned) {
     if (g instanceof Polygon p) {
       if (!p.isEmpty()) {

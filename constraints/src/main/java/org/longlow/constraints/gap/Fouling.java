@@ -110,7 +110,12 @@ public record Fouling(
       List<Face> faces = new ArrayList<>();
       for (Side side : sides) {
         int[] rings = side.rings().stream().mapToInt(Integer::intValue).toArray();
-        faces.add(new Face(new Edges(side.ends().array(), rings), side.across(), side.pieces()));
+        faces.add(
+            new Face(
+                new Edges(side.ends().array(), rings),
+                side.across(),
+                side.pieces(),
+                Face.Core.of(side.pieces())));
       }
       return new Solid(faces, name);
     }

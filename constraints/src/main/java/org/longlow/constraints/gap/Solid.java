@@ -243,9 +243,7 @@ public final class Solid {
     double most = 0;
     for (Face a : faces) {
       for (Face b : other.faces) {
-        if (a.acrossMm(b) < 0
-            && a.apartMm(b) == 0
-            && (a.isFull() && b.isFull() || InSpace.overlap(a, b))) {
+        if (a.acrossMm(b) < 0 && a.apartMm(b) == 0 && overlapInSpace(a, b)) {
           Overlap shared = new Overlap(a.edges(), b.edges());
           if (!shared.touchesOnly()) {
             for (Coordinate c : shared.corners()) {
@@ -282,7 +280,14 @@ public final class Solid {
     return a.acrossMm(b) < 0
         && a.apartMm(b) == 0
         && Overlap.isThere(a.edges(), b.edges())
-        && (a.isFull() && b.isFull() || InSpace.overlap(a, b));
+        && overlapInSpace(a, b);
+  }
+
+  private static boolean overlapInSpace(Face a, Face b) {
+    if (!a.isPlain() || !b.isPlain()) {
+      return InSpace.overlap(a, b);
+    }
+    return RoundGap.mm(a, b, a.acrossMm(b), Nearest.TOUCH_MM) <= 0;
   }
 
   /** How deep bodies are in each other is a matter of all their outlines together. */
@@ -317,9 +322,22 @@ public final class Solid {
     if (apart > 0 && apart >= cut) {
       return null;
     }
-    if (!a.isFull() || !b.isFull()) {
+    if (!a.isPlain() || !b.isPlain()) {
       return inSpace(a, b, other, cut);
     }
+    Gap square = square(a, b, other, across, apart, cut);
+    if (square == null || a.isFull() && b.isFull()) {
+      return square;
+    }
+    double round = RoundGap.mm(a, b, across, cut);
+    if (round <= Math.max(square.gapMm(), 0)) {
+      return square;
+    }
+    return round < cut ? square.wide(round) : null;
+  }
+
+  /** The gap as if round bars were square. */
+  private Gap square(Face a, Face b, Solid other, double across, double apart, double cut) {
     Nearest near = null;
     if (apart > 0 || !a.holdsCornerOf(b)) {
       double aside = across > 0 ? Math.sqrt(cut * cut - across * across) : cut;

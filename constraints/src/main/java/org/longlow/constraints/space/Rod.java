@@ -28,6 +28,25 @@ public final class Rod extends Piece {
     this.roundTo = roundTo || ball;
   }
 
+  /** Returns one end of its middle line in the elevation. */
+  public PointMm from() {
+    return from;
+  }
+
+  /** Returns the other end. */
+  public PointMm to() {
+    return to;
+  }
+
+  /** Returns where its middle line is across the machine, mm. */
+  public double yMm() {
+    return y;
+  }
+
+  public double radiusMm() {
+    return radius;
+  }
+
   @Override
   Piece of(double[] n) {
     return new Rod(
