@@ -7,12 +7,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.longlow.constraints.formula.Formula;
-import org.longlow.constraints.layout.Body;
 import org.longlow.constraints.layout.Breadth;
+import org.longlow.constraints.layout.FurtherBody;
+import org.longlow.constraints.layout.HalfBreadths;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Profile;
-import org.longlow.constraints.layout.Reach;
 import org.longlow.constraints.layout.Spread;
 import org.longlow.constraints.layout.Station;
 import org.longlow.constraints.layout.Vertex;
@@ -71,7 +71,7 @@ final class BreadthKinds {
           .shortAs("shape")
           .rule(BreadthKinds::fits);
 
-  static final Kind<Body> BODY =
+  static final Kind<FurtherBody> BODY =
       Kind.of("body", "A further body of a part, in the axes of its outline.", BreadthKinds::body)
           .together("left", "right")
           .rule(
@@ -108,7 +108,7 @@ final class BreadthKinds {
             new Station(
                 "",
                 NOUGHT,
-                new Reach(Optional.of(spread.left()), Optional.of(spread.right())),
+                new HalfBreadths(Optional.of(spread.left()), Optional.of(spread.right())),
                 false));
       }
       Station last = (Station) there.get(there.size() - 1);
@@ -126,7 +126,7 @@ final class BreadthKinds {
               new Vertex(BEGUN, BEGUN, null, false),
               new Vertex(NOUGHT, BEGUN, null, false));
       return Optional.of(
-          new Body(
+          new FurtherBody(
               "", new Outline.Drawn(square, true), new Spread(BEGUN, BEGUN, false), Breadth.EVEN));
     }
     return Optional.empty();
@@ -157,29 +157,29 @@ final class BreadthKinds {
                 + " between."));
   }
 
-  private static Body body(Source<Body> s) {
-    Formula left = s.need("left", LENGTH, b -> b.spread().left(), "Reach to the left.");
+  private static FurtherBody body(Source<FurtherBody> s) {
+    Formula left = s.need("left", LENGTH, b -> b.spread().left(), "HalfBreadths to the left.");
     Formula right =
         s.need(
             "right",
             LENGTH,
             b -> b.spread().right(),
-            "Reach to the right; negative keeps it that far clear of the middle plane.");
+            "HalfBreadths to the right; negative keeps it that far clear of the middle plane.");
     boolean both =
         s.flag(
             "both",
             b -> b.spread().both(),
             "True if a mirror image of it stands on the other side too.");
-    return new Body(
-        s.text("name", Body::name, "For people, such as head."),
+    return new FurtherBody(
+        s.text("name", FurtherBody::name, "For people, such as head."),
         s.<Outline>need(
             "outline",
             ShapeKinds.OUTLINE,
             ShapeKinds.OUTLINE.said(),
-            Body::outline,
+            FurtherBody::outline,
             "Its edge in the elevation."),
         new Spread(left, right, both),
-        breadth(s, Body::breadth));
+        breadth(s, FurtherBody::breadth));
   }
 
   private static void fits(Profile profile, Spot at) {

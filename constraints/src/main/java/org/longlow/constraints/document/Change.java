@@ -8,9 +8,9 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.layout.HalfBreadths;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Outline;
-import org.longlow.constraints.layout.Reach;
 import org.longlow.constraints.layout.Vertex;
 import org.longlow.rider.geom.OutOfRange;
 
@@ -150,12 +150,12 @@ public final class Change {
   }
 
   @SuppressWarnings("unchecked")
-  private Optional<Reach> reach(Optional<Reach> old, boolean isLeft) {
-    Optional<Formula> left = old.flatMap(Reach::left);
-    Optional<Formula> right = old.flatMap(Reach::right);
+  private Optional<HalfBreadths> reach(Optional<HalfBreadths> old, boolean isLeft) {
+    Optional<Formula> left = old.flatMap(HalfBreadths::left);
+    Optional<Formula> right = old.flatMap(HalfBreadths::right);
     Type<Optional<Formula>> type = new Type.Maybe<>(Type.LENGTH);
     Optional<Formula> now = (Optional<Formula>) leaf.instead(field, type, isLeft ? left : right);
-    return Optional.of(isLeft ? new Reach(now, right) : new Reach(left, now))
+    return Optional.of(isLeft ? new HalfBreadths(now, right) : new HalfBreadths(left, now))
         .filter(reach -> !reach.isEmpty());
   }
 

@@ -9,10 +9,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.layout.HalfBreadths;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
-import org.longlow.constraints.layout.Reach;
 import org.longlow.constraints.layout.Vertex;
 import org.longlow.constraints.words.Names;
 import org.longlow.constraints.words.Quoted;
@@ -291,7 +291,7 @@ final class Checking implements Type.Cases<Here, Object> {
       return held;
     }
     int last = (onPin ? 1 : 2) + (vertex.smooth() ? 1 : 0);
-    Reach reach = kind(type.reach().get(), here.item(last, vertex.reach().get()));
+    HalfBreadths reach = kind(type.reach().get(), here.item(last, vertex.reach().get()));
     return held.reaching(Optional.of(reach));
   }
 

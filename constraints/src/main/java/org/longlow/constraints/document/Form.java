@@ -8,9 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.layout.HalfBreadths;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Outline;
-import org.longlow.constraints.layout.Reach;
 import org.longlow.constraints.layout.Vertex;
 import org.longlow.constraints.words.Counted;
 
@@ -362,8 +362,8 @@ public record Form(String name, String help, List<Row> rows) {
     }
 
     /** What is said of a place, if anything, as optional fields of it. */
-    private void reach(Kind<Reach> kind, Vertex vertex, At at) {
-      for (Field<Reach, ?> f : kind.fields()) {
+    private void reach(Kind<HalfBreadths> kind, Vertex vertex, At at) {
+      for (Field<HalfBreadths, ?> f : kind.fields()) {
         Object said = vertex.reach().isEmpty() ? null : f.of(vertex.reach().get());
         Object value = said instanceof Optional<?> may ? may.orElse(null) : said;
         At inside = at.inside(f.key(), f.key(), value, false);

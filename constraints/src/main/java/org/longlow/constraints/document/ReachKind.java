@@ -5,38 +5,38 @@ import static org.longlow.constraints.document.Type.LENGTH;
 import java.util.Optional;
 import java.util.function.Function;
 import org.longlow.constraints.formula.Formula;
-import org.longlow.constraints.layout.Reach;
+import org.longlow.constraints.layout.HalfBreadths;
 import org.longlow.constraints.words.Quoted;
 
 /** How far bodies reach to each side at a place of them. */
 final class ReachKind {
 
-  static final Kind<Reach> REACH =
+  static final Kind<HalfBreadths> REACH =
       Kind.of(
               "reach",
               "How far a body reaches to each side at a place of it.",
-              (Source<Reach> s) -> reach(s, r -> r))
+              (Source<HalfBreadths> s) -> reach(s, r -> r))
           .rule(ReachKind::wide);
 
   private ReachKind() {}
 
   /** The fields of a reach in something that has one. */
-  static <T> Reach reach(Source<T> s, Function<? super T, Reach> get) {
-    return new Reach(
+  static <T> HalfBreadths reach(Source<T> s, Function<? super T, HalfBreadths> get) {
+    return new HalfBreadths(
         s.may(
             "left",
             LENGTH,
             t -> get.apply(t).left(),
-            "Reach to the left there; absent it is as far as the right."),
+            "HalfBreadths to the left there; absent it is as far as the right."),
         s.may(
             "right",
             LENGTH,
             t -> get.apply(t).right(),
-            "Reach to the right there; absent it is as far as the left."));
+            "HalfBreadths to the right there; absent it is as far as the left."));
   }
 
   /** Reports a reach that says nothing, or has its sides in the wrong order. */
-  static void wide(Reach reach, Spot at) {
+  static void wide(HalfBreadths reach, Spot at) {
     if (reach.isEmpty()) {
       at.fault("", "", "says neither left nor right", "write one of them");
     } else {

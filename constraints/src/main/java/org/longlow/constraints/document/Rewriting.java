@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.layout.HalfBreadths;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Outline;
-import org.longlow.constraints.layout.Reach;
 import org.longlow.constraints.layout.Vertex;
 
 /**
@@ -167,7 +167,8 @@ abstract class Rewriting implements Type.Cases<Rewriting.Here, Object> {
 
   private Vertex reach(Vertex v) {
     return v.reaching(
-        v.reach().map(r -> new Reach(r.left().map(this::formula), r.right().map(this::formula))));
+        v.reach()
+            .map(r -> new HalfBreadths(r.left().map(this::formula), r.right().map(this::formula))));
   }
 
   @Override

@@ -21,8 +21,8 @@ import org.longlow.constraints.document.Type;
 import org.longlow.constraints.document.Written;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.FormulaException;
+import org.longlow.constraints.layout.HalfBreadths;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.layout.Reach;
 import org.longlow.constraints.layout.Vertex;
 import org.longlow.constraints.words.Names;
 
@@ -349,9 +349,10 @@ final class DocumentReader implements Type.Cases<DocumentReader.Found, Object> {
                   + " \"smooth\"]"
               : "write " + type.said());
     }
-    Optional<Reach> reach =
+    Optional<HalfBreadths> reach =
         reaches
-            ? Optional.ofNullable((Reach) object(type.reach().get(), at.item(size - 1), Set.of()))
+            ? Optional.ofNullable(
+                (HalfBreadths) object(type.reach().get(), at.item(size - 1), Set.of()))
             : Optional.empty();
     return onPin
         ? new Vertex(null, null, json.get(0).textValue(), smooth, reach)

@@ -78,7 +78,7 @@ public sealed interface Part
     Breadth breadth();
 
     /** The bodies that it has besides that of its outline. */
-    default List<Body> bodies() {
+    default List<FurtherBody> bodies() {
       return List.of();
     }
 
@@ -91,7 +91,7 @@ public sealed interface Part
     default List<String> pins() {
       List<String> pins = new ArrayList<>(List.of(frame().origin()));
       frame().along().ifPresent(pins::add);
-      Stream.concat(Stream.of(outline()), bodies().stream().map(Body::outline))
+      Stream.concat(Stream.of(outline()), bodies().stream().map(FurtherBody::outline))
           .flatMap(
               edge ->
                   Stream.concat(

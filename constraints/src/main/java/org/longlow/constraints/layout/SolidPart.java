@@ -14,7 +14,12 @@ import org.longlow.constraints.words.Names;
  * @param bodies what it has besides the body of its outline
  */
 public record SolidPart(
-    PartBase base, Kind type, LocalAxes frame, Outline outline, Breadth breadth, List<Body> bodies)
+    PartBase base,
+    Kind type,
+    LocalAxes frame,
+    Outline outline,
+    Breadth breadth,
+    List<FurtherBody> bodies)
     implements Part.Flat {
 
   public SolidPart {

@@ -10,4 +10,4 @@ import org.longlow.constraints.formula.Formula;
  * @param reach how far it reaches there
  * @param smooth true if its breadth runs through here without a kink
  */
-public record Station(String name, Formula x, Reach reach, boolean smooth) {}
+public record Station(String name, Formula x, HalfBreadths reach, boolean smooth) {}

@@ -12,7 +12,8 @@ import org.longlow.constraints.formula.Formula;
  * @param smooth true if the edge runs through it without a corner
  * @param reach how far the body reaches to each side there, where that is said
  */
-public record Vertex(Formula x, Formula z, String pin, boolean smooth, Optional<Reach> reach) {
+public record Vertex(
+    Formula x, Formula z, String pin, boolean smooth, Optional<HalfBreadths> reach) {
 
   /** A vertex that does not say how broad the body is. */
   public Vertex(Formula x, Formula z, String pin, boolean smooth) {
@@ -41,7 +42,7 @@ public record Vertex(Formula x, Formula z, String pin, boolean smooth, Optional<
   }
 
   /** Returns the same with another reach. */
-  public Vertex reaching(Optional<Reach> now) {
+  public Vertex reaching(Optional<HalfBreadths> now) {
     return new Vertex(x, z, pin, smooth, now);
   }
 }

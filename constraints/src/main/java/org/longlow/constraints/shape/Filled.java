@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Point;
-import org.longlow.constraints.layout.Body;
+import org.longlow.constraints.layout.FurtherBody;
 import org.longlow.constraints.layout.Material;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.PartBase;
@@ -37,16 +37,16 @@ final class Filled {
     if (flat.bodies().isEmpty() && flat.breadth().isEven(flat.outline())) {
       return filled(flat, outline, Spreads.of(flat.base(), places), places);
     }
-    List<Body> bodies = new ArrayList<>();
+    List<FurtherBody> bodies = new ArrayList<>();
     flat.base()
         .spread()
-        .ifPresent(s -> bodies.add(new Body("", flat.outline(), s, flat.breadth())));
+        .ifPresent(s -> bodies.add(new FurtherBody("", flat.outline(), s, flat.breadth())));
     bodies.addAll(flat.bodies());
     List<Prism> prisms = new ArrayList<>();
     double volume = 0;
     PointMm first = PointMm.ORIGIN;
     double firstY = 0;
-    for (Body body : bodies) {
+    for (FurtherBody body : bodies) {
       Shaped shaped = body(flat, body, places);
       prisms.addAll(shaped.prisms());
       volume += shaped.volumeMm3();
@@ -61,7 +61,7 @@ final class Filled {
     return new PartShape(flat, outline, prisms, mass(flat, volume, places), centre, centreY);
   }
 
-  private static Shaped body(Part.Flat flat, Body body, Places places) {
+  private static Shaped body(Part.Flat flat, FurtherBody body, Places places) {
     if (!body.breadth().isEven(body.outline())) {
       return Shaped.solid(flat.frame(), body.outline(), body.spread(), body.breadth(), places);
     }

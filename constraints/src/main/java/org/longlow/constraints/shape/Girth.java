@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.longlow.constraints.layout.Breadth;
+import org.longlow.constraints.layout.HalfBreadths;
 import org.longlow.constraints.layout.Outline;
-import org.longlow.constraints.layout.Reach;
 import org.longlow.constraints.layout.Vertex;
 import org.longlow.rider.geom.PointMm;
 
@@ -36,7 +36,7 @@ record Girth(double x, double z, double from, double to) {
     double[] from = new double[n];
     double[] to = new double[n];
     for (int i = 0; i < n; i++) {
-      Optional<Reach> said =
+      Optional<HalfBreadths> said =
           Optional.of(outline.vertices().get(outline.written(i))).flatMap(Vertex::reach);
       Interval there = said.map(r -> interval(r, places)).orElse(even);
       from[i] = there.from();
@@ -62,7 +62,7 @@ record Girth(double x, double z, double from, double to) {
     return thinned(fine, fixed, outline.closed());
   }
 
-  private static Interval interval(Reach reach, Places places) {
+  private static Interval interval(HalfBreadths reach, Places places) {
     double left = places.value(reach.leftOrRight());
     double right = places.value(reach.rightOrLeft());
     return new Interval(Math.min(-right, left), Math.max(-right, left));

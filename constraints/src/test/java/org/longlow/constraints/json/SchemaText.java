@@ -17,8 +17,8 @@ import org.longlow.constraints.document.Type;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.Unit;
+import org.longlow.constraints.layout.HalfBreadths;
 import org.longlow.constraints.layout.Layout;
-import org.longlow.constraints.layout.Reach;
 
 /** Writes the published schema (JSON Schema, draft 2020-12) from the description. */
 final class SchemaText implements Type.Cases<Void, ObjectNode> {
@@ -311,7 +311,7 @@ final class SchemaText implements Type.Cases<Void, ObjectNode> {
     return shared(name, () -> vertex(type.mayBeSmooth(), type.reach()));
   }
 
-  private ObjectNode vertex(boolean mayBeSmooth, Optional<Kind<Reach>> reach) {
+  private ObjectNode vertex(boolean mayBeSmooth, Optional<Kind<HalfBreadths>> reach) {
     ObjectNode vertex =
         node()
             .put(

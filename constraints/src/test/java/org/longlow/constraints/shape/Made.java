@@ -6,13 +6,13 @@ import java.util.Map;
 import java.util.Optional;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.Unit;
-import org.longlow.constraints.layout.Body;
 import org.longlow.constraints.layout.Breadth;
+import org.longlow.constraints.layout.FurtherBody;
+import org.longlow.constraints.layout.HalfBreadths;
 import org.longlow.constraints.layout.LocalAxes;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.PartBase;
 import org.longlow.constraints.layout.Profile;
-import org.longlow.constraints.layout.Reach;
 import org.longlow.constraints.layout.ShellPart;
 import org.longlow.constraints.layout.SolidPart;
 import org.longlow.constraints.layout.Spread;
@@ -55,7 +55,8 @@ public final class Made {
               mm(xzlr[i + 1]),
               null,
               false,
-              Optional.of(new Reach(Optional.of(mm(xzlr[i + 2])), Optional.of(mm(xzlr[i + 3]))))));
+              Optional.of(
+                  new HalfBreadths(Optional.of(mm(xzlr[i + 2])), Optional.of(mm(xzlr[i + 3]))))));
     }
     return new Outline.Drawn(vertices, true);
   }
@@ -66,7 +67,10 @@ public final class Made {
     for (int i = 0; i < xb.length; i += 2) {
       stations.add(
           new Station(
-              "", mm(xb[i]), new Reach(Optional.of(mm(xb[i + 1])), Optional.empty()), smooth));
+              "",
+              mm(xb[i]),
+              new HalfBreadths(Optional.of(mm(xb[i + 1])), Optional.empty()),
+              smooth));
     }
     return stations;
   }
@@ -85,7 +89,8 @@ public final class Made {
   }
 
   /** A solid at {@link #PLACES}, of aluminium right through. */
-  public static PartShape solid(Outline outline, Spread spread, Breadth breadth, Body... bodies) {
+  public static PartShape solid(
+      Outline outline, Spread spread, Breadth breadth, FurtherBody... bodies) {
     return Shapes.of(
         new SolidPart(
             base(spread, "aluminium"),

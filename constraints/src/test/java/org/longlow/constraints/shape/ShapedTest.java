@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.formula.Formula;
-import org.longlow.constraints.layout.Body;
 import org.longlow.constraints.layout.Breadth;
+import org.longlow.constraints.layout.FurtherBody;
 import org.longlow.constraints.layout.Hole;
 import org.longlow.constraints.layout.Material;
 import org.longlow.constraints.layout.Outline;
@@ -247,8 +247,8 @@ class ShapedTest {
 
   @Test
   void furtherBodiesAndPairsCountWhole() {
-    Body head =
-        new Body(
+    FurtherBody head =
+        new FurtherBody(
             "head",
             Made.outline(20, 100, 80, 100, 80, 160, 20, 160),
             Made.spread(200, -60, true),

@@ -3,11 +3,11 @@ package org.longlow.sketcher.edit;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import org.longlow.constraints.layout.Body;
 import org.longlow.constraints.layout.Breadth;
+import org.longlow.constraints.layout.FurtherBody;
+import org.longlow.constraints.layout.HalfBreadths;
 import org.longlow.constraints.layout.Hole;
 import org.longlow.constraints.layout.Outline;
-import org.longlow.constraints.layout.Reach;
 import org.longlow.constraints.layout.Spread;
 import org.longlow.constraints.layout.Station;
 import org.longlow.constraints.layout.Vertex;
@@ -58,9 +58,9 @@ record RoundAbout(boolean along) {
     return stations;
   }
 
-  Body body(Body body) {
+  FurtherBody body(FurtherBody body) {
     Spread spread = body.spread();
-    return new Body(
+    return new FurtherBody(
         body.name(),
         outline(body.outline()),
         new Spread(spread.right(), spread.left(), spread.both()),
@@ -68,7 +68,7 @@ record RoundAbout(boolean along) {
   }
 
   /** Left becomes right. */
-  private static Reach reach(Reach reach) {
-    return new Reach(reach.right(), reach.left());
+  private static HalfBreadths reach(HalfBreadths reach) {
+    return new HalfBreadths(reach.right(), reach.left());
   }
 }

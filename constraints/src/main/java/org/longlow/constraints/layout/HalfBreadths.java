@@ -10,7 +10,7 @@ import org.longlow.constraints.formula.Formula;
  * @param left reach to the left
  * @param right reach to the right
  */
-public record Reach(Optional<Formula> left, Optional<Formula> right) {
+public record HalfBreadths(Optional<Formula> left, Optional<Formula> right) {
 
   /** Returns whether nothing is said of either side. */
   public boolean isEmpty() {

@@ -8,4 +8,4 @@ package org.longlow.constraints.layout;
  * @param spread how far it reaches to each side
  * @param breadth how that varies
  */
-public record Body(String name, Outline outline, Spread spread, Breadth breadth) {}
+public record FurtherBody(String name, Outline outline, Spread spread, Breadth breadth) {}
