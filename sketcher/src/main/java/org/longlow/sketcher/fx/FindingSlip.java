@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import javafx.application.Platform;
+import javafx.geometry.Bounds;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
@@ -38,6 +40,9 @@ final class FindingSlip extends VBox {
   private boolean filling;
   private long filledAt;
 
+  /** What was opened out, as it was told last. */
+  private Optional<Finding> opened = Optional.empty();
+
   FindingSlip(Desk desk) {
     this.desk = desk;
     mend = new MendPane(desk);
@@ -56,6 +61,8 @@ final class FindingSlip extends VBox {
                 desk.chooseFinding(is.id());
               }
             });
+    list.getSelectionModel().selectedItemProperty().addListener((o, was, is) -> keepHead());
+    list.heightProperty().addListener((o, was, is) -> keepHead());
     VBox.setVgrow(list, Priority.ALWAYS);
     Label caution =
         Bits.wrapped(
@@ -92,10 +99,37 @@ final class FindingSlip extends VBox {
         list.getSelectionModel().clearSelection();
       } else {
         list.getSelectionModel().select(picked);
-        list.scrollTo(picked);
+        if (live || !isMended(now.get(picked))) {
+          list.scrollTo(picked);
+        }
       }
       filling = false;
     }
+    opened = picked < 0 ? Optional.empty() : Optional.of(now.get(picked));
+  }
+
+  /** What is mended goes down the list alone: what fails next is what is wanted now. */
+  private boolean isMended(Finding now) {
+    return now.verdict() != Verdict.FAIL
+        && opened.filter(f -> f.id().equals(now.id()) && f.verdict() == Verdict.FAIL).isPresent();
+  }
+
+  /** A row grows as it opens, and the list gives way to offers: the row's first line stays seen. */
+  private void keepHead() {
+    Platform.runLater(
+        () -> {
+          list.applyCss();
+          list.layout();
+          Finding picked = list.getSelectionModel().getSelectedItem();
+          for (Node node : list.lookupAll(".finding")) {
+            if (node instanceof Cell cell && picked != null && cell.getItem() == picked) {
+              Bounds at = list.sceneToLocal(cell.localToScene(cell.getLayoutBounds()));
+              if (at.getMinY() < 0 && at.getMaxY() > 0) {
+                list.scrollTo(cell.getIndex());
+              }
+            }
+          }
+        });
   }
 
   /** Letters have another size now, and signs with them. */
