@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javafx.application.Platform;
-import javafx.geometry.Bounds;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
@@ -24,12 +23,16 @@ import org.longlow.constraints.check.finding.WorstFirst;
 import org.longlow.rider.words.Units;
 import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
+import org.longlow.sketcher.desk.FindingInSight;
 
 /** The slip of findings beside the card, worst first; the one picked is opened out. */
 final class FindingSlip extends VBox {
 
   /** While something moves the slip is rewritten no oftener; nobody reads faster. */
   private static final long LIVE_PAUSE_NS = 80_000_000;
+
+  /** So much of a row is its first lines, px. */
+  private static final double HEAD_PX = 48;
 
   private final Desk desk;
   private final Label count = Bits.label("");
@@ -40,8 +43,13 @@ final class FindingSlip extends VBox {
   private boolean filling;
   private long filledAt;
 
-  /** What was opened out, as it was told last. */
-  private Optional<Finding> opened = Optional.empty();
+  private final FindingInSight sight = new FindingInSight();
+
+  /** Index of the finding whose first line is kept in sight; -1 for none. */
+  private int seen = -1;
+
+  /** Whether an offer is shown, or was until the answer that comes next. */
+  private boolean trying;
 
   FindingSlip(Desk desk) {
     this.desk = desk;
@@ -61,8 +69,7 @@ final class FindingSlip extends VBox {
                 desk.chooseFinding(is.id());
               }
             });
-    list.getSelectionModel().selectedItemProperty().addListener((o, was, is) -> keepHead());
-    list.heightProperty().addListener((o, was, is) -> keepHead());
+    list.heightProperty().addListener((o, was, is) -> keepSeen());
     VBox.setVgrow(list, Priority.ALWAYS);
     Label caution =
         Bits.wrapped(
@@ -74,11 +81,12 @@ final class FindingSlip extends VBox {
 
   private void refresh() {
     mend.refresh(picked());
-    if (desk.mending().tried().isPresent()) {
+    boolean live = desk.shown().map(BoardState::live).orElse(false);
+    trying = desk.mending().tried().isPresent() || trying && live;
+    if (trying) {
       return; // what is tried is seen on the card; the list stays under the pointer
     }
     List<Finding> now = desk.shown().map(BoardState::findings).orElse(List.of());
-    boolean live = desk.shown().map(BoardState::live).orElse(false);
     if (live && System.nanoTime() - filledAt < LIVE_PAUSE_NS) {
       return;
     }
@@ -93,43 +101,53 @@ final class FindingSlip extends VBox {
       filling = false;
       count.setText(summary(now));
     }
-    if (list.getSelectionModel().getSelectedIndex() != picked) {
+    boolean other = list.getSelectionModel().getSelectedIndex() != picked;
+    if (other) {
       filling = true;
       if (picked < 0) {
         list.getSelectionModel().clearSelection();
       } else {
         list.getSelectionModel().select(picked);
-        if (live || !isMended(now.get(picked))) {
-          list.scrollTo(picked);
-        }
       }
       filling = false;
     }
-    opened = picked < 0 ? Optional.empty() : Optional.of(now.get(picked));
+    int wanted = sight.index(now, desk.finding(), live);
+    if (other || wanted != seen) {
+      seen = wanted;
+      keepSeen();
+    }
   }
 
-  /** What is mended goes down the list alone: what fails next is what is wanted now. */
-  private boolean isMended(Finding now) {
-    return now.verdict() != Verdict.FAIL
-        && opened.filter(f -> f.id().equals(now.id()) && f.verdict() == Verdict.FAIL).isPresent();
-  }
-
-  /** A row grows as it opens, and the list gives way to offers: the row's first line stays seen. */
-  private void keepHead() {
+  /**
+   * A row grows as it opens, and the list gives way to offers: the first line of the finding that
+   * is read stays seen, and Down goes on from there.
+   */
+  private void keepSeen() {
     Platform.runLater(
         () -> {
+          if (seen < 0 || seen >= list.getItems().size()) {
+            return;
+          }
           list.applyCss();
           list.layout();
-          Finding picked = list.getSelectionModel().getSelectedItem();
-          for (Node node : list.lookupAll(".finding")) {
-            if (node instanceof Cell cell && picked != null && cell.getItem() == picked) {
-              Bounds at = list.sceneToLocal(cell.localToScene(cell.getLayoutBounds()));
-              if (at.getMinY() < 0 && at.getMaxY() > 0) {
-                list.scrollTo(cell.getIndex());
-              }
-            }
+          if (!isHeadSeen(seen)) {
+            list.scrollTo(seen);
+          }
+          if (seen != list.getSelectionModel().getSelectedIndex()) {
+            list.getFocusModel().focus(seen);
           }
         });
+  }
+
+  private boolean isHeadSeen(int index) {
+    for (Node node : list.lookupAll(".finding")) {
+      if (node instanceof Cell cell && cell.getIndex() == index && cell.getItem() != null) {
+        double top = list.sceneToLocal(cell.localToScene(0, 0)).getY();
+        double least = Math.min(cell.getHeight(), HEAD_PX * TextSize.of(this));
+        return top >= -0.5 && top + least <= list.getHeight();
+      }
+    }
+    return false;
   }
 
   /** Letters have another size now, and signs with them. */

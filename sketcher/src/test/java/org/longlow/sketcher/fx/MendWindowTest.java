@@ -142,28 +142,36 @@ class MendWindowTest extends Walk {
     return list.sceneToLocal(row.localToScene(0, 0)).getY();
   }
 
+  private boolean isHeadSeen(ListCell<?> row) {
+    return Hands.onFx(() -> top(row) > -1 && top(row) + 20 < list().getHeight());
+  }
+
+  /** The row of what is opened out. */
+  private ListCell<?> opened() {
+    return rows().stream().filter(ListCell::isSelected).findFirst().orElseThrow();
+  }
+
   @Test
   void aRowThatIsOpenedKeepsItsFirstLineInSight() {
     for (int i = 0; i < 3; i++) {
-      ListCell<?> row = rows().get(i);
-      Object finding = row.getItem();
-      Point2D head = Hands.onFx(() -> row.localToScreen(40, Math.max(4, 8 - top(row))));
-      hands.clickAt(head);
+      ListCell<?> low = rows().stream().filter(this::isHeadSeen).reduce((a, b) -> b).orElseThrow();
+      Object finding = low.getItem();
+      hands.clickAt(Hands.onFx(() -> low.localToScreen(40, 8)));
       hands.settle();
-      ListCell<?> opened =
-          rows().stream().filter(c -> c.getItem() == finding).findFirst().orElseThrow();
-      assertThat(opened.isSelected()).isTrue();
-      assertThat(Hands.onFx(() -> top(opened))).as("row %d", i).isGreaterThan(-1);
+      assertThat(opened().getItem()).isSameAs(finding);
+      assertThat(isHeadSeen(opened())).as("row %d", opened().getIndex()).isTrue();
     }
+    hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT2).press(KeyCode.M);
+    offers();
+    assertThat(isHeadSeen(opened())).as("above the offers").isTrue();
   }
 
   @Test
   void whatIsMendedGoesDownTheListAlone() {
     hands.click("mend");
     assertThat(offers()).isNotEmpty();
-    ListCell<?> opened = rows().stream().filter(ListCell::isSelected).findFirst().orElseThrow();
-    assertThat(Hands.onFx(() -> top(opened))).as("offers take room").isGreaterThan(-1);
-    int before = opened.getIndex();
+    assertThat(isHeadSeen(opened())).as("offers take room").isTrue();
+    int before = opened().getIndex();
     hands.click("offer-0");
     hands.settle();
     assertThat(fails(hands.shown())).isFalse();
