@@ -10,6 +10,7 @@ import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Outline;
+import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Vertex;
 import org.longlow.constraints.words.Counted;
 
@@ -172,7 +173,7 @@ public record Form(String name, String help, List<Row> rows) {
                   words(f.key()),
                   f.help(),
                   f.of(owner),
-                  Usual.of(f),
+                  owner instanceof Part part ? Lacking.usual(part, f) : Usual.of(f),
                   !f.required(),
                   false));
     }
