@@ -66,7 +66,8 @@ final class Window extends StackPane {
     BenchPane bench = new BenchPane(desk);
     bench.lay(new PhotoTools(desk, board, hands));
     card = new Card(desk, board, bench, new FindingSlip(desk));
-    outlines = new OutlineTools(desk, board, hands, card::setAside);
+    KindPane kinds = new KindPane(board, this::over);
+    outlines = new OutlineTools(desk, board, hands, card::setAside, kinds);
     bench.lay(outlines);
     measures = new MeasureTools(desk, board, hands, card::setAside);
     cushions = new CushionBench(desk, card);
@@ -80,7 +81,7 @@ final class Window extends StackPane {
     tracePane = new TracePane(desk, board, this::trace, () -> over(null), this::save);
     adds = new Adds(desk, board, () -> hands, () -> over(null), card::setAside);
     gallery = new GalleryPane(desk, adds);
-    slips = List.of(paper, keysPane, findPane, tracePane, gallery);
+    slips = List.of(paper, keysPane, findPane, tracePane, gallery, kinds);
     top =
         new TopStrip(
             desk,
