@@ -16,7 +16,7 @@ final class Fitting {
   /** The machine is at least this share of what it could be without words and figures round it. */
   private static final double LEAST_SHARE = 0.75;
 
-  /** It gives up so much of its size at most for a ticket to lie beside it. */
+  /** It keeps so much of its size, words too, where a ticket is to lie beside it. */
   private static final double BESIDE_SHARE = 0.85;
 
   /** However far the card is pushed, so much of the machine stays, px. */
@@ -32,17 +32,20 @@ final class Fitting {
    * @param seen where it is seen, px
    * @param margin left free round machine and people, px; words may run into it
    * @param letters how much larger than usual letters are
+   * @param ticket whether a ticket may lie in that room
    */
-  static ViewFrame of(Drawing drawing, Spots.Box seen, double margin, double letters) {
+  static ViewFrame of(
+      Drawing drawing, Spots.Box seen, double margin, double letters, boolean ticket) {
     Envelope box = roomy(machine(drawing, true), machine(drawing, false), seen, margin);
-    double least = LEAST_SHARE * fitted(machine(drawing, false), seen, margin).pxPerMm();
+    double bare = fitted(machine(drawing, false), seen, margin).pxPerMm();
+    double least = LEAST_SHARE * bare;
     Spots.Box room = forWords(drawing, box, seen, margin, letters, least);
     ViewFrame frame = fitted(box, room, margin);
     double wide = TicketSize.leastWidePx(letters);
     Spots.Box narrower =
         new Spots.Box(room.x(), room.y(), Math.max(1, room.width() - wide), room.height());
     double beside = fitted(box, narrower, margin).pxPerMm();
-    if (beside >= BESIDE_SHARE * frame.pxPerMm() && beside >= least) {
+    if (ticket && beside >= BESIDE_SHARE * bare) {
       frame = fitted(box, narrower, margin);
       frame = frame.panned(room.x() + margin - frame.screenX(box.getMinX()), 0);
       double first =
@@ -53,7 +56,8 @@ final class Fitting {
       return frame.panned(Math.max(0, seen.x() + NAME_EDGE_PX - first), 0);
     }
     double over = room.bottom() - margin - frame.screenY(box.getMinY());
-    return 2 * over >= TicketSize.leastHighPx(letters) ? frame.panned(0, over) : frame;
+    boolean below = ticket && 2 * over >= TicketSize.leastHighPx(letters);
+    return below ? frame.panned(0, over) : frame;
   }
 
   /**

@@ -31,7 +31,7 @@ class FittingTest {
   }
 
   private static ViewFrame fitted(double wide, double high, double letters, Mark... names) {
-    return Fitting.of(drawing(names), new Spots.Box(0, 0, wide, high), MARGIN, letters);
+    return Fitting.of(drawing(names), new Spots.Box(0, 0, wide, high), MARGIN, letters, true);
   }
 
   @Test
@@ -96,6 +96,34 @@ class FittingTest {
         .isCloseTo(0.45, within(1e-9));
     ViewFrame large = fitted(whole + ticket - 300, 500 + 2 * MARGIN, 1);
     assertThat(large.pxPerMm()).isCloseTo(0.5 - Math.max(0, (300 - ticket) / 2000), within(1e-9));
+  }
+
+  /** Names at both ends and a ticket together cost no more of its size than the ticket may. */
+  @Test
+  void namesAndTicketTogetherDoNotMakeItSmall() {
+    Mark left = new Mark.Words("part:frame", "luggage", -60, 500, 2.5, 0, Anchor.END, Tone.INK);
+    Mark right =
+        new Mark.Words("part:frame", "headlamp", 2060, 500, 2.5, 0, Anchor.START, Tone.INK);
+    for (double wide = 700; wide < 2000; wide += 20) {
+      ViewFrame bare = fitted(wide, 560, 1);
+      double alone = Math.min((wide - 2 * MARGIN) / 2000, (560 - 2 * MARGIN) / 1000);
+      ViewFrame named = fitted(wide, 560, 1, left, right);
+      boolean beside = wide - named.screenX(2000) > TicketSize.leastWidePx(1);
+      assertThat(bare.pxPerMm()).as("%s px", wide).isGreaterThanOrEqualTo(0.85 * alone - 1e-9);
+      if (beside) {
+        assertThat(named.pxPerMm()).as("%s px", wide).isGreaterThanOrEqualTo(0.85 * alone - 1e-9);
+      }
+    }
+  }
+
+  @Test
+  void whereTheTicketLiesElsewhereTheMachineHasTheCard() {
+    Spots.Box card = new Spots.Box(0, 0, 1300, 560);
+    ViewFrame with = Fitting.of(drawing(), card, MARGIN, 1, true);
+    ViewFrame without = Fitting.of(drawing(), card, MARGIN, 1, false);
+    assertThat(with.pxPerMm()).isLessThan(0.48);
+    assertThat(without.pxPerMm()).isCloseTo((560 - 2 * MARGIN) / 1000, within(1e-9));
+    assertThat(without.screenX(1000)).as("in the middle").isCloseTo(650, within(1e-9));
   }
 
   @Test
