@@ -53,7 +53,7 @@ class StepMeasuresTest {
       for (int k = 1; k <= 2 * STEPS_MM; k++) {
         int off = k <= STEPS_MM ? k : 2 * STEPS_MM - k;
         Formula is = Formula.of(value + off, Unit.MM);
-        Placed placed = Placer.place(layout.withMeasure(e.getKey(), measure.withIs(is)));
+        Placed placed = Placer.solve(layout.withMeasure(e.getKey(), measure.withIs(is)));
         assertThat(placed.holds()).as("%s + %d mm", e.getKey(), off).isTrue();
         Map<String, PointMm> now = placed.places().pins();
         assertThat(farthest(now, before)).as("%s + %d mm", e.getKey(), off).isLessThan(leap);

@@ -1,5 +1,7 @@
 package org.longlow.sketcher;
 
+import static com.tngtech.archunit.core.domain.JavaCall.Predicates.target;
+import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.name;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
@@ -21,6 +23,15 @@ class ArchitectureTest {
           .dependOnClassesThat()
           .resideInAnyPackage("javafx..", "com.sun.javafx..")
           .because("commands, the solver and the pictures run on machines without a display");
+
+  @ArchTest
+  static final ArchRule nodes_have_names_but_no_ids =
+      noClasses()
+          .that()
+          .resideInAPackage("..sketcher.fx..")
+          .should()
+          .callMethodWhere(target(name("setId")))
+          .because("styles are matched anew for each id; Called tells one node from another");
 
   @ArchTest
   static final ArchRule only_json_knows_jackson =

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.concurrent.ForkJoinTask;
 import java.util.function.Supplier;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
@@ -83,23 +84,36 @@ public final class Checks {
       List<Standing> standings,
       Progress progress) {
     Layout layout = placed.layout();
+    GapRules rules = new GapRules(layout, placed.places());
+    JointFindings joints = new JointFindings(layout, rules, wheels, shapes, standings);
+    // a third of all the work, and nobody else asks for what it keeps: on a core of its own
+    ForkJoinTask<List<Finding>> lock =
+        ForkJoinTask.adapt(
+                () ->
+                    new LockFindings(
+                            layout,
+                            rules,
+                            joints,
+                            PersonBody.of(sittings),
+                            wheels,
+                            shapes,
+                            standings)
+                        .all())
+            .fork();
     List<Finding> findings = new ArrayList<>(SolveFindings.of(placed));
     findings.addAll(CrewFindings.of(layout));
     for (Sitting sitting : sittings) {
       findings.addAll(ofPerson(layout, sitting, standings, placed.places()));
     }
-    GapRules rules = new GapRules(layout, placed.places());
     GapFindings gaps = new GapFindings(layout, rules, shapes);
     findings.addAll(gaps.of(standings, progress));
-    JointFindings joints = new JointFindings(layout, rules, wheels, shapes, standings);
     findings.addAll(joints.all(gaps));
     findings.addAll(TwinFindings.of(shapes));
     List<PersonBody> people = PersonBody.of(sittings);
     findings.addAll(new PersonGaps(layout, rules, gaps, people, standings).all(progress));
     findings.addAll(
-        new SectionFindings(layout, rules, gaps, joints, placed.places(), people).all());
-    findings.addAll(
-        new LockFindings(layout, rules, joints, people, wheels, shapes, standings).all());
+        new SectionFindings(layout, rules, gaps, joints, placed.places(), people, true).all());
+    findings.addAll(lock.join());
     findings.addAll(HandFindings.of(wheels, sittings, standings));
     findings.addAll(wheelFaults(wheels));
     findings.addAll(AxleFindings.of(placed));

@@ -66,6 +66,15 @@ public final class LikeChecks {
 
   /** Returns the findings that are made together with one like {@code f}; maybe not that one. */
   public List<Finding> like(Finding f) {
+    return like(f, true);
+  }
+
+  /** Returns the same with the same figures, but maybe without what it takes long to advise. */
+  public List<Finding> figures(Finding f) {
+    return like(f, false);
+  }
+
+  private List<Finding> like(Finding f, boolean advises) {
     List<Finding> findings = new ArrayList<>();
     Layout layout = placed.layout();
     if (f.kind() == LockFindings.LOCK) {
@@ -81,7 +90,7 @@ public final class LikeChecks {
               .filter(s -> f.who().filter(s.occupant()::equals).isPresent())
               .forEach(
                   s -> findings.addAll(Checks.ofPerson(layout, s, standings, placed.places())));
-      case GAPS, OPENING -> gaps(f.group(), findings);
+      case GAPS, OPENING -> gaps(f.group(), findings, advises);
       case LAW ->
           Checks.add(findings, Rulings.LAW, () -> LawFindings.of(layout, sittings, standings));
       case LOADS ->
@@ -129,14 +138,15 @@ public final class LikeChecks {
     }
   }
 
-  private void gaps(FindingGroup group, List<Finding> into) {
+  private void gaps(FindingGroup group, List<Finding> into, boolean advises) {
     Layout layout = placed.layout();
     GapRules rules = new GapRules(layout, placed.places());
     GapFindings gaps = new GapFindings(layout, rules, shapes);
     JointFindings joints = new JointFindings(layout, rules, wheels, shapes, standings);
     List<PersonBody> people = PersonBody.of(sittings);
     if (group == FindingGroup.OPENING) {
-      into.addAll(new SectionFindings(layout, rules, gaps, joints, placed.places(), people).all());
+      into.addAll(
+          new SectionFindings(layout, rules, gaps, joints, placed.places(), people, advises).all());
       return;
     }
     into.addAll(gaps.of(standings, Progress.NONE));

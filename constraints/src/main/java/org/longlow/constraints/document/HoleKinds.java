@@ -15,6 +15,9 @@ final class HoleKinds {
   /** Most holes of one outline. */
   static final int MAX_HOLES = 200;
 
+  /** Judgement: no drill is finer, mm. */
+  private static final double LEAST_MM = 0.1;
+
   private static final Type.Vertices PLACE = new Type.Vertices(false);
 
   static final Type.Choice<Hole> HOLE =
@@ -56,7 +59,7 @@ final class HoleKinds {
   private static Hole.Round round(Source<Hole.Round> s) {
     return new Hole.Round(
         place(s, "at", "the centre", Hole.Round::at, "Its centre."),
-        s.need("diameter", LENGTH.positive(), Hole.Round::diameter, "Its diameter."));
+        s.need("diameter", LENGTH.atLeast(LEAST_MM), Hole.Round::diameter, "Its diameter."));
   }
 
   private static Hole.Slot slot(Source<Hole.Slot> s) {
@@ -64,7 +67,10 @@ final class HoleKinds {
         place(s, "from", "the centre of one end", Hole.Slot::from, "Centre of one round end."),
         place(s, "to", "the centre of the other end", Hole.Slot::to, "Centre of the other end."),
         s.need(
-            "width", LENGTH.positive(), Hole.Slot::width, "Across it: the diameter of its ends."));
+            "width",
+            LENGTH.atLeast(LEAST_MM),
+            Hole.Slot::width,
+            "Across it: the diameter of its ends."));
   }
 
   private static Hole.Cut cut(Source<Hole.Cut> s) {

@@ -35,6 +35,14 @@ final class PartKinds {
   /** Most pins of one tube. */
   private static final int MAX_PATH = 50;
 
+  /** A size of a part. That less is a slip of the unit is judgement, as in all these. */
+  private static final Type.Quantity SIZE = LENGTH.atLeast(1);
+
+  /** How thick a sheet, wall or board is. */
+  private static final Type.Quantity SHEET = LENGTH.atLeast(0.05);
+
+  private static final Type.Quantity WHEEL_RADIUS = LENGTH.atLeast(50);
+
   private static final String ON_EACH_SIDE = ", one on each side.";
 
   /** All of them; a part's {@code kind} decides which fields it has. */
@@ -114,17 +122,17 @@ final class PartKinds {
             "Size designation, such as 120/70 R17; may be absent if radius and width are given."),
         s.may(
             "radius",
-            LENGTH.positive(),
+            WHEEL_RADIUS,
             WheelPart::radius,
             "Measured free radius, instead of the designation's."),
         s.may(
             "width",
-            LENGTH.positive(),
+            SIZE,
             WheelPart::width,
             "Measured section width, instead of the designation's."),
         s.may(
             "crown",
-            LENGTH.positive(),
+            SIZE,
             WheelPart::crown,
             "Measured section (crown) radius, instead of half the width."));
   }
@@ -153,7 +161,7 @@ final class PartKinds {
             FrontPart::pivot,
             "Link pivot; not for a telescopic fork."),
         s.pin("axle", "the axle", FrontPart::axle, "Front axle pin."),
-        s.need("tube", LENGTH.positive(), FrontPart::tube, "Diameter of stanchion, stem or link."),
+        s.need("tube", SIZE, FrontPart::tube, "Diameter of stanchion, stem or link."),
         s.need(
             "y", LENGTH.notNegative(), FrontPart::y, "Distance of each leg from the middle plane."),
         bump(s),
@@ -178,8 +186,7 @@ final class PartKinds {
         PartCommon.wide(s, false),
         s.pin("pivot", "the pivot", SwingarmPart::pivot, "Its pivot pin."),
         s.pin("axle", "the axle", SwingarmPart::axle, "Rear axle pin."),
-        s.need(
-            "depth", LENGTH.positive(), SwingarmPart::depth, "Depth of the arm in the elevation."),
+        s.need("depth", SIZE, SwingarmPart::depth, "Depth of the arm in the elevation."),
         bump(s),
         droop(s),
         rate(s),
@@ -229,13 +236,9 @@ final class PartKinds {
             "two or more pins",
             TubePart::path,
             "Its pins in order, bent at the inner ones."),
-        s.need("diameter", LENGTH.positive(), TubePart::diameter, "Outside diameter."),
-        s.need("wall", LENGTH.positive(), TubePart::wall, "Wall thickness."),
-        s.need(
-            "bendRadius",
-            LENGTH.positive(),
-            TubePart::bendRadius,
-            "Centre-line radius of the bends."),
+        s.need("diameter", SIZE, TubePart::diameter, "Outside diameter."),
+        s.need("wall", SHEET, TubePart::wall, "Wall thickness."),
+        s.need("bendRadius", SIZE, TubePart::bendRadius, "Centre-line radius of the bends."),
         s.need(
             "y",
             LENGTH,
@@ -272,7 +275,7 @@ final class PartKinds {
         type,
         frame(s),
         outline(s),
-        s.need("thickness", LENGTH.positive(), ShellPart::thickness, "Thickness of the sheet."),
+        s.need("thickness", SHEET, ShellPart::thickness, "Thickness of the sheet."),
         s.flag(
             "open",
             ShellPart::open,
@@ -298,7 +301,7 @@ final class PartKinds {
             "The board's face: front end of a pan, upper end of a back or head rest."),
         s.need(
             "board",
-            LENGTH.positive(),
+            SHEET,
             CushionPart::board,
             "Thickness of the board, on the far side from the person."),
         s.need(
@@ -315,13 +318,17 @@ final class PartKinds {
         PartCommon.across(s),
         type,
         s.orSaid("seat", Type.FILLED, Occupant.RIDER, RestPart::seat, "Whose it is."),
-        s.pin("at", "its centre", RestPart::at, board ? "Its rear end." : "Its centre."),
+        s.pin(
+            "at",
+            board ? "its rear end" : "its centre",
+            RestPart::at,
+            board ? "Its rear end." : "Its centre."),
         board
             ? Optional.of(s.pin("to", "its front end", p -> p.to().orElse(""), "Its front end."))
             : Optional.empty(),
         s.need(
             "diameter",
-            LENGTH.positive(),
+            SIZE,
             RestPart::diameter,
             "Diameter of a grip or peg, thickness of a footboard."),
         s.need(
@@ -329,7 +336,7 @@ final class PartKinds {
             LENGTH.notNegative(),
             RestPart::y,
             "Distance of its middle from the middle plane; there is one on each side."),
-        s.need("length", LENGTH.positive(), RestPart::length, "Sideways length."),
+        s.need("length", SIZE, RestPart::length, "Sideways length."),
         s.flag(
             "folds",
             RestPart::folds,
@@ -350,13 +357,9 @@ final class PartKinds {
             LampPart::y,
             "Distance of its centre from the middle plane, 0 mm where absent."),
         s.flag("pair", LampPart::pair, "True if there is one on each side."),
-        s.need("halfWidth", LENGTH.positive(), LampPart::halfWidth, "Half the lit width."),
-        s.need("halfHeight", LENGTH.positive(), LampPart::halfHeight, "Half the lit height."),
-        s.need(
-            "depth",
-            LENGTH.positive(),
-            LampPart::depth,
-            "Length along the machine, behind the lit face."),
+        s.need("halfWidth", SIZE, LampPart::halfWidth, "Half the lit width."),
+        s.need("halfHeight", SIZE, LampPart::halfHeight, "Half the lit height."),
+        s.need("depth", SIZE, LampPart::depth, "Length along the machine, behind the lit face."),
         s.orSaid(
             "colour",
             words(LampPart.Colour.class),
@@ -386,7 +389,7 @@ final class PartKinds {
             "foot", "the foot when parked", StandPart::foot, "Its foot on the ground when parked."),
         s.pin("stowed", "the foot when riding", StandPart::stowed, "Its foot when riding."),
         s.need("y", LENGTH, StandPart::y, "Sideways place of the foot when parked, left positive."),
-        s.need("diameter", LENGTH.positive(), StandPart::diameter, "Diameter of the leg."),
+        s.need("diameter", SIZE, StandPart::diameter, "Diameter of the leg."),
         s.need(
             "lean",
             ANGLE.between(0, 45),

@@ -21,6 +21,12 @@ final class PhotoKinds {
   /** How pale a photo is where nothing is said: lines over it are read and it is still seen. */
   private static final Formula FADE = Formula.of(0.5, Unit.NONE);
 
+  /** Judgement: no photo that is drawn over sees so closely, mm a pixel. */
+  private static final double LEAST_PIXEL_MM = 1e-4;
+
+  /** Likewise the smallest rectangle that a photo is squared up by, mm. */
+  private static final double LEAST_MM = 1;
+
   private static final Type<List<List<Formula>>> CORNERS =
       new Type.ListOf<>(new Type.ListOf<>(NUMBER, 2, 2), 0, 4);
 
@@ -76,7 +82,7 @@ final class PhotoKinds {
         s.may("turn", ANGLE, Photo::turn, "Turn about that corner, anticlockwise."),
         s.may(
             "scale",
-            LENGTH.positive(),
+            LENGTH.atLeast(LEAST_PIXEL_MM),
             Photo::scale,
             "How long one pixel is; belongs to a photo without corners."),
         s.or(
@@ -86,8 +92,13 @@ final class PhotoKinds {
             Photo::corners,
             "Four corners of a rectangle seen at a slant, in pixels: lower left, lower right,"
                 + " upper right, upper left."),
-        s.may("width", LENGTH.positive(), Photo::width, "How wide that rectangle really is."),
-        s.may("height", LENGTH.positive(), Photo::height, "How high that rectangle really is."),
+        s.may(
+            "width", LENGTH.atLeast(LEAST_MM), Photo::width, "How wide that rectangle really is."),
+        s.may(
+            "height",
+            LENGTH.atLeast(LEAST_MM),
+            Photo::height,
+            "How high that rectangle really is."),
         s.or(
             "fade",
             NUMBER.between(0, 1),

@@ -16,13 +16,22 @@ public record Range(double from, double to, boolean open) {
     return new Range(from, to, false);
   }
 
+  /** Returns a range without an upper end. */
+  public static Range atLeast(double from) {
+    return new Range(from, Double.POSITIVE_INFINITY, false);
+  }
+
   public boolean allows(double shown) {
     return (open ? shown > from : shown >= from) && shown <= to;
   }
 
   /** Returns both ends in words with their unit, such as 1200 to 2200 mm. */
   String span(Unit unit) {
-    return span() + (unit == Unit.NONE ? "" : ' ' + unit.symbol());
+    return span() + sign(unit);
+  }
+
+  private static String sign(Unit unit) {
+    return unit == Unit.NONE ? "" : ' ' + unit.symbol();
   }
 
   /** Returns both ends in words, such as 1200 to 2200. */
@@ -36,6 +45,9 @@ public record Range(double from, double to, boolean open) {
     }
     if (equals(NOT_NEGATIVE)) {
       return "must not be negative";
+    }
+    if (to == Double.POSITIVE_INFINITY) {
+      return "must be at least " + number(from) + sign(unit);
     }
     return "must be from " + span(unit);
   }

@@ -27,6 +27,9 @@ final class RelationKinds {
 
   private static final String PINS_HELP = "The pins it speaks of, in order.";
 
+  /** Judgement: no circle, bend or pulley is smaller, mm. */
+  private static final double LEAST_RADIUS_MM = 0.1;
+
   private static final String TIE_HELP = tieHelp();
 
   static final Kind<Tie> TIE = tie(Type.ANY);
@@ -53,7 +56,7 @@ final class RelationKinds {
         s.may("is", is, Tie::is, "The target, for kinds that have one."),
         s.or(
             "radii",
-            new Type.ListOf<>(LENGTH.positive(), 0, MAX_PINS),
+            new Type.ListOf<>(LENGTH.atLeast(LEAST_RADIUS_MM), 0, MAX_PINS),
             List.of(),
             Tie::radii,
             "Radii, for circles, bends and belts."),

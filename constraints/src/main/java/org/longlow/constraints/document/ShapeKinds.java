@@ -37,6 +37,12 @@ final class ShapeKinds {
           Kind.of("traced", "An outline taken from a path of an SVG file.", ShapeKinds::traced)
               .rule(ShapeKinds::named));
 
+  /** Judgement: no foam is thinner, mm. */
+  private static final double LEAST_FOAM_MM = 0.1;
+
+  /** Likewise no file is drawn in finer units, mm. */
+  private static final double LEAST_UNIT_MM = 1e-6;
+
   static final Kind<FoamSpec> FOAM =
       Kind.of(
               "foam",
@@ -104,7 +110,7 @@ final class ShapeKinds {
             "The id of the path; absent takes the first. Curves become chords within 0.1 mm."),
         s.need(
             "scale",
-            LENGTH.positive(),
+            LENGTH.atLeast(LEAST_UNIT_MM),
             Outline.Traced::scale,
             "How long one user unit of the SVG is."),
         List.of(),
@@ -121,7 +127,7 @@ final class ShapeKinds {
   private static FoamSpec foam(Source<FoamSpec> s) {
     return new FoamSpec(
         s.text("name", FoamSpec::name, "For people, such as medium HR."),
-        s.need("thickness", LENGTH.positive(), FoamSpec::thickness, "Free thickness."),
+        s.need("thickness", LENGTH.atLeast(LEAST_FOAM_MM), FoamSpec::thickness, "Free thickness."),
         s.need("density", DENSITY.positive(), FoamSpec::density, "Density of the foam."),
         s.may(
             "ifd25",

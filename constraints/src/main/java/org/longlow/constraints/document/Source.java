@@ -33,7 +33,7 @@ interface Source<T> {
 
   /** A pin that must be there. */
   default String pin(String key, String what, Function<? super T, String> get, String help) {
-    return need(key, Type.ref(Referent.PIN), "the pin of " + what, get, help);
+    return need(key, Type.ref(Referent.PIN), PinWords.PIN_OF + what, get, help);
   }
 
   default <V> Optional<V> may(

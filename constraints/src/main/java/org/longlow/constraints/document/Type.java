@@ -173,6 +173,11 @@ public sealed interface Type<V> {
       return new Quantity(dim, Range.POSITIVE);
     }
 
+    /** What is smaller is a slip of the unit, or no size that anything has; in the unit shown. */
+    public Quantity atLeast(double least) {
+      return new Quantity(dim, Range.atLeast(least));
+    }
+
     public Quantity notNegative() {
       return new Quantity(dim, Range.NOT_NEGATIVE);
     }

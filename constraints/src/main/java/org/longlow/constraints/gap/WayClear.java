@@ -3,6 +3,7 @@ package org.longlow.constraints.gap;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.PriorityQueue;
 import java.util.function.DoubleSupplier;
 import org.longlow.rider.geom.PointMm;
 
@@ -25,6 +26,9 @@ final class WayClear {
 
   /** Most shifts tried. */
   private static final int MOST_TRIALS = 20_000;
+
+  /** Places on a segment are off it by less, mm. */
+  private static final double ROUNDING_MM = 1e-6;
 
   /** Directions in which the way out of everything at once is measured first. */
   private static final int ROUND = 32;
@@ -51,7 +55,7 @@ final class WayClear {
       return search;
     }
     search.outOfAll();
-    search.inside();
+    search.inside(0);
     return search;
   }
 
@@ -69,7 +73,7 @@ final class WayClear {
       search.bestMm = Math.min(search.bestMm, another.getAsDouble());
     }
     if (search.bestMm > enoughMm) {
-      search.inside();
+      search.inside(enoughMm);
     }
     return search.bestMm;
   }
@@ -130,21 +134,29 @@ final class WayClear {
     }
   }
 
-  /** Nearer than the best so far. */
-  private void inside() {
+  /** Nearer than the best so far, unless that is enough. */
+  private void inside(double enoughMm) {
     for (Pair pair : pairs) {
       sums.add(pair.still(), pair.moved(), bestMm);
     }
     feet();
-    crossings();
-  }
-
-  /** A shift on the edge of what is forbidden, its length, and the way from there out of it. */
-  private record Trial(double x, double z, double mm, double outX, double outZ) {
-    Trial(double x, double z, double outX, double outZ) {
-      this(x, z, Math.sqrt(x * x + z * z), outX, outZ);
+    if (bestMm > enoughMm) {
+      crossings();
     }
   }
+
+  /** A shift on the edge of what is forbidden, its length, and the segments it lies on. */
+  private record Trial(double x, double z, double mm, int one, int two, int nth) {
+    Trial(double x, double z, int one, int two, int nth) {
+      this(x, z, Math.sqrt(x * x + z * z), one, two, nth);
+    }
+  }
+
+  private static final Comparator<Trial> NEAREST =
+      Comparator.comparingDouble(Trial::mm)
+          .thenComparingDouble(Trial::x)
+          .thenComparingDouble(Trial::z)
+          .thenComparingInt(Trial::nth);
 
   private void feet() {
     List<Trial> feet = new ArrayList<>();
@@ -157,10 +169,15 @@ final class WayClear {
       double along = -(x0 * ux + z0 * uz) / (length * length);
       double off = (x0 * uz - z0 * ux) / length;
       if (along >= 0 && along <= 1 && off >= 0 && off < bestMm) {
-        feet.add(new Trial(off * uz / length, -off * ux / length, uz / length, -ux / length));
+        feet.add(new Trial(off * uz / length, -off * ux / length, k, k, k));
       }
     }
-    tryInTurn(feet);
+    feet.sort(NEAREST);
+    for (Trial foot : feet) {
+      if (isLast(foot)) {
+        return;
+      }
+    }
   }
 
   private void crossings() {
@@ -173,24 +190,35 @@ final class WayClear {
       }
     }
     near.sort(Comparator.comparingDouble(k -> distance[k]));
-    int most = Math.min(near.size(), MOST_SEGMENTS);
-    List<Trial> trials = new ArrayList<>();
-    for (int i = 0; i < most; i++) {
+    int[] order = near.stream().mapToInt(k -> k).limit(MOST_SEGMENTS).toArray();
+    PriorityQueue<Trial> waiting = new PriorityQueue<>(NEAREST);
+    for (int i = 0; i < order.length; i++) {
+      // no crossing on this segment or on a later one is nearer
+      double least = Math.sqrt(distance[order[i]]) - ROUNDING_MM;
+      while (!waiting.isEmpty() && waiting.peek().mm() < least) {
+        if (isLast(waiting.poll())) {
+          return;
+        }
+      }
       for (int j = 0; j < i; j++) {
-        Trial trial = crossing(near.get(i), near.get(j));
+        Trial trial = crossing(order[i], order[j], i * MOST_SEGMENTS + j);
         if (trial != null) {
-          trials.add(trial);
+          waiting.add(trial);
         }
       }
     }
-    tryInTurn(trials);
+    while (!waiting.isEmpty()) {
+      if (isLast(waiting.poll())) {
+        return;
+      }
+    }
   }
 
   /**
    * Where two segments cross at a corner that sticks into the sum: nearest to no shift only if that
    * lies between the two normals.
    */
-  private Trial crossing(int i, int j) {
+  private Trial crossing(int i, int j, int nth) {
     double px = sums.at(i, 0);
     double pz = sums.at(i, 1);
     double ux = sums.at(i, 2) - px;
@@ -204,8 +232,11 @@ final class WayClear {
       return null;
     }
     double t = ((qx - px) * vz - (qz - pz) * vx) / cross;
+    if (!(t >= 0 && t <= 1)) {
+      return null;
+    }
     double s = ((qx - px) * uz - (qz - pz) * ux) / cross;
-    if (!(t >= 0 && t <= 1 && s >= 0 && s <= 1)) {
+    if (!(s >= 0 && s <= 1)) {
       return null;
     }
     double x = px + t * ux;
@@ -219,30 +250,42 @@ final class WayClear {
     if (l1 < 0 || l2 < 0) {
       return null;
     }
-    double u = Math.hypot(ux, uz);
-    double v = Math.hypot(vx, vz);
-    double ox = uz / u + vz / v;
-    double oz = -ux / u - vx / v;
-    double o = Math.hypot(ox, oz);
-    return o > 0 ? new Trial(x, z, ox / o, oz / o) : null;
+    return new Trial(x, z, i, j, nth);
   }
 
-  private void tryInTurn(List<Trial> list) {
-    list.sort(
-        Comparator.comparingDouble(Trial::mm)
-            .thenComparingDouble(Trial::x)
-            .thenComparingDouble(Trial::z));
-    for (Trial trial : list) {
-      PointMm shift =
-          new PointMm(trial.x() + PAST_MM * trial.outX(), trial.z() + PAST_MM * trial.outZ());
-      if (trial.mm() >= bestMm || trials > MOST_TRIALS) {
-        return;
-      }
-      if (clears(shift)) {
-        best = shift;
-        bestMm = trial.mm();
-        return;
-      }
+  /** Returns whether no trial after this one matters: it clears, or is too long or one too many. */
+  private boolean isLast(Trial trial) {
+    if (trial.mm() >= bestMm || trials > MOST_TRIALS) {
+      return true;
     }
+    PointMm out = out(trial);
+    if (!(out.length() > 0)) {
+      return false; // two segments that run against each other
+    }
+    PointMm shift = new PointMm(trial.x() + PAST_MM * out.x(), trial.z() + PAST_MM * out.z());
+    if (!clears(shift)) {
+      return false;
+    }
+    best = shift;
+    bestMm = trial.mm();
+    return true;
+  }
+
+  /** The way from a trial out of what is forbidden, past all its segments. */
+  private PointMm out(Trial trial) {
+    PointMm out = outwards(trial.one());
+    if (trial.one() == trial.two()) {
+      return out;
+    }
+    PointMm both = out.plus(outwards(trial.two()));
+    double length = Math.hypot(both.x(), both.z());
+    return length > 0 ? new PointMm(both.x() / length, both.z() / length) : PointMm.ORIGIN;
+  }
+
+  private PointMm outwards(int k) {
+    double ux = sums.at(k, 2) - sums.at(k, 0);
+    double uz = sums.at(k, 3) - sums.at(k, 1);
+    double length = Math.hypot(ux, uz);
+    return new PointMm(uz / length, -ux / length);
   }
 }

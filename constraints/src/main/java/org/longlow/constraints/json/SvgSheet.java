@@ -16,6 +16,7 @@ import java.util.regex.Pattern;
 import javax.xml.stream.XMLStreamException;
 import org.apache.batik.parser.ParseException;
 import org.longlow.constraints.disk.NamedFile;
+import org.longlow.constraints.words.Quoted;
 import org.longlow.rider.geom.PointMm;
 
 /**
@@ -40,6 +41,10 @@ public record SvgSheet(List<Outlined> paths, Optional<Double> unitMm, String fau
 
   private static final Pattern LENGTH =
       Pattern.compile("\\s*(\\d*\\.?\\d+(?:[eE][-+]?\\d+)?)\\s*([a-z]*)\\s*");
+
+  /** A minus before anything but noughts. */
+  private static final Pattern BELOW_NOUGHT =
+      Pattern.compile("\\s*-\\s*[\\d.]*[1-9].*", Pattern.DOTALL);
 
   /** More is another shape, not width and height rounded by a drawing program. */
   private static final double MOST_STRETCH = 1.001;
@@ -99,9 +104,40 @@ public record SvgSheet(List<Outlined> paths, Optional<Double> unitMm, String fau
               paths.add(outlined(own, d, to, reached));
               return paths.size() < MOST_PATHS;
             });
+    Optional<String> negative = root == null ? Optional.empty() : negative(root);
+    if (negative.isPresent()) {
+      return fault(negative.get());
+    }
     return paths.isEmpty()
         ? fault("has no path; turn its shapes into paths in the drawing program")
         : new SvgSheet(paths, root == null ? Optional.empty() : unit(root), "");
+  }
+
+  /**
+   * Returns what is wrong with a size below nought (SVG 1.1, 7.2 and 7.7); the other side alone
+   * would give another size than was meant.
+   */
+  private static Optional<String> negative(SvgPaths.Root root) {
+    String[] box = viewBox(root);
+    if (box.length == 4 && (isNegative(box[2]) || isNegative(box[3]))) {
+      return Optional.of(negative("viewBox", root.viewBox(), "whose sizes"));
+    }
+    if (isNegative(root.width())) {
+      return Optional.of(negative("width", root.width(), "which"));
+    }
+    return isNegative(root.height())
+        ? Optional.of(negative("height", root.height(), "which"))
+        : Optional.empty();
+  }
+
+  private static boolean isNegative(String size) {
+    return size != null && BELOW_NOUGHT.matcher(size).matches();
+  }
+
+  private static String negative(String name, String said, String what) {
+    return String.format(
+        "says its %s is %s, %s must not be negative; write how large the sheet really is",
+        name, Quoted.cut(said.strip()), what);
   }
 
   private static Outlined outlined(String id, String d, AffineTransform to, boolean reached) {
@@ -130,7 +166,7 @@ public record SvgSheet(List<Outlined> paths, Optional<Double> unitMm, String fau
   private static Optional<Double> unit(SvgPaths.Root root) {
     Optional<Double> width = lengthMm(root.width());
     Optional<Double> height = lengthMm(root.height());
-    String[] box = root.viewBox() == null ? new String[0] : root.viewBox().strip().split("[\\s,]+");
+    String[] box = viewBox(root);
     if (box.length != 4) {
       return width.isPresent() || height.isPresent() ? Optional.of(PX_MM) : Optional.empty();
     }
@@ -146,6 +182,10 @@ public record SvgSheet(List<Outlined> paths, Optional<Double> unitMm, String fau
       return Optional.empty();
     }
     return Optional.of(fitted.endsWith("slice") ? most : least);
+  }
+
+  private static String[] viewBox(SvgPaths.Root root) {
+    return root.viewBox() == null ? new String[0] : root.viewBox().strip().split("[\\s,]+");
   }
 
   private static Optional<Double> share(Optional<Double> mm, String units) {

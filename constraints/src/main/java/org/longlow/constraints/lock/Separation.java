@@ -104,6 +104,30 @@ final class Separation {
     return Math.sqrt(ahead * ahead + v[1] * v[1]);
   }
 
+  /**
+   * Returns how far the plane come to last keeps the second body from the first while that turns,
+   * mm. A direction that turns stays between where it begins, where it ends, and where the tangents
+   * there meet; how far a body reaches is convex in the direction, so that of these three most is
+   * the bound.
+   */
+  double keptOver(Turned a, Convex b, double middleRad, double halfRad) {
+    double length = Math.sqrt(v[0] * v[0] + v[1] * v[1] + v[2] * v[2]);
+    if (length < LEAST_MM || halfRad >= Math.PI / 4) {
+      return 0;
+    }
+    for (int k = 0; k < 3; k++) {
+      minus[k] = -v[k];
+    }
+    a.turn(middleRad - halfRad);
+    double most = a.reach(minus, 1);
+    a.turn(middleRad + halfRad);
+    most = Math.max(most, a.reach(minus, 1));
+    a.turn(middleRad);
+    most = Math.max(most, a.reach(minus, 1 / Math.cos(halfRad)));
+    b.farthest(v, onB);
+    return -(most + v[0] * onB[0] + v[1] * onB[1] + v[2] * onB[2]) / length;
+  }
+
   /** Puts the point of the second body that was nearest into {@code out}. */
   void onSecond(double[] out) {
     simplex.itsOwn(out);

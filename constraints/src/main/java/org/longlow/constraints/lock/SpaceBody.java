@@ -4,12 +4,13 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.layout.RestPart;
 import org.longlow.constraints.layout.TubePart;
 import org.longlow.constraints.layout.WheelPart;
-import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Prism;
@@ -27,12 +28,10 @@ public final class SpaceBody {
   private final List<Prism> prisms;
   private final PartShape shape;
   private final Places places;
-  private List<Convex> pieces;
-  private List<double[]> middles;
+  private List<Lump> lumps;
   private Boolean symmetrical;
   private Box box;
   private final Map<SteeringAxis, Around> around = new IdentityHashMap<>();
-  private final Map<SteeringAxis, List<Around>> aroundPieces = new IdentityHashMap<>();
 
   private SpaceBody(String name, List<Prism> prisms, PartShape shape, Places places) {
     this.name = name;
@@ -107,11 +106,63 @@ public final class SpaceBody {
     return box;
   }
 
+  /** Returns its convex pieces. */
   List<Convex> pieces() {
-    if (pieces == null) {
-      pieces = shape == null ? blocks() : made();
+    return lumps().stream().flatMap(lump -> lump.pieces().stream()).toList();
+  }
+
+  /** Returns what it is put together of. */
+  List<Lump> lumps() {
+    if (lumps == null) {
+      lumps = isRound() ? List.of(whole()) : blocks();
     }
-    return pieces;
+    return lumps;
+  }
+
+  private boolean isRound() {
+    return shape != null
+        && (shape.part() instanceof WheelPart
+            || shape.part() instanceof TubePart
+            || shape.part() instanceof FrontPart
+            || shape.part() instanceof RestPart rest && rest.to().isEmpty());
+  }
+
+  /** What is round lies in the boxes of its outlines but for less than a millimetre. */
+  private Lump whole() {
+    return new Lump(
+        prisms.stream().map(p -> new Lump.Room(box(p.outline()), p.across())).toList(),
+        true,
+        this::made);
+  }
+
+  private static Coordinate[] box(Geometry outline) {
+    Envelope box = outline.getEnvelopeInternal();
+    return box.isNull()
+        ? new Coordinate[0]
+        : new Coordinate[] {
+          new Coordinate(box.getMinX(), box.getMinY()),
+          new Coordinate(box.getMaxX(), box.getMinY()),
+          new Coordinate(box.getMinX(), box.getMaxY()),
+          new Coordinate(box.getMaxX(), box.getMaxY())
+        };
+  }
+
+  private List<Lump> blocks() {
+    List<Lump> blocks = new ArrayList<>();
+    for (Prism prism : prisms) {
+      blocks.add(
+          new Lump(
+              List.of(new Lump.Room(prism.outline().getCoordinates(), prism.across())),
+              false,
+              () -> blocks(prism)));
+    }
+    return blocks;
+  }
+
+  private static List<Convex> blocks(Prism prism) {
+    return ConvexPieces.of(prism.outline()).stream()
+        .<Convex>map(ring -> new Block(ring, prism.across()))
+        .toList();
   }
 
   private List<Convex> made() {
@@ -128,7 +179,7 @@ public final class SpaceBody {
       }
       return rods;
     }
-    if (shape.part() instanceof RestPart rest && rest.to().isEmpty()) {
+    if (shape.part() instanceof RestPart rest) {
       PointMm at = places.pin(rest.at());
       double radius = places.value(rest.diameter()) / 2;
       return prisms.stream()
@@ -136,17 +187,15 @@ public final class SpaceBody {
           .<Convex>map(i -> Rings.cylinder(at, radius, i.from(), i.to()))
           .toList();
     }
-    if (shape.part() instanceof FrontPart front) {
-      double radius = places.value(front.tube()) / 2;
-      double y = places.value(front.y());
-      List<PointMm> stem = List.of(places.pin(front.top()), places.pin(front.bottom()));
-      List<PointMm> legs = Shapes.legs(front, places);
-      List<Convex> rods = rods(stem, 0, radius, true);
-      rods.addAll(rods(legs, y, radius, true));
-      rods.addAll(rods(legs, -y, radius, true));
-      return rods;
-    }
-    return blocks();
+    FrontPart front = (FrontPart) shape.part();
+    double radius = places.value(front.tube()) / 2;
+    double y = places.value(front.y());
+    List<PointMm> stem = List.of(places.pin(front.top()), places.pin(front.bottom()));
+    List<PointMm> legs = Shapes.legs(front, places);
+    List<Convex> rods = rods(stem, 0, radius, true);
+    rods.addAll(rods(legs, y, radius, true));
+    rods.addAll(rods(legs, -y, radius, true));
+    return rods;
   }
 
   private static List<Convex> rods(List<PointMm> line, double y, double radius, boolean roundEnds) {
@@ -159,16 +208,6 @@ public final class SpaceBody {
     return rods;
   }
 
-  private List<Convex> blocks() {
-    List<Convex> blocks = new ArrayList<>();
-    for (Prism prism : prisms) {
-      for (double[] ring : ConvexPieces.of(prism.outline())) {
-        blocks.add(new Block(ring, prism.across()));
-      }
-    }
-    return blocks;
-  }
-
   /** Returns the room about an axis that it keeps to, or null if it is nowhere. */
   Around around(SteeringAxis axis) {
     return around.computeIfAbsent(axis, this::measured);
@@ -176,77 +215,10 @@ public final class SpaceBody {
 
   private Around measured(SteeringAxis axis) {
     Around all = null;
-    for (Prism prism : prisms) {
-      Envelope box = prism.outline().getEnvelopeInternal();
-      if (!box.isNull()) {
-        Around one = around(axis, box, prism.across());
-        all = all == null ? one : all.with(one);
-      }
+    for (Lump lump : lumps()) {
+      Around one = lump.around(axis);
+      all = all == null || one == null ? one == null ? all : one : all.with(one);
     }
     return all;
-  }
-
-  private static Around around(SteeringAxis axis, Envelope box, Interval across) {
-    double[] from = {Double.POSITIVE_INFINITY, across.from(), Double.POSITIVE_INFINITY};
-    double[] to = {Double.NEGATIVE_INFINITY, across.to(), Double.NEGATIVE_INFINITY};
-    for (int k = 0; k < 4; k++) {
-      double x = (k & 1) == 0 ? box.getMinX() : box.getMaxX();
-      double z = (k & 2) == 0 ? box.getMinY() : box.getMaxY();
-      double ahead = axis.aheadMm(x, z);
-      double along = axis.alongMm(x, z);
-      from[0] = Math.min(from[0], ahead);
-      to[0] = Math.max(to[0], ahead);
-      from[2] = Math.min(from[2], along);
-      to[2] = Math.max(to[2], along);
-    }
-    return Around.box(from, to);
-  }
-
-  /** Returns the rooms about an axis that its pieces keep to, in their order. */
-  List<Around> aroundPieces(SteeringAxis axis) {
-    return aroundPieces.computeIfAbsent(
-        axis, a -> pieces().stream().map(piece -> around(a, piece)).toList());
-  }
-
-  /** Returns the middles of its pieces, in their order. */
-  List<double[]> middles() {
-    if (middles == null) {
-      middles = pieces().stream().map(SpaceBody::middle).toList();
-    }
-    return middles;
-  }
-
-  private static double[] middle(Convex piece) {
-    double[] middle = new double[3];
-    double[] point = new double[3];
-    for (int k = 0; k < 3; k++) {
-      for (int side = -1; side <= 1; side += 2) {
-        double[] way = new double[3];
-        way[k] = side;
-        piece.farthest(way, point);
-        middle[k] += point[k] / 2;
-      }
-    }
-    return middle;
-  }
-
-  private static Around around(SteeringAxis axis, Convex piece) {
-    PointMm up = axis.up();
-    double[][] ways = {{up.z(), 0, -up.x()}, {0, 1, 0}, {up.x(), 0, up.z()}};
-    double[] from = new double[3];
-    double[] to = new double[3];
-    double[] point = new double[3];
-    for (int k = 0; k < 3; k++) {
-      for (int side = -1; side <= 1; side += 2) {
-        double[] way = {side * ways[k][0], side * ways[k][1], side * ways[k][2]};
-        piece.farthest(way, point);
-        double most =
-            k == 0
-                ? axis.aheadMm(point[0], point[2])
-                : k == 1 ? point[1] : axis.alongMm(point[0], point[2]);
-        (side < 0 ? from : to)[k] = most;
-      }
-    }
-    return Around.box(from, to);
   }
 }

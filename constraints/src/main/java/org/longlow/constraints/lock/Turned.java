@@ -8,6 +8,8 @@ final class Turned implements Convex {
   private double cos = 1;
   private double sin;
   private final double[] back = new double[3];
+  private final double[] way = new double[3];
+  private final double[] on = new double[3];
 
   Turned(Convex body, SteeringAxis axis) {
     this.body = body;
@@ -24,6 +26,27 @@ final class Turned implements Convex {
     turn(d[0], d[1], d[2], -sin, back);
     body.farthest(back, out);
     point(out, out);
+  }
+
+  /**
+   * Returns how far the body reaches in a direction whose part square to the axis is so many times
+   * as long, seen from the axis.
+   */
+  double reach(double[] d, double longer) {
+    double upX = axis.up().x();
+    double upZ = axis.up().z();
+    double along = (d[0] * upX + d[2] * upZ) * (1 - longer);
+    way[0] = longer * d[0] + along * upX;
+    way[1] = longer * d[1];
+    way[2] = longer * d[2] + along * upZ;
+    farthest(way, on);
+    double atX = axis.at().x();
+    double atZ = axis.at().z();
+    return way[0] * (on[0] - atX)
+        + way[1] * on[1]
+        + way[2] * (on[2] - atZ)
+        + d[0] * atX
+        + d[2] * atZ;
   }
 
   /** Puts where a point of the body is turned to into {@code out}. */

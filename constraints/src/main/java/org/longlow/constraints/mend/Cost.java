@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.finding.WorstFirst;
+import org.longlow.constraints.words.Said;
 import org.longlow.rider.words.Units;
 
 /**
@@ -62,7 +63,7 @@ public record Cost(Optional<Finding> before, Finding after, Units units) {
 
   /** Returns it in words, such as {@code Bram, sight then fails, short by 12 mm}. */
   public String says() {
-    String subject = after.subject() + " (" + after.kind().word() + ")";
+    String subject = Said.in(after.subject(), after.kind().word());
     if (!fails()) {
       return subject + " then needs care";
     }

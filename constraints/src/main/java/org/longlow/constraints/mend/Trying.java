@@ -48,7 +48,7 @@ final class Trying {
     faults = faults(LayoutFaults.of(base.layout()));
     sat = seated(base.sittings());
     partly =
-        Outcome.among(like(base.placed(), base.sittings()), finding.id())
+        Outcome.among(checks(base.placed(), base.sittings()).like(finding), finding.id())
             .filter(this::isSame)
             .isPresent();
   }
@@ -98,7 +98,9 @@ final class Trying {
       return Outcome.CANNOT_BE;
     }
     List<Sitting> sittings = Seats.of(layout, placed.places());
-    return keepsSeated(sittings) ? Outcome.of(finding, like(placed, sittings)) : Outcome.CANNOT_BE;
+    return keepsSeated(sittings)
+        ? Outcome.of(finding, figures(placed, sittings))
+        : Outcome.CANNOT_BE;
   }
 
   /** What is found about somebody would only vanish with their seat. */
@@ -124,13 +126,16 @@ final class Trying {
     }
   }
 
-  private List<Finding> like(Placed placed, List<Sitting> sittings) {
+  private List<Finding> figures(Placed placed, List<Sitting> sittings) {
+    LikeChecks checks = checks(placed, sittings);
+    return partly ? checks.figures(finding) : checks.all();
+  }
+
+  private static LikeChecks checks(Placed placed, List<Sitting> sittings) {
     Layout layout = placed.layout();
     Map<String, PartShape> shapes = Shapes.of(layout, placed.places());
     Wheels wheels = Wheels.of(layout, placed.places());
     List<Standing> standings = new Stances(wheels, shapes).all(Study.riders(sittings));
-    LikeChecks checks = new LikeChecks(placed, shapes, sittings, wheels, standings);
-    List<Finding> like = partly ? checks.like(finding) : List.of();
-    return partly ? like : checks.all();
+    return new LikeChecks(placed, shapes, sittings, wheels, standings);
   }
 }

@@ -11,12 +11,17 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.FindingGroup;
 import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.stand.Wheels;
 import org.longlow.constraints.study.Study;
 import org.longlow.constraints.study.TestMachine;
 
 /** Findings made a few at a time are those of the whole. */
 class LikeChecksTest {
+
+  private static List<Object> figures(Finding f) {
+    return List.of(f.id(), f.verdict(), f.figures());
+  }
 
   @ParameterizedTest
   @ValueSource(strings = {"tourer", "runabout", "sprung"})
@@ -38,6 +43,13 @@ class LikeChecksTest {
               ? checks.like(f)
               : seen.computeIfAbsent(f.kind(), k -> checks.like(f));
       assertThat(study.findings()).containsAll(like);
+      if (f.group() == FindingGroup.OPENING) {
+        List<Finding> bare = checks.figures(f);
+        assertThat(bare.stream().map(LikeChecksTest::figures))
+            .containsExactlyElementsOf(like.stream().map(LikeChecksTest::figures).toList());
+        // what would clear the way is not sought
+        assertThat(bare.equals(like)).isEqualTo(f.verdict() == Verdict.PASS);
+      }
       if (!like.contains(f)) {
         missed.add(f);
       }

@@ -263,7 +263,7 @@ class EveryFieldTest {
     Unit unit = Unit.of(quantity.dim().get());
     put(values, quantity.dim().get().equals(Dim.MASS) ? "1 mm" : "1 kg", Verdict.MEANING);
     List<Double> outside = new ArrayList<>();
-    for (double value : new double[] {-400, -1, 0, 46, 1199, 2201, 361}) {
+    for (double value : new double[] {-400, -1, 0, 1e-300, 1e-7, 46, 1199, 2201, 361}) {
       if (!quantity.range().allows(value)) {
         outside.add(value);
       }

@@ -58,7 +58,7 @@ class FaultTest {
           "tyre": "110/80-17"           ~ "tyre": "about so big"       ~ $.parts.frontWheel.tyre ~ 120/70 R17
           "end": "rear"                 ~ "end": "front"               ~ $.parts              ~ has 2 wheels with "end": "front"
           "end": "rear"                 ~ "end": "back"                ~ $.parts.rearWheel.end ~ must be one of front, rear
-          "radius": "300 mm"            ~ "radius": "0 mm"             ~ $.parts.rearWheel.radius ~ must be more than 0
+          "radius": "300 mm"            ~ "radius": "0 mm"             ~ $.parts.rearWheel.radius ~ must be at least 50 mm
           "mass": "16 kg", "material"   ~ "mass": "-16 kg", "material" ~ $.parts.rearWheel.mass ~ must be more than 0
           "pivot": "linkPivot",         ~ ``                           ~ $.parts.fork.pivot   ~ is missing
           "pivot": "linkPivot",         ~ "pivot": "linkPivt",         ~ $.parts.fork.pivot   ~ did you mean linkPivot?
@@ -66,7 +66,7 @@ class FaultTest {
           "rate": "14 N/mm"             ~ "rate": "14 kg"              ~ $.parts.fork.rate    ~ needs a spring rate
           "path": ["lowA", "lowB", "lowC"] ~ "path": ["lowA"]          ~ $.parts.lowRail.path ~ has 1 entries, needs at least 2
           "path": ["lowA", "lowB", "lowC"] ~ "path": ["lowA", "lowA", "lowC"] ~ $.parts.lowRail.path[1] ~ same pin as the one before
-          "diameter": "tubeSize"        ~ "diameter": "tubeSize - 2 in" ~ $.parts.lowRail.diameter ~ is -19.05 mm, must be more than 0
+          "diameter": "tubeSize"        ~ "diameter": "tubeSize - 2 in" ~ $.parts.lowRail.diameter ~ is -19.05 mm, must be at least 1 mm
           "diameter": "tubeSize"        ~ "diameter": "3 mm"           ~ $.parts.lowRail.wall ~ is more than half the diameter
           "material": "steel"           ~ "material": "stele"          ~ $.parts.lowRail.material ~ did you mean steel?
           "material": "steel"           ~ "material": "mixed"          ~ $.parts.lowRail.mass ~ material mixed has no density
@@ -77,7 +77,7 @@ class FaultTest {
           ["300 mm", "0 mm"], ["300 mm", "100 mm"], ["0 mm", "100 mm"] ~ ["300 mm"], ["300 mm", "100 mm"] ~ $.parts.silencer.outline.points[1] ~ is no vertex
           "left": "230 mm", "right": "-120 mm" ~ "left": "230 mm", "right": "-230 mm" ~ $.parts.silencer.right ~ leaves no width
           "left": "230 mm", "right": "-120 mm" ~ "left": "230 mm"      ~ $.parts.silencer.right ~ is missing
-          "thickness": "25 mm"          ~ "thickness": "0 mm"          ~ $.parts.pan.layers[0].thickness ~ must be more than 0
+          "thickness": "25 mm"          ~ "thickness": "0 mm"          ~ $.parts.pan.layers[0].thickness ~ must be at least 0.1 mm
           "thickness": "25 mm"          ~ "thicknes": "25 mm"          ~ $.parts.pan.layers[0].thicknes ~ did you mean thickness?
           "layers": [{"thickness": "30 mm", "density": "50 kg/m^3", "ifd25": "180 N", "supportFactor": 2.2}] ~ "layers": [] ~ $.parts.back.layers ~ needs at least 1
           "wallStress": "8 kPa",        ~ ``                           ~ $.parts.pan.layers[1].wallStress ~ closed-cell foam needs it
@@ -94,7 +94,7 @@ class FaultTest {
           "is": "1400 mm", "radii"      ~ "is": "-1400 mm", "radii"    ~ $.ties.belt.is       ~ is -1400 mm, a length must not be negative
           "is": "1400 mm", "radii"      ~ "is": "tubeSize - 1 m", "radii" ~ $.ties.belt.is    ~ must not be negative
           "is": "1400 mm", "radii": ["40 mm", "90 mm"] ~ "is": "1400 mm", "radii": ["40 mm"] ~ $.ties.belt.radii ~ has 1 entries, a belt over these pins needs 2
-          "is": "1400 mm", "radii": ["40 mm", "90 mm"] ~ "is": "1400 mm", "radii": ["40 mm", "0 mm"] ~ $.ties.belt.radii[1] ~ must be more than 0
+          "is": "1400 mm", "radii": ["40 mm", "90 mm"] ~ "is": "1400 mm", "radii": ["40 mm", "0 mm"] ~ $.ties.belt.radii[1] ~ must be at least 0.1 mm
           "edge": 3                     ~ "edge": 4                    ~ $.ties.onEngine.edge ~ has edges 0 to 3
           "part": "engine", "edge"      ~ "part": "engin", "edge"      ~ $.ties.onEngine.part ~ did you mean engine?
           "part": "engine", "edge"      ~ "part": "lowRail", "edge"    ~ $.ties.onEngine.part ~ has no outline
@@ -141,7 +141,8 @@ class FaultTest {
     assertThat(Plank.faults(text))
         .extracting(Fault::line)
         .containsExactly(
-            "$.parts.pan.layers[0].thickness = \"0 mm\": must be more than 0; write another value");
+            "$.parts.pan.layers[0].thickness = \"0 mm\": must be at least 0.1 mm; write another"
+                + " value");
   }
 
   @Test

@@ -38,9 +38,13 @@ class LayoutFaultsTest {
           "wheelbase / (wheelbase - wheelbase)",
           "2000 m");
 
+  /** Of the quantities each field gets one in so many, the next field the next ones. */
+  private static final int STEP = Boolean.getBoolean("longlow.long") ? 1 : 3;
+
   private static final List<String> PINS = List.of("nowhere", "lowA", "");
 
   private final Layout plank = Plank.layout();
+  private int turn;
   private int refused;
   private int accepted;
 
@@ -61,16 +65,17 @@ class LayoutFaultsTest {
       }
     }
     assertThat(seen).hasSize(11);
-    assertThat(refused).isGreaterThan(300);
-    assertThat(accepted).isGreaterThan(100);
+    assertThat(refused).isGreaterThan(300 / STEP);
+    assertThat(accepted).isGreaterThan(100 / STEP);
   }
 
   private <P extends Part> void spoil(Kind<P> kind, P part) {
     for (Field<P, ?> field : kind.fields()) {
       Object old = field.of(part);
       if (old instanceof Formula || old instanceof Optional<?> o && o.isPresent() && isText(o)) {
-        for (String text : QUANTITIES) {
-          Formula formula = Formula.parse(text);
+        turn++;
+        for (int i = turn % STEP; i < QUANTITIES.size(); i += STEP) {
+          Formula formula = Formula.parse(QUANTITIES.get(i));
           Object value = old instanceof Formula ? formula : Optional.of(formula);
           same(plank.withPart(with(kind, part, field, value)));
         }

@@ -77,7 +77,8 @@ class RoundTripTest {
   }
 
   static LongStream seeds() {
-    return LongStream.range(0, 100);
+    int step = Boolean.getBoolean("longlow.long") ? 1 : 4;
+    return LongStream.range(0, 100).filter(seed -> seed % step == 0);
   }
 
   @ParameterizedTest(name = "seed {0}")

@@ -98,7 +98,7 @@ final class SchemaText implements Type.Cases<Void, ObjectNode> {
     }
     for (Field<T, ?> field : kind.fields()) {
       ObjectNode property = field.type().by(this, null);
-      property.put("description", field.help());
+      property.put("description", field.help() + least(field.type()));
       JsonNode usual = usual(field);
       if (usual != null) {
         property.set("default", usual);
@@ -122,6 +122,18 @@ final class SchemaText implements Type.Cases<Void, ObjectNode> {
       object.set("dependentRequired", together);
     }
     return object;
+  }
+
+  /** Says the least that a quantity may be, where the kind knows it. */
+  private static String least(Type<?> type) {
+    Type<?> inner = type instanceof Type.Maybe<?> maybe ? maybe.inner() : type;
+    if (!(inner instanceof Type.Quantity quantity)
+        || quantity.range().from() <= 0
+        || Double.isFinite(quantity.range().to())) {
+      return "";
+    }
+    String words = quantity.range().words(Unit.of(quantity.dim().orElseThrow()));
+    return " It " + words + ".";
   }
 
   /** Returns what absence means, where one plain value says it. */

@@ -34,7 +34,7 @@ class SharedCauseTest {
                     .startsWith("$.measures.thick = \"-3 mm\": does not ")
                     .contains("suit 3 places that use thick: $.parts.rearWheel.radius is -6 mm,")
                     .endsWith(
-                        " must be more than 0; write another value, or let them use another"
+                        " must be at least 50 mm; write another value, or let them use another"
                             + " measure"));
   }
 
@@ -49,8 +49,8 @@ class SharedCauseTest {
   void oneUserAloneIsToldWhereItIs() {
     assertThat(lines("\"thick\": \"-3 mm\",", "thick", "12 mm", "300 mm"))
         .containsExactly(
-            "$.parts.swingarm.depth = \"thick\": is -3 mm, must be more than 0; change the measures"
-                + " it uses");
+            "$.parts.swingarm.depth = \"thick\": is -3 mm, must be at least 1 mm; change the"
+                + " measures it uses");
   }
 
   @Test

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.longlow.constraints.words.Quoted;
 import org.longlow.rider.geom.PointMm;
 
 class SvgSheetTest {
@@ -78,8 +79,10 @@ class SvgSheetTest {
         "height='72pt' viewBox='0 0 5 10' | 2.54",
         "width='6pc' height='1in' viewBox='0 0 10 10' | 2.54",
         "width='200mm' height='100mm' viewBox='0 0 100 100' | 1",
-        "width='200mm' height='100mm' viewBox='0 0 100 100' preserveAspectRatio='xMidYMid meet' | 1",
-        "width='200mm' height='100mm' viewBox='0 0 100 100' preserveAspectRatio='xMinYMin slice' | 2",
+        "width='200mm' height='100mm' viewBox='0 0 100 100' preserveAspectRatio='xMidYMid meet' |"
+            + " 1",
+        "width='200mm' height='100mm' viewBox='0 0 100 100' preserveAspectRatio='xMinYMin slice' |"
+            + " 2",
         "width='200mm' height='100mm' viewBox='0 0 100 100' preserveAspectRatio='none' | ",
         "width='200mm' height='100mm' viewBox='0 0 200 100' preserveAspectRatio='none' | 1",
         "width='960' height='480' viewBox='0 0 960 480' | 0.26458333333333334",
@@ -96,6 +99,39 @@ class SvgSheetTest {
     } else {
       assertThat(sheet.unitMm().orElseThrow()).isCloseTo(unitMm, within(1e-12));
     }
+  }
+
+  /** Its height would tell another size than whoever wrote it meant. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "width='-400mm' height='300mm' viewBox='0 0 400 300' | width | -400mm",
+        "width='400mm' height=' -3e2mm' viewBox='0 0 400 300' | height | -3e2mm",
+        "width='-0.5' | width | -0.5",
+        "width='-.5%' height='300mm' viewBox='0 0 400 300' | width | -.5%",
+        "width='-400mm' height='-300mm' viewBox='0 0 -400 -300' | viewBox | 0 0 -400 -300",
+        "width='400mm' height='300mm' viewBox='0 0 -400 300' | viewBox | 0 0 -400 300",
+        "width='400mm' height='300mm' viewBox='-9 -9 400 -1' | viewBox | -9 -9 400 -1",
+      })
+  void aNegativeSizeIsRefusedInPlainWords(String attributes, String side, String said)
+      throws IOException {
+    SvgSheet sheet = sheet(attributes.strip(), "<path d='M0 0 H9 V9 Z'/>");
+    assertThat(sheet.fault())
+        .contains(side + " is " + Quoted.cut(said.strip()))
+        .contains("must not be negative");
+    assertThat(sheet.unitMm()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"-0mm, 297mm, 1", "210mm, -0, 1"})
+  void noughtIsNoSizeAndNoFault(String width, String height, double unitMm) throws IOException {
+    SvgSheet sheet =
+        sheet(
+            "width='" + width + "' height='" + height + "' viewBox='0 0 210 297'",
+            "<path d='M0 0 H9 V9 Z'/>");
+    assertThat(sheet.fault()).isEmpty();
+    assertThat(sheet.unitMm().orElseThrow()).isCloseTo(unitMm, within(1e-12));
   }
 
   @Test

@@ -93,4 +93,42 @@ class SeparationTest {
     // some only because what lies along the axis is not neared by a turn
     assertThat(byDirection).isGreaterThan(20);
   }
+
+  @ParameterizedTest
+  @ValueSource(longs = {4, 5})
+  void thePlaneComeToLastKeepsNoMoreThanTheNearestTurnAndNearlyAllOfASmallOne(long seed) {
+    Random random = new Random(seed);
+    Separation looked = new Separation();
+    Separation exact = new Separation();
+    int apart = 0;
+    int close = 0;
+    for (int n = 0; n < 400; n++) {
+      double rake = within(random, 0, 0.8);
+      PointMm foot = new PointMm(within(random, -200, 200), within(random, -200, 200));
+      SteeringAxis axis =
+          SteeringAxis.through(
+              foot, foot.plus(new PointMm(-Math.sin(rake), Math.cos(rake)).times(100)));
+      Turned a = new Turned(body(random), axis);
+      Convex b = body(random);
+      double middle = within(random, -1, 1);
+      a.turn(middle);
+      looked.begin(1, 1, 1);
+      double there = looked.mm(a, b, 1e4);
+      if (there == 0) {
+        continue;
+      }
+      apart++;
+      double half = within(random, 0.01, 0.7);
+      double kept = looked.keptOver(a, b, middle, half);
+      for (int k = -20; k <= 20; k++) {
+        a.turn(middle + half * k / 20);
+        exact.begin(1, 1, 1);
+        double mm = exact.mm(a, b, 1e4); // below the distance by no more than the bound
+        assertThat(mm + Separation.BOUND_MM).isGreaterThan(kept);
+      }
+      close += looked.keptOver(a, b, middle, 1e-7) > there - 0.02 ? 1 : 0;
+    }
+    assertThat(apart).isGreaterThan(250);
+    assertThat(close).isGreaterThan(apart * 9 / 10);
+  }
 }

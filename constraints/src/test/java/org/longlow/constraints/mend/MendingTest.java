@@ -3,6 +3,7 @@ package org.longlow.constraints.mend;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,6 +15,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -29,6 +31,19 @@ import org.longlow.constraints.study.TestMachine;
 
 /** Offers that mend a finding, each applied and looked at as a whole. */
 class MendingTest {
+
+  /** What is offered for a finding of a layout, worked out once for all tests here. */
+  private static final Map<List<Object>, List<Offer>> OFFERS = new HashMap<>();
+
+  @BeforeAll
+  static void forget() {
+    OFFERS.clear();
+  }
+
+  private static List<Offer> offers(Study study, String id) {
+    return OFFERS.computeIfAbsent(
+        List.of(study.layout(), id), k -> Mending.of(study, finding(study, id)));
+  }
 
   private static Finding finding(Study study, String id) {
     return study.findings().stream()
@@ -107,11 +122,11 @@ class MendingTest {
   @ParameterizedTest(name = "{1}")
   @MethodSource("spoilt")
   void eachOfferMends(TestMachine machine, String id) {
-    Layout layout = machine.layout();
-    Study before = Study.of(layout);
+    Study before = machine.study();
+    Layout layout = before.layout();
     Finding spoilt = finding(before, id);
     assertThat(spoilt.verdict() == Verdict.FAIL || spoilt.margin() < 0).as(spoilt.text()).isTrue();
-    List<Offer> offers = Mending.of(before, spoilt);
+    List<Offer> offers = offers(before, id);
     assertThat(offers).isNotEmpty().hasSizeLessThanOrEqualTo(5).isSortedAccordingTo(Offer.ORDER);
     for (Offer offer : offers) {
       Layout after = offer.rewrite().on(layout);
@@ -244,7 +259,7 @@ class MendingTest {
    */
   private static void isLeast(IntFunction<TestMachine> at, String id, IntFunction<String> change) {
     Study study = at.apply(0).study();
-    isLeast(at, id, change, Mending.of(study, finding(study, id)));
+    isLeast(at, id, change, offers(study, id));
   }
 
   private static void isLeast(
@@ -355,6 +370,6 @@ class MendingTest {
     }
     assertThat(pieces).isBetween(10, 100);
     assertThat(mending.goOn()).isFalse();
-    assertThat(mending.offers()).isEqualTo(Mending.of(study, finding)).isNotEmpty();
+    assertThat(mending.offers()).isEqualTo(offers(study, finding.id())).isNotEmpty();
   }
 }

@@ -27,6 +27,9 @@ class RandomLayoutTest {
   private static final int BATCHES = 50;
   private static final int PER_BATCH = 29;
 
+  /** So many of each batch are tried, all in a long run. */
+  private static final int TRIED = Boolean.getBoolean("longlow.long") ? PER_BATCH : 9;
+
   /**
    * One in so many contradictions is explained; the search for the smallest set takes most of the
    * time.
@@ -72,7 +75,7 @@ class RandomLayoutTest {
   @ParameterizedTest(name = "batch {0}")
   @MethodSource("batches")
   void rigidFrameworksAreSolvedAndSettled(int batch) {
-    for (int k = 0; k < PER_BATCH; k++) {
+    for (int k = 0; k < TRIED; k++) {
       long seed = 1_000_000L + batch * PER_BATCH + k;
       SplittableRandom random = new SplittableRandom(seed);
       Framework f = framework(random);
@@ -91,7 +94,7 @@ class RandomLayoutTest {
   @ParameterizedTest(name = "batch {0}")
   @MethodSource("batches")
   void barsLeftOutAreFreedoms(int batch) {
-    for (int k = 0; k < PER_BATCH; k++) {
+    for (int k = 0; k < TRIED; k++) {
       long seed = 2_000_000L + batch * PER_BATCH + k;
       SplittableRandom random = new SplittableRandom(seed);
       Framework f = framework(random);
@@ -157,7 +160,7 @@ class RandomLayoutTest {
   @ParameterizedTest(name = "batch {0}")
   @MethodSource("batches")
   void barsTooManyThatFitAreRedundant(int batch) {
-    for (int k = 0; k < PER_BATCH; k++) {
+    for (int k = 0; k < TRIED; k++) {
       long seed = 3_000_000L + batch * PER_BATCH + k;
       SplittableRandom random = new SplittableRandom(seed);
       Framework f = framework(random);
@@ -211,7 +214,7 @@ class RandomLayoutTest {
   @ParameterizedTest(name = "batch {0}")
   @MethodSource("batches")
   void barsTooManyThatDoNotFitAreNamedWithTheirCircuit(int batch) {
-    for (int k = 0; k < PER_BATCH / 6; k++) {
+    for (int k = 0; k < (TRIED + 5) / 6; k++) {
       long seed = 4_000_000L + batch * PER_BATCH + k;
       SplittableRandom random = new SplittableRandom(seed);
       Framework f = framework(random);
@@ -301,7 +304,7 @@ class RandomLayoutTest {
   @ParameterizedTest(name = "batch {0}")
   @MethodSource("batches")
   void trianglesThatCannotCloseAreNamed(int batch) {
-    for (int k = 0; k < PER_BATCH; k++) {
+    for (int k = 0; k < TRIED; k++) {
       long seed = 5_000_000L + batch * PER_BATCH + k;
       SplittableRandom random = new SplittableRandom(seed);
       double size = size(random);
@@ -333,7 +336,7 @@ class RandomLayoutTest {
   @ParameterizedTest(name = "batch {0}")
   @MethodSource("batches")
   void degenerateStartsAreSolvedAllTheSame(int batch) {
-    for (int k = 0; k < PER_BATCH; k++) {
+    for (int k = 0; k < TRIED; k++) {
       long seed = 6_000_000L + batch * PER_BATCH + k;
       SplittableRandom random = new SplittableRandom(seed);
       double size = size(random);
@@ -363,7 +366,7 @@ class RandomLayoutTest {
   @ParameterizedTest(name = "batch {0}")
   @MethodSource("batches")
   void zeroLengthsAndParallelLinesAreSolved(int batch) {
-    for (int k = 0; k < PER_BATCH; k++) {
+    for (int k = 0; k < TRIED; k++) {
       long seed = 7_000_000L + batch * PER_BATCH + k;
       SplittableRandom random = new SplittableRandom(seed);
       double size = size(random);
@@ -398,7 +401,7 @@ class RandomLayoutTest {
   @ParameterizedTest(name = "batch {0}")
   @MethodSource("batches")
   void limitsThatCanHoldDoHoldAndOthersFailByTheLeast(int batch) {
-    for (int k = 0; k < PER_BATCH; k++) {
+    for (int k = 0; k < TRIED; k++) {
       long seed = 8_000_000L + batch * PER_BATCH + k;
       SplittableRandom random = new SplittableRandom(seed);
       double size = size(random);

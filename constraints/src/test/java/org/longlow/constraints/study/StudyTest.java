@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Finding;
@@ -31,9 +32,16 @@ class StudyTest {
     return ((ReadResult.Read) LayoutReader.read(file)).layout();
   }
 
+  private static Study studied;
+
+  @BeforeAll
+  static void studyThePlank() throws Exception {
+    studied = Study.of(plank());
+  }
+
   @Test
-  void contradictionNamesTheTiesThatCannotAllHold() throws Exception {
-    Study study = Study.of(plank());
+  void contradictionNamesTheTiesThatCannotAllHold() {
+    Study study = studied;
     assertThat(study.contradicts()).isTrue();
     Finding ties =
         study.findings().stream().filter(f -> f.id().equals("ties")).findFirst().orElseThrow();
@@ -75,8 +83,8 @@ class StudyTest {
   }
 
   @Test
-  void everyFindingHasAnIdATextAndASource() throws Exception {
-    for (Finding f : Study.of(plank()).findings()) {
+  void everyFindingHasAnIdATextAndASource() {
+    for (Finding f : studied.findings()) {
       assertThat(f.id()).isNotBlank();
       assertThat(f.text()).isNotBlank();
       assertThat(f.source()).isNotBlank();

@@ -11,6 +11,8 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -30,6 +32,16 @@ public final class TestMachine {
 
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final Map<String, Study> AS_FILED = new ConcurrentHashMap<>();
+
+  /** Studies of the last changed machines: one test asks for many of their findings. */
+  private static final Map<String, Study> LAST =
+      Collections.synchronizedMap(
+          new LinkedHashMap<>(16, 0.75f, true) {
+            @Override
+            protected boolean removeEldestEntry(Map.Entry<String, Study> eldest) {
+              return size() > 8;
+            }
+          });
 
   /** Set where code changes while the tests run: a study kept from before would hide the change. */
   private static final boolean ANEW = Boolean.getBoolean("longlow.studiesAnew");
@@ -141,7 +153,12 @@ public final class TestMachine {
   }
 
   public Study study() {
-    return Study.of(layout());
+    Study known = ANEW ? null : LAST.get(file.toString());
+    if (known == null) {
+      known = Study.of(layout());
+      LAST.put(file.toString(), known);
+    }
+    return known;
   }
 
   public List<Finding> findings() {

@@ -34,7 +34,11 @@ public enum FigureSort {
   /** A moment in N mm, said in N m. */
   MOMENT(" N m", 0, 1e-3, " lbf ft", 0, 1 / (304.8 * FigureSort.POUND_N)),
   /** A speed in km/h. */
-  SPEED(" km/h", 0, 1, " mph", 0, 1 / 1.609344);
+  SPEED(" km/h", 0, 1, " mph", 0, 1 / 1.609344),
+  /** An angle in deg, in all units. */
+  ANGLE("\u00b0", 1, 1, "\u00b0", 1, 1),
+  /** Part of a whole, 0 to 1, said in per cent, in all units. */
+  SHARE(" %", 1, 100, " %", 1, 100);
 
   /** A pound in kg, exactly (international yard and pound agreement, 1959). */
   private static final double POUND_KG = 0.45359237;

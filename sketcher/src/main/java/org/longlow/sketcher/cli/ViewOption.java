@@ -42,8 +42,9 @@ final class ViewOption {
       names = "--stance",
       paramLabel = "NAME",
       description = {
-        "The stance drawn, such as unladen, laden, \"full bump\", parked, \"open, SECTION\" or one",
-        "named in the layout; \"open, SECTION at 40 %%\" stops it on its way. Laden unless said."
+        "The stance drawn, such as \"as drawn\", unladen, laden, \"full bump\", parked,",
+        "\"open, SECTION\" or one named in the layout; \"open, SECTION at 40 %%\" stops it on its",
+        "way. Laden unless said."
       })
   private String stance;
 
@@ -150,12 +151,12 @@ final class ViewOption {
       double opening = Double.parseDouble(m.group(2)) / 100;
       Optional<PictureOptions> partly =
           named(study, m.group(1), options)
-              .filter(o -> o.stance().orElseThrow().kind() == Stance.Kind.OPEN);
+              .filter(o -> o.stance().filter(c -> c.kind() == Stance.Kind.OPEN).isPresent());
       if (partly.isPresent() && opening <= 1) {
         return partly.get().withOpening(opening);
       }
     }
-    Set<String> allowed = new LinkedHashSet<>(List.of(Stance.Kind.LADEN.word()));
+    Set<String> allowed = new LinkedHashSet<>(List.of(Stance.Kind.LADEN.word(), View.DRAWN));
     study.standings().forEach(s -> allowed.add(s.condition().says()));
     allowed.addAll(study.layout().stances().keySet());
     throw new Refusal(
@@ -183,7 +184,10 @@ final class ViewOption {
         return of(study, new Stance(kind, ""), options);
       }
     }
-    return stances.containsKey(name) ? of(study, stances.get(name), options) : Optional.empty();
+    if (stances.containsKey(name)) {
+      return of(study, stances.get(name), options);
+    }
+    return name.equals(View.DRAWN) ? Optional.of(options.withAsDrawn()) : Optional.empty();
   }
 
   /** A laden stance is that of those who are drawn. */

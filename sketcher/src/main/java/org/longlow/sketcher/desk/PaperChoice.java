@@ -21,7 +21,8 @@ import org.longlow.svg.page.Scale;
  * @param printer name of the printer that is corrected for, or empty
  * @param wall paper of the drawing, as typed
  * @param seated who is aboard on the drawing and in the report
- * @param stance stance of these; empty for laden by those aboard
+ * @param stance stance of these; empty for laden by those aboard, or as drawn
+ * @param asDrawn whether the machine is shown as drawn, in no stance
  * @param opening how far the section of an open stance is open, 0 shut to 1 open
  * @param scale of the drawing; empty for the largest that fits
  * @param svg whether the drawing is written as SVG, else as PDF
@@ -34,6 +35,7 @@ public record PaperChoice(
     String wall,
     List<Occupant> seated,
     Optional<Condition> stance,
+    boolean asDrawn,
     double opening,
     Optional<Scale> scale,
     boolean svg) {
@@ -66,6 +68,7 @@ public record PaperChoice(
           "A3",
           List.of(),
           Optional.empty(),
+          false,
           1,
           Optional.empty(),
           false);
@@ -79,9 +82,8 @@ public record PaperChoice(
   PictureOptions options() {
     String rider =
         seated.stream().filter(Occupant::rides).map(Occupant::person).findFirst().orElse("");
-    return PictureOptions.PLAIN
-        .withPerson(rider)
-        .withStance(stance)
+    PictureOptions plain = PictureOptions.PLAIN.withPerson(rider);
+    return (asDrawn ? plain.withAsDrawn() : plain.withStance(stance))
         .withOpening(opening)
         .withSeated(seated);
   }
@@ -156,8 +158,14 @@ public record PaperChoice(
     return with(
         d -> {
           d.stance = next;
+          d.asDrawn = false;
           d.opening = 1;
         });
+  }
+
+  /** Returns a copy of the machine as drawn, in no stance. */
+  public PaperChoice withAsDrawn() {
+    return withStance(Optional.empty()).with(d -> d.asDrawn = true);
   }
 
   public PaperChoice withOpening(double share) {
@@ -187,6 +195,7 @@ public record PaperChoice(
     private String wall;
     private List<Occupant> seated;
     private Optional<Condition> stance;
+    private boolean asDrawn;
     private double opening;
     private Optional<Scale> scale;
     private boolean svg;
@@ -199,6 +208,7 @@ public record PaperChoice(
       wall = c.wall;
       seated = c.seated;
       stance = c.stance;
+      asDrawn = c.asDrawn;
       opening = c.opening;
       scale = c.scale;
       svg = c.svg;
@@ -206,7 +216,7 @@ public record PaperChoice(
 
     PaperChoice choice() {
       return new PaperChoice(
-          kind, ticked, paper, printer, wall, seated, stance, opening, scale, svg);
+          kind, ticked, paper, printer, wall, seated, stance, asDrawn, opening, scale, svg);
     }
   }
 }

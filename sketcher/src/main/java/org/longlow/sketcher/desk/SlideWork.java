@@ -24,6 +24,10 @@ public final class SlideWork {
 
   private final Surface desk;
   private Kind open;
+
+  /** Whether the machine was seen as drawn before a slider put it into a stance. */
+  private boolean fromDrawn;
+
   private TravelWay.Ends ends = TravelWay.Ends.BOTH;
   private Key asked;
   private Answer answer;
@@ -62,6 +66,7 @@ public final class SlideWork {
       return;
     }
     open = kind;
+    fromDrawn |= desk.options().asDrawn();
     Stance.Kind stance = desk.options().stance().map(c -> c.kind()).orElse(Stance.Kind.LADEN);
     boolean fits =
         kind == Kind.LEAN
@@ -71,19 +76,29 @@ public final class SlideWork {
         o -> fits && !o.asDrawn() ? o.withMoved(Optional.empty()) : o.withStance(Optional.empty()));
   }
 
-  /** Closes the slider that is open, and puts the wheels back; returns whether one was. */
+  /**
+   * Closes the slider that is open, and puts back the wheels, and the machine as drawn where that
+   * was seen before; returns whether one was open.
+   */
   public boolean close() {
     if (open == null) {
       return false;
     }
+    // whoever has chosen a stance meanwhile stays in it
+    boolean back = fromDrawn && desk.options().stance().isEmpty();
     forget();
-    desk.look(o -> o.withMoved(Optional.empty()));
+    desk.look(
+        o ->
+            back
+                ? desk.shown().map(s -> s.in(Optional.empty(), o)).orElse(o)
+                : o.withMoved(Optional.empty()));
     return true;
   }
 
   /** Forgets what was open. */
   void forget() {
     open = null;
+    fromDrawn = false;
     answer = null;
     asked = null;
   }

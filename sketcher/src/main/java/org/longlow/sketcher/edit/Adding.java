@@ -12,6 +12,7 @@ import org.longlow.constraints.document.Document;
 import org.longlow.constraints.document.Entries.Entry;
 import org.longlow.constraints.document.Field;
 import org.longlow.constraints.document.Form;
+import org.longlow.constraints.document.PinWords;
 import org.longlow.constraints.document.Referent;
 import org.longlow.constraints.document.Type;
 import org.longlow.constraints.formula.Formula;
@@ -83,11 +84,12 @@ public record Adding(String specimen, List<PinSpot> spots, Hang hang) implements
 
   @Override
   public String next() {
-    return isPlaced() || part().pins().size() == 1 ? "" : word(part().pins().get(spots.size()));
-  }
-
-  private String word(String pin) {
-    return pin.substring(specimen.length()).toLowerCase(Locale.ROOT);
+    if (isPlaced() || part().pins().size() == 1) {
+      return "";
+    }
+    String pin = part().pins().get(spots.size());
+    return PinWords.of(part(), pin)
+        .orElseGet(() -> pin.substring(specimen.length()).toLowerCase(Locale.ROOT));
   }
 
   /**

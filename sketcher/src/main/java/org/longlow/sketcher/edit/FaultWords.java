@@ -13,6 +13,7 @@ import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.document.Field;
 import org.longlow.constraints.document.FieldPath;
 import org.longlow.constraints.document.Form;
+import org.longlow.constraints.document.PinWords;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.words.OneLine;
 
@@ -44,11 +45,22 @@ final class FaultWords {
         .map(
             e -> {
               String own = one(e.group()) + e.name();
-              return label(Form.of(layout, e).stream(), path).map(l -> own + ", " + l).orElse(own);
+              return pin(layout, e, path)
+                  .or(() -> label(Form.of(layout, e).stream(), path))
+                  .map(l -> own + ", " + l)
+                  .orElse(own);
             })
         .or(() -> label(Stream.of(Form.demands(layout)), path).map(l -> "demands, " + l))
         .or(() -> label(Stream.of(Form.whole(layout)), path))
         .orElse("the machine");
+  }
+
+  /** Returns what a pin is to the part that a path leads into, for its key may be a bare "to". */
+  private static Optional<String> pin(Layout layout, Entry entry, String path) {
+    String part = json(List.of(entry.group(), entry.name()));
+    return entry.group().equals("parts") && path.length() > part.length() + 1
+        ? PinWords.ofField(layout.parts().get(entry.name()), path.substring(part.length() + 1))
+        : Optional.empty();
   }
 
   private static Optional<Entry> entry(Layout layout, String path) {

@@ -1,12 +1,15 @@
 package org.longlow.sketcher.edit;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.stream.Stream;
+import java.util.stream.Collectors;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.document.Document;
 import org.longlow.constraints.document.Entries;
+import org.longlow.constraints.document.Type;
 import org.longlow.constraints.layout.Dimension;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Limit;
@@ -48,7 +51,8 @@ public final class Things {
         (word, group) ->
             Entries.of(layout, group)
                 .forEach(
-                    (name, value) -> all.add(thing(word + ":" + name, name, kind(word, value)))));
+                    (name, value) ->
+                        all.add(thing(word + ":" + name, name, kind(word, value), more(value)))));
     findings.forEach(
         f ->
             all.add(
@@ -60,8 +64,22 @@ public final class Things {
   }
 
   private static Thing thing(String subject, String name, String kind) {
-    String words = (name + " " + kind).toLowerCase(Locale.ROOT);
+    return thing(subject, name, kind, "");
+  }
+
+  private static Thing thing(String subject, String name, String kind, String more) {
+    String words = (name + " " + kind + " " + more).toLowerCase(Locale.ROOT);
     return new Thing(subject, name, kind, words);
+  }
+
+  /** What its fields say of it in words of the description, such as headlamp or telescopic. */
+  private static String more(Object value) {
+    return value instanceof Part part
+        ? Document.PART.kind(part).fields().stream()
+            .filter(f -> f.type() instanceof Type.Word)
+            .map(f -> ((Type.Word<?>) f.type()).of(f.of(part)))
+            .collect(Collectors.joining(" "))
+        : "";
   }
 
   private static String kind(String word, Object value) {
@@ -77,16 +95,19 @@ public final class Things {
     return value instanceof Measure m ? "measure: " + m.is().text() : word;
   }
 
-  /** Returns what has all the words that were typed; those whose name begins so come first. */
+  /**
+   * Returns what has all the words that were typed, those whose name begins so first; then what is
+   * also called so.
+   */
   public static List<Thing> matching(List<Thing> all, String typed) {
     String said = typed.strip().toLowerCase(Locale.ROOT);
-    List<String> words = Stream.of(said.split("\\s+")).filter(w -> !w.isEmpty()).toList();
     List<Thing> found =
-        all.stream().filter(t -> words.stream().allMatch(w -> t.words().contains(w))).toList();
-    return Stream.concat(
-            found.stream().filter(t -> begins(t, said)),
-            found.stream().filter(t -> !begins(t, said)))
-        .toList();
+        new ArrayList<>(all.stream().filter(t -> AlsoCalled.has(t.words(), typed)).toList());
+    found.sort(Comparator.comparing(t -> !begins(t, said)));
+    all.stream()
+        .filter(t -> !AlsoCalled.has(t.words(), typed) && AlsoCalled.matches(t.words(), typed))
+        .forEach(found::add);
+    return found;
   }
 
   private static boolean begins(Thing thing, String said) {

@@ -66,7 +66,7 @@ final class BenchField extends VBox {
       Bits.told(name, row.note());
       Bits.told(field, row.note());
     }
-    field.setId("field-" + idOf(target));
+    Called.by(field, "field-" + idOf(target));
     field.setAccessibleText(row.label() + (row.note().isEmpty() ? "" : ", " + row.note()));
     field.setPrefColumnCount(8);
     HBox.setHgrow(field, Priority.ALWAYS);
@@ -83,7 +83,7 @@ final class BenchField extends VBox {
       line.getChildren().add(said);
     }
     if (row.measure()) {
-      free.setId("free-" + target.name());
+      Called.by(free, "free-" + target.name());
       free.setAccessibleText("let the solver find " + row.label());
       Bits.told(free, "let the solver find it");
       free.setMinWidth(USE_PREF_SIZE);
@@ -110,7 +110,7 @@ final class BenchField extends VBox {
     }
     trouble.setVisible(false);
     trouble.setManaged(false);
-    trouble.setId("trouble-" + idOf(target));
+    Called.by(trouble, "trouble-" + idOf(target));
     getChildren().addAll(head, line, trouble, loosen);
     range.ifPresent(getChildren()::add);
     if (row.input() == Form.Input.QUANTITY) {
@@ -150,13 +150,13 @@ final class BenchField extends VBox {
         // an item of a list: its own fields follow
         return Bits.label("");
       case SWITCH:
-        yes.setId(field.getId());
+        Called.by(yes, Called.of(field));
         yes.setAccessibleText(field.getAccessibleText());
         Bits.told(yes, row.note().isEmpty() ? row.label() : row.note());
         yes.setOnAction(e -> tick());
         return yes;
       case CHOICE:
-        choice.setId(field.getId());
+        Called.by(choice, Called.of(field));
         choice.setAccessibleText(field.getAccessibleText());
         choice.getItems().setAll(row.choices());
         choice.setPromptText(row.usual());
@@ -211,7 +211,7 @@ final class BenchField extends VBox {
           "add " + row.label(),
           () -> desk.edit(Edits.more(target, ""), target, ""));
     }
-    choice.setId("more-" + idOf(target));
+    Called.by(choice, "more-" + idOf(target));
     choice.setAccessibleText("add " + row.label());
     choice.getItems().setAll(row.choices());
     choice.setPromptText("add\u2026");

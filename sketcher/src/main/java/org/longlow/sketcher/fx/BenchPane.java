@@ -8,7 +8,6 @@ import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -19,6 +18,7 @@ import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.edit.Bench;
 import org.longlow.sketcher.edit.BenchPlaces;
 import org.longlow.sketcher.edit.Edits;
+import org.longlow.sketcher.edit.OnBench;
 import org.longlow.sketcher.edit.Target;
 import org.longlow.sketcher.edit.Trouble;
 
@@ -34,10 +34,10 @@ final class BenchPane extends VBox {
   private Layout toldIn;
   private String told = "";
   private final CheckBox nailed = new CheckBox("nailed in place");
-  private final ScrollPane scroll = new ScrollPane();
   private final Label elsewhere = Bits.wrapped("", "trouble");
   private final VBox groups = new VBox(2);
   private final VBox inner = new VBox(6);
+  private final Scrolled scroll = new Scrolled(inner);
   private final TieMaker tieMaker;
   private final EntryLine entry;
   private final SeveralLine several;
@@ -50,13 +50,13 @@ final class BenchPane extends VBox {
 
   BenchPane(Desk desk) {
     this.desk = desk;
-    setId("bench");
+    Called.by(this, "bench");
     getStyleClass().add("bench");
     tieMaker = new TieMaker(desk);
     entry = new EntryLine(desk);
-    drawn.setId("told-as-drawn");
-    elsewhere.setId("trouble-elsewhere");
-    nailed.setId("nailed");
+    Called.by(drawn, "told-as-drawn");
+    Called.by(elsewhere, "trouble-elsewhere");
+    Called.by(nailed, "nailed");
     Bits.told(nailed, "the solver leaves it where it is, key K");
     nailed.setOnAction(
         e ->
@@ -70,11 +70,6 @@ final class BenchPane extends VBox {
         .getChildren()
         .addAll(entry, several, note, elsewhere, freedom, drawn, nailed, groups, tieMaker);
     inner.getStyleClass().add("bench-inner");
-    scroll.setContent(inner);
-    scroll.setFitToWidth(true);
-    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-    scroll.getStyleClass().add("slip-scroll");
-    scroll.setFocusTraversable(false);
     VBox.setVgrow(scroll, Priority.ALWAYS);
     getChildren().add(scroll);
     desk.watch(this::refresh);
@@ -123,7 +118,7 @@ final class BenchPane extends VBox {
       return;
     }
     Bench bench =
-        Bench.of(shown.layout(), shown.study().placed().places(), desk.options().chosen());
+        OnBench.of(shown.layout(), shown.study().placed().places(), desk.options().chosen());
     bench = kept == null ? bench : BenchPlaces.keep(kept, bench);
     kept = bench;
     entry.show(bench, shown.layout());
@@ -191,6 +186,24 @@ final class BenchPane extends VBox {
   /** Returns how wide it is with so many plain fields side by side, px. */
   double width(int columns) {
     return TicketSize.width(columns, TextSize.of(this));
+  }
+
+  /** Returns how much of its height lies below its first row of fields, px; 0 if it has none. */
+  double belowFirstFields(double width) {
+    if (rows.isEmpty() || fields.isEmpty()) {
+      return 0;
+    }
+    double wide = width - inner.getInsets().getLeft() - inner.getInsets().getRight();
+    double below = inner.getInsets().getBottom() + groups.prefHeight(wide);
+    below -= groups.getChildren().get(0).prefHeight(wide);
+    below -= fields.values().iterator().next().prefHeight(-1) + groups.getSpacing();
+    for (Node later :
+        inner
+            .getChildren()
+            .subList(inner.getChildren().indexOf(groups) + 1, inner.getChildren().size())) {
+      below += later.isManaged() ? inner.getSpacing() + later.prefHeight(wide) : 0;
+    }
+    return below;
   }
 
   private double line(int columns) {

@@ -4,7 +4,6 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -41,7 +40,7 @@ final class Bits {
   /** Returns a button of words. */
   static Button words(String id, String text, String spoken, Runnable action) {
     Button button = new Button(text);
-    button.setId(id);
+    Called.by(button, id);
     button.getStyleClass().add("words");
     button.setAccessibleText(spoken);
     button.setMinWidth(Region.USE_PREF_SIZE);
@@ -50,14 +49,14 @@ final class Bits {
   }
 
   static <T extends javafx.scene.control.Control> T told(T control, String tip) {
-    control.setTooltip(new Tooltip(tip));
+    Tip.tell(control, tip);
     return control;
   }
 
   /** Adds to what a control tells by which key the same is done. */
   static <T extends javafx.scene.control.Control> T keyed(T control, String key) {
-    String said = control.getTooltip() == null ? "" : control.getTooltip().getText() + ", ";
-    return told(control, said + "key " + key);
+    String said = Tip.of(control);
+    return told(control, (said.isEmpty() ? "" : said + ", ") + "key " + key);
   }
 
   static Node gap() {
@@ -94,7 +93,7 @@ final class Bits {
   /** A small button that stays down while something is on. */
   static ToggleButton toggle(String id, String words, String key) {
     ToggleButton button = new ToggleButton(words);
-    button.setId(id);
+    Called.by(button, id);
     button.getStyleClass().add("step");
     button.setMinWidth(Region.USE_PREF_SIZE);
     button.setAccessibleText(words);

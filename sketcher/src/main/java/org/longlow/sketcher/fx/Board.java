@@ -16,10 +16,7 @@ import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.Session;
-import org.longlow.sketcher.edit.Things;
 import org.longlow.svg.drawing.Drawing;
-import org.longlow.svg.drawing.Layer;
-import org.longlow.svg.drawing.Mark;
 import org.longlow.svg.drawing.Tone;
 
 /** The card with the elevation on it. Shows what the desk has; {@link BoardHands} moves it. */
@@ -30,11 +27,8 @@ final class Board extends Region {
   /** How far beside a line the pointer still takes it, px. */
   private static final double REACH_PX = 5;
 
-  /** Left free round a pin, px. */
-  private static final double PIN_ROOM_PX = 24;
-
   /** A machine just fitted in may be fitted anew so often, for its names move with its scale. */
-  private static final int REFITS = 2;
+  private static final int REFITS = 3;
 
   /** Words beside the pointer keep so far from the edges, px. */
   private static final double LABEL_EDGE_PX = 4;
@@ -49,7 +43,9 @@ final class Board extends Region {
   private final Canvas sheet = new Canvas();
   private final Canvas glass = new Canvas();
   private final PhotoLayer photos;
-  private DrawingPainter painter = new DrawingPainter(Look.DAY.palette());
+  private Look look = Look.DAY;
+  private double windowLetters = 1;
+  private DrawingPainter painter = new DrawingPainter(look.palette());
   private Overlay overlay = new Overlay(painter, glass.getGraphicsContext2D());
   private ViewFrame frame = new ViewFrame(0.4, 60, 600);
   private boolean fitted = true;
@@ -73,7 +69,7 @@ final class Board extends Region {
   Board(Desk desk) {
     this.desk = desk;
     photos = new PhotoLayer(desk, this::paintSheet);
-    setId("board");
+    Called.by(this, "board");
     setFocusTraversable(true);
     setAccessibleRole(AccessibleRole.IMAGE_VIEW);
     getStyleClass().add("board");
@@ -91,16 +87,27 @@ final class Board extends Region {
   }
 
   /**
-   * @param letters how much larger than usual letters are
+   * @param letters how much larger than usual letters of the window are
    */
-  void use(Look look, double letters) {
-    painter = new DrawingPainter(look.palette(), letters);
-    overlay = new Overlay(painter, glass.getGraphicsContext2D());
-    painted = null;
+  void use(Look next, double letters) {
+    look = next;
+    windowLetters = letters;
+    takeLetters();
     if (desk.session().isPresent()) {
       askScale();
     }
     refresh();
+  }
+
+  private void takeLetters() {
+    painter = new DrawingPainter(look.palette(), letters());
+    overlay = new Overlay(painter, glass.getGraphicsContext2D());
+    painted = null;
+  }
+
+  /** Returns how much larger than usual letters and rules on the card are. */
+  double letters() {
+    return CardLetters.of(windowLetters, getHeight());
   }
 
   /** Called on the interface thread after the sheet was painted anew. */
@@ -160,7 +167,7 @@ final class Board extends Region {
   private ViewFrame fitting(BoardState shown) {
     fittedAt = shown.options().denominator();
     boolean ticket = roomForTicket.getAsBoolean();
-    return Fitting.of(shown.drawing(), seen(0), MARGIN_PX, painter.letters(), ticket);
+    return Fitting.of(shown.drawing(), seen(0), MARGIN_PX, letters(), windowLetters, ticket);
   }
 
   /** Whether the machine is shown as it is fitted in, not as somebody moved it. */
@@ -222,7 +229,7 @@ final class Board extends Region {
 
   /** Returns the card without rules and what lies along its edges, px. */
   private Spots.Box seen(double edgePx) {
-    double rule = Rule.widthPx(painter.letters());
+    double rule = Rule.widthPx(letters());
     return new Spots.Box(
         rule + edgePx,
         upperMarginPx + edgePx,
@@ -232,32 +239,7 @@ final class Board extends Region {
 
   /** Returns where a thing is on the screen, px, or null if it has no place there. */
   Spots.Box boxOf(BoardState shown, String subject) {
-    if (subject.startsWith("pin:")) {
-      if (!shown.layout().pins().containsKey(subject.substring(4))) {
-        return null;
-      }
-      PointMm at = shown.onDrawing(subject.substring(4));
-      return new Spots.Box(
-          frame.screenX(at.x()) - PIN_ROOM_PX,
-          frame.screenY(at.z()) - PIN_ROOM_PX,
-          2 * PIN_ROOM_PX,
-          2 * PIN_ROOM_PX);
-    }
-    Envelope box = new Envelope();
-    for (Layer layer : shown.drawing().layers()) {
-      for (Mark mark : layer.marks()) {
-        if (mark instanceof Mark.Shape shape && shape.subject().equals(subject)) {
-          box.expandToInclude(shape.geometry().getEnvelopeInternal());
-        }
-      }
-    }
-    for (String pin : Things.pins(shown.layout(), subject)) {
-      if (shown.layout().pins().containsKey(pin)) {
-        PointMm at = shown.onDrawing(pin);
-        box.expandToInclude(at.x(), at.z());
-      }
-    }
-    return subject.isEmpty() || box.isNull() ? null : frame.onScreen(box);
+    return Picker.box(shown, frame, subject).orElse(null);
   }
 
   /** Names what is under the pointer; empty for nothing. */
@@ -310,6 +292,9 @@ final class Board extends Region {
         c.setHeight(h);
       }
       refits = REFITS;
+      if (painter.letters() != letters()) {
+        takeLetters();
+      }
       if (fitted && desk.shown().isPresent()) {
         frame = fitting(desk.shown().get());
         askScale();
@@ -360,7 +345,7 @@ final class Board extends Region {
 
   private void askScale() {
     // larger letters need the room that they had on a smaller machine
-    double wanted = frame.denominator() * painter.letters();
+    double wanted = frame.denominator() * letters();
     double has = desk.options().denominator();
     if (Math.abs(wanted / has - 1) > SCALE_SLACK) {
       desk.look(o -> o.withDenominator(wanted));

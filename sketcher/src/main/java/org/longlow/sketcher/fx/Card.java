@@ -260,7 +260,7 @@ final class Card extends Pane {
   }
 
   private double rulePx() {
-    return Rule.widthPx(TextSize.of(this));
+    return Rule.widthPx(board.letters());
   }
 
   /** The list grows with its letters, but leaves the machine half of the card. */

@@ -37,6 +37,9 @@ final class CrewRow extends HBox {
   private static final double HEAVIEST_KG = 150;
   private static final double TALLY_PX = 34;
 
+  /** How long a slider is; it holds no words and so does not grow with letters. */
+  private static final double SLIDER_PX = 150;
+
   /** How high a scroll bar is, px. */
   private static final double BAR_PX = 14;
 
@@ -56,7 +59,7 @@ final class CrewRow extends HBox {
   CrewRow(Desk desk) {
     super(14);
     this.desk = desk;
-    setId("crew");
+    Called.by(this, "crew");
     setAlignment(Pos.CENTER_LEFT);
     getStyleClass().add("crew");
     people.setAlignment(Pos.BOTTOM_LEFT);
@@ -112,9 +115,10 @@ final class CrewRow extends HBox {
 
   private static Slider slider(String id, double from, double to, double step) {
     Slider slider = new Slider(from, to, from);
-    slider.setId(id);
+    Called.by(slider, id);
     slider.setBlockIncrement(step);
-    slider.getStyleClass().add("crew-slider");
+    slider.setMinWidth(SLIDER_PX);
+    slider.setPrefWidth(SLIDER_PX);
     slider.setAccessibleText(id + " of the person seated");
     return slider;
   }
@@ -250,7 +254,7 @@ final class CrewRow extends HBox {
       this.name = name;
       getStyleClass().add("tally");
       seat = new ToggleButton(name);
-      seat.setId("seat-" + name);
+      Called.by(seat, "seat-" + name);
       seat.setToggleGroup(group);
       seat.getStyleClass().add("seat");
       Bits.told(seat, "seat " + name + "; keys . and , step through");
@@ -267,7 +271,7 @@ final class CrewRow extends HBox {
             desk.seat(name);
             seat.setSelected(true);
           });
-      dashed.setId("ghost-" + name);
+      Called.by(dashed, "ghost-" + name);
       dashed.setAccessibleText("show " + name + " as a ghost");
       Bits.told(dashed, "show " + name + " dashed");
       dashed.setOnAction(e -> desk.ghost(name, dashed.isSelected()));

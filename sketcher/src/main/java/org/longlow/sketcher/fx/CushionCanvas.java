@@ -68,7 +68,7 @@ final class CushionCanvas extends Region {
   CushionCanvas(IntConsumer pick, Doing doing) {
     this.pick = pick;
     this.doing = doing;
-    setId("cushion-drawing");
+    Called.by(this, "cushion-drawing");
     getStyleClass().add("cushion-drawing");
     setFocusTraversable(true);
     getChildren().add(canvas);

@@ -24,6 +24,7 @@ import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.edit.Bench;
 import org.longlow.sketcher.edit.Edit;
 import org.longlow.sketcher.edit.LayerEdits;
+import org.longlow.sketcher.edit.OnBench;
 import org.longlow.sketcher.edit.Target;
 import org.longlow.sketcher.edit.Trouble;
 import org.longlow.sketcher.picture.CushionStack;
@@ -64,7 +65,7 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
   CushionPane(Desk desk) {
     super(6);
     this.desk = desk;
-    setId("cushion-bench");
+    Called.by(this, "cushion-bench");
     getStyleClass().add("bench-inner");
     VBox.setVgrow(grades, Priority.ALWAYS);
     button("add", "Add", "add one like it below, Insert", this::add);
@@ -73,12 +74,12 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
     button("down", "Down", "swap with the layer below, Page Down", () -> move(1));
     button("thinner", "Thinner", "a step thinner, Left" + STEPS, () -> thicker(-step()));
     button("thicker", "Thicker", "a step thicker, Right" + STEPS, () -> thicker(step()));
-    closed.setId("cushion-closed");
+    Called.by(closed, "cushion-closed");
     Bits.told(closed, "closed cells give hardly at all at seat pressures; they have other figures");
     closed.setOnAction(
         e -> edit(LayerEdits.cells(cushion, picked, closed.isSelected()), "closedCell"));
     doing.getChildren().add(closed);
-    trouble.setId("cushion-trouble");
+    Called.by(trouble, "cushion-trouble");
     getChildren().addAll(drawing, doing, trouble, fields, grades);
     fields.widthProperty().addListener((o, was, is) -> Platform.runLater(this::refresh));
   }
@@ -340,7 +341,7 @@ final class CushionPane extends VBox implements CushionCanvas.Doing {
             ? List.of("thickness", "density", "wallStress", "polymerDensity", "name")
             : List.of("thickness", "density", "ifd25", "supportFactor", "name");
     List<Bench.Row> all =
-        Bench.of(shown.layout(), shown.study().placed().places(), "part:" + cushion)
+        OnBench.of(shown.layout(), shown.study().placed().places(), "part:" + cushion)
             .groups()
             .stream()
             .flatMap(g -> g.rows().stream())

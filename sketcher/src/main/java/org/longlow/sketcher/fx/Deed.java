@@ -1,7 +1,7 @@
 package org.longlow.sketcher.fx;
 
-import java.util.List;
 import java.util.Locale;
+import org.longlow.sketcher.edit.AlsoCalled;
 
 /**
  * Something that can be done in the window: it stands in the list of keys and is found by its
@@ -13,10 +13,8 @@ import java.util.Locale;
  */
 record Deed(String words, String keys, Runnable run) {
 
-  /** Returns whether all that was typed is in its words. */
+  /** Returns whether all that was typed is in its words, or in those it is also called by. */
   boolean matches(String typed) {
-    String all = words.toLowerCase(Locale.ROOT);
-    return List.of(typed.strip().toLowerCase(Locale.ROOT).split("\\s+")).stream()
-        .allMatch(all::contains);
+    return AlsoCalled.matches(words.toLowerCase(Locale.ROOT), typed);
   }
 }

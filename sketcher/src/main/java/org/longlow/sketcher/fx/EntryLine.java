@@ -14,6 +14,7 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.edit.Bench;
 import org.longlow.sketcher.edit.Edits;
+import org.longlow.sketcher.edit.OnBench;
 import org.longlow.sketcher.edit.Target;
 
 /** The name of what lies on the bench, to be typed over, and the button that takes it out. */
@@ -27,7 +28,7 @@ final class EntryLine extends VBox {
 
   EntryLine(Desk desk) {
     this.desk = desk;
-    name.setId("entry-name");
+    Called.by(name, "entry-name");
     name.setAccessibleText("name; type another to rename it everywhere");
     Bits.told(name, "type another name: all that refers to it follows");
     HBox.setHgrow(name, Priority.ALWAYS);
@@ -47,7 +48,7 @@ final class EntryLine extends VBox {
                 rename();
               }
             });
-    trouble.setId("trouble-entry");
+    Called.by(trouble, "trouble-entry");
     HBox line =
         Bits.line(
             name,
@@ -83,7 +84,7 @@ final class EntryLine extends VBox {
   /** Shows the bench as it is now; a name that is being typed is left alone. */
   void show(Bench now, Layout layout) {
     boolean renamed =
-        !becoming.isEmpty() && now.entry().isEmpty() && !Bench.isWhole(layout, becoming);
+        !becoming.isEmpty() && now.entry().isEmpty() && !OnBench.isWhole(layout, becoming);
     if (renamed) {
       String subject = becoming;
       becoming = "";

@@ -43,14 +43,14 @@ final class FindPane extends VBox {
     this.board = board;
     this.deeds = deeds;
     this.close = close;
-    setId("find-slip");
-    getStyleClass().addAll("slip", "over");
-    words.setId("find-words");
+    Called.by(this, "find-slip");
+    getStyleClass().addAll("slip", "over", "find-slip");
+    Called.by(words, "find-words");
     words.setPromptText("part, pin, measure, person, finding, or what to do");
     words.setAccessibleText("words to look for");
     words.textProperty().addListener((o, was, is) -> fill());
     words.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
-    list.setId("find-list");
+    Called.by(list, "find-list");
     list.setAccessibleText("what was found");
     list.setCellFactory(l -> new Cell());
     list.setOnMouseClicked(e -> take(list.getSelectionModel().getSelectedItem()));
@@ -157,6 +157,8 @@ final class FindPane extends VBox {
       HBox box = new HBox(10, name, kind);
       HBox.setHgrow(kind, Priority.ALWAYS);
       kind.setMinWidth(0);
+      kind.setPrefWidth(0);
+      kind.setMaxWidth(Double.MAX_VALUE); // it takes what the name leaves
       setGraphic(box);
       setAccessibleText(name.getText() + ", " + kind.getText());
     }

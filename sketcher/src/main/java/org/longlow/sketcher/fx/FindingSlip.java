@@ -34,6 +34,9 @@ final class FindingSlip extends VBox {
   /** So much of a row is its first lines, px. */
   private static final double HEAD_PX = 48;
 
+  /** So much of the list is seen whatever lies under it, px. */
+  private static final double LEAST_LIST_PX = 90;
+
   private final Desk desk;
   private final Label count = Bits.label("");
   private final ListView<Finding> list = new ListView<>();
@@ -54,9 +57,9 @@ final class FindingSlip extends VBox {
   FindingSlip(Desk desk) {
     this.desk = desk;
     mend = new MendPane(desk);
-    setId("findings");
+    Called.by(this, "findings");
     getStyleClass().add("finding-slip");
-    list.setId("findings");
+    Called.by(list, "findings");
     list.setAccessibleText("Findings, worst first");
     list.setCellFactory(l -> new Cell());
     list.setFocusTraversable(true);
@@ -70,12 +73,14 @@ final class FindingSlip extends VBox {
               }
             });
     list.heightProperty().addListener((o, was, is) -> keepSeen());
+    list.setMinHeight(LEAST_LIST_PX);
     VBox.setVgrow(list, Priority.ALWAYS);
     Label caution =
         Bits.wrapped(
             "A sketch, not a certificate: local rules and a licensed inspection decide.",
             "slip-caution");
-    getChildren().addAll(list, mend, caution);
+    Scrolled under = new Scrolled(new VBox(mend, caution));
+    getChildren().addAll(list, under);
     desk.watch(this::refresh);
   }
 
@@ -87,8 +92,8 @@ final class FindingSlip extends VBox {
       return; // what is tried is seen on the card; the list stays under the pointer
     }
     List<Finding> now = desk.shown().map(BoardState::findings).orElse(List.of());
-    if (live && System.nanoTime() - filledAt < LIVE_PAUSE_NS) {
-      return;
+    if (live && (System.nanoTime() - filledAt < LIVE_PAUSE_NS || !isSeen())) {
+      return; // with the end of a drag comes what is not live
     }
     int picked = index(now, desk.finding());
     Units shown = ShownUnits.of(desk);
@@ -141,13 +146,22 @@ final class FindingSlip extends VBox {
 
   private boolean isHeadSeen(int index) {
     for (Node node : list.lookupAll(".finding")) {
-      if (node instanceof Cell cell && cell.getIndex() == index && cell.getItem() != null) {
+      if (node instanceof Cell cell && cell.isVisible() && cell.getIndex() == index) {
         double top = list.sceneToLocal(cell.localToScene(0, 0)).getY();
         double least = Math.min(cell.getHeight(), HEAD_PX * TextSize.of(this));
         return top >= -0.5 && top + least <= list.getHeight();
       }
     }
     return false;
+  }
+
+  private boolean isSeen() {
+    for (Node node = this; node != null; node = node.getParent()) {
+      if (!node.isVisible()) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Letters have another size now, and signs with them. */

@@ -42,7 +42,7 @@ final class FirstForm extends VBox {
   FirstForm(Desk desk) {
     super(8);
     this.desk = desk;
-    setId("first");
+    Called.by(this, "first");
     FlowPane tiles = new FlowPane(12, 6);
     tiles.setRowValignment(VPos.TOP);
     for (Question question : Question.values()) {
@@ -72,13 +72,13 @@ final class FirstForm extends VBox {
   private VBox tile(Question question) {
     Label name = Bits.label(question.label(), "bench-label");
     Control input = question.form().contains("|") ? choice(question) : field(question);
-    input.setId("first-" + question.word());
+    Called.by(input, "first-" + question.word());
     input.setAccessibleText(question.label() + ": " + question.help());
     input.setMaxWidth(Double.MAX_VALUE);
     Bits.told(input, question.help());
     name.setLabelFor(input);
     Label wrong = Bits.wrapped("", "trouble");
-    wrong.setId("trouble-first-" + question.word());
+    Called.by(wrong, "trouble-first-" + question.word());
     show(wrong, "");
     troubles.put(question, wrong);
     VBox tile = new VBox(2, name, question == Question.TRACING ? looked(input) : input, wrong);

@@ -1,5 +1,6 @@
 package org.longlow.sketcher.fx;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Envelope;
 import org.longlow.sketcher.picture.PictureLayer;
@@ -10,11 +11,14 @@ import org.longlow.svg.drawing.Mark;
 /** How a machine is fitted into the card so that it is seen whole, with what names its parts. */
 final class Fitting {
 
-  /** Names keep so far from what lies along the edges, px. */
-  private static final double NAME_EDGE_PX = 4;
+  /** Names keep so far from what lies along the edges, px; drawn anew they move a little. */
+  private static final double NAME_EDGE_PX = 8;
 
   /** The machine is at least this share of what it could be without words and figures round it. */
   private static final double LEAST_SHARE = 0.75;
+
+  /** Shares of the room that words want which are tried until the machine is as large as that. */
+  private static final double[] GIVEN = {1, 0.75, 0.5, 0.25, 0};
 
   /** It keeps so much of its size, words too, where a ticket is to lie beside it. */
   private static final double BESIDE_SHARE = 0.85;
@@ -25,23 +29,29 @@ final class Fitting {
   private Fitting() {}
 
   /**
-   * Returns the frame that shows a machine with its names. Where a ticket has room beside it or
-   * over it, all that room is left in one place: the machine lies at the left, the road at the
-   * lower edge.
+   * Returns the frame that shows a machine with its names and figures. Where a ticket has room
+   * beside it or over it, all that room is left in one place: the machine lies at the left, the
+   * road at the lower edge.
    *
    * @param seen where it is seen, px
-   * @param margin left free round machine and people, px; words may run into it
-   * @param letters how much larger than usual letters are
+   * @param margin left free round machine and people, px; words and figures may run into it
+   * @param letters how much larger than usual letters on the drawing are
+   * @param onSlips how much larger than usual those of a ticket are
    * @param ticket whether a ticket may lie in that room
    */
   static ViewFrame of(
-      Drawing drawing, Spots.Box seen, double margin, double letters, boolean ticket) {
-    Envelope box = roomy(machine(drawing, true), machine(drawing, false), seen, margin);
-    double bare = fitted(machine(drawing, false), seen, margin).pxPerMm();
+      Drawing drawing,
+      Spots.Box seen,
+      double margin,
+      double letters,
+      double onSlips,
+      boolean ticket) {
+    Envelope box = machine(drawing, false);
+    double bare = fitted(box, seen, margin).pxPerMm();
     double least = LEAST_SHARE * bare;
     Spots.Box room = forWords(drawing, box, seen, margin, letters, least);
     ViewFrame frame = fitted(box, room, margin);
-    double wide = TicketSize.leastWidePx(letters);
+    double wide = TicketSize.leastWidePx(onSlips);
     Spots.Box narrower =
         new Spots.Box(room.x(), room.y(), Math.max(1, room.width() - wide), room.height());
     double beside = fitted(box, narrower, margin).pxPerMm();
@@ -49,14 +59,14 @@ final class Fitting {
       frame = fitted(box, narrower, margin);
       frame = frame.panned(room.x() + margin - frame.screenX(box.getMinX()), 0);
       double first =
-          words(drawing, frame, letters).stream()
+          written(drawing, frame, letters).stream()
               .mapToDouble(Spots.Box::x)
               .min()
               .orElse(seen.right());
       return frame.panned(Math.max(0, seen.x() + NAME_EDGE_PX - first), 0);
     }
     double over = room.bottom() - margin - frame.screenY(box.getMinY());
-    boolean below = ticket && 2 * over >= TicketSize.leastHighPx(letters);
+    boolean below = ticket && 2 * over >= TicketSize.leastHighPx(onSlips);
     return below ? frame.panned(0, over) : frame;
   }
 
@@ -77,7 +87,7 @@ final class Fitting {
       double right = seen.right() - NAME_EDGE_PX;
       double top = seen.y() + NAME_EDGE_PX;
       double low = seen.bottom() - NAME_EDGE_PX;
-      for (Spots.Box word : words(drawing, fitted(box, room, margin), letters)) {
+      for (Spots.Box word : written(drawing, fitted(box, room, margin), letters)) {
         left = Math.min(left, word.x());
         right = Math.max(right, word.right());
         top = Math.min(top, word.y());
@@ -88,29 +98,41 @@ final class Fitting {
       double to = Math.min(seen.right(), room.right() + seen.right() - NAME_EDGE_PX - right);
       double down = Math.min(seen.bottom(), room.bottom() + seen.bottom() - NAME_EDGE_PX - low);
       Spots.Box next = new Spots.Box(x, y, Math.max(1, to - x), Math.max(1, down - y));
-      if (fitted(box, next, margin).pxPerMm() < leastPxPerMm) {
-        return room;
+      for (double share : GIVEN) {
+        Spots.Box some = between(room, next, share);
+        if (fitted(box, some, margin).pxPerMm() >= leastPxPerMm) {
+          next = some;
+          break;
+        }
       }
       room = next;
     }
     return room;
   }
 
-  /** Dimension lines may run out of the card before the machine is too small to be seen. */
-  private static Envelope roomy(
-      Envelope withFigures, Envelope bare, Spots.Box seen, double margin) {
-    double scale = fitted(withFigures, seen, margin).pxPerMm();
-    if (scale >= LEAST_SHARE * fitted(bare, seen, margin).pxPerMm()) {
-      return withFigures;
-    }
-    Envelope box = new Envelope(bare);
-    double more = (1 / LEAST_SHARE - 1) / 2;
-    box.expandBy(more * bare.getWidth(), more * bare.getHeight());
-    return box;
+  /** Returns a rectangle that is by a share on the way from one to another. */
+  private static Spots.Box between(Spots.Box from, Spots.Box to, double share) {
+    return new Spots.Box(
+        from.x() + share * (to.x() - from.x()),
+        from.y() + share * (to.y() - from.y()),
+        from.width() + share * (to.width() - from.width()),
+        from.height() + share * (to.height() - from.height()));
   }
 
   private static ViewFrame fitted(Envelope box, Spots.Box room, double margin) {
     return ViewFrame.fitting(box, room.width(), room.height(), margin).panned(room.x(), room.y());
+  }
+
+  /** Returns where names of parts, figures and the lines of these are, px. */
+  private static List<Spots.Box> written(Drawing drawing, ViewFrame frame, double letters) {
+    List<Spots.Box> all = new ArrayList<>(words(drawing, frame, letters));
+    drawing.layers().stream()
+        .filter(Fitting::isFigures)
+        .flatMap(layer -> layer.marks().stream())
+        .filter(Mark.Shape.class::isInstance)
+        .map(mark -> frame.onScreen(((Mark.Shape) mark).geometry().getEnvelopeInternal()))
+        .forEach(all::add);
+    return all;
   }
 
   /** Returns where names of parts and figures are written, px. */

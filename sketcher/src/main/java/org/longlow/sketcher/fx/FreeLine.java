@@ -44,7 +44,7 @@ final class FreeLine extends VBox {
                 "let the solver find it in this range",
                 this::free));
     line.setAlignment(Pos.CENTER_LEFT);
-    trouble.setId("trouble-free-" + measure);
+    Called.by(trouble, "trouble-free-" + measure);
     getChildren()
         .addAll(Bits.wrapped("Within what range may it be found?", "bench-label"), line, trouble);
     addEventHandler(
@@ -59,7 +59,7 @@ final class FreeLine extends VBox {
   }
 
   private void field(TextField field, String word, String says) {
-    field.setId("free-" + word + "-" + measure);
+    Called.by(field, "free-" + word + "-" + measure);
     field.setPromptText(word);
     field.setAccessibleText(says);
     field.setPrefColumnCount(6);

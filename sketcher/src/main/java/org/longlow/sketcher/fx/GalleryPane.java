@@ -54,10 +54,10 @@ final class GalleryPane extends VBox {
     super(6);
     this.desk = desk;
     this.adds = adds;
-    setId("gallery-slip");
+    Called.by(this, "gallery-slip");
     getStyleClass().addAll("slip", "over", "gallery");
     setMinSize(0, 0);
-    words.setId("gallery-words");
+    Called.by(words, "gallery-words");
     words.setPromptText("what to add, such as rail or tail lamp");
     words.setAccessibleText("words to look for what to add");
     words.textProperty().addListener((o, was, is) -> sift());

@@ -32,13 +32,14 @@ final class GradeList extends VBox {
     super(4);
     this.show = show;
     this.take = take;
-    list.setId("cushion-grades");
+    Called.by(list, "cushion-grades");
+    list.getStyleClass().add("cushion-grades");
     list.setAccessibleText("grades of foam; Enter makes the layer picked of one");
     list.getItems().setAll(FoamGrades.all());
     list.setCellFactory(l -> new Row());
     list.setPrefHeight(150);
     VBox.setVgrow(list, Priority.ALWAYS);
-    source.setId("cushion-source");
+    Called.by(source, "cushion-source");
     list.getSelectionModel().selectedItemProperty().addListener((o, was, is) -> looked(is));
     list.setOnKeyPressed(
         e -> {

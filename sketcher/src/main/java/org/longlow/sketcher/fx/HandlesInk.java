@@ -68,7 +68,7 @@ final class HandlesInk {
   /** Writes what to do next along the lower edge of the card. */
   void says(String words) {
     if (!words.isEmpty()) {
-      double rule = Rule.widthPx(TextSize.of(board));
+      double rule = Rule.widthPx(board.letters());
       PointMm corner = new PointMm(rule, board.getHeight() - rule + 12);
       glass.label(List.of(words.split("\n")), corner, false);
     }

@@ -11,7 +11,7 @@ final class KeysPane extends VBox {
   private final GridPane grid = new GridPane();
 
   KeysPane(Runnable close) {
-    setId("keys-slip");
+    Called.by(this, "keys-slip");
     getStyleClass().addAll("slip", "over");
     setMaxSize(USE_PREF_SIZE, USE_PREF_SIZE);
     grid.setHgap(18);

@@ -41,14 +41,14 @@ final class KindPane extends VBox implements DrawHand.Kinds {
     super(6);
     this.board = board;
     this.over = over;
-    setId("kind-slip");
+    Called.by(this, "kind-slip");
     getStyleClass().addAll("slip", "over");
-    words.setId("kind-words");
+    Called.by(words, "kind-words");
     words.setPromptText("what to draw, such as rail");
     words.setAccessibleText("first letters of what to draw");
     words.textProperty().addListener((o, was, is) -> fill(null));
     words.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
-    list.setId("kind-list");
+    Called.by(list, "kind-list");
     list.setAccessibleText("what can be drawn");
     list.getSelectionModel()
         .selectedItemProperty()
@@ -77,7 +77,7 @@ final class KindPane extends VBox implements DrawHand.Kinds {
     words.clear();
     fill(next.kind());
     pen = next;
-    double wide = WIDE_PX * TextSize.of(this);
+    double wide = WIDE_PX * TextSize.of(board);
     setPrefSize(wide, HIGH_PX);
     setMaxSize(USE_PREF_SIZE, USE_PREF_SIZE);
     double x = Double.isNaN(penX) ? board.getWidth() / 2 : penX + BESIDE_PX;

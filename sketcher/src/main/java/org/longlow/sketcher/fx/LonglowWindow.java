@@ -6,7 +6,6 @@ import java.util.Optional;
 import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
 import javafx.application.Application;
-import javafx.application.Platform;
 import javafx.beans.value.ChangeListener;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Parent;
@@ -36,7 +35,7 @@ public final class LonglowWindow extends Application {
   /** How often the file on disk is looked at. */
   private static final Duration DISK_LOOK = Duration.seconds(2);
 
-  private static Optional<Path> toOpen = Optional.empty();
+  private static Optional<Beginning> begun = Optional.empty();
 
   /**
    * Opens the window and returns when it is closed.
@@ -45,15 +44,13 @@ public final class LonglowWindow extends Application {
    * @throws UnsupportedOperationException if there is no screen to open it on
    */
   public static void open(Optional<Path> file) {
-    toOpen = file.map(Path::toAbsolutePath);
+    begun = Optional.of(new Beginning(file.map(Path::toAbsolutePath), Autosave.atHome()));
     Application.launch(LonglowWindow.class);
   }
 
   @Override
   public void start(Stage stage) {
-    Desk desk = new Desk(Platform::runLater, Autosave.atHome());
-    show(stage, desk, Machines.shipped());
-    toOpen.ifPresent(desk.files()::open);
+    show(stage, begun.orElseGet(() -> new Beginning(Optional.empty(), Autosave.atHome())));
   }
 
   /** As large as it was the last time, as far as the screen allows. */
@@ -72,6 +69,11 @@ public final class LonglowWindow extends Application {
     scroll.setFitToHeight(true);
     scroll.setFocusTraversable(false);
     return scroll;
+  }
+
+  /** Shows the window on {@code stage}, with what was begun before there was one. */
+  static Window show(Stage stage, Beginning begun) {
+    return begun.shown((desk, shipped) -> show(stage, desk, shipped));
   }
 
   /** Shows the window on {@code stage}. */

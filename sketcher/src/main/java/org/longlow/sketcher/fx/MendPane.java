@@ -53,7 +53,7 @@ final class MendPane extends VBox {
     lamps.setWrapText(true);
     lamps.setMinWidth(0);
     lamps.setMinHeight(USE_PREF_SIZE);
-    state.setId("mend-state");
+    Called.by(state, "mend-state");
     getStyleClass().add("mend");
   }
 
@@ -101,7 +101,7 @@ final class MendPane extends VBox {
     } else {
       for (Offer offer : offers) {
         Button button = buttons.computeIfAbsent(offer, this::button);
-        button.setId("offer-" + rows.size());
+        Called.by(button, "offer-" + rows.size());
         rows.add(button);
       }
       state.setText(said(mends.get()));
@@ -113,6 +113,7 @@ final class MendPane extends VBox {
     if (focusFirst && !offers.isEmpty() && mends.filter(m -> !m.looking()).isPresent()) {
       focusFirst = false;
       buttons.get(offers.get(0)).requestFocus();
+      Reveal.later(buttons.get(offers.get(0)));
     }
   }
 

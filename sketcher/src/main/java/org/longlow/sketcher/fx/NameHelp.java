@@ -34,7 +34,7 @@ final class NameHelp extends VBox {
   private NameHelp(TextField field, BiFunction<String, Integer, Optional<Completion>> at) {
     this.field = field;
     this.at = at;
-    setId("name-help");
+    Called.by(this, "name-help");
     getStyleClass().add("name-help");
     setManaged(false);
     field.textProperty().addListener((o, was, is) -> typed());
@@ -142,7 +142,7 @@ final class NameHelp extends VBox {
       scene = null;
     }
     offered = null;
-    field.setAccessibleHelp(null);
+    field.setAccessibleHelp(Tip.of(field));
   }
 
   private void key(KeyEvent e) {

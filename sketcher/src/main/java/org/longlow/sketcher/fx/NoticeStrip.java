@@ -12,6 +12,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
 import org.longlow.sketcher.desk.Desk;
@@ -42,7 +43,7 @@ final class NoticeStrip extends VBox {
   NoticeStrip(Desk desk, Function<Notice, Duration> lingers) {
     this.desk = desk;
     this.lingers = lingers;
-    setId("notices");
+    Called.by(this, "notices");
     getStyleClass().add("notices");
     setPickOnBounds(false);
     setMaxHeight(USE_PREF_SIZE);
@@ -55,6 +56,11 @@ final class NoticeStrip extends VBox {
     return notice.mood() == Notice.Mood.BAD || !notice.answers().isEmpty()
         ? Duration.INDEFINITE
         : LEAST.add(LETTER.multiply(notice.text().length()));
+  }
+
+  /** Lies clear of the rules of the card, which grow with its letters. */
+  void keepClear(Board board) {
+    StackPane.setMargin(this, Rule.clear(board.letters()));
   }
 
   /** Puts the last notice away, as Escape does; returns whether there was one. */
@@ -82,7 +88,7 @@ final class NoticeStrip extends VBox {
   private Node line(Notice notice) {
     Label text = Bits.wrapped(notice.text(), "notice-text");
     text.setAccessibleRole(AccessibleRole.TEXT);
-    text.setId("notice-" + notice.topic());
+    Called.by(text, "notice-" + notice.topic());
     HBox.setHgrow(text, Priority.ALWAYS);
     text.setMaxWidth(Double.MAX_VALUE);
     HBox line = new HBox(8, text);

@@ -58,22 +58,22 @@ final class OutlineList extends VBox {
     this.board = board;
     this.close = close;
     intake = new OutlineIntake(desk);
-    setId("outline-list");
+    Called.by(this, "outline-list");
     ScrollPane scroll = new ScrollPane(pictures);
     scroll.setFitToWidth(true);
     scroll.setPrefViewportHeight(2.4 * PICTURE_HIGH_PX);
     scroll.getStyleClass().add("slip-scroll");
     scroll.setFocusTraversable(false);
-    unit.setId("outline-unit");
+    Called.by(unit, "outline-unit");
     unit.setPrefColumnCount(9);
     unit.setAccessibleText("how long one unit of the file is");
-    wide.setId("outline-wide");
+    Called.by(wide, "outline-wide");
     wide.setPrefColumnCount(9);
     wide.setPromptText("as the file says");
     wide.setAccessibleText("or how wide the outline really is");
-    whom.setId("outline-part");
+    Called.by(whom, "outline-part");
     whom.setAccessibleText("which part gets the outline");
-    trouble.setId("trouble-outline");
+    Called.by(trouble, "trouble-outline");
     wide.setOnAction(e -> give());
     getChildren()
         .addAll(
@@ -148,7 +148,7 @@ final class OutlineList extends VBox {
   private ToggleButton picture(SvgSheet.Outlined path, int index) {
     ToggleButton button = new ToggleButton(path.id().isEmpty() ? "no id" : path.id());
     button.setWrapText(true);
-    button.setId("outline-path-" + index);
+    Called.by(button, "outline-path-" + index);
     button.getStyleClass().add("seat");
     button.setContentDisplay(javafx.scene.control.ContentDisplay.TOP);
     button.setGraphic(drawn(path));

@@ -14,6 +14,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Pin;
+import org.longlow.constraints.words.Said;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
@@ -145,7 +146,7 @@ final class Overlay {
     if (words.isEmpty() && desk.drags().drag().isEmpty() && !hint.isEmpty()) {
       String name = hint.substring(hint.indexOf(':') + 1);
       Part part = shown.layout().parts().get(name);
-      words.add(part == null || part.kind().equals(name) ? name : name + ", " + part.kind());
+      words.add(part == null ? name : Said.with(name, part.kind()));
     }
     return words;
   }

@@ -75,24 +75,24 @@ final class PaperPane extends HBox {
     scene = new PaperScene(work);
     measuring = new PaperPrinter(work);
     making = new PaperMaking(work, owner);
-    setId("paper-slip");
+    Called.by(this, "paper-slip");
     getStyleClass().addAll("slip", "over", "paper-slip");
     PaperWork.papers().forEach(paper.getItems()::add);
     PaperWork.papers().stream().filter(p -> !p.startsWith("roll")).forEach(wall.getItems()::add);
     paper.setOnAction(e -> chosen(() -> work.choose(c -> c.withPaper(text(paper)))));
     wall.setOnAction(e -> chosen(() -> work.choose(c -> c.withWall(text(wall)))));
-    printer.setId("paper-for");
+    Called.by(printer, "paper-for");
     printer.getStyleClass().add("paper-choice");
     printer.setAccessibleText("printer that is corrected for");
     printer.setOnAction(e -> chosen(() -> work.choose(c -> c.withPrinter(printerName()))));
-    scale.setId("paper-scale");
+    Called.by(scale, "paper-scale");
     scale.setAccessibleText("scale of the drawing");
     scale.getItems().add(LARGEST);
     Scale.PREFERRED.stream()
         .filter(s -> s.paper() == 1)
         .forEach(s -> scale.getItems().add(s.toString()));
     scale.setOnAction(e -> chosen(() -> work.choose(c -> c.withScale(scale()))));
-    format.setId("paper-format");
+    Called.by(format, "paper-format");
     format.setAccessibleText("kind of file");
     format.getItems().addAll("PDF", "SVG");
     format.setOnAction(
@@ -106,8 +106,8 @@ final class PaperPane extends HBox {
             Bits.line(Bits.label("scale", "bench-label"), scale));
     before = Bits.words("paper-before", "Before", "sheet before", () -> work.turn(-1));
     next = Bits.words("paper-next", "Next", "next sheet", () -> work.turn(1));
-    words.setId("paper-words");
-    turned.setId("paper-turned");
+    Called.by(words, "paper-words");
+    Called.by(turned, "paper-turned");
     getChildren().addAll(choices(close), sheets());
     // before a field takes them for itself
     addEventFilter(KeyEvent.KEY_PRESSED, this::turn);
@@ -120,7 +120,7 @@ final class PaperPane extends HBox {
     HBox row = new HBox();
     for (Kind kind : Kind.values()) {
       ToggleButton button = new ToggleButton(kind.word());
-      button.setId("paper-" + kind.word());
+      Called.by(button, "paper-" + kind.word());
       button.getStyleClass().add("step");
       button.setToggleGroup(group);
       button.setMinWidth(USE_PREF_SIZE);
@@ -169,7 +169,7 @@ final class PaperPane extends HBox {
 
   private static ComboBox<String> typed(String id, String spoken) {
     ComboBox<String> box = new ComboBox<>();
-    box.setId(id);
+    Called.by(box, id);
     box.setEditable(true);
     box.setAccessibleText(spoken);
     box.getStyleClass().add("paper-choice");
@@ -228,10 +228,11 @@ final class PaperPane extends HBox {
         !picked.isEmpty() ? Set.copyOf(picked) : before.isEmpty() ? Set.copyOf(known) : before;
     PictureOptions options = shown.options();
     View view = View.shown(shown.study(), options);
-    return c.withTicked(ticked)
-        .withSeated(view.seated())
-        .withStance(options.stance().filter(s -> s.kind() != Stance.Kind.LADEN))
-        .withOpening(view.opening());
+    PaperChoice stance =
+        options.asDrawn()
+            ? c.withAsDrawn()
+            : c.withStance(options.stance().filter(s -> s.kind() != Stance.Kind.LADEN));
+    return stance.withTicked(ticked).withSeated(view.seated()).withOpening(view.opening());
   }
 
   /** What is on the card was changed meanwhile: the sheets are worked out anew. */

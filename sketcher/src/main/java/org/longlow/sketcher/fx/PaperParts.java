@@ -27,13 +27,13 @@ final class PaperParts extends VBox {
   PaperParts(PaperWork work) {
     super(6);
     this.work = work;
-    words.setId("paper-find");
+    Called.by(words, "paper-find");
     words.setPromptText("find a part");
     words.setAccessibleText("show parts with these words");
     words.textProperty().addListener((o, was, is) -> filter());
     HBox.setHgrow(words, Priority.ALWAYS);
     ScrollPane scroll = new ScrollPane(rows);
-    scroll.setId("paper-parts");
+    Called.by(scroll, "paper-parts");
     scroll.setFitToWidth(true);
     scroll.setMinHeight(90);
     scroll.getStyleClass().add("slip-scroll");
@@ -95,7 +95,7 @@ final class PaperParts extends VBox {
     Row(String part) {
       super(8);
       this.part = part;
-      box.setId("paper-part-" + part);
+      Called.by(box, "paper-part-" + part);
       box.setText(part);
       box.setMinWidth(0);
       box.setOnAction(e -> work.choose(c -> c.ticking(List.of(part), box.isSelected())));

@@ -22,8 +22,8 @@ final class PaperPrinter extends VBox {
   PaperPrinter(PaperWork work) {
     super(6);
     this.work = work;
-    said.setId("printer-said");
-    known.setId("printers");
+    Called.by(said, "printer-said");
+    Called.by(known, "printers");
     ScrollPane all = new ScrollPane(known);
     all.setFitToWidth(true);
     all.setMaxHeight(96);
@@ -54,7 +54,7 @@ final class PaperPrinter extends VBox {
 
   private static TextField field(String id, String words) {
     TextField field = new TextField();
-    field.setId("printer-" + id);
+    Called.by(field, "printer-" + id);
     field.setPromptText(words);
     field.setAccessibleText(words);
     HBox.setHgrow(field, Priority.ALWAYS);

@@ -25,6 +25,7 @@ final class PaperScene extends VBox {
 
   private static final String NOBODY = "nobody";
   private static final String LADEN = "laden by those aboard";
+  private static final String DRAWN = StanceSteps.DRAWN;
 
   private final PaperWork work;
   private final VBox seats = new VBox(6);
@@ -38,17 +39,18 @@ final class PaperScene extends VBox {
   PaperScene(PaperWork work) {
     super(6);
     this.work = work;
-    stance.setId("paper-stance");
+    Called.by(stance, "paper-stance");
     stance.getStyleClass().add("paper-choice");
     stance.setAccessibleText("stance on the drawing");
     stance.setOnAction(
         e -> {
           if (!showing && stance.getValue() != null) {
+            boolean drawn = stance.getValue().equals(DRAWN);
             Optional<Condition> next = Optional.ofNullable(stances.get(stance.getValue()));
-            work.choose(c -> c.withStance(next));
+            work.choose(c -> drawn ? c.withAsDrawn() : c.withStance(next));
           }
         });
-    opening.setId("paper-opening");
+    Called.by(opening, "paper-opening");
     opening.setAccessibleText("how far the section is open");
     opening.setBlockIncrement(0.05);
     opening
@@ -72,7 +74,7 @@ final class PaperScene extends VBox {
     people.clear();
     for (String seat : SeatParts.of(study.layout()).keySet()) {
       ComboBox<String> who = new ComboBox<>();
-      who.setId("paper-seat-" + seat);
+      Called.by(who, "paper-seat-" + seat);
       who.getStyleClass().add("paper-choice");
       who.setAccessibleText("who is on the seat " + seat);
       who.getItems().add(NOBODY);
@@ -95,7 +97,7 @@ final class PaperScene extends VBox {
         .map(Standing::condition)
         .filter(c -> c.kind() != Stance.Kind.LADEN)
         .forEach(c -> stances.put(c.says(), c));
-    List<String> names = new ArrayList<>(List.of(LADEN));
+    List<String> names = new ArrayList<>(List.of(LADEN, DRAWN));
     names.addAll(stances.keySet());
     showing = true;
     stance.getItems().setAll(names);
@@ -114,7 +116,9 @@ final class PaperScene extends VBox {
                     .findFirst()
                     .orElse(NOBODY)));
     stance.setValue(
-        choice.stance().map(Condition::says).filter(stances::containsKey).orElse(LADEN));
+        choice.asDrawn()
+            ? DRAWN
+            : choice.stance().map(Condition::says).filter(stances::containsKey).orElse(LADEN));
     boolean opens = choice.stance().filter(c -> c.kind() == Stance.Kind.OPEN).isPresent();
     opening.setVisible(opens);
     opening.setManaged(opens);

@@ -56,7 +56,7 @@ final class PhotoTools extends VBox {
     this.desk = desk;
     this.board = board;
     this.hands = hands;
-    setId("photo-tools");
+    Called.by(this, "photo-tools");
     marking =
         List.of(
             Bits.words("photo-scale", "Scale", "scale by two points and a length", this::scale),
@@ -69,19 +69,19 @@ final class PhotoTools extends VBox {
     FlowPane buttons = new FlowPane(5, 5);
     buttons.getChildren().addAll(marking);
     buttons.getChildren().add(asTaken);
-    fade.setId("photo-fade");
+    Called.by(fade, "photo-fade");
     fade.setBlockIncrement(0.05);
     fade.setMinWidth(0);
     fade.setAccessibleText("how pale the photo is shown");
-    locked.setId("photo-locked");
-    hidden.setId("photo-hidden");
+    Called.by(locked, "photo-locked");
+    Called.by(hidden, "photo-hidden");
     Bits.told(locked, "pointer and keys leave the photo where it lies");
     Bits.told(hidden, "the photo is not shown");
     locked.setOnAction(e -> edit(PhotoEdits.locked(photo, locked.isSelected())));
     hidden.setOnAction(e -> edit(PhotoEdits.hidden(photo, hidden.isSelected())));
     followFade();
-    first.setId("photo-first");
-    second.setId("photo-second");
+    Called.by(first, "photo-first");
+    Called.by(second, "photo-second");
     for (TextField field : List.of(first, second)) {
       field.setPrefColumnCount(9);
       field.setOnKeyPressed(
@@ -102,7 +102,7 @@ final class PhotoTools extends VBox {
                 second,
                 Bits.words("photo-answer", "Apply", "apply what was typed", this::answered)));
     stopAsking();
-    trouble.setId("trouble-photo");
+    Called.by(trouble, "trouble-photo");
     getChildren()
         .addAll(
             buttons,

@@ -14,15 +14,23 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Point;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.desk.BoardState;
+import org.longlow.sketcher.edit.Things;
 import org.longlow.svg.drawing.Drawing;
+import org.longlow.svg.drawing.Layer;
 import org.longlow.svg.drawing.Mark;
 import org.longlow.svg.drawing.Planar;
 
-/** Finds what a drawing shows at a place: pins before everything, then what lies on top. */
+/**
+ * Finds what a drawing shows at a place, pins before everything, then what lies on top; and the
+ * other way round, where a thing is.
+ */
 final class Picker {
 
   /** What of a drawing can be picked. */
   private static final List<String> KINDS = List.of("part:", "person:", "dimension:");
+
+  /** Left free round a pin, px. */
+  private static final double PIN_ROOM_PX = 24;
 
   /** How near the pointer takes a pin, px. */
   private static final double PIN_PX = 11;
@@ -90,5 +98,37 @@ final class Picker {
     return shape.style().fill() != null && g.getDimension() == 2
         ? g.isWithinDistance(point, reachMm / 2)
         : g.isWithinDistance(point, reachMm);
+  }
+
+  /** Returns the box round a thing on the screen, px; empty if it has no place there. */
+  static Optional<Spots.Box> box(BoardState shown, ViewFrame frame, String subject) {
+    if (subject.startsWith("pin:")) {
+      String name = subject.substring(4);
+      if (!shown.layout().pins().containsKey(name)) {
+        return Optional.empty();
+      }
+      PointMm at = shown.onDrawing(name);
+      return Optional.of(
+          new Spots.Box(
+              frame.screenX(at.x()) - PIN_ROOM_PX,
+              frame.screenY(at.z()) - PIN_ROOM_PX,
+              2 * PIN_ROOM_PX,
+              2 * PIN_ROOM_PX));
+    }
+    Envelope box = new Envelope();
+    for (Layer layer : shown.drawing().layers()) {
+      for (Mark mark : layer.marks()) {
+        if (mark instanceof Mark.Shape shape && shape.subject().equals(subject)) {
+          box.expandToInclude(shape.geometry().getEnvelopeInternal());
+        }
+      }
+    }
+    for (String pin : Things.pins(shown.layout(), subject)) {
+      if (shown.layout().pins().containsKey(pin)) {
+        PointMm at = shown.onDrawing(pin);
+        box.expandToInclude(at.x(), at.z());
+      }
+    }
+    return subject.isEmpty() || box.isNull() ? Optional.empty() : Optional.of(frame.onScreen(box));
   }
 }

@@ -22,8 +22,8 @@ final class SeveralLine extends VBox {
     super(4);
     this.desk = desk;
     handling = new Handling(desk);
-    setId("several");
-    picked.setId("picked");
+    Called.by(this, "several");
+    Called.by(picked, "picked");
     nail = Bits.words("nail-all", "", "nail every pin of it, or loosen them", handling::nail);
     Button more = Bits.words("copy", "one more", "lay one more beside it", handling::copy);
     Button turn =

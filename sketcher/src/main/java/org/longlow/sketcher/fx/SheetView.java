@@ -33,7 +33,7 @@ final class SheetView extends Region {
   private double heldY;
 
   SheetView() {
-    setId("paper-sheet");
+    Called.by(this, "paper-sheet");
     getStyleClass().add("sheet-view");
     setFocusTraversable(true);
     setAccessibleRole(AccessibleRole.IMAGE_VIEW);

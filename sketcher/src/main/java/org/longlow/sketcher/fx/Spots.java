@@ -83,33 +83,21 @@ final class Spots {
     Box best = null;
     double least = Double.POSITIVE_INFINITY;
     for (Size size : sizes) {
-      Box at = slip(room, size.width(), size.height(), picked, busy);
-      double cost = size.lost() + cost(at, picked, busy);
-      if (cost < least) {
-        least = cost;
-        best = at;
-      }
-    }
-    return best;
-  }
-
-  private static Box slip(Box room, double width, double height, Box picked, List<Busy> busy) {
-    Box best = new Box(room.x(), room.y(), width, height);
-    double least = Double.POSITIVE_INFINITY;
-    int across = steps(room.width() - width);
-    int down = steps(room.height() - height);
-    for (int i = 0; i <= across; i++) {
-      for (int k = 0; k <= down; k++) {
-        Box at =
-            new Box(
-                room.x() + along(room.width() - width, i, across),
-                room.y() + along(room.height() - height, k, down),
-                width,
-                height);
-        double cost = cost(at, picked, busy);
-        if (cost < least) {
-          least = cost;
-          best = at;
+      int across = steps(room.width() - size.width());
+      int down = steps(room.height() - size.height());
+      for (int i = 0; i <= across; i++) {
+        for (int k = 0; k <= down; k++) {
+          Box at =
+              new Box(
+                  room.x() + along(room.width() - size.width(), i, across),
+                  room.y() + along(room.height() - size.height(), k, down),
+                  size.width(),
+                  size.height());
+          double cost = cost(at, size.lost(), picked, busy, least);
+          if (cost < least) {
+            least = cost;
+            best = at;
+          }
         }
       }
     }
@@ -137,13 +125,14 @@ final class Spots {
     return new Box(at.x(), at.y() - up, at.width(), at.height() + down + up);
   }
 
-  private static double cost(Box at, Box picked, List<Busy> busy) {
-    double cost = 0;
-    for (Busy thing : busy) {
-      cost += thing.weight() * at.shared(thing.box());
-    }
+  /** Returns what a place costs; no more of it is reckoned than shows that it costs too much. */
+  private static double cost(Box at, double lost, Box picked, List<Busy> busy, double most) {
+    double cost = lost;
     if (picked != null) {
       cost += PICKED_WEIGHT * at.shared(picked) + AREA_PER_PX * at.apart(picked);
+    }
+    for (int i = 0; i < busy.size() && cost < most; i++) {
+      cost += busy.get(i).weight() * at.shared(busy.get(i).box());
     }
     return cost;
   }

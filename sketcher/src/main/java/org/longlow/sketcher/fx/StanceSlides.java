@@ -73,7 +73,7 @@ final class StanceSlides extends VBox {
           });
       ends.add(end);
     }
-    words.setId("slide-words");
+    Called.by(words, "slide-words");
     line.setAlignment(Pos.CENTER_LEFT);
     line.getChildren().add(heading);
     line.getChildren().addAll(openers.get(Kind.TRAVEL), openers.get(Kind.LEAN));
@@ -86,7 +86,7 @@ final class StanceSlides extends VBox {
 
   private static ToggleButton step(String id) {
     ToggleButton button = new ToggleButton();
-    button.setId(id);
+    Called.by(button, id);
     button.getStyleClass().add("step");
     button.setMinWidth(USE_PREF_SIZE);
     return button;

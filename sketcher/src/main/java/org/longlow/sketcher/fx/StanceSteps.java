@@ -15,12 +15,13 @@ import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
+import org.longlow.sketcher.picture.View;
 
 /** The stances of the machine, in a row to step through. */
 final class StanceSteps extends VBox {
 
   /** The step that is always there to come back to. */
-  private static final String DRAWN = "as drawn";
+  static final String DRAWN = View.DRAWN;
 
   private final Desk desk;
   private final FlowPane row = new FlowPane(0, 4);
@@ -31,7 +32,7 @@ final class StanceSteps extends VBox {
     super(4);
     this.desk = desk;
     slides = new StanceSlides(desk);
-    setId("stances");
+    Called.by(this, "stances");
     getStyleClass().add("stances");
     setAlignment(Pos.CENTER_LEFT);
     HBox.setHgrow(this, Priority.ALWAYS);
@@ -65,7 +66,7 @@ final class StanceSteps extends VBox {
 
   private ToggleButton step(Optional<Condition> stance, String words, String name) {
     ToggleButton step = new ToggleButton(words);
-    step.setId("stance-" + name.replaceAll("[^A-Za-z0-9]+", "-"));
+    Called.by(step, "stance-" + name.replaceAll("[^A-Za-z0-9]+", "-"));
     step.setUserData(stance.orElse(null));
     step.setAccessibleText("stance " + name);
     Bits.told(

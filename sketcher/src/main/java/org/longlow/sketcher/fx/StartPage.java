@@ -53,7 +53,7 @@ final class StartPage extends StackPane {
     this.desk = desk;
     this.recent = recent;
     this.shipped = shipped;
-    setId("start");
+    Called.by(this, "start");
     getStyleClass().add("start");
     page.getStyleClass().add("start-page");
     page.getChildren()
@@ -72,7 +72,7 @@ final class StartPage extends StackPane {
             new FirstForm(desk),
             Bits.label("Machines that come with it", "start-heading"),
             machines());
-    opening.setId("opening");
+    Called.by(opening, "opening");
     ScrollPane scroll = new ScrollPane(page);
     scroll.setFitToWidth(true);
     scroll.getStyleClass().add("start-scroll");
@@ -106,7 +106,7 @@ final class StartPage extends StackPane {
   }
 
   private Node fileLine() {
-    path.setId("open-path");
+    Called.by(path, "open-path");
     path.setPromptText("folder and name of the file");
     path.setAccessibleText("folder and name of the layout file");
     path.setOnAction(e -> open());

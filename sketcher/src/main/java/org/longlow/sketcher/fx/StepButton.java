@@ -21,8 +21,8 @@ final class StepButton extends Button {
   StepButton(String id, String does, String key, Runnable action) {
     this.does = does;
     this.key = key;
-    setId(id);
-    getStyleClass().add("words");
+    Called.by(this, id);
+    getStyleClass().addAll("words", "step-button");
     setOnAction(e -> action.run());
     widthProperty().addListener(o -> fit());
     fontProperty().addListener(o -> requestLayout());

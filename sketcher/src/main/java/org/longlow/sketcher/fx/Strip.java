@@ -11,19 +11,25 @@ import javafx.scene.layout.Priority;
 
 /**
  * Things side by side that go on in a further row where the window is too narrow for them. What may
- * be narrower than it likes gives way first; what grows takes what a row leaves over. Where a row
- * ends is decided by the least widths alone, however little a thing likes just now: what changes
- * its words keeps room for them.
+ * be narrower than it likes gives way first; what grows takes what a row leaves over, or a row of
+ * its own below all others where it has no room beside them. Where a row ends is decided by the
+ * least widths alone, however little a thing likes just now: what changes its words keeps room for
+ * them.
  */
 final class Strip extends Pane {
 
+  /** Rows are at most so far apart, px. */
+  private static final double ROWS_APART_PX = 10;
+
   private final double gap;
+  private final double apart;
 
   /**
    * @param gap left free between two things, px
    */
   Strip(double gap, Node... things) {
     this.gap = gap;
+    this.apart = Math.min(gap, ROWS_APART_PX);
     getChildren().addAll(things);
   }
 
@@ -46,16 +52,22 @@ final class Strip extends Pane {
 
   private List<List<Node>> rows(double width) {
     List<List<Node>> rows = new ArrayList<>();
+    List<List<Node>> last = new ArrayList<>();
     double used = Double.POSITIVE_INFINITY;
     for (Node n : getManagedChildren()) {
       double wide = Math.ceil(n.minWidth(-1));
       if (used + gap + wide > width) {
+        if (grows(n) && wide > 0 && !rows.isEmpty()) {
+          last.add(List.of(n));
+          continue;
+        }
         rows.add(new ArrayList<>());
         used = -gap;
       }
       rows.get(rows.size() - 1).add(n);
       used += gap + wide;
     }
+    rows.addAll(last);
     return rows;
   }
 
@@ -98,10 +110,10 @@ final class Strip extends Pane {
   @Override
   protected double computePrefHeight(double width) {
     double wide = width < 0 ? Double.POSITIVE_INFINITY : inside(width);
-    double high = getInsets().getTop() + getInsets().getBottom() - gap;
+    double high = getInsets().getTop() + getInsets().getBottom() - apart;
     for (List<Node> row : rows(wide)) {
       double[] widths = widths(row, Double.isInfinite(wide) ? line(row) : wide);
-      high += gap + high(row, widths);
+      high += apart + high(row, widths);
     }
     return Math.max(0, high);
   }
@@ -142,7 +154,7 @@ final class Strip extends Pane {
             snapPositionX(x), snapPositionY(y + (high - own) / 2), Math.ceil(widths[i]), own);
         x += widths[i] + gap;
       }
-      y += high + gap;
+      y += high + apart;
     }
   }
 }

@@ -23,7 +23,8 @@ import org.longlow.sketcher.desk.Desk;
  */
 final class Tags extends Pane {
 
-  private static final double HEIGHT_PX = 40;
+  /** A tag with its edges, px. */
+  private static final double TAG_HIGH_PX = 24;
 
   /** Sign and edges of a tag, px. */
   private static final double ROUND_WORDS_PX = 36;
@@ -53,7 +54,7 @@ final class Tags extends Pane {
     this.desk = desk;
     this.board = board;
     this.open = open;
-    setId("tags");
+    Called.by(this, "tags");
     setPickOnBounds(false);
     getChildren().addAll(fails, cares, passes);
     desk.watch(this::refresh);
@@ -68,7 +69,7 @@ final class Tags extends Pane {
 
   /** Returns how high the row is. */
   double heightPx() {
-    return HEIGHT_PX * TextSize.of(this);
+    return TOP_PX + TAG_HIGH_PX * TextSize.of(this) + GAP_PX;
   }
 
   private double tagPx() {
@@ -77,7 +78,7 @@ final class Tags extends Pane {
 
   /** Where the row begins, clear of the rule. */
   private double leftPx() {
-    return Rule.widthPx(TextSize.of(this)) + GAP_PX;
+    return Rule.widthPx(board.letters()) + GAP_PX;
   }
 
   /** Letters have another size now. */
@@ -174,7 +175,7 @@ final class Tags extends Pane {
     List<Spots.Box> heads = heads();
     List<Spots.Box> words =
         desk.shown()
-            .map(s -> Fitting.words(s.drawing(), board.frame(), TextSize.of(this)))
+            .map(s -> Fitting.words(s.drawing(), board.frame(), board.letters()))
             .orElse(List.of());
     List<Cord> strings = new ArrayList<>();
     for (Tag tag : tags) {
@@ -217,7 +218,6 @@ final class Tags extends Pane {
       getStyleClass().addAll("words", "tag");
       setContentDisplay(ContentDisplay.LEFT);
       setOnAction(e -> desk.chooseFinding(id));
-      Bits.told(this, "");
     }
 
     void show(Hung hung, Desk desk) {
@@ -229,7 +229,7 @@ final class Tags extends Pane {
         id = f.id();
         setText(words);
         setGraphic(Bits.sign(f.verdict(), false));
-        getTooltip().setText(f.subject() + ": " + f.text(units));
+        Bits.told(this, f.subject() + ": " + f.text(units));
         setAccessibleText(f.subject() + " " + f.verdict().says() + ": " + f.text(units));
       }
       pseudoClassStateChanged(

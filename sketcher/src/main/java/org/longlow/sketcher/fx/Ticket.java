@@ -28,7 +28,7 @@ final class Ticket extends VBox {
    */
   Ticket(String id, Label head, Node content, Runnable moved, Runnable away) {
     this.moved = moved;
-    setId(id + "-ticket");
+    Called.by(this, id + "-ticket");
     getStyleClass().add("ticket");
     head.getStyleClass().add("ticket-head");
     head.setMinWidth(0);

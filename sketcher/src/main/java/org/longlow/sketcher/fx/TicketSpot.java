@@ -27,6 +27,9 @@ final class TicketSpot {
   /** As above while nothing is picked, so that nobody has asked for the ticket. */
   private static final double UNASKED_WEIGHT = 0.5;
 
+  /** Of shapes that hide as much, the one that shows more is a little better. */
+  private static final double UNSEEN_WEIGHT = 0.001;
+
   /** Its head is seen wherever it is laid, px. */
   private static final double HEAD_PX = 60;
 
@@ -62,10 +65,19 @@ final class TicketSpot {
    */
   void lay(BoardState shown, String chosen, Spots.Box room, double width) {
     Spots.Box picked = shown == null ? null : board.boxOf(shown, chosen);
-    boolean places = shown != null && !ticket.isLaid();
-    List<Spots.Busy> busy =
-        places ? Clear.of(shown, board.frame(), TextSize.of(ticket)) : List.of();
-    if (places && !mayStay(chosen, picked, room) && !stays(chosen, picked, room, busy)) {
+    if (shown != null && !ticket.isLaid() && !mayStay(chosen, picked, room)) {
+      place(chosen, picked, room, Clear.of(shown, board.frame(), board.letters()));
+    }
+    bench.setColumns(columns);
+    double wide = width(columns);
+    double x = Spots.within(ticket.getLayoutX(), 0, width - wide);
+    double y = Spots.within(ticket.getLayoutY(), 0, room.bottom() - HEAD_PX);
+    double tall = Math.min(Math.ceil(ticket.prefHeight(wide)), most);
+    ticket.resizeRelocate(x, y, wide, Math.min(tall, room.bottom() - y));
+  }
+
+  private void place(String chosen, Spots.Box picked, Spots.Box room, List<Spots.Busy> busy) {
+    if (!stays(chosen, picked, room, busy)) {
       double lost = picked == null ? UNASKED_WEIGHT : LOST_WEIGHT;
       Spots.Box tight = Spots.slip(room, shapes(room, lost), picked, busy);
       columns = columns(tight.width());
@@ -78,12 +90,6 @@ final class TicketSpot {
       placedLetters = TextSize.of(ticket);
       placedIn = board.frame();
     }
-    bench.setColumns(columns);
-    double wide = width(columns);
-    double x = Spots.within(ticket.getLayoutX(), 0, width - wide);
-    double y = Spots.within(ticket.getLayoutY(), 0, room.bottom() - HEAD_PX);
-    double tall = Math.min(Math.ceil(ticket.prefHeight(wide)), most);
-    ticket.resizeRelocate(x, y, wide, Math.min(tall, room.bottom() - y));
   }
 
   /** It stays where it is while the same thing is picked, unless it has come to hide more. */
@@ -146,7 +152,8 @@ final class TicketSpot {
         double whole = tall(n, room.height(), 1);
         for (double share : LOWER) {
           double tall = tall(n, room.height(), share);
-          shapes.add(new Spots.Size(width(n), tall, lost * width(n) * (whole - tall)));
+          double worse = lost * (whole - tall) + UNSEEN_WEIGHT * (all - tall);
+          shapes.add(new Spots.Size(width(n), tall, width(n) * worse));
         }
       }
     }
@@ -167,12 +174,14 @@ final class TicketSpot {
 
   /**
    * The more columns a ticket has, and the larger its letters are, the lower it is: all its shapes
-   * are about as large, and leave the machine to be seen.
+   * are about as large, and leave the machine to be seen. Its first fields are seen in all of them.
    */
   private double tall(int n, double high, double share) {
     double larger = TextSize.of(ticket);
+    double all = Math.ceil(ticket.prefHeight(width(n)));
     double most = share * TICKET_SHARE * high * 2 / n / Math.max(1, larger);
-    double least = Math.min(TicketSize.LEAST_HIGH_PX * larger, high);
-    return Math.min(Math.ceil(ticket.prefHeight(width(n))), Math.max(least, most));
+    double fields = all - bench.belowFirstFields(bench.width(n));
+    double least = Math.min(Math.max(TicketSize.LEAST_HIGH_PX * larger, fields), high);
+    return Math.min(all, Math.max(least, most));
   }
 }

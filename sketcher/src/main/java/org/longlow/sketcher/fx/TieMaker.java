@@ -38,10 +38,10 @@ final class TieMaker extends VBox {
   TieMaker(Desk desk) {
     super(4);
     this.desk = desk;
-    setId("tie-maker");
-    kind.setId("tie-kind");
-    other.setId("tie-other");
-    value.setId("tie-value");
+    Called.by(this, "tie-maker");
+    Called.by(kind, "tie-kind");
+    Called.by(other, "tie-other");
+    Called.by(value, "tie-value");
     kind.setAccessibleText("kind of the new tie");
     other.setAccessibleText("pin to tie to");
     value.setAccessibleText("what the new tie is held to");

@@ -32,7 +32,7 @@ final class TopStrip extends VBox {
   private final Desk desk;
   private final PauseTransition patience = new PauseTransition(UNTOLD);
   private final Label name = Bits.label("", "machine");
-  private final Label state = Bits.label("", "stamp");
+  private final Label state = Bits.label("", "stamp", "state");
   private final Label working = Bits.label("", "working");
   private final Button save;
   private final StepButton undo;
@@ -53,10 +53,10 @@ final class TopStrip extends VBox {
     redo = new StepButton("redo", "Do again", "Ctrl Y", desk::redo);
     Bits.keyed(save, "Ctrl S");
     Bits.keyed(saveAs, "Ctrl Shift S");
-    working.setId("working");
+    Called.by(working, "working");
     patience.setOnFinished(e -> working.setText(WORKING));
-    name.setId("machine");
-    state.setId("state");
+    Called.by(name, "machine");
+    Called.by(state, "state");
     Strip line =
         new Strip(
             8,
@@ -88,7 +88,7 @@ final class TopStrip extends VBox {
                 "Ctrl M"),
             Bits.keyed(Bits.words("keys", "Keys", "list of keys", doing.keys()), "F1"));
     line.getStyleClass().add("top-line");
-    path.setId("save-path");
+    Called.by(path, "save-path");
     path.setPromptText("folder and name of the file");
     path.setAccessibleText("folder and name of the file");
     path.setOnAction(e -> saveUnder());

@@ -57,10 +57,10 @@ final class TracePane extends VBox {
     this.close = close;
     intake = new PhotoIntake(desk);
     outlines = new OutlineList(desk, board, close);
-    setId("trace-slip");
-    getStyleClass().addAll("slip", "over");
+    Called.by(this, "trace-slip");
+    getStyleClass().addAll("slip", "over", "trace-slip");
     setMaxHeight(USE_PREF_SIZE);
-    file.setId("trace-file");
+    Called.by(file, "trace-file");
     file.setPromptText("a photo (PNG, JPEG) or a drawing (SVG)");
     file.setAccessibleText("file to trace from");
     file.setOnAction(e -> putIn());
@@ -68,7 +68,7 @@ final class TracePane extends VBox {
     save = Bits.words("trace-save", "Save it\u2026", "save the layout under a name", saver);
     Bits.keyed(save, "Ctrl S");
     unsaved = new VBox(5, Bits.wrapped(PhotoIntake.NEEDS_A_FILE, "bench-note"), save);
-    unsaved.setId("trace-unsaved");
+    Called.by(unsaved, "trace-unsaved");
     getChildren()
         .addAll(
             Bits.label("TRACE", "slip-title"),

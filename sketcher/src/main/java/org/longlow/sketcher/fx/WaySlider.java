@@ -48,11 +48,11 @@ final class WaySlider extends HBox {
     super(8);
     this.way = way;
     setAlignment(Pos.CENTER_LEFT);
-    slider.setId(id);
+    Called.by(slider, id);
     slider.setAccessibleText(does);
     slider.getStyleClass().add("way-slider");
     marks.setMouseTransparent(true);
-    marks.setId(id + "-marks");
+    Called.by(marks, id + "-marks");
     slider.valueProperty().addListener((o, was, is) -> slid(was.doubleValue(), is.doubleValue()));
     slider
         .valueChangingProperty()

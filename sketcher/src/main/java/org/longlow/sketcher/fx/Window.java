@@ -44,7 +44,7 @@ final class Window extends StackPane {
   private final TracePane tracePane;
   private final Adds adds;
   private final GalleryPane gallery;
-  private final List<Node> slips;
+  private final Slips slips;
   private final Held held = new Held(this);
   private final BorderPane work = new BorderPane();
   private final ToggleButton dimensions = Bits.toggle("dimensions", "dimensions", "D");
@@ -81,7 +81,6 @@ final class Window extends StackPane {
     tracePane = new TracePane(desk, board, this::trace, () -> over(null), this::save);
     adds = new Adds(desk, board, () -> hands, () -> over(null), card::setAside);
     gallery = new GalleryPane(desk, adds);
-    slips = List.of(paper, keysPane, findPane, tracePane, gallery, kinds);
     top =
         new TopStrip(
             desk,
@@ -91,22 +90,23 @@ final class Window extends StackPane {
     getStyleClass().add("window");
     notices = new NoticeStrip(desk);
     StackPane middle = new StackPane(card, notices);
-    middle.getChildren().addAll(slips);
     middle.getStyleClass().add("middle");
     middle.setAlignment(Pos.TOP_RIGHT);
     for (Node slip : List.of(keysPane, findPane, tracePane)) {
       StackPane.setMargin(slip, new Insets(14, 14, 14, 0));
     }
     StackPane.setAlignment(gallery, Pos.TOP_LEFT);
+    slips = new Slips(middle, paper, keysPane, findPane, tracePane, gallery, kinds);
     StackPane.setAlignment(notices, Pos.BOTTOM_LEFT);
     work.setTop(top);
     work.setCenter(middle);
     work.setBottom(bottom());
     getChildren().addAll(work, start);
     new KeptKeyboard(this, desk, board);
-    over(null);
+    new HeldKeys(this);
     addEventFilter(KeyEvent.KEY_PRESSED, this::key);
     addEventHandler(KeyEvent.KEY_PRESSED, this::keyOfCard);
+    board.heightProperty().addListener(o -> notices.keepClear(board));
     desk.watch(this::refresh);
     text.use(habits.textPercent());
     use(habits.night() ? Look.NIGHT : Look.DAY);
@@ -184,7 +184,7 @@ final class Window extends StackPane {
     card.use(next);
     cushions.use(next);
     gallery.use(next);
-    StackPane.setMargin(notices, Rule.clear(text.percent() / 100.0));
+    notices.keepClear(board);
   }
 
   private void toggleDimensions() {
@@ -281,10 +281,7 @@ final class Window extends StackPane {
 
   /** Shows one slip over the card, or none. */
   private void over(Node slip) {
-    for (Node node : slips) {
-      node.setVisible(node == slip);
-      node.setManaged(node == slip);
-    }
+    slips.show(slip);
     if (slip == null && desk.session().isPresent()) {
       board.requestFocus();
     }
@@ -330,7 +327,7 @@ final class Window extends StackPane {
     if (held.putBack()) {
       return true;
     }
-    if (slips.stream().anyMatch(Node::isVisible)) {
+    if (slips.areShown()) {
       if (paper.isVisible() && paper.giveUp()) {
         return true;
       }

@@ -193,9 +193,8 @@ public final class CushionPicture {
           Anchor.START,
           tone);
       if (!wood) {
-        String figures = Lettering.fitted(layer.figures(), SMALL_MM, NAMES_MM - 5);
         double below = y - paper(SMALL_MM + 0.7);
-        words(figures, -paper(NAMES_MM), below, SMALL_MM, Anchor.START, Tone.PENCIL);
+        figures(layer.figures(), -paper(NAMES_MM), below);
       }
       canvas.line(
           PictureLayer.AXES,
@@ -205,6 +204,16 @@ public final class CushionPicture {
           new PointMm(-paper(0.6), wanted.get(i)));
     }
     return Math.min(at.get(at.size() - 1) - paper(LETTERS_MM / 2), board - stack.boardMm());
+  }
+
+  /**
+   * Figures are written smaller rather than cut: those in inches and pounds are the longer ones.
+   */
+  private void figures(String figures, double x, double y) {
+    double room = NAMES_MM - 5;
+    double whole = SMALL_MM * (room - 0.01) / Lettering.widthMm(figures, SMALL_MM);
+    double high = Math.max(SMALLEST_MM, Math.min(SMALL_MM, whole));
+    words(Lettering.fitted(figures, high, room), x, y, high, Anchor.START, Tone.PENCIL);
   }
 
   private void head(CushionStack.Load load, double x, double top) {

@@ -74,13 +74,15 @@ final class DimensionInk {
     }
     double under = -2.6 * denominator;
     ink.marks.addAll(
-        new Tiers(ink.dims, Tiers.Side.BELOW, under, ink.spots.taken()).lay(ink.below));
+        new Tiers(ink.dims, Tiers.Side.BELOW, under, Double.POSITIVE_INFINITY, ink.spots.taken())
+            .lay(ink.below));
     double edge = MachineInk.ROAD_MM * 0.4;
+    double top = ink.box.getMaxY();
     ink.marks.addAll(
-        new Tiers(ink.dims, Tiers.Side.LEFT, ink.box.getMinX() - edge, ink.spots.taken())
+        new Tiers(ink.dims, Tiers.Side.LEFT, ink.box.getMinX() - edge, top, ink.spots.taken())
             .lay(ink.left));
     ink.marks.addAll(
-        new Tiers(ink.dims, Tiers.Side.RIGHT, ink.box.getMaxX() + edge, ink.spots.taken())
+        new Tiers(ink.dims, Tiers.Side.RIGHT, ink.box.getMaxX() + edge, top, ink.spots.taken())
             .lay(ink.right));
     ink.spots.keepOff(ink.marks);
     ink.onMachine.forEach(Runnable::run);

@@ -10,6 +10,7 @@ import org.longlow.svg.drawing.Lettering;
 import org.longlow.svg.drawing.Mark;
 import org.longlow.svg.drawing.Planar;
 import org.longlow.svg.drawing.Style;
+import org.longlow.svg.drawing.Tone;
 
 /**
  * Lays dimension lines out in tiers beside a picture: short ones near it, long ones outside, no two
@@ -56,10 +57,15 @@ final class Tiers {
   private static final double OUTSIDE_COST = 7;
   private static final double TIER_COST = 3;
 
+  /** What words cost that reach beyond the picture, where a card has no room to spare. */
+  private static final double BEYOND_COST = 30;
+
   private final Dimensions dims;
   private final Side side;
   private final double base;
+  private final double end;
   private final List<Envelope> words;
+  private final List<Mark> onTop = new ArrayList<>();
   private final List<List<double[]>> taken = new ArrayList<>();
   private double step = STEP;
 
@@ -68,13 +74,15 @@ final class Tiers {
    *
    * @param dims sizes of lines and letters
    * @param base edge of the picture on that side, drawing mm
+   * @param end how far along the tiers words better reach at most, drawing mm
    * @param words boxes of words that are on the drawing already; added to
    */
-  Tiers(Dimensions dims, Side side, double base, List<Envelope> words) {
+  Tiers(Dimensions dims, Side side, double base, double end, List<Envelope> words) {
     this.words = words;
     this.dims = dims;
     this.side = side;
     this.base = base;
+    this.end = end;
   }
 
   /** Returns the marks of all spans. */
@@ -88,6 +96,7 @@ final class Tiers {
     for (Span span : order) {
       place(span, order, marks);
     }
+    marks.addAll(onTop);
     return marks;
   }
 
@@ -126,6 +135,7 @@ final class Tiers {
                 + (Labels.free(box, words) ? 0 : ON_WORDS_COST)
                 + TIER_COST * tier
                 + (inside ? 0 : OUTSIDE_COST)
+                + (reach[1] > end ? BEYOND_COST : 0)
                 + Math.abs(at - (span.low() + span.high()) / 2) / Math.max(wide, length);
         if (cost < bestCost) {
           bestCost = cost;
@@ -154,6 +164,9 @@ final class Tiers {
       }
     }
     at.add(span.high() + 2 * head + wide / 2);
+    if (slack < 0 && side != Side.BELOW) {
+      at.add(span.low() + wide / 2); // from one end past the other
+    }
     double lower = span.low() - 2 * head - wide / 2;
     boolean underRoad = side != Side.BELOW && span.low() >= 0 && lower - wide / 2 < 0;
     if (!underRoad) {
@@ -203,8 +216,16 @@ final class Tiers {
               narrow));
     }
     Mark.Words mark = words(span, tier, at);
-    words.add(Labels.box(mark, dims.denominator()));
-    marks.add(mark);
+    Envelope box = Labels.box(mark, dims.denominator());
+    words.add(box);
+    if (at - wide / 2 < span.high() && at + wide / 2 > span.high()) {
+      // the line that ends the span runs behind its words
+      onTop.add(
+          new Mark.Shape(span.subject(), Planar.rectangle(box), Style.area(Tone.PAPER, 0.85)));
+      onTop.add(mark);
+    } else {
+      marks.add(mark);
+    }
   }
 
   /** A hairline from the thing measured past the dimension line: it may cross the picture. */

@@ -22,6 +22,9 @@ import org.longlow.constraints.study.Study;
  */
 public record View(Optional<Condition> stance, double opening, List<Occupant> seated) {
 
+  /** What the machine is called that stands in no stance. */
+  public static final String DRAWN = "as drawn";
+
   public View {
     seated = List.copyOf(seated);
   }
@@ -66,12 +69,12 @@ public record View(Optional<Condition> stance, double opening, List<Occupant> se
   /** Returns who is seen and how the machine stands, such as {@code Ada riding; full bump}. */
   public String words() {
     String people = seated.stream().map(View::words).collect(Collectors.joining(", "));
-    String name = stance.map(Condition::says).orElse("");
+    String name = stance.map(Condition::says).orElse(DRAWN);
     String how =
         opening == 1 ? name : String.format(Locale.ROOT, "%s at %.0f %%", name, 100 * opening);
-    boolean said = stance.map(s -> s.kind() == Stance.Kind.LADEN).orElse(true);
+    boolean said = stance.filter(s -> s.kind() == Stance.Kind.LADEN).isPresent();
     return people.isEmpty()
-        ? stance.isEmpty() ? "the machine as drawn" : how
+        ? stance.isEmpty() ? "the machine " + DRAWN : how
         : people + (said ? "" : "; " + how);
   }
 

@@ -80,7 +80,8 @@ final class CushionTemplates {
   /** Returns layer {@code i} from the top, counted from 0, as free foam from the side. */
   NamedDrawing layer(int i) {
     Geometry band = Cushions.bands(cushion, places).get(cushion.layers().size() - i);
-    String title = cushion.name() + ", " + numbered(i) + " " + cushion.layers().get(i).name();
+    String title =
+        cushion.name() + ", " + (numbered(i) + " " + cushion.layers().get(i).name()).strip();
     TemplateSheet sheet = new TemplateSheet(cushion.name(), title, band, "up", "forward");
     List<String> lines = new ArrayList<>();
     lines.addAll(layerLines(i));

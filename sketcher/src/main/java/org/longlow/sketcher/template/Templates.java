@@ -19,6 +19,7 @@ import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Shapes;
 import org.longlow.constraints.shape.Shells;
 import org.longlow.constraints.study.Study;
+import org.longlow.constraints.words.Said;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.picture.Scene;
 import org.longlow.sketcher.picture.Scenes;
@@ -163,9 +164,8 @@ public final class Templates {
         .toList();
   }
 
-  /** Name and kind, the kind once where it is the name. */
   private static String titled(Part part) {
-    return part.name().equals(part.kind()) ? part.name() : part.name() + ", " + part.kind();
+    return Said.with(part.name(), part.kind());
   }
 
   private static NamedDrawing plain(PartShape shape, Places places, TemplateFigures figures) {

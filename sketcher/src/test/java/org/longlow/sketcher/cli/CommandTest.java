@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -60,6 +61,10 @@ class CommandTest {
     for (String name : List.of("elevation.svg", "elevation.pdf", "report.html", "findings.json")) {
       assertThat(out.resolve(name)).isNotEmptyFile();
     }
+    assertThat(Files.readString(out.resolve("elevation.svg")))
+        .as("issued today")
+        .contains(LocalDate.now().toString())
+        .doesNotContain("2026-01-01");
     try (Stream<Path> sheets = Files.list(out.resolve("templates"))) {
       List<String> names = sheets.map(p -> p.getFileName().toString()).toList();
       assertThat(names).anyMatch(n -> n.endsWith(".pdf")).anyMatch(n -> n.endsWith("-01.svg"));

@@ -40,10 +40,23 @@ class PaperChoiceTest {
                 "A0",
                 List.of(new Occupant("Tor", "passenger")),
                 Optional.of(LID),
+                false,
                 0.4,
                 Optional.of(Scale.oneTo(5)),
                 true));
     assertThat(ALL.withSvg(false).withSvg(true)).isEqualTo(ALL);
+  }
+
+  @Test
+  void theMachineAsDrawnIsInNoStance() {
+    PaperChoice drawn = ALL.withAsDrawn();
+    assertThat(drawn.asDrawn()).isTrue();
+    assertThat(drawn.stance()).isEmpty();
+    assertThat(drawn.options().asDrawn()).isTrue();
+    assertThat(drawn.options().seated()).isEqualTo(ALL.seated());
+    assertThat(drawn.withStance(Optional.empty()).asDrawn()).isFalse();
+    assertThat(drawn.withStance(Optional.of(LID)).options().stance()).contains(LID);
+    assertThat(ALL.options().asDrawn()).isFalse();
   }
 
   @Test

@@ -11,19 +11,19 @@ import org.longlow.sketcher.picture.PictureOptions;
 /** A finding that is picked is shown on the person it is about, and on nobody else. */
 class ShownFindingTest {
 
-  private final Study study = Study.of(Demos.layout("heron"));
+  private static final Study STUDY = Study.of(Demos.layout("heron"));
   private final Studio studio = new Studio();
 
   private BoardState shown(PictureOptions options, String finding) {
-    return studio.draw(study.layout(), study, options, finding, false);
+    return studio.draw(STUDY.layout(), STUDY, options, finding, false);
   }
 
   @Test
   void aPickedFindingSeatsWhomItIsAbout() {
-    PictureOptions before = Looks.first(study.layout(), PictureOptions.PLAIN);
+    PictureOptions before = Looks.first(STUDY.layout(), PictureOptions.PLAIN);
     BoardState first = shown(before, "");
     int passengers = 0;
-    for (Finding f : study.findings()) {
+    for (Finding f : STUDY.findings()) {
       if (f.who().isPresent() && f.where().isPresent()) {
         BoardState then = shown(first.optionsFor(f.id(), before), f.id());
         assertThat(then.isMarked(f.id())).as(f.id()).isTrue();
@@ -42,11 +42,11 @@ class ShownFindingTest {
 
   @Test
   void aFindingWithoutAPlaceLeavesTheStanceAlone() {
-    PictureOptions before = Looks.first(study.layout(), PictureOptions.PLAIN).withAsDrawn();
+    PictureOptions before = Looks.first(STUDY.layout(), PictureOptions.PLAIN).withAsDrawn();
     BoardState drawn = shown(before, "");
     int whole = 0;
     int placed = 0;
-    for (Finding f : study.findings()) {
+    for (Finding f : STUDY.findings()) {
       boolean seen = f.who().isEmpty() && f.stance().isPresent();
       if (seen && f.where().isEmpty()) {
         assertThat(drawn.optionsFor(f.id(), before)).as(f.id()).isSameAs(before);
@@ -63,7 +63,7 @@ class ShownFindingTest {
   @Test
   void nothingIsMarkedOnSomebodyElse() {
     PictureOptions bram = PictureOptions.PLAIN.withPerson("Bram");
-    for (Finding f : study.findings()) {
+    for (Finding f : STUDY.findings()) {
       if (f.who().map(w -> w.person().equals("Runa")).orElse(false)) {
         assertThat(shown(bram, f.id()).isMarked(f.id())).as(f.id()).isFalse();
       }
@@ -72,7 +72,7 @@ class ShownFindingTest {
 
   @Test
   void seatingSomebodyElseLetsGoOfThePair() {
-    PictureOptions before = Looks.first(study.layout(), PictureOptions.PLAIN);
+    PictureOptions before = Looks.first(STUDY.layout(), PictureOptions.PLAIN);
     PictureOptions pair = shown(before, "").optionsFor("hold.Runa.passenger", before);
     assertThat(pair.seated()).hasSize(2);
     PictureOptions alone = Looks.seated("Runa").apply(pair);

@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -19,6 +20,7 @@ import org.longlow.constraints.check.road.LeanFindings;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.ReadResult;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
@@ -26,6 +28,7 @@ import org.longlow.constraints.stand.TravelWay;
 import org.longlow.constraints.study.Study;
 import org.longlow.demo.Demos;
 import org.longlow.sketcher.desk.SlideWork.Kind;
+import org.longlow.sketcher.picture.PictureOptions;
 
 /** Wheels moved and the machine leaned on the desk: what is shown and marked is what was found. */
 class SlidesTest {
@@ -118,6 +121,38 @@ class SlidesTest {
     assertThat(shown().places().pins()).isEqualTo(laden.places().pins());
     assertThat(slides.close()).as("nothing is open").isFalse();
     assertThat(slides.slide()).isEmpty();
+  }
+
+  /** Whoever saw the machine as drawn before sees it so again; a stance chosen meanwhile stays. */
+  @Test
+  void closingComesBackToTheMachineAsDrawn() throws InterruptedException {
+    for (Kind first : Kind.values()) {
+      look(s -> s.in(Optional.empty(), s.options()));
+      List<Occupant> seated = hands.desk().options().seated();
+      assertThat(hands.desk().shown().get().standing()).isEmpty();
+      open(first);
+      assertThat(shown().kind()).isEqualTo(Stance.Kind.LADEN);
+      open(first == Kind.LEAN ? Kind.TRAVEL : Kind.LEAN);
+      slides.close();
+      hands.until(() -> true);
+      assertThat(hands.desk().shown().get().standing()).as("as drawn").isEmpty();
+      assertThat(hands.desk().options().asDrawn()).isTrue();
+      assertThat(hands.desk().options().seated()).isEqualTo(seated);
+      open(first);
+      look(s -> s.in(Optional.of(BUMP), s.options()));
+      slides.close();
+      hands.until(() -> true);
+      assertThat(shown().condition()).as("chosen meanwhile").isEqualTo(BUMP);
+      open(Kind.TRAVEL);
+      slides.close();
+      hands.until(() -> true);
+      assertThat(shown().condition()).as("not from as drawn").isEqualTo(BUMP);
+    }
+  }
+
+  private void look(Function<BoardState, PictureOptions> change) throws InterruptedException {
+    hands.desk().look(o -> change.apply(hands.desk().shown().get()));
+    hands.until(() -> true);
   }
 
   /** A crate stands 20 mm over the rear tyre, which is 305.9 mm in radius. */

@@ -25,7 +25,7 @@ class BenchRowsTest {
   private final Places places = BenchTest.drawn(layout);
 
   private Bench bench(String subject) {
-    return Bench.of(layout, places, subject);
+    return OnBench.of(layout, places, subject);
   }
 
   private static Bench.Row row(Bench bench, String heading, String label) {
@@ -106,7 +106,7 @@ class BenchRowsTest {
                 0,
                 false,
                 "by a bolt"));
-    Bench.Row row = row(Bench.of(more, places, "pin:lowA"), "ties", "joined");
+    Bench.Row row = row(OnBench.of(more, places, "pin:lowA"), "ties", "joined");
     assertThat(row.text()).isEmpty();
     assertThat(row.value()).isEmpty();
     assertThat(row.note()).isEqualTo("together: lowA, backLow; by a bolt");
@@ -209,14 +209,14 @@ class BenchRowsTest {
     Bench.Row tyre = row(bench("part:rearWheel"), "more to say", "tyre");
     assertThat(tyre.text()).isEmpty();
     Layout typed = Edits.set(tyre.target(), "140/70-17").applied(layout);
-    assertThat(row(Bench.of(typed, places, "part:rearWheel"), "more to say", "tyre").text())
+    assertThat(row(OnBench.of(typed, places, "part:rearWheel"), "more to say", "tyre").text())
         .isEqualTo("140/70-17");
     Edit clear = Edits.set(tyre.target(), " ");
     assertThat(clear.name()).isEqualTo("clear rearWheel tyre");
     assertThat(clear.applied(typed)).isEqualTo(layout);
     Bench.Row crown = row(bench("part:rearWheel"), "its own", "crown");
     Layout without = Edits.set(crown.target(), "").applied(layout);
-    assertThat(row(Bench.of(without, places, "part:rearWheel"), "more to say", "crown").text())
+    assertThat(row(OnBench.of(without, places, "part:rearWheel"), "more to say", "crown").text())
         .isEmpty();
     assertThat(Edits.set(crown.target(), crown.text()).applied(without)).isEqualTo(layout);
     Bench.Row helmet = row(bench("person:Mara"), "more to say", "helmet");
@@ -232,7 +232,7 @@ class BenchRowsTest {
   void measuresBehindTheMeasuresOfATieAreShown() {
     Layout more =
         Edits.set(new Target.OfMeasure("backLength"), "panLength + 120 mm").applied(layout);
-    Bench bench = Bench.of(more, BenchTest.drawn(more), "pin:backTop");
+    Bench bench = OnBench.of(more, BenchTest.drawn(more), "pin:backTop");
     assertThat(row(bench, "ties", "backLong").value()).isEqualTo("520 mm");
     assertThat(row(bench, "measures it rests on", "backLength").value()).isEqualTo("520 mm");
     assertThat(row(bench, "measures it rests on", "panLength").text()).isEqualTo("400 mm");
@@ -242,7 +242,7 @@ class BenchRowsTest {
   @Test
   void aRangeWithoutANoteStandsAlone() {
     Layout plain = changed("\"to\": \"900 mm\", \"note\": \"pan to pegs\"", "\"to\": \"900 mm\"");
-    assertThat(row(Bench.of(plain, places, ""), "measures", "pegReach").note())
+    assertThat(row(OnBench.of(plain, places, ""), "measures", "pegReach").note())
         .isEqualTo("from 700 mm to 900 mm");
   }
 
@@ -251,7 +251,7 @@ class BenchRowsTest {
     Layout turned =
         changed(
             "\"frame\": \"tankPin\"", "\"frame\": {\"origin\": \"tankPin\", \"angle\": \"5 deg\"}");
-    assertThat(Bench.of(turned, places, "part:tank").groups().get(0).rows())
+    assertThat(OnBench.of(turned, places, "part:tank").groups().get(0).rows())
         .filteredOn(r -> r.target().path().equals(List.of("parts", "tank", "frame", "angle")))
         .singleElement()
         .satisfies(r -> assertThat(r.text()).isEqualTo("5 deg"));

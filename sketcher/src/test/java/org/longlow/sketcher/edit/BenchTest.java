@@ -41,7 +41,7 @@ class BenchTest {
 
   /** The rows of what a part says of itself. */
   private List<Bench.Row> own(Layout in, String part) {
-    return Bench.of(in, places, "part:" + part).groups().stream()
+    return OnBench.of(in, places, "part:" + part).groups().stream()
         .filter(g -> g.heading().equals("its own"))
         .findFirst()
         .orElseThrow()
@@ -60,31 +60,31 @@ class BenchTest {
 
   @Test
   void whatFindingsMissComesFirst() {
-    assertThat(laid(Bench.of(layout, places, "part:grips")))
+    assertThat(laid(OnBench.of(layout, places, "part:grips")))
         .startsWith("to give first:", "mass", "its own:");
-    assertThat(laid(Bench.of(layout, places, "part:tank"))).startsWith("its own:");
+    assertThat(laid(OnBench.of(layout, places, "part:tank"))).startsWith("its own:");
     Layout soft = Edits.set(new Target.OfPart("fork", List.of("rate"), "rate"), "").applied(layout);
-    assertThat(laid(Bench.of(soft, places, "part:fork")))
+    assertThat(laid(OnBench.of(soft, places, "part:fork")))
         .startsWith("to give first:", "rate", "its own:");
   }
 
   /** Whoever fills in one field after the other goes on to the next, wherever each belongs. */
   @Test
   void whatIsFilledInStaysInItsPlaceWhileTheThingIsPicked() {
-    Bench before = Bench.of(layout, places, "part:grips");
+    Bench before = OnBench.of(layout, places, "part:grips");
     for (Bench.Row row : before.groups().stream().flatMap(g -> g.rows().stream()).toList()) {
       String text = row.label().equals("mass") ? "2 kg" : row.text().isEmpty() ? "" : "40 mm";
       if (row.input() == Form.Input.QUANTITY && !text.isEmpty()) {
         Layout filled = Edits.set(row.target(), text).applied(layout);
-        Bench after = BenchPlaces.keep(before, Bench.of(filled, places, "part:grips"));
+        Bench after = BenchPlaces.keep(before, OnBench.of(filled, places, "part:grips"));
         assertThat(laid(after)).as(row.label()).isEqualTo(laid(before));
         assertThat(row(after, row.target()).orElseThrow().text()).isEqualTo(text);
       }
     }
-    Bench pan = Bench.of(layout, places, "part:pan");
+    Bench pan = OnBench.of(layout, places, "part:pan");
     Target mass = new Target.OfPart("pan", List.of("mass"), "mass");
     Layout weighed = Edits.set(mass, "3 kg").applied(layout);
-    Bench alone = Bench.of(weighed, places, "part:pan");
+    Bench alone = OnBench.of(weighed, places, "part:pan");
     assertThat(laid(alone)).as("told anew").isNotEqualTo(laid(pan));
     assertThat(laid(BenchPlaces.keep(pan, alone))).isEqualTo(laid(pan));
     assertThat(laid(BenchPlaces.keep(before, alone))).as("of another part").isEqualTo(laid(alone));
@@ -92,10 +92,10 @@ class BenchTest {
 
   @Test
   void whatIsNewComesWhereItBelongs() {
-    Bench pan = Bench.of(layout, places, "part:pan");
+    Bench pan = OnBench.of(layout, places, "part:pan");
     Layout more =
         Edits.more(new Target.OfPart("pan", List.of("layers"), "layer"), "").applied(layout);
-    Bench longer = Bench.of(more, places, "part:pan");
+    Bench longer = OnBench.of(more, places, "part:pan");
     assertThat(laid(BenchPlaces.keep(pan, longer))).isEqualTo(laid(longer));
     assertThat(laid(BenchPlaces.keep(longer, pan))).isEqualTo(laid(pan));
   }
@@ -120,7 +120,7 @@ class BenchTest {
 
   @Test
   void aPinShowsItsPlaceItsTiesItsLimitsAndTheMeasuresBehindThem() {
-    Bench bench = Bench.of(layout, places, "pin:backTop");
+    Bench bench = OnBench.of(layout, places, "pin:backTop");
     assertThat(bench.groups())
         .extracting(Bench.Group::heading)
         .containsExactly("place", "ties", "limits", "measures it rests on", "more to say");
@@ -136,15 +136,15 @@ class BenchTest {
 
   @Test
   void measuresBehindMeasuresAreShownToo() {
-    Bench bench = Bench.of(layout, places, "pin:panFront");
+    Bench bench = OnBench.of(layout, places, "pin:panFront");
     assertThat(row(bench, new Target.OfMeasure("panSpan"))).isPresent();
     assertThat(row(bench, new Target.OfMeasure("panLength"))).isPresent();
   }
 
   @Test
   void whatIsNotThereShowsTheWholeMachine() {
-    assertThat(Bench.of(layout, places, "part:gone").title()).isEqualTo("wren");
-    assertThat(Bench.of(layout, places, "").groups().get(0).rows())
+    assertThat(OnBench.of(layout, places, "part:gone").title()).isEqualTo("wren");
+    assertThat(OnBench.of(layout, places, "").groups().get(0).rows())
         .hasSize(layout.measures().size());
   }
 
@@ -221,7 +221,7 @@ class BenchTest {
   }
 
   private static String text(Layout layout, String subject, Target target) {
-    return Bench.of(layout, drawn(layout), subject).groups().stream()
+    return OnBench.of(layout, drawn(layout), subject).groups().stream()
         .flatMap(g -> g.rows().stream())
         .filter(r -> r.target().equals(target))
         .findFirst()

@@ -59,7 +59,7 @@ class EveryFieldOnTheBenchTest {
     for (Entries.Entry entry : entries(layout)) {
       String subject = Subjects.of(entry);
       assertThat(Subjects.entry(layout, subject)).contains(entry);
-      Bench bench = Bench.of(layout, places, subject);
+      Bench bench = OnBench.of(layout, places, subject);
       assertThat(bench.entry()).contains(entry);
       Form form = Form.of(layout, entry).orElseThrow();
       for (Form.Row row : form.rows()) {
@@ -90,12 +90,12 @@ class EveryFieldOnTheBenchTest {
     Places places = Study.of(layout).placed().places();
     for (Form.Row row : Form.demands(layout).rows()) {
       if (isShown(row)) {
-        assertThat(paths(Bench.of(layout, places, Subjects.DEMANDS))).contains(row.path());
+        assertThat(paths(OnBench.of(layout, places, Subjects.DEMANDS))).contains(row.path());
       }
     }
     for (Form.Row row : Form.whole(layout).rows()) {
       if (isShown(row)) {
-        assertThat(paths(Bench.of(layout, places, Subjects.NAMES))).contains(row.path());
+        assertThat(paths(OnBench.of(layout, places, Subjects.NAMES))).contains(row.path());
       }
     }
   }

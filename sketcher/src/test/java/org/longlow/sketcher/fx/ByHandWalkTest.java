@@ -427,7 +427,7 @@ class ByHandWalkTest extends Walk {
   private void reach(String id) {
     for (int i = 0; i < 60; i++) {
       Node owner = Hands.onFx(() -> hands.window().getScene().getFocusOwner());
-      if (owner != null && id.equals(owner.getId())) {
+      if (owner != null && id.equals(Called.of(owner))) {
         return;
       }
       hands.press(KeyCode.TAB);

@@ -144,7 +144,7 @@ class CardWalkTest extends Walk {
         size(wide, 800);
         StepButton undo = hands.node("undo", StepButton.class);
         assertThat(undo.getText()).as(percent + " %, " + wide).isIn(beginnings);
-        assertThat(undo.getTooltip().getText()).contains(step);
+        assertThat(Tip.of(undo)).contains(step);
         assertThat(Hands.onFx(() -> Shortened.in(undo.getParent()))).isEmpty();
       }
     }
@@ -159,7 +159,7 @@ class CardWalkTest extends Walk {
     Bounds board = at(hands.window().board());
     assertThat(board.contains(slip)).isTrue();
     Node pane = hands.node("cushion-bench", Node.class);
-    Node field = Hands.onFx(() -> pane.lookup("#field-pan-layer-1-thickness"));
+    Node field = Hands.onFx(() -> Hands.called(pane, "field-pan-layer-1-thickness").get());
     Node scrolled = Hands.onFx(() -> scrolledRound(pane));
     assertThat(slip.contains(at(scrolled))).as("what scrolls is in its slip").isTrue();
     assertThat(at(pane).contains(at(field))).as("what is on it scrolls with it").isTrue();
@@ -183,12 +183,53 @@ class CardWalkTest extends Walk {
     assertThat(outOfTheCard()).isEmpty();
   }
 
+  /** With large letters in a small window no figure is cut, nor under a tag. */
+  @Test
+  void dimensionsAreSeenWholeWithLargeLetters() {
+    letters(200);
+    hands.press(KeyCode.D);
+    List<String> cut =
+        Hands.onFx(
+            () -> {
+              Board board = hands.window().board();
+              double rule = Rule.widthPx(board.letters());
+              double top = hands.node("tags", Region.class).getHeight();
+              BoundingBox seen =
+                  new BoundingBox(
+                      rule, top, board.getWidth() - rule, board.getHeight() - rule - top);
+              List<String> out = new ArrayList<>();
+              for (Spots.Box word :
+                  Fitting.words(
+                      hands.desk().shown().get().drawing(), board.frame(), board.letters())) {
+                if (!seen.contains(word.x(), word.y(), word.width(), word.height())) {
+                  out.add(word.toString());
+                }
+              }
+              return out;
+            });
+    assertThat(cut).isEmpty();
+  }
+
+  /** Whoever picks something sees its first fields, however many tools stand over them. */
+  @Test
+  void theFirstFieldsOfATicketAreSeen() {
+    for (int percent : new int[] {100, 150}) {
+      letters(percent);
+      for (String subject : List.of("", "part:pan", "pin:backTop", "part:engine", "tie:baseline")) {
+        pick(subject);
+        Node ticket = hands.node("bench-ticket", Node.class);
+        Node field = Hands.onFx(() -> ticket.lookup(".bench-row"));
+        assertThat(at(ticket).contains(at(field))).as(percent + " %, " + subject).isTrue();
+      }
+    }
+  }
+
   private List<String> outOfTheCard() {
     return Hands.onFx(
         () -> {
           List<String> out = new ArrayList<>();
           Board board = hands.window().board();
-          double letters = hands.window().textSize().percent() / 100.0;
+          double letters = board.letters();
           hands.desk().shown().get().drawing().layers().stream()
               .filter(l -> l.id().equals("names"))
               .flatMap(l -> l.marks().stream())
@@ -219,7 +260,7 @@ class CardWalkTest extends Walk {
     List<Node> bars =
         Hands.onFx(
             () ->
-                hands.window().lookup("#crew").lookupAll(".scroll-bar").stream()
+                Hands.called(hands.window(), "crew").get().lookupAll(".scroll-bar").stream()
                     .filter(n -> n instanceof ScrollBar && n.isVisible())
                     .toList());
     assertThat(bars).isEmpty();

@@ -120,10 +120,10 @@ class CushionWalkTest extends Walk {
           return null;
         });
     hands.settle();
-    hands.typeInto("cushion-bench #field-pan-layer-1-support-factor", "1.05");
-    Node field = Hands.onFx(() -> pane().lookup("#field-pan-layer-1-support-factor"));
-    Node said = Hands.onFx(() -> pane().lookup("#trouble-pan-layer-1-support-factor"));
-    Node other = Hands.onFx(() -> pane().lookup("#field-pan-layer-1-density"));
+    hands.typeInto("cushion-bench field-pan-layer-1-support-factor", "1.05");
+    Node field = Hands.onFx(() -> Hands.called(pane(), "field-pan-layer-1-support-factor").get());
+    Node said = Hands.onFx(() -> Hands.called(pane(), "trouble-pan-layer-1-support-factor").get());
+    Node other = Hands.onFx(() -> Hands.called(pane(), "field-pan-layer-1-density").get());
     assertThat(field.getPseudoClassStates()).extracting(Object::toString).contains("wrong");
     assertThat(other.getPseudoClassStates()).extracting(Object::toString).doesNotContain("wrong");
     Node slip = hands.node("cushion-ticket", Node.class);
@@ -154,14 +154,14 @@ class CushionWalkTest extends Walk {
     hands.press(KeyCode.ENTER).press(KeyCode.SHORTCUT, KeyCode.A).write("27 mm");
     hands.press(KeyCode.ENTER);
     assertThat(thickness(0)).isEqualTo("27 mm");
-    hands.typeInto("cushion-bench #field-pan-layer-1-support-factor", "1.05");
+    hands.typeInto("cushion-bench field-pan-layer-1-support-factor", "1.05");
     assertThat(hands.desk().trouble().orElseThrow().refused().words()).contains("allowed");
     hands.press(KeyCode.ESCAPE);
 
     // a grade is shown while the keyboard is on it, and Enter takes it
     Hands.onFx(
         () -> {
-          pane().lookup("#cushion-grades").requestFocus();
+          Hands.called(pane(), "cushion-grades").get().requestFocus();
           return null;
         });
     hands.settle();
@@ -178,7 +178,7 @@ class CushionWalkTest extends Walk {
 
     hands.click("cushion-closed");
     assertThat(layers().get(0).closedCell()).isTrue();
-    hands.typeInto("cushion-bench #field-pan-layer-1-wall-stress", "9 kPa");
+    hands.typeInto("cushion-bench field-pan-layer-1-wall-stress", "9 kPa");
     assertThat(layers().get(0).wallStress().orElseThrow().text()).isEqualTo("9 kPa");
 
     hands.press(KeyCode.ESCAPE).press(KeyCode.ESCAPE);

@@ -31,7 +31,8 @@ class FittingTest {
   }
 
   private static ViewFrame fitted(double wide, double high, double letters, Mark... names) {
-    return Fitting.of(drawing(names), new Spots.Box(0, 0, wide, high), MARGIN, letters, true);
+    Spots.Box card = new Spots.Box(0, 0, wide, high);
+    return Fitting.of(drawing(names), card, MARGIN, letters, letters, true);
   }
 
   @Test
@@ -98,29 +99,27 @@ class FittingTest {
     assertThat(large.pxPerMm()).isCloseTo(0.5 - Math.max(0, (300 - ticket) / 2000), within(1e-9));
   }
 
-  /** Names at both ends and a ticket together cost no more of its size than the ticket may. */
+  /** A name high above it and a ticket together cost no more of its size than the ticket may. */
   @Test
   void namesAndTicketTogetherDoNotMakeItSmall() {
-    Mark left = new Mark.Words("part:frame", "luggage", -60, 500, 2.5, 0, Anchor.END, Tone.INK);
-    Mark right =
-        new Mark.Words("part:frame", "headlamp", 2060, 500, 2.5, 0, Anchor.START, Tone.INK);
-    for (double wide = 700; wide < 2000; wide += 20) {
-      ViewFrame bare = fitted(wide, 560, 1);
+    Mark above = new Mark.Words("part:frame", "mast", 1000, 1250, 2.5, 0, Anchor.MIDDLE, Tone.INK);
+    int beside = 0;
+    for (double wide = 700; wide < 1300; wide += 20) {
       double alone = Math.min((wide - 2 * MARGIN) / 2000, (560 - 2 * MARGIN) / 1000);
-      ViewFrame named = fitted(wide, 560, 1, left, right);
-      boolean beside = wide - named.screenX(2000) > TicketSize.leastWidePx(1);
-      assertThat(bare.pxPerMm()).as("%s px", wide).isGreaterThanOrEqualTo(0.85 * alone - 1e-9);
-      if (beside) {
+      ViewFrame named = fitted(wide, 560, 1, above);
+      if (wide - named.screenX(2000) > TicketSize.leastWidePx(1)) {
+        beside++;
         assertThat(named.pxPerMm()).as("%s px", wide).isGreaterThanOrEqualTo(0.85 * alone - 1e-9);
       }
     }
+    assertThat(beside).isPositive();
   }
 
   @Test
   void whereTheTicketLiesElsewhereTheMachineHasTheCard() {
     Spots.Box card = new Spots.Box(0, 0, 1300, 560);
-    ViewFrame with = Fitting.of(drawing(), card, MARGIN, 1, true);
-    ViewFrame without = Fitting.of(drawing(), card, MARGIN, 1, false);
+    ViewFrame with = Fitting.of(drawing(), card, MARGIN, 1, 1, true);
+    ViewFrame without = Fitting.of(drawing(), card, MARGIN, 1, 1, false);
     assertThat(with.pxPerMm()).isLessThan(0.48);
     assertThat(without.pxPerMm()).isCloseTo((560 - 2 * MARGIN) / 1000, within(1e-9));
     assertThat(without.screenX(1000)).as("in the middle").isCloseTo(650, within(1e-9));
@@ -150,5 +149,27 @@ class FittingTest {
         new Mark.Words("part:frame", "x".repeat(300), -60, 500, 2.5, 0, Anchor.END, Tone.DIMENSION);
     double bare = fitted(1100, 640, 2).pxPerMm();
     assertThat(fitted(1100, 640, 2, far).pxPerMm()).isGreaterThan(0.74 * bare);
+  }
+
+  /** Lines of dimensions 300 mm below and 200 mm left of the machine, seen whole on a wide card. */
+  @Test
+  void dimensionLinesAreSeenToTheEdgeOfTheCard() {
+    Mark below =
+        new Mark.Shape("", Planar.line(0, -300, 2000, -300), Style.line(Tone.DIMENSION, 0.2));
+    Mark left =
+        new Mark.Shape("", Planar.line(-200, 0, -200, 1000), Style.line(Tone.DIMENSION, 0.2));
+    Drawing drawing =
+        new Drawing(
+            "machine",
+            List.of(
+                new Layer("frame", "Frame", List.of(MACHINE)),
+                new Layer("dimensions", "Dimensions", List.of(below, left))));
+    Spots.Box seen = new Spots.Box(20, 10, 1200, 500);
+    ViewFrame frame = Fitting.of(drawing, seen, MARGIN, 1, 1, true);
+    assertThat(frame.screenY(-300)).isLessThanOrEqualTo(seen.bottom());
+    assertThat(frame.screenX(-200)).isGreaterThanOrEqualTo(seen.x());
+    assertThat(frame.screenY(1000)).isGreaterThanOrEqualTo(seen.y() + MARGIN - 1e-9);
+    // 1,300 mm within 500 - 34 - 8 px at most
+    assertThat(frame.pxPerMm()).isBetween(0.9 * 458 / 1300, 458.0 / 1300);
   }
 }

@@ -6,12 +6,14 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javafx.application.Platform;
 import javafx.geometry.Point2D;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Node;
+import javafx.scene.Parent;
 import javafx.scene.SnapshotParameters;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
@@ -49,16 +51,18 @@ final class Hands {
 
   /** Opens a window whose unsaved work is kept under {@code home}. */
   static Hands at(Path home, List<Layout> shipped) throws Exception {
+    return at(
+        stage ->
+            LonglowWindow.show(
+                stage,
+                new Desk(Platform::runLater, new Autosave(home)),
+                shipped.stream().map(l -> new Shipped(l, Optional.empty())).toList()));
+  }
+
+  /** Opens whatever window is shown on the stage. */
+  static Hands at(Function<Stage, Window> shown) throws Exception {
     Stage stage = FxToolkit.registerPrimaryStage();
-    Window window =
-        onFx(
-            () -> {
-              Desk desk = new Desk(Platform::runLater, new Autosave(home));
-              return LonglowWindow.show(
-                  stage,
-                  desk,
-                  shipped.stream().map(l -> new Shipped(l, Optional.empty())).toList());
-            });
+    Window window = onFx(() -> shown.apply(stage));
     onFx(
         () -> {
           window.setOpacity(UNSEEN);
@@ -190,8 +194,29 @@ final class Hands {
     return new Point2D((b.getMinX() + b.getMaxX()) / 2, (b.getMinY() + b.getMaxY()) / 2);
   }
 
+  /** Returns what is called so, or the last of several names within the one before. */
   Optional<Node> find(String id) {
-    return Optional.ofNullable(window.lookup("#" + id));
+    Optional<Node> at = Optional.of(window);
+    for (String name : id.split(" ")) {
+      at = at.flatMap(n -> called(n, name));
+    }
+    return at;
+  }
+
+  /** Returns the first that is called so, from a node down. */
+  static Optional<Node> called(Node from, String name) {
+    if (name.equals(Called.of(from))) {
+      return Optional.of(from);
+    }
+    if (from instanceof Parent parent) {
+      for (Node child : parent.getChildrenUnmodifiable()) {
+        Optional<Node> found = called(child, name);
+        if (found.isPresent()) {
+          return found;
+        }
+      }
+    }
+    return Optional.empty();
   }
 
   <T extends Node> T node(String id, Class<T> kind) {

@@ -23,7 +23,7 @@ class KeyboardStaysWalkTest extends Walk {
     return Hands.onFx(
         () -> {
           Node at = hands.window().getScene().getFocusOwner();
-          while (at != null && !id.equals(at.getId())) {
+          while (at != null && !id.equals(Called.of(at))) {
             at = at.getParent();
           }
           return at != null;
@@ -35,15 +35,15 @@ class KeyboardStaysWalkTest extends Walk {
     pick("part:headlamp");
     hands.choose("field-headlamp-at", "gripPin");
     assertThat(hands.layout().parts().get("headlamp").pins()).containsExactly("gripPin");
-    assertThat(focused().getId()).isEqualTo("field-headlamp-at");
+    assertThat(Called.of(focused())).isEqualTo("field-headlamp-at");
     pick("part:engine");
     hands.choose("more-engine-another-touch", "tank");
     assertThat(hands.layout().parts().get("engine").base().touches())
         .containsExactly("lowRail", "tank");
-    assertThat(focused().getId()).isEqualTo("more-engine-another-touch");
+    assertThat(Called.of(focused())).isEqualTo("more-engine-another-touch");
     hands.click("drop-engine-touch-2");
     assertThat(isWithin("bench")).as("in the same ticket").isTrue();
-    assertThat(focused().getId())
+    assertThat(Called.of(focused()))
         .as("what stands there now")
         .isEqualTo("more-engine-another-touch");
   }
@@ -53,7 +53,7 @@ class KeyboardStaysWalkTest extends Walk {
     pick("part:headlamp");
     hands.click("take-out");
     assertThat(hands.layout().parts()).doesNotContainKey("headlamp");
-    assertThat(focused().getId()).isNotEqualTo("open").isNotNull();
+    assertThat(Called.of(focused())).isNotEqualTo("open").isNotEmpty();
     Hands.onFx(
         () -> {
           hands.desk().chooseFinding("gap.engine.Mara");
@@ -63,7 +63,7 @@ class KeyboardStaysWalkTest extends Walk {
     hands.until(
         "all offers", () -> hands.desk().mending().mends().filter(m -> !m.looking()).isPresent());
     hands.settle();
-    assertThat(focused().getId()).isEqualTo("offer-0");
+    assertThat(Called.of(focused())).isEqualTo("offer-0");
     hands.press(KeyCode.ENTER);
     assertThat(hands.find("offer-0")).isEmpty();
     assertThat(isWithin("findings")).as("the mend was taken there").isTrue();
@@ -88,7 +88,7 @@ class KeyboardStaysWalkTest extends Walk {
     hands.press(KeyCode.DOWN).press(KeyCode.DOWN).press(KeyCode.ENTER);
     assertThat(hands.layout().parts().get("engine").base().touches())
         .containsExactly("lowRail", second);
-    assertThat(focused().getId()).isEqualTo("more-engine-another-touch");
+    assertThat(Called.of(focused())).isEqualTo("more-engine-another-touch");
     hands.press(KeyCode.DOWN);
     String first = hands.node("more-engine-another-touch", ComboBox.class).getValue().toString();
     hands.press(KeyCode.TAB);

@@ -16,7 +16,6 @@ import javafx.scene.control.CheckBox;
 import javafx.scene.control.Control;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
-import javafx.scene.control.Tooltip;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
 import javafx.scene.paint.Color;
@@ -57,7 +56,7 @@ class MannersWalkTest extends Walk {
   @Test
   void theKeyboardIsSeenFromTheStartPageOnAndNeverOnWhatIsHidden() {
     hands.settle();
-    assertThat(focused().getId()).isEqualTo("open-path");
+    assertThat(Called.of(focused())).isEqualTo("open-path");
     for (int i = 0; i < 12; i++) {
       hands.press(KeyCode.TAB);
       Node now = focused();
@@ -65,7 +64,7 @@ class MannersWalkTest extends Walk {
       assertThat(Hands.onFx(() -> isWithin(now, "start"))).as(now.toString()).isTrue();
     }
     hands.click("machine-wren");
-    assertThat(focused().getId()).isEqualTo("board");
+    assertThat(Called.of(focused())).isEqualTo("board");
     for (int i = 0; i < 24; i++) {
       hands.press(KeyCode.TAB);
       Node now = focused();
@@ -76,7 +75,7 @@ class MannersWalkTest extends Walk {
 
   private static boolean isWithin(Node node, String id) {
     for (Node n = node; n != null; n = n.getParent()) {
-      if (id.equals(n.getId())) {
+      if (id.equals(Called.of(n))) {
         return true;
       }
     }
@@ -109,22 +108,23 @@ class MannersWalkTest extends Walk {
         (id, words) -> {
           String key =
               all.stream().filter(d -> d.words().equals(words)).findFirst().orElseThrow().keys();
-          assertThat(tip(hands.node(id, Control.class))).as(id).endsWith("key " + key);
+          assertThat(Tip.of(hands.node(id, Control.class))).as(id).endsWith("key " + key);
         });
-  }
-
-  private static String tip(Control control) {
-    Tooltip tip = control.getTooltip();
-    return tip == null || tip.getText() == null ? "" : tip.getText();
+    Control find = hands.node("find", Control.class);
+    assertThat(find.getTooltip()).as("made for nobody").isNull();
+    hands.moveTo(Hands.onFx(() -> Hands.middle(find)));
+    assertThat(find.getTooltip().getText()).isEqualTo(Tip.of(find)).contains("Ctrl F");
+    Hands.onFx(() -> Bits.told(find, "something else"));
+    assertThat(find.getTooltip().getText()).isEqualTo("something else");
   }
 
   private static List<String> silent(Parent root) {
     List<String> found = new ArrayList<>();
     for (Node node : root.lookupAll("*")) {
-      if (node instanceof ButtonBase button && isSeen(node) && tip(button).isBlank()) {
+      if (node instanceof ButtonBase button && isSeen(node) && Tip.of(button).isBlank()) {
         // what a control is made of is told by the control
         if (!(button.getParent() instanceof Control)) {
-          found.add(button.getId() + " " + button.getText());
+          found.add(Called.of(button) + " " + button.getText());
         }
       }
     }
@@ -302,7 +302,7 @@ class MannersWalkTest extends Walk {
               boolean inside =
                   b.getMinX() >= 0 && b.getMinY() >= 0 && b.getMaxX() <= w && b.getMaxY() <= h;
               if (!inside && !scrolls(c)) {
-                out.add(c.getId() + " at " + b);
+                out.add(Called.of(c) + " at " + b);
               }
             }
           }
@@ -344,7 +344,7 @@ class MannersWalkTest extends Walk {
         });
     hands.settle();
     assertThat(isWithin(people, name)).as("who is seated is seen").isTrue();
-    assertThat(tip(hands.node("seat-" + name, Control.class))).contains(name);
+    assertThat(Tip.of(hands.node("seat-" + name, Control.class))).contains(name);
   }
 
   private boolean isWithin(ScrollPane people, String name) {
@@ -408,7 +408,7 @@ class MannersWalkTest extends Walk {
     hands.click("free-wheelbase");
     assertThat(hands.layout()).as("nothing changes").isSameAs(before);
     assertThat(hands.node("free-wheelbase", CheckBox.class).isSelected()).isFalse();
-    assertThat(focused().getId()).isEqualTo("free-from-wheelbase");
+    assertThat(Called.of(focused())).isEqualTo("free-from-wheelbase");
     hands.press(KeyCode.ENTER);
     assertThat(hands.layout()).as("asked for one end at least").isSameAs(before);
     hands.write("1600 mm").press(KeyCode.ENTER);
@@ -420,7 +420,7 @@ class MannersWalkTest extends Walk {
         .isFalse();
     pick("measure:frontRadius").click("field-frontRadius-free");
     assertThat(hands.layout().measures().get("frontRadius").free()).isFalse();
-    assertThat(focused().getId()).isEqualTo("free-from-frontRadius");
+    assertThat(Called.of(focused())).isEqualTo("free-from-frontRadius");
     hands.press(KeyCode.ESCAPE);
     assertThat(isSeen(hands.node("free-from-frontRadius", Node.class))).isFalse();
     pick("part:pan");
@@ -436,9 +436,9 @@ class MannersWalkTest extends Walk {
     // first of its fields, and the next one follows also once it is filled in
     hands.typeInto("field-grips-mass", "1 kg");
     assertThat(hands.layout().parts().get("grips").base().mass()).isPresent();
-    assertThat(focused().getId()).isEqualTo("field-grips-mass");
+    assertThat(Called.of(focused())).isEqualTo("field-grips-mass");
     hands.press(KeyCode.TAB);
-    assertThat(focused().getId()).isEqualTo("field-grips-diameter");
+    assertThat(Called.of(focused())).isEqualTo("field-grips-diameter");
     Hands.onFx(
         () -> {
           hands

@@ -118,7 +118,7 @@ class MendWindowTest extends Walk {
 
   private ListView<?> list() {
     return hands.window().getScene().getRoot().lookupAll(".list-view").stream()
-        .filter(n -> "findings".equals(n.getId()))
+        .filter(n -> "findings".equals(Called.of(n)))
         .map(n -> (ListView<?>) n)
         .findFirst()
         .orElseThrow();
@@ -130,7 +130,8 @@ class MendWindowTest extends Walk {
         () ->
             list().lookupAll(".finding").stream()
                 .map(n -> (ListCell<?>) n)
-                .filter(c -> c.getItem() != null && top(c) + c.getHeight() > 0)
+                .filter(c -> c.isVisible() && c.getItem() != null)
+                .filter(c -> top(c) + c.getHeight() > 0)
                 .filter(c -> top(c) < list().getHeight())
                 .sorted(Comparator.comparingInt(ListCell::getIndex))
                 .collect(Collectors.toList()));

@@ -71,6 +71,7 @@ class PaperWalkTest extends Walk {
 
   @Test
   void enterWhileSheetsAreLaidOutWritesThemOnceTheyAreThere() throws IOException {
+    assertThat(hands.find("paper-slip")).as("nobody has asked for it").isEmpty();
     hands.press(KeyCode.SHORTCUT, KeyCode.M);
     untilSaid("paper-words", "templates on ");
     Path into = folder.resolve("made");

@@ -215,7 +215,7 @@ public final class Screenshots {
   }
 
   private static void press(Window window, String id) throws Exception {
-    act(window.desk(), d -> ((ButtonBase) window.lookup("#" + id)).fire());
+    act(window.desk(), d -> ((ButtonBase) Hands.called(window, id).get()).fire());
   }
 
   private static void act(Desk desk, Consumer<Desk> action) throws Exception {

@@ -31,7 +31,7 @@ final class Shortened {
   /** What may be of any length, such as the title of a machine, is told in full by its tip. */
   private static boolean isTold(Labeled labeled) {
     String begins = labeled.getText().replace("\u2026", "");
-    return labeled.getTooltip() != null && labeled.getTooltip().getText().contains(begins);
+    return Tip.of(labeled).contains(begins);
   }
 
   private static void walk(Node node, List<String> found, boolean names) {

@@ -79,4 +79,41 @@ class StripTest {
     assertThat(strip.getHeight()).isEqualTo(20 + 30 + 40 + 2 * 10);
     things.forEach(t -> assertThat(t.getLayoutX() + t.getWidth()).isLessThanOrEqualTo(139));
   }
+
+  /** What grows would leave 100 px beside it empty, which the last thing has room in. */
+  @Test
+  void whatGrowsAndHasNoRoomGoesBelowAllOthers() {
+    Region first = thing(120, 120, 20);
+    Region grows = thing(100, 150, 30);
+    HBox.setHgrow(grows, Priority.ALWAYS);
+    Region last = thing(80, 80, 40);
+    Strip strip = laid(219, first, grows, last);
+    assertThat(last.getLayoutX()).isEqualTo(130);
+    assertThat(last.getLayoutY()).isZero();
+    assertThat(grows.getLayoutY()).isEqualTo(50);
+    assertThat(grows.getWidth()).as("all the width").isEqualTo(219);
+    assertThat(strip.getHeight()).isEqualTo(80);
+    laid(330, first, grows, last);
+    assertThat(grows.getLayoutX()).as("where there is room").isEqualTo(130);
+    assertThat(last.getLayoutX()).isEqualTo(250);
+  }
+
+  /** A gap that grows has no room of its own and begins no row. */
+  @Test
+  void anEmptyGapIsNoRow() {
+    Region gap = thing(0, 0, 0);
+    HBox.setHgrow(gap, Priority.ALWAYS);
+    Strip strip = laid(125, thing(120, 120, 20), gap, thing(50, 50, 20));
+    assertThat(strip.getHeight()).isEqualTo(50);
+  }
+
+  @Test
+  void rowsAreNoFartherApartThanNeedBe() {
+    Region low = thing(80, 80, 20);
+    Strip strip = new Strip(30, thing(80, 80, 20), low);
+    strip.resize(100, strip.prefHeight(100));
+    strip.layout();
+    assertThat(low.getLayoutY()).isEqualTo(30);
+    assertThat(strip.getHeight()).isEqualTo(50);
+  }
 }

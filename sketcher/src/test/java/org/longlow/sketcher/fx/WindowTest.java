@@ -490,8 +490,7 @@ class WindowTest extends Walk {
     assertThat(Hands.onFx(() -> hands.window().board().frame().pxPerMm())).isLessThan(scale);
     hands.press(KeyCode.F);
     hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT1);
-    assertThat(Hands.onFx(() -> hands.window().getScene().getFocusOwner().getId()))
-        .startsWith("field-");
+    assertThat(Called.of(focused())).startsWith("field-");
     hands.press(KeyCode.SHORTCUT, KeyCode.S);
     hands.press(KeyCode.SHORTCUT, KeyCode.A).write(file.toString()).press(KeyCode.ENTER);
     assertThat(saved(file)).isEqualTo(hands.layout());

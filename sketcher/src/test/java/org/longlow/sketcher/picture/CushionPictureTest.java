@@ -105,6 +105,10 @@ class CushionPictureTest {
     List<String> said =
         words(CushionPicture.of(stack, 140, 2, 0)).stream().map(Mark.Words::text).toList();
     assertThat(said).noneMatch(t -> t.matches(".*\\d (mm|kPa|N|kg).*|.*, mm.*"));
+    assertThat(said)
+        .filteredOn(t -> t.contains("lb/ft"))
+        .hasSameSizeAs(stack.layers())
+        .allMatch(t -> t.matches(".*, factor \\d.*[^\u2026]"));
     CushionLoad carried = stack.loads().get(0).carried().orElseThrow();
     // 40 and 25 mm of foam; a pressure of 6.894757 kPa is 1 psi
     assertThat(said)

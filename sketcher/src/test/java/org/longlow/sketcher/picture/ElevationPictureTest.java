@@ -34,8 +34,8 @@ public class ElevationPictureTest {
           .withDimensions(true)
           .withPins(true);
 
-  private final Study study = Plover.study();
-  private final Scene scene = Scenes.of(study, FULL);
+  private static final Study STUDY = Plover.study();
+  private final Scene scene = Scenes.of(STUDY, FULL);
 
   private static Set<String> subjects(Drawing drawing) {
     return drawing.layers().stream()
@@ -86,10 +86,10 @@ public class ElevationPictureTest {
 
   @Test
   void wheelsStandOneWheelbaseApartOnTheRoadInEveryStance() {
-    for (Standing standing : study.standings()) {
+    for (Standing standing : STUDY.standings()) {
       Drawing drawing =
           ElevationPicture.of(
-              study, PictureOptions.PLAIN.withStance(Optional.of(standing.condition())));
+              STUDY, PictureOptions.PLAIN.withStance(Optional.of(standing.condition())));
       Layer wheels = layer(drawing, "wheels");
       Envelope rear = boxOf(wheels, "part:rearWheel");
       Envelope front = boxOf(wheels, "part:frontWheel");
@@ -106,7 +106,7 @@ public class ElevationPictureTest {
   void wordsStayLevelWhenTheMachineIsPitched() {
     Drawing drawing =
         ElevationPicture.of(
-            study, FULL.withStance(Optional.of(Condition.empty(Stance.Kind.FULL_BUMP))));
+            STUDY, FULL.withStance(Optional.of(Condition.empty(Stance.Kind.FULL_BUMP))));
     assertThat(layer(drawing, "pins").marks())
         .filteredOn(Mark.Words.class::isInstance)
         .allSatisfy(m -> assertThat(((Mark.Words) m).rotationDeg()).isZero());
@@ -117,13 +117,13 @@ public class ElevationPictureTest {
     assertThatThrownBy(
             () ->
                 ElevationPicture.of(
-                    study, PictureOptions.PLAIN.withStance(Optional.of(Condition.open("tail")))))
+                    STUDY, PictureOptions.PLAIN.withStance(Optional.of(Condition.open("tail")))))
         .hasMessageContaining("no stance open, tail");
   }
 
   @Test
   void thePersonDrawnIsTheFleshThatGapsAreMeasuredTo() {
-    Sitting mara = study.sitting("Mara", "rider").orElseThrow();
+    Sitting mara = STUDY.sitting("Mara", "rider").orElseThrow();
     Geometry chest =
         Figure.parts(mara.body(), mara.posture().orElseThrow()).stream()
             .filter(f -> f.name().equals("chest"))

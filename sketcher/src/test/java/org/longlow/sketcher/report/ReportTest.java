@@ -34,8 +34,8 @@ import org.xml.sax.InputSource;
 
 class ReportTest {
 
-  private final Study study = Plover.study();
-  private final String html = Report.html(study);
+  private static final Study STUDY = Plover.study();
+  private static final String HTML = Report.html(STUDY);
 
   /** The page is written so that an XML parser reads it too; that finds every missing escape. */
   private static Document parsed(String html) throws Exception {
@@ -54,14 +54,14 @@ class ReportTest {
 
   @Test
   void thePageIsWellFormedAndSaysItsLanguage() throws Exception {
-    Document doc = parsed(html);
+    Document doc = parsed(HTML);
     assertThat(doc.getDocumentElement().getAttribute("lang")).isEqualTo("en");
     assertThat(all(doc, "h1")).hasSize(1);
   }
 
   @Test
   void everyTableHasACaptionAndScopedHeadings() throws Exception {
-    Document doc = parsed(html);
+    Document doc = parsed(HTML);
     assertThat(all(doc, "table")).hasSizeGreaterThan(8);
     for (Element table : all(doc, "table")) {
       assertThat(table.getElementsByTagName("caption").getLength()).isEqualTo(1);
@@ -71,16 +71,16 @@ class ReportTest {
 
   @Test
   void theElevationHasATitleForThoseWhoDoNotSeeIt() throws Exception {
-    Element svg = all(parsed(html), "svg").get(0);
+    Element svg = all(parsed(HTML), "svg").get(0);
     assertThat(svg.getAttribute("role")).isEqualTo("img");
     assertThat(svg.getElementsByTagName("title").item(0).getTextContent())
-        .isEqualTo(study.layout().title());
+        .isEqualTo(STUDY.layout().title());
   }
 
   /** A kind that says that it is cut from stock has its row; what is bought or shaped has none. */
   @Test
   void theCutListHasARowForEveryPartThatIsCutFromStock() throws Exception {
-    for (Study each : List.of(study, Study.of(Demos.layout("curlew")))) {
+    for (Study each : List.of(STUDY, Study.of(Demos.layout("curlew")))) {
       Set<String> rows = new TreeSet<>();
       for (Element table : all(parsed(Report.html(each)), "table")) {
         if (table.getAttribute("class").equals("cut")) {
@@ -104,7 +104,7 @@ class ReportTest {
   @Test
   void theRowOfACushionSaysWhatTheFindingSays() throws Exception {
     int rows = 0;
-    for (Study each : List.of(study, soft(), Study.of(Demos.layout("curlew")))) {
+    for (Study each : List.of(STUDY, soft(), Study.of(Demos.layout("curlew")))) {
       for (Element row : all(parsed(Report.html(each)), "tr")) {
         Map<String, String> cells = new LinkedHashMap<>();
         NodeList tds = row.getElementsByTagName("td");
@@ -142,7 +142,7 @@ class ReportTest {
 
   @Test
   void neitherSinkIsCalledTheMostThatCanHappen() {
-    for (Study each : List.of(study, soft())) {
+    for (Study each : List.of(STUDY, soft())) {
       assertThat(Report.html(each)).doesNotContain("Sink at most");
       assertThat(each.findings())
           .filteredOn(f -> f.kind() == SeatFindings.SINK)
@@ -155,7 +155,7 @@ class ReportTest {
   @Test
   void aClosedCowlIsTwoSidesAndAStripInTheCutList() throws Exception {
     List<String> rows =
-        all(parsed(html), "tr").stream()
+        all(parsed(HTML), "tr").stream()
             .map(Element::getTextContent)
             .filter(t -> t.matches("nose[12].*"))
             .toList();
@@ -172,34 +172,34 @@ class ReportTest {
 
   @Test
   void thePageNeedsNothingElse() {
-    assertThat(html).doesNotContain("<script", "src=", "href=\"http", "@import", "url(");
+    assertThat(HTML).doesNotContain("<script", "src=", "href=\"http", "@import", "url(");
     assertThat(
-            html.replace("http://www.w3.org/2000/svg", "")
+            HTML.replace("http://www.w3.org/2000/svg", "")
                 .replace("http://www.w3.org/1999/xlink", ""))
         .doesNotContain("http:", "https:");
   }
 
   @Test
   void everyFindingIsThereAndTheWorstComeFirst() throws Exception {
-    List<Finding> order = WorstFirst.of(study.findings());
-    assertThat(order).containsExactlyInAnyOrderElementsOf(study.findings());
+    List<Finding> order = WorstFirst.of(STUDY.findings());
+    assertThat(order).containsExactlyInAnyOrderElementsOf(STUDY.findings());
     // what the machine lacks to be ridden leads
     assertThat(order.get(0).kind()).isEqualTo(CompletenessFindings.COMPLETENESS);
     assertThat(order.subList(1, order.size()))
         .isSortedAccordingTo((a, b) -> a.verdict().compareTo(b.verdict()));
     assertThat(order.get(1).verdict()).isEqualTo(Verdict.FAIL);
     List<String> sentences =
-        all(parsed(html), "td").stream()
+        all(parsed(HTML), "td").stream()
             .filter(td -> td.getAttribute("data-heading").equals("What"))
             .map(Element::getTextContent)
             .toList();
-    assertThat(sentences).containsAll(study.findings().stream().map(Finding::text).toList());
+    assertThat(sentences).containsAll(STUDY.findings().stream().map(Finding::text).toList());
   }
 
   @Test
   void numbersInThePictureAreThoseOfTheTable() throws Exception {
-    Document doc = parsed(html);
-    List<Finding> order = WorstFirst.of(study.findings());
+    Document doc = parsed(HTML);
+    List<Finding> order = WorstFirst.of(STUDY.findings());
     int checked = 0;
     for (Element text : all(doc, "text")) {
       String subject = text.getAttribute("data-subject");
@@ -264,7 +264,7 @@ class ReportTest {
     try {
       for (String tag : List.of("de-DE", "tr-TR", "ar-EG-u-nu-arab")) {
         Locale.setDefault(Locale.forLanguageTag(tag));
-        assertThat(Report.html(study)).isEqualTo(html);
+        assertThat(Report.html(STUDY)).isEqualTo(HTML);
       }
     } finally {
       Locale.setDefault(before);
@@ -273,35 +273,35 @@ class ReportTest {
 
   @Test
   void cautionsAreSaidOnce() {
-    assertThat(html).containsOnlyOnce("A sketch, not a certificate");
-    assertThat(html).containsOnlyOnce("Sink is good to ±20 %");
-    assertThat(html).containsOnlyOnce("judgements built on car-driver");
-    assertThat(html).containsOnlyOnce("plain statics");
+    assertThat(HTML).containsOnlyOnce("A sketch, not a certificate");
+    assertThat(HTML).containsOnlyOnce("Sink is good to ±20 %");
+    assertThat(HTML).containsOnlyOnce("judgements built on car-driver");
+    assertThat(HTML).containsOnlyOnce("plain statics");
   }
 
   @Test
   void theCautionOfTheLampRulesIsThereWhereLampsAreJudged() {
-    boolean judged = study.findings().stream().anyMatch(f -> f.id().startsWith("law."));
+    boolean judged = STUDY.findings().stream().anyMatch(f -> f.id().startsWith("law."));
     assertThat(judged).isTrue();
-    assertThat(html).containsOnlyOnce("not legal advice");
+    assertThat(HTML).containsOnlyOnce("not legal advice");
   }
 
   @Test
   void theCutListHasTheLengthOfEveryTube() throws Exception {
     List<String> firsts =
-        all(parsed(html), "th").stream()
+        all(parsed(HTML), "th").stream()
             .filter(t -> t.getAttribute("data-heading").equals("Tube"))
             .map(Element::getTextContent)
             .toList();
     assertThat(firsts).containsExactly("lowRail", "rearRail", "pipe");
     // legs 198.5 + 540 + 478.5 mm less the gains of bends of 40.9 and 64 degrees at R100
-    assertThat(html).contains("1200.6 mm");
+    assertThat(HTML).contains("1200.6 mm");
   }
 
   @Test
   void axleLoadsAreGivenWithAndWithoutEachPerson() throws Exception {
     List<String> stances =
-        all(parsed(html), "th").stream()
+        all(parsed(HTML), "th").stream()
             .filter(t -> t.getAttribute("data-heading").equals("Stance"))
             .map(Element::getTextContent)
             .toList();

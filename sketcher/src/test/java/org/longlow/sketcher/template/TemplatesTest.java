@@ -31,11 +31,11 @@ import org.longlow.svg.page.TemplateSettings;
 
 class TemplatesTest {
 
-  private final Study study = Plover.study();
-  private final List<NamedDrawing> all = Templates.of(study, Set.of());
+  private static final Study STUDY = Plover.study();
+  private static final List<NamedDrawing> ALL = Templates.of(STUDY, Set.of());
 
   private NamedDrawing named(String fileName) {
-    return all.stream().filter(d -> d.fileName().equals(fileName)).findFirst().orElseThrow();
+    return ALL.stream().filter(d -> d.fileName().equals(fileName)).findFirst().orElseThrow();
   }
 
   private static Geometry cut(NamedDrawing d) {
@@ -58,7 +58,7 @@ class TemplatesTest {
   /** Strip length by the middle line of the sheet, 600 mm less two sides of 3 mm, two sides. */
   @Test
   void aClosedCowlSaysItsSidesAndItsEdgeStrip() {
-    Geometry side = study.shapes().get("nose").outline();
+    Geometry side = STUDY.shapes().get("nose").outline();
     double length = side.buffer(-1.5, 64).getLength();
     String said = String.join(" ", words(named("nose"))); // long lines are broken
     assertThat(said).contains("laminate; make 2 sides to this line, half of them turned over");
@@ -66,7 +66,7 @@ class TemplatesTest {
     double saidMm = Double.parseDouble(said.replaceAll(".*edge strip, ([0-9.]+) x.*", "$1"));
     assertThat(saidMm).isCloseTo(length, within(3.0));
     // 1430 kg/m³ of what is cut and nothing else
-    assertThat(study.shapes().get("nose").massKg())
+    assertThat(STUDY.shapes().get("nose").massKg())
         .isCloseTo((saidMm * 594 + 2 * side.getArea()) * 3 * 1430e-9, within(0.001));
   }
 
@@ -79,11 +79,11 @@ class TemplatesTest {
 
   @Test
   void everyTemplateHasExactlyTheSolvedOutline() {
-    for (NamedDrawing d : all) {
+    for (NamedDrawing d : ALL) {
       if (d.fileName().matches(".*-(board|layer|cope).*")) {
         continue;
       }
-      Geometry solved = study.shapes().get(d.part()).outline();
+      Geometry solved = STUDY.shapes().get(d.part()).outline();
       assertThat(DiscreteHausdorffDistance.distance(cut(d), solved)).as(d.name()).isLessThan(1e-6);
       assertThat(cut(d).getArea()).isCloseTo(solved.getArea(), within(1e-6));
     }
@@ -93,15 +93,15 @@ class TemplatesTest {
   void boardsAreAsLongAsTheFaceAndAsWideAsTheSpread() {
     Envelope board = cut(named("pan-board")).getEnvelopeInternal();
     double length =
-        study.placed().places().pin("panRear").distance(study.placed().places().pin("panFront"));
+        STUDY.placed().places().pin("panRear").distance(STUDY.placed().places().pin("panFront"));
     assertThat(board.getWidth()).isCloseTo(length, within(1e-9));
     assertThat(board.getHeight()).isCloseTo(380, within(1e-9));
   }
 
   @Test
   void layersAreTheBandsOfTheCushion() {
-    CushionPart pan = (CushionPart) study.layout().parts().get("pan");
-    List<Geometry> bands = Cushions.bands(pan, study.placed().places());
+    CushionPart pan = (CushionPart) STUDY.layout().parts().get("pan");
+    List<Geometry> bands = Cushions.bands(pan, STUDY.placed().places());
     for (int i = 1; i < bands.size(); i++) {
       // bands come from the board up, layers are numbered from the top as in the file
       Geometry layer = cut(named("pan-layer-" + (bands.size() - i)));
@@ -115,21 +115,21 @@ class TemplatesTest {
 
   @Test
   void whatIsBoughtGetsNoTemplateUnlessAskedFor() {
-    assertThat(all).noneMatch(d -> Set.of("engine", "fork", "rearWheel").contains(d.part()));
-    assertThat(Templates.of(study, Set.of("engine"))).hasSize(1);
+    assertThat(ALL).noneMatch(d -> Set.of("engine", "fork", "rearWheel").contains(d.part()));
+    assertThat(Templates.of(STUDY, Set.of("engine"))).hasSize(1);
   }
 
   @Test
   void anUnknownPartIsRefusedByName() {
-    assertThatThrownBy(() -> Templates.of(study, Set.of("wing")))
+    assertThatThrownBy(() -> Templates.of(STUDY, Set.of("wing")))
         .hasMessageContaining("'wing'")
         .hasMessageContaining("lowRail");
   }
 
   @Test
   void fileNamesAreSafeAndUnique() {
-    assertThat(all.stream().map(NamedDrawing::fileName)).doesNotHaveDuplicates();
-    assertThat(all).allMatch(d -> d.fileName().matches("[a-z0-9]+(-[a-z0-9]+)*"));
+    assertThat(ALL.stream().map(NamedDrawing::fileName)).doesNotHaveDuplicates();
+    assertThat(ALL).allMatch(d -> d.fileName().matches("[a-z0-9]+(-[a-z0-9]+)*"));
     assertThat(TemplateWords.fileName("../../Größe <b>")).isEqualTo("gr-e-b");
     assertThat(TemplateWords.fileName("тяга")).isEqualTo("part");
   }
@@ -172,11 +172,11 @@ class TemplatesTest {
 
   @Test
   void cutLengthIsTheLengthOfTheDrawnCentreLine() {
-    for (Part part : study.layout().parts().values()) {
+    for (Part part : STUDY.layout().parts().values()) {
       if (part instanceof TubePart tube) {
-        double drawn = Curves.length(Shapes.centreLine(tube, study.placed().places()));
+        double drawn = Curves.length(Shapes.centreLine(tube, STUDY.placed().places()));
         // the drawn line is made of chords at most 0.02 mm off the arc: shorter, by under 0.2 %
-        double cut = TubeBends.of(tube, study.placed().places()).cutMm();
+        double cut = TubeBends.of(tube, STUDY.placed().places()).cutMm();
         assertThat(drawn).isBetween(cut * 0.998, cut + 1e-9);
       }
     }
@@ -195,7 +195,7 @@ class TemplatesTest {
 
   @Test
   void everyTemplateSaysThatTheLineStaysOrHowLongToCut() {
-    for (NamedDrawing d : all) {
+    for (NamedDrawing d : ALL) {
       assertThat(words(d))
           .as(d.name())
           .anyMatch(w -> w.startsWith("LINE STAYS") || w.startsWith("cut length"));
@@ -208,14 +208,14 @@ class TemplatesTest {
     Set<String> subjects = drills.marks().stream().map(Mark::subject).collect(Collectors.toSet());
     assertThat(subjects).containsExactlyInAnyOrder("pin:a", "pin:b", "pin:c", "pin:d");
     Envelope a = ElevationPictureTest.boxOf(drills, "pin:a");
-    PointMm place = study.placed().places().pin("a");
+    PointMm place = STUDY.placed().places().pin("a");
     assertThat(a.centre().x).isCloseTo(place.x(), within(1e-6));
     assertThat(a.centre().y).isCloseTo(place.z(), within(1e-6));
   }
 
   @Test
   void everyTemplateCanBePrintedOnHomePaper() {
-    for (NamedDrawing d : all) {
+    for (NamedDrawing d : ALL) {
       assertThat(d.sheets(TemplateSettings.on(Paper.A4))).as(d.name()).isNotEmpty();
     }
   }
@@ -239,7 +239,7 @@ class TemplatesTest {
     // the words of a block start on one line: on a sheet none may have been slid to another
     int slid = 0;
     int seen = 0;
-    for (NamedDrawing d : all) {
+    for (NamedDrawing d : ALL) {
       double start = startOf(ElevationPictureTest.layer(d.drawing(), "words"));
       for (Page page : d.sheets(TemplateSettings.on(Paper.A4))) {
         for (Layer l : page.layers()) {
@@ -251,11 +251,11 @@ class TemplatesTest {
       }
       assertThat(start).as(d.name()).isNotNaN();
     }
-    assertThat(seen).isGreaterThanOrEqualTo(all.size());
+    assertThat(seen).isGreaterThanOrEqualTo(ALL.size());
     assertThat(slid).isLessThanOrEqualTo(1);
   }
 
-  /** Returns where the 3 mm lines of a block start, NaN if not all at one place. */
+  /** Returns where the 3 mm lines of a block start, NaN if not ALL at one place. */
   private static double startOf(Layer words) {
     double start = Double.NaN;
     for (Mark m : words.marks()) {

@@ -33,6 +33,8 @@ final class PdfFont implements AutoCloseable {
       }
       file = new TTFParser().parse(new RandomAccessReadBuffer(in));
     }
+    // a ligature would not be as wide as was measured, and looking for them took half of the time
+    file.setEnableGsub(false);
     glyphs = file.getUnicodeCmapLookup();
     font = PDType0Font.load(document, file, true);
   }

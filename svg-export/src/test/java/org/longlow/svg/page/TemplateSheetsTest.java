@@ -209,7 +209,8 @@ class TemplateSheetsTest {
   }
 
   static LongStream seeds() {
-    return LongStream.range(0, 60);
+    int step = Boolean.getBoolean("longlow.long") ? 1 : 4;
+    return LongStream.range(0, 60).filter(seed -> seed % step == 0);
   }
 
   @ParameterizedTest(name = "seed {0}")

@@ -8,14 +8,14 @@ import org.longlow.rider.words.Units;
 public enum FigureUnit {
   MM("mm", FigureSort.LENGTH),
   MM2("mm2", FigureSort.AREA),
-  DEG("deg", "°", 1),
+  DEG("deg", FigureSort.ANGLE),
   /** Acceleration, in that of gravity. */
   G("g", " g", 2),
   NEWTON("N", FigureSort.FORCE),
   KG("kg", FigureSort.MASS),
   KPA("kPa", FigureSort.PRESSURE),
   /** Part of a whole, 0 to 1; said in per cent. */
-  SHARE("share", " %", 1),
+  SHARE("share", FigureSort.SHARE),
   COUNT("count", "", 0),
   LINKS("links", " links", 1),
   /** A number without unit. */
@@ -67,6 +67,6 @@ public enum FigureUnit {
     if (Double.isInfinite(value)) {
       return value > 0 ? "no end" : "-no end";
     }
-    return Decimals.upTo(decimals + more, this == SHARE ? 100 * value : value) + sign;
+    return Decimals.upTo(decimals + more, value) + sign;
   }
 }

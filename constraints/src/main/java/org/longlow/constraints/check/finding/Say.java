@@ -43,12 +43,14 @@ public final class Say {
     return Words.figure(value, FigureSort.MASS);
   }
 
-  public static String deg(double value) {
-    return FigureUnit.DEG.says(value);
+  /** Returns an angle, deg. */
+  public static Words deg(double value) {
+    return Words.figure(value, FigureSort.ANGLE);
   }
 
-  public static String percent(double share) {
-    return FigureUnit.SHARE.says(share);
+  /** Returns a share in per cent. */
+  public static Words percent(double share) {
+    return Words.figure(share, FigureSort.SHARE);
   }
 
   public static String number(double value) {

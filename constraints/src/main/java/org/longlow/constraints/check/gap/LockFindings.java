@@ -255,8 +255,9 @@ public final class LockFindings {
     LockWay.Met met = f.met();
     String what = f.about().words();
     double farRad = way.lockRad();
-    String far =
-        Say.deg(Math.toDegrees(farRad)) + (farRad < askedRad ? " looked at" : " of lock asked");
+    Words far =
+        Words.of(
+            Say.deg(Math.toDegrees(farRad)), farRad < askedRad ? " looked at" : " of lock asked");
     if (!met.meets()) {
       return Say.format(
           "Turned %s, %s are %s apart, and %s are asked; they come too close from %s on. Make that"
@@ -274,19 +275,21 @@ public final class LockFindings {
         meeting(met), what, far, Words.atLeast(-met.gapMm()), Words.atLeast(f.limitMm()));
   }
 
-  private static String meeting(LockWay.Met met) {
+  private static Words meeting(LockWay.Met met) {
     if (met.left() == null || met.right() == null) {
       return degrees(met.turnRad());
     }
-    return degrees(met.left().turnRad(), true) + " or " + degrees(met.right().turnRad(), false);
+    return Words.of(
+        degrees(met.left().turnRad(), true), " or ", degrees(met.right().turnRad(), false));
   }
 
-  private static String degrees(double rad) {
+  private static Words degrees(double rad) {
     return degrees(rad, rad > 0);
   }
 
-  private static String degrees(double rad, boolean left) {
-    return Say.deg(Math.toDegrees(Math.abs(rad))) + (left ? " to the left" : " to the right");
+  private static Words degrees(double rad, boolean left) {
+    return Words.of(
+        Say.deg(Math.toDegrees(Math.abs(rad))), left ? " to the left" : " to the right");
   }
 
   /** How far the steering turns to a side before anything meets. */

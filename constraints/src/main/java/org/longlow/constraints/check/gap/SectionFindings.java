@@ -52,20 +52,27 @@ public final class SectionFindings {
   private final Places places;
   private final JointFindings joints;
   private final List<PersonBody> people;
+  private final boolean advises;
 
+  /**
+   * @param advises whether it is said what would clear the way; that takes a hundred times as long
+   *     as the finding
+   */
   public SectionFindings(
       Layout layout,
       GapRules rules,
       GapFindings parts,
       JointFindings joints,
       Places places,
-      List<PersonBody> people) {
+      List<PersonBody> people,
+      boolean advises) {
     this.joints = joints;
     this.layout = layout;
     this.rules = rules;
     this.parts = parts;
     this.places = places;
     this.people = people;
+    this.advises = advises;
   }
 
   public List<Finding> all() {
@@ -147,7 +154,7 @@ public final class SectionFindings {
       remedies.add(Fouling.Remedy.CUT_OTHER);
     }
     String moved = two.traits().duty().atWheel() ? part.name() : other.name();
-    return Fouling.of(motion, part, other, limit, remedies)
+    return Fouling.of(motion, part, other, limit, advises ? remedies : List.of())
         .map(
             fouling ->
                 finding(
@@ -207,7 +214,7 @@ public final class SectionFindings {
       remedies.add(Fouling.Remedy.CUT_PART);
     }
     String who = sitting.occupant().words();
-    return Fouling.of(motion, part, person, limit, remedies)
+    return Fouling.of(motion, part, person, limit, advises ? remedies : List.of())
         .map(
             fouling ->
                 finding(

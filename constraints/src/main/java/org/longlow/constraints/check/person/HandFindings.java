@@ -142,7 +142,7 @@ public final class HandFindings {
       String who, HandsTurned hands, HandsTurned.Kept first, double askedRad, double forwardMm) {
     double far = hands.farMm(askedRad);
     boolean near = far == 0;
-    String asked = Say.deg(Math.toDegrees(askedRad));
+    Words asked = Say.deg(Math.toDegrees(askedRad));
     return Say.format(
         "Turned %s to the %s, the %s grip leaves the reach of %s; %s. Bring the grips %s, or ask"
             + " for less lock.",

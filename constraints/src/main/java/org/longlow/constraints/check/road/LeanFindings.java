@@ -58,13 +58,11 @@ public final class LeanFindings {
   private static final Basis SOURCE =
       Basis.model(
           "exact contact of two round tyres (support function of the torus), springs pressed by the"
-              + " turn (1/cos of the turn's force, Cossalter ch. 4); tubes count as square bars, which"
-              + " touch a little earlier");
+              + " turn (1/cos of the turn's force, Cossalter ch. 4); tubes are round");
 
   private static final Basis CONTACT =
       Basis.model(
-          "exact contact of two round tyres (support function of the torus); tubes count as square"
-              + " bars, which touch a little earlier");
+          "exact contact of two round tyres (support function of the torus); tubes are round");
 
   /** A roll is found to within this, rad. */
   private static final double FOUND_RAD = 1e-7;
@@ -175,28 +173,26 @@ public final class LeanFindings {
 
   private static Words words(Touch touch, boolean headline, double limit) {
     String name = touch.thing().name();
-    String roll = Say.deg(touch.deg());
+    Words roll = Say.deg(touch.deg());
     String touches =
         touch.thing().person().isPresent() ? "a limb of " + name + " touches" : name + " touches";
     Words first =
         headline
-            ? Words.of(
-                "Leaning to the "
-                    + side(touch.left())
-                    + ", the first hard thing is "
-                    + (touch.thing().person().isPresent() ? "a limb of " : "")
-                    + name
-                    + ", at "
-                    + roll)
+            ? Say.format(
+                "Leaning to the %s, the first hard thing is %s%s, at %s",
+                side(touch.left()),
+                touch.thing().person().isPresent() ? "a limb of " : "",
+                name,
+                roll)
             : Say.format("Leaning to the %s, %s the road at %s", side(touch.left()), touches, roll);
-    String asked = "; " + Say.deg(limit) + " are asked";
     String mend =
         touch.deg() >= limit
             ? "."
             : touch.thing().folds()
                 ? ": it folds, so it warns before something hard touches."
                 : ": raise it or bring it farther in.";
-    return Words.of(first, asked + mend, turn(touch.state().idealRad()));
+    return Words.of(
+        first, "; ", Say.deg(limit), " are asked", mend, turn(touch.state().idealRad()));
   }
 
   private static Words turn(double idealRad) {

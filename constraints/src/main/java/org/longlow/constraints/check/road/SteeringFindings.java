@@ -110,9 +110,9 @@ public final class SteeringFindings {
                     + " be held; lean it back")
             : figures.margin() < 0
                 ? Say.format(
-                    "; machines on the road have %.0f to %.0f°: steep steers nervously, flat falls"
+                    "; machines on the road have %s to %s: steep steers nervously, flat falls"
                         + " into turns",
-                    LEAST_RAKE_DEG, MOST_RAKE_DEG)
+                    Words.bare(LEAST_RAKE_DEG, FigureSort.ANGLE), Say.deg(MOST_RAKE_DEG))
                 : Words.NONE;
     return finding(
             RAKE,

@@ -253,7 +253,7 @@ public final class SolveFindings {
   private static Words amount(double shortMm, boolean ofAngle) {
     return shortMm < LEAST_SAID_MM
         ? Words.of("less than ", Say.mm(LEAST_SAID_MM))
-        : ofAngle ? Words.of(Say.deg(degrees(shortMm))) : Say.mm(shortMm);
+        : ofAngle ? Say.deg(degrees(shortMm)) : Say.mm(shortMm);
   }
 
   private static double degrees(double arcMm) {

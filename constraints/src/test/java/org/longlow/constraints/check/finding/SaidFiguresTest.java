@@ -12,9 +12,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.longlow.rider.words.Units;
+import org.longlow.rider.words.Words;
 
 /** What is read of a value and its limit keeps their order, however near they are. */
 class SaidFiguresTest {
+
+  /** Pairs of a value and its limit, of each unit. */
+  private static final int PAIRS = Boolean.getBoolean("longlow.long") ? 2000 : 300;
 
   /** What is read, worked out in decimals: 12 5/16 is 12 and 5 sixteenths. */
   private static BigDecimal read(String said) {
@@ -40,7 +44,7 @@ class SaidFiguresTest {
   @EnumSource(FigureUnit.class)
   void orderIsKept(FigureUnit unit) {
     SplittableRandom random = new SplittableRandom(7);
-    for (int i = 0; i < 2000; i++) {
+    for (int i = 0; i < PAIRS; i++) {
       double limit = i % 3 == 0 ? random.nextInt(1, 80) * 25.4 / 16 : random.nextDouble(0.1, 300);
       double off = Math.pow(10, random.nextDouble(-5.5, 1));
       double value = random.nextBoolean() ? limit + off : limit - off;
@@ -93,6 +97,36 @@ class SaidFiguresTest {
     assertThat(f.text(Units.IN)).isEqualTo("1.998 in where 2 in are asked, 2 in wide");
     assertThat(f.text(Units.MM)).isEqualTo("50.75 mm where 50.8 mm are asked, 50.7 mm wide");
     assertThat(f.figure(Units.IN)).isEqualTo("1.998 in");
+  }
+
+  /** An angle of 7.97 degrees where 8 are asked would read as 8 where 8 are asked. */
+  @Test
+  void soDoAnglesAndSharesInSentences() {
+    Finding lean =
+        sentence(
+            Figures.atLeast(7.97, 8, FigureUnit.DEG),
+            Say.format("%s, and %s asked; %s wide", Say.deg(7.97), Say.deg(8), Say.deg(7.96)));
+    Finding share =
+        sentence(
+            Figures.atMost(0.3801, 0.38, FigureUnit.SHARE),
+            Words.of("it is ", Say.percent(0.3801), " of ", Say.percent(0.38)));
+    for (Units units : Units.values()) {
+      assertThat(lean.text(units)).isEqualTo("7.97\u00b0, and 8\u00b0 asked; 8\u00b0 wide");
+      assertThat(share.text(units)).isEqualTo("it is 38.01 % of 38 %");
+    }
+    assertThat(Say.deg(7.97).in(Units.IN)).isEqualTo("8\u00b0");
+    assertThat(Say.percent(0.5).in(Units.MM)).isEqualTo("50 %");
+  }
+
+  private static Finding sentence(Figures figures, Words words) {
+    return new Finding(
+        new FindingKind("lean", FindingGroup.LEAN, FindingKind.Rests.ON_DRAWING),
+        About.thing("lean", "lean"),
+        Optional.empty(),
+        Verdict.FAIL,
+        figures,
+        List.of(),
+        words);
   }
 
   @Test

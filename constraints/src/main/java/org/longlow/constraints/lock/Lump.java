@@ -1,0 +1,151 @@
+package org.longlow.constraints.lock;
+
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
+import org.locationtech.jts.geom.Coordinate;
+import org.longlow.constraints.shape.Interval;
+import org.longlow.rider.geom.PointMm;
+
+/**
+ * Some of a body, with the room that it keeps to about an axis: it is cut into convex pieces only
+ * once something comes near that room. For one thread.
+ */
+final class Lump {
+
+  private final List<Room> rooms;
+  private final Supplier<List<Convex>> cut;
+  private final Map<SteeringAxis, Around> around = new IdentityHashMap<>(2);
+  private final Map<SteeringAxis, List<Piece>> about = new IdentityHashMap<>(2);
+  private final Map<SteeringAxis, List<Piece>> hulls = new IdentityHashMap<>(2);
+  private boolean isCut;
+  private List<Convex> pieces;
+
+  /** A convex piece, its middle, and the room about an axis that it keeps to. */
+  record Piece(Convex body, double[] middle, Around room) {
+
+    static Piece of(Convex body, SteeringAxis axis) {
+      return new Piece(body, Lump.middle(body), Lump.around(axis, body));
+    }
+  }
+
+  /** The hull of points of the elevation over a breadth. */
+  record Room(Coordinate[] corners, Interval across) {}
+
+  /**
+   * @param rooms what holds it
+   * @param isCut whether it takes no work to make its pieces
+   * @param cut makes its pieces
+   */
+  Lump(List<Room> rooms, boolean isCut, Supplier<List<Convex>> cut) {
+    this.rooms = rooms;
+    this.isCut = isCut;
+    this.cut = cut;
+  }
+
+  List<Convex> pieces() {
+    if (pieces == null) {
+      pieces = cut.get();
+      isCut = true;
+    }
+    return pieces;
+  }
+
+  /** Returns its pieces. */
+  List<Piece> pieces(SteeringAxis axis) {
+    return about.computeIfAbsent(
+        axis, a -> pieces().stream().map(body -> Piece.of(body, a)).toList());
+  }
+
+  /** Returns whether it is in pieces already. */
+  boolean isCut() {
+    return isCut;
+  }
+
+  /** Returns fewer pieces that hold it, or its own where it is cut already. */
+  List<Piece> hulls(SteeringAxis axis) {
+    return isCut
+        ? pieces(axis)
+        : hulls.computeIfAbsent(
+            axis,
+            a ->
+                rooms.stream()
+                    .filter(room -> room.corners.length > 0)
+                    .map(room -> Piece.of(hull(room), a))
+                    .toList());
+  }
+
+  private static Convex hull(Room room) {
+    double[] corners = new double[2 * room.corners.length];
+    for (int i = 0; i < room.corners.length; i++) {
+      corners[2 * i] = room.corners[i].x;
+      corners[2 * i + 1] = room.corners[i].y;
+    }
+    return new Block(corners, room.across); // how far a hull reaches, its corners tell in any order
+  }
+
+  /** Returns the room about an axis that it keeps to, or null if it is nowhere. */
+  Around around(SteeringAxis axis) {
+    return around.computeIfAbsent(axis, this::measured);
+  }
+
+  private Around measured(SteeringAxis axis) {
+    Around all = null;
+    for (Room room : rooms) {
+      if (room.corners.length > 0) {
+        Around one = around(axis, room);
+        all = all == null ? one : all.with(one);
+      }
+    }
+    return all;
+  }
+
+  private static Around around(SteeringAxis axis, Room room) {
+    double[] from = {Double.POSITIVE_INFINITY, room.across.from(), Double.POSITIVE_INFINITY};
+    double[] to = {Double.NEGATIVE_INFINITY, room.across.to(), Double.NEGATIVE_INFINITY};
+    for (Coordinate corner : room.corners) {
+      double ahead = axis.aheadMm(corner.x, corner.y);
+      double along = axis.alongMm(corner.x, corner.y);
+      from[0] = Math.min(from[0], ahead);
+      to[0] = Math.max(to[0], ahead);
+      from[2] = Math.min(from[2], along);
+      to[2] = Math.max(to[2], along);
+    }
+    return Around.box(from, to);
+  }
+
+  private static double[] middle(Convex piece) {
+    double[] middle = new double[3];
+    double[] point = new double[3];
+    for (int k = 0; k < 3; k++) {
+      for (int side = -1; side <= 1; side += 2) {
+        double[] way = new double[3];
+        way[k] = side;
+        piece.farthest(way, point);
+        middle[k] += point[k] / 2;
+      }
+    }
+    return middle;
+  }
+
+  private static Around around(SteeringAxis axis, Convex piece) {
+    PointMm up = axis.up();
+    double[][] ways = {{up.z(), 0, -up.x()}, {0, 1, 0}, {up.x(), 0, up.z()}};
+    double[] from = new double[3];
+    double[] to = new double[3];
+    double[] point = new double[3];
+    for (int k = 0; k < 3; k++) {
+      for (int side = -1; side <= 1; side += 2) {
+        double[] way = {side * ways[k][0], side * ways[k][1], side * ways[k][2]};
+        piece.farthest(way, point);
+        double most =
+            k == 0
+                ? axis.aheadMm(point[0], point[2])
+                : k == 1 ? point[1] : axis.alongMm(point[0], point[2]);
+        (side < 0 ? from : to)[k] = most;
+      }
+    }
+    return Around.box(from, to);
+  }
+}

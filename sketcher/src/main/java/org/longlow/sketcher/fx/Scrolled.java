@@ -1,0 +1,34 @@
+package org.longlow.sketcher.fx;
+
+import javafx.geometry.Orientation;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.Region;
+
+/**
+ * What lies on a slip: as high as it is at the width it gets, with its words wrapped, and scrolled
+ * where a low card or large letters leave less.
+ */
+final class Scrolled extends ScrollPane {
+
+  private final Region held;
+
+  Scrolled(Region held) {
+    super(held);
+    this.held = held;
+    setFitToWidth(true);
+    setHbarPolicy(ScrollBarPolicy.NEVER);
+    getStyleClass().add("slip-scroll");
+    setFocusTraversable(false);
+    setMinHeight(0);
+  }
+
+  @Override
+  public Orientation getContentBias() {
+    return Orientation.HORIZONTAL;
+  }
+
+  @Override
+  protected double computePrefHeight(double width) {
+    return Math.ceil(held.prefHeight(width));
+  }
+}
