@@ -33,6 +33,7 @@ class ArchitectureTest {
           "machine.ride",
           "law",
           "document",
+          "space",
           "shape",
           "gap",
           "seat",

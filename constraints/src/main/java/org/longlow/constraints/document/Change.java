@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.layout.HalfBreadths;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Vertex;
@@ -134,16 +135,28 @@ public final class Change {
     boolean onPin = old.pin() != null;
     if (key.equals("pin")) {
       String pin = (String) leaf.instead(field, Type.ref(Referent.PIN), onPin ? old.pin() : "");
-      return pin.isEmpty() ? old : new Vertex(null, null, pin, old.smooth());
+      return pin.isEmpty() ? old : old.on(pin);
     } else if (key.equals(Type.Vertices.SMOOTH)) {
       boolean smooth = (Boolean) leaf.instead(field, Type.FLAG, old.smooth());
-      return new Vertex(old.x(), old.z(), old.pin(), smooth);
+      return old.smooth(smooth);
+    } else if (key.equals("left") || key.equals("right")) {
+      return old.reaching(reach(old.reach(), key.equals("left")));
     } else if (onPin || !key.equals("0") && !key.equals("1")) {
       throw new OutOfRange("this vertex has no " + key);
     }
     boolean isX = key.equals("0");
     Formula now = (Formula) leaf.instead(field, Type.LENGTH, isX ? old.x() : old.z());
-    return new Vertex(isX ? now : old.x(), isX ? old.z() : now, null, old.smooth());
+    return old.at(isX ? now : old.x(), isX ? old.z() : now);
+  }
+
+  @SuppressWarnings("unchecked")
+  private Optional<HalfBreadths> reach(Optional<HalfBreadths> old, boolean isLeft) {
+    Optional<Formula> left = old.flatMap(HalfBreadths::left);
+    Optional<Formula> right = old.flatMap(HalfBreadths::right);
+    Type<Optional<Formula>> type = new Type.Maybe<>(Type.LENGTH);
+    Optional<Formula> now = (Optional<Formula>) leaf.instead(field, type, isLeft ? left : right);
+    return Optional.of(isLeft ? new HalfBreadths(now, right) : new HalfBreadths(left, now))
+        .filter(reach -> !reach.isEmpty());
   }
 
   @SuppressWarnings("unchecked")

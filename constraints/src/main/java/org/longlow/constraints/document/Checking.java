@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.layout.HalfBreadths;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
@@ -274,16 +275,24 @@ final class Checking implements Type.Cases<Here, Object> {
   @Override
   public Object vertex(Type.Vertices type, Here here) {
     Vertex vertex = (Vertex) here.value();
-    if (vertex.pin() != null) {
+    boolean onPin = vertex.pin() != null;
+    Vertex held = vertex;
+    if (onPin) {
       Here pin = new Here(here.path(), here.name(), vertex.pin());
-      Type.ref(Referent.PIN).by(this, vertex.smooth() ? pin.item(0, vertex.pin()) : pin);
-      return vertex;
+      boolean alone = !vertex.smooth() && vertex.reach().isEmpty();
+      Type.ref(Referent.PIN).by(this, alone ? pin : pin.item(0, vertex.pin()));
+    } else {
+      held =
+          vertex.at(
+              (Formula) Type.LENGTH.by(this, here.item(0, vertex.x())),
+              (Formula) Type.LENGTH.by(this, here.item(1, vertex.z())));
     }
-    return new Vertex(
-        (Formula) Type.LENGTH.by(this, here.item(0, vertex.x())),
-        (Formula) Type.LENGTH.by(this, here.item(1, vertex.z())),
-        null,
-        vertex.smooth());
+    if (type.reach().isEmpty() || vertex.reach().isEmpty()) {
+      return held;
+    }
+    int last = (onPin ? 1 : 2) + (vertex.smooth() ? 1 : 0);
+    HalfBreadths reach = kind(type.reach().get(), here.item(last, vertex.reach().get()));
+    return held.reaching(Optional.of(reach));
   }
 
   @Override

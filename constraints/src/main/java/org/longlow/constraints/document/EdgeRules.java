@@ -21,9 +21,6 @@ import org.longlow.rider.geom.PointMm;
  */
 final class EdgeRules {
 
-  /** No bit, file or laser makes a narrower hole, and a circle is a circle from here on. */
-  private static final double LEAST_HOLE_MM = 0.01;
-
   private EdgeRules() {}
 
   static void whole(Outline.Drawn outline, Spot at) {
@@ -120,16 +117,6 @@ final class EdgeRules {
       Optional<Opening> opening = opening(outline.holes().get(i), at);
       if (opening.isPresent()) {
         Seen hole = new Seen(i, opening.get());
-        double acrossMm = 2 * hole.opening().radiusMm();
-        if (acrossMm > 0 && acrossMm < LEAST_HOLE_MM) {
-          at.itemFault(
-              "holes",
-              i,
-              "{...}",
-              "is narrower than " + LEAST_HOLE_MM + " mm",
-              "make it wider, or take it out");
-          continue;
-        }
         held(hole, within, seen, at);
         Optional<Seen> image =
             axis.flatMap(ends -> hole.opening().image(ends.get(0), ends.get(1)))

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.layout.HalfBreadths;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
@@ -354,9 +355,32 @@ public record Form(String name, String help, List<Row> rows) {
         Type.LENGTH.by(this, at.inside("1", "z", vertex.z(), false));
       }
       Type.ref(Referent.PIN).by(this, at.inside("pin", "pin", vertex.pin(), false));
-      return type.mayBeSmooth()
-          ? Type.FLAG.by(this, at.inside(Type.Vertices.SMOOTH, "smooth", vertex.smooth(), false))
-          : null;
+      if (type.mayBeSmooth()) {
+        Type.FLAG.by(this, at.inside(Type.Vertices.SMOOTH, "smooth", vertex.smooth(), false));
+      }
+      type.reach().ifPresent(kind -> reach(kind, vertex, at));
+      return null;
+    }
+
+    /** What is said of a place, if anything, as optional fields of it. */
+    private void reach(Kind<HalfBreadths> kind, Vertex vertex, At at) {
+      for (Field<HalfBreadths, ?> f : kind.fields()) {
+        Object said = vertex.reach().isEmpty() ? null : f.of(vertex.reach().get());
+        Object value = said instanceof Optional<?> may ? may.orElse(null) : said;
+        At inside = at.inside(f.key(), f.key(), value, false);
+        Type.LENGTH.by(
+            this,
+            new At(
+                inside.path(),
+                at.name(),
+                inside.depth(),
+                f.key(),
+                f.help(),
+                value,
+                "",
+                true,
+                false));
+      }
     }
 
     @Override

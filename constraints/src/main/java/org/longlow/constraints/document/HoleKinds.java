@@ -5,6 +5,7 @@ import static org.longlow.constraints.document.Type.LENGTH;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.longlow.constraints.layout.Hole;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Vertex;
@@ -18,7 +19,7 @@ final class HoleKinds {
   /** Judgement: no drill is finer, mm. */
   private static final double LEAST_MM = 0.1;
 
-  private static final Type.Vertices PLACE = new Type.Vertices(false);
+  private static final Type.Vertices PLACE = new Type.Vertices(false, Optional.empty());
 
   static final Type.Choice<Hole> HOLE =
       new Type.Choice<>(
@@ -77,7 +78,8 @@ final class HoleKinds {
     return new Hole.Cut(
         s.need(
             "points",
-            new Type.ListOf<>(new Type.Vertices(true), 3, Type.Outlines.MAX_POINTS),
+            new Type.ListOf<>(
+                new Type.Vertices(true, Optional.empty()), 3, Type.Outlines.MAX_POINTS),
             "the vertices in order",
             Hole.Cut::vertices,
             "The vertices in order round the cut-out; the first is not repeated."));

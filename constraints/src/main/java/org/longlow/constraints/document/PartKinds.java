@@ -7,6 +7,7 @@ import static org.longlow.constraints.document.Type.RATE;
 import static org.longlow.constraints.document.Type.words;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.longlow.constraints.formula.Formula;
@@ -248,7 +249,19 @@ final class PartKinds {
   }
 
   private static SolidPart solid(SolidPart.Kind type, Source<SolidPart> s) {
-    return new SolidPart(PartCommon.wide(s, true, type.usuallyHot()), type, frame(s), outline(s));
+    return new SolidPart(
+        PartCommon.wide(s, true, type.usuallyHot()),
+        type,
+        frame(s),
+        outline(s),
+        BreadthKinds.breadth(s, SolidPart::breadth),
+        s.or(
+            "bodies",
+            new Type.ListOf<>(new Type.Nested<>(BreadthKinds.BODY), 0, BreadthKinds.MAX_BODIES),
+            List.of(),
+            SolidPart::bodies,
+            "What it has besides the body of its outline, such as cylinder heads beside a"
+                + " crankcase."));
   }
 
   private static <P extends Part.Outlined> LocalAxes frame(Source<P> s) {
@@ -275,6 +288,7 @@ final class PartKinds {
         type,
         frame(s),
         outline(s),
+        BreadthKinds.breadth(s, ShellPart::breadth),
         s.need("thickness", SHEET, ShellPart::thickness, "Thickness of the sheet."),
         s.flag(
             "open",

@@ -27,6 +27,9 @@ final class PartRules {
       at.fault("", "", "is the word for whoever sits on the machine", "choose another name");
     }
     base.spread().ifPresent(spread -> wide(spread, at));
+    if (part instanceof Part.Outlined outlined) {
+      BreadthKinds.once(outlined.outline(), outlined.breadth(), at);
+    }
     String word = base.material();
     Optional<Material> material = Material.named(word);
     if (!word.isEmpty() && material.isEmpty()) {

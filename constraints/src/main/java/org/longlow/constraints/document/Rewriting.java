@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.layout.HalfBreadths;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Vertex;
@@ -158,10 +159,16 @@ abstract class Rewriting implements Type.Cases<Rewriting.Here, Object> {
   public Object vertex(Type.Vertices type, Here here) {
     Vertex v = (Vertex) here.value();
     if (v.pin() == null) {
-      return new Vertex(formula(v.x()), formula(v.z()), null, v.smooth());
+      return reach(v.at(formula(v.x()), formula(v.z())));
     }
     String pin = ref(Referent.PIN, v.pin());
-    return pin == null ? null : new Vertex(null, null, pin, v.smooth());
+    return pin == null ? null : reach(v.on(pin));
+  }
+
+  private Vertex reach(Vertex v) {
+    return v.reaching(
+        v.reach()
+            .map(r -> new HalfBreadths(r.left().map(this::formula), r.right().map(this::formula))));
   }
 
   @Override

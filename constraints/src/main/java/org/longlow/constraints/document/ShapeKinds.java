@@ -78,7 +78,8 @@ final class ShapeKinds {
     return new Outline.Drawn(
         s.need(
             "points",
-            new Type.ListOf<>(new Type.Vertices(true), 2, Type.Outlines.MAX_POINTS),
+            new Type.ListOf<>(
+                new Type.Vertices(true, Optional.of(ReachKind.REACH)), 2, Type.Outlines.MAX_POINTS),
             "the vertices in order",
             Outline.Drawn::vertices,
             "The vertices in order round the edge; the first is not repeated."),

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.layout.HalfBreadths;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Vertex;
 import org.longlow.constraints.words.Names;
@@ -329,8 +330,9 @@ public sealed interface Type<V> {
    * A vertex of an outline: [x, z] or a pin.
    *
    * @param mayBeSmooth whether either may come with {@value #SMOOTH}
+   * @param reach what may be said, last, of how far the body reaches to each side there
    */
-  record Vertices(boolean mayBeSmooth) implements Type<Vertex> {
+  record Vertices(boolean mayBeSmooth, Optional<Kind<HalfBreadths>> reach) implements Type<Vertex> {
     public static final String SMOOTH = "smooth";
 
     @Override

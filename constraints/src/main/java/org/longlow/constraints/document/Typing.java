@@ -98,7 +98,7 @@ public final class Typing {
               int last = longer.size() - 1; // it ends on the axis
               longer.add(last, between((Vertex) longer.get(last - 1), (Vertex) longer.get(last)));
             } else {
-              longer.add(item(list.item(), word, longer));
+              longer.add(item(layout, path, list.item(), word, longer));
             }
             return longer;
           }
@@ -124,9 +124,16 @@ public final class Typing {
     return NewHole.of(picked(List.copyOf(HoleKinds.HOLE.kinds().keySet()), word), layout, outline);
   }
 
-  private static Object item(Type<?> item, String word, List<Object> there) {
+  private static Object item(
+      Layout layout, List<String> path, Type<?> item, String word, List<Object> there) {
     if (!word.isEmpty()) {
       return item.by(VALUES, word);
+    }
+    if (item instanceof Type.Nested<?> nested) {
+      Optional<?> begun = BreadthKinds.begun(nested.kind(), layout.parts().get(path.get(1)), there);
+      if (begun.isPresent()) {
+        return begun.get();
+      }
     }
     if (item instanceof Type.Vertices && there.size() > 1) {
       return between((Vertex) there.get(there.size() - 1), (Vertex) there.get(0));

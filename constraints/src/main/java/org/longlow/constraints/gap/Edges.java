@@ -11,6 +11,7 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.MultiPolygon;
 import org.locationtech.jts.geom.Polygon;
 import org.longlow.constraints.machine.linkage.RigidMotion;
+import org.longlow.constraints.shape.ConvexPieces;
 import org.longlow.rider.geom.PointMm;
 
 /**
@@ -37,6 +38,8 @@ final class Edges {
   final int[] rings;
 
   final int firstLeaf;
+
+  private volatile List<double[]> convex;
 
   Edges(double[] ends, int[] rings) {
     this.ends = ends;
@@ -105,6 +108,21 @@ final class Edges {
     return new Edges(ends, starts);
   }
 
+  /** Returns the edges of a line there and back, which encloses nothing. */
+  static Edges along(List<PointMm> line) {
+    int lengths = line.size() - 1;
+    double[] ends = new double[8 * lengths];
+    for (int i = 0; i < 2 * lengths; i++) {
+      PointMm from = line.get(i < lengths ? i : 2 * lengths - i);
+      PointMm to = line.get(i < lengths ? i + 1 : 2 * lengths - i - 1);
+      ends[4 * i] = from.x();
+      ends[4 * i + 1] = from.z();
+      ends[4 * i + 2] = to.x();
+      ends[4 * i + 3] = to.z();
+    }
+    return new Edges(ends, new int[] {0, 2 * lengths});
+  }
+
   private static void collect(Geometry g, List<CoordinateSequence> rings, List<Boolean> turned) {
     if (g instanceof Polygon p) {
       if (!p.isEmpty()) {
@@ -143,7 +161,33 @@ final class Edges {
       moved[k] = c * ends[k] - s * ends[k + 1] + by.x();
       moved[k + 1] = s * ends[k] + c * ends[k + 1] + by.z();
     }
-    return new Edges(moved, rings);
+    Edges there = new Edges(moved, rings);
+    List<double[]> known = convex;
+    if (known != null) {
+      there.convex =
+          known.stream()
+              .map(
+                  ring -> {
+                    double[] ringThere = new double[ring.length];
+                    for (int k = 0; k < ring.length; k += 2) {
+                      ringThere[k] = c * ring[k] - s * ring[k + 1] + by.x();
+                      ringThere[k + 1] = s * ring[k] + c * ring[k + 1] + by.z();
+                    }
+                    return ringThere;
+                  })
+              .toList();
+    }
+    return there;
+  }
+
+  /** Returns the convex pieces of what is inside, x and z of their corners; found once. */
+  List<double[]> convex() {
+    List<double[]> known = convex;
+    if (known == null) {
+      known = ConvexPieces.of(outline());
+      convex = known;
+    }
+    return known;
   }
 
   /** Returns the same outline shifted. */

@@ -4,32 +4,113 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.locationtech.jts.geom.Geometry;
+import org.longlow.constraints.machine.linkage.RigidMotion;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.Prism;
+import org.longlow.constraints.space.Piece;
+import org.longlow.constraints.space.Rod;
+import org.longlow.rider.geom.PointMm;
 
 /**
  * An outline with all the intervals across the machine over which it stands. For one pair of
  * outlines only the intervals that come closest matter, since nothing else differs.
+ *
+ * @param pieces what is within them, where that is less than all
+ * @param core the middle line of round bars, where the pieces are such; else null
  */
-record Face(Edges edges, List<Interval> across) {
+record Face(Edges edges, List<Interval> across, List<Piece> pieces, Core core) {
+
+  /**
+   * The middle line of round bars.
+   *
+   * @param line there and back
+   */
+  record Core(Edges line, double radiusMm) {
+
+    /** Returns that of some pieces, which is the same on both sides; null if they are no bars. */
+    static Core of(List<Piece> pieces) {
+      if (pieces.isEmpty() || !(pieces.get(0) instanceof Rod first)) {
+        return null;
+      }
+      List<PointMm> line = new ArrayList<>(List.of(first.from()));
+      for (Piece piece : pieces) {
+        if (piece instanceof Rod rod && rod.yMm() == first.yMm()) {
+          line.add(rod.to());
+        }
+      }
+      return first.radiusMm() > 0 ? new Core(Edges.along(line), first.radiusMm()) : null;
+    }
+
+    /** Returns whether its line begins inside an outline. */
+    boolean beginsIn(Edges outline) {
+      return outline.inside(line.ends[0], line.ends[1]);
+    }
+
+    Core moved(RigidMotion motion) {
+      return new Core(line.moved(motion), radiusMm);
+    }
+  }
+
+  Face(Edges edges, List<Interval> across) {
+    this(edges, across, List.of(), null);
+  }
 
   /** Returns the faces of {@code prisms}: those that share an outline make one. */
   static List<Face> of(List<Prism> prisms) {
-    Map<Geometry, List<Interval>> byOutline = new IdentityHashMap<>();
+    Map<Geometry, Face> byOutline = new IdentityHashMap<>();
     List<Face> faces = new ArrayList<>(prisms.size());
     for (Prism prism : prisms) {
-      List<Interval> known = byOutline.get(prism.outline());
-      if (known != null) {
-        known.add(prism.across());
+      Face known = byOutline.get(prism.outline());
+      if (known != null && known.isFull() == prism.isFull()) {
+        known.across.add(prism.across());
+        known.pieces.addAll(prism.pieces());
       } else if (!prism.outline().isEmpty()) {
-        List<Interval> across = new ArrayList<>(2);
-        across.add(prism.across());
-        byOutline.put(prism.outline(), across);
-        faces.add(new Face(Edges.of(prism.outline()), across));
+        Face face =
+            new Face(
+                known != null ? known.edges : Edges.of(prism.outline()),
+                new ArrayList<>(List.of(prism.across())),
+                new ArrayList<>(prism.pieces()),
+                Core.of(prism.pieces()));
+        byOutline.put(prism.outline(), face);
+        faces.add(face);
       }
     }
     return faces;
+  }
+
+  /** Returns whether it fills its outline over all of its intervals. */
+  boolean isFull() {
+    return pieces.isEmpty();
+  }
+
+  /** Returns whether it is a round bar or fills its outline over its intervals. */
+  boolean isPlain() {
+    return isFull() || core != null;
+  }
+
+  /** Returns the convex pieces that it is made of. */
+  List<Piece> convex() {
+    return isFull() ? Prism.blocks(edges.convex(), across) : pieces;
+  }
+
+  /** Returns it moved, its edges by a function that moves equal ones once. */
+  Face moved(RigidMotion motion, Function<Edges, Edges> moving) {
+    return new Face(
+        moving.apply(edges),
+        across,
+        pieces.stream().map(p -> p.moved(motion)).toList(),
+        core == null ? null : core.moved(motion));
+  }
+
+  /** Returns it shifted across the machine, left positive. */
+  Face across(double mm) {
+    return new Face(
+        edges,
+        across.stream().map(i -> new Interval(i.from() + mm, i.to() + mm)).toList(),
+        pieces.stream().map(p -> p.across(mm)).toList(),
+        core);
   }
 
   /** Returns the smallest gap across the machine, mm; negative by how much they overlap. */

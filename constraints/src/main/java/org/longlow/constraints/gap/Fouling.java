@@ -4,9 +4,11 @@ import java.nio.DoubleBuffer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.longlow.constraints.machine.linkage.RigidMotion;
 import org.longlow.constraints.machine.linkage.SectionMotion;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.Memo;
+import org.longlow.constraints.space.Piece;
 import org.longlow.rider.geom.PointMm;
 
 /**
@@ -74,7 +76,8 @@ public record Fouling(
     return new Fouling(first, worst, gapMm, place, shift, across, apart, cutOfPart, cutOfOther);
   }
 
-  private record Side(DoubleBuffer ends, List<Integer> rings, List<Interval> across) {}
+  private record Side(
+      DoubleBuffer ends, List<Integer> rings, List<Interval> across, List<Piece> pieces) {}
 
   private static List<Side> seenFrom(Solid body, PointMm origin) {
     List<Side> sides = new ArrayList<>();
@@ -88,7 +91,10 @@ public record Fouling(
       for (int ring : face.edges().rings) {
         rings.add(ring);
       }
-      sides.add(new Side(DoubleBuffer.wrap(ends), rings, List.copyOf(face.across())));
+      RigidMotion there = Solid.by(origin.times(-1));
+      List<Piece> pieces =
+          face.pieces().stream().map(p -> p.moved(there).grained(GRAIN_MM)).toList();
+      sides.add(new Side(DoubleBuffer.wrap(ends), rings, List.copyOf(face.across()), pieces));
     }
     return sides;
   }
@@ -104,7 +110,12 @@ public record Fouling(
       List<Face> faces = new ArrayList<>();
       for (Side side : sides) {
         int[] rings = side.rings().stream().mapToInt(Integer::intValue).toArray();
-        faces.add(new Face(new Edges(side.ends().array(), rings), side.across()));
+        faces.add(
+            new Face(
+                new Edges(side.ends().array(), rings),
+                side.across(),
+                side.pieces(),
+                Face.Core.of(side.pieces())));
       }
       return new Solid(faces, name);
     }

@@ -22,6 +22,11 @@ public final class Gap {
     this.b = b;
   }
 
+  /** Returns the same place with another distance. */
+  Gap wide(double mm) {
+    return new Gap(first, second, mm, between, a, b);
+  }
+
   /** Returns the name of one body. */
   public String first() {
     return first;

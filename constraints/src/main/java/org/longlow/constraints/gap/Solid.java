@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -133,6 +133,7 @@ public final class Solid {
       if (outline == null) {
         kept.add(face);
       } else if (!outline.isEmpty()) {
+        // of what does not fill its outline, all of that which is left of it is taken
         kept.add(new Face(Edges.of(outline), face.across()));
       }
     }
@@ -141,26 +142,17 @@ public final class Solid {
 
   /** Returns this body shifted across the machine, left positive. */
   public Solid across(double mm) {
-    return acrossEach(i -> List.of(new Interval(i.from() + mm, i.to() + mm)));
+    return new Solid(faces.stream().map(f -> f.across(mm)).toList(), name);
   }
 
   /**
    * Returns this body with both sides farther out; what lies across the middle plane grows with
-   * them.
+   * them, and is taken to fill its outline over its breadth.
    */
   public Solid apart(double mm) {
-    return acrossEach(
-        i -> {
-          double from = i.from() + (i.from() < 0 && i.to() > 0 || i.middle() < 0 ? -mm : mm);
-          double to = i.to() + (i.from() < 0 && i.to() > 0 || i.middle() > 0 ? mm : -mm);
-          return from <= to ? List.of(new Interval(from, to)) : List.of();
-        });
-  }
-
-  private Solid acrossEach(Function<Interval, List<Interval>> change) {
     List<Face> changed = new ArrayList<>();
     for (Face face : faces) {
-      List<Interval> across = face.across().stream().map(change).flatMap(List::stream).toList();
+      List<Interval> across = face.across().stream().flatMap(i -> apart(i, mm)).toList();
       if (!across.isEmpty()) {
         changed.add(new Face(face.edges(), across));
       }
@@ -168,13 +160,18 @@ public final class Solid {
     return new Solid(changed, name);
   }
 
+  private static Stream<Interval> apart(Interval i, double mm) {
+    double from = i.from() + (i.from() < 0 && i.to() > 0 || i.middle() < 0 ? -mm : mm);
+    double to = i.to() + (i.from() < 0 && i.to() > 0 || i.middle() > 0 ? mm : -mm);
+    return from <= to ? Stream.of(new Interval(from, to)) : Stream.empty();
+  }
+
   /** Returns this body after {@code motion}; its index is kept, not built again. */
   public Solid moved(RigidMotion motion) {
     Map<Edges, Edges> done = new IdentityHashMap<>();
     List<Face> moved = new ArrayList<>(faces.size());
     for (Face face : faces) {
-      Edges edges = done.computeIfAbsent(face.edges(), e -> e.moved(motion));
-      moved.add(new Face(edges, face.across()));
+      moved.add(face.moved(motion, e -> done.computeIfAbsent(e, k -> k.moved(motion))));
     }
     return new Solid(moved, name);
   }
@@ -246,7 +243,7 @@ public final class Solid {
     double most = 0;
     for (Face a : faces) {
       for (Face b : other.faces) {
-        if (a.acrossMm(b) < 0 && a.apartMm(b) == 0) {
+        if (a.acrossMm(b) < 0 && a.apartMm(b) == 0 && overlapInSpace(a, b)) {
           Overlap shared = new Overlap(a.edges(), b.edges());
           if (!shared.touchesOnly()) {
             for (Coordinate c : shared.corners()) {
@@ -280,7 +277,17 @@ public final class Solid {
   }
 
   private static boolean overlap(Face a, Face b) {
-    return a.acrossMm(b) < 0 && a.apartMm(b) == 0 && Overlap.isThere(a.edges(), b.edges());
+    return a.acrossMm(b) < 0
+        && a.apartMm(b) == 0
+        && Overlap.isThere(a.edges(), b.edges())
+        && overlapInSpace(a, b);
+  }
+
+  private static boolean overlapInSpace(Face a, Face b) {
+    if (!a.isPlain() || !b.isPlain()) {
+      return InSpace.overlap(a, b);
+    }
+    return RoundGap.mm(a, b, a.acrossMm(b), Nearest.TOUCH_MM) <= 0;
   }
 
   /** How deep bodies are in each other is a matter of all their outlines together. */
@@ -315,6 +322,22 @@ public final class Solid {
     if (apart > 0 && apart >= cut) {
       return null;
     }
+    if (!a.isPlain() || !b.isPlain()) {
+      return inSpace(a, b, other, cut);
+    }
+    Gap square = square(a, b, other, across, apart, cut);
+    if (square == null || a.isFull() && b.isFull()) {
+      return square;
+    }
+    double round = RoundGap.mm(a, b, across, cut);
+    if (round <= Math.max(square.gapMm(), 0)) {
+      return square;
+    }
+    return round < cut ? square.wide(round) : null;
+  }
+
+  /** The gap as if round bars were square. */
+  private Gap square(Face a, Face b, Solid other, double across, double apart, double cut) {
     Nearest near = null;
     if (apart > 0 || !a.holdsCornerOf(b)) {
       double aside = across > 0 ? Math.sqrt(cut * cut - across * across) : cut;
@@ -330,5 +353,16 @@ public final class Solid {
     }
     double gap = across >= 0 ? across : overlap(a, b) ? -1 : 0;
     return gap < cut ? new Gap(name, other.name, gap, null, a.edges(), b.edges()) : null;
+  }
+
+  private Gap inSpace(Face a, Face b, Solid other, double cut) {
+    InSpace near = InSpace.of(a, b, cut);
+    if (near == null) {
+      return null;
+    }
+    if (near.mm() > 0) {
+      return new Gap(name, other.name, near.mm(), near.where(), null, null);
+    }
+    return new Gap(name, other.name, overlap(a, b) ? -1 : 0, null, a.edges(), b.edges());
   }
 }

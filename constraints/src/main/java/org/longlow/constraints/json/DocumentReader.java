@@ -21,6 +21,7 @@ import org.longlow.constraints.document.Type;
 import org.longlow.constraints.document.Written;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.FormulaException;
+import org.longlow.constraints.layout.HalfBreadths;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Vertex;
 import org.longlow.constraints.words.Names;
@@ -333,12 +334,13 @@ final class DocumentReader implements Type.Cases<DocumentReader.Found, Object> {
       return new Vertex(null, null, json.textValue(), false);
     }
     int size = json.isArray() ? json.size() : 0;
+    boolean reaches = type.reach().isPresent() && size > 1 && json.get(size - 1).isObject();
+    int rest = reaches ? size - 1 : size;
     boolean smooth =
-        type.mayBeSmooth() && size > 1 && json.get(size - 1).asText().equals(Type.Vertices.SMOOTH);
-    if (smooth && size == 2 && json.get(0).isTextual()) {
-      return new Vertex(null, null, json.get(0).textValue(), true);
-    }
-    if (size != (smooth && size == 3 ? 3 : 2)) {
+        type.mayBeSmooth() && rest > 1 && json.get(rest - 1).asText().equals(Type.Vertices.SMOOTH);
+    rest -= smooth ? 1 : 0;
+    boolean onPin = rest == 1 && rest < size && json.get(0).isTextual();
+    if (rest != 2 && !onPin) {
       return refuse(
           at,
           "is no vertex",
@@ -347,7 +349,15 @@ final class DocumentReader implements Type.Cases<DocumentReader.Found, Object> {
                   + " \"smooth\"]"
               : "write " + type.said());
     }
-    return new Vertex(read(Type.LENGTH, at.item(0)), read(Type.LENGTH, at.item(1)), null, smooth);
+    Optional<HalfBreadths> reach =
+        reaches
+            ? Optional.ofNullable(
+                (HalfBreadths) object(type.reach().get(), at.item(size - 1), Set.of()))
+            : Optional.empty();
+    return onPin
+        ? new Vertex(null, null, json.get(0).textValue(), smooth, reach)
+        : new Vertex(
+            read(Type.LENGTH, at.item(0)), read(Type.LENGTH, at.item(1)), null, smooth, reach);
   }
 
   @Override

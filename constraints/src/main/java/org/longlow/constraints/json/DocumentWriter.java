@@ -131,7 +131,7 @@ final class DocumentWriter implements Type.Cases<Object, JsonNode> {
   @Override
   public JsonNode vertex(Type.Vertices type, Object value) {
     Vertex vertex = (Vertex) value;
-    if (vertex.pin() != null && !vertex.smooth()) {
+    if (vertex.pin() != null && !vertex.smooth() && vertex.reach().isEmpty()) {
       return Json.NODES.textNode(vertex.pin());
     }
     ArrayNode node = Json.NODES.arrayNode();
@@ -140,7 +140,11 @@ final class DocumentWriter implements Type.Cases<Object, JsonNode> {
     } else {
       node.add(vertex.x().text()).add(vertex.z().text());
     }
-    return vertex.smooth() ? node.add(Type.Vertices.SMOOTH) : node;
+    if (vertex.smooth()) {
+      node.add(Type.Vertices.SMOOTH);
+    }
+    type.reach().ifPresent(kind -> vertex.reach().ifPresent(r -> node.add(tree(kind, r))));
+    return node;
   }
 
   @Override

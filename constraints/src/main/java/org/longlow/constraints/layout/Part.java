@@ -74,6 +74,14 @@ public sealed interface Part
 
     Outline outline();
 
+    /** How its breadth varies. */
+    Breadth breadth();
+
+    /** The bodies that it has besides that of its outline. */
+    default List<FurtherBody> bodies() {
+      return List.of();
+    }
+
     @Override
     default Optional<Outline> edge() {
       return Optional.of(outline());
@@ -83,9 +91,12 @@ public sealed interface Part
     default List<String> pins() {
       List<String> pins = new ArrayList<>(List.of(frame().origin()));
       frame().along().ifPresent(pins::add);
-      Stream.concat(
-              outline().vertices().stream(),
-              outline().holes().stream().flatMap(hole -> hole.vertices().stream()))
+      Stream.concat(Stream.of(outline()), bodies().stream().map(FurtherBody::outline))
+          .flatMap(
+              edge ->
+                  Stream.concat(
+                      edge.vertices().stream(),
+                      edge.holes().stream().flatMap(hole -> hole.vertices().stream())))
           .map(Vertex::pin)
           .filter(p -> p != null)
           .forEach(pins::add);

@@ -10,11 +10,18 @@ import org.longlow.constraints.words.Names;
 /**
  * A sheet wrapped round the machine: edge strip and two sides where closed, a strip where open.
  *
+ * @param breadth how its breadth varies
  * @param thickness of the sheet
  * @param open true if the sides are left open, as on a screen or a mudguard
  */
 public record ShellPart(
-    PartBase base, Kind type, LocalAxes frame, Outline outline, Formula thickness, boolean open)
+    PartBase base,
+    Kind type,
+    LocalAxes frame,
+    Outline outline,
+    Breadth breadth,
+    Formula thickness,
+    boolean open)
     implements Part.Outlined {
 
   /** What a shell is. */

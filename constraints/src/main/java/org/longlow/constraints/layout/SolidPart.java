@@ -1,14 +1,35 @@
 package org.longlow.constraints.layout;
 
+import java.util.List;
 import org.longlow.constraints.layout.Traits.Duty;
 import org.longlow.constraints.layout.Traits.Heat;
 import org.longlow.constraints.layout.Traits.Joint;
 import org.longlow.constraints.layout.Traits.Make;
 import org.longlow.constraints.words.Names;
 
-/** A body drawn by its outline. */
-public record SolidPart(PartBase base, Kind type, LocalAxes frame, Outline outline)
+/**
+ * A body drawn by its outline.
+ *
+ * @param breadth how its breadth varies
+ * @param bodies what it has besides the body of its outline
+ */
+public record SolidPart(
+    PartBase base,
+    Kind type,
+    LocalAxes frame,
+    Outline outline,
+    Breadth breadth,
+    List<FurtherBody> bodies)
     implements Part.Flat {
+
+  public SolidPart {
+    bodies = List.copyOf(bodies);
+  }
+
+  /** A part of one body that is as broad everywhere. */
+  public SolidPart(PartBase base, Kind type, LocalAxes frame, Outline outline) {
+    this(base, type, frame, outline, Breadth.EVEN, List.of());
+  }
 
   /** What a body drawn by its outline is. */
   public enum Kind {

@@ -6,6 +6,8 @@ import java.util.Map;
 import java.util.function.Supplier;
 import org.locationtech.jts.geom.Coordinate;
 import org.longlow.constraints.shape.Interval;
+import org.longlow.constraints.space.Block;
+import org.longlow.constraints.space.Convex;
 import org.longlow.rider.geom.PointMm;
 
 /**
@@ -15,12 +17,12 @@ import org.longlow.rider.geom.PointMm;
 final class Lump {
 
   private final List<Room> rooms;
-  private final Supplier<List<Convex>> cut;
+  private final Supplier<? extends List<? extends Convex>> cut;
   private final Map<SteeringAxis, Around> around = new IdentityHashMap<>(2);
   private final Map<SteeringAxis, List<Piece>> about = new IdentityHashMap<>(2);
   private final Map<SteeringAxis, List<Piece>> hulls = new IdentityHashMap<>(2);
   private boolean isCut;
-  private List<Convex> pieces;
+  private List<? extends Convex> pieces;
 
   /** A convex piece, its middle, and the room about an axis that it keeps to. */
   record Piece(Convex body, double[] middle, Around room) {
@@ -38,13 +40,13 @@ final class Lump {
    * @param isCut whether it takes no work to make its pieces
    * @param cut makes its pieces
    */
-  Lump(List<Room> rooms, boolean isCut, Supplier<List<Convex>> cut) {
+  Lump(List<Room> rooms, boolean isCut, Supplier<? extends List<? extends Convex>> cut) {
     this.rooms = rooms;
     this.isCut = isCut;
     this.cut = cut;
   }
 
-  List<Convex> pieces() {
+  List<? extends Convex> pieces() {
     if (pieces == null) {
       pieces = cut.get();
       isCut = true;
@@ -82,7 +84,10 @@ final class Lump {
       corners[2 * i] = room.corners[i].x;
       corners[2 * i + 1] = room.corners[i].y;
     }
-    return new Block(corners, room.across); // how far a hull reaches, its corners tell in any order
+    return new Block(
+        corners,
+        room.across.from(),
+        room.across.to()); // how far a hull reaches, its corners tell in any order
   }
 
   /** Returns the room about an axis that it keeps to, or null if it is nowhere. */

@@ -1,5 +1,7 @@
 package org.longlow.constraints.lock;
 
+import org.longlow.constraints.space.Convex;
+
 /**
  * Two pieces that may be near between two turns.
  *

@@ -1,5 +1,7 @@
 package org.longlow.constraints.lock;
 
+import org.longlow.constraints.space.Separation;
+
 /**
  * Whether a piece that turns about an axis surely keeps a gap to one that stays. A plane that keeps
  * them apart at the middle of some turns goes on doing so: a point turns square to the axis, so
@@ -36,7 +38,7 @@ final class Screen {
     // a gap that is looked at may come out smaller than it is by that bound, and what is by so much
     // farther out than the reach may yet be as near
     double cut = gapMm + 3 * Separation.BOUND_MM;
-    if (separation.keeps(a, pair.past(), cut, most, axis)) {
+    if (separation.keeps(a, pair.past(), cut, most, axis.up())) {
       return true;
     }
     return halvings > 0

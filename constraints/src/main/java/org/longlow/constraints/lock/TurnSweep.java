@@ -1,6 +1,8 @@
 package org.longlow.constraints.lock;
 
 import java.util.List;
+import org.longlow.constraints.space.Convex;
+import org.longlow.constraints.space.Separation;
 import org.longlow.rider.geom.PointMm;
 
 /**
@@ -162,7 +164,7 @@ public final class TurnSweep {
   /** Returns whether the plane found at a turn keeps what no look near it would better. */
   private boolean keeps(NearPair pair, double middleRad, double halfRad) {
     return screen != null
-        && separation.keptOver(pair.one(), pair.past(), middleRad, halfRad)
+        && pair.one().keptOver(separation, pair.past(), middleRad, halfRad)
             >= best + 3 * Separation.BOUND_MM;
   }
 

@@ -1,7 +1,13 @@
 package org.longlow.constraints.lock;
 
+import org.longlow.constraints.space.Convex;
+import org.longlow.constraints.space.Separation;
+
 /** A convex body turned about an axis by an angle that may be changed. For one thread. */
 final class Turned implements Convex {
+
+  /** What is nearer than this is in the same place, mm. */
+  private static final double LEAST_MM = 1e-9;
 
   private final Convex body;
   private final SteeringAxis axis;
@@ -47,6 +53,30 @@ final class Turned implements Convex {
         + way[2] * (on[2] - atZ)
         + d[0] * atX
         + d[2] * atZ;
+  }
+
+  /**
+   * Returns how far the plane that a search was left with keeps another body from this one while
+   * this turns, mm. A direction that turns stays between where it begins, where it ends, and where
+   * the tangents there meet; how far a body reaches is convex in the direction, so that of these
+   * three most is the bound.
+   */
+  double keptOver(Separation search, Convex past, double middleRad, double halfRad) {
+    double[] v = new double[3];
+    search.direction(v);
+    double length = Math.sqrt(v[0] * v[0] + v[1] * v[1] + v[2] * v[2]);
+    if (length < LEAST_MM || halfRad >= Math.PI / 4) {
+      return 0;
+    }
+    double[] minus = {-v[0], -v[1], -v[2]};
+    turn(middleRad - halfRad);
+    double most = reach(minus, 1);
+    turn(middleRad + halfRad);
+    most = Math.max(most, reach(minus, 1));
+    turn(middleRad);
+    most = Math.max(most, reach(minus, 1 / Math.cos(halfRad)));
+    past.farthest(v, on);
+    return -(most + v[0] * on[0] + v[1] * on[1] + v[2] * on[2]) / length;
   }
 
   /** Puts where a point of the body is turned to into {@code out}. */

@@ -47,34 +47,47 @@ public final class Curves {
    */
   public static List<PointMm> through(
       List<PointMm> vertices, List<Boolean> smooth, boolean closed) {
-    int n = vertices.size();
     List<PointMm> points = new ArrayList<>();
+    walk(
+        vertices,
+        smooth,
+        closed,
+        (i, span, share) -> points.add(share == 0 ? span.from() : span.at(share)));
+    if (!closed) {
+      points.add(vertices.get(vertices.size() - 1));
+    }
+    return points;
+  }
+
+  /** Takes up the points of an edge in turn. */
+  interface Steps {
+    /**
+     * @param i the vertex that the point lies on or after
+     * @param span the edge from there
+     * @param share of that edge, 0 on the vertex itself
+     */
+    void at(int i, Span span, double share);
+  }
+
+  /** Walks along an edge through vertices, flattened, all but the last point of an open one. */
+  static void walk(List<PointMm> vertices, List<Boolean> smooth, boolean closed, Steps steps) {
+    int n = vertices.size();
     int spans = closed ? n : n - 1;
     for (int i = 0; i < spans; i++) {
-      int j = (i + 1) % n;
-      PointMm a = vertices.get(i);
-      PointMm b = vertices.get(j);
-      points.add(a);
       int before = before(smooth, closed, i);
       int after = after(smooth, closed, i);
-      if (before < 0 && after < 0) {
-        continue;
-      }
       Span span =
           new Span(
               before < 0 ? null : vertices.get(before),
-              a,
-              b,
+              vertices.get(i),
+              vertices.get((i + 1) % n),
               after < 0 ? null : vertices.get(after));
-      int pieces = span.pieces(FLATNESS_MM);
+      steps.at(i, span, 0);
+      int pieces = before < 0 && after < 0 ? 1 : span.pieces(FLATNESS_MM);
       for (int k = 1; k < pieces; k++) {
-        points.add(span.at((double) k / pieces));
+        steps.at(i, span, (double) k / pieces);
       }
     }
-    if (!closed) {
-      points.add(vertices.get(n - 1));
-    }
-    return points;
   }
 
   /** Returns the vertex before edge {@code i} that bends it, or -1. */

@@ -1,11 +1,15 @@
 package org.longlow.constraints.shape;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Point;
+import org.longlow.constraints.layout.FurtherBody;
 import org.longlow.constraints.layout.Material;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.PartBase;
+import org.longlow.constraints.space.Piece;
+import org.longlow.constraints.space.Rod;
 import org.longlow.rider.geom.PointMm;
 
 /** Parts that fill an outline over some width, and what they weigh. */
@@ -27,6 +31,50 @@ final class Filled {
     return new PartShape(part, outline, prisms, massKg, centre, Spreads.middle(across));
   }
 
+  /** Returns a part of one or more bodies drawn by their outlines. */
+  static PartShape bodies(Part.Flat flat, Places places) {
+    Geometry outline = Outlines.area(flat.frame(), flat.outline(), places);
+    if (flat.bodies().isEmpty() && flat.breadth().isEven(flat.outline())) {
+      return filled(flat, outline, Spreads.of(flat.base(), places), places);
+    }
+    List<FurtherBody> bodies = new ArrayList<>();
+    flat.base()
+        .spread()
+        .ifPresent(s -> bodies.add(new FurtherBody("", flat.outline(), s, flat.breadth())));
+    bodies.addAll(flat.bodies());
+    List<Prism> prisms = new ArrayList<>();
+    double volume = 0;
+    PointMm first = PointMm.ORIGIN;
+    double firstY = 0;
+    for (FurtherBody body : bodies) {
+      Shaped shaped = body(flat, body, places);
+      prisms.addAll(shaped.prisms());
+      volume += shaped.volumeMm3();
+      first = first.plus(shaped.centre().times(shaped.volumeMm3()));
+      firstY += shaped.centreYMm() * shaped.volumeMm3();
+      if (!body.outline().equals(flat.outline())) {
+        outline = outline.union(Outlines.area(flat.frame(), body.outline(), places));
+      }
+    }
+    PointMm centre = volume > 0 ? first.times(1 / volume) : centre(outline);
+    double centreY = volume > 0 ? firstY / volume : 0;
+    return new PartShape(flat, outline, prisms, mass(flat, volume, places), centre, centreY);
+  }
+
+  private static Shaped body(Part.Flat flat, FurtherBody body, Places places) {
+    if (!body.breadth().isEven(body.outline())) {
+      return Shaped.solid(flat.frame(), body.outline(), body.spread(), body.breadth(), places);
+    }
+    Geometry area = Outlines.area(flat.frame(), body.outline(), places);
+    List<Interval> across = Spreads.of(body.spread(), places);
+    double width = across.stream().mapToDouble(Interval::length).sum();
+    return new Shaped(
+        across.stream().map(i -> new Prism(area, i)).toList(),
+        area.getArea() * width,
+        centre(area),
+        Spreads.middle(across));
+  }
+
   /**
    * Returns the given mass, or that of {@code volumeMm3} of the part's material where it is filled
    * by it, or 0 where neither is known.
@@ -43,5 +91,16 @@ final class Filled {
   static PointMm centre(Geometry geometry) {
     Point c = geometry.getCentroid();
     return c.isEmpty() ? PointMm.ORIGIN : new PointMm(c.getX(), c.getY());
+  }
+
+  /** Returns the round rods along a line so far beside the middle, its ends round or square. */
+  static List<Piece> rods(List<PointMm> line, double y, double radius, boolean roundEnds) {
+    List<Piece> rods = new ArrayList<>();
+    for (int i = 1; i < line.size(); i++) {
+      boolean first = roundEnds || i > 1;
+      boolean last = roundEnds || i + 1 < line.size();
+      rods.add(new Rod(line.get(i - 1), line.get(i), y, radius, first, last));
+    }
+    return rods;
   }
 }

@@ -31,6 +31,11 @@ public record PartShape(
     prisms = List.copyOf(prisms);
   }
 
+  /** Returns the same made of other prisms. */
+  PartShape of(List<Prism> others) {
+    return new PartShape(part, outline, others, massKg, centre, centreYMm);
+  }
+
   /** Returns how far it reaches to the left, mm. */
   public double leftMm() {
     return reach(1);
@@ -59,7 +64,8 @@ public record PartShape(
     List<Prism> movedPrisms = new ArrayList<>(prisms.size());
     for (Prism prism : prisms) {
       Geometry g = done.computeIfAbsent(prism.outline(), move::transform);
-      movedPrisms.add(new Prism(g, prism.across()));
+      movedPrisms.add(
+          new Prism(g, prism.across(), prism.pieces().stream().map(p -> p.moved(motion)).toList()));
     }
     return new PartShape(part, movedOutline, movedPrisms, massKg, motion.apply(centre), centreYMm);
   }

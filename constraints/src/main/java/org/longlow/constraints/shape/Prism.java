@@ -1,11 +1,51 @@
 package org.longlow.constraints.shape;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.locationtech.jts.geom.Geometry;
+import org.longlow.constraints.space.Block;
+import org.longlow.constraints.space.Piece;
 
 /**
- * A body of constant outline across the machine.
+ * A body within an outline of the elevation and an interval across the machine.
  *
  * @param outline polygon or polygons of the elevation, mm
  * @param across where it stands across the machine
+ * @param pieces what it is made of, all of it within the two; none where it fills them
  */
-public record Prism(Geometry outline, Interval across) {}
+public record Prism(Geometry outline, Interval across, List<Piece> pieces) {
+  public Prism {
+    pieces = List.copyOf(pieces);
+  }
+
+  /** A body of constant outline across the machine. */
+  public Prism(Geometry outline, Interval across) {
+    this(outline, across, List.of());
+  }
+
+  /** Returns whether it fills its outline over all of its breadth. */
+  public boolean isFull() {
+    return pieces.isEmpty();
+  }
+
+  /** Returns the convex pieces that it is made of. */
+  public List<Piece> convex() {
+    return isFull() ? blocks(ConvexPieces.of(outline), List.of(across)) : pieces;
+  }
+
+  /** Returns convex outlines, x and z of their corners, over each of some breadths. */
+  public static List<Piece> blocks(List<double[]> rings, List<Interval> across) {
+    List<Piece> blocks = new ArrayList<>();
+    for (double[] ring : rings) {
+      for (Interval i : across) {
+        blocks.add(new Block(ring, i.from(), i.to()));
+      }
+    }
+    return blocks;
+  }
+
+  /** Returns its image on the other side of the middle plane. */
+  public Prism mirrored() {
+    return new Prism(outline, across.mirrored(), pieces.stream().map(Piece::mirrored).toList());
+  }
+}

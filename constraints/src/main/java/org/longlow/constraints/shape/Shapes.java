@@ -18,6 +18,8 @@ import org.longlow.constraints.layout.SwingarmPart;
 import org.longlow.constraints.layout.TubePart;
 import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.machine.chassis.Tyre;
+import org.longlow.constraints.space.Rings;
+import org.longlow.constraints.space.Rod;
 import org.longlow.rider.geom.PointMm;
 
 /** Builds the body of each part from where its pins are. */
@@ -49,7 +51,9 @@ public final class Shapes {
       Tyre tyre = Tyres.of(wheel, places);
       Geometry disc = Curves.disc(places.pin(wheel.axle()), tyre.freeRadiusMm());
       double half = tyre.widthMm() / 2;
-      return Filled.filled(wheel, disc, List.of(new Interval(-half, half)), places);
+      Interval across = new Interval(-half, half);
+      Prism round = new Prism(disc, across, List.of(Rings.wheel(places.pin(wheel.axle()), tyre)));
+      return Filled.filled(wheel, disc, List.of(across), places).of(List.of(round));
     }
 
     @Override
@@ -80,13 +84,14 @@ public final class Shapes {
       double section = Math.PI / 4 * (d * d - Math.pow(Math.max(0, d - 2 * wall), 2));
       double volume = section * Curves.length(line) * across.size();
       PointMm centre = Filled.centre(Curves.line(line));
-      return Filled.filled(tube, outline, across, Filled.mass(tube, volume, places), centre);
+      Prism round = new Prism(outline, across.get(0), Filled.rods(line, y, d / 2, false));
+      return Filled.filled(tube, outline, across, Filled.mass(tube, volume, places), centre)
+          .of(tube.both() ? List.of(round, round.mirrored()) : List.of(round));
     }
 
     @Override
     public PartShape flat(Part.Flat flat) {
-      Geometry outline = Outlines.area(flat.frame(), flat.outline(), places);
-      return Filled.filled(flat, outline, Spreads.of(flat.base(), places), places);
+      return Filled.bodies(flat, places);
     }
 
     @Override
@@ -109,7 +114,17 @@ public final class Shapes {
           rest.to().isPresent()
               ? Curves.bar(at, places.pin(rest.to().get()), d)
               : Curves.disc(at, d / 2);
-      return Filled.filled(rest, outline, sides(rest, y, half), places);
+      List<Interval> across = sides(rest, y, half);
+      PartShape shape = Filled.filled(rest, outline, across, places);
+      return rest.to().isPresent()
+          ? shape
+          : shape.of(
+              across.stream()
+                  .map(
+                      i ->
+                          new Prism(
+                              outline, i, List.of(Rings.cylinder(at, d / 2, i.from(), i.to()))))
+                  .toList());
     }
 
     @Override
@@ -178,24 +193,30 @@ public final class Shapes {
    */
   public static Prism stem(FrontPart front, Places places) {
     double d = places.value(front.tube());
-    return new Prism(
-        Curves.bar(places.pin(front.top()), places.pin(front.bottom()), d),
-        new Interval(-d / 2, d / 2));
+    return bar(places.pin(front.top()), places.pin(front.bottom()), 0, d);
   }
 
   private static List<Prism> frontBody(FrontPart front, Places places) {
     double d = places.value(front.tube());
     double y = places.value(front.y());
-    List<Interval> sides =
-        List.of(new Interval(y - d / 2, y + d / 2), new Interval(-y - d / 2, -y + d / 2));
     List<Prism> prisms = new ArrayList<>();
     prisms.add(stem(front, places));
     List<PointMm> path = legs(front, places);
     for (int i = 1; i < path.size(); i++) {
-      Geometry bar = Curves.bar(path.get(i - 1), path.get(i), d);
-      sides.forEach(side -> prisms.add(new Prism(bar, side)));
+      Prism bar = bar(path.get(i - 1), path.get(i), y, d);
+      prisms.add(bar);
+      prisms.add(bar.mirrored());
     }
     return prisms;
+  }
+
+  /** A round bar with round ends. */
+  private static Prism bar(PointMm from, PointMm to, double y, double diameter) {
+    double radius = diameter / 2;
+    return new Prism(
+        Curves.bar(from, to, diameter),
+        new Interval(y - radius, y + radius),
+        List.of(new Rod(from, to, y, radius, true, true)));
   }
 
   /** Returns the line of the legs of a front system in side view, down to the axle. */

@@ -122,6 +122,9 @@ public final class Shells {
       }
     }
     Geometry outline = !shell.open() && area != null ? sheet.both() : strip;
+    if (!shell.breadth().isEven(shell.outline()) && shell.base().spread().isPresent()) {
+      return shaped(shell, outline, places);
+    }
     return new PartShape(
         shell,
         outline,
@@ -129,5 +132,25 @@ public final class Shells {
         Filled.mass(shell, pieces(shell, sheet, places).volumeMm3(), places),
         Filled.centre(outline),
         Spreads.middle(across));
+  }
+
+  /** A sheet whose breadth varies. */
+  private static PartShape shaped(ShellPart shell, Geometry outline, Places places) {
+    Shaped shaped =
+        Shaped.sheet(
+            shell.frame(),
+            shell.outline(),
+            shell.base().spread().get(),
+            shell.breadth(),
+            places.value(shell.thickness()),
+            !shell.open(),
+            places);
+    return new PartShape(
+        shell,
+        outline,
+        shaped.prisms(),
+        Filled.mass(shell, shaped.volumeMm3(), places),
+        shaped.centre(),
+        shaped.centreYMm());
   }
 }

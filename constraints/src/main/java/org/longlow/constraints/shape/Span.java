@@ -30,18 +30,39 @@ public record Span(PointMm before, PointMm from, PointMm to, PointMm after) {
    * @param share 0 at its start, 1 at its end
    */
   public PointMm at(double share) {
-    PointMm p0 = first();
-    PointMm p3 = last();
-    double t1 = Math.sqrt(Math.max(p0.distance(from), LEAST_MM));
+    double[] t = knots(share);
+    PointMm a1 = mix(first(), from, 0, t[1], t[0]);
+    PointMm a2 = mix(from, to, t[1], t[2], t[0]);
+    PointMm a3 = mix(to, last(), t[2], t[3], t[0]);
+    PointMm b1 = mix(a1, a2, 0, t[2], t[0]);
+    PointMm b2 = mix(a2, a3, t[1], t[3], t[0]);
+    return mix(b1, b2, t[1], t[2], t[0]);
+  }
+
+  /**
+   * Returns a quantity along it that runs as smoothly as itself.
+   *
+   * @param before its value at the vertex before, not asked for where the edge starts at a corner
+   * @param after likewise at the vertex after
+   */
+  double along(double share, double before, double from, double to, double after) {
+    double p0 = this.before != null ? before : 2 * from - to;
+    double p3 = this.after != null ? after : 2 * to - from;
+    double[] t = knots(share);
+    double a1 = mix(p0, from, 0, t[1], t[0]);
+    double a2 = mix(from, to, t[1], t[2], t[0]);
+    double a3 = mix(to, p3, t[2], t[3], t[0]);
+    double b1 = mix(a1, a2, 0, t[2], t[0]);
+    double b2 = mix(a2, a3, t[1], t[3], t[0]);
+    return mix(b1, b2, t[1], t[2], t[0]);
+  }
+
+  /** The place of a share among the knots, and the second to the fourth of these. */
+  private double[] knots(double share) {
+    double t1 = Math.sqrt(Math.max(first().distance(from), LEAST_MM));
     double t2 = t1 + Math.sqrt(Math.max(from.distance(to), LEAST_MM));
-    double t3 = t2 + Math.sqrt(Math.max(to.distance(p3), LEAST_MM));
-    double t = t1 + (t2 - t1) * share;
-    PointMm a1 = mix(p0, from, 0, t1, t);
-    PointMm a2 = mix(from, to, t1, t2, t);
-    PointMm a3 = mix(to, p3, t2, t3, t);
-    PointMm b1 = mix(a1, a2, 0, t2, t);
-    PointMm b2 = mix(a2, a3, t1, t3, t);
-    return mix(b1, b2, t1, t2, t);
+    double t3 = t2 + Math.sqrt(Math.max(to.distance(last()), LEAST_MM));
+    return new double[] {t1 + (t2 - t1) * share, t1, t2, t3};
   }
 
   private PointMm first() {
@@ -56,6 +77,10 @@ public record Span(PointMm before, PointMm from, PointMm to, PointMm after) {
     PointMm u = b.minus(a);
     PointMm v = c.minus(b);
     return Math.abs(Math.atan2(u.cross(v), u.dot(v)));
+  }
+
+  private static double mix(double a, double b, double ta, double tb, double t) {
+    return a + (b - a) * (t - ta) / (tb - ta);
   }
 
   private static PointMm mix(PointMm a, PointMm b, double ta, double tb, double t) {

@@ -14,11 +14,20 @@ public final class Spreads {
     if (base.spread().isEmpty()) {
       return List.of(new Interval(0, 0));
     }
-    Spread spread = base.spread().get();
+    return of(base.spread().get(), places);
+  }
+
+  /** Returns the intervals of a spread, that of the mirror image last. */
+  static List<Interval> of(Spread spread, Places places) {
+    Interval one = one(spread, places);
+    return spread.both() ? List.of(one, one.mirrored()) : List.of(one);
+  }
+
+  /** Returns the interval of a spread without its mirror image. */
+  static Interval one(Spread spread, Places places) {
     double left = places.value(spread.left());
     double right = places.value(spread.right());
-    Interval one = new Interval(Math.min(-right, left), Math.max(-right, left));
-    return spread.both() ? List.of(one, one.mirrored()) : List.of(one);
+    return new Interval(Math.min(-right, left), Math.max(-right, left));
   }
 
   /** Returns the middle of all intervals together, weighted by their lengths. */

@@ -80,10 +80,23 @@ public final class Turning {
      * @param yMm to the side leaned to; what is nearer to the middle is higher
      */
     public double leastMm(Envelope box, double yMm) {
-      double byX = road.byX() * along.x() - road.byZ() * along.z();
-      double byZ = road.byX() * along.z() + road.byZ() * along.x();
+      double byX = byX();
+      double byZ = byZ();
       return heightMm(
           byX > 0 ? box.getMinX() : box.getMaxX(), yMm, byZ > 0 ? box.getMinY() : box.getMaxY());
+    }
+
+    /** Returns the direction straight down on the road: forward, to the side leaned to, up. */
+    public double[] down() {
+      return new double[] {-byX(), -road.byY(), -byZ()};
+    }
+
+    private double byX() {
+      return road.byX() * along.x() - road.byZ() * along.z();
+    }
+
+    private double byZ() {
+      return road.byX() * along.z() + road.byZ() * along.x();
     }
   }
 

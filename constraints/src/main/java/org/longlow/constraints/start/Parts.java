@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.layout.Breadth;
 import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.FoamSpec;
 import org.longlow.constraints.layout.LampPart;
@@ -131,6 +132,7 @@ final class Parts {
         ShellPart.Kind.COWL,
         at(pin),
         outline(false, corners),
+        Breadth.EVEN,
         Draft.mm(thicknessMm),
         true);
   }

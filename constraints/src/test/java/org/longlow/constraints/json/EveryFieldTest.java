@@ -90,6 +90,11 @@ class EveryFieldTest {
       for (int i = 0; i < node.size(); i++) {
         look(list.item(), node.get(i), FieldPath.index(path, i));
       }
+    } else if (type instanceof Type.Vertices vertices && node.isArray()) {
+      int last = node.size() - 1;
+      if (node.get(last) instanceof ObjectNode reach) {
+        collect(vertices.reach().orElseThrow(), reach, FieldPath.index(path, last));
+      }
     } else if (type instanceof Type.Outlines outlines) {
       boolean traced = node.has(Type.Outlines.TRACED_BY);
       Kind<?> kind = traced ? outlines.traced() : outlines.drawn();
@@ -121,7 +126,12 @@ class EveryFieldTest {
                 "end",
                 "round",
                 "slot",
-                "cut"));
+                "cut",
+                "reach",
+                "station",
+                "profile",
+                "share",
+                "body"));
     Document.PART.kinds().values().forEach(kind -> kinds.add(kind.name()));
     assertThat(new TreeSet<>(samples.keySet())).isEqualTo(kinds);
   }

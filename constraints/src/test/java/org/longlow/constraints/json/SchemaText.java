@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.longlow.constraints.document.Document;
 import org.longlow.constraints.document.EntryNames;
@@ -16,6 +17,7 @@ import org.longlow.constraints.document.Type;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.Unit;
+import org.longlow.constraints.layout.HalfBreadths;
 import org.longlow.constraints.layout.Layout;
 
 /** Writes the published schema (JSON Schema, draft 2020-12) from the description. */
@@ -305,20 +307,23 @@ final class SchemaText implements Type.Cases<Void, ObjectNode> {
 
   @Override
   public ObjectNode vertex(Type.Vertices type, Void none) {
-    return type.mayBeSmooth()
-        ? shared("vertex", () -> vertex(true))
-        : shared("spot", () -> vertex(false));
+    String name = type.reach().isPresent() ? "vertex" : type.mayBeSmooth() ? "corner" : "spot";
+    return shared(name, () -> vertex(type.mayBeSmooth(), type.reach()));
   }
 
-  private ObjectNode vertex(boolean mayBeSmooth) {
+  private ObjectNode vertex(boolean mayBeSmooth, Optional<Kind<HalfBreadths>> reach) {
     ObjectNode vertex =
         node()
             .put(
                 "description",
-                mayBeSmooth
-                    ? "A vertex: [x, z] in the local axes, a pin, or either of these with"
-                        + " \"smooth\" where the edge runs through without a corner."
-                    : "A place of an outline: [x, z] in the local axes, or a pin.");
+                reach.isPresent()
+                    ? "A vertex: [x, z] in the local axes or a pin, either of these with"
+                        + " \"smooth\" where the edge runs through without a corner, and last how"
+                        + " far the body reaches to each side there."
+                    : mayBeSmooth
+                        ? "A vertex: [x, z] in the local axes, a pin, or either of these with"
+                            + " \"smooth\" where the edge runs through without a corner."
+                        : "A place of an outline: [x, z] in the local axes, or a pin.");
     ArrayNode any = vertex.putArray("anyOf");
     any.add(type("string"));
     ObjectNode smooth = node().put("const", Type.Vertices.SMOOTH);
@@ -326,8 +331,16 @@ final class SchemaText implements Type.Cases<Void, ObjectNode> {
       any.add(tuple(type("string"), smooth));
     }
     any.add(items(Type.LENGTH, 2, 2));
+    ObjectNode length = Type.LENGTH.by(this, null);
     if (mayBeSmooth) {
-      any.add(tuple(Type.LENGTH.by(this, null), Type.LENGTH.by(this, null), smooth));
+      any.add(tuple(length, length, smooth));
+    }
+    if (reach.isPresent()) {
+      ObjectNode broad = new Type.Nested<>(reach.get()).by(this, null);
+      any.add(tuple(type("string"), broad));
+      any.add(tuple(type("string"), smooth, broad));
+      any.add(tuple(length, length, broad));
+      any.add(tuple(length, length, smooth, broad));
     }
     return vertex;
   }

@@ -5,7 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Random;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.longlow.constraints.shape.Interval;
+import org.longlow.constraints.space.Block;
+import org.longlow.constraints.space.Convex;
+import org.longlow.constraints.space.Rings;
+import org.longlow.constraints.space.Rod;
+import org.longlow.constraints.space.Separation;
 import org.longlow.rider.geom.PointMm;
 
 /** What a plane is said to keep while a body turns, against the body turned step by step. */
@@ -21,9 +25,7 @@ class SeparationTest {
     double y = within(random, -200, 200);
     double more = within(random, 10, 120);
     return switch (random.nextInt(3)) {
-      case 0 ->
-          new Block(
-              new double[] {x, z, x + more, z, x + more / 2, z + more}, new Interval(y, y + more));
+      case 0 -> new Block(new double[] {x, z, x + more, z, x + more / 2, z + more}, y, y + more);
       case 1 ->
           new Rod(
               new PointMm(x, z),
@@ -75,7 +77,7 @@ class SeparationTest {
       a.turn(middle);
       screen.begin(1, 0, 0);
       double cut = within(random, 1, 60);
-      if (!screen.keeps(a, b, cut, most, axis)) {
+      if (!screen.keeps(a, b, cut, most, axis.up())) {
         continue;
       }
       kept++;
@@ -119,14 +121,14 @@ class SeparationTest {
       }
       apart++;
       double half = within(random, 0.01, 0.7);
-      double kept = looked.keptOver(a, b, middle, half);
+      double kept = a.keptOver(looked, b, middle, half);
       for (int k = -20; k <= 20; k++) {
         a.turn(middle + half * k / 20);
         exact.begin(1, 1, 1);
         double mm = exact.mm(a, b, 1e4); // below the distance by no more than the bound
         assertThat(mm + Separation.BOUND_MM).isGreaterThan(kept);
       }
-      close += looked.keptOver(a, b, middle, 1e-7) > there - 0.02 ? 1 : 0;
+      close += a.keptOver(looked, b, middle, 1e-7) > there - 0.02 ? 1 : 0;
     }
     assertThat(apart).isGreaterThan(250);
     assertThat(close).isGreaterThan(apart * 9 / 10);

@@ -14,6 +14,10 @@ import org.longlow.constraints.machine.chassis.Tyre;
 import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.Prism;
+import org.longlow.constraints.space.Block;
+import org.longlow.constraints.space.Convex;
+import org.longlow.constraints.space.Rings;
+import org.longlow.constraints.space.Separation;
 import org.longlow.rider.geom.PointMm;
 
 /** Bodies turned about an axis past others, against points turned one by one. */
@@ -144,8 +148,7 @@ class TurnSweepTest {
     // a post 20 mm square at the height of the axle, its near side 100 mm to the left
     double[] out = new double[3];
     Turned turned = new Turned(wheel, axis);
-    Convex post =
-        new Block(new double[] {240, 290, 260, 290, 260, 310, 240, 310}, new Interval(100, 120));
+    Convex post = new Block(new double[] {240, 290, 260, 290, 260, 310, 240, 310}, 100, 120);
     Separation separation = new Separation();
     // of a torus of 250 and 50 mm the tube's middle lies in the wheel's plane: that the plane is 50
     // mm off the near corner (240, 100) is where they touch

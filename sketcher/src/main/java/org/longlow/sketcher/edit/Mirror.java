@@ -2,7 +2,6 @@ package org.longlow.sketcher.edit;
 
 import java.util.Collection;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -13,12 +12,10 @@ import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.LocalAxes;
-import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Pin;
 import org.longlow.constraints.layout.RestPart;
 import org.longlow.constraints.layout.Spread;
-import org.longlow.constraints.layout.Vertex;
 import org.longlow.constraints.shape.Places;
 import org.longlow.rider.geom.OutOfRange;
 
@@ -120,29 +117,19 @@ public final class Mirror {
     return Change.set(Change.set(layout, pinB, "parts", part, a), pinA, "parts", part, b);
   }
 
-  /** An axis that points at a pin turns with that; then what was on its left is on its right. */
   private static Layout outline(Layout layout, Part.Outlined part) {
     LocalAxes axes = part.frame();
-    boolean along = axes.along().isPresent();
-    List<Vertex> vertices =
-        part.outline().vertices().stream()
-            .map(
-                v ->
-                    v.pin() != null
-                        ? v
-                        : new Vertex(
-                            along ? v.x() : Shifted.negative(v.x()),
-                            along ? Shifted.negative(v.z()) : v.z(),
-                            null,
-                            v.smooth()))
-            .toList();
-    Layout turned =
-        Change.set(
-            layout,
-            new Outline.Drawn(vertices, part.outline().closed()),
-            "parts",
-            part.name(),
-            "outline");
+    RoundAbout round = new RoundAbout(axes.along().isPresent());
+    String name = part.name();
+    Layout turned = Change.set(layout, round.outline(part.outline()), "parts", name, "outline");
+    if (!part.breadth().stations().isEmpty()) {
+      turned = Change.set(turned, round.stations(part.breadth()), "parts", name, "stations");
+    }
+    if (!part.bodies().isEmpty()) {
+      turned =
+          Change.set(
+              turned, part.bodies().stream().map(round::body).toList(), "parts", name, "bodies");
+    }
     return axes.angle().isEmpty()
         ? turned
         : Change.set(

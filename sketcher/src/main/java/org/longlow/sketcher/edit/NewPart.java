@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.longlow.constraints.layout.Breadth;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.LocalAxes;
 import org.longlow.constraints.layout.Outline;
@@ -83,7 +84,13 @@ public final class NewPart {
     for (ShellPart.Kind shell : ShellPart.Kind.values()) {
       if (Names.word(shell).equals(kind)) {
         return new ShellPart(
-            base(name, BODY_MM, false), shell, axes, outline, PointEdits.mm(SHEET_MM), false);
+            base(name, BODY_MM, false),
+            shell,
+            axes,
+            outline,
+            Breadth.EVEN,
+            PointEdits.mm(SHEET_MM),
+            false);
       }
     }
     for (SolidPart.Kind solid : SolidPart.Kind.values()) {

@@ -73,12 +73,10 @@ public final class PointEdits {
     PointMm now = local.within(handle.at());
     PointMm then = local.within(to);
     return v.pin() != null
-        ? written(then, v.smooth())
-        : new Vertex(
+        ? v.at(mm(then.x()), mm(then.z()))
+        : v.at(
             Math.abs(then.x() - now.x()) > STAYS_MM ? mm(then.x()) : v.x(),
-            Math.abs(then.z() - now.z()) > STAYS_MM ? mm(then.z()) : v.z(),
-            null,
-            v.smooth());
+            Math.abs(then.z() - now.z()) > STAYS_MM ? mm(then.z()) : v.z());
   }
 
   /** Returns the edit that gives a point figures of its own instead of a pin or a formula. */
@@ -88,7 +86,7 @@ public final class PointEdits {
         layout -> {
           Vertex v = handle.vertex(layout).orElseThrow();
           PointMm at = local(layout, handle, places).within(handle.at());
-          return Change.set(layout, written(at, v.smooth()), array(handle.path()));
+          return Change.set(layout, v.at(mm(at.x()), mm(at.z())), array(handle.path()));
         });
   }
 
@@ -97,8 +95,8 @@ public final class PointEdits {
     return new Edit(
         "put " + name(handle) + " on " + pin,
         layout -> {
-          boolean smooth = handle.vertex(layout).orElseThrow().smooth();
-          return Change.set(layout, new Vertex(null, null, pin, smooth), array(handle.path()));
+          Vertex v = handle.vertex(layout).orElseThrow();
+          return Change.set(layout, v.on(pin), array(handle.path()));
         });
   }
 
@@ -108,8 +106,7 @@ public final class PointEdits {
         (smooth ? "smooth " : "corner at ") + name(handle),
         layout -> {
           Vertex v = handle.vertex(layout).orElseThrow();
-          return Change.set(
-              layout, new Vertex(v.x(), v.z(), v.pin(), smooth), array(handle.path()));
+          return Change.set(layout, v.smooth(smooth), array(handle.path()));
         });
   }
 

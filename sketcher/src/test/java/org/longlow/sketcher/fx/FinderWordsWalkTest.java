@@ -74,7 +74,7 @@ class FinderWordsWalkTest extends Walk {
   private List<String> listed() {
     return Hands.onFx(
         () ->
-            ((ListView<?>) hands.window().lookup("#find-list"))
+            ((ListView<?>) Hands.called(hands.window(), "find-list").orElseThrow())
                 .getItems().stream().map(Object::toString).toList());
   }
 }

@@ -35,15 +35,16 @@ class HeldKeysWalkTest extends Walk {
   }
 
   private String path() {
-    return Hands.onFx(() -> ((TextField) hands.window().lookup("#save-path")).getText());
+    return Hands.onFx(
+        () -> ((TextField) Hands.called(hands.window(), "save-path").orElseThrow()).getText());
   }
 
   private void ask() {
     hands.press(KeyCode.SHORTCUT, KeyCode.SHIFT, KeyCode.S);
-    assertThat(focused().getId()).isEqualTo("save-path");
+    assertThat(Called.of(focused())).isEqualTo("save-path");
     Hands.onFx(
         () -> {
-          ((TextField) hands.window().lookup("#save-path")).end();
+          ((TextField) Hands.called(hands.window(), "save-path").orElseThrow()).end();
           return null;
         });
   }

@@ -178,6 +178,8 @@ class PaperWalkTest extends Walk {
     hands.press(KeyCode.DOWN);
     untilSaid("paper-words", "Tor riding");
     hands.press(KeyCode.TAB).press(KeyCode.DOWN);
+    untilSaid("paper-words", "as drawn");
+    hands.press(KeyCode.DOWN);
     untilSaid("paper-words", "unladen");
     hands.press(KeyCode.ESCAPE);
     assertThat(seen("paper-slip")).isFalse();

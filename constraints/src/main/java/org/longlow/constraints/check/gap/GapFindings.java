@@ -118,7 +118,8 @@ public final class GapFindings {
       return Gaps.Cut.NEVER;
     }
     Gap known = worst.get(Pair.of(a.name(), b.name()));
-    return known == null ? HORIZON_MM : known.gapMm() - 1e-9;
+    // what is round is known to a millionth
+    return known == null ? HORIZON_MM : known.gapMm() - 1e-5;
   }
 
   static List<Solid> bodies(Collection<PartShape> shapes) {

@@ -85,8 +85,7 @@ final class TurnedBodies {
 
   /** Returns a part as a body in space. */
   SpaceBody body(State state, String part) {
-    return bodies.computeIfAbsent(
-        state.shapes().get(part), shape -> SpaceBody.of(shape, state.places()));
+    return bodies.computeIfAbsent(state.shapes().get(part), SpaceBody::of);
   }
 
   /** Returns what of a part lies farther than a radius from all of some points in side view. */

@@ -6,6 +6,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.shape.Prism;
+import org.longlow.constraints.space.Piece;
 import org.longlow.constraints.stand.Turning;
 import org.longlow.rider.geom.PointMm;
 
@@ -32,13 +33,44 @@ final class LowSide {
   private static final class Face {
     private final double y;
     private final Geometry outline;
+    private final List<Piece> pieces;
     private final Envelope box;
     private Coordinate[] corners;
 
-    Face(double y, Geometry outline, Envelope box) {
+    /**
+     * @param pieces what is within the outline, the side leaned to at the left; none if all of it
+     */
+    Face(double y, Geometry outline, List<Piece> pieces, Envelope box) {
       this.y = y;
       this.outline = outline;
+      this.pieces = pieces;
       this.box = box;
+    }
+
+    /** Returns its lowest point with all that is higher than a height left out; null for none. */
+    Low lowest(Turning.State state, PointMm shift, double belowMm) {
+      double least = belowMm;
+      PointMm at = null;
+      double[] down = state.down();
+      double[] point = new double[3];
+      for (Piece piece : pieces) {
+        piece.farthest(down, point);
+        double height = state.heightMm(point[0] + shift.x(), point[1], point[2] + shift.z());
+        if (height < least) {
+          least = height;
+          at = new PointMm(point[0] + shift.x(), point[2] + shift.z());
+        }
+      }
+      if (pieces.isEmpty()) {
+        for (Coordinate c : corners()) {
+          double height = state.heightMm(c.x + shift.x(), y, c.y + shift.z());
+          if (height < least) {
+            least = height;
+            at = new PointMm(c.x + shift.x(), c.y + shift.z());
+          }
+        }
+      }
+      return at == null ? null : new Low(least, at);
     }
 
     Coordinate[] corners() {
@@ -62,7 +94,9 @@ final class LowSide {
       double y = left ? prism.across().to() : -prism.across().from();
       Envelope box = prism.outline().getEnvelopeInternal();
       if (y > 0 && !box.isNull()) {
-        faces.add(new Face(y, prism.outline(), box));
+        List<Piece> pieces =
+            left ? prism.pieces() : prism.pieces().stream().map(Piece::mirrored).toList();
+        faces.add(new Face(y, prism.outline(), pieces, box));
       }
     }
     return new LowSide(faces);
@@ -89,10 +123,8 @@ final class LowSide {
       if (state.leastMm(shifted(face.box, shift), face.y) > ROUNDING_MM) {
         continue;
       }
-      for (Coordinate c : face.corners()) {
-        if (state.heightMm(c.x + shift.x(), face.y, c.y + shift.z()) <= 0) {
-          return true;
-        }
+      if (face.lowest(state, shift, Math.nextUp(0.0)) != null) {
+        return true;
       }
     }
     return false;
@@ -100,23 +132,15 @@ final class LowSide {
 
   /** Returns its lowest point, shifted likewise. */
   Low lowest(Turning.State state, PointMm shift) {
-    double least = Double.POSITIVE_INFINITY;
-    Coordinate at = null;
+    Low least = new Low(Double.POSITIVE_INFINITY, PointMm.ORIGIN);
     for (Face face : faces) {
       double corner = state.leastMm(shifted(face.box, shift), face.y);
-      if (corner >= Math.min(least + ROUNDING_MM, HIGH_MM)) {
-        continue;
-      }
-      for (Coordinate c : face.corners()) {
-        double height = state.heightMm(c.x + shift.x(), face.y, c.y + shift.z());
-        if (height < least) {
-          least = height;
-          at = c;
-        }
+      if (corner < Math.min(least.heightMm() + ROUNDING_MM, HIGH_MM)) {
+        Low low = face.lowest(state, shift, least.heightMm());
+        least = low == null ? least : low;
       }
     }
-    return new Low(
-        least, at == null ? PointMm.ORIGIN : new PointMm(at.x + shift.x(), at.y + shift.z()));
+    return least;
   }
 
   private static Envelope shifted(Envelope box, PointMm by) {

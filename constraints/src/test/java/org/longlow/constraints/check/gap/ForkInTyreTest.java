@@ -36,7 +36,7 @@ class ForkInTyreTest {
     Finding near = said(legs(70)).get(0);
     assertThat(near.id()).isEqualTo("joint.front.frontWheel");
     assertThat(near.verdict()).isEqualTo(Verdict.FAIL);
-    assertThat(near.value()).isCloseTo(8, within(1e-9));
+    assertThat(near.value()).isCloseTo(8, within(2e-6));
     assertThat(near.limit()).isEqualTo(15);
     assertThat(near.stance()).isEmpty();
     assertThat(near.text())

@@ -1,7 +1,7 @@
-package org.longlow.constraints.lock;
+package org.longlow.constraints.space;
 
 /** A convex body in space, told by how far it reaches each way. Immutable. */
-interface Convex {
+public interface Convex {
 
   /**
    * Puts into {@code out} the point of the body that is farthest towards a direction.

@@ -1,10 +1,12 @@
-package org.longlow.constraints.lock;
+package org.longlow.constraints.space;
 
+import java.util.Arrays;
 import org.longlow.constraints.machine.chassis.Tyre;
+import org.longlow.constraints.machine.linkage.RigidMotion;
 import org.longlow.rider.geom.PointMm;
 
 /** What is round about a line across the machine: the hull of circles about it. */
-final class Rings implements Convex {
+public final class Rings extends Piece {
 
   /** Corners of a crown from its top to the flank. */
   private static final int CROWN = 6;
@@ -14,13 +16,14 @@ final class Rings implements Convex {
   private final double[] y;
 
   private Rings(PointMm centre, double[] radius, double[] y) {
+    super(all(centre, radius, y));
     this.centre = centre;
     this.radius = radius;
     this.y = y;
   }
 
   /** Returns a cylinder. */
-  static Rings cylinder(PointMm centre, double radiusMm, double fromMm, double toMm) {
+  public static Rings cylinder(PointMm centre, double radiusMm, double fromMm, double toMm) {
     return new Rings(centre, new double[] {radiusMm, radiusMm}, new double[] {fromMm, toMm});
   }
 
@@ -29,7 +32,7 @@ final class Rings implements Convex {
    * wide, and what is wider than that lies below it. The body is nowhere inside of that, and
    * outside of it by less than 1 % of the section radius.
    */
-  static Rings wheel(PointMm axle, Tyre tyre) {
+  public static Rings wheel(PointMm axle, Tyre tyre) {
     double half = tyre.widthMm() / 2;
     double crown = tyre.sectionRadiusMm();
     double low = tyre.freeRadiusMm() - crown;
@@ -49,6 +52,39 @@ final class Rings implements Convex {
       radius[n++] = low + crown * Math.cos(end);
     }
     return new Rings(axle, radius, y);
+  }
+
+  private static double[] all(PointMm centre, double[] radius, double[] y) {
+    double[] all = new double[2 + 2 * radius.length];
+    all[0] = centre.x();
+    all[1] = centre.z();
+    System.arraycopy(radius, 0, all, 2, radius.length);
+    System.arraycopy(y, 0, all, 2 + radius.length, radius.length);
+    return all;
+  }
+
+  @Override
+  Piece of(double[] n) {
+    int count = (n.length - 2) / 2;
+    return new Rings(
+        new PointMm(n[0], n[1]),
+        Arrays.copyOfRange(n, 2, 2 + count),
+        Arrays.copyOfRange(n, 2 + count, n.length));
+  }
+
+  @Override
+  public Piece moved(RigidMotion motion) {
+    return new Rings(motion.apply(centre), radius, y);
+  }
+
+  @Override
+  public Piece across(double mm) {
+    return new Rings(centre, radius, Arrays.stream(y).map(v -> v + mm).toArray());
+  }
+
+  @Override
+  public Piece mirrored() {
+    return new Rings(centre, radius, Arrays.stream(y).map(v -> -v).toArray());
   }
 
   @Override

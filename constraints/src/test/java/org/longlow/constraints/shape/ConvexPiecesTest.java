@@ -1,4 +1,4 @@
-package org.longlow.constraints.lock;
+package org.longlow.constraints.shape;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -10,7 +10,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Geometry;
-import org.longlow.constraints.shape.Curves;
 import org.longlow.rider.geom.PointMm;
 
 /** What outlines are cut into: convex, and together the outline. */

@@ -1,9 +1,10 @@
-package org.longlow.constraints.lock;
+package org.longlow.constraints.space;
 
+import org.longlow.constraints.machine.linkage.RigidMotion;
 import org.longlow.rider.geom.PointMm;
 
 /** A round bar along a line of one plane beside the middle, its ends round or cut square. */
-final class Rod implements Convex {
+public final class Rod extends Piece {
 
   private final PointMm from;
   private final PointMm to;
@@ -13,7 +14,9 @@ final class Rod implements Convex {
   private final boolean roundFrom;
   private final boolean roundTo;
 
-  Rod(PointMm from, PointMm to, double yMm, double radiusMm, boolean roundFrom, boolean roundTo) {
+  public Rod(
+      PointMm from, PointMm to, double yMm, double radiusMm, boolean roundFrom, boolean roundTo) {
+    super(from.x(), from.z(), to.x(), to.z(), yMm, radiusMm, roundFrom ? 1 : 0, roundTo ? 1 : 0);
     this.from = from;
     this.to = to;
     double length = from.distance(to);
@@ -23,6 +26,46 @@ final class Rod implements Convex {
     this.radius = radiusMm;
     this.roundFrom = roundFrom || ball;
     this.roundTo = roundTo || ball;
+  }
+
+  /** Returns one end of its middle line in the elevation. */
+  public PointMm from() {
+    return from;
+  }
+
+  /** Returns the other end. */
+  public PointMm to() {
+    return to;
+  }
+
+  /** Returns where its middle line is across the machine, mm. */
+  public double yMm() {
+    return y;
+  }
+
+  public double radiusMm() {
+    return radius;
+  }
+
+  @Override
+  Piece of(double[] n) {
+    return new Rod(
+        new PointMm(n[0], n[1]), new PointMm(n[2], n[3]), n[4], n[5], n[6] > 0.5, n[7] > 0.5);
+  }
+
+  @Override
+  public Piece moved(RigidMotion motion) {
+    return new Rod(motion.apply(from), motion.apply(to), y, radius, roundFrom, roundTo);
+  }
+
+  @Override
+  public Piece across(double mm) {
+    return new Rod(from, to, y + mm, radius, roundFrom, roundTo);
+  }
+
+  @Override
+  public Piece mirrored() {
+    return new Rod(from, to, -y, radius, roundFrom, roundTo);
   }
 
   @Override

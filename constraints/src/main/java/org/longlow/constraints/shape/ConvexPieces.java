@@ -1,4 +1,4 @@
-package org.longlow.constraints.lock;
+package org.longlow.constraints.shape;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -8,13 +8,12 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.triangulate.polygon.PolygonTriangulator;
-import org.longlow.constraints.shape.Memo;
 
 /**
  * Outlines cut into convex pieces: triangles by ear clipping, then put together again over every
  * edge that is not needed (Hertel and Mehlhorn 1983). The pieces cover the outline and no more.
  */
-final class ConvexPieces {
+public final class ConvexPieces {
 
   /** A corner that turns in by less than this, as a share of its sides' product, is straight. */
   private static final double STRAIGHT = 1e-9;
@@ -24,7 +23,7 @@ final class ConvexPieces {
   private ConvexPieces() {}
 
   /** Returns rings, x and z of their corners in turn, counter-clockwise. */
-  static List<double[]> of(Geometry outline) {
+  public static List<double[]> of(Geometry outline) {
     return CUT.of(outline);
   }
 

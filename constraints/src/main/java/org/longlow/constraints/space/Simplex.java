@@ -1,4 +1,4 @@
-package org.longlow.constraints.lock;
+package org.longlow.constraints.space;
 
 /**
  * Up to four points, and of their hull the one nearest to the origin (Ericson, Real-Time Collision

@@ -1,0 +1,143 @@
+package org.longlow.constraints.shape;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.TreeSet;
+
+/**
+ * A body within an outline whose breadth varies: cut square to its local x axis wherever something
+ * changes, and straight between two cuts. On each cut its sides run from the edge below to the edge
+ * above, in the axes of the outline.
+ *
+ * @param ring its outline, in turn
+ * @param holes through it, places in turn
+ * @param places where it is cut besides
+ * @param sides what it looks like cut across
+ * @param middleMm of what its sides are shares; NaN where that is half way between its ends
+ */
+record Loft(
+    List<Girth> ring, List<List<Girth>> holes, List<Double> places, Sides sides, double middleMm) {
+
+  /** Places nearer to each other than this are one, mm. */
+  private static final double LEAST_MM = 1e-6;
+
+  /**
+   * What lies between two cuts, straight between equal points of both.
+   *
+   * @param endsBelow whether it ends below at the outline, not at a hole
+   * @param endsAbove likewise above
+   */
+  record Strip(Cut from, Cut to, boolean endsBelow, boolean endsAbove) {}
+
+  /** An edge of the outline or a hole, in the direction of x. */
+  private record Edge(Girth a, Girth b, boolean ofHole) {
+
+    static Edge of(Girth p, Girth q, boolean ofHole) {
+      return p.x() <= q.x() ? new Edge(p, q, ofHole) : new Edge(q, p, ofHole);
+    }
+
+    boolean spans(double from, double to) {
+      return b.x() - a.x() > LEAST_MM && a.x() <= from + LEAST_MM && b.x() >= to - LEAST_MM;
+    }
+
+    Girth at(double x) {
+      return a.towards(b, Math.max(0, Math.min(1, (x - a.x()) / (b.x() - a.x()))));
+    }
+  }
+
+  /**
+   * Returns its strips, from behind to ahead.
+   *
+   * @param pieces of a quarter of a curved side
+   */
+  List<Strip> strips(int pieces) {
+    List<Edge> edges = new ArrayList<>();
+    add(edges, ring, false);
+    holes.forEach(hole -> add(edges, hole, true));
+    List<Strip> strips = new ArrayList<>();
+    Double before = null;
+    for (double x : cuts(edges)) {
+      if (before != null && x - before > LEAST_MM) {
+        between(edges, before, x, pieces, strips);
+        before = x;
+      }
+      before = before == null ? Double.valueOf(x) : before;
+    }
+    return strips;
+  }
+
+  private static void add(List<Edge> edges, List<Girth> ring, boolean ofHole) {
+    for (int i = 0; i < ring.size(); i++) {
+      edges.add(Edge.of(ring.get(i), ring.get((i + 1) % ring.size()), ofHole));
+    }
+  }
+
+  private Iterable<Double> cuts(List<Edge> edges) {
+    TreeSet<Double> cuts = new TreeSet<>();
+    edges.forEach(e -> cuts.addAll(List.of(e.a().x(), e.b().x())));
+    double first = cuts.first();
+    double last = cuts.last();
+    places.stream().filter(x -> x > first && x < last).forEach(cuts::add);
+    return cuts;
+  }
+
+  private void between(List<Edge> edges, double from, double to, int pieces, List<Strip> strips) {
+    double middle = (from + to) / 2;
+    List<Edge> across =
+        edges.stream()
+            .filter(e -> e.spans(from, to))
+            .sorted(Comparator.comparingDouble(e -> e.at(middle).z()))
+            .toList();
+    // a body begins at an edge of the outline or ends at one of a hole, whichever comes in turn
+    List<Edge> outer = across.stream().filter(e -> !e.ofHole()).toList();
+    for (int i = 0; i + 1 < outer.size(); i += 2) {
+      Edge below = outer.get(i);
+      Edge above = outer.get(i + 1);
+      List<Edge> within = across.subList(across.indexOf(below), across.indexOf(above) + 1);
+      for (int k = 0; k + 1 < within.size(); k += 2) {
+        Edge low = within.get(k);
+        Edge high = within.get(k + 1);
+        strips.add(
+            new Strip(
+                cut(from, below, above, low, high, pieces),
+                cut(to, below, above, low, high, pieces),
+                !low.ofHole(),
+                !high.ofHole()));
+      }
+    }
+  }
+
+  /** The cut from one edge to another, where the body, holes filled, is between two. */
+  private Cut cut(double x, Edge below, Edge above, Edge low, Edge high, int pieces) {
+    Girth b = below.at(x);
+    Girth a = above.at(x);
+    double height = a.z() - b.z();
+    double from = height > LEAST_MM ? (low.at(x).z() - b.z()) / height : 0;
+    double to = height > LEAST_MM ? (high.at(x).z() - b.z()) / height : 1;
+    return new Cut(
+        x, side(b, a, height, true, from, to, pieces), side(b, a, height, false, from, to, pieces));
+  }
+
+  private List<double[]> side(
+      Girth below, Girth above, double height, boolean left, double from, double to, int pieces) {
+    int way = left ? 1 : -1;
+    double[] middle = {middle(below), middle(above)};
+    double[] out = {
+      way * ((left ? below.to() : below.from()) - middle[0]),
+      way * ((left ? above.to() : above.from()) - middle[1])
+    };
+    List<double[]> side = new ArrayList<>();
+    for (int i = 0; i < sides.count(pieces); i++) {
+      double up = sides.up(i, pieces, height, out);
+      up = Math.max(from, Math.min(to, up));
+      double at = middle[0] + up * (middle[1] - middle[0]);
+      side.add(new double[] {below.z() + up * height, at + way * sides.out(up, height, out)});
+    }
+    return side;
+  }
+
+  private double middle(Girth g) {
+    return Double.isNaN(middleMm) ? (g.from() + g.to()) / 2 : middleMm;
+  }
+}

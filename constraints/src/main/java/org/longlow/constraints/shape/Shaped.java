@@ -1,0 +1,145 @@
+package org.longlow.constraints.shape;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.util.AffineTransformation;
+import org.longlow.constraints.layout.Breadth;
+import org.longlow.constraints.layout.LocalAxes;
+import org.longlow.constraints.layout.Outline;
+import org.longlow.constraints.layout.Spread;
+import org.longlow.constraints.machine.linkage.RigidMotion;
+import org.longlow.rider.geom.PointMm;
+
+/**
+ * A body whose breadth varies, in the elevation.
+ *
+ * @param prisms its pieces; of a pair, all of both
+ * @param volumeMm3 of all of it
+ * @param centre of that volume in side view
+ * @param centreYMm of it across the machine, left positive
+ */
+record Shaped(List<Prism> prisms, double volumeMm3, PointMm centre, double centreYMm) {
+
+  /** Pieces of a quarter of a curved side, for volumes. */
+  private static final int FINE = 40;
+
+  private static final Memo<Loft, Shaped> SOLIDS = new Memo<>(128, Shaped::filled);
+  private static final Memo<Sheet, Shaped> SHEETS = new Memo<>(128, Shaped::sheet);
+
+  /** A sheet in its axes. */
+  private record Sheet(Loft body, double thicknessMm, boolean closed, boolean sides) {}
+
+  /** Returns a body that fills its outline. */
+  static Shaped solid(
+      LocalAxes frame, Outline outline, Spread spread, Breadth breadth, Places places) {
+    return placed(SOLIDS.of(loft(frame, outline, spread, breadth, places)), frame, spread, places);
+  }
+
+  /**
+   * Returns a sheet along an outline.
+   *
+   * @param sides whether it has sides besides the strip along its edge
+   */
+  static Shaped sheet(
+      LocalAxes frame,
+      Outline outline,
+      Spread spread,
+      Breadth breadth,
+      double thicknessMm,
+      boolean sides,
+      Places places) {
+    Loft loft = loft(frame, outline, spread, breadth, places);
+    Sheet sheet = new Sheet(loft, thicknessMm, outline.closed(), sides);
+    return placed(SHEETS.of(sheet), frame, spread, places);
+  }
+
+  /** Returns a body in the axes of its outline. */
+  static Loft loft(
+      LocalAxes frame, Outline outline, Spread spread, Breadth breadth, Places places) {
+    Local local = Local.of(frame, places);
+    List<PointMm> vertices =
+        Outlines.vertices(frame, outline, places).stream().map(local::within).toList();
+    Interval even = Spreads.one(spread, places);
+    List<Girth> ring = Girth.of(outline, breadth, vertices, even, places);
+    List<List<Girth>> holes = new ArrayList<>();
+    for (Holes.Placed hole : Holes.of(frame, outline, places)) {
+      holes.addAll(rings(Holes.area(hole.opening()), local));
+    }
+    boolean inMiddle = even.from() < 0 && even.to() > 0;
+    return new Loft(
+        ring,
+        holes,
+        Stations.of(breadth.stations(), places).places(),
+        Sides.of(breadth.profile(), places),
+        inMiddle ? 0 : Double.NaN);
+  }
+
+  private static List<List<Girth>> rings(Geometry area, Local local) {
+    List<List<Girth>> rings = new ArrayList<>();
+    for (int i = 0; i < area.getNumGeometries(); i++) {
+      if (area.getGeometryN(i) instanceof Polygon polygon && !polygon.isEmpty()) {
+        Coordinate[] at = polygon.getExteriorRing().getCoordinates();
+        List<Girth> ring = new ArrayList<>();
+        for (int k = 0; k + 1 < at.length; k++) {
+          PointMm p = local.within(new PointMm(at[k].x, at[k].y));
+          ring.add(new Girth(p.x(), p.z(), 0, 0));
+        }
+        rings.add(List.copyOf(ring));
+      }
+    }
+    return rings;
+  }
+
+  private static Shaped filled(Loft loft) {
+    Bulk bulk = Bulk.of(loft.strips(FINE));
+    return of(Lofted.solid(loft.strips(Lofted.PIECES)), bulk.volume(), bulk.first());
+  }
+
+  private static Shaped sheet(Sheet sheet) {
+    Sheeted sheeted =
+        sheet.closed()
+            ? Sheeted.over(sheet.body().strips(Lofted.PIECES), sheet.thicknessMm(), sheet.sides())
+            : Sheeted.along(sheet.body().ring(), false, sheet.thicknessMm());
+    double t = sheet.thicknessMm();
+    double[] first = sheeted.first();
+    return of(
+        sheeted.prisms(),
+        sheeted.areaMm2() * t,
+        new double[] {t * first[0], t * first[1], t * first[2]});
+  }
+
+  private static Shaped of(List<Prism> prisms, double volume, double[] first) {
+    return volume > 0
+        ? new Shaped(
+            prisms, volume, new PointMm(first[0] / volume, first[2] / volume), first[1] / volume)
+        : new Shaped(prisms, 0, PointMm.ORIGIN, 0);
+  }
+
+  private static Shaped placed(Shaped here, LocalAxes frame, Spread spread, Places places) {
+    Local local = Local.of(frame, places);
+    RigidMotion motion = new RigidMotion(local.turnRad(), local.origin());
+    AffineTransformation move =
+        AffineTransformation.rotationInstance(motion.turnRad())
+            .translate(motion.shift().x(), motion.shift().z());
+    List<Prism> prisms = new ArrayList<>();
+    for (Prism p : here.prisms) {
+      Prism there =
+          new Prism(
+              move.transform(p.outline()),
+              p.across(),
+              p.pieces().stream().map(piece -> piece.moved(motion)).toList());
+      prisms.add(there);
+      if (spread.both()) {
+        prisms.add(there.mirrored());
+      }
+    }
+    return new Shaped(
+        List.copyOf(prisms),
+        here.volumeMm3 * (spread.both() ? 2 : 1),
+        motion.apply(here.centre),
+        spread.both() ? 0 : here.centreYMm);
+  }
+}

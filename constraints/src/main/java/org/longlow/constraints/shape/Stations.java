@@ -1,0 +1,96 @@
+package org.longlow.constraints.shape;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.longlow.constraints.layout.Station;
+
+/**
+ * How far a body reaches to each side along its local x axis, by stations with figures for
+ * formulas: straight from one to the next, without a kink at those that are smooth.
+ */
+record Stations(List<At> all) {
+
+  /** Pieces from one station to the next where the breadth is curved. */
+  private static final int PIECES = 12;
+
+  /** A station: its right and left end, −right and +left. */
+  record At(double x, double from, double to, boolean smooth) {}
+
+  static Stations of(List<Station> stations, Places places) {
+    List<At> all = new ArrayList<>();
+    for (Station s : stations) {
+      if (s.reach().isEmpty()) {
+        continue;
+      }
+      double left = places.value(s.reach().leftOrRight());
+      double right = places.value(s.reach().rightOrLeft());
+      double x = places.value(s.x());
+      // measures may bring stations into one place; then the later one is passed over
+      if (all.isEmpty() || x > all.get(all.size() - 1).x()) {
+        all.add(new At(x, Math.min(-right, left), Math.max(-right, left), s.smooth()));
+      }
+    }
+    return new Stations(List.copyOf(all));
+  }
+
+  /** Returns the places at which a body must be cut so that it is straight between them. */
+  List<Double> places() {
+    List<Double> places = new ArrayList<>();
+    for (int i = 0; i < all.size(); i++) {
+      places.add(all.get(i).x());
+      if (i + 1 < all.size() && (isBent(i) || isBent(i + 1))) {
+        for (int k = 1; k < PIECES; k++) {
+          double share = (double) k / PIECES;
+          places.add(all.get(i).x() + share * (all.get(i + 1).x() - all.get(i).x()));
+        }
+      }
+    }
+    return places;
+  }
+
+  private boolean isBent(int i) {
+    return all.get(i).smooth();
+  }
+
+  /** Returns its right end at a place, or its left, mm. */
+  double at(double x, boolean left) {
+    int i = 0;
+    while (i + 1 < all.size() && all.get(i + 1).x() < x) {
+      i++;
+    }
+    if (x <= all.get(i).x() || i + 1 == all.size()) {
+      return y(i, left);
+    }
+    double width = all.get(i + 1).x() - all.get(i).x();
+    double t = (x - all.get(i).x()) / width;
+    double a = y(i, left);
+    double b = y(i + 1, left);
+    double straight = (b - a) / width;
+    double ma = isBent(i) ? slope(i, left) : straight;
+    double mb = isBent(i + 1) ? slope(i + 1, left) : straight;
+    // cubic Hermite; straight where neither end is bent
+    return a
+        + t * (b - a)
+        + t * (1 - t) * width * ((1 - t) * (ma - straight) - t * (mb - straight));
+  }
+
+  /**
+   * The slope at a smooth station: 0 at the broadest and narrowest, straight on at both ends, else
+   * the harmonic mean of those beside it, so that nothing overshoots (Fritsch and Butland 1984).
+   */
+  private double slope(int i, boolean left) {
+    if (i == 0 || i + 1 == all.size()) {
+      int a = i == 0 ? 0 : i - 1;
+      return all.size() < 2
+          ? 0
+          : (y(a + 1, left) - y(a, left)) / (all.get(a + 1).x() - all.get(a).x());
+    }
+    double before = (y(i, left) - y(i - 1, left)) / (all.get(i).x() - all.get(i - 1).x());
+    double after = (y(i + 1, left) - y(i, left)) / (all.get(i + 1).x() - all.get(i).x());
+    return before * after <= 0 ? 0 : 2 * before * after / (before + after);
+  }
+
+  private double y(int i, boolean left) {
+    return left ? all.get(i).to() : all.get(i).from();
+  }
+}

@@ -1,0 +1,92 @@
+package org.longlow.constraints.space;
+
+import java.util.Arrays;
+import org.longlow.constraints.machine.linkage.RigidMotion;
+
+/**
+ * A convex body that lies still: a few numbers say all of it, and two that have the same are equal.
+ * Immutable.
+ */
+public abstract class Piece implements Convex {
+
+  /** What it is, mm; in what order is its own matter. */
+  final double[] numbers;
+
+  private volatile Box box;
+
+  /**
+   * The box round a piece.
+   *
+   * @param from least x, y and z, mm
+   * @param to greatest
+   */
+  public record Box(double[] from, double[] to) {
+
+    /** Returns the distance to another, mm. */
+    public double apartMm(Box other) {
+      double square = 0;
+      for (int k = 0; k < 3; k++) {
+        double gap = Math.max(from[k] - other.to[k], other.from[k] - to[k]);
+        square += gap > 0 ? gap * gap : 0;
+      }
+      return Math.sqrt(square);
+    }
+
+    public double middle(int k) {
+      return (from[k] + to[k]) / 2;
+    }
+  }
+
+  Piece(double... numbers) {
+    this.numbers = numbers;
+  }
+
+  abstract Piece of(double[] numbers);
+
+  /** Returns the box round it, worked out once. */
+  public Box box() {
+    Box known = box;
+    if (known == null) {
+      double[][] ends = new double[2][3];
+      double[] way = new double[3];
+      double[] at = new double[3];
+      for (int k = 0; k < 3; k++) {
+        for (int side = 0; side < 2; side++) {
+          way[k] = 2 * side - 1;
+          farthest(way, at);
+          ends[side][k] = at[k];
+        }
+        way[k] = 0;
+      }
+      known = new Box(ends[0], ends[1]);
+      box = known;
+    }
+    return known;
+  }
+
+  /** Returns it moved in the elevation. */
+  public abstract Piece moved(RigidMotion motion);
+
+  /** Returns it shifted across the machine, left positive. */
+  public abstract Piece across(double mm);
+
+  /** Returns its image on the other side of the middle plane. */
+  public abstract Piece mirrored();
+
+  /** Returns it with all its numbers to a grain, so that what is nearly equal is equal. */
+  public Piece grained(double grainMm) {
+    return of(Arrays.stream(numbers).map(v -> Math.rint(v / grainMm) * grainMm).toArray());
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other != null
+        && other.getClass() == getClass()
+        && Arrays.equals(((Piece) other).numbers, numbers);
+  }
+
+  @Override
+  public int hashCode() {
+    return Arrays.hashCode(numbers);
+  }
+}

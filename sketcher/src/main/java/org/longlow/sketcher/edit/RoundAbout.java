@@ -1,0 +1,74 @@
+package org.longlow.sketcher.edit;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import org.longlow.constraints.layout.Breadth;
+import org.longlow.constraints.layout.FurtherBody;
+import org.longlow.constraints.layout.HalfBreadths;
+import org.longlow.constraints.layout.Hole;
+import org.longlow.constraints.layout.Outline;
+import org.longlow.constraints.layout.Spread;
+import org.longlow.constraints.layout.Station;
+import org.longlow.constraints.layout.Vertex;
+
+/**
+ * What is drawn in local axes, turned round. An axis that points at a pin turns with that; then
+ * what was on its left is on its right.
+ *
+ * @param along whether the local x axis points at a pin
+ */
+record RoundAbout(boolean along) {
+
+  Outline.Drawn outline(Outline outline) {
+    List<Hole> holes = outline.holes().stream().map(this::hole).toList();
+    List<Vertex> vertices = outline.vertices().stream().map(this::vertex).toList();
+    return new Outline.Drawn(vertices, outline.closed(), outline.half(), holes);
+  }
+
+  private Hole hole(Hole hole) {
+    if (hole instanceof Hole.Round round) {
+      return new Hole.Round(vertex(round.at()), round.diameter());
+    }
+    if (hole instanceof Hole.Slot slot) {
+      return new Hole.Slot(vertex(slot.from()), vertex(slot.to()), slot.width());
+    }
+    return new Hole.Cut(hole.vertices().stream().map(this::vertex).toList());
+  }
+
+  private Vertex vertex(Vertex v) {
+    Vertex there =
+        v.pin() != null
+            ? v
+            : v.at(
+                along ? v.x() : Shifted.negative(v.x()), along ? Shifted.negative(v.z()) : v.z());
+    return there.reaching(v.reach().map(RoundAbout::reach));
+  }
+
+  List<Station> stations(Breadth breadth) {
+    List<Station> stations = new ArrayList<>();
+    for (Station s : breadth.stations()) {
+      stations.add(
+          new Station(
+              s.name(), along ? s.x() : Shifted.negative(s.x()), reach(s.reach()), s.smooth()));
+    }
+    if (!along) {
+      Collections.reverse(stations);
+    }
+    return stations;
+  }
+
+  FurtherBody body(FurtherBody body) {
+    Spread spread = body.spread();
+    return new FurtherBody(
+        body.name(),
+        outline(body.outline()),
+        new Spread(spread.right(), spread.left(), spread.both()),
+        new Breadth(stations(body.breadth()), body.breadth().profile()));
+  }
+
+  /** Left becomes right. */
+  private static HalfBreadths reach(HalfBreadths reach) {
+    return new HalfBreadths(reach.right(), reach.left());
+  }
+}
