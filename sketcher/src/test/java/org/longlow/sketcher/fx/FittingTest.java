@@ -99,10 +99,10 @@ class FittingTest {
     assertThat(large.pxPerMm()).isCloseTo(0.5 - Math.max(0, (300 - ticket) / 2000), within(1e-9));
   }
 
-  /** A name high above it and a ticket together cost no more of its size than the ticket may. */
+  /** A name above it and a ticket together cost no more of its size than the ticket may. */
   @Test
   void namesAndTicketTogetherDoNotMakeItSmall() {
-    Mark above = new Mark.Words("part:frame", "mast", 1000, 1250, 2.5, 0, Anchor.MIDDLE, Tone.INK);
+    Mark above = new Mark.Words("part:frame", "mast", 1000, 1150, 2.5, 0, Anchor.MIDDLE, Tone.INK);
     int beside = 0;
     for (double wide = 700; wide < 1300; wide += 20) {
       double alone = Math.min((wide - 2 * MARGIN) / 2000, (560 - 2 * MARGIN) / 1000);
