@@ -46,7 +46,7 @@ public record MeasureView(
                 return MeasureSpot.edge(snap.at(), snap.part().get());
               }
               PointMm road = ground.toRoad(pointer);
-              return Math.abs(road.z()) <= snapping.reachMm()
+              return Math.abs(road.z()) <= snapping.reachMm() / 2
                   ? MeasureSpot.ground(ground.toFrame(new PointMm(road.x(), 0)))
                   : MeasureSpot.bare(snap.at());
             });
