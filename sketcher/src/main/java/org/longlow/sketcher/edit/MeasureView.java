@@ -35,7 +35,7 @@ public record MeasureView(
       return MeasureSpot.bare(pointer);
     }
     Snapping snapping = Snapping.at(pxPerMm, layout, now, outlines);
-    Snapping.Snap snap = snapping.of(pointer);
+    Snapping.Snap snap = snapping.thing(pointer).orElseGet(() -> snapping.of(pointer));
     if (snap.pin().isPresent()) {
       return pin(snap.pin().get(), snap.to());
     }

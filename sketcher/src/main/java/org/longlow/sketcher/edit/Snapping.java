@@ -74,6 +74,16 @@ public record Snapping(
     return new Snap(at, Optional.empty(), Optional.empty(), "");
   }
 
+  /** Returns the pin or edge that a pointer means, whatever lines of axles run there too. */
+  Optional<Snap> thing(PointMm pointer) {
+    Optional<Snap> edge = edge(pointer);
+    double toEdge = edge.map(e -> e.at().distance(pointer)).orElse(Double.POSITIVE_INFINITY);
+    return pin(pointer)
+        .filter(p -> p.at().distance(pointer) <= toEdge || isOnEdge(p.at(), edge.get()))
+        .or(() -> edge);
+  }
+
+  /** Returns what a pointer means. */
   public Snap of(PointMm pointer) {
     Optional<Snap> pin = pin(pointer);
     Optional<Snap> edge = edge(pointer);
