@@ -95,13 +95,17 @@ record Shaped(List<Prism> prisms, double volumeMm3, PointMm centre, double centr
 
   private static Shaped filled(Loft loft) {
     Bulk bulk = Bulk.of(loft.strips(FINE));
-    return of(Lofted.solid(loft.strips(Lofted.PIECES)), bulk.volume(), bulk.first());
+    return of(
+        Lofted.solid(loft.strips(Lofted.pieces(loft.largestMm()))), bulk.volume(), bulk.first());
   }
 
   private static Shaped sheet(Sheet sheet) {
     Sheeted sheeted =
         sheet.closed()
-            ? Sheeted.over(sheet.body().strips(Lofted.PIECES), sheet.thicknessMm(), sheet.sides())
+            ? Sheeted.over(
+                Twist.without(sheet.body().strips(Lofted.pieces(sheet.body().largestMm()))),
+                sheet.thicknessMm(),
+                sheet.sides())
             : Sheeted.along(sheet.body().ring(), false, sheet.thicknessMm());
     double t = sheet.thicknessMm();
     double[] first = sheeted.first();
