@@ -20,6 +20,25 @@ record Cut(double x, List<double[]> left, List<double[]> right) {
     return new Cut(x, left.subList(from, to + 1), right.subList(from, to + 1));
   }
 
+  /** Returns the same cut with so many pieces for each of its sides' pieces. */
+  Cut finer(int pieces) {
+    return new Cut(x, finer(left, pieces), finer(right, pieces));
+  }
+
+  private static List<double[]> finer(List<double[]> side, int pieces) {
+    List<double[]> points = new ArrayList<>();
+    points.add(side.get(0));
+    for (int i = 1; i < side.size(); i++) {
+      double[] a = side.get(i - 1);
+      double[] b = side.get(i);
+      for (int k = 1; k <= pieces; k++) {
+        double t = (double) k / pieces;
+        points.add(new double[] {a[0] + t * (b[0] - a[0]), a[1] + t * (b[1] - a[1])});
+      }
+    }
+    return points;
+  }
+
   /** Returns its edge: up its left side and down its right. */
   List<double[]> ring() {
     List<double[]> ring = new ArrayList<>(left);

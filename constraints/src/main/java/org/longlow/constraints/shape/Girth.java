@@ -1,6 +1,7 @@
 package org.longlow.constraints.shape;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.longlow.constraints.layout.Breadth;
@@ -59,7 +60,32 @@ record Girth(double x, double z, double from, double to) {
       fixed.add(fine.size());
       fine.add(girth(vertices.get(n - 1), stations, from[n - 1], to[n - 1]));
     }
-    return thinned(fine, fixed, outline.closed());
+    List<Girth> all = new ArrayList<>();
+    List<Integer> kept = new ArrayList<>();
+    for (int i = 0; i < fine.size(); i++) {
+      if (kept.size() < fixed.size() && fixed.get(kept.size()) == i) {
+        kept.add(all.size());
+      }
+      all.add(fine.get(i));
+      if (outline.closed() || i + 1 < fine.size()) {
+        fine.get(i).stations(fine.get((i + 1) % fine.size()), stations, all);
+      }
+    }
+    return thinned(all, kept, outline.closed());
+  }
+
+  /** Adds the points of the line from here to another at which stations change the breadth. */
+  private void stations(Girth to, Stations stations, List<Girth> into) {
+    List<Double> places = new ArrayList<>(stations.places());
+    if (to.x < x) {
+      Collections.reverse(places);
+    }
+    for (double place : places) {
+      if (place > Math.min(x, to.x) && place < Math.max(x, to.x)) {
+        double share = (place - x) / (to.x - x);
+        into.add(girth(new PointMm(place, z + share * (to.z - z)), stations, 0, 0));
+      }
+    }
   }
 
   private static Interval interval(HalfBreadths reach, Places places) {

@@ -67,6 +67,18 @@ record Loft(
     return strips;
   }
 
+  /** Returns the largest radius that its sides can have: half its height, or its breadth. */
+  double largestMm() {
+    double low = ring.stream().mapToDouble(Girth::z).min().orElse(0);
+    double high = ring.stream().mapToDouble(Girth::z).max().orElse(0);
+    double out =
+        ring.stream()
+            .mapToDouble(g -> Math.max(Math.abs(g.from()), Math.abs(g.to())))
+            .max()
+            .orElse(0);
+    return Math.max(1, Math.max((high - low) / 2, out));
+  }
+
   private static void add(List<Edge> edges, List<Girth> ring, boolean ofHole) {
     for (int i = 0; i < ring.size(); i++) {
       edges.add(Edge.of(ring.get(i), ring.get((i + 1) % ring.size()), ofHole));

@@ -11,24 +11,35 @@ import org.longlow.constraints.space.Hull;
 /** Bodies between cuts as convex pieces, each within an outline and a breadth of its own. */
 final class Lofted {
 
-  /** Pieces of a quarter of a curved side, for bodies. */
-  static final int PIECES = 5;
+  /** Fewest pieces of a quarter of a curved side, for bodies. */
+  private static final int PIECES = 5;
 
   /** What a curved side is at least divided into, so that its pieces lie closely round it. */
   private static final int BANDS = 4;
 
   private Lofted() {}
 
+  /**
+   * Returns how many pieces a quarter of a side this large needs to lie near enough to its curve.
+   */
+  static int pieces(double radiusMm) {
+    double turn = Math.acos(1 - Math.min(1, Girth.FLATNESS_MM / radiusMm));
+    return Math.max(PIECES, (int) Math.ceil(Math.PI / 4 / turn));
+  }
+
   /** Returns a body that is filled. */
   static List<Prism> solid(List<Loft.Strip> strips) {
     List<Prism> prisms = new ArrayList<>();
-    for (Loft.Strip strip : strips) {
+    for (Loft.Strip strip : Twist.without(strips)) {
       int last = strip.from().left().size() - 1;
       int most = last <= 1 ? last : (last + BANDS - 1) / BANDS;
       int from = 0;
       while (from < last) {
         int to = from + 1;
-        while (to < last && to - from < most && isConvex(strip, from, to + 1)) {
+        while (to < last
+            && to - from < most
+            && isConvex(strip, from, to + 1)
+            && Twist.mm(strip, from, to + 1) < Twist.LEAST_MM) {
           to++;
         }
         List<double[]> points = new ArrayList<>();

@@ -92,15 +92,18 @@ record Shaped(List<Prism> prisms, Bulk bulk) {
   }
 
   private static Shaped filled(Loft loft) {
-    return new Shaped(Lofted.solid(loft.strips(Lofted.PIECES)), Bulk.of(loft.strips(FINE)));
+    return new Shaped(
+        Lofted.solid(loft.strips(Lofted.pieces(loft.largestMm()))), Bulk.of(loft.strips(FINE)));
   }
 
   private static Shaped sheet(Sheet sheet) {
     double t = sheet.thicknessMm();
+    Loft body = sheet.body();
     Sheeted sheeted =
         sheet.closed()
-            ? Sheeted.over(sheet.body().strips(Lofted.PIECES), t, sheet.sides())
-            : Sheeted.along(sheet.body().ring(), false, t);
+            ? Sheeted.over(
+                Twist.without(body.strips(Lofted.pieces(body.largestMm()))), t, sheet.sides())
+            : Sheeted.along(body.ring(), false, t);
     return new Shaped(sheeted.prisms(), sheeted.bulk());
   }
 

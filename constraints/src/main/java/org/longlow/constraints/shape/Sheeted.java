@@ -2,6 +2,10 @@ package org.longlow.constraints.shape;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
 
 /**
  * Sheet over bodies between cuts, its outer face on theirs: flat patches, each moved inward by the
@@ -139,32 +143,51 @@ record Sheeted(List<Prism> prisms, Bulk bulk) {
         at(s.to().x(), s.to().left().get(i)));
   }
 
-  /** A wall square to the axis closes what begins or ends at a cut. */
+  /** Walls square to the axis close what is not met by a body before or behind it. */
   private static void walls(List<Loft.Strip> strips, Patches patches) {
     for (Loft.Strip s : strips) {
-      if (strips.stream().noneMatch(o -> o.to().x() == s.from().x() && meet(o.to(), s.from()))) {
-        wall(s.from(), -1, patches);
-      }
-      if (strips.stream().noneMatch(o -> o.from().x() == s.to().x() && meet(s.to(), o.from()))) {
-        wall(s.to(), 1, patches);
-      }
+      double from = s.from().x();
+      double to = s.to().x();
+      wall(s.from(), beside(strips, o -> o.to().x() == from, Loft.Strip::to), -1, patches);
+      wall(s.to(), beside(strips, o -> o.from().x() == to, Loft.Strip::from), 1, patches);
     }
   }
 
-  /** Whether two cuts at one place have some height in common. */
-  private static boolean meet(Cut a, Cut b) {
-    double low = Math.max(a.left().get(0)[0], b.left().get(0)[0]);
-    int i = a.left().size() - 1;
-    int j = b.left().size() - 1;
-    double high = Math.min(a.left().get(i)[0], b.left().get(j)[0]);
-    return low < high;
+  /** The faces of strips that end at a place, with the holes between them. */
+  private static List<Geometry> beside(
+      List<Loft.Strip> strips, Predicate<Loft.Strip> there, Function<Loft.Strip, Cut> end) {
+    List<Geometry> faces = new ArrayList<>();
+    Geometry before = null;
+    for (Loft.Strip s : strips) {
+      if (there.test(s)) {
+        Geometry face = face(end.apply(s));
+        faces.add(face);
+        if (before != null && !s.endsBelow()) {
+          faces.add(before.union(face).convexHull());
+        }
+        before = s.endsAbove() ? null : face;
+      }
+    }
+    return faces;
   }
 
-  private static void wall(Cut cut, int ahead, Patches patches) {
-    int last = cut.left().size() - 1;
-    for (int j = 0; j < last; j++) {
+  private static Geometry face(Cut cut) {
+    List<Coordinate> ring = new ArrayList<>();
+    cut.ring().forEach(p -> ring.add(new Coordinate(p[0], p[1])));
+    ring.add(ring.get(0));
+    return Curves.FACTORY.createPolygon(ring.toArray(Coordinate[]::new)).buffer(0);
+  }
+
+  private static void wall(Cut cut, List<Geometry> beside, int ahead, Patches patches) {
+    Geometry open = face(cut);
+    for (Geometry face : beside) {
+      open = open.equalsExact(face) ? Curves.FACTORY.createPolygon() : open.difference(face);
+    }
+    for (double[] piece : ConvexPieces.of(open)) {
       List<double[]> corners = new ArrayList<>();
-      cut.band(j, j + 1).ring().forEach(p -> corners.add(at(cut.x(), p)));
+      for (int i = 0; i < piece.length; i += 2) {
+        corners.add(new double[] {cut.x(), piece[i + 1], piece[i]});
+      }
       patches.add(corners, new double[] {ahead, 0, 0});
     }
   }

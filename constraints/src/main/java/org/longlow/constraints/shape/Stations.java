@@ -11,7 +11,7 @@ import org.longlow.constraints.layout.Station;
 record Stations(List<At> all) {
 
   /** Pieces from one station to the next where the breadth is curved. */
-  private static final int PIECES = 12;
+  private static final int PIECES = 24;
 
   /** A station: its right and left end, −right and +left. */
   record At(double x, double from, double to, boolean smooth) {}

@@ -76,6 +76,42 @@ class ShapedTest {
   }
 
   @Test
+  void stationsBetweenPointsOfTheOutlineCount() {
+    // 50, 150, 60 to a side: two trapezia seen from above, none of whose ends is a vertex
+    PartShape body =
+        Made.solid(
+            Made.outline(0, 0, 300, 0, 300, 60, 0, 60),
+            Made.spread(10, 10, false),
+            stations(Profile.FLAT, 0, 50, 200, 150, 300, 60));
+    assertThat(volume(body)).isCloseTo(60 * (200 * 200 + 100 * 210.0), within(1e-3));
+    assertThat(body.leftMm()).isEqualTo(150);
+    assertThat(reach(body, 0, 1, 0)).isCloseTo(150, within(1e-9));
+    assertThat(holds(body, 199, 148, 59)).isTrue();
+    assertThat(holds(body, 100, 99, 30)).isTrue();
+    assertThat(holds(body, 100, 101, 30)).isFalse();
+    // constant before the first station and behind the last
+    PartShape beyond =
+        Made.solid(
+            Made.outline(0, 0, 300, 0, 300, 60, 0, 60),
+            Made.spread(10, 10, false),
+            stations(Profile.FLAT, 100, 50, 200, 150));
+    assertThat(volume(beyond)).isCloseTo(60 * (100 * 100 + 100 * 200 + 100 * 300.0), within(1e-3));
+  }
+
+  @Test
+  void aStripThatIsOpenFollowsItsStations() {
+    PartShape strip =
+        Made.shell(
+            new Outline.Drawn(Made.outline(0, 0, 300, 0).vertices(), false),
+            Made.spread(10, 10, false),
+            stations(Profile.FLAT, 0, 50, 200, 150, 300, 60),
+            2,
+            true);
+    assertThat(strip.leftMm()).isEqualTo(150);
+    assertThat(volume(strip)).isCloseTo(2 * (200 * 200 + 100 * 210.0), within(1e-3));
+  }
+
+  @Test
   void leftAndRightAreTold() {
     PartShape one =
         Made.solid(

@@ -87,7 +87,8 @@ public final class GapFindings {
   }
 
   public List<Finding> of(List<Standing> standings, Progress progress) {
-    keepWorst(Optional.empty(), Gaps.among(drawn(), HORIZON_MM, this::cut));
+    double horizonMm = rules.largestMm(HORIZON_MM);
+    keepWorst(Optional.empty(), Gaps.among(drawn(), horizonMm, this::cut));
     int done = 0;
     for (Standing standing : standings) {
       progress.at("gaps between parts, stance by stance", done++, standings.size());
@@ -100,8 +101,8 @@ public final class GapFindings {
       List<Solid> still = new ArrayList<>(drawn.values());
       still.removeIf(b -> standing.moved().containsKey(b.name()));
       keepWorst(
-          Optional.of(standing.condition()), Gaps.between(moved, still, HORIZON_MM, this::cut));
-      keepWorst(Optional.of(standing.condition()), Gaps.among(moved, HORIZON_MM, this::cut));
+          Optional.of(standing.condition()), Gaps.between(moved, still, horizonMm, this::cut));
+      keepWorst(Optional.of(standing.condition()), Gaps.among(moved, horizonMm, this::cut));
     }
     List<Finding> findings = new ArrayList<>();
     worst.forEach((key, gap) -> findings.add(finding(key, gap)));
@@ -118,8 +119,13 @@ public final class GapFindings {
       return Gaps.Cut.NEVER;
     }
     Gap known = worst.get(Pair.of(a.name(), b.name()));
-    // what is round is known to a millionth
-    return known == null ? HORIZON_MM : known.gapMm() - 1e-5;
+    if (known != null) {
+      // what is round is known to a millionth
+      return known.gapMm() - 1e-5;
+    }
+    // what is asked beyond the horizon is looked for as far
+    Demands.Key demand = rules.demand(a.name(), b.name());
+    return Math.max(HORIZON_MM, rules.limitMm(a.name(), b.name(), demand));
   }
 
   static List<Solid> bodies(Collection<PartShape> shapes) {

@@ -196,6 +196,18 @@ public final class GapRules {
     return own != null ? own : places.value(layout.demands().limit(demand));
   }
 
+  /** Returns the largest of these gaps, mm, and of all that this layout asks for. */
+  double largestMm(double mm) {
+    double most = mm;
+    for (double own : asked.values()) {
+      most = Math.max(most, own);
+    }
+    for (Demands.Key key : List.of(Demands.Key.GAP, Demands.Key.TYRE_GAP, Demands.Key.HOT_GAP)) {
+      most = Math.max(most, places.value(layout.demands().limit(key)));
+    }
+    return most;
+  }
+
   /** Returns where the limit for the pair comes from. */
   Basis source(String a, String b, Demands.Key demand) {
     return asked.containsKey(key(a, b))

@@ -100,7 +100,7 @@ public final class PersonGaps {
             Gaps.between(
                 List.of(person.clearOf(part, rules)),
                 List.of(other),
-                GapFindings.HORIZON_MM,
+                Math.max(GapFindings.HORIZON_MM, rules.limitMm(part.name(), sitting)),
                 (a, b) -> listedToMm(sitting, part)));
       }
     }
@@ -131,8 +131,9 @@ public final class PersonGaps {
   }
 
   /** Own cushions may be touched, so those are told of only where somebody is in them. */
-  private static double listedToMm(Sitting sitting, Part part) {
-    return Resting.ownCushion(sitting, part) ? 0 : GapFindings.HORIZON_MM;
+  private double listedToMm(Sitting sitting, Part part) {
+    double least = Resting.ownCushion(sitting, part) ? 0 : GapFindings.HORIZON_MM;
+    return Math.max(least, rules.limitMm(part.name(), sitting));
   }
 
   /** Whoever rides and somebody behind. */

@@ -62,6 +62,16 @@ class GapFindingsTest {
     assertThat(two(-5, ", 'touches': ['one']").finding("gap.one.two")).isEmpty();
   }
 
+  /** However much is asked, what is nearer than that fails. */
+  @ParameterizedTest
+  @CsvSource({"159.9, true", "160.1, false", "300, false"})
+  void whatIsAskedIsLookedForAsFar(double gap, boolean fails) {
+    TestMachine m = two(gap, "").with("demands", "gap", "'160 mm'");
+    Optional<Finding> f = m.finding("gap.one.two");
+    assertThat(f.map(Finding::verdict))
+        .isEqualTo(fails ? Optional.of(Verdict.FAIL) : Optional.empty());
+  }
+
   /** Of three parts too close two fail, of none the number of pairs is said. */
   @Test
   void pairsAreCountedWhereNoneIsTooClose() {
