@@ -71,10 +71,6 @@ final class EdgeRules {
   }
 
   private static void uncrossed(List<PointMm> ring, String key, Spot at) {
-    double largest = Range.largest(Dim.LENGTH);
-    if (ring.stream().anyMatch(p -> !(Math.abs(p.x()) + Math.abs(p.z()) <= 2 * largest))) {
-      return; // what is out of reach is told where it stands
-    }
     TopologyValidationError error = new IsValidOp(Opening.polygon(ring)).getValidationError();
     if (error != null) {
       Coordinate near = error.getCoordinate();
@@ -205,6 +201,9 @@ final class EdgeRules {
       Optional<Double> z = at.fixed(v.z());
       if (x.isEmpty() || z.isEmpty()) {
         return Optional.empty();
+      }
+      if (!(Math.max(Math.abs(x.get()), Math.abs(z.get())) <= Range.largest(Dim.LENGTH))) {
+        return Optional.empty(); // what is out of reach is told where it stands
       }
       points.add(new PointMm(x.get(), z.get()));
     }

@@ -74,7 +74,10 @@ record Sides(Profile.Shape shape, double cornerMm, List<List<Double>> drawn) {
     boolean above = up > 0.5;
     double radius = radius(heightMm, outMm[above ? 1 : 0]);
     double in = radius - (above ? 1 - up : up) * heightMm;
-    return in <= 0 ? straight : straight - radius + Math.sqrt(radius * radius - in * in);
+    // where the edges meet in a point, rounding may bring the lower one above the upper
+    return in <= 0
+        ? straight
+        : straight - radius + Math.sqrt(Math.max(0, radius * radius - in * in));
   }
 
   private double radius(double heightMm, double outMm) {

@@ -1,6 +1,7 @@
 package org.longlow.constraints.shape;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.longlow.constraints.layout.Station;
 
@@ -14,10 +15,15 @@ record Stations(List<At> all) {
   private static final int PIECES = 24;
 
   /** A station: its right and left end, −right and +left. */
-  record At(double x, double from, double to, boolean smooth) {}
+  record At(double x, double from, double to, boolean smooth) {
+
+    private At with(At other) {
+      return new At(x, Math.min(from, other.from), Math.max(to, other.to), smooth && other.smooth);
+    }
+  }
 
   static Stations of(List<Station> stations, Places places) {
-    List<At> all = new ArrayList<>();
+    List<At> said = new ArrayList<>();
     for (Station s : stations) {
       if (s.reach().isEmpty()) {
         continue;
@@ -25,9 +31,17 @@ record Stations(List<At> all) {
       double left = places.value(s.reach().leftOrRight());
       double right = places.value(s.reach().rightOrLeft());
       double x = places.value(s.x());
-      // measures may bring stations into one place; then the later one is passed over
-      if (all.isEmpty() || x > all.get(all.size() - 1).x()) {
-        all.add(new At(x, Math.min(-right, left), Math.max(-right, left), s.smooth()));
+      said.add(new At(x, Math.min(-right, left), Math.max(-right, left), s.smooth()));
+    }
+    // measures may bring stations past each other or into one place: none of them is lost
+    said.sort(Comparator.comparingDouble(At::x));
+    List<At> all = new ArrayList<>();
+    for (At at : said) {
+      int last = all.size() - 1;
+      if (last >= 0 && all.get(last).x() == at.x()) {
+        all.set(last, all.get(last).with(at));
+      } else {
+        all.add(at);
       }
     }
     return new Stations(List.copyOf(all));

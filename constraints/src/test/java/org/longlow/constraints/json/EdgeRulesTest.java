@@ -126,6 +126,16 @@ class EdgeRulesTest {
   }
 
   @Test
+  void aHalfThatIsOutOfReachIsToldWhereItStands() {
+    assertThat(faults(half("[[0, 0], [50, \"1e300 mm\"], [100, 0]]", "")))
+        .contains("$.parts.plate.outline.points[1][1]")
+        .contains("is beyond 100000 mm");
+    assertThat(faults(half("[[\"-1e300 mm\", 0], [50, 40], [100, 0]]", "")))
+        .contains("$.parts.plate.outline.points[0][0]")
+        .contains("is beyond 100000 mm");
+  }
+
+  @Test
   void aHoleHasASizeAndNoSmoothCentre() {
     assertThat(faults(box(round(50, 30, 0)))).contains("holes[0].diameter");
     assertThat(faults(box("{\"hole\": \"round\", \"at\": [5, 5, \"smooth\"], \"diameter\": 1}")))

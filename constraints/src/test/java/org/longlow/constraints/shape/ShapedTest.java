@@ -327,6 +327,35 @@ class ShapedTest {
   }
 
   @Test
+  void aRoundBodyEndsInAPointWhicheverWayItLies() {
+    // rounding may bring the lower edge above the upper at a point
+    for (int deg = 0; deg < 360; deg++) {
+      double c = Math.cos(Math.toRadians(deg));
+      double s = Math.sin(Math.toRadians(deg));
+      PartShape tip =
+          Made.solid(
+              Made.outline(0, 0, 300 * c, 300 * s, 300 * c - 50 * s, 300 * s + 50 * c),
+              Made.spread(70, 70, false),
+              new Breadth(List.of(), Made.profile(Profile.Shape.ROUND)));
+      assertThat(volume(tip)).as("turned by " + deg).isBetween(0.7 * 7500 * 140, 7500 * 140.0);
+    }
+  }
+
+  @Test
+  void stationsThatChangePlacesAreTheSameStations() {
+    Outline outline = Made.outline(0, 0, 400, 0, 400, 100, 0, 100);
+    PartShape inOrder =
+        Made.solid(outline, Made.spread(10, 10, false), stations(Profile.FLAT, 100, 200, 300, 50));
+    PartShape past =
+        Made.solid(outline, Made.spread(10, 10, false), stations(Profile.FLAT, 300, 50, 100, 200));
+    assertThat(past.leftMm()).isEqualTo(200);
+    assertThat(volume(past)).isCloseTo(volume(inOrder), within(1e-6));
+    PartShape one =
+        Made.solid(outline, Made.spread(10, 10, false), stations(Profile.FLAT, 100, 50, 100, 200));
+    assertThat(volume(one)).isCloseTo(400 * 100 * 400, within(1e-6));
+  }
+
+  @Test
   void turnedOnItsPinItIsTheSameBody() {
     PartShape wedge =
         Made.solid(
