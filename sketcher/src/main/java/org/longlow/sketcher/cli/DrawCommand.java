@@ -52,6 +52,7 @@ final class DrawCommand implements Callable<Integer> {
   @Option(
       names = "--view",
       defaultValue = "side",
+      converter = ViewKindOption.class,
       paramLabel = "side|front|plan|all",
       description = {
         "Which view: side, front, plan (from above), or all, the three in line at one scale;",
@@ -62,6 +63,7 @@ final class DrawCommand implements Callable<Integer> {
   @Option(
       names = "--projection",
       defaultValue = "first-angle",
+      converter = ProjectionOption.class,
       paramLabel = "first-angle|third-angle",
       description = {
         "Where front view and plan stand about the elevation with --view all (ISO 5456-2):",

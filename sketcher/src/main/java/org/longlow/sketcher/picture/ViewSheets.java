@@ -51,18 +51,18 @@ public final class ViewSheets {
     boolean side = views.kind() == Views.Kind.SIDE;
     return new SheetChoice(
         paper,
-        DimensionedElevation.title(study, date),
-        (side ? "" : words(views.kind()) + " of ") + DimensionedElevation.machine(scene),
+        DimensionedElevation.title(study, date).withDocumentType(words(views.kind())),
+        (side ? "" : "the " + words(views.kind()) + " of ") + DimensionedElevation.machine(scene),
         side || views.kind() == Views.Kind.ALL ? MachineInk.bounds(scene) : new Envelope(),
         this::at);
   }
 
   private static String words(Views.Kind kind) {
     return switch (kind) {
-      case SIDE -> "the elevation";
-      case FRONT -> "the front view";
-      case PLAN -> "the plan";
-      case ALL -> "the three views";
+      case SIDE -> "elevation";
+      case FRONT -> "front view";
+      case PLAN -> "plan";
+      case ALL -> "three views";
     };
   }
 
