@@ -1,7 +1,9 @@
 package org.longlow.sketcher.picture;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.seat.Sitting;
@@ -21,6 +23,7 @@ public final class ViewSheets {
   private final Scene scene;
   private final List<Sitting> seated;
   private final Views views;
+  private final Map<Aspect, AspectBodies> bodies = new EnumMap<>(Aspect.class);
 
   private ViewSheets(Study study, PictureOptions options, Views views) {
     this.scene = Scenes.of(study, options);
@@ -85,8 +88,13 @@ public final class ViewSheets {
   }
 
   private Drawing view(Aspect aspect, AspectPicture.Overall overall, double n) {
-    Drawing looks = ElevationPicture.of(scene, PictureOptions.PLAIN.withDenominator(n));
-    return AspectPicture.of(scene, seated, looks, aspect, overall, n);
+    AspectBodies seen = bodies.computeIfAbsent(aspect, this::bodies);
+    return AspectPicture.of(scene, seen, aspect, overall, n);
+  }
+
+  private AspectBodies bodies(Aspect aspect) {
+    Drawing elevation = ElevationPicture.of(scene, PictureOptions.PLAIN);
+    return new AspectBodies(scene, seated, Look.of(elevation), aspect);
   }
 
   private Drawing all(double n, boolean full) {
