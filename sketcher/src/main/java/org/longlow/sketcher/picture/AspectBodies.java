@@ -23,7 +23,9 @@ import org.longlow.constraints.shape.Prism;
 import org.longlow.svg.drawing.Style;
 import org.longlow.svg.drawing.Tone;
 
-/** Parts and people as they are seen from the front or from above, worked out once for any scale. */
+/**
+ * Parts and people as they are seen from the front or from above, worked out once for any scale.
+ */
 final class AspectBodies {
 
   /** Shorter stretches of an edge are not drawn, mm. */
@@ -82,9 +84,7 @@ final class AspectBodies {
                 sightlines.add(name, limb(prisms), true);
               });
     }
-    sightlines
-        .seen(LEAST_MM)
-        .forEach((name, seen) -> all.add(new Body(things.get(name), seen)));
+    sightlines.seen(LEAST_MM).forEach((name, seen) -> all.add(new Body(things.get(name), seen)));
   }
 
   private List<Aspect.Shadow> shadows(List<Prism> prisms) {
@@ -145,7 +145,6 @@ final class AspectBodies {
     return side.orElse(
         new Look(PictureLayer.FRAME, Canvas.edge(Tone.INK).withFill(Tone.STEEL, 0.3)));
   }
-
 
   /** Returns the box round all parts. */
   Envelope machine() {

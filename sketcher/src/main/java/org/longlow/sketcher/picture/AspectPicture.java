@@ -54,11 +54,7 @@ final class AspectPicture {
    * @param bodies what is seen of the scene from there
    */
   static Drawing of(
-      Scene scene,
-      AspectBodies bodies,
-      Aspect aspect,
-      Overall overall,
-      double denominator) {
+      Scene scene, AspectBodies bodies, Aspect aspect, Overall overall, double denominator) {
     AspectPicture picture = new AspectPicture(scene, bodies, aspect, denominator);
     bodies.all().forEach(b -> picture.draw(b.thing(), b.seen()));
     picture.ground();

@@ -81,8 +81,7 @@ class ViewSheetsTest {
 
   @Test
   void viewsShareScaleRoadAndRearContact() {
-    String wheel =
-        "part:" + PLOVER.layout().wheel(Part.End.FRONT).get().name();
+    String wheel = "part:" + PLOVER.layout().wheel(Part.End.FRONT).get().name();
     Envelope side = box(FIRST, id -> id.equals("wheels"), wheel);
     Envelope front = box(FIRST, of("front"), wheel);
     Envelope plan = box(FIRST, of("plan"), wheel);
