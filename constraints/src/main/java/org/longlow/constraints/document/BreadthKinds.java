@@ -158,13 +158,13 @@ final class BreadthKinds {
   }
 
   private static FurtherBody body(Source<FurtherBody> s) {
-    Formula left = s.need("left", LENGTH, b -> b.spread().left(), "HalfBreadths to the left.");
+    Formula left = s.need("left", LENGTH, b -> b.spread().left(), "Reach to the left.");
     Formula right =
         s.need(
             "right",
             LENGTH,
             b -> b.spread().right(),
-            "HalfBreadths to the right; negative keeps it that far clear of the middle plane.");
+            "Reach to the right; negative keeps it that far clear of the middle plane.");
     boolean both =
         s.flag(
             "both",
