@@ -13,6 +13,8 @@ import org.longlow.constraints.json.StudyJson;
 import org.longlow.constraints.study.Study;
 import org.longlow.sketcher.picture.DimensionedElevation;
 import org.longlow.sketcher.picture.PictureOptions;
+import org.longlow.sketcher.picture.ViewSheets;
+import org.longlow.sketcher.picture.Views;
 import org.longlow.sketcher.report.Report;
 import org.longlow.sketcher.report.ReportOptions;
 import org.longlow.sketcher.template.Templates;
@@ -40,13 +42,14 @@ public final class Making {
    * @throws IllegalArgumentException if the ending is neither .svg nor .pdf
    */
   public static Drawn drawing(Study study, Path file, Paper paper, String date) throws IOException {
-    return drawing(study, PictureOptions.PLAIN, Optional.empty(), file, paper, date);
+    return drawing(study, PictureOptions.PLAIN, Views.SIDE, Optional.empty(), file, paper, date);
   }
 
   /**
-   * Writes the dimensioned elevation to {@code file}, SVG or PDF by its ending.
+   * Writes dimensioned views to {@code file}, SVG or PDF by its ending.
    *
    * @param options who is shown, and in which stance
+   * @param views which views, and how they lie on the sheet
    * @param scale the scale; the largest preferred one that fits unless given
    * @param paper the sheet; turned to landscape if that shows the machine larger
    * @param date date of issue for the title block, such as 2026-11-25
@@ -55,15 +58,13 @@ public final class Making {
   public static Drawn drawing(
       Study study,
       PictureOptions options,
+      Views views,
       Optional<Scale> scale,
       Path file,
       Paper paper,
       String date)
       throws IOException {
-    DimensionedElevation.Sheet sheet =
-        scale.isPresent()
-            ? DimensionedElevation.sheet(study, options, paper, scale.get(), date)
-            : DimensionedElevation.sheet(study, options, paper, date);
+    DimensionedElevation.Sheet sheet = ViewSheets.sheet(study, options, views, scale, paper, date);
     return drawing(study, sheet, file, InTheWay.Consent.GIVEN);
   }
 

@@ -11,6 +11,7 @@ import org.longlow.rider.geom.OutOfRange;
 import org.longlow.sketcher.app.Making;
 import org.longlow.sketcher.picture.PictureOptions;
 import org.longlow.sketcher.picture.View;
+import org.longlow.sketcher.picture.Views;
 import org.longlow.svg.page.Paper;
 import org.longlow.svg.page.Scale;
 import picocli.CommandLine.Command;
@@ -20,10 +21,13 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** {@code longlow draw}: the dimensioned elevation. */
+/** {@code longlow draw}: dimensioned views. */
 @Command(
     name = "draw",
-    description = "Draws the dimensioned elevation with whom and in which stance you say.")
+    description = {
+      "Draws the dimensioned elevation, front view or plan, or all three, with whom and in which",
+      "stance you say."
+    })
 final class DrawCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
@@ -44,6 +48,29 @@ final class DrawCommand implements Callable<Integer> {
       converter = PaperOption.class,
       description = "a4, letter, a3, tabloid, a0 or WxH in mm; ${DEFAULT-VALUE} unless said.")
   private Paper paper;
+
+  @Option(
+      names = "--view",
+      defaultValue = "side",
+      converter = ViewKindOption.class,
+      paramLabel = "side|front|plan|all",
+      description = {
+        "Which view: side, front, plan (from above), or all, the three in line at one scale;",
+        "${DEFAULT-VALUE} unless said."
+      })
+  private Views.Kind kind;
+
+  @Option(
+      names = "--projection",
+      defaultValue = "first-angle",
+      converter = ProjectionOption.class,
+      paramLabel = "first-angle|third-angle",
+      description = {
+        "Where front view and plan stand about the elevation with --view all (ISO 5456-2):",
+        "first-angle, left of it and below it, or third-angle, right of it and above it;",
+        "${DEFAULT-VALUE} unless said."
+      })
+  private Views.Projection projection;
 
   @Mixin private ViewOption view;
 
@@ -78,7 +105,15 @@ final class DrawCommand implements Callable<Integer> {
     PictureOptions options = view.of(study);
     Making.Drawn drawn;
     try {
-      drawn = Making.drawing(study, options, Optional.ofNullable(scale), out, paper, issued);
+      drawn =
+          Making.drawing(
+              study,
+              options,
+              new Views(kind, projection),
+              Optional.ofNullable(scale),
+              out,
+              paper,
+              issued);
     } catch (OutOfRange e) {
       throw new Refusal((scale == null ? "--paper: " : "--scale: ") + e.getMessage());
     }

@@ -15,11 +15,9 @@ import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Layer;
 import org.longlow.svg.drawing.Mark;
 import org.longlow.svg.drawing.Tone;
-import org.longlow.svg.page.Frame;
 import org.longlow.svg.page.Page;
 import org.longlow.svg.page.Paper;
 import org.longlow.svg.page.Scale;
-import org.longlow.svg.page.SheetSpace;
 import org.longlow.svg.page.TitleBlock;
 
 /** The elevation for the wall: dimensions in tiers, axle loads as notes, on a framed sheet. */
@@ -30,12 +28,6 @@ public final class DimensionedElevation {
 
   /** Longest title of ISO 7200, characters; a longer one is split at its first comma. */
   private static final int TITLE_LENGTH = 25;
-
-  /**
-   * How much larger the picture must come out for the lesser dimensions to be left off; more than
-   * the step from 1:10 to 1:20, less than that from 1:20 to 1:50.
-   */
-  private static final double WORTH_IT = 2.2;
 
   private DimensionedElevation() {}
 
@@ -64,19 +56,7 @@ public final class DimensionedElevation {
    * @throws OutOfRange if it fits at no scale
    */
   public static Sheet sheet(Study study, PictureOptions options, Paper paper, String date) {
-    Scene scene = Scenes.of(study, options);
-    TitleBlock title = title(study, date);
-    Optional<Sheet> full = largest(scene, paper, title, true, 0);
-    double larger = full.map(s -> WORTH_IT * s.scale().factor()).orElse(0.0);
-    Optional<Sheet> main = largest(scene, paper, title, false, larger);
-    return main.or(() -> full)
-        .orElseThrow(
-            () ->
-                new OutOfRange(
-                    machine(scene)
-                        + " fits on "
-                        + paper.name()
-                        + " at no scale; take larger paper"));
+    return ViewSheets.sheet(study, options, Views.SIDE, Optional.empty(), paper, date);
   }
 
   /**
@@ -88,24 +68,10 @@ public final class DimensionedElevation {
    */
   public static Sheet sheet(
       Study study, PictureOptions options, Paper paper, Scale scale, String date) {
-    Scene scene = Scenes.of(study, options);
-    TitleBlock title = title(study, date);
-    return at(scene, paper, title, true, scale)
-        .or(() -> at(scene, paper, title, false, scale))
-        .orElseThrow(
-            () ->
-                new OutOfRange(
-                    machine(scene)
-                        + " does not fit on "
-                        + paper.name()
-                        + " at "
-                        + scale
-                        + "; take "
-                        + sheet(study, options, paper, date).scale()
-                        + " or larger paper"));
+    return ViewSheets.sheet(study, options, Views.SIDE, Optional.of(scale), paper, date);
   }
 
-  private static TitleBlock title(Study study, String date) {
+  static TitleBlock title(Study study, String date) {
     String whole = Scenes.title(study.layout());
     int comma = whole.indexOf(", ");
     boolean split = whole.length() > TITLE_LENGTH && comma > 0;
@@ -114,7 +80,8 @@ public final class DimensionedElevation {
         .withSupplement(split ? whole.substring(comma + 2) : "");
   }
 
-  private static String machine(Scene scene) {
+  /** Returns what is to go on a sheet, for refusals. */
+  static String machine(Scene scene) {
     Envelope box = MachineInk.bounds(scene);
     return Words.of(
             "the machine of ",
@@ -133,49 +100,20 @@ public final class DimensionedElevation {
     return of(scene, denominator, true);
   }
 
-  private static Drawing of(Scene scene, double denominator, boolean full) {
+  static Drawing of(Scene scene, double denominator, boolean full) {
+    Drawing drawing = bare(scene, denominator, full);
+    return drawing.plus(notes(lines(scene, full), drawing, denominator));
+  }
+
+  /** Returns the elevation with its dimensions, without notes. */
+  static Drawing bare(Scene scene, double denominator, boolean full) {
     PictureOptions plain = PictureOptions.PLAIN.withDenominator(denominator);
     Drawing machine = ElevationPicture.of(scene, plain);
-    Drawing drawing = machine.plus(DimensionInk.layer(scene, machine, denominator, full));
-    return drawing.plus(notes(scene, drawing, denominator, full));
+    return machine.plus(DimensionInk.layer(scene, machine, denominator, full));
   }
 
-  /** Returns the sheet at the largest scale that fits and is larger than {@code above}, if any. */
-  private static Optional<Sheet> largest(
-      Scene scene, Paper paper, TitleBlock title, boolean full, double above) {
-    return Scale.PREFERRED.stream()
-        .filter(scale -> scale.paper() <= scale.real() && scale.factor() > above)
-        .flatMap(scale -> at(scene, paper, title, full, scale).stream())
-        .findFirst();
-  }
-
-  /** Returns the sheet at a scale, the paper turned so that it fits; empty if it does not. */
-  private static Optional<Sheet> at(
-      Scene scene, Paper paper, TitleBlock title, boolean full, Scale scale) {
-    Envelope machine = MachineInk.bounds(scene);
-    for (Paper turned : List.of(paper.landscape(), paper.portrait())) {
-      if (!SheetSpace.serves(turned)) {
-        continue;
-      }
-      Envelope space = SheetSpace.pictureSpace(turned);
-      if (!fits(machine, space, scale.factor())) {
-        continue;
-      }
-      Drawing drawing = of(scene, scale.denominator(), full);
-      if (fits(drawing.scaled(scale.factor()).paperBoundsMm(), space, 1)) {
-        return Optional.of(new Sheet(Frame.sheet(turned, title, drawing, scale), scale));
-      }
-    }
-    return Optional.empty();
-  }
-
-  private static boolean fits(Envelope box, Envelope space, double factor) {
-    return box.getWidth() * factor <= space.getWidth()
-        && box.getHeight() * factor <= space.getHeight();
-  }
-
-  /** Returns what is written above the picture, from its left edge. */
-  private static Layer notes(Scene scene, Drawing drawing, double n, boolean full) {
+  /** Returns what is said of a picture, a line each. */
+  static List<String> lines(Scene scene, boolean full) {
     List<String> lines = new ArrayList<>();
     lines.add(
         "Lengths in "
@@ -209,6 +147,11 @@ public final class DimensionedElevation {
       lines.add("Main dimensions only; larger paper shows them all.");
     }
     lines.add("A sketch, not a certificate: local codes and licensed inspection decide.");
+    return lines;
+  }
+
+  /** Returns lines written above a picture, from its left edge. */
+  static Layer notes(List<String> lines, Drawing drawing, double n) {
     Envelope box = drawing.boundsMm();
     double y = box.getMaxY() + AIR_MM * n;
     List<Mark> marks = new ArrayList<>();

@@ -52,6 +52,11 @@ final class LampInk {
   }
 
   private Tone light() {
+    return light(lamp);
+  }
+
+  /** Returns the tone of a lamp's lit face. */
+  static Tone light(LampPart lamp) {
     return switch (lamp.colour()) {
       case WHITE -> Tone.LAMP;
       case AMBER -> Tone.LAMP_AMBER;

@@ -37,10 +37,15 @@ final class MachineInk {
     Envelope box = bounds(scene);
     PointMm from = g.toFrame(new PointMm(box.getMinX() - ROAD_MM, 0));
     PointMm to = g.toFrame(new PointMm(box.getMaxX() + ROAD_MM, 0));
+    road(canvas, from, to);
+  }
+
+  /** Draws the road from one place to another, earth on the right hand of the way. */
+  static void road(Canvas canvas, PointMm from, PointMm to) {
     String subject = "ground";
     double step = canvas.paper(2.2);
     double length = from.distance(to);
-    PointMm along = g.along();
+    PointMm along = to.minus(from).times(1 / length);
     PointMm stroke = along.plus(along.left()).times(-canvas.paper(1.3));
     List<LineString> strokes = new ArrayList<>();
     for (double s = step; s < length; s += step) {

@@ -15,6 +15,7 @@ public enum PictureLayer {
   BODY("body", "Cowls"),
   SCREEN("screen", "Screen"),
   LAMPS("lamps", "Lamps"),
+  HIDDEN("hidden", "Hidden edges"),
   MOVED("moved", "Moved sections"),
   AXES("axes", "Axes, centre lines and centres"),
   SIGHT("sight", "Sight line"),

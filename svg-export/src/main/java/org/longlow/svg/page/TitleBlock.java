@@ -49,6 +49,12 @@ public record TitleBlock(
         owner, number, date, sheet, title, text, creator, approval, documentType, units);
   }
 
+  /** Returns a copy of a drawing of another type. */
+  public TitleBlock withDocumentType(String text) {
+    return new TitleBlock(
+        owner, number, date, sheet, title, supplement, creator, approval, text, units);
+  }
+
   /** Whether lengths are written in inches. */
   boolean isInInches() {
     return units.equals("in");

@@ -1,0 +1,165 @@
+package org.longlow.sketcher.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Envelope;
+import org.longlow.constraints.layout.RestPart;
+import org.longlow.constraints.shape.PartShape;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.FigureSort;
+import org.longlow.svg.drawing.Dimensions;
+import org.longlow.svg.drawing.Drawing;
+import org.longlow.svg.drawing.Layer;
+import org.longlow.svg.drawing.LineType;
+import org.longlow.svg.drawing.Mark;
+import org.longlow.svg.drawing.Style;
+import org.longlow.svg.drawing.Tone;
+
+/**
+ * Draws the machine with its people from the front or from above, in the ink of the elevation:
+ * silhouettes of its bodies, visible edges continuous, hidden ones of what carries it narrow and
+ * dashed (ISO 128).
+ */
+final class AspectPicture {
+
+  /** How far ground and middle plane run past the machine, paper mm. */
+  private static final double PAST_MM = 6;
+
+  private final Scene scene;
+  private final Aspect aspect;
+  private final double n;
+  private final Canvas canvas;
+  private final AspectBodies bodies;
+  private final Envelope machine;
+
+  private AspectPicture(Scene scene, AspectBodies bodies, Aspect aspect, double denominator) {
+    this.bodies = bodies;
+    this.machine = bodies.machine();
+    this.scene = scene;
+    this.aspect = aspect;
+    this.n = denominator;
+    this.canvas = new Canvas(denominator);
+  }
+
+  /** Which overall dimensions are written. */
+  enum Overall {
+    WIDTH,
+    BOTH,
+    NONE
+  }
+
+  /**
+   * Returns a view at real size.
+   *
+   * @param bodies what is seen of the scene from there
+   */
+  static Drawing of(
+      Scene scene, AspectBodies bodies, Aspect aspect, Overall overall, double denominator) {
+    AspectPicture picture = new AspectPicture(scene, bodies, aspect, denominator);
+    bodies.all().forEach(b -> picture.draw(b.thing(), b.seen()));
+    picture.ground();
+    picture.middle();
+    Drawing drawing = picture.canvas.drawing(scene.title());
+    List<Mark> dimensions = picture.dimensions(overall);
+    return dimensions.isEmpty()
+        ? drawing
+        : drawing.plus(
+            new Layer(PictureLayer.DIMENSIONS.id(), PictureLayer.DIMENSIONS.title(), dimensions));
+  }
+
+  private void draw(AspectBodies.Thing thing, Sightlines.Seen seen) {
+    PictureLayer layer = thing.look().layer();
+    Style style = thing.look().style();
+    Tone ink = style.stroke() == null ? Tone.INK : style.stroke();
+    double wide = style.stroke() == null ? Canvas.EDGE_MM : style.strokeMm();
+    if (!seen.area().isEmpty()) {
+      canvas.shape(layer, thing.subject(), seen.area(), Style.area(Tone.PAPER, 0.5));
+      canvas.shape(
+          layer, thing.subject(), seen.area(), Style.area(style.fill(), style.fillOpacity()));
+    }
+    canvas.shape(layer, thing.subject(), seen.edge(), Style.line(ink, wide));
+    if (thing.structure()) {
+      Style dashed = Canvas.fine(Tone.INK).withLine(LineType.DASHED);
+      canvas.shape(PictureLayer.HIDDEN, thing.subject(), seen.hidden(), dashed);
+    }
+  }
+
+  /** The road, seen along it. */
+  private void ground() {
+    if (aspect == Aspect.FRONT && !machine.isNull()) {
+      double past = canvas.paper(PAST_MM);
+      MachineInk.road(
+          canvas,
+          new PointMm(machine.getMinX() - past, 0),
+          new PointMm(machine.getMaxX() + past, 0));
+    }
+  }
+
+  /** The middle plane, a chain line. */
+  private void middle() {
+    if (machine.isNull()) {
+      return;
+    }
+    double past = canvas.paper(PAST_MM);
+    Style chain = Canvas.chain(Tone.DIMENSION);
+    if (aspect == Aspect.FRONT) {
+      PointMm top = new PointMm(0, machine.getMaxY() + past);
+      canvas.line(PictureLayer.AXES, "middle", chain, new PointMm(0, -past / 2), top);
+    } else {
+      PointMm rear = new PointMm(machine.getMinX() - past, 0);
+      PointMm front = new PointMm(machine.getMaxX() + past, 0);
+      canvas.line(PictureLayer.AXES, "middle", chain, rear, front);
+    }
+  }
+
+  private List<Mark> dimensions(Overall overall) {
+    if (overall == Overall.NONE || machine.isNull()) {
+      return List.of();
+    }
+    List<Tiers.Span> below = new ArrayList<>();
+    List<Tiers.Span> left = new ArrayList<>();
+    Dimensions dims = new Dimensions(n, Canvas.SMALL_MM, Canvas.SMALL_MM, Tone.DIMENSION);
+    boolean front = aspect == Aspect.FRONT;
+    widths(front ? below : left);
+    if (overall == Overall.BOTH) {
+      if (front) {
+        left.add(span("height", 0, machine.getMaxY(), 0, 0, "height"));
+      } else {
+        below.add(span("length", machine.getMinX(), machine.getMaxX(), 0, 0, "length"));
+      }
+    }
+    double under = front ? -2.6 * n : machine.getMinY() - 2.6 * n;
+    double beside = machine.getMinX() - (PAST_MM + 2) * n;
+    List<Envelope> words = new ArrayList<>();
+    List<Mark> marks = new ArrayList<>();
+    double any = Double.POSITIVE_INFINITY;
+    marks.addAll(new Tiers(dims, Tiers.Side.BELOW, under, any, words).lay(below));
+    marks.addAll(new Tiers(dims, Tiers.Side.LEFT, beside, any, words).lay(left));
+    return marks;
+  }
+
+  /** The machine's own breadth and that of its grips, people not counted. */
+  private void widths(List<Tiers.Span> into) {
+    boolean front = aspect == Aspect.FRONT;
+    double from = front ? machine.getMinX() : machine.getMinY();
+    double to = front ? machine.getMaxX() : machine.getMaxY();
+    into.add(span("width", from, to, bodies.at(from), bodies.at(to), "width"));
+    for (RestPart rest : scene.layout().parts(RestPart.class).toList()) {
+      PartShape shape = scene.shapes().get(rest.name());
+      if (rest.type().limb() == RestPart.Limb.HAND && shape != null) {
+        double right = -shape.rightMm();
+        double left = shape.leftMm();
+        if (right > from + 0.05 || left < to - 0.05) {
+          String subject = "part:" + rest.name();
+          into.add(span(subject, right, left, bodies.at(right), bodies.at(left), rest.name()));
+        }
+      }
+    }
+  }
+
+  private Tiers.Span span(
+      String subject, double a, double b, double acrossA, double acrossB, String name) {
+    String figure = scene.layout().units().bare(Math.abs(b - a), FigureSort.LENGTH);
+    return new Tiers.Span(subject, a, b, acrossA, acrossB, name + " " + figure);
+  }
+}

@@ -1,0 +1,136 @@
+package org.longlow.sketcher.picture;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.locationtech.jts.geom.Envelope;
+import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.study.Study;
+import org.longlow.rider.geom.OutOfRange;
+import org.longlow.svg.drawing.Drawing;
+import org.longlow.svg.drawing.Layer;
+import org.longlow.svg.page.Paper;
+import org.longlow.svg.page.Scale;
+
+/** Elevation, front view and plan on framed sheets, one of them or all in line with each other. */
+public final class ViewSheets {
+
+  /** Air between two views, paper mm. */
+  private static final double APART_MM = 10;
+
+  private final Scene scene;
+  private final List<Sitting> seated;
+  private final Views views;
+  private final Map<Aspect, AspectBodies> bodies = new EnumMap<>(Aspect.class);
+
+  private ViewSheets(Study study, PictureOptions options, Views views) {
+    this.scene = Scenes.of(study, options);
+    this.seated = Scenes.seated(study, options, Scenes.standing(study, options));
+    this.views = views;
+  }
+
+  /**
+   * Returns views on a framed sheet.
+   *
+   * @param options who is shown, and in which stance; their scale is not used
+   * @param scale the scale; the largest preferred one (ISO 5455) that fits unless given
+   * @param date date of issue for the title block, such as 2026-11-25; may be empty
+   * @throws OutOfRange if it does not fit; the message names a scale that does, if any
+   */
+  public static DimensionedElevation.Sheet sheet(
+      Study study,
+      PictureOptions options,
+      Views views,
+      Optional<Scale> scale,
+      Paper paper,
+      String date) {
+    SheetChoice choice = new ViewSheets(study, options, views).choice(study, paper, date);
+    return scale.map(choice::at).orElseGet(choice::largest);
+  }
+
+  private SheetChoice choice(Study study, Paper paper, String date) {
+    boolean side = views.kind() == Views.Kind.SIDE;
+    return new SheetChoice(
+        paper,
+        DimensionedElevation.title(study, date).withDocumentType(words(views.kind())),
+        (side ? "" : "the " + words(views.kind()) + " of ") + DimensionedElevation.machine(scene),
+        side || views.kind() == Views.Kind.ALL ? MachineInk.bounds(scene) : new Envelope(),
+        this::at);
+  }
+
+  private static String words(Views.Kind kind) {
+    return switch (kind) {
+      case SIDE -> "elevation";
+      case FRONT -> "front view";
+      case PLAN -> "plan";
+      case ALL -> "three views";
+    };
+  }
+
+  /** Returns the views at real size, lettered for a scale. */
+  Drawing at(double n, boolean full) {
+    return switch (views.kind()) {
+      case SIDE -> DimensionedElevation.of(scene, n, full);
+      case FRONT -> alone(Aspect.FRONT, "Seen from ahead: the machine's left is at the right.", n);
+      case PLAN -> alone(Aspect.PLAN, "Seen from above, the front to the right.", n);
+      case ALL -> all(n, full);
+    };
+  }
+
+  private Drawing alone(Aspect aspect, String how, double n) {
+    Drawing view = view(aspect, AspectPicture.Overall.BOTH, n);
+    List<String> lines = DimensionedElevation.lines(scene, true);
+    return view.plus(
+        DimensionedElevation.notes(
+            List.of(lines.get(0), how, lines.get(lines.size() - 1)), view, n));
+  }
+
+  private Drawing view(Aspect aspect, AspectPicture.Overall overall, double n) {
+    AspectBodies seen = bodies.computeIfAbsent(aspect, this::bodies);
+    return AspectPicture.of(scene, seen, aspect, overall, n);
+  }
+
+  private AspectBodies bodies(Aspect aspect) {
+    Drawing elevation = ElevationPicture.of(scene, PictureOptions.PLAIN);
+    return new AspectBodies(scene, seated, Look.of(elevation), aspect);
+  }
+
+  private Drawing all(double n, boolean full) {
+    boolean first = views.projection() == Views.Projection.FIRST_ANGLE;
+    Drawing side = DimensionedElevation.bare(scene, n, full);
+    Drawing front = view(Aspect.FRONT, AspectPicture.Overall.WIDTH, n);
+    Drawing plan = view(Aspect.PLAN, AspectPicture.Overall.NONE, n);
+    Envelope s = onPaper(side, n);
+    Envelope f = onPaper(front, n);
+    Envelope p = onPaper(plan, n);
+    double air = APART_MM * n;
+    double right = first ? s.getMinX() - air - f.getMaxX() : s.getMaxX() + air - f.getMinX();
+    double up = first ? s.getMinY() - air - p.getMaxY() : s.getMaxY() + air - p.getMinY();
+    List<Layer> layers = new ArrayList<>(side.layers());
+    layers.addAll(named("front", "Front view", front.moved(right, 0)));
+    layers.addAll(named("plan", "Plan", plan.moved(0, up)));
+    Drawing three = new Drawing(side.title(), layers);
+    Envelope box = onPaper(three, n);
+    Drawing marked =
+        three.plus(
+            first
+                ? ProjectionSymbol.firstAngle(box.getMinX(), box.getMinY(), n)
+                : ProjectionSymbol.thirdAngle(box.getMaxX(), box.getMaxY(), n));
+    List<String> lines = new ArrayList<>(DimensionedElevation.lines(scene, full));
+    lines.add(1, views.projection().words() + ".");
+    return marked.plus(DimensionedElevation.notes(lines, marked, n));
+  }
+
+  private static Envelope onPaper(Drawing drawing, double n) {
+    Envelope box = drawing.scaled(1 / n).paperBoundsMm();
+    return new Envelope(box.getMinX() * n, box.getMaxX() * n, box.getMinY() * n, box.getMaxY() * n);
+  }
+
+  private static List<Layer> named(String id, String title, Drawing view) {
+    return view.layers().stream()
+        .map(l -> new Layer(id + "-" + l.id(), title + ": " + l.title(), l.marks()))
+        .toList();
+  }
+}
