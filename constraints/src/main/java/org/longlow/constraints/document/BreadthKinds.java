@@ -90,7 +90,7 @@ final class BreadthKinds {
             List.of(),
             t -> get.apply(t).stations(),
             "Places along the local x axis, in order, at which its breadth is said instead of left"
-                + " and right; straight between them, even before the first and behind the last."),
+                + " and right; straight between them, as broad as the first before it, as the last past it."),
         s.or(
             "profile",
             new Type.Nested<>(PROFILE),
@@ -158,13 +158,13 @@ final class BreadthKinds {
   }
 
   private static FurtherBody body(Source<FurtherBody> s) {
-    Formula left = s.need("left", LENGTH, b -> b.spread().left(), "HalfBreadths to the left.");
+    Formula left = s.need("left", LENGTH, b -> b.spread().left(), "Reach to the left.");
     Formula right =
         s.need(
             "right",
             LENGTH,
             b -> b.spread().right(),
-            "HalfBreadths to the right; negative keeps it that far clear of the middle plane.");
+            "Reach to the right; negative keeps it that far clear of the middle plane.");
     boolean both =
         s.flag(
             "both",

@@ -27,12 +27,12 @@ final class ReachKind {
             "left",
             LENGTH,
             t -> get.apply(t).left(),
-            "HalfBreadths to the left there; absent it is as far as the right."),
+            "Reach to the left there; absent it is as far as the right."),
         s.may(
             "right",
             LENGTH,
             t -> get.apply(t).right(),
-            "HalfBreadths to the right there; absent it is as far as the left."));
+            "Reach to the right there; absent it is as far as the left."));
   }
 
   /** Reports a reach that says nothing, or has its sides in the wrong order. */

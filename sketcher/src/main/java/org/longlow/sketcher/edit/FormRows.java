@@ -8,8 +8,8 @@ import org.longlow.constraints.document.Form.Input;
 import org.longlow.constraints.formula.Dim;
 
 /**
- * The rows of a form that are filled in on the bench. Vertices of outlines are left out: they are
- * drawn, not typed.
+ * The rows of a form that are filled in on the bench. Vertices of its outline are left out: they
+ * are drawn, not typed.
  */
 final class FormRows {
 
@@ -47,7 +47,7 @@ final class FormRows {
     List<String> item = List.of();
     String prefix = "";
     for (Form.Row row : form.rows()) {
-      if (row.path().contains(VERTICES)) {
+      if (isDrawn(row.path())) {
         continue;
       }
       if (!row.path().subList(0, Math.min(item.size(), row.path().size())).equals(item)) {
@@ -70,6 +70,16 @@ final class FormRows {
       }
     }
     return all;
+  }
+
+  /**
+   * Vertices of a part's own outline and of holes are drawn; those of further bodies are typed, and
+   * so are the points of a drawn side.
+   */
+  private static boolean isDrawn(List<String> path) {
+    int points = path.indexOf(VERTICES);
+    int edge = path.indexOf("outline");
+    return edge >= 0 && points > edge && (path.indexOf("bodies") < 0 || path.contains("holes"));
   }
 
   private static Said said(Form.Row row, String label) {
