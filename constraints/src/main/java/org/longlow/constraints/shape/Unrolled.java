@@ -33,6 +33,9 @@ public record Unrolled(
   /** Places along a strip nearer to each other than this are one, mm. */
   private static final double ONE_PLACE_MM = 0.5;
 
+  /** What is this near to a station is at it, mm. */
+  private static final double AT_MM = 1e-6;
+
   /**
    * How wide a strip is at a place.
    *
@@ -132,50 +135,55 @@ public record Unrolled(
             .map(local::within)
             .map(p -> new double[] {p.x(), p.z()})
             .toList();
-    boolean atPoints = shell.breadth().stations().isEmpty();
     boolean closed = shell.outline().closed();
     List<Width> all = new ArrayList<>();
     double along = 0;
     int n = ring.size();
-    for (int i = 0; i < n; i++) {
-      Girth p = ring.get(i);
-      boolean end = i == 0 || i == n - 1 && !closed;
-      String name = atPoints || end ? point(points, p) : "";
-      all.add(new Width(name, along, p.to() - p.from() - 2 * lessMm));
-      if (i == n - 1 && !closed) {
+    for (int i = 0; i < (closed ? n + 1 : n); i++) {
+      Girth p = ring.get(i % n);
+      boolean end = i == 0 || i == (closed ? n : n - 1);
+      all.add(width(name(shell, points, p, end, places), along, p, lessMm));
+      if (i == (closed ? n : n - 1)) {
         break;
       }
       Girth q = ring.get((i + 1) % n);
       double length = Math.hypot(q.x() - p.x(), q.z() - p.z());
-      int k = 0;
       List<Width> crossed = new ArrayList<>();
-      for (Station s : shell.breadth().stations()) {
-        k++;
-        double share = (places.value(s.x()) - p.x()) / (q.x() - p.x());
-        if (share >= 0 && share < 1) {
-          Girth at = p.towards(q, share);
-          String called = s.name().isEmpty() ? "station " + k : s.name();
-          crossed.add(new Width(called, along + share * length, at.to() - at.from() - 2 * lessMm));
+      for (int k = 0; k < shell.breadth().stations().size(); k++) {
+        Station s = shell.breadth().stations().get(k);
+        double x = places.value(s.x());
+        if (Math.min(p.x(), q.x()) + AT_MM < x && x < Math.max(p.x(), q.x()) - AT_MM) {
+          double share = (x - p.x()) / (q.x() - p.x());
+          crossed.add(width(called(s, k), along + share * length, p.towards(q, share), lessMm));
         }
       }
       crossed.sort(Comparator.comparingDouble(Width::alongMm));
       all.addAll(crossed);
       along += length;
     }
-    if (closed) {
-      Girth p = ring.get(0);
-      all.add(new Width(point(points, p), along, p.to() - p.from() - 2 * lessMm));
-    } else {
-      Girth p = ring.get(n - 1);
-      for (Station s : shell.breadth().stations()) {
-        if (Math.abs(places.value(s.x()) - p.x()) < 1e-9) {
-          all.set(
-              all.size() - 1,
-              new Width(s.name().isEmpty() ? "end" : s.name(), along, p.to() - p.from()));
-        }
+    return all;
+  }
+
+  private static Width width(String name, double along, Girth at, double lessMm) {
+    return new Width(name, along, at.to() - at.from() - 2 * lessMm);
+  }
+
+  private static String called(Station s, int k) {
+    return s.name().isEmpty() ? "station " + (k + 1) : s.name();
+  }
+
+  /**
+   * The station that a point of the edge is at; else its own number, where that tells something.
+   */
+  private static String name(
+      ShellPart shell, List<double[]> points, Girth p, boolean end, Places places) {
+    List<Station> stations = shell.breadth().stations();
+    for (int k = 0; k < stations.size(); k++) {
+      if (Math.abs(places.value(stations.get(k).x()) - p.x()) <= AT_MM) {
+        return called(stations.get(k), k);
       }
     }
-    return all;
+    return end || stations.isEmpty() ? point(points, p) : "";
   }
 
   private static String point(List<double[]> points, Girth p) {
