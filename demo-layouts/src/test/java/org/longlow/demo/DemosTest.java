@@ -22,6 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Point;
 import org.longlow.constraints.check.finding.Finding;
@@ -39,6 +40,8 @@ import org.longlow.constraints.place.Placed;
 import org.longlow.constraints.place.Placer;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.shape.Prism;
+import org.longlow.constraints.space.Piece;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.PointMm;
 
@@ -330,5 +333,60 @@ class DemosTest {
         .extracting(Finding::id)
         .containsExactlyInAnyOrderElementsOf(
             FAULTS.get("heron").stream().filter(id -> !id.startsWith("open.")).toList());
+  }
+
+  /** Bodies as broad as the files say at each place, and as they would be were they as broad. */
+  @Test
+  void breadthsVaryWhereTheFilesSaySo() {
+    PartShape engine = study("heron").shapes().get("engine");
+    PointMm crank = study("heron").placed().places().pin("crank");
+    // heads stand out to either side, between 30 and 140 mm ahead of the crankshaft only
+    assertThat(engine.leftMm()).isEqualTo(238);
+    assertThat(engine.rightMm()).isEqualTo(238);
+    assertThat(engine.centreYMm()).isEqualTo(0);
+    for (Prism p : engine.prisms()) {
+      Envelope box = p.outline().getEnvelopeInternal();
+      if (p.across().to() > 205.001 || p.across().from() < -205.001) {
+        assertThat(box.getMinX()).isGreaterThan(crank.x() + 30 - 1e-6);
+        assertThat(box.getMaxX()).isLessThan(crank.x() + 140 + 1e-6);
+      }
+    }
+    PartShape nose = study("heron").shapes().get("nose");
+    assertThat(nose.leftMm()).isCloseTo(235, within(1e-6));
+    double ahead = nose.outline().getEnvelopeInternal().getMaxX() - 20;
+    assertThat(
+            nose.prisms().stream()
+                .filter(p -> p.outline().getEnvelopeInternal().getMinX() > ahead)
+                .mapToDouble(p -> p.across().to()))
+        .isNotEmpty()
+        // 40 mm narrower over 133 mm, so 20 mm behind the tip 6.02 mm more than there
+        .allSatisfy(y -> assertThat(y).isBetween(195.0, 201.1));
+    PartShape apron = study("dunlin").shapes().get("apron");
+    // a smooth edge runs over its points a little, in breadth too
+    assertThat(apron.leftMm()).isBetween(290.0, 295.0);
+    // the left end of its upper edge
+    assertThat(end(apron, 1)[1]).isCloseTo(235, within(0.5));
+    PartShape tank = study("curlew").shapes().get("tank");
+    assertThat(tank.leftMm()).isCloseTo(125, within(1e-6));
+    // where it is highest it is 148 mm high, and so is rounded off by 74 mm
+    assertThat(end(tank, 1)[1]).isBetween(40.0, 60.0);
+    for (String name : List.of("engine", "tank")) {
+      double given = name.equals("engine") ? 66 : 15;
+      PartShape shape = study(name.equals("engine") ? "heron" : "curlew").shapes().get(name);
+      assertThat(shape.massKg()).isEqualTo(given);
+    }
+  }
+
+  /** The highest, or lowest, place of a body, of several the leftmost: x, y, z. */
+  private static double[] end(PartShape shape, int up) {
+    double[] at = new double[3];
+    double[] end = {0, 0, up * Double.NEGATIVE_INFINITY};
+    for (Prism p : shape.prisms()) {
+      for (Piece piece : p.pieces()) {
+        piece.farthest(new double[] {0, 1e-3, up}, at);
+        end = up * at[2] > up * end[2] ? at.clone() : end;
+      }
+    }
+    return end;
   }
 }

@@ -94,7 +94,13 @@ class HollowMassTest {
   @Test
   void blockIsWeighedByItsVolume() {
     Study study =
-        curlew(TANK, "\"tank\": {\"kind\": \"block\"", TANK_MASS, "\"material\": \"steel\"");
+        curlew(
+            TANK,
+            "\"tank\": {\"kind\": \"block\"",
+            TANK_MASS,
+            "\"material\": \"steel\"",
+            "\"profile\": \"round\"",
+            "\"profile\": \"flat\"");
     double area = study.shapes().get("tank").outline().getArea();
     assertThat(study.shapes().get("tank").massKg()).isCloseTo(area * 250 * 7850e-9, within(1e-6));
     assertThat(study.findings()).noneMatch(f -> f.id().equals("mass.unknown"));

@@ -90,7 +90,7 @@ final class BreadthKinds {
             List.of(),
             t -> get.apply(t).stations(),
             "Places along the local x axis, in order, at which its breadth is said instead of left"
-                + " and right; straight between them, even before the first and behind the last."),
+                + " and right; straight between them, as broad as the first before it, as the last past it."),
         s.or(
             "profile",
             new Type.Nested<>(PROFILE),

@@ -29,6 +29,9 @@ public final class Counted {
     if (hissing.matches()) {
       return hissing.group(1);
     }
+    if (many.endsWith("bodies")) {
+      return many.substring(0, many.length() - "ies".length()) + "y";
+    }
     return many.endsWith("s") ? many.substring(0, many.length() - 1) : many;
   }
 }

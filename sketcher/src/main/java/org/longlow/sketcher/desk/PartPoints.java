@@ -286,6 +286,28 @@ public final class PartPoints {
   }
 
   /**
+   * Says how far the body reaches at the point picked: to both sides, or to those meant; as far as
+   * the part does where nothing was typed.
+   */
+  public void reach(Optional<Double> mm, boolean left, boolean right) {
+    Handle handle = picked();
+    if (handle != null && handle.of() == Handle.Of.EDGE) {
+      edit(
+          mm.isEmpty()
+              ? PointEdits.even(handle)
+              : PointEdits.reach(handle, left ? mm.get() : null, right ? mm.get() : null));
+    }
+  }
+
+  /** Says how far the body reaches at the point picked where that is said; else empty. */
+  public String reaches() {
+    Handle handle = picked();
+    return handle == null || handle.of() != Handle.Of.EDGE
+        ? ""
+        : PointWords.reach(handle, layout(), places());
+  }
+
+  /**
    * Adds a hole; a round one near a pin is centred on it.
    *
    * @param sizeMm as typed, where that was

@@ -1,15 +1,17 @@
 package org.longlow.sketcher.edit;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.longlow.constraints.document.Form;
 import org.longlow.constraints.document.Form.Input;
 import org.longlow.constraints.formula.Dim;
 
 /**
- * The rows of a form that are filled in on the bench. Vertices of outlines are left out: they are
- * drawn, not typed.
+ * The rows of a form that are filled in on the bench. Vertices of its outline are left out: they
+ * are drawn, not typed.
  */
 final class FormRows {
 
@@ -44,32 +46,45 @@ final class FormRows {
 
   static List<Said> of(Form form) {
     List<Said> all = new ArrayList<>();
-    List<String> item = List.of();
-    String prefix = "";
+    Map<List<String>, String> items = new HashMap<>();
     for (Form.Row row : form.rows()) {
-      if (row.path().contains(VERTICES)) {
+      if (isDrawn(row.path())) {
         continue;
-      }
-      if (!row.path().subList(0, Math.min(item.size(), row.path().size())).equals(item)) {
-        item = List.of();
-        prefix = "";
       }
       boolean numbered =
           row.input() == Input.HEADING
               && Character.isDigit(row.path().get(row.path().size() - 1).charAt(0));
-      if (numbered) {
-        item = row.path();
-        prefix = row.label() + " ";
+      String prefix = prefix(row.path(), items);
+      boolean profile = row.path().get(row.path().size() - 1).equals("profile");
+      if (numbered || row.input() == Input.HEADING && profile) {
+        items.put(row.path(), row.label() + " ");
       }
       if (row.input() == Input.MORE) {
         all.add(said(row, "another " + prefix + row.label()));
-      } else if (row.input() != Input.HEADING) {
+      } else if (row.input() != Input.HEADING || numbered && row.item()) {
         all.add(said(row, prefix + row.label()));
-      } else if (numbered && row.item()) {
-        all.add(said(row, row.label()));
       }
     }
     return all;
+  }
+
+  /** The items of lists that a row is in, the outermost first. */
+  private static String prefix(List<String> path, Map<List<String>, String> items) {
+    StringBuilder prefix = new StringBuilder();
+    for (int i = 1; i < path.size(); i++) {
+      prefix.append(items.getOrDefault(path.subList(0, i), ""));
+    }
+    return prefix.toString();
+  }
+
+  /**
+   * Vertices of a part's own outline and of holes are drawn; those of further bodies are typed, and
+   * so are the points of a drawn side.
+   */
+  private static boolean isDrawn(List<String> path) {
+    int points = path.indexOf(VERTICES);
+    int edge = path.indexOf("outline");
+    return edge >= 0 && points > edge && (path.indexOf("bodies") < 0 || path.contains("holes"));
   }
 
   private static Said said(Form.Row row, String label) {

@@ -2,15 +2,18 @@ package org.longlow.sketcher.edit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.IntUnaryOperator;
 import java.util.stream.Stream;
 import org.longlow.constraints.document.Change;
 import org.longlow.constraints.document.Typing;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.Unit;
+import org.longlow.constraints.layout.HalfBreadths;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Spread;
 import org.longlow.constraints.layout.Tie;
 import org.longlow.constraints.layout.TieKind;
 import org.longlow.constraints.layout.Vertex;
@@ -108,6 +111,40 @@ public final class PointEdits {
           Vertex v = handle.vertex(layout).orElseThrow();
           return Change.set(layout, v.smooth(smooth), array(handle.path()));
         });
+  }
+
+  /**
+   * Returns the edit that says how far the body reaches at a point; a side that was not said stays
+   * as it was meant.
+   *
+   * @param left mm; null leaves it
+   * @param right mm; null leaves it
+   */
+  public static Edit reach(Handle handle, Double left, Double right) {
+    return new Edit(
+        "breadth at " + name(handle),
+        layout -> {
+          Vertex v = handle.vertex(layout).orElseThrow();
+          Spread spread = layout.parts().get(handle.path().get(1)).base().spread().orElseThrow();
+          Optional<HalfBreadths> was = v.reach();
+          Formula toLeft =
+              left != null ? mm(left) : was.map(HalfBreadths::leftOrRight).orElse(spread.left());
+          Formula toRight =
+              right != null ? mm(right) : was.map(HalfBreadths::rightOrLeft).orElse(spread.right());
+          HalfBreadths now = new HalfBreadths(Optional.of(toLeft), Optional.of(toRight));
+          return Change.set(layout, v.reaching(Optional.of(now)), array(handle.path()));
+        });
+  }
+
+  /** Returns the edit that has the body reach at a point as far as the part does. */
+  public static Edit even(Handle handle) {
+    return new Edit(
+        "usual breadth at " + name(handle),
+        layout ->
+            Change.set(
+                layout,
+                handle.vertex(layout).orElseThrow().reaching(Optional.empty()),
+                array(handle.path())));
   }
 
   /**

@@ -3,6 +3,9 @@ package org.longlow.sketcher.edit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Vertex;
+import org.longlow.constraints.shape.Places;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Units;
@@ -54,6 +57,22 @@ public final class PointWords {
       return same.get(i);
     }
     return round && same.size() > 1 ? same.get(Math.floorMod(i, same.size())) : null;
+  }
+
+  /** Returns how far the body reaches at a point of its outline where that is said, or empty. */
+  public static String reach(Handle handle, Layout layout, Places places) {
+    Units units = layout.units();
+    return handle
+        .vertex(layout)
+        .flatMap(Vertex::reach)
+        .map(
+            r ->
+                "reaches "
+                    + units.bare(places.value(r.leftOrRight()), FigureSort.LENGTH_IN_TENTHS)
+                    + " left, "
+                    + units.says(places.value(r.rightOrLeft()), FigureSort.LENGTH_IN_TENTHS)
+                    + " right")
+        .orElse("");
   }
 
   /** Returns all that is written beside a handle that is at a place. */

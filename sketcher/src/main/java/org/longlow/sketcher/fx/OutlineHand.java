@@ -205,7 +205,7 @@ final class OutlineHand implements Hand {
   @Override
   public boolean wants(KeyEvent e) {
     return switch (e.getCode()) {
-      case S, H, M, O, R, N, W, DELETE, BACK_SPACE -> true;
+      case B, S, H, M, O, R, N, W, DELETE, BACK_SPACE -> true;
       case PERIOD, COMMA -> !typed.isEmpty();
       default -> false;
     };
@@ -228,6 +228,7 @@ final class OutlineHand implements Hand {
       case RIGHT -> push(e, 1, 0);
       case UP -> push(e, 0, 1);
       case DOWN -> push(e, 0, -1);
+      case B -> reach(e.isShiftDown(), e.isAltDown());
       case S -> points.smooth();
       case H ->
           hole(
@@ -274,6 +275,12 @@ final class OutlineHand implements Hand {
       points.hole(sort, pointer, scale().reachMm(), typed.mm(ShownUnits.of(desk)));
       typed = TypedLength.NOTHING;
     }
+  }
+
+  /** How broad it is at the point picked: as typed, or as the part is. */
+  private void reach(boolean leftAlone, boolean rightAlone) {
+    points.reach(typed.mm(ShownUnits.of(desk)), !rightAlone, !leftAlone);
+    typed = TypedLength.NOTHING;
   }
 
   private void offset(boolean replace) {
@@ -348,6 +355,9 @@ final class OutlineHand implements Hand {
     if (!points.picked().pin().isEmpty()) {
       words.add("on pin " + points.picked().pin());
     }
+    if (!points.reaches().isEmpty()) {
+      words.add(points.reaches());
+    }
     if (dragged != null && !dragged.words().isEmpty()) {
       words.add(dragged.words());
     }
@@ -387,7 +397,8 @@ final class OutlineHand implements Hand {
         + " one out.\n"
         + "S smooth or corner, H hole, Shift H slot, Alt H cut-out, W moves holes whole, M mirrored up, Shift M mirrored"
         + " forward.\n"
-        + "Type a length and Enter for the edge before, or O to offset all by it. N next, arrows"
-        + " move it. Enter or Esc when done.";
+        + "Type a length and Enter for the edge before, O to offset all by it, or B for how far"
+        + " the body reaches at the point (Shift B left, Alt B right alone; B alone as the part"
+        + " does).\nN next, arrows move it. Enter or Esc when done.";
   }
 }

@@ -2,6 +2,8 @@ package org.longlow.sketcher.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.layout.CushionPart;
@@ -12,6 +14,7 @@ import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Prism;
 import org.longlow.constraints.shape.Shells;
+import org.longlow.constraints.shape.Unrolled;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.words.Words;
 import org.longlow.sketcher.template.TubeBends;
@@ -137,6 +140,11 @@ final class CutList {
     List<List<String>> rows = new ArrayList<>();
     for (ShellPart shell : study.layout().parts(ShellPart.class).toList()) {
       Shells.Pieces pieces = Shells.pieces(shell, places);
+      Optional<Unrolled> unrolled = Unrolled.of(shell, places);
+      if (unrolled.isPresent()) {
+        rows.addAll(unrolled(figures, shell, pieces, unrolled.get()));
+        continue;
+      }
       if (pieces.sides() > 0) {
         Geometry side = pieces.side().orElseThrow();
         Envelope box = side.getEnvelopeInternal();
@@ -163,6 +171,63 @@ final class CutList {
         rows,
         "An edge strip is as long as the middle of its sheet and fits between the sides; add what"
             + " overlaps at its ends and flanges.");
+  }
+
+  /** A shell whose breadth varies: what bends one way by its true size, else its formers. */
+  private static List<List<String>> unrolled(
+      FigureWords figures, ShellPart shell, Shells.Pieces pieces, Unrolled u) {
+    List<List<String>> rows = new ArrayList<>();
+    Envelope box = pieces.side().map(Geometry::getEnvelopeInternal).orElse(new Envelope());
+    if (u.needsFormers()) {
+      double area = u.sheetAreaMm2() - u.strips() * u.stripAreaMm2();
+      String what = u.strip().isEmpty() ? "sides and edge" : "sides";
+      rows.add(
+          piece(
+              figures,
+              shell,
+              pieces,
+              u.strips(),
+              what + ", bent two ways over formers; lengths are those of the elevation",
+              box.getWidth(),
+              box.getHeight(),
+              area / u.strips()));
+    } else if (u.sides() > 0) {
+      String what = "side, bent along, half of them turned over";
+      rows.add(
+          piece(
+              figures,
+              shell,
+              pieces,
+              u.sides(),
+              what,
+              u.sideLongMm(),
+              box.getHeight(),
+              u.sideAreaMm2()));
+    }
+    if (!u.strip().isEmpty()) {
+      String what =
+          u.strip().stream()
+              .map(
+                  w ->
+                      figures.bareMm(w.wideMm())
+                          + " at "
+                          + figures.bareMm(w.alongMm())
+                          + " ("
+                          + w.where()
+                          + ")")
+              .collect(Collectors.joining(", ", "edge strip, wide ", ""));
+      rows.add(
+          piece(
+              figures,
+              shell,
+              pieces,
+              u.strips(),
+              what,
+              u.stripLongMm(),
+              u.stripWideMm(),
+              u.stripAreaMm2()));
+    }
+    return rows;
   }
 
   private static List<String> piece(

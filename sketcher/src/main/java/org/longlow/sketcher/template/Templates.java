@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -18,6 +19,7 @@ import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Shapes;
 import org.longlow.constraints.shape.Shells;
+import org.longlow.constraints.shape.Unrolled;
 import org.longlow.constraints.study.Study;
 import org.longlow.constraints.words.Said;
 import org.longlow.rider.geom.PointMm;
@@ -177,13 +179,20 @@ public final class Templates {
     pins(sheet, shape, places);
     List<String> lines = new ArrayList<>();
     if (part instanceof ShellPart shell) {
-      lines.addAll(sheetLines(shell, Shells.pieces(shell, places), figures));
+      Optional<Unrolled> unrolled = Unrolled.of(shell, places);
+      lines.addAll(
+          unrolled.isPresent()
+              ? BreadthWords.shell(shell, unrolled.get(), places, figures)
+              : sheetLines(shell, Shells.pieces(shell, places), figures));
       lines.add(
           "sheet "
               + figures.mm(places.value(shell.thickness()))
               + "; line is the outside of the sheet, net body outline");
     } else {
       lines.add(makeLine(shape));
+      if (part instanceof Part.Flat flat) {
+        lines.addAll(BreadthWords.solid(flat, places, figures));
+      }
       lines.add("line is the net outline, nothing added");
     }
     lines.add(TemplateWords.massLine(shape, figures));

@@ -373,4 +373,36 @@ class PartPointsTest {
     done();
     assertThat(rail.handles()).hasSize(3);
   }
+
+  /** A side that is not typed keeps what the part, or the point, says. */
+  @Test
+  void aPointSaysHowFarTheBodyReaches() throws Exception {
+    open();
+    points.reach(Optional.of(20.0), true, true);
+    assertThat(points.reaches()).as("no point is picked").isEmpty();
+    points.pick(1);
+    points.reach(Optional.of(70.0), true, false);
+    done();
+    String right =
+        hands.session().layout().parts().get("plate").base().spread().orElseThrow().right().text();
+    assertThat(reach()).isEqualTo("70 mm, " + right);
+    points.reach(Optional.of(12.5), false, true);
+    done();
+    assertThat(reach()).isEqualTo("70 mm, 12.5 mm");
+    assertThat(points.reaches()).isEqualTo("reaches 70.0 left, 12.5 mm right");
+    points.reach(Optional.of(90.0), true, true);
+    done();
+    assertThat(reach()).isEqualTo("90 mm, 90 mm");
+    points.reach(Optional.empty(), true, true);
+    done();
+    assertThat(points.reaches()).isEmpty();
+    cornersAre(A, B, C, D);
+  }
+
+  private String reach() {
+    Part.Outlined plate = (Part.Outlined) hands.session().layout().parts().get("plate");
+    return plate.outline().vertices().get(1).reach().orElseThrow().leftOrRight().text()
+        + ", "
+        + plate.outline().vertices().get(1).reach().orElseThrow().rightOrLeft().text();
+  }
 }

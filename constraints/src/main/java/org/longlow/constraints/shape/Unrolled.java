@@ -1,0 +1,217 @@
+package org.longlow.constraints.shape;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.longlow.constraints.layout.ShellPart;
+import org.longlow.constraints.layout.Station;
+import org.longlow.constraints.layout.Vertex;
+
+/**
+ * The sheet of a shell whose breadth varies, laid flat as far as it can be without a stretch. An
+ * edge strip runs straight across the machine everywhere, and a side whose breadth is said by
+ * stations alone runs straight up: each bends one way only. Any other side needs formers.
+ *
+ * @param strips how many edge strips, equal but for being turned over
+ * @param strip how wide each is at places along it, in turn; none where formers are needed for it
+ * @param stripAreaMm2 of one
+ * @param sides how many sides; 0 where it is open
+ * @param sideLongMm true length of the longer side along its x axis; 0 where formers are needed
+ * @param sideAreaMm2 of that side; 0 where formers are needed
+ * @param sheetAreaMm2 of all its outer face
+ */
+public record Unrolled(
+    int strips,
+    List<Width> strip,
+    double stripAreaMm2,
+    int sides,
+    double sideLongMm,
+    double sideAreaMm2,
+    double sheetAreaMm2) {
+
+  /** Places along a strip nearer to each other than this are one, mm. */
+  private static final double ONE_PLACE_MM = 0.5;
+
+  /** What is this near to a station is at it, mm. */
+  private static final double AT_MM = 1e-6;
+
+  /**
+   * How wide a strip is at a place.
+   *
+   * @param where the point or station there
+   * @param alongMm from where it begins
+   * @param wideMm across the machine, between the sides where there are some
+   */
+  public record Width(String where, double alongMm, double wideMm) {}
+
+  public Unrolled {
+    strip = List.copyOf(strip);
+  }
+
+  /** Returns whether some of it cannot be laid flat. */
+  public boolean needsFormers() {
+    return sides > 0 && sideLongMm == 0;
+  }
+
+  /** Returns the length of a strip, mm; 0 where formers are needed for it. */
+  public double stripLongMm() {
+    return strip.isEmpty() ? 0 : strip.get(strip.size() - 1).alongMm();
+  }
+
+  /** Returns the greatest width of a strip, mm. */
+  public double stripWideMm() {
+    return strip.stream().mapToDouble(Width::wideMm).max().orElse(0);
+  }
+
+  /** Returns how a shell is laid flat; empty where it is as broad everywhere. */
+  public static Optional<Unrolled> of(ShellPart shell, Places places) {
+    if (shell.breadth().isEven(shell.outline()) || shell.base().spread().isEmpty()) {
+      return Optional.empty();
+    }
+    double t = places.value(shell.thickness());
+    boolean both = shell.base().spread().get().both();
+    Loft loft =
+        Shaped.loft(
+            shell.frame(), shell.outline(), shell.base().spread().get(), shell.breadth(), places);
+    boolean sided = !shell.open();
+    boolean straight = loft.sides().isStraight();
+    List<Width> strip = sided && !straight ? List.of() : strip(shell, loft, sided ? t : 0, places);
+    double area = 0;
+    for (int i = 1; i < strip.size(); i++) {
+      Width a = strip.get(i - 1);
+      Width b = strip.get(i);
+      area += (b.alongMm() - a.alongMm()) * (a.wideMm() + b.wideMm()) / 2;
+    }
+    boolean bent =
+        sided
+            && straight
+            && shell.outline().vertices().stream().map(Vertex::reach).allMatch(Optional::isEmpty);
+    double[] left = bent ? side(loft, true) : new double[2];
+    double[] right = bent ? side(loft, false) : new double[2];
+    double[] longer = left[0] >= right[0] ? left : right;
+    double volume =
+        Shaped.sheet(
+                shell.frame(),
+                shell.outline(),
+                shell.base().spread().get(),
+                shell.breadth(),
+                t,
+                sided,
+                places)
+            .bulk()
+            .volume();
+    int pieces = both ? 2 : 1;
+    return Optional.of(
+        new Unrolled(
+            pieces, named(strip), area, sided ? 2 * pieces : 0, longer[0], longer[1], volume / t));
+  }
+
+  /** Length along x and area of a side that runs straight up everywhere. */
+  private static double[] side(Loft loft, boolean left) {
+    double length = 0;
+    double area = 0;
+    double reached = Double.NEGATIVE_INFINITY;
+    for (Loft.Strip s : loft.strips(Lofted.pieces(loft.largestMm()))) {
+      List<double[]> from = left ? s.from().left() : s.from().right();
+      List<double[]> to = left ? s.to().left() : s.to().right();
+      int last = from.size() - 1;
+      double along = Math.hypot(s.to().x() - s.from().x(), to.get(0)[1] - from.get(0)[1]);
+      double up = from.get(last)[0] - from.get(0)[0] + to.get(last)[0] - to.get(0)[0];
+      area += along * up / 2;
+      if (s.from().x() >= reached) {
+        length += along;
+        reached = s.to().x();
+      }
+    }
+    return new double[] {length, area};
+  }
+
+  /** All places of a strip, those without a name between. */
+  private static List<Width> strip(ShellPart shell, Loft loft, double lessMm, Places places) {
+    List<Girth> ring = loft.ring();
+    Local local = Local.of(shell.frame(), places);
+    List<double[]> points =
+        Outlines.vertices(shell.frame(), shell.outline(), places).stream()
+            .map(local::within)
+            .map(p -> new double[] {p.x(), p.z()})
+            .toList();
+    boolean closed = shell.outline().closed();
+    List<Width> all = new ArrayList<>();
+    double along = 0;
+    int n = ring.size();
+    for (int i = 0; i < (closed ? n + 1 : n); i++) {
+      Girth p = ring.get(i % n);
+      boolean end = i == 0 || i == (closed ? n : n - 1);
+      all.add(width(name(shell, points, p, end, places), along, p, lessMm));
+      if (i == (closed ? n : n - 1)) {
+        break;
+      }
+      Girth q = ring.get((i + 1) % n);
+      double length = Math.hypot(q.x() - p.x(), q.z() - p.z());
+      List<Width> crossed = new ArrayList<>();
+      for (int k = 0; k < shell.breadth().stations().size(); k++) {
+        Station s = shell.breadth().stations().get(k);
+        double x = places.value(s.x());
+        if (Math.min(p.x(), q.x()) + AT_MM < x && x < Math.max(p.x(), q.x()) - AT_MM) {
+          double share = (x - p.x()) / (q.x() - p.x());
+          crossed.add(width(called(s, k), along + share * length, p.towards(q, share), lessMm));
+        }
+      }
+      crossed.sort(Comparator.comparingDouble(Width::alongMm));
+      all.addAll(crossed);
+      along += length;
+    }
+    return all;
+  }
+
+  private static Width width(String name, double along, Girth at, double lessMm) {
+    return new Width(name, along, at.to() - at.from() - 2 * lessMm);
+  }
+
+  private static String called(Station s, int k) {
+    return s.name().isEmpty() ? "station " + (k + 1) : s.name();
+  }
+
+  /**
+   * The station that a point of the edge is at; else its own number, where that tells something.
+   */
+  private static String name(
+      ShellPart shell, List<double[]> points, Girth p, boolean end, Places places) {
+    List<Station> stations = shell.breadth().stations();
+    for (int k = 0; k < stations.size(); k++) {
+      if (Math.abs(places.value(stations.get(k).x()) - p.x()) <= AT_MM) {
+        return called(stations.get(k), k);
+      }
+    }
+    return end || stations.isEmpty() ? point(points, p) : "";
+  }
+
+  private static String point(List<double[]> points, Girth p) {
+    for (int i = 0; i < points.size(); i++) {
+      if (Math.hypot(points.get(i)[0] - p.x(), points.get(i)[1] - p.z()) < 1e-6) {
+        return "point " + (i + 1);
+      }
+    }
+    return "";
+  }
+
+  /** Those with a name, each place once, by the name of its station. */
+  private static List<Width> named(List<Width> all) {
+    List<Width> out = new ArrayList<>();
+    for (Width w : all) {
+      if (w.where().isEmpty()) {
+        continue;
+      }
+      int last = out.size() - 1;
+      if (last >= 0 && w.alongMm() - out.get(last).alongMm() < ONE_PLACE_MM) {
+        if (out.get(last).where().startsWith("point ")) {
+          out.set(last, w);
+        }
+      } else {
+        out.add(w);
+      }
+    }
+    return out;
+  }
+}

@@ -1,0 +1,126 @@
+package org.longlow.sketcher.template;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.longlow.constraints.json.LayoutReader;
+import org.longlow.constraints.json.ReadResult;
+import org.longlow.constraints.layout.ShellPart;
+import org.longlow.constraints.shape.Unrolled;
+import org.longlow.constraints.study.Study;
+import org.longlow.sketcher.report.Report;
+import org.longlow.svg.drawing.Mark;
+
+/** Sheet whose breadth varies, laid flat; figures by Pythagoras on a box of 300 by 100. */
+class BreadthWordsTest {
+
+  private static final String BOX = "[[0, 0], [300, 0], [300, 100], [0, 100]]";
+  private static final String WEDGE =
+      "\"stations\": [{\"name\": \"tail\", \"x\": 0, \"left\": 200},"
+          + " {\"name\": \"nose\", \"x\": 300, \"left\": 120}]";
+
+  private static Study study(String kind, String points, String more) {
+    String file =
+        """
+        {"longlow": 1, "name": "t",
+         "pins": {"rear": {"at": [0, 300], "nailed": true}, "front": {"at": [1500, 300], "nailed": true},
+           "o": {"at": [400, 500], "nailed": true}},
+         "parts": {"w1": {"kind": "wheel", "end": "rear", "axle": "rear", "radius": 300, "width": 120},
+           "w2": {"kind": "wheel", "end": "front", "axle": "front", "radius": 300, "width": 120},
+           "skin": {"kind": "%s", "frame": "o", "left": 200, "right": 200, "mass": 1, %s,
+             "outline": {"points": %s}}}}
+        """
+            .formatted(kind, more, points);
+    ReadResult result = LayoutReader.read(file, null);
+    assertThat(result).as(result.toString()).isInstanceOf(ReadResult.Read.class);
+    return Study.of(((ReadResult.Read) result).layout());
+  }
+
+  private static Unrolled unrolled(Study study) {
+    ShellPart skin = (ShellPart) study.layout().parts().get("skin");
+    return Unrolled.of(skin, study.placed().places()).orElseThrow();
+  }
+
+  private static String said(Study study) {
+    return Templates.of(study, Set.of("skin")).get(0).drawing().layers().stream()
+        .flatMap(l -> l.marks().stream())
+        .filter(Mark.Words.class::isInstance)
+        .map(m -> ((Mark.Words) m).text())
+        .collect(Collectors.joining(" "));
+  }
+
+  @Test
+  void aWedgeBendsOneWayAndHasItsTrueLengths() {
+    Study study = study("cowl", BOX, "\"thickness\": 2, " + WEDGE);
+    Unrolled flat = unrolled(study);
+    double slant = Math.hypot(300, 80);
+    assertThat(flat.needsFormers()).isFalse();
+    assertThat(flat.sides()).isEqualTo(2);
+    assertThat(flat.sideLongMm()).isCloseTo(slant, within(1e-6));
+    assertThat(flat.sideAreaMm2()).isCloseTo(100 * slant, within(1e-3));
+    assertThat(flat.strip())
+        .extracting(Unrolled.Width::where)
+        .containsExactly("tail", "nose", "nose", "tail", "tail");
+    assertThat(flat.strip())
+        .extracting(Unrolled.Width::alongMm)
+        .usingElementComparator((a, b) -> Math.abs(a - b) < 1e-6 ? 0 : 1)
+        .containsExactly(0.0, 300.0, 400.0, 700.0, 800.0);
+    // between sides of 2 mm
+    assertThat(flat.strip())
+        .extracting(Unrolled.Width::wideMm)
+        .usingElementComparator((a, b) -> Math.abs(a - b) < 1e-6 ? 0 : 1)
+        .containsExactly(396.0, 236.0, 236.0, 396.0, 396.0);
+    assertThat(flat.stripAreaMm2())
+        .isCloseTo(2 * 300 * (396 + 236) / 2.0 + 100 * (396 + 236), within(1e-3));
+    assertThat(said(study))
+        .contains("ITS SIDES ARE NOT FLAT", "310.5 mm long before it is bent")
+        .contains("nose: at 300 it is 236 mm", "reaches 120 left, 120 mm right")
+        .doesNotContain("sides to this line");
+    assertThat(Report.html(study))
+        .contains("side, bent along", "310.5", "236 at 300 (nose)")
+        .doesNotContain("formers");
+  }
+
+  @Test
+  void whatBendsTwoWaysAsksForFormers() {
+    for (String[] bent :
+        List.of(
+            new String[] {BOX, WEDGE + ", \"profile\": \"oval\""},
+            new String[] {
+              "[[0, 0], [300, 0], [300, 100, {\"left\": 120}], [0, 100]]", "\"note\": \"\""
+            })) {
+      Study study = study("cowl", bent[0], "\"thickness\": 2, " + bent[1]);
+      assertThat(unrolled(study).needsFormers()).isTrue();
+      assertThat(said(study))
+          .contains("build it over formers")
+          .doesNotContain("to this line, half");
+      assertThat(Report.html(study)).contains("over formers");
+    }
+  }
+
+  @Test
+  void aScreenIsAStripAlone() {
+    Study study =
+        study(
+            "screen",
+            "[[0, 0], [300, 0]], \"closed\": false",
+            "\"open\": true, \"thickness\": 2, " + WEDGE);
+    Unrolled flat = unrolled(study);
+    assertThat(flat.sides()).isZero();
+    assertThat(flat.needsFormers()).isFalse();
+    assertThat(flat.strip())
+        .containsExactly(new Unrolled.Width("tail", 0, 400), new Unrolled.Width("nose", 300, 240));
+    assertThat(said(study)).contains("nose: at 300 it is 240 mm").doesNotContain("SIDES");
+  }
+
+  @Test
+  void aTankSaysThatItsSidesAreNotFlat() {
+    assertThat(said(study("tank", BOX, "\"profile\": \"round\"")))
+        .contains("ITS SIDES ARE NOT FLAT", "as round as");
+    assertThat(said(study("tank", BOX, "\"profile\": \"flat\""))).doesNotContain("NOT FLAT");
+  }
+}
