@@ -11,6 +11,7 @@ import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.HalfBreadths;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Outline;
+import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Vertex;
 import org.longlow.constraints.words.Counted;
 
@@ -173,7 +174,7 @@ public record Form(String name, String help, List<Row> rows) {
                   words(f.key()),
                   f.help(),
                   f.of(owner),
-                  Usual.of(f),
+                  owner instanceof Part part ? Lacking.usual(part, f) : Usual.of(f),
                   !f.required(),
                   false));
     }

@@ -1,9 +1,7 @@
 package org.longlow.constraints.document;
 
 import static org.longlow.constraints.document.Type.ANGLE;
-import static org.longlow.constraints.document.Type.FORCE;
 import static org.longlow.constraints.document.Type.LENGTH;
-import static org.longlow.constraints.document.Type.RATE;
 import static org.longlow.constraints.document.Type.words;
 
 import java.util.LinkedHashMap;
@@ -12,7 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.CushionPart;
-import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.layout.LampPart;
 import org.longlow.constraints.layout.LocalAxes;
 import org.longlow.constraints.layout.Occupant;
@@ -22,9 +19,7 @@ import org.longlow.constraints.layout.RestPart;
 import org.longlow.constraints.layout.ShellPart;
 import org.longlow.constraints.layout.SolidPart;
 import org.longlow.constraints.layout.StandPart;
-import org.longlow.constraints.layout.SwingarmPart;
 import org.longlow.constraints.layout.TubePart;
-import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.words.Names;
 
 /** The kinds of parts: what each has besides what {@link PartCommon} says of all. */
@@ -37,12 +32,10 @@ final class PartKinds {
   private static final int MAX_PATH = 50;
 
   /** A size of a part. That less is a slip of the unit is judgement, as in all these. */
-  private static final Type.Quantity SIZE = LENGTH.atLeast(1);
+  static final Type.Quantity SIZE = LENGTH.atLeast(1);
 
   /** How thick a sheet, wall or board is. */
   private static final Type.Quantity SHEET = LENGTH.atLeast(0.05);
-
-  private static final Type.Quantity WHEEL_RADIUS = LENGTH.atLeast(50);
 
   private static final String ON_EACH_SIDE = ", one on each side.";
 
@@ -61,14 +54,14 @@ final class PartKinds {
     Map<String, Kind<? extends Part>> all = new LinkedHashMap<>();
     all.put(
         "wheel",
-        part("wheel", "A wheel with its tyre. A layout has one at each end.", PartKinds::wheel)
+        part("wheel", "A wheel with its tyre. A layout has one at each end.", WheelKinds::wheel)
             .rule(PartRules::sized));
     all.put(
         "front",
-        part("front", "The front system, from the steering axis to the axle.", PartKinds::front)
+        part("front", "The front system, from the steering axis to the axle.", WheelKinds::front)
             .together("postTop", "postBottom")
             .rule(PartRules::linked));
-    all.put("swingarm", part("swingarm", "The rear swingarm.", PartKinds::swingarm));
+    all.put("swingarm", part("swingarm", "The rear swingarm.", WheelKinds::swingarm));
     for (TubePart.Kind type : TubePart.Kind.values()) {
       all.put(
           Names.word(type),
@@ -110,121 +103,6 @@ final class PartKinds {
   private static <P extends Part> Kind<P> part(String name, String help, Kind.Shape<P> shape) {
     Kind<P> kind = Kind.of(name, help, shape).rule(PartRules::common);
     return kind.field("left").required() ? kind : kind.together("left", "right");
-  }
-
-  private static WheelPart wheel(Source<WheelPart> s) {
-    return new WheelPart(
-        PartCommon.across(s),
-        s.need("end", words(Part.End.class), WheelPart::end, "Which end of the machine it is at."),
-        s.pin("axle", "the axle", WheelPart::axle, "Its axle pin."),
-        s.text(
-            "tyre",
-            WheelPart::tyre,
-            "Size designation, such as 120/70 R17; may be absent if radius and width are given."),
-        s.may(
-            "radius",
-            WHEEL_RADIUS,
-            WheelPart::radius,
-            "Measured free radius, instead of the designation's."),
-        s.may(
-            "width",
-            SIZE,
-            WheelPart::width,
-            "Measured section width, instead of the designation's."),
-        s.may(
-            "crown",
-            SIZE,
-            WheelPart::crown,
-            "Measured section (crown) radius, instead of half the width."));
-  }
-
-  private static FrontPart front(Source<FrontPart> s) {
-    return new FrontPart(
-        PartCommon.across(s),
-        s.need(
-            "type",
-            words(FrontPart.Kind.class),
-            FrontPart::type,
-            "How the front wheel is carried."),
-        s.pin(
-            "top",
-            "the upper end of the steering axis",
-            FrontPart::top,
-            "Upper pin of the steering axis."),
-        s.pin(
-            "bottom",
-            "the lower end of the steering axis",
-            FrontPart::bottom,
-            "Lower pin of the steering axis."),
-        s.may(
-            "pivot",
-            Type.ref(Referent.PIN),
-            FrontPart::pivot,
-            "Link pivot; not for a telescopic fork."),
-        s.pin("axle", "the axle", FrontPart::axle, "Front axle pin."),
-        s.need("tube", SIZE, FrontPart::tube, "Diameter of stanchion, stem or link."),
-        s.need(
-            "y", LENGTH.notNegative(), FrontPart::y, "Distance of each leg from the middle plane."),
-        bump(s),
-        droop(s),
-        rate(s),
-        preload(s),
-        s.may(
-            "postTop",
-            Type.ref(Referent.PIN),
-            FrontPart::postTop,
-            "Upper pin of the axis that the bars turn about, where they stand on a post of their"
-                + " own and a link takes their turn to the fork."),
-        s.may(
-            "postBottom",
-            Type.ref(Referent.PIN),
-            FrontPart::postBottom,
-            "Lower pin of that axis."));
-  }
-
-  private static SwingarmPart swingarm(Source<SwingarmPart> s) {
-    return new SwingarmPart(
-        PartCommon.wide(s, false),
-        s.pin("pivot", "the pivot", SwingarmPart::pivot, "Its pivot pin."),
-        s.pin("axle", "the axle", SwingarmPart::axle, "Rear axle pin."),
-        s.need("depth", SIZE, SwingarmPart::depth, "Depth of the arm in the elevation."),
-        bump(s),
-        droop(s),
-        rate(s),
-        preload(s));
-  }
-
-  private static <P extends Part.Carrier> Formula bump(Source<P> s) {
-    return s.need(
-        "bump",
-        LENGTH.notNegative(),
-        P::bump,
-        "How far the wheel goes up from the drawn position, measured straight up.");
-  }
-
-  private static <P extends Part.Carrier> Formula droop(Source<P> s) {
-    return s.need(
-        "droop",
-        LENGTH.notNegative(),
-        P::droop,
-        "How far the wheel goes down from the drawn position, measured straight down.");
-  }
-
-  private static <P extends Part.Carrier> Optional<Formula> rate(Source<P> s) {
-    return s.may(
-        "rate",
-        RATE.positive(),
-        P::rate,
-        "Force for each mm that the axle moves along its own way: along the slider of a"
-            + " telescopic front (both springs together), along the arc of an arm.");
-  }
-
-  private static <P extends Part.Carrier> Optional<Formula> preload(Source<P> s) {
-    return s.may(
-        "preload",
-        FORCE.notNegative(),
-        P::preload,
-        "Force along that way which the spring carries already at full droop.");
   }
 
   private static TubePart tube(TubePart.Kind type, Source<TubePart> s) {

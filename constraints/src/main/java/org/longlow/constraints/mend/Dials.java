@@ -14,6 +14,7 @@ import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.Expr;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.Unit;
+import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Measure;
 import org.longlow.constraints.layout.Outline;
@@ -27,6 +28,8 @@ import org.longlow.rider.geom.PointMm;
 
 /** What a layout can change of what a finding hangs on. */
 final class Dials {
+
+  static final String DEMANDS = "demands";
 
   /** Fields of parts that a builder chooses; what is bought or weighed is as it is. */
   private static final Set<String> CHOSEN =
@@ -63,6 +66,7 @@ final class Dials {
    * @param most how many
    */
   List<Dial> of(Finding finding, int most) {
+    new Advised(layout, finding).lessOf().ifPresent(this::demand);
     for (Entry entry : Hangs.of(study, finding)) {
       switch (entry.group()) {
         case "parts" -> part(layout.parts().get(entry.name()));
@@ -93,6 +97,24 @@ final class Dials {
 
   private static Optional<Dim> plain(Formula formula) {
     return formula.expr() instanceof Expr.Num n ? Optional.of(n.dim()) : Optional.empty();
+  }
+
+  /** A demand that is a figure, down to nothing asked. */
+  private void demand(Demands.Key key) {
+    Formula asked = layout.demands().limit(key);
+    plain(asked)
+        .flatMap(dim -> Grid.of(asked, dim))
+        .map(grid -> grid.all(study.placed().places().value(asked)))
+        .ifPresent(
+            grid ->
+                dials.add(
+                    new WrittenDial(
+                        WrittenDial.Kind.DEMAND,
+                        key.word(),
+                        "",
+                        List.of(DEMANDS, key.word()),
+                        asked,
+                        grid)));
   }
 
   // --- measures and ties ---

@@ -63,6 +63,11 @@ record Grid(Unit unit, double step, int probe, int most, double much) {
     return new Grid(unit, step, Math.min(probe, steps), steps, much);
   }
 
+  /** Returns the same steps, as far as {@code internal} reaches but for the last of it. */
+  Grid all(double internal) {
+    return new Grid(unit, step, probe, (int) Math.ceil(internal / internal(1)) - 1, much);
+  }
+
   /** Returns so many steps in internal units. */
   double internal(double steps) {
     return steps * step * unit.factor();

@@ -19,10 +19,11 @@ import org.longlow.rider.geom.PointMm;
  * <p>What a finding hangs on (the pins of its parts, the measures their formulas name, and so on)
  * is changed a little first, one after the other, which tells how far each must go; then the most
  * promising are followed to the fewest steps that do, and each of those is tried on the whole
- * machine. What the layout demands is never changed: asking less mends nothing. A change that makes
- * more fail than it mends is not offered, nor one by which somebody can no longer sit: what is
- * found about them would only not be looked at. Where ties and limits contradict each other, what
- * to let go of is offered instead.
+ * machine. What the finding's own sentence says to change is tried first and keeps its place among
+ * the offers. What the layout demands is not changed, for asking less mends nothing, but where that
+ * sentence says so. A change that makes more fail than it mends is not offered, nor one by which
+ * somebody can no longer sit: what is found about them would only not be looked at. Where ties and
+ * limits contradict each other, what to let go of is offered instead.
  *
  * <p>Done in short pieces of a few solves, by {@link #goOn}, so that whoever asked can stop between
  * two of them. The work is bounded by counts. Not for several threads.
@@ -56,6 +57,7 @@ public final class Mending {
 
   private final Study base;
   private final Finding finding;
+  private final Advised advised;
   private final Trying trying;
   private final Loosening loosening;
   private final double start;
@@ -63,6 +65,7 @@ public final class Mending {
   private final List<Along> seen = new ArrayList<>();
   private final Deque<Along> promising = new ArrayDeque<>();
   private final List<Offer> offers = new ArrayList<>();
+  private final List<Offer> named = new ArrayList<>();
   private int far;
   private int whole;
   private boolean sorted;
@@ -74,6 +77,7 @@ public final class Mending {
   public Mending(Study base, Finding finding) {
     this.base = base;
     this.finding = finding;
+    advised = new Advised(base.layout(), finding);
     start = finding.margin() < 0 ? finding.margin() : Double.NaN;
     loosening = Loosening.isFor(base, finding) ? new Loosening(base) : null;
     trying =
@@ -112,13 +116,14 @@ public final class Mending {
     if (loosening != null) {
       return loosening.offers();
     }
-    List<Offer> few = new ArrayList<>();
+    List<Offer> few = new ArrayList<>(named);
     for (Offer offer : offers) {
       long same = few.stream().filter(o -> o.thing().equals(offer.thing())).count();
-      if (few.size() < OFFERS && same < OF_ONE_THING) {
+      if (few.size() < OFFERS && same < OF_ONE_THING && !few.contains(offer)) {
         few.add(offer);
       }
     }
+    few.sort(Offer.ORDER);
     return few;
   }
 
@@ -167,7 +172,9 @@ public final class Mending {
     }
     all.stream()
         .filter(a -> !a.isBlind())
-        .sorted(Comparator.comparingDouble(Along::expected))
+        .sorted(
+            Comparator.comparing((Along a) -> !advised.names(a.dial()))
+                .thenComparingDouble(Along::expected))
         .limit(FOLLOWED)
         .forEach(promising::add);
   }
@@ -214,6 +221,9 @@ public final class Mending {
     if (offer.failing() <= mostFailing && costs.size() <= MOST_COSTS) {
       offers.add(offer);
       offers.sort(Offer.ORDER);
+      if (advised.names(dial)) {
+        named.add(offer);
+      }
     }
   }
 }

@@ -19,9 +19,13 @@ import org.longlow.constraints.check.finding.Verdict;
 public record Offer(
     String change, Rewrite rewrite, double size, String care, List<Cost> costs, String thing) {
 
-  /** Without new failures first, then without new care, then the smallest. */
+  /**
+   * Without new failures first, asking less of the machine last of those, then without new care,
+   * then the smallest.
+   */
   static final Comparator<Offer> ORDER =
       Comparator.comparingLong(Offer::failing)
+          .thenComparing(Offer::asksLess)
           .thenComparing(o -> !o.costs.isEmpty())
           .thenComparingDouble(Offer::size);
 
@@ -32,6 +36,11 @@ public record Offer(
   /** Returns the care that a mended finding still needs, in words. */
   static String care(Finding after) {
     return after.verdict() == Verdict.CAUTION ? "it still needs care" : "";
+  }
+
+  /** Returns whether it changes not the machine but what is asked of it. */
+  boolean asksLess() {
+    return rewrite.about().group().equals(Dials.DEMANDS);
   }
 
   /** Returns how many findings fail by it that did not, or miss by more. */

@@ -33,7 +33,9 @@ record WrittenDial(
     /** The smallest value of a free measure. */
     FROM,
     /** The largest value of a free measure. */
-    TO
+    TO,
+    /** What is asked of the machine. */
+    DEMAND
   }
 
   @Override
@@ -69,6 +71,7 @@ record WrittenDial(
           more
               ? Words.of("let " + name + " go up to ", to)
               : Words.of("keep " + name + " at ", to, " or less");
+      case DEMAND -> Words.of("ask for ", by, (more ? " more " : " less ") + name + ": ", to);
     };
   }
 }

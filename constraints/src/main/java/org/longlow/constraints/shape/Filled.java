@@ -2,6 +2,7 @@ package org.longlow.constraints.shape;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Point;
 import org.longlow.constraints.layout.FurtherBody;
@@ -43,22 +44,19 @@ final class Filled {
         .ifPresent(s -> bodies.add(new FurtherBody("", flat.outline(), s, flat.breadth())));
     bodies.addAll(flat.bodies());
     List<Prism> prisms = new ArrayList<>();
-    double volume = 0;
-    PointMm first = PointMm.ORIGIN;
-    double firstY = 0;
+    Bulk bulk = Bulk.NONE;
     for (FurtherBody body : bodies) {
       Shaped shaped = body(flat, body, places);
       prisms.addAll(shaped.prisms());
-      volume += shaped.volumeMm3();
-      first = first.plus(shaped.centre().times(shaped.volumeMm3()));
-      firstY += shaped.centreYMm() * shaped.volumeMm3();
+      bulk = bulk.plus(shaped.bulk());
       if (!body.outline().equals(flat.outline())) {
         outline = outline.union(Outlines.area(flat.frame(), body.outline(), places));
       }
     }
-    PointMm centre = volume > 0 ? first.times(1 / volume) : centre(outline);
-    double centreY = volume > 0 ? firstY / volume : 0;
-    return new PartShape(flat, outline, prisms, mass(flat, volume, places), centre, centreY);
+    Shaped all = new Shaped(prisms, bulk);
+    PointMm centre = bulk.volume() > 0 ? all.centre() : centre(outline);
+    double mass = mass(flat, bulk.volume(), places);
+    return new PartShape(flat, outline, prisms, mass, centre, all.centreYMm(), Optional.of(bulk));
   }
 
   private static Shaped body(Part.Flat flat, FurtherBody body, Places places) {
@@ -66,13 +64,9 @@ final class Filled {
       return Shaped.solid(flat.frame(), body.outline(), body.spread(), body.breadth(), places);
     }
     Geometry area = Outlines.area(flat.frame(), body.outline(), places);
-    List<Interval> across = Spreads.of(body.spread(), places);
-    double width = across.stream().mapToDouble(Interval::length).sum();
-    return new Shaped(
-        across.stream().map(i -> new Prism(area, i)).toList(),
-        area.getArea() * width,
-        centre(area),
-        Spreads.middle(across));
+    List<Prism> prisms =
+        Spreads.of(body.spread(), places).stream().map(i -> new Prism(area, i)).toList();
+    return new Shaped(prisms, PartShape.bulk(prisms));
   }
 
   /**

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import org.longlow.constraints.layout.Part;
@@ -19,6 +20,7 @@ import org.longlow.rider.geom.PointMm;
  * @param massKg its mass, both sides together, kg
  * @param centre centre of mass in side view
  * @param centreYMm centre of mass across the machine, left positive
+ * @param varying its volume and moments where its breadth varies; else they follow from its prisms
  */
 public record PartShape(
     Part part,
@@ -26,9 +28,34 @@ public record PartShape(
     List<Prism> prisms,
     double massKg,
     PointMm centre,
-    double centreYMm) {
+    double centreYMm,
+    Optional<Bulk> varying) {
   public PartShape {
     prisms = List.copyOf(prisms);
+  }
+
+  /** A part whose breadth does not vary. */
+  public PartShape(
+      Part part,
+      Geometry outline,
+      List<Prism> prisms,
+      double massKg,
+      PointMm centre,
+      double centreYMm) {
+    this(part, outline, prisms, massKg, centre, centreYMm, Optional.empty());
+  }
+
+  /** Returns the volume of its body and the moments of that, round bars taken as square. */
+  public Bulk bulk() {
+    return varying.orElseGet(() -> bulk(prisms));
+  }
+
+  static Bulk bulk(List<Prism> prisms) {
+    Bulk all = Bulk.NONE;
+    for (Prism prism : prisms) {
+      all = all.plus(Bulk.of(prism.outline(), prism.across()));
+    }
+    return all;
   }
 
   /** Returns the same made of other prisms. */
@@ -67,6 +94,13 @@ public record PartShape(
       movedPrisms.add(
           new Prism(g, prism.across(), prism.pieces().stream().map(p -> p.moved(motion)).toList()));
     }
-    return new PartShape(part, movedOutline, movedPrisms, massKg, motion.apply(centre), centreYMm);
+    return new PartShape(
+        part,
+        movedOutline,
+        movedPrisms,
+        massKg,
+        motion.apply(centre),
+        centreYMm,
+        varying.map(b -> b.moved(motion)));
   }
 }

@@ -17,11 +17,9 @@ import org.longlow.rider.geom.PointMm;
  * A body whose breadth varies, in the elevation.
  *
  * @param prisms its pieces; of a pair, all of both
- * @param volumeMm3 of all of it
- * @param centre of that volume in side view
- * @param centreYMm of it across the machine, left positive
+ * @param bulk of all of it
  */
-record Shaped(List<Prism> prisms, double volumeMm3, PointMm centre, double centreYMm) {
+record Shaped(List<Prism> prisms, Bulk bulk) {
 
   /** Pieces of a quarter of a curved side, for volumes. */
   private static final int FINE = 40;
@@ -94,28 +92,27 @@ record Shaped(List<Prism> prisms, double volumeMm3, PointMm centre, double centr
   }
 
   private static Shaped filled(Loft loft) {
-    Bulk bulk = Bulk.of(loft.strips(FINE));
-    return of(Lofted.solid(loft.strips(Lofted.PIECES)), bulk.volume(), bulk.first());
+    return new Shaped(Lofted.solid(loft.strips(Lofted.PIECES)), Bulk.of(loft.strips(FINE)));
   }
 
   private static Shaped sheet(Sheet sheet) {
+    double t = sheet.thicknessMm();
     Sheeted sheeted =
         sheet.closed()
-            ? Sheeted.over(sheet.body().strips(Lofted.PIECES), sheet.thicknessMm(), sheet.sides())
-            : Sheeted.along(sheet.body().ring(), false, sheet.thicknessMm());
-    double t = sheet.thicknessMm();
-    double[] first = sheeted.first();
-    return of(
-        sheeted.prisms(),
-        sheeted.areaMm2() * t,
-        new double[] {t * first[0], t * first[1], t * first[2]});
+            ? Sheeted.over(sheet.body().strips(Lofted.PIECES), t, sheet.sides())
+            : Sheeted.along(sheet.body().ring(), false, t);
+    return new Shaped(sheeted.prisms(), sheeted.bulk());
   }
 
-  private static Shaped of(List<Prism> prisms, double volume, double[] first) {
-    return volume > 0
-        ? new Shaped(
-            prisms, volume, new PointMm(first[0] / volume, first[2] / volume), first[1] / volume)
-        : new Shaped(prisms, 0, PointMm.ORIGIN, 0);
+  /** Returns the centre of its volume in side view. */
+  PointMm centre() {
+    double v = bulk.volume();
+    return v > 0 ? new PointMm(bulk.first()[0] / v, bulk.first()[2] / v) : PointMm.ORIGIN;
+  }
+
+  /** Returns the centre of its volume across the machine, left positive, mm. */
+  double centreYMm() {
+    return bulk.volume() > 0 ? bulk.first()[1] / bulk.volume() : 0;
   }
 
   private static Shaped placed(Shaped here, LocalAxes frame, Spread spread, Places places) {
@@ -136,10 +133,7 @@ record Shaped(List<Prism> prisms, double volumeMm3, PointMm centre, double centr
         prisms.add(there.mirrored());
       }
     }
-    return new Shaped(
-        List.copyOf(prisms),
-        here.volumeMm3 * (spread.both() ? 2 : 1),
-        motion.apply(here.centre),
-        spread.both() ? 0 : here.centreYMm);
+    Bulk bulk = here.bulk.moved(motion);
+    return new Shaped(List.copyOf(prisms), spread.both() ? bulk.plus(bulk.mirrored()) : bulk);
   }
 }

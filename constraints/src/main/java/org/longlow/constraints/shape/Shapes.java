@@ -151,11 +151,11 @@ public final class Shapes {
       double d = places.value(stand.diameter());
       double y = places.value(stand.y());
       Geometry leg = Curves.bar(places.pin(stand.pivot()), foot, d);
-      List<Interval> across =
-          stand.base().spread().isPresent()
-              ? Spreads.of(stand.base(), places)
-              : List.of(new Interval(y - d / 2, y + d / 2));
-      return Filled.filled(stand, leg, across, places);
+      if (stand.base().spread().isPresent()) {
+        return Filled.filled(stand, leg, Spreads.of(stand.base(), places), places);
+      }
+      Prism round = bar(places.pin(stand.pivot()), foot, y, d);
+      return Filled.filled(stand, leg, List.of(round.across()), places).of(List.of(round));
     }
   }
 

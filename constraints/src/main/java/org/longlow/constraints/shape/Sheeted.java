@@ -8,10 +8,9 @@ import java.util.List;
  * thickness.
  *
  * @param prisms its pieces
- * @param areaMm2 of its outer face
- * @param first ∫x, ∫y, ∫z over that face, mm³
+ * @param bulk as if all of it lay on its outer face
  */
-record Sheeted(List<Prism> prisms, double areaMm2, double[] first) {
+record Sheeted(List<Prism> prisms, Bulk bulk) {
 
   /** Patches smaller than this are none, mm². */
   private static final double LEAST_MM2 = 1e-6;
@@ -20,8 +19,7 @@ record Sheeted(List<Prism> prisms, double areaMm2, double[] first) {
   private static final class Patches {
     private final double thicknessMm;
     private final List<Prism> prisms = new ArrayList<>();
-    private final double[] first = new double[3];
-    private double area;
+    private Bulk bulk = Bulk.NONE;
 
     Patches(double thicknessMm) {
       this.thicknessMm = thicknessMm;
@@ -31,25 +29,22 @@ record Sheeted(List<Prism> prisms, double areaMm2, double[] first) {
     void add(List<double[]> corners, double[] outward) {
       double[] normal = new double[3];
       double size = 0;
-      double[] middle = new double[3];
+      Bulk sheet = Bulk.NONE;
       double[] o = corners.get(0);
       for (int i = 1; i + 1 < corners.size(); i++) {
         double[] n = cross(minus(corners.get(i), o), minus(corners.get(i + 1), o));
         double part = length(n) / 2;
         size += part;
+        sheet = sheet.plus(Bulk.of(o, corners.get(i), corners.get(i + 1), part, thicknessMm));
         for (int k = 0; k < 3; k++) {
           normal[k] += n[k];
-          middle[k] += part * (o[k] + corners.get(i)[k] + corners.get(i + 1)[k]) / 3;
         }
       }
       double length = length(normal);
       if (size < LEAST_MM2 || length < LEAST_MM2) {
         return;
       }
-      area += size;
-      for (int k = 0; k < 3; k++) {
-        first[k] += middle[k];
-      }
+      bulk = bulk.plus(sheet);
       double on = normal[0] * outward[0] + normal[1] * outward[1] + normal[2] * outward[2];
       double in = (on > 0 ? -thicknessMm : thicknessMm) / length;
       List<double[]> points = new ArrayList<>(corners);
@@ -61,7 +56,7 @@ record Sheeted(List<Prism> prisms, double areaMm2, double[] first) {
     }
 
     Sheeted sheet() {
-      return new Sheeted(List.copyOf(prisms), area, first);
+      return new Sheeted(List.copyOf(prisms), bulk);
     }
 
     private static double[] minus(double[] p, double[] q) {

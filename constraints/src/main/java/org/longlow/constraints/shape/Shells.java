@@ -149,8 +149,9 @@ public final class Shells {
         shell,
         outline,
         shaped.prisms(),
-        Filled.mass(shell, shaped.volumeMm3(), places),
+        Filled.mass(shell, shaped.bulk().volume(), places),
         shaped.centre(),
-        shaped.centreYMm());
+        shaped.centreYMm(),
+        Optional.of(shaped.bulk()));
   }
 }

@@ -99,7 +99,8 @@ public record Unrolled(
                 t,
                 sided,
                 places)
-            .volumeMm3();
+            .bulk()
+            .volume();
     int pieces = both ? 2 : 1;
     return Optional.of(
         new Unrolled(

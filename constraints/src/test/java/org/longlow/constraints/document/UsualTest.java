@@ -37,7 +37,7 @@ class UsualTest {
     "wheel, radius, the designation's",
     "wheel, crown, half the width",
     "wheel, tyre, such as 120/70 R17",
-    "wheel, mass, from the material",
+    "cushion, mass, from the material",
     "lamp, colour, the usual one of its kind",
     "lamp, y, 0 mm",
     "cushion, seat, rider",

@@ -259,7 +259,12 @@ class MendingTest {
    */
   private static void isLeast(IntFunction<TestMachine> at, String id, IntFunction<String> change) {
     Study study = at.apply(0).study();
-    List<String> offered = offers(study, id).stream().map(Offer::change).toList();
+    isLeast(at, id, change, offers(study, id));
+  }
+
+  private static void isLeast(
+      IntFunction<TestMachine> at, String id, IntFunction<String> change, List<Offer> offers) {
+    List<String> offered = offers.stream().map(Offer::change).toList();
     int mm =
         IntStream.rangeClosed(1, 500)
             .filter(many -> offered.contains(change.apply(many)))
@@ -292,6 +297,41 @@ class MendingTest {
         mm -> trail(mm - 20),
         "trail.Joss",
         mm -> "raise trail by " + mm + " mm to " + (mm - 20) + " mm");
+  }
+
+  private static TestMachine grips(int y) {
+    return TestMachine.runabout()
+        .with("demands", "lock", "'16 deg'")
+        .part("grips", "y", "'" + y + " mm'");
+  }
+
+  /** Its sentence ends "or farther in, or ask for less lock". */
+  @Test
+  void whatTheSentenceSaysToChangeIsAmongTheOffers() {
+    Study study = grips(310).study();
+    assertThat(finding(study, "hands.Joss.lock").value()).isBetween(14.5, 15.0);
+    List<Offer> offers = Mending.of(study, finding(study, "hands.Joss.lock"));
+    isLeast(
+        mm -> grips(310 - mm),
+        "hands.Joss.lock",
+        mm -> "make y of grips " + mm + " mm less: " + (310 - mm) + " mm",
+        offers);
+    assertThat(offers).hasSizeLessThanOrEqualTo(5).isSortedAccordingTo(Offer.ORDER);
+    Offer less =
+        offers.stream()
+            .filter(o -> o.change().equals("ask for 1.5 deg less lock: 14.5 deg"))
+            .findFirst()
+            .orElseThrow();
+    Layout asksLess = less.rewrite().on(study.layout());
+    assertThat(isMet(Study.of(asksLess), finding(study, "hands.Joss.lock"))).isTrue();
+    assertThat(asksLess.parts()).isEqualTo(study.layout().parts());
+    assertThat(offers.indexOf(less))
+        .as("after what mends as cleanly")
+        .isEqualTo((int) offers.stream().filter(o -> o.failing() == less.failing()).count() - 1);
+    // bars meet the apron at 6.7 deg
+    assertThat(Mending.of(study, finding(study, "lock.left")))
+        .extracting(Offer::change)
+        .contains("ask for 9.5 deg less lock: 6.5 deg");
   }
 
   @Test

@@ -21,6 +21,7 @@ import org.longlow.constraints.stand.Wheels;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.words.Units;
+import org.longlow.sketcher.picture.Company;
 import org.longlow.sketcher.picture.Moved;
 import org.longlow.sketcher.picture.PictureLayer;
 import org.longlow.sketcher.picture.PictureOptions;
@@ -186,13 +187,14 @@ public record BoardState(
     return View.shown(study, options).seated().contains(who);
   }
 
-  /** Returns the stances that concern the person shown, in their order. */
+  /** Returns the stances that concern who rides where the person is shown, in their order. */
   public List<Standing> steps() {
+    String rider = Company.rider(study, options.person());
     return study.standings().stream()
         .filter(
             s ->
                 s.condition().aboard().isEmpty()
-                    || s.condition().aboard().get(0).person().equals(options.person()))
+                    || s.condition().aboard().get(0).person().equals(rider))
         .toList();
   }
 

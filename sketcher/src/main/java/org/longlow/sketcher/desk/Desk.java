@@ -340,6 +340,7 @@ public final class Desk extends Surface implements AutoCloseable {
     BoardState next = answer.shown();
     boolean other = shown == null || shown.study() != next.study();
     shown = next;
+    options = beginning ? Looks.onceSeen(next, options) : options;
     beginning = false;
     drags.arrived(answer.dragged(), other);
     if (other && !next.live() && !next.study().placed().holds()) {

@@ -25,6 +25,15 @@ final class Looks {
         .withDenominator(before.denominator());
   }
 
+  /**
+   * Returns how to go on looking at a machine once it was seen first: as drawn if nobody sits on it
+   * yet, so that it does not sink into its springs when its first seat is put down.
+   */
+  static PictureOptions onceSeen(BoardState first, PictureOptions now) {
+    boolean drawn = first.standing().isEmpty() && first.study().placed().holds();
+    return drawn ? now.withAsDrawn() : now;
+  }
+
   /** Seats a person; the stance follows them. */
   static UnaryOperator<PictureOptions> seated(String person) {
     return o -> {

@@ -200,15 +200,19 @@ public final class Additions {
 
   /** Lets the parts picked open together: on the one pin picked, or on four as a linkage. */
   public static Edit section(Picked picked) {
-    String what = "a section on a pivot";
     return new Edit(
         "add section",
         layout -> {
-          if (picked.parts().isEmpty()) {
-            throw new OutOfRange("a section is made of parts, none is picked; pick what opens");
+          if (picked.parts().isEmpty() || picked.pins().isEmpty()) {
+            throw new OutOfRange(
+                String.format(
+                    "a section is parts that open about a pin, picked are %d and %d; pick what"
+                        + " opens and, with Shift, the pin it turns about (or four: two of the"
+                        + " frame, then two that open)",
+                    picked.parts().size(), picked.pins().size()));
           }
           boolean linkage = picked.pins().size() >= 4;
-          List<String> pins = picked.pins(linkage ? 4 : 1, what);
+          List<String> pins = picked.pins(linkage ? 4 : 1, "a section");
           Section section =
               new Section(
                   picked.parts(),

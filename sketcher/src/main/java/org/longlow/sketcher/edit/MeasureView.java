@@ -35,7 +35,7 @@ public record MeasureView(
       return MeasureSpot.bare(pointer);
     }
     Snapping snapping = Snapping.at(pxPerMm, layout, now, outlines);
-    Snapping.Snap snap = snapping.of(pointer);
+    Snapping.Snap snap = snapping.thing(pointer).orElseGet(() -> snapping.of(pointer));
     if (snap.pin().isPresent()) {
       return pin(snap.pin().get(), snap.to());
     }
@@ -46,7 +46,7 @@ public record MeasureView(
                 return MeasureSpot.edge(snap.at(), snap.part().get());
               }
               PointMm road = ground.toRoad(pointer);
-              return Math.abs(road.z()) <= snapping.reachMm()
+              return Math.abs(road.z()) <= snapping.reachMm() / 2
                   ? MeasureSpot.ground(ground.toFrame(new PointMm(road.x(), 0)))
                   : MeasureSpot.bare(snap.at());
             });

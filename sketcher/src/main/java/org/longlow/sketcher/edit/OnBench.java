@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import org.longlow.constraints.document.Entries;
 import org.longlow.constraints.document.Form;
+import org.longlow.constraints.document.Lacking;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
@@ -60,10 +61,14 @@ public final class OnBench {
   }
 
   private Bench part(Part part, String subject) {
+    List<Row> lacking = new ArrayList<>();
     List<Row> own = new ArrayList<>();
     List<Row> more = new ArrayList<>();
+    List<String> lacks = Lacking.of(part);
     for (FormRows.Said said : FormRows.of(form("parts", part.name()))) {
-      if (said.isQuantity()) {
+      if (lacks.contains(key(said))) {
+        lacking.add(rows.plain(said));
+      } else if (said.isQuantity()) {
         own.add(rows.said(said));
       } else {
         more.add(rows.plain(said));
@@ -76,8 +81,17 @@ public final class OnBench {
         part.name(),
         part.kind(),
         part.base().note(),
-        List.of(new Group("its own", own), new Group("where it hangs", pins)),
+        List.of(
+            new Group("to give first", lacking),
+            new Group("its own", own),
+            new Group("where it hangs", pins)),
         more);
+  }
+
+  /** The key of a field of a part itself; empty for fields inside of one. */
+  private static String key(FormRows.Said said) {
+    List<String> path = said.target().path();
+    return path.size() == 3 ? path.get(2) : "";
   }
 
   private Form form(String group, String name) {

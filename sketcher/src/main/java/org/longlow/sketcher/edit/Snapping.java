@@ -1,7 +1,9 @@
 package org.longlow.sketcher.edit;
 
+import java.util.Comparator;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -15,10 +17,11 @@ import org.longlow.rider.words.Units;
 
 /**
  * Where a pointer means when it is near something: a pin, an edge, the height or the upright of an
- * axle, the ground, else the next point of a grid.
+ * axle, the ground, else the next point of a grid. The nearest of them is meant, and a pin before
+ * the lines that run through it; lines draw it from half as far as pins, for they are everywhere.
  *
  * @param outlines of the parts, by name
- * @param reachMm how near is near, mm &gt; 0
+ * @param reachMm how near to a pin is near, mm &gt; 0
  * @param gridMm spacing of the grid, mm &gt; 0
  */
 public record Snapping(
@@ -33,7 +36,10 @@ public record Snapping(
   /** Points of a grid closer than this can hardly be told apart. */
   private static final double CLOSEST_PX = 4;
 
-  private static final double REACH_PX = 9;
+  private static final double REACH_PX = 8;
+
+  /** A pin so near to a line lies on it, mm. */
+  private static final double ON_LINE_MM = 1e-3;
 
   /**
    * Where that is.
@@ -68,12 +74,60 @@ public record Snapping(
     return new Snap(at, Optional.empty(), Optional.empty(), "");
   }
 
-  public Snap of(PointMm pointer) {
+  /** Returns the pin or edge that a pointer means, whatever lines of axles run there too. */
+  Optional<Snap> thing(PointMm pointer) {
+    Optional<Snap> edge = edge(pointer);
+    double toEdge = edge.map(e -> e.at().distance(pointer)).orElse(Double.POSITIVE_INFINITY);
     return pin(pointer)
-        .or(() -> edge(pointer))
-        .orElseGet(
-            () ->
-                new Snap(level(pointer), Optional.empty(), Optional.empty(), levelWords(pointer)));
+        .filter(p -> p.at().distance(pointer) <= toEdge || isOnEdge(p.at(), edge.get()))
+        .or(() -> edge);
+  }
+
+  /** Returns what a pointer means. */
+  public Snap of(PointMm pointer) {
+    Optional<Snap> pin = pin(pointer);
+    Optional<Snap> edge = edge(pointer);
+    Snap level = level(pointer);
+    double toLevel = Math.min(off(pointer, level, true), off(pointer, level, false));
+    double toEdge = edge.map(e -> e.at().distance(pointer)).orElse(Double.POSITIVE_INFINITY);
+    Snap line = toEdge <= toLevel ? edge.orElse(level) : level;
+    return pin.filter(
+            p ->
+                p.at().distance(pointer) <= Math.min(toEdge, toLevel)
+                    || (line == level ? isOnLevel(p.at(), line) : isOnEdge(p.at(), line)))
+        .orElse(line);
+  }
+
+  /** How far from the pointer an axle or the ground drew a coordinate; infinite for the grid. */
+  private double off(PointMm pointer, Snap level, boolean x) {
+    if (x) {
+      return upright(pointer).isPresent()
+          ? Math.abs(level.at().x() - pointer.x())
+          : Double.POSITIVE_INFINITY;
+    }
+    return isGround(pointer) || height(pointer).isPresent()
+        ? Math.abs(level.at().z() - pointer.z())
+        : Double.POSITIVE_INFINITY;
+  }
+
+  private boolean isOnLevel(PointMm pin, Snap level) {
+    return Math.abs(pin.x() - level.at().x()) <= ON_LINE_MM
+        || Math.abs(pin.z() - level.at().z()) <= ON_LINE_MM;
+  }
+
+  private boolean isOnEdge(PointMm pin, Snap edge) {
+    Geometry outline = outlines.get(edge.part().orElseThrow());
+    Point point = outline.getFactory().createPoint(new Coordinate(pin.x(), pin.z()));
+    return boundary(outline).isWithinDistance(point, ON_LINE_MM);
+  }
+
+  /** How near to a line is near, mm. */
+  private double lineMm() {
+    return reachMm / 2;
+  }
+
+  private static Geometry boundary(Geometry outline) {
+    return outline.getDimension() == 2 ? outline.getBoundary() : outline;
   }
 
   private Optional<Snap> pin(PointMm pointer) {
@@ -104,15 +158,14 @@ public record Snapping(
 
   private Optional<Snap> edge(PointMm pointer) {
     Snap best = null;
-    double least = reachMm;
+    double least = lineMm();
     for (Map.Entry<String, Geometry> part : outlines.entrySet()) {
       Geometry outline = part.getValue();
       Point point = outline.getFactory().createPoint(new Coordinate(pointer.x(), pointer.z()));
-      if (outline.isEmpty() || !outline.isWithinDistance(point, reachMm)) {
+      if (outline.isEmpty() || !outline.isWithinDistance(point, lineMm())) {
         continue;
       }
-      Geometry boundary = outline.getDimension() == 2 ? outline.getBoundary() : outline;
-      Coordinate near = DistanceOp.nearestPoints(boundary, point)[0];
+      Coordinate near = DistanceOp.nearestPoints(boundary(outline), point)[0];
       double d = near.distance(point.getCoordinate());
       if (d <= least) {
         least = d;
@@ -128,29 +181,38 @@ public record Snapping(
   }
 
   /** Each coordinate goes to an axle or the ground if that is near, else to the grid. */
-  private PointMm level(PointMm pointer) {
-    return new PointMm(
-        upright(pointer).map(w -> axle(w).x()).orElse(grid(pointer.x())),
-        Math.abs(pointer.z()) <= reachMm
-            ? 0
-            : height(pointer).map(w -> axle(w).z()).orElse(grid(pointer.z())));
+  private Snap level(PointMm pointer) {
+    Optional<WheelPart> plumb = upright(pointer);
+    Optional<WheelPart> level = isGround(pointer) ? Optional.empty() : height(pointer);
+    PointMm at =
+        new PointMm(
+            plumb.map(w -> axle(w).x()).orElse(grid(pointer.x())),
+            isGround(pointer) ? 0 : level.map(w -> axle(w).z()).orElse(grid(pointer.z())));
+    String up = plumb.map(w -> "plumb with axle of " + w.name()).orElse("");
+    String along =
+        isGround(pointer)
+            ? "on the ground"
+            : level.map(w -> "level with axle of " + w.name()).orElse("");
+    String words = up + (up.isEmpty() || along.isEmpty() ? "" : ", ") + along;
+    return new Snap(at, Optional.empty(), Optional.empty(), words);
   }
 
-  private String levelWords(PointMm pointer) {
-    String up = upright(pointer).map(w -> "plumb with axle of " + w.name()).orElse("");
-    String along =
-        Math.abs(pointer.z()) <= reachMm
-            ? "on the ground"
-            : height(pointer).map(w -> "level with axle of " + w.name()).orElse("");
-    return up + (up.isEmpty() || along.isEmpty() ? "" : ", ") + along;
+  private boolean isGround(PointMm pointer) {
+    return Math.abs(pointer.z()) <= lineMm();
   }
 
   private Optional<WheelPart> upright(PointMm pointer) {
-    return axles().filter(w -> Math.abs(axle(w).x() - pointer.x()) <= reachMm).findFirst();
+    return nearest(w -> Math.abs(axle(w).x() - pointer.x()));
   }
 
   private Optional<WheelPart> height(PointMm pointer) {
-    return axles().filter(w -> Math.abs(axle(w).z() - pointer.z()) <= reachMm).findFirst();
+    return nearest(w -> Math.abs(axle(w).z() - pointer.z()));
+  }
+
+  private Optional<WheelPart> nearest(ToDoubleFunction<WheelPart> off) {
+    return axles()
+        .filter(w -> off.applyAsDouble(w) <= lineMm())
+        .min(Comparator.comparingDouble(off));
   }
 
   private PointMm axle(WheelPart wheel) {

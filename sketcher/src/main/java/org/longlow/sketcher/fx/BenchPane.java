@@ -16,6 +16,7 @@ import org.longlow.constraints.layout.Pin;
 import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.edit.Bench;
+import org.longlow.sketcher.edit.BenchPlaces;
 import org.longlow.sketcher.edit.Edits;
 import org.longlow.sketcher.edit.OnBench;
 import org.longlow.sketcher.edit.Target;
@@ -45,6 +46,7 @@ final class BenchPane extends VBox {
   private List<String> shape = List.of();
   private int columns = 2;
   private Trouble inView;
+  private Bench kept;
 
   BenchPane(Desk desk) {
     this.desk = desk;
@@ -117,6 +119,8 @@ final class BenchPane extends VBox {
     }
     Bench bench =
         OnBench.of(shown.layout(), shown.study().placed().places(), desk.options().chosen());
+    bench = kept == null ? bench : BenchPlaces.keep(kept, bench);
+    kept = bench;
     entry.show(bench, shown.layout());
     several.refresh();
     head.setText(bench.title() + (bench.kind().equals(bench.title()) ? "" : ", " + bench.kind()));

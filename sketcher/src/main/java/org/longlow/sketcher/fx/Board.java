@@ -3,6 +3,7 @@ package org.longlow.sketcher.fx;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import javafx.application.Platform;
 import javafx.scene.AccessibleRole;
@@ -60,6 +61,7 @@ final class Board extends Region {
   private boolean working;
   private Runnable afterPaint = () -> {};
   private Runnable onView = () -> {};
+  private BooleanSupplier roomForTicket = () -> true;
   private double upperMarginPx;
   private double rightMarginPx;
   private Supplier<List<Spots.Box>> slips = List::of;
@@ -113,6 +115,11 @@ final class Board extends Region {
     afterPaint = action;
   }
 
+  /** Asked when the machine is fitted in: whether a ticket may need the room beside it. */
+  void leavesRoom(BooleanSupplier forTicket) {
+    roomForTicket = forTicket;
+  }
+
   /** Called when the card is seen from elsewhere. */
   void onView(Runnable action) {
     onView = action;
@@ -159,7 +166,8 @@ final class Board extends Region {
 
   private ViewFrame fitting(BoardState shown) {
     fittedAt = shown.options().denominator();
-    return Fitting.of(shown.drawing(), seen(0), MARGIN_PX, letters(), windowLetters);
+    boolean ticket = roomForTicket.getAsBoolean();
+    return Fitting.of(shown.drawing(), seen(0), MARGIN_PX, letters(), windowLetters, ticket);
   }
 
   /** Whether the machine is shown as it is fitted in, not as somebody moved it. */

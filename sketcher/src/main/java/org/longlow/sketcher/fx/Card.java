@@ -68,6 +68,8 @@ final class Card extends Pane {
     getChildren().addAll(board, strings, tags, list, ticket);
     board.setMargins(tags.heightPx(), 0);
     board.onView(this::requestLayout);
+    // where somebody laid it, or put it away, it needs none beside the machine
+    board.leavesRoom(() -> !ticketAway && !ticket.isLaid());
     board.slips(this::slips);
     desk.watch(this::refresh);
   }

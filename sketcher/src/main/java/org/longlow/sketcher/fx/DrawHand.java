@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import org.longlow.rider.geom.PointMm;
@@ -31,27 +30,34 @@ final class DrawHand implements Hand {
   /** As opaque is a tube on its way. */
   private static final double GHOST_OPACITY = 0.65;
 
-  /** What can be drawn so. */
-  static final List<String> KINDS =
-      Stream.of(NewPart.kinds(), NewTube.kinds()).flatMap(List::stream).toList();
-
   private final Board board;
   private final Desk desk;
   private final Consumer<String> done;
   private final Runnable away;
+  private final Kinds kinds;
   private final List<PointMm> points = new ArrayList<>();
   private final List<PinSpot> spots = new ArrayList<>();
-  private int kind = KINDS.indexOf("bracket");
+  private String kind;
   private PointSnap next;
   private TypedLength typed = TypedLength.NOTHING;
 
+  /** The list of kinds beside the pen. */
+  interface Kinds {
+    void open(DrawHand pen);
+
+    void close();
+  }
+
   /**
+   * @param kind what is drawn unless another kind is picked
    * @param done is told the name of what was drawn
    * @param away is run once it is put down
    */
-  DrawHand(Board board, Desk desk, Consumer<String> done, Runnable away) {
+  DrawHand(Board board, Desk desk, String kind, Kinds kinds, Consumer<String> done, Runnable away) {
     this.board = board;
     this.desk = desk;
+    this.kind = kind;
+    this.kinds = kinds;
     this.done = done;
     this.away = away;
     desk.drags().hover("");
@@ -60,6 +66,17 @@ final class DrawHand implements Hand {
 
   List<PointMm> points() {
     return List.copyOf(points);
+  }
+
+  /** Returns what is drawn. */
+  String kind() {
+    return kind;
+  }
+
+  /** Goes on as another kind; the points stay. */
+  void use(String other) {
+    kind = other;
+    board.paintGlass();
   }
 
   @Override
@@ -95,6 +112,7 @@ final class DrawHand implements Hand {
   @Override
   public void released(MouseEvent e, boolean click) {
     if (click && next != null) {
+      kinds.close();
       put(Hand.px(e));
     }
   }
@@ -122,21 +140,17 @@ final class DrawHand implements Hand {
   }
 
   private void finish() {
-    String name = NewPart.name(desk.session().orElseThrow().layout(), kind());
+    String name = NewPart.name(desk.session().orElseThrow().layout(), kind);
     String field = isTube() ? "path" : "outline";
     desk.edit(
-        isTube() ? NewTube.of(kind(), name, spots) : NewPart.of(kind(), name, points),
+        isTube() ? NewTube.of(kind, name, spots) : NewPart.of(kind, name, points),
         new Target.OfPart(name, List.of(field), field),
         "");
     done.accept(name);
   }
 
-  private String kind() {
-    return KINDS.get(kind);
-  }
-
   private boolean isTube() {
-    return NewTube.kinds().contains(kind());
+    return NewTube.kinds().contains(kind);
   }
 
   private int fewest() {
@@ -161,7 +175,7 @@ final class DrawHand implements Hand {
       return true;
     }
     switch (e.getCode()) {
-      case K -> kind = Math.floorMod(kind + (e.isShiftDown() ? -1 : 1), KINDS.size());
+      case K -> kinds.open(this);
       case BACK_SPACE -> back();
       case ENTER -> enter();
       default -> {
@@ -191,6 +205,7 @@ final class DrawHand implements Hand {
 
   @Override
   public void putDown() {
+    kinds.close();
     board.setPointer(null);
     away.run();
   }
@@ -239,7 +254,7 @@ final class DrawHand implements Hand {
     if (path.size() < NewTube.FEWEST) {
       return Optional.empty();
     }
-    Putting.Ghost ghost = NewTube.ghost(kind(), path);
+    Putting.Ghost ghost = NewTube.ghost(kind, path);
     double n = board.frame().denominator();
     return Optional.of(
         PartPicture.of(shown.layout(), ghost.part(), ghost.places(), shown.ground(), n));
@@ -247,19 +262,19 @@ final class DrawHand implements Hand {
 
   @Override
   public String says() {
-    String kinds = "; K for another kind, such as rail, tank or cowl.";
+    String others = "; Alt puts them freely. K picks another kind from the list.";
     String back = "\nType a length to set an edge, Backspace takes the last point back. ";
     return isTube()
         ? "A new "
-            + kind()
+            + kind
             + ": click its one end, its bends and its other end, with Shift straight"
-            + kinds
+            + others
             + back
             + "Press Enter when done; bends take their radius from its ticket."
         : "A new "
-            + kind()
+            + kind
             + ": click its points in order, with Shift straight"
-            + kinds
+            + others
             + back
             + "Click the first point or press Enter when done.";
   }

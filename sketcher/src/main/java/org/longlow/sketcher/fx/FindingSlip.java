@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import javafx.application.Platform;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
@@ -22,12 +23,16 @@ import org.longlow.constraints.check.finding.WorstFirst;
 import org.longlow.rider.words.Units;
 import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
+import org.longlow.sketcher.desk.FindingInSight;
 
 /** The slip of findings beside the card, worst first; the one picked is opened out. */
 final class FindingSlip extends VBox {
 
   /** While something moves the slip is rewritten no oftener; nobody reads faster. */
   private static final long LIVE_PAUSE_NS = 80_000_000;
+
+  /** So much of a row is its first lines, px. */
+  private static final double HEAD_PX = 48;
 
   /** So much of the list is seen whatever lies under it, px. */
   private static final double LEAST_LIST_PX = 90;
@@ -40,6 +45,14 @@ final class FindingSlip extends VBox {
   private Units units = Units.MM;
   private boolean filling;
   private long filledAt;
+
+  private final FindingInSight sight = new FindingInSight();
+
+  /** Index of the finding whose first line is kept in sight; -1 for none. */
+  private int seen = -1;
+
+  /** Whether an offer is shown, or was until the answer that comes next. */
+  private boolean trying;
 
   FindingSlip(Desk desk) {
     this.desk = desk;
@@ -59,6 +72,7 @@ final class FindingSlip extends VBox {
                 desk.chooseFinding(is.id());
               }
             });
+    list.heightProperty().addListener((o, was, is) -> keepSeen());
     list.setMinHeight(LEAST_LIST_PX);
     VBox.setVgrow(list, Priority.ALWAYS);
     Label caution =
@@ -72,11 +86,12 @@ final class FindingSlip extends VBox {
 
   private void refresh() {
     mend.refresh(picked());
-    if (desk.mending().tried().isPresent()) {
+    boolean live = desk.shown().map(BoardState::live).orElse(false);
+    trying = desk.mending().tried().isPresent() || trying && live;
+    if (trying) {
       return; // what is tried is seen on the card; the list stays under the pointer
     }
     List<Finding> now = desk.shown().map(BoardState::findings).orElse(List.of());
-    boolean live = desk.shown().map(BoardState::live).orElse(false);
     if (live && (System.nanoTime() - filledAt < LIVE_PAUSE_NS || !isSeen())) {
       return; // with the end of a drag comes what is not live
     }
@@ -91,16 +106,53 @@ final class FindingSlip extends VBox {
       filling = false;
       count.setText(summary(now));
     }
-    if (list.getSelectionModel().getSelectedIndex() != picked) {
+    boolean other = list.getSelectionModel().getSelectedIndex() != picked;
+    if (other) {
       filling = true;
       if (picked < 0) {
         list.getSelectionModel().clearSelection();
       } else {
         list.getSelectionModel().select(picked);
-        list.scrollTo(picked);
       }
       filling = false;
     }
+    int wanted = sight.index(now, desk.finding(), live);
+    if (other || wanted != seen) {
+      seen = wanted;
+      keepSeen();
+    }
+  }
+
+  /**
+   * A row grows as it opens, and the list gives way to offers: the first line of the finding that
+   * is read stays seen, and Down goes on from there.
+   */
+  private void keepSeen() {
+    Platform.runLater(
+        () -> {
+          if (seen < 0 || seen >= list.getItems().size()) {
+            return;
+          }
+          list.applyCss();
+          list.layout();
+          if (!isHeadSeen(seen)) {
+            list.scrollTo(seen);
+          }
+          if (seen != list.getSelectionModel().getSelectedIndex()) {
+            list.getFocusModel().focus(seen);
+          }
+        });
+  }
+
+  private boolean isHeadSeen(int index) {
+    for (Node node : list.lookupAll(".finding")) {
+      if (node instanceof Cell cell && cell.isVisible() && cell.getIndex() == index) {
+        double top = list.sceneToLocal(cell.localToScene(0, 0)).getY();
+        double least = Math.min(cell.getHeight(), HEAD_PX * TextSize.of(this));
+        return top >= -0.5 && top + least <= list.getHeight();
+      }
+    }
+    return false;
   }
 
   private boolean isSeen() {

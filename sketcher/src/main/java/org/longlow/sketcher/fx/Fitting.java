@@ -20,7 +20,7 @@ final class Fitting {
   /** Shares of the room that words want which are tried until the machine is as large as that. */
   private static final double[] GIVEN = {1, 0.75, 0.5, 0.25, 0};
 
-  /** It gives up so much of its size at most for a ticket to lie beside it. */
+  /** It keeps so much of its size, words too, where a ticket is to lie beside it. */
   private static final double BESIDE_SHARE = 0.85;
 
   /** However far the card is pushed, so much of the machine stays, px. */
@@ -37,18 +37,25 @@ final class Fitting {
    * @param margin left free round machine and people, px; words and figures may run into it
    * @param letters how much larger than usual letters on the drawing are
    * @param onSlips how much larger than usual those of a ticket are
+   * @param ticket whether a ticket may lie in that room
    */
   static ViewFrame of(
-      Drawing drawing, Spots.Box seen, double margin, double letters, double onSlips) {
+      Drawing drawing,
+      Spots.Box seen,
+      double margin,
+      double letters,
+      double onSlips,
+      boolean ticket) {
     Envelope box = machine(drawing, false);
-    double least = LEAST_SHARE * fitted(box, seen, margin).pxPerMm();
+    double bare = fitted(box, seen, margin).pxPerMm();
+    double least = LEAST_SHARE * bare;
     Spots.Box room = forWords(drawing, box, seen, margin, letters, least);
     ViewFrame frame = fitted(box, room, margin);
     double wide = TicketSize.leastWidePx(onSlips);
     Spots.Box narrower =
         new Spots.Box(room.x(), room.y(), Math.max(1, room.width() - wide), room.height());
     double beside = fitted(box, narrower, margin).pxPerMm();
-    if (beside >= BESIDE_SHARE * frame.pxPerMm() && beside >= least) {
+    if (ticket && beside >= BESIDE_SHARE * bare) {
       frame = fitted(box, narrower, margin);
       frame = frame.panned(room.x() + margin - frame.screenX(box.getMinX()), 0);
       double first =
@@ -59,7 +66,8 @@ final class Fitting {
       return frame.panned(Math.max(0, seen.x() + NAME_EDGE_PX - first), 0);
     }
     double over = room.bottom() - margin - frame.screenY(box.getMinY());
-    return 2 * over >= TicketSize.leastHighPx(onSlips) ? frame.panned(0, over) : frame;
+    boolean below = ticket && 2 * over >= TicketSize.leastHighPx(onSlips);
+    return below ? frame.panned(0, over) : frame;
   }
 
   /**

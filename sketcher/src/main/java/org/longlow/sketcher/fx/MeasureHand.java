@@ -332,8 +332,8 @@ final class MeasureHand implements Hand {
   @Override
   public String says() {
     return switch (measuring.spots().size()) {
-      case 0 -> "click or Enter: measure from here; N next pin, Esc ends";
-      case 1 -> "click or Enter: measure to here; Esc ends";
+      case 0 -> "click or Enter: measure from here; N next pin, Alt freely, Esc ends";
+      case 1 -> "click or Enter: measure to here; Alt freely, Esc ends";
       case 2 ->
           "K keeps it as a dimension, T ties it, a number takes another"
               + "\nShift click: the angle to a third; click: the next; Esc ends";

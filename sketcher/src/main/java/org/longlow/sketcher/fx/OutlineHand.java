@@ -393,7 +393,7 @@ final class OutlineHand implements Hand {
     }
     return "Points of "
         + part
-        + ": drag them, with Shift straight; double click on an edge or J adds one, Delete takes"
+        + ": drag them, with Shift straight, with Alt freely; double click on an edge or J adds one, Delete takes"
         + " one out.\n"
         + "S smooth or corner, H hole, Shift H slot, Alt H cut-out, W moves holes whole, M mirrored up, Shift M mirrored"
         + " forward.\n"

@@ -8,6 +8,7 @@ import javafx.scene.layout.VBox;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.TubePart;
 import org.longlow.sketcher.desk.Desk;
+import org.longlow.sketcher.edit.DrawnKind;
 
 /** Points of the part picked, on its ticket and by key: begins the hands that edit and draw. */
 final class OutlineTools extends VBox {
@@ -16,17 +17,22 @@ final class OutlineTools extends VBox {
   private final Board board;
   private final BoardHands hands;
   private final Consumer<Boolean> aside;
+  private final DrawHand.Kinds kinds;
+  private String last = DrawnKind.FIRST;
   private final Button points =
       Bits.words("points", "Points", "take the points of its outline, key E", this::points);
 
   /**
    * @param aside takes off the card what lies in the way of a hand, or lays it back
+   * @param kinds the list of what can be drawn
    */
-  OutlineTools(Desk desk, Board board, BoardHands hands, Consumer<Boolean> aside) {
+  OutlineTools(
+      Desk desk, Board board, BoardHands hands, Consumer<Boolean> aside, DrawHand.Kinds kinds) {
     this.desk = desk;
     this.board = board;
     this.hands = hands;
     this.aside = aside;
+    this.kinds = kinds;
     getChildren().add(points);
     desk.watch(this::refresh);
     refresh();
@@ -62,19 +68,20 @@ final class OutlineTools extends VBox {
     }
   }
 
-  /** Draws a new part. */
+  /** Draws a new part, of the kind drawn last unless another is picked. */
   void draw() {
-    if (desk.shown().isPresent()) {
-      take(
-          new DrawHand(
-              board,
-              desk,
-              name -> {
-                done();
-                desk.choose("part:" + name);
-              },
-              this::away));
+    if (desk.shown().isEmpty()) {
+      return;
     }
+    DrawHand pen = new DrawHand(board, desk, last, kinds, this::drawn, this::away);
+    take(pen);
+    kinds.open(pen);
+  }
+
+  private void drawn(String name) {
+    last = ((DrawHand) hands.hand()).kind();
+    done();
+    desk.choose("part:" + name);
   }
 
   private void take(Hand hand) {

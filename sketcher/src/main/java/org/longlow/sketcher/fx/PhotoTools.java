@@ -164,7 +164,8 @@ final class PhotoTools extends VBox {
     String name = chosen.startsWith(PREFIX) ? chosen.substring(PREFIX.length()) : "";
     Photo now = shown.map(s -> s.layout().photos().get(name)).orElse(null);
     show(this, now != null);
-    if (!name.equals(photo) || now == null) {
+    // what is locked or hidden is not to be marked or moved: no hand says so any more
+    if (!name.equals(photo) || now == null || now.locked() || now.hidden()) {
       putDown();
     }
     photo = name;

@@ -254,6 +254,6 @@ final class Placing implements Hand {
         + (offered.size() > 1
             ? "right click, number or H hangs it on something; "
             : "H over a part hangs it on that; ")
-        + "Esc drops it";
+        + "Alt puts it freely; Esc drops it";
   }
 }

@@ -66,7 +66,8 @@ final class Window extends StackPane {
     BenchPane bench = new BenchPane(desk);
     bench.lay(new PhotoTools(desk, board, hands));
     card = new Card(desk, board, bench, new FindingSlip(desk));
-    outlines = new OutlineTools(desk, board, hands, card::setAside);
+    KindPane kinds = new KindPane(board, this::over);
+    outlines = new OutlineTools(desk, board, hands, card::setAside, kinds);
     bench.lay(outlines);
     measures = new MeasureTools(desk, board, hands, card::setAside);
     cushions = new CushionBench(desk, card);
@@ -95,7 +96,7 @@ final class Window extends StackPane {
       StackPane.setMargin(slip, new Insets(14, 14, 14, 0));
     }
     StackPane.setAlignment(gallery, Pos.TOP_LEFT);
-    slips = new Slips(middle, paper, keysPane, findPane, tracePane, gallery);
+    slips = new Slips(middle, paper, keysPane, findPane, tracePane, gallery, kinds);
     StackPane.setAlignment(notices, Pos.BOTTOM_LEFT);
     work.setTop(top);
     work.setCenter(middle);

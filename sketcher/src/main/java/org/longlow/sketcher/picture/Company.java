@@ -1,6 +1,7 @@
 package org.longlow.sketcher.picture;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.longlow.constraints.layout.Occupant;
@@ -37,6 +38,23 @@ public final class Company {
     }
     company.add(sitting.get());
     return company;
+  }
+
+  /**
+   * Returns the smallest company in which somebody of the crew can be shown, riding if they can,
+   * else on the first seat that they can sit on; empty if there is none.
+   */
+  static List<Sitting> with(Study study, String person) {
+    return seated(study).stream()
+        .filter(s -> s.person().equals(person))
+        .min(Comparator.comparing(s -> !rides(s)))
+        .map(s -> with(study, s.occupant()))
+        .orElse(List.of());
+  }
+
+  /** Returns who rides where somebody of the crew is shown: they themselves unless they cannot. */
+  public static String rider(Study study, String person) {
+    return with(study, person).stream().findFirst().map(Sitting::person).orElse(person);
   }
 
   /** Returns the sittings of people on seats; those who cannot sit there are left out. */

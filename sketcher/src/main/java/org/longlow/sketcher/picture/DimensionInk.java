@@ -284,8 +284,9 @@ final class DimensionInk {
     for (Manikin m : scene.people()) {
       PointMm hip = road(m.joints().hip());
       String subject = "person:" + m.name();
-      below.add(span(subject, 0, hip.x(), 0, hip.z(), "H-point"));
-      right.add(span(subject, 0, hip.z(), hip.x(), hip.x(), "H-point"));
+      String whose = scene.people().size() > 1 ? "H-point of " + m.name() : "H-point";
+      below.add(span(subject, 0, hip.x(), 0, hip.z(), whose));
+      right.add(span(subject, 0, hip.z(), hip.x(), hip.x(), whose));
     }
     for (RestPart rest : scene.layout().parts(RestPart.class).toList()) {
       PointMm at = road(scene.places().pin(rest.at()));

@@ -14,7 +14,8 @@ import org.longlow.constraints.stand.Condition;
 /**
  * What an elevation shows.
  *
- * @param person who rides; empty takes the first of the crew who has a seat
+ * @param person who is shown, riding if they can, else behind who does; empty takes the first of
+ *     the crew who has a seat
  * @param seated who is seated, on which seats; empty takes those of the stance, or {@code person}
  * @param ghosts others of the crew, dashed
  * @param stance the stance; empty takes the laden stance of those seated, or the machine as drawn
@@ -81,7 +82,7 @@ public record PictureOptions(
     }
   }
 
-  /** Returns a copy with this rider, alone unless the stance seats somebody else too. */
+  /** Returns a copy that shows this person, alone if they ride and the stance seats nobody else. */
   public PictureOptions withPerson(String name) {
     return with(
         d -> {

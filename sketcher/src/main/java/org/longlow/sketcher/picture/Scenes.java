@@ -67,15 +67,19 @@ public final class Scenes {
         AsDrawn.of(study));
   }
 
-  /** Returns who was asked for, or else the first rider. */
+  /** Returns who was asked for, a passenger behind who rides, or else the first rider. */
   private static List<Sitting> asked(Study study, PictureOptions options) {
     List<Sitting> named = Company.sittings(study, options.seated());
     if (!named.isEmpty()) {
       return named;
     }
-    return options.person().isEmpty()
-        ? Company.firstRider(study).stream().toList()
-        : study.sitting(options.person(), Occupant.RIDER).stream().toList();
+    if (options.person().isEmpty()) {
+      return Company.firstRider(study).stream().toList();
+    }
+    List<Sitting> company = Company.with(study, options.person());
+    return company.isEmpty()
+        ? study.sitting(options.person(), Occupant.RIDER).stream().toList()
+        : company;
   }
 
   /**

@@ -47,6 +47,9 @@ final class Tiers {
   /** Distance between tiers over letter height. */
   private static final double STEP = 2.3;
 
+  /** The same where words stand upright and stick out of their arrows, one beside the other. */
+  private static final double UPRIGHT_STEP = 3.4;
+
   /** What words cost on an extension line, outside their arrows, and one tier farther out. */
   private static final double CROSSING_COST = 10;
 
@@ -64,6 +67,7 @@ final class Tiers {
   private final List<Envelope> words;
   private final List<Mark> onTop = new ArrayList<>();
   private final List<List<double[]>> taken = new ArrayList<>();
+  private double step = STEP;
 
   /**
    * Sets up tiers.
@@ -86,6 +90,8 @@ final class Tiers {
     List<Span> order = new ArrayList<>(spans);
     order.removeIf(s -> s.high() - s.low() < 1e-6);
     order.sort(Comparator.comparingDouble(s -> s.high() - s.low()));
+    long stickOut = order.stream().filter(s -> wide(s) > s.high() - s.low()).count();
+    step = side != Side.BELOW && stickOut > 1 ? UPRIGHT_STEP : STEP;
     List<Mark> marks = new ArrayList<>();
     for (Span span : order) {
       place(span, order, marks);
@@ -95,12 +101,17 @@ final class Tiers {
   }
 
   private double step() {
-    return STEP * dims.textMm() * dims.denominator();
+    return step * dims.textMm() * dims.denominator();
+  }
+
+  /** Returns how long its words are, drawing mm. */
+  private double wide(Span span) {
+    return (Lettering.widthMm(span.text(), dims.textMm()) + 1.6) * dims.denominator();
   }
 
   private void place(Span span, List<Span> all, List<Mark> marks) {
     double n = dims.denominator();
-    double wide = (Lettering.widthMm(span.text(), dims.textMm()) + 1.6) * n;
+    double wide = wide(span);
     double head = dims.arrowMm() * n;
     double length = span.high() - span.low();
     double outside = length > 2.5 * head ? 0 : 2 * head;

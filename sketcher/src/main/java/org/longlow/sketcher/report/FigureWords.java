@@ -50,6 +50,11 @@ record FigureWords(Units units) {
     return fixed(value * units.factor(FigureSort.MASS), 2) + units.sign(FigureSort.MASS);
   }
 
+  /** Returns a moment of inertia, of so many kg m². */
+  String inertia(double value) {
+    return units.says(value, FigureSort.INERTIA);
+  }
+
   static String deg(double rad) {
     return FigureUnit.DEG.says(Math.toDegrees(rad));
   }

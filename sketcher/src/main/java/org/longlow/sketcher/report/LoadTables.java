@@ -4,6 +4,7 @@ import java.util.List;
 import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.machine.chassis.AxleLoads;
 import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.stand.Inertia;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.study.Study;
 
@@ -24,7 +25,34 @@ final class LoadTables {
   private static final List<String> MASSES =
       List.of("Part", "Kind", "Material", "Mass", "Forward", "Up", "Left");
 
+  private static final List<String> TURNING =
+      List.of("Stance", "Centre to the left", "Rolling", "Pitching", "Yawing");
+
   private LoadTables() {}
+
+  private static void turning(Html h, Study study, FigureWords figures) {
+    h.element("h2", "Resistance to turning");
+    h.table(
+        "turning",
+        "Moments of inertia about the centre of mass, axes along those of the drawing; the mass of"
+            + " each part spread evenly over its body, people as segments",
+        TURNING);
+    for (Standing s : study.standings()) {
+      if (s.load() != null) {
+        Inertia inertia = Inertia.of(s.shapes().values(), s.rider(), s.load().total());
+        h.row(
+            "",
+            TURNING,
+            List.of(
+                s.condition().says(),
+                figures.mm(s.load().total().yMm()),
+                figures.inertia(inertia.rollKgM2()),
+                figures.inertia(inertia.pitchKgM2()),
+                figures.inertia(inertia.yawKgM2())));
+      }
+    }
+    h.closeTable();
+  }
 
   static void write(Html h, Study study) {
     FigureWords figures = FigureWords.of(study);
@@ -49,6 +77,7 @@ final class LoadTables {
               figures.says(a.brakeLiftG(), FigureUnit.G)));
     }
     h.closeTable();
+    turning(h, study, figures);
     h.element("h2", "Masses");
     h.table("masses", "Both sides together; places as drawn", MASSES);
     double sum = 0;

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.longlow.constraints.document.Typing;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Stance;
@@ -13,6 +14,7 @@ import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Travel;
 import org.longlow.constraints.study.Study;
+import org.longlow.demo.Demos;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.picture.Moved;
 import org.longlow.sketcher.picture.PictureOptions;
@@ -84,6 +86,30 @@ class BoardStateTest {
     }
     assertThat(Looks.seated("Tor").apply(now).asDrawn()).as("somebody else as drawn").isTrue();
     assertThat(Looks.seated("Tor").apply(laden).asDrawn()).isFalse();
+  }
+
+  /** Heron with Runa behind only: whoever looks at her sees her behind who rides. */
+  @Test
+  void aPassengerIsShownBehindWhoRides() {
+    Layout two = Typing.dropped(Demos.layout("heron"), List.of("crew", "Runa", "seats", "0"));
+    Study study = Study.of(two);
+    assertThat(two.crew().get("Runa").seats()).containsExactly("passenger");
+    PictureOptions runa = Looks.seated("Runa").apply(PictureOptions.PLAIN);
+    BoardState at = new Studio().draw(two, study, runa, "", false);
+    assertThat(at.heads()).hasSize(2);
+    assertThat(at.stance().orElseThrow().aboard())
+        .extracting(Occupant::person)
+        .hasSize(2)
+        .endsWith("Runa");
+    String rider = at.stance().orElseThrow().aboard().get(0).person();
+    BoardState rides = new Studio().draw(two, study, Looks.seated(rider).apply(runa), "", false);
+    assertThat(rides.heads()).hasSize(1);
+    assertThat(at.steps()).isEqualTo(rides.steps());
+    assertThat(at.steps().stream().map(Standing::kind)).contains(Stance.Kind.LADEN);
+    PictureOptions drawn = Looks.seated("Runa").apply(runa.withAsDrawn());
+    assertThat(new Studio().draw(two, study, drawn, "", false).heads()).hasSize(2);
+    PictureOptions bump = Looks.seated("Runa").apply(runa.withStance(Optional.of(BUMP)));
+    assertThat(new Studio().draw(two, study, bump, "", false).heads()).hasSize(2);
   }
 
   @Test

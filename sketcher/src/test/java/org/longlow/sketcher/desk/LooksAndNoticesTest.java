@@ -12,6 +12,7 @@ import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.document.Entries;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.stand.Standing;
@@ -33,6 +34,22 @@ class LooksAndNoticesTest {
     assertThat(first.person()).isEqualTo("Mara");
     assertThat(first.names()).isTrue();
     assertThat(first.denominator()).isEqualTo(7);
+  }
+
+  /** The machine stays as it was seen when its first seat is put down. */
+  @Test
+  void aMachineWithoutASeatIsLookedAtAsDrawn() {
+    Layout bare = Entries.without(WREN.layout(), new Entries.Entry("parts", "pan")).layout();
+    PictureOptions first = Looks.first(bare, PictureOptions.PLAIN);
+    BoardState empty = new Studio().draw(bare, Study.of(bare), first, "", false);
+    assertThat(empty.standing()).isEmpty();
+    PictureOptions next = Looks.onceSeen(empty, first);
+    BoardState seated = new Studio().draw(WREN.layout(), WREN, next, "", false);
+    assertThat(seated.standing()).as("as drawn").isEmpty();
+    assertThat(seated.heads()).hasSize(1);
+    BoardState whole = new Studio().draw(WREN.layout(), WREN, first, "", false);
+    assertThat(whole.standing()).isPresent();
+    assertThat(Looks.onceSeen(whole, first)).isEqualTo(first);
   }
 
   @Test

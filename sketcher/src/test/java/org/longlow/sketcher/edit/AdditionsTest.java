@@ -115,7 +115,14 @@ class AdditionsTest {
         .contains("speaks of 2 pins")
         .contains("picked is 1");
     assertThat(Tried.refusal(WREN, Additions.limit(Limit.Kind.GAP, one))).contains("2 parts");
-    assertThat(Tried.refusal(WREN, Additions.section(one))).contains("pick what opens");
+    Additions.Picked part = new Additions.Picked(List.of(), List.of("tank"), NOW);
+    for (Additions.Picked few : List.of(one, part)) {
+      assertThat(Tried.refusal(WREN, Additions.section(few)))
+          .as("both at once")
+          .contains("pick what opens")
+          .contains("the pin it turns about");
+    }
+    assertThat(Tried.refusal(WREN, Additions.section(part))).contains("picked are 1 and 0");
     assertThat(Tried.refusal(WREN, Additions.stance(Stance.Kind.OPEN))).contains("nothing opens");
   }
 

@@ -3,10 +3,13 @@ package org.longlow.sketcher.edit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.longlow.constraints.document.Form;
 import org.longlow.constraints.formula.Dim;
 import org.longlow.constraints.formula.FormulaException;
 import org.longlow.constraints.layout.Layout;
@@ -36,13 +39,74 @@ class BenchTest {
     return new Places(pins, values);
   }
 
+  /** The rows of what a part says of itself. */
+  private List<Bench.Row> own(Layout in, String part) {
+    return OnBench.of(in, places, "part:" + part).groups().stream()
+        .filter(g -> g.heading().equals("its own"))
+        .findFirst()
+        .orElseThrow()
+        .rows();
+  }
+
+  /** Headings, each followed by the keys of its rows. */
+  private static List<String> laid(Bench bench) {
+    List<String> all = new ArrayList<>();
+    for (Bench.Group group : bench.groups()) {
+      all.add(group.heading() + ":");
+      group.rows().forEach(r -> all.add(r.label()));
+    }
+    return all;
+  }
+
+  @Test
+  void whatFindingsMissComesFirst() {
+    assertThat(laid(OnBench.of(layout, places, "part:grips")))
+        .startsWith("to give first:", "mass", "its own:");
+    assertThat(laid(OnBench.of(layout, places, "part:tank"))).startsWith("its own:");
+    Layout soft = Edits.set(new Target.OfPart("fork", List.of("rate"), "rate"), "").applied(layout);
+    assertThat(laid(OnBench.of(soft, places, "part:fork")))
+        .startsWith("to give first:", "rate", "its own:");
+  }
+
+  /** Whoever fills in one field after the other goes on to the next, wherever each belongs. */
+  @Test
+  void whatIsFilledInStaysInItsPlaceWhileTheThingIsPicked() {
+    Bench before = OnBench.of(layout, places, "part:grips");
+    for (Bench.Row row : before.groups().stream().flatMap(g -> g.rows().stream()).toList()) {
+      String text = row.label().equals("mass") ? "2 kg" : row.text().isEmpty() ? "" : "40 mm";
+      if (row.input() == Form.Input.QUANTITY && !text.isEmpty()) {
+        Layout filled = Edits.set(row.target(), text).applied(layout);
+        Bench after = BenchPlaces.keep(before, OnBench.of(filled, places, "part:grips"));
+        assertThat(laid(after)).as(row.label()).isEqualTo(laid(before));
+        assertThat(row(after, row.target()).orElseThrow().text()).isEqualTo(text);
+      }
+    }
+    Bench pan = OnBench.of(layout, places, "part:pan");
+    Target mass = new Target.OfPart("pan", List.of("mass"), "mass");
+    Layout weighed = Edits.set(mass, "3 kg").applied(layout);
+    Bench alone = OnBench.of(weighed, places, "part:pan");
+    assertThat(laid(alone)).as("told anew").isNotEqualTo(laid(pan));
+    assertThat(laid(BenchPlaces.keep(pan, alone))).isEqualTo(laid(pan));
+    assertThat(laid(BenchPlaces.keep(before, alone))).as("of another part").isEqualTo(laid(alone));
+  }
+
+  @Test
+  void whatIsNewComesWhereItBelongs() {
+    Bench pan = OnBench.of(layout, places, "part:pan");
+    Layout more =
+        Edits.more(new Target.OfPart("pan", List.of("layers"), "layer"), "").applied(layout);
+    Bench longer = OnBench.of(more, places, "part:pan");
+    assertThat(laid(BenchPlaces.keep(pan, longer))).isEqualTo(laid(longer));
+    assertThat(laid(BenchPlaces.keep(longer, pan))).isEqualTo(laid(pan));
+  }
+
   @Test
   void everyQuantityOfEveryPartCanBeReplacedAloneAndPutBack() {
     int seen = 0;
     for (String name : layout.parts().keySet()) {
-      for (Bench.Row row : OnBench.of(layout, places, "part:" + name).groups().get(0).rows()) {
+      for (Bench.Row row : own(layout, name)) {
         Layout changed = Edits.set(row.target(), "123 mm").applied(layout);
-        assertThat(OnBench.of(changed, places, "part:" + name).groups().get(0).rows())
+        assertThat(own(changed, name))
             .filteredOn(r -> r.target().equals(row.target()))
             .singleElement()
             .satisfies(r -> assertThat(r.text()).isEqualTo("123 mm"));

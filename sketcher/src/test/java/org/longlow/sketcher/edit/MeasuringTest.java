@@ -38,7 +38,7 @@ class MeasuringTest {
 
   private static final Places PLACES = Plates.places(LAYOUT);
 
-  /** 1 px is 1 mm, so that near is within 9 mm. */
+  /** 1 px is 1 mm, so that near a pin is within 8 mm, near a line within 4. */
   private static final double SCALE = 1;
 
   private static MeasureView view(Layout layout) {
@@ -80,8 +80,9 @@ class MeasuringTest {
     assertThat(at(612, 503).at()).isEqualTo(new PointMm(610, 500));
     assertThat(at(500, 503).words()).isEqualTo("edge of plate");
     assertThat(at(500, 503).at().distance(new PointMm(500, 500))).isLessThan(1e-9);
-    assertThat(at(800, -6).onGround()).isTrue();
-    assertThat(at(800, -6).at()).isEqualTo(new PointMm(800, 0));
+    assertThat(at(800, -3).onGround()).isTrue();
+    assertThat(at(800, -5).onGround()).isFalse();
+    assertThat(at(800, -3).at()).isEqualTo(new PointMm(800, 0));
     assertThat(at(801, 402).words()).isEmpty();
     assertThat(VIEW.at(new PointMm(703, 696), SCALE, true).at()).isEqualTo(new PointMm(703, 696));
   }

@@ -51,7 +51,7 @@ class SnappingTest {
     assertThat(snapping.of(right).to()).isEqualTo("edge of engine");
     Random random = new Random(11);
     int edges = 0;
-    for (int i = 0; i < 400; i++) {
+    for (int i = 0; i < 1000; i++) {
       PointMm p = new PointMm(2000 * random.nextDouble(), 1000 * random.nextDouble());
       Snapping.Snap s = snapping.of(p);
       assertThat(Math.abs(s.at().x() - p.x())).isLessThanOrEqualTo(8);
@@ -75,10 +75,10 @@ class SnappingTest {
 
   @Test
   void inTheOpenItGoesToTheGroundToAxlesAndToTheGrid() {
-    Snapping.Snap ground = snapping.of(new PointMm(703, 6));
+    Snapping.Snap ground = snapping.of(new PointMm(703, 3));
     assertThat(ground.at()).isEqualTo(new PointMm(700, 0));
     assertThat(ground.words(Units.MM)).startsWith("on the ground");
-    Snapping.Snap level = snapping.of(new PointMm(-603, 304));
+    Snapping.Snap level = snapping.of(new PointMm(-603, 303));
     assertThat(level.at()).isEqualTo(new PointMm(-600, 300));
     assertThat(level.to()).startsWith("level with axle of ");
     Snapping.Snap plumb = snapping.of(new PointMm(1643, 1206));
@@ -93,6 +93,43 @@ class SnappingTest {
   void theGridIsAsFineAsTheEyeCanTell() {
     assertThat(Snapping.at(0.5, WREN, PLACES, outlines).gridMm()).isEqualTo(10);
     assertThat(Snapping.at(0.8, WREN, PLACES, outlines).gridMm()).isEqualTo(5);
-    assertThat(Snapping.at(0.5, WREN, PLACES, outlines).reachMm()).isEqualTo(18);
+  }
+
+  /** Eight dots from a pin, four from a line, whatever the scale. */
+  @Test
+  void itReachesAsFarOnTheScreenAtEveryScale() {
+    PointMm axle = PLACES.pin("frontAxle");
+    for (double pxPerMm : new double[] {0.2, 0.45, 1, 3}) {
+      Snapping at = Snapping.at(pxPerMm, WREN, PLACES, Map.of());
+      PointMm out = new PointMm(axle.x() + 400, axle.z());
+      assertThat(at.of(out.plus(new PointMm(0, 3.9 / pxPerMm))).to())
+          .isEqualTo("level with axle of frontWheel");
+      assertThat(at.of(out.plus(new PointMm(0, 4.1 / pxPerMm))).to()).isEmpty();
+      assertThat(at.of(out.plus(new PointMm(0, -4.1 / pxPerMm))).to()).isEmpty();
+      assertThat(at.of(axle.plus(new PointMm(-5.6, 5.6).times(1 / pxPerMm))).pin()).isPresent();
+      assertThat(at.of(axle.plus(new PointMm(-5.7, 5.7).times(1 / pxPerMm))).pin()).isEmpty();
+    }
+  }
+
+  @Test
+  void theNearestIsMeantButAPinBeforeTheLinesThroughIt() {
+    GeometryFactory shapes = new GeometryFactory();
+    Coordinate[] line = {new Coordinate(700, 303), new Coordinate(1100, 303)};
+    Snapping near =
+        new Snapping(WREN, PLACES, Map.of("plank", shapes.createLineString(line)), 8, 10);
+    assertThat(near.of(new PointMm(800, 302)).to()).isEqualTo("edge of plank");
+    assertThat(near.of(new PointMm(800, 301)).to()).startsWith("level with axle of");
+    // 6 below the crank and 1 above an edge that does not run through it
+    Coordinate[] under = {new Coordinate(700, 373), new Coordinate(1100, 373)};
+    Snapping two =
+        new Snapping(WREN, PLACES, Map.of("plank", shapes.createLineString(under)), 8, 10);
+    PointMm crank = PLACES.pin("crank");
+    assertThat(two.of(crank.plus(new PointMm(0, -6))).to()).isEqualTo("edge of plank");
+    assertThat(two.of(crank.plus(new PointMm(0, -3))).pin()).contains("crank");
+    Coordinate[] through = {new Coordinate(700, 380), new Coordinate(1100, 380)};
+    Snapping on =
+        new Snapping(WREN, PLACES, Map.of("plank", shapes.createLineString(through)), 8, 10);
+    assertThat(on.of(crank.plus(new PointMm(7, 0))).pin()).contains("crank");
+    assertThat(on.of(crank.plus(new PointMm(9, 0))).to()).isEqualTo("edge of plank");
   }
 }

@@ -266,11 +266,8 @@ class ByHandWalkTest extends Walk {
   private void draw(String kind, double[][] points, double x, double z) {
     card();
     hands.press(KeyCode.P);
-    for (int i = DrawHand.KINDS.indexOf("bracket");
-        i != DrawHand.KINDS.indexOf(kind);
-        i = (i + 1) % DrawHand.KINDS.size()) {
-      hands.press(KeyCode.K);
-    }
+    hands.until("the kinds", () -> hands.node("kind-words", Node.class).isFocused());
+    hands.write(kind).press(KeyCode.ENTER);
     for (double[] p : points) {
       hands.clickAt(hands.at(x + p[0], z + p[1]));
     }

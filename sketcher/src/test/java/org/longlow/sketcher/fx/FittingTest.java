@@ -31,7 +31,8 @@ class FittingTest {
   }
 
   private static ViewFrame fitted(double wide, double high, double letters, Mark... names) {
-    return Fitting.of(drawing(names), new Spots.Box(0, 0, wide, high), MARGIN, letters, letters);
+    Spots.Box card = new Spots.Box(0, 0, wide, high);
+    return Fitting.of(drawing(names), card, MARGIN, letters, letters, true);
   }
 
   @Test
@@ -98,6 +99,32 @@ class FittingTest {
     assertThat(large.pxPerMm()).isCloseTo(0.5 - Math.max(0, (300 - ticket) / 2000), within(1e-9));
   }
 
+  /** A name above it and a ticket together cost no more of its size than the ticket may. */
+  @Test
+  void namesAndTicketTogetherDoNotMakeItSmall() {
+    Mark above = new Mark.Words("part:frame", "mast", 1000, 1150, 2.5, 0, Anchor.MIDDLE, Tone.INK);
+    int beside = 0;
+    for (double wide = 700; wide < 1300; wide += 20) {
+      double alone = Math.min((wide - 2 * MARGIN) / 2000, (560 - 2 * MARGIN) / 1000);
+      ViewFrame named = fitted(wide, 560, 1, above);
+      if (wide - named.screenX(2000) > TicketSize.leastWidePx(1)) {
+        beside++;
+        assertThat(named.pxPerMm()).as("%s px", wide).isGreaterThanOrEqualTo(0.85 * alone - 1e-9);
+      }
+    }
+    assertThat(beside).isPositive();
+  }
+
+  @Test
+  void whereTheTicketLiesElsewhereTheMachineHasTheCard() {
+    Spots.Box card = new Spots.Box(0, 0, 1300, 560);
+    ViewFrame with = Fitting.of(drawing(), card, MARGIN, 1, 1, true);
+    ViewFrame without = Fitting.of(drawing(), card, MARGIN, 1, 1, false);
+    assertThat(with.pxPerMm()).isLessThan(0.48);
+    assertThat(without.pxPerMm()).isCloseTo((560 - 2 * MARGIN) / 1000, within(1e-9));
+    assertThat(without.screenX(1000)).as("in the middle").isCloseTo(650, within(1e-9));
+  }
+
   @Test
   void namesAreSeenWhereverTheyStand() {
     for (double letters : new double[] {1, 2}) {
@@ -138,7 +165,7 @@ class FittingTest {
                 new Layer("frame", "Frame", List.of(MACHINE)),
                 new Layer("dimensions", "Dimensions", List.of(below, left))));
     Spots.Box seen = new Spots.Box(20, 10, 1200, 500);
-    ViewFrame frame = Fitting.of(drawing, seen, MARGIN, 1, 1);
+    ViewFrame frame = Fitting.of(drawing, seen, MARGIN, 1, 1, true);
     assertThat(frame.screenY(-300)).isLessThanOrEqualTo(seen.bottom());
     assertThat(frame.screenX(-200)).isGreaterThanOrEqualTo(seen.x());
     assertThat(frame.screenY(1000)).isGreaterThanOrEqualTo(seen.y() + MARGIN - 1e-9);

@@ -430,6 +430,15 @@ class MannersWalkTest extends Walk {
     TextField mass = hands.node("field-pan-mass", TextField.class);
     assertThat(mass.getText()).isBlank();
     assertThat(mass.getPromptText()).isEqualTo("from the material");
+    pick("part:grips");
+    mass = hands.node("field-grips-mass", TextField.class);
+    assertThat(mass.getPromptText()).isEqualTo("not known until it is given");
+    // first of its fields, and the next one follows also once it is filled in
+    hands.typeInto("field-grips-mass", "1 kg");
+    assertThat(hands.layout().parts().get("grips").base().mass()).isPresent();
+    assertThat(Called.of(focused())).isEqualTo("field-grips-mass");
+    hands.press(KeyCode.TAB);
+    assertThat(Called.of(focused())).isEqualTo("field-grips-diameter");
     Hands.onFx(
         () -> {
           hands

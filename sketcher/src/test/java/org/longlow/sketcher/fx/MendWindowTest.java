@@ -2,11 +2,15 @@ package org.longlow.sketcher.fx;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import javafx.geometry.Point2D;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.ListCell;
+import javafx.scene.control.ListView;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -110,5 +114,70 @@ class MendWindowTest extends Walk {
     assertThat(hands.layout()).isNotSameAs(before);
     assertThat(mends()).isEmpty();
     assertThat(hands.node("mend", Button.class).isVisible()).isTrue();
+  }
+
+  private ListView<?> list() {
+    return hands.window().getScene().getRoot().lookupAll(".list-view").stream()
+        .filter(n -> "findings".equals(Called.of(n)))
+        .map(n -> (ListView<?>) n)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** The rows of the list that are seen in part, from the top. */
+  private List<ListCell<?>> rows() {
+    return Hands.onFx(
+        () ->
+            list().lookupAll(".finding").stream()
+                .map(n -> (ListCell<?>) n)
+                .filter(c -> c.isVisible() && c.getItem() != null)
+                .filter(c -> top(c) + c.getHeight() > 0)
+                .filter(c -> top(c) < list().getHeight())
+                .sorted(Comparator.comparingInt(ListCell::getIndex))
+                .collect(Collectors.toList()));
+  }
+
+  /** How far below the top of the list a row begins, px. */
+  private static double top(ListCell<?> row) {
+    ListView<?> list = row.getListView();
+    return list.sceneToLocal(row.localToScene(0, 0)).getY();
+  }
+
+  private boolean isHeadSeen(ListCell<?> row) {
+    return Hands.onFx(() -> top(row) > -1 && top(row) + 20 < list().getHeight());
+  }
+
+  /** The row of what is opened out. */
+  private ListCell<?> opened() {
+    return rows().stream().filter(ListCell::isSelected).findFirst().orElseThrow();
+  }
+
+  @Test
+  void aRowThatIsOpenedKeepsItsFirstLineInSight() {
+    for (int i = 0; i < 3; i++) {
+      ListCell<?> low = rows().stream().filter(this::isHeadSeen).reduce((a, b) -> b).orElseThrow();
+      Object finding = low.getItem();
+      hands.clickAt(Hands.onFx(() -> low.localToScreen(40, 8)));
+      hands.settle();
+      assertThat(opened().getItem()).isSameAs(finding);
+      assertThat(isHeadSeen(opened())).as("row %d", opened().getIndex()).isTrue();
+    }
+    hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT2).press(KeyCode.M);
+    offers();
+    assertThat(isHeadSeen(opened())).as("above the offers").isTrue();
+  }
+
+  @Test
+  void whatIsMendedGoesDownTheListAlone() {
+    hands.click("mend");
+    assertThat(offers()).isNotEmpty();
+    assertThat(isHeadSeen(opened())).as("offers take room").isTrue();
+    int before = opened().getIndex();
+    hands.click("offer-0");
+    hands.settle();
+    assertThat(fails(hands.shown())).isFalse();
+    assertThat(rows().get(0).getIndex()).as("what fails next").isLessThanOrEqualTo(before);
+    hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT2).press(KeyCode.SHORTCUT, KeyCode.Z);
+    assertThat(rows()).as("fails again").anyMatch(ListCell::isSelected);
   }
 }

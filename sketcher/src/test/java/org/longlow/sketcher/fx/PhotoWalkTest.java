@@ -242,7 +242,18 @@ class PhotoWalkTest extends Walk {
         });
     hands.press(KeyCode.SPACE).press(KeyCode.RIGHT).press(KeyCode.SHIFT, KeyCode.RIGHT);
     assertThat(only().x().evaluate(n -> 0)).isCloseTo(x + 11, within(1e-6));
-    hands.press(KeyCode.ESCAPE);
+    for (boolean locked : new boolean[] {true, false}) {
+      Hands.onFx(
+          () -> {
+            hands.find("photo-locked").orElseThrow().requestFocus();
+            return null;
+          });
+      hands.press(KeyCode.SPACE).settle();
+      assertThat(only().locked()).isEqualTo(locked);
+      assertThat(Hands.onFx(() -> hands.window().hands().hand().says()))
+          .as("nothing is said of what can be done no more")
+          .isEmpty();
+    }
 
     Slider fade = hands.node("photo-fade", Slider.class);
     Hands.onFx(

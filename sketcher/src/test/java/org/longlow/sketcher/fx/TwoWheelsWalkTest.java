@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Point2D;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
@@ -111,9 +112,18 @@ class TwoWheelsWalkTest extends Walk {
   void aRailIsDrawnPointByPointAndAGhostSaysWhatItCanHangOn() {
     pickOnCard("");
     hands.press(KeyCode.P);
-    for (String k = "bracket"; !k.equals("rail"); k = next(k)) {
-      hands.press(KeyCode.K);
-    }
+    hands.until("the kinds", () -> hands.node("kind-words", Node.class).isFocused());
+    hands.write("rai").press(KeyCode.ENTER);
+    assertThat(hands.node("kind-slip", Node.class).isVisible()).isFalse();
+    // an arrow picks another at once; Escape closes the list alone
+    hands.press(KeyCode.K);
+    hands.until("the kinds", () -> hands.node("kind-words", Node.class).isFocused());
+    assertThat(((DrawHand) pen()).kind()).isEqualTo("rail");
+    hands.press(KeyCode.DOWN);
+    assertThat(((DrawHand) pen()).kind()).isNotEqualTo("rail");
+    hands.press(KeyCode.UP).press(KeyCode.ESCAPE);
+    assertThat(hands.node("kind-slip", Node.class).isVisible()).isFalse();
+    assertThat(((DrawHand) pen()).kind()).isEqualTo("rail");
     hands.clickAt(hands.at(400, 500)).clickAt(hands.at(900, 500));
     Point2D axle = hands.pin("frontAxle");
     hands.clickAt(axle.add(2, 2));
@@ -138,8 +148,8 @@ class TwoWheelsWalkTest extends Walk {
     assertThat(((Placing) hand).words()).anyMatch(w -> w.startsWith("hangs on frontWheel"));
   }
 
-  private static String next(String kind) {
-    return DrawHand.KINDS.get((DrawHand.KINDS.indexOf(kind) + 1) % DrawHand.KINDS.size());
+  private Hand pen() {
+    return Hands.onFx(() -> hands.window().hands().hand());
   }
 
   @Test

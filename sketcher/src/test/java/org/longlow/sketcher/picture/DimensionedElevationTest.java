@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.study.Study;
@@ -78,6 +79,49 @@ class DimensionedElevationTest {
           assertThat(words.get(i).boxMm().intersects(words.get(j).boxMm()))
               .as("%s and %s on %s", words.get(i).text(), words.get(j).text(), paper.name())
               .isFalse();
+        }
+      }
+    }
+  }
+
+  @Test
+  void eachHPointSaysWhoseItIsWhereThereAreTwo() {
+    Study heron = Study.of(Demos.layout("heron"));
+    List<Occupant> both =
+        List.of(new Occupant("Bram", Occupant.RIDER), new Occupant("Runa", "passenger"));
+    List<String> two =
+        words(DimensionedElevation.of(heron, PictureOptions.PLAIN.withSeated(both)), "dimensions");
+    for (String name : List.of("Bram", "Runa")) {
+      assertThat(two).filteredOn(w -> w.startsWith("H-point of " + name + " ")).hasSize(2);
+    }
+    assertThat(two).noneMatch(w -> w.matches("H-point [0-9].*"));
+    List<String> one =
+        words(
+            DimensionedElevation.of(heron, PictureOptions.PLAIN.withSeated(both.subList(0, 1))),
+            "dimensions");
+    assertThat(one).filteredOn(w -> w.matches("H-point [0-9].*")).hasSize(2);
+  }
+
+  /** At 1:20 the words are longer than what they measure; twice their height is left between. */
+  @Test
+  void uprightWordsStandApart() {
+    List<Occupant> both =
+        List.of(new Occupant("Bram", Occupant.RIDER), new Occupant("Runa", "passenger"));
+    PictureOptions options = PictureOptions.PLAIN.withSeated(both).withDenominator(20);
+    List<Mark.Words> upright =
+        ElevationPictureTest.layer(
+                DimensionedElevation.of(Study.of(Demos.layout("heron")), options), "dimensions")
+            .marks()
+            .stream()
+            .filter(m -> m instanceof Mark.Words w && w.rotationDeg() == 90)
+            .map(Mark.Words.class::cast)
+            .toList();
+    assertThat(upright).hasSizeGreaterThan(8);
+    for (Mark.Words a : upright) {
+      for (Mark.Words b : upright) {
+        double apart = Math.abs(a.x() - b.x()) / 20;
+        if (a != b && apart > 1e-6) {
+          assertThat(apart).as(a.text() + ", " + b.text()).isGreaterThan(3 * a.heightMm());
         }
       }
     }

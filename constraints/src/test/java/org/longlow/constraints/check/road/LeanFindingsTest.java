@@ -8,12 +8,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.DoublePredicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.check.Boxes;
 import org.longlow.constraints.check.OnRoad;
 import org.longlow.constraints.check.finding.Finding;
@@ -23,6 +25,7 @@ import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.machine.ride.LeanClearance;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Prism;
+import org.longlow.constraints.space.Piece;
 import org.longlow.constraints.stand.Rider;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
@@ -68,6 +71,10 @@ class LeanFindingsTest {
       if (y <= 0) {
         continue;
       }
+      if (!prism.isFull()) {
+        least = Math.min(least, touches(road, wheels, prism, left));
+        continue;
+      }
       for (Coordinate c : prism.outline().getCoordinates()) {
         PointMm p = new PointMm(c.x, c.y);
         LeanClearance.TouchDown t = lean.touchDown(road.x(p), y, road.z(p));
@@ -77,6 +84,60 @@ class LeanFindingsTest {
       }
     }
     return least;
+  }
+
+  /** The least roll at which what is round is on the road, by steps and then by halves, deg. */
+  private static double touches(OnRoad on, Wheels wheels, Prism round, boolean left) {
+    LeanClearance.Wheel front =
+        new LeanClearance.Wheel(on.frontRadiusMm(), wheels.frontTyre().sectionRadiusMm());
+    LeanClearance.Wheel rear =
+        new LeanClearance.Wheel(on.rearRadiusMm(), wheels.rearTyre().sectionRadiusMm());
+    DoublePredicate clear =
+        deg -> {
+          LeanClearance.Road road =
+              LeanClearance.road(on.wheelbaseMm(), front, rear, Math.toRadians(deg));
+          return lowest(on, road, round, left ? 1 : -1) > 0;
+        };
+    double low = 0;
+    while (clear.test(low)) {
+      low += 0.25;
+      if (low > 61) {
+        return Double.POSITIVE_INFINITY;
+      }
+    }
+    double under = low - 0.25;
+    for (int i = 0; i < 40; i++) {
+      double half = (under + low) / 2;
+      if (clear.test(half)) {
+        under = half;
+      } else {
+        low = half;
+      }
+    }
+    return Math.max(0, low);
+  }
+
+  /** Downwards is where heights of points a millimetre apart say. */
+  private static double lowest(OnRoad on, LeanClearance.Road road, Prism round, int side) {
+    double here = height(on, road, 0, 0, 0, side);
+    double[] down = {
+      here - height(on, road, 1, 0, 0, side),
+      here - height(on, road, 0, 1, 0, side),
+      here - height(on, road, 0, 0, 1, side)
+    };
+    double least = Double.POSITIVE_INFINITY;
+    for (Piece piece : round.pieces()) {
+      double[] at = new double[3];
+      piece.farthest(down, at);
+      least = Math.min(least, height(on, road, at[0], at[1], at[2], side));
+    }
+    return least;
+  }
+
+  private static double height(
+      OnRoad on, LeanClearance.Road road, double x, double y, double z, int side) {
+    PointMm p = new PointMm(x, z);
+    return road.heightMm(on.x(p), side * y, on.z(p));
   }
 
   @Test
@@ -134,6 +195,11 @@ class LeanFindingsTest {
       PointMm at = f.where().orElseThrow();
       List<Prism> there = new ArrayList<>();
       for (Prism p : shape.prisms()) {
+        Geometry here = p.outline().getFactory().createPoint(new Coordinate(at.x(), at.z()));
+        if (!p.isFull() && p.outline().distance(here) < 0.1) { // its arcs are chords
+          there.add(p);
+          continue;
+        }
         for (Coordinate c : p.outline().getCoordinates()) {
           if (Math.hypot(c.x - at.x(), c.y - at.z()) < 1e-9) {
             there.add(p);

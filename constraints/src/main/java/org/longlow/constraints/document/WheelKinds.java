@@ -1,0 +1,137 @@
+package org.longlow.constraints.document;
+
+import static org.longlow.constraints.document.Type.FORCE;
+import static org.longlow.constraints.document.Type.LENGTH;
+import static org.longlow.constraints.document.Type.RATE;
+import static org.longlow.constraints.document.Type.words;
+
+import java.util.Optional;
+import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.layout.FrontPart;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.SwingarmPart;
+import org.longlow.constraints.layout.WheelPart;
+
+/** Wheels and what carries them: their fields besides what {@link PartCommon} says of all. */
+final class WheelKinds {
+
+  /** Judgement: no road wheel is smaller. */
+  private static final Type.Quantity WHEEL_RADIUS = LENGTH.atLeast(50);
+
+  private WheelKinds() {}
+
+  static WheelPart wheel(Source<WheelPart> s) {
+    return new WheelPart(
+        PartCommon.across(s),
+        s.need("end", words(Part.End.class), WheelPart::end, "Which end of the machine it is at."),
+        s.pin("axle", "the axle", WheelPart::axle, "Its axle pin."),
+        s.text(
+            "tyre",
+            WheelPart::tyre,
+            "Size designation, such as 120/70 R17; may be absent if radius and width are given."),
+        s.may(
+            "radius",
+            WHEEL_RADIUS,
+            WheelPart::radius,
+            "Measured free radius, instead of the designation's."),
+        s.may(
+            "width",
+            PartKinds.SIZE,
+            WheelPart::width,
+            "Measured section width, instead of the designation's."),
+        s.may(
+            "crown",
+            PartKinds.SIZE,
+            WheelPart::crown,
+            "Measured section (crown) radius, instead of half the width."));
+  }
+
+  static FrontPart front(Source<FrontPart> s) {
+    return new FrontPart(
+        PartCommon.across(s),
+        s.need(
+            "type",
+            words(FrontPart.Kind.class),
+            FrontPart::type,
+            "How the front wheel is carried."),
+        s.pin(
+            "top",
+            "the upper end of the steering axis",
+            FrontPart::top,
+            "Upper pin of the steering axis."),
+        s.pin(
+            "bottom",
+            "the lower end of the steering axis",
+            FrontPart::bottom,
+            "Lower pin of the steering axis."),
+        s.may(
+            "pivot",
+            Type.ref(Referent.PIN),
+            FrontPart::pivot,
+            "Link pivot; not for a telescopic fork."),
+        s.pin("axle", "the axle", FrontPart::axle, "Front axle pin."),
+        s.need("tube", PartKinds.SIZE, FrontPart::tube, "Diameter of stanchion, stem or link."),
+        s.need(
+            "y", LENGTH.notNegative(), FrontPart::y, "Distance of each leg from the middle plane."),
+        bump(s),
+        droop(s),
+        rate(s),
+        preload(s),
+        s.may(
+            "postTop",
+            Type.ref(Referent.PIN),
+            FrontPart::postTop,
+            "Upper pin of the axis that the bars turn about, where they stand on a post of their"
+                + " own and a link takes their turn to the fork."),
+        s.may(
+            "postBottom",
+            Type.ref(Referent.PIN),
+            FrontPart::postBottom,
+            "Lower pin of that axis."));
+  }
+
+  static SwingarmPart swingarm(Source<SwingarmPart> s) {
+    return new SwingarmPart(
+        PartCommon.wide(s, false),
+        s.pin("pivot", "the pivot", SwingarmPart::pivot, "Its pivot pin."),
+        s.pin("axle", "the axle", SwingarmPart::axle, "Rear axle pin."),
+        s.need("depth", PartKinds.SIZE, SwingarmPart::depth, "Depth of the arm in the elevation."),
+        bump(s),
+        droop(s),
+        rate(s),
+        preload(s));
+  }
+
+  private static <P extends Part.Carrier> Formula bump(Source<P> s) {
+    return s.need(
+        "bump",
+        LENGTH.notNegative(),
+        P::bump,
+        "How far the wheel goes up from the drawn position, measured straight up.");
+  }
+
+  private static <P extends Part.Carrier> Formula droop(Source<P> s) {
+    return s.need(
+        "droop",
+        LENGTH.notNegative(),
+        P::droop,
+        "How far the wheel goes down from the drawn position, measured straight down.");
+  }
+
+  private static <P extends Part.Carrier> Optional<Formula> rate(Source<P> s) {
+    return s.may(
+        "rate",
+        RATE.positive(),
+        P::rate,
+        "Force for each mm that the axle moves along its own way: along the slider of a"
+            + " telescopic front (both springs together), along the arc of an arm.");
+  }
+
+  private static <P extends Part.Carrier> Optional<Formula> preload(Source<P> s) {
+    return s.may(
+        "preload",
+        FORCE.notNegative(),
+        P::preload,
+        "Force along that way which the spring carries already at full droop.");
+  }
+}
