@@ -31,12 +31,6 @@ final class PartKinds {
   /** Most pins of one tube. */
   private static final int MAX_PATH = 50;
 
-  /** A size of a part. That less is a slip of the unit is judgement, as in all these. */
-  static final Type.Quantity SIZE = LENGTH.atLeast(1);
-
-  /** How thick a sheet, wall or board is. */
-  private static final Type.Quantity SHEET = LENGTH.atLeast(0.05);
-
   private static final String ON_EACH_SIDE = ", one on each side.";
 
   /** All of them; a part's {@code kind} decides which fields it has. */
@@ -115,9 +109,10 @@ final class PartKinds {
             "two or more pins",
             TubePart::path,
             "Its pins in order, bent at the inner ones."),
-        s.need("diameter", SIZE, TubePart::diameter, "Outside diameter."),
-        s.need("wall", SHEET, TubePart::wall, "Wall thickness."),
-        s.need("bendRadius", SIZE, TubePart::bendRadius, "Centre-line radius of the bends."),
+        s.need("diameter", PartSizes.SIZE, TubePart::diameter, "Outside diameter."),
+        s.need("wall", PartSizes.SHEET, TubePart::wall, "Wall thickness."),
+        s.need(
+            "bendRadius", PartSizes.SIZE, TubePart::bendRadius, "Centre-line radius of the bends."),
         s.need(
             "y",
             LENGTH,
@@ -167,7 +162,7 @@ final class PartKinds {
         frame(s),
         outline(s),
         BreadthKinds.breadth(s, ShellPart::breadth),
-        s.need("thickness", SHEET, ShellPart::thickness, "Thickness of the sheet."),
+        s.need("thickness", PartSizes.SHEET, ShellPart::thickness, "Thickness of the sheet."),
         s.flag(
             "open",
             ShellPart::open,
@@ -193,7 +188,7 @@ final class PartKinds {
             "The board's face: front end of a pan, upper end of a back or head rest."),
         s.need(
             "board",
-            SHEET,
+            PartSizes.SHEET,
             CushionPart::board,
             "Thickness of the board, on the far side from the person."),
         s.need(
@@ -220,7 +215,7 @@ final class PartKinds {
             : Optional.empty(),
         s.need(
             "diameter",
-            SIZE,
+            PartSizes.SIZE,
             RestPart::diameter,
             "Diameter of a grip or peg, thickness of a footboard."),
         s.need(
@@ -228,7 +223,7 @@ final class PartKinds {
             LENGTH.notNegative(),
             RestPart::y,
             "Distance of its middle from the middle plane; there is one on each side."),
-        s.need("length", SIZE, RestPart::length, "Sideways length."),
+        s.need("length", PartSizes.SIZE, RestPart::length, "Sideways length."),
         s.flag(
             "folds",
             RestPart::folds,
@@ -249,9 +244,13 @@ final class PartKinds {
             LampPart::y,
             "Distance of its centre from the middle plane, 0 mm where absent."),
         s.flag("pair", LampPart::pair, "True if there is one on each side."),
-        s.need("halfWidth", SIZE, LampPart::halfWidth, "Half the lit width."),
-        s.need("halfHeight", SIZE, LampPart::halfHeight, "Half the lit height."),
-        s.need("depth", SIZE, LampPart::depth, "Length along the machine, behind the lit face."),
+        s.need("halfWidth", PartSizes.SIZE, LampPart::halfWidth, "Half the lit width."),
+        s.need("halfHeight", PartSizes.SIZE, LampPart::halfHeight, "Half the lit height."),
+        s.need(
+            "depth",
+            PartSizes.SIZE,
+            LampPart::depth,
+            "Length along the machine, behind the lit face."),
         s.orSaid(
             "colour",
             words(LampPart.Colour.class),
@@ -281,7 +280,7 @@ final class PartKinds {
             "foot", "the foot when parked", StandPart::foot, "Its foot on the ground when parked."),
         s.pin("stowed", "the foot when riding", StandPart::stowed, "Its foot when riding."),
         s.need("y", LENGTH, StandPart::y, "Sideways place of the foot when parked, left positive."),
-        s.need("diameter", SIZE, StandPart::diameter, "Diameter of the leg."),
+        s.need("diameter", PartSizes.SIZE, StandPart::diameter, "Diameter of the leg."),
         s.need(
             "lean",
             ANGLE.between(0, 45),

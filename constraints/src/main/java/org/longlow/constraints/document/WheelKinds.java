@@ -15,9 +15,6 @@ import org.longlow.constraints.layout.WheelPart;
 /** Wheels and what carries them: their fields besides what {@link PartCommon} says of all. */
 final class WheelKinds {
 
-  /** Judgement: no road wheel is smaller. */
-  private static final Type.Quantity WHEEL_RADIUS = LENGTH.atLeast(50);
-
   private WheelKinds() {}
 
   static WheelPart wheel(Source<WheelPart> s) {
@@ -31,17 +28,17 @@ final class WheelKinds {
             "Size designation, such as 120/70 R17; may be absent if radius and width are given."),
         s.may(
             "radius",
-            WHEEL_RADIUS,
+            PartSizes.WHEEL_RADIUS,
             WheelPart::radius,
             "Measured free radius, instead of the designation's."),
         s.may(
             "width",
-            PartKinds.SIZE,
+            PartSizes.SIZE,
             WheelPart::width,
             "Measured section width, instead of the designation's."),
         s.may(
             "crown",
-            PartKinds.SIZE,
+            PartSizes.SIZE,
             WheelPart::crown,
             "Measured section (crown) radius, instead of half the width."));
   }
@@ -70,7 +67,7 @@ final class WheelKinds {
             FrontPart::pivot,
             "Link pivot; not for a telescopic fork."),
         s.pin("axle", "the axle", FrontPart::axle, "Front axle pin."),
-        s.need("tube", PartKinds.SIZE, FrontPart::tube, "Diameter of stanchion, stem or link."),
+        s.need("tube", PartSizes.SIZE, FrontPart::tube, "Diameter of stanchion, stem or link."),
         s.need(
             "y", LENGTH.notNegative(), FrontPart::y, "Distance of each leg from the middle plane."),
         bump(s),
@@ -95,7 +92,7 @@ final class WheelKinds {
         PartCommon.wide(s, false),
         s.pin("pivot", "the pivot", SwingarmPart::pivot, "Its pivot pin."),
         s.pin("axle", "the axle", SwingarmPart::axle, "Rear axle pin."),
-        s.need("depth", PartKinds.SIZE, SwingarmPart::depth, "Depth of the arm in the elevation."),
+        s.need("depth", PartSizes.SIZE, SwingarmPart::depth, "Depth of the arm in the elevation."),
         bump(s),
         droop(s),
         rate(s),

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.stream.Collectors;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
@@ -105,21 +104,16 @@ public final class LayoutFields {
     StringBuilder text = new StringBuilder();
     if (value.isArray()) {
       for (JsonNode item : value) {
-        text.append(text.length() == 0 ? "" : ", ").append(said(item));
+        if (item.isObject()) {
+          walk(out, field, item); // how far a body reaches at a vertex
+        } else {
+          text.append(text.length() == 0 ? "" : ", ").append(item.asText());
+        }
       }
     } else {
       text.append(value.asText());
     }
     out.put(field, text.toString());
-  }
-
-  /** How far a body reaches at a vertex, in one line. */
-  private static String said(JsonNode item) {
-    return item.isObject()
-        ? item.properties().stream()
-            .map(e -> e.getKey() + " " + e.getValue().asText())
-            .collect(Collectors.joining(", "))
-        : item.asText();
   }
 
   private static void traced(Map<Field, String> out, String name, Part part) {

@@ -46,7 +46,8 @@ class LayoutFieldsTest {
           parts    ~ silencer     ~ frame               ~ lowA
           parts    ~ lowRail      ~ both                ~ true
           parts    ~ screen       ~ outline points 1    ~ hinge
-          parts    ~ screen       ~ outline points 2    ~ headTop, smooth, left 180 mm
+          parts    ~ screen       ~ outline points 2    ~ headTop, smooth
+          parts    ~ screen       ~ outline points 2 left ~ 180 mm
           parts    ~ pan          ~ layers 1 thickness  ~ 25 mm
           parts    ~ pan          ~ layers 1 name       ~ soft
           parts    ~ pan          ~ layers 2 closedCell ~ true

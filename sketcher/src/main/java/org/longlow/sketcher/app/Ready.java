@@ -12,6 +12,7 @@ import org.longlow.sketcher.picture.DimensionedElevation;
 import org.longlow.sketcher.picture.ElevationPicture;
 import org.longlow.sketcher.picture.PictureOptions;
 import org.longlow.sketcher.picture.View;
+import org.longlow.sketcher.picture.ViewSheets;
 import org.longlow.svg.page.CalibrationSheet;
 import org.longlow.svg.page.Page;
 import org.longlow.svg.page.Paper;
@@ -109,8 +110,8 @@ public interface Ready {
         boolean svg) {
       DimensionedElevation.Sheet sheet =
           scale.isPresent()
-              ? DimensionedElevation.sheet(study, options, paper, scale.get(), date)
-              : DimensionedElevation.sheet(study, options, paper, date);
+              ? ViewSheets.elevation(study, options, paper, scale.get(), date)
+              : ViewSheets.elevation(study, options, paper, date);
       return new Drawing(
           study, sheet, View.shown(study, options).words(), "elevation" + (svg ? ".svg" : ".pdf"));
     }

@@ -39,7 +39,7 @@ final class AspectBodies {
    *
    * @param structure whether its edges are drawn where they are hidden
    */
-  record Thing(String subject, Look look, boolean structure) {}
+  record Thing(String subject, SubjectLook look, boolean structure) {}
 
   /** A thing with what is seen of it. */
   record Body(Thing thing, Sightlines.Seen seen) {}
@@ -56,7 +56,7 @@ final class AspectBodies {
    * @param seated who sits in the scene
    * @param looks how parts look, by subject
    */
-  AspectBodies(Scene scene, List<Sitting> seated, Map<String, Look> looks, Aspect aspect) {
+  AspectBodies(Scene scene, List<Sitting> seated, Map<String, SubjectLook> looks, Aspect aspect) {
     this.scene = scene;
     this.aspect = aspect;
     Map<String, Thing> things = new LinkedHashMap<>();
@@ -68,12 +68,12 @@ final class AspectBodies {
         machine.expandToInclude(s.area().getEnvelopeInternal());
         corners.addAll(List.of(s.area().getCoordinates()));
       }
-      Look look = look(shape.part(), Optional.ofNullable(looks.get(subject)));
+      SubjectLook look = look(shape.part(), Optional.ofNullable(looks.get(subject)));
       things.put(subject, new Thing(subject, look, structure(shape.part())));
       sightlines.add(subject, shadows, !seeThrough(shape.part()));
     }
-    Look cloth =
-        new Look(PictureLayer.PERSON, Canvas.edge(Tone.FIGURE).withFill(Tone.FIGURE, 0.15));
+    SubjectLook cloth =
+        new SubjectLook(PictureLayer.PERSON, Canvas.edge(Tone.FIGURE).withFill(Tone.FIGURE, 0.15));
     for (Sitting s : seated) {
       String subject = "person:" + s.person();
       s.fineLimbs()
@@ -134,16 +134,16 @@ final class AspectBodies {
         || part instanceof TubePart tube && tube.type() != TubePart.Kind.EXHAUST;
   }
 
-  private Look look(Part part, Optional<Look> side) {
+  private SubjectLook look(Part part, Optional<SubjectLook> side) {
     if (part instanceof LampPart lamp && aspect == Aspect.FRONT) {
       boolean lit = lamp.type() != LampPart.Kind.SIDE_REFLECTOR && Lamps.facesForward(lamp.type());
       if (lit) {
         Style face = Canvas.edge(Tone.INK).withFill(LampInk.light(lamp), 0.85);
-        return new Look(PictureLayer.LAMPS, face);
+        return new SubjectLook(PictureLayer.LAMPS, face);
       }
     }
     return side.orElse(
-        new Look(PictureLayer.FRAME, Canvas.edge(Tone.INK).withFill(Tone.STEEL, 0.3)));
+        new SubjectLook(PictureLayer.FRAME, Canvas.edge(Tone.INK).withFill(Tone.STEEL, 0.3)));
   }
 
   /** Returns the box round all parts. */

@@ -2,11 +2,9 @@ package org.longlow.sketcher.picture;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.machine.chassis.AxleLoads;
 import org.longlow.constraints.study.Study;
-import org.longlow.rider.geom.OutOfRange;
 import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Units;
 import org.longlow.rider.words.Words;
@@ -16,7 +14,6 @@ import org.longlow.svg.drawing.Layer;
 import org.longlow.svg.drawing.Mark;
 import org.longlow.svg.drawing.Tone;
 import org.longlow.svg.page.Page;
-import org.longlow.svg.page.Paper;
 import org.longlow.svg.page.Scale;
 import org.longlow.svg.page.TitleBlock;
 
@@ -46,30 +43,6 @@ public final class DimensionedElevation {
    * @param scale the scale of the picture on it
    */
   public record Sheet(Page page, Scale scale) {}
-
-  /**
-   * Returns the dimensioned elevation on a framed sheet at the largest preferred scale (ISO 5455)
-   * that fits, the paper turned whichever way gives the larger one; the scale of the options is not
-   * used.
-   *
-   * @param date date of issue for the title block, such as 2026-11-25; may be empty
-   * @throws OutOfRange if it fits at no scale
-   */
-  public static Sheet sheet(Study study, PictureOptions options, Paper paper, String date) {
-    return ViewSheets.sheet(study, options, Views.SIDE, Optional.empty(), paper, date);
-  }
-
-  /**
-   * Returns the dimensioned elevation on a framed sheet at a given scale; the scale of the options
-   * is not used.
-   *
-   * @param date date of issue for the title block, such as 2026-11-25; may be empty
-   * @throws OutOfRange if it does not fit; the message names a scale that does
-   */
-  public static Sheet sheet(
-      Study study, PictureOptions options, Paper paper, Scale scale, String date) {
-    return ViewSheets.sheet(study, options, Views.SIDE, Optional.of(scale), paper, date);
-  }
 
   static TitleBlock title(Study study, String date) {
     String whole = Scenes.title(study.layout());

@@ -94,7 +94,7 @@ public final class ViewSheets {
 
   private AspectBodies bodies(Aspect aspect) {
     Drawing elevation = ElevationPicture.of(scene, PictureOptions.PLAIN);
-    return new AspectBodies(scene, seated, Look.of(elevation), aspect);
+    return new AspectBodies(scene, seated, SubjectLook.of(elevation), aspect);
   }
 
   private Drawing all(double n, boolean full) {
@@ -132,5 +132,30 @@ public final class ViewSheets {
     return view.layers().stream()
         .map(l -> new Layer(id + "-" + l.id(), title + ": " + l.title(), l.marks()))
         .toList();
+  }
+
+  /**
+   * Returns the dimensioned elevation on a framed sheet at the largest preferred scale (ISO 5455)
+   * that fits, the paper turned whichever way gives the larger one; the scale of the options is not
+   * used.
+   *
+   * @param date date of issue for the title block, such as 2026-11-25; may be empty
+   * @throws OutOfRange if it fits at no scale
+   */
+  public static DimensionedElevation.Sheet elevation(
+      Study study, PictureOptions options, Paper paper, String date) {
+    return sheet(study, options, Views.SIDE, Optional.empty(), paper, date);
+  }
+
+  /**
+   * Returns the dimensioned elevation on a framed sheet at a given scale; the scale of the options
+   * is not used.
+   *
+   * @param date date of issue for the title block, such as 2026-11-25; may be empty
+   * @throws OutOfRange if it does not fit; the message names a scale that does
+   */
+  public static DimensionedElevation.Sheet elevation(
+      Study study, PictureOptions options, Paper paper, Scale scale, String date) {
+    return sheet(study, options, Views.SIDE, Optional.of(scale), paper, date);
   }
 }

@@ -24,8 +24,8 @@ import org.longlow.constraints.study.Study;
 import org.longlow.demo.Demos;
 import org.longlow.rider.words.Units;
 import org.longlow.sketcher.cli.Ran;
-import org.longlow.sketcher.picture.DimensionedElevation;
 import org.longlow.sketcher.picture.PictureOptions;
+import org.longlow.sketcher.picture.ViewSheets;
 import org.longlow.sketcher.report.Report;
 import org.longlow.sketcher.template.NamedDrawing;
 import org.longlow.sketcher.template.Templates;
@@ -101,7 +101,7 @@ class InchesTest {
     nothingMetric(
         Stream.of(page.split("<[^>]*>")).map(String::strip).filter(t -> !t.isEmpty()).toList());
     Page elevation =
-        DimensionedElevation.sheet(study, PictureOptions.PLAIN, Paper.A3, "2026-03-01").page();
+        ViewSheets.elevation(study, PictureOptions.PLAIN, Paper.A3, "2026-03-01").page();
     nothingMetric(words(elevation));
     assertThat(words(elevation)).anyMatch(w -> w.matches("wheelbase, laden \\d+( \\d+/\\d+)?"));
     assertThat(words(elevation)).anyMatch(w -> w.startsWith("Lengths in inches, angles"));

@@ -24,8 +24,8 @@ import org.longlow.constraints.json.StudyJson;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.study.Study;
 import org.longlow.demo.Demos;
-import org.longlow.sketcher.picture.DimensionedElevation;
 import org.longlow.sketcher.picture.PictureOptions;
+import org.longlow.sketcher.picture.ViewSheets;
 import org.longlow.sketcher.report.Report;
 import org.longlow.sketcher.template.NamedDrawing;
 import org.longlow.sketcher.template.Templates;
@@ -118,7 +118,7 @@ class LayoutFuzzTest {
         .isInstanceOf(ReadResult.Read.class);
     Study study = Study.of(layout);
     findingsAreSound(study);
-    DimensionedElevation.sheet(study, PictureOptions.PLAIN, Paper.A3, "2026-01-01");
+    ViewSheets.elevation(study, PictureOptions.PLAIN, Paper.A3, "2026-01-01");
     List<NamedDrawing> templates = Templates.of(study, Set.of());
     if (!templates.isEmpty()) {
       NamedDrawing one = templates.get(new SplittableRandom(seed).nextInt(templates.size()));

@@ -35,14 +35,13 @@ class DimensionedElevationTest {
   }
 
   private static Scale scale(Paper paper) {
-    return DimensionedElevation.sheet(Plover.study(), PictureOptions.PLAIN, paper, "").scale();
+    return ViewSheets.elevation(Plover.study(), PictureOptions.PLAIN, paper, "").scale();
   }
 
   @Test
   void everythingOfThePictureLiesInsideTheFrameAboveTheTitleBlock() {
     for (Paper paper : List.of(Paper.A3, Paper.A4, Paper.TABLOID)) {
-      var sheet =
-          DimensionedElevation.sheet(Plover.study(), PictureOptions.PLAIN, paper, "2026-03-01");
+      var sheet = ViewSheets.elevation(Plover.study(), PictureOptions.PLAIN, paper, "2026-03-01");
       Envelope space = SheetSpace.pictureSpace(sheet.page().paper());
       space.expandBy(1e-6);
       for (Layer layer : sheet.page().layers()) {
@@ -65,9 +64,7 @@ class DimensionedElevationTest {
     for (Paper paper : List.of(Paper.A3, Paper.A4)) {
       List<Mark.Words> words = new ArrayList<>();
       for (Layer l :
-          DimensionedElevation.sheet(Plover.study(), PictureOptions.PLAIN, paper, "")
-              .page()
-              .layers()) {
+          ViewSheets.elevation(Plover.study(), PictureOptions.PLAIN, paper, "").page().layers()) {
         for (Mark m : l.marks()) {
           if (m instanceof Mark.Words w && !l.id().startsWith("sheet-")) {
             words.add(w);

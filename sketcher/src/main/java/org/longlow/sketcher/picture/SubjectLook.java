@@ -14,11 +14,11 @@ import org.longlow.svg.drawing.Tone;
  * @param layer its layer
  * @param style tone and edge of the largest area of it that has a tone of its own
  */
-record Look(PictureLayer layer, Style style) {
+record SubjectLook(PictureLayer layer, Style style) {
 
   /** Returns the look of each subject of an elevation. */
-  static Map<String, Look> of(Drawing elevation) {
-    Map<String, Look> looks = new HashMap<>();
+  static Map<String, SubjectLook> of(Drawing elevation) {
+    Map<String, SubjectLook> looks = new HashMap<>();
     Map<String, Double> largest = new HashMap<>();
     for (PictureLayer layer : PictureLayer.values()) {
       for (Layer drawn : elevation.layers()) {
@@ -30,7 +30,7 @@ record Look(PictureLayer layer, Style style) {
             double area = shape.geometry().getArea();
             if (area > largest.getOrDefault(shape.subject(), 0.0)) {
               largest.put(shape.subject(), area);
-              looks.put(shape.subject(), new Look(layer, shape.style()));
+              looks.put(shape.subject(), new SubjectLook(layer, shape.style()));
             }
           }
         }

@@ -1,0 +1,18 @@
+package org.longlow.constraints.document;
+
+import static org.longlow.constraints.document.Type.LENGTH;
+
+/** The least that sizes of parts can be; that less is a slip of the unit is judgement. */
+final class PartSizes {
+
+  /** A size of a part. */
+  static final Type.Quantity SIZE = LENGTH.atLeast(1);
+
+  /** How thick a sheet, wall or board is. */
+  static final Type.Quantity SHEET = LENGTH.atLeast(0.05);
+
+  /** No road wheel is smaller. */
+  static final Type.Quantity WHEEL_RADIUS = LENGTH.atLeast(50);
+
+  private PartSizes() {}
+}
