@@ -130,7 +130,16 @@ class ComparisonTest {
   private static boolean needsMore(String kind) {
     return kind.equals("longlow")
         || kind.startsWith("stances ")
-        || Stream.of("role", "end", "type", "kind", "tie", "limit", "wish", "closedCell")
+        || Stream.of(
+                "role",
+                "end",
+                "type",
+                "kind",
+                "tie",
+                "limit",
+                "wish",
+                "closedCell",
+                "profile shape")
             .anyMatch(key -> kind.endsWith(" " + key));
   }
 
