@@ -33,7 +33,7 @@ public final class Clearing {
     shifts =
         new Shifts(
             positions.stream()
-                .map(p -> new Shifts.Two(p.still().faces(), p.moved().faces()))
+                .map(p -> new Shifts.Two(p.still().coarse(), p.moved().coarse()))
                 .toList(),
             gapMm);
   }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.operation.union.UnaryUnionOp;
 import org.longlow.constraints.machine.linkage.RigidMotion;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.Prism;
@@ -78,6 +79,34 @@ record Face(Edges edges, List<Interval> across, List<Piece> pieces, Core core) {
       }
     }
     return faces;
+  }
+
+  /** Returns fewer faces that hold some: those in pieces put together, side by side. */
+  static List<Face> coarse(List<Face> faces) {
+    List<Face> coarse = new ArrayList<>(faces.stream().filter(Face::isPlain).toList());
+    if (faces.size() - coarse.size() < 2) {
+      return faces;
+    }
+    for (int side = -1; side <= 1; side++) {
+      List<Geometry> outlines = new ArrayList<>();
+      double from = Double.POSITIVE_INFINITY;
+      double to = Double.NEGATIVE_INFINITY;
+      for (Face face : faces) {
+        for (Interval i : face.isPlain() ? List.<Interval>of() : face.across) {
+          int its = i.from() >= 0 ? 1 : i.to() <= 0 ? -1 : 0;
+          if (its == side) {
+            outlines.add(face.edges.outline());
+            from = Math.min(from, i.from());
+            to = Math.max(to, i.to());
+          }
+        }
+      }
+      if (!outlines.isEmpty()) {
+        Edges all = Edges.of(UnaryUnionOp.union(outlines));
+        coarse.add(new Face(all, List.of(new Interval(from, to))));
+      }
+    }
+    return coarse;
   }
 
   /** Returns whether it fills its outline over all of its intervals. */

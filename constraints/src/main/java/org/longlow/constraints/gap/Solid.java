@@ -20,6 +20,7 @@ public final class Solid {
   private final String name;
   private final List<Face> faces;
   private final Envelope envelope = new Envelope();
+  private volatile List<Face> coarse;
 
   public Solid(String name, List<Prism> prisms) {
     this(Face.of(prisms), name);
@@ -49,6 +50,19 @@ public final class Solid {
 
   List<Face> faces() {
     return faces;
+  }
+
+  /**
+   * Returns fewer faces that hold this body, for what takes long: what is in pieces is taken as the
+   * outline of all of them, on each side over the breadth of all of them.
+   */
+  List<Face> coarse() {
+    List<Face> known = coarse;
+    if (known == null) {
+      known = Face.coarse(faces);
+      coarse = known;
+    }
+    return known;
   }
 
   Envelope envelope() {
@@ -292,7 +306,7 @@ public final class Solid {
 
   /** How deep bodies are in each other is a matter of all their outlines together. */
   private Gap overlap(Solid other, double cutMm) {
-    double gap = -Shifts.depthMm(faces, other.faces, -cutMm);
+    double gap = -Shifts.depthMm(coarse(), other.coarse(), -cutMm);
     if (!(gap < cutMm)) {
       return null;
     }

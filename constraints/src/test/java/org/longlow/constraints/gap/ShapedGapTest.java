@@ -92,6 +92,24 @@ class ShapedGapTest {
         .isCloseTo(3 * 300 / Math.hypot(300, 60), within(0.02));
   }
 
+  /** What clears a body in pieces is worked out with fewer faces, and asks for no less. */
+  @Test
+  void whatClearsABodyInPiecesClearsIt() {
+    Random random = new Random(3);
+    for (int i = 0; i < 4; i++) {
+      Solid one = solid("one", any(random));
+      Solid other = solid("other", any(random)).moved(Solid.by(new PointMm(120, 30)));
+      Clearing clearing = new Clearing(List.of(new Clearing.Position(one, other)), 12);
+      Solid up = other.moved(Solid.by(clearing.elevation()));
+      assertThat(one.apartMm(up, 100)).isGreaterThan(12 - 1e-3);
+      Solid aside = other.across(clearing.acrossMm());
+      assertThat(one.apartMm(aside, 1e4)).isGreaterThan(12 - 1e-3);
+      // in each other by no more than that takes
+      double depth = -one.to(other, 10).gapMm();
+      assertThat(depth).isPositive().isLessThanOrEqualTo(clearing.elevationMm() + 1e-6);
+    }
+  }
+
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3, 4, 5, 6})
   void noPointOfOneIsNearerToTheOtherThanSaid(long seed) {
