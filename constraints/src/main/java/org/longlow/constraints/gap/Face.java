@@ -5,8 +5,10 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import org.locationtech.jts.algorithm.ConvexHull;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.operation.union.UnaryUnionOp;
+import org.locationtech.jts.geom.GeometryFactory;
 import org.longlow.constraints.machine.linkage.RigidMotion;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.Prism;
@@ -22,6 +24,9 @@ import org.longlow.rider.geom.PointMm;
  * @param core the middle line of round bars, where the pieces are such; else null
  */
 record Face(Edges edges, List<Interval> across, List<Piece> pieces, Core core) {
+
+  /** How many hulls a side of a body in pieces is taken as, for what takes long. */
+  private static final int HULLS = 8;
 
   /**
    * The middle line of round bars.
@@ -81,32 +86,44 @@ record Face(Edges edges, List<Interval> across, List<Piece> pieces, Core core) {
     return faces;
   }
 
-  /** Returns fewer faces that hold some: those in pieces put together, side by side. */
+  /** Returns fewer faces that hold some: of those in pieces, hulls of a few in turn. */
   static List<Face> coarse(List<Face> faces) {
     List<Face> coarse = new ArrayList<>(faces.stream().filter(Face::isPlain).toList());
-    if (faces.size() - coarse.size() < 2) {
+    if (faces.size() - coarse.size() <= HULLS) {
       return faces;
     }
     for (int side = -1; side <= 1; side++) {
-      List<Geometry> outlines = new ArrayList<>();
-      double from = Double.POSITIVE_INFINITY;
-      double to = Double.NEGATIVE_INFINITY;
+      List<Face> there = new ArrayList<>();
       for (Face face : faces) {
         for (Interval i : face.isPlain() ? List.<Interval>of() : face.across) {
-          int its = i.from() >= 0 ? 1 : i.to() <= 0 ? -1 : 0;
-          if (its == side) {
-            outlines.add(face.edges.outline());
-            from = Math.min(from, i.from());
-            to = Math.max(to, i.to());
+          if (side == (i.from() >= 0 ? 1 : i.to() <= 0 ? -1 : 0)) {
+            there.add(new Face(face.edges, List.of(i)));
           }
         }
       }
-      if (!outlines.isEmpty()) {
-        Edges all = Edges.of(UnaryUnionOp.union(outlines));
-        coarse.add(new Face(all, List.of(new Interval(from, to))));
+      int each = Math.max(1, (there.size() + HULLS - 1) / HULLS);
+      for (int k = 0; k < there.size(); k += each) {
+        coarse.add(hull(there.subList(k, Math.min(there.size(), k + each))));
       }
     }
     return coarse;
+  }
+
+  private static Face hull(List<Face> faces) {
+    List<Coordinate> corners = new ArrayList<>();
+    double from = Double.POSITIVE_INFINITY;
+    double to = Double.NEGATIVE_INFINITY;
+    for (Face face : faces) {
+      double[] ends = face.edges.ends;
+      for (int k = 0; k < ends.length; k += 4) {
+        corners.add(new Coordinate(ends[k], ends[k + 1]));
+      }
+      from = Math.min(from, face.across.get(0).from());
+      to = Math.max(to, face.across.get(0).to());
+    }
+    Geometry hull =
+        new ConvexHull(corners.toArray(new Coordinate[0]), new GeometryFactory()).getConvexHull();
+    return new Face(Edges.of(hull), List.of(new Interval(from, to)));
   }
 
   /** Returns whether it fills its outline over all of its intervals. */

@@ -53,8 +53,8 @@ public final class Solid {
   }
 
   /**
-   * Returns fewer faces that hold this body, for what takes long: what is in pieces is taken as the
-   * outline of all of them, on each side over the breadth of all of them.
+   * Returns fewer faces that hold this body, for what takes long: what is in pieces is taken as
+   * hulls of a few of them, over the breadth of all of these.
    */
   List<Face> coarse() {
     List<Face> known = coarse;

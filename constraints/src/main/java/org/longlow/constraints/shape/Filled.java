@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Point;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.longlow.constraints.layout.FurtherBody;
 import org.longlow.constraints.layout.Material;
 import org.longlow.constraints.layout.Part;
@@ -50,7 +52,8 @@ final class Filled {
       prisms.addAll(shaped.prisms());
       bulk = bulk.plus(shaped.bulk());
       if (!body.outline().equals(flat.outline())) {
-        outline = outline.union(Outlines.area(flat.frame(), body.outline(), places));
+        Geometry more = Outlines.area(flat.frame(), body.outline(), places);
+        outline = OverlayNGRobust.overlay(outline, more, OverlayNG.UNION);
       }
     }
     Shaped all = new Shaped(prisms, bulk);
