@@ -89,8 +89,9 @@ final class BreadthKinds {
             new Type.ListOf<>(new Type.Nested<>(STATION), 0, MAX_STATIONS),
             List.of(),
             t -> get.apply(t).stations(),
-            "Places along the local x axis, in order, at which its breadth is said instead of left"
-                + " and right; straight between them, as broad as the first before it, as the last past it."),
+            "Places along the local x axis, in order, at which its breadth is said; where there are"
+                + " none, left and right say it. Straight between them, before the first and behind"
+                + " the last as there."),
         s.or(
             "profile",
             new Type.Nested<>(PROFILE),
