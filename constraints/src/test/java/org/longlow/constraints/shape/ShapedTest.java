@@ -111,6 +111,23 @@ class ShapedTest {
     assertThat(volume(strip)).isCloseTo(2 * (200 * 200 + 100 * 210.0), within(1e-3));
   }
 
+  /**
+   * Smooth stations bulge: from 50 to 80 and back with no slope at the middle, the half-breadth is
+   * 50 + 30 t + 30 t² (1 - t) on the way there, 67.5 in the mean, where straight lines have 65.
+   */
+  @Test
+  void smoothStationsBulgeOverTheirChords() {
+    PartShape barrel =
+        Made.solid(
+            Made.outline(0, 0, 200, 0, 200, 100, 0, 100),
+            Made.spread(50, 50, false),
+            new Breadth(Made.stations(true, 0, 50, 100, 80, 200, 50), Profile.FLAT));
+    double volume = 200 * 100 * 2 * 67.5;
+    // 24 chords from station to station
+    assertThat(volume(barrel)).isBetween(0.999 * volume, volume + 1e-3);
+    assertThat(barrel.leftMm()).isCloseTo(80, within(1e-9));
+  }
+
   @Test
   void leftAndRightAreTold() {
     PartShape one =
