@@ -65,6 +65,12 @@ final class HandlesInk {
     }
   }
 
+  /** Returns where so many lines that are written along the lower edge begin, px. */
+  static double sayingTopPx(Board board, int lines) {
+    double letters = board.letters();
+    return board.getHeight() - Rule.widthPx(letters) - Overlay.labelHighPx(lines, letters);
+  }
+
   /** Writes what to do next along the lower edge of the card. */
   void says(String words) {
     if (!words.isEmpty()) {

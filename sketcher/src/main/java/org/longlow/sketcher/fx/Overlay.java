@@ -322,8 +322,12 @@ final class Overlay {
       text.setFont(font);
       wide = Math.max(wide, text.getLayoutBounds().getWidth());
     }
-    double line = LINE_PX * painter.letters();
-    return new Spots.Size(wide + 16, line * lines.size() + 9);
+    return new Spots.Size(wide + 16, labelHighPx(lines.size(), painter.letters()));
+  }
+
+  /** Returns how high a label of so many lines is, px, with letters so much larger than usual. */
+  static double labelHighPx(int lines, double letters) {
+    return LINE_PX * letters * lines + 9;
   }
 
   /** Writes words on a scrap of card that lies there. */
