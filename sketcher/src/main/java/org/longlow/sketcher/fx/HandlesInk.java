@@ -14,6 +14,9 @@ final class HandlesInk {
   private static final double HALF_PX = 4;
   private static final double PICKED_PX = 6;
 
+  /** What is written along the lower edge keeps so far from the rule there, and others from it. */
+  private static final double SAYING_PX = 12;
+
   private final Overlay glass;
   private final Board board;
 
@@ -68,14 +71,15 @@ final class HandlesInk {
   /** Returns where so many lines that are written along the lower edge begin, px. */
   static double sayingTopPx(Board board, int lines) {
     double letters = board.letters();
-    return board.getHeight() - Rule.widthPx(letters) - Overlay.labelHighPx(lines, letters);
+    double high = Overlay.labelHighPx(lines, letters);
+    return board.getHeight() - Rule.widthPx(letters) - high - 2 * SAYING_PX;
   }
 
   /** Writes what to do next along the lower edge of the card. */
   void says(String words) {
     if (!words.isEmpty()) {
       double rule = Rule.widthPx(board.letters());
-      PointMm corner = new PointMm(rule, board.getHeight() - rule + 12);
+      PointMm corner = new PointMm(rule, board.getHeight() - rule + SAYING_PX);
       glass.label(List.of(words.split("\n")), corner, false);
     }
   }

@@ -327,7 +327,7 @@ final class Picking implements Hand {
   public boolean key(KeyEvent e) {
     switch (e.getCode()) {
       case N -> step(e.isShiftDown() ? -1 : 1, true);
-      case B -> step(e.isShiftDown() ? -1 : 1, false);
+      case Q -> step(e.isShiftDown() ? -1 : 1, false);
       case LEFT -> push(e, -1, 0);
       case RIGHT -> push(e, 1, 0);
       case UP -> push(e, 0, 1);

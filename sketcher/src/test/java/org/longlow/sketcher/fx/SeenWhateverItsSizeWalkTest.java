@@ -2,6 +2,7 @@ package org.longlow.sketcher.fx;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -82,6 +83,24 @@ class SeenWhateverItsSizeWalkTest extends Walk {
     Board board = hands.window().board();
     double said = Hands.onFx(() -> board.localToScene(0, HandlesInk.sayingTopPx(board, 2)).getY());
     assertThat(at("kind-slip").getMaxY()).isLessThanOrEqualTo(said + 1);
+  }
+
+  @Test
+  void eachPartCanBePickedByAKeyAlone() throws Exception {
+    begin(Wren.layout());
+    List<String> parts = List.copyOf(hands.layout().parts().keySet());
+    for (int i : new int[] {0, 1}) {
+      hands.press(KeyCode.Q);
+      assertThat(hands.desk().options().chosen()).isEqualTo("part:" + parts.get(i));
+    }
+    hands.press(KeyCode.SHIFT, KeyCode.Q);
+    assertThat(hands.desk().options().chosen()).isEqualTo("part:" + parts.get(0));
+  }
+
+  @Test
+  void noLineEndsWithinAFigure() {
+    assertThat(Bits.unbroken("it is 8 5/8 in too far, 2 of 3 parts, 1/2 in"))
+        .isEqualTo("it is 8\u00a05/8\u00a0in too far, 2 of 3 parts, 1/2 in");
   }
 
   private static Colour colour(Color c) {
