@@ -146,7 +146,7 @@ record Face(Edges edges, List<Interval> across, List<Piece> pieces, Core core) {
     return new Face(
         moving.apply(edges),
         across,
-        pieces.stream().map(p -> p.moved(motion)).toList(),
+        pieces.isEmpty() ? pieces : new MovedPieces(pieces, motion),
         core == null ? null : core.moved(motion));
   }
 
