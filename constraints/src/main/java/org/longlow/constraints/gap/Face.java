@@ -35,14 +35,17 @@ record Face(Edges edges, List<Interval> across, List<Piece> pieces, Core core) {
    */
   record Core(Edges line, double radiusMm) {
 
-    /** Returns that of some pieces, which is the same on both sides; null if they are no bars. */
+    /**
+     * Returns that of some pieces, of the first as far as others go on from it; null if they are no
+     * bars. On the other side it is the same.
+     */
     static Core of(List<Piece> pieces) {
       if (pieces.isEmpty() || !(pieces.get(0) instanceof Rod first)) {
         return null;
       }
       List<PointMm> line = new ArrayList<>(List.of(first.from()));
       for (Piece piece : pieces) {
-        if (piece instanceof Rod rod && rod.yMm() == first.yMm()) {
+        if (piece instanceof Rod rod && rod.from().equals(line.get(line.size() - 1))) {
           line.add(rod.to());
         }
       }
