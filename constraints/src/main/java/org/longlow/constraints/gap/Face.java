@@ -144,8 +144,26 @@ record Face(Edges edges, List<Interval> across, List<Piece> pieces, Core core) {
     return isFull() ? Prism.blocks(edges.convex(), across) : pieces;
   }
 
+  /** Returns some moved; outlines that they share are moved once. */
+  static List<Face> moved(List<Face> faces, RigidMotion motion) {
+    Map<Edges, Edges> done = new IdentityHashMap<>();
+    List<Face> moved = new ArrayList<>(faces.size());
+    for (Face face : faces) {
+      moved.add(face.moved(motion, e -> done.computeIfAbsent(e, k -> k.moved(motion))));
+    }
+    return moved;
+  }
+
+  /** Returns whether it has more in common with another of the same place than a touch. */
+  boolean overlapsInSpace(Face other) {
+    if (!isPlain() || !other.isPlain()) {
+      return InSpace.overlap(this, other);
+    }
+    return RoundGap.mm(this, other, acrossMm(other), Nearest.TOUCH_MM) <= 0;
+  }
+
   /** Returns it moved, its edges by a function that moves equal ones once. */
-  Face moved(RigidMotion motion, Function<Edges, Edges> moving) {
+  private Face moved(RigidMotion motion, Function<Edges, Edges> moving) {
     return new Face(
         moving.apply(edges),
         across,

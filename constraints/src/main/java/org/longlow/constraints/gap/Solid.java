@@ -79,7 +79,7 @@ public final class Solid {
 
   private List<Face> coarseBefore() {
     List<Face> known = before.coarse();
-    return known == before.faces ? faces : moved(known, motion);
+    return known == before.faces ? faces : Face.moved(known, motion);
   }
 
   Envelope envelope() {
@@ -199,16 +199,7 @@ public final class Solid {
 
   /** Returns this body after {@code motion}; its index is kept, not built again. */
   public Solid moved(RigidMotion motion) {
-    return new Solid(moved(faces, motion), name, this, motion);
-  }
-
-  private static List<Face> moved(List<Face> faces, RigidMotion motion) {
-    Map<Edges, Edges> done = new IdentityHashMap<>();
-    List<Face> moved = new ArrayList<>(faces.size());
-    for (Face face : faces) {
-      moved.add(face.moved(motion, e -> done.computeIfAbsent(e, k -> k.moved(motion))));
-    }
-    return moved;
+    return new Solid(Face.moved(faces, motion), name, this, motion);
   }
 
   /**
@@ -278,7 +269,7 @@ public final class Solid {
     double most = 0;
     for (Face a : faces) {
       for (Face b : other.faces) {
-        if (a.acrossMm(b) < 0 && a.apartMm(b) == 0 && overlapInSpace(a, b)) {
+        if (a.acrossMm(b) < 0 && a.apartMm(b) == 0 && a.overlapsInSpace(b)) {
           Overlap shared = new Overlap(a.edges(), b.edges());
           if (!shared.touchesOnly()) {
             for (Coordinate c : shared.corners()) {
@@ -315,14 +306,7 @@ public final class Solid {
     return a.acrossMm(b) < 0
         && a.apartMm(b) == 0
         && Overlap.isThere(a.edges(), b.edges())
-        && overlapInSpace(a, b);
-  }
-
-  private static boolean overlapInSpace(Face a, Face b) {
-    if (!a.isPlain() || !b.isPlain()) {
-      return InSpace.overlap(a, b);
-    }
-    return RoundGap.mm(a, b, a.acrossMm(b), Nearest.TOUCH_MM) <= 0;
+        && a.overlapsInSpace(b);
   }
 
   /** How deep bodies are in each other is a matter of all their outlines together. */
