@@ -154,14 +154,6 @@ record Face(Edges edges, List<Interval> across, List<Piece> pieces, Core core) {
     return moved;
   }
 
-  /** Returns whether it has more in common with another of the same place than a touch. */
-  boolean overlapsInSpace(Face other) {
-    if (!isPlain() || !other.isPlain()) {
-      return InSpace.overlap(this, other);
-    }
-    return RoundGap.mm(this, other, acrossMm(other), Nearest.TOUCH_MM) <= 0;
-  }
-
   /** Returns it moved, its edges by a function that moves equal ones once. */
   private Face moved(RigidMotion motion, Function<Edges, Edges> moving) {
     return new Face(

@@ -269,7 +269,7 @@ public final class Solid {
     double most = 0;
     for (Face a : faces) {
       for (Face b : other.faces) {
-        if (a.acrossMm(b) < 0 && a.apartMm(b) == 0 && a.overlapsInSpace(b)) {
+        if (a.acrossMm(b) < 0 && a.apartMm(b) == 0 && overlapInSpace(a, b)) {
           Overlap shared = new Overlap(a.edges(), b.edges());
           if (!shared.touchesOnly()) {
             for (Coordinate c : shared.corners()) {
@@ -306,7 +306,13 @@ public final class Solid {
     return a.acrossMm(b) < 0
         && a.apartMm(b) == 0
         && Overlap.isThere(a.edges(), b.edges())
-        && a.overlapsInSpace(b);
+        && overlapInSpace(a, b);
+  }
+
+  private static boolean overlapInSpace(Face a, Face b) {
+    return a.isPlain() && b.isPlain()
+        ? RoundGap.mm(a, b, a.acrossMm(b), Nearest.TOUCH_MM) <= 0
+        : InSpace.overlap(a, b);
   }
 
   /** How deep bodies are in each other is a matter of all their outlines together. */
@@ -371,7 +377,8 @@ public final class Solid {
     double side = near == null ? 0 : near.distanceMm();
     if (side > 0) {
       double gap = across > 0 ? Math.sqrt(across * across + side * side) : side;
-      return gap < cut ? new Gap(name, other.name, gap, place(near.middle())) : null;
+      PointMm middle = near.middle();
+      return gap < cut ? new Gap(name, other.name, gap, () -> middle) : null;
     }
     double gap = across >= 0 ? across : overlap(a, b) ? -1 : 0;
     return gap < cut ? new Gap(name, other.name, gap, shared(a, b)) : null;
@@ -383,13 +390,9 @@ public final class Solid {
       return null;
     }
     if (near.mm() > 0) {
-      return new Gap(name, other.name, near.mm(), place(near.where()));
+      return new Gap(name, other.name, near.mm(), near::where);
     }
     return new Gap(name, other.name, overlap(a, b) ? -1 : 0, shared(a, b));
-  }
-
-  private static Supplier<PointMm> place(PointMm known) {
-    return () -> known;
   }
 
   private static Supplier<PointMm> shared(Face a, Face b) {
