@@ -243,25 +243,7 @@ class WindowTest extends Walk {
   private MouseEvent released(Point2D screen) {
     Board board = hands.window().board();
     Point2D at = board.localToScene(board.screenToLocal(screen));
-    return new MouseEvent(
-        MouseEvent.MOUSE_RELEASED,
-        at.getX(),
-        at.getY(),
-        screen.getX(),
-        screen.getY(),
-        MouseButton.PRIMARY,
-        1,
-        false,
-        false,
-        false,
-        false,
-        false,
-        false,
-        false,
-        false,
-        false,
-        false,
-        null);
+    return Fingers.event(MouseEvent.MOUSE_RELEASED, at, screen, MouseButton.PRIMARY, 1);
   }
 
   /** Heron's notes: leaning the rider's back changes what is comfortable. */
