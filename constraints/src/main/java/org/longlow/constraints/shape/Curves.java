@@ -18,7 +18,7 @@ public final class Curves {
   /** Farthest that a flattened curve may lie from the true one, mm. Half of 0.05 mm on paper. */
   public static final double FLATNESS_MM = 0.02;
 
-  static final GeometryFactory FACTORY = new GeometryFactory();
+  public static final GeometryFactory FACTORY = new GeometryFactory();
 
   /** Chords of half a disc. */
   private static final int HALF_DISC_STEPS = 96;
