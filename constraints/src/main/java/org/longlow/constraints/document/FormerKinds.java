@@ -28,7 +28,9 @@ final class FormerKinds {
           "A former square to the local x axis of a body.",
           s ->
               former(
-                  s, "x", "Along the local x axis of the outline; the line is of its forward face"
+                  s,
+                  "x",
+                  "Along the local x axis of the outline; the line is of its forward face"
                       + " or its rear face, whichever lies where the body is narrower."));
 
   static final Kind<Former> ALONG =
@@ -57,7 +59,12 @@ final class FormerKinds {
 
   private static Formers all(Source<Formers> s) {
     return new Formers(
-        s.or("across", list(ACROSS), List.of(), Formers::across, "Those square to the local x axis."),
+        s.or(
+            "across",
+            list(ACROSS),
+            List.of(),
+            Formers::across,
+            "Those square to the local x axis."),
         s.or("along", list(ALONG), List.of(), Formers::along, "Those along the machine."),
         s.may(
             "every",
@@ -160,8 +167,7 @@ final class FormerKinds {
           there.isEmpty()
               ? "0 mm"
               : "(" + ((Former) there.get(there.size() - 1)).at().text() + ") + 100 mm";
-      return Optional.of(
-          new Former("", Formula.parse(at), Optional.empty(), Optional.empty()));
+      return Optional.of(new Former("", Formula.parse(at), Optional.empty(), Optional.empty()));
     }
     return kind == STRINGER && there.isEmpty()
         ? Optional.of(

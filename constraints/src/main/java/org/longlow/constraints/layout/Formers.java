@@ -32,7 +32,12 @@ public record Formers(
   /** None asked for. */
   public static final Formers NONE =
       new Formers(
-          List.of(), List.of(), Optional.empty(), USUAL, Optional.empty(), Optional.empty(),
+          List.of(),
+          List.of(),
+          Optional.empty(),
+          USUAL,
+          Optional.empty(),
+          Optional.empty(),
           List.of());
 
   public Formers {

@@ -13,8 +13,4 @@ import org.longlow.constraints.formula.Formula;
  * @param depth of the batten, square to the edge
  */
 public record Stringer(
-    String name,
-    Optional<Formula> girth,
-    Optional<Formula> height,
-    Formula width,
-    Formula depth) {}
+    String name, Optional<Formula> girth, Optional<Formula> height, Formula width, Formula depth) {}

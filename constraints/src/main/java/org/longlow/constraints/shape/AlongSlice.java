@@ -52,9 +52,7 @@ final class AlongSlice {
       before = x;
     }
     slice.open.forEach(slice::close);
-    return slice.found.isEmpty()
-        ? Curves.FACTORY.createPolygon()
-        : Slices.union(slice.found);
+    return slice.found.isEmpty() ? Curves.FACTORY.createPolygon() : Slices.union(slice.found);
   }
 
   /** Where the plane is inside at a place: heights from and to, in turn. */

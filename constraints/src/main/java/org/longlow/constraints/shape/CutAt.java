@@ -50,6 +50,11 @@ final class CutAt {
     return ALL.of(loft);
   }
 
+  /** Returns where edges begin and end, in turn. */
+  double[] places() {
+    return xs.clone();
+  }
+
   /**
    * Returns what the body looks like cut at one place; where it steps there, of both sides of the
    * step.

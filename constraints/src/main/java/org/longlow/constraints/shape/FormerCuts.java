@@ -80,12 +80,10 @@ public final class FormerCuts {
     Spread spread = part.base().spread().orElseThrow();
     List<Loft> lofts = new ArrayList<>();
     lofts.add(
-        Shaped.loft(
-            part.frame(), part.outline(), spread, part.breadth(), Fineness.SHOP, places));
+        Shaped.loft(part.frame(), part.outline(), spread, part.breadth(), Fineness.SHOP, places));
     for (FurtherBody b : part.bodies()) {
       Loft loft =
-          Shaped.loft(
-              part.frame(), b.outline(), b.spread(), b.breadth(), Fineness.SHOP, places);
+          Shaped.loft(part.frame(), b.outline(), b.spread(), b.breadth(), Fineness.SHOP, places);
       lofts.add(loft);
       if (b.spread().both() && !spread.both()) {
         lofts.add(loft.mirrored());
@@ -186,12 +184,16 @@ public final class FormerCuts {
     FormerEdge edge = new FormerEdge(line);
     List<FormerCut.Notch> notches = new ArrayList<>();
     Optional<FormerCut.Flange> flange =
-        p.flangeMm() > 0 ? Optional.of(edge.flange(p.flangeMm(), p.thicknessMm())) : Optional.empty();
+        p.flangeMm() > 0
+            ? Optional.of(edge.flange(p.flangeMm(), p.thicknessMm()))
+            : Optional.empty();
     double more = flange.map(f -> f.breadthMm() - f.deductionMm()).orElse(0.0);
     Geometry board = edge.widened(more);
     for (Batten b : battens) {
       List<PointMm> at =
-          Double.isNaN(b.girth()) ? edge.atHeight(b.lineMm() - b.perMm() * p.at()) : edge.atGirth(b.girth());
+          Double.isNaN(b.girth())
+              ? edge.atHeight(b.lineMm() - b.perMm() * p.at())
+              : edge.atGirth(b.girth());
       for (PointMm q : at) {
         notches.add(new FormerCut.Notch(b.name(), q, b.widthMm(), b.depthMm()));
         board = board.difference(edge.notch(q, b.widthMm(), b.depthMm(), more));

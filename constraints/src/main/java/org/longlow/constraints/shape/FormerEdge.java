@@ -191,7 +191,9 @@ final class FormerEdge {
       }
     }
     return most.entrySet().stream()
-        .map(e -> new FormerCut.Lean(e.getKey(), e.getValue(), Math.atan2(e.getValue(), thicknessMm)))
+        .map(
+            e ->
+                new FormerCut.Lean(e.getKey(), e.getValue(), Math.atan2(e.getValue(), thicknessMm)))
         .toList();
   }
 

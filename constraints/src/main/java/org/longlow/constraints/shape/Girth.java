@@ -82,8 +82,7 @@ record Girth(double x, double z, double from, double to) {
   }
 
   /** Adds the points of the line from here to another at which stations change the breadth. */
-  private void stations(
-      Girth to, List<Double> cuts, Stations stations, List<Girth> into) {
+  private void stations(Girth to, List<Double> cuts, Stations stations, List<Girth> into) {
     List<Double> places = new ArrayList<>(cuts);
     if (to.x < x) {
       Collections.reverse(places);

@@ -48,8 +48,8 @@ public record Slices(List<Loft> lofts, double skinMm, boolean sided) {
   }
 
   /**
-   * Returns the section at a place: y and z of it across, x and z of it along, mm. Empty where there
-   * is nothing.
+   * Returns the section at a place: y and z of it across, x and z of it along, mm. Empty where
+   * there is nothing.
    */
   Geometry at(Way way, double place) {
     Geometry outside = outside(way, place, 0);
@@ -99,7 +99,10 @@ public record Slices(List<Loft> lofts, double skinMm, boolean sided) {
     }
     if (way == Way.ACROSS) {
       for (Loft loft : lofts) {
-        bends(loft).stream().map(x -> x - place).filter(d -> Math.abs(d) < skinMm).forEach(offsets::add);
+        bends(loft).stream()
+            .map(x -> x - place)
+            .filter(d -> Math.abs(d) < skinMm)
+            .forEach(offsets::add);
       }
     }
     return List.copyOf(offsets);

@@ -47,8 +47,7 @@ public final class Silhouettes {
         : UnaryUnionNG.union(all, Curves.FACTORY, GRID);
   }
 
-  private static void add(
-      List<Prism> prisms, Ground ground, SeenFrom from, List<Geometry> into) {
+  private static void add(List<Prism> prisms, Ground ground, SeenFrom from, List<Geometry> into) {
     for (Prism prism : prisms) {
       prism.convex().stream()
           .map(piece -> from.shadow(piece, ground))

@@ -70,7 +70,9 @@ class FormersTest {
         // the generators of the cone turn in by 60 on 300
         double radius = 100 - 0.2 * x - skin * Math.hypot(1, 0.2);
         for (Coordinate p : points(cut.line())) {
-          assertThat(Math.hypot(p.x, p.y)).as("skin %s at %s", skin, x).isCloseTo(radius, within(0.03));
+          assertThat(Math.hypot(p.x, p.y))
+              .as("skin %s at %s", skin, x)
+              .isCloseTo(radius, within(0.03));
         }
         assertThat(box(cut.line()).getWidth()).isCloseTo(2 * radius, within(NEAR_MM));
         assertThat(cut.skinMm()).isEqualTo(skin);
@@ -156,8 +158,7 @@ class FormersTest {
     for (int i = 0; i < 360; i++) {
       double a = Math.toRadians(i);
       ring.add(
-          new Vertex(
-              Made.mm(AXES[0] * Math.cos(a)), Made.mm(AXES[2] * Math.sin(a)), null, true));
+          new Vertex(Made.mm(AXES[0] * Math.cos(a)), Made.mm(AXES[2] * Math.sin(a)), null, true));
     }
     double[] stations = new double[2 * 181];
     for (int i = 0; i <= 180; i++) {
@@ -214,13 +215,17 @@ class FormersTest {
   @Test
   void twistedSidesLoseTheirSkinToo() {
     Outline twisted =
-        Made.reaching(
-            0, 0, 100, 100, 300, 0, 60, 60, 300, 100, 100, 100, 0, 100, 60, 60);
+        Made.reaching(0, 0, 100, 100, 300, 0, 60, 60, 300, 100, 100, 100, 0, 100, 60, 60);
     double t = 6;
     FormerCut cut =
         only(
             Made.formed(
-                twisted, Made.spread(100, 100, false), Breadth.EVEN, t, false, Made.across(0, 200)));
+                twisted,
+                Made.spread(100, 100, false),
+                Breadth.EVEN,
+                t,
+                false,
+                Made.across(0, 200)));
     for (double z = 10; z <= 90; z += 16) {
       // the point under the side at (u, z'): against its normal, found where x is 200
       double low = 150;
@@ -260,8 +265,7 @@ class FormersTest {
             false,
             Made.across(0, 151));
     // the nearest of the side at (151, y) is the valley itself at (150, 60)
-    assertThat(box(only(valley).line()).getMaxX())
-        .isCloseTo(60 - Math.sqrt(25 - 1), within(0.01));
+    assertThat(box(only(valley).line()).getMaxX()).isCloseTo(60 - Math.sqrt(25 - 1), within(0.01));
   }
 
   private static Formers fitted(Optional<Formula> flange, Stringer... stringers) {

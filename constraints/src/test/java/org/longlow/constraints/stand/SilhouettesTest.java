@@ -89,16 +89,14 @@ class SilhouettesTest {
     isThatOf(
         of(LEVEL, SeenFrom.ABOVE, WEDGE, BAR),
         0.5,
-        (x, y) ->
-            in(x, 0, 300) && Math.abs(y) < 100 - x / 3 || in(x, 250, 290) && in(y, -150, 40));
+        (x, y) -> in(x, 0, 300) && Math.abs(y) < 100 - x / 3 || in(x, 250, 290) && in(y, -150, 40));
   }
 
   @Test
   void peopleCountWithTheMachine() {
     Prism body = new Prism(BAR.outline(), new Interval(-30, 30));
     Rider rider = new Rider(List.of(new Rider.Seated(null, List.of(), List.of(body))));
-    Silhouette s =
-        Silhouettes.of(List.of(WEDGE), rider, LEVEL, SeenFrom.FRONT).orElseThrow();
+    Silhouette s = Silhouettes.of(List.of(WEDGE), rider, LEVEL, SeenFrom.FRONT).orElseThrow();
     isThatOf(
         s, 0.5, (y, z) -> in(y, -100, 100) && in(z, 0, 90) || in(y, -30, 30) && in(z, 60, 160));
   }
@@ -120,8 +118,7 @@ class SilhouettesTest {
     assertThat(front.areaMm2())
         .isCloseTo(190 * ((160 - 60) * 0.8 + (290 - 250) * 0.6), within(1e-3 * front.areaMm2()));
     assertThat(front.centroid().x()).isCloseTo(-55, within(0.01));
-    assertThat(front.centroid().z())
-        .isCloseTo((270 - 40) * -0.6 + (110 + 20) * 0.8, within(0.05));
+    assertThat(front.centroid().z()).isCloseTo((270 - 40) * -0.6 + (110 + 20) * 0.8, within(0.05));
   }
 
   @Test

@@ -153,8 +153,7 @@ public final class Mirror {
     }
     if (part instanceof Part.Outlined outlined && !outlined.formers().along().isEmpty()) {
       turned =
-          Change.set(
-              turned, RoundAbout.otherSide(outlined.formers()), "parts", name, "formers");
+          Change.set(turned, RoundAbout.otherSide(outlined.formers()), "parts", name, "formers");
     }
     Optional<Formula> y = sideways(part);
     return y.isEmpty() || part.paired()

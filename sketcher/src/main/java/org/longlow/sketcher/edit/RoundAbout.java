@@ -71,7 +71,9 @@ record RoundAbout(boolean along) {
 
   /** Those across are as far the other way along the axis. */
   Formers formers(Formers formers) {
-    return along ? formers : with(formers, formers.across().stream().map(RoundAbout::back).toList(), formers.along());
+    return along
+        ? formers
+        : with(formers, formers.across().stream().map(RoundAbout::back).toList(), formers.along());
   }
 
   /** Those along are as far to the other side. */

@@ -38,7 +38,7 @@ enum Aspect {
   /** Returns how a piece in the axes of the frame looks to somebody on the road. */
   Shadow of(Piece piece, Ground ground) {
     double[] at = new double[3];
-    double[] towards = 
+    double[] towards =
         this == FRONT ? SeenFrom.inFrame(ground, 1, 0, 0) : SeenFrom.inFrame(ground, 0, 0, 1);
     piece.farthest(towards, at);
     PointMm nearest = ground.toRoad(new PointMm(at[0], at[2]));

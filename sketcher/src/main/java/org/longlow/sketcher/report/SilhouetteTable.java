@@ -70,8 +70,7 @@ final class SilhouetteTable {
     }
   }
 
-  private static List<String> row(
-      FigureWords figures, String what, SeenFrom from, Silhouette s) {
+  private static List<String> row(FigureWords figures, String what, SeenFrom from, Silhouette s) {
     String across = figures.mm(s.centroid().x());
     String up = figures.mm(s.centroid().z());
     String area = figures.sheet(s.areaMm2());

@@ -67,7 +67,10 @@ final class FormerTemplates {
     List<String> lines = new ArrayList<>();
     int n = FormerCuts.of(part, places).size();
     if (n > 0) {
-      lines.add(n == 1 ? "its former has a template of its own" : "its " + n + " formers have templates of their own");
+      lines.add(
+          n == 1
+              ? "its former has a template of its own"
+              : "its " + n + " formers have templates of their own");
     }
     for (String name : FormerCuts.missed(part, places)) {
       lines.add("NOTHING TO CUT at " + name + ": the part does not reach there, or only its skin");
@@ -95,8 +98,7 @@ final class FormerTemplates {
       seen.transform(new Coordinate(n.at().x(), n.at().z()), at);
       Coordinate inward = board.getCentroid().getCoordinate();
       double share = Math.min(1, (n.depthMm() + NOTE_MM) / Math.max(1, at.distance(inward)));
-      sheet.note(
-          n.name(), at.x + share * (inward.x - at.x), at.y + share * (inward.y - at.y));
+      sheet.note(n.name(), at.x + share * (inward.x - at.x), at.y + share * (inward.y - at.y));
     }
     return sheet.with(
         TemplateWords.fileName(part) + "-" + TemplateWords.fileName(cut.name()),
@@ -108,9 +110,7 @@ final class FormerTemplates {
   /** Across, the face with the line as it is seen; along, in the axes of the machine. */
   private AffineTransformation seen(FormerCut cut) {
     if (cut.across()) {
-      return cut.ahead()
-          ? AffineTransformation.scaleInstance(-1, 1)
-          : new AffineTransformation();
+      return cut.ahead() ? AffineTransformation.scaleInstance(-1, 1) : new AffineTransformation();
     }
     return AffineTransformation.rotationInstance(local.turnRad())
         .translate(local.origin().x(), local.origin().z());
@@ -125,8 +125,7 @@ final class FormerTemplates {
   private void datum(TemplateSheet sheet, FormerCut cut, Envelope box) {
     double middle = (box.getMinY() + box.getMaxY()) / 2;
     double step = figures.stationMm();
-    String axis =
-        !cut.across() ? "x" : cut.ahead() ? "y to the right" : "y to the left";
+    String axis = !cut.across() ? "x" : cut.ahead() ? "y to the right" : "y to the left";
     double up = cut.across() ? Math.cos(local.turnRad()) : 1;
     double lifted =
         cut.across() ? local.origin().z() + cut.placeMm() * Math.sin(local.turnRad()) : 0;
@@ -236,8 +235,7 @@ final class FormerTemplates {
                   ? "left square, the skin stands "
                       + figures.mm(lean.offMm())
                       + " off the other face"
-                  : "plane the other face down to the dashed line, "
-                      + figures.mm(-lean.offMm())));
+                  : "plane the other face down to the dashed line, " + figures.mm(-lean.offMm())));
     }
     return lines;
   }

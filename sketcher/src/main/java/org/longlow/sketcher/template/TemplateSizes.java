@@ -6,9 +6,11 @@ import java.util.Locale;
 import java.util.Set;
 import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.layout.CushionPart;
+import org.longlow.constraints.layout.ShellPart;
 import org.longlow.constraints.shape.FormerCuts;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.shape.Unrolled;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.OutOfRange;
 import org.longlow.svg.page.TemplateSettings;
@@ -64,6 +66,11 @@ public final class TemplateSizes {
       for (int i = 0; i <= cushion.layers().size(); i++) {
         boxes.add(new Envelope(0, length, 0, breadth));
       }
+    }
+    if (shape.part() instanceof ShellPart shell) {
+      Unrolled.of(shell, places).stream()
+          .flatMap(u -> u.patterns().stream())
+          .forEach(p -> boxes.add(p.outline().getEnvelopeInternal()));
     }
     FormerCuts.of(shape.part(), places)
         .forEach(cut -> boxes.add(cut.board().getEnvelopeInternal()));

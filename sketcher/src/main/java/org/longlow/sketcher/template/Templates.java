@@ -58,8 +58,8 @@ public final class Templates {
   /**
    * Returns the templates of some parts of a study, in the order of the layout, their file names
    * not told apart yet; a cushion has one from the side, one for each board and one for each layer,
-   * a rail one more for each end that is coped to the side of another rail, a cowl or solid one more
-   * for each former.
+   * a rail one more for each end that is coped to the side of another rail, a cowl or solid one
+   * more for each former.
    *
    * @param parts names; empty takes every part that a shop makes
    * @throws IllegalArgumentException if a name is no part of the layout
@@ -156,6 +156,7 @@ public final class Templates {
         out.addAll(CopeTemplates.of(tube, shapes, places, figures));
       } else {
         out.add(plain(shape, places, figures));
+        out.addAll(PatternTemplates.of(shape, places, figures));
         out.addAll(FormerTemplates.of(shape, places, figures));
       }
     }
