@@ -134,7 +134,8 @@ final class PartKinds {
             List.of(),
             SolidPart::bodies,
             "What it has besides the body of its outline, such as cylinder heads beside a"
-                + " crankcase."));
+                + " crankcase."),
+        FormerKinds.formers(s, SolidPart::formers));
   }
 
   private static <P extends Part.Outlined> LocalAxes frame(Source<P> s) {
@@ -166,7 +167,8 @@ final class PartKinds {
         s.flag(
             "open",
             ShellPart::open,
-            "True if the sides are left open, as on a screen or a mudguard."));
+            "True if the sides are left open, as on a screen or a mudguard."),
+        FormerKinds.formers(s, ShellPart::formers));
   }
 
   private static CushionPart cushion(Source<CushionPart> s) {

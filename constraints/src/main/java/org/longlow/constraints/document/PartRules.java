@@ -29,6 +29,7 @@ final class PartRules {
     base.spread().ifPresent(spread -> wide(spread, at));
     if (part instanceof Part.Outlined outlined) {
       BreadthKinds.once(outlined.outline(), outlined.breadth(), at);
+      FormerKinds.closed(outlined, at);
     }
     String word = base.material();
     Optional<Material> material = Material.named(word);

@@ -131,6 +131,7 @@ public final class Typing {
     }
     if (item instanceof Type.Nested<?> nested) {
       Optional<?> begun = BreadthKinds.begun(nested.kind(), layout.parts().get(path.get(1)), there);
+      begun = begun.isPresent() ? begun : FormerKinds.begun(nested.kind(), there);
       if (begun.isPresent()) {
         return begun.get();
       }

@@ -77,6 +77,9 @@ public sealed interface Part
     /** How its breadth varies. */
     Breadth breadth();
 
+    /** The formers that are asked for. */
+    Formers formers();
+
     /** The bodies that it has besides that of its outline. */
     default List<FurtherBody> bodies() {
       return List.of();

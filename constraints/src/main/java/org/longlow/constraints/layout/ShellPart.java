@@ -13,6 +13,7 @@ import org.longlow.constraints.words.Names;
  * @param breadth how its breadth varies
  * @param thickness of the sheet
  * @param open true if the sides are left open, as on a screen or a mudguard
+ * @param formers asked for as templates
  */
 public record ShellPart(
     PartBase base,
@@ -21,8 +22,21 @@ public record ShellPart(
     Outline outline,
     Breadth breadth,
     Formula thickness,
-    boolean open)
+    boolean open,
+    Formers formers)
     implements Part.Outlined {
+
+  /** A sheet without formers. */
+  public ShellPart(
+      PartBase base,
+      Kind type,
+      LocalAxes frame,
+      Outline outline,
+      Breadth breadth,
+      Formula thickness,
+      boolean open) {
+    this(base, type, frame, outline, breadth, thickness, open, Formers.NONE);
+  }
 
   /** What a shell is. */
   public enum Kind {

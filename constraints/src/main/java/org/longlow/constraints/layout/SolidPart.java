@@ -12,6 +12,7 @@ import org.longlow.constraints.words.Names;
  *
  * @param breadth how its breadth varies
  * @param bodies what it has besides the body of its outline
+ * @param formers asked for as templates
  */
 public record SolidPart(
     PartBase base,
@@ -19,16 +20,28 @@ public record SolidPart(
     LocalAxes frame,
     Outline outline,
     Breadth breadth,
-    List<FurtherBody> bodies)
+    List<FurtherBody> bodies,
+    Formers formers)
     implements Part.Flat {
 
   public SolidPart {
     bodies = List.copyOf(bodies);
   }
 
+  /** A part without formers. */
+  public SolidPart(
+      PartBase base,
+      Kind type,
+      LocalAxes frame,
+      Outline outline,
+      Breadth breadth,
+      List<FurtherBody> bodies) {
+    this(base, type, frame, outline, breadth, bodies, Formers.NONE);
+  }
+
   /** A part of one body that is as broad everywhere. */
   public SolidPart(PartBase base, Kind type, LocalAxes frame, Outline outline) {
-    this(base, type, frame, outline, Breadth.EVEN, List.of());
+    this(base, type, frame, outline, Breadth.EVEN, List.of(), Formers.NONE);
   }
 
   /** What a body drawn by its outline is. */

@@ -18,7 +18,7 @@ public final class Curves {
   /** Farthest that a flattened curve may lie from the true one, mm. Half of 0.05 mm on paper. */
   public static final double FLATNESS_MM = 0.02;
 
-  static final GeometryFactory FACTORY = new GeometryFactory();
+  public static final GeometryFactory FACTORY = new GeometryFactory();
 
   /** Chords of half a disc. */
   private static final int HALF_DISC_STEPS = 96;
@@ -71,6 +71,16 @@ public final class Curves {
 
   /** Walks along an edge through vertices, flattened, all but the last point of an open one. */
   static void walk(List<PointMm> vertices, List<Boolean> smooth, boolean closed, Steps steps) {
+    walk(vertices, smooth, closed, FLATNESS_MM, steps);
+  }
+
+  /** As {@link #walk(List, List, boolean, Steps)}, chords within {@code flatnessMm} of the edge. */
+  static void walk(
+      List<PointMm> vertices,
+      List<Boolean> smooth,
+      boolean closed,
+      double flatnessMm,
+      Steps steps) {
     int n = vertices.size();
     int spans = closed ? n : n - 1;
     for (int i = 0; i < spans; i++) {
@@ -83,7 +93,7 @@ public final class Curves {
               vertices.get((i + 1) % n),
               after < 0 ? null : vertices.get(after));
       steps.at(i, span, 0);
-      int pieces = before < 0 && after < 0 ? 1 : span.pieces(FLATNESS_MM);
+      int pieces = before < 0 && after < 0 ? 1 : span.pieces(flatnessMm);
       for (int k = 1; k < pieces; k++) {
         steps.at(i, span, (double) k / pieces);
       }

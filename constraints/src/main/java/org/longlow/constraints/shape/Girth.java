@@ -24,13 +24,18 @@ record Girth(double x, double z, double from, double to) {
   static final double FLATNESS_MM = 0.2;
 
   /**
-   * Returns the points of an outline in turn, no more than keep within {@link #FLATNESS_MM}.
+   * Returns the points of an outline in turn, no more than are asked for.
    *
    * @param vertices of all of it in local axes
    * @param even the interval of the part, where neither a vertex nor a station says another
    */
   static List<Girth> of(
-      Outline outline, Breadth breadth, List<PointMm> vertices, Interval even, Places places) {
+      Outline outline,
+      Breadth breadth,
+      List<PointMm> vertices,
+      Interval even,
+      Fineness fineness,
+      Places places) {
     Stations stations = Stations.of(breadth.stations(), places);
     List<Boolean> smooth = outline.smooth();
     int n = vertices.size();
@@ -49,6 +54,7 @@ record Girth(double x, double z, double from, double to) {
         vertices,
         smooth,
         outline.closed(),
+        fineness.chordMm(),
         (i, span, share) -> {
           if (share == 0) {
             fixed.add(fine.size());
@@ -62,21 +68,22 @@ record Girth(double x, double z, double from, double to) {
     }
     List<Girth> all = new ArrayList<>();
     List<Integer> kept = new ArrayList<>();
+    List<Double> cuts = stations.places(fineness.stationPieces());
     for (int i = 0; i < fine.size(); i++) {
       if (kept.size() < fixed.size() && fixed.get(kept.size()) == i) {
         kept.add(all.size());
       }
       all.add(fine.get(i));
       if (outline.closed() || i + 1 < fine.size()) {
-        fine.get(i).stations(fine.get((i + 1) % fine.size()), stations, all);
+        fine.get(i).stations(fine.get((i + 1) % fine.size()), cuts, stations, all);
       }
     }
-    return thinned(all, kept, outline.closed());
+    return thinned(all, kept, outline.closed(), fineness.flatnessMm());
   }
 
   /** Adds the points of the line from here to another at which stations change the breadth. */
-  private void stations(Girth to, Stations stations, List<Girth> into) {
-    List<Double> places = new ArrayList<>(stations.places());
+  private void stations(Girth to, List<Double> cuts, Stations stations, List<Girth> into) {
+    List<Double> places = new ArrayList<>(cuts);
     if (to.x < x) {
       Collections.reverse(places);
     }
@@ -109,14 +116,15 @@ record Girth(double x, double z, double from, double to) {
   }
 
   /** Leaves out points between fixed ones that are near enough to the line past them. */
-  private static List<Girth> thinned(List<Girth> fine, List<Integer> fixed, boolean closed) {
+  private static List<Girth> thinned(
+      List<Girth> fine, List<Integer> fixed, boolean closed, double flatnessMm) {
     List<Girth> kept = new ArrayList<>();
     int runs = closed ? fixed.size() : fixed.size() - 1;
     for (int r = 0; r < runs; r++) {
       int from = fixed.get(r);
       int to = r + 1 < fixed.size() ? fixed.get(r + 1) : fine.size();
       kept.add(fine.get(from));
-      thin(fine, from, to, kept);
+      thin(fine, from, to, flatnessMm, kept);
     }
     if (!closed) {
       kept.add(fine.get(fine.size() - 1));
@@ -124,10 +132,11 @@ record Girth(double x, double z, double from, double to) {
     return kept;
   }
 
-  private static void thin(List<Girth> fine, int from, int to, List<Girth> kept) {
+  private static void thin(
+      List<Girth> fine, int from, int to, double flatnessMm, List<Girth> kept) {
     Girth a = fine.get(from);
     Girth b = fine.get(to % fine.size());
-    double most = FLATNESS_MM;
+    double most = flatnessMm;
     int at = -1;
     for (int i = from + 1; i < to; i++) {
       double off = fine.get(i).offMm(a, b);
@@ -137,9 +146,9 @@ record Girth(double x, double z, double from, double to) {
       }
     }
     if (at >= 0) {
-      thin(fine, from, at, kept);
+      thin(fine, from, at, flatnessMm, kept);
       kept.add(fine.get(at));
-      thin(fine, at, to, kept);
+      thin(fine, at, to, flatnessMm, kept);
     }
   }
 
@@ -157,6 +166,19 @@ record Girth(double x, double z, double from, double to) {
     }
     double t = uu > 0 ? Math.max(0, Math.min(1, uv / uu)) : 0;
     return Math.sqrt(Math.max(0, vv - 2 * t * uv + t * t * uu));
+  }
+
+  /** Returns the direction to another, breadths and all. */
+  double[] way(Girth to) {
+    double[] way = {to.x - x, to.z - z, to.from - from, to.to - this.to};
+    double length = 0;
+    for (double w : way) {
+      length += w * w;
+    }
+    for (int k = 0; k < way.length; k++) {
+      way[k] = length > 0 ? way[k] / Math.sqrt(length) : 0;
+    }
+    return way;
   }
 
   Girth towards(Girth other, double share) {

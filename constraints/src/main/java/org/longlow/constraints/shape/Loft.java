@@ -31,7 +31,7 @@ record Loft(
   record Strip(Cut from, Cut to, boolean endsBelow, boolean endsAbove) {}
 
   /** An edge of the outline or a hole, in the direction of x. */
-  private record Edge(Girth a, Girth b, boolean ofHole) {
+  record Edge(Girth a, Girth b, boolean ofHole) {
 
     static Edge of(Girth p, Girth q, boolean ofHole) {
       return p.x() <= q.x() ? new Edge(p, q, ofHole) : new Edge(q, p, ofHole);
@@ -67,6 +67,13 @@ record Loft(
     return strips;
   }
 
+  /** Returns its image on the other side of the middle plane, holes filled. */
+  Loft mirrored() {
+    List<Girth> other =
+        ring.stream().map(g -> new Girth(g.x(), g.z(), -g.to(), -g.from())).toList();
+    return new Loft(other, List.of(), places, sides, middleMm);
+  }
+
   /** Returns the largest radius that its sides can have: half its height, or its breadth. */
   double largestMm() {
     double low = ring.stream().mapToDouble(Girth::z).min().orElse(0);
@@ -83,6 +90,18 @@ record Loft(
     for (int i = 0; i < ring.size(); i++) {
       edges.add(Edge.of(ring.get(i), ring.get((i + 1) % ring.size()), ofHole));
     }
+  }
+
+  /** Returns the edges of its outline. */
+  List<Edge> edges() {
+    List<Edge> edges = new ArrayList<>();
+    add(edges, ring, false);
+    return edges;
+  }
+
+  /** Returns the cut between two of its edges. */
+  Cut cut(double x, Edge below, Edge above, int pieces) {
+    return cut(x, below, above, below, above, pieces);
   }
 
   private Iterable<Double> cuts(List<Edge> edges) {

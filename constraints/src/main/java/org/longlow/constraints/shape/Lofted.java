@@ -23,7 +23,12 @@ final class Lofted {
    * Returns how many pieces a quarter of a side this large needs to lie near enough to its curve.
    */
   static int pieces(double radiusMm) {
-    double turn = Math.acos(1 - Math.min(1, Girth.FLATNESS_MM / radiusMm));
+    return pieces(radiusMm, Girth.FLATNESS_MM);
+  }
+
+  /** As {@link #pieces(double)}, for chords within {@code flatnessMm} of the curve. */
+  static int pieces(double radiusMm, double flatnessMm) {
+    double turn = Math.acos(1 - Math.min(1, flatnessMm / radiusMm));
     return Math.max(PIECES, (int) Math.ceil(Math.PI / 4 / turn));
   }
 

@@ -57,11 +57,22 @@ record Shaped(List<Prism> prisms, Bulk bulk) {
   /** Returns a body in the axes of its outline. */
   static Loft loft(
       LocalAxes frame, Outline outline, Spread spread, Breadth breadth, Places places) {
+    return loft(frame, outline, spread, breadth, Fineness.BODY, places);
+  }
+
+  /** Returns a body in the axes of its outline, as fine as is asked for. */
+  static Loft loft(
+      LocalAxes frame,
+      Outline outline,
+      Spread spread,
+      Breadth breadth,
+      Fineness fineness,
+      Places places) {
     Local local = Local.of(frame, places);
     List<PointMm> vertices =
         Outlines.vertices(frame, outline, places).stream().map(local::within).toList();
     Interval even = Spreads.one(spread, places);
-    List<Girth> ring = Girth.of(outline, breadth, vertices, even, places);
+    List<Girth> ring = Girth.of(outline, breadth, vertices, even, fineness, places);
     List<List<Girth>> holes = new ArrayList<>();
     for (Holes.Placed hole : Holes.of(frame, outline, places)) {
       holes.addAll(rings(Holes.area(hole.opening()), local));
@@ -70,7 +81,7 @@ record Shaped(List<Prism> prisms, Bulk bulk) {
     return new Loft(
         ring,
         holes,
-        Stations.of(breadth.stations(), places).places(),
+        Stations.of(breadth.stations(), places).places(fineness.stationPieces()),
         Sides.of(breadth.profile(), places),
         inMiddle ? 0 : Double.NaN);
   }

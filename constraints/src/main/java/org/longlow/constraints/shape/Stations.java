@@ -11,9 +11,6 @@ import org.longlow.constraints.layout.Station;
  */
 record Stations(List<At> all) {
 
-  /** Pieces from one station to the next where the breadth is curved. */
-  private static final int PIECES = 24;
-
   /** A station: its right and left end, −right and +left. */
   record At(double x, double from, double to, boolean smooth) {
 
@@ -47,14 +44,18 @@ record Stations(List<At> all) {
     return new Stations(List.copyOf(all));
   }
 
-  /** Returns the places at which a body must be cut so that it is straight between them. */
-  List<Double> places() {
+  /**
+   * Returns the places at which a body must be cut so that it is straight between them.
+   *
+   * @param pieces from one station to the next where the breadth is curved
+   */
+  List<Double> places(int pieces) {
     List<Double> places = new ArrayList<>();
     for (int i = 0; i < all.size(); i++) {
       places.add(all.get(i).x());
       if (i + 1 < all.size() && (isBent(i) || isBent(i + 1))) {
-        for (int k = 1; k < PIECES; k++) {
-          double share = (double) k / PIECES;
+        for (int k = 1; k < pieces; k++) {
+          double share = (double) k / pieces;
           places.add(all.get(i).x() + share * (all.get(i + 1).x() - all.get(i).x()));
         }
       }

@@ -11,7 +11,8 @@ import org.longlow.constraints.layout.Vertex;
 /**
  * The sheet of a shell whose breadth varies, laid flat as far as it can be without a stretch. An
  * edge strip runs straight across the machine everywhere, and a side whose breadth is said by
- * stations alone runs straight up: each bends one way only. Any other side needs formers.
+ * stations alone runs straight up: each bends one way only. So does a side that slants but does not
+ * twist. Any other side needs formers. Lengths are those of the middle of the sheet.
  *
  * @param strips how many edge strips, equal but for being turned over
  * @param strip how wide each is at places along it, in turn; none where formers are needed for it
@@ -20,6 +21,7 @@ import org.longlow.constraints.layout.Vertex;
  * @param sideLongMm true length of the longer side along its x axis; 0 where formers are needed
  * @param sideAreaMm2 of that side; 0 where formers are needed
  * @param sheetAreaMm2 of all its outer face
+ * @param patterns what is cut, laid flat
  */
 public record Unrolled(
     int strips,
@@ -28,7 +30,8 @@ public record Unrolled(
     int sides,
     double sideLongMm,
     double sideAreaMm2,
-    double sheetAreaMm2) {
+    double sheetAreaMm2,
+    List<Pattern> patterns) {
 
   /** Places along a strip nearer to each other than this are one, mm. */
   private static final double ONE_PLACE_MM = 0.5;
@@ -47,6 +50,7 @@ public record Unrolled(
 
   public Unrolled {
     strip = List.copyOf(strip);
+    patterns = List.copyOf(patterns);
   }
 
   /** Returns whether some of it cannot be laid flat. */
@@ -71,25 +75,22 @@ public record Unrolled(
     }
     double t = places.value(shell.thickness());
     boolean both = shell.base().spread().get().both();
-    Loft loft =
-        Shaped.loft(
-            shell.frame(), shell.outline(), shell.base().spread().get(), shell.breadth(), places);
+    Loft loft = Patterns.loft(shell, places);
     boolean sided = !shell.open();
-    boolean straight = loft.sides().isStraight();
-    List<Width> strip = sided && !straight ? List.of() : strip(shell, loft, sided ? t : 0, places);
+    int pieces = both ? 2 : 1;
+    List<Pattern> patterns = new ArrayList<>(Patterns.sides(shell, loft, t, pieces));
+    double sideLong = patterns.isEmpty() ? 0 : patterns.get(0).longMm();
+    double sideArea = patterns.isEmpty() ? 0 : patterns.get(0).outline().getArea();
+    List<Width> strip = List.of();
     double area = 0;
-    for (int i = 1; i < strip.size(); i++) {
-      Width a = strip.get(i - 1);
-      Width b = strip.get(i);
-      area += (b.alongMm() - a.alongMm()) * (a.wideMm() + b.wideMm()) / 2;
+    if (!sided || loft.sides().isStraight()) {
+      EdgeStrip edge =
+          EdgeStrip.of(loft, shell.outline().closed(), sided, t, Patterns.folded(shell));
+      Pattern flat = Patterns.strip(edge, pieces);
+      patterns.add(flat);
+      area = flat.outline().getArea();
+      strip = strip(shell, loft, edge, places);
     }
-    boolean bent =
-        sided
-            && straight
-            && shell.outline().vertices().stream().map(Vertex::reach).allMatch(Optional::isEmpty);
-    double[] left = bent ? side(loft, true) : new double[2];
-    double[] right = bent ? side(loft, false) : new double[2];
-    double[] longer = left[0] >= right[0] ? left : right;
     double volume =
         Shaped.sheet(
                 shell.frame(),
@@ -101,34 +102,21 @@ public record Unrolled(
                 places)
             .bulk()
             .volume();
-    int pieces = both ? 2 : 1;
     return Optional.of(
         new Unrolled(
-            pieces, named(strip), area, sided ? 2 * pieces : 0, longer[0], longer[1], volume / t));
-  }
-
-  /** Length along x and area of a side that runs straight up everywhere. */
-  private static double[] side(Loft loft, boolean left) {
-    double length = 0;
-    double area = 0;
-    double reached = Double.NEGATIVE_INFINITY;
-    for (Loft.Strip s : loft.strips(Lofted.pieces(loft.largestMm()))) {
-      List<double[]> from = left ? s.from().left() : s.from().right();
-      List<double[]> to = left ? s.to().left() : s.to().right();
-      int last = from.size() - 1;
-      double along = Math.hypot(s.to().x() - s.from().x(), to.get(0)[1] - from.get(0)[1]);
-      double up = from.get(last)[0] - from.get(0)[0] + to.get(last)[0] - to.get(0)[0];
-      area += along * up / 2;
-      if (s.from().x() >= reached) {
-        length += along;
-        reached = s.to().x();
-      }
-    }
-    return new double[] {length, area};
+            pieces,
+            named(strip),
+            area,
+            sided ? 2 * pieces : 0,
+            sideLong,
+            sideArea,
+            volume / t,
+            patterns));
   }
 
   /** All places of a strip, those without a name between. */
-  private static List<Width> strip(ShellPart shell, Loft loft, double lessMm, Places places) {
+  private static List<Width> strip(
+      ShellPart shell, Loft loft, EdgeStrip edge, Places places) {
     List<Girth> ring = loft.ring();
     Local local = Local.of(shell.frame(), places);
     List<double[]> points =
@@ -138,35 +126,31 @@ public record Unrolled(
             .toList();
     boolean closed = shell.outline().closed();
     List<Width> all = new ArrayList<>();
-    double along = 0;
+    double[] along = edge.flat().alongMm();
     int n = ring.size();
     for (int i = 0; i < (closed ? n + 1 : n); i++) {
       Girth p = ring.get(i % n);
       boolean end = i == 0 || i == (closed ? n : n - 1);
-      all.add(width(name(shell, points, p, end, places), along, p, lessMm));
+      all.add(new Width(name(shell, points, p, end, places), along[i], edge.wideMm(i)));
       if (i == (closed ? n : n - 1)) {
         break;
       }
       Girth q = ring.get((i + 1) % n);
-      double length = Math.hypot(q.x() - p.x(), q.z() - p.z());
       List<Width> crossed = new ArrayList<>();
       for (int k = 0; k < shell.breadth().stations().size(); k++) {
         Station s = shell.breadth().stations().get(k);
         double x = places.value(s.x());
         if (Math.min(p.x(), q.x()) + AT_MM < x && x < Math.max(p.x(), q.x()) - AT_MM) {
           double share = (x - p.x()) / (q.x() - p.x());
-          crossed.add(width(called(s, k), along + share * length, p.towards(q, share), lessMm));
+          double there = along[i] + share * (along[i + 1] - along[i]);
+          double wide = edge.wideMm(i) + share * (edge.wideMm(i + 1) - edge.wideMm(i));
+          crossed.add(new Width(called(s, k), there, wide));
         }
       }
       crossed.sort(Comparator.comparingDouble(Width::alongMm));
       all.addAll(crossed);
-      along += length;
     }
     return all;
-  }
-
-  private static Width width(String name, double along, Girth at, double lessMm) {
-    return new Width(name, along, at.to() - at.from() - 2 * lessMm);
   }
 
   private static String called(Station s, int k) {

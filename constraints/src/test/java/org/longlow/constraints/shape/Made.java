@@ -1,12 +1,15 @@
 package org.longlow.constraints.shape;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.formula.Unit;
 import org.longlow.constraints.layout.Breadth;
+import org.longlow.constraints.layout.Former;
+import org.longlow.constraints.layout.Formers;
 import org.longlow.constraints.layout.FurtherBody;
 import org.longlow.constraints.layout.HalfBreadths;
 import org.longlow.constraints.layout.LocalAxes;
@@ -28,7 +31,7 @@ public final class Made {
 
   private Made() {}
 
-  static Formula mm(double v) {
+  public static Formula mm(double v) {
     return Formula.of(v, Unit.MM);
   }
 
@@ -117,5 +120,59 @@ public final class Made {
             open),
         PLACES,
         false);
+  }
+
+  /** A solid as {@link #solid} with formers. */
+  public static SolidPart formed(
+      Outline outline, Spread spread, Breadth breadth, Formers formers, FurtherBody... bodies) {
+    return new SolidPart(
+        base(spread, "aluminium"),
+        SolidPart.Kind.BLOCK,
+        new LocalAxes("o", Optional.empty(), Optional.empty()),
+        outline,
+        breadth,
+        List.of(bodies),
+        formers);
+  }
+
+  /** A sheet as {@link #shell} with formers. */
+  public static ShellPart formed(
+      Outline outline,
+      Spread spread,
+      Breadth breadth,
+      double thickness,
+      boolean open,
+      Formers formers) {
+    return new ShellPart(
+        base(spread, "aluminium"),
+        ShellPart.Kind.COWL,
+        new LocalAxes("o", Optional.empty(), Optional.empty()),
+        outline,
+        breadth,
+        mm(thickness),
+        open,
+        formers);
+  }
+
+  /** Formers across at places, of sheet of 10 mm over a skin. */
+  public static Formers across(double skin, double... x) {
+    return new Formers(
+        formers(x), List.of(), Optional.empty(), mm(10), Optional.empty(), maybe(skin), List.of());
+  }
+
+  /** Formers along at places, of sheet of 10 mm over a skin. */
+  public static Formers along(double skin, double... y) {
+    return new Formers(
+        List.of(), formers(y), Optional.empty(), mm(10), Optional.empty(), maybe(skin), List.of());
+  }
+
+  private static Optional<Formula> maybe(double v) {
+    return v > 0 ? Optional.of(mm(v)) : Optional.empty();
+  }
+
+  private static List<Former> formers(double... at) {
+    return Arrays.stream(at)
+        .mapToObj(v -> new Former("", mm(v), Optional.empty(), Optional.empty()))
+        .toList();
   }
 }

@@ -130,6 +130,9 @@ public final class Mirror {
           Change.set(
               turned, part.bodies().stream().map(round::body).toList(), "parts", name, "bodies");
     }
+    if (!part.formers().isEmpty()) {
+      turned = Change.set(turned, round.formers(part.formers()), "parts", name, "formers");
+    }
     return axes.angle().isEmpty()
         ? turned
         : Change.set(
@@ -147,6 +150,10 @@ public final class Mirror {
     if (spread.isPresent()) {
       turned = Change.set(turned, spread.get().right(), "parts", name, "left");
       turned = Change.set(turned, spread.get().left(), "parts", name, "right");
+    }
+    if (part instanceof Part.Outlined outlined && !outlined.formers().along().isEmpty()) {
+      turned =
+          Change.set(turned, RoundAbout.otherSide(outlined.formers()), "parts", name, "formers");
     }
     Optional<Formula> y = sideways(part);
     return y.isEmpty() || part.paired()

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import org.longlow.constraints.layout.Breadth;
+import org.longlow.constraints.layout.Former;
+import org.longlow.constraints.layout.Formers;
 import org.longlow.constraints.layout.FurtherBody;
 import org.longlow.constraints.layout.HalfBreadths;
 import org.longlow.constraints.layout.Hole;
@@ -65,6 +67,27 @@ record RoundAbout(boolean along) {
         outline(body.outline()),
         new Spread(spread.right(), spread.left(), spread.both()),
         new Breadth(stations(body.breadth()), body.breadth().profile()));
+  }
+
+  /** Those across are as far the other way along the axis. */
+  Formers formers(Formers formers) {
+    return along
+        ? formers
+        : with(formers, formers.across().stream().map(RoundAbout::back).toList(), formers.along());
+  }
+
+  /** Those along are as far to the other side. */
+  static Formers otherSide(Formers formers) {
+    return with(formers, formers.across(), formers.along().stream().map(RoundAbout::back).toList());
+  }
+
+  private static Formers with(Formers f, List<Former> across, List<Former> along) {
+    return new Formers(
+        across, along, f.every(), f.thickness(), f.flange(), f.skin(), f.stringers());
+  }
+
+  private static Former back(Former f) {
+    return new Former(f.name(), Shifted.negative(f.at()), f.thickness(), f.flange());
   }
 
   /** Left becomes right. */

@@ -8,8 +8,11 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.FoamSpec;
+import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.ShellPart;
 import org.longlow.constraints.layout.TubePart;
+import org.longlow.constraints.shape.FormerCut;
+import org.longlow.constraints.shape.FormerCuts;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Prism;
@@ -33,6 +36,9 @@ final class CutList {
   private static final List<String> SHEET =
       List.of("Sheet", "Pieces", "What", "Thick", "Long", "Wide", "Area of one", "Material");
 
+  private static final List<String> FORMERS =
+      List.of("Part", "Former", "Pieces", "Where", "Thick", "Wide", "High", "Skin taken off");
+
   private CutList() {}
 
   static void write(Html h, Study study) {
@@ -47,6 +53,34 @@ final class CutList {
     boards(h, study);
     foam(h, study);
     sheet(h, study);
+    formers(h, study);
+  }
+
+  private static void formers(Html h, Study study) {
+    Places places = study.placed().places();
+    FigureWords figures = FigureWords.of(study);
+    List<List<String>> rows = new ArrayList<>();
+    for (Part part : study.layout().parts().values()) {
+      for (FormerCut cut : FormerCuts.of(part, places)) {
+        Envelope box = cut.board().getEnvelopeInternal();
+        rows.add(
+            List.of(
+                part.name(),
+                cut.name(),
+                part.paired() ? "2" : "1",
+                (cut.across() ? "x " : "y ") + figures.mm(cut.placeMm()),
+                figures.mm(cut.thicknessMm()),
+                figures.mm(box.getWidth()),
+                figures.mm(box.getHeight()),
+                figures.mm(cut.skinMm())));
+      }
+    }
+    table(
+        h,
+        "Formers",
+        FORMERS,
+        rows,
+        "Their templates have notches, rims and how their edges lean.");
   }
 
   private static void tubes(Html h, Study study) {

@@ -78,6 +78,7 @@ final class LoadTables {
     }
     h.closeTable();
     turning(h, study, figures);
+    SilhouetteTable.write(h, study);
     h.element("h2", "Masses");
     h.table("masses", "Both sides together; places as drawn", MASSES);
     double sum = 0;

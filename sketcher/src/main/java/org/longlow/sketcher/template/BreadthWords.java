@@ -63,7 +63,7 @@ final class BreadthWords {
       lines.add("ITS SIDES ARE NOT FLAT: make " + unrolled.sides() + ", bent along; each is");
       lines.add(
           figures.mm(unrolled.sideLongMm())
-              + " long before it is bent, longer than this line; heights are true");
+              + " long before it is bent, longer than this line: cut by its flat pattern");
     }
     if (!unrolled.strip().isEmpty()) {
       lines.add(

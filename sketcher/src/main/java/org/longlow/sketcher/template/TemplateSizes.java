@@ -6,7 +6,11 @@ import java.util.Locale;
 import java.util.Set;
 import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.layout.CushionPart;
+import org.longlow.constraints.layout.ShellPart;
+import org.longlow.constraints.shape.FormerCuts;
 import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.shape.Unrolled;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.OutOfRange;
 import org.longlow.svg.page.TemplateSettings;
@@ -32,7 +36,7 @@ public final class TemplateSizes {
       if (!Templates.wanted(shape, parts)) {
         continue;
       }
-      for (Envelope box : boxes(shape)) {
+      for (Envelope box : boxes(shape, study.placed().places())) {
         TemplateSheets.refusal(shape.part().name(), box, settings)
             .ifPresent(
                 why -> {
@@ -53,7 +57,7 @@ public final class TemplateSizes {
   }
 
   /** Returns the boxes of a part's templates; a board and a layer are about as long as its side. */
-  private static List<Envelope> boxes(PartShape shape) {
+  private static List<Envelope> boxes(PartShape shape, Places places) {
     Envelope side = shape.outline().getEnvelopeInternal();
     List<Envelope> boxes = new ArrayList<>(List.of(side));
     if (shape.part() instanceof CushionPart cushion) {
@@ -63,6 +67,13 @@ public final class TemplateSizes {
         boxes.add(new Envelope(0, length, 0, breadth));
       }
     }
+    if (shape.part() instanceof ShellPart shell) {
+      Unrolled.of(shell, places).stream()
+          .flatMap(u -> u.patterns().stream())
+          .forEach(p -> boxes.add(p.outline().getEnvelopeInternal()));
+    }
+    FormerCuts.of(shape.part(), places)
+        .forEach(cut -> boxes.add(cut.board().getEnvelopeInternal()));
     return boxes;
   }
 }

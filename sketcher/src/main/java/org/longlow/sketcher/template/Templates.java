@@ -35,7 +35,7 @@ import org.longlow.svg.page.SheetLengths;
  * Full-size templates: the solved outline of each part with what a maker needs written on it.
  *
  * <p>Drawings stay in the axes of the drawn machine, so that the stations on two templates are the
- * same stations on the machine; boards in plan have their own.
+ * same stations on the machine; boards in plan and formers have their own.
  */
 public final class Templates {
 
@@ -58,7 +58,8 @@ public final class Templates {
   /**
    * Returns the templates of some parts of a study, in the order of the layout, their file names
    * not told apart yet; a cushion has one from the side, one for each board and one for each layer,
-   * a rail one more for each end that is coped to the side of another rail.
+   * a rail one more for each end that is coped to the side of another rail, a cowl or solid one
+   * more for each former.
    *
    * @param parts names; empty takes every part that a shop makes
    * @throws IllegalArgumentException if a name is no part of the layout
@@ -155,6 +156,8 @@ public final class Templates {
         out.addAll(CopeTemplates.of(tube, shapes, places, figures));
       } else {
         out.add(plain(shape, places, figures));
+        out.addAll(PatternTemplates.of(shape, places, figures));
+        out.addAll(FormerTemplates.of(shape, places, figures));
       }
     }
     SheetLengths lengths = figures.sheets();
@@ -195,6 +198,7 @@ public final class Templates {
       }
       lines.add("line is the net outline, nothing added");
     }
+    lines.addAll(FormerTemplates.lines(part, places));
     lines.add(TemplateWords.massLine(shape, figures));
     lines.addAll(TemplateWords.cutLines(figures));
     return sheet.with(TemplateWords.fileName(part.name()), part.name(), lines, List.of());

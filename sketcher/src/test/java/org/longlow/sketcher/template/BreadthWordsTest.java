@@ -46,7 +46,11 @@ class BreadthWordsTest {
   }
 
   private static String said(Study study) {
-    return Templates.of(study, Set.of("skin")).get(0).drawing().layers().stream()
+    return said(study, 0);
+  }
+
+  private static String said(Study study, int template) {
+    return Templates.of(study, Set.of("skin")).get(template).drawing().layers().stream()
         .flatMap(l -> l.marks().stream())
         .filter(Mark.Words.class::isInstance)
         .map(m -> ((Mark.Words) m).text())
@@ -68,20 +72,24 @@ class BreadthWordsTest {
     assertThat(flat.strip())
         .extracting(Unrolled.Width::alongMm)
         .usingElementComparator((a, b) -> Math.abs(a - b) < 1e-6 ? 0 : 1)
-        .containsExactly(0.0, 300.0, 400.0, 700.0, 800.0);
-    // between sides of 2 mm
+        .containsExactly(0.0, 298.0, 396.0, 694.0, 792.0);
+    // along the middle of 2 mm, between sides of 2 mm that slant
+    double wide = 400 - 4 * slant / 300;
+    double narrow = 240 - 4 * slant / 300;
     assertThat(flat.strip())
         .extracting(Unrolled.Width::wideMm)
         .usingElementComparator((a, b) -> Math.abs(a - b) < 1e-6 ? 0 : 1)
-        .containsExactly(396.0, 236.0, 236.0, 396.0, 396.0);
+        .containsExactly(wide, narrow, narrow, wide, wide);
     assertThat(flat.stripAreaMm2())
-        .isCloseTo(2 * 300 * (396 + 236) / 2.0 + 100 * (396 + 236), within(1e-3));
+        .isCloseTo((298 + 98) * (wide + narrow), within(1e-3));
     assertThat(said(study))
         .contains("ITS SIDES ARE NOT FLAT", "310.5 mm long before it is bent")
-        .contains("nose: at 300 it is 236 mm", "reaches 120 left, 120 mm right")
+        .contains("nose: at 298 it is 235.9 mm", "reaches 120 left, 120 mm right")
         .doesNotContain("sides to this line");
+    assertThat(said(study, 1)).contains("make 2", "half of them turned over", "310.5 mm long");
+    assertThat(said(study, 2)).contains("skin, edge strip flat", "792 mm long");
     assertThat(Report.html(study))
-        .contains("side, bent along", "310.5", "236 at 300 (nose)")
+        .contains("side, bent along", "310.5", "235.9 at 298 (nose)")
         .doesNotContain("formers");
   }
 

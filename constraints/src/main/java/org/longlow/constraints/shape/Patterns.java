@@ -1,0 +1,191 @@
+package org.longlow.constraints.shape;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineString;
+import org.longlow.constraints.layout.Material;
+import org.longlow.constraints.layout.ShellPart;
+import org.longlow.constraints.layout.Vertex;
+
+/**
+ * Shells laid flat as far as they can be without a stretch: strips along an edge, and sides that
+ * run straight from the lower edge to the upper and are flat from one such ruling to the next.
+ */
+final class Patterns {
+
+  /** What is folded at its corners; other sheet is laid up or joined there. */
+  private static final Set<Material> FOLDED =
+      EnumSet.of(
+          Material.STEEL,
+          Material.STAINLESS,
+          Material.ALUMINIUM,
+          Material.TITANIUM,
+          Material.ABS,
+          Material.POLYCARBONATE);
+
+  /** Sides nearer to each other than this are alike, mm. */
+  private static final double ALIKE_MM = 0.01;
+
+  private Patterns() {}
+
+  /** Returns whether corners of a shell are folded. */
+  static boolean folded(ShellPart shell) {
+    return Material.named(shell.base().material()).filter(FOLDED::contains).isPresent();
+  }
+
+  /** Returns the body of a shell, as finely as it is cut. */
+  static Loft loft(ShellPart shell, Places places) {
+    return Shaped.loft(
+        shell.frame(),
+        shell.outline(),
+        shell.base().spread().orElseThrow(),
+        shell.breadth(),
+        Fineness.SHOP,
+        places);
+  }
+
+  /** Returns the flat strip along the edge. */
+  static Pattern strip(EdgeStrip strip, int count) {
+    List<Pattern.Fold> folds = new ArrayList<>();
+    for (FlatLine.Fold f : strip.flat().folds()) {
+      folds.add(
+          new Pattern.Fold(
+              line(
+                  f.alongMm(), strip.right()[f.point()], f.alongMm(), strip.left()[f.point()]),
+              f.alongMm(),
+              f.rad()));
+    }
+    return new Pattern("edge strip", count, strip.outline(), folds, strip.flat().lengthMm());
+  }
+
+  /** Returns the flat sides, the longer first; none where they bend two ways. */
+  static List<Pattern> sides(ShellPart shell, Loft loft, double thicknessMm, int bodies) {
+    if (shell.open() || !loft.sides().isStraight()) {
+      return List.of();
+    }
+    Optional<Pattern> left = side(shell, loft, true, thicknessMm, bodies);
+    Optional<Pattern> right = side(shell, loft, false, thicknessMm, bodies);
+    if (left.isEmpty() || right.isEmpty()) {
+      return List.of();
+    }
+    Geometry one = left.get().outline();
+    Geometry other = right.get().outline();
+    if (one.symDifference(other).buffer(-ALIKE_MM).isEmpty()) {
+      Pattern p = left.get();
+      return List.of(new Pattern("side", 2 * bodies, p.outline(), p.folds(), p.longMm()));
+    }
+    return left.get().longMm() >= right.get().longMm()
+        ? List.of(left.get(), right.get())
+        : List.of(right.get(), left.get());
+  }
+
+  private static Optional<Pattern> side(
+      ShellPart shell, Loft loft, boolean left, double thicknessMm, int count) {
+    String what = left ? "left side" : "right side";
+    boolean upright =
+        shell.outline().vertices().stream().map(Vertex::reach).allMatch(Optional::isEmpty);
+    return upright
+        ? Optional.of(upright(loft, left, what, count, thicknessMm, folded(shell)))
+        : ruled(loft, left, thicknessMm, folded(shell))
+            .map(flat -> pattern(flat, what, count));
+  }
+
+  /** A side that runs straight up everywhere bends along x alone: heights stay. */
+  private static Pattern upright(
+      Loft loft, boolean left, String what, int count, double thicknessMm, boolean folded) {
+    CutAt cuts = CutAt.of(loft);
+    double[] xs = cuts.places();
+    List<double[]> line = new ArrayList<>();
+    for (double x : xs) {
+      Cut cut = cuts.at(x, 1).get(0);
+      line.add(new double[] {x, (left ? cut.left() : cut.right()).get(0)[1]});
+    }
+    // looking along x with y to the left, the inside of the left side lies to the right
+    FlatLine flat = FlatLine.of(line, false, !left, thicknessMm / 2, thicknessMm, folded);
+    List<List<Girth>> rings = new ArrayList<>(List.of(loft.ring()));
+    rings.addAll(loft.holes());
+    Geometry outline = null;
+    for (List<Girth> ring : rings) {
+      List<Coordinate> at = new ArrayList<>();
+      for (Girth g : ring) {
+        at.add(new Coordinate(along(xs, flat.alongMm(), g.x()), g.z()));
+      }
+      at.add(at.get(0).copy());
+      Geometry area = Curves.FACTORY.createPolygon(at.toArray(Coordinate[]::new)).buffer(0);
+      outline = outline == null ? area : outline.difference(area);
+    }
+    List<Pattern.Fold> folds = new ArrayList<>();
+    Envelope box = outline.getEnvelopeInternal();
+    for (FlatLine.Fold f : flat.folds()) {
+      Geometry over = line(f.alongMm(), box.getMinY() - 1, f.alongMm(), box.getMaxY() + 1);
+      folds.add(new Pattern.Fold(over.intersection(outline), f.alongMm(), f.rad()));
+    }
+    return new Pattern(what, count, outline, folds, flat.lengthMm());
+  }
+
+  private static double along(double[] xs, double[] along, double x) {
+    int i = Arrays.binarySearch(xs, x);
+    if (i >= 0) {
+      return along[i];
+    }
+    int k = Math.max(0, Math.min(xs.length - 2, -i - 2));
+    return along[k] + (x - xs[k]) / (xs[k + 1] - xs[k]) * (along[k + 1] - along[k]);
+  }
+
+  /** A side that slants up: flat where it does not twist, and in one piece without holes. */
+  private static Optional<Flattened> ruled(
+      Loft loft, boolean left, double thicknessMm, boolean folded) {
+    CutAt cuts = CutAt.of(loft);
+    List<double[]> low = new ArrayList<>();
+    List<double[]> high = new ArrayList<>();
+    for (double x : cuts.places()) {
+      List<Cut> there = cuts.at(x, 1);
+      if (there.size() != 1 || !loft.holes().isEmpty()) {
+        return Optional.empty();
+      }
+      List<double[]> side = left ? there.get(0).left() : there.get(0).right();
+      double[] a = side.get(0);
+      double[] b = side.get(side.size() - 1);
+      low.add(new double[] {x, a[1], a[0]});
+      high.add(new double[] {x, b[1], b[0]});
+    }
+    return Flattened.of(low, high, new double[] {0, left ? 1 : -1, 0}, thicknessMm, folded);
+  }
+
+  private static Pattern pattern(Flattened flat, String what, int count) {
+    List<Coordinate> edge = new ArrayList<>();
+    double from = Double.POSITIVE_INFINITY;
+    double to = Double.NEGATIVE_INFINITY;
+    for (double[] p : flat.below()) {
+      edge.add(new Coordinate(p[0], p[1]));
+    }
+    for (int i = flat.above().size() - 1; i >= 0; i--) {
+      edge.add(new Coordinate(flat.above().get(i)[0], flat.above().get(i)[1]));
+    }
+    for (Coordinate c : edge) {
+      from = Math.min(from, c.x);
+      to = Math.max(to, c.x);
+    }
+    edge.add(edge.get(0).copy());
+    List<Pattern.Fold> folds = new ArrayList<>();
+    for (Flattened.Fold f : flat.folds()) {
+      double[] a = flat.below().get(f.ruling());
+      double[] b = flat.above().get(f.ruling());
+      folds.add(new Pattern.Fold(line(a[0], a[1], b[0], b[1]), a[0] - from, f.rad()));
+    }
+    Geometry outline = Curves.FACTORY.createPolygon(edge.toArray(Coordinate[]::new)).buffer(0);
+    return new Pattern(what, count, outline, folds, to - from);
+  }
+
+  private static LineString line(double x1, double y1, double x2, double y2) {
+    return Curves.FACTORY.createLineString(
+        new Coordinate[] {new Coordinate(x1, y1), new Coordinate(x2, y2)});
+  }
+}

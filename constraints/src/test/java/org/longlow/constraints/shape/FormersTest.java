@@ -1,0 +1,359 @@
+package org.longlow.constraints.shape;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.layout.Breadth;
+import org.longlow.constraints.layout.Former;
+import org.longlow.constraints.layout.Formers;
+import org.longlow.constraints.layout.Outline;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Profile;
+import org.longlow.constraints.layout.Stringer;
+import org.longlow.constraints.layout.Vertex;
+import org.longlow.rider.geom.PointMm;
+
+/** Formers against surfaces in closed form: none is off by more than 0.05 mm. */
+class FormersTest {
+
+  private static final double NEAR_MM = 0.05;
+
+  private static final Profile ROUND = Made.profile(Profile.Shape.ROUND);
+  private static final Profile OVAL = Made.profile(Profile.Shape.OVAL);
+
+  private static FormerCut only(Part part) {
+    List<FormerCut> cuts = FormerCuts.of(part, Made.PLACES);
+    assertThat(cuts).hasSize(1);
+    return cuts.get(0);
+  }
+
+  private static List<Coordinate> points(Geometry line) {
+    List<Coordinate> points = new ArrayList<>();
+    Coordinate[] ring = line.getCoordinates();
+    for (int i = 0; i + 1 < ring.length; i++) {
+      points.add(ring[i]);
+      points.add(new Coordinate((ring[i].x + ring[i + 1].x) / 2, (ring[i].y + ring[i + 1].y) / 2));
+    }
+    return points;
+  }
+
+  private static double off(Geometry line, double x, double z) {
+    return line.getBoundary().distance(Curves.FACTORY.createPoint(new Coordinate(x, z)));
+  }
+
+  private static Envelope box(Geometry g) {
+    return g.getEnvelopeInternal();
+  }
+
+  /** A cone of radius 100 at 0, 40 at 300. */
+  private static Part cone(Formers formers) {
+    return Made.formed(
+        Made.outline(0, -100, 300, -40, 300, 40, 0, 100),
+        Made.spread(100, 100, false),
+        new Breadth(Made.stations(false, 0, 100, 300, 40), ROUND),
+        formers);
+  }
+
+  @Test
+  void aConeLosesItsSkinSquareToItself() {
+    for (double skin : new double[] {0, 3, 25}) {
+      for (double x : new double[] {100, 215.5}) {
+        FormerCut cut = only(cone(Made.across(skin, x)));
+        // the generators of the cone turn in by 60 on 300
+        double radius = 100 - 0.2 * x - skin * Math.hypot(1, 0.2);
+        for (Coordinate p : points(cut.line())) {
+          assertThat(Math.hypot(p.x, p.y))
+              .as("skin %s at %s", skin, x)
+              .isCloseTo(radius, within(0.03));
+        }
+        assertThat(box(cut.line()).getWidth()).isCloseTo(2 * radius, within(NEAR_MM));
+        assertThat(cut.skinMm()).isEqualTo(skin);
+      }
+    }
+  }
+
+  @Test
+  void itsSheetLiesWhereTheBodyIsLargerAndTheLeanIsThatOfTheCone() {
+    FormerCut cut = only(cone(Made.across(3, 100)));
+    assertThat(cut.ahead()).isFalse();
+    assertThat(cut.leans()).hasSize(4);
+    for (FormerCut.Lean lean : cut.leans()) {
+      assertThat(lean.offMm()).isCloseTo(0.2 * 10, within(NEAR_MM));
+      assertThat(lean.rad()).isCloseTo(Math.atan(0.2), within(0.006));
+    }
+    Part other =
+        Made.formed(
+            Made.outline(0, -40, 300, -100, 300, 100, 0, 40),
+            Made.spread(100, 100, false),
+            new Breadth(Made.stations(false, 0, 40, 300, 100), ROUND),
+            Made.across(3, 100));
+    assertThat(only(other).ahead()).isTrue();
+  }
+
+  @Test
+  void aSlantedBoxHasTheSectionOfItsPlanes() {
+    // sides fall from 100 to 40, the top from 120 to 60, on 300; the floor is level
+    Part box =
+        Made.formed(
+            Made.outline(0, 0, 300, 0, 300, 60, 0, 120),
+            Made.spread(100, 100, false),
+            new Breadth(Made.stations(false, 0, 100, 300, 40), Profile.FLAT),
+            4,
+            false,
+            Made.across(0, 150));
+    Envelope line = box(only(box).line());
+    double slope = Math.hypot(1, 0.2);
+    assertThat(line.getMaxX()).isCloseTo(70 - 4 * slope, within(0.01));
+    assertThat(line.getMinX()).isCloseTo(-70 + 4 * slope, within(0.01));
+    assertThat(line.getMinY()).isCloseTo(4, within(0.01));
+    assertThat(line.getMaxY()).isCloseTo(90 - 4 * slope, within(0.01));
+    assertThat(only(box).line().getArea())
+        .isCloseTo(line.getWidth() * line.getHeight(), within(0.5));
+  }
+
+  @Test
+  void openSidesHaveNoSkin() {
+    Part open =
+        Made.formed(
+            Made.outline(0, 0, 300, 0, 300, 60, 0, 120),
+            Made.spread(100, 100, false),
+            new Breadth(Made.stations(false, 0, 100, 300, 40), Profile.FLAT),
+            4,
+            true,
+            Made.across(0, 150));
+    Envelope line = box(only(open).line());
+    assertThat(line.getMaxX()).isCloseTo(70, within(0.01));
+    assertThat(line.getMaxY()).isCloseTo(90 - 4 * Math.hypot(1, 0.2), within(0.01));
+  }
+
+  @Test
+  void aWallThatIsMetTakesItsSheetToo() {
+    Part box =
+        Made.formed(
+            Made.outline(0, 0, 300, 0, 300, 60, 0, 60),
+            Made.spread(100, 100, false),
+            Breadth.EVEN,
+            4,
+            false,
+            Made.across(0, 3.9, 4.1));
+    List<FormerCut> cuts = FormerCuts.of(box, Made.PLACES);
+    assertThat(cuts).extracting(FormerCut::placeMm).containsExactly(4.1);
+    assertThat(FormerCuts.missed(box, Made.PLACES)).containsExactly("former 1");
+    assertThat(cuts.get(0).name()).isEqualTo("former 2");
+  }
+
+  /** Half axes 300, 150 and 100, by stations and points one degree apart. */
+  private static final double[] AXES = {300, 150, 100};
+
+  private static Part ellipsoid(Formers formers) {
+    List<Vertex> ring = new ArrayList<>();
+    for (int i = 0; i < 360; i++) {
+      double a = Math.toRadians(i);
+      ring.add(
+          new Vertex(Made.mm(AXES[0] * Math.cos(a)), Made.mm(AXES[2] * Math.sin(a)), null, true));
+    }
+    double[] stations = new double[2 * 181];
+    for (int i = 0; i <= 180; i++) {
+      stations[2 * i] = -AXES[0] * Math.cos(Math.toRadians(i));
+      stations[2 * i + 1] = Math.max(0, AXES[1] * Math.sin(Math.toRadians(i)));
+    }
+    return Made.formed(
+        new Outline.Drawn(ring, true),
+        Made.spread(150, 150, false),
+        new Breadth(Made.stations(false, stations), OVAL),
+        formers);
+  }
+
+  /** How far a place inside lies from the ellipsoid: its foot is p·a²/(a² + m), m by halving. */
+  private static double depth(double... p) {
+    double low = -AXES[2] * AXES[2] + 1e-9;
+    double high = 0;
+    for (int i = 0; i < 200; i++) {
+      double m = (low + high) / 2;
+      double sum = 0;
+      for (int k = 0; k < 3; k++) {
+        sum += Math.pow(p[k] * AXES[k] / (AXES[k] * AXES[k] + m), 2);
+      }
+      low = sum > 1 ? m : low;
+      high = sum > 1 ? high : m;
+    }
+    double far = 0;
+    for (int k = 0; k < 3; k++) {
+      far += Math.pow(p[k] * low / (AXES[k] * AXES[k] + low), 2);
+    }
+    return Math.sqrt(far);
+  }
+
+  @Test
+  void formersOfAnEllipsoidLieItsSkinUnderIt() {
+    for (double x : new double[] {0, 120, -235}) {
+      FormerCut cut = only(ellipsoid(Made.across(5, x)));
+      for (Coordinate p : points(cut.line())) {
+        assertThat(depth(x, p.x, p.y)).as("%s %s %s", x, p.x, p.y).isCloseTo(5, within(NEAR_MM));
+      }
+      // all the way round, and no hole in it
+      assertThat(cut.line().getNumGeometries()).isEqualTo(1);
+      assertThat(cut.line().contains(Curves.FACTORY.createPoint(new Coordinate(0, 0)))).isTrue();
+    }
+    FormerCut along = only(ellipsoid(Made.along(5, 60)));
+    for (Coordinate p : points(along.line())) {
+      assertThat(depth(p.x, 60, p.y)).as("%s %s", p.x, p.y).isCloseTo(5, within(NEAR_MM));
+    }
+    assertThat(box(along.line()).getWidth()).isGreaterThan(500);
+    assertThat(along.across()).isFalse();
+  }
+
+  /** Sides that twist: from 100 below and 60 above to 60 below and 100 above. */
+  @Test
+  void twistedSidesLoseTheirSkinToo() {
+    Outline twisted =
+        Made.reaching(0, 0, 100, 100, 300, 0, 60, 60, 300, 100, 100, 100, 0, 100, 60, 60);
+    double t = 6;
+    FormerCut cut =
+        only(
+            Made.formed(
+                twisted,
+                Made.spread(100, 100, false),
+                Breadth.EVEN,
+                t,
+                false,
+                Made.across(0, 200)));
+    for (double z = 10; z <= 90; z += 16) {
+      // the point under the side at (u, z'): against its normal, found where x is 200
+      double low = 150;
+      double high = 250;
+      double[] under = new double[3];
+      for (int i = 0; i < 100; i++) {
+        double u = (low + high) / 2;
+        under = under(u, z, t);
+        low = under[0] < 200 ? u : low;
+        high = under[0] < 200 ? high : u;
+      }
+      assertThat(under[0]).isCloseTo(200, within(1e-6));
+      assertThat(off(cut.line(), under[1], under[2])).isLessThan(NEAR_MM);
+      assertThat(off(cut.line(), -under[1], under[2])).isLessThan(NEAR_MM);
+    }
+  }
+
+  private static double[] under(double x, double z, double t) {
+    double s = x / 300;
+    double v = z / 100;
+    double y = (100 - 40 * s) * (1 - v) + (60 + 40 * s) * v;
+    double dx = (-40 * (1 - v) + 40 * v) / 300;
+    double dz = (-(100 - 40 * s) + (60 + 40 * s)) / 100;
+    double size = Math.sqrt(dx * dx + dz * dz + 1);
+    return new double[] {x + t * dx / size, y - t / size, z + t * dz / size};
+  }
+
+  /** A screen-like hollow: a valley between stations keeps the skin off both its sides. */
+  @Test
+  void aValleyRoundsTheSkin() {
+    Part valley =
+        Made.formed(
+            Made.outline(0, 0, 300, 0, 300, 100, 0, 100),
+            Made.spread(100, 100, false),
+            new Breadth(Made.stations(false, 0, 100, 150, 60, 300, 100), Profile.FLAT),
+            5,
+            false,
+            Made.across(0, 151));
+    // the nearest of the side at (151, y) is the valley itself at (150, 60)
+    assertThat(box(only(valley).line()).getMaxX()).isCloseTo(60 - Math.sqrt(25 - 1), within(0.01));
+  }
+
+  private static Formers fitted(Optional<Formula> flange, Stringer... stringers) {
+    return new Formers(
+        List.of(new Former("mid", Made.mm(150), Optional.empty(), Optional.empty())),
+        List.of(),
+        Optional.empty(),
+        Made.mm(2),
+        flange,
+        Optional.empty(),
+        List.of(stringers));
+  }
+
+  private static Part block(Formers formers) {
+    return Made.formed(
+        Made.outline(0, 0, 300, 0, 300, 80, 0, 80),
+        Made.spread(100, 100, false),
+        Breadth.EVEN,
+        formers);
+  }
+
+  @Test
+  void stringersAreLetInWhereTheyAreSaid() {
+    Stringer waist =
+        new Stringer("waist", Optional.empty(), Optional.of(Made.mm(30)), Made.mm(20), Made.mm(8));
+    // from the middle below to the middle above it is 100 + 80 + 100: a quarter is on the floor
+    Stringer keel =
+        new Stringer(
+            "", Optional.of(Formula.parse("0.25")), Optional.empty(), Made.mm(10), Made.mm(6));
+    Stringer ridge =
+        new Stringer(
+            "ridge", Optional.of(Formula.parse("1")), Optional.empty(), Made.mm(12), Made.mm(5));
+    FormerCut cut = only(block(fitted(Optional.empty(), waist, keel, ridge)));
+    assertThat(cut.name()).isEqualTo("mid");
+    assertThat(cut.notches())
+        .extracting(FormerCut.Notch::name)
+        .containsExactly("waist", "waist", "stringer 2", "stringer 2", "ridge");
+    assertThat(cut.notches())
+        .extracting(n -> new PointMm(Math.abs(n.at().x()), n.at().z()))
+        .usingElementComparator((a, b) -> a.distance(b) < 1e-6 ? 0 : 1)
+        .containsExactly(
+            new PointMm(100, 30),
+            new PointMm(100, 30),
+            new PointMm(70, 0),
+            new PointMm(70, 0),
+            new PointMm(0, 80));
+    assertThat(cut.notches().get(0).at().x() * cut.notches().get(1).at().x()).isNegative();
+    assertThat(cut.line().getArea()).isCloseTo(200 * 80, within(1e-6));
+    assertThat(cut.board().getArea())
+        .isCloseTo(200 * 80 - 2 * 20 * 8 - 2 * 10 * 6 - 12 * 5, within(1e-6));
+    assertThat(off(cut.board(), 92, 30)).isLessThan(1e-6);
+    assertThat(off(cut.board(), 0, 75)).isLessThan(1e-6);
+  }
+
+  @Test
+  void aRimIsLaidFlatWithItsFold() {
+    FormerCut cut = only(block(fitted(Optional.of(Made.mm(15)))));
+    // 90 degrees of 2 mm sheet round a radius of 2 mm, neutral at 0.44 of it
+    double allowance = Math.PI / 2 * (2 + 0.44 * 2);
+    double deduction = 2 * (2 + 2) - allowance;
+    Envelope flat = box(cut.board());
+    assertThat(flat.getWidth()).isCloseTo(200 + 2 * (15 - deduction), within(1e-6));
+    assertThat(flat.getHeight()).isCloseTo(80 + 2 * (15 - deduction), within(1e-6));
+    FormerCut.Flange flange = cut.flange().orElseThrow();
+    // folded, the sheet is as long as web and rim on the neutral line
+    double fold = box(flange.fold()).getWidth();
+    assertThat((flat.getWidth() - fold) / 2).isCloseTo(15 - 4 + allowance / 2, within(1e-6));
+  }
+
+  @Test
+  void aSpacingIsCountedFromTheOrigin() {
+    Formers every =
+        new Formers(
+            List.of(new Former("low", Made.mm(100.2), Optional.empty(), Optional.empty())),
+            List.of(),
+            Optional.of(Made.mm(100)),
+            Made.mm(9),
+            Optional.empty(),
+            Optional.of(Made.mm(1)),
+            List.of());
+    Part block = block(every);
+    assertThat(FormerCuts.of(block, Made.PLACES))
+        .extracting(FormerCut::name)
+        .containsExactly("low", "former 3");
+    assertThat(FormerCuts.of(block, Made.PLACES))
+        .extracting(FormerCut::placeMm)
+        .containsExactly(100.2, 200.0);
+    // those at the ends would lie in the walls
+    assertThat(FormerCuts.missed(block, Made.PLACES)).containsExactly("former 1", "former 4");
+  }
+}
