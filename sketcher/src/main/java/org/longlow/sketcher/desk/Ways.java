@@ -5,11 +5,17 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.check.gap.LockFindings;
 import org.longlow.constraints.check.gap.TravelTouches;
 import org.longlow.constraints.check.road.LeanFindings;
+import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.lock.LockWay;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Travel;
@@ -118,7 +124,8 @@ public final class Ways {
                     ? Slide.Stop.NOT
                     : left ? Slide.Stop.FALLING : Slide.Stop.RISING,
                 true,
-                f.where()));
+                f.where(),
+                f.across().orElse(0)));
       }
     }
     marks.sort(Comparator.comparingDouble(Slide.Mark::at));
@@ -126,6 +133,48 @@ public final class Ways {
         Math.toDegrees((new Turning(wheels, laden, 1).steps() - 1) * Turning.STEP_RAD);
     double most = Math.min(LeanFindings.LISTED_TO_DEG, Math.max(0, steepest));
     return new Slide(-most, most, marks);
+  }
+
+  /**
+   * Returns how far the steering is turned to both sides, left first, and what it meets or which
+   * hand leaves its grip, as the findings have it; deg.
+   */
+  public static Slide steer(Study study) {
+    double most =
+        Math.toDegrees(
+            new LockWay(
+                    study
+                        .placed()
+                        .places()
+                        .value(study.layout().demands().limit(Demands.Key.LOCK)))
+                .lockRad());
+    List<Slide.Mark> marks = new ArrayList<>();
+    for (Finding f : study.findings()) {
+      boolean meets =
+          f.kind().equals(LockFindings.LOCK)
+              && f.unit() == FigureUnit.DEG
+              && f.where().isPresent()
+              && (!f.about().parts().isEmpty() || f.who().isPresent());
+      if (meets) {
+        boolean left = f.about().path().get(0).equals("left");
+        marks.add(
+            new Slide.Mark(
+                (left ? -1 : 1) * Math.max(f.value(), UPRIGHT_DEG),
+                met(f) + f.stance().map(c -> ", " + c.says()).orElse(""),
+                left ? Slide.Stop.FALLING : Slide.Stop.RISING,
+                true,
+                f.where(),
+                f.across().orElse(0)));
+      }
+    }
+    marks.sort(Comparator.comparingDouble(Slide.Mark::at));
+    return new Slide(-most, most, marks);
+  }
+
+  private static String met(Finding f) {
+    return Stream.concat(
+            f.about().parts().stream(), f.who().stream().map(who -> "a limb of " + who.words()))
+        .collect(Collectors.joining(" and "));
   }
 
   private static Wheels wheels(Study study) {

@@ -16,6 +16,7 @@ import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.Session;
+import org.longlow.sketcher.picture.Aspect;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Tone;
 
@@ -55,6 +56,7 @@ final class Board extends Region {
   private Drawing painted;
   private Session painting;
   private boolean dimensioned;
+  private Aspect aspect = Aspect.SIDE;
   private PointMm pointer;
   private String hint = "";
   private Hand hand;
@@ -211,7 +213,16 @@ final class Board extends Region {
 
   /** Returns where on the screen a place in the axes of the drawn machine is. */
   PointMm onScreen(PointMm mm) {
-    PointMm at = desk.shown().map(s -> s.ground().toRoad(mm)).orElse(mm);
+    return onScreen(mm, 0);
+  }
+
+  /**
+   * Returns where on the screen a place in the axes of the drawn machine is.
+   *
+   * @param yMm how far it is to the left, mm
+   */
+  PointMm onScreen(PointMm mm, double yMm) {
+    PointMm at = desk.shown().map(s -> s.eye().page(mm, yMm)).orElse(mm);
     return new PointMm(frame.screenX(at.x()), frame.screenY(at.z()));
   }
 
@@ -274,7 +285,10 @@ final class Board extends Region {
 
   /** Returns the photo that lies at a place on the screen, such as {@code photo:side}. */
   Optional<String> photoAt(double px, double py) {
-    return desk.shown().flatMap(s -> photos.at(px, py, s, frame)).map(name -> "photo:" + name);
+    return desk.shown()
+        .filter(BoardState::fromSide)
+        .flatMap(s -> photos.at(px, py, s, frame))
+        .map(name -> "photo:" + name);
   }
 
   /** Returns the box round the machine on the drawing, mm. */
@@ -313,13 +327,18 @@ final class Board extends Region {
       painting = session;
       fitted = true;
     }
-    boolean other = shown.map(s -> s.options().dimensions() != dimensioned).orElse(false);
+    boolean other =
+        shown
+            .map(s -> s.options().dimensions() != dimensioned || s.options().aspect() != aspect)
+            .orElse(false);
     // drawn for this scale its names stand elsewhere
     boolean redrawn = shown.map(s -> s.options().denominator() != fittedAt).orElse(false);
     boolean cut = shown.map(s -> s.drawing() != painted && cutsOff(s)).orElse(false);
+    fitted |= shown.map(s -> s.options().aspect() != aspect).orElse(false);
     if (begun || fitted && !working && (other || cut || redrawn && refits > 0)) {
       refits = begun || other || cut ? REFITS : refits - 1;
       dimensioned = shown.get().options().dimensions();
+      aspect = shown.get().options().aspect();
       frame = fitting(shown.get());
       askScale();
     }
@@ -334,6 +353,8 @@ final class Board extends Region {
                     + s.layout().name()
                     + ", "
                     + s.standing().map(st -> st.condition().says()).orElse("as drawn")
+                    + ", "
+                    + s.options().aspect().says()
                     + ". N steps through pins, arrows move the one picked."));
   }
 
@@ -364,8 +385,11 @@ final class Board extends Region {
     desk.shown()
         .ifPresent(
             s -> {
-              photos.paint(gc, s, frame);
-              painter.paint(gc, s.drawing(), frame, w, h, photos.shows(s) ? OVER_PHOTOS : 1);
+              boolean over = s.fromSide() && photos.shows(s);
+              if (s.fromSide()) {
+                photos.paint(gc, s, frame);
+              }
+              painter.paint(gc, s.drawing(), frame, w, h, over ? OVER_PHOTOS : 1);
               painted = s.drawing();
             });
     Rule.paint(gc, painter, frame, inches, w, h);
@@ -380,7 +404,8 @@ final class Board extends Region {
     if (desk.shown().isPresent()) {
       overlay.keepIn(seen(LABEL_EDGE_PX), slips.get());
       overlay.paint(desk, desk.shown().get(), frame, pointer, hint, w, h);
-      SlideInk.paint(overlay, this::onScreen, desk.slides());
+      SlideInk.paint(
+          overlay, m -> onScreen(m.where().orElseThrow(), m.yMm()), desk.slides());
       if (hand != null) {
         hand.paint(overlay);
       }

@@ -24,6 +24,7 @@ import org.longlow.sketcher.desk.Habits;
 import org.longlow.sketcher.desk.LayoutFile;
 import org.longlow.sketcher.desk.Session;
 import org.longlow.sketcher.desk.SlideWork;
+import org.longlow.sketcher.picture.Aspect;
 import org.longlow.svg.drawing.Dimensions;
 
 /** What is in the window: start page or bench, card, findings and crew. */
@@ -50,6 +51,7 @@ final class Window extends StackPane {
   private final ToggleButton dimensions = Bits.toggle("dimensions", "dimensions", "D");
   private final ToggleButton inches = Bits.toggle("inches", "inches", "U");
   private final ToggleButton night = Bits.toggle("night", "night", "L");
+  private final AspectSteps aspects;
   private final StanceSteps stances;
   private final Label scale = Bits.label("", "scale");
   private final NoticeStrip notices;
@@ -74,6 +76,7 @@ final class Window extends StackPane {
     bench.lay(cushions);
     habits = Habits.at(desk.autosave().home());
     stances = new StanceSteps(desk);
+    aspects = new AspectSteps(desk, hands::takeNothing);
     start = new StartPage(desk, shipped, () -> habits.recent());
     paper = new PaperPane(desk, owner, () -> over(null));
     keysPane = new KeysPane(() -> over(null));
@@ -139,7 +142,7 @@ final class Window extends StackPane {
     VBox views =
         new VBox(
             6,
-            Bits.line(dimensions, inches, night),
+            Bits.line(dimensions, inches, night, aspects),
             Bits.line(
                 scale,
                 Bits.keyed(
@@ -270,6 +273,11 @@ final class Window extends StackPane {
         new Deed("stance before", "[", () -> StanceSteps.step(desk, -1)),
         new Deed("move the wheels along their travel", "W", () -> slide(SlideWork.Kind.TRAVEL)),
         new Deed("lean it to see what touches", "V", () -> slide(SlideWork.Kind.LEAN)),
+        new Deed("turn the steering from lock to lock", "R", () -> slide(SlideWork.Kind.STEER)),
+        new Deed("see it from the side, from ahead, from above", "Q", () -> aspects.show(null)),
+        new Deed("see it from the side", "", () -> aspects.show(Aspect.SIDE)),
+        new Deed("see it from ahead: front view", "", () -> aspects.show(Aspect.FRONT)),
+        new Deed("see it from above: plan", "", () -> aspects.show(Aspect.PLAN)),
         new Deed("seat the next person", ".", () -> CrewRow.step(desk, 1)),
         new Deed("seat the person before", ",", () -> CrewRow.step(desk, -1)),
         new Deed("dimensions on and off", "D", this::toggleDimensions),

@@ -89,7 +89,7 @@ public final class ViewSheets {
 
   private Drawing view(Aspect aspect, AspectPicture.Overall overall, double n) {
     AspectBodies seen = bodies.computeIfAbsent(aspect, this::bodies);
-    return AspectPicture.of(scene, seen, aspect, overall, n);
+    return AspectPicture.of(scene, seen, overall, n);
   }
 
   private AspectBodies bodies(Aspect aspect) {
