@@ -5,12 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
-import org.longlow.constraints.check.finding.FigureUnit;
-import org.longlow.constraints.check.finding.Finding;
+import java.util.function.Function;
 import org.longlow.constraints.check.finding.Verdict;
-import org.longlow.constraints.check.gap.LockFindings;
 import org.longlow.constraints.check.gap.TravelTouches;
 import org.longlow.constraints.check.road.LeanFindings;
 import org.longlow.constraints.layout.Demands;
@@ -23,6 +19,7 @@ import org.longlow.constraints.stand.TravelWay;
 import org.longlow.constraints.stand.Turning;
 import org.longlow.constraints.stand.Wheels;
 import org.longlow.constraints.study.Study;
+import org.longlow.sketcher.picture.Touch;
 
 /** The ways along which a machine is moved to look at it, with what touches on each. */
 public final class Ways {
@@ -106,29 +103,8 @@ public final class Ways {
   /** Returns how far somebody's machine leans to both sides, left first, and what touches, deg. */
   public static Slide lean(Study study, Standing laden) {
     Wheels wheels = wheels(study);
-    List<Slide.Mark> marks = new ArrayList<>();
-    for (boolean left : new boolean[] {true, false}) {
-      List<Finding> touches =
-          new LeanFindings(study.layout(), wheels)
-              .of(List.of(laden)).stream()
-                  .filter(f -> f.kind().equals(LeanFindings.TOUCH) && f.about().path().size() > 1)
-                  .filter(f -> f.about().path().get(0).equals(left ? "left" : "right"))
-                  .sorted(Comparator.comparingDouble(Finding::value))
-                  .toList();
-      for (Finding f : touches) {
-        marks.add(
-            new Slide.Mark(
-                (left ? -1 : 1) * Math.max(f.value(), UPRIGHT_DEG),
-                (f.who().isPresent() ? "a limb of " : "") + f.subject(),
-                f != touches.get(0)
-                    ? Slide.Stop.NOT
-                    : left ? Slide.Stop.FALLING : Slide.Stop.RISING,
-                true,
-                f.where(),
-                f.across().orElse(0)));
-      }
-    }
-    marks.sort(Comparator.comparingDouble(Slide.Mark::at));
+    List<Slide.Mark> marks =
+        marks(Touch.lean(new LeanFindings(study.layout(), wheels).of(List.of(laden))), Touch::what);
     double steepest =
         Math.toDegrees((new Turning(wheels, laden, 1).steps() - 1) * Turning.STEP_RAD);
     double most = Math.min(LeanFindings.LISTED_TO_DEG, Math.max(0, steepest));
@@ -148,33 +124,30 @@ public final class Ways {
                         .places()
                         .value(study.layout().demands().limit(Demands.Key.LOCK)))
                 .lockRad());
-    List<Slide.Mark> marks = new ArrayList<>();
-    for (Finding f : study.findings()) {
-      boolean meets =
-          f.kind().equals(LockFindings.LOCK)
-              && f.unit() == FigureUnit.DEG
-              && f.where().isPresent()
-              && (!f.about().parts().isEmpty() || f.who().isPresent());
-      if (meets) {
-        boolean left = f.about().path().get(0).equals("left");
-        marks.add(
-            new Slide.Mark(
-                (left ? -1 : 1) * Math.max(f.value(), UPRIGHT_DEG),
-                met(f) + f.stance().map(c -> ", " + c.says()).orElse(""),
-                left ? Slide.Stop.FALLING : Slide.Stop.RISING,
-                true,
-                f.where(),
-                f.across().orElse(0)));
-      }
-    }
-    marks.sort(Comparator.comparingDouble(Slide.Mark::at));
-    return new Slide(-most, most, marks);
+    return new Slide(-most, most, marks(Touch.steer(study.findings()), Ways::inItsStance));
   }
 
-  private static String met(Finding f) {
-    return Stream.concat(
-            f.about().parts().stream(), f.who().stream().map(who -> "a limb of " + who.words()))
-        .collect(Collectors.joining(" and "));
+  private static String inItsStance(Touch touch) {
+    return touch.what() + touch.stance().map(c -> ", " + c.says()).orElse("");
+  }
+
+  /** Returns marks where things touch to both sides, in order; the first of each stops a hand. */
+  private static List<Slide.Mark> marks(List<Touch> touches, Function<Touch, String> words) {
+    List<Touch> first = Touch.first(touches, 1);
+    return touches.stream()
+        .map(
+            t ->
+                new Slide.Mark(
+                    (t.left() ? -1 : 1) * Math.max(t.deg(), UPRIGHT_DEG),
+                    words.apply(t),
+                    !first.contains(t)
+                        ? Slide.Stop.NOT
+                        : t.left() ? Slide.Stop.FALLING : Slide.Stop.RISING,
+                    true,
+                    Optional.of(t.where()),
+                    t.yMm()))
+        .sorted(Comparator.comparingDouble(Slide.Mark::at))
+        .toList();
   }
 
   private static Wheels wheels(Study study) {

@@ -1,6 +1,8 @@
 package org.longlow.sketcher.fx;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
@@ -34,6 +36,16 @@ final class AspectSteps extends HBox {
     }
     desk.watch(this::refresh);
     refresh();
+  }
+
+  /** Returns what can be done, for keys and finder. */
+  List<Deed> deeds() {
+    List<Deed> deeds = new ArrayList<>();
+    deeds.add(new Deed("see it from the side, from ahead, from above", "Q", () -> show(null)));
+    for (Aspect aspect : Aspect.values()) {
+      deeds.add(new Deed("see the " + aspect.says(), "", () -> show(aspect)));
+    }
+    return deeds;
   }
 
   /** Shows the machine from there; from the next side for null. */

@@ -216,12 +216,8 @@ final class Board extends Region {
     return onScreen(mm, 0);
   }
 
-  /**
-   * Returns where on the screen a place in the axes of the drawn machine is.
-   *
-   * @param yMm how far it is to the left, mm
-   */
-  PointMm onScreen(PointMm mm, double yMm) {
+  /** As {@link #onScreen(PointMm)}, so far to the left, mm. */
+  private PointMm onScreen(PointMm mm, double yMm) {
     PointMm at = desk.shown().map(s -> s.eye().page(mm, yMm)).orElse(mm);
     return new PointMm(frame.screenX(at.x()), frame.screenY(at.z()));
   }
@@ -285,10 +281,7 @@ final class Board extends Region {
 
   /** Returns the photo that lies at a place on the screen, such as {@code photo:side}. */
   Optional<String> photoAt(double px, double py) {
-    return desk.shown()
-        .filter(BoardState::fromSide)
-        .flatMap(s -> photos.at(px, py, s, frame))
-        .map(name -> "photo:" + name);
+    return desk.shown().flatMap(s -> photos.at(px, py, s, frame)).map(name -> "photo:" + name);
   }
 
   /** Returns the box round the machine on the drawing, mm. */
@@ -385,11 +378,8 @@ final class Board extends Region {
     desk.shown()
         .ifPresent(
             s -> {
-              boolean over = s.fromSide() && photos.shows(s);
-              if (s.fromSide()) {
-                photos.paint(gc, s, frame);
-              }
-              painter.paint(gc, s.drawing(), frame, w, h, over ? OVER_PHOTOS : 1);
+              photos.paint(gc, s, frame);
+              painter.paint(gc, s.drawing(), frame, w, h, photos.shows(s) ? OVER_PHOTOS : 1);
               painted = s.drawing();
             });
     Rule.paint(gc, painter, frame, inches, w, h);

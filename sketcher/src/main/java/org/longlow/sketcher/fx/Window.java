@@ -24,7 +24,6 @@ import org.longlow.sketcher.desk.Habits;
 import org.longlow.sketcher.desk.LayoutFile;
 import org.longlow.sketcher.desk.Session;
 import org.longlow.sketcher.desk.SlideWork;
-import org.longlow.sketcher.picture.Aspect;
 import org.longlow.svg.drawing.Dimensions;
 
 /** What is in the window: start page or bench, card, findings and crew. */
@@ -249,7 +248,7 @@ final class Window extends StackPane {
 
   /** Returns what can be done from anywhere in the window; their keys are read from here. */
   private List<Deed> everywhere() {
-    return Stream.of(ownDeeds(), outlines.deeds(), measures.deeds(), cushions.deeds())
+    return Stream.of(ownDeeds(), aspects.deeds(), outlines.deeds(), measures.deeds(), cushions.deeds())
         .flatMap(List::stream)
         .toList();
   }
@@ -274,10 +273,6 @@ final class Window extends StackPane {
         new Deed("move the wheels along their travel", "W", () -> slide(SlideWork.Kind.TRAVEL)),
         new Deed("lean it to see what touches", "V", () -> slide(SlideWork.Kind.LEAN)),
         new Deed("turn the steering from lock to lock", "R", () -> slide(SlideWork.Kind.STEER)),
-        new Deed("see it from the side, from ahead, from above", "Q", () -> aspects.show(null)),
-        new Deed("see it from the side", "", () -> aspects.show(Aspect.SIDE)),
-        new Deed("see it from ahead: front view", "", () -> aspects.show(Aspect.FRONT)),
-        new Deed("see it from above: plan", "", () -> aspects.show(Aspect.PLAN)),
         new Deed("seat the next person", ".", () -> CrewRow.step(desk, 1)),
         new Deed("seat the person before", ",", () -> CrewRow.step(desk, -1)),
         new Deed("dimensions on and off", "D", this::toggleDimensions),

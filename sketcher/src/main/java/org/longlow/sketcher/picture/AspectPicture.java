@@ -50,6 +50,16 @@ final class AspectPicture {
     NONE
   }
 
+  /** Returns a study as {@link #of(Study, PictureOptions)}, with what touches first marked. */
+  static Drawing withTouches(Study study, PictureOptions options) {
+    Drawing view = of(study, options);
+    Scene scene = Scenes.of(study, options);
+    Eye eye = Eye.of(options.aspect(), scene.ground(), scene.leaned());
+    List<Touch> touches = ViewSheets.touches(study, options.aspect());
+    Layer layer = TouchInk.layer(touches, view, view.boundsMm(), eye, options.denominator());
+    return layer.marks().isEmpty() ? view : view.plus(layer);
+  }
+
   /** Returns a study as it is seen from the front or from above, as options ask. */
   static Drawing of(Study study, PictureOptions options) {
     Scene scene = Scenes.of(study, options);

@@ -21,6 +21,21 @@ public final class Pictures {
   }
 
   /**
+   * Returns the front view or plan with what the findings say touches first as the machine leans,
+   * or as it is steered.
+   */
+  public static Drawing withTouches(Study study, PictureOptions options) {
+    return AspectPicture.withTouches(study, options);
+  }
+
+  /** Returns what is marked so, in words; empty where nothing is. */
+  public static String touched(Study study, Aspect aspect) {
+    return ViewSheets.touches(study, aspect).isEmpty()
+        ? ""
+        : ViewSheets.touched(aspect);
+  }
+
+  /**
    * Returns from where the machine is seen on that picture.
    *
    * @param ground the road under the machine in the stance shown
