@@ -163,10 +163,7 @@ public record BoardState(
     return View.shown(study, options.withMoved(Optional.empty())).seated().stream()
         .flatMap(o -> study.sitting(o.person(), o.seat()).stream())
         .filter(s -> s.posture().isPresent())
-        .map(
-            s ->
-                new Head(
-                    eye.page(s.posture().get().headCentre(), 0), s.body().head().radiusMm()))
+        .map(s -> new Head(eye.page(s.posture().get().headCentre(), 0), s.body().head().radiusMm()))
         .toList();
   }
 

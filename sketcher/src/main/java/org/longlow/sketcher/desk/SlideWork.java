@@ -12,8 +12,9 @@ import org.longlow.sketcher.picture.Moved;
 import org.longlow.sketcher.picture.PictureOptions;
 
 /**
- * The wheels moved along their travel, the machine leaned, or its steering turned, for the desk: what is on the way is
- * worked out on the worker, anew for each machine and stance. Belongs to the desk's thread.
+ * The wheels moved along their travel, the machine leaned, or its steering turned, for the desk:
+ * what is on the way is worked out on the worker, anew for each machine and stance. Belongs to the
+ * desk's thread.
  */
 public final class SlideWork {
 
@@ -74,7 +75,9 @@ public final class SlideWork {
     before = open == null ? from : before;
     open = kind;
     Aspect best =
-        kind == Kind.STEER ? Aspect.PLAN : kind == Kind.LEAN && from == Aspect.PLAN ? Aspect.FRONT : from;
+        kind == Kind.STEER
+            ? Aspect.PLAN
+            : kind == Kind.LEAN && from == Aspect.PLAN ? Aspect.FRONT : from;
     fromDrawn |= desk.options().asDrawn();
     Stance.Kind stance = desk.options().stance().map(c -> c.kind()).orElse(Stance.Kind.LADEN);
     boolean fits =

@@ -5,16 +5,16 @@ import java.util.Optional;
 import java.util.Set;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.solve.Freedom;
+import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.edit.Freedoms;
 import org.longlow.sketcher.edit.PinDrag;
 import org.longlow.sketcher.edit.PinFreedom;
-import org.longlow.constraints.stand.Standing;
 import org.longlow.sketcher.picture.ElevationPicture;
 import org.longlow.sketcher.picture.Eye;
-import org.longlow.sketcher.picture.Pictures;
 import org.longlow.sketcher.picture.PictureOptions;
+import org.longlow.sketcher.picture.Pictures;
 import org.longlow.svg.drawing.Drawing;
 
 /**

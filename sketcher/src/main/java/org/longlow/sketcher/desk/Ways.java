@@ -119,10 +119,7 @@ public final class Ways {
     double most =
         Math.toDegrees(
             new LockWay(
-                    study
-                        .placed()
-                        .places()
-                        .value(study.layout().demands().limit(Demands.Key.LOCK)))
+                    study.placed().places().value(study.layout().demands().limit(Demands.Key.LOCK)))
                 .lockRad());
     return new Slide(-most, most, marks(Touch.steer(study.findings()), Ways::inItsStance));
   }

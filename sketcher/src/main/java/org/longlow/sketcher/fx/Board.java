@@ -394,8 +394,7 @@ final class Board extends Region {
     if (desk.shown().isPresent()) {
       overlay.keepIn(seen(LABEL_EDGE_PX), slips.get());
       overlay.paint(desk, desk.shown().get(), frame, pointer, hint, w, h);
-      SlideInk.paint(
-          overlay, m -> onScreen(m.where().orElseThrow(), m.yMm()), desk.slides());
+      SlideInk.paint(overlay, m -> onScreen(m.where().orElseThrow(), m.yMm()), desk.slides());
       if (hand != null) {
         hand.paint(overlay);
       }

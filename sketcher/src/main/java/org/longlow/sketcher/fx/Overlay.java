@@ -91,10 +91,7 @@ final class Overlay {
       pin(e.getKey(), e.getValue(), picked, e.getKey().equals(held));
     }
     finding(desk.finding());
-    desk.drags()
-        .freedom()
-        .filter(f -> held.isEmpty() && now.fromSide())
-        .ifPresent(this::freedom);
+    desk.drags().freedom().filter(f -> held.isEmpty() && now.fromSide()).ifPresent(this::freedom);
     List<String> words = words(desk, hint);
     if (!words.isEmpty() && pointerPx != null) {
       label(words, pointerPx, desk.drags().drag().isPresent());

@@ -248,7 +248,9 @@ final class PaperPane extends HBox {
             : c.withStance(options.stance().filter(s -> s.kind() != Stance.Kind.LADEN));
     return stance
         .withViews(Views.onTheCard(options.aspect(), c.views()))
-        .withTicked(ticked).withSeated(view.seated()).withOpening(view.opening());
+        .withTicked(ticked)
+        .withSeated(view.seated())
+        .withOpening(view.opening());
   }
 
   /** What is on the card was changed meanwhile: the sheets are worked out anew. */

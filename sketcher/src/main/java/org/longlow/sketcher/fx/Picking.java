@@ -84,7 +84,9 @@ final class Picking implements Hand {
     Optional<String> pin = below ? Optional.empty() : board.pinAt(e.getX(), e.getY());
     if (e.isShiftDown() && desk.shown().isPresent()) {
       cornerPx = lastPx;
-    } else if (fromSide() && pin.isEmpty() && (isPickedPart(e) || below && before.startsWith("part:"))) {
+    } else if (fromSide()
+        && pin.isEmpty()
+        && (isPickedPart(e) || below && before.startsWith("part:"))) {
       heldAt = board.inMachine(e.getX(), e.getY());
     } else if (pin.isPresent() && desk.shown().isPresent()) {
       BoardState shown = desk.shown().get();
@@ -380,7 +382,9 @@ final class Picking implements Hand {
   private void push(KeyEvent e, int right, int up) {
     String chosen = desk.options().chosen();
     double step = ShownUnits.stepMm(e, ShownUnits.of(desk));
-    if (desk.session().isPresent() && fromSide() && handling.move(new PointMm(right * step, up * step))) {
+    if (desk.session().isPresent()
+        && fromSide()
+        && handling.move(new PointMm(right * step, up * step))) {
       return;
     }
     if (!chosen.startsWith("pin:") || !fromSide()) {

@@ -56,7 +56,8 @@ final class StanceSlides extends VBox {
     opening = new WaySlider("opening-share", "how far the section is open", new Opening());
     travel = new WaySlider("travel-share", "how far the wheels are up", new Along(Kind.TRAVEL));
     lean = new WaySlider("lean-deg", "how far it leans, left to right", new Along(Kind.LEAN));
-    steer = new WaySlider("steer-deg", "how far it is steered, left to right", new Along(Kind.STEER));
+    steer =
+        new WaySlider("steer-deg", "how far it is steered, left to right", new Along(Kind.STEER));
     openers =
         Map.of(
             Kind.TRAVEL,
@@ -83,7 +84,8 @@ final class StanceSlides extends VBox {
     Called.by(words, "slide-words");
     line.setAlignment(Pos.CENTER_LEFT);
     line.getChildren().add(heading);
-    line.getChildren().addAll(openers.get(Kind.TRAVEL), openers.get(Kind.LEAN), openers.get(Kind.STEER));
+    line.getChildren()
+        .addAll(openers.get(Kind.TRAVEL), openers.get(Kind.LEAN), openers.get(Kind.STEER));
     line.getChildren().addAll(ends);
     line.getChildren().addAll(travel, lean, steer, opening);
     getChildren().addAll(line, words);

@@ -248,7 +248,8 @@ final class Window extends StackPane {
 
   /** Returns what can be done from anywhere in the window; their keys are read from here. */
   private List<Deed> everywhere() {
-    return Stream.of(ownDeeds(), aspects.deeds(), outlines.deeds(), measures.deeds(), cushions.deeds())
+    return Stream.of(
+            ownDeeds(), aspects.deeds(), outlines.deeds(), measures.deeds(), cushions.deeds())
         .flatMap(List::stream)
         .toList();
   }

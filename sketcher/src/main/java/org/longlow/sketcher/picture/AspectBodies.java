@@ -95,7 +95,9 @@ final class AspectBodies {
                 sightlines.add(name, shadows, true);
               });
     }
-    sightlines.seen(LEAST_MM).forEach((name, seen) -> all.add(new Body(things.get(name), seen.as(eye::onPage))));
+    sightlines
+        .seen(LEAST_MM)
+        .forEach((name, seen) -> all.add(new Body(things.get(name), seen.as(eye::onPage))));
   }
 
   /** Returns how a part is seen, turned if it turns with the steering. */

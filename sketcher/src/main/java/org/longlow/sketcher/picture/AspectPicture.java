@@ -55,7 +55,8 @@ final class AspectPicture {
     Drawing view = of(study, options);
     Scene scene = Scenes.of(study, options);
     Eye eye = Eye.of(options.aspect(), scene.ground(), scene.leaned());
-    List<Touch> touches = ViewSheets.touches(study, options.aspect());
+    List<Touch> touches =
+        ViewSheets.touches(study, options.aspect(), View.shown(study, options).seated());
     Layer layer = TouchInk.layer(touches, view, view.boundsMm(), eye, options.denominator());
     return layer.marks().isEmpty() ? view : view.plus(layer);
   }

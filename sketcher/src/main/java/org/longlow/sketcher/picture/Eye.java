@@ -68,12 +68,12 @@ public final class Eye {
       double z = k == 3 ? 1 : 0;
       PointMm upright = ground.toRoad(new PointMm(x, z));
       onRoad[k] =
-          leans
-              ? leaned.get().pitched(x, y, z)
-              : new double[] {upright.x(), y, upright.z()};
+          leans ? leaned.get().pitched(x, y, z) : new double[] {upright.x(), y, upright.z()};
     }
     return new Eye(
-        aspect, onRoad, leans ? leaned.get().roll() : AffineTransformation.translationInstance(0, 0));
+        aspect,
+        onRoad,
+        leans ? leaned.get().roll() : AffineTransformation.translationInstance(0, 0));
   }
 
   private double[] seen(double[] road) {

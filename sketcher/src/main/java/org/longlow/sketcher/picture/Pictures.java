@@ -29,10 +29,11 @@ public final class Pictures {
   }
 
   /** Returns what is marked so, in words; empty where nothing is. */
-  public static String touched(Study study, Aspect aspect) {
-    return ViewSheets.touches(study, aspect).isEmpty()
+  public static String touched(Study study, PictureOptions options) {
+    return ViewSheets.touches(study, options.aspect(), View.shown(study, options).seated())
+            .isEmpty()
         ? ""
-        : ViewSheets.touched(aspect);
+        : ViewSheets.touched(options.aspect());
   }
 
   /**

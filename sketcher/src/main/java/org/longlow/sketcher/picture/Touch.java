@@ -11,6 +11,7 @@ import org.longlow.constraints.check.finding.FigureUnit;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.gap.LockFindings;
 import org.longlow.constraints.check.road.LeanFindings;
+import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.rider.geom.PointMm;
 
@@ -20,6 +21,7 @@ import org.longlow.rider.geom.PointMm;
  * @param left to which side
  * @param deg how far it goes before
  * @param what touches, in the user's names
+ * @param who whose limb that is, if it is one
  * @param stance in which it does so soonest
  * @param where the place, in the axes of the frame
  * @param yMm where that is across the machine, left positive, mm
@@ -28,6 +30,7 @@ public record Touch(
     boolean left,
     double deg,
     String what,
+    Optional<Occupant> who,
     Optional<Condition> stance,
     PointMm where,
     double yMm) {
@@ -57,6 +60,7 @@ public record Touch(
         f.about().path().get(0).equals("left"),
         f.value(),
         what,
+        f.who(),
         f.stance(),
         f.where().orElseThrow(),
         f.across().orElse(0));
@@ -71,6 +75,11 @@ public record Touch(
   /** Returns it in words, such as {@code silencer at 31.2\u00b0}. */
   public String words() {
     return String.format(Locale.ROOT, "%s at %.1f\u00b0", what, deg);
+  }
+
+  /** Returns those that are about these people, or nobody. */
+  static List<Touch> with(List<Touch> all, Collection<Occupant> people) {
+    return all.stream().filter(t -> t.who().map(people::contains).orElse(true)).toList();
   }
 
   /** Returns the first of those to each side, the left first. */

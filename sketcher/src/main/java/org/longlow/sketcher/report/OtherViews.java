@@ -26,13 +26,15 @@ final class OtherViews {
     for (Aspect aspect : List.of(Aspect.FRONT, Aspect.PLAN)) {
       PictureOptions options = first.withAspect(aspect).withFindings(Set.of()).withChosen("");
       Drawing drawing = Pictures.withTouches(study, options);
-      Page page = Page.round(Elevations.onPage(drawing, options.denominator()), Elevations.MARGIN_MM);
-      String title = aspect.says().substring(0, 1).toUpperCase(Locale.ROOT) + aspect.says().substring(1);
+      Page page =
+          Page.round(Elevations.onPage(drawing, options.denominator()), Elevations.MARGIN_MM);
+      String title =
+          aspect.says().substring(0, 1).toUpperCase(Locale.ROOT) + aspect.says().substring(1);
       h.raw("<figure>\n<div class=\"sheet\" tabindex=\"0\" role=\"group\" aria-label=\"");
       h.text(title).raw("\">\n");
       h.raw(SvgWriter.inline(aspect.word(), Palette.CARD, page));
       h.raw("</div>\n");
-      String touched = Pictures.touched(study, aspect);
+      String touched = Pictures.touched(study, options);
       h.element(
           "figcaption",
           title

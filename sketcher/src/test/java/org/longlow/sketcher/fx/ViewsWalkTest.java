@@ -25,7 +25,9 @@ import org.longlow.sketcher.picture.Aspect;
 import org.longlow.sketcher.picture.Moved;
 import org.longlow.svg.drawing.Mark;
 
-/** The card seen from ahead and from above: looked round, picked, leaned, steered, come back from. */
+/**
+ * The card seen from ahead and from above: looked round, picked, leaned, steered, come back from.
+ */
 @Windowed
 class ViewsWalkTest extends Walk {
 

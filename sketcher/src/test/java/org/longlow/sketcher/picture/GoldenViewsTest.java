@@ -100,8 +100,8 @@ class GoldenViewsTest {
   }
 
   /**
-   * From ahead the upper block reaches 240 mm to the right, which is at the left of the page, and the
-   * lower one 160 mm to the left; at 1:10.
+   * From ahead the upper block reaches 240 mm to the right, which is at the left of the page, and
+   * the lower one 160 mm to the left; at 1:10.
    */
   @Test
   void aRendererOfItsOwnFindsItToScale() throws Exception {
