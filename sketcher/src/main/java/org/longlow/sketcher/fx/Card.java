@@ -3,8 +3,6 @@ package org.longlow.sketcher.fx;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
-import javafx.scene.canvas.Canvas;
-import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.Pane;
@@ -38,7 +36,7 @@ final class Card extends Pane {
   private final Tags tags;
   private final Ticket ticket;
   private final Ticket list;
-  private final Canvas strings = new Canvas();
+  private final Tiles strings = new Tiles(false);
   private Look look = Look.DAY;
   private final TicketSpot spot;
   private final SlippedAway slipped;
@@ -60,7 +58,6 @@ final class Card extends Pane {
     list = new Ticket("findings", findings.head(), findings, this::requestLayout, this::closeList);
     spot = new TicketSpot(ticket, bench, board, tags);
     slipped = new SlippedAway(ticket);
-    strings.setMouseTransparent(true);
     addEventFilter(MouseEvent.MOUSE_MOVED, slipped::pointed);
     addEventFilter(ScrollEvent.SCROLL, slipped::scrolled);
     list.setVisible(false);
@@ -254,8 +251,7 @@ final class Card extends Pane {
     if (beside != null) {
       layBeside(w, top, high);
     }
-    strings.setWidth(w);
-    strings.setHeight(h);
+    strings.take(w, h);
     paintStrings();
   }
 
@@ -304,8 +300,7 @@ final class Card extends Pane {
   }
 
   private void paintStrings() {
-    GraphicsContext gc = strings.getGraphicsContext2D();
-    gc.clearRect(0, 0, strings.getWidth(), strings.getHeight());
+    Pen gc = new Pen(new DrawingPainter(look.palette()));
     for (Tags.Cord cord : tags.strings()) {
       gc.setStroke(
           DrawingPainter.colour(look.palette().of(cord.picked() ? Tone.CHOSEN : Tone.BAD)));
@@ -327,5 +322,6 @@ final class Card extends Pane {
         gc.strokeLine(x, y, picked.centreX(), picked.centreY());
       }
     }
+    strings.paint(gc.taken());
   }
 }

@@ -1,7 +1,6 @@
 package org.longlow.sketcher.fx;
 
 import java.util.List;
-import javafx.scene.canvas.GraphicsContext;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.edit.Handle;
 import org.longlow.svg.drawing.Tone;
@@ -24,7 +23,7 @@ final class HandlesInk {
 
   void handle(Handle handle, boolean picked) {
     PointMm px = board.onScreen(handle.at());
-    GraphicsContext gc = glass.pen();
+    Pen gc = glass.pen();
     double r = picked ? PICKED_PX : HALF_PX;
     gc.setLineWidth(picked ? 2.5 : 1.5);
     gc.setStroke(glass.colour(picked ? Tone.CHOSEN : Tone.INK));
@@ -48,7 +47,7 @@ final class HandlesInk {
 
   /** Draws a line through points of the machine, as what is picked is drawn. */
   void line(List<PointMm> points, boolean closed) {
-    GraphicsContext gc = glass.pen();
+    Pen gc = glass.pen();
     gc.setStroke(glass.colour(Tone.CHOSEN));
     gc.setLineWidth(1.5);
     double[] x = new double[points.size()];
