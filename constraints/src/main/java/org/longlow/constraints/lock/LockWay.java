@@ -33,6 +33,7 @@ public final class LockWay {
    *     meet would have to give way for all of the lock, along its arc
    * @param turnRad the turn at which it is so small, or at which they meet, left positive, rad
    * @param where the place on the body that stays, in the elevation
+   * @param yMm where that is across the machine, left positive, mm
    * @param from the first turn to that side at which the gap is smaller than asked
    * @param left where they meet on the way to the left, or null
    * @param right likewise to the right
@@ -41,6 +42,7 @@ public final class LockWay {
       double gapMm,
       double turnRad,
       PointMm where,
+      double yMm,
       double from,
       TurnSweep.First left,
       TurnSweep.First right) {
@@ -90,7 +92,14 @@ public final class LockWay {
     if (closest.gapMm() > 0) {
       double from = from(sweep, body, past, closest.turnRad(), gapMm);
       return Optional.of(
-          new Met(closest.gapMm(), closest.turnRad(), closest.where(), from, null, null));
+          new Met(
+              closest.gapMm(),
+              closest.turnRad(),
+              closest.where(),
+              closest.yMm(),
+              from,
+              null,
+              null));
     }
     TurnSweep.First left = sweep.first(body, past, lockRad, 0);
     TurnSweep.First right =
@@ -99,11 +108,13 @@ public final class LockWay {
     TurnSweep.First first = toLeft ? left : right;
     if (first == null) {
       return Optional.of(
-          new Met(0, closest.turnRad(), closest.where(), closest.turnRad(), null, null));
+          new Met(
+              0, closest.turnRad(), closest.where(), closest.yMm(), closest.turnRad(), null, null));
     }
     double from = gapMm > 0 ? from(sweep, body, past, first.turnRad(), gapMm) : first.turnRad();
     double arc = first.armMm() * (lockRad - Math.abs(first.turnRad()));
-    return Optional.of(new Met(-arc, first.turnRad(), first.where(), from, left, right));
+    return Optional.of(
+        new Met(-arc, first.turnRad(), first.where(), first.yMm(), from, left, right));
   }
 
   /** The first turn on the way to one at which the gap is smaller than asked. */

@@ -30,6 +30,7 @@ public final class TurnSweep {
   private double best;
   private double bestRad;
   private PointMm where;
+  private double y;
 
   private TurnSweep(SteeringAxis axis, SteeringAxis other) {
     this.axis = axis;
@@ -70,8 +71,9 @@ public final class TurnSweep {
    * @param gapMm the gap there, mm, not above the true one; 0 or less where they touch
    * @param turnRad the turn there, left positive, rad
    * @param where the place on the body that stays, in the elevation
+   * @param yMm where that is across the machine, left positive, mm
    */
-  public record Closest(double gapMm, double turnRad, PointMm where) {}
+  public record Closest(double gapMm, double turnRad, PointMm where, double yMm) {}
 
   /**
    * Where a gap first becomes smaller than asked.
@@ -79,11 +81,12 @@ public final class TurnSweep {
    * @param turnRad the turn there, left positive, rad
    * @param armMm how far the place on the body that stays is from the axis, mm
    * @param where that place, in the elevation
+   * @param yMm where it is across the machine, left positive, mm
    */
-  public record First(double turnRad, double armMm, PointMm where) {
+  public record First(double turnRad, double armMm, PointMm where, double yMm) {
 
     First mirrored() {
-      return new First(-turnRad, armMm, where);
+      return new First(-turnRad, armMm, where, -yMm);
     }
   }
 
@@ -110,7 +113,7 @@ public final class TurnSweep {
       }
       within(pair, pair.from(), pair.to());
     }
-    return where == null ? null : new Closest(best - BOUND_MM, bestRad, where);
+    return where == null ? null : new Closest(best - BOUND_MM, bestRad, where, y);
   }
 
   private boolean keepsMore(NearPair pair, double gapMm, double from, double to) {
@@ -128,6 +131,7 @@ public final class TurnSweep {
       bestRad = rad;
       separation.onSecond(on);
       where = new PointMm(on[0], on[2]);
+      y = on[1];
     }
     return mm;
   }
@@ -200,7 +204,7 @@ public final class TurnSweep {
         if (mm < gapMm + BOUND_MM) {
           separation.onSecond(on);
           PointMm there = new PointMm(on[0], on[2]);
-          first = new First(side * rad, Math.hypot(axis.aheadMm(there), on[1]), there);
+          first = new First(side * rad, Math.hypot(axis.aheadMm(there), on[1]), there, on[1]);
           end = Math.min(end, rad);
           break;
         }

@@ -86,6 +86,26 @@ public final class Turning {
           byX > 0 ? box.getMinX() : box.getMaxX(), yMm, byZ > 0 ? box.getMinY() : box.getMaxY());
     }
 
+    /**
+     * Returns where a point is over the road at this roll: forward of where the rear tyre stood
+     * upright, to the side leaned to, and up; mm.
+     *
+     * @param yMm to the side leaned to, mm
+     */
+    public double[] onRoad(double x, double yMm, double z) {
+      PointMm from = ground.rearContact();
+      double dx = x - from.x();
+      double dz = z - from.z();
+      double ahead = along.x() * dx + along.z() * dz;
+      double up = along.x() * dz - along.z() * dx;
+      double sinPitch = Math.sin(road.pitchRad());
+      double cosPitch = Math.cos(road.pitchRad());
+      // what the pitch has raised leans over by the roll, whose sine is the fall to that side
+      double side =
+          yMm * Math.cos(road.rollRad()) - (ahead * sinPitch + up * cosPitch) * road.byY();
+      return new double[] {ahead * cosPitch - up * sinPitch, side, heightMm(x, yMm, z)};
+    }
+
     /** Returns the direction straight down on the road: forward, to the side leaned to, up. */
     public double[] down() {
       return new double[] {-byX(), -road.byY(), -byZ()};

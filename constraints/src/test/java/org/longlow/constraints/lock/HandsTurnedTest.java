@@ -87,4 +87,49 @@ class HandsTurnedTest {
     assertThat(h.first().rad()).isZero();
     assertThat(h.near(LOCK)).isTrue();
   }
+
+  private static double apart(HandsTurned.Joint a, HandsTurned.Joint b) {
+    return Math.hypot(a.at().distance(b.at()), a.yMm() - b.yMm());
+  }
+
+  @Test
+  void anArmFollowsItsGripWithLinksAsLongAsTheyAre() {
+    HandsTurned h = hands(axis(grip().plus(new PointMm(150, -100))), grip(), 280);
+    for (boolean left : new boolean[] {true, false}) {
+      for (int deg = -40; deg <= 40; deg += 10) {
+        double rad = Math.toRadians(deg);
+        HandsTurned.Arm arm = h.turned(left, rad);
+        double most = h.body().upperArmMm() + h.body().elbowToGripMm();
+        boolean reached = distance(h, left, rad) <= most;
+        assertThat(apart(arm.shoulder(), arm.elbow()))
+            .isCloseTo(h.body().upperArmMm(), within(1e-6));
+        assertThat(apart(arm.elbow(), arm.hand()))
+            .isCloseTo(h.body().elbowToGripMm(), within(1e-6));
+        assertThat(arm.holds()).as(deg + " deg").isEqualTo(reached);
+        if (reached) {
+          double[] g =
+              Clouds.turned(
+                  new double[] {grip().x(), left ? 280 : -280, grip().z()},
+                  h.bars().at(),
+                  h.bars().up(),
+                  rad);
+          assertThat(arm.hand().at().distance(new PointMm(g[0], g[2]))).isLessThan(1e-6);
+          assertThat(arm.hand().yMm()).isCloseTo(g[1], within(1e-6));
+        }
+      }
+    }
+  }
+
+  @Test
+  void straightAheadTheElbowIsWhereThePostureHasIt() {
+    HandsTurned h =
+        hands(
+            axis(grip().plus(new PointMm(150, -100))),
+            grip(),
+            STUDY.sittings().get(0).posture().orElseThrow().across().gripMm());
+    HandsTurned.Arm arm = h.turned(true, 0);
+    assertThat(arm.holds()).isTrue();
+    assertThat(arm.elbow().at().distance(h.posture().elbow())).isLessThan(2);
+    assertThat(arm.elbow().yMm()).isCloseTo(h.posture().across().elbowMm(), within(2.0));
+  }
 }

@@ -117,6 +117,20 @@ public final class Figure {
     };
   }
 
+  /** How thick an arm is at its joints: radii, mm. */
+  public record ArmRounds(
+      double shoulderMm, double elbowMm, double forearmMm, double wristMm, double handMm) {}
+
+  /** Returns how thick the arms are. */
+  public ArmRounds armRounds() {
+    return new ArmRounds(
+        girthRadius("bicepscircumferenceflexed"),
+        0.9 * forearmRadius() + body.gear().armourMm(),
+        forearmRadius(),
+        girthRadius("wristcircumference"),
+        0.5 * measure("handbreadth"));
+  }
+
   /** Returns one smooth outline of all parts, for drawing; inner corners are rounded. */
   public static Geometry silhouette(List<Flesh> parts) {
     List<Geometry> outlines = new ArrayList<>();
@@ -267,7 +281,7 @@ public final class Figure {
   }
 
   private Flesh upperArm() {
-    double upper = girthRadius("bicepscircumferenceflexed");
+    double upper = armRounds().shoulderMm();
     double shoulder = p.across().shoulderMm();
     double elbow = p.across().elbowMm();
     return hull(
@@ -275,7 +289,7 @@ public final class Figure {
         Math.max(0, Math.min(shoulder, elbow) - upper),
         Math.max(0.5 * measure("bideltoidbreadth"), elbow + upper),
         circle(p.shoulder(), upper),
-        circle(p.elbow(), 0.9 * forearmRadius() + body.gear().armourMm()));
+        circle(p.elbow(), armRounds().elbowMm()));
   }
 
   private Flesh forearm() {

@@ -13,6 +13,7 @@ import org.longlow.sketcher.picture.ElevationPicture;
 import org.longlow.sketcher.picture.PictureOptions;
 import org.longlow.sketcher.picture.View;
 import org.longlow.sketcher.picture.ViewSheets;
+import org.longlow.sketcher.picture.Views;
 import org.longlow.svg.page.CalibrationSheet;
 import org.longlow.svg.page.Page;
 import org.longlow.svg.page.Paper;
@@ -98,22 +99,23 @@ public interface Ready {
     /**
      * Works it out.
      *
+     * @param views which views of the machine
      * @param scale the largest preferred one that fits unless given
      * @throws org.longlow.rider.geom.OutOfRange if it does not fit
      */
     public static Drawing of(
         Study study,
         PictureOptions options,
+        Views views,
         Optional<Scale> scale,
         Paper paper,
         String date,
         boolean svg) {
-      DimensionedElevation.Sheet sheet =
-          scale.isPresent()
-              ? ViewSheets.elevation(study, options, paper, scale.get(), date)
-              : ViewSheets.elevation(study, options, paper, date);
       return new Drawing(
-          study, sheet, View.shown(study, options).words(), "elevation" + (svg ? ".svg" : ".pdf"));
+          study,
+          ViewSheets.sheet(study, options, views, scale, paper, date),
+          View.shown(study, options).words(),
+          views.kind().words().replace(' ', '-') + (svg ? ".svg" : ".pdf"));
     }
 
     @Override

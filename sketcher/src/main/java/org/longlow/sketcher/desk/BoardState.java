@@ -21,7 +21,9 @@ import org.longlow.constraints.stand.Wheels;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.words.Units;
+import org.longlow.sketcher.picture.Aspect;
 import org.longlow.sketcher.picture.Company;
+import org.longlow.sketcher.picture.Eye;
 import org.longlow.sketcher.picture.Moved;
 import org.longlow.sketcher.picture.PictureLayer;
 import org.longlow.sketcher.picture.PictureOptions;
@@ -35,6 +37,7 @@ import org.longlow.svg.drawing.Drawing;
  * @param study everything about it
  * @param options how the picture was asked for
  * @param standing the stance shown, its wheels moved as asked; empty for the machine as drawn
+ * @param eye from where the machine is seen
  * @param drawing the picture, in the axes of the road of the stance shown
  * @param movable names of the pins that can still move
  * @param live true while a pin is dragged or a slider moved, before the change is a step
@@ -44,6 +47,7 @@ public record BoardState(
     Study study,
     PictureOptions options,
     Optional<Standing> standing,
+    Eye eye,
     Drawing drawing,
     Set<String> movable,
     boolean live) {
@@ -75,6 +79,9 @@ public record BoardState(
     if (moved instanceof Moved.ByTurn turn) {
       return from.filter(c -> Math.abs(turn.rollRad()) < UPRIGHT_RAD);
     }
+    if (moved instanceof Moved.BySteering) {
+      return from;
+    }
     List<Condition> like =
         steps().stream()
             .filter(s -> s.kind() != Stance.Kind.OPEN && s.kind() != Stance.Kind.PARKED)
@@ -102,10 +109,13 @@ public record BoardState(
 
   /** Returns the road under the machine as shown. */
   public Ground ground() {
-    return standing().map(Standing::ground).orElseGet(this::drawnGround);
+    return ground(layout, study, standing);
   }
 
-  private Ground drawnGround() {
+  static Ground ground(Layout layout, Study study, Optional<Standing> standing) {
+    if (standing.isPresent()) {
+      return standing.get().ground();
+    }
     Wheels wheels = Wheels.of(layout, study.placed().places());
     return wheels.stands()
         ? wheels.ground(study.placed().places())
@@ -129,7 +139,20 @@ public record BoardState(
 
   /** Returns where a pin is on the drawing. */
   public PointMm onDrawing(String pin) {
-    return ground().toRoad(places().pin(pin));
+    return eye.page(places().pin(pin), 0);
+  }
+
+  /** Returns where a finding that has a place is on the drawing. */
+  public PointMm onDrawing(Finding finding) {
+    return eye.page(finding, shapes());
+  }
+
+  /**
+   * Returns whether the machine is seen from its side, where pins, outlines and photos are, and
+   * things are drawn and moved.
+   */
+  public boolean fromSide() {
+    return options.aspect() == Aspect.SIDE;
   }
 
   /** A head on the drawing: its middle and half its length, helmet included, mm. */
@@ -140,10 +163,7 @@ public record BoardState(
     return View.shown(study, options.withMoved(Optional.empty())).seated().stream()
         .flatMap(o -> study.sitting(o.person(), o.seat()).stream())
         .filter(s -> s.posture().isPresent())
-        .map(
-            s ->
-                new Head(
-                    ground().toRoad(s.posture().get().headCentre()), s.body().head().radiusMm()))
+        .map(s -> new Head(eye.page(s.posture().get().headCentre(), 0), s.body().head().radiusMm()))
         .toList();
   }
 

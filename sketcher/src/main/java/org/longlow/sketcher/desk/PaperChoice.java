@@ -10,6 +10,7 @@ import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.rider.words.Units;
 import org.longlow.sketcher.picture.PictureOptions;
+import org.longlow.sketcher.picture.Views;
 import org.longlow.svg.page.Scale;
 
 /**
@@ -20,6 +21,7 @@ import org.longlow.svg.page.Scale;
  * @param paper for templates and the calibration page, as typed
  * @param printer name of the printer that is corrected for, or empty
  * @param wall paper of the drawing, as typed
+ * @param views which views are on the drawing, and how they lie
  * @param seated who is aboard on the drawing and in the report
  * @param stance stance of these; empty for laden by those aboard, or as drawn
  * @param asDrawn whether the machine is shown as drawn, in no stance
@@ -33,6 +35,7 @@ public record PaperChoice(
     String paper,
     String printer,
     String wall,
+    Views views,
     List<Occupant> seated,
     Optional<Condition> stance,
     boolean asDrawn,
@@ -66,6 +69,7 @@ public record PaperChoice(
           "A4",
           "",
           "A3",
+          Views.SIDE,
           List.of(),
           Optional.empty(),
           false,
@@ -135,6 +139,10 @@ public record PaperChoice(
     return with(d -> d.wall = text);
   }
 
+  public PaperChoice withViews(Views next) {
+    return with(d -> d.views = next);
+  }
+
   public PaperChoice withSeated(List<Occupant> people) {
     return with(d -> d.seated = people);
   }
@@ -193,6 +201,7 @@ public record PaperChoice(
     private String paper;
     private String printer;
     private String wall;
+    private Views views;
     private List<Occupant> seated;
     private Optional<Condition> stance;
     private boolean asDrawn;
@@ -206,6 +215,7 @@ public record PaperChoice(
       paper = c.paper;
       printer = c.printer;
       wall = c.wall;
+      views = c.views;
       seated = c.seated;
       stance = c.stance;
       asDrawn = c.asDrawn;
@@ -216,7 +226,7 @@ public record PaperChoice(
 
     PaperChoice choice() {
       return new PaperChoice(
-          kind, ticked, paper, printer, wall, seated, stance, asDrawn, opening, scale, svg);
+          kind, ticked, paper, printer, wall, views, seated, stance, asDrawn, opening, scale, svg);
     }
   }
 }

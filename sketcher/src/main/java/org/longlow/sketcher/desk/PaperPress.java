@@ -50,6 +50,7 @@ final class PaperPress {
                   Ready.Drawing.of(
                       study,
                       choice.options(),
+                      choice.views(),
                       choice.scale(),
                       wallPaper(choice.wall()),
                       date.toString(),

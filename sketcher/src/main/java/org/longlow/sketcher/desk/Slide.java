@@ -32,11 +32,18 @@ public record Slide(double from, double to, List<Mark> marks) {
    * @param words what is there
    * @param touch whether two things touch there
    * @param where the place of the touch, in the axes of the frame
+   * @param yMm where that is across the machine, left positive, mm
    */
-  public record Mark(double at, String words, Stop stop, boolean touch, Optional<PointMm> where) {
+  public record Mark(
+      double at, String words, Stop stop, boolean touch, Optional<PointMm> where, double yMm) {
 
-    /** Returns it as a lean, such as {@code silencer at 31.2°}. */
-    public String leanWords() {
+    /** A mark at a place in the middle plane, or that has none. */
+    public Mark(double at, String words, Stop stop, boolean touch, Optional<PointMm> where) {
+      this(at, words, stop, touch, where, 0);
+    }
+
+    /** Returns it as an angle, such as {@code silencer at 31.2°}. */
+    public String degWords() {
       return String.format(Locale.ROOT, "%s at %.1f\u00b0", words, Math.abs(at));
     }
   }

@@ -6,25 +6,32 @@ import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Travel;
 import org.longlow.constraints.stand.TravelWay;
 import org.longlow.constraints.study.Study;
+import org.longlow.sketcher.picture.Aspect;
 import org.longlow.sketcher.picture.ElevationPicture;
 import org.longlow.sketcher.picture.Moved;
 import org.longlow.sketcher.picture.PictureOptions;
 
 /**
- * The wheels moved along their travel, or the machine leaned, for the desk: what is on the way is
- * worked out on the worker, anew for each machine and stance. Belongs to the desk's thread.
+ * The wheels moved along their travel, the machine leaned, or its steering turned, for the desk:
+ * what is on the way is worked out on the worker, anew for each machine and stance. Belongs to the
+ * desk's thread.
  */
 public final class SlideWork {
 
   /** What a slider moves. */
   public enum Kind {
     TRAVEL,
-    LEAN
+    LEAN,
+    STEER
   }
 
   private final Surface desk;
   private final DrawnBefore before;
   private Kind open;
+
+  /** From where it was seen before a slider showed it from where it is seen best. */
+  private Aspect seenFrom = Aspect.SIDE;
+
   private TravelWay.Ends ends = TravelWay.Ends.BOTH;
   private Key asked;
   private Answer answer;
@@ -63,15 +70,23 @@ public final class SlideWork {
     if (desk.shown().isEmpty()) {
       return;
     }
+    Aspect from = desk.options().aspect();
+    seenFrom = open == null ? from : seenFrom;
     open = kind;
     before.enter(DrawnBefore.By.SLIDER, desk.options());
+    Aspect best =
+        kind == Kind.STEER
+            ? Aspect.PLAN
+            : kind == Kind.LEAN && from == Aspect.PLAN ? Aspect.FRONT : from;
     Stance.Kind stance = desk.options().stance().map(c -> c.kind()).orElse(Stance.Kind.LADEN);
     boolean fits =
         kind == Kind.LEAN
             ? stance == Stance.Kind.LADEN
             : stance != Stance.Kind.OPEN && stance != Stance.Kind.PARKED;
     desk.look(
-        o -> fits && !o.asDrawn() ? o.withMoved(Optional.empty()) : o.withStance(Optional.empty()));
+        o ->
+            (fits && !o.asDrawn() ? o.withMoved(Optional.empty()) : o.withStance(Optional.empty()))
+                .withAspect(best));
   }
 
   /**
@@ -83,12 +98,15 @@ public final class SlideWork {
       return false;
     }
     boolean back = before.leave(DrawnBefore.By.SLIDER, desk.options());
+    Aspect was = seenFrom;
+    Aspect shown = open == Kind.STEER ? Aspect.PLAN : open == Kind.LEAN ? Aspect.FRONT : was;
     forget();
     desk.look(
         o ->
-            back
-                ? desk.shown().map(s -> s.in(Optional.empty(), o)).orElse(o)
-                : o.withMoved(Optional.empty()));
+            (back
+                    ? desk.shown().map(s -> s.in(Optional.empty(), o)).orElse(o)
+                    : o.withMoved(Optional.empty()))
+                .withAspect(o.aspect() == shown ? was : o.aspect()));
     return true;
   }
 
@@ -128,12 +146,17 @@ public final class SlideWork {
         : stance().map(Travel::of);
   }
 
-  /** Returns how far along its way the machine is; for a lean degrees, to the right positive. */
+  /**
+   * Returns how far along its way the machine is; for lean and steering degrees, to the right
+   * positive.
+   */
   public double value() {
+    Moved moved = desk.options().moved().orElse(null);
     if (open == Kind.LEAN) {
-      return desk.options().moved().orElse(null) instanceof Moved.ByTurn turn
-          ? -Math.toDegrees(turn.rollRad())
-          : 0;
+      return moved instanceof Moved.ByTurn turn ? -Math.toDegrees(turn.rollRad()) : 0;
+    }
+    if (open == Kind.STEER) {
+      return moved instanceof Moved.BySteering by ? -Math.toDegrees(by.steerRad()) : 0;
     }
     return way().flatMap(w -> travel().map(w::share)).orElse(0.0);
   }
@@ -141,9 +164,11 @@ public final class SlideWork {
   /** Moves the machine along its way. */
   public void set(double value) {
     Optional<Moved> moved =
-        open == Kind.LEAN
-            ? Optional.of(new Moved.ByTurn(-Math.toRadians(value)))
-            : way().map(w -> new Moved.ByHand(w.at(value)));
+        switch (open) {
+          case LEAN -> Optional.of(new Moved.ByTurn(-Math.toRadians(value)));
+          case STEER -> Optional.of(new Moved.BySteering(-Math.toRadians(value)));
+          case TRAVEL -> way().map(w -> new Moved.ByHand(w.at(value)));
+        };
     moved.ifPresent(m -> desk.look(o -> o.withMoved(Optional.of(m))));
   }
 
@@ -159,7 +184,7 @@ public final class SlideWork {
     PictureOptions options = desk.options();
     Study study = desk.shown().get().study();
     return stance()
-        .filter(s -> open == Kind.TRAVEL || s.kind() == Stance.Kind.LADEN)
+        .filter(s -> open != Kind.LEAN || s.kind() == Stance.Kind.LADEN)
         .filter(s -> options.stance().map(s.condition()::equals).orElse(true))
         .map(s -> new Key(open, study, s, ends, still(travel().orElse(Travel.of(s)))));
   }
@@ -193,6 +218,9 @@ public final class SlideWork {
   private static Answer answered(Key key) {
     if (key.kind() == Kind.LEAN) {
       return new Answer(key, Ways.lean(key.study(), key.stance()), Optional.empty());
+    }
+    if (key.kind() == Kind.STEER) {
+      return new Answer(key, Ways.steer(key.study()), Optional.empty());
     }
     TravelWay way = Ways.travelWay(key.study(), key.stance(), key.ends(), key.still());
     return new Answer(key, Ways.travel(key.study(), key.stance(), way), Optional.of(way));

@@ -5,13 +5,16 @@ import java.util.Optional;
 import java.util.Set;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.solve.Freedom;
+import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.edit.Freedoms;
 import org.longlow.sketcher.edit.PinDrag;
 import org.longlow.sketcher.edit.PinFreedom;
 import org.longlow.sketcher.picture.ElevationPicture;
+import org.longlow.sketcher.picture.Eye;
 import org.longlow.sketcher.picture.PictureOptions;
+import org.longlow.sketcher.picture.Pictures;
 import org.longlow.svg.drawing.Drawing;
 
 /**
@@ -47,9 +50,10 @@ final class Studio {
     if (asked.stance().isPresent() && asked.stance().flatMap(made::standing).isEmpty()) {
       asked = asked.withStance(Optional.empty());
     }
-    Drawing drawing = ElevationPicture.of(made, asked);
-    return new BoardState(
-        layout, made, asked, ElevationPicture.standing(made, asked), drawing, movable(made), live);
+    Drawing drawing = Pictures.of(made, asked);
+    Optional<Standing> standing = ElevationPicture.standing(made, asked);
+    Eye eye = Pictures.eye(made, asked, BoardState.ground(layout, made, standing));
+    return new BoardState(layout, made, asked, standing, eye, drawing, movable(made), live);
   }
 
   /** Pins that can move; while a pin is dragged they are those that could before. */

@@ -5,11 +5,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.longlow.constraints.check.finding.Finding;
+import java.util.function.Function;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.check.gap.TravelTouches;
 import org.longlow.constraints.check.road.LeanFindings;
+import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.lock.LockWay;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Travel;
@@ -17,6 +19,7 @@ import org.longlow.constraints.stand.TravelWay;
 import org.longlow.constraints.stand.Turning;
 import org.longlow.constraints.stand.Wheels;
 import org.longlow.constraints.study.Study;
+import org.longlow.sketcher.picture.Touch;
 
 /** The ways along which a machine is moved to look at it, with what touches on each. */
 public final class Ways {
@@ -100,32 +103,48 @@ public final class Ways {
   /** Returns how far somebody's machine leans to both sides, left first, and what touches, deg. */
   public static Slide lean(Study study, Standing laden) {
     Wheels wheels = wheels(study);
-    List<Slide.Mark> marks = new ArrayList<>();
-    for (boolean left : new boolean[] {true, false}) {
-      List<Finding> touches =
-          new LeanFindings(study.layout(), wheels)
-              .of(List.of(laden)).stream()
-                  .filter(f -> f.kind().equals(LeanFindings.TOUCH) && f.about().path().size() > 1)
-                  .filter(f -> f.about().path().get(0).equals(left ? "left" : "right"))
-                  .sorted(Comparator.comparingDouble(Finding::value))
-                  .toList();
-      for (Finding f : touches) {
-        marks.add(
-            new Slide.Mark(
-                (left ? -1 : 1) * Math.max(f.value(), UPRIGHT_DEG),
-                (f.who().isPresent() ? "a limb of " : "") + f.subject(),
-                f != touches.get(0)
-                    ? Slide.Stop.NOT
-                    : left ? Slide.Stop.FALLING : Slide.Stop.RISING,
-                true,
-                f.where()));
-      }
-    }
-    marks.sort(Comparator.comparingDouble(Slide.Mark::at));
+    List<Slide.Mark> marks =
+        marks(Touch.lean(new LeanFindings(study.layout(), wheels).of(List.of(laden))), Touch::what);
     double steepest =
         Math.toDegrees((new Turning(wheels, laden, 1).steps() - 1) * Turning.STEP_RAD);
     double most = Math.min(LeanFindings.LISTED_TO_DEG, Math.max(0, steepest));
     return new Slide(-most, most, marks);
+  }
+
+  /**
+   * Returns how far the steering is turned to both sides, left first, and what it meets or which
+   * hand leaves its grip, as the findings have it; deg.
+   */
+  public static Slide steer(Study study) {
+    double most =
+        Math.toDegrees(
+            new LockWay(
+                    study.placed().places().value(study.layout().demands().limit(Demands.Key.LOCK)))
+                .lockRad());
+    return new Slide(-most, most, marks(Touch.steer(study.findings()), Ways::inItsStance));
+  }
+
+  private static String inItsStance(Touch touch) {
+    return touch.what() + touch.stance().map(c -> ", " + c.says()).orElse("");
+  }
+
+  /** Returns marks where things touch to both sides, in order; the first of each stops a hand. */
+  private static List<Slide.Mark> marks(List<Touch> touches, Function<Touch, String> words) {
+    List<Touch> first = Touch.first(touches, 1);
+    return touches.stream()
+        .map(
+            t ->
+                new Slide.Mark(
+                    (t.left() ? -1 : 1) * Math.max(t.deg(), UPRIGHT_DEG),
+                    words.apply(t),
+                    !first.contains(t)
+                        ? Slide.Stop.NOT
+                        : t.left() ? Slide.Stop.FALLING : Slide.Stop.RISING,
+                    true,
+                    Optional.of(t.where()),
+                    t.yMm()))
+        .sorted(Comparator.comparingDouble(Slide.Mark::at))
+        .toList();
   }
 
   private static Wheels wheels(Study study) {

@@ -14,6 +14,7 @@ import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.desk.Session;
+import org.longlow.sketcher.picture.Aspect;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Tone;
 
@@ -49,6 +50,7 @@ final class Board extends Region {
   private Drawing painted;
   private Session painting;
   private boolean dimensioned;
+  private Aspect aspect = Aspect.SIDE;
   private PointMm pointer;
   private String hint = "";
   private Hand hand;
@@ -208,7 +210,12 @@ final class Board extends Region {
 
   /** Returns where on the screen a place in the axes of the drawn machine is. */
   PointMm onScreen(PointMm mm) {
-    PointMm at = desk.shown().map(s -> s.ground().toRoad(mm)).orElse(mm);
+    return onScreen(mm, 0);
+  }
+
+  /** As {@link #onScreen(PointMm)}, so far to the left, mm. */
+  private PointMm onScreen(PointMm mm, double yMm) {
+    PointMm at = desk.shown().map(s -> s.eye().page(mm, yMm)).orElse(mm);
     return new PointMm(frame.screenX(at.x()), frame.screenY(at.z()));
   }
 
@@ -310,13 +317,18 @@ final class Board extends Region {
       painting = session;
       fitted = true;
     }
-    boolean other = shown.map(s -> s.options().dimensions() != dimensioned).orElse(false);
+    boolean other =
+        shown
+            .map(s -> s.options().dimensions() != dimensioned || s.options().aspect() != aspect)
+            .orElse(false);
     // drawn for this scale its names stand elsewhere
     boolean redrawn = shown.map(s -> s.options().denominator() != fittedAt).orElse(false);
     boolean cut = shown.map(s -> s.drawing() != painted && cutsOff(s)).orElse(false);
+    fitted |= shown.map(s -> s.options().aspect() != aspect).orElse(false);
     if (begun || fitted && !working && (other || cut || redrawn && refits > 0)) {
       refits = begun || other || cut ? REFITS : refits - 1;
       dimensioned = shown.get().options().dimensions();
+      aspect = shown.get().options().aspect();
       frame = fitting(shown.get());
       askScale();
     }
@@ -331,6 +343,8 @@ final class Board extends Region {
                     + s.layout().name()
                     + ", "
                     + s.standing().map(st -> st.condition().says()).orElse("as drawn")
+                    + ", "
+                    + s.options().aspect().says()
                     + ". N steps through pins, arrows move the one picked."));
   }
 
@@ -364,7 +378,7 @@ final class Board extends Region {
     if (desk.shown().isPresent()) {
       overlay.keepIn(seen(LABEL_EDGE_PX), slips.get());
       overlay.paint(desk, desk.shown().get(), frame, pointer, hint);
-      SlideInk.paint(overlay, this::onScreen, desk.slides());
+      SlideInk.paint(overlay, m -> onScreen(m.where().orElseThrow(), m.yMm()), desk.slides());
       if (hand != null) {
         hand.paint(overlay);
       }

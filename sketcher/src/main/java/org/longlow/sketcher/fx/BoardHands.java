@@ -10,6 +10,7 @@ import javafx.scene.input.ScrollEvent;
 import javafx.scene.input.ZoomEvent;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.desk.Desk;
+import org.longlow.sketcher.picture.Aspect;
 
 /**
  * Pointer and keys on the card: looking about works always, the rest is for the hand that works.
@@ -57,6 +58,10 @@ final class BoardHands {
       hand.putDown();
       hand = next;
       board.setHand(next, next != empty);
+      if (next != empty) {
+        // what a hand does, it does in the elevation
+        desk.look(o -> o.withAspect(Aspect.SIDE));
+      }
       board.setCursor(Cursor.DEFAULT);
       board.requestFocus();
     }

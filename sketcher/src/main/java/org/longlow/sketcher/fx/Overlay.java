@@ -72,12 +72,13 @@ final class Overlay {
     List<String> about = Things.pins(now.layout(), chosen);
     // what was just added may be picked before it is drawn
     List<String> more = desk.selection().in(now.layout()).pins();
-    for (Map.Entry<String, Pin> e : now.layout().pins().entrySet()) {
+    Map<String, Pin> pins = now.fromSide() ? now.layout().pins() : Map.of();
+    for (Map.Entry<String, Pin> e : pins.entrySet()) {
       boolean picked = about.contains(e.getKey()) || more.contains(e.getKey());
       pin(e.getKey(), e.getValue(), picked, e.getKey().equals(held));
     }
     finding(desk.finding());
-    desk.drags().freedom().filter(f -> held.isEmpty()).ifPresent(this::freedom);
+    desk.drags().freedom().filter(f -> held.isEmpty() && now.fromSide()).ifPresent(this::freedom);
     List<String> words = words(desk, hint);
     if (!words.isEmpty() && pointerPx != null) {
       label(words, pointerPx, desk.drags().drag().isPresent());
@@ -177,7 +178,7 @@ final class Overlay {
     }
     for (Finding f : shown.study().findings()) {
       if (f.id().equals(id) && f.where().isPresent()) {
-        PointMm at = shown.ground().toRoad(f.where().get());
+        PointMm at = shown.onDrawing(f);
         double x = frame.screenX(at.x());
         double y = frame.screenY(at.z());
         gc.setStroke(painter.colour(Tone.CHOSEN));

@@ -32,6 +32,7 @@ import org.longlow.sketcher.desk.PaperChoice.Kind;
 import org.longlow.sketcher.desk.PaperWork;
 import org.longlow.sketcher.picture.PictureOptions;
 import org.longlow.sketcher.picture.View;
+import org.longlow.sketcher.picture.Views;
 import org.longlow.svg.page.Page;
 import org.longlow.svg.page.Scale;
 
@@ -54,6 +55,7 @@ final class PaperPane extends HBox {
   private final ComboBox<String> paper = typed("paper-size", "paper of the sheets");
   private final ComboBox<String> wall = typed("paper-wall", "paper of the drawing");
   private final ComboBox<String> printer = new ComboBox<>();
+  private final ComboBox<String> views = new ComboBox<>();
   private final ComboBox<String> scale = new ComboBox<>();
   private final ComboBox<String> format = new ComboBox<>();
   private final Node paperLine;
@@ -85,6 +87,10 @@ final class PaperPane extends HBox {
     printer.getStyleClass().add("paper-choice");
     printer.setAccessibleText("printer that is corrected for");
     printer.setOnAction(e -> chosen(() -> work.choose(c -> c.withPrinter(printerName()))));
+    Called.by(views, "paper-views");
+    views.setAccessibleText("views on the drawing");
+    Views.all().forEach(v -> views.getItems().add(v.words()));
+    views.setOnAction(e -> chosen(() -> work.choose(c -> c.withViews(views()))));
     Called.by(scale, "paper-scale");
     scale.setAccessibleText("scale of the drawing");
     scale.getItems().add(LARGEST);
@@ -102,6 +108,7 @@ final class PaperPane extends HBox {
     wallLine =
         new VBox(
             6,
+            Bits.line(Bits.label("views", "bench-label"), views),
             Bits.line(Bits.label("paper", "bench-label"), wall, format),
             Bits.line(Bits.label("scale", "bench-label"), scale));
     before = Bits.words("paper-before", "Before", "sheet before", () -> work.turn(-1));
@@ -190,6 +197,13 @@ final class PaperPane extends HBox {
     return UNCORRECTED.equals(text(printer)) ? "" : text(printer);
   }
 
+  private Views views() {
+    return Views.all().stream()
+        .filter(v -> v.words().equals(text(views)))
+        .findFirst()
+        .orElse(Views.SIDE);
+  }
+
   private Optional<Scale> scale() {
     return text(scale).startsWith("1:")
         ? Optional.of(Scale.oneTo(Integer.parseInt(text(scale).substring(2))))
@@ -229,7 +243,11 @@ final class PaperPane extends HBox {
         options.asDrawn()
             ? c.withAsDrawn()
             : c.withStance(options.stance().filter(s -> s.kind() != Stance.Kind.LADEN));
-    return stance.withTicked(ticked).withSeated(view.seated()).withOpening(view.opening());
+    return stance
+        .withViews(Views.onTheCard(options.aspect(), c.views()))
+        .withTicked(ticked)
+        .withSeated(view.seated())
+        .withOpening(view.opening());
   }
 
   /** What is on the card was changed meanwhile: the sheets are worked out anew. */
@@ -284,6 +302,7 @@ final class PaperPane extends HBox {
     showing = true;
     paper.setValue(c.paper());
     wall.setValue(c.wall());
+    views.setValue(c.views().words());
     format.setValue(c.svg() ? "SVG" : "PDF");
     scale.setValue(c.scale().map(Scale::toString).orElse(LARGEST));
     List<String> printers = new ArrayList<>(List.of(UNCORRECTED));

@@ -74,7 +74,8 @@ final class PhotoLayer {
   }
 
   private Optional<Ready> image(Photo photo, BoardState shown) {
-    return Optional.ofNullable(ready.get(key(photo, shown.places()))).filter(r -> r.image != null);
+    return Optional.ofNullable(ready.get(key(photo, shown.places())))
+        .filter(r -> r.image != null && shown.fromSide());
   }
 
   private Key key(Photo photo, Places places) {
@@ -90,6 +91,9 @@ final class PhotoLayer {
   /** Returns all photos that are not hidden, and has those read that are not yet. */
   List<Ink> inks(BoardState shown, ViewFrame frame) {
     List<Ink> inks = new ArrayList<>();
+    if (!shown.fromSide()) {
+      return inks;
+    }
     Set<Key> wanted = new HashSet<>();
     shown
         .layout()

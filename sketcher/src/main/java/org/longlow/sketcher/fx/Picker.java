@@ -63,6 +63,9 @@ final class Picker {
   /** Returns the pins within reach of a place on the screen, the nearest first. */
   static List<String> pins(BoardState shown, ViewFrame frame, PointMm px) {
     Map<String, Double> near = new LinkedHashMap<>();
+    if (!shown.fromSide()) {
+      return List.of(); // pins are places of the elevation
+    }
     for (String name : shown.layout().pins().keySet()) {
       PointMm at = shown.onDrawing(name);
       double d = Math.hypot(frame.screenX(at.x()) - px.x(), frame.screenY(at.z()) - px.z());
@@ -104,7 +107,7 @@ final class Picker {
   static Optional<Spots.Box> box(BoardState shown, ViewFrame frame, String subject) {
     if (subject.startsWith("pin:")) {
       String name = subject.substring(4);
-      if (!shown.layout().pins().containsKey(name)) {
+      if (!shown.layout().pins().containsKey(name) || !shown.fromSide()) {
         return Optional.empty();
       }
       PointMm at = shown.onDrawing(name);
@@ -124,7 +127,7 @@ final class Picker {
       }
     }
     for (String pin : Things.pins(shown.layout(), subject)) {
-      if (shown.layout().pins().containsKey(pin)) {
+      if (shown.layout().pins().containsKey(pin) && shown.fromSide()) {
         PointMm at = shown.onDrawing(pin);
         box.expandToInclude(at.x(), at.z());
       }

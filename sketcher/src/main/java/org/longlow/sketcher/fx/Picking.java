@@ -83,7 +83,9 @@ final class Picking implements Hand {
     Optional<String> pin = below ? Optional.empty() : board.pinAt(e.getX(), e.getY());
     if (e.isShiftDown() && desk.shown().isPresent()) {
       cornerPx = lastPx;
-    } else if (pin.isEmpty() && (isPickedPart(e) || below && before.startsWith("part:"))) {
+    } else if (fromSide()
+        && pin.isEmpty()
+        && (isPickedPart(e) || below && before.startsWith("part:"))) {
       heldAt = board.inMachine(e.getX(), e.getY());
     } else if (pin.isPresent() && desk.shown().isPresent()) {
       BoardState shown = desk.shown().get();
@@ -108,10 +110,15 @@ final class Picking implements Hand {
     board.setPointer(lastPx);
   }
 
+  /** Things are moved where the machine is seen from its side. */
+  private boolean fromSide() {
+    return desk.shown().map(BoardState::fromSide).orElse(false);
+  }
+
   /** Takes hold of a section that is open, at a part of it. */
   private Optional<SectionPull> hold(String subject, PointMm at) {
     return desk.shown()
-        .filter(s -> subject.startsWith("part:"))
+        .filter(s -> subject.startsWith("part:") && s.fromSide())
         .flatMap(
             s ->
                 SectionPull.sectionOf(s.layout(), subject.substring("part:".length()))
@@ -287,7 +294,7 @@ final class Picking implements Hand {
     BoardState shown = desk.shown().orElseThrow();
     // what was just added may be picked before it is drawn
     Selection picked = desk.selection().in(shown.layout());
-    if (picked.subjects().size() > 1) {
+    if (picked.subjects().size() > 1 && shown.fromSide()) {
       for (String part : picked.parts()) {
         Optional.ofNullable(shown.shapes().get(part))
             .ifPresent(shape -> glass.pickedToo(onDrawing(shown, shape.outline())));
@@ -359,7 +366,7 @@ final class Picking implements Hand {
     int now = chosen.startsWith(kind) ? all.indexOf(chosen.substring(kind.length())) : -1;
     int next = now < 0 ? (by > 0 ? 0 : all.size() - 1) : Math.floorMod(now + by, all.size());
     desk.choose(kind + all.get(next));
-    if (pins) {
+    if (pins && shown.fromSide()) {
       PointMm at = shown.onDrawing(all.get(next));
       board.setPointer(new PointMm(board.frame().screenX(at.x()), board.frame().screenY(at.z())));
       desk.drags().hover(all.get(next));
@@ -374,10 +381,12 @@ final class Picking implements Hand {
   private void push(KeyEvent e, int right, int up) {
     String chosen = desk.options().chosen();
     double step = ShownUnits.stepMm(e, ShownUnits.of(desk));
-    if (desk.session().isPresent() && handling.move(new PointMm(right * step, up * step))) {
+    if (desk.session().isPresent()
+        && fromSide()
+        && handling.move(new PointMm(right * step, up * step))) {
       return;
     }
-    if (!chosen.startsWith("pin:") || desk.shown().isEmpty()) {
+    if (!chosen.startsWith("pin:") || !fromSide()) {
       board.setFrame(board.frame().panned(-right * ViewFrame.PAN_PX, up * ViewFrame.PAN_PX));
       return;
     }

@@ -2,7 +2,7 @@ package org.longlow.sketcher.fx;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.UnaryOperator;
+import java.util.function.Function;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.desk.Slide;
 import org.longlow.sketcher.desk.SlideWork;
@@ -20,12 +20,12 @@ final class SlideInk {
 
   private record Spot(PointMm px, List<String> words) {}
 
-  static void paint(Overlay glass, UnaryOperator<PointMm> onScreen, SlideWork slides) {
+  static void paint(Overlay glass, Function<Slide.Mark, PointMm> onScreen, SlideWork slides) {
     Slide slide = slides.slide().orElse(null);
     if (slide == null) {
       return;
     }
-    boolean leans = slides.open().filter(SlideWork.Kind.LEAN::equals).isPresent();
+    boolean leans = slides.open().filter(k -> k != SlideWork.Kind.TRAVEL).isPresent();
     List<Slide.Mark> marks = new ArrayList<>();
     if (leans) {
       marks.addAll(slide.sides(true, 2));
@@ -38,10 +38,10 @@ final class SlideInk {
       if (mark.where().isEmpty()) {
         continue;
       }
-      PointMm px = onScreen.apply(mark.where().get());
+      PointMm px = onScreen.apply(mark);
       ring(glass, px, touches(mark, slides.value()));
       String side = mark.at() < 0 ? " to the left" : " to the right";
-      String words = leans ? mark.leanWords() + side : mark.words();
+      String words = leans ? mark.degWords() + side : mark.words();
       spots.stream()
           .filter(s -> s.px().distance(px) < SHARED_PX)
           .findFirst()
@@ -51,7 +51,7 @@ final class SlideInk {
     }
     List<Spots.Box> rings = new ArrayList<>();
     for (Slide.Mark mark : marks) {
-      mark.where().ifPresent(at -> rings.add(around(onScreen.apply(at))));
+      mark.where().ifPresent(at -> rings.add(around(onScreen.apply(mark))));
     }
     List<Spots.Box> labels =
         glass.labelBoxes(

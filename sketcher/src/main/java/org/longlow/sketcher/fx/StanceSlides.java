@@ -5,18 +5,21 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
+import org.longlow.constraints.check.person.HandFindings;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.machine.ride.Suspension;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Travel;
 import org.longlow.constraints.stand.TravelWay;
 import org.longlow.constraints.stand.Wheels;
+import org.longlow.constraints.study.Study;
 import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Units;
 import org.longlow.sketcher.desk.Desk;
@@ -27,7 +30,7 @@ import org.longlow.sketcher.desk.Ways;
 
 /**
  * The sliders that move the machine in its stance: how far the section shown open is open, and, as
- * somebody opens them, the travel of its wheels and how far it leans.
+ * somebody opens them, the travel of its wheels, how far it leans and how far it is steered.
  */
 final class StanceSlides extends VBox {
 
@@ -38,6 +41,7 @@ final class StanceSlides extends VBox {
   private final WaySlider opening;
   private final WaySlider travel;
   private final WaySlider lean;
+  private final WaySlider steer;
   private final Label words = Bits.wrapped("", "crew-figure");
   private final Map<Kind, ToggleButton> openers;
   private final List<ToggleButton> ends = new ArrayList<>();
@@ -52,12 +56,16 @@ final class StanceSlides extends VBox {
     opening = new WaySlider("opening-share", "how far the section is open", new Opening());
     travel = new WaySlider("travel-share", "how far the wheels are up", new Along(Kind.TRAVEL));
     lean = new WaySlider("lean-deg", "how far it leans, left to right", new Along(Kind.LEAN));
+    steer =
+        new WaySlider("steer-deg", "how far it is steered, left to right", new Along(Kind.STEER));
     openers =
         Map.of(
             Kind.TRAVEL,
             toggle("travel", "travel", "move the wheels along their travel, key W", Kind.TRAVEL),
             Kind.LEAN,
-            toggle("lean", "lean", "lean the machine to see what touches, key V", Kind.LEAN));
+            toggle("lean", "lean", "lean the machine to see what touches, key V", Kind.LEAN),
+            Kind.STEER,
+            toggle("steer", "steer", "turn the steering from lock to lock, key R", Kind.STEER));
     for (TravelWay.Ends which : TravelWay.Ends.values()) {
       ToggleButton end = step("travel-" + which.name().toLowerCase(Locale.ROOT));
       end.setText(which.name().toLowerCase(Locale.ROOT));
@@ -76,9 +84,10 @@ final class StanceSlides extends VBox {
     Called.by(words, "slide-words");
     line.setAlignment(Pos.CENTER_LEFT);
     line.getChildren().add(heading);
-    line.getChildren().addAll(openers.get(Kind.TRAVEL), openers.get(Kind.LEAN));
+    line.getChildren()
+        .addAll(openers.get(Kind.TRAVEL), openers.get(Kind.LEAN), openers.get(Kind.STEER));
     line.getChildren().addAll(ends);
-    line.getChildren().addAll(travel, lean, opening);
+    line.getChildren().addAll(travel, lean, steer, opening);
     getChildren().addAll(line, words);
     desk.watch(this::refresh);
     refresh();
@@ -106,7 +115,7 @@ final class StanceSlides extends VBox {
       slides.close();
     } else {
       slides.open(kind);
-      (kind == Kind.TRAVEL ? travel : lean).take();
+      (kind == Kind.TRAVEL ? travel : kind == Kind.LEAN ? lean : steer).take();
     }
   }
 
@@ -126,6 +135,7 @@ final class StanceSlides extends VBox {
     show(heading, now == null);
     show(travel, now == Kind.TRAVEL && !opens);
     show(lean, now == Kind.LEAN && !opens);
+    show(steer, now == Kind.STEER && !opens);
     for (ToggleButton end : ends) {
       show(end, now == Kind.TRAVEL && !opens);
       end.setSelected(end.getUserData() == slides.ends());
@@ -133,10 +143,19 @@ final class StanceSlides extends VBox {
     opening.refresh();
     travel.refresh();
     lean.refresh();
-    String says = opens ? openWords() : now == null ? "" : now == Kind.TRAVEL ? far() : leans();
+    steer.refresh();
+    String says = opens ? openWords() : now == null ? "" : says(now);
     words.setText(says);
     show(words, !says.isEmpty());
     keepHigh(opens ? null : now);
+  }
+
+  private String says(Kind now) {
+    return switch (now) {
+      case TRAVEL -> far();
+      case LEAN -> leans();
+      case STEER -> steers();
+    };
   }
 
   /** While one slider moves, its words may become fewer lines but the card keeps its place. */
@@ -235,20 +254,46 @@ final class StanceSlides extends VBox {
     return String.format(
         Locale.ROOT,
         "%s. Touches first to the left: %s; to the right: %s.",
-        side(slides.value()),
+        side("Leans", "Upright", slides.value()),
         first(slide, true),
         first(slide, false));
   }
 
-  private static String side(double deg) {
+  private String steers() {
+    Slide slide = slides.slide().orElse(null);
+    if (slide == null) {
+      return slides.travel().isPresent()
+          ? "Looking along the way\u2026"
+          : "Nobody rides it, so it is not laden: choose another stance.";
+    }
+    Study study = desk.shown().orElseThrow().study();
+    String hands =
+        study.findings().stream()
+            .filter(f -> f.kind().equals(HandFindings.HANDS))
+            .map(f -> " " + f.text(desk.shown().orElseThrow().units()))
+            .collect(Collectors.joining());
+    return String.format(
+            Locale.ROOT,
+            "%s. Meets first to the left: %s; to the right: %s.",
+            side("Steered", "Straight ahead", slides.value()),
+            first(slide, true),
+            first(slide, false))
+        + hands;
+  }
+
+  private static String side(String moved, String still, double deg) {
     return Math.abs(deg) < 0.05
-        ? "Upright"
+        ? still
         : String.format(
-            Locale.ROOT, "Leans %.1f\u00b0 to the %s", Math.abs(deg), deg < 0 ? "left" : "right");
+            Locale.ROOT,
+            "%s %.1f\u00b0 to the %s",
+            moved,
+            Math.abs(deg),
+            deg < 0 ? "left" : "right");
   }
 
   private static String first(Slide slide, boolean left) {
-    List<String> two = slide.sides(left, 2).stream().map(Slide.Mark::leanWords).toList();
+    List<String> two = slide.sides(left, 2).stream().map(Slide.Mark::degWords).toList();
     return two.isEmpty() ? "nothing" : String.join(", then ", two);
   }
 

@@ -166,7 +166,7 @@ final class Tags extends Pane {
   }
 
   private PointMm onScreen(BoardState shown, Finding f) {
-    PointMm at = shown.ground().toRoad(f.where().orElseThrow());
+    PointMm at = shown.onDrawing(f);
     return new PointMm(board.frame().screenX(at.x()), board.frame().screenY(at.z()));
   }
 

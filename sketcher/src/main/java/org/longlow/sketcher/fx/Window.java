@@ -50,6 +50,7 @@ final class Window extends StackPane {
   private final ToggleButton dimensions = Bits.toggle("dimensions", "dimensions", "D");
   private final ToggleButton inches = Bits.toggle("inches", "inches", "U");
   private final ToggleButton night = Bits.toggle("night", "night", "L");
+  private final AspectSteps aspects;
   private final StanceSteps stances;
   private final Label scale = Bits.label("", "scale");
   private final NoticeStrip notices;
@@ -74,6 +75,7 @@ final class Window extends StackPane {
     bench.lay(cushions);
     habits = Habits.at(desk.autosave().home());
     stances = new StanceSteps(desk);
+    aspects = new AspectSteps(desk, hands::takeNothing);
     start = new StartPage(desk, shipped, () -> habits.recent());
     paper = new PaperPane(desk, owner, () -> over(null));
     keysPane = new KeysPane(() -> over(null));
@@ -139,7 +141,7 @@ final class Window extends StackPane {
     VBox views =
         new VBox(
             6,
-            Bits.line(dimensions, inches, night),
+            Bits.line(dimensions, inches, night, aspects),
             Bits.line(
                 scale,
                 Bits.keyed(
@@ -246,7 +248,8 @@ final class Window extends StackPane {
 
   /** Returns what can be done from anywhere in the window; their keys are read from here. */
   private List<Deed> everywhere() {
-    return Stream.of(ownDeeds(), outlines.deeds(), measures.deeds(), cushions.deeds())
+    return Stream.of(
+            ownDeeds(), aspects.deeds(), outlines.deeds(), measures.deeds(), cushions.deeds())
         .flatMap(List::stream)
         .toList();
   }
@@ -270,6 +273,7 @@ final class Window extends StackPane {
         new Deed("stance before", "[", () -> StanceSteps.step(desk, -1)),
         new Deed("move the wheels along their travel", "W", () -> slide(SlideWork.Kind.TRAVEL)),
         new Deed("lean it to see what touches", "V", () -> slide(SlideWork.Kind.LEAN)),
+        new Deed("turn the steering from lock to lock", "R", () -> slide(SlideWork.Kind.STEER)),
         new Deed("seat the next person", ".", () -> CrewRow.step(desk, 1)),
         new Deed("seat the person before", ",", () -> CrewRow.step(desk, -1)),
         new Deed("dimensions on and off", "D", this::toggleDimensions),

@@ -1,47 +1,34 @@
 package org.longlow.sketcher.picture;
 
-import org.locationtech.jts.geom.Geometry;
-import org.longlow.constraints.space.Piece;
-import org.longlow.constraints.stand.Ground;
-import org.longlow.constraints.stand.SeenFrom;
-import org.longlow.rider.geom.PointMm;
-
-/** From where a machine is seen besides its side; all on the road's axes. */
-enum Aspect {
+/** From where a machine is seen; all on the road's axes. */
+public enum Aspect {
+  /** From its right: x, forward, to the right of the page and z up it. */
+  SIDE("side", "elevation"),
   /** From ahead: y, left, to the right of the page and z up it. */
-  FRONT,
+  FRONT("front", "front view"),
   /** From above: x, forward, to the right of the page and y, left, up it. */
-  PLAN;
+  PLAN("plan", "plan");
 
-  private SeenFrom from() {
-    return this == FRONT ? SeenFrom.FRONT : SeenFrom.ABOVE;
+  private final String word;
+  private final String says;
+
+  Aspect(String word, String says) {
+    this.word = word;
+    this.says = says;
   }
 
-  /** Returns where a point of the road's axes is across the page, mm. */
-  double across(double x, double y) {
-    return from().across(x, y);
+  /** Returns its short name. */
+  public String word() {
+    return word;
   }
 
-  /** Returns where it is up the page, mm. */
-  double up(double y, double z) {
-    return from().up(y, z);
+  /** Returns what a drawing seen so is called. */
+  public String says() {
+    return says;
   }
 
-  /**
-   * A convex piece as it is seen.
-   *
-   * @param area its outline on the page
-   * @param nearMm how near its nearest point is to the viewer; more is nearer
-   */
-  record Shadow(Geometry area, double nearMm) {}
-
-  /** Returns how a piece in the axes of the frame looks to somebody on the road. */
-  Shadow of(Piece piece, Ground ground) {
-    double[] at = new double[3];
-    double[] towards =
-        this == FRONT ? SeenFrom.inFrame(ground, 1, 0, 0) : SeenFrom.inFrame(ground, 0, 0, 1);
-    piece.farthest(towards, at);
-    PointMm nearest = ground.toRoad(new PointMm(at[0], at[2]));
-    return new Shadow(from().shadow(piece, ground), this == FRONT ? nearest.x() : nearest.z());
+  /** Returns the next one, and after the last the first. */
+  public Aspect next() {
+    return values()[(ordinal() + 1) % values().length];
   }
 }

@@ -16,10 +16,14 @@ import org.longlow.constraints.layout.StandPart;
 import org.longlow.constraints.layout.SwingarmPart;
 import org.longlow.constraints.layout.TubePart;
 import org.longlow.constraints.layout.WheelPart;
+import org.longlow.constraints.lock.Steered;
+import org.longlow.constraints.lock.SteeringAxis;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.Lamps;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Prism;
+import org.longlow.constraints.space.Convex;
+import org.longlow.constraints.space.Piece;
 import org.longlow.svg.drawing.Style;
 import org.longlow.svg.drawing.Tone;
 
@@ -45,7 +49,8 @@ final class AspectBodies {
   record Body(Thing thing, Sightlines.Seen seen) {}
 
   private final Scene scene;
-  private final Aspect aspect;
+  private final Eye eye;
+  private final Optional<Steered> steered;
   private final Envelope machine = new Envelope();
   private final List<Coordinate> corners = new ArrayList<>();
   private final List<Body> all = new ArrayList<>();
@@ -58,15 +63,21 @@ final class AspectBodies {
    */
   AspectBodies(Scene scene, List<Sitting> seated, Map<String, SubjectLook> looks, Aspect aspect) {
     this.scene = scene;
-    this.aspect = aspect;
+    eye = Eye.of(aspect, scene.ground(), scene.leaned());
+    steered =
+        scene.steerRad() == 0
+            ? Optional.empty()
+            : scene.front().flatMap(f -> Steered.of(scene.layout(), f, scene.places()));
     Map<String, Thing> things = new LinkedHashMap<>();
     Sightlines sightlines = new Sightlines();
     for (PartShape shape : scene.shapes().values()) {
       String subject = "part:" + shape.part().name();
-      List<Aspect.Shadow> shadows = shadows(shape.prisms());
-      for (Aspect.Shadow s : shadows) {
-        machine.expandToInclude(s.area().getEnvelopeInternal());
-        corners.addAll(List.of(s.area().getCoordinates()));
+      List<Shadow> shadows = shadows(shape);
+      for (Shadow s : shadows) {
+        for (Coordinate c : eye.onPage(s.area()).getCoordinates()) {
+          machine.expandToInclude(c);
+          corners.add(c);
+        }
       }
       SubjectLook look = look(shape.part(), Optional.ofNullable(looks.get(subject)));
       things.put(subject, new Thing(subject, look, structure(shape.part())));
@@ -76,36 +87,57 @@ final class AspectBodies {
         new SubjectLook(PictureLayer.PERSON, Canvas.edge(Tone.FIGURE).withFill(Tone.FIGURE, 0.15));
     for (Sitting s : seated) {
       String subject = "person:" + s.person();
-      s.fineLimbs()
+      limbs(s)
           .forEach(
-              (limb, prisms) -> {
+              (limb, shadows) -> {
                 String name = subject + "/" + limb;
                 things.put(name, new Thing(subject, cloth, false));
-                sightlines.add(name, limb(prisms), true);
+                sightlines.add(name, shadows, true);
               });
     }
-    sightlines.seen(LEAST_MM).forEach((name, seen) -> all.add(new Body(things.get(name), seen)));
+    sightlines
+        .seen(LEAST_MM)
+        .forEach((name, seen) -> all.add(new Body(things.get(name), seen.as(eye::onPage))));
   }
 
-  private List<Aspect.Shadow> shadows(List<Prism> prisms) {
-    return prisms.stream()
+  /** Returns how a part is seen, turned if it turns with the steering. */
+  private List<Shadow> shadows(PartShape shape) {
+    Optional<SteeringAxis> axis = steered.map(s -> s.axisOf().get(shape.part().name()));
+    return shape.prisms().stream()
         .flatMap(p -> p.convex().stream())
-        .map(piece -> aspect.of(piece, scene.ground()))
+        .map(p -> eye.shadow(axis.map(a -> a.turned(p, scene.steerRad())).orElse(p)))
         .toList();
   }
 
+  private Map<String, List<Shadow>> limbs(Sitting sitting) {
+    Map<String, List<Shadow>> limbs = new LinkedHashMap<>();
+    if (sitting.posture().isEmpty()) {
+      return limbs;
+    }
+    ArmBodies arms = new ArmBodies(sitting, scene, steered, scene.steerRad());
+    sitting
+        .fineLimbs()
+        .forEach(
+            (limb, prisms) ->
+                limbs.put(
+                    limb,
+                    ArmBodies.LIMBS.contains(limb)
+                        ? arms.of(limb).stream().map(eye::shadow).toList()
+                        : limb(prisms)));
+    return limbs;
+  }
+
   /** A limb is round within the box that gaps are measured to; each side's is one. */
-  private List<Aspect.Shadow> limb(List<Prism> prisms) {
-    List<Aspect.Shadow> out = new ArrayList<>();
+  private List<Shadow> limb(List<Prism> prisms) {
+    List<Shadow> out = new ArrayList<>();
     for (int side = -1; side <= 1; side++) {
       int of = side;
-      List<Aspect.Shadow> there = shadows(prisms.stream().filter(p -> side(p) == of).toList());
-      if (there.isEmpty()) {
-        continue;
+      List<Piece> there =
+          prisms.stream().filter(p -> side(p) == of).flatMap(p -> p.convex().stream()).toList();
+      if (!there.isEmpty()) {
+        Shadow square = eye.shadow(Convex.hullOf(there));
+        out.add(Shadow.of(rounded(square.area()), square.body()));
       }
-      Geometry area = Sightlines.union(there.stream().map(Aspect.Shadow::area).toList());
-      double near = there.stream().mapToDouble(Aspect.Shadow::nearMm).max().orElseThrow();
-      out.add(new Aspect.Shadow(rounded(area.convexHull()), near));
     }
     return out;
   }
@@ -135,7 +167,7 @@ final class AspectBodies {
   }
 
   private SubjectLook look(Part part, Optional<SubjectLook> side) {
-    if (part instanceof LampPart lamp && aspect == Aspect.FRONT) {
+    if (part instanceof LampPart lamp && eye.aspect() == Aspect.FRONT) {
       boolean lit = lamp.type() != LampPart.Kind.SIDE_REFLECTOR && Lamps.facesForward(lamp.type());
       if (lit) {
         Style face = Canvas.edge(Tone.INK).withFill(LampInk.light(lamp), 0.85);
@@ -144,6 +176,11 @@ final class AspectBodies {
     }
     return side.orElse(
         new SubjectLook(PictureLayer.FRAME, Canvas.edge(Tone.INK).withFill(Tone.STEEL, 0.3)));
+  }
+
+  /** Returns from where they are seen. */
+  Eye eye() {
+    return eye;
   }
 
   /** Returns the box round all parts. */
@@ -160,7 +197,7 @@ final class AspectBodies {
   double at(double y) {
     double best = 0;
     double nearest = Double.POSITIVE_INFINITY;
-    boolean front = aspect == Aspect.FRONT;
+    boolean front = eye.aspect() == Aspect.FRONT;
     for (Coordinate c : corners) {
       double off = Math.abs((front ? c.x : c.y) - y);
       double there = front ? c.y : c.x;

@@ -3,8 +3,10 @@ package org.longlow.sketcher.picture;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.layout.RestPart;
 import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.words.FigureSort;
 import org.longlow.svg.drawing.Dimensions;
@@ -32,11 +34,11 @@ final class AspectPicture {
   private final AspectBodies bodies;
   private final Envelope machine;
 
-  private AspectPicture(Scene scene, AspectBodies bodies, Aspect aspect, double denominator) {
+  private AspectPicture(Scene scene, AspectBodies bodies, double denominator) {
     this.bodies = bodies;
     this.machine = bodies.machine();
     this.scene = scene;
-    this.aspect = aspect;
+    this.aspect = bodies.eye().aspect();
     this.n = denominator;
     this.canvas = new Canvas(denominator);
   }
@@ -48,14 +50,60 @@ final class AspectPicture {
     NONE
   }
 
+  /** Returns a study as {@link #of(Study, PictureOptions)}, with what touches first marked. */
+  static Drawing withTouches(Study study, PictureOptions options) {
+    Drawing view = of(study, options);
+    Scene scene = Scenes.of(study, options);
+    Eye eye = Eye.of(options.aspect(), scene.ground(), scene.leaned());
+    List<Touch> touches =
+        ViewSheets.touches(study, options.aspect(), View.shown(study, options).seated());
+    Layer layer = TouchInk.layer(touches, view, view.boundsMm(), eye, options.denominator());
+    return layer.marks().isEmpty() ? view : view.plus(layer);
+  }
+
+  /** Returns a study as it is seen from the front or from above, as options ask. */
+  static Drawing of(Study study, PictureOptions options) {
+    Scene scene = Scenes.of(study, options);
+    double n = options.denominator();
+    AspectBodies bodies =
+        new AspectBodies(
+            scene,
+            Scenes.seated(study, options, Scenes.standing(study, options)),
+            SubjectLook.of(ElevationPicture.of(scene, PictureOptions.PLAIN)),
+            options.aspect());
+    boolean straight = scene.leaned().isEmpty() && scene.steerRad() == 0;
+    boolean measured = options.dimensions() && straight;
+    Drawing drawing = of(scene, bodies, measured ? Overall.BOTH : Overall.NONE, n);
+    List<Layer> layers = new ArrayList<>(drawing.layers());
+    layers.addAll(chosen(bodies, options.chosen(), n));
+    Drawing picture = new Drawing(drawing.title(), layers);
+    Layer findings = FindingInk.layer(scene, picture, n, f -> bodies.eye().page(f, scene.shapes()));
+    return findings.marks().isEmpty() ? picture : picture.plus(findings);
+  }
+
+  /** Returns the edge of what is picked, once more in the colour of that. */
+  private static List<Layer> chosen(AspectBodies bodies, String subject, double n) {
+    List<Geometry> outlines =
+        bodies.all().stream()
+            .filter(b -> b.thing().subject().equals(subject))
+            .map(b -> b.seen().outline())
+            .toList();
+    Canvas canvas = new Canvas(n);
+    canvas.shape(
+        PictureLayer.CHOSEN,
+        subject,
+        Sightlines.union(outlines),
+        Style.line(Tone.CHOSEN, ElevationPicture.CHOSEN_MM));
+    return canvas.drawing("").layers();
+  }
+
   /**
    * Returns a view at real size.
    *
    * @param bodies what is seen of the scene from there
    */
-  static Drawing of(
-      Scene scene, AspectBodies bodies, Aspect aspect, Overall overall, double denominator) {
-    AspectPicture picture = new AspectPicture(scene, bodies, aspect, denominator);
+  static Drawing of(Scene scene, AspectBodies bodies, Overall overall, double denominator) {
+    AspectPicture picture = new AspectPicture(scene, bodies, denominator);
     bodies.all().forEach(b -> picture.draw(b.thing(), b.seen()));
     picture.ground();
     picture.middle();
@@ -103,8 +151,15 @@ final class AspectPicture {
     double past = canvas.paper(PAST_MM);
     Style chain = Canvas.chain(Tone.DIMENSION);
     if (aspect == Aspect.FRONT) {
-      PointMm top = new PointMm(0, machine.getMaxY() + past);
-      canvas.line(PictureLayer.AXES, "middle", chain, new PointMm(0, -past / 2), top);
+      PointMm foot = bodies.eye().page(scene.ground().toFrame(PointMm.ORIGIN), 0);
+      PointMm up = bodies.eye().page(scene.ground().toFrame(new PointMm(0, 1)), 0).minus(foot);
+      double high = (machine.getMaxY() + past - foot.z()) / up.z();
+      canvas.line(
+          PictureLayer.AXES,
+          "middle",
+          chain,
+          foot.minus(up.times(past / 2)),
+          foot.plus(up.times(high)));
     } else {
       PointMm rear = new PointMm(machine.getMinX() - past, 0);
       PointMm front = new PointMm(machine.getMaxX() + past, 0);

@@ -24,7 +24,7 @@ import org.longlow.svg.drawing.Tone;
 /** Draws the machine in side elevation with its people on it. */
 public final class ElevationPicture {
 
-  private static final double CHOSEN_MM = 0.7;
+  static final double CHOSEN_MM = 0.7;
 
   private ElevationPicture() {}
 
@@ -73,17 +73,19 @@ public final class ElevationPicture {
     if (options.names()) {
       drawing = with(drawing, NameInk.layer(scene, drawing, toRoad, n, options.nameWidthMm()));
     }
-    return with(drawing, FindingInk.layer(scene, drawing, n));
+    return with(
+        drawing,
+        FindingInk.layer(scene, drawing, n, f -> scene.ground().toRoad(f.where().orElseThrow())));
   }
 
   private static Drawing with(Drawing drawing, Layer layer) {
     return layer.marks().isEmpty() ? drawing : drawing.plus(layer);
   }
 
-  /** Returns parts in drawing order: what stands nearer to the viewer (on the left) later. */
+  /** Returns parts in drawing order: what stands nearer to the viewer, at the right, later. */
   private static List<PartShape> byWidth(Scene scene) {
     List<PartShape> all = new ArrayList<>(scene.shapes().values());
-    all.sort(Comparator.comparingDouble(PartShape::leftMm));
+    all.sort(Comparator.comparingDouble(PartShape::rightMm));
     return all;
   }
 

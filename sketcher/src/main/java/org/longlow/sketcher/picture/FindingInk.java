@@ -2,6 +2,7 @@ package org.longlow.sketcher.picture;
 
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.check.finding.Finding;
@@ -32,21 +33,23 @@ final class FindingInk {
   /**
    * Returns the marks as a layer for the finished picture, in its axes.
    *
+   * @param place where a finding is on the picture
    * @param picture what is on the card already; none of its words are covered where there is room
    */
-  static Layer layer(Scene scene, Drawing picture, double denominator) {
+  static Layer layer(
+      Scene scene, Drawing picture, double denominator, Function<Finding, PointMm> place) {
     Canvas canvas = new Canvas(denominator);
     double r = canvas.paper(SIGN_MM);
     List<Map.Entry<Integer, Finding>> marked =
         scene.findings().entrySet().stream().filter(e -> e.getValue().where().isPresent()).toList();
     List<PointMm> places =
         SignSpots.places(
-            marked.stream().map(e -> sign(e.getValue(), scene, r)).toList(),
+            marked.stream().map(e -> sign(e.getValue(), place, r)).toList(),
             words(picture, denominator),
             canvas.paper(STEP_MM));
     for (int i = 0; i < marked.size(); i++) {
       Finding f = marked.get(i).getValue();
-      mark(canvas, f, marked.get(i).getKey(), at(f, scene), places.get(i));
+      mark(canvas, f, marked.get(i).getKey(), place.apply(f), places.get(i));
     }
     return new Layer(
         PictureLayer.FINDINGS.id(),
@@ -54,14 +57,10 @@ final class FindingInk {
         canvas.marks(PictureLayer.FINDINGS));
   }
 
-  private static PointMm at(Finding f, Scene scene) {
-    return scene.ground().toRoad(f.where().orElseThrow());
-  }
-
-  private static SignSpots.Sign sign(Finding f, Scene scene, double r) {
+  private static SignSpots.Sign sign(Finding f, Function<Finding, PointMm> place, double r) {
     Envelope box = sign(f.verdict(), PointMm.ORIGIN, r).getEnvelopeInternal();
     box.expandBy(CLEAR_SHARE * r);
-    return new SignSpots.Sign(at(f, scene), box);
+    return new SignSpots.Sign(place.apply(f), box);
   }
 
   private static List<Envelope> words(Drawing picture, double denominator) {

@@ -44,6 +44,8 @@ public final class PartPicture {
             Map.of(),
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
+            0,
             AsDrawn.NOTHING);
     Canvas canvas = new Canvas(denominator);
     PartInk.draw(canvas, scene, shape);

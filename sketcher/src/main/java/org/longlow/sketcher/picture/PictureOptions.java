@@ -12,7 +12,7 @@ import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.stand.Condition;
 
 /**
- * What an elevation shows.
+ * What a picture of the machine shows.
  *
  * @param person who is shown, riding if they can, else behind who does; empty takes the first of
  *     the crew who has a seat
@@ -21,6 +21,7 @@ import org.longlow.constraints.stand.Condition;
  * @param stance the stance; empty takes the laden stance of those seated, or the machine as drawn
  * @param asDrawn whether the machine is shown as drawn, in no stance
  * @param opening how far the section of an open stance is open, 0 shut to 1 open
+ * @param aspect from where the machine is seen
  * @param moved what moves the wheels from where they are in the stance; empty for nothing
  * @param findings ids of findings to mark, with their numbers; those without a place, and those
  *     about somebody who is not drawn, have no mark
@@ -38,6 +39,7 @@ public record PictureOptions(
     Optional<Condition> stance,
     boolean asDrawn,
     double opening,
+    Aspect aspect,
     Optional<Moved> moved,
     Map<String, Integer> findings,
     String chosen,
@@ -56,6 +58,7 @@ public record PictureOptions(
           Optional.empty(),
           false,
           1,
+          Aspect.SIDE,
           Optional.empty(),
           Map.of(),
           "",
@@ -120,6 +123,11 @@ public record PictureOptions(
     return withStance(Optional.empty()).with(d -> d.asDrawn = true);
   }
 
+  /** Returns a copy seen from elsewhere. */
+  public PictureOptions withAspect(Aspect next) {
+    return with(d -> d.aspect = next);
+  }
+
   /** Returns a copy with the wheels moved from where they are in the stance. */
   public PictureOptions withMoved(Optional<Moved> wheels) {
     return with(d -> d.moved = wheels);
@@ -181,6 +189,7 @@ public record PictureOptions(
     private Optional<Condition> stance;
     private boolean asDrawn;
     private double opening;
+    private Aspect aspect;
     private Optional<Moved> moved;
     private Map<String, Integer> findings;
     private String chosen;
@@ -197,6 +206,7 @@ public record PictureOptions(
       stance = o.stance;
       asDrawn = o.asDrawn;
       opening = o.opening;
+      aspect = o.aspect;
       moved = o.moved;
       findings = o.findings;
       chosen = o.chosen;
@@ -215,6 +225,7 @@ public record PictureOptions(
           stance,
           asDrawn,
           opening,
+          aspect,
           moved,
           findings,
           chosen,

@@ -32,6 +32,8 @@ import org.longlow.constraints.stand.Opened;
  * @param phantoms parts in other positions, by section
  * @param load masses and axle loads of the stance shown
  * @param opened the section shown open, as far as it is; empty where none is
+ * @param leaned how it leans; empty upright
+ * @param steerRad how far the steering is turned, left positive, rad
  * @param drawn wheelbase and rake before any spring is pressed
  */
 public record Scene(
@@ -49,6 +51,8 @@ public record Scene(
     Map<String, List<PartShape>> phantoms,
     Optional<Load> load,
     Optional<Opened> opened,
+    Optional<Leaned> leaned,
+    double steerRad,
     AsDrawn drawn) {
 
   /**

@@ -64,6 +64,8 @@ public final class Scenes {
         phantoms(study, standing),
         standing.map(Standing::load),
         standing.filter(s -> s.kind() == Stance.Kind.OPEN).map(s -> opened(study, s, options)),
+        options.moved().flatMap(m -> stance(study, options).flatMap(s -> m.leaned(study, s))),
+        options.moved().map(Moved::steerRad).orElse(0.0),
         AsDrawn.of(study));
   }
 
@@ -121,12 +123,7 @@ public final class Scenes {
 
   private static String stanceWords(Standing standing, PictureOptions options) {
     if (options.moved().isPresent()) {
-      return String.format(
-          Locale.ROOT,
-          "%s, wheels moved by %.0f and %.0f mm",
-          standing.condition().says(),
-          standing.frontTravelMm(),
-          standing.rearTravelMm());
+      return standing.condition().says() + ", " + options.moved().get().words(standing);
     }
     boolean partly = standing.kind() == Stance.Kind.OPEN && options.opening() < 1;
     return partly

@@ -5,25 +5,26 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Lineal;
 import org.locationtech.jts.geom.Polygonal;
-import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.operation.linemerge.LineMerger;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.longlow.svg.drawing.Planar;
 
 /**
  * What is seen of things that stand before each other, and where their outlines are hidden. A thing
- * is made of convex pieces, each of which hides what has no point as near to the viewer.
+ * is made of convex pieces; each is held against every piece of the others that covers it on the
+ * page.
  */
 final class Sightlines {
 
-  /** A hundredth of a millimetre: overlays on a grid cannot fail. */
-  private static final PrecisionModel GRID = new PrecisionModel(100);
+  private static final Comparator<Geometry> BY_SIZE =
+      Comparator.comparingDouble((Geometry g) -> -g.getEnvelopeInternal().getArea());
 
   /** An edge within this of what is seen is seen, mm. */
   private static final double SLACK_MM = 0.2;
@@ -36,12 +37,33 @@ final class Sightlines {
    * @param edge its outline as far as it is seen
    * @param hidden the rest of its outline
    */
-  record Seen(Geometry outline, Geometry area, Geometry edge, Geometry hidden) {}
+  record Seen(Geometry outline, Geometry area, Geometry edge, Geometry hidden) {
 
-  private final Map<String, List<Aspect.Shadow>> things = new LinkedHashMap<>();
-  private final List<Placed> pieces = new ArrayList<>();
+    /** Returns it moved on the page. */
+    Seen as(UnaryOperator<Geometry> move) {
+      return new Seen(move.apply(outline), move.apply(area), move.apply(edge), move.apply(hidden));
+    }
+  }
 
-  private record Placed(String thing, Aspect.Shadow shadow, boolean hides) {}
+  private final Map<String, Thing> things = new LinkedHashMap<>();
+  private final InFront inFront = new InFront();
+
+  /** Pieces that cover something on the page, with all of them together. */
+  private static final class Thing {
+    private final List<Shadow> pieces;
+    private final boolean hides;
+    private final Geometry outline;
+    private final double nearMm;
+    private final double farMm;
+
+    Thing(List<Shadow> shadows, boolean hides) {
+      this.pieces = shadows.stream().filter(s -> s.area().getDimension() == 2).toList();
+      this.hides = hides;
+      this.outline = union(pieces.stream().map(Shadow::area).toList());
+      nearMm = pieces.stream().mapToDouble(Shadow::nearMm).max().orElse(0);
+      farMm = pieces.stream().mapToDouble(Shadow::farMm).min().orElse(0);
+    }
+  }
 
   /**
    * Adds a thing.
@@ -49,9 +71,8 @@ final class Sightlines {
    * @param name its name, used once
    * @param hides whether it hides what lies behind it
    */
-  void add(String name, List<Aspect.Shadow> shadows, boolean hides) {
-    things.put(name, List.copyOf(shadows));
-    shadows.forEach(s -> pieces.add(new Placed(name, s, hides)));
+  void add(String name, List<Shadow> shadows, boolean hides) {
+    things.put(name, new Thing(shadows, hides));
   }
 
   /**
@@ -60,31 +81,16 @@ final class Sightlines {
    * @param leastMm shorter stretches of an edge are left out, mm
    */
   Map<String, Seen> seen(double leastMm) {
-    Map<String, List<Geometry>> areas = new LinkedHashMap<>();
-    pieces.sort(Comparator.comparingDouble((Placed p) -> p.shadow().nearMm()).reversed());
-    Geometry before = Planar.FACTORY.createPolygon();
-    for (Placed piece : pieces) {
-      Geometry area = piece.shadow().area();
-      if (area.getDimension() < 2) {
-        continue;
-      }
-      Geometry open = overlay(area, before, OverlayNG.DIFFERENCE);
-      areas.computeIfAbsent(piece.thing(), t -> new ArrayList<>()).add(open);
-      if (piece.hides() && !open.isEmpty()) {
-        before = overlay(before, area, OverlayNG.UNION);
-      }
-    }
     Map<String, Seen> seen = new LinkedHashMap<>();
     things.forEach(
-        (name, shadows) -> {
-          Geometry outline = union(shadows.stream().map(Aspect.Shadow::area).toList());
-          Geometry area = union(areas.getOrDefault(name, List.of()));
-          Geometry edge = outline.getBoundary();
+        (name, thing) -> {
+          Geometry area = open(thing);
+          Geometry edge = thing.outline.getBoundary();
           Geometry near = area.buffer(SLACK_MM);
           seen.put(
               name,
               new Seen(
-                  outline,
+                  thing.outline,
                   area,
                   lines(overlay(edge, near, OverlayNG.INTERSECTION), leastMm),
                   lines(overlay(edge, near, OverlayNG.DIFFERENCE), leastMm)));
@@ -92,15 +98,75 @@ final class Sightlines {
     return seen;
   }
 
+  /** What of a thing no other covers. */
+  private Geometry open(Thing thing) {
+    List<Geometry> before = new ArrayList<>();
+    List<Thing> among = new ArrayList<>();
+    for (Thing other : things.values()) {
+      boolean meets =
+          other != thing
+              && other.hides
+              && other.outline.getEnvelopeInternal().intersects(thing.outline.getEnvelopeInternal())
+              && thing.farMm < other.nearMm;
+      if (meets && other.farMm >= thing.nearMm) {
+        before.add(other.outline);
+      } else if (meets) {
+        among.add(other);
+      }
+    }
+    Geometry left = less(thing.outline, before);
+    if (left.isEmpty() || among.isEmpty()) {
+      return left;
+    }
+    Map<List<Geometry>, List<Geometry>> byCover = new LinkedHashMap<>();
+    for (Shadow piece : thing.pieces) {
+      List<Geometry> cover = among.stream().flatMap(o -> cover(piece, o).stream()).toList();
+      byCover.computeIfAbsent(cover, c -> new ArrayList<>()).add(piece.area());
+    }
+    List<Geometry> open = new ArrayList<>();
+    byCover.forEach((cover, areas) -> open.add(less(union(areas), cover)));
+    return less(union(open), before);
+  }
+
+  /** Takes areas away from one, the largest first, for often nothing is left soon. */
+  private static Geometry less(Geometry area, List<Geometry> cover) {
+    Geometry left = area;
+    for (Geometry c : cover.stream().sorted(BY_SIZE).toList()) {
+      if (left.isEmpty()) {
+        return left;
+      }
+      if (c.getEnvelopeInternal().intersects(left.getEnvelopeInternal())) {
+        left = overlay(left, c, OverlayNG.DIFFERENCE);
+      }
+    }
+    return left;
+  }
+
+  /** Returns what of another thing hides a piece: all of it where none of it is behind. */
+  private List<Geometry> cover(Shadow piece, Thing other) {
+    List<Geometry> before = new ArrayList<>();
+    boolean whole = true;
+    for (Shadow past : other.pieces) {
+      if (past.box().intersects(piece.box())) {
+        if (inFront.hides(past, piece)) {
+          before.add(past.area());
+        } else {
+          whole = false;
+        }
+      }
+    }
+    return before.isEmpty() || !whole ? before : List.of(other.outline);
+  }
+
   private static Geometry overlay(Geometry a, Geometry b, int operation) {
-    return OverlayNG.overlay(a, b, operation, GRID);
+    return OverlayNGRobust.overlay(a, b, operation);
   }
 
   /** Returns the areas in one. */
   static Geometry union(List<Geometry> areas) {
     GeometryFactory factory = Planar.FACTORY;
     List<Geometry> full = areas.stream().filter(a -> a instanceof Polygonal).toList();
-    return full.isEmpty() ? factory.createPolygon() : UnaryUnionNG.union(full, factory, GRID);
+    return full.isEmpty() ? factory.createPolygon() : OverlayNGRobust.union(full, factory);
   }
 
   /** Returns lines joined end to end, without the shortest. */

@@ -1,11 +1,13 @@
 package org.longlow.sketcher.picture;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
+import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.OutOfRange;
@@ -20,12 +22,14 @@ public final class ViewSheets {
   /** Air between two views, paper mm. */
   private static final double APART_MM = 10;
 
+  private final Study study;
   private final Scene scene;
   private final List<Sitting> seated;
   private final Views views;
   private final Map<Aspect, AspectBodies> bodies = new EnumMap<>(Aspect.class);
 
   private ViewSheets(Study study, PictureOptions options, Views views) {
+    this.study = study;
     this.scene = Scenes.of(study, options);
     this.seated = Scenes.seated(study, options, Scenes.standing(study, options));
     this.views = views;
@@ -54,19 +58,10 @@ public final class ViewSheets {
     boolean side = views.kind() == Views.Kind.SIDE;
     return new SheetChoice(
         paper,
-        DimensionedElevation.title(study, date).withDocumentType(words(views.kind())),
-        (side ? "" : "the " + words(views.kind()) + " of ") + DimensionedElevation.machine(scene),
+        DimensionedElevation.title(study, date).withDocumentType(views.kind().words()),
+        (side ? "" : "the " + views.kind().words() + " of ") + DimensionedElevation.machine(scene),
         side || views.kind() == Views.Kind.ALL ? MachineInk.bounds(scene) : new Envelope(),
         this::at);
-  }
-
-  private static String words(Views.Kind kind) {
-    return switch (kind) {
-      case SIDE -> "elevation";
-      case FRONT -> "front view";
-      case PLAN -> "plan";
-      case ALL -> "three views";
-    };
   }
 
   /** Returns the views at real size, lettered for a scale. */
@@ -82,14 +77,37 @@ public final class ViewSheets {
   private Drawing alone(Aspect aspect, String how, double n) {
     Drawing view = view(aspect, AspectPicture.Overall.BOTH, n);
     List<String> lines = DimensionedElevation.lines(scene, true);
-    return view.plus(
-        DimensionedElevation.notes(
-            List.of(lines.get(0), how, lines.get(lines.size() - 1)), view, n));
+    List<String> said = new ArrayList<>(List.of(lines.get(0), how));
+    List<Touch> touches = touches(study, aspect, Company.occupants(seated));
+    if (!touches.isEmpty()) {
+      said.add("Rings: " + touched(aspect) + ".");
+      AspectBodies seen = bodies.get(aspect);
+      view = view.plus(TouchInk.layer(touches, view, seen.machine(), seen.eye(), n));
+    }
+    said.add(lines.get(lines.size() - 1));
+    return view.plus(DimensionedElevation.notes(said, view, n));
+  }
+
+  /**
+   * Returns what the findings say touches first as the machine leans, or as it is steered, of the
+   * machine and those who are seated.
+   */
+  static List<Touch> touches(Study study, Aspect aspect, Collection<Occupant> seated) {
+    return aspect == Aspect.FRONT
+        ? Touch.first(Touch.with(Touch.lean(study.findings()), seated), 2)
+        : Touch.first(Touch.with(Touch.steer(study.findings()), seated), 1);
+  }
+
+  /** Returns what those are in words. */
+  static String touched(Aspect aspect) {
+    return aspect == Aspect.FRONT
+        ? "what touches the road first leaning to each side, and what next"
+        : "what is met first steered to each side";
   }
 
   private Drawing view(Aspect aspect, AspectPicture.Overall overall, double n) {
     AspectBodies seen = bodies.computeIfAbsent(aspect, this::bodies);
-    return AspectPicture.of(scene, seen, aspect, overall, n);
+    return AspectPicture.of(scene, seen, overall, n);
   }
 
   private AspectBodies bodies(Aspect aspect) {

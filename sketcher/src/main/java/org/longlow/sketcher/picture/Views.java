@@ -1,5 +1,7 @@
 package org.longlow.sketcher.picture;
 
+import java.util.List;
+
 /** Which views of a machine go on a sheet, and how they lie on it. */
 public record Views(Kind kind, Projection projection) {
 
@@ -9,13 +11,51 @@ public record Views(Kind kind, Projection projection) {
   /** Which views. */
   public enum Kind {
     /** The elevation. */
-    SIDE,
+    SIDE("elevation"),
     /** From ahead, the machine's left at the viewer's right. */
-    FRONT,
+    FRONT("front view"),
     /** From above, the front to the right. */
-    PLAN,
+    PLAN("plan"),
     /** The three at one scale, in line with each other. */
-    ALL
+    ALL("three views");
+
+    private final String words;
+
+    Kind(String words) {
+      this.words = words;
+    }
+
+    /** Returns what a sheet of it is called. */
+    public String words() {
+      return words;
+    }
+  }
+
+  /** Returns all that can be chosen, once each: how views lie matters only for all three. */
+  public static List<Views> all() {
+    return List.of(
+        SIDE,
+        new Views(Kind.FRONT, Projection.FIRST_ANGLE),
+        new Views(Kind.PLAN, Projection.FIRST_ANGLE),
+        new Views(Kind.ALL, Projection.FIRST_ANGLE),
+        new Views(Kind.ALL, Projection.THIRD_ANGLE));
+  }
+
+  /** Returns the view that a card shows; before it was turned, those that were chosen. */
+  public static Views onTheCard(Aspect aspect, Views before) {
+    return switch (aspect) {
+      case SIDE -> before;
+      case FRONT -> all().get(1);
+      case PLAN -> all().get(2);
+    };
+  }
+
+  /** Returns it in words, such as {@code three views, first angle}. */
+  public String words() {
+    return kind.words()
+        + (kind != Kind.ALL
+            ? ""
+            : projection == Projection.FIRST_ANGLE ? ", first angle" : ", third angle");
   }
 
   /**

@@ -22,7 +22,7 @@ import org.longlow.svg.write.SvgWriter;
  */
 final class Elevations {
 
-  private static final double MARGIN_MM = 4;
+  static final double MARGIN_MM = 4;
 
   private Elevations() {}
 
@@ -60,7 +60,7 @@ final class Elevations {
   }
 
   /** A machine too long for any page at the scale asked for is drawn smaller. */
-  private static Drawing onPage(Drawing drawing, double denominator) {
+  static Drawing onPage(Drawing drawing, double denominator) {
     double room = Paper.LONGEST_MM - 2 * MARGIN_MM;
     double smaller = denominator;
     Drawing scaled = drawing.scaled(1 / smaller);

@@ -33,6 +33,7 @@ public final class Report {
     header(h, study, title, options.date());
     h.raw("<main>\n");
     Elevations.write(h, study, options.picture(), order);
+    OtherViews.write(h, study, options.picture());
     FindingTables.write(h, study, order);
     PeopleTables.write(h, study);
     LoadTables.write(h, study);

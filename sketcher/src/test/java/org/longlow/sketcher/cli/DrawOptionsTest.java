@@ -205,4 +205,26 @@ class DrawOptionsTest {
     Ran.of("report", file, "--out", page, "--who", "Bram,Runa");
     assertThat(Files.readString(page)).contains("Elevation 1: Bram riding, Runa as passenger");
   }
+
+  @Test
+  void viewsAskedForAreOnTheSheetToScale() throws Exception {
+    double broad = 725; // the grips, as the layout says
+    Path front = drawn("--view", "front", "--scale", "1:12");
+    double[] grips = box(front, "grips");
+    assertThat(12 * (grips[1] - grips[0])).isCloseTo(broad, within(0.5));
+    Path plan = drawn("--view", "plan", "--scale", "1:20");
+    double[] above = box(plan, "grips");
+    assertThat(20 * (above[3] - above[2])).isCloseTo(broad, within(0.5));
+    assertThat(Files.readString(front)).contains("sideStand at ");
+    Path three = drawn("--view", "all", "--projection", "third-angle");
+    assertThat(Files.readString(three)).contains("Third-angle projection");
+  }
+
+  @Test
+  void aViewThatThereIsNotIsRefusedWithThoseThereAre() {
+    Ran ran = Ran.of("draw", file, "--out", folder.resolve("x.svg"), "--view", "rear");
+    assertThat(ran.code()).isEqualTo(ExitCodes.BAD_INPUT);
+    assertThat(ran.err()).contains("rear").contains("front").contains("plan");
+    assertThat(folder.resolve("x.svg")).doesNotExist();
+  }
 }

@@ -8,6 +8,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.stand.Condition;
+import org.longlow.sketcher.picture.Views;
 import org.longlow.svg.page.Scale;
 
 /** A choice of paper: each change leaves the rest as it was. */
@@ -25,6 +26,7 @@ class PaperChoiceTest {
           .seating("passenger", "Tor")
           .withStance(Optional.of(LID))
           .withOpening(0.4)
+          .withViews(new Views(Views.Kind.ALL, Views.Projection.THIRD_ANGLE))
           .withScale(Optional.of(Scale.oneTo(5)))
           .withSvg(true);
 
@@ -38,6 +40,7 @@ class PaperChoiceTest {
                 "letter",
                 "attic",
                 "A0",
+                new Views(Views.Kind.ALL, Views.Projection.THIRD_ANGLE),
                 List.of(new Occupant("Tor", "passenger")),
                 Optional.of(LID),
                 false,

@@ -26,6 +26,7 @@ import org.longlow.rider.words.Words;
  * @param basis what it rests on, in order
  * @param words one sentence for the user
  * @param where the place on the elevation, in the axes of the drawn machine, if it has one
+ * @param across where that place is across the machine, left positive, mm, if that is known
  * @param opening how far the section of its stance is open where it is worst, 0 shut to 1 open
  * @param from how far it is open where what is asked is first not kept
  */
@@ -38,6 +39,7 @@ public record Finding(
     List<Basis> basis,
     Words words,
     Optional<PointMm> where,
+    OptionalDouble across,
     OptionalDouble opening,
     OptionalDouble from) {
 
@@ -63,6 +65,7 @@ public record Finding(
         basis,
         words,
         Optional.empty(),
+        OptionalDouble.empty(),
         OptionalDouble.empty(),
         OptionalDouble.empty());
   }
@@ -183,13 +186,53 @@ public record Finding(
   /** Returns this finding with a place on the elevation. */
   public Finding at(PointMm point) {
     return new Finding(
-        kind, about, stance, verdict, figures, basis, words, Optional.of(point), opening, from);
+        kind,
+        about,
+        stance,
+        verdict,
+        figures,
+        basis,
+        words,
+        Optional.of(point),
+        across,
+        opening,
+        from);
+  }
+
+  /**
+   * Returns this finding with a place in space.
+   *
+   * @param acrossMm where it is across the machine, left positive, mm
+   */
+  public Finding at(PointMm point, double acrossMm) {
+    return new Finding(
+        kind,
+        about,
+        stance,
+        verdict,
+        figures,
+        basis,
+        words,
+        Optional.of(point),
+        OptionalDouble.of(acrossMm),
+        opening,
+        from);
   }
 
   /** Returns this finding as one that is worst where a section is open by {@code share}. */
   public Finding openBy(double share) {
     return new Finding(
-        kind, about, stance, verdict, figures, basis, words, where, OptionalDouble.of(share), from);
+        kind,
+        about,
+        stance,
+        verdict,
+        figures,
+        basis,
+        words,
+        where,
+        across,
+        OptionalDouble.of(share),
+        from);
   }
 
   /** Returns this finding as one that begins where a section is open by {@code share}. */
@@ -203,6 +246,7 @@ public record Finding(
         basis,
         words,
         where,
+        across,
         opening,
         OptionalDouble.of(share));
   }
@@ -210,20 +254,33 @@ public record Finding(
   /** Returns this finding as one of a state of the machine. */
   public Finding in(Condition condition) {
     return new Finding(
-        kind, about, Optional.of(condition), verdict, figures, basis, words, where, opening, from);
+        kind,
+        about,
+        Optional.of(condition),
+        verdict,
+        figures,
+        basis,
+        words,
+        where,
+        across,
+        opening,
+        from);
   }
 
   /** Returns this finding with what was measured. */
   public Finding measured(Figures other) {
-    return new Finding(kind, about, stance, verdict, other, basis, words, where, opening, from);
+    return new Finding(
+        kind, about, stance, verdict, other, basis, words, where, across, opening, from);
   }
 
   public Finding withText(Words other) {
-    return new Finding(kind, about, stance, verdict, figures, basis, other, where, opening, from);
+    return new Finding(
+        kind, about, stance, verdict, figures, basis, other, where, across, opening, from);
   }
 
   public Finding withVerdict(Verdict other) {
-    return new Finding(kind, about, stance, other, figures, basis, words, where, opening, from);
+    return new Finding(
+        kind, about, stance, other, figures, basis, words, where, across, opening, from);
   }
 
   /** Returns the groups with a caution that have findings here, in their order. */

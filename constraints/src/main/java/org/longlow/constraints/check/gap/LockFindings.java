@@ -248,7 +248,7 @@ public final class LockFindings {
             Figures.atLeast(met.gapMm(), f.limitMm(), FigureUnit.MM),
             List.of(f.source(), HOW),
             text(f))
-        .at(met.where());
+        .at(met.where(), met.yMm());
   }
 
   private Words text(Fouled f) {
@@ -322,11 +322,21 @@ public final class LockFindings {
     Finding finding =
         Finding.held(
             LOCK,
-            About.thing("steering to the " + side, side),
+            about(first, side),
             first == null ? Optional.empty() : first.state().condition(),
             Figures.atLeast(deg, asked, FigureUnit.DEG),
             List.of(Sources.of(layout, Demands.Key.LOCK), HOW),
             text);
-    return first == null ? finding : finding.at(first.met().to(left).where());
+    if (first == null) {
+      return finding;
+    }
+    TurnSweep.First meets = first.met().to(left);
+    return finding.at(meets.where(), meets.yMm());
+  }
+
+  /** What ends the way to a side is what that is about. */
+  private static About about(Fouled first, String side) {
+    String words = "steering to the " + side;
+    return first == null ? About.thing(words, side) : first.about().named(side).said(words);
   }
 }

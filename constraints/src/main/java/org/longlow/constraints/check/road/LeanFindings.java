@@ -31,7 +31,6 @@ import org.longlow.constraints.stand.Turning;
 import org.longlow.constraints.stand.Wheels;
 import org.longlow.constraints.words.Progress;
 import org.longlow.rider.geom.Bracket;
-import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Words;
 
@@ -96,7 +95,7 @@ public final class LeanFindings {
 
   /** Where a thing touches, leaning to a side in a stance. */
   private record Touch(
-      Thing thing, boolean left, Condition stance, PointMm at, Turning.State state) {
+      Thing thing, boolean left, Condition stance, LowSide.Low low, Turning.State state) {
     double deg() {
       return Math.toDegrees(state.rollRad());
     }
@@ -154,7 +153,7 @@ public final class LeanFindings {
                 Figures.atLeast(touch.deg(), limit, FigureUnit.DEG),
                 List.of(SOURCE, Sources.of(layout, Demands.Key.LEAN)),
                 words(touch, key.thing().isEmpty(), limit))
-            .at(touch.at());
+            .at(touch.low().at(), touch.left() ? touch.low().yMm() : -touch.low().yMm());
     boolean warns = touch.thing().folds() && f.verdict() == Verdict.FAIL;
     return warns ? f.withVerdict(Verdict.CAUTION) : f;
   }
@@ -268,7 +267,7 @@ public final class LeanFindings {
           return null;
         }
         Turning.State state = turning.at(roll);
-        return new Touch(thing, left, stance, over.lowest(state).at(), state);
+        return new Touch(thing, left, stance, over.lowest(state), state);
       }
     }
     return null;

@@ -26,8 +26,12 @@ final class LowSide {
   private final Envelope box = new Envelope();
   private final double mostY;
 
-  /** The point that is lowest over the road, in the axes of the frame. */
-  record Low(double heightMm, PointMm at) {}
+  /**
+   * The point that is lowest over the road, in the axes of the frame.
+   *
+   * @param yMm how far it is to the side leaned to, mm
+   */
+  record Low(double heightMm, PointMm at, double yMm) {}
 
   /** An outline so far out to the side leaned to. */
   private static final class Face {
@@ -51,6 +55,7 @@ final class LowSide {
     Low lowest(Turning.State state, PointMm shift, double belowMm) {
       double least = belowMm;
       PointMm at = null;
+      double out = y;
       double[] down = state.down();
       double[] point = new double[3];
       for (Piece piece : pieces) {
@@ -59,6 +64,7 @@ final class LowSide {
         if (height < least) {
           least = height;
           at = new PointMm(point[0] + shift.x(), point[2] + shift.z());
+          out = point[1];
         }
       }
       if (pieces.isEmpty()) {
@@ -70,7 +76,7 @@ final class LowSide {
           }
         }
       }
-      return at == null ? null : new Low(least, at);
+      return at == null ? null : new Low(least, at, out);
     }
 
     Coordinate[] corners() {
@@ -132,7 +138,7 @@ final class LowSide {
 
   /** Returns its lowest point, shifted likewise. */
   Low lowest(Turning.State state, PointMm shift) {
-    Low least = new Low(Double.POSITIVE_INFINITY, PointMm.ORIGIN);
+    Low least = new Low(Double.POSITIVE_INFINITY, PointMm.ORIGIN, 0);
     for (Face face : faces) {
       double corner = state.leastMm(shifted(face.box, shift), face.y);
       if (corner < Math.min(least.heightMm() + ROUNDING_MM, HIGH_MM)) {

@@ -1,0 +1,63 @@
+package org.longlow.sketcher.fx;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.layout.HBox;
+import org.longlow.sketcher.desk.Desk;
+import org.longlow.sketcher.picture.Aspect;
+
+/** From where the machine is seen on the card, in a row to step through. */
+final class AspectSteps extends HBox {
+
+  private final Desk desk;
+  private final Runnable putDown;
+  private final Map<Aspect, ToggleButton> steps = new EnumMap<>(Aspect.class);
+
+  /**
+   * @param putDown puts down what a hand does on the card, which it does in the elevation
+   */
+  AspectSteps(Desk desk, Runnable putDown) {
+    this.desk = desk;
+    this.putDown = putDown;
+    Called.by(this, "aspects");
+    for (Aspect aspect : Aspect.values()) {
+      ToggleButton step = new ToggleButton(aspect.word());
+      Called.by(step, "aspect-" + aspect.word());
+      step.setAccessibleText("see the " + aspect.says());
+      Bits.told(step, "see the " + aspect.says() + ", key Q");
+      step.getStyleClass().add("step");
+      step.setMinWidth(USE_PREF_SIZE);
+      step.setOnAction(e -> show(aspect));
+      steps.put(aspect, step);
+      getChildren().add(step);
+    }
+    desk.watch(this::refresh);
+    refresh();
+  }
+
+  /** Returns what can be done, for keys and finder. */
+  List<Deed> deeds() {
+    List<Deed> deeds = new ArrayList<>();
+    deeds.add(new Deed("see it from the side, from ahead, from above", "Q", () -> show(null)));
+    for (Aspect aspect : Aspect.values()) {
+      deeds.add(new Deed("see the " + aspect.says(), "", () -> show(aspect)));
+    }
+    return deeds;
+  }
+
+  /** Shows the machine from there; from the next side for null. */
+  void show(Aspect aspect) {
+    if (desk.shown().isPresent()) {
+      putDown.run();
+      desk.look(o -> o.withAspect(aspect == null ? o.aspect().next() : aspect));
+    }
+    refresh();
+  }
+
+  private void refresh() {
+    steps.forEach((aspect, step) -> step.setSelected(aspect == desk.options().aspect()));
+  }
+}

@@ -1,0 +1,52 @@
+package org.longlow.sketcher.picture;
+
+import org.longlow.constraints.stand.Ground;
+import org.longlow.constraints.study.Study;
+import org.longlow.svg.drawing.Drawing;
+
+/** Draws a machine with its people from wherever it is asked for. */
+public final class Pictures {
+
+  private Pictures() {}
+
+  /**
+   * Returns the picture of a study at real size, in the axes of the road.
+   *
+   * @throws IllegalArgumentException if the stance asked for does not exist
+   */
+  public static Drawing of(Study study, PictureOptions options) {
+    return options.aspect() == Aspect.SIDE
+        ? ElevationPicture.of(study, options)
+        : AspectPicture.of(study, options);
+  }
+
+  /**
+   * Returns the front view or plan with what the findings say touches first as the machine leans,
+   * or as it is steered.
+   */
+  public static Drawing withTouches(Study study, PictureOptions options) {
+    return AspectPicture.withTouches(study, options);
+  }
+
+  /** Returns what is marked so, in words; empty where nothing is. */
+  public static String touched(Study study, PictureOptions options) {
+    return ViewSheets.touches(study, options.aspect(), View.shown(study, options).seated())
+            .isEmpty()
+        ? ""
+        : ViewSheets.touched(options.aspect());
+  }
+
+  /**
+   * Returns from where the machine is seen on that picture.
+   *
+   * @param ground the road under the machine in the stance shown
+   */
+  public static Eye eye(Study study, PictureOptions options, Ground ground) {
+    return Eye.of(
+        options.aspect(),
+        ground,
+        options
+            .moved()
+            .flatMap(m -> Scenes.stance(study, options).flatMap(s -> m.leaned(study, s))));
+  }
+}

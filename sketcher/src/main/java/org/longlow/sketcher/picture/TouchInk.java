@@ -1,0 +1,83 @@
+package org.longlow.sketcher.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Envelope;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.svg.drawing.Anchor;
+import org.longlow.svg.drawing.Drawing;
+import org.longlow.svg.drawing.Layer;
+import org.longlow.svg.drawing.Mark;
+import org.longlow.svg.drawing.Style;
+import org.longlow.svg.drawing.Tone;
+
+/** Rings on a front view or plan where something touches first, with words beside the machine. */
+final class TouchInk {
+
+  private static final double RING_MM = 1.3;
+
+  /** From the machine to the words, and from one line of these to the next, paper mm. */
+  private static final double AIR_MM = 4;
+
+  private static final double LINE_MM = 4.2;
+
+  private TouchInk() {}
+
+  /**
+   * Returns the marks.
+   *
+   * @param picture what they are drawn on
+   */
+  static Layer layer(List<Touch> touches, Drawing picture, Envelope machine, Eye eye, double n) {
+    Canvas canvas = new Canvas(n);
+    boolean front = eye.aspect() == Aspect.FRONT;
+    List<Double> taken = new ArrayList<>();
+    Envelope all = picture.boundsMm();
+    all.expandToInclude(machine);
+    for (Touch touch : touches) {
+      PointMm at = eye.page(touch.where(), touch.yMm());
+      canvas.circle(
+          PictureLayer.FINDINGS, "touch", at, canvas.paper(RING_MM), Style.line(Tone.BAD, 0.35));
+      boolean right = front ? touch.left() : true;
+      double x =
+          right ? all.getMaxX() + canvas.paper(AIR_MM) : all.getMinX() - canvas.paper(AIR_MM);
+      double y = free(at.z(), right, taken, canvas.paper(LINE_MM));
+      PointMm words = new PointMm(x, y);
+      canvas.line(
+          PictureLayer.FINDINGS,
+          "touch",
+          Canvas.fine(Tone.BAD),
+          towards(at, words, canvas.paper(RING_MM)),
+          words);
+      canvas.words(
+          PictureLayer.FINDINGS,
+          "touch",
+          (front ? "leaned, " : touch.left() ? "steered left, " : "steered right, ")
+              + touch.words(),
+          new PointMm(x + canvas.paper(right ? 1 : -1), y - canvas.paper(1)),
+          Canvas.SMALL_MM,
+          right ? Anchor.START : Anchor.END,
+          Tone.INK);
+    }
+    List<Mark> marks = canvas.marks(PictureLayer.FINDINGS);
+    return new Layer("touches", "What touches first", marks);
+  }
+
+  private static PointMm towards(PointMm from, PointMm to, double by) {
+    return from.towards(to, Math.min(1, by / Math.max(by, from.distance(to))));
+  }
+
+  /** Words to the right are kept apart from each other, and so are those to the left. */
+  private static double free(double wanted, boolean right, List<Double> taken, double apart) {
+    double side = right ? 0 : 1e7;
+    double y = wanted;
+    boolean clear = false;
+    while (!clear) {
+      double now = y;
+      clear = taken.stream().noneMatch(t -> Math.abs(t - side - now) < apart * 0.99);
+      y = clear ? y : y + apart;
+    }
+    taken.add(y + side);
+    return y;
+  }
+}

@@ -1,0 +1,152 @@
+package org.longlow.sketcher.fx;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javafx.geometry.Point2D;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.Slider;
+import javafx.scene.input.KeyCode;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Point;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.road.LeanFindings;
+import org.longlow.demo.Demos;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.desk.Slide;
+import org.longlow.sketcher.desk.SlideWork;
+import org.longlow.sketcher.picture.Aspect;
+import org.longlow.sketcher.picture.Moved;
+import org.longlow.svg.drawing.Mark;
+
+/**
+ * The card seen from ahead and from above: looked round, picked, leaned, steered, come back from.
+ */
+@Windowed
+class ViewsWalkTest extends Walk {
+
+  @BeforeEach
+  void open() throws Exception {
+    begin(Demos.layout("curlew"));
+  }
+
+  private Aspect aspect() {
+    return hands.shown().options().aspect();
+  }
+
+  private SlideWork slides() {
+    return hands.desk().slides();
+  }
+
+  private Slide slide() {
+    hands.until("the way", () -> slides().slide().isPresent());
+    return Hands.onFx(() -> slides().slide().get());
+  }
+
+  /** A place where that part is seen, on the screen. */
+  private Point2D spot(String subject) {
+    List<Geometry> areas = new ArrayList<>();
+    hands.shown().drawing().layers().stream()
+        .flatMap(l -> l.marks().stream())
+        .filter(m -> m instanceof Mark.Shape s && s.style().fill() != null)
+        .filter(m -> m.subject().equals(subject))
+        .forEach(m -> areas.add(((Mark.Shape) m).geometry()));
+    Point p = areas.get(areas.size() - 1).getInteriorPoint();
+    return Hands.onFx(
+        () -> {
+          ViewFrame frame = hands.window().board().frame();
+          return hands
+              .window()
+              .board()
+              .localToScreen(frame.screenX(p.getX()), frame.screenY(p.getY()));
+        });
+  }
+
+  @Test
+  void aKeyGoesRoundAndPickingAThingPicksItInEach() {
+    hands.press(KeyCode.Q);
+    assertThat(aspect()).isEqualTo(Aspect.FRONT);
+    hands.clickAt(spot("part:frontWheel"));
+    assertThat(hands.desk().options().chosen()).isEqualTo("part:frontWheel");
+    hands.press(KeyCode.Q);
+    assertThat(aspect()).isEqualTo(Aspect.PLAN);
+    assertThat(hands.desk().options().chosen()).isEqualTo("part:frontWheel");
+    hands.clickAt(spot("part:tank"));
+    assertThat(hands.desk().options().chosen()).isEqualTo("part:tank");
+    assertThat(hands.shown().drawing().layers()).anyMatch(l -> l.id().equals("chosen"));
+    // a drag moves nothing there: things are moved in the elevation
+    var before = hands.layout();
+    Point2D at = spot("part:tank");
+    hands.dragAt(at, at.add(40, 0));
+    hands.press(KeyCode.RIGHT);
+    assertThat(hands.layout()).isSameAs(before);
+    hands.click("aspect-side");
+    assertThat(aspect()).isEqualTo(Aspect.SIDE);
+    hands.press(KeyCode.SHORTCUT, KeyCode.F).write("front view").press(KeyCode.ENTER);
+    assertThat(aspect()).isEqualTo(Aspect.FRONT);
+    hands.press(KeyCode.G);
+    assertThat(aspect()).as("what a hand does, it does in the elevation").isEqualTo(Aspect.SIDE);
+    hands.press(KeyCode.Q).press(KeyCode.Q);
+    assertThat(aspect()).as("seen from elsewhere the hand is empty").isEqualTo(Aspect.PLAN);
+    assertThat(Hands.onFx(() -> hands.window().hands().hand())).isInstanceOf(Picking.class);
+  }
+
+  @Test
+  void aFindingIsMarkedWhereItIsSeen() {
+    hands.press(KeyCode.Q);
+    Finding touch =
+        hands.shown().findings().stream()
+            .filter(f -> f.kind().equals(LeanFindings.TOUCH) && f.across().isPresent())
+            .findFirst()
+            .orElseThrow();
+    Hands.onFx(
+        () -> {
+          hands.desk().chooseFinding(touch.id());
+          return null;
+        });
+    hands.settle();
+    assertThat(hands.shown().isMarked(touch.id())).isTrue();
+    PointMm at = hands.shown().onDrawing(touch);
+    assertThat(at.x()).as("its left is at the right").isEqualTo(touch.across().getAsDouble());
+    assertThat(at.z()).as("as high as it is").isGreaterThan(0);
+  }
+
+  @Test
+  void itLeansFromAheadToTheFirstTouchAndSteersFromAbove() {
+    hands.press(KeyCode.Q).press(KeyCode.V);
+    Slide.Mark first = slide().sides(true, 1).get(0);
+    Slider slider = hands.node("lean-deg", Slider.class);
+    hands.slide(slider.lookup(".thumb"), -75, 0);
+    assertThat(Hands.onFx(() -> slides().value())).isCloseTo(first.at(), within(1e-6));
+    assertThat(aspect()).isEqualTo(Aspect.FRONT);
+    PointMm touch = hands.shown().eye().page(first.where().orElseThrow(), first.yMm());
+    assertThat(touch.z()).as("on the road").isCloseTo(0, within(0.01));
+    hands.press(KeyCode.R);
+    assertThat(aspect()).isEqualTo(Aspect.PLAN);
+    assertThat(slide().from()).isEqualTo(-slide().to());
+    hands.press(KeyCode.LEFT).press(KeyCode.LEFT);
+    assertThat(hands.shown().options().moved().map(Moved::steerRad).orElse(0.0))
+        .as("to the left")
+        .isGreaterThan(0.02);
+    assertThat(hands.node("slide-words", Label.class).getText())
+        .startsWith("Steered ")
+        .contains(" to the left. Meets first to the left: ");
+    hands.press(KeyCode.ESCAPE);
+    assertThat(aspect()).as("as it was seen before").isEqualTo(Aspect.FRONT);
+    assertThat(hands.shown().options().moved()).isEqualTo(Optional.empty());
+  }
+
+  @Test
+  void paperOffersTheViews() {
+    hands.press(KeyCode.Q).press(KeyCode.SHORTCUT, KeyCode.M).click("paper-drawing");
+    ComboBox<?> views = hands.node("paper-views", ComboBox.class);
+    assertThat(Hands.onFx(views::getValue)).isEqualTo("front view");
+    assertThat(Hands.onFx(() -> views.getItems().size())).isEqualTo(5);
+  }
+}
