@@ -5,8 +5,8 @@ import java.util.List;
 import org.longlow.constraints.machine.shop.SheetFold;
 
 /**
- * A sheet bent along a line, laid flat: its length is that of its middle, at folds that of
- * {@link SheetFold}.
+ * A sheet bent along a line, laid flat: its length is that of its middle, at folds that of {@link
+ * SheetFold}.
  *
  * @param alongMm where each point of the line is on the flat sheet; one more than points where the
  *     line closes
@@ -36,7 +36,7 @@ record FlatLine(double[] alongMm, List<Fold> folds) {
    *
    * @param points of the line as drawn, two coordinates each
    * @param closed whether the last is joined to the first, where the sheet begins and ends, cut to
-     *     a mitre
+   *     a mitre
    * @param insideLeft whether the sheet's middle lies to the left of the line
    * @param offMm how far the middle of the sheet is from the line
    * @param thicknessMm of the sheet
@@ -59,8 +59,7 @@ record FlatLine(double[] alongMm, List<Fold> folds) {
       double from = i == 0 && !closed ? 0 : turn(points, i, insideLeft);
       double to = i + 1 == last && !closed ? 0 : turn(points, (i + 1) % n, insideLeft);
       double length =
-          Math.hypot(b[0] - a[0], b[1] - a[1])
-              - offMm * (Math.tan(from / 2) + Math.tan(to / 2));
+          Math.hypot(b[0] - a[0], b[1] - a[1]) - offMm * (Math.tan(from / 2) + Math.tan(to / 2));
       double at = along[i];
       if (i > 0 && folded && Math.abs(from) >= SHARP_RAD) {
         double shorter = shorter(thicknessMm, from);

@@ -5,7 +5,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A ruled sheet laid flat: flat from ruling to ruling, each turned into the plane of the one before.
+ * A ruled sheet laid flat: flat from ruling to ruling, each turned into the plane of the one
+ * before.
  *
  * @param below the lower ends of the rulings on the flat sheet
  * @param above their upper ends
@@ -123,9 +124,7 @@ record Flattened(List<double[]> below, List<double[]> above, List<Fold> folds) {
       double up = dot(d, u);
       double on = Math.max(0, Math.sqrt(Math.max(0, dot(d, d) - up * up)) - lessMm);
       // to the right of the ruling ahead, to its left behind
-      double[] at = {
-        below[i][0] + up * fx + way * on * fy, below[i][1] + up * fy - way * on * fx
-      };
+      double[] at = {below[i][0] + up * fx + way * on * fy, below[i][1] + up * fy - way * on * fx};
       (end == 0 ? below : above)[i + way] = at;
     }
   }

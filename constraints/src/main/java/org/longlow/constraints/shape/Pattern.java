@@ -13,8 +13,7 @@ import org.locationtech.jts.geom.Geometry;
  * @param folds where it is folded
  * @param longMm its length along the bend
  */
-public record Pattern(
-    String what, int count, Geometry outline, List<Fold> folds, double longMm) {
+public record Pattern(String what, int count, Geometry outline, List<Fold> folds, double longMm) {
 
   public Pattern {
     folds = List.copyOf(folds);

@@ -57,8 +57,7 @@ final class Patterns {
     for (FlatLine.Fold f : strip.flat().folds()) {
       folds.add(
           new Pattern.Fold(
-              line(
-                  f.alongMm(), strip.right()[f.point()], f.alongMm(), strip.left()[f.point()]),
+              line(f.alongMm(), strip.right()[f.point()], f.alongMm(), strip.left()[f.point()]),
               f.alongMm(),
               f.rad()));
     }
@@ -93,8 +92,7 @@ final class Patterns {
         shell.outline().vertices().stream().map(Vertex::reach).allMatch(Optional::isEmpty);
     return upright
         ? Optional.of(upright(loft, left, what, count, thicknessMm, folded(shell)))
-        : ruled(loft, left, thicknessMm, folded(shell))
-            .map(flat -> pattern(flat, what, count));
+        : ruled(loft, left, thicknessMm, folded(shell)).map(flat -> pattern(flat, what, count));
   }
 
   /** A side that runs straight up everywhere bends along x alone: heights stay. */

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import org.longlow.constraints.layout.ShellPart;
 import org.longlow.constraints.layout.Station;
-import org.longlow.constraints.layout.Vertex;
 
 /**
  * The sheet of a shell whose breadth varies, laid flat as far as it can be without a stretch. An
@@ -115,8 +114,7 @@ public record Unrolled(
   }
 
   /** All places of a strip, those without a name between. */
-  private static List<Width> strip(
-      ShellPart shell, Loft loft, EdgeStrip edge, Places places) {
+  private static List<Width> strip(ShellPart shell, Loft loft, EdgeStrip edge, Places places) {
     List<Girth> ring = loft.ring();
     Local local = Local.of(shell.frame(), places);
     List<double[]> points =

@@ -85,9 +85,7 @@ class PatternsTest {
   /** Flat sides that slant both ways: y = 100 - 0.1 x - 0.3 z. */
   @Test
   void aSlantedFlatSideKeepsItsDistances() {
-    Outline wedge =
-        Made.reaching(
-            0, 0, 100, 100, 300, 0, 70, 70, 300, 100, 40, 40, 0, 100, 70, 70);
+    Outline wedge = Made.reaching(0, 0, 100, 100, 300, 0, 70, 70, 300, 100, 40, 40, 0, 100, 70, 70);
     Unrolled flat = unrolled(wedge, Breadth.EVEN, 2, false);
     assertThat(flat.needsFormers()).isFalse();
     Pattern side = called(flat, "side");
@@ -135,8 +133,7 @@ class PatternsTest {
   @Test
   void aTwistedSideCannotBeLaidFlat() {
     Outline twisted =
-        Made.reaching(
-            0, 0, 100, 100, 300, 0, 60, 60, 300, 100, 100, 100, 0, 100, 60, 60);
+        Made.reaching(0, 0, 100, 100, 300, 0, 60, 60, 300, 100, 100, 100, 0, 100, 60, 60);
     Unrolled flat = unrolled(twisted, Breadth.EVEN, 2, false);
     assertThat(flat.needsFormers()).isTrue();
     assertThat(flat.patterns()).extracting(Pattern::what).containsExactly("edge strip");

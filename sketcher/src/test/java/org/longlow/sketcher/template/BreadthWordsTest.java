@@ -80,8 +80,7 @@ class BreadthWordsTest {
         .extracting(Unrolled.Width::wideMm)
         .usingElementComparator((a, b) -> Math.abs(a - b) < 1e-6 ? 0 : 1)
         .containsExactly(wide, narrow, narrow, wide, wide);
-    assertThat(flat.stripAreaMm2())
-        .isCloseTo((298 + 98) * (wide + narrow), within(1e-3));
+    assertThat(flat.stripAreaMm2()).isCloseTo((298 + 98) * (wide + narrow), within(1e-3));
     assertThat(said(study))
         .contains("ITS SIDES ARE NOT FLAT", "310.5 mm long before it is bent")
         .contains("nose: at 298 it is 235.9 mm", "reaches 120 left, 120 mm right")

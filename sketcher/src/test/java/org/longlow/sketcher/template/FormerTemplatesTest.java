@@ -125,8 +125,7 @@ class FormerTemplatesTest {
   @Test
   void aPrintedFormerMeasuresTrue() throws Exception {
     Study study = study("\"o\"", "{\"across\": [{\"name\": \"mid\", \"x\": 100}]}");
-    List<Page> pages =
-        former(study, "mid").sheets(TemplateSettings.on(Paper.A2));
+    List<Page> pages = former(study, "mid").sheets(TemplateSettings.on(Paper.A2));
     assertThat(pages).hasSize(1);
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     PdfWriter.write(pages, Palette.CARD, new PdfInfo("t", "", "", null), out);
