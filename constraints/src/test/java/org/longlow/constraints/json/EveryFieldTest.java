@@ -131,7 +131,11 @@ class EveryFieldTest {
                 "station",
                 "profile",
                 "share",
-                "body"));
+                "body",
+                "formers",
+                "formerAcross",
+                "formerAlong",
+                "stringer"));
     Document.PART.kinds().values().forEach(kind -> kinds.add(kind.name()));
     assertThat(new TreeSet<>(samples.keySet())).isEqualTo(kinds);
   }

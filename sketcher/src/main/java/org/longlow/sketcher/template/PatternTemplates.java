@@ -41,7 +41,7 @@ final class PatternTemplates {
             shell.name() + ", " + pattern.what() + " flat",
             pattern.outline(),
             strip ? "left side" : "up",
-            strip ? "along the edge" : "forward");
+            strip ? "along" : "forward");
     for (Pattern.Fold f : pattern.folds()) {
       sheet.mark(f.line(), Style.narrow(Tone.INK).withLine(LineType.DASHED));
       Coordinate at = f.line().getCoordinate();
@@ -65,6 +65,9 @@ final class PatternTemplates {
         "FLAT PATTERN, "
             + figures.mm(pattern.longMm())
             + " long on the middle of the sheet; this is its outer face");
+    if (strip) {
+      lines.add("from left to right it follows the outline from its first point on");
+    }
     for (Pattern.Fold f : pattern.folds()) {
       lines.add(
           "fold at "
