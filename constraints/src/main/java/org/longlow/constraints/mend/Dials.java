@@ -38,6 +38,8 @@ final class Dials {
   /** Of a layer of foam; that of a board or sheet is what the shop sells. */
   private static final String THICKNESS = "thickness";
 
+  private static final String LAYERS = "layers";
+
   /** Widths are changed by no more than this, mm; judgement. */
   private static final double WIDTHS_MM = 80;
 
@@ -189,7 +191,7 @@ final class Dials {
           String key = row.path().get(row.path().size() - 1);
           if (row.depth() == 0 && CHOSEN.contains(key)) {
             field(part, row, row.label(), WIDTHS_MM);
-          } else if (row.depth() > 0 && key.equals(THICKNESS)) {
+          } else if (key.equals(THICKNESS) && row.path().contains(LAYERS)) {
             layers.add(row);
           }
         });
