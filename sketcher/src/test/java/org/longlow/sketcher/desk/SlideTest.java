@@ -59,6 +59,6 @@ class SlideTest {
                 mark(44, Slide.Stop.NOT, true)));
     assertThat(lean.sides(true, 5)).extracting(Slide.Mark::at).containsExactly(-31.26, -40.0);
     assertThat(lean.sides(false, 2)).extracting(Slide.Mark::at).containsExactly(28.0, 33.0);
-    assertThat(lean.sides(true, 1).get(0).leanWords()).isEqualTo("at -31.26 at 31.3\u00b0");
+    assertThat(lean.sides(true, 1).get(0).degWords()).isEqualTo("at -31.26 at 31.3\u00b0");
   }
 }
