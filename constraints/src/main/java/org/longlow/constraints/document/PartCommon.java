@@ -10,10 +10,12 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.layout.Breadth;
 import org.longlow.constraints.layout.Material;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.PartBase;
 import org.longlow.constraints.layout.Spread;
+import org.longlow.constraints.layout.Station;
 
 /** The fields that every part has. */
 final class PartCommon {
@@ -52,9 +54,60 @@ final class PartCommon {
     return base(s, LENGTH.said(), mayBeTwo, false);
   }
 
-  /** As {@link #wide(Source, boolean)}, of a kind that is hot unless something else is said. */
-  static <P extends Part> PartBase wide(Source<P> s, boolean mayBeTwo, boolean usuallyHot) {
-    return base(s, LENGTH.said(), mayBeTwo, usuallyHot);
+  /**
+   * Of an outlined part, which may leave to its stations how far it reaches; {@link #byStations}
+   * then fills in what is not said here.
+   */
+  static <P extends Part> PartBase outlined(Source<P> s, boolean usuallyHot) {
+    return base(s, "", true, usuallyHot);
+  }
+
+  /** Returns it with its first station's reach where it says none; empty where neither does. */
+  static PartBase byStations(PartBase base, Breadth breadth) {
+    Optional<Spread> spread = base.spread().flatMap(s -> byStations(s, breadth));
+    return new PartBase(
+        base.name(),
+        spread,
+        base.mass(),
+        base.material(),
+        base.steered(),
+        base.hot(),
+        base.touches(),
+        base.note());
+  }
+
+  /** Returns it, or with its first station's reach where it says none; empty for neither. */
+  static Optional<Spread> byStations(Spread spread, Breadth breadth) {
+    return spread.said()
+        ? Optional.of(spread)
+        : breadth.stations().stream()
+            .map(Station::reach)
+            .filter(reach -> !reach.isEmpty())
+            .findFirst()
+            .map(r -> new Spread(r.leftOrRight(), r.rightOrLeft(), spread.both(), false));
+  }
+
+  /**
+   * Returns how far something reaches.
+   *
+   * @param mayBeUnsaid whether stations may say it instead
+   */
+  static Optional<Spread> spread(
+      Optional<Formula> left, Optional<Formula> right, boolean both, boolean mayBeUnsaid) {
+    // one alone is a fault in a file; typed alone it is meant for both sides
+    return left.isPresent() || right.isPresent()
+        ? Optional.of(new Spread(left.or(() -> right).get(), right.or(() -> left).get(), both))
+        : Optional.of(new Spread(Quantities.LOST, Quantities.LOST, both, false))
+            .filter(s -> mayBeUnsaid);
+  }
+
+  /** Reports an outlined part or body of which nothing says how far it reaches. */
+  static void missing(Spot at) {
+    at.fault(
+        "left",
+        "",
+        "is missing",
+        "add \"left\" and \"right\", each " + LENGTH.said() + ", or \"stations\"");
   }
 
   private static <P extends Part> PartBase base(
@@ -80,10 +133,7 @@ final class PartCommon {
                 "True if a mirror image of it stands on the other side too.");
     return new PartBase(
         s.name(),
-        left.isPresent() || right.isPresent()
-            // one alone is a fault in a file; typed alone it is meant for both sides
-            ? Optional.of(new Spread(left.or(() -> right).get(), right.or(() -> left).get(), both))
-            : Optional.empty(),
+        spread(left, right, both, mayBeTwo && needed.isEmpty()),
         field(
             s,
             "mass",
@@ -125,7 +175,7 @@ final class PartCommon {
             false,
             true,
             help,
-            p -> p.base().spread().map(get)));
+            p -> p.base().spread().filter(Spread::said).map(get)));
   }
 
   private static <P extends Part, V> V field(

@@ -112,7 +112,7 @@ public record Unrolled(
     double length = 0;
     double area = 0;
     double reached = Double.NEGATIVE_INFINITY;
-    for (Loft.Strip s : loft.strips(Lofted.pieces(loft.largestMm()))) {
+    for (Loft.Strip s : loft.strips(Lofted.pieces(loft.largestMm()), true)) {
       List<double[]> from = left ? s.from().left() : s.from().right();
       List<double[]> to = left ? s.to().left() : s.to().right();
       int last = from.size() - 1;

@@ -64,7 +64,13 @@ public final class LockFindings {
   private final Map<About, Fouled> worst = new LinkedHashMap<>();
 
   /** Two that do not keep their gap, in the stance in which it is worst. */
-  private record Fouled(About about, State state, double limitMm, Basis source, LockWay.Met met) {
+  private record Fouled(
+      About about,
+      State state,
+      double limitMm,
+      double curvesMm,
+      Basis source,
+      LockWay.Met met) {
 
     boolean worseThan(Fouled other) {
       return other == null || met.gapMm() < other.met.gapMm() - SAME_MM;
@@ -144,12 +150,13 @@ public final class LockFindings {
   private void past(Steered steered, State state, String part, String other) {
     Demands.Key demand = rules.demand(part, other);
     double limit = rules.limitMm(part, other, demand);
+    double curves = CurveCare.mm(layout, part, other);
     SteeringAxis axis = steered.axisOf().get(part);
     SpaceBody body = bodies.body(state, part);
     SpaceBody past = bodies.body(state, other);
     (steered.turns(other)
-            ? way.past(axis, body, steered.axisOf().get(other), past, limit)
-            : way.past(axis, body, past, limit))
+            ? way.past(axis, body, steered.axisOf().get(other), past, limit + curves)
+            : way.past(axis, body, past, limit + curves))
         .ifPresent(
             met ->
                 keep(
@@ -157,6 +164,7 @@ public final class LockFindings {
                         About.parts(part, other),
                         state,
                         limit,
+                        curves,
                         rules.source(part, other, demand),
                         met)));
   }
@@ -191,6 +199,7 @@ public final class LockFindings {
                                 .said("beyond their joint " + part + " and " + other),
                             state,
                             0,
+                            0,
                             JointFindings.JOINT,
                             met)));
       }
@@ -203,6 +212,7 @@ public final class LockFindings {
       Part part = layout.parts().get(name);
       SteeringAxis axis = steered.axisOf().get(name);
       double limit = rules.limitMm(name, sitting);
+      double curves = CurveCare.mm(layout, name);
       Basis source = rules.source(name, GapRules.RIDER, rules.demandOfPeople(name));
       Set<SpaceBody> done = new HashSet<>();
       for (State state : bodies.states(sitting.occupant())) {
@@ -211,7 +221,7 @@ public final class LockFindings {
         }
         SpaceBody body = bodies.body(state, name);
         for (SpaceBody limb : person.limbsBeside(part, rules, body)) {
-          way.past(axis, body, limb, limit)
+          way.past(axis, body, limb, limit + curves)
               .ifPresent(
                   met ->
                       keep(
@@ -225,6 +235,7 @@ public final class LockFindings {
                                           + sitting.occupant().words()),
                               state,
                               limit,
+                              curves,
                               source,
                               met)));
         }
@@ -241,14 +252,16 @@ public final class LockFindings {
 
   private Finding finding(Fouled f) {
     LockWay.Met met = f.met();
-    return Finding.held(
-            LOCK,
-            f.about(),
-            f.state().condition(),
-            Figures.atLeast(met.gapMm(), f.limitMm(), FigureUnit.MM),
-            List.of(f.source(), HOW),
-            text(f))
-        .at(met.where());
+    Finding finding =
+        Finding.held(
+                LOCK,
+                f.about(),
+                f.state().condition(),
+                Figures.atLeast(met.gapMm(), f.limitMm(), FigureUnit.MM),
+                List.of(f.source(), HOW),
+                text(f))
+            .at(met.where());
+    return CurveCare.held(finding, f.curvesMm());
   }
 
   private Words text(Fouled f) {
@@ -258,6 +271,11 @@ public final class LockFindings {
     Words far =
         Words.of(
             Say.deg(Math.toDegrees(farRad)), farRad < askedRad ? " looked at" : " of lock asked");
+    if (!met.meets() && met.gapMm() >= f.limitMm()) {
+      return Say.format(
+          "Turned %s, %s are %s apart; %s are asked.",
+          degrees(met.turnRad()), what, Say.mm(met.gapMm()), Words.atLeast(f.limitMm()));
+    }
     if (!met.meets()) {
       return Say.format(
           "Turned %s, %s are %s apart, and %s are asked; they come too close from %s on. Make that"
