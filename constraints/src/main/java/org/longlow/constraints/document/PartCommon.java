@@ -112,8 +112,10 @@ final class PartCommon {
 
   private static <P extends Part> PartBase base(
       Source<P> s, String needed, boolean mayBeTwo, boolean usuallyHot) {
+    boolean mayBeUnsaid = mayBeTwo && needed.isEmpty();
+    String unsaid = mayBeUnsaid ? BreadthKinds.UNSAID : "";
     Optional<Formula> left =
-        reach(s, "left", needed, Spread::left, "Reach to the left of the middle plane.");
+        reach(s, "left", needed, Spread::left, "Reach to the left of the middle plane." + unsaid);
     Optional<Formula> right =
         reach(
             s,
@@ -121,7 +123,8 @@ final class PartCommon {
             needed,
             Spread::right,
             "Reach to the right; negative keeps it that far clear of the middle plane on the"
-                + " left.");
+                + " left."
+                + unsaid);
     boolean both =
         mayBeTwo
             && field(
@@ -133,7 +136,7 @@ final class PartCommon {
                 "True if a mirror image of it stands on the other side too.");
     return new PartBase(
         s.name(),
-        spread(left, right, both, mayBeTwo && needed.isEmpty()),
+        spread(left, right, both, mayBeUnsaid),
         field(
             s,
             "mass",

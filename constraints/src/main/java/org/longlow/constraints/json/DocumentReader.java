@@ -46,8 +46,7 @@ final class DocumentReader implements Type.Cases<DocumentReader.Found, Object> {
 
   /** What a vertex may say besides, last. */
   private static final String REACHING =
-      "; last, if it says how far the body reaches there, {\"left\": \"80 mm\", \"right\": \"60"
-          + " mm\"}";
+      ", each with {\"left\": \"80 mm\", \"right\": \"60 mm\"} last where the body's reach is said";
 
   private static final Set<String> VERSION = Set.of(LayoutWriter.VERSION);
 

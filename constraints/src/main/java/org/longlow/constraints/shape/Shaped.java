@@ -25,7 +25,7 @@ record Shaped(List<Prism> prisms, Bulk bulk) {
   private static final int FINE = 40;
 
   /** The same for the area of sheets, which it errs by 0.1 % at most. */
-  private static final int SHEET = 12;
+  private static final int SHEET = 16;
 
   private static final Memo<Loft, Shaped> SOLIDS = new Memo<>(128, Shaped::filled);
   private static final Memo<Sheet, Shaped> SHEETS = new Memo<>(128, Shaped::sheet);

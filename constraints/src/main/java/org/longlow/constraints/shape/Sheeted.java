@@ -87,8 +87,8 @@ record Sheeted(List<Prism> prisms, Bulk bulk) {
   /**
    * Returns the sheet over a body that is closed all round.
    *
-   * @param overMm how far its sides lie outside of what they are round at most; they are that much
-   *     thicker, so that they hold all of it
+   * @param overMm how far it lies outside of the curves it goes round at most; it is that much
+   *     thicker, so that it holds all of them
    * @param sides whether it has sides besides the strip round its edge
    */
   static Sheeted over(
@@ -101,10 +101,10 @@ record Sheeted(List<Prism> prisms, Bulk bulk) {
         patches.add(quad(s, s.from().right(), j, j + 1, s.to().right()), new double[] {0, -1, 0}, overMm);
       }
       if (s.endsBelow()) {
-        patches.add(edge(s, 0), new double[] {0, 0, -1});
+        patches.add(edge(s, 0), new double[] {0, 0, -1}, overMm);
       }
       if (s.endsAbove()) {
-        patches.add(edge(s, last), new double[] {0, 0, 1});
+        patches.add(edge(s, last), new double[] {0, 0, 1}, overMm);
       }
     }
     walls(strips, patches);
