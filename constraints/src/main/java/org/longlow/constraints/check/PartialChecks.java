@@ -71,8 +71,7 @@ public final class PartialChecks {
       Map<String, PartShape> shapes,
       Function<String, Solid> bodies,
       Places now) {
-    return new JointFindings(layout, rules, wheels, shapes, List.of())
-        .sparedMm(moved, bodies, now);
+    return new JointFindings(layout, rules, wheels, shapes, List.of()).sparedMm(moved, bodies, now);
   }
 
   /**

@@ -301,8 +301,7 @@ final class DocumentReader implements Type.Cases<DocumentReader.Found, Object> {
     if (type.words().contains(text)) {
       return word(type, at);
     }
-    List<String> keys =
-        kind.fields().stream().map(f -> Json.quoted(f.key()) + ": ...").toList();
+    List<String> keys = kind.fields().stream().map(f -> Json.quoted(f.key()) + ": ...").toList();
     faults.structure(
         at.path(),
         Json.shown(at.json()),

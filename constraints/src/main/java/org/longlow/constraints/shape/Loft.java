@@ -167,7 +167,8 @@ record Loft(
   }
 
   /** The cut from one edge to another, where the body, holes filled, is between two. */
-  private Cut cut(double x, Edge below, Edge above, Edge low, Edge high, int pieces, boolean around) {
+  private Cut cut(
+      double x, Edge below, Edge above, Edge low, Edge high, int pieces, boolean around) {
     Girth b = below.at(x);
     Girth a = above.at(x);
     double height = a.z() - b.z();

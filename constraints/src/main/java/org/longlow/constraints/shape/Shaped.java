@@ -111,11 +111,11 @@ record Shaped(List<Prism> prisms, Bulk bulk) {
     }
     int pieces = Lofted.pieces(body.largestMm());
     double over = body.sides().isCurved() ? Lofted.overMm(body.largestMm(), pieces) : 0;
-    Sheeted around =
-        Sheeted.over(Twist.without(body.strips(pieces, true)), t, over, sheet.sides());
+    Sheeted around = Sheeted.over(Twist.without(body.strips(pieces, true)), t, over, sheet.sides());
     Sheeted along =
         over > 0
-            ? Sheeted.over(Twist.without(body.strips(Math.max(SHEET, pieces), false)), t, 0, sheet.sides())
+            ? Sheeted.over(
+                Twist.without(body.strips(Math.max(SHEET, pieces), false)), t, 0, sheet.sides())
             : around;
     return new Shaped(around.prisms(), along.bulk());
   }

@@ -91,14 +91,15 @@ record Sheeted(List<Prism> prisms, Bulk bulk) {
    *     thicker, so that it holds all of them
    * @param sides whether it has sides besides the strip round its edge
    */
-  static Sheeted over(
-      List<Loft.Strip> strips, double thicknessMm, double overMm, boolean sides) {
+  static Sheeted over(List<Loft.Strip> strips, double thicknessMm, double overMm, boolean sides) {
     Patches patches = new Patches(thicknessMm);
     for (Loft.Strip s : strips) {
       int last = s.from().left().size() - 1;
       for (int j = 0; sides && j < last; j++) {
-        patches.add(quad(s, s.from().left(), j, j + 1, s.to().left()), new double[] {0, 1, 0}, overMm);
-        patches.add(quad(s, s.from().right(), j, j + 1, s.to().right()), new double[] {0, -1, 0}, overMm);
+        patches.add(
+            quad(s, s.from().left(), j, j + 1, s.to().left()), new double[] {0, 1, 0}, overMm);
+        patches.add(
+            quad(s, s.from().right(), j, j + 1, s.to().right()), new double[] {0, -1, 0}, overMm);
       }
       if (s.endsBelow()) {
         patches.add(edge(s, 0), new double[] {0, 0, -1}, overMm);

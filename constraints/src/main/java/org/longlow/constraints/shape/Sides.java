@@ -33,8 +33,8 @@ record Sides(Profile.Shape shape, double cornerMm, List<List<Double>> drawn) {
   }
 
   /**
-   * Returns the points of a side from the lower edge to the upper: place, 0 to 1, and how far out it
-   * is from the middle, mm.
+   * Returns the points of a side from the lower edge to the upper: place, 0 to 1, and how far out
+   * it is from the middle, mm.
    *
    * @param pieces of a quarter of a curve
    * @param around whether they go round a curve, touching it, instead of along its chords

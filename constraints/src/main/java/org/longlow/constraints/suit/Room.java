@@ -145,18 +145,12 @@ final class Room {
 
   /** Joints of moved parts, as drawn. */
   private void joints(
-      List<Reading> readings,
-      Map<String, PartShape> moved,
-      Map<String, Thing> movers,
-      Places now) {
+      List<Reading> readings, Map<String, PartShape> moved, Map<String, Thing> movers, Places now) {
     Map<String, PartShape> all = new LinkedHashMap<>(shapes);
     all.putAll(moved);
     checks
         .jointsMm(
-            moved.keySet(),
-            all,
-            part -> movers.getOrDefault(part, bodies.get(part)).body(),
-            now)
+            moved.keySet(), all, part -> movers.getOrDefault(part, bodies.get(part)).body(), now)
         .forEach(
             (id, spared) -> {
               if (spared < ROOM_MM) {

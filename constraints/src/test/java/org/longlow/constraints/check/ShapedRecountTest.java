@@ -125,7 +125,8 @@ class ShapedRecountTest {
     for (int i = 0; i < 60; i++) {
       double middle = (low + high) / 2;
       double[] n = normal(middle, rollRad, side);
-      if (reach(n, on.front(), on.frontRadiusMm(), 45) < reach(n, on.rear(), on.rearRadiusMm(), 55)) {
+      if (reach(n, on.front(), on.frontRadiusMm(), 45)
+          < reach(n, on.rear(), on.rearRadiusMm(), 55)) {
         low = middle;
       } else {
         high = middle;
@@ -224,12 +225,10 @@ class ShapedRecountTest {
         new Keel(x, z, new double[] {left, left / 3}, new double[] {left / 2, left}, corner);
     Study study = keel.on(TestMachine.runabout()).study();
     Sitting sitting = study.sittings().get(0);
-    List<Prism> body =
-        Resting.clear(sitting, study.layout().parts().get("keel")).prisms(sitting);
+    List<Prism> body = Resting.clear(sitting, study.layout().parts().get("keel")).prisms(sitting);
     assertThat(body).isNotEmpty();
     double step = 4;
-    double least =
-        keel.surface(step).stream().mapToDouble(p -> apart(p, body)).min().orElseThrow();
+    double least = keel.surface(step).stream().mapToDouble(p -> apart(p, body)).min().orElseThrow();
     Optional<Finding> f = found(study, "gap.keel." + sitting.occupant().name());
     if (least > 41) {
       assertThat(f).isEmpty();

@@ -13,8 +13,7 @@ import org.longlow.constraints.layout.Spread;
 class BreadthDocumentTest {
 
   private static String of(String breadth) {
-    return
-        """
+    return """
         {"longlow": 1, "name": "t", "pins": {"o": [0, 0], "a": [0, 300], "b": [1500, 300]},
          "parts": {
           "rear": {"kind": "wheel", "end": "rear", "axle": "a", "radius": 300, "width": 120},
@@ -66,7 +65,8 @@ class BreadthDocumentTest {
 
   @Test
   void somethingMustSayHowFarItReaches() {
-    String advice = "is missing; add \"left\" and \"right\", each a length (such as 1600 mm), or \"stations\"";
+    String advice =
+        "is missing; add \"left\" and \"right\", each a length (such as 1600 mm), or \"stations\"";
     assertThat(faults("\"mass\": 1")).containsExactly("$.parts.tank.left: " + advice);
     assertThat(faults("\"stations\": []")).containsExactly("$.parts.tank.left: " + advice);
     String body = "{\"outline\": {\"points\": [[0, 0], [50, 0], [50, 50]]}}";
@@ -74,7 +74,8 @@ class BreadthDocumentTest {
         .containsExactly("$.parts.tank.bodies[0].left: " + advice);
     // one side alone is meant for nothing, with stations or without
     assertThat(faults("\"left\": 30, " + STATIONS))
-        .containsExactly("$.parts.tank.right: is missing; add \"right\", a length (such as 1600 mm)");
+        .containsExactly(
+            "$.parts.tank.right: is missing; add \"right\", a length (such as 1600 mm)");
   }
 
   @Test

@@ -116,8 +116,7 @@ class SafeSideTest {
   @Test
   void cornersOfAWedgeTakeAwayWhatTheyTakeAtEachPlace() {
     PartShape wedge =
-        Made.solid(
-            box(), Made.spread(120, 120, false), wedge(Made.profile(Profile.Shape.ROUND)));
+        Made.solid(box(), Made.spread(120, 120, false), wedge(Made.profile(Profile.Shape.ROUND)));
     double volume = 0;
     int n = 4000;
     for (int i = 0; i < n; i++) {
@@ -196,24 +195,14 @@ class SafeSideTest {
   @Test
   void breadthBetweenSmoothPointsIsTheCubicOfItsSlopes() {
     Span span =
-        new Span(
-            new PointMm(0, 0),
-            new PointMm(100, 0),
-            new PointMm(200, 0),
-            new PointMm(300, 0));
+        new Span(new PointMm(0, 0), new PointMm(100, 0), new PointMm(200, 0), new PointMm(300, 0));
     // equal steps of the parameter: slopes 50, 10 and -60 a step
     double slope = 2 * 50 * 10 / 60.0;
     double half = (150 + 160) / 2.0 + (slope - 0) / 8;
     assertThat(span.along(0.5, 100, 150, 160, 100)).isCloseTo(half, within(1e-9));
     assertThat(span.along(0, 100, 150, 160, 100)).isEqualTo(150);
     assertThat(span.along(1, 100, 150, 160, 100)).isCloseTo(160, within(1e-9));
-    Span corner =
-        new Span(
-            null,
-            new PointMm(100, 0),
-            new PointMm(200, 0),
-            null);
-    assertThat(corner.along(0.25, Double.NaN, 150, 160, Double.NaN))
-        .isCloseTo(152.5, within(1e-9));
+    Span corner = new Span(null, new PointMm(100, 0), new PointMm(200, 0), null);
+    assertThat(corner.along(0.25, Double.NaN, 150, 160, Double.NaN)).isCloseTo(152.5, within(1e-9));
   }
 }

@@ -31,7 +31,9 @@ class ShapedMomentsTest {
     double b = 30;
     double h = 240;
     Bulk bulk =
-        oval(new double[] {0, 100 - a, h, 100 - b, h, 100 + b, 0, 100 + a}, new double[] {0, a, h, b});
+        oval(
+            new double[] {0, 100 - a, h, 100 - b, h, 100 + b, 0, 100 + a},
+            new double[] {0, a, h, b});
     double v = Math.PI * h / 3 * (a * a + a * b + b * b);
     // 160 chords round: 0.03 % less area, 0.05 % less of its second moments
     isNear(bulk.volume(), v, 4e-4);
@@ -89,8 +91,7 @@ class ShapedMomentsTest {
     // from 20 to 80 at the back, 20 to 50 at the front, 300 long, 100 high
     Bulk bulk =
         Made.solid(
-                Made.reaching(
-                    0, 0, 80, -20, 300, 0, 50, -20, 300, 100, 50, -20, 0, 100, 80, -20),
+                Made.reaching(0, 0, 80, -20, 300, 0, 50, -20, 300, 100, 50, -20, 0, 100, 80, -20),
                 Made.spread(80, -20, false),
                 Breadth.EVEN)
             .bulk();

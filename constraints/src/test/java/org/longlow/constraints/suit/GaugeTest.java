@@ -125,8 +125,7 @@ class GaugeTest {
     Gauge gauge = gauge(Study.of(stays));
     Set<Verdict> met = new HashSet<>();
     for (double x : new double[] {1440, 1700}) {
-      Pin there =
-          stays.pins().get("peg").at(Formula.of(x, Unit.MM), Formula.of(400, Unit.MM));
+      Pin there = stays.pins().get("peg").at(Formula.of(x, Unit.MM), Formula.of(400, Unit.MM));
       Study study = Study.of(stays.withPins(Map.of("peg", there)));
       Optional<Reading> felt =
           gauge.at(study.placed().places()).stream()
@@ -136,8 +135,7 @@ class GaugeTest {
           study.findings().stream().filter(f -> f.id().equals("joint.stayA.stayB")).findFirst();
       met.add(found.map(Finding::verdict).orElse(Verdict.PASS));
       assertThat(felt.map(Reading::fails).orElse(false)).isEqualTo(found.isPresent());
-      found.ifPresent(
-          f -> assertThat(felt.get().margin()).isCloseTo(f.margin(), within(1e-6)));
+      found.ifPresent(f -> assertThat(felt.get().margin()).isCloseTo(f.margin(), within(1e-6)));
     }
     assertThat(met).containsExactlyInAnyOrder(Verdict.PASS, Verdict.FAIL);
   }

@@ -257,8 +257,7 @@ public final class PartPoints {
       return; // the one before is not there yet
     }
     Handle any = handle == null && !handles().isEmpty() ? handles().get(0) : handle;
-    List<Handle> ring =
-        handles().stream().filter(h -> any != null && h.besides(any)).toList();
+    List<Handle> ring = handles().stream().filter(h -> any != null && h.besides(any)).toList();
     int body = any == null ? -1 : any.body();
     int last = ring.size() - (isClosed(body) ? 1 : 2);
     int edge = Math.min(handle == null ? 0 : handle.index(), last);
@@ -321,9 +320,7 @@ public final class PartPoints {
   /** Says how far the body reaches at the point picked where that is said; else empty. */
   public String reaches() {
     Handle handle = picked();
-    return handle == null || !isEdge(handle)
-        ? ""
-        : PointWords.reach(handle, layout(), places());
+    return handle == null || !isEdge(handle) ? "" : PointWords.reach(handle, layout(), places());
   }
 
   /**

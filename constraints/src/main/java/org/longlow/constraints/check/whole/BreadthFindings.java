@@ -85,8 +85,7 @@ public final class BreadthFindings {
     List<Station> stations = breadth.stations();
     for (int i = 0; i < stations.size(); i++) {
       sides(named(stations, i) + " of " + what, stations.get(i).reach());
-      if (i > 0
-          && places.value(stations.get(i).x()) <= places.value(stations.get(i - 1).x())) {
+      if (i > 0 && places.value(stations.get(i).x()) <= places.value(stations.get(i - 1).x())) {
         passed(named(stations, i), named(stations, i - 1), what, stations.get(i));
       }
     }
@@ -116,7 +115,11 @@ public final class BreadthFindings {
             Figures.atLeast(Math.min(wide, -1e-9), 0, FigureUnit.MM),
             List.of(SIDES),
             Words.of(
-                "As " + String.join(" and ", names) + " came out, left and right of " + where + part,
+                "As "
+                    + String.join(" and ", names)
+                    + " came out, left and right of "
+                    + where
+                    + part,
                 " are ",
                 Say.mm(wide),
                 " together: its sides "
