@@ -27,9 +27,6 @@ final class BreadthKinds {
   /** Most stations of one body. */
   private static final int MAX_STATIONS = 100;
 
-  /** What stands in for a reach that is left out. */
-  static final String UNSAID = " Stations may say it instead.";
-
   private static final Formula NOUGHT = Formula.parse("0 mm");
 
   /** How large a body is begun. */
@@ -84,7 +81,7 @@ final class BreadthKinds {
                 } else if (body.breadth().stations().isEmpty()
                     && at.isSound("left")
                     && at.isSound("right")) {
-                  PartCommon.missing(at);
+                  ReachKind.missing(at);
                 }
                 once(body.outline(), body.breadth(), at);
               });
@@ -169,13 +166,14 @@ final class BreadthKinds {
 
   private static FurtherBody body(Source<FurtherBody> s) {
     Optional<Formula> left =
-        s.may("left", LENGTH, b -> said(b, Spread::left), "Reach to the left." + UNSAID);
+        s.may("left", LENGTH, b -> said(b, Spread::left), "Reach to the left." + ReachKind.UNSAID);
     Optional<Formula> right =
         s.may(
             "right",
             LENGTH,
             b -> said(b, Spread::right),
-            "Reach to the right; negative keeps it that far clear of the middle plane." + UNSAID);
+            "Reach to the right; negative keeps it that far clear of the middle plane."
+                + ReachKind.UNSAID);
     boolean both =
         s.flag(
             "both",
@@ -190,9 +188,9 @@ final class BreadthKinds {
             FurtherBody::outline,
             "Its edge in the elevation.");
     Breadth breadth = breadth(s, FurtherBody::breadth);
-    Spread spread = PartCommon.spread(left, right, both, true).orElseThrow();
+    Spread spread = ReachKind.spread(left, right, both, true).orElseThrow();
     return new FurtherBody(
-        name, outline, PartCommon.byStations(spread, breadth).orElse(spread), breadth);
+        name, outline, ReachKind.byStations(spread, breadth).orElse(spread), breadth);
   }
 
   private static Optional<Formula> said(FurtherBody body, Function<Spread, Formula> get) {

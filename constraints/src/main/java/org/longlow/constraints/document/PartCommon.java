@@ -15,7 +15,6 @@ import org.longlow.constraints.layout.Material;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.PartBase;
 import org.longlow.constraints.layout.Spread;
-import org.longlow.constraints.layout.Station;
 
 /** The fields that every part has. */
 final class PartCommon {
@@ -64,7 +63,7 @@ final class PartCommon {
 
   /** Returns it with its first station's reach where it says none; empty where neither does. */
   static PartBase byStations(PartBase base, Breadth breadth) {
-    Optional<Spread> spread = base.spread().flatMap(s -> byStations(s, breadth));
+    Optional<Spread> spread = base.spread().flatMap(s -> ReachKind.byStations(s, breadth));
     return new PartBase(
         base.name(),
         spread,
@@ -76,44 +75,10 @@ final class PartCommon {
         base.note());
   }
 
-  /** Returns it, or with its first station's reach where it says none; empty for neither. */
-  static Optional<Spread> byStations(Spread spread, Breadth breadth) {
-    return spread.said()
-        ? Optional.of(spread)
-        : breadth.stations().stream()
-            .map(Station::reach)
-            .filter(reach -> !reach.isEmpty())
-            .findFirst()
-            .map(r -> new Spread(r.leftOrRight(), r.rightOrLeft(), spread.both(), false));
-  }
-
-  /**
-   * Returns how far something reaches.
-   *
-   * @param mayBeUnsaid whether stations may say it instead
-   */
-  static Optional<Spread> spread(
-      Optional<Formula> left, Optional<Formula> right, boolean both, boolean mayBeUnsaid) {
-    // one alone is a fault in a file; typed alone it is meant for both sides
-    return left.isPresent() || right.isPresent()
-        ? Optional.of(new Spread(left.or(() -> right).get(), right.or(() -> left).get(), both))
-        : Optional.of(new Spread(Quantities.LOST, Quantities.LOST, both, false))
-            .filter(s -> mayBeUnsaid);
-  }
-
-  /** Reports an outlined part or body of which nothing says how far it reaches. */
-  static void missing(Spot at) {
-    at.fault(
-        "left",
-        "",
-        "is missing",
-        "add \"left\" and \"right\", each " + LENGTH.said() + ", or \"stations\"");
-  }
-
   private static <P extends Part> PartBase base(
       Source<P> s, String needed, boolean mayBeTwo, boolean usuallyHot) {
     boolean mayBeUnsaid = mayBeTwo && needed.isEmpty();
-    String unsaid = mayBeUnsaid ? BreadthKinds.UNSAID : "";
+    String unsaid = mayBeUnsaid ? ReachKind.UNSAID : "";
     Optional<Formula> left =
         reach(s, "left", needed, Spread::left, "Reach to the left of the middle plane." + unsaid);
     Optional<Formula> right =
@@ -136,7 +101,7 @@ final class PartCommon {
                 "True if a mirror image of it stands on the other side too.");
     return new PartBase(
         s.name(),
-        spread(left, right, both, mayBeUnsaid),
+        ReachKind.spread(left, right, both, mayBeUnsaid),
         field(
             s,
             "mass",

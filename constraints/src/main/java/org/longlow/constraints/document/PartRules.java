@@ -29,7 +29,7 @@ final class PartRules {
     base.spread().filter(Spread::said).ifPresent(spread -> wide(spread, at));
     if (part instanceof Part.Outlined outlined) {
       if (base.spread().isEmpty() && at.isSound("left") && at.isSound("right")) {
-        PartCommon.missing(at);
+        ReachKind.missing(at);
       }
       BreadthKinds.once(outlined.outline(), outlined.breadth(), at);
     }

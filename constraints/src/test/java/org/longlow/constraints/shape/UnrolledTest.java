@@ -81,8 +81,7 @@ class UnrolledTest {
   @Test
   void whereTheRightIsLongerItIsThatAndAPairHasTwoOfEach() {
     Breadth breadth =
-        new Breadth(
-            List.of(station("a", 0, 150, -100), station("b", 300, 150, -20)), Profile.FLAT);
+        new Breadth(List.of(station("a", 0, 150, -100), station("b", 300, 150, -20)), Profile.FLAT);
     Unrolled flat = of(BOX, Made.spread(150, -20, true), breadth, 2, false).orElseThrow();
     assertThat(flat.strips()).isEqualTo(2);
     assertThat(flat.sides()).isEqualTo(4);
@@ -95,8 +94,7 @@ class UnrolledTest {
   void sidesEndAtTheOutline() {
     Breadth breadth =
         new Breadth(List.of(station("a", 0, 60, 60), station("b", 40, 30, 30)), Profile.FLAT);
-    Unrolled flat =
-        of(Made.outline(0, 0, 40, 0, 40, 30), EVEN, breadth, 1, false).orElseThrow();
+    Unrolled flat = of(Made.outline(0, 0, 40, 0, 40, 30), EVEN, breadth, 1, false).orElseThrow();
     assertThat(flat.sideLongMm()).isCloseTo(50, within(1e-9));
     assertThat(flat.sideAreaMm2()).isCloseTo(50 * 30 / 2.0, within(1e-9));
     assertThat(told(flat))
@@ -111,7 +109,9 @@ class UnrolledTest {
     Unrolled flat = of(outline, EVEN, Breadth.EVEN, 2, false).orElseThrow();
     assertThat(flat.needsFormers()).isTrue();
     assertThat(flat.sideLongMm()).isZero();
-    assertThat(told(flat)).hasSize(5).startsWith("point 1 0.000 396.000", "point 2 300.000 236.000");
+    assertThat(told(flat))
+        .hasSize(5)
+        .startsWith("point 1 0.000 396.000", "point 2 300.000 236.000");
     assertThat(told(flat)).element(3).isEqualTo("point 4 700.000 376.000");
   }
 
@@ -134,8 +134,7 @@ class UnrolledTest {
     assertThat(flat.sides()).isZero();
     assertThat(flat.needsFormers()).isFalse();
     assertThat(told(flat))
-        .containsExactly(
-            "a 0.000 100.000", "b 150.000 60.000", "point 3 700.000 60.000");
+        .containsExactly("a 0.000 100.000", "b 150.000 60.000", "point 3 700.000 60.000");
     double area = 150 * 80 + 550 * 60.0;
     assertThat(flat.stripAreaMm2()).isCloseTo(area, within(1e-6));
     assertThat(flat.sheetAreaMm2()).isCloseTo(area, within(1e-6));

@@ -188,9 +188,9 @@ class LockFindingsTest {
                 "tray",
                 "{"
                     + kind
-                    + ", 'frame': 'trayLow', 'outline': {'points': [['0 mm', '0 mm'],"
-                    + " ['60 mm', '0 mm'], ['60 mm', '80 mm'], ['0 mm', '80 mm']]}, 'left': '50 mm',"
-                    + " 'right': '50 mm', 'mass': '1 kg', 'steered': true}");
+                    + ", 'frame': 'trayLow', 'outline': {'points': [['0 mm', '0 mm'], ['60 mm', '0"
+                    + " mm'], ['60 mm', '80 mm'], ['0 mm', '80 mm']]}, 'left': '50 mm', 'right':"
+                    + " '50 mm', 'mass': '1 kg', 'steered': true}");
     assertThat(machine.study().findings())
         .filteredOn(f -> f.id().startsWith("lock.tray."))
         .isNotEmpty()
