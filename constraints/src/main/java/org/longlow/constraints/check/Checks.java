@@ -39,6 +39,7 @@ import org.longlow.constraints.check.road.TurningFindings;
 import org.longlow.constraints.check.road.Weights;
 import org.longlow.constraints.check.rule.LawFindings;
 import org.longlow.constraints.check.rule.Rulings;
+import org.longlow.constraints.check.whole.BreadthFindings;
 import org.longlow.constraints.check.whole.ColdFindings;
 import org.longlow.constraints.check.whole.CompletenessFindings;
 import org.longlow.constraints.check.whole.EdgeFindings;
@@ -121,6 +122,7 @@ public final class Checks {
     findings.addAll(AxleFindings.of(placed));
     findings.addAll(PlaceFindings.of(placed, wheels));
     findings.addAll(EdgeFindings.of(layout, placed.places()));
+    findings.addAll(BreadthFindings.of(layout, placed.places()));
     findings.add(new CompletenessFindings(layout, wheels, gaps).of());
     findings.addAll(ColdFindings.of(layout));
     findings.addAll(ChainFindings.of(placed));

@@ -4,14 +4,19 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.gap.GapRules;
+import org.longlow.constraints.check.gap.JointFindings;
 import org.longlow.constraints.check.road.GroundFindings;
 import org.longlow.constraints.check.road.LeanFindings;
 import org.longlow.constraints.check.road.LoadFindings;
+import org.longlow.constraints.gap.Solid;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.seat.Resting;
 import org.longlow.constraints.seat.Sitting;
+import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
@@ -51,6 +56,22 @@ public final class PartialChecks {
     }
     findings.addAll(LoadFindings.of(layout, standings));
     return findings;
+  }
+
+  /**
+   * Returns how much nearer to their pins the joints of some parts end than they may, mm, by the id
+   * of their finding; negative where they reach too far.
+   *
+   * @param shapes every part as drawn, where it is now
+   * @param bodies likewise, as bodies
+   * @param now where the pins are now
+   */
+  public Map<String, Double> jointsMm(
+      Set<String> moved,
+      Map<String, PartShape> shapes,
+      Function<String, Solid> bodies,
+      Places now) {
+    return new JointFindings(layout, rules, wheels, shapes, List.of()).sparedMm(moved, bodies, now);
   }
 
   /**

@@ -76,7 +76,13 @@ final class BreadthKinds {
           .together("left", "right")
           .rule(
               (body, at) -> {
-                ReachKind.wide(body.spread().left(), body.spread().right(), at);
+                if (body.spread().said()) {
+                  ReachKind.wide(body.spread().left(), body.spread().right(), at);
+                } else if (body.breadth().stations().isEmpty()
+                    && at.isSound("left")
+                    && at.isSound("right")) {
+                  ReachKind.missing(at);
+                }
                 once(body.outline(), body.breadth(), at);
               });
 
@@ -159,28 +165,36 @@ final class BreadthKinds {
   }
 
   private static FurtherBody body(Source<FurtherBody> s) {
-    Formula left = s.need("left", LENGTH, b -> b.spread().left(), "Reach to the left.");
-    Formula right =
-        s.need(
+    Optional<Formula> left =
+        s.may("left", LENGTH, b -> said(b, Spread::left), "Reach to the left." + ReachKind.UNSAID);
+    Optional<Formula> right =
+        s.may(
             "right",
             LENGTH,
-            b -> b.spread().right(),
-            "Reach to the right; negative keeps it that far clear of the middle plane.");
+            b -> said(b, Spread::right),
+            "Reach to the right; negative keeps it that far clear of the middle plane."
+                + ReachKind.UNSAID);
     boolean both =
         s.flag(
             "both",
             b -> b.spread().both(),
             "True if a mirror image of it stands on the other side too.");
-    return new FurtherBody(
-        s.text("name", FurtherBody::name, "For people, such as head."),
+    String name = s.text("name", FurtherBody::name, "For people, such as head.");
+    Outline outline =
         s.<Outline>need(
             "outline",
             ShapeKinds.OUTLINE,
             ShapeKinds.OUTLINE.said(),
             FurtherBody::outline,
-            "Its edge in the elevation."),
-        new Spread(left, right, both),
-        breadth(s, FurtherBody::breadth));
+            "Its edge in the elevation.");
+    Breadth breadth = breadth(s, FurtherBody::breadth);
+    Spread spread = ReachKind.spread(left, right, both, true).orElseThrow();
+    return new FurtherBody(
+        name, outline, ReachKind.byStations(spread, breadth).orElse(spread), breadth);
+  }
+
+  private static Optional<Formula> said(FurtherBody body, Function<Spread, Formula> get) {
+    return Optional.of(body.spread()).filter(Spread::said).map(get);
   }
 
   private static void fits(Profile profile, Spot at) {

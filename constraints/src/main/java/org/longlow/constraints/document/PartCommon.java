@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.layout.Breadth;
 import org.longlow.constraints.layout.Material;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.PartBase;
@@ -52,15 +53,34 @@ final class PartCommon {
     return base(s, LENGTH.said(), mayBeTwo, false);
   }
 
-  /** As {@link #wide(Source, boolean)}, of a kind that is hot unless something else is said. */
-  static <P extends Part> PartBase wide(Source<P> s, boolean mayBeTwo, boolean usuallyHot) {
-    return base(s, LENGTH.said(), mayBeTwo, usuallyHot);
+  /**
+   * Of an outlined part, which may leave to its stations how far it reaches; {@link #byStations}
+   * then fills in what is not said here.
+   */
+  static <P extends Part> PartBase outlined(Source<P> s, boolean usuallyHot) {
+    return base(s, "", true, usuallyHot);
+  }
+
+  /** Returns it with its first station's reach where it says none; empty where neither does. */
+  static PartBase byStations(PartBase base, Breadth breadth) {
+    Optional<Spread> spread = base.spread().flatMap(s -> ReachKind.byStations(s, breadth));
+    return new PartBase(
+        base.name(),
+        spread,
+        base.mass(),
+        base.material(),
+        base.steered(),
+        base.hot(),
+        base.touches(),
+        base.note());
   }
 
   private static <P extends Part> PartBase base(
       Source<P> s, String needed, boolean mayBeTwo, boolean usuallyHot) {
+    boolean mayBeUnsaid = mayBeTwo && needed.isEmpty();
+    String unsaid = mayBeUnsaid ? ReachKind.UNSAID : "";
     Optional<Formula> left =
-        reach(s, "left", needed, Spread::left, "Reach to the left of the middle plane.");
+        reach(s, "left", needed, Spread::left, "Reach to the left of the middle plane." + unsaid);
     Optional<Formula> right =
         reach(
             s,
@@ -68,7 +88,8 @@ final class PartCommon {
             needed,
             Spread::right,
             "Reach to the right; negative keeps it that far clear of the middle plane on the"
-                + " left.");
+                + " left."
+                + unsaid);
     boolean both =
         mayBeTwo
             && field(
@@ -80,10 +101,7 @@ final class PartCommon {
                 "True if a mirror image of it stands on the other side too.");
     return new PartBase(
         s.name(),
-        left.isPresent() || right.isPresent()
-            // one alone is a fault in a file; typed alone it is meant for both sides
-            ? Optional.of(new Spread(left.or(() -> right).get(), right.or(() -> left).get(), both))
-            : Optional.empty(),
+        ReachKind.spread(left, right, both, mayBeUnsaid),
         field(
             s,
             "mass",
@@ -125,7 +143,7 @@ final class PartCommon {
             false,
             true,
             help,
-            p -> p.base().spread().map(get)));
+            p -> p.base().spread().filter(Spread::said).map(get)));
   }
 
   private static <P extends Part, V> V field(

@@ -9,12 +9,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.longlow.constraints.formula.Formula;
+import org.longlow.constraints.layout.Breadth;
 import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.LampPart;
 import org.longlow.constraints.layout.LocalAxes;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.PartBase;
 import org.longlow.constraints.layout.RestPart;
 import org.longlow.constraints.layout.ShellPart;
 import org.longlow.constraints.layout.SolidPart;
@@ -122,12 +124,16 @@ final class PartKinds {
   }
 
   private static SolidPart solid(SolidPart.Kind type, Source<SolidPart> s) {
+    PartBase base = PartCommon.outlined(s, type.usuallyHot());
+    LocalAxes frame = frame(s);
+    Outline outline = outline(s);
+    Breadth breadth = BreadthKinds.breadth(s, SolidPart::breadth);
     return new SolidPart(
-        PartCommon.wide(s, true, type.usuallyHot()),
+        PartCommon.byStations(base, breadth),
         type,
-        frame(s),
-        outline(s),
-        BreadthKinds.breadth(s, SolidPart::breadth),
+        frame,
+        outline,
+        breadth,
         s.or(
             "bodies",
             new Type.ListOf<>(new Type.Nested<>(BreadthKinds.BODY), 0, BreadthKinds.MAX_BODIES),
@@ -157,12 +163,16 @@ final class PartKinds {
   }
 
   private static ShellPart shell(ShellPart.Kind type, Source<ShellPart> s) {
+    PartBase base = PartCommon.outlined(s, false);
+    LocalAxes frame = frame(s);
+    Outline outline = outline(s);
+    Breadth breadth = BreadthKinds.breadth(s, ShellPart::breadth);
     return new ShellPart(
-        PartCommon.wide(s, true),
+        PartCommon.byStations(base, breadth),
         type,
-        frame(s),
-        outline(s),
-        BreadthKinds.breadth(s, ShellPart::breadth),
+        frame,
+        outline,
+        breadth,
         s.need("thickness", PartSizes.SHEET, ShellPart::thickness, "Thickness of the sheet."),
         s.flag(
             "open",

@@ -26,8 +26,11 @@ final class PartRules {
     if (at.name().equals(Occupant.RIDER)) {
       at.fault("", "", "is the word for whoever sits on the machine", "choose another name");
     }
-    base.spread().ifPresent(spread -> wide(spread, at));
+    base.spread().filter(Spread::said).ifPresent(spread -> wide(spread, at));
     if (part instanceof Part.Outlined outlined) {
+      if (base.spread().isEmpty() && at.isSound("left") && at.isSound("right")) {
+        ReachKind.missing(at);
+      }
       BreadthKinds.once(outlined.outline(), outlined.breadth(), at);
       FormerKinds.closed(outlined, at);
     }

@@ -44,6 +44,10 @@ final class DocumentReader implements Type.Cases<DocumentReader.Found, Object> {
     }
   }
 
+  /** What a vertex may say besides, last. */
+  private static final String REACHING =
+      ", each with {\"left\": \"80 mm\", \"right\": \"60 mm\"} last where the body's reach is said";
+
   private static final Set<String> VERSION = Set.of(LayoutWriter.VERSION);
 
   private final Faults faults;
@@ -282,11 +286,30 @@ final class DocumentReader implements Type.Cases<DocumentReader.Found, Object> {
       return notAnObject(at);
     }
     Field<T, ?> only = kind.shortField().get();
-    Object value = only.type().by(this, at);
+    boolean isWord = only.type() instanceof Type.Word<?>;
+    Object value = isWord ? wordOrObject(kind, only, at) : only.type().by(this, at);
     if (value == null) {
       return only.key().equals(kind.decidedBy()) ? null : kind.make(at.name(), Map.of());
     }
     return kind.make(at.name(), Map.of(only.key(), value));
+  }
+
+  /** A word that may stand for a whole object: refused, both are told. */
+  private <T> Object wordOrObject(Kind<T> kind, Field<T, ?> only, Found at) {
+    Type.Word<?> type = (Type.Word<?>) only.type();
+    String text = at.json().isTextual() ? at.json().textValue() : "";
+    if (type.words().contains(text)) {
+      return word(type, at);
+    }
+    List<String> keys = kind.fields().stream().map(f -> Json.quoted(f.key()) + ": ...").toList();
+    faults.structure(
+        at.path(),
+        Json.shown(at.json()),
+        "must be one of " + String.join(", ", type.words()) + ", or an object",
+        Names.nearest(text, type.words())
+            .map(near -> "did you mean " + near + "?")
+            .orElse("write one of these, in quotes, or some of {" + String.join(", ", keys) + "}"));
+    return null;
   }
 
   @Override
@@ -347,6 +370,7 @@ final class DocumentReader implements Type.Cases<DocumentReader.Found, Object> {
           type.mayBeSmooth()
               ? "write [\"x mm\", \"z mm\"], [\"x mm\", \"z mm\", \"smooth\"], a pin or [pin,"
                   + " \"smooth\"]"
+                  + (type.reach().isPresent() ? REACHING : "")
               : "write " + type.said());
     }
     Optional<HalfBreadths> reach =

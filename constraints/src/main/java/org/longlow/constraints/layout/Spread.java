@@ -12,5 +12,13 @@ import org.longlow.constraints.formula.Formula;
  * @param left reach to the left
  * @param right reach to the right
  * @param both true if a mirror image of it stands on the other side too
+ * @param said false where the layout leaves both sides out because stations say them; these are
+ *     then those of the first station
  */
-public record Spread(Formula left, Formula right, boolean both) {}
+public record Spread(Formula left, Formula right, boolean both, boolean said) {
+
+  /** One that the layout says. */
+  public Spread(Formula left, Formula right, boolean both) {
+    this(left, right, both, true);
+  }
+}

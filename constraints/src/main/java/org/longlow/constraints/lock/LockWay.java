@@ -68,6 +68,26 @@ public final class LockWay {
         pastStill.computeIfAbsent(axis, TurnSweep::pastStill), body, still, Math.max(0, gapMm));
   }
 
+  /**
+   * Returns where a body that turns is nearest to one that stays, if that is nearer than a cut, mm.
+   */
+  public Optional<TurnSweep.Closest> nearest(
+      SteeringAxis axis, SpaceBody body, SpaceBody still, double cutMm) {
+    return nearest(pastStill.computeIfAbsent(axis, TurnSweep::pastStill), body, still, cutMm);
+  }
+
+  /** The same of two bodies that turn about an axis each. */
+  public Optional<TurnSweep.Closest> nearest(
+      SteeringAxis axis, SpaceBody body, SteeringAxis otherAxis, SpaceBody other, double cutMm) {
+    return nearest(TurnSweep.past(axis, otherAxis), body, other, cutMm);
+  }
+
+  private Optional<TurnSweep.Closest> nearest(
+      TurnSweep sweep, SpaceBody body, SpaceBody past, double cutMm) {
+    boolean alike = body.symmetrical() && past.symmetrical();
+    return Optional.ofNullable(sweep.closest(body, past, alike ? 0 : -lockRad, lockRad, cutMm));
+  }
+
   /** Returns whether a body and one that stays meet straight ahead. */
   public boolean meetStraight(SteeringAxis axis, SpaceBody body, SpaceBody still) {
     TurnSweep sweep = pastStill.computeIfAbsent(axis, TurnSweep::pastStill);

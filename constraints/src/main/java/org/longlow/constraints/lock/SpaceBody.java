@@ -71,7 +71,7 @@ public final class SpaceBody {
   }
 
   /** Returns a distance that the outlines of this and another keep as they are, mm. */
-  double apartMm(SpaceBody other) {
+  public double apartMm(SpaceBody other) {
     return box().apartMm(other.box());
   }
 

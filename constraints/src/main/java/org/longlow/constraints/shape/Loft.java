@@ -50,8 +50,9 @@ record Loft(
    * Returns its strips, from behind to ahead.
    *
    * @param pieces of a quarter of a curved side
+   * @param around whether curved sides are gone round, instead of along their chords
    */
-  List<Strip> strips(int pieces) {
+  List<Strip> strips(int pieces, boolean around) {
     List<Edge> edges = new ArrayList<>();
     add(edges, ring, false);
     holes.forEach(hole -> add(edges, hole, true));
@@ -59,7 +60,12 @@ record Loft(
     Double before = null;
     for (double x : cuts(edges)) {
       if (before != null && x - before > LEAST_MM) {
-        between(edges, before, x, pieces, strips);
+        double from = before;
+        for (double kink : kinks(edges, before, x)) {
+          between(edges, from, kink, pieces, around, strips);
+          from = kink;
+        }
+        between(edges, from, x, pieces, around, strips);
         before = x;
       }
       before = before == null ? Double.valueOf(x) : before;
@@ -99,9 +105,9 @@ record Loft(
     return edges;
   }
 
-  /** Returns the cut between two of its edges. */
+  /** Returns the cut between two of its edges, along the chords of curved sides. */
   Cut cut(double x, Edge below, Edge above, int pieces) {
-    return cut(x, below, above, below, above, pieces);
+    return cut(x, below, above, below, above, pieces, false);
   }
 
   private Iterable<Double> cuts(List<Edge> edges) {
@@ -113,13 +119,53 @@ record Loft(
     return cuts;
   }
 
-  private void between(List<Edge> edges, double from, double to, int pieces, List<Strip> strips) {
+  /** The edges that run from one place to another, from below to above. */
+  private static List<Edge> across(List<Edge> edges, double from, double to) {
     double middle = (from + to) / 2;
-    List<Edge> across =
-        edges.stream()
-            .filter(e -> e.spans(from, to))
-            .sorted(Comparator.comparingDouble(e -> e.at(middle).z()))
-            .toList();
+    return edges.stream()
+        .filter(e -> e.spans(from, to))
+        .sorted(Comparator.comparingDouble(e -> e.at(middle).z()))
+        .toList();
+  }
+
+  /** The places between two cuts at which something else begins to say how round corners are. */
+  private Iterable<Double> kinks(List<Edge> edges, double from, double to) {
+    TreeSet<Double> kinks = new TreeSet<>();
+    List<Edge> outer = across(edges, from, to).stream().filter(e -> !e.ofHole()).toList();
+    for (int i = 0; i + 1 < outer.size(); i += 2) {
+      Edge below = outer.get(i);
+      Edge above = outer.get(i + 1);
+      for (boolean left : new boolean[] {true, false}) {
+        double[] first = sides.bounds(height(below, above, from), out(below, above, from, left));
+        double[] last = sides.bounds(height(below, above, to), out(below, above, to, left));
+        for (int k = 0; k < first.length; k++) {
+          double share = first[k] / (first[k] - last[k]);
+          double x = from + share * (to - from);
+          if (first[k] * last[k] < 0 && x - from > LEAST_MM && to - x > LEAST_MM) {
+            kinks.add(x);
+          }
+        }
+      }
+    }
+    return kinks;
+  }
+
+  private static double height(Edge below, Edge above, double x) {
+    return above.at(x).z() - below.at(x).z();
+  }
+
+  /** How far out a side is at the lower and at the upper edge. */
+  private double[] out(Edge below, Edge above, double x, boolean left) {
+    return new double[] {out(below.at(x), left), out(above.at(x), left)};
+  }
+
+  private double out(Girth g, boolean left) {
+    return left ? g.to() - middle(g) : middle(g) - g.from();
+  }
+
+  private void between(
+      List<Edge> edges, double from, double to, int pieces, boolean around, List<Strip> strips) {
+    List<Edge> across = across(edges, from, to);
     // a body begins at an edge of the outline or ends at one of a hole, whichever comes in turn
     List<Edge> outer = across.stream().filter(e -> !e.ofHole()).toList();
     for (int i = 0; i + 1 < outer.size(); i += 2) {
@@ -131,8 +177,8 @@ record Loft(
         Edge high = within.get(k + 1);
         strips.add(
             new Strip(
-                cut(from, below, above, low, high, pieces),
-                cut(to, below, above, low, high, pieces),
+                cut(from, below, above, low, high, pieces, around),
+                cut(to, below, above, low, high, pieces, around),
                 !low.ofHole(),
                 !high.ofHole()));
       }
@@ -140,32 +186,52 @@ record Loft(
   }
 
   /** The cut from one edge to another, where the body, holes filled, is between two. */
-  private Cut cut(double x, Edge below, Edge above, Edge low, Edge high, int pieces) {
+  private Cut cut(
+      double x, Edge below, Edge above, Edge low, Edge high, int pieces, boolean around) {
     Girth b = below.at(x);
     Girth a = above.at(x);
     double height = a.z() - b.z();
     double from = height > LEAST_MM ? (low.at(x).z() - b.z()) / height : 0;
     double to = height > LEAST_MM ? (high.at(x).z() - b.z()) / height : 1;
     return new Cut(
-        x, side(b, a, height, true, from, to, pieces), side(b, a, height, false, from, to, pieces));
+        x,
+        side(b, a, height, true, from, to, pieces, around),
+        side(b, a, height, false, from, to, pieces, around));
   }
 
   private List<double[]> side(
-      Girth below, Girth above, double height, boolean left, double from, double to, int pieces) {
+      Girth below,
+      Girth above,
+      double height,
+      boolean left,
+      double from,
+      double to,
+      int pieces,
+      boolean around) {
     int way = left ? 1 : -1;
     double[] middle = {middle(below), middle(above)};
-    double[] out = {
-      way * ((left ? below.to() : below.from()) - middle[0]),
-      way * ((left ? above.to() : above.from()) - middle[1])
-    };
+    double[] out = {out(below, left), out(above, left)};
+    List<double[]> points = sides.points(pieces, around, height, out);
     List<double[]> side = new ArrayList<>();
-    for (int i = 0; i < sides.count(pieces); i++) {
-      double up = sides.up(i, pieces, height, out);
-      up = Math.max(from, Math.min(to, up));
+    for (double[] point : points) {
+      double up = Math.max(from, Math.min(to, point[0]));
       double at = middle[0] + up * (middle[1] - middle[0]);
-      side.add(new double[] {below.z() + up * height, at + way * sides.out(up, height, out)});
+      double far = up == point[0] ? point[1] : between(points, up);
+      side.add(new double[] {below.z() + up * height, at + way * far});
     }
     return side;
+  }
+
+  /** How far out the line of points is at a place between them. */
+  private static double between(List<double[]> points, double up) {
+    int i = 1;
+    while (i + 1 < points.size() && points.get(i)[0] < up) {
+      i++;
+    }
+    double[] a = points.get(i - 1);
+    double[] b = points.get(i);
+    double share = b[0] > a[0] ? Math.max(0, Math.min(1, (up - a[0]) / (b[0] - a[0]))) : 1;
+    return a[1] + share * (b[1] - a[1]);
   }
 
   private double middle(Girth g) {

@@ -32,6 +32,11 @@ final class Lofted {
     return Math.max(PIECES, (int) Math.ceil(Math.PI / 4 / turn));
   }
 
+  /** Returns how far straight pieces round a quarter of a circle reach beyond it at most, mm. */
+  static double overMm(double radiusMm, int pieces) {
+    return radiusMm * (1 / Math.cos(Math.PI / 4 / pieces) - 1);
+  }
+
   /** Returns a body that is filled. */
   static List<Prism> solid(List<Loft.Strip> strips) {
     List<Prism> prisms = new ArrayList<>();

@@ -24,6 +24,9 @@ record Shaped(List<Prism> prisms, Bulk bulk) {
   /** Pieces of a quarter of a curved side, for volumes. */
   private static final int FINE = 40;
 
+  /** The same for the area of sheets, which it errs by 0.1 % at most. */
+  private static final int SHEET = 16;
+
   private static final Memo<Loft, Shaped> SOLIDS = new Memo<>(128, Shaped::filled);
   private static final Memo<Sheet, Shaped> SHEETS = new Memo<>(128, Shaped::sheet);
 
@@ -77,11 +80,13 @@ record Shaped(List<Prism> prisms, Bulk bulk) {
     for (Holes.Placed hole : Holes.of(frame, outline, places)) {
       holes.addAll(rings(Holes.area(hole.opening()), local));
     }
-    boolean inMiddle = even.from() < 0 && even.to() > 0;
+    Stations stations = Stations.of(breadth.stations(), places);
+    boolean inMiddle =
+        stations.all().isEmpty() ? even.from() < 0 && even.to() > 0 : stations.inMiddle();
     return new Loft(
         ring,
         holes,
-        Stations.of(breadth.stations(), places).places(fineness.stationPieces()),
+        stations.places(fineness.stationPieces()),
         Sides.of(breadth.profile(), places),
         inMiddle ? 0 : Double.NaN);
   }
@@ -104,18 +109,26 @@ record Shaped(List<Prism> prisms, Bulk bulk) {
 
   private static Shaped filled(Loft loft) {
     return new Shaped(
-        Lofted.solid(loft.strips(Lofted.pieces(loft.largestMm()))), Bulk.of(loft.strips(FINE)));
+        Lofted.solid(loft.strips(Lofted.pieces(loft.largestMm()), true)),
+        Bulk.of(loft.strips(FINE, false)));
   }
 
   private static Shaped sheet(Sheet sheet) {
     double t = sheet.thicknessMm();
     Loft body = sheet.body();
-    Sheeted sheeted =
-        sheet.closed()
+    if (!sheet.closed()) {
+      Sheeted strip = Sheeted.along(body.ring(), false, t);
+      return new Shaped(strip.prisms(), strip.bulk());
+    }
+    int pieces = Lofted.pieces(body.largestMm());
+    double over = body.sides().isCurved() ? Lofted.overMm(body.largestMm(), pieces) : 0;
+    Sheeted around = Sheeted.over(Twist.without(body.strips(pieces, true)), t, over, sheet.sides());
+    Sheeted along =
+        over > 0
             ? Sheeted.over(
-                Twist.without(body.strips(Lofted.pieces(body.largestMm()))), t, sheet.sides())
-            : Sheeted.along(body.ring(), false, t);
-    return new Shaped(sheeted.prisms(), sheeted.bulk());
+                Twist.without(body.strips(Math.max(SHEET, pieces), false)), t, 0, sheet.sides())
+            : around;
+    return new Shaped(around.prisms(), along.bulk());
   }
 
   /** Returns the centre of its volume in side view. */

@@ -6,14 +6,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import org.locationtech.jts.geom.Geometry;
+import org.longlow.constraints.layout.Breadth;
 import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.layout.LampPart;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.RestPart;
 import org.longlow.constraints.layout.ShellPart;
 import org.longlow.constraints.layout.StandPart;
+import org.longlow.constraints.layout.Station;
 import org.longlow.constraints.layout.SwingarmPart;
 import org.longlow.constraints.layout.TubePart;
 import org.longlow.constraints.layout.WheelPart;
@@ -157,6 +160,26 @@ public final class Shapes {
       Prism round = bar(places.pin(stand.pivot()), foot, y, d);
       return Filled.filled(stand, leg, List.of(round.across()), places).of(List.of(round));
     }
+  }
+
+  /**
+   * Returns how far the curves of a body may lie outside of what stands for it, mm; 0 where it is
+   * not curved along the machine, or as broad everywhere.
+   */
+  public static double curvesWithinMm(Part part) {
+    if (!(part instanceof Part.Outlined outlined)) {
+      return 0;
+    }
+    boolean curved =
+        curves(outlined.outline(), outlined.breadth())
+            || outlined.bodies().stream().anyMatch(b -> curves(b.outline(), b.breadth()));
+    return curved ? Girth.FLATNESS_MM : 0;
+  }
+
+  private static boolean curves(Outline outline, Breadth breadth) {
+    return !breadth.isEven(outline)
+        && (outline.smooth().contains(true)
+            || breadth.stations().stream().anyMatch(Station::smooth));
   }
 
   /** Returns what a part about {@code y} takes across the machine, on one side or on both. */

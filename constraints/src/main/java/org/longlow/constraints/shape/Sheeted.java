@@ -31,6 +31,11 @@ record Sheeted(List<Prism> prisms, Bulk bulk) {
 
     /** Adds a patch whose corners follow each other, its outside where a direction points. */
     void add(List<double[]> corners, double[] outward) {
+      add(corners, outward, 0);
+    }
+
+    /** Adds one that is thicker on its inside, which has no weight. */
+    void add(List<double[]> corners, double[] outward, double overMm) {
       double[] normal = new double[3];
       double size = 0;
       Bulk sheet = Bulk.NONE;
@@ -50,7 +55,8 @@ record Sheeted(List<Prism> prisms, Bulk bulk) {
       }
       bulk = bulk.plus(sheet);
       double on = normal[0] * outward[0] + normal[1] * outward[1] + normal[2] * outward[2];
-      double in = (on > 0 ? -thicknessMm : thicknessMm) / length;
+      double thick = thicknessMm + overMm;
+      double in = (on > 0 ? -thick : thick) / length;
       List<double[]> points = new ArrayList<>(corners);
       for (double[] p : corners) {
         points.add(
@@ -81,21 +87,25 @@ record Sheeted(List<Prism> prisms, Bulk bulk) {
   /**
    * Returns the sheet over a body that is closed all round.
    *
+   * @param overMm how far it lies outside of the curves it goes round at most; it is that much
+   *     thicker, so that it holds all of them
    * @param sides whether it has sides besides the strip round its edge
    */
-  static Sheeted over(List<Loft.Strip> strips, double thicknessMm, boolean sides) {
+  static Sheeted over(List<Loft.Strip> strips, double thicknessMm, double overMm, boolean sides) {
     Patches patches = new Patches(thicknessMm);
     for (Loft.Strip s : strips) {
       int last = s.from().left().size() - 1;
       for (int j = 0; sides && j < last; j++) {
-        patches.add(quad(s, s.from().left(), j, j + 1, s.to().left()), new double[] {0, 1, 0});
-        patches.add(quad(s, s.from().right(), j, j + 1, s.to().right()), new double[] {0, -1, 0});
+        patches.add(
+            quad(s, s.from().left(), j, j + 1, s.to().left()), new double[] {0, 1, 0}, overMm);
+        patches.add(
+            quad(s, s.from().right(), j, j + 1, s.to().right()), new double[] {0, -1, 0}, overMm);
       }
       if (s.endsBelow()) {
-        patches.add(edge(s, 0), new double[] {0, 0, -1});
+        patches.add(edge(s, 0), new double[] {0, 0, -1}, overMm);
       }
       if (s.endsAbove()) {
-        patches.add(edge(s, last), new double[] {0, 0, 1});
+        patches.add(edge(s, last), new double[] {0, 0, 1}, overMm);
       }
     }
     walls(strips, patches);

@@ -1,5 +1,6 @@
 package org.longlow.constraints.shape;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.longlow.constraints.layout.Profile;
 
@@ -26,58 +27,92 @@ record Sides(Profile.Shape shape, double cornerMm, List<List<Double>> drawn) {
     return drawn.isEmpty() && shape == Profile.Shape.FLAT && cornerMm <= 0;
   }
 
-  /** Returns how many points a side has that is curved in quarters of so many pieces. */
-  int count(int pieces) {
-    if (!drawn.isEmpty()) {
-      return drawn.size() + 2;
-    }
-    return switch (shape) {
-      case FLAT -> cornerMm > 0 ? 2 * pieces + 2 : 2;
-      case ROUND -> 2 * pieces + 2;
-      case OVAL -> 2 * pieces + 1;
-    };
+  /** Returns whether some of them is curved. */
+  boolean isCurved() {
+    return drawn.isEmpty() && !isStraight();
   }
 
   /**
-   * Returns where point {@code i} of a side is, 0 at the lower edge to 1 at the upper.
+   * Returns the points of a side from the lower edge to the upper: place, 0 to 1, and how far out
+   * it is from the middle, mm.
    *
+   * @param pieces of a quarter of a curve
+   * @param around whether they go round a curve, touching it, instead of along its chords
    * @param heightMm from edge to edge
    * @param outMm from the middle to the side at the lower and at the upper edge
    */
-  double up(int i, int pieces, double heightMm, double[] outMm) {
+  List<double[]> points(int pieces, boolean around, double heightMm, double[] outMm) {
+    List<double[]> points = new ArrayList<>();
     if (!drawn.isEmpty()) {
-      return i == 0 ? 0 : i > drawn.size() ? 1 : drawn.get(i - 1).get(0);
+      points.add(new double[] {0, outMm[0] * drawnAt(0)});
+      for (List<Double> p : drawn) {
+        points.add(new double[] {p.get(0), straight(p.get(0), outMm) * p.get(1)});
+      }
+      points.add(new double[] {1, outMm[1] * drawnAt(1)});
+    } else if (isStraight()) {
+      points.add(new double[] {0, outMm[0]});
+      points.add(new double[] {1, outMm[1]});
+    } else {
+      // tangents half a step from one of their points to the next meet farther out by this
+      double wide = around ? 1 / Math.cos(Math.PI / 4 / pieces) : 1;
+      int last = around ? pieces - 1 : pieces;
+      for (int i = 0; i <= 2 * last + 1; i++) {
+        boolean above = i > last;
+        double turn = Math.PI / 2 / pieces * ((above ? 2 * last + 1 - i : i) + (around ? 0.5 : 0));
+        curved(above, wide * Math.cos(turn), wide * Math.sin(turn), heightMm, outMm, points);
+      }
     }
-    if (shape == Profile.Shape.OVAL) {
-      return (1 - Math.cos(Math.PI * i / (2 * pieces))) / 2;
-    }
-    int last = count(pieces) - 1;
-    if (last == 1 || heightMm <= 0) {
-      return (double) i / last;
-    }
-    boolean above = i > last / 2;
-    double radius = radius(heightMm, outMm[above ? 1 : 0]);
-    double turn = Math.PI / 2 * (above ? last - i : i) / pieces;
-    double in = radius * (1 - Math.cos(turn)) / heightMm;
-    return above ? 1 - in : in;
+    return points;
   }
 
-  /** Returns how far out a side is at a place of it, from the middle, mm. */
-  double out(double up, double heightMm, double[] outMm) {
-    double straight = outMm[0] + up * (outMm[1] - outMm[0]);
-    if (!drawn.isEmpty()) {
-      return straight * drawnAt(up);
-    }
+  /**
+   * Adds a point of a quarter of a curve.
+   *
+   * @param down how far from its middle towards the edge, 0 to 1 of its radius
+   * @param outward how far from its middle outward
+   */
+  private void curved(
+      boolean above,
+      double down,
+      double outward,
+      double heightMm,
+      double[] outMm,
+      List<double[]> points) {
     if (shape == Profile.Shape.OVAL) {
-      return straight * 2 * Math.sqrt(Math.max(0, up * (1 - up)));
+      double up = (1 + (above ? down : -down)) / 2;
+      points.add(new double[] {up, straight(up, outMm) * outward});
+      return;
     }
-    boolean above = up > 0.5;
-    double radius = radius(heightMm, outMm[above ? 1 : 0]);
-    double in = radius - (above ? 1 - up : up) * heightMm;
-    // where the edges meet in a point, rounding may bring the lower one above the upper
-    return in <= 0
-        ? straight
-        : straight - radius + Math.sqrt(Math.max(0, radius * radius - in * in));
+    double radius = heightMm > 0 ? radius(heightMm, outMm[above ? 1 : 0]) : 0;
+    double in = heightMm > 0 ? radius * (1 - down) / heightMm : 0.5;
+    double up = above ? 1 - in : in;
+    points.add(new double[] {up, straight(up, outMm) - radius * (1 - outward)});
+  }
+
+  private static double straight(double up, double[] outMm) {
+    return outMm[0] + up * (outMm[1] - outMm[0]);
+  }
+
+  /**
+   * Returns by how much each of what bounds the radius of a corner is more than another: where one
+   * of these changes its sign, something else bounds it. None where there are no corners.
+   */
+  double[] bounds(double heightMm, double[] outMm) {
+    if (shape == Profile.Shape.OVAL || !isCurved()) {
+      return new double[0];
+    }
+    double half = heightMm / 2;
+    return shape == Profile.Shape.ROUND
+        ? new double[] {half - outMm[0], half - outMm[1], outMm[0], outMm[1]}
+        : new double[] {
+          half - outMm[0],
+          half - outMm[1],
+          outMm[0],
+          outMm[1],
+          cornerMm - outMm[0],
+          cornerMm - outMm[1],
+          cornerMm - half
+        };
   }
 
   private double radius(double heightMm, double outMm) {

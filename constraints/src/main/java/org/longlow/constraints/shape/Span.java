@@ -40,21 +40,22 @@ public record Span(PointMm before, PointMm from, PointMm to, PointMm after) {
   }
 
   /**
-   * Returns a quantity along it that runs as smoothly as itself.
+   * Returns a quantity along it that runs as smoothly as itself and stays between its two ends.
    *
    * @param before its value at the vertex before, not asked for where the edge starts at a corner
    * @param after likewise at the vertex after
    */
   double along(double share, double before, double from, double to, double after) {
-    double p0 = this.before != null ? before : 2 * from - to;
-    double p3 = this.after != null ? after : 2 * to - from;
     double[] t = knots(share);
-    double a1 = mix(p0, from, 0, t[1], t[0]);
-    double a2 = mix(from, to, t[1], t[2], t[0]);
-    double a3 = mix(to, p3, t[2], t[3], t[0]);
-    double b1 = mix(a1, a2, 0, t[2], t[0]);
-    double b2 = mix(a2, a3, t[1], t[3], t[0]);
-    return mix(b1, b2, t[1], t[2], t[0]);
+    double width = t[2] - t[1];
+    double straight = (to - from) / width;
+    return Monotone.at(
+        share,
+        width,
+        from,
+        to,
+        this.before == null ? straight : Monotone.slope((from - before) / t[1], straight),
+        this.after == null ? straight : Monotone.slope(straight, (after - to) / (t[3] - t[2])));
   }
 
   /** The place of a share among the knots, and the second to the fourth of these. */
@@ -77,10 +78,6 @@ public record Span(PointMm before, PointMm from, PointMm to, PointMm after) {
     PointMm u = b.minus(a);
     PointMm v = c.minus(b);
     return Math.abs(Math.atan2(u.cross(v), u.dot(v)));
-  }
-
-  private static double mix(double a, double b, double ta, double tb, double t) {
-    return a + (b - a) * (t - ta) / (tb - ta);
   }
 
   private static PointMm mix(PointMm a, PointMm b, double ta, double tb, double t) {

@@ -83,26 +83,26 @@ record Stations(List<At> all) {
     double straight = (b - a) / width;
     double ma = isBent(i) ? slope(i, left) : straight;
     double mb = isBent(i + 1) ? slope(i + 1, left) : straight;
-    // cubic Hermite; straight where neither end is bent
-    return a
-        + t * (b - a)
-        + t * (1 - t) * width * ((1 - t) * (ma - straight) - t * (mb - straight));
+    return Monotone.at(t, width, a, b, ma, mb);
   }
 
-  /**
-   * The slope at a smooth station: 0 at the broadest and narrowest, straight on at both ends, else
-   * the harmonic mean of those beside it, so that nothing overshoots (Fritsch and Butland 1984).
-   */
+  /** The slope at a smooth station; straight on at both ends. */
   private double slope(int i, boolean left) {
     if (i == 0 || i + 1 == all.size()) {
-      int a = i == 0 ? 0 : i - 1;
-      return all.size() < 2
-          ? 0
-          : (y(a + 1, left) - y(a, left)) / (all.get(a + 1).x() - all.get(a).x());
+      return all.size() < 2 ? 0 : rise(Math.max(0, i - 1), left);
     }
-    double before = (y(i, left) - y(i - 1, left)) / (all.get(i).x() - all.get(i - 1).x());
-    double after = (y(i + 1, left) - y(i, left)) / (all.get(i + 1).x() - all.get(i).x());
-    return before * after <= 0 ? 0 : 2 * before * after / (before + after);
+    return Monotone.slope(rise(i - 1, left), rise(i, left));
+  }
+
+  /** The slope of the straight line from a station to the next. */
+  private double rise(int i, boolean left) {
+    return (y(i + 1, left) - y(i, left)) / (all.get(i + 1).x() - all.get(i).x());
+  }
+
+  /** Returns whether each lies on both sides of the middle of the machine or at it. */
+  boolean inMiddle() {
+    return all.stream().allMatch(at -> at.from() <= 0 && at.to() >= 0)
+        && all.stream().anyMatch(at -> at.from() < 0 && at.to() > 0);
   }
 
   private double y(int i, boolean left) {

@@ -16,16 +16,28 @@ public final class Rod extends Piece {
 
   public Rod(
       PointMm from, PointMm to, double yMm, double radiusMm, boolean roundFrom, boolean roundTo) {
-    super(from.x(), from.z(), to.x(), to.z(), yMm, radiusMm, roundFrom ? 1 : 0, roundTo ? 1 : 0);
+    super(
+        from.x(),
+        from.z(),
+        to.x(),
+        to.z(),
+        yMm,
+        radiusMm,
+        roundFrom || isBall(from, to) ? 1 : 0,
+        roundTo || isBall(from, to) ? 1 : 0);
     this.from = from;
     this.to = to;
     double length = from.distance(to);
-    boolean ball = length < 1e-9;
+    boolean ball = isBall(from, to);
     this.along = ball ? new PointMm(1, 0) : to.minus(from).times(1 / length);
     this.y = yMm;
     this.radius = radiusMm;
     this.roundFrom = roundFrom || ball;
     this.roundTo = roundTo || ball;
+  }
+
+  private static boolean isBall(PointMm from, PointMm to) {
+    return from.distance(to) < 1e-9;
   }
 
   /** Returns one end of its middle line in the elevation. */

@@ -131,7 +131,7 @@ final class Gauge {
     for (Sitting sitting : sittings) {
       crew(readings, sitting, full);
     }
-    room.gaps(readings, moved, sittings);
+    room.gaps(readings, moved, places, sittings);
     return readings;
   }
 

@@ -90,14 +90,17 @@ final class Room {
    * Adds the margins of gaps.
    *
    * @param moved the parts that may have moved, where they are now
+   * @param now where the pins are now
    * @param sittings the people, where they sit now
    */
-  void gaps(List<Reading> readings, Map<String, PartShape> moved, List<Sitting> sittings) {
+  void gaps(
+      List<Reading> readings, Map<String, PartShape> moved, Places now, List<Sitting> sittings) {
     Map<String, Thing> movers = new LinkedHashMap<>();
     moved.forEach(
         (name, shape) ->
             movers.put(name, shape == shapes.get(name) ? bodies.get(name) : body(shape)));
     parts(readings, movers);
+    joints(readings, moved, movers, now);
     sittings.forEach(s -> people(readings, s, movers));
   }
 
@@ -138,6 +141,22 @@ final class Room {
           }
         });
     worst.into(readings, Optional.empty());
+  }
+
+  /** Joints of moved parts, as drawn. */
+  private void joints(
+      List<Reading> readings, Map<String, PartShape> moved, Map<String, Thing> movers, Places now) {
+    Map<String, PartShape> all = new LinkedHashMap<>(shapes);
+    all.putAll(moved);
+    checks
+        .jointsMm(
+            moved.keySet(), all, part -> movers.getOrDefault(part, bodies.get(part)).body(), now)
+        .forEach(
+            (id, spared) -> {
+              if (spared < ROOM_MM) {
+                readings.add(new Reading(id, Optional.empty(), "", Reading.Kind.GAP, spared));
+              }
+            });
   }
 
   private void pair(Worst worst, Thing a, Thing b) {

@@ -67,11 +67,21 @@ public record SuitReport(
       atLimits = List.copyOf(atLimits);
     }
 
+    /** Returns whether something fails here that did not fail before. */
+    public boolean breaks() {
+      return changes.stream()
+          .anyMatch(c -> c.after() == Verdict.FAIL && c.before() != Verdict.FAIL);
+    }
+
     /**
-     * Returns whether more findings fail here than in {@code other}, or as many and more need care,
-     * or as many again and fewer pass.
+     * Returns whether something fails here that did not, or more findings fail than in {@code
+     * other}, or as many and more need care, or as many again and fewer pass.
      */
     public boolean isWorseThan(Study other) {
+      return breaks() || hasMoreThan(other);
+    }
+
+    private boolean hasMoreThan(Study other) {
       return Comparator.comparingLong(Study::failing)
               .thenComparingLong(s -> s.count(Verdict.CAUTION))
               .thenComparingLong(s -> -s.count(Verdict.PASS))

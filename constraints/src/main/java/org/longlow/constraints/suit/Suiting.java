@@ -113,8 +113,8 @@ public final class Suiting {
     kept.forEach(t -> alternatives.add(alternative(t)));
     // margins are measured on the way, verdicts only here: a place may lose one and be easier
     alternatives.sort(
-        Comparator.comparingLong((SuitReport.Alternative a) -> a.study().failing())
-            .thenComparing(a -> a.isWorseThan(before)));
+        Comparator.comparing((SuitReport.Alternative a) -> a.isWorseThan(before))
+            .thenComparingLong(a -> a.study().failing()));
     if (alternatives.get(0).isWorseThan(before)) {
       alternatives.add(0, alternative(present));
       alternatives

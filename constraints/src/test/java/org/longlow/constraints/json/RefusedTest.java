@@ -31,10 +31,10 @@ class RefusedTest {
           "at": "pegPin"       ~ "at": 7              ~ $.parts.pegs.at = 7: must be the name of a pin; put the name in quotes
           "headTop": ["1230 mm", "860 mm"] ~ "headTop": 7 ~ $.pins.headTop = 7: must be a place; write ["x mm", "z mm"]
           "touches": ["lowRail", "pipe"] ~ "touches": "lowRail" ~ $.parts.engine.touches = "lowRail": must be a list; write [ ... ], even for one
-          "points": ["hinge"   ~ "points": [null      ~ $.parts.screen.outline.points[0] = null: is no vertex; write ["x mm", "z mm"], ["x mm", "z mm", "smooth"], a pin or [pin, "smooth"]
-          "points": ["hinge"   ~ "points": [["1 mm", "2 mm", "3 mm"] ~ $.parts.screen.outline.points[0] = [...]: is no vertex; write ["x mm", "z mm"], ["x mm", "z mm", "smooth"], a pin or [pin, "smooth"]
-          "points": ["hinge"   ~ "points": [["1 mm", "2 mm", "smooth", "smooth"] ~ $.parts.screen.outline.points[0] = [...]: is no vertex; write ["x mm", "z mm"], ["x mm", "z mm", "smooth"], a pin or [pin, "smooth"]
-          "canopy up": {"stance": "open", "section": "canopy"} ~ "canopy up": 3 ~ $.stances["canopy up"] = 3: must be one of unladen, laden, full-bump, full-droop, parked, open; write one of these, in quotes
+          "points": ["hinge"   ~ "points": [null      ~ $.parts.screen.outline.points[0] = null: is no vertex; write ["x mm", "z mm"], ["x mm", "z mm", "smooth"], a pin or [pin, "smooth"], each with {"left": "80 mm", "right": "60 mm"} last where the body's reach is said
+          "points": ["hinge"   ~ "points": [["1 mm", "2 mm", "3 mm"] ~ $.parts.screen.outline.points[0] = [...]: is no vertex; write ["x mm", "z mm"], ["x mm", "z mm", "smooth"], a pin or [pin, "smooth"], each with {"left": "80 mm", "right": "60 mm"} last where the body's reach is said
+          "points": ["hinge"   ~ "points": [["1 mm", "2 mm", "smooth", "smooth"] ~ $.parts.screen.outline.points[0] = [...]: is no vertex; write ["x mm", "z mm"], ["x mm", "z mm", "smooth"], a pin or [pin, "smooth"], each with {"left": "80 mm", "right": "60 mm"} last where the body's reach is said
+          "canopy up": {"stance": "open", "section": "canopy"} ~ "canopy up": 3 ~ $.stances["canopy up"] = 3: must be one of unladen, laden, full-bump, full-droop, parked, open, or an object; write one of these, in quotes, or some of {"stance": ..., "section": ...}
           """)
   void oneFaultIsToldOnce(String piece, String spoilt, String line) {
     String text = Plank.with(piece, spoilt);

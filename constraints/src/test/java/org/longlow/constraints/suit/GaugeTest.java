@@ -3,6 +3,7 @@ package org.longlow.constraints.suit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
@@ -99,6 +100,44 @@ class GaugeTest {
       Study there = Study.of(with("peg", peg[0], peg[1]));
       agree(gauge.at(there.placed().places()), there);
     }
+  }
+
+  /** Two stays on the pin of the pegs, in each other the farther the nearer they come in line. */
+  @Test
+  void jointsOfWhatMovesAreFelt() throws Exception {
+    String stay =
+        "{\"kind\": \"rail\", \"diameter\": 20, \"wall\": 2, \"bendRadius\": 60, \"y\": 400,"
+            + " \"material\": \"steel\", \"path\": [\"peg\", \"%s\"]}";
+    String text =
+        Files.readString(Path.of(GaugeTest.class.getResource("trestle.json").toURI()))
+            .replaceFirst(
+                "\"pins\": *\\{",
+                "\"pins\": {\"low\": {\"at\": [1425, 0], \"nailed\": true}, \"lower\": {\"at\":"
+                    + " [1575, 0], \"nailed\": true},")
+            .replaceFirst(
+                "\"parts\": *\\{",
+                "\"parts\": {\"stayA\": "
+                    + stay.formatted("low")
+                    + ", \"stayB\": "
+                    + stay.formatted("lower")
+                    + ",");
+    Layout stays = ((ReadResult.Read) LayoutReader.read(text, null)).layout();
+    Gauge gauge = gauge(Study.of(stays));
+    Set<Verdict> met = new HashSet<>();
+    for (double x : new double[] {1440, 1700}) {
+      Pin there = stays.pins().get("peg").at(Formula.of(x, Unit.MM), Formula.of(400, Unit.MM));
+      Study study = Study.of(stays.withPins(Map.of("peg", there)));
+      Optional<Reading> felt =
+          gauge.at(study.placed().places()).stream()
+              .filter(r -> r.id().equals("joint.stayA.stayB"))
+              .findFirst();
+      Optional<Finding> found =
+          study.findings().stream().filter(f -> f.id().equals("joint.stayA.stayB")).findFirst();
+      met.add(found.map(Finding::verdict).orElse(Verdict.PASS));
+      assertThat(felt.map(Reading::fails).orElse(false)).isEqualTo(found.isPresent());
+      found.ifPresent(f -> assertThat(felt.get().margin()).isCloseTo(f.margin(), within(1e-6)));
+    }
+    assertThat(met).containsExactlyInAnyOrder(Verdict.PASS, Verdict.FAIL);
   }
 
   @Test

@@ -73,9 +73,14 @@ public final class PartPoints {
     return now.edge();
   }
 
-  /** Returns whether the last point as drawn is followed by the first. */
+  /** Returns whether the last point as drawn is followed by the first, where one is picked. */
   public boolean isClosed() {
-    return outline().map(o -> o.closed() && !o.half()).orElse(false);
+    Handle handle = picked < 0 || picked >= handles.size() ? null : handles.get(picked);
+    return isClosed(handle == null ? -1 : handle.body());
+  }
+
+  private boolean isClosed(int body) {
+    return Handle.outline(layout(), part, body).map(o -> o.closed() && !o.half()).orElse(false);
   }
 
   /**
@@ -130,9 +135,7 @@ public final class PartPoints {
   /** Returns the points of the edge or path that the picked one is of, in order. */
   public List<Handle> ring() {
     Handle handle = picked();
-    return handles().stream()
-        .filter(h -> h.of() == handle.of() && h.hole() == handle.hole())
-        .toList();
+    return handles().stream().filter(h -> h.besides(handle)).toList();
   }
 
   /** Says what the last move would write over, and is asked by {@link #replace}; else empty. */
@@ -213,20 +216,32 @@ public final class PartPoints {
 
   /** Adds a point on the edge nearest to a place, or a bend on the straight. */
   public void add(PointMm near, double withinMm) {
-    EdgeSpot.nearest(layout(), places(), part, near)
-        .filter(spot -> spot.offMm() <= withinMm)
-        .ifPresent(
-            spot -> {
-              add(spot);
-              pick(-1);
-            });
+    int nearest = -1;
+    EdgeSpot best = null;
+    for (int body = -1; body < bodies(); body++) {
+      EdgeSpot spot = EdgeSpot.nearest(layout(), places(), part, body, near).orElse(null);
+      if (spot != null && (best == null || spot.offMm() < best.offMm())) {
+        best = spot;
+        nearest = body;
+      }
+    }
+    if (best != null && best.offMm() <= withinMm) {
+      add(nearest, best);
+      pick(-1);
+    }
   }
 
-  private void add(EdgeSpot spot) {
+  private int bodies() {
+    return layout().parts().get(part) instanceof Part.Outlined p ? p.bodies().size() : 0;
+  }
+
+  private void add(int body, EdgeSpot spot) {
     edit(
         outline().isEmpty()
             ? TubeEdits.addBend(part, spot.edge(), spot.at())
-            : PointEdits.add(part, places(), spot.edge(), spot.at()));
+            : body < 0
+                ? PointEdits.add(part, places(), spot.edge(), spot.at())
+                : PointEdits.addToBody(part, body, places(), spot.edge(), spot.at()));
   }
 
   /**
@@ -235,27 +250,30 @@ public final class PartPoints {
    */
   public void addAfter() {
     Handle handle = picked();
-    if (handle != null && handle.of() != Handle.Of.EDGE && handle.of() != Handle.Of.TUBE) {
+    if (handle != null && handle.of() != Handle.Of.TUBE && !isEdge(handle)) {
       return;
     }
     if (next >= 0 && !desk.isIdle()) {
       return; // the one before is not there yet
     }
-    int last = ring(handle) - (isClosed() ? 1 : 2);
+    Handle any = handle == null && !handles().isEmpty() ? handles().get(0) : handle;
+    List<Handle> ring = handles().stream().filter(h -> any != null && h.besides(any)).toList();
+    int body = any == null ? -1 : any.body();
+    int last = ring.size() - (isClosed(body) ? 1 : 2);
     int edge = Math.min(handle == null ? 0 : handle.index(), last);
-    EdgeSpot.halfWay(layout(), places(), part, edge)
+    int first = ring.isEmpty() ? 0 : handles().indexOf(ring.get(0));
+    EdgeSpot.halfWay(layout(), places(), part, body, edge)
         .ifPresent(
             spot -> {
-              add(spot);
+              add(body, spot);
               pick(-1);
-              next = spot.edge() + 1;
+              next = first + spot.edge() + 1;
             });
   }
 
-  /** How many points the outline or path has. */
-  private int ring(Handle handle) {
-    Handle any = handle == null && !handles().isEmpty() ? handles().get(0) : handle;
-    return any == null ? 0 : (int) handles().stream().filter(h -> h.of() == any.of()).count();
+  /** Whether it is of the outline of a body, where the breadth can be said. */
+  private static boolean isEdge(Handle handle) {
+    return handle.of() == Handle.Of.EDGE || handle.of() == Handle.Of.BODY;
   }
 
   /** Takes the point picked out; a hole goes whole where it cannot be without it. */
@@ -267,7 +285,7 @@ public final class PartPoints {
     edit(
         switch (handle.of()) {
           case TUBE -> TubeEdits.takeOut(part, handle.index());
-          case EDGE -> PointEdits.takeOut(handle);
+          case EDGE, BODY -> PointEdits.takeOut(handle);
           case CENTRE -> HoleEdits.takeOut(part, handle.hole());
           case CUT ->
               ring().size() > 3
@@ -280,7 +298,7 @@ public final class PartPoints {
   /** Makes a smooth point a corner and the other way round. */
   public void smooth() {
     Handle handle = picked();
-    if (handle != null && (handle.of() == Handle.Of.EDGE || handle.of() == Handle.Of.CUT)) {
+    if (handle != null && (isEdge(handle) || handle.of() == Handle.Of.CUT)) {
       edit(PointEdits.smooth(handle, !handle.smooth()));
     }
   }
@@ -291,7 +309,7 @@ public final class PartPoints {
    */
   public void reach(Optional<Double> mm, boolean left, boolean right) {
     Handle handle = picked();
-    if (handle != null && handle.of() == Handle.Of.EDGE) {
+    if (handle != null && isEdge(handle)) {
       edit(
           mm.isEmpty()
               ? PointEdits.even(handle)
@@ -302,9 +320,7 @@ public final class PartPoints {
   /** Says how far the body reaches at the point picked where that is said; else empty. */
   public String reaches() {
     Handle handle = picked();
-    return handle == null || handle.of() != Handle.Of.EDGE
-        ? ""
-        : PointWords.reach(handle, layout(), places());
+    return handle == null || !isEdge(handle) ? "" : PointWords.reach(handle, layout(), places());
   }
 
   /**

@@ -21,12 +21,17 @@ import org.longlow.rider.geom.PointMm;
  */
 public record EdgeSpot(int edge, PointMm at, double offMm) {
 
-  /** Returns the place on the edges of a part that is nearest; empty for a part without edges. */
-  public static Optional<EdgeSpot> nearest(Layout layout, Places places, String name, PointMm to) {
-    return nearest(edges(layout, places, name), to);
+  /**
+   * Returns the place on the edges of a part that is nearest; empty for a part without edges.
+   *
+   * @param body which of its further bodies; -1 for the first
+   */
+  public static Optional<EdgeSpot> nearest(
+      Layout layout, Places places, String name, int body, PointMm to) {
+    return nearest(edges(layout, places, name, body), to);
   }
 
-  private static List<List<PointMm>> edges(Layout layout, Places places, String name) {
+  private static List<List<PointMm>> edges(Layout layout, Places places, String name, int body) {
     Part part = layout.parts().get(name);
     if (part instanceof TubePart tube) {
       List<PointMm> pins = tube.path().stream().map(places::pin).toList();
@@ -37,7 +42,7 @@ public record EdgeSpot(int edge, PointMm at, double offMm) {
       return straights;
     }
     if (part instanceof Part.Outlined outlined) {
-      Outline outline = outlined.outline();
+      Outline outline = Handle.outline(layout, name, body).orElseThrow();
       return edges(
           Outlines.vertices(outlined.frame(), outline, places), outline.smooth(), outline.closed());
     }
@@ -47,11 +52,13 @@ public record EdgeSpot(int edge, PointMm at, double offMm) {
   /**
    * Returns the place half way along an edge of an outline, or a straight of a tube.
    *
+   * @param body which of its further bodies; -1 for the first
    * @param edge counted from 0, around from the last to the first
    * @return empty for a part without such an edge
    */
-  public static Optional<EdgeSpot> halfWay(Layout layout, Places places, String name, int edge) {
-    List<List<PointMm>> edges = edges(layout, places, name);
+  public static Optional<EdgeSpot> halfWay(
+      Layout layout, Places places, String name, int body, int edge) {
+    List<List<PointMm>> edges = edges(layout, places, name, body);
     if (edges.isEmpty()) {
       return Optional.empty();
     }

@@ -33,6 +33,8 @@ public record Handle(
   /** What a handle belongs to. */
   public enum Of {
     EDGE,
+    /** The edge of a further body. */
+    BODY,
     /** The centre of a round hole, or of an end of a slot. */
     CENTRE,
     CUT,
@@ -71,6 +73,12 @@ public record Handle(
       for (int k = 0; k < outlined.outline().holes().size(); k++) {
         hole(handles, outlined.outline().holes().get(k), k, name, local);
       }
+      for (int k = 0; k < outlined.bodies().size(); k++) {
+        if (outlined.bodies().get(k).outline() instanceof Outline.Drawn drawn) {
+          List<String> outline = inside(body(name, k), "outline");
+          add(handles, Of.BODY, inside(outline, "points"), drawn.vertices(), local, -1);
+        }
+      }
     }
     return handles;
   }
@@ -108,14 +116,40 @@ public record Handle(
     return longer;
   }
 
+  /** Returns where a further body of a part stands in the document. */
+  static List<String> body(String part, int body) {
+    return List.of("parts", part, "bodies", Integer.toString(body));
+  }
+
+  /** Returns which of the further bodies it is of, counted from 0; -1 for none. */
+  public int body() {
+    return of == Of.BODY ? Integer.parseInt(path.get(3)) : -1;
+  }
+
+  /** Returns whether another belongs to the same edge, hole or path. */
+  public boolean besides(Handle other) {
+    return of == other.of && hole == other.hole && body() == other.body();
+  }
+
+  /** Returns the outline that it is of; empty for a pin of a path. */
+  Optional<Outline> outline(Layout layout) {
+    return outline(layout, path.get(1), body());
+  }
+
+  /** Returns the outline of a part, or of one of its further bodies; empty where it has none. */
+  public static Optional<Outline> outline(Layout layout, String name, int body) {
+    return layout.parts().get(name) instanceof Part.Outlined part
+        ? Optional.of(body < 0 ? part.outline() : part.bodies().get(body).outline())
+        : Optional.empty();
+  }
+
   /** Returns the vertex as the layout has it; empty for a pin of a path. */
   Optional<Vertex> vertex(Layout layout) {
-    if (of == Of.TUBE || !(layout.parts().get(path.get(1)) instanceof Part.Outlined part)) {
-      return Optional.empty();
-    }
-    List<Vertex> all =
-        hole < 0 ? part.outline().vertices() : part.outline().holes().get(hole).vertices();
-    return Optional.of(all.get(index));
+    return of == Of.TUBE
+        ? Optional.empty()
+        : outline(layout)
+            .map(o -> hole < 0 ? o.vertices() : o.holes().get(hole).vertices())
+            .map(all -> all.get(index));
   }
 
   /** Returns whether a coordinate is worked out and not just a figure. */

@@ -125,7 +125,7 @@ public final class PointEdits {
         "breadth at " + name(handle),
         layout -> {
           Vertex v = handle.vertex(layout).orElseThrow();
-          Spread spread = layout.parts().get(handle.path().get(1)).base().spread().orElseThrow();
+          Spread spread = spread(layout, handle);
           Optional<HalfBreadths> was = v.reach();
           Formula toLeft =
               left != null ? mm(left) : was.map(HalfBreadths::leftOrRight).orElse(spread.left());
@@ -134,6 +134,13 @@ public final class PointEdits {
           HalfBreadths now = new HalfBreadths(Optional.of(toLeft), Optional.of(toRight));
           return Change.set(layout, v.reaching(Optional.of(now)), array(handle.path()));
         });
+  }
+
+  private static Spread spread(Layout layout, Handle handle) {
+    Part part = layout.parts().get(handle.path().get(1));
+    return handle.body() < 0
+        ? part.base().spread().orElseThrow()
+        : ((Part.Outlined) part).bodies().get(handle.body()).spread();
   }
 
   /** Returns the edit that has the body reach at a point as far as the part does. */
@@ -170,6 +177,28 @@ public final class PointEdits {
           more.add(drawnEdge + 1, written(local.within(place), false));
           Layout edged = edged(layout, part, more, k -> k > drawnEdge ? k + 1 : k);
           return KeptPoints.counted(edged, part, drawn, k -> k > drawnEdge ? k + 1 : k);
+        });
+  }
+
+  /** As {@link #add(String, Places, int, PointMm)}, to the outline of a further body. */
+  public static Edit addToBody(String part, int body, Places places, int edge, PointMm at) {
+    return new Edit(
+        "add point to " + part,
+        layout -> {
+          Part.Outlined outlined = (Part.Outlined) layout.parts().get(part);
+          Outline drawn = outlined.bodies().get(body).outline();
+          Local local = Local.of(outlined.frame(), places);
+          int drawnEdge = drawnEdge(drawn, edge);
+          PointMm place = at;
+          if (drawnEdge != edge) {
+            List<PointMm> axis = local.places(drawn.axis());
+            place = at.mirrored(axis.get(0), axis.get(1));
+          }
+          List<Vertex> more = new ArrayList<>(drawn.vertices());
+          more.add(drawnEdge + 1, written(local.within(place), false));
+          List<String> path = new ArrayList<>(Handle.body(part, body));
+          path.addAll(List.of("outline", "points"));
+          return Change.set(layout, more, array(path));
         });
   }
 
@@ -282,6 +311,7 @@ public final class PointEdits {
     return Stream.of(
             handle.path().get(1),
             handle.hole() < 0 ? "" : "hole " + (handle.hole() + 1),
+            handle.body() < 0 ? "" : "body " + (handle.body() + 1),
             handle.of() == Handle.Of.CENTRE ? "" : point)
         .filter(w -> !w.isEmpty())
         .reduce((a, b) -> a + " " + b)

@@ -49,10 +49,10 @@ public final class PointWords {
   }
 
   private static Handle beside(List<Handle> all, Handle handle, boolean closed, int by) {
-    List<Handle> same =
-        all.stream().filter(h -> h.of() == handle.of() && h.hole() == handle.hole()).toList();
+    List<Handle> same = all.stream().filter(h -> h.besides(handle)).toList();
     int i = handle.index() + by;
-    boolean round = handle.of() == Handle.Of.CUT || handle.of() == Handle.Of.EDGE && closed;
+    boolean edge = handle.of() == Handle.Of.EDGE || handle.of() == Handle.Of.BODY;
+    boolean round = handle.of() == Handle.Of.CUT || edge && closed;
     if (i >= 0 && i < same.size()) {
       return same.get(i);
     }

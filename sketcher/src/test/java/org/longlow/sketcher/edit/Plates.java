@@ -52,6 +52,15 @@ public final class Plates {
     return of("\"o\"", "{\"points\": [" + points + "]}", "");
   }
 
+  /** The same with a further body, a boss on its left. */
+  public static Layout withBoss(String points, String boss) {
+    String bodies =
+        ", \"bodies\": [{\"name\": \"boss\", \"outline\": {\"points\": ["
+            + boss
+            + "]}, \"left\": 40, \"right\": -10}]";
+    return of("\"o\"", "{\"points\": [" + points + "]}" + bodies, "");
+  }
+
   static Places places(Layout layout) {
     return Placer.place(layout).places();
   }

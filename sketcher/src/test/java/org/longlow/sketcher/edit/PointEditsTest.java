@@ -192,7 +192,7 @@ class PointEditsTest {
   })
   void theNearestEdgeIsCountedAsTiesCount(double x, double z, int edge, double onX, double onZ) {
     Layout box = Plates.points(BOX);
-    EdgeSpot spot = EdgeSpot.nearest(box, places(box), "plate", at(x, z)).orElseThrow();
+    EdgeSpot spot = EdgeSpot.nearest(box, places(box), "plate", -1, at(x, z)).orElseThrow();
     assertThat(spot.edge()).isEqualTo(edge);
     assertThat(spot.at().distance(at(onX, onZ))).isLessThan(1e-9);
   }
@@ -200,7 +200,7 @@ class PointEditsTest {
   @Test
   void onSmoothEdgesItIsOnTheCurve() {
     Layout dome = Plates.points("[0, 0], [100, 0], [50, 60, \"smooth\"]");
-    EdgeSpot spot = EdgeSpot.nearest(dome, places(dome), "plate", at(490, 560)).orElseThrow();
+    EdgeSpot spot = EdgeSpot.nearest(dome, places(dome), "plate", -1, at(490, 560)).orElseThrow();
     assertThat(spot.edge()).isEqualTo(1);
     assertThat(area(dome).getBoundary().distance(point(spot.at()))).isLessThan(1e-9);
   }

@@ -24,7 +24,8 @@ class TubeEditsTest {
 
   @Test
   void aBendIsAddedOnAStraightAndTakenOut() {
-    EdgeSpot spot = EdgeSpot.nearest(BEFORE, places(BEFORE), "rail", at(500, 710)).orElseThrow();
+    EdgeSpot spot =
+        EdgeSpot.nearest(BEFORE, places(BEFORE), "rail", -1, at(500, 710)).orElseThrow();
     assertThat(spot.edge()).isZero();
     assertThat(spot.at()).isEqualTo(at(500, 700));
     Layout bent = after(BEFORE, TubeEdits.addBend("rail", 0, at(500, 720)));

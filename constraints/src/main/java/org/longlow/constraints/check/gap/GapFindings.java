@@ -43,6 +43,9 @@ public final class GapFindings {
   /** Pairs farther apart than this are clear and not listed one by one, mm. */
   static final double HORIZON_MM = 40;
 
+  /** Two curved bodies may be nearer by no more than this than they are found, mm. */
+  private static final double CURVES_MM = 1;
+
   /** Beyond what is asked, so that figures in tenths of mm hold what they say, mm. */
   static final double EASE_MM = 0.001;
 
@@ -87,7 +90,7 @@ public final class GapFindings {
   }
 
   public List<Finding> of(List<Standing> standings, Progress progress) {
-    double horizonMm = rules.largestMm(HORIZON_MM);
+    double horizonMm = rules.largestMm(HORIZON_MM) + CURVES_MM;
     keepWorst(Optional.empty(), Gaps.among(drawn(), horizonMm, this::cut));
     int done = 0;
     for (Standing standing : standings) {
@@ -125,7 +128,9 @@ public final class GapFindings {
     }
     // what is asked beyond the horizon is looked for as far
     Demands.Key demand = rules.demand(a.name(), b.name());
-    return Math.max(HORIZON_MM, rules.limitMm(a.name(), b.name(), demand));
+    return Math.max(
+        HORIZON_MM,
+        rules.limitMm(a.name(), b.name(), demand) + CurveCare.mm(layout, a.name(), b.name()));
   }
 
   static List<Solid> bodies(Collection<PartShape> shapes) {
@@ -145,14 +150,16 @@ public final class GapFindings {
   private Finding finding(Pair pair, Gap gap) {
     Demands.Key demand = rules.demand(pair.a(), pair.b());
     double limit = rules.limitMm(pair.a(), pair.b(), demand);
-    return Finding.held(
-            GAP,
-            About.parts(pair.a(), pair.b()),
-            stanceOf.get(pair),
-            Figures.atLeast(gap.gapMm(), limit, FigureUnit.MM),
-            List.of(rules.source(pair.a(), pair.b(), demand)),
-            words(pair.a(), pair.b(), gap.gapMm(), limit, () -> advice(pair, limit)))
-        .at(gap.where());
+    Finding f =
+        Finding.held(
+                GAP,
+                About.parts(pair.a(), pair.b()),
+                stanceOf.get(pair),
+                Figures.atLeast(gap.gapMm(), limit, FigureUnit.MM),
+                List.of(rules.source(pair.a(), pair.b(), demand)),
+                words(pair.a(), pair.b(), gap.gapMm(), limit, () -> advice(pair, limit)))
+            .at(gap.where());
+    return CurveCare.held(f, CurveCare.mm(layout, pair.a(), pair.b()));
   }
 
   private Words advice(Pair pair, double limitMm) {
@@ -181,7 +188,7 @@ public final class GapFindings {
       RigidMotion back = new RigidMotion(-body.turnRad(there), PointMm.ORIGIN);
       positions.add(new Clearing.Position(in(stance, still).moved(back), there.moved(back)));
     }
-    return new Clearing(positions, limitMm + EASE_MM);
+    return new Clearing(positions, limitMm + CurveCare.mm(layout, still, moved) + EASE_MM);
   }
 
   private Solid in(Map<String, PartShape> stance, String part) {
@@ -190,7 +197,9 @@ public final class GapFindings {
 
   /** Returns what it takes to move a part away from a person seated as drawn. */
   Clearing clearingOf(String part, Solid person, double limitMm) {
-    return new Clearing(List.of(new Clearing.Position(person, drawn.get(part))), limitMm + EASE_MM);
+    return new Clearing(
+        List.of(new Clearing.Position(person, drawn.get(part))),
+        limitMm + CurveCare.mm(layout, part) + EASE_MM);
   }
 
   /** Of two parts the one to move: not what carries a wheel, rather what no stance moves. */

@@ -2,9 +2,12 @@ package org.longlow.constraints.check.gap;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -108,15 +111,44 @@ public final class JointFindings {
     for (GapRules.Joint joint : rules.joints()) {
       Part a = layout.parts().get(joint.a());
       Part b = layout.parts().get(joint.b());
-      if (a instanceof WheelPart wheel && joint.pins().contains(wheel.axle())) {
-        findings.addAll(onAxle(wheel, b));
-      } else if (b instanceof WheelPart wheel && joint.pins().contains(wheel.axle())) {
-        findings.addAll(onAxle(wheel, a));
+      if (isOnAxle(a, joint)) {
+        findings.addAll(onAxle((WheelPart) a, b));
+      } else if (isOnAxle(b, joint)) {
+        findings.addAll(onAxle((WheelPart) b, a));
       } else {
         away(gaps, joint, a, b).ifPresent(findings::add);
       }
     }
     return findings;
+  }
+
+  /**
+   * Returns how much nearer to their pins some joints end than they may, mm, by the id of their
+   * finding; negative where they reach too far. Those on an axle are left out.
+   *
+   * @param moved the parts of which one at least has such a joint
+   * @param bodies every part, where it is now
+   * @param now where the pins are now
+   */
+  public Map<String, Double> sparedMm(
+      Set<String> moved, Function<String, Solid> bodies, Places now) {
+    Map<String, Double> spared = new LinkedHashMap<>();
+    for (GapRules.Joint joint : rules.joints()) {
+      Part a = layout.parts().get(joint.a());
+      Part b = layout.parts().get(joint.b());
+      boolean moves = moved.contains(joint.a()) || moved.contains(joint.b());
+      if (moves && !isOnAxle(a, joint) && !isOnAxle(b, joint)) {
+        List<PointMm> pins = joint.pins().stream().map(now::pin).toList();
+        double away = bodies.apply(joint.a()).overlapsAwayMm(bodies.apply(joint.b()), pins);
+        String id = String.join(".", GapRules.JOINT.word(), joint.a(), joint.b());
+        spared.put(id, reachMm(a, b) - away);
+      }
+    }
+    return spared;
+  }
+
+  private static boolean isOnAxle(Part part, GapRules.Joint joint) {
+    return part instanceof WheelPart wheel && joint.pins().contains(wheel.axle());
   }
 
   /** Two parts that may overlap about their pins only. */

@@ -1,12 +1,14 @@
 package org.longlow.constraints.check.gap;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.DoubleFunction;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
@@ -63,8 +65,24 @@ public final class LockFindings {
   private final LockWay way;
   private final Map<About, Fouled> worst = new LinkedHashMap<>();
 
+  /** All that keeps its gap. */
+  private final List<Clear> clear = new ArrayList<>();
+
+  /**
+   * Two that keep their gap in a stance.
+   *
+   * @param aheadMm how far apart they are straight ahead at least, mm
+   * @param nearest where they are nearest on the way, if nearer than a cut, mm
+   */
+  private record Clear(
+      About about,
+      State state,
+      double aheadMm,
+      DoubleFunction<Optional<TurnSweep.Closest>> nearest) {}
+
   /** Two that do not keep their gap, in the stance in which it is worst. */
-  private record Fouled(About about, State state, double limitMm, Basis source, LockWay.Met met) {
+  private record Fouled(
+      About about, State state, double limitMm, double curvesMm, Basis source, LockWay.Met met) {
 
     boolean worseThan(Fouled other) {
       return other == null || met.gapMm() < other.met.gapMm() - SAME_MM;
@@ -104,8 +122,9 @@ public final class LockFindings {
     }
     List<Finding> findings = new ArrayList<>();
     worst.values().forEach(f -> findings.add(finding(f)));
-    findings.add(side(true));
-    findings.add(side(false));
+    Words nearest = nearest();
+    findings.add(side(true, nearest));
+    findings.add(side(false, nearest));
     return findings;
   }
 
@@ -144,21 +163,36 @@ public final class LockFindings {
   private void past(Steered steered, State state, String part, String other) {
     Demands.Key demand = rules.demand(part, other);
     double limit = rules.limitMm(part, other, demand);
+    double curves = CurveCare.mm(layout, part, other);
     SteeringAxis axis = steered.axisOf().get(part);
     SpaceBody body = bodies.body(state, part);
     SpaceBody past = bodies.body(state, other);
-    (steered.turns(other)
-            ? way.past(axis, body, steered.axisOf().get(other), past, limit)
-            : way.past(axis, body, past, limit))
-        .ifPresent(
-            met ->
-                keep(
-                    new Fouled(
-                        About.parts(part, other),
-                        state,
-                        limit,
-                        rules.source(part, other, demand),
-                        met)));
+    boolean both = steered.turns(other);
+    SteeringAxis otherAxis = steered.axisOf().get(other);
+    Optional<LockWay.Met> met =
+        both
+            ? way.past(axis, body, otherAxis, past, limit + curves)
+            : way.past(axis, body, past, limit + curves);
+    if (met.isEmpty()) {
+      clear.add(
+          new Clear(
+              About.parts(part, other),
+              state,
+              body.apartMm(past),
+              cut ->
+                  both
+                      ? way.nearest(axis, body, otherAxis, past, cut)
+                      : way.nearest(axis, body, past, cut)));
+      return;
+    }
+    keep(
+        new Fouled(
+            About.parts(part, other),
+            state,
+            limit,
+            curves,
+            rules.source(part, other, demand),
+            met.get()));
   }
 
   /** What shares pins may be in each other about these, turned too, and nowhere else. */
@@ -191,6 +225,7 @@ public final class LockFindings {
                                 .said("beyond their joint " + part + " and " + other),
                             state,
                             0,
+                            0,
                             JointFindings.JOINT,
                             met)));
       }
@@ -203,6 +238,7 @@ public final class LockFindings {
       Part part = layout.parts().get(name);
       SteeringAxis axis = steered.axisOf().get(name);
       double limit = rules.limitMm(name, sitting);
+      double curves = CurveCare.mm(layout, name);
       Basis source = rules.source(name, GapRules.RIDER, rules.demandOfPeople(name));
       Set<SpaceBody> done = new HashSet<>();
       for (State state : bodies.states(sitting.occupant())) {
@@ -211,22 +247,16 @@ public final class LockFindings {
         }
         SpaceBody body = bodies.body(state, name);
         for (SpaceBody limb : person.limbsBeside(part, rules, body)) {
-          way.past(axis, body, limb, limit)
-              .ifPresent(
-                  met ->
-                      keep(
-                          new Fouled(
-                              About.beside(name, sitting.occupant())
-                                  .said(
-                                      name
-                                          + " and the "
-                                          + limb.name()
-                                          + " of "
-                                          + sitting.occupant().words()),
-                              state,
-                              limit,
-                              source,
-                              met)));
+          About about =
+              About.beside(name, sitting.occupant())
+                  .said(name + " and the " + limb.name() + " of " + sitting.occupant().words());
+          Optional<LockWay.Met> met = way.past(axis, body, limb, limit + curves);
+          met.ifPresent(m -> keep(new Fouled(about, state, limit, curves, source, m)));
+          if (met.isEmpty()) {
+            clear.add(
+                new Clear(
+                    about, state, body.apartMm(limb), cut -> way.nearest(axis, body, limb, cut)));
+          }
         }
       }
     }
@@ -241,14 +271,16 @@ public final class LockFindings {
 
   private Finding finding(Fouled f) {
     LockWay.Met met = f.met();
-    return Finding.held(
-            LOCK,
-            f.about(),
-            f.state().condition(),
-            Figures.atLeast(met.gapMm(), f.limitMm(), FigureUnit.MM),
-            List.of(f.source(), HOW),
-            text(f))
-        .at(met.where(), met.yMm());
+    Finding finding =
+        Finding.held(
+                LOCK,
+                f.about(),
+                f.state().condition(),
+                Figures.atLeast(met.gapMm(), f.limitMm(), FigureUnit.MM),
+                List.of(f.source(), HOW),
+                text(f))
+            .at(met.where(), met.yMm());
+    return CurveCare.held(finding, f.curvesMm());
   }
 
   private Words text(Fouled f) {
@@ -258,6 +290,11 @@ public final class LockFindings {
     Words far =
         Words.of(
             Say.deg(Math.toDegrees(farRad)), farRad < askedRad ? " looked at" : " of lock asked");
+    if (!met.meets() && met.gapMm() >= f.limitMm()) {
+      return Say.format(
+          "Turned %s, %s are %s apart; %s are asked.",
+          degrees(met.turnRad()), what, Say.mm(met.gapMm()), Words.atLeast(f.limitMm()));
+    }
     if (!met.meets()) {
       return Say.format(
           "Turned %s, %s are %s apart, and %s are asked; they come too close from %s on. Make that"
@@ -292,8 +329,34 @@ public final class LockFindings {
         Say.deg(Math.toDegrees(Math.abs(rad))), left ? " to the left" : " to the right");
   }
 
+  /** What comes nearest, and where on the way, in words; empty for nothing near. */
+  private Words nearest() {
+    // the nearest straight ahead first: what is farther off is then soon passed over
+    clear.sort(Comparator.comparingDouble(Clear::aheadMm));
+    Clear nearest = null;
+    TurnSweep.Closest there = null;
+    for (Clear pair : clear) {
+      double cut = there == null ? GapFindings.HORIZON_MM : there.gapMm();
+      Optional<TurnSweep.Closest> nearer = pair.nearest().apply(cut);
+      if (nearer.isPresent() && nearer.get().gapMm() < cut - SAME_MM) {
+        there = nearer.get();
+        nearest = pair;
+      }
+    }
+    if (there == null) {
+      return Words.of("");
+    }
+    boolean ahead = Math.toDegrees(Math.abs(there.turnRad())) < 0.05;
+    return Say.format(
+        " Of what keeps its gap %s come nearest, %s apart %s%s.",
+        nearest.about().words(),
+        Say.mm(there.gapMm()),
+        ahead ? Words.of("straight ahead") : Words.of("turned ", degrees(there.turnRad())),
+        nearest.state().condition().map(c -> ", " + c.says()).orElse(""));
+  }
+
   /** How far the steering turns to a side before anything meets. */
-  private Finding side(boolean left) {
+  private Finding side(boolean left, Words nearest) {
     double reached = way.lockRad();
     Fouled first = null;
     for (Fouled f : worst.values()) {
@@ -317,8 +380,8 @@ public final class LockFindings {
                         + " less lock.",
                     side, Say.deg(deg), Say.deg(asked))
                 : Say.format(
-                    "To the %s the steering turns the %s asked before anything meets.",
-                    side, Say.deg(asked));
+                    "To the %s the steering turns the %s asked before anything meets.%s",
+                    side, Say.deg(asked), nearest);
     Finding finding =
         Finding.held(
             LOCK,

@@ -100,7 +100,7 @@ public final class PersonGaps {
             Gaps.between(
                 List.of(person.clearOf(part, rules)),
                 List.of(other),
-                Math.max(GapFindings.HORIZON_MM, rules.limitMm(part.name(), sitting)),
+                listedToMm(sitting, part),
                 (a, b) -> listedToMm(sitting, part)));
       }
     }
@@ -108,7 +108,7 @@ public final class PersonGaps {
     for (Gap gap : near) {
       String part = gap.second();
       double limit = rules.limitMm(part, sitting);
-      findings.add(
+      Finding f =
           Finding.held(
                   GapFindings.GAP,
                   About.beside(part, sitting.occupant()),
@@ -121,7 +121,8 @@ public final class PersonGaps {
                       gap.gapMm(),
                       limit,
                       () -> Advice.move(part, clearing(part, person, limit))))
-              .at(gap.where()));
+              .at(gap.where());
+      findings.add(CurveCare.held(f, CurveCare.mm(layout, part)));
     }
   }
 
@@ -133,7 +134,8 @@ public final class PersonGaps {
   /** Own cushions may be touched, so those are told of only where somebody is in them. */
   private double listedToMm(Sitting sitting, Part part) {
     double least = Resting.ownCushion(sitting, part) ? 0 : GapFindings.HORIZON_MM;
-    return Math.max(least, rules.limitMm(part.name(), sitting));
+    double asked = rules.limitMm(part.name(), sitting) + CurveCare.mm(layout, part.name());
+    return Math.max(least, asked);
   }
 
   /** Whoever rides and somebody behind. */

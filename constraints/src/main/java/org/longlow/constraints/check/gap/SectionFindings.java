@@ -141,7 +141,8 @@ public final class SectionFindings {
       String section, SectionMotion motion, Sweep sweep, Solid part, Solid other) {
     Demands.Key demand = rules.demand(part.name(), other.name());
     double limit = rules.limitMm(part.name(), other.name(), demand);
-    if (Double.isNaN(sweep.firstBelow(part, other, limit))) {
+    double curves = CurveCare.mm(layout, part.name(), other.name());
+    if (Double.isNaN(sweep.firstBelow(part, other, limit + curves))) {
       return Optional.empty();
     }
     Part one = layout.parts().get(part.name());
@@ -156,7 +157,8 @@ public final class SectionFindings {
       remedies.add(Fouling.Remedy.CUT_OTHER);
     }
     String moved = two.traits().duty().atWheel() ? part.name() : other.name();
-    return Fouling.of(motion, part, other, limit, ways == Ways.SOUGHT ? remedies : List.of())
+    return Fouling.of(
+            motion, part, other, limit + curves, ways == Ways.SOUGHT ? remedies : List.of())
         .map(
             fouling ->
                 finding(
@@ -167,7 +169,8 @@ public final class SectionFindings {
                     rules.source(part.name(), other.name(), demand),
                     Words.of(
                         Advice.ways(part.name(), other.name(), moved, fouling),
-                        ", or list it under touches if they are meant to meet")));
+                        ", or list it under touches if they are meant to meet")))
+        .map(f -> CurveCare.held(f, curves));
   }
 
   /** One part of the section that shares pins with one that stays, beyond their joint. */
@@ -208,7 +211,8 @@ public final class SectionFindings {
     Solid person = seated.clearOf(opening, rules);
     Demands.Key demand = rules.demandOfPeople(part.name());
     double limit = rules.limitMm(part.name(), sitting);
-    if (Double.isNaN(sweep.firstBelow(part, person, limit))) {
+    double curves = CurveCare.mm(layout, part.name());
+    if (Double.isNaN(sweep.firstBelow(part, person, limit + curves))) {
       return Optional.empty();
     }
     List<Fouling.Remedy> remedies = new ArrayList<>(List.of(Fouling.Remedy.SHIFT_PART));
@@ -216,7 +220,8 @@ public final class SectionFindings {
       remedies.add(Fouling.Remedy.CUT_PART);
     }
     String who = sitting.occupant().words();
-    return Fouling.of(motion, part, person, limit, ways == Ways.SOUGHT ? remedies : List.of())
+    return Fouling.of(
+            motion, part, person, limit + curves, ways == Ways.SOUGHT ? remedies : List.of())
         .map(
             fouling ->
                 finding(
@@ -225,7 +230,8 @@ public final class SectionFindings {
                     fouling,
                     limit,
                     rules.source(part.name(), GapRules.RIDER, demand),
-                    Advice.ways(part.name(), who, part.name(), fouling)));
+                    Advice.ways(part.name(), who, part.name(), fouling)))
+        .map(f -> CurveCare.held(f, curves));
   }
 
   private static Finding finding(

@@ -110,7 +110,52 @@ class LockFindingsTest {
     // before the hand sums' round crown, by what the corners round it are larger, and no later
     assertThat(turned.value()).isLessThanOrEqualTo(touch + 0.03).isGreaterThan(touch - 0.5);
     assertThat(one(study, there).value()).isGreaterThan(turned.value() + 2);
-    assertThat(one(study, there).text()).doesNotContain("beside");
+    assertThat(one(study, there).text()).doesNotContain("beside meet");
+  }
+
+  /** A box beside the wheel that keeps its gap at little lock: how near, and turned how far. */
+  @Test
+  void whatComesNearestIsToldWithTheTurnAndTheStance() {
+    Study study = boxed(72, 92, "1").study();
+    assertThat(study.findings())
+        .noneMatch(f -> f.id().startsWith("lock.") && f.verdict() == Verdict.FAIL);
+    String told = one(study, "lock.right").text();
+    assertThat(told)
+        .startsWith("To the right the steering turns the 1° asked before anything meets.")
+        .containsPattern(
+            "Of what keeps its gap frontWheel and beside come nearest, [\\d.]+ mm apart turned 1°"
+                + " to the right, (laden|full bump)");
+    double said = Double.parseDouble(told.replaceAll(".*come nearest, ([\\d.]+) mm.*", "$1"));
+    double least = Double.POSITIVE_INFINITY;
+    for (Standing s : study.standings()) {
+      if (s.kind() == Stance.Kind.LADEN || s.kind() == Stance.Kind.FULL_BUMP) {
+        least = Math.min(least, apart(s.places(), 72, Math.toRadians(-1)));
+      }
+    }
+    // corners go round the crown, and what is found is 0.1 mm on the near side
+    assertThat(said).isBetween(least - 1.0, least + 0.05);
+  }
+
+  /** How far a round tyre is from points of the box's face, turned back into the wheel. */
+  private static double apart(Places places, double y, double rad) {
+    PointMm bottom = places.pin("headBottom");
+    PointMm along = places.pin("headTop").minus(bottom);
+    PointMm up = along.times(1 / along.length());
+    PointMm axle = places.pin("frontAxle");
+    double least = Double.POSITIVE_INFINITY;
+    for (double x = 0; x <= 60; x += 2) {
+      for (double z = 0; z <= 50; z += 2) {
+        PointMm p = places.pin("boxLow").plus(new PointMm(x, z)).minus(bottom);
+        double ahead = p.x() * up.z() - p.z() * up.x();
+        double back = ahead * Math.cos(rad) + y * Math.sin(rad);
+        double side = -ahead * Math.sin(rad) + y * Math.cos(rad);
+        PointMm there =
+            bottom.plus(new PointMm(up.z(), -up.x()).times(back)).plus(up.times(p.dot(up)));
+        double out = Math.max(0, there.distance(axle) - (258.8 - 45));
+        least = Math.min(least, Math.hypot(out, side) - 45);
+      }
+    }
+    return least;
   }
 
   @Test
@@ -143,9 +188,9 @@ class LockFindingsTest {
                 "tray",
                 "{"
                     + kind
-                    + ", 'frame': 'trayLow', 'outline': {'points': [['0 mm', '0 mm'],"
-                    + " ['60 mm', '0 mm'], ['60 mm', '80 mm'], ['0 mm', '80 mm']]}, 'left': '50 mm',"
-                    + " 'right': '50 mm', 'mass': '1 kg', 'steered': true}");
+                    + ", 'frame': 'trayLow', 'outline': {'points': [['0 mm', '0 mm'], ['60 mm', '0"
+                    + " mm'], ['60 mm', '80 mm'], ['0 mm', '80 mm']]}, 'left': '50 mm', 'right':"
+                    + " '50 mm', 'mass': '1 kg', 'steered': true}");
     assertThat(machine.study().findings())
         .filteredOn(f -> f.id().startsWith("lock.tray."))
         .isNotEmpty()
