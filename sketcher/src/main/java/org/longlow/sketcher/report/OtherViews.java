@@ -26,6 +26,9 @@ final class OtherViews {
     for (Aspect aspect : List.of(Aspect.FRONT, Aspect.PLAN)) {
       PictureOptions options = first.withAspect(aspect).withFindings(Set.of()).withChosen("");
       Drawing drawing = Pictures.withTouches(study, options);
+      if (drawing.boundsMm().isNull()) {
+        return; // nothing is drawn yet
+      }
       Page page =
           Page.round(Elevations.onPage(drawing, options.denominator()), Elevations.MARGIN_MM);
       String title =

@@ -212,10 +212,10 @@ class DrawOptionsTest {
     Path front = drawn("--view", "front", "--scale", "1:12");
     double[] grips = box(front, "grips");
     assertThat(12 * (grips[1] - grips[0])).isCloseTo(broad, within(0.5));
+    assertThat(Files.readString(front)).contains("sideStand at ");
     Path plan = drawn("--view", "plan", "--scale", "1:20");
     double[] above = box(plan, "grips");
     assertThat(20 * (above[3] - above[2])).isCloseTo(broad, within(0.5));
-    assertThat(Files.readString(front)).contains("sideStand at ");
     Path three = drawn("--view", "all", "--projection", "third-angle");
     assertThat(Files.readString(three)).contains("Third-angle projection");
   }
