@@ -7,6 +7,7 @@ import java.util.TreeSet;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * The section of a body in a plane along the machine: where each cut square to its axis meets the
@@ -52,7 +53,9 @@ final class AlongSlice {
       before = x;
     }
     slice.open.forEach(slice::close);
-    return slice.found.isEmpty() ? Curves.FACTORY.createPolygon() : Slices.union(slice.found);
+    return slice.found.isEmpty()
+        ? Curves.FACTORY.createPolygon()
+        : OverlayNGRobust.union(slice.found);
   }
 
   /** Where the plane is inside at a place: heights from and to, in turn. */

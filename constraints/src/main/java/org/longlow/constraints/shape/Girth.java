@@ -20,9 +20,6 @@ import org.longlow.rider.geom.PointMm;
  */
 record Girth(double x, double z, double from, double to) {
 
-  /** Curves of bodies lie within this of the true ones, mm. */
-  static final double FLATNESS_MM = 0.2;
-
   /**
    * Returns the points of an outline in turn, no more than are asked for.
    *

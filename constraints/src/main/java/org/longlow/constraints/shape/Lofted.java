@@ -23,7 +23,7 @@ final class Lofted {
    * Returns how many pieces a quarter of a side this large needs to lie near enough to its curve.
    */
   static int pieces(double radiusMm) {
-    return pieces(radiusMm, Girth.FLATNESS_MM);
+    return pieces(radiusMm, Fineness.FLATNESS_MM);
   }
 
   /** As {@link #pieces(double)}, for chords within {@code flatnessMm} of the curve. */

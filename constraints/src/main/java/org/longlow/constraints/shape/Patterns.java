@@ -52,40 +52,40 @@ final class Patterns {
   }
 
   /** Returns the flat strip along the edge. */
-  static Pattern strip(EdgeStrip strip, int count) {
-    List<Pattern.Fold> folds = new ArrayList<>();
+  static FlatPiece strip(EdgeStrip strip, int count) {
+    List<FlatPiece.Fold> folds = new ArrayList<>();
     for (FlatLine.Fold f : strip.flat().folds()) {
       folds.add(
-          new Pattern.Fold(
+          new FlatPiece.Fold(
               line(f.alongMm(), strip.right()[f.point()], f.alongMm(), strip.left()[f.point()]),
               f.alongMm(),
               f.rad()));
     }
-    return new Pattern("edge strip", count, strip.outline(), folds, strip.flat().lengthMm());
+    return new FlatPiece("edge strip", count, strip.outline(), folds, strip.flat().lengthMm());
   }
 
   /** Returns the flat sides, the longer first; none where they bend two ways. */
-  static List<Pattern> sides(ShellPart shell, Loft loft, double thicknessMm, int bodies) {
+  static List<FlatPiece> sides(ShellPart shell, Loft loft, double thicknessMm, int bodies) {
     if (shell.open() || !loft.sides().isStraight()) {
       return List.of();
     }
-    Optional<Pattern> left = side(shell, loft, true, thicknessMm, bodies);
-    Optional<Pattern> right = side(shell, loft, false, thicknessMm, bodies);
+    Optional<FlatPiece> left = side(shell, loft, true, thicknessMm, bodies);
+    Optional<FlatPiece> right = side(shell, loft, false, thicknessMm, bodies);
     if (left.isEmpty() || right.isEmpty()) {
       return List.of();
     }
     Geometry one = left.get().outline();
     Geometry other = right.get().outline();
     if (one.symDifference(other).buffer(-ALIKE_MM).isEmpty()) {
-      Pattern p = left.get();
-      return List.of(new Pattern("side", 2 * bodies, p.outline(), p.folds(), p.longMm()));
+      FlatPiece p = left.get();
+      return List.of(new FlatPiece("side", 2 * bodies, p.outline(), p.folds(), p.longMm()));
     }
     return left.get().longMm() >= right.get().longMm()
         ? List.of(left.get(), right.get())
         : List.of(right.get(), left.get());
   }
 
-  private static Optional<Pattern> side(
+  private static Optional<FlatPiece> side(
       ShellPart shell, Loft loft, boolean left, double thicknessMm, int count) {
     String what = left ? "left side" : "right side";
     boolean upright =
@@ -96,7 +96,7 @@ final class Patterns {
   }
 
   /** A side that runs straight up everywhere bends along x alone: heights stay. */
-  private static Pattern upright(
+  private static FlatPiece upright(
       Loft loft, boolean left, String what, int count, double thicknessMm, boolean folded) {
     CutAt cuts = CutAt.of(loft);
     double[] xs = cuts.places();
@@ -119,13 +119,13 @@ final class Patterns {
       Geometry area = Curves.FACTORY.createPolygon(at.toArray(Coordinate[]::new)).buffer(0);
       outline = outline == null ? area : outline.difference(area);
     }
-    List<Pattern.Fold> folds = new ArrayList<>();
+    List<FlatPiece.Fold> folds = new ArrayList<>();
     Envelope box = outline.getEnvelopeInternal();
     for (FlatLine.Fold f : flat.folds()) {
       Geometry over = line(f.alongMm(), box.getMinY() - 1, f.alongMm(), box.getMaxY() + 1);
-      folds.add(new Pattern.Fold(over.intersection(outline), f.alongMm(), f.rad()));
+      folds.add(new FlatPiece.Fold(over.intersection(outline), f.alongMm(), f.rad()));
     }
-    return new Pattern(what, count, outline, folds, flat.lengthMm());
+    return new FlatPiece(what, count, outline, folds, flat.lengthMm());
   }
 
   private static double along(double[] xs, double[] along, double x) {
@@ -157,7 +157,7 @@ final class Patterns {
     return Flattened.of(low, high, new double[] {0, left ? 1 : -1, 0}, thicknessMm, folded);
   }
 
-  private static Pattern pattern(Flattened flat, String what, int count) {
+  private static FlatPiece pattern(Flattened flat, String what, int count) {
     List<Coordinate> edge = new ArrayList<>();
     double from = Double.POSITIVE_INFINITY;
     double to = Double.NEGATIVE_INFINITY;
@@ -172,14 +172,14 @@ final class Patterns {
       to = Math.max(to, c.x);
     }
     edge.add(edge.get(0).copy());
-    List<Pattern.Fold> folds = new ArrayList<>();
+    List<FlatPiece.Fold> folds = new ArrayList<>();
     for (Flattened.Fold f : flat.folds()) {
       double[] a = flat.below().get(f.ruling());
       double[] b = flat.above().get(f.ruling());
-      folds.add(new Pattern.Fold(line(a[0], a[1], b[0], b[1]), a[0] - from, f.rad()));
+      folds.add(new FlatPiece.Fold(line(a[0], a[1], b[0], b[1]), a[0] - from, f.rad()));
     }
     Geometry outline = Curves.FACTORY.createPolygon(edge.toArray(Coordinate[]::new)).buffer(0);
-    return new Pattern(what, count, outline, folds, to - from);
+    return new FlatPiece(what, count, outline, folds, to - from);
   }
 
   private static LineString line(double x1, double y1, double x2, double y2) {

@@ -173,7 +173,7 @@ public final class Shapes {
     boolean curved =
         curves(outlined.outline(), outlined.breadth())
             || outlined.bodies().stream().anyMatch(b -> curves(b.outline(), b.breadth()));
-    return curved ? Girth.FLATNESS_MM : 0;
+    return curved ? Fineness.FLATNESS_MM : 0;
   }
 
   private static boolean curves(Outline outline, Breadth breadth) {

@@ -153,7 +153,7 @@ public record Slices(List<Loft> lofts, double skinMm, boolean sided) {
     return Lofted.pieces(loft.largestMm(), FLATNESS_MM);
   }
 
-  static Geometry union(List<Geometry> all) {
+  private static Geometry union(List<Geometry> all) {
     return all.size() == 1 ? all.get(0) : OverlayNGRobust.union(all);
   }
 

@@ -30,7 +30,7 @@ public record Unrolled(
     double sideLongMm,
     double sideAreaMm2,
     double sheetAreaMm2,
-    List<Pattern> patterns) {
+    List<FlatPiece> patterns) {
 
   /** Places along a strip nearer to each other than this are one, mm. */
   private static final double ONE_PLACE_MM = 0.5;
@@ -77,7 +77,7 @@ public record Unrolled(
     Loft loft = Patterns.loft(shell, places);
     boolean sided = !shell.open();
     int pieces = both ? 2 : 1;
-    List<Pattern> patterns = new ArrayList<>(Patterns.sides(shell, loft, t, pieces));
+    List<FlatPiece> patterns = new ArrayList<>(Patterns.sides(shell, loft, t, pieces));
     double sideLong = patterns.isEmpty() ? 0 : patterns.get(0).longMm();
     double sideArea = patterns.isEmpty() ? 0 : patterns.get(0).outline().getArea();
     List<Width> strip = List.of();
@@ -85,7 +85,7 @@ public record Unrolled(
     if (!sided || loft.sides().isStraight()) {
       EdgeStrip edge =
           EdgeStrip.of(loft, shell.outline().closed(), sided, t, Patterns.folded(shell));
-      Pattern flat = Patterns.strip(edge, pieces);
+      FlatPiece flat = Patterns.strip(edge, pieces);
       patterns.add(flat);
       area = flat.outline().getArea();
       strip = strip(shell, loft, edge, places);

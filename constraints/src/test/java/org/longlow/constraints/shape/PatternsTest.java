@@ -23,7 +23,7 @@ class PatternsTest {
     return Unrolled.of(shell, Made.PLACES).orElseThrow();
   }
 
-  private static Pattern called(Unrolled flat, String what) {
+  private static FlatPiece called(Unrolled flat, String what) {
     return flat.patterns().stream().filter(p -> p.what().equals(what)).findFirst().orElseThrow();
   }
 
@@ -44,7 +44,7 @@ class PatternsTest {
             t,
             false);
     assertThat(flat.needsFormers()).isFalse();
-    Pattern side = called(flat, "side");
+    FlatPiece side = called(flat, "side");
     assertThat(side.count()).isEqualTo(2);
     double half = Math.asin(100 / radius);
     assertThat(side.longMm()).isCloseTo(2 * half * (radius - t / 2), within(0.05));
@@ -60,7 +60,7 @@ class PatternsTest {
       assertThat(onEdge).as("%s %s", x, c.y).isTrue();
     }
     // the strip below fits between sides that are cut square to themselves: at an end they slant
-    Pattern strip = called(flat, "edge strip");
+    FlatPiece strip = called(flat, "edge strip");
     double edge = Math.sqrt(radius * radius - 100 * 100) - 40;
     double wide = 2 * (edge - t / Math.cos(half));
     assertThat(flat.strip().get(0).wideMm()).isCloseTo(wide, within(NEAR_MM));
@@ -72,7 +72,7 @@ class PatternsTest {
     Outline angle = new Outline.Drawn(Made.outline(0, 0, 100, 0, 100, 80).vertices(), false);
     Unrolled flat =
         unrolled(angle, new Breadth(Made.stations(false, 0, 50, 100, 40), Profile.FLAT), 2, true);
-    Pattern strip = called(flat, "edge strip");
+    FlatPiece strip = called(flat, "edge strip");
     // drawn along the middle: legs less what the radius of 2 + 1 takes, and its arc at 0.44 of 2
     double arc = Math.PI / 2 * (2 + 0.44 * 2);
     assertThat(strip.longMm()).isCloseTo(97 + arc + 77, within(1e-6));
@@ -88,7 +88,7 @@ class PatternsTest {
     Outline wedge = Made.reaching(0, 0, 100, 100, 300, 0, 70, 70, 300, 100, 40, 40, 0, 100, 70, 70);
     Unrolled flat = unrolled(wedge, Breadth.EVEN, 2, false);
     assertThat(flat.needsFormers()).isFalse();
-    Pattern side = called(flat, "side");
+    FlatPiece side = called(flat, "side");
     double[][] corners = {{0, 100, 0}, {300, 70, 0}, {300, 40, 100}, {0, 70, 100}};
     for (double[] p : corners) {
       for (double[] q : corners) {
@@ -100,7 +100,7 @@ class PatternsTest {
         .isCloseTo(300 * 100 * Math.sqrt(1 + 0.1 * 0.1 + 0.3 * 0.3), within(1.0));
   }
 
-  private static boolean has(Pattern p, double far) {
+  private static boolean has(FlatPiece p, double far) {
     List<Coordinate> all = List.of(p.outline().getCoordinates());
     return all.stream()
         .anyMatch(a -> all.stream().anyMatch(b -> Math.abs(a.distance(b) - far) < 0.01));
@@ -114,7 +114,7 @@ class PatternsTest {
         Made.reaching(
             0, 0, 100, 100, 150, 0, 85, 85, 300, 0, 40, 40, 300, 100, 10, 10, 150, 100, 55, 55, 0,
             100, 70, 70);
-    Pattern side = called(unrolled(bent, Breadth.EVEN, t, false), "side");
+    FlatPiece side = called(unrolled(bent, Breadth.EVEN, t, false), "side");
     // normals (0.1, 1, 0.3) and (0.3, 1, 0.3)
     double cos = (0.03 + 1 + 0.09) / Math.sqrt((0.01 + 1 + 0.09) * (0.09 + 1 + 0.09));
     double turn = Math.acos(cos);
@@ -136,6 +136,6 @@ class PatternsTest {
         Made.reaching(0, 0, 100, 100, 300, 0, 60, 60, 300, 100, 100, 100, 0, 100, 60, 60);
     Unrolled flat = unrolled(twisted, Breadth.EVEN, 2, false);
     assertThat(flat.needsFormers()).isTrue();
-    assertThat(flat.patterns()).extracting(Pattern::what).containsExactly("edge strip");
+    assertThat(flat.patterns()).extracting(FlatPiece::what).containsExactly("edge strip");
   }
 }

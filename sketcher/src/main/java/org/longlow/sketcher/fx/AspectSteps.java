@@ -41,7 +41,7 @@ final class AspectSteps extends HBox {
   /** Returns what can be done, for keys and finder. */
   List<Deed> deeds() {
     List<Deed> deeds = new ArrayList<>();
-    deeds.add(new Deed("see it from the side, from ahead, from above", "Q", () -> show(null)));
+    deeds.add(new Deed("see it from the side, from ahead, from above", "X", () -> show(null)));
     for (Aspect aspect : Aspect.values()) {
       deeds.add(new Deed("see the " + aspect.says(), "", () -> show(aspect)));
     }

@@ -6,8 +6,8 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.layout.ShellPart;
 import org.longlow.constraints.machine.shop.SheetFold;
+import org.longlow.constraints.shape.FlatPiece;
 import org.longlow.constraints.shape.PartShape;
-import org.longlow.constraints.shape.Pattern;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Unrolled;
 import org.longlow.svg.drawing.Dimensions;
@@ -33,7 +33,7 @@ final class PatternTemplates {
   }
 
   private static NamedDrawing drawn(
-      ShellPart shell, Pattern pattern, Places places, TemplateFigures figures) {
+      ShellPart shell, FlatPiece pattern, Places places, TemplateFigures figures) {
     boolean strip = pattern.what().equals("edge strip");
     TemplateSheet sheet =
         new TemplateSheet(
@@ -42,7 +42,7 @@ final class PatternTemplates {
             pattern.outline(),
             strip ? "left side" : "up",
             strip ? "along" : "forward");
-    for (Pattern.Fold f : pattern.folds()) {
+    for (FlatPiece.Fold f : pattern.folds()) {
       sheet.mark(f.line(), Style.narrow(Tone.INK).withLine(LineType.DASHED));
       Coordinate at = f.line().getCoordinate();
       sheet.note("fold " + degrees(f), at.x, at.y);
@@ -68,7 +68,7 @@ final class PatternTemplates {
     if (strip) {
       lines.add("from left to right it follows the outline from its first point on");
     }
-    for (Pattern.Fold f : pattern.folds()) {
+    for (FlatPiece.Fold f : pattern.folds()) {
       lines.add(
           "fold at "
               + figures.mm(f.alongMm())
@@ -92,7 +92,7 @@ final class PatternTemplates {
         List.of());
   }
 
-  private static String degrees(Pattern.Fold f) {
+  private static String degrees(FlatPiece.Fold f) {
     return Dimensions.figure(Math.abs(Math.toDegrees(f.rad()))) + "°";
   }
 }

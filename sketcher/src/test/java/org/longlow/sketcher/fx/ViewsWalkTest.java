@@ -69,11 +69,11 @@ class ViewsWalkTest extends Walk {
 
   @Test
   void aKeyGoesRoundAndPickingAThingPicksItInEach() {
-    hands.press(KeyCode.Q);
+    hands.press(KeyCode.X);
     assertThat(aspect()).isEqualTo(Aspect.FRONT);
     hands.clickAt(spot("part:frontWheel"));
     assertThat(hands.desk().options().chosen()).isEqualTo("part:frontWheel");
-    hands.press(KeyCode.Q);
+    hands.press(KeyCode.X);
     assertThat(aspect()).isEqualTo(Aspect.PLAN);
     assertThat(hands.desk().options().chosen()).isEqualTo("part:frontWheel");
     hands.clickAt(spot("part:tank"));
@@ -91,14 +91,14 @@ class ViewsWalkTest extends Walk {
     assertThat(aspect()).isEqualTo(Aspect.FRONT);
     hands.press(KeyCode.G);
     assertThat(aspect()).as("what a hand does, it does in the elevation").isEqualTo(Aspect.SIDE);
-    hands.press(KeyCode.Q).press(KeyCode.Q);
+    hands.press(KeyCode.X).press(KeyCode.X);
     assertThat(aspect()).as("seen from elsewhere the hand is empty").isEqualTo(Aspect.PLAN);
     assertThat(Hands.onFx(() -> hands.window().hands().hand())).isInstanceOf(Picking.class);
   }
 
   @Test
   void aFindingIsMarkedWhereItIsSeen() {
-    hands.press(KeyCode.Q);
+    hands.press(KeyCode.X);
     Finding touch =
         hands.shown().findings().stream()
             .filter(f -> f.kind().equals(LeanFindings.TOUCH) && f.across().isPresent())
@@ -118,7 +118,7 @@ class ViewsWalkTest extends Walk {
 
   @Test
   void itLeansFromAheadAndSteersFromAbove() {
-    hands.press(KeyCode.Q).press(KeyCode.V);
+    hands.press(KeyCode.X).press(KeyCode.V);
     Slide.Mark first = slide().sides(true, 1).get(0);
     Hands.onFx(
         () -> {
@@ -146,7 +146,7 @@ class ViewsWalkTest extends Walk {
 
   @Test
   void paperOffersTheViews() {
-    hands.press(KeyCode.Q).press(KeyCode.SHORTCUT, KeyCode.M).click("paper-drawing");
+    hands.press(KeyCode.X).press(KeyCode.SHORTCUT, KeyCode.M).click("paper-drawing");
     ComboBox<?> views = hands.node("paper-views", ComboBox.class);
     assertThat(Hands.onFx(views::getValue)).isEqualTo("front view");
     assertThat(Hands.onFx(() -> views.getItems().size())).isEqualTo(5);

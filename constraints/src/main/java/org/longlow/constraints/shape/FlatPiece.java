@@ -13,9 +13,9 @@ import org.locationtech.jts.geom.Geometry;
  * @param folds where it is folded
  * @param longMm its length along the bend
  */
-public record Pattern(String what, int count, Geometry outline, List<Fold> folds, double longMm) {
+public record FlatPiece(String what, int count, Geometry outline, List<Fold> folds, double longMm) {
 
-  public Pattern {
+  public FlatPiece {
     folds = List.copyOf(folds);
   }
 
