@@ -122,7 +122,13 @@ class PaperFilesTest {
         .isEmpty();
     Ready drawing =
         Ready.Drawing.of(
-            STUDY, PictureOptions.PLAIN, Views.SIDE, Optional.empty(), Paper.A3, "2026-01-01", true);
+            STUDY,
+            PictureOptions.PLAIN,
+            Views.SIDE,
+            Optional.empty(),
+            Paper.A3,
+            "2026-01-01",
+            true);
     assertThat(drawing.write(folder, NONE, (what, done, of) -> false)).isEmpty();
     assertThat(contents(folder)).containsOnlyKeys(there.getFileName().toString());
   }
@@ -180,7 +186,13 @@ class PaperFilesTest {
     for (Ready ready :
         List.of(
             Ready.Drawing.of(
-                STUDY, PictureOptions.PLAIN, Views.SIDE, Optional.empty(), Paper.A3, "2026-01-01", false),
+                STUDY,
+                PictureOptions.PLAIN,
+                Views.SIDE,
+                Optional.empty(),
+                Paper.A3,
+                "2026-01-01",
+                false),
             Ready.Report.of(STUDY, PictureOptions.PLAIN),
             Ready.Calibration.of(Paper.A4, PrintCorrection.NONE))) {
       Path file = Files.writeString(ready.places(folder).get(0), "a letter");
