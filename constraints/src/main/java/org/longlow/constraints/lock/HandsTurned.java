@@ -55,7 +55,7 @@ public record HandsTurned(
     double[] shoulder = point(posture.shoulder(), side * posture.across().shoulderMm());
     double[] elbow = point(posture.elbow(), side * posture.across().elbowMm());
     double[] straight = point(grip, side * gripYMm);
-    double[] there = bars.turned(straight, turnRad);
+    double[] there = Turned.point(bars, straight, turnRad);
     double[] along = minus(there, shoulder);
     double far = length(along);
     double reach = Math.max(leastMm(), Math.min(mostMm(), far));

@@ -1,6 +1,5 @@
 package org.longlow.constraints.lock;
 
-import org.longlow.constraints.space.Convex;
 import org.longlow.rider.geom.PointMm;
 
 /**
@@ -42,26 +41,6 @@ public record SteeringAxis(PointMm at, PointMm up) {
 
   double alongMm(double x, double z) {
     return (x - at.x()) * up.x() + (z - at.z()) * up.z();
-  }
-
-  /**
-   * Returns a body turned about it, for one thread.
-   *
-   * @param turnRad left positive, rad
-   */
-  public Convex turned(Convex body, double turnRad) {
-    Turned turned = new Turned(body, this);
-    turned.turn(turnRad);
-    return turned;
-  }
-
-  /** Returns where a point, forward, to the left and up, is turned to. */
-  public double[] turned(double[] point, double turnRad) {
-    double[] out = new double[3];
-    Turned turned = new Turned((d, at) -> {}, this);
-    turned.turn(turnRad);
-    turned.point(point, out);
-    return out;
   }
 
   /** Returns the point of the elevation so far ahead of the axis and so far up it. */

@@ -4,7 +4,7 @@ import org.longlow.constraints.space.Convex;
 import org.longlow.constraints.space.Separation;
 
 /** A convex body turned about an axis by an angle that may be changed. For one thread. */
-final class Turned implements Convex {
+public final class Turned implements Convex {
 
   /** What is nearer than this is in the same place, mm. */
   private static final double LEAST_MM = 1e-9;
@@ -20,6 +20,24 @@ final class Turned implements Convex {
   Turned(Convex body, SteeringAxis axis) {
     this.body = body;
     this.axis = axis;
+  }
+
+  /**
+   * Returns a body turned about an axis.
+   *
+   * @param turnRad left positive, rad
+   */
+  public static Turned of(Convex body, SteeringAxis axis, double turnRad) {
+    Turned turned = new Turned(body, axis);
+    turned.turn(turnRad);
+    return turned;
+  }
+
+  /** Returns where a point, forward, to the left and up, is turned to. */
+  static double[] point(SteeringAxis axis, double[] p, double turnRad) {
+    double[] out = new double[3];
+    of((d, at) -> {}, axis, turnRad).point(p, out);
+    return out;
   }
 
   void turn(double rad) {

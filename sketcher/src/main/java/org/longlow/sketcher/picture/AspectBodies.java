@@ -18,6 +18,7 @@ import org.longlow.constraints.layout.TubePart;
 import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.lock.Steered;
 import org.longlow.constraints.lock.SteeringAxis;
+import org.longlow.constraints.lock.Turned;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.Lamps;
 import org.longlow.constraints.shape.PartShape;
@@ -105,7 +106,7 @@ final class AspectBodies {
     Optional<SteeringAxis> axis = steered.map(s -> s.axisOf().get(shape.part().name()));
     return shape.prisms().stream()
         .flatMap(p -> p.convex().stream())
-        .map(p -> eye.shadow(axis.map(a -> a.turned(p, scene.steerRad())).orElse(p)))
+        .map(p -> eye.shadow(axis.<Convex>map(a -> Turned.of(p, a, scene.steerRad())).orElse(p)))
         .toList();
   }
 

@@ -56,7 +56,7 @@ final class AspectPicture {
     Scene scene = Scenes.of(study, options);
     Eye eye = Eye.of(options.aspect(), scene.ground(), scene.leaned());
     List<Touch> touches =
-        ViewSheets.touches(study, options.aspect(), View.shown(study, options).seated());
+        FirstTouches.of(study, options.aspect(), View.shown(study, options).seated());
     Layer layer = TouchInk.layer(touches, view, view.boundsMm(), eye, options.denominator());
     return layer.marks().isEmpty() ? view : view.plus(layer);
   }

@@ -30,10 +30,9 @@ public final class Pictures {
 
   /** Returns what is marked so, in words; empty where nothing is. */
   public static String touched(Study study, PictureOptions options) {
-    return ViewSheets.touches(study, options.aspect(), View.shown(study, options).seated())
-            .isEmpty()
+    return FirstTouches.of(study, options.aspect(), View.shown(study, options).seated()).isEmpty()
         ? ""
-        : ViewSheets.touched(options.aspect());
+        : FirstTouches.words(options.aspect());
   }
 
   /**

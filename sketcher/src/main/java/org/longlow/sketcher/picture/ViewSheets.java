@@ -1,13 +1,11 @@
 package org.longlow.sketcher.picture;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
-import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.OutOfRange;
@@ -78,31 +76,14 @@ public final class ViewSheets {
     Drawing view = view(aspect, AspectPicture.Overall.BOTH, n);
     List<String> lines = DimensionedElevation.lines(scene, true);
     List<String> said = new ArrayList<>(List.of(lines.get(0), how));
-    List<Touch> touches = touches(study, aspect, Company.occupants(seated));
+    List<Touch> touches = FirstTouches.of(study, aspect, Company.occupants(seated));
     if (!touches.isEmpty()) {
-      said.add("Rings: " + touched(aspect) + ".");
+      said.add("Rings: " + FirstTouches.words(aspect) + ".");
       AspectBodies seen = bodies.get(aspect);
       view = view.plus(TouchInk.layer(touches, view, seen.machine(), seen.eye(), n));
     }
     said.add(lines.get(lines.size() - 1));
     return view.plus(DimensionedElevation.notes(said, view, n));
-  }
-
-  /**
-   * Returns what the findings say touches first as the machine leans, or as it is steered, of the
-   * machine and those who are seated.
-   */
-  static List<Touch> touches(Study study, Aspect aspect, Collection<Occupant> seated) {
-    return aspect == Aspect.FRONT
-        ? Touch.first(Touch.with(Touch.lean(study.findings()), seated), 2)
-        : Touch.first(Touch.with(Touch.steer(study.findings()), seated), 1);
-  }
-
-  /** Returns what those are in words. */
-  static String touched(Aspect aspect) {
-    return aspect == Aspect.FRONT
-        ? "what touches the road first leaning to each side, and what next"
-        : "what is met first steered to each side";
   }
 
   private Drawing view(Aspect aspect, AspectPicture.Overall overall, double n) {
