@@ -18,6 +18,9 @@ import org.longlow.sketcher.edit.Bench.Row;
 /** Lays a thing on the bench: what is said of it, under headings. */
 public final class OnBench {
 
+  /** What is cut to build a part over says nothing of the part itself. */
+  private static final String FORMERS = "formers";
+
   private final Layout layout;
   private final BenchRows rows;
 
@@ -68,7 +71,7 @@ public final class OnBench {
     for (FormRows.Said said : FormRows.of(form("parts", part.name()))) {
       if (lacks.contains(key(said))) {
         lacking.add(rows.plain(said));
-      } else if (said.isQuantity()) {
+      } else if (said.isQuantity() && !said.target().path().contains(FORMERS)) {
         own.add(rows.said(said));
       } else {
         more.add(rows.plain(said));

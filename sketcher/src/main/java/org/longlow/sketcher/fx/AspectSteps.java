@@ -9,8 +9,14 @@ import javafx.scene.layout.HBox;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.picture.Aspect;
 
-/** From where the machine is seen on the card, in a row to step through. */
+/**
+ * From where the machine is seen on the card, in a row to step through. With large letters only the
+ * one seen stands there, and leads to the next.
+ */
 final class AspectSteps extends HBox {
+
+  /** With letters larger than this there is no room for all of them. */
+  private static final double ALL_SEEN = 1.3;
 
   private final Desk desk;
   private final Runnable putDown;
@@ -27,10 +33,10 @@ final class AspectSteps extends HBox {
       ToggleButton step = new ToggleButton(aspect.word());
       Called.by(step, "aspect-" + aspect.word());
       step.setAccessibleText("see the " + aspect.says());
-      Bits.told(step, "see the " + aspect.says() + ", key Q");
+      Bits.told(step, "see the " + aspect.says() + ", key X");
       step.getStyleClass().add("step");
       step.setMinWidth(USE_PREF_SIZE);
-      step.setOnAction(e -> show(aspect));
+      step.setOnAction(e -> show(isShort() && aspect == desk.options().aspect() ? null : aspect));
       steps.put(aspect, step);
       getChildren().add(step);
     }
@@ -57,7 +63,19 @@ final class AspectSteps extends HBox {
     refresh();
   }
 
-  private void refresh() {
-    steps.forEach((aspect, step) -> step.setSelected(aspect == desk.options().aspect()));
+  private boolean isShort() {
+    return TextSize.of(this) > ALL_SEEN;
+  }
+
+  /** Shows where it is seen from, as far as there is room. */
+  void refresh() {
+    boolean few = isShort();
+    steps.forEach(
+        (aspect, step) -> {
+          boolean on = aspect == desk.options().aspect();
+          step.setSelected(on);
+          step.setVisible(on || !few);
+          step.setManaged(on || !few);
+        });
   }
 }

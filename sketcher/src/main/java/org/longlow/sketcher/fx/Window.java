@@ -166,6 +166,7 @@ final class Window extends StackPane {
 
   private void textChanged() {
     use(look);
+    aspects.refresh();
     if (getScene() != null) {
       keepHabits();
     }

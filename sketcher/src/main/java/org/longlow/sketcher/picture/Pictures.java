@@ -1,5 +1,7 @@
 package org.longlow.sketcher.picture;
 
+import java.util.List;
+import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.stand.Ground;
 import org.longlow.constraints.study.Study;
 import org.longlow.svg.drawing.Drawing;
@@ -33,6 +35,11 @@ public final class Pictures {
     return FirstTouches.of(study, options.aspect(), View.shown(study, options).seated()).isEmpty()
         ? ""
         : FirstTouches.words(options.aspect());
+  }
+
+  /** Returns the names of those who are drawn. */
+  public static List<String> people(Study study, PictureOptions options) {
+    return View.shown(study, options).seated().stream().map(Occupant::person).distinct().toList();
   }
 
   /**

@@ -41,6 +41,7 @@ final class OtherViews {
       h.element(
           "figcaption",
           title
+              + aboard(Pictures.people(study, options))
               + (aspect == Aspect.FRONT
                   ? ", seen from ahead: the machine's left is at the right."
                   : ", seen from above.")
@@ -48,5 +49,9 @@ final class OtherViews {
               + (touched.isEmpty() ? "" : " Rings: " + touched + "."));
       h.raw("</figure>\n");
     }
+  }
+
+  private static String aboard(List<String> people) {
+    return people.isEmpty() ? "" : " with " + String.join(" and ", people);
   }
 }
