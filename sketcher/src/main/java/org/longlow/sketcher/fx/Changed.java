@@ -56,7 +56,7 @@ final class Changed {
   private static void take(List<Spots.Box> boxes, Spots.Box box) {
     Spots.Box grown = box;
     for (int i = 0; i < boxes.size(); i++) {
-      Spots.Box both = Reach.round(grown, boxes.get(i));
+      Spots.Box both = InkReach.round(grown, boxes.get(i));
       if (area(both) <= area(grown) + area(boxes.get(i)) + BOX_COSTS) {
         boxes.remove(i);
         grown = both;

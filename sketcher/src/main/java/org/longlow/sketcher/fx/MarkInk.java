@@ -26,18 +26,18 @@ record MarkInk(
 
   private static Spots.Box box(DrawingPainter painter, Mark mark, ViewFrame frame) {
     return mark instanceof Mark.Shape shape
-        ? Reach.grown(
+        ? InkReach.grown(
             frame.onScreen(shape.geometry().getEnvelopeInternal()), besidePx(painter, shape))
-        : Reach.grown(painter.box((Mark.Words) mark, frame), Reach.SMOOTHED_PX);
+        : InkReach.grown(painter.box((Mark.Words) mark, frame), InkReach.SMOOTHED_PX);
   }
 
   private static double besidePx(DrawingPainter painter, Mark.Shape shape) {
-    return painter.strokePx(shape.style()) / 2 + Reach.SMOOTHED_PX;
+    return painter.strokePx(shape.style()) / 2 + InkReach.SMOOTHED_PX;
   }
 
   @Override
   public Optional<Spots.Box> within(Spots.Box px) {
-    Optional<Spots.Box> part = Reach.shared(box, px);
+    Optional<Spots.Box> part = InkReach.shared(box, px);
     return part.isPresent()
             && mark instanceof Mark.Shape shape
             && shape.geometry() instanceof LineString line
@@ -54,7 +54,7 @@ record MarkInk(
       x[i] = frame.screenX(points.getX(i));
       y[i] = frame.screenY(points.getY(i));
     }
-    return Reach.ofLine(x, y, beside, px);
+    return InkReach.ofLine(x, y, beside, px);
   }
 
   @Override

@@ -142,9 +142,9 @@ final class Pen {
             List.of(y),
             words,
             new Spots.Box(
-                x - left - Reach.SMOOTHED_PX,
+                x - left - InkReach.SMOOTHED_PX,
                 y - high,
-                letters.getWidth() + 2 * Reach.SMOOTHED_PX,
+                letters.getWidth() + 2 * InkReach.SMOOTHED_PX,
                 2 * high)));
   }
 
@@ -160,12 +160,12 @@ final class Pen {
             Arrays.stream(x).boxed().toList(),
             Arrays.stream(y).boxed().toList(),
             "",
-            Reach.grown(new Spots.Box(left, top, wide, high), besidePx(now))));
+            InkReach.grown(new Spots.Box(left, top, wide, high), besidePx(now))));
   }
 
   /** How far a line reaches to a side, square at its ends. */
   private static double besidePx(Manner manner) {
-    return manner.width + Reach.SMOOTHED_PX;
+    return manner.width + InkReach.SMOOTHED_PX;
   }
 
   private record Drawn(
@@ -174,10 +174,10 @@ final class Pen {
 
     @Override
     public Optional<Spots.Box> within(Spots.Box px) {
-      Optional<Spots.Box> part = Reach.shared(box, px);
+      Optional<Spots.Box> part = InkReach.shared(box, px);
       boolean straight = kind == Kind.LINE || kind == Kind.POLYLINE;
       return straight && part.isPresent()
-          ? Reach.ofLine(array(x), array(y), besidePx(manner), px)
+          ? InkReach.ofLine(array(x), array(y), besidePx(manner), px)
           : part;
     }
 

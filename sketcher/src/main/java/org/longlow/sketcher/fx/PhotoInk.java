@@ -23,7 +23,8 @@ record PhotoInk(Image image, double opacity, PointMm corner, PointMm across, Poi
     double top = corner.z() + Math.min(0, right.z()) + Math.min(0, below.z());
     double wide = Math.abs(right.x()) + Math.abs(below.x());
     double high = Math.abs(right.z()) + Math.abs(below.z());
-    return Reach.shared(Reach.grown(new Spots.Box(left, top, wide, high), Reach.SMOOTHED_PX), px);
+    return InkReach.shared(
+        InkReach.grown(new Spots.Box(left, top, wide, high), InkReach.SMOOTHED_PX), px);
   }
 
   @Override

@@ -16,7 +16,7 @@ class ChangedTest {
   private record Named(String name, Spots.Box box) implements Ink {
     @Override
     public Optional<Spots.Box> within(Spots.Box px) {
-      return Reach.shared(box, px);
+      return InkReach.shared(box, px);
     }
 
     @Override
@@ -88,15 +88,17 @@ class ChangedTest {
   void linesReachWhereTheyRun() {
     double[] x = {0, 400};
     double[] y = {0, 400};
-    assertThat(Reach.ofLine(x, y, 1, new Spots.Box(300, 0, 100, 100))).isEmpty();
-    Spots.Box on = Reach.ofLine(x, y, 1, new Spots.Box(100, 100, 100, 100)).orElseThrow();
+    assertThat(InkReach.ofLine(x, y, 1, new Spots.Box(300, 0, 100, 100))).isEmpty();
+    Spots.Box on = InkReach.ofLine(x, y, 1, new Spots.Box(100, 100, 100, 100)).orElseThrow();
     assertThat(on).isEqualTo(new Spots.Box(100, 100, 100, 100));
-    Spots.Box corner = Reach.ofLine(x, y, 10, new Spots.Box(105, 90, 20, 10)).orElseThrow();
+    Spots.Box corner = InkReach.ofLine(x, y, 10, new Spots.Box(105, 90, 20, 10)).orElseThrow();
     assertThat(corner.x()).isEqualTo(105);
     assertThat(corner.right()).as("where it leaves the box widened by 10").isBetween(119.9, 120.1);
-    assertThat(Reach.ofLine(new double[] {5, 5}, y, 2, new Spots.Box(0, 50, 20, 20)).orElseThrow())
+    assertThat(
+            InkReach.ofLine(new double[] {5, 5}, y, 2, new Spots.Box(0, 50, 20, 20)).orElseThrow())
         .as("upright")
         .isEqualTo(new Spots.Box(3, 50, 4, 20));
-    assertThat(Reach.ofLine(new double[] {5, 5}, y, 2, new Spots.Box(7.5, 50, 20, 20))).isEmpty();
+    assertThat(InkReach.ofLine(new double[] {5, 5}, y, 2, new Spots.Box(7.5, 50, 20, 20)))
+        .isEmpty();
   }
 }

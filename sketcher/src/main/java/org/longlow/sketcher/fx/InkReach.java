@@ -3,12 +3,12 @@ package org.longlow.sketcher.fx;
 import java.util.Optional;
 
 /** How far what is painted reaches on the card, px. */
-final class Reach {
+final class InkReach {
 
   /** What smoothed edges, and hinted letters, may reach beyond their shape, px. */
   static final double SMOOTHED_PX = 2;
 
-  private Reach() {}
+  private InkReach() {}
 
   /** Returns a box that reaches farther to all sides. */
   static Spots.Box grown(Spots.Box box, double by) {
