@@ -47,6 +47,7 @@ final class CutList {
     boards(h, study);
     foam(h, study);
     sheet(h, study);
+    PlainPieces.write(h, study);
   }
 
   private static void tubes(Html h, Study study) {

@@ -75,7 +75,9 @@ final class CoverSheet {
     double mapRight = top + 6 < ScaleBar.BLOCK_LONG_MM ? w - ScaleBar.BLOCK_SHORT_MM - 4 : w;
     Envelope mapBox = new Envelope(0, mapRight, top + 6, h - 21);
     SheetMap map = new SheetMap(plan, mapBox);
-    words.addAll(SheetNotes.sides(plan.settings(), w - 24, h - 14));
+    words.addAll(
+        Compass.marks(
+            plan.settings().upWord(), plan.settings().rightWord(), plan.turnRad(), w - 16, h - 10));
 
     Affine toPage = plan.toPage();
     return new Page(

@@ -15,7 +15,7 @@ import org.longlow.svg.drawing.Tone;
  * @param across of the bar across the sheet
  * @param along of the bar along it
  * @param notes of the block of notes
- * @param room what is left
+ * @param room what is left; null where nobody asks for it
  */
 record SheetBlocks(Envelope across, Envelope along, Envelope notes, FreeRoom room) {
 

@@ -60,7 +60,7 @@ final class SheetGuide {
   static List<String> brief(TemplatePlan plan) {
     return List.of(
         "Lay cross on cross, each sheet on the hatched strip of its neighbour.",
-        String.format(Locale.ROOT, "Bars: 100.0 mm, good within %.2f mm.", BAR_TOLERANCE_MM),
+        "Measure both bars on every sheet: 100.0 mm.",
         tape(plan));
   }
 
