@@ -112,7 +112,9 @@ public final class Checks {
     List<PersonBody> people = PersonBody.of(sittings);
     findings.addAll(new PersonGaps(layout, rules, gaps, people, standings).all(progress));
     findings.addAll(
-        new SectionFindings(layout, rules, gaps, joints, placed.places(), people, true).all());
+        new SectionFindings(
+                layout, rules, gaps, joints, placed.places(), people, SectionFindings.Ways.SOUGHT)
+            .all());
     findings.addAll(lock.join());
     findings.addAll(HandFindings.of(wheels, sittings, standings));
     findings.addAll(wheelFaults(wheels));

@@ -66,15 +66,15 @@ public final class LikeChecks {
 
   /** Returns the findings that are made together with one like {@code f}; maybe not that one. */
   public List<Finding> like(Finding f) {
-    return like(f, true);
+    return like(f, SectionFindings.Ways.SOUGHT);
   }
 
   /** Returns the same with the same figures, but maybe without what it takes long to advise. */
   public List<Finding> figures(Finding f) {
-    return like(f, false);
+    return like(f, SectionFindings.Ways.NOT_SOUGHT);
   }
 
-  private List<Finding> like(Finding f, boolean advises) {
+  private List<Finding> like(Finding f, SectionFindings.Ways ways) {
     List<Finding> findings = new ArrayList<>();
     Layout layout = placed.layout();
     if (f.kind() == LockFindings.LOCK) {
@@ -90,7 +90,7 @@ public final class LikeChecks {
               .filter(s -> f.who().filter(s.occupant()::equals).isPresent())
               .forEach(
                   s -> findings.addAll(Checks.ofPerson(layout, s, standings, placed.places())));
-      case GAPS, OPENING -> gaps(f.group(), findings, advises);
+      case GAPS, OPENING -> gaps(f.group(), findings, ways);
       case LAW ->
           Checks.add(findings, Rulings.LAW, () -> LawFindings.of(layout, sittings, standings));
       case LOADS ->
@@ -138,7 +138,7 @@ public final class LikeChecks {
     }
   }
 
-  private void gaps(FindingGroup group, List<Finding> into, boolean advises) {
+  private void gaps(FindingGroup group, List<Finding> into, SectionFindings.Ways ways) {
     Layout layout = placed.layout();
     GapRules rules = new GapRules(layout, placed.places());
     GapFindings gaps = new GapFindings(layout, rules, shapes);
@@ -146,7 +146,7 @@ public final class LikeChecks {
     List<PersonBody> people = PersonBody.of(sittings);
     if (group == FindingGroup.OPENING) {
       into.addAll(
-          new SectionFindings(layout, rules, gaps, joints, placed.places(), people, advises).all());
+          new SectionFindings(layout, rules, gaps, joints, placed.places(), people, ways).all());
       return;
     }
     into.addAll(gaps.of(standings, Progress.NONE));

@@ -10,7 +10,7 @@ import org.longlow.rider.geom.PointMm;
  *
  * <p>Each figure is the smallest that will do, the gap of a body being that of {@link Solid#to}. In
  * the elevation, corners are kept off along a polygon drawn round their circle, which asks up to
- * {@value Shifts#ROUND_SHARE} of the gap too much. Worked out when asked for.
+ * {@value Wider#ROUND_SHARE} of the gap too much. Worked out when asked for.
  */
 public final class Clearing {
 

@@ -232,6 +232,37 @@ final class Edges {
     return most;
   }
 
+  /** Returns the area enclosed, mm². */
+  double areaMm2() {
+    return count() == 0 ? 0 : areaMm2(new PointMm(ends[0], ends[1]), PointMm.ORIGIN);
+  }
+
+  /**
+   * Returns the area that does not lie past a line, mm²: of each edge what does not, summed about a
+   * point of the line, from which pieces of the line itself add nothing (Green's theorem).
+   *
+   * @param line a point of it
+   * @param past the direction square to it in which the rest lies
+   */
+  double areaMm2(PointMm line, PointMm past) {
+    double twice = 0;
+    for (int k = 0; k < ends.length; k += 4) {
+      double ax = ends[k] - line.x();
+      double az = ends[k + 1] - line.z();
+      double bx = ends[k + 2] - line.x();
+      double bz = ends[k + 3] - line.z();
+      double a = ax * past.x() + az * past.z();
+      double b = bx * past.x() + bz * past.z();
+      if (a > 0 && b > 0) {
+        continue;
+      }
+      // about a point of the line the cross product of a piece is its share of the whole edge's
+      double share = a > 0 ? b / (b - a) : b > 0 ? a / (a - b) : 1;
+      twice += share * (ax * bz - az * bx);
+    }
+    return twice / 2;
+  }
+
   /** Returns the polygons that have these edges. */
   Geometry outline() {
     Geometry outers = FACTORY.createPolygon();

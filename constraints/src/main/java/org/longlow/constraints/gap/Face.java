@@ -35,14 +35,17 @@ record Face(Edges edges, List<Interval> across, List<Piece> pieces, Core core) {
    */
   record Core(Edges line, double radiusMm) {
 
-    /** Returns that of some pieces, which is the same on both sides; null if they are no bars. */
+    /**
+     * Returns that of some pieces, of the first as far as others go on from it; null if they are no
+     * bars. On the other side it is the same.
+     */
     static Core of(List<Piece> pieces) {
       if (pieces.isEmpty() || !(pieces.get(0) instanceof Rod first)) {
         return null;
       }
       List<PointMm> line = new ArrayList<>(List.of(first.from()));
       for (Piece piece : pieces) {
-        if (piece instanceof Rod rod && rod.yMm() == first.yMm()) {
+        if (piece instanceof Rod rod && rod.from().equals(line.get(line.size() - 1))) {
           line.add(rod.to());
         }
       }
@@ -141,12 +144,22 @@ record Face(Edges edges, List<Interval> across, List<Piece> pieces, Core core) {
     return isFull() ? Prism.blocks(edges.convex(), across) : pieces;
   }
 
+  /** Returns some moved; outlines that they share are moved once. */
+  static List<Face> moved(List<Face> faces, RigidMotion motion) {
+    Map<Edges, Edges> done = new IdentityHashMap<>();
+    List<Face> moved = new ArrayList<>(faces.size());
+    for (Face face : faces) {
+      moved.add(face.moved(motion, e -> done.computeIfAbsent(e, k -> k.moved(motion))));
+    }
+    return moved;
+  }
+
   /** Returns it moved, its edges by a function that moves equal ones once. */
-  Face moved(RigidMotion motion, Function<Edges, Edges> moving) {
+  private Face moved(RigidMotion motion, Function<Edges, Edges> moving) {
     return new Face(
         moving.apply(edges),
         across,
-        pieces.stream().map(p -> p.moved(motion)).toList(),
+        pieces.isEmpty() ? pieces : new MovedPieces(pieces, motion),
         core == null ? null : core.moved(motion));
   }
 

@@ -1,5 +1,6 @@
 package org.longlow.constraints.gap;
 
+import java.util.function.Supplier;
 import org.longlow.rider.geom.PointMm;
 
 /** The gap between two bodies. Immutable. */
@@ -8,23 +9,21 @@ public final class Gap {
   private final String first;
   private final String second;
   private final double gapMm;
-  private final PointMm between;
-  private final Edges a;
-  private final Edges b;
+  private final Supplier<PointMm> where;
 
-  /** Made with the place between the bodies, or else with the outlines that overlap. */
-  Gap(String first, String second, double gapMm, PointMm between, Edges a, Edges b) {
+  /**
+   * @param where works out the place, when that is asked for
+   */
+  Gap(String first, String second, double gapMm, Supplier<PointMm> where) {
     this.first = first;
     this.second = second;
     this.gapMm = gapMm;
-    this.between = between;
-    this.a = a;
-    this.b = b;
+    this.where = where;
   }
 
   /** Returns the same place with another distance. */
   Gap wide(double mm) {
-    return new Gap(first, second, mm, between, a, b);
+    return new Gap(first, second, mm, where);
   }
 
   /** Returns the name of one body. */
@@ -47,6 +46,6 @@ public final class Gap {
    * Worked out when asked for.
    */
   public PointMm where() {
-    return between != null ? between : new Overlap(a, b).middle();
+    return where.get();
   }
 }

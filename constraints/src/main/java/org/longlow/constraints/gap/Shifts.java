@@ -1,12 +1,7 @@
 package org.longlow.constraints.gap;
 
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.operation.buffer.BufferOp;
 import org.longlow.constraints.shape.Interval;
 
 /**
@@ -17,12 +12,6 @@ import org.longlow.constraints.shape.Interval;
  * @param gapMm the gap, mm, &gt;= 0; at 0 they may touch
  */
 record Shifts(List<Two> positions, double gapMm) {
-
-  /** Chords of a quarter circle. */
-  private static final int QUADRANT = 16;
-
-  /** Radius of the polygon round a circle, as a share of the circle's: 1/cos(π/64). */
-  static final double ROUND_SHARE = 1.0012060;
 
   /** The outlines of two bodies, the second of which is to be shifted. */
   record Two(List<Face> still, List<Face> moved) {}
@@ -39,7 +28,7 @@ record Shifts(List<Two> positions, double gapMm) {
 
   /** Returns the outlines to be taken out of each other in the elevation. */
   List<WayClear.Pair> pairs() {
-    Map<Edges, Map<Double, Edges>> wider = new IdentityHashMap<>();
+    Wider wider = new Wider();
     List<WayClear.Pair> pairs = new ArrayList<>();
     for (Two position : positions) {
       for (Face a : position.still()) {
@@ -47,26 +36,12 @@ record Shifts(List<Two> positions, double gapMm) {
           double across = a.acrossMm(b);
           if (across < gapMm || across < 0) {
             double needed = across > 0 ? Math.sqrt(gapMm * gapMm - across * across) : gapMm;
-            pairs.add(
-                new WayClear.Pair(
-                    a.edges(),
-                    wider
-                        .computeIfAbsent(b.edges(), e -> new HashMap<>())
-                        .computeIfAbsent(needed, n -> wider(b.edges(), n))));
+            pairs.add(new WayClear.Pair(a.edges(), wider.of(b.edges(), needed)));
           }
         }
       }
     }
     return pairs;
-  }
-
-  /** Returns an outline wider by a distance all round. */
-  static Edges wider(Edges edges, double byMm) {
-    if (byMm <= 0) {
-      return edges;
-    }
-    Geometry wide = BufferOp.bufferOp(edges.outline(), byMm * ROUND_SHARE, QUADRANT);
-    return Edges.of(wide);
   }
 
   /** Returns the smallest shift across the machine, mm, left positive. */

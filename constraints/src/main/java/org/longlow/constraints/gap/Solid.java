@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -20,6 +21,8 @@ public final class Solid {
   private final String name;
   private final List<Face> faces;
   private final Envelope envelope = new Envelope();
+  private final Solid before;
+  private final RigidMotion motion;
   private volatile List<Face> coarse;
 
   public Solid(String name, List<Prism> prisms) {
@@ -27,8 +30,17 @@ public final class Solid {
   }
 
   Solid(List<Face> faces, String name) {
+    this(faces, name, null, null);
+  }
+
+  /**
+   * @param before the body that was moved; null for none
+   */
+  private Solid(List<Face> faces, String name, Solid before, RigidMotion motion) {
     this.name = name;
     this.faces = faces;
+    this.before = before;
+    this.motion = motion;
     faces.forEach(f -> envelope.expandToInclude(f.edges().envelope()));
   }
 
@@ -59,10 +71,15 @@ public final class Solid {
   List<Face> coarse() {
     List<Face> known = coarse;
     if (known == null) {
-      known = Face.coarse(faces);
+      known = before == null ? Face.coarse(faces) : coarseBefore();
       coarse = known;
     }
     return known;
+  }
+
+  private List<Face> coarseBefore() {
+    List<Face> known = before.coarse();
+    return known == before.faces ? faces : Face.moved(known, motion);
   }
 
   Envelope envelope() {
@@ -182,12 +199,7 @@ public final class Solid {
 
   /** Returns this body after {@code motion}; its index is kept, not built again. */
   public Solid moved(RigidMotion motion) {
-    Map<Edges, Edges> done = new IdentityHashMap<>();
-    List<Face> moved = new ArrayList<>(faces.size());
-    for (Face face : faces) {
-      moved.add(face.moved(motion, e -> done.computeIfAbsent(e, k -> k.moved(motion))));
-    }
-    return new Solid(moved, name);
+    return new Solid(Face.moved(faces, motion), name, this, motion);
   }
 
   /**
@@ -298,10 +310,9 @@ public final class Solid {
   }
 
   private static boolean overlapInSpace(Face a, Face b) {
-    if (!a.isPlain() || !b.isPlain()) {
-      return InSpace.overlap(a, b);
-    }
-    return RoundGap.mm(a, b, a.acrossMm(b), Nearest.TOUCH_MM) <= 0;
+    return a.isPlain() && b.isPlain()
+        ? RoundGap.mm(a, b, a.acrossMm(b), Nearest.TOUCH_MM) <= 0
+        : InSpace.overlap(a, b);
   }
 
   /** How deep bodies are in each other is a matter of all their outlines together. */
@@ -310,20 +321,23 @@ public final class Solid {
     if (!(gap < cutMm)) {
       return null;
     }
-    Face[] most = null;
-    double area = -1;
+    return new Gap(name, other.name, gap, () -> mostShared(other));
+  }
+
+  /** Returns the middle of what the two outlines share that share most. */
+  private PointMm mostShared(Solid other) {
+    Overlap most = null;
     for (Face a : faces) {
       for (Face b : other.faces) {
         if (overlap(a, b)) {
-          double common = new Overlap(a.edges(), b.edges()).areaMm2();
-          if (common > area) {
-            area = common;
-            most = new Face[] {a, b};
+          Overlap shared = new Overlap(a.edges(), b.edges());
+          if (most == null || shared.areaMm2() > most.areaMm2()) {
+            most = shared;
           }
         }
       }
     }
-    return new Gap(name, other.name, gap, null, most[0].edges(), most[1].edges());
+    return most.middle();
   }
 
   /** Returns the gap of two outlines below a cut; any negative one where they overlap. */
@@ -363,10 +377,11 @@ public final class Solid {
     double side = near == null ? 0 : near.distanceMm();
     if (side > 0) {
       double gap = across > 0 ? Math.sqrt(across * across + side * side) : side;
-      return gap < cut ? new Gap(name, other.name, gap, near.middle(), null, null) : null;
+      PointMm middle = near.middle();
+      return gap < cut ? new Gap(name, other.name, gap, () -> middle) : null;
     }
     double gap = across >= 0 ? across : overlap(a, b) ? -1 : 0;
-    return gap < cut ? new Gap(name, other.name, gap, null, a.edges(), b.edges()) : null;
+    return gap < cut ? new Gap(name, other.name, gap, shared(a, b)) : null;
   }
 
   private Gap inSpace(Face a, Face b, Solid other, double cut) {
@@ -375,8 +390,12 @@ public final class Solid {
       return null;
     }
     if (near.mm() > 0) {
-      return new Gap(name, other.name, near.mm(), near.where(), null, null);
+      return new Gap(name, other.name, near.mm(), near::where);
     }
-    return new Gap(name, other.name, overlap(a, b) ? -1 : 0, null, a.edges(), b.edges());
+    return new Gap(name, other.name, overlap(a, b) ? -1 : 0, shared(a, b));
+  }
+
+  private static Supplier<PointMm> shared(Face a, Face b) {
+    return () -> new Overlap(a.edges(), b.edges()).middle();
   }
 }

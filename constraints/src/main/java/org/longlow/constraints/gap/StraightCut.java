@@ -34,22 +34,11 @@ public record StraightCut(int towardsDeg, double depthMm, double share, Solid re
    * @param gapMm what must stay between them, mm
    */
   static StraightCut of(Solid body, List<Solid> others, double gapMm) {
-    List<Coordinate> bites = new ArrayList<>();
-    for (Solid other : others) {
-      for (Face a : body.faces()) {
-        for (Face b : other.faces()) {
-          double across = a.acrossMm(b);
-          if (across < gapMm) {
-            double needed = across > 0 ? Math.sqrt(gapMm * gapMm - across * across) : gapMm;
-            Geometry bite =
-                a.edges().outline().intersection(Shifts.wider(b.edges(), needed).outline());
-            bites.addAll(List.of(bite.getCoordinates()));
-          }
-        }
-      }
-    }
-    double whole = areaMm2(body);
-    StraightCut best = null;
+    List<Coordinate> bites = bites(body, others, gapMm);
+    double whole = body.faces().stream().mapToDouble(f -> f.edges().areaMm2()).sum();
+    int towards = 0;
+    double depth = 0;
+    double least = Double.POSITIVE_INFINITY;
     for (int deg = -180; deg < 180; deg += STEP_DEG) {
       PointMm u = PointMm.unit(Math.toRadians(deg));
       double most = body.mostMm(u);
@@ -57,19 +46,40 @@ public record StraightCut(int towardsDeg, double depthMm, double share, Solid re
       for (Coordinate c : bites) {
         keep = Math.min(keep, c.x * u.x() + c.y * u.z());
       }
-      StraightCut cut = of(body, deg, Tenths.away(most - keep + PAST_MM), whole);
-      if (best == null || cut.share < best.share) {
-        best = cut;
+      double deep = Tenths.away(most - keep + PAST_MM);
+      PointMm line = u.times(most - deep);
+      double left = body.faces().stream().mapToDouble(f -> f.edges().areaMm2(line, u)).sum();
+      double share = 1 - left / whole;
+      if (share < least) {
+        towards = deg;
+        depth = deep;
+        least = share;
       }
     }
-    return best;
+    return new StraightCut(towards, depth, least, rest(body, towards, depth));
   }
 
-  private static double areaMm2(Solid body) {
-    return body.faces().stream().mapToDouble(f -> f.edges().outline().getArea()).sum();
+  /** Corners of all that must go. */
+  private static List<Coordinate> bites(Solid body, List<Solid> others, double gapMm) {
+    List<Coordinate> bites = new ArrayList<>();
+    Wider wider = new Wider();
+    for (Solid other : others) {
+      for (Face a : body.faces()) {
+        for (Face b : other.faces()) {
+          double across = a.acrossMm(b);
+          if (across < gapMm) {
+            double needed = across > 0 ? Math.sqrt(gapMm * gapMm - across * across) : gapMm;
+            if (a.apartMm(b) <= needed * Wider.ROUND_SHARE) {
+              bites.addAll(new Overlap(a.edges(), wider.of(b.edges(), needed)).corners());
+            }
+          }
+        }
+      }
+    }
+    return bites;
   }
 
-  private static StraightCut of(Solid body, int towardsDeg, double depthMm, double wholeMm2) {
+  private static Solid rest(Solid body, int towardsDeg, double depthMm) {
     PointMm u = PointMm.unit(Math.toRadians(towardsDeg));
     PointMm line = u.times(body.mostMm(u) - depthMm);
     double far = 2 * (depthMm + body.mostMm(u.times(-1)) + body.mostMm(u) + 1);
@@ -92,7 +102,6 @@ public record StraightCut(int towardsDeg, double depthMm, double share, Solid re
         rest.add(new Prism(kept, across));
       }
     }
-    Solid left = new Solid(body.name(), rest);
-    return new StraightCut(towardsDeg, depthMm, 1 - areaMm2(left) / wholeMm2, left);
+    return new Solid(body.name(), rest);
   }
 }

@@ -2,7 +2,9 @@ package org.longlow.constraints.gap;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.PriorityQueue;
 import java.util.function.DoubleSupplier;
 import org.longlow.rider.geom.PointMm;
@@ -123,9 +125,15 @@ final class WayClear {
     bestMm = Double.POSITIVE_INFINITY;
     for (int k = 0; k < ROUND; k++) {
       PointMm u = PointMm.unit(2 * Math.PI * k / ROUND);
+      Map<Edges, Double> still = new IdentityHashMap<>();
+      Map<Edges, Double> moved = new IdentityHashMap<>();
       double far = 0;
       for (Pair pair : pairs) {
-        far = Math.max(far, pair.still().mostMm(u) + pair.moved().mostMm(u.times(-1)));
+        far =
+            Math.max(
+                far,
+                still.computeIfAbsent(pair.still(), e -> e.mostMm(u))
+                    + moved.computeIfAbsent(pair.moved(), e -> e.mostMm(u.times(-1))));
       }
       if (far < bestMm) {
         bestMm = far;

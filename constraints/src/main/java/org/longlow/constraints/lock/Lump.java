@@ -7,7 +7,7 @@ import java.util.function.Supplier;
 import org.locationtech.jts.geom.Coordinate;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.space.Block;
-import org.longlow.constraints.space.Convex;
+import org.longlow.constraints.space.Piece;
 import org.longlow.rider.geom.PointMm;
 
 /**
@@ -17,18 +17,20 @@ import org.longlow.rider.geom.PointMm;
 final class Lump {
 
   private final List<Room> rooms;
-  private final Supplier<? extends List<? extends Convex>> cut;
+  private final Supplier<List<Piece>> cut;
   private final Map<SteeringAxis, Around> around = new IdentityHashMap<>(2);
-  private final Map<SteeringAxis, List<Piece>> about = new IdentityHashMap<>(2);
-  private final Map<SteeringAxis, List<Piece>> hulls = new IdentityHashMap<>(2);
+  private final Map<SteeringAxis, List<Roomed>> about = new IdentityHashMap<>(2);
+  private final Map<SteeringAxis, List<Roomed>> hulls = new IdentityHashMap<>(2);
   private boolean isCut;
-  private List<? extends Convex> pieces;
+  private List<Piece> pieces;
 
-  /** A convex piece, its middle, and the room about an axis that it keeps to. */
-  record Piece(Convex body, double[] middle, Around room) {
+  /** A piece, the middle of the box round it, and the room about an axis that it keeps to. */
+  record Roomed(Piece body, double[] middle, Around room) {
 
-    static Piece of(Convex body, SteeringAxis axis) {
-      return new Piece(body, Lump.middle(body), Lump.around(axis, body));
+    static Roomed of(Piece body, SteeringAxis axis) {
+      Piece.Box box = body.box();
+      double[] middle = {box.middle(0), box.middle(1), box.middle(2)};
+      return new Roomed(body, middle, Lump.around(axis, body));
     }
   }
 
@@ -40,13 +42,13 @@ final class Lump {
    * @param isCut whether it takes no work to make its pieces
    * @param cut makes its pieces
    */
-  Lump(List<Room> rooms, boolean isCut, Supplier<? extends List<? extends Convex>> cut) {
+  Lump(List<Room> rooms, boolean isCut, Supplier<List<Piece>> cut) {
     this.rooms = rooms;
     this.isCut = isCut;
     this.cut = cut;
   }
 
-  List<? extends Convex> pieces() {
+  List<Piece> pieces() {
     if (pieces == null) {
       pieces = cut.get();
       isCut = true;
@@ -55,9 +57,9 @@ final class Lump {
   }
 
   /** Returns its pieces. */
-  List<Piece> pieces(SteeringAxis axis) {
+  List<Roomed> pieces(SteeringAxis axis) {
     return about.computeIfAbsent(
-        axis, a -> pieces().stream().map(body -> Piece.of(body, a)).toList());
+        axis, a -> pieces().stream().map(body -> Roomed.of(body, a)).toList());
   }
 
   /** Returns whether it is in pieces already. */
@@ -66,7 +68,7 @@ final class Lump {
   }
 
   /** Returns fewer pieces that hold it, or its own where it is cut already. */
-  List<Piece> hulls(SteeringAxis axis) {
+  List<Roomed> hulls(SteeringAxis axis) {
     return isCut
         ? pieces(axis)
         : hulls.computeIfAbsent(
@@ -74,11 +76,11 @@ final class Lump {
             a ->
                 rooms.stream()
                     .filter(room -> room.corners.length > 0)
-                    .map(room -> Piece.of(hull(room), a))
+                    .map(room -> Roomed.of(hull(room), a))
                     .toList());
   }
 
-  private static Convex hull(Room room) {
+  private static Piece hull(Room room) {
     double[] corners = new double[2 * room.corners.length];
     for (int i = 0; i < room.corners.length; i++) {
       corners[2 * i] = room.corners[i].x;
@@ -120,21 +122,7 @@ final class Lump {
     return Around.box(from, to);
   }
 
-  private static double[] middle(Convex piece) {
-    double[] middle = new double[3];
-    double[] point = new double[3];
-    for (int k = 0; k < 3; k++) {
-      for (int side = -1; side <= 1; side += 2) {
-        double[] way = new double[3];
-        way[k] = side;
-        piece.farthest(way, point);
-        middle[k] += point[k] / 2;
-      }
-    }
-    return middle;
-  }
-
-  private static Around around(SteeringAxis axis, Convex piece) {
+  private static Around around(SteeringAxis axis, Piece piece) {
     PointMm up = axis.up();
     double[][] ways = {{up.z(), 0, -up.x()}, {0, 1, 0}, {up.x(), 0, up.z()}};
     double[] from = new double[3];

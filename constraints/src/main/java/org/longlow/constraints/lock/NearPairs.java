@@ -53,14 +53,14 @@ final class NearPairs {
     if (whole.swept(axis, from, to).apartMm(wholePast.swept(other, from, to)) >= mm + ROUND_MM) {
       return pairs;
     }
-    List<Lump.Piece> others = pieces(past.lumps(), Set.copyOf(past.lumps()), other);
+    List<Lump.Roomed> others = pieces(past.lumps(), Set.copyOf(past.lumps()), other);
     List<Turned> turned = others.stream().map(p -> new Turned(p.body(), other)).toList();
     List<Around.Swept> boxes = others.stream().map(p -> p.room().swept(other, from, to)).toList();
-    for (Lump.Piece a : pieces(body.lumps(), Set.copyOf(body.lumps()), axis)) {
+    for (Lump.Roomed a : pieces(body.lumps(), Set.copyOf(body.lumps()), axis)) {
       Turned one = new Turned(a.body(), axis);
       Around.Swept box = a.room().swept(axis, from, to);
       for (int j = 0; j < others.size(); j++) {
-        Lump.Piece b = others.get(j);
+        Lump.Roomed b = others.get(j);
         if (box.apartMm(boxes.get(j)) < mm) {
           double reach = a.room().farMm() + b.room().farMm();
           pairs.add(new NearPair(one, a.middle(), turned.get(j), b.middle(), from, to, reach));
@@ -95,9 +95,9 @@ final class NearPairs {
       return List.of();
     }
     // what of one body no place of the other comes near is near to no piece of it
-    List<Lump.Piece> ones = pieces(body.lumps(), near, axis);
+    List<Lump.Roomed> ones = pieces(body.lumps(), near, axis);
     ones.removeIf(a -> window(a.room(), wholePast, from, to, round) == null);
-    List<Lump.Piece> others = pieces(past.lumps(), near, axis);
+    List<Lump.Roomed> others = pieces(past.lumps(), near, axis);
     others.removeIf(b -> window(whole, b.room(), from, to, round) == null);
     return pairs(ones, others, from, to, mm);
   }
@@ -113,11 +113,11 @@ final class NearPairs {
   }
 
   private List<NearPair> pairs(
-      List<Lump.Piece> ones, List<Lump.Piece> others, double from, double to, double mm) {
+      List<Lump.Roomed> ones, List<Lump.Roomed> others, double from, double to, double mm) {
     List<NearPair> pairs = new ArrayList<>();
-    for (Lump.Piece a : ones) {
+    for (Lump.Roomed a : ones) {
       Turned one = new Turned(a.body(), axis);
-      for (Lump.Piece b : others) {
+      for (Lump.Roomed b : others) {
         double[] turns = window(a.room(), b.room(), from, to, mm);
         if (turns != null) {
           // only what is as near to the axis as the other, and the distance, can be that near
@@ -129,8 +129,8 @@ final class NearPairs {
     return pairs;
   }
 
-  private static List<Lump.Piece> pieces(List<Lump> lumps, Set<Lump> near, SteeringAxis about) {
-    List<Lump.Piece> pieces = new ArrayList<>();
+  private static List<Lump.Roomed> pieces(List<Lump> lumps, Set<Lump> near, SteeringAxis about) {
+    List<Lump.Roomed> pieces = new ArrayList<>();
     for (Lump lump : lumps) {
       if (near.contains(lump)) {
         pieces.addAll(lump.pieces(about));

@@ -8,7 +8,7 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Prism;
-import org.longlow.constraints.space.Convex;
+import org.longlow.constraints.space.Piece;
 
 /** A body in space, cut into convex pieces when asked for. For one thread. */
 public final class SpaceBody {
@@ -91,8 +91,8 @@ public final class SpaceBody {
   }
 
   /** Returns its convex pieces. */
-  List<Convex> pieces() {
-    return lumps().stream().<Convex>flatMap(lump -> lump.pieces().stream()).toList();
+  List<Piece> pieces() {
+    return lumps().stream().flatMap(lump -> lump.pieces().stream()).toList();
   }
 
   /** Returns what it is put together of. */

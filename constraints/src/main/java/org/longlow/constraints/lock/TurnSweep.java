@@ -2,6 +2,7 @@ package org.longlow.constraints.lock;
 
 import java.util.List;
 import org.longlow.constraints.space.Convex;
+import org.longlow.constraints.space.Piece;
 import org.longlow.constraints.space.Separation;
 import org.longlow.rider.geom.PointMm;
 
@@ -52,9 +53,9 @@ public final class TurnSweep {
       return false; // their pieces keep to these boxes but for what is round
     }
     Separation separation = new Separation();
-    List<Convex> others = other.pieces();
-    for (Convex a : one.pieces()) {
-      for (Convex b : others) {
+    List<Piece> others = other.pieces();
+    for (Piece a : one.pieces()) {
+      for (Piece b : others) {
         if (separation.mm(a, b, BOUND_MM) < BOUND_MM) {
           return true;
         }

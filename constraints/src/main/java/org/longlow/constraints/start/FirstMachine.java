@@ -9,6 +9,7 @@ import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.study.Study;
+import org.longlow.rider.words.Units;
 
 /** Makes a first machine from answers: whole, solved and with everybody seated. */
 public final class FirstMachine {
@@ -22,7 +23,8 @@ public final class FirstMachine {
    * A machine.
    *
    * @param study its layout and all that is known about it
-   * @param yours what nobody but its builder can decide, one sentence each
+   * @param yours what nobody but its builder can decide, one sentence each, in the units of the
+   *     layout
    */
   public record Made(Study study, List<String> yours) implements Outcome {
     public Made {
@@ -47,15 +49,16 @@ public final class FirstMachine {
 
   /** Makes a machine under the name that goes with where its drive is. */
   public static Outcome of(Answers answers) {
-    return of(answers, Optional.empty());
+    return of(answers, Optional.empty(), Units.MM);
   }
 
   /**
    * Makes a machine; the same answers give the same one.
    *
    * @param name what it is called
+   * @param units in which it is shown and spoken of
    */
-  public static Outcome of(Answers answers, Optional<String> name) {
+  public static Outcome of(Answers answers, Optional<String> name, Units units) {
     List<Fault> faults = Contradictions.of(answers);
     if (!faults.isEmpty()) {
       return new Refused(faults);
@@ -66,12 +69,12 @@ public final class FirstMachine {
     if (!against.isEmpty()) {
       return new Refused(against);
     }
-    Story story = new Story(brief, answers, name);
-    Study study = Study.of(FirstLayout.of(trim.room(), story));
+    Story story = new Story(brief, answers, name, units);
+    Study study = Study.of(FirstLayout.of(trim.room(), story).withUnits(units));
     List<String> yours = new ArrayList<>();
     for (Finding f : study.findings()) {
       if (f.verdict() == Verdict.FAIL) {
-        yours.add(f.text());
+        yours.add(f.text(units));
       }
     }
     yours.addAll(story.yours());
@@ -83,13 +86,14 @@ public final class FirstMachine {
    * The other answers are about what is not there yet; they are named among what is yours to do.
    *
    * @param name what it is called
+   * @param units in which it is shown
    */
-  public static Outcome wheels(Answers answers, Optional<String> name) {
+  public static Outcome wheels(Answers answers, Optional<String> name, Units units) {
     List<Fault> faults = Contradictions.of(TwoWheels.used(answers));
     if (!faults.isEmpty()) {
       return new Refused(faults);
     }
-    Study study = Study.of(FirstLayout.faultless(TwoWheels.alone(answers, name)));
+    Study study = Study.of(FirstLayout.faultless(TwoWheels.alone(answers, name)).withUnits(units));
     List<Question> unused = TwoWheels.unused(answers);
     return new Made(
         study,

@@ -4,7 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.start.Answers.Box;
+import org.longlow.rider.words.FigureSort;
+import org.longlow.rider.words.Units;
+import org.longlow.rider.words.Words;
 
 /**
  * What is said of a machine in words: its name and title, notes, and what is left to its builder.
@@ -17,14 +21,17 @@ final class Story {
   private final Brief brief;
   private final Answers answers;
   private final String name;
+  private final Units units;
 
   /**
    * @param name what it is called, if its builder has a name for it
+   * @param units in which figures are said
    */
-  Story(Brief brief, Answers answers, Optional<String> name) {
+  Story(Brief brief, Answers answers, Optional<String> name, Units units) {
     this.brief = brief;
     this.answers = answers;
     this.name = name.orElseGet(this::kind);
+    this.units = units;
   }
 
   String name() {
@@ -77,22 +84,20 @@ final class Story {
     String drive = brief.electric() ? "motor" : "engine";
     if (answers.box().isEmpty() && answers.tracing().isPresent()) {
       yours.add(
-          String.format(
-              Locale.ROOT,
-              "That the %s is %.0f mm broad and weighs %.0f kg is a guess: measure and weigh yours.",
-              drive,
-              box.breadthMm(),
-              box.massKg()));
+          Words.format(
+                  "That the %s is %s broad and weighs %s is a guess: measure and weigh yours.",
+                  drive, Say.wholeMm(box.breadthMm()), wholeKg(box))
+              .in(units));
     } else if (answers.box().isEmpty()) {
       yours.add(
-          String.format(
-              Locale.ROOT,
-              "The %s is a guess of %.0f x %.0f x %.0f mm and %.0f kg: measure and weigh yours.",
-              drive,
-              box.lengthMm(),
-              box.heightMm(),
-              box.breadthMm(),
-              box.massKg()));
+          Words.format(
+                  "The %s is a guess of %s x %s x %s and %s: measure and weigh yours.",
+                  drive,
+                  Words.bare(box.lengthMm(), FigureSort.WHOLE_LENGTH),
+                  Words.bare(box.heightMm(), FigureSort.WHOLE_LENGTH),
+                  Say.wholeMm(box.breadthMm()),
+                  wholeKg(box))
+              .in(units));
     }
     yours.add(
         "Masses of wheels, fork, cushions, "
@@ -110,5 +115,9 @@ final class Story {
               brief.reclineDeg()));
     }
     return yours;
+  }
+
+  private static Words wholeKg(Box box) {
+    return Words.figure(box.massKg(), FigureSort.WHOLE_MASS);
   }
 }

@@ -10,6 +10,7 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.start.Answers.Place;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.pose.Reach;
+import org.longlow.rider.words.Units;
 
 /** Draws, weighs and draws again until rider, road and wheels agree. */
 final class Trim {
@@ -129,7 +130,7 @@ final class Trim {
   }
 
   private Layout trial() {
-    return FirstLayout.of(room(), new Story(brief, Answers.NONE, Optional.empty()));
+    return FirstLayout.of(room(), new Story(brief, Answers.NONE, Optional.empty(), Units.MM));
   }
 
   Lengthwise room() {

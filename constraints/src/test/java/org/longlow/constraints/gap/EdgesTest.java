@@ -13,6 +13,7 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import org.longlow.constraints.machine.linkage.RigidMotion;
+import org.longlow.constraints.shape.Curves;
 import org.longlow.rider.geom.PointMm;
 
 /** The index of an outline, beside JTS: rings, holes, several pieces, points in and out. */
@@ -30,6 +31,30 @@ class EdgesTest {
 
   private static Point point(double x, double z) {
     return FACTORY.createPoint(new Coordinate(x, z));
+  }
+
+  @Test
+  void theAreaShortOfALineIsThatOfWhatIsCutOff() {
+    SplittableRandom random = new SplittableRandom(43);
+    for (int i = 0; i < 80; i++) {
+      Geometry shape = shape(random);
+      Edges edges = Edges.of(shape);
+      PointMm line = new PointMm(random.nextDouble(-60, 310), random.nextDouble(-60, 100));
+      PointMm past = PointMm.unit(random.nextDouble(6.28));
+      PointMm far = past.left().times(2000);
+      PointMm deep = past.times(-2000);
+      Geometry half =
+          Curves.polygon(
+              List.of(
+                  line.plus(far),
+                  line.plus(far).plus(deep),
+                  line.minus(far).plus(deep),
+                  line.minus(far)));
+      assertThat(edges.areaMm2(line, past))
+          .isCloseTo(shape.intersection(half).getArea(), within(1e-6));
+      assertThat(edges.areaMm2()).isCloseTo(shape.getArea(), within(1e-6));
+    }
+    assertThat(Edges.of(FACTORY.createPolygon()).areaMm2()).isZero();
   }
 
   @Test

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -17,6 +18,7 @@ import org.longlow.constraints.shape.BarCloud;
 import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.Prism;
+import org.longlow.constraints.space.Piece;
 import org.longlow.constraints.space.Rod;
 import org.longlow.rider.geom.PointMm;
 
@@ -49,6 +51,19 @@ class RoundGapTest {
       least = Math.min(least, Math.hypot(side, Math.max(0, across)));
     }
     return least;
+  }
+
+  /** Nor does one beside the middle begin again with its image on the other side. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 60})
+  void aBarOnBothSidesHasOneLine(double y) {
+    PointMm bend = new PointMm(100, 0);
+    List<Piece> one =
+        List.of(
+            new Rod(PointMm.ORIGIN, bend, y, 8, true, true),
+            new Rod(bend, new PointMm(180, 40), y, 8, true, true));
+    List<Piece> both = Stream.concat(one.stream(), one.stream().map(Piece::mirrored)).toList();
+    assertThat(Face.Core.of(both).line().ends).isEqualTo(Face.Core.of(one).line().ends).hasSize(16);
   }
 
   private static PointMm at(Random random) {

@@ -80,8 +80,24 @@ class MendingTest {
         .part("swingarm", "rate", "'" + rate + " N/mm'");
   }
 
-  /** A dozen kinds of findings that fail, on machines spoilt for that. */
+  /** What takes longest to mend, with the long sweeps. */
+  private static final Set<String> LONGEST =
+      Boolean.getBoolean("longlow.long")
+          ? Set.of()
+          : Set.of(
+              "open.lid.lid.pillionPost",
+              "gap.seatRail.Nell",
+              "sight.Nell",
+              "sag.rear.Joss",
+              "load.Joss",
+              "foot.Nell");
+
+  /** Kinds of findings that fail, on machines spoilt for that. */
   static Stream<Arguments> spoilt() {
+    return all().filter(a -> !LONGEST.contains(a.get()[1]));
+  }
+
+  private static Stream<Arguments> all() {
     TestMachine apron =
         TestMachine.runabout().field("pins", "apronLow", "at", "['wheelbase - 289 mm', '560 mm']");
     TestMachine battery =

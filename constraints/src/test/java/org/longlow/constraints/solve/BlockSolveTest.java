@@ -183,7 +183,7 @@ class BlockSolveTest {
       long seed = 30_000 + batch * PER_BATCH + k;
       inBlocks += compare(chassis(new SplittableRandom(seed), 0), "seed " + seed) ? 1 : 0;
     }
-    assertThat(inBlocks).isGreaterThan(TRIED / 8);
+    assertThat(inBlocks).isGreaterThanOrEqualTo(TRIED / 4);
   }
 
   @ParameterizedTest(name = "batch {0}")

@@ -40,6 +40,12 @@ class SuitingTest {
   /** Of the grid of pegs that are tried out, each a study. */
   private static final int CELL_MM = Boolean.getBoolean("longlow.long") ? 10 : 14;
 
+  /** Half the starts and steps of what people get, which is for the long sweeps. */
+  private static final SuitSettings SETTINGS =
+      Boolean.getBoolean("longlow.long")
+          ? SuitSettings.DEFAULT
+          : new SuitSettings(3, 8, 150, 3, true, 6000);
+
   private static final List<String> MOVES = List.of("pan", "pegs", "grips");
 
   private static Layout trestle;
@@ -51,7 +57,7 @@ class SuitingTest {
   static void read() throws Exception {
     Path file = Path.of(SuitingTest.class.getResource("trestle.json").toURI());
     trestle = ((ReadResult.Read) LayoutReader.read(file)).layout();
-    suited = Suiting.of(trestle, MOVES, SuitSettings.DEFAULT);
+    suited = Suiting.of(trestle, MOVES, SETTINGS);
   }
 
   private static Layout with(Layout layout, String pin, double x, double z) {
@@ -110,7 +116,7 @@ class SuitingTest {
   @Test
   void tiesAndLimitsHoldAtEveryAlternativeAndTheBackComesAlong() {
     SuitReport report = suited;
-    assertThat(report.alternatives()).hasSizeBetween(1, SuitSettings.DEFAULT.alternatives());
+    assertThat(report.alternatives()).hasSizeBetween(1, SETTINGS.alternatives());
     for (SuitReport.Alternative a : report.alternatives()) {
       Map<String, PointMm> pins = a.study().placed().places().pins();
       assertThat(a.study().placed().holds()).isTrue();
@@ -146,7 +152,7 @@ class SuitingTest {
   @Test
   void aPlaceThatSuitsIsHardlyLeft() {
     Layout good = suited.best().orElseThrow().layout();
-    SuitReport again = Suiting.of(good, MOVES, SuitSettings.DEFAULT);
+    SuitReport again = Suiting.of(good, MOVES, SETTINGS);
     assertThat(again.best().orElseThrow().moves())
         .allSatisfy(m -> assertThat(m.mm()).isLessThan(SuitingTest.HARDLY_MM));
   }
@@ -163,8 +169,7 @@ class SuitingTest {
 
   @Test
   void whereNoPlaceSuitsBothTheLeastTravelThatDoesIsFound() {
-    SuitReport report =
-        Suiting.of(noPlaceForBoth(), List.of("pegs", "grips"), SuitSettings.DEFAULT);
+    SuitReport report = Suiting.of(noPlaceForBoth(), List.of("pegs", "grips"), SETTINGS);
     assertThat(report.best().orElseThrow().study().failing()).isPositive();
     SuitReport.Adjustment adjustment = report.adjustment().orElseThrow();
     assertThat(adjustment.travels()).hasSize(1);
@@ -202,7 +207,7 @@ class SuitingTest {
   @Test
   void wherePeopleAreTooUnlikeWhatEachStillLacksIsSaid() {
     Layout unlike = noPlaceForBoth().withPerson(person("Tor", "1980 mm", "105 kg"));
-    SuitReport report = Suiting.of(unlike, List.of("grips"), SuitSettings.DEFAULT);
+    SuitReport report = Suiting.of(unlike, List.of("grips"), SETTINGS);
     SuitReport.Alternative best = report.best().orElseThrow();
     assertThat(best.stops("Mara").size() + best.stops("Tor").size()).isPositive();
     SuitReport.Adjustment adjustment = report.adjustment().orElseThrow();
@@ -219,7 +224,7 @@ class SuitingTest {
 
   @Test
   void noMorePlacesAreMeasuredThanAllowedAndThatIsSaid() {
-    SuitSettings few = settings(SuitSettings.DEFAULT.adjust(), 100);
+    SuitSettings few = settings(SETTINGS.adjust(), 100);
     SuitReport report = Suiting.of(noPlaceForBoth(), List.of("pegs", "grips"), few);
     assertThat(report.decided()).isFalse();
     assertThat(report.alternatives()).isNotEmpty();
@@ -287,7 +292,7 @@ class SuitingTest {
                 0,
                 false,
                 ""));
-    SuitReport report = Suiting.of(torn, MOVES, SuitSettings.DEFAULT);
+    SuitReport report = Suiting.of(torn, MOVES, SETTINGS);
     assertThat(report.before().contradicts()).isTrue();
     assertThat(report.alternatives()).isEmpty();
   }
@@ -311,7 +316,7 @@ class SuitingTest {
   }
 
   private static SuitSettings settings(boolean adjust, int measured) {
-    SuitSettings usual = SuitSettings.DEFAULT;
+    SuitSettings usual = SETTINGS;
     return new SuitSettings(
         usual.seeds(),
         usual.stepsPerSeed(),

@@ -15,6 +15,7 @@ import org.longlow.constraints.start.AnswerReader;
 import org.longlow.constraints.start.FirstMachine;
 import org.longlow.constraints.start.Question;
 import org.longlow.constraints.words.Quoted;
+import org.longlow.rider.words.Units;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -95,15 +96,15 @@ final class NewCommand implements Callable<Integer> {
     Optional<String> called = Optional.ofNullable(name);
     FirstMachine.Outcome outcome =
         wheelsOnly
-            ? FirstMachine.wheels(reading.answers(), called)
-            : FirstMachine.of(reading.answers(), called);
+            ? FirstMachine.wheels(reading.answers(), called, units.or(Units.MM))
+            : FirstMachine.of(reading.answers(), called, units.or(Units.MM));
     if (outcome instanceof FirstMachine.Refused refused) {
       throw refusal(refused.faults());
     }
     FirstMachine.Made made = (FirstMachine.Made) outcome;
     Path file = out == null ? Path.of(made.layout().name() + ".json") : out;
     check(file);
-    LayoutWriter.save(units.on(made.layout()), file);
+    LayoutWriter.save(made.layout(), file);
     tell(made, file);
     return ExitCodes.of(made.study());
   }

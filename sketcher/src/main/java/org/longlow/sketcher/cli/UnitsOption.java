@@ -16,6 +16,11 @@ final class UnitsOption {
       description = "mm, or in for inches and pounds; as the layout says unless said.")
   private Units units;
 
+  /** Returns the units asked for, or else these. */
+  Units or(Units usual) {
+    return units == null ? usual : units;
+  }
+
   /** Returns the layout, to be shown in the units asked for. */
   Layout on(Layout layout) {
     return units == null ? layout : layout.withUnits(units);

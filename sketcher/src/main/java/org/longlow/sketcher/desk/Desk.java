@@ -30,7 +30,8 @@ public final class Desk extends Surface implements AutoCloseable {
   private final EditWork edits = new EditWork(this, studio);
   private final DragWork drags = new DragWork(this, studio, edits);
   private final MendWork mending = new MendWork(this, studio, edits);
-  private final SlideWork slides = new SlideWork(this);
+  private final DrawnBefore drawnBefore = new DrawnBefore();
+  private final SlideWork slides = new SlideWork(this, drawnBefore);
   private final List<Runnable> watchers = new ArrayList<>();
   private final Notices notices = new Notices();
 
@@ -133,6 +134,7 @@ public final class Desk extends Surface implements AutoCloseable {
     session = next;
     shown = null;
     slides.forget();
+    drawnBefore.forget();
     beginning = true;
     finding = "";
     selection = Selection.NONE;
@@ -150,6 +152,7 @@ public final class Desk extends Surface implements AutoCloseable {
     session = null;
     shown = null;
     slides.forget();
+    drawnBefore.forget();
     beginning = false;
     drags.release();
     edits.clearPreview();
@@ -252,10 +255,28 @@ public final class Desk extends Surface implements AutoCloseable {
     look(o -> o.withChosen(next.last()));
   }
 
-  /** Picks a finding; empty for none. It is shown in the stance in which it is worst. */
+  /**
+   * Picks a finding; empty for none. It is shown in the stance in which it is worst, and put down
+   * the machine is seen as drawn where it was before.
+   */
   public void chooseFinding(String id) {
+    boolean wasRead = !finding.isEmpty();
     finding = id;
-    look(o -> shown == null ? o : shown.optionsFor(id, o));
+    look(o -> shown == null ? o : id.isEmpty() ? putDown(o, wasRead) : read(id, o));
+  }
+
+  private PictureOptions read(String id, PictureOptions now) {
+    drawnBefore.enter(DrawnBefore.By.FINDING, now);
+    PictureOptions next = shown.optionsFor(id, now);
+    if (!next.stance().equals(now.stance())) {
+      drawnBefore.put(next.stance());
+    }
+    return next;
+  }
+
+  private PictureOptions putDown(PictureOptions now, boolean wasRead) {
+    boolean back = wasRead && drawnBefore.leave(DrawnBefore.By.FINDING, now);
+    return back ? shown.in(Optional.empty(), now) : shown.optionsFor("", now);
   }
 
   /** Seats a person; the stance follows them. */

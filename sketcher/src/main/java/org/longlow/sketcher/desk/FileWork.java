@@ -137,12 +137,10 @@ public final class FileWork {
   }
 
   /**
-   * Puts a machine on the board that was just made and has no file: unsaved work from the start, in
-   * the units shown last.
+   * Puts a machine on the board that was just made and has no file: unsaved work from the start.
    */
   void openMade(Layout layout) {
-    boolean inches = Habits.at(keeper.autosave().home()).inches();
-    desk.begin(Session.withoutFile(inches ? layout.withUnits(Units.IN) : layout));
+    desk.begin(Session.withoutFile(layout));
     session().carryOn();
     keepSafe();
   }
@@ -155,6 +153,11 @@ public final class FileWork {
     // from now on the work is kept in the copy of this session
     found.removeOnceKept(work);
     desk.say(Notice.Mood.SAID, "found", "Unsaved work is back. Save it under a name to keep it.");
+  }
+
+  /** Returns the units shown last, in which a new machine begins. */
+  Units unitsShownLast() {
+    return Habits.at(keeper.autosave().home()).inches() ? Units.IN : Units.MM;
   }
 
   /** Throws unsaved work away that never had a file; {@code after} runs when it is gone. */

@@ -3,13 +3,13 @@ package org.longlow.sketcher.desk;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.longlow.constraints.document.Fault;
 import org.longlow.constraints.start.AnswerReader;
 import org.longlow.constraints.start.Answers;
 import org.longlow.constraints.start.FirstMachine;
 import org.longlow.constraints.start.Question;
+import org.longlow.rider.words.Units;
 
 /** Makes a first machine from answers and puts it on the board. */
 public final class FirstWork {
@@ -54,18 +54,22 @@ public final class FirstWork {
                 + " be ridden is told among the findings.");
   }
 
+  /** Makes a machine from answers, under a name, shown in some units. */
+  private interface Maker {
+    FirstMachine.Outcome of(Answers answers, Optional<String> name, Units units);
+  }
+
   private void make(
-      Map<Question, String> answers,
-      BiFunction<Answers, Optional<String>, FirstMachine.Outcome> maker,
-      Function<List<String>, String> words) {
+      Map<Question, String> answers, Maker maker, Function<List<String>, String> words) {
     making = true;
     faults = List.of();
+    Units units = files.unitsShownLast();
     desk.queue(
         () -> {
           AnswerReader.Reading reading = AnswerReader.read(answers);
           FirstMachine.Outcome outcome =
               reading.faults().isEmpty()
-                  ? maker.apply(reading.answers(), Optional.empty())
+                  ? maker.of(reading.answers(), Optional.empty(), units)
                   : new FirstMachine.Refused(reading.faults());
           return () -> made(outcome, words);
         });

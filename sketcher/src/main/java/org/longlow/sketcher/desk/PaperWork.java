@@ -59,14 +59,16 @@ public final class PaperWork {
 
   /**
    * Returns where the papers of a machine go unless somebody says otherwise: beside its file, or,
-   * where it has none, into a folder of the user's own.
+   * where it has none, into a folder of the user's own. Where only its traced outlines lie nobody
+   * looks for papers.
    *
-   * @param beside the folder of its file
    * @param home of the user
    */
-  public static Path folder(Optional<Path> beside, Path home, String machine) {
-    return beside
-        .map(there -> there.resolve(machine + "-made"))
+  public static Path folder(Session session, Path home) {
+    String machine = session.layout().name();
+    return session
+        .file()
+        .map(file -> file.path().resolveSibling(machine + "-made"))
         .orElseGet(() -> home.resolve("Longlow").resolve(machine));
   }
 

@@ -23,11 +23,8 @@ public final class SlideWork {
   }
 
   private final Surface desk;
+  private final DrawnBefore before;
   private Kind open;
-
-  /** Whether the machine was seen as drawn before a slider put it into a stance. */
-  private boolean fromDrawn;
-
   private TravelWay.Ends ends = TravelWay.Ends.BOTH;
   private Key asked;
   private Answer answer;
@@ -46,8 +43,9 @@ public final class SlideWork {
 
   private record Answer(Key key, Slide slide, Optional<TravelWay> way) {}
 
-  SlideWork(Surface desk) {
+  SlideWork(Surface desk, DrawnBefore before) {
     this.desk = desk;
+    this.before = before;
   }
 
   /** Returns which slider is open. */
@@ -66,7 +64,7 @@ public final class SlideWork {
       return;
     }
     open = kind;
-    fromDrawn |= desk.options().asDrawn();
+    before.enter(DrawnBefore.By.SLIDER, desk.options());
     Stance.Kind stance = desk.options().stance().map(c -> c.kind()).orElse(Stance.Kind.LADEN);
     boolean fits =
         kind == Kind.LEAN
@@ -84,8 +82,7 @@ public final class SlideWork {
     if (open == null) {
       return false;
     }
-    // whoever has chosen a stance meanwhile stays in it
-    boolean back = fromDrawn && desk.options().stance().isEmpty();
+    boolean back = before.leave(DrawnBefore.By.SLIDER, desk.options());
     forget();
     desk.look(
         o ->
@@ -98,7 +95,6 @@ public final class SlideWork {
   /** Forgets what was open. */
   void forget() {
     open = null;
-    fromDrawn = false;
     answer = null;
     asked = null;
   }

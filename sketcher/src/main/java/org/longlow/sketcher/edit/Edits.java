@@ -25,8 +25,15 @@ public final class Edits {
   public static Edit set(Target target, String text) {
     String said = text.strip();
     return new Edit(
-        said.isEmpty() ? "clear " + target.name() : "set " + target.name() + " to " + said,
+        said.isEmpty() ? "clear " + spoken(target) : "set " + spoken(target) + " to " + said,
         layout -> set(layout, target, said));
+  }
+
+  /**
+   * In a sentence a field called {@code to} or {@code from} would be read as another word of it.
+   */
+  private static String spoken(Target target) {
+    return target.name().replaceFirst(" (to|from)$", " \u201c$1\u201d");
   }
 
   private static Layout set(Layout layout, Target target, String text) {

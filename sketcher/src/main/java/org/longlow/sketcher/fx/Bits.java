@@ -31,10 +31,15 @@ final class Bits {
   }
 
   static Label wrapped(String text, String... styles) {
-    Label label = label(text, styles);
+    Label label = label(unbroken(text), styles);
     label.setWrapText(true);
     label.setMinHeight(Region.USE_PREF_SIZE);
     return label;
+  }
+
+  /** No line ends within a figure such as 8 5/8 in. */
+  static String unbroken(String text) {
+    return text.replaceAll("(\\d) (\\d+/\\d+) (?=in\\b)", "$1\u00a0$2\u00a0");
   }
 
   /** Returns a button of words. */

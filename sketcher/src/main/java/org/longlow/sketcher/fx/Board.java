@@ -7,8 +7,6 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import javafx.application.Platform;
 import javafx.scene.AccessibleRole;
-import javafx.scene.canvas.Canvas;
-import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Rectangle;
 import org.locationtech.jts.geom.Envelope;
@@ -33,20 +31,16 @@ final class Board extends Region {
   /** Words beside the pointer keep so far from the edges, px. */
   private static final double LABEL_EDGE_PX = 4;
 
-  /** How opaque parts are over a photo, so that it is seen through them. */
-  private static final double OVER_PHOTOS = 0.35;
-
   /** The picture is drawn anew when the scale is off by more than this share. */
   private static final double SCALE_SLACK = 0.02;
 
   private final Desk desk;
-  private final Canvas sheet = new Canvas();
-  private final Canvas glass = new Canvas();
-  private final PhotoLayer photos;
+  private final CardSheet sheet;
+  private final Tiles glass = new Tiles(false);
   private Look look = Look.DAY;
   private double windowLetters = 1;
   private DrawingPainter painter = new DrawingPainter(look.palette());
-  private Overlay overlay = new Overlay(painter, glass.getGraphicsContext2D());
+  private Overlay overlay = new Overlay(painter);
   private ViewFrame frame = new ViewFrame(0.4, 60, 600);
   private boolean fitted = true;
   private double fittedAt;
@@ -68,14 +62,12 @@ final class Board extends Region {
 
   Board(Desk desk) {
     this.desk = desk;
-    photos = new PhotoLayer(desk, this::paintSheet);
+    sheet = new CardSheet(desk, this::paintSheet);
     Called.by(this, "board");
     setFocusTraversable(true);
     setAccessibleRole(AccessibleRole.IMAGE_VIEW);
     getStyleClass().add("board");
-    getChildren().addAll(sheet, glass);
-    glass.setMouseTransparent(true);
-    sheet.setMouseTransparent(true);
+    getChildren().addAll(sheet.node(), glass);
     setPickOnBounds(true);
     setMinSize(120, 120);
     Rectangle clip = new Rectangle();
@@ -101,7 +93,7 @@ final class Board extends Region {
 
   private void takeLetters() {
     painter = new DrawingPainter(look.palette(), letters());
-    overlay = new Overlay(painter, glass.getGraphicsContext2D());
+    overlay = new Overlay(painter);
     painted = null;
   }
 
@@ -113,6 +105,11 @@ final class Board extends Region {
   /** Called on the interface thread after the sheet was painted anew. */
   void afterPaint(Runnable action) {
     afterPaint = action;
+  }
+
+  /** Returns how many tiles of the sheet have been painted so far. */
+  int tilesPainted() {
+    return sheet.painted();
   }
 
   /** Asked when the machine is fitted in: whether a ticket may need the room beside it. */
@@ -198,7 +195,7 @@ final class Board extends Region {
 
   /** Draws anew what lies over the card. */
   void paintGlass() {
-    if (sheet.getWidth() > 0) {
+    if (sheet.wide() > 0) {
       paintOverCard();
     }
   }
@@ -274,7 +271,9 @@ final class Board extends Region {
 
   /** Returns the photo that lies at a place on the screen, such as {@code photo:side}. */
   Optional<String> photoAt(double px, double py) {
-    return desk.shown().flatMap(s -> photos.at(px, py, s, frame)).map(name -> "photo:" + name);
+    return desk.shown()
+        .flatMap(s -> sheet.photos().at(px, py, s, frame))
+        .map(name -> "photo:" + name);
   }
 
   /** Returns the box round the machine on the drawing, mm. */
@@ -286,11 +285,9 @@ final class Board extends Region {
   protected void layoutChildren() {
     double w = Math.floor(getWidth());
     double h = Math.floor(getHeight());
-    if (w != sheet.getWidth() || h != sheet.getHeight()) {
-      for (Canvas c : new Canvas[] {sheet, glass}) {
-        c.setWidth(w);
-        c.setHeight(h);
-      }
+    if (w != sheet.wide() || h != sheet.high()) {
+      sheet.take(w, h);
+      glass.take(w, h);
       refits = REFITS;
       if (painter.letters() != letters()) {
         takeLetters();
@@ -353,47 +350,36 @@ final class Board extends Region {
   }
 
   private void paintSheet() {
-    if (sheet.getWidth() <= 0) {
-      return;
+    if (sheet.wide() > 0) {
+      sheet.paint(painter, frame, inches, seen(0));
+      painted = desk.shown().map(BoardState::drawing).orElse(painted);
+      afterPaint.run();
     }
-    GraphicsContext gc = sheet.getGraphicsContext2D();
-    double w = sheet.getWidth();
-    double h = sheet.getHeight();
-    gc.setFill(painter.colour(Tone.PAPER));
-    gc.fillRect(0, 0, w, h);
-    desk.shown()
-        .ifPresent(
-            s -> {
-              photos.paint(gc, s, frame);
-              painter.paint(gc, s.drawing(), frame, w, h, photos.shows(s) ? OVER_PHOTOS : 1);
-              painted = s.drawing();
-            });
-    Rule.paint(gc, painter, frame, inches, w, h);
-    Rule.note(gc, painter, Rule.note(desk.options().dimensions(), inches), seen(0));
-    afterPaint.run();
   }
 
   private void paintOverCard() {
-    GraphicsContext gc = glass.getGraphicsContext2D();
-    double w = sheet.getWidth();
-    double h = sheet.getHeight();
+    double w = glass.wide();
+    double h = glass.high();
+    Pen pen = overlay.pen();
     if (desk.shown().isPresent()) {
       overlay.keepIn(seen(LABEL_EDGE_PX), slips.get());
-      overlay.paint(desk, desk.shown().get(), frame, pointer, hint, w, h);
+      overlay.paint(desk, desk.shown().get(), frame, pointer, hint);
       SlideInk.paint(overlay, this::onScreen, desk.slides());
       if (hand != null) {
         hand.paint(overlay);
       }
-    } else {
-      gc.clearRect(0, 0, w, h);
-      if (desk.isBeginning()) {
-        overlay.say("Working out the machine\u2026", w, h);
-      }
+    } else if (desk.isBeginning()) {
+      overlay.say("Working out the machine\u2026", w, h);
     }
     if (isFocused()) {
-      gc.setStroke(painter.colour(Tone.CHOSEN));
-      gc.setLineWidth(2);
-      gc.strokeRect(1, 1, w - 2, h - 2);
+      pen.setStroke(painter.colour(Tone.CHOSEN));
+      pen.setLineWidth(2);
+      pen.setLineDashes();
+      for (double far : new double[] {0, 1}) {
+        pen.strokeLine(1, 1 + far * (h - 2), w - 1, 1 + far * (h - 2));
+        pen.strokeLine(1 + far * (w - 2), 1, 1 + far * (w - 2), h - 1);
+      }
     }
+    glass.paint(pen.taken());
   }
 }

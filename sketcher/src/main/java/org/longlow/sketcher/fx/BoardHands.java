@@ -190,13 +190,13 @@ final class BoardHands {
   static List<String[]> keys() {
     return List.of(
         new String[] {"N, Shift N", "next, last pin"},
-        new String[] {"B, Shift B", "next, last part"},
+        new String[] {"Q, Shift Q", "next, last part"},
         new String[] {
           "arrows",
           "move what is picked by 1 mm or 1/16 in; Shift 10 mm or 1/2 in, Alt 0.1 mm or 0.01 in"
         },
         new String[] {"Shift click", "pick one thing more; Shift drag: all in a rectangle"},
-        new String[] {"+, \u2212, F", "nearer, further, fit"},
+        new String[] {"+, \u2212", "nearer, further"},
         new String[] {KeyCode.ESCAPE.getName(), "let go, pick nothing"});
   }
 }

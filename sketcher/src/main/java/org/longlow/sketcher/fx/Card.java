@@ -3,8 +3,6 @@ package org.longlow.sketcher.fx;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
-import javafx.scene.canvas.Canvas;
-import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.Pane;
@@ -29,6 +27,10 @@ final class Card extends Pane {
   private static final double BESIDE_SHARE = 0.47;
 
   private static final double LEAST_BESIDE_PX = 440;
+
+  /** So much of the card is the machine's, beside the list of findings and a ticket. */
+  private static final double LEAST_MACHINE_SHARE = 0.3;
+
   private static final double MOST_BESIDE_PX = 820;
 
   private final Desk desk;
@@ -38,12 +40,12 @@ final class Card extends Pane {
   private final Tags tags;
   private final Ticket ticket;
   private final Ticket list;
-  private final Canvas strings = new Canvas();
+  private final Tiles strings = new Tiles(false);
   private Look look = Look.DAY;
   private final TicketSpot spot;
   private final SlippedAway slipped;
   private boolean ticketAway;
-  private boolean ticketAsked;
+  private String askedFor;
   private boolean aside;
   private Ticket beside;
   private BooleanSupplier escapeBeside;
@@ -60,7 +62,6 @@ final class Card extends Pane {
     list = new Ticket("findings", findings.head(), findings, this::requestLayout, this::closeList);
     spot = new TicketSpot(ticket, bench, board, tags);
     slipped = new SlippedAway(ticket);
-    strings.setMouseTransparent(true);
     addEventFilter(MouseEvent.MOUSE_MOVED, slipped::pointed);
     addEventFilter(ScrollEvent.SCROLL, slipped::scrolled);
     list.setVisible(false);
@@ -69,7 +70,7 @@ final class Card extends Pane {
     board.setMargins(tags.heightPx(), 0);
     board.onView(this::requestLayout);
     // where somebody laid it, or put it away, it needs none beside the machine
-    board.leavesRoom(() -> !ticketAway && !ticket.isLaid());
+    board.leavesRoom(() -> !ticketAway && !ticket.isLaid() && hasRoomForTicket());
     board.slips(this::slips);
     desk.watch(this::refresh);
   }
@@ -163,7 +164,7 @@ final class Card extends Pane {
   /** Puts the keyboard into the first field of what is picked. */
   void openTicket() {
     ticketAway = false;
-    ticketAsked = true;
+    askedFor = desk.options().chosen();
     refresh();
     bench.focusFirst();
   }
@@ -195,7 +196,7 @@ final class Card extends Pane {
   private void refresh() {
     String chosen = desk.options().chosen();
     Trouble trouble = desk.trouble().orElse(null);
-    ticketAsked &= !spot.isNew(chosen);
+    askedFor = chosen.equals(askedFor) ? askedFor : null;
     if (spot.isNew(chosen) || trouble != null && trouble != told) {
       ticketAway = false;
     }
@@ -216,16 +217,26 @@ final class Card extends Pane {
 
   /**
    * The whole machine is not filled in while its findings are read or it is moved along a slider,
-   * unless somebody asks.
+   * and nothing is where list and ticket would leave nothing of the machine to be seen, unless
+   * somebody asks.
    */
   private void showTicket() {
     boolean wanted =
-        !desk.options().chosen().isEmpty()
-            || !list.isVisible() && desk.slides().open().isEmpty()
-            || ticketAsked
+        hasRoomForTicket()
+                && (!desk.options().chosen().isEmpty()
+                    || !list.isVisible() && desk.slides().open().isEmpty())
+            || askedFor != null
             || desk.trouble().isPresent();
     ticket.setVisible(
         desk.shown().isPresent() && wanted && !ticketAway && !aside && beside == null);
+  }
+
+  private boolean hasRoomForTicket() {
+    if (!list.isVisible() || list.isLaid()) {
+      return true;
+    }
+    double both = stripPx() + TicketSize.leastWidePx(TextSize.of(this));
+    return getWidth() - both >= LEAST_MACHINE_SHARE * getWidth();
   }
 
   /** The list takes its strip from the card: the machine is fitted in beside it. */
@@ -254,8 +265,7 @@ final class Card extends Pane {
     if (beside != null) {
       layBeside(w, top, high);
     }
-    strings.setWidth(w);
-    strings.setHeight(h);
+    strings.take(w, h);
     paintStrings();
   }
 
@@ -304,8 +314,7 @@ final class Card extends Pane {
   }
 
   private void paintStrings() {
-    GraphicsContext gc = strings.getGraphicsContext2D();
-    gc.clearRect(0, 0, strings.getWidth(), strings.getHeight());
+    Pen gc = new Pen(new DrawingPainter(look.palette()));
     for (Tags.Cord cord : tags.strings()) {
       gc.setStroke(
           DrawingPainter.colour(look.palette().of(cord.picked() ? Tone.CHOSEN : Tone.BAD)));
@@ -327,5 +336,6 @@ final class Card extends Pane {
         gc.strokeLine(x, y, picked.centreX(), picked.centreY());
       }
     }
+    strings.paint(gc.taken());
   }
 }

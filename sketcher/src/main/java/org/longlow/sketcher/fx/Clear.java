@@ -15,6 +15,9 @@ final class Clear {
   /** A word of the usual size is small, and says nothing once half of it is hidden. */
   private static final double WORD_WEIGHT = 20;
 
+  /** Words are read badly where an edge runs so close to them, px where letters are usual. */
+  private static final double WORD_EDGE_PX = 5;
+
   private Clear() {}
 
   /**
@@ -27,7 +30,11 @@ final class Clear {
     List<Spots.Busy> busy = new ArrayList<>();
     heads(shown, frame).forEach(head -> busy.add(new Spots.Busy(head, HEAD_WEIGHT)));
     Fitting.words(shown.drawing(), frame, letters)
-        .forEach(word -> busy.add(new Spots.Busy(word, WORD_WEIGHT / (letters * letters))));
+        .forEach(
+            word ->
+                busy.add(
+                    new Spots.Busy(
+                        word.grown(WORD_EDGE_PX * letters), WORD_WEIGHT / (letters * letters))));
     for (Layer layer : shown.drawing().layers()) {
       for (Mark mark : layer.marks()) {
         if (mark instanceof Mark.Shape shape && shape.style().fill() != null) {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.HashMap;
 import java.util.Map;
+import javafx.geometry.Bounds;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
@@ -11,6 +12,7 @@ import javafx.scene.shape.FillRule;
 import javafx.scene.shape.StrokeLineCap;
 import javafx.scene.shape.StrokeLineJoin;
 import javafx.scene.text.Font;
+import javafx.scene.text.Text;
 import javafx.scene.text.TextAlignment;
 import org.locationtech.jts.geom.CoordinateSequence;
 import org.locationtech.jts.geom.Envelope;
@@ -38,8 +40,14 @@ final class DrawingPainter {
 
   private static final double NARROWEST_PX = 0.7;
 
+  /** Figures that change while a pin is dragged are forgotten again. */
+  private static final int MOST_EXTENTS = 1000;
+
+  private record Lettered(String text, Font font) {}
+
   private final Map<Tone, Color> colours = new HashMap<>();
   private final Map<Integer, Font> fonts = new HashMap<>();
+  private final Map<Lettered, Bounds> extents = new HashMap<>();
   private final String family;
   private final Palette palette;
   private final double letters;
@@ -126,36 +134,50 @@ final class DrawingPainter {
             frame.point(0, height + 8).z(),
             frame.point(0, -8).z());
     gc.save();
-    gc.setFillRule(FillRule.EVEN_ODD);
-    gc.setLineCap(StrokeLineCap.ROUND);
-    gc.setLineJoin(StrokeLineJoin.ROUND);
     for (Layer layer : drawing.layers()) {
       for (Mark mark : layer.marks()) {
-        if (mark instanceof Mark.Shape shape) {
-          if (shape.geometry().getEnvelopeInternal().intersects(seen)) {
-            shape(gc, shape.geometry(), shape.style(), frame, fills);
-          }
-        } else if (mark instanceof Mark.Words words) {
-          words(gc, words, frame);
+        boolean away =
+            mark instanceof Mark.Shape shape
+                && !shape.geometry().getEnvelopeInternal().intersects(seen);
+        if (!away) {
+          mark(gc, mark, frame, fills);
         }
       }
     }
     gc.restore();
   }
 
-  void shape(GraphicsContext gc, Geometry geometry, Style style, ViewFrame frame, double fills) {
+  /** Paints one mark. */
+  void mark(GraphicsContext gc, Mark mark, ViewFrame frame, double fills) {
+    if (mark instanceof Mark.Shape shape) {
+      gc.setFillRule(FillRule.EVEN_ODD);
+      gc.setLineCap(StrokeLineCap.ROUND);
+      gc.setLineJoin(StrokeLineJoin.ROUND);
+      shape(gc, shape.geometry(), shape.style(), frame, fills);
+    } else if (mark instanceof Mark.Words words) {
+      words(gc, words, frame);
+    }
+  }
+
+  /** Returns how wide a stroke is, px; 0 without one. */
+  double strokePx(Style style) {
+    return style.stroke() == null
+        ? 0
+        : Math.max(NARROWEST_PX, style.strokeMm() * ViewFrame.PX_PER_PAPER_MM);
+  }
+
+  private void shape(
+      GraphicsContext gc, Geometry geometry, Style style, ViewFrame frame, double fills) {
+    path(gc, geometry, frame);
     if (style.fill() != null && geometry.getDimension() == 2) {
       gc.setFill(faded(colour(style.fill()), fills * style.fillOpacity()));
-      path(gc, geometry, frame);
       gc.fill();
     }
     if (style.stroke() != null) {
-      double width = style.strokeMm() * ViewFrame.PX_PER_PAPER_MM;
       gc.setStroke(colour(style.stroke()));
-      gc.setLineWidth(Math.max(NARROWEST_PX, width));
-      double[] dashes = style.line().dashes(width);
+      gc.setLineWidth(strokePx(style));
+      double[] dashes = style.line().dashes(style.strokeMm() * ViewFrame.PX_PER_PAPER_MM);
       gc.setLineDashes(dashes.length == 0 ? null : dashes);
-      path(gc, geometry, frame);
       gc.stroke();
     }
   }
@@ -213,7 +235,41 @@ final class DrawingPainter {
     }
   }
 
-  void words(GraphicsContext gc, Mark.Words words, ViewFrame frame) {
+  /** Returns the box round words as they are painted, px. */
+  Spots.Box box(Mark.Words words, ViewFrame frame) {
+    double capital = words.heightMm() * pxPerPaperMm();
+    Bounds letters = extents(Lettering.printable(words.text()), exactly(capital));
+    double left = -words.anchor().along() * letters.getWidth();
+    double top = words.anchor().up() * capital + letters.getMinY();
+    Envelope box = new Envelope();
+    double a = -Math.toRadians(words.rotationDeg());
+    for (double x : new double[] {left, left + letters.getWidth()}) {
+      for (double y : new double[] {top, top + letters.getHeight()}) {
+        box.expandToInclude(x * Math.cos(a) - y * Math.sin(a), x * Math.sin(a) + y * Math.cos(a));
+      }
+    }
+    return new Spots.Box(
+        frame.screenX(words.x()) + box.getMinX(),
+        frame.screenY(words.y()) + box.getMinY(),
+        box.getWidth(),
+        box.getHeight());
+  }
+
+  /** Returns how far letters reach from the left end of their base line, px. */
+  Bounds extents(String text, Font font) {
+    if (extents.size() > MOST_EXTENTS) {
+      extents.clear();
+    }
+    return extents.computeIfAbsent(
+        new Lettered(text, font),
+        key -> {
+          Text measured = new Text(text);
+          measured.setFont(font);
+          return measured.getLayoutBounds();
+        });
+  }
+
+  private void words(GraphicsContext gc, Mark.Words words, ViewFrame frame) {
     double capital = words.heightMm() * pxPerPaperMm();
     gc.save();
     gc.translate(frame.screenX(words.x()), frame.screenY(words.y()));

@@ -1,6 +1,8 @@
 package org.longlow.sketcher.fx;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -42,6 +44,8 @@ final class FindingSlip extends VBox {
   private final ListView<Finding> list = new ListView<>();
   private final MendPane mend;
   private List<Finding> findings = List.of();
+  private Map<String, Integer> numbers = Map.of();
+  private BoardState numbered;
   private Units units = Units.MM;
   private boolean filling;
   private long filledAt;
@@ -95,6 +99,7 @@ final class FindingSlip extends VBox {
     if (live && (System.nanoTime() - filledAt < LIVE_PAUSE_NS || !isSeen())) {
       return; // with the end of a drag comes what is not live
     }
+    renumber();
     int picked = index(now, desk.finding());
     Units shown = ShownUnits.of(desk);
     if (!now.equals(findings) || shown != units) {
@@ -120,6 +125,21 @@ final class FindingSlip extends VBox {
     if (other || wanted != seen) {
       seen = wanted;
       keepSeen();
+    }
+  }
+
+  /** What was picked is drawn with its mark only after it was picked: then its sign gets it too. */
+  private void renumber() {
+    BoardState shown = desk.shown().orElse(null);
+    if (shown == null || shown == numbered) {
+      return;
+    }
+    numbered = shown;
+    Map<String, Integer> now = new HashMap<>(shown.options().findings());
+    now.keySet().removeIf(id -> !shown.isMarked(id));
+    if (!now.equals(numbers)) {
+      numbers = now;
+      list.refresh();
     }
   }
 
@@ -244,8 +264,7 @@ final class FindingSlip extends VBox {
 
   /** Returns the sign, with the number that the finding has on the card. */
   private Node sign(Finding f) {
-    int number = desk.shown().map(s -> s.options().findings().getOrDefault(f.id(), 0)).orElse(0);
-    boolean marked = desk.shown().map(s -> s.isMarked(f.id())).orElse(false);
+    boolean marked = numbers.containsKey(f.id());
     // it grows with the number on it
     double larger = TextSize.of(this);
     Node shape = Bits.sign(f.verdict(), marked);
@@ -258,7 +277,9 @@ final class FindingSlip extends VBox {
       sign.getChildren()
           .add(
               Bits.label(
-                  Integer.toString(number), "sign-number", "sign-number-" + f.verdict().word()));
+                  Integer.toString(numbers.get(f.id())),
+                  "sign-number",
+                  "sign-number-" + f.verdict().word()));
     }
     return sign;
   }

@@ -1,7 +1,6 @@
 package org.longlow.sketcher.fx;
 
 import java.util.List;
-import javafx.scene.canvas.GraphicsContext;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.edit.Handle;
 import org.longlow.svg.drawing.Tone;
@@ -14,6 +13,9 @@ final class HandlesInk {
   private static final double HALF_PX = 4;
   private static final double PICKED_PX = 6;
 
+  /** What is written along the lower edge keeps so far from the rule there, and others from it. */
+  private static final double SAYING_PX = 12;
+
   private final Overlay glass;
   private final Board board;
 
@@ -24,7 +26,7 @@ final class HandlesInk {
 
   void handle(Handle handle, boolean picked) {
     PointMm px = board.onScreen(handle.at());
-    GraphicsContext gc = glass.pen();
+    Pen gc = glass.pen();
     double r = picked ? PICKED_PX : HALF_PX;
     gc.setLineWidth(picked ? 2.5 : 1.5);
     gc.setStroke(glass.colour(picked ? Tone.CHOSEN : Tone.INK));
@@ -48,7 +50,7 @@ final class HandlesInk {
 
   /** Draws a line through points of the machine, as what is picked is drawn. */
   void line(List<PointMm> points, boolean closed) {
-    GraphicsContext gc = glass.pen();
+    Pen gc = glass.pen();
     gc.setStroke(glass.colour(Tone.CHOSEN));
     gc.setLineWidth(1.5);
     double[] x = new double[points.size()];
@@ -65,11 +67,18 @@ final class HandlesInk {
     }
   }
 
+  /** Returns where so many lines that are written along the lower edge begin, px. */
+  static double sayingTopPx(Board board, int lines) {
+    double letters = board.letters();
+    double high = Overlay.labelHighPx(lines, letters);
+    return board.getHeight() - Rule.widthPx(letters) - high - 2 * SAYING_PX;
+  }
+
   /** Writes what to do next along the lower edge of the card. */
   void says(String words) {
     if (!words.isEmpty()) {
       double rule = Rule.widthPx(board.letters());
-      PointMm corner = new PointMm(rule, board.getHeight() - rule + 12);
+      PointMm corner = new PointMm(rule, board.getHeight() - rule + SAYING_PX);
       glass.label(List.of(words.split("\n")), corner, false);
     }
   }

@@ -23,6 +23,9 @@ final class KindPane extends VBox implements DrawHand.Kinds {
   private static final double WIDE_PX = 190;
   private static final double HIGH_PX = 300;
 
+  /** Lines that the pen says what to do in, along the lower edge; they stay seen. */
+  private static final int SAID_LINES = 2;
+
   /** So far from the pen it begins, px. */
   private static final double BESIDE_PX = 28;
 
@@ -49,6 +52,7 @@ final class KindPane extends VBox implements DrawHand.Kinds {
     words.textProperty().addListener((o, was, is) -> fill(null));
     words.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
     Called.by(list, "kind-list");
+    list.getStyleClass().add("kinds");
     list.setAccessibleText("what can be drawn");
     list.getSelectionModel()
         .selectedItemProperty()
@@ -86,7 +90,7 @@ final class KindPane extends VBox implements DrawHand.Kinds {
     StackPane.setMargin(
         this,
         new Insets(
-            Spots.within(y, 0, board.getHeight() - HIGH_PX),
+            Spots.within(y, 0, HandlesInk.sayingTopPx(board, SAID_LINES) - HIGH_PX),
             0,
             0,
             Spots.within(x, 0, board.getWidth() - wide)));

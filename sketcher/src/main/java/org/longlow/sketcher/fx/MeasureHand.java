@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import javafx.scene.Cursor;
-import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
@@ -37,6 +36,8 @@ final class MeasureHand implements Hand {
 
   /** What to do next is said as long as the pointer is about as near to what it picked, px. */
   private static final double BESIDE_PX = 60;
+
+  private static final double LINE_PX = 1.5;
 
   private final Board board;
   private final Desk desk;
@@ -253,9 +254,9 @@ final class MeasureHand implements Hand {
     MeasureView view = view();
     Measuring seen = seen(view);
     List<Measuring.Reading> readings = seen.readings(view);
-    GraphicsContext gc = glass.pen();
+    Pen gc = glass.pen();
     gc.setStroke(glass.colour(Tone.CHOSEN));
-    gc.setLineWidth(1.5);
+    gc.setLineWidth(LINE_PX);
     seen.spots().forEach(spot -> ring(gc, board.onScreen(spot.at())));
     if (!readings.isEmpty()) {
       line(gc, readings.get(Math.min(picked, readings.size() - 1)).measured());
@@ -269,19 +270,19 @@ final class MeasureHand implements Hand {
     }
   }
 
-  private void line(GraphicsContext gc, Measured m) {
+  private void line(Pen gc, Measured m) {
     PointMm from = onScreen(m.from());
     PointMm to = onScreen(m.to());
     PointMm middle = m.at().map(this::onScreen).orElse(to);
     gc.strokeLine(from.x(), from.z(), middle.x(), middle.z());
     gc.strokeLine(middle.x(), middle.z(), to.x(), to.z());
     if (m.at().isEmpty()) {
-      gc.save();
       gc.setLineWidth(1);
       gc.setLineDashes(3, 4);
       gc.strokeLine(from.x(), from.z(), to.x(), from.z());
       gc.strokeLine(to.x(), from.z(), to.x(), to.z());
-      gc.restore();
+      gc.setLineDashes();
+      gc.setLineWidth(LINE_PX);
     }
   }
 
@@ -290,11 +291,11 @@ final class MeasureHand implements Hand {
     return new PointMm(board.frame().screenX(road.x()), board.frame().screenY(road.z()));
   }
 
-  private static void ring(GraphicsContext gc, PointMm px) {
+  private static void ring(Pen gc, PointMm px) {
     gc.strokeOval(px.x() - 6, px.z() - 6, 12, 12);
   }
 
-  private static void cross(GraphicsContext gc, PointMm px) {
+  private static void cross(Pen gc, PointMm px) {
     gc.strokeLine(px.x() - 12, px.z(), px.x() + 12, px.z());
     gc.strokeLine(px.x(), px.z() - 12, px.x(), px.z() + 12);
   }

@@ -5,10 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import javafx.geometry.VPos;
-import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 import javafx.scene.text.Font;
-import javafx.scene.text.Text;
 import javafx.scene.text.TextAlignment;
 import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.check.finding.Finding;
@@ -22,7 +20,9 @@ import org.longlow.sketcher.desk.DragNow;
 import org.longlow.sketcher.edit.PinFreedom;
 import org.longlow.sketcher.edit.Things;
 import org.longlow.svg.drawing.Drawing;
+import org.longlow.svg.drawing.Layer;
 import org.longlow.svg.drawing.LineType;
+import org.longlow.svg.drawing.Mark;
 import org.longlow.svg.drawing.Style;
 import org.longlow.svg.drawing.Tone;
 
@@ -47,17 +47,15 @@ final class Overlay {
   private static final double NEVER = 1000;
 
   private final DrawingPainter painter;
-  private final GraphicsContext gc;
+  private final Pen gc;
   private ViewFrame frame;
   private BoardState shown;
-  private double width;
-  private double height;
   private Spots.Box room = new Spots.Box(0, 0, 0, 0);
   private List<Spots.Box> over = List.of();
 
-  Overlay(DrawingPainter painter, GraphicsContext gc) {
+  Overlay(DrawingPainter painter) {
     this.painter = painter;
-    this.gc = gc;
+    gc = new Pen(painter);
   }
 
   /** What is written beside a place is seen in {@code room}, where nothing lies over it. */
@@ -66,20 +64,9 @@ final class Overlay {
     over = slips;
   }
 
-  void paint(
-      Desk desk,
-      BoardState now,
-      ViewFrame view,
-      PointMm pointerPx,
-      String hint,
-      double wide,
-      double high) {
+  void paint(Desk desk, BoardState now, ViewFrame view, PointMm pointerPx, String hint) {
     frame = view;
     shown = now;
-    width = wide;
-    height = high;
-    gc.clearRect(0, 0, wide, high);
-    gc.setLineDashes((double[]) null);
     String chosen = now.options().chosen();
     String held = desk.drags().drag().map(DragNow::pin).orElse("");
     List<String> about = Things.pins(now.layout(), chosen);
@@ -98,7 +85,7 @@ final class Overlay {
   }
 
   /** Returns what to draw with; places on the screen. */
-  GraphicsContext pen() {
+  Pen pen() {
     return gc;
   }
 
@@ -108,23 +95,20 @@ final class Overlay {
 
   /** Paints a drawing over the card as if one could see through it. */
   void drawing(Drawing drawing, double opacity) {
-    gc.save();
-    gc.setGlobalAlpha(opacity);
-    painter.paint(gc, drawing, frame, width, height, 1);
-    gc.restore();
+    for (Layer layer : drawing.layers()) {
+      layer.marks().forEach(m -> gc.add(MarkInk.of(painter, m, frame, 1, opacity)));
+    }
   }
 
   /** Draws the outer edge of something that is picked as well. */
   void pickedToo(Geometry edge) {
-    painter.shape(gc, edge, Style.line(Tone.CHOSEN, 0.5).withLine(LineType.DASHED), frame, 1);
-    gc.setLineDashes((double[]) null);
+    Style dashed = Style.line(Tone.CHOSEN, 0.5).withLine(LineType.DASHED);
+    gc.add(MarkInk.of(painter, new Mark.Shape("", edge, dashed), frame, 1, 1));
   }
 
   /** Writes words in the middle of an empty board. */
   void say(String words, double wide, double high) {
-    gc.setFont(painter.font(11));
-    gc.setTextAlign(TextAlignment.CENTER);
-    gc.setTextBaseline(VPos.CENTER);
+    gc.setLetters(painter.font(11), TextAlignment.CENTER, VPos.CENTER);
     gc.setFill(painter.colour(Tone.INK));
     gc.fillText(words, wide / 2, high / 2);
   }
@@ -318,21 +302,21 @@ final class Overlay {
     Font font = painter.font(LABEL_MM);
     double wide = 0;
     for (String line : lines) {
-      Text text = new Text(line);
-      text.setFont(font);
-      wide = Math.max(wide, text.getLayoutBounds().getWidth());
+      wide = Math.max(wide, painter.extents(line, font).getWidth());
     }
-    double line = LINE_PX * painter.letters();
-    return new Spots.Size(wide + 16, line * lines.size() + 9);
+    return new Spots.Size(wide + 16, labelHighPx(lines.size(), painter.letters()));
+  }
+
+  /** Returns how high a label of so many lines is, px, with letters so much larger than usual. */
+  static double labelHighPx(int lines, double letters) {
+    return LINE_PX * letters * lines + 9;
   }
 
   /** Writes words on a scrap of card that lies there. */
   void label(List<String> lines, Spots.Box box, boolean dragging) {
     double x = box.x();
     double y = box.y();
-    gc.setFont(painter.font(LABEL_MM));
-    gc.setTextAlign(TextAlignment.LEFT);
-    gc.setTextBaseline(VPos.BASELINE);
+    gc.setLetters(painter.font(LABEL_MM), TextAlignment.LEFT, VPos.BASELINE);
     gc.setFill(painter.colour(Tone.PAPER));
     gc.fillRect(x, y, box.width(), box.height());
     gc.setStroke(painter.colour(dragging ? Tone.CHOSEN : Tone.PENCIL));

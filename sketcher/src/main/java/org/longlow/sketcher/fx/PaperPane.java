@@ -203,10 +203,7 @@ final class PaperPane extends HBox {
     desk.shown().ifPresent(shown -> begin(shown, true));
     desk.session()
         .ifPresent(
-            s ->
-                making.offer(
-                    PaperWork.folder(
-                        s.folder(), Path.of(System.getProperty("user.home")), s.layout().name())));
+            s -> making.offer(PaperWork.folder(s, Path.of(System.getProperty("user.home")))));
     if (work.choice().kind() == Kind.TEMPLATES) {
       parts.begin();
     } else {

@@ -12,7 +12,6 @@ import java.util.Set;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import javafx.application.Platform;
-import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.image.Image;
 import javafx.scene.image.PixelBuffer;
 import javafx.scene.image.PixelFormat;
@@ -88,8 +87,9 @@ final class PhotoLayer {
         square ? photo.height().map(places::value).orElse(1.0) : 0);
   }
 
-  /** Paints all photos that are not hidden, and has those read that are not yet. */
-  void paint(GraphicsContext gc, BoardState shown, ViewFrame frame) {
+  /** Returns all photos that are not hidden, and has those read that are not yet. */
+  List<Ink> inks(BoardState shown, ViewFrame frame) {
+    List<Ink> inks = new ArrayList<>();
     Set<Key> wanted = new HashSet<>();
     shown
         .layout()
@@ -103,7 +103,7 @@ final class PhotoLayer {
                 ready.put(key, COMING);
                 read(name, photo, key);
               } else if (now.image() != null) {
-                paint(gc, photo, now, shown, frame);
+                inks.add(ink(photo, now, shown, frame));
               }
             });
     ready.keySet().retainAll(wanted);
@@ -112,10 +112,10 @@ final class PhotoLayer {
     told.removeAll(gone);
     // later: what is painted now tells nobody anything
     gone.forEach(name -> Platform.runLater(() -> desk.dropNotice(topic(name))));
+    return inks;
   }
 
-  private void paint(
-      GraphicsContext gc, Photo photo, Ready now, BoardState shown, ViewFrame frame) {
+  private static Ink ink(Photo photo, Ready now, BoardState shown, ViewFrame frame) {
     PhotoPlace place = PhotoPlace.of(photo, shown.layout(), shown.places());
     FlatPhoto flat = now.flat();
     double w = flat.raster().width();
@@ -123,11 +123,7 @@ final class PhotoLayer {
     PointMm o = onScreen(flat.inMachine(place, 0, 0), shown, frame);
     PointMm r = onScreen(flat.inMachine(place, w, 0), shown, frame).minus(o).times(1 / w);
     PointMm d = onScreen(flat.inMachine(place, 0, h), shown, frame).minus(o).times(1 / h);
-    gc.save();
-    gc.setGlobalAlpha(1 - shown.places().value(photo.fade()));
-    gc.transform(r.x(), r.z(), d.x(), d.z(), o.x(), o.z());
-    gc.drawImage(now.image(), 0, 0);
-    gc.restore();
+    return new PhotoInk(now.image(), 1 - shown.places().value(photo.fade()), o, r, d);
   }
 
   /** A place of the drawn machine, px from the left and from the top. */

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import org.longlow.constraints.layout.Photo;
@@ -192,10 +191,10 @@ final class PhotoMarks implements Hand {
 
   @Override
   public void paint(Overlay glass) {
-    GraphicsContext gc = glass.pen();
+    Pen gc = glass.pen();
     gc.setStroke(glass.colour(Tone.CHOSEN));
     gc.setLineWidth(1.5);
-    gc.setLineDashes((double[]) null);
+    gc.setLineDashes();
     List<PointMm> at = new ArrayList<>();
     marks.forEach(m -> onScreen(m).ifPresent(at::add));
     at.forEach(p -> cross(gc, p));
@@ -212,12 +211,12 @@ final class PhotoMarks implements Hand {
     glass.label(List.of(says()), pointer, true);
   }
 
-  private static void line(GraphicsContext gc, PointMm a, PointMm b) {
+  private static void line(Pen gc, PointMm a, PointMm b) {
     gc.strokeLine(a.x(), a.z(), b.x(), b.z());
   }
 
   /** Open in the middle, so that what is marked is seen. */
-  private static void cross(GraphicsContext gc, PointMm p) {
+  private static void cross(Pen gc, PointMm p) {
     for (int side = -1; side <= 1; side += 2) {
       gc.strokeLine(p.x() + 2 * side, p.z(), p.x() + ARM_PX * side, p.z());
       gc.strokeLine(p.x(), p.z() + 2 * side, p.x(), p.z() + ARM_PX * side);

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import javafx.scene.Cursor;
-import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import org.locationtech.jts.geom.Coordinate;
@@ -298,7 +297,7 @@ final class Picking implements Hand {
       glass.label(under.words(), under.px(), true);
     }
     if (cornerPx != null && lastPx != null) {
-      GraphicsContext gc = glass.pen();
+      Pen gc = glass.pen();
       gc.setStroke(glass.colour(Tone.CHOSEN));
       gc.setLineWidth(1.5);
       Spots.Box box = rectangle(lastPx);
@@ -327,7 +326,7 @@ final class Picking implements Hand {
   public boolean key(KeyEvent e) {
     switch (e.getCode()) {
       case N -> step(e.isShiftDown() ? -1 : 1, true);
-      case B -> step(e.isShiftDown() ? -1 : 1, false);
+      case Q -> step(e.isShiftDown() ? -1 : 1, false);
       case LEFT -> push(e, -1, 0);
       case RIGHT -> push(e, 1, 0);
       case UP -> push(e, 0, 1);

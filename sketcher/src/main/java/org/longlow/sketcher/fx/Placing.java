@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
-import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
@@ -214,7 +213,7 @@ final class Placing implements Hand {
           GHOST_OPACITY);
     }
     PointMm px = board.onScreen(snap.at());
-    GraphicsContext gc = glass.pen();
+    Pen gc = glass.pen();
     gc.setStroke(glass.colour(Tone.CHOSEN));
     gc.setLineWidth(1.5);
     gc.strokeLine(px.x() - 12, px.z(), px.x() + 12, px.z());

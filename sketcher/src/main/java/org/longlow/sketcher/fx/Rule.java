@@ -3,9 +3,10 @@ package org.longlow.sketcher.fx;
 import java.util.Locale;
 import javafx.geometry.Insets;
 import javafx.geometry.VPos;
-import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.text.TextAlignment;
 import org.longlow.rider.words.Units;
+import org.longlow.svg.drawing.Anchor;
+import org.longlow.svg.drawing.Mark;
 import org.longlow.svg.drawing.Tone;
 
 /** The rules along the lower and left edge of the card, in mm or inches. */
@@ -20,6 +21,9 @@ final class Rule {
 
   /** From the edges of what is seen to a note, px. */
   static final double NOTE_OFF_PX = 6;
+
+  /** The card itself, a pixel for a millimetre. */
+  private static final ViewFrame PIXELS = new ViewFrame(1, 0, 0);
 
   private Rule() {}
 
@@ -40,7 +44,7 @@ final class Rule {
 
   /** Paints both rules. Zero is under the rear wheel, on the road. */
   static void paint(
-      GraphicsContext gc,
+      Pen gc,
       DrawingPainter painter,
       ViewFrame frame,
       boolean inches,
@@ -50,19 +54,16 @@ final class Rule {
     double larger = Math.max(1, painter.letters());
     double rule = widthPx(painter.letters());
     double step = step(CLOSEST_FIGURES_PX * painter.letters() / (frame.pxPerMm() * unit), inches);
-    gc.save();
     gc.setFill(painter.colour(Tone.PAPER));
     gc.fillRect(0, height - rule, width, rule);
     gc.fillRect(0, 0, rule, height);
     gc.setStroke(painter.colour(Tone.PENCIL));
     gc.setFill(painter.colour(Tone.PENCIL));
     gc.setLineWidth(1);
-    gc.setLineDashes((double[]) null);
+    gc.setLineDashes();
     gc.strokeLine(rule, height - rule + 0.5, width, height - rule + 0.5);
     gc.strokeLine(rule - 0.5, 0, rule - 0.5, height - rule);
-    gc.setFont(painter.font(CAPITAL_PX));
-    gc.setTextAlign(TextAlignment.CENTER);
-    gc.setTextBaseline(VPos.BASELINE);
+    gc.setLetters(painter.font(CAPITAL_PX), TextAlignment.CENTER, VPos.BASELINE);
     int parts = step == 1 && inches ? 8 : 10;
     double tick = step / parts;
     long first = (long) Math.ceil(frame.point(rule, 0).x() / (tick * unit));
@@ -82,18 +83,20 @@ final class Rule {
       double y = Math.round(frame.screenY(i * tick * unit)) + 0.5;
       gc.strokeLine(rule, y, rule - larger * length(i, parts), y);
       if (i % parts == 0 && y > 20 * larger && y < height - rule - 14 * larger) {
-        gc.save();
-        gc.translate(10 * larger, y);
-        gc.rotate(-90);
-        gc.fillText(figure(i * tick), 0, 0);
-        gc.restore();
+        gc.add(upright(painter, figure(i * tick), 10 * larger, y));
       }
     }
     gc.setFill(painter.colour(Tone.PAPER));
     gc.fillRect(0, height - rule, rule, rule);
     gc.setFill(painter.colour(Tone.PENCIL));
     gc.fillText(inches ? "in" : "mm", rule / 2, height - 8 * larger);
-    gc.restore();
+  }
+
+  /** Returns a figure that reads upwards, its middle at a place, px. */
+  private static Ink upright(DrawingPainter painter, String figure, double x, double y) {
+    double capitalMm = CAPITAL_PX / ViewFrame.PX_PER_PAPER_MM;
+    Mark words = new Mark.Words("", figure, x, -y, capitalMm, 90, Anchor.MIDDLE, Tone.PENCIL);
+    return MarkInk.of(painter, words, PIXELS, 1, 1);
   }
 
   /** Returns what to say of the units on the drawing; empty if no figure is bare. */
@@ -102,14 +105,10 @@ final class Rule {
   }
 
   /** Writes a note into the lower right corner of what is seen, where dimensions hardly reach. */
-  static void note(GraphicsContext gc, DrawingPainter painter, String note, Spots.Box seen) {
-    gc.save();
+  static void note(Pen gc, DrawingPainter painter, String note, Spots.Box seen) {
     gc.setFill(painter.colour(Tone.INK));
-    gc.setFont(painter.font(CAPITAL_PX));
-    gc.setTextAlign(TextAlignment.RIGHT);
-    gc.setTextBaseline(VPos.BASELINE);
+    gc.setLetters(painter.font(CAPITAL_PX), TextAlignment.RIGHT, VPos.BASELINE);
     gc.fillText(note, seen.right() - NOTE_OFF_PX, seen.bottom() - NOTE_OFF_PX);
-    gc.restore();
   }
 
   private static double length(long i, int parts) {

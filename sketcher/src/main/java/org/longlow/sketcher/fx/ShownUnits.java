@@ -26,7 +26,9 @@ final class ShownUnits {
     }
     Units other = of(desk) == Units.MM ? Units.IN : Units.MM;
     desk.edit(
-        new Edit("show " + other.word(), layout -> Change.set(layout, other, "units")),
+        new Edit(
+            "show " + (other == Units.IN ? "inches" : "millimetres"),
+            layout -> Change.set(layout, other, "units")),
         new Target.OfField(List.of("units"), "units"),
         other.word());
   }

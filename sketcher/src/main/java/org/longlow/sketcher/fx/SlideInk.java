@@ -3,7 +3,6 @@ package org.longlow.sketcher.fx;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
-import javafx.scene.canvas.GraphicsContext;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.desk.Slide;
 import org.longlow.sketcher.desk.SlideWork;
@@ -66,7 +65,7 @@ final class SlideInk {
   }
 
   private static void leader(Overlay glass, PointMm px, Spots.Box box) {
-    GraphicsContext gc = glass.pen();
+    Pen gc = glass.pen();
     gc.setStroke(glass.colour(Tone.PENCIL));
     gc.setLineWidth(1);
     double x = Math.max(box.x(), Math.min(box.right(), px.x()));
@@ -95,7 +94,7 @@ final class SlideInk {
   }
 
   private static void ring(Overlay glass, PointMm px, boolean touches) {
-    GraphicsContext gc = glass.pen();
+    Pen gc = glass.pen();
     gc.setStroke(glass.colour(touches ? Tone.BAD : Tone.CHOSEN));
     gc.setLineWidth(touches ? 3 : 1.5);
     gc.strokeOval(px.x() - RING_PX, px.z() - RING_PX, 2 * RING_PX, 2 * RING_PX);

@@ -38,6 +38,11 @@ final class Spots {
       return y + height / 2;
     }
 
+    /** Returns a rectangle that reaches farther by as much on each side. */
+    Box grown(double by) {
+      return new Box(x - by, y - by, width + 2 * by, height + 2 * by);
+    }
+
     double shared(Box that) {
       double w = Math.min(right(), that.right()) - Math.max(x, that.x);
       double h = Math.min(bottom(), that.bottom()) - Math.max(y, that.y);

@@ -12,7 +12,7 @@ import javafx.scene.text.Text;
 final class StepButton extends Button {
 
   /** Longest words it likes room for, characters. */
-  private static final int LONGEST = 34;
+  private static final int LONGEST = 44;
 
   private final String does;
   private final String key;

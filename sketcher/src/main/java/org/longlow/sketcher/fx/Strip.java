@@ -11,15 +11,18 @@ import javafx.scene.layout.Priority;
 
 /**
  * Things side by side that go on in a further row where the window is too narrow for them. What may
- * be narrower than it likes gives way first; what grows takes what a row leaves over, or a row of
- * its own below all others where it has no room beside them. Where a row ends is decided by the
- * least widths alone, however little a thing likes just now: what changes its words keeps room for
- * them.
+ * be narrower than it likes gives way, above all what gives way first; what grows takes what a row
+ * leaves over, or a row of its own below all others where it has no room beside them. Where a row
+ * ends is decided by the least widths alone, however little a thing likes just now: what changes
+ * its words keeps room for them.
  */
 final class Strip extends Pane {
 
   /** Rows are at most so far apart, px. */
   private static final double ROWS_APART_PX = 10;
+
+  /** Others have what they like while that leaves so much to what gives way first. */
+  private static final double LEFT_SHARE = 0.5;
 
   private final double gap;
   private final double apart;
@@ -31,6 +34,11 @@ final class Strip extends Pane {
     this.gap = gap;
     this.apart = Math.min(gap, ROWS_APART_PX);
     getChildren().addAll(things);
+  }
+
+  /** Of things that may be narrower than they like, this one gives way before others do. */
+  static void givesWayFirst(Node n) {
+    n.getProperties().put(Strip.class, true);
   }
 
   @Override
@@ -71,21 +79,34 @@ final class Strip extends Pane {
     return rows;
   }
 
+  private static boolean gives(Node n) {
+    return n.hasProperties() && n.getProperties().containsKey(Strip.class);
+  }
+
+  private static double share(double of, double liking) {
+    return liking <= 0 ? 0 : Math.max(0, Math.min(1, of / liking));
+  }
+
   /** Shares the width of a row out among its things. */
   private double[] widths(List<Node> row, double width) {
     double free = width - gap * (row.size() - 1);
     double liking = 0;
+    double firm = 0;
     long growing = row.stream().filter(Strip::grows).count();
     for (Node n : row) {
       free -= least(n);
       liking += liked(n) - least(n);
+      firm += gives(n) ? 0 : liked(n) - least(n);
     }
-    double granted = liking <= 0 ? 0 : Math.max(0, Math.min(1, free / liking));
+    boolean firmFirst = firm <= (1 - LEFT_SHARE) * free;
+    double granted = firmFirst ? 1 : share(free, liking);
+    double given = firmFirst ? share(free - firm, liking - firm) : granted;
     double over = growing == 0 ? 0 : Math.max(0, free - liking) / growing;
     double[] widths = new double[row.size()];
     for (int i = 0; i < widths.length; i++) {
       Node n = row.get(i);
-      double wide = least(n) + granted * (liked(n) - least(n)) + (grows(n) ? over : 0);
+      double some = gives(n) ? given : granted;
+      double wide = least(n) + some * (liked(n) - least(n)) + (grows(n) ? over : 0);
       widths[i] = Math.min(wide, width);
     }
     return widths;

@@ -87,6 +87,7 @@ final class TopStrip extends VBox {
                     doing.make()),
                 "Ctrl M"),
             Bits.keyed(Bits.words("keys", "Keys", "list of keys", doing.keys()), "F1"));
+    Strip.givesWayFirst(name);
     line.getStyleClass().add("top-line");
     Called.by(path, "save-path");
     path.setPromptText("folder and name of the file");

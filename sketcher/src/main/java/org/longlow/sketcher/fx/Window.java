@@ -306,9 +306,11 @@ final class Window extends StackPane {
     }
     work.getBottom().setDisable(desk.isBeginning());
     dimensions.setSelected(desk.options().dimensions());
-    inches.setSelected(ShownUnits.of(desk) == Units.IN);
+    // with nothing on the card they stay those that were shown last
+    desk.shown().ifPresent(now -> inches.setSelected(now.units() == Units.IN));
     if (board.inches() != inches.isSelected()) {
       board.setInches(inches.isSelected());
+      keepHabits();
     }
     scale.setText("1 : " + Dimensions.figure(board.frame().denominator()));
   }

@@ -119,8 +119,9 @@ final class MachineInk {
       }
       double slope = (over.z() - eye.z()) / (over.x() - eye.x());
       double end = box.getMaxX() + SIGHT_MM;
-      double toRoad = slope < 0 ? eye.x() - eye.z() / slope : Double.POSITIVE_INFINITY;
-      double x = Math.min(end, toRoad);
+      // down it ends at the road, up a little above the machine: it may be steep
+      double rise = slope < 0 ? -eye.z() : box.getMaxY() + SIGHT_MM - eye.z();
+      double x = slope == 0 ? end : Math.min(end, eye.x() + rise / slope);
       PointMm last = new PointMm(x, eye.z() + slope * (x - eye.x()));
       String subject = "person:" + m.name();
       Style line = Canvas.fine(Tone.FIGURE).withLine(LineType.DASHED);

@@ -18,6 +18,7 @@ import org.longlow.constraints.start.AnswerReader;
 import org.longlow.constraints.start.FirstMachine;
 import org.longlow.constraints.start.Question;
 import org.longlow.constraints.study.Study;
+import org.longlow.rider.words.Units;
 
 /** A first machine from the command line: what is made, what is said, what is refused. */
 class NewCommandTest {
@@ -92,7 +93,8 @@ class NewCommandTest {
     assertThat(layout.name()).isEqualTo("stork");
     assertThat(layout.title()).startsWith("Stork");
     FirstMachine.Outcome same =
-        FirstMachine.of(AnswerReader.read(said).answers(), java.util.Optional.of("stork"));
+        FirstMachine.of(
+            AnswerReader.read(said).answers(), java.util.Optional.of("stork"), Units.MM);
     assertThat(layout).isEqualTo(((FirstMachine.Made) same).layout());
     assertThat(run("new", "--help")).isZero();
     for (Question question : Question.values()) {

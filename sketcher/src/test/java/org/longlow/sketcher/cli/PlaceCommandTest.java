@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
@@ -94,7 +95,9 @@ class PlaceCommandTest {
         .toList();
   }
 
+  /** A dozen seconds of processor; {@code SuitingTest} puts a trestle right in every build. */
   @Test
+  @EnabledIfSystemProperty(named = "longlow.long", matches = "true")
   void aSpoiledHeronIsPutRightForBothOfItsCrew() throws IOException {
     Layout heron = Demos.layout("heron");
     Study shipped = Study.of(heron);

@@ -2,6 +2,8 @@ package org.longlow.sketcher.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -227,11 +229,14 @@ class PaperWorkTest {
   }
 
   @Test
-  void papersGoBesideTheFileOrIntoAFolderOfTheUsers() {
-    Path home = Path.of("home", "ann");
-    assertThat(PaperWork.folder(Optional.of(Path.of("shop")), home, "wren"))
-        .isEqualTo(Path.of("shop", "wren-made"));
-    assertThat(PaperWork.folder(Optional.empty(), home, "wren"))
-        .isEqualTo(Path.of("home", "ann", "Longlow", "wren"));
+  void papersGoBesideTheFileOrIntoAFolderOfTheUsers() throws IOException {
+    Path own = home.resolve("Longlow").resolve("wren");
+    Session shipped = Session.withoutFile(Wren.layout());
+    assertThat(PaperWork.folder(shipped, home)).isEqualTo(own);
+    Session traced = Session.withoutFile(Wren.layout(), home.resolve("outlines"));
+    assertThat(PaperWork.folder(traced, home)).as("not beside its outlines").isEqualTo(own);
+    Path shop = Files.createDirectories(home.resolve("shop"));
+    shipped.saveAs(shop.resolve("mine.json"));
+    assertThat(PaperWork.folder(shipped, home)).isEqualTo(shop.resolve("wren-made"));
   }
 }

@@ -33,6 +33,17 @@ class EditsTest {
   }
 
   @Test
+  void aFieldThatIsAWordOfASentenceIsSaidApart() {
+    Target end = new Target.OfPart("pan", List.of("to"), "to");
+    assertThat(Edits.set(end, "panFront").name()).isEqualTo("set pan \u201cto\u201d to panFront");
+    assertThat(Edits.set(new Target.OfLimit("room", true), "9 mm").name())
+        .isEqualTo("set limit room \u201cfrom\u201d to 9 mm");
+    assertThat(Edits.set(end, "").name()).isEqualTo("clear pan \u201cto\u201d");
+    assertThat(Edits.set(new Target.OfPart("pan", List.of("board"), "board"), "9 mm").name())
+        .isEqualTo("set pan board to 9 mm");
+  }
+
+  @Test
   void aMeasureIsFreedHeldAndBounded() {
     Layout free = Edits.free("rake", true).applied(WREN);
     assertThat(free.measures().get("rake").free()).isTrue();

@@ -29,6 +29,7 @@ import org.longlow.constraints.study.Study;
 import org.longlow.demo.Demos;
 import org.longlow.rider.body.Sex;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Units;
 
 /** All lamps that the rules ask for, and single ones, as they come out of the drawer. */
 class LampSetTest {
@@ -41,7 +42,9 @@ class LampSetTest {
   }
 
   private static Layout wheels(List<String> rules) {
-    return made(FirstMachine.wheels(new Answers.Builder().law(rules).answers(), Optional.empty()));
+    return made(
+        FirstMachine.wheels(
+            new Answers.Builder().law(rules).answers(), Optional.empty(), Units.MM));
   }
 
   /** Returns a machine without its lamps and what only carried them. */

@@ -28,7 +28,11 @@ import org.longlow.sketcher.desk.Wren;
 public final class DragBenchmark {
 
   private static final int FRAMES = Integer.getInteger("frames", 300);
-  private static final int WARM_UP = 200;
+  private static final int WARM_UP = Integer.getInteger("warmUp", 200);
+
+  /** Which pins, where not all that can move. */
+  private static final List<String> ONLY = List.of(System.getProperty("pins", "").split(","));
+
   private static final double REACH_MM = 25;
 
   private final Window window;
@@ -44,6 +48,7 @@ public final class DragBenchmark {
   private long lastPulse;
   private PointMm from;
   private boolean warming = true;
+  private int tiles;
   private boolean waiting;
 
   private DragBenchmark(Window window) {
@@ -88,6 +93,7 @@ public final class DragBenchmark {
         if (pins.isEmpty()) {
           pins.addAll(new java.util.TreeSet<>(desk.shown().get().movable()));
           pins.removeIf(p -> !desk.shown().get().layout().pins().containsKey(p));
+          pins.removeIf(p -> !ONLY.contains("") && !ONLY.contains(p));
           if (pins.isEmpty()) {
             stop();
             done.countDown();
@@ -124,6 +130,7 @@ public final class DragBenchmark {
     int n = warming ? WARM_UP / pins.size() + 1 : FRAMES;
     answer = new double[n];
     spent = spent();
+    tiles = window.board().tilesPainted();
     gap = new double[n];
     if (!desk.drags().grab(name)) {
       throw new IllegalStateException(name + " cannot be dragged");
@@ -158,7 +165,7 @@ public final class DragBenchmark {
       System.out.printf(
           Locale.ROOT,
           "%d pins that can move, %d frames each; ms%n%-16s %27s   %27s   %26s%n%-16s %8s %9s %9s  "
-              + " %8s %9s %9s   %8s %8s %8s%n",
+              + " %8s %9s %9s   %8s %8s %8s %8s%n",
           pins.size(),
           FRAMES,
           "",
@@ -174,7 +181,8 @@ public final class DragBenchmark {
           "worst",
           "worker",
           "window",
-          "painter");
+          "painter",
+          "tiles");
     }
     long[] now = spent();
     double[] a = answer.clone();
@@ -183,7 +191,7 @@ public final class DragBenchmark {
     Arrays.sort(g);
     System.out.printf(
         Locale.ROOT,
-        "%-16s %8.1f %9.1f %9.1f   %8.1f %9.1f %9.1f   %8.1f %8.1f %8.1f%n",
+        "%-16s %8.1f %9.1f %9.1f   %8.1f %9.1f %9.1f   %8.1f %8.1f %8.1f %8.1f%n",
         name,
         at(a, 0.5),
         at(a, 0.99),
@@ -193,7 +201,8 @@ public final class DragBenchmark {
         at(g, 1),
         (now[0] - spent[0]) / 1e6 / answer.length,
         (now[1] - spent[1]) / 1e6 / answer.length,
-        (now[2] - spent[2]) / 1e6 / answer.length);
+        (now[2] - spent[2]) / 1e6 / answer.length,
+        (double) (window.board().tilesPainted() - tiles) / answer.length);
   }
 
   /** Processor time so far of the worker, the interface thread and the painter, ns. */

@@ -12,6 +12,7 @@ import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
+import javafx.scene.input.MouseEvent;
 import javafx.scene.robot.Robot;
 import javafx.stage.Window;
 
@@ -40,6 +41,30 @@ final class Fingers {
     for (int turn = 0; turn < TURNS; turn++) {
       Hands.onFx(() -> null);
     }
+  }
+
+  /** Returns an event of the pointer that no robot sends, with no key held. */
+  static MouseEvent event(
+      EventType<MouseEvent> what, Point2D scene, Point2D screen, MouseButton button, int clicks) {
+    return new MouseEvent(
+        what,
+        scene.getX(),
+        scene.getY(),
+        screen.getX(),
+        screen.getY(),
+        button,
+        clicks,
+        false,
+        false,
+        false,
+        false,
+        false,
+        false,
+        false,
+        false,
+        false,
+        false,
+        null);
   }
 
   void move(Point2D screen) {

@@ -12,6 +12,7 @@ import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.start.Answers;
 import org.longlow.constraints.start.FirstMachine;
+import org.longlow.rider.words.Units;
 import org.longlow.sketcher.edit.LampSet;
 
 /** Lamps that are lacking are added from the finding that says so, and from the drawer. */
@@ -25,7 +26,7 @@ class LampsWalkTest extends Walk {
   @Test
   void oneStepAddsThemAll() throws Exception {
     Answers us = new Answers.Builder().law(List.of("us")).answers();
-    begin(((FirstMachine.Made) FirstMachine.wheels(us, Optional.empty())).layout());
+    begin(((FirstMachine.Made) FirstMachine.wheels(us, Optional.empty(), Units.MM)).layout());
     Layout before = hands.layout();
     List<Finding> lacking = lacking();
     assertThat(lacking).hasSizeGreaterThanOrEqualTo(8);

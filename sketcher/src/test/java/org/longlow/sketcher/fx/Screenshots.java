@@ -114,6 +114,10 @@ public final class Screenshots {
             d.chooseFinding(id);
           });
       shot(window, folder.resolve("finding" + size + ".png"));
+      // the finder, the finding and its list are put away
+      for (int i = 0; i < 3; i++) {
+        act(desk, d -> window.fireEvent(key(KeyCode.ESCAPE)));
+      }
       onFx(
           () -> {
             window.use(Look.NIGHT);

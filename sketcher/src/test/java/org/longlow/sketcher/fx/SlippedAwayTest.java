@@ -2,6 +2,8 @@ package org.longlow.sketcher.fx;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import javafx.geometry.Point2D;
+import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.Region;
@@ -18,26 +20,8 @@ class SlippedAwayTest {
   }
 
   private void point(double x, double y) {
-    slipped.pointed(
-        new MouseEvent(
-            MouseEvent.MOUSE_MOVED,
-            x,
-            y,
-            x,
-            y,
-            null,
-            0,
-            false,
-            false,
-            false,
-            false,
-            false,
-            false,
-            false,
-            false,
-            false,
-            false,
-            null));
+    Point2D at = new Point2D(x, y);
+    slipped.pointed(Fingers.event(MouseEvent.MOUSE_MOVED, at, at, MouseButton.NONE, 0));
   }
 
   private boolean isSwallowed() {

@@ -49,6 +49,25 @@ class StripTest {
     assertThat(button.getLayoutX()).isEqualTo(70);
   }
 
+  /** 200 px are left: the words want 100 more than their least, the name 300. */
+  @Test
+  void whatGivesWayFirstLeavesOthersWhatTheyLikeWhileHalfIsLeft() {
+    for (double liked : new double[] {160, 170}) {
+      Region name = thing(50, 350, 20);
+      Region words = thing(60, liked, 20);
+      Strip.givesWayFirst(name);
+      laid(320, name, words);
+      if (liked == 160) {
+        assertThat(words.getWidth()).isEqualTo(160);
+        assertThat(name.getWidth()).isEqualTo(150);
+      } else {
+        // 200 of 300 + 110 px are shared out
+        assertThat(words.getWidth()).isEqualTo(Math.ceil(60 + 110 * 200 / 410.0));
+        assertThat(name.getWidth()).isEqualTo(Math.ceil(50 + 300 * 200 / 410.0));
+      }
+    }
+  }
+
   /** A button whose words come and go: 40 px are kept for them, and what it needs is shared out. */
   @Test
   void whatChangesItsWordsEndsNoRow() {

@@ -6,17 +6,20 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.study.Study;
+import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.pose.Figure;
 import org.longlow.svg.drawing.Dimensions;
 import org.longlow.svg.drawing.Drawing;
@@ -56,6 +59,29 @@ public class ElevationPictureTest {
       }
     }
     return box;
+  }
+
+  /** A mast right before the eyes is looked over steeply; the line ends a little above it. */
+  @Test
+  void aSteepSightLineEndsAboveTheMachine() {
+    PointMm eye = scene.people().get(0).joints().eye();
+    String top =
+        String.format(
+            Locale.ROOT, "\"r2\": [\"%.0f mm\", \"%.0f mm\"]", eye.x() + 100, eye.z() + 500);
+    Layout masted = Plover.layout("\"r2\":[\"480 mm\",\"360 mm\"]", top);
+    Drawing drawing = ElevationPicture.of(Study.of(masted), PictureOptions.PLAIN);
+    Envelope parts = new Envelope();
+    for (Layer l : drawing.layers()) {
+      l.marks().stream()
+          .filter(m -> m instanceof Mark.Shape && m.subject().startsWith("part:"))
+          .forEach(m -> parts.expandToInclude(((Mark.Shape) m).geometry().getEnvelopeInternal()));
+    }
+    Envelope sight = new Envelope();
+    layer(drawing, "sight").marks().stream()
+        .map(m -> ((Mark.Shape) m).geometry().getEnvelopeInternal())
+        .forEach(sight::expandToInclude);
+    assertThat(sight.getMaxY()).isBetween(parts.getMaxY(), parts.getMaxY() + 100);
+    assertThat(sight.getMaxX()).isLessThan(parts.getMaxX());
   }
 
   @Test

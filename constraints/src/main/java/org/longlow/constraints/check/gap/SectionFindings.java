@@ -38,6 +38,12 @@ public final class SectionFindings {
   public static final FindingKind OPEN =
       new FindingKind("open", FindingGroup.OPENING, Rests.ON_DRAWING);
 
+  /** What would clear the way: to seek it takes a hundred times as long as the finding. */
+  public enum Ways {
+    SOUGHT,
+    NOT_SOUGHT
+  }
+
   /** How the way is looked at, in words. */
   static final Basis HOW =
       Basis.model(
@@ -52,12 +58,8 @@ public final class SectionFindings {
   private final Places places;
   private final JointFindings joints;
   private final List<PersonBody> people;
-  private final boolean advises;
+  private final Ways ways;
 
-  /**
-   * @param advises whether it is said what would clear the way; that takes a hundred times as long
-   *     as the finding
-   */
   public SectionFindings(
       Layout layout,
       GapRules rules,
@@ -65,14 +67,14 @@ public final class SectionFindings {
       JointFindings joints,
       Places places,
       List<PersonBody> people,
-      boolean advises) {
+      Ways ways) {
     this.joints = joints;
     this.layout = layout;
     this.rules = rules;
     this.parts = parts;
     this.places = places;
     this.people = people;
-    this.advises = advises;
+    this.ways = ways;
   }
 
   public List<Finding> all() {
@@ -154,7 +156,7 @@ public final class SectionFindings {
       remedies.add(Fouling.Remedy.CUT_OTHER);
     }
     String moved = two.traits().duty().atWheel() ? part.name() : other.name();
-    return Fouling.of(motion, part, other, limit, advises ? remedies : List.of())
+    return Fouling.of(motion, part, other, limit, ways == Ways.SOUGHT ? remedies : List.of())
         .map(
             fouling ->
                 finding(
@@ -214,7 +216,7 @@ public final class SectionFindings {
       remedies.add(Fouling.Remedy.CUT_PART);
     }
     String who = sitting.occupant().words();
-    return Fouling.of(motion, part, person, limit, advises ? remedies : List.of())
+    return Fouling.of(motion, part, person, limit, ways == Ways.SOUGHT ? remedies : List.of())
         .map(
             fouling ->
                 finding(
