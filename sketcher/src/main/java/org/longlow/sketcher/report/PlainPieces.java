@@ -25,7 +25,7 @@ final class PlainPieces {
     if (rows.isEmpty()) {
       return;
     }
-    h.table("cut", "Plain pieces, without a template sheet", HEADINGS);
+    h.table("plain", "Plain pieces, without a template sheet", HEADINGS);
     rows.forEach(r -> h.row("", HEADINGS, r));
     h.closeTable();
     h.element(

@@ -24,13 +24,20 @@ final class Nest {
   /** Room kept round words, mm. */
   private static final double WORDS_MM = 2;
 
-  private static final double STEP_MM = 2;
+  /** Side of a square of the raster on sheets for home printers and on larger ones, mm. */
+  private static final double FINE_MM = 2;
 
-  /** More than a line may brush a square of the raster without filling it, mm. */
-  private static final double BRUSH_MM = 0.5;
+  private static final double COARSE_MM = 4;
+
+  /** A sheet larger than A3 is laid on the coarse raster, mm². */
+  private static final double LARGE_MM2 = 297 * 420;
+
+  /** A line may brush less than this of a square without filling it, as a part of its side. */
+  private static final double BRUSH = 0.25;
 
   private final double wide;
   private final double high;
+  private final double step;
   private final List<Envelope> kept;
   private final List<Sheet> sheets = new ArrayList<>();
 
@@ -42,13 +49,14 @@ final class Nest {
   Nest(double wide, double high, List<Envelope> kept) {
     this.wide = wide;
     this.high = high;
+    this.step = wide * high > LARGE_MM2 ? COARSE_MM : FINE_MM;
     this.kept = kept;
   }
 
   /** A piece as it may lie: its drawing moved so that the raster's corner is the origin. */
   private record Way(
       Drawing drawing, Squares cut, Squares all, Squares cutGrown, Squares allGrown) {
-    static Way of(Drawing drawn) {
+    static Way of(Drawing drawn, double step) {
       List<Geometry> cut = new ArrayList<>();
       List<Geometry> all = new ArrayList<>();
       for (Layer layer : drawn.layers()) {
@@ -62,16 +70,16 @@ final class Nest {
         }
       }
       Envelope box = drawn.paperBoundsMm();
-      double room = CUTTING_MM + BRUSH_MM;
+      double room = CUTTING_MM + BRUSH * step;
       box.expandBy(room);
       Geometry line = Planar.FACTORY.buildGeometry(cut);
       Geometry marks = Planar.FACTORY.createGeometryCollection(all.toArray(new Geometry[0]));
       return new Way(
           drawn.moved(-box.getMinX(), -box.getMinY()),
-          bits(line, box),
-          bits(marks, box),
-          bits(grown(cut, room), box),
-          bits(grown(all, WORDS_MM), box));
+          bits(line, box, step),
+          bits(marks, box, step),
+          bits(grown(cut, room), box, step),
+          bits(grown(all, WORDS_MM), box, step));
     }
 
     private static boolean isCut(Mark m) {
@@ -85,8 +93,8 @@ final class Nest {
           all.stream().map(g -> g.buffer(mm, 4)).toArray(Geometry[]::new));
     }
 
-    private static Squares bits(Geometry g, Envelope box) {
-      return Squares.of(InkRaster.of(g, box, STEP_MM));
+    private static Squares bits(Geometry g, Envelope box, double step) {
+      return Squares.of(InkRaster.of(g, box, step));
     }
 
     int squares() {
@@ -103,8 +111,8 @@ final class Nest {
 
     Sheet() {
       for (Envelope e : kept) {
-        int x = (int) Math.floor(e.getMinX() / STEP_MM);
-        int y = (int) Math.floor(e.getMinY() / STEP_MM);
+        int x = (int) Math.floor(e.getMinX() / step);
+        int y = (int) Math.floor(e.getMinY() / step);
         all.fill(x, y, squares(e.getMaxX()) - x + 1, squares(e.getMaxY()) - y + 1);
       }
     }
@@ -135,13 +143,13 @@ final class Nest {
       cut.add(best.cut(), x, y);
       all.add(best.all(), x, y);
       pieces.add(piece);
-      drawings.add(best.drawing().moved(x * STEP_MM, y * STEP_MM));
+      drawings.add(best.drawing().moved(x * step, y * step));
       return true;
     }
   }
 
-  private static int squares(double mm) {
-    return (int) Math.floor(mm / STEP_MM);
+  private int squares(double mm) {
+    return (int) Math.floor(mm / step);
   }
 
   /**
@@ -159,7 +167,8 @@ final class Nest {
    * @param ways of each piece, its drawing as it may lie
    */
   List<Laid> lay(List<List<Drawing>> ways) {
-    List<List<Way>> all = ways.stream().map(w -> w.stream().map(Way::of).toList()).toList();
+    List<List<Way>> all =
+        ways.stream().map(w -> w.stream().map(d -> Way.of(d, step)).toList()).toList();
     List<Integer> order = new ArrayList<>();
     for (int i = 0; i < all.size(); i++) {
       order.add(i);
@@ -175,7 +184,7 @@ final class Nest {
       }
     }
     return sheets.stream()
-        .map(s -> new Laid(s.pieces, s.drawings, s.all.top() * STEP_MM + WORDS_MM))
+        .map(s -> new Laid(s.pieces, s.drawings, s.all.top() * step + WORDS_MM))
         .toList();
   }
 }
