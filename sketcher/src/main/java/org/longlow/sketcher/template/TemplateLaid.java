@@ -22,7 +22,7 @@ import org.longlow.svg.page.Tiling;
 record TemplateLaid(
     String subject,
     Geometry outline,
-    List<TemplateSheet.Step> steps,
+    List<TemplateStep> steps,
     TemplateText text,
     double turnRad,
     boolean isBrief)

@@ -22,15 +22,9 @@ final class TemplateSheet {
   private final Geometry outline;
   private final String upWord;
   private final String rightWord;
-  private final List<Step> steps = new ArrayList<>();
+  private final List<TemplateStep> steps = new ArrayList<>();
   private final List<PlainPiece.Pin> pins = new ArrayList<>();
   private List<PointMm> axis = List.of();
-
-  /** Something on the template, drawn when it is known how this lies. */
-  @FunctionalInterface
-  interface Step {
-    void on(TemplateLaying laying);
-  }
 
   /**
    * Starts a template.

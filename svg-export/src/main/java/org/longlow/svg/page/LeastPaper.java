@@ -73,7 +73,7 @@ final class LeastPaper {
   static Way best(Geometry ink, double turnRad, TemplateSettings s) {
     Geometry lies = turned(ink, turnRad);
     Envelope box = lies.getEnvelopeInternal();
-    Tiling middle = TemplatePlan.tiling(box, s);
+    Tiling middle = UsableSheet.tiling(box, s);
     double w = middle.usableWidthMm();
     double h = middle.usableHeightMm();
     double o = s.overlapMm();

@@ -56,8 +56,8 @@ public final class SharedSheets {
    */
   public static Shared of(String title, List<LaidOut> templates, TemplateSettings settings) {
     TemplateSettings s = TemplatePlan.fed(settings);
-    double wide = TemplatePlan.usableWidthMm(s);
-    double high = TemplatePlan.usableHeightMm(s);
+    double wide = UsableSheet.wideMm(s);
+    double high = UsableSheet.highMm(s);
     if (s.paper().roll()) {
       double longest =
           templates.stream()
@@ -123,8 +123,8 @@ public final class SharedSheets {
                             + 2 * s.marginMm()),
                 false)
             : s;
-    double wide = TemplatePlan.usableWidthMm(cut);
-    double high = TemplatePlan.usableHeightMm(cut);
+    double wide = UsableSheet.wideMm(cut);
+    double high = UsableSheet.highMm(cut);
     Affine toPage = TemplatePlan.toPage(cut);
     Drawing over =
         Drawing.of(

@@ -142,19 +142,11 @@ record TemplatePlan(
    * @throws IllegalArgumentException if it has more than {@link Tiling#MOST_TILES}
    */
   static Tiling tiling(Envelope box, TemplateSettings s) {
-    return new Tiling(box, usableWidthMm(s), usableHeightMm(s), s.overlapMm());
+    return UsableSheet.tiling(box, s);
   }
 
   static Optional<String> refusal(Envelope box, TemplateSettings s) {
-    return Tiling.refusal(box, usableWidthMm(s), usableHeightMm(s), s.overlapMm());
-  }
-
-  static double usableWidthMm(TemplateSettings s) {
-    return (s.paper().widthMm() - 2 * s.marginMm()) / s.correction().sx();
-  }
-
-  static double usableHeightMm(TemplateSettings s) {
-    return (s.paper().heightMm() - 2 * s.marginMm()) / s.correction().sy();
+    return Tiling.refusal(box, UsableSheet.wideMm(s), UsableSheet.highMm(s), s.overlapMm());
   }
 
   double width() {
