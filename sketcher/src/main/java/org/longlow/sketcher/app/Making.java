@@ -96,10 +96,13 @@ public final class Making {
    * @param parts how many templates
    * @param sheets how many sheets of paper
    * @param finished false if it was stopped
-   * @param remarks what is to be said of other files in the folder, one sentence each
+   * @param remarks what is to be said of plain pieces and of other files in the folder, one
+   *     sentence each
+   * @param list how many sheets are in which file
    */
-  public record TemplatesMade(int parts, int sheets, boolean finished, List<String> remarks) {
-    static final TemplatesMade NONE = new TemplatesMade(0, 0, false, List.of());
+  public record TemplatesMade(
+      int parts, int sheets, boolean finished, List<String> remarks, String list) {
+    static final TemplatesMade NONE = new TemplatesMade(0, 0, false, List.of(), "");
   }
 
   /**
@@ -118,9 +121,9 @@ public final class Making {
   }
 
   /**
-   * Writes a set of templates into {@code folder}: a PDF for each template, and each of its sheets
-   * as SVG. Whoever else puts templates there is waited for. If it is stopped nothing is there that
-   * was not there before.
+   * Writes a set of templates into {@code folder}: a PDF for each template or for those that share
+   * sheets, and each sheet as SVG. Whoever else puts templates there is waited for. If it is
+   * stopped nothing is there that was not there before.
    *
    * @param progress told before each sheet
    * @throws InTheWay.NotAgreed if something is there that may not be replaced; all is as it was
@@ -131,22 +134,23 @@ public final class Making {
       throws IOException {
     int all = set.pages().size();
     int[] done = {0};
-    List<String> names = set.names();
     try (SheetFolder there = SheetFolder.begin(folder, set.settings().paper())) {
-      for (int i = 0; i < names.size(); i++) {
-        TemplateSet.Template template = set.templates().get(i);
-        String name = template.drawing().name();
+      for (TemplateSet.Bundle bundle : set.bundles()) {
+        String name = bundle.name();
         boolean[] goesOn = {true};
         there.make(
-            names.get(i),
+            bundle.stem(),
             set.layout() + ": " + name,
-            template.sheets(),
+            bundle.sheets(),
             () -> goesOn[0] = progress.step(name, done[0]++, all));
         if (!goesOn[0]) {
           return TemplatesMade.NONE;
         }
       }
-      return new TemplatesMade(names.size(), all, true, there.finish(set.stems(), consent));
+      List<String> remarks = new ArrayList<>(SetWords.plain(set));
+      remarks.addAll(there.finish(set.stems(), consent));
+      return new TemplatesMade(
+          set.templates().size(), all, true, List.copyOf(remarks), SetWords.sheets(set));
     }
   }
 

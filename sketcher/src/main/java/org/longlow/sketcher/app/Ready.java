@@ -56,8 +56,14 @@ public interface Ready {
     public String words() {
       int templates = set.templates().size();
       int sheets = pages().size();
+      String figures =
+          set.plain().isEmpty()
+              ? ""
+              : " "
+                  + Counted.of(set.plain().size(), "plain piece")
+                  + " by figures in the report's cut list; tick one alone for its sheet.";
       return templates == 0
-          ? "Tick a part."
+          ? set.plain().isEmpty() ? "Tick a part." : "No sheet needed:" + figures
           : Counted.of(templates, "template")
               + " on "
               + Counted.of(sheets, "sheet")
@@ -65,7 +71,8 @@ public interface Ready {
               + set.settings().paper().name()
               + "; "
               + set.settings().correction().words()
-              + ".";
+              + "."
+              + figures;
     }
 
     @Override

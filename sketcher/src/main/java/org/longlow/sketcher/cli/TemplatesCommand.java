@@ -57,7 +57,7 @@ final class TemplatesCommand implements Callable<Integer> {
   @Option(
       names = "--part",
       paramLabel = "NAME",
-      description = "Only this part; may be given more than once.")
+      description = {"Only this part, also where figures would do; may be given more than once."})
   private Set<String> parts = Set.of();
 
   @Mixin private PrinterOption printer;
@@ -129,6 +129,9 @@ final class TemplatesCommand implements Callable<Integer> {
             + paper.name()
             + ": "
             + out);
+    if (made.sheets() > 0) {
+      text.println("Sheets: " + made.list() + ".");
+    }
     made.remarks().forEach(text::println);
     if (!correction.printer().isEmpty()) {
       text.println(correction.words() + ".");

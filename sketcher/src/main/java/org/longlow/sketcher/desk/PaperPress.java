@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.OutOfRange;
+import org.longlow.sketcher.app.PartPaper;
 import org.longlow.sketcher.app.Ready;
 import org.longlow.sketcher.app.StepWatch;
 import org.longlow.sketcher.app.TemplateSet;
@@ -26,9 +27,9 @@ final class PaperPress {
    * What a choice gives.
    *
    * @param ready what can be written
-   * @param sheets how many sheets each part needs, ticked or not; empty where that was not asked
+   * @param sheets what paper each part takes, ticked or not; empty where that was not asked
    */
-  record Printed(Ready ready, Map<String, Integer> sheets) {}
+  record Printed(Ready ready, Map<String, PartPaper> sheets) {}
 
   /**
    * Works it out; empty if {@code watch} stopped it.
@@ -79,7 +80,12 @@ final class PaperPress {
       drawn = study;
       all = every.get();
     }
-    return Optional.of(new Printed(new Ready.Templates(all.only(ticked)), all.sheetsOfParts()));
+    // a plain piece is on paper where it is ticked alone
+    if (ticked.size() == 1 && all.plain().stream().anyMatch(d -> ticked.contains(d.part()))) {
+      return TemplateSet.of(study, ticked, settings, watch)
+          .map(set -> new Printed(new Ready.Templates(set), all.paperOfParts()));
+    }
+    return Optional.of(new Printed(new Ready.Templates(all.only(ticked)), all.paperOfParts()));
   }
 
   /** All of them would be too many sheets; those that are ticked may not. */
@@ -89,7 +95,7 @@ final class PaperPress {
       throw why;
     }
     return TemplateSet.of(study, ticked, settings, watch)
-        .map(set -> new Printed(new Ready.Templates(set), set.sheetsOfParts()));
+        .map(set -> new Printed(new Ready.Templates(set), set.paperOfParts()));
   }
 
   private static Paper paper(String text) {

@@ -8,13 +8,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.concurrent.Executor;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.words.Units;
 import org.longlow.sketcher.app.Making;
+import org.longlow.sketcher.app.PartPaper;
 import org.longlow.sketcher.app.Ready;
 import org.longlow.svg.page.Page;
 import org.longlow.svg.page.Paper;
@@ -41,7 +41,7 @@ public final class PaperWork {
 
   private Printers printers;
   private Ready ready;
-  private Map<String, Integer> sheets = Map.of();
+  private Map<String, PartPaper> sheets = Map.of();
   private String words = "";
   private boolean working;
   private int at;
@@ -102,13 +102,10 @@ public final class PaperWork {
     return printers;
   }
 
-  /** Returns how many sheets each part with a template needs, as far as that is known. */
-  public Map<String, OptionalInt> parts() {
-    Map<String, OptionalInt> all = new LinkedHashMap<>();
-    for (String part : parts) {
-      Integer n = sheets.get(part);
-      all.put(part, n == null ? OptionalInt.empty() : OptionalInt.of(n));
-    }
+  /** Returns what paper each part with a template takes, as far as that is known. */
+  public Map<String, Optional<PartPaper>> parts() {
+    Map<String, Optional<PartPaper>> all = new LinkedHashMap<>();
+    parts.forEach(part -> all.put(part, Optional.ofNullable(sheets.get(part))));
     return all;
   }
 

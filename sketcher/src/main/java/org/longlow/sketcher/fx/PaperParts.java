@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.OptionalInt;
+import java.util.Optional;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -13,10 +13,10 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import org.longlow.constraints.words.Counted;
+import org.longlow.sketcher.app.PartPaper;
 import org.longlow.sketcher.desk.PaperWork;
 
-/** The parts that get a template, each with a tick and how many sheets it needs. */
+/** The parts that get a template, each with a tick and what paper it takes. */
 final class PaperParts extends VBox {
 
   private final PaperWork work;
@@ -78,7 +78,7 @@ final class PaperParts extends VBox {
   }
 
   void refresh() {
-    Map<String, OptionalInt> parts = work.parts();
+    Map<String, Optional<PartPaper>> parts = work.parts();
     if (!List.copyOf(parts.keySet()).equals(List.copyOf(built.keySet()))) {
       built.clear();
       parts.keySet().forEach(part -> built.put(part, new Row(part)));
@@ -103,9 +103,9 @@ final class PaperParts extends VBox {
       getChildren().addAll(box, Bits.gap(), sheets);
     }
 
-    void show(OptionalInt n) {
+    void show(Optional<PartPaper> paper) {
       box.setSelected(work.choice().ticked().contains(part));
-      String count = n.isEmpty() ? "" : Counted.of(n.getAsInt(), "sheet");
+      String count = paper.map(PartPaper::words).orElse("");
       sheets.setText(count);
       box.setAccessibleText("template of " + part + (count.isEmpty() ? "" : ", " + count));
     }

@@ -54,6 +54,7 @@ final class CutList {
     foam(h, study);
     sheet(h, study);
     formers(h, study);
+    PlainPieces.write(h, study);
   }
 
   private static void formers(Html h, Study study) {

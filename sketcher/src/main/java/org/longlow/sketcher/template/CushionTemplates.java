@@ -165,6 +165,7 @@ final class CushionTemplates {
     if (high - low < 0.1) {
       return;
     }
+    List<String> widths = new ArrayList<>();
     for (Prism p : bracket.prisms()) {
       double a = Math.max(across.from(), p.across().from());
       double b = Math.min(across.to(), p.across().to());
@@ -172,6 +173,7 @@ final class CushionTemplates {
         sheet.mark(
             Planar.rectangle(low, a, high, b), Style.narrow(Tone.INK).withLine(LineType.DASHED));
         sheet.note(bracket.part().name(), low, (a + b) / 2);
+        widths.add(figures.bare(a) + " to " + figures.mm(b));
       }
     }
     lines.add(
@@ -181,7 +183,10 @@ final class CushionTemplates {
             + figures.bare(low)
             + " to "
             + figures.mm(high)
-            + " along");
+            + " along"
+            + (widths.isEmpty()
+                ? ""
+                : ", " + String.join(" and ", widths) + " to the left of the middle"));
   }
 
   /** Says which layer it is, and which end is counted from. */

@@ -1,6 +1,7 @@
 package org.longlow.sketcher.template;
 
 import java.util.List;
+import java.util.Optional;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.page.LaidOut;
 import org.longlow.svg.page.Page;
@@ -20,6 +21,7 @@ import org.longlow.svg.page.Tiling;
  * @param right what lies to the right on the drawing, such as {@code forward}
  * @param laid the drawing, which depends on where the seams between sheets run
  * @param lengths how lengths are written on its sheets
+ * @param plain the piece in figures, where these are all that a saw needs
  */
 public record NamedDrawing(
     String fileName,
@@ -28,7 +30,16 @@ public record NamedDrawing(
     String up,
     String right,
     LaidOut laid,
-    SheetLengths lengths) {
+    SheetLengths lengths,
+    Optional<PlainPiece> plain) {
+
+  NamedDrawing called(String otherFileName) {
+    return new NamedDrawing(otherFileName, name, part, up, right, laid, lengths, plain);
+  }
+
+  NamedDrawing withLengths(SheetLengths other) {
+    return new NamedDrawing(fileName, name, part, up, right, laid, other, plain);
+  }
 
   /** Returns the drawing at 1:1 as it is laid out for A4 upright, mm. */
   public Drawing drawing() {

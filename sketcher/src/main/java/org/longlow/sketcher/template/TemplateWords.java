@@ -8,7 +8,15 @@ import org.longlow.constraints.shape.PartShape;
 /** What every template says, and how its files are called. */
 final class TemplateWords {
 
+  private static final String LINE_STAYS = "LINE STAYS";
+  private static final String KERF = "saw kerf";
+
   private TemplateWords() {}
+
+  /** Returns whether a line is one of {@link #cutLines}. */
+  static boolean isGeneral(String line) {
+    return line.startsWith(LINE_STAYS) || line.startsWith(KERF);
+  }
 
   static String massLine(PartShape shape, TemplateFigures figures) {
     return shape.massKg() > 0
@@ -19,8 +27,8 @@ final class TemplateWords {
   /** Returns what every template says about its line. */
   static List<String> cutLines(TemplateFigures figures) {
     return List.of(
-        "LINE STAYS: cut outside it, work down to it",
-        figures.own("saw kerf 0.8 to 1.5 mm (from memory) belongs to the waste; test your own"));
+        LINE_STAYS + ": cut outside it, work down to it",
+        figures.own(KERF + " 0.8 to 1.5 mm (from memory) belongs to the waste; test your own"));
   }
 
   /** Returns a name that is safe in every file system. */

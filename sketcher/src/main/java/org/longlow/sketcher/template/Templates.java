@@ -100,7 +100,7 @@ public final class Templates {
       for (int n = 2; !used.add(name); n++) {
         name = d.fileName() + "-" + n;
       }
-      out.add(new NamedDrawing(name, d.name(), d.part(), d.up(), d.right(), d.laid(), d.lengths()));
+      out.add(d.called(name));
     }
     return List.copyOf(out);
   }
@@ -161,12 +161,7 @@ public final class Templates {
       }
     }
     SheetLengths lengths = figures.sheets();
-    return out.stream()
-        .map(
-            d ->
-                new NamedDrawing(
-                    d.fileName(), d.name(), d.part(), d.up(), d.right(), d.laid(), lengths))
-        .toList();
+    return out.stream().map(d -> d.withLengths(lengths)).toList();
   }
 
   private static String titled(Part part) {

@@ -56,7 +56,13 @@ class PaperFilesTest {
   }
 
   private static String part() {
-    return ALL.templates().get(0).drawing().part();
+    return ALL.templates().stream()
+        .filter(t -> t.sheets().size() > 1)
+        .map(t -> t.drawing().part())
+        .filter(
+            p -> ALL.templates().stream().filter(t -> t.drawing().part().equals(p)).count() == 1)
+        .findFirst()
+        .orElseThrow();
   }
 
   @Test
@@ -102,11 +108,18 @@ class PaperFilesTest {
   void somePartsOfAllAreThoseAskedForAlone() throws IOException {
     Set<String> some = Set.of(part());
     TemplateSet alone = TemplateSet.of(STUDY, some, A4, StepWatch.NONE).orElseThrow();
-    assertThat(ALL.only(some).names()).isEqualTo(alone.names()).isNotEmpty();
+    assertThat(ALL.only(some).bundles().stream().map(TemplateSet.Bundle::stem))
+        .containsExactlyElementsOf(alone.bundles().stream().map(TemplateSet.Bundle::stem).toList())
+        .isNotEmpty();
     assertThat(ALL.only(some).pages().stream().map(PaperFilesTest::svg))
         .containsExactlyElementsOf(alone.pages().stream().map(PaperFilesTest::svg).toList());
-    assertThat(ALL.sheetsOfParts().get(part())).isEqualTo(alone.pages().size());
-    assertThat(ALL.sheetsOfParts().values().stream().mapToInt(n -> n).sum())
+    assertThat(ALL.paperOfParts().get(part()).sheets()).isEqualTo(alone.pages().size());
+    int shared =
+        ALL.bundles().stream()
+            .filter(TemplateSet.Bundle::isShared)
+            .mapToInt(b -> b.sheets().size())
+            .sum();
+    assertThat(ALL.paperOfParts().values().stream().mapToInt(PartPaper::sheets).sum() + shared)
         .isEqualTo(ALL.pages().size());
   }
 
@@ -165,13 +178,14 @@ class PaperFilesTest {
     new Ready.Templates(one).write(folder, NONE, StepWatch.NONE);
     TemplateSet.Template first = one.templates().get(0);
     TemplateSet fewer =
-        new TemplateSet(
+        TemplateSet.of(
             one.layout(),
             one.settings(),
             List.of(new TemplateSet.Template(first.drawing(), first.sheets().subList(0, 1))),
+            List.of(),
             one.stems());
     assertThat(first.sheets()).hasSizeGreaterThan(1);
-    String gone = fewer.names().get(0) + "-a4-02.svg";
+    String gone = fewer.bundles().get(0).stem() + "-a4-02.svg";
     assertThat(new Ready.Templates(fewer).places(folder)).contains(folder.resolve(gone));
     InTheWay.Consent butThat = there -> !there.all().contains(folder.resolve(gone));
     assertThatThrownBy(() -> new Ready.Templates(fewer).write(folder, butThat, StepWatch.NONE))

@@ -65,7 +65,7 @@ class WordsOffStripsTest {
       Set<String> blockOn = new LinkedHashSet<>();
       Map<String, Integer> shown = new HashMap<>();
       for (Page page : template.sheets()) {
-        if (template.sheets().size() > 1 && page == template.sheets().get(0)) {
+        if (page.title().endsWith("map")) {
           continue; // the map of the sheets
         }
         Map<String, String> layers = layers(page);

@@ -102,7 +102,7 @@ class TemplatesCommandTest {
     Path out = folder.resolve("sheets");
     Path machine = file(Demos.text("dunlin"));
     Ran ran = Ran.of("templates", machine, "--out", out, "--part", "pan", "--paper", "roll 610");
-    assertThat(ran.said()).contains("sheets of roll-610: ").doesNotContain("not of this set");
+    assertThat(ran.said()).contains(" of roll-610: ").doesNotContain("not of this set");
     assertThat(names(out)).isNotEmpty().allMatch(n -> n.contains("-roll-610"));
     assertThat(
             Ran.of("draw", machine, "--out", folder.resolve("x.pdf"), "--paper", "roll 610").said())

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.LinkedBlockingQueue;
@@ -18,6 +20,7 @@ import org.longlow.constraints.stand.Condition;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.words.Units;
+import org.longlow.sketcher.app.PartPaper;
 import org.longlow.sketcher.app.Ready;
 import org.longlow.sketcher.desk.PaperChoice.Kind;
 import org.longlow.svg.drawing.Mark;
@@ -65,16 +68,42 @@ class PaperWorkTest {
     begun();
     assertThat(work.pages()).isEmpty();
     assertThat(work.words()).isEqualTo("Tick a part.");
-    List<String> parts = List.copyOf(work.parts().keySet());
-    assertThat(parts).hasSizeGreaterThan(2);
+    Map<String, Integer> own = new LinkedHashMap<>();
+    work.parts()
+        .forEach(
+            (part, paper) -> {
+              PartPaper p = paper.orElseThrow();
+              assertThat(p.words()).as(part).isNotEmpty();
+              if (p.sheets() > 0 && p.shared() == 0 && p.figures() == 0) {
+                own.put(part, p.sheets());
+              }
+            });
+    List<String> parts = List.copyOf(own.keySet());
+    assertThat(parts).hasSizeGreaterThan(1);
     work.choose(c -> c.ticking(parts.subList(0, 2), true));
     settled();
-    int both =
-        work.parts().get(parts.get(0)).getAsInt() + work.parts().get(parts.get(1)).getAsInt();
-    assertThat(work.pages()).hasSize(both);
+    assertThat(work.pages()).hasSize(own.get(parts.get(0)) + own.get(parts.get(1)));
     work.choose(c -> c.ticking(List.of(parts.get(0)), false));
     settled();
-    assertThat(work.pages()).hasSize(work.parts().get(parts.get(1)).getAsInt());
+    assertThat(work.pages()).hasSize(own.get(parts.get(1)));
+  }
+
+  @Test
+  void aPlainPieceIsOnPaperWhereItIsTickedAlone() throws Exception {
+    begun();
+    String plain =
+        work.parts().entrySet().stream()
+            .filter(e -> e.getValue().orElseThrow().words().equals("figures"))
+            .map(Map.Entry::getKey)
+            .findFirst()
+            .orElseThrow();
+    work.choose(c -> c.withTicked(work.parts().keySet()));
+    settled();
+    assertThat(work.words()).contains("by figures in the report's cut list");
+    work.choose(c -> c.withTicked(Set.of(plain)));
+    settled();
+    assertThat(work.pages()).isNotEmpty();
+    assertThat(work.words()).doesNotContain("figures");
   }
 
   @Test
@@ -172,7 +201,7 @@ class PaperWorkTest {
     assertThat(work.words()).contains("too small");
     work.choose(c -> c.withPaper("roll 610"));
     settled();
-    assertThat(work.words()).contains("sheets of roll-610");
+    assertThat(work.words()).contains(" of roll-610;");
   }
 
   @Test

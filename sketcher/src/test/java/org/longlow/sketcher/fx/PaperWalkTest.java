@@ -75,15 +75,15 @@ class PaperWalkTest extends Walk {
     hands.press(KeyCode.SHORTCUT, KeyCode.M);
     untilSaid("paper-words", "templates on ");
     Path into = folder.resolve("made");
-    CheckBox pan = hands.node("paper-part-pan", CheckBox.class);
-    assertThat(tickAndWrite(pan, into)).contains("as soon as they are laid out");
+    CheckBox tank = hands.node("paper-part-tank", CheckBox.class);
+    assertThat(tickAndWrite(tank, into)).contains("as soon as they are laid out");
     hands.press(KeyCode.ESCAPE);
     assertThat(seen("paper-slip")).as("Escape takes that back only").isTrue();
     untilSaid("paper-words", "templates on ");
     assertThat(Files.exists(into)).isFalse();
-    tickAndWrite(pan, into);
+    tickAndWrite(tank, into);
     untilSaid("make-words", "in " + into);
-    assertThat(files(into).keySet()).anyMatch(n -> n.contains("pan"));
+    assertThat(files(into).keySet()).anyMatch(n -> n.contains("tank"));
   }
 
   @Test

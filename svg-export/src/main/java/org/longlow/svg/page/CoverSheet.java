@@ -2,7 +2,6 @@ package org.longlow.svg.page;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.locationtech.jts.geom.Envelope;
 import org.longlow.svg.drawing.Anchor;
 import org.longlow.svg.drawing.Drawing;
@@ -13,13 +12,10 @@ import org.longlow.svg.drawing.Style;
 import org.longlow.svg.drawing.Tone;
 
 /**
- * The first sheet of a template of several: map, how to print, measure, glue and cut, both bars and
- * the square.
+ * A sheet of its own before those of a template that leave no room for a {@link CoverBlock}: map,
+ * how to print, measure, glue and cut, both bars and the square.
  */
 final class CoverSheet {
-
-  /** How far a bar may be from 100 mm on a good print, mm (usual practice, no standard). */
-  static final double BAR_TOLERANCE_MM = 0.25;
 
   private static final double NOTE_MM = 2.4;
   private static final double NOTE_STEP_MM = 4.2;
@@ -59,7 +55,7 @@ final class CoverSheet {
     double notesX = ScaleBar.SQUARE_MM + 10;
     double notesWide = w - notesX - ScaleBar.BLOCK_SHORT_MM - 6;
     List<List<String>> notes =
-        notes(plan).stream()
+        SheetGuide.notes(plan).stream()
             .map(note -> Lettering.wrapped(note, NOTE_MM, notesWide / FONT_RESERVE))
             .toList();
     double notesHigh =
@@ -79,7 +75,9 @@ final class CoverSheet {
     double mapRight = top + 6 < ScaleBar.BLOCK_LONG_MM ? w - ScaleBar.BLOCK_SHORT_MM - 4 : w;
     Envelope mapBox = new Envelope(0, mapRight, top + 6, h - 21);
     SheetMap map = new SheetMap(plan, mapBox);
-    words.addAll(SheetNotes.sides(plan.settings(), w - 24, h - 14));
+    words.addAll(
+        Compass.marks(
+            plan.settings().upWord(), plan.settings().rightWord(), plan.turnRad(), w - 16, h - 10));
 
     Affine toPage = plan.toPage();
     return new Page(
@@ -101,65 +99,8 @@ final class CoverSheet {
                 null)));
   }
 
-  private static List<String> notes(TemplatePlan plan) {
-    Envelope b = cutBoundsMm(plan.drawing());
-    List<String> out = new ArrayList<>();
-    PrintCorrection correction = plan.settings().correction();
-    boolean named = !correction.printer().isEmpty();
-    out.add(
-        "1. "
-            + SheetNotes.ACTUAL_SIZE
-            + ", nothing fitted to the page"
-            + (named ? ". " : "; ")
-            + Lettering.printable(correction.words())
-            + ".");
-    out.add(
-        String.format(
-            Locale.ROOT,
-            "2. Measure both bars on every sheet: 100.0 mm, good within %.2f mm%s. If not, %s.",
-            BAR_TOLERANCE_MM,
-            plan.settings().lengths().inchBar() ? " (the line beside them: 4 in)" : "",
-            named
-                ? "measure a calibration page of this printer and print again"
-                : "give what you measured as print correction and print again"));
-    out.add(
-        "3. Trim the edges marked so (left and top). Lay each sheet on the hatched glue strip of"
-            + " its neighbour, cross on cross (pin through, or hold against a window).");
-    out.add("4. Glue each row from left to right, then lay each row on the one above it.");
-    out.add(
-        String.format(
-            Locale.ROOT,
-            "5. Check with a tape before cutting: the line to cut is %s wide and %s high over all.",
-            plan.settings().lengths().says().apply(b.getWidth()),
-            plan.settings().lengths().says().apply(b.getHeight())));
-    out.add(
-        "6. "
-            + SheetNotes.LINE_STAYS
-            + ". Paper grows and shrinks with the weather: for metal, trust the figures before the"
-            + " paper.");
-    if (plan.sheets().size() < plan.tiling().rows() * plan.tiling().columns()) {
-      out.add("Crossed-out fields of the map are empty and not printed.");
-    }
-    return out;
-  }
-
-  /** Returns the box round the wide lines, which are those to cut; round all shapes without any. */
-  static Envelope cutBoundsMm(Drawing drawing) {
-    Envelope wide = new Envelope();
-    for (Layer layer : drawing.layers()) {
-      for (Mark mark : layer.marks()) {
-        if (mark instanceof Mark.Shape s
-            && s.style().stroke() != null
-            && s.style().strokeMm() >= Style.wide(Tone.INK).strokeMm()) {
-          wide.expandToInclude(s.geometry().getEnvelopeInternal());
-        }
-      }
-    }
-    return wide.isNull() ? drawing.boundsMm() : wide;
-  }
-
   /** Returns the shapes only, in thin lines: words and wide strokes would fill a small map. */
-  private static Drawing outline(Drawing drawing) {
+  static Drawing outline(Drawing drawing) {
     List<Mark> out = new ArrayList<>();
     for (Layer layer : drawing.layers()) {
       for (Mark mark : layer.marks()) {

@@ -142,6 +142,11 @@ public record Paper(String name, double widthMm, double heightMm, boolean roll) 
     return mm >= SHORTEST_MM && mm <= LONGEST_MM;
   }
 
+  /** Returns the area of the sheet, mm². */
+  double areaMm2() {
+    return widthMm * heightMm;
+  }
+
   /** Returns whether the sheet is wider than high. */
   public boolean isLandscape() {
     return widthMm > heightMm;

@@ -31,41 +31,19 @@ final class SheetNotes {
 
   /** Returns the block with its lower left corner at (x, y). */
   static List<Mark> block(TemplatePlan plan, TemplatePlan.Sheet sheet, double x, double y) {
-    List<Mark> out = new ArrayList<>();
     int all = plan.sheets().size();
-    double left = x + 2;
-    String name = plan.part().isBlank() ? "part without a name" : Lettering.printable(plan.part());
-    out.add(
-        words(
-            Lettering.fitted(name, 4.5, (WIDTH_MM - 4) / 1.2),
-            left,
-            y + TemplateSettings.NOTES_HEIGHT_MM - 7,
-            4.5,
-            Tone.INK));
-    out.add(
-        words(
+    TemplateSettings s = plan.settings();
+    List<Mark> out =
+        head(
+            plan.part().isBlank() ? "part without a name" : plan.part(),
             "Sheet " + sheet.label() + ", " + sheet.number() + " of " + all,
-            left,
-            y + 22.5,
-            3.2,
-            Tone.INK));
-    out.add(
-        words(
-            "row " + rowLetter(sheet) + ", column " + (sheet.column() + 1),
-            left,
-            y + 17.5,
-            2.3,
-            Tone.PENCIL));
-    out.add(words(ACTUAL_SIZE, left, y + 12, 2.3, Tone.INK));
-    out.add(words(LINE_STAYS, left, y + 7.5, 2.3, Tone.INK));
-    PrintCorrection c = plan.settings().correction();
-    boolean named = !c.printer().isEmpty();
-    out.add(
-        named
-            ? words(named(c, (WIDTH_MM - 4) / 1.2), left, y + 0.9, NAMED_MM, Tone.PENCIL)
-            : words(c.words(), left, y + 3, 2, Tone.PENCIL));
-    out.addAll(sides(plan.settings(), x + WORDS_MM + 4, y + 4));
+            "row " + rowLetter(sheet) + ", column " + (sheet.column() + 1) + Compass.turned(plan),
+            s,
+            x,
+            y);
+    out.addAll(Compass.marks(s.upWord(), s.rightWord(), plan.turnRad(), x + WORDS_MM + 9, y + 13));
     if (all > 1) {
+      boolean named = !s.correction().printer().isEmpty();
       SheetMap map =
           new SheetMap(
               plan,
@@ -76,47 +54,40 @@ final class SheetNotes {
                   y + TemplateSettings.NOTES_HEIGHT_MM - 8));
       out.addAll(map.fields(sheet));
     }
-    out.add(
-        new Mark.Shape(
-            "",
-            Planar.rectangle(x, y, x + WIDTH_MM, y + TemplateSettings.NOTES_HEIGHT_MM),
-            Style.line(Tone.PENCIL, 0.18)));
     return out;
   }
 
-  /** Returns the two arrows that tell which way the part lies, from (x, y) up and to the right. */
-  static List<Mark> sides(TemplateSettings settings, double x, double y) {
+  /** Returns the block of a sheet that several templates share. */
+  static List<Mark> shared(
+      String title, int number, int of, int pieces, TemplateSettings s, double x, double y) {
+    return head(
+        title,
+        "Sheet " + number + " of " + of,
+        pieces + " pieces, each with its own name and arrows",
+        s,
+        x,
+        y);
+  }
+
+  private static List<Mark> head(
+      String name, String sheet, String place, TemplateSettings s, double x, double y) {
     List<Mark> out = new ArrayList<>();
-    double length = 9;
+    double left = x + 2;
+    double high = TemplateSettings.NOTES_HEIGHT_MM;
+    String fitted = Lettering.fitted(Lettering.printable(name), 4.5, (WIDTH_MM - 4) / 1.2);
+    out.add(words(fitted, left, y + high - 7, 4.5, Tone.INK));
+    out.add(words(sheet, left, y + 22.5, 3.2, Tone.INK));
+    out.add(words(place, left, y + 17.5, 2.3, Tone.PENCIL));
+    out.add(words(ACTUAL_SIZE, left, y + 12, 2.3, Tone.INK));
+    out.add(words(LINE_STAYS, left, y + 7.5, 2.3, Tone.INK));
+    PrintCorrection c = s.correction();
+    out.add(
+        c.printer().isEmpty()
+            ? words(c.words(), left, y + 3, 2, Tone.PENCIL)
+            : words(named(c, (WIDTH_MM - 4) / 1.2), left, y + 0.9, NAMED_MM, Tone.PENCIL));
     out.add(
         new Mark.Shape(
-            "", Planar.line(x, y + length, x, y, x + length, y), Style.line(Tone.INK, 0.35)));
-    out.add(
-        new Mark.Shape(
-            "",
-            Planar.polygon(x, y + length + 2.5, x - 1, y + length - 0.5, x + 1, y + length - 0.5),
-            Style.area(Tone.INK, 1)));
-    out.add(
-        new Mark.Shape(
-            "",
-            Planar.polygon(x + length + 2.5, y, x + length - 0.5, y + 1, x + length - 0.5, y - 1),
-            Style.area(Tone.INK, 1)));
-    out.add(
-        Mark.Words.level(
-            Lettering.fitted(settings.upWord(), 2.3, 12),
-            x + 1.6,
-            y + length,
-            2.3,
-            Anchor.CENTRE_START,
-            Tone.INK));
-    out.add(
-        Mark.Words.level(
-            Lettering.fitted(settings.rightWord(), 2.3, 14),
-            x + 1.6,
-            y + 1.8,
-            2.3,
-            Anchor.START,
-            Tone.INK));
+            "", Planar.rectangle(x, y, x + WIDTH_MM, y + high), Style.line(Tone.PENCIL, 0.18)));
     return out;
   }
 

@@ -1,10 +1,12 @@
 package org.longlow.svg.page;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
 import org.longlow.svg.drawing.Drawing;
 
 /**
@@ -14,7 +16,15 @@ import org.longlow.svg.drawing.Drawing;
  * ruler shows on a true print; the print correction stands between them and page millimetres.
  */
 record TemplatePlan(
-    String part, Drawing drawing, TemplateSettings settings, Tiling tiling, boolean[][] used) {
+    String part,
+    Drawing drawing,
+    double turnRad,
+    TemplateSettings settings,
+    Tiling tiling,
+    boolean[][] used) {
+
+  /** Lines of this layer of a drawing run on where there is paper anyway. */
+  private static final String NEEDS_NO_PAPER = "stations";
 
   /**
    * A sheet in row {@code row} and column {@code column}, the {@code number}th used one, from 1.
@@ -26,17 +36,74 @@ record TemplatePlan(
   }
 
   static TemplatePlan of(String part, LaidOut laid, TemplateSettings settings) {
+    List<Function<Envelope, TemplateSettings>> lies = lies(settings);
+    Geometry ink = laid.ink().orElse(null);
+    if (ink == null) {
+      return lies.stream()
+          .map(way -> fixed(part, laid, 0, way, box -> tiling(box, way.apply(box))))
+          .reduce(TemplatePlan::fewest)
+          .orElseThrow();
+    }
+    TemplatePlan best = null;
+    for (Candidate c : candidates(ink, lies)) {
+      LaidOut turned = laid.turned(c.way().turnRad());
+      List<Function<Envelope, Tiling>> grids = new ArrayList<>();
+      if (c.way().sheets() > 1 && !settings.paper().roll()) {
+        grids.add(c.way().tiling()::over);
+      }
+      grids.add(box -> tiling(box, c.lies().apply(box))); // with its words in the middle
+      for (Function<Envelope, Tiling> grid : grids) {
+        if (best == null || best.sheets().size() > c.way().sheets()) {
+          TemplatePlan plan = fixed(part, turned, c.way().turnRad(), c.lies(), grid);
+          best = best == null ? plan : fewest(best, plan);
+        }
+      }
+    }
+    return best;
+  }
+
+  /** A way to lie on sheets that lie some way. */
+  private record Candidate(
+      LeastPaper.Way way, Function<Envelope, TemplateSettings> lies, double paperMm2) {}
+
+  /** Returns how sheets may lie: as given, and turned by a quarter. */
+  private static List<Function<Envelope, TemplateSettings>> lies(TemplateSettings settings) {
     if (settings.paper().roll()) {
-      return fewest(
-          fixed(part, laid, box -> RollPieces.upright(box, settings)),
-          fixed(part, laid, box -> RollPieces.turned(box, settings)));
+      return List.of(
+          box -> RollPieces.upright(box, settings), box -> RollPieces.turned(box, settings));
     }
-    TemplatePlan asGiven = fixed(part, laid, box -> fed(settings));
+    TemplateSettings asGiven = fed(settings);
     if (!settings.mayTurn()) {
-      return asGiven;
+      return List.of(box -> asGiven);
     }
-    Paper turned = settings.paper().turned();
-    return fewest(asGiven, fixed(part, laid, box -> fed(settings.withPaper(turned, false))));
+    TemplateSettings turned = fed(settings.withPaper(settings.paper().turned(), false));
+    return List.of(box -> asGiven, box -> turned);
+  }
+
+  /** Returns the best way to lie as it is, and the best of all if that needs less paper. */
+  private static List<Candidate> candidates(
+      Geometry ink, List<Function<Envelope, TemplateSettings>> lies) {
+    List<Candidate> out = new ArrayList<>();
+    for (double turn : LeastPaper.turns(ink)) {
+      Envelope box = LeastPaper.turned(ink, turn).getEnvelopeInternal();
+      for (Function<Envelope, TemplateSettings> way : lies) {
+        TemplateSettings s = way.apply(box);
+        if (refusal(box, s).isPresent() && out.size() > 0) {
+          continue;
+        }
+        LeastPaper.Way best = LeastPaper.best(ink, turn, s);
+        out.add(new Candidate(best, way, best.sheets() * s.paper().areaMm2()));
+      }
+      if (out.stream().anyMatch(c -> c.way().sheets() == 1)) {
+        break;
+      }
+    }
+    Comparator<Candidate> less =
+        Comparator.comparingInt((Candidate c) -> c.way().sheets())
+            .thenComparingDouble(Candidate::paperMm2);
+    Candidate least = out.stream().min(less).orElseThrow();
+    Candidate asItIs = out.stream().filter(c -> c.way().turnRad() == 0).min(less).orElseThrow();
+    return least == asItIs ? List.of(asItIs) : List.of(asItIs, least);
   }
 
   /** Returns the second only where it takes less paper. */
@@ -46,20 +113,27 @@ record TemplatePlan(
   }
 
   private double paperMm2() {
-    return settings.paper().widthMm() * settings.paper().heightMm();
+    return settings.paper().areaMm2();
   }
 
   /** Returns the settings with the correction as it falls on the sheet: turned where that is. */
-  private static TemplateSettings fed(TemplateSettings s) {
+  static TemplateSettings fed(TemplateSettings s) {
     return s.paper().isLandscape() ? s.withCorrection(s.correction().turned()) : s;
   }
 
   private static TemplatePlan fixed(
-      String part, LaidOut laid, Function<Envelope, TemplateSettings> settings) {
-    Drawing drawing = laid.on(box -> tiling(box, settings.apply(box)));
-    TemplateSettings s = settings.apply(drawing.boundsMm());
-    Tiling tiling = tiling(drawing.boundsMm(), s);
-    return new TemplatePlan(part, drawing, s, tiling, tiling.used(drawing));
+      String part,
+      LaidOut laid,
+      double turnRad,
+      Function<Envelope, TemplateSettings> settings,
+      Function<Envelope, Tiling> grid) {
+    Drawing drawing = laid.on(grid);
+    Drawing needing =
+        new Drawing(
+            "", drawing.layers().stream().filter(l -> !l.id().equals(NEEDS_NO_PAPER)).toList());
+    Tiling tiling = grid.apply(needing.boundsMm());
+    return new TemplatePlan(
+        part, drawing, turnRad, settings.apply(needing.boundsMm()), tiling, tiling.used(needing));
   }
 
   /**
@@ -68,19 +142,11 @@ record TemplatePlan(
    * @throws IllegalArgumentException if it has more than {@link Tiling#MOST_TILES}
    */
   static Tiling tiling(Envelope box, TemplateSettings s) {
-    return new Tiling(box, usableWidthMm(s), usableHeightMm(s), s.overlapMm());
+    return UsableSheet.tiling(box, s);
   }
 
   static Optional<String> refusal(Envelope box, TemplateSettings s) {
-    return Tiling.refusal(box, usableWidthMm(s), usableHeightMm(s), s.overlapMm());
-  }
-
-  private static double usableWidthMm(TemplateSettings s) {
-    return (s.paper().widthMm() - 2 * s.marginMm()) / s.correction().sx();
-  }
-
-  private static double usableHeightMm(TemplateSettings s) {
-    return (s.paper().heightMm() - 2 * s.marginMm()) / s.correction().sy();
+    return Tiling.refusal(box, UsableSheet.wideMm(s), UsableSheet.highMm(s), s.overlapMm());
   }
 
   double width() {
@@ -93,8 +159,12 @@ record TemplatePlan(
 
   /** Returns the placement from sheet to page millimetres. */
   Affine toPage() {
-    return Affine.scale(settings.correction().sx(), settings.correction().sy())
-        .then(Affine.move(settings.marginMm(), settings.marginMm()));
+    return toPage(settings);
+  }
+
+  static Affine toPage(TemplateSettings s) {
+    return Affine.scale(s.correction().sx(), s.correction().sy())
+        .then(Affine.move(s.marginMm(), s.marginMm()));
   }
 
   /** Returns the placement from page to sheet millimetres. */

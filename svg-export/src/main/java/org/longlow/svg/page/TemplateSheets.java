@@ -7,9 +7,6 @@ import org.locationtech.jts.geom.Envelope;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Layer;
 import org.longlow.svg.drawing.Mark;
-import org.longlow.svg.drawing.Planar;
-import org.longlow.svg.drawing.Style;
-import org.longlow.svg.drawing.Tone;
 
 /**
  * Full-size template sheets of one part.
@@ -19,7 +16,8 @@ import org.longlow.svg.drawing.Tone;
  * the grid and which way it lies. Bars and block go where they cover least of the drawing; where
  * they must cover something, the drawing's lines are drawn over their paper backing and the bars
  * over the lines. Words of the drawing stand on the one sheet on which nothing is glued over them.
- * A template of several sheets starts with a sheet map.
+ * The map of a template of several sheets, with how to put them together, stands in free room of
+ * the first sheet that has some, else on a sheet of its own before them.
  *
  * <p>Layers of a sheet whose id starts with {@code sheet-} are of the sheet, all others are of the
  * drawing.
@@ -48,8 +46,8 @@ public final class TemplateSheets {
   }
 
   /**
-   * Returns the sheets of a part: a sheet map first if there is more than one, then the used sheets
-   * row by row.
+   * Returns the sheets of a part: the used ones row by row, before them a sheet map if it has found
+   * no room on one of them.
    *
    * @param part what the part is called; any text, shortened where it does not fit
    * @param drawing the part at 1:1, mm
@@ -71,73 +69,55 @@ public final class TemplateSheets {
   public static List<Page> of(String part, LaidOut laid, TemplateSettings settings) {
     TemplatePlan plan = TemplatePlan.of(part, laid, settings);
     List<TemplatePlan.Sheet> sheets = plan.sheets();
+    List<Drawing> drawn = new ArrayList<>();
+    List<SheetBlocks> blocks = new ArrayList<>();
+    double o = plan.settings().overlapMm();
+    Envelope region = new Envelope(o + 1, plan.width() - o - 1, o + 1, plan.height() - o - 1);
+    for (TemplatePlan.Sheet sheet : sheets) {
+      Affine toPage = plan.drawingToPage(sheet);
+      Drawing onPage = Clip.words(plan.drawing().transformed(toPage.toJts()), plan.open(sheet));
+      drawn.add(onPage);
+      blocks.add(SheetBlocks.in(onPage.transformed(plan.toSheet().toJts()), region));
+    }
+    Optional<CoverBlock> cover = sheets.size() == 1 ? Optional.empty() : cover(plan, blocks);
     List<Page> out = new ArrayList<>();
-    if (sheets.size() > 1) {
+    if (sheets.size() > 1 && cover.isEmpty()) {
       out.add(CoverSheet.page(plan));
     }
-    for (TemplatePlan.Sheet sheet : sheets) {
-      out.add(sheet(plan, sheet));
+    for (int i = 0; i < sheets.size(); i++) {
+      FreeRoom room = blocks.get(i).room();
+      out.add(
+          sheet(plan, sheets.get(i), drawn.get(i), blocks.get(i), cover.filter(c -> c.in(room))));
     }
     return List.copyOf(out);
   }
 
-  private static Page sheet(TemplatePlan plan, TemplatePlan.Sheet sheet) {
-    double w = plan.width();
-    double h = plan.height();
-    double o = plan.settings().overlapMm();
-    Drawing onPage =
-        Clip.words(plan.drawing().transformed(plan.drawingToPage(sheet).toJts()), plan.open(sheet));
-    Drawing local = onPage.transformed(plan.toSheet().toJts());
-    Envelope region = new Envelope(o + 1, w - o - 1, o + 1, h - o - 1);
-    FreeRoom room = new FreeRoom(local, region);
-    Envelope across = room.take(ScaleBar.BLOCK_LONG_MM, ScaleBar.BLOCK_SHORT_MM, 0, 0, false);
-    Envelope along = room.take(ScaleBar.BLOCK_SHORT_MM, ScaleBar.BLOCK_LONG_MM, 1, 0, false);
-    Envelope notes = room.take(SheetNotes.WIDTH_MM, TemplateSettings.NOTES_HEIGHT_MM, 0, 1, false);
-    if (notes != null && room.covered(notes) > 0) {
-      // The largest block first may find room that the bars, which fit in many places, took.
-      FreeRoom again = new FreeRoom(local, region);
-      Envelope notes2 =
-          again.take(SheetNotes.WIDTH_MM, TemplateSettings.NOTES_HEIGHT_MM, 0, 1, false);
-      Envelope along2 = again.take(ScaleBar.BLOCK_SHORT_MM, ScaleBar.BLOCK_LONG_MM, 1, 0, false);
-      Envelope across2 = again.take(ScaleBar.BLOCK_LONG_MM, ScaleBar.BLOCK_SHORT_MM, 0, 0, false);
-      if (notes2 != null
-          && along2 != null
-          && across2 != null
-          && again.covered(notes2) + again.covered(along2) + again.covered(across2)
-              < room.covered(notes) + room.covered(along) + room.covered(across)) {
-        room = again;
-        notes = notes2;
-        along = along2;
-        across = across2;
+  /** Finds room for the map on the first sheet that has some, for fewer words if need be. */
+  private static Optional<CoverBlock> cover(TemplatePlan plan, List<SheetBlocks> blocks) {
+    for (List<String> notes : List.of(SheetGuide.notes(plan), SheetGuide.brief(plan))) {
+      for (SheetBlocks b : blocks) {
+        Optional<CoverBlock> found = CoverBlock.in(b.room(), plan, notes);
+        if (found.isPresent()) {
+          return found;
+        }
       }
     }
-    if (across == null || along == null || notes == null) {
-      // One block stands in the way of the next: fall back on the corners, where all three always
-      // fit.
-      across = corner(region, ScaleBar.BLOCK_LONG_MM, ScaleBar.BLOCK_SHORT_MM, 0, 0);
-      along = corner(region, ScaleBar.BLOCK_SHORT_MM, ScaleBar.BLOCK_LONG_MM, 1, 0);
-      notes = corner(region, SheetNotes.WIDTH_MM, TemplateSettings.NOTES_HEIGHT_MM, 0, 1);
-    }
-    boolean inches = plan.settings().lengths().inchBar();
-    String measure = ScaleBar.measure(plan.settings().correction());
-    List<Mark> bars =
-        new ArrayList<>(ScaleBar.across(across.getMinX(), across.getMinY(), measure, inches));
-    bars.addAll(ScaleBar.along(along.getMinX(), along.getMinY(), measure, inches));
-    if (plan.sheets().size() == 1) {
-      double side = ScaleBar.SQUARE_MM + 4;
-      Envelope square = room.take(side, side, 1, 1, true);
-      if (square != null) {
-        bars.addAll(ScaleBar.square(square.getMinX() + 2, square.getMinY() + 2));
-      }
-    }
+    return Optional.empty();
+  }
 
+  private static Page sheet(
+      TemplatePlan plan,
+      TemplatePlan.Sheet sheet,
+      Drawing onPage,
+      SheetBlocks blocks,
+      Optional<CoverBlock> cover) {
+    boolean first = plan.sheets().size() == 1 || cover.isPresent();
     SheetEdges edges = new SheetEdges(plan, sheet);
     List<Mark> backing = new ArrayList<>(edges.crossBacking());
     backing.addAll(edges.arrowBacking());
-    for (Envelope block : List.of(across, along, notes)) {
-      backing.add(new Mark.Shape("", Planar.rectangle(block), Style.area(Tone.PAPER, 1)));
-    }
+    backing.addAll(blocks.backing());
     Affine toPage = plan.toPage();
+    Envelope notes = blocks.notes();
     Drawing under =
         Drawing.of(
             "",
@@ -149,23 +129,16 @@ public final class TemplateSheets {
             new Layer("sheet-frame", "Printable area", edges.frame()),
             new Layer("sheet-arrows", "To the next sheet", edges.arrows()),
             new Layer("sheet-register", "Register crosses", edges.crosses()),
-            new Layer("sheet-bars", "Scale bars", bars),
+            new Layer("sheet-bars", "Scale bars", blocks.bars(plan.settings(), first)),
             new Layer(
                 "sheet-notes",
                 "Notes",
                 SheetNotes.block(plan, sheet, notes.getMinX(), notes.getMinY())));
-    return new Page(
-        plan.part() + ": sheet " + sheet.label(),
-        plan.settings().paper(),
-        List.of(
-            new Page.Piece(under, toPage, null),
-            new Page.Piece(onPage, Affine.IDENTITY, plan.printable()),
-            new Page.Piece(over, toPage, null)));
-  }
-
-  private static Envelope corner(Envelope region, double width, double height, int right, int top) {
-    double x = right == 1 ? region.getMaxX() - width : region.getMinX();
-    double y = top == 1 ? region.getMaxY() - height : region.getMinY();
-    return new Envelope(x, x + width, y, y + height);
+    List<Page.Piece> pieces = new ArrayList<>();
+    pieces.add(new Page.Piece(under, toPage, null));
+    pieces.add(new Page.Piece(onPage, Affine.IDENTITY, plan.printable()));
+    cover.ifPresent(c -> pieces.addAll(c.pieces(toPage)));
+    pieces.add(new Page.Piece(over, toPage, null));
+    return new Page(plan.part() + ": sheet " + sheet.label(), plan.settings().paper(), pieces);
   }
 }

@@ -17,16 +17,24 @@ import org.longlow.svg.drawing.Planar;
  * A drawing divided over a grid of overlapping tiles.
  *
  * <p>Along an axis the number of tiles is 1 + ceil((W - u) / (u - overlap)), u being the usable
- * length of a sheet. What is left over is shared between both ends, so the drawing sits in the
- * middle of the grid. Row 0 is at the top (row letter A), column 0 at the left (number 1).
+ * length of a sheet and W reaching from the first tile to the end of the drawing. Unless said
+ * otherwise what is left over is shared between both ends, so the drawing sits in the middle of the
+ * grid. Row 0 is at the top (row letter A), column 0 at the left (number 1).
  *
  * @param bounds what is to be covered, drawing mm
  * @param usableWidthMm width of a tile, drawing mm
  * @param usableHeightMm height of a tile, drawing mm
  * @param overlapMm width of the band shared by neighbours, drawing mm
+ * @param leftMm where the first column begins, not right of the bounds
+ * @param topMm where the first row begins, not below the top of the bounds
  */
 public record Tiling(
-    Envelope bounds, double usableWidthMm, double usableHeightMm, double overlapMm) {
+    Envelope bounds,
+    double usableWidthMm,
+    double usableHeightMm,
+    double overlapMm,
+    double leftMm,
+    double topMm) {
 
   /**
    * Design margin for home printers, mm; their unprintable margin is typically 3 to 5 (from
@@ -42,6 +50,21 @@ public record Tiling(
 
   /** Sums of millimetres that should be equal may differ by this much. */
   private static final double SLACK = 1e-9;
+
+  /** A tiling in whose middle the drawing sits. */
+  public Tiling(Envelope bounds, double usableWidthMm, double usableHeightMm, double overlapMm) {
+    this(
+        bounds,
+        usableWidthMm,
+        usableHeightMm,
+        overlapMm,
+        bounds == null
+            ? 0
+            : bounds.getMinX() - spare(bounds.getWidth(), usableWidthMm, overlapMm) / 2,
+        bounds == null
+            ? 0
+            : bounds.getMaxY() + spare(bounds.getHeight(), usableHeightMm, overlapMm) / 2);
+  }
 
   public Tiling {
     if (bounds == null || bounds.isNull()) {
@@ -61,7 +84,9 @@ public record Tiling(
               usableHeightMm,
               overlapMm));
     }
-    refusal(bounds, usableWidthMm, usableHeightMm, overlapMm)
+    Envelope covered = new Envelope(bounds);
+    covered.expandToInclude(leftMm, topMm);
+    refusal(covered, usableWidthMm, usableHeightMm, overlapMm)
         .ifPresent(
             why -> {
               throw new IllegalArgumentException(why);
@@ -101,12 +126,28 @@ public record Tiling(
     return 1 + (int) Math.max(0, Math.min(more, Integer.MAX_VALUE - 1));
   }
 
+  /** Returns what tiles cover more than a length, mm. */
+  static double spare(double length, double usable, double overlap) {
+    return (count(length, usable, overlap) - 1) * (usable - overlap) + usable - length;
+  }
+
+  /** Returns the same grid, with as many more whole tiles as a place needs that it leaves out. */
+  Tiling over(Envelope place) {
+    Envelope all = new Envelope(bounds);
+    all.expandToInclude(place);
+    double stepX = usableWidthMm - overlapMm;
+    double stepY = usableHeightMm - overlapMm;
+    double left = leftMm - stepX * Math.max(0, Math.ceil((leftMm - all.getMinX()) / stepX - SLACK));
+    double top = topMm + stepY * Math.max(0, Math.ceil((all.getMaxY() - topMm) / stepY - SLACK));
+    return new Tiling(all, usableWidthMm, usableHeightMm, overlapMm, left, top);
+  }
+
   public int columns() {
-    return count(bounds.getWidth(), usableWidthMm, overlapMm);
+    return count(bounds.getMaxX() - leftMm, usableWidthMm, overlapMm);
   }
 
   public int rows() {
-    return count(bounds.getHeight(), usableHeightMm, overlapMm);
+    return count(topMm - bounds.getMinY(), usableHeightMm, overlapMm);
   }
 
   /** Returns the rectangle that the sheet in this place shows, drawing mm. */
@@ -114,10 +155,8 @@ public record Tiling(
     checkPlace(row, column);
     double stepX = usableWidthMm - overlapMm;
     double stepY = usableHeightMm - overlapMm;
-    double allX = (columns() - 1) * stepX + usableWidthMm;
-    double allY = (rows() - 1) * stepY + usableHeightMm;
-    double left = bounds.getMinX() - (allX - bounds.getWidth()) / 2 + column * stepX;
-    double top = bounds.getMaxY() + (allY - bounds.getHeight()) / 2 - row * stepY;
+    double left = leftMm + column * stepX;
+    double top = topMm - row * stepY;
     return new Envelope(left, left + usableWidthMm, top - usableHeightMm, top);
   }
 
@@ -134,11 +173,8 @@ public record Tiling(
 
   /** Returns whether a place lies on one sheet, off every band that it shares with others. */
   public boolean isClear(Envelope place) {
-    double stepX = usableWidthMm - overlapMm;
-    double stepY = usableHeightMm - overlapMm;
-    Envelope first = tile(0, 0);
-    int column = index((place.getMinX() - first.getMinX()) / stepX, columns());
-    int row = index((first.getMaxY() - place.getMaxY()) / stepY, rows());
+    int row = row(place.getMaxY());
+    int column = column(place.getMinX());
     Envelope tile = tile(row, column);
     return new Envelope(
             tile.getMinX() + (column > 0 ? overlapMm : 0),
@@ -146,6 +182,33 @@ public record Tiling(
             tile.getMinY() + (row < rows() - 1 ? overlapMm : 0),
             tile.getMaxY() - (row > 0 ? overlapMm : 0))
         .contains(place);
+  }
+
+  /** As {@link #isClear(Envelope)}, and on a sheet that is used anyway. */
+  public boolean isClear(Envelope place, boolean[][] used) {
+    return used[row(place.getMaxY())][column(place.getMinX())] && isClear(place);
+  }
+
+  /** Returns whether a point lies in the cell of a used sheet. */
+  public boolean isOn(double x, double y, boolean[][] used) {
+    int row = row(y);
+    int column = column(x);
+    for (int r = Math.max(0, row - 1); r <= row; r++) {
+      for (int c = Math.max(0, column - 1); c <= column; c++) {
+        if (used[r][c] && cell(r, c).contains(x, y)) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private int column(double x) {
+    return index((x - leftMm) / (usableWidthMm - overlapMm), columns());
+  }
+
+  private int row(double y) {
+    return index((topMm - y) / (usableHeightMm - overlapMm), rows());
   }
 
   private static int index(double steps, int count) {

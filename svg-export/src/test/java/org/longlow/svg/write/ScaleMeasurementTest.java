@@ -70,8 +70,8 @@ class ScaleMeasurementTest {
   }
 
   /**
-   * Returns the sheet map and one sheet: enough to see every kind of bar without rendering for
-   * minutes.
+   * Returns the sheet with the map and another: enough to see every kind of bar without rendering
+   * for minutes.
    */
   private static List<Page> pages(String paper) {
     return TemplateSheets.of("Cowl side", Samples.cowl(), TemplateSettings.on(Paper.parse(paper)))

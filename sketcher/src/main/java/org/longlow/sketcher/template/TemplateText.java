@@ -1,0 +1,31 @@
+package org.longlow.sketcher.template;
+
+import java.util.List;
+
+/**
+ * What a template says of itself.
+ *
+ * @param title its name
+ * @param upWord what lies up on it
+ * @param rightWord what lies to the right on it
+ * @param lines below the name
+ * @param rows a table, headings first, or empty
+ */
+record TemplateText(
+    String title, String upWord, String rightWord, List<String> lines, List<List<String>> rows) {
+
+  TemplateText {
+    lines = List.copyOf(lines);
+    rows = List.copyOf(rows);
+  }
+
+  /** Returns the same without what is true of every template, which a shared sheet says itself. */
+  TemplateText withoutGeneral() {
+    return new TemplateText(
+        title,
+        upWord,
+        rightWord,
+        lines.stream().filter(l -> !TemplateWords.isGeneral(l)).toList(),
+        rows);
+  }
+}
