@@ -114,14 +114,33 @@ final class Sightlines {
         among.add(other);
       }
     }
+    List<List<Geometry>> covers = new ArrayList<>();
+    thing.pieces.forEach(p -> covers.add(new ArrayList<>()));
+    boolean mixed = false;
+    for (Thing other : among) {
+      List<Cover> by = thing.pieces.stream().map(p -> cover(p, other)).toList();
+      if (by.stream().noneMatch(Cover::behind)) {
+        before.add(other.outline);
+        continue;
+      }
+      for (int i = 0; i < by.size(); i++) {
+        Cover c = by.get(i);
+        if (c.behind()) {
+          covers.get(i).addAll(c.before());
+        } else if (!c.before().isEmpty()) {
+          covers.get(i).add(other.outline);
+        }
+        mixed |= !c.before().isEmpty();
+      }
+    }
     Geometry left = less(thing.outline, before);
-    if (left.isEmpty() || among.isEmpty()) {
+    if (left.isEmpty() || !mixed) {
       return left;
     }
     Map<List<Geometry>, List<Geometry>> byCover = new LinkedHashMap<>();
-    for (Shadow piece : thing.pieces) {
-      List<Geometry> cover = among.stream().flatMap(o -> cover(piece, o).stream()).toList();
-      byCover.computeIfAbsent(cover, c -> new ArrayList<>()).add(piece.area());
+    for (int i = 0; i < covers.size(); i++) {
+      Geometry area = thing.pieces.get(i).area();
+      byCover.computeIfAbsent(covers.get(i), c -> new ArrayList<>()).add(area);
     }
     List<Geometry> open = new ArrayList<>();
     byCover.forEach((cover, areas) -> open.add(less(union(areas), cover)));
@@ -142,20 +161,27 @@ final class Sightlines {
     return left;
   }
 
-  /** Returns what of another thing hides a piece: all of it where none of it is behind. */
-  private List<Geometry> cover(Shadow piece, Thing other) {
+  /**
+   * What of a thing covers a piece of another on the page.
+   *
+   * @param before areas of those of its pieces that hide it
+   * @param behind whether some of its pieces are behind
+   */
+  private record Cover(List<Geometry> before, boolean behind) {}
+
+  private Cover cover(Shadow piece, Thing other) {
     List<Geometry> before = new ArrayList<>();
-    boolean whole = true;
+    boolean behind = false;
     for (Shadow past : other.pieces) {
       if (past.box().intersects(piece.box())) {
         if (inFront.hides(past, piece)) {
           before.add(past.area());
         } else {
-          whole = false;
+          behind = true;
         }
       }
     }
-    return before.isEmpty() || !whole ? before : List.of(other.outline);
+    return new Cover(before, behind);
   }
 
   private static Geometry overlay(Geometry a, Geometry b, int operation) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.StringReader;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -36,6 +37,15 @@ class ReportTest {
 
   private static final Study STUDY = Plover.study();
   private static final String HTML = Report.html(STUDY);
+  private static final Study CURLEW = Study.of(Demos.layout("curlew"));
+  private static final Map<Study, String> PAGES = new IdentityHashMap<>(Map.of(STUDY, HTML));
+
+  /** Returns the page of a study, made once. */
+  private static String page(Study study) {
+    synchronized (PAGES) {
+      return PAGES.computeIfAbsent(study, Report::html);
+    }
+  }
 
   /** The page is written so that an XML parser reads it too; that finds every missing escape. */
   private static Document parsed(String html) throws Exception {
@@ -80,9 +90,9 @@ class ReportTest {
   /** A kind that says that it is cut from stock has its row; what is bought or shaped has none. */
   @Test
   void theCutListHasARowForEveryPartThatIsCutFromStock() throws Exception {
-    for (Study each : List.of(STUDY, Study.of(Demos.layout("curlew")))) {
+    for (Study each : List.of(STUDY, CURLEW)) {
       Set<String> rows = new TreeSet<>();
-      for (Element table : all(parsed(Report.html(each)), "table")) {
+      for (Element table : all(parsed(page(each)), "table")) {
         if (table.getAttribute("class").equals("cut")) {
           NodeList heads = table.getElementsByTagName("tr");
           for (int i = 1; i < heads.getLength(); i++) {
@@ -104,8 +114,8 @@ class ReportTest {
   @Test
   void theRowOfACushionSaysWhatTheFindingSays() throws Exception {
     int rows = 0;
-    for (Study each : List.of(STUDY, soft(), Study.of(Demos.layout("curlew")))) {
-      for (Element row : all(parsed(Report.html(each)), "tr")) {
+    for (Study each : List.of(STUDY, SOFT, CURLEW)) {
+      for (Element row : all(parsed(page(each)), "tr")) {
         Map<String, String> cells = new LinkedHashMap<>();
         NodeList tds = row.getElementsByTagName("td");
         for (int i = 0; i < tds.getLength(); i++) {
@@ -133,7 +143,9 @@ class ReportTest {
   }
 
   /** Foam of a third of its firmness: it bottoms. */
-  private static Study soft() {
+  private static final Study SOFT = softened();
+
+  private static Study softened() {
     ReadResult read =
         LayoutReader.read(
             Demos.text("dunlin").replaceAll("\"ifd25\": \"\\d+ N\"", "\"ifd25\": \"60 N\""), null);
@@ -142,8 +154,8 @@ class ReportTest {
 
   @Test
   void neitherSinkIsCalledTheMostThatCanHappen() {
-    for (Study each : List.of(STUDY, soft())) {
-      assertThat(Report.html(each)).doesNotContain("Sink at most");
+    for (Study each : List.of(STUDY, SOFT)) {
+      assertThat(page(each)).doesNotContain("Sink at most");
       assertThat(each.findings())
           .filteredOn(f -> f.kind() == SeatFindings.SINK)
           .isNotEmpty()
