@@ -1,10 +1,7 @@
 package org.longlow.constraints.stand;
 
-import java.util.ArrayList;
-import java.util.List;
-import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
-import org.longlow.constraints.shape.Curves;
+import org.longlow.constraints.shape.Shadows;
 import org.longlow.constraints.space.Piece;
 import org.longlow.rider.geom.PointMm;
 
@@ -17,51 +14,40 @@ public enum SeenFrom {
   /** From above, which has the outline that it has from below: x to the right and y up. */
   ABOVE;
 
-  /**
-   * Into how many directions of the page a piece is asked how far it reaches; a multiple of 4, so
-   * that the outermost points are among them. A circle of 300 mm is drawn to within 0.1 mm.
-   */
-  private static final int WAYS = 128;
+  /** Outlines lie within this of the true ones, mm. */
+  private static final double FLATNESS_MM = 0.1;
 
   /** Returns where a point of the road's axes is across the page, mm. */
-  public double across(double x, double y) {
+  private double across(double x, double y) {
     return this == FRONT ? y : x;
   }
 
   /** Returns where it is up the page, mm. */
-  public double up(double y, double z) {
+  private double up(double y, double z) {
     return this == ABOVE ? y : z;
   }
 
   /** Returns the outline on the page of a convex piece in the axes of the frame, mm. */
-  public Geometry shadow(Piece piece, Ground ground) {
-    List<Coordinate> points = new ArrayList<>(WAYS);
-    double[] at = new double[3];
-    for (int i = 0; i < WAYS; i++) {
-      double a = 2 * Math.PI * i / WAYS;
-      double c = exact(Math.cos(a));
-      double s = exact(Math.sin(a));
-      piece.farthest(
-          switch (this) {
-            case SIDE -> inFrame(ground, c, 0, s);
-            case FRONT -> inFrame(ground, 0, c, s);
-            case ABOVE -> inFrame(ground, c, s, 0);
-          },
-          at);
-      PointMm p = ground.toRoad(new PointMm(at[0], at[2]));
-      points.add(new Coordinate(across(p.x(), at[1]), up(at[1], p.z())));
-    }
-    return Curves.FACTORY
-        .createMultiPointFromCoords(points.toArray(Coordinate[]::new))
-        .convexHull();
-  }
-
-  private static double exact(double v) {
-    return Math.abs(v) < 1e-12 ? 0 : v;
+  Geometry shadow(Piece piece, Ground ground) {
+    double[] on = new double[3];
+    return Shadows.of(
+        (way, out) -> {
+          piece.farthest(
+              switch (this) {
+                case SIDE -> inFrame(ground, way[0], 0, way[1]);
+                case FRONT -> inFrame(ground, 0, way[0], way[1]);
+                case ABOVE -> inFrame(ground, way[0], way[1], 0);
+              },
+              on);
+          PointMm p = ground.toRoad(new PointMm(on[0], on[2]));
+          out[0] = across(p.x(), on[1]);
+          out[1] = up(on[1], p.z());
+        },
+        FLATNESS_MM);
   }
 
   /** Returns a direction of the road's axes in those of the frame. */
-  public static double[] inFrame(Ground ground, double x, double y, double z) {
+  private static double[] inFrame(Ground ground, double x, double y, double z) {
     PointMm along = ground.along();
     PointMm p = along.times(x).plus(along.left().times(z));
     return new double[] {p.x(), y, p.z()};

@@ -9,8 +9,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.Polygonal;
-import org.locationtech.jts.geom.PrecisionModel;
-import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.longlow.constraints.machine.ride.Silhouette;
 import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.shape.PartShape;
@@ -19,9 +18,6 @@ import org.longlow.rider.geom.PointMm;
 
 /** What parts and people together hide of whoever looks at them from one side. */
 public final class Silhouettes {
-
-  /** A hundredth of a millimetre: overlays on a grid cannot fail. */
-  private static final PrecisionModel GRID = new PrecisionModel(100);
 
   private Silhouettes() {}
 
@@ -44,7 +40,7 @@ public final class Silhouettes {
     rider.seated().forEach(s -> add(s.body(), ground, from, all));
     return all.isEmpty()
         ? Curves.FACTORY.createPolygon()
-        : UnaryUnionNG.union(all, Curves.FACTORY, GRID);
+        : OverlayNGRobust.union(all, Curves.FACTORY);
   }
 
   private static void add(List<Prism> prisms, Ground ground, SeenFrom from, List<Geometry> into) {

@@ -1,12 +1,9 @@
 package org.longlow.sketcher.picture;
 
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import org.locationtech.jts.algorithm.Distance;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Point;
@@ -14,6 +11,7 @@ import org.locationtech.jts.geom.util.AffineTransformation;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Prism;
+import org.longlow.constraints.shape.Shadows;
 import org.longlow.constraints.space.Convex;
 import org.longlow.constraints.stand.Ground;
 import org.longlow.rider.geom.PointMm;
@@ -24,15 +22,6 @@ import org.longlow.svg.drawing.Planar;
  * across the page, up it, and towards them.
  */
 public final class Eye {
-
-  /**
-   * Into how many directions of the page a piece is asked how far it reaches; a multiple of 4, so
-   * that the outermost points are among them. A circle of 300 mm is drawn to within 0.1 mm.
-   */
-  private static final int WAYS = 128;
-
-  /** What so asked lies nearer together is one point, mm. */
-  private static final double SAME_MM = 1e-6;
 
   /** Points are left out where the line past them misses them by no more, mm. */
   private static final double FLATNESS_MM = 0.1;
@@ -160,53 +149,6 @@ public final class Eye {
   /** Returns how a convex body in the axes of the frame is seen upright. */
   Shadow shadow(Convex body) {
     Convex seen = seen(body);
-    List<Coordinate> ring = new ArrayList<>(WAYS);
-    List<Integer> outermost = new ArrayList<>();
-    double[] at = new double[3];
-    for (int i = 0; i < WAYS; i++) {
-      double a = 2 * Math.PI * i / WAYS;
-      seen.farthest(new double[] {exact(Math.cos(a)), exact(Math.sin(a)), 0}, at);
-      Coordinate next = new Coordinate(at[0], at[1]);
-      if (ring.isEmpty() || ring.get(ring.size() - 1).distance(next) > SAME_MM) {
-        ring.add(next);
-      }
-      if (i % (WAYS / 4) == 0) {
-        outermost.add(ring.size() - 1);
-      }
-    }
-    ring.add(ring.get(0));
-    outermost.add(ring.size() - 1);
-    List<Coordinate> kept = new ArrayList<>(List.of(ring.get(0)));
-    for (int k = 1; k < outermost.size(); k++) {
-      if (outermost.get(k) > outermost.get(k - 1)) {
-        thin(ring, outermost.get(k - 1), outermost.get(k), kept);
-        kept.add(ring.get(outermost.get(k)));
-      }
-    }
-    Geometry area =
-        Planar.FACTORY.createMultiPointFromCoords(kept.toArray(Coordinate[]::new)).convexHull();
-    return Shadow.of(area, seen);
-  }
-
-  /** Keeps of what lies between two points of a ring what the line past it would miss. */
-  private static void thin(List<Coordinate> ring, int from, int to, List<Coordinate> kept) {
-    double most = FLATNESS_MM;
-    int farthest = -1;
-    for (int i = from + 1; i < to; i++) {
-      double off = Distance.pointToSegment(ring.get(i), ring.get(from), ring.get(to));
-      if (off > most) {
-        most = off;
-        farthest = i;
-      }
-    }
-    if (farthest > 0) {
-      thin(ring, from, farthest, kept);
-      kept.add(ring.get(farthest));
-      thin(ring, farthest, to, kept);
-    }
-  }
-
-  private static double exact(double v) {
-    return Math.abs(v) < 1e-12 ? 0 : v;
+    return Shadow.of(Shadows.of(seen, FLATNESS_MM), seen);
   }
 }
