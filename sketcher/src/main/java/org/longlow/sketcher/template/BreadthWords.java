@@ -1,7 +1,9 @@
 package org.longlow.sketcher.template;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.longlow.constraints.layout.Breadth;
 import org.longlow.constraints.layout.FurtherBody;
@@ -12,7 +14,10 @@ import org.longlow.constraints.layout.Profile;
 import org.longlow.constraints.layout.ShellPart;
 import org.longlow.constraints.layout.Station;
 import org.longlow.constraints.layout.Vertex;
+import org.longlow.constraints.shape.Interval;
+import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.shape.Prism;
 import org.longlow.constraints.shape.Unrolled;
 import org.longlow.rider.words.Decimals;
 
@@ -20,6 +25,26 @@ import org.longlow.rider.words.Decimals;
 final class BreadthWords {
 
   private BreadthWords() {}
+
+  /** Returns how broad a part is that is as broad everywhere, each piece of it. */
+  static Optional<String> even(PartShape shape, TemplateFigures figures) {
+    if (shape.part() instanceof Part.Flat flat
+        && !(flat.bodies().isEmpty() && flat.breadth().isEven(flat.outline()))) {
+      return Optional.empty();
+    }
+    return shape.prisms().stream()
+        .map(Prism::across)
+        .max(Comparator.comparingDouble(Interval::to))
+        .map(
+            a ->
+                figures.mm(a.length())
+                    + " broad throughout, from "
+                    + figures.bare(a.from())
+                    + " to "
+                    + figures.mm(a.to())
+                    + " left of the middle"
+                    + (shape.part().paired() ? ", and its mirror image" : ""));
+  }
 
   /** Returns the words for a solid; none where it is one body as broad everywhere. */
   static List<String> solid(Part.Flat part, Places places, TemplateFigures figures) {

@@ -191,6 +191,7 @@ public final class Templates {
       if (part instanceof Part.Flat flat) {
         lines.addAll(BreadthWords.solid(flat, places, figures));
       }
+      BreadthWords.even(shape, figures).ifPresent(lines::add);
       lines.add("line is the net outline, nothing added");
     }
     lines.addAll(FormerTemplates.lines(part, places));

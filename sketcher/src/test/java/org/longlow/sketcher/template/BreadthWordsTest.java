@@ -130,4 +130,11 @@ class BreadthWordsTest {
         .contains("ITS SIDES ARE NOT FLAT", "as round as");
     assertThat(said(study("tank", BOX, "\"profile\": \"flat\""))).doesNotContain("NOT FLAT");
   }
+
+  @Test
+  void whatIsAsBroadEverywhereSaysHowBroad() {
+    assertThat(said(study("bracket", BOX, "\"note\": \"\"")))
+        .contains("400 mm broad throughout, from -200 to 200 mm left of the middle");
+    assertThat(said(study("tank", BOX, "\"profile\": \"round\""))).doesNotContain("throughout");
+  }
 }

@@ -80,7 +80,7 @@ record TemplatePlan(
     return List.of(box -> asGiven, box -> turned);
   }
 
-  /** Returns the best way to lie as it is, and the best of all if that needs less paper. */
+  /** Returns the best ways to lie as it is, and the best of all if that needs less paper. */
   private static List<Candidate> candidates(
       Geometry ink, List<Function<Envelope, TemplateSettings>> lies) {
     List<Candidate> out = new ArrayList<>();
@@ -101,9 +101,20 @@ record TemplatePlan(
     Comparator<Candidate> less =
         Comparator.comparingInt((Candidate c) -> c.way().sheets())
             .thenComparingDouble(Candidate::paperMm2);
+    // Words may have room on sheets that lie one way, and need one more if they lie the other.
+    List<Candidate> worth = new ArrayList<>();
+    for (Function<Envelope, TemplateSettings> way : lies) {
+      out.stream()
+          .filter(c -> c.lies() == way && c.way().turnRad() == 0)
+          .min(less)
+          .ifPresent(worth::add);
+    }
+    worth.sort(less);
     Candidate least = out.stream().min(less).orElseThrow();
-    Candidate asItIs = out.stream().filter(c -> c.way().turnRad() == 0).min(less).orElseThrow();
-    return least == asItIs ? List.of(asItIs) : List.of(asItIs, least);
+    if (!worth.contains(least)) {
+      worth.add(least);
+    }
+    return worth;
   }
 
   /** Returns the second only where it takes less paper. */

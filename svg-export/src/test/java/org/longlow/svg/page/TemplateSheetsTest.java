@@ -8,7 +8,9 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.function.Function;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -187,6 +189,36 @@ class TemplateSheetsTest {
         .satisfies(p -> assertThat(p.paper().isLandscape()).isTrue());
     TemplateSettings fixed = TemplateSettings.on(Paper.A4).withPaper(Paper.A4, false);
     assertThat(TemplateSheets.of("w", wide, fixed)).hasSize(2);
+  }
+
+  /** Two sheets take its line either way, but its words find room only where they lie down. */
+  @Test
+  void sheetsLieSoThatWordsNeedNoneOfTheirOwn() {
+    Geometry line = Planar.rectangle(0, 0, 340, 165);
+    LaidOut laid =
+        new LaidOut() {
+          @Override
+          public Drawing on(Function<Envelope, Tiling> sheets) {
+            Tiling t = sheets.apply(line.getEnvelopeInternal());
+            boolean upright = t.usableHeightMm() > t.usableWidthMm();
+            Geometry words =
+                upright ? Planar.line(20, -130, 110, -5) : Planar.line(240, 20, 330, 145);
+            return Drawing.of(
+                "",
+                new Layer(
+                    "cut",
+                    "",
+                    List.of(
+                        new Mark.Shape("", line, Style.wide(Tone.INK)),
+                        new Mark.Shape("", words, Style.narrow(Tone.INK)))));
+          }
+
+          @Override
+          public Optional<Geometry> ink() {
+            return Optional.of(line);
+          }
+        };
+    assertThat(TemplateSheets.of("w", laid, TemplateSettings.on(Paper.A4))).hasSize(2);
   }
 
   // Reference: bars measured 99.6 across and 100.3 along ask for 1.004016064257 and 0.997008973081.
