@@ -42,7 +42,11 @@ final class CutList {
   private CutList() {}
 
   static void write(Html h, Study study) {
-    if (study.layout().parts().values().stream().noneMatch(p -> p.traits().make().listed())) {
+    List<List<String>> plain = PlainPieces.rows(study);
+    Places places = study.placed().places();
+    if (plain.isEmpty()
+        && study.layout().parts().values().stream()
+            .noneMatch(p -> p.traits().make().listed() || !FormerCuts.of(p, places).isEmpty())) {
       return;
     }
     h.element("h2", "Cut list");
@@ -54,7 +58,7 @@ final class CutList {
     foam(h, study);
     sheet(h, study);
     formers(h, study);
-    PlainPieces.write(h, study);
+    PlainPieces.write(h, plain);
   }
 
   private static void formers(Html h, Study study) {

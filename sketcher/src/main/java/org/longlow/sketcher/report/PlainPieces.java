@@ -16,12 +16,17 @@ final class PlainPieces {
 
   private PlainPieces() {}
 
-  static void write(Html h, Study study) {
+  /** Returns a row for each. */
+  static List<List<String>> rows(Study study) {
     FigureWords figures = FigureWords.of(study);
     List<List<String>> rows = new ArrayList<>();
     for (NamedDrawing d : Templates.of(study, Set.of())) {
       d.plain().ifPresent(p -> rows.add(row(p, figures)));
     }
+    return rows;
+  }
+
+  static void write(Html h, List<List<String>> rows) {
     if (rows.isEmpty()) {
       return;
     }

@@ -6,11 +6,14 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.locationtech.jts.algorithm.MinimumDiameter;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
+import org.longlow.constraints.json.LayoutReader;
+import org.longlow.constraints.json.ReadResult;
 import org.longlow.constraints.study.Study;
 import org.longlow.demo.Demos;
 import org.longlow.sketcher.report.Report;
@@ -46,6 +49,22 @@ class FewerSheetsTest {
       p.pins().forEach(s -> assertThat(report).as(p.title()).contains(s.pin()));
       isItsLine(d, p);
     }
+  }
+
+  /** A machine with nothing but one plain piece to cut: the report has it, and how thick it is. */
+  @Test
+  void onePlainPieceAloneIsInTheCutList() {
+    String json =
+        """
+        {"longlow": 1, "name": "one",
+         "pins": {"r": [0, 300], "f": [1600, 300], "a": [500, 500]}, "parts": {
+          "rear": {"kind": "wheel", "end": "rear", "axle": "r", "tyre": "140/70-16"},
+          "front": {"kind": "wheel", "end": "front", "axle": "f", "tyre": "110/80-16"},
+          "lug": {"kind": "bracket", "frame": "a", "left": 5, "right": 7,
+            "outline": {"points": [[0, 0], [60, 0], [60, 30], [0, 30]]}}}}
+        """;
+    Study study = Study.of(((ReadResult.Read) LayoutReader.read(json, null)).layout());
+    assertThat(Report.html(study)).contains("Plain pieces", "60 x 30 mm");
   }
 
   /** Sides by the least rectangle round the line; pins by how far they are from its corners. */
