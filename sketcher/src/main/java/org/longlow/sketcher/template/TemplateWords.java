@@ -7,6 +7,8 @@ import org.longlow.constraints.shape.PartShape;
 
 /** What every template says, and how its files are called. */
 final class TemplateWords {
+  /** As long as a part may be called; one of a former may be longer. */
+  private static final int FILE_NAME_LENGTH = 60;
 
   private static final String LINE_STAYS = "LINE STAYS";
   private static final String KERF = "saw kerf";
@@ -31,10 +33,12 @@ final class TemplateWords {
         figures.own(KERF + " 0.8 to 1.5 mm (from memory) belongs to the waste; test your own"));
   }
 
-  /** Returns a name that is safe in every file system. */
+  /** Returns a name that is safe in every file system, also with another before it. */
   static String fileName(String name) {
-    String safe =
+    String plain =
         name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-+|-+$", "");
+    String safe =
+        plain.substring(0, Math.min(plain.length(), FILE_NAME_LENGTH)).replaceAll("-+$", "");
     return safe.isEmpty() ? "part" : Windows.refuses(safe) ? safe + "-part" : safe;
   }
 }
