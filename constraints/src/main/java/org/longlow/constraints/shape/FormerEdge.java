@@ -14,7 +14,6 @@ import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
-import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 import org.longlow.constraints.machine.shop.SheetFold;
 import org.longlow.rider.geom.PointMm;
 
@@ -174,7 +173,7 @@ final class FormerEdge {
       return List.of();
     }
     IndexedPointInAreaLocator within = new IndexedPointInAreaLocator(other);
-    IndexedFacetDistance far = new IndexedFacetDistance(other.getBoundary());
+    List<Coordinate[]> lines = lines(other);
     IndexedPointInAreaLocator own = new IndexedPointInAreaLocator(line);
     Map<FormerCut.Edge, Double> most = new EnumMap<>(FormerCut.Edge.class);
     for (int i = 0; i + 1 < ring.length; i++) {
@@ -182,9 +181,10 @@ final class FormerEdge {
       int paces = (int) Math.max(1, Math.ceil(s.getLength() / PACE_MM));
       for (int k = 0; k < paces; k++) {
         Coordinate p = s.pointAlong((k + 0.5) / paces);
-        double off = far.distance(Curves.FACTORY.createPoint(p));
-        off = within.locate(p) == Location.EXTERIOR ? -off : off;
-        FormerCut.Edge edge = edge(s, p, own);
+        Coordinate out = outward(s, p, own);
+        boolean narrower = within.locate(p) == Location.EXTERIOR;
+        double off = narrower ? -along(p, -out.x, -out.y, lines) : along(p, out.x, out.y, lines);
+        FormerCut.Edge edge = edge(out);
         if (Math.abs(off) > Math.abs(most.getOrDefault(edge, 0.0))) {
           most.put(edge, off);
         }
@@ -197,20 +197,49 @@ final class FormerEdge {
         .toList();
   }
 
-  /** Which side of the former an edge faces. */
-  private static FormerCut.Edge edge(LineSegment s, Coordinate p, IndexedPointInAreaLocator own) {
-    double dx = (s.p1.x - s.p0.x) / s.getLength();
-    double dy = (s.p1.y - s.p0.y) / s.getLength();
-    double nx = -dy;
-    double ny = dx;
-    if (own.locate(new Coordinate(p.x + 1e-3 * nx, p.y + 1e-3 * ny)) != Location.EXTERIOR) {
-      nx = -nx;
-      ny = -ny;
+  private static List<Coordinate[]> lines(Geometry area) {
+    List<Coordinate[]> lines = new ArrayList<>();
+    Geometry boundary = area.getBoundary();
+    for (int i = 0; i < boundary.getNumGeometries(); i++) {
+      lines.add(boundary.getGeometryN(i).getCoordinates());
     }
-    if (Math.abs(ny) >= Math.abs(nx)) {
-      return ny > 0 ? FormerCut.Edge.TOP : FormerCut.Edge.BOTTOM;
+    return lines;
+  }
+
+  /** How far it is from a place to the nearest of some lines in a direction; 0 if there is none. */
+  private static double along(Coordinate p, double dx, double dy, List<Coordinate[]> lines) {
+    double nearest = Double.POSITIVE_INFINITY;
+    for (Coordinate[] line : lines) {
+      for (int i = 0; i + 1 < line.length; i++) {
+        double ex = line[i + 1].x - line[i].x;
+        double ey = line[i + 1].y - line[i].y;
+        double cross = dx * ey - dy * ex;
+        double ax = line[i].x - p.x;
+        double ay = line[i].y - p.y;
+        double t = (ax * ey - ay * ex) / cross;
+        double on = (ax * dy - ay * dx) / cross;
+        if (cross != 0 && t >= 0 && on >= 0 && on <= 1) {
+          nearest = Math.min(nearest, t);
+        }
+      }
     }
-    return nx > 0 ? FormerCut.Edge.LEFT : FormerCut.Edge.RIGHT;
+    return nearest == Double.POSITIVE_INFINITY ? 0 : nearest;
+  }
+
+  /** Which way is out, square to an edge. */
+  private static Coordinate outward(LineSegment s, Coordinate p, IndexedPointInAreaLocator own) {
+    double nx = -(s.p1.y - s.p0.y) / s.getLength();
+    double ny = (s.p1.x - s.p0.x) / s.getLength();
+    boolean in = own.locate(new Coordinate(p.x + 1e-3 * nx, p.y + 1e-3 * ny)) != Location.EXTERIOR;
+    return in ? new Coordinate(-nx, -ny) : new Coordinate(nx, ny);
+  }
+
+  /** Which side of the former faces that way. */
+  private static FormerCut.Edge edge(Coordinate out) {
+    if (Math.abs(out.y) >= Math.abs(out.x)) {
+      return out.y > 0 ? FormerCut.Edge.TOP : FormerCut.Edge.BOTTOM;
+    }
+    return out.x > 0 ? FormerCut.Edge.LEFT : FormerCut.Edge.RIGHT;
   }
 
   /** Returns the rim of a former of sheet metal, its outside on the line. */

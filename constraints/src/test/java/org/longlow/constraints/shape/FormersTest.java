@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -78,6 +79,27 @@ class FormersTest {
         assertThat(cut.skinMm()).isEqualTo(skin);
       }
     }
+  }
+
+  /**
+   * Its front edge is lower than it leans: what lies nearest to it is the top of the other face.
+   */
+  @Test
+  void anEdgeThatIsLowLeansAsFarAsOneThatIsHigh() {
+    // a wedge 30 high whose sides run from 150 out to 0 over 300: at y 75 half its length is left
+    Part wedge =
+        Made.formed(
+            Made.outline(0, 0, 300, 0, 300, 30, 0, 30),
+            Made.spread(150, 150, false),
+            new Breadth(Made.stations(false, 0, 150, 300, 0), Profile.FLAT),
+            Made.along(0, 75));
+    FormerCut cut = only(wedge);
+    FormerCut.Lean front =
+        cut.leans().stream()
+            .max(Comparator.comparingDouble(l -> Math.abs(l.offMm())))
+            .orElseThrow();
+    assertThat(Math.abs(front.offMm())).isCloseTo(10 * 2, within(NEAR_MM));
+    assertThat(Math.abs(front.rad())).isCloseTo(Math.atan(2), within(1e-3));
   }
 
   @Test
