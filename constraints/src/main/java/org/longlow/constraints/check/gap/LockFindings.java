@@ -348,7 +348,7 @@ public final class LockFindings {
     }
     boolean ahead = Math.toDegrees(Math.abs(there.turnRad())) < 0.05;
     return Say.format(
-        " Of what keeps its gap %s come nearest, %s apart %s%s.",
+        " Of what keeps its gap to both sides %s come nearest, %s apart %s%s.",
         nearest.about().words(),
         Say.mm(there.gapMm()),
         ahead ? Words.of("straight ahead") : Words.of("turned ", degrees(there.turnRad())),

@@ -123,7 +123,7 @@ class LockFindingsTest {
     assertThat(told)
         .startsWith("To the right the steering turns the 1° asked before anything meets.")
         .containsPattern(
-            "Of what keeps its gap frontWheel and beside come nearest, [\\d.]+ mm apart turned 1°"
+            "Of what keeps its gap to both sides frontWheel and beside come nearest, [\\d.]+ mm apart turned 1°"
                 + " to the right, (laden|full bump)");
     double said = Double.parseDouble(told.replaceAll(".*come nearest, ([\\d.]+) mm.*", "$1"));
     double least = Double.POSITIVE_INFINITY;
