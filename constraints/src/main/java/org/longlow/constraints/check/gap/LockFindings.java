@@ -122,9 +122,12 @@ public final class LockFindings {
     }
     List<Finding> findings = new ArrayList<>();
     worst.values().forEach(f -> findings.add(finding(f)));
-    Words nearest = nearest();
-    findings.add(side(true, nearest));
-    findings.add(side(false, nearest));
+    Fouled left = first(true);
+    Fouled right = first(false);
+    // it takes long, and is told only of a side to which nothing meets
+    Words nearest = left == null || right == null ? nearest() : Words.of("");
+    findings.add(side(true, left, nearest));
+    findings.add(side(false, right, nearest));
     return findings;
   }
 
@@ -355,8 +358,8 @@ public final class LockFindings {
         nearest.state().condition().map(c -> ", " + c.says()).orElse(""));
   }
 
-  /** How far the steering turns to a side before anything meets. */
-  private Finding side(boolean left, Words nearest) {
+  /** What ends the way to a side, or null if nothing meets on it. */
+  private Fouled first(boolean left) {
     double reached = way.lockRad();
     Fouled first = null;
     for (Fouled f : worst.values()) {
@@ -366,6 +369,12 @@ public final class LockFindings {
         first = f;
       }
     }
+    return first;
+  }
+
+  /** How far the steering turns to a side before anything meets. */
+  private Finding side(boolean left, Fouled first, Words nearest) {
+    double reached = first == null ? way.lockRad() : Math.abs(first.met().to(left).turnRad());
     String side = left ? "left" : "right";
     double asked = Math.toDegrees(askedRad);
     double deg = Math.toDegrees(reached);
