@@ -53,6 +53,7 @@ class ArchitectureTest {
           "check.rule",
           "check.gap",
           "check.road",
+          "check.ride",
           "check.whole",
           "check",
           "study",

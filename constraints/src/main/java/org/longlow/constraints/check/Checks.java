@@ -26,6 +26,10 @@ import org.longlow.constraints.check.person.HandFindings;
 import org.longlow.constraints.check.person.PoseFindings;
 import org.longlow.constraints.check.person.SeatFindings;
 import org.longlow.constraints.check.person.SightFindings;
+import org.longlow.constraints.check.ride.BalanceFindings;
+import org.longlow.constraints.check.ride.DiveFindings;
+import org.longlow.constraints.check.ride.RampFindings;
+import org.longlow.constraints.check.ride.WindFindings;
 import org.longlow.constraints.check.road.AxleFindings;
 import org.longlow.constraints.check.road.ChainFindings;
 import org.longlow.constraints.check.road.GroundFindings;
@@ -52,6 +56,7 @@ import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.stand.Condition;
+import org.longlow.constraints.stand.Stances;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
 import org.longlow.constraints.words.Progress;
@@ -140,10 +145,34 @@ public final class Checks {
       add(findings, StandFindings.STAND, () -> StandFindings.of(layout, wheels, standings));
       add(findings, SteeringFindings.TRAIL, () -> SteeringFindings.of(wheels, standings));
       TurningFindings.of(wheels, standings).ifPresent(findings::add);
+      moving(findings, layout, shapes, wheels, standings);
     }
     add(findings, LoadFindings.LOAD, () -> LoadFindings.of(layout, standings));
     add(findings, Rulings.LAW, () -> LawFindings.of(layout, sittings, standings));
     return held(findings, weights, springs, sittings);
+  }
+
+  /** Adds what is found of the machine over ramps, braking, balancing and in side wind. */
+  private static void moving(
+      List<Finding> findings,
+      Layout layout,
+      Map<String, PartShape> shapes,
+      Wheels wheels,
+      List<Standing> standings) {
+    add(findings, RampFindings.RAMP, () -> RampFindings.of(layout, wheels, standings));
+    Stances stances = new Stances(wheels, shapes);
+    add(
+        findings,
+        DiveFindings.DIVE,
+        () -> DiveFindings.of(layout, wheels, stances, standings).stream().toList());
+    add(
+        findings,
+        BalanceFindings.BALANCE,
+        () -> BalanceFindings.of(wheels, standings).stream().toList());
+    add(
+        findings,
+        WindFindings.WIND,
+        () -> WindFindings.of(layout, wheels, standings).stream().toList());
   }
 
   /** Returns findings with the care that unknown masses, springs and bodies ask. */

@@ -216,7 +216,7 @@ public final class Quantities {
         return "write " + spelt.getValue();
       }
     }
-    return "units are mm cm m in ft, deg rad, kg g lb, N kN lbf, kPa psi; "
+    return "units are mm cm m in ft, deg rad, kg g lb, N kN lbf, kPa psi, km/h mph; "
         + Names.advice(name, names, "measure");
   }
 

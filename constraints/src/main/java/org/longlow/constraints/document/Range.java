@@ -69,6 +69,9 @@ public record Range(double from, double to, boolean open) {
     if (dim.equals(Dim.FORCE) || dim.equals(Dim.RATE)) {
       return 100_000;
     }
+    if (dim.equals(Dim.SPEED)) {
+      return 1e6; // 3,600 km/h
+    }
     return 1e9;
   }
 

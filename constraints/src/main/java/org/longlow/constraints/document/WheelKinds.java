@@ -2,6 +2,7 @@ package org.longlow.constraints.document;
 
 import static org.longlow.constraints.document.Type.FORCE;
 import static org.longlow.constraints.document.Type.LENGTH;
+import static org.longlow.constraints.document.Type.NUMBER;
 import static org.longlow.constraints.document.Type.RATE;
 import static org.longlow.constraints.document.Type.words;
 
@@ -14,6 +15,9 @@ import org.longlow.constraints.layout.WheelPart;
 
 /** Wheels and what carries them: their fields besides what {@link PartCommon} says of all. */
 final class WheelKinds {
+
+  /** Nothing round is less spread than a bare hub. */
+  private static final double LEAST_SPREAD = 0.1;
 
   private WheelKinds() {}
 
@@ -40,7 +44,13 @@ final class WheelKinds {
             "crown",
             PartSizes.SIZE,
             WheelPart::crown,
-            "Measured section (crown) radius, instead of half the width."));
+            "Measured section (crown) radius, instead of half the width."),
+        s.may(
+            "spread",
+            NUMBER.between(LEAST_SPREAD, 1),
+            WheelPart::spread,
+            "Its moment of inertia about the axle over its mass times its radius squared, for"
+                + " balance: 0.5 for a plain disc, 1 for a thin ring; 0.7 where absent."));
   }
 
   static FrontPart front(Source<FrontPart> s) {

@@ -104,8 +104,9 @@ public record Formula(String text, Expr expr) {
       throw new FormulaException("is empty; write a quantity such as 1600 mm");
     }
     try {
+      String read = text.replace(Unit.KM_PER_HOUR.symbol(), Unit.KM_PER_HOUR.inFormula());
       return new Formula(
-          text, convert(new Expression(text, Grammar.CONFIGURATION).getAbstractSyntaxTree()));
+          text, convert(new Expression(read, Grammar.CONFIGURATION).getAbstractSyntaxTree()));
     } catch (ParseException e) {
       String why =
           e.getMessage()

@@ -70,9 +70,13 @@ public enum MathFunction {
       case SQRT:
         Dim d = a.get(0);
         need(
-            d.length() % 2 == 0 && d.mass() % 2 == 0 && d.force() % 2 == 0 && !d.angle(),
+            d.length() % 2 == 0
+                && d.mass() % 2 == 0
+                && d.force() % 2 == 0
+                && d.time() % 2 == 0
+                && !d.angle(),
             "needs a square (such as mm^2), got " + d.words());
-        return new Dim(d.length() / 2, d.mass() / 2, d.force() / 2, false);
+        return new Dim(d.length() / 2, d.mass() / 2, d.force() / 2, d.time() / 2, false);
       case ABS:
         return a.get(0);
       default:

@@ -33,14 +33,17 @@ public enum Unit {
   NEWTON_PER_MM("N/mm", Dim.RATE, 1),
   KG_PER_M3("kg/m^3", Dim.DENSITY, 1e-9),
   KG_PER_M2("kg/m^2", Dim.AREAL_MASS, 1e-6),
+  KM_PER_HOUR("km/h", Dim.SPEED, 1e6 / 3600),
+  METRE_PER_SECOND("m/s", Dim.SPEED, 1000),
+  MILE_PER_HOUR("mph", Dim.SPEED, 1_609_344.0 / 3600),
   PSI("psi", Dim.PRESSURE, 4.4482216152605 / (25.4 * 25.4)),
   POUND_FORCE_PER_INCH("lbf/in", Dim.RATE, 4.4482216152605 / 25.4),
   POUND_PER_FT3("lb/ft^3", Dim.DENSITY, 0.45359237 / (304.8 * 304.8 * 304.8));
 
   private static final Map<String, Unit> BY_SYMBOL =
       Stream.of(values())
-          .filter(u -> u != NONE && u.symbol.chars().allMatch(Character::isLetter))
-          .collect(Collectors.toUnmodifiableMap(u -> u.symbol, Function.identity()));
+          .filter(u -> u != NONE && u.inFormula().chars().allMatch(Character::isLetter))
+          .collect(Collectors.toUnmodifiableMap(Unit::inFormula, Function.identity()));
 
   private final String symbol;
   private final Dim dim;
@@ -66,7 +69,8 @@ public enum Unit {
   public static Unit of(Dim dim, Units units) {
     if (units == Units.IN) {
       for (Unit unit :
-          List.of(INCH, POUND, POUND_FORCE, PSI, POUND_FORCE_PER_INCH, POUND_PER_FT3)) {
+          List.of(
+              INCH, POUND, POUND_FORCE, PSI, POUND_FORCE_PER_INCH, POUND_PER_FT3, MILE_PER_HOUR)) {
         if (unit.dim.equals(dim)) {
           return unit;
         }
@@ -92,6 +96,14 @@ public enum Unit {
 
   public String symbol() {
     return symbol;
+  }
+
+  /**
+   * Returns how a formula names it. There {@code h} is no unit, so that it may name a measure, and
+   * km/h is one word.
+   */
+  String inFormula() {
+    return this == KM_PER_HOUR ? "kmh" : symbol;
   }
 
   public Dim dim() {

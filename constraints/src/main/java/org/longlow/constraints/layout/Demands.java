@@ -35,6 +35,13 @@ public record Demands(List<String> rules, Map<Key, Formula> limits) {
         "30 deg",
         90,
         "steering turned to each side with both hands on and nothing in its way"),
+    RAMP("ramp", "8 deg", 90, "the steepest ramp or crest to roll over, laden or pushed, at least"),
+    KERB(
+        "kerb", "50 mm", "the highest kerb or sill to roll over square, laden or pushed, at least"),
+    BRAKING(
+        "braking", "0.5", 2, "braking, in that of gravity, that the springs are looked at under"),
+    SPEED("speed", "90 km/h", "speed that side wind is looked at"),
+    SIDE_WIND("sideWind", "40 km/h", "wind square from the side that is looked at"),
     TIP("tip", "8 deg", 90, "tipping angle on the stand over every edge, at least");
 
     private final String word;

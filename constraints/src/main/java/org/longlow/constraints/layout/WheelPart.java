@@ -16,6 +16,8 @@ import org.longlow.constraints.layout.Traits.Make;
  * @param radius measured free radius, instead of the designation's
  * @param width measured section width, instead of the designation's
  * @param crown measured section (crown) radius, instead of half the width
+ * @param spread moment of inertia about its axle over mass times free radius squared, 0.5 for a
+ *     disc to 1 for a thin ring; for balance
  */
 public record WheelPart(
     PartBase base,
@@ -24,7 +26,8 @@ public record WheelPart(
     String tyre,
     Optional<Formula> radius,
     Optional<Formula> width,
-    Optional<Formula> crown)
+    Optional<Formula> crown,
+    Optional<Formula> spread)
     implements Part.AtEnd {
   @Override
   public Traits traits() {

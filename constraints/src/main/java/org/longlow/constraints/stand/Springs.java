@@ -100,10 +100,27 @@ public record Springs(MassPoint.Sum sprung, MassPoint.Sum atFront, MassPoint.Sum
   }
 
   private StaticSag rest(Wheels wheels, Suspension front, Suspension rear, double loadFactor) {
-    return StaticSag.of(
-        new StaticSag.End(front, atFront, wheels.frontTyre().freeRadiusMm()),
-        new StaticSag.End(rear, atRear, wheels.rearTyre().freeRadiusMm()),
+    return StaticSag.of(front(wheels, front), rear(wheels, rear), sprung, loadFactor);
+  }
+
+  /**
+   * Returns where they come to rest while the front wheel alone slows the machine down, upright.
+   *
+   * @param brakingG by how much, in that of gravity
+   */
+  public StaticSag braking(Wheels wheels, double brakingG) {
+    return StaticSag.braking(
+        front(wheels, wheels.frontSuspension()),
+        rear(wheels, wheels.rearSuspension()),
         sprung,
-        loadFactor);
+        brakingG);
+  }
+
+  private StaticSag.End front(Wheels wheels, Suspension suspension) {
+    return new StaticSag.End(suspension, atFront, wheels.frontTyre().freeRadiusMm());
+  }
+
+  private StaticSag.End rear(Wheels wheels, Suspension suspension) {
+    return new StaticSag.End(suspension, atRear, wheels.rearTyre().freeRadiusMm());
   }
 }

@@ -97,6 +97,7 @@ final class TwoWheels {
             size,
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
             Optional.empty()));
   }
 }

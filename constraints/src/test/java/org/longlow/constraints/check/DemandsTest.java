@@ -15,10 +15,10 @@ import org.longlow.constraints.study.TestMachine;
 /** A demand that nothing reads would be a promise that nobody keeps. */
 class DemandsTest {
 
-  /** What a finding holds the machine to, without the words that only quote the demand. */
-  private record Held(String id, String stance, String verdict, double limit) {
+  /** What a finding holds the machine to or finds, without the words that only quote the demand. */
+  private record Held(String id, String stance, String verdict, double limit, double value) {
     static Held of(Finding f) {
-      return new Held(f.id(), f.stanceWords(), f.verdict().name(), f.limit());
+      return new Held(f.id(), f.stanceWords(), f.verdict().name(), f.limit(), f.value());
     }
   }
 

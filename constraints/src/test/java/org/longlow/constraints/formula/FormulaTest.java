@@ -107,7 +107,7 @@ class FormulaTest {
           """)
   void dimensionFollowsTheFormula(String text, int length, int mass, int force, boolean angle) {
     assertThat(Formula.parse(text).expr().dim(DIMS::get))
-        .isEqualTo(new Dim(length, mass, force, angle));
+        .isEqualTo(new Dim(length, mass, force, 0, angle));
   }
 
   @ParameterizedTest

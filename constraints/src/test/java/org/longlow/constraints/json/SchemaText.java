@@ -26,7 +26,8 @@ final class SchemaText implements Type.Cases<Void, ObjectNode> {
   private static final String QUANTITY =
       "A quantity with its unit, or a formula over measures: numbers, measures, units, + - * / ^"
           + " ( ), and sin cos tan asin acos atan atan2 sqrt abs hypot min max. Units: mm cm m in"
-          + " ft, deg rad, kg g lb, N kN lbf, kPa, and their products such as N/mm or kg/m^3."
+          + " ft, deg rad, kg g lb, N kN lbf, kPa, km/h mph m/s, and their products such as N/mm or"
+          + " kg/m^3."
           + " Inches may be written as on a tape: 63 1/2 in; feet with inches: 5 ft 9 1/2 in. A"
           + " space between a number and a unit multiplies, from left to right.";
 
@@ -39,6 +40,7 @@ final class SchemaText implements Type.Cases<Void, ObjectNode> {
           Dim.RATE, "rate",
           Dim.DENSITY, "density",
           Dim.PRESSURE, "pressure",
+          Dim.SPEED, "speed",
           Dim.NUMBER, "number");
 
   private final Map<String, ObjectNode> defs = new LinkedHashMap<>();

@@ -14,7 +14,7 @@ final class WrittenFigures {
 
   private static final Pattern FIGURE =
       Pattern.compile(
-          "(?<![\\w.])([-+]?\\d+(?:\\.\\d*)?)\\s*(N/mm|kg/m\\^3|kPa|kN|kg|mm|cm|m|g|N)(?![\\w/^])");
+          "(?<![\\w.])([-+]?\\d+(?:\\.\\d*)?)\\s*(N/mm|kg/m\\^3|km/h|kPa|kN|kg|mm|cm|m|g|N)(?![\\w/^])");
 
   /** So many decimals of an inch tell 0.01 mm from the next. */
   private static final int OF_INCHES = 4;
@@ -24,17 +24,18 @@ final class WrittenFigures {
   private record Sort(FigureSort shown, double factor) {}
 
   private static final Map<String, Sort> SORTS =
-      Map.of(
-          "mm", new Sort(FigureSort.LENGTH, 1),
-          "cm", new Sort(FigureSort.LENGTH, 10),
-          "m", new Sort(FigureSort.LENGTH, 1000),
-          "kg", new Sort(FigureSort.MASS, 1),
-          "g", new Sort(FigureSort.MASS, 0.001),
-          "N", new Sort(FigureSort.FORCE, 1),
-          "kN", new Sort(FigureSort.FORCE, 1000),
-          "N/mm", new Sort(FigureSort.RATE, 1),
-          "kPa", new Sort(FigureSort.PRESSURE, 1),
-          "kg/m^3", new Sort(FigureSort.DENSITY, 1));
+      Map.ofEntries(
+          Map.entry("mm", new Sort(FigureSort.LENGTH, 1)),
+          Map.entry("cm", new Sort(FigureSort.LENGTH, 10)),
+          Map.entry("m", new Sort(FigureSort.LENGTH, 1000)),
+          Map.entry("kg", new Sort(FigureSort.MASS, 1)),
+          Map.entry("g", new Sort(FigureSort.MASS, 0.001)),
+          Map.entry("N", new Sort(FigureSort.FORCE, 1)),
+          Map.entry("kN", new Sort(FigureSort.FORCE, 1000)),
+          Map.entry("N/mm", new Sort(FigureSort.RATE, 1)),
+          Map.entry("kPa", new Sort(FigureSort.PRESSURE, 1)),
+          Map.entry("kg/m^3", new Sort(FigureSort.DENSITY, 1)),
+          Map.entry("km/h", new Sort(FigureSort.SPEED, 1)));
 
   private WrittenFigures() {}
 

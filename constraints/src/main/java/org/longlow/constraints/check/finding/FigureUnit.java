@@ -14,6 +14,7 @@ public enum FigureUnit {
   NEWTON("N", FigureSort.FORCE),
   KG("kg", FigureSort.MASS),
   KPA("kPa", FigureSort.PRESSURE),
+  KM_PER_HOUR("km/h", FigureSort.SPEED),
   /** Part of a whole, 0 to 1; said in per cent. */
   SHARE("share", FigureSort.SHARE),
   COUNT("count", "", 0),

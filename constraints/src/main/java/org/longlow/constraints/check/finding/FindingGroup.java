@@ -1,5 +1,7 @@
 package org.longlow.constraints.check.finding;
 
+import org.longlow.constraints.machine.ride.Crosswind;
+import org.longlow.constraints.machine.ride.WhippleModel;
 import org.longlow.rider.pose.ComfortBands;
 import org.longlow.rider.seat.FoamStack;
 
@@ -47,6 +49,8 @@ public enum FindingGroup {
       "steering",
       "Trail is plain geometry; it does not promise that a machine is stable. Try it at walking pace"
           + " on an empty place first."),
+  BALANCE("balance", WhippleModel.CAUTION + " Try the machine at walking pace on an empty place."),
+  WIND("side wind", Crosswind.CAUTION),
   LOADS(
       "loads",
       "Loads and lift are plain statics of the masses given: weigh the finished machine on two"

@@ -46,7 +46,7 @@ public final class WorstFirst {
       case MM -> 10;
       case MM2 -> 1000;
       case NEWTON -> 50;
-      case KG, KPA -> 5;
+      case KG, KPA, KM_PER_HOUR -> 5;
       case DEG -> 5;
       case G, SHARE, NONE -> 0.05;
       case COUNT, LINKS -> 1;

@@ -10,9 +10,10 @@ import org.longlow.rider.geom.PointMm;
  * The machine at rest on its springs: travels, pitch and axle loads that agree with each other.
  *
  * <p>Virtual work at each end: the wheel load less the unsprung weight, times the rise of the axle
- * along its path, is the spring force along the path. Frictionless, linear springs, level ground,
- * vertical wheel loads only. Wheel loads come from the masses where they really are, so the answer
- * is a fixed point; it is found by repeating, each round gaining about a digit.
+ * along its path, is the spring force along the path. Frictionless, linear springs, level ground.
+ * While the front wheel brakes, the road's force backwards and the mass of the wheel work as well,
+ * with the brake held by what holds the axle. Wheel loads come from the masses where they really
+ * are, so the answer is a fixed point; it is found by repeating, each round gaining about a digit.
  *
  * @param front where the front wheel rests
  * @param rear where the rear wheel rests
@@ -66,6 +67,36 @@ public record StaticSag(
     private MassPoint.Sum unsprungAt(PointMm axle, PointMm axleAsDrawn) {
       return unsprung.shifted(unsprung.massKg(), axle.minus(axleAsDrawn));
     }
+
+    /**
+     * Returns where the wheel rests.
+     *
+     * @param loadN on the road
+     * @param brakingG how fast all slows down
+     * @param brakeN with what force the road slows this wheel
+     */
+    private Suspension.Rest rest(
+        double loadN,
+        PointMm axle,
+        RigidMotion placement,
+        double factor,
+        double brakingG,
+        double brakeN) {
+      PointMm way = placement.turn(suspension.path().directionAt(axle));
+      double unsprungN = unsprung.massKg() * Values.STANDARD_GRAVITY_MS2;
+      double contact = way.x() + freeRadiusMm * suspension.path().turnPerMm();
+      double alongPathN =
+          (loadN - unsprungN) * factor * way.z()
+              - brakeN * contact
+              + brakingG * unsprungN * way.x();
+      return suspension.restUnder(alongPathN);
+    }
+
+    private double radius(double loadN) {
+      double squash = Math.max(0, loadN) / tyreNPerMm;
+      // A tyre flat on the ground is past every use of the figure; keep the geometry alive.
+      return Math.max(freeRadiusMm / 2, freeRadiusMm - squash);
+    }
   }
 
   /**
@@ -76,6 +107,20 @@ public record StaticSag(
    *     of {@link TurnLean}
    */
   public static StaticSag of(End front, End rear, MassPoint.Sum sprung, double loadFactor) {
+    return of(front, rear, sprung, loadFactor, 0);
+  }
+
+  /**
+   * Returns the balance of a machine that the front wheel alone slows down steadily, upright.
+   *
+   * @param brakingG by how much, in that of gravity, &gt;= 0
+   */
+  public static StaticSag braking(End front, End rear, MassPoint.Sum sprung, double brakingG) {
+    return of(front, rear, sprung, 1, Values.notNegative("braking g", brakingG));
+  }
+
+  private static StaticSag of(
+      End front, End rear, MassPoint.Sum sprung, double loadFactor, double brakingG) {
     Values.positive("load factor", loadFactor);
     double frontTravel = 0;
     double rearTravel = 0;
@@ -96,10 +141,15 @@ public record StaticSag(
           new AxleLoads(
               placement.apply(frontAxle).x(),
               new MassPoint(total.massKg(), placement.apply(total.at()), total.yMm()));
-      Suspension.Rest frontRest = rest(front, loads.frontN(), frontAxle, placement, loadFactor);
-      Suspension.Rest rearRest = rest(rear, loads.rearN(), rearAxle, placement, loadFactor);
-      double newFront = radius(front, loads.frontN() * loadFactor);
-      double newRear = radius(rear, loads.rearN() * loadFactor);
+      double shifted = brakingG * loads.weightN() * loads.total().at().z() / loads.wheelbaseMm();
+      double frontN = loads.frontN() + shifted;
+      double rearN = loads.rearN() - shifted;
+      Suspension.Rest frontRest =
+          front.rest(
+              frontN, frontAxle, placement, loadFactor, brakingG, brakingG * loads.weightN());
+      Suspension.Rest rearRest = rear.rest(rearN, rearAxle, placement, loadFactor, brakingG, 0);
+      double newFront = front.radius(frontN * loadFactor);
+      double newRear = rear.radius(rearN * loadFactor);
       double moved =
           Math.abs(frontRest.travelMm() - frontTravel)
               + Math.abs(rearRest.travelMm() - rearTravel)
@@ -114,18 +164,5 @@ public record StaticSag(
       frontRadius = newFront;
       rearRadius = newRear;
     }
-  }
-
-  private static Suspension.Rest rest(
-      End end, double loadN, PointMm axle, RigidMotion placement, double factor) {
-    double sprungN = (loadN - end.unsprung().massKg() * Values.STANDARD_GRAVITY_MS2) * factor;
-    double rise = placement.turn(end.suspension().path().directionAt(axle)).z();
-    return end.suspension().restUnder(sprungN * rise);
-  }
-
-  private static double radius(End end, double loadN) {
-    double squash = Math.max(0, loadN) / end.tyreNPerMm();
-    // A tyre flat on the ground is past every use of the figure; keep the geometry alive.
-    return Math.max(end.freeRadiusMm() / 2, end.freeRadiusMm() - squash);
   }
 }

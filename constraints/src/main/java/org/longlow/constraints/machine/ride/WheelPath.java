@@ -25,6 +25,12 @@ public sealed interface WheelPath permits WheelPath.Straight, WheelPath.Arc {
   /** Returns the unit direction of bump where the axle is. */
   PointMm directionAt(PointMm axle);
 
+  /**
+   * Returns how far what holds the axle turns for each mm of bump, rad, from ahead upwards: nothing
+   * on a slide. A brake held by it turns the wheel as far.
+   */
+  double turnPerMm();
+
   /** Returns the lowest travel at which bump still raises the axle, mm; may be infinite. */
   double leastTravelMm();
 
@@ -99,6 +105,11 @@ public sealed interface WheelPath permits WheelPath.Straight, WheelPath.Arc {
     }
 
     @Override
+    public double turnPerMm() {
+      return 0;
+    }
+
+    @Override
     public double leastTravelMm() {
       return Double.NEGATIVE_INFINITY;
     }
@@ -162,6 +173,11 @@ public sealed interface WheelPath permits WheelPath.Straight, WheelPath.Arc {
     @Override
     public PointMm directionAt(PointMm axle) {
       return axle.minus(pivot).left().times(sense() / lengthMm);
+    }
+
+    @Override
+    public double turnPerMm() {
+      return sense() / lengthMm;
     }
 
     @Override

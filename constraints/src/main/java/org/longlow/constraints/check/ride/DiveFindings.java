@@ -1,0 +1,240 @@
+package org.longlow.constraints.check.ride;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.longlow.constraints.check.finding.About;
+import org.longlow.constraints.check.finding.Basis;
+import org.longlow.constraints.check.finding.FigureUnit;
+import org.longlow.constraints.check.finding.Figures;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
+import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
+import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.check.finding.Sources;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.layout.Demands;
+import org.longlow.constraints.layout.FrontPart;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.machine.chassis.Steering;
+import org.longlow.constraints.machine.ride.StaticSag;
+import org.longlow.constraints.machine.ride.Suspension;
+import org.longlow.constraints.machine.ride.WheelPath;
+import org.longlow.constraints.stand.Lowest;
+import org.longlow.constraints.stand.Springs;
+import org.longlow.constraints.stand.Stances;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.stand.Travel;
+import org.longlow.constraints.stand.Wheels;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Words;
+
+/** How far the springs dive under hard braking, and what trail and clearance are left there. */
+public final class DiveFindings {
+
+  /** The machine dived. */
+  public static final FindingKind DIVE =
+      new FindingKind("dive", FindingGroup.SAG, Rests.ON_EACH_LOAD);
+
+  private static final Basis BALANCE =
+      Basis.model(
+          "springs in balance while the front wheel alone slows the machine down steadily, its"
+              + " brake held by what holds the axle; no damping, no aerodynamics");
+
+  /** No road lets a machine slow down faster, in that of gravity. */
+  private static final double HARDEST_G = 1.5;
+
+  /** It is found where the front comes to a stop to so much, in that of gravity. */
+  private static final double FOUND_G = 1e-4;
+
+  private final Layout layout;
+  private final Wheels wheels;
+  private final Stances stances;
+
+  private DiveFindings(Layout layout, Wheels wheels, Stances stances) {
+    this.layout = layout;
+    this.wheels = wheels;
+    this.stances = stances;
+  }
+
+  /**
+   * Returns one, of the crew with which least is left; empty where nothing can be said, since
+   * springs have no rate.
+   *
+   * @param stances of the same machine
+   */
+  public static Optional<Finding> of(
+      Layout layout, Wheels wheels, Stances stances, List<Standing> standings) {
+    DiveFindings all = new DiveFindings(layout, wheels, stances);
+    Suspension front = wheels.frontSuspension();
+    if (!front.known() || !wheels.rearSuspension().known() || !travels(front)) {
+      return Optional.empty();
+    }
+    return standings.stream()
+        .filter(s -> s.kind() == Stance.Kind.LADEN && s.springs().isPresent())
+        .filter(s -> s.load().axles().total().at().z() > 0)
+        .map(all::dived)
+        .min(Comparator.comparing(Dived::verdict).thenComparingDouble(Dived::reachesG))
+        .map(all::finding);
+  }
+
+  private static boolean travels(Suspension s) {
+    return s.droopMm() + s.bumpMm() > 0;
+  }
+
+  /**
+   * The machine with one crew, dived.
+   *
+   * @param brakingG by how much it slows down
+   * @param lifts whether the rear wheel lifts there
+   * @param reachesG braking at which the front reaches a stop or the rear wheel lifts
+   * @param leastMm asked under it
+   * @param leftMm of the front wheel's travel, up to its stop
+   * @param trailMm trail on the ground; NaN without a front system
+   */
+  private record Dived(
+      Standing upright,
+      double brakingG,
+      boolean lifts,
+      double reachesG,
+      Suspension.State front,
+      Optional<Lowest> lowest,
+      double leastMm,
+      double leftMm,
+      double trailMm) {
+
+    boolean grounds() {
+      return lowest.isPresent() && lowest.get().heightMm() < leastMm;
+    }
+
+    Verdict verdict() {
+      boolean straightens = !(trailMm <= 0);
+      boolean rides = front == Suspension.State.RIDING;
+      return grounds() || !straightens ? Verdict.FAIL : rides ? Verdict.PASS : Verdict.CAUTION;
+    }
+  }
+
+  private Dived dived(Standing s) {
+    double asked = s.places().value(layout.demands().limit(Demands.Key.BRAKING));
+    double lift = s.load().axles().brakeLiftG();
+    double braking = Math.max(0, Math.min(asked, lift));
+    StaticSag dived = s.springs().orElseThrow().braking(wheels, braking);
+    Travel travel = new Travel(dived.front().travelMm(), dived.rear().travelMm());
+    Standing there = stances.moved(s.condition(), s.rider(), travel);
+    WheelPath path = wheels.frontSuspension().path();
+    double top = path.axle(wheels.frontSuspension().bumpMm()).z();
+    return new Dived(
+        s,
+        braking,
+        lift < asked,
+        reachesG(s.springs().orElseThrow(), Math.max(0, Math.min(lift, HARDEST_G))),
+        dived.front().state(),
+        Lowest.of(there.ground(), there.shapes().values()),
+        s.places().value(layout.demands().limit(Demands.Key.BUMP_CLEARANCE)),
+        Math.max(0, top - path.axle(travel.frontMm()).z()),
+        trailMm(there));
+  }
+
+  /** Returns the braking up to {@code most} at which the front wheel comes to a stop. */
+  private double reachesG(Springs springs, double most) {
+    double from = 0;
+    double to = most;
+    if (rides(springs, most)) {
+      return most;
+    }
+    while (to - from > FOUND_G) {
+      double middle = (from + to) / 2;
+      if (rides(springs, middle)) {
+        from = middle;
+      } else {
+        to = middle;
+      }
+    }
+    return from;
+  }
+
+  private boolean rides(Springs springs, double brakingG) {
+    return springs.braking(wheels, brakingG).front().state() == Suspension.State.RIDING;
+  }
+
+  private Finding finding(Dived d) {
+    Suspension front = wheels.frontSuspension();
+    double all = front.path().axle(front.bumpMm()).z() - front.path().axle(-front.droopMm()).z();
+    String people = d.upright.condition().people();
+    Words text =
+        Words.of(
+            Say.format(
+                "With %s braking at %.2f g%s leaves the front %s of its %s of travel, %s of trail",
+                people,
+                d.brakingG,
+                d.lifts ? ", where the rear wheel lifts," : "",
+                Say.mm(d.leftMm),
+                Say.mm(all),
+                Say.mm(d.trailMm)),
+            d.lowest
+                .map(l -> Words.of(" and ", Say.mm(l.heightMm()), " under " + l.part()))
+                .orElse(Words.NONE),
+            advice(d),
+            ".");
+    Figures figures =
+        d.trailMm <= 0
+            ? Figures.atLeast(d.trailMm, 0, FigureUnit.MM)
+            : d.grounds()
+                ? Figures.atLeast(d.lowest.get().heightMm(), d.leastMm, FigureUnit.MM)
+                : Figures.atLeast(
+                    d.reachesG,
+                    d.upright.places().value(layout.demands().limit(Demands.Key.BRAKING)),
+                    FigureUnit.G);
+    return new Finding(
+            DIVE,
+            About.thing("front suspension", "front"),
+            Optional.of(d.upright.condition()),
+            d.verdict(),
+            figures,
+            List.of(
+                BALANCE,
+                Sources.of(layout, Demands.Key.BRAKING),
+                Sources.of(layout, Demands.Key.BUMP_CLEARANCE)),
+            text)
+        .at(wheels.drawn().pin(wheels.front().axle()));
+  }
+
+  private static Words advice(Dived d) {
+    if (d.trailMm <= 0) {
+      return Words.of(
+          "; without trail the wheel does not straighten itself: stiffer springs in front, or more"
+              + " rake");
+    }
+    if (d.grounds()) {
+      return Words.of(
+          "; ",
+          Words.atLeast(d.leastMm),
+          " are asked there: stiffer springs in front, or raise it");
+    }
+    return switch (d.front) {
+      case BOTTOMED ->
+          Say.format(
+              "; it is on its stop from %.2f g, where it cannot take a bump: stiffer springs in front",
+              d.reachesG);
+      case TOPPED_OUT ->
+          Words.of(
+              "; its brake pushes the wheel down onto its lower stop, where it cannot follow a"
+                  + " hollow: hold the brake by a rod to what does not swing");
+      default -> Words.NONE;
+    };
+  }
+
+  private double trailMm(Standing there) {
+    FrontPart fork = wheels.fork();
+    if (fork == null) {
+      return Double.NaN;
+    }
+    PointMm top = there.ground().toRoad(there.places().pin(fork.top()));
+    PointMm bottom = there.ground().toRoad(there.places().pin(fork.bottom()));
+    PointMm axle = there.ground().toRoad(there.places().pin(fork.axle()));
+    double rake = Steering.rakeRad(top, bottom);
+    return Steering.of(wheels.frontTyre().freeRadiusMm(), rake, axle, bottom).groundTrailMm();
+  }
+}

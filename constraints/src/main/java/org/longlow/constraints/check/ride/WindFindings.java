@@ -1,0 +1,245 @@
+package org.longlow.constraints.check.ride;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.longlow.constraints.check.finding.About;
+import org.longlow.constraints.check.finding.Basis;
+import org.longlow.constraints.check.finding.FigureUnit;
+import org.longlow.constraints.check.finding.Figures;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.FindingGroup;
+import org.longlow.constraints.check.finding.FindingKind;
+import org.longlow.constraints.check.finding.FindingKind.Rests;
+import org.longlow.constraints.check.finding.Say;
+import org.longlow.constraints.check.finding.Sources;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.law.Known;
+import org.longlow.constraints.layout.Demands;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.ShellPart;
+import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.lock.Steered;
+import org.longlow.constraints.machine.ride.Crosswind;
+import org.longlow.constraints.machine.ride.WhippleParameters;
+import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.stand.Broadside;
+import org.longlow.constraints.stand.Rider;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.stand.Wheels;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.FigureSort;
+import org.longlow.rider.words.Words;
+
+/** What wind from the side does to the steering and the balance, with the crew that is worst. */
+public final class WindFindings {
+
+  /** Wind from the side. */
+  public static final FindingKind WIND =
+      new FindingKind("wind", FindingGroup.WIND, Rests.ON_EACH_LOAD);
+
+  /**
+   * Sideways coefficient of the side area in wind square from the side: 1.0 to 1.2, as of a flat
+   * plate; an engineering estimate. At an angle it goes with the sine.
+   */
+  private static final double SIDE_COEFFICIENT = 1.1;
+
+  /** Pressure centre of a streamlined body, behind its nose, of its length; aerofoil theory. */
+  private static final double FORWARD_CENTRE = 0.25;
+
+  /** A cowl that changes the arm by less is not worth a word, mm. */
+  private static final double LEAST_SAID_MM = 1;
+
+  private static final double MM_PER_M = 1e3;
+
+  private static final List<Basis> BASIS =
+      List.of(
+          Basis.model("arms of the side area about the steering axis, trail, and statics of lean"),
+          Basis.published(
+              Known.FROM_MEMORY,
+              "where wind presses: from the middle of the side area, with wheels as discs, to a"
+                  + " quarter of its length behind the nose (aerofoil theory, from memory); side"
+                  + " force of a flat plate, an estimate"));
+
+  /** The machine with one crew in the wind. */
+  private record Blown(
+      Standing stance, WhippleParameters body, Broadside all, Broadside turned, Crosswind arms) {
+
+    PointMm centre() {
+      return stance.ground().toRoad(all.centroid());
+    }
+
+    /** Returns where it presses at most ahead, mm from the rear contact. */
+    double forwardMm() {
+      double x = all.toMm() - FORWARD_CENTRE * (all.toMm() - all.fromMm());
+      PointMm there = new PointMm(x, all.centroid().z());
+      return Math.max(centre().x(), stance.ground().toRoad(there).x());
+    }
+
+    double turnedShare() {
+      return turned.areaMm2() / all.areaMm2();
+    }
+
+    /** Returns the arm by which the force turns the steering downwind, mm. */
+    double armMm(double pressureXMm) {
+      return arms.trailArmMm(pressureXMm) + share(turned);
+    }
+
+    /** Returns what an area that turns adds to the arm, mm. */
+    double share(Broadside part) {
+      return part.areaMm2() > 0
+          ? part.areaMm2() / all.areaMm2() * arms.armMm(stance.ground().toRoad(part.centroid()))
+          : 0;
+    }
+
+    double leastMm() {
+      return armMm(centre().x());
+    }
+
+    double mostMm() {
+      return armMm(forwardMm());
+    }
+
+    double straightMm() {
+      return Crosswind.idealArmMm(centre().z(), body.model());
+    }
+  }
+
+  private final Layout layout;
+  private final Wheels wheels;
+
+  private WindFindings(Layout layout, Wheels wheels) {
+    this.layout = layout;
+    this.wheels = wheels;
+  }
+
+  /** Returns one, of the crew with which it is carried off most; empty where a mass is missing. */
+  public static Optional<Finding> of(Layout layout, Wheels wheels, List<Standing> standings) {
+    WindFindings all = new WindFindings(layout, wheels);
+    return standings.stream()
+        .filter(s -> s.kind() == Stance.Kind.LADEN)
+        .flatMap(s -> all.blown(s).stream())
+        .min(Comparator.comparingDouble(b -> b.leastMm() - b.straightMm()))
+        .map(all::finding);
+  }
+
+  private Optional<Blown> blown(Standing s) {
+    Optional<WhippleParameters> body = SingleTrack.of(s, wheels);
+    if (body.isEmpty() || !(s.load().axles().total().at().z() > 0)) {
+      return Optional.empty();
+    }
+    Steered steered = Steered.of(layout, wheels.fork(), s.places()).orElseThrow();
+    List<PartShape> fixed = new ArrayList<>();
+    for (PartShape shape : s.shapes().values()) {
+      if (!steered.turns(shape.part().name())) {
+        fixed.add(shape);
+      }
+    }
+    Broadside all = Broadside.of(s.shapes().values(), s.rider());
+    Broadside turned = all.without(Broadside.of(fixed, s.rider()));
+    Crosswind arms =
+        new Crosswind(
+            body.get().rakeRad(),
+            MM_PER_M * body.get().wheelbaseM(),
+            MM_PER_M * body.get().trailM());
+    return Optional.of(new Blown(s, body.get(), all, turned, arms));
+  }
+
+  private Finding finding(Blown b) {
+    double speed = ms(b, Demands.Key.SPEED);
+    double gust = ms(b, Demands.Key.SIDE_WIND);
+    double area = b.all.areaMm2() / (MM_PER_M * MM_PER_M);
+    double yaw = Crosswind.yawRad(speed, gust);
+    double force = Crosswind.sideForceN(speed, gust, SIDE_COEFFICIENT * Math.sin(yaw) * area);
+    PointMm centre = b.centre();
+    double lean =
+        Crosswind.balanceLeanRad(
+            force,
+            centre.z(),
+            b.stance.load().total().massKg(),
+            b.stance.load().axles().total().at().z());
+    double straight = b.straightMm();
+    Words text =
+        Words.of(
+            Say.format(
+                "With %s a side wind of %s at %s pushes with about %s, %s up and %s to %s ahead of the"
+                    + " rear contact; the machine leans about %s to stand against it. Of its side"
+                    + " %s turns with the steering, which that turns downwind by an arm of %s to"
+                    + " %s, and %s keep it straight: ",
+                b.stance.condition().people(),
+                speed(gust),
+                speed(speed),
+                Say.newton(force),
+                Say.wholeMm(centre.z()),
+                Words.bare(centre.x(), FigureSort.WHOLE_LENGTH),
+                Say.wholeMm(b.forwardMm()),
+                Say.deg(Math.toDegrees(lean)),
+                Say.percent(b.turnedShare()),
+                Words.bare(b.leastMm(), FigureSort.LENGTH),
+                Say.mm(b.mostMm()),
+                Say.mm(straight)),
+            advice(b),
+            cowls(b),
+            ".");
+    return new Finding(
+            WIND,
+            About.thing("side wind", "side"),
+            Optional.of(b.stance.condition()),
+            b.mostMm() < 0 ? Verdict.FAIL : Verdict.CAUTION,
+            Figures.only(Math.toDegrees(lean), FigureUnit.DEG),
+            List.of(
+                BASIS.get(0),
+                BASIS.get(1),
+                Sources.of(layout, Demands.Key.SPEED),
+                Sources.of(layout, Demands.Key.SIDE_WIND)),
+            text)
+        .at(b.all.centroid());
+  }
+
+  private double ms(Blown b, Demands.Key key) {
+    return b.stance.places().value(layout.demands().limit(key)) / MM_PER_M;
+  }
+
+  private static Words speed(double ms) {
+    return Words.figure(3.6 * ms, FigureSort.SPEED);
+  }
+
+  private static String advice(Blown b) {
+    double straight = b.straightMm();
+    if (b.mostMm() < 0) {
+      return "it turns into the wind and falls away from it; more trail, or side area farther ahead"
+          + " and less of it behind and below the steering axis on what turns";
+    }
+    if (b.mostMm() < straight) {
+      return "it is carried downwind and must be held; more trail, or side area farther ahead";
+    }
+    if (b.leastMm() > straight) {
+      return "it turns up into the wind by itself and must be held from doing too much; less side"
+          + " area on what turns, or less of it ahead";
+    }
+    return "gusts move it little; keep to light wind until you know it";
+  }
+
+  /** Says what a cowl or screen ahead of the steering axis would do the other way. */
+  private Words cowls(Blown b) {
+    Steered steered = Steered.of(layout, wheels.fork(), b.stance.places()).orElseThrow();
+    List<Words> words = new ArrayList<>();
+    for (PartShape shape : b.stance.shapes().values()) {
+      double by =
+          shape.part() instanceof ShellPart
+              ? b.share(Broadside.of(List.of(shape), Rider.NOBODY))
+              : 0;
+      if (by >= LEAST_SAID_MM) {
+        boolean turns = steered.turns(shape.part().name());
+        words.add(
+            Words.of(
+                shape.part().name() + (turns ? " fixed to the frame" : " turning with it") + " ",
+                Say.mm(b.leastMm() + (turns ? -by : by))));
+      }
+    }
+    return words.isEmpty()
+        ? Words.NONE
+        : Words.of("; that lesser arm would be with ", Words.join(", with ", words));
+  }
+}

@@ -1,0 +1,2 @@
+/** Findings on the machine in motion: over ramps, braking, in side wind, balancing. */
+package org.longlow.constraints.check.ride;
