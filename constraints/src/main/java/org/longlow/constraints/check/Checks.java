@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.ForkJoinTask;
 import java.util.function.Supplier;
 import org.longlow.constraints.check.finding.About;
@@ -28,6 +29,7 @@ import org.longlow.constraints.check.person.SeatFindings;
 import org.longlow.constraints.check.person.SightFindings;
 import org.longlow.constraints.check.ride.BalanceFindings;
 import org.longlow.constraints.check.ride.DiveFindings;
+import org.longlow.constraints.check.ride.DriveFindings;
 import org.longlow.constraints.check.ride.RampFindings;
 import org.longlow.constraints.check.ride.WindFindings;
 import org.longlow.constraints.check.road.AxleFindings;
@@ -69,6 +71,16 @@ public final class Checks {
   /** Wheels that cannot be stood on the ground. */
   private static final FindingKind SUSPENSION =
       new FindingKind("suspension", FindingGroup.PLACES, Rests.ON_DRAWING);
+
+  /** What {@link #moving} finds. */
+  static final Set<FindingKind> MOVING =
+      Set.of(
+          RampFindings.RAMP,
+          DiveFindings.DIVE,
+          DriveFindings.SQUAT,
+          DriveFindings.SLACK,
+          BalanceFindings.BALANCE,
+          WindFindings.WIND);
 
   private Checks() {}
 
@@ -153,7 +165,7 @@ public final class Checks {
   }
 
   /** Adds what is found of the machine over ramps, braking, balancing and in side wind. */
-  private static void moving(
+  static void moving(
       List<Finding> findings,
       Layout layout,
       Map<String, PartShape> shapes,
@@ -165,6 +177,7 @@ public final class Checks {
         findings,
         DiveFindings.DIVE,
         () -> DiveFindings.of(layout, wheels, stances, standings).stream().toList());
+    add(findings, DriveFindings.SQUAT, () -> DriveFindings.of(layout, wheels, standings));
     add(
         findings,
         BalanceFindings.BALANCE,

@@ -84,6 +84,12 @@ public final class LikeChecks {
     if (f.kind() == HandFindings.HANDS) {
       return held(HandFindings.of(wheels, sittings, standings));
     }
+    if (Checks.MOVING.contains(f.kind())) {
+      if (wheels.stands()) {
+        Checks.moving(findings, layout, shapes, wheels, standings);
+      }
+      return held(findings);
+    }
     switch (f.group()) {
       case SEAT, POSTURE, SIGHT_AND_FOOT ->
           sittings.stream()

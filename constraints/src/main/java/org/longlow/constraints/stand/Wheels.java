@@ -242,7 +242,7 @@ public record Wheels(
   }
 
   /** Returns whether a pin moves with a wheel. */
-  boolean carries(String pin) {
+  public boolean carries(String pin) {
     return carries(Part.End.FRONT, pin) || carries(Part.End.REAR, pin);
   }
 

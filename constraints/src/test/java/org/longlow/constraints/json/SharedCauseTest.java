@@ -88,7 +88,7 @@ class SharedCauseTest {
         .containsExactly(
             "$.parts.rearWheel.radius = \"thik\": uses thik, which is no measure, unit or function,"
                 + " and 1 more place uses it; units are mm cm m in ft, deg rad, kg g lb, N kN lbf,"
-                + " kPa psi; use one of wheelbase, frontRadius, rake, seatHeight, boardTop, share,"
+                + " kPa psi, km/h mph; use one of wheelbase, frontRadius, rake, seatHeight, boardTop, share,"
                 + " tubeSize");
   }
 }

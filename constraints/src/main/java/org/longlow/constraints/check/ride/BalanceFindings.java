@@ -29,7 +29,7 @@ public final class BalanceFindings {
 
   /** Speeds of weave and capsize by the linear model. */
   public static final FindingKind BALANCE =
-      new FindingKind("balance", FindingGroup.BALANCE, Rests.ON_EACH_LOAD);
+      new FindingKind("balance", FindingGroup.BALANCE, Rests.ON_MASSES);
 
   private static final double KM_PER_HOUR = 3.6;
 

@@ -35,8 +35,7 @@ import org.longlow.rider.words.Words;
 public final class DiveFindings {
 
   /** The machine dived. */
-  public static final FindingKind DIVE =
-      new FindingKind("dive", FindingGroup.SAG, Rests.ON_EACH_LOAD);
+  public static final FindingKind DIVE = new FindingKind("dive", FindingGroup.SAG, Rests.ON_MASSES);
 
   private static final Basis BALANCE =
       Basis.model(

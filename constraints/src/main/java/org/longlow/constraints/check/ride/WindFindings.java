@@ -37,7 +37,7 @@ public final class WindFindings {
 
   /** Wind from the side. */
   public static final FindingKind WIND =
-      new FindingKind("wind", FindingGroup.WIND, Rests.ON_EACH_LOAD);
+      new FindingKind("wind", FindingGroup.WIND, Rests.ON_MASSES);
 
   /**
    * Sideways coefficient of the side area in wind square from the side: 1.0 to 1.2, as of a flat

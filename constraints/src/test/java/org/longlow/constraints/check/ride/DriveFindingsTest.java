@@ -1,0 +1,85 @@
+package org.longlow.constraints.check.ride;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import org.longlow.constraints.check.OnRoad;
+import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.machine.chassis.BeltRun;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.stand.Standing;
+import org.longlow.constraints.study.Study;
+import org.longlow.constraints.study.TestMachine;
+import org.longlow.rider.geom.PointMm;
+
+/** The pull of a chain against forces and moments, its slack against lengths laid by hand. */
+class DriveFindingsTest {
+
+  @Test
+  void theChainBearsWhatTheArmCutFreeSays() {
+    Study study = TestMachine.asFiled("tourer");
+    Finding squat =
+        study.findings().stream()
+            .filter(f -> f.id().equals("squat.chain"))
+            .findFirst()
+            .orElseThrow();
+    Standing s =
+        study.standings().stream()
+            .filter(o -> squat.stance().orElseThrow().equals(o.condition()))
+            .findFirst()
+            .orElseThrow();
+    OnRoad road = OnRoad.of(study, s);
+    Places places = s.places();
+    double wheel = places.measures().get("wheelSprocket");
+    double shaft = places.measures().get("jackSprocket");
+    PointMm axle = onRoad(road, places.pin("rearAxle"));
+    PointMm pivot = onRoad(road, places.pin("swingPivot"));
+    // the sprocket turns about the pivot here: the upper run touches both circles from above
+    PointMm d = pivot.minus(axle);
+    double slope = Math.atan2(d.z(), d.x()) - Math.asin((wheel - shaft) / d.length());
+    double pull = road.rearRadiusMm() / wheel; // for each newton of drive at the road
+    // moments about the pivot of arm and wheel, for one newton of drive: the road pushes forward
+    // and lifts, the chain pulls forward along its run
+    double drive = pivot.z();
+    double runArm = shaft; // the run is as far from the pivot as its sprocket is large
+    double lift = (drive - pull * runArm) / pivot.x();
+    double moved = onRoad(road, s.load().total().at()).z() / road.wheelbaseMm();
+    assertThat(Math.abs(slope)).isLessThan(0.5);
+    assertThat(squat.value()).isCloseTo(lift / moved, within(1e-6));
+  }
+
+  private static PointMm onRoad(OnRoad road, PointMm p) {
+    return new PointMm(road.x(p), road.z(p));
+  }
+
+  @Test
+  void aSprocketOnThePivotAsksForNoSlack() {
+    Finding slack = TestMachine.tourer().finding("slack.chain").orElseThrow();
+    assertThat(slack.verdict()).isEqualTo(Verdict.PASS);
+    assertThat(slack.value()).isCloseTo(0, within(0.01));
+  }
+
+  @Test
+  void aBeltIsAsLongAsItsArcsAndTangents() {
+    BeltRun even = new BeltRun(50, 50);
+    assertThat(even.lengthMm(400)).isCloseTo(800 + 2 * Math.PI * 50, within(1e-9));
+    // published: 15 and 42 teeth of 15.875 mm, 600 mm apart, are 104.5796500542 links by polygon
+    double small = 15 * 15.875 / (2 * Math.PI);
+    double large = 42 * 15.875 / (2 * Math.PI);
+    double p = new BeltRun(small, large).lengthMm(600) / 15.875;
+    // arcs of circles as long as the chain itself, not of pitch circles: within 0.01 links
+    assertThat(p).isCloseTo(104.579650054207, within(0.01));
+    assertThat(new BeltRun(large, small).lengthMm(600))
+        .isEqualTo(new BeltRun(small, large).lengthMm(600));
+  }
+
+  @Test
+  void theMiddleOfTheLowerRunGoesAsFarAsItsLengthLets() {
+    // 300 mm of run with 2 mm more: legs of 151 mm, so 17.349 mm either way
+    assertThat(new BeltRun(60, 60).freePlayMm(300, 2))
+        .isCloseTo(2 * Math.sqrt(151 * 151 - 150 * 150.0), within(1e-9));
+    assertThat(new BeltRun(60, 60).freePlayMm(300, 0)).isZero();
+  }
+}
