@@ -94,7 +94,12 @@ final class WheelKinds {
             "postBottom",
             Type.ref(Referent.PIN),
             FrontPart::postBottom,
-            "Lower pin of that axis."));
+            "Lower pin of that axis."),
+        s.flag(
+            "brakeRod",
+            FrontPart::brakeRod,
+            "True if a rod beside the link, as long and as level, holds the brake; else it swings with"
+                + " the link, which a leading one lifts and a trailing one presses down while braking."));
   }
 
   static SwingarmPart swingarm(Source<SwingarmPart> s) {

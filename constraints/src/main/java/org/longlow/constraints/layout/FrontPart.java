@@ -26,6 +26,8 @@ import org.longlow.constraints.layout.Traits.Make;
  *     their own and a link takes their turn to the fork, as far as they turn; absent where they
  *     turn about the steering axis
  * @param postBottom lower pin of that axis
+ * @param brakeRod true if a rod beside the link holds the brake, so that it does not swing with the
+ *     link
  */
 public record FrontPart(
     PartBase base,
@@ -41,7 +43,8 @@ public record FrontPart(
     Optional<Formula> rate,
     Optional<Formula> preload,
     Optional<String> postTop,
-    Optional<String> postBottom)
+    Optional<String> postBottom,
+    boolean brakeRod)
     implements Part.Carrier {
 
   /** How the front wheel is carried. */

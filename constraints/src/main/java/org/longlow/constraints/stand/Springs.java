@@ -113,7 +113,7 @@ public record Springs(MassPoint.Sum sprung, MassPoint.Sum atFront, MassPoint.Sum
         front(wheels, wheels.frontSuspension()),
         rear(wheels, wheels.rearSuspension()),
         sprung,
-        brakingG);
+        new StaticSag.Braking(brakingG, wheels.fork() == null || !wheels.fork().brakeRod()));
   }
 
   private StaticSag.End front(Wheels wheels, Suspension suspension) {

@@ -103,7 +103,8 @@ final class Chassis {
             Optional.of(rate(spring)),
             Optional.of(preload(spring)),
             Optional.empty(),
-            Optional.empty()));
+            Optional.empty(),
+            kind != FrontPart.Kind.TELESCOPIC));
   }
 
   /** The pivot of a link lies a little over the axle: behind it on a leading link. */

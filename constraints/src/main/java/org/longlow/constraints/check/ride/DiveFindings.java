@@ -40,7 +40,7 @@ public final class DiveFindings {
   private static final Basis BALANCE =
       Basis.model(
           "springs in balance while the front wheel alone slows the machine down steadily, its"
-              + " brake held by what holds the axle; no damping, no aerodynamics");
+              + " brake held by what holds the axle or by a rod; no damping, no aerodynamics");
 
   /** No road lets a machine slow down faster, in that of gravity. */
   private static final double HARDEST_G = 1.5;
@@ -200,7 +200,14 @@ public final class DiveFindings {
         .at(wheels.drawn().pin(wheels.front().axle()));
   }
 
-  private static Words advice(Dived d) {
+  /** Whether the brake swings with a link. */
+  private boolean swings() {
+    return wheels.fork() != null
+        && wheels.fork().type() != FrontPart.Kind.TELESCOPIC
+        && !wheels.fork().brakeRod();
+  }
+
+  private Words advice(Dived d) {
     if (d.trailMm <= 0) {
       return Words.of(
           "; without trail the wheel does not straighten itself: stiffer springs in front, or more"
@@ -215,12 +222,14 @@ public final class DiveFindings {
     return switch (d.front) {
       case BOTTOMED ->
           Say.format(
-              "; it is on its stop from %.2f g, where it cannot take a bump: stiffer springs in front",
-              d.reachesG);
+              "; it is on its stop from %.2f g, where it cannot take a bump: stiffer springs in"
+                  + " front%s",
+              d.reachesG,
+              swings() ? ", or a rod beside the link that holds the brake (brakeRod)" : "");
       case TOPPED_OUT ->
           Words.of(
               "; its brake pushes the wheel down onto its lower stop, where it cannot follow a"
-                  + " hollow: hold the brake by a rod to what does not swing");
+                  + " hollow: hold the brake by a rod beside the link (brakeRod)");
       default -> Words.NONE;
     };
   }

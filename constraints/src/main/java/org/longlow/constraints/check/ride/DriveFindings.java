@@ -53,6 +53,9 @@ public final class DriveFindings {
   /** A chain gives so much by itself where it is taut, mm; judgement. */
   private static final double MOST_TIGHT_MM = 0.5;
 
+  /** What changes the length by less is not said, mm. */
+  private static final double LEAST_SAID_MM = 0.05;
+
   private static final int STEPS = 24;
 
   private static final Basis STATICS =
@@ -201,7 +204,9 @@ public final class DriveFindings {
             much || binds ? Verdict.CAUTION : Verdict.PASS,
             Figures.atMost(play, MOST_PLAY_MM, FigureUnit.MM),
             List.of(Basis.model("arcs and tangents over the pitch circles along the travel"), PLAY),
-            Words.of(
+            spare < LEAST_SAID_MM
+                ? Words.of(run.name + " is as tight along all of the rear wheel's travel.")
+                : Words.of(
                 run.name + " is tightest ",
                 where,
                 ": set its slack there. Along the travel it then gains ",

@@ -12,7 +12,7 @@ import org.longlow.rider.geom.PointMm;
  * <p>Virtual work at each end: the wheel load less the unsprung weight, times the rise of the axle
  * along its path, is the spring force along the path. Frictionless, linear springs, level ground.
  * While the front wheel brakes, the road's force backwards and the mass of the wheel work as well,
- * with the brake held by what holds the axle. Wheel loads come from the masses where they really
+ * as far as what holds the brake swings. Wheel loads come from the masses where they really
  * are, so the answer is a fixed point; it is found by repeating, each round gaining about a digit.
  *
  * @param front where the front wheel rests
@@ -72,7 +72,7 @@ public record StaticSag(
      * Returns where the wheel rests.
      *
      * @param loadN on the road
-     * @param brakingG how fast all slows down
+     * @param braking how all slows down
      * @param brakeN with what force the road slows this wheel
      */
     private Suspension.Rest rest(
@@ -80,15 +80,16 @@ public record StaticSag(
         PointMm axle,
         RigidMotion placement,
         double factor,
-        double brakingG,
+        Braking braking,
         double brakeN) {
       PointMm way = placement.turn(suspension.path().directionAt(axle));
       double unsprungN = unsprung.massKg() * Values.STANDARD_GRAVITY_MS2;
-      double contact = way.x() + freeRadiusMm * suspension.path().turnPerMm();
+      double turn = braking.swings ? suspension.path().turnPerMm() : 0;
+      double contact = way.x() + freeRadiusMm * turn;
       double alongPathN =
           (loadN - unsprungN) * factor * way.z()
               - brakeN * contact
-              + brakingG * unsprungN * way.x();
+              + braking.g * unsprungN * way.x();
       return suspension.restUnder(alongPathN);
     }
 
@@ -107,20 +108,36 @@ public record StaticSag(
    *     of {@link TurnLean}
    */
   public static StaticSag of(End front, End rear, MassPoint.Sum sprung, double loadFactor) {
-    return of(front, rear, sprung, loadFactor, 0);
+    return of(front, rear, sprung, loadFactor, Braking.NONE);
   }
 
   /**
    * Returns the balance of a machine that the front wheel alone slows down steadily, upright.
    *
-   * @param brakingG by how much, in that of gravity, &gt;= 0
+   * @param braking how much, and what holds the brake
    */
-  public static StaticSag braking(End front, End rear, MassPoint.Sum sprung, double brakingG) {
-    return of(front, rear, sprung, 1, Values.notNegative("braking g", brakingG));
+  public static StaticSag braking(End front, End rear, MassPoint.Sum sprung, Braking braking) {
+    return of(front, rear, sprung, 1, braking);
+  }
+
+  /**
+   * Braking by the front wheel alone.
+   *
+   * @param g how fast all slows down, in that of gravity, &gt;= 0
+   * @param swings whether the brake is held by what holds the axle, and so turns with a link; else
+   *     a rod beside that holds it
+   */
+  public record Braking(double g, boolean swings) {
+
+    private static final Braking NONE = new Braking(0, false);
+
+    public Braking {
+      Values.notNegative("braking g", g);
+    }
   }
 
   private static StaticSag of(
-      End front, End rear, MassPoint.Sum sprung, double loadFactor, double brakingG) {
+      End front, End rear, MassPoint.Sum sprung, double loadFactor, Braking braking) {
     Values.positive("load factor", loadFactor);
     double frontTravel = 0;
     double rearTravel = 0;
@@ -141,13 +158,12 @@ public record StaticSag(
           new AxleLoads(
               placement.apply(frontAxle).x(),
               new MassPoint(total.massKg(), placement.apply(total.at()), total.yMm()));
-      double shifted = brakingG * loads.weightN() * loads.total().at().z() / loads.wheelbaseMm();
+      double shifted = braking.g * loads.weightN() * loads.total().at().z() / loads.wheelbaseMm();
       double frontN = loads.frontN() + shifted;
       double rearN = loads.rearN() - shifted;
       Suspension.Rest frontRest =
-          front.rest(
-              frontN, frontAxle, placement, loadFactor, brakingG, brakingG * loads.weightN());
-      Suspension.Rest rearRest = rear.rest(rearN, rearAxle, placement, loadFactor, brakingG, 0);
+          front.rest(frontN, frontAxle, placement, loadFactor, braking, braking.g * loads.weightN());
+      Suspension.Rest rearRest = rear.rest(rearN, rearAxle, placement, loadFactor, braking, 0);
       double newFront = front.radius(frontN * loadFactor);
       double newRear = rear.radius(rearN * loadFactor);
       double moved =

@@ -73,8 +73,9 @@ class BrakingTest {
       double rate = random.nextDouble(14, 30);
       double braking = random.nextDouble(0, 0.6);
       WheelPath path = WheelPath.telescopic(FRONT, RAKE);
+      boolean swings = i % 2 == 0; // a slide does not swing: both are the same
       StaticSag sag =
-          StaticSag.braking(end(path, rate, 300, FRONT_KG, 299.9), rear(), SPRUNG, braking);
+          StaticSag.braking(end(path, rate, 300, FRONT_KG, 299.9), rear(), SPRUNG, new StaticSag.Braking(braking, swings));
       if (sag.front().state() != Suspension.State.RIDING) {
         continue;
       }
@@ -97,11 +98,12 @@ class BrakingTest {
       double braking = random.nextDouble(0, 0.5);
       double rate = random.nextDouble(6, 20);
       boolean leading = random.nextBoolean();
+      boolean swings = random.nextBoolean();
       PointMm pivot = new PointMm(leading ? 1250 : 1750, random.nextDouble(300, 420));
       WheelPath path =
           leading ? WheelPath.leadingLink(pivot, FRONT) : WheelPath.trailingLink(pivot, FRONT);
       StaticSag sag =
-          StaticSag.braking(end(path, rate, 300, FRONT_KG, 299.9), rear(), SPRUNG, braking);
+          StaticSag.braking(end(path, rate, 300, FRONT_KG, 299.9), rear(), SPRUNG, new StaticSag.Braking(braking, swings));
       if (sag.front().state() != Suspension.State.RIDING) {
         continue;
       }
@@ -109,8 +111,10 @@ class BrakingTest {
       double[] n = loads(sag, path, braking);
       PointMm at = sag.placement().apply(pivot);
       PointMm axle = sag.placement().apply(path.axle(sag.front().travelMm()));
-      // moments that turn the link upwards in front, N mm: x times up less z times forward
-      double road = (axle.x() - at.x()) * n[0] - (0 - at.z()) * (-braking * n[2]);
+      // moments that turn the link upwards in front, N mm: x times up less z times forward; a rod as
+      // long and as level as the link takes what turns the brake, so that the road pushes the axle
+      double pushed = swings ? 0 : axle.z();
+      double road = (axle.x() - at.x()) * n[0] - (pushed - at.z()) * (-braking * n[2]);
       double wheel =
           (axle.x() - at.x()) * (-FRONT_KG * G) - (axle.z() - at.z()) * (braking * FRONT_KG * G);
       double up = (leading ? 1 : -1) * (road + wheel) / pivot.distance(FRONT);
@@ -136,7 +140,7 @@ class BrakingTest {
   @Test
   void withoutBrakingItRestsAsBefore() {
     End front = end(WheelPath.telescopic(FRONT, RAKE), 20, 300, FRONT_KG, 299.9);
-    assertThat(StaticSag.braking(front, rear(), SPRUNG, 0))
+    assertThat(StaticSag.braking(front, rear(), SPRUNG, new StaticSag.Braking(0, true)))
         .isEqualTo(StaticSag.of(front, rear(), SPRUNG, 1));
   }
 
@@ -144,9 +148,9 @@ class BrakingTest {
   void aForkDivesAndALeadingLinkThatHoldsTheBrakeRises() {
     End fork = end(WheelPath.telescopic(FRONT, RAKE), 20, 300, FRONT_KG, 299.9);
     End link = end(WheelPath.leadingLink(new PointMm(1250, 300), FRONT), 12, 300, FRONT_KG, 299.9);
-    assertThat(StaticSag.braking(fork, rear(), SPRUNG, 0.3).front().travelMm())
+    assertThat(StaticSag.braking(fork, rear(), SPRUNG, new StaticSag.Braking(0.3, true)).front().travelMm())
         .isGreaterThan(StaticSag.of(fork, rear(), SPRUNG, 1).front().travelMm() + 5);
-    assertThat(StaticSag.braking(link, rear(), SPRUNG, 0.3).front().travelMm())
+    assertThat(StaticSag.braking(link, rear(), SPRUNG, new StaticSag.Braking(0.3, true)).front().travelMm())
         .isLessThan(StaticSag.of(link, rear(), SPRUNG, 1).front().travelMm() - 5);
   }
 }
