@@ -91,10 +91,7 @@ final class WheelKinds {
             "Upper pin of the axis that the bars turn about, where they stand on a post of their"
                 + " own and a link takes their turn to the fork."),
         s.may(
-            "postBottom",
-            Type.ref(Referent.PIN),
-            FrontPart::postBottom,
-            "Lower pin of that axis."),
+            "postBottom", Type.ref(Referent.PIN), FrontPart::postBottom, "Lower pin of that axis."),
         s.flag(
             "brakeRod",
             FrontPart::brakeRod,

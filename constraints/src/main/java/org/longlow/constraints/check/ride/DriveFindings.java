@@ -207,23 +207,23 @@ public final class DriveFindings {
             spare < LEAST_SAID_MM
                 ? Words.of(run.name + " is as tight along all of the rear wheel's travel.")
                 : Words.of(
-                run.name + " is tightest ",
-                where,
-                ": set its slack there. Along the travel it then gains ",
-                Say.mm(spare),
-                " of length, up to ",
-                Say.wholeMm(play),
-                " up and down in its middle",
-                much
-                    ? "; bring the shaft nearer to the pivot of the arm, or guide the lower run"
-                    : "",
-                binds
-                    ? Words.of(
-                        "; taut as drawn it is ",
-                        Words.atLeast(tight),
-                        " short for that: draw it with so much to spare")
-                    : Words.NONE,
-                "."))
+                    run.name + " is tightest ",
+                    where,
+                    ": set its slack there. Along the travel it then gains ",
+                    Say.mm(spare),
+                    " of length, up to ",
+                    Say.wholeMm(play),
+                    " up and down in its middle",
+                    much
+                        ? "; bring the shaft nearer to the pivot of the arm, or guide the lower run"
+                        : "",
+                    binds
+                        ? Words.of(
+                            "; taut as drawn it is ",
+                            Words.atLeast(tight),
+                            " short for that: draw it with so much to spare")
+                        : Words.NONE,
+                    "."))
         .at(shaft);
   }
 }

@@ -12,8 +12,8 @@ import org.longlow.rider.geom.PointMm;
  * <p>Virtual work at each end: the wheel load less the unsprung weight, times the rise of the axle
  * along its path, is the spring force along the path. Frictionless, linear springs, level ground.
  * While the front wheel brakes, the road's force backwards and the mass of the wheel work as well,
- * as far as what holds the brake swings. Wheel loads come from the masses where they really
- * are, so the answer is a fixed point; it is found by repeating, each round gaining about a digit.
+ * as far as what holds the brake swings. Wheel loads come from the masses where they really are, so
+ * the answer is a fixed point; it is found by repeating, each round gaining about a digit.
  *
  * @param front where the front wheel rests
  * @param rear where the rear wheel rests
@@ -162,7 +162,8 @@ public record StaticSag(
       double frontN = loads.frontN() + shifted;
       double rearN = loads.rearN() - shifted;
       Suspension.Rest frontRest =
-          front.rest(frontN, frontAxle, placement, loadFactor, braking, braking.g * loads.weightN());
+          front.rest(
+              frontN, frontAxle, placement, loadFactor, braking, braking.g * loads.weightN());
       Suspension.Rest rearRest = rear.rest(rearN, rearAxle, placement, loadFactor, braking, 0);
       double newFront = front.radius(frontN * loadFactor);
       double newRear = rear.radius(rearN * loadFactor);

@@ -75,7 +75,11 @@ class BrakingTest {
       WheelPath path = WheelPath.telescopic(FRONT, RAKE);
       boolean swings = i % 2 == 0; // a slide does not swing: both are the same
       StaticSag sag =
-          StaticSag.braking(end(path, rate, 300, FRONT_KG, 299.9), rear(), SPRUNG, new StaticSag.Braking(braking, swings));
+          StaticSag.braking(
+              end(path, rate, 300, FRONT_KG, 299.9),
+              rear(),
+              SPRUNG,
+              new StaticSag.Braking(braking, swings));
       if (sag.front().state() != Suspension.State.RIDING) {
         continue;
       }
@@ -103,7 +107,11 @@ class BrakingTest {
       WheelPath path =
           leading ? WheelPath.leadingLink(pivot, FRONT) : WheelPath.trailingLink(pivot, FRONT);
       StaticSag sag =
-          StaticSag.braking(end(path, rate, 300, FRONT_KG, 299.9), rear(), SPRUNG, new StaticSag.Braking(braking, swings));
+          StaticSag.braking(
+              end(path, rate, 300, FRONT_KG, 299.9),
+              rear(),
+              SPRUNG,
+              new StaticSag.Braking(braking, swings));
       if (sag.front().state() != Suspension.State.RIDING) {
         continue;
       }
@@ -111,7 +119,8 @@ class BrakingTest {
       double[] n = loads(sag, path, braking);
       PointMm at = sag.placement().apply(pivot);
       PointMm axle = sag.placement().apply(path.axle(sag.front().travelMm()));
-      // moments that turn the link upwards in front, N mm: x times up less z times forward; a rod as
+      // moments that turn the link upwards in front, N mm: x times up less z times forward; a rod
+      // as
       // long and as level as the link takes what turns the brake, so that the road pushes the axle
       double pushed = swings ? 0 : axle.z();
       double road = (axle.x() - at.x()) * n[0] - (pushed - at.z()) * (-braking * n[2]);
@@ -148,9 +157,15 @@ class BrakingTest {
   void aForkDivesAndALeadingLinkThatHoldsTheBrakeRises() {
     End fork = end(WheelPath.telescopic(FRONT, RAKE), 20, 300, FRONT_KG, 299.9);
     End link = end(WheelPath.leadingLink(new PointMm(1250, 300), FRONT), 12, 300, FRONT_KG, 299.9);
-    assertThat(StaticSag.braking(fork, rear(), SPRUNG, new StaticSag.Braking(0.3, true)).front().travelMm())
+    assertThat(
+            StaticSag.braking(fork, rear(), SPRUNG, new StaticSag.Braking(0.3, true))
+                .front()
+                .travelMm())
         .isGreaterThan(StaticSag.of(fork, rear(), SPRUNG, 1).front().travelMm() + 5);
-    assertThat(StaticSag.braking(link, rear(), SPRUNG, new StaticSag.Braking(0.3, true)).front().travelMm())
+    assertThat(
+            StaticSag.braking(link, rear(), SPRUNG, new StaticSag.Braking(0.3, true))
+                .front()
+                .travelMm())
         .isLessThan(StaticSag.of(link, rear(), SPRUNG, 1).front().travelMm() - 5);
   }
 }
