@@ -16,7 +16,7 @@ import org.longlow.rider.geom.PointMm;
 
 /**
  * What parts and people show to wind from the side, counted in columns: quick enough for every
- * edit, and within a thousandth of {@link Silhouettes}.
+ * edit, and within two thousandths of {@link Silhouettes}.
  *
  * @param areaMm2 area of all together, mm²
  * @param momentX ∫x over it, mm³, in the axes of the frame
@@ -30,11 +30,28 @@ public record Broadside(
   /** Nothing is shown. */
   public static final Broadside NONE = new Broadside(0, 0, 0, Double.NaN, Double.NaN);
 
-  /** So many columns make 6 mm of a long machine. */
-  private static final int COLUMNS = 400;
+  /** So many columns make 10 mm of a long machine. */
+  private static final int COLUMNS = 240;
 
   /** Returns what parts and people show. */
   public static Broadside of(Collection<PartShape> shapes, Rider rider) {
+    return of(polygons(shapes, rider), List.of()).all();
+  }
+
+  /**
+   * What is shown with and without some of it.
+   *
+   * @param all of it together
+   * @param more what of it only the others show
+   */
+  public record Both(Broadside all, Broadside more) {}
+
+  /** Returns what parts and people show, and what other parts show besides. */
+  public static Both with(Collection<PartShape> shapes, Rider rider, Collection<PartShape> others) {
+    return of(polygons(shapes, rider), polygons(others, Rider.NOBODY));
+  }
+
+  private static List<Polygon> polygons(Collection<PartShape> shapes, Rider rider) {
     List<Polygon> polygons = new ArrayList<>();
     shapes.forEach(shape -> add(shape.outline(), polygons));
     for (Rider.Seated person : rider.seated()) {
@@ -42,7 +59,7 @@ public record Broadside(
         add(prism.outline(), polygons);
       }
     }
-    return of(polygons);
+    return polygons;
   }
 
   private static void add(Geometry outline, List<Polygon> into) {
@@ -53,20 +70,36 @@ public record Broadside(
     }
   }
 
-  private static Broadside of(List<Polygon> polygons) {
+  private static Both of(List<Polygon> polygons, List<Polygon> others) {
     Envelope box = new Envelope();
     polygons.forEach(p -> box.expandToInclude(p.getEnvelopeInternal()));
+    others.forEach(p -> box.expandToInclude(p.getEnvelopeInternal()));
     if (!(box.getWidth() > 0)) {
-      return NONE;
+      return new Both(NONE, NONE);
     }
     double width = box.getWidth() / COLUMNS;
     List<List<double[]>> columns = new ArrayList<>();
     for (int k = 0; k < COLUMNS; k++) {
       columns.add(new ArrayList<>());
     }
-    for (Polygon polygon : polygons) {
-      cross(polygon, box.getMinX(), width, columns);
+    polygons.forEach(p -> cross(p, box.getMinX(), width, columns));
+    Broadside without = sum(columns, box, width);
+    if (others.isEmpty()) {
+      return new Both(without, NONE);
     }
+    others.forEach(p -> cross(p, box.getMinX(), width, columns));
+    Broadside all = sum(columns, box, width);
+    return new Both(
+        all,
+        new Broadside(
+            all.areaMm2 - without.areaMm2,
+            all.momentX - without.momentX,
+            all.momentZ - without.momentZ,
+            all.fromMm,
+            all.toMm));
+  }
+
+  private static Broadside sum(List<List<double[]>> columns, Envelope box, double width) {
     double area = 0;
     double mx = 0;
     double mz = 0;
@@ -131,12 +164,6 @@ public record Broadside(
         columns.get(first + k).add(new double[] {at[k][n], at[k][n + 1]});
       }
     }
-  }
-
-  /** Returns what of this is not shown by {@code part} of the same things. */
-  public Broadside without(Broadside part) {
-    return new Broadside(
-        areaMm2 - part.areaMm2, momentX - part.momentX, momentZ - part.momentZ, fromMm, toMm);
   }
 
   /** Returns the middle of the area, in the axes of the frame. */

@@ -45,7 +45,7 @@ public final class DriveFindings {
   /** Of the load that pulling away moves to the rear, so much is borne by the chain; judgement. */
   private static final double LEAST_SHARE = 0.5;
 
-  private static final double MOST_SHARE = 1.5;
+  private static final double MOST_SHARE = 2;
 
   /** Up and down in the middle of the lower run, mm: 20 to 40 are common practice, no source. */
   private static final double MOST_PLAY_MM = 40;
@@ -65,7 +65,7 @@ public final class DriveFindings {
   private static final Basis SHARE =
       Basis.judgement(
           "that chain pull should bear about the load which pulling away moves to the rear, half to"
-              + " one and a half of it, is judgement");
+              + " twice of it, is judgement");
 
   private static final Basis PLAY =
       Basis.practice("free play of 20 to 40 mm is common practice; no source");

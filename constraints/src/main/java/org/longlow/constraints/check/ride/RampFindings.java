@@ -27,6 +27,7 @@ import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.machine.ride.RampClearance;
 import org.longlow.constraints.machine.ride.RampClearance.Least;
 import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.stand.Ground;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
 import org.longlow.rider.geom.PointMm;
@@ -60,7 +61,7 @@ public final class RampFindings {
 
   private final Layout layout;
   private final Wheels wheels;
-  private final List<Standing> stances;
+  private final List<OnRoad> stances;
 
   private RampFindings(Layout layout, Wheels wheels, List<Standing> standings) {
     this.layout = layout;
@@ -68,6 +69,7 @@ public final class RampFindings {
     stances =
         standings.stream()
             .filter(s -> s.kind() == Stance.Kind.UNLADEN || s.kind() == Stance.Kind.LADEN)
+            .map(OnRoad::of)
             .toList();
   }
 
@@ -106,23 +108,20 @@ public final class RampFindings {
     return worst(
             s -> {
               RampClearance c = clearance(s);
-              double[] best = {Double.POSITIVE_INFINITY};
+              double[] best = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY};
               return (a, b) -> {
-                // no edge as high as this clears less than the best over the middle
-                if (Math.min(a.z(), b.z()) > 0 && leastAt(c, Math.min(a.z(), b.z())) >= best[0]) {
-                  return Least.NONE;
+                if (a.z() >= best[1] && b.z() >= best[1]) {
+                  return Least.NONE; // so high up nothing clears less
                 }
                 Least least = c.crest(a, b);
-                best[0] = Math.min(best[0], least.value());
+                if (least.value() < best[0]) {
+                  best[0] = least.value();
+                  best[1] = c.heightMm(best[0]);
+                }
                 return least;
               };
             })
         .map(w -> angle(w, "crest", "Over a crest " + w.part + " touches"));
-  }
-
-  /** Returns the least crest that anything at a height may clear. */
-  private static double leastAt(RampClearance c, double z) {
-    return c.crest(new PointMm(0, z), new PointMm(c.wheelbaseMm(), z)).value();
   }
 
   private Finding angle(Worst w, String what, String begins) {
@@ -147,7 +146,15 @@ public final class RampFindings {
     return worst(
             s -> {
               RampClearance c = clearance(s);
-              return (a, b) -> c.kerb(a);
+              double[] best = {Double.POSITIVE_INFINITY};
+              return (a, b) -> {
+                if (a.z() >= best[0]) {
+                  return Least.NONE; // no kerb touches before it is as high
+                }
+                Least least = c.kerb(a);
+                best[0] = Math.min(best[0], least.value());
+                return least;
+              };
             })
         .map(
             w -> {
@@ -187,41 +194,76 @@ public final class RampFindings {
 
   /** Returns the least over all stances and edges; empty where nothing can touch. */
   private Optional<Worst> worst(Function<Standing, Measure> measures) {
-    List<Worst> all = new ArrayList<>();
-    for (Standing s : stances) {
-      Measure measure = measures.apply(s);
-      List<PartShape> shapes =
-          s.shapes().values().stream()
-              .filter(shape -> !(shape.part() instanceof WheelPart))
-              .sorted(Comparator.comparingDouble(RampFindings::lowest))
-              .toList();
-      for (PartShape shape : shapes) {
-        Least least = least(shape.outline(), s, measure);
-        if (Double.isFinite(least.value())) {
-          all.add(new Worst(s, shape.part().name(), least));
+    Worst worst = null;
+    for (OnRoad stance : stances) {
+      Measure measure = measures.apply(stance.stance);
+      for (Ring ring : stance.rings) {
+        Least least = ring.least(measure);
+        if (Double.isFinite(least.value())
+            && (worst == null || least.value() < worst.least.value())) {
+          worst = new Worst(stance.stance, ring.part, least);
         }
       }
     }
-    return all.stream().min(Comparator.comparingDouble(w -> w.least.value()));
+    return Optional.ofNullable(worst);
   }
 
-  private static double lowest(PartShape shape) {
-    return shape.outline().getEnvelopeInternal().getMinY();
-  }
+  /**
+   * The outline of a part in the axes of the road.
+   *
+   * @param corners closed
+   */
+  private record Ring(String part, List<PointMm> corners) {
 
-  private static Least least(Geometry outline, Standing s, Measure measure) {
-    Least least = Least.NONE;
-    for (int i = 0; i < outline.getNumGeometries(); i++) {
-      Geometry piece = outline.getGeometryN(i);
-      Coordinate[] ring =
-          (piece instanceof Polygon p ? p.getExteriorRing() : piece).getCoordinates();
-      PointMm before = null;
-      for (Coordinate c : ring) {
-        PointMm at = s.ground().toRoad(new PointMm(c.x, c.y));
-        least = least.or(measure.apply(at, before == null ? at : before));
+    Least least(Measure measure) {
+      Least least = Least.NONE;
+      PointMm before = corners.get(0);
+      for (PointMm at : corners) {
+        least = least.or(measure.apply(at, before));
         before = at;
       }
+      return least;
     }
-    return least;
+
+    double lowest() {
+      return corners.stream().mapToDouble(PointMm::z).min().orElseThrow();
+    }
+  }
+
+  /**
+   * All but the wheels in one stance.
+   *
+   * @param rings the lowest first, since what is found of those spares looking at others
+   */
+  private record OnRoad(Standing stance, List<Ring> rings) {
+
+    static OnRoad of(Standing s) {
+      List<Ring> rings = new ArrayList<>();
+      PointMm along = s.ground().along();
+      for (PartShape shape : s.shapes().values()) {
+        if (shape.part() instanceof WheelPart) {
+          continue;
+        }
+        for (int i = 0; i < shape.outline().getNumGeometries(); i++) {
+          Geometry piece = shape.outline().getGeometryN(i);
+          Geometry outside = piece instanceof Polygon p ? p.getExteriorRing() : piece;
+          if (!outside.isEmpty()) {
+            rings.add(new Ring(shape.part().name(), onRoad(outside, s.ground(), along)));
+          }
+        }
+      }
+      rings.sort(Comparator.comparingDouble(Ring::lowest));
+      return new OnRoad(s, rings);
+    }
+
+    private static List<PointMm> onRoad(Geometry line, Ground ground, PointMm along) {
+      List<PointMm> corners = new ArrayList<>();
+      for (Coordinate c : line.getCoordinates()) {
+        double x = c.x - ground.rearContact().x();
+        double z = c.y - ground.rearContact().z();
+        corners.add(new PointMm(along.x() * x + along.z() * z, along.x() * z - along.z() * x));
+      }
+      return corners;
+    }
   }
 }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Point;
 import org.longlow.constraints.check.finding.About;
 import org.longlow.constraints.check.finding.Basis;
 import org.longlow.constraints.check.finding.FigureUnit;
@@ -25,7 +27,6 @@ import org.longlow.constraints.machine.ride.Crosswind;
 import org.longlow.constraints.machine.ride.WhippleParameters;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.stand.Broadside;
-import org.longlow.constraints.stand.Rider;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.constraints.stand.Wheels;
 import org.longlow.rider.geom.PointMm;
@@ -83,14 +84,13 @@ public final class WindFindings {
 
     /** Returns the arm by which the force turns the steering downwind, mm. */
     double armMm(double pressureXMm) {
-      return arms.trailArmMm(pressureXMm) + share(turned);
+      double share = turned.areaMm2() > 0 ? share(turned.areaMm2(), turned.centroid()) : 0;
+      return arms.trailArmMm(pressureXMm) + share;
     }
 
     /** Returns what an area that turns adds to the arm, mm. */
-    double share(Broadside part) {
-      return part.areaMm2() > 0
-          ? part.areaMm2() / all.areaMm2() * arms.armMm(stance.ground().toRoad(part.centroid()))
-          : 0;
+    double share(double areaMm2, PointMm centre) {
+      return areaMm2 > 0 ? areaMm2 / all.areaMm2() * arms.armMm(stance.ground().toRoad(centre)) : 0;
     }
 
     double leastMm() {
@@ -131,19 +131,17 @@ public final class WindFindings {
     }
     Steered steered = Steered.of(layout, wheels.fork(), s.places()).orElseThrow();
     List<PartShape> fixed = new ArrayList<>();
+    List<PartShape> turning = new ArrayList<>();
     for (PartShape shape : s.shapes().values()) {
-      if (!steered.turns(shape.part().name())) {
-        fixed.add(shape);
-      }
+      (steered.turns(shape.part().name()) ? turning : fixed).add(shape);
     }
-    Broadside all = Broadside.of(s.shapes().values(), s.rider());
-    Broadside turned = all.without(Broadside.of(fixed, s.rider()));
+    Broadside.Both shown = Broadside.with(fixed, s.rider(), turning);
     Crosswind arms =
         new Crosswind(
             body.get().rakeRad(),
             MM_PER_M * body.get().wheelbaseM(),
             MM_PER_M * body.get().trailM());
-    return Optional.of(new Blown(s, body.get(), all, turned, arms));
+    return Optional.of(new Blown(s, body.get(), shown.all(), shown.more(), arms));
   }
 
   private Finding finding(Blown b) {
@@ -221,6 +219,11 @@ public final class WindFindings {
     return "gusts move it little; keep to light wind until you know it";
   }
 
+  private static PointMm centre(Geometry outline) {
+    Point centre = outline.getCentroid();
+    return new PointMm(centre.getX(), centre.getY());
+  }
+
   /** Says what a cowl or screen ahead of the steering axis would do the other way. */
   private Words cowls(Blown b) {
     Steered steered = Steered.of(layout, wheels.fork(), b.stance.places()).orElseThrow();
@@ -228,7 +231,7 @@ public final class WindFindings {
     for (PartShape shape : b.stance.shapes().values()) {
       double by =
           shape.part() instanceof ShellPart
-              ? b.share(Broadside.of(List.of(shape), Rider.NOBODY))
+              ? b.share(shape.outline().getArea(), centre(shape.outline()))
               : 0;
       if (by >= LEAST_SAID_MM) {
         boolean turns = steered.turns(shape.part().name());

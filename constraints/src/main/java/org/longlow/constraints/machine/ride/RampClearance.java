@@ -82,6 +82,15 @@ public record RampClearance(double wheelbaseMm, double rearRadiusMm, double fron
     return ends.or(crestAt(a.plus(along.times((from + to) / 2))));
   }
 
+  /**
+   * Returns a height from which on nothing clears less than a crest, mm: a line from a point to
+   * where a tyre stands is no steeper than the one that touches the tyre from below, and both lines
+   * together are flattest half way.
+   */
+  public double heightMm(double crestRad) {
+    return crestRad < Math.PI ? wheelbaseMm / 2 * Math.tan(crestRad / 2) : Double.POSITIVE_INFINITY;
+  }
+
   /** Returns where along an edge x comes to lie over the rear contact. */
   private double least(double ax, double bx, double dx) {
     return dx == 0

@@ -50,6 +50,17 @@ class RampClearanceTest {
   }
 
   @Test
+  void soHighUpNothingClearsLess() {
+    for (double deg = 4; deg < 60; deg += 4) {
+      double height = MACHINE.heightMm(Math.toRadians(deg));
+      for (double x = 5; x < 1600; x += 5) {
+        assertThat(MACHINE.crestRad(new PointMm(x, height)))
+            .isGreaterThanOrEqualTo(Math.toRadians(deg));
+      }
+    }
+  }
+
+  @Test
   void aFlatBellyTouchesInItsMiddle() {
     RampClearance.Least least =
         new RampClearance(1600, 300, 300).crest(new PointMm(350, 140), new PointMm(1250, 140));
