@@ -75,7 +75,7 @@ final class PatternTemplates {
       lines.add("goes all round, its seam in the lowest middle; add what the seam overlaps");
     }
     if (skin.thicknessMm() == 0) {
-      lines.add(BreadthWords.NO_THICKNESS);
+      lines.addAll(TemplateWords.wrapped(BreadthWords.NO_THICKNESS));
     }
     for (FlatPiece.Fold f : pattern.folds()) {
       lines.add(

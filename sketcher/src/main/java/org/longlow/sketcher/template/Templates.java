@@ -19,6 +19,7 @@ import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Shapes;
 import org.longlow.constraints.shape.Shells;
+import org.longlow.constraints.shape.Skin;
 import org.longlow.constraints.shape.Unrolled;
 import org.longlow.constraints.study.Study;
 import org.longlow.constraints.words.Said;
@@ -189,6 +190,10 @@ public final class Templates {
       lines.add(makeLine(shape));
       if (part instanceof Part.Flat flat) {
         lines.addAll(BreadthWords.solid(flat, unrolled, places, figures));
+      }
+      if (Skin.of(part, places).filter(k -> k.thicknessMm() == 0).isPresent()
+          && !unrolled.orElseThrow().patterns().isEmpty()) {
+        lines.addAll(TemplateWords.wrapped(BreadthWords.NO_THICKNESS));
       }
       BreadthWords.even(shape, figures).ifPresent(lines::add);
       lines.add("line is the net outline, nothing added");
