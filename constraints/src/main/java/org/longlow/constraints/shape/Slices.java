@@ -62,13 +62,13 @@ public record Slices(List<Loft> lofts, double skinMm, boolean sided, Optional<Un
   /** As {@link #at(Way, double)}, with no more than {@code leftMm} left of the skin. */
   Geometry at(Way way, double place, double leftMm) {
     Geometry left = inside(way, place, leftMm);
-    return under.isPresent() ? areas(under.get().within(left, way, place)) : left;
+    return under.isPresent() ? areas(under.get().within(left, way == Way.ACROSS, place)) : left;
   }
 
   /** As {@link #at}, with the skin still on it. */
   Geometry outside(Way way, double place) {
     Geometry all = outside(way, place, 0);
-    return under.isPresent() ? areas(under.get().within(all, way, place)) : all;
+    return under.isPresent() ? areas(under.get().within(all, way == Way.ACROSS, place)) : all;
   }
 
   private Geometry inside(Way way, double place, double leftMm) {

@@ -113,11 +113,15 @@ record UnderLine(Loft loft, double[] from, double[] way, int side) {
     return side * (way[0] * (z - from[1]) - way[1] * (x - from[0])) >= -1e-6;
   }
 
-  /** Returns what of a section lies on the sheet's side of the chord. */
-  Geometry within(Geometry section, Slices.Way cut, double place) {
+  /**
+   * Returns what of a section lies on the sheet's side of the chord.
+   *
+   * @param across whether it is square to the local x axis, at {@code place}
+   */
+  Geometry within(Geometry section, boolean across, double place) {
     double length = Math.hypot(way[0], way[1]);
     double[] u = {way[0] / length, way[1] / length};
-    if (cut == Slices.Way.ALONG) {
+    if (!across) {
       double[] out = {-side * u[1], side * u[0]};
       return OverlayNGRobust.overlay(
           section,

@@ -85,7 +85,8 @@ class FormerTemplatesTest {
         .doesNotContain("top leans");
     assertThat(former(study, "mid").fileName()).isEqualTo("skin-mid");
     String own = said(Templates.of(study, Set.of("skin")).get(0));
-    assertThat(own).contains("its former has a template of its own", "TAKE CARE, former 2: nothing to cut at");
+    assertThat(own)
+        .contains("its former has a template of its own", "TAKE CARE, former 2: nothing to cut at");
     // 170 to a side less 3 mm square to a side of 0.3 on 1, twice
     double wide = 2 * (170 - 3 * Math.hypot(1, 0.3));
     assertThat(Report.html(study))
@@ -96,7 +97,9 @@ class FormerTemplatesTest {
   @Test
   void aRimSaysHowFarItIsTurnedOver() {
     Study study =
-        study("\"o\"", "{\"across\": [{\"name\": \"mid\", \"x\": 100, \"flange\": 20}], \"thickness\": 2}");
+        study(
+            "\"o\"",
+            "{\"across\": [{\"name\": \"mid\", \"x\": 100, \"flange\": 20}], \"thickness\": 2}");
     // sides of 0.3 on 1 lean 16.7 degrees, roof and floor none
     assertThat(said(former(study, "mid")))
         .contains("rim 20 mm turned over as the skin leans, from 73.3° to 90°")

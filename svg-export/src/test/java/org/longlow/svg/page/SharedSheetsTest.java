@@ -67,8 +67,7 @@ class SharedSheetsTest {
     List<LaidOut> bars = new ArrayList<>();
     for (double length : new double[] {1230, 1100, 300, 200}) {
       Geometry bar = Planar.rectangle(0, 0, length, 30);
-      bars.add(
-          new Piece(AffineTransformation.rotationInstance(Math.PI / 4).transform(bar), 0));
+      bars.add(new Piece(AffineTransformation.rotationInstance(Math.PI / 4).transform(bar), 0));
     }
     SharedSheets.Shared shared =
         SharedSheets.of("Small parts", bars, TemplateSettings.on(Paper.roll(610)));
@@ -76,8 +75,7 @@ class SharedSheetsTest {
     assertThat(shared.pages())
         .allMatch(p -> Math.max(p.paper().widthMm(), p.paper().heightMm()) <= 1200 + 21);
     // sheets have one length: there what fits one may share it
-    assertThat(
-            SharedSheets.of("Small parts", bars, TemplateSettings.on(Paper.A0)).left(4))
+    assertThat(SharedSheets.of("Small parts", bars, TemplateSettings.on(Paper.A0)).left(4))
         .doesNotContain(1, 2, 3);
   }
 
