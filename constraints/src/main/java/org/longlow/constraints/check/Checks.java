@@ -49,6 +49,7 @@ import org.longlow.constraints.check.whole.BreadthFindings;
 import org.longlow.constraints.check.whole.ColdFindings;
 import org.longlow.constraints.check.whole.CompletenessFindings;
 import org.longlow.constraints.check.whole.EdgeFindings;
+import org.longlow.constraints.check.whole.FormerFindings;
 import org.longlow.constraints.check.whole.PlaceFindings;
 import org.longlow.constraints.check.whole.SolveFindings;
 import org.longlow.constraints.check.whole.TwinFindings;
@@ -140,6 +141,7 @@ public final class Checks {
     findings.addAll(PlaceFindings.of(placed, wheels));
     findings.addAll(EdgeFindings.of(layout, placed.places()));
     findings.addAll(BreadthFindings.of(layout, placed.places()));
+    findings.addAll(FormerFindings.of(layout, placed.places()));
     findings.add(new CompletenessFindings(layout, wheels, gaps).of());
     findings.addAll(ColdFindings.of(layout));
     findings.addAll(ChainFindings.of(placed));

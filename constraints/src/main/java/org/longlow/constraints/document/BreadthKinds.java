@@ -166,11 +166,15 @@ final class BreadthKinds {
 
   private static FurtherBody body(Source<FurtherBody> s) {
     Optional<Formula> left =
-        s.may("left", LENGTH, b -> said(b, Spread::left), "Reach to the left." + ReachKind.UNSAID);
+        s.may(
+            "left",
+            PartSizes.REACH,
+            b -> said(b, Spread::left),
+            "Reach to the left." + ReachKind.UNSAID);
     Optional<Formula> right =
         s.may(
             "right",
-            LENGTH,
+            PartSizes.REACH,
             b -> said(b, Spread::right),
             "Reach to the right; negative keeps it that far clear of the middle plane."
                 + ReachKind.UNSAID);

@@ -9,7 +9,6 @@ import java.util.function.Function;
 import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Former;
 import org.longlow.constraints.layout.Formers;
-import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Stringer;
 import org.longlow.constraints.words.Quoted;
 
@@ -54,7 +53,9 @@ final class FormerKinds {
         new Type.Nested<>(FORMERS),
         Formers.NONE,
         get,
-        "Cross sections that are printed as templates, to build it over.");
+        "Cross sections that are printed as templates, to build it over; of a sheet along a line that"
+            + " does not close, what lies between its inner face and the straight line between its"
+            + " ends.");
   }
 
   private static Formers all(Source<Formers> s) {
@@ -145,18 +146,6 @@ final class FormerKinds {
               ? "says its place a second time, girth says it already"
               : "says neither girth nor height",
           "write one of them");
-    }
-  }
-
-  /** Reports formers of a sheet along an open line, which has no section. */
-  static void closed(Part.Outlined part, Spot at) {
-    if (part.outline() != null && !part.outline().closed() && !part.formers().isEmpty()) {
-      at.fault(
-          "formers",
-          "{...}",
-          "are asked of a sheet along a line that does not close: it bends one way only and has no"
-              + " cross section",
-          "take them out, or close the outline; its template is its flat pattern");
     }
   }
 

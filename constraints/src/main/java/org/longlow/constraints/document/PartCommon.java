@@ -137,7 +137,7 @@ final class PartCommon {
     return s.of(
         new Field<>(
             key,
-            new Type.Maybe<>(LENGTH),
+            new Type.Maybe<>(PartSizes.REACH),
             needed,
             Optional.empty(),
             false,

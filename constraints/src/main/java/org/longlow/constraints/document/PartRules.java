@@ -32,7 +32,6 @@ final class PartRules {
         ReachKind.missing(at);
       }
       BreadthKinds.once(outlined.outline(), outlined.breadth(), at);
-      FormerKinds.closed(outlined, at);
     }
     String word = base.material();
     Optional<Material> material = Material.named(word);

@@ -2,7 +2,7 @@ package org.longlow.constraints.document;
 
 import static org.longlow.constraints.document.Type.LENGTH;
 
-/** The least that sizes of parts can be; that less is a slip of the unit is judgement. */
+/** Ranges that sizes of parts lie in; that others are a slip of the unit is judgement. */
 final class PartSizes {
 
   /** A size of a part. */
@@ -10,6 +10,9 @@ final class PartSizes {
 
   /** How thick a sheet, wall or board is. */
   static final Type.Quantity SHEET = LENGTH.atLeast(0.05);
+
+  /** How far a part may reach to a side; that more is a slip of the unit is judgement. */
+  static final Type.Quantity REACH = LENGTH.between(-5_000, 5_000);
 
   /** No road wheel is smaller. */
   static final Type.Quantity WHEEL_RADIUS = LENGTH.atLeast(50);

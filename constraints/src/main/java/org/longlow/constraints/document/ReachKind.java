@@ -31,12 +31,12 @@ final class ReachKind {
     return new HalfBreadths(
         s.may(
             "left",
-            LENGTH,
+            PartSizes.REACH,
             t -> get.apply(t).left(),
             "Reach to the left there; absent it is as far as the right."),
         s.may(
             "right",
-            LENGTH,
+            PartSizes.REACH,
             t -> get.apply(t).right(),
             "Reach to the right there; absent it is as far as the left."));
   }

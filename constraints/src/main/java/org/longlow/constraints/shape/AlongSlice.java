@@ -24,16 +24,14 @@ final class AlongSlice {
   /** Runs that end nearer to each other than this are one, mm. */
   private static final double JOINT_MM = 0.01;
 
-  private final CutAt cuts;
+  private final CutRings rings;
   private final double y;
-  private final int pieces;
   private final List<List<double[]>> open = new ArrayList<>();
   private final List<Geometry> found = new ArrayList<>();
 
   private AlongSlice(Loft loft, double y, int pieces) {
-    this.cuts = CutAt.of(loft);
+    this.rings = CutRings.of(loft, pieces);
     this.y = y;
-    this.pieces = pieces;
   }
 
   /** Returns x and z of it. */
@@ -61,14 +59,13 @@ final class AlongSlice {
   /** Where the plane is inside at a place: heights from and to, in turn. */
   private List<double[]> at(double x) {
     List<double[]> inside = new ArrayList<>();
-    for (Cut cut : cuts.at(x, pieces)) {
+    for (double[] ring : rings.at(x)) {
       List<Double> crossed = new ArrayList<>();
-      List<double[]> ring = cut.ring();
-      for (int i = 0; i < ring.size(); i++) {
-        double[] a = ring.get(i);
-        double[] b = ring.get((i + 1) % ring.size());
-        if (a[1] <= y != b[1] <= y) {
-          crossed.add(a[0] + (y - a[1]) / (b[1] - a[1]) * (b[0] - a[0]));
+      for (int i = 0; i + 3 < ring.length; i += 2) {
+        double a = ring[i + 1];
+        double b = ring[i + 3];
+        if (a <= y != b <= y) {
+          crossed.add(ring[i] + (y - a) / (b - a) * (ring[i + 2] - ring[i]));
         }
       }
       crossed.sort(Comparator.naturalOrder());

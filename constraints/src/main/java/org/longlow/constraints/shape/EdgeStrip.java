@@ -18,15 +18,11 @@ record EdgeStrip(List<Girth> ring, FlatLine flat, double[] left, double[] right)
   /** Paces for the slope of a side, mm. */
   private static final double PACE_MM = 0.01;
 
-  /**
-   * Lays a strip flat.
-   *
-   * @param closed whether the outline closes
-   * @param sided whether it fits between sides of the same sheet
-   * @param folded whether corners are folded
-   */
-  static EdgeStrip of(
-      Loft loft, boolean closed, boolean sided, double thicknessMm, boolean folded) {
+  /** Lays the strip of a sheet flat. */
+  static EdgeStrip of(Skin skin, Loft loft) {
+    boolean closed = skin.part().outline().closed();
+    boolean sided = skin.sided();
+    double thicknessMm = skin.thicknessMm();
     List<Girth> ring = loft.ring();
     List<double[]> points = new ArrayList<>();
     double twice = 0;
@@ -38,7 +34,7 @@ record EdgeStrip(List<Girth> ring, FlatLine flat, double[] left, double[] right)
     }
     // a closed line is the outer face, an open one the middle of the sheet
     double off = closed ? thicknessMm / 2 : 0;
-    FlatLine flat = FlatLine.of(points, closed, twice > 0, off, thicknessMm, folded);
+    FlatLine flat = FlatLine.of(points, closed, twice > 0, off, thicknessMm, skin.folded());
     int n = flat.alongMm().length;
     double[] left = new double[n];
     double[] right = new double[n];
@@ -46,6 +42,11 @@ record EdgeStrip(List<Girth> ring, FlatLine flat, double[] left, double[] right)
       Girth g = ring.get(i % ring.size());
       left[i] = g.to() - (sided ? thicknessMm * across(loft, g, true) : 0);
       right[i] = g.from() + (sided ? thicknessMm * across(loft, g, false) : 0);
+      if (left[i] < right[i]) {
+        // both sides meet before the edge: nothing of the strip is left between them
+        left[i] = (left[i] + right[i]) / 2;
+        right[i] = left[i];
+      }
     }
     return new EdgeStrip(ring, flat, left, right);
   }

@@ -74,6 +74,9 @@ record FlatLine(double[] alongMm, List<Fold> folds) {
 
   /** How much shorter the way round a fold is than that along the middle of mitred sheet. */
   static double shorter(double thicknessMm, double rad) {
+    if (thicknessMm == 0) {
+      return 0;
+    }
     double a = Math.abs(rad);
     double middle = SheetFold.insideRadiusMm(thicknessMm) + thicknessMm / 2;
     return 2 * middle * Math.tan(a / 2) - SheetFold.allowanceMm(thicknessMm, a);

@@ -8,11 +8,18 @@ import java.util.Optional;
  * A ruled sheet laid flat: flat from ruling to ruling, each turned into the plane of the one
  * before.
  *
+ * @param low the lower ends of the rulings in space, in the middle of the sheet
+ * @param high their upper ends
  * @param below the lower ends of the rulings on the flat sheet
  * @param above their upper ends
  * @param folds rulings at which it bends sharply, with the angle; positive towards the inside
  */
-record Flattened(List<double[]> below, List<double[]> above, List<Fold> folds) {
+record Flattened(
+    List<double[]> low,
+    List<double[]> high,
+    List<double[]> below,
+    List<double[]> above,
+    List<Fold> folds) {
 
   /** What is off a plane by more cannot be laid flat, mm. */
   static final double FLAT_MM = 0.02;
@@ -26,7 +33,8 @@ record Flattened(List<double[]> below, List<double[]> above, List<Fold> folds) {
    *
    * @param low lower ends of the rulings on its outer face, in space
    * @param high their upper ends
-   * @param outward roughly the way it faces
+   * @param outward roughly the way it faces, of one that goes round where it begins
+   * @param round whether its last ruling is its first
    * @param thicknessMm of the sheet
    * @param folded whether corners are folded; else they are joined, mitred
    */
@@ -34,9 +42,11 @@ record Flattened(List<double[]> below, List<double[]> above, List<Fold> folds) {
       List<double[]> low,
       List<double[]> high,
       double[] outward,
+      boolean round,
       double thicknessMm,
       boolean folded) {
     int n = low.size();
+    double way = 0;
     for (int i = 1; i + 1 < n; i++) {
       if (length(minus(high.get(i), low.get(i))) < LEAST_MM) {
         return Optional.empty();
@@ -50,7 +60,9 @@ record Flattened(List<double[]> below, List<double[]> above, List<Fold> folds) {
       if (size < LEAST_MM) {
         return Optional.empty();
       }
-      normal = times(normal, (dot(normal, outward) < 0 ? -1 : 1) / size);
+      // rulings in turn face the same way all along
+      way = way == 0 ? Math.copySign(1, dot(normal, outward)) : way;
+      normal = times(normal, way / size);
       for (double[] corner : List.of(high.get(i), low.get(i + 1), high.get(i + 1))) {
         if (Math.abs(dot(normal, minus(corner, low.get(i)))) > 2 * FLAT_MM) {
           return Optional.empty();
@@ -62,18 +74,57 @@ record Flattened(List<double[]> below, List<double[]> above, List<Fold> folds) {
     List<double[]> b = new ArrayList<>();
     List<Fold> folds = new ArrayList<>();
     for (int i = 0; i < n; i++) {
-      double[] p = normals.get(Math.max(0, i - 1));
-      double[] q = normals.get(Math.min(n - 2, i));
+      double[] p = normals.get(i > 0 ? i - 1 : round ? n - 2 : 0);
+      double[] q = normals.get(i < n - 1 ? i : round ? 0 : n - 2);
       double[] in = times(plus(p, q), -thicknessMm / 2 / (1 + dot(p, q)));
       a.add(plus(low.get(i), in));
       b.add(plus(high.get(i), in));
       double turn = Math.acos(Math.max(-1, Math.min(1, dot(p, q))));
-      if (folded && turn >= FlatLine.SHARP_RAD) {
+      if (folded && i > 0 && i < n - 1 && turn >= FlatLine.SHARP_RAD) {
         double[] on = minus(low.get(Math.min(n - 1, i + 1)), low.get(i));
         folds.add(new Fold(i, dot(on, p) < 0 ? turn : -turn));
       }
     }
-    return Optional.of(laid(a, b, folds, thicknessMm));
+    return tip(low, a, normals, thicknessMm) && tip(high, b, normals, thicknessMm)
+        ? Optional.of(laid(a, b, folds, thicknessMm))
+        : Optional.empty();
+  }
+
+  /**
+   * Where all rulings meet in one point of the outer face, takes the one in which they meet in the
+   * middle of the sheet.
+   *
+   * @return false if there is none, or where only some of them meet
+   */
+  private static boolean tip(
+      List<double[]> outer, List<double[]> middle, List<double[]> normals, double thicknessMm) {
+    int n = outer.size();
+    double[] o = outer.get(0);
+    if (outer.stream().anyMatch(p -> length(minus(p, o)) > LEAST_MM)) {
+      for (int i = 0; i + 1 < n; i++) {
+        if (thicknessMm > 0 && length(minus(outer.get(i + 1), outer.get(i))) < LEAST_MM) {
+          return false;
+        }
+      }
+      return true;
+    }
+    double[] u = normals.get(0);
+    double[] v = normals.get(normals.size() / 3);
+    double[] w = normals.get(2 * normals.size() / 3);
+    double volume = dot(u, cross(v, w));
+    if (thicknessMm > 0 && Math.abs(volume) < LEAST_MM) {
+      return false;
+    }
+    // three planes half the sheet's thickness inside of those of the outer face
+    double[] to = plus(plus(cross(v, w), cross(w, u)), cross(u, v));
+    double[] at = thicknessMm > 0 ? plus(o, times(to, -thicknessMm / 2 / volume)) : o;
+    for (double[] normal : normals) {
+      if (Math.abs(dot(normal, minus(at, o)) + thicknessMm / 2) > FLAT_MM) {
+        return false;
+      }
+    }
+    middle.replaceAll(p -> at);
+    return true;
   }
 
   private static Flattened laid(
@@ -102,7 +153,7 @@ record Flattened(List<double[]> below, List<double[]> above, List<Fold> folds) {
         next(a, b, below, above, i, way, less);
       }
     }
-    return new Flattened(List.of(below), List.of(above), folds);
+    return new Flattened(a, b, List.of(below), List.of(above), folds);
   }
 
   /** Lays the next ruling beside one that lies, nearer by what folds take. */

@@ -38,6 +38,9 @@ public record FormerCut(
     List<Notch> notches,
     Optional<Flange> flange) {
 
+  /** A smaller piece is none, mm². */
+  private static final double LEAST_MM2 = 0.01;
+
   public FormerCut {
     leans = List.copyOf(leans);
     notches = List.copyOf(notches);
@@ -73,14 +76,39 @@ public record FormerCut(
   public record Notch(String name, PointMm at, double widthMm, double depthMm) {}
 
   /**
-   * A rim turned over square.
+   * A rim turned over until it lies on the skin: square where that runs on square to the sheet.
    *
    * @param breadthMm over its outside
-   * @param deductionMm taken off where it is folded
+   * @param leastRad how far it is turned over where that is least
+   * @param mostRad where it is most
+   * @param leastDeductionMm taken off where it is folded least
+   * @param mostDeductionMm where it is folded most
    * @param radiusMm inside the fold
+   * @param board what is cut without notches, laid flat
    * @param fold the middle of the fold on the flat sheet
    */
-  public record Flange(double breadthMm, double deductionMm, double radiusMm, Geometry fold) {}
+  public record Flange(
+      double breadthMm,
+      double leastRad,
+      double mostRad,
+      double leastDeductionMm,
+      double mostDeductionMm,
+      double radiusMm,
+      Geometry board,
+      Geometry fold) {}
+
+  /** Returns whether its notches cut it into more pieces than the body has there. */
+  public boolean fallsApart() {
+    return pieces(board) > pieces(line);
+  }
+
+  private static int pieces(Geometry area) {
+    int n = 0;
+    for (int i = 0; i < area.getNumGeometries(); i++) {
+      n += area.getGeometryN(i).getArea() > LEAST_MM2 ? 1 : 0;
+    }
+    return n;
+  }
 
   /** Returns whether it is square to the local x axis. */
   public boolean across() {

@@ -50,40 +50,48 @@ public final class FormerCuts {
   public static List<FormerCut> of(Part part, Places places) {
     if (!(part instanceof Part.Outlined outlined)
         || outlined.formers().isEmpty()
-        || !outlined.outline().closed()
         || part.base().spread().isEmpty()) {
       return List.of();
     }
-    Formers asked = outlined.formers();
     double sheet = part instanceof ShellPart s ? places.value(s.thickness()) : 0;
-    double skin = asked.skin().map(places::value).orElse(sheet);
+    double skin = outlined.formers().skin().map(places::value).orElse(sheet);
+    return slices(outlined, skin, Fineness.SHOP, places)
+        .map(
+            slices ->
+                CUTS.of(
+                    new Wanted(
+                        slices,
+                        places(outlined.formers(), slices, places),
+                        battens(outlined, outlined.formers(), places))))
+        .orElse(List.of());
+  }
+
+  /** Returns the names of all formers that a part asks for. */
+  static List<String> asked(Part.Outlined part, Places places) {
+    return slices(part, 0, Fineness.SHOP, places)
+        .map(s -> places(part.formers(), s, places).stream().map(Place::name).toList())
+        .orElse(List.of());
+  }
+
+  /** Returns the sections of a part; empty where nothing lies under a line that does not close. */
+  static Optional<Slices> slices(
+      Part.Outlined part, double skinMm, Fineness fineness, Places places) {
+    List<Loft> lofts = lofts(part, fineness, places);
     boolean sided = !(part instanceof ShellPart s && s.open());
-    Slices slices = new Slices(lofts(outlined, places), skin, sided);
-    return CUTS.of(
-        new Wanted(slices, places(asked, slices, places), battens(outlined, asked, places)));
-  }
-
-  /** Returns the places at which formers are asked for but the part has nothing to cut. */
-  public static List<String> missed(Part part, Places places) {
-    if (!(part instanceof Part.Outlined outlined) || !outlined.outline().closed()) {
-      return List.of();
+    if (part.outline().closed()) {
+      return Optional.of(new Slices(lofts, skinMm, sided, Optional.empty()));
     }
-    List<String> there = of(part, places).stream().map(FormerCut::name).toList();
-    Slices slices = new Slices(lofts(outlined, places), 0, true);
-    return places(outlined.formers(), slices, places).stream()
-        .map(Place::name)
-        .filter(name -> !there.contains(name))
-        .toList();
+    double sheet = part instanceof ShellPart s ? places.value(s.thickness()) : 0;
+    return UnderLine.of(lofts.get(0), sheet, skinMm)
+        .map(u -> new Slices(List.of(u.loft()), skinMm, sided, Optional.of(u)));
   }
 
-  private static List<Loft> lofts(Part.Outlined part, Places places) {
+  private static List<Loft> lofts(Part.Outlined part, Fineness fineness, Places places) {
     Spread spread = part.base().spread().orElseThrow();
     List<Loft> lofts = new ArrayList<>();
-    lofts.add(
-        Shaped.loft(part.frame(), part.outline(), spread, part.breadth(), Fineness.SHOP, places));
+    lofts.add(Shaped.loft(part.frame(), part.outline(), spread, part.breadth(), fineness, places));
     for (FurtherBody b : part.bodies()) {
-      Loft loft =
-          Shaped.loft(part.frame(), b.outline(), b.spread(), b.breadth(), Fineness.SHOP, places);
+      Loft loft = Shaped.loft(part.frame(), b.outline(), b.spread(), b.breadth(), fineness, places);
       lofts.add(loft);
       if (b.spread().both() && !spread.both()) {
         lofts.add(loft.mirrored());
@@ -92,7 +100,7 @@ public final class FormerCuts {
     return List.copyOf(lofts);
   }
 
-  private static List<Place> places(Formers asked, Slices slices, Places places) {
+  static List<Place> places(Formers asked, Slices slices, Places places) {
     Map<Double, Place> across = new TreeMap<>();
     for (Former f : asked.across()) {
       Place p = place(f, Slices.Way.ACROSS, asked, places);
@@ -142,7 +150,7 @@ public final class FormerCuts {
         f.flange().or(asked::flange).map(places::value).orElse(0.0));
   }
 
-  private static List<Batten> battens(Part.Outlined part, Formers asked, Places places) {
+  static List<Batten> battens(Part.Outlined part, Formers asked, Places places) {
     Local local = Local.of(part.frame(), places);
     double up = Math.cos(local.turnRad());
     List<Batten> battens = new ArrayList<>();
@@ -164,31 +172,39 @@ public final class FormerCuts {
   }
 
   private static List<FormerCut> cut(Wanted wanted) {
-    List<FormerCut> cuts = new ArrayList<>();
-    for (Place p : wanted.places()) {
-      Geometry line = wanted.slices().at(p.way(), p.at());
-      if (line.isEmpty()) {
-        continue;
-      }
-      Geometry behind = wanted.slices().at(p.way(), p.at() - p.thicknessMm());
-      Geometry ahead = wanted.slices().at(p.way(), p.at() + p.thicknessMm());
-      boolean lies = ahead.getArea() >= behind.getArea();
-      List<Batten> battens = p.way() == Slices.Way.ACROSS ? wanted.battens() : List.of();
-      cuts.add(made(p, wanted.slices().skinMm(), lies, line, lies ? ahead : behind, battens));
+    return wanted.places().parallelStream().flatMap(p -> cut(wanted, p).stream()).toList();
+  }
+
+  private static Optional<FormerCut> cut(Wanted wanted, Place p) {
+    Slices slices = wanted.slices();
+    Geometry line = slices.at(p.way(), p.at());
+    if (line.isEmpty()) {
+      return Optional.empty();
     }
-    return List.copyOf(cuts);
+    double back = p.at() - p.thicknessMm();
+    double on = p.at() + p.thicknessMm();
+    double behind = slices.outside(p.way(), back).getArea();
+    boolean ahead = slices.outside(p.way(), on).getArea() >= behind;
+    Geometry other = slices.at(p.way(), ahead ? on : back, Slices.LEAN_MM);
+    if (other.isEmpty()) {
+      Geometry instead = slices.at(p.way(), ahead ? back : on, Slices.LEAN_MM);
+      ahead = ahead == instead.isEmpty();
+      other = instead;
+    }
+    List<Batten> battens = p.way() == Slices.Way.ACROSS ? wanted.battens() : List.of();
+    return Optional.of(made(p, slices.skinMm(), ahead, line, other, battens));
   }
 
   private static FormerCut made(
       Place p, double skinMm, boolean ahead, Geometry line, Geometry other, List<Batten> battens) {
     FormerEdge edge = new FormerEdge(line);
+    FormerLean lean = new FormerLean(line, other, p.thicknessMm());
     List<FormerCut.Notch> notches = new ArrayList<>();
     Optional<FormerCut.Flange> flange =
         p.flangeMm() > 0
-            ? Optional.of(edge.flange(p.flangeMm(), p.thicknessMm()))
+            ? Optional.of(new FormerRim(line, lean, p.thicknessMm()).of(p.flangeMm()))
             : Optional.empty();
-    double more = flange.map(f -> f.breadthMm() - f.deductionMm()).orElse(0.0);
-    Geometry board = edge.widened(more);
+    Geometry board = flange.map(FormerCut.Flange::board).orElse(line);
     for (Batten b : battens) {
       List<PointMm> at =
           Double.isNaN(b.girth())
@@ -196,7 +212,7 @@ public final class FormerCuts {
               : edge.atGirth(b.girth());
       for (PointMm q : at) {
         notches.add(new FormerCut.Notch(b.name(), q, b.widthMm(), b.depthMm()));
-        board = board.difference(edge.notch(q, b.widthMm(), b.depthMm(), more));
+        board = board.difference(edge.notch(q, b.widthMm(), b.depthMm(), p.flangeMm()));
       }
     }
     return new FormerCut(
@@ -209,7 +225,7 @@ public final class FormerCuts {
         line,
         board,
         other,
-        edge.leans(other, p.thicknessMm()),
+        edge.leans(lean),
         notches,
         flange);
   }

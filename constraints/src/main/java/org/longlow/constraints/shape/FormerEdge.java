@@ -12,12 +12,9 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.operation.buffer.BufferOp;
-import org.locationtech.jts.operation.buffer.BufferParameters;
-import org.longlow.constraints.machine.shop.SheetFold;
 import org.longlow.rider.geom.PointMm;
 
-/** The edge of a former: places along it, notches, how it leans, its rim. */
+/** The edge of a former: places along it, notches, where it leans most. */
 final class FormerEdge {
 
   /** Paces along an edge for the lean, mm. */
@@ -25,8 +22,6 @@ final class FormerEdge {
 
   /** How far a notch runs out over the edge, mm. */
   private static final double OVER_MM = 5;
-
-  private static final int QUARTER = 32;
 
   private final Geometry line;
   private final Coordinate[] ring;
@@ -167,71 +162,23 @@ final class FormerEdge {
     return new IndexedPointInAreaLocator(line).locate(c) != Location.EXTERIOR;
   }
 
-  /** Returns how each side of the edge leans towards the section at the other face. */
-  List<FormerCut.Lean> leans(Geometry other, double thicknessMm) {
-    if (other.isEmpty()) {
-      return List.of();
-    }
-    IndexedPointInAreaLocator within = new IndexedPointInAreaLocator(other);
-    List<Coordinate[]> lines = lines(other);
-    IndexedPointInAreaLocator own = new IndexedPointInAreaLocator(line);
-    Map<FormerCut.Edge, Double> most = new EnumMap<>(FormerCut.Edge.class);
+  /** Returns how each side of the edge leans most. */
+  List<FormerCut.Lean> leans(FormerLean lean) {
+    Map<FormerCut.Edge, FormerCut.Lean> most = new EnumMap<>(FormerCut.Edge.class);
     for (int i = 0; i + 1 < ring.length; i++) {
       LineSegment s = new LineSegment(ring[i], ring[i + 1]);
       int paces = (int) Math.max(1, Math.ceil(s.getLength() / PACE_MM));
       for (int k = 0; k < paces; k++) {
         Coordinate p = s.pointAlong((k + 0.5) / paces);
-        Coordinate out = outward(s, p, own);
-        boolean narrower = within.locate(p) == Location.EXTERIOR;
-        double off = narrower ? -along(p, -out.x, -out.y, lines) : along(p, out.x, out.y, lines);
-        FormerCut.Edge edge = edge(out);
-        if (Math.abs(off) > Math.abs(most.getOrDefault(edge, 0.0))) {
-          most.put(edge, off);
+        Coordinate out = lean.outward(s, p);
+        FormerCut.Lean here = new FormerCut.Lean(edge(out), lean.offMm(p, out), lean.rad(p, out));
+        FormerCut.Lean before = most.get(here.edge());
+        if (before == null || Math.abs(here.offMm()) > Math.abs(before.offMm())) {
+          most.put(here.edge(), here);
         }
       }
     }
-    return most.entrySet().stream()
-        .map(
-            e ->
-                new FormerCut.Lean(e.getKey(), e.getValue(), Math.atan2(e.getValue(), thicknessMm)))
-        .toList();
-  }
-
-  private static List<Coordinate[]> lines(Geometry area) {
-    List<Coordinate[]> lines = new ArrayList<>();
-    Geometry boundary = area.getBoundary();
-    for (int i = 0; i < boundary.getNumGeometries(); i++) {
-      lines.add(boundary.getGeometryN(i).getCoordinates());
-    }
-    return lines;
-  }
-
-  /** How far it is from a place to the nearest of some lines in a direction; 0 if there is none. */
-  private static double along(Coordinate p, double dx, double dy, List<Coordinate[]> lines) {
-    double nearest = Double.POSITIVE_INFINITY;
-    for (Coordinate[] line : lines) {
-      for (int i = 0; i + 1 < line.length; i++) {
-        double ex = line[i + 1].x - line[i].x;
-        double ey = line[i + 1].y - line[i].y;
-        double cross = dx * ey - dy * ex;
-        double ax = line[i].x - p.x;
-        double ay = line[i].y - p.y;
-        double t = (ax * ey - ay * ex) / cross;
-        double on = (ax * dy - ay * dx) / cross;
-        if (cross != 0 && t >= 0 && on >= 0 && on <= 1) {
-          nearest = Math.min(nearest, t);
-        }
-      }
-    }
-    return nearest == Double.POSITIVE_INFINITY ? 0 : nearest;
-  }
-
-  /** Which way is out, square to an edge. */
-  private static Coordinate outward(LineSegment s, Coordinate p, IndexedPointInAreaLocator own) {
-    double nx = -(s.p1.y - s.p0.y) / s.getLength();
-    double ny = (s.p1.x - s.p0.x) / s.getLength();
-    boolean in = own.locate(new Coordinate(p.x + 1e-3 * nx, p.y + 1e-3 * ny)) != Location.EXTERIOR;
-    return in ? new Coordinate(-nx, -ny) : new Coordinate(nx, ny);
+    return most.values().stream().filter(l -> l.offMm() != 0).toList();
   }
 
   /** Which side of the former faces that way. */
@@ -240,26 +187,5 @@ final class FormerEdge {
       return out.y > 0 ? FormerCut.Edge.TOP : FormerCut.Edge.BOTTOM;
     }
     return out.x > 0 ? FormerCut.Edge.LEFT : FormerCut.Edge.RIGHT;
-  }
-
-  /** Returns the rim of a former of sheet metal, its outside on the line. */
-  FormerCut.Flange flange(double breadthMm, double thicknessMm) {
-    double deduction = SheetFold.deductionMm(thicknessMm, Math.PI / 2);
-    return new FormerCut.Flange(
-        breadthMm,
-        deduction,
-        SheetFold.insideRadiusMm(thicknessMm),
-        widened(-deduction / 2).getBoundary());
-  }
-
-  /** Returns the section with its edge moved outward, corners kept sharp. */
-  Geometry widened(double byMm) {
-    if (byMm == 0) {
-      return line;
-    }
-    BufferParameters sharp =
-        new BufferParameters(QUARTER, BufferParameters.CAP_ROUND, BufferParameters.JOIN_MITRE, 4);
-    sharp.setSimplifyFactor(1e-4);
-    return BufferOp.bufferOp(line, byMm, sharp);
   }
 }

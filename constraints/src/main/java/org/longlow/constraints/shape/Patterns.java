@@ -2,54 +2,24 @@ package org.longlow.constraints.shape;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
-import org.longlow.constraints.layout.Material;
-import org.longlow.constraints.layout.ShellPart;
 import org.longlow.constraints.layout.Vertex;
 
 /**
- * Shells laid flat as far as they can be without a stretch: strips along an edge, and sides that
- * run straight from the lower edge to the upper and are flat from one such ruling to the next.
+ * Sheet laid flat as far as they can be without a stretch: strips along an edge, and sides that run
+ * straight from the lower edge to the upper and are flat from one such ruling to the next.
  */
 final class Patterns {
-
-  /** What is folded at its corners; other sheet is laid up or joined there. */
-  private static final Set<Material> FOLDED =
-      EnumSet.of(
-          Material.STEEL,
-          Material.STAINLESS,
-          Material.ALUMINIUM,
-          Material.TITANIUM,
-          Material.ABS,
-          Material.POLYCARBONATE);
 
   /** Sides nearer to each other than this are alike, mm. */
   private static final double ALIKE_MM = 0.01;
 
   private Patterns() {}
-
-  /** Returns whether corners of a shell are folded. */
-  static boolean folded(ShellPart shell) {
-    return Material.named(shell.base().material()).filter(FOLDED::contains).isPresent();
-  }
-
-  /** Returns the body of a shell, as finely as it is cut. */
-  static Loft loft(ShellPart shell, Places places) {
-    return Shaped.loft(
-        shell.frame(),
-        shell.outline(),
-        shell.base().spread().orElseThrow(),
-        shell.breadth(),
-        Fineness.SHOP,
-        places);
-  }
 
   /** Returns the flat strip along the edge. */
   static FlatPiece strip(EdgeStrip strip, int count) {
@@ -65,12 +35,12 @@ final class Patterns {
   }
 
   /** Returns the flat sides, the longer first; none where they bend two ways. */
-  static List<FlatPiece> sides(ShellPart shell, Loft loft, double thicknessMm, int bodies) {
-    if (shell.open() || !loft.sides().isStraight()) {
+  static List<FlatPiece> sides(Skin skin, Loft loft) {
+    if (!skin.sided() || !loft.sides().isStraight()) {
       return List.of();
     }
-    Optional<FlatPiece> left = side(shell, loft, true, thicknessMm, bodies);
-    Optional<FlatPiece> right = side(shell, loft, false, thicknessMm, bodies);
+    Optional<FlatPiece> left = side(skin, loft, true);
+    Optional<FlatPiece> right = side(skin, loft, false);
     if (left.isEmpty() || right.isEmpty()) {
       return List.of();
     }
@@ -78,26 +48,25 @@ final class Patterns {
     Geometry other = right.get().outline();
     if (one.symDifference(other).buffer(-ALIKE_MM).isEmpty()) {
       FlatPiece p = left.get();
-      return List.of(new FlatPiece("side", 2 * bodies, p.outline(), p.folds(), p.longMm()));
+      return List.of(new FlatPiece("side", 2 * skin.bodies(), p.outline(), p.folds(), p.longMm()));
     }
     return left.get().longMm() >= right.get().longMm()
         ? List.of(left.get(), right.get())
         : List.of(right.get(), left.get());
   }
 
-  private static Optional<FlatPiece> side(
-      ShellPart shell, Loft loft, boolean left, double thicknessMm, int count) {
+  private static Optional<FlatPiece> side(Skin skin, Loft loft, boolean left) {
     String what = left ? "left side" : "right side";
     boolean upright =
-        shell.outline().vertices().stream().map(Vertex::reach).allMatch(Optional::isEmpty);
+        skin.part().outline().vertices().stream().map(Vertex::reach).allMatch(Optional::isEmpty);
     return upright
-        ? Optional.of(upright(loft, left, what, count, thicknessMm, folded(shell)))
-        : ruled(loft, left, thicknessMm, folded(shell)).map(flat -> pattern(flat, what, count));
+        ? Optional.of(upright(skin, loft, left, what))
+        : ruled(skin, loft, left).map(flat -> pattern(flat, what, skin.bodies()));
   }
 
   /** A side that runs straight up everywhere bends along x alone: heights stay. */
-  private static FlatPiece upright(
-      Loft loft, boolean left, String what, int count, double thicknessMm, boolean folded) {
+  private static FlatPiece upright(Skin skin, Loft loft, boolean left, String what) {
+    double t = skin.thicknessMm();
     CutAt cuts = CutAt.of(loft);
     double[] xs = cuts.places();
     List<double[]> line = new ArrayList<>();
@@ -106,7 +75,7 @@ final class Patterns {
       line.add(new double[] {x, (left ? cut.left() : cut.right()).get(0)[1]});
     }
     // looking along x with y to the left, the inside of the left side lies to the right
-    FlatLine flat = FlatLine.of(line, false, !left, thicknessMm / 2, thicknessMm, folded);
+    FlatLine flat = FlatLine.of(line, false, !left, t / 2, t, skin.folded());
     List<List<Girth>> rings = new ArrayList<>(List.of(loft.ring()));
     rings.addAll(loft.holes());
     Geometry outline = null;
@@ -125,7 +94,7 @@ final class Patterns {
       Geometry over = line(f.alongMm(), box.getMinY() - 1, f.alongMm(), box.getMaxY() + 1);
       folds.add(new FlatPiece.Fold(over.intersection(outline), f.alongMm(), f.rad()));
     }
-    return new FlatPiece(what, count, outline, folds, flat.lengthMm());
+    return new FlatPiece(what, skin.bodies(), outline, folds, flat.lengthMm());
   }
 
   private static double along(double[] xs, double[] along, double x) {
@@ -138,8 +107,7 @@ final class Patterns {
   }
 
   /** A side that slants up: flat where it does not twist, and in one piece without holes. */
-  private static Optional<Flattened> ruled(
-      Loft loft, boolean left, double thicknessMm, boolean folded) {
+  private static Optional<Flattened> ruled(Skin skin, Loft loft, boolean left) {
     CutAt cuts = CutAt.of(loft);
     List<double[]> low = new ArrayList<>();
     List<double[]> high = new ArrayList<>();
@@ -154,10 +122,12 @@ final class Patterns {
       low.add(new double[] {x, a[1], a[0]});
       high.add(new double[] {x, b[1], b[0]});
     }
-    return Flattened.of(low, high, new double[] {0, left ? 1 : -1, 0}, thicknessMm, folded);
+    double[] outward = {0, left ? 1 : -1, 0};
+    return Flattened.of(low, high, outward, false, skin.thicknessMm(), skin.folded());
   }
 
-  private static FlatPiece pattern(Flattened flat, String what, int count) {
+  /** Returns a sheet that was laid flat as a piece. */
+  static FlatPiece pattern(Flattened flat, String what, int count) {
     List<Coordinate> edge = new ArrayList<>();
     double from = Double.POSITIVE_INFINITY;
     double to = Double.NEGATIVE_INFINITY;

@@ -118,7 +118,14 @@ record Shaped(List<Prism> prisms, Bulk bulk) {
     Loft body = sheet.body();
     if (!sheet.closed()) {
       Sheeted strip = Sheeted.along(body.ring(), false, t);
-      return new Shaped(strip.prisms(), strip.bulk());
+      if (!sheet.sides()) {
+        return new Shaped(strip.prisms(), strip.bulk());
+      }
+      int fine = Math.max(SHEET, Lofted.pieces(body.largestMm()));
+      Sheeted sides = Sheeted.beside(Twist.without(body.strips(fine, false)), t);
+      List<Prism> prisms = new ArrayList<>(strip.prisms());
+      prisms.addAll(sides.prisms());
+      return new Shaped(List.copyOf(prisms), strip.bulk().plus(sides.bulk()));
     }
     int pieces = Lofted.pieces(body.largestMm());
     double over = body.sides().isCurved() ? Lofted.overMm(body.largestMm(), pieces) : 0;

@@ -95,11 +95,8 @@ record Sheeted(List<Prism> prisms, Bulk bulk) {
     Patches patches = new Patches(thicknessMm);
     for (Loft.Strip s : strips) {
       int last = s.from().left().size() - 1;
-      for (int j = 0; sides && j < last; j++) {
-        patches.add(
-            quad(s, s.from().left(), j, j + 1, s.to().left()), new double[] {0, 1, 0}, overMm);
-        patches.add(
-            quad(s, s.from().right(), j, j + 1, s.to().right()), new double[] {0, -1, 0}, overMm);
+      if (sides) {
+        sides(s, overMm, patches);
       }
       if (s.endsBelow()) {
         patches.add(edge(s, 0), new double[] {0, 0, -1}, overMm);
@@ -110,6 +107,22 @@ record Sheeted(List<Prism> prisms, Bulk bulk) {
     }
     walls(strips, patches);
     return patches.sheet();
+  }
+
+  /** Returns the sheet of the sides of a body alone. */
+  static Sheeted beside(List<Loft.Strip> strips, double thicknessMm) {
+    Patches patches = new Patches(thicknessMm);
+    strips.forEach(s -> sides(s, 0, patches));
+    return patches.sheet();
+  }
+
+  private static void sides(Loft.Strip s, double overMm, Patches patches) {
+    for (int j = 0; j + 1 < s.from().left().size(); j++) {
+      patches.add(
+          quad(s, s.from().left(), j, j + 1, s.to().left()), new double[] {0, 1, 0}, overMm);
+      patches.add(
+          quad(s, s.from().right(), j, j + 1, s.to().right()), new double[] {0, -1, 0}, overMm);
+    }
   }
 
   /** Returns the sheet along an outline, half of its thickness to each side of it. */

@@ -40,60 +40,28 @@ public final class Shells {
   }
 
   /**
-   * What a shell is cut from; the sides lie outside the edge strip, which fits between them.
-   *
-   * @param strips how many edge strips, one for each breadth
-   * @param stripLengthMm length of a strip along the middle of the sheet
-   * @param stripWidthsMm width of each, across the machine
-   * @param sides how many sides, as many for the left as for the right; 0 where it is open
-   * @param side the outline of a side; empty where it is open
-   * @param thicknessMm of the sheet
+   * Returns the outline of a side of {@code shell} in the elevation, which lies outside the edge
+   * strip; empty where it is open.
    */
-  public record Pieces(
-      int strips,
-      double stripLengthMm,
-      List<Double> stripWidthsMm,
-      int sides,
-      Optional<Geometry> side,
-      double thicknessMm) {
-
-    public Pieces {
-      stripWidthsMm = List.copyOf(stripWidthsMm);
-    }
-
-    /** Returns the volume of them all, mm³. */
-    double volumeMm3() {
-      double width = stripWidthsMm.stream().mapToDouble(Double::doubleValue).sum();
-      double ofSides = side.map(Geometry::getArea).orElse(0.0) * sides;
-      return (stripLengthMm * width + ofSides) * thicknessMm;
-    }
+  public static Optional<Geometry> side(ShellPart shell, Places places) {
+    return Skin.of(shell, places).filter(Skin::sided).map(s -> sheet(shell, places).area());
   }
 
-  /** Returns what {@code shell} is cut from. */
-  public static Pieces pieces(ShellPart shell, Places places) {
-    return pieces(shell, sheet(shell, places), places);
-  }
-
-  private static Pieces pieces(ShellPart shell, Sheet sheet, Places places) {
+  /** Returns the volume of all its pieces where it is as broad everywhere, mm³. */
+  static double volumeMm3(ShellPart shell, Places places) {
     double t = places.value(shell.thickness());
-    List<Double> widths = new ArrayList<>();
-    int sides = 0;
+    Sheet sheet = sheet(shell, places);
+    double volume = 0;
+    boolean sided = isSided(shell, places);
     for (Interval i : Spreads.of(shell.base(), places)) {
-      boolean closed = sided(shell, sheet, i, t);
-      sides += closed ? 2 : 0;
-      widths.add(closed ? i.length() - 2 * t : i.length());
+      volume += sheet.strip().getArea() * (i.length() - (sided ? 2 * t : 0));
+      volume += sided ? 2 * t * sheet.area().getArea() : 0;
     }
-    return new Pieces(
-        widths.size(),
-        sheet.strip().getArea() / t,
-        widths,
-        sides,
-        Optional.ofNullable(sides > 0 ? sheet.area() : null),
-        t);
+    return volume;
   }
 
-  private static boolean sided(ShellPart shell, Sheet sheet, Interval across, double t) {
-    return !shell.open() && sheet.area() != null && across.length() > 2 * t;
+  private static boolean isSided(ShellPart shell, Places places) {
+    return Skin.of(shell, places).filter(Skin::sided).isPresent();
   }
 
   /** Its holes go through the sides, not through the strip that is bent round them. */
@@ -113,10 +81,11 @@ public final class Shells {
     Sheet sheet = sheet(shell, places);
     Geometry strip = sheet.strip();
     Geometry area = sheet.area();
+    boolean sided = isSided(shell, places);
     List<Prism> prisms = new ArrayList<>();
     for (Interval i : across) {
       prisms.add(new Prism(strip, i));
-      if (sided(shell, sheet, i, t)) {
+      if (sided) {
         prisms.add(new Prism(area, new Interval(i.to() - t, i.to())));
         prisms.add(new Prism(area, new Interval(i.from(), i.from() + t)));
       }
@@ -129,7 +98,7 @@ public final class Shells {
         shell,
         outline,
         prisms,
-        Filled.mass(shell, pieces(shell, sheet, places).volumeMm3(), places),
+        Filled.mass(shell, volumeMm3(shell, places), places),
         Filled.centre(outline),
         Spreads.middle(across));
   }
@@ -143,7 +112,7 @@ public final class Shells {
             shell.base().spread().get(),
             shell.breadth(),
             places.value(shell.thickness()),
-            !shell.open(),
+            isSided(shell, places),
             places);
     return new PartShape(
         shell,

@@ -1,11 +1,11 @@
 package org.longlow.constraints.shape;
 
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeSet;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.buffer.BufferOp;
@@ -23,14 +23,18 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
  * @param lofts the bodies
  * @param skinMm what is taken off
  * @param sided whether the skin covers the sides too, not only the strip along the edge
+ * @param under what they are cut off to where they lie under a sheet along a line
  */
-public record Slices(List<Loft> lofts, double skinMm, boolean sided) {
+public record Slices(List<Loft> lofts, double skinMm, boolean sided, Optional<UnderLine> under) {
 
   /** Curves of sections lie within this of the true ones, mm. */
   static final double FLATNESS_MM = 0.01;
 
   /** What discs of the ball leave at most, square to the surface, mm. */
-  private static final double SKIN_MM = 0.005;
+  static final double SKIN_MM = 0.01;
+
+  /** The same where a section only tells how an edge leans. */
+  static final double LEAN_MM = 0.03;
 
   /** Skins thinner than this are none, mm. */
   private static final double LEAST_MM = 1e-6;
@@ -52,18 +56,38 @@ public record Slices(List<Loft> lofts, double skinMm, boolean sided) {
    * there is nothing.
    */
   Geometry at(Way way, double place) {
+    return at(way, place, SKIN_MM);
+  }
+
+  /** As {@link #at(Way, double)}, with no more than {@code leftMm} left of the skin. */
+  Geometry at(Way way, double place, double leftMm) {
+    Geometry left = inside(way, place, leftMm);
+    return under.isPresent() ? areas(under.get().within(left, way == Way.ACROSS, place)) : left;
+  }
+
+  /** As {@link #at}, with the skin still on it. */
+  Geometry outside(Way way, double place) {
+    Geometry all = outside(way, place, 0);
+    return under.isPresent() ? areas(under.get().within(all, way == Way.ACROSS, place)) : all;
+  }
+
+  private Geometry inside(Way way, double place, double leftMm) {
     Geometry outside = outside(way, place, 0);
     if (skinMm < LEAST_MM || outside.isEmpty()) {
       return outside;
     }
     if (way == Way.ALONG && !sided) {
       // the strip runs straight across: its inner side is that of the section
-      return eroded(outside, skinMm);
+      return areas(eroded(outside, skinMm));
     }
     double wider = sided ? 0 : 2 * skinMm;
     Geometry left = outside;
-    for (double d : offsets(way, place)) {
+    for (double d : offsets(way, place, leftMm)) {
       double r = Math.sqrt(Math.max(0, skinMm * skinMm - d * d));
+      // what lies the skin within one section lies at least that less all motion within another
+      if (d != 0 && way == Way.ACROSS && skinMm - motionMm(place, place + d) >= r) {
+        continue;
+      }
       Geometry there = outside(way, place + d, wider);
       if (r > LEAST_MM && !there.isEmpty()) {
         there = eroded(there, r);
@@ -76,12 +100,41 @@ public record Slices(List<Loft> lofts, double skinMm, boolean sided) {
     return areas(left);
   }
 
+  /** How far points of one section lie from the same of another at most; all where they differ. */
+  private double motionMm(double place, double other) {
+    if (lofts.size() > 1) {
+      return Double.POSITIVE_INFINITY;
+    }
+    Loft loft = lofts.get(0);
+    List<Cut> here = CutAt.of(loft).at(place, pieces(loft));
+    List<Cut> there = CutAt.of(loft).at(other, pieces(loft));
+    if (here.size() != 1 || there.size() != 1) {
+      return Double.POSITIVE_INFINITY;
+    }
+    return Math.max(
+        motionMm(here.get(0).left(), there.get(0).left()),
+        motionMm(here.get(0).right(), there.get(0).right()));
+  }
+
+  private static double motionMm(List<double[]> side, List<double[]> other) {
+    double most = 0;
+    for (int i = 0; i < side.size(); i++) {
+      double[] p = side.get(i);
+      double[] q = other.get(i);
+      most = Math.max(most, Math.hypot(p[0] - q[0], p[1] - q[1]));
+    }
+    return most;
+  }
+
   /** Returns the least and the greatest place at which there is something. */
   Interval extent(Way way) {
     double from = Double.POSITIVE_INFINITY;
     double to = Double.NEGATIVE_INFINITY;
     for (Loft loft : lofts) {
       for (Girth g : loft.ring()) {
+        if (under.isPresent() && !under.get().holds(g.x(), g.z())) {
+          continue;
+        }
         from = Math.min(from, way == Way.ACROSS ? g.x() : g.from());
         to = Math.max(to, way == Way.ACROSS ? g.x() : g.to());
       }
@@ -89,9 +142,9 @@ public record Slices(List<Loft> lofts, double skinMm, boolean sided) {
     return new Interval(Math.min(from, to), Math.max(from, to));
   }
 
-  /** Where discs of the ball are taken, from its middle. */
-  private List<Double> offsets(Way way, double place) {
-    double step = 2 * Math.acos(1 - Math.min(1, SKIN_MM / skinMm));
+  /** Where discs of the ball are taken, from its middle, that one first. */
+  private List<Double> offsets(Way way, double place, double leftMm) {
+    double step = 2 * Math.acos(1 - Math.min(1, leftMm / skinMm));
     int half = (int) Math.max(2, Math.ceil(Math.PI / 2 / step));
     TreeSet<Double> offsets = new TreeSet<>();
     for (int k = -half; k <= half; k++) {
@@ -105,7 +158,7 @@ public record Slices(List<Loft> lofts, double skinMm, boolean sided) {
             .forEach(offsets::add);
       }
     }
-    return List.copyOf(offsets);
+    return offsets.stream().sorted(Comparator.comparingDouble(Math::abs)).toList();
   }
 
   /** Where a body steps or bends sharply: a ball may rest in the bend itself. */
@@ -160,24 +213,28 @@ public record Slices(List<Loft> lofts, double skinMm, boolean sided) {
   /** A cut as an area, y to the right and z up. */
   private static Geometry face(Cut cut, double widerMm) {
     List<Coordinate> ring = new ArrayList<>();
-    cut.left().forEach(p -> ring.add(new Coordinate(p[1] + widerMm, p[0])));
+    cut.left().forEach(p -> add(ring, p[1] + widerMm, p[0]));
     for (int i = cut.right().size() - 1; i >= 0; i--) {
       double[] p = cut.right().get(i);
-      ring.add(new Coordinate(p[1] - widerMm, p[0]));
+      add(ring, p[1] - widerMm, p[0]);
     }
-    ring.add(ring.get(0).copy());
-    Coordinate[] corners = ring.toArray(Coordinate[]::new);
-    if (new Envelope(corners[0]).equals(box(corners)) || corners.length < 4) {
+    while (ring.size() > 1 && ring.get(0).distance(ring.get(ring.size() - 1)) < LEAST_MM) {
+      ring.remove(ring.size() - 1);
+    }
+    if (ring.size() < 3) {
       return Curves.FACTORY.createPolygon();
     }
-    Polygon face = Curves.FACTORY.createPolygon(corners);
+    ring.add(ring.get(0).copy());
+    Polygon face = Curves.FACTORY.createPolygon(ring.toArray(Coordinate[]::new));
     return face.isValid() ? face : face.buffer(0);
   }
 
-  private static Envelope box(Coordinate[] corners) {
-    Envelope box = new Envelope();
-    Arrays.stream(corners).forEach(box::expandToInclude);
-    return box;
+  /** Adds a point unless it is that before: of points that all but meet, lines may cross. */
+  private static void add(List<Coordinate> ring, double y, double z) {
+    Coordinate c = new Coordinate(y, z);
+    if (ring.isEmpty() || ring.get(ring.size() - 1).distance(c) >= LEAST_MM) {
+      ring.add(c);
+    }
   }
 
   /** Only what has an area. */

@@ -4,25 +4,30 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.longlow.constraints.layout.ShellPart;
+import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Station;
 
 /**
- * The sheet of a shell whose breadth varies, laid flat as far as it can be without a stretch. An
- * edge strip runs straight across the machine everywhere, and a side whose breadth is said by
- * stations alone runs straight up: each bends one way only. So does a side that slants but does not
- * twist. Any other side needs formers. Lengths are those of the middle of the sheet.
+ * The sheet of a part laid flat as far as it can be without a stretch. An edge strip runs straight
+ * across the machine everywhere, and a side whose breadth is said by stations alone runs straight
+ * up: each bends one way only. So does a side that slants but does not twist, and what goes all
+ * round a body along which straight lines run. Anything else needs formers. Lengths are those of
+ * the middle of the sheet.
  *
+ * @param even whether it is as broad everywhere: its sides are flat, and its outline is theirs
+ * @param needsFormers whether some of it cannot be laid flat
  * @param strips how many edge strips, equal but for being turned over
  * @param strip how wide each is at places along it, in turn; none where formers are needed for it
  * @param stripAreaMm2 of one
- * @param sides how many sides; 0 where it is open
+ * @param sides how many sides; 0 where it is open, or wrapped all round
  * @param sideLongMm true length of the longer side along its x axis; 0 where formers are needed
  * @param sideAreaMm2 of that side; 0 where formers are needed
- * @param sheetAreaMm2 of all its outer face
- * @param patterns what is cut, laid flat
+ * @param sheetAreaMm2 of all its outer face; 0 where all of it lies flat
+ * @param patterns what is cut, laid flat; not the sides of what is even
  */
 public record Unrolled(
+    boolean even,
+    boolean needsFormers,
     int strips,
     List<Width> strip,
     double stripAreaMm2,
@@ -52,11 +57,6 @@ public record Unrolled(
     patterns = List.copyOf(patterns);
   }
 
-  /** Returns whether some of it cannot be laid flat. */
-  public boolean needsFormers() {
-    return sides > 0 && sideLongMm == 0;
-  }
-
   /** Returns the length of a strip, mm; 0 where formers are needed for it. */
   public double stripLongMm() {
     return strip.isEmpty() ? 0 : strip.get(strip.size() - 1).alongMm();
@@ -67,76 +67,98 @@ public record Unrolled(
     return strip.stream().mapToDouble(Width::wideMm).max().orElse(0);
   }
 
-  /** Returns how a shell is laid flat; empty where it is as broad everywhere. */
-  public static Optional<Unrolled> of(ShellPart shell, Places places) {
-    if (shell.breadth().isEven(shell.outline()) || shell.base().spread().isEmpty()) {
-      return Optional.empty();
+  /** Returns whether it is wrapped all round, without sides and edge strip. */
+  public boolean wrapped() {
+    return !needsFormers && sides == 0 && strip.isEmpty();
+  }
+
+  /** Returns the folds of a strip. */
+  public List<FlatPiece.Fold> stripFolds() {
+    return strip.isEmpty() ? List.of() : patterns.get(patterns.size() - 1).folds();
+  }
+
+  /** Returns how the sheet of a part is laid flat; empty for a part that is not made of sheet. */
+  public static Optional<Unrolled> of(Part part, Places places) {
+    return Skin.of(part, places).map(skin -> of(skin, places));
+  }
+
+  private static Unrolled of(Skin skin, Places places) {
+    Loft loft = skin.loft(places);
+    int pieces = skin.bodies();
+    List<FlatPiece> wraps = Wraps.of(skin, loft);
+    if (!wraps.isEmpty()) {
+      return new Unrolled(false, false, 0, List.of(), 0, 0, 0, 0, 0, wraps);
     }
-    double t = places.value(shell.thickness());
-    boolean both = shell.base().spread().get().both();
-    Loft loft = Patterns.loft(shell, places);
-    boolean sided = !shell.open();
-    int pieces = both ? 2 : 1;
-    List<FlatPiece> patterns = new ArrayList<>(Patterns.sides(shell, loft, t, pieces));
+    List<FlatPiece> patterns = new ArrayList<>(Patterns.sides(skin, loft));
     double sideLong = patterns.isEmpty() ? 0 : patterns.get(0).longMm();
     double sideArea = patterns.isEmpty() ? 0 : patterns.get(0).outline().getArea();
+    boolean formers = skin.sided() && patterns.isEmpty();
+    if (skin.even()) {
+      patterns.clear();
+    }
     List<Width> strip = List.of();
     double area = 0;
-    if (!sided || loft.sides().isStraight()) {
-      EdgeStrip edge =
-          EdgeStrip.of(loft, shell.outline().closed(), sided, t, Patterns.folded(shell));
+    if (!skin.sided() || loft.sides().isStraight()) {
+      EdgeStrip edge = EdgeStrip.of(skin, loft);
       FlatPiece flat = Patterns.strip(edge, pieces);
       patterns.add(flat);
       area = flat.outline().getArea();
-      strip = strip(shell, loft, edge, places);
+      strip = strip(skin.part(), loft, edge, places);
     }
-    double volume =
-        Shaped.sheet(
-                shell.frame(),
-                shell.outline(),
-                shell.base().spread().get(),
-                shell.breadth(),
+    return new Unrolled(
+        skin.even(),
+        formers,
+        pieces,
+        named(strip),
+        area,
+        skin.sided() ? 2 * pieces : 0,
+        sideLong,
+        sideArea,
+        formers ? areaMm2(skin, places) : 0,
+        patterns);
+  }
+
+  /** The area of all the outer face of a body whose breadth varies. */
+  private static double areaMm2(Skin skin, Places places) {
+    Part.Outlined part = skin.part();
+    double t = skin.thicknessMm() > 0 ? skin.thicknessMm() : 1;
+    return Shaped.sheet(
+                part.frame(),
+                part.outline(),
+                part.base().spread().orElseThrow(),
+                part.breadth(),
                 t,
-                sided,
+                skin.sided(),
                 places)
             .bulk()
-            .volume();
-    return Optional.of(
-        new Unrolled(
-            pieces,
-            named(strip),
-            area,
-            sided ? 2 * pieces : 0,
-            sideLong,
-            sideArea,
-            volume / t,
-            patterns));
+            .volume()
+        / t;
   }
 
   /** All places of a strip, those without a name between. */
-  private static List<Width> strip(ShellPart shell, Loft loft, EdgeStrip edge, Places places) {
+  private static List<Width> strip(Part.Outlined part, Loft loft, EdgeStrip edge, Places places) {
     List<Girth> ring = loft.ring();
-    Local local = Local.of(shell.frame(), places);
+    Local local = Local.of(part.frame(), places);
     List<double[]> points =
-        Outlines.vertices(shell.frame(), shell.outline(), places).stream()
+        Outlines.vertices(part.frame(), part.outline(), places).stream()
             .map(local::within)
             .map(p -> new double[] {p.x(), p.z()})
             .toList();
-    boolean closed = shell.outline().closed();
+    boolean closed = part.outline().closed();
     List<Width> all = new ArrayList<>();
     double[] along = edge.flat().alongMm();
     int n = ring.size();
     for (int i = 0; i < (closed ? n + 1 : n); i++) {
       Girth p = ring.get(i % n);
       boolean end = i == 0 || i == (closed ? n : n - 1);
-      all.add(new Width(name(shell, points, p, end, places), along[i], edge.wideMm(i)));
+      all.add(new Width(name(part, points, p, end, places), along[i], edge.wideMm(i)));
       if (i == (closed ? n : n - 1)) {
         break;
       }
       Girth q = ring.get((i + 1) % n);
       List<Width> crossed = new ArrayList<>();
-      for (int k = 0; k < shell.breadth().stations().size(); k++) {
-        Station s = shell.breadth().stations().get(k);
+      for (int k = 0; k < part.breadth().stations().size(); k++) {
+        Station s = part.breadth().stations().get(k);
         double x = places.value(s.x());
         if (Math.min(p.x(), q.x()) + AT_MM < x && x < Math.max(p.x(), q.x()) - AT_MM) {
           double share = (x - p.x()) / (q.x() - p.x());
@@ -159,8 +181,8 @@ public record Unrolled(
    * The station that a point of the edge is at; else its own number, where that tells something.
    */
   private static String name(
-      ShellPart shell, List<double[]> points, Girth p, boolean end, Places places) {
-    List<Station> stations = shell.breadth().stations();
+      Part.Outlined part, List<double[]> points, Girth p, boolean end, Places places) {
+    List<Station> stations = part.breadth().stations();
     for (int k = 0; k < stations.size(); k++) {
       if (Math.abs(places.value(stations.get(k).x()) - p.x()) <= AT_MM) {
         return called(stations.get(k), k);

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -21,6 +22,7 @@ import org.longlow.constraints.layout.Profile;
 import org.longlow.constraints.layout.Stringer;
 import org.longlow.constraints.layout.Vertex;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.Units;
 
 /** Formers against surfaces in closed form: none is off by more than 0.05 mm. */
 class FormersTest {
@@ -34,6 +36,12 @@ class FormersTest {
     List<FormerCut> cuts = FormerCuts.of(part, Made.PLACES);
     assertThat(cuts).hasSize(1);
     return cuts.get(0);
+  }
+
+  private static String told(Part part) {
+    return FormerFaults.of(part, Made.PLACES).stream()
+        .map(f -> f.line().in(Units.MM))
+        .collect(Collectors.joining("\n"));
   }
 
   private static List<Coordinate> points(Geometry line) {
@@ -120,6 +128,40 @@ class FormersTest {
     assertThat(only(other).ahead()).isTrue();
   }
 
+  /**
+   * A body whose floor rises by 0.3 while its roof rises by 0.8: its sheet lies ahead, where there
+   * is more of it, but the other face's floor lies above this one's, within it.
+   */
+  @Test
+  void anEdgeLeansInwardWhereTheOtherFaceIsNarrower() {
+    Part rising =
+        Made.formed(
+            Made.outline(0, 0, 300, 90, 300, 340, 0, 100),
+            Made.spread(100, 100, false),
+            new Breadth(Made.stations(false, 0, 80, 300, 110), Profile.FLAT),
+            Made.across(0, 100));
+    FormerCut cut = only(rising);
+    assertThat(cut.ahead()).isTrue();
+    // by the surface itself: places of it at both faces of a sheet of 10 mm
+    double floor = 0.3 * 100 - 0.3 * 110;
+    double roof = 0.8 * 110 - 0.8 * 100;
+    double side = 0.1 * 110 - 0.1 * 100;
+    for (FormerCut.Lean lean : cut.leans()) {
+      double off =
+          switch (lean.edge()) {
+            case TOP -> roof;
+            case BOTTOM -> floor;
+            case LEFT, RIGHT -> side;
+          };
+      assertThat(lean.offMm()).as("%s", lean.edge()).isCloseTo(off, within(NEAR_MM));
+      assertThat(lean.rad()).isCloseTo(Math.atan(off / 10), within(0.006));
+    }
+    assertThat(cut.leans())
+        .extracting(FormerCut.Lean::edge)
+        .contains(FormerCut.Edge.BOTTOM, FormerCut.Edge.TOP);
+    assertThat(box(cut.other()).getMinY()).isCloseTo(33, within(0.01));
+  }
+
   @Test
   void aSlantedBoxHasTheSectionOfItsPlanes() {
     // sides fall from 100 to 40, the top from 120 to 60, on 300; the floor is level
@@ -168,7 +210,10 @@ class FormersTest {
             Made.across(0, 3.9, 4.1));
     List<FormerCut> cuts = FormerCuts.of(box, Made.PLACES);
     assertThat(cuts).extracting(FormerCut::placeMm).containsExactly(4.1);
-    assertThat(FormerCuts.missed(box, Made.PLACES)).containsExactly("former 1");
+    assertThat(FormerFaults.of(box, Made.PLACES))
+        .extracting(FormerFaults.Fault::of)
+        .containsExactly("former 1");
+    assertThat(told(box)).contains("only the skin is there");
     assertThat(cuts.get(0).name()).isEqualTo("former 2");
   }
 
@@ -357,6 +402,144 @@ class FormersTest {
     assertThat((flat.getWidth() - fold) / 2).isCloseTo(15 - 4 + allowance / 2, within(1e-6));
   }
 
+  /** Sides that widen by 0.4 on 1 and a level floor and roof: a rim turned over by two angles. */
+  @Test
+  void aRimFollowsTheLeanOfTheSkin() {
+    double t = 2;
+    Part wedge =
+        Made.formed(
+            Made.outline(0, 0, 300, 0, 300, 80, 0, 80),
+            Made.spread(100, 100, false),
+            new Breadth(Made.stations(false, 0, 60, 300, 180), Profile.FLAT),
+            fitted(Optional.of(Made.mm(15))));
+    FormerCut cut = only(wedge);
+    assertThat(cut.ahead()).isTrue();
+    double turn = Math.PI / 2 - Math.atan(0.4);
+    FormerCut.Flange flange = cut.flange().orElseThrow();
+    assertThat(flange.mostRad()).isCloseTo(Math.PI / 2, within(1e-6));
+    assertThat(flange.leastRad()).isCloseTo(turn, within(1e-3));
+    // folded: on the neutral line it is as long as the web to the bend, the bend, and the rim
+    double bend = turn * (t + 0.44 * t);
+    double setback = Math.tan(turn / 2) * 2 * t;
+    double wide = 2 * (120 - setback + bend + 15 - setback);
+    double right = 2 * (40 - 2 * t + Math.PI / 2 * 1.44 * t + 15 - 2 * t);
+    Envelope flat = box(cut.board());
+    assertThat(flat.getWidth()).isCloseTo(wide, within(0.02));
+    assertThat(flat.getHeight()).isCloseTo(right, within(0.02));
+    assertThat(cut.board().getArea()).isCloseTo(wide * right, within(3.0));
+    double fold = box(flange.fold()).getWidth();
+    assertThat((flat.getWidth() - fold) / 2).isCloseTo(15 - setback + bend / 2, within(0.02));
+    // reckoned square it would be too small
+    assertThat(wide - 2 * (120 - 2 * t + Math.PI / 2 * 1.44 * t + 15 - 2 * t)).isGreaterThan(0.4);
+  }
+
+  private static Formers deep(double depth, Stringer... more) {
+    List<Stringer> all = new ArrayList<>(List.of(more));
+    all.add(
+        new Stringer(
+            "keel",
+            Optional.of(Formula.parse("0")),
+            Optional.empty(),
+            Made.mm(10),
+            Made.mm(depth)));
+    return fitted(Optional.empty(), all.toArray(Stringer[]::new));
+  }
+
+  @Test
+  void whatCannotBeMadeIsTold() {
+    assertThat(told(block(deep(79)))).isEmpty();
+    assertThat(told(block(deep(81))))
+        .isEqualTo(
+            "mid: its notches cut it apart; let stringers in"
+                + " less deep, or put them elsewhere");
+    Stringer high =
+        new Stringer("rail", Optional.empty(), Optional.of(Made.mm(90)), Made.mm(9), Made.mm(5));
+    Stringer low =
+        new Stringer("waist", Optional.empty(), Optional.of(Made.mm(79)), Made.mm(9), Made.mm(5));
+    assertThat(told(block(deep(5, high)))).startsWith("rail: this stringer meets no former");
+    assertThat(told(block(deep(5, low)))).isEmpty();
+    assertThat(told(block(Made.across(0, 300.5, -1))))
+        .contains("former 1: nothing to cut at x -1 mm, the part reaches from 0 to 300 mm")
+        .contains("former 2: nothing to cut at x 300.5 mm");
+    assertThat(told(block(Made.across(0, 0, 300)))).isEmpty();
+    Part thin =
+        Made.formed(
+            Made.outline(0, 0, 9, 0, 9, 80, 0, 80),
+            Made.spread(100, 100, false),
+            Breadth.EVEN,
+            Made.across(0, 5));
+    assertThat(told(thin)).contains("its sheet of 10 mm is as thick as the part is long, 9 mm");
+    Part thicker =
+        Made.formed(
+            Made.outline(0, 0, 19, 0, 19, 80, 0, 80),
+            Made.spread(100, 100, false),
+            Breadth.EVEN,
+            Made.across(0, 9.5));
+    assertThat(told(thicker)).contains("stands out of the part with its other face");
+    assertThat(told(block(Made.across(0, 150)))).isEmpty();
+  }
+
+  /** A screen along an arc of radius 200 about (150, -100): under it to its chord. */
+  @Test
+  void anOpenLineHasFormersUnderIt() {
+    double r = 200;
+    double t = 4;
+    List<Vertex> arc = new ArrayList<>();
+    for (int i = 0; i <= 90; i++) {
+      double a = Math.toRadians(135 - i);
+      arc.add(
+          new Vertex(Made.mm(150 + r * Math.cos(a)), Made.mm(-100 + r * Math.sin(a)), null, false));
+    }
+    Part screen =
+        Made.formed(
+            new Outline.Drawn(arc, false),
+            Made.spread(120, 120, false),
+            Breadth.EVEN,
+            t,
+            true,
+            new Formers(
+                List.of(new Former("mid", Made.mm(130), Optional.empty(), Optional.empty())),
+                List.of(new Former("rib", Made.mm(30), Optional.empty(), Optional.empty())),
+                Optional.empty(),
+                Made.mm(9),
+                Optional.empty(),
+                Optional.empty(),
+                List.of()));
+    List<FormerCut> cuts = FormerCuts.of(screen, Made.PLACES);
+    assertThat(cuts).extracting(FormerCut::name).containsExactly("mid", "rib");
+    double chord = -100 + r * Math.sin(Math.PI / 4);
+    double top = -100 + Math.sqrt((r - t / 2) * (r - t / 2) - 20 * 20);
+    Envelope mid = box(cuts.get(0).line());
+    assertThat(mid.getWidth()).isCloseTo(240, within(1e-3));
+    assertThat(mid.getMinY()).isCloseTo(chord, within(1e-3));
+    assertThat(mid.getMaxY()).isCloseTo(top, within(NEAR_MM));
+    for (Coordinate p : points(cuts.get(1).line())) {
+      double off = Math.hypot(p.x - 150, p.y + 100) - (r - t / 2);
+      assertThat(Math.min(Math.abs(off), Math.abs(p.y - chord))).isLessThan(NEAR_MM);
+    }
+    // a segment of the disc inside of the sheet
+    double half = Math.acos((chord + 100) / (r - t / 2));
+    double area = (r - t / 2) * (r - t / 2) * (half - Math.sin(half) * Math.cos(half));
+    assertThat(cuts.get(1).line().getArea()).isCloseTo(area, within(10.0));
+    assertThat(told(screen)).isEmpty();
+  }
+
+  @Test
+  void nothingLiesUnderAStraightLineOrOneThatCrossesItsChord() {
+    for (double[] xz : new double[][] {{0, 0, 300, 40}, {0, 0, 100, 50, 200, -50, 300, 0}}) {
+      Part line =
+          Made.formed(
+              new Outline.Drawn(Made.outline(xz).vertices(), false),
+              Made.spread(120, 120, false),
+              Breadth.EVEN,
+              3,
+              true,
+              Made.across(0, 130));
+      assertThat(FormerCuts.of(line, Made.PLACES)).isEmpty();
+      assertThat(told(line)).startsWith("no formers can be made under its line");
+    }
+  }
+
   @Test
   void aSpacingIsCountedFromTheOrigin() {
     Formers every =
@@ -376,6 +559,8 @@ class FormersTest {
         .extracting(FormerCut::placeMm)
         .containsExactly(100.2, 200.0);
     // those at the ends would lie in the walls
-    assertThat(FormerCuts.missed(block, Made.PLACES)).containsExactly("former 1", "former 4");
+    assertThat(FormerFaults.of(block, Made.PLACES))
+        .extracting(FormerFaults.Fault::of)
+        .containsExactly("former 1", "former 4");
   }
 }

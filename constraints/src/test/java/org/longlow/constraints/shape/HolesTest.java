@@ -176,15 +176,16 @@ class HolesTest {
     String sheet = ", \"thickness\": 1";
     Placed placed = placed("cowl", edge, sheet);
     Layout layout = placed.layout();
-    Shells.Pieces holed = Shells.pieces((ShellPart) layout.parts().get("plate"), placed.places());
+    ShellPart holed = (ShellPart) layout.parts().get("plate");
     Placed without = placed("cowl", bare, sheet);
-    Shells.Pieces plain =
-        Shells.pieces((ShellPart) without.layout().parts().get("plate"), without.places());
-    assertThat(holed.stripLengthMm()).isEqualTo(plain.stripLengthMm());
-    assertThat(plain.side().orElseThrow().getArea() - holed.side().orElseThrow().getArea())
-        .isCloseTo(Math.PI * 100, within(1.0));
-    double two = 2 * (plain.side().get().getArea() - holed.side().get().getArea());
-    assertThat(plain.volumeMm3() - holed.volumeMm3()).isCloseTo(two, within(1e-6));
+    ShellPart plain = (ShellPart) without.layout().parts().get("plate");
+    double filled = Shells.side(plain, without.places()).orElseThrow().getArea();
+    double less = filled - Shells.side(holed, placed.places()).orElseThrow().getArea();
+    assertThat(Unrolled.of(holed, placed.places()).orElseThrow().stripLongMm())
+        .isEqualTo(Unrolled.of(plain, without.places()).orElseThrow().stripLongMm());
+    assertThat(less).isCloseTo(Math.PI * 100, within(1.0));
+    assertThat(Shells.volumeMm3(plain, without.places()) - Shells.volumeMm3(holed, placed.places()))
+        .isCloseTo(2 * less, within(1e-6));
   }
 
   // --- halves

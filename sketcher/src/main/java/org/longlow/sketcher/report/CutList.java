@@ -2,22 +2,18 @@ package org.longlow.sketcher.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.stream.Collectors;
 import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.FoamSpec;
 import org.longlow.constraints.layout.Part;
-import org.longlow.constraints.layout.ShellPart;
 import org.longlow.constraints.layout.TubePart;
 import org.longlow.constraints.shape.FormerCut;
 import org.longlow.constraints.shape.FormerCuts;
+import org.longlow.constraints.shape.FormerFaults;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Prism;
-import org.longlow.constraints.shape.Shells;
-import org.longlow.constraints.shape.Unrolled;
+import org.longlow.constraints.shape.Skin;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.words.Words;
 import org.longlow.sketcher.template.TubeBends;
@@ -33,9 +29,6 @@ final class CutList {
   private static final List<String> FOAM =
       List.of("Foam", "Pieces", "What", "Thick", "Long", "Wide");
 
-  private static final List<String> SHEET =
-      List.of("Sheet", "Pieces", "What", "Thick", "Long", "Wide", "Area of one", "Material");
-
   private static final List<String> FORMERS =
       List.of("Part", "Former", "Pieces", "Where", "Thick", "Wide", "High", "Skin taken off");
 
@@ -46,7 +39,8 @@ final class CutList {
     Places places = study.placed().places();
     if (plain.isEmpty()
         && study.layout().parts().values().stream()
-            .noneMatch(p -> p.traits().make().listed() || !FormerCuts.of(p, places).isEmpty())) {
+            .noneMatch(
+                p -> p.traits().make().listed() || isFormed(p) || Skin.of(p, places).isPresent())) {
       return;
     }
     h.element("h2", "Cut list");
@@ -59,6 +53,10 @@ final class CutList {
     sheet(h, study);
     formers(h, study);
     PlainPieces.write(h, plain);
+  }
+
+  private static boolean isFormed(Part part) {
+    return part instanceof Part.Outlined outlined && !outlined.formers().isEmpty();
   }
 
   private static void formers(Html h, Study study) {
@@ -86,6 +84,13 @@ final class CutList {
         FORMERS,
         rows,
         "Their templates have notches, rims and how their edges lean.");
+    for (Part part : study.layout().parts().values()) {
+      for (FormerFaults.Fault f : FormerFaults.of(part, places)) {
+        h.element(
+            "p",
+            "Take care, formers of " + part.name() + ": " + f.line().in(figures.units()) + ".");
+      }
+    }
   }
 
   private static void tubes(Html h, Study study) {
@@ -174,119 +179,14 @@ final class CutList {
   }
 
   private static void sheet(Html h, Study study) {
-    Places places = study.placed().places();
-    FigureWords figures = FigureWords.of(study);
-    List<List<String>> rows = new ArrayList<>();
-    for (ShellPart shell : study.layout().parts(ShellPart.class).toList()) {
-      Shells.Pieces pieces = Shells.pieces(shell, places);
-      Optional<Unrolled> unrolled = Unrolled.of(shell, places);
-      if (unrolled.isPresent()) {
-        rows.addAll(unrolled(figures, shell, pieces, unrolled.get()));
-        continue;
-      }
-      if (pieces.sides() > 0) {
-        Geometry side = pieces.side().orElseThrow();
-        Envelope box = side.getEnvelopeInternal();
-        rows.add(
-            piece(
-                figures,
-                shell,
-                pieces,
-                pieces.sides(),
-                "side, half of them turned over",
-                box.getWidth(),
-                box.getHeight(),
-                side.getArea()));
-      }
-      for (double width : pieces.stripWidthsMm()) {
-        double length = pieces.stripLengthMm();
-        rows.add(piece(figures, shell, pieces, 1, "edge strip", length, width, length * width));
-      }
-    }
+    SheetRows rows = new SheetRows(study);
     table(
         h,
-        "Cowls and screens",
-        SHEET,
-        rows,
+        "Cowls, screens and what else is of sheet",
+        SheetRows.HEADINGS,
+        rows.all(),
         "An edge strip is as long as the middle of its sheet and fits between the sides; add what"
             + " overlaps at its ends and flanges.");
-  }
-
-  /** A shell whose breadth varies: what bends one way by its true size, else its formers. */
-  private static List<List<String>> unrolled(
-      FigureWords figures, ShellPart shell, Shells.Pieces pieces, Unrolled u) {
-    List<List<String>> rows = new ArrayList<>();
-    Envelope box = pieces.side().map(Geometry::getEnvelopeInternal).orElse(new Envelope());
-    if (u.needsFormers()) {
-      double area = u.sheetAreaMm2() - u.strips() * u.stripAreaMm2();
-      String what = u.strip().isEmpty() ? "sides and edge" : "sides";
-      rows.add(
-          piece(
-              figures,
-              shell,
-              pieces,
-              u.strips(),
-              what + ", bent two ways over formers; lengths are those of the elevation",
-              box.getWidth(),
-              box.getHeight(),
-              area / u.strips()));
-    } else if (u.sides() > 0) {
-      String what = "side, bent along, half of them turned over";
-      rows.add(
-          piece(
-              figures,
-              shell,
-              pieces,
-              u.sides(),
-              what,
-              u.sideLongMm(),
-              box.getHeight(),
-              u.sideAreaMm2()));
-    }
-    if (!u.strip().isEmpty()) {
-      String what =
-          u.strip().stream()
-              .map(
-                  w ->
-                      figures.bareMm(w.wideMm())
-                          + " at "
-                          + figures.bareMm(w.alongMm())
-                          + " ("
-                          + w.where()
-                          + ")")
-              .collect(Collectors.joining(", ", "edge strip, wide ", ""));
-      rows.add(
-          piece(
-              figures,
-              shell,
-              pieces,
-              u.strips(),
-              what,
-              u.stripLongMm(),
-              u.stripWideMm(),
-              u.stripAreaMm2()));
-    }
-    return rows;
-  }
-
-  private static List<String> piece(
-      FigureWords figures,
-      ShellPart shell,
-      Shells.Pieces pieces,
-      int count,
-      String what,
-      double longMm,
-      double wideMm,
-      double areaMm2) {
-    return List.of(
-        shell.name(),
-        Integer.toString(count),
-        what,
-        figures.mm(pieces.thicknessMm()),
-        figures.mm(longMm),
-        figures.mm(wideMm),
-        figures.sheet(areaMm2),
-        shell.base().material());
   }
 
   private static void table(

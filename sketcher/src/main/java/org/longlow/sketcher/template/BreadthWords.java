@@ -14,15 +14,21 @@ import org.longlow.constraints.layout.Profile;
 import org.longlow.constraints.layout.ShellPart;
 import org.longlow.constraints.layout.Station;
 import org.longlow.constraints.layout.Vertex;
+import org.longlow.constraints.shape.FlatPiece;
 import org.longlow.constraints.shape.Interval;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Prism;
 import org.longlow.constraints.shape.Unrolled;
 import org.longlow.rider.words.Decimals;
+import org.longlow.svg.drawing.Dimensions;
 
 /** What a template says of a part whose breadth varies, so that nobody cuts a flat side for it. */
 final class BreadthWords {
+
+  /** What is said of flat patterns of a body of which nothing tells how thick its sheet is. */
+  static final String NO_THICKNESS =
+      "NO THICKNESS reckoned: lengths are those of its outer face; give formers a skin to have it";
 
   private BreadthWords() {}
 
@@ -46,13 +52,18 @@ final class BreadthWords {
                     + (shape.part().paired() ? ", and its mirror image" : ""));
   }
 
-  /** Returns the words for a solid; none where it is one body as broad everywhere. */
-  static List<String> solid(Part.Flat part, Places places, TemplateFigures figures) {
-    if (part.bodies().isEmpty() && part.breadth().isEven(part.outline())) {
-      return List.of();
-    }
+  /**
+   * Returns the words for a solid; none where it is one body as broad everywhere and is not made of
+   * sheet.
+   */
+  static List<String> solid(
+      Part.Flat part, Optional<Unrolled> sheet, Places places, TemplateFigures figures) {
     List<String> lines = new ArrayList<>();
-    if (!part.breadth().isEven(part.outline())) {
+    sheet.ifPresent(u -> lines.addAll(pieces(u, figures)));
+    if (part.bodies().isEmpty() && part.breadth().isEven(part.outline())) {
+      return lines;
+    }
+    if (sheet.isEmpty() && !part.breadth().isEven(part.outline())) {
       lines.add("ITS SIDES ARE NOT FLAT: cut no flat side to this line");
     }
     lines.addAll(reaches(part.outline(), part.breadth(), "", places, figures));
@@ -81,36 +92,78 @@ final class BreadthWords {
     if (!material.isEmpty()) {
       lines.add(material);
     }
-    if (unrolled.needsFormers()) {
-      lines.add("ITS SIDES ARE NOT FLAT and bend two ways: build it over formers, cut no flat");
-      lines.add("side to this line");
-    } else if (unrolled.sides() > 0) {
-      lines.add("ITS SIDES ARE NOT FLAT: make " + unrolled.sides() + ", bent along; each is");
+    lines.addAll(pieces(unrolled, figures));
+    if (!unrolled.even()) {
+      lines.addAll(reaches(shell.outline(), shell.breadth(), "", places, figures));
+    }
+    return lines;
+  }
+
+  /** Returns the words for what a sheet is cut from. */
+  private static List<String> pieces(Unrolled sheet, TemplateFigures figures) {
+    List<String> lines = new ArrayList<>();
+    if (sheet.wrapped()) {
+      lines.add("ITS SIDES ARE ROUND: cut no flat side to this line; flat patterns have sheets of");
+      lines.add("their own: " + names(sheet));
+    } else if (sheet.needsFormers()) {
       lines.add(
-          figures.mm(unrolled.sideLongMm())
+          "ITS SIDES ARE NOT FLAT and bend two ways: no flat pattern, build it over formers,");
+      lines.add("cut no flat side to this line");
+    } else if (sheet.even() && sheet.sides() > 0) {
+      lines.add("make " + sheet.sides() + " sides to this line, half of them turned over");
+    } else if (sheet.sides() > 0) {
+      lines.add("ITS SIDES ARE NOT FLAT: make " + sheet.sides() + ", bent along; each is");
+      lines.add(
+          figures.mm(sheet.sideLongMm())
               + " long before it is bent, longer than this line: cut by its flat pattern");
     }
-    if (!unrolled.strip().isEmpty()) {
+    if (sheet.strip().isEmpty()) {
+      return lines;
+    }
+    String make =
+        "make " + sheet.strips() + (sheet.strips() == 1 ? " edge strip, " : " edge strips, ");
+    if (sheet.even()) {
       lines.add(
-          "make "
-              + unrolled.strips()
-              + " edge strip, "
-              + figures.mm(unrolled.stripLongMm())
-              + " long; how far along it is how wide:");
-      lines.addAll(
-          unrolled.strip().stream()
-              .map(
-                  w ->
+          make
+              + figures.bare(sheet.stripLongMm())
+              + " x "
+              + figures.mm(sheet.stripWideMm())
+              + ", bent along "
+              + (sheet.sides() > 0 ? "the edge between the sides" : "this line")
+              + (sheet.stripFolds().isEmpty() ? "" : "; folds"));
+      lines.addAll(folds(sheet, figures));
+    } else {
+      lines.add(make + figures.mm(sheet.stripLongMm()) + " long; how far along it is how wide:");
+      sheet
+          .strip()
+          .forEach(
+              w ->
+                  lines.add(
                       "    "
                           + w.where()
                           + ": at "
                           + figures.bare(w.alongMm())
                           + " it is "
-                          + figures.mm(w.wideMm()))
-              .toList());
+                          + figures.mm(w.wideMm())));
     }
-    lines.addAll(reaches(shell.outline(), shell.breadth(), "", places, figures));
     return lines;
+  }
+
+  private static String names(Unrolled sheet) {
+    return sheet.patterns().stream().map(FlatPiece::what).collect(Collectors.joining(", "));
+  }
+
+  /** Where a strip is folded, from where it begins. */
+  private static List<String> folds(Unrolled sheet, TemplateFigures figures) {
+    return sheet.stripFolds().stream()
+        .map(
+            f ->
+                "    at "
+                    + figures.mm(f.alongMm())
+                    + ": "
+                    + Dimensions.figure(Math.abs(Math.toDegrees(f.rad())))
+                    + (f.rad() > 0 ? "° inward" : "° outward"))
+        .toList();
   }
 
   /** How far it reaches at stations and points, and what it looks like cut across. */

@@ -14,6 +14,7 @@ import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.machine.shop.SheetFold;
 import org.longlow.constraints.shape.FormerCut;
 import org.longlow.constraints.shape.FormerCuts;
+import org.longlow.constraints.shape.FormerFaults;
 import org.longlow.constraints.shape.Local;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
@@ -42,11 +43,13 @@ final class FormerTemplates {
   private static final double LEVEL_RAD = Math.toRadians(0.05);
 
   private final PartShape shape;
+  private final Places places;
   private final Local local;
   private final TemplateFigures figures;
 
   private FormerTemplates(PartShape shape, Part.Outlined part, Places places, TemplateFigures f) {
     this.shape = shape;
+    this.places = places;
     this.local = Local.of(part.frame(), places);
     this.figures = f;
   }
@@ -63,7 +66,7 @@ final class FormerTemplates {
   }
 
   /** Returns what the template of a part itself says of its formers. */
-  static List<String> lines(Part part, Places places) {
+  static List<String> lines(Part part, Places places, TemplateFigures figures) {
     List<String> lines = new ArrayList<>();
     int n = FormerCuts.of(part, places).size();
     if (n > 0) {
@@ -72,8 +75,8 @@ final class FormerTemplates {
               ? "its former has a template of its own"
               : "its " + n + " formers have templates of their own");
     }
-    for (String name : FormerCuts.missed(part, places)) {
-      lines.add("NOTHING TO CUT at " + name + ": the part does not reach there, or only its skin");
+    for (FormerFaults.Fault f : FormerFaults.of(part, places)) {
+      lines.addAll(TemplateWords.wrapped("TAKE CARE, " + f.line().in(figures.units())));
     }
     return lines;
   }
@@ -89,8 +92,8 @@ final class FormerTemplates {
             board,
             "up",
             !cut.across() ? "forward" : cut.ahead() ? "right side" : "left side");
-    dashed(sheet, seen.transform(cut.other()).getBoundary(), board);
-    cut.flange().ifPresent(f -> dashed(sheet, seen.transform(f.fold()), board));
+    Geometry dashed = cut.flange().map(FormerCut.Flange::fold).orElse(cut.other().getBoundary());
+    dashed(sheet, seen.transform(dashed), board);
     datum(sheet, cut, board.getEnvelopeInternal());
     middle(sheet, cut, board.getEnvelopeInternal());
     for (FormerCut.Notch n : cut.notches()) {
@@ -164,19 +167,17 @@ final class FormerTemplates {
             + (cut.skinMm() > 0
                 ? "; " + figures.mm(cut.skinMm()) + " of skin taken off, square to the surface"
                 : "; nothing taken off for a skin"));
+    for (FormerFaults.Fault f : FormerFaults.of(shape.part(), places)) {
+      if (f.of().equals(cut.name())) {
+        lines.addAll(TemplateWords.wrapped("TAKE CARE, " + f.says().in(figures.units())));
+      }
+    }
     lines.addAll(bevels(cut));
     lines.addAll(notches(cut));
     cut.flange()
         .ifPresent(
             f -> {
-              lines.add(
-                  "FLAT SHEET: rim "
-                      + figures.mm(f.breadthMm())
-                      + " turned over square on the dashed line, inside radius "
-                      + figures.mm(f.radiusMm())
-                      + ", "
-                      + figures.mm(f.deductionMm())
-                      + " off for the fold");
+              lines.addAll(rim(f));
               lines.add(
                   "(neutral at "
                       + SheetFold.NEUTRAL_FACTOR
@@ -185,6 +186,38 @@ final class FormerTemplates {
             });
     lines.addAll(TemplateWords.cutLines(figures));
     return lines;
+  }
+
+  /** How its rim is turned over: square, or by less where the skin leans outward. */
+  private List<String> rim(FormerCut.Flange f) {
+    boolean square =
+        Math.max(Math.abs(f.leastRad() - Math.PI / 2), Math.abs(f.mostRad() - Math.PI / 2))
+            < LEVEL_RAD;
+    boolean one = f.mostRad() - f.leastRad() < LEVEL_RAD;
+    String turned =
+        square
+            ? "square"
+            : one
+                ? degrees(f.leastRad())
+                : "as the skin leans, from "
+                    + degrees(f.leastRad())
+                    + " to "
+                    + degrees(f.mostRad());
+    String off =
+        one
+            ? figures.mm(f.leastDeductionMm())
+            : figures.bare(f.leastDeductionMm()) + " to " + figures.mm(f.mostDeductionMm());
+    return List.of(
+        "FLAT SHEET: rim " + figures.mm(f.breadthMm()) + " turned over " + turned,
+        "away from this face, on the dashed line; inside radius "
+            + figures.mm(f.radiusMm())
+            + ", "
+            + off
+            + " off for the fold");
+  }
+
+  private static String degrees(double rad) {
+    return Dimensions.figure(Math.toDegrees(rad)) + "°";
   }
 
   private String place(FormerCut cut) {
@@ -223,7 +256,8 @@ final class FormerTemplates {
   private List<String> bevels(FormerCut cut) {
     List<String> lines = new ArrayList<>();
     for (FormerCut.Lean lean : cut.leans()) {
-      if (Math.abs(lean.rad()) < BEVEL_RAD) {
+      // a rim is turned over by as much as its edge leans
+      if (Math.abs(lean.rad()) < BEVEL_RAD || cut.flange().isPresent()) {
         continue;
       }
       lines.add(

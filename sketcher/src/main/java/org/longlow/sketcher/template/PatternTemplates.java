@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
-import org.longlow.constraints.layout.ShellPart;
 import org.longlow.constraints.machine.shop.SheetFold;
 import org.longlow.constraints.shape.FlatPiece;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.shape.Skin;
 import org.longlow.constraints.shape.Unrolled;
 import org.longlow.svg.drawing.Dimensions;
 import org.longlow.svg.drawing.LineType;
@@ -23,25 +23,24 @@ final class PatternTemplates {
 
   /** Returns the templates of what of a part can be laid flat and is no plain outline. */
   static List<NamedDrawing> of(PartShape shape, Places places, TemplateFigures figures) {
-    if (!(shape.part() instanceof ShellPart shell)) {
-      return List.of();
-    }
-    return Unrolled.of(shell, places).stream()
+    return Unrolled.of(shape.part(), places).stream()
         .flatMap(u -> u.patterns().stream())
-        .map(p -> drawn(shell, p, places, figures))
+        .map(p -> drawn(Skin.of(shape.part(), places).orElseThrow(), p, figures))
         .toList();
   }
 
-  private static NamedDrawing drawn(
-      ShellPart shell, FlatPiece pattern, Places places, TemplateFigures figures) {
+  private static NamedDrawing drawn(Skin skin, FlatPiece pattern, TemplateFigures figures) {
+    String name = skin.part().name();
     boolean strip = pattern.what().equals("edge strip");
+    boolean wrap = pattern.what().startsWith("wrap");
+    boolean wall = pattern.what().endsWith("end");
     TemplateSheet sheet =
         new TemplateSheet(
-            shell.name(),
-            shell.name() + ", " + pattern.what() + " flat",
+            name,
+            name + ", " + pattern.what() + " flat",
             pattern.outline(),
-            strip ? "left side" : "up",
-            strip ? "along" : "forward");
+            strip ? "left side" : wrap ? "forward" : "up",
+            strip ? "along" : wrap ? "round, left side first" : wall ? "left side" : "forward");
     for (FlatPiece.Fold f : pattern.folds()) {
       sheet.mark(f.line(), Style.narrow(Tone.INK).withLine(LineType.DASHED));
       Coordinate at = f.line().getCoordinate();
@@ -54,19 +53,29 @@ final class PatternTemplates {
           Style.narrow(Tone.INK).withLine(LineType.CHAIN));
     }
     List<String> lines = new ArrayList<>();
-    String material = shell.base().material();
+    String material = skin.part().base().material();
     lines.add(
         (material.isEmpty() ? "" : material + " ")
-            + figures.mm(places.value(shell.thickness()))
+            + (skin.thicknessMm() > 0 ? figures.mm(skin.thicknessMm()) : "sheet")
             + "; make "
             + pattern.count()
             + (pattern.count() > 1 ? ", half of them turned over" : ""));
-    lines.add(
-        "FLAT PATTERN, "
-            + figures.mm(pattern.longMm())
-            + " long on the middle of the sheet; this is its outer face");
+    if (wall) {
+      lines.add("FLAT, fits into the wrap; seen from ahead");
+    } else {
+      lines.add(
+          "FLAT PATTERN, "
+              + figures.mm(pattern.longMm())
+              + " long on the middle of the sheet; this is its outer face");
+    }
     if (strip) {
       lines.add("from left to right it follows the outline from its first point on");
+    }
+    if (wrap) {
+      lines.add("goes all round, its seam in the lowest middle; add what the seam overlaps");
+    }
+    if (skin.thicknessMm() == 0) {
+      lines.addAll(TemplateWords.wrapped(BreadthWords.NO_THICKNESS));
     }
     for (FlatPiece.Fold f : pattern.folds()) {
       lines.add(
@@ -76,18 +85,18 @@ final class PatternTemplates {
               + degrees(f)
               + (f.rad() > 0 ? " away from this face" : " towards this face"));
     }
-    if (!pattern.folds().isEmpty()) {
+    if (!pattern.folds().isEmpty() && skin.thicknessMm() > 0) {
       lines.add(
           "inside radius "
-              + figures.mm(SheetFold.insideRadiusMm(places.value(shell.thickness())))
+              + figures.mm(SheetFold.insideRadiusMm(skin.thicknessMm()))
               + ", neutral at "
               + SheetFold.NEUTRAL_FACTOR
               + " of the sheet: common practice, from memory; fold a scrap first");
     }
     lines.addAll(TemplateWords.cutLines(figures));
     return sheet.with(
-        TemplateWords.fileName(shell.name()) + "-" + TemplateWords.fileName(pattern.what()),
-        shell.name(),
+        TemplateWords.fileName(name) + "-" + TemplateWords.fileName(pattern.what()),
+        name,
         lines,
         List.of());
   }

@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.Set;
 import org.locationtech.jts.geom.Envelope;
 import org.longlow.constraints.layout.CushionPart;
-import org.longlow.constraints.layout.ShellPart;
 import org.longlow.constraints.shape.FormerCuts;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
@@ -67,11 +66,9 @@ public final class TemplateSizes {
         boxes.add(new Envelope(0, length, 0, breadth));
       }
     }
-    if (shape.part() instanceof ShellPart shell) {
-      Unrolled.of(shell, places).stream()
-          .flatMap(u -> u.patterns().stream())
-          .forEach(p -> boxes.add(p.outline().getEnvelopeInternal()));
-    }
+    Unrolled.of(shape.part(), places).stream()
+        .flatMap(u -> u.patterns().stream())
+        .forEach(p -> boxes.add(p.outline().getEnvelopeInternal()));
     FormerCuts.of(shape.part(), places)
         .forEach(cut -> boxes.add(cut.board().getEnvelopeInternal()));
     return boxes;

@@ -1,5 +1,6 @@
 package org.longlow.sketcher.template;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.longlow.constraints.disk.Windows;
@@ -10,6 +11,9 @@ final class TemplateWords {
   /** As long as a part may be called; one of a former may be longer. */
   private static final int FILE_NAME_LENGTH = 60;
 
+  /** Letters of a line of a sentence. */
+  private static final int LINE_LETTERS = 80;
+
   private static final String LINE_STAYS = "LINE STAYS";
   private static final String KERF = "saw kerf";
 
@@ -18,6 +22,21 @@ final class TemplateWords {
   /** Returns whether a line is one of {@link #cutLines}. */
   static boolean isGeneral(String line) {
     return line.startsWith(LINE_STAYS) || line.startsWith(KERF);
+  }
+
+  /** Returns a sentence in lines that are no longer than most. */
+  static List<String> wrapped(String sentence) {
+    List<String> lines = new ArrayList<>();
+    StringBuilder line = new StringBuilder();
+    for (String word : sentence.split(" ")) {
+      if (line.length() + word.length() >= LINE_LETTERS) {
+        lines.add(line.toString());
+        line.setLength(0);
+      }
+      line.append(line.isEmpty() ? "" : " ").append(word);
+    }
+    lines.add(line.toString());
+    return lines;
   }
 
   static String massLine(PartShape shape, TemplateFigures figures) {

@@ -19,6 +19,7 @@ import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.shape.Shapes;
 import org.longlow.constraints.shape.Shells;
+import org.longlow.constraints.shape.Skin;
 import org.longlow.constraints.shape.Unrolled;
 import org.longlow.constraints.study.Study;
 import org.longlow.constraints.words.Said;
@@ -176,25 +177,28 @@ public final class Templates {
     HoleMarks.add(sheet, part, places, figures);
     pins(sheet, shape, places);
     List<String> lines = new ArrayList<>();
+    Optional<Unrolled> unrolled = Unrolled.of(part, places);
     if (part instanceof ShellPart shell) {
-      Optional<Unrolled> unrolled = Unrolled.of(shell, places);
-      lines.addAll(
-          unrolled.isPresent()
-              ? BreadthWords.shell(shell, unrolled.get(), places, figures)
-              : sheetLines(shell, Shells.pieces(shell, places), figures));
+      lines.addAll(BreadthWords.shell(shell, unrolled.orElseThrow(), places, figures));
       lines.add(
           "sheet "
               + figures.mm(places.value(shell.thickness()))
-              + "; line is the outside of the sheet, net body outline");
+              + (shell.outline().closed()
+                  ? "; line is the outside of the sheet, net body outline"
+                  : "; its line is the middle of the sheet"));
     } else {
       lines.add(makeLine(shape));
       if (part instanceof Part.Flat flat) {
-        lines.addAll(BreadthWords.solid(flat, places, figures));
+        lines.addAll(BreadthWords.solid(flat, unrolled, places, figures));
+      }
+      if (Skin.of(part, places).filter(k -> k.thicknessMm() == 0).isPresent()
+          && !unrolled.orElseThrow().patterns().isEmpty()) {
+        lines.addAll(TemplateWords.wrapped(BreadthWords.NO_THICKNESS));
       }
       BreadthWords.even(shape, figures).ifPresent(lines::add);
       lines.add("line is the net outline, nothing added");
     }
-    lines.addAll(FormerTemplates.lines(part, places));
+    lines.addAll(FormerTemplates.lines(part, places, figures));
     lines.add(TemplateWords.massLine(shape, figures));
     lines.addAll(TemplateWords.cutLines(figures));
     return sheet.with(TemplateWords.fileName(part.name()), part.name(), lines, List.of());
@@ -203,7 +207,7 @@ public final class Templates {
   /** The line to cut: of a cowl with holes its side, which may have one over the edge strip. */
   private static Geometry cut(PartShape shape, Places places) {
     return shape.part() instanceof ShellPart shell && !shell.outline().holes().isEmpty()
-        ? Shells.pieces(shell, places).side().orElse(shape.outline())
+        ? Shells.side(shell, places).orElse(shape.outline())
         : shape.outline();
   }
 
@@ -286,31 +290,6 @@ public final class Templates {
                 : shape.leftMm() < 0 ? "make 1, right side" : "make 1";
     String material = part.base().material();
     return material.isEmpty() ? many : material + "; " + many;
-  }
-
-  /**
-   * Returns the pieces of a sheet: how many sides and which way round, how many strips, how big.
-   */
-  static List<String> sheetLines(ShellPart shell, Shells.Pieces pieces, TemplateFigures figures) {
-    String material = shell.base().material();
-    List<String> lines = new ArrayList<>();
-    String start = material.isEmpty() ? "" : material + "; ";
-    if (pieces.sides() > 0) {
-      lines.add(start + "make " + pieces.sides() + " sides to this line, half of them turned over");
-      start = "";
-    }
-    for (double width : pieces.stripWidthsMm()) {
-      lines.add(
-          start
-              + "make 1 edge strip, "
-              + figures.bare(pieces.stripLengthMm())
-              + " x "
-              + figures.mm(width)
-              + ", bent along "
-              + (pieces.sides() > 0 ? "the edge between the sides" : "this line"));
-      start = "";
-    }
-    return lines;
   }
 
   private static void datum(TemplateSheet sheet, PartShape shape, TemplateFigures figures) {

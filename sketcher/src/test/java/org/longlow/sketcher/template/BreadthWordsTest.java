@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -127,8 +128,35 @@ class BreadthWordsTest {
   @Test
   void aTankSaysThatItsSidesAreNotFlat() {
     assertThat(said(study("tank", BOX, "\"profile\": \"round\"")))
-        .contains("ITS SIDES ARE NOT FLAT", "as round as");
-    assertThat(said(study("tank", BOX, "\"profile\": \"flat\""))).doesNotContain("NOT FLAT");
+        .contains("ITS SIDES ARE ROUND", "as round as", "wrap, rear end, front end")
+        .contains("NO THICKNESS reckoned");
+    assertThat(said(study("tank", BOX, WEDGE + ", \"profile\": \"oval\"")))
+        .contains("ITS SIDES ARE NOT FLAT and bend two ways: no flat pattern")
+        .doesNotContain("NO THICKNESS");
+    Study flat = study("tank", BOX, "\"profile\": \"flat\", \"material\": \"steel\"");
+    // legs of 300 and 100 each twice, sharp: nothing says how thick the sheet is
+    assertThat(said(flat))
+        .contains("make 2 sides to this line", "make 1 edge strip, 800 x 400 mm")
+        .doesNotContain("NOT FLAT");
+    assertThat(Report.html(flat)).contains("not said", "edge strip, folded 90");
+  }
+
+  /** A cover of even breadth, folded: legs to the bends and three arcs, the seam mitred. */
+  @Test
+  void anEvenCoverIsFoldedWithItsAllowance() {
+    Study study = study("cowl", BOX, "\"thickness\": 2, \"material\": \"aluminium\"");
+    double arc = Math.PI / 2 * 1.44 * 2;
+    double length = 295 + 92 + 292 + 95 + 3 * arc;
+    String said = String.format(Locale.ROOT, "%.1f", length);
+    assertThat(said).isEqualTo("787.6");
+    assertThat(said(study))
+        .contains("make 1 edge strip, 787.6 x 396 mm, bent along the edge between the sides; folds")
+        .contains("at 297.3 mm: 90° inward");
+    String report = Report.html(study);
+    assertThat(report).contains("edge strip, folded 90", "787.6 mm", "skin, edge strip flat");
+    assertThat(Templates.of(study, Set.of("skin")))
+        .extracting(NamedDrawing::name)
+        .contains("skin, edge strip flat");
   }
 
   @Test

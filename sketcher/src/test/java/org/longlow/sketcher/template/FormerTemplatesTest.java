@@ -85,10 +85,41 @@ class FormerTemplatesTest {
         .doesNotContain("top leans");
     assertThat(former(study, "mid").fileName()).isEqualTo("skin-mid");
     String own = said(Templates.of(study, Set.of("skin")).get(0));
-    assertThat(own).contains("its former has a template of its own", "NOTHING TO CUT at former 2");
+    assertThat(own)
+        .contains("its former has a template of its own", "TAKE CARE, former 2: nothing to cut at");
     // 170 to a side less 3 mm square to a side of 0.3 on 1, twice
     double wide = 2 * (170 - 3 * Math.hypot(1, 0.3));
-    assertThat(Report.html(study)).contains("Formers", "x 100 mm", String.format("%.1f mm", wide));
+    assertThat(Report.html(study))
+        .contains("Formers", "x 100 mm", String.format("%.1f mm", wide))
+        .contains("Take care, formers of skin: former 2: nothing to cut at x 400 mm");
+  }
+
+  @Test
+  void aRimSaysHowFarItIsTurnedOver() {
+    Study study =
+        study(
+            "\"o\"",
+            "{\"across\": [{\"name\": \"mid\", \"x\": 100, \"flange\": 20}], \"thickness\": 2}");
+    // sides of 0.3 on 1 lean 16.7 degrees, roof and floor none
+    assertThat(said(former(study, "mid")))
+        .contains("rim 20 mm turned over as the skin leans, from 73.3° to 90°")
+        .contains("away from this face", "inside radius 2 mm")
+        .doesNotContain("stands", "plane the other face");
+  }
+
+  @Test
+  void notchesThatCutItApartAreTold() {
+    Study study =
+        study(
+            "\"o\"",
+            """
+            {"across": [{"name": "mid", "x": 100}],
+             "stringers": [{"name": "keel", "girth": 0, "width": 10, "depth": 145}]}
+            """);
+    assertThat(said(former(study, "mid"))).contains("TAKE CARE, its notches cut it apart");
+    assertThat(said(Templates.of(study, Set.of("skin")).get(0)))
+        .contains("TAKE CARE, mid: its notches cut it apart");
+    assertThat(Report.html(study)).contains("formers of skin: mid: its notches cut it apart");
   }
 
   @Test

