@@ -59,6 +59,7 @@ class ArchitectureTest {
           "json",
           "suit",
           "mend",
+          "built",
           "start");
 
   @ArchTest

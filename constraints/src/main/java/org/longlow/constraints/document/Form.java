@@ -86,6 +86,13 @@ public record Form(String name, String help, List<Row> rows) {
     return new Form(StateKinds.DEMANDS.name(), StateKinds.DEMANDS.help(), walk.rows);
   }
 
+  /** Returns the form of what was measured on the machine that was made. */
+  public static Form asBuilt(Layout layout) {
+    Walk walk = new Walk(layout);
+    walk.fields(BuiltKinds.AS_BUILT, layout.asBuilt(), List.of("asBuilt"), "", 0);
+    return new Form(BuiltKinds.AS_BUILT.name(), BuiltKinds.AS_BUILT.help(), walk.rows);
+  }
+
   /** Returns the form of name, title and notes of the layout. */
   public static Form whole(Layout layout) {
     Walk walk = new Walk(layout);
@@ -152,9 +159,11 @@ public record Form(String name, String help, List<Row> rows) {
 
     @SuppressWarnings("unchecked")
     private <T> void nested(Kind<T> kind, Object value, List<String> path, String name, int depth) {
-      Kind.Dims dims =
-          measure -> Optional.ofNullable(layout.measures().get(measure)).map(m -> m.dim());
-      fields(kind.exactly(name, (T) value, dims), (T) value, path, name, depth);
+      fields(kind.exactly(name, (T) value, dims()), (T) value, path, name, depth);
+    }
+
+    private Kind.Dims dims() {
+      return measure -> Optional.ofNullable(layout.measures().get(measure)).map(m -> m.dim());
     }
 
     <T> void fields(Kind<T> kind, T owner, List<String> path, String name, int depth) {
@@ -341,9 +350,10 @@ public record Form(String name, String help, List<Row> rows) {
       ((Map<?, ?>) at.value())
           .forEach(
               (key, value) ->
-                  type.item().by(this, at.inside(key.toString(), key.toString(), value, true)));
-      return more(
-          at, type.keys().stream().filter(k -> !((Map<?, ?>) at.value()).containsKey(k)).toList());
+                  type.item(key.toString(), dims())
+                      .by(this, at.inside(key.toString(), key.toString(), value, true)));
+      Collection<String> may = type.to().<Collection<String>>map(known::get).orElse(type.keys());
+      return more(at, may.stream().filter(k -> !((Map<?, ?>) at.value()).containsKey(k)).toList());
     }
 
     @Override

@@ -6,5 +6,7 @@ public enum Naming {
   /** As formulas can use them. */
   MEASURE_NAMES,
   /** Not the user's own. */
-  KEYS
+  KEYS,
+  /** Those of entries that the layout has elsewhere. */
+  REFERENCES
 }

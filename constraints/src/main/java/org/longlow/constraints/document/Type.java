@@ -313,11 +313,36 @@ public sealed interface Type<V> {
    *
    * @param what one entry is called
    * @param keys what they can be called, where that is not the user's own; a rule holds them to it
+   * @param to what they are called after, where that is something else in the document
    */
-  record Group<V>(String what, Naming naming, Type<V> item, List<String> keys)
+  record Group<V>(
+      String what, Naming naming, Type<V> item, List<String> keys, Optional<Referent> to)
       implements Type<Map<String, V>> {
     Group(String what, Naming naming, Type<V> item) {
-      this(what, naming, item, List.of());
+      this(what, naming, item, List.of(), Optional.empty());
+    }
+
+    /** Of what is said of things that are in the document already. */
+    static <V> Group<V> of(Referent to, Type<V> item) {
+      return new Group<>(to.word(), Naming.REFERENCES, item, List.of(), Optional.of(to));
+    }
+
+    /** Whether an entry is something of its own, called by its key. */
+    public boolean named() {
+      return naming != Naming.KEYS;
+    }
+
+    /** Whether its names are given here, so that others may refer to them. */
+    public boolean names() {
+      return naming == Naming.NAMES || naming == Naming.MEASURE_NAMES;
+    }
+
+    /** The type of one entry: what is said of a measure has its dimension. */
+    Type<?> item(String key, Kind.Dims dims) {
+      boolean ofMeasure = to.filter(Referent.MEASURE::equals).isPresent();
+      return ofMeasure && item instanceof Quantity
+          ? dims.apply(key).<Type<?>>map(Type::quantity).orElse(item)
+          : item;
     }
 
     @Override

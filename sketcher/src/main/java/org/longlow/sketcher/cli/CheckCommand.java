@@ -6,6 +6,7 @@ import java.util.concurrent.Callable;
 import org.longlow.constraints.json.StudyJson;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.study.Study;
+import org.longlow.sketcher.app.MachineState;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -25,17 +26,21 @@ final class CheckCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Print one JSON object instead of a table.")
   private boolean json;
 
+  @Mixin private VariantOption variant;
+
   @Mixin private UnitsOption units;
 
   @Override
   public Integer call() {
     Layout layout = units.on(Loading.layout(file, spec.commandLine().getErr()));
-    Study study = Loading.study(layout, file);
+    MachineState state = variant.of(layout, file);
+    Study study = state.study();
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
       out.print(StudyJson.of(study));
     } else {
       FindingsTable.print(study.findings(), layout.units(), out);
+      state.built().ifPresent(b -> BuiltText.print(b, layout.units(), out));
       out.println(study.summary());
     }
     out.flush();
