@@ -235,7 +235,17 @@ public record BuiltLayout(Placed placed, List<LetGo> letGo) {
                   limit(name, limit, places).ifPresent(all::add);
                 }
               });
+      built.measures().keySet().forEach(name -> range(name, places).ifPresent(all::add));
       return all;
+    }
+
+    /** The plan lets a free measure be found within a range only. */
+    private Optional<LetGo> range(String name, Places places) {
+      Measure planned = plan.layout().measures().get(name);
+      Limit range =
+          new Limit(
+              Limit.Kind.MEASURE, List.of(), List.of(), name, planned.from(), planned.to(), "");
+      return planned.free() ? limit(name, range, places) : Optional.empty();
     }
 
     private Optional<LetGo> tie(String name, Tie tie, Places places) {

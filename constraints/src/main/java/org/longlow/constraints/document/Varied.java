@@ -42,7 +42,7 @@ public final class Varied {
                   + Names.advice(name, layout.variants().keySet(), "variant"));
     }
     Layout varied =
-        Change.set(plain(layout), put(layout.measures(), variant.measures()), "measures");
+        Change.set(planned(layout), put(layout.measures(), variant.measures()), "measures");
     varied = Change.set(varied, put(layout.pins(), variant.pins()), "pins");
     varied = Change.set(varied, put(layout.parts(), variant.parts()), "parts");
     for (String part : variant.without()) {
@@ -83,7 +83,7 @@ public final class Varied {
       BuiltSpan span = built.spans().get(i);
       ties.put(tieName(layout, i), Tie.of(span.kind(), List.of(span.from(), span.to()), span.is()));
     }
-    Layout varied = Change.set(plain(layout), measures, "measures");
+    Layout varied = Change.set(planned(layout), measures, "measures");
     varied = Change.set(Change.set(varied, pins, "pins"), ties, "ties");
     Map<String, Limit> limits = new LinkedHashMap<>(layout.limits());
     limits.values().removeIf(l -> built.measures().containsKey(l.measure()));
@@ -119,7 +119,8 @@ public final class Varied {
     return now;
   }
 
-  private static Layout plain(Layout layout) {
+  /** Returns the layout as planned, and nothing but that. */
+  public static Layout planned(Layout layout) {
     return Change.set(Change.set(layout, Map.of(), "variants"), AsBuilt.NOTHING, "asBuilt");
   }
 

@@ -26,7 +26,7 @@ public record MachineState(Study study, Optional<BuiltMachine> built) {
   }
 
   /**
-   * Returns a state of a layout; its title says which.
+   * Returns a state of a layout; its title says which, before what follows its first comma.
    *
    * @param name of a variant, {@value Variant#AS_BUILT}, or empty for the machine as planned
    * @throws OutOfRange if the layout has no such state; the message says which it has
@@ -51,6 +51,11 @@ public record MachineState(Study study, Optional<BuiltMachine> built) {
 
   private static Layout titled(Layout layout, String state) {
     String title = layout.title().isEmpty() ? layout.name() : layout.title();
-    return Change.set(layout, title + ", " + state, "title");
+    int comma = title.indexOf(',');
+    String told =
+        comma < 0
+            ? title + ", " + state
+            : title.substring(0, comma) + ", " + state + title.substring(comma);
+    return Change.set(layout, told, "title");
   }
 }

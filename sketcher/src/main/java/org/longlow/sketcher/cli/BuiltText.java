@@ -7,19 +7,16 @@ import org.longlow.constraints.built.BuiltMachine;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.WorstFirst;
 import org.longlow.constraints.mend.Offer;
-import org.longlow.constraints.words.Counted;
 import org.longlow.rider.words.Units;
-import org.longlow.sketcher.app.BuiltTable;
+import org.longlow.sketcher.report.BuiltTable;
 
 /** What is told of a machine as built besides its findings. */
 final class BuiltText {
 
-  /** So many new failures are mended in words; looking for each takes a second or so. */
-  private static final int MENDED = 5;
-
   private BuiltText() {}
 
-  static void print(BuiltMachine machine, Units units, PrintWriter out) {
+  /** Prints what was measured beside what was planned. */
+  static void table(BuiltMachine machine, Units units, PrintWriter out) {
     TextTable table =
         new TextTable(
             List.of(
@@ -32,21 +29,25 @@ final class BuiltText {
     BuiltTable.of(machine.rows(), units).forEach(table::row);
     table.print(out);
     out.println();
+  }
+
+  /** Prints what fails now and did not, and for {@code mends} of it how it is mended least. */
+  static void failures(BuiltMachine machine, int mends, Units units, PrintWriter out) {
     List<Finding> fresh = WorstFirst.of(machine.newlyFailing());
     if (fresh.isEmpty()) {
       out.println("nothing fails as built that did not fail as planned");
     }
-    for (Finding f : fresh.subList(0, Math.min(MENDED, fresh.size()))) {
+    for (int i = 0; i < fresh.size(); i++) {
+      Finding f = fresh.get(i);
       out.println("fails as built, not as planned: " + f.id() + ": " + f.text(units));
-      Optional<Offer> mend = machine.leastMend(f);
-      out.println(
-          "    " + mend.map(m -> "least change that mends it: " + m.says()).orElse(NO_CHANGE));
+      if (i < mends) {
+        Optional<Offer> mend = machine.leastMend(f);
+        out.println(
+            "    " + mend.map(m -> "least change that mends it: " + m.says()).orElse(NO_CHANGE));
+      }
     }
-    if (fresh.size() > MENDED) {
-      out.println(
-          "and "
-              + Counted.of(fresh.size() - MENDED, "more")
-              + " that did not fail as planned, in the table above");
+    if (fresh.size() > mends) {
+      out.println("for the least change that mends more of them: --mends " + fresh.size());
     }
     out.println();
   }

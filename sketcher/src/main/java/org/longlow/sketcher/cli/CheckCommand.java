@@ -28,6 +28,16 @@ final class CheckCommand implements Callable<Integer> {
 
   @Mixin private VariantOption variant;
 
+  @Option(
+      names = "--mends",
+      defaultValue = "1",
+      paramLabel = "N",
+      description = {
+        "With --as-built: for how many findings that fail now and did not as planned the least",
+        "change that mends each is looked for, some seconds each; ${DEFAULT-VALUE} unless said."
+      })
+  private int mends;
+
   @Mixin private UnitsOption units;
 
   @Override
@@ -40,7 +50,13 @@ final class CheckCommand implements Callable<Integer> {
       out.print(StudyJson.of(study));
     } else {
       FindingsTable.print(study.findings(), layout.units(), out);
-      state.built().ifPresent(b -> BuiltText.print(b, layout.units(), out));
+      state
+          .built()
+          .ifPresent(
+              built -> {
+                BuiltText.table(built, layout.units(), out);
+                BuiltText.failures(built, mends, layout.units(), out);
+              });
       out.println(study.summary());
     }
     out.flush();

@@ -25,6 +25,11 @@ final class VariantOption {
     return asBuilt || variant != null;
   }
 
+  /** Returns the name of the state asked for; empty as planned. */
+  String name() {
+    return asBuilt ? Variant.AS_BUILT : variant == null ? "" : variant;
+  }
+
   /**
    * Returns the machine in the state asked for.
    *
@@ -37,7 +42,7 @@ final class VariantOption {
     if (variant != null && variant.isBlank()) {
       throw new Refusal("--variant names no variant; write its name, or leave it out");
     }
-    String name = asBuilt ? Variant.AS_BUILT : variant == null ? "" : variant;
+    String name = name();
     try {
       return MachineState.of(layout, name, placed -> Loading.study(placed, file));
     } catch (OutOfRange e) {

@@ -1,4 +1,4 @@
-package org.longlow.sketcher.app;
+package org.longlow.sketcher.report;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -35,6 +35,16 @@ public final class BuiltTable {
               Double.isNaN(more) ? "" : sign + says(more, row.dim(), units)));
     }
     return table;
+  }
+
+  static void write(Html h, List<BuiltRow> rows, Units units) {
+    if (rows.isEmpty()) {
+      return;
+    }
+    h.element("h2", "Planned and built");
+    h.table("built", "What was measured on the machine that was made", HEADINGS);
+    of(rows, units).forEach(row -> h.row("", HEADINGS, row));
+    h.closeTable();
   }
 
   private static String says(double value, Dim dim, Units units) {
