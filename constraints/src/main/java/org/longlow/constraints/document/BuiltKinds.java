@@ -216,7 +216,10 @@ final class BuiltKinds {
    *
    * @param key of the field, such as pins
    */
-  static Optional<Object> begun(Layout layout, String key, String name) {
+  static Optional<Object> begun(Layout layout, Type.Group<?> group, String key, String name) {
+    if (!(group.item() instanceof Type.Quantity || group.item() instanceof Type.Place)) {
+      return Optional.ofNullable(Entries.of(layout, key).get(name));
+    }
     return switch (key) {
       case "measures" -> Optional.ofNullable(layout.measures().get(name)).map(Measure::is);
       case "pins" ->

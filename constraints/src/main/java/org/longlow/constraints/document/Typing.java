@@ -110,7 +110,7 @@ public final class Typing {
           if (type instanceof Type.Group<?> group && group.to().isPresent()) {
             Map<Object, Object> more = new LinkedHashMap<>((Map<?, ?>) old);
             Object begun =
-                BuiltKinds.begun(layout, field.key(), word)
+                BuiltKinds.begun(layout, group, field.key(), word)
                     .orElseThrow(() -> new OutOfRange("there is no " + word + " to say it of"));
             more.putIfAbsent(word, begun);
             return more;

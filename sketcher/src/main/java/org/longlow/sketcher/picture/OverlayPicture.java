@@ -128,6 +128,11 @@ public final class OverlayPicture {
     }
   }
 
+  /** Returns whether a part lies elsewhere or is of another shape. */
+  static boolean apart(PartShape was, PartShape is) {
+    return apart(was.outline(), is.outline());
+  }
+
   private static boolean apart(Geometry a, Geometry b) {
     return !a.equalsExact(b, SAME_MM)
         && (a.isEmpty() || b.isEmpty() || DiscreteHausdorffDistance.distance(a, b) >= SAME_MM);
