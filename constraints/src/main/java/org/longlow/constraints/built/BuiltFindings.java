@@ -80,14 +80,15 @@ final class BuiltFindings {
                     + " ("
                     + gone.what()
                     + ") cannot hold beside what was measured.");
-    return Finding.note(AS_BUILT, About.thing(gone.name()), Verdict.FAIL, MEASURED, text);
+    return Finding.note(
+        AS_BUILT, About.thing(gone.name(), gone.name()), Verdict.FAIL, MEASURED, text);
   }
 
   /** Two measurements that no machine has at once. */
   private static Finding unlike(LetGo gone) {
     return Finding.note(
         AS_BUILT,
-        About.thing(gone.name()),
+        About.thing(gone.name(), gone.name()),
         Verdict.FAIL,
         MEASURED,
         Say.format(
@@ -206,7 +207,7 @@ final class BuiltFindings {
     Figures figures = Figures.atMost(offKg, allowed(reckoned), FigureUnit.KG);
     return Finding.note(
             SCALES,
-            About.thing("machine", "scales"),
+            About.thing("machine", "machine"),
             figures.inside() ? Verdict.PASS : Verdict.CAUTION,
             AS_SCALES,
             text)

@@ -91,13 +91,13 @@ final class BuiltKinds {
     return new AsBuilt(
         s.or(
             "measures",
-            Type.Group.of(Referent.MEASURE, Type.ANY),
+            SaidOf.each(Referent.MEASURE, Type.ANY),
             Map.of(),
             AsBuilt::measures,
             "What named measures came out at, by their names."),
         s.or(
             "pins",
-            Type.Group.of(Referent.PIN, new Type.Place()),
+            SaidOf.each(Referent.PIN, new Type.Place()),
             Map.of(),
             AsBuilt::pins,
             "Where pins are, by their names: x forward of the ground under the rear wheel, z above"
@@ -110,13 +110,13 @@ final class BuiltKinds {
             "Lengths and angles measured between two pins."),
         s.or(
             "masses",
-            Type.Group.of(Referent.PART, MASS.positive()),
+            SaidOf.each(Referent.PART, MASS.positive()),
             Map.of(),
             AsBuilt::masses,
             "What parts weigh, by their names, both sides together."),
         s.or(
             "radii",
-            Type.Group.of(Referent.PART, PartSizes.WHEEL_RADIUS),
+            SaidOf.each(Referent.PART, PartSizes.WHEEL_RADIUS),
             Map.of(),
             AsBuilt::radii,
             "Radii of tyres off the ground, by the names of their wheels."),
@@ -155,19 +155,19 @@ final class BuiltKinds {
     return new Variant(
         s.or(
             "measures",
-            Type.Group.of(Referent.MEASURE, new Type.Nested<>(PointKinds.MEASURE)),
+            SaidOf.each(Referent.MEASURE, new Type.Nested<>(PointKinds.MEASURE)),
             Map.of(),
             Variant::measures,
             "Measures of the layout, by their names, as they are in this variant."),
         s.or(
             "pins",
-            Type.Group.of(Referent.PIN, new Type.Nested<>(PointKinds.PIN)),
+            SaidOf.each(Referent.PIN, new Type.Nested<>(PointKinds.PIN)),
             Map.of(),
             Variant::pins,
             "Pins of the layout, by their names, as they are in this variant."),
         s.or(
             "parts",
-            Type.Group.of(Referent.PART, PartKinds.PART),
+            SaidOf.each(Referent.PART, PartKinds.PART),
             Map.of(),
             Variant::parts,
             "Parts of the layout, by their names, as they are in this variant: all that is said of"

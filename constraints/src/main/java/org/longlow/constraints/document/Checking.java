@@ -259,20 +259,20 @@ final class Checking implements Type.Cases<Here, Object> {
     for (Map.Entry<?, ?> e : entries.entrySet()) {
       String name = e.getKey().toString();
       Here inner = here.item(name, e.getValue());
-      if (type.names()) {
+      if (type.naming().given()) {
         faults.at(group, ++entry);
         EntryNames.check(type, name, inner.path(), faults);
       }
       if (type.to().isPresent()) {
         known(type.to().get(), name, inner.path());
       }
-      if (type.named()) {
+      if (type.naming().named()) {
         inner = new Here(inner.path(), name, e.getValue());
       }
       Object value =
-          isVaried(type) ? e.getValue() : type.item(name, quantities::dim).by(this, inner);
+          isVaried(type) ? e.getValue() : SaidOf.item(type, name, quantities::dim).by(this, inner);
       fitted.put(name, value);
-      if (type.names() && value instanceof Part part) {
+      if (type.naming().given() && value instanceof Part part) {
         around.put(name, part);
       }
     }

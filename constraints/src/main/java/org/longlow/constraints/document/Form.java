@@ -81,16 +81,18 @@ public record Form(String name, String help, List<Row> rows) {
 
   /** Returns the form of the layout's own demands. */
   public static Form demands(Layout layout) {
-    Walk walk = new Walk(layout);
-    walk.fields(StateKinds.DEMANDS, layout.demands(), List.of("demands"), "", 0);
-    return new Form(StateKinds.DEMANDS.name(), StateKinds.DEMANDS.help(), walk.rows);
+    return own(layout, "demands", StateKinds.DEMANDS, layout.demands());
   }
 
   /** Returns the form of what was measured on the machine that was made. */
   public static Form asBuilt(Layout layout) {
+    return own(layout, "asBuilt", BuiltKinds.AS_BUILT, layout.asBuilt());
+  }
+
+  private static <T> Form own(Layout layout, String key, Kind<T> kind, T value) {
     Walk walk = new Walk(layout);
-    walk.fields(BuiltKinds.AS_BUILT, layout.asBuilt(), List.of("asBuilt"), "", 0);
-    return new Form(BuiltKinds.AS_BUILT.name(), BuiltKinds.AS_BUILT.help(), walk.rows);
+    walk.fields(kind, value, List.of(key), "", 0);
+    return new Form(kind.name(), kind.help(), walk.rows);
   }
 
   /** Returns the form of name, title and notes of the layout. */
@@ -249,6 +251,9 @@ public record Form(String name, String help, List<Row> rows) {
     @Override
     public Void place(Type.Place type, At at) {
       List<?> place = (List<?>) at.value();
+      if (at.item()) {
+        row(at, Input.HEADING, "", List.of());
+      }
       Type.LENGTH.by(this, coordinate(at, "0", "x", place.get(0)));
       return Type.LENGTH.by(this, coordinate(at, "1", "z", place.get(1)));
     }
@@ -350,7 +355,7 @@ public record Form(String name, String help, List<Row> rows) {
       ((Map<?, ?>) at.value())
           .forEach(
               (key, value) ->
-                  type.item(key.toString(), dims())
+                  SaidOf.item(type, key.toString(), dims())
                       .by(this, at.inside(key.toString(), key.toString(), value, true)));
       Collection<String> may = type.to().<Collection<String>>map(known::get).orElse(type.keys());
       return more(at, may.stream().filter(k -> !((Map<?, ?>) at.value()).containsKey(k)).toList());

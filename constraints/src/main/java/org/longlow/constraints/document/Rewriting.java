@@ -59,7 +59,7 @@ abstract class Rewriting implements Type.Cases<Rewriting.Here, Object> {
 
   @Override
   public Object group(Type.Group<?> type, Here here) {
-    boolean own = type.names();
+    boolean own = type.naming().given();
     Map<String, Object> entries = new LinkedHashMap<>();
     ((Map<?, ?>) here.value())
         .forEach(
@@ -68,9 +68,9 @@ abstract class Rewriting implements Type.Cases<Rewriting.Here, Object> {
               String called =
                   own
                       ? called(here.group(), name)
-                      : type.to().map(target -> ref(target, name)).orElse(name);
+                      : type.to().isPresent() ? ref(type.to().get(), name) : name;
               Object now =
-                  type.named() && called != null
+                  type.naming().named() && called != null
                       ? type.item().by(this, new Here(here.group(), called, value))
                       : called == null ? null : type.item().by(this, here.with(value));
               if (now != null) {

@@ -322,29 +322,6 @@ public sealed interface Type<V> {
       this(what, naming, item, List.of(), Optional.empty());
     }
 
-    /** Of what is said of things that are in the document already. */
-    static <V> Group<V> of(Referent to, Type<V> item) {
-      return new Group<>(to.word(), Naming.REFERENCES, item, List.of(), Optional.of(to));
-    }
-
-    /** Whether an entry is something of its own, called by its key. */
-    public boolean named() {
-      return naming != Naming.KEYS;
-    }
-
-    /** Whether its names are given here, so that others may refer to them. */
-    public boolean names() {
-      return naming == Naming.NAMES || naming == Naming.MEASURE_NAMES;
-    }
-
-    /** The type of one entry: what is said of a measure has its dimension. */
-    Type<?> item(String key, Kind.Dims dims) {
-      boolean ofMeasure = to.filter(Referent.MEASURE::equals).isPresent();
-      return ofMeasure && item instanceof Quantity
-          ? dims.apply(key).<Type<?>>map(Type::quantity).orElse(item)
-          : item;
-    }
-
     @Override
     public <A, R> R by(Cases<A, R> cases, A a) {
       return cases.group(this, a);

@@ -337,13 +337,13 @@ final class DocumentReader implements Type.Cases<DocumentReader.Found, Object> {
     }
     Map<String, Object> entries = new LinkedHashMap<>();
     for (Map.Entry<String, JsonNode> e : at.json().properties()) {
-      if (type.names()) {
+      if (type.naming().given()) {
         faults.at(group, entries.size() + 1);
       }
       String path = FieldPath.key(at.path(), e.getKey());
-      Found entry = new Found(path, type.named() ? e.getKey() : at.name(), e.getValue());
+      Found entry = new Found(path, type.naming().named() ? e.getKey() : at.name(), e.getValue());
       Object value = type.item().by(this, entry);
-      entries.put(e.getKey(), type.names() || value != null ? value : type.item().lost());
+      entries.put(e.getKey(), type.naming().given() || value != null ? value : type.item().lost());
     }
     return entries;
   }
