@@ -60,6 +60,7 @@ class ArchitectureTest {
           "json",
           "suit",
           "mend",
+          "built",
           "start");
 
   @ArchTest

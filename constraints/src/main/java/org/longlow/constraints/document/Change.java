@@ -92,7 +92,9 @@ public final class Change {
       if (!entries.containsKey(rest.get(0))) {
         throw new OutOfRange("the layout has no " + String.join(" ", path));
       }
-      entries.compute(rest.get(0), (key, entry) -> at(group.item(), rest.get(0), entry, rest));
+      entries.compute(
+          rest.get(0),
+          (key, entry) -> at(SaidOf.item(group, rest.get(0), dims), rest.get(0), entry, rest));
       return entries;
     }
     if (type instanceof Type.Nested<?> nested) {

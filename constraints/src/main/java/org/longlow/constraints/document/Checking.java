@@ -52,7 +52,7 @@ final class Checking implements Type.Cases<Here, Object> {
     faults.at(++group, 0);
     Here whole = new Here("$", "", fitted);
     kind.rules().forEach(rule -> rule.check(fitted, new SpotAt(around, whole, "")));
-    return fitted;
+    return faults.isEmpty() ? new VariedFaults(fitted, tracer, faults).fitted() : fitted;
   }
 
   private void link() {
@@ -157,22 +157,23 @@ final class Checking implements Type.Cases<Here, Object> {
   @Override
   public Object ref(Type.Ref type, Here here) {
     String name = (String) here.value();
-    Collection<String> names = around.names(type.to());
     if (name.isEmpty() && type.empty()) {
       return name;
     }
-    if (type.to() == Referent.MEASURE) {
+    known(type.to(), name, here.path());
+    return name;
+  }
+
+  private void known(Referent to, String name, String path) {
+    Collection<String> names = around.names(to);
+    if (to == Referent.MEASURE) {
       quantities.use(name);
     }
     if (!names.contains(name)) {
-      String what = type.to().word();
+      String what = to.word();
       faults.meaning(
-          here.path(),
-          Quoted.cut(name),
-          "is no " + what + " here",
-          Names.advice(name, names, what));
+          path, Quoted.cut(name), "is no " + what + " here", Names.advice(name, names, what));
     }
-    return name;
   }
 
   @Override
@@ -258,18 +259,30 @@ final class Checking implements Type.Cases<Here, Object> {
     for (Map.Entry<?, ?> e : entries.entrySet()) {
       String name = e.getKey().toString();
       Here inner = here.item(name, e.getValue());
-      if (type.naming() != Naming.KEYS) {
+      if (type.naming().given()) {
         faults.at(group, ++entry);
         EntryNames.check(type, name, inner.path(), faults);
+      }
+      if (type.to().isPresent()) {
+        known(type.to().get(), name, inner.path());
+      }
+      if (type.naming().named()) {
         inner = new Here(inner.path(), name, e.getValue());
       }
-      Object value = type.item().by(this, inner);
+      Object value =
+          isVaried(type) ? e.getValue() : SaidOf.item(type, name, quantities::dim).by(this, inner);
       fitted.put(name, value);
-      if (value instanceof Part part) {
+      if (type.naming().given() && value instanceof Part part) {
         around.put(name, part);
       }
     }
     return fitted;
+  }
+
+  /** What a variant has otherwise is checked where it stands: in the layout as that variant. */
+  private static boolean isVaried(Type.Group<?> type) {
+    return type.to().isPresent()
+        && (type.item() instanceof Type.Nested || type.item() instanceof Type.Choice);
   }
 
   @Override

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.function.Function;
 import org.longlow.constraints.document.Type.Group;
 import org.longlow.constraints.document.Type.Nested;
+import org.longlow.constraints.layout.AsBuilt;
 import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Measure;
@@ -117,7 +118,19 @@ public final class Document {
             "dimensions",
             new Nested<>(DimensionKinds.DIMENSION),
             Layout::dimensions,
-            "What was measured and is kept on the drawing; it tells and holds nothing."));
+            "What was measured and is kept on the drawing; it tells and holds nothing."),
+        group(
+            s,
+            "variants",
+            new Nested<>(BuiltKinds.VARIANT),
+            Layout::variants,
+            "Other states of the same machine, by name."),
+        s.or(
+            "asBuilt",
+            new Nested<>(BuiltKinds.AS_BUILT),
+            AsBuilt.NOTHING,
+            Layout::asBuilt,
+            "What was measured on the machine that was made."));
   }
 
   private static <V> Map<String, V> group(

@@ -81,9 +81,18 @@ public record Form(String name, String help, List<Row> rows) {
 
   /** Returns the form of the layout's own demands. */
   public static Form demands(Layout layout) {
+    return own(layout, "demands", StateKinds.DEMANDS, layout.demands());
+  }
+
+  /** Returns the form of what was measured on the machine that was made. */
+  public static Form asBuilt(Layout layout) {
+    return own(layout, "asBuilt", BuiltKinds.AS_BUILT, layout.asBuilt());
+  }
+
+  private static <T> Form own(Layout layout, String key, Kind<T> kind, T value) {
     Walk walk = new Walk(layout);
-    walk.fields(StateKinds.DEMANDS, layout.demands(), List.of("demands"), "", 0);
-    return new Form(StateKinds.DEMANDS.name(), StateKinds.DEMANDS.help(), walk.rows);
+    walk.fields(kind, value, List.of(key), "", 0);
+    return new Form(kind.name(), kind.help(), walk.rows);
   }
 
   /** Returns the form of name, title and notes of the layout. */
@@ -152,9 +161,11 @@ public record Form(String name, String help, List<Row> rows) {
 
     @SuppressWarnings("unchecked")
     private <T> void nested(Kind<T> kind, Object value, List<String> path, String name, int depth) {
-      Kind.Dims dims =
-          measure -> Optional.ofNullable(layout.measures().get(measure)).map(m -> m.dim());
-      fields(kind.exactly(name, (T) value, dims), (T) value, path, name, depth);
+      fields(kind.exactly(name, (T) value, dims()), (T) value, path, name, depth);
+    }
+
+    private Kind.Dims dims() {
+      return measure -> Optional.ofNullable(layout.measures().get(measure)).map(m -> m.dim());
     }
 
     <T> void fields(Kind<T> kind, T owner, List<String> path, String name, int depth) {
@@ -240,6 +251,9 @@ public record Form(String name, String help, List<Row> rows) {
     @Override
     public Void place(Type.Place type, At at) {
       List<?> place = (List<?>) at.value();
+      if (at.item()) {
+        row(at, Input.HEADING, "", List.of());
+      }
       Type.LENGTH.by(this, coordinate(at, "0", "x", place.get(0)));
       return Type.LENGTH.by(this, coordinate(at, "1", "z", place.get(1)));
     }
@@ -341,9 +355,10 @@ public record Form(String name, String help, List<Row> rows) {
       ((Map<?, ?>) at.value())
           .forEach(
               (key, value) ->
-                  type.item().by(this, at.inside(key.toString(), key.toString(), value, true)));
-      return more(
-          at, type.keys().stream().filter(k -> !((Map<?, ?>) at.value()).containsKey(k)).toList());
+                  SaidOf.item(type, key.toString(), dims())
+                      .by(this, at.inside(key.toString(), key.toString(), value, true)));
+      Collection<String> may = type.to().<Collection<String>>map(known::get).orElse(type.keys());
+      return more(at, may.stream().filter(k -> !((Map<?, ?>) at.value()).containsKey(k)).toList());
     }
 
     @Override

@@ -59,16 +59,20 @@ abstract class Rewriting implements Type.Cases<Rewriting.Here, Object> {
 
   @Override
   public Object group(Type.Group<?> type, Here here) {
-    boolean own = type.naming() != Naming.KEYS;
+    boolean own = type.naming().given();
     Map<String, Object> entries = new LinkedHashMap<>();
     ((Map<?, ?>) here.value())
         .forEach(
             (key, value) -> {
               String name = key.toString();
-              String called = own ? called(here.group(), name) : name;
+              String called =
+                  own
+                      ? called(here.group(), name)
+                      : type.to().isPresent() ? ref(type.to().get(), name) : name;
               Object now =
-                  type.item()
-                      .by(this, own ? new Here(here.group(), called, value) : here.with(value));
+                  type.naming().named() && called != null
+                      ? type.item().by(this, new Here(here.group(), called, value))
+                      : called == null ? null : type.item().by(this, here.with(value));
               if (now != null) {
                 entries.put(called, now);
               }

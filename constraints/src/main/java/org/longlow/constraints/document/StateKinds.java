@@ -165,7 +165,8 @@ final class StateKinds {
                 + " kg; helmet (1.5 kg), boots (2 kg) and clothes (4.3 kg) are added where worn."),
         s.or(
             "measured",
-            new Type.Group<>("measurement", Naming.KEYS, LENGTH.notNegative(), measurements()),
+            new Type.Group<>(
+                "measurement", Naming.KEYS, LENGTH.notNegative(), measurements(), Optional.empty()),
             Map.of(),
             Person::measured,
             "Own measurements by their survey names, such as sittingheight."),

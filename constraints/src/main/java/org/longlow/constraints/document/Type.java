@@ -313,11 +313,13 @@ public sealed interface Type<V> {
    *
    * @param what one entry is called
    * @param keys what they can be called, where that is not the user's own; a rule holds them to it
+   * @param to what they are called after, where that is something else in the document
    */
-  record Group<V>(String what, Naming naming, Type<V> item, List<String> keys)
+  record Group<V>(
+      String what, Naming naming, Type<V> item, List<String> keys, Optional<Referent> to)
       implements Type<Map<String, V>> {
     Group(String what, Naming naming, Type<V> item) {
-      this(what, naming, item, List.of());
+      this(what, naming, item, List.of(), Optional.empty());
     }
 
     @Override

@@ -107,6 +107,14 @@ public final class Typing {
             more.putIfAbsent(word, group.item().by(VALUES, "100 mm"));
             return more;
           }
+          if (type instanceof Type.Group<?> group && group.to().isPresent()) {
+            Map<Object, Object> more = new LinkedHashMap<>((Map<?, ?>) old);
+            Object begun =
+                BuiltKinds.begun(layout, group, field.key(), word)
+                    .orElseThrow(() -> new OutOfRange("there is no " + word + " to say it of"));
+            more.putIfAbsent(word, begun);
+            return more;
+          }
           throw new OutOfRange(String.join(" ", path) + " takes no more");
         });
   }
@@ -132,6 +140,7 @@ public final class Typing {
     if (item instanceof Type.Nested<?> nested) {
       Optional<?> begun = BreadthKinds.begun(nested.kind(), layout.parts().get(path.get(1)), there);
       begun = begun.isPresent() ? begun : FormerKinds.begun(nested.kind(), there);
+      begun = begun.isPresent() ? begun : BuiltKinds.begun(nested.kind(), layout, there);
       if (begun.isPresent()) {
         return begun.get();
       }

@@ -16,7 +16,6 @@ import org.longlow.constraints.document.Faults;
 import org.longlow.constraints.document.Field;
 import org.longlow.constraints.document.FieldPath;
 import org.longlow.constraints.document.Kind;
-import org.longlow.constraints.document.Naming;
 import org.longlow.constraints.document.Type;
 import org.longlow.constraints.document.Written;
 import org.longlow.constraints.formula.Formula;
@@ -336,16 +335,15 @@ final class DocumentReader implements Type.Cases<DocumentReader.Found, Object> {
     if (!at.json().isObject()) {
       return refuse(at, "must be an object", "write { \"name\": ..., ... }");
     }
-    boolean named = type.naming() != Naming.KEYS;
     Map<String, Object> entries = new LinkedHashMap<>();
     for (Map.Entry<String, JsonNode> e : at.json().properties()) {
-      if (named) {
+      if (type.naming().given()) {
         faults.at(group, entries.size() + 1);
       }
       String path = FieldPath.key(at.path(), e.getKey());
-      Found entry = new Found(path, named ? e.getKey() : at.name(), e.getValue());
+      Found entry = new Found(path, type.naming().named() ? e.getKey() : at.name(), e.getValue());
       Object value = type.item().by(this, entry);
-      entries.put(e.getKey(), named || value != null ? value : type.item().lost());
+      entries.put(e.getKey(), type.naming().given() || value != null ? value : type.item().lost());
     }
     return entries;
   }

@@ -26,6 +26,8 @@ import org.longlow.rider.words.Units;
  * @param demands limits for the findings and the lamp rules in force
  * @param photos pictures under the drawing, to draw over
  * @param dimensions what was measured and is kept on the drawing
+ * @param variants other states of the same machine
+ * @param asBuilt what was measured on the machine that was made
  */
 public record Layout(
     String name,
@@ -43,7 +45,9 @@ public record Layout(
     Map<String, Person> crew,
     Demands demands,
     Map<String, Photo> photos,
-    Map<String, Dimension> dimensions) {
+    Map<String, Dimension> dimensions,
+    Map<String, Variant> variants,
+    AsBuilt asBuilt) {
 
   /** Version of the layout file this document model stands for. */
   public static final int FILE_VERSION = 1;
@@ -61,6 +65,46 @@ public record Layout(
     crew = Ordered.copy(crew);
     photos = Ordered.copy(photos);
     dimensions = Ordered.copy(dimensions);
+    variants = Ordered.copy(variants);
+  }
+
+  /** A machine of one state only, which is not built yet. */
+  public Layout(
+      String name,
+      String title,
+      Units units,
+      List<String> notes,
+      Map<String, Measure> measures,
+      Map<String, Pin> pins,
+      Map<String, Part> parts,
+      Map<String, Tie> ties,
+      Map<String, Limit> limits,
+      Map<String, Wish> wishes,
+      Map<String, Section> sections,
+      Map<String, Stance> stances,
+      Map<String, Person> crew,
+      Demands demands,
+      Map<String, Photo> photos,
+      Map<String, Dimension> dimensions) {
+    this(
+        name,
+        title,
+        units,
+        notes,
+        measures,
+        pins,
+        parts,
+        ties,
+        limits,
+        wishes,
+        sections,
+        stances,
+        crew,
+        demands,
+        photos,
+        dimensions,
+        Map.of(),
+        AsBuilt.NOTHING);
   }
 
   private static <K, V> Map<K, V> put(Map<K, V> map, K key, V value) {
@@ -131,6 +175,8 @@ public record Layout(
         crew,
         demands,
         photos,
-        dimensions);
+        dimensions,
+        variants,
+        asBuilt);
   }
 }

@@ -135,7 +135,10 @@ class EveryFieldTest {
                 "formers",
                 "formerAcross",
                 "formerAlong",
-                "stringer"));
+                "stringer",
+                "variant",
+                "asBuilt",
+                "span"));
     Document.PART.kinds().values().forEach(kind -> kinds.add(kind.name()));
     assertThat(new TreeSet<>(samples.keySet())).isEqualTo(kinds);
   }

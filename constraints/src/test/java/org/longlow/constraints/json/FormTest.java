@@ -34,7 +34,8 @@ class FormTest {
       List.of(Plank.layout(), TestMachine.tourer().layout(), TestMachine.runabout().layout());
 
   private static List<Form> forms(Layout layout) {
-    List<Form> forms = new ArrayList<>(List.of(Form.whole(layout), Form.demands(layout)));
+    List<Form> forms =
+        new ArrayList<>(List.of(Form.whole(layout), Form.demands(layout), Form.asBuilt(layout)));
     Document.LAYOUT.fields().stream()
         .filter(f -> f.type() instanceof Type.Group)
         .forEach(
@@ -152,6 +153,7 @@ class FormTest {
   private static Form form(Layout layout, List<String> path) {
     return switch (path.get(0)) {
       case "demands" -> Form.demands(layout);
+      case "asBuilt" -> Form.asBuilt(layout);
       case "name", "title", "notes" -> Form.whole(layout);
       default -> Form.of(layout, new Entries.Entry(path.get(0), path.get(1))).orElseThrow();
     };

@@ -108,7 +108,9 @@ class LayoutFieldsTest {
             "crew",
             "demands",
             "photos",
-            "dimensions");
+            "dimensions",
+            "variants",
+            "asBuilt");
     // a silencer is hot as a rule, a nose is not steered
     assertThat(PLANK.get(new Field("parts", "silencer", "hot"))).isNull();
     assertThat(PLANK.get(new Field("parts", "nose", "steered"))).isNull();

@@ -295,7 +295,7 @@ final class SchemaText implements Type.Cases<Void, ObjectNode> {
   @Override
   public ObjectNode group(Type.Group<?> type, Void none) {
     ObjectNode group = type("object").put("maxProperties", Type.MAX_ENTRIES);
-    if (type.naming() != Naming.KEYS) {
+    if (type.naming().given()) {
       boolean measure = type.naming() == Naming.MEASURE_NAMES;
       String pattern = (measure ? EntryNames.MEASURE_NAME : EntryNames.NAME).pattern();
       group.set(

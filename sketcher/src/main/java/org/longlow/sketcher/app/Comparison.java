@@ -71,6 +71,15 @@ public record Comparison(
         || Math.abs(a - b) <= SAME_FIGURE * Math.max(1, Math.max(Math.abs(a), Math.abs(b)));
   }
 
+  /** Returns it without the title, which says no more than which state of a machine it is. */
+  public Comparison withoutTitle() {
+    List<Difference> rest =
+        said.stream()
+            .filter(d -> !(d.kind().equals("layout") && d.name().equals("title")))
+            .toList();
+    return new Comparison(rest, came, verdicts, figures);
+  }
+
   /** Returns whether nothing changed. */
   public boolean isEmpty() {
     return said.isEmpty() && came.isEmpty() && verdicts.isEmpty() && figures == 0;

@@ -170,6 +170,16 @@ public final class Making {
     return report(study, first, file, InTheWay.Consent.GIVEN);
   }
 
+  /** As {@link #report(Study, PictureOptions, Path)}, of a machine in one of its states. */
+  public static Optional<Path> report(MachineState state, PictureOptions first, Path file)
+      throws IOException {
+    ReportOptions options = ReportOptions.PLAIN.withFirst(first);
+    return Output.html(
+        Report.html(
+            state.study(), state.built().map(b -> options.withBuilt(b.rows())).orElse(options)),
+        file);
+  }
+
   /** As {@link #report(Study, PictureOptions, Path)}, where somebody is to be asked. */
   public static Optional<Path> report(
       Study study, PictureOptions first, Path file, InTheWay.Consent consent) throws IOException {

@@ -6,6 +6,7 @@ import java.util.concurrent.Callable;
 import org.longlow.constraints.json.StudyJson;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.study.Study;
+import org.longlow.sketcher.app.MachineState;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -25,17 +26,37 @@ final class CheckCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Print one JSON object instead of a table.")
   private boolean json;
 
+  @Mixin private VariantOption variant;
+
+  @Option(
+      names = "--mends",
+      defaultValue = "1",
+      paramLabel = "N",
+      description = {
+        "With --as-built: for how many findings that fail now and did not as planned the least",
+        "change that mends each is looked for, some seconds each; ${DEFAULT-VALUE} unless said."
+      })
+  private int mends;
+
   @Mixin private UnitsOption units;
 
   @Override
   public Integer call() {
     Layout layout = units.on(Loading.layout(file, spec.commandLine().getErr()));
-    Study study = Loading.study(layout, file);
+    MachineState state = variant.of(layout, file);
+    Study study = state.study();
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
       out.print(StudyJson.of(study));
     } else {
       FindingsTable.print(study.findings(), layout.units(), out);
+      state
+          .built()
+          .ifPresent(
+              built -> {
+                BuiltText.table(built, layout.units(), out);
+                BuiltText.failures(built, mends, layout.units(), out);
+              });
       out.println(study.summary());
     }
     out.flush();

@@ -1,15 +1,28 @@
 package org.longlow.sketcher.cli;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.longlow.constraints.document.Varied;
+import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.study.Study;
+import org.longlow.rider.geom.OutOfRange;
+import org.longlow.rider.words.Units;
 import org.longlow.sketcher.app.Comparison;
+import org.longlow.sketcher.app.ComparisonSheet;
 import org.longlow.sketcher.app.Difference;
+import org.longlow.sketcher.app.MachineState;
+import org.longlow.sketcher.app.Making;
+import org.longlow.svg.page.Paper;
+import org.longlow.svg.page.Scale;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -18,6 +31,7 @@ import picocli.CommandLine.Spec;
     name = "compare",
     description = {
       "Tells all that changed from A to B: what the file says, what moved, loads, verdicts.",
+      "With --variant or --as-built and no B, from A as planned to that state of it.",
       "Ends with the code of B's findings."
     })
 final class CompareCommand implements Callable<Integer> {
@@ -27,29 +41,113 @@ final class CompareCommand implements Callable<Integer> {
   @Parameters(index = "0", paramLabel = "A", description = "The layout file before.")
   private Path before;
 
-  @Parameters(index = "1", paramLabel = "B", description = "The layout file after.")
+  @Parameters(
+      index = "1",
+      arity = "0..1",
+      paramLabel = "B",
+      description = "The layout file after; A itself unless said.")
   private Path after;
+
+  @Mixin private VariantOption variant;
+
+  @Option(
+      names = "--out",
+      paramLabel = "X.svg|X.pdf",
+      description = "Draws both over each other, A light and B dark; the ending says how.")
+  private Path out;
+
+  @Option(
+      names = "--paper",
+      defaultValue = "a3",
+      converter = PaperOption.class,
+      description = "a4, letter, a3, tabloid, a0 or WxH in mm; ${DEFAULT-VALUE} unless said.")
+  private Paper paper;
+
+  @Option(
+      names = "--scale",
+      paramLabel = "1:N",
+      converter = ScaleOption.class,
+      description = "The scale; the largest preferred one that fits on the paper unless said.")
+  private Scale scale;
+
+  @Option(
+      names = "--date",
+      paramLabel = "YYYY-MM-DD",
+      converter = DateOption.class,
+      description = "Date of issue on the sheet; today unless said.")
+  private LocalDate date;
 
   @Mixin private UnitsOption units;
 
   @Override
-  public Integer call() {
-    Study a = Loading.study(Loading.layout(before), before);
-    Study b = Loading.study(Loading.layout(after), after);
-    Comparison comparison = Comparison.of(a, b, units.of(b.layout()));
-    PrintWriter out = spec.commandLine().getOut();
-    table("said otherwise", comparison.said(), out);
-    table("came out otherwise", comparison.came(), out);
-    comparison.verdicts().forEach(v -> out.println(v.line(units.of(b.layout()))));
+  public Integer call() throws IOException {
+    if (after == null && !variant.isAsked()) {
+      throw new Refusal("B is missing: name the layout file after, or --variant NAME, --as-built");
+    }
+    looksAtOut();
+    boolean one = after == null;
+    Layout first = Loading.layout(before);
+    Layout second = one ? first : Loading.layout(after);
+    Units shown = units.of(second);
+    Layout planned = variant.isAsked() ? Varied.planned(first) : first;
+    Study a = Loading.study(planned.withUnits(shown), before);
+    MachineState state = variant.of(second.withUnits(shown), one ? before : after);
+    Study b = state.study();
+    Comparison all = Comparison.of(a, b, shown);
+    Comparison comparison = variant.isAsked() ? all.withoutTitle() : all;
+    PrintWriter text = spec.commandLine().getOut();
+    state.built().ifPresent(built -> BuiltText.table(built, shown, text));
+    table("said otherwise", comparison.said(), text);
+    table("came out otherwise", comparison.came(), text);
+    comparison.verdicts().forEach(v -> text.println(v.line(shown)));
     if (comparison.figures() > 0) {
-      out.println(comparison.figures() + " more findings have another figure, same verdict");
+      text.println(comparison.figures() + " more findings have another figure, same verdict");
     }
     if (comparison.isEmpty()) {
-      out.println("nothing changed");
+      text.println("nothing changed");
     }
-    out.println(b.summary());
-    out.flush();
+    text.println(b.summary());
+    if (out != null) {
+      draw(a, b, comparison, text);
+    }
+    text.flush();
     return ExitCodes.of(b);
+  }
+
+  private void looksAtOut() throws IOException {
+    if (out == null) {
+      return;
+    }
+    if (!Outputs.ends(out, ".svg") && !Outputs.ends(out, ".pdf")) {
+      throw new Refusal("--out is " + out + "; it must end in .svg or .pdf");
+    }
+    if (paper.roll()) {
+      throw new Refusal(
+          "--paper is a roll, which is for templates; give a size such as 1200x600 instead");
+    }
+    Outputs.file(out, before);
+    if (after != null) {
+      Outputs.file(out, after);
+    }
+  }
+
+  private void draw(Study a, Study b, Comparison comparison, PrintWriter text) throws IOException {
+    String issued = (date == null ? LocalDate.now() : date).toString();
+    try {
+      Making.Drawn drawn =
+          ComparisonSheet.write(
+              a, b, names(), comparison, Optional.ofNullable(scale), out, paper, issued);
+      text.println("drawn at " + drawn.scale() + ", light as before, dark as after: " + out);
+      drawn.kept().ifPresent(k -> text.println(Outputs.kept(k)));
+    } catch (OutOfRange e) {
+      throw new Refusal((scale == null ? "--paper: " : "--scale: ") + e.getMessage());
+    }
+  }
+
+  private List<String> names() {
+    return variant.isAsked()
+        ? List.of("as planned", variant.name())
+        : List.of(before.getFileName().toString(), after.getFileName().toString());
   }
 
   private static void table(String what, List<Difference> changes, PrintWriter out) {

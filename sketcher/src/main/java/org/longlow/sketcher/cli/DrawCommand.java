@@ -88,6 +88,8 @@ final class DrawCommand implements Callable<Integer> {
       description = "Date of issue on the sheet; today unless said.")
   private LocalDate date;
 
+  @Mixin private VariantOption variant;
+
   @Mixin private UnitsOption units;
 
   @Override
@@ -100,7 +102,7 @@ final class DrawCommand implements Callable<Integer> {
           "--paper is a roll, which is for templates; give a size such as 1200x600 instead");
     }
     Outputs.file(out, file);
-    Study study = Loading.study(units.on(Loading.layout(file)), file);
+    Study study = variant.of(units.on(Loading.layout(file)), file).study();
     String issued = (date == null ? LocalDate.now() : date).toString();
     PictureOptions options = view.of(study);
     Making.Drawn drawn;

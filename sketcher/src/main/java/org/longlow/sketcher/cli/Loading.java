@@ -52,8 +52,12 @@ final class Loading {
    * @throws Refusal if its ties leave no machine that could stand on two wheels
    */
   static Study study(Layout layout, Path file) {
-    Placed placed = Placer.place(layout);
-    Wheels wheels = Wheels.of(layout, placed.places());
+    return study(Placer.place(layout), file);
+  }
+
+  /** As {@link #study(Layout, Path)}, of a layout that is solved already. */
+  static Study study(Placed placed, Path file) {
+    Wheels wheels = Wheels.of(placed.layout(), placed.places());
     if (!wheels.stands()) {
       throw new Refusal(
           wheels.faults().stream().map(f -> file + ": " + f.path() + ": " + f.text()).toList());

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.longlow.constraints.study.Study;
+import org.longlow.sketcher.app.MachineState;
 import org.longlow.sketcher.app.Making;
 import org.longlow.sketcher.picture.PictureOptions;
 import picocli.CommandLine.Command;
@@ -33,6 +34,8 @@ final class ReportCommand implements Callable<Integer> {
 
   @Mixin private ViewOption view;
 
+  @Mixin private VariantOption variant;
+
   @Mixin private UnitsOption units;
 
   @Override
@@ -41,9 +44,10 @@ final class ReportCommand implements Callable<Integer> {
       throw new Refusal("--out is " + out + "; it must end in .html");
     }
     Outputs.file(out, file);
-    Study study = Loading.study(units.on(Loading.layout(file)), file);
+    MachineState state = variant.of(units.on(Loading.layout(file)), file);
+    Study study = state.study();
     PictureOptions first = view.of(study);
-    Optional<Path> kept = Making.report(study, first, out);
+    Optional<Path> kept = Making.report(state, first, out);
     PrintWriter text = spec.commandLine().getOut();
     text.println("written: " + out);
     kept.ifPresent(k -> text.println(Outputs.kept(k)));

@@ -70,6 +70,8 @@ final class TemplatesCommand implements Callable<Integer> {
       })
   private boolean calibration;
 
+  @Mixin private VariantOption variant;
+
   @Mixin private UnitsOption units;
 
   @Override
@@ -102,7 +104,7 @@ final class TemplatesCommand implements Callable<Integer> {
   }
 
   private int templates() throws IOException {
-    Study study = Loading.study(units.on(Loading.layout(file)), file);
+    Study study = variant.of(units.on(Loading.layout(file)), file).study();
     List<String> known = Making.partsWithTemplates(study);
     List<String> unknown = parts.stream().filter(p -> !known.contains(p)).sorted().toList();
     if (!unknown.isEmpty()) {

@@ -50,6 +50,8 @@ public record Addable(
         .forEach(k -> all.add(of("stances", k.word(), "", p -> Additions.stance(k))));
     all.add(of("crew", "woman", "Of mean size.", p -> Additions.person(Sex.FEMALE)));
     all.add(of("crew", "man", "Of mean size.", p -> Additions.person(Sex.MALE)));
+    String other = "Another state of the machine: say what it has otherwise.";
+    all.add(of("variants", "variant", other, p -> Additions.variant()));
     Stream.of(Demands.Key.values())
         .filter(k -> !layout.demands().limits().containsKey(k))
         .forEach(k -> all.add(of("demands", k.word(), k.meaning(), p -> Additions.demand(k))));
@@ -76,7 +78,7 @@ public record Addable(
         switch (group) {
           case "wishes" -> "wish ";
           case "crew" -> "person ";
-          case "measures", "sections" -> "";
+          case "measures", "sections", "variants" -> "";
           default -> group.substring(0, group.length() - 1) + " ";
         };
     return one + word;

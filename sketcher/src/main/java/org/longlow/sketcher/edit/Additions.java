@@ -21,6 +21,7 @@ import org.longlow.constraints.layout.Pin;
 import org.longlow.constraints.layout.Section;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.layout.TieKind;
+import org.longlow.constraints.layout.Variant;
 import org.longlow.constraints.layout.Wish;
 import org.longlow.constraints.shape.Places;
 import org.longlow.rider.body.Anthropometry;
@@ -92,6 +93,18 @@ public final class Additions {
                     Optional.empty(),
                     Optional.empty(),
                     "")));
+  }
+
+  /** Adds a variant that has nothing otherwise yet. */
+  public static Edit variant() {
+    Variant nothing = new Variant(Map.of(), Map.of(), Map.of(), List.of(), "");
+    return new Edit(
+        "add variant",
+        layout -> {
+          Map<String, Variant> all = new LinkedHashMap<>(layout.variants());
+          all.put(Fresh.name(layout, "variants", "what if"), nothing);
+          return Change.set(layout, all, "variants");
+        });
   }
 
   /** Adds a pin that nothing hangs on yet. */

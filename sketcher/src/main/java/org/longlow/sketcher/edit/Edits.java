@@ -45,6 +45,9 @@ public final class Edits {
           m.measure(),
           "free");
     }
+    if (target instanceof Target.OfBuilt built) {
+      return MeasuredRows.typed(layout, built, text);
+    }
     return tidied(layout, Typing.typedAsShown(layout, text, target.path()), target);
   }
 

@@ -53,7 +53,7 @@ final class FormRows {
       }
       boolean numbered =
           row.input() == Input.HEADING
-              && Character.isDigit(row.path().get(row.path().size() - 1).charAt(0));
+              && (row.item() || Character.isDigit(row.path().get(row.path().size() - 1).charAt(0)));
       String prefix = prefix(row.path(), items);
       boolean profile = row.path().get(row.path().size() - 1).equals("profile");
       if (numbered || row.input() == Input.HEADING && profile) {

@@ -23,10 +23,12 @@ public final class OnBench {
 
   private final Layout layout;
   private final BenchRows rows;
+  private final MeasuredRows measured;
 
   private OnBench(Layout layout, Places places) {
     this.layout = layout;
     rows = new BenchRows(layout, places);
+    measured = new MeasuredRows(layout, places);
   }
 
   /** Lays {@code subject} on the bench; the whole machine if the layout has no such thing. */
@@ -34,6 +36,9 @@ public final class OnBench {
     OnBench on = new OnBench(layout, places);
     if (subject.equals(Subjects.DEMANDS)) {
       return on.form(subject, "demands", Form.demands(layout));
+    }
+    if (subject.equals(Subjects.AS_BUILT)) {
+      return on.form(subject, MeasuredRows.HEADING, Form.asBuilt(layout));
     }
     if (subject.equals(Subjects.NAMES)) {
       return on.form(subject, layout.name(), Form.whole(layout));
@@ -46,6 +51,7 @@ public final class OnBench {
       case "parts" -> on.part(layout.parts().get(entry.name()), subject);
       case "pins" -> on.pin(entry.name(), subject);
       case "crew" -> on.person(layout.crew().get(entry.name()), subject);
+      case "measures" -> on.measure(entry.name(), subject);
       default -> on.form(subject, entry.name(), on.form(entry.group(), entry.name()));
     };
   }
@@ -54,13 +60,20 @@ public final class OnBench {
   public static boolean isWhole(Layout layout, String subject) {
     return !subject.equals(Subjects.DEMANDS)
         && !subject.equals(Subjects.NAMES)
+        && !subject.equals(Subjects.AS_BUILT)
         && Subjects.entry(layout, subject).isEmpty();
   }
 
   private Bench whole() {
     List<Row> measures = layout.measures().keySet().stream().map(rows::measure).toList();
     return new Bench(
-        "", layout.name(), "the whole machine", "", List.of(new Group("measures", measures)));
+        "",
+        layout.name(),
+        "the whole machine",
+        "",
+        List.of(
+            new Group("measures", measures),
+            new Group(MeasuredRows.HEADING, measured.whole(rows))));
   }
 
   private Bench part(Part part, String subject) {
@@ -87,7 +100,8 @@ public final class OnBench {
         List.of(
             new Group("to give first", lacking),
             new Group("its own", own),
-            new Group("where it hangs", pins)),
+            new Group("where it hangs", pins),
+            new Group(MeasuredRows.HEADING, measured.part(part))),
         more);
   }
 
@@ -108,6 +122,19 @@ public final class OnBench {
         subject, title, form.name(), "", List.of(new Group("what it says", said)), List.of());
   }
 
+  private Bench measure(String name, String subject) {
+    List<Row> said = FormRows.of(form("measures", name)).stream().map(rows::said).toList();
+    return bench(
+        subject,
+        name,
+        "measure",
+        "",
+        List.of(
+            new Group("what it says", said),
+            new Group(MeasuredRows.HEADING, List.of(measured.measure(name)))),
+        List.of());
+  }
+
   private Bench pin(String name, String subject) {
     Pin pin = layout.pins().get(name);
     List<Row> ties = new ArrayList<>();
@@ -122,7 +149,8 @@ public final class OnBench {
         List.of(
             new Group("place", rows.pin(name, "")),
             new Group("ties", ties),
-            new Group("limits", limits)),
+            new Group("limits", limits),
+            new Group(MeasuredRows.HEADING, measured.pin(name))),
         FormRows.of(form("pins", name)).stream()
             .filter(said -> !said.isQuantity() && !said.label().equals("nailed"))
             .map(rows::plain)

@@ -16,6 +16,9 @@ public final class Subjects {
   /** Name, title and notes of the layout. */
   public static final String NAMES = "layout:";
 
+  /** What was measured on the machine that was made. */
+  public static final String AS_BUILT = "as-built:";
+
   private static final Map<String, String> GROUPS = new LinkedHashMap<>();
 
   static {
@@ -30,6 +33,7 @@ public final class Subjects {
     GROUPS.put("stance", "stances");
     GROUPS.put("photo", "photos");
     GROUPS.put("dimension", "dimensions");
+    GROUPS.put("variant", "variants");
   }
 
   private Subjects() {}

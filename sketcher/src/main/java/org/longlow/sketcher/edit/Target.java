@@ -71,6 +71,30 @@ public sealed interface Target {
   }
 
   /**
+   * What was measured of a thing on the machine that was made.
+   *
+   * @param field of what is said of the machine as built, such as masses
+   * @param of the name of the thing
+   * @param place 0 for x and 1 for z of a pin; empty else
+   */
+  record OfBuilt(String field, String of, String place, String label) implements Target {
+
+    List<String> whole() {
+      return List.of("asBuilt", field, of);
+    }
+
+    @Override
+    public List<String> path() {
+      return place.isEmpty() ? whole() : List.of("asBuilt", field, of, place);
+    }
+
+    @Override
+    public String name() {
+      return of + " " + label;
+    }
+  }
+
+  /**
    * A coordinate of a pin.
    *
    * @param x true for x, false for z

@@ -47,6 +47,7 @@ public final class Things {
     all.add(thing("", layout.name(), "the whole machine"));
     all.add(thing(Subjects.NAMES, layout.name(), "name, title, notes"));
     all.add(thing(Subjects.DEMANDS, "demands", "what the machine asks of itself"));
+    all.add(thing(Subjects.AS_BUILT, "as built", "what was measured on the machine made"));
     Subjects.each(
         (word, group) ->
             Entries.of(layout, group)

@@ -52,6 +52,7 @@ final class Window extends StackPane {
   private final ToggleButton night = Bits.toggle("night", "night", "L");
   private final AspectSteps aspects;
   private final StanceSteps stances;
+  private final OverSteps overs;
   private final Label scale = Bits.label("", "scale");
   private final NoticeStrip notices;
   private final AskedToPart parts;
@@ -75,6 +76,7 @@ final class Window extends StackPane {
     bench.lay(cushions);
     habits = Habits.at(desk.autosave().home());
     stances = new StanceSteps(desk);
+    overs = new OverSteps(desk);
     aspects = new AspectSteps(desk, hands::takeNothing);
     start = new StartPage(desk, shipped, () -> habits.recent());
     paper = new PaperPane(desk, owner, () -> over(null));
@@ -250,7 +252,12 @@ final class Window extends StackPane {
   /** Returns what can be done from anywhere in the window; their keys are read from here. */
   private List<Deed> everywhere() {
     return Stream.of(
-            ownDeeds(), aspects.deeds(), outlines.deeds(), measures.deeds(), cushions.deeds())
+            ownDeeds(),
+            aspects.deeds(),
+            outlines.deeds(),
+            measures.deeds(),
+            cushions.deeds(),
+            overs.deeds())
         .flatMap(List::stream)
         .toList();
   }
@@ -341,7 +348,11 @@ final class Window extends StackPane {
       over(null);
       return true;
     }
-    return hands.putDown() || closesSlide() || card.closeOne() || notices.closeOne();
+    return hands.putDown()
+        || closesSlide()
+        || overs.close()
+        || card.closeOne()
+        || notices.closeOne();
   }
 
   private boolean closesSlide() {

@@ -30,6 +30,7 @@ import org.longlow.constraints.stand.Condition;
  * @param names whether larger parts are named
  * @param nameWidthMm widest a name may be, paper mm, greater than 0; longer ones are shortened
  * @param dimensions whether wheelbase, rake, trail and the main heights are written
+ * @param over which state of the machine is drawn over it: a variant, as-built, or empty for none
  * @param denominator N of the scale 1:N at which the drawing will be shown, greater than 0
  */
 public record PictureOptions(
@@ -47,6 +48,7 @@ public record PictureOptions(
     boolean names,
     double nameWidthMm,
     boolean dimensions,
+    String over,
     double denominator) {
 
   /** The machine with its first rider, no dimensions, for showing at 1:10. */
@@ -66,6 +68,7 @@ public record PictureOptions(
           false,
           Double.POSITIVE_INFINITY,
           false,
+          "",
           10);
 
   public PictureOptions {
@@ -121,6 +124,11 @@ public record PictureOptions(
   /** Returns a copy with the machine as drawn, in no stance. */
   public PictureOptions withAsDrawn() {
     return withStance(Optional.empty()).with(d -> d.asDrawn = true);
+  }
+
+  /** Returns a copy with another state of the machine drawn over it; empty for none. */
+  public PictureOptions withOver(String state) {
+    return with(d -> d.over = state);
   }
 
   /** Returns a copy seen from elsewhere. */
@@ -197,6 +205,7 @@ public record PictureOptions(
     private boolean names;
     private double nameWidthMm;
     private boolean dimensions;
+    private String over;
     private double denominator;
 
     Draft(PictureOptions o) {
@@ -214,6 +223,7 @@ public record PictureOptions(
       names = o.names;
       nameWidthMm = o.nameWidthMm;
       dimensions = o.dimensions;
+      over = o.over;
       denominator = o.denominator;
     }
 
@@ -233,6 +243,7 @@ public record PictureOptions(
           names,
           nameWidthMm,
           dimensions,
+          over,
           denominator);
     }
   }

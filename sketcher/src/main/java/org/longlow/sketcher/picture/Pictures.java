@@ -1,6 +1,7 @@
 package org.longlow.sketcher.picture;
 
 import java.util.List;
+import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.stand.Ground;
 import org.longlow.constraints.study.Study;
@@ -18,8 +19,21 @@ public final class Pictures {
    */
   public static Drawing of(Study study, PictureOptions options) {
     return options.aspect() == Aspect.SIDE
-        ? ElevationPicture.of(study, options)
+        ? side(study, options)
         : AspectPicture.of(study, options);
+  }
+
+  private static Drawing side(Study study, PictureOptions options) {
+    Scene scene = Scenes.of(study, options);
+    Drawing picture = ElevationPicture.of(scene, options);
+    return options.over().isEmpty()
+        ? picture
+        : OverlayInk.over(picture, study, scene, options.over());
+  }
+
+  /** Returns the states of a machine that may be drawn over it, in the order to step through. */
+  public static List<String> states(Layout layout) {
+    return OverlayInk.states(layout);
   }
 
   /**

@@ -38,6 +38,7 @@ public final class Report {
     PeopleTables.write(h, study);
     LoadTables.write(h, study);
     KeptTable.write(h, study, options.picture());
+    BuiltTable.write(h, options.built(), layout.units());
     CutList.write(h, study);
     notes(h, layout);
     h.raw("</main>\n<footer>");

@@ -205,6 +205,7 @@ class AdditionsTest {
                 "photos",
                 PhotoEdits.put("side", "side.png", 800, 400, new Envelope(0, 2000, 0, 1000))),
             Map.entry("dimensions", kept(LOOSE, "pin", "pin2")),
+            Map.entry("variants", Additions.variant()),
             Map.entry("crew", Additions.person(Sex.MALE)));
     Document.LAYOUT.fields().stream()
         .filter(f -> f.type() instanceof Type.Group)

@@ -1,0 +1,113 @@
+package org.longlow.constraints.document;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.longlow.constraints.layout.AsBuilt;
+import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.Variant;
+
+/**
+ * Holds each variant of a sound layout to what every layout is held to, and tells what is wrong
+ * where the file says it.
+ */
+final class VariedFaults {
+
+  private final Layout layout;
+  private final Tracer tracer;
+  private final Faults faults;
+
+  VariedFaults(Layout layout, Tracer tracer, Faults faults) {
+    this.layout = layout;
+    this.tracer = tracer;
+    this.faults = faults;
+  }
+
+  /** Reports all faults; returns the layout with its variants in their dimensions. */
+  Layout fitted() {
+    Map<String, Variant> fitted = new LinkedHashMap<>();
+    layout
+        .variants()
+        .forEach(
+            (name, variant) -> {
+              String path = FieldPath.key("$.variants", name);
+              Map<String, String> places = new LinkedHashMap<>();
+              places(places, "measures", variant.measures(), path + ".measures");
+              places(places, "pins", variant.pins(), path + ".pins");
+              places(places, "parts", variant.parts(), path + ".parts");
+              Layout varied = checked(Varied.named(layout, name), places, path);
+              fitted.put(
+                  name,
+                  new Variant(
+                      of(variant.measures(), varied.measures()),
+                      of(variant.pins(), varied.pins()),
+                      of(variant.parts(), varied.parts()),
+                      variant.without(),
+                      variant.note()));
+            });
+    AsBuilt built = layout.asBuilt();
+    if (!built.isNothing()) {
+      Map<String, String> places = new LinkedHashMap<>();
+      places(places, "measures", built.measures(), "$.asBuilt.measures");
+      places(places, "pins", built.pins(), "$.asBuilt.pins");
+      built.masses().keySet().forEach(n -> field(places, n, "mass", "$.asBuilt.masses"));
+      built.radii().keySet().forEach(n -> field(places, n, "radius", "$.asBuilt.radii"));
+      for (int i = 0; i < built.spans().size(); i++) {
+        places.put(
+            FieldPath.key("$.ties", Varied.tieName(layout, i)),
+            FieldPath.index("$.asBuilt.spans", i));
+      }
+      checked(Varied.measured(layout), places, "$.asBuilt");
+    }
+    return layout.variants().isEmpty() ? layout : Change.set(layout, fitted, "variants");
+  }
+
+  private static void places(
+      Map<String, String> places, String group, Map<String, ?> entries, String path) {
+    entries
+        .keySet()
+        .forEach(n -> places.put(FieldPath.key("$." + group, n), FieldPath.key(path, n)));
+  }
+
+  private static void field(Map<String, String> places, String part, String key, String path) {
+    places.put(FieldPath.key("$.parts", part) + "." + key, FieldPath.key(path, part));
+  }
+
+  private static <V> Map<String, V> of(Map<String, V> said, Map<String, V> fitted) {
+    Map<String, V> all = new LinkedHashMap<>();
+    said.forEach((name, value) -> all.put(name, fitted.getOrDefault(name, value)));
+    return all;
+  }
+
+  private Layout checked(Layout varied, Map<String, String> places, String whole) {
+    Faults found = new Faults();
+    Layout fitted = new Checking(varied, tracer, found, null).layout();
+    List<Fault> list = found.list();
+    for (Fault fault : list) {
+      Fault told = told(fault, places, whole);
+      if (found.breaksStructure()) {
+        faults.structure(told.path(), told.value(), told.message(), told.remedy());
+      } else {
+        faults.meaning(told.path(), told.value(), told.message(), told.remedy());
+      }
+    }
+    return fitted;
+  }
+
+  private static Fault told(Fault fault, Map<String, String> places, String whole) {
+    for (Map.Entry<String, String> place : places.entrySet()) {
+      String rest =
+          fault.path().startsWith(place.getKey())
+              ? fault.path().substring(place.getKey().length())
+              : null;
+      if (rest != null && (rest.isEmpty() || rest.startsWith(".") || rest.startsWith("["))) {
+        return new Fault(place.getValue() + rest, fault.value(), fault.message(), fault.remedy());
+      }
+    }
+    return new Fault(
+        whole,
+        fault.value(),
+        "does not suit " + fault.path() + ", which then " + fault.message(),
+        "change one of them");
+  }
+}

@@ -1,0 +1,218 @@
+package org.longlow.sketcher.picture;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.locationtech.jts.algorithm.distance.DiscreteHausdorffDistance;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.longlow.constraints.shape.PartShape;
+import org.longlow.constraints.study.Study;
+import org.longlow.rider.geom.PointMm;
+import org.longlow.rider.words.FigureSort;
+import org.longlow.rider.words.Units;
+import org.longlow.svg.drawing.Anchor;
+import org.longlow.svg.drawing.Drawing;
+import org.longlow.svg.drawing.Layer;
+import org.longlow.svg.drawing.Mark;
+import org.longlow.svg.drawing.Style;
+import org.longlow.svg.drawing.Tone;
+import org.longlow.svg.page.Paper;
+import org.longlow.svg.page.Scale;
+
+/**
+ * Two states of a machine over each other, both as drawn: what was is light, what is dark, and what
+ * stayed the same is drawn once, fine.
+ */
+public final class OverlayPicture {
+
+  /** What moved less is drawn where it was, mm. */
+  private static final double SAME_MM = 0.5;
+
+  /** How strongly what was is shaded. */
+  private static final double SHADE = 0.35;
+
+  /** Half the cross on a pin that moved, paper mm. */
+  private static final double CROSS_MM = 1.2;
+
+  /** So many pins that moved farthest are told by how far. */
+  private static final int TOLD = 10;
+
+  /** Air between a pin and what is written beside it, paper mm. */
+  private static final double BESIDE_MM = 1.8;
+
+  private static final PictureOptions AS_DRAWN = PictureOptions.PLAIN.withAsDrawn();
+
+  private OverlayPicture() {}
+
+  /**
+   * Returns both on a framed sheet.
+   *
+   * @param lines what is written above them; the first alone where there is no room for more
+   * @param scale the largest preferred one (ISO 5455) that fits unless given
+   * @throws org.longlow.rider.geom.OutOfRange if it does not fit
+   */
+  public static DimensionedElevation.Sheet sheet(
+      Study before,
+      Study after,
+      List<String> lines,
+      Optional<Scale> scale,
+      Paper paper,
+      String date) {
+    Scene scene = Scenes.of(after, AS_DRAWN);
+    Envelope box = MachineInk.bounds(scene);
+    box.expandToInclude(MachineInk.bounds(Scenes.of(before, AS_DRAWN)));
+    SheetChoice choice =
+        new SheetChoice(
+            paper,
+            DimensionedElevation.title(after, date).withDocumentType("comparison"),
+            DimensionedElevation.machine(scene),
+            box,
+            (n, full) -> {
+              Drawing both = of(before, after, n);
+              List<String> said = full ? lines : lines.subList(0, 1);
+              return both.plus(DimensionedElevation.notes(said, both, n));
+            });
+    return scale.map(choice::at).orElseGet(choice::largest);
+  }
+
+  /** Returns both at real size, lettered for 1:{@code n}. */
+  public static Drawing of(Study before, Study after, double n) {
+    Scene was = Scenes.of(before, AS_DRAWN);
+    Scene is = Scenes.of(after, AS_DRAWN);
+    Canvas road = new Canvas(n);
+    MachineInk.road(road, is);
+    List<Mark> light = new ArrayList<>();
+    List<Mark> same = new ArrayList<>();
+    List<Mark> dark = new ArrayList<>();
+    was.shapes().forEach((name, s) -> before(s, is.shapes().get(name), light));
+    is.shapes().forEach((name, s) -> after(s, was.shapes().get(name), same, dark));
+    people(was, n, Tone.PENCIL, Canvas.FINE_MM, light);
+    people(is, n, Tone.INK, Canvas.EDGE_MM, dark);
+    List<Layer> layers = new ArrayList<>(road.drawing("").layers());
+    add(layers, "before", "As it was", light);
+    add(layers, "same", "As before", same);
+    add(layers, "after", "As it is", dark);
+    add(layers, "moved", "Pins that moved", moved(before, after, n));
+    return ElevationPicture.onRoad(new Drawing(is.title(), layers), is);
+  }
+
+  private static void add(List<Layer> layers, String id, String title, List<Mark> marks) {
+    if (!marks.isEmpty()) {
+      layers.add(new Layer(id, title, marks));
+    }
+  }
+
+  private static void before(PartShape was, PartShape is, List<Mark> light) {
+    if (is == null || apart(was.outline(), is.outline())) {
+      Style style = Style.line(Tone.PENCIL, Canvas.FINE_MM);
+      boolean area = was.outline().getDimension() == 2;
+      shape(was, area ? style.withFill(Tone.FAINT, SHADE) : style, light);
+    }
+  }
+
+  private static void after(PartShape is, PartShape was, List<Mark> same, List<Mark> dark) {
+    if (was == null || apart(was.outline(), is.outline())) {
+      shape(is, Style.line(Tone.INK, Canvas.EDGE_MM), dark);
+    } else {
+      shape(is, Style.line(Tone.INK, Canvas.HAIR_MM), same);
+    }
+  }
+
+  private static void shape(PartShape shape, Style style, List<Mark> marks) {
+    if (!shape.outline().isEmpty()) {
+      marks.add(new Mark.Shape("part:" + shape.part().name(), shape.outline(), style));
+    }
+  }
+
+  /** Returns whether a part lies elsewhere or is of another shape. */
+  static boolean apart(PartShape was, PartShape is) {
+    return apart(was.outline(), is.outline());
+  }
+
+  private static boolean apart(Geometry a, Geometry b) {
+    return !a.equalsExact(b, SAME_MM)
+        && (a.isEmpty() || b.isEmpty() || DiscreteHausdorffDistance.distance(a, b) >= SAME_MM);
+  }
+
+  private static void people(Scene scene, double n, Tone tone, double width, List<Mark> marks) {
+    Canvas canvas = new Canvas(n);
+    scene.people().forEach(m -> PersonInk.ghost(canvas, m));
+    for (Layer layer : canvas.drawing("").layers()) {
+      for (Mark mark : layer.marks()) {
+        if (mark instanceof Mark.Shape s && s.style().stroke() != null) {
+          marks.add(new Mark.Shape(s.subject(), s.geometry(), Style.line(tone, width)));
+        }
+      }
+    }
+  }
+
+  /** Returns how far pins moved that both have, farthest first. */
+  public static Map<String, Double> movedPins(Study before, Study after) {
+    Map<String, Double> moved = new LinkedHashMap<>();
+    Map<String, PointMm> now = after.placed().places().pins();
+    before.placed().places().pins().entrySet().stream()
+        .filter(e -> now.containsKey(e.getKey()))
+        .map(e -> Map.entry(e.getKey(), e.getValue().distance(now.get(e.getKey()))))
+        .filter(e -> e.getValue() >= SAME_MM)
+        .sorted(Map.Entry.comparingByValue(Comparator.reverseOrder()))
+        .forEach(e -> moved.put(e.getKey(), e.getValue()));
+    return moved;
+  }
+
+  /** A line from where each was to where it is, a cross there, and its name where there is room. */
+  private static List<Mark> moved(Study before, Study after, double n) {
+    Units units = after.layout().units();
+    Canvas canvas = new Canvas(n);
+    List<Envelope> taken = new ArrayList<>();
+    List<Mark> words = new ArrayList<>();
+    movedPins(before, after)
+        .forEach(
+            (name, mm) -> {
+              PointMm from = before.placed().places().pin(name);
+              PointMm to = after.placed().places().pin(name);
+              String subject = "pin:" + name;
+              Style line = Style.line(Tone.CHOSEN, Canvas.FINE_MM);
+              canvas.line(PictureLayer.PINS, subject, line, from, to);
+              double r = CROSS_MM * n;
+              for (PointMm way : List.of(new PointMm(r, r), new PointMm(r, -r))) {
+                canvas.line(PictureLayer.PINS, subject, line, to.minus(way), to.plus(way));
+              }
+              String text = name + " " + units.says(mm, FigureSort.LENGTH_IN_TENTHS);
+              Mark.Words label =
+                  new Mark.Words(
+                      subject,
+                      text,
+                      to.x() + BESIDE_MM * n,
+                      to.z() + BESIDE_MM * n,
+                      Canvas.SMALL_MM,
+                      0,
+                      Anchor.START,
+                      Tone.CHOSEN);
+              Envelope box = onPaper(label, n);
+              if (words.size() < TOLD && taken.stream().noneMatch(box::intersects)) {
+                taken.add(box);
+                words.add(label);
+              }
+            });
+    List<Mark> marks = new ArrayList<>(canvas.marks(PictureLayer.PINS));
+    marks.addAll(words);
+    return marks;
+  }
+
+  private static Envelope onPaper(Mark.Words words, double n) {
+    return new Mark.Words(
+            words.subject(),
+            words.text(),
+            words.x() / n,
+            words.y() / n,
+            words.heightMm(),
+            0,
+            words.anchor(),
+            words.tone())
+        .boxMm();
+  }
+}
