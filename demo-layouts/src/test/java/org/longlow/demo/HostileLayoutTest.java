@@ -98,7 +98,9 @@ class HostileLayoutTest {
             l.crew(),
             l.demands(),
             Map.of(),
-            Map.of());
+            Map.of(),
+            Map.of(),
+            "");
     Study study = Study.of(spoiled);
     assertThat(study.findings()).anyMatch(f -> f.text().contains("stands on no road"));
     assertThat(study.findings()).anyMatch(f -> f.id().startsWith("posture."));
@@ -147,7 +149,9 @@ class HostileLayoutTest {
             l.crew(),
             l.demands(),
             Map.of(),
-            Map.of());
+            Map.of(),
+            Map.of(),
+            "");
     if (random.nextBoolean()) {
       var person = l.crew().values().iterator().next();
       spoiled =

@@ -117,7 +117,14 @@ public final class Document {
             "dimensions",
             new Nested<>(DimensionKinds.DIMENSION),
             Layout::dimensions,
-            "What was measured and is kept on the drawing; it tells and holds nothing."));
+            "What was measured and is kept on the drawing; it tells and holds nothing."),
+        group(
+            s,
+            "stock",
+            new Nested<>(StockKinds.STOCK),
+            Layout::stock,
+            "What is bought to cut parts from."),
+        s.text("currency", Layout::currency, "The word for money beside prices."));
   }
 
   private static <V> Map<String, V> group(

@@ -132,6 +132,7 @@ public final class Typing {
     if (item instanceof Type.Nested<?> nested) {
       Optional<?> begun = BreadthKinds.begun(nested.kind(), layout.parts().get(path.get(1)), there);
       begun = begun.isPresent() ? begun : FormerKinds.begun(nested.kind(), there);
+      begun = begun.isPresent() ? begun : StockKinds.begun(nested.kind());
       if (begun.isPresent()) {
         return begun.get();
       }

@@ -26,6 +26,8 @@ import org.longlow.rider.words.Units;
  * @param demands limits for the findings and the lamp rules in force
  * @param photos pictures under the drawing, to draw over
  * @param dimensions what was measured and is kept on the drawing
+ * @param stock what parts are cut from
+ * @param currency in which prices are, in whatever word; may be empty
  */
 public record Layout(
     String name,
@@ -43,7 +45,9 @@ public record Layout(
     Map<String, Person> crew,
     Demands demands,
     Map<String, Photo> photos,
-    Map<String, Dimension> dimensions) {
+    Map<String, Dimension> dimensions,
+    Map<String, Stock> stock,
+    String currency) {
 
   /** Version of the layout file this document model stands for. */
   public static final int FILE_VERSION = 1;
@@ -61,6 +65,7 @@ public record Layout(
     crew = Ordered.copy(crew);
     photos = Ordered.copy(photos);
     dimensions = Ordered.copy(dimensions);
+    stock = Ordered.copy(stock);
   }
 
   private static <K, V> Map<K, V> put(Map<K, V> map, K key, V value) {
@@ -131,6 +136,8 @@ public record Layout(
         crew,
         demands,
         photos,
-        dimensions);
+        dimensions,
+        stock,
+        currency);
   }
 }

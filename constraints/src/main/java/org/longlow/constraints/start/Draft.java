@@ -159,6 +159,8 @@ final class Draft {
         crew,
         new Demands(rules, Map.of()),
         Map.of(),
-        Map.of());
+        Map.of(),
+        Map.of(),
+        "");
   }
 }

@@ -46,7 +46,9 @@ class MeasuresTest {
         Map.of(),
         new Demands(List.of(), Map.of()),
         Map.of(),
-        Map.of());
+        Map.of(),
+        Map.of(),
+        "");
   }
 
   @Test

@@ -69,7 +69,9 @@ class InchesTest {
         l.crew(),
         l.demands(),
         l.photos(),
-        l.dimensions());
+        l.dimensions(),
+        l.stock(),
+        l.currency());
   }
 
   private static List<String> words(Page page) {

@@ -190,7 +190,9 @@ class CommandTest {
         l.crew(),
         l.demands(),
         Map.of(),
-        Map.of());
+        Map.of(),
+        Map.of(),
+        "");
   }
 
   @Test

@@ -262,7 +262,9 @@ class ReportTest {
             crew,
             l.demands(),
             Map.of(),
-            Map.of());
+            Map.of(),
+            Map.of(),
+            "");
     String page = Report.html(Study.of(hostile));
     Document doc = parsed(page);
     assertThat(all(doc, "b")).hasSize(3);
@@ -340,7 +342,9 @@ class ReportTest {
             Map.of(),
             l.demands(),
             Map.of(),
-            Map.of());
+            Map.of(),
+            Map.of(),
+            "");
     assertThat(all(parsed(Report.html(Study.of(bare))), "h1").get(0).getTextContent())
         .isEqualTo("bare");
   }
