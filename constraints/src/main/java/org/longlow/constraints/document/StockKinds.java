@@ -109,8 +109,8 @@ final class StockKinds {
             "grain",
             words(Stock.Grain.class),
             Stock::grain,
-            "along: pieces that have a grain keep theirs along the length of the sheet; none: they"
-                + " may be turned; as the material has it where absent."),
+            "With along, pieces that have a grain keep theirs along the length of the sheet, with"
+                + " none they may be turned; as the material has it where absent."),
         s.may(
             "price",
             PRICE,

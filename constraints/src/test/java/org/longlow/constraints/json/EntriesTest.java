@@ -69,7 +69,8 @@ class EntriesTest {
             "stances",
             "crew",
             "photos",
-            "dimensions");
+            "dimensions",
+            "stock");
   }
 
   @Test

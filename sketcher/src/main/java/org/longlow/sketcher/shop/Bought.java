@@ -2,6 +2,7 @@ package org.longlow.sketcher.shop;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.Material;
 import org.longlow.constraints.layout.Stock;
 import org.longlow.constraints.layout.Stock.Form;
@@ -39,31 +40,39 @@ public record Bought(
   private static final double FOOT_MM = 12 * Units.INCH_MM;
 
   static Bought usual(Form form, Material material, Units units) {
-    return of("", Optional.empty(), UsualStock.of(form, material, units), form, null);
+    UsualStock usual = UsualStock.of(form, material, units);
+    return new Bought(
+        "",
+        form,
+        usual.longMm(),
+        usual.wideMm(),
+        usual.kerfMm(),
+        usual.extraMm(),
+        usual.grained(),
+        false,
+        OptionalDouble.empty(),
+        Stock.Per.PIECE);
   }
 
-  static Bought of(String name, Stock stock, Material material, Units units, Places places) {
-    UsualStock usual = UsualStock.of(stock.form(), material, units);
-    return of(name, Optional.of(stock), usual, stock.form(), places);
-  }
-
-  private static Bought of(
-      String name, Optional<Stock> said, UsualStock usual, Form form, Places places) {
+  static Bought of(String name, Stock said, Material material, Units units, Places places) {
+    UsualStock usual = UsualStock.of(said.form(), material, units);
     return new Bought(
         name,
-        form,
-        said.flatMap(Stock::length).map(places::value).orElse(usual.longMm()),
-        form == Form.TUBE
-            ? 0
-            : said.flatMap(Stock::width).map(places::value).orElse(usual.wideMm()),
-        said.flatMap(Stock::kerf).map(places::value).orElse(usual.kerfMm()),
-        said.flatMap(Stock::extra).map(places::value).orElse(usual.extraMm()),
-        said.flatMap(Stock::grain).map(g -> g == Stock.Grain.ALONG).orElse(usual.grained()),
-        said.flatMap(Stock::length).isPresent(),
-        said.flatMap(Stock::price)
-            .map(p -> OptionalDouble.of(places.value(p)))
-            .orElse(OptionalDouble.empty()),
-        said.map(Stock::per).orElse(Stock.Per.PIECE));
+        said.form(),
+        value(said.length(), places, usual.longMm()),
+        said.form() == Form.TUBE ? 0 : value(said.width(), places, usual.wideMm()),
+        value(said.kerf(), places, usual.kerfMm()),
+        value(said.extra(), places, usual.extraMm()),
+        said.grain().map(g -> g == Stock.Grain.ALONG).orElse(usual.grained()),
+        said.length().isPresent(),
+        said.price().isPresent()
+            ? OptionalDouble.of(places.value(said.price().get()))
+            : OptionalDouble.empty(),
+        said.per());
+  }
+
+  private static double value(Optional<Formula> said, Places places, double usual) {
+    return said.map(places::value).orElse(usual);
   }
 
   /** Returns how much of it one bar or sheet is: mm of tube, mm² of sheet. */

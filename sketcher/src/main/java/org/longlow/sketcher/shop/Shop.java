@@ -2,7 +2,6 @@ package org.longlow.sketcher.shop;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.study.Study;
 import org.longlow.svg.page.Page;
 import org.longlow.svg.page.Paper;
@@ -69,17 +68,14 @@ public record Shop(Study study, Cuts cuts, CutPlans plans, Shopping.Basket baske
     for (CutPlan plan : plans.plans()) {
       blocks.addAll(pictures(plan, ShopPages.widthMm(paper), ShopPages.heightMm(paper)));
     }
-    return ShopPages.of(title() + ": cutting plans", blocks, paper);
+    return ShopPages.of("Cutting plans, " + study.layout().name(), blocks, paper);
   }
 
   /** Returns the page to fill in at two scales. */
   public List<Page> weighingPages(Paper paper) {
     return ShopPages.of(
-        title() + ": weighing", Weighing.blocks(study, ShopPages.widthMm(paper)), paper);
-  }
-
-  private String title() {
-    Layout layout = study.layout();
-    return layout.title().isEmpty() ? layout.name() : layout.title();
+        "Weighing, " + study.layout().name(),
+        Weighing.blocks(study, ShopPages.widthMm(paper)),
+        paper);
   }
 }

@@ -3,6 +3,7 @@ package org.longlow.sketcher.shop;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 import org.longlow.rider.words.Decimals;
 import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Units;
@@ -63,6 +64,10 @@ public record ShopTable(String name, String title, List<Column> columns, List<Li
    * @param figure mm, mm², kg, money or a count; NaN where it is not known
    */
   public record Cell(String words, double figure) {
+    private boolean isEmpty() {
+      return words.isEmpty() && Double.isNaN(figure);
+    }
+
     static Cell of(String words) {
       return new Cell(words, Double.NaN);
     }
@@ -84,6 +89,20 @@ public record ShopTable(String name, String title, List<Column> columns, List<Li
             name + " has a row of " + row.size() + " cells for " + columns.size() + " columns");
       }
     }
+  }
+
+  /** Returns it without columns that say nothing; rows stay. */
+  public ShopTable withoutEmpty() {
+    List<Integer> kept =
+        IntStream.range(0, columns.size())
+            .filter(i -> rows.stream().anyMatch(r -> !r.get(i).isEmpty()))
+            .boxed()
+            .toList();
+    return new ShopTable(
+        name,
+        title,
+        kept.stream().map(columns::get).toList(),
+        rows.stream().map(r -> kept.stream().map(r::get).toList()).toList());
   }
 
   /** Returns the headings as people read them. */

@@ -25,8 +25,8 @@ final class Weighing {
 
   private static final double ROW_MM = 8.5;
 
-  /** Rows of one block, so that none is higher than a page. */
-  private static final int ROWS = 22;
+  /** Rows of one block, so that a page is filled. */
+  private static final int ROWS = 8;
 
   private static final double MAY_BE_WIDE = 0.3;
 
