@@ -121,6 +121,13 @@ public final class Document {
             "What was measured and is kept on the drawing; it tells and holds nothing."),
         group(
             s,
+            "stock",
+            new Nested<>(StockKinds.STOCK),
+            Layout::stock,
+            "What is bought to cut parts from."),
+        s.text("currency", Layout::currency, "The word for money beside prices."),
+        group(
+            s,
             "variants",
             new Nested<>(BuiltKinds.VARIANT),
             Layout::variants,

@@ -15,7 +15,8 @@ import org.longlow.rider.geom.OutOfRange;
 
 /**
  * Entries of a layout renamed and taken out, with all that refers to them. Groups are called as in
- * files: measures, pins, parts, ties, limits, wishes, sections, stances, crew, photos, dimensions.
+ * files: measures, pins, parts, ties, limits, wishes, sections, stances, crew, photos, dimensions,
+ * stock.
  */
 public final class Entries {
 

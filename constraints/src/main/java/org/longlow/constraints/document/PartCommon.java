@@ -72,7 +72,8 @@ final class PartCommon {
         base.steered(),
         base.hot(),
         base.touches(),
-        base.note());
+        base.note(),
+        base.purchase());
   }
 
   private static <P extends Part> PartBase base(
@@ -129,7 +130,23 @@ final class PartCommon {
             List.of(),
             PartBase::touches,
             "Names of parts, or rider, that it may touch or overlap."),
-        field(s, "note", TEXT, "", PartBase::note, "For people."));
+        field(s, "note", TEXT, "", PartBase::note, "For people."),
+        StockKinds.purchase(
+            field(
+                s,
+                "price",
+                StockKinds.price(),
+                Optional.empty(),
+                b -> b.purchase().price(),
+                "What all of it costs as it is bought, both sides together, in the currency of the"
+                    + " layout, as a bare number; what is cut from stock is priced there."),
+            field(
+                s,
+                "fasteners",
+                StockKinds.fasteners(),
+                List.of(),
+                b -> b.purchase().fasteners(),
+                "Bolts, nuts and the like that hold it, for the shopping list.")));
   }
 
   private static <P extends Part> Optional<Formula> reach(

@@ -141,6 +141,7 @@ public final class Typing {
       Optional<?> begun = BreadthKinds.begun(nested.kind(), layout.parts().get(path.get(1)), there);
       begun = begun.isPresent() ? begun : FormerKinds.begun(nested.kind(), there);
       begun = begun.isPresent() ? begun : BuiltKinds.begun(nested.kind(), layout, there);
+      begun = begun.isPresent() ? begun : StockKinds.begun(nested.kind());
       if (begun.isPresent()) {
         return begun.get();
       }

@@ -60,7 +60,7 @@ public record Row(
   }
 
   /** Returns whether a lamp in the front or the rear half of the wheelbase is in the zone. */
-  boolean counts(boolean ahead) {
+  public boolean counts(boolean ahead) {
     return zone == Zone.ANYWHERE || ahead == (zone == Zone.FRONT);
   }
 

@@ -26,6 +26,8 @@ import org.longlow.rider.words.Units;
  * @param demands limits for the findings and the lamp rules in force
  * @param photos pictures under the drawing, to draw over
  * @param dimensions what was measured and is kept on the drawing
+ * @param stock what parts are cut from
+ * @param currency in which prices are, in whatever word; may be empty
  * @param variants other states of the same machine
  * @param asBuilt what was measured on the machine that was made
  */
@@ -46,6 +48,8 @@ public record Layout(
     Demands demands,
     Map<String, Photo> photos,
     Map<String, Dimension> dimensions,
+    Map<String, Stock> stock,
+    String currency,
     Map<String, Variant> variants,
     AsBuilt asBuilt) {
 
@@ -65,6 +69,7 @@ public record Layout(
     crew = Ordered.copy(crew);
     photos = Ordered.copy(photos);
     dimensions = Ordered.copy(dimensions);
+    stock = Ordered.copy(stock);
     variants = Ordered.copy(variants);
   }
 
@@ -103,6 +108,8 @@ public record Layout(
         demands,
         photos,
         dimensions,
+        Map.of(),
+        "",
         Map.of(),
         AsBuilt.NOTHING);
   }
@@ -176,6 +183,8 @@ public record Layout(
         demands,
         photos,
         dimensions,
+        stock,
+        currency,
         variants,
         asBuilt);
   }

@@ -17,6 +17,7 @@ import org.longlow.constraints.formula.Formula;
  *     unless it is said that they are not
  * @param touches names of parts (or {@code rider}) that it may touch or overlap
  * @param note for people, may be empty
+ * @param purchase what is paid for it and bought with it
  */
 public record PartBase(
     String name,
@@ -26,8 +27,22 @@ public record PartBase(
     boolean steered,
     boolean hot,
     List<String> touches,
-    String note) {
+    String note,
+    Purchase purchase) {
   public PartBase {
     touches = List.copyOf(touches);
+  }
+
+  /** A part of which nothing is said about buying. */
+  public PartBase(
+      String name,
+      Optional<Spread> spread,
+      Optional<Formula> mass,
+      String material,
+      boolean steered,
+      boolean hot,
+      List<String> touches,
+      String note) {
+    this(name, spread, mass, material, steered, hot, touches, note, Purchase.NONE);
   }
 }

@@ -124,6 +124,8 @@ class EveryFieldTest {
                 "photo",
                 "dimension",
                 "end",
+                "stock",
+                "fastener",
                 "round",
                 "slot",
                 "cut",

@@ -91,7 +91,12 @@ class LayoutFieldsTest {
             "layers 2 density",
             "layers 2 closedCell",
             "layers 2 wallStress",
-            "layers 2 polymerDensity");
+            "layers 2 polymerDensity",
+            "price",
+            "fasteners 1 what",
+            "fasteners 1 count",
+            "fasteners 1 price",
+            "fasteners 2 what");
     List<String> groups = new ArrayList<>();
     PLANK.keySet().stream().map(Field::group).filter(g -> !groups.contains(g)).forEach(groups::add);
     assertThat(groups)
@@ -109,6 +114,7 @@ class LayoutFieldsTest {
             "demands",
             "photos",
             "dimensions",
+            "stock",
             "variants",
             "asBuilt");
     // a silencer is hot as a rule, a nose is not steered

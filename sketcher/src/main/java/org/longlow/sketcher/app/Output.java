@@ -61,10 +61,11 @@ final class Output {
     return WholeFile.replace(file, out -> out.write(bytes), Output::isSomebodysWork);
   }
 
-  /** Whether a file holds something that has no unbroken seal. */
+  /** Whether a file holds something that has no unbroken seal, nor a line among the sums. */
   static boolean isSomebodysWork(Path file) throws IOException {
     return Files.exists(file)
-        && (!Files.isRegularFile(file) || Files.size(file) > 0 && !Seal.holds(file));
+        && (!Files.isRegularFile(file)
+            || Files.size(file) > 0 && !Seal.holds(file) && !Sums.vouch(file));
   }
 
   /** Makes the folder that {@code file} is to be in. */

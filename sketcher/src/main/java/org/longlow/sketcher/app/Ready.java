@@ -14,6 +14,7 @@ import org.longlow.sketcher.picture.PictureOptions;
 import org.longlow.sketcher.picture.View;
 import org.longlow.sketcher.picture.ViewSheets;
 import org.longlow.sketcher.picture.Views;
+import org.longlow.sketcher.shop.Shop;
 import org.longlow.svg.page.CalibrationSheet;
 import org.longlow.svg.page.Page;
 import org.longlow.svg.page.Paper;
@@ -184,6 +185,48 @@ public interface Ready {
       return progress.step("the report", 0, 1)
           ? Optional.of(told(FILE, Making.report(study, first, folder.resolve(FILE), consent)))
           : Optional.empty();
+    }
+  }
+
+  /** Lists and cutting plans for the shop. */
+  record Lists(ListSet set) implements Ready {
+
+    /** Works them out. */
+    public static Lists of(Study study, Paper paper) {
+      return new Lists(ListSet.of(Shop.of(study), paper));
+    }
+
+    @Override
+    public List<Page> pages() {
+      return set.pages();
+    }
+
+    @Override
+    public String words() {
+      return Counted.of(set.plans().size(), "page")
+          + " of cutting plans, "
+          + Counted.of(set.weighing().size(), "page")
+          + " to fill in at the scales, and "
+          + Counted.of(set.shop().tables().size(), "list")
+          + " for a spreadsheet, the shopping list among them.";
+    }
+
+    @Override
+    public List<Path> places(Path folder) {
+      return set.names().stream().map(folder::resolve).toList();
+    }
+
+    @Override
+    public Optional<List<String>> write(Path folder, InTheWay.Consent consent, StepWatch progress)
+        throws IOException {
+      return set.write(folder, consent, progress)
+          .map(
+              remarks -> {
+                List<String> lines = new ArrayList<>();
+                lines.add(Counted.of(set.names().size() - 1, "file") + " of lists and plans");
+                lines.addAll(remarks);
+                return lines;
+              });
     }
   }
 

@@ -124,16 +124,9 @@ final class SheetFolder implements AutoCloseable {
    * @throws IOException if it cannot be put there, such as on a full disk; all is as it was then
    */
   List<String> finish(List<String> all, InTheWay.Consent consent) throws IOException {
-    Path made = firstMissing(folder);
-    Files.createDirectories(folder);
-    boolean done = false;
-    try {
+    try (NewFolder made = NewFolder.at(folder)) {
       put(consent);
-      done = true;
-    } finally {
-      if (!done) {
-        takeAway(made);
-      }
+      made.stays();
     }
     look(all);
     return List.copyOf(remarks);
@@ -171,29 +164,6 @@ final class SheetFolder implements AutoCloseable {
           mark.remove();
         }
       }
-    }
-  }
-
-  /** Returns the uppermost folder that is to be made for {@code folder}, or null if it is there. */
-  private static Path firstMissing(Path folder) {
-    Path missing = null;
-    for (Path at = folder.toAbsolutePath(); at != null && !Files.exists(at); at = at.getParent()) {
-      missing = at;
-    }
-    return missing;
-  }
-
-  /** Takes away the folders that were made, unless somebody has put something there meanwhile. */
-  private void takeAway(Path made) {
-    if (made == null) {
-      return;
-    }
-    try {
-      for (Path at = folder.toAbsolutePath(); at.startsWith(made); at = at.getParent()) {
-        Files.deleteIfExists(at);
-      }
-    } catch (IOException e) {
-      // what is in use stays
     }
   }
 

@@ -48,6 +48,7 @@ public record PaperChoice(
     TEMPLATES("templates"),
     DRAWING("drawing"),
     REPORT("report"),
+    LISTS("lists"),
     PRINTER("printer");
 
     private final String word;

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.OutOfRange;
+import org.longlow.sketcher.app.ListSet;
 import org.longlow.sketcher.app.PartPaper;
 import org.longlow.sketcher.app.Ready;
 import org.longlow.sketcher.app.StepWatch;
@@ -58,6 +59,8 @@ final class PaperPress {
                       choice.svg()),
                   Map.of()));
       case REPORT -> Optional.of(new Printed(Ready.Report.of(study, choice.options()), Map.of()));
+      case LISTS ->
+          Optional.of(new Printed(Ready.Lists.of(study, listPaper(choice.paper())), Map.of()));
       case PRINTER ->
           Optional.of(
               new Printed(
@@ -105,6 +108,17 @@ final class PaperPress {
   private static Paper templatePaper(String text) {
     Paper paper = paper(text);
     TemplateSettings.refusal(paper)
+        .ifPresent(
+            why -> {
+              throw new OutOfRange(why);
+            });
+    return paper;
+  }
+
+  /** Lists are read at the bench: on a roll or a small sheet they would be in pieces. */
+  private static Paper listPaper(String text) {
+    Paper paper = paper(text);
+    ListSet.refusal(paper)
         .ifPresent(
             why -> {
               throw new OutOfRange(why);

@@ -13,9 +13,11 @@ import org.longlow.constraints.layout.Demands;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Limit;
 import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.layout.Stock;
 import org.longlow.constraints.layout.TieKind;
 import org.longlow.constraints.layout.Wish;
 import org.longlow.constraints.words.Counted;
+import org.longlow.constraints.words.Names;
 import org.longlow.rider.body.Sex;
 import org.longlow.rider.geom.OutOfRange;
 
@@ -50,6 +52,14 @@ public record Addable(
         .forEach(k -> all.add(of("stances", k.word(), "", p -> Additions.stance(k))));
     all.add(of("crew", "woman", "Of mean size.", p -> Additions.person(Sex.FEMALE)));
     all.add(of("crew", "man", "Of mean size.", p -> Additions.person(Sex.MALE)));
+    for (Stock.Form form : Stock.Form.values()) {
+      all.add(
+          of(
+              "stock",
+              Names.word(form),
+              "What is bought to cut parts from, with its size and price.",
+              p -> NewStock.of(form)));
+    }
     String other = "Another state of the machine: say what it has otherwise.";
     all.add(of("variants", "variant", other, p -> Additions.variant()));
     Stream.of(Demands.Key.values())
@@ -78,6 +88,7 @@ public record Addable(
         switch (group) {
           case "wishes" -> "wish ";
           case "crew" -> "person ";
+          case "stock" -> "stock ";
           case "measures", "sections", "variants" -> "";
           default -> group.substring(0, group.length() - 1) + " ";
         };
@@ -94,7 +105,8 @@ public record Addable(
           "sections", "hinge lid door flap canopy opening",
           "stances", "state",
           "crew", "rider passenger pillion people driver human body somebody",
-          "demands", "requirement law");
+          "demands", "requirement law",
+          "stock", "bar sheet price cost buy kerf plywood tube foam");
 
   /**
    * Returns whether each word of what is searched for begins a word of its title, of its group or

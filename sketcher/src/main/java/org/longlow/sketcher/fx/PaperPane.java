@@ -297,7 +297,7 @@ final class PaperPane extends HBox {
     shown(wallLine, kind == Kind.DRAWING);
     shown(scene, pictured);
     shown(paperLine, !pictured);
-    shown(printerLine, !pictured);
+    shown(printerLine, !pictured && kind != Kind.LISTS);
     shown(measuring, kind == Kind.PRINTER);
     showing = true;
     paper.setValue(c.paper());

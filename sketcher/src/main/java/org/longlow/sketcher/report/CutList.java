@@ -2,20 +2,16 @@ package org.longlow.sketcher.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.locationtech.jts.geom.Envelope;
-import org.longlow.constraints.layout.CushionPart;
-import org.longlow.constraints.layout.FoamSpec;
 import org.longlow.constraints.layout.Part;
-import org.longlow.constraints.layout.TubePart;
 import org.longlow.constraints.shape.FormerCut;
-import org.longlow.constraints.shape.FormerCuts;
 import org.longlow.constraints.shape.FormerFaults;
-import org.longlow.constraints.shape.Interval;
-import org.longlow.constraints.shape.Places;
-import org.longlow.constraints.shape.Prism;
-import org.longlow.constraints.shape.Skin;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.words.Words;
+import org.longlow.sketcher.shop.Cuts;
+import org.longlow.sketcher.shop.FlatCut;
+import org.longlow.sketcher.shop.TubeCut;
 import org.longlow.sketcher.template.TubeBends;
 
 /** What to cut: tubes with their bends, boards, layers of foam, sheet. */
@@ -29,54 +25,48 @@ final class CutList {
   private static final List<String> FOAM =
       List.of("Foam", "Pieces", "What", "Thick", "Long", "Wide");
 
+  private static final List<String> SHEET =
+      List.of("Sheet", "Pieces", "What", "Thick", "Long", "Wide", "Area of one", "Material");
+
   private static final List<String> FORMERS =
       List.of("Part", "Former", "Pieces", "Where", "Thick", "Wide", "High", "Skin taken off");
 
   private CutList() {}
 
-  static void write(Html h, Study study) {
+  static void write(Html h, Study study, Cuts cuts) {
     List<List<String>> plain = PlainPieces.rows(study);
-    Places places = study.placed().places();
-    if (plain.isEmpty()
-        && study.layout().parts().values().stream()
-            .noneMatch(
-                p -> p.traits().make().listed() || isFormed(p) || Skin.of(p, places).isPresent())) {
+    if (plain.isEmpty() && cuts.isEmpty()) {
       return;
     }
+    FigureWords figures = FigureWords.of(study);
     h.element("h2", "Cut list");
     h.element(
         "p class=\"note\"",
         "Net sizes. Add the saw's kerf, and copes at tube ends; springback and stretch by trial.");
-    tubes(h, study);
-    boards(h, study);
-    foam(h, study);
-    sheet(h, study);
-    formers(h, study);
+    tubes(h, figures, cuts);
+    boards(h, figures, cuts);
+    foam(h, figures, cuts);
+    sheet(h, figures, cuts);
+    formers(h, study, cuts);
     PlainPieces.write(h, plain);
   }
 
-  private static boolean isFormed(Part part) {
-    return part instanceof Part.Outlined outlined && !outlined.formers().isEmpty();
-  }
-
-  private static void formers(Html h, Study study) {
-    Places places = study.placed().places();
+  private static void formers(Html h, Study study, Cuts cuts) {
     FigureWords figures = FigureWords.of(study);
     List<List<String>> rows = new ArrayList<>();
-    for (Part part : study.layout().parts().values()) {
-      for (FormerCut cut : FormerCuts.of(part, places)) {
-        Envelope box = cut.board().getEnvelopeInternal();
-        rows.add(
-            List.of(
-                part.name(),
-                cut.name(),
-                part.paired() ? "2" : "1",
-                (cut.across() ? "x " : "y ") + figures.mm(cut.placeMm()),
-                figures.mm(cut.thicknessMm()),
-                figures.mm(box.getWidth()),
-                figures.mm(box.getHeight()),
-                figures.mm(cut.skinMm())));
-      }
+    for (Cuts.Former former : cuts.formers()) {
+      FormerCut cut = former.cut();
+      Envelope box = cut.board().getEnvelopeInternal();
+      rows.add(
+          List.of(
+              former.part().name(),
+              cut.name(),
+              Integer.toString(former.pieces()),
+              (cut.across() ? "x " : "y ") + figures.mm(cut.placeMm()),
+              figures.mm(cut.thicknessMm()),
+              figures.mm(box.getWidth()),
+              figures.mm(box.getHeight()),
+              figures.mm(cut.skinMm())));
     }
     table(
         h,
@@ -85,7 +75,7 @@ final class CutList {
         rows,
         "Their templates have notches, rims and how their edges lean.");
     for (Part part : study.layout().parts().values()) {
-      for (FormerFaults.Fault f : FormerFaults.of(part, places)) {
+      for (FormerFaults.Fault f : FormerFaults.of(part, study.placed().places())) {
         h.element(
             "p",
             "Take care, formers of " + part.name() + ": " + f.line().in(figures.units()) + ".");
@@ -93,24 +83,20 @@ final class CutList {
     }
   }
 
-  private static void tubes(Html h, Study study) {
-    Places places = study.placed().places();
-    FigureWords figures = FigureWords.of(study);
+  private static void tubes(Html h, FigureWords figures, Cuts cuts) {
     List<List<String>> rows = new ArrayList<>();
-    double total = 0;
-    for (TubePart tube : study.layout().parts(TubePart.class).toList()) {
-      TubeBends bends = TubeBends.of(tube, places);
-      int pieces = tube.both() ? 2 : 1;
-      total += pieces * bends.cutMm();
+    for (TubeCut cut : cuts.tubes()) {
+      TubeBends bends = cut.bends();
       rows.add(
           List.of(
-              tube.name(),
-              Integer.toString(pieces),
-              "Ø" + figures.tube(places.value(tube.diameter()), places.value(tube.wall())),
+              cut.part().name(),
+              Integer.toString(cut.pieces()),
+              "Ø" + figures.tube(cut.diameterMm(), cut.wallMm()),
               figures.mm(bends.cutMm()),
               bends.bends().isEmpty() ? "straight" : bends(bends, figures),
-              tube.base().material()));
+              cut.material()));
     }
+    double total = cuts.tubeMm();
     table(h, "Tubes", TUBES, rows, total > 0 ? "Together " + figures.mm(total) + "." : "");
   }
 
@@ -131,43 +117,31 @@ final class CutList {
     return String.join("; ", out);
   }
 
-  private static void boards(Html h, Study study) {
-    Places places = study.placed().places();
-    FigureWords figures = FigureWords.of(study);
+  private static void boards(Html h, FigureWords figures, Cuts cuts) {
     List<List<String>> rows = new ArrayList<>();
-    for (CushionPart c : study.layout().parts(CushionPart.class).toList()) {
+    for (FlatCut c : cuts.boards()) {
       rows.add(
           List.of(
-              c.name(),
-              Integer.toString(pieces(study, c)),
-              figures.mm(places.value(c.board())),
-              figures.mm(length(c, places)),
-              figures.mm(width(study, c))));
+              c.part(),
+              Integer.toString(c.pieces()),
+              figures.mm(c.thicknessMm()),
+              figures.mm(c.longMm()),
+              figures.mm(c.wideMm())));
     }
     table(h, "Boards, plywood", BOARDS, rows, "");
   }
 
-  private static void foam(Html h, Study study) {
-    Places places = study.placed().places();
-    FigureWords figures = FigureWords.of(study);
+  private static void foam(Html h, FigureWords figures, Cuts cuts) {
     List<List<String>> rows = new ArrayList<>();
-    for (CushionPart c : study.layout().parts(CushionPart.class).toList()) {
-      int number = 0;
-      for (FoamSpec layer : c.layers()) {
-        number++;
-        rows.add(
-            List.of(
-                c.name(),
-                Integer.toString(pieces(study, c)),
-                "layer "
-                    + number
-                    + (number == 1 ? " (top), " : ", ")
-                    + layer.name()
-                    + (layer.closedCell() ? ", closed cell" : ""),
-                figures.mm(places.value(layer.thickness())),
-                figures.mm(length(c, places)),
-                figures.mm(width(study, c))));
-      }
+    for (FlatCut c : cuts.foam()) {
+      rows.add(
+          List.of(
+              c.part(),
+              Integer.toString(c.pieces()),
+              c.what() + (c.grade().isEmpty() ? "" : ", " + c.grade()),
+              figures.mm(c.thicknessMm()),
+              figures.mm(c.longMm()),
+              figures.mm(c.wideMm())));
     }
     table(
         h,
@@ -178,15 +152,54 @@ final class CutList {
             .in(figures.units()));
   }
 
-  private static void sheet(Html h, Study study) {
-    SheetRows rows = new SheetRows(study);
+  private static void sheet(Html h, FigureWords figures, Cuts cuts) {
+    List<List<String>> rows = new ArrayList<>();
+    for (FlatCut c : cuts.sheet()) {
+      rows.add(
+          List.of(
+              c.part(),
+              Integer.toString(c.pieces()),
+              c.what() + widths(figures, c) + folds(figures, c),
+              c.thicknessMm() > 0 ? figures.mm(c.thicknessMm()) : "not said",
+              figures.mm(c.longMm()),
+              figures.mm(c.wideMm()),
+              figures.sheet(c.areaMm2()),
+              c.material()));
+    }
     table(
         h,
         "Cowls, screens and what else is of sheet",
-        SheetRows.HEADINGS,
-        rows.all(),
+        SHEET,
+        rows,
         "An edge strip is as long as the middle of its sheet and fits between the sides; add what"
             + " overlaps at its ends and flanges.");
+  }
+
+  private static String widths(FigureWords figures, FlatCut cut) {
+    return cut.widths().isEmpty()
+        ? ""
+        : cut.widths().stream()
+            .map(
+                w ->
+                    figures.bareMm(w.wideMm())
+                        + " at "
+                        + figures.bareMm(w.alongMm())
+                        + " ("
+                        + w.where()
+                        + ")")
+            .collect(Collectors.joining(", ", ", wide ", ""));
+  }
+
+  private static String folds(FigureWords figures, FlatCut cut) {
+    return cut.folds().isEmpty()
+        ? ""
+        : cut.folds().stream()
+            .map(
+                f ->
+                    FigureWords.deg(Math.abs(f.rad()))
+                        + (f.rad() > 0 ? " inward at " : " outward at ")
+                        + figures.bareMm(f.alongMm()))
+            .collect(Collectors.joining(", ", ", folded ", ""));
   }
 
   private static void table(
@@ -200,21 +213,5 @@ final class CutList {
     if (!after.isEmpty()) {
       h.element("p", after);
     }
-  }
-
-  private static List<Interval> across(Study study, CushionPart c) {
-    return study.shapes().get(c.name()).prisms().stream().map(Prism::across).distinct().toList();
-  }
-
-  private static int pieces(Study study, CushionPart c) {
-    return Math.max(1, across(study, c).size());
-  }
-
-  private static double width(Study study, CushionPart c) {
-    return across(study, c).stream().mapToDouble(Interval::length).max().orElse(0);
-  }
-
-  private static double length(CushionPart c, Places places) {
-    return places.pin(c.from()).distance(places.pin(c.to()));
   }
 }

@@ -6,6 +6,7 @@ import org.longlow.constraints.study.Study;
 import org.longlow.rider.words.Decimals;
 import org.longlow.rider.words.FigureSort;
 import org.longlow.rider.words.Units;
+import org.longlow.sketcher.shop.SizeWords;
 
 /**
  * Figures as words, always with a point and without useless zeros.
@@ -33,21 +34,21 @@ record FigureWords(Units units) {
 
   /** Returns the section of a tube, such as {@code 28 × 2.5 mm}. */
   String tube(double diameterMm, double wallMm) {
-    return units == Units.MM
-        ? fixed(diameterMm, 1) + " × " + fixed(wallMm, 2) + " mm"
-        : units.given(diameterMm) + " × " + units.given(wallMm);
+    return sizes().tube(diameterMm, wallMm);
   }
 
   /** Returns an area of sheet. */
   String sheet(double mm2) {
-    return units == Units.MM
-        ? fixed(mm2 / 1e6, 3) + " m²"
-        : fixed(mm2 / (304.8 * 304.8), 2) + " ft²";
+    return sizes().sheet(mm2);
   }
 
   /** Returns a mass with two decimals. */
   String kg(double value) {
-    return fixed(value * units.factor(FigureSort.MASS), 2) + units.sign(FigureSort.MASS);
+    return sizes().kg(value);
+  }
+
+  private SizeWords sizes() {
+    return new SizeWords(units);
   }
 
   /** Returns a moment of inertia, of so many kg m². */

@@ -7,6 +7,7 @@ import org.longlow.constraints.check.finding.WorstFirst;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.solve.Diagnosis;
 import org.longlow.constraints.study.Study;
+import org.longlow.sketcher.shop.Shop;
 import org.longlow.svg.write.MadeHere;
 
 /** Writes a study as one self-contained HTML page. */
@@ -39,7 +40,9 @@ public final class Report {
     LoadTables.write(h, study);
     KeptTable.write(h, study, options.picture());
     BuiltTable.write(h, options.built(), layout.units());
-    CutList.write(h, study);
+    Shop shop = Shop.of(study);
+    CutList.write(h, study, shop.cuts());
+    ShopTables.write(h, shop);
     notes(h, layout);
     h.raw("</main>\n<footer>");
     h.element("p", "Made with Longlow from the layout " + layout.name() + ".");

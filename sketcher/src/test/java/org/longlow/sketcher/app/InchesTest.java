@@ -69,7 +69,11 @@ class InchesTest {
         l.crew(),
         l.demands(),
         l.photos(),
-        l.dimensions());
+        l.dimensions(),
+        l.stock(),
+        l.currency(),
+        l.variants(),
+        l.asBuilt());
   }
 
   private static List<String> words(Page page) {

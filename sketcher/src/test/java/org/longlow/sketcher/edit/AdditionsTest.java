@@ -19,6 +19,7 @@ import org.longlow.constraints.layout.Limit;
 import org.longlow.constraints.layout.Person;
 import org.longlow.constraints.layout.Section;
 import org.longlow.constraints.layout.Stance;
+import org.longlow.constraints.layout.Stock;
 import org.longlow.constraints.layout.TieKind;
 import org.longlow.constraints.layout.Wish;
 import org.longlow.constraints.shape.Places;
@@ -206,6 +207,7 @@ class AdditionsTest {
                 PhotoEdits.put("side", "side.png", 800, 400, new Envelope(0, 2000, 0, 1000))),
             Map.entry("dimensions", kept(LOOSE, "pin", "pin2")),
             Map.entry("variants", Additions.variant()),
+            Map.entry("stock", NewStock.of(Stock.Form.SHEET)),
             Map.entry("crew", Additions.person(Sex.MALE)));
     Document.LAYOUT.fields().stream()
         .filter(f -> f.type() instanceof Type.Group)

@@ -1,2 +1,2 @@
-/** Bends and copes of tube: figures for the workshop. */
+/** Bends and copes of tube, folds, cutting plans: figures for the workshop. */
 package org.longlow.constraints.machine.shop;

@@ -1,0 +1,84 @@
+package org.longlow.sketcher.shop;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.longlow.svg.drawing.Anchor;
+import org.longlow.svg.drawing.Drawing;
+import org.longlow.svg.drawing.Layer;
+import org.longlow.svg.drawing.Lettering;
+import org.longlow.svg.drawing.Mark;
+import org.longlow.svg.drawing.Tone;
+import org.longlow.svg.page.Affine;
+import org.longlow.svg.page.Page;
+import org.longlow.svg.page.Paper;
+
+/** Lays blocks below each other on upright pages. */
+final class ShopPages {
+
+  private static final double MARGIN_MM = 15;
+  private static final double TITLE_MM = 5;
+  private static final double HEAD_MM = 14;
+  private static final double BETWEEN_MM = 6;
+
+  private ShopPages() {}
+
+  /** Returns how wide a block may be. */
+  static double widthMm(Paper paper) {
+    return paper.portrait().widthMm() - 2 * MARGIN_MM;
+  }
+
+  /** Returns how high a block may be. */
+  static double heightMm(Paper paper) {
+    return paper.portrait().heightMm() - 2 * MARGIN_MM - HEAD_MM;
+  }
+
+  /** Returns the pages; none for no blocks. */
+  static List<Page> of(String title, List<Block> blocks, Paper paper) {
+    List<List<Block>> on = new ArrayList<>();
+    double left = 0;
+    for (Block block : blocks) {
+      if (on.isEmpty() || block.highMm() > left) {
+        on.add(new ArrayList<>());
+        left = heightMm(paper);
+      }
+      on.get(on.size() - 1).add(block);
+      left -= block.highMm() + BETWEEN_MM;
+    }
+    List<Page> pages = new ArrayList<>();
+    for (int i = 0; i < on.size(); i++) {
+      pages.add(page(title, on.get(i), paper.portrait(), i + 1, on.size()));
+    }
+    return pages;
+  }
+
+  private static Page page(String title, List<Block> blocks, Paper paper, int number, int of) {
+    double top = paper.heightMm() - MARGIN_MM;
+    String count = number + " of " + of;
+    double room = widthMm(paper) - Lettering.widthMm(count, Block.HEAD_MM) - 4;
+    List<Mark> head =
+        List.of(
+            Mark.Words.level(
+                Lettering.fitted(Lettering.printable(title), TITLE_MM, room),
+                MARGIN_MM,
+                top - TITLE_MM,
+                TITLE_MM,
+                Anchor.START,
+                Tone.INK),
+            Mark.Words.level(
+                count,
+                paper.widthMm() - MARGIN_MM,
+                top - TITLE_MM,
+                Block.HEAD_MM,
+                Anchor.END,
+                Tone.PENCIL));
+    List<Page.Piece> pieces = new ArrayList<>();
+    pieces.add(
+        new Page.Piece(Drawing.of("", new Layer("title", "Title", head)), Affine.IDENTITY, null));
+    double y = top - HEAD_MM;
+    for (Block block : blocks) {
+      pieces.add(new Page.Piece(block.drawing(), Affine.move(MARGIN_MM, y), null));
+      y -= block.highMm() + BETWEEN_MM;
+    }
+    return new Page(title, paper, pieces);
+  }
+}

@@ -1,0 +1,194 @@
+package org.longlow.sketcher.shop;
+
+import static org.longlow.sketcher.shop.ShopTable.Column.count;
+import static org.longlow.sketcher.shop.ShopTable.Column.money;
+import static org.longlow.sketcher.shop.ShopTable.Column.words;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.longlow.constraints.layout.Part;
+import org.longlow.constraints.layout.Purchase;
+import org.longlow.constraints.layout.Stock.Form;
+import org.longlow.constraints.layout.Stock.Per;
+import org.longlow.constraints.layout.Traits.Make;
+import org.longlow.constraints.shape.Places;
+import org.longlow.constraints.study.Study;
+import org.longlow.constraints.words.Counted;
+import org.longlow.constraints.words.Names;
+import org.longlow.constraints.words.Said;
+import org.longlow.sketcher.shop.ShopTable.Cell;
+
+/** What is to be bought, with what it costs as far as the layout says. */
+public final class Shopping {
+
+  /**
+   * The list.
+   *
+   * @param table line by line
+   * @param fasteners by what they are
+   * @param known what all lines cost that are priced
+   * @param unpriced how many are not
+   */
+  public record Basket(ShopTable table, ShopTable fasteners, double known, int unpriced) {
+
+    /** Returns what it costs, in a sentence; empty where nothing is priced. */
+    public String sum(String currency) {
+      int lines = table.rows().size();
+      if (unpriced == lines) {
+        return "";
+      }
+      return "Together "
+          + ShopTable.money(known)
+          + (currency.isEmpty() ? "" : " " + currency)
+          + (unpriced == 0 ? "." : "; " + Counted.of(unpriced, "line") + " without a price.");
+    }
+  }
+
+  private final List<List<Cell>> rows = new ArrayList<>();
+  private final SizeWords sizes;
+  private double known;
+  private int unpriced;
+
+  private Shopping(SizeWords sizes) {
+    this.sizes = sizes;
+  }
+
+  /** Returns what is to be bought for a machine. */
+  public static Basket of(Study study, CutPlans plans) {
+    Shopping list = new Shopping(new SizeWords(study.layout().units()));
+    plans.plans().forEach(list::plan);
+    plans.shaped().forEach(list::shaped);
+    Places places = study.placed().places();
+    study.layout().parts().values().forEach(part -> list.part(part, places));
+    ShopTable fasteners = fasteners(study);
+    fasteners
+        .rows()
+        .forEach(
+            r ->
+                list.line(
+                    r.get(0).words(),
+                    "",
+                    r.get(1).figure(),
+                    r.get(2).figure(),
+                    Per.PIECE,
+                    r.get(3).figure(),
+                    r.get(4).words()));
+    ShopTable table =
+        new ShopTable(
+            "shopping",
+            "Shopping list",
+            List.of(
+                words("What"),
+                words("Size"),
+                count("Quantity"),
+                money("Price"),
+                words("Per"),
+                money("Cost"),
+                words("For")),
+            list.rows);
+    return new Basket(table, fasteners, list.known, list.unpriced);
+  }
+
+  private void line(
+      String what, String size, double quantity, double price, Per per, double cost, String note) {
+    rows.add(
+        List.of(
+            Cell.of(what),
+            Cell.of(size),
+            Cell.of(quantity),
+            Cell.of(price),
+            Cell.of(Double.isNaN(price) ? "" : Names.word(per).replace('-', ' ')),
+            Cell.of(cost),
+            Cell.of(note)));
+    if (Double.isNaN(cost)) {
+      unpriced++;
+    } else {
+      known += cost;
+    }
+  }
+
+  private void plan(CutPlan plan) {
+    Bought stock = plan.stock();
+    String size =
+        stock.form() == Form.TUBE
+            ? "bars of " + sizes.mm(stock.longMm())
+            : "sheets of " + sizes.flat(stock.longMm(), stock.wideMm());
+    Stream<String> parts =
+        plan instanceof CutPlan.Bars bars
+            ? bars.pieces().stream().map(CutPlan.Length::part)
+            : ((CutPlan.Sheets) plan).pieces().stream().map(CutPlan.Area::part);
+    String over =
+        plan.tooLarge().isEmpty()
+            ? ""
+            : "; not counted, since too large: " + ShopLists.names(plan.tooLarge());
+    line(
+        plan.wanted().words(sizes),
+        stock.sized() ? size : size + ", as is usual",
+        plan.count(),
+        stock.price().orElse(Double.NaN),
+        stock.per(),
+        plan.cost(),
+        ShopLists.names(parts.toList()) + over);
+  }
+
+  private void shaped(CutPlans.Shaped shaped) {
+    line(
+        shaped.wanted().words(sizes),
+        sizes.sheet(shaped.areaMm2()) + ", shaped: net area",
+        Double.NaN,
+        shaped.stock().price().orElse(Double.NaN),
+        shaped.stock().per(),
+        shaped.cost(),
+        ShopLists.names(shaped.parts()));
+  }
+
+  private void part(Part part, Places places) {
+    double price = part.base().purchase().price().map(places::value).orElse(Double.NaN);
+    if (part.traits().make() == Make.BOUGHT || !Double.isNaN(price)) {
+      int pieces = part.paired() ? 2 : 1;
+      line(Said.with(part.name(), part.kind()), "", pieces, Double.NaN, Per.PIECE, price, "");
+    }
+  }
+
+  /** Fasteners of all parts, by what they are. */
+  private static ShopTable fasteners(Study study) {
+    Places places = study.placed().places();
+    Map<String, List<Purchase.Fastener>> of = new LinkedHashMap<>();
+    Map<String, List<String>> parts = new LinkedHashMap<>();
+    for (Part part : study.layout().parts().values()) {
+      for (Purchase.Fastener f : part.base().purchase().fasteners()) {
+        String what = f.what().strip();
+        of.computeIfAbsent(what, w -> new ArrayList<>()).add(f);
+        parts.computeIfAbsent(what, w -> new ArrayList<>()).add(part.name());
+      }
+    }
+    List<List<Cell>> rows = new ArrayList<>();
+    of.forEach(
+        (what, all) -> {
+          List<Double> prices =
+              all.stream()
+                  .map(f -> f.price().map(places::value).orElse(Double.NaN))
+                  .distinct()
+                  .toList();
+          double cost =
+              all.stream()
+                  .mapToDouble(f -> f.count() * f.price().map(places::value).orElse(Double.NaN))
+                  .sum();
+          rows.add(
+              List.of(
+                  Cell.of(what),
+                  Cell.of(all.stream().mapToInt(Purchase.Fastener::count).sum()),
+                  Cell.of(prices.size() == 1 ? prices.get(0) : Double.NaN),
+                  Cell.of(cost),
+                  Cell.of(ShopLists.names(parts.get(what)))));
+        });
+    return new ShopTable(
+        "fasteners",
+        "Fasteners",
+        List.of(words("What"), count("Count"), money("Price of one"), money("Cost"), words("For")),
+        rows);
+  }
+}

@@ -1,0 +1,22 @@
+package org.longlow.sketcher.shop;
+
+import org.longlow.constraints.layout.TubePart;
+import org.longlow.sketcher.template.TubeBends;
+
+/**
+ * Tube to be cut for a part.
+ *
+ * @param part whose
+ * @param pieces how many
+ * @param diameterMm outside diameter, mm
+ * @param wallMm mm
+ * @param bends how it is bent, and its length before
+ */
+public record TubeCut(
+    TubePart part, int pieces, double diameterMm, double wallMm, TubeBends bends) {
+
+  /** Returns its material in the word of the layout, empty where none is said. */
+  public String material() {
+    return part.base().material();
+  }
+}
