@@ -78,6 +78,22 @@ class BreadthDocumentTest {
             "$.parts.tank.right: is missing; add \"right\", a length (such as 1600 mm)");
   }
 
+  /** 5 m to a side is broader than any road; more is a slip of the unit. */
+  @Test
+  void noPartReachesFartherThanARoadIsWide() {
+    read("\"left\": \"5 m\", \"right\": \"-4.9 m\"");
+    String told = "must be from -5000 to 5000 mm";
+    assertThat(faults("\"left\": \"5.001 m\", \"right\": 0"))
+        .singleElement()
+        .asString()
+        .startsWith("$.parts.tank.left = ")
+        .contains(told);
+    assertThat(faults("\"stations\": [{\"x\": 0, \"left\": \"45 m\"}]"))
+        .singleElement()
+        .asString()
+        .contains(told);
+  }
+
   @Test
   void aWrongProfileIsToldAllItMayBe() {
     String may =
