@@ -19,7 +19,7 @@ import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.study.Study;
 import org.longlow.demo.Demos;
 import org.longlow.sketcher.cli.Ran;
-import org.longlow.sketcher.report.Report;
+import org.longlow.sketcher.picture.Shipped;
 
 /** One word for one thing: words that were given up come back nowhere a user reads. */
 class RetiredWordsTest {
@@ -73,10 +73,10 @@ class RetiredWordsTest {
 
   @Test
   void commandsAndReportUseTheWordsOfTheWindow() throws IOException {
-    Study study = Study.of(Demos.layout("dunlin"));
+    Study study = Shipped.study("dunlin");
     Path file = Files.writeString(folder.resolve("m.json"), Demos.text("dunlin"));
     String table = Ran.of("check", file).out();
-    String report = Report.html(study);
+    String report = Shipped.report("dunlin");
     List<String> found = new ArrayList<>();
     look("check", table, found);
     look("report", report, found);

@@ -1,6 +1,7 @@
 package org.longlow.constraints.shape;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.locationtech.jts.algorithm.Distance;
 import org.locationtech.jts.geom.Coordinate;
@@ -16,6 +17,19 @@ public final class Shadows {
    */
   private static final int WAYS = 128;
 
+  private static final int QUARTER = WAYS / 4;
+
+  private static final double[] ACROSS = new double[WAYS];
+  private static final double[] UP = new double[WAYS];
+
+  static {
+    for (int i = 0; i < WAYS; i++) {
+      double a = 2 * Math.PI * i / WAYS;
+      ACROSS[i] = exact(Math.cos(a));
+      UP[i] = exact(Math.sin(a));
+    }
+  }
+
   /** What so asked lies nearer together is one point, mm. */
   private static final double SAME_MM = 1e-6;
 
@@ -28,17 +42,22 @@ public final class Shadows {
    * @param flatnessMm points are left out where the line past them misses them by no more
    */
   public static Geometry of(Convex seen, double flatnessMm) {
-    List<Coordinate> ring = new ArrayList<>(WAYS + 1);
+    return Curves.FACTORY.createMultiPointFromCoords(corners(seen, flatnessMm)).convexHull();
+  }
+
+  /** Returns points whose hull {@link #of} returns. */
+  public static Coordinate[] corners(Convex seen, double flatnessMm) {
+    double[][] asked = farthest(seen);
+    List<Coordinate> ring = new ArrayList<>();
     List<Integer> outermost = new ArrayList<>();
-    double[] at = new double[3];
+    Coordinate last = null;
     for (int i = 0; i < WAYS; i++) {
-      double a = 2 * Math.PI * i / WAYS;
-      seen.farthest(new double[] {exact(Math.cos(a)), exact(Math.sin(a)), 0}, at);
-      Coordinate next = new Coordinate(at[0], at[1]);
-      if (ring.isEmpty() || ring.get(ring.size() - 1).distance(next) > SAME_MM) {
-        ring.add(next);
+      double[] at = asked[i];
+      if (last == null || Math.hypot(last.x - at[0], last.y - at[1]) > SAME_MM) {
+        last = new Coordinate(at[0], at[1]);
+        ring.add(last);
       }
-      if (i % (WAYS / 4) == 0) {
+      if (i % QUARTER == 0) {
         outermost.add(ring.size() - 1);
       }
     }
@@ -51,7 +70,40 @@ public final class Shadows {
         kept.add(ring.get(outermost.get(k)));
       }
     }
-    return Curves.FACTORY.createMultiPointFromCoords(kept.toArray(Coordinate[]::new)).convexHull();
+    return kept.toArray(Coordinate[]::new);
+  }
+
+  /** Returns how far a body reaches each way, without asking between two that reach one corner. */
+  private static double[][] farthest(Convex seen) {
+    double[][] at = new double[WAYS + 1][];
+    for (int i = 0; i < WAYS; i += QUARTER) {
+      at[i] = farthest(seen, i);
+    }
+    at[WAYS] = at[0];
+    for (int i = 0; i < WAYS; i += QUARTER) {
+      between(seen, i, i + QUARTER, at);
+    }
+    return at;
+  }
+
+  private static void between(Convex seen, int from, int to, double[][] at) {
+    if (to - from < 2) {
+      return;
+    }
+    if (at[from][0] == at[to][0] && at[from][1] == at[to][1]) {
+      Arrays.fill(at, from + 1, to, at[from]);
+      return;
+    }
+    int middle = (from + to) / 2;
+    at[middle] = farthest(seen, middle);
+    between(seen, from, middle, at);
+    between(seen, middle, to, at);
+  }
+
+  private static double[] farthest(Convex seen, int way) {
+    double[] at = new double[3];
+    seen.farthest(new double[] {ACROSS[way], UP[way], 0}, at);
+    return at;
   }
 
   /** Keeps of what lies between two points of a ring what the line past it would miss. */

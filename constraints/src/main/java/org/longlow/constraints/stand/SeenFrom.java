@@ -1,6 +1,6 @@
 package org.longlow.constraints.stand;
 
-import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Coordinate;
 import org.longlow.constraints.shape.Shadows;
 import org.longlow.constraints.space.Piece;
 import org.longlow.rider.geom.PointMm;
@@ -17,39 +17,26 @@ public enum SeenFrom {
   /** Outlines lie within this of the true ones, mm. */
   private static final double FLATNESS_MM = 0.1;
 
-  /** Returns where a point of the road's axes is across the page, mm. */
-  private double across(double x, double y) {
-    return this == FRONT ? y : x;
-  }
-
-  /** Returns where it is up the page, mm. */
-  private double up(double y, double z) {
-    return this == ABOVE ? y : z;
-  }
-
-  /** Returns the outline on the page of a convex piece in the axes of the frame, mm. */
-  Geometry shadow(Piece piece, Ground ground) {
+  /** Returns corners of the outline on the page of a convex piece in the axes of the frame, mm. */
+  Coordinate[] corners(Piece piece, Ground ground) {
+    PointMm along = ground.along();
+    PointMm origin = ground.rearContact();
+    double[] in = new double[3];
     double[] on = new double[3];
-    return Shadows.of(
+    return Shadows.corners(
         (way, out) -> {
-          piece.farthest(
-              switch (this) {
-                case SIDE -> inFrame(ground, way[0], 0, way[1]);
-                case FRONT -> inFrame(ground, 0, way[0], way[1]);
-                case ABOVE -> inFrame(ground, way[0], way[1], 0);
-              },
-              on);
-          PointMm p = ground.toRoad(new PointMm(on[0], on[2]));
-          out[0] = across(p.x(), on[1]);
-          out[1] = up(on[1], p.z());
+          // what runs forward and up on the road, in the axes of the frame
+          double forward = this == FRONT ? 0 : way[0];
+          double up = this == ABOVE ? 0 : way[1];
+          in[0] = along.x() * forward - along.z() * up;
+          in[1] = this == SIDE ? 0 : this == FRONT ? way[0] : way[1];
+          in[2] = along.z() * forward + along.x() * up;
+          piece.farthest(in, on);
+          double dx = on[0] - origin.x();
+          double dz = on[2] - origin.z();
+          out[0] = this == FRONT ? on[1] : along.x() * dx + along.z() * dz;
+          out[1] = this == ABOVE ? on[1] : along.x() * dz - along.z() * dx;
         },
         FLATNESS_MM);
-  }
-
-  /** Returns a direction of the road's axes in those of the frame. */
-  private static double[] inFrame(Ground ground, double x, double y, double z) {
-    PointMm along = ground.along();
-    PointMm p = along.times(x).plus(along.left().times(z));
-    return new double[] {p.x(), y, p.z()};
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.algorithm.locate.SimplePointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Location;
@@ -67,6 +68,17 @@ final class Clouds {
     return Math.hypot(side, across);
   }
 
+  /** The lesser of a distance and that of a point, not asked where all the prism lies farther. */
+  static double nearer(double least, double[] p, Prism prism) {
+    Envelope box = prism.outline().getEnvelopeInternal();
+    double x = Math.max(0, Math.max(box.getMinX() - p[0], p[0] - box.getMaxX()));
+    double z = Math.max(0, Math.max(box.getMinY() - p[2], p[2] - box.getMaxY()));
+    double across = Math.max(0, Math.max(prism.across().from() - p[1], p[1] - prism.across().to()));
+    return x * x + z * z + across * across > least * least
+        ? least
+        : Math.min(least, distance(p, prism));
+  }
+
   /** The distance of a body turned and one that stays: too large by half a step at most. */
   static double apart(
       List<Prism> moving, List<Prism> still, PointMm at, PointMm up, double rad, double stepMm) {
@@ -74,10 +86,10 @@ final class Clouds {
     for (Prism a : moving) {
       for (Prism b : still) {
         for (double[] p : edges(a, stepMm)) {
-          least = Math.min(least, distance(turned(p, at, up, rad), b));
+          least = nearer(least, turned(p, at, up, rad), b);
         }
         for (double[] p : edges(b, stepMm)) {
-          least = Math.min(least, distance(turned(p, at, up, -rad), a));
+          least = nearer(least, turned(p, at, up, -rad), a);
         }
       }
     }

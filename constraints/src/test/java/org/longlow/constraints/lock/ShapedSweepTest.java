@@ -92,7 +92,7 @@ class ShapedSweepTest {
     for (int k = -turns; k <= turns; k++) {
       double rad = LOCK * k / turns * (steered ? 1 : -1);
       for (double[] p : surface) {
-        least = Math.min(least, Clouds.distance(Clouds.turned(p, axis.at(), axis.up(), rad), box));
+        least = Clouds.nearer(least, Clouds.turned(p, axis.at(), axis.up(), rad), box);
       }
     }
     // points at most half a diagonal of a step off, half a step of turn at 400 mm, corners of the

@@ -52,8 +52,8 @@ final class AspectPicture {
 
   /** Returns a study as {@link #of(Study, PictureOptions)}, with what touches first marked. */
   static Drawing withTouches(Study study, PictureOptions options) {
-    Drawing view = of(study, options);
     Scene scene = Scenes.of(study, options);
+    Drawing view = of(study, scene, options);
     Eye eye = Eye.of(options.aspect(), scene.ground(), scene.leaned());
     List<Touch> touches =
         FirstTouches.of(study, options.aspect(), View.shown(study, options).seated());
@@ -63,7 +63,10 @@ final class AspectPicture {
 
   /** Returns a study as it is seen from the front or from above, as options ask. */
   static Drawing of(Study study, PictureOptions options) {
-    Scene scene = Scenes.of(study, options);
+    return of(study, Scenes.of(study, options), options);
+  }
+
+  private static Drawing of(Study study, Scene scene, PictureOptions options) {
     double n = options.denominator();
     AspectBodies bodies =
         new AspectBodies(

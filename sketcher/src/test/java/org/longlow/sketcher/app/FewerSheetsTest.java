@@ -15,7 +15,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.ReadResult;
 import org.longlow.constraints.study.Study;
-import org.longlow.demo.Demos;
+import org.longlow.sketcher.picture.Shipped;
 import org.longlow.sketcher.report.Report;
 import org.longlow.sketcher.template.NamedDrawing;
 import org.longlow.sketcher.template.PlainPiece;
@@ -31,7 +31,7 @@ class FewerSheetsTest {
   @ParameterizedTest
   @CsvSource({"heron, 175", "dunlin, 91", "curlew, 90"})
   void atMostHalfAndNothingIsLost(String machine, int before) {
-    Study study = Study.of(Demos.layout(machine));
+    Study study = Shipped.study(machine);
     TemplateSet set =
         TemplateSet.of(study, Set.of(), TemplateSettings.on(Paper.A4), StepWatch.NONE)
             .orElseThrow();
@@ -42,7 +42,7 @@ class FewerSheetsTest {
     assertThat(there)
         .containsExactlyInAnyOrderElementsOf(
             Templates.of(study, Set.of()).stream().map(NamedDrawing::name).toList());
-    String report = Report.html(study);
+    String report = Shipped.report(machine);
     for (NamedDrawing d : set.plain()) {
       PlainPiece p = d.plain().orElseThrow();
       assertThat(report).as("the cut list").contains(p.title());

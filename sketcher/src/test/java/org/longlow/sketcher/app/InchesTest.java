@@ -25,6 +25,7 @@ import org.longlow.demo.Demos;
 import org.longlow.rider.words.Units;
 import org.longlow.sketcher.cli.Ran;
 import org.longlow.sketcher.picture.PictureOptions;
+import org.longlow.sketcher.picture.Shipped;
 import org.longlow.sketcher.picture.ViewSheets;
 import org.longlow.sketcher.report.Report;
 import org.longlow.sketcher.template.NamedDrawing;
@@ -136,7 +137,7 @@ class InchesTest {
   @ParameterizedTest
   @ValueSource(strings = {"dunlin"})
   void whatIsShownChangesNothingThatIsWorkedOut(String name) {
-    Study mm = Study.of(Demos.layout(name));
+    Study mm = Shipped.study(name);
     Study in = Study.of(Demos.layout(name).withUnits(Units.IN));
     assertThat(StudyJson.of(in)).isEqualTo(StudyJson.of(mm));
     Comparison changed = Comparison.of(mm, in);

@@ -23,7 +23,7 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import org.longlow.constraints.study.Study;
-import org.longlow.demo.Demos;
+import org.longlow.sketcher.picture.Shipped;
 import org.longlow.svg.page.Paper;
 import org.longlow.svg.page.TemplateSettings;
 
@@ -44,7 +44,7 @@ class SheetsOfAMachineTest {
   @ParameterizedTest
   @ValueSource(strings = {"lowSides", "header", "backRail"})
   void sheetsLaidCrossOnCrossGiveTheSolvedOutline(String part) throws IOException {
-    Study study = Study.of(Demos.layout("heron"));
+    Study study = Shipped.study("heron");
     Making.TemplatesMade made =
         Making.templates(
             study, folder, TemplateSettings.on(Paper.A4), Set.of(part), StepWatch.NONE);

@@ -19,6 +19,7 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.LineSegment;
 import org.longlow.constraints.study.Study;
 import org.longlow.demo.Demos;
+import org.longlow.sketcher.picture.Shipped;
 import org.longlow.svg.drawing.Layer;
 import org.longlow.svg.drawing.Lettering;
 import org.longlow.svg.drawing.Mark;
@@ -54,7 +55,7 @@ class WordsOffStripsTest {
   }
 
   private static void look(String machine, Set<String> asked, Paper paper) throws IOException {
-    Study study = Study.of(Demos.layout(machine));
+    Study study = Shipped.study(machine);
     Set<String> parts = new HashSet<>(asked);
     parts.retainAll(study.shapes().keySet());
     TemplateSet set =

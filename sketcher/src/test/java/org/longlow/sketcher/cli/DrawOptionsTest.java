@@ -20,8 +20,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.stand.Condition;
-import org.longlow.constraints.study.Study;
 import org.longlow.demo.Demos;
+import org.longlow.sketcher.picture.Shipped;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 
@@ -109,7 +109,7 @@ class DrawOptionsTest {
   @Test
   void theScaleAskedForIsTheScaleOfTheSheet() throws Exception {
     double onItsSprings =
-        Study.of(Demos.layout("heron"))
+        Shipped.study("heron")
             .standing(Condition.empty(Stance.Kind.UNLADEN))
             .orElseThrow()
             .ground()

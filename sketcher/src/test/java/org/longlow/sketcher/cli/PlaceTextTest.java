@@ -13,13 +13,13 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.study.Study;
 import org.longlow.constraints.suit.SuitReport;
-import org.longlow.demo.Demos;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.words.Units;
+import org.longlow.sketcher.picture.Shipped;
 
 class PlaceTextTest {
 
-  private static final Study STUDY = Study.of(Demos.layout("dunlin"));
+  private static final Study STUDY = Shipped.study("dunlin");
 
   private static List<String> lines(PointMm first, PointMm second) {
     Map<String, PointMm> places = new LinkedHashMap<>();

@@ -11,9 +11,9 @@ import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.check.finding.Finding;
-import org.longlow.constraints.study.Study;
 import org.longlow.demo.Demos;
 import org.longlow.rider.words.Units;
+import org.longlow.sketcher.picture.Shipped;
 
 class TextTableTest {
 
@@ -39,7 +39,7 @@ class TextTableTest {
   @Test
   void noFindingReadsLikeAnotherAndNoneIsTooWide() {
     for (String name : Demos.names()) {
-      List<Finding> findings = Study.of(Demos.layout(name)).findings();
+      List<Finding> findings = Shipped.study(name).findings();
       String text = printed(findings);
       assertThat(rows(text)).hasSize(findings.size() + 1).doesNotHaveDuplicates();
       List<String> sentences = List.of(text.split("\n\n", 2)[1].split("\n"));
@@ -50,7 +50,7 @@ class TextTableTest {
 
   @Test
   void thePersonAndTheSeatAreShown() {
-    String text = printed(Study.of(Demos.layout("heron")).findings());
+    String text = printed(Shipped.study("heron").findings());
     assertThat(text).containsPattern("hold\\.Runa +Runa  ");
     assertThat(text).containsPattern("hold\\.Runa\\.passenger +Runa, passenger");
   }

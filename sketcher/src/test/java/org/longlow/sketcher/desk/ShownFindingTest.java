@@ -5,13 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.study.Study;
-import org.longlow.demo.Demos;
 import org.longlow.sketcher.picture.PictureOptions;
+import org.longlow.sketcher.picture.Shipped;
 
 /** A finding that is picked is shown on the person it is about, and on nobody else. */
 class ShownFindingTest {
 
-  private static final Study STUDY = Study.of(Demos.layout("heron"));
+  private static final Study STUDY = Shipped.study("heron");
   private final Studio studio = new Studio();
 
   private BoardState shown(PictureOptions options, String finding) {

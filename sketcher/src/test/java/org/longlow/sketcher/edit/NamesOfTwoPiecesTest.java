@@ -15,8 +15,8 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.study.Study;
 import org.longlow.constraints.words.Said;
-import org.longlow.demo.Demos;
 import org.longlow.rider.geom.PointMm;
+import org.longlow.sketcher.picture.Shipped;
 
 /** Names put together of two pieces, of every kind there is: none bare, none twice the same. */
 class NamesOfTwoPiecesTest {
@@ -64,7 +64,7 @@ class NamesOfTwoPiecesTest {
   @ParameterizedTest
   @ValueSource(strings = {"heron", "dunlin", "curlew"})
   void partsAndFindingsAreSaidOnce(String machine) {
-    Study study = Study.of(Demos.layout(machine));
+    Study study = Shipped.study(machine);
     Stream.of(study.layout(), Gallery.layout())
         .flatMap(l -> l.parts().values().stream())
         .forEach(p -> reads(Said.with(p.name(), p.kind())));

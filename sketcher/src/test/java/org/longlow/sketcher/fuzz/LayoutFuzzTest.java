@@ -48,6 +48,12 @@ class LayoutFuzzTest {
       Boolean.getBoolean("longlow.long") || Integer.getInteger("longlow.fuzz") != null ? 1 : 41;
 
   /**
+   * A report, dearer than all the rest together, is made of one of so many of those: of all with
+   * the long sweeps. No multiple of how many machines there are, or all would be of one.
+   */
+  private static final int REPORTED = EACH == 1 ? 1 : 4;
+
+  /**
    * What escaped once is tried again: 18012 in every build; 2818, which whirls a fine outline for
    * twenty seconds, with the long sweeps, for {@code SweepTest} holds its cause.
    */
@@ -69,11 +75,14 @@ class LayoutFuzzTest {
     }
     List<String> escaped = new ArrayList<>();
     int studied = 0;
-    for (long seed : seeds().boxed().toList()) {
+    List<Long> seeds = seeds().boxed().toList();
+    for (int i = 0; i < seeds.size(); i++) {
+      long seed = seeds.get(i);
+      boolean reported = i % REPORTED == 0 || ESCAPED_ONCE.contains(seed);
       JsonNode machine = machines.get((int) Math.floorMod(seed, (long) machines.size()));
       String text = new Mutations(seed).spoilt(machine).toString();
       try {
-        studied += answered(text, seed) ? 1 : 0;
+        studied += answered(text, seed, reported) ? 1 : 0;
       } catch (Throwable e) {
         escaped.add("seed " + seed + ": " + first(e));
       }
@@ -100,7 +109,7 @@ class LayoutFuzzTest {
   }
 
   /** Returns whether the layout was sound enough to be studied. */
-  private boolean answered(String text, long seed) {
+  private boolean answered(String text, long seed, boolean reported) {
     ReadResult result = LayoutReader.read(text, folder);
     if (result instanceof ReadResult.Refused refused) {
       assertThat(refused.faults()).isNotEmpty();
@@ -130,7 +139,9 @@ class LayoutFuzzTest {
       }
       tooMany.ifPresent(m -> assertThat(m).contains("sheets"));
     }
-    assertThat(noNumber(Report.html(study))).as("a figure in the report").isFalse();
+    if (reported) {
+      assertThat(noNumber(Report.html(study))).as("a figure in the report").isFalse();
+    }
     return true;
   }
 

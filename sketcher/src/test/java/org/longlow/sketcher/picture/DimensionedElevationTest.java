@@ -83,7 +83,7 @@ class DimensionedElevationTest {
 
   @Test
   void eachHPointSaysWhoseItIsWhereThereAreTwo() {
-    Study heron = Study.of(Demos.layout("heron"));
+    Study heron = Shipped.study("heron");
     List<Occupant> both =
         List.of(new Occupant("Bram", Occupant.RIDER), new Occupant("Runa", "passenger"));
     List<String> two =
@@ -107,7 +107,7 @@ class DimensionedElevationTest {
     PictureOptions options = PictureOptions.PLAIN.withSeated(both).withDenominator(20);
     List<Mark.Words> upright =
         ElevationPictureTest.layer(
-                DimensionedElevation.of(Study.of(Demos.layout("heron")), options), "dimensions")
+                DimensionedElevation.of(Shipped.study("heron"), options), "dimensions")
             .marks()
             .stream()
             .filter(m -> m instanceof Mark.Words w && w.rotationDeg() == 90)
@@ -138,7 +138,7 @@ class DimensionedElevationTest {
   @Test
   void noSightLineRunsThroughWords() {
     for (String name : Demos.names()) {
-      Study study = Study.of(Demos.layout(name));
+      Study study = Shipped.study(name);
       for (double n : new double[] {10, 20, 50}) {
         Drawing drawing = DimensionedElevation.of(study, PictureOptions.PLAIN.withDenominator(n));
         Layer heights = ElevationPictureTest.layer(drawing, "dimensions");

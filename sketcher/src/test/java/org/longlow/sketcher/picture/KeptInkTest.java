@@ -207,7 +207,7 @@ class KeptInkTest {
         .contains("corner 200 mm level b, point 2 of case")
         .contains("straight, where nearest case, frontWheel")
         .contains("bend 36.9° angle b, a, c");
-    assertThat(Report.html(Plover.study())).doesNotContain("Dimensions kept");
+    assertThat(Plover.report()).doesNotContain("Dimensions kept");
   }
 
   /** A lid of 300 mm that stands on end when it is open: its far end is over its hinge then. */

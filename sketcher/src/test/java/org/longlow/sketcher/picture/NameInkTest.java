@@ -11,7 +11,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.longlow.constraints.study.Study;
-import org.longlow.demo.Demos;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Layer;
 import org.longlow.svg.drawing.Mark;
@@ -23,8 +22,7 @@ class NameInkTest {
   private static final List<Double> SCALES = List.of(5.0, 8.0, 10.0, 14.0, 20.0);
 
   static Stream<Study> machines() {
-    return Stream.concat(
-        Stream.of(Plover.study()), Demos.names().stream().map(Demos::layout).map(Study::of));
+    return Stream.concat(Stream.of(Plover.study()), Shipped.studies());
   }
 
   private static PictureOptions options(double n, boolean dimensions) {

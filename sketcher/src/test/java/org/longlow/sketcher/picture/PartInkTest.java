@@ -13,7 +13,6 @@ import org.longlow.constraints.layout.FrontPart;
 import org.longlow.constraints.layout.WheelPart;
 import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.study.Study;
-import org.longlow.demo.Demos;
 import org.longlow.svg.drawing.Mark;
 import org.longlow.svg.drawing.Planar;
 import org.longlow.svg.drawing.Tone;
@@ -22,8 +21,7 @@ import org.longlow.svg.drawing.Tone;
 class PartInkTest {
 
   static Stream<Study> machines() {
-    return Stream.concat(
-        Stream.of(Plover.study()), Demos.names().stream().map(Demos::layout).map(Study::of));
+    return Stream.concat(Stream.of(Plover.study()), Shipped.studies());
   }
 
   @ParameterizedTest

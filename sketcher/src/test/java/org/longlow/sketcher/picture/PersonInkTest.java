@@ -15,7 +15,6 @@ import org.locationtech.jts.operation.union.UnaryUnionOp;
 import org.longlow.constraints.layout.RestPart;
 import org.longlow.constraints.shape.Curves;
 import org.longlow.constraints.study.Study;
-import org.longlow.demo.Demos;
 import org.longlow.rider.body.Body;
 import org.longlow.rider.body.Gear;
 import org.longlow.rider.body.Sex;
@@ -135,8 +134,7 @@ class PersonInkTest {
   }
 
   static Stream<Study> machines() {
-    return Stream.concat(
-        Stream.of(Plover.study()), Demos.names().stream().map(Demos::layout).map(Study::of));
+    return Stream.concat(Stream.of(Plover.study()), Shipped.studies());
   }
 
   @ParameterizedTest

@@ -8,11 +8,13 @@ import org.longlow.constraints.json.LayoutReader;
 import org.longlow.constraints.json.ReadResult;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.study.Study;
+import org.longlow.sketcher.report.Report;
 
 /** An invented machine with one of each kind of part, and a crew of two. Not a good machine. */
 public final class Plover {
 
   private static Study study;
+  private static String report;
 
   private Plover() {}
 
@@ -41,5 +43,13 @@ public final class Plover {
       study = Study.of(layout());
     }
     return study;
+  }
+
+  /** Returns its report, made once. */
+  public static synchronized String report() {
+    if (report == null) {
+      report = Report.html(study());
+    }
+    return report;
   }
 }

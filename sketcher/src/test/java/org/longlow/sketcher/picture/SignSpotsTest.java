@@ -17,7 +17,6 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
 import org.longlow.constraints.study.Study;
-import org.longlow.demo.Demos;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Layer;
@@ -29,7 +28,7 @@ class SignSpotsTest {
   private static final GeometryFactory JTS = new GeometryFactory();
 
   static Stream<Study> machines() {
-    return Demos.names().stream().map(Demos::layout).map(Study::of);
+    return Shipped.studies();
   }
 
   /** A sign or a word on a picture, at its size on paper. */

@@ -22,9 +22,10 @@ import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.check.finding.WorstFirst;
 import org.longlow.constraints.study.Study;
-import org.longlow.demo.Demos;
 import org.longlow.sketcher.picture.Plover;
+import org.longlow.sketcher.picture.Shipped;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
@@ -47,8 +48,7 @@ class MarksOnPeopleTest {
   private static final double DRAWN_MM = 1;
 
   static Stream<Study> machines() {
-    return Stream.concat(
-            Demos.names().stream().map(Demos::layout).map(Study::of), Stream.of(Plover.study()))
+    return Stream.concat(Shipped.studies(), Stream.of(Plover.study()))
         .map(MarksOnPeopleTest::allToldAboutPeople);
   }
 
@@ -61,6 +61,14 @@ class MarksOnPeopleTest {
     return new Study(s.layout(), s.placed(), s.shapes(), s.sittings(), s.standings(), findings);
   }
 
+  /** Those figures of the report that have marks. */
+  private static String page(Study study) {
+    Html h = new Html();
+    h.raw("<main>");
+    Elevations.write(h, study, ReportOptions.PLAIN.picture(), WorstFirst.of(study.findings()));
+    return h.raw("</main>").toString();
+  }
+
   private record Elevation(
       Map<String, Geometry> people,
       Map<String, Geometry> parts,
@@ -70,7 +78,7 @@ class MarksOnPeopleTest {
   @ParameterizedTest
   @MethodSource("machines")
   void everyMarkStandsOnItsPerson(Study study) throws Exception {
-    List<Elevation> elevations = elevations(Report.html(study));
+    List<Elevation> elevations = elevations(page(study));
     for (Elevation e : elevations) {
       e.people().keySet().forEach(name -> assertThat(e.text()).contains(name));
       if (!e.marks().isEmpty()) {
@@ -109,14 +117,14 @@ class MarksOnPeopleTest {
   /** Fully open or shut the lid is clear; only where it is worst does it lie under the mark. */
   @Test
   void aSweepIsDrawnWhereItIsWorst() throws Exception {
-    Study study = Study.of(Demos.layout("heron"));
+    Study study = Shipped.study("heron");
     Finding sweep =
         study.findings().stream()
             .filter(f -> f.id().equals("open.lid.lid.pillionPost"))
             .findFirst()
             .orElseThrow();
     Elevation seen =
-        elevations(Report.html(study)).stream()
+        elevations(page(study)).stream()
             .filter(e -> e.marks().containsKey(sweep.id()))
             .findFirst()
             .orElseThrow();

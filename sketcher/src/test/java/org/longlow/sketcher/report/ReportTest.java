@@ -28,6 +28,7 @@ import org.longlow.constraints.study.Study;
 import org.longlow.demo.Demos;
 import org.longlow.rider.words.Units;
 import org.longlow.sketcher.picture.Plover;
+import org.longlow.sketcher.picture.Shipped;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
@@ -36,9 +37,10 @@ import org.xml.sax.InputSource;
 class ReportTest {
 
   private static final Study STUDY = Plover.study();
-  private static final String HTML = Report.html(STUDY);
-  private static final Study CURLEW = Study.of(Demos.layout("curlew"));
-  private static final Map<Study, String> PAGES = new IdentityHashMap<>(Map.of(STUDY, HTML));
+  private static final String HTML = Plover.report();
+  private static final Study CURLEW = Shipped.study("curlew");
+  private static final Map<Study, String> PAGES =
+      new IdentityHashMap<>(Map.of(STUDY, HTML, CURLEW, Shipped.report("curlew")));
 
   /** Returns the page of a study, made once. */
   private static String page(Study study) {
@@ -180,7 +182,7 @@ class ReportTest {
   /** Wall 1.65 mm is sold, 1.7 mm is not. */
   @Test
   void aWallIsNotRounded() {
-    assertThat(Report.html(Study.of(Demos.layout("heron")))).contains("Ø22 × 1.65 mm");
+    assertThat(Shipped.report("heron")).contains("Ø22 × 1.65 mm");
   }
 
   @Test

@@ -1,7 +1,6 @@
 package org.longlow.constraints.machine.ride;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
@@ -55,36 +54,6 @@ class CrosswindTest {
     assertThat(Crosswind.sideForceN(25, 10, 0.6)).isCloseTo(266.4375, within(1e-9));
     assertThat(Math.toDegrees(Crosswind.balanceLeanRad(266.4375, 650, 275, 500)))
         .isCloseTo(7.318749246792, within(1e-9));
-  }
-
-  // Polygon formula; counting a 1 mm grid gave 905050, 958.725, 626.683.
-  @Test
-  void silhouetteMatchesTheWorkedPolygonInEitherWinding() {
-    List<PointMm> ring =
-        List.of(
-            new PointMm(200, 300),
-            new PointMm(500, 900),
-            new PointMm(1100, 1150),
-            new PointMm(1500, 900),
-            new PointMm(1700, 450),
-            new PointMm(900, 200));
-    Silhouette s = Silhouette.of(ring);
-    assertThat(s.areaMm2()).isCloseTo(905000, within(1e-6));
-    assertThat(s.centroid().x()).isCloseTo(958.747697974217, within(1e-9));
-    assertThat(s.centroid().z()).isCloseTo(626.703499079190, within(1e-9));
-    List<PointMm> back = new java.util.ArrayList<>(ring);
-    java.util.Collections.reverse(back);
-    assertThat(Silhouette.of(back).centroid().distance(s.centroid())).isLessThan(1e-9);
-    assertThat(Silhouette.of(back).areaMm2()).isCloseTo(905000, within(1e-6));
-  }
-
-  @Test
-  void anOutlineThatEnclosesNothingIsRefused() {
-    PointMm p = new PointMm(1, 1);
-    assertThatThrownBy(() -> Silhouette.of(List.of(p, p, p))).hasMessageContaining("area");
-    assertThatThrownBy(() -> Silhouette.of(List.of(p, p))).hasMessageContaining("corners");
-    assertThatThrownBy(() -> Silhouette.of(List.of(p, new PointMm(2, 2), new PointMm(3, 3))))
-        .hasMessageContaining("area");
   }
 
   // Benchmark bicycle, v 5 m/s, F 10 N at 0.9 m: hands-off steady answer; printed decimals.
