@@ -23,12 +23,28 @@ final class TouchInk {
 
   private TouchInk() {}
 
+  /** Returns a picture with the marks, under its dimensions, whose words break what runs there. */
+  static Drawing on(Drawing picture, List<Touch> touches, Envelope machine, Eye eye, double n) {
+    Layer layer = layer(touches, picture, machine, eye, n);
+    if (layer.marks().isEmpty()) {
+      return picture;
+    }
+    List<Layer> layers = new ArrayList<>(picture.layers());
+    int at = 0;
+    while (at < layers.size() && !layers.get(at).id().equals(PictureLayer.DIMENSIONS.id())) {
+      at++;
+    }
+    layers.add(at, layer);
+    return new Drawing(picture.title(), layers);
+  }
+
   /**
    * Returns the marks.
    *
    * @param picture what they are drawn on
    */
-  static Layer layer(List<Touch> touches, Drawing picture, Envelope machine, Eye eye, double n) {
+  private static Layer layer(
+      List<Touch> touches, Drawing picture, Envelope machine, Eye eye, double n) {
     Canvas canvas = new Canvas(n);
     boolean front = eye.aspect() == Aspect.FRONT;
     List<Double> taken = new ArrayList<>();
