@@ -41,7 +41,7 @@ final class AspectPicture {
     Drawing view = of(study, options);
     Scene scene = Scenes.of(study, options);
     Eye eye = Eye.of(options.aspect(), scene.ground(), scene.leaned());
-    List<Touch> touches =
+    List<TouchRing> touches =
         FirstTouches.of(study, options.aspect(), View.shown(study, options).seated());
     return TouchInk.on(view, touches, view.boundsMm(), eye, options.denominator());
   }

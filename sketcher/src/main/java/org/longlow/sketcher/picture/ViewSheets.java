@@ -84,7 +84,7 @@ public final class ViewSheets {
         AspectPicture.of(scene, seen, new AspectDimensions(scene, seen, detail, n).all(), n);
     List<String> lines = DimensionedElevation.lines(scene, detail);
     List<String> said = new ArrayList<>(List.of(lines.get(0), how));
-    List<Touch> touches = FirstTouches.of(study, aspect, Company.occupants(seated));
+    List<TouchRing> touches = FirstTouches.of(study, aspect, Company.occupants(seated));
     if (!touches.isEmpty()) {
       said.add("Rings: " + FirstTouches.words(aspect) + ".");
       view = TouchInk.on(view, touches, seen.machine(), seen.eye(), n);

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.check.finding.Finding;
+import org.longlow.constraints.document.Change;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.stand.Standing;
@@ -62,8 +63,7 @@ class LampSpansTest {
     for (String lamp : List.of("headlamp.height.headlamp", "front-signal.height.frontSignals")) {
       Finding found = law(lamp).findFirst().orElseThrow();
       assertThat(words)
-          .anyMatch(
-              w -> w.startsWith(found.subject() + " " + figure(found.value()) + ", asked "));
+          .anyMatch(w -> w.startsWith(found.subject() + " " + figure(found.value()) + ", asked "));
     }
     Finding apart = law("rear-signal.apart.rearSignals").findFirst().orElseThrow();
     assertThat(words)
@@ -84,7 +84,7 @@ class LampSpansTest {
 
   @Test
   void withOneRuleItsOwnFigureIsTold() {
-    Layout us = Demos.layout("heron").withDemands(Demos.layout("heron").demands().withRules("us"));
+    Layout us = Change.set(Demos.layout("heron"), List.of("us"), "demands", "rules");
     assertThat(words(Study.of(us)))
         .anyMatch(w -> w.startsWith("headlamp ") && w.endsWith(", asked 558.8 to 1371.6"))
         .anyMatch(w -> w.startsWith("rearSignals apart ") && w.endsWith(", asked at least 228.6"));
