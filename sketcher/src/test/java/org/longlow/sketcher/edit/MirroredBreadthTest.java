@@ -24,8 +24,13 @@ class MirroredBreadthTest {
     ReadResult read =
         LayoutReader.read(
             """
-            {"longlow": 1, "name": "tail", "pins": {"at": {"at": [300, 600], "nailed": true}},
-             "parts": {"tail": {"kind": "box", "mass": "2 kg", "frame": "at", %s}}}
+            {"longlow": 1, "name": "tail",
+             "pins": {"at": {"at": [300, 600], "nailed": true},
+               "rear": {"at": [0, 300], "nailed": true}, "front": {"at": [1400, 300], "nailed": true}},
+             "parts": {
+               "w1": {"kind": "wheel", "end": "rear", "axle": "rear", "radius": 300, "width": 100, "mass": 9},
+               "w2": {"kind": "wheel", "end": "front", "axle": "front", "radius": 300, "width": 90, "mass": 9},
+               "tail": {"kind": "box", "mass": "2 kg", "frame": "at", %s}}}
             """
                 .formatted(rest),
             Path.of("."));
