@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
@@ -35,6 +36,19 @@ class StartedByScriptTest {
     assertThat(started()).contains("-XX:SharedArchiveFile=" + archive);
 
     Files.writeString(archive, "whole arch");
+
+    assertThat(started()).doesNotContain("-XX:SharedArchiveFile").contains("Launcher check");
+    assertThat(archive).doesNotExist();
+  }
+
+  /** Java dies of that too, and the size alone does not tell. */
+  @Test
+  void archiveWrittenOverByOneOfTheSameSizeIsNotHandedToJava() throws Exception {
+    assertThat(started()).contains("-XX:SharedArchiveFile=" + archive);
+
+    FileTime before = Files.getLastModifiedTime(archive);
+    Files.writeString(archive, "other archive");
+    Files.setLastModifiedTime(archive, FileTime.from(before.toInstant().minusSeconds(60)));
 
     assertThat(started()).doesNotContain("-XX:SharedArchiveFile").contains("Launcher check");
     assertThat(archive).doesNotExist();

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.longlow.constraints.layout.LampPart;
@@ -86,6 +87,39 @@ public final class LampNeeds {
               heights[1] = Math.min(heights[1], row.most() - edge);
             });
     return heights;
+  }
+
+  /**
+   * Returns how far the centres of left and right must be apart at least, mm; negative infinity
+   * where nobody says.
+   *
+   * @param halfWidthMm half the width of each lit area
+   */
+  public static double centresApartMm(
+      Collection<String> rules, LampPart.Kind kind, double halfWidthMm) {
+    return spacing(rules, kind)
+        .filter(row -> row.asked() == Asked.CENTRES_APART || row.asked() == Asked.EDGES_APART)
+        .mapToDouble(row -> row.least() + (row.asked() == Asked.EDGES_APART ? 2 * halfWidthMm : 0))
+        .max()
+        .orElse(Double.NEGATIVE_INFINITY);
+  }
+
+  /**
+   * Returns how far the lit areas of one kind must be at least from those of another, mm; negative
+   * infinity where nobody says.
+   */
+  public static double gapMm(Collection<String> rules, LampPart.Kind kind, LampPart.Kind other) {
+    return spacing(rules, kind)
+        .filter(row -> row.asked() == Asked.GAP && row.other().equals(Optional.of(other)))
+        .mapToDouble(Row::least)
+        .max()
+        .orElse(Double.NEGATIVE_INFINITY);
+  }
+
+  private static Stream<Row> spacing(Collection<String> rules, LampPart.Kind kind) {
+    return LawTables.rows().stream()
+        .filter(row -> rules.contains(row.rules().id()))
+        .filter(row -> row.asked().about() == Asked.Subject.SPACING && row.kind() == kind);
   }
 
   private static Stream<Row> of(Collection<String> rules, LampPart.Kind kind, boolean ahead) {

@@ -34,7 +34,7 @@ class StudyJsonTest {
   void eachFindingIsThereWithItsFigures() throws JsonProcessingException {
     Study study = TestMachine.asFiled("runabout");
     JsonNode root = read(study);
-    assertThat(names(root)).containsExactly("layout", "status", "freedoms", "findings");
+    assertThat(names(root)).containsExactly("layout", "status", "freedoms", "bodies", "findings");
     assertThat(root.get("layout").textValue()).isEqualTo(study.layout().name());
     assertThat(root.get("findings")).hasSameSizeAs(study.findings());
     int without = 0;
@@ -107,6 +107,57 @@ class StudyJsonTest {
               (name, speed) ->
                   assertThat(moves.get(name).doubleValue()).isCloseTo(speed, within(0.0)));
     }
+  }
+
+  /** Two wheels as tori of 600 over all and 120 thick, of 10 kg each. */
+  private static JsonNode wheels(int wheelbase) throws JsonProcessingException {
+    String file =
+        """
+        {"longlow": 1, "name": "wheels",
+         "pins": {"rear": {"at": [0, 300], "nailed": true}, "front": {"at": [%d, 300], "nailed": true}},
+         "parts": {"w1": {"kind": "wheel", "end": "rear", "axle": "rear", "radius": 300, "width": 120, "mass": 10},
+           "w2": {"kind": "wheel", "end": "front", "axle": "front", "radius": 300, "width": 120, "mass": 10}}}
+        """
+            .formatted(wheelbase);
+    return read(Study.of(Plank.layout(file))).get("bodies");
+  }
+
+  @Test
+  void silhouettesAreThoseOfTwoTori() throws JsonProcessingException {
+    JsonNode all = wheels(1500).get("silhouettes");
+    assertThat(all).hasSize(3);
+    double end = 480 * 120 + Math.PI * 60 * 60;
+    silhouette(all.get(0), "side", 2 * Math.PI * 300 * 300, "xMm", 750, "zMm", 300);
+    silhouette(all.get(1), "front", end, "yMm", 0, "zMm", 300);
+    silhouette(all.get(2), "below", 2 * end, "xMm", 750, "yMm", 0);
+  }
+
+  private static void silhouette(
+      JsonNode json, String from, double area, String x, double atX, String z, double atZ) {
+    assertThat(names(json)).containsExactly("of", "from", "areaMm2", x, z);
+    assertThat(json.get("of").textValue()).isEqualTo("machine alone");
+    assertThat(json.get("from").textValue()).isEqualTo(from);
+    // curves are chords within 0.1 mm
+    assertThat(json.get("areaMm2").doubleValue()).isCloseTo(area, within(0.002 * area));
+    assertThat(json.get(x).doubleValue()).isCloseTo(atX, within(0.1));
+    assertThat(json.get(z).doubleValue()).isCloseTo(atZ, within(0.1));
+  }
+
+  /** Farther apart they resist pitching and yawing by 20 kg times the square of their arms more. */
+  @Test
+  void inertiaIsAboutTheCentreOfMass() throws JsonProcessingException {
+    JsonNode near = wheels(1500).get("inertia").get(0);
+    JsonNode far = wheels(2000).get("inertia").get(0);
+    assertThat(names(near))
+        .containsExactly("stance", "massKg", "rollKgM2", "pitchKgM2", "yawKgM2", "productKgM2");
+    assertThat(near.get("massKg").doubleValue()).isEqualTo(20);
+    for (String about : List.of("pitchKgM2", "yawKgM2")) {
+      assertThat(far.get(about).doubleValue() - near.get(about).doubleValue())
+          .isCloseTo(20 * (1.0 - 0.75 * 0.75), within(1e-6));
+    }
+    assertThat(far.get("rollKgM2").doubleValue())
+        .isCloseTo(near.get("rollKgM2").doubleValue(), within(1e-9));
+    assertThat(near.get("productKgM2").doubleValue()).isCloseTo(0, within(1e-9));
   }
 
   @Test

@@ -14,13 +14,11 @@ import org.longlow.constraints.study.Study;
 import org.longlow.sketcher.picture.DimensionedElevation;
 import org.longlow.sketcher.picture.PictureOptions;
 import org.longlow.sketcher.picture.ViewSheets;
-import org.longlow.sketcher.picture.Views;
 import org.longlow.sketcher.report.Report;
 import org.longlow.sketcher.report.ReportOptions;
 import org.longlow.sketcher.template.Templates;
 import org.longlow.svg.page.Page;
 import org.longlow.svg.page.Paper;
-import org.longlow.svg.page.Scale;
 import org.longlow.svg.page.TemplateSettings;
 
 /** Makes drawings, templates and reports of a study. Every file appears whole or not at all. */
@@ -42,34 +40,15 @@ public final class Making {
    * @throws IllegalArgumentException if the ending is neither .svg nor .pdf
    */
   public static Drawn drawing(Study study, Path file, Paper paper, String date) throws IOException {
-    return drawing(study, PictureOptions.PLAIN, Views.SIDE, Optional.empty(), file, paper, date);
+    return drawing(
+        study,
+        ViewSheets.elevation(study, PictureOptions.PLAIN, paper, date),
+        file,
+        InTheWay.Consent.GIVEN);
   }
 
   /**
-   * Writes dimensioned views to {@code file}, SVG or PDF by its ending.
-   *
-   * @param options who is shown, and in which stance
-   * @param views which views, and how they lie on the sheet
-   * @param scale the scale; the largest preferred one that fits unless given
-   * @param paper the sheet; turned to landscape if that shows the machine larger
-   * @param date date of issue for the title block, such as 2026-11-25
-   * @throws IllegalArgumentException if the ending is neither .svg nor .pdf, or it does not fit
-   */
-  public static Drawn drawing(
-      Study study,
-      PictureOptions options,
-      Views views,
-      Optional<Scale> scale,
-      Path file,
-      Paper paper,
-      String date)
-      throws IOException {
-    DimensionedElevation.Sheet sheet = ViewSheets.sheet(study, options, views, scale, paper, date);
-    return drawing(study, sheet, file, InTheWay.Consent.GIVEN);
-  }
-
-  /**
-   * Writes a sheet with an elevation to {@code file}, SVG or PDF by its ending.
+   * Writes a sheet with views to {@code file}, SVG or PDF by its ending.
    *
    * @throws IllegalArgumentException if the ending is neither .svg nor .pdf
    * @throws InTheWay.NotAgreed if something is there that may not be replaced
@@ -81,9 +60,10 @@ public final class Making {
     Optional<Path> kept;
     consent.ask(List.of(file));
     if (name.endsWith(".svg")) {
-      kept = Output.svg(sheet.page(), file);
+      kept = Output.svg(sheet.page(), sheet.ink().palette(), file);
     } else if (name.endsWith(".pdf")) {
-      kept = Output.pdf(List.of(sheet.page()), study.layout().title(), file);
+      String title = study.layout().title();
+      kept = Output.pdf(List.of(sheet.page()), sheet.ink().palette(), title, file);
     } else {
       throw new IllegalArgumentException("the drawing " + file + " must end in .svg or .pdf");
     }

@@ -22,16 +22,23 @@ import org.longlow.svg.write.SvgWriter;
  */
 final class Output {
 
-  private static final Palette PALETTE = Palette.CARD;
-
   private Output() {}
 
   static Optional<Path> svg(Page page, Path file) throws IOException {
     return place(svg(page), file);
   }
 
+  static Optional<Path> svg(Page page, Palette palette, Path file) throws IOException {
+    return place(svg(page, palette), file);
+  }
+
   static Optional<Path> pdf(List<Page> pages, String title, Path file) throws IOException {
-    return place(pdf(pages, title), file);
+    return pdf(pages, Palette.CARD, title, file);
+  }
+
+  static Optional<Path> pdf(List<Page> pages, Palette palette, String title, Path file)
+      throws IOException {
+    return place(pdf(pages, palette, title), file);
   }
 
   static Optional<Path> html(String page, Path file) throws IOException {
@@ -47,12 +54,20 @@ final class Output {
 
   /** Returns a page as an SVG file. */
   static byte[] svg(Page page) throws IOException {
-    return sealed(out -> SvgWriter.write(page, PALETTE, out));
+    return svg(page, Palette.CARD);
+  }
+
+  private static byte[] svg(Page page, Palette palette) throws IOException {
+    return sealed(out -> SvgWriter.write(page, palette, out));
   }
 
   /** Returns pages as a PDF file. */
   static byte[] pdf(List<Page> pages, String title) throws IOException {
-    return sealed(out -> PdfWriter.write(pages, PALETTE, PdfInfo.titled(title), out));
+    return pdf(pages, Palette.CARD, title);
+  }
+
+  private static byte[] pdf(List<Page> pages, Palette palette, String title) throws IOException {
+    return sealed(out -> PdfWriter.write(pages, palette, PdfInfo.titled(title), out));
   }
 
   /** Puts the bytes of a whole file in its place. */

@@ -11,6 +11,7 @@ import org.longlow.constraints.words.Counted;
 import org.longlow.sketcher.picture.DimensionedElevation;
 import org.longlow.sketcher.picture.ElevationPicture;
 import org.longlow.sketcher.picture.PictureOptions;
+import org.longlow.sketcher.picture.SheetInk;
 import org.longlow.sketcher.picture.View;
 import org.longlow.sketcher.picture.ViewSheets;
 import org.longlow.sketcher.picture.Views;
@@ -124,6 +125,11 @@ public interface Ready {
           ViewSheets.sheet(study, options, views, scale, paper, date),
           View.shown(study, options).words(),
           views.kind().words().replace(' ', '-') + (svg ? ".svg" : ".pdf"));
+    }
+
+    /** Returns one in colour as it is printed in some ink. */
+    public Drawing in(SheetInk ink) {
+      return new Drawing(study, sheet.in(ink), shows, file);
     }
 
     @Override

@@ -8,9 +8,13 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.OutOfRange;
+import org.longlow.sketcher.app.InTheWay;
 import org.longlow.sketcher.app.Making;
+import org.longlow.sketcher.picture.DimensionedElevation;
 import org.longlow.sketcher.picture.PictureOptions;
+import org.longlow.sketcher.picture.SheetInk;
 import org.longlow.sketcher.picture.View;
+import org.longlow.sketcher.picture.ViewSheets;
 import org.longlow.sketcher.picture.Views;
 import org.longlow.svg.page.Paper;
 import org.longlow.svg.page.Scale;
@@ -75,6 +79,17 @@ final class DrawCommand implements Callable<Integer> {
   @Mixin private ViewOption view;
 
   @Option(
+      names = "--ink",
+      defaultValue = "colour",
+      converter = InkOption.class,
+      paramLabel = "colour|black",
+      description = {
+        "With what it is printed: colour, or black alone, lines told apart by width and type;",
+        "${DEFAULT-VALUE} unless said."
+      })
+  private SheetInk ink;
+
+  @Option(
       names = "--scale",
       paramLabel = "1:N",
       converter = ScaleOption.class,
@@ -105,20 +120,20 @@ final class DrawCommand implements Callable<Integer> {
     Study study = variant.of(units.on(Loading.layout(file)), file).study();
     String issued = (date == null ? LocalDate.now() : date).toString();
     PictureOptions options = view.of(study);
-    Making.Drawn drawn;
+    DimensionedElevation.Sheet sheet;
     try {
-      drawn =
-          Making.drawing(
+      sheet =
+          ViewSheets.sheet(
               study,
               options,
               new Views(kind, projection),
               Optional.ofNullable(scale),
-              out,
               paper,
               issued);
     } catch (OutOfRange e) {
       throw new Refusal((scale == null ? "--paper: " : "--scale: ") + e.getMessage());
     }
+    Making.Drawn drawn = Making.drawing(study, sheet.in(ink), out, InTheWay.Consent.GIVEN);
     PrintWriter text = spec.commandLine().getOut();
     text.println(
         "drawn at " + drawn.scale() + ", " + View.shown(study, options).words() + ": " + out);

@@ -10,6 +10,7 @@ import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.stand.Condition;
 import org.longlow.rider.words.Units;
 import org.longlow.sketcher.picture.PictureOptions;
+import org.longlow.sketcher.picture.SheetInk;
 import org.longlow.sketcher.picture.Views;
 import org.longlow.svg.page.Scale;
 
@@ -27,6 +28,7 @@ import org.longlow.svg.page.Scale;
  * @param asDrawn whether the machine is shown as drawn, in no stance
  * @param opening how far the section of an open stance is open, 0 shut to 1 open
  * @param scale of the drawing; empty for the largest that fits
+ * @param ink with what the drawing is printed
  * @param svg whether the drawing is written as SVG, else as PDF
  */
 public record PaperChoice(
@@ -41,6 +43,7 @@ public record PaperChoice(
     boolean asDrawn,
     double opening,
     Optional<Scale> scale,
+    SheetInk ink,
     boolean svg) {
 
   /** What can be put on paper. */
@@ -76,6 +79,7 @@ public record PaperChoice(
           false,
           1,
           Optional.empty(),
+          SheetInk.COLOUR,
           false);
 
   public PaperChoice {
@@ -185,6 +189,10 @@ public record PaperChoice(
     return with(d -> d.scale = next);
   }
 
+  public PaperChoice withInk(SheetInk next) {
+    return with(d -> d.ink = next);
+  }
+
   public PaperChoice withSvg(boolean on) {
     return with(d -> d.svg = on);
   }
@@ -208,6 +216,7 @@ public record PaperChoice(
     private boolean asDrawn;
     private double opening;
     private Optional<Scale> scale;
+    private SheetInk ink;
     private boolean svg;
 
     Draft(PaperChoice c) {
@@ -222,12 +231,14 @@ public record PaperChoice(
       asDrawn = c.asDrawn;
       opening = c.opening;
       scale = c.scale;
+      ink = c.ink;
       svg = c.svg;
     }
 
     PaperChoice choice() {
       return new PaperChoice(
-          kind, ticked, paper, printer, wall, views, seated, stance, asDrawn, opening, scale, svg);
+          kind, ticked, paper, printer, wall, views, seated, stance, asDrawn, opening, scale, ink,
+          svg);
     }
   }
 }

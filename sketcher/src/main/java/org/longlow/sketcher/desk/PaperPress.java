@@ -50,13 +50,14 @@ final class PaperPress {
           Optional.of(
               new Printed(
                   Ready.Drawing.of(
-                      study,
-                      choice.options(),
-                      choice.views(),
-                      choice.scale(),
-                      wallPaper(choice.wall()),
-                      date.toString(),
-                      choice.svg()),
+                          study,
+                          choice.options(),
+                          choice.views(),
+                          choice.scale(),
+                          wallPaper(choice.wall()),
+                          date.toString(),
+                          choice.svg())
+                      .in(choice.ink()),
                   Map.of()));
       case REPORT -> Optional.of(new Printed(Ready.Report.of(study, choice.options()), Map.of()));
       case LISTS ->

@@ -12,6 +12,7 @@ import org.longlow.constraints.formula.Formula;
 import org.longlow.constraints.layout.CushionPart;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.LocalAxes;
+import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.layout.Pin;
 import org.longlow.constraints.layout.RestPart;
@@ -37,7 +38,7 @@ public final class Mirror {
         layout -> {
           Layout turned = layout;
           for (String part : parts) {
-            turned = swapped(turned, part);
+            turned = swapped(reaching(turned, part), part);
           }
           return turned;
         });
@@ -139,6 +140,31 @@ public final class Mirror {
             turned, Shifted.negative(axes.angle().get()), "parts", part.name(), "frame", "angle");
   }
 
+  /** What its outline, its stations and its further bodies say of left and right. */
+  private static Layout reaching(Layout layout, String name) {
+    if (!(layout.parts().get(name) instanceof Part.Outlined part)) {
+      return layout;
+    }
+    Layout turned = layout;
+    Outline outline = RoundAbout.otherSide(part.outline());
+    if (!outline.equals(part.outline())) {
+      turned = Change.set(turned, outline, "parts", name, "outline");
+    }
+    if (!part.breadth().stations().isEmpty()) {
+      turned = Change.set(turned, RoundAbout.otherSide(part.breadth()), "parts", name, "stations");
+    }
+    if (!part.bodies().isEmpty()) {
+      turned =
+          Change.set(
+              turned,
+              part.bodies().stream().map(RoundAbout::otherSide).toList(),
+              "parts",
+              name,
+              "bodies");
+    }
+    return turned;
+  }
+
   /** Left becomes right. */
   private static Layout swapped(Layout layout, String name) {
     Part part = layout.parts().get(name);
@@ -146,7 +172,7 @@ public final class Mirror {
       throw new OutOfRange("there is no " + name + " among the parts");
     }
     Layout turned = layout;
-    Optional<Spread> spread = part.base().spread();
+    Optional<Spread> spread = part.base().spread().filter(Spread::said);
     if (spread.isPresent()) {
       turned = Change.set(turned, spread.get().right(), "parts", name, "left");
       turned = Change.set(turned, spread.get().left(), "parts", name, "right");

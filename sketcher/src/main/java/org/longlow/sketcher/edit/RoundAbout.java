@@ -61,11 +61,10 @@ record RoundAbout(boolean along) {
   }
 
   FurtherBody body(FurtherBody body) {
-    Spread spread = body.spread();
     return new FurtherBody(
         body.name(),
         outline(body.outline()),
-        new Spread(spread.right(), spread.left(), spread.both()),
+        swapped(body.spread()),
         new Breadth(stations(body.breadth()), body.breadth().profile()));
   }
 
@@ -74,6 +73,36 @@ record RoundAbout(boolean along) {
     return along
         ? formers
         : with(formers, formers.across().stream().map(RoundAbout::back).toList(), formers.along());
+  }
+
+  /** What vertices say of its reach to the left is meant for the right. */
+  static Outline otherSide(Outline outline) {
+    return outline instanceof Outline.Drawn drawn
+        ? new Outline.Drawn(
+            drawn.vertices().stream()
+                .map(v -> v.reaching(v.reach().map(RoundAbout::reach)))
+                .toList(),
+            drawn.closed(),
+            drawn.half(),
+            drawn.holes())
+        : outline;
+  }
+
+  /** So it is with what stations say. */
+  static List<Station> otherSide(Breadth breadth) {
+    return breadth.stations().stream()
+        .map(s -> new Station(s.name(), s.x(), reach(s.reach()), s.smooth()))
+        .toList();
+  }
+
+  /** So it is with a further body. */
+  static FurtherBody otherSide(FurtherBody body) {
+    Breadth breadth = new Breadth(otherSide(body.breadth()), body.breadth().profile());
+    return new FurtherBody(body.name(), otherSide(body.outline()), swapped(body.spread()), breadth);
+  }
+
+  private static Spread swapped(Spread s) {
+    return new Spread(s.right(), s.left(), s.both(), s.said());
   }
 
   /** Those along are as far to the other side. */

@@ -12,6 +12,7 @@ import org.longlow.rider.geom.PointMm;
 import org.longlow.sketcher.desk.BoardState;
 import org.longlow.sketcher.desk.Desk;
 import org.longlow.sketcher.edit.Trouble;
+import org.longlow.sketcher.picture.Aspect;
 import org.longlow.svg.drawing.Tone;
 
 /**
@@ -40,6 +41,7 @@ final class Card extends Pane {
   private final Tags tags;
   private final Ticket ticket;
   private final Ticket list;
+  private final AwaitedView awaited;
   private final Tiles strings = new Tiles(false);
   private Look look = Look.DAY;
   private final TicketSpot spot;
@@ -64,9 +66,10 @@ final class Card extends Pane {
     slipped = new SlippedAway(ticket);
     addEventFilter(MouseEvent.MOUSE_MOVED, slipped::pointed);
     addEventFilter(ScrollEvent.SCROLL, slipped::scrolled);
+    awaited = new AwaitedView(desk);
     list.setVisible(false);
     getStyleClass().add("card");
-    getChildren().addAll(board, strings, tags, list, ticket);
+    getChildren().addAll(board, strings, tags, list, ticket, awaited);
     board.setMargins(tags.heightPx(), 0);
     board.onView(this::requestLayout);
     // where somebody laid it, or put it away, it needs none beside the machine
@@ -216,15 +219,17 @@ final class Card extends Pane {
   }
 
   /**
-   * The whole machine is not filled in while its findings are read or it is moved along a slider,
-   * and nothing is where list and ticket would leave nothing of the machine to be seen, unless
-   * somebody asks.
+   * The whole machine is not filled in while its findings are read, it is moved along a slider or
+   * seen from ahead or above, where it has no room beside it, and nothing is where list and ticket
+   * would leave nothing of the machine to be seen, unless somebody asks.
    */
   private void showTicket() {
     boolean wanted =
         hasRoomForTicket()
                 && (!desk.options().chosen().isEmpty()
-                    || !list.isVisible() && desk.slides().open().isEmpty())
+                    || !list.isVisible()
+                        && desk.slides().open().isEmpty()
+                        && desk.options().aspect() == Aspect.SIDE)
             || askedFor != null
             || desk.trouble().isPresent();
     ticket.setVisible(
@@ -265,6 +270,8 @@ final class Card extends Pane {
     if (beside != null) {
       layBeside(w, top, high);
     }
+    awaited.autosize();
+    awaited.relocate((w - awaited.getWidth()) / 2, top);
     strings.take(w, h);
     paintStrings();
   }

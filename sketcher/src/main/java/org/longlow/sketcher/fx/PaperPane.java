@@ -2,6 +2,7 @@ package org.longlow.sketcher.fx;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -31,6 +32,7 @@ import org.longlow.sketcher.desk.PaperChoice;
 import org.longlow.sketcher.desk.PaperChoice.Kind;
 import org.longlow.sketcher.desk.PaperWork;
 import org.longlow.sketcher.picture.PictureOptions;
+import org.longlow.sketcher.picture.SheetInk;
 import org.longlow.sketcher.picture.View;
 import org.longlow.sketcher.picture.Views;
 import org.longlow.svg.page.Page;
@@ -57,6 +59,7 @@ final class PaperPane extends HBox {
   private final ComboBox<String> printer = new ComboBox<>();
   private final ComboBox<String> views = new ComboBox<>();
   private final ComboBox<String> scale = new ComboBox<>();
+  private final ComboBox<String> ink = new ComboBox<>();
   private final ComboBox<String> format = new ComboBox<>();
   private final Node paperLine;
   private final Node printerLine;
@@ -98,6 +101,11 @@ final class PaperPane extends HBox {
         .filter(s -> s.paper() == 1)
         .forEach(s -> scale.getItems().add(s.toString()));
     scale.setOnAction(e -> chosen(() -> work.choose(c -> c.withScale(scale()))));
+    Called.by(ink, "paper-ink");
+    ink.setAccessibleText("ink of the drawing");
+    Arrays.stream(SheetInk.values()).forEach(i -> ink.getItems().add(i.word()));
+    ink.setOnAction(
+        e -> chosen(() -> SheetInk.of(text(ink)).ifPresent(i -> work.choose(c -> c.withInk(i)))));
     Called.by(format, "paper-format");
     format.setAccessibleText("kind of file");
     format.getItems().addAll("PDF", "SVG");
@@ -110,7 +118,8 @@ final class PaperPane extends HBox {
             6,
             Bits.line(Bits.label("views", "bench-label"), views),
             Bits.line(Bits.label("paper", "bench-label"), wall, format),
-            Bits.line(Bits.label("scale", "bench-label"), scale));
+            Bits.line(Bits.label("scale", "bench-label"), scale),
+            Bits.line(Bits.label("ink", "bench-label"), ink));
     before = Bits.words("paper-before", "Before", "sheet before", () -> work.turn(-1));
     next = Bits.words("paper-next", "Next", "next sheet", () -> work.turn(1));
     Called.by(words, "paper-words");
@@ -303,6 +312,7 @@ final class PaperPane extends HBox {
     paper.setValue(c.paper());
     wall.setValue(c.wall());
     views.setValue(c.views().words());
+    ink.setValue(c.ink().word());
     format.setValue(c.svg() ? "SVG" : "PDF");
     scale.setValue(c.scale().map(Scale::toString).orElse(LARGEST));
     List<String> printers = new ArrayList<>(List.of(UNCORRECTED));

@@ -4,12 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
-import org.longlow.constraints.layout.RestPart;
-import org.longlow.constraints.shape.PartShape;
 import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.PointMm;
-import org.longlow.rider.words.FigureSort;
-import org.longlow.svg.drawing.Dimensions;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Layer;
 import org.longlow.svg.drawing.LineType;
@@ -23,9 +19,6 @@ import org.longlow.svg.drawing.Tone;
  * dashed (ISO 128).
  */
 final class AspectPicture {
-
-  /** How far ground and middle plane run past the machine, paper mm. */
-  private static final double PAST_MM = 6;
 
   private final Scene scene;
   private final Aspect aspect;
@@ -43,22 +36,14 @@ final class AspectPicture {
     this.canvas = new Canvas(denominator);
   }
 
-  /** Which overall dimensions are written. */
-  enum Overall {
-    WIDTH,
-    BOTH,
-    NONE
-  }
-
   /** Returns a study as {@link #of(Study, PictureOptions)}, with what touches first marked. */
   static Drawing withTouches(Study study, PictureOptions options) {
     Scene scene = Scenes.of(study, options);
     Drawing view = of(study, scene, options);
     Eye eye = Eye.of(options.aspect(), scene.ground(), scene.leaned());
-    List<Touch> touches =
+    List<TouchRing> touches =
         FirstTouches.of(study, options.aspect(), View.shown(study, options).seated());
-    Layer layer = TouchInk.layer(touches, view, view.boundsMm(), eye, options.denominator());
-    return layer.marks().isEmpty() ? view : view.plus(layer);
+    return TouchInk.on(view, touches, view.boundsMm(), eye, options.denominator());
   }
 
   /** Returns a study as it is seen from the front or from above, as options ask. */
@@ -76,7 +61,8 @@ final class AspectPicture {
             options.aspect());
     boolean straight = scene.leaned().isEmpty() && scene.steerRad() == 0;
     boolean measured = options.dimensions() && straight;
-    Drawing drawing = of(scene, bodies, measured ? Overall.BOTH : Overall.NONE, n);
+    AspectDimensions measures = new AspectDimensions(scene, bodies, Detail.MAIN, n);
+    Drawing drawing = of(scene, bodies, measured ? measures.all() : List.of(), n);
     List<Layer> layers = new ArrayList<>(drawing.layers());
     layers.addAll(chosen(bodies, options.chosen(), n));
     Drawing picture = new Drawing(drawing.title(), layers);
@@ -104,14 +90,14 @@ final class AspectPicture {
    * Returns a view at real size.
    *
    * @param bodies what is seen of the scene from there
+   * @param dimensions what is measured on it
    */
-  static Drawing of(Scene scene, AspectBodies bodies, Overall overall, double denominator) {
+  static Drawing of(Scene scene, AspectBodies bodies, List<Mark> dimensions, double denominator) {
     AspectPicture picture = new AspectPicture(scene, bodies, denominator);
     bodies.all().forEach(b -> picture.draw(b.thing(), b.seen()));
     picture.ground();
     picture.middle();
     Drawing drawing = picture.canvas.drawing(scene.title());
-    List<Mark> dimensions = picture.dimensions(overall);
     return dimensions.isEmpty()
         ? drawing
         : drawing.plus(
@@ -138,7 +124,7 @@ final class AspectPicture {
   /** The road, seen along it. */
   private void ground() {
     if (aspect == Aspect.FRONT && !machine.isNull()) {
-      double past = canvas.paper(PAST_MM);
+      double past = canvas.paper(AspectDimensions.PAST_MM);
       MachineInk.road(
           canvas,
           new PointMm(machine.getMinX() - past, 0),
@@ -151,7 +137,7 @@ final class AspectPicture {
     if (machine.isNull()) {
       return;
     }
-    double past = canvas.paper(PAST_MM);
+    double past = canvas.paper(AspectDimensions.PAST_MM);
     Style chain = Canvas.chain(Tone.DIMENSION);
     if (aspect == Aspect.FRONT) {
       PointMm foot = bodies.eye().page(scene.ground().toFrame(PointMm.ORIGIN), 0);
@@ -168,56 +154,5 @@ final class AspectPicture {
       PointMm front = new PointMm(machine.getMaxX() + past, 0);
       canvas.line(PictureLayer.AXES, "middle", chain, rear, front);
     }
-  }
-
-  private List<Mark> dimensions(Overall overall) {
-    if (overall == Overall.NONE || machine.isNull()) {
-      return List.of();
-    }
-    List<Tiers.Span> below = new ArrayList<>();
-    List<Tiers.Span> left = new ArrayList<>();
-    Dimensions dims = new Dimensions(n, Canvas.SMALL_MM, Canvas.SMALL_MM, Tone.DIMENSION);
-    boolean front = aspect == Aspect.FRONT;
-    widths(front ? below : left);
-    if (overall == Overall.BOTH) {
-      if (front) {
-        left.add(span("height", 0, machine.getMaxY(), 0, 0, "height"));
-      } else {
-        below.add(span("length", machine.getMinX(), machine.getMaxX(), 0, 0, "length"));
-      }
-    }
-    double under = front ? -2.6 * n : machine.getMinY() - 2.6 * n;
-    double beside = machine.getMinX() - (PAST_MM + 2) * n;
-    List<Envelope> words = new ArrayList<>();
-    List<Mark> marks = new ArrayList<>();
-    double any = Double.POSITIVE_INFINITY;
-    marks.addAll(new Tiers(dims, Tiers.Side.BELOW, under, any, words).lay(below));
-    marks.addAll(new Tiers(dims, Tiers.Side.LEFT, beside, any, words).lay(left));
-    return marks;
-  }
-
-  /** The machine's own breadth and that of its grips, people not counted. */
-  private void widths(List<Tiers.Span> into) {
-    boolean front = aspect == Aspect.FRONT;
-    double from = front ? machine.getMinX() : machine.getMinY();
-    double to = front ? machine.getMaxX() : machine.getMaxY();
-    into.add(span("width", from, to, bodies.at(from), bodies.at(to), "width"));
-    for (RestPart rest : scene.layout().parts(RestPart.class).toList()) {
-      PartShape shape = scene.shapes().get(rest.name());
-      if (rest.type().limb() == RestPart.Limb.HAND && shape != null) {
-        double right = -shape.rightMm();
-        double left = shape.leftMm();
-        if (right > from + 0.05 || left < to - 0.05) {
-          String subject = "part:" + rest.name();
-          into.add(span(subject, right, left, bodies.at(right), bodies.at(left), rest.name()));
-        }
-      }
-    }
-  }
-
-  private Tiers.Span span(
-      String subject, double a, double b, double acrossA, double acrossB, String name) {
-    String figure = scene.layout().units().bare(Math.abs(b - a), FigureSort.LENGTH);
-    return new Tiers.Span(subject, a, b, acrossA, acrossB, name + " " + figure);
   }
 }

@@ -62,13 +62,16 @@ final class DimensionInk {
    * Returns the dimensions as a layer.
    *
    * @param picture what is on the card already
-   * @param full whether seat, pegs, grips, axles and H-point are dimensioned too
+   * @param detail how much is dimensioned
    */
-  static Layer layer(Scene scene, Drawing picture, double denominator, boolean full) {
+  static Layer layer(Scene scene, Drawing picture, double denominator, Detail detail) {
     DimensionInk ink = new DimensionInk(scene, picture, denominator);
+    boolean full = detail == Detail.FULL;
     ink.wheels(full);
-    ink.steering();
-    ink.heights(full);
+    if (detail != Detail.OVERALL) {
+      ink.steering();
+    }
+    ink.heights(detail);
     if (full) {
       ink.places();
     }
@@ -193,7 +196,7 @@ final class DimensionInk {
     marks.add(mark);
   }
 
-  private void heights(boolean full) {
+  private void heights(Detail detail) {
     double top = 0;
     double topX = 0;
     double low = Double.POSITIVE_INFINITY;
@@ -219,13 +222,17 @@ final class DimensionInk {
     if (top > 0) {
       left.add(span("height", 0, top, topX, topX, "height"));
     }
+    if (detail == Detail.OVERALL) {
+      return;
+    }
     if (lowest != null && low > 0) {
       PointMm at = lowest;
       String of = lowestName;
       onMachine.add(() -> clearance(at, of));
     }
     List<CushionPart> pans = SeatParts.pans(scene.layout()).toList();
-    pans.forEach(pan -> seat(pan, pans.size() > 1 ? pan.seat() + " seat" : "seat", full));
+    pans.forEach(
+        pan -> seat(pan, pans.size() > 1 ? pan.seat() + " seat" : "seat", detail == Detail.FULL));
   }
 
   /** A hub motor or a brake inside its wheel is not the belly. */

@@ -20,6 +20,9 @@ import org.longlow.svg.page.TitleBlock;
 /** The elevation for the wall: dimensions in tiers, axle loads as notes, on a framed sheet. */
 public final class DimensionedElevation {
 
+  /** Said where some dimensions are left off. */
+  static final String LARGER = "Main dimensions only; larger paper shows them all.";
+
   private static final double NOTE_LINE_MM = 4.4;
   private static final double AIR_MM = 5;
 
@@ -41,8 +44,18 @@ public final class DimensionedElevation {
    *
    * @param page the sheet
    * @param scale the scale of the picture on it
+   * @param ink with what it is printed; what is on the page is for that
    */
-  public record Sheet(Page page, Scale scale) {}
+  public record Sheet(Page page, Scale scale, SheetInk ink) {
+    Sheet(Page page, Scale scale) {
+      this(page, scale, SheetInk.COLOUR);
+    }
+
+    /** Returns a sheet in colour as it is printed in {@code next}. */
+    public Sheet in(SheetInk next) {
+      return new Sheet(next.on(page), scale, next);
+    }
+  }
 
   static TitleBlock title(Study study, String date) {
     String whole = Scenes.title(study.layout());
@@ -70,23 +83,23 @@ public final class DimensionedElevation {
    * @param denominator N of the scale it will be shown at
    */
   static Drawing of(Scene scene, double denominator) {
-    return of(scene, denominator, true);
+    return of(scene, denominator, Detail.FULL);
   }
 
-  static Drawing of(Scene scene, double denominator, boolean full) {
-    Drawing drawing = bare(scene, denominator, full);
-    return drawing.plus(notes(lines(scene, full), drawing, denominator));
+  static Drawing of(Scene scene, double denominator, Detail detail) {
+    Drawing drawing = bare(scene, denominator, detail);
+    return drawing.plus(notes(lines(scene, detail), drawing, denominator));
   }
 
   /** Returns the elevation with its dimensions, without notes. */
-  static Drawing bare(Scene scene, double denominator, boolean full) {
+  static Drawing bare(Scene scene, double denominator, Detail detail) {
     PictureOptions plain = PictureOptions.PLAIN.withDenominator(denominator);
     Drawing machine = ElevationPicture.of(scene, plain);
-    return machine.plus(DimensionInk.layer(scene, machine, denominator, full));
+    return machine.plus(DimensionInk.layer(scene, machine, denominator, detail));
   }
 
   /** Returns what is said of a picture, a line each. */
-  static List<String> lines(Scene scene, boolean full) {
+  static List<String> lines(Scene scene, Detail detail) {
     List<String> lines = new ArrayList<>();
     lines.add(
         "Lengths in "
@@ -116,8 +129,8 @@ public final class DimensionedElevation {
     if (!scene.sunk().isEmpty()) {
       lines.add("Sink of foam is good to ±20 %.");
     }
-    if (!full) {
-      lines.add("Main dimensions only; larger paper shows them all.");
+    if (detail != Detail.FULL) {
+      lines.add(LARGER);
     }
     lines.add("A sketch, not a certificate: local codes and licensed inspection decide.");
     return lines;

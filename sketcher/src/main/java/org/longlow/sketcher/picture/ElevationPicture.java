@@ -68,7 +68,7 @@ public final class ElevationPicture {
     Drawing machine = onRoad(canvas.drawing(scene.title()), toRoad);
     Drawing drawing = with(machine, KeptInk.layer(scene, machine, n, options.chosen()));
     if (options.dimensions()) {
-      drawing = drawing.plus(DimensionInk.layer(scene, drawing, n, false));
+      drawing = drawing.plus(DimensionInk.layer(scene, drawing, n, Detail.MAIN));
     }
     if (options.names()) {
       drawing = with(drawing, NameInk.layer(scene, drawing, toRoad, n, options.nameWidthMm()));

@@ -15,16 +15,25 @@ import org.longlow.svg.page.TitleBlock;
  * Finds the scale at which a picture goes on a framed sheet.
  *
  * @param what what is to fit, such as "the machine of 2710 x 1100 mm"
+ * @param several whether that is several things
  * @param least the picture is at least so large, real mm
+ * @param details how much may be dimensioned on it, the most first
+ * @param worthIt how many times larger it must come out for some dimensions to be left off, at
+ *     least 1
  * @param picture draws it
  */
-record SheetChoice(Paper paper, TitleBlock title, String what, Envelope least, Picture picture) {
+record SheetChoice(
+    Paper paper,
+    TitleBlock title,
+    String what,
+    boolean several,
+    Envelope least,
+    List<Detail> details,
+    double worthIt,
+    Picture picture) {
 
-  /**
-   * How much larger the picture must come out for the lesser dimensions to be left off; more than
-   * the step from 1:10 to 1:20, less than that from 1:20 to 1:50.
-   */
-  private static final double WORTH_IT = 2.2;
+  /** More than the step from 1:10 to 1:20, less than that from 1:20 to 1:50. */
+  static final double MUCH_LARGER = 2.2;
 
   /** A picture at real size, lettered for a scale. */
   interface Picture {
@@ -32,58 +41,66 @@ record SheetChoice(Paper paper, TitleBlock title, String what, Envelope least, P
      * Returns it.
      *
      * @param denominator N of the scale 1:N
-     * @param full whether lesser dimensions are on it too
+     * @param detail how much is dimensioned
      */
-    Drawing at(double denominator, boolean full);
+    Drawing at(double denominator, Detail detail);
   }
 
   /**
    * Returns the sheet at the largest preferred scale (ISO 5455) that fits, the paper turned
-   * whichever way gives the larger one.
+   * whichever way gives the larger one; not larger where that is not worth the dimensions it costs.
    *
    * @throws OutOfRange if it fits at no scale
    */
   DimensionedElevation.Sheet largest() {
-    Optional<DimensionedElevation.Sheet> full = largest(true, 0);
-    double larger = full.map(s -> WORTH_IT * s.scale().factor()).orElse(0.0);
-    Optional<DimensionedElevation.Sheet> main = largest(false, larger);
-    return main.or(() -> full)
-        .orElseThrow(
-            () ->
-                new OutOfRange(
-                    what + " fits on " + paper.name() + " at no scale; take larger paper"));
+    DimensionedElevation.Sheet best = null;
+    for (Detail detail : details) {
+      double above = best == null ? 0 : worthIt * best.scale().factor();
+      best = largest(List.of(detail), above).orElse(best);
+    }
+    if (best == null) {
+      throw new OutOfRange(
+          what
+              + (several ? " fit on " : " fits on ")
+              + paper.name()
+              + " at no scale; take larger paper");
+    }
+    return best;
   }
 
   /**
-   * Returns the sheet at a given scale.
+   * Returns the sheet at a given scale, with as many dimensions as fit.
    *
-   * @throws OutOfRange if it does not fit; the message names a scale that does
+   * @throws OutOfRange if it does not fit; the message names the largest scale that does
    */
   DimensionedElevation.Sheet at(Scale scale) {
-    return at(true, scale)
-        .or(() -> at(false, scale))
+    return at(details, scale)
         .orElseThrow(
             () ->
                 new OutOfRange(
                     what
-                        + " does not fit on "
+                        + (several ? " do not fit on " : " does not fit on ")
                         + paper.name()
                         + " at "
                         + scale
                         + "; take "
-                        + largest().scale()
-                        + " or larger paper"));
+                        + largest(details, 0).map(s -> s.scale() + " or ").orElse("")
+                        + "larger paper"));
   }
 
-  private Optional<DimensionedElevation.Sheet> largest(boolean full, double above) {
+  private Optional<DimensionedElevation.Sheet> largest(List<Detail> any, double above) {
     return Scale.PREFERRED.stream()
         .filter(scale -> scale.paper() <= scale.real() && scale.factor() > above)
-        .flatMap(scale -> at(full, scale).stream())
+        .flatMap(scale -> at(any, scale).stream())
         .findFirst();
   }
 
+  private Optional<DimensionedElevation.Sheet> at(List<Detail> any, Scale scale) {
+    return any.stream().flatMap(detail -> at(detail, scale).stream()).findFirst();
+  }
+
   /** Returns the sheet at a scale, the paper turned so that it fits; empty if it does not. */
-  private Optional<DimensionedElevation.Sheet> at(boolean full, Scale scale) {
+  private Optional<DimensionedElevation.Sheet> at(Detail detail, Scale scale) {
     for (Paper turned : List.of(paper.landscape(), paper.portrait())) {
       if (!SheetSpace.serves(turned)) {
         continue;
@@ -92,7 +109,7 @@ record SheetChoice(Paper paper, TitleBlock title, String what, Envelope least, P
       if (!fits(least, space, scale.factor())) {
         continue;
       }
-      Drawing drawing = picture.at(scale.denominator(), full);
+      Drawing drawing = picture.at(scale.denominator(), detail);
       if (fits(drawing.scaled(scale.factor()).paperBoundsMm(), space, 1)) {
         return Optional.of(
             new DimensionedElevation.Sheet(Frame.sheet(turned, title, drawing, scale), scale));

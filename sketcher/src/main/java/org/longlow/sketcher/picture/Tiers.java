@@ -218,14 +218,9 @@ final class Tiers {
     Mark.Words mark = words(span, tier, at);
     Envelope box = Labels.box(mark, dims.denominator());
     words.add(box);
-    if (at - wide / 2 < span.high() && at + wide / 2 > span.high()) {
-      // the line that ends the span runs behind its words
-      onTop.add(
-          new Mark.Shape(span.subject(), Planar.rectangle(box), Style.area(Tone.PAPER, 0.85)));
-      onTop.add(mark);
-    } else {
-      marks.add(mark);
-    }
+    // extension lines, its own and those of others, break behind its words
+    onTop.add(new Mark.Shape(span.subject(), Planar.rectangle(box), Style.area(Tone.PAPER, 1)));
+    onTop.add(mark);
   }
 
   /** A hairline from the thing measured past the dimension line: it may cross the picture. */

@@ -66,7 +66,8 @@ public record Touch(
         f.across().orElse(0));
   }
 
-  private static String both(Finding f) {
+  /** Returns what of the machine and whose limb a finding is about. */
+  static String both(Finding f) {
     return Stream.concat(
             f.about().parts().stream(), f.who().stream().map(who -> "a limb of " + who.words()))
         .collect(Collectors.joining(" and "));

@@ -23,18 +23,34 @@ final class TouchInk {
 
   private TouchInk() {}
 
+  /** Returns a picture with the marks, under its dimensions, whose words break what runs there. */
+  static Drawing on(Drawing picture, List<TouchRing> touches, Envelope machine, Eye eye, double n) {
+    Layer layer = layer(touches, picture, machine, eye, n);
+    if (layer.marks().isEmpty()) {
+      return picture;
+    }
+    List<Layer> layers = new ArrayList<>(picture.layers());
+    int at = 0;
+    while (at < layers.size() && !layers.get(at).id().equals(PictureLayer.DIMENSIONS.id())) {
+      at++;
+    }
+    layers.add(at, layer);
+    return new Drawing(picture.title(), layers);
+  }
+
   /**
    * Returns the marks.
    *
    * @param picture what they are drawn on
    */
-  static Layer layer(List<Touch> touches, Drawing picture, Envelope machine, Eye eye, double n) {
+  private static Layer layer(
+      List<TouchRing> touches, Drawing picture, Envelope machine, Eye eye, double n) {
     Canvas canvas = new Canvas(n);
     boolean front = eye.aspect() == Aspect.FRONT;
     List<Double> taken = new ArrayList<>();
     Envelope all = picture.boundsMm();
     all.expandToInclude(machine);
-    for (Touch touch : touches) {
+    for (TouchRing touch : touches) {
       PointMm at = eye.page(touch.where(), touch.yMm());
       canvas.circle(
           PictureLayer.FINDINGS, "touch", at, canvas.paper(RING_MM), Style.line(Tone.BAD, 0.35));
@@ -52,8 +68,7 @@ final class TouchInk {
       canvas.words(
           PictureLayer.FINDINGS,
           "touch",
-          (front ? "leaned, " : touch.left() ? "steered left, " : "steered right, ")
-              + touch.words(),
+          touch.words(),
           new PointMm(x + canvas.paper(right ? 1 : -1), y - canvas.paper(1)),
           Canvas.SMALL_MM,
           right ? Anchor.START : Anchor.END,

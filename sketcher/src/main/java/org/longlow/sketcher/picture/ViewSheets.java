@@ -11,6 +11,7 @@ import org.longlow.constraints.study.Study;
 import org.longlow.rider.geom.OutOfRange;
 import org.longlow.svg.drawing.Drawing;
 import org.longlow.svg.drawing.Layer;
+import org.longlow.svg.drawing.Mark;
 import org.longlow.svg.page.Paper;
 import org.longlow.svg.page.Scale;
 
@@ -54,41 +55,52 @@ public final class ViewSheets {
 
   private SheetChoice choice(Study study, Paper paper, String date) {
     boolean side = views.kind() == Views.Kind.SIDE;
+    boolean all = views.kind() == Views.Kind.ALL;
     return new SheetChoice(
         paper,
         DimensionedElevation.title(study, date).withDocumentType(views.kind().words()),
         (side ? "" : "the " + views.kind().words() + " of ") + DimensionedElevation.machine(scene),
-        side || views.kind() == Views.Kind.ALL ? MachineInk.bounds(scene) : new Envelope(),
+        all,
+        side || all ? MachineInk.bounds(scene) : new Envelope(),
+        all ? List.of(Detail.values()) : List.of(Detail.FULL, Detail.MAIN),
+        all ? 1 : SheetChoice.MUCH_LARGER,
         this::at);
   }
 
   /** Returns the views at real size, lettered for a scale. */
-  Drawing at(double n, boolean full) {
+  Drawing at(double n, Detail detail) {
     return switch (views.kind()) {
-      case SIDE -> DimensionedElevation.of(scene, n, full);
-      case FRONT -> alone(Aspect.FRONT, "Seen from ahead: the machine's left is at the right.", n);
-      case PLAN -> alone(Aspect.PLAN, "Seen from above, the front to the right.", n);
-      case ALL -> all(n, full);
+      case SIDE -> DimensionedElevation.of(scene, n, detail);
+      case FRONT ->
+          alone(Aspect.FRONT, "Seen from ahead: the machine's left is at the right.", n, detail);
+      case PLAN -> alone(Aspect.PLAN, "Seen from above, the front to the right.", n, detail);
+      case ALL -> all(n, detail);
     };
   }
 
-  private Drawing alone(Aspect aspect, String how, double n) {
-    Drawing view = view(aspect, AspectPicture.Overall.BOTH, n);
-    List<String> lines = DimensionedElevation.lines(scene, true);
+  private Drawing alone(Aspect aspect, String how, double n, Detail detail) {
+    AspectBodies seen = seen(aspect);
+    Drawing view =
+        AspectPicture.of(scene, seen, new AspectDimensions(scene, seen, detail, n).all(), n);
+    List<String> lines = DimensionedElevation.lines(scene, detail);
     List<String> said = new ArrayList<>(List.of(lines.get(0), how));
-    List<Touch> touches = FirstTouches.of(study, aspect, Company.occupants(seated));
+    List<TouchRing> touches = FirstTouches.of(study, aspect, Company.occupants(seated));
     if (!touches.isEmpty()) {
       said.add("Rings: " + FirstTouches.words(aspect) + ".");
-      AspectBodies seen = bodies.get(aspect);
-      view = view.plus(TouchInk.layer(touches, view, seen.machine(), seen.eye(), n));
+      view = TouchInk.on(view, touches, seen.machine(), seen.eye(), n);
+    }
+    if (aspect == Aspect.FRONT && detail == Detail.FULL) {
+      LampSpans.said(scene).ifPresent(said::add);
+    }
+    if (detail != Detail.FULL) {
+      said.add(DimensionedElevation.LARGER);
     }
     said.add(lines.get(lines.size() - 1));
     return view.plus(DimensionedElevation.notes(said, view, n));
   }
 
-  private Drawing view(Aspect aspect, AspectPicture.Overall overall, double n) {
-    AspectBodies seen = bodies.computeIfAbsent(aspect, this::bodies);
-    return AspectPicture.of(scene, seen, overall, n);
+  private AspectBodies seen(Aspect aspect) {
+    return bodies.computeIfAbsent(aspect, this::bodies);
   }
 
   private AspectBodies bodies(Aspect aspect) {
@@ -96,11 +108,13 @@ public final class ViewSheets {
     return new AspectBodies(scene, seated, SubjectLook.of(elevation), aspect);
   }
 
-  private Drawing all(double n, boolean full) {
+  private Drawing all(double n, Detail detail) {
     boolean first = views.projection() == Views.Projection.FIRST_ANGLE;
-    Drawing side = DimensionedElevation.bare(scene, n, full);
-    Drawing front = view(Aspect.FRONT, AspectPicture.Overall.WIDTH, n);
-    Drawing plan = view(Aspect.PLAN, AspectPicture.Overall.NONE, n);
+    Drawing side = DimensionedElevation.bare(scene, n, detail);
+    AspectBodies ahead = seen(Aspect.FRONT);
+    List<Mark> breadth = new AspectDimensions(scene, ahead, detail, n).breadth();
+    Drawing front = AspectPicture.of(scene, ahead, breadth, n);
+    Drawing plan = AspectPicture.of(scene, seen(Aspect.PLAN), List.of(), n);
     Envelope s = onPaper(side, n);
     Envelope f = onPaper(front, n);
     Envelope p = onPaper(plan, n);
@@ -117,7 +131,7 @@ public final class ViewSheets {
             first
                 ? ProjectionSymbol.firstAngle(box.getMinX(), box.getMinY(), n)
                 : ProjectionSymbol.thirdAngle(box.getMaxX(), box.getMaxY(), n));
-    List<String> lines = new ArrayList<>(DimensionedElevation.lines(scene, full));
+    List<String> lines = new ArrayList<>(DimensionedElevation.lines(scene, detail));
     lines.add(1, views.projection().words() + ".");
     return marked.plus(DimensionedElevation.notes(lines, marked, n));
   }

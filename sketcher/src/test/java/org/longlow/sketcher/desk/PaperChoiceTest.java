@@ -8,6 +8,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.longlow.constraints.layout.Occupant;
 import org.longlow.constraints.stand.Condition;
+import org.longlow.sketcher.picture.SheetInk;
 import org.longlow.sketcher.picture.Views;
 import org.longlow.svg.page.Scale;
 
@@ -28,6 +29,7 @@ class PaperChoiceTest {
           .withOpening(0.4)
           .withViews(new Views(Views.Kind.ALL, Views.Projection.THIRD_ANGLE))
           .withScale(Optional.of(Scale.oneTo(5)))
+          .withInk(SheetInk.BLACK)
           .withSvg(true);
 
   @Test
@@ -46,6 +48,7 @@ class PaperChoiceTest {
                 false,
                 0.4,
                 Optional.of(Scale.oneTo(5)),
+                SheetInk.BLACK,
                 true));
     assertThat(ALL.withSvg(false).withSvg(true)).isEqualTo(ALL);
   }

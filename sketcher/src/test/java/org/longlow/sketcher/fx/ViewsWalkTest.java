@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Point2D;
+import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
@@ -94,6 +95,30 @@ class ViewsWalkTest extends Walk {
     hands.press(KeyCode.X).press(KeyCode.X);
     assertThat(aspect()).as("seen from elsewhere the hand is empty").isEqualTo(Aspect.PLAN);
     assertThat(Hands.onFx(() -> hands.window().hands().hand())).isInstanceOf(Picking.class);
+  }
+
+  /** Whatever is asked for while a view is worked out is done on it in the end. */
+  @Test
+  void theTicketOfTheWholeMachineStandsAsideAndASignSaysWhatIsAwaited() {
+    hands.press(KeyCode.ESCAPE).press(KeyCode.X);
+    assertThat(aspect()).isEqualTo(Aspect.FRONT);
+    assertThat(hands.desk().options().chosen()).isEmpty();
+    assertThat(hands.node("bench-ticket", Node.class).isVisible()).isFalse();
+    hands.press(KeyCode.SHORTCUT, KeyCode.DIGIT1);
+    assertThat(hands.node("bench-ticket", Node.class).isVisible()).as("asked for").isTrue();
+    hands.press(KeyCode.ESCAPE);
+    assertThat(hands.node("view-awaited", Node.class).isVisible()).as("it is there").isFalse();
+    assertThat(AwaitedView.words(Aspect.FRONT, Aspect.FRONT)).isEmpty();
+    assertThat(AwaitedView.words(Aspect.SIDE, Aspect.PLAN))
+        .contains("The plan is being worked out \u2026");
+    Hands.onFx(
+        () -> {
+          // two keys before the first view is there
+          hands.desk().look(o -> o.withAspect(o.aspect().next()));
+          hands.desk().look(o -> o.withAspect(o.aspect().next()));
+          return null;
+        });
+    hands.until("side again", () -> aspect() == Aspect.SIDE);
   }
 
   @Test

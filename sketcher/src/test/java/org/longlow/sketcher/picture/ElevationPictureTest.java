@@ -216,7 +216,10 @@ public class ElevationPictureTest {
     for (double n : new double[] {5, 10, 20}) {
       Layer layer =
           DimensionInk.layer(
-              scene, ElevationPicture.of(scene, PictureOptions.PLAIN.withDenominator(n)), n, true);
+              scene,
+              ElevationPicture.of(scene, PictureOptions.PLAIN.withDenominator(n)),
+              n,
+              Detail.FULL);
       List<Mark.Words> words =
           layer.marks().stream()
               .filter(Mark.Words.class::isInstance)
@@ -240,7 +243,7 @@ public class ElevationPictureTest {
     // at 1:20 there is no room under the belly that no line runs down through
     for (double n : new double[] {5, 10}) {
       Drawing machine = ElevationPicture.of(scene, PictureOptions.PLAIN.withDenominator(n));
-      Layer layer = DimensionInk.layer(scene, machine, n, true);
+      Layer layer = DimensionInk.layer(scene, machine, n, Detail.FULL);
       List<Mark.Words> written =
           layer.marks().stream()
               .filter(Mark.Words.class::isInstance)

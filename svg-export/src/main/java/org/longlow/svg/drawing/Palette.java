@@ -74,6 +74,9 @@ public record Palette(String name, Map<Tone, Colour> colours) {
               entry(Tone.CHOSEN, "#b7a6f2"),
               entry(Tone.PAPER, "#1d2226")));
 
+  /** One black ink: whatever is not the paper. */
+  public static final Palette BLACK = new Palette("black", black());
+
   public Palette {
     Set<Tone> missing = EnumSet.allOf(Tone.class);
     missing.removeAll(colours.keySet());
@@ -93,6 +96,14 @@ public record Palette(String name, Map<Tone, Colour> colours) {
    */
   public boolean isWhitePaper() {
     return of(Tone.PAPER).equals(new Colour(255, 255, 255));
+  }
+
+  private static Map<Tone, Colour> black() {
+    Map<Tone, Colour> map = new EnumMap<>(Tone.class);
+    for (Tone tone : Tone.values()) {
+      map.put(tone, tone == Tone.PAPER ? new Colour(255, 255, 255) : new Colour(0, 0, 0));
+    }
+    return map;
   }
 
   @SafeVarargs

@@ -27,7 +27,6 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.seat.Sitting;
 import org.longlow.constraints.shape.PartShape;
-import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.stand.Standing;
 import org.longlow.rider.geom.PointMm;
 import org.longlow.rider.words.Words;
@@ -56,7 +55,7 @@ public final class LawFindings {
               "Law was not judged: the machine does not stand. " + FindingGroup.LAW.caution()));
     }
     Standing standing = unladen.get();
-    List<LampItem> lamps = lamps(layout, standing);
+    List<LampItem> lamps = LitLamps.of(layout, standing.places(), standing.ground());
     List<Ruling> rulings = new ArrayList<>(lampRulings(inForce, lamps, rearmostXMm(standing)));
     MachineRulings machine = new MachineRulings(layout, sittings, standing, standings);
     for (Row row : rows(inForce, Asked.Subject.MACHINE)) {
@@ -129,35 +128,6 @@ public final class LawFindings {
               false));
     }
     return rulings;
-  }
-
-  private static List<LampItem> lamps(Layout layout, Standing standing) {
-    List<LampItem> lamps = new ArrayList<>();
-    for (LampPart lamp : layout.parts(LampPart.class).toList()) {
-      LampItem item = item(lamp, standing);
-      lamps.add(item);
-      if (lamp.pair()) {
-        lamps.add(item.mirrored());
-      }
-    }
-    return lamps;
-  }
-
-  private static LampItem item(LampPart lamp, Standing standing) {
-    Places places = standing.places();
-    PointMm at = standing.ground().toRoad(places.pin(lamp.at()));
-    return new LampItem(
-        lamp.name(),
-        false,
-        lamp.type(),
-        lamp.colour(),
-        at.x() > standing.ground().wheelbaseMm() / 2,
-        at.x(),
-        places.value(lamp.y()),
-        at.z(),
-        places.value(lamp.halfWidth()),
-        places.value(lamp.halfHeight()),
-        lamp.base().steered());
   }
 
   private static double rearmostXMm(Standing standing) {

@@ -17,8 +17,11 @@ import org.longlow.constraints.check.finding.FindingKind;
 import org.longlow.constraints.check.finding.FindingKind.Rests;
 import org.longlow.constraints.check.finding.Say;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.layout.FurtherBody;
 import org.longlow.constraints.layout.Layout;
+import org.longlow.constraints.layout.LocalAxes;
 import org.longlow.constraints.layout.Opening;
+import org.longlow.constraints.layout.Outline;
 import org.longlow.constraints.layout.Part;
 import org.longlow.constraints.shape.Holes;
 import org.longlow.constraints.shape.Outlines;
@@ -51,27 +54,47 @@ public final class EdgeFindings {
   public static List<Finding> of(Layout layout, Places places) {
     List<Finding> findings = new ArrayList<>();
     for (Part part : layout.parts().values()) {
-      if (part instanceof Part.Outlined outlined && outlined.outline().closed()) {
-        Polygon within = Outlines.within(outlined.frame(), outlined.outline(), places);
-        List<Holes.Placed> holes = Holes.of(outlined.frame(), outlined.outline(), places);
-        Optional<Finding> crossed = crossed(part.name() + "'s edge", part.name(), within);
-        crossed.ifPresent(findings::add);
-        if (crossed.isEmpty() && !holes.isEmpty()) {
-          findings.add(holes(part.name(), within, holes));
+      if (part instanceof Part.Outlined outlined) {
+        String name = part.name();
+        of(outlined.frame(), outlined.outline(), About.parts(name), name, places)
+            .ifPresent(findings::add);
+        int number = 1;
+        for (FurtherBody body : outlined.bodies()) {
+          number++;
+          String called = body.name().isEmpty() ? "body " + number : body.name();
+          About about = About.parts(name).named(name, "body " + number);
+          of(outlined.frame(), body.outline(), about, called + " of " + name, places)
+              .ifPresent(findings::add);
         }
       }
     }
     return findings;
   }
 
-  private static Optional<Finding> crossed(String what, String part, Geometry area) {
+  /** Returns what is wrong with one edge, or is left round its holes. */
+  private static Optional<Finding> of(
+      LocalAxes frame, Outline outline, About about, String what, Places places) {
+    if (!outline.closed()) {
+      return Optional.empty();
+    }
+    Polygon within = Outlines.within(frame, outline, places);
+    List<Holes.Placed> holes = Holes.of(frame, outline, places);
+    return crossed("The edge of " + what, about, within)
+        .or(
+            () ->
+                holes.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(holes(what, about, within, holes)));
+  }
+
+  private static Optional<Finding> crossed(String what, About about, Geometry area) {
     return Optional.ofNullable(new IsValidOp(area).getValidationError())
         .map(
             error -> {
               Coordinate near = error.getCoordinate();
               return Finding.note(
                       EDGE,
-                      About.parts(part),
+                      about,
                       Verdict.FAIL,
                       PLANE,
                       Say.format(
@@ -82,10 +105,10 @@ public final class EdgeFindings {
             });
   }
 
-  private static Finding holes(String part, Polygon within, List<Holes.Placed> holes) {
+  private static Finding holes(String part, About about, Polygon within, List<Holes.Placed> holes) {
     for (Holes.Placed hole : holes) {
       if (!hole.opening().core().isValid()) {
-        return crossed(name(hole) + " of " + part, part, hole.opening().core()).orElseThrow();
+        return crossed(name(hole) + " of " + part, about, hole.opening().core()).orElseThrow();
       }
     }
     double least = Double.POSITIVE_INFINITY;
@@ -117,7 +140,7 @@ public final class EdgeFindings {
             stands ? least : Math.min(least, -1e-9), thin ? LEAST_WEB_MM : 0, FigureUnit.MM);
     return new Finding(
             HOLES,
-            About.parts(part),
+            about,
             Optional.empty(),
             thin ? Verdict.CAUTION : figures.verdict(),
             figures,

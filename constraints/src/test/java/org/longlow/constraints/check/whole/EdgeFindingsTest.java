@@ -79,4 +79,36 @@ class EdgeFindingsTest {
     assertThat(crossed.get().text()).contains("crosses or touches itself near x");
     assertThat(crossed.get().where()).isPresent();
   }
+
+  private static TestMachine withHead(String outline) {
+    return TestMachine.runabout()
+        .pin("crank", 300, 1500)
+        .with(
+            "parts",
+            "motor",
+            "{'kind': 'engine', 'frame': 'crank', 'left': 50, 'right': 50, 'mass': 9, 'outline':"
+                + " {'points': [[0, 0], [100, 0], [100, 60], [0, 60]]}, 'bodies': [{'name': 'head',"
+                + " 'left': 80, 'right': -50, 'both': true, 'outline': "
+                + outline
+                + "}]}");
+  }
+
+  /** A hole of 20 mm, 14 mm from the edge of a further body, leaves 4 mm; one of 24 leaves 2. */
+  @Test
+  void furtherBodiesAreLookedAtToo() {
+    String holed =
+        "{'points': [[0, 60], [80, 60], [80, 140], [0, 140]], 'holes': [{'hole': 'round', 'at':"
+            + " [14, 100], 'diameter': %s}]}";
+    Finding wide = withHead(holed.formatted("20")).finding("holes.motor.body 2").orElseThrow();
+    assertThat(wide.verdict()).isEqualTo(Verdict.PASS);
+    assertThat(wide.value()).isCloseTo(4, within(1e-6));
+    Finding thin = withHead(holed.formatted("24")).finding("holes.motor.body 2").orElseThrow();
+    assertThat(thin.verdict()).isEqualTo(Verdict.CAUTION);
+    assertThat(thin.value()).isCloseTo(2, within(1e-6));
+    assertThat(thin.text()).startsWith("head of motor keeps 2.0 mm");
+    String through = "{'points': [[0, 60], [80, 60], [80, 140], 'crown']}";
+    TestMachine crossed = withHead(through).pin("crown", 340, 1540);
+    assertThat(crossed.verdict("edge.motor.body 2")).isEqualTo(Verdict.FAIL);
+    assertThat(withHead(through).pin("crown", 300, 1640).finding("edge.motor.body 2")).isEmpty();
+  }
 }
