@@ -16,6 +16,10 @@ public final class Launcher {
   private Launcher() {}
 
   public static void main(String[] args) {
+    if (args.length > 0 && !args[0].equals("open")) {
+      // commands draw into memory and never look for a screen
+      System.setProperty("java.awt.headless", "true");
+    }
     PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
     PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
     int code = Longlow.run(out, err, args);

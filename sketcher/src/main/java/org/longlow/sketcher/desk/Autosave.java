@@ -142,7 +142,7 @@ public final class Autosave {
    */
   static Path setAside(Path copy) throws IOException {
     String name = stemOf(copy).replaceFirst("^\\.", "");
-    Path aside = copy.resolveSibling(name.replaceFirst("\\.json$", "") + ".unsaved.json");
+    Path aside = copy.resolveSibling(name.replaceFirst("\\.(json|longlow)$", "") + ".unsaved.json");
     Path free = Beside.free(aside);
     Files.move(copy, free);
     return free;

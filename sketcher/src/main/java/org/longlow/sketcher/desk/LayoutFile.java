@@ -57,12 +57,18 @@ public record LayoutFile(Path path, String digest) {
     return new LayoutFile(path, digestOf(path));
   }
 
-  /** Returns {@code path} with the ending of layout files, which is added where it is missing. */
+  /** The ending that the desktop knows layout files by; what is inside is JSON. */
+  public static final String ENDING = ".longlow";
+
+  /** The endings that layout files have; any other name of a file is read all the same. */
+  public static final List<String> ENDINGS = List.of(ENDING, ".json");
+
+  /** Returns {@code path} with an ending of layout files, which is added where it is missing. */
   static Path named(Path path) {
-    String name = String.valueOf(path.getFileName());
-    return path.getFileName() == null || name.toLowerCase(Locale.ROOT).endsWith(".json")
+    String name = String.valueOf(path.getFileName()).toLowerCase(Locale.ROOT);
+    return path.getFileName() == null || ENDINGS.stream().anyMatch(name::endsWith)
         ? path
-        : path.resolveSibling(name + ".json");
+        : path.resolveSibling(path.getFileName() + ENDING);
   }
 
   /** Returns whether somebody else wrote or removed the file since. */

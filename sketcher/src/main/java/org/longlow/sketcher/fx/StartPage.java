@@ -27,6 +27,7 @@ import org.longlow.constraints.layout.Layout;
 import org.longlow.constraints.words.Counted;
 import org.longlow.sketcher.desk.Autosave;
 import org.longlow.sketcher.desk.Desk;
+import org.longlow.sketcher.desk.LayoutFile;
 import org.longlow.sketcher.desk.UnopenedFile;
 
 /** Where the window begins: machines that come with it, files, work left unsaved, and faults. */
@@ -141,7 +142,8 @@ final class StartPage extends StackPane {
     chooser
         .getExtensionFilters()
         .addAll(
-            new FileChooser.ExtensionFilter("layouts", "*.json"),
+            new FileChooser.ExtensionFilter(
+                "layouts", LayoutFile.ENDINGS.stream().map(e -> "*" + e).toList()),
             new FileChooser.ExtensionFilter("all files", "*"));
     File file = chooser.showOpenDialog(getScene().getWindow());
     if (file != null) {

@@ -18,6 +18,7 @@ import javafx.stage.FileChooser;
 import javafx.util.Duration;
 import org.longlow.constraints.disk.Beside;
 import org.longlow.sketcher.desk.Desk;
+import org.longlow.sketcher.desk.LayoutFile;
 import org.longlow.sketcher.desk.Notice;
 import org.longlow.sketcher.desk.Session;
 
@@ -140,7 +141,7 @@ final class TopStrip extends VBox {
                 () ->
                     Beside.free(
                             Path.of(
-                                System.getProperty("user.dir"), session.layout().name() + ".json"))
+                                System.getProperty("user.dir"), session.layout().name() + LayoutFile.ENDING))
                         .toString()));
     showLine(true);
     path.requestFocus();
@@ -162,7 +163,7 @@ final class TopStrip extends VBox {
   private void look() {
     FileChooser chooser = new FileChooser();
     chooser.setTitle("Save the layout as");
-    chooser.setInitialFileName(desk.session().get().layout().name() + ".json");
+    chooser.setInitialFileName(desk.session().get().layout().name() + LayoutFile.ENDING);
     File file = chooser.showSaveDialog(getScene().getWindow());
     if (file != null) {
       path.setText(file.getPath());

@@ -43,12 +43,15 @@ class FilesByNameTest {
 
   @ParameterizedTest(name = "{0} is saved as {1}")
   @CsvSource({
-    "wren, wren.json",
+    "wren, wren.longlow",
+    "wren.longlow, wren.longlow",
     "wren.json, wren.json",
     "Wren.JSON, Wren.JSON",
-    "wren.txt, wren.txt.json",
-    "a.b, a.b.json",
-    "json, json.json"
+    "Wren.LongLow, Wren.LongLow",
+    "wren.txt, wren.txt.longlow",
+    "a.b, a.b.longlow",
+    "json, json.longlow",
+    "longlow, longlow.longlow"
   })
   void layoutFilesGetTheirEnding(String asked, String named) {
     assertThat(LayoutFile.named(folder.resolve(asked))).isEqualTo(folder.resolve(named));

@@ -256,8 +256,8 @@ class WorkKeptTest {
     desk.files().openCopy(Wren.layout(), Optional.empty());
     desk.files().saveAs(folder.resolve("mine.v2"));
     assertThat(notice("saved").get().text())
-        .isEqualTo("Saved as " + folder.resolve("mine.v2.json") + ".");
-    assertThat(names(folder)).contains("mine.v2.json").doesNotContain("mine.v2");
+        .isEqualTo("Saved as " + folder.resolve("mine.v2.longlow") + ".");
+    assertThat(names(folder)).contains("mine.v2.longlow").doesNotContain("mine.v2");
     desk.files().saveAs(folder.resolve("mine.v2"));
     assertThat(notice("saved").get().text()).as("its own file").startsWith("Saved as");
     desk.files().saveAs(folder.resolve("LOUD.JSON"));
@@ -265,7 +265,7 @@ class WorkKeptTest {
     Files.createDirectory(folder.resolve("shop"));
     desk.files().saveAs(folder.resolve("shop"));
     assertThat(notice("saved").get().text()).contains("Not saved", "is a folder");
-    assertThat(names(folder)).doesNotContain("shop.json", "shop-2");
+    assertThat(names(folder)).doesNotContain("shop.longlow", "shop-2");
   }
 
   @Test
