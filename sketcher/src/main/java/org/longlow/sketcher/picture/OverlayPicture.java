@@ -70,10 +70,13 @@ public final class OverlayPicture {
             paper,
             DimensionedElevation.title(after, date).withDocumentType("comparison"),
             DimensionedElevation.machine(scene),
+            false,
             box,
-            (n, full) -> {
+            List.of(Detail.FULL, Detail.MAIN),
+            SheetChoice.MUCH_LARGER,
+            (n, detail) -> {
               Drawing both = of(before, after, n);
-              List<String> said = full ? lines : lines.subList(0, 1);
+              List<String> said = detail == Detail.FULL ? lines : lines.subList(0, 1);
               return both.plus(DimensionedElevation.notes(said, both, n));
             });
     return scale.map(choice::at).orElseGet(choice::largest);
