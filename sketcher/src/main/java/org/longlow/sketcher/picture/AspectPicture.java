@@ -53,12 +53,7 @@ final class AspectPicture {
 
   private static Drawing of(Study study, Scene scene, PictureOptions options) {
     double n = options.denominator();
-    AspectBodies bodies =
-        new AspectBodies(
-            scene,
-            Scenes.seated(study, options, Scenes.standing(study, options)),
-            SubjectLook.of(ElevationPicture.of(scene, PictureOptions.PLAIN)),
-            options.aspect());
+    AspectBodies bodies = LastSeen.of(study, options);
     boolean straight = scene.leaned().isEmpty() && scene.steerRad() == 0;
     boolean measured = options.dimensions() && straight;
     AspectDimensions measures = new AspectDimensions(scene, bodies, Detail.MAIN, n);
