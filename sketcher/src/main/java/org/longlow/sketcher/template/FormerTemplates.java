@@ -213,7 +213,12 @@ final class FormerTemplates {
             + figures.mm(f.radiusMm())
             + ", "
             + off
-            + " off for the fold");
+            + " off for the fold"
+            + (one
+                ? ", its middle "
+                    + figures.mm(f.breadthMm() - f.leastDeductionMm() / 2)
+                    + " inside the edge"
+                : ""));
   }
 
   private static String degrees(double rad) {

@@ -40,7 +40,7 @@ final class PatternTemplates {
             name + ", " + pattern.what() + " flat",
             pattern.outline(),
             strip ? "left side" : wrap ? "forward" : "up",
-            strip ? "along" : wrap ? "round, left side first" : wall ? "left side" : "forward");
+            strip ? "along" : wrap ? "round" : wall ? "left side" : "forward");
     for (FlatPiece.Fold f : pattern.folds()) {
       sheet.mark(f.line(), Style.narrow(Tone.INK).withLine(LineType.DASHED));
       Coordinate at = f.line().getCoordinate();
@@ -72,7 +72,8 @@ final class PatternTemplates {
       lines.add("from left to right it follows the outline from its first point on");
     }
     if (wrap) {
-      lines.add("goes all round, its seam in the lowest middle; add what the seam overlaps");
+      lines.add(
+          "goes all round, up the left side first, its seam in the lowest middle; add what it overlaps");
     }
     if (skin.thicknessMm() == 0) {
       lines.addAll(TemplateWords.wrapped(BreadthWords.NO_THICKNESS));
