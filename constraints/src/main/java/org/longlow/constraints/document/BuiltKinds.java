@@ -53,7 +53,12 @@ final class BuiltKinds {
             "span", "A length or an angle measured between two pins.", s -> span(is, s))
         .decidedBy("measured")
         .rule(BuiltKinds::twoPins)
-        .exactly((name, span, dims) -> span(Type.quantity(span.kind().dim().orElseThrow())));
+        .exactly(
+            (name, span, dims) ->
+                // one of a kind that could not be read measures anything
+                span.kind() == null
+                    ? span(Type.ANY)
+                    : span(Type.quantity(span.kind().dim().orElseThrow())));
   }
 
   private static BuiltSpan span(Type.Quantity is, Source<BuiltSpan> s) {
@@ -216,10 +221,7 @@ final class BuiltKinds {
    *
    * @param key of the field, such as pins
    */
-  static Optional<Object> begun(Layout layout, Type.Group<?> group, String key, String name) {
-    if (!(group.item() instanceof Type.Quantity || group.item() instanceof Type.Place)) {
-      return Optional.ofNullable(Entries.of(layout, key).get(name));
-    }
+  static Optional<Object> begun(Layout layout, String key, String name) {
     return switch (key) {
       case "measures" -> Optional.ofNullable(layout.measures().get(name)).map(Measure::is);
       case "pins" ->

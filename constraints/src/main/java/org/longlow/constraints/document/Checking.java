@@ -52,7 +52,7 @@ final class Checking implements Type.Cases<Here, Object> {
     faults.at(++group, 0);
     Here whole = new Here("$", "", fitted);
     kind.rules().forEach(rule -> rule.check(fitted, new SpotAt(around, whole, "")));
-    return faults.isEmpty() ? new VariedFaults(fitted, tracer, faults).fitted() : fitted;
+    return fitted;
   }
 
   private void link() {

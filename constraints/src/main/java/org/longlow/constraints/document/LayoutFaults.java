@@ -40,7 +40,8 @@ public final class LayoutFaults {
    */
   public static Verdict verdict(Layout layout, Tracer tracer, Faults faults, Written written) {
     Checking checking = new Checking(layout, tracer, faults, written);
-    Layout fitted = checking.layout();
+    Layout plan = checking.layout();
+    Layout fitted = faults.isEmpty() ? new VariedFaults(plan, tracer, faults).fitted() : plan;
     return new Verdict(fitted, faults.list(), checking.notes());
   }
 }

@@ -109,8 +109,12 @@ public final class Typing {
           }
           if (type instanceof Type.Group<?> group && group.to().isPresent()) {
             Map<Object, Object> more = new LinkedHashMap<>((Map<?, ?>) old);
+            boolean whole =
+                group.item() instanceof Type.Nested || group.item() instanceof Type.Choice;
             Object begun =
-                BuiltKinds.begun(layout, group, field.key(), word)
+                (whole
+                        ? Optional.ofNullable(Entries.of(layout, field.key()).get(word))
+                        : BuiltKinds.begun(layout, field.key(), word))
                     .orElseThrow(() -> new OutOfRange("there is no " + word + " to say it of"));
             more.putIfAbsent(word, begun);
             return more;

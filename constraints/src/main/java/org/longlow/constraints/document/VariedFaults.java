@@ -35,6 +35,11 @@ final class VariedFaults {
               places(places, "measures", variant.measures(), path + ".measures");
               places(places, "pins", variant.pins(), path + ".pins");
               places(places, "parts", variant.parts(), path + ".parts");
+              if (variant.equals(
+                  new Variant(Map.of(), Map.of(), Map.of(), List.of(), variant.note()))) {
+                fitted.put(name, variant);
+                return;
+              }
               Layout varied = checked(Varied.named(layout, name), places, path);
               fitted.put(
                   name,

@@ -130,7 +130,7 @@ class BuiltMachineTest {
             TieKind.DISTANCE, "rearAxle", "frontAxle", Formula.of(wheelbase + 30, Unit.MM));
     BuiltMachine machine = machine(pins(Map.of("frontAxle", beside("frontAxle", 12, 0)), tape));
     assertThat(machine.built().placed().holds()).isTrue();
-    Finding unlike = finding(machine, "as-built.measured-distance-rearAxle-to-frontAxle");
+    Finding unlike = finding(machine, "as-built.measured distance rearAxle to frontAxle");
     assertThat(unlike.verdict()).isEqualTo(Verdict.FAIL);
     assertThat(unlike.text()).contains("measure both again");
   }

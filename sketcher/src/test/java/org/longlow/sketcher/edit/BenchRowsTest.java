@@ -45,7 +45,8 @@ class BenchRowsTest {
     assertThat(bench.kind()).isEqualTo("cushion");
     assertThat(bench.groups())
         .extracting(Bench.Group::heading)
-        .containsExactly("its own", "where it hangs", "measures it rests on", "more to say");
+        .containsExactly(
+            "its own", "where it hangs", "as built", "measures it rests on", "more to say");
     Bench.Row layer = row(bench, "its own", "layer 2 thickness");
     assertThat(layer.text()).isEqualTo("40 mm");
     assertThat(layer.value()).as("it says that itself").isEmpty();

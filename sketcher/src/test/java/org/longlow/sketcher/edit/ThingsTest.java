@@ -37,7 +37,7 @@ class ThingsTest {
             + HERON.wishes().size()
             + HERON.sections().size()
             + HERON.stances().size();
-    assertThat(all).hasSize(3 + entries + FINDINGS.size());
+    assertThat(all).hasSize(4 + entries + FINDINGS.size());
     assertThat(subjects).contains("part:engine", "measure:wheelbase", "tie:backSlope");
   }
 
