@@ -162,7 +162,7 @@ class ShopTest {
 
   @Test
   void theScalesShouldSayWhatTheMachineWeighs() {
-    List<Weighing.Planned> planned = Weighing.planned(STUDY);
+    List<WeighingSheet.Planned> planned = WeighingSheet.planned(STUDY);
     assertThat(planned).isNotEmpty();
     double all = STUDY.shapes().values().stream().mapToDouble(s -> s.massKg()).sum();
     assertThat(planned.get(0).frontKg() + planned.get(0).rearKg()).isCloseTo(all, within(1e-6));
