@@ -79,7 +79,7 @@ public record ListSet(Shop shop, List<Page> plans, List<Page> weighing) {
     shop.tables().forEach(t -> names.add(csv(t)));
     names.addAll(names(PLANS, plans.size()));
     names.addAll(names(WEIGHING, weighing.size()));
-    names.add(Sums.FILE);
+    names.add(ListSums.FILE);
     return names;
   }
 
@@ -124,8 +124,8 @@ public record ListSet(Shop shop, List<Page> plans, List<Page> weighing) {
   public Optional<List<String>> write(Path folder, InTheWay.Consent consent, StepWatch progress)
       throws IOException {
     Map<String, byte[]> files = csv();
-    byte[] sums = Sums.of(files);
-    files.put(Sums.FILE, sums);
+    byte[] sums = ListSums.of(files);
+    files.put(ListSums.FILE, sums);
     int[] done = {0};
     if (!pages(files, PLANS, plans, progress, done)
         || !pages(files, WEIGHING, weighing, progress, done)) {

@@ -80,7 +80,7 @@ final class Output {
   static boolean isSomebodysWork(Path file) throws IOException {
     return Files.exists(file)
         && (!Files.isRegularFile(file)
-            || Files.size(file) > 0 && !Seal.holds(file) && !Sums.vouch(file));
+            || Files.size(file) > 0 && !Seal.holds(file) && !ListSums.vouch(file));
   }
 
   /** Makes the folder that {@code file} is to be in. */

@@ -3,8 +3,8 @@ package org.longlow.sketcher.report;
 import java.util.List;
 import org.longlow.constraints.layout.Layout;
 import org.longlow.rider.words.Units;
-import org.longlow.sketcher.shop.Block;
 import org.longlow.sketcher.shop.CutPlan;
+import org.longlow.sketcher.shop.PageBlock;
 import org.longlow.sketcher.shop.PlanWords;
 import org.longlow.sketcher.shop.Shop;
 import org.longlow.sketcher.shop.ShopTable;
@@ -55,7 +55,7 @@ final class ShopTables {
     String words = plan.wanted().words(sizes);
     h.raw("<figure>\n");
     int k = 0;
-    for (Block block : shop.pictures(plan, WIDE_MM, HIGH_MM)) {
+    for (PageBlock block : shop.pictures(plan, WIDE_MM, HIGH_MM)) {
       h.raw("<div class=\"sheet\" tabindex=\"0\" role=\"group\" aria-label=\"");
       h.text("Cutting plan " + n + ": " + words).raw("\">\n");
       h.raw(

@@ -22,6 +22,9 @@ import org.longlow.constraints.study.Study;
  */
 public record CutPlans(List<CutPlan> plans, List<Shaped> shaped) {
 
+  /** Densities are kg/mm³ inside. */
+  private static final double MM3_PER_M3 = 1e9;
+
   /**
    * What is bought by area.
    *
@@ -162,7 +165,7 @@ public record CutPlans(List<CutPlan> plans, List<Shaped> shaped) {
             .flatMap(c -> c.layers().stream())
             .filter(l -> l.name().equals(wanted.grade()))
             .map(FoamSpec::density)
-            .map(places::value)
+            .map(density -> places.value(density) * MM3_PER_M3)
             .distinct()
             .toList();
     return said.size() == 1 ? said.get(0) : Double.NaN;

@@ -41,16 +41,16 @@ final class PlanBlocks {
   }
 
   /** Returns a block for each bar or sheet, what they are said above the first. */
-  static List<Block> of(CutPlan plan, SizeWords sizes, double widthMm, double heightMm) {
+  static List<PageBlock> of(CutPlan plan, SizeWords sizes, double widthMm, double heightMm) {
     PlanBlocks blocks = new PlanBlocks(plan, sizes, widthMm, heightMm);
-    List<Block> out =
+    List<PageBlock> out =
         plan instanceof CutPlan.Bars bars
             ? blocks.bars(bars)
             : blocks.sheets((CutPlan.Sheets) plan);
     if (!out.isEmpty()) {
       return out;
     }
-    Block.Pen pen = blocks.pen(0, 1);
+    PageBlock.Pen pen = blocks.pen(0, 1);
     return List.of(pen.done());
   }
 
@@ -65,10 +65,10 @@ final class PlanBlocks {
     }
   }
 
-  private Block.Pen pen(int number, double n) {
-    Block.Pen pen = new Block.Pen(plan.wanted().words(sizes), widthMm);
+  private PageBlock.Pen pen(int number, double n) {
+    PageBlock.Pen pen = new PageBlock.Pen(plan.wanted().words(sizes), widthMm);
     if (number == 0) {
-      pen.lines(plan.wanted().words(sizes), Block.HEAD_MM, Tone.INK);
+      pen.lines(plan.wanted().words(sizes), PageBlock.HEAD_MM, Tone.INK);
       pen.lines(PlanWords.of(plan, sizes) + " Scale 1:" + figure(n) + ".", 2.5, Tone.PENCIL);
       pen.down(1.5);
     }
@@ -79,11 +79,11 @@ final class PlanBlocks {
     return n == Math.rint(n) ? Long.toString((long) n) : Double.toString(n);
   }
 
-  private List<Block> bars(CutPlan.Bars bars) {
-    List<Block> out = new ArrayList<>();
+  private List<PageBlock> bars(CutPlan.Bars bars) {
+    List<PageBlock> out = new ArrayList<>();
     double n = scale(bars.stock().longMm(), widthMm);
     for (BarPlan.Bar bar : bars.plan().bars()) {
-      Block.Pen pen = pen(out.size(), n);
+      PageBlock.Pen pen = pen(out.size(), n);
       pen.down(BAR_HIGH_MM);
       double y = pen.y();
       double from = 0;
@@ -115,20 +115,20 @@ final class PlanBlocks {
               + ". Left over: "
               + sizes.mm(bar.leftMm())
               + ".",
-          Block.TEXT_MM,
+          PageBlock.TEXT_MM,
           Tone.INK);
       out.add(pen.done());
     }
     return out;
   }
 
-  private List<Block> sheets(CutPlan.Sheets sheets) {
-    List<Block> out = new ArrayList<>();
+  private List<PageBlock> sheets(CutPlan.Sheets sheets) {
+    List<PageBlock> out = new ArrayList<>();
     Bought stock = sheets.stock();
     double n =
         Math.max(scale(stock.longMm(), widthMm), scale(stock.wideMm(), heightMm * SHEET_SHARE));
     for (SheetPlan.Sheet sheet : sheets.plan().sheets()) {
-      Block.Pen pen = pen(out.size(), n);
+      PageBlock.Pen pen = pen(out.size(), n);
       pen.down(stock.wideMm() / n);
       double y = pen.y();
       List<String> legend = new ArrayList<>();
@@ -142,7 +142,7 @@ final class PlanBlocks {
       pen.down(1.5);
       pen.lines(
           "Sheet " + (out.size() + 1) + ": " + String.join("; ", legend) + ".",
-          Block.TEXT_MM,
+          PageBlock.TEXT_MM,
           Tone.INK);
       out.add(pen.done());
     }
@@ -150,7 +150,12 @@ final class PlanBlocks {
   }
 
   private String piece(
-      Block.Pen pen, CutPlan.Sheets sheets, SheetPlan.Laid laid, double y, double n, int number) {
+      PageBlock.Pen pen,
+      CutPlan.Sheets sheets,
+      SheetPlan.Laid laid,
+      double y,
+      double n,
+      int number) {
     CutPlan.Area piece = sheets.pieces().get(laid.piece());
     double w = (laid.turned() ? piece.wideMm() : piece.longMm()) / n;
     double h = (laid.turned() ? piece.longMm() : piece.wideMm()) / n;
@@ -198,7 +203,7 @@ final class PlanBlocks {
   }
 
   /** An arrow along the grain, outside the sheet's lower edge. */
-  private static void grain(Block.Pen pen, Bought stock, double y, double n) {
+  private static void grain(PageBlock.Pen pen, Bought stock, double y, double n) {
     double to = Math.min(30, stock.longMm() / n);
     double low = y - 2.5;
     pen.mark(

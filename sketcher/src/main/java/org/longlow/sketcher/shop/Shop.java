@@ -58,13 +58,13 @@ public record Shop(Study study, Cuts cuts, CutPlans plans, Shopping.Basket baske
   }
 
   /** Returns the pictures of one plan, so wide and each at most so high, paper mm. */
-  public List<Block> pictures(CutPlan plan, double widthMm, double heightMm) {
+  public List<PageBlock> pictures(CutPlan plan, double widthMm, double heightMm) {
     return PlanBlocks.of(plan, sizes(), widthMm, heightMm);
   }
 
   /** Returns the cutting plans on paper; no page where nothing is cut from stock. */
   public List<Page> planPages(Paper paper) {
-    List<Block> blocks = new ArrayList<>();
+    List<PageBlock> blocks = new ArrayList<>();
     for (CutPlan plan : plans.plans()) {
       blocks.addAll(pictures(plan, ShopPages.widthMm(paper), ShopPages.heightMm(paper)));
     }
@@ -75,7 +75,7 @@ public record Shop(Study study, Cuts cuts, CutPlans plans, Shopping.Basket baske
   public List<Page> weighingPages(Paper paper) {
     return ShopPages.of(
         "Weighing, " + study.layout().name(),
-        Weighing.blocks(study, ShopPages.widthMm(paper)),
+        WeighingSheet.blocks(study, ShopPages.widthMm(paper)),
         paper);
   }
 }

@@ -33,10 +33,10 @@ final class ShopPages {
   }
 
   /** Returns the pages; none for no blocks. */
-  static List<Page> of(String title, List<Block> blocks, Paper paper) {
-    List<List<Block>> on = new ArrayList<>();
+  static List<Page> of(String title, List<PageBlock> blocks, Paper paper) {
+    List<List<PageBlock>> on = new ArrayList<>();
     double left = 0;
-    for (Block block : blocks) {
+    for (PageBlock block : blocks) {
       if (on.isEmpty() || block.highMm() > left) {
         on.add(new ArrayList<>());
         left = heightMm(paper);
@@ -51,10 +51,10 @@ final class ShopPages {
     return pages;
   }
 
-  private static Page page(String title, List<Block> blocks, Paper paper, int number, int of) {
+  private static Page page(String title, List<PageBlock> blocks, Paper paper, int number, int of) {
     double top = paper.heightMm() - MARGIN_MM;
     String count = number + " of " + of;
-    double room = widthMm(paper) - Lettering.widthMm(count, Block.HEAD_MM) - 4;
+    double room = widthMm(paper) - Lettering.widthMm(count, PageBlock.HEAD_MM) - 4;
     List<Mark> head =
         List.of(
             Mark.Words.level(
@@ -68,14 +68,14 @@ final class ShopPages {
                 count,
                 paper.widthMm() - MARGIN_MM,
                 top - TITLE_MM,
-                Block.HEAD_MM,
+                PageBlock.HEAD_MM,
                 Anchor.END,
                 Tone.PENCIL));
     List<Page.Piece> pieces = new ArrayList<>();
     pieces.add(
         new Page.Piece(Drawing.of("", new Layer("title", "Title", head)), Affine.IDENTITY, null));
     double y = top - HEAD_MM;
-    for (Block block : blocks) {
+    for (PageBlock block : blocks) {
       pieces.add(new Page.Piece(block.drawing(), Affine.move(MARGIN_MM, y), null));
       y -= block.highMm() + BETWEEN_MM;
     }

@@ -15,7 +15,7 @@ import java.util.stream.Collectors;
  * The seal of files that have no room for one, such as lists for spreadsheets: a file beside them
  * with the SHA-256 digest of each as it was written, in the form that sha256sum checks.
  */
-final class Sums {
+final class ListSums {
 
   /** What it is called. */
   static final String FILE = "SHA256SUMS";
@@ -25,7 +25,7 @@ final class Sums {
   /** Far more than any list has; a larger file is somebody else's. */
   private static final int MOST_BYTES = 20_000_000;
 
-  private Sums() {}
+  private ListSums() {}
 
   /** Returns the sums of files by name. */
   static byte[] of(Map<String, byte[]> files) {

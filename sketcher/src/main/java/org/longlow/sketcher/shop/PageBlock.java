@@ -17,7 +17,7 @@ import org.longlow.svg.drawing.Tone;
  *
  * @param highMm how much of the page it takes, mm
  */
-public record Block(Drawing drawing, double highMm) {
+public record PageBlock(Drawing drawing, double highMm) {
 
   static final double HEAD_MM = 3.5;
   static final double TEXT_MM = 2.5;
@@ -82,8 +82,8 @@ public record Block(Drawing drawing, double highMm) {
       }
     }
 
-    Block done() {
-      return new Block(Drawing.of(title, new Layer("plan", title, marks)), -y);
+    PageBlock done() {
+      return new PageBlock(Drawing.of(title, new Layer("plan", title, marks)), -y);
     }
   }
 }

@@ -21,7 +21,7 @@ import org.longlow.svg.drawing.Tone;
  * The page that is filled in at two scales: planned loads of both axles beside room for what the
  * scales say, with nobody and with each who may ride; then the masses of parts.
  */
-final class Weighing {
+final class WeighingSheet {
 
   private static final double ROW_MM = 8.5;
 
@@ -30,7 +30,7 @@ final class Weighing {
 
   private static final double MAY_BE_WIDE = 0.3;
 
-  private Weighing() {}
+  private WeighingSheet() {}
 
   /**
    * What the scales should say.
@@ -56,9 +56,9 @@ final class Weighing {
     return out;
   }
 
-  static List<Block> blocks(Study study, double widthMm) {
+  static List<PageBlock> blocks(Study study, double widthMm) {
     Units units = study.layout().units();
-    List<Block> out = new ArrayList<>();
+    List<PageBlock> out = new ArrayList<>();
     out.add(how(study, widthMm));
     List<List<String>> loads = new ArrayList<>();
     for (Planned p : planned(study)) {
@@ -101,35 +101,35 @@ final class Weighing {
     return units.says(kg, FigureSort.MASS);
   }
 
-  private static Block how(Study study, double widthMm) {
-    Block.Pen pen = new Block.Pen("How to weigh", widthMm);
+  private static PageBlock how(Study study, double widthMm) {
+    PageBlock.Pen pen = new PageBlock.Pen("How to weigh", widthMm);
     pen.lines(
         "A scale under each wheel, or one scale and a board as thick under the other wheel: both"
             + " wheels at one height, the machine upright, held by a finger, brakes off. Whoever"
             + " rides sits as in the drawing, feet and hands where they belong, in riding gear."
             + " Write down what is in the tank.",
-        Block.TEXT_MM,
+        PageBlock.TEXT_MM,
         Tone.INK);
     pen.lines(
         "Where weighed and planned differ by more than the scale may err, a mass or its place is"
             + " not as drawn: weigh the parts, type in what they weigh, and look at the findings"
             + " again.",
-        Block.TEXT_MM,
+        PageBlock.TEXT_MM,
         Tone.PENCIL);
     if (study.shapes().values().stream().anyMatch(s -> !(s.massKg() > 0))) {
       pen.lines(
           "Some masses are not known yet, so that planned loads are too small.",
-          Block.TEXT_MM,
+          PageBlock.TEXT_MM,
           Tone.INK);
     }
     pen.down(3);
-    pen.down(Block.TEXT_MM);
+    pen.down(PageBlock.TEXT_MM);
     double step = widthMm / 4;
     int i = 0;
     for (String field : List.of("Date", "By", "Fuel", "Scales")) {
       double x = i++ * step;
-      pen.mark(Mark.Words.level(field, x, pen.y(), Block.TEXT_MM, Anchor.START, Tone.INK));
-      double from = x + Lettering.widthMm(field, Block.TEXT_MM) + 2;
+      pen.mark(Mark.Words.level(field, x, pen.y(), PageBlock.TEXT_MM, Anchor.START, Tone.INK));
+      double from = x + Lettering.widthMm(field, PageBlock.TEXT_MM) + 2;
       pen.mark(
           new Mark.Shape(
               "",
@@ -141,14 +141,14 @@ final class Weighing {
   }
 
   /** A table with room to write in; empty cells are boxes. */
-  private static List<Block> table(
+  private static List<PageBlock> table(
       List<String> headings, List<List<String>> rows, double widthMm, String title) {
-    List<Block> out = new ArrayList<>();
+    List<PageBlock> out = new ArrayList<>();
     double first = widthMm * MAY_BE_WIDE;
     double other = (widthMm - first) / (headings.size() - 1);
     for (int from = 0; from < rows.size(); from += ROWS) {
-      Block.Pen pen = new Block.Pen(title, widthMm);
-      pen.lines(title + (from > 0 ? ", continued" : ""), Block.HEAD_MM, Tone.INK);
+      PageBlock.Pen pen = new PageBlock.Pen(title, widthMm);
+      pen.lines(title + (from > 0 ? ", continued" : ""), PageBlock.HEAD_MM, Tone.INK);
       row(pen, headings, first, other, Tone.PENCIL, false);
       for (List<String> row : rows.subList(from, Math.min(rows.size(), from + ROWS))) {
         row(pen, row, first, other, Tone.INK, true);
@@ -159,7 +159,7 @@ final class Weighing {
   }
 
   private static void row(
-      Block.Pen pen, List<String> cells, double first, double other, Tone tone, boolean boxed) {
+      PageBlock.Pen pen, List<String> cells, double first, double other, Tone tone, boolean boxed) {
     pen.down(ROW_MM);
     for (int i = 0; i < cells.size(); i++) {
       double x = i == 0 ? 0 : first + (i - 1) * other;
@@ -167,13 +167,13 @@ final class Weighing {
       if (boxed && cells.get(i).isEmpty()) {
         pen.box("blank", x + 0.5, pen.y() + 0.6, w - 1, ROW_MM - 1.2, Style.wide(Tone.INK));
       } else {
-        String text = Lettering.fitted(Lettering.printable(cells.get(i)), Block.TEXT_MM, w - 2);
+        String text = Lettering.fitted(Lettering.printable(cells.get(i)), PageBlock.TEXT_MM, w - 2);
         pen.mark(
             Mark.Words.level(
                 text,
                 i == 0 ? x : x + w - 2,
                 pen.y() + ROW_MM / 2,
-                Block.TEXT_MM,
+                PageBlock.TEXT_MM,
                 i == 0 ? Anchor.CENTRE_START : Anchor.CENTRE_END,
                 tone));
       }
