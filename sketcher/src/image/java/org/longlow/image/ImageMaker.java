@@ -183,7 +183,9 @@ public final class ImageMaker {
     return to.resolve(system == Target.MAC ? NAME + ".app" : NAME);
   }
 
-  /** The launcher finds its settings by its own name; the script that starts it takes the old one. */
+  /**
+   * The launcher finds its settings by its own name; the script that starts it takes the old one.
+   */
   private void behindScript(Path image) throws IOException {
     Path bin = image.resolve("bin");
     Path app = image.resolve("lib/app");

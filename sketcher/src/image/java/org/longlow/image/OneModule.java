@@ -136,12 +136,13 @@ final class OneModule {
     asked.addAll(offers.keySet());
     List<String> lines = new ArrayList<>();
     lines.add("open module " + NAME + " {");
-    needs.stream().filter(n -> !n.equals("java.base")).forEach(n -> lines.add("requires " + n + ";"));
+    needs.stream()
+        .filter(n -> !n.equals("java.base"))
+        .forEach(n -> lines.add("requires " + n + ";"));
     asked.forEach(s -> lines.add("uses " + s.replace('$', '.') + ";"));
     offers.forEach(
         (s, by) ->
-            lines.add(
-                "provides " + s.replace('$', '.') + " with " + String.join(", ", by) + ";"));
+            lines.add("provides " + s.replace('$', '.') + " with " + String.join(", ", by) + ";"));
     lines.add("}");
     return String.join("\n", lines) + "\n";
   }

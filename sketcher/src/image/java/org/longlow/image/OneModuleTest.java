@@ -25,7 +25,10 @@ class OneModuleTest {
   @Test
   void servicesThatJarsOfferAreOfferedAndAskedFor() {
     ModuleDescriptor log =
-        ModuleDescriptor.newModule("log").uses("a.Log").provides("a.Log", List.of("b.Quiet")).build();
+        ModuleDescriptor.newModule("log")
+            .uses("a.Log")
+            .provides("a.Log", List.of("b.Quiet"))
+            .build();
     ModuleDescriptor other = ModuleDescriptor.newModule("other").uses("c.Reader").build();
     assertThat(OneModule.description(Set.of("java.base", "java.desktop"), List.of(log, other)))
         .isEqualToIgnoringWhitespace(

@@ -44,7 +44,8 @@ final class ToolkitModules {
         for (ZipEntry entry : file.stream().filter(e -> !e.isDirectory()).toList()) {
           // a jar within the jar is for another toolkit
           if (!entry.getName().startsWith("META-INF/") && !entry.getName().endsWith(".jar")) {
-            Path to = (entry.getName().matches(NATIVE) ? natives : classes).resolve(entry.getName());
+            Path to =
+                (entry.getName().matches(NATIVE) ? natives : classes).resolve(entry.getName());
             Files.createDirectories(to.getParent());
             Files.copy(file.getInputStream(entry), to);
           }

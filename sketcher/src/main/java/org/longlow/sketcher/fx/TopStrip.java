@@ -141,7 +141,8 @@ final class TopStrip extends VBox {
                 () ->
                     Beside.free(
                             Path.of(
-                                System.getProperty("user.dir"), session.layout().name() + LayoutFile.ENDING))
+                                System.getProperty("user.dir"),
+                                session.layout().name() + LayoutFile.ENDING))
                         .toString()));
     showLine(true);
     path.requestFocus();
