@@ -63,7 +63,7 @@ class BenchRowsTest {
     // no measure behind it, so no such group
     assertThat(bench("part:tank").groups())
         .extracting(Bench.Group::heading)
-        .containsExactly("its own", "where it hangs", "more to say");
+        .containsExactly("its own", "where it hangs", "as built", "more to say");
   }
 
   @Test
