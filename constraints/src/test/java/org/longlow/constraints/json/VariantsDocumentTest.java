@@ -90,7 +90,7 @@ class VariantsDocumentTest {
           "headTop": ["1240 mm", "860 mm"] ~ "headTop": ["1240 kg", "860 mm"] ~ $.variants.long.pins.headTop[0] ~ needs a length
           "wheelbase": "1700 mm", "seatHeight" ~ "wheelbase": "wheelbase + 1 mm", "seatHeight" ~ $.variants.long.measures.wheelbase ~ goes round in a circle
           "axle": "rearAxle", "radius": "310 mm" ~ "axle": "rearAxel", "radius": "310 mm" ~ $.variants.long.parts.rearWheel.axle ~ is no pin here
-          "end": "rear", "axle": "rearAxle", "radius": "310 mm" ~ "end": "front", "axle": "rearAxle", "radius": "310 mm" ~ $.variants.long ~ 2 wheels
+          "end":"rear", "axle": "rearAxle", "radius": "310 mm" ~ "end": "front", "axle": "rearAxle", "radius": "310 mm" ~ $.variants.long ~ 2 wheels
           """)
   void whatCannotBeIsToldWhereItStands(String piece, String instead, String path, String says) {
     String faults =
