@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.longlow.constraints.check.OnRoad;
 import org.longlow.constraints.check.finding.Finding;
 import org.longlow.constraints.check.finding.Verdict;
+import org.longlow.constraints.layout.Stance;
 import org.longlow.constraints.machine.chassis.BeltRun;
 import org.longlow.constraints.shape.Places;
 import org.longlow.constraints.stand.Standing;
@@ -52,6 +53,66 @@ class DriveFindingsTest {
 
   private static PointMm onRoad(OnRoad road, PointMm p) {
     return new PointMm(road.x(p), road.z(p));
+  }
+
+  @Test
+  void theCrewIsTheOneForWhomItIsFarthestFromAll() {
+    Study study = TestMachine.asFiled("tourer");
+    Finding squat =
+        study.findings().stream()
+            .filter(f -> f.id().equals("squat.chain"))
+            .findFirst()
+            .orElseThrow();
+    double farthest = 0;
+    for (Standing s : study.standings()) {
+      if (s.kind() == Stance.Kind.LADEN) {
+        farthest = Math.max(farthest, Math.abs(share(study, s) - 1));
+      }
+    }
+    assertThat(Math.abs(squat.value() - 1)).isCloseTo(farthest, within(1e-6));
+  }
+
+  /** What arm and chain lift over what moves, by moments about the pivot. */
+  private static double share(Study study, Standing s) {
+    OnRoad road = OnRoad.of(study, s);
+    PointMm pivot = onRoad(road, s.places().pin("swingPivot"));
+    double wheel = s.places().measures().get("wheelSprocket");
+    double shaft = s.places().measures().get("jackSprocket");
+    double lift = (pivot.z() - road.rearRadiusMm() / wheel * shaft) / pivot.x();
+    return lift * road.wheelbaseMm() / onRoad(road, s.load().total().at()).z();
+  }
+
+  @Test
+  void aShaftAwayFromThePivotPullsTightWhereItIsFarthest() {
+    for (double z : new double[] {250, 520}) {
+      TestMachine machine =
+          TestMachine.tourer()
+              .pin("shaft", 700, z)
+              .with(
+                  "ties",
+                  "second",
+                  "{'tie': 'belt-length', 'pins': ['shaft', 'rearAxle'], 'radii': ['jackSprocket',"
+                      + " 'wheelSprocket'], 'is': 'chainLength + 5000 mm'}");
+      Study study = machine.study();
+      Finding slack = machine.finding("slack.second").orElseThrow();
+      PointMm shaft = study.placed().places().pin("shaft");
+      PointMm pivot = study.placed().places().pin("swingPivot");
+      PointMm axle = study.placed().places().pin("rearAxle");
+      // farthest where shaft, pivot and axle come nearest to one line
+      double most = 0;
+      double rise = 0;
+      for (double at = -50; at <= 55; at += 0.25) {
+        double sine = (axle.z() + at - pivot.z()) / axle.distance(pivot);
+        PointMm there =
+            new PointMm(
+                pivot.x() - axle.distance(pivot) * Math.sqrt(1 - sine * sine), axle.z() + at);
+        if (shaft.distance(there) > most) {
+          most = shaft.distance(there);
+          rise = at;
+        }
+      }
+      assertThat(slack.text()).contains(rise > 0 ? "up from there" : "down from there");
+    }
   }
 
   @Test

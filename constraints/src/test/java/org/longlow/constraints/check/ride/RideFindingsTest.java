@@ -4,8 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.linearref.LengthIndexedLine;
 import org.longlow.constraints.check.OnRoad;
 import org.longlow.constraints.check.finding.Finding;
@@ -189,6 +192,58 @@ class RideFindingsTest {
     double lean = Math.toDegrees(Math.atan(newton * side.centroid().z() / (weight * high)));
     assertThat(wind.value()).isCloseTo(lean, within(0.02));
     assertThat(wind.verdict()).isEqualTo(Verdict.CAUTION);
+  }
+
+  @Test
+  void theWindPressesFromTheMiddleToAQuarterBehindTheNose() {
+    Study study = TestMachine.asFiled("tourer");
+    Finding wind = finding(study, "wind.side");
+    Standing s =
+        study.standings().stream()
+            .filter(o -> wind.stance().orElseThrow().equals(o.condition()))
+            .findFirst()
+            .orElseThrow();
+    Silhouette side =
+        Silhouettes.of(s.shapes().values(), s.rider(), s.ground(), SeenFrom.SIDE).orElseThrow();
+    Envelope box = new Envelope();
+    for (PartShape shape : s.shapes().values()) {
+      for (Coordinate c : shape.outline().getCoordinates()) {
+        PointMm p = s.ground().toRoad(new PointMm(c.x, c.y));
+        box.expandToInclude(p.x(), p.z());
+      }
+    }
+    Matcher said =
+        Pattern.compile("up and (\\d+) to (\\d+) mm ahead of the rear contact")
+            .matcher(wind.text());
+    assertThat(said.find()).isTrue();
+    assertThat(Double.parseDouble(said.group(1))).isCloseTo(side.centroid().x(), within(3.0));
+    assertThat(Double.parseDouble(said.group(2)))
+        .isCloseTo(box.getMaxX() - box.getWidth() / 4, within(3.0));
+  }
+
+  @Test
+  void whatIsAdvisedGoesByTheArms() {
+    for (String spread : new String[] {"'24 deg'", "'33 deg'"}) {
+      for (String name : new String[] {"tourer", "runabout"}) {
+        Finding wind =
+            TestMachine.named(name)
+                .with("measures", "rake", spread)
+                .finding("wind.side")
+                .orElseThrow();
+        Matcher said =
+            Pattern.compile("by an arm of ([-0-9.]+) to ([-0-9.]+) mm, and ([-0-9.]+) mm keep")
+                .matcher(wind.text());
+        assertThat(said.find()).as(wind.text()).isTrue();
+        double least = Double.parseDouble(said.group(1));
+        double most = Double.parseDouble(said.group(2));
+        double straight = Double.parseDouble(said.group(3));
+        assertThat(wind.text())
+            .contains(
+                most < straight
+                    ? "carried downwind"
+                    : least > straight ? "turns up into the wind" : "gusts move it little");
+      }
+    }
   }
 
   @Test

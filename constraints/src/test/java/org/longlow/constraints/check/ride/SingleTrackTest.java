@@ -56,12 +56,20 @@ class SingleTrackTest {
         steered);
   }
 
-  private static String pin(String name, double x, double z) {
-    return String.format(Locale.ROOT, "'%s': [%.12f, %.12f],", name, x, z);
+  /** A pin, turned about the rear contact with the whole drawing. */
+  private static String pin(String name, double x, double z, double turnedRad) {
+    double cos = Math.cos(turnedRad);
+    double sin = Math.sin(turnedRad);
+    return String.format(
+        Locale.ROOT, "'%s': [%.12f, %.12f],", name, x * cos - z * sin, x * sin + z * cos);
   }
 
-  /** Returns the bicycle, its road turned by its wheels where the front one has another radius. */
   private static Layout bicycle() {
+    return bicycle(0);
+  }
+
+  /** Returns the bicycle as one draws it who begins with a frame that is not level. */
+  private static Layout bicycle(double turnedRad) {
     double[][] rear = {
       {205.65343015212106, 274.59103499281795}, {-205.65343015212106, -274.59103499281795},
       {0, 342.7554990500138}, {0, -342.7554990500138}
@@ -73,16 +81,16 @@ class SingleTrackTest {
     StringBuilder pins = new StringBuilder();
     StringBuilder parts = new StringBuilder();
     for (int k = 0; k < 4; k++) {
-      pins.append(pin("b" + k, 300 + rear[k][0], 900 + rear[k][1]));
+      pins.append(pin("b" + k, 300 + rear[k][0], 900 + rear[k][1], turnedRad));
       parts.append(block("rear" + k, "b" + k, 85 / 4.0, 20, 187.86728732554484, false));
-      pins.append(pin("h" + k, 900 + front[k][0], 700 + front[k][1]));
+      pins.append(pin("h" + k, 900 + front[k][0], 700 + front[k][1], turnedRad));
       parts.append(block("front" + k, "h" + k, 1, 10, 47.434164902525694, true));
     }
     double ground = WHEELBASE_MM + TRAIL_MM;
-    pins.append(pin("top", ground - 900 * Math.tan(RAKE), 900));
-    pins.append(pin("bottom", ground - 600 * Math.tan(RAKE), 600));
-    pins.append(pin("rearAxle", 0, 300));
-    pins.append(pin("frontAxle", WHEELBASE_MM, FRONT_MM));
+    pins.append(pin("top", ground - 900 * Math.tan(RAKE), 900, turnedRad));
+    pins.append(pin("bottom", ground - 600 * Math.tan(RAKE), 600, turnedRad));
+    pins.append(pin("rearAxle", 0, 300, turnedRad));
+    pins.append(pin("frontAxle", WHEELBASE_MM, FRONT_MM, turnedRad));
     String text =
         "{'longlow': 1, 'name': 'bicycle', 'pins': {"
             + pins.substring(0, pins.length() - 1)
@@ -119,6 +127,18 @@ class SingleTrackTest {
     body(p.frontFrame(), 0.9, -0.7, 4, 0.05942, -0.00756, 0.00758);
     wheel(p.rearWheel(), 0.3, 2, 0.06, 0.12);
     wheel(p.frontWheel(), 0.35, 3, 0.14, 0.28);
+  }
+
+  @Test
+  void aDrawingThatIsNotLevelIsTheSameMachine() {
+    for (double turned : new double[] {Math.toRadians(4), Math.toRadians(-7)}) {
+      WhippleParameters p = parameters(bicycle(turned));
+      assertThat(p.trailM()).isCloseTo(0.08, within(1e-9));
+      assertThat(p.rakeRad()).isCloseTo(RAKE, within(1e-9));
+      // blocks of 20 and 10 mm, whose sides are not turned with the drawing, are square
+      body(p.rearFrame(), 0.3, -0.9, 85, 9.2003, 2.4, 2.8003);
+      body(p.frontFrame(), 0.9, -0.7, 4, 0.05942, -0.00756, 0.00758);
+    }
   }
 
   private static void body(
