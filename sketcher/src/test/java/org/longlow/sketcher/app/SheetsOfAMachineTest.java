@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -51,7 +52,10 @@ class SheetsOfAMachineTest {
     assertThat(made.sheets()).isGreaterThan(2);
     List<Sheet> sheets = new ArrayList<>();
     try (Stream<Path> files = Files.list(folder)) {
-      for (Path file : files.filter(f -> f.toString().endsWith(".svg")).sorted().toList()) {
+      // of the part as it is seen from the side; its edge strip has sheets of its own
+      Pattern own = Pattern.compile(part.toLowerCase(Locale.ROOT) + "-a4-[0-9]+\\.svg");
+      for (Path file :
+          files.filter(f -> own.matcher(f.getFileName().toString()).matches()).sorted().toList()) {
         Sheet sheet = read(Files.readString(file));
         if (!sheet.crosses().isEmpty()) {
           sheets.add(sheet);
@@ -69,7 +73,11 @@ class SheetsOfAMachineTest {
   private Geometry back(Geometry laid, Geometry solved) throws IOException {
     double deg = 0;
     try (Stream<Path> files = Files.list(folder)) {
-      Path first = files.filter(f -> f.toString().endsWith("-01.svg")).findFirst().orElseThrow();
+      Path first =
+          files
+              .filter(f -> f.toString().endsWith("-a4-01.svg") && !f.toString().contains("strip"))
+              .findFirst()
+              .orElseThrow();
       Matcher m =
           Pattern.compile("turned ([0-9.]+)° (left|right)").matcher(Files.readString(first));
       if (m.find()) {

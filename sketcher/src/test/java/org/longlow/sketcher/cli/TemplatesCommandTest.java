@@ -2,7 +2,6 @@ package org.longlow.sketcher.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
@@ -28,17 +27,22 @@ class TemplatesCommandTest {
     return Files.writeString(folder.resolve("m.json"), text);
   }
 
-  /** One part beyond its own limit; all cushions beyond that of the whole set. */
+  /** One cowl beyond its own limit; many beyond that of the whole set. */
   @ParameterizedTest
-  @CsvSource({"90000 mm, true, pan: ", "40000 mm, false, all templates together"})
-  void whatNobodyGluesIsRefusedBeforeAnythingIsWritten(String breadth, boolean one, String says)
+  @CsvSource({"1, 90000, 40000, cowl0: ", "40, 5000, 4000, all templates together"})
+  void whatNobodyGluesIsRefusedBeforeAnythingIsWritten(int cowls, int wide, int high, String says)
       throws IOException {
     ObjectNode root = (ObjectNode) new ObjectMapper().readTree(Demos.text("dunlin"));
-    root.remove("limits");
-    for (JsonNode part : root.get("parts")) {
-      if (one ? part == root.get("parts").get("pan") : part.has("layers")) {
-        ((ObjectNode) part).put("left", breadth).put("right", breadth);
-      }
+    for (int k = 0; k < cowls; k++) {
+      ((ObjectNode) root.get("parts"))
+          .set(
+              "cowl" + k,
+              new ObjectMapper()
+                  .readTree(
+                      "{'kind': 'cowl', 'frame': 'panRear', 'outline': {'points': [[0, 0], [W, 0], [W, H], [0, H]]}, 'left': 100, 'right': 100, 'thickness': 3}"
+                          .replace('\'', '"')
+                          .replace("W", Integer.toString(wide))
+                          .replace("H", Integer.toString(high))));
     }
     Path out = folder.resolve("sheets");
     Ran ran = Ran.of("templates", file(root.toString()), "--out", out);

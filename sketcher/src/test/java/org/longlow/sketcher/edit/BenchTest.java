@@ -123,7 +123,8 @@ class BenchTest {
     Bench bench = OnBench.of(layout, places, "pin:backTop");
     assertThat(bench.groups())
         .extracting(Bench.Group::heading)
-        .containsExactly("place", "ties", "limits", "measures it rests on", "more to say");
+        .containsExactly(
+            "place", "ties", "limits", "as built", "measures it rests on", "more to say");
     assertThat(row(bench, new Target.OfTie("backLong")))
         .get()
         .satisfies(
