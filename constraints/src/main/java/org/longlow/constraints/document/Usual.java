@@ -10,7 +10,7 @@ import org.longlow.constraints.formula.Formula;
  * value where the description has one. Help says it by {@code … where absent}, {@code absent takes
  * …} (keeps, for, comes from), {@code instead of …} or {@code such as …}.
  */
-final class Usual {
+public final class Usual {
 
   /** Said where nothing else is known. */
   static final String NOTHING = "not said";
@@ -26,7 +26,7 @@ final class Usual {
   private Usual() {}
 
   /** Returns it; empty for a field that has to be there. */
-  static String of(Field<?, ?> field) {
+  public static String of(Field<?, ?> field) {
     if (field.required()) {
       return "";
     }

@@ -10,7 +10,11 @@ final class KeysPane extends VBox {
 
   private final GridPane grid = new GridPane();
 
-  KeysPane(Runnable close) {
+  /**
+   * @param guide opens the guide
+   * @param close puts the pane away
+   */
+  KeysPane(Runnable guide, Runnable close) {
     Called.by(this, "keys-slip");
     getStyleClass().addAll("slip", "over");
     setMaxSize(USE_PREF_SIZE, USE_PREF_SIZE);
@@ -24,7 +28,9 @@ final class KeysPane extends VBox {
         .addAll(
             Bits.label("KEYS", "slip-title"),
             scroll,
-            Bits.words("keys-away", "Put away", "put the list of keys away", close));
+            Bits.line(
+                Bits.words("keys-guide", "Guide", "how to do each thing", guide),
+                Bits.words("keys-away", "Put away", "put the list of keys away", close)));
   }
 
   /** Lists what can be done by keys. */

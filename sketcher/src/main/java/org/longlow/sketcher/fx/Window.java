@@ -40,6 +40,7 @@ final class Window extends StackPane {
   private final StartPage start;
   private final PaperPane paper;
   private final KeysPane keysPane;
+  private final GuidePane guidePane;
   private final FindPane findPane;
   private final TracePane tracePane;
   private final Adds adds;
@@ -80,7 +81,8 @@ final class Window extends StackPane {
     aspects = new AspectSteps(desk, hands::takeNothing);
     start = new StartPage(desk, shipped, () -> habits.recent());
     paper = new PaperPane(desk, owner, () -> over(null));
-    keysPane = new KeysPane(() -> over(null));
+    guidePane = new GuidePane(() -> over(null));
+    keysPane = new KeysPane(this::guide, () -> over(null));
     findPane = new FindPane(desk, board, this::deeds, () -> over(null));
     tracePane = new TracePane(desk, board, this::trace, () -> over(null), this::save);
     adds = new Adds(desk, board, () -> hands, () -> over(null), card::setAside);
@@ -96,11 +98,11 @@ final class Window extends StackPane {
     StackPane middle = new StackPane(card, notices);
     middle.getStyleClass().add("middle");
     middle.setAlignment(Pos.TOP_RIGHT);
-    for (Node slip : List.of(keysPane, findPane, tracePane)) {
+    for (Node slip : List.of(keysPane, guidePane, findPane, tracePane)) {
       StackPane.setMargin(slip, new Insets(14, 14, 14, 0));
     }
     StackPane.setAlignment(gallery, Pos.TOP_LEFT);
-    slips = new Slips(middle, paper, keysPane, findPane, tracePane, gallery, kinds);
+    slips = new Slips(middle, paper, keysPane, guidePane, findPane, tracePane, gallery, kinds);
     StackPane.setAlignment(notices, Pos.BOTTOM_LEFT);
     work.setTop(top);
     work.setCenter(middle);
@@ -213,6 +215,11 @@ final class Window extends StackPane {
     over(keysPane);
   }
 
+  private void guide() {
+    over(guidePane);
+    guidePane.begin();
+  }
+
   private void openGallery() {
     if (desk.shown().isPresent()) {
       over(gallery);
@@ -288,6 +295,7 @@ final class Window extends StackPane {
         new Deed("show inches or millimetres", "U", () -> ShownUnits.change(desk)),
         new Deed("night or day", "L", this::turnNight),
         new Deed("fit the machine into the drawing", "F", board::fit),
+        new Deed("guide: how to do each thing", "", this::guide),
         new Deed("list of keys", "F1", this::keys));
   }
 

@@ -1,0 +1,124 @@
+package org.longlow.sketcher.fx;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import javafx.application.Platform;
+import javafx.scene.Node;
+import javafx.scene.control.Hyperlink;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import javafx.scene.text.Text;
+import javafx.scene.text.TextFlow;
+import org.longlow.sketcher.guide.Block;
+import org.longlow.sketcher.guide.Guide;
+import org.longlow.sketcher.guide.Span;
+
+/** The guide, page by page, as a slip over the drawing; without its pictures. */
+final class GuidePane extends VBox {
+
+  private final VBox blocks = new VBox(8);
+  private final ScrollPane scroll = new ScrollPane(blocks);
+  private final Map<String, Node> headings = new HashMap<>();
+  private String file = Guide.INDEX;
+
+  /**
+   * @param close puts the pane away
+   */
+  GuidePane(Runnable close) {
+    super(6);
+    Called.by(this, "guide-slip");
+    getStyleClass().addAll("slip", "over", "guide-slip");
+    Called.by(scroll, "guide-scroll");
+    scroll.getStyleClass().addAll("slip-scroll", "guide-scroll");
+    scroll.setFitToWidth(true);
+    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    scroll.setAccessibleText("the guide");
+    VBox.setVgrow(scroll, Priority.ALWAYS);
+    getChildren()
+        .addAll(
+            Bits.label("GUIDE", "slip-title"),
+            Bits.line(
+                Bits.words("guide-contents", "Contents", "all chapters", () -> show(Guide.INDEX)),
+                Bits.words("guide-away", "Put away", "put the guide away", close)),
+            scroll);
+  }
+
+  /** Goes on where somebody read last, from the contents at first. */
+  void begin() {
+    if (blocks.getChildren().isEmpty()) {
+      show(file);
+    }
+    // later, or the key that asked for it would be taken by it
+    Platform.runLater(scroll::requestFocus);
+  }
+
+  /** Returns the page that is shown. */
+  String file() {
+    return file;
+  }
+
+  private void show(String next) {
+    file = next;
+    headings.clear();
+    blocks.getChildren().clear();
+    for (Block block : Guide.page(next)) {
+      if (!(block instanceof Block.Picture)) {
+        blocks.getChildren().add(node(block));
+      }
+    }
+    scroll.setVvalue(0);
+    scroll.requestFocus();
+  }
+
+  private Node node(Block block) {
+    if (block instanceof Block.Heading heading) {
+      TextFlow line = flow("guide-heading-" + Math.min(heading.level(), 2), heading.words());
+      headings.put("#" + heading.words().toLowerCase(Locale.ROOT).replace(' ', '-'), line);
+      return line;
+    }
+    if (block instanceof Block.Item item) {
+      return flow("guide-item", item.sign() + " " + item.words());
+    }
+    if (block instanceof Block.Code code) {
+      Label box = Bits.wrapped(String.join("\n", code.lines()), "guide-code");
+      box.setMaxWidth(Double.MAX_VALUE);
+      return box;
+    }
+    if (block instanceof Block.Row row) {
+      return flow(row.head() ? "guide-head" : "guide-row", String.join(" · ", row.cells()));
+    }
+    return flow("guide-paragraph", ((Block.Paragraph) block).words());
+  }
+
+  private TextFlow flow(String style, String words) {
+    List<Node> runs = Span.of(words).stream().map(this::run).toList();
+    TextFlow flow = new TextFlow(runs.toArray(Node[]::new));
+    flow.getStyleClass().add(style);
+    return flow;
+  }
+
+  private Node run(Span span) {
+    if (span.look() == Span.Look.LINK) {
+      Hyperlink link = new Hyperlink(span.words());
+      Called.by(link, "guide-to-" + span.to());
+      link.setOnAction(e -> go(span.to()));
+      return Bits.told(link, "go to " + span.words());
+    }
+    Text text = new Text(span.words());
+    text.getStyleClass()
+        .addAll("guide-words", "guide-" + span.look().name().toLowerCase(Locale.ROOT));
+    return text;
+  }
+
+  private void go(String to) {
+    if (!to.startsWith("#")) {
+      show(to);
+    } else if (headings.containsKey(to)) {
+      Reveal.later(headings.get(to));
+    }
+  }
+}

@@ -1,0 +1,29 @@
+package org.longlow.sketcher.guide;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+
+/** The guide as it is packed beside the program. */
+public final class Guide {
+
+  /** The page that leads to all others. */
+  public static final String INDEX = "README.md";
+
+  private Guide() {}
+
+  /**
+   * Returns the blocks of a page.
+   *
+   * @param file its name, such as {@code seat.md}
+   */
+  public static List<Block> page(String file) {
+    try (InputStream in = Guide.class.getResourceAsStream(file)) {
+      return Page.of(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

@@ -1,0 +1,104 @@
+package org.longlow.sketcher.guide;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Pages read into blocks, words into runs. */
+class PageTest {
+
+  static List<String> pages() {
+    return GuideFiles.pages();
+  }
+
+  @Test
+  void eachFormIsABlock() {
+    assertThat(
+            Page.of(
+                """
+                # One
+                two
+                 lines
+                ## Three
+                - first
+                  goes on
+                2. second
+
+                ```sh x
+                # no heading
+                ```
+                | a | b |
+                |---|---|
+                | c \\| d | |
+                ![seen](a.svg)
+                """))
+        .containsExactly(
+            new Block.Heading(1, "One"),
+            new Block.Paragraph("two lines"),
+            new Block.Heading(2, "Three"),
+            new Block.Item("•", "first goes on"),
+            new Block.Item("2.", "second"),
+            new Block.Code("sh x", List.of("# no heading")),
+            new Block.Row(true, List.of("a", "b")),
+            new Block.Row(false, List.of("c \\| d", "")),
+            new Block.Picture("seen", "a.svg"));
+  }
+
+  @Test
+  void runsLookAsTheyAreMarked() {
+    assertThat(Span.of("a **b** *c* `*d*` [e](f.md) 2 * 3 * 4 \\| g"))
+        .containsExactly(
+            new Span(Span.Look.PLAIN, "a ", ""),
+            new Span(Span.Look.STRONG, "b", ""),
+            new Span(Span.Look.PLAIN, " ", ""),
+            new Span(Span.Look.STRESSED, "c", ""),
+            new Span(Span.Look.PLAIN, " ", ""),
+            new Span(Span.Look.CODE, "*d*", ""),
+            new Span(Span.Look.PLAIN, " ", ""),
+            new Span(Span.Look.LINK, "e", "f.md"),
+            new Span(Span.Look.PLAIN, " 2 * 3 * 4 | g", ""));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "",
+        "\n\n",
+        "```",
+        "```sh\nunclosed",
+        "|",
+        "||",
+        "#",
+        "- ",
+        "![",
+        "**",
+        "[a](",
+        "`"
+      })
+  void whatIsCutShortIsBorne(String text) {
+    for (Block block : Page.of(text)) {
+      assertThat(block).isNotNull();
+    }
+    assertThat(Span.of(text)).extracting(Span::words).noneMatch(String::isEmpty);
+  }
+
+  /** A form that the window does not know would be shown with its signs. */
+  @ParameterizedTest
+  @MethodSource("pages")
+  void theGuideKeepsToTheFormsThatAreRead(String page) {
+    assertThat(Guide.page(page)).as("what is packed").isEqualTo(Page.of(GuideFiles.text(page)));
+    assertThat(GuideFiles.text(page).lines())
+        .noneMatch(line -> line.matches("( +[-*+] |\\* |\\+ |> |<\\w|---|===).*"));
+    for (Block block : Page.of(GuideFiles.text(page))) {
+      if (block instanceof Block.Paragraph paragraph) {
+        assertThat(Span.of(paragraph.words()))
+            .filteredOn(s -> s.look() != Span.Look.CODE)
+            .noneMatch(s -> s.words().matches(".*(\\*\\*|`|\\]\\().*"));
+      }
+    }
+  }
+}

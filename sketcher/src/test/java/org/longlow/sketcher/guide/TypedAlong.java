@@ -1,0 +1,132 @@
+package org.longlow.sketcher.guide;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.longlow.sketcher.cli.Ran;
+
+/**
+ * Somebody who reads a chapter and does what its boxes say: types what stands in {@code sh}, puts
+ * what stands in {@code json FILE} into that file, and looks in the answer for what stands in
+ * {@code text}, line by line, in that order.
+ */
+final class TypedAlong {
+
+  private static final ObjectMapper JSON = new ObjectMapper();
+  private static final Pattern ENDS = Pattern.compile("\\s+# ends with (\\d)$");
+  private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
+
+  /** Words that a file or folder follows. */
+  private static final List<String> BEFORE_A_FILE = List.of("--out", "--input");
+
+  private final Path folder;
+  private String answer = "";
+  private int commands;
+  private int lines;
+
+  TypedAlong(Path folder) {
+    this.folder = folder;
+  }
+
+  int commands() {
+    return commands;
+  }
+
+  /** How many lines were found in answers. */
+  int lines() {
+    return lines;
+  }
+
+  void take(Block.Code box) throws IOException {
+    if (box.info().equals("sh")) {
+      StringBuilder said = new StringBuilder();
+      for (String line : box.lines()) {
+        said.append(type(line));
+      }
+      answer = flat(said.toString());
+    } else if (box.info().equals("text")) {
+      find(box.lines());
+    } else {
+      assertThat(box.info()).as("what a box holds").startsWith("json");
+      JsonNode change = JSON.readTree(String.join("\n", box.lines()));
+      String file = box.info().substring("json".length()).strip();
+      if (!file.isEmpty()) {
+        put(folder.resolve(file), (ObjectNode) change);
+      }
+    }
+  }
+
+  private String type(String line) {
+    Matcher ends = ENDS.matcher(line);
+    int code = ends.find() ? Integer.parseInt(ends.group(1)) : 0;
+    List<String> words = words(ends.replaceFirst(""));
+    assertThat(words.remove(0)).as(line).isEqualTo("longlow");
+    Ran ran = Ran.of(words.toArray());
+    assertThat(ran.code()).as("%s%n%s", line, ran.said()).isEqualTo(code);
+    commands++;
+    return ran.said().replace(folder + "/", "");
+  }
+
+  private List<String> words(String line) {
+    List<String> words = new ArrayList<>();
+    Matcher m = WORD.matcher(line);
+    String before = "";
+    while (m.find()) {
+      String word = m.group(1) != null ? m.group(1) : m.group(2);
+      boolean file = BEFORE_A_FILE.contains(before) || word.endsWith(".json");
+      words.add(file ? folder.resolve(word).toString() : word);
+      before = word;
+    }
+    return words;
+  }
+
+  private void find(List<String> expected) {
+    int from = 0;
+    for (String line : expected) {
+      for (String piece : line.split("…")) {
+        String wanted = flat(piece);
+        int at = answer.indexOf(wanted, from);
+        assertThat(at)
+            .as("'%s' after what stands before it in the answer: %s", wanted, answer)
+            .isNotNegative();
+        from = at + wanted.length();
+      }
+      lines++;
+    }
+  }
+
+  /** How words are spaced and broken into lines does not matter. */
+  private static String flat(String text) {
+    return text.strip().replaceAll("\\s+", " ");
+  }
+
+  private static void put(Path file, ObjectNode change) throws IOException {
+    ObjectNode all =
+        Files.exists(file)
+            ? (ObjectNode) JSON.readTree(Files.readString(file))
+            : JSON.createObjectNode();
+    merge(all, change);
+    Files.writeString(file, JSON.writeValueAsString(all));
+  }
+
+  private static void merge(ObjectNode into, ObjectNode change) {
+    for (Map.Entry<String, JsonNode> e : change.properties()) {
+      if (e.getValue() instanceof ObjectNode inner
+          && into.get(e.getKey()) instanceof ObjectNode there) {
+        merge(there, inner);
+      } else {
+        into.set(e.getKey(), e.getValue());
+      }
+    }
+  }
+}
