@@ -104,7 +104,7 @@ public record Formula(String text, Expr expr) {
       throw new FormulaException("is empty; write a quantity such as 1600 mm");
     }
     try {
-      String read = text.replace(Unit.KM_PER_HOUR.symbol(), Unit.KM_PER_HOUR.inFormula());
+      String read = Unit.speedsAsWords(text);
       return new Formula(
           text, convert(new Expression(read, Grammar.CONFIGURATION).getAbstractSyntaxTree()));
     } catch (ParseException e) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.longlow.rider.words.Units;
@@ -44,6 +45,8 @@ public enum Unit {
       Stream.of(values())
           .filter(u -> u != NONE && u.inFormula().chars().allMatch(Character::isLetter))
           .collect(Collectors.toUnmodifiableMap(Unit::inFormula, Function.identity()));
+
+  private static final Pattern SPEED = Pattern.compile("\\b(km|m)/(h|s)\\b");
 
   private final String symbol;
   private final Dim dim;
@@ -99,11 +102,16 @@ public enum Unit {
   }
 
   /**
-   * Returns how a formula names it. There {@code h} is no unit, so that it may name a measure, and
-   * km/h is one word.
+   * Returns how a formula names it. There {@code h} and {@code s} are no units, so that they may
+   * name measures, and speeds are one word.
    */
   String inFormula() {
-    return this == KM_PER_HOUR ? "kmh" : symbol;
+    return dim.equals(Dim.SPEED) ? symbol.replace("/", "p") : symbol;
+  }
+
+  /** Returns a formula with speeds as one word each. */
+  static String speedsAsWords(String formula) {
+    return SPEED.matcher(formula).replaceAll("$1p$2");
   }
 
   public Dim dim() {

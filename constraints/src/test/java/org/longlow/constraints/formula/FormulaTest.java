@@ -84,6 +84,26 @@ class FormulaTest {
   }
 
   @ParameterizedTest
+  @CsvSource({
+    "90 km/h, 25000",
+    "10 m/s, 10000",
+    "0.5 * 36 km/h, 5000",
+    "1 m/s + 1 mph, 1447.04",
+    "2 * (36 km/h - 2 m/s), 16000"
+  })
+  void speedsAreRead(String text, double mmPerSecond) {
+    Formula speed = Formula.parse(text);
+    assertThat(speed.evaluate(n -> Double.NaN)).isCloseTo(mmPerSecond, within(1e-9));
+    assertThat(speed.expr().dim(n -> Dim.NUMBER)).isEqualTo(Dim.SPEED);
+  }
+
+  @Test
+  void measuresMayBeCalledAsHoursAndSecondsAre() {
+    assertThat(Formula.parse("10 m / s").names()).containsExactly("s");
+    assertThat(Formula.parse("2 * m/share").names()).containsExactly("share");
+  }
+
+  @ParameterizedTest
   @CsvSource(
       delimiter = '~',
       textBlock =

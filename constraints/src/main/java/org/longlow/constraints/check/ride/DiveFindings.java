@@ -73,6 +73,7 @@ public final class DiveFindings {
     }
     return standings.stream()
         .filter(s -> s.kind() == Stance.Kind.LADEN && s.springs().isPresent())
+        .filter(s -> s.load().axles().brakeLiftG() > 0 && s.load().axles().frontN() > 0)
         .filter(s -> s.load().axles().total().at().z() > 0)
         .map(all::dived)
         .min(Comparator.comparing(Dived::verdict).thenComparingDouble(Dived::reachesG))
@@ -87,6 +88,7 @@ public final class DiveFindings {
    * The machine with one crew, dived.
    *
    * @param brakingG by how much it slows down
+   * @param settled whether the springs come to rest there
    * @param lifts whether the rear wheel lifts there
    * @param reachesG braking at which the front reaches a stop or the rear wheel lifts
    * @param leastMm asked under it
@@ -96,6 +98,7 @@ public final class DiveFindings {
   private record Dived(
       Standing upright,
       double brakingG,
+      boolean settled,
       boolean lifts,
       double reachesG,
       Suspension.State front,
@@ -110,7 +113,7 @@ public final class DiveFindings {
 
     Verdict verdict() {
       boolean straightens = !(trailMm <= 0);
-      boolean rides = front == Suspension.State.RIDING;
+      boolean rides = front == Suspension.State.RIDING && settled;
       return grounds() || !straightens ? Verdict.FAIL : rides ? Verdict.PASS : Verdict.CAUTION;
     }
   }
@@ -127,8 +130,10 @@ public final class DiveFindings {
     return new Dived(
         s,
         braking,
+        dived.settled(),
         lift < asked,
-        reachesG(s.springs().orElseThrow(), Math.max(0, Math.min(lift, HARDEST_G))),
+        reachesG(
+            s.springs().orElseThrow(), Math.max(0, Math.min(lift, Math.max(asked, HARDEST_G)))),
         dived.front().state(),
         Lowest.of(there.ground(), there.shapes().values()),
         s.places().value(layout.demands().limit(Demands.Key.BUMP_CLEARANCE)),
@@ -218,6 +223,9 @@ public final class DiveFindings {
           "; ",
           Words.atLeast(d.leastMm),
           " are asked there: stiffer springs in front, or raise it");
+    }
+    if (!d.settled) {
+      return Words.of("; it is not certain where the springs come to rest there: try others");
     }
     return switch (d.front) {
       case BOTTOMED ->

@@ -146,7 +146,7 @@ public final class DriveFindings {
             : share > MOST_SHARE
                 ? "; the rear is pushed up hard as it pulls: a pivot farther down, or a larger"
                     + " sprocket at the wheel"
-                : share < 1 ? "; the rear sinks a little" : "; the rear rises a little";
+                : share < 1 ? "; the rear sinks" : "; the rear rises";
     return new Finding(
             SQUAT,
             About.thing(run.name, run.name),
@@ -205,7 +205,7 @@ public final class DriveFindings {
             Figures.atMost(play, MOST_PLAY_MM, FigureUnit.MM),
             List.of(Basis.model("arcs and tangents over the pitch circles along the travel"), PLAY),
             spare < LEAST_SAID_MM
-                ? Words.of(run.name + " is as tight along all of the rear wheel's travel.")
+                ? Words.of(run.name + " is equally tight along all of the rear wheel's travel.")
                 : Words.of(
                     run.name + " is tightest ",
                     where,

@@ -133,13 +133,15 @@ public final class RampFindings {
         what,
         Demands.Key.RAMP,
         Figures.atLeast(deg, asked, FigureUnit.DEG),
-        Words.of(
-            begins + " at ",
-            Say.deg(deg),
-            when(w),
-            deg < asked
-                ? Words.of("; ", Say.deg(asked), " are asked: raise it there.")
-                : Words.of(".")));
+        deg <= 0
+            ? Words.of(w.part + " lies in the road", when(w), ": raise it.")
+            : Words.of(
+                begins + " at ",
+                Say.deg(deg),
+                when(w),
+                deg < asked
+                    ? Words.of("; ", Say.deg(asked), " are asked: raise it there.")
+                    : Words.of(".")));
   }
 
   private Optional<Finding> kerb() {
@@ -165,14 +167,16 @@ public final class RampFindings {
                   "kerb",
                   Demands.Key.KERB,
                   Figures.atLeast(mm, limit, FigureUnit.MM),
-                  Words.of(
-                      "Over a kerb square on, " + w.part + " touches from ",
-                      Say.mm(mm),
-                      " of height",
-                      when(w),
-                      mm < limit
-                          ? Words.of("; ", Words.atLeast(limit), " are asked: raise it there.")
-                          : Words.of(".")));
+                  mm <= 0
+                      ? Words.of(w.part + " lies in the road", when(w), ": raise it.")
+                      : Words.of(
+                          "Over a kerb square on, " + w.part + " touches from ",
+                          Say.mm(mm),
+                          " of height",
+                          when(w),
+                          mm < limit
+                              ? Words.of("; ", Words.atLeast(limit), " are asked: raise it there.")
+                              : Words.of(".")));
             });
   }
 

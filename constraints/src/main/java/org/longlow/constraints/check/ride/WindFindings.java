@@ -161,10 +161,8 @@ public final class WindFindings {
     Words text =
         Words.of(
             Say.format(
-                "With %s a side wind of %s at %s pushes with about %s, %s up and %s to %s ahead of the"
-                    + " rear contact; the machine leans about %s to stand against it. Of its side"
-                    + " %s turns with the steering, which that turns downwind by an arm of %s to"
-                    + " %s, and %s keep it straight: ",
+                "With %s a side wind of %s at %s pushes with about %s, %s up and %s to %s ahead of"
+                    + " where the rear wheel stands; the machine leans about %s against it. ",
                 b.stance.condition().people(),
                 speed(gust),
                 speed(speed),
@@ -172,12 +170,15 @@ public final class WindFindings {
                 Say.wholeMm(centre.z()),
                 Words.bare(centre.x(), FigureSort.WHOLE_LENGTH),
                 Say.wholeMm(b.forwardMm()),
-                Say.deg(Math.toDegrees(lean)),
+                Say.deg(Math.toDegrees(lean))),
+            advice(b),
+            Say.format(
+                " (the push, %s of it on what steers, turns the front wheel out of the wind by an arm"
+                    + " of %s to %s; %s keep the machine straight)",
                 Say.percent(b.turnedShare()),
                 Words.bare(b.leastMm(), FigureSort.LENGTH),
                 Say.mm(b.mostMm()),
                 Say.mm(straight)),
-            advice(b),
             cowls(b),
             ".");
     return new Finding(
@@ -206,17 +207,17 @@ public final class WindFindings {
   private static String advice(Blown b) {
     double straight = b.straightMm();
     if (b.mostMm() < 0) {
-      return "it turns into the wind and falls away from it; more trail, or side area farther ahead"
-          + " and less of it behind and below the steering axis on what turns";
+      return "Hands off it turns into the wind and falls away from it: more trail, less side area"
+          + " behind the steering axis on what steers, or more of it ahead";
     }
     if (b.mostMm() < straight) {
-      return "it is carried downwind and must be held; more trail, or side area farther ahead";
+      return "Hands off it is carried downwind: more trail, or more side area farther ahead";
     }
     if (b.leastMm() > straight) {
-      return "it turns up into the wind by itself and must be held from doing too much; less side"
-          + " area on what turns, or less of it ahead";
+      return "Hands off it turns up into the wind by itself: less side area on what steers, or less"
+          + " of it ahead of the steering axis";
     }
-    return "gusts move it little; keep to light wind until you know it";
+    return "Gusts turn it little; keep to light wind until you know it";
   }
 
   private static PointMm centre(Geometry outline) {
@@ -230,7 +231,7 @@ public final class WindFindings {
     List<Words> words = new ArrayList<>();
     for (PartShape shape : b.stance.shapes().values()) {
       double by =
-          shape.part() instanceof ShellPart
+          shape.part() instanceof ShellPart && shape.outline().getArea() > 0
               ? b.share(shape.outline().getArea(), centre(shape.outline()))
               : 0;
       if (by >= LEAST_SAID_MM) {
@@ -243,6 +244,6 @@ public final class WindFindings {
     }
     return words.isEmpty()
         ? Words.NONE
-        : Words.of("; that lesser arm would be with ", Words.join(", with ", words));
+        : Words.of("; the lesser arm would be with ", Words.join(", with ", words));
   }
 }

@@ -26,6 +26,9 @@ public final class GroundFindings {
   public static final FindingKind CLEARANCE =
       new FindingKind("clearance", FindingGroup.CLEARANCE, Rests.ON_MASSES);
 
+  /** What is so near to the road, or to a limit, is on it, mm. */
+  private static final double ON_THE_ROAD_MM = 1e-6;
+
   private GroundFindings() {}
 
   public static List<Finding> of(Layout layout, List<Standing> standings) {
@@ -68,10 +71,12 @@ public final class GroundFindings {
             Words.of(
                 part + " is the lowest part, ",
                 Say.mm(Math.abs(least)),
-                least < 0 ? " below the road; " : " above the road; ",
+                least < -ON_THE_ROAD_MM ? " below the road; " : " above the road; ",
                 Words.atLeast(limit),
                 " are asked " + demand.meaning(),
-                (least < limit ? Words.of(": raise it ", Words.atLeast(limit - least), ".") : ".")))
+                (limit - least > ON_THE_ROAD_MM
+                    ? Words.of(": raise it ", Words.atLeast(limit - least), ".")
+                    : ".")))
         .at(lowest.at());
   }
 }

@@ -102,6 +102,8 @@ public final class LoadFindings {
                 Words.of(text, limits));
         findings.add(f.at(s.load().total().at()));
         findings.add(lift(s, axles));
+      } else if (!stands(axles)) {
+        findings.add(lift(s, axles));
       } else {
         findings.add(
             new Finding(
@@ -126,8 +128,13 @@ public final class LoadFindings {
         : Words.of(Say.wholeMm(mm), " to the " + (yMm > 0 ? "left" : "right") + " of the middle");
   }
 
+  /** Whether the centre of mass lies over the road and between the wheels. */
+  private static boolean stands(AxleLoads axles) {
+    return axles.total().at().z() > 0 && axles.frontN() > 0 && axles.rearN() > 0;
+  }
+
   private static Finding lift(Standing s, AxleLoads axles) {
-    String people = s.condition().people();
+    String people = s.condition().people().isEmpty() ? "nobody on it" : s.condition().people();
     if (!(axles.total().at().z() > 0)) {
       return lift(
           s,
@@ -160,7 +167,7 @@ public final class LoadFindings {
 
   private static About about(Standing s) {
     String people = s.condition().people();
-    return About.thing(people, people);
+    return people.isEmpty() ? About.thing("machine", "unladen") : About.thing(people, people);
   }
 
   private static Finding lift(Standing s, Verdict verdict, double g, Words text) {

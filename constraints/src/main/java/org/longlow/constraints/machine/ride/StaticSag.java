@@ -35,6 +35,9 @@ public record StaticSag(
 
   private static final int ROUNDS = 500;
 
+  /** Rests that have not been found by then are sought. */
+  private static final int QUICK_ROUNDS = 60;
+
   /** Rounds end when travels and radii move less than this, mm. */
   private static final double SETTLED_MM = 1e-11;
 
@@ -69,28 +72,64 @@ public record StaticSag(
     }
 
     /**
-     * Returns where the wheel rests.
+     * What a wheel carries.
      *
-     * @param loadN on the road
-     * @param braking how all slows down
+     * @param roadN on the road
      * @param brakeN with what force the road slows this wheel
      */
-    private Suspension.Rest rest(
-        double loadN,
-        PointMm axle,
-        RigidMotion placement,
-        double factor,
-        Braking braking,
-        double brakeN) {
-      PointMm way = placement.turn(suspension.path().directionAt(axle));
+    private record Load(
+        double roadN, RigidMotion placement, double factor, Braking braking, double brakeN) {}
+
+    /** Returns where the wheel rests by the direction of its way where the axle is. */
+    private Suspension.Rest rest(Load load, PointMm axle) {
+      return suspension.restUnder(alongPathN(load, axle));
+    }
+
+    private double alongPathN(Load load, PointMm axle) {
+      PointMm way = load.placement.turn(suspension.path().directionAt(axle));
       double unsprungN = unsprung.massKg() * Values.STANDARD_GRAVITY_MS2;
-      double turn = braking.swings ? suspension.path().turnPerMm() : 0;
+      double turn = load.braking.swings ? suspension.path().turnPerMm() : 0;
       double contact = way.x() + freeRadiusMm * turn;
-      double alongPathN =
-          (loadN - unsprungN) * factor * way.z()
-              - brakeN * contact
-              + braking.g * unsprungN * way.x();
-      return suspension.restUnder(alongPathN);
+      return (load.roadN - unsprungN) * load.factor * way.z()
+          - load.brakeN * contact
+          + load.braking.g * unsprungN * way.x();
+    }
+
+    /**
+     * Returns where the wheel rests, sought between its stops: where a force turns with a link
+     * faster than the spring gives, going from rest to rest swings for ever.
+     */
+    private Suspension.Rest sought(Load load) {
+      if (!suspension.known() || suspension.droopMm() + suspension.bumpMm() == 0) {
+        return rest(load, suspension.path().axle(0));
+      }
+      double from = -suspension.droopMm();
+      double to = suspension.bumpMm();
+      if (excessN(load, from) <= 0) {
+        return new Suspension.Rest(from, Suspension.State.TOPPED_OUT);
+      }
+      if (excessN(load, to) >= 0) {
+        return new Suspension.Rest(to, Suspension.State.BOTTOMED);
+      }
+      while (to - from > SETTLED_MM) {
+        double middle = (from + to) / 2;
+        if (middle == from || middle == to) {
+          break;
+        }
+        if (excessN(load, middle) > 0) {
+          from = middle;
+        } else {
+          to = middle;
+        }
+      }
+      return new Suspension.Rest((from + to) / 2, Suspension.State.RIDING);
+    }
+
+    /** Returns by how much the load along the way is more than the spring bears there. */
+    private double excessN(Load load, double travelMm) {
+      double spring =
+          suspension.preloadN() + suspension.rateNPerMm() * (travelMm + suspension.droopMm());
+      return alongPathN(load, suspension.path().axle(travelMm)) - spring;
     }
 
     private double radius(double loadN) {
@@ -161,10 +200,12 @@ public record StaticSag(
       double shifted = braking.g * loads.weightN() * loads.total().at().z() / loads.wheelbaseMm();
       double frontN = loads.frontN() + shifted;
       double rearN = loads.rearN() - shifted;
-      Suspension.Rest frontRest =
-          front.rest(
-              frontN, frontAxle, placement, loadFactor, braking, braking.g * loads.weightN());
-      Suspension.Rest rearRest = rear.rest(rearN, rearAxle, placement, loadFactor, braking, 0);
+      boolean search = round >= QUICK_ROUNDS;
+      End.Load onFront =
+          new End.Load(frontN, placement, loadFactor, braking, braking.g * loads.weightN());
+      End.Load onRear = new End.Load(rearN, placement, loadFactor, braking, 0);
+      Suspension.Rest frontRest = search ? front.sought(onFront) : front.rest(onFront, frontAxle);
+      Suspension.Rest rearRest = search ? rear.sought(onRear) : rear.rest(onRear, rearAxle);
       double newFront = front.radius(frontN * loadFactor);
       double newRear = rear.radius(rearN * loadFactor);
       double moved =

@@ -133,6 +133,34 @@ class BrakingTest {
     assertThat(riding).isGreaterThan(20);
   }
 
+  @Test
+  void aShortLinkThatTurnsTheForceFasterThanItsSpringGivesComesToRest() {
+    // going from rest to rest would swing for ever here: braking over the link's length is more
+    // than the rate of the spring
+    PointMm pivot = new PointMm(1590, 330);
+    WheelPath path = WheelPath.trailingLink(pivot, FRONT);
+    int riding = 0;
+    for (double g = 0.3; g < 1; g += 0.02) {
+      StaticSag sag =
+          StaticSag.braking(
+              end(path, 10, 900, FRONT_KG, 299.9), rear(), SPRUNG, new StaticSag.Braking(g, false));
+      assertThat(sag.settled()).isTrue();
+      if (sag.front().state() == Suspension.State.RIDING) {
+        riding++;
+        double[] n = loads(sag, path, g);
+        PointMm at = sag.placement().apply(pivot);
+        PointMm axle = sag.placement().apply(path.axle(sag.front().travelMm()));
+        double moment =
+            (at.x() - axle.x()) * (n[0] - FRONT_KG * G)
+                - (axle.z() - at.z()) * (g * n[2] - g * FRONT_KG * G);
+        assertThat(springN(sag.front(), 10, 900))
+            .as("%.2f g", g)
+            .isCloseTo(moment / pivot.distance(FRONT), within(1e-5));
+      }
+    }
+    assertThat(riding).isGreaterThan(10);
+  }
+
   /** The rear wheel rolls: the road lifts it, and its mass pushes forward. */
   private static void arm(StaticSag sag, double[] n, double braking) {
     if (sag.rear().state() != Suspension.State.RIDING) {
