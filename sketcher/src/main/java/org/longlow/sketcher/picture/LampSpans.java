@@ -11,6 +11,7 @@ import org.longlow.constraints.law.LampItem;
 import org.longlow.constraints.law.LampNeeds;
 import org.longlow.constraints.law.RuleSet;
 import org.longlow.constraints.layout.LampPart;
+import org.longlow.constraints.layout.Stance;
 import org.longlow.rider.words.FigureSort;
 
 /**
@@ -48,7 +49,16 @@ final class LampSpans {
         "Lamps to their centres: ahead at the right, behind at the left"
             + (inForce.isEmpty()
                 ? "."
-                : "; asked by " + RuleSet.words(inForce) + ", unladen, the strictest."));
+                : "; asked by "
+                    + RuleSet.words(inForce)
+                    + ", the strictest"
+                    + (unladen(scene)
+                        ? "."
+                        : ", of the machine with nobody on it, which stands higher: see its findings.")));
+  }
+
+  private static boolean unladen(Scene scene) {
+    return scene.condition().filter(c -> c.kind() == Stance.Kind.UNLADEN).isPresent();
   }
 
   /**
