@@ -37,15 +37,15 @@ class PageTest {
                 ![seen](a.svg)
                 """))
         .containsExactly(
-            new Block.Heading(1, "One"),
-            new Block.Paragraph("two lines"),
-            new Block.Heading(2, "Three"),
-            new Block.Item("•", "first goes on"),
-            new Block.Item("2.", "second"),
-            new Block.Code("sh x", List.of("# no heading")),
-            new Block.Row(true, List.of("a", "b")),
-            new Block.Row(false, List.of("c \\| d", "")),
-            new Block.Picture("seen", "a.svg"));
+            new GuideBlock.Heading(1, "One"),
+            new GuideBlock.Paragraph("two lines"),
+            new GuideBlock.Heading(2, "Three"),
+            new GuideBlock.Item("•", "first goes on"),
+            new GuideBlock.Item("2.", "second"),
+            new GuideBlock.Code("sh x", List.of("# no heading")),
+            new GuideBlock.Row(true, List.of("a", "b")),
+            new GuideBlock.Row(false, List.of("c \\| d", "")),
+            new GuideBlock.Picture("seen", "a.svg"));
   }
 
   @Test
@@ -80,7 +80,7 @@ class PageTest {
         "`"
       })
   void whatIsCutShortIsBorne(String text) {
-    for (Block block : Page.of(text)) {
+    for (GuideBlock block : Page.of(text)) {
       assertThat(block).isNotNull();
     }
     assertThat(Span.of(text)).extracting(Span::words).noneMatch(String::isEmpty);
@@ -93,8 +93,8 @@ class PageTest {
     assertThat(Guide.page(page)).as("what is packed").isEqualTo(Page.of(GuideFiles.text(page)));
     assertThat(GuideFiles.text(page).lines())
         .noneMatch(line -> line.matches("( +[-*+] |\\* |\\+ |> |<\\w|---|===).*"));
-    for (Block block : Page.of(GuideFiles.text(page))) {
-      if (block instanceof Block.Paragraph paragraph) {
+    for (GuideBlock block : Page.of(GuideFiles.text(page))) {
+      if (block instanceof GuideBlock.Paragraph paragraph) {
         assertThat(Span.of(paragraph.words()))
             .filteredOn(s -> s.look() != Span.Look.CODE)
             .noneMatch(s -> s.words().matches(".*(\\*\\*|`|\\]\\().*"));
