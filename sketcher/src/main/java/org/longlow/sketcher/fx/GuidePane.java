@@ -15,7 +15,7 @@ import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
 import org.longlow.sketcher.guide.Guide;
 import org.longlow.sketcher.guide.GuideBlock;
-import org.longlow.sketcher.guide.Span;
+import org.longlow.sketcher.guide.GuideRun;
 
 /** The guide, page by page, as a slip over the drawing; without its pictures. */
 final class GuidePane extends VBox {
@@ -95,14 +95,14 @@ final class GuidePane extends VBox {
   }
 
   private TextFlow flow(String style, String words) {
-    List<Node> runs = Span.of(words).stream().map(this::run).toList();
+    List<Node> runs = GuideRun.of(words).stream().map(this::run).toList();
     TextFlow flow = new TextFlow(runs.toArray(Node[]::new));
     flow.getStyleClass().add(style);
     return flow;
   }
 
-  private Node run(Span span) {
-    if (span.look() == Span.Look.LINK) {
+  private Node run(GuideRun span) {
+    if (span.look() == GuideRun.Look.LINK) {
       Hyperlink link = new Hyperlink(span.words());
       Called.by(link, "guide-to-" + span.to());
       link.setOnAction(e -> go(span.to()));

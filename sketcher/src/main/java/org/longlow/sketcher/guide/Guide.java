@@ -21,7 +21,7 @@ public final class Guide {
    */
   public static List<GuideBlock> page(String file) {
     try (InputStream in = Guide.class.getResourceAsStream(file)) {
-      return Page.of(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+      return GuidePage.of(new String(in.readAllBytes(), StandardCharsets.UTF_8));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -2,7 +2,7 @@ package org.longlow.sketcher.guide;
 
 import java.util.List;
 
-/** A piece of a page of the guide. Words may hold {@link Span}s. */
+/** A piece of a page of the guide. Words may hold {@link GuideRun}s. */
 public sealed interface GuideBlock {
 
   /**

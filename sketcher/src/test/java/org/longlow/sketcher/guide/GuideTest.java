@@ -33,7 +33,7 @@ class GuideTest {
   @MethodSource("chapters")
   void whatAChapterTypesDoesWhatItSays(String chapter) throws IOException {
     TypedAlong reader = new TypedAlong(folder);
-    for (GuideBlock block : Page.of(GuideFiles.text(chapter))) {
+    for (GuideBlock block : GuidePage.of(GuideFiles.text(chapter))) {
       if (block instanceof GuideBlock.Code box) {
         reader.take(box);
       }
@@ -73,7 +73,7 @@ class GuideTest {
 
   private void read(String page) throws IOException {
     TypedAlong reader = new TypedAlong(folder);
-    for (GuideBlock block : Page.of(page)) {
+    for (GuideBlock block : GuidePage.of(page)) {
       reader.take((GuideBlock.Code) block);
     }
   }

@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
  * Reads a page of the guide. It takes the few forms of Markdown that the guide keeps to: headings
  * with {@code #}, paragraphs, flat lists, fences, tables and pictures.
  */
-public final class Page {
+public final class GuidePage {
 
   private static final Pattern HEADING = Pattern.compile("(#{1,6}) (.*)");
   private static final Pattern ITEM = Pattern.compile("(-|\\d+\\.) (.*)");
@@ -24,11 +24,11 @@ public final class Page {
 
   private final StringBuilder words = new StringBuilder();
 
-  private Page() {}
+  private GuidePage() {}
 
   /** Returns the blocks of a page, in order. */
   public static List<GuideBlock> of(String markdown) {
-    Page page = new Page();
+    GuidePage page = new GuidePage();
     List<String> lines = markdown.lines().toList();
     for (int i = 0; i < lines.size(); i++) {
       String line = lines.get(i);
