@@ -13,9 +13,9 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
-import org.longlow.sketcher.guide.Block;
 import org.longlow.sketcher.guide.Guide;
-import org.longlow.sketcher.guide.Span;
+import org.longlow.sketcher.guide.GuideBlock;
+import org.longlow.sketcher.guide.GuideRun;
 
 /** The guide, page by page, as a slip over the drawing; without its pictures. */
 final class GuidePane extends VBox {
@@ -65,8 +65,8 @@ final class GuidePane extends VBox {
     file = next;
     headings.clear();
     blocks.getChildren().clear();
-    for (Block block : Guide.page(next)) {
-      if (!(block instanceof Block.Picture)) {
+    for (GuideBlock block : Guide.page(next)) {
+      if (!(block instanceof GuideBlock.Picture)) {
         blocks.getChildren().add(node(block));
       }
     }
@@ -74,35 +74,35 @@ final class GuidePane extends VBox {
     scroll.requestFocus();
   }
 
-  private Node node(Block block) {
-    if (block instanceof Block.Heading heading) {
+  private Node node(GuideBlock block) {
+    if (block instanceof GuideBlock.Heading heading) {
       TextFlow line = flow("guide-heading-" + Math.min(heading.level(), 2), heading.words());
       headings.put("#" + heading.words().toLowerCase(Locale.ROOT).replace(' ', '-'), line);
       return line;
     }
-    if (block instanceof Block.Item item) {
+    if (block instanceof GuideBlock.Item item) {
       return flow("guide-item", item.sign() + " " + item.words());
     }
-    if (block instanceof Block.Code code) {
+    if (block instanceof GuideBlock.Code code) {
       Label box = Bits.wrapped(String.join("\n", code.lines()), "guide-code");
       box.setMaxWidth(Double.MAX_VALUE);
       return box;
     }
-    if (block instanceof Block.Row row) {
+    if (block instanceof GuideBlock.Row row) {
       return flow(row.head() ? "guide-head" : "guide-row", String.join(" · ", row.cells()));
     }
-    return flow("guide-paragraph", ((Block.Paragraph) block).words());
+    return flow("guide-paragraph", ((GuideBlock.Paragraph) block).words());
   }
 
   private TextFlow flow(String style, String words) {
-    List<Node> runs = Span.of(words).stream().map(this::run).toList();
+    List<Node> runs = GuideRun.of(words).stream().map(this::run).toList();
     TextFlow flow = new TextFlow(runs.toArray(Node[]::new));
     flow.getStyleClass().add(style);
     return flow;
   }
 
-  private Node run(Span span) {
-    if (span.look() == Span.Look.LINK) {
+  private Node run(GuideRun span) {
+    if (span.look() == GuideRun.Look.LINK) {
       Hyperlink link = new Hyperlink(span.words());
       Called.by(link, "guide-to-" + span.to());
       link.setOnAction(e -> go(span.to()));

@@ -19,9 +19,9 @@ public final class Guide {
    *
    * @param file its name, such as {@code seat.md}
    */
-  public static List<Block> page(String file) {
+  public static List<GuideBlock> page(String file) {
     try (InputStream in = Guide.class.getResourceAsStream(file)) {
-      return Page.of(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+      return GuidePage.of(new String(in.readAllBytes(), StandardCharsets.UTF_8));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

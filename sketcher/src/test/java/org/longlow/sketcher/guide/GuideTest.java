@@ -33,8 +33,8 @@ class GuideTest {
   @MethodSource("chapters")
   void whatAChapterTypesDoesWhatItSays(String chapter) throws IOException {
     TypedAlong reader = new TypedAlong(folder);
-    for (Block block : Page.of(GuideFiles.text(chapter))) {
-      if (block instanceof Block.Code box) {
+    for (GuideBlock block : GuidePage.of(GuideFiles.text(chapter))) {
+      if (block instanceof GuideBlock.Code box) {
         reader.take(box);
       }
     }
@@ -73,8 +73,8 @@ class GuideTest {
 
   private void read(String page) throws IOException {
     TypedAlong reader = new TypedAlong(folder);
-    for (Block block : Page.of(page)) {
-      reader.take((Block.Code) block);
+    for (GuideBlock block : GuidePage.of(page)) {
+      reader.take((GuideBlock.Code) block);
     }
   }
 

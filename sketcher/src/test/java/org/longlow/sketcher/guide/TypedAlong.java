@@ -47,7 +47,7 @@ final class TypedAlong {
     return lines;
   }
 
-  void take(Block.Code box) throws IOException {
+  void take(GuideBlock.Code box) throws IOException {
     if (box.info().equals("sh")) {
       StringBuilder said = new StringBuilder();
       for (String line : box.lines()) {

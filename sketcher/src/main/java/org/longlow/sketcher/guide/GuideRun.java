@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
  *
  * @param to the file that it leads to; empty for none
  */
-public record Span(Look look, String words, String to) {
+public record GuideRun(Look look, String words, String to) {
 
   /** How it looks. */
   public enum Look {
@@ -26,20 +26,20 @@ public record Span(Look look, String words, String to) {
           "`([^`]+)`|\\*\\*([^*]+)\\*\\*|\\*([^*\\s][^*]*)\\*|\\[([^\\]]+)\\]\\(([^)]+)\\)");
 
   /** Returns the runs of words. */
-  public static List<Span> of(String words) {
-    List<Span> spans = new ArrayList<>();
+  public static List<GuideRun> of(String words) {
+    List<GuideRun> spans = new ArrayList<>();
     Matcher m = MARKED.matcher(words);
     int from = 0;
     while (m.find()) {
       plain(spans, words.substring(from, m.start()));
       if (m.group(1) != null) {
-        spans.add(new Span(Look.CODE, m.group(1), ""));
+        spans.add(new GuideRun(Look.CODE, m.group(1), ""));
       } else if (m.group(2) != null) {
-        spans.add(new Span(Look.STRONG, bare(m.group(2)), ""));
+        spans.add(new GuideRun(Look.STRONG, bare(m.group(2)), ""));
       } else if (m.group(3) != null) {
-        spans.add(new Span(Look.STRESSED, bare(m.group(3)), ""));
+        spans.add(new GuideRun(Look.STRESSED, bare(m.group(3)), ""));
       } else {
-        spans.add(new Span(Look.LINK, bare(m.group(4)), m.group(5)));
+        spans.add(new GuideRun(Look.LINK, bare(m.group(4)), m.group(5)));
       }
       from = m.end();
     }
@@ -47,9 +47,9 @@ public record Span(Look look, String words, String to) {
     return spans;
   }
 
-  private static void plain(List<Span> spans, String words) {
+  private static void plain(List<GuideRun> spans, String words) {
     if (!words.isEmpty()) {
-      spans.add(new Span(Look.PLAIN, bare(words), ""));
+      spans.add(new GuideRun(Look.PLAIN, bare(words), ""));
     }
   }
 

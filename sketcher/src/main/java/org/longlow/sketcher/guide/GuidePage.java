@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
  * Reads a page of the guide. It takes the few forms of Markdown that the guide keeps to: headings
  * with {@code #}, paragraphs, flat lists, fences, tables and pictures.
  */
-public final class Page {
+public final class GuidePage {
 
   private static final Pattern HEADING = Pattern.compile("(#{1,6}) (.*)");
   private static final Pattern ITEM = Pattern.compile("(-|\\d+\\.) (.*)");
@@ -17,18 +17,18 @@ public final class Page {
   private static final Pattern RULE = Pattern.compile("\\|[-| ]+\\|");
   private static final String FENCE = "```";
 
-  private final List<Block> blocks = new ArrayList<>();
+  private final List<GuideBlock> blocks = new ArrayList<>();
 
   /** What stands before an entry whose words are being read; empty for a paragraph. */
   private String sign = "";
 
   private final StringBuilder words = new StringBuilder();
 
-  private Page() {}
+  private GuidePage() {}
 
   /** Returns the blocks of a page, in order. */
-  public static List<Block> of(String markdown) {
-    Page page = new Page();
+  public static List<GuideBlock> of(String markdown) {
+    GuidePage page = new GuidePage();
     List<String> lines = markdown.lines().toList();
     for (int i = 0; i < lines.size(); i++) {
       String line = lines.get(i);
@@ -39,7 +39,7 @@ public final class Page {
           i++;
         }
         String info = line.substring(FENCE.length()).strip();
-        page.blocks.add(new Block.Code(info, lines.subList(from, i)));
+        page.blocks.add(new GuideBlock.Code(info, lines.subList(from, i)));
       } else {
         page.read(line, i + 1 < lines.size() && RULE.matcher(lines.get(i + 1)).matches());
       }
@@ -56,14 +56,14 @@ public final class Page {
       end();
     } else if (heading.matches()) {
       end();
-      blocks.add(new Block.Heading(heading.group(1).length(), heading.group(2)));
+      blocks.add(new GuideBlock.Heading(heading.group(1).length(), heading.group(2)));
     } else if (picture.matches()) {
       end();
-      blocks.add(new Block.Picture(picture.group(1), picture.group(2)));
+      blocks.add(new GuideBlock.Picture(picture.group(1), picture.group(2)));
     } else if (line.startsWith("|")) {
       end();
       if (!RULE.matcher(line).matches()) {
-        blocks.add(new Block.Row(overRule, cells(line)));
+        blocks.add(new GuideBlock.Row(overRule, cells(line)));
       }
     } else if (item.matches()) {
       end();
@@ -77,7 +77,7 @@ public final class Page {
   private void end() {
     if (!words.isEmpty()) {
       String said = words.toString();
-      blocks.add(sign.isEmpty() ? new Block.Paragraph(said) : new Block.Item(sign, said));
+      blocks.add(sign.isEmpty() ? new GuideBlock.Paragraph(said) : new GuideBlock.Item(sign, said));
     }
     sign = "";
     words.setLength(0);

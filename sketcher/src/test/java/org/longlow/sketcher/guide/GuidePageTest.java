@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Pages read into blocks, words into runs. */
-class PageTest {
+class GuidePageTest {
 
   static List<String> pages() {
     return GuideFiles.pages();
@@ -18,7 +18,7 @@ class PageTest {
   @Test
   void eachFormIsABlock() {
     assertThat(
-            Page.of(
+            GuidePage.of(
                 """
                 # One
                 two
@@ -37,30 +37,30 @@ class PageTest {
                 ![seen](a.svg)
                 """))
         .containsExactly(
-            new Block.Heading(1, "One"),
-            new Block.Paragraph("two lines"),
-            new Block.Heading(2, "Three"),
-            new Block.Item("•", "first goes on"),
-            new Block.Item("2.", "second"),
-            new Block.Code("sh x", List.of("# no heading")),
-            new Block.Row(true, List.of("a", "b")),
-            new Block.Row(false, List.of("c \\| d", "")),
-            new Block.Picture("seen", "a.svg"));
+            new GuideBlock.Heading(1, "One"),
+            new GuideBlock.Paragraph("two lines"),
+            new GuideBlock.Heading(2, "Three"),
+            new GuideBlock.Item("•", "first goes on"),
+            new GuideBlock.Item("2.", "second"),
+            new GuideBlock.Code("sh x", List.of("# no heading")),
+            new GuideBlock.Row(true, List.of("a", "b")),
+            new GuideBlock.Row(false, List.of("c \\| d", "")),
+            new GuideBlock.Picture("seen", "a.svg"));
   }
 
   @Test
   void runsLookAsTheyAreMarked() {
-    assertThat(Span.of("a **b** *c* `*d*` [e](f.md) 2 * 3 * 4 \\| g"))
+    assertThat(GuideRun.of("a **b** *c* `*d*` [e](f.md) 2 * 3 * 4 \\| g"))
         .containsExactly(
-            new Span(Span.Look.PLAIN, "a ", ""),
-            new Span(Span.Look.STRONG, "b", ""),
-            new Span(Span.Look.PLAIN, " ", ""),
-            new Span(Span.Look.STRESSED, "c", ""),
-            new Span(Span.Look.PLAIN, " ", ""),
-            new Span(Span.Look.CODE, "*d*", ""),
-            new Span(Span.Look.PLAIN, " ", ""),
-            new Span(Span.Look.LINK, "e", "f.md"),
-            new Span(Span.Look.PLAIN, " 2 * 3 * 4 | g", ""));
+            new GuideRun(GuideRun.Look.PLAIN, "a ", ""),
+            new GuideRun(GuideRun.Look.STRONG, "b", ""),
+            new GuideRun(GuideRun.Look.PLAIN, " ", ""),
+            new GuideRun(GuideRun.Look.STRESSED, "c", ""),
+            new GuideRun(GuideRun.Look.PLAIN, " ", ""),
+            new GuideRun(GuideRun.Look.CODE, "*d*", ""),
+            new GuideRun(GuideRun.Look.PLAIN, " ", ""),
+            new GuideRun(GuideRun.Look.LINK, "e", "f.md"),
+            new GuideRun(GuideRun.Look.PLAIN, " 2 * 3 * 4 | g", ""));
   }
 
   @ParameterizedTest
@@ -80,23 +80,25 @@ class PageTest {
         "`"
       })
   void whatIsCutShortIsBorne(String text) {
-    for (Block block : Page.of(text)) {
+    for (GuideBlock block : GuidePage.of(text)) {
       assertThat(block).isNotNull();
     }
-    assertThat(Span.of(text)).extracting(Span::words).noneMatch(String::isEmpty);
+    assertThat(GuideRun.of(text)).extracting(GuideRun::words).noneMatch(String::isEmpty);
   }
 
   /** A form that the window does not know would be shown with its signs. */
   @ParameterizedTest
   @MethodSource("pages")
   void theGuideKeepsToTheFormsThatAreRead(String page) {
-    assertThat(Guide.page(page)).as("what is packed").isEqualTo(Page.of(GuideFiles.text(page)));
+    assertThat(Guide.page(page))
+        .as("what is packed")
+        .isEqualTo(GuidePage.of(GuideFiles.text(page)));
     assertThat(GuideFiles.text(page).lines())
         .noneMatch(line -> line.matches("( +[-*+] |\\* |\\+ |> |<\\w|---|===).*"));
-    for (Block block : Page.of(GuideFiles.text(page))) {
-      if (block instanceof Block.Paragraph paragraph) {
-        assertThat(Span.of(paragraph.words()))
-            .filteredOn(s -> s.look() != Span.Look.CODE)
+    for (GuideBlock block : GuidePage.of(GuideFiles.text(page))) {
+      if (block instanceof GuideBlock.Paragraph paragraph) {
+        assertThat(GuideRun.of(paragraph.words()))
+            .filteredOn(s -> s.look() != GuideRun.Look.CODE)
             .noneMatch(s -> s.words().matches(".*(\\*\\*|`|\\]\\().*"));
       }
     }
