@@ -60,7 +60,8 @@ public final class Things {
                 thing(
                     FINDING + f.id(),
                     f.subject(),
-                    f.verdict().says() + ": " + f.text(layout.units()))));
+                    f.verdict().says() + ": " + f.text(layout.units()),
+                    f.kind().word())));
     return all;
   }
 
