@@ -179,16 +179,14 @@ public final class StandFindings {
                 Figures.atLeast(tip, limit, FigureUnit.DEG),
                 List.of(STATICS, Sources.of(layout, Demands.Key.TIP)),
                 Words.of(
-                    Say.format(
-                        "On %s the machine tips at %s of slope or push, %s are asked%s; the foot"
-                            + " carries %s.",
-                        stand.name(),
-                        Say.deg(tip),
-                        Say.deg(limit),
-                        tip < limit
-                            ? ", so set its foot farther out or let the machine lean more"
-                            : "",
-                        Say.newton(parked.load().axles().weightN() * parkedSo.footShare())),
+                    tip < 0
+                        ? Words.of(
+                            "On "
+                                + stand.name()
+                                + " the machine falls over by itself: its centre of mass lies outside"
+                                + " its wheels and the foot. Set the foot farther out, or move heavy"
+                                + " parts.")
+                        : tips(stand, tip, limit, parked, parkedSo),
                     drawn))
             .at(parked.places().pin(stand.foot()));
     if (f.verdict() == Verdict.FAIL) {
@@ -208,6 +206,17 @@ public final class StandFindings {
                   " Rock it on its springs before you leave it."));
     }
     return agrees ? f : f.withVerdict(Verdict.CAUTION);
+  }
+
+  private static Words tips(
+      StandPart stand, double tip, double limit, Standing parked, ParkedStability parkedSo) {
+    return Say.format(
+        "On %s the machine tips at %s of slope or push, %s are asked%s; the foot carries %s.",
+        stand.name(),
+        Say.deg(tip),
+        Say.deg(limit),
+        tip < limit ? ", so set its foot farther out or let the machine lean more" : "",
+        Say.newton(parked.load().axles().weightN() * parkedSo.footShare()));
   }
 
   /** Returns why a stand holds nothing, if it does not. */
